@@ -1,0 +1,124 @@
+#!/usr/bin/python3
+"""The house rules: which room may include what, and how long a file may be.
+
+Usage: house.py ROOT     prints each fault as file:line: words, and fails if there is one.
+"""
+
+import pathlib
+import re
+import sys
+
+# The links of the design. A room includes what its links reach.
+LINKS = {
+    "words": [],
+    "paint": ["words"],
+    "session": ["paint"],
+    "bench": ["session"],
+    "disk": [],
+    "studio": ["session", "disk"],
+    "paper": ["session"],
+    "screens": ["bench"],
+    "window": [],
+    "commands": ["bench", "studio", "paper"],
+}
+LINKS["app"] = list(LINKS)
+
+DRAWING_ROOMS = {"screens", "window", "app"}
+DRAWING_HEADER = re.compile(r"(backends/)?im(gui|stb)\w*\.h$|imconfig\.h$|(GLFW|glad|GL|GLES\d?|EGL|KHR|X11)/")
+
+# Bytes in, bytes out: these rooms open nothing, start nothing and print nothing.
+PURE_ROOMS = {"words", "paint", "session", "bench", "paper"}
+IMPURE_HEADER = re.compile(r"(fstream|iostream|filesystem|thread|mutex|condition_variable|future)$"
+                           r"|(unistd|fcntl|dirent|pthread|signal|time)\.h$|(sys|emscripten)/")
+
+LONGEST = 400
+DATA = {"src/words/english.cpp", "src/words/say.hpp"}
+
+INCLUDE = re.compile(r"\s*#\s*include\b\s*(.*)")
+OWN = re.compile(r'"([a-z]+)/[a-z0-9_]+\.hpp"')
+SYSTEM = re.compile(r"<([^>]+)>")
+
+
+def reach(room):
+    """The room itself and every room its links lead to."""
+    found, ahead = set(), [room]
+    while ahead:
+        here = ahead.pop()
+        if here not in found:
+            found.add(here)
+            ahead += LINKS[here]
+    return found
+
+
+def include_fault(room, written):
+    """What is wrong with one include of a room, or None."""
+    own = OWN.match(written)
+    if own:
+        if own[1] not in LINKS:
+            return f"there is no room {own[1]}"
+        return None if own[1] in reach(room) else f"{room} has no link to {own[1]}"
+    system = SYSTEM.match(written)
+    if not system:
+        return f'an include is written "room/file.hpp" or <header>, not {written}'
+    name = system[1]
+    if name.split("/")[0] in LINKS and "/" in name:
+        return f'a room\'s header is written "{name}"'
+    if DRAWING_HEADER.match(name) and room not in DRAWING_ROOMS:
+        return f"{room} does not draw, so it cannot include <{name}>"
+    if IMPURE_HEADER.match(name) and room in PURE_ROOMS:
+        return f"{room} is pure, so it cannot include <{name}>"
+    return None
+
+
+def room_faults(root):
+    """Files outside the rooms, and every forbidden include."""
+    for path in sorted((root / "src").rglob("*")):
+        shown = path.relative_to(root)
+        if path.is_dir() or shown.name == "CMakeLists.txt" or path.suffix == ".cmake":
+            continue
+        if len(shown.parts) != 3 or shown.parts[1] not in LINKS or path.suffix not in (".cpp", ".hpp"):
+            yield f"{shown}:1: a source is src/<room>/<file>.cpp or .hpp"
+            continue
+        for number, line in enumerate(path.read_text().splitlines(), 1):
+            include = INCLUDE.match(line)
+            fault = include and include_fault(shown.parts[1], include[1])
+            if fault:
+                yield f"{shown}:{number}: {fault}"
+
+
+def build_faults(root):
+    """Links that the build makes and the design does not name."""
+    build = root / "src" / "CMakeLists.txt"
+    for number, line in enumerate(build.read_text().splitlines(), 1):
+        call = re.match(r"\s*room\(([^)]*)\)", line)
+        if not call:
+            continue
+        room, *links = call[1].split()
+        if room not in LINKS:
+            yield f"src/CMakeLists.txt:{number}: there is no room {room}"
+            continue
+        for link in links:
+            if link in LINKS and link not in LINKS[room]:
+                yield f"src/CMakeLists.txt:{number}: {room} has no link to {link}"
+            if re.search("imgui|glad|glfw|egl", link) and room not in DRAWING_ROOMS:
+                yield f"src/CMakeLists.txt:{number}: {room} does not draw, so it cannot link {link}"
+
+
+def size_faults(root):
+    for folder in ("src", "tests"):
+        for path in sorted((root / folder).rglob("*.[ch]pp")):
+            shown = path.relative_to(root)
+            lines = len(path.read_text().splitlines())
+            if lines > LONGEST and str(shown) not in DATA:
+                yield f"{shown}:{LONGEST + 1}: {lines} lines, {LONGEST} is the most"
+
+
+def faults(root):
+    root = pathlib.Path(root)
+    return [*room_faults(root), *build_faults(root), *size_faults(root)]
+
+
+if __name__ == "__main__":
+    found = faults(sys.argv[1])
+    print("\n".join(found) or "the house is in order")
+    sys.exit(1 if found else 0)

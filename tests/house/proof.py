@@ -1,0 +1,116 @@
+#!/usr/bin/python3
+"""Proof that house.py finds what it is for: small bad houses, each with one fault."""
+
+import pathlib
+import subprocess
+import sys
+import tempfile
+import unittest
+
+import house
+
+BUILD = "src/CMakeLists.txt"
+GOOD = {
+    BUILD: "room(words tl::expected)\nroom(paint words)\nroom(window third_party::imgui glfw)\n",
+    "src/words/say.hpp": "#include <string>\n",
+    "src/paint/flow.hpp": '#include "words/say.hpp"\n#include <cmath>\n',
+    "src/bench/step.cpp": '#include "bench/step.hpp"\n  #  include "words/say.hpp" // far reach\n',
+    "src/studio/keep.cpp": '#include "disk/disk.hpp"\n#include <filesystem>\n',
+    "src/screens/slab.cpp": '#include "bench/step.hpp"\n#include <imgui.h>\n',
+    "src/window/window.cpp": "#include <GLFW/glfw3.h>\n#include <glad/gl.h>\n",
+    "src/app/main.cpp": '#include "window/window.hpp"\n#include "studio/keep.hpp"\n',
+    "src/words/english.cpp": "// a sentence\n" * 900,
+    "tests/paint/flow.cpp": "// a line\n" * 400,
+}
+
+
+def faults_of(changes):
+    with tempfile.TemporaryDirectory() as root:
+        for name, text in {**GOOD, **changes}.items():
+            path = pathlib.Path(root, name)
+            path.parent.mkdir(parents=True, exist_ok=True)
+            path.write_text(text)
+        return house.faults(root)
+
+
+class Proof(unittest.TestCase):
+    def bad(self, name, text, words):
+        """The house with this one file changed has exactly one fault, in that file."""
+        found = faults_of({name: text})
+        self.assertEqual(len(found), 1, found)
+        self.assertIn(words, found[0])
+        self.assertTrue(found[0].startswith(name + ":"), found[0])
+
+    def test_a_good_house_has_no_fault(self):
+        self.assertEqual(faults_of({}), [])
+
+    def test_every_forbidden_link_is_found(self):
+        for room in house.LINKS:
+            for other in set(house.LINKS) - house.reach(room):
+                with self.subTest(room=room, other=other):
+                    self.bad(f"src/{room}/x.cpp", f'#include "{other}/y.hpp"\n',
+                             f"{room} has no link to {other}")
+
+    def test_links_of_the_design(self):
+        # Written out from the design's sentence a second time, so that a slip in the table shows.
+        self.assertEqual(house.reach("bench"), {"bench", "session", "paint", "words"})
+        self.assertEqual(house.reach("studio"), {"studio", "disk", "session", "paint", "words"})
+        self.assertEqual(house.reach("paper"), {"paper", "session", "paint", "words"})
+        self.assertEqual(house.reach("screens"), {"screens", "bench", "session", "paint", "words"})
+        self.assertEqual(house.reach("commands"), {"commands", "bench", "studio", "paper", "disk",
+                                                   "session", "paint", "words"})
+        for alone in ("words", "disk", "window"):
+            self.assertEqual(house.reach(alone), {alone})
+        self.assertEqual(house.reach("app"), set(house.LINKS))
+
+    def test_drawing_headers_only_where_drawing_is(self):
+        for header in ("imgui.h", "imgui_internal.h", "backends/imgui_impl_glfw.h",
+                       "imgui_impl_opengl3.h", "GLFW/glfw3.h", "glad/gl.h", "GL/gl.h",
+                       "GLES3/gl3.h", "EGL/egl.h"):
+            for room in sorted(set(house.LINKS) - house.DRAWING_ROOMS):
+                with self.subTest(header=header, room=room):
+                    self.bad(f"src/{room}/x.hpp", f"#include <{header}>\n", "does not draw")
+
+    def test_pure_rooms_touch_nothing(self):
+        for header in ("fstream", "filesystem", "thread", "unistd.h", "sys/stat.h"):
+            with self.subTest(header=header):
+                self.bad("src/session/x.cpp", f"#include <{header}>\n", "is pure")
+
+    def test_how_an_include_is_written(self):
+        for written in ('"flow.hpp"', '"../words/say.hpp"', '"words/say.h"', '"words/in/say.hpp"',
+                        '"imgui.h"', "HEADER"):
+            with self.subTest(written=written):
+                self.bad("src/paint/x.cpp", f"#include {written}\n", "an include is written")
+        self.bad("src/paint/x.cpp", "#include <words/say.hpp>\n", "a room's header is written")
+        self.bad("src/paint/x.cpp", '#include "attic/say.hpp"\n', "there is no room attic")
+
+    def test_the_line_is_named(self):
+        found = faults_of({"src/words/x.cpp": '\n\n#include "paint/flow.hpp"\n'})
+        self.assertEqual(found, ["src/words/x.cpp:3: words has no link to paint"])
+
+    def test_a_source_lives_in_a_room(self):
+        for name in ("src/x.cpp", "src/attic/x.cpp", "src/paint/in/x.cpp", "src/paint/x.h"):
+            with self.subTest(name=name):
+                self.bad(name, "", "a source is")
+
+    def test_what_the_build_links(self):
+        self.bad(BUILD, "room(paint words disk)\n", "paint has no link to disk")
+        self.bad(BUILD, "  room(bench third_party::imgui)\n", "bench does not draw")
+        self.bad(BUILD, "room(attic words)\n", "there is no room attic")
+
+    def test_size(self):
+        self.bad("src/paint/x.cpp", "\n" * 401, "401 lines")
+        self.bad("tests/paint/x.cpp", "\n" * 401, "401 lines")
+
+    def test_the_program_fails_on_a_bad_house(self):
+        checker = [sys.executable, house.__file__]
+        with tempfile.TemporaryDirectory() as root:
+            pathlib.Path(root, "src").mkdir()
+            pathlib.Path(root, BUILD).write_text("room(words)\n")
+            self.assertEqual(subprocess.run([*checker, root], capture_output=True).returncode, 0)
+            pathlib.Path(root, BUILD).write_text("room(words paint)\n")
+            self.assertEqual(subprocess.run([*checker, root], capture_output=True).returncode, 1)
+
+
+if __name__ == "__main__":
+    unittest.main()
