@@ -1,0 +1,235 @@
+#include "paint/catalogue.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <array>
+#include <optional>
+#include <set>
+#include <utility>
+
+namespace paint {
+
+extern const std::string_view pigments_json; // made from assets/pigments.json by embed.cmake
+
+namespace {
+
+using Json = nlohmann::json;
+using words::Say;
+
+constexpr double oil_between_lots = 0.15; // relative; from memory
+
+struct CautionRow {
+  std::string_view word;
+  Caution caution;
+  Say sentence;
+};
+
+constexpr std::array<CautionRow, 16> caution_rows{{
+    {"dust", Caution::dust, Say::caution_dust},
+    {"cobalt", Caution::cobalt, Say::caution_cobalt},
+    {"cadmium", Caution::cadmium, Say::caution_cadmium},
+    {"nickel", Caution::nickel, Say::caution_nickel},
+    {"chromium", Caution::chromium, Say::caution_chromium},
+    {"manganese", Caution::manganese, Say::caution_manganese},
+    {"no_drain", Caution::no_drain, Say::caution_no_drain},
+    {"silica", Caution::silica, Say::caution_silica},
+    {"fine_black", Caution::fine_black, Say::caution_fine_black},
+    {"nano", Caution::nano, Say::caution_nano},
+    {"combustible", Caution::combustible, Say::caution_combustible},
+    {"no_acid_sulfide", Caution::no_acid_sulfide, Say::caution_no_acid_sulfide},
+    {"no_acid_cyanide", Caution::no_acid_cyanide, Say::caution_no_acid_cyanide},
+    {"borate", Caution::borate, Say::caution_borate},
+    {"sensitiser", Caution::sensitiser, Say::caution_sensitiser},
+    {"no_heat", Caution::no_heat, Say::caution_no_heat},
+}};
+
+// One pigment being read. The first fault stays and the reading goes on with empty values, so that
+// a row reads straight down.
+struct Row {
+  const Json& object;
+  std::string name; // "row 3 (pb28)"
+  std::optional<words::Error> fault;
+
+  void fail(Say what, const std::string& field, std::vector<std::string> more = {}) {
+    if (fault) return;
+    std::vector<std::string> args{name, field};
+    args.insert(args.end(), more.begin(), more.end());
+    fault = words::Error{what, std::move(args)};
+  }
+};
+
+const Json& field(const Row& row, const std::string& key) {
+  static const Json nothing;
+  if (!row.object.is_object()) return nothing;
+  const auto found = row.object.find(key);
+  return found == row.object.end() ? nothing : *found;
+}
+
+std::string text(Row& row, const std::string& key) {
+  const Json& value = field(row, key);
+  if (value.is_string() && !value.get_ref<const std::string&>().empty())
+    return value.get<std::string>();
+  row.fail(Say::catalogue_field, key);
+  return {};
+}
+
+std::vector<std::string> texts(Row& row, const std::string& key) {
+  const Json& list = field(row, key);
+  std::vector<std::string> out;
+  bool sound = list.is_array() && !list.empty();
+  for (const Json& each : list) {
+    sound = sound && each.is_string() && each != "";
+    if (sound) out.push_back(each.get<std::string>());
+  }
+  if (!sound) row.fail(Say::catalogue_field, key);
+  return out;
+}
+
+bool flag(Row& row, const std::string& key) {
+  const Json& value = field(row, key);
+  if (value.is_boolean()) return value.get<bool>();
+  row.fail(Say::catalogue_field, key);
+  return false;
+}
+
+// N numbers, none smaller than the one before it, all within the bounds.
+template <std::size_t N>
+std::array<double, N> rising(Row& row, const std::string& key, double low, double high) {
+  std::array<double, N> out{};
+  const Json& list = field(row, key);
+  const bool numbers = list.is_array() && list.size() == N &&
+                       std::all_of(list.begin(), list.end(), [](auto& n) { return n.is_number(); });
+  if (!numbers) {
+    row.fail(Say::catalogue_field, key);
+    return out;
+  }
+  for (std::size_t i = 0; i < N; ++i) out[i] = list[i].template get<double>();
+  if (!std::is_sorted(out.begin(), out.end()) || !(out.front() >= low) || !(out.back() <= high))
+    row.fail(Say::catalogue_number, key, {words::fixed(low, 2), words::fixed(high, 0)});
+  return out;
+}
+
+template <class T>
+T word(Row& row, const std::string& key,
+       std::initializer_list<std::pair<std::string_view, T>> known) {
+  const std::string said = text(row, key);
+  for (const auto& [name, meaning] : known)
+    if (name == said) return meaning;
+  row.fail(Say::catalogue_unknown_word, key, {said});
+  return T{};
+}
+
+PigmentClass family(Row& row) {
+  const std::string said = text(row, "class");
+  const auto known = pigment_class_named(said);
+  if (known) return *known;
+  row.fail(Say::catalogue_unknown_word, "class", {said});
+  return PigmentClass::unknown;
+}
+
+unsigned colour(Row& row) {
+  const std::string said = text(row, "colour");
+  const bool hex = said.size() == 7 && said[0] == '#' &&
+                   said.find_first_not_of("0123456789ABCDEFabcdef", 1) == std::string::npos;
+  if (hex) return static_cast<unsigned>(std::stoul(said.substr(1), nullptr, 16));
+  row.fail(Say::catalogue_unknown_word, "colour", {said});
+  return 0;
+}
+
+std::vector<Caution> cautions(Row& row) {
+  std::vector<Caution> out;
+  for (const std::string& said : texts(row, "cautions")) {
+    const auto known = std::find_if(caution_rows.begin(), caution_rows.end(),
+                                    [&](const CautionRow& c) { return c.word == said; });
+    if (known == caution_rows.end())
+      row.fail(Say::catalogue_unknown_word, "cautions", {said});
+    else
+      out.push_back(known->caution);
+  }
+  return out;
+}
+
+Pigment facts(Row& row) {
+  const auto density = rising<3>(row, "density_g_per_mL", 0.5, 20);
+  const auto oil = rising<3>(row, "oil_g_per_100g", 1, 1000);
+  Pigment p;
+  p.g_per_mL = density[1];
+  p.g_per_mL_u = (density[2] - density[0]) / 4;
+  p.oil_g_per_100g = oil[1];
+  p.oil_u = std::max((oil[2] - oil[0]) / 4, oil_between_lots * oil[1]);
+  p.family = family(row);
+  return p;
+}
+
+CataloguePigment read_row(Row& row) {
+  CataloguePigment p;
+  p.id = text(row, "id");
+  p.ci_name = text(row, "ci_name");
+  p.name = text(row, "name");
+  p.chemistry = text(row, "chemistry");
+  p.facts = facts(row);
+  const auto bulk = rising<2>(row, "bulk_g_per_mL", 0.01, 5);
+  p.bulk_loose = bulk[0];
+  p.bulk_tapped = bulk[1];
+  p.mulling = word<Mulling>(row, "mulling",
+                            {{"none", Mulling::stir_in},
+                             {"light", Mulling::light},
+                             {"normal", Mulling::normal},
+                             {"long", Mulling::prolonged}});
+  p.hydrophobic = flag(row, "hydrophobic");
+  p.lightfastness = text(row, "lightfastness");
+  p.colour = colour(row);
+  p.cautions = cautions(row);
+  p.confidence = word<Confidence>(
+      row, "confidence",
+      {{"low", Confidence::low}, {"medium", Confidence::medium}, {"high", Confidence::high}});
+  p.sources = texts(row, "sources");
+  return p;
+}
+
+std::string name_of_row(std::size_t index, const Json& object) {
+  const std::string row = "row " + std::to_string(index + 1);
+  if (!object.is_object() || !object.contains("id") || !object["id"].is_string()) return row;
+  return row + " (" + object["id"].get<std::string>() + ")";
+}
+
+}
+
+Say sentence(Caution caution) {
+  for (const CautionRow& row : caution_rows)
+    if (row.caution == caution) return row.sentence;
+  return Say::none;
+}
+
+const std::vector<Say>& general_care() {
+  static const std::vector<Say> all{Say::care_mask,     Say::care_no_food_tools,
+                                    Say::care_children, Say::care_gloves,
+                                    Say::care_wipe_wet, Say::care_sheet_first};
+  return all;
+}
+
+words::Result<std::vector<CataloguePigment>> read_catalogue(std::string_view json) {
+  const Json whole = Json::parse(json.begin(), json.end(), nullptr, false);
+  if (whole.is_discarded()) return words::failure(Say::catalogue_not_json);
+  if (!whole.is_object() || !whole.contains("pigments") || !whole["pigments"].is_array())
+    return words::failure(Say::catalogue_no_pigments);
+
+  std::vector<CataloguePigment> out;
+  std::set<std::string> seen;
+  for (const Json& object : whole["pigments"]) {
+    Row row{object, name_of_row(out.size(), object), std::nullopt};
+    CataloguePigment pigment = read_row(row);
+    if (!seen.insert(pigment.id).second) row.fail(Say::catalogue_twice, pigment.id);
+    if (row.fault) return tl::make_unexpected(*row.fault);
+    out.push_back(std::move(pigment));
+  }
+  return out;
+}
+
+const std::vector<CataloguePigment>& catalogue() {
+  static const std::vector<CataloguePigment> shipped = read_catalogue(pigments_json).value();
+  return shipped;
+}
+
+}

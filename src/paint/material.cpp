@@ -1,0 +1,157 @@
+#include "paint/material.hpp"
+
+#include <cmath>
+#include <utility>
+
+namespace paint {
+
+namespace {
+
+constexpr std::array<std::pair<Kind, std::string_view>, 7> kind_names{{
+    {Kind::pigment, "pigment"},
+    {Kind::binder, "binder"},
+    {Kind::water, "water"},
+    {Kind::honey, "honey"},
+    {Kind::glycerin, "glycerin"},
+    {Kind::wetting_aid, "wetting_aid"},
+    {Kind::other, "other"},
+}};
+
+constexpr std::array<std::pair<PigmentClass, std::string_view>, 7> class_names{{
+    {PigmentClass::mineral, "mineral"},
+    {PigmentClass::fine_mineral, "fine_mineral"},
+    {PigmentClass::organic, "organic"},
+    {PigmentClass::carbon, "carbon"},
+    {PigmentClass::effect, "effect"},
+    {PigmentClass::extender, "extender"},
+    {PigmentClass::unknown, "unknown"},
+}};
+
+template <class Id, std::size_t n>
+std::string_view name_in(const std::array<std::pair<Id, std::string_view>, n>& names, Id id) {
+  for (const auto& [known, name] : names)
+    if (known == id) return name;
+  return {};
+}
+
+template <class Id, std::size_t n>
+words::Result<Id> id_in(const std::array<std::pair<Id, std::string_view>, n>& names,
+                        std::string_view name) {
+  for (const auto& [id, known] : names)
+    if (known == name) return id;
+  return words::failure(words::Say::unknown_name, {std::string(name)});
+}
+
+// Gum as sold loses 10 to 15 % on drying (JECFA: at most 15 %). Honey holds at most 20 % water
+// (Codex CXS 12), 17 % usually.
+constexpr double gum_moisture = 0.12;
+constexpr double honey_moisture = 0.17;
+
+// mL/g at 20 °C. Water: IAPWS. Glycerin: specific gravity 1.26362 (20/20), Bosart & Snoddy in
+// Lange's Handbook, 15th ed., table 5.13. Ethanol 0.7893 g/mL: from memory.
+constexpr double water_v = 1 / 0.99821;
+constexpr double glycerin_v = 1 / 1.2614;
+constexpr double alcohol_v = 1 / 0.7893;
+// Dry gum in solution, 0.58 to 0.62 from memory; 0.02 moves a 30 % solution by 0.7 %.
+constexpr double gum_v = 0.60;
+// Honey of 17 % water has a specific gravity 20/20 of 1.4237 (White 1975); what is not its water's
+// volume is its solids'.
+constexpr double honey_v =
+    (1 / (1.4237 * 0.99821) - honey_moisture * water_v) / (1 - honey_moisture);
+// Preservatives, soaps, what nobody has named: as water, no source.
+constexpr double other_v = 1;
+
+}
+
+std::string_view name_of(Kind kind) { return name_in(kind_names, kind); }
+words::Result<Kind> kind_named(std::string_view name) { return id_in(kind_names, name); }
+
+std::string_view name_of(PigmentClass c) { return name_in(class_names, c); }
+words::Result<PigmentClass> pigment_class_named(std::string_view name) {
+  return id_in(class_names, name);
+}
+
+words::Result<Parts> parts_of(const Recipe& as_sold) {
+  double sum = 0;
+  for (double share : {as_sold.gum, as_sold.water, as_sold.honey, as_sold.glycerin, as_sold.alcohol,
+                       as_sold.other}) {
+    if (!std::isfinite(share))
+      return words::failure(words::Say::not_a_number, {words::fixed(share, 1)});
+    if (share < 0) return words::failure(words::Say::negative_amount, {words::fixed(share, 2)});
+    sum += share;
+  }
+  if (!(sum > 0)) return words::failure(words::Say::empty_recipe);
+  Parts parts;
+  parts.gum = as_sold.gum * (1 - gum_moisture) / sum;
+  parts.honey = as_sold.honey * (1 - honey_moisture) / sum;
+  parts.water = (as_sold.water + as_sold.gum * gum_moisture + as_sold.honey * honey_moisture) / sum;
+  parts.glycerin = as_sold.glycerin / sum;
+  parts.alcohol = as_sold.alcohol / sum;
+  parts.other = as_sold.other / sum;
+  return parts;
+}
+
+double mL_per_g(const Parts& p) {
+  const double grams = p.gum + p.water + p.glycerin + p.honey + p.alcohol + p.other;
+  if (grams == 0) return 0;
+  return (p.gum * gum_v + p.water * water_v + p.glycerin * glycerin_v + p.honey * honey_v +
+          p.alcohol * alcohol_v + p.other * other_v) /
+         grams;
+}
+
+double g_per_mL(const Material& m) {
+  const double solid = m.parts.pigment;
+  if (solid > 0 && !(m.pigment.g_per_mL > 0)) return 0;
+  const double volume =
+      (solid > 0 ? solid / m.pigment.g_per_mL : 0) + (1 - solid) * mL_per_g(m.parts);
+  return volume > 0 ? 1 / volume : 0;
+}
+
+double usual_g_per_mL(Kind kind) {
+  switch (kind) {
+  case Kind::pigment: return 0;
+  case Kind::binder: return 1 / mL_per_g(*parts_of({.gum = 1, .water = 2}));
+  case Kind::honey: return 1 / mL_per_g(*parts_of({.honey = 1}));
+  case Kind::glycerin: return 1 / glycerin_v;
+  case Kind::water:
+  case Kind::wetting_aid: return 1 / water_v; // ox gall and soap are thin solutions
+  case Kind::other: return 1 / other_v;
+  }
+  return 0;
+}
+
+// mN/m, all from memory: water 72.75, glycerin 63.4, gum arabic solution 45 to 65, honey 50 to 60,
+// ox gall or soap 30 to 40; for liquids nobody has named, the whole span from soap to water.
+double surface_tension(Kind kind) {
+  switch (kind) {
+  case Kind::water: return 72.75;
+  case Kind::glycerin: return 63.4;
+  case Kind::wetting_aid: return 35;
+  case Kind::pigment: // a paint drips as its binder
+  case Kind::binder:
+  case Kind::honey: return 55;
+  case Kind::other: return 51;
+  }
+  return 0;
+}
+
+// The limits above as uniform: half width / sqrt(3) (GUM 4.3.7).
+double surface_tension_relative_u(Kind kind) {
+  switch (kind) {
+  case Kind::water: return 0;
+  case Kind::glycerin: return 0.01;
+  case Kind::honey: return 0.05;
+  case Kind::wetting_aid: return 0.08;
+  case Kind::pigment:
+  case Kind::binder: return 0.105;
+  case Kind::other: return 0.25;
+  }
+  return 0;
+}
+
+double oil_absorption_point(const Pigment& p) {
+  // 93.5 g = 100 mL of linseed oil.
+  return p.oil_g_per_100g > 0 && p.g_per_mL > 0 ? p.oil_g_per_100g * p.g_per_mL / 93.5 : 0;
+}
+
+}

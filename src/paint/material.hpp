@@ -1,0 +1,93 @@
+// What a material is: its composition by mass, and for a pigment the facts that a bench needs.
+#pragma once
+
+#include "paint/amount.hpp"
+#include "words/error.hpp"
+
+#include <array>
+#include <string>
+#include <string_view>
+
+namespace paint {
+
+// Mass shares of what a material consists of; they sum to 1. `gum` is dry gum, `honey` is honey's
+// solids: their water counts as water.
+struct Parts {
+  double pigment = 0;
+  double gum = 0;
+  double water = 0;
+  double glycerin = 0;
+  double honey = 0;
+  double alcohol = 0;
+  double other = 0;
+
+  bool operator==(const Parts&) const = default;
+};
+
+enum class Kind { pigment, binder, water, honey, glycerin, wetting_aid, other };
+
+std::string_view name_of(Kind kind); // the word in files: "pigment", "binder", ...
+words::Result<Kind> kind_named(std::string_view name); // error: unknown_name
+
+enum class PigmentClass { mineral, fine_mineral, organic, carbon, effect, extender, unknown };
+
+std::string_view name_of(PigmentClass c);
+words::Result<PigmentClass> pigment_class_named(std::string_view name);
+
+struct Pigment {
+  double g_per_mL = 0;       // true density, 0.5 to 20
+  double g_per_mL_u = 0;     // its standard uncertainty
+  double oil_g_per_100g = 0; // linseed oil absorption (ISO 787-5), 0 = not known
+  double oil_u = 0;
+  PigmentClass family = PigmentClass::unknown;
+  double heap_g_per_mL = 0; // the dry powder as it lies in a spoon; 0 = never weighed. Handling
+                            // moves it by a factor of two, so no default stands in for it
+  double heap_g_per_mL_u = 0;
+
+  bool operator==(const Pigment&) const = default;
+};
+
+struct Material {
+  Kind kind = Kind::other;
+  Parts parts;
+  Pigment pigment; // meaningful where parts.pigment > 0
+
+  bool operator==(const Material&) const = default;
+};
+
+// Recipe by mass of what is bought: gum and honey with the water they are sold with. Shares of any
+// positive sum. Errors: not_a_number, negative_amount, empty_recipe.
+// Gum moisture 0.12 (as sold 10 to 15 %), honey moisture 0.17: see the .cpp for sources.
+struct Recipe {
+  double gum = 0;
+  double water = 0;
+  double honey = 0;
+  double glycerin = 0;
+  double alcohol = 0;
+  double other = 0;
+};
+words::Result<Parts> parts_of(const Recipe& as_sold);
+
+// Volume in mL of 1 g of the liquid part (everything but pigment), by partial specific volumes at
+// 20 °C. Volumes are added, so contraction is left out: glycerin in water is up to 1.1 % denser
+// than this, the first share of alcohol up to 4 %. 0 where there is no liquid part.
+double mL_per_g(const Parts& parts);
+
+// Density of the whole in g/mL, pigment included. 0 where it is not known: pigment of no density,
+// or no parts.
+double g_per_mL(const Material& m);
+
+// Density in g/mL of what usually goes by that name; a binder is gum 1 : water 2. 20 °C.
+// Pigment has none: 0.
+double usual_g_per_mL(Kind kind);
+
+// Surface tension in mN/m by which drops are scaled between liquids (measure.hpp), about 20 °C, and
+// its relative standard uncertainty. From memory, see the .cpp.
+double surface_tension(Kind kind);
+double surface_tension_relative_u(Kind kind);
+
+// r_oa: mL of oil to 1 mL of pigment at the oil-absorption point, OA * rho / 93.5.
+// 0 when the oil absorption is not known.
+double oil_absorption_point(const Pigment& p);
+
+}

@@ -1,0 +1,229 @@
+#include "words/say.hpp"
+
+namespace words {
+
+std::string_view pattern(Say id) {
+  switch (id) {
+  case Say::none: return "";
+  case Say::not_a_number: return "“{0}” is not a number: type digits, with a point or a comma.";
+  case Say::negative_amount: return "An amount cannot be below zero: {0}.";
+  case Say::amount_too_large: return "{0} is too much for one amount: at most {1}.";
+  case Say::humidity_out_of_range: return "Humidity lies between 0 and 100 %: {0} does not.";
+  case Say::temperature_out_of_range: return "Between {1} and {2} °C, please: {0} is outside.";
+  case Say::parts_do_not_sum: return "The parts add up to {0}, not to 1.";
+  case Say::unknown_name: return "“{0}” is not a name this program knows.";
+  case Say::empty_recipe: return "Nothing is in this recipe yet.";
+  case Say::measure_not_positive: return "A measure must hold more than nothing: {0} does not.";
+  case Say::density_not_known: return "Its density is not known: weigh it instead.";
+  case Say::powder_not_weighed:
+    return "Weigh one spoon of this powder first: powders pack differently.";
+  case Say::catalogue_not_json:
+    return "The pigment catalogue is not readable: it is not valid JSON.";
+  case Say::catalogue_no_pigments: return "The pigment catalogue holds no list named “pigments”.";
+  case Say::catalogue_field:
+    return "Pigment catalogue, {0}: “{1}” is missing, empty or of the wrong kind.";
+  case Say::catalogue_number: return "Pigment catalogue, {0}: “{1}” must rise within {2} to {3}.";
+  case Say::catalogue_unknown_word: return "Pigment catalogue, {0}: “{1}” does not know “{2}”.";
+  case Say::catalogue_twice: return "Pigment catalogue, {0}: “{1}” was there before.";
+  case Say::caution_dust: return "Dry powder: dust mask on (FFP2, N95 or better) until it is wet.";
+  case Say::caution_cobalt: return "Cobalt: wear gloves, and breathe none of the dust.";
+  case Say::caution_cadmium:
+    return "Cadmium: wear gloves, breathe no dust, never sand or spray it.";
+  case Say::caution_nickel: return "Nickel: wear gloves and keep it off the skin.";
+  case Say::caution_chromium:
+    return "Chromium: wear gloves; ask whether it is free of chromium(VI).";
+  case Say::caution_manganese:
+    return "Manganese: breathing it over years does harm. Keep dust down.";
+  case Say::caution_no_drain: return "No rinse water of it down the drain: wipe up and collect it.";
+  case Say::caution_silica:
+    return "May hold fine quartz: mask on while dry, wipe wet, never sweep.";
+  case Say::caution_fine_black:
+    return "Very fine: IARC lists it as possibly causing cancer when breathed.";
+  case Say::caution_nano: return "Finer than most: it stays in the air long. Wet it slowly.";
+  case Say::caution_combustible:
+    return "A cloud of this powder can catch fire: no flame, no sparks.";
+  case Say::caution_no_acid_sulfide:
+    return "No vinegar or other acid: it gives off poisonous hydrogen sulfide.";
+  case Say::caution_no_acid_cyanide:
+    return "No acid, no strong heat: it can give off hydrogen cyanide.";
+  case Say::caution_borate: return "May hold borate: look for it in the safety data sheet.";
+  case Say::caution_sensitiser: return "Can set off an allergy: off the skin, out of the air.";
+  case Say::caution_no_heat: return "Do not heat it above 200 °C.";
+  case Say::care_mask: return "While powder is dry: mask on (FFP2, N95 or better), air moving.";
+  case Say::care_no_food_tools: return "No kitchen tools, no food at the bench, no licked brushes.";
+  case Say::care_children: return "Keep powder, binder and paint out of reach of children.";
+  case Say::care_gloves: return "Gloves for cobalt, cadmium, nickel and chromium.";
+  case Say::care_wipe_wet: return "Wipe up wet. Never sweep or blow dry powder.";
+  case Say::care_sheet_first: return "The supplier’s safety data sheet and local rules come first.";
+  case Say::field_missing: return "“{0}” is missing";
+  case Say::field_not_a_number: return "“{0}” is not a number";
+  case Say::field_out_of_range: return "“{0}” is {1}, which cannot be";
+  case Say::field_not_whole: return "“{0}” is not a whole number";
+  case Say::field_not_text: return "“{0}” is not text";
+  case Say::field_not_yes_or_no: return "“{0}” is neither true nor false";
+  case Say::field_not_object: return "“{0}” is not an object";
+  case Say::field_not_a_line: return "“{0}” does not name a line";
+  case Say::field_twice: return "a field stands there twice";
+  case Say::line_too_long: return "the line has {0} bytes; {1} is the most";
+  case Say::line_too_deep: return "brackets within brackets, too many";
+  case Say::line_not_an_object: return "not a JSON object";
+  case Say::line_check_wrong: return "the check value does not match the line";
+  case Say::line_without_check: return "the check value at the end is missing";
+  case Say::line_order_wrong: return "line number {0} stands where {1} should";
+  case Say::line_torn: return "the last entry was not finished";
+  case Say::text_not_utf8: return "That text is not readable (not UTF-8): please type it again.";
+  case Say::file_without_beginning: return "the file does not start with “began”";
+  case Say::file_of_other_format: return "this is not a session file of ours";
+  case Say::file_of_future_version:
+    return "written by a newer Slabside (format {0}): shown without totals";
+  case Say::file_cut: return "the file ends in the middle";
+  case Say::card_not_laid_out: return "no session says what “{0}” is";
+  case Say::file_not_ended: return "the program was stopped before it could say goodbye";
+  case Say::plan_still_reading: return "Reading the studio …";
+  case Say::plan_choose_pigment: return "Choose a pigment to begin.";
+  case Say::plan_needs_name: return "Give the batch a name to begin.";
+  case Say::text_shortened: return "Only the first {0} characters were kept.";
+  case Say::tab_plan: return "Plan";
+  case Say::tab_slab: return "Slab";
+  case Say::tab_book: return "Book";
+  case Say::wipe_glass: return "wipe the glass";
+  case Say::wiping_hold: return "wiping: hold here to go on";
+  case Say::pad_another: return "another amount";
+  case Say::pad_bottle: return "bottle now…";
+  case Say::pad_undo: return "Undo";
+  case Say::pad_gather: return "gather";
+  case Say::pad_gather_what: return "into a jar or pans";
+  case Say::pad_back: return "back on the slab";
+  case Say::pad_close: return "close";
+  case Say::pad_close_what: return "the batch is done";
+  case Say::pad_dot: return "test dot";
+  case Say::pad_trouble: return "trouble…";
+  case Say::pad_leave: return "back to the trail";
+  case Say::pad_leave_number: return "leave it";
+  case Say::pad_enter: return "that’s it";
+  case Say::pad_erase: return "erase";
+  case Say::pad_lost_count: return "lost count";
+  case Say::undo_nothing: return "nothing yet";
+  case Say::undo_unsaved: return "{0} not saved yet";
+  case Say::feel_wont_move: return "won’t move";
+  case Say::feel_too_sticky: return "too sticky";
+  case Say::feel_right: return "right";
+  case Say::feel_too_loose: return "too loose";
+  case Say::feel_too_runny: return "too runny";
+  case Say::specks_many: return "many specks";
+  case Say::specks_few: return "few specks";
+  case Say::specks_none: return "no specks";
+  case Say::trouble_wont_wet: return "won’t wet";
+  case Say::trouble_gelling: return "gelling";
+  case Say::trouble_gummy: return "gummy";
+  case Say::sign_wont_wet: return "powder floats, dry inside";
+  case Say::sign_gelling: return "stiffens when left alone";
+  case Say::sign_gummy: return "pulls strings";
+  case Say::stage_wet_out: return "wet out";
+  case Say::stage_wetting_out: return "wetting out";
+  case Say::stage_wetting_out_short: return "knife";
+  case Say::stage_mull: return "mull";
+  case Say::stage_mulling: return "mulling {0}";
+  case Say::stage_scrape: return "scrape";
+  case Say::stage_resting: return "resting";
+  case Say::stage_pass: return "pass {0}";
+  case Say::stage_with_knife: return "with the knife";
+  case Say::amount_drop: return "1 drop";
+  case Say::amount_drops: return "{0} drops";
+  case Say::amount_spoons: return "{0} tsp";
+  case Say::amount_grams: return "{0} g";
+  case Say::amount_weigh: return "weigh";
+  case Say::amount_none: return "none";
+  case Say::amount_some: return "some";
+  case Say::amount_weighed: return "weighed";
+  case Say::did_added: return "{0} {1}";
+  case Say::did_bottle: return "{0} bottle {1}";
+  case Say::did_lost_count: return "{0}, count lost";
+  case Say::did_opened: return "batch opened";
+  case Say::did_room: return "room {0} °C, {1} %";
+  case Say::did_gathered: return "gathered";
+  case Say::did_closed: return "closed";
+  case Say::did_unknown: return "an entry of a newer kind";
+  case Say::did_other: return "an entry";
+  case Say::ratio_caption: return "g binder to 10 g pigment";
+  case Say::ratio_none: return "no pigment yet, so no ratio";
+  case Say::no_batch: return "Nothing is on the slab. Plan a batch, or take one up from the Book.";
+  case Say::advice_guess: return "a guess: {0}";
+  case Say::advice_weigh_pigment: return "weigh the pigment first";
+  case Say::advice_first_helping: return "start with {0} to {1} g binder";
+  case Say::advice_add_drop: return "add 1 drop, then mull";
+  case Say::advice_add_drops: return "add {0} drops, then mull";
+  case Say::advice_mull_and_judge: return "mull, then judge";
+  case Say::advice_there: return "it is right: leave it so";
+  case Say::advice_let_dry: return "let it dry a little";
+  case Say::advice_let_dry_or_pigment: return "let it dry, or add {0} g pigment";
+  case Say::advice_gathered: return "gathered: off the slab";
+  case Say::gum_too_little: return "still binder, not yet water";
+  case Say::gum_enough: return "binder or water, both will do";
+  case Say::gum_too_much: return "water only: gum enough";
+  case Say::dried_off: return "{0} mL has dried off";
+  case Say::dust_mask: return "dry powder: mask on";
+  case Say::not_saved: return "not saved: {0}";
+  case Say::entries_left_out: return "{0} entries are not in the sums";
+  case Say::entry_left_out: return "1 entry is not in the sums";
+  case Say::not_counted_bounced: return "not counted: too quick";
+  case Say::not_counted_slid: return "not counted: slid off the pad";
+  case Say::not_counted_rested: return "not counted: rested too long";
+  case Say::not_counted_other_finger: return "not counted: second finger";
+  case Say::trail_caption: return "liquid to pigment, by volume";
+  case Say::trail_right_guess: return "right, a guess";
+  case Say::trail_empty: return "The trail begins once pigment and binder are in.";
+  case Say::trail_gathered: return "gathered {0}";
+  case Say::ask_amount: return "how much, with the next tap?";
+  case Say::ask_bottle: return "which bottle will you weigh?";
+  case Say::ask_specks: return "what does the dot show?";
+  case Say::ask_trouble: return "what is wrong?";
+  case Say::ask_grams_of: return "{0}, in g";
+  case Say::ask_bottle_of: return "bottle of {0}, all of it, in g";
+  case Say::ask_pigment_grams: return "pigment, in g";
+  case Say::ask_celsius: return "room, in °C";
+  case Say::ask_humidity: return "humidity, in %";
+  case Say::weigh_bottle_of: return "weigh {0}";
+  case Say::plan_search: return "search a pigment";
+  case Say::plan_name: return "name of the batch";
+  case Say::plan_weigh: return "pigment to weigh";
+  case Say::plan_not_weighed: return "later";
+  case Say::plan_begin: return "begin";
+  case Say::plan_begin_at_slab: return "at the slab";
+  case Say::plan_guess: return "a guess";
+  case Say::plan_celsius: return "{0} °C";
+  case Say::plan_humidity: return "{0} %";
+  case Say::plan_first_helping: return "first helping: {0} to {1} g binder";
+  case Say::plan_first_helping_rate: return "first helping: {0} to {1} g binder to 10 g";
+  case Say::plan_cautions: return "before you open the jar";
+  case Say::plan_page: return "page {0} of {1}";
+  case Say::plan_nothing_found: return "No pigment of that name.";
+  case Say::page_back: return "back";
+  case Say::page_on: return "more";
+  case Say::book_title: return "all batches";
+  case Say::book_empty: return "No batch yet. The first one begins under Plan.";
+  case Say::book_damages: return "{0} places in the files could not be read";
+  case Say::book_damage: return "1 place in the files could not be read";
+  case Say::book_to_list: return "all batches";
+  case Say::book_take_up: return "take up again";
+  case Say::book_went_in: return "what went in";
+  case Say::book_dried_off: return "{0} mL of water dried off";
+  case Say::book_ratio: return "g binder to 10 g";
+  case Say::book_flow: return "flow {0}";
+  case Say::book_at_slab: return "at the slab";
+  case Say::book_minutes: return "{0} min";
+  case Say::book_passes: return "{0} passes, {1} min";
+  case Say::book_one_pass: return "1 pass, {0} min";
+  case Say::book_no_pass: return "not mulled yet";
+  case Say::book_room: return "{0} °C, {1} %";
+  case Say::progress_open: return "on the slab";
+  case Say::progress_gathered: return "gathered";
+  case Say::progress_closed: return "closed";
+  case Say::date_time: return "{0} {1}, {2}";
+  case Say::month_names: return "Jan Feb March April May June July Aug Sept Oct Nov Dec";
+  case Say::font_missing: return "The typeface {0} is not there.";
+  }
+  return "";
+}
+
+}

@@ -1,0 +1,27 @@
+// The one error of the pure rooms: which sentence, and what goes into it.
+#pragma once
+
+#include "words/say.hpp"
+
+#include <tl/expected.hpp>
+
+#include <utility>
+
+namespace words {
+
+struct Error {
+  Say what = Say::none;
+  std::vector<std::string> args;
+  bool operator==(const Error&) const = default;
+};
+
+template <class T>
+using Result = tl::expected<T, Error>;
+
+inline tl::unexpected<Error> failure(Say what, std::vector<std::string> args = {}) {
+  return tl::make_unexpected(Error{what, std::move(args)});
+}
+
+inline std::string message(const Error& error) { return say(error.what, error.args); }
+
+}

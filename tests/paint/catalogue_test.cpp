@@ -1,0 +1,224 @@
+#include "paint/catalogue.hpp"
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <fstream>
+#include <set>
+#include <string>
+
+using nlohmann::json;
+using paint::Caution;
+using words::Say;
+
+namespace {
+
+bool warns(const paint::CataloguePigment& p, Caution caution) {
+  return std::find(p.cautions.begin(), p.cautions.end(), caution) != p.cautions.end();
+}
+
+json shipped() {
+  std::ifstream file(SLABSIDE_ROOT "/assets/pigments.json");
+  return json::parse(file);
+}
+
+// Two sound rows, for one fault at a time.
+json two_rows() {
+  json whole = shipped();
+  whole["pigments"].erase(whole["pigments"].begin() + 2, whole["pigments"].end());
+  return whole;
+}
+
+words::Error fault_of(const json& whole) {
+  const auto read = paint::read_catalogue(whole.dump());
+  REQUIRE_FALSE(read.has_value());
+  return read.error();
+}
+
+std::size_t letters(const std::string& text) {
+  return static_cast<std::size_t>(
+      std::count_if(text.begin(), text.end(), [](char c) { return (c & 0xC0) != 0x80; }));
+}
+
+}
+
+TEST_CASE("the catalogue that ships reads, and ids are unique") {
+  std::set<std::string> ids;
+  for (const auto& p : paint::catalogue()) ids.insert(p.id);
+  CHECK(paint::catalogue().size() == 50);
+  CHECK(ids.size() == 50);
+}
+
+TEST_CASE("the compiled-in bytes are the file's") {
+  const auto from_file = paint::read_catalogue(shipped().dump());
+  REQUIRE(from_file.has_value());
+  REQUIRE(from_file->size() == paint::catalogue().size());
+  for (std::size_t i = 0; i < from_file->size(); ++i) {
+    CHECK((*from_file)[i].id == paint::catalogue()[i].id);
+    CHECK((*from_file)[i].facts == paint::catalogue()[i].facts);
+  }
+}
+
+TEST_CASE("every row is sound") {
+  for (const auto& p : paint::catalogue()) {
+    CAPTURE(p.id);
+    CHECK(p.facts.g_per_mL > 1); // no dry pigment floats
+    CHECK(p.facts.g_per_mL < 7);
+    CHECK(p.facts.g_per_mL_u > 0);
+    CHECK(p.facts.oil_u >= 0.15 * p.facts.oil_g_per_100g);
+    CHECK(p.bulk_tapped < p.facts.g_per_mL); // powder holds air
+    CHECK(p.facts.family != paint::PigmentClass::unknown);
+    CHECK(p.ci_name.substr(0, 1) == "P");
+    CHECK(warns(p, Caution::dust));
+  }
+}
+
+TEST_CASE("every row says of each figure what it rests on, once") {
+  const std::multiset<std::string> all{"bulk",          "cautions", "density", "hydrophobic",
+                                       "lightfastness", "mulling",  "oil"};
+  const json whole = shipped();
+  for (const json& row : whole["pigments"]) {
+    CAPTURE(row["id"].get<std::string>());
+    std::multiset<std::string> said;
+    for (const char* list : {"read", "partly_read", "from_memory"})
+      for (const json& field : row[list]) said.insert(field.get<std::string>());
+    CHECK(said == all);
+  }
+}
+
+TEST_CASE("uncertainties come from the spans") {
+  const auto& all = paint::catalogue();
+  const auto pg18 = std::find_if(all.begin(), all.end(), [](auto& p) { return p.id == "pg18"; });
+  REQUIRE(pg18 != all.end());
+  CHECK(pg18->facts.g_per_mL_u == doctest::Approx((3.4 - 3.0) / 4));
+  CHECK(pg18->facts.oil_u == doctest::Approx((85.0 - 45.0) / 4)); // wider than 15 % of 55
+  const auto pr108 = std::find_if(all.begin(), all.end(), [](auto& p) { return p.id == "pr108"; });
+  REQUIRE(pr108 != all.end());
+  CHECK(pr108->facts.oil_u == doctest::Approx(0.15 * 19)); // wider than (21 - 16) / 4
+}
+
+TEST_CASE("metals bring their cautions, and those name gloves") {
+  std::set<std::string> cobalt, cadmium, nickel, chromium;
+  for (const auto& p : paint::catalogue()) {
+    if (warns(p, Caution::cobalt)) cobalt.insert(p.id);
+    if (warns(p, Caution::cadmium)) cadmium.insert(p.id);
+    if (warns(p, Caution::nickel)) nickel.insert(p.id);
+    if (warns(p, Caution::chromium)) chromium.insert(p.id);
+  }
+  // From the chemistry behind each Colour Index name.
+  CHECK(cobalt == std::set<std::string>{"pb28", "pb35", "pb36", "pb72", "pg19", "pg50"});
+  CHECK(cadmium == std::set<std::string>{"pr108", "py35"});
+  CHECK(nickel == std::set<std::string>{"pg50", "py150", "py53"});
+  CHECK(chromium == std::set<std::string>{"pb36", "pbr24", "pg17", "pg18"});
+  for (Caution metal : {Caution::cobalt, Caution::cadmium, Caution::nickel, Caution::chromium})
+    CHECK(words::say(paint::sentence(metal)).find("gloves") != std::string::npos);
+}
+
+TEST_CASE("earths warn of quartz, ultramarines of acid, soot of fineness") {
+  for (const auto& p : paint::catalogue()) {
+    CAPTURE(p.id);
+    const bool earth = p.ci_name == "PBr7" || p.ci_name == "PY43" || p.ci_name == "PR102" ||
+                       p.ci_name == "PG23" || p.ci_name == "PW19";
+    if (earth) CHECK(warns(p, Caution::silica));
+    CHECK(warns(p, Caution::no_acid_sulfide) == (p.ci_name == "PB29" || p.ci_name == "PV15"));
+    CHECK(warns(p, Caution::no_acid_cyanide) == (p.ci_name == "PB27"));
+    CHECK(warns(p, Caution::fine_black) == (p.facts.family == paint::PigmentClass::carbon));
+    if (p.facts.family == paint::PigmentClass::organic) CHECK(warns(p, Caution::combustible));
+  }
+}
+
+// 70 characters: what one line holds at arm's length, own choice.
+TEST_CASE("each caution is one short sentence of its own") {
+  std::set<Say> sentences;
+  for (int i = 0; i <= static_cast<int>(Caution::no_heat); ++i)
+    sentences.insert(paint::sentence(static_cast<Caution>(i)));
+  CHECK(sentences.size() == static_cast<std::size_t>(Caution::no_heat) + 1);
+  CHECK(sentences.count(Say::none) == 0);
+  sentences.insert(paint::general_care().begin(), paint::general_care().end());
+  for (Say id : sentences) {
+    const std::string text = words::say(id);
+    CAPTURE(text);
+    CHECK(letters(text) > 20);
+    CHECK(letters(text) <= 70);
+  }
+}
+
+TEST_CASE("bytes that are no catalogue") {
+  CHECK(paint::read_catalogue("").error().what == Say::catalogue_not_json);
+  CHECK(paint::read_catalogue("{\"pigments\": [").error().what == Say::catalogue_not_json);
+  CHECK(paint::read_catalogue("[]").error().what == Say::catalogue_no_pigments);
+  CHECK(paint::read_catalogue("{\"pigments\": 3}").error().what == Say::catalogue_no_pigments);
+  const auto empty = paint::read_catalogue("{\"pigments\": []}");
+  REQUIRE(empty.has_value());
+  CHECK(empty->empty());
+}
+
+TEST_CASE("a missing field is named with its row, whichever it is") {
+  for (const char* field : {"ci_name", "name", "chemistry", "class", "colour", "density_g_per_mL",
+                            "oil_g_per_100g", "bulk_g_per_mL", "mulling", "hydrophobic",
+                            "lightfastness", "cautions", "confidence", "sources"}) {
+    CAPTURE(field);
+    json whole = two_rows();
+    whole["pigments"][1].erase(field);
+    const words::Error missing{Say::catalogue_field, {"row 2 (pw4)", field}};
+    CHECK(fault_of(whole) == missing);
+  }
+  json whole = two_rows();
+  whole["pigments"][1].erase("id");
+  CHECK(fault_of(whole) == words::Error{Say::catalogue_field, {"row 2", "id"}});
+  whole["pigments"][1] = 7;
+  CHECK(fault_of(whole) == words::Error{Say::catalogue_field, {"row 2", "id"}});
+}
+
+TEST_CASE("a field of the wrong kind") {
+  for (const json& wrong : {json(3), json("dust"), json::array(), json::array({1}), json({""})}) {
+    CAPTURE(wrong.dump());
+    json whole = two_rows();
+    whole["pigments"][0]["cautions"] = wrong;
+    CHECK(fault_of(whole) == words::Error{Say::catalogue_field, {"row 1 (pw6)", "cautions"}});
+  }
+  for (const json& wrong : {json(4.1), json({3.9, 4.1}), json({3.9, nullptr, 4.3}), json("4")}) {
+    CAPTURE(wrong.dump());
+    json whole = two_rows();
+    whole["pigments"][0]["density_g_per_mL"] = wrong;
+    const words::Error error{Say::catalogue_field, {"row 1 (pw6)", "density_g_per_mL"}};
+    CHECK(fault_of(whole) == error);
+  }
+}
+
+TEST_CASE("figures out of range or out of order") {
+  for (const json& wrong : {json({-4.1, 4.1, 4.3}), json({-4.3, -4.1, -3.9}), json({4.2, 4.1, 4.3}),
+                            json({3.9, 4.1, 41}), json({0, 0, 0})}) {
+    CAPTURE(wrong.dump());
+    json whole = two_rows();
+    whole["pigments"][0]["density_g_per_mL"] = wrong;
+    CHECK(words::message(fault_of(whole)) ==
+          "Pigment catalogue, row 1 (pw6): “density_g_per_mL” must rise within 0.50 to 20.");
+  }
+  json whole = two_rows();
+  whole["pigments"][1]["oil_g_per_100g"] = {0, 15, 25};
+  CHECK(fault_of(whole).args[1] == "oil_g_per_100g");
+  // Too large for a double, and not-a-number, are no JSON at all.
+  CHECK(paint::read_catalogue("{\"pigments\": [1e999]}").error().what == Say::catalogue_not_json);
+  CHECK(paint::read_catalogue("{\"pigments\": [NaN]}").error().what == Say::catalogue_not_json);
+}
+
+TEST_CASE("words that are not known, and a row that was there before") {
+  const auto unknown = [](const char* field, const json& value, const char* said) {
+    json whole = two_rows();
+    whole["pigments"][1][field] = value;
+    const words::Error error{Say::catalogue_unknown_word, {"row 2 (pw4)", field, said}};
+    CHECK(fault_of(whole) == error);
+  };
+  unknown("cautions", {"dust", "dragons"}, "dragons");
+  unknown("class", "metal", "metal");
+  unknown("mulling", "forever", "forever");
+  unknown("confidence", "none", "none");
+  unknown("colour", "#12345G", "#12345G");
+  unknown("colour", "red", "red");
+
+  json whole = two_rows();
+  whole["pigments"][1]["id"] = "pw6";
+  CHECK(fault_of(whole) == words::Error{Say::catalogue_twice, {"row 2 (pw6)", "pw6"}});
+}

@@ -1,0 +1,84 @@
+#include "paint/material.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <limits>
+
+using namespace paint;
+using words::Say;
+
+namespace {
+
+double sum(const Parts& p) {
+  return p.pigment + p.gum + p.water + p.glycerin + p.honey + p.alcohol + p.other;
+}
+
+}
+
+TEST_CASE("names of kinds and classes come back from their words") {
+  for (Kind k : {Kind::pigment, Kind::binder, Kind::water, Kind::honey, Kind::glycerin,
+                 Kind::wetting_aid, Kind::other})
+    CHECK(kind_named(name_of(k)) == k);
+  for (PigmentClass c :
+       {PigmentClass::mineral, PigmentClass::fine_mineral, PigmentClass::organic,
+        PigmentClass::carbon, PigmentClass::effect, PigmentClass::extender, PigmentClass::unknown})
+    CHECK(pigment_class_named(name_of(c)) == c);
+  CHECK(kind_named("Binder").error().what == Say::unknown_name);
+  CHECK(kind_named("").error().what == Say::unknown_name);
+  CHECK(pigment_class_named("rare").error().args == std::vector<std::string>{"rare"});
+}
+
+TEST_CASE("a recipe's parts sum to 1 and count bought water as water") {
+  const Parts p =
+      *parts_of({.gum = 100, .water = 200, .honey = 15, .glycerin = 8, .alcohol = 3, .other = 1});
+  CHECK(sum(p) == doctest::Approx(1));
+  CHECK(p.water == doctest::Approx((200 + 12 + 0.17 * 15) / 327));
+  CHECK(*parts_of({.gum = 1, .water = 2}) == *parts_of({.gum = 2, .water = 4}));
+}
+
+TEST_CASE("a recipe that cannot be is refused with its reason") {
+  CHECK(parts_of({}).error().what == Say::empty_recipe);
+  CHECK(parts_of({.gum = 1, .water = -2}).error().what == Say::negative_amount);
+  CHECK(parts_of({.gum = std::nan("")}).error().what == Say::not_a_number);
+  CHECK(parts_of({.gum = std::numeric_limits<double>::infinity()}).error().what ==
+        Say::not_a_number);
+}
+
+TEST_CASE("volumes add: half water and half pigment by mass") {
+  const Material m{Kind::other, {.pigment = 0.5, .water = 0.5}, {.g_per_mL = 4}};
+  CHECK(g_per_mL(m) == doctest::Approx(1 / (0.5 / 4 + 0.5 / 0.99821)));
+  // The liquid part alone is water, whatever swims in it.
+  CHECK(mL_per_g(m.parts) == doctest::Approx(1 / 0.99821));
+}
+
+TEST_CASE("what has no density says 0") {
+  CHECK(g_per_mL({Kind::pigment, {.pigment = 1}, {}}) == 0);
+  CHECK(g_per_mL({Kind::pigment, {.pigment = 1}, {.g_per_mL = std::nan("")}}) == 0);
+  CHECK(g_per_mL({}) == 0);
+  CHECK(mL_per_g({.pigment = 1}) == 0);
+  CHECK(usual_g_per_mL(Kind::pigment) == 0);
+}
+
+TEST_CASE("no oil absorption or no density: no oil-absorption point") {
+  CHECK(oil_absorption_point({.g_per_mL = 4.2}) == 0);
+  CHECK(oil_absorption_point({.oil_g_per_100g = 30}) == 0);
+  CHECK(oil_absorption_point({.g_per_mL = -4, .oil_g_per_100g = 30}) == 0);
+  CHECK(oil_absorption_point({.g_per_mL = std::nan(""), .oil_g_per_100g = 30}) == 0);
+}
+
+TEST_CASE("surface tensions and their uncertainty are those of their limits, from memory") {
+  struct Limits {
+    Kind kind;
+    double low;
+    double high;
+  };
+  for (const Limits& l : {Limits{Kind::binder, 45, 65}, Limits{Kind::honey, 50, 60},
+                          Limits{Kind::wetting_aid, 30, 40}, Limits{Kind::other, 30, 73}}) {
+    CAPTURE(std::string(name_of(l.kind)));
+    CHECK(std::abs(surface_tension(l.kind) - (l.low + l.high) / 2) <= 0.5);
+    // Uniform between them (GUM 4.3.7), written to two figures.
+    const double u = (l.high - l.low) / 2 / std::sqrt(3.0) / surface_tension(l.kind);
+    CHECK(std::abs(surface_tension_relative_u(l.kind) - u) < 0.01);
+  }
+}
