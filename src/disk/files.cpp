@@ -1,0 +1,125 @@
+#include "disk/files.hpp"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <new>
+#include <stdexcept>
+
+namespace disk {
+namespace {
+
+Done done(int returned) { return {returned == 0 ? 0 : errno}; }
+
+#ifdef F_FULLFSYNC
+// fsync on macOS stops at the drive's cache; only F_FULLFSYNC goes through it (fcntl(2) there).
+// File systems without it, network ones mostly, say ENOTSUP. Any other failure stays a failure.
+Done force_bytes(int handle) {
+  if (::fcntl(handle, F_FULLFSYNC) == 0) return {};
+  if (errno != ENOTSUP) return {errno};
+  return done(::fsync(handle));
+}
+Done force_names(int handle) { return force_bytes(handle); }
+#else
+// The size is forced along with the bytes, only the file's times are not (fdatasync(2)).
+Done force_bytes(int handle) { return done(::fdatasync(handle)); }
+Done force_names(int handle) { return done(::fsync(handle)); }
+#endif
+
+Bytes read_all(int handle) {
+  struct stat about = {};
+  if (::fstat(handle, &about) != 0) return {errno, {}};
+  if (!S_ISREG(about.st_mode)) return {EINVAL, {}};
+  std::string bytes;
+  std::size_t filled = 0;
+  for (;;) {
+    // One byte more than the size said, so that the end of the file is met without growing.
+    if (filled == bytes.size())
+      bytes.resize(std::max(static_cast<std::size_t>(about.st_size) + 1, 2 * filled));
+    const ssize_t got = ::read(handle, bytes.data() + filled, bytes.size() - filled);
+    if (got < 0 && errno == EINTR) continue;
+    if (got < 0) return {errno, {}};
+    if (got == 0) break;
+    filled += static_cast<std::size_t>(got);
+  }
+  bytes.resize(filled);
+  return {0, std::move(bytes)};
+}
+
+class PosixFiles final : public Files {
+public:
+  Done make_folder(const Path& folder) override { return done(::mkdir(folder.c_str(), 0777)); }
+
+  Opened open_new(const Path& file) override {
+    const int flags = O_WRONLY | O_CREAT | O_EXCL | O_APPEND | O_CLOEXEC;
+    const int handle = ::open(file.c_str(), flags, 0666);
+    if (handle < 0) return {errno, -1};
+    return {0, handle};
+  }
+
+  Done write(int handle, std::string_view bytes) override {
+    while (!bytes.empty()) {
+      const ssize_t wrote = ::write(handle, bytes.data(), bytes.size());
+      if (wrote < 0 && errno == EINTR) continue;
+      if (wrote < 0) return {errno};
+      if (wrote == 0) return {EIO}; // would go round for ever
+      bytes.remove_prefix(static_cast<std::size_t>(wrote));
+    }
+    return {};
+  }
+
+  // Not tried again after EINTR: a second force that succeeds may have lost the first one's error.
+  Done force(int handle) override { return force_bytes(handle); }
+
+  Done force_folder(const Path& folder) override {
+    const int handle = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (handle < 0) return {errno};
+    const Done forced = force_names(handle);
+    ::close(handle);
+    // Some file systems have no such call for a folder. PostgreSQL's fsync_fname_ext (its fd.c)
+    // lets EINVAL pass for the same reason.
+    return forced.code == EINVAL ? Done{} : forced;
+  }
+
+  void close(int handle) override { ::close(handle); }
+
+  Listed list(const Path& folder) override {
+    Listed listed;
+    std::error_code wrong;
+    std::filesystem::directory_iterator entry(folder, wrong);
+    while (!wrong && entry != std::filesystem::directory_iterator()) {
+      std::error_code unknown;
+      const auto kind = entry->symlink_status(unknown).type();
+      // What cannot be told is listed: reading it will say what is wrong with it.
+      if (kind == std::filesystem::file_type::regular || kind == std::filesystem::file_type::none)
+        listed.names.push_back(entry->path().filename().string());
+      entry.increment(wrong);
+    }
+    listed.code = wrong.value();
+    return listed;
+  }
+
+  Bytes read(const Path& file) override {
+    // Without O_NONBLOCK a pipe put in a file's place after it was listed would hold us for ever.
+    const int flags = O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC;
+    const int handle = ::open(file.c_str(), flags);
+    if (handle < 0) return {errno, {}};
+    Bytes bytes;
+    try {
+      bytes = read_all(handle);
+    } catch (const std::bad_alloc&) { bytes.code = ENOMEM; } catch (const std::length_error&) {
+      bytes.code = ENOMEM;
+    }
+    ::close(handle);
+    return bytes;
+  }
+};
+
+}
+
+std::unique_ptr<Files> posix_files() { return std::make_unique<PosixFiles>(); }
+
+}

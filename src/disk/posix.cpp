@@ -1,0 +1,255 @@
+#include "disk/posix.hpp"
+
+#include <algorithm>
+#include <cerrno>
+#include <condition_variable>
+#include <csignal>
+#include <deque>
+#include <iterator>
+#include <map>
+#include <mutex>
+#include <string_view>
+#include <system_error>
+#include <thread>
+#include <utility>
+
+namespace disk {
+namespace {
+
+using Path = std::filesystem::path;
+
+struct Job {
+  Ticket ticket = 0;
+  Request request;
+};
+
+bool good_component(std::string_view part) { return !part.empty() && part != "." && part != ".."; }
+
+// Not std::filesystem's view of a path: it forgives a doubled "/", and then one file has two names.
+bool good_name(std::string_view name) {
+  if (name.find('\0') != std::string_view::npos) return false;
+  for (auto slash = name.find('/'); slash != std::string_view::npos; slash = name.find('/')) {
+    if (!good_component(name.substr(0, slash))) return false;
+    name.remove_prefix(slash + 1);
+  }
+  return good_component(name);
+}
+
+Failure failure(std::string operation, const Path& path, int code) {
+  return {std::move(operation), path.string(), code, std::system_category().message(code)};
+}
+
+bool ends_with(std::string_view name, std::string_view ending) {
+  return name.size() >= ending.size() && name.substr(name.size() - ending.size()) == ending;
+}
+
+// The files and what became of them. Touched by the writer thread alone, so without a lock.
+class Keeper {
+public:
+  Keeper(Path root, std::unique_ptr<Files> files)
+      : root_(std::move(root)), files_(std::move(files)) {}
+  Keeper(const Keeper&) = delete;
+  Keeper& operator=(const Keeper&) = delete;
+  ~Keeper() {
+    for (auto& [name, file] : kept_) close(file);
+  }
+
+  // Writes the appends, all bytes for one file together; one answer for each.
+  std::vector<Answer> append(const std::vector<Job>& jobs) {
+    std::map<std::string, std::string> together;
+    for (const Job& job : jobs) {
+      const auto& append = std::get<Append>(job.request);
+      together[append.file] += append.bytes;
+    }
+    for (const auto& [name, bytes] : together) add(name, bytes);
+
+    std::vector<Answer> answers;
+    for (const Job& job : jobs) {
+      const Kept& file = kept_[std::get<Append>(job.request).file];
+      answers.push_back({job.ticket, {}, {}});
+      if (file.failure) answers.back().failures.push_back(*file.failure);
+    }
+    return answers;
+  }
+
+  Answer read(Ticket ticket, const ReadFolder& wanted) {
+    Answer answer{ticket, {}, {}};
+    if (!good_name(wanted.folder)) {
+      answer.failures.push_back(failure("name", wanted.folder, EINVAL));
+      return answer;
+    }
+    const Path folder = root_ / wanted.folder;
+    Listed listed = list(folder);
+    if (listed.code != 0) answer.failures.push_back(failure("list", folder, listed.code));
+    std::sort(listed.names.begin(), listed.names.end());
+    for (std::string& name : listed.names) {
+      if (!ends_with(name, wanted.ending)) continue;
+      Bytes read = files_->read(folder / name);
+      if (read.code == 0)
+        answer.files.push_back({std::move(name), std::move(read.bytes)});
+      else
+        answer.failures.push_back(failure("read", folder / name, read.code));
+    }
+    return answer;
+  }
+
+private:
+  struct Kept {
+    bool begun = false;
+    int handle = -1;
+    std::optional<Failure> failure; // once set, the file is closed for ever
+  };
+
+  void close(Kept& file) {
+    if (file.handle != -1) files_->close(file.handle);
+    file.handle = -1;
+  }
+
+  // A folder that is not there is empty, but not so when the root itself has gone.
+  Listed list(const Path& folder) {
+    Listed listed = files_->list(folder);
+    if (listed.code == ENOENT) listed.code = files_->list(root_).code;
+    return listed;
+  }
+
+  // No second try of anything: after a failed force the system may call the lost pages clean, and
+  // a force that then succeeds says nothing (Rebello et al., USENIX ATC 2020).
+  void add(const std::string& name, const std::string& bytes) {
+    Kept& file = kept_[name];
+    if (!std::exchange(file.begun, true)) file.failure = begin(name, file.handle);
+    if (!file.failure) file.failure = put(root_ / name, file.handle, bytes);
+    if (file.failure) close(file);
+  }
+
+  std::optional<Failure> put(const Path& path, int handle, const std::string& bytes) {
+    if (const int code = files_->write(handle, bytes).code) return failure("write", path, code);
+    if (const int code = files_->force(handle).code) return failure("force", path, code);
+    return {};
+  }
+
+  std::optional<Failure> begin(const std::string& name, int& handle) {
+    if (!good_name(name)) return failure("name", name, EINVAL);
+    const Path path = root_ / name;
+    if (auto failed = make_folders(Path(name).parent_path())) return failed;
+    const Opened opened = files_->open_new(path);
+    if (opened.code != 0) return failure("open", path, opened.code);
+    handle = opened.handle;
+    return force_folder(path.parent_path());
+  }
+
+  // A parent is forced even where its folder was there before: the run that made the folder may
+  // have died, or failed, before it forced the name.
+  std::optional<Failure> make_folders(const Path& below) {
+    Path folder = root_;
+    for (const Path& part : below) {
+      const Path parent = folder;
+      folder /= part;
+      const int code = files_->make_folder(folder).code;
+      if (code != 0 && code != EEXIST) return failure("make folder", folder, code);
+      if (auto failed = force_folder(parent)) return failed;
+    }
+    return {};
+  }
+
+  std::optional<Failure> force_folder(const Path& folder) {
+    if (const int code = files_->force_folder(folder).code) return failure("force", folder, code);
+    return {};
+  }
+
+  const Path root_;
+  const std::unique_ptr<Files> files_;
+  std::map<std::string, Kept> kept_;
+};
+
+// So a handler of the program's never runs in the writer thread, no call is cut short, and a file
+// grown past the system's limit is EFBIG from write instead of the death of the program (SIGXFSZ).
+void take_no_signals() {
+  sigset_t all;
+  sigfillset(&all);
+  pthread_sigmask(SIG_BLOCK, &all, nullptr);
+}
+
+class PosixDisk final : public Disk {
+public:
+  PosixDisk(Path root, std::unique_ptr<Files> files, std::function<void()> wake)
+      : keeper_(std::move(root), std::move(files)), wake_(std::move(wake)),
+        writer_([this] { run(); }) {}
+  PosixDisk(const PosixDisk&) = delete;
+  PosixDisk& operator=(const PosixDisk&) = delete;
+
+  ~PosixDisk() override {
+    {
+      const std::lock_guard lock(mutex_);
+      leaving_ = true;
+    }
+    something_.notify_one();
+    writer_.join();
+  }
+
+  Ticket submit(Request request) override {
+    const std::lock_guard lock(mutex_);
+    waiting_.push_back({++last_ticket_, std::move(request)});
+    something_.notify_one();
+    return last_ticket_;
+  }
+
+  std::vector<Answer> answers() override {
+    const std::lock_guard lock(mutex_);
+    return std::exchange(answers_, {});
+  }
+
+private:
+  void run() {
+    take_no_signals();
+    for (;;) {
+      const std::vector<Job> jobs = next();
+      if (jobs.empty()) return;
+      if (const auto* wanted = std::get_if<ReadFolder>(&jobs.front().request))
+        answer({keeper_.read(jobs.front().ticket, *wanted)});
+      else
+        answer(keeper_.append(jobs));
+    }
+  }
+
+  // Waits for the next read, or for all appends up to the next read; empty when it is time to go.
+  std::vector<Job> next() {
+    std::unique_lock lock(mutex_);
+    something_.wait(lock, [this] { return leaving_ || !waiting_.empty(); });
+    auto end = std::find_if(waiting_.begin(), waiting_.end(), [](const Job& job) {
+      return std::holds_alternative<ReadFolder>(job.request);
+    });
+    if (end == waiting_.begin() && !waiting_.empty()) ++end;
+    std::vector<Job> jobs(std::make_move_iterator(waiting_.begin()), std::make_move_iterator(end));
+    waiting_.erase(waiting_.begin(), end);
+    return jobs;
+  }
+
+  void answer(std::vector<Answer> come) {
+    {
+      const std::lock_guard lock(mutex_);
+      std::move(come.begin(), come.end(), std::back_inserter(answers_));
+    }
+    if (wake_) wake_();
+  }
+
+  Keeper keeper_;
+  const std::function<void()> wake_;
+
+  std::mutex mutex_; // over the next five
+  std::condition_variable something_;
+  std::deque<Job> waiting_;
+  std::vector<Answer> answers_;
+  Ticket last_ticket_ = 0;
+  bool leaving_ = false;
+
+  std::thread writer_; // last: it starts when all the others are there
+};
+
+}
+
+std::unique_ptr<Disk> open_disk(Path root, std::unique_ptr<Files> files,
+                                std::function<void()> wake) {
+  return std::make_unique<PosixDisk>(std::move(root), std::move(files), std::move(wake));
+}
+
+}

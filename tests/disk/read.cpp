@@ -1,0 +1,132 @@
+// Reading a folder, and the real system calls at their edges.
+#include "disk/faulty.hpp"
+#include "disk/rig.hpp"
+
+#include <doctest/doctest.h>
+#include <sys/stat.h>
+
+#include <cerrno>
+
+using namespace rig;
+
+TEST_CASE("a folder is read whole, sorted, and only what ends so") {
+  Folder folder;
+  std::filesystem::create_directories(folder.path / "sessions/sub.jsonl");
+  put(folder.path / "sessions/sub.jsonl/deeper.jsonl", "not this");
+  put(folder.path / "sessions/b.jsonl", "b\n");
+  put(folder.path / "sessions/a.jsonl", std::string("a\0\r\n", 4));
+  put(folder.path / "sessions/B.jsonl", "");
+  put(folder.path / "sessions/a.jsonl.tmp", "not this");
+  put(folder.path / "sessions/jsonl", "not this");
+  put(folder.path / "outside.jsonl", "not this");
+  std::filesystem::create_symlink(folder.path / "outside.jsonl", folder.path / "sessions/c.jsonl");
+  REQUIRE(::mkfifo((folder.path / "sessions/pipe.jsonl").c_str(), 0600) == 0);
+
+  Opened disk(folder.path);
+  const Answer answer = disk.ask(ReadFolder{"sessions", ".jsonl"});
+  CHECK(answer.failures.empty());
+  REQUIRE(answer.files.size() == 3);
+  CHECK(answer.files[0].name == "B.jsonl");
+  CHECK(answer.files[0].bytes.empty());
+  CHECK(answer.files[1].name == "a.jsonl");
+  CHECK(answer.files[1].bytes == std::string("a\0\r\n", 4));
+  CHECK(answer.files[2].name == "b.jsonl");
+  CHECK(answer.files[2].bytes == "b\n");
+  CHECK(disk.ask(ReadFolder{"sessions", ""}).files.size() == 5);
+}
+
+TEST_CASE("many files, one of them big") {
+  Folder folder;
+  std::filesystem::create_directory(folder.path / "s");
+  for (int i = 0; i < 500; ++i)
+    put(folder.path / "s" / std::to_string(1000 + i), std::to_string(i));
+  const std::string big(3'000'000, 'y');
+  put(folder.path / "s/9999", big);
+  Opened disk(folder.path);
+  const Answer answer = disk.ask(ReadFolder{"s", ""});
+  CHECK(answer.failures.empty());
+  REQUIRE(answer.files.size() == 501);
+  for (std::size_t i = 0; i < 500; ++i) CHECK(answer.files[i].bytes == std::to_string(i));
+  CHECK(answer.files[500].bytes == big);
+}
+
+TEST_CASE("a folder that is not there is empty, unless the root is gone") {
+  Folder folder;
+  Opened here(folder.path), gone(folder.path / "gone");
+  const Answer empty = here.ask(ReadFolder{"a/b", ".jsonl"});
+  CHECK(empty.failures.empty());
+  CHECK(empty.files.empty());
+  const Answer failed = gone.ask(ReadFolder{"a/b", ".jsonl"});
+  REQUIRE(failed.failures.size() == 1);
+  CHECK(failed.failures[0].operation == "list");
+  CHECK(failed.failures[0].code == ENOENT);
+}
+
+TEST_CASE("a file in a folder's place cannot be listed") {
+  Folder folder;
+  put(folder.path / "sessions", "");
+  Opened disk(folder.path);
+  const Answer answer = disk.ask(ReadFolder{"sessions", ""});
+  REQUIRE(answer.failures.size() == 1);
+  CHECK(answer.failures[0].operation == "list");
+  CHECK(answer.failures[0].code == ENOTDIR);
+}
+
+TEST_CASE("one file cannot be read: it is named, and the rest is read") {
+  Folder folder;
+  for (const char* name : {"a", "b", "c"}) put(folder.path / name, name);
+  std::filesystem::create_directory(folder.path / "s");
+  for (const char* name : {"a", "b", "c"}) put(folder.path / "s" / name, name);
+  // The third reading call: after the listing and a.
+  const auto fault = disk::parse_fault("fail-read:3:EACCES");
+  REQUIRE(fault);
+  Opened disk(folder.path, disk::faulty_files(disk::posix_files(), *fault));
+  const Answer answer = disk.ask(ReadFolder{"s", ""});
+  REQUIRE(answer.failures.size() == 1);
+  CHECK(answer.failures[0].operation == "read");
+  CHECK(answer.failures[0].path == (folder.path / "s/b").string());
+  CHECK(answer.failures[0].code == EACCES);
+  REQUIRE(answer.files.size() == 2);
+  CHECK(answer.files[0].bytes == "a");
+  CHECK(answer.files[1].bytes == "c");
+}
+
+TEST_CASE("a read finds what was appended before it, and stands among the answers in its place") {
+  Folder folder;
+  Opened disk(folder.path);
+  disk.submit(Append{"s/x", "1"});
+  disk.submit(ReadFolder{"s", ""});
+  disk.submit(Append{"s/x", "2"});
+  disk.submit(Append{"s/y", "3"});
+  disk.submit(ReadFolder{"s", ""});
+  const std::vector<Answer> answers = disk.await(5);
+  REQUIRE(answers.size() == 5);
+  for (std::size_t i = 0; i < 5; ++i) CHECK(answers[i].ticket == answers[0].ticket + i);
+  REQUIRE(answers[1].files.size() == 1);
+  CHECK(answers[1].files[0].bytes == "1");
+  REQUIRE(answers[4].files.size() == 2);
+  CHECK(answers[4].files[0].bytes == "12");
+  CHECK(answers[4].files[1].bytes == "3");
+}
+
+// What the calls must say is from open(2), mkdir(2), write(2) and fsync(2).
+TEST_CASE("the system calls say what went wrong") {
+  Folder folder;
+  const auto files = disk::posix_files();
+  CHECK(files->make_folder(folder.path).code == EEXIST);
+  CHECK(files->make_folder(folder.path / "a/b").code == ENOENT);
+  CHECK(files->open_new(folder.path / "a/b").code == ENOENT);
+  CHECK(files->write(-1, "x").code == EBADF);
+  CHECK(files->force(-1).code == EBADF);
+  CHECK(files->force_folder(folder.path / "a").code == ENOENT);
+  CHECK(files->force_folder(folder.path).code == 0);
+  CHECK(files->list(folder.path / "a").code == ENOENT);
+  CHECK(files->read(folder.path / "a").code == ENOENT);
+  CHECK(files->read(folder.path).code != 0);
+  put(folder.path / "file", "x");
+  CHECK(files->force_folder(folder.path / "file").code == ENOTDIR);
+  std::filesystem::create_symlink(folder.path / "file", folder.path / "link");
+  CHECK(files->read(folder.path / "link").code == ELOOP);
+  REQUIRE(::mkfifo((folder.path / "pipe").c_str(), 0600) == 0);
+  CHECK(files->read(folder.path / "pipe").code == EINVAL);
+}
