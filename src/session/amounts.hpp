@@ -1,0 +1,16 @@
+// The second half of the fold's preparation: grams of every addition, bottles weighed and counts
+// lost taken into account. Used by batch.cpp alone.
+#pragma once
+
+#include "session/lines_of_batch.hpp"
+
+namespace session {
+
+// For each entry: what it put in; absent where it put in nothing or is withdrawn. A lost count
+// puts in nothing, with an uncertainty.
+std::vector<std::optional<paint::Amount>> amounts_of(BatchLines& lines);
+
+// Absent, with a warning by the caller, where the recipe makes no sense.
+words::Result<paint::Material> material_of(const Card& card);
+
+}

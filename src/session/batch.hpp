@@ -1,0 +1,127 @@
+// One batch, folded from the lines of all sessions that speak of it. Everything a screen, a table
+// or a lesson wants to know about a batch stands here; nothing here is ever written down.
+#pragma once
+
+#include "paint/air.hpp"
+#include "paint/standing.hpp"
+#include "session/event.hpp"
+#include "session/reader.hpp"
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace session {
+
+// Seconds since the batch was opened: from a session's own clock within it, from the order stamps
+// between sessions; never falling.
+using Clock = double;
+
+enum class Progress { open, gathered, closed };
+
+// One line of the batch in order, with where the paint stood just after it.
+struct Entry {
+  Ref ref;
+  Clock clock = 0;
+  std::int64_t at = 0;
+  Event event;
+  bool withdrawn = false;
+  std::optional<double> flow_before; // live flow just before and after; absent without pigment
+  std::optional<double> flow;
+};
+
+struct TrailPoint {
+  Clock clock = 0;
+  double flow = 0;        // live
+  bool after_gap = false; // nobody was there between this point and the one before
+};
+
+// What went in of one material.
+struct Total {
+  Card card;
+  paint::Amount grams;
+  double drops = 0;
+  std::map<std::string, double> spoons; // spoon card -> count
+  double weighed_g = 0;
+  bool count_lost = false;
+};
+
+struct Pass {
+  Stage stage = Stage::wetting_out;
+  int number = 0; // mulling passes count 1, 2, 3; else 0
+  Clock start = 0;
+  std::optional<Clock> end; // absent while it runs
+};
+
+enum class WarningKind {
+  unknown_event,
+  unknown_card,      // an addition of a card no session has laid out
+  withdrawn_missing, // the line to be withdrawn is not there
+  amount_unreadable, // an addition that paint refuses
+  bottle_heavier,    // weighed more after than before
+  unknown_recipe,    // a liquid's parts cannot be made into a composition
+};
+
+struct Warning {
+  WarningKind kind = WarningKind::unknown_event;
+  Ref ref;
+  std::string detail;
+};
+
+struct Batch {
+  std::string id;
+  std::string name;
+  std::int64_t opened_at = 0; // ms since 1970
+  std::int64_t last_at = 0;
+  Progress progress = Progress::open;
+  paint::Room room;
+  bool room_guessed = true;
+  std::map<std::string, Card> cards; // by id, as last laid out in a session of this batch
+  std::vector<Entry> entries;        // in order, withdrawn ones too
+  std::vector<Total> totals;         // in order of first addition
+  std::vector<paint::Portion> contents;
+  std::vector<Pass> passes;
+  bool powder_is_dry = false; // pigment was added since a working stage last ended
+  std::vector<TrailPoint> trail;
+  paint::Standing standing;
+  Clock clock = 0; // up to which the batch was folded
+  std::vector<Warning> warnings;
+};
+
+using Logs = std::vector<const Log*>;
+Logs all_of(const std::vector<Log>& logs);
+
+// The present, for a batch that lies on the slab: by the wall clock, and if the onlooker is itself
+// a session, by that session's own clock too (which the wall clock's jumps do not reach).
+struct Moment {
+  std::int64_t at = 0; // ms since 1970
+  std::string session;
+  std::int64_t t = 0;
+};
+
+// Batch ids that the logs speak of, in order of their first line.
+std::vector<std::string> batch_ids(const Logs& logs);
+
+// Folds one batch. With `now` an open batch goes on drying up to that moment; without it the fold
+// ends at the batch's last line. Absent if no log opened that batch.
+std::optional<Batch> fold(const Logs& logs, const std::string& batch,
+                          const std::optional<Moment>& now = std::nullopt);
+
+// Seconds of wetting out and of mulling; a running pass counts up to the batch's clock.
+double seconds_of(const Batch& batch, Stage stage);
+
+// The pass that runs now.
+const Pass* running(const Batch& batch);
+// The last feel note, test dot that stands.
+std::optional<Felt> last_feel(const Batch& batch);
+std::optional<Specks> last_dot(const Batch& batch);
+
+// Pigments with their share of the pigment volume.
+struct BatchPigment {
+  const Card* card = nullptr;
+  double volume_share = 0;
+};
+std::vector<BatchPigment> pigments(const Batch& batch);
+
+}

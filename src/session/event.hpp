@@ -1,0 +1,191 @@
+// What happened, one struct a kind. Events say what was done, never what was computed from it.
+// How they look as bytes: FORMAT.md beside this file.
+#pragma once
+
+#include "paint/material.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <tuple>
+#include <variant>
+
+namespace session {
+
+// A line of a session file: [session, n].
+struct Ref {
+  std::string session;
+  std::uint64_t n = 0;
+  bool operator==(const Ref&) const = default;
+  bool operator<(const Ref& other) const {
+    return std::tie(session, n) < std::tie(other.session, other.n);
+  }
+};
+
+// A thing of the shelf as it was when a session first used it. `is_a` says which of the optional
+// parts are there: a pigment, a liquid, or a tool.
+enum class CardKind { pigment, binder, water, honey, glycerin, wetting_aid, other, dropper, spoon };
+
+struct ToolVolume {
+  double mL = 0;                              // of one drop, or of the level spoon
+  double mL_u = 0;                            // its standard uncertainty
+  CardKind calibrated_with = CardKind::water; // droppers only
+  bool operator==(const ToolVolume&) const = default;
+};
+
+struct RecipeByMass { // as bought; see paint::Recipe
+  double gum = 0, water = 0, honey = 0, glycerin = 0, alcohol = 0, other = 0;
+  bool operator==(const RecipeByMass&) const = default;
+};
+
+struct Card {
+  std::string id;
+  CardKind is_a = CardKind::other;
+  std::string name;
+  std::string index_name;   // pigment: Colour Index name, may be empty
+  std::uint32_t colour = 0; // pigment: 0xRRGGBB of the heap on screen
+  paint::Pigment pigment;   // pigment
+  RecipeByMass recipe;      // liquids
+  ToolVolume tool;          // dropper, spoon
+  bool operator==(const Card&) const = default;
+};
+
+struct Began {
+  int version = 1;
+  std::string session;
+  int part = 0;
+  std::uint64_t from = 0; // part > 0: the first n this part holds
+  std::string device;
+  std::string local; // local time with offset, for people
+  bool operator==(const Began&) const = default;
+};
+
+struct LaidOut {
+  Card card;
+  bool operator==(const LaidOut&) const = default;
+};
+
+struct Opened {
+  std::string name;
+  bool operator==(const Opened&) const = default;
+};
+
+struct RoomSet {
+  double celsius = 21;
+  double humidity = 0.5; // 0 to 1
+  bool guessed = false;  // nobody read an instrument
+  bool operator==(const RoomSet&) const = default;
+};
+
+enum class Unit { g, drops, spoons };
+
+struct Added {
+  std::string of; // card
+  Unit unit = Unit::g;
+  double amount = 0;
+  std::string with; // dropper or spoon; empty for a weighing
+  bool operator==(const Added&) const = default;
+};
+
+enum class Feel { wont_move, too_sticky, right, too_loose, too_runny };
+enum class By { knife, muller };
+
+struct Felt {
+  Feel as = Feel::right;
+  By by = By::knife;
+  bool operator==(const Felt&) const = default;
+};
+
+enum class Stage { wetting_out, mulling, resting };
+
+struct StageBegan {
+  Stage stage = Stage::wetting_out;
+  bool operator==(const StageBegan&) const = default;
+};
+
+enum class Specks { many, few, none };
+
+struct Dot {
+  Specks specks = Specks::many;
+  bool operator==(const Dot&) const = default;
+};
+
+enum class TroubleKind { wont_wet, gelling, gummy };
+
+struct Trouble {
+  TroubleKind what = TroubleKind::wont_wet;
+  bool operator==(const Trouble&) const = default;
+};
+
+struct BottleWeighed {
+  std::string of;
+  double g = 0; // bottle and all
+  bool operator==(const BottleWeighed&) const = default;
+};
+
+struct CountLost {
+  std::string of;
+  bool operator==(const CountLost&) const = default;
+};
+
+struct Withdrawn {
+  Ref line;
+  bool operator==(const Withdrawn&) const = default;
+};
+
+struct Gathered {
+  bool operator==(const Gathered&) const = default;
+};
+
+struct Closed {
+  bool operator==(const Closed&) const = default;
+};
+
+struct ClockJumped {
+  std::int64_t by_ms = 0; // wall clock against the running one
+  std::string local;      // the new local time
+  bool operator==(const ClockJumped&) const = default;
+};
+
+struct Left {
+  bool operator==(const Left&) const = default;
+};
+
+// A kind this version does not know: kept as it came, shown, left out of sums.
+struct Unknown {
+  std::string e;
+  std::string json; // the object without n, t, at, e, batch, c
+  bool operator==(const Unknown&) const = default;
+};
+
+using Event =
+    std::variant<Began, LaidOut, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
+                 BottleWeighed, CountLost, Withdrawn, Gathered, Closed, ClockJumped, Left, Unknown>;
+
+struct Line {
+  std::uint64_t n = 0;
+  std::int64_t t = 0;  // ms since the session began, on a clock that runs through suspend
+  std::int64_t at = 0; // order stamp, ms since 1970
+  std::string batch;   // empty where the event belongs to no batch
+  Event event;
+  bool operator==(const Line&) const = default;
+};
+
+// The words in files.
+std::string_view name_of(CardKind);
+std::string_view name_of(Feel);
+std::string_view name_of(By);
+std::string_view name_of(Stage);
+std::string_view name_of(Specks);
+std::string_view name_of(TroubleKind);
+std::optional<CardKind> card_kind_named(std::string_view);
+std::optional<Feel> feel_named(std::string_view);
+std::optional<By> by_named(std::string_view);
+std::optional<Stage> stage_named(std::string_view);
+std::optional<Specks> specks_named(std::string_view);
+std::optional<TroubleKind> trouble_named(std::string_view);
+
+bool is_liquid(CardKind kind);
+paint::Kind paint_kind(CardKind kind);
+
+}

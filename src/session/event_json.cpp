@@ -1,0 +1,221 @@
+#include "session/event_json.hpp"
+
+#include "session/bytes.hpp"
+
+namespace session {
+
+namespace {
+
+constexpr const char* format_name = "slabside-session";
+constexpr double most_g = 5000;
+constexpr double most_drops = 10000;
+constexpr double most_spoons = 1000;
+constexpr std::int64_t far = std::int64_t{1} << 53;
+
+template <class... F>
+struct Overloaded : F... {
+  using F::operator()...;
+};
+template <class... F>
+Overloaded(F...) -> Overloaded<F...>;
+
+const char* field_of(Unit unit) {
+  switch (unit) {
+  case Unit::drops: return "drops";
+  case Unit::spoons: return "spoons";
+  default: return "g";
+  }
+}
+
+void write_card(const Card& card, Json& j) {
+  j["card"] = card.id;
+  j["is_a"] = name_of(card.is_a);
+  j["name"] = card.name;
+  if (card.is_a == CardKind::pigment) {
+    if (!card.index_name.empty()) j["index_name"] = card.index_name;
+    j["colour"] = card.colour;
+    j["family"] = paint::name_of(card.pigment.family);
+    j["g_per_mL"] = card.pigment.g_per_mL;
+    j["g_per_mL_u"] = card.pigment.g_per_mL_u;
+    j["oil_g_per_100g"] = card.pigment.oil_g_per_100g;
+    j["oil_u"] = card.pigment.oil_u;
+  } else if (is_liquid(card.is_a)) {
+    Json recipe = Json::object();
+    const RecipeByMass& r = card.recipe;
+    const std::pair<const char*, double> parts[] = {
+        {"gum", r.gum},           {"water", r.water},     {"honey", r.honey},
+        {"glycerin", r.glycerin}, {"alcohol", r.alcohol}, {"other", r.other}};
+    for (const auto& [name, share] : parts)
+      if (share != 0) recipe[name] = share;
+    j["parts"] = recipe;
+  } else {
+    j[card.is_a == CardKind::dropper ? "mL_per_drop" : "mL"] = card.tool.mL;
+    j["u"] = card.tool.mL_u;
+    if (card.is_a == CardKind::dropper) j["calibrated_with"] = name_of(card.tool.calibrated_with);
+  }
+}
+
+Card read_card(Fields& f) {
+  Card card;
+  card.id = f.text("card");
+  card.is_a = f.word("is_a", card_kind_named);
+  card.name = f.text("name");
+  if (f.fault() || f.unknown_word()) return card;
+  if (card.is_a == CardKind::pigment) {
+    card.index_name = f.text_or("index_name", "");
+    card.colour = static_cast<std::uint32_t>(f.integer("colour", 0, 0xFFFFFF));
+    const auto family = paint::pigment_class_named(f.text("family"));
+    card.pigment.family = family.value_or(paint::PigmentClass::unknown);
+    card.pigment.g_per_mL = f.number("g_per_mL", 0.1, 25);
+    card.pigment.g_per_mL_u = f.number_or("g_per_mL_u", 0, 25, 0);
+    card.pigment.oil_g_per_100g = f.number_or("oil_g_per_100g", 0, 2000, 0);
+    card.pigment.oil_u = f.number_or("oil_u", 0, 2000, 0);
+  } else if (is_liquid(card.is_a)) {
+    const Json parts = f.object("parts");
+    Fields p(parts);
+    card.recipe = {p.number_or("gum", 0, 1e6, 0),     p.number_or("water", 0, 1e6, 0),
+                   p.number_or("honey", 0, 1e6, 0),   p.number_or("glycerin", 0, 1e6, 0),
+                   p.number_or("alcohol", 0, 1e6, 0), p.number_or("other", 0, 1e6, 0)};
+    f.take_fault_of(p);
+  } else {
+    const bool dropper = card.is_a == CardKind::dropper;
+    card.tool.mL = dropper ? f.number("mL_per_drop", 1e-4, 1) : f.number("mL", 0.01, 1000);
+    card.tool.mL_u = f.number_or("u", 0, 1000, 0);
+    if (dropper && f.has("calibrated_with"))
+      card.tool.calibrated_with = f.word("calibrated_with", card_kind_named);
+  }
+  return card;
+}
+
+Added read_added(Fields& f) {
+  Added a;
+  a.of = f.text("of");
+  a.unit = f.has("drops") ? Unit::drops : f.has("spoons") ? Unit::spoons : Unit::g;
+  const double most = a.unit == Unit::drops    ? most_drops
+                      : a.unit == Unit::spoons ? most_spoons
+                                               : most_g;
+  a.amount = f.number(field_of(a.unit), 0, most);
+  if (a.unit != Unit::g) a.with = f.text("with");
+  return a;
+}
+
+Began read_began(Fields& f) {
+  Began b;
+  if (f.text("format") != format_name) f.reject(words::Say::file_of_other_format);
+  b.version = static_cast<int>(f.integer("version", 1, 1000000));
+  b.session = f.text("session");
+  b.part = static_cast<int>(f.integer("part", 0, 1000000));
+  if (b.part > 0) b.from = static_cast<std::uint64_t>(f.integer("from", 0, far));
+  b.device = f.text("device");
+  b.local = f.text("local");
+  return b;
+}
+
+Event read_known(const std::string& kind, Fields& f) {
+  if (kind == "began") return read_began(f);
+  if (kind == "laid_out") return LaidOut{read_card(f)};
+  if (kind == "opened") return Opened{f.text("name")};
+  if (kind == "room")
+    return RoomSet{f.number("celsius", -50, 100), f.number("humidity", 0, 1), f.yes("guessed")};
+  if (kind == "added") return read_added(f);
+  if (kind == "felt") return Felt{f.word("as", feel_named), f.word("by", by_named)};
+  if (kind == "stage") return StageBegan{f.word("stage", stage_named)};
+  if (kind == "dot") return Dot{f.word("specks", specks_named)};
+  if (kind == "trouble") return Trouble{f.word("what", trouble_named)};
+  if (kind == "bottle_weighed") return BottleWeighed{f.text("of"), f.number("g", 0, 100000)};
+  if (kind == "count_lost") return CountLost{f.text("of")};
+  if (kind == "withdrawn") return Withdrawn{f.ref("line")};
+  if (kind == "gathered") return Gathered{};
+  if (kind == "closed") return Closed{};
+  if (kind == "clock_jumped") return ClockJumped{f.integer("by_ms", -far, far), f.text("local")};
+  if (kind == "left") return Left{};
+  return Unknown{};
+}
+
+Unknown unknown_from(const std::string& kind, const Json& object) {
+  Json rest = object;
+  for (const char* name : {"n", "t", "at", "e", "batch", "c"}) rest.erase(name);
+  return {kind, rest.dump()};
+}
+
+}
+
+std::string_view kind_of(const Event& event) {
+  return std::visit(
+      Overloaded{[](const Began&) { return std::string_view("began"); },
+                 [](const LaidOut&) { return std::string_view("laid_out"); },
+                 [](const Opened&) { return std::string_view("opened"); },
+                 [](const RoomSet&) { return std::string_view("room"); },
+                 [](const Added&) { return std::string_view("added"); },
+                 [](const Felt&) { return std::string_view("felt"); },
+                 [](const StageBegan&) { return std::string_view("stage"); },
+                 [](const Dot&) { return std::string_view("dot"); },
+                 [](const Trouble&) { return std::string_view("trouble"); },
+                 [](const BottleWeighed&) { return std::string_view("bottle_weighed"); },
+                 [](const CountLost&) { return std::string_view("count_lost"); },
+                 [](const Withdrawn&) { return std::string_view("withdrawn"); },
+                 [](const Gathered&) { return std::string_view("gathered"); },
+                 [](const Closed&) { return std::string_view("closed"); },
+                 [](const ClockJumped&) { return std::string_view("clock_jumped"); },
+                 [](const Left&) { return std::string_view("left"); },
+                 [](const Unknown& u) { return std::string_view(u.e); }},
+      event);
+}
+
+void write_fields(const Event& event, Json& j) {
+  std::visit(Overloaded{[&](const Began& b) {
+                          j["format"] = format_name;
+                          j["version"] = b.version;
+                          j["session"] = b.session;
+                          j["part"] = b.part;
+                          if (b.part > 0) j["from"] = b.from;
+                          j["device"] = b.device;
+                          j["local"] = b.local;
+                        },
+                        [&](const LaidOut& l) { write_card(l.card, j); },
+                        [&](const Opened& o) { j["name"] = o.name; },
+                        [&](const RoomSet& r) {
+                          j["celsius"] = r.celsius;
+                          j["humidity"] = r.humidity;
+                          if (r.guessed) j["guessed"] = true;
+                        },
+                        [&](const Added& a) {
+                          j["of"] = a.of;
+                          j[field_of(a.unit)] = a.amount;
+                          if (a.unit != Unit::g) j["with"] = a.with;
+                        },
+                        [&](const Felt& f) {
+                          j["as"] = name_of(f.as);
+                          j["by"] = name_of(f.by);
+                        },
+                        [&](const StageBegan& s) { j["stage"] = name_of(s.stage); },
+                        [&](const Dot& d) { j["specks"] = name_of(d.specks); },
+                        [&](const Trouble& t) { j["what"] = name_of(t.what); },
+                        [&](const BottleWeighed& b) {
+                          j["of"] = b.of;
+                          j["g"] = b.g;
+                        },
+                        [&](const CountLost& c) { j["of"] = c.of; },
+                        [&](const Withdrawn& w) {
+                          j["line"] = {w.line.session, w.line.n};
+                        },
+                        [&](const Gathered&) {}, [&](const Closed&) {},
+                        [&](const ClockJumped& c) {
+                          j["by_ms"] = c.by_ms;
+                          j["local"] = c.local;
+                        },
+                        [&](const Left&) {},
+                        [&](const Unknown& u) { j.update(Json::parse(u.json, nullptr, false)); }},
+             event);
+}
+
+words::Result<Event> read_event(const std::string& kind, const Json& object) {
+  Fields fields(object);
+  Event event = read_known(kind, fields);
+  if (fields.fault()) return tl::make_unexpected(*fields.fault());
+  if (fields.unknown_word() || std::holds_alternative<Unknown>(event))
+    return unknown_from(kind, object);
+  return event;
+}
+
+}

@@ -1,0 +1,123 @@
+#include "make.hpp"
+#include "session/bytes.hpp"
+#include "session/check_value.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace session;
+
+// RFC 3720, appendix B.4, and the usual "123456789" of CRC catalogues.
+TEST_CASE("CRC-32C agrees with the published vectors") {
+  CHECK(crc32c("123456789") == 0xE3069283);
+  CHECK(crc32c(std::string(32, '\0')) == 0x8A9136AA);
+  CHECK(crc32c(std::string(32, '\xFF')) == 0x62A8AB43);
+  std::string rising;
+  for (int i = 0; i < 32; ++i) rising += static_cast<char>(i);
+  CHECK(crc32c(rising) == 0x46DD794E);
+  CHECK(crc32c("6789", crc32c("12345")) == crc32c("123456789"));
+}
+
+TEST_CASE("hex goes both ways and refuses what is not eight lower-case digits") {
+  CHECK(to_hex(0x0012abcd) == "0012abcd");
+  CHECK(from_hex("0012abcd") == 0x0012abcdu);
+  CHECK_FALSE(from_hex("0012ABCD"));
+  CHECK_FALSE(from_hex("12abcd"));
+  CHECK_FALSE(from_hex("0012abcg"));
+}
+
+namespace {
+
+std::vector<Event> one_of_each() {
+  Began later;
+  later.session = "c41e08d5";
+  later.part = 1;
+  later.from = 41;
+  later.device = "a83f";
+  later.local = "2026-11-25T15:32:00+01:00";
+  return {later,
+          LaidOut{make::pigment("pb28", 4.2, 30)},
+          LaidOut{make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2, .honey = 0.25})},
+          LaidOut{make::dropper("bulb", 0.048, 0.004, CardKind::binder)},
+          Opened{"Blue “first” / \\ 🎨"},
+          RoomSet{21.5, 0.45, true},
+          Added{"pb28", Unit::g, 12, ""},
+          Added{"gum", Unit::drops, 5, "bulb"},
+          Added{"gum", Unit::spoons, 0.25, "tsp"},
+          Felt{Feel::too_sticky, By::muller},
+          StageBegan{Stage::resting},
+          Dot{Specks::few},
+          Trouble{TroubleKind::gelling},
+          BottleWeighed{"gum", 81.4},
+          CountLost{"gum"},
+          Withdrawn{{"c41e08d5", 6}},
+          Gathered{},
+          Closed{},
+          ClockJumped{-3600000, "2026-11-25T14:32:00+00:00"},
+          Left{}};
+}
+
+}
+
+TEST_CASE("every kind of event reads back as it was written") {
+  std::uint32_t before = 0;
+  std::uint64_t n = 0;
+  for (const Event& event : one_of_each()) {
+    const Line line{n++, 1000, 1795617120000, "7f3a91c2", event};
+    const auto bytes = encode(line, before);
+    REQUIRE(bytes);
+    const std::string text = bytes->bytes.substr(0, bytes->bytes.size() - 1);
+    const auto sealed = unseal(text);
+    REQUIRE(sealed);
+    CHECK(sealed->check == crc32c(sealed->body, before));
+    const auto back = decode(text);
+    REQUIRE_MESSAGE(back, text);
+    CHECK(*back == line);
+    before = bytes->check;
+  }
+}
+
+TEST_CASE("a kind or a word from a later version is kept as unknown") {
+  const auto kind = decode(R"({"n":3,"t":1,"at":2,"e":"sniffed","batch":"b","as":"sour"})");
+  REQUIRE(kind);
+  CHECK(std::get<Unknown>(kind->event) == Unknown{"sniffed", R"({"as":"sour"})"});
+  const auto word = decode(R"({"n":3,"t":1,"at":2,"e":"felt","as":"silky","by":"knife"})");
+  REQUIRE(word);
+  CHECK(std::get<Unknown>(word->event).e == "felt");
+}
+
+TEST_CASE("what a line lacks or says wrongly is named") {
+  using words::Say;
+  const auto fault = [](std::string fields) {
+    const auto line = decode("{\"n\":3,\"t\":1,\"at\":2," + fields + "}");
+    REQUIRE_FALSE(line);
+    return line.error();
+  };
+  CHECK(fault(R"("e":"felt","by":"knife")") == words::Error{Say::field_missing, {"as", ""}});
+  CHECK(fault(R"("e":"added","of":"x","g":"12")").what == Say::field_not_a_number);
+  CHECK(fault(R"("e":"added","of":"x","g":-1)").what == Say::field_out_of_range);
+  CHECK(fault(R"("e":"added","of":"x","g":1e99)").what == Say::field_out_of_range);
+  CHECK(fault(R"("e":"added","of":"x","drops":1)").args[0] == "with");
+  CHECK(fault(R"("e":"room","celsius":20,"humidity":55)").what == Say::field_out_of_range);
+  CHECK(fault(R"("e":"withdrawn","line":["a",-1])").what == Say::field_not_a_line);
+  CHECK(fault(R"("e":"closed","t":5)").what == Say::field_twice);
+  CHECK(decode("{").error().what == Say::line_not_an_object);
+  CHECK(decode("[1]").error().what == Say::line_not_an_object);
+  CHECK(decode("").error().what == Say::line_not_an_object);
+  CHECK(decode(std::string(longest_line, ' ')).error().what == Say::line_too_long);
+  const std::string deep(20, '[');
+  CHECK(decode("{\"a\":" + deep + std::string(20, ']') + "}").error().what == Say::line_too_deep);
+}
+
+TEST_CASE("text that is not UTF-8 never reaches a line") {
+  CHECK(encode({0, 0, 0, "b", Opened{"caf\xC3"}}, 0).error().what == words::Say::text_not_utf8);
+  CHECK(is_utf8("café 🎨"));
+  CHECK_FALSE(is_utf8("caf\xC3"));
+  CHECK(encode({0, 0, 0, "b", Opened{std::string(70000, 'a')}}, 0).error().what ==
+        words::Say::line_too_long);
+}
+
+TEST_CASE("text is cut between characters") {
+  CHECK(first_characters("aé🎨b", 3) == "aé🎨");
+  CHECK(first_characters("ab", 3) == "ab");
+  CHECK(first_characters("", 3).empty());
+}

@@ -1,0 +1,66 @@
+// Short ways to write a log by hand.
+#pragma once
+
+#include "session/batch.hpp"
+
+namespace make {
+
+using namespace session;
+
+inline Card pigment(std::string id, double g_per_mL, double oil) {
+  Card c;
+  c.id = std::move(id);
+  c.is_a = CardKind::pigment;
+  c.name = "Test pigment";
+  c.pigment = {g_per_mL, 0, oil, 0, paint::PigmentClass::mineral};
+  return c;
+}
+
+inline Card liquid(std::string id, CardKind kind, RecipeByMass recipe) {
+  Card c;
+  c.id = std::move(id);
+  c.is_a = kind;
+  c.name = c.id;
+  c.recipe = recipe;
+  return c;
+}
+
+inline Card dropper(std::string id, double mL, double u, CardKind with) {
+  Card c;
+  c.id = std::move(id);
+  c.is_a = CardKind::dropper;
+  c.name = "green bulb";
+  c.tool = {mL, u, with};
+  return c;
+}
+
+// A log whose lines are numbered, timed and stamped from one clock.
+struct Writer {
+  Log log;
+  std::int64_t at0 = 1795617120000;
+  std::int64_t t = 0; // ms
+
+  explicit Writer(std::string session = "c41e08d5") {
+    log.session = session;
+    log.device = "a83f";
+    Began began;
+    began.session = session;
+    began.device = "a83f";
+    began.local = "2026-11-25T15:32:00+01:00";
+    put("", began);
+  }
+
+  Ref put(std::string batch, Event event) {
+    const std::uint64_t n = log.lines.empty() ? 0 : log.lines.back().n + 1;
+    log.lines.push_back({n, t, at0 + t, std::move(batch), std::move(event)});
+    return {log.session, n};
+  }
+  Ref card(const Card& c) { return put("", LaidOut{c}); }
+  void wait(double seconds) { t += static_cast<std::int64_t>(seconds * 1000); }
+};
+
+inline Batch folded(const std::vector<Log>& logs, const std::string& batch) {
+  return *fold(all_of(logs), batch);
+}
+
+}

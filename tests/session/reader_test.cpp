@@ -1,0 +1,155 @@
+#include "make.hpp"
+#include "session/bytes.hpp"
+#include "session/reader.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace session;
+
+namespace {
+
+std::string written(const std::vector<Line>& lines) {
+  std::string bytes;
+  std::uint32_t before = 0;
+  for (const Line& line : lines) {
+    const auto encoded = encode(line, before);
+    REQUIRE(encoded);
+    bytes += encoded->bytes;
+    before = encoded->check;
+  }
+  return bytes;
+}
+
+// began, five notes, left
+std::vector<Line> evening() {
+  make::Writer w;
+  for (const Feel feel :
+       {Feel::wont_move, Feel::wont_move, Feel::too_sticky, Feel::right, Feel::too_loose}) {
+    w.wait(10);
+    w.put("7f3a91c2", Felt{feel, By::knife});
+  }
+  w.put("", Left{});
+  return w.log.lines;
+}
+
+std::size_t start_of_line(const std::string& bytes, std::size_t line) {
+  std::size_t at = 0;
+  for (; line > 1; --line) at = bytes.find('\n', at) + 1;
+  return at;
+}
+
+}
+
+TEST_CASE("a whole file reads without a word") {
+  const File file = read_file("a.jsonl", written(evening()));
+  CHECK(file.damage.empty());
+  CHECK(file.ended);
+  CHECK(file.session == "c41e08d5");
+  CHECK(file.lines == evening());
+}
+
+TEST_CASE("a torn last line and a missing end are ordinary") {
+  std::string bytes = written(evening());
+  bytes.resize(bytes.size() - 5);
+  const File file = read_file("a.jsonl", bytes);
+  CHECK(file.lines.size() == evening().size() - 1);
+  REQUIRE(file.damage.size() == 2);
+  CHECK(file.damage[0].reason.what == words::Say::line_torn);
+  CHECK(file.damage[1].reason.what == words::Say::file_not_ended);
+  for (const Damage& d : file.damage) CHECK(d.ordinary);
+}
+
+TEST_CASE("one changed letter costs its line alone and is named") {
+  std::string bytes = written(evening());
+  const std::size_t third = start_of_line(bytes, 3);
+  bytes[bytes.find("wont_move", third)] = 'W';
+  const File file = read_file("a.jsonl", bytes);
+  REQUIRE(file.damage.size() == 1);
+  CHECK(file.damage[0].line == 3);
+  CHECK(file.damage[0].byte == third);
+  CHECK(file.damage[0].reason.what == words::Say::line_check_wrong);
+  CHECK(file.lines.size() == evening().size() - 1);
+}
+
+TEST_CASE("a changed check value costs its line alone") {
+  std::string bytes = written(evening());
+  const std::size_t fourth = start_of_line(bytes, 4);
+  char& digit = bytes[fourth - 4]; // within line 3's check value
+  digit = digit == '0' ? '1' : '0';
+  const File file = read_file("a.jsonl", bytes);
+  REQUIRE(file.damage.size() == 1);
+  CHECK(file.damage[0].line == 3);
+}
+
+TEST_CASE("a line that was dropped, doubled or swapped is noticed") {
+  const std::string bytes = written(evening());
+  const std::size_t third = start_of_line(bytes, 3), fourth = start_of_line(bytes, 4);
+  const std::string line = bytes.substr(third, fourth - third);
+  std::string dropped = bytes, doubled = bytes;
+  dropped.erase(third, line.size());
+  doubled.insert(third, line);
+  CHECK_FALSE(read_file("a.jsonl", dropped).damage.empty());
+  CHECK_FALSE(read_file("a.jsonl", doubled).damage.empty());
+  CHECK(read_file("a.jsonl", doubled).lines.size() <= evening().size());
+}
+
+TEST_CASE("a bit flipped at any byte never adds a line and never goes unsaid") {
+  const std::string bytes = written(evening());
+  for (std::size_t i = 0; i < bytes.size(); ++i)
+    for (const int bit : {0, 3, 6}) {
+      std::string hit = bytes;
+      hit[i] = static_cast<char>(hit[i] ^ (1 << bit));
+      const File file = read_file("a.jsonl", hit);
+      CHECK_MESSAGE(!file.damage.empty(), i);
+      for (const Line& line : file.lines) {
+        const auto whole = evening();
+        CHECK(std::find(whole.begin(), whole.end(), line) != whole.end());
+      }
+    }
+}
+
+TEST_CASE("a file cut at any byte keeps every line before the cut") {
+  const std::string bytes = written(evening());
+  for (std::size_t cut = 0; cut < bytes.size(); ++cut) {
+    const File file = read_file("a.jsonl", std::string_view(bytes).substr(0, cut));
+    const auto whole = std::count(bytes.begin(), bytes.begin() + static_cast<long>(cut), '\n');
+    CHECK(file.lines.size() == static_cast<std::size_t>(whole));
+    CHECK_FALSE(file.damage.empty());
+  }
+}
+
+TEST_CASE("a newer format is said and kept out of sums") {
+  auto lines = evening();
+  std::get<Began>(lines[0].event).version = 2;
+  const File file = read_file("a.jsonl", written(lines));
+  CHECK(file.future);
+  CHECK(file.lines.size() == lines.size());
+  CHECK(file.damage[0].reason.what == words::Say::file_of_future_version);
+  CHECK(join_parts({file}).empty());
+}
+
+TEST_CASE("a later part takes the place of the earlier one from its first line on") {
+  const auto lines = evening();
+  const std::vector<Line> first(lines.begin(), lines.begin() + 5); // n 0 to 4
+  Began again = std::get<Began>(lines[0].event);
+  again.part = 1;
+  again.from = 3;
+  std::vector<Line> second{{3, lines[3].t, lines[3].at, "", again}};
+  second.insert(second.end(), lines.begin() + 3, lines.end());
+  const File a = read_file("x.jsonl", written(first));
+  const File b = read_file("x.1.jsonl", written(second));
+  CHECK(b.damage.empty());
+  for (const auto& files : {std::vector{a, b}, std::vector{b, a}}) {
+    const auto logs = join_parts(files);
+    REQUIRE(logs.size() == 1);
+    CHECK(logs[0].lines == lines);
+  }
+}
+
+TEST_CASE("bytes that are no session file are said to be none") {
+  for (const std::string bytes : {"", "\n", "hello\n", "{}\n", "\xFF\xFE\n"}) {
+    const File file = read_file("a.jsonl", bytes);
+    CHECK(file.lines.empty());
+    CHECK_FALSE(file.damage.empty());
+  }
+}
