@@ -1,0 +1,90 @@
+#include "bench/act.hpp"
+#include "bench/materials.hpp"
+#include "bench/record.hpp"
+#include "paint/air.hpp"
+#include "paint/measure.hpp"
+
+namespace bench {
+
+namespace {
+
+constexpr std::size_t longest_number = 8; // characters
+
+void close_number(Bench& bench) {
+  bench.number.reset();
+  if (bench.middle == Middle::number) bench.middle = Middle::trail;
+}
+
+void weighed_at_slab(Bench& bench, const PadId& target, double g, const Now& now,
+                     Effects& effects) {
+  if (const auto card = card_of(bench, target.arg))
+    lay_out_card(bench, bench.batch, *card, now, effects);
+  if (target.kind == PadKind::bottle_of)
+    record(bench, bench.batch, session::BottleWeighed{target.arg, g}, now, effects);
+  else
+    record(bench, bench.batch, session::Added{target.arg, session::Unit::g, g, ""}, now, effects);
+  bench.amount = {};
+  refold(bench, now);
+}
+
+// Takes the number to its place, or says why it cannot go there.
+words::Result<double> use(Bench& bench, const PadId& target, double value, const Now& now,
+                          Effects& effects) {
+  PlanState& plan = bench.plan;
+  if (target.kind == PadKind::celsius || target.kind == PadKind::humidity) {
+    const bool warmth = target.kind == PadKind::celsius;
+    const auto room =
+        paint::room(warmth ? value : plan.celsius, warmth ? plan.humidity * 100 : value);
+    if (!room) return tl::make_unexpected(room.error());
+    plan.celsius = room->celsius;
+    plan.humidity = room->humidity;
+    plan.room_guessed = false;
+    return value;
+  }
+  if (target.kind != PadKind::bottle_of) {
+    const auto grams = paint::grams_weighed(value);
+    if (!grams) return tl::make_unexpected(grams.error());
+  }
+  if (target.kind == PadKind::weigh)
+    plan.grams = value;
+  else
+    weighed_at_slab(bench, target, value, now, effects);
+  return value;
+}
+
+void enter(Bench& bench, const Now& now, Effects& effects) {
+  NumberEntry entry = *bench.number;
+  const auto value = paint::typed_number(entry.text);
+  const auto used = value ? use(bench, entry.target, *value, now, effects) : value;
+  if (used) return close_number(bench);
+  bench.number->error = used.error();
+}
+
+void type(Bench& bench, char c) {
+  std::string& text = bench.number->text;
+  bench.number->error.reset();
+  if (text.size() < longest_number) text += c;
+}
+
+}
+
+void open_number(Bench& bench, PadId target) {
+  bench.number = NumberEntry{std::move(target), "", std::nullopt};
+  if (bench.screen == Screen::slab) bench.middle = Middle::number;
+}
+
+void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  switch (pad.kind) {
+  case PadKind::digit: return type(bench, pad.arg[0]);
+  case PadKind::point: return type(bench, '.');
+  case PadKind::erase:
+    bench.number->error.reset();
+    if (!bench.number->text.empty()) bench.number->text.pop_back();
+    return;
+  case PadKind::enter: return enter(bench, now, effects);
+  case PadKind::leave: return close_number(bench);
+  default: return;
+  }
+}
+
+}

@@ -1,0 +1,102 @@
+#include "bench/act.hpp"
+#include "bench/materials.hpp"
+#include "bench/record.hpp"
+
+namespace bench {
+
+namespace {
+
+void at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
+  record(bench, bench.batch, std::move(event), now, effects);
+  bench.middle = Middle::trail;
+  refold(bench, now);
+}
+
+void add_material(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
+  const auto card = card_of(bench, id);
+  if (!card) return;
+  const Amount amount = next_amount(bench, *card);
+  if (amount.unit == session::Unit::g) return open_number(bench, {PadKind::add, id});
+  const std::string tool = tool_for(bench, amount.unit);
+  lay_out_card(bench, bench.batch, *card, now, effects);
+  if (const auto tool_card = card_of(bench, tool))
+    lay_out_card(bench, bench.batch, *tool_card, now, effects);
+  at_slab(bench, session::Added{id, amount.unit, amount.count, tool}, now, effects);
+  bench.amount = {};
+}
+
+void next_stage(Bench& bench, const Now& now, Effects& effects) {
+  const session::Pass* pass = running(*bench.folded);
+  const bool first = bench.folded->passes.empty();
+  const session::Stage next = first ? session::Stage::wetting_out
+                              : pass && pass->stage == session::Stage::mulling
+                                  ? session::Stage::resting
+                                  : session::Stage::mulling;
+  at_slab(bench, session::StageBegan{next}, now, effects);
+}
+
+// Mulled paint is judged under the muller; before the first pass the knife is in the hand.
+session::By tool_in_hand(const session::Batch& batch) {
+  const bool mulled = !batch.passes.empty() && batch.passes.back().stage == session::Stage::mulling;
+  return mulled ? session::By::muller : session::By::knife;
+}
+
+void undo(Bench& bench, const Now& now, Effects& effects) {
+  if (const auto target = undo_target(bench))
+    at_slab(bench, session::Withdrawn{target->ref}, now, effects);
+}
+
+void open_middle(Bench& bench, Middle which) {
+  bench.middle = bench.middle == which ? Middle::trail : which;
+  bench.number.reset();
+}
+
+void lay_out_and_lose(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
+  if (const auto card = card_of(bench, id)) lay_out_card(bench, bench.batch, *card, now, effects);
+  at_slab(bench, session::CountLost{id}, now, effects);
+}
+
+}
+
+void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  if (!bench.folded) return;
+  switch (pad.kind) {
+  case PadKind::add: return add_material(bench, pad.arg, now, effects);
+  case PadKind::another: return open_middle(bench, Middle::amounts);
+  case PadKind::bottle: return open_middle(bench, Middle::bottles);
+  case PadKind::dot: return open_middle(bench, Middle::specks);
+  case PadKind::trouble: return open_middle(bench, Middle::troubles);
+  case PadKind::undo: return undo(bench, now, effects);
+  case PadKind::pass: return next_stage(bench, now, effects);
+  case PadKind::gather: return at_slab(bench, session::Gathered{}, now, effects);
+  case PadKind::back_on_slab:
+    return at_slab(bench, session::StageBegan{session::Stage::resting}, now, effects);
+  case PadKind::close:
+    at_slab(bench, session::Closed{}, now, effects);
+    bench.screen = Screen::book;
+    bench.book.batch = bench.batch;
+    return;
+  case PadKind::felt:
+    if (const auto feel = session::feel_named(pad.arg))
+      at_slab(bench, session::Felt{*feel, tool_in_hand(*bench.folded)}, now, effects);
+    return;
+  case PadKind::specks:
+    if (const auto specks = session::specks_named(pad.arg))
+      at_slab(bench, session::Dot{*specks}, now, effects);
+    return;
+  case PadKind::trouble_is:
+    if (const auto trouble = session::trouble_named(pad.arg))
+      at_slab(bench, session::Trouble{*trouble}, now, effects);
+    return;
+  case PadKind::amount:
+    if (const auto amount = amount_named(pad.arg)) bench.amount = *amount;
+    bench.middle = Middle::trail;
+    return;
+  case PadKind::bottle_of: return open_number(bench, pad);
+  case PadKind::lost_count: return lay_out_and_lose(bench, pad.arg, now, effects);
+  case PadKind::leave: bench.middle = Middle::trail; return;
+  default: return;
+  }
+}
+
+}

@@ -1,0 +1,176 @@
+// What the hands are doing: one function, step(bench, input, now) -> effects. It reads no clock, no
+// file and no device; whatever it needs from outside stands in Now, whatever it wants done outside
+// comes back as effects. The same inputs give the same batch, in a window or without one.
+#pragma once
+
+#include "bench/layout.hpp"
+#include "session/batch.hpp"
+#include "session/reader.hpp"
+
+#include <functional>
+#include <map>
+#include <set>
+#include <variant>
+
+namespace bench {
+
+struct Now {
+  std::int64_t wall_ms = 0; // since 1970
+  std::int64_t run_ms = 0;  // a clock that never jumps and runs through suspend
+  int utc_offset_min = 0;
+  std::function<std::uint32_t()> fresh; // random, for ids
+};
+
+// ---- inputs
+
+struct Pointer {
+  enum Phase { down, move, up, lost } phase = down;
+  Point at;
+  std::int64_t ms = 0;    // run_ms when the event was taken from the queue
+  std::uint64_t poll = 0; // events of one poll share it: after a stall they share their time too
+  int finger = 0;
+};
+struct Text { // what stands in a text field now
+  PadId field;
+  std::string text;
+};
+struct Tap {
+  PadId pad;
+};
+struct Tick {};
+struct Saved { // every line of this session up to n lies on the disk
+  std::uint64_t n = 0;
+};
+struct SaveFailed {
+  std::string reason;
+};
+struct Loaded {
+  std::vector<session::File> files;
+  std::vector<std::string> faults; // what could not be read at all
+};
+struct Resized {
+  Display display;
+};
+struct Leaving {}; // the window is being closed
+
+using Input = std::variant<Pointer, Text, Tap, Tick, Saved, SaveFailed, Loaded, Resized, Leaving>;
+
+// ---- effects
+
+struct Effects {
+  std::vector<session::Line> append;   // to this session's file, in order
+  std::optional<std::int64_t> wake_at; // run_ms at which to send a Tick at the latest
+  bool redraw = false;
+};
+
+// ---- the state
+
+enum class Screen { plan, slab, book };
+enum class Middle { trail, amounts, bottles, specks, troubles, number }; // what the middle shows
+
+enum class NotCounted { bounced, slid, rested, other_finger };
+
+struct Notice { // said for a few seconds
+  std::optional<NotCounted> not_counted;
+  std::optional<words::Error> error;
+  std::int64_t until_ms = 0;
+};
+
+// How much the next tap on a material adds.
+struct Amount {
+  session::Unit unit = session::Unit::drops;
+  double count = 1; // of drops or spoons; a weighing asks for its number
+  bool operator==(const Amount&) const = default;
+};
+
+struct Touch {
+  struct Press {
+    PadId pad;
+    Rect box;
+    std::int64_t since_ms = 0;
+    int finger = 0;
+    bool slid = false;
+  };
+  std::optional<Press> press;
+  struct Release {
+    PadId pad;
+    std::int64_t ms = 0;
+    std::uint64_t poll = 0;
+  };
+  std::optional<Release> last;
+};
+
+// What a number on the number pad is for.
+struct NumberEntry {
+  PadId target; // add CARD, bottle_of CARD, weigh, celsius or humidity
+  std::string text;
+  std::optional<words::Error> error;
+};
+
+struct PlanState {
+  std::string pigment; // card; empty: none chosen
+  std::string binder;
+  std::string name;
+  bool name_typed = false; // else the name follows the pigment
+  std::string search;
+  int page = 0;
+  double grams = 0; // 0: not weighed yet
+  double celsius = 21;
+  double humidity = 0.5;
+  bool room_guessed = true;
+};
+
+struct BookState {
+  std::string batch; // empty: the list
+  int page = 0;
+};
+
+struct Sitting { // this run of the program as a session
+  std::string session;
+  std::string device;
+  std::int64_t began_run_ms = 0;
+  std::uint64_t next_n = 0;
+  std::set<std::pair<std::string, std::string>> laid_out; // batch and card named in full already
+};
+
+struct Saving {
+  std::optional<std::uint64_t> confirmed; // lines up to here lie on the disk
+  std::optional<std::string> failure;     // stands until a later save succeeds
+};
+
+struct Bench {
+  Display display;
+  bool night = false;
+  Screen screen = Screen::plan;
+  Middle middle = Middle::trail;
+  Amount amount;
+  std::optional<NumberEntry> number;
+  bool locked = false; // the glass is being wiped
+  Touch touch;
+  Notice notice;
+  PlanState plan;
+  BookState book;
+
+  std::vector<session::Card> shelf;                          // liquids, droppers, spoons, pigments
+  std::vector<session::Log> logs;                            // all sessions read, this one first
+  std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
+  std::vector<session::Damage> damage;
+  std::vector<std::string> faults;
+  bool loaded = false;
+  Sitting sitting;
+  Saving saving;
+
+  std::string batch;                    // on the slab; empty: none
+  std::optional<session::Batch> folded; // that batch as of the last step
+  std::vector<std::string> batches;     // all, oldest first
+};
+
+// An empty bench with the shelf that ships: one session, not yet begun on disk.
+Bench start(std::string session, std::string device, const Display& display, const Now& now);
+
+Effects step(Bench& bench, const Input& input, const Now& now);
+
+// The pads of this moment.
+Layout layout(const Bench& bench);
+
+}

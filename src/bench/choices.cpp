@@ -1,0 +1,67 @@
+#include "bench/choices.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+std::string lower(std::string text) {
+  for (char& c : text)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return text;
+}
+
+}
+
+std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind kind) {
+  std::vector<const session::Card*> out;
+  for (const session::Card& card : bench.shelf)
+    if (card.is_a == kind) out.push_back(&card);
+  return out;
+}
+
+const session::Card* shelf_card(const Bench& bench, const std::string& id) {
+  for (const session::Card& card : bench.shelf)
+    if (card.id == id) return &card;
+  return nullptr;
+}
+
+std::vector<const session::Card*> pigments_found(const Bench& bench) {
+  const std::string wanted = lower(bench.plan.search);
+  std::vector<const session::Card*> out = shelf_of(bench, session::CardKind::pigment);
+  std::erase_if(out, [&](const session::Card* card) {
+    return lower(card->name).find(wanted) == std::string::npos &&
+           lower(card->index_name).find(wanted) == std::string::npos;
+  });
+  return out;
+}
+
+int pages_for(std::size_t items, int a_page) {
+  const int count = static_cast<int>(items);
+  return std::max(1, (count + a_page - 1) / a_page);
+}
+
+std::optional<words::Say> missing_for_begin(const Bench& bench) {
+  if (!bench.loaded) return words::Say::plan_still_reading;
+  if (bench.plan.pigment.empty()) return words::Say::plan_choose_pigment;
+  if (bench.plan.name.empty()) return words::Say::plan_needs_name;
+  return std::nullopt;
+}
+
+std::string proposed_name(const Bench& bench, const std::string& pigment) {
+  const session::Card* card = shelf_card(bench, pigment);
+  if (!card) return "";
+  const auto taken = [&](const std::string& name) {
+    for (const session::Log& log : bench.logs)
+      for (const session::Line& line : log.lines)
+        if (const auto* o = std::get_if<session::Opened>(&line.event); o && o->name == name)
+          return true;
+    return false;
+  };
+  if (!taken(card->name)) return card->name;
+  for (int n = 2;; ++n)
+    if (const std::string name = card->name + ", " + std::to_string(n); !taken(name)) return name;
+}
+
+}

@@ -1,0 +1,22 @@
+// What Plan offers and what it still lacks.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind kind);
+const session::Card* shelf_card(const Bench& bench, const std::string& id);
+
+// Pigments whose name or Colour Index name holds the search text, in any case; all for none.
+std::vector<const session::Card*> pigments_found(const Bench& bench);
+
+int pages_for(std::size_t items, int a_page); // at least 1
+
+// What stands in the way of beginning; absent when nothing does.
+std::optional<words::Say> missing_for_begin(const Bench& bench);
+
+// "Cobalt blue, 3" if two batches of that pigment's name were opened before.
+std::string proposed_name(const Bench& bench, const std::string& pigment);
+
+}

@@ -1,0 +1,54 @@
+// Where pads lie. Sizes and gaps: an able user's keys need 20 mm (Colle & Hiszem 2004), users with
+// motor difficulty gain up to 30; with paint on the hands every pad is at least 26 x 22 mm lying
+// down and 24 x 20 mm upright, 1.5 mm apart; with clean hands at least 12 x 12 mm.
+#pragma once
+
+#include "bench/geometry.hpp"
+#include "bench/pad.hpp"
+
+#include <vector>
+
+namespace bench {
+
+enum class Hand { left, right }; // the side of the display on which the material pads lie
+
+struct Display {
+  Size mm{218, 136};
+  Hand hand = Hand::left;
+  bool operator==(const Display&) const = default;
+  bool upright() const { return mm.h > mm.w; }
+};
+
+inline constexpr double gap_mm = 1.5;
+inline constexpr double margin_mm = 2;
+inline constexpr double strip_mm = 15;
+
+struct Pad {
+  PadId id;
+  Rect box;
+  bool operator==(const Pad&) const = default;
+};
+
+// The pads of one moment and the areas between them.
+struct Layout {
+  std::vector<Pad> pads;
+  Rect strip;
+  Rect title; // the batch's name in the strip
+  Rect clock; // the time of day in the strip
+  Rect main;  // slab: the trail; plan: the list; book: the list or the trail
+  Rect side;  // slab: the numbers; plan: the choices; book: what went in
+  Rect lower; // plan: the cautions; book: the times
+};
+
+const Pad* pad_at(const Layout& layout, Point at);
+const Pad* pad_of(const Layout& layout, const PadId& id);
+
+// The 7 x 5 cells of a slab lying down, or 5 x 9 upright, below the strip.
+struct Grid {
+  int columns = 7, rows = 5;
+  Rect area;
+  Rect cell(int column, int row, int wide = 1, int high = 1) const;
+};
+Grid slab_grid(const Display& display);
+
+}

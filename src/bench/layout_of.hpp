@@ -1,0 +1,19 @@
+// One layout a screen; layout(bench) chooses among them.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+void lay_out_strip(const Bench& bench, Layout& layout);
+void lay_out_slab(const Bench& bench, Layout& layout);
+void lay_out_plan(const Bench& bench, Layout& layout);
+void lay_out_book(const Bench& bench, Layout& layout);
+
+// The number pad in a grid of 4 columns and at least 5 rows; the top row is left for the number.
+void lay_out_number(const Grid& grid, Layout& layout);
+
+int plan_rows_a_page(const Display& display); // pads, two to a row
+int book_rows_a_page(const Display& display);
+
+}

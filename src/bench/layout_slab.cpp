@@ -1,0 +1,170 @@
+#include "bench/layout_of.hpp"
+#include "bench/materials.hpp"
+
+namespace bench {
+
+namespace {
+
+// Cells by name, so that lying and upright differ in this table alone.
+struct Cells {
+  Rect materials[most_materials];
+  Rect another, bottle, undo, pass, pass_upper, pass_lower, dot, trouble, feels[5];
+  Rect middle;  // what may open over the trail and the numbers
+  Rect numbers; // its lower part
+};
+
+constexpr double numbers_grow_mm = 3.5; // the numbers need a little more than one row of cells
+
+Cells cells_lying(const Grid& g) {
+  Cells c;
+  for (int i = 0; i < most_materials; ++i) c.materials[i] = g.cell(i % 2, i / 2);
+  c.another = g.cell(0, 3);
+  c.bottle = g.cell(1, 3);
+  c.undo = g.cell(0, 4, 2);
+  c.pass = g.cell(6, 0, 1, 2);
+  c.pass_upper = g.cell(6, 0);
+  c.pass_lower = g.cell(6, 1);
+  c.dot = g.cell(6, 2);
+  c.trouble = g.cell(6, 3);
+  for (int i = 0; i < 5; ++i) c.feels[i] = g.cell(2 + i, 4);
+  c.middle = g.cell(2, 0, 4, 4);
+  c.numbers = g.cell(2, 3, 4);
+  c.numbers.y -= numbers_grow_mm;
+  c.numbers.h += numbers_grow_mm;
+  return c;
+}
+
+Cells cells_upright(const Grid& g) {
+  Cells c;
+  for (int i = 0; i < most_materials; ++i) c.materials[i] = g.cell(i % 3, 6 + i / 3);
+  c.another = g.cell(0, 8);
+  c.bottle = g.cell(1, 8);
+  c.undo = g.cell(2, 8, 2);
+  c.pass = g.cell(4, 6, 1, 3);
+  c.pass_upper = g.cell(4, 6);
+  c.pass_lower = g.cell(4, 7, 1, 2);
+  c.dot = g.cell(3, 6);
+  c.trouble = g.cell(3, 7);
+  for (int i = 0; i < 5; ++i) c.feels[i] = g.cell(i, 5);
+  c.middle = g.cell(0, 0, 5, 5);
+  c.numbers = g.cell(0, 3, 5, 2);
+  return c;
+}
+
+void mirror(Rect& r, const Rect& area) { r.x = 2 * area.x + area.w - r.right(); }
+
+// For the other hand everything changes sides, but sticky stays left of runny.
+void mirror(Cells& c, const Rect& area) {
+  for (Rect& r : c.materials) mirror(r, area);
+  for (Rect* r : {&c.another, &c.bottle, &c.undo, &c.pass, &c.pass_upper, &c.pass_lower, &c.dot,
+                  &c.trouble, &c.middle, &c.numbers})
+    mirror(*r, area);
+  for (Rect& r : c.feels) mirror(r, area);
+  std::swap(c.feels[0], c.feels[4]);
+  std::swap(c.feels[1], c.feels[3]);
+}
+
+Cells cells_of(const Display& display) {
+  const Grid grid = slab_grid(display);
+  Cells c = display.upright() ? cells_upright(grid) : cells_lying(grid);
+  if (display.hand == Hand::right) mirror(c, grid.area);
+  return c;
+}
+
+void add(Layout& layout, PadKind kind, const Rect& box, std::string arg = "") {
+  layout.pads.push_back({{kind, std::move(arg)}, box});
+}
+
+void lay_out_pass(const Bench& bench, const Cells& c, Layout& layout) {
+  if (!bench.folded) return;
+  const session::Batch& batch = *bench.folded;
+  if (batch.progress != session::Progress::open) {
+    add(layout, PadKind::back_on_slab, c.pass_upper);
+    add(layout, PadKind::close, c.pass_lower);
+    return;
+  }
+  const bool may_gather = !running(batch) && !batch.passes.empty() &&
+                          batch.passes.back().stage == session::Stage::mulling;
+  add(layout, PadKind::pass, may_gather ? c.pass_upper : c.pass);
+  if (may_gather) add(layout, PadKind::gather, c.pass_lower);
+}
+
+void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
+  const auto materials = materials_of(bench);
+  for (std::size_t i = 0; i < materials.size(); ++i)
+    add(layout, PadKind::add, c.materials[i], materials[i].id);
+  add(layout, PadKind::another, c.another);
+  add(layout, PadKind::bottle, c.bottle);
+  add(layout, PadKind::undo, c.undo);
+  lay_out_pass(bench, c, layout);
+  add(layout, PadKind::dot, c.dot);
+  add(layout, PadKind::trouble, c.trouble);
+  for (int i = 0; i < 5; ++i)
+    add(layout, PadKind::felt, c.feels[i],
+        std::string(session::name_of(static_cast<session::Feel>(i))));
+}
+
+void lay_out_choices(const Bench& bench, const Grid& g, Layout& layout) {
+  layout.main = g.cell(0, 0, 4);
+  const int last = g.rows - 1;
+  add(layout, PadKind::leave, g.cell(0, last, 4));
+  if (bench.middle == Middle::amounts)
+    for (int i = 0; i < 8; ++i)
+      add(layout, PadKind::amount, g.cell(i % 4, 1 + i / 4), std::string(amount_names[i]));
+  if (bench.middle == Middle::bottles) {
+    const auto liquids = bottles_of(bench);
+    for (int i = 0; i < static_cast<int>(liquids.size()); ++i) {
+      add(layout, PadKind::bottle_of, g.cell(i, 1), liquids[i].id);
+      add(layout, PadKind::lost_count, g.cell(i, 2), liquids[i].id);
+    }
+  }
+  Grid thirds = g;
+  thirds.columns = 3;
+  for (int i = 0; i < 3; ++i) {
+    if (bench.middle == Middle::specks)
+      add(layout, PadKind::specks, thirds.cell(i, 1, 1, 2),
+          std::string(name_of(static_cast<session::Specks>(i))));
+    if (bench.middle == Middle::troubles)
+      add(layout, PadKind::trouble_is, thirds.cell(i, 1, 1, 2),
+          std::string(name_of(static_cast<session::TroubleKind>(i))));
+  }
+}
+
+}
+
+void lay_out_number(const Grid& g, Layout& layout) {
+  layout.main = g.cell(0, 0, 4);
+  for (int i = 0; i < 9; ++i)
+    add(layout, PadKind::digit, g.cell(i % 3, 1 + i / 3), std::to_string(i + 1));
+  add(layout, PadKind::erase, g.cell(3, 1));
+  add(layout, PadKind::point, g.cell(3, 2));
+  add(layout, PadKind::digit, g.cell(3, 3), "0");
+  add(layout, PadKind::leave, g.cell(0, 4, 2));
+  add(layout, PadKind::enter, g.cell(2, 4, 2));
+}
+
+void lay_out_slab(const Bench& bench, Layout& layout) {
+  const Cells c = cells_of(bench.display);
+  layout.main = {c.middle.x, c.middle.y, c.middle.w, c.numbers.y - gap_mm - c.middle.y};
+  layout.side = c.numbers;
+  if (bench.locked) {
+    const Rect& m = c.middle;
+    add(layout, PadKind::unlock, {m.x + m.w / 4, m.y + m.h / 3, m.w / 2, m.h / 3});
+    return;
+  }
+  if (bench.batch.empty()) return;
+  lay_out_hands(bench, c, layout);
+  if (bench.middle == Middle::trail) return;
+  layout.side = {};
+  if (bench.middle != Middle::number)
+    return lay_out_choices(bench, {4, bench.display.upright() ? 5 : 4, c.middle}, layout);
+  // The number pad is five rows high: lying down its last row takes the place of the feel pads.
+  Rect area = c.middle;
+  if (!bench.display.upright()) {
+    std::erase_if(layout.pads, [](const Pad& p) { return p.id.kind == PadKind::felt; });
+    area.h = c.undo.bottom() - area.y;
+  }
+  lay_out_number({4, 5, area}, layout);
+}
+
+}

@@ -1,0 +1,36 @@
+// Which cards the slab's pads stand for, and how much one tap of them adds.
+#pragma once
+
+#include "bench/bench.hpp"
+
+#include <array>
+
+namespace bench {
+
+inline constexpr int most_materials = 6;
+inline constexpr int most_bottles = 4;
+
+// The cards of the batch's materials in the order of their pads, at most six.
+std::vector<session::Card> materials_of(const Bench& bench);
+
+// The liquids whose bottle can be weighed: those used first, at most four.
+std::vector<session::Card> bottles_of(const Bench& bench);
+
+// A card as this batch knows it, else as it stands on the shelf.
+std::optional<session::Card> card_of(const Bench& bench, const std::string& id);
+
+// What may be chosen for one tap, by the names of the pads.
+inline constexpr std::array<std::string_view, 8> amount_names{
+    "1 drop", "2 drops", "5 drops", "10 drops", "1/4 tsp", "1/2 tsp", "1 tsp", "weigh"};
+std::optional<Amount> amount_named(std::string_view name);
+
+// What a tap on this card adds: the chosen amount, but powder is always weighed.
+Amount next_amount(const Bench& bench, const session::Card& card);
+
+// The tool that measures a unit; empty for a weighing.
+std::string tool_for(const Bench& bench, session::Unit unit);
+
+// mL that an amount of a card would add to the liquid; absent for a pigment or a weighing.
+std::optional<double> mL_of(const Bench& bench, const session::Card& card, const Amount& amount);
+
+}

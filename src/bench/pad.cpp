@@ -1,0 +1,71 @@
+#include "bench/pad.hpp"
+
+#include <array>
+#include <utility>
+
+namespace bench {
+
+namespace {
+
+constexpr std::array<std::pair<PadKind, std::string_view>, 40> names{{
+    {PadKind::plan, "plan"},
+    {PadKind::slab, "slab"},
+    {PadKind::book, "book"},
+    {PadKind::night, "night"},
+    {PadKind::wipe, "wipe"},
+    {PadKind::unlock, "unlock"},
+    {PadKind::add, "add"},
+    {PadKind::another, "another"},
+    {PadKind::bottle, "bottle"},
+    {PadKind::undo, "undo"},
+    {PadKind::pass, "pass"},
+    {PadKind::gather, "gather"},
+    {PadKind::back_on_slab, "back_on_slab"},
+    {PadKind::close, "close"},
+    {PadKind::dot, "dot"},
+    {PadKind::trouble, "trouble"},
+    {PadKind::felt, "felt"},
+    {PadKind::amount, "amount"},
+    {PadKind::bottle_of, "bottle_of"},
+    {PadKind::lost_count, "lost_count"},
+    {PadKind::specks, "specks"},
+    {PadKind::trouble_is, "trouble_is"},
+    {PadKind::digit, "digit"},
+    {PadKind::point, "point"},
+    {PadKind::erase, "erase"},
+    {PadKind::enter, "enter"},
+    {PadKind::leave, "leave"},
+    {PadKind::pigment, "pigment"},
+    {PadKind::binder, "binder"},
+    {PadKind::page_back, "page_back"},
+    {PadKind::page_on, "page_on"},
+    {PadKind::weigh, "weigh"},
+    {PadKind::celsius, "celsius"},
+    {PadKind::humidity, "humidity"},
+    {PadKind::name, "name"},
+    {PadKind::search, "search"},
+    {PadKind::begin, "begin"},
+    {PadKind::batch, "batch"},
+    {PadKind::to_list, "to_list"},
+    {PadKind::take_up, "take_up"},
+}};
+
+}
+
+std::string name_of(const PadId& pad) {
+  for (const auto& [kind, name] : names)
+    if (kind == pad.kind)
+      return pad.arg.empty() ? std::string(name) : std::string(name) + " " + pad.arg;
+  return "";
+}
+
+std::optional<PadId> pad_named(std::string_view text) {
+  const std::size_t space = text.find(' ');
+  const std::string_view head = text.substr(0, space);
+  const std::string_view arg = space == std::string_view::npos ? "" : text.substr(space + 1);
+  for (const auto& [kind, name] : names)
+    if (!name.empty() && name == head) return PadId{kind, std::string(arg)};
+  return std::nullopt;
+}
+
+}

@@ -1,0 +1,129 @@
+#include "bench/record.hpp"
+
+#include "session/check_value.hpp"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace bench {
+
+namespace {
+
+session::Log& own_log(Bench& bench) { return bench.logs.front(); }
+
+// After everything already said of this batch, whatever the wall clock claims.
+std::int64_t order_stamp(const Bench& bench, const std::string& batch, const Now& now) {
+  std::int64_t stamp = now.wall_ms;
+  if (batch.empty()) return stamp;
+  for (const session::Log* log : logs_about(bench, batch))
+    for (auto line = log->lines.rbegin(); line != log->lines.rend(); ++line)
+      if (line->batch == batch) {
+        stamp = std::max(stamp, line->at + 1);
+        break;
+      }
+  return stamp;
+}
+
+void append(Bench& bench, const std::string& batch, session::Event event, const Now& now,
+            Effects& effects) {
+  session::Line line;
+  line.n = bench.sitting.next_n++;
+  line.t = now.run_ms - bench.sitting.began_run_ms;
+  line.at = order_stamp(bench, batch, now);
+  line.batch = batch;
+  line.event = std::move(event);
+  own_log(bench).lines.push_back(line);
+  effects.append.push_back(std::move(line));
+  if (batch.empty()) return;
+  auto& spoken = bench.speaks_of[batch];
+  if (std::find(spoken.begin(), spoken.end(), 0) == spoken.end()) spoken.insert(spoken.begin(), 0);
+}
+
+bool by_hand(const session::Event& e) {
+  using namespace session;
+  return std::holds_alternative<Added>(e) || std::holds_alternative<Felt>(e) ||
+         std::holds_alternative<StageBegan>(e) || std::holds_alternative<Dot>(e) ||
+         std::holds_alternative<Trouble>(e) || std::holds_alternative<BottleWeighed>(e) ||
+         std::holds_alternative<CountLost>(e) || std::holds_alternative<Gathered>(e) ||
+         std::holds_alternative<Closed>(e);
+}
+
+}
+
+bool has_begun(const Bench& bench) { return !bench.logs.front().lines.empty(); }
+
+void record(Bench& bench, const std::string& batch, session::Event event, const Now& now,
+            Effects& effects) {
+  if (!has_begun(bench)) {
+    bench.sitting.began_run_ms = now.run_ms;
+    session::Began began;
+    began.session = bench.sitting.session;
+    began.device = bench.sitting.device;
+    began.local = local_time(now);
+    append(bench, "", began, now, effects);
+  }
+  append(bench, batch, std::move(event), now, effects);
+}
+
+void lay_out_card(Bench& bench, const std::string& batch, const session::Card& card, const Now& now,
+                  Effects& effects) {
+  if (bench.sitting.laid_out.insert({batch, card.id}).second)
+    record(bench, batch, session::LaidOut{card}, now, effects);
+}
+
+std::optional<UndoTarget> undo_target(const Bench& bench) {
+  if (!bench.folded) return std::nullopt;
+  const session::Entry* latest = nullptr;
+  for (const session::Entry& e : bench.folded->entries) {
+    const bool own = e.ref.session == bench.sitting.session;
+    if (own && !e.withdrawn && by_hand(e.event) && (!latest || e.ref.n > latest->ref.n))
+      latest = &e;
+  }
+  if (!latest) return std::nullopt;
+  return UndoTarget{latest->ref, latest->event};
+}
+
+session::Moment moment_of(const Bench& bench, const Now& now) {
+  return {now.wall_ms, bench.sitting.session, now.run_ms - bench.sitting.began_run_ms};
+}
+
+session::Logs logs_about(const Bench& bench, const std::string& batch) {
+  session::Logs out;
+  const auto spoken = bench.speaks_of.find(batch);
+  if (spoken == bench.speaks_of.end()) return out;
+  for (const std::size_t i : spoken->second) out.push_back(&bench.logs[i]);
+  return out;
+}
+
+void refold(Bench& bench, const Now& now) {
+  if (bench.batch.empty()) return bench.folded.reset();
+  bench.folded = session::fold(logs_about(bench, bench.batch), bench.batch, moment_of(bench, now));
+}
+
+std::string local_time(const Now& now) {
+  const auto seconds = now.wall_ms / 1000 + now.utc_offset_min * 60;
+  const std::int64_t days = seconds / 86400 - (seconds % 86400 < 0 ? 1 : 0);
+  const std::int64_t in_day = seconds - days * 86400;
+  // Civil date from days since 1970 (proleptic Gregorian), counted in eras of 400 years.
+  const std::int64_t z = days + 719468;
+  const std::int64_t era = (z >= 0 ? z : z - 146096) / 146097;
+  const std::int64_t doe = z - era * 146097;
+  const std::int64_t yoe = (doe - doe / 1460 + doe / 36524 - doe / 146096) / 365;
+  const std::int64_t doy = doe - (365 * yoe + yoe / 4 - yoe / 100);
+  const std::int64_t mp = (5 * doy + 2) / 153;
+  const std::int64_t month = mp < 10 ? mp + 3 : mp - 9;
+  const std::int64_t year = yoe + era * 400 + (month <= 2 ? 1 : 0);
+  const int offset = std::abs(now.utc_offset_min);
+  char text[80];
+  std::snprintf(text, sizeof text, "%04lld-%02lld-%02lldT%02lld:%02lld:%02lld%c%02d:%02d",
+                static_cast<long long>(year), static_cast<long long>(month),
+                static_cast<long long>(doy - (153 * mp + 2) / 5 + 1),
+                static_cast<long long>(in_day / 3600), static_cast<long long>(in_day / 60 % 60),
+                static_cast<long long>(in_day % 60), now.utc_offset_min < 0 ? '-' : '+',
+                offset / 60, offset % 60);
+  return text;
+}
+
+std::string fresh_id(const Now& now) { return session::to_hex(now.fresh()); }
+
+}

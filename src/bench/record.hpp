@@ -1,0 +1,37 @@
+// From what the hands did to lines of this session: numbering, time, cards named before use.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+// Appends an event of a batch (or of none) to this session's log and to the effects, beginning the
+// session first if this is its first line.
+void record(Bench& bench, const std::string& batch, session::Event event, const Now& now,
+            Effects& effects);
+
+// Names a card in full unless this session has done so for this batch.
+void lay_out_card(Bench& bench, const std::string& batch, const session::Card& card, const Now& now,
+                  Effects& effects);
+
+bool has_begun(const Bench& bench);
+
+// The line that the undo pad takes back: the latest of this session's own that stands and that a
+// hand did at the slab.
+struct UndoTarget {
+  session::Ref ref;
+  session::Event event;
+};
+std::optional<UndoTarget> undo_target(const Bench& bench);
+
+// Folds the batch on the slab up to now.
+void refold(Bench& bench, const Now& now);
+session::Moment moment_of(const Bench& bench, const Now& now);
+session::Logs logs_about(const Bench& bench, const std::string& batch);
+
+// "2026-11-25T15:32:00+01:00"
+std::string local_time(const Now& now);
+
+std::string fresh_id(const Now& now); // eight hex digits
+
+}

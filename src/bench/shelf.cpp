@@ -1,0 +1,65 @@
+#include "bench/shelf.hpp"
+
+#include "paint/catalogue.hpp"
+
+namespace bench {
+
+namespace {
+
+using session::Card;
+using session::CardKind;
+
+Card liquid(std::string id, CardKind kind, std::string name, session::RecipeByMass recipe) {
+  Card card;
+  card.id = std::move(id);
+  card.is_a = kind;
+  card.name = std::move(name);
+  card.recipe = recipe;
+  return card;
+}
+
+Card tool(std::string id, CardKind kind, std::string name, double mL, double mL_u) {
+  Card card;
+  card.id = std::move(id);
+  card.is_a = kind;
+  card.name = std::move(name);
+  card.tool = {mL, mL_u, CardKind::water};
+  return card;
+}
+
+Card pigment(const paint::CataloguePigment& entry) {
+  Card card;
+  card.id = entry.id;
+  card.is_a = CardKind::pigment;
+  card.name = entry.name;
+  card.index_name = entry.ci_name;
+  card.colour = entry.colour;
+  card.pigment = entry.facts;
+  return card;
+}
+
+}
+
+std::vector<Card> shelf_that_ships() {
+  // Recipes by mass: common practice, no source. A level metric teaspoon is 5 mL, household
+  // measures keep within 5 % (uniform: 0.05 / sqrt 3). The dropper: 20 drops of water a mL
+  // (USP <1101>); between one dropper and another practice spans 20 to 42 drops a mL.
+  std::vector<Card> cards{
+      liquid("gum_12", CardKind::binder, "Gum 1 : 2", {.gum = 1, .water = 2}),
+      liquid("gum_12_honey", CardKind::binder, "Gum 1 : 2, honey",
+             {.gum = 1, .water = 2, .honey = 0.25}),
+      liquid("gum_12_glycerin", CardKind::binder, "Gum 1 : 2, glycerin",
+             {.gum = 1, .water = 2, .glycerin = 0.2}),
+      liquid("gum_13", CardKind::binder, "Gum 1 : 3", {.gum = 1, .water = 3}),
+      liquid("water", CardKind::water, "Water", {.water = 1}),
+      liquid("honey_11", CardKind::honey, "Honey 1 : 1", {.water = 1, .honey = 1}),
+      liquid("glycerin", CardKind::glycerin, "Glycerin", {.glycerin = 1}),
+      liquid("ox_gall", CardKind::wetting_aid, "Ox gall", {.water = 0.95, .other = 0.05}),
+      tool("dropper", CardKind::dropper, "any dropper", 0.05, 0.0095),
+      tool("teaspoon", CardKind::spoon, "teaspoon", 5, 0.144),
+  };
+  for (const paint::CataloguePigment& entry : paint::catalogue()) cards.push_back(pigment(entry));
+  return cards;
+}
+
+}

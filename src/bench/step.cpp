@@ -1,0 +1,138 @@
+#include "bench/act.hpp"
+#include "bench/bench.hpp"
+#include "bench/choices.hpp"
+#include "bench/record.hpp"
+#include "bench/shelf.hpp"
+#include "bench/touch.hpp"
+#include "session/bytes.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+constexpr std::int64_t notice_ms = 4000;
+constexpr std::int64_t drying_ms = 20000; // how often an untouched slab is folded again
+constexpr std::int64_t holding_ms = 100;  // while the unlocking pad is held
+
+void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  if (!pad_of(layout(bench), pad)) return;
+  act(bench, pad, now, effects);
+}
+
+void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects) {
+  const Recognised r = recognise(bench.touch, layout(bench), pointer);
+  if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
+  if (r.tap) tapped(bench, *r.tap, now, effects);
+}
+
+void typed(Bench& bench, const Text& text, const Now& now) {
+  if (!session::is_utf8(text.text)) return say_error(bench, {words::Say::text_not_utf8, {}}, now);
+  const std::string kept = session::first_characters(text.text, session::longest_text);
+  if (kept.size() < text.text.size())
+    say_error(bench, {words::Say::text_shortened, {std::to_string(session::longest_text)}}, now);
+  if (text.field.kind == PadKind::name) {
+    bench.plan.name = kept;
+    bench.plan.name_typed = !kept.empty();
+  }
+  if (text.field.kind == PadKind::search) {
+    bench.plan.search = kept;
+    bench.plan.page = 0;
+  }
+}
+
+void index_logs(Bench& bench) {
+  bench.speaks_of.clear();
+  for (std::size_t i = 0; i < bench.logs.size(); ++i)
+    for (const session::Line& line : bench.logs[i].lines) {
+      if (line.batch.empty()) continue;
+      auto& spoken = bench.speaks_of[line.batch];
+      if (spoken.empty() || spoken.back() != i) spoken.push_back(i);
+    }
+}
+
+void loaded(Bench& bench, const Loaded& input) {
+  bench.logs.resize(1); // this session's own
+  for (session::Log& log : session::join_parts(input.files))
+    if (log.session != bench.sitting.session) bench.logs.push_back(std::move(log));
+  bench.damage.clear();
+  for (const session::File& file : input.files)
+    bench.damage.insert(bench.damage.end(), file.damage.begin(), file.damage.end());
+  bench.faults = input.faults;
+  bench.loaded = true;
+  index_logs(bench);
+  bench.batches = session::batch_ids(session::all_of(bench.logs));
+}
+
+void ticked(Bench& bench, const Now& now) {
+  if (held_to_unlock(bench.touch, now.run_ms)) {
+    bench.locked = false;
+    bench.touch.press.reset();
+  }
+  if (now.run_ms >= bench.notice.until_ms) bench.notice = {};
+}
+
+void handle(Bench& bench, const Input& input, const Now& now, Effects& effects) {
+  if (const auto* p = std::get_if<Pointer>(&input)) pointed(bench, *p, now, effects);
+  if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects);
+  if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
+  if (const auto* l = std::get_if<Loaded>(&input)) loaded(bench, *l);
+  if (const auto* r = std::get_if<Resized>(&input)) bench.display = r->display;
+  if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt};
+  if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
+  if (std::holds_alternative<Leaving>(input) && has_begun(bench))
+    record(bench, "", session::Left{}, now, effects);
+  ticked(bench, now);
+}
+
+std::int64_t next_whole(std::int64_t from, std::int64_t now, std::int64_t each) {
+  return now + each - (now - from) % each;
+}
+
+std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
+  const std::int64_t minute = now.run_ms + 60000 - now.wall_ms % 60000;
+  std::int64_t wake = minute;
+  const auto sooner = [&](std::int64_t at) { wake = std::min(wake, at); };
+  if (bench.touch.press && bench.touch.press->pad.kind == PadKind::unlock)
+    sooner(now.run_ms + holding_ms);
+  if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
+  if (bench.screen != Screen::slab || !bench.folded) return wake;
+  if (const session::Pass* pass = running(*bench.folded)) {
+    const auto since = static_cast<std::int64_t>((bench.folded->clock - pass->start) * 1000);
+    sooner(next_whole(now.run_ms - since, now.run_ms, 1000));
+  }
+  if (bench.folded->progress == session::Progress::open) sooner(now.run_ms + drying_ms);
+  return wake;
+}
+
+// Time passes for the paint with every input, but a finger on the glass must not wait for sums.
+bool time_matters(const Input& input) {
+  return std::holds_alternative<Tick>(input) || std::holds_alternative<Loaded>(input);
+}
+
+}
+
+Bench start(std::string session, std::string device, const Display& display, const Now& now) {
+  Bench bench;
+  bench.display = display;
+  bench.sitting.session = std::move(session);
+  bench.sitting.device = std::move(device);
+  bench.sitting.began_run_ms = now.run_ms;
+  bench.logs.push_back({bench.sitting.session, bench.sitting.device, {}});
+  bench.shelf = shelf_that_ships();
+  for (const session::Card* binder : shelf_of(bench, session::CardKind::binder))
+    if (bench.plan.binder.empty()) bench.plan.binder = binder->id;
+  return bench;
+}
+
+Effects step(Bench& bench, const Input& input, const Now& now) {
+  Effects effects;
+  handle(bench, input, now, effects);
+  if (time_matters(input)) refold(bench, now);
+  effects.wake_at = wake_at(bench, now);
+  effects.redraw = true;
+  return effects;
+}
+
+}

@@ -1,0 +1,197 @@
+#include "bench/view.hpp"
+
+#include "bench/materials.hpp"
+#include "bench/record.hpp"
+#include "bench/touch.hpp"
+#include "bench/view_parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bench {
+
+namespace {
+
+constexpr double pass_target_s = 210; // the middle of 2 to 5 minutes: common practice, no source
+constexpr session::Clock slab_window_s = 900;
+
+MaterialView material_view(const Bench& bench, const session::Card& card) {
+  MaterialView m;
+  m.pad = {PadKind::add, card.id};
+  m.kind = card.is_a;
+  m.name = card.name;
+  m.colour = card.colour;
+  m.next = next_amount(bench, card);
+  for (const session::Total& t : bench.folded->totals)
+    if (t.card.id == card.id && t.grams.value > 0) m.grams = t.grams.value;
+  return m;
+}
+
+PassView pass_view(const session::Batch& batch) {
+  PassView p;
+  p.target_s = pass_target_s;
+  const auto passes = std::count_if(batch.passes.begin(), batch.passes.end(), [](const auto& x) {
+    return x.stage == session::Stage::mulling;
+  });
+  const session::Pass* pass = running(batch);
+  p.number = pass ? pass->number : static_cast<int>(passes) + 1;
+  if (pass) {
+    p.running = pass->stage;
+    p.seconds = batch.clock - pass->start;
+  }
+  if (batch.progress != session::Progress::open)
+    p.next = PassView::none;
+  else if (batch.passes.empty())
+    p.next = PassView::wet_out;
+  else
+    p.next = pass && pass->stage == session::Stage::mulling ? PassView::scrape : PassView::mull;
+  return p;
+}
+
+UndoView undo_view(const Bench& bench) {
+  UndoView u;
+  const auto target = undo_target(bench);
+  if (target) u.target = target->event;
+  std::string card;
+  if (target) {
+    if (const auto* a = std::get_if<session::Added>(&target->event)) card = a->of;
+    if (const auto* b = std::get_if<session::BottleWeighed>(&target->event)) card = b->of;
+    if (const auto* c = std::get_if<session::CountLost>(&target->event)) card = c->of;
+  }
+  if (const auto found = card_of(bench, card)) u.card_name = found->name;
+  const std::uint64_t lines = bench.sitting.next_n;
+  const std::uint64_t kept = bench.saving.confirmed ? *bench.saving.confirmed + 1 : 0;
+  u.unsaved = lines > kept ? lines - kept : 0;
+  u.saved = lines > 0 && u.unsaved == 0;
+  return u;
+}
+
+double drop_of_binder_mL(const Bench& bench) {
+  constexpr double any_drop_mL = 0.035;
+  for (const session::Card& card : materials_of(bench))
+    if (card.is_a == session::CardKind::binder)
+      return mL_of(bench, card, Amount{}).value_or(any_drop_mL);
+  return any_drop_mL;
+}
+
+// Digits behind the point that one drop can change: 0.03 g to 10 g of pigment needs two.
+int decimals_for(double step) {
+  if (!(step > 0)) return 2;
+  return std::clamp(static_cast<int>(std::ceil(-std::log10(step))), 0, 3);
+}
+
+std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
+  if (!bench.touch.press || bench.touch.press->slid ||
+      bench.touch.press->pad.kind != PadKind::add || !batch.standing.flow_now)
+    return std::nullopt;
+  const auto card = card_of(bench, bench.touch.press->pad.arg);
+  const auto mL = card ? mL_of(bench, *card, next_amount(bench, *card)) : std::nullopt;
+  if (!mL) return std::nullopt;
+  return batch.standing.flow_now->value + *mL / batch.standing.pigment_mL.value;
+}
+
+std::optional<double> unlocking(const Bench& bench, const Now& now) {
+  const auto& press = bench.touch.press;
+  if (!press || press->slid || press->pad.kind != PadKind::unlock) return std::nullopt;
+  const auto held = static_cast<double>(now.run_ms - press->since_ms);
+  return std::clamp(held / unlock_ms, 0.0, 1.0);
+}
+
+SlabView slab_view(const Bench& bench, const Now& now) {
+  SlabView v;
+  v.middle = bench.middle;
+  v.amount = bench.amount;
+  v.locked = bench.locked;
+  v.unlocking = unlocking(bench, now);
+  v.save_failure = bench.saving.failure;
+  v.number = number_view(bench);
+  v.undo = undo_view(bench);
+  v.notice = bench.notice;
+  if (!bench.folded) return v;
+  const session::Batch& batch = *bench.folded;
+  for (const session::Card& card : materials_of(bench))
+    v.materials.push_back(material_view(bench, card));
+  v.pass = pass_view(batch);
+  v.dot = session::last_dot(batch);
+  v.trail = trail_view(batch);
+  v.trail.from = std::max(0.0, batch.clock - slab_window_s);
+  v.trail.whole = false;
+  v.trail.landing = landing(bench, batch);
+  v.ratio = batch.standing.binder_ratio;
+  const double drop_mL = drop_of_binder_mL(bench);
+  v.ratio_decimals = decimals_for(drop_mL / batch.standing.pigment_g.value * 10);
+  v.advice = advise(batch, v.trail.band, drop_mL);
+  if (v.advice.kind == Advice::add_drops && batch.standing.flow_now)
+    v.trail.next =
+        batch.standing.flow_now->value + v.advice.drops * drop_mL / batch.standing.pigment_mL.value;
+  v.dried_mL = batch.standing.water_lost_mL.value;
+  v.dust = batch.powder_is_dry;
+  v.progress = batch.progress;
+  v.warnings = batch.warnings;
+  return v;
+}
+
+StripView strip_view(const Bench& bench, const Now& now) {
+  StripView s;
+  s.screen = bench.screen;
+  s.night = bench.night;
+  s.can_slab = !bench.batch.empty();
+  if (bench.folded) {
+    s.batch_name = bench.folded->name;
+    for (const auto& p : session::pigments(*bench.folded)) s.batch_colour = p.card->colour;
+  }
+  const std::int64_t minutes = now.wall_ms / 60000 + now.utc_offset_min;
+  s.hour = static_cast<int>((minutes / 60 % 24 + 24) % 24);
+  s.minute = static_cast<int>((minutes % 60 + 60) % 60);
+  return s;
+}
+
+}
+
+std::optional<NumberView> number_view(const Bench& bench) {
+  if (!bench.number) return std::nullopt;
+  NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
+  if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
+  return n;
+}
+
+TrailView trail_view(const session::Batch& batch) {
+  TrailView t;
+  t.points = batch.trail;
+  t.passes = batch.passes;
+  t.to = batch.clock;
+  t.whole = true;
+  t.opened_at = batch.opened_at;
+  std::vector<paint::PigmentShare> shares;
+  for (const auto& p : session::pigments(batch))
+    shares.push_back({p.card->pigment, p.volume_share});
+  t.band = paint::class_guess(shares);
+  if (batch.standing.flow_now && batch.standing.liquid_mL.value > 0)
+    t.now = batch.standing.flow_now->value;
+  for (const session::Entry& e : batch.entries) {
+    if (e.withdrawn) continue;
+    if (std::holds_alternative<session::Gathered>(e.event)) t.gathered = e.clock;
+    if (!e.flow) continue;
+    if (const auto* f = std::get_if<session::Felt>(&e.event))
+      t.marks.push_back({e.clock, *e.flow, f->as});
+    if (const auto* d = std::get_if<session::Dot>(&e.event))
+      t.marks.push_back({e.clock, *e.flow, d->specks});
+    if (const auto* x = std::get_if<session::Trouble>(&e.event))
+      t.marks.push_back({e.clock, *e.flow, x->what});
+  }
+  return t;
+}
+
+View view(const Bench& bench, const Now& now) {
+  View v;
+  v.layout = layout(bench);
+  v.strip = strip_view(bench, now);
+  v.utc_offset_min = now.utc_offset_min;
+  if (bench.touch.press && !bench.touch.press->slid) v.pressed = bench.touch.press->pad;
+  if (bench.screen == Screen::slab) v.screen = slab_view(bench, now);
+  if (bench.screen == Screen::plan) v.screen = plan_view(bench);
+  if (bench.screen == Screen::book) v.screen = book_view(bench);
+  return v;
+}
+
+}

@@ -1,0 +1,13 @@
+// The pieces that view() is put together from.
+#pragma once
+
+#include "bench/view.hpp"
+
+namespace bench {
+
+std::optional<NumberView> number_view(const Bench& bench);
+TrailView trail_view(const session::Batch& batch); // the whole of it
+PlanView plan_view(const Bench& bench);
+BookView book_view(const Bench& bench);
+
+}
