@@ -17,17 +17,9 @@ constexpr double most_steps = 60;   // between two lines
 struct Hand {
   paint::Spread spread = paint::Spread::gathered;
   double water_lost_g = 0;
-  double gum_g = 0, glycerin_g = 0, honey_g = 0, water_put_in_g = 0;
   std::string pass_session;
   std::map<std::string, std::size_t> portion_of; // card -> index in contents
 };
-
-paint::Wet wet(const Batch& batch, const Hand& hand) {
-  paint::Wet w{hand.gum_g, hand.glycerin_g, hand.honey_g, 0, 0};
-  w.water_g = std::max(0.0, hand.water_put_in_g - hand.water_lost_g);
-  w.volume_mL = batch.standing.liquid_mL_now.value + batch.standing.pigment_mL.value;
-  return w;
-}
 
 void restand(Batch& batch, const Hand& hand) {
   const double u = paint::evaporation_relative_u() * hand.water_lost_g;
@@ -44,7 +36,7 @@ void dry_until(Batch& batch, Hand& hand, Clock until) {
   const Clock whole = until - batch.clock;
   if (whole <= 0) return;
   const bool gap = whole > gap_s;
-  const bool wet_paint = batch.standing.pigment_g.value > 0 && hand.water_put_in_g > 0;
+  const bool wet_paint = batch.standing.pigment_g.value > 0 && batch.standing.water_g > 0;
   if (!wet_paint || hand.spread == paint::Spread::covered) {
     batch.clock = until;
     return mark_trail(batch, gap);
@@ -53,7 +45,7 @@ void dry_until(Batch& batch, Hand& hand, Clock until) {
   const Clock start = batch.clock;
   for (int i = 1; i <= static_cast<int>(steps); ++i) {
     const Clock next = start + whole * i / steps;
-    const paint::Wet before = wet(batch, hand);
+    const paint::Wet before = paint::wet_of(batch.standing);
     const double left = paint::water_after(before, hand.spread, batch.room, next - batch.clock);
     hand.water_lost_g += before.water_g - left;
     batch.clock = next;
@@ -111,12 +103,7 @@ void put_in(Batch& batch, Hand& hand, const Card& card, const paint::Amount& gra
   }
   paint::Amount& held = batch.contents[at->second].grams;
   held = held + grams;
-  const paint::Parts& p = material->parts;
-  hand.gum_g += grams.value * p.gum;
-  hand.glycerin_g += grams.value * p.glycerin;
-  hand.honey_g += grams.value * p.honey;
-  hand.water_put_in_g += grams.value * p.water;
-  if (p.pigment > 0 && grams.value > 0) batch.powder_is_dry = true;
+  if (material->parts.pigment > 0 && grams.value > 0) batch.powder_is_dry = true;
   restand(batch, hand);
 }
 

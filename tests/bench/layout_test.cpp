@@ -1,0 +1,140 @@
+#include "bench/layout_of.hpp"
+#include "hands.hpp"
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+bool apart(const Rect& a, const Rect& b, double gap) {
+  constexpr double rounding = 1e-9;
+  return a.right() + gap <= b.x + rounding || b.right() + gap <= a.x + rounding ||
+         a.bottom() + gap <= b.y + rounding || b.bottom() + gap <= a.y + rounding;
+}
+
+void check_pads(const Layout& l, Size mm, double least_w, double least_h) {
+  for (std::size_t i = 0; i < l.pads.size(); ++i) {
+    const Pad& pad = l.pads[i];
+    CAPTURE(name_of(pad.id));
+    CHECK(pad.box.x >= 0);
+    CHECK(pad.box.y >= 0);
+    CHECK(pad.box.right() <= mm.w + 1e-9);
+    CHECK(pad.box.bottom() <= mm.h + 1e-9);
+    CHECK(pad.box.w >= 12);
+    CHECK(pad.box.h >= 12 - 1e-9);
+    if (!l.strip.contains(pad.box.centre())) {
+      CHECK(pad.box.w >= least_w);
+      CHECK(pad.box.h >= least_h);
+    }
+    for (std::size_t k = i + 1; k < l.pads.size(); ++k)
+      CHECK_MESSAGE(apart(pad.box, l.pads[k].box, gap_mm), name_of(l.pads[k].id));
+  }
+}
+
+// Runs a check on every face of the slab: before, during and after mulling, and what opens.
+template <class F>
+void on_every_slab(Hands& h, F check) {
+  h.begin();
+  check();
+  for (const char* opens : {"another", "bottle", "dot", "trouble"}) {
+    h.tap(opens);
+    check();
+    h.tap("leave");
+  }
+  h.tap("add pb28");
+  check();
+  h.tap("leave");
+  for (int i = 0; i < 3; ++i) {
+    h.tap("pass");
+    check();
+  }
+  h.tap("gather");
+  check();
+}
+
+}
+
+// Lying: at least 26 x 22 mm (AAMI HE75 errors below 23 mm; keys over 21 mm). Upright: 24 x 20.
+TEST_CASE("pads on the slab are large, apart and inside on every display and for either hand") {
+  for (const Size mm : hands::displays())
+    for (const Hand hand : {Hand::left, Hand::right}) {
+      CAPTURE(mm.w);
+      Hands h(Display{mm, hand});
+      const bool upright = mm.h > mm.w;
+      on_every_slab(h, [&] { check_pads(layout(h.b), mm, upright ? 24 : 26, upright ? 20 : 22); });
+    }
+}
+
+TEST_CASE("the running pass and undo are larger than the rest") {
+  for (const Size mm : hands::displays()) {
+    Hands h(Display{mm, Hand::left});
+    h.begin();
+    h.tap("pass");
+    const double usual = h.box("dot").w * h.box("dot").h;
+    CHECK(h.box("undo").w * h.box("undo").h > 1.9 * usual);
+    CHECK(h.box("pass").w * h.box("pass").h > 1.9 * usual);
+  }
+}
+
+TEST_CASE("trail and numbers lie under no pad") {
+  for (const Size mm : hands::displays()) {
+    Hands h(Display{mm, Hand::left});
+    h.begin();
+    const Layout l = layout(h.b);
+    CHECK(l.main.h >= 45);
+    CHECK(l.side.h >= 22);
+    CHECK(apart(l.main, l.side, gap_mm));
+    for (const Pad& pad : l.pads) {
+      CHECK(apart(pad.box, l.main, gap_mm));
+      CHECK(apart(pad.box, l.side, gap_mm));
+    }
+  }
+}
+
+TEST_CASE("the feel pads stand in the trail's order for either hand") {
+  for (const Hand hand : {Hand::left, Hand::right}) {
+    Hands h(Display{{218, 136}, hand});
+    h.begin();
+    double x = -1;
+    for (const char* feel :
+         {"felt wont_move", "felt too_sticky", "felt right", "felt too_loose", "felt too_runny"}) {
+      CHECK(h.box(feel).x > x);
+      x = h.box(feel).x;
+    }
+    CHECK((h.box("add gum_12").x < h.box("pass").x) == (hand == Hand::left));
+  }
+}
+
+TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page") {
+  for (const Size mm : hands::displays()) {
+    Hands h(Display{mm, Hand::left});
+    check_pads(layout(h.b), mm, 12, 12);
+    while (h.shows("page_on")) {
+      h.tap("page_on");
+      check_pads(layout(h.b), mm, 12, 12);
+    }
+    h.tap("weigh");
+    check_pads(layout(h.b), mm, 12, 12);
+    h.tap("leave");
+    while (h.shows("page_back")) h.tap("page_back");
+    for (int i = 0; i < 20; ++i) {
+      h.tap("plan");
+      h.give(Text{{PadKind::search, ""}, "PB28"});
+      h.begin();
+    }
+    h.tap("book");
+    check_pads(layout(h.b), mm, 12, 12);
+    CHECK(h.shows("page_on"));
+    h.tap("batch " + h.b.batches.back());
+    check_pads(layout(h.b), mm, 12, 12);
+  }
+}
+
+TEST_CASE("every pad's name reads back") {
+  Hands h;
+  on_every_slab(h, [&] {
+    for (const Pad& pad : layout(h.b).pads) CHECK(pad_named(name_of(pad.id)) == pad.id);
+  });
+  CHECK_FALSE(pad_named("sing"));
+  CHECK_FALSE(pad_named(""));
+}
