@@ -1,6 +1,9 @@
 #include "session/event_json.hpp"
 
 #include "session/bytes.hpp"
+#include "session/check_value.hpp"
+
+#include <cmath>
 
 namespace session {
 
@@ -27,18 +30,35 @@ const char* field_of(Unit unit) {
   }
 }
 
+// Whole numbers are written without ".0".
+Json number(double value) {
+  if (!(std::abs(value) < 1e15)) return value;
+  const auto whole = static_cast<std::int64_t>(value);
+  return static_cast<double>(whole) == value ? Json(whole) : Json(value);
+}
+
+std::string colour_text(std::uint32_t colour) { return "#" + to_hex(colour).substr(2); }
+
+std::uint32_t read_colour(Fields& f) {
+  const std::string text = f.text("colour");
+  const auto colour = from_hex("00" + text.substr(text.empty() ? 0 : 1));
+  if (colour && text[0] == '#') return *colour;
+  f.reject(words::Say::field_not_a_colour);
+  return 0;
+}
+
 void write_card(const Card& card, Json& j) {
   j["card"] = card.id;
   j["is_a"] = name_of(card.is_a);
   j["name"] = card.name;
   if (card.is_a == CardKind::pigment) {
     if (!card.index_name.empty()) j["index_name"] = card.index_name;
-    j["colour"] = card.colour;
+    j["colour"] = colour_text(card.colour);
     j["family"] = paint::name_of(card.pigment.family);
-    j["g_per_mL"] = card.pigment.g_per_mL;
-    j["g_per_mL_u"] = card.pigment.g_per_mL_u;
-    j["oil_g_per_100g"] = card.pigment.oil_g_per_100g;
-    j["oil_u"] = card.pigment.oil_u;
+    j["g_per_mL"] = number(card.pigment.g_per_mL);
+    j["g_per_mL_u"] = number(card.pigment.g_per_mL_u);
+    j["oil_g_per_100g"] = number(card.pigment.oil_g_per_100g);
+    j["oil_u"] = number(card.pigment.oil_u);
   } else if (is_liquid(card.is_a)) {
     Json recipe = Json::object();
     const RecipeByMass& r = card.recipe;
@@ -46,11 +66,11 @@ void write_card(const Card& card, Json& j) {
         {"gum", r.gum},           {"water", r.water},     {"honey", r.honey},
         {"glycerin", r.glycerin}, {"alcohol", r.alcohol}, {"other", r.other}};
     for (const auto& [name, share] : parts)
-      if (share != 0) recipe[name] = share;
+      if (share != 0) recipe[name] = number(share);
     j["parts"] = recipe;
   } else {
-    j[card.is_a == CardKind::dropper ? "mL_per_drop" : "mL"] = card.tool.mL;
-    j["u"] = card.tool.mL_u;
+    j[card.is_a == CardKind::dropper ? "mL_per_drop" : "mL"] = number(card.tool.mL);
+    j["u"] = number(card.tool.mL_u);
     if (card.is_a == CardKind::dropper) j["calibrated_with"] = name_of(card.tool.calibrated_with);
   }
 }
@@ -63,7 +83,7 @@ Card read_card(Fields& f) {
   if (f.fault() || f.unknown_word()) return card;
   if (card.is_a == CardKind::pigment) {
     card.index_name = f.text_or("index_name", "");
-    card.colour = static_cast<std::uint32_t>(f.integer("colour", 0, 0xFFFFFF));
+    card.colour = read_colour(f);
     const auto family = paint::pigment_class_named(f.text("family"));
     card.pigment.family = family.value_or(paint::PigmentClass::unknown);
     card.pigment.g_per_mL = f.number("g_per_mL", 0.1, 25);
@@ -175,13 +195,13 @@ void write_fields(const Event& event, Json& j) {
                         [&](const LaidOut& l) { write_card(l.card, j); },
                         [&](const Opened& o) { j["name"] = o.name; },
                         [&](const RoomSet& r) {
-                          j["celsius"] = r.celsius;
-                          j["humidity"] = r.humidity;
+                          j["celsius"] = number(r.celsius);
+                          j["humidity"] = number(r.humidity);
                           if (r.guessed) j["guessed"] = true;
                         },
                         [&](const Added& a) {
                           j["of"] = a.of;
-                          j[field_of(a.unit)] = a.amount;
+                          j[field_of(a.unit)] = number(a.amount);
                           if (a.unit != Unit::g) j["with"] = a.with;
                         },
                         [&](const Felt& f) {
@@ -193,7 +213,7 @@ void write_fields(const Event& event, Json& j) {
                         [&](const Trouble& t) { j["what"] = name_of(t.what); },
                         [&](const BottleWeighed& b) {
                           j["of"] = b.of;
-                          j["g"] = b.g;
+                          j["g"] = number(b.g);
                         },
                         [&](const CountLost& c) { j["of"] = c.of; },
                         [&](const Withdrawn& w) {

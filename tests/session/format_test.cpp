@@ -1,0 +1,55 @@
+// The page that describes the format is itself checked: its example reads without damage, is
+// written back byte for byte, and folds to the numbers it prints.
+#include "make.hpp"
+#include "session/bytes.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <fstream>
+#include <sstream>
+
+using namespace session;
+
+namespace {
+
+std::string page() {
+  std::ifstream file(SLABSIDE_ROOT "/src/session/FORMAT.md");
+  std::stringstream text;
+  text << file.rdbuf();
+  return text.str();
+}
+
+std::string example() {
+  const std::string text = page();
+  const std::size_t from = text.find("```\n{") + 4;
+  return text.substr(from, text.find("```", from) - from);
+}
+
+}
+
+TEST_CASE("the format page's example is true") {
+  const File file = read_file("example.jsonl", example());
+  REQUIRE(file.lines.size() == 14);
+  CHECK(file.damage.empty());
+  std::string again;
+  std::uint32_t before = 0;
+  for (const Line& line : file.lines) {
+    const auto bytes = encode(line, before);
+    REQUIRE(bytes);
+    again += bytes->bytes;
+    before = bytes->check;
+  }
+  CHECK(again == example());
+  const auto b = make::folded(join_parts({file}), "9a04d3e1");
+  CHECK(std::abs(b.standing.binder_ratio->value - 2.825) < 0.0005);
+  CHECK(std::abs(b.standing.flow_put_in->value - 1.2486) < 0.00005);
+}
+
+TEST_CASE("the format page names every kind of event") {
+  const std::string text = page();
+  for (const char* kind :
+       {"began", "laid_out", "opened", "room", "added", "felt", "stage", "dot", "trouble",
+        "bottle_weighed", "count_lost", "withdrawn", "gathered", "closed", "clock_jumped", "left"})
+    CHECK_MESSAGE(text.find("`" + std::string(kind) + "`") != std::string::npos, kind);
+}
