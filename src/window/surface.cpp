@@ -1,0 +1,63 @@
+#include "window/surface.hpp"
+
+#include <glad/gl.h>
+#include <imgui.h>
+#include <imgui_impl_opengl3.h>
+#include <imgui_internal.h>
+
+#include <algorithm>
+
+namespace window {
+
+bool start_drawing(GlLoader loader) {
+  const int version = gladLoadGL(loader);
+  if (version < GLAD_MAKE_VERSION(3, 3)) return false;
+  IMGUI_CHECKVERSION();
+  ImGui::CreateContext();
+  ImGui::GetIO().IniFilename = nullptr;
+  ImGui::GetIO().LogFilename = nullptr;
+  if (ImGui_ImplOpenGL3_Init("#version 330 core")) return true;
+  ImGui::DestroyContext();
+  return false;
+}
+
+void stop_drawing() {
+  ImGui_ImplOpenGL3_Shutdown();
+  ImGui::DestroyContext();
+}
+
+void rebuild_font_texture() {
+  ImGui_ImplOpenGL3_DestroyDeviceObjects();
+} // the next frame makes them
+
+bool input_waits() { return ImGui::GetCurrentContext()->InputEventsQueue.Size > 0; }
+
+void draw_frame(Extent size, Colour clear) {
+  ImGui::Render();
+  glViewport(0, 0, size.w, size.h);
+  glClearColor(clear.r, clear.g, clear.b, 1);
+  glClear(GL_COLOR_BUFFER_BIT);
+  ImGui_ImplOpenGL3_RenderDrawData(ImGui::GetDrawData());
+}
+
+Picture read_pixels(Extent size) {
+  const auto row = static_cast<std::size_t>(size.w) * 3;
+  Picture picture{size, std::vector<unsigned char>(row * static_cast<std::size_t>(size.h))};
+  if (picture.rgb.empty()) return picture;
+  glPixelStorei(GL_PACK_ALIGNMENT, 1);
+  glReadPixels(0, 0, size.w, size.h, GL_RGB, GL_UNSIGNED_BYTE, picture.rgb.data());
+  // GL counts rows from the bottom.
+  auto top = picture.rgb.begin();
+  auto bottom = picture.rgb.end() - static_cast<std::ptrdiff_t>(row);
+  for (; top < bottom;
+       top += static_cast<std::ptrdiff_t>(row), bottom -= static_cast<std::ptrdiff_t>(row))
+    std::swap_ranges(top, top + static_cast<std::ptrdiff_t>(row), bottom);
+  return picture;
+}
+
+std::string renderer() {
+  const GLubyte* name = glGetString(GL_RENDERER);
+  return name ? reinterpret_cast<const char*>(name) : "";
+}
+
+}

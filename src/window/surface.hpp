@@ -1,0 +1,47 @@
+// What a window and a picture share: ImGui on a GL 3.3 core context, and pixels read back.
+// No font is loaded here; whoever draws puts its faces into ImGui's atlas before the first frame.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace window {
+
+struct Extent { // pixels
+  int w = 0, h = 0;
+  bool operator==(const Extent&) const = default;
+};
+
+struct Colour { // 0 to 1
+  float r = 0, g = 0, b = 0;
+};
+
+struct Picture {
+  Extent size;
+  std::vector<unsigned char> rgb; // three bytes a pixel, the top row first
+};
+
+// To be called between two frames after faces came or went in ImGui's atlas.
+void rebuild_font_texture();
+
+// ImGui deals one click out over several frames: true while it holds back some of what came.
+bool input_waits();
+
+// Who draws, as GL names it; "llvmpipe ..." is software.
+std::string renderer();
+
+// The rest is for window.cpp and offscreen.cpp, with their context current.
+
+using GlLoader = void (*(*)(const char* name))();
+
+// False where the context lacks GL 3.3. Makes ImGui's context, which writes nothing to disk.
+bool start_drawing(GlLoader loader);
+void stop_drawing();
+
+// Ends ImGui's frame and draws it on the bound framebuffer.
+void draw_frame(Extent size, Colour clear);
+
+// The buffer that is bound for reading.
+Picture read_pixels(Extent size);
+
+}

@@ -1,0 +1,220 @@
+#include "window/window.hpp"
+
+#include "window/display_lost.hpp"
+
+#include <glad/gl.h>
+#define GLFW_INCLUDE_NONE
+#include <GLFW/glfw3.h>
+#include <imgui.h>
+#include <imgui_impl_glfw.h>
+#include <imgui_impl_opengl3.h>
+
+#include <utility>
+
+namespace window {
+
+struct Window::State {
+  GLFWwindow* handle = nullptr;
+  bool drawing = false;
+  std::uint64_t polls = 0;
+  std::vector<Event> events; // since the last poll returned
+  Pointer pointer{Pointer::up, 0, 0};
+
+  ~State() {
+    when_display_is_lost(nullptr);
+    if (drawing) {
+      ImGui_ImplGlfw_Shutdown();
+      stop_drawing();
+    }
+    if (handle) glfwDestroyWindow(handle);
+    glfwTerminate();
+  }
+
+  bool is_down() const { return pointer.phase == Pointer::down || pointer.phase == Pointer::move; }
+
+  void take(Pointer::Phase phase) {
+    pointer.phase = phase;
+    events.push_back(pointer);
+  }
+
+  static State& of(GLFWwindow* handle) {
+    return *static_cast<State*>(glfwGetWindowUserPointer(handle));
+  }
+  static void install_callbacks(GLFWwindow* handle);
+  static void moved(GLFWwindow* handle, double x, double y);
+  static void pressed(GLFWwindow* handle, int button, int action, int mods);
+  static void focused(GLFWwindow* handle, int has_focus);
+};
+
+// The place of a press is that of the last motion before it, in the order of the queue. To ask for
+// the pointer in the button's callback would give the place where it is by now: after a stall, that
+// of a later tap.
+void Window::State::moved(GLFWwindow* handle, double x, double y) {
+  State& state = of(handle);
+  state.pointer.x = x;
+  state.pointer.y = y;
+  if (state.is_down()) state.take(Pointer::move);
+}
+
+void Window::State::pressed(GLFWwindow* handle, int button, int action, int) {
+  if (button != GLFW_MOUSE_BUTTON_LEFT) return;
+  State& state = of(handle);
+  if (action == GLFW_PRESS)
+    state.take(Pointer::down);
+  else if (state.is_down())
+    state.take(Pointer::up);
+}
+
+// GLFW invents a release when the focus goes. It is told here first, so that the release, which
+// would count as a tap, finds no press.
+void Window::State::focused(GLFWwindow* handle, int has_focus) {
+  State& state = of(handle);
+  if (!has_focus && state.is_down()) state.take(Pointer::lost);
+}
+
+// Before ImGui's back end installs its own, which call these first.
+void Window::State::install_callbacks(GLFWwindow* handle) {
+  glfwSetCursorPosCallback(handle, moved);
+  glfwSetMouseButtonCallback(handle, pressed);
+  glfwSetWindowFocusCallback(handle, focused);
+  glfwSetKeyCallback(handle, [](GLFWwindow* of_window, int key, int, int action, int) {
+    if (action != GLFW_REPEAT) of(of_window).events.push_back(Key{key, action == GLFW_PRESS});
+  });
+  glfwSetCharCallback(handle, [](GLFWwindow* of_window, unsigned code) {
+    of(of_window).events.push_back(Character{code});
+  });
+  glfwSetFramebufferSizeCallback(handle, [](GLFWwindow* of_window, int w, int h) {
+    of(of_window).events.push_back(Resized{{w, h}});
+  });
+  glfwSetWindowRefreshCallback(
+      handle, [](GLFWwindow* of_window) { of(of_window).events.push_back(Exposed{}); });
+  glfwSetWindowCloseCallback(handle, [](GLFWwindow* of_window) {
+    glfwSetWindowShouldClose(of_window, GLFW_FALSE); // whoever waits decides
+    of(of_window).events.push_back(CloseAsked{});
+  });
+}
+
+namespace {
+
+tl::unexpected<std::string> glfw_failure() {
+  const char* description = nullptr;
+  glfwGetError(&description);
+  return tl::make_unexpected(std::string(description ? description : "GLFW gives no reason"));
+}
+
+GLFWwindow* make_window(const Options& options) {
+  glfwWindowHint(GLFW_CONTEXT_VERSION_MAJOR, 3);
+  glfwWindowHint(GLFW_CONTEXT_VERSION_MINOR, 3);
+  glfwWindowHint(GLFW_OPENGL_PROFILE, GLFW_OPENGL_CORE_PROFILE);
+  glfwWindowHint(GLFW_AUTO_ICONIFY, GLFW_FALSE);
+  glfwWindowHintString(GLFW_X11_CLASS_NAME, "slabside");
+  glfwWindowHintString(GLFW_X11_INSTANCE_NAME, "slabside");
+  GLFWmonitor* monitor = options.full_screen ? glfwGetPrimaryMonitor() : nullptr;
+  Extent size = options.size;
+  if (const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr)
+    size = {mode->width, mode->height}; // the mode it has, so that none is switched
+  return glfwCreateWindow(size.w, size.h, options.title.c_str(), monitor, nullptr);
+}
+
+// Nothing on screen moves by itself: no caret blinks, no pointer changes its shape.
+void start_imgui(GLFWwindow* handle) {
+  ImGuiIO& io = ImGui::GetIO();
+  io.ConfigInputTextCursorBlink = false;
+  io.ConfigFlags |= ImGuiConfigFlags_NoMouseCursorChange;
+  ImGui_ImplGlfw_InitForOpenGL(handle, true);
+}
+
+GLFWmonitor* monitor_under(GLFWwindow* handle) {
+  int x = 0, y = 0, w = 0, h = 0;
+  glfwGetWindowPos(handle, &x, &y);
+  glfwGetWindowSize(handle, &w, &h);
+  int count = 0;
+  GLFWmonitor** monitors = glfwGetMonitors(&count);
+  for (int i = 0; i < count; ++i) {
+    int left = 0, top = 0;
+    glfwGetMonitorPos(monitors[i], &left, &top);
+    const GLFWvidmode* mode = glfwGetVideoMode(monitors[i]);
+    const int in_x = x + w / 2 - left, in_y = y + h / 2 - top;
+    if (mode && in_x >= 0 && in_y >= 0 && in_x < mode->width && in_y < mode->height)
+      return monitors[i];
+  }
+  return glfwGetPrimaryMonitor();
+}
+
+}
+
+Window::Window(std::unique_ptr<State> opened) : state(std::move(opened)) {}
+Window::Window(Window&&) noexcept = default;
+Window& Window::operator=(Window&&) noexcept = default;
+Window::~Window() = default;
+
+tl::expected<Window, std::string> Window::open(Options options) {
+#ifdef GLFW_PLATFORM_X11 // from GLFW 3.4 on one library has both back ends
+  glfwInitHint(GLFW_PLATFORM, GLFW_PLATFORM_X11);
+#endif
+  if (!glfwInit()) return glfw_failure();
+  auto state = std::make_unique<State>();
+  state->handle = make_window(options);
+  if (!state->handle) return glfw_failure();
+  when_display_is_lost(std::move(options.display_lost));
+  glfwSetWindowUserPointer(state->handle, state.get());
+  glfwMakeContextCurrent(state->handle);
+  glfwSwapInterval(1);
+  if (!start_drawing(glfwGetProcAddress))
+    return tl::make_unexpected(std::string("OpenGL 3.3 does not load"));
+  state->drawing = true;
+  State::install_callbacks(state->handle);
+  start_imgui(state->handle);
+  return Window(std::move(state));
+}
+
+Poll Window::wait(std::optional<double> seconds) {
+  if (!seconds)
+    glfwWaitEvents();
+  else if (*seconds > 0)
+    glfwWaitEventsTimeout(*seconds);
+  else
+    glfwPollEvents();
+  return {++state->polls, std::exchange(state->events, {})};
+}
+
+void Window::wake() { glfwPostEmptyEvent(); }
+
+// On X11 GLFW's screen coordinates are pixels, so the pointer needs no scale.
+Extent Window::size() const {
+  Extent size;
+  glfwGetFramebufferSize(state->handle, &size.w, &size.h);
+  return glfwGetWindowAttrib(state->handle, GLFW_ICONIFIED) ? Extent{} : size;
+}
+
+std::optional<double> Window::px_per_mm() const {
+  GLFWmonitor* monitor = monitor_under(state->handle);
+  const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr;
+  if (!mode) return std::nullopt;
+  int w = 0, h = 0;
+  glfwGetMonitorPhysicalSize(monitor, &w, &h);
+  if (w <= 0 || h <= 0) return std::nullopt;
+  const double ratio = static_cast<double>(mode->width) / w;
+  // From a large television to the densest telephone; outside, the report is a fault.
+  return ratio >= 1 && ratio <= 35 ? std::optional(ratio) : std::nullopt;
+}
+
+void Window::begin_frame() {
+  ImGui_ImplOpenGL3_NewFrame();
+  ImGui_ImplGlfw_NewFrame();
+  ImGui::NewFrame();
+}
+
+void Window::end_frame(Colour clear) {
+  draw_frame(size(), clear);
+  glfwSwapBuffers(state->handle);
+}
+
+Picture Window::screenshot() const {
+  glReadBuffer(GL_FRONT);
+  Picture picture = read_pixels(size());
+  glReadBuffer(GL_BACK);
+  return picture;
+}
+
+}

@@ -1,0 +1,96 @@
+// The window: GLFW on X11, GL 3.3 core, ImGui's back ends. It knows pixels and pointer events and
+// nothing of paint.
+//
+// Done: left button and touch as one pointer, keys, text, size, close, wake from another thread.
+// Missing, because GLFW has none: touch of its own. X11 turns the first finger into the pointer;
+// GLFW's Wayland back end would drop touch altogether, so the X11 build of the library is wanted
+// (Debian: libglfw3, not libglfw3-wayland), and under Wayland it runs through XWayland.
+#pragma once
+
+#include "window/surface.hpp"
+
+#include <tl/expected.hpp>
+
+#include <cstdint>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <variant>
+
+namespace window {
+
+struct Pointer {
+  enum Phase {
+    down,
+    move,
+    up,
+    lost, // another window took the focus while it was down: no up will come
+  } phase = down;
+  double x = 0, y = 0; // pixels from the top left corner
+};
+struct Key {    // ImGui has it already; a held key comes once
+  int code = 0; // GLFW's number
+  bool down = false;
+};
+struct Character {        // ImGui has it already
+  std::uint32_t code = 0; // Unicode
+};
+struct Resized {
+  Extent size;
+};
+struct Exposed {}; // something lay over the window and is gone: draw again
+struct CloseAsked {};
+
+using Event = std::variant<Pointer, Key, Character, Resized, Exposed, CloseAsked>;
+
+// What one look at the queue brought, in order. After a stall this is many events at once; GLFW's
+// events bear no time, so all of a poll share the moment at which it returned.
+struct Poll {
+  std::uint64_t number = 0; // 1, 2, 3 ...
+  std::vector<Event> events;
+};
+
+struct Options {
+  std::string title;
+  Extent size{1280, 800}; // pixels; ignored where full_screen
+  bool full_screen = false;
+  // Called if the display goes away (its server ended), on the drawing thread, with the Window no
+  // longer usable: time to finish what is being saved. When it returns the process ends with
+  // status 3, without unwinding and without destroying statics.
+  std::function<void()> display_lost;
+};
+
+// One at a time, on one thread. What calls wake() from another must have ended before it goes.
+class Window {
+public:
+  // The error is GLFW's own description: no display, no OpenGL 3.3.
+  static tl::expected<Window, std::string> open(Options options);
+
+  Window(Window&&) noexcept;
+  Window& operator=(Window&&) noexcept;
+  ~Window();
+
+  // Waits for an event, a wake, or so many seconds (finite; nothing: without end; 0 or less: not at
+  // all), and takes what is in the queue.
+  Poll wait(std::optional<double> seconds);
+  static void wake(); // from any thread: the wait that runs or the next one returns
+
+  Extent size() const; // 0 x 0 while minimised
+
+  // Of the monitor under the middle of the window, as the system reports it, which is often wrong;
+  // absent where it reports nothing that can be.
+  std::optional<double> px_per_mm() const;
+
+  void begin_frame(); // from here on ImGui may be drawn with
+  void end_frame(Colour clear);
+
+  // What stands in the window since the last end_frame; parts under other windows are undefined.
+  Picture screenshot() const;
+
+private:
+  struct State;
+  explicit Window(std::unique_ptr<State> state);
+  std::unique_ptr<State> state;
+};
+
+}
