@@ -1,0 +1,23 @@
+#include "app/frame.hpp"
+
+#include "screens/draw.hpp"
+#include "screens/paint.hpp"
+
+namespace app {
+
+std::vector<bench::Text> draw(const bench::View& view, double px_per_mm) {
+  screens::paint(screens::draw(view), px_per_mm);
+  return screens::fields(view, px_per_mm);
+}
+
+window::Colour ground(const bench::View& view) {
+  const screens::Colour c = screens::backdrop(view);
+  return {static_cast<float>(c.r) / 255, static_cast<float>(c.g) / 255,
+          static_cast<float>(c.b) / 255};
+}
+
+bench::Display display_of(window::Extent size, double px_per_mm, bench::Hand hand) {
+  return {{size.w / px_per_mm, size.h / px_per_mm}, hand};
+}
+
+}

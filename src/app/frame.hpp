@@ -1,0 +1,19 @@
+// One frame of the bench, drawn with ImGui; the same in the window and in a picture.
+#pragma once
+
+#include "bench/view.hpp"
+#include "window/surface.hpp"
+
+#include <vector>
+
+namespace app {
+
+// Between begin_frame and end_frame. What was typed into the text fields comes back.
+std::vector<bench::Text> draw(const bench::View& view, double px_per_mm);
+
+window::Colour ground(const bench::View& view); // what shows where nothing is drawn
+
+// The display that so many pixels are.
+bench::Display display_of(window::Extent size, double px_per_mm, bench::Hand hand);
+
+}

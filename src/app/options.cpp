@@ -1,0 +1,103 @@
+#include "app/options.hpp"
+
+#include "commands/arguments.hpp"
+
+#include <utility>
+
+namespace app {
+
+namespace {
+
+using commands::Arguments;
+using words::Say;
+
+// Reads options one after the other and keeps the first error.
+struct Reader {
+  const Arguments& given;
+  std::optional<words::Error> error = {};
+
+  // `read` takes the text and answers with an optional value.
+  template <class Into, class Read>
+  void take(const std::string& option, Into& into, Read read) {
+    const auto text = given.value(option);
+    if (!text || error) return;
+    if (auto value = read(*text))
+      into = *value;
+    else
+      error = words::Error{Say::option_bad_value, {option, *text}};
+  }
+};
+
+template <class T>
+auto one_of(std::vector<std::pair<std::string, T>> names) {
+  return [names = std::move(names)](const std::string& text) {
+    std::optional<T> found;
+    for (const auto& [name, value] : names)
+      if (name == text) found = value;
+    return found;
+  };
+}
+
+const auto hand_named =
+    one_of<bench::Hand>({{"left", bench::Hand::left}, {"right", bench::Hand::right}});
+const auto screen_named = one_of<bench::Screen>(
+    {{"plan", bench::Screen::plan}, {"slab", bench::Screen::slab}, {"book", bench::Screen::book}});
+const auto middle_named = one_of<bench::Middle>({{"amounts", bench::Middle::amounts},
+                                                 {"bottles", bench::Middle::bottles},
+                                                 {"specks", bench::Middle::specks},
+                                                 {"troubles", bench::Middle::troubles},
+                                                 {"number", bench::Middle::number}});
+
+std::optional<commands::Moment> moment_of(const std::string& text) {
+  const auto moment = commands::moment(text);
+  return moment ? std::optional(*moment) : std::nullopt;
+}
+
+}
+
+words::Result<WindowOptions> window_options(const std::vector<std::string>& given) {
+  const auto arguments =
+      commands::parse(given, {{"--studio", "--size", "--mm", "--hand", "--fault"},
+                              {"--night", "--full-screen", "--report"}});
+  if (!arguments) return tl::make_unexpected(arguments.error());
+  WindowOptions o;
+  Reader reader{*arguments};
+  o.studio = arguments->value("--studio");
+  reader.take("--size", o.size, parse_pixels);
+  reader.take("--mm", o.mm, parse_mm);
+  reader.take("--hand", o.hand, hand_named);
+  reader.take("--fault", o.fault, disk::parse_fault);
+  o.night = arguments->has("--night");
+  o.full_screen = arguments->has("--full-screen");
+  o.report = arguments->has("--report");
+  if (reader.error) return tl::make_unexpected(*reader.error);
+  return o;
+}
+
+words::Result<PictureOptions> picture_options(const std::vector<std::string>& given) {
+  const auto arguments = commands::parse(
+      given, {{"--studio", "--batch", "--at", "--size", "--mm", "--hand", "--middle", "--out"},
+              {"--night"},
+              1,
+              1});
+  if (!arguments) return tl::make_unexpected(arguments.error());
+  PictureOptions o;
+  Reader reader{*arguments};
+  const auto screen = screen_named(arguments->words[0]);
+  if (!screen) return words::failure(Say::unknown_name, {arguments->words[0]});
+  o.screen = *screen;
+  o.studio = arguments->value("--studio");
+  o.batch = arguments->value("--batch");
+  reader.take("--at", o.at, moment_of);
+  reader.take("--size", o.size, parse_pixels);
+  reader.take("--mm", o.mm, parse_mm);
+  reader.take("--hand", o.hand, hand_named);
+  reader.take("--middle", o.middle, middle_named);
+  o.night = arguments->has("--night");
+  o.out = arguments->value("--out").value_or("");
+  if (reader.error) return tl::make_unexpected(*reader.error);
+  if (o.out.empty()) return words::failure(Say::option_missing, {"--out"});
+  return o;
+}
+
+}

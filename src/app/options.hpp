@@ -1,0 +1,44 @@
+// What the window and the pictures are told on the command line.
+#pragma once
+
+#include "app/parse.hpp"
+#include "bench/bench.hpp"
+#include "commands/clock.hpp"
+#include "disk/faulty.hpp"
+#include "words/error.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace app {
+
+// Errors of both: those of commands::parse, option_bad_value, option_missing.
+
+struct WindowOptions {
+  std::optional<std::string> studio; // else ~/Slabside
+  window::Extent size{1280, 800};
+  std::optional<bench::Size> mm; // how large the window is on the real display
+  bench::Hand hand = bench::Hand::left;
+  bool night = false;
+  bool full_screen = false;
+  bool report = false; // says on stdout what happens, for tests
+  std::optional<disk::Fault> fault;
+};
+words::Result<WindowOptions> window_options(const std::vector<std::string>& given);
+
+struct PictureOptions {
+  bench::Screen screen = bench::Screen::slab;
+  std::optional<std::string> studio;
+  std::optional<std::string> batch;   // as commands::find_batch; else the last, or the list of all
+  std::optional<commands::Moment> at; // else now
+  window::Extent size{1280, 800};
+  bench::Size mm{218, 136};
+  bench::Hand hand = bench::Hand::left;
+  bool night = false;
+  bench::Middle middle = bench::Middle::trail;
+  std::string out;
+};
+words::Result<PictureOptions> picture_options(const std::vector<std::string>& given);
+
+}

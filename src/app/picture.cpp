@@ -1,0 +1,134 @@
+#include "app/picture.hpp"
+
+#include "app/frame.hpp"
+#include "commands/show.hpp"
+#include "screens/paint.hpp"
+#include "studio/studio.hpp"
+#include "window/offscreen.hpp"
+
+#define STB_IMAGE_WRITE_STATIC
+#define STB_IMAGE_WRITE_IMPLEMENTATION
+#include <stb/stb_image_write.h>
+
+#include <algorithm>
+
+namespace app {
+
+namespace {
+
+using bench::PadKind;
+using words::Say;
+
+// Forgets what came after that moment. Answers with the session that went on after it, which is
+// the one whose screen it was.
+std::optional<std::string> forget_later(std::vector<session::File>& files, std::int64_t wall_ms) {
+  std::optional<std::string> went_on;
+  for (session::File& file : files) {
+    const auto later = std::remove_if(file.lines.begin(), file.lines.end(),
+                                      [&](const auto& line) { return line.at > wall_ms; });
+    if (later != file.lines.begin() && later != file.lines.end()) went_on = file.session;
+    file.lines.erase(later, file.lines.end());
+  }
+  return went_on;
+}
+
+// As if that session were running, all of it saved.
+void sit_down_as(bench::Bench& bench, const std::string& session, const bench::Now& now) {
+  for (const session::Log& log : bench.logs) {
+    if (log.session != session || log.lines.empty()) continue;
+    const session::Line &first = log.lines.front(), &last = log.lines.back();
+    bench.sitting.session = session;
+    bench.sitting.began_run_ms = now.run_ms - (now.wall_ms - (first.at - first.t));
+    bench.sitting.next_n = last.n + 1;
+    bench.saving.confirmed = last.n;
+  }
+}
+
+// Taps the first pad of a kind that is there.
+words::Result<void> tap(bench::Bench& bench, PadKind kind, const bench::Now& now) {
+  const bench::Layout layout = bench::layout(bench);
+  const auto pad = std::find_if(layout.pads.begin(), layout.pads.end(),
+                                [&](const bench::Pad& p) { return p.id.kind == kind; });
+  if (pad == layout.pads.end())
+    return words::failure(Say::picture_no_pad, {bench::name_of({kind, ""})});
+  bench::step(bench, bench::Tap{pad->id}, now);
+  return {};
+}
+
+std::vector<PadKind> taps_to(bench::Middle middle, bench::Screen screen) {
+  switch (middle) {
+  case bench::Middle::trail: return {};
+  case bench::Middle::amounts: return {PadKind::another};
+  case bench::Middle::bottles: return {PadKind::bottle};
+  case bench::Middle::specks: return {PadKind::dot};
+  case bench::Middle::troubles: return {PadKind::trouble};
+  case bench::Middle::number:
+    if (screen == bench::Screen::plan) return {PadKind::weigh};
+    return {PadKind::bottle, PadKind::bottle_of};
+  }
+  return {};
+}
+
+words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
+                            const bench::Now& now) {
+  if (options.night) bench.night = true;
+  const bool slab = options.screen == bench::Screen::slab;
+  if (slab || options.batch) {
+    const auto batch = commands::find_batch(bench.logs, options.batch.value_or("last"));
+    if (!batch) return tl::make_unexpected(batch.error());
+    (slab ? bench.batch : bench.book.batch) = batch->id;
+  }
+  bench.screen = options.screen;
+  bench::step(bench, bench::Tick{}, now);
+  for (const PadKind kind : taps_to(options.middle, options.screen))
+    if (auto tapped = tap(bench, kind, now); !tapped) return tapped;
+  return {};
+}
+
+bench::Now moment_of(const PictureOptions& options) {
+  bench::Now now = commands::real_now();
+  if (options.at) now.wall_ms = options.at->wall_ms;
+  if (options.at) now.utc_offset_min = options.at->utc_offset_min;
+  return now;
+}
+
+words::Result<void> write_png(const std::string& path, const window::Picture& picture) {
+  const int row = picture.size.w * 3;
+  if (stbi_write_png(path.c_str(), picture.size.w, picture.size.h, 3, picture.rgb.data(), row))
+    return {};
+  return words::failure(Say::picture_not_written, {path});
+}
+
+}
+
+words::Result<void> make_picture(const PictureOptions& options) {
+  const bench::Now now = moment_of(options);
+  const studio::Path home =
+      options.studio ? studio::Path(*options.studio) : studio::default_studio();
+  studio::Reading reading =
+      studio::read_all(home, studio::adrift_folder(studio::state_folder(), home));
+  const auto session =
+      options.at ? forget_later(reading.files, now.wall_ms) : std::optional<std::string>();
+
+  const double px_per_mm = std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
+  // Else the onlooker is a session that never begins, so it needs no id.
+  bench::Bench bench = bench::start("", "", display_of(options.size, px_per_mm, options.hand), now);
+  bench::step(bench, bench::Loaded{std::move(reading.files), std::move(reading.faults)}, now);
+  if (session) sit_down_as(bench, *session, now);
+  if (auto turned = turn_to(bench, options, now); !turned) return turned;
+
+  auto offscreen = window::Offscreen::open(options.size);
+  if (!offscreen) return words::failure(Say::picture_not_drawn, {offscreen.error()});
+  if (auto faces = screens::load_faces(px_per_mm); !faces) return faces;
+  const bench::View view = bench::view(bench, now);
+  // Twice: ImGui shows a window of its own from the second frame on.
+  window::Picture picture;
+  for (int frame = 0; frame < 2; ++frame) {
+    offscreen->begin_frame();
+    draw(view, px_per_mm);
+    picture = offscreen->end_frame(ground(view));
+  }
+  return write_png(options.out, picture);
+}
+
+}

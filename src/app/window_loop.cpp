@@ -1,0 +1,206 @@
+#include "app/window_loop.hpp"
+
+#include "app/frame.hpp"
+#include "commands/driver.hpp"
+#include "screens/paint.hpp"
+#include "window/window.hpp"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace app {
+
+namespace {
+
+using words::Say;
+
+// ImGui needs so many frames after the last event until a press on a text field has had its effect.
+constexpr int frames_to_settle = 3;
+constexpr std::int64_t leaving_ms = 5000;
+constexpr double usual_px_per_mm = 96 / 25.4; // where the system reports no size: CSS's pixel
+
+void complain(Say what, const std::vector<std::string>& args) {
+  std::fprintf(stderr, "slabside: %s\n", words::say(what, args).c_str());
+}
+
+class Loop {
+public:
+  Loop(window::Window& window, commands::Driver& driver, const WindowOptions& options,
+       double px_per_mm)
+      : window_(window), driver_(driver), options_(options), px_per_mm_(px_per_mm) {}
+
+  // Until the window is closed and all is saved, or 5 s have passed.
+  void run();
+
+private:
+  void take(const window::Event& event, std::uint64_t poll, const bench::Now& now);
+  void resize(window::Extent size, const bench::Now& now);
+  void leave(const bench::Now& now);
+  bool may_end(const bench::Now& now) const;
+  std::optional<double> patience(const bench::Now& now) const;
+  void draw(const bench::Now& now);
+  void report();
+
+  window::Window& window_;
+  commands::Driver& driver_;
+  const WindowOptions& options_;
+  double px_per_mm_;
+  int settling_ = 0;  // frames due although the bench has not changed
+  bool stale_ = true; // the window shows something else than the bench
+  std::optional<std::int64_t> leaving_until_;
+  bool said_ready_ = false;
+  std::optional<std::uint64_t> said_saved_;
+};
+
+// Every turn takes all that is in the queue and draws at most once, so a press shows in the first
+// frame after it came. Without events and without a due Tick the loop sleeps.
+void Loop::run() {
+  bench::Now now = commands::real_now();
+  while (!may_end(now)) {
+    const window::Poll poll = window_.wait(patience(now));
+    now = commands::real_now();
+    for (const window::Event& event : poll.events) take(event, poll.number, now);
+    driver_.poll(now);
+    if (driver_.wake_at() && now.run_ms >= *driver_.wake_at()) driver_.feed(bench::Tick{}, now);
+    stale_ = driver_.take_redraw() || stale_;
+    if (stale_ || settling_ > 0) draw(now);
+    report();
+  }
+}
+
+void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now& now) {
+  if (const auto* resized = std::get_if<window::Resized>(&event)) return resize(resized->size, now);
+  if (std::holds_alternative<window::CloseAsked>(event)) return leave(now);
+  if (std::holds_alternative<window::Exposed>(event)) {
+    stale_ = true;
+    return;
+  }
+  settling_ = frames_to_settle;
+  const auto* p = std::get_if<window::Pointer>(&event);
+  if (!p || leaving_until_) return; // after `left` a session has no further lines
+  constexpr bench::Pointer::Phase phases[] = {bench::Pointer::down, bench::Pointer::move,
+                                              bench::Pointer::up, bench::Pointer::lost};
+  driver_.feed(
+      bench::Pointer{phases[p->phase], {p->x / px_per_mm_, p->y / px_per_mm_}, now.run_ms, poll, 0},
+      now);
+}
+
+// The window may have come to another monitor.
+void Loop::resize(window::Extent size, const bench::Now& now) {
+  if (size.w <= 0 || size.h <= 0) return;
+  const double px_per_mm = options_.mm ? px_per_mm_ : window_.px_per_mm().value_or(px_per_mm_);
+  if (px_per_mm != px_per_mm_ && screens::load_faces(px_per_mm)) {
+    px_per_mm_ = px_per_mm;
+    window::rebuild_font_texture();
+  }
+  driver_.feed(bench::Resized{display_of(size, px_per_mm_, options_.hand)}, now);
+}
+
+void Loop::leave(const bench::Now& now) {
+  if (leaving_until_) return;
+  driver_.feed(bench::Leaving{}, now);
+  leaving_until_ = now.run_ms + leaving_ms;
+}
+
+bool Loop::may_end(const bench::Now& now) const {
+  return leaving_until_ && (driver_.unsaved() == 0 || now.run_ms >= *leaving_until_);
+}
+
+std::optional<double> Loop::patience(const bench::Now& now) const {
+  if (stale_ || settling_ > 0) return 0;
+  auto until = driver_.wake_at();
+  if (leaving_until_) until = std::min(until.value_or(*leaving_until_), *leaving_until_);
+  if (!until) return std::nullopt;
+  return static_cast<double>(std::max<std::int64_t>(*until - now.run_ms, 0)) / 1000;
+}
+
+void Loop::draw(const bench::Now& now) {
+  stale_ = false;
+  settling_ = std::max(settling_ - 1, 0);
+  if (window_.size() == window::Extent{}) return; // minimised; an Exposed will come
+  const bench::View view = bench::view(driver_.bench(), now);
+  window_.begin_frame();
+  const std::vector<bench::Text> typed = app::draw(view, px_per_mm_);
+  window_.end_frame(ground(view));
+  if (window::input_waits()) settling_ = frames_to_settle;
+  if (leaving_until_) return;
+  for (const bench::Text& text : typed) driver_.feed(text, now);
+  stale_ = driver_.take_redraw();
+}
+
+void Loop::report() {
+  if (!options_.report) return;
+  if (!said_ready_ && driver_.bench().loaded && !stale_) {
+    std::puts("ready");
+    said_ready_ = true;
+  }
+  if (driver_.saved() != said_saved_) {
+    said_saved_ = driver_.saved();
+    std::printf("saved %llu\n", static_cast<unsigned long long>(*said_saved_));
+  }
+  std::fflush(stdout);
+}
+
+std::string behind(const std::string& sentence) { return sentence.empty() ? "" : " " + sentence; }
+
+int farewell(const commands::Driver& driver, const commands::Setup& setup, bool report) {
+  const std::size_t unsaved = driver.unsaved();
+  if (unsaved > 0)
+    complain(Say::left_unsaved,
+             {std::to_string(unsaved), setup.studio.string(), behind(driver.last_failure())});
+  else if (driver.adrift())
+    complain(Say::play_adrift, {setup.adrift.string()});
+  if (report && unsaved > 0) std::printf("unsaved %zu\n", unsaved);
+  if (report) std::puts("closed");
+  std::fflush(stdout);
+  return unsaved > 0 ? 1 : 0;
+}
+
+// No window any more, but a disk and lines on their way to it. Nothing of the bench is asked for
+// again: a session that ends so has no `left`, and its reader says that it was stopped.
+void finish_without_display(commands::Driver* driver) {
+  complain(Say::display_lost, {});
+  if (!driver) return;
+  driver->settle(commands::real_now(), std::chrono::milliseconds(leaving_ms));
+  if (driver->unsaved() > 0)
+    complain(Say::display_lost_unsaved,
+             {std::to_string(driver->unsaved()), behind(driver->last_failure())});
+}
+
+double start_px_per_mm(const window::Window& window, const WindowOptions& options) {
+  if (!options.mm) return window.px_per_mm().value_or(usual_px_per_mm);
+  const window::Extent size = window.size();
+  return std::min(size.w / options.mm->w, size.h / options.mm->h);
+}
+
+}
+
+int run_window(const WindowOptions& options) {
+  commands::Driver* saving = nullptr; // once there is one
+  auto window = window::Window::open({"Slabside", options.size, options.full_screen,
+                                      [&saving] { finish_without_display(saving); }});
+  if (!window) {
+    complain(Say::window_not_opened, {window.error()});
+    return 1;
+  }
+  const double px_per_mm = start_px_per_mm(*window, options);
+  if (const auto faces = screens::load_faces(px_per_mm); !faces) {
+    complain(faces.error().what, faces.error().args);
+    return 1;
+  }
+
+  const bench::Now now = commands::real_now();
+  commands::Setup setup = commands::usual_setup(options.studio, now);
+  setup.fault = options.fault;
+  setup.display = display_of(window->size(), px_per_mm, options.hand);
+  setup.wake = window::Window::wake;
+  commands::Driver driver(setup, now); // ends before the window does: its threads call wake
+  saving = &driver;
+  if (options.night) driver.feed(bench::Tap{{bench::PadKind::night, ""}}, now);
+
+  Loop(*window, driver, options, px_per_mm).run();
+  saving = nullptr;
+  return farewell(driver, setup, options.report);
+}
+
+}

@@ -1,0 +1,69 @@
+#include "app/options.hpp"
+
+#include <doctest/doctest.h>
+
+using app::picture_options;
+using app::window_options;
+using words::Say;
+using Given = std::vector<std::string>;
+
+TEST_CASE("a window needs no words") {
+  const auto o = window_options({});
+  REQUIRE(o.has_value());
+  CHECK(!o->studio);
+  CHECK(o->size == window::Extent{1280, 800});
+  CHECK(!o->mm);
+  CHECK(!o->night);
+  CHECK(!o->fault);
+}
+
+TEST_CASE("all a window can be told") {
+  const auto o =
+      window_options({"--studio", "here", "--size=640x400", "--mm", "218x136", "--hand", "right",
+                      "--night", "--full-screen", "--report", "--fault", "fail-write:3:EIO"});
+  REQUIRE(o.has_value());
+  CHECK(o->studio == "here");
+  CHECK(o->size == window::Extent{640, 400});
+  CHECK(o->mm == bench::Size{218, 136});
+  CHECK(o->hand == bench::Hand::right);
+  CHECK(o->night);
+  CHECK(o->full_screen);
+  CHECK(o->report);
+  CHECK(o->fault == disk::parse_fault("fail-write:3:EIO"));
+}
+
+TEST_CASE("the first wrong value is named, with its option") {
+  for (const Given& given : {Given{"--size", "big"},
+                             {"--mm", "nanx10"},
+                             {"--hand", "both"},
+                             {"--fault", ""},
+                             {"--size", ""}}) {
+    const auto o = window_options(given);
+    REQUIRE(!o.has_value());
+    CHECK(o.error() == words::Error{Say::option_bad_value, given});
+  }
+  const auto two = window_options({"--hand", "both", "--size", "big"});
+  REQUIRE(!two.has_value());
+  CHECK(two.error().args == Given{"--size", "big"}); // in the order of reading, not of typing
+  CHECK(!window_options({"picture"}).has_value());
+  CHECK(!window_options({"--out", "x.png"}).has_value());
+}
+
+TEST_CASE("a picture wants a screen and a file") {
+  const auto o = picture_options({"slab", "--out", "x.png", "--batch", "7f3a91c2", "--at",
+                                  "2026-11-25T15:32:00+01:00", "--middle", "specks"});
+  REQUIRE(o.has_value());
+  CHECK(o->screen == bench::Screen::slab);
+  CHECK(o->batch == "7f3a91c2");
+  CHECK(o->at == commands::Moment{1795617120000, 60}); // `date -u -d ... +%s`, GNU coreutils
+  CHECK(o->middle == bench::Middle::specks);
+  CHECK(o->out == "x.png");
+
+  CHECK(picture_options({"plan"}).error() == words::Error{Say::option_missing, {"--out"}});
+  CHECK(picture_options({"shelf", "--out", "x.png"}).error() ==
+        words::Error{Say::unknown_name, {"shelf"}});
+  CHECK(picture_options({"plan", "--out", "x.png", "--at", "now"}).error() ==
+        words::Error{Say::option_bad_value, {"--at", "now"}});
+  CHECK(!picture_options({"--out", "x.png"}).has_value());
+  CHECK(!picture_options({"plan", "slab", "--out", "x.png"}).has_value());
+}
