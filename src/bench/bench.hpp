@@ -60,7 +60,7 @@ using Input = std::variant<Pointer, Text, Tap, Tick, Saved, SaveFailed, Loaded, 
 struct Effects {
   std::vector<session::Line> append;   // to this session's file, in order
   std::optional<std::int64_t> wake_at; // run_ms at which to send a Tick at the latest
-  bool redraw = false;
+  bool redraw = false;                 // the view has changed
 };
 
 // ---- the state
@@ -90,6 +90,7 @@ struct Touch {
     std::int64_t since_ms = 0;
     int finger = 0;
     bool slid = false;
+    bool operator==(const Press&) const = default;
   };
   std::optional<Press> press;
   struct Release {

@@ -45,14 +45,14 @@ std::vector<Card> shelf_that_ships() {
   // measures keep within 5 % (uniform: 0.05 / sqrt 3). The dropper: 20 drops of water a mL
   // (USP <1101>); between one dropper and another practice spans 20 to 42 drops a mL.
   std::vector<Card> cards{
-      liquid("gum_12", CardKind::binder, "Gum 1 : 2", {.gum = 1, .water = 2}),
-      liquid("gum_12_honey", CardKind::binder, "Gum 1 : 2, honey",
+      liquid("gum_12", CardKind::binder, "Gum 1:2", {.gum = 1, .water = 2}),
+      liquid("gum_12_honey", CardKind::binder, "Gum and honey",
              {.gum = 1, .water = 2, .honey = 0.25}),
-      liquid("gum_12_glycerin", CardKind::binder, "Gum 1 : 2, glycerin",
+      liquid("gum_12_glycerin", CardKind::binder, "Gum and glycerin",
              {.gum = 1, .water = 2, .glycerin = 0.2}),
-      liquid("gum_13", CardKind::binder, "Gum 1 : 3", {.gum = 1, .water = 3}),
+      liquid("gum_13", CardKind::binder, "Gum 1:3", {.gum = 1, .water = 3}),
       liquid("water", CardKind::water, "Water", {.water = 1}),
-      liquid("honey_11", CardKind::honey, "Honey 1 : 1", {.water = 1, .honey = 1}),
+      liquid("honey_11", CardKind::honey, "Honey 1:1", {.water = 1, .honey = 1}),
       liquid("glycerin", CardKind::glycerin, "Glycerin", {.glycerin = 1}),
       liquid("ox_gall", CardKind::wetting_aid, "Ox gall", {.water = 0.95, .other = 0.05}),
       tool("dropper", CardKind::dropper, "any dropper", 0.05, 0.0095),

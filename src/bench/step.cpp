@@ -21,8 +21,11 @@ void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   act(bench, pad, now, effects);
 }
 
+// A pointer that merely passes over the glass changes nothing.
 void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects) {
+  const auto before = bench.touch.press;
   const Recognised r = recognise(bench.touch, layout(bench), pointer);
+  effects.redraw = bench.touch.press != before || r.tap || r.not_counted;
   if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
   if (r.tap) tapped(bench, *r.tap, now, effects);
 }
@@ -128,10 +131,10 @@ Bench start(std::string session, std::string device, const Display& display, con
 
 Effects step(Bench& bench, const Input& input, const Now& now) {
   Effects effects;
+  effects.redraw = true;
   handle(bench, input, now, effects);
   if (time_matters(input)) refold(bench, now);
   effects.wake_at = wake_at(bench, now);
-  effects.redraw = true;
   return effects;
 }
 

@@ -81,7 +81,7 @@ TEST_CASE("undo takes back the last thing a hand did, and then the one before") 
   h.tap("undo");
   CHECK(h.slab().undo.card_name == "Water");
   h.tap("undo");
-  CHECK(h.slab().undo.card_name == "Gum 1 : 2");
+  CHECK(h.slab().undo.card_name == "Gum 1:2");
   h.tap("undo");
   CHECK(h.slab().undo.card_name == "Cobalt blue");
   h.tap("undo");

@@ -147,3 +147,17 @@ TEST_CASE("what was not counted is said for a while") {
   h.wait(5);
   CHECK_FALSE(h.slab().notice.not_counted);
 }
+
+TEST_CASE("a pointer that passes over the glass draws nothing anew; a press does") {
+  Hands h;
+  h.begin();
+  const auto drawn = [&](Pointer::Phase phase, Point at) {
+    return step(h.b, Pointer{phase, at, h.run, ++h.poll, 0}, h.now()).redraw;
+  };
+  const Point pad = h.box("felt right").centre();
+  CHECK_FALSE(drawn(Pointer::move, pad));
+  CHECK(drawn(Pointer::down, pad));
+  CHECK_FALSE(drawn(Pointer::move, pad));
+  CHECK(drawn(Pointer::move, {1, 1}));
+  CHECK(drawn(Pointer::up, {1, 1}));
+}
