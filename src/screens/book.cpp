@@ -1,0 +1,192 @@
+// Book: all batches, or one of them whole.
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+#include "screens/trail.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace screens {
+
+using bench::PadKind;
+using words::fixed;
+using words::Say;
+using words::say;
+
+namespace {
+
+constexpr Lettering small{cap::small, false, cap::small};
+
+std::string progress_words(session::Progress progress) {
+  constexpr std::array ids{Say::progress_open, Say::progress_gathered, Say::progress_closed};
+  return say(ids[static_cast<std::size_t>(progress)]);
+}
+
+// ---- the list
+
+void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row) {
+  const Rect& r = at.box;
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const double size = 7, ratio = 32, x = r.x + size + 5;
+  material_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, session::CardKind::pigment,
+                  rgb(row.colour), g.ink);
+  const double warned = row.warned ? 8 : 0;
+  const std::string when = date_and_time(row.opened_at, sheet.view.utc_offset_min);
+  const bool wide = r.w > 150;
+  const double name_w = (wide ? 0.55 : 1) * (r.right() - ratio - warned - x);
+  std::vector<Label> left{{row.name, clean_bold, false, 1}};
+  if (!wide) left.push_back({when + ", " + progress_words(row.progress), small, true, 1});
+  labels(sheet, {x, r.y, name_w, r.h}, g, left, Anchor::left);
+  if (wide)
+    labels(sheet, {x + name_w, r.y, r.right() - ratio - warned - x - name_w, r.h}, g,
+           {{when, clean_letters, true, 1}, {progress_words(row.progress), small, true, 1}},
+           Anchor::left);
+  if (row.warned) caution_sign(sheet, {r.right() - ratio - 4, r.centre().y}, 5.4);
+  if (row.ratio)
+    labels(sheet, {r.right() - ratio, r.y, ratio - 1, r.h}, g,
+           {{fixed(*row.ratio, 2), {cap::body, true, cap::body}, false, 1},
+            {say(Say::book_ratio), small, true, 1}},
+           Anchor::right);
+}
+
+// What could not be read, as a chip where the page's pads leave room.
+void faults(Sheet& sheet, const bench::BookView& book) {
+  std::vector<std::string> said = book.faults;
+  if (book.damages == 1) said.push_back(say(Say::book_damage));
+  if (book.damages > 1) said.push_back(say(Say::book_damages, {std::to_string(book.damages)}));
+  if (said.empty()) return;
+  const Rect& list = sheet.view.layout.main;
+  const double h = 9;
+  Rect chip{list.x, list.bottom() - h, list.w, h};
+  for (const bench::Pad& at : sheet.view.layout.pads) {
+    if (at.id.kind == PadKind::page_back)
+      chip.x = at.box.right() + 2, chip.w = list.right() - chip.x;
+    if (at.id.kind == PadKind::page_on) chip.w = at.box.x - 2 - chip.x;
+  }
+  if (chip.w < 40) return;
+  const Ground g = caution(sheet.theme);
+  sheet.shapes.push_back(Box{chip, 1.6, g.fill, clear, 0});
+  std::string all;
+  for (const std::string& one : said) all += (all.empty() ? "" : "; ") + one;
+  labels(sheet, chip, g, {{all, small, false, 2}}, Anchor::left);
+}
+
+void draw_list(Sheet& sheet, const bench::BookView& book) {
+  if (book.rows.empty()) {
+    panel(sheet, sheet.view.layout.main);
+    labels(sheet, sheet.view.layout.main, plain(sheet.theme),
+           {{say(Say::book_empty), clean_letters, true, 3}});
+  }
+  for (const bench::Pad& at : sheet.view.layout.pads) {
+    for (const auto& row : book.rows)
+      if (row.pad == at.id) batch_row(sheet, at, row);
+    if (at.id.kind == PadKind::page_back)
+      pad(sheet, at, plain(sheet.theme), {{say(Say::page_back), clean_letters}});
+    if (at.id.kind == PadKind::page_on)
+      pad(sheet, at, plain(sheet.theme), {{say(Say::page_on), clean_letters}});
+  }
+  faults(sheet, book);
+}
+
+// ---- one batch
+
+void went_in_row(Sheet& sheet, const Rect& r, const session::Total& total) {
+  const Theme& t = sheet.theme;
+  const double size = 5, y = r.centre().y + cap::clear / 2;
+  const bool heap = total.card.is_a == session::CardKind::pigment;
+  material_symbol(sheet, {r.x + size / 2, r.centre().y}, size, total.card.is_a,
+                  heap ? rgb(total.card.colour) : material_colour(t, total.card.is_a), t.ink);
+  const double grams_w = 17, x = r.x + size + 3;
+  write(sheet, {r.right(), y}, Anchor::right, clean_letters, t.ink, grams_words(total.grams.value),
+        grams_w);
+  const double left = r.right() - grams_w - 2 - x;
+  const std::string how = total_words(total);
+  const double name_w = width_mm(total.card.name, cap::clear, false) + 0.1;
+  const bool beside = name_w + 3 + width_mm(how, cap::clear, false) <= left;
+  if (!beside && r.h > 3 * cap::clear) {
+    labels(sheet, {x - 2, r.y, left + 4, r.h}, plain(t),
+           {{total.card.name, clean_letters, false, 1}, {how, small, true, 1}}, Anchor::left);
+    return;
+  }
+  const double name_room = beside ? name_w : left * 0.6;
+  write(sheet, {x, y}, Anchor::left, clean_letters, t.ink, total.card.name, name_room);
+  write(sheet, {r.right() - grams_w - 2, y}, Anchor::right, clean_letters, t.quiet, how,
+        left - name_room - 2);
+}
+
+void went_in(Sheet& sheet, const session::Batch& batch) {
+  const Theme& t = sheet.theme;
+  panel(sheet, sheet.view.layout.side);
+  const Rect area = inset(sheet.view.layout.side, 3.4);
+  double y = area.y + cap::clear;
+  write(sheet, {area.x, y}, Anchor::left, clean_bold, t.ink, say(Say::book_went_in), area.w);
+  const double lost = batch.standing.water_lost_mL.value;
+  const double foot = cap::clear * 1.7; // of the last line
+  const auto rows = static_cast<double>(batch.totals.size());
+  y += 2.6;
+  const double step = std::min(9.6, (area.bottom() - foot - y) / std::max(1.0, rows));
+  for (const session::Total& total : batch.totals) {
+    went_in_row(sheet, {area.x, y, area.w, step}, total);
+    y += step;
+  }
+  std::string last =
+      say(Say::book_room, {fixed(batch.room.celsius, 0), fixed(batch.room.humidity * 100, 0)});
+  if (lost >= 0.05) last = say(Say::book_dried_off, {fixed(lost, 1)}) + " · " + last;
+  write(sheet, {area.x, std::min(y + foot, area.bottom())}, Anchor::left, clean_letters, t.quiet,
+        last, area.w);
+}
+
+// A number with a line above it and one below.
+void figure(Sheet& sheet, const Rect& r, const std::string& above, const std::string& number,
+            const std::string& below) {
+  const Theme& t = sheet.theme;
+  panel(sheet, r);
+  const double free = (r.h - 2 * cap::clear - cap::timer) / 4.2, width = r.w - 5;
+  double y = r.y + free * 1.1 + cap::clear;
+  write(sheet, {r.x + 3, y}, Anchor::left, clean_letters, t.quiet, above, width);
+  write(sheet, {r.x + 3, y += free * 0.95 + cap::timer}, Anchor::left,
+        {cap::timer, true, cap::head}, t.ink, number, width);
+  write(sheet, {r.x + 3, y + free * 0.95 + cap::clear}, Anchor::left, clean_letters, t.quiet, below,
+        width);
+}
+
+std::string passes_words(const session::Batch& batch) {
+  const auto count = std::count_if(batch.passes.begin(), batch.passes.end(), [](const auto& pass) {
+    return pass.stage == session::Stage::mulling;
+  });
+  const std::string minutes = fixed(session::seconds_of(batch, session::Stage::mulling) / 60, 0);
+  if (count == 0) return say(Say::book_no_pass);
+  return count == 1 ? say(Say::book_one_pass, {minutes})
+                    : say(Say::book_passes, {std::to_string(count), minutes});
+}
+
+void figures(Sheet& sheet, const session::Batch& batch) {
+  const bench::Grid halves{2, 1, sheet.view.layout.lower};
+  const auto& s = batch.standing;
+  const bool ratio = s.binder_ratio && std::isfinite(s.binder_ratio->value);
+  figure(sheet, halves.cell(0, 0), say(Say::book_ratio),
+         ratio ? fixed(s.binder_ratio->value, 2) : "–",
+         s.flow_now ? say(Say::book_flow, {fixed(s.flow_now->value, 1)}) : "");
+  const double at_slab = session::seconds_of(batch, session::Stage::wetting_out) +
+                         session::seconds_of(batch, session::Stage::mulling);
+  figure(sheet, halves.cell(1, 0), say(Say::book_at_slab),
+         say(Say::book_minutes, {fixed(at_slab / 60, 0)}), passes_words(batch));
+}
+
+}
+
+void draw_book(Sheet& sheet, const bench::BookView& book) {
+  if (!book.batch) return draw_list(sheet, book);
+  draw_trail(sheet, sheet.view.layout.main, book.trail, cap::clear);
+  went_in(sheet, *book.batch);
+  figures(sheet, *book.batch);
+  for (const bench::Pad& at : sheet.view.layout.pads) {
+    if (at.id.kind == PadKind::to_list)
+      pad(sheet, at, plain(sheet.theme), {{say(Say::book_to_list), clean_letters}});
+    if (at.id.kind == PadKind::take_up)
+      pad(sheet, at, dark(sheet.theme), {{say(Say::book_take_up), clean_bold}});
+  }
+}
+
+}

@@ -1,0 +1,136 @@
+#include "screens/lettering.hpp"
+
+#include "screens/measure.hpp"
+#include "screens/theme.hpp"
+
+#include <algorithm>
+#include <optional>
+#include <utility>
+
+namespace screens {
+
+namespace {
+
+// A hyphen inside a word ends a piece too; no space follows it then.
+std::vector<std::string> split(const std::string& words) {
+  std::vector<std::string> out;
+  std::string word;
+  for (const char c : words + " ") {
+    if (c != ' ') word += c;
+    const bool hyphen = c == '-' && word.size() > 1;
+    if ((c == ' ' || hyphen) && !word.empty()) out.push_back(std::exchange(word, {}));
+  }
+  return out;
+}
+
+bool ends_in_hyphen(const std::string& word) { return word.size() > 1 && word.back() == '-'; }
+
+std::string joined(const std::vector<std::string>& words, std::size_t from, std::size_t to) {
+  std::string out;
+  for (std::size_t i = from; i < to; ++i)
+    out += (i > from && !ends_in_hyphen(words[i - 1]) ? " " : "") + words[i];
+  return out;
+}
+
+// The longest beginning that has room with `end` behind it.
+std::string beginning(const std::string& words, const std::string& end, double width, double cap,
+                      bool bold) {
+  std::size_t last = 0;
+  for (std::size_t at = 0; at < words.size();) {
+    next_letter(words, at);
+    if (width_mm(words.substr(0, at) + end, cap, bold) > width) break;
+    last = at;
+  }
+  return words.substr(0, last);
+}
+
+// A word wider than the line is broken, since half a name says less than a broken one.
+std::vector<std::string> broken(const std::vector<std::string>& words, double width, double cap,
+                                bool bold) {
+  std::vector<std::string> out;
+  for (std::string word : words) {
+    while (width_mm(word, cap, bold) > width) {
+      const std::string head = beginning(word, "-", width, cap, bold);
+      if (head.empty()) break;
+      out.push_back(head + "-");
+      word.erase(0, head.size());
+    }
+    out.push_back(word);
+  }
+  return out;
+}
+
+// As many words to a line as there is room for.
+std::vector<std::string> greedy(const std::vector<std::string>& words, double width, double cap,
+                                bool bold) {
+  std::vector<std::string> lines;
+  for (std::size_t from = 0; from < words.size();) {
+    std::size_t to = from + 1;
+    while (to < words.size() && width_mm(joined(words, from, to + 1), cap, bold) <= width) ++to;
+    lines.push_back(joined(words, from, to));
+    from = to;
+  }
+  return lines;
+}
+
+// Two lines look best when they are about as long as each other.
+std::vector<std::string> balanced(const std::vector<std::string>& words, double cap, bool bold) {
+  std::vector<std::string> best;
+  double shortest = 1e9;
+  for (std::size_t at = 1; at < words.size(); ++at) {
+    const std::string upper = joined(words, 0, at), lower = joined(words, at, words.size());
+    const double widest = std::max(width_mm(upper, cap, bold), width_mm(lower, cap, bold));
+    if (widest >= shortest) continue;
+    shortest = widest;
+    best = {upper, lower};
+  }
+  return best;
+}
+
+}
+
+std::string cut_to(const std::string& words, double width, double cap, bool bold) {
+  if (width_mm(words, cap, bold) <= width) return words;
+  std::string head = beginning(words, "…", width, cap, bold);
+  while (!head.empty() && head.back() == ' ') head.pop_back();
+  return head + "…";
+}
+
+namespace {
+
+// Absent where the words do not go into so many lines of that width.
+std::optional<Lines> whole(const std::vector<std::string>& words, double width, double cap,
+                           bool bold, int max_lines, bool even) {
+  auto lines = greedy(words, width, cap, bold);
+  const bool narrow = std::all_of(lines.begin(), lines.end(), [&](const std::string& line) {
+    return width_mm(line, cap, bold) <= width;
+  });
+  if (!narrow || static_cast<int>(lines.size()) > max_lines) return std::nullopt;
+  if (even && lines.size() == 2) lines = balanced(words, cap, bold);
+  return Lines{lines, cap, false};
+}
+
+}
+
+Lines fitted(const std::string& text, double width, const Lettering& l, int max_lines, bool even) {
+  const auto words = split(text);
+  std::vector<double> caps{l.cap_mm};
+  for (auto c = cap::all.rbegin(); c != cap::all.rend(); ++c)
+    if (*c < l.cap_mm && *c >= l.least_mm) caps.push_back(*c);
+  for (const double c : caps)
+    if (const auto lines = whole(words, width, c, l.bold, max_lines, even)) return *lines;
+  if (const auto bracket = text.find(" ("); bracket != std::string::npos)
+    return fitted(text.substr(0, bracket), width, l, max_lines, even);
+  const double c = caps.back();
+  const auto pieces = max_lines > 1 ? broken(words, width, c, l.bold) : words;
+  if (const auto lines = whole(pieces, width, c, l.bold, max_lines, false)) return *lines;
+  auto lines = greedy(pieces, width, c, l.bold);
+  const auto most = static_cast<std::size_t>(max_lines);
+  for (std::size_t i = most; i < lines.size(); ++i)
+    lines[most - 1] += (ends_in_hyphen(lines[most - 1]) ? "" : " ") + lines[i];
+  if (lines.size() > most) lines.resize(most);
+  for (std::string& line : lines) line = cut_to(line, width, c, l.bold);
+  return {lines, c, true};
+}
+
+}

@@ -1,0 +1,132 @@
+// The numbers: the binder ratio large, and beside it the few sentences that matter now.
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace screens {
+
+using words::Say;
+using words::say;
+
+namespace {
+
+// Upright the panel is two rows of cells: room for larger letters.
+bool tall(const Rect& area) { return area.h > 36; }
+
+constexpr double sentence_step = 1.85; // from baseline to baseline, in heights of a capital
+
+enum class Tone { advice, plain, quiet, caution };
+
+struct Sentence {
+  std::string words;
+  Tone tone = Tone::plain;
+  int max_lines = 2;
+};
+
+// In order of weight: what stands in danger comes right after the advice, so that the calmer lines
+// are those that give way.
+std::vector<Sentence> sentences(const bench::SlabView& slab) {
+  std::vector<Sentence> out{{advice_words(slab.advice), Tone::advice}};
+  if (slab.save_failure) out.push_back({say(Say::not_saved, {*slab.save_failure}), Tone::caution});
+  if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});
+  if (const std::string notice = notice_words(slab.notice); !notice.empty())
+    out.push_back({notice, Tone::plain});
+  if (slab.advice.gum) out.push_back({gum_words(*slab.advice.gum), Tone::plain});
+  if (const auto n = slab.warnings.size(); n > 0)
+    out.push_back(
+        {n == 1 ? say(Say::entry_left_out) : say(Say::entries_left_out, {std::to_string(n)}),
+         Tone::plain});
+  if (slab.dried_mL >= 0.05)
+    out.push_back({say(Say::dried_off, {words::fixed(slab.dried_mL, 1)}), Tone::quiet, 1});
+  return out;
+}
+
+struct Row {
+  std::string words;
+  Tone tone;
+};
+
+// As many lines as there is room for; a sentence that does not fit whole is left out, the first two
+// are cut rather than left out.
+std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::size_t room,
+                         double cap_mm) {
+  std::vector<Row> rows;
+  for (std::size_t i = 0; i < list.size() && rows.size() < room; ++i) {
+    const Sentence& s = list[i];
+    const bool bold = s.tone == Tone::advice || s.tone == Tone::caution;
+    const double inner = s.tone == Tone::caution ? width - 3 : width;
+    const int left = static_cast<int>(room - rows.size());
+    const Lines lines =
+        fitted(s.words, inner, {cap_mm, bold, cap_mm}, std::min(s.max_lines, left), false);
+    if (lines.cut && i >= 2) continue;
+    for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
+  }
+  return rows;
+}
+
+void draw_rows(Sheet& sheet, const Rect& area, const std::vector<Row>& rows, double cap_mm) {
+  const Theme& t = sheet.theme;
+  const double step = cap_mm * sentence_step;
+  const Lettering letters{cap_mm, false, cap::body}, bold{cap_mm, true, cap::body};
+  const double height = step * static_cast<double>(rows.size()) - (step - cap_mm);
+  double y = area.centre().y - height / 2 + cap_mm;
+  for (std::size_t i = 0; i < rows.size(); ++i, y += step) {
+    const Row& row = rows[i];
+    if (row.tone == Tone::caution) {
+      // One chip around all lines of a sentence.
+      const bool first = i == 0 || rows[i - 1].tone != Tone::caution;
+      std::size_t count = 1;
+      while (i + count < rows.size() && rows[i + count].tone == Tone::caution) ++count;
+      if (first)
+        sheet.shapes.push_back(Box{{area.x - 1.5, y - cap_mm - (step - cap_mm) * 0.45, area.w + 1.5,
+                                    step * static_cast<double>(count) - 0.35},
+                                   1.4,
+                                   t.caution,
+                                   clear,
+                                   0});
+      write(sheet, {area.x, y}, Anchor::left, bold, t.caution_ink, row.words, area.w);
+      continue;
+    }
+    const bool advice = row.tone == Tone::advice;
+    const Colour colour = advice ? t.right_ink : row.tone == Tone::quiet ? t.quiet : t.ink;
+    write(sheet, {area.x, y}, Anchor::left, advice ? bold : letters, colour, row.words, area.w);
+  }
+}
+
+void draw_ratio(Sheet& sheet, const Rect& area, const bench::SlabView& slab) {
+  const Theme& t = sheet.theme;
+  if (!slab.ratio || !std::isfinite(slab.ratio->value)) {
+    labels(sheet, area, plain(t), {{say(Say::ratio_none), slab_letters, true, 3}}, Anchor::left);
+    return;
+  }
+  const double big = tall(area) ? cap::large : cap::ratio;
+  const double air = std::min(4.0, (area.h - big - cap::body) / 3);
+  const double height = big + air + cap::body;
+  const double y = area.centre().y - height / 2 - 0.4 + big;
+  write(sheet, {area.x, y}, Anchor::left, {big, true, cap::ratio}, t.ink,
+        words::fixed(slab.ratio->value, slab.ratio_decimals), area.w);
+  write(sheet, {area.x, y + air + cap::body}, Anchor::left, slab_letters, t.quiet,
+        say(Say::ratio_caption), area.w);
+}
+
+}
+
+void draw_numbers(Sheet& sheet, const bench::SlabView& slab) {
+  const Rect& r = sheet.view.layout.side;
+  if (r.w <= 0) return;
+  panel(sheet, r);
+  const double edge = 4, between = 4.5;
+  const double left = width_mm(say(Say::ratio_caption), cap::body, false) + 0.5;
+  draw_ratio(sheet, {r.x + edge, r.y, left, r.h}, slab);
+  const double x = r.x + edge + left + between;
+  const Rect words{x, r.y, r.right() - x - 2.5, r.h};
+  const double cap_mm = tall(r) ? cap::head : cap::body;
+  const double lines = (r.h - 2.4 - cap_mm) / (cap_mm * sentence_step) + 1;
+  const auto room = static_cast<std::size_t>(std::max(1.0, lines));
+  draw_rows(sheet, words, rows_of(sentences(slab), words.w, room, cap_mm), cap_mm);
+}
+
+}

@@ -1,0 +1,249 @@
+#include "screens/paint.hpp"
+
+#include "screens/measure.hpp"
+#include "screens/theme.hpp"
+
+#include <imgui.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstring>
+
+namespace screens {
+
+namespace {
+
+// Latin 1 and Latin Extended A for names, and the marks that the sentences use.
+constexpr ImWchar letters[]{0x20,   0x17F,  0x2013, 0x2014, 0x2018, 0x201E, 0x2022,
+                            0x2022, 0x2026, 0x2026, 0x2070, 0x209C, 0x2150, 0x215E,
+                            0x2190, 0x2193, 0x2212, 0x2212, 0xFFFD, 0xFFFD, 0};
+constexpr ImWchar figures[]{0x20, 0x7E, 0x2013, 0x2013, 0x2026, 0x2026, 0};
+
+ImU32 packed(Colour c) { return IM_COL32(c.r, c.g, c.b, c.a); }
+
+double font_px(double cap_mm, bool bold, double px_per_mm) {
+  return cap_mm * px_per_mm / cap_of_size(bold);
+}
+
+// Faces lie in the atlas in the order of cap::all, regular before bold.
+ImFont* font_for(double cap_mm, bool bold) {
+  const auto& fonts = ImGui::GetIO().Fonts->Fonts;
+  std::size_t i = 0;
+  while (i + 1 < cap::all.size() && cap::all[i] < cap_mm - 1e-6) ++i;
+  const int at = static_cast<int>(2 * i + (bold ? 1 : 0));
+  return at < fonts.Size ? fonts[at] : ImGui::GetFont();
+}
+
+struct Painter {
+  ImDrawList& list;
+  double px;
+
+  ImVec2 at(Point p) const { return {static_cast<float>(p.x * px), static_cast<float>(p.y * px)}; }
+  float len(double mm) const { return static_cast<float>(mm * px); }
+
+  // Straight edges on whole pixels stay sharp.
+  ImVec2 sharp(Point p) const {
+    return {static_cast<float>(std::round(p.x * px)), static_cast<float>(std::round(p.y * px))};
+  }
+
+  void operator()(const Box& b) const {
+    const ImVec2 from = sharp({b.rect.x, b.rect.y}), to = sharp({b.rect.right(), b.rect.bottom()});
+    if (b.fill.a) list.AddRectFilled(from, to, packed(b.fill), len(b.radius));
+    if (b.outline.a && b.outline_mm > 0)
+      list.AddRect(from, to, packed(b.outline), len(b.radius), 0, len(b.outline_mm));
+  }
+
+  void operator()(const Disc& d) const {
+    if (d.fill.a) list.AddCircleFilled(at(d.centre), len(d.radius), packed(d.fill));
+    if (d.outline.a && d.outline_mm > 0)
+      list.AddCircle(at(d.centre), len(d.radius), packed(d.outline), 0, len(d.outline_mm));
+  }
+
+  std::vector<ImVec2> all(const std::vector<Point>& points) const {
+    std::vector<ImVec2> out;
+    for (const Point& p : points) {
+      const ImVec2 next = at(p);
+      // Points in one place have no direction, and the line would fray there.
+      if (out.empty() || std::abs(next.x - out.back().x) + std::abs(next.y - out.back().y) > 0.05f)
+        out.push_back(next);
+    }
+    return out;
+  }
+
+  void operator()(const Polygon& p) const {
+    const auto points = all(p.points);
+    const int count = static_cast<int>(points.size());
+    if (p.fill.a) list.AddConvexPolyFilled(points.data(), count, packed(p.fill));
+    if (p.outline.a && p.outline_mm > 0)
+      list.AddPolyline(points.data(), count, packed(p.outline), ImDrawFlags_Closed,
+                       len(p.outline_mm));
+  }
+
+  void operator()(const Line& l) const {
+    const auto points = all(l.points);
+    if (l.dash_mm > 0) return dashed(points, l);
+    list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(l.colour), 0,
+                     len(l.width_mm));
+    // Round ends and corners, as a pen leaves them; thin lines do not show theirs.
+    if (l.width_mm < 0.4 || points.size() < 2) return;
+    for (const ImVec2& point : points)
+      list.AddCircleFilled(point, len(l.width_mm) / 2, packed(l.colour));
+  }
+
+  void dashed(const std::vector<ImVec2>& points, const Line& l) const {
+    const float dash = len(l.dash_mm);
+    for (std::size_t i = 1; i < points.size(); ++i) {
+      const ImVec2 a = points[i - 1], b = points[i];
+      const float length = std::hypot(b.x - a.x, b.y - a.y);
+      for (float s = 0; s < length; s += 2 * dash) {
+        const float e = std::min(s + dash, length) / length, f = s / length;
+        list.AddLine({a.x + (b.x - a.x) * f, a.y + (b.y - a.y) * f},
+                     {a.x + (b.x - a.x) * e, a.y + (b.y - a.y) * e}, packed(l.colour),
+                     len(l.width_mm));
+      }
+    }
+  }
+
+  void operator()(const Gradient& g) const {
+    const float top = sharp({0, g.rect.y}).y, bottom = sharp({0, g.rect.bottom()}).y;
+    for (std::size_t i = 1; i < g.stops.size(); ++i) {
+      const ImU32 left = packed(g.stops[i - 1].colour), right = packed(g.stops[i].colour);
+      list.AddRectFilledMultiColor({len(g.stops[i - 1].x), top}, {len(g.stops[i].x), bottom}, left,
+                                   right, right, left);
+    }
+  }
+
+  void operator()(const Text& t) const {
+    ImFont* font = font_for(t.cap_mm, t.bold);
+    const auto size = static_cast<float>(font_px(t.cap_mm, t.bold, px));
+    const double width = width_mm(t.words, t.cap_mm, t.bold);
+    const double left = t.anchor == Anchor::left     ? t.at.x
+                        : t.anchor == Anchor::centre ? t.at.x - width / 2
+                                                     : t.at.x - width;
+    const float ascent = font->Ascent * size / font->FontSize;
+    list.AddText(font, size, {std::round(len(left)), std::round(len(t.at.y)) - ascent},
+                 packed(t.colour), t.words.data(), t.words.data() + t.words.size());
+  }
+};
+
+// Clips nest in ImGui; here there is one at a time.
+struct Clipper {
+  ImDrawList& list;
+  const Painter& painter;
+  bool on = false;
+  void set(const Rect& r) {
+    if (on) list.PopClipRect();
+    on = r.w > 0;
+    if (on) list.PushClipRect(painter.at({r.x, r.y}), painter.at({r.right(), r.bottom()}), true);
+  }
+};
+
+}
+
+words::Result<void> load_faces(double px_per_mm) {
+  if (!(px_per_mm >= 1 && px_per_mm <= 40))
+    return words::failure(words::Say::not_a_number, {words::fixed(px_per_mm, 1)});
+  if (auto there = faces_present(); !there) return there;
+  ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
+  atlas.Clear();
+  for (const double c : cap::all)
+    for (const bool bold : {false, true}) {
+      ImFontConfig config;
+      config.FontDataOwnedByAtlas = false;
+      config.OversampleH = c > cap::head ? 1 : 2;
+      // ImGui wants bytes it could change; it changes none.
+      void* bytes = const_cast<unsigned char*>(face(bold).data());
+      atlas.AddFontFromMemoryTTF(bytes, static_cast<int>(face(bold).size()),
+                                 static_cast<float>(font_px(c, bold, px_per_mm)), &config,
+                                 c > cap::head ? figures : letters);
+    }
+  return {};
+}
+
+Colour backdrop(const bench::View& view) { return theme(view.strip.night).bench; }
+
+void paint(const std::vector<Shape>& shapes, double px_per_mm) {
+  ImDrawList& list = *ImGui::GetBackgroundDrawList();
+  const Painter painter{list, px_per_mm};
+  Clipper clipper{list, painter};
+  for (const Shape& shape : shapes) {
+    if (const auto* clip = std::get_if<Clip>(&shape)) {
+      clipper.set(clip->rect);
+      continue;
+    }
+    std::visit(
+        [&](const auto& s) {
+          if constexpr (!std::is_same_v<std::decay_t<decltype(s)>, Clip>) painter(s);
+        },
+        shape);
+  }
+  clipper.set({});
+}
+
+namespace {
+
+struct Style {
+  explicit Style(const Theme& t, float pad_x, float pad_y) {
+    const auto colour = [](ImGuiCol what, Colour c) { ImGui::PushStyleColor(what, packed(c)); };
+    colour(ImGuiCol_FrameBg, t.slab);
+    colour(ImGuiCol_FrameBgHovered, t.slab);
+    colour(ImGuiCol_FrameBgActive, t.slab);
+    colour(ImGuiCol_Text, t.ink);
+    colour(ImGuiCol_TextDisabled, t.quiet);
+    colour(ImGuiCol_TextSelectedBg, t.right);
+    colour(ImGuiCol_NavHighlight, t.ink);
+    ImGui::PushStyleVar(ImGuiStyleVar_FramePadding, {pad_x, pad_y});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowPadding, {0, 0});
+    ImGui::PushStyleVar(ImGuiStyleVar_WindowMinSize, {1, 1});
+    ImGui::PushStyleVar(ImGuiStyleVar_FrameBorderSize, 0.0f);
+  }
+  ~Style() {
+    ImGui::PopStyleVar(4);
+    ImGui::PopStyleColor(7);
+  }
+};
+
+std::optional<std::string> field(const bench::Pad& pad, const std::string& text, const Theme& t,
+                                 double px, words::Say meaning) {
+  ImFont* font = font_for(cap::clear, false);
+  const Rect box = inset(pad.box, 0.9); // within its drawn frame
+  const auto w = static_cast<float>(box.w * px), h = static_cast<float>(box.h * px);
+  const Style style(t, static_cast<float>(2.1 * px), std::max(0.0f, (h - font->FontSize) / 2));
+  ImGui::SetNextWindowPos({static_cast<float>(box.x * px), static_cast<float>(box.y * px)});
+  ImGui::SetNextWindowSize({w, h});
+  std::array<char, 256> typed{};
+  text.copy(typed.data(), typed.size() - 1);
+  const std::string id = bench::name_of(pad.id);
+  bool changed = false;
+  ImGui::PushFont(font);
+  if (ImGui::Begin(id.c_str(), nullptr,
+                   ImGuiWindowFlags_NoDecoration | ImGuiWindowFlags_NoBackground |
+                       ImGuiWindowFlags_NoMove | ImGuiWindowFlags_NoSavedSettings)) {
+    ImGui::SetNextItemWidth(w);
+    changed =
+        ImGui::InputTextWithHint("##text", words::say(meaning).c_str(), typed.data(), typed.size());
+  }
+  ImGui::End();
+  ImGui::PopFont();
+  if (!changed) return std::nullopt;
+  return std::string(typed.data());
+}
+
+}
+
+std::vector<bench::Text> fields(const bench::View& view, double px_per_mm) {
+  std::vector<bench::Text> out;
+  const auto* plan = std::get_if<bench::PlanView>(&view.screen);
+  if (!plan) return out;
+  for (const bench::Pad& pad : view.layout.pads) {
+    const bool name = pad.id.kind == bench::PadKind::name;
+    if (!name && pad.id.kind != bench::PadKind::search) continue;
+    const auto text = field(pad, name ? plan->name : plan->search, theme(view.strip.night),
+                            px_per_mm, name ? words::Say::plan_name : words::Say::plan_search);
+    if (text) out.push_back({pad.id, *text});
+  }
+  return out;
+}
+
+}

@@ -1,0 +1,25 @@
+// The screens and their pieces, one a file. Where pads lie comes from the view's layout alone.
+#pragma once
+
+#include "screens/widgets.hpp"
+
+namespace screens {
+
+void draw_strip(Sheet& sheet);
+
+void draw_slab(Sheet& sheet, const bench::SlabView& slab);
+void draw_numbers(Sheet& sheet, const bench::SlabView& slab); // ratio, advice, what to mind
+void draw_middle(Sheet& sheet, const bench::SlabView& slab);  // what opens over the trail
+// The pads of a number and, above them, what has been typed.
+void draw_number(Sheet& sheet, const bench::NumberView& number);
+
+void draw_plan(Sheet& sheet, const bench::PlanView& plan);
+void draw_book(Sheet& sheet, const bench::BookView& book);
+
+// The letters of slab and of the clean-hands screens; no smaller than these.
+inline constexpr Lettering slab_letters{cap::body, false, cap::body};
+inline constexpr Lettering slab_bold{cap::body, true, cap::body};
+inline constexpr Lettering clean_letters{cap::clear, false, cap::small};
+inline constexpr Lettering clean_bold{cap::clear, true, cap::small};
+
+}

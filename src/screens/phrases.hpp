@@ -1,0 +1,39 @@
+// Kinds and numbers into what a maker would say. The sentences themselves stand in words/.
+#pragma once
+
+#include "bench/view.hpp"
+
+#include <string>
+
+namespace screens {
+
+std::string feel_words(session::Feel feel);
+std::string specks_words(session::Specks specks);
+std::string trouble_words(session::TroubleKind trouble);
+std::string trouble_sign(session::TroubleKind trouble); // how it is told
+
+std::string amount_words(session::Unit unit, double amount); // "1 drop", "¼ tsp", "4.5 g"
+std::string next_words(const bench::Amount& amount);         // "weigh" where a number is asked
+std::string amount_pad_words(const std::string& arg);        // of the pad "amount 1/4 tsp"
+
+// What one entry did: "binder 1 drop". card_name: of the material it speaks of.
+std::string event_words(const session::Event& event, const std::string& card_name);
+
+std::string mark_words(const bench::TrailMark& mark);
+std::string stage_words(const session::Pass& pass); // "knife", "pass 2"
+
+std::string advice_words(const bench::Advice& advice);
+std::string gum_words(paint::GumState state);
+std::string not_counted_words(bench::NotCounted why);
+std::string notice_words(const bench::Notice& notice); // empty where there is none
+
+// 12:34; minutes go on past 59.
+std::string minutes_seconds(double seconds);
+// 14:32 and 9 March, 14:32 of a moment in ms since 1970.
+std::string time_of_day(std::int64_t ms, int utc_offset_min);
+std::string date_and_time(std::int64_t ms, int utc_offset_min);
+
+std::string grams_words(double grams);                // 0.4 g, 12.0 g, 250 g
+std::string total_words(const session::Total& total); // "1 tsp + 52 drops", "weighed"
+
+}

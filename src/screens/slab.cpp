@@ -1,0 +1,194 @@
+// Slab: the pads for wet hands. The trail, the numbers and what opens over them have their files.
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+#include "screens/trail.hpp"
+
+#include <algorithm>
+
+namespace screens {
+
+using bench::PadKind;
+using words::Say;
+using words::say;
+
+namespace {
+
+constexpr Lettering big_bold{cap::head, true, cap::body};
+
+const bench::MaterialView* material_of(const bench::SlabView& slab, const bench::PadId& id) {
+  for (const auto& m : slab.materials)
+    if (m.pad == id) return &m;
+  return nullptr;
+}
+
+// Symbol and grams above, the name, and what the next tap adds.
+void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView& m) {
+  const Theme& t = sheet.theme;
+  const Rect& r = pad.box;
+  const Ground g = pad_box(sheet, pad, on(t, material_colour(t, m.kind)));
+  const double side = padding_mm, width = r.w - 2 * side;
+  const Lines name = fitted(m.name, width, slab_bold, 2);
+  const double rows = 2.0 + static_cast<double>(name.lines.size());
+  const double air = (r.h - rows * cap::body) / (rows + 1.1); // above, between, and below
+  double y = r.y + air * 0.95 + cap::body;
+  const bool heap = m.kind == session::CardKind::pigment;
+  const Colour fill = heap ? rgb(m.colour) : sheet.view.pressed == pad.id ? g.fill : t.slab;
+  const double symbol = std::min(7.0, cap::body + air * 1.3);
+  material_symbol(sheet, {r.x + side + symbol * 0.54, y - cap::body / 2}, symbol, m.kind, fill,
+                  g.ink);
+  write(sheet, {r.right() - side, y}, Anchor::right, slab_bold, g.ink,
+        m.grams ? grams_words(*m.grams) : say(Say::amount_none), width - symbol - 1);
+  for (const std::string& line : name.lines)
+    write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_bold, g.ink, line, width);
+  write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.ink,
+        next_words(m.next), width);
+}
+
+void undo_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) {
+  const Rect& r = pad.box;
+  const Ground g = pad_box(sheet, pad, plain(sheet.theme), 0.55);
+  const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17});
+  undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
+  const double x = r.x + arrow + 5.6, width = r.right() - x - padding_mm;
+  const std::string what =
+      undo.target ? event_words(*undo.target, undo.card_name) : say(Say::undo_nothing);
+  const bool waiting = undo.unsaved > 0;
+  const double mark = undo.saved ? 5 : 0; // room for the tick behind the words
+  const Lines lines = fitted(what, width - mark, slab_letters, waiting ? 2 : 3);
+  const double step = cap::body * line_step;
+  const double height =
+      cap::head + step * (static_cast<double>(lines.lines.size()) + (waiting ? 1 : 0)) + 0.4;
+  double y = r.centre().y - height / 2 + cap::head;
+  write(sheet, {x, y}, Anchor::left, {cap::head, true, cap::head}, g.ink, say(Say::pad_undo),
+        width);
+  y += 0.4;
+  for (const std::string& line : lines.lines)
+    write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);
+  if (waiting)
+    write(sheet, {x, y + step}, Anchor::left, slab_letters, g.quiet,
+          say(Say::undo_unsaved, {std::to_string(undo.unsaved)}), width);
+  if (undo.saved && !lines.lines.empty())
+    tick(sheet, {x + width_mm(lines.lines.back(), lines.cap_mm, false) + 3, y - cap::body / 2}, 2.9,
+         g.quiet);
+}
+
+std::string pass_action(const bench::PassView& pass) {
+  switch (pass.next) {
+  case bench::PassView::wet_out: return say(Say::stage_wet_out);
+  case bench::PassView::mull: return say(Say::stage_mull);
+  case bench::PassView::scrape: return say(Say::stage_scrape);
+  case bench::PassView::none: break;
+  }
+  return "";
+}
+
+void running_pass(Sheet& sheet, const bench::Pad& pad, const bench::PassView& pass) {
+  const Theme& t = sheet.theme;
+  const Ground g = pad_box(sheet, pad, dark(t));
+  const bool flash = sheet.view.pressed == pad.id;
+  const Rect& r = pad.box;
+  const std::string stage = pass.running == session::Stage::mulling
+                                ? say(Say::stage_mulling, {std::to_string(pass.number)})
+                                : say(Say::stage_wetting_out);
+  const double x = r.centre().x, width = r.w - 0.8;           // 12:34 takes all of it upright
+  const double free = r.h - 2 * cap::body - cap::timer - 2.2; // shared by the air between
+  double y = r.y + free * 0.2 + cap::body;
+  write(sheet, {x, y}, Anchor::centre, slab_letters, g.quiet, stage, width);
+  write(sheet, {x, y += free * 0.22 + cap::timer}, Anchor::centre, {cap::timer, true, cap::head},
+        g.ink, minutes_seconds(pass.seconds), width);
+  y += free * 0.17;
+  progress_bar(sheet, {r.x + 3, y, r.w - 6, 2.2}, flash ? t.rule : t.quiet,
+               flash ? t.right_ink : t.right, pass.target_s > 0 ? pass.seconds / pass.target_s : 0);
+  write(sheet, {x, y + 2.2 + free * 0.21 + cap::body}, Anchor::centre, slab_bold, g.ink,
+        pass_action(pass), width);
+}
+
+void pass_pad(Sheet& sheet, const bench::Pad& at, const bench::PassView& pass) {
+  const bool works = pass.running && *pass.running != session::Stage::resting;
+  if (works) return running_pass(sheet, at, pass);
+  std::string what;
+  if (pass.next == bench::PassView::mull)
+    what = say(Say::stage_pass, {std::to_string(pass.number)});
+  if (pass.next == bench::PassView::wet_out) what = say(Say::stage_with_knife);
+  pad(sheet, at, plain(sheet.theme), {{pass_action(pass), big_bold}, {what, slab_letters, true}});
+}
+
+void felt_pad(Sheet& sheet, const bench::Pad& at) {
+  const auto feel = session::feel_named(at.id.arg);
+  if (!feel) return;
+  pad(sheet, at, on(sheet.theme, feel_colour(sheet.theme, *feel)),
+      {{feel_words(*feel), slab_bold}});
+}
+
+void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  const Ground g = plain(sheet.theme);
+  const auto open = [&](bench::Middle middle) {
+    return slab.middle == middle ? dark(sheet.theme) : g;
+  };
+  switch (at.id.kind) {
+  case PadKind::another:
+    return pad(sheet, at, open(bench::Middle::amounts), {{say(Say::pad_another), slab_letters}});
+  case PadKind::bottle:
+    return pad(sheet, at, open(bench::Middle::bottles), {{say(Say::pad_bottle), slab_letters}});
+  case PadKind::dot:
+    return pad(sheet, at, open(bench::Middle::specks),
+               {{say(Say::pad_dot), slab_bold},
+                {slab.dot ? specks_words(*slab.dot) : "", slab_letters, true}});
+  case PadKind::trouble:
+    return pad(sheet, at, open(bench::Middle::troubles), {{say(Say::pad_trouble), slab_bold}});
+  case PadKind::gather:
+    return pad(
+        sheet, at, g,
+        {{say(Say::pad_gather), slab_bold}, {say(Say::pad_gather_what), slab_letters, true}});
+  case PadKind::back_on_slab: return pad(sheet, at, g, {{say(Say::pad_back), slab_bold}});
+  case PadKind::close:
+    return pad(sheet, at, g,
+               {{say(Say::pad_close), slab_bold}, {say(Say::pad_close_what), slab_letters, true}});
+  default: return;
+  }
+}
+
+void locked(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  const Theme& t = sheet.theme;
+  const bench::Layout& l = sheet.view.layout;
+  const double bottom = std::max(l.side.bottom(), l.main.bottom()) + l.strip.w; // all there is
+  Colour veil = t.bench;
+  veil.a = 190;
+  sheet.shapes.push_back(Box{{0, 0, l.strip.w, bottom}, 0, veil, clear, 0});
+  const Ground g = plain(t);
+  sheet.shapes.push_back(Box{at.box, radius_mm, g.fill, g.ink, 0.55});
+  const double bar = 3;
+  labels(sheet, {at.box.x, at.box.y, at.box.w, at.box.h - bar - 4}, g,
+         {{say(Say::wiping_hold), {cap::head, true, cap::body}, false, 3}});
+  progress_bar(sheet, {at.box.x + 4, at.box.bottom() - bar - 4, at.box.w - 8, bar}, t.rule,
+               t.right_ink, slab.unlocking.value_or(0));
+}
+
+}
+
+void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
+  const bench::Layout& l = sheet.view.layout;
+  if (slab.middle == bench::Middle::trail) {
+    const bool batch = !sheet.view.strip.batch_name.empty();
+    if (batch) draw_trail(sheet, l.main, slab.trail, cap::body);
+    if (batch) draw_numbers(sheet, slab);
+    if (!batch) {
+      panel(sheet, l.main);
+      labels(sheet, l.main, plain(sheet.theme), {{say(Say::no_batch), slab_letters, true, 5}});
+    }
+  } else {
+    draw_middle(sheet, slab);
+  }
+  for (const bench::Pad& at : l.pads) {
+    if (const auto* material = material_of(slab, at.id)) material_pad(sheet, at, *material);
+    if (at.id.kind == PadKind::undo) undo_pad(sheet, at, slab.undo);
+    if (at.id.kind == PadKind::pass) pass_pad(sheet, at, slab.pass);
+    if (at.id.kind == PadKind::felt) felt_pad(sheet, at);
+    simple_pad(sheet, at, slab);
+  }
+  for (const bench::Pad& at : l.pads)
+    if (at.id.kind == PadKind::unlock) locked(sheet, at, slab);
+}
+
+}

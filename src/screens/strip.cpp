@@ -1,0 +1,101 @@
+// The strip along the top, for clean hands.
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+
+#include <algorithm>
+
+namespace screens {
+
+using bench::PadKind;
+using words::Say;
+using words::say;
+
+namespace {
+
+void tab(Sheet& sheet, const bench::Pad& pad, Say name, bench::Screen screen) {
+  const Theme& t = sheet.theme;
+  const bool here = sheet.view.strip.screen == screen;
+  Ground g = here ? dark(t) : Ground{t.slab, t.quiet, t.quiet};
+  if (sheet.view.pressed == pad.id) g = pressed(g);
+  if (here || sheet.view.pressed == pad.id)
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, here ? t.ink : clear, outline_mm});
+  labels(sheet, pad.box, g, {{say(name), {cap::body, here, cap::body}, false, 1}});
+}
+
+void night_pad(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  Ground g = plain(t);
+  if (sheet.view.pressed == pad.id) {
+    g = pressed(g);
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, clear, 0});
+  }
+  if (sheet.view.strip.night)
+    sun(sheet, pad.box.centre(), 7, g.ink);
+  else
+    moon(sheet, pad.box.centre(), 6, g.ink, g.fill);
+}
+
+void wipe_pad(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  const Ground g = sheet.view.pressed == pad.id ? pressed(plain(t)) : plain(t);
+  sheet.shapes.push_back(
+      Box{inset(pad.box, outline_mm / 2), radius_mm, g.fill, t.rule, outline_mm});
+  labels(sheet, pad.box, g, {{say(Say::wipe_glass), slab_letters}});
+}
+
+// The batch on the slab; in the Book the one that is looked at.
+struct Title {
+  std::string name;
+  std::uint32_t colour = 0;
+};
+
+Title title_of(const bench::View& view) {
+  const auto* book = std::get_if<bench::BookView>(&view.screen);
+  if (!book || !book->batch) return {view.strip.batch_name, view.strip.batch_colour};
+  Title title{book->batch->name};
+  for (const auto& p : session::pigments(*book->batch)) title.colour = p.card->colour;
+  return title;
+}
+
+// The name beside its heap, as far left as it goes.
+void draw_title(Sheet& sheet) {
+  const Title title = title_of(sheet.view);
+  const Rect& r = sheet.view.layout.title;
+  if (title.name.empty() || r.w < 14) return;
+  const double heap = 7, x = r.x + (r.w > 60 ? 5 : 2);
+  const Rect words{x + heap + 1.5, r.y, r.right() - x - heap - 2, r.h};
+  material_symbol(sheet, {x + heap / 2, r.centre().y}, heap, session::CardKind::pigment,
+                  rgb(title.colour), sheet.theme.ink);
+  labels(sheet, words, plain(sheet.theme), {{title.name, slab_bold, false, 2}}, Anchor::left);
+}
+
+void clock(Sheet& sheet) {
+  const auto& strip = sheet.view.strip;
+  const Rect& r = sheet.view.layout.clock;
+  if (r.w <= 0) return;
+  const std::string time = (strip.hour < 10 ? "0" : "") + std::to_string(strip.hour) +
+                           (strip.minute < 10 ? ":0" : ":") + std::to_string(strip.minute);
+  write(sheet, {r.right() - 1, r.centre().y + cap::body / 2}, Anchor::right, slab_letters,
+        sheet.theme.ink, time, r.w - 1);
+}
+
+}
+
+void draw_strip(Sheet& sheet) {
+  const Theme& t = sheet.theme;
+  const Rect& strip = sheet.view.layout.strip;
+  sheet.shapes.push_back(Box{strip, 0, t.slab, clear, 0});
+  sheet.shapes.push_back(
+      Line{{{strip.x, strip.bottom()}, {strip.right(), strip.bottom()}}, 0.25, t.rule, 0});
+  for (const bench::Pad& pad : sheet.view.layout.pads) {
+    if (pad.id.kind == PadKind::plan) tab(sheet, pad, Say::tab_plan, bench::Screen::plan);
+    if (pad.id.kind == PadKind::slab) tab(sheet, pad, Say::tab_slab, bench::Screen::slab);
+    if (pad.id.kind == PadKind::book) tab(sheet, pad, Say::tab_book, bench::Screen::book);
+    if (pad.id.kind == PadKind::night) night_pad(sheet, pad);
+    if (pad.id.kind == PadKind::wipe) wipe_pad(sheet, pad);
+  }
+  draw_title(sheet);
+  clock(sheet);
+}
+
+}

@@ -1,0 +1,160 @@
+// The symbols, drawn: none of them hangs on a glyph that a face may lack.
+#include "screens/widgets.hpp"
+
+#include <cmath>
+#include <numbers>
+
+namespace screens {
+
+namespace {
+
+constexpr double pi = std::numbers::pi;
+
+// Angles from the right, clockwise on the display.
+void arc(std::vector<Point>& points, Point c, double r, double from, double to, int steps) {
+  for (int i = 0; i <= steps; ++i) {
+    const double a = from + (to - from) * i / steps;
+    points.push_back({c.x + r * std::cos(a), c.y + r * std::sin(a)});
+  }
+}
+
+std::vector<Point> drop(Point c, double size) {
+  const double r = size * 0.34;
+  const Point belly{c.x, c.y + size * 0.16};
+  // Where straight lines from the tip touch the belly.
+  const double tip = size * 0.66;
+  const double touch = std::asin(r / tip);
+  std::vector<Point> points{{c.x, belly.y - tip}};
+  arc(points, belly, r, -touch, pi + touch, 28);
+  return points;
+}
+
+std::vector<Point> even(Point c, double rx, double ry, int corners) {
+  std::vector<Point> points;
+  for (int i = 0; i < corners; ++i) {
+    const double a = 2 * pi * i / corners - pi / 2;
+    points.push_back({c.x + rx * std::cos(a), c.y + ry * std::sin(a)});
+  }
+  return points;
+}
+
+std::vector<Point> heap(Point c, double size) {
+  std::vector<Point> points;
+  const double foot = c.y + size * 0.32;
+  for (int i = 0; i <= 24; ++i) {
+    const double t = i / 12.0 - 1; // -1 to 1 across
+    points.push_back(
+        {c.x + t * size * 0.56, foot - size * 0.68 * (1 - std::pow(std::abs(t), 2.2))});
+  }
+  return points;
+}
+
+// Two arcs that meet in points, leaning to the right.
+std::vector<Point> leaf(Point c, double size) {
+  std::vector<Point> points;
+  const auto side = [&](double sign) {
+    for (int i = 0; i < 14; ++i) {
+      const double t = i / 14.0 * 2 - 1;
+      const double along = t * sign * size * 0.54, off = sign * size * 0.27 * (1 - t * t);
+      points.push_back({c.x + (along + off) * 0.7071, c.y + (off - along) * 0.7071});
+    }
+  };
+  side(1);
+  side(-1);
+  return points;
+}
+
+}
+
+void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind, Colour fill,
+                     Colour outline) {
+  using session::CardKind;
+  const double thick = size * 0.085;
+  const auto polygon = [&](std::vector<Point> points) {
+    sheet.shapes.push_back(Polygon{std::move(points), fill, outline, thick});
+  };
+  switch (kind) {
+  case CardKind::pigment: return polygon(heap(c, size));
+  case CardKind::binder: return polygon(drop(c, size));
+  case CardKind::water:
+    sheet.shapes.push_back(Disc{c, size * 0.32, fill, outline, size * 0.19});
+    return;
+  case CardKind::honey: return polygon(even(c, size * 0.46, size * 0.46, 6));
+  case CardKind::glycerin: return polygon(even(c, size * 0.38, size * 0.52, 4));
+  case CardKind::wetting_aid: {
+    polygon(leaf(c, size));
+    const double d = size * 0.2;
+    sheet.shapes.push_back(
+        Line{{{c.x - 2 * d, c.y + 2 * d}, {c.x + d, c.y - d}}, thick, outline, 0});
+    return;
+  }
+  default:
+    sheet.shapes.push_back(Box{{c.x - size * 0.36, c.y - size * 0.36, size * 0.72, size * 0.72},
+                               size * 0.12,
+                               fill,
+                               outline,
+                               thick});
+  }
+}
+
+void undo_arrow(Sheet& sheet, Point c, double size, Colour colour) {
+  const double r = size * 0.36, thick = size * 0.1;
+  const Point middle{c.x + size * 0.06, c.y + size * 0.08};
+  std::vector<Point> bow{{c.x - size * 0.42, middle.y - r}};
+  arc(bow, middle, r, -pi / 2, pi / 2, 24);
+  bow.push_back({middle.x - size * 0.12, middle.y + r});
+  sheet.shapes.push_back(Line{bow, thick, colour, 0});
+  const Point tip = bow.front();
+  const double h = size * 0.24;
+  sheet.shapes.push_back(
+      Line{{{tip.x + h, tip.y - h}, {tip.x, tip.y}, {tip.x + h, tip.y + h}}, thick, colour, 0});
+}
+
+void tick(Sheet& sheet, Point c, double size, Colour colour) {
+  sheet.shapes.push_back(Line{{{c.x - size * 0.42, c.y + size * 0.02},
+                               {c.x - size * 0.12, c.y + size * 0.34},
+                               {c.x + size * 0.44, c.y - size * 0.38}},
+                              size * 0.17,
+                              colour,
+                              0});
+}
+
+void sun(Sheet& sheet, Point c, double size, Colour colour) {
+  sheet.shapes.push_back(Disc{c, size * 0.2, clear, colour, size * 0.09});
+  for (int i = 0; i < 8; ++i) {
+    const double a = pi / 4 * i;
+    const Point way{std::cos(a) * size, std::sin(a) * size};
+    sheet.shapes.push_back(
+        Line{{{c.x + way.x * 0.34, c.y + way.y * 0.34}, {c.x + way.x * 0.48, c.y + way.y * 0.48}},
+             size * 0.09,
+             colour,
+             0});
+  }
+}
+
+void moon(Sheet& sheet, Point c, double size, Colour colour, Colour ground) {
+  sheet.shapes.push_back(Disc{c, size * 0.42, colour, clear, 0});
+  sheet.shapes.push_back(
+      Disc{{c.x + size * 0.2, c.y - size * 0.14}, size * 0.36, ground, clear, 0});
+}
+
+void chevron(Sheet& sheet, Point c, double size, Colour colour, bool to_the_right) {
+  const double w = (to_the_right ? 1 : -1) * size * 0.25, h = size * 0.45;
+  sheet.shapes.push_back(
+      Line{{{c.x - w, c.y - h}, {c.x + w, c.y}, {c.x - w, c.y + h}}, size * 0.22, colour, 0});
+}
+
+void caution_sign(Sheet& sheet, Point c, double size) {
+  const Theme& t = sheet.theme;
+  const double h = size * 0.5;
+  sheet.shapes.push_back(
+      Polygon{{{c.x, c.y - h}, {c.x + h * 1.1, c.y + h * 0.86}, {c.x - h * 1.1, c.y + h * 0.86}},
+              t.caution,
+              t.ink,
+              size * 0.08});
+  sheet.shapes.push_back(
+      Line{{{c.x, c.y - h * 0.4}, {c.x, c.y + h * 0.22}}, size * 0.12, t.caution_ink, 0});
+  sheet.shapes.push_back(Disc{{c.x, c.y + h * 0.54}, size * 0.07, t.caution_ink, clear, 0});
+}
+
+}

@@ -1,0 +1,85 @@
+#include "screens/theme.hpp"
+
+#include <cmath>
+#include <utility>
+
+namespace screens {
+
+namespace {
+
+const Theme day{
+    .bench = rgb(0xEDEBE4),
+    .slab = rgb(0xFBFAF6),
+    .ink = rgb(0x18262E),
+    .quiet = rgb(0x384751),
+    .rule = rgb(0x83817A),
+    .right = rgb(0xBDEFD7),
+    .right_ink = rgb(0x014933),
+    .sticky = rgb(0xF3D3C5),
+    .runny = rgb(0xCCDCF6),
+    .caution = rgb(0xFBC959),
+    .caution_ink = rgb(0x18262E),
+    .binder = rgb(0xE8D393),
+    .water = rgb(0xAFD8F0),
+    .honey = rgb(0xEFB062),
+    .glycerin = rgb(0xD8CBE3),
+    .wetting_aid = rgb(0xEDC9D8),
+};
+
+const Theme dark_bench{
+    .bench = rgb(0x0F171C),
+    .slab = rgb(0x192329),
+    .ink = rgb(0xF0EEE7),
+    .quiet = rgb(0xCDCBC0),
+    .rule = rgb(0x75828B),
+    .right = rgb(0x174C38),
+    .right_ink = rgb(0xB2F6D7),
+    .sticky = rgb(0x533527),
+    .runny = rgb(0x2E3D57),
+    .caution = rgb(0xE7B643),
+    .caution_ink = rgb(0x0F171C),
+    .binder = rgb(0x594910),
+    .water = rgb(0x164B65),
+    .honey = rgb(0x6B3A00),
+    .glycerin = rgb(0x4F415A),
+    .wetting_aid = rgb(0x5A3747),
+};
+
+std::uint8_t between(std::uint8_t a, std::uint8_t b, double t) {
+  return static_cast<std::uint8_t>(std::lround(a + (b - a) * t));
+}
+
+}
+
+const Theme& theme(bool night) { return night ? dark_bench : day; }
+
+Ground plain(const Theme& t) { return {t.slab, t.ink, t.quiet}; }
+Ground dark(const Theme& t) { return {t.ink, t.slab, t.slab}; }
+Ground on(const Theme& t, Colour fill) { return {fill, t.ink, t.ink}; }
+Ground caution(const Theme& t) { return {t.caution, t.caution_ink, t.caution_ink}; }
+
+Ground pressed(const Ground& g) { return {g.ink, g.fill, g.fill}; }
+
+Colour material_colour(const Theme& t, session::CardKind kind) {
+  using session::CardKind;
+  switch (kind) {
+  case CardKind::binder: return t.binder;
+  case CardKind::water: return t.water;
+  case CardKind::honey: return t.honey;
+  case CardKind::glycerin: return t.glycerin;
+  case CardKind::wetting_aid: return t.wetting_aid;
+  default: return t.slab;
+  }
+}
+
+Colour feel_colour(const Theme& t, session::Feel feel) {
+  using session::Feel;
+  if (feel == Feel::right) return t.right;
+  return feel < Feel::right ? t.sticky : t.runny;
+}
+
+Colour mixed(Colour a, Colour b, double t) {
+  return {between(a.r, b.r, t), between(a.g, b.g, t), between(a.b, b.b, t), between(a.a, b.a, t)};
+}
+
+}

@@ -1,0 +1,225 @@
+#include "screens/trail_geometry.hpp"
+
+#include "screens/measure.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace screens {
+
+double FlowScale::x(double f) const {
+  const double share = std::log(std::max(f, 1e-6) / low) / std::log(high / low);
+  return left + (right - left) * share;
+}
+
+double FlowScale::flow(double at) const {
+  return low * std::pow(high / low, (at - left) / (right - left));
+}
+
+FlowScale flow_scale(const bench::TrailView& trail, double left, double right) {
+  double low = 0.8, high = 6, middle = 2.2;
+  if (trail.band) {
+    middle = std::exp(trail.band->middle);
+    low = middle / 2.6;
+    high = middle * 2;
+  }
+  const auto include = [&](double flow) {
+    if (!std::isfinite(flow) || flow <= 0) return;
+    low = std::min(low, std::max(flow / 1.12, middle / 25));
+    high = std::max(high, std::min(flow * 1.12, middle * 6));
+  };
+  for (const auto& point : trail.points)
+    if (trail.whole || point.clock >= trail.from) include(point.flow);
+  for (const auto& flow : {trail.now, trail.landing, trail.next})
+    if (flow) include(*flow);
+  return {low, high, left, right};
+}
+
+namespace {
+
+std::string tick_label(double flow) {
+  const double tenths = flow * 10;
+  const bool whole = std::abs(flow - std::round(flow)) < 1e-9;
+  const bool one_digit = std::abs(tenths - std::round(tenths)) < 1e-9;
+  return words::fixed(flow, whole ? 0 : one_digit ? 1 : 2);
+}
+
+std::vector<Tick> ticks_of(const FlowScale& scale, const std::vector<double>& leads) {
+  std::vector<Tick> out;
+  const int from = static_cast<int>(std::floor(std::log10(scale.low)));
+  const int to = static_cast<int>(std::ceil(std::log10(scale.high)));
+  for (int power = from; power <= to; ++power)
+    for (const double lead : leads) {
+      const double flow = lead * std::pow(10.0, power);
+      if (flow >= scale.low * 0.999 && flow <= scale.high * 1.001)
+        out.push_back({flow, tick_label(flow)});
+    }
+  return out;
+}
+
+bool apart(const std::vector<Tick>& ticks, const FlowScale& scale, double cap_mm) {
+  double end = -1e9;
+  for (const Tick& tick : ticks) {
+    const double half = width_mm(tick.label, cap_mm, false) / 2, x = scale.x(tick.flow);
+    if (x - half < end + cap_mm * 0.7) return false;
+    end = x + half;
+  }
+  return true;
+}
+
+}
+
+std::vector<Tick> ticks(const FlowScale& scale, double cap_mm) {
+  const std::array<std::vector<double>, 5> choices{
+      {{1, 1.5, 2, 3, 4, 5, 6, 8}, {1, 1.5, 2, 3, 4, 6}, {1, 2, 3, 5}, {1, 3}, {1}}};
+  std::vector<Tick> out;
+  for (const auto& leads : choices) {
+    out = ticks_of(scale, leads);
+    if (apart(out, scale, cap_mm)) return out;
+  }
+  return out;
+}
+
+double TimeScale::y(session::Clock clock) const {
+  if (knots.size() < 2) return knots.empty() ? 0 : knots[0].second;
+  std::size_t i = 1;
+  while (i + 1 < knots.size() && clock > knots[i].first) ++i;
+  const auto& [c0, y0] = knots[i - 1];
+  const auto& [c1, y1] = knots[i];
+  return y0 + (y1 - y0) * (clock - c0) / (c1 - c0);
+}
+
+TimeScale time_scale(const bench::TrailView& trail, double top, double bottom) {
+  const double from = trail.from, to = std::max(trail.to, trail.from + 120);
+  std::vector<std::pair<double, double>> gaps;
+  double away = 0;
+  if (trail.whole)
+    for (std::size_t i = 1; i < trail.points.size(); ++i) {
+      const double start = trail.points[i - 1].clock, end = trail.points[i].clock;
+      if (!trail.points[i].after_gap || end <= start || start < from || end > to) continue;
+      gaps.push_back({start, end});
+      away += end - start;
+    }
+  const auto count = static_cast<double>(gaps.size());
+  const double gap_mm = std::min(gap_in_time_mm, (bottom - top) / 3 / std::max(1.0, count));
+  const double there = std::max(to - from - away, 1.0);
+  const double mm_per_s = (bottom - top - gap_mm * count) / there;
+  TimeScale scale;
+  const auto knot = [&](double clock, double y) {
+    if (scale.knots.empty() || clock > scale.knots.back().first) scale.knots.push_back({clock, y});
+  };
+  knot(from, top);
+  double clock = from, y = top;
+  for (const auto& [start, end] : gaps) {
+    y += (start - clock) * mm_per_s;
+    knot(start, y);
+    knot(end, y += gap_mm);
+    clock = end;
+  }
+  knot(to, bottom);
+  return scale;
+}
+
+std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
+                             Colour away, Colour right) {
+  const double best = paint::chance_right(band, std::exp(band.middle));
+  const int steps = std::max(2, static_cast<int>(scale.right - scale.left)); // one a mm
+  std::vector<Stop> stops{{scale.left - margin_mm, away}};
+  for (int i = 0; i <= steps; ++i) {
+    const double x = scale.left + (scale.right - scale.left) * i / steps;
+    const double share = paint::chance_right(band, scale.flow(x)) / best;
+    stops.push_back(
+        {x, mixed(away, right, std::isfinite(share) ? std::clamp(share, 0.0, 1.0) : 0)});
+  }
+  stops.push_back({scale.right + margin_mm, away});
+  return stops;
+}
+
+std::pair<double, double> band_edges(const paint::Band& band) {
+  return {std::exp(band.middle - band.half_width), std::exp(band.middle + band.half_width)};
+}
+
+// Liang and Barsky's clipping: is any of the segment inside?
+bool touches(const Rect& r, const Segment& s) {
+  double enter = 0, leave = 1;
+  const double dx = s.b.x - s.a.x, dy = s.b.y - s.a.y;
+  const auto edge = [&](double p, double q) { // p * t <= q
+    if (p == 0) return q >= 0;
+    if (p < 0)
+      enter = std::max(enter, q / p);
+    else
+      leave = std::min(leave, q / p);
+    return enter <= leave;
+  };
+  return edge(-dx, s.a.x - r.x) && edge(dx, r.right() - s.a.x) && edge(-dy, s.a.y - r.y) &&
+         edge(dy, r.bottom() - s.a.y);
+}
+
+bool overlap(const Rect& a, const Rect& b) {
+  return a.x < b.right() && b.x < a.right() && a.y < b.bottom() && b.y < a.bottom();
+}
+
+std::vector<std::vector<Point>> trail_pieces(const bench::TrailView& trail, const FlowScale& flow,
+                                             const TimeScale& time) {
+  std::vector<std::vector<Point>> pieces;
+  for (const auto& point : trail.points) {
+    if (!std::isfinite(point.flow)) continue;
+    if (pieces.empty() || point.after_gap) pieces.emplace_back();
+    pieces.back().push_back({flow.x(point.flow), time.y(point.clock)});
+  }
+  return pieces;
+}
+
+namespace {
+
+enum class Side { left, right, middle };
+
+Placed placed(const Flag& flag, Side side, double down, double cap_mm) {
+  const double air = 0.7, off = flag.size / 2 + 2.1;
+  const double width = width_mm(flag.words, cap_mm, false);
+  const double x = side == Side::left    ? flag.at.x - off - width
+                   : side == Side::right ? flag.at.x + off
+                                         : flag.at.x - width / 2;
+  const double baseline = flag.at.y + cap_mm / 2 + down;
+  return {{x - air, baseline - cap_mm - air, width + 2 * air, cap_mm * 1.3 + 2 * air},
+          {x, baseline}};
+}
+
+bool free_of(const Rect& box, const Taken& taken) {
+  const Rect& in = taken.within;
+  if (box.x < in.x || box.right() > in.right() || box.y < in.y || box.bottom() > in.bottom())
+    return false;
+  return std::none_of(taken.lines.begin(), taken.lines.end(),
+                      [&](const Segment& line) { return touches(box, line); }) &&
+         std::none_of(taken.boxes.begin(), taken.boxes.end(),
+                      [&](const Rect& other) { return overlap(box, other); });
+}
+
+}
+
+std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, Taken taken,
+                                                double cap_mm) {
+  for (const Flag& flag : flags)
+    taken.boxes.push_back(
+        {flag.at.x - flag.size / 2, flag.at.y - flag.size / 2, flag.size, flag.size});
+  std::vector<std::optional<Placed>> out;
+  for (const Flag& flag : flags) {
+    out.emplace_back();
+    const auto attempt = [&](Side side, double caps_down) {
+      if (out.back()) return;
+      const Placed place = placed(flag, side, caps_down * cap_mm, cap_mm);
+      if (free_of(place.box, taken)) out.back() = place;
+    };
+    // Beside the mark, left before right since the trail mostly comes from above left; then lower
+    // or higher, as long as it is plain which mark is meant.
+    for (const double down : {0.0, 0.5, -0.5, 1.0, -1.0, 1.5, -1.5})
+      for (const Side side : {Side::left, Side::right}) attempt(side, down);
+    for (const double down : {1.8, -1.8})
+      for (const Side side : {Side::middle, Side::left, Side::right}) attempt(side, down);
+    if (out.back()) taken.boxes.push_back(out.back()->box);
+  }
+  return out;
+}
+
+}

@@ -1,0 +1,79 @@
+// Where things stand on the trail: flow across on a log scale, time down. Pure.
+#pragma once
+
+#include "bench/view.hpp"
+#include "screens/shapes.hpp"
+#include "screens/theme.hpp"
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace screens {
+
+// Flow across: from low at x = left to high at x = right, 0 < low < high.
+struct FlowScale {
+  double low = 0.8, high = 6;
+  double left = 0, right = 100;
+  double x(double flow) const; // not clamped; a flow of 0 or less lies far left
+  double flow(double x) const;
+};
+
+// Wide enough for the band and for every flow shown, though never more than a factor of 25 below
+// the middle or of 6 above it: what lies beyond runs off the edge.
+FlowScale flow_scale(const bench::TrailView& trail, double left, double right);
+
+struct Tick {
+  double flow = 0;
+  std::string label;
+};
+// 1 1.5 2 3 4 5 6 8 10 15 ... as many as keep their labels apart.
+std::vector<Tick> ticks(const FlowScale& scale, double cap_mm);
+
+// Time down. In a whole batch the stretches where nobody was there are short and equal.
+struct TimeScale {
+  std::vector<std::pair<session::Clock, double>> knots; // clock -> y, both rising
+  double y(session::Clock clock) const;                 // beyond the ends: the end's slope
+};
+inline constexpr double gap_in_time_mm = 4;
+TimeScale time_scale(const bench::TrailView& trail, double top, double bottom);
+
+// The band from slab to the colour of right, by the chance that a hand would call it right,
+// relative to the best there is.
+// Beyond the scale's ends it fades out within margin_mm, so that no edge shows where none is.
+std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
+                             Colour away, Colour right);
+// The flows between which the hand's right lies.
+std::pair<double, double> band_edges(const paint::Band& band);
+
+struct Segment {
+  Point a, b;
+};
+bool touches(const Rect& rect, const Segment& segment); // ends and touching count
+bool overlap(const Rect& a, const Rect& b);
+
+// The lines of the trail, cut where nobody was there; the last pieces between cuts.
+std::vector<std::vector<Point>> trail_pieces(const bench::TrailView& trail, const FlowScale& flow,
+                                             const TimeScale& time);
+
+struct Flag {
+  Point at;
+  double size = 3; // of its mark
+  std::string words;
+};
+struct Placed {
+  Rect box; // what the words cover, with a little air
+  Point at; // baseline, left end
+};
+struct Taken {
+  std::vector<Segment> lines; // must not be touched
+  std::vector<Rect> boxes;    // must not be covered
+  Rect within;
+};
+// For each flag where its words can stand without touching anything; absent where there is no
+// such place. Earlier flags choose first, and none covers another's mark.
+std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, Taken taken,
+                                                double cap_mm);
+
+}

@@ -1,0 +1,65 @@
+// The pieces that every screen is put together from.
+#pragma once
+
+#include "bench/view.hpp"
+#include "screens/lettering.hpp"
+#include "screens/shapes.hpp"
+#include "screens/theme.hpp"
+
+#include <string>
+#include <vector>
+
+namespace screens {
+
+// A screen while it is being drawn.
+struct Sheet {
+  const bench::View& view;
+  const Theme& theme;
+  std::vector<Shape> shapes = {};
+};
+
+inline constexpr double radius_mm = 2.2;
+inline constexpr double outline_mm = 0.34;
+inline constexpr double padding_mm = 2.2; // from the edge of a pad to its words
+inline constexpr double line_step = 1.72; // from baseline to baseline, in heights of a capital
+
+void write(Sheet& sheet, Point at, Anchor anchor, const Lettering& lettering, Colour colour,
+           const std::string& words, double max_mm);
+
+// An area that is looked at.
+void panel(Sheet& sheet, const Rect& rect);
+
+// A pad's box, turned inside out while it is pressed; returns what to write on it with.
+Ground pad_box(Sheet& sheet, const bench::Pad& pad, const Ground& ground,
+               double outline = outline_mm);
+
+struct Label {
+  std::string words;
+  Lettering lettering = {};
+  bool quiet = false;
+  int max_lines = 2;
+};
+
+// One label under the other, centred in a rect or set left in it.
+void labels(Sheet& sheet, const Rect& rect, const Ground& ground, const std::vector<Label>& labels,
+            Anchor anchor = Anchor::centre);
+
+// The whole of a simple pad.
+void pad(Sheet& sheet, const bench::Pad& pad, const Ground& ground,
+         const std::vector<Label>& labels);
+
+// A share of 0 to 1 as a bar.
+void progress_bar(Sheet& sheet, const Rect& rect, Colour track, Colour done, double share);
+
+// ---- symbols, centred, in a square of `size` mm
+
+void material_symbol(Sheet& sheet, Point centre, double size, session::CardKind kind, Colour fill,
+                     Colour outline);
+void undo_arrow(Sheet& sheet, Point centre, double size, Colour colour);
+void tick(Sheet& sheet, Point centre, double size, Colour colour);
+void sun(Sheet& sheet, Point centre, double size, Colour colour);
+void moon(Sheet& sheet, Point centre, double size, Colour colour, Colour ground);
+void chevron(Sheet& sheet, Point centre, double size, Colour colour, bool to_the_right);
+void caution_sign(Sheet& sheet, Point centre, double size);
+
+}

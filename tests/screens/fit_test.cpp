@@ -1,0 +1,160 @@
+// Nothing that is said is cut off, too small, or outside its pad, on five sizes of display.
+#include "screens/draw.hpp"
+#include "screens/lettering.hpp"
+#include "screens/measure.hpp"
+#include "screens/theme.hpp"
+#include "screens/views.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+using namespace screens;
+
+namespace {
+
+Rect box_of(const Text& t) {
+  const double w = width_mm(t.words, t.cap_mm, t.bold);
+  const double x = t.anchor == Anchor::left     ? t.at.x
+                   : t.anchor == Anchor::centre ? t.at.x - w / 2
+                                                : t.at.x - w;
+  return {x, t.at.y - t.cap_mm, w, t.cap_mm};
+}
+
+bool holds(const Rect& outer, const Rect& r, double air) {
+  return r.x >= outer.x + air && r.right() <= outer.right() - air && r.y >= outer.y + air &&
+         r.bottom() <= outer.bottom() - air;
+}
+
+// The pad or area that a text stands in by its middle.
+Rect home_of(const bench::Layout& layout, const Rect& box) {
+  if (const bench::Pad* pad = bench::pad_at(layout, box.centre())) return pad->box;
+  for (const Rect& area :
+       {layout.title, layout.clock, layout.strip, layout.main, layout.side, layout.lower})
+    if (area.contains(box.centre())) return area;
+  return {};
+}
+
+std::vector<Text> texts(const std::vector<Shape>& shapes) {
+  std::vector<Text> out;
+  for (const Shape& shape : shapes)
+    if (const auto* text = std::get_if<Text>(&shape)) out.push_back(*text);
+  return out;
+}
+
+bool meant_to_end_in_dots(const std::string& words) {
+  return words == "trouble…" || words == "now…" || words == "bottle now…";
+}
+
+}
+
+TEST_CASE("the faces are there") { REQUIRE(faces_present()); }
+
+TEST_CASE("words stay within their pad or area, and none is cut") {
+  for (const auto& c : views::all()) {
+    CAPTURE(c.name);
+    for (const Text& text : texts(draw(c.view))) {
+      CAPTURE(text.words);
+      const Rect box = box_of(text);
+      if (text.max_mm > 0) CHECK(box.w <= text.max_mm + 0.01);
+      const Rect home = home_of(c.view.layout, box);
+      CAPTURE(box.x - home.x);
+      CAPTURE(home.right() - box.right());
+      CAPTURE(box.y - home.y);
+      CAPTURE(home.bottom() - box.bottom());
+      const bool dimmed =
+          c.view.layout.pads.size() == 1 && text.words.find("hold") == text.words.npos;
+      if (!dimmed) CHECK(holds(home, box, 0.4)); // else the unlocking pad lies over it
+      const bool cut = text.words.size() >= 3 && text.words.substr(text.words.size() - 3) == "…";
+      CHECK((!cut || meant_to_end_in_dots(text.words)));
+    }
+  }
+}
+
+TEST_CASE("no two texts of one screen overlap") {
+  for (const auto& c : views::all()) {
+    if (c.view.layout.pads.size() == 1) continue; // locked: one lies over the dimmed rest
+    CAPTURE(c.name);
+    const auto all = texts(draw(c.view));
+    for (std::size_t i = 0; i < all.size(); ++i)
+      for (std::size_t j = 0; j < i; ++j) {
+        const Rect a = box_of(all[i]), b = box_of(all[j]);
+        CAPTURE(all[i].words);
+        CAPTURE(all[j].words);
+        CHECK_FALSE((a.x < b.right() && b.x < a.right() && a.y < b.bottom() && b.y < a.bottom()));
+      }
+  }
+}
+
+// 16 minutes of arc (NUREG-0700) at 620 mm are 2.9 mm, at 500 mm 2.3 mm.
+TEST_CASE("capitals are high enough") {
+  for (const auto& c : views::all()) {
+    CAPTURE(c.name);
+    const bool slab = std::holds_alternative<bench::SlabView>(c.view.screen);
+    for (const Text& text : texts(draw(c.view))) {
+      CAPTURE(text.words);
+      CHECK(text.cap_mm >= (slab ? 2.9 : 2.3));
+      CHECK(std::find(cap::all.begin(), cap::all.end(), text.cap_mm) != cap::all.end());
+      if (slab && text.words == "12.34") CHECK(text.cap_mm >= 8);
+      if (slab && text.words == "12:34") CHECK(text.cap_mm >= 6.4);
+    }
+  }
+}
+
+TEST_CASE("the ratio and the timer are on the slab at all") {
+  for (const auto& c : views::all()) {
+    if (c.name.find("slab, running") != 0) continue;
+    const auto all = texts(draw(c.view));
+    for (const char* words : {"12.34", "12:34"})
+      CHECK(std::any_of(all.begin(), all.end(), [&](const Text& t) { return t.words == words; }));
+  }
+}
+
+TEST_CASE("a pressed pad looks different all over") {
+  auto c = views::all()[0];
+  const auto before = texts(draw(c.view));
+  for (const bench::Pad& pad : c.view.layout.pads) {
+    c.view.pressed = pad.id;
+    const auto after = texts(draw(c.view));
+    REQUIRE(after.size() == before.size());
+    bool changed = pad.id.kind == bench::PadKind::night; // a symbol without words
+    for (std::size_t i = 0; i < after.size(); ++i)
+      if (pad.box.contains(box_of(after[i]).centre()))
+        changed |= after[i].colour != before[i].colour;
+    CAPTURE(bench::name_of(pad.id));
+    CHECK(changed);
+  }
+}
+
+TEST_CASE("widths grow with the words and the capitals, and bad bytes do no harm") {
+  CHECK(width_mm("", 2.9, false) == 0);
+  CHECK(width_mm("drop", 2.9, false) > width_mm("dro", 2.9, false));
+  CHECK(width_mm("drop", 5.8, false) == doctest::Approx(2 * width_mm("drop", 2.9, false)));
+  CHECK(width_mm("\xff\xc3", 2.9, false) > 0);
+  std::size_t at = 0;
+  CHECK(next_letter("½", at) == 0xBD);
+  CHECK(at == 2);
+}
+
+TEST_CASE(
+    "B612's capitals are 0.626 of the size a toolkit takes, bold 0.628") { // measured in ImGui
+  CHECK(cap_of_size(false) == doctest::Approx(0.626).epsilon(0.002));
+  CHECK(cap_of_size(true) == doctest::Approx(0.628).epsilon(0.002));
+}
+
+TEST_CASE(
+    "words that are too long go to the next line, lose their brackets, break, and are cut last") {
+  const Lettering l{2.9, false, 2.9};
+  CHECK(fitted("one two", 100, l, 2).lines == std::vector<std::string>{"one two"});
+  CHECK(fitted("another amount", 20, l, 2).lines == std::vector<std::string>{"another", "amount"});
+  CHECK(fitted("Phthalo blue (green shade)", 18, l, 2).lines ==
+        std::vector<std::string>{"Phthalo", "blue"});
+  const Lines broken = fitted("Quinacridone", 20, l, 2);
+  CHECK_FALSE(broken.cut);
+  REQUIRE(broken.lines.size() == 2);
+  CHECK(broken.lines[0].back() == '-');
+  const Lines cut = fitted("one two three four", 10, l, 1);
+  CHECK(cut.cut);
+  CHECK(cut.lines[0].substr(cut.lines[0].size() - 3) == "…");
+  CHECK(fitted("", 10, l, 1).lines.empty());
+}

@@ -1,0 +1,55 @@
+#include "screens/phrases.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace screens;
+
+// Moments by GNU date: `date -u -d @1773066720`, and the others back from `date -u -d ... +%s`.
+TEST_CASE("times of day and dates, in the zone given") {
+  CHECK(date_and_time(1773066720000, 0) == "9 March, 14:32");
+  CHECK(date_and_time(1773066720000, 60) == "9 March, 15:32");
+  CHECK(date_and_time(1709251140000, 0) == "29 Feb, 23:59"); // 2024, a leap year
+  CHECK(date_and_time(1709251140000, 1) == "1 March, 00:00");
+  CHECK(date_and_time(-1800000, 0) == "31 Dec, 23:30"); // before 1970
+  CHECK(time_of_day(0, -300) == "19:00");
+}
+
+TEST_CASE("a running time") {
+  CHECK(minutes_seconds(0) == "0:00");
+  CHECK(minutes_seconds(754.9) == "12:34");
+  CHECK(minutes_seconds(6000) == "100:00");
+  CHECK(minutes_seconds(std::nan("")) == "0:00");
+}
+
+TEST_CASE("amounts as they are said at the bench") {
+  using session::Unit;
+  CHECK(amount_words(Unit::drops, 1) == "1 drop");
+  CHECK(amount_words(Unit::drops, 5) == "5 drops");
+  CHECK(amount_words(Unit::spoons, 0.25) == "¼ tsp");
+  CHECK(amount_words(Unit::spoons, 1.5) == "1½ tsp");
+  CHECK(amount_words(Unit::g, 0.42) == "0.4 g");
+  CHECK(amount_words(Unit::g, 250) == "250 g");
+  CHECK(next_words({Unit::g, 0}) == "weigh");
+  CHECK(amount_pad_words("1/2 tsp") == "½ tsp");
+}
+
+TEST_CASE("what the next undo takes back") {
+  const session::Added drop{"gum", session::Unit::drops, 1, "dropper"};
+  CHECK(event_words(drop, "Binder") == "Binder 1 drop");
+  CHECK(event_words(session::Felt{session::Feel::wont_move}, "") == "won’t move");
+  CHECK(event_words(session::CountLost{"gum"}, "Binder") == "Binder, count lost");
+}
+
+TEST_CASE("advice from the class alone says that it is a guess; the rest does not") {
+  bench::Advice a;
+  a.kind = bench::Advice::add_drops;
+  a.drops = 10;
+  CHECK(advice_words(a) == "a guess: add 10 drops, then mull");
+  a.rests_on = paint::RestsOn::studio;
+  CHECK(advice_words(a) == "add 10 drops, then mull");
+  a.drops = 1;
+  CHECK(advice_words(a) == "add 1 drop, then mull");
+  CHECK(advice_words({}) == "weigh the pigment first");
+}

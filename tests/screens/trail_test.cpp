@@ -1,0 +1,165 @@
+#include "screens/draw.hpp"
+#include "screens/measure.hpp"
+#include "screens/trail_geometry.hpp"
+#include "screens/views.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <limits>
+
+using namespace screens;
+
+namespace {
+
+std::string labels_of(const std::vector<Tick>& ticks) {
+  std::string out;
+  for (const Tick& tick : ticks) out += (out.empty() ? "" : " ") + tick.label;
+  return out;
+}
+
+// Every point of a dense walk along the line, so that the check shares no code with what it checks.
+bool meets(const Rect& box, const std::vector<Point>& line) {
+  for (std::size_t i = 1; i < line.size(); ++i)
+    for (int k = 0; k <= 400; ++k) {
+      const double t = k / 400.0;
+      if (box.contains({line[i - 1].x + (line[i].x - line[i - 1].x) * t,
+                        line[i - 1].y + (line[i].y - line[i - 1].y) * t}))
+        return true;
+    }
+  return false;
+}
+
+}
+
+TEST_CASE("flow runs on a log scale") {
+  const FlowScale s{1, 4, 0, 100};
+  CHECK(s.x(1) == doctest::Approx(0));
+  CHECK(s.x(2) == doctest::Approx(50)); // half of two doublings
+  CHECK(s.x(4) == doctest::Approx(100));
+  CHECK(s.flow(50) == doctest::Approx(2));
+  CHECK(s.x(0) < 0); // nothing there yet: off to the left, and finite
+  CHECK(std::isfinite(s.x(0)));
+}
+
+TEST_CASE("ticks are 1 1.5 2 3 4 5 6 8, fewer where labels would touch") {
+  CHECK(labels_of(ticks({0.9, 9, 0, 200}, 2.9)) == "1 1.5 2 3 4 5 6 8");
+  CHECK(labels_of(ticks({0.09, 1.1, 0, 200}, 2.9)) == "0.1 0.15 0.2 0.3 0.4 0.5 0.6 0.8 1");
+  for (const double width : {30.0, 60.0, 110.0}) {
+    const FlowScale s{0.3, 12, 0, width};
+    const auto all = ticks(s, 2.9);
+    REQUIRE_FALSE(all.empty());
+    for (std::size_t i = 1; i < all.size(); ++i)
+      CHECK(s.x(all[i].flow) - s.x(all[i - 1].flow) >
+            (width_mm(all[i].label, 2.9, false) + width_mm(all[i - 1].label, 2.9, false)) / 2);
+  }
+}
+
+TEST_CASE("the scale holds the band and every flow, and is not stretched without end") {
+  auto trail = views::trail();
+  FlowScale s = flow_scale(trail, 0, 100);
+  for (const auto& p : trail.points) CHECK((s.low < p.flow && p.flow < s.high));
+  const auto [low, high] = band_edges(*trail.band);
+  CHECK((s.low < low && high < s.high));
+  trail.points = {{0, 1e-5, false}, {1, std::numeric_limits<double>::quiet_NaN(), false}};
+  s = flow_scale(trail, 0, 100);
+  CHECK(s.low >= 2.6 / 25 - 1e-9);
+  CHECK(flow_scale({}, 0, 100).low == doctest::Approx(0.8)); // nothing known at all
+}
+
+TEST_CASE("time runs evenly on the slab; in the book a gap is short") {
+  auto trail = views::trail();
+  const TimeScale slab = time_scale(trail, 0, 90);
+  CHECK(slab.y(0) == doctest::Approx(0));
+  CHECK(slab.y(450) == doctest::Approx(45));
+  CHECK(slab.y(900) == doctest::Approx(90));
+  CHECK(slab.y(-100) == doctest::Approx(-10)); // what is older runs off the top
+
+  trail.whole = true;
+  trail.points = {{0, 1, false}, {100, 1, false}, {100000, 1, true}, {100100, 1, false}};
+  trail.to = 100100;
+  const TimeScale book = time_scale(trail, 0, 90);
+  CHECK(book.y(100000) - book.y(100) == doctest::Approx(gap_in_time_mm));
+  CHECK(book.y(100) == doctest::Approx(43)); // (90 - 4) / 2
+  CHECK(book.y(100100) == doctest::Approx(90));
+  CHECK(trail_pieces(trail, {}, book).size() == 2);
+}
+
+TEST_CASE("an empty trail has a scale, and no point is not a point") {
+  bench::TrailView none;
+  CHECK(std::isfinite(time_scale(none, 0, 90).y(10)));
+  CHECK(trail_pieces(none, {}, time_scale(none, 0, 90)).empty());
+  none.points = {{1, std::numeric_limits<double>::quiet_NaN(), false}};
+  CHECK(trail_pieces(none, {}, time_scale(none, 0, 90)).empty());
+}
+
+TEST_CASE("the band is strongest at its middle, falls to both sides and ends in nothing") {
+  const paint::Band band{.middle = std::log(2.0), .sd = 0.2, .half_width = 0.2, .slope = 0.06};
+  const FlowScale s{1, 4, 0, 100};
+  const Colour away{0, 0, 0, 255}, right{200, 200, 200, 255};
+  const auto stops = band_stops(band, s, 4, away, right);
+  CHECK(stops.front().x == doctest::Approx(-4));
+  CHECK(stops.back().x == doctest::Approx(104));
+  CHECK(stops.front().colour == away);
+  CHECK(stops.back().colour == away);
+  for (std::size_t i = 1; i < stops.size(); ++i) {
+    CHECK(stops[i].x > stops[i - 1].x);
+    if (stops[i].x <= 50) CHECK(stops[i].colour.g >= stops[i - 1].colour.g);
+    if (stops[i - 1].x >= 50) CHECK(stops[i].colour.g <= stops[i - 1].colour.g);
+  }
+  CHECK(stops[51].x == doctest::Approx(50));
+  CHECK(stops[51].colour == right);
+  const auto [low, high] = band_edges(band);
+  CHECK(low == doctest::Approx(1.637462)); // 2 e^-0.2
+  CHECK(high == doctest::Approx(2.442806));
+}
+
+TEST_CASE("a segment touches a rect or does not") {
+  const Rect r{10, 10, 10, 10};
+  CHECK(touches(r, {{0, 15}, {30, 15}}));  // through
+  CHECK(touches(r, {{12, 12}, {13, 13}})); // inside
+  CHECK(touches(r, {{0, 0}, {10, 10}}));   // to the corner
+  CHECK(touches(r, {{15, 15}, {15, 15}})); // a point
+  CHECK_FALSE(touches(r, {{0, 0}, {9, 30}}));
+  CHECK_FALSE(touches(r, {{0, 21}, {30, 21}}));
+  CHECK_FALSE(touches(r, {{0, 12}, {12, 0}})); // past the corner
+}
+
+TEST_CASE("words of a flag stand on the free side, or are left out") {
+  const Flag flag{{50, 50}, 3, "too sticky"};
+  Taken taken;
+  taken.within = {0, 0, 100, 100};
+  auto place = place_labels({flag}, taken, 2.9)[0];
+  REQUIRE(place);
+  CHECK(place->box.right() < 50);
+  taken.lines = {{{45, 0}, {45, 100}}};
+  place = place_labels({flag}, taken, 2.9)[0];
+  REQUIRE(place);
+  CHECK(place->box.x > 50);
+  taken.lines.push_back({{55, 0}, {55, 100}});
+  CHECK_FALSE(place_labels({flag}, taken, 2.9)[0]);
+}
+
+TEST_CASE("on every display no word of the trail touches a line of it") {
+  for (const auto& c : views::all()) {
+    if (c.view.layout.pads.size() == 1) continue; // locked
+    CAPTURE(c.name);
+    const auto shapes = draw(c.view);
+    std::size_t flags = 0;
+    for (const Shape& text : shapes) {
+      const auto* t = std::get_if<Text>(&text);
+      if (!t || !c.view.layout.main.contains(t->at)) continue;
+      const double w = width_mm(t->words, t->cap_mm, t->bold);
+      const double x = t->anchor == Anchor::left     ? t->at.x
+                       : t->anchor == Anchor::centre ? t->at.x - w / 2
+                                                     : t->at.x - w;
+      flags += t->words == "gelling" && t->anchor == Anchor::left;
+      for (const Shape& line : shapes)
+        if (const auto* l = std::get_if<Line>(&line)) {
+          CAPTURE(t->words);
+          CHECK_FALSE(meets({x, t->at.y - t->cap_mm, w, t->cap_mm}, l->points));
+        }
+    }
+    if (c.name.find("slab, running") == 0) CHECK(flags == 1); // the newest flag has its word
+  }
+}

@@ -1,0 +1,219 @@
+#include "screens/views.hpp"
+
+#include "bench/choices.hpp"
+#include "bench/materials.hpp"
+#include "paint/catalogue.hpp"
+
+#include <cmath>
+
+namespace views {
+
+using namespace bench;
+
+namespace {
+
+const Size displays[]{{218, 136}, {237, 148}, {280, 175}, {136, 218}, {148, 237}};
+
+Bench bench_on(Size mm) {
+  Now now;
+  now.fresh = [] { return 7u; };
+  Bench b = start("s", "tablet", {mm}, now);
+  b.loaded = true;
+  return b;
+}
+
+// A batch on the slab, of the longest names on the shelf that ships.
+void open_batch(Bench& b) {
+  b.screen = Screen::slab;
+  b.batch = "b";
+  session::Batch batch;
+  batch.id = "b";
+  batch.name = "Cerulean blue (chromium), 3";
+  batch.passes = {{session::Stage::mulling, 3, 0, std::nullopt}};
+  for (const session::Card& card : b.shelf)
+    for (const char* id : {"gum_12_glycerin", "water", "honey_11", "glycerin", "ox_gall", "pb36"})
+      if (card.id == id) batch.cards[card.id] = card;
+  b.folded = batch;
+}
+
+SlabView slab_of(const Bench& b) {
+  SlabView v;
+  for (const session::Card& card : materials_of(b))
+    v.materials.push_back({{PadKind::add, card.id}, card.is_a, card.name, card.colour, 123.4, {}});
+  v.pass = {PassView::scrape, session::Stage::mulling, 3, 754, 210};
+  v.undo = {session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
+            "Gum 1 : 2, glycerin", true, 0};
+  v.dot = session::Specks::many;
+  v.trail = trail();
+  v.ratio = paint::exact(12.34);
+  v.advice.kind = Advice::add_drops;
+  v.advice.drops = 10;
+  v.advice.gum = paint::GumState::too_little;
+  v.dried_mL = 0.5;
+  v.middle = b.middle;
+  v.amount = b.amount;
+  if (b.number) v.number = NumberView{b.number->target, "123.4", "Gum 1 : 2, glycerin", {}};
+  return v;
+}
+
+View around(const Bench& b) {
+  View v;
+  v.layout = layout(b);
+  v.strip = {b.screen, "", 0x2266AA, 14, 32, true, b.night};
+  if (!b.batch.empty()) v.strip.batch_name = b.folded->name;
+  return v;
+}
+
+void add_slabs(std::vector<Case>& out, Size mm, const std::string& on) {
+  Bench b = bench_on(mm);
+  open_batch(b);
+  const auto keep = [&](const std::string& what, SlabView slab) {
+    View v = around(b);
+    v.screen = std::move(slab);
+    out.push_back({"slab, " + what + on, mm, v});
+  };
+  keep("running", slab_of(b));
+  SlabView bad = slab_of(b);
+  bad.undo = {session::Gathered{}, "", false, 12};
+  bad.save_failure = "no space is left on the device";
+  bad.dust = true;
+  bad.notice.not_counted = NotCounted::rested;
+  bad.pass.running = session::Stage::wetting_out;
+  bad.pass.next = PassView::mull;
+  bad.dot.reset();
+  keep("in trouble", bad);
+  SlabView first = slab_of(b);
+  first.trail = {};
+  first.ratio.reset();
+  first.advice = {};
+  first.pass = {PassView::wet_out, std::nullopt, 1, 0, 210};
+  for (auto& m : first.materials) m.grams.reset();
+  keep("empty", first);
+  for (const auto kind : {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge}) {
+    SlabView advised = slab_of(b);
+    advised.advice.kind = kind;
+    advised.advice.low_g = 14.5;
+    advised.advice.high_g = 19.5;
+    advised.advice.pigment_g = 1.2;
+    keep("advised", advised);
+  }
+  b.folded->passes[0].end = 100;
+  SlabView idle = slab_of(b);
+  idle.pass = {PassView::mull, std::nullopt, 12, 0, 210};
+  keep("may gather", idle);
+  for (const Middle middle : {Middle::amounts, Middle::bottles, Middle::specks, Middle::troubles}) {
+    b.middle = middle;
+    keep("choosing", slab_of(b));
+  }
+  b.middle = Middle::number;
+  b.number = NumberEntry{{PadKind::bottle_of, "gum_12_glycerin"}, "", {}};
+  keep("number", slab_of(b));
+  SlabView wrong = slab_of(b);
+  wrong.number->error = words::Error{words::Say::not_a_number, {"123.4.5"}};
+  keep("not a number", wrong);
+  b.middle = Middle::trail;
+  b.folded->progress = session::Progress::gathered;
+  SlabView gathered = slab_of(b);
+  gathered.advice.kind = Advice::gathered;
+  keep("gathered", gathered);
+  b.locked = true;
+  SlabView locked = slab_of(b);
+  locked.locked = true;
+  locked.unlocking = 0.4;
+  keep("locked", locked);
+}
+
+void add_plans(std::vector<Case>& out, Size mm, const std::string& on) {
+  Bench b = bench_on(mm);
+  for (b.plan.page = 0; b.plan.page < 20; ++b.plan.page) {
+    View v = around(b);
+    PlanView plan;
+    for (const session::Card& card : b.shelf)
+      if (pad_of(v.layout, {PadKind::pigment, card.id}))
+        plan.pigments.push_back(
+            {{PadKind::pigment, card.id}, card.name, card.index_name, card.colour, true});
+    if (plan.pigments.empty()) break;
+    for (const session::Card* card : shelf_of(b, session::CardKind::binder))
+      plan.binders.push_back({{PadKind::binder, card->id}, card->name, "", 0, true});
+    plan.name = "Cerulean blue (chromium), 3";
+    plan.grams = 123.4;
+    plan.first_helping = paint::Helping{41.5, 58.5};
+    plan.cautions = {words::Say::caution_dust, words::Say::caution_cobalt};
+    for (const words::Say care : paint::general_care()) plan.cautions.push_back(care);
+    plan.missing = words::Say::plan_choose_pigment;
+    v.screen = plan;
+    out.push_back({"plan" + on, mm, v});
+  }
+}
+
+void add_books(std::vector<Case>& out, Size mm, const std::string& on) {
+  Bench b = bench_on(mm);
+  b.screen = Screen::book;
+  b.batches = {"one", "two"};
+  View v = around(b);
+  BookView list;
+  for (const std::string& id : b.batches)
+    list.rows.push_back({{PadKind::batch, id},
+                         "Cerulean blue (chromium), 3",
+                         0x2266AA,
+                         1773066720000,
+                         session::Progress::gathered,
+                         12.34,
+                         true});
+  list.damages = 2;
+  v.screen = list;
+  out.push_back({"book" + on, mm, v});
+  open_batch(b);
+  b.screen = Screen::book;
+  b.book.batch = "one";
+  v = around(b);
+  BookView one;
+  session::Batch batch = *b.folded;
+  for (const auto& [id, card] : batch.cards)
+    batch.totals.push_back({card, paint::exact(123.4), 52, {{"teaspoon", 1.25}}, 0, false});
+  batch.standing.binder_ratio = paint::exact(12.34);
+  batch.standing.flow_now = paint::exact(2.7);
+  batch.standing.water_lost_mL = paint::exact(0.9);
+  one.batch = batch;
+  one.trail = trail();
+  one.trail.whole = true;
+  one.trail.gathered = 900;
+  v.screen = one;
+  out.push_back({"one batch" + on, mm, v});
+}
+
+}
+
+TrailView trail() {
+  using session::Feel;
+  TrailView t;
+  double flow = 1.2;
+  for (double clock = 30; clock <= 900; clock += 15) {
+    const bool drop = static_cast<int>(clock) % 60 < 30;
+    t.points.push_back({clock, flow, clock == 600});
+    t.points.push_back({clock, flow *= drop ? 1.03 : 0.995, false});
+    if (static_cast<int>(clock) % 150 == 0) t.marks.push_back({clock, flow, Feel::too_sticky});
+  }
+  t.marks.push_back({880, flow, session::Specks::few});
+  t.marks.push_back({890, flow, session::TroubleKind::gelling});
+  t.passes = {{session::Stage::wetting_out, 0, 30, 200}, {session::Stage::mulling, 1, 210, 900}};
+  t.band = paint::Band{.middle = std::log(2.6), .sd = 0.2, .half_width = 0.17, .slope = 0.06};
+  t.now = flow;
+  t.next = flow * 1.12;
+  t.from = 0;
+  t.to = 900;
+  return t;
+}
+
+std::vector<Case> all() {
+  std::vector<Case> out;
+  for (const Size mm : displays) {
+    const std::string on = ", " + words::fixed(mm.w, 0) + " x " + words::fixed(mm.h, 0);
+    add_slabs(out, mm, on);
+    add_plans(out, mm, on);
+    add_books(out, mm, on);
+  }
+  return out;
+}
+
+}
