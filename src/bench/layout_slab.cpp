@@ -1,6 +1,8 @@
 #include "bench/layout_of.hpp"
 #include "bench/materials.hpp"
 
+#include <algorithm>
+
 namespace bench {
 
 namespace {
@@ -13,7 +15,7 @@ struct Cells {
   Rect numbers; // its lower part
 };
 
-constexpr double numbers_grow_mm = 3.5; // the numbers need a little more than one row of cells
+constexpr double numbers_mm = 25.9; // the numbers need a little more than one row of cells
 
 Cells cells_lying(const Grid& g) {
   Cells c;
@@ -28,9 +30,6 @@ Cells cells_lying(const Grid& g) {
   c.trouble = g.cell(6, 3);
   for (int i = 0; i < 5; ++i) c.feels[i] = g.cell(2 + i, 4);
   c.middle = g.cell(2, 0, 4, 4);
-  c.numbers = g.cell(2, 3, 4);
-  c.numbers.y -= numbers_grow_mm;
-  c.numbers.h += numbers_grow_mm;
   return c;
 }
 
@@ -47,7 +46,6 @@ Cells cells_upright(const Grid& g) {
   c.trouble = g.cell(3, 7);
   for (int i = 0; i < 5; ++i) c.feels[i] = g.cell(i, 5);
   c.middle = g.cell(0, 0, 5, 5);
-  c.numbers = g.cell(0, 3, 5, 2);
   return c;
 }
 
@@ -67,6 +65,8 @@ void mirror(Cells& c, const Rect& area) {
 Cells cells_of(const Display& display) {
   const Grid grid = slab_grid(display);
   Cells c = display.upright() ? cells_upright(grid) : cells_lying(grid);
+  const double h = std::max(numbers_mm, grid.cell(0, 0).h);
+  c.numbers = {c.middle.x, c.middle.bottom() - h, c.middle.w, h};
   if (display.hand == Hand::right) mirror(c, grid.area);
   return c;
 }
