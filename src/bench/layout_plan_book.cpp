@@ -48,16 +48,15 @@ void lay_out_pigments(const Bench& bench, Rect area, Layout& layout) {
 void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
   layout.side = area;
   const auto binders = shelf_of(bench, session::CardKind::binder);
-  const double row = bench.display.upright() ? row_mm : row_mm + 1;
-  const Grid grid{2, 2, take_top(area, 2 * row + gap_mm)};
+  const Grid grid{2, 2, take_top(area, 2 * row_mm + gap_mm)};
   for (int i = 0; i < static_cast<int>(binders.size()) && i < 4; ++i)
     add(layout, PadKind::binder, grid.cell(i % 2, i / 2), binders[i]->id);
   add(layout, PadKind::name, take_top(area, row_mm));
-  const Grid quarter{4, 1, take_top(area, row + 1)};
+  const Grid quarter{4, 1, take_top(area, row_mm)};
   add(layout, PadKind::weigh, quarter.cell(0, 0, 2));
   add(layout, PadKind::celsius, quarter.cell(2, 0));
   add(layout, PadKind::humidity, quarter.cell(3, 0));
-  const Rect begin = take_bottom(area, row + 3);
+  const Rect begin = take_bottom(area, row_mm + 1.5);
   if (!missing_for_begin(bench)) add(layout, PadKind::begin, begin);
   layout.lower = area;
   if (missing_for_begin(bench)) layout.lower.h = begin.bottom() - area.y;

@@ -14,12 +14,16 @@ PlanView::Row plan_row(const session::Card& card, PadKind kind, const std::strin
   return {{kind, card.id}, card.name, card.index_name, card.colour, card.id == chosen};
 }
 
+// The mask comes first; gloves are said only where this pigment wants them.
 std::vector<words::Say> cautions_of(const std::string& pigment) {
-  std::vector<words::Say> out;
+  std::vector<words::Say> out{words::Say::care_mask};
   for (const paint::CataloguePigment& entry : paint::catalogue())
     if (entry.id == pigment)
-      for (const paint::Caution c : entry.cautions) out.push_back(paint::sentence(c));
-  for (const words::Say care : paint::general_care()) out.push_back(care);
+      for (const paint::Caution c : entry.cautions)
+        if (c != paint::Caution::dust) out.push_back(paint::sentence(c));
+  for (const words::Say care : paint::general_care())
+    if (care != words::Say::care_mask && (care != words::Say::care_gloves || pigment.empty()))
+      out.push_back(care);
   return out;
 }
 

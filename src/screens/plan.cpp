@@ -52,6 +52,17 @@ void field_pad(Sheet& sheet, const bench::Pad& at, const std::string& text, Say 
         empty ? t.quiet : t.ink, empty ? say(meaning) : text, at.box.w - 6);
 }
 
+std::string weigh_words(const bench::PlanView& plan) {
+  if (!plan.first_helping || plan.grams <= 0) return say(Say::plan_weigh);
+  return say(Say::plan_first_helping,
+             {fixed(plan.first_helping->low, 1), fixed(plan.first_helping->high, 1)});
+}
+
+std::string celsius_words(double celsius) {
+  const bool whole = celsius == static_cast<int>(celsius);
+  return say(Say::plan_celsius, {fixed(celsius, whole ? 0 : 1)});
+}
+
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   const Ground g = plain(sheet.theme);
   const std::string guess = plan.room_guessed ? say(Say::plan_guess) : "";
@@ -60,11 +71,9 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   case PadKind::weigh:
     return pad(sheet, at, g,
                {{plan.grams > 0 ? grams_words(plan.grams) : say(Say::plan_not_weighed), clean_bold},
-                {say(Say::plan_weigh), small, true}});
+                {weigh_words(plan), small, true}});
   case PadKind::celsius:
-    return pad(
-        sheet, at, g,
-        {{say(Say::plan_celsius, {fixed(plan.celsius, 0)}), clean_bold}, {guess, small, true}});
+    return pad(sheet, at, g, {{celsius_words(plan.celsius), clean_bold}, {guess, small, true}});
   case PadKind::humidity:
     return pad(sheet, at, g,
                {{say(Say::plan_humidity, {fixed(plan.humidity * 100, 0)}), clean_bold},
@@ -121,16 +130,10 @@ void cautions(Sheet& sheet, const Rect& area, double y, const std::vector<words:
 void notes(Sheet& sheet, const bench::PlanView& plan) {
   const Theme& t = sheet.theme;
   panel(sheet, sheet.view.layout.lower);
-  const Rect area = inset(sheet.view.layout.lower, 3);
+  const Rect area = inset(sheet.view.layout.lower, 2.5);
   double y = area.y + 0.3;
   if (plan.error) y = note(sheet, area, y, words::message(*plan.error), clean_bold, t.ink) + 1;
   if (plan.missing) y = note(sheet, area, y, say(*plan.missing), clean_bold, t.right_ink) + 1;
-  if (plan.first_helping && plan.grams > 0)
-    y = note(sheet, area, y,
-             say(Say::plan_first_helping,
-                 {fixed(plan.first_helping->low, 1), fixed(plan.first_helping->high, 1)}),
-             clean_bold, t.right_ink) +
-        1;
   cautions(sheet, area, y, plan.cautions);
 }
 

@@ -2,6 +2,46 @@
 
 namespace words {
 
+namespace {
+
+constexpr std::string_view help_text =
+    R"(Slabside: making watercolour paint by touch, with a record that can be made again.
+
+slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
+                                 the window, on this studio (else ~/Slabside); size in pixels
+                                 (1280x800), and in mm as it is on the real display
+slabside picture plan|slab|book --out FILE.png [--studio DIR] [--batch BATCH] [--at TIME]
+                 [--middle amounts|bottles|specks|troubles|number] [--size WxH] [--mm WxH]
+                 [--hand left|right] [--night]
+                                 a screen without a window, as it was at a time (else now)
+
+slabside list  [--studio DIR]    all batches, oldest first
+slabside show  BATCH [--studio DIR] [--json]
+                                 one batch as numbers: by id, by name, or “last”
+slabside check DIR               look for damage in a studio's files; changes nothing
+slabside play  SCRIPT --studio DIR [--adrift DIR] [--report] [--pace N] [--fault F]
+                                 taps from a script, on the real bench, without a window
+slabside help                    this
+
+Exit status: 0 done, 1 something is wrong, 2 the words make no sense.
+
+A script has one thing to do in a line; # begins a line that says nothing.
+  at 2026-11-20T14:02:00+01:00   sets the clock       seed 7    the same ids each time
+  display 218x136 [right]        in mm                session c41e08d5, device a83f
+  tap PAD [x10] [every 1.5]      seconds, from press to press
+  type 12.5                      digits and “that's it” on the number pad
+  write name TEXT                into the field “name” or “search”
+  wait 90 | wait 5m | wait 2h
+  down PAD, slide, up            one touch by hand
+  stop                           end without a goodbye, as if killed
+--report prints “saved N” when line N lies on the disk, and the window, which takes --report and
+--fault too, “ready”, “unsaved N” and “closed”; --pace 50 plays 50 times faster than
+life, without it as fast as it goes; --adrift is where lines go while the studio fails.
+--fault slow:150, silent, fail:7, fail-from:7, fail-write:3:EIO … spoils the studio's disk.
+)";
+
+}
+
 std::string_view pattern(Say id) {
   switch (id) {
   case Say::none: return "";
@@ -26,20 +66,17 @@ std::string_view pattern(Say id) {
   case Say::catalogue_unknown_word: return "Pigment catalogue, {0}: “{1}” does not know “{2}”.";
   case Say::catalogue_twice: return "Pigment catalogue, {0}: “{1}” was there before.";
   case Say::caution_dust: return "Dry powder: dust mask on (FFP2, N95 or better) until it is wet.";
-  case Say::caution_cobalt: return "Cobalt: wear gloves, and breathe none of the dust.";
-  case Say::caution_cadmium:
-    return "Cadmium: wear gloves, breathe no dust, never sand or spray it.";
-  case Say::caution_nickel: return "Nickel: wear gloves and keep it off the skin.";
+  case Say::caution_cobalt: return "Cobalt: gloves on, breathe no dust.";
+  case Say::caution_cadmium: return "Cadmium: gloves, no dust, never sand or spray.";
+  case Say::caution_nickel: return "Nickel: gloves on, keep it off the skin.";
   case Say::caution_chromium:
     return "Chromium: wear gloves; ask whether it is free of chromium(VI).";
-  case Say::caution_manganese:
-    return "Manganese: breathing it over years does harm. Keep dust down.";
-  case Say::caution_no_drain: return "No rinse water of it down the drain: wipe up and collect it.";
-  case Say::caution_silica:
-    return "May hold fine quartz: mask on while dry, wipe wet, never sweep.";
+  case Say::caution_manganese: return "Manganese: years of its dust do harm.";
+  case Say::caution_no_drain: return "Keep its rinse water out of the drain.";
+  case Say::caution_silica: return "May hold quartz dust: wipe wet, never sweep.";
   case Say::caution_fine_black:
     return "Very fine: IARC lists it as possibly causing cancer when breathed.";
-  case Say::caution_nano: return "Finer than most: it stays in the air long. Wet it slowly.";
+  case Say::caution_nano: return "Very fine, stays in the air: wet it slowly.";
   case Say::caution_combustible:
     return "A cloud of this powder can catch fire: no flame, no sparks.";
   case Say::caution_no_acid_sulfide:
@@ -47,7 +84,7 @@ std::string_view pattern(Say id) {
   case Say::caution_no_acid_cyanide:
     return "No acid, no strong heat: it can give off hydrogen cyanide.";
   case Say::caution_borate: return "May hold borate: look for it in the safety data sheet.";
-  case Say::caution_sensitiser: return "Can set off an allergy: off the skin, out of the air.";
+  case Say::caution_sensitiser: return "Can set off an allergy: off the skin.";
   case Say::caution_no_heat: return "Do not heat it above 200 °C.";
   case Say::care_mask: return "While powder is dry: mask on (FFP2, N95 or better), air moving.";
   case Say::care_no_food_tools: return "No kitchen tools, no food at the bench, no licked brushes.";
@@ -62,6 +99,7 @@ std::string_view pattern(Say id) {
   case Say::field_not_text: return "“{0}” is not text";
   case Say::field_not_yes_or_no: return "“{0}” is neither true nor false";
   case Say::field_not_object: return "“{0}” is not an object";
+  case Say::field_not_a_colour: return "“colour” is not of the form #rrggbb";
   case Say::field_not_a_line: return "“{0}” does not name a line";
   case Say::field_twice: return "a field stands there twice";
   case Say::line_too_long: return "the line has {0} bytes; {1} is the most";
@@ -134,7 +172,6 @@ std::string_view pattern(Say id) {
   case Say::amount_grams: return "{0} g";
   case Say::amount_weigh: return "weigh";
   case Say::amount_none: return "none";
-  case Say::amount_some: return "some";
   case Say::amount_weighed: return "weighed";
   case Say::did_added: return "{0} {1}";
   case Say::did_bottle: return "{0} bottle {1}";
@@ -183,24 +220,21 @@ std::string_view pattern(Say id) {
   case Say::ask_pigment_grams: return "pigment, in g";
   case Say::ask_celsius: return "room, in °C";
   case Say::ask_humidity: return "humidity, in %";
-  case Say::weigh_bottle_of: return "weigh {0}";
   case Say::plan_search: return "search a pigment";
   case Say::plan_name: return "name of the batch";
   case Say::plan_weigh: return "pigment to weigh";
   case Say::plan_not_weighed: return "later";
   case Say::plan_begin: return "begin";
-  case Say::plan_begin_at_slab: return "at the slab";
   case Say::plan_guess: return "a guess";
   case Say::plan_celsius: return "{0} °C";
   case Say::plan_humidity: return "{0} %";
-  case Say::plan_first_helping: return "first helping: {0} to {1} g binder";
-  case Say::plan_first_helping_rate: return "first helping: {0} to {1} g binder to 10 g";
-  case Say::plan_cautions: return "before you open the jar";
-  case Say::plan_page: return "page {0} of {1}";
+  case Say::plan_first_helping: return "first {0} to {1} g of binder";
+  case Say::plan_care_in_short:
+    return "Always: wipe wet, no food tools, away from children; the supplier’s data sheet comes "
+           "first.";
   case Say::plan_nothing_found: return "No pigment of that name.";
   case Say::page_back: return "back";
   case Say::page_on: return "more";
-  case Say::book_title: return "all batches";
   case Say::book_empty: return "No batch yet. The first one begins under Plan.";
   case Say::book_damages: return "{0} places in the files could not be read";
   case Say::book_damage: return "1 place in the files could not be read";
@@ -222,6 +256,92 @@ std::string_view pattern(Say id) {
   case Say::date_time: return "{0} {1}, {2}";
   case Say::month_names: return "Jan Feb March April May June July Aug Sept Oct Nov Dec";
   case Say::font_missing: return "The typeface {0} is not there.";
+  case Say::option_bad_value: return "{0} cannot be “{1}”. “slabside help” shows what it can be.";
+  case Say::option_missing: return "{0} is missing. “slabside help” shows what goes behind it.";
+  case Say::window_not_opened: return "No window could be opened: {0}";
+  case Say::display_lost: return "The display is gone; finishing what is being saved.";
+  case Say::display_lost_unsaved: return "Entries that are not saved: {0}.{1}";
+  case Say::left_unsaved: return "Entries that are not saved: {0}. They should lie in “{1}”.{2}";
+  case Say::picture_no_pad: return "The pad “{0}” is not there at that moment.";
+  case Say::picture_not_drawn: return "No picture could be drawn: {0}";
+  case Say::picture_not_written: return "The picture could not be written: {0}";
+  case Say::disk_write_failed: return "“{0}” could not be written: {1}.";
+  case Say::disk_force_failed: return "“{0}” could not be made safe on the disk: {1}.";
+  case Say::disk_open_failed: return "“{0}” could not be begun: {1}.";
+  case Say::disk_folder_failed: return "The folder “{0}” could not be made: {1}.";
+  case Say::disk_read_failed: return "“{0}” could not be read: {1}.";
+  case Say::disk_list_failed: return "The folder “{0}” could not be looked through: {1}.";
+  case Say::unknown_option:
+    return "There is no option {0} here. “slabside help” names those there are.";
+  case Say::option_twice: return "The option {0} stands there twice.";
+  case Say::option_without_value: return "The option {0} wants something behind it.";
+  case Say::option_with_value: return "The option {0} takes nothing behind it.";
+  case Say::word_missing: return "A word is missing. “slabside help” says what goes where.";
+  case Say::word_too_many: return "“{0}” is one word too many.";
+  case Say::no_studio: return "There is no studio folder “{0}”.";
+  case Say::bad_fault: return "“{0}” is no fault this program can play.";
+  case Say::bad_pace: return "A pace lies between 0.001 and 1000000: {0} does not.";
+  case Say::read_with_damage:
+    return "Not all could be read: {0} damaged places. “slabside check” names them.";
+  case Say::not_a_moment: return "“{0}” is no moment: it looks like 2026-11-20T14:02:00+01:00.";
+  case Say::script_not_there: return "The script “{0}” cannot be read.";
+  case Say::script_too_long: return "A script has at most {0} bytes.";
+  case Say::script_line: return "Line {0}: {1}";
+  case Say::script_line_too_long: return "A line has at most {0} bytes.";
+  case Say::script_too_much:
+    return "Up to here that is more than 100,000 taps or 10,000,000 seconds.";
+  case Say::script_no_such_line: return "“{0}” is nothing a script can say.";
+  case Say::script_no_such_pad: return "There is no pad “{0}”.";
+  case Say::script_pad_not_there: return "The pad “{0}” is not there now. There are: {1}.";
+  case Say::script_number_range: return "{0} is not between {1} and {2}.";
+  case Say::script_display:
+    return "A display looks like 218x136 (mm, 50 to 1000 each), then left or right.";
+  case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
+  case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point.";
+  case Say::script_write: return "There are two fields to write in: name and search.";
+  case Say::script_too_late: return "That must stand before the first line that does something.";
+  case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";
+  case Say::play_unsaved: return "{0} entries are not saved. {1}";
+  case Say::play_adrift: return "The studio failed. What came after is kept in “{0}”.";
+  case Say::show_no_batches: return "There is no batch in this studio yet.";
+  case Say::show_no_batch: return "There is no batch “{0}”.";
+  case Say::show_name_twice: return "More than one batch is called “{0}”: say {1} or {2}.";
+  case Say::show_title: return "{0}   {1}   {2}   opened {3}";
+  case Say::show_room: return "room            {0} °C, {1} %{2}";
+  case Say::show_guessed: return ", a guess";
+  case Say::show_ratio: return "binder ratio    {0} g binder to 10 g pigment";
+  case Say::show_flow_put_in: return "flow put in     {0} mL liquid to 1 mL pigment";
+  case Say::show_flow_now: return "flow now        {0} mL liquid to 1 mL pigment";
+  case Say::show_over_oil_point: return "over oil point  {0}";
+  case Say::show_gum_strength: return "gum strength    {0} dry gum in gum and water";
+  case Say::show_pigment: return "pigment         {0} g, {1} mL";
+  case Say::show_liquid: return "liquid          {0} g put in, {1} mL now";
+  case Say::show_solids:
+    return "of it           gum {0} g, honey {1} g, glycerin {2} g, water now {3} g";
+  case Say::show_water_lost: return "dried off       {0} mL";
+  case Say::show_material: return "went in         {0} ({1}): {2} g";
+  case Say::show_weighed: return "                  weighed {0} g";
+  case Say::show_drops: return "                  {0} drops";
+  case Say::show_spoons: return "                  {0} × {1}";
+  case Say::show_count_lost: return "                  count lost";
+  case Say::show_pass: return "pass            {0}: {1} to {2}";
+  case Say::show_runs: return "now";
+  case Say::show_note: return "{0}  {1}, at flow {2}  [{3}]";
+  case Say::list_batch: return "{0}   {1}   {2}   {3}   {4}";
+  case Say::warning_unknown_event:
+    return "Line {0} is of a newer kind, “{1}”: it is not in the sums.";
+  case Say::warning_unknown_card:
+    return "Line {0} adds “{1}”, and no session says what that is: not in the sums.";
+  case Say::warning_withdrawn_missing: return "Line {0} takes back line {1}, which is not there.";
+  case Say::warning_amount_unreadable: return "Line {0} is not in the sums. {1}";
+  case Say::warning_bottle_heavier: return "Line {0}: the bottle weighs more than before. {1}";
+  case Say::warning_unknown_recipe:
+    return "Line {0} is not in the sums: its recipe makes no sense. {1}";
+  case Say::check_damage: return "{0}: line {1}, byte {2}: {3}";
+  case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
+  case Say::check_warning: return "{0} ({1}): {2}";
+  case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::help: return help_text;
   }
   return "";
 }

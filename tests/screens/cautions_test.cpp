@@ -1,0 +1,44 @@
+// What can hurt somebody is never what falls off the end of a panel.
+#include "bench/bench.hpp"
+#include "bench/view.hpp"
+#include "paint/catalogue.hpp"
+#include "screens/draw.hpp"
+#include "words/say.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace screens;
+
+namespace {
+
+// All that Plan says, in one line, however it was broken.
+std::string said(const bench::View& view) {
+  std::string all;
+  for (const Shape& shape : draw(view))
+    if (const auto* text = std::get_if<Text>(&shape)) all += text->words + " ";
+  return all;
+}
+
+}
+
+TEST_CASE("each pigment's own cautions, the mask and the supplier's sheet stand on every display") {
+  for (const bench::Size mm :
+       {bench::Size{218, 136}, {237, 148}, {280, 175}, {136, 218}, {148, 237}})
+    for (const paint::CataloguePigment& pigment : paint::catalogue()) {
+      const bench::Now now{1795617120000, 1000, 0, [] { return 7u; }};
+      bench::Bench b = bench::start("c41e08d5", "a83f", bench::Display{mm, bench::Hand::left}, now);
+      bench::step(b, bench::Loaded{}, now);
+      b.plan.pigment = pigment.id;
+      b.plan.name = pigment.name;
+      b.plan.grams = 12;
+      const std::string words = said(bench::view(b, now));
+      CAPTURE(pigment.name);
+      CAPTURE(mm.w);
+      CHECK(words.find(words::say(words::Say::care_mask)) != std::string::npos);
+      for (const paint::Caution c : pigment.cautions)
+        if (c != paint::Caution::dust)
+          CHECK_MESSAGE(words.find(words::say(paint::sentence(c))) != std::string::npos,
+                        words::say(paint::sentence(c)));
+      CHECK(words.find("data sheet") != std::string::npos);
+    }
+}
