@@ -1,0 +1,58 @@
+#include "commands/arguments.hpp"
+
+namespace commands {
+
+namespace {
+
+using words::Say;
+
+struct Parser {
+  const std::vector<std::string>& given;
+  const Accepted& accepted;
+  Arguments found = {};
+  std::size_t next = 0;
+
+  // Empty once all went well.
+  std::optional<words::Error> take_option(const std::string& whole) {
+    const std::size_t equals = whole.find('=');
+    const std::string name = whole.substr(0, equals);
+    const bool with_value = accepted.with_value.count(name) > 0;
+    if (!with_value && !accepted.flags.count(name))
+      return words::Error{Say::unknown_option, {name}};
+    if (found.flags.count(name) || found.values.count(name))
+      return words::Error{Say::option_twice, {name}};
+    if (!with_value) {
+      if (equals != std::string::npos) return words::Error{Say::option_with_value, {name}};
+      found.flags.insert(name);
+    } else if (equals != std::string::npos) {
+      found.values[name] = whole.substr(equals + 1);
+    } else if (next < given.size()) {
+      found.values[name] = given[next++];
+    } else {
+      return words::Error{Say::option_without_value, {name}};
+    }
+    return std::nullopt;
+  }
+};
+
+}
+
+words::Result<Arguments> parse(const std::vector<std::string>& given, const Accepted& accepted) {
+  Parser p{given, accepted};
+  bool only_words = false;
+  while (p.next < given.size()) {
+    const std::string& word = given[p.next++];
+    if (!only_words && word == "--")
+      only_words = true;
+    else if (only_words || word.size() < 2 || word[0] != '-')
+      p.found.words.push_back(word);
+    else if (const auto error = p.take_option(word))
+      return tl::make_unexpected(*error);
+  }
+  if (p.found.words.size() < accepted.least_words) return words::failure(Say::word_missing);
+  if (p.found.words.size() > accepted.most_words)
+    return words::failure(Say::word_too_many, {p.found.words[accepted.most_words]});
+  return p.found;
+}
+
+}

@@ -1,0 +1,37 @@
+// What stands behind the program's name.
+#pragma once
+
+#include "words/error.hpp"
+
+#include <map>
+#include <optional>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace commands {
+
+struct Accepted {
+  std::set<std::string> with_value; // "--studio"
+  std::set<std::string> flags;      // "--json"
+  std::size_t least_words = 0;      // words that are no options
+  std::size_t most_words = 0;
+};
+
+struct Arguments {
+  std::vector<std::string> words;
+  std::map<std::string, std::string> values;
+  std::set<std::string> flags;
+
+  bool has(const std::string& flag) const { return flags.count(flag) > 0; }
+  std::optional<std::string> value(const std::string& option) const {
+    const auto at = values.find(option);
+    return at == values.end() ? std::nullopt : std::optional(at->second);
+  }
+};
+
+// "--studio DIR" and "--studio=DIR"; behind "--" everything is a word. Errors: unknown_option,
+// option_twice, option_without_value, option_with_value, word_missing, word_too_many.
+words::Result<Arguments> parse(const std::vector<std::string>& given, const Accepted& accepted);
+
+}

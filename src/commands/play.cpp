@@ -1,0 +1,268 @@
+#include "commands/play.hpp"
+
+#include "session/check_value.hpp"
+
+#include <algorithm>
+#include <ostream>
+#include <set>
+
+namespace commands {
+
+namespace {
+
+using words::Say;
+using Played = words::Result<void>;
+using Steady = std::chrono::steady_clock;
+
+constexpr std::int64_t press_ms = 90;
+constexpr std::int64_t most_ticks = 600; // in one wait: a longer one is slept through
+constexpr std::chrono::seconds patience{10};
+
+class Player {
+public:
+  Player(const Playing& how, std::ostream& out) : how_(how), out_(out) {}
+
+  Played perform(const Action& action) {
+    return std::visit([this](const auto& a) { return perform(a); }, action);
+  }
+  bool over() const { return stopped_ || enough_; }
+
+  // Says goodbye unless the script wanted none. Nothing, if all is saved.
+  std::optional<words::Error> finish() {
+    start();
+    if (!stopped_) feed(bench::Leaving{});
+    const bool saved =
+        driver_->settle(clock().now(), patient_ ? patience : std::chrono::seconds(0));
+    report();
+    if (saved && driver_->unsaved() == 0) return std::nullopt;
+    return words::Error{Say::play_unsaved,
+                        {std::to_string(driver_->unsaved()), driver_->last_failure()}};
+  }
+
+  void print_ids() const {
+    const bench::Bench& bench = driver_->bench();
+    if (bench.logs.front().lines.empty()) return;
+    out_ << "session " << bench.sitting.session << '\n';
+    std::set<std::string> seen;
+    for (const session::Line& line : bench.logs.front().lines) {
+      if (line.batch.empty() || !seen.insert(line.batch).second) continue;
+      const auto* opened = std::get_if<session::Opened>(&line.event);
+      out_ << "batch " << line.batch << (opened ? " " + opened->name : "") << '\n';
+    }
+  }
+
+  const Driver* driver() const { return driver_.get(); }
+
+private:
+  ScriptedClock& clock() {
+    if (!clock_) {
+      clock_.emplace(seed_.value_or(real_now().fresh()));
+      const bench::Now now = real_now();
+      const Moment start = start_.value_or(Moment{now.wall_ms, now.utc_offset_min});
+      clock_->set_wall(start.wall_ms, start.utc_offset_min);
+    }
+    return *clock_;
+  }
+
+  // The bench begins with the first line that does something; what stands before it sets it up.
+  void start() {
+    if (driver_) return;
+    Setup setup;
+    setup.studio = how_.studio;
+    setup.adrift = how_.adrift;
+    setup.fault = how_.fault;
+    setup.display = display_;
+    setup.session = session_ ? *session_ : session::to_hex(clock().fresh());
+    setup.device = device_ ? *device_ : session::to_hex(clock().fresh()).substr(4);
+    started_ = Steady::now();
+    driver_ = std::make_unique<Driver>(setup, clock().now());
+    settle();
+  }
+
+  // Everything waits for the disk, so that the same script gives the same files even where saving
+  // fails; a disk that never answers is waited for once.
+  void settle() {
+    if (how_.pace == 0 && patient_) {
+      const auto began = Steady::now();
+      driver_->settle(clock().now(), patience);
+      patient_ = Steady::now() - began < patience;
+    } else {
+      driver_->poll(clock().now());
+    }
+    report();
+  }
+
+  void report() {
+    if (!how_.report || driver_->saved() == reported_) return;
+    reported_ = driver_->saved();
+    out_ << "saved " << *reported_ << std::endl;
+  }
+
+  void feed(const bench::Input& input) {
+    driver_->feed(input, clock().now());
+    settle();
+    if (how_.onlooker && driver_->take_redraw())
+      enough_ = enough_ || !how_.onlooker(driver_->bench(), clock().now());
+  }
+
+  void pass(std::int64_t ms) {
+    if (how_.pace > 0) {
+      const double then_ms = static_cast<double>(clock().run_ms() + ms) / how_.pace;
+      const auto then = started_ + std::chrono::duration_cast<Steady::duration>(
+                                       std::chrono::duration<double, std::milli>(then_ms));
+      driver_->sleep_until(then, clock().now());
+      report();
+    }
+    clock().pass(ms);
+  }
+
+  void wait(std::int64_t ms) {
+    const std::int64_t until = clock().run_ms() + ms;
+    const std::int64_t finest = std::max<std::int64_t>(1, ms / most_ticks);
+    while (clock().run_ms() < until && !enough_) {
+      const std::int64_t soonest = clock().run_ms() + finest;
+      const std::int64_t wake = std::max(driver_->wake_at().value_or(until), soonest);
+      pass(std::min(wake, until) - clock().run_ms());
+      if (wake <= until) feed(bench::Tick{});
+    }
+  }
+
+  void point(bench::Pointer::Phase phase, bench::Point at) {
+    feed(bench::Pointer{phase, at, clock().run_ms(), ++polls_, 0});
+  }
+
+  words::Result<bench::Point> centre_of(const bench::PadId& id) {
+    const bench::Layout layout = bench::layout(driver_->bench());
+    if (const bench::Pad* pad = bench::pad_of(layout, id)) return pad->box.centre();
+    std::string there;
+    for (const bench::Pad& pad : layout.pads)
+      there += (there.empty() ? "" : ", ") + bench::name_of(pad.id);
+    return words::failure(Say::script_pad_not_there, {bench::name_of(id), there});
+  }
+
+  Played tap(const bench::PadId& pad, std::int64_t every_ms) {
+    const auto at = centre_of(pad);
+    if (!at) return tl::make_unexpected(at.error());
+    const std::int64_t press = std::min(press_ms, every_ms / 2);
+    point(bench::Pointer::down, *at);
+    wait(press);
+    point(bench::Pointer::up, *at);
+    wait(every_ms - press);
+    return {};
+  }
+
+  Played only_before_start() {
+    if (driver_ || clock_) return words::failure(Say::script_too_late);
+    return {};
+  }
+
+  Played perform(const At& a) {
+    start_ = a.moment;
+    if (clock_) clock_->set_wall(a.moment.wall_ms, a.moment.utc_offset_min);
+    return {};
+  }
+  Played perform(const Shown& a) {
+    display_ = a.display;
+    if (driver_) feed(bench::Resized{a.display});
+    return {};
+  }
+  Played perform(const Seed& a) {
+    seed_ = a.value;
+    return only_before_start();
+  }
+  Played perform(const Named& a) {
+    (a.what == Named::session ? session_ : device_) = a.id;
+    return only_before_start();
+  }
+  Played perform(const Tapped& a) {
+    start();
+    for (int i = 0; i < a.times && !enough_; ++i)
+      if (const Played done = tap(a.pad, a.every_ms); !done) return done;
+    return {};
+  }
+  Played perform(const Typed& a) {
+    start();
+    for (const char c : a.digits) {
+      const bench::PadId pad = c == '.' ? bench::PadId{bench::PadKind::point, ""}
+                                        : bench::PadId{bench::PadKind::digit, std::string(1, c)};
+      if (const Played done = tap(pad, Tapped{}.every_ms); !done) return done;
+    }
+    return tap({bench::PadKind::enter, ""}, Tapped{}.every_ms);
+  }
+  Played perform(const Written& a) {
+    start();
+    const auto at = centre_of(a.field);
+    if (!at) return tl::make_unexpected(at.error());
+    feed(bench::Text{a.field, a.text});
+    return {};
+  }
+  Played perform(const Waited& a) {
+    start();
+    wait(a.ms);
+    return {};
+  }
+  Played perform(const Down& a) {
+    start();
+    const auto at = centre_of(a.pad);
+    if (!at) return tl::make_unexpected(at.error());
+    finger_ = *at;
+    point(bench::Pointer::down, finger_);
+    return {};
+  }
+  Played perform(const Slide&) {
+    start();
+    finger_ = {-1, -1}; // off every pad
+    point(bench::Pointer::move, finger_);
+    return {};
+  }
+  Played perform(const Up&) {
+    start();
+    point(bench::Pointer::up, finger_);
+    return {};
+  }
+  Played perform(const Stop&) {
+    stopped_ = true;
+    return {};
+  }
+
+  const Playing& how_;
+  std::ostream& out_;
+  std::optional<Moment> start_;
+  std::optional<std::uint32_t> seed_;
+  std::optional<std::string> session_, device_;
+  bench::Display display_;
+  std::optional<ScriptedClock> clock_;
+  std::unique_ptr<Driver> driver_;
+  Steady::time_point started_;
+  std::optional<std::uint64_t> reported_;
+  std::uint64_t polls_ = 0;
+  bench::Point finger_;
+  bool patient_ = true;
+  bool stopped_ = false; // by the script, as if killed
+  bool enough_ = false;  // for the onlooker
+};
+
+}
+
+int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream& out,
+         std::ostream& err) {
+  Player player(how, out);
+  int status = 0;
+  const auto complain = [&](const words::Error& error) {
+    err << words::message(error) << '\n';
+    status = 1;
+  };
+  for (const ScriptLine& line : script) {
+    const Played done = player.perform(line.action);
+    if (!done)
+      complain({Say::script_line, {std::to_string(line.number), words::message(done.error())}});
+    if (!done || player.over()) break;
+  }
+  if (const auto unsaved = player.finish()) complain(*unsaved);
+  player.print_ids();
+  if (status == 0 && player.driver()->adrift())
+    err << words::say(Say::play_adrift, {how.adrift.string()}) << '\n';
+  return status;
+}
+
+}

@@ -1,0 +1,168 @@
+#include "commands/run.hpp"
+
+#include "commands/arguments.hpp"
+#include "commands/check.hpp"
+#include "commands/play.hpp"
+#include "commands/show.hpp"
+#include "paint/measure.hpp"
+
+#include <fstream>
+#include <iostream>
+#include <iterator>
+
+namespace commands {
+
+namespace {
+
+using words::Say;
+using Status = words::Result<int>;
+
+struct Io {
+  std::ostream& out;
+  std::ostream& err;
+  const Onlooker& onlooker;
+};
+
+struct Studio {
+  studio::Path home, adrift;
+};
+
+// Where to read: what is named, or what the window would use.
+words::Result<Studio> studio_of(const Arguments& a) {
+  Studio s{a.value("--studio").value_or(studio::default_studio().string()), {}};
+  s.adrift =
+      a.value("--adrift").value_or(studio::adrift_folder(studio::state_folder(), s.home).string());
+  std::error_code ignored;
+  const bool there = std::filesystem::is_directory(s.home, ignored) ||
+                     std::filesystem::is_directory(s.adrift, ignored);
+  if (!there) return words::failure(Say::no_studio, {s.home.string()});
+  return s;
+}
+
+words::Result<std::string> bytes_of(const std::string& path) {
+  std::error_code failed;
+  if (!std::filesystem::is_regular_file(path, failed))
+    return words::failure(Say::script_not_there, {path});
+  std::ifstream in(path, std::ios::binary);
+  std::string bytes(most_script_bytes + 1, '\0'); // one more than read_script allows
+  in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+  if (in.bad() || !in.is_open()) return words::failure(Say::script_not_there, {path});
+  bytes.resize(static_cast<std::size_t>(in.gcount()));
+  return bytes;
+}
+
+words::Result<Playing> playing(const Arguments& a) {
+  Playing how;
+  how.studio = *a.value("--studio");
+  how.adrift = a.value("--adrift").value_or("");
+  how.report = a.has("--report");
+  if (const auto text = a.value("--fault")) {
+    how.fault = disk::parse_fault(*text);
+    if (!how.fault) return words::failure(Say::bad_fault, {*text});
+  }
+  if (const auto text = a.value("--pace")) {
+    const auto pace = paint::typed_number(*text);
+    if (!pace) return tl::make_unexpected(pace.error());
+    if (*pace < 0.001 || *pace > 1e6) return words::failure(Say::bad_pace, {*text});
+    how.pace = *pace;
+  }
+  return how;
+}
+
+Status run_play(const Arguments& a, Io io) {
+  if (!a.value("--studio")) return words::failure(Say::play_needs_studio);
+  auto how = playing(a);
+  if (!how) return tl::make_unexpected(how.error());
+  how->onlooker = io.onlooker;
+  const auto text = bytes_of(a.words[0]);
+  if (!text) return tl::make_unexpected(text.error());
+  const auto script = read_script(*text);
+  if (!script) return tl::make_unexpected(script.error());
+  return play(*script, *how, io.out, io.err);
+}
+
+// Everything that can be read, with a word on `err` where that is not all.
+words::Result<std::vector<session::Log>> logs_of(const Arguments& a, Io io) {
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
+  const studio::Reading reading = studio::read_all(where->home, where->adrift);
+  std::size_t damages = 0;
+  for (const session::File& file : reading.files)
+    for (const session::Damage& d : file.damage) damages += d.ordinary ? 0 : 1;
+  for (const std::string& fault : reading.faults) io.err << printable(fault) << '\n';
+  if (damages > 0) io.err << words::say(Say::read_with_damage, {std::to_string(damages)}) << '\n';
+  return session::join_parts(reading.files);
+}
+
+Status run_show(const Arguments& a, Io io) {
+  const auto logs = logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  const auto batch = find_batch(*logs, a.words[0]);
+  if (!batch) return tl::make_unexpected(batch.error());
+  io.out << (a.has("--json") ? shown_as_json(*batch) : shown_for_people(*batch));
+  return 0;
+}
+
+Status run_list(const Arguments& a, Io io) {
+  const auto logs = logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  io.out << list_for_people(*logs);
+  return 0;
+}
+
+Status run_check(const Arguments& a, Io io) {
+  std::error_code ignored;
+  if (!std::filesystem::is_directory(a.words[0], ignored))
+    return words::failure(Say::no_studio, {a.words[0]});
+  return check(studio::read_all(a.words[0], {}), io.out);
+}
+
+Status run_help(const Arguments&, Io io) {
+  io.out << words::say(Say::help);
+  return 0;
+}
+
+struct Command {
+  const char* name;
+  Accepted accepted;
+  Status (*does)(const Arguments&, Io);
+};
+
+const Command* command_named(const std::string& name) {
+  static const std::vector<Command> commands{
+      {"play", {{"--studio", "--adrift", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
+      {"show", {{"--studio", "--adrift"}, {"--json"}, 1, 1}, run_show},
+      {"list", {{"--studio", "--adrift"}, {}, 0, 0}, run_list},
+      {"check", {{}, {}, 1, 1}, run_check},
+      {"help", {{}, {}, 0, 0}, run_help},
+      {"--help", {{}, {}, 0, 0}, run_help},
+  };
+  for (const Command& command : commands)
+    if (name == command.name) return &command;
+  return nullptr;
+}
+
+}
+
+std::optional<int> run(const std::vector<std::string>& given, std::ostream& out, std::ostream& err,
+                       const Onlooker& onlooker) {
+  const Command* command = given.empty() ? nullptr : command_named(given[0]);
+  if (!command) return std::nullopt;
+  const auto complain = [&](const words::Error& error) {
+    err << "slabside: " << printable(words::message(error)) << '\n';
+  };
+  const auto arguments = parse({given.begin() + 1, given.end()}, command->accepted);
+  if (!arguments) {
+    complain(arguments.error());
+    return 2;
+  }
+  const Status status = command->does(*arguments, {out, err, onlooker});
+  if (!status) complain(status.error());
+  return status.value_or(1);
+}
+
+std::optional<int> run(const std::vector<std::string>& given, const Onlooker& onlooker) {
+  return run(given, std::cout, std::cerr, onlooker);
+}
+
+}

@@ -1,0 +1,192 @@
+#include "commands/show.hpp"
+
+#include "studio/utc.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace commands {
+
+namespace {
+
+using namespace session;
+using words::fixed;
+using words::Say;
+
+std::string ref(const Ref& r) { return r.session + " " + std::to_string(r.n); }
+
+std::string clock(Clock s) {
+  const auto whole = static_cast<long long>(s);
+  std::string seconds = std::to_string(whole % 60);
+  if (seconds.size() < 2) seconds.insert(0, "0");
+  return std::to_string(whole / 60) + ":" + seconds;
+}
+
+// As many digits as the uncertainty bears, two of its own; `otherwise` where there is none.
+std::string amount(const paint::Amount& a, int otherwise) {
+  const double u = paint::uncertainty(a);
+  const bool bears = u > 0 && std::isfinite(u);
+  const int wanted = bears ? 1 - static_cast<int>(std::floor(std::log10(u))) : otherwise;
+  const int decimals = std::clamp(wanted, 0, 6);
+  return fixed(a.value, decimals) + " ± " + fixed(u, decimals);
+}
+
+Say said(Progress progress) {
+  switch (progress) {
+  case Progress::open: return Say::progress_open;
+  case Progress::gathered: return Say::progress_gathered;
+  default: return Say::progress_closed;
+  }
+}
+
+Say said(Feel feel) {
+  switch (feel) {
+  case Feel::wont_move: return Say::feel_wont_move;
+  case Feel::too_sticky: return Say::feel_too_sticky;
+  case Feel::right: return Say::feel_right;
+  case Feel::too_loose: return Say::feel_too_loose;
+  default: return Say::feel_too_runny;
+  }
+}
+
+Say said(Specks specks) {
+  return specks == Specks::many  ? Say::specks_many
+         : specks == Specks::few ? Say::specks_few
+                                 : Say::specks_none;
+}
+
+Say said(TroubleKind trouble) {
+  return trouble == TroubleKind::wont_wet  ? Say::trouble_wont_wet
+         : trouble == TroubleKind::gelling ? Say::trouble_gelling
+                                           : Say::trouble_gummy;
+}
+
+std::string said(const Pass& pass) {
+  return pass.stage == Stage::mulling
+             ? words::say(Say::stage_mulling, {std::to_string(pass.number)})
+             : words::say(Say::stage_wetting_out);
+}
+
+struct Page {
+  std::string text;
+  void line(Say id, const std::vector<std::string>& args) {
+    text += printable(words::say(id, args)) + "\n";
+  }
+  void if_there(Say id, const std::optional<paint::Amount>& a) {
+    if (a) line(id, {amount(*a, 2)});
+  }
+  void if_there(Say id, const std::optional<double>& value) {
+    if (value) line(id, {fixed(*value, 3)});
+  }
+};
+
+void add_standing(Page& page, const paint::Standing& s) {
+  page.if_there(Say::show_ratio, s.binder_ratio);
+  page.if_there(Say::show_flow_put_in, s.flow_put_in);
+  page.if_there(Say::show_flow_now, s.flow_now);
+  page.if_there(Say::show_over_oil_point, s.over_oil_point);
+  page.if_there(Say::show_gum_strength, s.gum_strength);
+  page.line(Say::show_pigment, {amount(s.pigment_g, 2), amount(s.pigment_mL, 2)});
+  page.line(Say::show_liquid, {amount(s.liquid_g, 2), amount(s.liquid_mL_now, 2)});
+  page.line(Say::show_solids,
+            {fixed(s.gum_g, 2), fixed(s.honey_g, 2), fixed(s.glycerin_g, 2), fixed(s.water_g, 2)});
+  page.line(Say::show_water_lost, {amount(s.water_lost_mL, 2)});
+}
+
+void add_material(Page& page, const Total& t) {
+  page.line(Say::show_material, {t.card.name, t.card.id, amount(t.grams, 2)});
+  if (t.weighed_g > 0) page.line(Say::show_weighed, {fixed(t.weighed_g, 2)});
+  if (t.drops > 0) page.line(Say::show_drops, {fixed(t.drops, 0)});
+  for (const auto& [spoon, count] : t.spoons) page.line(Say::show_spoons, {fixed(count, 2), spoon});
+  if (t.count_lost) page.line(Say::show_count_lost, {});
+}
+
+void add_pass(Page& page, const Pass& pass) {
+  const std::string end = pass.end ? clock(*pass.end) : words::say(Say::show_runs);
+  page.line(Say::show_pass, {said(pass), clock(pass.start), end});
+}
+
+void add_note(Page& page, const Entry& e) {
+  if (e.withdrawn) return;
+  const std::string flow = e.flow ? fixed(*e.flow, 3) : "–";
+  const auto note = [&](Say what) {
+    page.line(Say::show_note, {clock(e.clock), words::say(what), flow, ref(e.ref)});
+  };
+  if (const auto* felt = std::get_if<Felt>(&e.event)) note(said(felt->as));
+  if (const auto* dot = std::get_if<Dot>(&e.event)) note(said(dot->specks));
+  if (const auto* trouble = std::get_if<Trouble>(&e.event)) note(said(trouble->what));
+}
+
+}
+
+std::string sentence(const Warning& w) {
+  const std::vector<std::string> args{ref(w.ref), w.detail};
+  switch (w.kind) {
+  case WarningKind::unknown_event: return words::say(Say::warning_unknown_event, args);
+  case WarningKind::unknown_card: return words::say(Say::warning_unknown_card, args);
+  case WarningKind::withdrawn_missing: return words::say(Say::warning_withdrawn_missing, args);
+  case WarningKind::amount_unreadable: return words::say(Say::warning_amount_unreadable, args);
+  case WarningKind::bottle_heavier: return words::say(Say::warning_bottle_heavier, args);
+  default: return words::say(Say::warning_unknown_recipe, args);
+  }
+}
+
+// C0, DEL, and C1, which in UTF-8 is C2 followed by 80 to 9F.
+std::string printable(std::string_view text) {
+  std::string out;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    const auto c = static_cast<unsigned char>(text[i]);
+    const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0;
+    const bool c1 = c == 0xC2 && next >= 0x80 && next <= 0x9F;
+    if (c1) ++i;
+    out += c < 0x20 || c == 0x7F || c1 ? '?' : text[i];
+  }
+  return out;
+}
+
+words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string& wanted) {
+  const Logs all = all_of(logs);
+  const std::vector<std::string> ids = batch_ids(all);
+  if (ids.empty()) return words::failure(Say::show_no_batches);
+  const std::string id = wanted == "last" ? ids.back() : wanted;
+  if (auto batch = fold(all, id)) return *std::move(batch);
+  std::optional<Batch> named;
+  for (const std::string& other : ids) {
+    auto batch = fold(all, other);
+    if (!batch || batch->name != wanted) continue;
+    if (named) return words::failure(Say::show_name_twice, {wanted, named->id, batch->id});
+    named = std::move(batch);
+  }
+  if (!named) return words::failure(Say::show_no_batch, {wanted});
+  return *std::move(named);
+}
+
+std::string shown_for_people(const Batch& batch) {
+  Page page;
+  page.line(Say::show_title, {batch.name, batch.id, words::say(said(batch.progress)),
+                              studio::utc_for_people(batch.opened_at)});
+  page.line(Say::show_room, {fixed(batch.room.celsius, 1), fixed(batch.room.humidity * 100, 0),
+                             batch.room_guessed ? words::say(Say::show_guessed) : ""});
+  add_standing(page, batch.standing);
+  for (const Total& total : batch.totals) add_material(page, total);
+  for (const Pass& pass : batch.passes) add_pass(page, pass);
+  for (const Entry& e : batch.entries) add_note(page, e);
+  for (const Warning& w : batch.warnings) page.text += printable(sentence(w)) + "\n";
+  return page.text;
+}
+
+std::string list_for_people(const std::vector<Log>& logs) {
+  const Logs all = all_of(logs);
+  Page page;
+  for (const std::string& id : batch_ids(all)) {
+    const auto batch = fold(all, id);
+    if (!batch) continue;
+    const auto& ratio = batch->standing.binder_ratio;
+    page.line(Say::list_batch,
+              {id, studio::utc_for_people(batch->opened_at), words::say(said(batch->progress)),
+               ratio ? amount(*ratio, 2) : "–", batch->name});
+  }
+  return page.text;
+}
+
+}

@@ -1,0 +1,33 @@
+// One batch as numbers: the fold printed, for people or as JSON.
+#pragma once
+
+#include "session/batch.hpp"
+#include "session/reader.hpp"
+#include "words/error.hpp"
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace commands {
+
+// By id, by a name that only one batch bears, or "last": the one opened last.
+// Errors: show_no_batch, show_name_twice, show_no_batches.
+words::Result<session::Batch> find_batch(const std::vector<session::Log>& logs,
+                                         const std::string& wanted);
+
+// An open batch stands as it was at its last line. Amounts are a value and its standard
+// uncertainty `u`; absent numbers are null.
+std::string shown_as_json(const session::Batch& batch);
+std::string shown_for_people(const session::Batch& batch);
+
+// One line a batch, oldest first.
+std::string list_for_people(const std::vector<session::Log>& logs);
+
+// A warning as a sentence.
+std::string sentence(const session::Warning& warning);
+
+// Text from a file, harmless on a terminal: no control characters.
+std::string printable(std::string_view text);
+
+}

@@ -1,0 +1,144 @@
+#include "commands/show.hpp"
+
+#include <nlohmann/json.hpp>
+
+namespace commands {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using namespace session;
+
+Json json(const paint::Amount& a) { return {{"value", a.value}, {"u", paint::uncertainty(a)}}; }
+Json json(double value) { return value; }
+Json json(const Ref& ref) { return {ref.session, ref.n}; }
+
+template <class T>
+Json json(const std::optional<T>& value) {
+  return value ? json(*value) : Json();
+}
+
+std::string_view name_of(Progress progress) {
+  switch (progress) {
+  case Progress::open: return "open";
+  case Progress::gathered: return "gathered";
+  default: return "closed";
+  }
+}
+
+std::string_view name_of(WarningKind kind) {
+  switch (kind) {
+  case WarningKind::unknown_event: return "unknown_event";
+  case WarningKind::unknown_card: return "unknown_card";
+  case WarningKind::withdrawn_missing: return "withdrawn_missing";
+  case WarningKind::amount_unreadable: return "amount_unreadable";
+  case WarningKind::bottle_heavier: return "bottle_heavier";
+  default: return "unknown_recipe";
+  }
+}
+
+Json standing(const paint::Standing& s) {
+  return {{"binder_ratio", json(s.binder_ratio)},
+          {"flow_put_in", json(s.flow_put_in)},
+          {"flow_now", json(s.flow_now)},
+          {"over_oil_point", json(s.over_oil_point)},
+          {"gum_strength", json(s.gum_strength)},
+          {"pigment_g", json(s.pigment_g)},
+          {"pigment_mL", json(s.pigment_mL)},
+          {"binder_g", json(s.binder_g)},
+          {"liquid_g", json(s.liquid_g)},
+          {"liquid_mL", json(s.liquid_mL)},
+          {"liquid_mL_now", json(s.liquid_mL_now)},
+          {"water_lost_mL", json(s.water_lost_mL)},
+          {"gum_g", s.gum_g},
+          {"glycerin_g", s.glycerin_g},
+          {"honey_g", s.honey_g},
+          {"water_g", s.water_g}};
+}
+
+Json materials(const Batch& batch) {
+  Json out = Json::array();
+  for (const Total& t : batch.totals) {
+    Json spoons = Json::object();
+    for (const auto& [spoon, count] : t.spoons) spoons[spoon] = count;
+    out.push_back({{"card", t.card.id},
+                   {"is_a", session::name_of(t.card.is_a)},
+                   {"name", t.card.name},
+                   {"g", json(t.grams)},
+                   {"drops", t.drops},
+                   {"spoons", spoons},
+                   {"weighed_g", t.weighed_g},
+                   {"count_lost", t.count_lost}});
+  }
+  return out;
+}
+
+Json passes(const Batch& batch) {
+  Json out = Json::array();
+  for (const Pass& p : batch.passes)
+    out.push_back({{"stage", session::name_of(p.stage)},
+                   {"number", p.number},
+                   {"start_s", p.start},
+                   {"end_s", json(p.end)}});
+  return out;
+}
+
+Json noted(const Entry& e) {
+  return {{"line", json(e.ref)}, {"clock_s", e.clock}, {"flow", json(e.flow)}};
+}
+
+void add_notes(const Batch& batch, Json& out) {
+  Json feels = Json::array(), dots = Json::array(), troubles = Json::array();
+  for (const Entry& e : batch.entries) {
+    if (e.withdrawn) continue;
+    Json note = noted(e);
+    if (const auto* felt = std::get_if<Felt>(&e.event)) {
+      note["as"] = session::name_of(felt->as);
+      note["by"] = session::name_of(felt->by);
+      feels.push_back(note);
+    } else if (const auto* dot = std::get_if<Dot>(&e.event)) {
+      note["specks"] = session::name_of(dot->specks);
+      dots.push_back(note);
+    } else if (const auto* trouble = std::get_if<Trouble>(&e.event)) {
+      note["what"] = session::name_of(trouble->what);
+      troubles.push_back(note);
+    }
+  }
+  out["feel_notes"] = feels;
+  out["dots"] = dots;
+  out["troubles"] = troubles;
+}
+
+Json warnings(const Batch& batch) {
+  Json out = Json::array();
+  for (const Warning& w : batch.warnings)
+    out.push_back({{"kind", name_of(w.kind)},
+                   {"line", json(w.ref)},
+                   {"detail", w.detail},
+                   {"words", sentence(w)}});
+  return out;
+}
+
+}
+
+std::string shown_as_json(const Batch& batch) {
+  Json out = {{"batch", batch.id},
+              {"name", batch.name},
+              {"progress", name_of(batch.progress)},
+              {"opened_at", batch.opened_at},
+              {"last_at", batch.last_at},
+              {"clock_s", batch.clock},
+              {"room",
+               {{"celsius", batch.room.celsius},
+                {"humidity", batch.room.humidity},
+                {"guessed", batch.room_guessed}}},
+              {"powder_is_dry", batch.powder_is_dry}};
+  out["standing"] = standing(batch.standing);
+  out["materials"] = materials(batch);
+  out["passes"] = passes(batch);
+  add_notes(batch, out);
+  out["warnings"] = warnings(batch);
+  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}

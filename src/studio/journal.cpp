@@ -1,0 +1,119 @@
+#include "studio/journal.hpp"
+
+#include "session/bytes.hpp"
+#include "studio/sentences.hpp"
+#include "studio/utc.hpp"
+
+#include <utility>
+
+namespace studio {
+
+Journal::Journal(disk::Disk& home, disk::Disk* adrift) : home_(home), adrift_(adrift) {}
+
+void Journal::append(session::Line line) {
+  if (!began_ && !std::holds_alternative<session::Began>(line.event))
+    return refuse(line, words::say(words::Say::file_without_beginning));
+  const auto encoded = session::encode(line, check_);
+  if (!encoded) return refuse(line, words::message(encoded.error()));
+  if (!began_) began_ = line;
+  waiting_.push_back({std::move(line), 0});
+  if (stuck_) return retry();
+  waiting_.back().ticket = submit(encoded->bytes);
+  check_ = encoded->check;
+}
+
+// It can never be written, so that this session is whole can never be said again.
+void Journal::refuse(const session::Line& line, const std::string& reason) {
+  if (!refused_) refused_ = line.n;
+  news_.emplace_back(Failed{reason});
+}
+
+void Journal::retry() {
+  if (!stuck_) return;
+  stuck_ = false;
+  begin_part();
+}
+
+std::vector<News> Journal::poll() {
+  for (disk::Answer& answer : home_.answers()) take(Place::home, std::move(answer));
+  if (adrift_)
+    for (disk::Answer& answer : adrift_->answers()) take(Place::adrift, std::move(answer));
+  return std::exchange(news_, {});
+}
+
+void Journal::take(Place place, disk::Answer answer) {
+  const auto own = parts_of_.find({place, answer.ticket});
+  if (own == parts_of_.end()) {
+    news_.emplace_back(Read{place, std::move(answer)});
+    return;
+  }
+  const int part = own->second;
+  parts_of_.erase(own);
+  if (part != part_) return; // a later part has taken over what this is about
+  if (answer.failures.empty())
+    confirm(answer.ticket);
+  else
+    fail(answer.failures.front());
+}
+
+void Journal::confirm(disk::Ticket ticket) {
+  failures_ = 0;
+  std::uint64_t last = 0;
+  bool any = false;
+  while (!waiting_.empty() && waiting_.front().ticket <= ticket) {
+    const std::uint64_t n = waiting_.front().line.n;
+    waiting_.pop_front();
+    if (refused_ && n > *refused_) continue;
+    last = n;
+    any = true;
+  }
+  if (any) news_.emplace_back(Saved{last});
+}
+
+void Journal::fail(const disk::Failure& failure) {
+  news_.emplace_back(Failed{sentence(failure)});
+  ++failures_;
+  ++part_;
+  if (adrift_ && failures_ > 1) place_ = place_ == Place::home ? Place::adrift : Place::home;
+  const int at_once = adrift_ ? 2 : 1; // tries of a new part before the hands have to ask again
+  stuck_ = failures_ > at_once;
+  if (!stuck_) begin_part();
+}
+
+// One append for all of it: the part stands with what it takes over, or not at all.
+void Journal::begin_part() {
+  const session::Line& first = waiting_.front().line;
+  session::Line beginning{first.n, first.t, first.at, "", began_->event};
+  auto& began = std::get<session::Began>(beginning.event);
+  began.part = part_;
+  began.from = first.n;
+
+  check_ = 0;
+  std::string bytes;
+  const auto add = [&](const session::Line& line) {
+    const auto encoded = session::encode(line, check_); // was possible before
+    if (!encoded) return;
+    bytes += encoded->bytes;
+    check_ = encoded->check;
+  };
+  add(beginning);
+  for (const Waiting& w : waiting_)
+    if (!std::holds_alternative<session::Began>(w.line.event)) add(w.line);
+  const disk::Ticket ticket = submit(std::move(bytes));
+  for (Waiting& w : waiting_) w.ticket = ticket;
+}
+
+disk::Ticket Journal::submit(std::string bytes) {
+  const disk::Ticket ticket = disk_of(place_).submit(disk::Append{file_name(), std::move(bytes)});
+  parts_of_[{place_, ticket}] = part_;
+  return ticket;
+}
+
+std::string Journal::file_name() const {
+  const auto& began = std::get<session::Began>(began_->event);
+  const std::string part = part_ == 0 ? "" : "." + std::to_string(part_);
+  return std::string(sessions_folder) + "/" + utc_for_files(began_->at) + "-" + began.device + "-" +
+         began.session + part + sessions_ending;
+}
+
+}

@@ -1,0 +1,88 @@
+// One session's lines on their way to the disk. Takes each line once, and says once that it is
+// safe. A file that failed is never written again: the session goes on in a new part, which takes
+// over every line not yet confirmed.
+#pragma once
+
+#include "disk/disk.hpp"
+#include "session/event.hpp"
+
+#include <cstdint>
+#include <deque>
+#include <map>
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace studio {
+
+inline constexpr const char* sessions_folder = "sessions";
+inline constexpr const char* sessions_ending = ".jsonl";
+
+enum class Place {
+  home,  // the studio's folder
+  adrift // the folder that stands in while that one fails
+};
+
+// Every line of the session up to n lies on a disk. n only grows. A line that was refused (text
+// that is not UTF-8) is never claimed, and so neither is any after it.
+struct Saved {
+  std::uint64_t n = 0;
+};
+struct Failed {
+  std::string reason; // a finished sentence
+};
+struct Read { // the answer to a reading that somebody else asked of that disk
+  Place place = Place::home;
+  disk::Answer answer;
+};
+using News = std::variant<Saved, Failed, Read>;
+
+class Journal {
+public:
+  // Both disks must outlive the journal, which fetches all their answers. `adrift` may be null.
+  explicit Journal(disk::Disk& home, disk::Disk* adrift = nullptr);
+
+  // The first line must be a Began; lines come in the order of their n. Never blocks or throws.
+  void append(session::Line line);
+
+  // What came since the last call, in order. After a failure the next part is tried at once, in the
+  // same place and then in the other one; after that at the next append() or retry().
+  std::vector<News> poll();
+  void retry();
+
+  bool stuck() const { return stuck_; }                   // waits for append() or retry()
+  std::size_t unsaved() const { return waiting_.size(); } // lines not confirmed yet
+  Place place() const { return place_; }                  // where the present part lies
+
+private:
+  struct Waiting {
+    session::Line line;
+    disk::Ticket ticket = 0; // of the present part
+  };
+
+  disk::Disk& disk_of(Place place) { return place == Place::home ? home_ : *adrift_; }
+  std::string file_name() const;
+  disk::Ticket submit(std::string bytes);
+  void refuse(const session::Line& line, const std::string& reason);
+  void begin_part();
+  void take(Place place, disk::Answer answer);
+  void confirm(disk::Ticket ticket);
+  void fail(const disk::Failure& failure);
+
+  disk::Disk& home_;
+  disk::Disk* adrift_;
+  std::optional<session::Line> began_;
+  std::deque<Waiting> waiting_;
+  std::map<std::pair<Place, disk::Ticket>, int> parts_of_; // of every append under way
+  Place place_ = Place::home;
+  int part_ = 0;
+  std::uint32_t check_ = 0; // of the present part's last line
+  int failures_ = 0;        // since something was confirmed
+  bool stuck_ = false;
+  std::optional<std::uint64_t> refused_; // the first line that can never be written
+  std::vector<News> news_;
+};
+
+}

@@ -1,0 +1,117 @@
+#include "studio/studio.hpp"
+
+#include "disk/posix.hpp"
+#include "session/check_value.hpp"
+#include "studio/bell.hpp"
+#include "studio/founding.hpp"
+#include "studio/journal.hpp"
+#include "studio/sentences.hpp"
+
+#include <cstdlib>
+#include <fstream>
+#include <iterator>
+
+namespace studio {
+
+namespace {
+
+Path from_environment(const char* name) {
+  const char* value = std::getenv(name);
+  const Path path = value ? value : "";
+  return path.is_absolute() ? path : Path(); // the specification ignores relative ones
+}
+
+std::string four_digits(std::uint32_t random) { return session::to_hex(random).substr(4); }
+
+bool is_device_id(const std::string& text) {
+  return text.size() == 4 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+std::string first_word_of(const Path& file) {
+  std::ifstream in(file);
+  std::string word;
+  in >> word;
+  return word;
+}
+
+Reading read_one(const Path& root, const std::string& prefix) {
+  const Bell bell;
+  const auto disk = open(root, std::nullopt, [bell] { bell.ring(); });
+  disk->submit(disk::ReadFolder{sessions_folder, sessions_ending});
+  for (;;) {
+    const long rings = bell.rings();
+    for (const disk::Answer& answer : disk->answers()) return reading_of(answer, prefix);
+    bell.wait_past(rings, std::chrono::steady_clock::now() + std::chrono::hours(1));
+  }
+}
+
+}
+
+Path default_studio() {
+  const Path home = from_environment("HOME");
+  return home.empty() ? home : home / "Slabside";
+}
+
+Path state_folder() {
+  const Path state = from_environment("XDG_STATE_HOME");
+  if (!state.empty()) return state / "slabside";
+  const Path home = from_environment("HOME");
+  return home.empty() ? home : home / ".local" / "state" / "slabside";
+}
+
+Path adrift_folder(const Path& state, const Path& studio) {
+  if (state.empty()) return {};
+  std::error_code failed;
+  const Path whole = std::filesystem::weakly_canonical(studio, failed);
+  return state / "adrift" / session::to_hex(session::crc32c((failed ? studio : whole).string()));
+}
+
+std::string device_id(const Path& state, const std::function<std::uint32_t()>& fresh) {
+  if (state.empty()) return four_digits(fresh());
+  const Path file = state / "device";
+  if (const std::string kept = first_word_of(file); is_device_id(kept)) return kept;
+  const std::string id = four_digits(fresh());
+  std::error_code ignored; // what cannot be kept shows in the writing
+  std::filesystem::create_directories(state, ignored);
+  const Path whole = state / ("device." + id);
+  std::ofstream(whole) << id << '\n';
+  // Linked into place whole: of two programs that start together, both read the first one's.
+  std::error_code failed;
+  std::filesystem::create_hard_link(whole, file, failed);
+  if (failed && !is_device_id(first_word_of(file))) std::filesystem::rename(whole, file, ignored);
+  std::filesystem::remove(whole, ignored);
+  const std::string kept = first_word_of(file);
+  return is_device_id(kept) ? kept : id;
+}
+
+std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fault>& fault,
+                                 std::function<void()> wake) {
+  std::error_code ignored;
+  const Path whole = std::filesystem::absolute(root, ignored);
+  auto files = disk::posix_files();
+  if (fault && fault->kind != disk::Fault::Kind::silent)
+    files = disk::faulty_files(std::move(files), *fault);
+  if (!std::filesystem::exists(whole, ignored)) files = founding_files(std::move(files), whole);
+  auto disk = disk::open_disk(whole, std::move(files), std::move(wake));
+  if (fault && fault->kind == disk::Fault::Kind::silent) disk = disk::silent_disk(std::move(disk));
+  return disk;
+}
+
+Reading reading_of(const disk::Answer& answer, const std::string& prefix) {
+  Reading out;
+  for (const disk::FileBytes& file : answer.files)
+    out.files.push_back(session::read_file(prefix + file.name, file.bytes));
+  for (const disk::Failure& failure : answer.failures) out.faults.push_back(sentence(failure));
+  return out;
+}
+
+Reading read_all(const Path& studio, const Path& adrift) {
+  Reading all = read_one(studio, "");
+  if (adrift.empty()) return all;
+  Reading more = read_one(adrift, adrift_prefix);
+  std::move(more.files.begin(), more.files.end(), std::back_inserter(all.files));
+  std::move(more.faults.begin(), more.faults.end(), std::back_inserter(all.faults));
+  return all;
+}
+
+}

@@ -1,0 +1,51 @@
+// One workshop's folder: where it lies, who this device is, and what its files say.
+#pragma once
+
+#include "disk/disk.hpp"
+#include "disk/faulty.hpp"
+#include "session/reader.hpp"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <string>
+#include <vector>
+
+namespace studio {
+
+using Path = std::filesystem::path;
+
+// ~/Slabside: a folder to be seen, copied and synchronised. Empty where there is no HOME.
+Path default_studio();
+
+// $XDG_STATE_HOME/slabside, or ~/.local/state/slabside (XDG Base Directory Specification 0.8).
+// Outside every studio, so that a copied studio is not a copied device. Empty where there is none.
+Path state_folder();
+
+// Where the lines of this studio go while the studio itself fails. `state` may be empty: none.
+Path adrift_folder(const Path& state, const Path& studio);
+
+// Four hexadecimal digits, kept in `state` from the first use on. Where they cannot be kept, a
+// fresh one for this run: it only has to differ from other devices'.
+std::string device_id(const Path& state, const std::function<std::uint32_t()>& fresh);
+
+// A disk below `root` (made absolute), which is made with the first file if it is not there now.
+// `wake` as for disk::open_disk.
+std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fault>& fault,
+                                 std::function<void()> wake);
+
+struct Reading {
+  std::vector<session::File> files;
+  std::vector<std::string> faults; // what could not be read at all, in words
+};
+
+// The answer to a ReadFolder of the sessions folder; `prefix` goes before the files' names.
+Reading reading_of(const disk::Answer& answer, const std::string& prefix = "");
+
+// Everything that is kept of one studio, at home and adrift (which may be empty or not there).
+// Waits for the disk.
+Reading read_all(const Path& studio, const Path& adrift);
+
+inline constexpr const char* adrift_prefix = "adrift/";
+
+}

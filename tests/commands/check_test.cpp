@@ -1,0 +1,85 @@
+#include "commands/tool.hpp"
+
+using namespace tool;
+
+namespace {
+
+std::string whole() {
+  return bytes_of({{"", began()},
+                   {"7f3a91c2", session::Opened{"Stone"}},
+                   {"7f3a91c2", session::Gathered{}},
+                   {"", session::Left{}}});
+}
+
+Ran check(const std::string& bytes) {
+  const Studio studio;
+  rig::put(studio.sessions / "a.jsonl", bytes);
+  return run({"check", studio.name});
+}
+
+std::size_t start_of_line(const std::string& bytes, int line) {
+  std::size_t at = 0;
+  while (line-- > 1) at = bytes.find('\n', at) + 1;
+  return at;
+}
+
+}
+
+TEST_CASE("a whole file has nothing to report") {
+  const Ran ran = check(whole());
+  CHECK(ran.status == 0);
+  CHECK(has(ran.out, "1 files, 4 lines: 0 damaged places, 0 notes"));
+}
+
+TEST_CASE("a file cut in its last line is ordinary: a note") {
+  std::string bytes = whole();
+  bytes.resize(bytes.size() - 5);
+  const Ran ran = check(bytes);
+  CHECK(ran.status == 0);
+  CHECK(has(ran.out,
+            "note: a.jsonl: line 4, byte " + std::to_string(start_of_line(bytes, 4)) + ": "));
+}
+
+TEST_CASE("a flipped bit is damage, named by file, line and byte") {
+  std::string bytes = whole();
+  const std::size_t third = start_of_line(bytes, 3);
+  bytes[third + 8] ^= 1;
+  const Ran ran = check(bytes);
+  CHECK(ran.status == 1);
+  CHECK(ran.out.rfind("a.jsonl: line 3, byte " + std::to_string(third) + ": ", 0) == 0);
+  CHECK(has(ran.out, "1 damaged places"));
+}
+
+TEST_CASE("a line that is missing, doubled or swapped is damage") {
+  const std::string bytes = whole();
+  const std::size_t two = start_of_line(bytes, 2), three = start_of_line(bytes, 3),
+                    four = start_of_line(bytes, 4);
+  const std::string second = bytes.substr(two, three - two),
+                    third = bytes.substr(three, four - three);
+  CHECK(check(bytes.substr(0, two) + bytes.substr(three)).status == 1);
+  CHECK(check(bytes.substr(0, three) + second + bytes.substr(three)).status == 1);
+  CHECK(check(bytes.substr(0, two) + third + second + bytes.substr(four)).status == 1);
+}
+
+TEST_CASE("a file of a newer format is not summed, and that is said") {
+  session::Began newer = began();
+  newer.version = 7;
+  const Studio studio;
+  rig::put(studio.sessions / "a.jsonl",
+           bytes_of({{"", newer}, {"7f3a91c2", session::Opened{"Stone"}}, {"", session::Left{}}}));
+  const Ran ran = run({"check", studio.name});
+  CHECK(ran.status == 1);
+  CHECK(has(ran.out, "newer"));
+  CHECK(studio.read({"show", "last"}).status == 1);
+}
+
+TEST_CASE("a file that is no session at all is damage, whatever it holds") {
+  CHECK(check("PK\x03\x04 something else\n").status == 1);
+  CHECK(check(std::string(100000, '[') + "\n").status == 1);
+  CHECK(check(std::string(3, '\0') + "\n").status == 1);
+}
+
+TEST_CASE("an empty studio is in order") {
+  const rig::Folder folder;
+  CHECK(run({"check", folder.path.string()}).status == 0);
+}

@@ -1,0 +1,220 @@
+// Nothing confirmed is lost, nothing is there twice, nothing is invented: on disks that fail at
+// every call in turn, with the power cut at the end.
+#include "studio/sitting.hpp"
+
+using namespace sitting;
+
+namespace {
+
+constexpr std::uint64_t lines_each = 9;
+
+void check_what_is_left(Sitting& s) {
+  const auto left = s.left();
+  REQUIRE(static_cast<std::int64_t>(left.size()) > s.confirmed());
+  REQUIRE(left.size() <= lines_each);
+  for (std::uint64_t n = 0; n < left.size(); ++n) CHECK(left[n] == line(n));
+  for (std::size_t i = 1; i < s.saved.size(); ++i) CHECK(s.saved[i - 1] < s.saved[i]);
+}
+
+// Plays all lines; true if the fault struck.
+bool play(const std::vector<disk::Fault>& faults, bool adrift, bool at_once, bool must_save_all) {
+  Sitting s(faults, adrift);
+  for (std::uint64_t n = 0; n < lines_each; ++n) {
+    s.append(n);
+    if (!at_once) s.settle();
+  }
+  s.settle();
+  if (must_save_all) CHECK(s.confirmed() == static_cast<std::int64_t>(lines_each) - 1);
+  if (s.journal->unsaved() > 0) CHECK_FALSE(s.failed.empty());
+  CHECK(static_cast<std::int64_t>(lines_each - s.journal->unsaved()) == s.confirmed() + 1);
+  check_what_is_left(s);
+  return !s.failed.empty();
+}
+
+// For every n until the n-th call never comes.
+int play_every(const std::string& kind, bool adrift, bool at_once, bool must_save_all) {
+  for (int n = 1; n < 1000; ++n) {
+    CAPTURE(kind);
+    CAPTURE(n);
+    const auto fault = faults({kind + ":" + std::to_string(n) + ":EIO"});
+    if (!play(fault, adrift, at_once, must_save_all)) return n - 1;
+  }
+  return 1000;
+}
+
+}
+
+TEST_CASE("every call fails once: a new part takes over and all is saved") {
+  for (const char* kind : {"fail", "fail-write", "fail-force", "fail-open", "fail-folder"})
+    for (const bool at_once : {false, true}) CHECK(play_every(kind, false, at_once, true) > 0);
+}
+
+TEST_CASE("every call fails from then on: what was confirmed stays") {
+  for (const char* kind : {"fail-from", "fail-write-from", "fail-force-from", "fail-open-from"})
+    for (const bool at_once : {false, true}) CHECK(play_every(kind, false, at_once, false) > 0);
+}
+
+TEST_CASE("every call fails from then on: the other place takes over and all is saved") {
+  for (const char* kind : {"fail-from", "fail-write-from", "fail-force-from", "fail-open-from"})
+    for (const bool at_once : {false, true}) CHECK(play_every(kind, true, at_once, true) > 0);
+}
+
+TEST_CASE("without a fault: one file, named by the moment it began, and one confirmation a line") {
+  Sitting s({});
+  for (std::uint64_t n = 0; n < 4; ++n) {
+    s.append(n);
+    s.settle();
+  }
+  CHECK(s.saved == std::vector<std::uint64_t>{0, 1, 2, 3});
+  CHECK(s.failed.empty());
+  // 1795617120 s is 2026-11-25 14:32:00 UTC by date(1).
+  CHECK(s.files_left() ==
+        std::vector<std::string>{"sessions/2026-11-25T143200Z-a83f-c41e08d5.jsonl"});
+}
+
+TEST_CASE("a part says what it takes over") {
+  Sitting s(faults({"fail-force:4"}));
+  for (std::uint64_t n = 0; n < 6; ++n) {
+    s.append(n);
+    s.settle();
+  }
+  const auto left = s.home.memory.after_power_cut();
+  const auto part = left.find("sessions/2026-11-25T143200Z-a83f-c41e08d5.1.jsonl");
+  REQUIRE(part != left.end());
+  const session::File file = session::read_file("", part->second);
+  CHECK(file.part == 1);
+  CHECK(file.from == 3);
+  REQUIRE(file.lines.size() == 4);
+  CHECK(file.lines[0].n == 3);
+  CHECK(file.lines[0].at == line(3).at);
+  CHECK(file.lines[1] == line(3));
+  for (const session::Damage& d : file.damage) CHECK(d.ordinary);
+  REQUIRE(s.failed.size() == 1);
+  CHECK(s.failed[0].find("c41e08d5.jsonl") != std::string::npos);
+}
+
+TEST_CASE("where both places fail, lines wait, and go out with the next one or when asked") {
+  for (const bool ask : {false, true}) {
+    CAPTURE(ask);
+    // Parts 0 and 1 at home and part 2 adrift cannot be opened; home works again for part 3.
+    Sitting s(faults({"fail-open:1", "fail-open:1"}), true, faults({"fail-open:1"}));
+    s.append(0);
+    s.settle();
+    CHECK(s.journal->stuck());
+    CHECK(s.journal->unsaved() == 1);
+    CHECK(s.failed.size() == 3);
+    CHECK(s.saved.empty());
+    if (ask)
+      s.journal->retry();
+    else
+      s.append(1);
+    s.settle();
+    CHECK_FALSE(s.journal->stuck());
+    CHECK(s.journal->unsaved() == 0);
+    CHECK(s.journal->place() == Place::home);
+    const auto left = s.home.memory.after_power_cut();
+    REQUIRE(left.size() == 1);
+    CHECK(left.begin()->first == "sessions/2026-11-25T143200Z-a83f-c41e08d5.3.jsonl");
+    const session::File file = session::read_file("", left.begin()->second);
+    CHECK(file.part == 3);
+    CHECK(file.from == 0);
+    CHECK(file.lines.size() == (ask ? 1 : 2)); // one Began, which is line 0
+    check_what_is_left(s);
+  }
+}
+
+TEST_CASE("a disk that fails now and then is tried again at once each time") {
+  // Both count the writes: the first fails at the third, the second at the fifth it sees.
+  Sitting s(faults({"fail-write:3", "fail-write:5"}));
+  for (std::uint64_t n = 0; n < lines_each; ++n) {
+    s.append(n);
+    s.settle();
+    CHECK_FALSE(s.journal->stuck());
+  }
+  CHECK(s.failed.size() == 2);
+  CHECK(s.confirmed() == static_cast<std::int64_t>(lines_each) - 1);
+  check_what_is_left(s);
+}
+
+TEST_CASE("only what was answered is claimed") {
+  struct OnDemand : disk::Disk { // answers when the test says so
+    disk::Ticket submit(disk::Request) override { return ++last; }
+    std::vector<disk::Answer> answers() override { return std::exchange(ready, {}); }
+    disk::Ticket last = 0;
+    std::vector<disk::Answer> ready;
+  };
+  OnDemand disk;
+  Journal journal(disk);
+  for (std::uint64_t n = 0; n < 3; ++n) journal.append(line(n));
+  disk.ready = {{1, {}, {}}, {2, {}, {}}};
+  const auto news = journal.poll();
+  REQUIRE(news.size() == 2);
+  CHECK(std::get<Saved>(news[0]).n == 0);
+  CHECK(std::get<Saved>(news[1]).n == 1);
+  CHECK(journal.unsaved() == 1);
+}
+
+TEST_CASE("a studio that cannot be written: everything is kept in the other place") {
+  Sitting s(faults({"fail-from:1:EROFS"}), true);
+  for (std::uint64_t n = 0; n < 3; ++n) s.append(n);
+  s.settle();
+  CHECK(s.confirmed() == 2);
+  CHECK(s.journal->place() == Place::adrift);
+  CHECK(s.home.memory.after_power_cut().empty());
+  CHECK(s.left().size() == 3);
+}
+
+TEST_CASE("a disk that never answers: nothing is claimed, nothing is forgotten") {
+  rig::Memory memory;
+  rig::Opened inner(memory);
+  const auto silent = disk::silent_disk(std::move(inner.disk));
+  Journal journal(*silent);
+  for (std::uint64_t n = 0; n < 5; ++n) journal.append(line(n));
+  CHECK(journal.poll().empty());
+  CHECK(journal.unsaved() == 5);
+}
+
+TEST_CASE("a line that cannot be written is said, and never claimed; the others are written") {
+  Sitting s({});
+  s.append(0);
+  s.append(1);
+  s.journal->append(line(2, session::Opened{"\xff"}));
+  s.append(3);
+  s.settle();
+  s.poll();
+  CHECK(s.failed.size() == 1);
+  CHECK(s.confirmed() == 1);
+  const auto left = s.left();
+  REQUIRE(left.size() == 3);
+  CHECK(left[2] == line(3));
+}
+
+TEST_CASE("a session that does not begin with Began is not written") {
+  Sitting s({});
+  s.append(1);
+  s.poll();
+  CHECK(s.failed.size() == 1);
+  CHECK(s.left().empty());
+}
+
+TEST_CASE("answers to other people's readings are passed on") {
+  Sitting s({});
+  s.append(0);
+  s.settle();
+  const disk::Ticket ticket = s.home.disk->submit(disk::ReadFolder{sessions_folder, ".jsonl"});
+  for (;;) {
+    const long rings = s.bell.rings();
+    const auto news = s.journal->poll();
+    if (news.empty()) {
+      s.bell.wait_past(rings);
+      continue;
+    }
+    REQUIRE(news.size() == 1);
+    const auto* read = std::get_if<Read>(&news[0]);
+    REQUIRE(read);
+    CHECK(read->place == Place::home);
+    CHECK(read->answer.ticket == ticket);
+    CHECK(read->answer.files.size() == 1);
+    return;
+  }
+}
