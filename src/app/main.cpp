@@ -1,4 +1,5 @@
 #include "app/picture.hpp"
+#include "app/watch.hpp"
 #include "app/window_loop.hpp"
 #include "commands/run.hpp"
 
@@ -19,10 +20,18 @@ int picture(const std::vector<std::string>& given) {
   return made ? 0 : complain(made.error(), 1);
 }
 
+// The words but for one.
+std::vector<std::string> without(const std::string& word, std::vector<std::string> words) {
+  std::erase(words, word);
+  return words;
+}
+
 }
 
 int main(int count, char** words) {
   const std::vector<std::string> given(words + std::min(count, 1), words + count);
+  if (const auto watched = without("--watch", given); watched.size() < given.size())
+    return app::watch(watched);
   const bool lost = std::find(given.begin(), given.end(), "--help") != given.end();
   if (const auto status = commands::run(lost ? std::vector<std::string>{"help"} : given))
     return *status;

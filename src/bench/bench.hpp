@@ -40,6 +40,7 @@ struct Tap {
 struct Tick {};
 struct Saved { // every line of this session up to n lies on the disk
   std::uint64_t n = 0;
+  std::string stand_in; // the folder it lies in while the studio fails; empty: the studio's own
 };
 struct SaveFailed {
   std::string reason;
@@ -137,6 +138,7 @@ struct Sitting { // this run of the program as a session
 struct Saving {
   std::optional<std::uint64_t> confirmed; // lines up to here lie on the disk
   std::optional<std::string> failure;     // stands until a later save succeeds
+  std::string stand_in;                   // where lines lie while the studio fails
 };
 
 struct Bench {

@@ -82,7 +82,7 @@ void handle(Bench& bench, const Input& input, const Now& now, Effects& effects) 
   if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
   if (const auto* l = std::get_if<Loaded>(&input)) loaded(bench, *l);
   if (const auto* r = std::get_if<Resized>(&input)) bench.display = r->display;
-  if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt};
+  if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt, s->stand_in};
   if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
   if (std::holds_alternative<Leaving>(input) && has_begun(bench))
     record(bench, "", session::Left{}, now, effects);

@@ -104,6 +104,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.locked = bench.locked;
   v.unlocking = unlocking(bench, now);
   v.save_failure = bench.saving.failure;
+  v.saved_elsewhere = !bench.saving.stand_in.empty();
   v.number = number_view(bench);
   v.undo = undo_view(bench);
   v.notice = bench.notice;

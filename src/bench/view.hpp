@@ -78,6 +78,7 @@ struct SlabView {
   double dried_mL = 0;
   bool dust = false;
   std::optional<std::string> save_failure;
+  bool saved_elsewhere = false; // on this device, since the studio fails
   Notice notice;
   Middle middle = Middle::trail;
   Amount amount;

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace session {
 
@@ -78,6 +79,24 @@ void read_line(Reading& r, std::string_view text) {
   r.file.lines.push_back(*std::move(line));
 }
 
+// Where the first line is damaged the file's name still says whose it is: …-SESSION[.part].jsonl
+std::string session_in(const std::string& name) {
+  const std::size_t dash = name.rfind('-');
+  const std::size_t dot = name.find('.', dash == std::string::npos ? 0 : dash);
+  if (dash == std::string::npos || dot == std::string::npos) return "";
+  return name.substr(dash + 1, dot - dash - 1);
+}
+
+// A line that stands already came from a copy of the same file.
+void insert_new(Log& log, const File& part) {
+  std::set<std::uint64_t> there;
+  for (const Line& line : log.lines) there.insert(line.n);
+  for (const Line& line : part.lines) {
+    const bool takes_over = part.from > 0 && std::holds_alternative<Began>(line.event);
+    if (!takes_over && there.insert(line.n).second) log.lines.push_back(line);
+  }
+}
+
 }
 
 File read_file(std::string name, std::string_view bytes) {
@@ -95,7 +114,10 @@ File read_file(std::string name, std::string_view bytes) {
   }
   const bool began =
       !r.file.lines.empty() && std::holds_alternative<Began>(r.file.lines.front().event);
-  if (!began) r.damaged({words::Say::file_without_beginning, {}});
+  // A file with no whole line was being created when the power went: ordinary.
+  const bool any_line = bytes.find('\n') != std::string_view::npos;
+  if (!began) r.damaged({words::Say::file_without_beginning, {}}, !any_line);
+  if (!began && any_line) r.file.session = session_in(r.file.name);
   if (!r.file.ended) r.damaged({words::Say::file_not_ended, {}}, true);
   return std::move(r.file);
 }
@@ -109,15 +131,14 @@ std::vector<Log> join_parts(const std::vector<File>& files) {
     std::sort(parts.begin(), parts.end(),
               [](const File* a, const File* b) { return a->part < b->part; });
     Log log{session, parts.front()->device, {}};
+    int newest = 0;
     for (const File* part : parts) {
-      const auto superseded = [&](const Line& line) {
-        return part->part > 0 && line.n >= part->from;
-      };
-      log.lines.erase(std::remove_if(log.lines.begin(), log.lines.end(), superseded),
-                      log.lines.end());
-      const auto own = part->lines.begin() + (part->part > 0 && !part->lines.empty() ? 1 : 0);
-      log.lines.insert(log.lines.end(), own, part->lines.end());
+      if (part->part > newest) std::erase_if(log.lines, [&](auto& l) { return l.n >= part->from; });
+      newest = part->part;
+      insert_new(log, *part);
     }
+    std::stable_sort(log.lines.begin(), log.lines.end(),
+                     [](const Line& x, const Line& y) { return x.n < y.n; });
     logs.push_back(std::move(log));
   }
   return logs;

@@ -19,8 +19,9 @@ slabside list  [--studio DIR]    all batches, oldest first
 slabside show  BATCH [--studio DIR] [--json]
                                  one batch as numbers: by id, by name, or “last”
 slabside check DIR               look for damage in a studio's files; changes nothing
-slabside play  SCRIPT --studio DIR [--adrift DIR] [--report] [--pace N] [--fault F]
-                                 taps from a script, on the real bench, without a window
+slabside play  SCRIPT --studio DIR [--adrift DIR] [--report] [--pace N] [--fault F] [--watch]
+                                 taps from a script, on the real bench, without a window;
+                                 --watch shows them in one
 slabside help                    this
 
 Exit status: 0 done, 1 something is wrong, 2 the words make no sense.
@@ -341,6 +342,7 @@ std::string_view pattern(Say id) {
   case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
   case Say::check_warning: return "{0} ({1}): {2}";
   case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::saved_elsewhere: return "studio fails: saved beside it";
   case Say::help: return help_text;
   }
   return "";

@@ -311,6 +311,7 @@ enum class Say {
   check_warning,
   check_summary,
   help,
+  saved_elsewhere,
 };
 
 // The sentence with {0}, {1} ... where the arguments go.

@@ -224,7 +224,7 @@ TEST_CASE("what is saved and what is not") {
   h.begin();
   CHECK_FALSE(h.slab().undo.saved);
   CHECK(h.slab().undo.unsaved == h.lines.size());
-  h.give(Saved{h.lines.back().n});
+  h.give(Saved{h.lines.back().n, ""});
   CHECK(h.slab().undo.saved);
   h.tap("add gum_12");
   CHECK(h.slab().undo.unsaved == 1);
@@ -233,8 +233,12 @@ TEST_CASE("what is saved and what is not") {
   for (int i = 0; i < 50; ++i) h.tap("add gum_12");
   CHECK(h.slab().undo.unsaved == 51);
   CHECK(h.b.folded->totals[1].drops == 51);
-  h.give(Saved{h.lines.back().n});
+  h.give(Saved{h.lines.back().n, "/elsewhere"});
   CHECK_FALSE(h.slab().save_failure);
+  CHECK(h.slab().saved_elsewhere);
+  CHECK(h.slab().undo.saved);
+  h.give(Saved{h.lines.back().n, ""});
+  CHECK_FALSE(h.slab().saved_elsewhere);
 }
 
 TEST_CASE("taken up by a second session, undo reaches only its own lines") {

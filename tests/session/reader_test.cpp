@@ -153,3 +153,36 @@ TEST_CASE("bytes that are no session file are said to be none") {
     CHECK_FALSE(file.damage.empty());
   }
 }
+
+TEST_CASE("a copy of a file, whole or cut short, counts nothing twice") {
+  const auto lines = evening();
+  const std::string bytes = written(lines);
+  const File whole = read_file("2026-11-25T143200Z-a83f-c41e08d5.jsonl", bytes);
+  const File cut = read_file("2026-11-25T143200Z-a83f-c41e08d5 (copy).jsonl",
+                             std::string_view(bytes).substr(0, bytes.size() / 2));
+  for (const auto& files : {std::vector{whole, cut}, std::vector{cut, whole}}) {
+    const auto logs = join_parts(files);
+    REQUIRE(logs.size() == 1);
+    CHECK(logs[0].lines == lines);
+  }
+}
+
+TEST_CASE("a damaged first line costs that line alone: the name says whose file it is") {
+  std::string bytes = written(evening());
+  bytes[10] ^= 1;
+  for (const char* name :
+       {"2026-11-25T143200Z-a83f-c41e08d5.jsonl", "2026-11-25T143200Z-a83f-c41e08d5.2.jsonl"}) {
+    const auto logs = join_parts({read_file(name, bytes)});
+    REQUIRE(logs.size() == 1);
+    CHECK(logs[0].session == "c41e08d5");
+    CHECK(logs[0].lines.size() == evening().size() - 1);
+  }
+}
+
+TEST_CASE("a file that was only being created is ordinary") {
+  for (const char* bytes : {"", "{\"n\":0,"}) {
+    const File file = read_file("a.jsonl", bytes);
+    CHECK_FALSE(file.damage.empty());
+    for (const Damage& d : file.damage) CHECK(d.ordinary);
+  }
+}

@@ -1,0 +1,46 @@
+#include "app/watch.hpp"
+
+#include "app/frame.hpp"
+#include "commands/run.hpp"
+#include "screens/paint.hpp"
+#include "window/window.hpp"
+
+#include <algorithm>
+#include <cstdio>
+
+namespace app {
+
+namespace {
+
+int complain(const words::Error& error) {
+  std::fprintf(stderr, "slabside: %s\n", words::message(error).c_str());
+  return 1;
+}
+
+bool close_asked(const window::Poll& poll) {
+  return std::any_of(poll.events.begin(), poll.events.end(), [](const window::Event& e) {
+    return std::holds_alternative<window::CloseAsked>(e);
+  });
+}
+
+}
+
+// The script says how large its display is in mm; the window shows as much of it as it has pixels.
+int watch(const std::vector<std::string>& given) {
+  const window::Extent size{1280, 800};
+  auto window = window::Window::open({"Slabside", size, false, {}});
+  if (!window) return complain({words::Say::window_not_opened, {window.error()}});
+  const double px_per_mm = size.w / bench::Display{}.mm.w;
+  if (const auto faces = screens::load_faces(px_per_mm); !faces) return complain(faces.error());
+  const auto show = [&](const bench::Bench& bench, const bench::Now& now) {
+    const bool closed = close_asked(window->wait(0));
+    const bench::View view = bench::view(bench, now);
+    window->begin_frame();
+    app::draw(view, px_per_mm);
+    window->end_frame(ground(view));
+    return !closed;
+  };
+  return commands::run(given, show).value_or(2);
+}
+
+}
