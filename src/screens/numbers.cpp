@@ -30,9 +30,8 @@ struct Sentence {
 // are those that give way.
 std::vector<Sentence> sentences(const bench::SlabView& slab) {
   std::vector<Sentence> out{{advice_words(slab.advice), Tone::advice}};
-  const int lines = slab.dust ? 1 : 2; // both cautions must have room
   if (slab.save_failure)
-    out.push_back({say(Say::not_saved, {*slab.save_failure}), Tone::caution, lines});
+    out.push_back({say(Say::not_saved, {*slab.save_failure}), Tone::caution});
   else if (slab.saved_elsewhere)
     out.push_back({say(Say::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});

@@ -3,6 +3,7 @@
 #include "bench/view.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/draw.hpp"
+#include "screens/views.hpp"
 #include "words/say.hpp"
 
 #include <doctest/doctest.h>
@@ -41,4 +42,18 @@ TEST_CASE("each pigment's own cautions, the mask and the supplier's sheet stand 
                         words::say(paint::sentence(c)));
       CHECK(words.find("data sheet") != std::string::npos);
     }
+}
+
+TEST_CASE("a failure to save and the dust mask stand beside each other") {
+  int seen = 0;
+  for (const auto& c : views::all()) {
+    const auto* slab = std::get_if<bench::SlabView>(&c.view.screen);
+    if (!slab || !slab->save_failure || slab->middle != bench::Middle::trail) continue;
+    ++seen;
+    CAPTURE(c.name);
+    const std::string words = said(c.view);
+    CHECK(words.find("not saved") != std::string::npos);
+    if (slab->dust) CHECK(words.find(words::say(words::Say::dust_mask)) != std::string::npos);
+  }
+  CHECK(seen >= 5);
 }
