@@ -4,6 +4,7 @@
 #include "bench/record.hpp"
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
+#include "paint/today.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -149,6 +150,25 @@ StripView strip_view(const Bench& bench, const Now& now) {
 
 }
 
+// Today's notes; the same word again with nothing changed between counts once.
+std::vector<paint::Reading> readings_of(const session::Batch& batch) {
+  std::vector<paint::Reading> out;
+  std::optional<session::Feel> last;
+  for (const session::Entry& e : batch.entries) {
+    if (e.withdrawn) continue;
+    const auto* felt = std::get_if<session::Felt>(&e.event);
+    if (!felt) {
+      const bool changes = std::holds_alternative<session::Added>(e.event) ||
+                           std::holds_alternative<session::StageBegan>(e.event);
+      if (changes) last.reset();
+      continue;
+    }
+    if (e.flow && felt->as != last) out.push_back({*e.flow, static_cast<int>(felt->as)});
+    last = felt->as;
+  }
+  return out;
+}
+
 std::optional<NumberView> number_view(const Bench& bench) {
   if (!bench.number) return std::nullopt;
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
@@ -167,6 +187,7 @@ TrailView trail_view(const session::Batch& batch) {
   for (const auto& p : session::pigments(batch))
     shares.push_back({p.card->pigment, p.volume_share});
   t.band = paint::class_guess(shares);
+  if (t.band) t.band = paint::after(*t.band, readings_of(batch));
   if (batch.standing.flow_now && batch.standing.liquid_mL.value > 0)
     t.now = batch.standing.flow_now->value;
   for (const session::Entry& e : batch.entries) {

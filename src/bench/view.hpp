@@ -40,7 +40,7 @@ struct TrailView {
   std::vector<session::TrailPoint> points;
   std::vector<TrailMark> marks;
   std::vector<session::Pass> passes;
-  std::optional<paint::Band> band;
+  std::optional<paint::Band> band; // today's notes counted in
   std::optional<double> now;       // live flow
   std::optional<double> landing;   // where the pressed pad's addition would land
   std::optional<double> next;      // where the advised addition would land

@@ -2,10 +2,12 @@
 #pragma once
 
 #include "bench/view.hpp"
+#include "paint/today.hpp"
 
 namespace bench {
 
 std::optional<NumberView> number_view(const Bench& bench);
+std::vector<paint::Reading> readings_of(const session::Batch& batch);
 TrailView trail_view(const session::Batch& batch); // the whole of it
 PlanView plan_view(const Bench& bench);
 BookView book_view(const Bench& bench);
