@@ -184,8 +184,10 @@ void draw_book(Sheet& sheet, const bench::BookView& book) {
   for (const bench::Pad& at : sheet.view.layout.pads) {
     if (at.id.kind == PadKind::to_list)
       pad(sheet, at, plain(sheet.theme), {{say(Say::book_to_list), clean_letters}});
-    if (at.id.kind == PadKind::take_up)
-      pad(sheet, at, dark(sheet.theme), {{say(Say::book_take_up), clean_bold}});
+    const bool open = book.batch->progress == session::Progress::open;
+    if (at.id.kind == PadKind::take_up) // what is asked for while the batch lies on the slab
+      pad(sheet, at, open ? dark(sheet.theme) : plain(sheet.theme),
+          {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
   }
 }
 

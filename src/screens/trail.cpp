@@ -222,7 +222,7 @@ void draw_now(Sheet& sheet, const Plot& p) {
   chevron(sheet, {high ? p.inside.right() - 2 : p.inside.x + 2, y}, 4, t.ink, high);
 }
 
-void draw_gathered(Sheet& sheet, const Plot& p, const Taken& taken) {
+void draw_gathered(Sheet& sheet, const Plot& p, Taken& taken) {
   if (!p.trail.gathered || p.trail.points.empty()) return;
   const auto at_ms = p.trail.opened_at + static_cast<std::int64_t>(*p.trail.gathered * 1000);
   const Point at{p.flow.x(p.trail.points.back().flow), p.time.y(*p.trail.gathered)};
@@ -230,9 +230,11 @@ void draw_gathered(Sheet& sheet, const Plot& p, const Taken& taken) {
   sheet.shapes.push_back(Disc{at, thick, sheet.theme.ink, clear, 0});
   const Flag flag{at, 2 * thick,
                   say(Say::trail_gathered, {time_of_day(at_ms, sheet.view.utc_offset_min)})};
-  if (const auto place = place_labels({flag}, taken, p.cap)[0])
-    sheet.shapes.push_back(
-        Text{place->at, Anchor::left, p.cap, false, sheet.theme.ink, flag.words, place->box.w});
+  const auto place = place_labels({flag}, taken, p.cap)[0];
+  if (!place) return;
+  taken.boxes.push_back(place->box);
+  sheet.shapes.push_back(
+      Text{place->at, Anchor::left, p.cap, false, sheet.theme.ink, flag.words, place->box.w});
 }
 
 }
