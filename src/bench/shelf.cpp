@@ -9,7 +9,7 @@ namespace {
 using session::Card;
 using session::CardKind;
 
-Card liquid(std::string id, CardKind kind, std::string name, session::RecipeByMass recipe) {
+Card liquid(std::string id, CardKind kind, std::string name, paint::Recipe recipe) {
   Card card;
   card.id = std::move(id);
   card.is_a = kind;

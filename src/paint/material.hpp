@@ -65,6 +65,8 @@ struct Recipe {
   double glycerin = 0;
   double alcohol = 0;
   double other = 0;
+
+  bool operator==(const Recipe&) const = default;
 };
 words::Result<Parts> parts_of(const Recipe& as_sold);
 

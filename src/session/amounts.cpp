@@ -136,8 +136,7 @@ words::Result<paint::Material> material_of(const Card& card) {
     m.parts.pigment = 1;
     return m;
   }
-  const RecipeByMass& r = card.recipe;
-  const auto parts = paint::parts_of({r.gum, r.water, r.honey, r.glycerin, r.alcohol, r.other});
+  const auto parts = paint::parts_of(card.recipe);
   if (!parts) return tl::make_unexpected(parts.error());
   return paint::Material{paint_kind(card.is_a), *parts, {}};
 }

@@ -33,11 +33,6 @@ struct ToolVolume {
   bool operator==(const ToolVolume&) const = default;
 };
 
-struct RecipeByMass { // as bought; see paint::Recipe
-  double gum = 0, water = 0, honey = 0, glycerin = 0, alcohol = 0, other = 0;
-  bool operator==(const RecipeByMass&) const = default;
-};
-
 struct Card {
   std::string id;
   CardKind is_a = CardKind::other;
@@ -45,7 +40,7 @@ struct Card {
   std::string index_name;   // pigment: Colour Index name, may be empty
   std::uint32_t colour = 0; // pigment: 0xRRGGBB of the heap on screen
   paint::Pigment pigment;   // pigment
-  RecipeByMass recipe;      // liquids
+  paint::Recipe recipe;     // liquids
   ToolVolume tool;          // dropper, spoon
   bool operator==(const Card&) const = default;
 };

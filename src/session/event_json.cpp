@@ -61,7 +61,7 @@ void write_card(const Card& card, Json& j) {
     j["oil_u"] = number(card.pigment.oil_u);
   } else if (is_liquid(card.is_a)) {
     Json recipe = Json::object();
-    const RecipeByMass& r = card.recipe;
+    const paint::Recipe& r = card.recipe;
     const std::pair<const char*, double> parts[] = {
         {"gum", r.gum},           {"water", r.water},     {"honey", r.honey},
         {"glycerin", r.glycerin}, {"alcohol", r.alcohol}, {"other", r.other}};

@@ -16,7 +16,7 @@ inline Card pigment(std::string id, double g_per_mL, double oil) {
   return c;
 }
 
-inline Card liquid(std::string id, CardKind kind, RecipeByMass recipe) {
+inline Card liquid(std::string id, CardKind kind, paint::Recipe recipe) {
   Card c;
   c.id = std::move(id);
   c.is_a = kind;
