@@ -1,0 +1,78 @@
+// What a frame costs before any pixel: folding, stepping, view and shapes, on a batch of 40 minutes
+// and 300 lines. Usage: shapes ROUNDS
+#include "screens/draw.hpp"
+#include "session/bytes.hpp"
+#include "speed/race.hpp"
+#include "speed/sitting.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <memory>
+
+namespace {
+
+using speed::Sitting;
+using speed::timed;
+
+std::vector<std::string> texts_of(const std::vector<session::Line>& lines) {
+  std::vector<std::string> texts;
+  std::uint32_t check = 0;
+  for (const session::Line& line : lines) {
+    const auto encoded = session::encode(line, check);
+    speed::need(encoded.has_value(), "a line cannot be written");
+    texts.push_back(encoded->bytes);
+    check = encoded->check;
+  }
+  return texts;
+}
+
+double parse(const std::vector<std::string>& texts) {
+  return timed([&] {
+    for (const std::string& text : texts)
+      speed::need(nlohmann::json::parse(text).is_object(), "a line is no object");
+  });
+}
+
+double fold(const Sitting& sitting) {
+  std::optional<session::Batch> batch;
+  const double ms = timed(
+      [&] { batch = session::fold(session::all_of(sitting.bench.logs), sitting.bench.batch); });
+  speed::need(batch && batch->entries.size() > 250, "the batch is not there");
+  return ms;
+}
+
+double drop(const Sitting& sitting, const bench::Now& now) {
+  bench::Bench bench = sitting.bench;
+  bench::Effects effects;
+  const double ms = timed([&] {
+    effects = bench::step(bench, bench::Tap{{bench::PadKind::add, "gum_12"}}, now);
+  });
+  speed::need(effects.append.size() == 1, "a drop is one line");
+  return ms;
+}
+
+double shapes(const bench::Bench& bench, const bench::Now& now) {
+  std::vector<screens::Shape> shapes;
+  const double ms = timed([&] { shapes = screens::draw(bench::view(bench, now)); });
+  speed::need(shapes.size() > 50, "the screen is empty");
+  return ms;
+}
+
+}
+
+int main(int count, char** words) {
+  speed::need(count == 2, "usage: shapes ROUNDS");
+  Sitting sitting = speed::long_batch();
+  const bench::Now now = sitting.now();
+  const auto texts = texts_of(sitting.lines);
+  bench::Bench book = sitting.bench;
+  book.screen = bench::Screen::book;
+  book.book.batch = book.batch;
+  speed::race("bench",
+              {{"parse", [&] { return parse(texts); }},
+               {"fold", [&] { return fold(sitting); }},
+               {"drop", [&] { return drop(sitting, now); }},
+               {"shapes", [&] { return shapes(sitting.bench, now); }},
+               {"shapes of Book", [&] { return shapes(book, now); }}},
+              {speed::count_of(words[1])});
+}
