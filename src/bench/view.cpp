@@ -140,7 +140,7 @@ StripView strip_view(const Bench& bench, const Now& now) {
   s.can_slab = !bench.batch.empty();
   if (bench.folded) {
     s.batch_name = bench.folded->name;
-    for (const auto& p : session::pigments(*bench.folded)) s.batch_colour = p.card->colour;
+    s.batch_colour = colour_of(*bench.folded);
   }
   const std::int64_t minutes = now.wall_ms / 60000 + now.utc_offset_min;
   s.hour = static_cast<int>((minutes / 60 % 24 + 24) % 24);
@@ -148,6 +148,12 @@ StripView strip_view(const Bench& bench, const Now& now) {
   return s;
 }
 
+}
+
+std::uint32_t colour_of(const session::Batch& batch) {
+  for (const auto& [id, card] : batch.cards)
+    if (card.is_a == session::CardKind::pigment) return card.colour;
+  return 0;
 }
 
 // Today's notes; the same word again with nothing changed between counts once.

@@ -125,6 +125,7 @@ struct BookView {
   std::size_t damages = 0;
   std::vector<std::string> faults;
   std::optional<session::Batch> batch; // the one looked at
+  std::uint32_t colour = 0;            // of its pigment
   TrailView trail;                     // of that one
 };
 

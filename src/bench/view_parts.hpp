@@ -7,6 +7,7 @@
 namespace bench {
 
 std::optional<NumberView> number_view(const Bench& bench);
+std::uint32_t colour_of(const session::Batch& batch); // of its pigment, weighed yet or not
 std::vector<paint::Reading> readings_of(const session::Batch& batch);
 TrailView trail_view(const session::Batch& batch); // the whole of it
 PlanView plan_view(const Bench& bench);

@@ -37,7 +37,7 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   row.progress = batch->progress;
   row.warned = !batch->warnings.empty();
   if (batch->standing.binder_ratio) row.ratio = batch->standing.binder_ratio->value;
-  for (const auto& p : session::pigments(*batch)) row.colour = p.card->colour;
+  row.colour = colour_of(*batch);
   return row;
 }
 
@@ -86,7 +86,9 @@ BookView book_view(const Bench& bench) {
     return v;
   }
   v.batch = session::fold(logs_about(bench, bench.book.batch), bench.book.batch);
-  if (v.batch) v.trail = trail_view(*v.batch);
+  if (!v.batch) return v;
+  v.colour = colour_of(*v.batch);
+  v.trail = trail_view(*v.batch);
   return v;
 }
 

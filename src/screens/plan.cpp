@@ -1,4 +1,5 @@
 // Plan: which pigment, which binder, how much, in which room, and what to be careful about.
+#include "paint/catalogue.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -104,8 +105,14 @@ double lines_high(const std::string& words, double width, const Lettering& l) {
   return static_cast<double>(fitted(words, width, l, 3, false).lines.size()) * l.cap_mm * 1.66;
 }
 
+bool for_every_batch(words::Say caution) {
+  const auto& general = paint::general_care();
+  return caution != Say::care_mask &&
+         std::find(general.begin(), general.end(), caution) != general.end();
+}
+
 // A bar of the caution's colour down the side says what the words are. Where not all have room,
-// the last ones, which hold for every batch, are drawn together into one.
+// those that hold for every batch are drawn together into one.
 void cautions(Sheet& sheet, const Rect& area, double y, const std::vector<words::Say>& list) {
   const Theme& t = sheet.theme;
   const Lettering small{cap::small, false, cap::small};
@@ -118,6 +125,7 @@ void cautions(Sheet& sheet, const Rect& area, double y, const std::vector<words:
   const double end = area.bottom() - (fits ? 0 : lines_high(rest, words.w, small) + air);
   const double top = y;
   for (const words::Say caution : list) {
+    if (!fits && for_every_batch(caution)) continue;
     if (y + lines_high(say(caution), words.w, small) > end) break;
     y = note(sheet, words, y, say(caution), small, t.ink) + air;
   }

@@ -53,7 +53,7 @@ Title title_of(const bench::View& view) {
   const auto* book = std::get_if<bench::BookView>(&view.screen);
   if (!book || !book->batch) return {view.strip.batch_name, view.strip.batch_colour};
   Title title{book->batch->name};
-  for (const auto& p : session::pigments(*book->batch)) title.colour = p.card->colour;
+  title.colour = book->colour;
   return title;
 }
 

@@ -223,8 +223,8 @@ std::string_view pattern(Say id) {
   case Say::ask_humidity: return "humidity, in %";
   case Say::plan_search: return "search a pigment";
   case Say::plan_name: return "name of the batch";
-  case Say::plan_weigh: return "pigment to weigh";
-  case Say::plan_not_weighed: return "later";
+  case Say::plan_weigh: return "or later, at the slab";
+  case Say::plan_not_weighed: return "weigh the pigment";
   case Say::plan_begin: return "begin";
   case Say::plan_guess: return "a guess";
   case Say::plan_celsius: return "{0} °C";
