@@ -44,6 +44,7 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   bench.plan.name.clear();
   bench.plan.name_typed = false;
   bench.plan.grams = 0;
+  bench.plan.search.clear();
   bench.amount = {};
   refold(bench, now);
   go_to(bench, Screen::slab);

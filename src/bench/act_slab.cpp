@@ -2,6 +2,8 @@
 #include "bench/materials.hpp"
 #include "bench/record.hpp"
 
+#include <utility>
+
 namespace bench {
 
 namespace {
@@ -74,7 +76,8 @@ void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   case PadKind::close:
     at_slab(bench, session::Closed{}, now, effects);
     bench.screen = Screen::book;
-    bench.book.batch = bench.batch;
+    bench.book.batch = std::exchange(bench.batch, "");
+    bench.folded.reset();
     return;
   case PadKind::felt:
     if (const auto feel = session::feel_named(pad.arg))

@@ -33,6 +33,12 @@ std::vector<Card> materials_of(const Bench& bench) {
   if (!bench.folded) return cards;
   for (const auto& [id, card] : bench.folded->cards)
     if (place_of(card) < order.size()) cards.push_back(card);
+  // A log may name only what it used; whatever else a slab always has comes from the shelf.
+  for (const Card& card : bench.shelf) {
+    const auto same_kind = [&](const Card& c) { return c.is_a == card.is_a; };
+    const bool always = session::is_liquid(card.is_a) && card.is_a != CardKind::binder;
+    if (always && std::none_of(cards.begin(), cards.end(), same_kind)) cards.push_back(card);
+  }
   std::stable_sort(cards.begin(), cards.end(),
                    [](const Card& a, const Card& b) { return place_of(a) < place_of(b); });
   if (cards.size() > most_materials) cards.resize(most_materials);

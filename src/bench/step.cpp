@@ -68,6 +68,13 @@ void loaded(Bench& bench, const Loaded& input) {
   bench.batches = session::batch_ids(session::all_of(bench.logs));
 }
 
+// Another size has other pages.
+void resized(Bench& bench, const Display& display) {
+  if (bench.display == display) return;
+  bench.display = display;
+  bench.plan.page = bench.book.page = 0;
+}
+
 void ticked(Bench& bench, const Now& now) {
   if (held_to_unlock(bench.touch, now.run_ms)) {
     bench.locked = false;
@@ -81,7 +88,7 @@ void handle(Bench& bench, const Input& input, const Now& now, Effects& effects) 
   if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects);
   if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
   if (const auto* l = std::get_if<Loaded>(&input)) loaded(bench, *l);
-  if (const auto* r = std::get_if<Resized>(&input)) bench.display = r->display;
+  if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display);
   if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt, s->stand_in};
   if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
   if (std::holds_alternative<Leaving>(input) && has_begun(bench))

@@ -77,7 +77,7 @@ double drop_of_binder_mL(const Bench& bench) {
 
 // Digits behind the point that one drop can change: 0.03 g to 10 g of pigment needs two.
 int decimals_for(double step) {
-  if (!(step > 0)) return 2;
+  if (!(step > 0) || !std::isfinite(step)) return 2;
   return std::clamp(static_cast<int>(std::ceil(-std::log10(step))), 0, 3);
 }
 
@@ -137,7 +137,6 @@ StripView strip_view(const Bench& bench, const Now& now) {
   StripView s;
   s.screen = bench.screen;
   s.night = bench.night;
-  s.can_slab = !bench.batch.empty();
   if (bench.folded) {
     s.batch_name = bench.folded->name;
     s.batch_colour = colour_of(*bench.folded);

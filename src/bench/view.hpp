@@ -62,7 +62,6 @@ struct StripView {
   std::string batch_name; // empty: none
   std::uint32_t batch_colour = 0;
   int hour = 0, minute = 0;
-  bool can_slab = false;
   bool night = false;
 };
 

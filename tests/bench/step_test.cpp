@@ -288,3 +288,41 @@ TEST_CASE("the pressed pad shows where its addition would land") {
   // Within what dries off while the finger is down.
   CHECK(h.slab().trail.now.value() == doctest::Approx(*pressed.trail.landing).epsilon(1e-3));
 }
+
+TEST_CASE("a log that names only what it used still gives a whole slab") {
+  session::File file;
+  file.session = "5e1f20c7";
+  session::Card red;
+  red.id = "kiln_red";
+  red.is_a = session::CardKind::pigment;
+  red.pigment = {5, 0, 20, 0, paint::PigmentClass::mineral};
+  file.lines = {{0, 0, 1, "", session::LaidOut{red}},
+                {1, 0, 1, "9a04d3e1", session::Opened{"Kiln red"}},
+                {2, 0, 2, "9a04d3e1", session::Added{"kiln_red", session::Unit::g, 15, ""}}};
+  Hands h;
+  h.give(Loaded{{file}, {}});
+  h.tap("book");
+  h.tap("batch 9a04d3e1");
+  h.tap("take_up");
+  CHECK(h.shows("add water"));
+  CHECK(h.shows("add kiln_red"));
+  h.tap("add water");
+  CHECK(h.b.folded->warnings.empty());
+  CHECK(h.slab().materials.size() == 5);
+}
+
+TEST_CASE("a closed batch is off the slab, and another size starts at its first page") {
+  Hands h;
+  h.tap("page_on");
+  h.give(Resized{Display{{136, 218}, Hand::left}});
+  CHECK(h.b.plan.page == 0);
+  h.begin();
+  h.tap("add gum_12");
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("gather");
+  h.tap("close");
+  CHECK_FALSE(h.shows("slab"));
+  CHECK(std::get<BookView>(view(h.b, h.now()).screen).batch->progress == session::Progress::closed);
+}

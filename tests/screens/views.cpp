@@ -59,7 +59,7 @@ SlabView slab_of(const Bench& b) {
 View around(const Bench& b) {
   View v;
   v.layout = layout(b);
-  v.strip = {b.screen, "", 0x2266AA, 14, 32, true, b.night};
+  v.strip = {b.screen, "", 0x2266AA, 14, 32, b.night};
   if (!b.batch.empty()) v.strip.batch_name = b.folded->name;
   return v;
 }
