@@ -233,11 +233,6 @@ const E* last_standing(const Batch& batch) {
 }
 }
 
-std::optional<Felt> last_feel(const Batch& batch) {
-  const auto* felt = last_standing<Felt>(batch);
-  return felt ? std::optional(*felt) : std::nullopt;
-}
-
 std::optional<Specks> last_dot(const Batch& batch) {
   const auto* dot = last_standing<Dot>(batch);
   return dot ? std::optional(dot->specks) : std::nullopt;

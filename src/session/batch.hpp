@@ -113,8 +113,7 @@ double seconds_of(const Batch& batch, Stage stage);
 
 // The pass that runs now.
 const Pass* running(const Batch& batch);
-// The last feel note, test dot that stands.
-std::optional<Felt> last_feel(const Batch& batch);
+// The last test dot that stands.
 std::optional<Specks> last_dot(const Batch& batch);
 
 // Pigments with their share of the pigment volume.

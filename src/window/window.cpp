@@ -210,11 +210,4 @@ void Window::end_frame(Colour clear) {
   glfwSwapBuffers(state->handle);
 }
 
-Picture Window::screenshot() const {
-  glReadBuffer(GL_FRONT);
-  Picture picture = read_pixels(size());
-  glReadBuffer(GL_BACK);
-  return picture;
-}
-
 }

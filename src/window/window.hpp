@@ -84,9 +84,6 @@ public:
   void begin_frame(); // from here on ImGui may be drawn with
   void end_frame(Colour clear);
 
-  // What stands in the window since the last end_frame; parts under other windows are undefined.
-  Picture screenshot() const;
-
 private:
   struct State;
   explicit Window(std::unique_ptr<State> state);

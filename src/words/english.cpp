@@ -51,7 +51,6 @@ std::string_view pattern(Say id) {
   case Say::amount_too_large: return "{0} is too much for one amount: at most {1}.";
   case Say::humidity_out_of_range: return "Humidity lies between 0 and 100 %: {0} does not.";
   case Say::temperature_out_of_range: return "Between {1} and {2} °C, please: {0} is outside.";
-  case Say::parts_do_not_sum: return "The parts add up to {0}, not to 1.";
   case Say::unknown_name: return "“{0}” is not a name this program knows.";
   case Say::empty_recipe: return "Nothing is in this recipe yet.";
   case Say::measure_not_positive: return "A measure must hold more than nothing: {0} does not.";
@@ -115,7 +114,6 @@ std::string_view pattern(Say id) {
   case Say::file_of_other_format: return "this is not a session file of ours";
   case Say::file_of_future_version:
     return "written by a newer Slabside (format {0}): shown without totals";
-  case Say::file_cut: return "the file ends in the middle";
   case Say::card_not_laid_out: return "no session says what “{0}” is";
   case Say::file_not_ended: return "the program was stopped before it could say goodbye";
   case Say::plan_still_reading: return "Reading the studio …";

@@ -16,7 +16,6 @@ enum class Say {
   amount_too_large,
   humidity_out_of_range,
   temperature_out_of_range,
-  parts_do_not_sum,
   unknown_name,
   empty_recipe,
   measure_not_positive,
@@ -75,7 +74,6 @@ enum class Say {
   file_without_beginning,
   file_of_other_format,
   file_of_future_version,
-  file_cut,
   file_not_ended,
   card_not_laid_out,
   // planning
