@@ -130,6 +130,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.dust = batch.powder_is_dry;
   v.progress = batch.progress;
   v.warnings = batch.warnings;
+  v.damaged = batch.damaged;
   return v;
 }
 

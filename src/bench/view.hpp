@@ -86,6 +86,7 @@ struct SlabView {
   std::optional<double> unlocking; // 0 to 1 while the unlocking pad is held
   session::Progress progress = session::Progress::open;
   std::vector<session::Warning> warnings;
+  bool damaged = false; // a file of this batch is
 };
 
 struct PlanView {

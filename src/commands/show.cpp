@@ -171,6 +171,7 @@ std::string shown_for_people(const Batch& batch) {
   for (const Total& total : batch.totals) add_material(page, total);
   for (const Pass& pass : batch.passes) add_pass(page, pass);
   for (const Entry& e : batch.entries) add_note(page, e);
+  if (batch.damaged) page.line(Say::show_damaged, {});
   for (const Warning& w : batch.warnings) page.text += printable(sentence(w)) + "\n";
   return page.text;
 }

@@ -138,6 +138,7 @@ std::string shown_as_json(const Batch& batch) {
   out["passes"] = passes(batch);
   add_notes(batch, out);
   out["warnings"] = warnings(batch);
+  out["damaged"] = batch.damaged;
   return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

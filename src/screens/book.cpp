@@ -132,7 +132,12 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
   }
   std::string last =
       say(Say::book_room, {fixed(batch.room.celsius, 0), fixed(batch.room.humidity * 100, 0)});
-  if (lost >= 0.05) last = say(Say::book_dried_off, {fixed(lost, 1)}) + " · " + last;
+  if (batch.damaged)
+    last = say(Say::batch_damaged);
+  else if (!batch.warnings.empty())
+    last = say(Say::entries_left_out, {std::to_string(batch.warnings.size())});
+  else if (lost >= 0.05)
+    last = say(Say::book_dried_off, {fixed(lost, 1)}) + " · " + last;
   write(sheet, {area.x, std::min(y + foot, area.bottom())}, Anchor::left, clean_letters, t.quiet,
         last, area.w);
 }

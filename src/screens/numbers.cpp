@@ -35,6 +35,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   else if (slab.saved_elsewhere)
     out.push_back({say(Say::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});
+  if (slab.damaged) out.push_back({say(Say::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(*slab.advice.gum), Tone::plain});

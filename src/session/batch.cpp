@@ -169,6 +169,7 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id,
   batch.opened_at = opened->at;
   batch.cards = lines.laid_out;
   batch.warnings = lines.warnings;
+  batch.damaged = lines.damaged;
   Hand hand;
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     Entry& e = lines.entries[i];

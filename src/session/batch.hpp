@@ -87,6 +87,7 @@ struct Batch {
   paint::Standing standing;
   Clock clock = 0; // up to which the batch was folded
   std::vector<Warning> warnings;
+  bool damaged = false; // one of its files is: entries may be missing
 };
 
 using Logs = std::vector<const Log*>;

@@ -86,7 +86,11 @@ void mark_withdrawn(BatchLines& out) {
 BatchLines lines_of(const Logs& logs, const std::string& batch) {
   BatchLines out;
   std::vector<Item> items;
-  for (const Log* log : logs) collect(*log, batch, items, out.laid_out);
+  for (const Log* log : logs) {
+    const std::size_t before = items.size();
+    collect(*log, batch, items, out.laid_out);
+    out.damaged |= log->damaged && items.size() > before;
+  }
   order(items);
   for (const auto& [log, line, card, tool] : items) {
     Entry entry;

@@ -13,6 +13,7 @@ struct BatchLines {
   std::map<std::string, Card> laid_out;
   std::map<std::string, double> anchors; // session -> batch clock less the session's own, in s
   std::vector<Warning> warnings;
+  bool damaged = false; // a log that speaks of the batch is
 };
 
 BatchLines lines_of(const Logs& logs, const std::string& batch);

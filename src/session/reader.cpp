@@ -130,11 +130,13 @@ std::vector<Log> join_parts(const std::vector<File>& files) {
   for (auto& [session, parts] : by_session) {
     std::sort(parts.begin(), parts.end(),
               [](const File* a, const File* b) { return a->part < b->part; });
-    Log log{session, parts.front()->device, {}};
+    Log log{session, parts.front()->device, {}, false};
     int newest = 0;
     for (const File* part : parts) {
       if (part->part > newest) std::erase_if(log.lines, [&](auto& l) { return l.n >= part->from; });
       newest = part->part;
+      log.damaged |= std::any_of(part->damage.begin(), part->damage.end(),
+                                 [](const Damage& d) { return !d.ordinary; });
       insert_new(log, *part);
     }
     std::stable_sort(log.lines.begin(), log.lines.end(),

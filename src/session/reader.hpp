@@ -41,6 +41,7 @@ struct Log {
   std::string session;
   std::string device;
   std::vector<Line> lines;
+  bool damaged = false; // a line of it may be missing, beyond what is ordinary
 };
 std::vector<Log> join_parts(const std::vector<File>& files);
 

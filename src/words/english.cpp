@@ -235,8 +235,9 @@ std::string_view pattern(Say id) {
   case Say::page_back: return "back";
   case Say::page_on: return "more";
   case Say::book_empty: return "No batch yet. The first one begins under Plan.";
-  case Say::book_damages: return "{0} places in the files could not be read";
-  case Say::book_damage: return "1 place in the files could not be read";
+  case Say::book_damages:
+    return "{0} places in the files could not be read: “slabside check” names them";
+  case Say::book_damage: return "1 place in the files could not be read: “slabside check” names it";
   case Say::book_to_list: return "all batches";
   case Say::book_take_up: return "take up again";
   case Say::book_went_in: return "what went in";
@@ -340,6 +341,8 @@ std::string_view pattern(Say id) {
   case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
   case Say::check_warning: return "{0} ({1}): {2}";
   case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::batch_damaged: return "a file is damaged: entries may be missing";
+  case Say::show_damaged: return "A file of this batch is damaged: entries may be missing.";
   case Say::saved_elsewhere: return "studio fails: saved beside it";
   case Say::help: return help_text;
   }

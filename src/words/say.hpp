@@ -310,6 +310,8 @@ enum class Say {
   check_summary,
   help,
   saved_elsewhere,
+  batch_damaged,
+  show_damaged,
 };
 
 // The sentence with {0}, {1} ... where the arguments go.

@@ -179,6 +179,19 @@ TEST_CASE("a damaged first line costs that line alone: the name says whose file 
   }
 }
 
+TEST_CASE("a batch with a damaged file is marked, one whose file was only cut is not") {
+  make::Writer w;
+  w.put("7f3a91c2", Opened{"Blue"});
+  w.put("7f3a91c2", Felt{Feel::right, By::knife});
+  w.put("7f3a91c2", Felt{Feel::right, By::knife});
+  const std::string bytes = written(w.log.lines);
+  std::string hit = bytes;
+  hit[start_of_line(bytes, 3) + 8] ^= 1;
+  CHECK(make::folded(join_parts({read_file("a.jsonl", hit)}), "7f3a91c2").damaged);
+  const std::string cut = bytes.substr(0, bytes.size() - 9);
+  CHECK_FALSE(make::folded(join_parts({read_file("a.jsonl", cut)}), "7f3a91c2").damaged);
+}
+
 TEST_CASE("a file that was only being created is ordinary") {
   for (const char* bytes : {"", "{\"n\":0,"}) {
     const File file = read_file("a.jsonl", bytes);
