@@ -149,14 +149,15 @@ void whole_batch(const Look& look) {
   hand.tap("night");
   wipe(hand);
   put_away(hand);
-  const session::Batch folded = *hand.mirror.folded;
+  const auto folded = session::fold(session::all_of(hand.mirror.logs), hand.mirror.batches.at(0));
+  REQUIRE(folded);
   CHECK(hand.close().number == 0);
   CHECK(hand.program.err() == "");
 
   const auto lines = only_session(home);
   check_same(lines, hand.lines);
   const Json batch = shown(home, "Evening blue");
-  CHECK(without_time(batch) == without_time(Json::parse(commands::shown_as_json(folded))));
+  CHECK(without_time(batch) == without_time(Json::parse(commands::shown_as_json(*folded))));
   check_counts(batch);
 }
 
