@@ -1,0 +1,98 @@
+#!/usr/bin/python3
+"""Both readers on one corpus: agree.py SLABSIDE SCRIPT...
+
+The corpus is what the program writes when it plays the scripts, that in many states of damage
+(seeded), and lines made by hand with true check values but fields that are not. `slabside check`
+and reader.py must name the same places and believe the same number of lines.
+"""
+
+import json
+import pathlib
+import random
+import re
+import subprocess
+import sys
+import tempfile
+
+sys.path.insert(0, str(pathlib.Path(__file__).parent))
+from reader import crc32c, read_file  # noqa: E402
+
+BEGAN = {"n": 0, "t": 0, "at": 0, "e": "began", "format": "slabside-session", "version": 1,
+         "session": "5e1f20c7", "part": 0, "device": "07bd", "local": ""}
+BY_HAND = [
+    '"e":"felt","as":"silky","by":"knife"', '"e":"sniffed","as":3', '"e":"felt","as":7,"by":"knife"',
+    '"e":"added","of":"x","g":-1', '"e":"added","of":"x","g":5001', '"e":"added","of":"x"',
+    '"e":"added","of":"x","drops":2', '"e":"added","of":"x","spoons":1,"with":"s"',
+    '"e":"room","celsius":20,"humidity":50', '"e":"room","celsius":20,"humidity":0.5,"guessed":1',
+    '"e":"withdrawn","line":["a",-1]', '"e":"withdrawn","line":["a",1,2]', '"e":"closed","e":"left"',
+    '"e":"closed","x":[[[[[[[[[[1]]]]]]]]]]', '"e":"opened","name":"' + "a" * 65600 + '"',
+    '"e":"opened","name":"caf\u00e9 \\ud83c\\udfa8"', '"e":"opened"', '"e":5',
+    '"e":"laid_out","card":"a","is_a":"spoon","name":"s","mL":0',
+    '"e":"laid_out","card":"a","is_a":"binder","name":"s","parts":{"gum":-1}',
+    '"e":"laid_out","card":"a","is_a":"ladle","name":"s"',
+    '"e":"laid_out","card":"a","is_a":"pigment","name":"s","colour":"blue","family":"x","g_per_mL":2',
+    '"e":"began","format":"other","version":1,"session":"a","part":0,"device":"","local":""',
+    '"e":"began","format":"slabside-session","version":1,"session":"a","part":2,"device":"","local":""',
+]
+
+
+def seal(body, before):
+    value = crc32c(body, before)
+    return body + b',"c":"%08x"}\n' % value, value
+
+
+def by_hand(fields):
+    first, check = seal(json.dumps(BEGAN, separators=(",", ":"))[:-1].encode(), 0)
+    line, check = seal(f'{{"n":1,"t":5,"at":5,{fields}'.encode(), check)
+    last, _ = seal(b'{"n":2,"t":6,"at":6,"e":"left"', check)
+    return first + line + last
+
+
+def damaged(data, chance):
+    lines = data.splitlines(keepends=True)
+    k = chance.randrange(1, len(lines) - 1)
+    for _ in range(8):
+        yield data[:chance.randrange(len(data))]
+    for _ in range(30):
+        i = chance.randrange(len(data))
+        yield data[:i] + bytes([data[i] ^ 1 << chance.randrange(8)]) + data[i + 1:]
+    yield b"".join(lines[:k] + lines[k + 1:])
+    yield b"".join(lines[:k] + [lines[k]] + lines[k:])
+    yield b"".join(lines[:k] + [lines[k + 1], lines[k]] + lines[k + 2:])
+    yield data.replace(b"\n", b"\r\n")
+    yield b"\xef\xbb\xbf" + data
+
+
+def main(slabside, scripts):
+    chance = random.Random(20261125)
+    with tempfile.TemporaryDirectory() as folder:
+        studio = pathlib.Path(folder)
+        for script in scripts:
+            subprocess.run([slabside, "play", script, "--studio", studio], check=True,
+                           stdout=subprocess.DEVNULL)
+        sessions = studio / "sessions"
+        written = [f.read_bytes() for f in sorted(sessions.iterdir())]
+        cases = [d for data in written for d in damaged(data, chance)] + [b"", b"\n", b"{}\n"]
+        cases += [by_hand(fields) for fields in BY_HAND]
+        for i, data in enumerate(cases):
+            (sessions / f"case-{i:04}.jsonl").write_bytes(data)
+        said = subprocess.run([slabside, "check", studio], stdout=subprocess.PIPE, check=False)
+        out = said.stdout.decode()
+        theirs = {(m[2], int(m[3]), int(m[4]), m[1] is not None)
+                  for m in re.finditer(r"^(note: )?(\S+): line (\d+), byte (\d+): ", out, re.M)}
+        their_lines = int(re.search(r"(\d+) files?, (\d+) lines", out)[2])
+        ours, our_lines = set(), 0
+        for f in sessions.iterdir():
+            lines, damage = read_file(f.read_bytes())
+            our_lines += len(lines)
+            ours |= {(f.name, *d) for d in damage}
+        for place in sorted(ours ^ theirs)[:20]:
+            who = "only the second reader" if place in ours else "only the program"
+            print(who, *place)
+        print(f"{len(written) + len(cases)} files, {our_lines} lines here, {their_lines} there, "
+              f"{len(ours)} places named here, {len(theirs)} there")
+        return 0 if ours == theirs and our_lines == their_lines else 1
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1], sys.argv[2:]))
