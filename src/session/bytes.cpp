@@ -10,7 +10,6 @@ namespace session {
 namespace {
 
 constexpr std::string_view seal_start = ",\"c\":\"";
-constexpr std::size_t seal_length = 6 + 8 + 2; // ,"c":"xxxxxxxx"}
 constexpr int deepest = 8;
 
 // nlohmann keeps the last of two equal keys and nests without bound; both are damage here.

@@ -35,6 +35,8 @@ struct Sealed {
 };
 std::optional<Sealed> unseal(std::string_view text);
 
+inline constexpr std::size_t seal_length = 6 + 8 + 2; // ,"c":"xxxxxxxx"}
+
 bool is_utf8(std::string_view text);
 
 // The first `most` characters of a text, never half of one. The text must be UTF-8.

@@ -33,7 +33,9 @@ std::optional<std::string_view> verified(Reading& r, std::string_view text) {
   const auto sealed = unseal(text);
   if (!sealed) {
     r.damaged({words::Say::line_without_check, {}});
-    return std::nullopt; // the chain stays: the next line cannot be hung on this one
+    const std::string_view body = text.substr(0, text.size() - std::min(text.size(), seal_length));
+    for (std::uint32_t& before : r.chain.candidates) before = crc32c(body, before);
+    return std::nullopt;
   }
   std::vector<std::uint32_t> next{sealed->check};
   bool fits = false;

@@ -81,6 +81,19 @@ TEST_CASE("a changed check value costs its line alone") {
   CHECK(file.damage[0].line == 3);
 }
 
+TEST_CASE("a check value that cannot be read costs its line alone") {
+  std::string bytes = written(evening());
+  const std::size_t fourth = start_of_line(bytes, 4);
+  for (const std::size_t back : {4, 11, 13}) { // a digit, the name, the comma
+    std::string hit = bytes;
+    hit[fourth - back] = '~';
+    const File file = read_file("a.jsonl", hit);
+    REQUIRE(file.damage.size() == 1);
+    CHECK(file.damage[0].line == 3);
+    CHECK(file.lines.size() == evening().size() - 1);
+  }
+}
+
 TEST_CASE("a line that was dropped, doubled or swapped is noticed") {
   const std::string bytes = written(evening());
   const std::size_t third = start_of_line(bytes, 3), fourth = start_of_line(bytes, 4);
