@@ -131,7 +131,9 @@ struct Sitting { // this run of the program as a session
   std::string session;
   std::string device;
   std::int64_t began_run_ms = 0;
+  std::int64_t wall_ahead_ms = 0; // of the running clock, when the wall clock was last looked at
   std::uint64_t next_n = 0;
+  bool left = false;                                      // has said goodbye: no line follows
   std::set<std::pair<std::string, std::string>> laid_out; // batch and card named in full already
 };
 

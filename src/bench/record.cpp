@@ -52,10 +52,21 @@ bool by_hand(const session::Event& e) {
 
 bool has_begun(const Bench& bench) { return !bench.logs.front().lines.empty(); }
 
+void notice_clock(Bench& bench, const Now& now, Effects& effects) {
+  constexpr std::int64_t least_ms = 60000;
+  if (!has_begun(bench) || bench.sitting.left) return;
+  const std::int64_t ahead = now.wall_ms - now.run_ms;
+  const std::int64_t by = ahead - bench.sitting.wall_ahead_ms;
+  if (std::abs(by) < least_ms) return;
+  bench.sitting.wall_ahead_ms = ahead;
+  append(bench, "", session::ClockJumped{by, local_time(now)}, now, effects);
+}
+
 void record(Bench& bench, const std::string& batch, session::Event event, const Now& now,
             Effects& effects) {
   if (!has_begun(bench)) {
     bench.sitting.began_run_ms = now.run_ms;
+    bench.sitting.wall_ahead_ms = now.wall_ms - now.run_ms;
     session::Began began;
     began.session = bench.sitting.session;
     began.device = bench.sitting.device;

@@ -16,6 +16,10 @@ void lay_out_card(Bench& bench, const std::string& batch, const session::Card& c
 
 bool has_begun(const Bench& bench);
 
+// Notes that somebody set the wall clock, once this session has begun: a minute or more against
+// the running clock (less is the clock's own correction).
+void notice_clock(Bench& bench, const Now& now, Effects& effects);
+
 // The line that the undo pad takes back: the latest of this session's own that stands and that a
 // hand did at the slab.
 struct UndoTarget {

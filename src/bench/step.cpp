@@ -91,8 +91,10 @@ void handle(Bench& bench, const Input& input, const Now& now, Effects& effects) 
   if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display);
   if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt, s->stand_in};
   if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
-  if (std::holds_alternative<Leaving>(input) && has_begun(bench))
+  if (std::holds_alternative<Leaving>(input) && has_begun(bench) && !bench.sitting.left) {
     record(bench, "", session::Left{}, now, effects);
+    bench.sitting.left = true;
+  }
   ticked(bench, now);
 }
 
@@ -139,6 +141,7 @@ Bench start(std::string session, std::string device, const Display& display, con
 Effects step(Bench& bench, const Input& input, const Now& now) {
   Effects effects;
   effects.redraw = true;
+  notice_clock(bench, now, effects);
   handle(bench, input, now, effects);
   if (time_matters(input)) refold(bench, now);
   effects.wake_at = wake_at(bench, now);
