@@ -88,7 +88,7 @@ TEST_CASE("a hand laid down, and a finger that another window takes away, count 
   hand.release();
   hand.seen();
 
-  hand.press(hand.centre("add water"));
+  hand.press(hand.centre("add gum_12"));
   hand.seen();
   glass.focus_nothing();
   hand.seen();
