@@ -36,6 +36,6 @@ session::Logs logs_about(const Bench& bench, const std::string& batch);
 // "2026-11-25T15:32:00+01:00"
 std::string local_time(const Now& now);
 
-std::string fresh_id(const Now& now); // eight hex digits
+std::string fresh_id(const Now& now); // twelve hexadecimal digits
 
 }

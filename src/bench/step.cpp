@@ -131,7 +131,9 @@ Bench start(std::string session, std::string device, const Display& display, con
   bench.sitting.session = std::move(session);
   bench.sitting.device = std::move(device);
   bench.sitting.began_run_ms = now.run_ms;
-  bench.logs.push_back({bench.sitting.session, bench.sitting.device, {}});
+  bench.logs.emplace_back();
+  bench.logs.front().session = bench.sitting.session;
+  bench.logs.front().device = bench.sitting.device;
   bench.shelf = shelf_that_ships();
   for (const session::Card* binder : shelf_of(bench, session::CardKind::binder))
     if (bench.plan.binder.empty()) bench.plan.binder = binder->id;

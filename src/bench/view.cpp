@@ -131,6 +131,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.progress = batch.progress;
   v.warnings = batch.warnings;
   v.damaged = batch.damaged;
+  v.newer = batch.newer;
   return v;
 }
 

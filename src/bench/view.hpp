@@ -87,6 +87,7 @@ struct SlabView {
   session::Progress progress = session::Progress::open;
   std::vector<session::Warning> warnings;
   bool damaged = false; // a file of this batch is
+  bool newer = false;   // a file of this batch is of a newer format: nothing is summed
 };
 
 struct PlanView {

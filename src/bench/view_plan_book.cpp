@@ -35,7 +35,7 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   row.name = batch->name;
   row.opened_at = batch->opened_at;
   row.progress = batch->progress;
-  row.warned = batch->damaged || !batch->warnings.empty();
+  row.warned = batch->damaged || batch->newer || !batch->warnings.empty();
   if (batch->standing.binder_ratio) row.ratio = batch->standing.binder_ratio->value;
   row.colour = colour_of(*batch);
   return row;

@@ -1,5 +1,6 @@
 #include "commands/driver.hpp"
 
+#include "bench/record.hpp"
 #include "session/check_value.hpp"
 
 #include <algorithm>
@@ -17,7 +18,7 @@ Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& no
   const studio::Path state = studio::state_folder();
   setup.studio = studio ? studio::Path(*studio) : studio::default_studio();
   setup.adrift = studio::adrift_folder(state, setup.studio);
-  setup.session = session::to_hex(now.fresh());
+  setup.session = bench::fresh_id(now);
   setup.device = studio::device_id(state, now.fresh);
   return setup;
 }

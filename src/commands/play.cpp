@@ -1,5 +1,6 @@
 #include "commands/play.hpp"
 
+#include "bench/record.hpp"
 #include "session/check_value.hpp"
 
 #include <algorithm>
@@ -72,7 +73,7 @@ private:
     setup.adrift = how_.adrift;
     setup.fault = how_.fault;
     setup.display = display_;
-    setup.session = session_ ? *session_ : session::to_hex(clock().fresh());
+    setup.session = session_ ? *session_ : bench::fresh_id(clock().now());
     setup.device = device_ ? *device_ : session::to_hex(clock().fresh()).substr(4);
     started_ = Steady::now();
     driver_ = std::make_unique<Driver>(setup, clock().now());

@@ -125,6 +125,9 @@ std::string sentence(const Warning& w) {
   case WarningKind::unknown_event: return words::say(Say::warning_unknown_event, args);
   case WarningKind::unknown_card: return words::say(Say::warning_unknown_card, args);
   case WarningKind::withdrawn_missing: return words::say(Say::warning_withdrawn_missing, args);
+  case WarningKind::clock_ahead: return words::say(Say::warning_clock_ahead, args);
+  case WarningKind::corrected_missing: return words::say(Say::warning_corrected_missing, args);
+  case WarningKind::corrected_kind: return words::say(Say::warning_corrected_kind, args);
   case WarningKind::amount_unreadable: return words::say(Say::warning_amount_unreadable, args);
   case WarningKind::bottle_heavier: return words::say(Say::warning_bottle_heavier, args);
   default: return words::say(Say::warning_unknown_recipe, args);
@@ -172,6 +175,7 @@ std::string shown_for_people(const Batch& batch) {
   for (const Pass& pass : batch.passes) add_pass(page, pass);
   for (const Entry& e : batch.entries) add_note(page, e);
   if (batch.damaged) page.line(Say::show_damaged, {});
+  if (batch.newer) page.line(Say::batch_of_newer_format, {});
   for (const Warning& w : batch.warnings) page.text += printable(sentence(w)) + "\n";
   return page.text;
 }

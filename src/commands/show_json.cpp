@@ -31,6 +31,9 @@ std::string_view name_of(WarningKind kind) {
   case WarningKind::unknown_event: return "unknown_event";
   case WarningKind::unknown_card: return "unknown_card";
   case WarningKind::withdrawn_missing: return "withdrawn_missing";
+  case WarningKind::clock_ahead: return "clock_ahead";
+  case WarningKind::corrected_missing: return "corrected_missing";
+  case WarningKind::corrected_kind: return "corrected_kind";
   case WarningKind::amount_unreadable: return "amount_unreadable";
   case WarningKind::bottle_heavier: return "bottle_heavier";
   default: return "unknown_recipe";
@@ -139,6 +142,7 @@ std::string shown_as_json(const Batch& batch) {
   add_notes(batch, out);
   out["warnings"] = warnings(batch);
   out["damaged"] = batch.damaged;
+  out["newer_format"] = batch.newer;
   return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

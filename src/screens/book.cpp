@@ -132,7 +132,9 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
   }
   std::string last =
       say(Say::book_room, {fixed(batch.room.celsius, 0), fixed(batch.room.humidity * 100, 0)});
-  if (batch.damaged)
+  if (batch.newer)
+    last = say(Say::batch_of_newer_format);
+  else if (batch.damaged)
     last = say(Say::batch_damaged);
   else if (!batch.warnings.empty())
     last = say(Say::entries_left_out, {std::to_string(batch.warnings.size())});

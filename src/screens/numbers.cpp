@@ -35,11 +35,16 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   else if (slab.saved_elsewhere)
     out.push_back({say(Say::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});
+  if (slab.newer) out.push_back({say(Say::batch_of_newer_format), Tone::caution});
   if (slab.damaged) out.push_back({say(Say::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(*slab.advice.gum), Tone::plain});
-  if (const auto n = slab.warnings.size(); n > 0)
+  const auto ahead = std::count_if(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
+    return w.kind == session::WarningKind::clock_ahead;
+  });
+  if (ahead > 0) out.push_back({say(Say::another_clock_ahead), Tone::plain});
+  if (const auto n = slab.warnings.size() - static_cast<std::size_t>(ahead); n > 0)
     out.push_back(
         {n == 1 ? say(Say::entry_left_out) : say(Say::entries_left_out, {std::to_string(n)}),
          Tone::plain});

@@ -146,6 +146,14 @@ void leave_session(Batch& batch, Hand& hand, const std::string& next) {
   if (hand.spread != paint::Spread::covered) hand.spread = paint::Spread::gathered;
 }
 
+void look_for_wrong_clock(Batch& batch, const Moment& now) {
+  const auto wrong = std::find_if(batch.entries.begin(), batch.entries.end(), [&](const Entry& e) {
+    return e.at > now.at + a_day_ms && e.ref.session != now.session;
+  });
+  if (wrong != batch.entries.end())
+    batch.warnings.push_back({WarningKind::clock_ahead, wrong->ref, ""});
+}
+
 Clock clock_of(const Moment& now, const BatchLines& lines, std::int64_t opened_at, Clock last) {
   const auto anchor = lines.anchors.find(now.session);
   const double own = anchor == lines.anchors.end()
@@ -170,6 +178,7 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id,
   batch.cards = lines.laid_out;
   batch.warnings = lines.warnings;
   batch.damaged = lines.damaged;
+  batch.newer = lines.newer;
   Hand hand;
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     Entry& e = lines.entries[i];
@@ -179,12 +188,14 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id,
       return batch.standing.flow_now ? std::optional(batch.standing.flow_now->value) : std::nullopt;
     };
     e.flow_before = flow();
-    if (!e.withdrawn) apply(batch, hand, e, lines.cards[i], amounts[i]);
+    const Card* summed = batch.newer ? nullptr : lines.cards[i];
+    if (!e.withdrawn) apply(batch, hand, e, summed, amounts[i]);
     e.flow = flow();
     if (e.flow != e.flow_before) mark_trail(batch, false);
     batch.last_at = e.at;
   }
   batch.entries = std::move(lines.entries);
+  if (now) look_for_wrong_clock(batch, *now);
   if (now && batch.progress == Progress::open) {
     leave_session(batch, hand, now->session);
     dry_until(batch, hand, clock_of(*now, lines, batch.opened_at, batch.clock));

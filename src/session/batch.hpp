@@ -27,6 +27,7 @@ struct Entry {
   std::int64_t at = 0;
   Event event;
   bool withdrawn = false;
+  bool corrected = false;            // `event`, `at` and `clock` are as a later line says
   std::optional<double> flow_before; // live flow just before and after; absent without pigment
   std::optional<double> flow;
 };
@@ -58,9 +59,12 @@ enum class WarningKind {
   unknown_event,
   unknown_card,      // an addition of a card no session has laid out
   withdrawn_missing, // the line to be withdrawn is not there
+  corrected_missing, // the line to be corrected is not there
+  corrected_kind,    // it is not of the kind that the correction says
   amount_unreadable, // an addition that paint refuses
   bottle_heavier,    // weighed more after than before
   unknown_recipe,    // a liquid's parts cannot be made into a composition
+  clock_ahead,       // stamped more than a day after now, by another session: its clock was wrong
 };
 
 struct Warning {
@@ -88,6 +92,7 @@ struct Batch {
   Clock clock = 0; // up to which the batch was folded
   std::vector<Warning> warnings;
   bool damaged = false; // one of its files is: entries may be missing
+  bool newer = false;   // one of its files is of a newer format: nothing was summed
 };
 
 using Logs = std::vector<const Log*>;
@@ -103,6 +108,8 @@ struct Moment {
 
 // Batch ids that the logs speak of, in order of their first line.
 std::vector<std::string> batch_ids(const Logs& logs);
+
+inline constexpr std::int64_t a_day_ms = 86'400'000;
 
 // Folds one batch. With `now` an open batch goes on drying up to that moment; without it the fold
 // ends at the batch's last line. Absent if no log opened that batch.

@@ -9,7 +9,12 @@ namespace session {
 
 namespace {
 
-constexpr std::string_view seal_start = ",\"c\":\"";
+constexpr std::string_view before_start = ",\"p\":\"";
+constexpr std::string_view check_start = ",\"c\":\"";
+constexpr std::string_view seal_end = "\"}";
+constexpr std::size_t digits = 8;
+constexpr std::size_t before_length = before_start.size() + digits + 1;
+constexpr std::size_t check_length = check_start.size() + digits + seal_end.size();
 constexpr int deepest = 8;
 
 // nlohmann keeps the last of two equal keys and nests without bound; both are damage here.
@@ -39,48 +44,83 @@ words::Result<Encoded> encode(const Line& line, std::uint32_t before) {
   if (const std::string strict = j.dump(-1, ' ', false, Json::error_handler_t::ignore);
       strict != body)
     return words::failure(words::Say::text_not_utf8);
-  body.pop_back(); // the closing brace, behind which the check value goes
+  body.pop_back(); // the closing brace, which goes behind the check values
+  body.append(before_start).append(to_hex(before)).append("\"");
   const std::uint32_t check = crc32c(body, before);
-  std::string bytes = body + std::string(seal_start) + to_hex(check) + "\"}\n";
+  std::string bytes = std::move(body);
+  bytes.append(check_start).append(to_hex(check)).append(seal_end).append("\n");
   if (bytes.size() > longest_line)
     return words::failure(words::Say::line_too_long,
                           {std::to_string(bytes.size()), std::to_string(longest_line)});
   return Encoded{std::move(bytes), check};
 }
 
-words::Result<Line> decode(std::string_view text) {
+namespace {
+
+// All of a line but what happened.
+struct Head {
+  Line line;
+  std::string kind;
+  Json object;
+};
+
+words::Result<Head> head_of(std::string_view text) {
   if (text.size() >= longest_line)
     return words::failure(words::Say::line_too_long,
                           {std::to_string(text.size() + 1), std::to_string(longest_line)});
   Shape shape;
-  const Json j = Json::parse(text.begin(), text.end(), std::ref(shape), false);
-  if (j.is_discarded() || !j.is_object()) return words::failure(words::Say::line_not_an_object);
+  Head head;
+  head.object = Json::parse(text.begin(), text.end(), std::ref(shape), false);
+  if (head.object.is_discarded() || !head.object.is_object())
+    return words::failure(words::Say::line_not_an_object);
   if (shape.twice) return words::failure(words::Say::field_twice);
   if (shape.too_deep) return words::failure(words::Say::line_too_deep);
-  Fields fields(j);
+  Fields fields(head.object);
   constexpr std::int64_t far = std::int64_t{1} << 53;
-  Line line;
-  line.n = static_cast<std::uint64_t>(fields.integer("n", 0, far));
-  line.t = fields.integer("t", 0, far);
-  line.at = fields.integer("at", -far, far);
-  line.batch = fields.text_or("batch", "");
-  const std::string kind = fields.text("e");
+  head.line.n = static_cast<std::uint64_t>(fields.integer("n", 0, far));
+  head.line.t = fields.integer("t", 0, far);
+  head.line.at = fields.integer("at", -far, far);
+  head.line.batch = fields.text_or("batch", "");
+  head.kind = fields.text("e");
   if (fields.fault()) return tl::make_unexpected(*fields.fault());
-  auto event = read_event(kind, j);
+  return head;
+}
+
+}
+
+words::Result<Line> decode(std::string_view text) {
+  auto head = head_of(text);
+  if (!head) return tl::make_unexpected(head.error());
+  auto event = read_event(head->kind, head->object);
   if (!event) return tl::make_unexpected(event.error());
-  line.event = *std::move(event);
-  return line;
+  head->line.event = *std::move(event);
+  return std::move(head->line);
+}
+
+words::Result<Line> decode_newer(std::string_view text) {
+  auto head = head_of(text);
+  if (!head) return tl::make_unexpected(head.error());
+  auto event = read_event(head->kind, head->object);
+  head->line.event = event ? *std::move(event) : unknown_from(head->kind, head->object);
+  return std::move(head->line);
 }
 
 std::optional<Sealed> unseal(std::string_view text) {
-  if (text.size() < seal_length) return std::nullopt;
-  const std::string_view body = text.substr(0, text.size() - seal_length);
+  if (text.size() < before_length + check_length) return std::nullopt;
+  const std::string_view body = text.substr(0, text.size() - check_length);
+  const std::string_view before = body.substr(body.size() - before_length);
   const std::string_view seal = text.substr(body.size());
-  if (seal.substr(0, 6) != seal_start || seal.substr(14) != "\"}") return std::nullopt;
-  const auto check = from_hex(seal.substr(6, 8));
-  if (!check) return std::nullopt;
-  return Sealed{body, *check};
+  const bool formed = before.substr(0, before_start.size()) == before_start &&
+                      before.back() == '"' && seal.substr(0, check_start.size()) == check_start &&
+                      seal.substr(check_start.size() + digits) == seal_end;
+  if (!formed) return std::nullopt;
+  const auto previous = from_hex(before.substr(before_start.size(), digits));
+  const auto check = from_hex(seal.substr(check_start.size(), digits));
+  if (!previous || !check) return std::nullopt;
+  return Sealed{body, *previous, *check};
 }
+
+bool is_intact(const Sealed& sealed) { return crc32c(sealed.body, sealed.before) == sealed.check; }
 
 bool is_utf8(std::string_view text) {
   return Json(std::string(text)).dump(-1, ' ', false, Json::error_handler_t::ignore) ==

@@ -19,7 +19,8 @@ struct Encoded {
   std::uint32_t check = 0;
 };
 
-// `before` is the check value of the previous line of this file, 0 for the first.
+// `before` is the check value of the previous line of this file, 0 for the first. It is written
+// into the line, so that each line can be verified alone and a line that is missing is noticed.
 // Errors: text that is not UTF-8, a line longer than longest_line.
 words::Result<Encoded> encode(const Line& line, std::uint32_t before);
 
@@ -27,15 +28,19 @@ words::Result<Encoded> encode(const Line& line, std::uint32_t before);
 // Errors name the field and what is wrong with it. A kind or a word this version does not know is
 // no error: it becomes Unknown.
 words::Result<Line> decode(std::string_view text);
+// The same of a newer format, where a known kind may say what is not known here: it too is Unknown.
+words::Result<Line> decode_newer(std::string_view text);
 
-// The line's text before its check value, and the check value itself.
+// The line's bytes that its check value covers, the check value of the line before as this line
+// gives it, and its own.
 struct Sealed {
   std::string_view body;
+  std::uint32_t before = 0;
   std::uint32_t check = 0;
 };
+// Absent where the line does not end as a line must. Whether the check value fits: is_intact.
 std::optional<Sealed> unseal(std::string_view text);
-
-inline constexpr std::size_t seal_length = 6 + 8 + 2; // ,"c":"xxxxxxxx"}
+bool is_intact(const Sealed& sealed);
 
 bool is_utf8(std::string_view text);
 

@@ -47,6 +47,10 @@ constexpr Names<Specks, 3> specks{
 constexpr Names<TroubleKind, 3> troubles{{{TroubleKind::wont_wet, "wont_wet"},
                                           {TroubleKind::gelling, "gelling"},
                                           {TroubleKind::gummy, "gummy"}}};
+constexpr Names<PhotoOf, 4> photos_of{{{PhotoOf::slab, "slab"},
+                                       {PhotoOf::dot, "dot"},
+                                       {PhotoOf::swatch, "swatch"},
+                                       {PhotoOf::pan, "pan"}}};
 
 }
 
@@ -56,12 +60,14 @@ std::string_view name_of(By v) { return find_name(bys, v); }
 std::string_view name_of(Stage v) { return find_name(stages, v); }
 std::string_view name_of(Specks v) { return find_name(specks, v); }
 std::string_view name_of(TroubleKind v) { return find_name(troubles, v); }
+std::string_view name_of(PhotoOf v) { return find_name(photos_of, v); }
 std::optional<CardKind> card_kind_named(std::string_view s) { return find_value(card_kinds, s); }
 std::optional<Feel> feel_named(std::string_view s) { return find_value(feels, s); }
 std::optional<By> by_named(std::string_view s) { return find_value(bys, s); }
 std::optional<Stage> stage_named(std::string_view s) { return find_value(stages, s); }
 std::optional<Specks> specks_named(std::string_view s) { return find_value(specks, s); }
 std::optional<TroubleKind> trouble_named(std::string_view s) { return find_value(troubles, s); }
+std::optional<PhotoOf> photo_of_named(std::string_view s) { return find_value(photos_of, s); }
 
 bool is_liquid(CardKind kind) {
   return kind != CardKind::pigment && kind != CardKind::dropper && kind != CardKind::spoon;

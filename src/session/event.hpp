@@ -5,6 +5,7 @@
 #include "paint/material.hpp"
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <tuple>
@@ -55,8 +56,21 @@ struct Began {
   bool operator==(const Began&) const = default;
 };
 
+// A value that is large where most are small: copies share it, and nothing can change it.
+template <class T>
+class Boxed {
+public:
+  Boxed(T value = {}) : value_(std::make_shared<const T>(std::move(value))) {}
+  const T& operator*() const { return *value_; }
+  const T* operator->() const { return value_.get(); }
+  bool operator==(const Boxed& other) const { return *value_ == *other.value_; }
+
+private:
+  std::shared_ptr<const T> value_;
+};
+
 struct LaidOut {
-  Card card;
+  Boxed<Card> card;
   bool operator==(const LaidOut&) const = default;
 };
 
@@ -128,6 +142,35 @@ struct Withdrawn {
   bool operator==(const Withdrawn&) const = default;
 };
 
+// That line should have said something else of its own kind, or happened `by_ms` after the moment
+// it bears (before it if negative), or both. Of several corrections the last one that speaks
+// counts.
+struct Corrected {
+  using Says = std::variant<std::monostate, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
+                            BottleWeighed>;
+  Ref line;
+  Boxed<Says> says;                  // monostate: nothing about that
+  std::optional<std::int64_t> by_ms; // absent: nothing about that
+  bool operator==(const Corrected&) const = default;
+};
+
+enum class PhotoOf { slab, dot, swatch, pan };
+
+// A picture, kept beside the sessions under the SHA-256 of its bytes.
+struct Photo {
+  std::string sha256; // 64 lower-case hexadecimal digits
+  std::string ending; // "jpg" or "png"
+  PhotoOf of = PhotoOf::swatch;
+  bool operator==(const Photo&) const = default;
+};
+
+// Stands in a mended file for lines that could not be had back: from its own n to this one.
+struct Gone {
+  std::uint64_t to = 0;
+  std::string why; // for people
+  bool operator==(const Gone&) const = default;
+};
+
 struct Gathered {
   bool operator==(const Gathered&) const = default;
 };
@@ -153,9 +196,9 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event =
-    std::variant<Began, LaidOut, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
-                 BottleWeighed, CountLost, Withdrawn, Gathered, Closed, ClockJumped, Left, Unknown>;
+using Event = std::variant<Began, LaidOut, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
+                           BottleWeighed, CountLost, Withdrawn, Corrected, Photo, Gone, Gathered,
+                           Closed, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;
@@ -173,12 +216,14 @@ std::string_view name_of(By);
 std::string_view name_of(Stage);
 std::string_view name_of(Specks);
 std::string_view name_of(TroubleKind);
+std::string_view name_of(PhotoOf);
 std::optional<CardKind> card_kind_named(std::string_view);
 std::optional<Feel> feel_named(std::string_view);
 std::optional<By> by_named(std::string_view);
 std::optional<Stage> stage_named(std::string_view);
 std::optional<Specks> specks_named(std::string_view);
 std::optional<TroubleKind> trouble_named(std::string_view);
+std::optional<PhotoOf> photo_of_named(std::string_view);
 
 bool is_liquid(CardKind kind);
 paint::Kind paint_kind(CardKind kind);

@@ -59,6 +59,10 @@ void write_card(const Card& card, Json& j) {
     j["g_per_mL_u"] = number(card.pigment.g_per_mL_u);
     j["oil_g_per_100g"] = number(card.pigment.oil_g_per_100g);
     j["oil_u"] = number(card.pigment.oil_u);
+    if (card.pigment.heap_g_per_mL > 0) {
+      j["heap_g_per_mL"] = number(card.pigment.heap_g_per_mL);
+      j["heap_u"] = number(card.pigment.heap_g_per_mL_u);
+    }
   } else if (is_liquid(card.is_a)) {
     Json recipe = Json::object();
     const paint::Recipe& r = card.recipe;
@@ -90,6 +94,8 @@ Card read_card(Fields& f) {
     card.pigment.g_per_mL_u = f.number_or("g_per_mL_u", 0, 25, 0);
     card.pigment.oil_g_per_100g = f.number_or("oil_g_per_100g", 0, 2000, 0);
     card.pigment.oil_u = f.number_or("oil_u", 0, 2000, 0);
+    card.pigment.heap_g_per_mL = f.number_or("heap_g_per_mL", 0.01, 5, 0);
+    card.pigment.heap_g_per_mL_u = f.number_or("heap_u", 0, 5, 0);
   } else if (is_liquid(card.is_a)) {
     const Json parts = f.object("parts");
     Fields p(parts);
@@ -131,6 +137,50 @@ Began read_began(Fields& f) {
   return b;
 }
 
+bool is_sha256(const std::string& text) {
+  return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+Photo read_photo(Fields& f) {
+  Photo p{f.text("sha256"), f.text("ending"), f.word("of", photo_of_named)};
+  if (!is_sha256(p.sha256)) f.reject(words::Say::field_not_a_photo, "sha256");
+  if (p.ending != "jpg" && p.ending != "png") f.reject(words::Say::field_not_a_photo, "ending");
+  return p;
+}
+
+Event read_known(const std::string& kind, Fields& f);
+
+// The corrected line's own kinds; a correction to any other is not understood.
+std::optional<Corrected::Says> sayable(Event event) {
+  return std::visit(
+      [](auto&& e) -> std::optional<Corrected::Says> {
+        if constexpr (std::is_constructible_v<Corrected::Says, decltype(e)>)
+          return Corrected::Says(std::move(e));
+        else
+          return std::nullopt;
+      },
+      std::move(event));
+}
+
+Event read_corrected(Fields& f) {
+  Corrected c;
+  c.line = f.ref("line");
+  if (f.has("by_ms")) c.by_ms = f.integer("by_ms", -far, far);
+  if (!f.has("says")) return c;
+  const Json object = f.object("says");
+  Fields inner(object);
+  const std::string kind = inner.text("e");
+  auto says = sayable(read_known(kind, inner));
+  f.take_fault_of(inner);
+  if (inner.unknown_word() || !says) return Unknown{};
+  c.says = Boxed(*std::move(says));
+  return c;
+}
+
+Gone read_gone(Fields& f) {
+  return {static_cast<std::uint64_t>(f.integer("to", 0, far)), f.text("why")};
+}
+
 Event read_known(const std::string& kind, Fields& f) {
   if (kind == "began") return read_began(f);
   if (kind == "laid_out") return LaidOut{read_card(f)};
@@ -145,17 +195,14 @@ Event read_known(const std::string& kind, Fields& f) {
   if (kind == "bottle_weighed") return BottleWeighed{f.text("of"), f.number("g", 0, 100000)};
   if (kind == "count_lost") return CountLost{f.text("of")};
   if (kind == "withdrawn") return Withdrawn{f.ref("line")};
+  if (kind == "corrected") return read_corrected(f);
+  if (kind == "photo") return read_photo(f);
+  if (kind == "gone") return read_gone(f);
   if (kind == "gathered") return Gathered{};
   if (kind == "closed") return Closed{};
   if (kind == "clock_jumped") return ClockJumped{f.integer("by_ms", -far, far), f.text("local")};
   if (kind == "left") return Left{};
   return Unknown{};
-}
-
-Unknown unknown_from(const std::string& kind, const Json& object) {
-  Json rest = object;
-  for (const char* name : {"n", "t", "at", "e", "batch", "c"}) rest.erase(name);
-  return {kind, rest.dump()};
 }
 
 }
@@ -174,12 +221,33 @@ std::string_view kind_of(const Event& event) {
                  [](const BottleWeighed&) { return std::string_view("bottle_weighed"); },
                  [](const CountLost&) { return std::string_view("count_lost"); },
                  [](const Withdrawn&) { return std::string_view("withdrawn"); },
+                 [](const Corrected&) { return std::string_view("corrected"); },
+                 [](const Photo&) { return std::string_view("photo"); },
+                 [](const Gone&) { return std::string_view("gone"); },
                  [](const Gathered&) { return std::string_view("gathered"); },
                  [](const Closed&) { return std::string_view("closed"); },
                  [](const ClockJumped&) { return std::string_view("clock_jumped"); },
                  [](const Left&) { return std::string_view("left"); },
                  [](const Unknown& u) { return std::string_view(u.e); }},
       event);
+}
+
+namespace {
+
+void write_corrected(const Corrected& c, Json& j) {
+  j["line"] = {c.line.session, c.line.n};
+  if (c.by_ms) j["by_ms"] = *c.by_ms;
+  std::visit(
+      [&](const auto& says) {
+        if constexpr (!std::is_same_v<std::decay_t<decltype(says)>, std::monostate>) {
+          Json inner = {{"e", kind_of(says)}};
+          write_fields(says, inner);
+          j["says"] = std::move(inner);
+        }
+      },
+      *c.says);
+}
+
 }
 
 void write_fields(const Event& event, Json& j) {
@@ -192,7 +260,7 @@ void write_fields(const Event& event, Json& j) {
                           j["device"] = b.device;
                           j["local"] = b.local;
                         },
-                        [&](const LaidOut& l) { write_card(l.card, j); },
+                        [&](const LaidOut& l) { write_card(*l.card, j); },
                         [&](const Opened& o) { j["name"] = o.name; },
                         [&](const RoomSet& r) {
                           j["celsius"] = number(r.celsius);
@@ -219,7 +287,18 @@ void write_fields(const Event& event, Json& j) {
                         [&](const Withdrawn& w) {
                           j["line"] = {w.line.session, w.line.n};
                         },
-                        [&](const Gathered&) {}, [&](const Closed&) {},
+                        [&](const Corrected& c) { write_corrected(c, j); },
+                        [&](const Photo& p) {
+                          j["sha256"] = p.sha256;
+                          j["ending"] = p.ending;
+                          j["of"] = name_of(p.of);
+                        },
+                        [&](const Gone& g) {
+                          j["to"] = g.to;
+                          j["why"] = g.why;
+                        },
+                        [&](const Gathered&) {},
+                        [&](const Closed&) {},
                         [&](const ClockJumped& c) {
                           j["by_ms"] = c.by_ms;
                           j["local"] = c.local;
@@ -227,6 +306,12 @@ void write_fields(const Event& event, Json& j) {
                         [&](const Left&) {},
                         [&](const Unknown& u) { j.update(Json::parse(u.json, nullptr, false)); }},
              event);
+}
+
+Unknown unknown_from(const std::string& kind, const Json& object) {
+  Json rest = object;
+  for (const char* name : {"n", "t", "at", "e", "batch", "p", "c"}) rest.erase(name);
+  return {kind, rest.dump()};
 }
 
 words::Result<Event> read_event(const std::string& kind, const Json& object) {

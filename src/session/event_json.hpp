@@ -13,4 +13,6 @@ void write_fields(const Event& event, Json& into);
 // `object` is the whole line. Unknown for a kind or word this version does not know.
 words::Result<Event> read_event(const std::string& kind, const Json& object);
 
+Unknown unknown_from(const std::string& kind, const Json& object);
+
 }

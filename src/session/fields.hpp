@@ -94,7 +94,7 @@ public:
     if (!fault_) fault_ = inner.fault_;
   }
 
-  void reject(words::Say why) { fault(why, ""); }
+  void reject(words::Say why, const char* name = "") { fault(why, name); }
 
   const std::optional<words::Error>& fault() const { return fault_; }
   bool unknown_word() const { return unknown_word_; }

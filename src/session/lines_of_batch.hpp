@@ -7,13 +7,15 @@
 namespace session {
 
 struct BatchLines {
-  std::vector<Entry> entries;     // ordered by (at, session, n), clocks set, withdrawn ones marked
+  std::vector<Entry> entries;     // ordered by (at, session, n), clocks set, withdrawn ones marked,
+                                  // corrected ones as the correction says
   std::vector<const Card*> cards; // for each entry that adds or weighs: its card; else null
   std::vector<const Card*> tools; // for each addition: its dropper or spoon; else null
   std::map<std::string, Card> laid_out;
   std::map<std::string, double> anchors; // session -> batch clock less the session's own, in s
   std::vector<Warning> warnings;
   bool damaged = false; // a log that speaks of the batch is
+  bool newer = false;   // a log that speaks of it is of a newer format
 };
 
 BatchLines lines_of(const Logs& logs, const std::string& batch);

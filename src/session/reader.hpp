@@ -26,23 +26,35 @@ struct File {
   int version = 1;
   int part = 0;
   std::uint64_t from = 0;
-  bool future = false; // a newer format: lines are shown, nothing is summed
-  bool ended = false;  // closed by `left`
-  std::vector<Line> lines;
+  bool future = false;     // a newer format: lines are shown, nothing is summed
+  bool ended = false;      // closed by `left`
+  std::vector<Line> lines; // by n; of a later part its beginning first
   std::vector<Damage> damage;
 };
 
 // Never fails: what is wrong stands in `damage`.
 File read_file(std::string name, std::string_view bytes);
 
-// All lines of all files, a part's lines in place of those of earlier parts from its `from` on.
-// Files may come in any order; files that are `future` are left out.
+// From n to n, both among them.
+struct Span {
+  std::uint64_t from = 0;
+  std::uint64_t to = 0;
+  bool operator==(const Span&) const = default;
+};
+
+// All lines of all files of one session, a part's lines in place of those of earlier parts from its
+// `from` on.
 struct Log {
   std::string session;
   std::string device;
-  std::vector<Line> lines;
-  bool damaged = false; // a line of it may be missing, beyond what is ordinary
+  std::vector<Line> lines;                 // by n
+  bool future = false;                     // one of its files is
+  bool damaged = false;                    // a line of it may be missing, beyond what is ordinary
+  std::vector<Span> missing;               // lines that no file holds, before the last there is
+  std::vector<std::uint64_t> contradicted; // lines that two files tell differently; one is kept
 };
-std::vector<Log> join_parts(const std::vector<File>& files);
+
+// Files may come in any order, copies among them.
+std::vector<Log> join_parts(std::vector<File> files);
 
 }

@@ -19,6 +19,8 @@ slabside list  [--studio DIR]    all batches, oldest first
 slabside show  BATCH [--studio DIR] [--json]
                                  one batch as numbers: by id, by name, or “last”
 slabside check DIR               look for damage in a studio's files; changes nothing
+slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
+                                 keeps a JPEG or PNG with a batch
 slabside play  SCRIPT --studio DIR [--adrift DIR] [--report] [--pace N] [--fault F] [--watch]
                                  taps from a script, on the real bench, without a window;
                                  --watch shows them in one
@@ -57,6 +59,19 @@ std::string_view pattern(Say id) {
   case Say::density_not_known: return "Its density is not known: weigh it instead.";
   case Say::powder_not_weighed:
     return "Weigh one spoon of this powder first: powders pack differently.";
+  case Say::drop_out_of_range: return "No dropper gives drops of such a size.";
+  case Say::nothing_counted: return "Nothing was counted here that could weigh so much.";
+  case Say::bottle_gained: return "The bottle weighs {0} g more than before.";
+  case Say::weighing_contradicts:
+    return "By what was recorded it should weigh {0} g, it weighs {1} g: something is missing.";
+  case Say::honey_index_out_of_range:
+    return "Honey reads between 1.474 and 1.505 on a refractometer: {0} is outside.";
+  case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
+  case Say::water_more_than_there: return "There is not that much water in it.";
+  case Say::density_out_of_reach:
+    return "Water lost does not explain {0} g/mL: the recipe makes {1}.";
+  case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
+  case Say::no_such_card_recipe: return "Gum as dry as that needs some water in its recipe.";
   case Say::catalogue_not_json:
     return "The pigment catalogue is not readable: it is not valid JSON.";
   case Say::catalogue_no_pigments: return "The pigment catalogue holds no list named “pigments”.";
@@ -100,6 +115,7 @@ std::string_view pattern(Say id) {
   case Say::field_not_yes_or_no: return "“{0}” is neither true nor false";
   case Say::field_not_object: return "“{0}” is not an object";
   case Say::field_not_a_colour: return "“colour” is not of the form #rrggbb";
+  case Say::field_not_a_photo: return "“{0}” does not name a photo";
   case Say::field_not_a_line: return "“{0}” does not name a line";
   case Say::field_twice: return "a field stands there twice";
   case Say::line_too_long: return "the line has {0} bytes; {1} is the most";
@@ -107,11 +123,18 @@ std::string_view pattern(Say id) {
   case Say::line_not_an_object: return "not a JSON object";
   case Say::line_check_wrong: return "the check value does not match the line";
   case Say::line_without_check: return "the check value at the end is missing";
-  case Say::line_order_wrong: return "line number {0} stands where {1} should";
+  case Say::line_not_joined: return "the line that belongs before this one is not there";
+  case Say::line_number_twice: return "another line bears the number {0} already: that one counts";
   case Say::line_torn: return "the last entry was not finished";
   case Say::text_not_utf8: return "That text is not readable (not UTF-8): please type it again.";
   case Say::file_without_beginning: return "the file does not start with “began”";
   case Say::file_of_other_format: return "this is not a session file of ours";
+  case Say::file_of_two_sessions:
+    return "session {0} begins here inside another: from here on nothing is read. Put it into a "
+           "file of its own";
+  case Say::session_misses: return "session {0}: lines {1} to {2} are in no file";
+  case Say::session_contradicted:
+    return "session {0}: two files tell line {1} differently; one of them counts";
   case Say::file_of_future_version:
     return "written by a newer Slabside (format {0}): shown without totals";
   case Say::card_not_laid_out: return "no session says what “{0}” is";
@@ -271,6 +294,22 @@ std::string_view pattern(Say id) {
   case Say::disk_folder_failed: return "The folder “{0}” could not be made: {1}.";
   case Say::disk_read_failed: return "“{0}” could not be read: {1}.";
   case Say::disk_list_failed: return "The folder “{0}” could not be looked through: {1}.";
+  case Say::disk_rename_failed: return "“{0}” could not be given its name: {1}.";
+  case Say::disk_keep_failed: return "“{0}” is there already with other bytes, and was left so.";
+  case Say::photo_not_there: return "The photo “{0}” cannot be read.";
+  case Say::photo_empty: return "The photo is empty.";
+  case Say::photo_too_long: return "A photo has at most {0} bytes.";
+  case Say::photo_not_known: return "A photo is a JPEG or a PNG: this is neither.";
+  case Say::photo_without_size: return "The photo breaks off before it says how large it is.";
+  case Say::photo_too_large:
+    return "The photo is {0} × {1} pixels large; {2} million are the most.";
+  case Say::photo_not_decoded: return "The photo is damaged, or of a rare kind: it cannot be shown.";
+  case Say::photo_needs_batch:
+    return "A photo wants its batch (--batch) and what it is of (--of dot, swatch, pan or slab).";
+  case Say::photo_bad_of: return "A photo is of a dot, a swatch, a pan or the slab, not of “{0}”.";
+  case Say::photo_kept: return "kept as {0}";
+  case Say::photo_missing: return "{0}: this photo of batch {1} is not there";
+  case Say::photo_changed: return "{0}: this photo of batch {1} is not as it was: its bytes differ";
   case Say::unknown_option:
     return "There is no option {0} here. “slabside help” names those there are.";
   case Say::option_twice: return "The option {0} stands there twice.";
@@ -333,6 +372,12 @@ std::string_view pattern(Say id) {
   case Say::warning_unknown_card:
     return "Line {0} adds “{1}”, and no session says what that is: not in the sums.";
   case Say::warning_withdrawn_missing: return "Line {0} takes back line {1}, which is not there.";
+  case Say::warning_clock_ahead:
+    return "Line {0} is dated more than a day from now: that device's clock was wrong.";
+  case Say::another_clock_ahead: return "another device's clock is days ahead: look at it";
+  case Say::warning_corrected_missing: return "Line {0} corrects line {1}, which is not there.";
+  case Say::warning_corrected_kind:
+    return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";
   case Say::warning_amount_unreadable: return "Line {0} is not in the sums. {1}";
   case Say::warning_bottle_heavier: return "Line {0}: the bottle weighs more than before. {1}";
   case Say::warning_unknown_recipe:
@@ -341,6 +386,8 @@ std::string_view pattern(Say id) {
   case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
   case Say::check_warning: return "{0} ({1}): {2}";
   case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::batch_of_newer_format:
+    return "Written in part by a newer Slabside: shown, not summed.";
   case Say::batch_damaged: return "a file is damaged: entries may be missing";
   case Say::show_damaged: return "A file of this batch is damaged: entries may be missing.";
   case Say::saved_elsewhere: return "studio fails: saved beside it";

@@ -21,6 +21,17 @@ enum class Say {
   measure_not_positive,
   density_not_known,
   powder_not_weighed,
+  // droppers, bottles and binders
+  drop_out_of_range,
+  nothing_counted,
+  bottle_gained,
+  weighing_contradicts,
+  honey_index_out_of_range,
+  strength_out_of_reach,
+  water_more_than_there,
+  density_out_of_reach,
+  not_a_share,
+  no_such_card_recipe,
   // the pigment catalogue
   catalogue_not_json,
   catalogue_no_pigments,
@@ -62,17 +73,22 @@ enum class Say {
   field_not_object,
   field_not_a_line,
   field_not_a_colour,
+  field_not_a_photo, // 0: field
   field_twice,
   line_too_long,
   line_too_deep,
   line_not_an_object,
   line_check_wrong,
   line_without_check,
-  line_order_wrong,
+  line_not_joined,
+  line_number_twice, // 0: number
   line_torn,
   text_not_utf8,
   file_without_beginning,
   file_of_other_format,
+  file_of_two_sessions, // 0: the second's id
+  session_misses,       // 0: session, 1: first number, 2: last
+  session_contradicted, // 0: session, 1: number
   file_of_future_version,
   file_not_ended,
   card_not_laid_out,
@@ -242,6 +258,21 @@ enum class Say {
   disk_folder_failed,
   disk_read_failed,
   disk_list_failed,
+  disk_rename_failed,
+  disk_keep_failed, // 0: path
+  // photos
+  photo_not_there,       // 0: path
+  photo_empty,
+  photo_too_long,        // 0: bytes at most
+  photo_not_known,
+  photo_without_size,
+  photo_too_large,       // 0: wide, 1: high, 2: megapixels at most
+  photo_not_decoded,
+  photo_needs_batch,
+  photo_bad_of,          // 0: word
+  photo_kept,            // 0: file
+  photo_missing,         // 0: file, 1: batch
+  photo_changed,         // as photo_missing
   // the command line
   unknown_option,
   option_twice,
@@ -300,6 +331,10 @@ enum class Say {
   warning_unknown_event,
   warning_unknown_card,
   warning_withdrawn_missing,
+  warning_clock_ahead,
+  another_clock_ahead,
+  warning_corrected_missing, // as withdrawn_missing
+  warning_corrected_kind,
   warning_amount_unreadable,
   warning_bottle_heavier,
   warning_unknown_recipe,
@@ -311,6 +346,7 @@ enum class Say {
   help,
   saved_elsewhere,
   batch_damaged,
+  batch_of_newer_format,
   show_damaged,
 };
 

@@ -50,6 +50,11 @@ std::vector<Event> one_of_each() {
           BottleWeighed{"gum", 81.4},
           CountLost{"gum"},
           Withdrawn{{"c41e08d5", 6}},
+          Corrected{{"c41e08d5", 6}, Corrected::Says(Felt{Feel::right, By::knife}), -120000},
+          Corrected{{"c41e08d5", 7}, Corrected::Says(Added{"gum", Unit::drops, 2, "bulb"}), {}},
+          Corrected{{"c41e08d5", 8}, {}, 0},
+          Photo{std::string(64, 'a'), "jpg", PhotoOf::dot},
+          Gone{9, "torn"},
           Gathered{},
           Closed{},
           ClockJumped{-3600000, "2026-11-25T14:32:00+00:00"},
@@ -68,7 +73,8 @@ TEST_CASE("every kind of event reads back as it was written") {
     const std::string text = bytes->bytes.substr(0, bytes->bytes.size() - 1);
     const auto sealed = unseal(text);
     REQUIRE(sealed);
-    CHECK(sealed->check == crc32c(sealed->body, before));
+    CHECK(sealed->before == before);
+    CHECK(is_intact(*sealed));
     const auto back = decode(text);
     REQUIRE_MESSAGE(back, text);
     CHECK(*back == line);
@@ -83,6 +89,10 @@ TEST_CASE("a kind or a word from a later version is kept as unknown") {
   const auto word = decode(R"({"n":3,"t":1,"at":2,"e":"felt","as":"silky","by":"knife"})");
   REQUIRE(word);
   CHECK(std::get<Unknown>(word->event).e == "felt");
+  const auto says =
+      decode(R"({"n":3,"t":1,"at":2,"e":"corrected","line":["a",1],"says":{"e":"closed"}})");
+  REQUIRE(says);
+  CHECK(std::get<Unknown>(says->event).e == "corrected");
 }
 
 TEST_CASE("what a line lacks or says wrongly is named") {
@@ -99,6 +109,10 @@ TEST_CASE("what a line lacks or says wrongly is named") {
   CHECK(fault(R"("e":"added","of":"x","drops":1)").args[0] == "with");
   CHECK(fault(R"("e":"room","celsius":20,"humidity":55)").what == Say::field_out_of_range);
   CHECK(fault(R"("e":"withdrawn","line":["a",-1])").what == Say::field_not_a_line);
+  CHECK(fault(R"("e":"photo","sha256":"abc","ending":"jpg","of":"dot")").what ==
+        Say::field_not_a_photo);
+  CHECK(fault(R"("e":"corrected","line":["a",1],"says":{"e":"felt","by":"knife"})").args[0] ==
+        "as");
   CHECK(fault(R"("e":"closed","t":5)").what == Say::field_twice);
   CHECK(decode("{").error().what == Say::line_not_an_object);
   CHECK(decode("[1]").error().what == Say::line_not_an_object);

@@ -41,15 +41,15 @@ TEST_CASE("the format page's example is true") {
     before = bytes->check;
   }
   CHECK(again == example());
-  const auto b = make::folded(join_parts({file}), "9a04d3e1");
+  const auto b = make::folded(join_parts({file}), "9a04d3e1c26f");
   CHECK(std::abs(b.standing.binder_ratio->value - 2.825) < 0.0005);
   CHECK(std::abs(b.standing.flow_put_in->value - 1.2486) < 0.00005);
 }
 
 TEST_CASE("the format page names every kind of event") {
   const std::string text = page();
-  for (const char* kind :
-       {"began", "laid_out", "opened", "room", "added", "felt", "stage", "dot", "trouble",
-        "bottle_weighed", "count_lost", "withdrawn", "gathered", "closed", "clock_jumped", "left"})
+  for (const char* kind : {"began", "laid_out", "opened", "room", "added", "felt", "stage", "dot",
+                           "trouble", "bottle_weighed", "count_lost", "withdrawn", "corrected",
+                           "photo", "gone", "gathered", "closed", "clock_jumped", "left"})
     CHECK_MESSAGE(text.find("`" + std::string(kind) + "`") != std::string::npos, kind);
 }

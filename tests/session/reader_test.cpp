@@ -84,7 +84,8 @@ TEST_CASE("a changed check value costs its line alone") {
 TEST_CASE("a check value that cannot be read costs its line alone") {
   std::string bytes = written(evening());
   const std::size_t fourth = start_of_line(bytes, 4);
-  for (const std::size_t back : {4, 11, 13}) { // a digit, the name, the comma
+  // a digit and the name of c, a digit and the name of p, the comma before it
+  for (const std::size_t back : {4, 11, 19, 27, 30}) {
     std::string hit = bytes;
     hit[fourth - back] = '~';
     const File file = read_file("a.jsonl", hit);
@@ -94,16 +95,123 @@ TEST_CASE("a check value that cannot be read costs its line alone") {
   }
 }
 
-TEST_CASE("a line that was dropped, doubled or swapped is noticed") {
-  const std::string bytes = written(evening());
-  const std::size_t third = start_of_line(bytes, 3), fourth = start_of_line(bytes, 4);
-  const std::string line = bytes.substr(third, fourth - third);
-  std::string dropped = bytes, doubled = bytes;
-  dropped.erase(third, line.size());
-  doubled.insert(third, line);
-  CHECK_FALSE(read_file("a.jsonl", dropped).damage.empty());
-  CHECK_FALSE(read_file("a.jsonl", doubled).damage.empty());
-  CHECK(read_file("a.jsonl", doubled).lines.size() <= evening().size());
+namespace {
+
+// The file's lines, each with its newline.
+std::vector<std::string> pieces(const std::string& bytes) {
+  std::vector<std::string> out;
+  for (std::size_t at = 0; at < bytes.size();) {
+    const std::size_t end = bytes.find('\n', at) + 1;
+    out.push_back(bytes.substr(at, end - at));
+    at = end;
+  }
+  return out;
+}
+
+std::string together(const std::vector<std::string>& lines) {
+  std::string bytes;
+  for (const std::string& line : lines) bytes += line;
+  return bytes;
+}
+
+bool named(const File& file, words::Say what) {
+  return std::any_of(file.damage.begin(), file.damage.end(),
+                     [&](const Damage& d) { return d.reason.what == what && !d.ordinary; });
+}
+
+}
+
+TEST_CASE("a line that was dropped costs no other line, and is missed") {
+  const auto whole = pieces(written(evening()));
+  for (std::size_t k = 1; k + 1 < whole.size(); ++k) {
+    auto lines = whole;
+    lines.erase(lines.begin() + static_cast<long>(k));
+    const File file = read_file("a.jsonl", together(lines));
+    CHECK(named(file, words::Say::line_not_joined));
+    CHECK(file.lines.size() == whole.size() - 1);
+    const auto logs = join_parts({file});
+    CHECK(logs[0].damaged);
+    CHECK(logs[0].missing == std::vector<Span>{{k, k}});
+  }
+}
+
+TEST_CASE("lines doubled or swapped cost nothing, and are said") {
+  const auto whole = pieces(written(evening()));
+  for (std::size_t k = 0; k + 1 < whole.size(); ++k) {
+    auto doubled = whole, swapped = whole;
+    doubled.insert(doubled.begin() + static_cast<long>(k), whole[k]);
+    std::swap(swapped[k], swapped[k + 1]);
+    for (const auto& lines : {doubled, swapped}) {
+      const File file = read_file("2026-11-25T143200Z-a83f-c41e08d5.jsonl", together(lines));
+      CHECK(named(file, words::Say::line_not_joined));
+      const auto logs = join_parts({file});
+      REQUIRE(logs.size() == 1);
+      CHECK(logs[0].lines == evening());
+      CHECK(logs[0].missing.empty());
+    }
+  }
+}
+
+TEST_CASE("a line that tells another story under a number that is taken is not believed") {
+  auto lines = evening();
+  lines.insert(lines.begin() + 3, lines[2]);
+  lines[3].event = Felt{Feel::too_runny, By::muller};
+  const File file = read_file("a.jsonl", written(lines));
+  CHECK(named(file, words::Say::line_number_twice));
+  CHECK(file.lines == evening());
+}
+
+TEST_CASE("another session inside the file is not taken for the first") {
+  make::Writer other("77aa77aa");
+  other.put("7f3a91c2", Felt{Feel::right, By::knife});
+  const std::string bytes = written(evening()) + written(other.log.lines);
+  const File file = read_file("a.jsonl", bytes);
+  CHECK(named(file, words::Say::file_of_two_sessions));
+  CHECK(file.session == "c41e08d5");
+  CHECK(file.lines == evening());
+}
+
+TEST_CASE("a session whose first file is nowhere misses its lines") {
+  const auto lines = evening();
+  Began again = std::get<Began>(lines[0].event);
+  again.part = 1;
+  again.from = 3;
+  std::vector<Line> second{{3, lines[3].t, lines[3].at, "", again}};
+  second.insert(second.end(), lines.begin() + 3, lines.end());
+  const auto logs = join_parts({read_file("x.1.jsonl", written(second))});
+  REQUIRE(logs.size() == 1);
+  CHECK(logs[0].damaged);
+  CHECK(logs[0].missing == std::vector<Span>{{0, 2}});
+}
+
+TEST_CASE("two files that tell one line differently are said to") {
+  auto lines = evening();
+  const File a = read_file("a.jsonl", written(lines));
+  lines[3].event = Felt{Feel::too_runny, By::muller};
+  const File b = read_file("b.jsonl", written(lines));
+  const auto logs = join_parts({a, b});
+  REQUIRE(logs.size() == 1);
+  CHECK(logs[0].contradicted == std::vector<std::uint64_t>{3});
+  CHECK(logs[0].damaged);
+  CHECK(logs[0].lines.size() == lines.size());
+}
+
+TEST_CASE("in a mended file what is gone is known, and gives way to the line itself") {
+  const auto lines = evening();
+  auto mended = lines;
+  mended.erase(mended.begin() + 4);
+  mended[3] = {3, lines[3].t, lines[3].at, "", Gone{4, "check value"}};
+  const File m = read_file("m.jsonl", written(mended));
+  CHECK(m.damage.empty());
+  const auto alone = join_parts({m});
+  CHECK(alone[0].missing.empty());
+  CHECK(alone[0].damaged); // a batch of it is still not whole
+  const File whole = read_file("w.jsonl", written(lines));
+  for (const auto& files : {std::vector{m, whole}, std::vector{whole, m}}) {
+    const auto both = join_parts(files);
+    CHECK(both[0].lines == lines);
+    CHECK_FALSE(both[0].damaged);
+  }
 }
 
 TEST_CASE("a bit flipped at any byte never adds a line and never goes unsaid") {
@@ -114,6 +222,7 @@ TEST_CASE("a bit flipped at any byte never adds a line and never goes unsaid") {
       hit[i] = static_cast<char>(hit[i] ^ (1 << bit));
       const File file = read_file("a.jsonl", hit);
       CHECK_MESSAGE(!file.damage.empty(), i);
+      CHECK(file.lines.size() + 2 >= evening().size()); // a lost newline joins two lines
       for (const Line& line : file.lines) {
         const auto whole = evening();
         CHECK(std::find(whole.begin(), whole.end(), line) != whole.end());
@@ -138,7 +247,9 @@ TEST_CASE("a newer format is said and kept out of sums") {
   CHECK(file.future);
   CHECK(file.lines.size() == lines.size());
   CHECK(file.damage[0].reason.what == words::Say::file_of_future_version);
-  CHECK(join_parts({file}).empty());
+  const auto logs = join_parts({file});
+  REQUIRE(logs.size() == 1);
+  CHECK(logs[0].future);
 }
 
 TEST_CASE("a later part takes the place of the earlier one from its first line on") {

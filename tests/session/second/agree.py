@@ -31,12 +31,23 @@ BY_HAND = [
     '"e":"laid_out","card":"a","is_a":"binder","name":"s","parts":{"gum":-1}',
     '"e":"laid_out","card":"a","is_a":"ladle","name":"s"',
     '"e":"laid_out","card":"a","is_a":"pigment","name":"s","colour":"blue","family":"x","g_per_mL":2',
+    '"e":"corrected","line":["a",1],"by_ms":-500', '"e":"corrected","line":["a"],"by_ms":-500',
+    '"e":"corrected","line":["a",1],"by_ms":0.5',
+    '"e":"corrected","line":["a",1],"says":{"e":"felt","as":"right","by":"knife"}',
+    '"e":"corrected","line":["a",1],"says":{"e":"felt","as":"silky","by":"knife"}',
+    '"e":"corrected","line":["a",1],"says":{"e":"felt","by":"knife"}',
+    '"e":"corrected","line":["a",1],"says":{"e":"closed"}', '"e":"corrected","line":["a",1],"says":5',
+    '"e":"photo","sha256":"' + "0a" * 32 + '","ending":"jpg","of":"dot"',
+    '"e":"photo","sha256":"' + "0A" * 32 + '","ending":"jpg","of":"dot"',
+    '"e":"photo","sha256":"' + "0a" * 32 + '","ending":"exe","of":"dot"',
+    '"e":"gone","to":5,"why":"torn"', '"e":"gone","to":-5,"why":"torn"',
     '"e":"began","format":"other","version":1,"session":"a","part":0,"device":"","local":""',
     '"e":"began","format":"slabside-session","version":1,"session":"a","part":2,"device":"","local":""',
 ]
 
 
 def seal(body, before):
+    body += b',"p":"%08x"' % before
     value = crc32c(body, before)
     return body + b',"c":"%08x"}\n' % value, value
 
@@ -83,7 +94,7 @@ def main(slabside, scripts):
         their_lines = int(re.search(r"(\d+) files?, (\d+) lines", out)[2])
         ours, our_lines = set(), 0
         for f in sessions.iterdir():
-            lines, damage = read_file(f.read_bytes())
+            lines, damage = read_file(f.name, f.read_bytes())
             our_lines += len(lines)
             ours |= {(f.name, *d) for d in damage}
         for place in sorted(ours ^ theirs)[:20]:

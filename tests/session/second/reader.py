@@ -5,6 +5,7 @@ It shares nothing with the program but that page, so where the two agree the pag
 
 import json
 import math
+import re
 
 LONGEST = 65536
 DEEPEST = 8
@@ -49,11 +50,11 @@ def number(least, most, needed=True):
     return check, needed
 
 
-def whole(least, most):
+def whole(least, most, needed=True):
     def check(v):
         if isinstance(v, bool) or not isinstance(v, int) or not least <= v <= most:
             raise Damaged("whole number")
-    return check, True
+    return check, needed
 
 
 def text(needed=True):
@@ -82,6 +83,11 @@ def colour(v):
         raise Damaged("colour")
 
 
+def sha256(v):
+    if not isinstance(v, str) or len(v) != 64 or set(v) - set("0123456789abcdef"):
+        raise Damaged("no SHA-256")
+
+
 def line_name(v):
     if not (isinstance(v, list) and len(v) == 2 and isinstance(v[0], str)
             and isinstance(v[1], int) and not isinstance(v[1], bool) and v[1] >= 0):
@@ -100,7 +106,8 @@ CARDS = ("pigment", *LIQUIDS, "dropper", "spoon")
 CARD = {"card": text(), "is_a": word(*CARDS), "name": text()}
 PIGMENT = {"index_name": text(False), "colour": (colour, True), "family": text(),
            "g_per_mL": number(0.1, 25), "g_per_mL_u": number(0, 25, False),
-           "oil_g_per_100g": number(0, 2000, False), "oil_u": number(0, 2000, False)}
+           "oil_g_per_100g": number(0, 2000, False), "oil_u": number(0, 2000, False),
+           "heap_g_per_mL": number(0.01, 5, False), "heap_u": number(0, 5, False)}
 DROPPER = {"mL_per_drop": number(1e-4, 1), "u": number(0, 1000, False),
            "calibrated_with": word(*CARDS, needed=False)}
 SPOON = {"mL": number(0.01, 1000), "u": number(0, 1000, False)}
@@ -120,9 +127,15 @@ KINDS = {
     "bottle_weighed": {"of": text(), "g": number(0, 100000)},
     "count_lost": {"of": text()},
     "withdrawn": {"line": (line_name, True)},
+    "corrected": {"line": (line_name, True), "by_ms": whole(-2**53, 2**53, False)},
+    "photo": {"sha256": (sha256, True), "ending": text(), "of": word("slab", "dot", "swatch", "pan")},
+    "gone": {"to": whole(0, 2**53), "why": text()},
     "gathered": {}, "closed": {}, "left": {},
     "clock_jumped": {"by_ms": whole(-2**53, 2**53), "local": text()},
 }
+
+
+CORRECTABLE = ("opened", "room", "added", "felt", "stage", "dot", "trouble", "bottle_weighed")
 
 
 def read(line, fields):
@@ -153,6 +166,15 @@ def check_fields(line):
     if kind == "laid_out":
         more = {"pigment": PIGMENT, "dropper": DROPPER, "spoon": SPOON}
         read(line, more.get(line["is_a"], {"parts": (parts, True)}))
+    if kind == "photo" and line["ending"] not in ("jpg", "png"):
+        raise Damaged("ending")
+    if kind == "corrected" and "says" in line:
+        says = line["says"]
+        if not isinstance(says, dict) or not isinstance(says.get("e"), str):
+            raise Damaged("says")
+        check_fields(says)
+        if says["e"] not in CORRECTABLE:
+            raise Unknown
     if kind == "added":
         by = "drops" if "drops" in line else "spoons" if "spoons" in line else "g"
         read(line, {by: number(0, {"drops": 10000, "spoons": 1000, "g": 5000}[by])})
@@ -160,7 +182,7 @@ def check_fields(line):
             read(line, {"with": text()})
 
 
-def parse(raw):
+def parse(raw, newer):
     try:
         line = json.loads(raw.decode("utf-8"), object_pairs_hook=pairs_once,
                           parse_constant=lambda _: math.nan)
@@ -174,22 +196,39 @@ def parse(raw):
         check_fields(line)
     except Unknown:
         line["unknown"] = True
+    except Damaged:
+        if not newer:
+            raise
+        line["unknown"] = True
     return line
 
 
+def hexadecimal(digits):
+    return None if set(digits) - set(b"0123456789abcdef") else int(digits, 16)
+
+
 def sealed(raw):
+    """The body, the check value of the line before as it is given here, and the line's own."""
     body, seal = raw[:-16], raw[-16:]
-    digits = seal[6:14]
-    if seal[:6] != b',"c":"' or seal[14:] != b'"}' or set(digits) - set(b"0123456789abcdef"):
+    before = body[-15:]
+    if (len(raw) < 31 or seal[:6] != b',"c":"' or seal[14:] != b'"}'
+            or before[:6] != b',"p":"' or before[14:] != b'"'):
         return None
-    return body, int(digits, 16)
+    p, c = hexadecimal(before[6:14]), hexadecimal(seal[6:14])
+    return None if p is None or c is None else (body, p, c)
 
 
-def read_file(data):
+def same(a, b):
+    """Equal but for the place in the chain."""
+    drop = ("p", "c")
+    return {k: v for k, v in a.items() if k not in drop} == {k: v for k, v in b.items() if k not in drop}
+
+
+def read_file(name, data):
     """The lines that are believed, and the damage: (line from 1, byte, whether it is ordinary)."""
     lines, damage = [], []
-    candidates, at, number_of, part, ended = [0], 0, 0, 0, False
-    while at < len(data):
+    before, at, number_of, began, newer, ended, foreign = 0, 0, 0, None, False, False, False
+    while at < len(data) and not foreign:
         number_of += 1
         end = data.find(b"\n", at)
         if end < 0:
@@ -197,33 +236,39 @@ def read_file(data):
             break
         raw = data[at:end]
         try:
-            found = sealed(raw)
+            found, last, before = sealed(raw), before, None
             if found is None:
-                candidates = [crc32c(raw[:max(0, len(raw) - 16)], c) for c in candidates]
                 raise Damaged("no check value")
-            body, value = found
-            own = [crc32c(body, before) for before in candidates]
-            fits = value in own
-            candidates = [value] if fits else [value] + own
-            if not fits:
+            body, p, c = found
+            if crc32c(body, p) != c:
                 raise Damaged("check value")
+            before = c
+            if last is not None and last != p:
+                damage.append((number_of, at, False))
             if len(raw) >= LONGEST:
                 raise Damaged("too long")
-            line = parse(raw)
+            line = parse(raw, newer)
             if line["e"] == "began" and "unknown" not in line:
-                part = line["part"]
-                if line["version"] > 1:
-                    damage.append((number_of, at, False))
-            # A later part's beginning bears the number of the first line it takes over.
-            first = len(lines) == 1 and part > 0
-            if lines and line["n"] < lines[-1]["n"] + (0 if first else 1):
-                raise Damaged("order")
-            ended = line["e"] == "left"
-            lines.append(line)
+                whose = re.search(r"-([^-.]*)\.[^-]*$", name)
+                own = not lines or whose is not None and whose[1] == line["session"]
+                if began is None and own:
+                    began, newer, ended = line, line["version"] > 1, False
+                    lines.append(line)
+                    if newer:
+                        damage.append((number_of, at, False))
+                elif began is None or not same(line, began):
+                    foreign = True
+                    raise Damaged("two sessions")
+            elif there := [x for x in lines if x is not began and x["n"] == line["n"]]:
+                if not same(there[0], line):
+                    raise Damaged("number twice")
+            else:
+                ended = line["e"] == "left"
+                lines.append(line)
         except Damaged:
             damage.append((number_of, at, False))
         at = end + 1
-    if not lines or lines[0]["e"] != "began":
+    if began is None:
         damage.append((number_of, at, b"\n" not in data))
     if not ended:
         damage.append((number_of, at, True))
