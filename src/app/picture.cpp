@@ -113,7 +113,11 @@ words::Result<void> make_picture(const PictureOptions& options) {
   const double px_per_mm = std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
   // Else the onlooker is a session that never begins, so it needs no id.
   bench::Bench bench = bench::start("", "", display_of(options.size, px_per_mm, options.hand), now);
-  bench::step(bench, bench::Loaded{std::move(reading.files), std::move(reading.faults)}, now);
+  session::Joined joined = session::join(std::move(reading.files));
+  bench::step(
+      bench,
+      bench::Loaded{std::move(joined.logs), std::move(joined.damage), std::move(reading.faults)},
+      now);
   if (session) sit_down_as(bench, *session, now);
   if (auto turned = turn_to(bench, options, now); !turned) return turned;
 

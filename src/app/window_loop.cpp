@@ -16,6 +16,7 @@ using words::Say;
 
 // ImGui needs so many frames after the last event until a press on a text field has had its effect.
 constexpr int frames_to_settle = 3;
+constexpr int most_frames_of_typing = 32;
 constexpr std::int64_t leaving_ms = 5000;
 constexpr double usual_px_per_mm = 96 / 25.4; // where the system reports no size: CSS's pixel
 
@@ -29,7 +30,7 @@ public:
        double px_per_mm)
       : window_(window), driver_(driver), options_(options), px_per_mm_(px_per_mm) {}
 
-  // Until the window is closed and all is saved, or 5 s have passed.
+  // Until the window is closed and all is saved, or cannot be, or 5 s have passed.
   void run();
 
 private:
@@ -39,14 +40,16 @@ private:
   bool may_end(const bench::Now& now) const;
   std::optional<double> patience(const bench::Now& now) const;
   void draw(const bench::Now& now);
+  void hear_typing(const bench::Now& now);
   void report();
 
   window::Window& window_;
   commands::Driver& driver_;
   const WindowOptions& options_;
   double px_per_mm_;
-  int settling_ = 0;  // frames due although the bench has not changed
-  bool stale_ = true; // the window shows something else than the bench
+  int settling_ = 0;   // frames due although the bench has not changed
+  bool typed_ = false; // letters came since the last press
+  bool stale_ = true;  // the window shows something else than the bench
   std::optional<std::int64_t> leaving_until_;
   bool said_ready_ = false;
   std::optional<std::uint64_t> said_saved_;
@@ -76,13 +79,22 @@ void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now
     return;
   }
   settling_ = frames_to_settle;
+  if (std::holds_alternative<window::Character>(event)) typed_ = true;
   const auto* p = std::get_if<window::Pointer>(&event);
   if (!p || leaving_until_) return; // after `left` a session has no further lines
+  if (p->phase == window::Pointer::down) hear_typing(now);
   constexpr bench::Pointer::Phase phases[] = {bench::Pointer::down, bench::Pointer::move,
                                               bench::Pointer::up, bench::Pointer::lost};
   driver_.feed(
       bench::Pointer{phases[p->phase], {p->x / px_per_mm_, p->y / px_per_mm_}, now.run_ms, poll, 0},
       now);
+}
+
+// A text field answers some frames after its letters came, a pad at once: after a stall the letters
+// before a press must not come behind it.
+void Loop::hear_typing(const bench::Now& now) {
+  if (!std::exchange(typed_, false)) return;
+  for (int frame = 0; frame < most_frames_of_typing && window::input_waits(); ++frame) draw(now);
 }
 
 // The window may have come to another monitor.
@@ -103,12 +115,13 @@ void Loop::leave(const bench::Now& now) {
 }
 
 bool Loop::may_end(const bench::Now& now) const {
-  return leaving_until_ && (driver_.unsaved() == 0 || now.run_ms >= *leaving_until_);
+  const bool settled = driver_.unsaved() == 0 || driver_.stuck();
+  return leaving_until_ && (settled || now.run_ms >= *leaving_until_);
 }
 
 std::optional<double> Loop::patience(const bench::Now& now) const {
   if (stale_ || settling_ > 0) return 0;
-  auto until = driver_.wake_at();
+  auto until = driver_.poll_at();
   if (leaving_until_) until = std::min(until.value_or(*leaving_until_), *leaving_until_);
   if (!until) return std::nullopt;
   return static_cast<double>(std::max<std::int64_t>(*until - now.run_ms, 0)) / 1000;
@@ -144,6 +157,8 @@ void Loop::report() {
 std::string behind(const std::string& sentence) { return sentence.empty() ? "" : " " + sentence; }
 
 int farewell(const commands::Driver& driver, const commands::Setup& setup, bool report) {
+  for (const std::string& sentence : driver.came_home())
+    std::fprintf(stderr, "slabside: %s\n", sentence.c_str());
   const std::size_t unsaved = driver.unsaved();
   if (unsaved > 0)
     complain(Say::left_unsaved,

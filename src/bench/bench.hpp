@@ -45,16 +45,28 @@ struct Saved { // every line of this session up to n lies on the disk
 struct SaveFailed {
   std::string reason;
 };
-struct Loaded {
-  std::vector<session::File> files;
+struct Reading { // the studio, in files
+  std::size_t done = 0;
+  std::size_t to_come = 0;
+};
+struct Loaded { // everything that is kept
+  std::vector<session::Log> logs;
+  std::vector<session::Damage> damage;
   std::vector<std::string> faults; // what could not be read at all
+};
+struct Arrived { // sessions of other devices, whole, since then
+  std::vector<session::Log> logs;
+  std::vector<session::Damage> damage; // of `files`
+  std::vector<std::string> files;
+  std::vector<std::string> faults;
 };
 struct Resized {
   Display display;
 };
 struct Leaving {}; // the window is being closed
 
-using Input = std::variant<Pointer, Text, Tap, Tick, Saved, SaveFailed, Loaded, Resized, Leaving>;
+using Input = std::variant<Pointer, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded, Arrived,
+                           Resized, Leaving>;
 
 // ---- effects
 
@@ -162,6 +174,7 @@ struct Bench {
   std::vector<session::Damage> damage;
   std::vector<std::string> faults;
   bool loaded = false;
+  Reading reading; // while not loaded
   Sitting sitting;
   Saving saving;
 
@@ -173,7 +186,7 @@ struct Bench {
 // An empty bench with the shelf that ships: one session, not yet begun on disk.
 Bench start(std::string session, std::string device, const Display& display, const Now& now);
 
-Effects step(Bench& bench, const Input& input, const Now& now);
+Effects step(Bench& bench, Input input, const Now& now);
 
 // The pads of this moment.
 Layout layout(const Bench& bench);

@@ -52,13 +52,11 @@ std::optional<words::Say> missing_for_begin(const Bench& bench) {
 std::string proposed_name(const Bench& bench, const std::string& pigment) {
   const session::Card* card = shelf_card(bench, pigment);
   if (!card) return "";
-  const auto taken = [&](const std::string& name) {
-    for (const session::Log& log : bench.logs)
-      for (const session::Line& line : log.lines)
-        if (const auto* o = std::get_if<session::Opened>(&line.event); o && o->name == name)
-          return true;
-    return false;
-  };
+  std::set<std::string> names;
+  for (const session::Log& log : bench.logs)
+    for (const session::Line& line : log.lines)
+      if (const auto* o = std::get_if<session::Opened>(&line.event)) names.insert(o->name);
+  const auto taken = [&](const std::string& name) { return names.count(name) > 0; };
   if (!taken(card->name)) return card->name;
   for (int n = 2;; ++n)
     if (const std::string name = card->name + ", " + std::to_string(n); !taken(name)) return name;

@@ -47,25 +47,53 @@ void typed(Bench& bench, const Text& text, const Now& now) {
 
 void index_logs(Bench& bench) {
   bench.speaks_of.clear();
-  for (std::size_t i = 0; i < bench.logs.size(); ++i)
+  for (std::size_t i = 0; i < bench.logs.size(); ++i) {
+    const std::string* last = nullptr; // lines of one batch mostly follow each other
     for (const session::Line& line : bench.logs[i].lines) {
-      if (line.batch.empty()) continue;
+      if (line.batch.empty() || (last && *last == line.batch)) continue;
+      last = &line.batch;
       auto& spoken = bench.speaks_of[line.batch];
       if (spoken.empty() || spoken.back() != i) spoken.push_back(i);
     }
+  }
+  bench.batches = session::batch_ids(session::all_of(bench.logs));
 }
 
-void loaded(Bench& bench, const Loaded& input) {
+void loaded(Bench& bench, Loaded input) {
   bench.logs.resize(1); // this session's own
-  for (session::Log& log : session::join_parts(input.files))
+  for (session::Log& log : input.logs)
     if (log.session != bench.sitting.session) bench.logs.push_back(std::move(log));
-  bench.damage.clear();
-  for (const session::File& file : input.files)
-    bench.damage.insert(bench.damage.end(), file.damage.begin(), file.damage.end());
-  bench.faults = input.faults;
+  bench.damage = std::move(input.damage);
+  bench.faults = std::move(input.faults);
   bench.loaded = true;
   index_logs(bench);
-  bench.batches = session::batch_ids(session::all_of(bench.logs));
+}
+
+bool speaks_of(const session::Log& log, const std::string& batch) {
+  return !batch.empty() && std::any_of(log.lines.begin(), log.lines.end(),
+                                       [&](const auto& line) { return line.batch == batch; });
+}
+
+// Whole sessions take the place of what was known of them.
+void arrived(Bench& bench, Arrived input, const Now& now) {
+  bool of_this_batch = false;
+  for (session::Log& log : input.logs) {
+    if (log.session == bench.sitting.session) continue;
+    of_this_batch |= speaks_of(log, bench.batch);
+    const auto known = std::find_if(bench.logs.begin(), bench.logs.end(),
+                                    [&](const auto& l) { return l.session == log.session; });
+    if (known == bench.logs.end())
+      bench.logs.push_back(std::move(log));
+    else
+      *known = std::move(log);
+  }
+  std::erase_if(bench.damage, [&](const session::Damage& d) {
+    return std::find(input.files.begin(), input.files.end(), d.file) != input.files.end();
+  });
+  std::move(input.damage.begin(), input.damage.end(), std::back_inserter(bench.damage));
+  bench.faults = std::move(input.faults);
+  index_logs(bench);
+  if (of_this_batch) say_error(bench, {words::Say::another_device_wrote, {}}, now);
 }
 
 // Another size has other pages.
@@ -83,11 +111,13 @@ void ticked(Bench& bench, const Now& now) {
   if (now.run_ms >= bench.notice.until_ms) bench.notice = {};
 }
 
-void handle(Bench& bench, const Input& input, const Now& now, Effects& effects) {
+void handle(Bench& bench, Input& input, const Now& now, Effects& effects) {
   if (const auto* p = std::get_if<Pointer>(&input)) pointed(bench, *p, now, effects);
   if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects);
   if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
-  if (const auto* l = std::get_if<Loaded>(&input)) loaded(bench, *l);
+  if (const auto* r = std::get_if<Reading>(&input)) bench.reading = *r;
+  if (auto* l = std::get_if<Loaded>(&input)) loaded(bench, std::move(*l));
+  if (auto* a = std::get_if<Arrived>(&input)) arrived(bench, std::move(*a), now);
   if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display);
   if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt, s->stand_in};
   if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
@@ -120,7 +150,8 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
 
 // Time passes for the paint with every input, but a finger on the glass must not wait for sums.
 bool time_matters(const Input& input) {
-  return std::holds_alternative<Tick>(input) || std::holds_alternative<Loaded>(input);
+  return std::holds_alternative<Tick>(input) || std::holds_alternative<Loaded>(input) ||
+         std::holds_alternative<Arrived>(input);
 }
 
 }
@@ -140,7 +171,7 @@ Bench start(std::string session, std::string device, const Display& display, con
   return bench;
 }
 
-Effects step(Bench& bench, const Input& input, const Now& now) {
+Effects step(Bench& bench, Input input, const Now& now) {
   Effects effects;
   effects.redraw = true;
   notice_clock(bench, now, effects);

@@ -4,10 +4,10 @@
 #include "bench/record.hpp"
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
+#include "paint/digits.hpp"
 #include "paint/today.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace bench {
 
@@ -75,12 +75,6 @@ double drop_of_binder_mL(const Bench& bench) {
   return any_drop_mL;
 }
 
-// Digits behind the point that one drop can change: 0.03 g to 10 g of pigment needs two.
-int decimals_for(double step) {
-  if (!(step > 0) || !std::isfinite(step)) return 2;
-  return std::clamp(static_cast<int>(std::ceil(-std::log10(step))), 0, 3);
-}
-
 std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
   if (!bench.touch.press || bench.touch.press->slid ||
       bench.touch.press->pad.kind != PadKind::add || !batch.standing.flow_now)
@@ -121,12 +115,13 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.trail.landing = landing(bench, batch);
   v.ratio = batch.standing.binder_ratio;
   const double drop_mL = drop_of_binder_mL(bench);
-  v.ratio_decimals = decimals_for(drop_mL / batch.standing.pigment_g.value * 10);
+  v.ratio_decimals =
+      paint::decimals_to_step(drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
   v.advice = advise(batch, v.trail.band, drop_mL);
   if (v.advice.kind == Advice::add_drops && batch.standing.flow_now)
     v.trail.next =
         batch.standing.flow_now->value + v.advice.drops * drop_mL / batch.standing.pigment_mL.value;
-  v.dried_mL = batch.standing.water_lost_mL.value;
+  v.dried_mL = batch.standing.water_lost_mL;
   v.dust = batch.powder_is_dry;
   v.progress = batch.progress;
   v.warnings = batch.warnings;

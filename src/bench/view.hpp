@@ -74,7 +74,7 @@ struct SlabView {
   std::optional<paint::Amount> ratio; // g binder to 10 g pigment
   int ratio_decimals = 2;             // to one drop's worth
   Advice advice;
-  double dried_mL = 0;
+  paint::Amount dried_mL;
   bool dust = false;
   std::optional<std::string> save_failure;
   bool saved_elsewhere = false; // on this device, since the studio fails
@@ -118,13 +118,14 @@ struct BookView {
     std::uint32_t colour = 0;
     std::int64_t opened_at = 0; // ms since 1970
     session::Progress progress = session::Progress::open;
-    std::optional<double> ratio;
+    std::optional<paint::Amount> ratio;
     bool warned = false;
   };
   std::vector<Row> rows; // this page's, newest first
   int page = 0, pages = 1;
   std::size_t damages = 0;
   std::vector<std::string> faults;
+  std::optional<Reading> reading;      // while the studio is being read
   std::optional<session::Batch> batch; // the one looked at
   std::uint32_t colour = 0;            // of its pigment
   TrailView trail;                     // of that one

@@ -36,7 +36,7 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   row.opened_at = batch->opened_at;
   row.progress = batch->progress;
   row.warned = batch->damaged || batch->newer || !batch->warnings.empty();
-  if (batch->standing.binder_ratio) row.ratio = batch->standing.binder_ratio->value;
+  row.ratio = batch->standing.binder_ratio;
   row.colour = colour_of(*batch);
   return row;
 }
@@ -78,6 +78,7 @@ BookView book_view(const Bench& bench) {
       static_cast<std::size_t>(std::count_if(bench.damage.begin(), bench.damage.end(),
                                              [](const session::Damage& d) { return !d.ordinary; }));
   v.faults = bench.faults;
+  if (!bench.loaded) v.reading = bench.reading;
   v.page = bench.book.page;
   v.pages = pages_for(bench.batches.size(), book_rows_a_page(bench.display));
   if (bench.book.batch.empty()) {

@@ -17,15 +17,36 @@ struct Report {
   void line(Say id, const std::vector<std::string>& args) {
     out << printable(words::say(id, args)) << '\n';
   }
+  void damage(Say id, const std::vector<std::string>& args) {
+    ++damages;
+    line(id, args);
+  }
+  void note(Say id, const std::vector<std::string>& args) {
+    ++notes;
+    line(id, args);
+  }
   void damage(const session::Damage& d) {
-    ++(d.ordinary ? notes : damages);
-    line(d.ordinary ? Say::check_note : Say::check_damage,
-         {d.file, std::to_string(d.line), std::to_string(d.byte), words::message(d.reason)});
+    const std::vector<std::string> args{d.file, std::to_string(d.line), std::to_string(d.byte),
+                                        words::message(d.reason)};
+    d.ordinary ? note(Say::check_note, args) : damage(Say::check_damage, args);
   }
 };
 
-void add_warnings(Report& report, const std::vector<session::File>& files) {
-  const std::vector<session::Log> logs = session::join_parts(files);
+void add_sessions(Report& report, const std::vector<session::Log>& logs) {
+  for (const session::Log& log : logs) {
+    for (const session::Span& span : log.missing)
+      report.damage(Say::session_misses,
+                    {log.session, std::to_string(span.from), std::to_string(span.to)});
+    for (const std::uint64_t n : log.contradicted)
+      report.damage(Say::session_contradicted, {log.session, std::to_string(n)});
+    for (const session::Line& line : log.lines)
+      if (const auto* gone = std::get_if<session::Gone>(&line.event))
+        report.note(Say::check_gone,
+                    {log.session, std::to_string(line.n), std::to_string(gone->to), gone->why});
+  }
+}
+
+void add_warnings(Report& report, const std::vector<session::Log>& logs) {
   const session::Logs all = session::all_of(logs);
   for (const std::string& id : session::batch_ids(all))
     if (const auto batch = session::fold(all, id))
@@ -43,10 +64,13 @@ int check(const studio::Reading& reading, std::ostream& out) {
     report.lines += file.lines.size();
     for (const session::Damage& d : file.damage) report.damage(d);
   }
-  add_warnings(report, reading.files);
+  const std::vector<session::Log> logs = session::join_parts(reading.files);
+  add_sessions(report, logs);
+  add_warnings(report, logs);
   report.line(Say::check_summary,
               {std::to_string(reading.files.size()), std::to_string(report.lines),
                std::to_string(report.damages), std::to_string(report.notes)});
+  if (reading.files.empty() && !reading.faults.empty()) return 2;
   return report.damages > 0 ? 1 : 0;
 }
 

@@ -7,9 +7,10 @@
 
 namespace commands {
 
-// One line for each damage (file, line, byte, reason), file that could not be read, and warning of
-// a batch; what is ordinary (a torn last line, no goodbye) is a note. Returns the exit status: 1 if
-// anything is damaged or could not be read.
+// One line for each damage (file, line, byte, reason), line that no file holds or that two tell
+// differently, file that could not be read, and warning of a batch; what is ordinary (a torn last
+// line, no goodbye), and lines that an earlier mending found gone, are notes. Returns the exit
+// status: 0 all is whole, 1 something is damaged, 2 nothing could be read.
 int check(const studio::Reading& reading, std::ostream& out);
 
 }

@@ -11,6 +11,8 @@ namespace commands {
 
 namespace {
 constexpr std::int64_t retry_every_ms = 30'000;
+constexpr std::int64_t look_when_open_ms = 5'000;
+constexpr std::int64_t look_when_idle_ms = 60'000;
 }
 
 Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& now) {
@@ -24,25 +26,25 @@ Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& no
 }
 
 Driver::Driver(const Setup& setup, const bench::Now& now)
-    : bench_(bench::start(setup.session, setup.device, setup.display, now)) {
+    : bench_(bench::start(setup.session, setup.device, setup.display, now)),
+      looks_again_(setup.looks_again) {
   const auto wake = [bell = bell_, also = setup.wake] {
     bell.ring();
     if (also) also();
   };
-  home_ = studio::open(setup.studio, setup.fault, wake);
+  home_ = studio::open(setup.studio, setup.fault, wake, setup.home_files);
   stand_in_folder_ = setup.adrift.string();
-  if (!setup.adrift.empty()) stand_in_ = studio::open(setup.adrift, std::nullopt, wake);
+  if (!setup.adrift.empty())
+    stand_in_ = studio::open(setup.adrift, std::nullopt, wake, setup.adrift_files);
   journal_ = std::make_unique<studio::Journal>(*home_, stand_in_.get());
-  for (disk::Disk* disk : {home_.get(), stand_in_.get()}) {
-    if (!disk) continue;
-    disk->submit(disk::ReadFolder{studio::sessions_folder, studio::sessions_ending});
-    ++readings_;
-  }
+  if (stand_in_) homecoming_.emplace(*home_);
+  watch_ = std::make_unique<studio::Watch>(*home_, stand_in_.get(), setup.session, wake);
+  look_around(now);
 }
 
-void Driver::feed(const bench::Input& input, const bench::Now& now) {
-  bench::Effects effects = bench::step(bench_, input, now);
-  for (session::Line& line : effects.append) journal_->append(std::move(line));
+void Driver::feed(bench::Input input, const bench::Now& now) {
+  bench::Effects effects = bench::step(bench_, std::move(input), now);
+  journal_->append(std::move(effects.append));
   wake_at_ = effects.wake_at;
   redraw_ = redraw_ || effects.redraw;
 }
@@ -53,11 +55,13 @@ bool Driver::poll(const bench::Now& now) {
     journal_->retry();
   }
   std::vector<studio::News> all = journal_->poll();
-  const bool any = !all.empty();
   for (studio::News& news : all) take(std::move(news), now);
+  auto found = watch_->poll();
+  if (found) take(*std::move(found), now);
+  if (look_at_ && now.run_ms >= *look_at_) look_around(now);
   if (journal_->stuck() && !retry_at_) retry_at_ = now.run_ms + retry_every_ms;
   if (!journal_->stuck()) retry_at_.reset();
-  return any;
+  return !all.empty() || found;
 }
 
 void Driver::take(studio::News news, const bench::Now& now) {
@@ -69,14 +73,31 @@ void Driver::take(studio::News news, const bench::Now& now) {
     last_failure_ = failed->reason;
     return feed(bench::SaveFailed{failed->reason}, now);
   }
-  const auto& read = std::get<studio::Read>(news);
-  const bool adrift = read.place == studio::Place::adrift;
-  studio::Reading more = studio::reading_of(read.answer, adrift ? studio::adrift_prefix : "");
-  std::move(more.files.begin(), more.files.end(), std::back_inserter(reading_.files));
-  std::move(more.faults.begin(), more.faults.end(), std::back_inserter(reading_.faults));
-  if (--readings_ > 0) return;
-  auto [files, faults] = std::exchange(reading_, {});
-  feed(bench::Loaded{std::move(files), std::move(faults)}, now);
+  auto& read = std::get<studio::Read>(news);
+  if (homecoming_ && homecoming_->take(read.place, read.answer)) return note_homecoming();
+  watch_->take(read.place, std::move(read.answer));
+  if (!has_read()) feed(bench::Reading{watch_->files_read(), watch_->files_to_come()}, now);
+}
+
+void Driver::note_homecoming() {
+  for (std::string& sentence : homecoming_->said()) came_home_.push_back(std::move(sentence));
+}
+
+void Driver::take(studio::Found found, const bench::Now& now) {
+  found.faults.insert(found.faults.end(), came_home_.begin(), came_home_.end());
+  if (found.first)
+    return feed(
+        bench::Loaded{std::move(found.logs), std::move(found.damage), std::move(found.faults)},
+        now);
+  feed(bench::Arrived{std::move(found.logs), std::move(found.damage), std::move(found.files),
+                      std::move(found.faults)},
+       now);
+}
+
+void Driver::look_around(const bench::Now& now) {
+  watch_->look();
+  if (!looks_again_) return;
+  look_at_ = now.run_ms + (bench_.batch.empty() ? look_when_idle_ms : look_when_open_ms);
 }
 
 bool Driver::settle(const bench::Now& now, std::chrono::milliseconds at_most) {
@@ -84,8 +105,8 @@ bool Driver::settle(const bench::Now& now, std::chrono::milliseconds at_most) {
   for (;;) {
     const long rings = bell_.rings();
     poll(now);
-    if (readings_ == 0 && unsaved() == 0) return true;
-    if (readings_ == 0 && journal_->stuck()) return false;
+    if (is_idle() && unsaved() == 0) return true;
+    if (is_idle() && journal_->stuck()) return false;
     if (!bell_.wait_past(rings, until)) return false;
   }
 }
@@ -101,6 +122,12 @@ void Driver::sleep_until(std::chrono::steady_clock::time_point then, const bench
 std::optional<std::int64_t> Driver::wake_at() const {
   if (!wake_at_ || !retry_at_) return wake_at_ ? wake_at_ : retry_at_;
   return std::min(*wake_at_, *retry_at_);
+}
+
+std::optional<std::int64_t> Driver::poll_at() const {
+  const auto wake = wake_at();
+  if (!wake || !look_at_) return wake ? wake : look_at_;
+  return std::min(*wake, *look_at_);
 }
 
 }

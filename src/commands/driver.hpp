@@ -4,8 +4,10 @@
 
 #include "bench/bench.hpp"
 #include "studio/bell.hpp"
+#include "studio/homecoming.hpp"
 #include "studio/journal.hpp"
 #include "studio/studio.hpp"
+#include "studio/watch.hpp"
 
 #include <chrono>
 #include <functional>
@@ -21,6 +23,9 @@ struct Setup {
   std::optional<disk::Fault> fault; // of the studio's disk
   std::string session, device;
   bench::Display display;
+  bool looks_again = true; // for what other devices write, every 5 s while a batch is open, else
+                           // once a minute
+  studio::MakeFiles home_files = disk::posix_files, adrift_files = disk::posix_files;
   std::function<void()> wake; // called on a disk's thread when poll() has something; may be empty
 };
 
@@ -33,10 +38,10 @@ public:
   // Begins to read the studio. Throws std::system_error where the system gives no thread.
   Driver(const Setup& setup, const bench::Now& now);
 
-  void feed(const bench::Input& input, const bench::Now& now);
+  void feed(bench::Input input, const bench::Now& now);
 
-  // Feeds what the disks have answered. True if there was anything. Tries a failed save again,
-  // every 30 s.
+  // Feeds what the disks have answered and what was found. True if there was anything. Tries a
+  // failed save again, every 30 s.
   bool poll(const bench::Now& now);
 
   // Polls until everything was read and saved; false if it was not by then, or cannot be now.
@@ -47,22 +52,34 @@ public:
 
   const bench::Bench& bench() const { return bench_; }
   std::optional<std::int64_t> wake_at() const; // run_ms of the next Tick
+  std::optional<std::int64_t> poll_at() const; // run_ms of the next poll(), at the latest
   bool take_redraw() { return std::exchange(redraw_, false); }
   std::optional<std::uint64_t> saved() const { return saved_; }
   std::size_t unsaved() const { return journal_->unsaved(); }
+  bool stuck() const { return journal_->stuck(); } // no save is under way that could succeed
   bool adrift() const { return journal_->place() == studio::Place::adrift; }
+  // What became of files that lay in the stand-in folder at the start, in sentences.
+  const std::vector<std::string>& came_home() const { return came_home_; }
   const std::string& last_failure() const { return last_failure_; } // empty: none so far
 
 private:
   void take(studio::News news, const bench::Now& now);
+  void take(studio::Found found, const bench::Now& now);
+  void note_homecoming();
+  void look_around(const bench::Now& now);
+  bool has_read() const { return watch_->has_looked(); }
+  bool is_idle() const { return has_read() && (!homecoming_ || homecoming_->over()); }
 
   studio::Bell bell_;
   std::unique_ptr<disk::Disk> home_, stand_in_;
   std::string stand_in_folder_;
   std::unique_ptr<studio::Journal> journal_;
+  std::optional<studio::Homecoming> homecoming_; // where there is a stand-in
+  std::vector<std::string> came_home_;
   bench::Bench bench_;
-  studio::Reading reading_;
-  int readings_ = 0; // not answered yet
+  std::unique_ptr<studio::Watch> watch_;
+  const bool looks_again_;
+  std::optional<std::int64_t> look_at_; // run_ms
   std::optional<std::int64_t> wake_at_;
   std::optional<std::int64_t> retry_at_;
   std::optional<std::uint64_t> saved_;

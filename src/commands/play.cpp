@@ -1,6 +1,7 @@
 #include "commands/play.hpp"
 
 #include "bench/record.hpp"
+#include "commands/show.hpp"
 #include "session/check_value.hpp"
 
 #include <algorithm>
@@ -72,12 +73,16 @@ private:
     setup.studio = how_.studio;
     setup.adrift = how_.adrift;
     setup.fault = how_.fault;
+    setup.home_files = how_.home_files;
+    setup.adrift_files = how_.adrift_files;
     setup.display = display_;
+    setup.looks_again = false; // a script is the only hand
     setup.session = session_ ? *session_ : bench::fresh_id(clock().now());
     setup.device = device_ ? *device_ : session::to_hex(clock().fresh()).substr(4);
     started_ = Steady::now();
     driver_ = std::make_unique<Driver>(setup, clock().now());
-    settle();
+    driver_->settle(clock().now(), patience); // no hand taps before the studio was read
+    report();
   }
 
   // Everything waits for the disk, so that the same script gives the same files even where saving
@@ -94,7 +99,12 @@ private:
   }
 
   void report() {
-    if (!how_.report || driver_->saved() == reported_) return;
+    if (!how_.report) return;
+    if (driver_->last_failure() != failure_) {
+      failure_ = driver_->last_failure();
+      out_ << "failed " << printable(failure_) << std::endl;
+    }
+    if (driver_->saved() == reported_) return;
     reported_ = driver_->saved();
     out_ << "saved " << *reported_ << std::endl;
   }
@@ -236,6 +246,7 @@ private:
   std::unique_ptr<Driver> driver_;
   Steady::time_point started_;
   std::optional<std::uint64_t> reported_;
+  std::string failure_; // the last one reported
   std::uint64_t polls_ = 0;
   bench::Point finger_;
   bool patient_ = true;
@@ -261,6 +272,7 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
   }
   if (const auto unsaved = player.finish()) complain(*unsaved);
   player.print_ids();
+  for (const std::string& sentence : player.driver()->came_home()) err << sentence << '\n';
   if (status == 0 && player.driver()->adrift())
     err << words::say(Say::play_adrift, {how.adrift.string()}) << '\n';
   return status;

@@ -17,7 +17,8 @@ struct Playing {
   studio::Path studio;
   studio::Path adrift; // empty: none
   std::optional<disk::Fault> fault;
-  bool report = false; // print "saved N" the moment it is so
+  studio::MakeFiles home_files = disk::posix_files, adrift_files = disk::posix_files;
+  bool report = false; // print "saved N" and "failed WHY" the moment it is so
   double pace = 0;     // so many times faster than life, 0.001 to 1e6; 0: as fast as it goes
   Onlooker onlooker;   // sees the bench after each input that changed it; may be empty
 };

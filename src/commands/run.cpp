@@ -2,9 +2,13 @@
 
 #include "commands/arguments.hpp"
 #include "commands/check.hpp"
+#include "commands/copies.hpp"
+#include "commands/photo.hpp"
 #include "commands/play.hpp"
 #include "commands/show.hpp"
 #include "paint/measure.hpp"
+#include "studio/photos.hpp"
+#include "studio/picture.hpp"
 
 #include <fstream>
 #include <iostream>
@@ -39,16 +43,24 @@ words::Result<Studio> studio_of(const Arguments& a) {
   return s;
 }
 
-words::Result<std::string> bytes_of(const std::string& path) {
+// One more byte than may be, so that whoever reads them can tell; `otherwise` names the path.
+words::Result<std::string> bytes_of(const std::string& path, std::size_t most, Say otherwise) {
   std::error_code failed;
-  if (!std::filesystem::is_regular_file(path, failed))
-    return words::failure(Say::script_not_there, {path});
+  if (!std::filesystem::is_regular_file(path, failed)) return words::failure(otherwise, {path});
   std::ifstream in(path, std::ios::binary);
-  std::string bytes(most_script_bytes + 1, '\0'); // one more than read_script allows
+  std::string bytes(most + 1, '\0');
   in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-  if (in.bad() || !in.is_open()) return words::failure(Say::script_not_there, {path});
+  if (in.bad() || !in.is_open()) return words::failure(otherwise, {path});
   bytes.resize(static_cast<std::size_t>(in.gcount()));
   return bytes;
+}
+
+words::Result<std::optional<disk::Fault>> fault_of(const Arguments& a) {
+  const auto text = a.value("--fault");
+  if (!text) return std::nullopt;
+  const auto fault = disk::parse_fault(*text);
+  if (!fault) return words::failure(Say::bad_fault, {*text});
+  return fault;
 }
 
 words::Result<Playing> playing(const Arguments& a) {
@@ -56,10 +68,9 @@ words::Result<Playing> playing(const Arguments& a) {
   how.studio = *a.value("--studio");
   how.adrift = a.value("--adrift").value_or("");
   how.report = a.has("--report");
-  if (const auto text = a.value("--fault")) {
-    how.fault = disk::parse_fault(*text);
-    if (!how.fault) return words::failure(Say::bad_fault, {*text});
-  }
+  const auto fault = fault_of(a);
+  if (!fault) return tl::make_unexpected(fault.error());
+  how.fault = *fault;
   if (const auto text = a.value("--pace")) {
     const auto pace = paint::typed_number(*text);
     if (!pace) return tl::make_unexpected(pace.error());
@@ -74,7 +85,7 @@ Status run_play(const Arguments& a, Io io) {
   auto how = playing(a);
   if (!how) return tl::make_unexpected(how.error());
   how->onlooker = io.onlooker;
-  const auto text = bytes_of(a.words[0]);
+  const auto text = bytes_of(a.words[0], most_script_bytes, Say::script_not_there);
   if (!text) return tl::make_unexpected(text.error());
   const auto script = read_script(*text);
   if (!script) return tl::make_unexpected(script.error());
@@ -114,7 +125,55 @@ Status run_check(const Arguments& a, Io io) {
   std::error_code ignored;
   if (!std::filesystem::is_directory(a.words[0], ignored))
     return words::failure(Say::no_studio, {a.words[0]});
-  return check(studio::read_all(a.words[0], {}), io.out);
+  studio::Reading reading = studio::read_all(a.words[0], {});
+  const studio::Bell bell;
+  const auto disk = studio::open(a.words[0], std::nullopt, [bell] { bell.ring(); });
+  for (std::string& fault : studio::photo_faults(*disk, bell, reading.files))
+    reading.faults.push_back(std::move(fault));
+  return check(reading, io.out);
+}
+
+Status run_photo(const Arguments& a, Io io) {
+  if (!a.value("--batch") || !a.value("--of")) return words::failure(Say::photo_needs_batch);
+  const auto of = session::photo_of_named(*a.value("--of"));
+  if (!of) return words::failure(Say::photo_bad_of, {*a.value("--of")});
+  const auto fault = fault_of(a);
+  if (!fault) return tl::make_unexpected(fault.error());
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
+  auto bytes = bytes_of(a.words[0], studio::most_picture_bytes, Say::photo_not_there);
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  return keep_photo(
+      {*std::move(bytes), *a.value("--batch"), *of, where->home, where->adrift, *fault}, io.out,
+      io.err);
+}
+
+// Copies are made of one folder, the studio at home.
+words::Result<studio::Path> original_of(const Arguments& a, const char* command) {
+  if (!a.value("--out")) return words::failure(Say::out_missing, {command});
+  const studio::Path home = a.value("--studio").value_or(studio::default_studio().string());
+  std::error_code ignored;
+  if (!std::filesystem::is_directory(home, ignored))
+    return words::failure(Say::no_studio, {home.string()});
+  return home;
+}
+
+Status run_mend(const Arguments& a, Io io) {
+  const auto studio = original_of(a, "mend");
+  if (!studio) return tl::make_unexpected(studio.error());
+  return mend(*studio, *a.value("--out"), io.out);
+}
+
+Status run_pack(const Arguments& a, Io io) {
+  const auto studio = original_of(a, "pack");
+  if (!studio) return tl::make_unexpected(studio.error());
+  return pack(*studio, studio::adrift_folder(studio::state_folder(), *studio), *a.value("--out"),
+              io.out);
+}
+
+Status run_unpack(const Arguments& a, Io io) {
+  if (!a.value("--out")) return words::failure(Say::out_missing, {"unpack"});
+  return unpack(a.words[0], *a.value("--out"), io.out);
 }
 
 Status run_help(const Arguments&, Io io) {
@@ -126,6 +185,7 @@ struct Command {
   const char* name;
   Accepted accepted;
   Status (*does)(const Arguments&, Io);
+  int status_of_error = 1;
 };
 
 const Command* command_named(const std::string& name) {
@@ -133,7 +193,11 @@ const Command* command_named(const std::string& name) {
       {"play", {{"--studio", "--adrift", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
       {"show", {{"--studio", "--adrift"}, {"--json"}, 1, 1}, run_show},
       {"list", {{"--studio", "--adrift"}, {}, 0, 0}, run_list},
-      {"check", {{}, {}, 1, 1}, run_check},
+      {"check", {{}, {}, 1, 1}, run_check, 2},
+      {"mend", {{"--studio", "--out"}, {}, 0, 0}, run_mend, 2},
+      {"pack", {{"--studio", "--out"}, {}, 0, 0}, run_pack},
+      {"unpack", {{"--out"}, {}, 1, 1}, run_unpack},
+      {"photo", {{"--studio", "--adrift", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
       {"help", {{}, {}, 0, 0}, run_help},
       {"--help", {{}, {}, 0, 0}, run_help},
   };
@@ -158,7 +222,7 @@ std::optional<int> run(const std::vector<std::string>& given, std::ostream& out,
   }
   const Status status = command->does(*arguments, {out, err, onlooker});
   if (!status) complain(status.error());
-  return status.value_or(1);
+  return status.value_or(command->status_of_error);
 }
 
 std::optional<int> run(const std::vector<std::string>& given, const Onlooker& onlooker) {

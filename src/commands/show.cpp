@@ -1,9 +1,7 @@
 #include "commands/show.hpp"
 
+#include "paint/digits.hpp"
 #include "studio/utc.hpp"
-
-#include <algorithm>
-#include <cmath>
 
 namespace commands {
 
@@ -24,11 +22,9 @@ std::string clock(Clock s) {
 
 // As many digits as the uncertainty bears, two of its own; `otherwise` where there is none.
 std::string amount(const paint::Amount& a, int otherwise) {
-  const double u = paint::uncertainty(a);
-  const bool bears = u > 0 && std::isfinite(u);
-  const int wanted = bears ? 1 - static_cast<int>(std::floor(std::log10(u))) : otherwise;
-  const int decimals = std::clamp(wanted, 0, 6);
-  return fixed(a.value, decimals) + " ± " + fixed(u, decimals);
+  if (const auto text = paint::shown(a)) return text->value + " ± " + text->uncertainty;
+  return paint::written(a.value, otherwise) + " ± " +
+         paint::written(paint::uncertainty(a), otherwise);
 }
 
 Say said(Progress progress) {
@@ -96,8 +92,10 @@ void add_standing(Page& page, const paint::Standing& s) {
 void add_material(Page& page, const Total& t) {
   page.line(Say::show_material, {t.card.name, t.card.id, amount(t.grams, 2)});
   if (t.weighed_g > 0) page.line(Say::show_weighed, {fixed(t.weighed_g, 2)});
-  if (t.drops > 0) page.line(Say::show_drops, {fixed(t.drops, 0)});
-  for (const auto& [spoon, count] : t.spoons) page.line(Say::show_spoons, {fixed(count, 2), spoon});
+  if (t.drops > 0)
+    page.line(Say::show_drops, {paint::written(t.drops, paint::decimals_as_read(t.drops, 2))});
+  for (const auto& [spoon, count] : t.spoons)
+    page.line(Say::show_spoons, {paint::written(count, paint::decimals_as_read(count, 2)), spoon});
   if (t.count_lost) page.line(Say::show_count_lost, {});
 }
 
@@ -168,7 +166,9 @@ std::string shown_for_people(const Batch& batch) {
   Page page;
   page.line(Say::show_title, {batch.name, batch.id, words::say(said(batch.progress)),
                               studio::utc_for_people(batch.opened_at)});
-  page.line(Say::show_room, {fixed(batch.room.celsius, 1), fixed(batch.room.humidity * 100, 0),
+  const double humidity = batch.room.humidity * 100;
+  page.line(Say::show_room, {fixed(batch.room.celsius, 1),
+                             paint::written(humidity, paint::decimals_as_read(humidity)),
                              batch.room_guessed ? words::say(Say::show_guessed) : ""});
   add_standing(page, batch.standing);
   for (const Total& total : batch.totals) add_material(page, total);

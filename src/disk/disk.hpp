@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstdint>
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -22,17 +23,32 @@ struct Append {
   std::string bytes;
 };
 
-// Reads every plain file of one folder whose name ends so; links and sub-folders are passed over. A
-// folder that is not there is an empty one. What was appended before is read.
+// Reads every plain file of one folder whose name ends so; links and sub-folders are passed over,
+// and so are files of a known size, since files only grow. A folder that is not there is an empty
+// one. What was appended before is read.
 struct ReadFolder {
-  std::string folder; // relative to the root
-  std::string ending; // ".jsonl"
+  std::string folder;                              // relative to the root
+  std::string ending;                              // ".jsonl"
+  std::map<std::string, std::uint64_t> known = {}; // name -> bytes, of files that need no reading
 };
 
-using Request = std::variant<Append, ReadFolder>;
+// Puts a whole file in its place, with its folder, and forces both: under its name lies all of it
+// or nothing, whatever fails. A file that is there already with the same bytes is kept once more,
+// since it may never have been forced; one with other bytes stays, and is the failure "keep".
+struct Keep {
+  std::string file; // relative, like "photos/9f86d081….jpg"
+  std::string bytes;
+};
+
+// What a Keep's file is called, behind a name of its own, until all of it is safe. A program that
+// was killed may leave one; nothing reads it, and it may be thrown away.
+inline constexpr const char* unfinished_ending = ".unfinished";
+
+using Request = std::variant<Append, ReadFolder, Keep>;
 
 struct Failure {
-  std::string operation; // "write", "force", "open", "make folder", "read", "list", "name"
+  std::string operation; // "write", "force", "open", "make folder", "rename", "keep", "read",
+                         // "list", "name"
   std::string path;      // in full; of a bad name, the name
   int code = 0;          // errno
   std::string reason;    // the system's own words
@@ -43,14 +59,16 @@ struct FileBytes {
   std::string bytes;
 };
 
-// One answer for each request, in the order of submission. An append is confirmed only after the
-// disk was made to say that the bytes lie on it; bytes of a failed append may lie there too, whole,
-// cut or not at all.
+// One answer for each request, in the order of submission. Bytes are confirmed only after the disk
+// was made to say that they lie on it; those of a failed append may lie there too, whole, cut or
+// not at all, those of a failed Keep whole or not at all. A large folder answers in pieces, in the
+// order of its files' names; answers to what was submitted later may stand between them.
 struct Answer {
   Ticket ticket = 0;
   std::vector<Failure>
       failures; // empty: confirmed. A ReadFolder may fail for some files and read the rest
   std::vector<FileBytes> files; // of a ReadFolder, sorted by name
+  std::size_t to_come = 0;      // of a ReadFolder: files that further answers will bring
 };
 
 class Disk {

@@ -15,8 +15,9 @@ using Call = Fault::Call;
 constexpr int largest = 1'000'000;
 
 constexpr std::pair<std::string_view, Call> calls[] = {
-    {"fail", Call::any},       {"fail-write", Call::write},   {"fail-force", Call::force},
-    {"fail-open", Call::open}, {"fail-folder", Call::folder}, {"fail-read", Call::read},
+    {"fail", Call::any},           {"fail-write", Call::write},   {"fail-force", Call::force},
+    {"fail-open", Call::open},     {"fail-folder", Call::folder}, {"fail-read", Call::read},
+    {"fail-rename", Call::rename},
 };
 
 constexpr std::pair<std::string_view, int> codes[] = {
@@ -82,9 +83,24 @@ public:
 
   void close(int handle) override { inner_->close(handle); }
 
+  Done rename(const Path& from, const Path& to) override {
+    if (strikes(Call::rename)) return {fault_.code};
+    return inner_->rename(from, to);
+  }
+
+  Done remove(const Path& file) override {
+    if (strikes(Call::rename)) return {fault_.code};
+    return inner_->remove(file);
+  }
+
   Listed list(const Path& folder) override {
     if (strikes(Call::read)) return {fault_.code, {}};
     return inner_->list(folder);
+  }
+
+  Sized size(const Path& file) override {
+    if (strikes(Call::read)) return {fault_.code, 0};
+    return inner_->size(file);
   }
 
   Bytes read(const Path& file) override {
@@ -123,7 +139,11 @@ public:
 
   std::vector<Answer> answers() override {
     std::vector<Answer> come = inner_->answers();
-    for (Answer& answer : come) answer.ticket = ours_.extract(answer.ticket).mapped();
+    for (Answer& answer : come) {
+      const auto known = ours_.find(answer.ticket);
+      answer.ticket = known->second;
+      if (answer.to_come == 0) ours_.erase(known);
+    }
     return come;
   }
 

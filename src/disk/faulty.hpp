@@ -22,6 +22,7 @@ struct Fault {
     open,   // of a new file
     folder, // making a folder, forcing a folder
     read,   // listing a folder, reading a file
+    rename, // giving a file another name, removing it
   };
 
   Kind kind = Kind::fail;
@@ -35,8 +36,8 @@ struct Fault {
 };
 
 // "slow:150" in milliseconds; "silent"; "fail:7", "fail-from:7", and the same for one kind of call:
-// "fail-write:3", "fail-write-from:3", also -force, -open, -folder, -read. A failure is ENOSPC, or
-// what is named behind it, "fail:7:EIO": ENOSPC, EIO, EROFS, EMFILE, EACCES or EDQUOT.
+// "fail-write:3", "fail-write-from:3", also -force, -open, -folder, -read, -rename. A failure is
+// ENOSPC, or what is named behind it, "fail:7:EIO": ENOSPC, EIO, EROFS, EMFILE, EACCES or EDQUOT.
 // Nothing for any other text. Numbers are from 1 to 1 000 000.
 std::optional<Fault> parse_fault(std::string_view text);
 

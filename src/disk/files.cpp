@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <cstdio>
 #include <new>
 #include <stdexcept>
 
@@ -86,6 +87,12 @@ public:
 
   void close(int handle) override { ::close(handle); }
 
+  Done rename(const Path& from, const Path& to) override {
+    return done(::rename(from.c_str(), to.c_str()));
+  }
+
+  Done remove(const Path& file) override { return done(::unlink(file.c_str())); }
+
   Listed list(const Path& folder) override {
     Listed listed;
     std::error_code wrong;
@@ -100,6 +107,12 @@ public:
     }
     listed.code = wrong.value();
     return listed;
+  }
+
+  Sized size(const Path& file) override {
+    struct stat about = {};
+    if (::lstat(file.c_str(), &about) != 0) return {errno, 0};
+    return {0, static_cast<std::uint64_t>(about.st_size)};
   }
 
   Bytes read(const Path& file) override {

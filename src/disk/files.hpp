@@ -3,6 +3,7 @@
 // calls them all.
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
 #include <memory>
 #include <string>
@@ -23,6 +24,11 @@ struct Opened {
 struct Listed {
   int code = 0;
   std::vector<std::string> names; // in no order
+};
+
+struct Sized {
+  int code = 0;
+  std::uint64_t bytes = 0;
 };
 
 struct Bytes {
@@ -54,8 +60,17 @@ public:
   // Tells nothing: whatever was promised was promised by force().
   virtual void close(int handle) = 0;
 
+  // The file has another name from then on, in the same file system; a file of that name is no
+  // more.
+  virtual Done rename(const Path& from, const Path& to) = 0;
+
+  virtual Done remove(const Path& file) = 0;
+
   // Plain files of a folder; sub-folders, links and devices are left out. ENOENT without a folder.
   virtual Listed list(const Path& folder) = 0;
+
+  // Of a plain file. ENOENT where there is none.
+  virtual Sized size(const Path& file) = 0;
 
   // A whole plain file, of any size that fits in memory (else ENOMEM). ELOOP for a link.
   virtual Bytes read(const Path& file) = 0;

@@ -8,6 +8,7 @@
 #include <iterator>
 #include <map>
 #include <mutex>
+#include <random>
 #include <string_view>
 #include <system_error>
 #include <thread>
@@ -43,6 +44,16 @@ bool ends_with(std::string_view name, std::string_view ending) {
   return name.size() >= ending.size() && name.substr(name.size() - ending.size()) == ending;
 }
 
+// So much at once, that an append need not wait long behind a reading.
+constexpr std::size_t piece_bytes = std::size_t{1} << 20;
+
+struct Reading {
+  Ticket ticket = 0;
+  Path folder;
+  std::deque<std::string> names; // not read yet
+  std::vector<Failure> failures; // not answered yet
+};
+
 // The files and what became of them. Touched by the writer thread alone, so without a lock.
 class Keeper {
 public:
@@ -72,24 +83,41 @@ public:
     return answers;
   }
 
-  Answer read(Ticket ticket, const ReadFolder& wanted) {
+  Answer keep(Ticket ticket, const Keep& wanted) {
     Answer answer{ticket, {}, {}};
+    if (auto failed = keep_whole(wanted)) answer.failures.push_back(*std::move(failed));
+    return answer;
+  }
+
+  // The names, to be read piece by piece.
+  Reading begin_reading(Ticket ticket, const ReadFolder& wanted) {
+    Reading reading{ticket, root_ / wanted.folder, {}, {}};
     if (!good_name(wanted.folder)) {
-      answer.failures.push_back(failure("name", wanted.folder, EINVAL));
-      return answer;
+      reading.failures.push_back(failure("name", wanted.folder, EINVAL));
+      return reading;
     }
-    const Path folder = root_ / wanted.folder;
-    Listed listed = list(folder);
-    if (listed.code != 0) answer.failures.push_back(failure("list", folder, listed.code));
+    Listed listed = list(reading.folder);
+    if (listed.code != 0) reading.failures.push_back(failure("list", reading.folder, listed.code));
     std::sort(listed.names.begin(), listed.names.end());
-    for (std::string& name : listed.names) {
-      if (!ends_with(name, wanted.ending)) continue;
-      Bytes read = files_->read(folder / name);
+    for (std::string& name : listed.names)
+      if (ends_with(name, wanted.ending) && !is_known(reading.folder / name, wanted.known))
+        reading.names.push_back(std::move(name));
+    return reading;
+  }
+
+  Answer read_piece(Reading& reading) {
+    Answer answer{reading.ticket, std::exchange(reading.failures, {}), {}};
+    for (std::size_t bytes = 0; !reading.names.empty() && bytes < piece_bytes;) {
+      const Path file = reading.folder / reading.names.front();
+      Bytes read = files_->read(file);
+      bytes += read.bytes.size();
       if (read.code == 0)
-        answer.files.push_back({std::move(name), std::move(read.bytes)});
+        answer.files.push_back({std::move(reading.names.front()), std::move(read.bytes)});
       else
-        answer.failures.push_back(failure("read", folder / name, read.code));
+        answer.failures.push_back(failure("read", file, read.code));
+      reading.names.pop_front();
     }
+    answer.to_come = reading.names.size();
     return answer;
   }
 
@@ -103,6 +131,13 @@ private:
   void close(Kept& file) {
     if (file.handle != -1) files_->close(file.handle);
     file.handle = -1;
+  }
+
+  bool is_known(const Path& file, const std::map<std::string, std::uint64_t>& known) {
+    const auto at = known.find(file.filename().string());
+    if (at == known.end()) return false;
+    const Sized now = files_->size(file);
+    return now.code == 0 && now.bytes == at->second;
   }
 
   // A folder that is not there is empty, but not so when the root itself has gone.
@@ -125,6 +160,27 @@ private:
     if (const int code = files_->write(handle, bytes).code) return failure("write", path, code);
     if (const int code = files_->force(handle).code) return failure("force", path, code);
     return {};
+  }
+
+  // Written under a name of its own, and only once it is safe there given its right one.
+  std::optional<Failure> keep_whole(const Keep& wanted) {
+    if (!good_name(wanted.file)) return failure("name", wanted.file, EINVAL);
+    const Path path = root_ / wanted.file;
+    if (auto failed = make_folders(Path(wanted.file).parent_path())) return failed;
+    const Bytes there = files_->read(path);
+    if (there.code == 0 && there.bytes != wanted.bytes) return failure("keep", path, EEXIST);
+    if (there.code != 0 && there.code != ENOENT) return failure("read", path, there.code);
+    const Path beside = path.string() + own_ending_;
+    const Opened opened = files_->open_new(beside);
+    if (opened.code != 0) return failure("open", beside, opened.code);
+    auto failed = put(beside, opened.handle, wanted.bytes);
+    files_->close(opened.handle);
+    if (!failed)
+      if (const int code = files_->rename(beside, path).code)
+        failed = failure("rename", beside, code);
+    if (!failed) return force_folder(path.parent_path());
+    files_->remove(beside); // what was written of it; if that fails too, it is in nobody's way
+    return failed;
   }
 
   std::optional<Failure> begin(const std::string& name, int& handle) {
@@ -158,6 +214,8 @@ private:
 
   const Path root_;
   const std::unique_ptr<Files> files_;
+  // Two programs that keep the same file at the same time must not write into each other's.
+  const std::string own_ending_ = "." + std::to_string(std::random_device()()) + unfinished_ending;
   std::map<std::string, Kept> kept_;
 };
 
@@ -181,6 +239,8 @@ public:
     {
       const std::lock_guard lock(mutex_);
       leaving_ = true;
+      std::erase_if(waiting_,
+                    [](const Job& job) { return std::holds_alternative<ReadFolder>(job.request); });
     }
     something_.notify_one();
     writer_.join();
@@ -201,27 +261,41 @@ public:
 private:
   void run() {
     take_no_signals();
+    std::optional<Reading> reading;
     for (;;) {
-      const std::vector<Job> jobs = next();
-      if (jobs.empty()) return;
-      if (const auto* wanted = std::get_if<ReadFolder>(&jobs.front().request))
-        answer({keeper_.read(jobs.front().ticket, *wanted)});
-      else
+      const std::vector<Job> jobs = next(reading.has_value());
+      if (jobs.empty() && (!reading || leaving())) return;
+      const ReadFolder* folder =
+          jobs.empty() ? nullptr : std::get_if<ReadFolder>(&jobs.front().request);
+      if (folder) reading = keeper_.begin_reading(jobs.front().ticket, *folder);
+      if (folder || jobs.empty()) {
+        answer({keeper_.read_piece(*reading)});
+        if (reading->names.empty()) reading.reset();
+      } else if (const auto* whole = std::get_if<Keep>(&jobs.front().request)) {
+        answer({keeper_.keep(jobs.front().ticket, *whole)});
+      } else {
         answer(keeper_.append(jobs));
+      }
     }
   }
 
-  // Waits for the next read, or for all appends up to the next read; empty when it is time to go.
-  std::vector<Job> next() {
+  // Waits for the next request that stands alone, or for all appends up to it; empty when it is
+  // time to go. While a folder is being read it does not wait, and only appends may come between.
+  std::vector<Job> next(bool reading) {
     std::unique_lock lock(mutex_);
-    something_.wait(lock, [this] { return leaving_ || !waiting_.empty(); });
+    if (!reading) something_.wait(lock, [this] { return leaving_ || !waiting_.empty(); });
     auto end = std::find_if(waiting_.begin(), waiting_.end(), [](const Job& job) {
-      return std::holds_alternative<ReadFolder>(job.request);
+      return !std::holds_alternative<Append>(job.request);
     });
-    if (end == waiting_.begin() && !waiting_.empty()) ++end;
+    if (end == waiting_.begin() && !waiting_.empty() && !reading) ++end;
     std::vector<Job> jobs(std::make_move_iterator(waiting_.begin()), std::make_move_iterator(end));
     waiting_.erase(waiting_.begin(), end);
     return jobs;
+  }
+
+  bool leaving() {
+    const std::lock_guard lock(mutex_);
+    return leaving_ && waiting_.empty();
   }
 
   void answer(std::vector<Answer> come) {

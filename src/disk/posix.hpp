@@ -31,9 +31,9 @@ namespace disk {
 // Names are relative, of components that are neither empty nor "." nor "..", without NUL; any
 // other is the Failure "name". A file once begun stays open until the Disk goes.
 //
-// submit() and answers() may be called from any thread. The destructor first finishes what was
-// submitted; answers not fetched by then are lost. Throws std::system_error where the system gives
-// no thread.
+// submit() and answers() may be called from any thread. The destructor first writes what was
+// submitted, and reads no more; answers not fetched by then are lost. Throws std::system_error
+// where the system gives no thread.
 std::unique_ptr<Disk> open_disk(std::filesystem::path root, std::unique_ptr<Files> files,
                                 std::function<void()> wake);
 

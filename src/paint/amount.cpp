@@ -30,6 +30,23 @@ double relative_uncertainty(const Amount& a) {
   return a.value == 0 ? 0 : uncertainty(a) / std::abs(a.value);
 }
 
+double covariance(const Amount& a, const Amount& b) {
+  double sum = 0;
+  for (const auto& [tool, share] : a.shares) {
+    const auto same = b.shares.find(tool);
+    if (same != b.shares.end()) sum += share * same->second;
+  }
+  return sum;
+}
+
+std::optional<words::Error> fault_of(const Amount& a) {
+  using words::Say;
+  if (a.variance < 0) return words::Error{Say::negative_amount, {words::fixed(a.variance, 2)}};
+  for (double part : {a.value, uncertainty(a)})
+    if (!std::isfinite(part)) return words::Error{Say::not_a_number, {words::fixed(part, 1)}};
+  return std::nullopt;
+}
+
 Amount operator+(const Amount& a, const Amount& b) {
   return combined(a.value + b.value, a, 1, b, 1);
 }

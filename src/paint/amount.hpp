@@ -5,7 +5,10 @@
 // Units are those of the quantity: g, mL or a ratio.
 #pragma once
 
+#include "words/error.hpp"
+
 #include <map>
+#include <optional>
 #include <string>
 
 namespace paint {
@@ -25,6 +28,14 @@ double uncertainty(const Amount& a);
 
 // Relative standard uncertainty; 0 for a value of 0.
 double relative_uncertainty(const Amount& a);
+
+// What two amounts share: the sum over their common tools of the products of the shares. An
+// amount's own variance is not in it.
+double covariance(const Amount& a, const Amount& b);
+
+// not_a_number where the value or an uncertainty is not finite, negative_amount for a variance
+// below zero; absent for a good one. The algebra below asks nothing: what is not a number stays so.
+std::optional<words::Error> fault_of(const Amount& a);
 
 // First order in the uncertainties. The independent parts of a and b are taken as independent of
 // each other, so an amount must not be combined with one it was itself made from.

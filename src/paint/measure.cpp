@@ -1,8 +1,10 @@
 #include "paint/measure.hpp"
 
+#include "paint/drop.hpp"
+
+#include <algorithm>
 #include <cmath>
 #include <locale>
-#include <optional>
 #include <sstream>
 
 namespace paint {
@@ -11,20 +13,13 @@ namespace {
 
 using words::Say;
 
-constexpr double own_of_drop = 0.05;
-constexpr double own_of_spoonful = 0.05;
-constexpr double own_of_powder_spoonful = 0.10;
-// Tate's law leaves out what of a drop stays at the tip. Eschbaum's glycerin drop (1895) is 10 %
-// lighter than the law says: a half width of 10 %, taken as uniform.
-constexpr double tate_u = 0.06;
-
-std::optional<words::Error> fault_of_count(double count, double most) {
-  if (std::isnan(count)) return words::Error{Say::not_a_number, {words::fixed(count, 0)}};
-  if (count < 0) return words::Error{Say::negative_amount, {words::fixed(count, 1)}};
-  if (count > most)
-    return words::Error{Say::amount_too_large, {words::fixed(count, 0), words::fixed(most, 0)}};
-  return std::nullopt;
-}
+constexpr double most_spoons = 1000;
+constexpr double most_g = 5000;
+constexpr double own_of_filling = 0.05;
+constexpr double own_of_powder = 0.10;
+// What the law of drops leaves out when it takes one liquid for another. Eschbaum's glycerin drop
+// (1895) is 10 % lighter than it says from his water drop: a half width of 10 %, taken as uniform.
+constexpr double law_u = 0.06;
 
 std::optional<words::Error> fault_of_measure(double size, double size_u) {
   if (std::isfinite(size) && size > 0 && std::isfinite(size_u) && size_u >= 0) return std::nullopt;
@@ -38,25 +33,43 @@ Amount repeats(double count, double grams_each, double own) {
 
 double tension_u(Kind of, Kind calibrated_with) {
   return std::hypot(surface_tension_relative_u(of), surface_tension_relative_u(calibrated_with),
-                    tate_u);
+                    law_u);
+}
+
+// Limits as uniform, half the variance the tool's and half each filling's own.
+Spoon between(const std::string& tool, double low, double high) {
+  const double middle = (low + high) / 2;
+  const double u = (high - low) / std::sqrt(12.0) / std::sqrt(2.0);
+  return {tool, middle, u, u / middle};
 }
 
 }
 
-double drop_volume_mL(const Dropper& dropper, const Material& of) {
+std::optional<words::Error> fault_of_count(double count, double most) {
+  if (std::isnan(count)) return words::Error{Say::not_a_number, {words::fixed(count, 0)}};
+  if (count < 0) return words::Error{Say::negative_amount, {words::fixed(count, 1)}};
+  if (count > most)
+    return words::Error{Say::amount_too_large, {words::fixed(count, 0), words::fixed(most, 0)}};
+  return std::nullopt;
+}
+
+words::Result<double> drop_volume_mL(const Dropper& dropper, const Material& of) {
   if (of.kind == dropper.calibrated_with) return dropper.mL_per_drop;
-  // A dropper calibrated with powder or with a material of no density has no grams to scale.
-  const double from_g = dropper.mL_per_drop * usual_g_per_mL(dropper.calibrated_with);
-  const double to_g = from_g * surface_tension(of.kind) / surface_tension(dropper.calibrated_with);
-  const double density = g_per_mL(of);
-  return density > 0 && from_g > 0 ? to_g / density : std::nan("");
+  const double from = usual_g_per_mL(dropper.calibrated_with);
+  const double to = g_per_mL(of);
+  if (!(from > 0) || !(to > 0)) return words::failure(Say::density_not_known);
+  const auto tip =
+      tip_of_drop_mm(dropper.mL_per_drop, surface_tension(dropper.calibrated_with), from);
+  return tip ? drop_mL(*tip, surface_tension(of.kind), to) : tip;
 }
 
 words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const Material& of) {
-  if (auto fault = fault_of_count(drops, 10000)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_of_count(drops, most_drops)) return tl::make_unexpected(*fault);
   if (auto fault = fault_of_measure(dropper.mL_per_drop, dropper.mL_per_drop_u))
     return tl::make_unexpected(*fault);
-  const double each = drop_volume_mL(dropper, of) * g_per_mL(of);
+  const auto mL = drop_volume_mL(dropper, of);
+  if (!mL) return tl::make_unexpected(mL.error());
+  const double each = *mL * g_per_mL(of);
   if (!(each > 0)) return words::failure(Say::density_not_known);
   Amount grams = repeats(drops, each, own_of_drop);
   grams.shares[dropper.tool] = grams.value * dropper.mL_per_drop_u / dropper.mL_per_drop;
@@ -67,14 +80,15 @@ words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const
 }
 
 words::Result<Amount> grams_of_spoons(double spoons, const Spoon& spoon, const Material& of) {
-  if (auto fault = fault_of_count(spoons, 1000)) return tl::make_unexpected(*fault);
-  if (auto fault = fault_of_measure(spoon.mL, spoon.mL_u)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_of_count(spoons, most_spoons)) return tl::make_unexpected(*fault);
+  for (double u : {spoon.mL_u, spoon.own})
+    if (auto fault = fault_of_measure(spoon.mL, u)) return tl::make_unexpected(*fault);
   const bool powder = of.parts.pigment >= 1;
   const double density = powder ? of.pigment.heap_g_per_mL : g_per_mL(of);
   if (!(density > 0))
     return words::failure(powder ? Say::powder_not_weighed : Say::density_not_known);
-  Amount grams =
-      repeats(spoons, spoon.mL * density, powder ? own_of_powder_spoonful : own_of_spoonful);
+  const double own = powder ? std::max(spoon.own, own_of_powder) : spoon.own;
+  Amount grams = repeats(spoons, spoon.mL * density, own);
   grams.shares[spoon.tool] = grams.value * spoon.mL_u / spoon.mL;
   if (powder)
     grams.shares["heap:" + spoon.tool] = grams.value * of.pigment.heap_g_per_mL_u / density;
@@ -82,28 +96,80 @@ words::Result<Amount> grams_of_spoons(double spoons, const Spoon& spoon, const M
 }
 
 words::Result<Amount> grams_weighed(double g, double step_g) {
-  if (auto fault = fault_of_count(g, 5000)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_of_count(g, most_g)) return tl::make_unexpected(*fault);
   if (auto fault = fault_of_measure(step_g, 0)) return tl::make_unexpected(*fault);
   return Amount{g, step_g * step_g / 12, {}};
 }
 
-// US: 231 cubic inches to the gallon. UK: half a fluid ounce of 1/160 of 4.54609 L, and a quarter
-// of that.
+words::Result<Spoon> spoon_weighed(const std::string& tool, const std::vector<double>& water_g,
+                                   double step_g) {
+  if (water_g.empty()) return words::failure(Say::nothing_counted);
+  Amount sum;
+  for (double g : water_g) {
+    const auto full = grams_weighed(g, step_g);
+    if (!full) return tl::make_unexpected(full.error());
+    if (!(g > 0)) return words::failure(Say::measure_not_positive, {words::fixed(g, 1)});
+    const double own = own_of_filling * g;
+    sum = sum + Amount{g, own * own + 2 * full->variance, {}};
+  }
+  const double fillings = static_cast<double>(water_g.size());
+  const Amount mL = scaled(sum, 1 / (fillings * usual_g_per_mL(Kind::water)));
+  return Spoon{tool, mL.value, uncertainty(mL), own_of_filling};
+}
+
+words::Result<Amount> heap_density(double spoons, double g, const Spoon& spoon, double step_g) {
+  Material solid{Kind::pigment, {}, {}};
+  solid.parts.pigment = 1;
+  solid.pigment.heap_g_per_mL = 1; // so that the grams of these spoons are their mL
+  const auto mL = grams_of_spoons(spoons, spoon, solid);
+  if (!mL) return mL;
+  if (!(spoons > 0)) return words::failure(Say::nothing_counted);
+  const auto grams = grams_weighed(g, step_g);
+  return grams ? quotient(*grams, *mL) : grams;
+}
+
+// US: 231 cubic inches to the gallon. UK: a fluid ounce of 1/160 of 4.54609 L; half of it a
+// tablespoon and a quarter of that a teaspoon, or five eighths of it a tablespoon.
 const std::vector<KitchenMeasure>& kitchen_measures() {
   static const std::vector<KitchenMeasure> measures{
       {"teaspoon_us", 4.92892159375},
       {"tablespoon_us", 14.78676478125},
-      {"teaspoon_metric", 5}, // also the food label's and Australia's
+      {"fluid_ounce_us", 29.5735295625},
+      {"cup_us", 236.5882365},
+      {"fluid_ounce_label", 30},
+      {"cup_label", 240},
+      {"teaspoon_metric", 5},
       {"tablespoon_metric", 15},
+      {"cup_metric", 250},
       {"teaspoon_uk_traditional", 3.5516328125},
       {"tablespoon_uk_traditional", 14.20653125},
+      {"tablespoon_uk_large", 17.7581640625},
+      {"fluid_ounce_uk", 28.4130625},
       {"tablespoon_australia", 20},
+      {"cup_japan", 200},
   };
   return measures;
 }
 
 Spoon spoon_of(const KitchenMeasure& measure) {
   return {std::string(measure.id), measure.mL, measure.mL * 0.05 / std::sqrt(3.0)};
+}
+
+Spoon by_eye(ByEye what) {
+  switch (what) {
+  case ByEye::mist: return between("mist", 0.1, 0.2);
+  case ByEye::squirt: return between("squirt", 0.7, 1.2);
+  case ByEye::heap_pea: return between("heap_pea", 0.2, 0.5);
+  case ByEye::heap_hazelnut: return between("heap_hazelnut", 1, 2);
+  case ByEye::heap_walnut: return between("heap_walnut", 8, 16);
+  }
+  return {};
+}
+
+Spoon heaped(const Spoon& level) {
+  Spoon out = between("heaped:" + level.tool, 1.5 * level.mL, 2.5 * level.mL);
+  out.mL_u = std::hypot(out.mL_u, 2 * level.mL_u);
+  return out;
 }
 
 words::Result<double> typed_number(const std::string& text) {

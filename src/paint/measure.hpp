@@ -4,6 +4,7 @@
 #include "paint/amount.hpp"
 #include "paint/material.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,17 +21,22 @@ struct Dropper {
   Kind calibrated_with = Kind::water;
 };
 
-struct Spoon { // level
+// A level spoon, or any other measure by volume.
+struct Spoon {
   std::string tool;
   double mL = 5;
-  double mL_u = 0.15;
+  double mL_u = 0.15; // standard uncertainty of its calibration
+  double own = 0.05;  // relative standard uncertainty of each filling; of powder at least 0.10
 };
 
+// Scatter of one drop, relative, standard; from memory. So are the fillings of a spoon above.
+inline constexpr double own_of_drop = 0.05;
+
 // Largest single amount taken: 5,000 g, 10,000 drops, 1,000 spoons. Negative, not-a-number and
-// larger amounts are errors, so are measures of no size (measure_not_positive) and materials of no
-// known density (density_not_known).
+// larger amounts are errors, so are measures of no size (measure_not_positive), materials of no
+// known density (density_not_known) and drops no tip gives (drop_out_of_range).
 //
-// Each drop has 5 %, each spoonful 5 % (powder 10 %) of its own, standard, from memory. Shares:
+// Each drop and each spoonful has an error of its own. Shares:
 // the tool for its calibration; "tension:" + liquid for scaling a drop to another liquid than the
 // dropper was calibrated with; "heap:" + tool for how powder lies in that spoon.
 words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const Material& of);
@@ -39,11 +45,24 @@ words::Result<Amount> grams_of_spoons(double spoons, const Spoon& spoon, const M
 // step_g: the last digit of the scale; uniform within it, u = step / sqrt(12) (GUM 4.3.7).
 words::Result<Amount> grams_weighed(double g, double step_g = 0.1);
 
-// Drop volume of another liquid from the same tip: Tate's law, mass of a drop ~ surface tension.
-// Not a number where the density of `of` is not known.
-double drop_volume_mL(const Dropper& dropper, const Material& of);
+// Drop volume in mL of another liquid from the same tip, by the law of drop.hpp. Errors:
+// density_not_known, drop_out_of_range, and measure_not_positive for a drop of no size.
+words::Result<double> drop_volume_mL(const Dropper& dropper, const Material& of);
 
-// Spoons as kitchens have them, where the user's own was never weighed.
+// A spoon of the user's own, filled level with water at about 20 °C: what each filling weighed,
+// net. A filling errs by 5 %, so the mean of n by 5 % / sqrt n; the scale adds two readings a
+// filling. Errors: nothing_counted for no filling, those of grams_weighed, measure_not_positive.
+words::Result<Spoon> spoon_weighed(const std::string& tool, const std::vector<double>& water_g,
+                                   double step_g = 0.1);
+
+// g/mL of a powder as it lies in a spoon: what one or more level spoons of it weighed together.
+// The share of the spoon is negative: grams of the same spoon do not depend on the spoon's volume.
+// Errors: those of grams_of_spoons and grams_weighed; nothing_counted for no spoon.
+words::Result<Amount> heap_density(double spoons, double g, const Spoon& spoon,
+                                   double step_g = 0.1);
+
+// Spoons and cups as kitchens have them, where the user's own was never weighed. The metric ones
+// are also those of Japan, of the UK today and of the US food label; Australia's teaspoon is too.
 struct KitchenMeasure {
   std::string_view id; // "teaspoon_us"; a file's word, not a screen's
   double mL = 0;
@@ -53,6 +72,22 @@ const std::vector<KitchenMeasure>& kitchen_measures();
 // +-5 % of household liquid measures (said of the ANSI Z61.1 kind), taken as uniform; cutlery is
 // worse. The measure's id is the tool.
 Spoon spoon_of(const KitchenMeasure& measure);
+
+// What nobody measured: one look is worth the limits between which practice has it, as uniform,
+// half of that variance the eye's own habit (one tool) and half each time's own. Limits: mist 0.1
+// to 0.2 mL, one squirt of a trigger sprayer 0.7 to 1.2 mL, a knife's heap as large as a pea 0.2 to
+// 0.5, a hazelnut 1 to 2, a walnut 8 to 16 mL: common practice, no source.
+enum class ByEye { mist, squirt, heap_pea, heap_hazelnut, heap_walnut };
+Spoon by_eye(ByEye what);
+
+// The same spoon heaped: 1.5 to 2.5 times level, uniform, split in the same way; own guess. Its
+// tool is "heaped:" + the spoon's.
+Spoon heaped(const Spoon& level);
+
+// What is wrong with a count or an amount, `most` being the largest taken: not_a_number,
+// negative_amount, amount_too_large.
+inline constexpr double most_drops = 10000;
+std::optional<words::Error> fault_of_count(double count, double most);
 
 // What a person typed into a number field: digits with at most one comma or point. No sign, no
 // space, no exponent, at most 15 digits. Error: not_a_number.

@@ -1,9 +1,9 @@
 // Where the paint stands: ratios and volumes of all that lies in one place.
 #pragma once
 
-#include "paint/air.hpp"
 #include "paint/amount.hpp"
 #include "paint/material.hpp"
+#include "paint/water_activity.hpp"
 
 #include <optional>
 #include <string>

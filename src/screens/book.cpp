@@ -45,7 +45,7 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
   if (row.warned) caution_sign(sheet, {r.right() - ratio - 4, r.centre().y}, 5.4);
   if (row.ratio)
     labels(sheet, {r.right() - ratio, r.y, ratio - 1, r.h}, g,
-           {{fixed(*row.ratio, 2), {cap::body, true, cap::body}, false, 1},
+           {{number_words(*row.ratio, 2), {cap::body, true, cap::body}, false, 1},
             {say(Say::book_ratio), small, true, 1}},
            Anchor::right);
 }
@@ -72,11 +72,17 @@ void faults(Sheet& sheet, const bench::BookView& book) {
   labels(sheet, chip, g, {{all, small, false, 2}}, Anchor::left);
 }
 
+std::string nothing_listed(const bench::BookView& book) {
+  if (!book.reading) return say(Say::book_empty);
+  const auto [done, to_come] = *book.reading;
+  return say(Say::reading_files, {std::to_string(done), std::to_string(done + to_come)});
+}
+
 void draw_list(Sheet& sheet, const bench::BookView& book) {
   if (book.rows.empty()) {
     panel(sheet, sheet.view.layout.main);
     labels(sheet, sheet.view.layout.main, plain(sheet.theme),
-           {{say(Say::book_empty), clean_letters, true, 3}});
+           {{nothing_listed(book), clean_letters, true, 3}});
   }
   for (const bench::Pad& at : sheet.view.layout.pads) {
     for (const auto& row : book.rows)
@@ -98,7 +104,7 @@ void went_in_row(Sheet& sheet, const Rect& r, const session::Total& total) {
   material_symbol(sheet, {r.x + size / 2, r.centre().y}, size, total.card.is_a,
                   heap ? rgb(total.card.colour) : material_colour(t, total.card.is_a), t.ink);
   const double grams_w = 17, x = r.x + size + 3;
-  write(sheet, {r.right(), y}, Anchor::right, clean_letters, t.ink, grams_words(total.grams.value),
+  write(sheet, {r.right(), y}, Anchor::right, clean_letters, t.ink, grams_words(total.grams),
         grams_w);
   const double left = r.right() - grams_w - 2 - x;
   const std::string how = total_words(total);
@@ -121,7 +127,7 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
   const Rect area = inset(sheet.view.layout.side, 3.4);
   double y = area.y + cap::clear;
   write(sheet, {area.x, y}, Anchor::left, clean_bold, t.ink, say(Say::book_went_in), area.w);
-  const double lost = batch.standing.water_lost_mL.value;
+  const paint::Amount& lost = batch.standing.water_lost_mL;
   const double foot = cap::clear * 1.7; // of the last line
   const auto rows = static_cast<double>(batch.totals.size());
   y += 2.6;
@@ -130,16 +136,16 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
     went_in_row(sheet, {area.x, y, area.w, step}, total);
     y += step;
   }
-  std::string last =
-      say(Say::book_room, {fixed(batch.room.celsius, 0), fixed(batch.room.humidity * 100, 0)});
+  std::string last = say(Say::book_room, {reading_words(batch.room.celsius),
+                                          reading_words(batch.room.humidity * 100)});
   if (batch.newer)
     last = say(Say::batch_of_newer_format);
   else if (batch.damaged)
     last = say(Say::batch_damaged);
   else if (!batch.warnings.empty())
     last = say(Say::entries_left_out, {std::to_string(batch.warnings.size())});
-  else if (lost >= 0.05)
-    last = say(Say::book_dried_off, {fixed(lost, 1)}) + " · " + last;
+  else if (lost.value >= 0.05)
+    last = say(Say::book_dried_off, {number_words(lost, 1)}) + " · " + last;
   write(sheet, {area.x, std::min(y + foot, area.bottom())}, Anchor::left, clean_letters, t.quiet,
         last, area.w);
 }
@@ -173,8 +179,8 @@ void figures(Sheet& sheet, const session::Batch& batch) {
   const auto& s = batch.standing;
   const bool ratio = s.binder_ratio && std::isfinite(s.binder_ratio->value);
   figure(sheet, halves.cell(0, 0), say(Say::book_ratio),
-         ratio ? fixed(s.binder_ratio->value, 2) : "–",
-         s.flow_now ? say(Say::book_flow, {fixed(s.flow_now->value, 1)}) : "");
+         ratio ? number_words(*s.binder_ratio, 2) : "–",
+         s.flow_now ? say(Say::book_flow, {number_words(*s.flow_now, 1)}) : "");
   const double at_slab = session::seconds_of(batch, session::Stage::wetting_out) +
                          session::seconds_of(batch, session::Stage::mulling);
   figure(sheet, halves.cell(1, 0), say(Say::book_at_slab),

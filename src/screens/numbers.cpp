@@ -48,8 +48,8 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back(
         {n == 1 ? say(Say::entry_left_out) : say(Say::entries_left_out, {std::to_string(n)}),
          Tone::plain});
-  if (slab.dried_mL >= 0.05)
-    out.push_back({say(Say::dried_off, {words::fixed(slab.dried_mL, 1)}), Tone::quiet, 1});
+  if (slab.dried_mL.value >= 0.05)
+    out.push_back({say(Say::dried_off, {number_words(slab.dried_mL, 1)}), Tone::quiet, 1});
   return out;
 }
 
@@ -116,7 +116,7 @@ void draw_ratio(Sheet& sheet, const Rect& area, const bench::SlabView& slab) {
   const double height = big + air + cap::body;
   const double y = area.centre().y - height / 2 - 0.4 + big;
   write(sheet, {area.x, y}, Anchor::left, {big, true, cap::ratio}, t.ink,
-        words::fixed(slab.ratio->value, slab.ratio_decimals), area.w);
+        paint::written(slab.ratio->value, slab.ratio_decimals), area.w);
   write(sheet, {area.x, y + air + cap::body}, Anchor::left, slab_letters, t.quiet,
         say(Say::ratio_caption), area.w);
 }

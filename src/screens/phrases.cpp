@@ -22,7 +22,7 @@ std::string count_words(double count) {
   if (rest == 0.25) return head + "¼";
   if (rest == 0.5) return head + "½";
   if (rest == 0.75) return head + "¾";
-  return fixed(count, 2);
+  return paint::written(count, paint::decimals_as_read(count, 2));
 }
 
 std::string two_digits(int n) { return (n < 10 ? "0" : "") + std::to_string(n); }
@@ -115,7 +115,7 @@ struct EventWords {
     return say(Say::did_lost_count, {card});
   }
   std::string operator()(const session::RoomSet& r) const {
-    return say(Say::did_room, {fixed(r.celsius, 0), fixed(r.humidity * 100, 0)});
+    return say(Say::did_room, {reading_words(r.celsius), reading_words(r.humidity * 100)});
   }
   std::string operator()(const session::Opened&) const { return say(Say::did_opened); }
   std::string operator()(const session::Gathered&) const { return say(Say::did_gathered); }
@@ -138,14 +138,14 @@ std::string hint_words(const bench::Advice& a) {
   switch (a.kind) {
   case Advice::weigh_pigment: return say(Say::advice_weigh_pigment);
   case Advice::first_helping:
-    return say(Say::advice_first_helping, {fixed(a.low_g, 1), fixed(a.high_g, 1)});
+    return say(Say::advice_first_helping, {grams_number(a.low_g), grams_number(a.high_g)});
   case Advice::add_drops:
     return a.drops == 1 ? say(Say::advice_add_drop)
                         : say(Say::advice_add_drops, {std::to_string(a.drops)});
   case Advice::mull_and_judge: return say(Say::advice_mull_and_judge);
   case Advice::there: return say(Say::advice_there);
   case Advice::too_loose:
-    return a.pigment_g > 0 ? say(Say::advice_let_dry_or_pigment, {fixed(a.pigment_g, 1)})
+    return a.pigment_g > 0 ? say(Say::advice_let_dry_or_pigment, {grams_number(a.pigment_g)})
                            : say(Say::advice_let_dry);
   case Advice::gathered: return say(Say::advice_gathered);
   }
@@ -208,8 +208,24 @@ std::string date_and_time(std::int64_t ms, int utc_offset_min) {
              {std::to_string(d.day), month_name(d.month), time_of_day(ms, utc_offset_min)});
 }
 
-std::string grams_words(double grams) {
-  return say(Say::amount_grams, {fixed(grams, std::abs(grams) < 99.95 ? 1 : 0)});
+std::string grams_number(double grams) {
+  return paint::written(grams, paint::decimals_of_grams(grams));
+}
+
+std::string grams_words(double grams) { return say(Say::amount_grams, {grams_number(grams)}); }
+
+std::string grams_words(const paint::Amount& grams) {
+  const auto text = paint::grams_written(grams);
+  return text ? say(Say::amount_grams, {*text}) : grams_words(grams.value);
+}
+
+std::string number_words(const paint::Amount& amount, int otherwise) {
+  const auto text = paint::shown(amount, 1);
+  return text ? text->value : paint::written(amount.value, otherwise);
+}
+
+std::string reading_words(double value) {
+  return paint::written(value, paint::decimals_as_read(value));
 }
 
 std::string total_words(const session::Total& total) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/view.hpp"
+#include "paint/digits.hpp"
 
 #include <string>
 
@@ -33,7 +34,17 @@ std::string minutes_seconds(double seconds);
 std::string time_of_day(std::int64_t ms, int utc_offset_min);
 std::string date_and_time(std::int64_t ms, int utc_offset_min);
 
-std::string grams_words(double grams);                // 0.4 g, 12.0 g, 250 g
+// 0.04 g, 12.0 g, 250 g; with an uncertainty, by that
+std::string grams_number(double grams); // without the unit
+std::string grams_words(double grams);
+std::string grams_words(const paint::Amount& grams);
+
+// A number by one digit of its uncertainty; with so many decimals where it has none.
+std::string number_words(const paint::Amount& amount, int otherwise);
+
+// As an instrument was read, to a tenth: 19.5, 45.
+std::string reading_words(double value);
+
 std::string total_words(const session::Total& total); // "1 tsp + 52 drops", "weighed"
 
 }

@@ -9,7 +9,6 @@
 namespace screens {
 
 using bench::PadKind;
-using words::fixed;
 using words::Say;
 using words::say;
 
@@ -56,12 +55,11 @@ void field_pad(Sheet& sheet, const bench::Pad& at, const std::string& text, Say 
 std::string weigh_words(const bench::PlanView& plan) {
   if (!plan.first_helping || plan.grams <= 0) return say(Say::plan_weigh);
   return say(Say::plan_first_helping,
-             {fixed(plan.first_helping->low, 1), fixed(plan.first_helping->high, 1)});
+             {grams_number(plan.first_helping->low), grams_number(plan.first_helping->high)});
 }
 
 std::string celsius_words(double celsius) {
-  const bool whole = celsius == static_cast<int>(celsius);
-  return say(Say::plan_celsius, {fixed(celsius, whole ? 0 : 1)});
+  return say(Say::plan_celsius, {reading_words(celsius)});
 }
 
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
@@ -77,7 +75,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
     return pad(sheet, at, g, {{celsius_words(plan.celsius), clean_bold}, {guess, small, true}});
   case PadKind::humidity:
     return pad(sheet, at, g,
-               {{say(Say::plan_humidity, {fixed(plan.humidity * 100, 0)}), clean_bold},
+               {{say(Say::plan_humidity, {reading_words(plan.humidity * 100)}), clean_bold},
                 {guess, small, true}});
   case PadKind::begin:
     return pad(sheet, at, dark(sheet.theme),

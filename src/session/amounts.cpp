@@ -1,21 +1,13 @@
 #include "session/amounts.hpp"
 
+#include "paint/bottle.hpp"
 #include "paint/measure.hpp"
-
-#include <algorithm>
-#include <cmath>
 
 namespace session {
 
 namespace {
 
 using Amounts = std::vector<std::optional<paint::Amount>>;
-
-// A count that was lost is taken to be wrong by so many drops, or by so large a share of what had
-// been dropped by then, whichever is more. Our own choice, until a bottle is weighed.
-constexpr double lost_drops = 3;
-constexpr double lost_share = 0.15;
-constexpr double drop_g = 0.05;
 
 constexpr double scale_step_g = 0.1;
 
@@ -60,30 +52,38 @@ bool by_scale(const Event& event, const std::string& card) {
   return added && added->of == card && added->unit == Unit::g;
 }
 
-// Everything of one liquid that was dropped or spooned between two weighings of its bottle weighs
-// together what the bottle lost, less what was weighed out of it.
-void spread_difference(BatchLines& lines, Amounts& amounts, std::size_t before, std::size_t after) {
+bool loses_count(const Event& event, const std::string& card) {
+  const auto* lost = std::get_if<CountLost>(&event);
+  return lost && lost->of == card;
+}
+
+// Everything of one liquid that was dropped, spooned or lost count of between two weighings of its
+// bottle weighs together what the bottle lost, less what was weighed out of it.
+void split_difference(BatchLines& lines, Amounts& amounts, std::size_t before, std::size_t after) {
   const auto& first = std::get<BottleWeighed>(lines.entries[before].event);
   const auto& second = std::get<BottleWeighed>(lines.entries[after].event);
-  double counted = 0, weighed = 0;
+  const Ref& ref = lines.entries[after].ref;
+  std::vector<std::size_t> counted;
+  std::vector<paint::Amount> grams;
+  double weighed = 0;
   for (std::size_t i = before; i < after; ++i) {
     if (!amounts[i]) continue;
-    if (by_hand(lines.entries[i].event, first.of)) counted += amounts[i]->value;
-    if (by_scale(lines.entries[i].event, first.of)) weighed += amounts[i]->value;
+    const Event& event = lines.entries[i].event;
+    if (by_scale(event, first.of)) weighed += amounts[i]->value;
+    if (!by_hand(event, first.of) && !loses_count(event, first.of)) continue;
+    counted.push_back(i);
+    grams.push_back(*amounts[i]);
   }
-  const double gone = first.g - second.g - weighed;
-  if (gone < 0)
-    return lines.warnings.push_back(
-        {WarningKind::bottle_heavier, lines.entries[after].ref, first.of});
-  if (counted <= 0) return;
-  const double u = scale_step_g / std::sqrt(12.0) * std::sqrt(2.0);
-  const std::string tool = "bottle " + lines.entries[after].ref.session + " " +
-                           std::to_string(lines.entries[after].ref.n);
-  for (std::size_t i = before; i < after; ++i) {
-    if (!amounts[i] || !by_hand(lines.entries[i].event, first.of)) continue;
-    const double share = amounts[i]->value / counted;
-    amounts[i] = paint::Amount{gone * share, 0, {{tool, u * share}}};
+  auto gone = paint::weighed_difference(
+      first.g, second.g, "bottle " + ref.session + " " + std::to_string(ref.n), scale_step_g);
+  if (!gone || gone->value < weighed) {
+    lines.warnings.push_back({WarningKind::bottle_heavier, ref, first.of});
+    return;
   }
+  gone->value -= weighed;
+  const auto split = paint::split(*gone, grams);
+  if (!split) return; // nothing was counted: what is gone went elsewhere
+  for (std::size_t i = 0; i < counted.size(); ++i) amounts[counted[i]] = (*split)[i];
 }
 
 void weigh_bottles(BatchLines& lines, Amounts& amounts) {
@@ -92,31 +92,20 @@ void weigh_bottles(BatchLines& lines, Amounts& amounts) {
     const auto* weighed = std::get_if<BottleWeighed>(&lines.entries[i].event);
     if (!weighed || lines.entries[i].withdrawn) continue;
     const auto before = last.find(weighed->of);
-    if (before != last.end()) spread_difference(lines, amounts, before->second, i);
+    if (before != last.end()) split_difference(lines, amounts, before->second, i);
     last[weighed->of] = i;
   }
-}
-
-// A lost count between two weighings of its bottle does not matter any more.
-bool weighed_around(const BatchLines& lines, std::size_t lost, const std::string& card) {
-  const auto weighs = [&](const Entry& e) {
-    const auto* w = std::get_if<BottleWeighed>(&e.event);
-    return w && w->of == card && !e.withdrawn;
-  };
-  const auto middle = lines.entries.begin() + static_cast<std::ptrdiff_t>(lost);
-  return std::any_of(lines.entries.begin(), middle, weighs) &&
-         std::any_of(middle, lines.entries.end(), weighs);
 }
 
 void lose_counts(const BatchLines& lines, Amounts& amounts) {
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     const auto* lost = std::get_if<CountLost>(&lines.entries[i].event);
-    if (!lost || lines.entries[i].withdrawn || weighed_around(lines, i, lost->of)) continue;
+    if (!lost || lines.entries[i].withdrawn) continue;
     double counted = 0;
     for (std::size_t k = 0; k < i; ++k)
       if (amounts[k] && by_hand(lines.entries[k].event, lost->of)) counted += amounts[k]->value;
-    const double u = std::max(lost_drops * drop_g, lost_share * counted);
-    amounts[i] = paint::Amount{0, u * u, {}};
+    const auto unsure = paint::lost_count(counted);
+    if (unsure) amounts[i] = *unsure;
   }
 }
 
@@ -125,8 +114,8 @@ void lose_counts(const BatchLines& lines, Amounts& amounts) {
 Amounts amounts_of(BatchLines& lines) {
   Amounts amounts(lines.entries.size());
   measure(lines, amounts);
-  weigh_bottles(lines, amounts);
   lose_counts(lines, amounts);
+  weigh_bottles(lines, amounts);
   return amounts;
 }
 

@@ -7,7 +7,7 @@
 namespace session {
 
 // For each entry: what it put in; absent where it put in nothing or is withdrawn. A lost count
-// puts in nothing, with an uncertainty.
+// puts in nothing, with an uncertainty, until its bottle is weighed around it.
 std::vector<std::optional<paint::Amount>> amounts_of(BatchLines& lines);
 
 // Absent, with a warning by the caller, where the recipe makes no sense.

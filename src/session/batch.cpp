@@ -1,5 +1,6 @@
 #include "session/batch.hpp"
 
+#include "paint/drying.hpp"
 #include "session/amounts.hpp"
 
 #include <algorithm>
@@ -22,7 +23,7 @@ struct Hand {
 };
 
 void restand(Batch& batch, const Hand& hand) {
-  const double u = paint::evaporation_relative_u() * hand.water_lost_g;
+  const double u = paint::relative_u({}) * hand.water_lost_g;
   batch.standing = paint::stand(batch.contents, {hand.water_lost_g, 0, {{"evaporation", u}}});
 }
 
@@ -46,8 +47,9 @@ void dry_until(Batch& batch, Hand& hand, Clock until) {
   for (int i = 1; i <= static_cast<int>(steps); ++i) {
     const Clock next = start + whole * i / steps;
     const paint::Wet before = paint::wet_of(batch.standing);
-    const double left = paint::water_after(before, hand.spread, batch.room, next - batch.clock);
-    hand.water_lost_g += before.water_g - left;
+    const auto left = paint::water_after(before, hand.spread, batch.room, next - batch.clock);
+    // In a room so damp that nothing is known of it, nothing dries.
+    hand.water_lost_g += before.water_g - left.value_or(before.water_g);
     batch.clock = next;
     restand(batch, hand);
     mark_trail(batch, gap);

@@ -3,8 +3,6 @@
 #include "session/check_value.hpp"
 #include "session/event_json.hpp"
 
-#include <set>
-
 namespace session {
 
 namespace {
@@ -15,23 +13,6 @@ constexpr std::string_view seal_end = "\"}";
 constexpr std::size_t digits = 8;
 constexpr std::size_t before_length = before_start.size() + digits + 1;
 constexpr std::size_t check_length = check_start.size() + digits + seal_end.size();
-constexpr int deepest = 8;
-
-// nlohmann keeps the last of two equal keys and nests without bound; both are damage here.
-struct Shape {
-  std::vector<std::set<std::string>> keys;
-  bool twice = false;
-  bool too_deep = false;
-
-  bool operator()(int depth, Json::parse_event_t event, Json& value) {
-    too_deep |= depth > deepest;
-    if (event == Json::parse_event_t::object_start) keys.emplace_back();
-    if (event == Json::parse_event_t::object_end) keys.pop_back();
-    if (event == Json::parse_event_t::key)
-      twice |= !keys.back().insert(value.get<std::string>()).second;
-    return true;
-  }
-};
 
 }
 
@@ -68,13 +49,10 @@ words::Result<Head> head_of(std::string_view text) {
   if (text.size() >= longest_line)
     return words::failure(words::Say::line_too_long,
                           {std::to_string(text.size() + 1), std::to_string(longest_line)});
-  Shape shape;
+  auto object = read_object(text);
+  if (!object) return tl::make_unexpected(object.error());
   Head head;
-  head.object = Json::parse(text.begin(), text.end(), std::ref(shape), false);
-  if (head.object.is_discarded() || !head.object.is_object())
-    return words::failure(words::Say::line_not_an_object);
-  if (shape.twice) return words::failure(words::Say::field_twice);
-  if (shape.too_deep) return words::failure(words::Say::line_too_deep);
+  head.object = *std::move(object);
   Fields fields(head.object);
   constexpr std::int64_t far = std::int64_t{1} << 53;
   head.line.n = static_cast<std::uint64_t>(fields.integer("n", 0, far));

@@ -3,16 +3,13 @@
 #pragma once
 
 #include "session/event.hpp"
+#include "session/strict_json.hpp"
 #include "words/error.hpp"
-
-#include <nlohmann/json.hpp>
 
 #include <limits>
 #include <optional>
 
 namespace session {
-
-using Json = nlohmann::ordered_json;
 
 class Fields {
 public:

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 namespace session {
 
@@ -18,6 +19,7 @@ struct Reading {
   bool foreign = false; // another session's lines follow
 
   void damaged(words::Error reason, bool ordinary = false) {
+    file.damaged |= !ordinary;
     file.damage.push_back({file.name, line, byte, std::move(reason), ordinary});
   }
 };
@@ -44,9 +46,10 @@ void take_beginning(Reading& r, const Began& began) {
     r.damaged({words::Say::file_of_future_version, {std::to_string(began.version)}});
 }
 
-// A later part's beginning bears the number of the first line it takes over, and is not that line.
+// A later part's beginning bears the number of the first line it takes over. It is not that line,
+// unless it takes over the whole session.
 bool is_beginning_of_part(const File& file, const Line& line) {
-  return file.part > 0 && std::holds_alternative<Began>(line.event);
+  return file.part > 0 && file.from > 0 && std::holds_alternative<Began>(line.event);
 }
 
 const Line* numbered(const File& file, std::uint64_t n) {
@@ -115,7 +118,11 @@ void read_line(Reading& r, std::string_view text) {
 
 void look_at_ends(Reading& r, bool any_line) {
   // A file with no whole line was being created when the power went: ordinary.
-  if (!r.began) r.damaged({words::Say::file_without_beginning, {}}, !any_line);
+  if (!r.began) {
+    r.file.damaged |= any_line;
+    r.file.damage.push_back(
+        {r.file.name, 1, 0, {words::Say::file_without_beginning, {}}, !any_line});
+  }
   if (!r.file.ended) r.damaged({words::Say::file_not_ended, {}}, true);
   if (r.began || !any_line) return;
   const Named named = named_by(r.file.name);
@@ -130,7 +137,7 @@ void find_missing(Log& log) {
   for (const Line& line : log.lines) {
     if (line.n > next) log.missing.push_back({next, line.n - 1});
     const auto* gone = std::get_if<Gone>(&line.event);
-    next = std::max(line.n, gone ? gone->to : 0) + 1;
+    next = std::max({next, line.n + 1, gone ? gone->to + 1 : 0});
     log.damaged |= gone != nullptr;
   }
   log.damaged |= !log.missing.empty();
@@ -160,16 +167,16 @@ void insert_new(Log& log, File& part) {
 }
 
 Log joined(const std::string& session, std::vector<File*>& parts) {
-  std::stable_sort(parts.begin(), parts.end(),
-                   [](const File* a, const File* b) { return a->part < b->part; });
+  std::stable_sort(parts.begin(), parts.end(), [](const File* a, const File* b) {
+    return std::tie(a->part, a->from) < std::tie(b->part, b->from);
+  });
   Log log;
   log.session = session;
   int newest = 0;
   for (File* part : parts) {
     if (log.device.empty()) log.device = part->device;
     log.future |= part->future;
-    log.damaged |= std::any_of(part->damage.begin(), part->damage.end(),
-                               [](const Damage& d) { return !d.ordinary; });
+    log.damaged |= part->damaged;
     if (part->part > newest) std::erase_if(log.lines, [&](auto& l) { return l.n >= part->from; });
     newest = part->part;
     insert_new(log, *part);
@@ -198,13 +205,17 @@ File read_file(std::string name, std::string_view bytes) {
   return std::move(r.file);
 }
 
-std::vector<Log> join_parts(std::vector<File> files) {
+Joined join(std::vector<File> files) {
+  Joined out;
   std::map<std::string, std::vector<File*>> by_session;
-  for (File& file : files)
+  for (File& file : files) {
+    std::move(file.damage.begin(), file.damage.end(), std::back_inserter(out.damage));
     if (!file.session.empty()) by_session[file.session].push_back(&file);
-  std::vector<Log> logs;
-  for (auto& [session, parts] : by_session) logs.push_back(joined(session, parts));
-  return logs;
+  }
+  for (auto& [session, parts] : by_session) out.logs.push_back(joined(session, parts));
+  return out;
 }
+
+std::vector<Log> join_parts(std::vector<File> files) { return join(std::move(files)).logs; }
 
 }

@@ -30,6 +30,7 @@ struct File {
   bool ended = false;      // closed by `left`
   std::vector<Line> lines; // by n; of a later part its beginning first
   std::vector<Damage> damage;
+  bool damaged = false; // beyond what is ordinary
 };
 
 // Never fails: what is wrong stands in `damage`.
@@ -54,7 +55,13 @@ struct Log {
   std::vector<std::uint64_t> contradicted; // lines that two files tell differently; one is kept
 };
 
+struct Joined {
+  std::vector<Log> logs;
+  std::vector<Damage> damage; // of all files
+};
+
 // Files may come in any order, copies among them.
-std::vector<Log> join_parts(std::vector<File> files);
+Joined join(std::vector<File> files);
+std::vector<Log> join_parts(std::vector<File> files); // the logs alone
 
 }

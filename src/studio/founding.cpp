@@ -1,6 +1,7 @@
 #include "studio/founding.hpp"
 
 #include <cerrno>
+#include <set>
 #include <utility>
 
 namespace studio {
@@ -23,11 +24,14 @@ public:
   Done force(int handle) override { return inner_->force(handle); }
   Done force_folder(const Path& folder) override { return inner_->force_folder(folder); }
   void close(int handle) override { inner_->close(handle); }
+  Done rename(const Path& from, const Path& to) override { return inner_->rename(from, to); }
+  Done remove(const Path& file) override { return inner_->remove(file); }
   disk::Listed list(const Path& folder) override {
     disk::Listed listed = inner_->list(folder);
     if (!founded_ && listed.code == ENOENT) listed.code = 0;
     return listed;
   }
+  disk::Sized size(const Path& file) override { return inner_->size(file); }
   disk::Bytes read(const Path& file) override { return inner_->read(file); }
 
 private:
@@ -38,8 +42,11 @@ private:
       const Path parent = folder;
       folder /= part;
       const Done made = inner_->make_folder(folder);
-      if (made.code == EEXIST) continue;
-      if (made.code != 0) return made;
+      if (made.code == 0) made_.insert(folder);
+      if (made.code != 0 && made.code != EEXIST) return made;
+      // An earlier try may have made it and failed to force its name. Somebody else's folder, whose
+      // parent perhaps may not even be read, is theirs to force.
+      if (!made_.count(folder)) continue;
       if (const Done forced = inner_->force_folder(parent); forced.code != 0) return forced;
     }
     founded_ = true;
@@ -48,6 +55,7 @@ private:
 
   const std::unique_ptr<disk::Files> inner_;
   const Path root_;
+  std::set<Path> made_;
   bool founded_ = false;
 };
 

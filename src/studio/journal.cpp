@@ -10,16 +10,30 @@ namespace studio {
 
 Journal::Journal(disk::Disk& home, disk::Disk* adrift) : home_(home), adrift_(adrift) {}
 
-void Journal::append(session::Line line) {
-  if (!began_ && !std::holds_alternative<session::Began>(line.event))
-    return refuse(line, words::say(words::Say::file_without_beginning));
-  const auto encoded = session::encode(line, check_);
-  if (!encoded) return refuse(line, words::message(encoded.error()));
-  if (!began_) began_ = line;
-  waiting_.push_back({std::move(line), 0});
+void Journal::append(std::vector<session::Line> lines) {
+  std::string bytes;
+  for (session::Line& line : lines) bytes += take_in(std::move(line));
+  if (bytes.empty()) return;
   if (stuck_) return retry();
-  waiting_.back().ticket = submit(encoded->bytes);
+  const disk::Ticket ticket = submit(std::move(bytes));
+  for (auto w = waiting_.rbegin(); w != waiting_.rend() && w->ticket == 0; ++w) w->ticket = ticket;
+}
+
+// As bytes; none of a line that can never be written. It has no ticket yet.
+std::string Journal::take_in(session::Line line) {
+  if (!began_ && !std::holds_alternative<session::Began>(line.event)) {
+    refuse(line, words::say(words::Say::file_without_beginning));
+    return {};
+  }
+  auto encoded = session::encode(line, check_);
+  if (!encoded) {
+    refuse(line, words::message(encoded.error()));
+    return {};
+  }
+  if (!began_) began_ = line;
   check_ = encoded->check;
+  waiting_.push_back({std::move(line), 0});
+  return std::move(encoded->bytes);
 }
 
 // It can never be written, so that this session is whole can never be said again.

@@ -45,7 +45,9 @@ public:
   explicit Journal(disk::Disk& home, disk::Disk* adrift = nullptr);
 
   // The first line must be a Began; lines come in the order of their n. Never blocks or throws.
-  void append(session::Line line);
+  // Lines given together are written and forced together.
+  void append(std::vector<session::Line> lines);
+  void append(session::Line line) { append(std::vector{std::move(line)}); }
 
   // What came since the last call, in order. After a failure the next part is tried at once, in the
   // same place and then in the other one; after that at the next append() or retry().
@@ -65,6 +67,7 @@ private:
   disk::Disk& disk_of(Place place) { return place == Place::home ? home_ : *adrift_; }
   std::string file_name() const;
   disk::Ticket submit(std::string bytes);
+  std::string take_in(session::Line line);
   void refuse(const session::Line& line, const std::string& reason);
   void begin_part();
   void take(Place place, disk::Answer answer);

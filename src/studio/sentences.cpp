@@ -1,6 +1,6 @@
 #include "studio/sentences.hpp"
 
-#include "words/say.hpp"
+#include <system_error>
 
 namespace studio {
 
@@ -13,13 +13,21 @@ words::Say say_of(const std::string& operation) {
   if (operation == "make folder") return Say::disk_folder_failed;
   if (operation == "read") return Say::disk_read_failed;
   if (operation == "list") return Say::disk_list_failed;
+  if (operation == "rename") return Say::disk_rename_failed;
+  if (operation == "keep") return Say::disk_keep_failed;
   return Say::disk_write_failed;
 }
 
 }
 
-std::string sentence(const disk::Failure& failure) {
-  return words::say(say_of(failure.operation), {failure.path, failure.reason});
+std::string sentence(const disk::Failure& failure) { return words::message(error(failure)); }
+
+words::Error error(const disk::Failure& failure) {
+  return {say_of(failure.operation), {failure.path, failure.reason}};
+}
+
+words::Error error(const std::string& operation, const std::filesystem::path& path, int code) {
+  return error({operation, path.string(), code, std::system_category().message(code)});
 }
 
 }

@@ -6,7 +6,9 @@
 #include "studio/founding.hpp"
 #include "studio/journal.hpp"
 #include "studio/sentences.hpp"
+#include "studio/watch.hpp"
 
+#include <cerrno>
 #include <cstdlib>
 #include <fstream>
 #include <iterator>
@@ -34,13 +36,22 @@ std::string first_word_of(const Path& file) {
   return word;
 }
 
+void add(Reading& all, Reading more) {
+  std::move(more.files.begin(), more.files.end(), std::back_inserter(all.files));
+  std::move(more.faults.begin(), more.faults.end(), std::back_inserter(all.faults));
+}
+
 Reading read_one(const Path& root, const std::string& prefix) {
   const Bell bell;
   const auto disk = open(root, std::nullopt, [bell] { bell.ring(); });
   disk->submit(disk::ReadFolder{sessions_folder, sessions_ending});
+  Reading all;
   for (;;) {
     const long rings = bell.rings();
-    for (const disk::Answer& answer : disk->answers()) return reading_of(answer, prefix);
+    for (const disk::Answer& answer : disk->answers()) {
+      add(all, reading_of(answer, prefix));
+      if (answer.to_come == 0) return all;
+    }
     bell.wait_past(rings, std::chrono::steady_clock::now() + std::chrono::hours(1));
   }
 }
@@ -85,13 +96,14 @@ std::string device_id(const Path& state, const std::function<std::uint32_t()>& f
 }
 
 std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fault>& fault,
-                                 std::function<void()> wake) {
+                                 std::function<void()> wake, const MakeFiles& make) {
   std::error_code ignored;
   const Path whole = std::filesystem::absolute(root, ignored);
-  auto files = disk::posix_files();
+  auto files = make();
+  const bool missing = files->list(whole).code == ENOENT;
   if (fault && fault->kind != disk::Fault::Kind::silent)
     files = disk::faulty_files(std::move(files), *fault);
-  if (!std::filesystem::exists(whole, ignored)) files = founding_files(std::move(files), whole);
+  if (missing) files = founding_files(std::move(files), whole);
   auto disk = disk::open_disk(whole, std::move(files), std::move(wake));
   if (fault && fault->kind == disk::Fault::Kind::silent) disk = disk::silent_disk(std::move(disk));
   return disk;
@@ -108,9 +120,7 @@ Reading reading_of(const disk::Answer& answer, const std::string& prefix) {
 Reading read_all(const Path& studio, const Path& adrift) {
   Reading all = read_one(studio, "");
   if (adrift.empty()) return all;
-  Reading more = read_one(adrift, adrift_prefix);
-  std::move(more.files.begin(), more.files.end(), std::back_inserter(all.files));
-  std::move(more.faults.begin(), more.faults.end(), std::back_inserter(all.faults));
+  add(all, read_one(adrift, adrift_prefix));
   return all;
 }
 

@@ -29,23 +29,24 @@ Path adrift_folder(const Path& state, const Path& studio);
 // fresh one for this run: it only has to differ from other devices'.
 std::string device_id(const Path& state, const std::function<std::uint32_t()>& fresh);
 
+using MakeFiles = std::function<std::unique_ptr<disk::Files>()>;
+
 // A disk below `root` (made absolute), which is made with the first file if it is not there now.
-// `wake` as for disk::open_disk.
+// `wake` as for disk::open_disk. `make` gives the system calls under it.
 std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fault>& fault,
-                                 std::function<void()> wake);
+                                 std::function<void()> wake,
+                                 const MakeFiles& make = disk::posix_files);
 
 struct Reading {
   std::vector<session::File> files;
   std::vector<std::string> faults; // what could not be read at all, in words
 };
 
-// The answer to a ReadFolder of the sessions folder; `prefix` goes before the files' names.
+// An answer to a ReadFolder of the sessions folder; `prefix` goes before the files' names.
 Reading reading_of(const disk::Answer& answer, const std::string& prefix = "");
 
 // Everything that is kept of one studio, at home and adrift (which may be empty or not there).
 // Waits for the disk.
 Reading read_all(const Path& studio, const Path& adrift);
-
-inline constexpr const char* adrift_prefix = "adrift/";
 
 }

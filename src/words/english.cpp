@@ -18,7 +18,15 @@ slabside picture plan|slab|book --out FILE.png [--studio DIR] [--batch BATCH] [-
 slabside list  [--studio DIR]    all batches, oldest first
 slabside show  BATCH [--studio DIR] [--json]
                                  one batch as numbers: by id, by name, or “last”
-slabside check DIR               look for damage in a studio's files; changes nothing
+slabside check DIR               look for damage in a studio's files; changes nothing. Exit status
+                                 0 whole, 1 damage, 2 it cannot be read at all
+slabside mend  [--studio DIR] --out NEWDIR
+                                 a repaired copy of a studio, and what could not be had back
+                                 (then the exit status is 1); the studio stays as it is
+slabside pack  [--studio DIR] --out FILE.zip
+                                 sessions and photos as one file, to be carried elsewhere
+slabside unpack FILE.zip --out NEWDIR
+                                 a studio from such a file; nothing is ever written over
 slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
                                  keeps a JPEG or PNG with a batch
 slabside play  SCRIPT --studio DIR [--adrift DIR] [--report] [--pace N] [--fault F] [--watch]
@@ -71,7 +79,43 @@ std::string_view pattern(Say id) {
   case Say::density_out_of_reach:
     return "Water lost does not explain {0} g/mL: the recipe makes {1}.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
-  case Say::no_such_card_recipe: return "Gum as dry as that needs some water in its recipe.";
+  case Say::recipe_too_dry: return "Gum as dry as that needs some water in its recipe.";
+  case Say::pressure_out_of_range:
+    return "Air pressure lies between {1} and {2} kPa: {0} does not.";
+  case Say::frost_not_dew: return "This air is so dry that a cold glass gets frost, not dew.";
+  case Say::humidity_above_held:
+    return "What paint holds is known up to 98 % humidity: {0} % is more.";
+  case Say::nothing_to_dry: return "Nothing is here that could dry.";
+  case Say::volume_too_small: return "{0} mL cannot hold {1} g of water.";
+  case Say::time_below_zero: return "A time cannot be below zero: {0} s.";
+  case Say::time_too_long: return "Nobody waits that long.";
+  case Say::nothing_lost: return "A weighing teaches only where water has left.";
+  case Say::uncertainty_not_positive: return "No weighing is exact: {0} cannot be its uncertainty.";
+  case Say::bench_rate_unusable:
+    return "That makes a bench twenty times as fast or slow as others: please weigh again.";
+  case Say::oil_absorption_not_known: return "Its oil absorption is not known.";
+  case Say::no_pigment_there: return "There is no pigment in it.";
+  case Say::no_gum_there: return "There is no gum in it.";
+  case Say::tack_mark_unusable: return "What was learnt about sticky paint makes no sense.";
+  case Say::tack_dries: return "it should dry, by our own estimate";
+  case Say::tack_may_stay: return "it may stay sticky in this room, by our own estimate";
+  case Say::tack_stays: return "it will likely stay sticky in this room, by our own estimate";
+  case Say::wet_less_than_dry: return "{0} mL of wet paint cannot leave {1} mL of dry paint.";
+  case Say::layers_out_of_range: return "A pan takes 0 to 100 layers: {0} is outside.";
+  case Say::fill_out_of_reach: return "No number of layers fills a pan to {0} % with this paint.";
+  case Say::weigh_ins_too_few: return "It takes the weight when poured and at least one later.";
+  case Say::weigh_ins_out_of_order:
+    return "Weighings start when the pan is poured, and go on in order of time.";
+  case Say::weigh_ins_say_nothing: return "Too little water is gone to tell, or almost all of it.";
+  case Say::gauge_out_of_range: return "The gauge goes from 0 to {1}: {0} is outside.";
+  case Say::limits_out_of_order: return "A reading lies between its limits, and they apart.";
+  case Say::readings_too_few: return "It takes two readings with mulling between them.";
+  case Say::not_declining: return "The specks do not get fewer yet: no telling how long.";
+  case Say::rate_unusable: return "What was learnt about mulling makes no sense.";
+  case Say::target_below_floor: return "Mulling ends at {1}: {0} is out of its reach.";
+  case Say::digits_out_of_range: return "An uncertainty is written with 1 or 2 digits, not {0}.";
+  case Say::uncertainty_too_small: return "That uncertainty is too small to be written.";
+  case Say::step_too_small: return "One drop does not move that number: too much pigment.";
   case Say::catalogue_not_json:
     return "The pigment catalogue is not readable: it is not valid JSON.";
   case Say::catalogue_no_pigments: return "The pigment catalogue holds no list named “pigments”.";
@@ -288,13 +332,13 @@ std::string_view pattern(Say id) {
   case Say::picture_no_pad: return "The pad “{0}” is not there at that moment.";
   case Say::picture_not_drawn: return "No picture could be drawn: {0}";
   case Say::picture_not_written: return "The picture could not be written: {0}";
-  case Say::disk_write_failed: return "“{0}” could not be written: {1}.";
-  case Say::disk_force_failed: return "“{0}” could not be made safe on the disk: {1}.";
-  case Say::disk_open_failed: return "“{0}” could not be begun: {1}.";
-  case Say::disk_folder_failed: return "The folder “{0}” could not be made: {1}.";
-  case Say::disk_read_failed: return "“{0}” could not be read: {1}.";
-  case Say::disk_list_failed: return "The folder “{0}” could not be looked through: {1}.";
-  case Say::disk_rename_failed: return "“{0}” could not be given its name: {1}.";
+  case Say::disk_write_failed: return "{1}: “{0}” could not be written.";
+  case Say::disk_force_failed: return "{1}: “{0}” could not be made safe on the disk.";
+  case Say::disk_open_failed: return "{1}: “{0}” could not be begun.";
+  case Say::disk_folder_failed: return "{1}: the folder “{0}” could not be made.";
+  case Say::disk_read_failed: return "{1}: “{0}” could not be read.";
+  case Say::disk_list_failed: return "{1}: the folder “{0}” could not be looked through.";
+  case Say::disk_rename_failed: return "{1}: “{0}” could not be given its name.";
   case Say::disk_keep_failed: return "“{0}” is there already with other bytes, and was left so.";
   case Say::photo_not_there: return "The photo “{0}” cannot be read.";
   case Say::photo_empty: return "The photo is empty.";
@@ -341,6 +385,8 @@ std::string_view pattern(Say id) {
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";
   case Say::play_unsaved: return "{0} entries are not saved. {1}";
+  case Say::came_home:
+    return "Files saved elsewhere while the studio failed that are now in the studio too: {0}.";
   case Say::play_adrift: return "The studio failed. What came after is kept in “{0}”.";
   case Say::show_no_batches: return "There is no batch in this studio yet.";
   case Say::show_no_batch: return "There is no batch “{0}”.";
@@ -375,6 +421,8 @@ std::string_view pattern(Say id) {
   case Say::warning_clock_ahead:
     return "Line {0} is dated more than a day from now: that device's clock was wrong.";
   case Say::another_clock_ahead: return "another device's clock is days ahead: look at it";
+  case Say::another_device_wrote: return "Another device has added to this batch.";
+  case Say::reading_files: return "Reading the studio: {0} of {1} files …";
   case Say::warning_corrected_missing: return "Line {0} corrects line {1}, which is not there.";
   case Say::warning_corrected_kind:
     return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";
@@ -386,6 +434,60 @@ std::string_view pattern(Say id) {
   case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
   case Say::check_warning: return "{0} ({1}): {2}";
   case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::check_gone: return "note: session {0}: lines {1} to {2} are gone: {3}";
+  case Say::out_missing: return "“{0}” needs --out: the name of what is to be made.";
+  case Say::folder_there:
+    return "“{0}” is there already, and nothing is ever written over: name a new folder.";
+  case Say::mend_whole: return "{0}: copied";
+  case Say::mend_as_it_is:
+    return "{0}: copied as it is: no session, or not one that this Slabside can mend";
+  case Say::mend_anew: return "{0}: written anew, {1} lines";
+  case Say::mend_gone: return "damaged, and nowhere else";
+  case Say::mend_lost_lines: return "session {0}: lines {1} to {2} are in no file";
+  case Say::mend_lost_end:
+    return "{0}: what stood at its end is damaged, by the look of it {1} lines";
+  case Say::mend_lost_beginning:
+    return "{0}: its first line, made again from the file's name without the time of day";
+  case Say::mend_lost_telling:
+    return "{0}: line {1} as this file tells it: another one tells it otherwise, and counts";
+  case Say::mend_lost_rest:
+    return "{0}: what stands from line {1} on: it belongs to another session";
+  case Say::mend_lost_file: return "{0}: nothing in it can be believed";
+  case Say::mend_lost: return "lost: {0}";
+  case Say::mend_summary: return "{1} files in “{0}”, {2} things could not be had back";
+  case Say::pack_done: return "packed as {0}: {1} files, {2} bytes";
+  case Say::unpack_done: return "unpacked as {0}: {1} files, {2} bytes";
+  case Say::pack_left_out: return "left out: {0}: no session and no photo";
+  case Say::pack_adrift:
+    return "not in it: what was saved in “{0}” while the studio failed. Start Slabside on it once, "
+           "and pack again.";
+  case Say::pack_refused:
+    return "“{0}” was not made: {1}. Move or rename what stands in the way, and pack again.";
+  case Say::unpack_refused:
+    return "“{0}” was not unpacked, and nothing of it was kept: {1}. Fetch it once more, or ask "
+           "whoever made it to pack the studio again.";
+  case Say::pack_itself: return "the pack";
+  case Say::pack_not_there: return "There is no pack “{0}”.";
+  case Say::pack_nothing: return "There is nothing to pack in “{0}”: no session and no photo.";
+  case Say::pack_no_zip: return "it is no zip file, or only the first part of one";
+  case Say::pack_too_many: return "it has more than {0} entries";
+  case Say::pack_too_large: return "it unpacks to more than {0} bytes";
+  case Say::pack_swells: return "with the entry “{0}” it unpacks to more than {1} times its size";
+  case Say::entry_leaves: return "the name of the entry “{0}” leads to another place";
+  case Say::entry_odd_name:
+    return "the name of the entry “{0}” has other signs than letters, digits, spaces and plain marks";
+  case Say::entry_elsewhere:
+    return "the entry “{0}” is neither a session, sessions/….jsonl, nor in photos";
+  case Say::entry_twice:
+    return "the entry “{0}” is there twice, if capital and small letters are the same";
+  case Say::entry_not_plain:
+    return "the entry “{0}” is a link, a device or a folder of its own, not a plain file";
+  case Say::entry_encrypted: return "the entry “{0}” is encrypted";
+  case Say::entry_packing: return "the entry “{0}” is compressed in a way that is not read: {1}";
+  case Say::entry_too_large: return "the entry “{0}” has more than {1} bytes";
+  case Say::entry_unlike:
+    return "the entry “{0}” has another name, or is another thing, at its own place than in the list";
+  case Say::entry_broken: return "the entry “{0}” is broken: {1}";
   case Say::batch_of_newer_format:
     return "Written in part by a newer Slabside: shown, not summed.";
   case Say::batch_damaged: return "a file is damaged: entries may be missing";

@@ -1,7 +1,8 @@
 #include "words/say.hpp"
 
-#include <array>
-#include <cstdio>
+#include <iomanip>
+#include <locale>
+#include <sstream>
 
 namespace words {
 
@@ -22,9 +23,10 @@ std::string say(Say id, const std::vector<std::string>& args) {
 }
 
 std::string fixed(double value, int decimals) {
-  std::array<char, 400> text{};
-  const int length = std::snprintf(text.data(), text.size(), "%.*f", decimals, value);
-  std::string out(text.data(), static_cast<std::size_t>(length));
+  std::ostringstream text;
+  text.imbue(std::locale::classic()); // a point, and nothing between thousands, in any language
+  text << std::fixed << std::setprecision(decimals) << value;
+  const std::string out = text.str();
   const bool minus_nothing = out[0] == '-' && out.find_first_not_of("-0.") == std::string::npos;
   return minus_nothing ? out.substr(1) : out;
 }

@@ -31,7 +31,41 @@ enum class Say {
   water_more_than_there,
   density_out_of_reach,
   not_a_share,
-  no_such_card_recipe,
+  recipe_too_dry,
+  // air, drying and what a bench teaches
+  pressure_out_of_range, // 0: kPa, 1: least, 2: most
+  frost_not_dew,
+  humidity_above_held, // 0: %
+  nothing_to_dry,
+  volume_too_small, // 0: mL, 1: g of water
+  time_below_zero,  // 0: s
+  time_too_long,
+  nothing_lost,
+  uncertainty_not_positive,
+  bench_rate_unusable,
+  // the dry film, pans, mulling and digits
+  oil_absorption_not_known,
+  no_pigment_there,
+  no_gum_there,
+  tack_mark_unusable,
+  tack_dries,
+  tack_may_stay,
+  tack_stays,
+  wet_less_than_dry,   // 0: mL wet, 1: mL dry
+  layers_out_of_range, // 0: layers
+  fill_out_of_reach,   // 0: %
+  weigh_ins_too_few,
+  weigh_ins_out_of_order,
+  weigh_ins_say_nothing,
+  gauge_out_of_range, // 0: reading, 1: largest
+  limits_out_of_order,
+  readings_too_few,
+  not_declining,
+  rate_unusable,
+  target_below_floor, // 0: target, 1: floor
+  digits_out_of_range,
+  uncertainty_too_small,
+  step_too_small,
   // the pigment catalogue
   catalogue_not_json,
   catalogue_no_pigments,
@@ -260,6 +294,7 @@ enum class Say {
   disk_list_failed,
   disk_rename_failed,
   disk_keep_failed, // 0: path
+  came_home,        // 0: files
   // photos
   photo_not_there,       // 0: path
   photo_empty,
@@ -333,6 +368,8 @@ enum class Say {
   warning_withdrawn_missing,
   warning_clock_ahead,
   another_clock_ahead,
+  another_device_wrote,
+  reading_files, // 0: read, 1: of so many
   warning_corrected_missing, // as withdrawn_missing
   warning_corrected_kind,
   warning_amount_unreadable,
@@ -343,6 +380,45 @@ enum class Say {
   check_note,
   check_warning,
   check_summary,
+  check_gone, // 0: session, 1: first number, 2: last, 3: why
+  // a studio mended, packed and unpacked
+  out_missing,         // 0: command
+  folder_there,        // 0: folder
+  mend_whole,          // 0: file
+  mend_as_it_is,       // 0: file
+  mend_anew,           // 0: file, 1: lines
+  mend_gone,
+  mend_lost_lines,     // 0: session, 1: first number, 2: last
+  mend_lost_end,       // 0: file, 1: lines
+  mend_lost_beginning, // 0: file
+  mend_lost_telling,   // 0: file, 1: number
+  mend_lost_rest,      // 0: file, 1: line
+  mend_lost_file,      // 0: file
+  mend_lost,           // 0: one of these
+  mend_summary,        // 0: folder, 1: files, 2: things lost
+  pack_done,           // 0: file, 1: files, 2: bytes
+  unpack_done,         // 0: folder, 1: files, 2: bytes
+  pack_left_out,       // 0: file
+  pack_adrift,         // 0: folder
+  pack_refused,        // 0: file, 1: why, one of these:
+  unpack_refused,      // the same
+  pack_itself,
+  pack_not_there,  // 0: file
+  pack_nothing,    // 0: studio
+  pack_no_zip,
+  pack_too_many,   // 0: entries at most
+  pack_too_large,  // 0: bytes at most
+  pack_swells,     // 0: entry, 1: times at most
+  entry_leaves,    // 0: entry, in all of these
+  entry_odd_name,
+  entry_elsewhere,
+  entry_twice,
+  entry_not_plain,
+  entry_encrypted,
+  entry_packing,   // 1: how
+  entry_too_large, // 1: bytes at most
+  entry_broken,    // 1: why
+  entry_unlike,
   help,
   saved_elsewhere,
   batch_damaged,

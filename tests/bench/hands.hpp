@@ -27,8 +27,8 @@ struct Hands {
   Now now() {
     return {wall, run, 60, [this] { return ++ids; }};
   }
-  void give(const Input& input) {
-    const Effects effects = step(b, input, now());
+  void give(Input input) {
+    const Effects effects = step(b, std::move(input), now());
     lines.insert(lines.end(), effects.append.begin(), effects.append.end());
     wake = effects.wake_at;
   }

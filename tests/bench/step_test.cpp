@@ -251,7 +251,7 @@ TEST_CASE("taken up by a second session, undo reaches only its own lines") {
   Hands second;
   second.b = start("d52f19e6", "a83f", Display{}, second.now());
   second.wall = first.wall + 7200000;
-  second.give(Loaded{{file}, {}});
+  second.give(Loaded{session::join_parts({file}), file.damage, {}});
   second.tap("book");
   second.tap("batch " + first.b.batch);
   second.tap("take_up");
@@ -309,7 +309,7 @@ TEST_CASE("a log that names only what it used still gives a whole slab") {
                 {1, 0, 1, "9a04d3e1", session::Opened{"Kiln red"}},
                 {2, 0, 2, "9a04d3e1", session::Added{"kiln_red", session::Unit::g, 15, ""}}};
   Hands h;
-  h.give(Loaded{{file}, {}});
+  h.give(Loaded{session::join_parts({file}), file.damage, {}});
   h.tap("book");
   h.tap("batch 9a04d3e1");
   h.tap("take_up");

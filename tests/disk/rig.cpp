@@ -118,6 +118,19 @@ public:
     CHECK_FALSE(file.empty()); // closed twice
     file.clear();
   }
+  disk::Done rename(const Path& from, const Path& to) override {
+    const std::lock_guard lock(memory_.mutex_);
+    const auto found = memory_.bytes_.extract(from);
+    if (found.empty()) return {ENOENT};
+    memory_.bytes_[to] = found.mapped();
+    memory_.safe_bytes_[to] = memory_.safe_bytes_[from];
+    memory_.safe_bytes_.erase(from);
+    return {};
+  }
+  disk::Done remove(const Path& file) override {
+    const std::lock_guard lock(memory_.mutex_);
+    return {memory_.bytes_.erase(file) == 1 ? 0 : ENOENT};
+  }
   disk::Listed list(const Path& folder) override {
     const std::lock_guard lock(memory_.mutex_);
     if (!memory_.folders_.count(folder)) return {ENOENT, {}};
@@ -125,6 +138,12 @@ public:
     for (const auto& [file, bytes] : memory_.bytes_)
       if (Path(file).parent_path() == folder) listed.names.push_back(Path(file).filename());
     return listed;
+  }
+  disk::Sized size(const Path& file) override {
+    const std::lock_guard lock(memory_.mutex_);
+    const auto found = memory_.bytes_.find(file);
+    if (found == memory_.bytes_.end()) return {ENOENT, 0};
+    return {0, found->second.size()};
   }
   disk::Bytes read(const Path& file) override {
     const std::lock_guard lock(memory_.mutex_);

@@ -1,6 +1,6 @@
 #include "paint/material.hpp"
 
-#include <doctest/doctest.h>
+#include "random.hpp"
 
 #include <cmath>
 #include <limits>
@@ -67,18 +67,29 @@ TEST_CASE("no oil absorption or no density: no oil-absorption point") {
   CHECK(oil_absorption_point({.g_per_mL = std::nan(""), .oil_g_per_100g = 30}) == 0);
 }
 
-TEST_CASE("surface tensions and their uncertainty are those of their limits, from memory") {
-  struct Limits {
-    Kind kind;
-    double low;
-    double high;
-  };
-  for (const Limits& l : {Limits{Kind::binder, 45, 65}, Limits{Kind::honey, 50, 60},
-                          Limits{Kind::wetting_aid, 30, 40}, Limits{Kind::other, 30, 73}}) {
-    CAPTURE(std::string(name_of(l.kind)));
-    CHECK(std::abs(surface_tension(l.kind) - (l.low + l.high) / 2) <= 0.5);
-    // Uniform between them (GUM 4.3.7), written to two figures.
-    const double u = (l.high - l.low) / 2 / std::sqrt(3.0) / surface_tension(l.kind);
-    CHECK(std::abs(surface_tension_relative_u(l.kind) - u) < 0.01);
-  }
+TEST_CASE("any recipe and any blend") {
+  holds("a recipe's parts sum to 1", [] {
+    const Parts p = *parts_of({.gum = between(0, 9),
+                               .water = between(0.1, 9),
+                               .honey = between(0, 9),
+                               .glycerin = between(0, 9),
+                               .alcohol = between(0, 9),
+                               .other = between(0, 9)});
+    RC_ASSERT(std::abs(sum(p) - 1) < 1e-12);
+  });
+  holds("a paint is denser than its liquid and lighter than its pigment", [] {
+    const double solid = between(0.01, 0.99);
+    const Material m{
+        Kind::other, {.pigment = solid, .water = 1 - solid}, {.g_per_mL = between(1.1, 8)}};
+    RC_ASSERT(g_per_mL(m) > 0.99821);
+    RC_ASSERT(g_per_mL(m) < m.pigment.g_per_mL);
+  });
+  holds("the oil-absorption point grows with oil and with density", [] {
+    const Pigment p{.g_per_mL = between(0.5, 20), .oil_g_per_100g = between(1, 200)};
+    Pigment more = p;
+    more.oil_g_per_100g *= 2;
+    RC_ASSERT(std::abs(oil_absorption_point(more) - 2 * oil_absorption_point(p)) < 1e-9);
+    more.g_per_mL *= 1.5;
+    RC_ASSERT(std::abs(oil_absorption_point(more) - 3 * oil_absorption_point(p)) < 1e-9);
+  });
 }

@@ -1,6 +1,6 @@
 #include "paint/measure.hpp"
 
-#include <doctest/doctest.h>
+#include "random.hpp"
 
 #include <cmath>
 #include <limits>
@@ -16,7 +16,12 @@ const Material binder{Kind::binder, *parts_of({.gum = 1, .water = 2}), {}};
 const Material powder{Kind::pigment, {.pigment = 1}, {.g_per_mL = 4}};
 const Dropper dropper{.tool = "d1"};
 
-Say fault(const words::Result<Amount>& r) { return r ? Say::none : r.error().what; }
+template <class T>
+Say fault(const words::Result<T>& r) {
+  return r ? Say::none : r.error().what;
+}
+
+bool near(double a, double b) { return std::abs(a - b) <= 1e-9 * (1 + std::abs(a) + std::abs(b)); }
 
 }
 
@@ -45,10 +50,10 @@ TEST_CASE("a dropper calibrated with the very liquid is not scaled and has no er
 
 TEST_CASE("scaling there and back gives the same drop") {
   const Dropper back{.tool = "d1",
-                     .mL_per_drop = drop_volume_mL(dropper, binder),
+                     .mL_per_drop = *drop_volume_mL(dropper, binder),
                      .calibrated_with = Kind::binder};
   // The usual binder is the 1:2 of this test.
-  CHECK(drop_volume_mL(back, water) == doctest::Approx(0.05));
+  CHECK(*drop_volume_mL(back, water) == doctest::Approx(0.05));
 }
 
 TEST_CASE("amounts that cannot be are refused with their reason") {
@@ -72,6 +77,11 @@ TEST_CASE("measures that cannot be are refused") {
   CHECK(fault(grams_of_drops(1, {.tool = "x", .mL_per_drop_u = -1}, water)) ==
         Say::measure_not_positive);
   CHECK(fault(grams_of_spoons(1, {.tool = "x", .mL = none}, water)) == Say::measure_not_positive);
+  CHECK(fault(grams_of_spoons(1, {.tool = "x", .own = none}, water)) == Say::measure_not_positive);
+  CHECK(fault(grams_of_drops(1, {.tool = "x", .mL_per_drop = 3}, binder)) ==
+        Say::drop_out_of_range);
+  CHECK(fault(drop_volume_mL({.tool = "x", .mL_per_drop = 0}, binder)) ==
+        Say::measure_not_positive);
   CHECK(fault(grams_weighed(1, 0)) == Say::measure_not_positive);
   CHECK(fault(grams_weighed(1, none)) == Say::measure_not_positive);
   CHECK(fault(grams_of_drops(1, dropper, {})) == Say::density_not_known);
@@ -90,6 +100,94 @@ TEST_CASE("a spoon of powder goes by its heap, never by its true density") {
   CHECK(a.value == doctest::Approx(8));
   CHECK(a.shares.at("heap:s") == doctest::Approx(0.8));
   CHECK(a.shares.at("s") == doctest::Approx(8 * 0.15 / 5));
+}
+
+TEST_CASE("grams grow with the count and with the density, and their parts with them") {
+  holds("so many drops and so many more are all of them", [] {
+    const double a = between(0, 500), b = between(0, 500);
+    const Amount sum = *grams_of_drops(a, dropper, binder) + *grams_of_drops(b, dropper, binder);
+    const Amount all = *grams_of_drops(a + b, dropper, binder);
+    RC_ASSERT(near(sum.value, all.value));
+    RC_ASSERT(near(uncertainty(sum), uncertainty(all)));
+  });
+  holds("so many spoons and so many more are all of them", [] {
+    const double a = between(0, 50), b = between(0, 50);
+    const Amount sum = *grams_of_spoons(a, {}, binder) + *grams_of_spoons(b, {}, binder);
+    const Amount all = *grams_of_spoons(a + b, {}, binder);
+    RC_ASSERT(near(sum.value, all.value));
+    RC_ASSERT(near(uncertainty(sum), uncertainty(all)));
+  });
+  holds("a weighing is itself, the same whatever it weighs", [] {
+    const double g = between(0, 5000), step = between(0.001, 1);
+    RC_ASSERT(grams_weighed(g, step)->value == g);
+    RC_ASSERT(near(uncertainty(*grams_weighed(g, step)), step / std::sqrt(12.0)));
+  });
+  holds("a drop of another liquid comes back to itself", [] {
+    Dropper d = dropper;
+    d.mL_per_drop = between(0.004, 0.12);
+    Dropper other = d;
+    other.mL_per_drop = *drop_volume_mL(d, binder);
+    other.calibrated_with = Kind::binder;
+    RC_ASSERT(other.mL_per_drop < d.mL_per_drop); // heavier, with a weaker skin
+    RC_ASSERT(near(*drop_volume_mL(other, water), d.mL_per_drop));
+  });
+}
+
+TEST_CASE("a spoon of one's own") {
+  const Spoon once = *spoon_weighed("s", {4.9});
+  CHECK(once.tool == "s");
+  CHECK(once.mL_u / once.mL == doctest::Approx(0.0507).epsilon(0.01)); // 5 % and the scale
+  CHECK(fault(spoon_weighed("s", {})) == Say::nothing_counted);
+  CHECK(fault(spoon_weighed("s", {4.9, 0})) == Say::measure_not_positive);
+  CHECK(fault(spoon_weighed("s", {none})) == Say::not_a_number);
+  CHECK(fault(spoon_weighed("s", {-1})) == Say::negative_amount);
+  CHECK(fault(spoon_weighed("s", {4.9}, 0)) == Say::measure_not_positive);
+  holds("gives back the water it was filled with; filled again it is better known", [] {
+    const double g = between(0.5, 300);
+    const Spoon s = *spoon_weighed("s", {g});
+    RC_ASSERT(near(grams_of_spoons(1, s, water)->value, g));
+    RC_ASSERT(near(spoon_weighed("s", {g, g, g, g})->mL_u, s.mL_u / 2));
+  });
+}
+
+TEST_CASE("powder weighed by the spoon") {
+  const Spoon spoon{.tool = "s"};
+  holds("the same spoon of it weighs the same again, whatever the spoon holds", [&] {
+    const double g = between(0.5, 20), spoons = *rc::gen::inRange(1, 5);
+    const auto heap = heap_density(spoons, g, spoon);
+    RC_ASSERT(heap.has_value());
+    Material m = powder;
+    m.pigment.heap_g_per_mL = heap->value;
+    RC_ASSERT(near(grams_of_spoons(spoons, spoon, m)->value, g));
+    RC_ASSERT(near(heap->shares.at("s") / heap->value, -spoon.mL_u / spoon.mL));
+  });
+  CHECK(fault(heap_density(0, 3, spoon)) == Say::nothing_counted);
+  CHECK(fault(heap_density(none, 3, spoon)) == Say::not_a_number);
+  CHECK(fault(heap_density(1, none, spoon)) == Say::not_a_number);
+  CHECK(fault(heap_density(1, 3, {.tool = "x", .mL = 0})) == Say::measure_not_positive);
+}
+
+TEST_CASE("measures by eye repeat better than they are known") {
+  for (ByEye what :
+       {ByEye::mist, ByEye::squirt, ByEye::heap_pea, ByEye::heap_hazelnut, ByEye::heap_walnut}) {
+    const Spoon s = by_eye(what);
+    CAPTURE(s.tool);
+    CHECK(s.own == doctest::Approx(s.mL_u / s.mL));
+    const double one = relative_uncertainty(*grams_of_spoons(1, s, water));
+    CHECK(relative_uncertainty(*grams_of_spoons(100, s, water)) < one);
+  }
+  holds("a heaped spoon holds twice the level one and is known less well", [] {
+    const Spoon level{.tool = "s", .mL = between(1, 20), .mL_u = between(0, 1)};
+    const Spoon high = heaped(level);
+    RC_ASSERT(near(high.mL, 2 * level.mL));
+    RC_ASSERT(high.mL_u > 2 * level.mL_u);
+    RC_ASSERT(high.own > level.own);
+    RC_ASSERT(high.tool == "heaped:s");
+  });
+  holds("a household spoon is known to 5 % of whatever it holds", [] {
+    const double mL = between(1, 300);
+    RC_ASSERT(near(spoon_of({"x", mL}).mL_u / mL, 0.05 / std::sqrt(3.0)));
+  });
 }
 
 TEST_CASE("typed numbers: a comma or a point, and nothing else") {

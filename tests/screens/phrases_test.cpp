@@ -29,10 +29,28 @@ TEST_CASE("amounts as they are said at the bench") {
   CHECK(amount_words(Unit::drops, 5) == "5 drops");
   CHECK(amount_words(Unit::spoons, 0.25) == "¼ tsp");
   CHECK(amount_words(Unit::spoons, 1.5) == "1½ tsp");
-  CHECK(amount_words(Unit::g, 0.42) == "0.4 g");
+  CHECK(amount_words(Unit::g, 0.42) == "0.42 g");
+  CHECK(amount_words(Unit::spoons, 0.3) == "0.3 tsp");
   CHECK(amount_words(Unit::g, 250) == "250 g");
   CHECK(next_words({Unit::g, 0}) == "weigh");
   CHECK(amount_pad_words("1/2 tsp") == "½ tsp");
+}
+
+TEST_CASE("one small drop is not 0.0 g") {
+  CHECK(grams_words(0.035) == "0.04 g");
+  CHECK(grams_words(paint::Amount{0.035, 0.007 * 0.007, {}}) == "0.04 g");
+  CHECK(grams_words(paint::Amount{35.8, 16, {}}) == "36 g");
+  CHECK(grams_words(paint::exact(12)) == "12.0 g");
+  CHECK(grams_words(paint::exact(std::nan(""))) == "nan g");
+}
+
+TEST_CASE("a room is shown as it was read, other numbers by their uncertainty") {
+  CHECK(event_words(session::RoomSet{19.5, 0.475, false}, "") == "room 19.5 °C, 47.5 %");
+  CHECK(event_words(session::RoomSet{21, 0.5, true}, "") == "room 21 °C, 50 %");
+  CHECK(reading_words(19.5) == "19.5");
+  CHECK(number_words({1.834, 0.0049, {}}, 2) == "1.83");
+  CHECK(number_words({1.834, 0.04, {}}, 2) == "1.8");
+  CHECK(number_words(paint::exact(1.834), 1) == "1.8");
 }
 
 TEST_CASE("what the next undo takes back") {

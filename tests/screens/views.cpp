@@ -49,7 +49,7 @@ SlabView slab_of(const Bench& b) {
   v.advice.kind = Advice::add_drops;
   v.advice.drops = 10;
   v.advice.gum = paint::GumState::too_little;
-  v.dried_mL = 0.5;
+  v.dried_mL = paint::exact(0.5);
   v.middle = b.middle;
   v.amount = b.amount;
   if (b.number) v.number = NumberView{b.number->target, "123.4", "Gum 1 : 2, glycerin", {}};
@@ -158,7 +158,7 @@ void add_books(std::vector<Case>& out, Size mm, const std::string& on) {
                          0x2266AA,
                          1773066720000,
                          session::Progress::gathered,
-                         12.34,
+                         paint::exact(12.34),
                          true});
   list.damages = 2;
   v.screen = list;

@@ -184,6 +184,24 @@ TEST_CASE("a session whose first file is nowhere misses its lines") {
   CHECK(logs[0].missing == std::vector<Span>{{0, 2}});
 }
 
+TEST_CASE(
+    "a line inside a gap that a mended file knows does not make the rest of the gap missing") {
+  auto lines = evening();
+  std::vector<Line> mended{
+      lines[0], {1, lines[1].t, lines[1].at, "", Gone{4, "torn"}}, lines[2], lines[5], lines[6]};
+  const auto logs = join_parts({read_file("m.jsonl", written(mended))});
+  CHECK(logs[0].missing.empty());
+}
+
+TEST_CASE("a part that takes over the whole session begins it") {
+  auto lines = evening();
+  std::get<Began>(lines[0].event).part = 1;
+  const auto logs = join_parts({read_file("x.1.jsonl", written(lines))});
+  REQUIRE(logs.size() == 1);
+  CHECK(logs[0].lines == lines);
+  CHECK_FALSE(logs[0].damaged);
+}
+
 TEST_CASE("two files that tell one line differently are said to") {
   auto lines = evening();
   const File a = read_file("a.jsonl", written(lines));

@@ -1,11 +1,16 @@
-// Reading a studio until its Book is shown, against a general JSON parser on the same lines.
-// Usage: reading FOLDER ROUNDS BATCHES     FOLDER: empty; it becomes the studio
+// Reading a studio until its Book is shown, against a general JSON parser on the same lines, and
+// against SQLite asked from one table what Book shows of every batch.
+// Usage: reading GROUP FOLDER ROUNDS BATCHES     FOLDER: empty; it becomes the studio
 #include "session/bytes.hpp"
+#include "session/check_value.hpp"
 #include "speed/race.hpp"
 #include "speed/sitting.hpp"
+#include "studio/bell.hpp"
 #include "studio/studio.hpp"
+#include "studio/watch.hpp"
 
 #include <nlohmann/json.hpp>
+#include <sqlite3.h>
 
 #include <filesystem>
 #include <fstream>
@@ -15,30 +20,115 @@ namespace {
 using speed::need;
 using speed::Sitting;
 using speed::timed;
+using Path = std::filesystem::path;
 
 constexpr std::size_t lines_a_batch = 100;
 constexpr std::int64_t day_ms = 86'400'000;
+constexpr std::uint32_t evenings = 20; // that are tapped; the others are the same on other days
 
-// One batch and one session a day. Answers with the session's lines.
-std::vector<std::string> write_batch(const std::filesystem::path& sessions, std::uint32_t day) {
-  Sitting sitting(day + 1);
-  sitting.wall += day * day_ms;
+std::vector<session::Line> evening(std::uint32_t seed) {
+  Sitting sitting(seed);
   sitting.begin();
   sitting.work(25, lines_a_batch - 1);
   sitting.give(bench::Leaving{});
-  std::vector<std::string> texts;
-  std::uint32_t check = 0;
-  std::ofstream file(sessions / (sitting.bench.sitting.session + ".jsonl"), std::ios::binary);
-  for (const session::Line& line : sitting.lines) {
-    const auto encoded = session::encode(line, check);
-    need(encoded.has_value(), "a line cannot be written");
-    check = encoded->check;
-    file << encoded->bytes;
-    texts.push_back(encoded->bytes);
-  }
-  need(file.flush().good() && texts.size() == lines_a_batch, "a session cannot be written");
-  return texts;
+  need(sitting.lines.size() == lines_a_batch, "an evening has other lines than it should");
+  return sitting.lines;
 }
+
+// One table of all lines, with what a query needs in columns of its own.
+class Table {
+public:
+  explicit Table(const Path& file) : file_(file.string()) {
+    open();
+    run("PRAGMA synchronous=OFF");
+    run("CREATE TABLE lines(session TEXT, n INTEGER, at INTEGER, batch TEXT, e TEXT, name TEXT, "
+        "line TEXT)");
+    run("BEGIN");
+    const char* insert = "INSERT INTO lines VALUES(?,?,?,?,?,?,?)";
+    need(sqlite3_prepare_v2(base_, insert, -1, &insert_, nullptr) == SQLITE_OK, "no statement");
+  }
+  ~Table() { sqlite3_close(base_); }
+  Table(const Table&) = delete;
+  Table& operator=(const Table&) = delete;
+
+  void add(const std::string& session, const session::Line& line, const std::string& text) {
+    const auto json = nlohmann::json::parse(text);
+    const std::string e = json["e"];
+    const std::string name = e == "opened" ? json["name"].get<std::string>() : "";
+    sqlite3_bind_int64(insert_, 2, static_cast<sqlite3_int64>(line.n));
+    sqlite3_bind_int64(insert_, 3, line.at);
+    const std::pair<int, const std::string*> texts[] = {
+        {1, &session}, {4, &line.batch}, {5, &e}, {6, &name}, {7, &text}};
+    for (const auto& [column, value] : texts)
+      sqlite3_bind_text(insert_, column, value->c_str(), static_cast<int>(value->size()),
+                        SQLITE_TRANSIENT);
+    need(sqlite3_step(insert_) == SQLITE_DONE && sqlite3_reset(insert_) == SQLITE_OK,
+         "SQLite cannot write");
+  }
+  void finish() {
+    sqlite3_finalize(insert_);
+    run("COMMIT");
+    sqlite3_close(base_);
+    base_ = nullptr;
+  }
+
+  // Opened anew: every batch with its name, its first and last moment, how many additions, whether
+  // it was closed.
+  double ask(std::size_t batches) {
+    std::size_t rows = 0;
+    const double ms = timed([&] {
+      open();
+      const char* question =
+          "SELECT batch, MAX(name), MIN(at), MAX(at), SUM(e='added'), MAX(e='closed') FROM lines "
+          "WHERE batch<>'' GROUP BY batch ORDER BY MIN(at) DESC";
+      sqlite3_stmt* asked = nullptr;
+      need(sqlite3_prepare_v2(base_, question, -1, &asked, nullptr) == SQLITE_OK, "no question");
+      while (sqlite3_step(asked) == SQLITE_ROW) ++rows;
+      sqlite3_finalize(asked);
+      sqlite3_close(base_);
+      base_ = nullptr;
+    });
+    need(rows == batches, "SQLite knows other batches");
+    return ms;
+  }
+
+private:
+  void open() { need(sqlite3_open(file_.c_str(), &base_) == SQLITE_OK, "no base " + file_); }
+  void run(const std::string& sql) {
+    need(sqlite3_exec(base_, sql.c_str(), nullptr, nullptr, nullptr) == SQLITE_OK, sql);
+  }
+
+  const std::string file_;
+  sqlite3* base_ = nullptr;
+  sqlite3_stmt* insert_ = nullptr;
+};
+
+struct Writing {
+  Path sessions;
+  Table& table;
+  std::vector<std::string> texts;
+
+  // The evening on another day, as a session and a batch of its own.
+  void write(std::vector<session::Line> lines, std::uint32_t day) {
+    const std::string id = session::to_hex(day), session = "5e55" + id, batch = "ba7c" + id;
+    std::get<session::Began>(lines.front().event).session = session;
+    std::ofstream file(sessions / ("2026-11-25T143200Z-a83f-" + session + ".jsonl"),
+                       std::ios::binary);
+    std::uint32_t check = 0;
+    for (session::Line& line : lines) {
+      line.at += day * day_ms;
+      if (!line.batch.empty()) line.batch = batch;
+      if (auto* back = std::get_if<session::Withdrawn>(&line.event)) back->line.session = session;
+      const auto encoded = session::encode(line, check);
+      need(encoded.has_value(), "a line cannot be written");
+      check = encoded->check;
+      file << encoded->bytes;
+      table.add(session, line, encoded->bytes);
+      texts.push_back(encoded->bytes);
+    }
+    need(file.flush().good(), "a session cannot be written");
+  }
+};
 
 double parse(const std::vector<std::string>& texts) {
   return timed([&] {
@@ -48,18 +138,35 @@ double parse(const std::vector<std::string>& texts) {
 }
 
 struct Studio {
-  std::filesystem::path folder;
+  Path folder;
   std::size_t batches;
-  studio::Reading reading = {};
+  studio::Found found = {};
   Sitting sitting = Sitting(0);
 
+  // As the program reads it: by the disk's thread and another.
   double read() {
-    return timed([&] { reading = studio::read_all(folder, {}); });
+    const studio::Bell bell;
+    const auto disk = studio::open(folder, std::nullopt, [bell] { bell.ring(); });
+    studio::Watch watch(*disk, nullptr, "0123456789ab", [bell] { bell.ring(); });
+    return timed([&] {
+      watch.look();
+      for (;;) {
+        const long rings = bell.rings();
+        for (disk::Answer& answer : disk->answers())
+          watch.take(studio::Place::home, std::move(answer));
+        if (auto all = watch.poll()) {
+          found = *std::move(all);
+          return;
+        }
+        bell.wait_past(rings, std::chrono::steady_clock::now() + std::chrono::minutes(1));
+      }
+    });
   }
 
   double load() {
-    bench::Loaded loaded{reading.files, reading.faults};
-    const double ms = timed([&] { sitting.give(loaded); });
+    const double ms = timed([&] {
+      sitting.give(bench::Loaded{std::move(found.logs), std::move(found.damage), {}});
+    });
     need(sitting.bench.batches.size() == batches && sitting.bench.damage.empty(),
          "not all batches are there, whole");
     return ms;
@@ -72,28 +179,37 @@ struct Studio {
     need(!std::get<bench::BookView>(view.screen).rows.empty(), "the Book is empty");
     return ms;
   }
+
+  std::map<std::string, double> parts = {}; // of the last time it was opened
+  double open() {
+    parts["read"] = read();
+    parts["load"] = load();
+    parts["show"] = show();
+    return parts["read"] + parts["load"] + parts["show"];
+  }
 };
 
 }
 
 int main(int count, char** words) {
-  need(count == 4, "usage: reading FOLDER ROUNDS BATCHES");
-  const std::filesystem::path folder = words[1];
+  need(count == 5, "usage: reading GROUP FOLDER ROUNDS BATCHES");
+  const Path folder = words[2];
   std::filesystem::create_directory(folder / "sessions");
-  const auto batches = static_cast<std::uint32_t>(speed::count_of(words[3]));
-  std::vector<std::string> texts;
-  for (std::uint32_t day = 0; day < batches; ++day)
-    for (std::string& text : write_batch(folder / "sessions", day))
-      texts.push_back(std::move(text));
+  const auto batches = static_cast<std::uint32_t>(speed::count_of(words[4]));
+  Table table(folder / "lines.sqlite");
+  Writing writing{folder / "sessions", table, {}};
+  std::vector<std::vector<session::Line>> some;
+  for (std::uint32_t i = 0; i < std::min(batches, evenings); ++i) some.push_back(evening(i + 1));
+  for (std::uint32_t day = 0; day < batches; ++day) writing.write(some[day % some.size()], day);
+  table.finish();
   Studio studio{folder, batches};
-  studio.read();
-  studio.load();
-  speed::race("reading",
-              {{"parse", [&] { return parse(texts); }},
-               {"all", [&] { return studio.read() + studio.load() + studio.show(); }},
-               {"read", [&] { return studio.read(); }},
-               {"load", [&] { return studio.load(); }},
-               {"show", [&] { return studio.show(); }}},
-              {speed::count_of(words[2]), 1, 1});
-  std::printf("about\tstudio\t%u batches, %zu lines\n", batches, texts.size());
+  speed::race(words[1],
+              {{"parse", [&] { return parse(writing.texts); }},
+               {"sqlite", [&] { return table.ask(batches); }},
+               {"all", [&] { return studio.open(); }},
+               {"read", [&] { return studio.parts["read"]; }},
+               {"load", [&] { return studio.parts["load"]; }},
+               {"show", [&] { return studio.parts["show"]; }}},
+              {speed::count_of(words[3]), 1, 1});
+  std::printf("about\t%s\t%u batches, %zu lines\n", words[1], batches, writing.texts.size());
 }

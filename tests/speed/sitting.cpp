@@ -14,8 +14,8 @@ bench::Now Sitting::now() {
   return {wall, run, 60, [this] { return ++ids; }};
 }
 
-void Sitting::give(const bench::Input& input) {
-  const bench::Effects effects = bench::step(bench, input, now());
+void Sitting::give(bench::Input input) {
+  const bench::Effects effects = bench::step(bench, std::move(input), now());
   lines.insert(lines.end(), effects.append.begin(), effects.append.end());
 }
 

@@ -21,7 +21,7 @@ struct Sitting {
   explicit Sitting(std::uint32_t seed);
 
   bench::Now now();
-  void give(const bench::Input& input);
+  void give(bench::Input input);
   void pass_s(double seconds);
   bench::Rect box(const std::string& pad); // ends the program where there is no such pad
   void tap(const std::string& pad);

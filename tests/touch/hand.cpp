@@ -64,7 +64,8 @@ Hand::Hand(Glass& glass, const Home& home, const Look& look, const std::vector<s
       look_(look), corner_(corner), px_per_mm_(std::min(look.w / look.mm.w, look.h / look.mm.h)) {
   const bench::Display display{{look.w / px_per_mm_, look.h / px_per_mm_}};
   mirror = bench::start("0a0a0a0a", "0b0b", display, commands::real_now());
-  feed(bench::Loaded{home.files(), {}});
+  session::Joined joined = session::join(home.files());
+  feed(bench::Loaded{std::move(joined.logs), std::move(joined.damage), {}});
   wait_until("ready", [&] {
     REQUIRE_MESSAGE(program.running(), program.err());
     return program.out().find("ready\n") != std::string::npos;

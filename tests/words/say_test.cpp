@@ -3,6 +3,7 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <locale>
 
 using namespace words;
 
@@ -26,4 +27,16 @@ TEST_CASE("numbers have the digits asked for, and no minus before nothing") {
   CHECK(fixed(-0.06, 1) == "-0.1");
   CHECK(fixed(1e300, 0).size() == 301);
   CHECK(fixed(std::nan(""), 1) == "nan");
+}
+
+TEST_CASE("numbers are written with a point whatever the language") {
+  struct German : std::numpunct<char> {
+    char do_decimal_point() const override { return ','; }
+    char do_thousands_sep() const override { return '.'; }
+    std::string do_grouping() const override { return "\3"; }
+  };
+  const std::locale before = std::locale::global(std::locale(std::locale(), new German));
+  const std::string text = fixed(12345.5, 1);
+  std::locale::global(before);
+  CHECK(text == "12345.5");
 }

@@ -224,6 +224,11 @@ def same(a, b):
     return {k: v for k, v in a.items() if k not in drop} == {k: v for k, v in b.items() if k not in drop}
 
 
+def takes_over(line):
+    """The beginning of a later part, which is no line of the session."""
+    return line["e"] == "began" and line.get("part", 0) > 0 and line["from"] > 0
+
+
 def read_file(name, data):
     """The lines that are believed, and the damage: (line from 1, byte, whether it is ordinary)."""
     lines, damage = [], []
@@ -259,7 +264,7 @@ def read_file(name, data):
                 elif began is None or not same(line, began):
                     foreign = True
                     raise Damaged("two sessions")
-            elif there := [x for x in lines if x is not began and x["n"] == line["n"]]:
+            elif there := [x for x in lines if x["n"] == line["n"] and not takes_over(x)]:
                 if not same(there[0], line):
                     raise Damaged("number twice")
             else:
@@ -269,7 +274,7 @@ def read_file(name, data):
             damage.append((number_of, at, False))
         at = end + 1
     if began is None:
-        damage.append((number_of, at, b"\n" not in data))
+        damage.append((1, 0, b"\n" not in data))
     if not ended:
         damage.append((number_of, at, True))
     return lines, damage

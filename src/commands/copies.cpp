@@ -1,0 +1,67 @@
+#include "commands/copies.hpp"
+
+#include "commands/show.hpp"
+#include "studio/journal.hpp"
+#include "studio/mend.hpp"
+#include "studio/pack.hpp"
+
+#include <algorithm>
+#include <ostream>
+
+namespace commands {
+
+namespace {
+
+using words::Say;
+
+void line(std::ostream& out, Say id, const std::vector<std::string>& args) {
+  out << printable(words::say(id, args)) << '\n';
+}
+
+// What was saved while the studio failed keeps its name when the next start brings it home.
+bool all_came_home(disk::Files& files, const Path& studio, const Path& adrift) {
+  const auto home = files.list(studio / studio::sessions_folder).names;
+  const auto away = files.list(adrift / studio::sessions_folder).names;
+  return std::all_of(away.begin(), away.end(), [&](const std::string& name) {
+    return std::find(home.begin(), home.end(), name) != home.end();
+  });
+}
+
+int done(std::ostream& out, Say id, const Path& made, const studio::Packed& packed) {
+  line(out, id, {made.string(), std::to_string(packed.files), std::to_string(packed.bytes)});
+  return 0;
+}
+
+}
+
+words::Result<int> mend(const Path& studio, const Path& folder, std::ostream& out) {
+  const auto files = disk::posix_files();
+  const auto report = studio::mend(*files, studio, folder);
+  if (!report) return tl::make_unexpected(report.error());
+  for (const words::Error& file : report->files) line(out, file.what, file.args);
+  for (const words::Error& lost : report->lost) line(out, Say::mend_lost, {words::message(lost)});
+  line(
+      out, Say::mend_summary,
+      {folder.string(), std::to_string(report->files.size()), std::to_string(report->lost.size())});
+  return report->lost.empty() ? 0 : 1;
+}
+
+words::Result<int> pack(const Path& studio, const Path& adrift, const Path& file,
+                        std::ostream& out) {
+  const auto files = disk::posix_files();
+  const auto packed = studio::pack(*files, studio, file);
+  if (!packed) return tl::make_unexpected(packed.error());
+  for (const std::string& name : packed->left_out) line(out, Say::pack_left_out, {name});
+  if (!adrift.empty() && !all_came_home(*files, studio, adrift))
+    line(out, Say::pack_adrift, {adrift.string()});
+  return done(out, Say::pack_done, file, *packed);
+}
+
+words::Result<int> unpack(const Path& file, const Path& folder, std::ostream& out) {
+  const auto files = disk::posix_files();
+  const auto packed = studio::unpack(*files, file, folder);
+  if (!packed) return tl::make_unexpected(packed.error());
+  return done(out, Say::unpack_done, folder, *packed);
+}
+
+}

@@ -1,0 +1,24 @@
+// Copies of a studio: mended, packed, unpacked. What is there already is never written over.
+#pragma once
+
+#include "words/error.hpp"
+
+#include <filesystem>
+#include <iosfwd>
+
+namespace commands {
+
+using Path = std::filesystem::path;
+
+// One line for each file and for each thing that could not be had back. The exit status: 1 if there
+// was one of those. Errors: those of studio::mend.
+words::Result<int> mend(const Path& studio, const Path& folder, std::ostream& out);
+
+// One line for each file that was left out, and how much was packed. `adrift`: where lines may lie
+// that were saved while the studio failed; that they are not in the pack is said.
+// Errors: those of studio::pack and studio::unpack.
+words::Result<int> pack(const Path& studio, const Path& adrift, const Path& file,
+                        std::ostream& out);
+words::Result<int> unpack(const Path& file, const Path& folder, std::ostream& out);
+
+}

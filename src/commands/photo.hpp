@@ -1,0 +1,28 @@
+// Keeps a photo with a batch, in a session of its own.
+#pragma once
+
+#include "disk/faulty.hpp"
+#include "session/event.hpp"
+#include "studio/studio.hpp"
+#include "words/error.hpp"
+
+#include <iosfwd>
+#include <optional>
+#include <string>
+
+namespace commands {
+
+struct PhotoToKeep {
+  std::string bytes; // the picture's
+  std::string batch; // as for find_batch
+  session::PhotoOf of = session::PhotoOf::swatch;
+  studio::Path home, adrift;
+  std::optional<disk::Fault> fault; // of the studio's disk
+};
+
+// Prints the file it is kept as. Returns the exit status: 1, with a sentence on `err`, where the
+// disk failed: then the photo may be there and no line names it. Errors: those of
+// studio::photo_from and find_batch; then nothing was written.
+words::Result<int> keep_photo(const PhotoToKeep& wanted, std::ostream& out, std::ostream& err);
+
+}

@@ -1,0 +1,179 @@
+#include "paint/mulling.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace paint {
+
+namespace {
+
+using words::Say;
+
+std::optional<words::Error> fault_of(double x) {
+  if (!std::isfinite(x)) return words::Error{Say::not_a_number, {words::fixed(x, 0)}};
+  if (x < 0) return words::Error{Say::negative_amount, {words::fixed(x, 2)}};
+  return std::nullopt;
+}
+
+std::optional<words::Error> fault_of(const Interval& i) {
+  for (double x : {i.low, i.middle, i.high})
+    if (auto fault = fault_of(x)) return fault;
+  if (i.low > i.middle || i.middle > i.high) return words::Error{Say::limits_out_of_order, {}};
+  return std::nullopt;
+}
+
+std::optional<words::Error> fault_of_rate(double per_pass) {
+  if (per_pass > 0 && std::isfinite(per_pass)) return std::nullopt;
+  return words::Error{Say::rate_unusable, {}};
+}
+
+constexpr double hegman_um = 12.7, hegman_most = 8;
+
+words::Error off_gauge(double value, double most) {
+  return {Say::gauge_out_of_range, {words::fixed(value, 1), words::fixed(most, 1)}};
+}
+
+// A straight line y = a + b x, weighted, of which only the slope is wanted.
+struct Slope {
+  double value = 0;
+  double u = 0;
+};
+
+struct Point {
+  double x, y, weight;
+};
+
+std::optional<Slope> slope_of(const std::vector<Point>& points) {
+  double w = 0, x = 0, y = 0;
+  for (const Point& p : points) {
+    w += p.weight;
+    x += p.weight * p.x;
+    y += p.weight * p.y;
+  }
+  if (points.size() < 2 || !(w > 0)) return std::nullopt;
+  x /= w;
+  y /= w;
+  double xx = 0, xy = 0, yy = 0;
+  for (const Point& p : points) {
+    xx += p.weight * (p.x - x) * (p.x - x);
+    xy += p.weight * (p.x - x) * (p.y - y);
+    yy += p.weight * (p.y - y) * (p.y - y);
+  }
+  if (!(xx > 0)) return std::nullopt;
+  const double value = xy / xx;
+  const auto more = static_cast<double>(points.size()) - 2;
+  const double scatter = more > 0 ? (yy - value * xy) / more : 1;
+  return Slope{value, std::sqrt(std::max(1.0, scatter) / xx)};
+}
+
+double passes(double from, double target, double floor, double per_pass) {
+  if (from <= target) return 0;
+  return std::log((from - floor) / (target - floor)) / per_pass;
+}
+
+}
+
+words::Result<Fineness> specks_counted(int specks) {
+  if (specks < 0) return words::failure(Say::negative_amount, {std::to_string(specks)});
+  if (specks > 10000)
+    return words::failure(Say::amount_too_large, {std::to_string(specks), "10000"});
+  constexpr double two_sided = 1.959964;
+  const double n = specks, more = n + 1;
+  const double low = n > 0 ? n * std::pow(1 - 1 / (9 * n) - two_sided / (3 * std::sqrt(n)), 3) : 0;
+  const double high = more * std::pow(1 - 1 / (9 * more) + two_sided / (3 * std::sqrt(more)), 3);
+  return Fineness{low, n, high};
+}
+
+Fineness specks_said(SpeckWord word) {
+  switch (word) {
+  case SpeckWord::many: return {20, 60, 200};
+  case SpeckWord::few: return {1, 5, 20};
+  case SpeckWord::none: return {0, 0, 1};
+  }
+  return {};
+}
+
+words::Result<Fineness> gauge_read(double um, double gauge_um) {
+  for (double x : {um, gauge_um})
+    if (auto fault = fault_of(x)) return tl::make_unexpected(*fault);
+  if (gauge_um == 0) return words::failure(Say::measure_not_positive, {"0"});
+  if (gauge_um > 250) return tl::make_unexpected(off_gauge(gauge_um, 250));
+  if (um > gauge_um) return tl::make_unexpected(off_gauge(um, gauge_um));
+  const double half = gauge_um <= 25 ? 1 : gauge_um <= 50 ? 2 : 5;
+  return Fineness{std::max(0.0, um - half), um, um + half};
+}
+
+words::Result<double> um_of_hegman(double hegman) {
+  if (!std::isfinite(hegman)) return words::failure(Say::not_a_number, {words::fixed(hegman, 0)});
+  if (hegman < 0 || hegman > hegman_most)
+    return tl::make_unexpected(off_gauge(hegman, hegman_most));
+  return hegman_um * (hegman_most - hegman);
+}
+
+words::Result<double> hegman_of_um(double um) {
+  if (!std::isfinite(um)) return words::failure(Say::not_a_number, {words::fixed(um, 0)});
+  if (um < 0 || um > hegman_um * hegman_most)
+    return tl::make_unexpected(off_gauge(um, hegman_um * hegman_most));
+  return hegman_most - um / hegman_um;
+}
+
+std::optional<Decline> decline_guess(PigmentClass family) {
+  double least_min = 20, most_min = 60;
+  switch (family) {
+  case PigmentClass::effect: return std::nullopt;
+  case PigmentClass::mineral:
+  case PigmentClass::extender: least_min = 5, most_min = 20; break;
+  case PigmentClass::unknown: least_min = 5; break;
+  default: break;
+  }
+  // Middles geometric; both spreads in the logarithm, independent of each other.
+  const double pass_min = std::sqrt(2.0 * 5.0);
+  const double middle = std::log(60.0) / (std::sqrt(least_min * most_min) / pass_min);
+  const double wide = std::exp(std::hypot(std::log(most_min / least_min), std::log(5.0 / 2.0)) / 2);
+  return Decline{{middle / wide, middle, middle * wide}, 0};
+}
+
+words::Result<Decline> decline_from(const std::vector<Reading>& readings, double floor) {
+  if (auto fault = fault_of(floor)) return tl::make_unexpected(*fault);
+  std::vector<Point> points;
+  for (const auto& [after, f] : readings) {
+    if (auto fault = fault_of(after)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_of(f)) return tl::make_unexpected(*fault);
+    if (f.middle <= floor) continue;
+    if (f.high <= f.middle) return words::failure(Say::limits_out_of_order);
+    const double u = std::log((f.high - floor) / (f.middle - floor)) / 2;
+    points.push_back({after, std::log(f.middle - floor), 1 / (u * u)});
+  }
+  const auto slope = slope_of(points);
+  if (!slope) return words::failure(Say::readings_too_few);
+  const double k = -slope->value;
+  if (!(k > 0)) return words::failure(Say::not_declining);
+  const double wide = std::exp(2 * slope->u / k);
+  return Decline{{k / wide, k, k * wide}, floor};
+}
+
+words::Result<double> after_passes(double start, double per_pass, double floor, double passes) {
+  for (double x : {start, floor, passes})
+    if (auto fault = fault_of(x)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_of_rate(per_pass)) return tl::make_unexpected(*fault);
+  if (start <= floor) return start;
+  return floor + (start - floor) * std::exp(-per_pass * passes);
+}
+
+words::Result<Interval> passes_needed(const Fineness& now, double target, const Decline& decline) {
+  if (auto fault = fault_of(now)) return tl::make_unexpected(*fault);
+  for (double x : {target, decline.floor})
+    if (auto fault = fault_of(x)) return tl::make_unexpected(*fault);
+  const Interval& k = decline.per_pass;
+  for (double rate : {k.low, k.middle, k.high})
+    if (auto fault = fault_of_rate(rate)) return tl::make_unexpected(*fault);
+  if (k.low > k.middle || k.middle > k.high) return words::failure(Say::limits_out_of_order);
+  if (target <= decline.floor)
+    return words::failure(Say::target_below_floor,
+                          {words::fixed(target, 1), words::fixed(decline.floor, 1)});
+  return Interval{passes(now.low, target, decline.floor, k.high),
+                  passes(now.middle, target, decline.floor, k.middle),
+                  passes(now.high, target, decline.floor, k.low)};
+}
+
+}

@@ -1,0 +1,68 @@
+// How fast mulling takes the specks out, and how many passes are likely still needed. Coarse
+// particles decline in the first order: F(n) = F_inf + (F_0 - F_inf) exp(-k n), n passes (so a
+// ceramics trade paper has it for mills; no published k for a glass muller was found).
+#pragma once
+
+#include "paint/drying.hpp"
+#include "paint/material.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace paint {
+
+// A reading with its limits (95 %): specks in one test dot, or um on a grind gauge.
+using Fineness = Interval;
+
+// Specks counted: limits of a Poisson count by Byar's approximation (Breslow & Day 1987).
+// 0 to 10,000. Errors: negative_amount, amount_too_large.
+words::Result<Fineness> specks_counted(int specks);
+
+// What the three words stand for, own estimate: many 20 to 200, few 1 to 20, none at most 1.
+enum class SpeckWord { many, few, none };
+Fineness specks_said(SpeckWord word);
+
+// um on a gauge that ends at gauge_um (up to 250): one to 25 um is read to 1 um, to 50 um to 2 um,
+// longer ones to 5 um (ISO 1524, from memory).
+// Errors: not_a_number, negative_amount, measure_not_positive for the gauge; gauge_out_of_range.
+words::Result<Fineness> gauge_read(double um, double gauge_um = 100);
+
+// Hegman's scale (ASTM D1210, ISO 1524): 0 is 101.6 um, each unit 12.7 um finer, 8 is 0.
+// Errors: not_a_number, gauge_out_of_range.
+words::Result<double> um_of_hegman(double hegman); // 0 to 8
+words::Result<double> hegman_of_um(double um);     // 0 to 101.6
+
+struct Decline {
+  Interval per_pass; // k, limits 95 %; above 0
+  double floor = 0;  // F_inf: what no mulling removes
+};
+
+// Before anything was read: from many specks (60) to one in the minutes that makers mull, passes of
+// 2 to 5 minutes: minerals and extenders 5 to 20, organic pigments 20 to 60 minutes (common
+// practice, no source); carbon and fine minerals as organics, unknown 5 to 60 (own guess). Absent
+// for effect pigments, whose flakes mulling breaks.
+std::optional<Decline> decline_guess(PigmentClass family);
+
+struct Reading {
+  double passes = 0;
+  Fineness fineness;
+};
+
+// k from two or more readings: a straight line through ln(F - floor), weighted by the readings'
+// limits, its uncertainty widened by their scatter. A reading whose middle is not above the floor
+// says nothing of the rate and is left out.
+// Errors: not_a_number, negative_amount; limits_out_of_order; readings_too_few (also where all
+// stand at one pass); not_declining.
+words::Result<Decline> decline_from(const std::vector<Reading>& readings, double floor = 0);
+
+// The reading after more passes. A start below the floor stays there.
+// Errors: not_a_number, negative_amount, rate_unusable.
+words::Result<double> after_passes(double start, double per_pass, double floor, double passes);
+
+// Passes until the reading is at the target: 0 where it is already there. Low with the fast rate
+// and the lower limit of the reading, high with the slow one and the upper.
+// Errors: not_a_number, negative_amount, limits_out_of_order, rate_unusable; target_below_floor
+// where the target is not above the floor.
+words::Result<Interval> passes_needed(const Fineness& now, double target, const Decline& decline);
+
+}

@@ -1,0 +1,105 @@
+#include "studio/photos.hpp"
+
+#include "studio/journal.hpp"
+#include "studio/picture.hpp"
+#include "studio/sentences.hpp"
+
+#include <sha2.h>
+
+#include <array>
+#include <set>
+
+namespace studio {
+
+namespace {
+
+using words::Say;
+
+void wait_past(const Bell& bell, long rings) {
+  bell.wait_past(rings, std::chrono::steady_clock::now() + std::chrono::hours(1));
+}
+
+disk::Answer ask(disk::Disk& disk, const Bell& bell, disk::Request request) {
+  disk.submit(std::move(request));
+  for (;;) {
+    const long rings = bell.rings();
+    std::vector<disk::Answer> answers = disk.answers();
+    if (!answers.empty()) return std::move(answers.front());
+    wait_past(bell, rings);
+  }
+}
+
+std::optional<std::string> write(disk::Disk& disk, const Bell& bell,
+                                 std::vector<session::Line> lines) {
+  const std::uint64_t last = lines.back().n;
+  Journal journal(disk);
+  for (session::Line& line : lines) journal.append(std::move(line));
+  std::string failure;
+  for (;;) {
+    const long rings = bell.rings();
+    for (const News& news : journal.poll()) {
+      if (const auto* failed = std::get_if<Failed>(&news)) failure = failed->reason;
+      if (const auto* saved = std::get_if<Saved>(&news); saved && saved->n == last)
+        return std::nullopt;
+    }
+    if (journal.stuck() || journal.unsaved() == 0) return failure;
+    wait_past(bell, rings);
+  }
+}
+
+// The name in its folder.
+std::string file_name(const session::Photo& photo) { return photo.sha256 + "." + photo.ending; }
+
+std::optional<std::string> fault(disk::Disk& disk, const Bell& bell, const session::Photo& photo,
+                                 const std::string& batch) {
+  const auto answer = ask(disk, bell, disk::ReadFolder{photos_folder, file_name(photo)});
+  if (!answer.failures.empty()) return sentence(answer.failures.front());
+  for (const disk::FileBytes& file : answer.files) {
+    if (file.name != file_name(photo)) continue;
+    if (sha256(file.bytes) == photo.sha256) return std::nullopt;
+    return words::say(Say::photo_changed, {photo_file(photo), batch});
+  }
+  return words::say(Say::photo_missing, {photo_file(photo), batch});
+}
+
+}
+
+std::string sha256(std::string_view bytes) {
+  std::array<char, SHA256_DIGEST_STRING_LENGTH> hex{};
+  SHA256Data(reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size(), hex.data());
+  return hex.data();
+}
+
+words::Result<session::Photo> photo_from(std::string_view bytes, session::PhotoOf of) {
+  const auto header = picture_header(bytes);
+  const auto pixels = decode_picture(bytes);
+  if (!pixels) return tl::make_unexpected(pixels.error());
+  return session::Photo{sha256(bytes), header->kind == PictureKind::jpg ? "jpg" : "png", of};
+}
+
+std::string photo_file(const session::Photo& photo) {
+  return std::string(photos_folder) + "/" + file_name(photo);
+}
+
+std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
+                                      const session::Photo& photo, std::string bytes,
+                                      std::vector<session::Line> lines) {
+  const auto kept = ask(disk, bell, disk::Keep{photo_file(photo), std::move(bytes)});
+  if (!kept.failures.empty()) return sentence(kept.failures.front());
+  return write(disk, bell, std::move(lines));
+}
+
+std::vector<std::string> photo_faults(disk::Disk& disk, const Bell& bell,
+                                      const std::vector<session::File>& files) {
+  std::vector<std::string> faults;
+  std::set<std::string> seen;
+  for (const session::File& file : files)
+    for (const session::Line& line : file.lines) {
+      const auto* photo = std::get_if<session::Photo>(&line.event);
+      if (!photo || !seen.insert(photo_file(*photo)).second) continue;
+      if (auto found = fault(disk, bell, *photo, line.batch)) faults.push_back(*std::move(found));
+    }
+  return faults;
+}
+
+}

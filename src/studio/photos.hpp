@@ -1,0 +1,43 @@
+// Photos are kept whole, under the SHA-256 of their bytes, before any line names them. So a name
+// tells whether its photo is as it was, and the same photo is kept once however often it is added.
+#pragma once
+
+#include "disk/disk.hpp"
+#include "session/event.hpp"
+#include "session/reader.hpp"
+#include "studio/bell.hpp"
+#include "words/error.hpp"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace studio {
+
+inline constexpr const char* photos_folder = "photos";
+
+// FIPS 180-4, as 64 lower-case hexadecimal digits.
+std::string sha256(std::string_view bytes);
+
+// The event for a picture's bytes, once they were seen to make a picture. Errors: those of
+// decode_picture.
+words::Result<session::Photo> photo_from(std::string_view bytes, session::PhotoOf of);
+
+// Below the studio: "photos/9f86d081….jpg"
+std::string photo_file(const session::Photo& photo);
+
+// Puts the photo on the disk, and when it is safe there, a session's lines (from its Began on) that
+// name it. Waits for the disk; nobody else may be asking it anything. `bell` is what the disk's
+// wake rings. Answers with what went wrong, as a sentence: then the photo may be there without the
+// lines, never the lines without the photo.
+std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
+                                      const session::Photo& photo, std::string bytes,
+                                      std::vector<session::Line> lines);
+
+// A sentence for every photo that a line names and that is missing or was changed, in the order of
+// the lines. Reads one after the other, and waits for the disk as keep_photo does.
+std::vector<std::string> photo_faults(disk::Disk& disk, const Bell& bell,
+                                      const std::vector<session::File>& files);
+
+}

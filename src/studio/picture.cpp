@@ -1,0 +1,73 @@
+#include "studio/picture.hpp"
+
+namespace studio {
+
+namespace {
+
+using words::Say;
+
+constexpr std::string_view png_start("\x89PNG\r\n\x1a\n", 8);
+constexpr std::string_view jpg_start("\xff\xd8\xff", 3);
+
+bool starts_with(std::string_view bytes, std::string_view start) {
+  return bytes.substr(0, start.size()) == start;
+}
+
+// Most significant byte first; the caller has seen that they are there.
+std::int64_t number(std::string_view bytes, std::size_t at, std::size_t count) {
+  std::int64_t value = 0;
+  for (const char c : bytes.substr(at, count)) value = value * 256 + static_cast<unsigned char>(c);
+  return value;
+}
+
+tl::unexpected<words::Error> without_size() { return words::failure(Say::photo_without_size); }
+
+// The first chunk must be IHDR: length, name, width, height (ISO/IEC 15948, 5.6 and 11.2.2).
+words::Result<PictureHeader> png_header(std::string_view bytes) {
+  if (bytes.size() < 24 || bytes.substr(12, 4) != "IHDR") return without_size();
+  return PictureHeader{PictureKind::png, number(bytes, 16, 4), number(bytes, 20, 4)};
+}
+
+// A frame header is SOF0 to SOF15 but for DHT, JPG and DAC (T.81, table B.1).
+bool is_frame(std::int64_t marker) {
+  return marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
+}
+
+// Segment by segment to the frame header: marker, length, precision, height, width (T.81, B.2.2).
+words::Result<PictureHeader> jpg_header(std::string_view bytes) {
+  std::size_t at = 2;
+  while (at + 9 <= bytes.size()) {
+    const std::int64_t marker = number(bytes, at + 1, 1);
+    const bool fill = marker == 0xff; // any number of them may stand before a marker
+    if (bytes[at] != '\xff') return without_size();
+    if (is_frame(marker))
+      return PictureHeader{PictureKind::jpg, number(bytes, at + 7, 2), number(bytes, at + 5, 2)};
+    at += fill ? 1 : 2 + static_cast<std::size_t>(number(bytes, at + 2, 2));
+  }
+  return without_size();
+}
+
+words::Result<PictureHeader> bounded(PictureHeader header) {
+  if (header.width < 1 || header.height < 1) return without_size();
+  const bool large = header.width > longest_side || header.height > longest_side ||
+                     header.width * header.height > most_pixels;
+  if (large)
+    return words::failure(Say::photo_too_large,
+                          {std::to_string(header.width), std::to_string(header.height),
+                           std::to_string(most_pixels / 1'000'000)});
+  return header;
+}
+
+}
+
+words::Result<PictureHeader> picture_header(std::string_view bytes) {
+  if (bytes.empty()) return words::failure(Say::photo_empty);
+  if (bytes.size() > most_picture_bytes)
+    return words::failure(Say::photo_too_long, {std::to_string(most_picture_bytes)});
+  const bool png = starts_with(bytes, png_start);
+  if (!png && !starts_with(bytes, jpg_start)) return words::failure(Say::photo_not_known);
+  const auto header = png ? png_header(bytes) : jpg_header(bytes);
+  return header ? bounded(*header) : header;
+}
+
+}

@@ -1,0 +1,198 @@
+#include "studio/journal.hpp"
+#include "studio/new_files.hpp"
+#include "studio/pack.hpp"
+#include "studio/photos.hpp"
+#include "studio/zip_list.hpp"
+
+#include <archive.h>
+#include <archive_entry.h>
+
+#include <array>
+#include <fstream>
+#include <functional>
+#include <memory>
+#include <set>
+
+namespace studio {
+
+namespace {
+
+using words::Say;
+using Path = std::filesystem::path;
+
+struct Free {
+  void operator()(archive* a) const { archive_read_free(a); }
+};
+using Archive = std::unique_ptr<archive, Free>;
+
+// Where an entry's bytes go.
+struct Sink {
+  std::function<Problem(const std::string& name)> begin = [](const auto&) { return Problem{}; };
+  std::function<Problem(std::string_view bytes)> write = [](auto) { return Problem{}; };
+  std::function<Problem()> end = [] { return Problem{}; };
+};
+
+// Only zips, and only by their list at the end: an archive that was cut off has none.
+Archive new_reader() {
+  Archive zip(archive_read_new());
+  archive_read_support_format_zip_seekable(zip.get());
+  return zip;
+}
+
+bool ends_with(std::string_view text, std::string_view ending) {
+  return text.size() >= ending.size() && text.substr(text.size() - ending.size()) == ending;
+}
+
+// An archive, opened, and what is known of it.
+struct Opened {
+  Archive zip;
+  int said = ARCHIVE_OK;
+  std::string called;
+  std::uint64_t size = 0;
+  ReadAt read;
+};
+
+class Unpacker {
+public:
+  Unpacker(const Opened& opened, Sink sink) : opened_(opened), sink_(std::move(sink)) {}
+
+  words::Result<Packed> run() {
+    const auto listed = zip_list(opened_.size, opened_.read);
+    if (!listed || opened_.said != ARCHIVE_OK)
+      return tl::make_unexpected(*refused(Say::pack_no_zip));
+    for (const ZipEntry& entry : *listed)
+      if (auto problem = allow(entry)) return tl::make_unexpected(*problem);
+    for (;;) {
+      archive_entry* entry = nullptr;
+      const int read = archive_read_next_header(zip_, &entry);
+      if (read == ARCHIVE_EOF) break;
+      if (auto problem = entry ? take(*entry, read) : broken())
+        return tl::make_unexpected(*problem);
+    }
+    if (!allowed_.empty())
+      return tl::make_unexpected(*refused(Say::entry_unlike, {*allowed_.begin()}));
+    return packed_;
+  }
+
+private:
+  Problem refused(const words::Error& why) const {
+    return words::Error{Say::unpack_refused, {opened_.called, words::message(why)}};
+  }
+  Problem refused(Say why, std::vector<std::string> args = {}) const {
+    return refused(words::Error{why, std::move(args)});
+  }
+  Problem broken() const {
+    const char* why = archive_error_string(zip_);
+    return refused(Say::entry_broken, {name_, why ? why : ""});
+  }
+
+  // By the list, before anything is read.
+  Problem allow(const ZipEntry& entry) {
+    constexpr std::uint32_t kinds = 0170000, folder = 0040000, plain = 0100000;
+    const std::uint32_t kind = entry.mode & kinds;
+    const bool own_folder = entry.name == std::string(sessions_folder) + "/" ||
+                            entry.name == std::string(photos_folder) + "/";
+    if (own_folder && (kind == folder || kind == 0)) return {}; // made when a file lies in it
+    if (const auto why = names_.take(entry.name)) return refused(*why);
+    if (kind != plain && kind != 0) return refused(Say::entry_not_plain, {entry.name});
+    allowed_.insert(entry.name);
+    return {};
+  }
+
+  Problem take(archive_entry& entry, int read) {
+    const char* name = archive_entry_pathname(&entry);
+    name_ = name ? name : "";
+    if (read != ARCHIVE_OK) return broken();
+    if (archive_entry_filetype(&entry) == AE_IFDIR) return {};
+    if (allowed_.erase(name_) == 0) return refused(Say::entry_unlike, {name_});
+    if (archive_entry_filetype(&entry) != AE_IFREG) return refused(Say::entry_not_plain, {name_});
+    if (archive_entry_is_encrypted(&entry)) return refused(Say::entry_encrypted, {name_});
+    // The other ways of packing may ask for any amount of memory.
+    const std::string_view packing = archive_format_name(zip_);
+    if (!ends_with(packing, "(uncompressed)") && !ends_with(packing, "(deflation)"))
+      return refused(Say::entry_packing, {name_, std::string(packing)});
+    packed_.files += 1;
+    return take_file();
+  }
+
+  Problem take_file() {
+    if (auto failed = sink_.begin(name_)) return failed;
+    std::array<char, 65536> block{};
+    std::uint64_t unpacked = 0;
+    for (;;) {
+      const la_ssize_t got = archive_read_data(zip_, block.data(), block.size());
+      if (got < 0) return broken();
+      if (got == 0) return sink_.end();
+      unpacked += static_cast<std::uint64_t>(got);
+      packed_.bytes += static_cast<std::uint64_t>(got);
+      if (auto failed = out_of_bounds(unpacked)) return failed;
+      if (auto failed = sink_.write({block.data(), static_cast<std::size_t>(got)})) return failed;
+    }
+  }
+
+  Problem out_of_bounds(std::uint64_t unpacked) const {
+    constexpr std::uint64_t spare = 1 << 20;
+    if (unpacked > most_entry_bytes)
+      return refused(Say::entry_too_large, {name_, std::to_string(most_entry_bytes)});
+    if (packed_.bytes > most_pack_bytes)
+      return refused(Say::pack_too_large, {std::to_string(most_pack_bytes)});
+    if (packed_.bytes > spare && (packed_.bytes - spare) / most_times_larger > opened_.size)
+      return refused(Say::pack_swells, {name_, std::to_string(most_times_larger)});
+    return {};
+  }
+
+  const Opened& opened_;
+  archive* const zip_ = opened_.zip.get();
+  const Sink sink_;
+  PackNames names_;
+  std::set<std::string> allowed_; // and not read yet
+  std::string name_;              // of the present entry
+  Packed packed_;
+};
+
+ReadAt reader_of(const Path& file) {
+  return [in = std::make_shared<std::ifstream>(file, std::ios::binary)](std::uint64_t at,
+                                                                        std::size_t count) {
+    std::string bytes(count, '\0');
+    in->clear();
+    in->seekg(static_cast<std::streamoff>(at));
+    in->read(bytes.data(), static_cast<std::streamsize>(count));
+    bytes.resize(static_cast<std::size_t>(in->gcount()));
+    return bytes;
+  };
+}
+
+}
+
+words::Result<Packed> unpack(disk::Files& files, const Path& file, const Path& folder) {
+  std::error_code failed;
+  const std::uint64_t size = std::filesystem::file_size(file, failed);
+  if (failed || !std::filesystem::is_regular_file(file, failed))
+    return words::failure(Say::pack_not_there, {file.string()});
+  NewFolder made(files, folder);
+  if (auto there = made.begin()) return tl::make_unexpected(*there);
+  NewFile out(files);
+  const Sink sink{[&](const std::string& name) -> Problem {
+                    const auto place = made.place_for(name);
+                    return place ? out.open(*place) : place.error();
+                  },
+                  [&](std::string_view bytes) { return out.write(bytes); },
+                  [&] { return out.force(); }};
+  Opened opened{new_reader(), ARCHIVE_OK, file.string(), size, reader_of(file)};
+  opened.said = archive_read_open_filename(opened.zip.get(), file.c_str(), 65536);
+  auto packed = Unpacker(opened, sink).run();
+  if (!packed) return packed;
+  if (auto unsafe = made.finish()) return tl::make_unexpected(*unsafe);
+  return packed;
+}
+
+words::Result<Packed> inspect(std::string_view bytes) {
+  Opened opened{new_reader(), ARCHIVE_OK, words::say(Say::pack_itself), bytes.size(),
+                [&](std::uint64_t at, std::size_t count) {
+                  return std::string(bytes.substr(static_cast<std::size_t>(at), count));
+                }};
+  opened.said = archive_read_open_memory(opened.zip.get(), bytes.data(), bytes.size());
+  return Unpacker(opened, {}).run();
+}
+
+}

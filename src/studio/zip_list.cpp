@@ -1,0 +1,72 @@
+#include "studio/zip_list.hpp"
+
+#include <string_view>
+
+namespace studio {
+
+namespace {
+
+constexpr std::uint64_t end_size = 22, locator_size = 20, end64_size = 56, entry_size = 46;
+constexpr std::uint64_t most_list_bytes = 256ULL << 20;
+
+// Least significant byte first; the caller has seen that they are there.
+std::uint64_t number(std::string_view bytes, std::size_t at, std::size_t count) {
+  std::uint64_t value = 0;
+  while (count-- > 0) value = value << 8 | static_cast<unsigned char>(bytes[at + count]);
+  return value;
+}
+
+bool signed_as(std::string_view bytes, std::size_t size, std::string_view signature) {
+  return bytes.size() >= size && bytes.substr(0, signature.size()) == signature;
+}
+
+struct Place {
+  std::uint64_t at = 0, size = 0, entries = 0;
+  std::uint64_t end = 0; // where what describes it starts
+};
+
+// A zip of more than 65,535 entries or 4 GiB says so in a larger record before the usual one.
+std::optional<Place> place_of_list(std::uint64_t size, const ReadAt& read) {
+  if (size < end_size) return std::nullopt;
+  const std::string end = read(size - end_size, end_size);
+  if (!signed_as(end, end_size, "PK\5\6") || number(end, 20, 2) != 0) return std::nullopt;
+  const Place usual{number(end, 16, 4), number(end, 12, 4), number(end, 10, 2), size - end_size};
+  if (size < end_size + locator_size + end64_size) return usual;
+  const std::string locator = read(size - end_size - locator_size, locator_size);
+  if (!signed_as(locator, locator_size, "PK\6\7")) return usual;
+  const std::uint64_t at = number(locator, 8, 8);
+  if (at != size - end_size - locator_size - end64_size) return std::nullopt;
+  const std::string end64 = read(at, end64_size);
+  if (!signed_as(end64, end64_size, "PK\6\6")) return std::nullopt;
+  return Place{number(end64, 48, 8), number(end64, 40, 8), number(end64, 32, 8), at};
+}
+
+// As `made by` says who packed it: 3 is a unix, 19 one by Apple.
+std::uint32_t mode_of(std::string_view entry) {
+  const std::uint64_t system = number(entry, 5, 1);
+  const bool unix_made = system == 3 || system == 19;
+  return unix_made ? static_cast<std::uint32_t>(number(entry, 38, 4) >> 16) : 0;
+}
+
+}
+
+std::optional<std::vector<ZipEntry>> zip_list(std::uint64_t size, const ReadAt& read) {
+  const auto place = place_of_list(size, read);
+  if (!place || place->size > most_list_bytes || place->at > place->end ||
+      place->end - place->at != place->size)
+    return std::nullopt;
+  const std::string bytes = read(place->at, static_cast<std::size_t>(place->size));
+  std::string_view rest = bytes;
+  std::vector<ZipEntry> entries;
+  while (signed_as(rest, entry_size, "PK\1\2")) {
+    const std::size_t name = number(rest, 28, 2);
+    const std::size_t whole = entry_size + name + number(rest, 30, 2) + number(rest, 32, 2);
+    if (whole > rest.size()) return std::nullopt;
+    entries.push_back({std::string(rest.substr(entry_size, name)), mode_of(rest)});
+    rest.remove_prefix(whole);
+  }
+  if (!rest.empty() || entries.size() != place->entries) return std::nullopt;
+  return entries;
+}
+
+}

@@ -1,0 +1,192 @@
+// Two tablets at one slab: each writes its own session, and sees of the other's file what a
+// synchroniser has brought so far, which may end anywhere.
+#include "bench/hands.hpp"
+#include "session/bytes.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+using namespace hands;
+
+namespace {
+
+struct Tablet {
+  Hands hands;
+  std::string bytes; // its own file
+  std::uint32_t check = 0;
+  std::size_t written = 0;
+
+  explicit Tablet(const std::string& session) {
+    hands.b = start(session, session.substr(0, 4), Display{}, hands.now());
+    hands.ids = static_cast<std::uint32_t>(session[0]) << 24;
+    hands.give(Loaded{});
+  }
+
+  void write() {
+    for (; written < hands.lines.size(); ++written) {
+      const auto encoded = session::encode(hands.lines[written], check);
+      REQUIRE(encoded);
+      bytes += encoded->bytes;
+      check = encoded->check;
+    }
+  }
+  std::string name() const { return "a-" + hands.b.sitting.session + ".jsonl"; }
+
+  // Of the other's file everything but the last bytes.
+  void see(const Tablet& other, std::size_t but = 0) {
+    const std::string_view seen(other.bytes.data(),
+                                other.bytes.size() - std::min(but, other.bytes.size()));
+    session::Joined joined = session::join({session::read_file(other.name(), seen)});
+    hands.give(Arrived{std::move(joined.logs), std::move(joined.damage), {other.name()}, {}});
+  }
+  void tap(const std::string& pad) {
+    hands.tap(pad);
+    write();
+  }
+  session::Batch batch(const std::string& id) const {
+    return *session::fold(session::all_of(hands.b.logs), id);
+  }
+};
+
+struct Two {
+  Tablet first{"c41e08d50001"}, second{"d52f19e60002"};
+  std::string id;
+
+  Two() {
+    first.hands.begin();
+    first.tap("add gum_12");
+    id = first.hands.b.batch;
+    second.hands.wall = first.hands.wall;
+    second.see(first);
+    second.tap("book");
+    second.tap("batch " + id);
+    second.tap("take_up");
+  }
+
+  // One moment for both.
+  void pass_ms(std::int64_t ms) {
+    for (Tablet* t : {&first, &second}) t->hands.pass_ms(ms);
+  }
+};
+
+double drops(const session::Batch& batch) {
+  double sum = 0;
+  for (const session::Total& t : batch.totals) sum += t.drops;
+  return sum;
+}
+
+std::vector<session::Ref> refs(const session::Batch& batch) {
+  std::vector<session::Ref> out;
+  for (const session::Entry& e : batch.entries) out.push_back(e.ref);
+  return out;
+}
+
+}
+
+TEST_CASE("every interleaving of four drops here and four there is one batch of nine") {
+  for (unsigned order = 0; order < 256; ++order) {
+    if (__builtin_popcount(order) != 4) continue;
+    Two two;
+    for (unsigned i = 0; i < 8; ++i) {
+      Tablet& hand = order >> i & 1 ? two.first : two.second;
+      Tablet& other = order >> i & 1 ? two.second : two.first;
+      if (i % 3 == 0) other.see(hand);
+      if (i % 3 == 1) hand.see(other, i * 37); // torn anywhere
+      hand.tap("add gum_12");
+      two.pass_ms(1700);
+    }
+    two.first.see(two.second);
+    two.second.see(two.first);
+    const auto a = two.first.batch(two.id), b = two.second.batch(two.id);
+    CHECK(drops(a) == 9);
+    CHECK(refs(a) == refs(b));
+    CHECK(a.standing.binder_ratio == b.standing.binder_ratio);
+    CHECK(a.standing.flow_now == b.standing.flow_now);
+    CHECK_FALSE(a.damaged);
+    CHECK(a.warnings.empty());
+  }
+}
+
+TEST_CASE(
+    "what arrives for the batch on the slab is counted and said, for another it is only kept") {
+  Two two;
+  two.first.tap("add gum_12");
+  two.second.see(two.first);
+  CHECK(drops(*two.second.hands.b.folded) == 2);
+  REQUIRE(two.second.hands.b.notice.error);
+  CHECK(two.second.hands.b.notice.error->what == words::Say::another_device_wrote);
+
+  Tablet third("e63f2af70003");
+  third.hands.begin();
+  third.write();
+  two.second.hands.b.notice = {};
+  two.second.see(third);
+  CHECK_FALSE(two.second.hands.b.notice.error);
+  CHECK(two.second.hands.b.batches.size() == 2);
+}
+
+TEST_CASE("undo on one tablet never takes back the other's drop") {
+  Two two;
+  two.second.tap("add gum_12");
+  two.first.see(two.second);
+  two.first.tap("undo");
+  two.second.see(two.first);
+  const auto b = two.second.batch(two.id);
+  CHECK(drops(b) == 1);
+  for (const session::Entry& e : b.entries)
+    if (e.withdrawn) CHECK(e.ref.session == two.first.hands.b.sitting.session);
+}
+
+TEST_CASE("an hour on the slab seen by two sessions evaporates once") {
+  const auto dried = [](bool both) {
+    Two two;
+    for (int i = 0; i < 60; ++i) two.first.tap("add gum_12");
+    two.first.tap("pass"); // wetting out
+    for (int minute = 0; minute < 60; ++minute) {
+      two.pass_ms(60'000);
+      if (both) two.second.tap("felt right");
+      if (both) two.first.see(two.second);
+    }
+    two.first.tap("felt right");
+    return two.first.batch(two.id).standing.water_lost_mL.value;
+  };
+  const double alone = dried(false), both = dried(true);
+  CHECK(alone > 0.1);
+  // A second session ends the first one's pass, so the paint lies gathered and loses less.
+  CHECK(both <= alone);
+  CHECK(both > 0);
+}
+
+TEST_CASE("clocks that differ by an hour keep each tablet's own order") {
+  Two two;
+  two.second.hands.wall -= 3'600'000;
+  for (int i = 0; i < 3; ++i) {
+    two.second.see(two.first);
+    two.second.tap("add gum_12");
+    two.first.see(two.second);
+    two.first.tap("add gum_12");
+  }
+  two.second.tap("undo");
+  two.first.see(two.second);
+  const auto b = two.first.batch(two.id);
+  CHECK(drops(b) == 6);
+  std::map<std::string, std::uint64_t> last;
+  for (const session::Entry& e : b.entries) {
+    CHECK(e.ref.n >= last[e.ref.session]);
+    last[e.ref.session] = e.ref.n;
+  }
+  CHECK(b.warnings.empty());
+}
+
+TEST_CASE("a tablet whose clock is days ahead does not carry the other along") {
+  Two two;
+  two.first.hands.wall += 40LL * 86'400'000;
+  two.first.tap("add gum_12");
+  two.second.see(two.first);
+  two.second.tap("add gum_12");
+  CHECK(two.second.hands.lines.back().at < two.second.hands.wall + 1000);
+  CHECK(drops(two.second.batch(two.id)) == 3);
+  const auto& warnings = two.second.hands.b.folded->warnings;
+  CHECK(std::any_of(warnings.begin(), warnings.end(),
+                    [](const auto& w) { return w.kind == session::WarningKind::clock_ahead; }));
+}

@@ -1,0 +1,185 @@
+// mend, pack and unpack, as somebody types them.
+#include "commands/copies.hpp"
+#include "commands/tool.hpp"
+
+#include <cstdlib>
+
+using namespace tool;
+
+namespace {
+
+Ran unpack(const rig::Path& file, const rig::Path& folder) {
+  return run({"unpack", file.string(), "--out", folder.string()});
+}
+
+// The same, but for saying that entries may be missing.
+std::string without_mark(std::string json) {
+  const std::string mark = "\"damaged\": true";
+  const std::size_t at = json.find(mark);
+  REQUIRE(at != std::string::npos);
+  return json.replace(at, mark.size(), "\"damaged\": false");
+}
+
+Ran shown(const std::string& studio) {
+  return run({"show", "last", "--json", "--studio", studio, "--adrift", ""});
+}
+
+struct Played : Studio {
+  std::string pack = (path / "p.zip").string(), out = (path / "new").string();
+  Played() { REQUIRE(play(small_batch).status == 0); }
+  Ran packed() const { return run({"pack", "--studio", name, "--out", pack}); }
+  Ran mended() const { return run({"mend", "--studio", name, "--out", out}); }
+  rig::Path session() const { return std::filesystem::directory_iterator(sessions)->path(); }
+};
+
+}
+
+TEST_CASE("a studio packed, carried and unpacked is checked and shown as before") {
+  const Played s;
+  std::filesystem::create_directory(s.path / "photos");
+  rig::put(s.path / "photos" / "p.jpg", std::string(70'000, 'p'));
+  const Ran packed = s.packed();
+  CHECK(packed.err == "");
+  CHECK(packed.status == 0);
+  CHECK(has(packed.out, "2 files"));
+  CHECK(unpack(s.pack, s.out).status == 0);
+  CHECK(run({"check", s.out}).out == run({"check", s.name}).out);
+  CHECK(run({"check", s.out}).status == 0);
+  CHECK(shown(s.out).out == shown(s.name).out);
+}
+
+TEST_CASE("other programs read the pack: Python's zipfile, unzip and bsdtar") {
+  const Played s;
+  std::filesystem::create_directory(s.path / "photos");
+  rig::put(s.path / "photos" / "p.jpg", std::string(70'000, 'p'));
+  rig::put(s.path / "photos" / "empty", "");
+  rig::put(s.sessions / "another.jsonl", "");
+  REQUIRE(s.packed().status == 0);
+  const std::string agrees = std::string("/usr/bin/python3 -B ") + SLABSIDE_ROOT +
+                             "/tests/commands/zip_agrees.py " + s.pack + " " + s.name;
+  CHECK(std::system(agrees.c_str()) == 0);
+}
+
+TEST_CASE("a pack that is refused is named, with the entry and what to do") {
+  const Studio s;
+  rig::put(s.path / "p.zip", "no zip");
+  const Ran ran = unpack(s.path / "p.zip", s.path / "new");
+  CHECK(ran.status == 1);
+  CHECK(has(ran.err, "p.zip"));
+  CHECK(has(ran.err, "Fetch it once more"));
+  CHECK(!std::filesystem::exists(s.path / "new"));
+  CHECK(unpack(s.path / "none.zip", s.path / "new").status == 1);
+  CHECK(unpack(s.path, s.path / "new").status == 1);
+}
+
+TEST_CASE("what was saved elsewhere and is not home yet is not in the pack, and that is said") {
+  const Played s;
+  const rig::Path adrift = s.path / "adrift",
+                  session = adrift / "sessions" / s.session().filename();
+  std::filesystem::create_directories(adrift / "sessions");
+  rig::put(session, "the same name is at home");
+  std::ostringstream out;
+  REQUIRE(commands::pack(s.name, adrift, s.pack, out));
+  CHECK(!has(out.str(), "not in it"));
+  std::filesystem::remove(s.pack);
+  rig::put(adrift / "sessions" / "x-a83f-c41e08d5.1.jsonl", "");
+  REQUIRE(commands::pack(s.name, adrift, s.pack, out));
+  CHECK(has(out.str(), "not in it: what was saved in “" + adrift.string()));
+}
+
+TEST_CASE("what is to be made must be named, and must not be there") {
+  const Played s;
+  CHECK(run({"pack", "--studio", s.name}).status == 1);
+  CHECK(run({"mend", "--studio", s.name}).status == 2);
+  CHECK(run({"unpack", s.pack}).status == 1);
+  CHECK(run({"mend", "--studio", s.out, "--out", s.out}).status == 2);
+  std::filesystem::create_directory(s.out);
+  CHECK(s.mended().status == 2);
+  CHECK(has(s.mended().err, "there already"));
+  CHECK(std::filesystem::is_empty(s.out));
+}
+
+TEST_CASE("a whole studio is mended to the same one") {
+  const Played s;
+  const Ran ran = s.mended();
+  CHECK(ran.status == 0);
+  CHECK(has(ran.out, ".jsonl: copied\n"));
+  CHECK(rig::bytes_of(rig::Path(s.out) / "sessions" / s.session().filename()) ==
+        rig::bytes_of(s.session()));
+}
+
+TEST_CASE("any one byte flipped: the mended studio is whole, and sums what could be read before") {
+  const Played s;
+  const rig::Path file = s.session();
+  const std::string whole = rig::bytes_of(file);
+  REQUIRE(whole.size() > 1000);
+  int lost = 0;
+  for (std::size_t at = 0; at < whole.size(); ++at) {
+    CAPTURE(at);
+    std::string bytes = whole;
+    bytes[at] = static_cast<char>(bytes[at] ^ 1 << at % 7);
+    rig::put(file, bytes);
+    const Ran before = shown(s.name);
+    const Ran ran = s.mended();
+    CHECK(run({"check", s.out}).status == 0);
+    // A beginning can be made again, and then no entry is missing any more.
+    const std::string after = shown(s.out).out;
+    CHECK(after == (at < whole.find('\n') ? without_mark(before.out) : before.out));
+    CHECK(rig::bytes_of(file) == bytes);
+    lost += ran.status;
+    // A goodbye that lost its newline is merely torn; all else is a loss, and said.
+    CHECK(ran.status == (at + 1 == whole.size() ? 0 : 1));
+    std::filesystem::remove_all(s.out);
+  }
+  CHECK(lost > 1000);
+}
+
+TEST_CASE("a photo that changed or is gone is lost, and said") {
+  const Played s;
+  const Ran kept = run({"photo", std::string(SLABSIDE_ROOT) + "/tests/studio/pictures/base.jpg",
+                        "--batch", "last", "--of", "slab", "--studio", s.name, "--adrift", ""});
+  REQUIRE(kept.status == 0);
+  const rig::Path photo = std::filesystem::directory_iterator(s.path / "photos")->path();
+  CHECK(s.mended().status == 0);
+  CHECK(run({"check", s.out}).status == 0);
+  std::filesystem::remove_all(s.out);
+  rig::put(photo, "no picture");
+  Ran ran = s.mended();
+  CHECK(ran.status == 1);
+  CHECK(has(ran.out, photo.filename().string()));
+  CHECK(rig::bytes_of(rig::Path(s.out) / "photos" / photo.filename()) == "no picture");
+  std::filesystem::remove_all(s.out);
+  std::filesystem::remove(photo);
+  ran = s.mended();
+  CHECK(ran.status == 1);
+  CHECK(has(ran.out, photo.filename().string()));
+}
+
+TEST_CASE("what no studio holds is copied by mending all the same, and said") {
+  const Played s;
+  rig::put(s.sessions / "notes.txt", "mine");
+  rig::put(s.sessions / "x.unfinished", "half");
+  const Ran ran = s.mended();
+  CHECK(has(ran.out, "notes.txt: copied as it is"));
+  CHECK(rig::bytes_of(rig::Path(s.out) / "sessions" / "notes.txt") == "mine");
+  CHECK(!std::filesystem::exists(rig::Path(s.out) / "sessions" / "x.unfinished"));
+}
+
+TEST_CASE("check says what no file holds, and cannot say anything of no studio") {
+  const Studio s;
+  session::Began later = began();
+  later.part = 1;
+  later.from = 3;
+  session::Line first{3, 0, 1795617120000, "", later},
+      line{3, 0, 1795617120000, "", session::Left{}};
+  const auto one = session::encode(first, 0);
+  const auto two = session::encode(line, one->check);
+  rig::put(s.sessions / "x-a83f-c41e08d5.1.jsonl", one->bytes + two->bytes);
+  const Ran ran = run({"check", s.name});
+  CHECK(ran.status == 1);
+  CHECK(has(ran.out, "session c41e08d5: lines 0 to 2 are in no file"));
+  CHECK(run({"check", (s.path / "nowhere").string()}).status == 2);
+  const rig::Folder broken;
+  rig::put(broken.path / "sessions", "a file where a folder should be");
+  CHECK(run({"check", broken.path.string()}).status == 2);
+}

@@ -1,0 +1,233 @@
+// Every call an evening makes to the disk fails, once and from then on, with every errno a full, a
+// worn, a locked and a crowded disk gives; at home alone, and where there is nowhere else to go.
+#include "bench/record.hpp"
+#include "commands/clock.hpp"
+#include "faults/evening.hpp"
+
+#include <cerrno>
+
+using namespace faults;
+
+namespace {
+
+const char* const kinds[] = {"write", "force", "open", "folder"};
+
+// All of them in a long run, one after the other in a short one.
+std::vector<std::string> codes(int n) {
+  const std::vector<std::string> all{"ENOSPC", "EIO", "EROFS", "EMFILE"};
+  if (is_long()) return all;
+  return {all[(static_cast<std::size_t>(n) + seed()) % all.size()]};
+}
+
+disk::Fault fault(const std::string& kind, int n, const std::string& code) {
+  return disk::parse_fault("fail-" + kind + ":" + std::to_string(n) + ":" + code).value();
+}
+
+struct Outcome {
+  Played evening;
+  std::vector<session::File> files;
+  std::size_t parts() const { return files.size(); }
+};
+
+// What is there now, and what is there when the power goes as well.
+Outcome play_and_check(const Spoilt& spoilt, bool stand_in, int n) {
+  Computer computer;
+  Outcome outcome{play(computer, small_evening(), stand_in, spoilt), {}};
+  outcome.files = files_of(computer);
+  check_left(outcome.files, {outcome.evening});
+  check_only_torn(outcome.files);
+  const auto drawn = seed() * 1'000'000u + static_cast<std::uint32_t>(n);
+  check_left(files_of(*computer.after_power_cut(drawn, Harm::any)), {outcome.evening});
+  return outcome;
+}
+
+bool all_saved(const Played& evening) {
+  return evening.status == 0 &&
+         evening.confirmed == static_cast<std::int64_t>(evening.lines.size()) - 1;
+}
+
+// Calls `check(n, code)` until it says that the n-th call never came; how many did.
+template <class Check>
+int for_every(const std::string& kind, Check check) {
+  for (int n = 1; n < 1000; ++n)
+    for (const std::string& code : codes(n)) {
+      CAPTURE(kind);
+      CAPTURE(n);
+      CAPTURE(code);
+      if (!check(n, code)) return n - 1;
+    }
+  return 1000;
+}
+
+int runs = 0;
+
+}
+
+TEST_CASE("errors: every call fails once, and a new part of the session takes over") {
+  for (const std::string kind : kinds)
+    for (const bool stand_in : {false, true}) {
+      const int calls = for_every(kind, [&](int n, const std::string& code) {
+        ++runs;
+        const Outcome o = play_and_check({fault(kind, n, code), {}}, stand_in, n);
+        CHECK(all_saved(o.evening));
+        if (!o.evening.said) return false;
+        CHECK(o.evening.err.find("adrift") == std::string::npos);
+        bool new_part = false;
+        for (const session::File& file : o.files) new_part |= file.part == 1;
+        CHECK(new_part);
+        return true;
+      });
+      CHECK(calls > 0);
+    }
+  MESSAGE(runs, " evenings so far");
+}
+
+TEST_CASE("errors: every call fails from then on, and the stand-in takes over") {
+  for (const std::string kind : kinds) {
+    const int calls = for_every(kind, [&](int n, const std::string& code) {
+      ++runs;
+      const Outcome o = play_and_check({fault(kind + "-from", n, code), {}}, true, n);
+      CHECK(all_saved(o.evening));
+      if (!o.evening.said) return false;
+      // Said at the end, unless the evening came home again before: a force may fail where the
+      // part that follows needs none.
+      CHECK(o.evening.err.find(adrift_folder.string()) != std::string::npos);
+      return true;
+    });
+    CHECK(calls > 0);
+  }
+  MESSAGE(runs, " evenings so far");
+}
+
+TEST_CASE("errors: every call fails from then on, and there is nowhere else: said, with how much") {
+  for (const std::string kind : kinds)
+    for (const bool stand_in : {false, true}) {
+      const int calls = for_every(kind, [&](int n, const std::string& code) {
+        ++runs;
+        const disk::Fault at_home = fault(kind + "-from", n, code);
+        // Where there is a stand-in, it has never worked.
+        const disk::Fault adrift = fault(kind + "-from", 1, code);
+        const Outcome o = play_and_check({at_home, adrift}, stand_in, n);
+        if (!o.evening.said) {
+          CHECK(all_saved(o.evening));
+          return false;
+        }
+        CHECK(o.evening.status == 1);
+        const auto unsaved =
+            static_cast<std::int64_t>(o.evening.lines.size()) - 1 - o.evening.confirmed;
+        CHECK(unsaved > 0);
+        CHECK(o.evening.err.find(std::to_string(unsaved) + " entries are not saved") == 0);
+        return true;
+      });
+      CHECK(calls > 0);
+    }
+  MESSAGE(runs, " evenings so far");
+}
+
+TEST_CASE("errors: a disk that fails for a while, and works again: nothing is missing") {
+  for (const int changes : {1, 2, 3, 7, 20}) {
+    int n = 1;
+    for (;; ++n) {
+      CAPTURE(changes);
+      CAPTURE(n);
+      REQUIRE(n < 1000);
+      Computer computer;
+      computer.outage(Computer::home, n, changes, ENOSPC);
+      computer.outage(Computer::adrift, 1, changes, EROFS);
+      const Played evening = play(computer, small_evening());
+      ++runs;
+      const auto files = files_of(computer);
+      check_left(files, {evening});
+      check_only_torn(files);
+      if (computer.changes(Computer::home) < n) break; // past the last one
+      // An outage up to the end of the evening leaves something unsaved; one before it does not.
+      if (computer.changes(Computer::home) >= n + changes &&
+          computer.changes(Computer::adrift) >= changes)
+        CHECK(all_saved(evening));
+    }
+    CHECK(n > 20);
+  }
+  MESSAGE(runs, " evenings so far");
+}
+
+namespace {
+
+void tap_a_batch(commands::Driver& driver, commands::ScriptedClock& clock) {
+  std::vector<std::string> pads{"pigment pb29", "weigh", "digit 1", "digit 0", "enter", "begin"};
+  for (int i = 0; i < 100; ++i) pads.push_back(i % 3 == 0 ? "add water" : "add gum_12");
+  pads.push_back("undo");
+  pads.push_back("felt right");
+  for (const std::string& pad : pads) {
+    clock.pass(1000);
+    driver.feed(bench::Tap{bench::pad_named(pad).value()}, clock.now());
+    driver.poll(clock.now());
+  }
+}
+
+commands::Setup setup_on(Computer& computer) {
+  commands::Setup setup;
+  setup.studio = studio_folder;
+  setup.adrift = adrift_folder;
+  setup.home_files = [&] { return computer.files(Computer::home); };
+  setup.adrift_files = [&] { return computer.files(Computer::adrift); };
+  setup.session = "c41e08d5a1b2";
+  setup.device = "a83f";
+  setup.looks_again = false;
+  return setup;
+}
+
+constexpr std::chrono::seconds long_enough{60};
+
+}
+
+// While the disk is inside a call that does not return, feed() and poll() do: else this would hang.
+TEST_CASE("errors: storage that does not answer: every tap counts, is shown unsaved, and waits") {
+  Computer computer;
+  commands::ScriptedClock clock(seed());
+  clock.set_wall(1795617120000, 60);
+  commands::Driver driver(setup_on(computer), clock.now());
+  REQUIRE(driver.settle(clock.now(), long_enough));
+  computer.hold();
+  tap_a_batch(driver, clock);
+  const auto& bench = driver.bench();
+  const std::vector<session::Line> lines = bench.logs.front().lines;
+  CHECK(lines.size() > 100);
+  CHECK(driver.unsaved() == lines.size());
+  CHECK_FALSE(driver.saved());
+  CHECK_FALSE(bench.saving.confirmed);
+  CHECK(computer.folder(studio_folder / "sessions").empty());
+
+  computer.let_go();
+  CHECK(driver.settle(clock.now(), long_enough));
+  CHECK(driver.saved() == lines.back().n);
+  CHECK(bench.saving.confirmed == lines.back().n);
+  const auto logs = session::join_parts(files_of(computer));
+  REQUIRE(logs.size() == 1);
+  CHECK(logs[0].lines == lines);
+
+  Computer quick; // the taps counted as on a disk that answers
+  commands::ScriptedClock same(seed());
+  same.set_wall(1795617120000, 60);
+  commands::Driver other(setup_on(quick), same.now());
+  REQUIRE(other.settle(same.now(), long_enough));
+  tap_a_batch(other, same);
+  CHECK(other.bench().logs.front().lines == lines);
+}
+
+TEST_CASE("errors: both disks stuck is known at once, and not while there is hope") {
+  Computer computer;
+  computer.outage(Computer::home, 1, 1000, ENOSPC);
+  computer.outage(Computer::adrift, 1, 1000, EROFS);
+  commands::ScriptedClock clock(seed());
+  commands::Driver driver(setup_on(computer), clock.now());
+  REQUIRE(driver.settle(clock.now(), long_enough));
+  CHECK_FALSE(driver.stuck());
+  tap_a_batch(driver, clock);
+  CHECK_FALSE(driver.settle(clock.now(), long_enough));
+  CHECK(driver.stuck());
+  CHECK(driver.bench().saving.failure);
+  driver.feed(bench::Leaving{}, clock.now());
+  CHECK_FALSE(driver.stuck()); // tried once more
+  CHECK_FALSE(driver.settle(clock.now(), long_enough));
+  CHECK(driver.stuck());
+}

@@ -1,0 +1,178 @@
+#!/usr/bin/python3
+"""Fills a real disk, a small tmpfs of its own, while the real program plays a script into it.
+
+Usage: full.py SLABSIDE [TIMES [SEED]]     TIMES: how often a full disk gets room again, 3 unless
+                                           said; prints what it found. Ends with 77 where no file
+                                           system can be mounted.
+
+The same script and seed give the same lines, so one run on a roomy disk is the truth.
+- Full for good, with a stand-in: everything is saved, in two places, and shows as the truth does;
+  once there is room, the next start brings it home, and home alone shows it.
+- Full for good, with nowhere else: the program says how many entries are not saved, and every line
+  that it reported as saved is there, as in the truth.
+- Full for a while: everything is saved in the end.
+"""
+
+import json
+import pathlib
+import random
+import subprocess
+import sys
+import tempfile
+import threading
+import time
+
+from soak import script_of
+
+MINUTES = 2  # of a script like soak.py's
+PAGE = 4096  # tmpfs gives room by the page
+PACE = "300"
+
+
+class Mounted:
+    """A tmpfs; removed at the end."""
+
+    def __init__(self, folder, size, inodes=100):
+        self.folder = folder
+        folder.mkdir()
+        mount = ["mount", "-t", "tmpfs", "-o", f"size={size},nr_inodes={inodes}", "slabside", folder]
+        self.mounted = subprocess.run(mount, capture_output=True).returncode == 0
+
+    def make_room(self):
+        remount = ["mount", "-o", "remount,size=1m,nr_inodes=100", self.folder]
+        subprocess.run(remount, check=True, capture_output=True)
+
+    def __enter__(self):
+        return self
+
+    def __exit__(self, *_):
+        if self.mounted:
+            subprocess.run(["umount", self.folder], check=True)
+
+
+class Slabside:
+    def __init__(self, program, script):
+        self.program, self.script = program, script
+
+    def run(self, *words):
+        return subprocess.run([self.program, *words], capture_output=True, text=True)
+
+    def play(self, studio, adrift="", *more, script=None):
+        return self.run("play", script or self.script, "--studio", studio, "--adrift", adrift,
+                        "--report", *more)
+
+    def shown(self, studio, adrift=""):
+        """The script's last batch as numbers, of everything that lies there."""
+        run = self.run("show", "last", "--json", "--studio", studio, "--adrift", adrift)
+        assert run.returncode == 0, run.stderr
+        return json.loads(run.stdout)
+
+    def check(self, studio):
+        run = self.run("check", studio)
+        assert run.returncode == 0, run.stdout + run.stderr
+
+
+def reported(out):
+    return max((int(line.split()[1]) for line in out.splitlines() if line.startswith("saved ")),
+               default=-1)
+
+
+def lines_of(studio):
+    """By number, without what binds a line to its file. Torn ends are passed over."""
+    found = {}
+    for file in sorted((studio / "sessions").glob("*")) if (studio / "sessions").exists() else []:
+        for text in file.read_text().split("\n")[:-1]:
+            line = json.loads(text)
+            if line["e"] != "began":
+                found[line["n"]] = {k: v for k, v in line.items() if k not in "pc"}
+    return found
+
+
+def fill_for_good(slabside, folder, truth, size, inodes):
+    with Mounted(folder / "home", size, inodes) as home:
+        adrift = folder / "adrift"
+        run = slabside.play(home.folder, adrift)
+        assert run.returncode == 0, run.stderr
+        struck = str(adrift) in run.stderr
+        assert slabside.shown(home.folder, adrift) == truth["shown"]
+        home.make_room()
+        nothing = folder / "nothing.taps"
+        nothing.write_text("wait 1\n")
+        run = slabside.play(home.folder, adrift, script=nothing)
+        assert run.returncode == 0, run.stderr
+        assert slabside.shown(home.folder) == truth["shown"], "it did not come home"
+        slabside.check(home.folder)
+    return struck
+
+
+def fill_with_nowhere_else(slabside, folder, truth, size, inodes):
+    with Mounted(folder / "home", size, inodes) as home:
+        run = slabside.play(home.folder)
+        saved, found = reported(run.stdout), lines_of(home.folder)
+        unsaved = len(truth["lines"]) - saved  # the truth has no line 0 here: began is left out
+        if run.returncode == 0:
+            assert unsaved == 0
+        else:
+            assert run.stderr.startswith(f"{unsaved} entries are not saved."), run.stderr
+        for n in range(1, saved + 1):
+            assert found.get(n) == truth["lines"][n], f"line {n} of {saved} saved"
+        for n, line in found.items():
+            assert line == truth["lines"][n], f"line {n} was not tapped so"
+    return run.returncode != 0
+
+
+def fill_for_a_while(slabside, folder, truth, after):
+    """A file takes all the room, and is removed in the middle of the evening."""
+    with Mounted(folder / "home", 16 * PAGE) as home:
+        filler = home.folder / "filler"
+        filler.write_bytes(bytes(15 * PAGE))
+        timer = threading.Timer(after, filler.unlink)
+        timer.start()
+        run = slabside.play(home.folder, "", "--pace", PACE)
+        timer.join()
+        assert run.returncode == 0, run.stderr
+        assert slabside.shown(home.folder) == truth["shown"]
+        slabside.check(home.folder)
+    return "failed " in run.stdout
+
+
+def main():
+    times = int(sys.argv[2]) if len(sys.argv) > 2 else 3
+    seed = int(sys.argv[3]) if len(sys.argv) > 3 else 1
+    rng = random.Random(seed)
+    with tempfile.TemporaryDirectory() as name:
+        folder = pathlib.Path(name)
+        script = folder / "script"
+        script.write_text("\n".join(script_of(MINUTES, seed)[0].lines) + "\n")
+        slabside = Slabside(sys.argv[1], script)
+        with Mounted(folder / "try", PAGE) as tried:
+            if not tried.mounted:
+                print("not run: no file system can be mounted here; it takes root")
+                return 77
+        began = time.monotonic()
+        assert slabside.play(folder / "truth", "", "--pace", PACE).returncode == 0
+        seconds = time.monotonic() - began
+        truth = {"shown": slabside.shown(folder / "truth"), "lines": lines_of(folder / "truth")}
+
+        pages = sum(file.stat().st_size for file in (folder / "truth").rglob("*")) // PAGE
+        cases = [(size * PAGE, 100) for size in range(1, pages + 2)]
+        cases += [(64 * PAGE, inodes) for inodes in range(1, 5)]
+        struck = 0
+        for i, (size, inodes) in enumerate(cases):
+            for kind in (fill_for_good, fill_with_nowhere_else):
+                here = folder / f"{kind.__name__}{i}"
+                here.mkdir()
+                struck += kind(slabside, here, truth, size, inodes)
+        again = 0
+        for i in range(times):
+            here = folder / f"while{i}"
+            here.mkdir()
+            again += fill_for_a_while(slabside, here, truth, rng.uniform(0, 0.7) * seconds)
+    print(f"seed {seed}: {2 * len(cases)} disks of {len(cases)} sizes, {struck} filled up; "
+          f"{again} of {times} had room again later; nothing lost")
+    assert struck > len(cases) and (times < 10 or again > 0), "the disks did not fill up"
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())

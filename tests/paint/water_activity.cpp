@@ -1,0 +1,102 @@
+#include "paint/water_activity.hpp"
+
+#include "paint/air_random.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <limits>
+
+using namespace paint;
+using words::Say;
+
+namespace {
+const double none = std::nan("");
+const double endless = std::numeric_limits<double>::infinity();
+const Wet paint_of_ten_grams{
+    .gum_g = 2, .glycerin_g = 0.1, .honey_g = 0.3, .water_g = 4.6, .volume_mL = 8.4};
+}
+
+TEST_CASE("what cannot be known of held water is an error with words") {
+  const Wet wet = paint_of_ten_grams;
+  CHECK(held_water_g(wet, -0.01, 22).error().what == Say::humidity_out_of_range);
+  CHECK(held_water_g(wet, 1.01, 22).error().what == Say::humidity_out_of_range);
+  CHECK(held_water_g(wet, 0.981, 22).error().what == Say::humidity_above_held);
+  CHECK(words::message(held_water_g(wet, 0.99, 22).error()) ==
+        "What paint holds is known up to 98 % humidity: 99.0 % is more.");
+  for (double bad : {none, endless}) {
+    CHECK(held_water_g(wet, bad, 22).error().what == Say::not_a_number);
+    CHECK(held_water_g({.gum_g = bad}, 0.5, 22).error().what == Say::not_a_number);
+    CHECK(water_activity({.water_g = bad}, 22).error().what == Say::not_a_number);
+  }
+  for (double t : {-0.1, 70.1, none}) {
+    CHECK(held_water_g(wet, 0.5, t).error().what == Say::temperature_out_of_range);
+    CHECK(water_activity(wet, t).error().what == Say::temperature_out_of_range);
+  }
+  CHECK(held_water_g({.honey_g = -1}, 0.5, 22).error().what == Say::negative_amount);
+  CHECK(water_activity({}, 22).error().what == Say::nothing_to_dry);
+  CHECK(*held_water_g({}, 0.5, 22) == 0);
+}
+
+TEST_CASE("a solute has a mass and a constant") {
+  CHECK(held_by({0, 2}, 0.9).error().what == Say::measure_not_positive);
+  CHECK(held_by({180, none}, 0.9).error().what == Say::measure_not_positive);
+  CHECK(held_by(honey_sugars, 0.99).error().what == Say::humidity_above_held);
+  CHECK(held_by(honey_sugars, none).error().what == Say::not_a_number);
+  CHECK(*held_by(honey_sugars, 0) == 0);
+}
+
+TEST_CASE("Norrish's law turned round gives the activity back") {
+  CHECK(rc::check("norrish", [] {
+    const Solute solute{any::between(60, 400), any::between(0.5, 7)};
+    const double a = any::between(0.01, 0.98);
+    const double water = *held_by(solute, a) / 18.015;
+    const double x = water / (water + 1 / solute.g_per_mol);
+    RC_ASSERT(std::abs(x * std::exp(-solute.norrish_k * (1 - x) * (1 - x)) - a) < 1e-9);
+  }));
+}
+
+TEST_CASE("water held grows with humidity and with what holds it, and adds up") {
+  CHECK(rc::check("held", [] {
+    const Wet wet = any::wet();
+    const double t = any::between(0, 70);
+    const double h = any::between(0, 0.97);
+    const double held = *held_water_g(wet, h, t);
+    if (held > 0) RC_ASSERT(*held_water_g(wet, h + 0.01, t) > held);
+    const double parts = *held_water_g({.gum_g = wet.gum_g}, h, t) +
+                         *held_water_g({.glycerin_g = wet.glycerin_g}, h, t) +
+                         *held_water_g({.honey_g = wet.honey_g}, h, t);
+    RC_ASSERT(std::abs(parts - held) <= 1e-12 * (1 + held));
+    RC_ASSERT(*held_water_g(wet, 0, t) < 1e-12);
+  }));
+}
+
+TEST_CASE("water activity is the inverse of held water") {
+  CHECK(rc::check("inverse", [] {
+    Wet wet = any::wet();
+    const double t = any::between(0, 70);
+    const double a = any::between(0, 0.98);
+    wet.water_g = *held_water_g(wet, a, t);
+    if (wet.water_g <= 0) RC_DISCARD("nothing holds water");
+    RC_ASSERT(std::abs(*water_activity(wet, t) - a) < 1e-9);
+  }));
+}
+
+TEST_CASE("activity rises with water from 0 to 1, without a step at 0.98") {
+  CHECK(rc::check("rises", [] {
+    Wet wet = any::wet();
+    const double t = any::between(0, 70);
+    if (*held_water_g(wet, 0.9, t) <= 0) RC_DISCARD("nothing holds water");
+    const double before = *water_activity(wet, t);
+    wet.water_g += 0.1;
+    RC_ASSERT(*water_activity(wet, t) > before);
+    RC_ASSERT(*water_activity(wet, t) < 1);
+    wet.water_g = 0;
+    RC_ASSERT(*water_activity(wet, t) < 1e-9);
+    wet.water_g = *held_water_g(wet, 0.98, t) * (1 + 1e-9);
+    RC_ASSERT(std::abs(*water_activity(wet, t) - 0.98) < 1e-8);
+    wet.water_g = 1e9;
+    RC_ASSERT(*water_activity(wet, t) > 0.999999);
+  }));
+  CHECK(*water_activity({.water_g = 1, .volume_mL = 1}, 22) == 1);
+}

@@ -1,0 +1,130 @@
+// What a new file or folder says of itself when it is done: that it lies on the disk. Looked at by
+// what was asked of the system, call by call.
+#include "disk/faulty.hpp"
+#include "disk/rig.hpp"
+#include "studio/mend.hpp"
+#include "studio/pack.hpp"
+
+#include <doctest/doctest.h>
+
+namespace {
+
+using rig::Path;
+
+// Passes every call on, and keeps what no power cut may find: bytes written or names made, and not
+// forced since.
+class Watched : public disk::Files {
+public:
+  std::set<Path> unsafe;
+
+  disk::Done make_folder(const Path& folder) override {
+    unsafe.insert(folder.parent_path());
+    return real_->make_folder(folder);
+  }
+  disk::Opened open_new(const Path& file) override {
+    const disk::Opened opened = real_->open_new(file);
+    names_[opened.handle] = file;
+    unsafe.insert(file);
+    unsafe.insert(file.parent_path());
+    return opened;
+  }
+  disk::Done write(int handle, std::string_view bytes) override {
+    unsafe.insert(names_[handle]);
+    return real_->write(handle, bytes);
+  }
+  disk::Done force(int handle) override {
+    unsafe.erase(names_[handle]);
+    return real_->force(handle);
+  }
+  disk::Done force_folder(const Path& folder) override {
+    unsafe.erase(folder);
+    return real_->force_folder(folder);
+  }
+  disk::Done rename(const Path& from, const Path& to) override {
+    CHECK(unsafe == std::set<Path>{to.parent_path()}); // all that lies in it was forced before
+    unsafe.insert(to.parent_path());
+    return real_->rename(from, to);
+  }
+  void close(int handle) override { real_->close(handle); }
+  disk::Done remove(const Path& file) override { return real_->remove(file); }
+  disk::Listed list(const Path& folder) override { return real_->list(folder); }
+  disk::Bytes read(const Path& file) override { return real_->read(file); }
+  disk::Sized size(const Path& file) override { return real_->size(file); }
+
+private:
+  const std::unique_ptr<disk::Files> real_ = disk::posix_files();
+  std::map<int, Path> names_;
+};
+
+struct Workshop : rig::Folder {
+  Path studio = path / "studio", pack = path / "p.zip", out = path / "new";
+  Workshop() {
+    std::filesystem::create_directories(studio / "sessions");
+    std::filesystem::create_directories(studio / "photos");
+    rig::put(studio / "sessions" / "a.jsonl", "");
+    rig::put(studio / "photos" / "p.jpg", "jpg");
+  }
+};
+
+}
+
+TEST_CASE("a pack, an unpacked and a mended studio are forced before they are said to be there") {
+  const Workshop w;
+  Watched files;
+  REQUIRE(studio::pack(files, w.studio, w.pack));
+  CHECK(files.unsafe.empty());
+  REQUIRE(studio::unpack(files, w.pack, w.out));
+  CHECK(files.unsafe.empty());
+  REQUIRE(studio::mend(files, w.studio, w.path / "mended"));
+  CHECK(files.unsafe.empty());
+}
+
+TEST_CASE("a folder that somebody makes meanwhile stays, and is not written over") {
+  class Meddled final : public Watched {
+  public:
+    explicit Meddled(Path place) : place_(std::move(place)) {}
+    disk::Done make_folder(const Path& folder) override {
+      if (folder == place_) std::filesystem::create_directory(place_);
+      return Watched::make_folder(folder);
+    }
+
+  private:
+    const Path place_;
+  };
+  const Workshop w;
+  Meddled files(w.out);
+  const auto mended = studio::mend(files, w.studio, w.out);
+  REQUIRE(!mended);
+  CHECK(mended.error().what == words::Say::folder_there);
+  CHECK(std::filesystem::is_empty(w.out));
+}
+
+TEST_CASE("whichever call fails, mending leaves a whole studio or none") {
+  int failures = 0;
+  for (int nth = 1;; ++nth) {
+    const auto fault = disk::parse_fault("fail-from:" + std::to_string(nth) + ":EIO");
+    const Workshop w;
+    const auto files = disk::faulty_files(disk::posix_files(), *fault);
+    const auto mended = studio::mend(*files, w.studio, w.out);
+    if (mended) break;
+    ++failures;
+    CHECK(words::message(mended.error()).find("Input/output error") != std::string::npos);
+    std::size_t there = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(w.path))
+      there += entry.path() == w.studio ? 0 : 1;
+    // The last call forces the folder's own name, which it has by then.
+    CHECK(there == (std::filesystem::exists(w.out / "photos" / "p.jpg") ? 1 : 0));
+  }
+  CHECK(failures > 10);
+}
+
+TEST_CASE("a file that cannot be read is lost from the mended studio, and said") {
+  const Workshop w;
+  // The first two calls that read list a folder and read its one file.
+  const auto files = disk::faulty_files(disk::posix_files(), *disk::parse_fault("fail-read:2:EIO"));
+  const auto mended = studio::mend(*files, w.studio, w.out);
+  REQUIRE(mended);
+  REQUIRE(mended->lost.size() == 1);
+  CHECK(mended->lost[0].what == words::Say::disk_read_failed);
+  CHECK(!std::filesystem::exists(w.out / "sessions" / "a.jsonl"));
+}

@@ -1,0 +1,328 @@
+// Packing and unpacking: the whole studio or nothing, and nothing hostile.
+#include "disk/faulty.hpp"
+#include "disk/rig.hpp"
+#include "studio/pack.hpp"
+#include "studio/zip.hpp"
+
+#include <archive.h>
+#include <archive_entry.h>
+#include <doctest/doctest.h>
+
+#include <cerrno>
+
+namespace {
+
+using rig::Path;
+using words::Say;
+using Tree = std::map<std::string, std::string>;
+
+const auto files = disk::posix_files();
+
+Tree tree(const Path& folder) {
+  Tree all;
+  for (const auto& entry : std::filesystem::recursive_directory_iterator(folder))
+    if (entry.is_regular_file())
+      all[entry.path().lexically_relative(folder).string()] = rig::bytes_of(entry.path());
+  return all;
+}
+
+struct Workshop : rig::Folder {
+  Path studio = path / "studio", pack = path / "p.zip", out = path / "new";
+  Workshop() {
+    std::filesystem::create_directories(studio / "sessions");
+    std::filesystem::create_directories(studio / "photos");
+    put("sessions/b.jsonl", "two\n");
+    put("sessions/a.jsonl", "one\n");
+    put("sessions/empty.jsonl", "");
+    put("photos/p.jpg", std::string(100'000, '\0') + "jpg");
+  }
+  void put(const std::string& name, const std::string& bytes) const {
+    rig::put(studio / name, bytes);
+  }
+  // Nothing else lies beside the studio.
+  std::size_t beside() const {
+    std::size_t count = 0;
+    for (const auto& entry : std::filesystem::directory_iterator(path))
+      count += entry.path() != studio && entry.path() != pack ? 1 : 0;
+    return count;
+  }
+};
+
+// Why a pack is refused; that nothing is left of it, and that the error names the file and the
+// entry, is looked at each time.
+std::string refused(const std::string& bytes, const std::string& entry = "") {
+  const Workshop w;
+  rig::put(w.pack, bytes);
+  const auto unpacked = studio::unpack(*files, w.pack, w.out);
+  REQUIRE(!unpacked);
+  CHECK(unpacked.error().what == Say::unpack_refused);
+  CHECK(unpacked.error().args.at(0) == w.pack.string());
+  CHECK(unpacked.error().args.at(1).find(entry) != std::string::npos);
+  CHECK(w.beside() == 0);
+  const auto inspected = studio::inspect(bytes);
+  REQUIRE(!inspected);
+  CHECK(inspected.error().args.at(1) == unpacked.error().args.at(1));
+  return unpacked.error().args.at(1);
+}
+
+std::string entry_refused(const zip::Entry& entry) {
+  return refused(zip::of({{"sessions/good.jsonl", "good\n"}, entry}));
+}
+
+std::string why(Say reason, const std::string& name) { return words::say(reason, {name}); }
+
+// By the library: what is made by hand cannot compress.
+std::string deflated(const std::string& name, std::size_t zeros) {
+  std::string bytes(1'000'000, '\0');
+  std::size_t used = 0;
+  archive* a = archive_write_new();
+  archive_write_set_format_zip(a);
+  archive_write_set_bytes_in_last_block(a, 1);
+  REQUIRE(archive_write_open_memory(a, bytes.data(), bytes.size(), &used) == ARCHIVE_OK);
+  archive_entry* e = archive_entry_new();
+  archive_entry_set_pathname(e, name.c_str());
+  archive_entry_set_filetype(e, AE_IFREG);
+  archive_entry_set_perm(e, 0644);
+  REQUIRE(archive_write_header(a, e) == ARCHIVE_OK);
+  const std::string block(1 << 20, '\0');
+  for (; zeros > 0; zeros -= std::min(zeros, block.size()))
+    REQUIRE(archive_write_data(a, block.data(), std::min(zeros, block.size())) > 0);
+  archive_entry_free(e);
+  REQUIRE(archive_write_close(a) == ARCHIVE_OK);
+  archive_write_free(a);
+  return bytes.substr(0, used);
+}
+
+}
+
+TEST_CASE("a studio packed and unpacked is the same studio") {
+  const Workshop w;
+  const auto packed = studio::pack(*files, w.studio, w.pack);
+  REQUIRE(packed);
+  CHECK(packed->files == 4);
+  CHECK(packed->bytes == 100'011);
+  CHECK(packed->left_out.empty());
+  const auto inspected = studio::inspect(rig::bytes_of(w.pack));
+  REQUIRE(inspected);
+  CHECK(inspected->files == 4);
+  CHECK(inspected->bytes == 100'011);
+  const auto unpacked = studio::unpack(*files, w.pack, w.out / "");
+  REQUIRE(unpacked);
+  CHECK(unpacked->files == 4);
+  CHECK(tree(w.out) == tree(w.studio));
+  CHECK(w.beside() == 1);
+}
+
+TEST_CASE("the same studio packs to the same bytes, whenever and in whatever order it was made") {
+  const Workshop w, other;
+  std::filesystem::last_write_time(other.studio / "sessions" / "a.jsonl",
+                                   std::filesystem::file_time_type());
+  std::filesystem::remove(other.studio / "sessions" / "b.jsonl");
+  other.put("sessions/b.jsonl", "two\n");
+  REQUIRE(studio::pack(*files, w.studio, w.pack));
+  setenv("TZ", "Pacific/Auckland", 1);
+  tzset();
+  REQUIRE(studio::pack(*files, other.studio, other.pack));
+  unsetenv("TZ");
+  tzset();
+  CHECK(rig::bytes_of(w.pack) == rig::bytes_of(other.pack));
+}
+
+TEST_CASE("what belongs to no studio is left out of the pack, and named") {
+  const Workshop w;
+  const Tree before = tree(w.studio);
+  w.put("sessions/notes.txt", "");
+  w.put("sessions/.hidden.jsonl", "");
+  w.put("photos/x.jpg.17.unfinished", "half");
+  std::filesystem::create_symlink(w.studio / "sessions" / "a.jsonl",
+                                  w.studio / "sessions" / "link.jsonl");
+  const auto packed = studio::pack(*files, w.studio, w.pack);
+  REQUIRE(packed);
+  CHECK(packed->left_out == std::vector<std::string>{"sessions/.hidden.jsonl", "sessions/notes.txt",
+                                                     "photos/x.jpg.17.unfinished"});
+  REQUIRE(studio::unpack(*files, w.pack, w.out));
+  CHECK(tree(w.out) == before);
+}
+
+TEST_CASE("what could not be unpacked is not packed") {
+  const auto refusal = [](const std::string& name) {
+    const Workshop w;
+    w.put(name, "");
+    const auto packed = studio::pack(*files, w.studio, w.pack);
+    REQUIRE(!packed);
+    CHECK(packed.error().what == Say::pack_refused);
+    CHECK(!std::filesystem::exists(w.pack));
+    return packed.error().args.at(1);
+  };
+  CHECK(refusal("sessions/A.jsonl") == why(Say::entry_twice, "sessions/a.jsonl"));
+  CHECK(refusal("sessions/x\ny.jsonl") == why(Say::entry_odd_name, "sessions/x\ny.jsonl"));
+  CHECK(refusal("photos/caf\xc3\xa9.jpg") == why(Say::entry_odd_name, "photos/caf\xc3\xa9.jpg"));
+}
+
+TEST_CASE("nothing to pack is said") {
+  const rig::Folder folder;
+  const auto packed = studio::pack(*files, folder.path, folder.path / "p.zip");
+  REQUIRE(!packed);
+  CHECK(packed.error().what == Say::pack_nothing);
+}
+
+TEST_CASE("neither a pack nor a folder is ever written over") {
+  const Workshop w;
+  rig::put(w.pack, "mine");
+  CHECK(!studio::pack(*files, w.studio, w.pack));
+  CHECK(rig::bytes_of(w.pack) == "mine");
+  std::filesystem::remove(w.pack);
+  REQUIRE(studio::pack(*files, w.studio, w.pack));
+  std::filesystem::create_directory(w.out);
+  const auto there = studio::unpack(*files, w.pack, w.out);
+  REQUIRE(!there);
+  CHECK(there.error() == words::Error{Say::folder_there, {w.out.string()}});
+  std::filesystem::remove(w.out);
+  std::filesystem::create_symlink("nowhere", w.out);
+  CHECK(!studio::unpack(*files, w.pack, w.out));
+  CHECK(w.beside() == 1);
+}
+
+TEST_CASE("names that lead elsewhere are refused") {
+  for (const char* name :
+       {"/etc/passwd", "../a.jsonl", "sessions/../../a.jsonl", "sessions/..", "sessions//a.jsonl",
+        "./sessions/a.jsonl", "sessions/./a.jsonl", "..", "//host/share/a.jsonl"})
+    CHECK(entry_refused({name, "x"}) == why(Say::entry_leaves, name));
+  for (const char* name :
+       {"C:/sessions/a.jsonl", "sessions/a.jsonl:stream", "sessions/a\x01.jsonl",
+        "sessions/a\n.jsonl", "sessions/a\x7f.jsonl", "photos/caf\xe9.jpg", "sessions/a*.jsonl"})
+    CHECK(entry_refused({name, "x"}) == why(Say::entry_odd_name, name));
+  for (const char* name : {"sessions\\..\\..\\a.jsonl", "photos\\a.jpg", "photos/..\\a"})
+    CHECK(entry_refused({name, "x"}) == why(Say::entry_odd_name, name));
+}
+
+TEST_CASE("names outside a studio's two folders are refused") {
+  for (const char* name : {"a.jsonl", "notes/a.jsonl", "sessions/a.txt", "sessions/.jsonl",
+                           "sessions/deep/a.jsonl", "photos/deep/a.jpg", "studio/sessions/a.jsonl"})
+    CHECK(entry_refused({name, "x"}) == why(Say::entry_elsewhere, name));
+}
+
+TEST_CASE("a name with a zero byte is refused, whatever stands behind it") {
+  for (const std::string& name :
+       {std::string("sessions/a.jsonl\0.exe", 21), std::string("\0", 1),
+        std::string("photos/a\0/../../x", 17), std::string("sessions/\0", 10)})
+    CHECK(entry_refused({name, "x"}) == why(Say::entry_odd_name, name));
+}
+
+TEST_CASE("an entry that calls itself otherwise than the list does is refused") {
+  std::string bytes = zip::of({{"photos/a", "x"}, {"photos/b", "y"}});
+  bytes[bytes.find("photos/a") + 7] = 'c'; // at its own place, which comes first
+  CHECK(refused(bytes) == why(Say::entry_unlike, "photos/c"));
+  bytes = zip::of({{"photos/a", "x"}});
+  bytes[bytes.find("photos/a") + 7] = '/';
+  CHECK(refused(bytes) != "");
+}
+
+TEST_CASE("a name that is there twice is refused, capital or not") {
+  CHECK(entry_refused({"sessions/good.jsonl", "x"}) ==
+        why(Say::entry_twice, "sessions/good.jsonl"));
+  CHECK(entry_refused({"sessions/GOOD.jsonl", "x"}) ==
+        why(Say::entry_twice, "sessions/GOOD.jsonl"));
+}
+
+TEST_CASE("links, devices and folders of their own are refused") {
+  for (const std::uint32_t kind : {zip::link, zip::device, zip::pipe, zip::folder})
+    CHECK(entry_refused({"photos/a", "/etc/passwd", kind}) ==
+          why(Say::entry_not_plain, "photos/a"));
+  CHECK(entry_refused({"photos/deep/", "", zip::folder}) == why(Say::entry_leaves, "photos/deep/"));
+}
+
+TEST_CASE("the two folders may have entries of their own") {
+  const auto inspected = studio::inspect(zip::of({{"sessions/", "", zip::folder},
+                                                  {"photos/", "", zip::folder},
+                                                  {"sessions/a.jsonl", "one\n"}}));
+  REQUIRE(inspected);
+  CHECK(inspected->files == 1);
+}
+
+TEST_CASE("encrypted entries and rare ways of compressing are refused") {
+  CHECK(entry_refused({"photos/a", std::string(20, 'x'), zip::plain_file, 1}) ==
+        why(Say::entry_encrypted, "photos/a"));
+  for (const std::uint16_t method : {12, 14, 93, 95, 98}) { // bzip2, lzma, zstd, xz, ppmd
+    const std::string said = entry_refused({"photos/a", "xxxx", zip::plain_file, 0, method});
+    CHECK(said.find("compressed in a way that is not read") != std::string::npos);
+  }
+}
+
+TEST_CASE("a pack that swells is refused, and so is one that is too large") {
+  REQUIRE(studio::inspect(deflated("photos/a", 1 << 20)));
+  CHECK(refused(deflated("photos/a", 8 << 20)) ==
+        words::say(Say::pack_swells, {"photos/a", "100"}));
+}
+
+TEST_CASE("a broken pack is refused") {
+  const zip::Entry good{"sessions/a.jsonl", "one\n"};
+  const std::string whole = zip::of({good});
+  REQUIRE(studio::inspect(whole));
+  const std::string no_zip = words::say(Say::pack_no_zip);
+  for (std::size_t cut = 0; cut < whole.size(); ++cut)
+    CHECK(refused(whole.substr(0, cut)) == no_zip);
+  CHECK(refused("one\n") == no_zip);
+  zip::Entry wrong = good;
+  wrong.crc_off_by = 1;
+  CHECK(refused(zip::of({wrong})).find("sessions/a.jsonl") != std::string::npos);
+  wrong = good;
+  wrong.size = 5;
+  CHECK(refused(zip::of({wrong})).find("sessions/a.jsonl") != std::string::npos);
+}
+
+TEST_CASE("one byte of a pack changed: refused, or the same studio") {
+  const std::string whole =
+      zip::of({{"sessions/a.jsonl", "one\n"}, {"photos/b", "a photo"}, {"photos/c", ""}});
+  const Tree same{{"sessions/a.jsonl", "one\n"}, {"photos/b", "a photo"}, {"photos/c", ""}};
+  int refusals = 0;
+  for (std::size_t at = 0; at < whole.size(); ++at) {
+    std::string changed = whole;
+    changed[at] = static_cast<char>(changed[at] ^ 0x10);
+    const Workshop w;
+    rig::put(w.pack, changed);
+    if (!studio::unpack(*files, w.pack, w.out)) {
+      CHECK(w.beside() == 0);
+      ++refusals;
+      continue;
+    }
+    for (const auto& [name, bytes] : tree(w.out)) { // a name is held by no check value
+      bool known = false;
+      for (const auto& [_, other] : same) known |= other == bytes;
+      CHECK(known);
+    }
+  }
+  CHECK(refusals > 100);
+}
+
+TEST_CASE("whichever call fails, packing leaves no pack and unpacking no folder") {
+  for (const char* call : {"fail", "fail-from"})
+    for (int nth = 1;; ++nth) {
+      const auto fault = disk::parse_fault(std::string(call) + ":" + std::to_string(nth) + ":EIO");
+      REQUIRE(fault);
+      const Workshop w;
+      const auto faulty = disk::faulty_files(disk::posix_files(), *fault);
+      const auto packed = studio::pack(*faulty, w.studio, w.pack);
+      if (packed) break;
+      CHECK(words::message(packed.error()).find("Input/output error") != std::string::npos);
+      // A disk that fails from then on cannot take the half away either.
+      if (fault->from) continue;
+      CHECK(!std::filesystem::exists(w.pack));
+    }
+  const Workshop w;
+  REQUIRE(studio::pack(*files, w.studio, w.pack));
+  for (int nth = 1;; ++nth) {
+    const auto fault = disk::parse_fault("fail-from:" + std::to_string(nth) + ":EIO");
+    const auto faulty = disk::faulty_files(disk::posix_files(), *fault);
+    const auto unpacked = studio::unpack(*faulty, w.pack, w.out);
+    if (unpacked) break;
+    CHECK(words::message(unpacked.error()).find("Input/output error") != std::string::npos);
+    // The last call forces the new folder's own name: by then it stands whole.
+    if (std::filesystem::exists(w.out)) {
+      CHECK(tree(w.out) == tree(w.studio));
+      std::filesystem::remove_all(w.out);
+    }
+    CHECK(w.beside() == 0);
+  }
+  CHECK(tree(w.out) == tree(w.studio));
+}

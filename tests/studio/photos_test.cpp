@@ -1,0 +1,148 @@
+// A line never names a photo that is not there whole: on disks that fail at every call in turn,
+// with the power cut at the end.
+#include "disk/faulty.hpp"
+#include "disk/rig.hpp"
+#include "studio/photos.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace studio;
+
+namespace {
+
+const std::string bytes = rig::bytes_of(SLABSIDE_ROOT "/tests/studio/pictures/base.jpg");
+
+session::Photo photo() {
+  const auto made = photo_from(bytes, session::PhotoOf::swatch);
+  REQUIRE(made);
+  return *made;
+}
+
+std::vector<session::Line> lines() {
+  session::Began began;
+  began.session = "c41e08d5";
+  began.device = "a83f";
+  began.local = "2026-11-25T15:32:00+01:00";
+  return {{0, 0, 1795617120000, "", began},
+          {1, 0, 1795617120000, "7f3a91c2", photo()},
+          {2, 0, 1795617120000, "", session::Left{}}};
+}
+
+// A disk with its bell, over files in memory or wherever.
+struct Kept {
+  Bell bell;
+  std::unique_ptr<disk::Disk> disk;
+
+  explicit Kept(std::unique_ptr<disk::Files> files, const rig::Path& root = "/root")
+      : disk(disk::open_disk(root, std::move(files), [b = bell] { b.ring(); })) {}
+
+  std::optional<std::string> keep() { return keep_photo(*disk, bell, photo(), bytes, lines()); }
+};
+
+std::vector<session::File> sessions_in(const std::map<std::string, std::string>& left) {
+  std::vector<session::File> files;
+  for (const auto& [name, content] : left)
+    if (name.rfind("sessions/", 0) == 0) files.push_back(session::read_file(name, content));
+  return files;
+}
+
+bool is_named(const std::vector<session::File>& files) {
+  for (const session::File& file : files)
+    for (const session::Line& line : file.lines)
+      if (const auto* named = std::get_if<session::Photo>(&line.event)) {
+        CHECK(*named == photo());
+        return true;
+      }
+  return false;
+}
+
+}
+
+TEST_CASE("a photo is named by what is in it") {
+  CHECK(photo().ending == "jpg");
+  CHECK(photo_file(photo()) == "photos/" + sha256(bytes) + ".jpg");
+  const auto refused = photo_from("text", session::PhotoOf::dot);
+  REQUIRE_FALSE(refused);
+  CHECK(refused.error().what == words::Say::photo_not_known);
+  CHECK_FALSE(photo_from(bytes.substr(0, 40), session::PhotoOf::dot));
+}
+
+TEST_CASE("every call fails once, or from then on: no line, or a line and its whole photo") {
+  for (const char* kind : {"fail", "fail-from", "fail-write", "fail-write-from", "fail-force",
+                           "fail-open", "fail-folder", "fail-rename", "fail-read"}) {
+    int n = 1;
+    for (bool struck = true; struck; ++n) {
+      REQUIRE(n < 100);
+      const std::string text = std::string(kind) + ":" + std::to_string(n) + ":EIO";
+      CAPTURE(text);
+      rig::Memory memory;
+      const bool failed =
+          Kept(disk::faulty_files(memory.files(), *disk::parse_fault(text))).keep().has_value();
+      auto left = memory.after_power_cut();
+      const bool named = is_named(sessions_in(left));
+      if (named) CHECK(left[photo_file(photo())] == bytes);
+      if (!failed) CHECK(named);
+      // Failing once is got over by a new part of the session, or nothing was done at all.
+      rig::Memory untouched;
+      Kept(untouched.files()).keep();
+      struck = left != untouched.after_power_cut();
+    }
+    CHECK(n > 2);
+  }
+}
+
+TEST_CASE("the power goes before the photo is safe: nothing names it") {
+  rig::Memory memory;
+  memory.hold_forces();
+  Kept kept(memory.files());
+  kept.disk->submit(disk::Keep{photo_file(photo()), bytes});
+  memory.wait_for_held_force();
+  const auto left = memory.after_power_cut();
+  CHECK(left.empty());
+  memory.let_forces_go();
+}
+
+TEST_CASE("a photo kept twice is one file, named by both") {
+  const rig::Folder folder;
+  for (int i = 0; i < 2; ++i) {
+    Kept kept(disk::posix_files(), folder.path);
+    auto said = lines();
+    std::get<session::Began>(said[0].event).session = i == 0 ? "c41e08d5" : "5e1f20c7";
+    CHECK_FALSE(keep_photo(*kept.disk, kept.bell, photo(), bytes, said));
+  }
+  int photos = 0;
+  for ([[maybe_unused]] const auto& entry :
+       std::filesystem::directory_iterator(folder.path / photos_folder))
+    ++photos;
+  CHECK(photos == 1);
+}
+
+TEST_CASE("photos that are missing or changed are named; one that is whole is not") {
+  const rig::Folder folder;
+  Kept kept(disk::posix_files(), folder.path);
+  REQUIRE_FALSE(kept.keep());
+  std::vector<session::File> files(1);
+  files[0].lines = lines();
+  const auto faults = [&] { return photo_faults(*kept.disk, kept.bell, files); };
+  CHECK(faults().empty());
+
+  const rig::Path file = folder.path / photo_file(photo());
+  const auto one = [&](const std::string& text) {
+    const auto found = faults();
+    REQUIRE(found.size() == 1); // though two lines name it
+    CHECK(found[0].find(photo_file(photo())) != std::string::npos);
+    CHECK(found[0].find("7f3a91c2") != std::string::npos);
+    CHECK(found[0].find(text) != std::string::npos);
+  };
+  files[0].lines.push_back(files[0].lines[1]);
+  std::string changed = bytes;
+  changed.back() ^= 1;
+  for (const std::string& other : {changed, bytes + " ", bytes.substr(1), std::string()}) {
+    rig::put(file, other);
+    one("differ");
+  }
+  std::filesystem::remove(file);
+  one("not there");
+  rig::put(folder.path / photos_folder / ("x" + photo().sha256 + ".jpg"), bytes);
+  one("not there");
+}
