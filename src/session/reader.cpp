@@ -177,6 +177,7 @@ Log joined(const std::string& session, std::vector<File*>& parts) {
     if (log.device.empty()) log.device = part->device;
     log.future |= part->future;
     log.damaged |= part->damaged;
+    if (part->lines.empty()) continue; // from where on it takes over, nobody knows
     if (part->part > newest) std::erase_if(log.lines, [&](auto& l) { return l.n >= part->from; });
     newest = part->part;
     insert_new(log, *part);

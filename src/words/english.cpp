@@ -347,7 +347,8 @@ std::string_view pattern(Say id) {
   case Say::photo_without_size: return "The photo breaks off before it says how large it is.";
   case Say::photo_too_large:
     return "The photo is {0} × {1} pixels large; {2} million are the most.";
-  case Say::photo_not_decoded: return "The photo is damaged, or of a rare kind: it cannot be shown.";
+  case Say::photo_not_decoded:
+    return "The photo is damaged, or of a rare kind: it cannot be shown.";
   case Say::photo_needs_batch:
     return "A photo wants its batch (--batch) and what it is of (--of dot, swatch, pan or slab).";
   case Say::photo_bad_of: return "A photo is of a dot, a swatch, a pan or the slab, not of “{0}”.";
@@ -475,7 +476,8 @@ std::string_view pattern(Say id) {
   case Say::pack_swells: return "with the entry “{0}” it unpacks to more than {1} times its size";
   case Say::entry_leaves: return "the name of the entry “{0}” leads to another place";
   case Say::entry_odd_name:
-    return "the name of the entry “{0}” has other signs than letters, digits, spaces and plain marks";
+    return "the name of the entry “{0}” has other signs than letters, digits, spaces and plain "
+           "marks";
   case Say::entry_elsewhere:
     return "the entry “{0}” is neither a session, sessions/….jsonl, nor in photos";
   case Say::entry_twice:
@@ -486,10 +488,10 @@ std::string_view pattern(Say id) {
   case Say::entry_packing: return "the entry “{0}” is compressed in a way that is not read: {1}";
   case Say::entry_too_large: return "the entry “{0}” has more than {1} bytes";
   case Say::entry_unlike:
-    return "the entry “{0}” has another name, or is another thing, at its own place than in the list";
+    return "the entry “{0}” has another name, or is another thing, at its own place than in the "
+           "list";
   case Say::entry_broken: return "the entry “{0}” is broken: {1}";
-  case Say::batch_of_newer_format:
-    return "Written in part by a newer Slabside: shown, not summed.";
+  case Say::batch_of_newer_format: return "Written in part by a newer Slabside: shown, not summed.";
   case Say::batch_damaged: return "a file is damaged: entries may be missing";
   case Say::show_damaged: return "A file of this batch is damaged: entries may be missing.";
   case Say::saved_elsewhere: return "studio fails: saved beside it";

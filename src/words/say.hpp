@@ -296,18 +296,18 @@ enum class Say {
   disk_keep_failed, // 0: path
   came_home,        // 0: files
   // photos
-  photo_not_there,       // 0: path
+  photo_not_there, // 0: path
   photo_empty,
-  photo_too_long,        // 0: bytes at most
+  photo_too_long, // 0: bytes at most
   photo_not_known,
   photo_without_size,
-  photo_too_large,       // 0: wide, 1: high, 2: megapixels at most
+  photo_too_large, // 0: wide, 1: high, 2: megapixels at most
   photo_not_decoded,
   photo_needs_batch,
-  photo_bad_of,          // 0: word
-  photo_kept,            // 0: file
-  photo_missing,         // 0: file, 1: batch
-  photo_changed,         // as photo_missing
+  photo_bad_of,  // 0: word
+  photo_kept,    // 0: file
+  photo_missing, // 0: file, 1: batch
+  photo_changed, // as photo_missing
   // the command line
   unknown_option,
   option_twice,
@@ -369,7 +369,7 @@ enum class Say {
   warning_clock_ahead,
   another_clock_ahead,
   another_device_wrote,
-  reading_files, // 0: read, 1: of so many
+  reading_files,             // 0: read, 1: of so many
   warning_corrected_missing, // as withdrawn_missing
   warning_corrected_kind,
   warning_amount_unreadable,
@@ -382,11 +382,11 @@ enum class Say {
   check_summary,
   check_gone, // 0: session, 1: first number, 2: last, 3: why
   // a studio mended, packed and unpacked
-  out_missing,         // 0: command
-  folder_there,        // 0: folder
-  mend_whole,          // 0: file
-  mend_as_it_is,       // 0: file
-  mend_anew,           // 0: file, 1: lines
+  out_missing,   // 0: command
+  folder_there,  // 0: folder
+  mend_whole,    // 0: file
+  mend_as_it_is, // 0: file
+  mend_anew,     // 0: file, 1: lines
   mend_gone,
   mend_lost_lines,     // 0: session, 1: first number, 2: last
   mend_lost_end,       // 0: file, 1: lines
@@ -403,13 +403,13 @@ enum class Say {
   pack_refused,        // 0: file, 1: why, one of these:
   unpack_refused,      // the same
   pack_itself,
-  pack_not_there,  // 0: file
-  pack_nothing,    // 0: studio
+  pack_not_there, // 0: file
+  pack_nothing,   // 0: studio
   pack_no_zip,
-  pack_too_many,   // 0: entries at most
-  pack_too_large,  // 0: bytes at most
-  pack_swells,     // 0: entry, 1: times at most
-  entry_leaves,    // 0: entry, in all of these
+  pack_too_many,  // 0: entries at most
+  pack_too_large, // 0: bytes at most
+  pack_swells,    // 0: entry, 1: times at most
+  entry_leaves,   // 0: entry, in all of these
   entry_odd_name,
   entry_elsewhere,
   entry_twice,
