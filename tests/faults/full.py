@@ -24,7 +24,7 @@ import time
 
 from soak import script_of
 
-MINUTES = 2  # of a script like soak.py's
+MINUTES = 1  # of a script like soak.py's
 PAGE = 4096  # tmpfs gives room by the page
 PACE = "300"
 

@@ -18,7 +18,7 @@ import sys
 import tempfile
 import time
 
-BYTES_A_LINE = 1000  # a line in memory, its strings, and its place in two indexes: measured 400
+BYTES_A_LINE = 1000  # a line in memory, its strings, and its place in two indexes: measured 300
 SLACK = 4 << 20  # what the allocator keeps, and one batch being folded
 BATCH_S = 40 * 60
 
