@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/record.hpp"
 
 namespace bench {
 
@@ -109,7 +110,7 @@ void lay_out_book(const Bench& bench, Layout& layout) {
     rest = {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h};
   const Grid halves{2, 1, take_bottom(rest, row_mm + 3)};
   add(layout, PadKind::to_list, halves.cell(0, 0));
-  add(layout, PadKind::take_up, halves.cell(1, 0));
+  if (!is_newer(bench, bench.book.batch)) add(layout, PadKind::take_up, halves.cell(1, 0));
   layout.lower = take_bottom(rest, 30);
   layout.side = rest;
 }

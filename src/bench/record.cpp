@@ -100,6 +100,11 @@ std::optional<UndoTarget> undo_target(const Bench& bench) {
   return UndoTarget{latest->ref, latest->event};
 }
 
+bool is_newer(const Bench& bench, const std::string& batch) {
+  const session::Logs logs = logs_about(bench, batch);
+  return std::any_of(logs.begin(), logs.end(), [](const auto* log) { return log->future; });
+}
+
 session::Moment moment_of(const Bench& bench, const Now& now) {
   return {now.wall_ms, bench.sitting.session, now.run_ms - bench.sitting.began_run_ms};
 }

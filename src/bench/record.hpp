@@ -32,6 +32,7 @@ std::optional<UndoTarget> undo_target(const Bench& bench);
 void refold(Bench& bench, const Now& now);
 session::Moment moment_of(const Bench& bench, const Now& now);
 session::Logs logs_about(const Bench& bench, const std::string& batch);
+bool is_newer(const Bench& bench, const std::string& batch); // in part of a newer format
 
 // "2026-11-25T15:32:00+01:00"
 std::string local_time(const Now& now);

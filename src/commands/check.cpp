@@ -35,7 +35,7 @@ struct Report {
 void add_sessions(Report& report, const std::vector<session::Log>& logs) {
   for (const session::Log& log : logs) {
     for (const session::Span& span : log.missing)
-      report.damage(Say::session_misses,
+      report.damage(span.from == span.to ? Say::session_misses_one : Say::session_misses,
                     {log.session, std::to_string(span.from), std::to_string(span.to)});
     for (const std::uint64_t n : log.contradicted)
       report.damage(Say::session_contradicted, {log.session, std::to_string(n)});

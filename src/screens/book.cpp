@@ -97,6 +97,36 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
 
 // ---- one batch
 
+std::string card_name_of(const session::Batch& batch, const session::Event& event) {
+  std::string id;
+  if (const auto* added = std::get_if<session::Added>(&event)) id = added->of;
+  if (const auto* weighed = std::get_if<session::BottleWeighed>(&event)) id = weighed->of;
+  if (const auto* lost = std::get_if<session::CountLost>(&event)) id = lost->of;
+  const auto card = batch.cards.find(id);
+  return card == batch.cards.end() ? id : card->second.name;
+}
+
+// What is read of a batch that cannot be summed: its lines, the last ones where not all have room.
+void line_list(Sheet& sheet, const session::Batch& batch) {
+  const Theme& t = sheet.theme;
+  panel(sheet, sheet.view.layout.main);
+  const Rect area = inset(sheet.view.layout.main, 3.4);
+  const double step = cap::clear * 2, time_w = 18;
+  std::vector<const session::Entry*> done; // a card laid out is nothing that was done
+  for (const session::Entry& e : batch.entries)
+    if (!std::holds_alternative<session::LaidOut>(e.event)) done.push_back(&e);
+  const auto fit = static_cast<std::size_t>(area.h / step);
+  double y = area.y + cap::clear;
+  for (std::size_t i = done.size() - std::min(done.size(), fit); i < done.size(); ++i, y += step) {
+    const session::Entry& e = *done[i];
+    write(sheet, {area.x, y}, Anchor::left, clean_letters, t.quiet, minutes_seconds(e.clock),
+          time_w);
+    write(sheet, {area.x + time_w + 2, y}, Anchor::left, clean_letters,
+          e.withdrawn ? t.quiet : t.ink, event_words(e.event, card_name_of(batch, e.event)),
+          area.w - time_w - 2);
+  }
+}
+
 void went_in_row(Sheet& sheet, const Rect& r, const session::Total& total) {
   const Theme& t = sheet.theme;
   const double size = 5, y = r.centre().y + cap::clear / 2;
@@ -191,7 +221,10 @@ void figures(Sheet& sheet, const session::Batch& batch) {
 
 void draw_book(Sheet& sheet, const bench::BookView& book) {
   if (!book.batch) return draw_list(sheet, book);
-  draw_trail(sheet, sheet.view.layout.main, book.trail, cap::clear);
+  if (book.batch->newer)
+    line_list(sheet, *book.batch);
+  else
+    draw_trail(sheet, sheet.view.layout.main, book.trail, cap::clear);
   went_in(sheet, *book.batch);
   figures(sheet, *book.batch);
   for (const bench::Pad& at : sheet.view.layout.pads) {

@@ -29,13 +29,16 @@ struct Sentence {
 // In order of weight: what stands in danger comes right after the advice, so that the calmer lines
 // are those that give way.
 std::vector<Sentence> sentences(const bench::SlabView& slab) {
-  std::vector<Sentence> out{{advice_words(slab.advice), Tone::advice}};
+  std::vector<Sentence> out;
+  if (slab.newer)
+    out.push_back({say(Say::batch_of_newer_format), Tone::caution});
+  else
+    out.push_back({advice_words(slab.advice), Tone::advice});
   if (slab.save_failure)
     out.push_back({say(Say::not_saved, {*slab.save_failure}), Tone::caution});
   else if (slab.saved_elsewhere)
     out.push_back({say(Say::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});
-  if (slab.newer) out.push_back({say(Say::batch_of_newer_format), Tone::caution});
   if (slab.damaged) out.push_back({say(Say::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});

@@ -176,6 +176,7 @@ std::string_view pattern(Say id) {
   case Say::file_of_two_sessions:
     return "session {0} begins here inside another: from here on nothing is read. Put it into a "
            "file of its own";
+  case Say::session_misses_one: return "session {0}: line {1} is in no file";
   case Say::session_misses: return "session {0}: lines {1} to {2} are in no file";
   case Say::session_contradicted:
     return "session {0}: two files tell line {1} differently; one of them counts";

@@ -121,6 +121,7 @@ enum class Say {
   file_without_beginning,
   file_of_other_format,
   file_of_two_sessions, // 0: the second's id
+  session_misses_one,   // 0: session, 1: number
   session_misses,       // 0: session, 1: first number, 2: last
   session_contradicted, // 0: session, 1: number
   file_of_future_version,

@@ -265,6 +265,24 @@ TEST_CASE("taken up by a second session, undo reaches only its own lines") {
   CHECK_FALSE(second.slab().undo.target);
 }
 
+TEST_CASE("a batch of a newer format is shown and cannot be taken up") {
+  Hands first;
+  first.begin();
+  session::Log log;
+  log.session = "c41e08d5";
+  log.lines = first.lines;
+  for (const bool newer : {false, true}) {
+    log.future = newer;
+    Hands second;
+    second.b = start("d52f19e6", "a83f", Display{}, second.now());
+    second.give(Loaded{{log}, {}, {}});
+    second.tap("book");
+    second.tap("batch " + first.b.batch);
+    CHECK(second.shows("take_up") == !newer);
+    CHECK(std::get<BookView>(view(second.b, second.now()).screen).batch->newer == newer);
+  }
+}
+
 TEST_CASE("a clock that says 1970 cannot put an undo before its addition") {
   Hands h;
   h.begin();

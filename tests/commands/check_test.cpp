@@ -47,7 +47,7 @@ TEST_CASE("a flipped bit is damage, named by file, line and byte") {
   const Ran ran = check(bytes);
   CHECK(ran.status == 1);
   CHECK(ran.out.rfind("a.jsonl: line 3, byte " + std::to_string(third) + ": ", 0) == 0);
-  CHECK(has(ran.out, "session c41e08d5: lines 2 to 2 are in no file"));
+  CHECK(has(ran.out, "session c41e08d5: line 2 is in no file"));
   CHECK(has(ran.out, "2 damaged places"));
 }
 
