@@ -79,9 +79,11 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
   bool of_this_batch = false;
   for (session::Log& log : input.logs) {
     if (log.session == bench.sitting.session) continue;
-    of_this_batch |= speaks_of(log, bench.batch);
     const auto known = std::find_if(bench.logs.begin(), bench.logs.end(),
                                     [&](const auto& l) { return l.session == log.session; });
+    // A copy of what was known already is no news.
+    const bool more = known == bench.logs.end() || known->lines != log.lines;
+    of_this_batch |= more && speaks_of(log, bench.batch);
     if (known == bench.logs.end())
       bench.logs.push_back(std::move(log));
     else

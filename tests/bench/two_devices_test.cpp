@@ -116,10 +116,13 @@ TEST_CASE(
   REQUIRE(two.second.hands.b.notice.error);
   CHECK(two.second.hands.b.notice.error->what == words::Say::another_device_wrote);
 
+  two.second.hands.b.notice = {};
+  two.second.see(two.first); // a copy of the same
+  CHECK_FALSE(two.second.hands.b.notice.error);
+
   Tablet third("e63f2af70003");
   third.hands.begin();
   third.write();
-  two.second.hands.b.notice = {};
   two.second.see(third);
   CHECK_FALSE(two.second.hands.b.notice.error);
   CHECK(two.second.hands.b.batches.size() == 2);
