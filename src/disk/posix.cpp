@@ -40,10 +40,6 @@ Failure failure(std::string operation, const Path& path, int code) {
   return {std::move(operation), path.string(), code, std::system_category().message(code)};
 }
 
-bool ends_with(std::string_view name, std::string_view ending) {
-  return name.size() >= ending.size() && name.substr(name.size() - ending.size()) == ending;
-}
-
 // So much at once, that an append need not wait long behind a reading.
 constexpr std::size_t piece_bytes = std::size_t{1} << 20;
 
@@ -100,7 +96,7 @@ public:
     if (listed.code != 0) reading.failures.push_back(failure("list", reading.folder, listed.code));
     std::sort(listed.names.begin(), listed.names.end());
     for (std::string& name : listed.names)
-      if (ends_with(name, wanted.ending) && !is_known(reading.folder / name, wanted.known))
+      if (name.ends_with(wanted.ending) && !is_known(reading.folder / name, wanted.known))
         reading.names.push_back(std::move(name));
     return reading;
   }

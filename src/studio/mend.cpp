@@ -20,10 +20,6 @@ namespace {
 using words::Say;
 using Path = std::filesystem::path;
 
-bool ends_with(std::string_view name, std::string_view ending) {
-  return name.size() >= ending.size() && name.substr(name.size() - ending.size()) == ending;
-}
-
 class Copier {
 public:
   Copier(disk::Files& files, Path studio, const Path& folder)
@@ -46,7 +42,7 @@ private:
     if (listed.code != 0 && listed.code != ENOENT)
       return tl::make_unexpected(error("list", studio_ / folder, listed.code));
     std::erase_if(listed.names,
-                  [](const auto& name) { return ends_with(name, disk::unfinished_ending); });
+                  [](const auto& name) { return name.ends_with(disk::unfinished_ending); });
     std::sort(listed.names.begin(), listed.names.end());
     return std::move(listed.names);
   }
@@ -67,7 +63,7 @@ private:
       const std::string file = std::string(sessions_folder) + "/" + name;
       auto bytes = read(file);
       if (!bytes) continue;
-      if (ends_with(name, sessions_ending))
+      if (name.ends_with(sessions_ending))
         sessions.push_back({name, *std::move(bytes)});
       else if (auto failed = copy(file, *bytes, Say::mend_as_it_is))
         return failed;

@@ -25,14 +25,10 @@ struct Free {
   void operator()(archive_entry* e) const { archive_entry_free(e); }
 };
 
-bool ends_with(std::string_view name, std::string_view ending) {
-  return name.size() >= ending.size() && name.substr(name.size() - ending.size()) == ending;
-}
-
 // What a synchroniser, a file manager or a killed program left there stays behind.
 bool belongs(const std::string& folder, const std::string& name) {
-  if (name.empty() || name[0] == '.' || ends_with(name, disk::unfinished_ending)) return false;
-  return folder != sessions_folder || ends_with(name, sessions_ending);
+  if (name.empty() || name[0] == '.' || name.ends_with(disk::unfinished_ending)) return false;
+  return folder != sessions_folder || name.ends_with(sessions_ending);
 }
 
 class Packer {

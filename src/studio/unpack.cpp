@@ -39,10 +39,6 @@ Archive new_reader() {
   return zip;
 }
 
-bool ends_with(std::string_view text, std::string_view ending) {
-  return text.size() >= ending.size() && text.substr(text.size() - ending.size()) == ending;
-}
-
 // An archive, opened, and what is known of it.
 struct Opened {
   Archive zip;
@@ -109,7 +105,7 @@ private:
     if (archive_entry_is_encrypted(&entry)) return refused(Say::entry_encrypted, {name_});
     // The other ways of packing may ask for any amount of memory.
     const std::string_view packing = archive_format_name(zip_);
-    if (!ends_with(packing, "(uncompressed)") && !ends_with(packing, "(deflation)"))
+    if (!packing.ends_with("(uncompressed)") && !packing.ends_with("(deflation)"))
       return refused(Say::entry_packing, {name_, std::string(packing)});
     packed_.files += 1;
     return take_file();
