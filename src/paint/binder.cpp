@@ -1,5 +1,6 @@
 #include "paint/binder.hpp"
 
+#include "paint/faults.hpp"
 #include "paint/measure.hpp"
 
 #include <algorithm>
@@ -16,16 +17,9 @@ constexpr double alcohol_by_mass = 0.938;
 constexpr double sugar_heap_g_per_mL = 0.85;
 constexpr double strongest = 0.55;
 
-std::optional<words::Error> fault_of_share(double share, double low, double high) {
-  if (!std::isfinite(share)) return words::Error{Say::not_a_number, {words::fixed(share, 1)}};
-  if (share >= low && share <= high) return std::nullopt;
-  return words::Error{Say::not_a_share, {words::fixed(share, 2)}};
-}
-
 std::optional<words::Error> fault_of_sum(std::initializer_list<double> amounts, double& sum) {
   for (double amount : amounts) {
-    if (!std::isfinite(amount)) return words::Error{Say::not_a_number, {words::fixed(amount, 1)}};
-    if (amount < 0) return words::Error{Say::negative_amount, {words::fixed(amount, 2)}};
+    if (auto fault = fault_if_negative(amount)) return fault;
     sum += amount;
   }
   if (!(sum > 0)) return words::Error{Say::empty_recipe, {}};
@@ -34,8 +28,8 @@ std::optional<words::Error> fault_of_sum(std::initializer_list<double> amounts, 
 }
 
 std::optional<words::Error> fault_of(const Ingredients& i, double& sum) {
-  if (auto fault = fault_of_share(i.gum_moisture, 0, 0.30)) return fault;
-  if (auto fault = fault_of_share(i.honey_moisture, 0.10, 0.30)) return fault;
+  if (auto fault = fault_if_no_share(i.gum_moisture, 0, 0.30)) return fault;
+  if (auto fault = fault_if_no_share(i.honey_moisture, 0.10, 0.30)) return fault;
   return fault_of_sum(
       {i.gum, i.water, i.honey, i.sugar, i.glycerin, i.ox_gall, i.alcohol, i.preservative}, sum);
 }
@@ -44,13 +38,13 @@ std::optional<words::Error> fault_of(const Parts& p) {
   double sum = 0;
   if (auto fault = fault_of_sum({p.gum, p.water, p.glycerin, p.honey, p.alcohol, p.other}, sum))
     return fault;
-  return fault_of_share(sum + p.pigment, 1 - 1e-9, 1 + 1e-9);
+  return fault_if_no_share(sum + p.pigment, 1 - 1e-9, 1 + 1e-9);
 }
 
 std::optional<words::Error> fault_of_wanted(const Parts& binder, double grams, double strength) {
   if (auto fault = fault_of(binder)) return fault;
   if (auto fault = fault_of_count(grams, 5000)) return fault;
-  if (auto fault = fault_of_share(strength, 0, 1)) return fault;
+  if (auto fault = fault_if_no_share(strength, 0, 1)) return fault;
   if (strength > 0 && strength <= strongest) return std::nullopt;
   return words::Error{Say::strength_out_of_reach, {words::fixed(strength * 100, 1)}};
 }
@@ -157,7 +151,7 @@ words::Result<double> water_to_reach(const Parts& binder, double grams, double s
 words::Result<double> gum_to_reach(const Parts& binder, double grams, double strength,
                                    double gum_moisture) {
   if (auto fault = fault_of_wanted(binder, grams, strength)) return tl::make_unexpected(*fault);
-  if (auto fault = fault_of_share(gum_moisture, 0, 0.30)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_no_share(gum_moisture, 0, 0.30)) return tl::make_unexpected(*fault);
   if (strength < binder.gum)
     return words::failure(Say::strength_out_of_reach, {words::fixed(strength * 100, 1)});
   return grams * (strength - binder.gum) / (1 - gum_moisture - strength);

@@ -1,5 +1,7 @@
 #include "paint/drop.hpp"
 
+#include "paint/faults.hpp"
+
 #include <cmath>
 #include <initializer_list>
 #include <optional>
@@ -21,10 +23,8 @@ double factor(double u) {
 }
 
 std::optional<words::Error> fault_of(std::initializer_list<double> values) {
-  for (double v : values) {
-    if (!std::isfinite(v)) return words::Error{Say::not_a_number, {words::fixed(v, 1)}};
-    if (!(v > 0)) return words::Error{Say::measure_not_positive, {words::fixed(v, 3)}};
-  }
+  for (double v : values)
+    if (auto fault = fault_if_not_positive(v)) return fault;
   return std::nullopt;
 }
 

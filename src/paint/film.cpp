@@ -1,5 +1,7 @@
 #include "paint/film.hpp"
 
+#include "paint/faults.hpp"
+
 #include <cmath>
 #include <numeric>
 
@@ -9,15 +11,9 @@ namespace {
 
 using words::Say;
 
-std::optional<words::Error> fault_of(double amount) {
-  if (!std::isfinite(amount)) return words::Error{Say::not_a_number, {words::fixed(amount, 0)}};
-  if (amount < 0) return words::Error{Say::negative_amount, {words::fixed(amount, 3)}};
-  return std::nullopt;
-}
-
 std::optional<words::Error> fault_of(const Pigment& p) {
-  if (auto fault = fault_of(p.g_per_mL)) return fault;
-  if (auto fault = fault_of(p.oil_g_per_100g)) return fault;
+  if (auto fault = fault_if_negative(p.g_per_mL)) return fault;
+  if (auto fault = fault_if_negative(p.oil_g_per_100g)) return fault;
   if (p.g_per_mL == 0) return words::Error{Say::density_not_known, {}};
   if (p.oil_g_per_100g == 0) return words::Error{Say::oil_absorption_not_known, {}};
   return std::nullopt;
@@ -38,7 +34,7 @@ double binder_mL(const Wet& wet, double held_g) {
 }
 
 std::optional<words::Error> fault_of(double index, const TackMark& mark) {
-  if (auto fault = fault_of(index)) return fault;
+  if (auto fault = fault_if_negative(index)) return fault;
   if (index > 100) return words::Error{Say::amount_too_large, {words::fixed(index, 0), "100"}};
   const bool usable = std::isfinite(mark.ln_middle) && mark.ln_u > 0 && mark.ln_noise >= 0 &&
                       std::isfinite(std::hypot(mark.ln_u, mark.ln_noise));
@@ -65,7 +61,7 @@ words::Result<double> cpvc(const Pigment& pigment) {
 words::Result<double> cpvc(const std::vector<PigmentShare>& by_volume) {
   double sum = 0, reciprocals = 0;
   for (const auto& [pigment, share] : by_volume) {
-    if (auto fault = fault_of(share)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_negative(share)) return tl::make_unexpected(*fault);
     if (auto fault = fault_of(pigment)) return tl::make_unexpected(*fault);
     sum += share;
     reciprocals += share / critical(pigment.oil_g_per_100g, pigment.g_per_mL);
@@ -77,7 +73,7 @@ words::Result<double> cpvc(const std::vector<PigmentShare>& by_volume) {
 words::Result<double> cpvc(const std::vector<PigmentMass>& by_mass) {
   double grams = 0, oil = 0, mL = 0;
   for (const auto& [pigment, g] : by_mass) {
-    if (auto fault = fault_of(g)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_negative(g)) return tl::make_unexpected(*fault);
     if (auto fault = fault_of(pigment)) return tl::make_unexpected(*fault);
     grams += g;
     oil += g * pigment.oil_g_per_100g;
@@ -88,7 +84,7 @@ words::Result<double> cpvc(const std::vector<PigmentMass>& by_mass) {
 }
 
 words::Result<Film> film_of(double pigment_mL, const Wet& wet, const Room& room) {
-  if (auto fault = fault_of(pigment_mL)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_negative(pigment_mL)) return tl::make_unexpected(*fault);
   const auto held = held_water_g(wet, room.humidity, room.celsius);
   if (!held) return tl::make_unexpected(held.error());
   const Film film{pigment_mL, binder_mL(wet, *held), *held};
@@ -98,7 +94,7 @@ words::Result<Film> film_of(double pigment_mL, const Wet& wet, const Room& room)
 
 words::Result<double> pvc(const Film& film) {
   for (double mL : {film.pigment_mL, film.binder_mL})
-    if (auto fault = fault_of(mL)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_negative(mL)) return tl::make_unexpected(*fault);
   const double all = film.pigment_mL + film.binder_mL;
   if (all == 0) return words::failure(Say::nothing_to_dry);
   return film.pigment_mL / all;

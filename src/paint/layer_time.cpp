@@ -1,5 +1,7 @@
 #include "paint/layer_time.hpp"
 
+#include "paint/faults.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -15,15 +17,9 @@ constexpr double water_g_per_mL = 0.99821;
 constexpr Interval diffusion_m2_s{1.2e-11, 2.5e-11, 5e-11};
 constexpr double free_relative_u = 0.05;
 
-std::optional<words::Error> fault_of(double x) {
-  if (!std::isfinite(x)) return words::Error{Say::not_a_number, {words::fixed(x, 0)}};
-  if (x <= 0) return words::Error{Say::measure_not_positive, {words::fixed(x, 3)}};
-  return std::nullopt;
-}
-
 std::optional<words::Error> fault_of(const Course& c) {
   for (double x : {c.free_g, c.constant_g_h, c.falling_per_h})
-    if (auto fault = fault_of(x)) return fault;
+    if (auto fault = fault_if_not_positive(x)) return fault;
   return std::nullopt;
 }
 
@@ -136,7 +132,7 @@ words::Result<double> share_gone(const Course& course, double after) {
 
 words::Result<Drying> drying_of(const Layer& layer, const Room& room) {
   if (auto fault = fault_of(layer.wet)) return tl::make_unexpected(*fault);
-  if (auto fault = fault_of(layer.area_cm2)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_not_positive(layer.area_cm2)) return tl::make_unexpected(*fault);
   if (layer.area_cm2 > 1000)
     return words::failure(Say::amount_too_large, {words::fixed(layer.area_cm2, 0), "1000"});
   const auto rate = evaporation_rate(room, Surface::pan);
@@ -173,7 +169,7 @@ words::Result<Interval> layer_hours(const Drying& d, double share) {
 words::Result<Interval> layer_hours(const Drying& drying, const std::vector<WeighIn>& weigh_ins,
                                     double share, double step_g) {
   if (const auto expected = layer_hours(drying, share); !expected) return expected;
-  if (auto fault = fault_of(step_g)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_not_positive(step_g)) return tl::make_unexpected(*fault);
   const double u = step_g / std::sqrt(12.0);
   if (auto fault = fault_of(weigh_ins, drying.free_g, u)) return tl::make_unexpected(*fault);
   std::optional<Interval> range;

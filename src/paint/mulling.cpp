@@ -1,5 +1,7 @@
 #include "paint/mulling.hpp"
 
+#include "paint/faults.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -9,15 +11,9 @@ namespace {
 
 using words::Say;
 
-std::optional<words::Error> fault_of(double x) {
-  if (!std::isfinite(x)) return words::Error{Say::not_a_number, {words::fixed(x, 0)}};
-  if (x < 0) return words::Error{Say::negative_amount, {words::fixed(x, 2)}};
-  return std::nullopt;
-}
-
 std::optional<words::Error> fault_of(const Interval& i) {
   for (double x : {i.low, i.middle, i.high})
-    if (auto fault = fault_of(x)) return fault;
+    if (auto fault = fault_if_negative(x)) return fault;
   if (i.low > i.middle || i.middle > i.high) return words::Error{Say::limits_out_of_order, {}};
   return std::nullopt;
 }
@@ -95,7 +91,7 @@ Fineness specks_said(SpeckWord word) {
 
 words::Result<Fineness> gauge_read(double um, double gauge_um) {
   for (double x : {um, gauge_um})
-    if (auto fault = fault_of(x)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_negative(x)) return tl::make_unexpected(*fault);
   if (gauge_um == 0) return words::failure(Say::measure_not_positive, {"0"});
   if (gauge_um > 250) return tl::make_unexpected(off_gauge(gauge_um, 250));
   if (um > gauge_um) return tl::make_unexpected(off_gauge(um, gauge_um));
@@ -134,10 +130,10 @@ std::optional<Decline> decline_guess(PigmentClass family) {
 }
 
 words::Result<Decline> decline_from(const std::vector<Reading>& readings, double floor) {
-  if (auto fault = fault_of(floor)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_negative(floor)) return tl::make_unexpected(*fault);
   std::vector<Point> points;
   for (const auto& [after, f] : readings) {
-    if (auto fault = fault_of(after)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_negative(after)) return tl::make_unexpected(*fault);
     if (auto fault = fault_of(f)) return tl::make_unexpected(*fault);
     if (f.middle <= floor) continue;
     if (f.high <= f.middle) return words::failure(Say::limits_out_of_order);
@@ -154,7 +150,7 @@ words::Result<Decline> decline_from(const std::vector<Reading>& readings, double
 
 words::Result<double> after_passes(double start, double per_pass, double floor, double passes) {
   for (double x : {start, floor, passes})
-    if (auto fault = fault_of(x)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_negative(x)) return tl::make_unexpected(*fault);
   if (auto fault = fault_of_rate(per_pass)) return tl::make_unexpected(*fault);
   if (start <= floor) return start;
   return floor + (start - floor) * std::exp(-per_pass * passes);
@@ -163,7 +159,7 @@ words::Result<double> after_passes(double start, double per_pass, double floor, 
 words::Result<Interval> passes_needed(const Fineness& now, double target, const Decline& decline) {
   if (auto fault = fault_of(now)) return tl::make_unexpected(*fault);
   for (double x : {target, decline.floor})
-    if (auto fault = fault_of(x)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_negative(x)) return tl::make_unexpected(*fault);
   const Interval& k = decline.per_pass;
   for (double rate : {k.low, k.middle, k.high})
     if (auto fault = fault_of_rate(rate)) return tl::make_unexpected(*fault);

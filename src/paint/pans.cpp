@@ -1,5 +1,7 @@
 #include "paint/pans.hpp"
 
+#include "paint/faults.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -10,22 +12,15 @@ namespace {
 using words::Say;
 
 std::optional<words::Error> fault_of_size(double x, double most) {
-  if (!std::isfinite(x)) return words::Error{Say::not_a_number, {words::fixed(x, 0)}};
-  if (x <= 0) return words::Error{Say::measure_not_positive, {words::fixed(x, 2)}};
+  if (auto fault = fault_if_not_positive(x)) return fault;
   if (x > most)
     return words::Error{Say::amount_too_large, {words::fixed(x, 0), words::fixed(most, 0)}};
   return std::nullopt;
 }
 
-std::optional<words::Error> fault_of_share(double x) {
-  if (!std::isfinite(x)) return words::Error{Say::not_a_number, {words::fixed(x, 0)}};
-  if (x < 0 || x > 1) return words::Error{Say::not_a_share, {words::fixed(x, 3)}};
-  return std::nullopt;
-}
-
 std::optional<words::Error> fault_of_pan(double capacity_mL, double dry_share, int layers) {
   if (auto fault = fault_of_size(capacity_mL, 1000)) return fault;
-  if (auto fault = fault_of_share(dry_share)) return fault;
+  if (auto fault = fault_if_no_share(dry_share)) return fault;
   if (layers < 0 || layers > 100)
     return words::Error{Say::layers_out_of_range, {std::to_string(layers)}};
   return std::nullopt;
@@ -41,7 +36,7 @@ double wet_of_pan(double capacity_mL, double dry_share, int layers) {
 
 words::Result<PanPlan> one_pan(double capacity_mL, double dry_share, double fill_share) {
   if (auto fault = fault_of_pan(capacity_mL, dry_share, 0)) return tl::make_unexpected(*fault);
-  if (auto fault = fault_of_share(fill_share)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_no_share(fill_share)) return tl::make_unexpected(*fault);
   if (fill_share == 0) return words::failure(Say::not_a_share, {"0"});
   const auto layers = layers_to(fill_share, dry_share);
   if (!layers) return tl::make_unexpected(layers.error());
@@ -53,7 +48,7 @@ words::Result<PanPlan> one_pan(double capacity_mL, double dry_share, double fill
 
 words::Result<Interval> dry_over_wet(const Film& film, double cpvc, double wet_mL) {
   if (const auto sound = pvc(film); !sound) return tl::make_unexpected(sound.error());
-  if (auto fault = fault_of_share(cpvc)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_no_share(cpvc)) return tl::make_unexpected(*fault);
   if (cpvc == 0) return words::failure(Say::not_a_share, {"0"});
   if (auto fault = fault_of_size(wet_mL, 1e9)) return tl::make_unexpected(*fault);
   const double solid = film.pigment_mL + film.binder_mL;
@@ -76,7 +71,7 @@ words::Result<double> wet_for_pan_mL(double capacity_mL, double dry_share, int l
 
 words::Result<int> layers_to(double fill_share, double dry_share) {
   for (double share : {fill_share, dry_share})
-    if (auto fault = fault_of_share(share)) return tl::make_unexpected(*fault);
+    if (auto fault = fault_if_no_share(share)) return tl::make_unexpected(*fault);
   for (int layers = 0; layers <= 100; ++layers)
     if (filled(dry_share, layers) >= fill_share - 1e-12) return layers;
   return words::failure(Say::fill_out_of_reach, {words::fixed(fill_share * 100, 0)});

@@ -1,5 +1,7 @@
 #include "paint/water_activity.hpp"
 
+#include "paint/faults.hpp"
+
 #include <cmath>
 
 namespace paint {
@@ -69,10 +71,8 @@ double held(const Wet& wet, double a, double celsius) {
 }
 
 std::optional<words::Error> fault_of(const Wet& wet) {
-  for (double x : {wet.gum_g, wet.glycerin_g, wet.honey_g, wet.water_g, wet.volume_mL}) {
-    if (!std::isfinite(x)) return words::Error{Say::not_a_number, {words::fixed(x, 0)}};
-    if (x < 0) return words::Error{Say::negative_amount, {words::fixed(x, 3)}};
-  }
+  for (double x : {wet.gum_g, wet.glycerin_g, wet.honey_g, wet.water_g, wet.volume_mL})
+    if (auto fault = fault_if_negative(x)) return fault;
   return std::nullopt;
 }
 

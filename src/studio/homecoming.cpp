@@ -16,10 +16,6 @@ bool is_later_part(std::string_view name) {
   return name.find('.') != std::string_view::npos;
 }
 
-bool begins_with(const std::string& text, const std::string& beginning) {
-  return text.compare(0, beginning.size(), beginning) == 0;
-}
-
 // Nothing was ever confirmed of a file without a whole line.
 bool says_nothing(const std::string& bytes) { return bytes.find('\n') == std::string::npos; }
 
@@ -59,8 +55,8 @@ void Homecoming::begin() {
     if (says_nothing(bytes) || !home_is_there_) continue;
     const std::string other_name = "copy-" + std::to_string(bytes.size()) + "-" + name;
     const auto same = home.find(name), other = home.find(other_name);
-    if (same != home.end() && begins_with(same->second, bytes)) continue;
-    if (other != home.end() && begins_with(other->second, bytes)) continue;
+    if (same != home.end() && same->second.starts_with(bytes)) continue;
+    if (other != home.end() && other->second.starts_with(bytes)) continue;
     const std::string& free_name = same == home.end() ? name : other_name;
     copies_.insert(home_.submit(disk::Keep{std::string(sessions_folder) + "/" + free_name, bytes}));
   }
