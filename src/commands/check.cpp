@@ -1,6 +1,7 @@
 #include "commands/check.hpp"
 
 #include "commands/show.hpp"
+#include "studio/sentences.hpp"
 
 #include <ostream>
 
@@ -34,15 +35,18 @@ struct Report {
 
 void add_sessions(Report& report, const std::vector<session::Log>& logs) {
   for (const session::Log& log : logs) {
-    for (const session::Span& span : log.missing)
-      report.damage(span.from == span.to ? Say::session_misses_one : Say::session_misses,
-                    {log.session, std::to_string(span.from), std::to_string(span.to)});
+    for (const session::Span& span : log.missing) {
+      const words::Error lacks = studio::missing(log.session, span);
+      report.damage(lacks.what, lacks.args);
+    }
     for (const std::uint64_t n : log.contradicted)
       report.damage(Say::session_contradicted, {log.session, std::to_string(n)});
     for (const session::Line& line : log.lines)
       if (const auto* gone = std::get_if<session::Gone>(&line.event))
-        report.note(Say::check_gone,
-                    {log.session, std::to_string(line.n), std::to_string(gone->to), gone->why});
+        gone->to == line.n
+            ? report.note(Say::check_gone_one, {log.session, std::to_string(line.n), gone->why})
+            : report.note(Say::check_gone, {log.session, std::to_string(line.n),
+                                            std::to_string(gone->to), gone->why});
   }
 }
 

@@ -2,6 +2,7 @@
 #include "session/check_value.hpp"
 #include "session/reader.hpp"
 #include "studio/mend.hpp"
+#include "studio/sentences.hpp"
 
 #include <algorithm>
 #include <map>
@@ -34,7 +35,8 @@ struct Work {
   bool mendable = true;                            // no newer format, and a session
   bool anew = false;
 
-  bool is_line(const Line& line) const { return file.part == 0 || !is_began(line); }
+  // As the reader has it: a later part's beginning is a line only where it takes over everything.
+  bool is_line(const Line& line) const { return file.from == 0 || !is_began(line); }
   const Line* numbered(std::uint64_t n) const {
     for (const Line& line : file.lines)
       if (line.n == n && is_line(line)) return &line;
@@ -159,7 +161,8 @@ private:
 
   void tell_missing(const session::Log& log) {
     for (const session::Span& span : log.missing) {
-      lost(Say::mend_lost_lines, {log.session, std::to_string(span.from), std::to_string(span.to)});
+      const words::Error lacks = missing(log.session, span);
+      lost(lacks.what, lacks.args);
       Work* teller = nullptr; // rather one that is written anew in any case
       for (Work* work : works_of(log))
         if (counts(*work, span.from) && (!teller || (work->anew && !teller->anew))) teller = work;

@@ -30,4 +30,10 @@ words::Error error(const std::string& operation, const std::filesystem::path& pa
   return error({operation, path.string(), code, std::system_category().message(code)});
 }
 
+words::Error missing(const std::string& session, const session::Span& span) {
+  const std::string from = std::to_string(span.from);
+  if (span.from == span.to) return {words::Say::session_misses_one, {session, from}};
+  return {words::Say::session_misses, {session, from, std::to_string(span.to)}};
+}
+
 }

@@ -1,7 +1,8 @@
-// What a disk says, in words.
+// What a disk says, and what a session lacks, in words.
 #pragma once
 
 #include "disk/disk.hpp"
+#include "session/reader.hpp"
 #include "words/error.hpp"
 
 #include <filesystem>
@@ -11,6 +12,8 @@ namespace studio {
 
 std::string sentence(const disk::Failure& failure);
 words::Error error(const disk::Failure& failure);
+
+words::Error missing(const std::string& session, const session::Span& span);
 
 // The same of one call under the disk: `operation` as a Failure names it, `code` an errno.
 words::Error error(const std::string& operation, const std::filesystem::path& path, int code);

@@ -436,6 +436,7 @@ std::string_view pattern(Say id) {
   case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
   case Say::check_warning: return "{0} ({1}): {2}";
   case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::check_gone_one: return "note: session {0}: line {1} is gone: {2}";
   case Say::check_gone: return "note: session {0}: lines {1} to {2} are gone: {3}";
   case Say::out_missing: return "“{0}” needs --out: the name of what is to be made.";
   case Say::folder_there:
@@ -445,7 +446,6 @@ std::string_view pattern(Say id) {
     return "{0}: copied as it is: no session, or not one that this Slabside can mend";
   case Say::mend_anew: return "{0}: written anew, {1} lines";
   case Say::mend_gone: return "damaged, and nowhere else";
-  case Say::mend_lost_lines: return "session {0}: lines {1} to {2} are in no file";
   case Say::mend_lost_end:
     return "{0}: what stood at its end is damaged, by the look of it {1} lines";
   case Say::mend_lost_beginning:

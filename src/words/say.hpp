@@ -381,7 +381,8 @@ enum class Say {
   check_note,
   check_warning,
   check_summary,
-  check_gone, // 0: session, 1: first number, 2: last, 3: why
+  check_gone_one, // 0: session, 1: number, 2: why
+  check_gone,     // 0: session, 1: first number, 2: last, 3: why
   // a studio mended, packed and unpacked
   out_missing,   // 0: command
   folder_there,  // 0: folder
@@ -389,7 +390,6 @@ enum class Say {
   mend_as_it_is, // 0: file
   mend_anew,     // 0: file, 1: lines
   mend_gone,
-  mend_lost_lines,     // 0: session, 1: first number, 2: last
   mend_lost_end,       // 0: file, 1: lines
   mend_lost_beginning, // 0: file
   mend_lost_telling,   // 0: file, 1: number

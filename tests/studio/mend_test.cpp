@@ -126,8 +126,8 @@ TEST_CASE("lines that no file holds are told by one line for each run") {
   const auto report = mended(sessions);
   CHECK(gone_in(sessions[0].bytes) == Spans{{1, 2}, {4, 4}});
   CHECK(report.files == std::vector<words::Error>{{Say::mend_anew, {part_0, "5"}}});
-  CHECK(report.lost == std::vector<words::Error>{{Say::mend_lost_lines, {"c41e08d5", "1", "2"}},
-                                                 {Say::mend_lost_lines, {"c41e08d5", "4", "4"}}});
+  CHECK(report.lost == std::vector<words::Error>{{Say::session_misses, {"c41e08d5", "1", "2"}},
+                                                 {Say::session_misses_one, {"c41e08d5", "4"}}});
 }
 
 TEST_CASE("damage at a file's end is told, behind its last line") {
@@ -186,7 +186,7 @@ TEST_CASE("a whole part is missing: the one that is there tells it") {
   std::vector<SessionFile> sessions{{part_1, bytes_of({began(1, 3), felt(3), felt(4), left(5)})}};
   const auto report = mended(sessions);
   CHECK(gone_in(sessions[0].bytes) == Spans{{0, 2}});
-  CHECK(report.lost == std::vector<words::Error>{{Say::mend_lost_lines, {"c41e08d5", "0", "2"}}});
+  CHECK(report.lost == std::vector<words::Error>{{Say::session_misses, {"c41e08d5", "0", "2"}}});
 }
 
 TEST_CASE("of two that tell a line differently the one that counts is kept") {
