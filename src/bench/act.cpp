@@ -40,6 +40,7 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
            effects);
   bench.batch = batch;
   bench.batches.push_back(batch);
+  bench.lessons = session::lessons_of(session::all_of(bench.logs));
   bench.plan.pigment.clear();
   bench.plan.name.clear();
   bench.plan.name_typed = false;

@@ -36,6 +36,17 @@ paint::PigmentClass family_of(const session::Batch& batch) {
   return largest == pigments.end() ? paint::PigmentClass::unknown : largest->card->pigment.family;
 }
 
+// Whether it would dry, from what the room lets gum, glycerin and honey keep. Without any of the
+// two it is the room's doing, and no stop mark.
+std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& room) {
+  if (s.glycerin_g.value + s.honey_g.value <= 0) return std::nullopt;
+  const paint::Wet dry{
+      .gum_g = s.gum_g.value, .glycerin_g = s.glycerin_g.value, .honey_g = s.honey_g.value};
+  const auto index = paint::tack_index(dry, room);
+  const auto tack = index ? paint::tack(*index) : tl::make_unexpected(index.error());
+  return tack && *tack != paint::Tack::dries ? std::optional(*tack) : std::nullopt;
+}
+
 // Pigment that would bring a loose paint to the middle of what it wants.
 double pigment_to_middle(const session::Batch& batch, const paint::Band& band) {
   const paint::Standing& s = batch.standing;
@@ -60,7 +71,8 @@ Advice advise(const session::Batch& batch, const std::optional<paint::Band>& ban
     advice.high_g = usual.high * s.pigment_g.value / 10;
     return advice;
   }
-  advice.gum = paint::gum_state(s.gum_g, s.pigment_mL.value, family);
+  advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, family);
+  advice.sticky = sticky(s, batch.places.room);
   const LastNote note = last_note(batch);
   const bool fresh = note.feel && !note.added_since;
   if (fresh && *note.feel == Feel::right) return advice.kind = Advice::there, advice;

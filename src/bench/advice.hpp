@@ -2,6 +2,7 @@
 // until three batches of this studio have taught it, all of it is a hint.
 #pragma once
 
+#include "paint/film.hpp"
 #include "paint/gum.hpp"
 #include "paint/range.hpp"
 #include "session/batch.hpp"
@@ -24,6 +25,7 @@ struct Advice {
   paint::RestsOn rests_on = paint::RestsOn::class_guess;
   int batches = 0;
   std::optional<paint::GumState> gum; // binder or water; silent where absent
+  std::optional<paint::Tack> sticky;  // honey and glycerin stand at their stop mark, or beyond it
 };
 
 // drop_mL: what one drop of the batch's binder adds.

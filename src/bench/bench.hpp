@@ -181,6 +181,7 @@ struct Bench {
   std::string batch;                    // on the slab; empty: none
   std::optional<session::Batch> folded; // that batch as of the last step
   std::vector<std::string> batches;     // all, oldest first
+  session::Lessons lessons;             // what batches taught of this bench's drying
 };
 
 // An empty bench with the shelf that ships: one session, not yet begun on disk.

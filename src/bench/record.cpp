@@ -119,7 +119,8 @@ session::Logs logs_about(const Bench& bench, const std::string& batch) {
 
 void refold(Bench& bench, const Now& now) {
   if (bench.batch.empty()) return bench.folded.reset();
-  bench.folded = session::fold(logs_about(bench, bench.batch), bench.batch, moment_of(bench, now));
+  bench.folded = session::fold(logs_about(bench, bench.batch), bench.batch, moment_of(bench, now),
+                               bench.lessons);
 }
 
 std::string local_time(const Now& now) {

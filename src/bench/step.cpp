@@ -57,6 +57,7 @@ void index_logs(Bench& bench) {
     }
   }
   bench.batches = session::batch_ids(session::all_of(bench.logs));
+  bench.lessons = session::lessons_of(session::all_of(bench.logs));
 }
 
 void loaded(Bench& bench, Loaded input) {

@@ -30,7 +30,7 @@ std::vector<words::Say> cautions_of(const std::string& pigment) {
 BookView::Row book_row(const Bench& bench, const std::string& id) {
   BookView::Row row;
   row.pad = {PadKind::batch, id};
-  const auto batch = session::fold(logs_about(bench, id), id);
+  const auto batch = session::fold(logs_about(bench, id), id, std::nullopt, bench.lessons);
   if (!batch) return row;
   row.name = batch->name;
   row.opened_at = batch->opened_at;
@@ -86,7 +86,8 @@ BookView book_view(const Bench& bench) {
       if (pad.id.kind == PadKind::batch) v.rows.push_back(book_row(bench, pad.id.arg));
     return v;
   }
-  v.batch = session::fold(logs_about(bench, bench.book.batch), bench.book.batch);
+  v.batch = session::fold(logs_about(bench, bench.book.batch), bench.book.batch, std::nullopt,
+                          bench.lessons);
   if (!v.batch) return v;
   v.colour = colour_of(*v.batch);
   v.trail = trail_view(*v.batch);

@@ -57,6 +57,12 @@ Say said(TroubleKind trouble) {
                                            : Say::trouble_gummy;
 }
 
+Say said(Place place) {
+  return place == Place::slab  ? Say::place_slab
+         : place == Place::jar ? Say::place_jar
+                               : Say::place_pans;
+}
+
 std::string said(const Pass& pass) {
   return pass.stage == Stage::mulling
              ? words::say(Say::stage_mulling, {std::to_string(pass.number)})
@@ -71,9 +77,6 @@ struct Page {
   void if_there(Say id, const std::optional<paint::Amount>& a) {
     if (a) line(id, {amount(*a, 2)});
   }
-  void if_there(Say id, const std::optional<double>& value) {
-    if (value) line(id, {fixed(*value, 3)});
-  }
 };
 
 void add_standing(Page& page, const paint::Standing& s) {
@@ -82,10 +85,13 @@ void add_standing(Page& page, const paint::Standing& s) {
   page.if_there(Say::show_flow_now, s.flow_now);
   page.if_there(Say::show_over_oil_point, s.over_oil_point);
   page.if_there(Say::show_gum_strength, s.gum_strength);
+  page.if_there(Say::show_gum_per_pigment, s.gum_per_pigment);
+  page.if_there(Say::show_humectant_to_gum, s.humectant_to_gum);
+  page.if_there(Say::show_pigment_fraction, s.pigment_fraction);
   page.line(Say::show_pigment, {amount(s.pigment_g, 2), amount(s.pigment_mL, 2)});
   page.line(Say::show_liquid, {amount(s.liquid_g, 2), amount(s.liquid_mL_now, 2)});
-  page.line(Say::show_solids,
-            {fixed(s.gum_g, 2), fixed(s.honey_g, 2), fixed(s.glycerin_g, 2), fixed(s.water_g, 2)});
+  page.line(Say::show_solids, {fixed(s.gum_g.value, 2), fixed(s.honey_g.value, 2),
+                               fixed(s.glycerin_g.value, 2), fixed(s.water_g.value, 2)});
   page.line(Say::show_water_lost, {amount(s.water_lost_mL, 2)});
 }
 
@@ -128,6 +134,8 @@ std::string sentence(const Warning& w) {
   case WarningKind::corrected_kind: return words::say(Say::warning_corrected_kind, args);
   case WarningKind::amount_unreadable: return words::say(Say::warning_amount_unreadable, args);
   case WarningKind::bottle_heavier: return words::say(Say::warning_bottle_heavier, args);
+  case WarningKind::not_moved: return words::say(Say::warning_not_moved, args);
+  case WarningKind::not_weighed: return words::say(Say::warning_not_weighed, args);
   default: return words::say(Say::warning_unknown_recipe, args);
   }
 }
@@ -149,11 +157,12 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
   const Logs all = all_of(logs);
   const std::vector<std::string> ids = batch_ids(all);
   if (ids.empty()) return words::failure(Say::show_no_batches);
+  const Lessons lessons = lessons_of(all);
   const std::string id = wanted == "last" ? ids.back() : wanted;
-  if (auto batch = fold(all, id)) return *std::move(batch);
+  if (auto batch = fold(all, id, std::nullopt, lessons)) return *std::move(batch);
   std::optional<Batch> named;
   for (const std::string& other : ids) {
-    auto batch = fold(all, other);
+    auto batch = fold(all, other, std::nullopt, lessons);
     if (!batch || batch->name != wanted) continue;
     if (named) return words::failure(Say::show_name_twice, {wanted, named->id, batch->id});
     named = std::move(batch);
@@ -166,11 +175,14 @@ std::string shown_for_people(const Batch& batch) {
   Page page;
   page.line(Say::show_title, {batch.name, batch.id, words::say(said(batch.progress)),
                               studio::utc_for_people(batch.opened_at)});
-  const double humidity = batch.room.humidity * 100;
-  page.line(Say::show_room, {fixed(batch.room.celsius, 1),
+  const double humidity = batch.places.room.humidity * 100;
+  page.line(Say::show_room, {fixed(batch.places.room.celsius, 1),
                              paint::written(humidity, paint::decimals_as_read(humidity)),
                              batch.room_guessed ? words::say(Say::show_guessed) : ""});
   add_standing(page, batch.standing);
+  for (const auto& [place, lying] : batch.places.at)
+    page.line(Say::show_place, {words::say(said(place)),
+                                amount(paint::grams_of(lying.paint, batch.places.bench), 1)});
   for (const Total& total : batch.totals) add_material(page, total);
   for (const Pass& pass : batch.passes) add_pass(page, pass);
   for (const Entry& e : batch.entries) add_note(page, e);
@@ -182,9 +194,10 @@ std::string shown_for_people(const Batch& batch) {
 
 std::string list_for_people(const std::vector<Log>& logs) {
   const Logs all = all_of(logs);
+  const Lessons lessons = lessons_of(all);
   Page page;
   for (const std::string& id : batch_ids(all)) {
-    const auto batch = fold(all, id);
+    const auto batch = fold(all, id, std::nullopt, lessons);
     if (!batch) continue;
     const auto& ratio = batch->standing.binder_ratio;
     page.line(Say::list_batch,

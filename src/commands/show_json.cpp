@@ -36,6 +36,8 @@ std::string_view name_of(WarningKind kind) {
   case WarningKind::corrected_kind: return "corrected_kind";
   case WarningKind::amount_unreadable: return "amount_unreadable";
   case WarningKind::bottle_heavier: return "bottle_heavier";
+  case WarningKind::not_moved: return "not_moved";
+  case WarningKind::not_weighed: return "not_weighed";
   default: return "unknown_recipe";
   }
 }
@@ -46,6 +48,9 @@ Json standing(const paint::Standing& s) {
           {"flow_now", json(s.flow_now)},
           {"over_oil_point", json(s.over_oil_point)},
           {"gum_strength", json(s.gum_strength)},
+          {"gum_per_pigment", json(s.gum_per_pigment)},
+          {"humectant_to_gum", json(s.humectant_to_gum)},
+          {"pigment_fraction", json(s.pigment_fraction)},
           {"pigment_g", json(s.pigment_g)},
           {"pigment_mL", json(s.pigment_mL)},
           {"binder_g", json(s.binder_g)},
@@ -53,10 +58,20 @@ Json standing(const paint::Standing& s) {
           {"liquid_mL", json(s.liquid_mL)},
           {"liquid_mL_now", json(s.liquid_mL_now)},
           {"water_lost_mL", json(s.water_lost_mL)},
-          {"gum_g", s.gum_g},
-          {"glycerin_g", s.glycerin_g},
-          {"honey_g", s.honey_g},
-          {"water_g", s.water_g}};
+          {"gum_g", json(s.gum_g)},
+          {"glycerin_g", json(s.glycerin_g)},
+          {"honey_g", json(s.honey_g)},
+          {"water_g", json(s.water_g)},
+          {"alcohol_g", json(s.alcohol_g)}};
+}
+
+Json places(const Batch& batch) {
+  Json out = Json::object();
+  for (const auto& [place, lying] : batch.places.at)
+    out[std::string(session::name_of(place))] = {
+        {"g", json(paint::grams_of(lying.paint, batch.places.bench))},
+        {"standing", standing(paint::stand(lying.paint, batch.places.bench))}};
+  return out;
 }
 
 Json materials(const Batch& batch) {
@@ -132,11 +147,16 @@ std::string shown_as_json(const Batch& batch) {
               {"last_at", batch.last_at},
               {"clock_s", batch.clock},
               {"room",
-               {{"celsius", batch.room.celsius},
-                {"humidity", batch.room.humidity},
+               {{"celsius", batch.places.room.celsius},
+                {"humidity", batch.places.room.humidity},
                 {"guessed", batch.room_guessed}}},
               {"powder_is_dry", batch.powder_is_dry}};
+  out["in_hand"] = session::name_of(in_hand(batch.places));
   out["standing"] = standing(batch.standing);
+  out["places"] = places(batch);
+  out["bench"] = {{"ln_factor", batch.places.bench.ln_factor},
+                  {"ln_u", batch.places.bench.ln_u},
+                  {"observations", batch.places.bench.observations}};
   out["materials"] = materials(batch);
   out["passes"] = passes(batch);
   add_notes(batch, out);

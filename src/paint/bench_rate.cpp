@@ -21,6 +21,17 @@ std::optional<words::Error> fault_of(const BenchRate& bench) {
 
 double relative_u(const BenchRate& bench) { return std::hypot(bench.ln_u, between_sittings); }
 
+Foretold then(const Foretold& first, const Foretold& next) {
+  return {first.lost_g + next.lost_g, first.per_ln_factor * next.carried + next.per_ln_factor,
+          first.carried * next.carried};
+}
+
+Foretold since(const Foretold& first, const Foretold& whole) {
+  const double carried = first.carried == 0 ? 0 : whole.carried / first.carried;
+  return {whole.lost_g - first.lost_g, whole.per_ln_factor - first.per_ln_factor * carried,
+          carried};
+}
+
 words::Result<BenchRate> taught(const BenchRate& bench, const Foretold& foretold, double observed_g,
                                 double observed_u) {
   if (const auto fault = fault_of(bench)) return tl::make_unexpected(*fault);

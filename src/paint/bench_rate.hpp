@@ -30,7 +30,14 @@ double relative_u(const BenchRate& bench);
 struct Foretold {
   double lost_g = 0;
   double per_ln_factor = 0;
+  double carried = 1; // what a gram more or less at the start has become at the end
+
+  bool operator==(const Foretold&) const = default;
 };
+
+// One stretch after another, and the later part of the whole.
+Foretold then(const Foretold& first, const Foretold& next);
+Foretold since(const Foretold& first, const Foretold& whole);
 
 // The bench after water lost was observed: by weighing, or as the water that brought the paint back
 // to where it was. Normal prior and normal observation of the logarithm, so closed; the observation

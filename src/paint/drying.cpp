@@ -119,6 +119,20 @@ struct End {
   double leaving_g_s = 0;
 };
 
+double straight(const Course& c, const Stretch& s, double water) {
+  const double at_low = leaving(c, s.low);
+  const double slope = (leaving(c, s.high) - at_low) / (s.high.water_g - s.low.water_g);
+  return at_low + slope * (water - s.low.water_g);
+}
+
+// g/s that leave at the start.
+double leaving_first(const Course& c) {
+  const double water = c.wet.water_g;
+  const bool falling = water > c.most_g || water > rest(c).water_g;
+  int i = top;
+  return straight(c, stretch_at(c, water, falling, i), water);
+}
+
 End end_of(const Course& c, double seconds) {
   double water = c.wet.water_g;
   const bool falling = water > c.most_g || water > rest(c).water_g;
@@ -221,8 +235,12 @@ words::Result<Foretold> foretell(const Wet& wet, Spread spread, const Room& air,
                                  const BenchRate& bench) {
   const auto end = end_of(wet, spread, air, seconds, bench);
   if (!end) return tl::make_unexpected(end.error());
-  // Twice the rate is twice the time, so a factor moves the end along the rate there.
-  return Foretold{wet.water_g - end->water_g, end->leaving_g_s * seconds};
+  if (spread == Spread::covered) return Foretold{};
+  const double first = leaving_first(*course(wet, spread, air, bench));
+  // Twice the rate is twice the time, so a factor moves the end along the rate there, and so does a
+  // gram more at the start by the time in which it would leave.
+  return Foretold{wet.water_g - end->water_g, end->leaving_g_s * seconds,
+                  first == 0 ? 0 : end->leaving_g_s / first};
 }
 
 }

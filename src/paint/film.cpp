@@ -134,6 +134,22 @@ words::Result<Tack> tack(double index, const TackMark& mark) {
   return index < warning_mark(mark) ? Tack::may_stay_sticky : Tack::stays_sticky;
 }
 
+words::Result<double> humectant_stop(double glycerin_share, const Room& room,
+                                     const TackMark& mark) {
+  if (!std::isfinite(glycerin_share))
+    return words::failure(Say::not_a_number, {words::fixed(glycerin_share, 0)});
+  if (glycerin_share < 0 || glycerin_share > 1)
+    return words::failure(Say::not_a_share, {words::fixed(glycerin_share, 3)});
+  if (auto fault = fault_of(1, mark)) return tl::make_unexpected(*fault);
+  // Uptakes add, so the index is a straight line in the humectant.
+  const Wet gum{.gum_g = 1};
+  const Wet sweet{.gum_g = 1, .glycerin_g = glycerin_share, .honey_g = 1 - glycerin_share};
+  const auto none = tack_index(gum, room);
+  if (!none) return none;
+  const double per_g = *tack_index(sweet, room) - *none;
+  return std::max(0.0, (caution_mark(mark) - *none) / per_g);
+}
+
 words::Result<TackMark> taught(const TackMark& mark, double index, bool sticky) {
   if (auto fault = fault_of(index, mark)) return tl::make_unexpected(*fault);
   if (index == 0) return words::failure(Say::measure_not_positive, {"0"});

@@ -75,6 +75,12 @@ words::Say say_of(Tack tack); // sentences that call it our own estimate
 // Index 0 to 100. Errors: not_a_number, negative_amount, amount_too_large; tack_mark_unusable.
 words::Result<Tack> tack(double index, const TackMark& mark = {});
 
+// Stop mark: g of glycerin and honey solids to 1 g of dry gum at which the index reaches the
+// caution mark in this room; 0 where gum alone stands above it. glycerin_share: of the two, by
+// mass, 0 to 1. Errors: not_a_number, not_a_share; those of held_water_g; tack_mark_unusable.
+words::Result<double> humectant_stop(double glycerin_share, const Room& room,
+                                     const TackMark& mark = {});
+
 // The mark after a verdict on dry paint of that index: mean and variance of the normal distribution
 // that the verdict leaves of it (moments of a normal times a probit). Sticky moves the mark down,
 // good up; a verdict that was to be expected moves it hardly. Index above 0 to 100.

@@ -166,8 +166,8 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
     went_in_row(sheet, {area.x, y, area.w, step}, total);
     y += step;
   }
-  std::string last = say(Say::book_room, {reading_words(batch.room.celsius),
-                                          reading_words(batch.room.humidity * 100)});
+  std::string last = say(Say::book_room, {reading_words(batch.places.room.celsius),
+                                          reading_words(batch.places.room.humidity * 100)});
   if (batch.newer)
     last = say(Say::batch_of_newer_format);
   else if (batch.damaged)

@@ -95,6 +95,18 @@ std::string amount_pad_words(const std::string& arg) {
 
 namespace {
 
+std::string place_words(session::Place place) {
+  constexpr std::array ids{Say::place_slab, Say::place_jar, Say::place_pans};
+  return say(ids[static_cast<std::size_t>(place)]);
+}
+
+std::string much_words(const session::Much& much) {
+  if (much.g) return grams_words(*much.g);
+  if (much.share == 1) return say(Say::much_all);
+  if (much.share == 0.5) return say(Say::much_half);
+  return say(Say::much_share, {paint::written(much.share * 100, 0)});
+}
+
 struct EventWords {
   const std::string& card;
 
@@ -111,6 +123,16 @@ struct EventWords {
   std::string operator()(const session::BottleWeighed& b) const {
     return say(Say::did_bottle, {card, grams_words(b.g)});
   }
+  std::string operator()(const session::Moved& m) const {
+    return say(Say::did_move, {much_words(m.much), place_words(m.from), place_words(m.to)});
+  }
+  std::string operator()(const session::Lost& l) const {
+    return say(Say::did_lose, {much_words(l.much), place_words(l.from)});
+  }
+  std::string operator()(const session::Weighed& w) const {
+    return say(Say::did_weigh_paint, {place_words(w.place), grams_words(w.g)});
+  }
+  std::string operator()(const session::AsBefore&) const { return say(Say::did_as_before); }
   std::string operator()(const session::CountLost&) const {
     return say(Say::did_lost_count, {card});
   }
@@ -178,6 +200,10 @@ std::string advice_words(const bench::Advice& a) {
 std::string gum_words(paint::GumState state) {
   constexpr std::array ids{Say::gum_too_little, Say::gum_enough, Say::gum_too_much};
   return say(ids[static_cast<std::size_t>(state)]);
+}
+
+std::string sticky_words(paint::Tack tack) {
+  return say(tack == paint::Tack::stays_sticky ? Say::sweet_too_much : Say::sweet_enough);
 }
 
 std::string not_counted_words(bench::NotCounted why) {

@@ -24,6 +24,7 @@ std::string mark_words(const bench::TrailMark& mark);
 std::string stage_words(const session::Pass& pass); // "knife", "pass 2"
 
 std::string advice_words(const bench::Advice& advice);
+std::string sticky_words(paint::Tack tack);
 std::string gum_words(paint::GumState state);
 std::string not_counted_words(bench::NotCounted why);
 std::string notice_words(const bench::Notice& notice); // empty where there is none

@@ -1,10 +1,10 @@
 #include "session/batch.hpp"
 
-#include "paint/drying.hpp"
 #include "session/amounts.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace session {
 
@@ -16,29 +16,29 @@ constexpr double most_steps = 60;   // between two lines
 
 // What the fold carries from line to line beside the batch itself.
 struct Hand {
-  paint::Spread spread = paint::Spread::gathered;
-  double water_lost_g = 0;
   std::string pass_session;
-  std::map<std::string, std::size_t> portion_of; // card -> index in contents
+  std::map<Ref, paint::Mixture> named; // the paint in hand after lines that a later line names
 };
 
-void restand(Batch& batch, const Hand& hand) {
-  const double u = paint::relative_u({}) * hand.water_lost_g;
-  batch.standing = paint::stand(batch.contents, {hand.water_lost_g, 0, {{"evaporation", u}}});
-}
+std::string name_of(const Ref& ref) { return ref.session + " " + std::to_string(ref.n); }
 
 void mark_trail(Batch& batch, bool after_gap) {
-  if (!batch.standing.flow_now || batch.standing.liquid_mL.value <= 0) return;
-  batch.trail.push_back({batch.clock, batch.standing.flow_now->value, after_gap});
+  const auto flow = live(batch.places).flow;
+  if (!flow || sums(batch.places).liquid_mL <= 0) return;
+  batch.trail.push_back({batch.clock, *flow, after_gap});
+}
+
+bool dries(const Places& places) {
+  if (in_hand(places) != Place::slab) return false;
+  return sums(places).pigment_g > 0 && sums(places).water_g > 0;
 }
 
 // Lets the paint dry up to a moment, leaving points of the trail on the way.
-void dry_until(Batch& batch, Hand& hand, Clock until) {
+void dry_until(Batch& batch, Clock until) {
   const Clock whole = until - batch.clock;
   if (whole <= 0) return;
   const bool gap = whole > gap_s;
-  const bool wet_paint = batch.standing.pigment_g.value > 0 && batch.standing.water_g > 0;
-  if (!wet_paint || hand.spread == paint::Spread::covered) {
+  if (!dries(batch.places)) {
     batch.clock = until;
     return mark_trail(batch, gap);
   }
@@ -46,12 +46,8 @@ void dry_until(Batch& batch, Hand& hand, Clock until) {
   const Clock start = batch.clock;
   for (int i = 1; i <= static_cast<int>(steps); ++i) {
     const Clock next = start + whole * i / steps;
-    const paint::Wet before = paint::wet_of(batch.standing);
-    const auto left = paint::water_after(before, hand.spread, batch.room, next - batch.clock);
-    // In a room so damp that nothing is known of it, nothing dries.
-    hand.water_lost_g += before.water_g - left.value_or(before.water_g);
+    dry(batch.places, next - batch.clock);
     batch.clock = next;
-    restand(batch, hand);
     mark_trail(batch, gap);
   }
 }
@@ -59,15 +55,25 @@ void dry_until(Batch& batch, Hand& hand, Clock until) {
 void end_pass(Batch& batch, Clock at) {
   if (batch.passes.empty() || batch.passes.back().end) return;
   batch.passes.back().end = at;
-  if (batch.standing.liquid_mL.value > 0) batch.powder_is_dry = false;
+  if (sums(batch.places).liquid_mL > 0) batch.powder_is_dry = false;
+}
+
+const Much all_of_it;
+
+bool lies(const Places& places, Place place) { return places.at.count(place) > 0; }
+
+// Off the slab, or back onto it: all of it, where any of it lies there.
+void carry_all(Batch& batch, Place from, Place to) {
+  if (lies(batch.places, from)) move(batch.places, from, to, all_of_it, "");
 }
 
 void begin_stage(Batch& batch, Hand& hand, const StageBegan& s, const std::string& session) {
   end_pass(batch, batch.clock);
   batch.progress = Progress::open;
-  hand.spread = s.stage == Stage::wetting_out ? paint::Spread::knife
-                : s.stage == Stage::mulling   ? paint::Spread::mulling
-                                              : paint::Spread::gathered;
+  if (!lies(batch.places, Place::slab)) carry_all(batch, Place::jar, Place::slab);
+  batch.places.spread = s.stage == Stage::wetting_out ? paint::Spread::knife
+                        : s.stage == Stage::mulling   ? paint::Spread::mulling
+                                                      : paint::Spread::gathered;
   hand.pass_session = session;
   if (s.stage == Stage::resting) return;
   const auto earlier = std::count_if(batch.passes.begin(), batch.passes.end(),
@@ -91,52 +97,107 @@ void count(Total& total, const Added& added) {
   if (added.unit == Unit::g) total.weighed_g += added.amount;
 }
 
-void put_in(Batch& batch, Hand& hand, const Card& card, const paint::Amount& grams, Ref ref) {
+void put_in(Batch& batch, const Card& card, const paint::Amount& grams, Ref ref) {
   const auto material = material_of(card);
   if (!material) {
     batch.warnings.push_back({WarningKind::unknown_recipe, ref, words::message(material.error())});
     return;
   }
-  const auto [at, fresh] = hand.portion_of.try_emplace(card.id, batch.contents.size());
-  if (fresh) {
-    batch.contents.emplace_back();
-    batch.contents.back().material = *material;
-    batch.contents.back().card = card.id;
-  }
-  paint::Amount& held = batch.contents[at->second].grams;
-  held = held + grams;
+  put_in(batch.places, card.id, *material, grams);
   if (material->parts.pigment > 0 && grams.value > 0) batch.powder_is_dry = true;
-  restand(batch, hand);
 }
 
-void apply(Batch& batch, Hand& hand, const Entry& e, const Card* card,
-           const std::optional<paint::Amount>& grams) {
-  if (const auto* o = std::get_if<Opened>(&e.event)) batch.name = o->name;
-  if (const auto* r = std::get_if<RoomSet>(&e.event)) {
-    const auto room = paint::room(r->celsius, r->humidity * 100);
-    if (room)
-      batch.room = *room;
-    else
-      batch.warnings.push_back(
-          {WarningKind::amount_unreadable, e.ref, words::message(room.error())});
-    batch.room_guessed = r->guessed;
-  }
-  if (const auto* s = std::get_if<StageBegan>(&e.event))
-    begin_stage(batch, hand, *s, e.ref.session);
-  if (std::holds_alternative<Gathered>(e.event) || std::holds_alternative<Closed>(e.event)) {
+void warn(Batch& batch, WarningKind kind, const Ref& ref, const Fault& fault) {
+  if (fault) batch.warnings.push_back({kind, ref, words::message(*fault)});
+}
+
+void set_room(Batch& batch, const RoomSet& r, const Ref& ref) {
+  const auto room = paint::room(r.celsius, r.humidity * 100);
+  if (room)
+    batch.places.room = *room;
+  else
+    warn(batch, WarningKind::amount_unreadable, ref, room.error());
+  batch.room_guessed = r.guessed;
+}
+
+// A pass goes on over what is still on the slab.
+void move_paint(Batch& batch, Place from, std::optional<Place> to, const Much& much,
+                const Ref& ref) {
+  warn(batch, WarningKind::not_moved, ref, move(batch.places, from, to, much, name_of(ref)));
+  const bool on_slab = lies(batch.places, Place::slab);
+  if (!on_slab && !batch.places.at.empty()) {
     end_pass(batch, batch.clock);
-    hand.spread = paint::Spread::covered;
-    batch.progress =
-        std::holds_alternative<Closed>(e.event) ? Progress::closed : Progress::gathered;
+    batch.progress = Progress::gathered;
   }
-  if (std::holds_alternative<Unknown>(e.event))
-    batch.warnings.push_back({WarningKind::unknown_event, e.ref, std::get<Unknown>(e.event).e});
-  if (!card || !grams) return;
-  if (const auto* added = std::get_if<Added>(&e.event)) count(total_of(batch, *card), *added);
-  if (std::holds_alternative<CountLost>(e.event)) total_of(batch, *card).count_lost = true;
-  Total& total = total_of(batch, *card);
-  total.grams = total.grams + *grams;
-  put_in(batch, hand, *card, *grams, e.ref);
+  if (on_slab && batch.progress == Progress::gathered) {
+    batch.progress = Progress::open;
+    batch.places.spread = paint::Spread::gathered;
+  }
+}
+
+void bring_back(Batch& batch, const Hand& hand, const AsBefore& as, const Ref& ref) {
+  const auto before = hand.named.find(as.line);
+  if (before == hand.named.end())
+    batch.warnings.push_back({WarningKind::not_weighed, ref, name_of(as.line)});
+  else
+    warn(batch, WarningKind::not_weighed, ref,
+         bring_back(batch.places, before->second, name_of(ref)));
+}
+
+// What went in is known better afterwards: outright where all of it was weighed, else by as much as
+// this part of it turned out to be more or less.
+void correct_total(Total& total, const paint::Amount& counted, const paint::Amount& known) {
+  const bool whole = std::abs(counted.value - total.grams.value) < 1e-9 * total.grams.value;
+  const double value = total.grams.value + known.value - counted.value;
+  if (whole) total.grams = known;
+  total.grams.value = value;
+}
+
+void weigh_paint(Batch& batch, const Weighed& weighed, const Ref& ref) {
+  const auto before = batch.places.at;
+  const auto known = weigh(batch.places, weighed, name_of(ref));
+  if (!known) return warn(batch, WarningKind::not_weighed, ref, known.error());
+  const auto& counted = before.at(weighed.place).paint.contents;
+  for (std::size_t i = 0; i < counted.size(); ++i)
+    for (Total& total : batch.totals)
+      if (total.card.id == counted[i].card)
+        correct_total(total, counted[i].grams, known->contents[i].grams);
+}
+
+void leave_slab(Batch& batch, Progress progress) {
+  end_pass(batch, batch.clock);
+  carry_all(batch, Place::slab, Place::jar);
+  batch.progress = progress;
+}
+
+// What a line does to the batch, beside adding.
+struct Apply {
+  Batch& batch;
+  Hand& hand;
+  const Ref& ref;
+
+  void operator()(const Opened& o) const { batch.name = o.name; }
+  void operator()(const RoomSet& r) const { set_room(batch, r, ref); }
+  void operator()(const StageBegan& s) const { begin_stage(batch, hand, s, ref.session); }
+  void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered); }
+  void operator()(const Closed&) const { leave_slab(batch, Progress::closed); }
+  void operator()(const Moved& m) const { move_paint(batch, m.from, m.to, m.much, ref); }
+  void operator()(const Lost& l) const { move_paint(batch, l.from, std::nullopt, l.much, ref); }
+  void operator()(const Weighed& w) const { weigh_paint(batch, w, ref); }
+  void operator()(const AsBefore& as) const { bring_back(batch, hand, as, ref); }
+  void operator()(const Unknown& u) const {
+    batch.warnings.push_back({WarningKind::unknown_event, ref, u.e});
+  }
+  template <class Other>
+  void operator()(const Other&) const {}
+};
+
+void add(Batch& batch, const Entry& e, const Card& card, const paint::Amount& grams) {
+  Total& total = total_of(batch, card);
+  if (const auto* added = std::get_if<Added>(&e.event)) count(total, *added);
+  if (std::holds_alternative<CountLost>(e.event)) total.count_lost = true;
+  total.grams = total.grams + grams;
+  put_in(batch, card, grams, e.ref);
 }
 
 // A pass belongs to the session that began it: when another session speaks, it had ended with the
@@ -145,7 +206,7 @@ void leave_session(Batch& batch, Hand& hand, const std::string& next) {
   if (hand.pass_session.empty() || hand.pass_session == next) return;
   end_pass(batch, batch.clock);
   hand.pass_session.clear();
-  if (hand.spread != paint::Spread::covered) hand.spread = paint::Spread::gathered;
+  batch.places.spread = paint::Spread::gathered;
 }
 
 void look_for_wrong_clock(Batch& batch, const Moment& now) {
@@ -154,6 +215,25 @@ void look_for_wrong_clock(Batch& batch, const Moment& now) {
   });
   if (wrong != batch.entries.end())
     batch.warnings.push_back({WarningKind::clock_ahead, wrong->ref, ""});
+}
+
+std::set<Ref> named_by_later(const std::vector<Entry>& entries) {
+  std::set<Ref> named;
+  for (const Entry& e : entries)
+    if (const auto* as = std::get_if<AsBefore>(&e.event)) named.insert(as->line);
+  return named;
+}
+
+paint::Mixture paint_in_hand(const Batch& batch) {
+  const auto here = batch.places.at.find(in_hand(batch.places));
+  return here == batch.places.at.end() ? paint::Mixture{} : here->second.paint;
+}
+
+paint::BenchRate taught_before(const Lessons& lessons, const Batch& batch) {
+  paint::BenchRate rate;
+  for (const Lesson& lesson : lessons)
+    if (lesson.opened_at < batch.opened_at && lesson.batch != batch.id) rate = lesson.after;
+  return rate;
 }
 
 Clock clock_of(const Moment& now, const BatchLines& lines, std::int64_t opened_at, Clock last) {
@@ -166,8 +246,8 @@ Clock clock_of(const Moment& now, const BatchLines& lines, std::int64_t opened_a
 
 }
 
-std::optional<Batch> fold(const Logs& logs, const std::string& id,
-                          const std::optional<Moment>& now) {
+std::optional<Batch> fold(const Logs& logs, const std::string& id, const std::optional<Moment>& now,
+                          const Lessons& lessons) {
   BatchLines lines = lines_of(logs, id);
   const auto opened = std::find_if(lines.entries.begin(), lines.entries.end(), [](const Entry& e) {
     return std::holds_alternative<Opened>(e.event) && !e.withdrawn;
@@ -181,28 +261,46 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id,
   batch.warnings = lines.warnings;
   batch.damaged = lines.damaged;
   batch.newer = lines.newer;
+  batch.places.bench = taught_before(lessons, batch);
+  const std::set<Ref> named = named_by_later(lines.entries);
   Hand hand;
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     Entry& e = lines.entries[i];
     leave_session(batch, hand, e.ref.session);
-    dry_until(batch, hand, e.clock);
-    const auto flow = [&] {
-      return batch.standing.flow_now ? std::optional(batch.standing.flow_now->value) : std::nullopt;
-    };
-    e.flow_before = flow();
+    dry_until(batch, e.clock);
+    e.flow_before = live(batch.places).flow;
     const Card* summed = batch.newer ? nullptr : lines.cards[i];
-    if (!e.withdrawn) apply(batch, hand, e, summed, amounts[i]);
-    e.flow = flow();
+    if (!e.withdrawn) std::visit(Apply{batch, hand, e.ref}, e.event);
+    if (!e.withdrawn && summed && amounts[i]) add(batch, e, *summed, *amounts[i]);
+    e.flow = live(batch.places).flow;
     if (e.flow != e.flow_before) mark_trail(batch, false);
+    if (named.count(e.ref)) hand.named[e.ref] = paint_in_hand(batch);
     batch.last_at = e.at;
   }
   batch.entries = std::move(lines.entries);
   if (now) look_for_wrong_clock(batch, *now);
   if (now && batch.progress == Progress::open) {
     leave_session(batch, hand, now->session);
-    dry_until(batch, hand, clock_of(*now, lines, batch.opened_at, batch.clock));
+    dry_until(batch, clock_of(*now, lines, batch.opened_at, batch.clock));
   }
+  batch.standing = paint::stand(paint_in_hand(batch), batch.places.bench);
   return batch;
+}
+
+Lessons lessons_of(const Logs& logs) {
+  std::set<std::string> teach;
+  for (const Log* log : logs)
+    for (const Line& line : log->lines)
+      if (std::holds_alternative<Weighed>(line.event) ||
+          std::holds_alternative<AsBefore>(line.event))
+        teach.insert(line.batch);
+  if (teach.empty()) return {};
+  Lessons lessons;
+  for (const std::string& id : batch_ids(logs)) {
+    const auto batch = teach.count(id) ? fold(logs, id, std::nullopt, lessons) : std::nullopt;
+    if (batch) lessons.push_back({id, batch->opened_at, batch->places.bench});
+  }
+  return lessons;
 }
 
 Logs all_of(const std::vector<Log>& logs) {

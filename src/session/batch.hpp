@@ -2,9 +2,7 @@
 // or a lesson wants to know about a batch stands here; nothing here is ever written down.
 #pragma once
 
-#include "paint/air.hpp"
-#include "paint/standing.hpp"
-#include "session/event.hpp"
+#include "session/places.hpp"
 #include "session/reader.hpp"
 
 #include <map>
@@ -63,6 +61,8 @@ enum class WarningKind {
   corrected_kind,    // it is not of the kind that the correction says
   amount_unreadable, // an addition that paint refuses
   bottle_heavier,    // weighed more after than before
+  not_moved,         // paint that could not be moved, or be lost, as told
+  not_weighed,       // paint that cannot weigh so much, or be as it was
   unknown_recipe,    // a liquid's parts cannot be made into a composition
   clock_ahead,       // stamped more than a day after now, by another session: its clock was wrong
 };
@@ -79,17 +79,16 @@ struct Batch {
   std::int64_t opened_at = 0; // ms since 1970
   std::int64_t last_at = 0;
   Progress progress = Progress::open;
-  paint::Room room;
   bool room_guessed = true;
   std::map<std::string, Card> cards; // by id, as last laid out in a session of this batch
   std::vector<Entry> entries;        // in order, withdrawn ones too
   std::vector<Total> totals;         // in order of first addition
-  std::vector<paint::Portion> contents;
+  Places places;                     // what lies where, at `clock`
   std::vector<Pass> passes;
   bool powder_is_dry = false; // pigment was added since a working stage last ended
   std::vector<TrailPoint> trail;
-  paint::Standing standing;
-  Clock clock = 0; // up to which the batch was folded
+  paint::Standing standing; // of the paint in hand
+  Clock clock = 0;          // up to which the batch was folded
   std::vector<Warning> warnings;
   bool damaged = false; // one of its files is: entries may be missing
   bool newer = false;   // one of its files is of a newer format: nothing was summed
@@ -111,10 +110,24 @@ std::vector<std::string> batch_ids(const Logs& logs);
 
 inline constexpr std::int64_t a_day_ms = 86'400'000;
 
-// Folds one batch. With `now` an open batch goes on drying up to that moment; without it the fold
-// ends at the batch's last line. Absent if no log opened that batch.
+// The bench's rate after one batch that taught it.
+struct Lesson {
+  std::string batch;
+  std::int64_t opened_at = 0;
+  paint::BenchRate after;
+};
+using Lessons = std::vector<Lesson>; // in order of opening
+
+// Folds all that weighed their paint or brought its water back, the first first, each with what the
+// ones before it taught.
+Lessons lessons_of(const Logs& logs);
+
+// Folds one batch, with what earlier ones taught of the bench. With `now` an open batch goes on
+// drying up to that moment; without it the fold ends at the batch's last line. Absent if no log
+// opened that batch.
 std::optional<Batch> fold(const Logs& logs, const std::string& batch,
-                          const std::optional<Moment>& now = std::nullopt);
+                          const std::optional<Moment>& now = std::nullopt,
+                          const Lessons& lessons = {});
 
 // Seconds of wetting out and of mulling; a running pass counts up to the batch's clock.
 double seconds_of(const Batch& batch, Stage stage);

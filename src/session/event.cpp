@@ -51,6 +51,8 @@ constexpr Names<PhotoOf, 4> photos_of{{{PhotoOf::slab, "slab"},
                                        {PhotoOf::dot, "dot"},
                                        {PhotoOf::swatch, "swatch"},
                                        {PhotoOf::pan, "pan"}}};
+constexpr Names<Place, 3> places{
+    {{Place::slab, "slab"}, {Place::jar, "jar"}, {Place::pans, "pans"}}};
 
 }
 
@@ -61,6 +63,7 @@ std::string_view name_of(Stage v) { return find_name(stages, v); }
 std::string_view name_of(Specks v) { return find_name(specks, v); }
 std::string_view name_of(TroubleKind v) { return find_name(troubles, v); }
 std::string_view name_of(PhotoOf v) { return find_name(photos_of, v); }
+std::string_view name_of(Place v) { return find_name(places, v); }
 std::optional<CardKind> card_kind_named(std::string_view s) { return find_value(card_kinds, s); }
 std::optional<Feel> feel_named(std::string_view s) { return find_value(feels, s); }
 std::optional<By> by_named(std::string_view s) { return find_value(bys, s); }
@@ -68,6 +71,7 @@ std::optional<Stage> stage_named(std::string_view s) { return find_value(stages,
 std::optional<Specks> specks_named(std::string_view s) { return find_value(specks, s); }
 std::optional<TroubleKind> trouble_named(std::string_view s) { return find_value(troubles, s); }
 std::optional<PhotoOf> photo_of_named(std::string_view s) { return find_value(photos_of, s); }
+std::optional<Place> place_named(std::string_view s) { return find_value(places, s); }
 
 bool is_liquid(CardKind kind) {
   return kind != CardKind::pigment && kind != CardKind::dropper && kind != CardKind::spoon;

@@ -137,6 +137,44 @@ struct CountLost {
   bool operator==(const CountLost&) const = default;
 };
 
+// Where paint lies: open on the slab, in a covered jar, poured.
+enum class Place { slab, jar, pans };
+
+// How much of what lies in a place: a share, 1 for all and any other by eye, or so many grams.
+struct Much {
+  double share = 1;        // above 0 to 1; meaningful without g
+  std::optional<double> g; // of paint as it lies there
+  bool operator==(const Much&) const = default;
+};
+
+struct Moved {
+  Place from = Place::slab;
+  Place to = Place::jar;
+  Much much;
+  bool operator==(const Moved&) const = default;
+};
+
+// Spilt, or left on the tools.
+struct Lost {
+  Place from = Place::slab;
+  Much much;
+  bool operator==(const Lost&) const = default;
+};
+
+// All that lies in a place, with what it lies in.
+struct Weighed {
+  Place place = Place::jar;
+  double g = 0;
+  double tare_g = 0; // of the empty jar, slab or pans
+  bool operator==(const Weighed&) const = default;
+};
+
+// After a rest the paint, with water added since, moves again as it did at that line.
+struct AsBefore {
+  Ref line;
+  bool operator==(const AsBefore&) const = default;
+};
+
 struct Withdrawn {
   Ref line;
   bool operator==(const Withdrawn&) const = default;
@@ -147,7 +185,7 @@ struct Withdrawn {
 // counts.
 struct Corrected {
   using Says = std::variant<std::monostate, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
-                            BottleWeighed>;
+                            BottleWeighed, Moved, Lost, Weighed>;
   Ref line;
   Boxed<Says> says;                  // monostate: nothing about that
   std::optional<std::int64_t> by_ms; // absent: nothing about that
@@ -197,8 +235,8 @@ struct Unknown {
 };
 
 using Event = std::variant<Began, LaidOut, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
-                           BottleWeighed, CountLost, Withdrawn, Corrected, Photo, Gone, Gathered,
-                           Closed, ClockJumped, Left, Unknown>;
+                           BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore, Withdrawn,
+                           Corrected, Photo, Gone, Gathered, Closed, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;
@@ -217,6 +255,7 @@ std::string_view name_of(Stage);
 std::string_view name_of(Specks);
 std::string_view name_of(TroubleKind);
 std::string_view name_of(PhotoOf);
+std::string_view name_of(Place);
 std::optional<CardKind> card_kind_named(std::string_view);
 std::optional<Feel> feel_named(std::string_view);
 std::optional<By> by_named(std::string_view);
@@ -224,6 +263,7 @@ std::optional<Stage> stage_named(std::string_view);
 std::optional<Specks> specks_named(std::string_view);
 std::optional<TroubleKind> trouble_named(std::string_view);
 std::optional<PhotoOf> photo_of_named(std::string_view);
+std::optional<Place> place_named(std::string_view);
 
 bool is_liquid(CardKind kind);
 paint::Kind paint_kind(CardKind kind);

@@ -11,6 +11,7 @@ namespace {
 
 constexpr const char* format_name = "slabside-session";
 constexpr double most_g = 5000;
+constexpr double most_gross_g = 100000; // with what it lies in
 constexpr double most_drops = 10000;
 constexpr double most_spoons = 1000;
 constexpr std::int64_t far = std::int64_t{1} << 53;
@@ -141,6 +142,27 @@ bool is_sha256(const std::string& text) {
   return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
 }
 
+Much read_much(Fields& f) {
+  Much m;
+  if (f.has("g"))
+    m.g = f.number("g", 0, most_g);
+  else
+    m.share = f.number("share", 0, 1);
+  return m;
+}
+
+void write_much(const Much& m, Json& j) {
+  if (m.g)
+    j["g"] = number(*m.g);
+  else
+    j["share"] = number(m.share);
+}
+
+Weighed read_weighed(Fields& f) {
+  return {f.word("place", place_named), f.number("g", 0, most_gross_g),
+          f.number_or("tare_g", 0, most_gross_g, 0)};
+}
+
 Photo read_photo(Fields& f) {
   Photo p{f.text("sha256"), f.text("ending"), f.word("of", photo_of_named)};
   if (!is_sha256(p.sha256)) f.reject(words::Say::field_not_a_photo, "sha256");
@@ -192,8 +214,13 @@ Event read_known(const std::string& kind, Fields& f) {
   if (kind == "stage") return StageBegan{f.word("stage", stage_named)};
   if (kind == "dot") return Dot{f.word("specks", specks_named)};
   if (kind == "trouble") return Trouble{f.word("what", trouble_named)};
-  if (kind == "bottle_weighed") return BottleWeighed{f.text("of"), f.number("g", 0, 100000)};
+  if (kind == "bottle_weighed") return BottleWeighed{f.text("of"), f.number("g", 0, most_gross_g)};
   if (kind == "count_lost") return CountLost{f.text("of")};
+  if (kind == "moved")
+    return Moved{f.word("from", place_named), f.word("to", place_named), read_much(f)};
+  if (kind == "lost") return Lost{f.word("from", place_named), read_much(f)};
+  if (kind == "weighed") return read_weighed(f);
+  if (kind == "as_before") return AsBefore{f.ref("line")};
   if (kind == "withdrawn") return Withdrawn{f.ref("line")};
   if (kind == "corrected") return read_corrected(f);
   if (kind == "photo") return read_photo(f);
@@ -220,6 +247,10 @@ std::string_view kind_of(const Event& event) {
                  [](const Trouble&) { return std::string_view("trouble"); },
                  [](const BottleWeighed&) { return std::string_view("bottle_weighed"); },
                  [](const CountLost&) { return std::string_view("count_lost"); },
+                 [](const Moved&) { return std::string_view("moved"); },
+                 [](const Lost&) { return std::string_view("lost"); },
+                 [](const Weighed&) { return std::string_view("weighed"); },
+                 [](const AsBefore&) { return std::string_view("as_before"); },
                  [](const Withdrawn&) { return std::string_view("withdrawn"); },
                  [](const Corrected&) { return std::string_view("corrected"); },
                  [](const Photo&) { return std::string_view("photo"); },
@@ -284,6 +315,23 @@ void write_fields(const Event& event, Json& j) {
                           j["g"] = number(b.g);
                         },
                         [&](const CountLost& c) { j["of"] = c.of; },
+                        [&](const Moved& m) {
+                          j["from"] = name_of(m.from);
+                          j["to"] = name_of(m.to);
+                          write_much(m.much, j);
+                        },
+                        [&](const Lost& l) {
+                          j["from"] = name_of(l.from);
+                          write_much(l.much, j);
+                        },
+                        [&](const Weighed& w) {
+                          j["place"] = name_of(w.place);
+                          j["g"] = number(w.g);
+                          if (w.tare_g > 0) j["tare_g"] = number(w.tare_g);
+                        },
+                        [&](const AsBefore& a) {
+                          j["line"] = {a.line.session, a.line.n};
+                        },
                         [&](const Withdrawn& w) {
                           j["line"] = {w.line.session, w.line.n};
                         },

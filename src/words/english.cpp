@@ -90,6 +90,8 @@ std::string_view pattern(Say id) {
   case Say::time_below_zero: return "A time cannot be below zero: {0} s.";
   case Say::time_too_long: return "Nobody waits that long.";
   case Say::nothing_lost: return "A weighing teaches only where water has left.";
+  case Say::nothing_there: return "There is no paint there.";
+  case Say::not_only_water: return "Paint is as it was only if nothing but water went in since.";
   case Say::uncertainty_not_positive: return "No weighing is exact: {0} cannot be its uncertainty.";
   case Say::bench_rate_unusable:
     return "That makes a bench twenty times as fast or slow as others: please weigh again.";
@@ -246,6 +248,13 @@ std::string_view pattern(Say id) {
   case Say::did_opened: return "batch opened";
   case Say::did_room: return "room {0} °C, {1} %";
   case Say::did_gathered: return "gathered";
+  case Say::did_move: return "{0}: from {1} to {2}";
+  case Say::did_lose: return "{0} lost from {1}";
+  case Say::did_weigh_paint: return "{0} weighed, {1} with what it is in";
+  case Say::did_as_before: return "as it was before";
+  case Say::much_all: return "all";
+  case Say::much_half: return "half";
+  case Say::much_share: return "{0} %";
   case Say::did_closed: return "closed";
   case Say::did_unknown: return "an entry of a newer kind";
   case Say::did_other: return "an entry";
@@ -265,6 +274,8 @@ std::string_view pattern(Say id) {
   case Say::gum_too_little: return "still binder, not yet water";
   case Say::gum_enough: return "binder or water, both will do";
   case Say::gum_too_much: return "water only: gum enough";
+  case Say::sweet_enough: return "no more honey or glycerin: it may stay sticky";
+  case Say::sweet_too_much: return "honey and glycerin: it will likely stay sticky";
   case Say::dried_off: return "{0} mL has dried off";
   case Say::dust_mask: return "dry powder: mask on";
   case Say::not_saved: return "not saved: {0}";
@@ -401,6 +412,13 @@ std::string_view pattern(Say id) {
   case Say::show_flow_now: return "flow now        {0} mL liquid to 1 mL pigment";
   case Say::show_over_oil_point: return "over oil point  {0}";
   case Say::show_gum_strength: return "gum strength    {0} dry gum in gum and water";
+  case Say::show_gum_per_pigment: return "gum             {0} g dry gum to 1 mL pigment";
+  case Say::show_humectant_to_gum: return "sweet           {0} g honey and glycerin to 1 g gum";
+  case Say::show_pigment_fraction: return "solid           {0} of the wet volume is pigment";
+  case Say::show_place: return "lies there      {0}: {1} g of paint";
+  case Say::place_slab: return "slab";
+  case Say::place_jar: return "jar";
+  case Say::place_pans: return "pans";
   case Say::show_pigment: return "pigment         {0} g, {1} mL";
   case Say::show_liquid: return "liquid          {0} g put in, {1} mL now";
   case Say::show_solids:
@@ -429,6 +447,8 @@ std::string_view pattern(Say id) {
   case Say::warning_corrected_kind:
     return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";
   case Say::warning_amount_unreadable: return "Line {0} is not in the sums. {1}";
+  case Say::warning_not_moved: return "Line {0}: the paint was not moved as told. {1}";
+  case Say::warning_not_weighed: return "Line {0}: this weighing was left out. {1}";
   case Say::warning_bottle_heavier: return "Line {0}: the bottle weighs more than before. {1}";
   case Say::warning_unknown_recipe:
     return "Line {0} is not in the sums: its recipe makes no sense. {1}";
@@ -479,6 +499,8 @@ std::string_view pattern(Say id) {
   case Say::entry_odd_name:
     return "the name of the entry “{0}” has other signs than letters, digits, spaces and plain "
            "marks";
+  case Say::entry_not_utf8: return "the name of the entry “{0}” is not UTF-8";
+  case Say::entry_shrank: return "“{0}” became shorter while it was read";
   case Say::entry_elsewhere:
     return "the entry “{0}” is neither a session, sessions/….jsonl, nor in photos";
   case Say::entry_twice:

@@ -64,7 +64,7 @@ TEST_CASE("show --json gives the numbers computed by hand") {
   CHECK(s["binder_ratio"]["u"] == near(0.0322748612));
   CHECK(s["flow_put_in"]["value"] == near(1.0417932098));
   CHECK(s["flow_now"]["value"] == near(1.0417932098));
-  CHECK(s["over_oil_point"] == near(1.0417932098));
+  CHECK(s["over_oil_point"]["value"] == near(1.0417932098));
   CHECK(s["gum_strength"].is_null());
   CHECK(s["water_lost_mL"]["value"] == 0);
   REQUIRE(j["materials"].size() == 3);

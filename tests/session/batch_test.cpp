@@ -57,7 +57,7 @@ TEST_CASE("a batch computed by hand") {
   CHECK(near(b.standing.pigment_mL.value, 2.857143, 2e-6));
   CHECK(near(b.standing.flow_put_in->value, 1.890198, 2e-6));
   CHECK(near(b.standing.flow_now->value, 1.890198, 2e-6));
-  CHECK(near(*b.standing.over_oil_point, 1.402647, 2e-6));
+  CHECK(near(b.standing.over_oil_point->value, 1.402647, 2e-6));
   REQUIRE(b.totals.size() == 3);
   CHECK(b.totals[1].drops == 10);
   CHECK(b.totals[1].weighed_g == 5);

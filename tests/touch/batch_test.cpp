@@ -95,9 +95,9 @@ Json shown(const Home& home, const std::string& batch) {
 
 // The program and the mirror have two clocks, so what time does to the paint is left out.
 Json without_time(Json batch) {
-  for (const char* key : {"batch", "opened_at", "last_at", "clock_s"}) batch.erase(key);
-  for (const char* key :
-       {"flow_now", "liquid_mL_now", "water_lost_mL", "water_g", "over_oil_point", "gum_strength"})
+  for (const char* key : {"batch", "opened_at", "last_at", "clock_s", "places"}) batch.erase(key);
+  for (const char* key : {"flow_now", "liquid_mL_now", "water_lost_mL", "water_g", "over_oil_point",
+                          "gum_strength", "pigment_fraction"})
     batch["standing"].erase(key);
   for (Json& pass : batch["passes"]) {
     pass.erase("start_s");

@@ -112,6 +112,8 @@ DROPPER = {"mL_per_drop": number(1e-4, 1), "u": number(0, 1000, False),
            "calibrated_with": word(*CARDS, needed=False)}
 SPOON = {"mL": number(0.01, 1000), "u": number(0, 1000, False)}
 
+PLACES = ("slab", "jar", "pans")
+
 KINDS = {
     "began": {"format": text(), "version": whole(1, 10**6), "session": text(),
               "part": whole(0, 10**6), "device": text(), "local": text()},
@@ -126,6 +128,10 @@ KINDS = {
     "trouble": {"what": word("wont_wet", "gelling", "gummy")},
     "bottle_weighed": {"of": text(), "g": number(0, 100000)},
     "count_lost": {"of": text()},
+    "moved": {"from": word(*PLACES), "to": word(*PLACES)},
+    "lost": {"from": word(*PLACES)},
+    "weighed": {"place": word(*PLACES), "g": number(0, 100000), "tare_g": number(0, 100000, False)},
+    "as_before": {"line": (line_name, True)},
     "withdrawn": {"line": (line_name, True)},
     "corrected": {"line": (line_name, True), "by_ms": whole(-2**53, 2**53, False)},
     "photo": {"sha256": (sha256, True), "ending": text(), "of": word("slab", "dot", "swatch", "pan")},
@@ -135,7 +141,8 @@ KINDS = {
 }
 
 
-CORRECTABLE = ("opened", "room", "added", "felt", "stage", "dot", "trouble", "bottle_weighed")
+CORRECTABLE = ("opened", "room", "added", "felt", "stage", "dot", "trouble", "bottle_weighed",
+               "moved", "lost", "weighed")
 
 
 def read(line, fields):
@@ -175,6 +182,8 @@ def check_fields(line):
         check_fields(says)
         if says["e"] not in CORRECTABLE:
             raise Unknown
+    if kind in ("moved", "lost"):
+        read(line, {"g": number(0, 5000)} if "g" in line else {"share": number(0, 1)})
     if kind == "added":
         by = "drops" if "drops" in line else "spoons" if "spoons" in line else "g"
         read(line, {by: number(0, {"drops": 10000, "spoons": 1000, "g": 5000}[by])})

@@ -1,0 +1,243 @@
+#include "paint/mixture.hpp"
+
+#include "paint/alcohol.hpp"
+#include "paint/bottle.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace paint {
+
+namespace {
+
+using words::Say;
+
+constexpr double surely = 4; // standard uncertainties, as in given_sum
+constexpr double tells = 2;  // of them that lost water must stand above none
+
+// Own errors by name, so that what is made from one amount shares them.
+Amount named(const Amount& a, const std::string& name) {
+  Amount out = a;
+  out.variance = 0;
+  if (a.variance > 0) out.shares[name] += std::sqrt(a.variance);
+  return out;
+}
+
+std::vector<Amount> named_contents(const Mixture& m, const std::string& name) {
+  std::vector<Amount> out;
+  for (const Portion& p : m.contents) out.push_back(named(p.grams, name + " own " + p.card));
+  return out;
+}
+
+Interval scaled(const Interval& i, double by) { return {i.low * by, i.middle * by, i.high * by}; }
+
+Foretold scaled(const Foretold& f, double by) {
+  return {f.lost_g * by, f.per_ln_factor * by, f.carried};
+}
+
+Amount alcohol_put_in(const Mixture& m) {
+  Amount sum;
+  for (const Portion& p : m.contents)
+    if (p.material.parts.alcohol > 0) sum = sum + scaled(p.grams, p.material.parts.alcohol);
+  return sum;
+}
+
+// The whole without what the bench foretold.
+Amount settled_grams(const Mixture& m) {
+  Amount sum = alcohol_left(m) - m.water_gone;
+  for (const Portion& p : m.contents) sum = sum + scaled(p.grams, 1 - p.material.parts.alcohol);
+  return sum;
+}
+
+// What was added to an amount: its own error is not in the rest.
+Amount grown(const Amount& before, const Amount& after) {
+  Amount more = after - before;
+  more.variance = std::max(0.0, after.variance - before.variance);
+  return more;
+}
+
+BenchRate taught_where_it_tells(const BenchRate& bench, const Foretold& foretold,
+                                const Amount& lost) {
+  const double u = uncertainty(lost);
+  if (!(foretold.lost_g > 0) || !(lost.value > tells * u)) return bench;
+  return taught(bench, foretold, lost.value, u).value_or(bench);
+}
+
+}
+
+bool is_empty(const Mixture& m) { return m.contents.empty(); }
+
+void put(Mixture& m, const std::string& card, const Material& material, const Amount& grams) {
+  const auto held = std::find_if(m.contents.begin(), m.contents.end(),
+                                 [&](const Portion& p) { return p.card == card; });
+  if (held == m.contents.end())
+    m.contents.push_back({material, grams, card});
+  else
+    held->grams = held->grams + grams;
+  const double alcohol = grams.value * material.parts.alcohol;
+  for (double* g : {&m.alcohol_g.low, &m.alcohol_g.middle, &m.alcohol_g.high}) *g += alcohol;
+}
+
+Amount water_gone(const Mixture& m, const BenchRate& bench) {
+  const double u = m.since.per_ln_factor * relative_u(bench);
+  Amount gone = m.water_gone;
+  gone.value += m.since.lost_g;
+  if (u != 0) gone.shares["evaporation"] += u;
+  return gone;
+}
+
+Amount alcohol_left(const Mixture& m) {
+  const double u = (m.alcohol_g.high - m.alcohol_g.low) / 4;
+  if (u == 0) return exact(m.alcohol_g.middle);
+  return {m.alcohol_g.middle, 0, {{"alcohol", u}}};
+}
+
+Amount grams_of(const Mixture& m, const BenchRate& bench) {
+  Mixture settled = m;
+  settled.water_gone = water_gone(m, bench);
+  return settled_grams(settled);
+}
+
+Standing stand(const Mixture& m, const BenchRate& bench) {
+  return stand(m.contents, water_gone(m, bench), alcohol_left(m));
+}
+
+Live live(const Sums& sums, const Mixture& m) {
+  return live(sums, {m.water_gone.value + m.since.lost_g, sums.alcohol_g - m.alcohol_g.middle});
+}
+
+words::Result<Dried> dried(const Mixture& m, const Sums& sums, Spread spread, const Room& room,
+                           double seconds, const BenchRate& bench) {
+  const Wet wet = wet_of(sums, live(sums, m));
+  const auto water = foretell(wet, spread, room, seconds, bench);
+  if (!water) return tl::make_unexpected(water.error());
+  Dried out{*water, m.alcohol_g};
+  if (!(m.alcohol_g.high > 0)) return out;
+  const auto left = [&](double alcohol_g) {
+    return alcohol_after(alcohol_g, wet, spread, room, seconds, bench);
+  };
+  const auto low = left(m.alcohol_g.low), middle = left(m.alcohol_g.middle);
+  const auto high = left(m.alcohol_g.high);
+  for (const auto* end : {&low, &middle, &high})
+    if (!*end) return tl::make_unexpected(end->error());
+  out.alcohol_g = {low->low, middle->middle, high->high};
+  return out;
+}
+
+void dry(Mixture& m, const Dried& by) {
+  m.since = then(m.since, by.water);
+  m.alcohol_g = by.alcohol_g;
+}
+
+words::Result<Parting> part(const Mixture& m, const Amount& share, const std::string& parting) {
+  if (const auto fault = fault_of(share)) return tl::make_unexpected(*fault);
+  if (share.value < 0 || share.value > 1)
+    return words::failure(Say::not_a_share, {words::fixed(share.value, 3)});
+  const Amount taken_share = named(share, parting);
+  Parting out{m, m};
+  const std::vector<Amount> grams = named_contents(m, parting);
+  for (std::size_t i = 0; i < grams.size(); ++i) {
+    out.taken.contents[i].grams = product(grams[i], taken_share);
+    out.left.contents[i].grams = grams[i] - out.taken.contents[i].grams;
+  }
+  const Amount gone = named(m.water_gone, parting + " own water");
+  out.taken.water_gone = product(gone, taken_share);
+  out.left.water_gone = gone - out.taken.water_gone;
+  out.taken.since = scaled(m.since, share.value);
+  out.left.since = scaled(m.since, 1 - share.value);
+  out.taken.alcohol_g = scaled(m.alcohol_g, share.value);
+  out.left.alcohol_g = scaled(m.alcohol_g, 1 - share.value);
+  if (share == exact(1)) out.left = {};
+  if (share == exact(0)) out.taken = {};
+  return out;
+}
+
+Amount half_by_eye() { return {0.5, 0.05 * 0.05, {}}; }
+
+words::Result<Amount> share_of(const Mixture& m, const Amount& grams, const BenchRate& bench,
+                               const std::string& parting) {
+  Mixture mixed = m;
+  const std::vector<Amount> contents = named_contents(m, parting);
+  for (std::size_t i = 0; i < contents.size(); ++i) mixed.contents[i].grams = contents[i];
+  const Amount all = grams_of(mixed, bench);
+  if (!(all.value > 0)) return words::failure(Say::nothing_there);
+  if (const auto fault = fault_of(grams)) return tl::make_unexpected(*fault);
+  if (grams.value > all.value + surely * uncertainty(all - grams))
+    return words::failure(Say::amount_too_large,
+                          {words::fixed(grams.value, 1), words::fixed(all.value, 1)});
+  if (grams.value >= all.value) return exact(1);
+  return quotient(grams, all);
+}
+
+Mixture joined(Mixture a, const Mixture& b) {
+  for (const Portion& p : b.contents) {
+    const auto same = std::find_if(a.contents.begin(), a.contents.end(),
+                                   [&](const Portion& q) { return q.card == p.card; });
+    if (same == a.contents.end())
+      a.contents.push_back(p);
+    else
+      same->grams = same->grams + p.grams;
+  }
+  a.water_gone = a.water_gone + b.water_gone;
+  a.since = {a.since.lost_g + b.since.lost_g, a.since.per_ln_factor + b.since.per_ln_factor,
+             a.since.carried};
+  a.alcohol_g = {a.alcohol_g.low + b.alcohol_g.low, a.alcohol_g.middle + b.alcohol_g.middle,
+                 a.alcohol_g.high + b.alcohol_g.high};
+  return a;
+}
+
+Amount left_on_tools() {
+  const double u = (0.10 - 0.05) / std::sqrt(12);
+  return {0.075, u * u, {}};
+}
+
+words::Result<Weighed> weighed(const Mixture& m, const Amount& grams, const Amount& on_tools,
+                               const BenchRate& bench, const std::string& weighing) {
+  if (is_empty(m)) return words::failure(Say::nothing_there);
+  std::vector<Amount> parts = named_contents(m, weighing);
+  const std::size_t portions = parts.size();
+  const Amount alcohol_gone = alcohol_put_in(m) - alcohol_left(m);
+  parts.push_back(scaled(water_gone(m, bench), -1));
+  parts.push_back(scaled(product(grams_of(m, bench), named(on_tools, weighing + " tools")), -1));
+  parts.push_back(scaled(alcohol_gone, -1));
+  const auto known = given_sum(parts, grams, weighing);
+  if (!known) return tl::make_unexpected(known.error());
+
+  const Amount lost = settled_grams(m) - product(settled_grams(m), on_tools) - grams;
+  Weighed out{m, {}, taught_where_it_tells(bench, m.since, lost)};
+  for (std::size_t i = 0; i < portions; ++i) out.all.contents[i].grams = (*known)[i];
+  out.all.water_gone = scaled((*known)[portions], -1);
+  out.all.since = {};
+  out.there = out.all;
+  const Amount stayed = scaled((*known)[portions + 1], -1);
+  if (!(stayed.value > 0)) return out;
+  const auto parting =
+      part(out.all, quotient(stayed, grams_of(out.all, out.bench)), weighing + " tools");
+  if (!parting) return tl::make_unexpected(parting.error());
+  out.there = parting->left;
+  return out;
+}
+
+words::Result<Weighed> brought_back(const Mixture& before, const Mixture& now,
+                                    const BenchRate& bench, const std::string& name) {
+  constexpr double hand = 0.10;
+  Amount added;
+  for (const Portion& p : now.contents) {
+    const auto was = std::find_if(before.contents.begin(), before.contents.end(),
+                                  [&](const Portion& q) { return q.card == p.card; });
+    const Amount more = was == before.contents.end() ? p.grams : grown(was->grams, p.grams);
+    if (more.value == 0) continue;
+    if (p.material.kind != Kind::water) return words::failure(Say::not_only_water);
+    added = added + more;
+  }
+  if (!(added.value > 0)) return words::failure(Say::nothing_lost);
+  const double u = hand * stand(before, bench).liquid_mL_now.value;
+  added.variance += u * u;
+  Weighed out{now, {}, taught_where_it_tells(bench, since(before.since, now.since), added)};
+  out.all.water_gone = water_gone(before, bench) + named(added, name);
+  out.all.since = {};
+  out.there = out.all;
+  return out;
+}
+
+}

@@ -1,0 +1,102 @@
+#include "session/places.hpp"
+
+#include "paint/bottle.hpp"
+#include "paint/measure.hpp"
+
+namespace session {
+
+namespace {
+
+const Lying& lying(const Places& places, Place place) {
+  static const Lying nothing;
+  const auto found = places.at.find(place);
+  return found == places.at.end() ? nothing : found->second;
+}
+
+void lay(Places& places, Place place, paint::Mixture paint) {
+  if (paint::is_empty(paint)) {
+    places.at.erase(place);
+    return;
+  }
+  const paint::Sums sums = paint::sums_of(paint.contents);
+  places.at[place] = {std::move(paint), sums};
+}
+
+words::Result<paint::Amount> share_of(const Places& places, const paint::Mixture& paint,
+                                      const Much& much, const std::string& name) {
+  if (much.g) {
+    const auto grams = paint::grams_weighed(*much.g);
+    if (!grams) return grams;
+    return paint::share_of(paint, *grams, places.bench, name);
+  }
+  paint::Amount share = paint::half_by_eye();
+  share.value = much.share;
+  return much.share == 1 ? paint::exact(1) : share;
+}
+
+}
+
+Place in_hand(const Places& places) {
+  return places.at.empty() ? Place::slab : places.at.begin()->first;
+}
+
+paint::Sums sums(const Places& places) { return lying(places, in_hand(places)).sums; }
+
+paint::Live live(const Places& places) {
+  const Lying& here = lying(places, in_hand(places));
+  return paint::live(here.sums, here.paint);
+}
+
+void put_in(Places& places, const std::string& card, const paint::Material& material,
+            const paint::Amount& grams) {
+  Lying& here = places.at[in_hand(places)];
+  paint::put(here.paint, card, material, grams);
+  here.sums = paint::sums_of(here.paint.contents);
+}
+
+void dry(Places& places, double seconds) {
+  const auto slab = places.at.find(Place::slab);
+  if (slab == places.at.end()) return;
+  Lying& open = slab->second;
+  const auto by =
+      paint::dried(open.paint, open.sums, places.spread, places.room, seconds, places.bench);
+  if (by) paint::dry(open.paint, *by);
+}
+
+Fault move(Places& places, Place from, std::optional<Place> to, const Much& much,
+           const std::string& name) {
+  const paint::Mixture& paint = lying(places, from).paint;
+  if (paint::is_empty(paint)) return words::Error{words::Say::nothing_there, {}};
+  const auto share = share_of(places, paint, much, name);
+  if (!share) return share.error();
+  const auto parted = paint::part(paint, *share, name);
+  if (!parted) return parted.error();
+  lay(places, from, parted->left);
+  if (to) lay(places, *to, paint::joined(lying(places, *to).paint, parted->taken));
+  return std::nullopt;
+}
+
+words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
+                                    const std::string& name) {
+  const auto grams = paint::weighed_difference(weighed.g, weighed.tare_g, name);
+  if (!grams) return tl::make_unexpected(grams.error());
+  const bool moved = weighed.place != Place::slab;
+  const auto known =
+      paint::weighed(lying(places, weighed.place).paint, *grams,
+                     moved ? paint::left_on_tools() : paint::exact(0), places.bench, name);
+  if (!known) return tl::make_unexpected(known.error());
+  lay(places, weighed.place, known->there);
+  places.bench = known->bench;
+  return known->all;
+}
+
+Fault bring_back(Places& places, const paint::Mixture& before, const std::string& name) {
+  const Place place = in_hand(places);
+  const auto known = paint::brought_back(before, lying(places, place).paint, places.bench, name);
+  if (!known) return known.error();
+  lay(places, place, known->there);
+  places.bench = known->bench;
+  return std::nullopt;
+}
+
+}

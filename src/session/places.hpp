@@ -1,0 +1,48 @@
+// What lies where while a batch is folded: how it dries, moves and is weighed. Used by batch.cpp.
+#pragma once
+
+#include "paint/mixture.hpp"
+#include "session/event.hpp"
+
+#include <map>
+
+namespace session {
+
+struct Lying {
+  paint::Mixture paint;
+  paint::Sums sums; // of its contents
+};
+
+struct Places {
+  std::map<Place, Lying> at;                      // where there is any
+  paint::Spread spread = paint::Spread::gathered; // on the slab
+  paint::Room room;
+  paint::BenchRate bench; // as far as it is taught
+};
+
+// Where the work is: on the slab if any paint lies there, else in the jar, else in the pans.
+Place in_hand(const Places& places);
+
+// What stands in hand; nothing where there is no paint.
+paint::Live live(const Places& places);
+paint::Sums sums(const Places& places);
+
+void put_in(Places& places, const std::string& card, const paint::Material& material,
+            const paint::Amount& grams);
+
+// Only what is open on the slab dries. In a room so damp that nothing is known of it, nothing does.
+void dry(Places& places, double seconds);
+
+// From one place to another, or away for good. `name` is the line's own, for what both places share
+// of its error. Errors: nothing_there, and those of paint::part and share_of.
+using Fault = std::optional<words::Error>;
+Fault move(Places& places, Place from, std::optional<Place> to, const Much& much,
+           const std::string& name);
+
+// Back comes what all of it was, with what stayed on the tools: what went in, better known.
+// Errors: those of paint::weighed and brought_back; amounts as in paint::grams_weighed.
+words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
+                                    const std::string& name);
+Fault bring_back(Places& places, const paint::Mixture& before, const std::string& name);
+
+}
