@@ -126,9 +126,7 @@ Status run_check(const Arguments& a, Io io) {
   if (!std::filesystem::is_directory(a.words[0], ignored))
     return words::failure(Say::no_studio, {a.words[0]});
   studio::Reading reading = studio::read_all(a.words[0], {});
-  const studio::Bell bell;
-  const auto disk = studio::open(a.words[0], std::nullopt, [bell] { bell.ring(); });
-  for (std::string& fault : studio::photo_faults(*disk, bell, reading.files))
+  for (std::string& fault : studio::photo_faults(*disk::posix_files(), a.words[0], reading.files))
     reading.faults.push_back(std::move(fault));
   return check(reading, io.out);
 }

@@ -108,6 +108,11 @@ public:
     return inner_->read(file);
   }
 
+  Bytes read_piece(const Path& file, std::uint64_t at, std::size_t most) override {
+    if (strikes(Call::read)) return {fault_.code, {}};
+    return inner_->read_piece(file, at, most);
+  }
+
 private:
   // Counts this call, and says whether it is one that fails.
   bool strikes(Call call) {

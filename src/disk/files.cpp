@@ -30,10 +30,7 @@ Done force_bytes(int handle) { return done(::fdatasync(handle)); }
 Done force_names(int handle) { return done(::fsync(handle)); }
 #endif
 
-Bytes read_all(int handle) {
-  struct stat about = {};
-  if (::fstat(handle, &about) != 0) return {errno, {}};
-  if (!S_ISREG(about.st_mode)) return {EINVAL, {}};
+Bytes read_all(int handle, const struct stat& about) {
   std::string bytes;
   std::size_t filled = 0;
   for (;;) {
@@ -48,6 +45,39 @@ Bytes read_all(int handle) {
   }
   bytes.resize(filled);
   return {0, std::move(bytes)};
+}
+
+Bytes read_from(int handle, std::uint64_t at, std::size_t most) {
+  std::string bytes(most, '\0');
+  std::size_t filled = 0;
+  while (filled < most) {
+    const ssize_t got =
+        ::pread(handle, bytes.data() + filled, most - filled, static_cast<off_t>(at + filled));
+    if (got < 0 && errno == EINTR) continue;
+    if (got < 0) return {errno, {}};
+    if (got == 0) break;
+    filled += static_cast<std::size_t>(got);
+  }
+  bytes.resize(filled);
+  return {0, std::move(bytes)};
+}
+
+// What `reads` makes of the open file, if it is a plain one.
+template <class Reads>
+Bytes read_plain(const Files::Path& file, Reads reads) {
+  // Without O_NONBLOCK a pipe put in a file's place after it was listed would hold us for ever.
+  const int handle = ::open(file.c_str(), O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC);
+  if (handle < 0) return {errno, {}};
+  Bytes bytes;
+  struct stat about = {};
+  if (::fstat(handle, &about) != 0)
+    bytes.code = errno;
+  else if (!S_ISREG(about.st_mode))
+    bytes.code = EINVAL;
+  else
+    bytes = reads(handle, about);
+  ::close(handle);
+  return bytes;
 }
 
 class PosixFiles final : public Files {
@@ -116,18 +146,17 @@ public:
   }
 
   Bytes read(const Path& file) override {
-    // Without O_NONBLOCK a pipe put in a file's place after it was listed would hold us for ever.
-    const int flags = O_RDONLY | O_NOFOLLOW | O_NONBLOCK | O_CLOEXEC;
-    const int handle = ::open(file.c_str(), flags);
-    if (handle < 0) return {errno, {}};
-    Bytes bytes;
-    try {
-      bytes = read_all(handle);
-    } catch (const std::bad_alloc&) { bytes.code = ENOMEM; } catch (const std::length_error&) {
-      bytes.code = ENOMEM;
-    }
-    ::close(handle);
-    return bytes;
+    return read_plain(file, [](int handle, const struct stat& about) -> Bytes {
+      try {
+        return read_all(handle, about);
+      } catch (const std::bad_alloc&) { return {ENOMEM, {}}; } catch (const std::length_error&) {
+        return {ENOMEM, {}};
+      }
+    });
+  }
+
+  Bytes read_piece(const Path& file, std::uint64_t at, std::size_t most) override {
+    return read_plain(file, [&](int handle, const auto&) { return read_from(handle, at, most); });
   }
 };
 

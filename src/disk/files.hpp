@@ -74,6 +74,9 @@ public:
 
   // A whole plain file, of any size that fits in memory (else ENOMEM). ELOOP for a link.
   virtual Bytes read(const Path& file) = 0;
+
+  // So many bytes of a plain file from `at` on, fewer only where it ends. Errors as read().
+  virtual Bytes read_piece(const Path& file, std::uint64_t at, std::size_t most) = 0;
 };
 
 // The real ones.

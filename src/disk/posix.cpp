@@ -259,8 +259,8 @@ private:
     take_no_signals();
     std::optional<Reading> reading;
     for (;;) {
-      const std::vector<Job> jobs = next(reading.has_value());
-      if (jobs.empty() && (!reading || leaving())) return;
+      const std::vector<Job> jobs = next(reading);
+      if (jobs.empty() && !reading) return;
       const ReadFolder* folder =
           jobs.empty() ? nullptr : std::get_if<ReadFolder>(&jobs.front().request);
       if (folder) reading = keeper_.begin_reading(jobs.front().ticket, *folder);
@@ -276,9 +276,11 @@ private:
   }
 
   // Waits for the next request that stands alone, or for all appends up to it; empty when it is
-  // time to go. While a folder is being read it does not wait, and only appends may come between.
-  std::vector<Job> next(bool reading) {
+  // time to go. While a folder is being read it does not wait, and only appends may come between;
+  // but when it is time to go the folder is read no further.
+  std::vector<Job> next(std::optional<Reading>& reading) {
     std::unique_lock lock(mutex_);
+    if (leaving_) reading.reset();
     if (!reading) something_.wait(lock, [this] { return leaving_ || !waiting_.empty(); });
     auto end = std::find_if(waiting_.begin(), waiting_.end(), [](const Job& job) {
       return !std::holds_alternative<Append>(job.request);
@@ -287,11 +289,6 @@ private:
     std::vector<Job> jobs(std::make_move_iterator(waiting_.begin()), std::make_move_iterator(end));
     waiting_.erase(waiting_.begin(), end);
     return jobs;
-  }
-
-  bool leaving() {
-    const std::lock_guard lock(mutex_);
-    return leaving_ && waiting_.empty();
   }
 
   void answer(std::vector<Answer> come) {

@@ -45,7 +45,7 @@ public:
 
 private:
   bool refuse(words::Say why) {
-    if (!fault) fault = why;
+    fault = why;
     return false;
   }
   Json* place(Json value) {

@@ -12,8 +12,8 @@ using disk::Done;
 
 class FoundingFiles final : public disk::Files {
 public:
-  FoundingFiles(std::unique_ptr<disk::Files> inner, Path root)
-      : inner_(std::move(inner)), root_(std::move(root)) {}
+  FoundingFiles(std::unique_ptr<disk::Files> inner, Path root, bool missing)
+      : inner_(std::move(inner)), root_(std::move(root)), missing_(missing) {}
 
   Done make_folder(const Path& folder) override {
     if (const Done founded = found(); founded.code != 0) return founded;
@@ -28,11 +28,14 @@ public:
   Done remove(const Path& file) override { return inner_->remove(file); }
   disk::Listed list(const Path& folder) override {
     disk::Listed listed = inner_->list(folder);
-    if (!founded_ && listed.code == ENOENT) listed.code = 0;
+    if (missing_ && !founded_ && listed.code == ENOENT) listed.code = 0;
     return listed;
   }
   disk::Sized size(const Path& file) override { return inner_->size(file); }
   disk::Bytes read(const Path& file) override { return inner_->read(file); }
+  disk::Bytes read_piece(const Path& file, std::uint64_t at, std::size_t most) override {
+    return inner_->read_piece(file, at, most);
+  }
 
 private:
   Done found() {
@@ -41,20 +44,28 @@ private:
     for (const Path& part : root_.relative_path()) {
       const Path parent = folder;
       folder /= part;
-      const Done made = inner_->make_folder(folder);
-      if (made.code == 0) made_.insert(folder);
-      if (made.code != 0 && made.code != EEXIST) return made;
-      // An earlier try may have made it and failed to force its name. Somebody else's folder, whose
-      // parent perhaps may not even be read, is theirs to force.
-      if (!made_.count(folder)) continue;
-      if (const Done forced = inner_->force_folder(parent); forced.code != 0) return forced;
+      if (const Done made = make(folder); made.code != 0) return made;
+      const Done forced = inner_->force_folder(parent);
+      if (forced.code != 0 && (made_.count(folder) || !is_closed(forced.code))) return forced;
     }
     founded_ = true;
     return {};
   }
 
+  Done make(const Path& folder) {
+    if (!missing_) return {};
+    const Done made = inner_->make_folder(folder);
+    if (made.code == 0) made_.insert(folder);
+    return made.code == EEXIST ? Done{} : made;
+  }
+
+  // A folder that may not be read, or lies where nothing can be written, was made by somebody else,
+  // and is theirs to force.
+  static bool is_closed(int code) { return code == EACCES || code == EPERM || code == EROFS; }
+
   const std::unique_ptr<disk::Files> inner_;
   const Path root_;
+  const bool missing_;
   std::set<Path> made_;
   bool founded_ = false;
 };
@@ -62,8 +73,8 @@ private:
 }
 
 std::unique_ptr<disk::Files> founding_files(std::unique_ptr<disk::Files> inner,
-                                            std::filesystem::path root) {
-  return std::make_unique<FoundingFiles>(std::move(inner), std::move(root));
+                                            std::filesystem::path root, bool missing) {
+  return std::make_unique<FoundingFiles>(std::move(inner), std::move(root), missing);
 }
 
 }

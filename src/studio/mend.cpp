@@ -61,12 +61,11 @@ private:
     std::vector<SessionFile> sessions;
     for (const std::string& name : *names) {
       const std::string file = std::string(sessions_folder) + "/" + name;
-      auto bytes = read(file);
-      if (!bytes) continue;
-      if (name.ends_with(sessions_ending))
+      if (!name.ends_with(sessions_ending)) {
+        if (auto failed = copy(file, Say::mend_as_it_is)) return failed;
+      } else if (auto bytes = read(file)) {
         sessions.push_back({name, *std::move(bytes)});
-      else if (auto failed = copy(file, *bytes, Say::mend_as_it_is))
-        return failed;
+      }
     }
     MendReport mended = mend_sessions(sessions);
     report_.files.insert(report_.files.end(), mended.files.begin(), mended.files.end());
@@ -90,21 +89,36 @@ private:
     if (!names) return names.error();
     for (const std::string& name : *names) {
       const std::string file = std::string(photos_folder) + "/" + name;
-      const auto bytes = read(file);
-      photos_.insert(file); // one that cannot be read was said to be lost
-      if (!bytes) continue;
-      const auto named = named_photos_.find(file);
-      const bool changed = named != named_photos_.end() && sha256(*bytes) != name.substr(0, 64);
-      if (changed) report_.lost.push_back({Say::photo_changed, {file, named->second}});
-      if (auto failed = copy(file, *bytes, changed ? Say::mend_as_it_is : Say::mend_whole))
-        return failed;
+      photos_.insert(file);
+      if (auto failed = copy(file, Say::mend_whole)) return failed;
     }
     return {};
   }
 
-  Problem copy(const std::string& file, const std::string& bytes, Say said) {
+  // What is no session. A file that cannot be read is lost, and said.
+  Problem copy(const std::string& file, Say said) {
+    const auto sum = sha256_of_file(files_, studio_ / file);
+    if (!sum) {
+      report_.lost.push_back(sum.error());
+      return {};
+    }
+    const auto named = named_photos_.find(file);
+    if (named != named_photos_.end() && *sum != Path(file).stem()) {
+      report_.lost.push_back({Say::photo_changed, {file, named->second}});
+      said = Say::mend_as_it_is;
+    }
     report_.files.push_back({said, {file}});
-    return made_.put(file, bytes);
+    return copy_bytes(file);
+  }
+
+  Problem copy_bytes(const std::string& file) {
+    const auto place = made_.place_for(file);
+    if (!place) return place.error();
+    NewFile made(files_);
+    if (auto failed = made.open(*place)) return failed;
+    const auto write = [&](std::string_view piece) { return made.write(piece); };
+    if (auto failed = in_pieces(files_, studio_ / file, write)) return failed;
+    return made.force();
   }
 
   disk::Files& files_;

@@ -2,17 +2,15 @@
 #pragma once
 
 #include "disk/files.hpp"
+#include "studio/pieces.hpp"
 #include "words/error.hpp"
 
 #include <filesystem>
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace studio {
-
-using Problem = std::optional<words::Error>; // absent: done
 
 // One file, written piece by piece. Errors: those of the disk, in words.
 class NewFile {

@@ -5,6 +5,7 @@
 #include "studio/new_files.hpp"
 #include "studio/photos.hpp"
 #include "studio/sentences.hpp"
+#include "studio/utf8_letters.hpp"
 
 #include <archive.h>
 #include <archive_entry.h>
@@ -74,6 +75,10 @@ private:
     const std::unique_ptr<archive, Free> zip(archive_write_new());
     archive_write_set_format_zip(zip.get());
     archive_write_zip_set_compression_store(zip.get());
+    const Utf8Letters letters;
+    // So names are marked as UTF-8, or refused where the system knows no such letters.
+    if (archive_write_set_options(zip.get(), "hdrcharset=UTF-8") != ARCHIVE_OK)
+      return went_wrong(zip.get());
     archive_write_set_bytes_in_last_block(zip.get(), 1); // no padding behind the end
     if (archive_write_open2(zip.get(), this, nullptr, on_bytes, nullptr, nullptr) != ARCHIVE_OK)
       return went_wrong(zip.get());
@@ -87,11 +92,11 @@ private:
   }
 
   Problem add(archive* zip, const std::string& name) {
-    const disk::Bytes read = files_.read(studio_ / name);
-    if (read.code != 0) return error("read", studio_ / name, read.code);
+    const disk::Sized size = files_.size(studio_ / name);
+    if (size.code != 0) return error("read", studio_ / name, size.code);
     packed_.files += 1;
-    packed_.bytes += read.bytes.size();
-    if (read.bytes.size() > most_entry_bytes)
+    packed_.bytes += size.bytes;
+    if (size.bytes > most_entry_bytes)
       return refused({Say::entry_too_large, {name, std::to_string(most_entry_bytes)}});
     if (packed_.bytes > most_pack_bytes)
       return refused({Say::pack_too_large, {std::to_string(most_pack_bytes)}});
@@ -100,11 +105,23 @@ private:
     archive_entry_set_pathname(entry.get(), name.c_str());
     archive_entry_set_filetype(entry.get(), AE_IFREG);
     archive_entry_set_perm(entry.get(), 0644);
-    archive_entry_set_size(entry.get(), static_cast<la_int64_t>(read.bytes.size()));
+    archive_entry_set_size(entry.get(), static_cast<la_int64_t>(size.bytes));
     if (archive_write_header(zip, entry.get()) != ARCHIVE_OK) return went_wrong(zip);
-    const la_ssize_t wrote = archive_write_data(zip, read.bytes.data(), read.bytes.size());
-    const bool all = wrote == static_cast<la_ssize_t>(read.bytes.size());
-    return all ? Problem{} : went_wrong(zip);
+    return add_bytes(zip, name, size.bytes);
+  }
+
+  // No more than was announced: a session may have grown meanwhile.
+  Problem add_bytes(archive* zip, const std::string& name, std::uint64_t size) {
+    std::uint64_t written = 0;
+    const auto write = [&](std::string_view piece) -> Problem {
+      const la_ssize_t wrote = archive_write_data(zip, piece.data(), piece.size());
+      if (wrote != static_cast<la_ssize_t>(piece.size())) return went_wrong(zip);
+      written += piece.size();
+      return {};
+    };
+    if (auto failed = in_pieces(files_, studio_ / name, write, size)) return failed;
+    if (written < size) return refused({Say::entry_shrank, {name}});
+    return {};
   }
 
   Problem went_wrong(archive* zip) const {

@@ -44,14 +44,18 @@ words::Result<Packed> unpack(disk::Files& files, const std::filesystem::path& fi
 // Reads a pack's bytes to their end as unpack() would, and writes nothing. The same errors.
 words::Result<Packed> inspect(std::string_view bytes);
 
-// The names in one pack, one after the other.
+// The names in one pack, one after the other. They are UTF-8 and stay as they are, byte by byte: an
+// umlaut in one sign and one in two are two names.
 class PackNames {
 public:
-  // Errors: entry_leaves, entry_odd_name, entry_elsewhere, entry_twice (0: name), pack_too_many.
+  // Errors: entry_not_utf8, entry_odd_name, entry_leaves, entry_elsewhere, entry_twice (0: name),
+  // pack_too_many.
   std::optional<words::Error> take(std::string_view name);
 
 private:
-  std::set<std::string> taken_; // in small letters: some file systems know no others
+  // With A to Z in small letters: some file systems know no others. Where one knows two other names
+  // for the same, the second is there already, and nothing is written over.
+  std::set<std::string> taken_;
 };
 
 }

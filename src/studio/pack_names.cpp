@@ -1,8 +1,10 @@
+#include "session/bytes.hpp"
 #include "studio/journal.hpp"
 #include "studio/pack.hpp"
 #include "studio/photos.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace studio {
 
@@ -10,9 +12,25 @@ namespace {
 
 using words::Say;
 
-// Printable ASCII but for what a path means something by, here or on another system.
+// No control sign, and nothing by which a path means something, here or on another system.
 bool plain(char c) {
-  return c >= 0x20 && c < 0x7F && std::string_view("\\:*?\"<>|").find(c) == std::string_view::npos;
+  const auto byte = static_cast<unsigned char>(c);
+  return byte >= 0x20 && byte != 0x7F &&
+         std::string_view("\\:*?\"<>|").find(c) == std::string::npos;
+}
+
+// Unicode's Bidi_Control and its line ends, by which a name shows as another than it is (Unicode
+// 15.0, PropList.txt; UAX #14), and the control signs from U+0080 to U+009F.
+bool misleads(std::string_view name) {
+  constexpr std::array<std::string_view, 14> signs{"\u061C", "\u200E", "\u200F", "\u2028", "\u2029",
+                                                   "\u202A", "\u202B", "\u202C", "\u202D", "\u202E",
+                                                   "\u2066", "\u2067", "\u2068", "\u2069"};
+  for (std::size_t at = name.find('\xC2'); at != std::string_view::npos;
+       at = name.find('\xC2', at + 1))
+    if (static_cast<unsigned char>(name[at + 1]) < 0xA0) return true;
+  return std::any_of(signs.begin(), signs.end(), [&](std::string_view sign) {
+    return name.find(sign) != std::string_view::npos;
+  });
 }
 
 std::vector<std::string_view> components(std::string_view name) {
@@ -52,7 +70,8 @@ std::string in_small_letters(std::string_view name) {
 std::optional<words::Error> PackNames::take(std::string_view name) {
   const std::vector<std::string> args{std::string(name)};
   const auto parts = components(name);
-  if (!std::all_of(name.begin(), name.end(), [](char c) { return plain(c); }))
+  if (!session::is_utf8(name)) return words::Error{Say::entry_not_utf8, args};
+  if (!std::all_of(name.begin(), name.end(), plain) || misleads(name))
     return words::Error{Say::entry_odd_name, args};
   if (leaves(parts)) return words::Error{Say::entry_leaves, args};
   if (!belongs(parts)) return words::Error{Say::entry_elsewhere, args};

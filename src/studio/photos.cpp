@@ -4,9 +4,7 @@
 #include "studio/picture.hpp"
 #include "studio/sentences.hpp"
 
-#include <sha2.h>
-
-#include <array>
+#include <cerrno>
 #include <set>
 
 namespace studio {
@@ -47,27 +45,16 @@ std::optional<std::string> write(disk::Disk& disk, const Bell& bell,
   }
 }
 
-// The name in its folder.
-std::string file_name(const session::Photo& photo) { return photo.sha256 + "." + photo.ending; }
-
-std::optional<std::string> fault(disk::Disk& disk, const Bell& bell, const session::Photo& photo,
-                                 const std::string& batch) {
-  const auto answer = ask(disk, bell, disk::ReadFolder{photos_folder, file_name(photo)});
-  if (!answer.failures.empty()) return sentence(answer.failures.front());
-  for (const disk::FileBytes& file : answer.files) {
-    if (file.name != file_name(photo)) continue;
-    if (sha256(file.bytes) == photo.sha256) return std::nullopt;
-    return words::say(Say::photo_changed, {photo_file(photo), batch});
-  }
-  return words::say(Say::photo_missing, {photo_file(photo), batch});
+std::optional<std::string> fault(disk::Files& files, const std::filesystem::path& file,
+                                 const session::Photo& photo, const std::string& batch) {
+  if (files.size(file).code == ENOENT)
+    return words::say(Say::photo_missing, {photo_file(photo), batch});
+  const auto sum = sha256_of_file(files, file);
+  if (!sum) return words::message(sum.error());
+  if (*sum == photo.sha256) return std::nullopt;
+  return words::say(Say::photo_changed, {photo_file(photo), batch});
 }
 
-}
-
-std::string sha256(std::string_view bytes) {
-  std::array<char, SHA256_DIGEST_STRING_LENGTH> hex{};
-  SHA256Data(reinterpret_cast<const std::uint8_t*>(bytes.data()), bytes.size(), hex.data());
-  return hex.data();
 }
 
 words::Result<session::Photo> photo_from(std::string_view bytes, session::PhotoOf of) {
@@ -78,7 +65,7 @@ words::Result<session::Photo> photo_from(std::string_view bytes, session::PhotoO
 }
 
 std::string photo_file(const session::Photo& photo) {
-  return std::string(photos_folder) + "/" + file_name(photo);
+  return std::string(photos_folder) + "/" + photo.sha256 + "." + photo.ending;
 }
 
 std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
@@ -89,15 +76,16 @@ std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
   return write(disk, bell, std::move(lines));
 }
 
-std::vector<std::string> photo_faults(disk::Disk& disk, const Bell& bell,
-                                      const std::vector<session::File>& files) {
+std::vector<std::string> photo_faults(disk::Files& files, const std::filesystem::path& studio,
+                                      const std::vector<session::File>& sessions) {
   std::vector<std::string> faults;
   std::set<std::string> seen;
-  for (const session::File& file : files)
+  for (const session::File& file : sessions)
     for (const session::Line& line : file.lines) {
       const auto* photo = std::get_if<session::Photo>(&line.event);
       if (!photo || !seen.insert(photo_file(*photo)).second) continue;
-      if (auto found = fault(disk, bell, *photo, line.batch)) faults.push_back(*std::move(found));
+      if (auto found = fault(files, studio / photo_file(*photo), *photo, line.batch))
+        faults.push_back(*std::move(found));
     }
   return faults;
 }

@@ -6,6 +6,7 @@
 #include "session/event.hpp"
 #include "session/reader.hpp"
 #include "studio/bell.hpp"
+#include "studio/pieces.hpp"
 #include "words/error.hpp"
 
 #include <optional>
@@ -16,9 +17,6 @@
 namespace studio {
 
 inline constexpr const char* photos_folder = "photos";
-
-// FIPS 180-4, as 64 lower-case hexadecimal digits.
-std::string sha256(std::string_view bytes);
 
 // The event for a picture's bytes, once they were seen to make a picture. Errors: those of
 // decode_picture.
@@ -36,8 +34,8 @@ std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
                                       std::vector<session::Line> lines);
 
 // A sentence for every photo that a line names and that is missing or was changed, in the order of
-// the lines. Reads one after the other, and waits for the disk as keep_photo does.
-std::vector<std::string> photo_faults(disk::Disk& disk, const Bell& bell,
-                                      const std::vector<session::File>& files);
+// the lines. Reads one after the other, piece by piece.
+std::vector<std::string> photo_faults(disk::Files& files, const std::filesystem::path& studio,
+                                      const std::vector<session::File>& sessions);
 
 }

@@ -103,7 +103,7 @@ std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fau
   const bool missing = files->list(whole).code == ENOENT;
   if (fault && fault->kind != disk::Fault::Kind::silent)
     files = disk::faulty_files(std::move(files), *fault);
-  if (missing) files = founding_files(std::move(files), whole);
+  files = founding_files(std::move(files), whole, missing);
   auto disk = disk::open_disk(whole, std::move(files), std::move(wake));
   if (fault && fault->kind == disk::Fault::Kind::silent) disk = disk::silent_disk(std::move(disk));
   return disk;

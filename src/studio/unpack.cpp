@@ -2,6 +2,7 @@
 #include "studio/new_files.hpp"
 #include "studio/pack.hpp"
 #include "studio/photos.hpp"
+#include "studio/utf8_letters.hpp"
 #include "studio/zip_list.hpp"
 
 #include <archive.h>
@@ -11,7 +12,6 @@
 #include <fstream>
 #include <functional>
 #include <memory>
-#include <set>
 
 namespace studio {
 
@@ -58,15 +58,8 @@ public:
       return tl::make_unexpected(*refused(Say::pack_no_zip));
     for (const ZipEntry& entry : *listed)
       if (auto problem = allow(entry)) return tl::make_unexpected(*problem);
-    for (;;) {
-      archive_entry* entry = nullptr;
-      const int read = archive_read_next_header(zip_, &entry);
-      if (read == ARCHIVE_EOF) break;
-      if (auto problem = entry ? take(*entry, read) : broken())
-        return tl::make_unexpected(*problem);
-    }
-    if (!allowed_.empty())
-      return tl::make_unexpected(*refused(Say::entry_unlike, {*allowed_.begin()}));
+    for (const ZipEntry& entry : *listed)
+      if (auto problem = take(entry)) return tl::make_unexpected(*problem);
     return packed_;
   }
 
@@ -77,72 +70,80 @@ private:
   Problem refused(Say why, std::vector<std::string> args = {}) const {
     return refused(words::Error{why, std::move(args)});
   }
-  Problem broken() const {
+  Problem broken(const ZipEntry& entry) const {
     const char* why = archive_error_string(zip_);
-    return refused(Say::entry_broken, {name_, why ? why : ""});
+    return refused(Say::entry_broken, {entry.name, why ? why : ""});
+  }
+
+  static bool is_own_folder(const ZipEntry& entry) {
+    constexpr std::uint32_t kinds = 0170000, folder = 0040000;
+    const std::uint32_t kind = entry.mode & kinds;
+    return (kind == folder || kind == 0) && (entry.name == std::string(sessions_folder) + "/" ||
+                                             entry.name == std::string(photos_folder) + "/");
   }
 
   // By the list, before anything is read.
   Problem allow(const ZipEntry& entry) {
-    constexpr std::uint32_t kinds = 0170000, folder = 0040000, plain = 0100000;
-    const std::uint32_t kind = entry.mode & kinds;
-    const bool own_folder = entry.name == std::string(sessions_folder) + "/" ||
-                            entry.name == std::string(photos_folder) + "/";
-    if (own_folder && (kind == folder || kind == 0)) return {}; // made when a file lies in it
+    constexpr std::uint32_t kinds = 0170000, plain = 0100000;
+    if (is_own_folder(entry)) return {}; // made when a file lies in it
     if (const auto why = names_.take(entry.name)) return refused(*why);
-    if (kind != plain && kind != 0) return refused(Say::entry_not_plain, {entry.name});
-    allowed_.insert(entry.name);
-    return {};
+    if ((entry.mode & kinds) != plain && (entry.mode & kinds) != 0)
+      return refused(Say::entry_not_plain, {entry.name});
+    return within_bounds(entry.name, entry.size, listed_bytes_ += entry.size);
   }
 
-  Problem take(archive_entry& entry, int read) {
-    const char* name = archive_entry_pathname(&entry);
-    name_ = name ? name : "";
-    if (read != ARCHIVE_OK) return broken();
-    if (archive_entry_filetype(&entry) == AE_IFDIR) return {};
-    if (allowed_.erase(name_) == 0) return refused(Say::entry_unlike, {name_});
-    if (archive_entry_filetype(&entry) != AE_IFREG) return refused(Say::entry_not_plain, {name_});
-    if (archive_entry_is_encrypted(&entry)) return refused(Say::entry_encrypted, {name_});
+  // The next one of the archive, which must be this one of the list.
+  Problem take(const ZipEntry& listed) {
+    archive_entry* entry = nullptr;
+    const int read = archive_read_next_header(zip_, &entry);
+    if (read == ARCHIVE_EOF || !lies_as_listed(listed, opened_.read))
+      return refused(Say::entry_unlike, {listed.name});
+    if (read != ARCHIVE_OK) return broken(listed);
+    if (is_own_folder(listed)) return {};
+    if (archive_entry_filetype(entry) != AE_IFREG)
+      return refused(Say::entry_not_plain, {listed.name});
+    if (archive_entry_is_encrypted(entry)) return refused(Say::entry_encrypted, {listed.name});
     // The other ways of packing may ask for any amount of memory.
     const std::string_view packing = archive_format_name(zip_);
     if (!packing.ends_with("(uncompressed)") && !packing.ends_with("(deflation)"))
-      return refused(Say::entry_packing, {name_, std::string(packing)});
+      return refused(Say::entry_packing, {listed.name, std::string(packing)});
     packed_.files += 1;
-    return take_file();
+    return take_file(listed);
   }
 
-  Problem take_file() {
-    if (auto failed = sink_.begin(name_)) return failed;
+  Problem take_file(const ZipEntry& listed) {
+    if (auto failed = sink_.begin(listed.name)) return failed;
     std::array<char, 65536> block{};
     std::uint64_t unpacked = 0;
     for (;;) {
       const la_ssize_t got = archive_read_data(zip_, block.data(), block.size());
-      if (got < 0) return broken();
-      if (got == 0) return sink_.end();
+      if (got < 0) return broken(listed);
+      if (got == 0) return sink_.end(); // as many as were announced, or libarchive says broken
       unpacked += static_cast<std::uint64_t>(got);
       packed_.bytes += static_cast<std::uint64_t>(got);
-      if (auto failed = out_of_bounds(unpacked)) return failed;
+      // Whatever the list says.
+      if (auto failed = within_bounds(listed.name, unpacked, packed_.bytes)) return failed;
       if (auto failed = sink_.write({block.data(), static_cast<std::size_t>(got)})) return failed;
     }
   }
 
-  Problem out_of_bounds(std::uint64_t unpacked) const {
+  Problem within_bounds(const std::string& name, std::uint64_t entry, std::uint64_t all) const {
     constexpr std::uint64_t spare = 1 << 20;
-    if (unpacked > most_entry_bytes)
-      return refused(Say::entry_too_large, {name_, std::to_string(most_entry_bytes)});
-    if (packed_.bytes > most_pack_bytes)
+    if (entry > most_entry_bytes)
+      return refused(Say::entry_too_large, {name, std::to_string(most_entry_bytes)});
+    if (all > most_pack_bytes)
       return refused(Say::pack_too_large, {std::to_string(most_pack_bytes)});
-    if (packed_.bytes > spare && (packed_.bytes - spare) / most_times_larger > opened_.size)
-      return refused(Say::pack_swells, {name_, std::to_string(most_times_larger)});
+    if (all > spare && (all - spare) / most_times_larger > opened_.size)
+      return refused(Say::pack_swells, {name, std::to_string(most_times_larger)});
     return {};
   }
 
   const Opened& opened_;
   archive* const zip_ = opened_.zip.get();
   const Sink sink_;
+  const Utf8Letters letters_;
   PackNames names_;
-  std::set<std::string> allowed_; // and not read yet
-  std::string name_;              // of the present entry
+  std::uint64_t listed_bytes_ = 0;
   Packed packed_;
 };
 

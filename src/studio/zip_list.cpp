@@ -1,5 +1,7 @@
 #include "studio/zip_list.hpp"
 
+#include <algorithm>
+#include <array>
 #include <string_view>
 
 namespace studio {
@@ -7,6 +9,7 @@ namespace studio {
 namespace {
 
 constexpr std::uint64_t end_size = 22, locator_size = 20, end64_size = 56, entry_size = 46;
+constexpr std::uint64_t head_size = 30; // of what stands before an entry's bytes
 constexpr std::uint64_t most_list_bytes = 256ULL << 20;
 
 // Least significant byte first; the caller has seen that they are there.
@@ -41,6 +44,24 @@ std::optional<Place> place_of_list(std::uint64_t size, const ReadAt& read) {
   return Place{number(end64, 48, 8), number(end64, 40, 8), number(end64, 32, 8), at};
 }
 
+// What does not fit in 32 bits is said in full in an extra field, in the order of `fields`.
+bool widen(const std::array<std::uint64_t*, 3>& fields, std::string_view extra) {
+  constexpr std::uint64_t elsewhere = 0xFFFFFFFF;
+  std::string_view wide;
+  while (extra.size() >= 4) {
+    const std::size_t size = number(extra, 2, 2);
+    if (number(extra, 0, 2) == 1 && wide.empty()) wide = extra.substr(4, size);
+    extra.remove_prefix(std::min(extra.size(), 4 + size));
+  }
+  for (std::uint64_t* field : fields) {
+    if (*field != elsewhere) continue;
+    if (wide.size() < 8) return false;
+    *field = number(wide, 0, 8);
+    wide.remove_prefix(8);
+  }
+  return true;
+}
+
 // As `made by` says who packed it: 3 is a unix, 19 one by Apple.
 std::uint32_t mode_of(std::string_view entry) {
   const std::uint64_t system = number(entry, 5, 1);
@@ -62,11 +83,24 @@ std::optional<std::vector<ZipEntry>> zip_list(std::uint64_t size, const ReadAt& 
     const std::size_t name = number(rest, 28, 2);
     const std::size_t whole = entry_size + name + number(rest, 30, 2) + number(rest, 32, 2);
     if (whole > rest.size()) return std::nullopt;
-    entries.push_back({std::string(rest.substr(entry_size, name)), mode_of(rest)});
+    ZipEntry entry{std::string(rest.substr(entry_size, name)), mode_of(rest), number(rest, 24, 4),
+                   number(rest, 42, 4)};
+    std::uint64_t packed = number(rest, 20, 4);
+    const std::string_view extra = rest.substr(entry_size + name, number(rest, 30, 2));
+    if (!widen({&entry.size, &packed, &entry.at}, extra) || entry.at >= place->at)
+      return std::nullopt;
+    entries.push_back(std::move(entry));
     rest.remove_prefix(whole);
   }
   if (!rest.empty() || entries.size() != place->entries) return std::nullopt;
+  std::sort(entries.begin(), entries.end(), [](auto& a, auto& b) { return a.at < b.at; });
   return entries;
+}
+
+bool lies_as_listed(const ZipEntry& entry, const ReadAt& read) {
+  const std::string head = read(entry.at, head_size + entry.name.size());
+  return signed_as(head, head_size + entry.name.size(), "PK\3\4") &&
+         number(head, 26, 2) == entry.name.size() && head.substr(head_size) == entry.name;
 }
 
 }

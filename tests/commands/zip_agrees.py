@@ -5,6 +5,7 @@ Usage: zip_agrees.py PACK STUDIO     fails unless all three read from the pack, 
 sessions and photos that lie in the studio: the same names, in the same order, the same bytes.
 """
 
+import os
 import pathlib
 import subprocess
 import sys
@@ -12,6 +13,7 @@ import zipfile
 import zlib
 
 pack, studio = sys.argv[1], pathlib.Path(sys.argv[2])
+os.environ["LC_ALL"] = "C.UTF-8"  # else unzip and bsdtar know no other letters than ASCII
 names = [f"{folder}/{name}" for folder in ("sessions", "photos") if (studio / folder).is_dir()
          for name in sorted(path.name for path in (studio / folder).iterdir())]
 assert names, "an empty studio proves nothing"
@@ -25,6 +27,7 @@ with zipfile.ZipFile(pack) as archive:
         assert entry.file_size == entry.compress_size == len(bytes_there), entry.filename
         assert entry.date_time == (1980, 1, 1, 0, 0, 0), entry.date_time
         assert archive.read(entry) == bytes_there, entry.filename
+        assert bool(entry.flag_bits & 0x800) != entry.filename.isascii(), entry.filename
 
 
 def said(*words):

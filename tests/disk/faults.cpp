@@ -216,6 +216,23 @@ TEST_CASE("silent: appends vanish unanswered, reads go through under their own t
   CHECK_FALSE(std::filesystem::exists(folder.path / "s/new"));
 }
 
+TEST_CASE("silent: a folder that comes in pieces comes under one ticket") {
+  Folder folder;
+  std::filesystem::create_directory(folder.path / "s");
+  for (const char* name : {"a", "b", "c"}) put(folder.path / "s" / name, std::string(1 << 20, 'x'));
+  Bell bell;
+  const auto silent =
+      disk::silent_disk(disk::open_disk(folder.path, disk::posix_files(), bell.wake()));
+  silent->submit(Append{"x", "1"});
+  const disk::Ticket ticket = silent->submit(ReadFolder{"s", ""});
+  const std::vector<Answer> answers = await(*silent, bell, 3);
+  REQUIRE(answers.size() == 3);
+  for (std::size_t i = 0; i < 3; ++i) {
+    CHECK(answers[i].ticket == ticket);
+    CHECK(answers[i].to_come == 2 - i);
+  }
+}
+
 TEST_CASE("slow changes nothing but the time") {
   const Outcome outcome = play(fault("slow:1"), false);
   CHECK(outcome.failed == 0);

@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 #include <sys/stat.h>
+#include <unistd.h>
 
 #include <cerrno>
 
@@ -129,4 +130,86 @@ TEST_CASE("the system calls say what went wrong") {
   CHECK(files->read(folder.path / "link").code == ELOOP);
   REQUIRE(::mkfifo((folder.path / "pipe").c_str(), 0600) == 0);
   CHECK(files->read(folder.path / "pipe").code == EINVAL);
+}
+
+TEST_CASE("a piece of a file is as long as was asked, or ends with the file") {
+  Folder folder;
+  put(folder.path / "file", std::string("01234\0\n789", 10));
+  Memory memory;
+  const auto opened = memory.files()->open_new("/root/file");
+  memory.files()->write(opened.handle, std::string_view("01234\0\n789", 10));
+  const auto check = [](disk::Files& files, const Path& root) {
+    const auto piece = [&](std::uint64_t at, std::size_t most) {
+      const disk::Bytes read = files.read_piece(root / "file", at, most);
+      CHECK(read.code == 0);
+      return read.bytes;
+    };
+    CHECK(piece(0, 3) == "012");
+    CHECK(piece(3, 4) == std::string("34\0\n", 4));
+    CHECK(piece(7, 3) == "789");
+    CHECK(piece(7, 4) == "789");
+    CHECK(piece(10, 4).empty());
+    CHECK(piece(11, 4).empty());
+    CHECK(piece(0, 0).empty());
+    CHECK(files.read_piece(root / "none", 0, 1).code == ENOENT);
+  };
+  check(*disk::posix_files(), folder.path);
+  check(*memory.files(), "/root");
+}
+
+TEST_CASE("a piece is read of plain files only, and its reading can fail") {
+  Folder folder;
+  put(folder.path / "file", "x");
+  std::filesystem::create_symlink(folder.path / "file", folder.path / "link");
+  REQUIRE(::mkfifo((folder.path / "pipe").c_str(), 0600) == 0);
+  const auto files = disk::posix_files();
+  CHECK(files->read_piece(folder.path / "link", 0, 1).code == ELOOP);
+  CHECK(files->read_piece(folder.path / "pipe", 0, 1).code == EINVAL);
+  CHECK(files->read_piece(folder.path, 0, 1).code == EINVAL);
+  // pread(2): an offset that does not fit is EINVAL.
+  CHECK(files->read_piece(folder.path / "file", ~std::uint64_t{0}, 1).code == EINVAL);
+  const auto failing =
+      disk::faulty_files(disk::posix_files(), *disk::parse_fault("fail-read:2:EIO"));
+  CHECK(failing->read_piece(folder.path / "file", 0, 1).bytes == "x");
+  CHECK(failing->read_piece(folder.path / "file", 0, 1).code == EIO);
+}
+
+TEST_CASE("a file of a known size that goes meanwhile is tried, and that it is gone is said") {
+  Folder folder;
+  std::filesystem::create_directory(folder.path / "s");
+  put(folder.path / "s/a", "1");
+  // The second reading call asks for its size.
+  Opened disk(folder.path,
+              disk::faulty_files(disk::posix_files(), *disk::parse_fault("fail-read-from:2:EIO")));
+  const Answer answer = disk.ask(ReadFolder{"s", "", {{"a", 1}}});
+  REQUIRE(answer.failures.size() == 1);
+  CHECK(answer.failures[0].operation == "read");
+}
+
+// proc(5): the first page of a program is no memory, so that reading it fails with EIO, and its
+// folders lie on no disk that could be forced.
+TEST_CASE(
+    "a disk that fails while it is read says so; a folder that cannot be forced need not be") {
+  const auto files = disk::posix_files();
+  CHECK(files->read("/proc/self/mem").code == EIO);
+  CHECK(files->read_piece("/proc/self/mem", 0, 1).code == EIO);
+  CHECK(files->force_folder("/proc/self").code == 0);
+}
+
+TEST_CASE("what cannot be told of a file does not hide it") {
+  Folder folder;
+  std::filesystem::permissions(folder.path, std::filesystem::perms(0755));
+  const Path closed = folder.path / "closed"; // its names can be read, and nothing else
+  std::filesystem::create_directory(closed);
+  put(closed / "a", "1");
+  std::filesystem::permissions(closed, std::filesystem::perms(0444));
+  const uid_t before = ::geteuid(), nobody = 65534;
+  if (before == 0) REQUIRE(::seteuid(nobody) == 0);
+  const auto listed = disk::posix_files()->list(closed);
+  const auto read = disk::posix_files()->read(closed / "a");
+  if (before == 0) REQUIRE(::seteuid(before) == 0);
+  std::filesystem::permissions(closed, std::filesystem::perms(0755));
+  CHECK(listed.code == 0);
+  CHECK(listed.names == std::vector<std::string>{"a"});
+  CHECK(read.code == EACCES);
 }

@@ -72,9 +72,33 @@ private:
   int held_ = 0;
   int writes_ = 0;
   int forces_ = 0;
-  std::set<std::string> folders_{"/root"}, safe_names_{"/root"};
+  std::set<std::string> folders_{"/", "/root"}, safe_names_{"/root"};
   std::map<std::string, std::string> bytes_, safe_bytes_;
   std::vector<std::string> opened_; // by handle; empty when closed
+};
+
+// The real files, every call passed on, for a test to look at some of them or to meddle with them.
+class Passing : public disk::Files {
+public:
+  disk::Done make_folder(const Path& folder) override { return real_->make_folder(folder); }
+  disk::Opened open_new(const Path& file) override { return real_->open_new(file); }
+  disk::Done write(int handle, std::string_view bytes) override {
+    return real_->write(handle, bytes);
+  }
+  disk::Done force(int handle) override { return real_->force(handle); }
+  disk::Done force_folder(const Path& folder) override { return real_->force_folder(folder); }
+  void close(int handle) override { real_->close(handle); }
+  disk::Done rename(const Path& from, const Path& to) override { return real_->rename(from, to); }
+  disk::Done remove(const Path& file) override { return real_->remove(file); }
+  disk::Listed list(const Path& folder) override { return real_->list(folder); }
+  disk::Sized size(const Path& file) override { return real_->size(file); }
+  disk::Bytes read(const Path& file) override { return real_->read(file); }
+  disk::Bytes read_piece(const Path& file, std::uint64_t at, std::size_t most) override {
+    return real_->read_piece(file, at, most);
+  }
+
+private:
+  const std::unique_ptr<disk::Files> real_ = disk::posix_files();
 };
 
 // An open disk with its bell: in memory, or in a real folder.

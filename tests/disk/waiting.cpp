@@ -4,7 +4,9 @@
 
 #include <doctest/doctest.h>
 
+#include <atomic>
 #include <thread>
+#include <utility>
 
 using namespace rig;
 
@@ -66,6 +68,69 @@ TEST_CASE("the end waits until all that was submitted is written, and closes eve
   }
   CHECK(memory.after_power_cut()["x"] == expected);
   CHECK(memory.still_open() == 0);
+}
+
+namespace {
+
+constexpr int very_many = 100'000;
+
+// A folder of far more than anybody waits for, each of its files a piece of its own.
+class Endless final : public rig::Passing {
+public:
+  explicit Endless(std::function<void()> before_first) : before_first_(std::move(before_first)) {}
+
+  disk::Listed list(const Path& folder) override {
+    if (folder.filename() != "endless") return Passing::list(folder);
+    disk::Listed listed;
+    for (int i = 0; i < very_many; ++i) listed.names.push_back(std::to_string(i));
+    return listed;
+  }
+  disk::Bytes read(const Path& file) override {
+    if (file.parent_path().filename() != "endless") return Passing::read(file);
+    if (const auto first = std::exchange(before_first_, nullptr)) first();
+    return {0, std::string(std::size_t{1} << 20, 'x')};
+  }
+
+private:
+  std::function<void()> before_first_;
+};
+
+}
+
+TEST_CASE("while a folder is read lines come between, whole files and folders wait for its end") {
+  const Folder folder;
+  std::filesystem::create_directory(folder.path / "s");
+  for (const char* name : {"a", "b", "c"})
+    put(folder.path / "s" / name, std::string(std::size_t{1} << 20, 'x'));
+  Opened disk(folder.path);
+  const auto s = disk.submit(ReadFolder{"s", ""}), t = disk.submit(ReadFolder{"t", ""});
+  const auto whole = disk.submit(disk::Keep{"whole", "w"}), line = disk.submit(Append{"x", "1"});
+  std::vector<disk::Ticket> order;
+  for (const Answer& answer : disk.await(6)) order.push_back(answer.ticket);
+  CHECK(order == std::vector{s, s, s, t, whole, line});
+}
+
+TEST_CASE("at the end a folder is read no further, and what was to be written is") {
+  const Folder folder;
+  std::atomic<disk::Disk*> at = nullptr;
+  std::atomic<int> pieces = 0;
+  // All is submitted before the first piece is there, so that the reading is under way for sure.
+  auto files = std::make_unique<Endless>([&] {
+    at.load()->submit(disk::Keep{"whole", "w"});
+    at.load()->submit(ReadFolder{"endless", ""});
+    at.load()->submit(Append{"x", "1"});
+  });
+  auto disk = disk::open_disk(folder.path, std::move(files), [&] {
+    at.load()->answers(); // away with the bytes
+    ++pieces;
+  });
+  at = disk.get();
+  disk->submit(ReadFolder{"endless", ""});
+  while (pieces == 0) std::this_thread::yield();
+  disk.reset();
+  CHECK(pieces < very_many);
+  CHECK(bytes_of(folder.path / "whole") == "w");
+  CHECK(bytes_of(folder.path / "x") == "1");
 }
 
 TEST_CASE("a disk that was given nothing to do goes at once") {

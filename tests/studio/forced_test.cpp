@@ -4,25 +4,27 @@
 #include "disk/rig.hpp"
 #include "studio/mend.hpp"
 #include "studio/pack.hpp"
+#include "studio/studio.hpp"
 
 #include <doctest/doctest.h>
+
+#include <cerrno>
 
 namespace {
 
 using rig::Path;
 
-// Passes every call on, and keeps what no power cut may find: bytes written or names made, and not
-// forced since.
-class Watched : public disk::Files {
+// Keeps what no power cut may find: bytes written or names made, and not forced since.
+class Watched : public rig::Passing {
 public:
   std::set<Path> unsafe;
 
   disk::Done make_folder(const Path& folder) override {
     unsafe.insert(folder.parent_path());
-    return real_->make_folder(folder);
+    return Passing::make_folder(folder);
   }
   disk::Opened open_new(const Path& file) override {
-    const disk::Opened opened = real_->open_new(file);
+    const disk::Opened opened = Passing::open_new(file);
     names_[opened.handle] = file;
     unsafe.insert(file);
     unsafe.insert(file.parent_path());
@@ -30,29 +32,23 @@ public:
   }
   disk::Done write(int handle, std::string_view bytes) override {
     unsafe.insert(names_[handle]);
-    return real_->write(handle, bytes);
+    return Passing::write(handle, bytes);
   }
   disk::Done force(int handle) override {
     unsafe.erase(names_[handle]);
-    return real_->force(handle);
+    return Passing::force(handle);
   }
   disk::Done force_folder(const Path& folder) override {
     unsafe.erase(folder);
-    return real_->force_folder(folder);
+    return Passing::force_folder(folder);
   }
   disk::Done rename(const Path& from, const Path& to) override {
     CHECK(unsafe == std::set<Path>{to.parent_path()}); // all that lies in it was forced before
     unsafe.insert(to.parent_path());
-    return real_->rename(from, to);
+    return Passing::rename(from, to);
   }
-  void close(int handle) override { real_->close(handle); }
-  disk::Done remove(const Path& file) override { return real_->remove(file); }
-  disk::Listed list(const Path& folder) override { return real_->list(folder); }
-  disk::Bytes read(const Path& file) override { return real_->read(file); }
-  disk::Sized size(const Path& file) override { return real_->size(file); }
 
 private:
-  const std::unique_ptr<disk::Files> real_ = disk::posix_files();
   std::map<int, Path> names_;
 };
 
@@ -127,4 +123,58 @@ TEST_CASE("a file that cannot be read is lost from the mended studio, and said")
   REQUIRE(mended->lost.size() == 1);
   CHECK(mended->lost[0].what == words::Say::disk_read_failed);
   CHECK(!std::filesystem::exists(w.out / "sessions" / "a.jsonl"));
+}
+
+namespace {
+
+const Path deep = "/root/workshop/studio";
+
+// Whether a first line that a run appends is confirmed. From its nth call that makes or forces a
+// folder on, the run is dead (0: it lives).
+bool appended(rig::Memory& memory, const std::string& file, int nth) {
+  const auto make = [&] {
+    if (nth == 0) return memory.files();
+    const auto dead = disk::parse_fault("fail-folder-from:" + std::to_string(nth) + ":EIO");
+    return disk::faulty_files(memory.files(), *dead);
+  };
+  const rig::Bell bell;
+  const auto disk = studio::open(deep, std::nullopt, bell.wake(), make);
+  return rig::confirmed(rig::ask(*disk, bell, disk::Append{"sessions/" + file, "line\n"}));
+}
+
+}
+
+TEST_CASE(
+    "wherever a run dies that founds a studio, what the next one confirms is there for good") {
+  int deaths = 0;
+  for (int nth = 1;; ++nth) {
+    CAPTURE(nth);
+    rig::Memory memory;
+    if (appended(memory, "a.jsonl", nth)) break;
+    ++deaths;
+    REQUIRE(appended(memory, "b.jsonl", 0));
+    CHECK(memory.after_power_cut()["workshop/studio/sessions/b.jsonl"] == "line\n");
+  }
+  CHECK(deaths > 6); // three folders made, and as many parents and the new file's folder forced
+}
+
+TEST_CASE("folders on the way that are somebody else's need not be forced") {
+  class Closed final : public rig::Passing {
+  public:
+    explicit Closed(int code) : code_(code) {}
+    disk::Done force_folder(const Path& folder) override {
+      return folder == "/" ? disk::Done{code_} : Passing::force_folder(folder);
+    }
+
+  private:
+    const int code_;
+  };
+  for (const int code : {EACCES, EPERM, EROFS, EIO}) {
+    const rig::Folder folder;
+    const rig::Bell bell;
+    const auto disk = studio::open(folder.path, std::nullopt, bell.wake(),
+                                   [&] { return std::make_unique<Closed>(code); });
+    const auto answer = rig::ask(*disk, bell, disk::Append{"sessions/a.jsonl", "line\n"});
+    CHECK(rig::confirmed(answer) == (code != EIO));
+  }
 }

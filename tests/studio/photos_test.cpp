@@ -2,6 +2,8 @@
 // with the power cut at the end.
 #include "disk/faulty.hpp"
 #include "disk/rig.hpp"
+#include "studio/mend.hpp"
+#include "studio/pack.hpp"
 #include "studio/photos.hpp"
 
 #include <doctest/doctest.h>
@@ -123,7 +125,7 @@ TEST_CASE("photos that are missing or changed are named; one that is whole is no
   REQUIRE_FALSE(kept.keep());
   std::vector<session::File> files(1);
   files[0].lines = lines();
-  const auto faults = [&] { return photo_faults(*kept.disk, kept.bell, files); };
+  const auto faults = [&] { return photo_faults(*disk::posix_files(), folder.path, files); };
   CHECK(faults().empty());
 
   const rig::Path file = folder.path / photo_file(photo());
@@ -145,4 +147,42 @@ TEST_CASE("photos that are missing or changed are named; one that is whole is no
   one("not there");
   rig::put(folder.path / photos_folder / ("x" + photo().sha256 + ".jpg"), bytes);
   one("not there");
+}
+
+TEST_CASE("photos are looked at, mended and packed piece by piece, however large they are") {
+  class Pieces final : public rig::Passing {
+  public:
+    disk::Bytes read(const rig::Path& file) override {
+      CHECK(file.parent_path().filename() != photos_folder);
+      return Passing::read(file);
+    }
+    disk::Bytes read_piece(const rig::Path& file, std::uint64_t at, std::size_t most) override {
+      CHECK(most <= longest_piece);
+      largest = std::max(largest, at);
+      return Passing::read_piece(file, at, most);
+    }
+    std::uint64_t largest = 0;
+  };
+  // Around the ends of pieces; the sums are those of the whole.
+  for (const std::size_t size : {2 * longest_piece - 1, 2 * longest_piece, 2 * longest_piece + 1}) {
+    const rig::Folder folder;
+    const rig::Path studio = folder.path / "studio";
+    std::string large(size, 'p');
+    const session::Photo named{sha256(large), "jpg", session::PhotoOf::pan};
+    std::filesystem::create_directories(studio / photos_folder);
+    rig::put(studio / photo_file(named), large);
+    std::vector<session::File> sessions(1);
+    sessions[0].lines = {{1, 0, 0, "7f3a91c2", named}};
+    Pieces files;
+    CHECK(photo_faults(files, studio, sessions).empty());
+    REQUIRE(mend(files, studio, folder.path / "mended"));
+    CHECK(rig::bytes_of(folder.path / "mended" / photo_file(named)) == large);
+    REQUIRE(pack(files, studio, folder.path / "p.zip"));
+    REQUIRE(unpack(files, folder.path / "p.zip", folder.path / "unpacked"));
+    CHECK(rig::bytes_of(folder.path / "unpacked" / photo_file(named)) == large);
+    CHECK(files.largest >= longest_piece);
+    large.back() = 'q';
+    rig::put(studio / photo_file(named), large);
+    CHECK(photo_faults(files, studio, sessions).size() == 1);
+  }
 }

@@ -21,7 +21,8 @@ struct Entry {
   std::uint16_t flags = 0;  // 1: encrypted
   std::uint16_t method = 0; // 0: stored, 8: deflated; then `bytes` are that
   std::uint32_t crc_off_by = 0;
-  std::int64_t size = -1; // as it is said; -1: as it is
+  std::int64_t size = -1;   // as it is said; -1: as it is
+  std::int64_t listed = -1; // the same in the list alone
 };
 
 inline std::uint32_t crc32(const std::string& bytes) {
@@ -40,8 +41,8 @@ inline std::string little(std::uint64_t value, int bytes) {
 }
 
 // What a local header and the list at the end say alike, from the flags on.
-inline std::string about(const Entry& e) {
-  const std::uint64_t size = e.size < 0 ? e.bytes.size() : static_cast<std::uint64_t>(e.size);
+inline std::string about(const Entry& e, std::int64_t said) {
+  const std::uint64_t size = said < 0 ? e.bytes.size() : static_cast<std::uint64_t>(said);
   return little(e.flags, 2) + little(e.method, 2) + little(0, 2) + little(0x21, 2) +
          little(crc32(e.bytes) + e.crc_off_by, 4) + little(e.bytes.size(), 4) + little(size, 4) +
          little(e.name.size(), 2) + little(0, 2);
@@ -50,9 +51,10 @@ inline std::string about(const Entry& e) {
 inline std::string of(const std::vector<Entry>& entries) {
   std::string bytes, list;
   for (const Entry& e : entries) {
-    list += "PK\1\2" + little(0x0314, 2) + little(20, 2) + about(e) + little(0, 6) +
-            little(e.attributes, 4) + little(bytes.size(), 4) + e.name;
-    bytes += "PK\3\4" + little(20, 2) + about(e) + e.name + e.bytes;
+    list += "PK\1\2" + little(0x0314, 2) + little(20, 2) +
+            about(e, e.listed < 0 ? e.size : e.listed) + little(0, 6) + little(e.attributes, 4) +
+            little(bytes.size(), 4) + e.name;
+    bytes += "PK\3\4" + little(20, 2) + about(e, e.size) + e.name + e.bytes;
   }
   const std::string end = "PK\5\6" + little(0, 4) + little(entries.size(), 2) +
                           little(entries.size(), 2) + little(list.size(), 4) +
