@@ -72,9 +72,9 @@ words::Result<Parts> parts_of(const Recipe& as_sold);
 
 // Volume in mL of 1 g of the liquid part (everything but pigment), by partial specific volumes at
 // 20 °C. Glycerin shrinks with the water beside it, by Volk & Kaehler (2018, Exp. Fluids 59:75;
-// constants from memory), and is right to 0.06 % in water alone. Alcohol, which shrinks with water
-// by up to 4 %, is added as it is: it is gone within minutes. Binders are right to 1 %, for the
-// 0.02 mL/g that the volume of dry gum is uncertain by. 0 where there is no liquid part.
+// constants as in aquasol 1.8.0), and is right to 0.06 % in water alone. Alcohol, which shrinks
+// with water by up to 4 %, is added as it is: it is gone within minutes. Binders are right to 1 %,
+// for the 0.02 mL/g that the volume of dry gum is uncertain by. 0 where there is no liquid part.
 double mL_per_g(const Parts& parts);
 
 // Density of the whole in g/mL, pigment included. 0 where it is not known: pigment of no density,

@@ -129,7 +129,7 @@ std::optional<Decline> decline_guess(PigmentClass family) {
   return Decline{{middle / wide, middle, middle * wide}, 0};
 }
 
-words::Result<Decline> decline_from(const std::vector<Reading>& readings, double floor) {
+words::Result<Decline> decline_from(const std::vector<GaugeReading>& readings, double floor) {
   if (auto fault = fault_if_negative(floor)) return tl::make_unexpected(*fault);
   std::vector<Point> points;
   for (const auto& [after, f] : readings) {

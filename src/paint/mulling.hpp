@@ -43,7 +43,7 @@ struct Decline {
 // for effect pigments, whose flakes mulling breaks.
 std::optional<Decline> decline_guess(PigmentClass family);
 
-struct Reading {
+struct GaugeReading {
   double passes = 0;
   Fineness fineness;
 };
@@ -53,7 +53,7 @@ struct Reading {
 // says nothing of the rate and is left out.
 // Errors: not_a_number, negative_amount; limits_out_of_order; readings_too_few (also where all
 // stand at one pass); not_declining.
-words::Result<Decline> decline_from(const std::vector<Reading>& readings, double floor = 0);
+words::Result<Decline> decline_from(const std::vector<GaugeReading>& readings, double floor = 0);
 
 // The reading after more passes. A start below the floor stays there.
 // Errors: not_a_number, negative_amount, rate_unusable.

@@ -39,10 +39,11 @@ words::Result<double> held_by(const Solute& solute, double activity);
 // their uptakes added at one water activity (Zdanovskii, Stokes & Robinson).
 // Gum: Guggenheim, Anderson & de Boer's law, fitted to Acacia nilotica at 30 °C, +-0.013 g/g.
 // Glycerin: ASTM D5032, scope 0.30 to 0.98, below that extrapolated, +-2 % of humidity; Norrish's
-// law says the same to 2 % up to 70 % glycerin, so one equation without a seam serves. Honey: see
-// above. What the pigment itself holds is left out: under 1 % of oxides, a few of clays, iron blue
-// and carbon. Nothing holds nothing: 0.
-// Errors: those of fault_of; humidity_above_held, humidity_out_of_range, temperature_out_of_range.
+// law says the same to 2 % up to 70 % glycerin, so one equation without a seam serves. A model of
+// 2022 (Zhang, Grace & Sun) has up to 2.6 % more over the same glycerin. Honey: see above. What the
+// pigment itself holds is left out: under 1 % of oxides, a few of clays, iron blue and carbon.
+// Nothing holds nothing: 0. Errors: those of fault_of; humidity_above_held, humidity_out_of_range,
+// temperature_out_of_range.
 words::Result<double> held_water_g(const Wet& wet, double humidity, double celsius);
 
 // Relative humidity at which the paint would neither gain nor lose, 0 to 1. Above 0.98 as an ideal

@@ -19,6 +19,60 @@ TEST_CASE("the prior is as wide as rate and area together") {
   }
 }
 
+TEST_CASE(
+    "a sitting's water is known no better than the bench, nor than one sitting from the next") {
+  CHECK(rc::check("u", [] {
+    const BenchRate bench = any::bench();
+    RC_ASSERT(relative_u(bench) > bench.ln_u);
+    RC_ASSERT(relative_u(bench) > 0.20);
+    BenchRate worse = bench;
+    worse.ln_u += 0.01;
+    RC_ASSERT(relative_u(worse) > relative_u(bench));
+    RC_ASSERT(!fault_of(bench));
+  }));
+  for (double bad : {3.01, -3.01, std::nan(""), std::numeric_limits<double>::infinity()})
+    CHECK(fault_of(BenchRate{bad, 0.3, 0})->what == Say::bench_rate_unusable);
+  for (double bad : {0.0, -0.1, std::nan(""), std::numeric_limits<double>::infinity()})
+    CHECK(fault_of(BenchRate{0, bad, 0})->what == Say::bench_rate_unusable);
+}
+
+TEST_CASE("stretches foretold one after another make the whole, and are found in it again") {
+  const auto any_stretch = [] {
+    return Foretold{any::between(0, 5), any::between(0, 5), any::between(0.01, 1)};
+  };
+  const auto same = [](const Foretold& a, const Foretold& b) {
+    return std::abs(a.lost_g - b.lost_g) < 1e-9 &&
+           std::abs(a.per_ln_factor - b.per_ln_factor) < 1e-9 &&
+           std::abs(a.carried - b.carried) < 1e-9;
+  };
+  CHECK(rc::check("then and since", [&] {
+    const Foretold a = any_stretch(), b = any_stretch(), c = any_stretch();
+    RC_ASSERT(same(then(then(a, b), c), then(a, then(b, c))));
+    RC_ASSERT(same(since(a, then(a, b)), b));
+    RC_ASSERT(then(a, Foretold{}) == a);
+    RC_ASSERT(then(Foretold{}, a) == a);
+    RC_ASSERT(same(since(a, a), Foretold{}));
+    RC_ASSERT(then(a, b).lost_g >= a.lost_g);
+  }));
+  // Of nothing that was carried nothing more is carried on.
+  CHECK(since({1, 1, 0}, {2, 1, 0}).carried == 0);
+}
+
+TEST_CASE("two stretches of drying foretold are the whole of it") {
+  CHECK(rc::check("drying", [] {
+    const Wet wet = any::wet();
+    const Room air = any::room();
+    const double first = any::between(1, 10000), second = any::between(1, 10000);
+    if (*held_water_g(wet, 0.5, 20) <= 0) RC_DISCARD("pure water");
+    const Foretold soon = *foretell(wet, Spread::knife, air, first);
+    const Wet later = any::with_water(wet, wet.water_g - soon.lost_g);
+    const Foretold both = then(soon, *foretell(later, Spread::knife, air, second));
+    const Foretold whole = *foretell(wet, Spread::knife, air, first + second);
+    RC_ASSERT(std::abs(both.lost_g - whole.lost_g) < 1e-8 * (1 + wet.water_g));
+    RC_ASSERT(std::abs(both.per_ln_factor - whole.per_ln_factor) < 1e-6 * (1 + wet.water_g));
+  }));
+}
+
 TEST_CASE("a taught rate lies between what was known and what was seen, and is better known") {
   CHECK(rc::check("between", [] {
     const BenchRate before = any::bench();

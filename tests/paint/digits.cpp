@@ -108,6 +108,22 @@ TEST_CASE("grams are never shown as nothing while there is something") {
   CHECK(decimals_of_grams(none) == 0);
 }
 
+TEST_CASE("no more digits than the uncertainty bears, and none that a scale would not show") {
+  CHECK(rc::check("grams", [] {
+    const double g = std::pow(10.0, *rc::gen::inRange(-2000, 3500) / 1000.0);
+    const double u = g * *rc::gen::inRange(1, 900) / 1000.0;
+    const std::string text = *grams_written(amount(g, u));
+    const auto point = text.find('.');
+    const int decimals = point == std::string::npos ? 0 : static_cast<int>(text.size() - point) - 1;
+    RC_ASSERT(decimals <= decimals_of_grams(g));
+    RC_ASSERT(std::abs(std::stod(text) - g) <= std::max(0.51 * std::pow(10, -decimals), 0.53 * u));
+    const Shown both = *shown(amount(g, u));
+    RC_ASSERT(std::abs(std::stod(both.value) - g) <= 0.051 * u + 1e-12 * g);
+    RC_ASSERT(std::abs(std::stod(both.uncertainty) - u) <= 0.051 * u);
+    RC_ASSERT(both.decimals == *decimals_by(u, 2));
+  }));
+}
+
 TEST_CASE("grams by their uncertainty, with two decimals below a gram") {
   CHECK(grams_written(amount(0.035, 0.007)) == "0.04"); // one small drop
   CHECK(grams_written(amount(5.83, 0.5)) == "5.8");

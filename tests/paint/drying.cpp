@@ -64,6 +64,25 @@ TEST_CASE("paint covers the spread's area, or less at 0.2 mm") {
         *water_after(little, Spread::mulling, usual, 60));
 }
 
+TEST_CASE("more paint covers more, up to the spread's own area") {
+  CHECK(rc::check("covers", [] {
+    const Spread spread = any::spread();
+    const double mL = any::between(0, 20), more = mL + any::between(0, 20);
+    RC_ASSERT(covered_m2(mL, spread) <= covered_m2(more, spread));
+    RC_ASSERT(covered_m2(more, spread) <= spread_area_m2(spread).middle);
+    RC_ASSERT(covered_m2(mL, spread) * 0.2e-3 <= mL * 1e-6 * (1 + 1e-12)); // 0.2 mm at least
+    RC_ASSERT(covered_m2(mL, Spread::covered) == 0.0);
+  }));
+  CHECK(covered_m2(0, Spread::mulling) == 0);
+}
+
+TEST_CASE("below the rim of a pan less leaves than from the slab") {
+  const Interval slab = *evaporation_rate(usual), pan = *evaporation_rate(usual, Surface::pan);
+  CHECK(pan.low < slab.low);
+  CHECK(pan.middle < slab.middle);
+  CHECK(pan.high < slab.high);
+}
+
 TEST_CASE("water goes towards what the room lets the paint keep, never past it") {
   CHECK(rc::check("towards rest", [] {
     const Wet wet = any::wet();

@@ -172,6 +172,19 @@ TEST_CASE("our own marks, and what is said at them") {
   CHECK(tack(0.5, {.ln_middle = none}).error().what == Say::tack_mark_unusable);
 }
 
+TEST_CASE("a higher index is never less sticky, and each mark begins its own word") {
+  CHECK(rc::check("tack", [] {
+    const TackMark mark{-2 + some(3), some(1), some(1), 0};
+    const double index = some(50);
+    RC_ASSERT(*tack(index + some(50), mark) >= *tack(index, mark));
+    RC_ASSERT(*tack(0, mark) == Tack::dries);
+    const double caution = caution_mark(mark), warning = warning_mark(mark);
+    if (caution <= 100) RC_ASSERT(*tack(caution, mark) == Tack::may_stay_sticky);
+    if (warning <= 100) RC_ASSERT(*tack(warning, mark) == Tack::stays_sticky);
+    RC_ASSERT(*tack(std::min(100.0, caution) * 0.999, mark) == Tack::dries);
+  }));
+}
+
 TEST_CASE("a sticky paint lowers the marks, a good one raises them, and both narrow") {
   CHECK(rc::check("verdicts", [] {
     const TackMark before{-2 + some(3), some(1), some(1), 0};

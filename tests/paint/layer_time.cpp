@@ -83,6 +83,27 @@ TEST_CASE("damper air, a thicker layer and a larger share take longer") {
   }));
 }
 
+TEST_CASE("the constant rate is the pan's, by its area; diffusion minds the depth, not the area") {
+  CHECK(rc::check("area", [] {
+    Layer layer = half_pan;
+    layer.area_cm2 = some(20);
+    const Room air{22, *rc::gen::inRange(5, 85) / 100.0};
+    const Drying d = *drying_of(layer, air);
+    const double per_m2 = evaporation_rate(air, Surface::pan)->middle * 1000; // g/(m2 h)
+    RC_ASSERT(std::abs(d.constant_g_h.middle - per_m2 * layer.area_cm2 / 10000) < 1e-9);
+    // Twice the paint on twice the area is the same layer.
+    const Wet& wet = layer.wet;
+    const Layer twice{{.gum_g = 2 * wet.gum_g,
+                       .honey_g = 2 * wet.honey_g,
+                       .water_g = 2 * wet.water_g,
+                       .volume_mL = 2 * wet.volume_mL},
+                      2 * layer.area_cm2};
+    const Drying same = *drying_of(twice, air);
+    RC_ASSERT(std::abs(same.free_g - 2 * d.free_g) < 1e-9);
+    RC_ASSERT(std::abs(same.falling_per_h.middle / d.falling_per_h.middle - 1) < 1e-9);
+  }));
+}
+
 TEST_CASE("layers that cannot be are errors") {
   Layer layer = half_pan;
   layer.area_cm2 = 0;

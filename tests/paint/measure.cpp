@@ -190,6 +190,37 @@ TEST_CASE("measures by eye repeat better than they are known") {
   });
 }
 
+TEST_CASE("whatever is typed with digits is read as it stands, with comma or point") {
+  holds("digits", [] {
+    const int whole = *rc::gen::inRange(0, 100000), part = *rc::gen::inRange(0, 1000);
+    const std::string behind = std::to_string(1000 + part).substr(1);
+    const double expected = whole + part / 1000.0;
+    for (const char* mark : {".", ","}) {
+      const auto typed = typed_number(std::to_string(whole) + mark + behind);
+      RC_ASSERT(typed.has_value());
+      RC_ASSERT(std::abs(*typed - expected) < 1e-9);
+      RC_ASSERT(!typed_number("-" + std::to_string(whole) + mark + behind));
+    }
+  });
+  holds("any other letter spoils it", [] {
+    const auto letter = static_cast<char>(*rc::gen::inRange(1, 128));
+    if (std::string("0123456789.,").find(letter) != std::string::npos) RC_DISCARD("allowed");
+    std::string text = "123";
+    text.insert(static_cast<std::size_t>(*rc::gen::inRange(0, 4)), 1, letter);
+    RC_ASSERT(!typed_number(text));
+  });
+}
+
+TEST_CASE("every surface tension is a liquid's, between soap and water, known to a quarter") {
+  for (Kind kind : {Kind::pigment, Kind::binder, Kind::water, Kind::honey, Kind::glycerin,
+                    Kind::wetting_aid, Kind::other}) {
+    CHECK(surface_tension(kind) >= 30);
+    CHECK(surface_tension(kind) <= surface_tension(Kind::water));
+    CHECK(surface_tension_relative_u(kind) >= 0);
+    CHECK(surface_tension_relative_u(kind) <= 0.25);
+  }
+}
+
 TEST_CASE("typed numbers: a comma or a point, and nothing else") {
   CHECK(typed_number("12.5") == 12.5);
   CHECK(typed_number("12,5") == 12.5);

@@ -116,7 +116,7 @@ TEST_CASE("passes needed bring it to the target, none where it is there already"
 TEST_CASE("two or more readings give back the rate they were made with") {
   CHECK(rc::check("fit", [] {
     const double floor = some(10), start = floor + some(100), k = some(1);
-    std::vector<Reading> readings;
+    std::vector<GaugeReading> readings;
     const int count = *rc::gen::inRange(2, 8);
     for (int i = 0; i < count; ++i) {
       const double f = *after_passes(start, k, floor, i);

@@ -38,6 +38,19 @@ TEST_CASE("what cannot be known of held water is an error with words") {
   CHECK(*held_water_g({}, 0.5, 22) == 0);
 }
 
+TEST_CASE("of what may dry each field may spoil the whole") {
+  CHECK(rc::check("fields", [] {
+    Wet wet = any::wet();
+    RC_ASSERT(!fault_of(wet));
+    double* field =
+        *rc::gen::element(&wet.gum_g, &wet.glycerin_g, &wet.honey_g, &wet.water_g, &wet.volume_mL);
+    *field = -any::between(0.001, 5);
+    RC_ASSERT(fault_of(wet)->what == Say::negative_amount);
+    *field = *rc::gen::element(none, endless, -endless);
+    RC_ASSERT(fault_of(wet)->what == Say::not_a_number);
+  }));
+}
+
 TEST_CASE("a solute has a mass and a constant") {
   CHECK(held_by({0, 2}, 0.9).error().what == Say::measure_not_positive);
   CHECK(held_by({180, none}, 0.9).error().what == Say::measure_not_positive);

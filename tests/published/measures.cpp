@@ -16,8 +16,7 @@
 #include <utility>
 
 using namespace paint;
-using published::check;
-using published::Source;
+using namespace published;
 
 namespace {
 
@@ -64,89 +63,63 @@ TEST_CASE("Every kitchen measure against the program GNU units") {
     REQUIRE(expressions.count(measure.id) == 1);
     const std::string& expression = expressions.at(measure.id);
     const double expected = by_gnu_units(expression);
-    check({.formula = id + ", mL",
-           .source = "GNU units, run by the test: " + expression,
-           .kind = Source::reference_library,
-           .expected = expected,
-           .ours = measure.mL,
-           .tolerance = 1e-12 * expected,
-           .why = "exact by definition: the rounding of a double"});
+    check({"measure/kitchen_measures", "a kitchen measure, mL",
+           library("GNU units, run by the test"), expected, measure.mL, 1e-12 * expected,
+           "exact by definition: the rounding of a double", id});
   }
 }
 
 TEST_CASE("Household measures keep within 5 %") {
   const Spoon spoon = spoon_of({"teaspoon_metric", 5});
-  check({.formula = "half width of a household spoon, share of its volume",
-         .source = "+-5 % of capacity, said of the ANSI Z61.1 kind",
-         .expected = 0.05,
-         .ours = spoon.mL_u * std::sqrt(3.0) / spoon.mL,
-         .tolerance = 1e-12,
-         .why = "uniform between the limits (GUM 4.3.7): rounding only"});
+  check({"measure/spoon_of", "half width of a household spoon, share of its volume",
+         printed("+-5 % of capacity, said of the ANSI Z61.1 kind (productknowledge.com)"), 0.05,
+         spoon.mL_u * std::sqrt(3.0) / spoon.mL, 1e-12,
+         "uniform between the limits (GUM 4.3.7): rounding"});
 }
 
 TEST_CASE("A US tablespoon of honey weighs 21.25 g") {
-  check({.formula = "US tablespoon of honey, g",
-         .source = "a pigment supplier's recipe page: 21.25 g",
-         .expected = 21.25,
-         .ours = grams_of_spoons(1, spoon_of({"tablespoon_us", 14.78676478125}), honey)->value,
-         .tolerance = 0.43,
-         .why = "2 %: honey of 15 to 20 % water differs by that much"});
+  check({"measure/grams_of_spoons", "US tablespoon of honey, g",
+         printed("a pigment supplier's recipe page: 21.25 g"), 21.25,
+         grams_of_spoons(1, spoon_of({"tablespoon_us", 14.78676478125}), honey)->value, 0.43,
+         "2 %: honey of 15 to 20 % water differs by that much"});
 }
 
 TEST_CASE("USP <1101>: 20 drops of water to the mL, each 45 to 55 mg, from a tip of 3 mm") {
   const Dropper standard{.tool = "usp"};
-  check({.formula = "default dropper, drops of water to the mL",
-         .source = "USP <1101>",
-         .expected = 20,
-         .ours = 1 / *drop_volume_mL(standard, water),
-         .tolerance = 1e-9,
-         .why = "the default is this convention"});
-  check({.formula = "a drop of water from the default dropper, mg",
-         .source = "USP <1101>: 45 to 55 mg",
-         .expected = 50,
-         .ours = grams_of_drops(1, standard, water)->value * 1000,
-         .tolerance = 5,
-         .why = "the limits of the pharmacopoeia"});
-  check({.formula = "a drop of water from a tip of 3 mm, mg",
-         .source = "USP <1101>: tip about 3 mm across, 45 to 55 mg",
-         .expected = 50,
-         .ours = dropper_of_tip("usp", 3)->mL_per_drop * 0.99821 * 1000,
-         .tolerance = 5,
-         .why = "the limits of the pharmacopoeia"});
+  check({"measure/drop_volume_mL", "default dropper, drops of water to the mL",
+         printed("USP <1101>"), 20, 1 / *drop_volume_mL(standard, water), 1e-9,
+         "the default is this convention"});
+  const Source usp = printed("USP <1101>: tip about 3 mm across, 45 to 55 mg");
+  const std::string limits = "the limits of the pharmacopoeia";
+  check({"measure/grams_of_drops", "a drop of water from the default dropper, mg", usp, 50,
+         grams_of_drops(1, standard, water)->value * 1000, 5, limits});
+  check({"dropper/dropper_of_tip", "a drop of water from a tip of 3 mm, mg", usp, 50,
+         dropper_of_tip("usp", 3)->mL_per_drop * 0.99821 * 1000, 5, limits});
 }
 
 TEST_CASE("Eschbaum 1895: drops of water at 15 °C by the outer width of the tip") {
   constexpr std::array<std::pair<double, double>, 6> measured{
       {{0.67, 13.4}, {1.39, 26.2}, {3.07, 52.2}, {4.17, 69.0}, {6.56, 100.0}, {8.32, 126.0}}};
+  const Source eschbaum = printed("Eschbaum 1895 (sizes.com, drops)");
+  // 73.5 mN/m and 0.9991 g/mL at 15 °C: IAPWS.
   for (const auto& [tip, mg] : measured)
-    check({.formula = "drop of water from a tip of " + words::fixed(tip, 2) + " mm, mg",
-           .source = "Eschbaum 1895, as printed at sizes.com",
-           .expected = mg,
-           .ours = *drop_mL(tip, 73.5, 0.9991) * 999.1,
-           .tolerance = 0.085 * mg,
-           .why = "his drops are up to 8 % above the law (73.5 mN/m, from memory): how wide the "
-                  "wetted rim was is not told; 8 % is the uncertainty the program states"});
+    check({"drop/drop_mL", "drop of water at 15 °C, mg", eschbaum, mg,
+           *drop_mL(tip, 73.5, 0.9991) * 999.1, 0.085 * mg,
+           "up to 8 % above the law: how wide the wetted rim was is not told; 8 % is the "
+           "uncertainty the program states",
+           "tip of " + words::fixed(tip, 2) + " mm"});
   const Dropper tip{.tool = "6.56 mm", .mL_per_drop = 0.100 / 0.99821, .mL_per_drop_u = 0};
   const Amount drop = *grams_of_drops(1, tip, glycerin);
   const double u = drop.shares.at("tension:glycerin");
-  check({.formula = "drop of glycerin from the tip whose water drop is 100 mg, mg",
-         .source = "Eschbaum 1895, as printed at sizes.com",
-         .expected = 78,
-         .ours = drop.value * 1000,
-         .tolerance = 2000 * u,
-         .why = "twice the standard uncertainty the program states for another liquid"});
-  check({.formula = "the same drop against water's, by volume",
-         .source = "Eschbaum 1895, as printed at sizes.com: 78 mg of 1.2614 g/mL to 0.1002 mL",
-         .expected = 0.62,
-         .ours = *drop_volume_mL(tip, glycerin) / tip.mL_per_drop,
-         .tolerance = 0.62 * 2 * u / drop.value,
-         .why = "as above"});
-  check({.formula = "drop of glycerin from a tip of 6.56 mm, mg",
-         .source = "Eschbaum 1895, as printed at sizes.com",
-         .expected = 78,
-         .ours = *drop_mL(6.56, 63.4, 1.2614) * 1261.4,
-         .tolerance = 0.085 * 78,
-         .why = "8 %, the uncertainty the program states of a drop known by its tip"});
+  check({"measure/grams_of_drops", "drop of glycerin from the tip whose water drop is 100 mg, mg",
+         eschbaum, 78, drop.value * 1000, 2000 * u,
+         "twice the standard uncertainty the program states for another liquid"});
+  check({"measure/drop_volume_mL", "drop of glycerin over water's from that tip, by volume",
+         eschbaum, 0.62, *drop_volume_mL(tip, glycerin) / tip.mL_per_drop,
+         0.62 * 2 * u / drop.value, "as for its mass"});
+  check({"drop/drop_mL", "drop of glycerin from a tip of 6.56 mm, mg", eschbaum, 78,
+         *drop_mL(6.56, 63.4, 1.2614) * 1261.4, 0.085 * 78,
+         "8 %, the uncertainty the program states of a drop known by its tip"});
 }
 
 TEST_CASE("Harkins & Brown 1919 and Heertjes 1971: the share of a hanging drop that falls") {
@@ -166,30 +139,23 @@ TEST_CASE("Harkins & Brown 1919 and Heertjes 1971: the share of a hanging drop t
                                                              {0.95, .6034},
                                                              {1.00, .6098}}};
   for (const auto& [u, f] : table)
-    check({.formula = "drop-weight factor at r/V^(1/3) = " + words::fixed(u, 2),
-           .source = "Harkins & Brown 1919, table",
-           .kind = Source::from_memory,
-           .expected = f,
-           .ours = *drop_weight_factor(u),
-           .tolerance = 0.0125 * f,
-           .why = "one polynomial through all of it: 1.2 % at its worst point"});
+    check({"drop/drop_weight_factor", "share of a hanging drop that falls",
+           remembered("Harkins & Brown 1919, table"), f, *drop_weight_factor(u), 0.0125 * f,
+           "one polynomial through all of it: 1.2 % at its worst point",
+           "r/V^(1/3) " + words::fixed(u, 2)});
   for (double u : {0.3, 0.6, 0.9, 1.2}) {
     const double f = 1 / (2 * 3.14159265358979 * (0.14782 + 0.27896 * u - 0.1662 * u * u));
-    check({.formula = "drop-weight factor at r/V^(1/3) = " + words::fixed(u, 1),
-           .source = "Heertjes 1971: F = 0.14782 + 0.27896 u - 0.1662 u^2, f = 1/(2 pi F), as "
-                     "printed in lecture slides",
-           .expected = f,
-           .ours = *drop_weight_factor(u),
-           .tolerance = 0.0135 * f,
-           .why = "two fits of the same measurements: 1.3 % apart at 1.2"});
+    check({"drop/drop_weight_factor", "share of a hanging drop that falls",
+           printed("Heertjes 1971: 1/(2 pi F), F = 0.14782 + 0.27896 u - 0.1662 u^2, in lecture "
+                   "slides"),
+           f, *drop_weight_factor(u), 0.0135 * f,
+           "two fits of the same measurements: 1.3 % apart at 1.2",
+           "r/V^(1/3) " + words::fixed(u, 1)});
   }
-  check({.formula = "tip of a 46.9 mg drop of water at 25 °C, mm",
-         .source = "the law worked by hand with Harkins & Brown's table for a tip of 3 mm",
-         .kind = Source::from_memory,
-         .expected = 3,
-         .ours = *tip_of_drop_mm(0.0469 / 0.99705, 71.99, 0.99705),
-         .tolerance = 0.03,
-         .why = "1 %: the polynomial against the table"});
+  check({"drop/tip_of_drop_mm", "tip of a 46.9 mg drop of water at 25 °C, mm",
+         remembered("the law by hand with Harkins & Brown's table for a tip of 3 mm"), 3,
+         *tip_of_drop_mm(0.0469 / 0.99705, 71.99, 0.99705), 0.03,
+         "1 %: the polynomial against the table"});
 }
 
 TEST_CASE("An uncalibrated dropper spans the 20 to 42 drops of binder to the mL of practice") {
@@ -198,13 +164,9 @@ TEST_CASE("An uncalibrated dropper spans the 20 to 42 drops of binder to the mL 
   // 95 %, so two standard uncertainties, in the logarithm.
   const double wide = std::exp(2 * relative_uncertainty(*grams_of_drops(10000, unknown, binder)));
   const auto limit = [](const char* which, double expected, double ours) {
-    check({.formula = std::string("drops of binder to the mL, ") + which + " 95 % limit",
-           .source = "common practice, no source: 20 to 42",
-           .kind = Source::common_practice,
-           .expected = expected,
-           .ours = ours,
-           .tolerance = 0.25 * expected,
-           .why = "the span must be reached on both sides, and by no more than a quarter"});
+    check({"measure/grams_of_drops", "drops of binder to the mL from any dropper, 95 % limit",
+           practice(), expected, ours, 0.25 * expected,
+           "20 to 42 must be reached on both sides, and by no more than a quarter", which});
   };
   limit("lower", 20, per_mL / wide);
   limit("upper", 42, per_mL * wide);
@@ -213,24 +175,19 @@ TEST_CASE("An uncalibrated dropper spans the 20 to 42 drops of binder to the mL 
 }
 
 TEST_CASE("What nobody measured lies where practice has it") {
-  const std::array<std::pair<ByEye, std::pair<double, double>>, 5> practice{
+  const std::array<std::pair<ByEye, std::pair<double, double>>, 5> seen{
       {{ByEye::mist, {0.1, 0.2}},
        {ByEye::squirt, {0.7, 1.2}},
        {ByEye::heap_pea, {0.2, 0.5}},
        {ByEye::heap_hazelnut, {1, 2}},
        {ByEye::heap_walnut, {8, 16}}}};
-  for (const auto& [what, limits] : practice) {
+  for (const auto& [what, limits] : seen) {
     const Spoon s = by_eye(what);
     const double half = std::hypot(s.mL_u, s.own * s.mL) * std::sqrt(3.0);
     for (const auto& [expected, ours] :
          {std::pair{limits.first, s.mL - half}, std::pair{limits.second, s.mL + half}})
-      check({.formula = s.tool + ", a limit in mL",
-             .source = "common practice, no source",
-             .kind = Source::common_practice,
-             .expected = expected,
-             .ours = ours,
-             .tolerance = 1e-9,
-             .why = "uniform between the limits: rounding only"});
+      check({"measure/by_eye", "limit of what nobody measured, mL", practice(), expected, ours,
+             1e-9, "uniform between the limits: rounding", s.tool});
   }
 }
 
@@ -239,22 +196,14 @@ TEST_CASE("A dropper calibrated and a spoon filled, worked by hand with GUM 4.2 
   // 50.0, deviations squared 0.25 0.25 1 1: s of a mean of twenty 0.9129, of four such 0.4564. The
   // 5 % of each drop make 2.5/sqrt(80) = 0.2795, less. Scale: 2 * 10^2/12 mg^2 four times, over 80.
   const Dropper d = *calibrated("d", {{20, 0.99}, {20, 1.01}, {20, 0.98}, {20, 1.02}}, 0.01, water);
-  check({.formula = "dropper calibrated by four times 20 drops, standard uncertainty of a drop, mg",
-         .source = "JCGM 100:2008, 4.2.3 and 4.3.7, worked by hand",
-         .expected = std::hypot(0.4564, std::sqrt(4 * 2 * 100 / 12.0) / 80),
-         .ours = d.mL_per_drop_u * 998.21,
-         .tolerance = 0.0005,
-         .why = "the hand calculation's last figure"});
-  check({.formula = "spoon filled once with 4.9 g of water at 20 °C, mL",
-         .source = "water 0.9982 g/mL at 20 °C (CRC Handbook)",
-         .expected = 4.9 / 0.9982,
-         .ours = spoon_weighed("s", {4.9})->mL,
-         .tolerance = 0.0005,
-         .why = "the table's last figure"});
-  check({.formula = "bottle before and after on a 0.1 g scale, u of the difference, g",
-         .source = "JCGM 100:2008, 4.3.7: a / sqrt(3) for each reading, a half a step",
-         .expected = 0.0408,
-         .ours = uncertainty(*weighed_difference(80, 78.6, "b")),
-         .tolerance = 0.00005,
-         .why = "the hand calculation's last figure"});
+  check({"dropper/calibrated", "u of a drop, dropper calibrated by four times 20 drops, mg",
+         apart("JCGM 100:2008, 4.2.3 and 4.3.7, by hand"),
+         std::hypot(0.4564, std::sqrt(4 * 2 * 100 / 12.0) / 80), d.mL_per_drop_u * 998.21, 0.0005,
+         "half of the last figure"});
+  check({"measure/spoon_weighed", "spoon filled once with 4.9 g of water at 20 °C, mL",
+         apart("0.998206 g/mL, IAPWS-IF97 by iapws 1.5.2"), 4.9 / 0.998206,
+         spoon_weighed("s", {4.9})->mL, 0.0005, "half of the last figure"});
+  check({"bottle/weighed_difference", "u of a bottle before and after on a 0.1 g scale, g",
+         apart("JCGM 100:2008, 4.3.7, by hand: a / sqrt 3 for each reading, a half a step"), 0.0408,
+         uncertainty(*weighed_difference(80, 78.6, "b")), 0.00005, "half of the last figure"});
 }

@@ -10,8 +10,7 @@
 #include <cmath>
 
 using namespace paint;
-using published::check;
-using published::Source;
+using namespace published;
 
 namespace {
 
@@ -20,31 +19,30 @@ constexpr double pi = 3.14159265358979323846;
 }
 
 TEST_CASE("1 - (1 - f)^n is the chance of one success in n: de Mere's two bets") {
-  const std::string source = "de Mere's problem (encyclopaedia of science, mathematics handbooks)";
-  check({"fill of a pan of 1 mL, f = 1/6, 4 layers", source, Source::published, 0.5177,
-         *fill_mL(1, 1.0 / 6, 4), 5e-5, "four digits printed"});
-  check({"fill of a pan of 1 mL, f = 1/36, 24 layers", source, Source::published, 0.4914,
-         *fill_mL(1, 1.0 / 36, 24), 5e-5, "four digits printed"});
+  const Source mere = printed("de Mere's problem, an encyclopaedia of science");
+  check({"pans/fill_mL", "fill of a pan of 1 mL", mere, 0.5177, *fill_mL(1, 1.0 / 6, 4), 5e-5,
+         "four digits printed", "dry share 1/6, 4 layers"});
+  check({"pans/fill_mL", "fill of a pan of 1 mL", mere, 0.4914, *fill_mL(1, 1.0 / 36, 24), 5e-5,
+         "four digits printed", "dry share 1/36, 24 layers"});
 }
 
 TEST_CASE("wet paint for a pan is a geometric series") {
   // 1 + 1/2 + 1/4 + 1/8 = 1.875: what is free after each layer that leaves half.
-  check({"wet paint for a pan of 1 mL in 4 layers, f = 0.5, mL", "geometric series, any textbook",
-         Source::published, 1.875, *wet_for_pan_mL(1, 0.5, 4), 1e-12, "exact"});
-  check({"wet paint for 12 such pans, mL", "geometric series, any textbook", Source::published,
-         22.5, batch_for(12, 1, 0.5, 0.9)->wet_mL, 1e-12, "exact"});
-  check({"pans of 22.5 mL", "geometric series, any textbook", Source::published, 12,
+  const Source series = apart("geometric series, by hand: 1 + 1/2 + 1/4 + 1/8");
+  check({"pans/wet_for_pan_mL", "wet paint for a pan of 1 mL in 4 layers, mL", series, 1.875,
+         *wet_for_pan_mL(1, 0.5, 4), 1e-12, "exact"});
+  check({"pans/batch_for", "wet paint for 12 pans of 1 mL in 4 layers, mL", series, 22.5,
+         batch_for(12, 1, 0.5, 0.9)->wet_mL, 1e-12, "exact"});
+  check({"pans/pans_of", "pans of 1 mL that 22.5 mL of wet paint fill in 4 layers", series, 12,
          static_cast<double>(pans_of(22.5, 1, 0.5, 0.9)->pans), 0, "a count"});
 }
 
 TEST_CASE("makers fill pans in two to four layers") {
-  // Dry share 0.44 to 0.69 by an independent model of ten batches; two or three layers, sometimes
-  // four, are common practice.
-  const std::string practice = "common practice, no source";
-  check({"layers to 90 %, dry share 0.44", practice, Source::common_practice, 3,
-         static_cast<double>(*layers_to(0.90, 0.44)), 1, "2 to 4"});
-  check({"layers to 90 %, dry share 0.69", practice, Source::common_practice, 3,
-         static_cast<double>(*layers_to(0.90, 0.69)), 1, "2 to 4"});
+  // Dry share 0.44 to 0.69 by an independent model of ten batches.
+  for (double dry : {0.44, 0.69})
+    check({"pans/layers_to", "layers to 90 %", practice(), 3,
+           static_cast<double>(*layers_to(0.90, dry)), 1, "two or three, sometimes four",
+           "dry share " + words::fixed(dry, 2)});
 }
 
 TEST_CASE("a half pan holds 1.5 to 3 g of light and 3 to 5 g of dense dried paint") {
@@ -57,11 +55,10 @@ TEST_CASE("a half pan holds 1.5 to 3 g of light and 3 to 5 g of dense dried pain
     const double of_100 = dry_over_wet(film, *cpvc(Pigment{density, 0, oil}), 100)->middle;
     return 0.9 * 1.75 * grams / (of_100 * 100);
   };
-  const std::string practice = "common practice, no source";
   const std::string why = "pans are of 1.5 to 2.0 mL: 14 % beyond ";
-  check({"dried paint in a half pan, ultramarine, g", practice, Source::common_practice, 2.25,
+  check({"pans/dry_over_wet", "dried paint in a half pan, ultramarine, g", practice(), 2.25,
          dried_g(2.35, 33, 8), 0.75 + 0.14 * 3, why + "1.5 to 3 g"});
-  check({"dried paint in a half pan, cadmium red, g", practice, Source::common_practice, 4,
+  check({"pans/dry_over_wet", "dried paint in a half pan, cadmium red, g", practice(), 4,
          dried_g(4.9, 19, 5), 1 + 0.14 * 5, why + "3 to 5 g"});
 }
 
@@ -69,9 +66,9 @@ TEST_CASE("air in a film above the critical concentration: 1 - 1 / lambda") {
   // The dry body keeps V_p / CPVC: of it V_p / PVC is solid, so the share of air is 1 - CPVC / PVC.
   const Film film{6, 4, 0}; // PVC 0.6
   const Interval f = *dry_over_wet(film, 0.48, 20);
-  check({"share of air at PVC 0.60 and CPVC 0.48",
-         "Bierwagen & Hay, Prog. Org. Coat. 3 (1975) 281, from memory", Source::from_memory, 0.20,
-         1 - f.low / f.high, 1e-12, "exact"});
+  check({"pans/dry_over_wet", "share of air at PVC 0.60 and CPVC 0.48",
+         remembered("Bierwagen & Hay, Prog. Org. Coat. 3 (1975) 281"), 0.20, 1 - f.low / f.high,
+         1e-12, "exact"});
 }
 
 TEST_CASE("constant, then linearly falling rate: the textbook's integral") {
@@ -79,20 +76,21 @@ TEST_CASE("constant, then linearly falling rate: the textbook's integral") {
   // from X = 3 to 0.25 kg/kg, equilibrium 0.087, 0.5 kg/(kg h) at the beginning; 16.80 h by hand
   // ((3 - 0.087) / 0.5 * ln(2.913 / 0.163)). Free water 2.913; falling from the start.
   const Course dates{2.913, 0.5, 0.5 / 2.913};
-  check({"drying time of dates, h", "Berk, Food Process Engineering, example 22.4; by hand",
-         Source::published, 16.80, *hours_until(dates, 2.75 / 2.913), 0.005, "four digits"});
+  check({"layer_time/hours_until", "drying time of dates, h",
+         apart("Berk, Food Process Engineering, eq. 22.18 with the data of example 22.4, by hand"),
+         16.80, *hours_until(dates, 2.75 / 2.913), 0.005, "half of the last figure"});
   // Eq. 22.19 with a critical X of 1: (3 - 1) / 0.5 + 0.913 / 0.5 * ln(0.913 / 0.163) = 7.146 h.
   const Course late{2.913, 0.5, 0.5 / 0.913};
-  check({"the same with a critical moisture of 1 kg/kg, h",
-         "Berk, Food Process Engineering, eq. 22.19; by hand", Source::published, 7.146,
-         *hours_until(late, 2.75 / 2.913), 0.0005, "four digits"});
+  check({"layer_time/hours_until", "drying time of dates with a critical moisture of 1 kg/kg, h",
+         apart("Berk, Food Process Engineering, eq. 22.19, by hand"), 7.146,
+         *hours_until(late, 2.75 / 2.913), 0.0005, "half of the last figure"});
 }
 
 TEST_CASE("share gone after a time: a first-order exercise") {
   // k = 0.0150 per minute, 2 hours: 0.165 left.
-  check({"share left after 2 h, k 0.0150/min", "general chemistry exercise, first order",
-         Source::published, 0.165, 1 - *share_gone({1, 1e6, 0.0150 * 60}, 2), 0.0005,
-         "three digits printed"});
+  check({"layer_time/share_gone", "share left after 2 h, k 0.0150/min",
+         printed("general chemistry exercise, first order: k 0.0150/min, 2 h"), 0.165,
+         1 - *share_gone({1, 1e6, 0.0150 * 60}, 2), 0.0005, "half of the last figure"});
 }
 
 TEST_CASE("the falling rate is the slowest mode of diffusion through a sheet sealed on one side") {
@@ -104,27 +102,19 @@ TEST_CASE("the falling rate is the slowest mode of diffusion through a sheet sea
   const double depth_m = (1 - d.free_g / 0.99821) / 3 * 0.01;
   const double k_per_D = d.falling_per_h.middle / 3600 / 2.5e-11 * depth_m * depth_m;
   const double left = 8 / (pi * pi) * std::exp(-k_per_D * 1e-10 / (0.2e-3 * 0.2e-3) * 100);
-  check({"share left by diffusion after 100 s", "polykin uptake_sheet, printed example",
-         Source::reference_library, 1 - 0.562233541762138, left, 0.0005, "modes beyond the first"});
-}
-
-TEST_CASE("a square metre has 10,000 square centimetres") {
-  // The pan's rate of 0.10 kg/(m2 h) at 22 degrees C and 45 % is 0.03 g/h from 3 cm2.
-  const Layer layer{{.gum_g = 0.1, .water_g = 0.5, .volume_mL = 1}, 3};
-  check({"water lost by a half pan while its surface is wet, g/h", "SI units", Source::published,
-         evaporation_rate({22, 0.45}, Surface::pan)->middle * 1000 * 3 / 10000,
-         drying_of(layer, {22, 0.45})->constant_g_h.middle, 1e-12, "exact"});
+  check({"layer_time/drying_of", "share left by diffusion after 100 s, D 1e-10 m2/s, 0.2 mm",
+         library("polykin, the example of uptake_sheet in its documentation"),
+         1 - 0.562233541762138, left, 0.0005, "modes beyond the first"});
 }
 
 TEST_CASE("1 mL in a half pan: 80 % in the 12 to 48 h of practice") {
   // 2.2 g of a mineral paint: as the independent model had it, 22 degrees C and 45 %.
   const Wet wet{.gum_g = 0.20, .honey_g = 0.03, .water_g = 0.53, .volume_mL = 1};
   const Interval ready = *layer_hours(*drying_of({wet, 3}, {22, 0.45}));
-  const std::string practice = "common practice, no source";
-  check({"ready for the next layer at the soonest, h", practice, Source::common_practice, 12,
-         ready.low, 3, "the trade's 12 to 48 h"});
-  check({"ready for the next layer at the latest, h", practice, Source::common_practice, 48,
-         ready.high, 10, "the trade's 12 to 48 h"});
+  check({"layer_time/layer_hours", "1 mL in a half pan ready for the next layer, h", practice(), 12,
+         ready.low, 3, "12 to 48 h", "at the soonest"});
+  check({"layer_time/layer_hours", "1 mL in a half pan ready for the next layer, h", practice(), 48,
+         ready.high, 10, "12 to 48 h", "at the latest"});
   const Wet half{.gum_g = 0.10, .honey_g = 0.015, .water_g = 0.265, .volume_mL = 0.5};
   CHECK(layer_hours(*drying_of({half, 3}, {22, 0.45}))->middle < ready.middle / 2);
 }
@@ -142,8 +132,8 @@ TEST_CASE("NIST StRD Misra1a: water lost as 238.94 (1 - exp(-k t))") {
   const double guess = 3e-4; // what the fit replaces
   const Drying d{b1, {1e6, 1e6, 1e6}, {guess, guess, guess}};
   const Interval hours = *layer_hours(d, ins, 0.8, 0.1 * std::sqrt(12.0));
-  check({"rate of an exponential fitted to weighings, per hour", "NIST StRD Misra1a, certified b2",
-         Source::published, b2, std::log(5) / hours.middle, b2 * 3e-4,
+  check({"layer_time/layer_hours", "rate of an exponential fitted to weighings, per hour",
+         printed("NIST StRD Misra1a, certified b2"), b2, std::log(5) / hours.middle, b2 * 3e-4,
          "linearised: (noise of 1 %) squared"});
   CHECK(hours.low < std::log(5) / b2);
   CHECK(hours.high > std::log(5) / b2);

@@ -1,5 +1,6 @@
 // The starting guess against how much binder makers use: common practice, no source.
 #include "paint/range.hpp"
+#include "published/row.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,10 +10,12 @@
 #include <string>
 
 using namespace paint;
+using published::check;
+using published::practice;
 
 namespace {
 
-struct Row {
+struct Use {
   const char* what;
   PigmentClass family;
   double density; // g/mL
@@ -23,7 +26,7 @@ struct Row {
 
 // Densities and oil absorptions: handbooks (Gettens & Stout 1942; Lewis, Pigment Handbook, from
 // memory); iron blue, effect and extender binder are guesses even among practice.
-constexpr std::array<Row, 15> rows{{
+constexpr std::array<Use, 15> rows{{
     {"cadmium red", PigmentClass::mineral, 4.9, 19, 4, 6},
     {"cobalt blue", PigmentClass::mineral, 4.2, 30, 5, 10},
     {"titanium white", PigmentClass::mineral, 4.1, 19, 4, 7},
@@ -51,26 +54,27 @@ TEST_CASE("The guess of each class overlaps the binder that makers use") {
     double sd = 0;
   };
   std::map<PigmentClass, Sum> sum;
-  for (const Row& row : rows) {
+  for (const Use& row : rows) {
     CAPTURE(std::string(row.what));
     const Pigment p{.g_per_mL = row.density, .oil_g_per_100g = row.oil, .family = row.family};
     const Band guess = *class_guess({{p, 1}});
     const double point = std::log(oil_absorption_point(p));
     const double low = std::log(0.814 * row.low / 10 / (row.oil / 100));
     const double high = std::log(0.814 * row.high / 10 / (row.oil / 100));
-    CHECK(guess.middle - point - guess.sd < high);
-    CHECK(guess.middle - point + guess.sd > low);
+    check({"range/class_guess", "ln of flow at right over the oil-absorption point", practice(),
+           (low + high) / 2, guess.middle - point, guess.sd + (high - low) / 2,
+           "one standard deviation of the guess must reach the range in use", row.what});
     sum[row.family].off += (low + high) / 2 - (guess.middle - point);
     sum[row.family].sd += guess.sd;
   }
-  for (const auto& [family, class_sum] : sum) {
-    CAPTURE(std::string(name_of(family)));
-    CHECK(std::abs(class_sum.off) < class_sum.sd);
+  for (const auto& entry : sum) {
+    CAPTURE(std::string(name_of(entry.first)));
+    CHECK(std::abs(entry.second.off) < entry.second.sd);
   }
 }
 
 TEST_CASE("A guess without oil absorption still reaches the same range") {
-  for (const Row& row : rows) {
+  for (const Use& row : rows) {
     CAPTURE(std::string(row.what));
     const Band guess = *class_guess({{{.g_per_mL = row.density, .family = row.family}, 1}});
     const double point = std::log(row.oil * row.density / 93.5);
@@ -97,7 +101,7 @@ TEST_CASE("Flow put in over r_oa by class overlaps the guess") {
 
 TEST_CASE(
     "A first helping is half to seven tenths of the usual, and floods no pigment of its class") {
-  for (const Row& row : rows) {
+  for (const Use& row : rows) {
     CAPTURE(std::string(row.what));
     const Helping h = first_helping(row.family);
     CHECK(h.low / h.high == doctest::Approx(0.5 / 0.7));

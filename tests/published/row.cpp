@@ -9,25 +9,23 @@
 
 namespace published {
 
-namespace {
+Source printed(const std::string& where) { return {"published", where}; }
+Source library(const std::string& which) { return {"reference library", which}; }
+Source apart(const std::string& from) { return {"worked apart", from}; }
+Source practice() { return {"common practice, no source", "makers of watercolour"}; }
+Source remembered(const std::string& what) { return {"from memory", what}; }
 
-const char* name_of(Source kind) {
-  switch (kind) {
-  case Source::published: return "published";
-  case Source::reference_library: return "reference library";
-  case Source::common_practice: return "common practice, no source";
-  case Source::from_memory: return "from memory";
-  }
-  return "";
-}
+namespace {
 
 // Only where the table is being written: the file that collects the rows.
 void keep(const Row& row) {
   const char* file = std::getenv("SLABSIDE_PUBLISHED_ROWS");
   if (!file) return;
-  const nlohmann::ordered_json line = {{"formula", row.formula},
-                                       {"source", row.source},
-                                       {"kind", name_of(row.kind)},
+  const nlohmann::ordered_json line = {{"of", row.of},
+                                       {"what", row.what},
+                                       {"at", row.at},
+                                       {"kind", row.source.kind},
+                                       {"source", row.source.text},
                                        {"expected", row.expected},
                                        {"ours", row.ours},
                                        {"tolerance", row.tolerance},
@@ -38,11 +36,10 @@ void keep(const Row& row) {
 }
 
 void check(const Row& row) {
-  INFO(row.formula, " (", row.source, "): expected ", row.expected, ", ours ", row.ours,
-       ", tolerance ", row.tolerance);
-  CHECK_FALSE(row.formula.empty());
-  CHECK_FALSE(row.source.empty());
-  CHECK_FALSE(row.why.empty());
+  INFO(row.of, ": ", row.what, " ", row.at, " (", row.source.text, "): expected ", row.expected,
+       ", ours ", row.ours, ", tolerance ", row.tolerance);
+  for (const std::string& text : {row.of, row.what, row.source.text, row.why})
+    CHECK_FALSE(text.empty());
   CHECK(row.tolerance >= 0);
   CHECK(std::abs(row.ours - row.expected) <= row.tolerance);
   keep(row);

@@ -1,30 +1,46 @@
 // One value from outside against ours. Every row is checked where it stands, and the same rows make
-// the table in README.md of this folder (tests/published/table writes it), so that no row can be in
-// the table that no test holds.
+// README.md of this folder (./table writes it), so that no row can be there that no test holds.
 #pragma once
 
 #include <string>
+#include <utility>
 
 namespace published {
 
-enum class Source {
-  published,         // a standard, handbook table, paper or worked example that was read
-  reference_library, // a general-purpose library, run by the tests or its printed values
-  common_practice,   // a fact of the trade without a source
-  from_memory,       // the source is named, but nobody has read it again
+// What stands behind a value. It can only be made by one of the five below, so that no row is
+// without its kind.
+class Source {
+public:
+  const std::string kind;
+  const std::string text;
+
+private:
+  Source(const char* kind, std::string text) : kind(kind), text(std::move(text)) {}
+  friend Source printed(const std::string& where);
+  friend Source library(const std::string& which);
+  friend Source apart(const std::string& from);
+  friend Source practice();
+  friend Source remembered(const std::string& what);
 };
+
+Source printed(const std::string& where);   // read there: standard, handbook, paper, data sheet
+Source library(const std::string& which);   // a general-purpose library gave it: name and version
+Source apart(const std::string& from);      // printed formula or inputs; by hand, or by drawing
+Source practice();                          // a fact of the trade without a source
+Source remembered(const std::string& what); // named, but nobody has read it again
 
 struct Row {
-  std::string formula; // what is computed, in a few words with its unit
-  std::string source;  // standard, table, page; for common_practice "common practice, no source"
-  Source kind = Source::published;
-  double expected = 0;
-  double ours = 0;
-  double tolerance = 0; // absolute, in the row's unit, not negative
-  std::string why;      // where the tolerance comes from
+  std::string of;   // header and function of src/paint: "film/cpvc"
+  std::string what; // with its unit
+  Source source;
+  double expected;
+  double ours;
+  double tolerance;    // absolute, in the row's unit, not negative
+  std::string why;     // where the tolerance comes from
+  std::string at = {}; // which point of a table; rows alike in all other texts are shown as one
 };
 
-// Fails the test if ours is not within tolerance of expected, or if a text is empty.
+// Fails the test if ours is not within tolerance of expected, or if a text but `at` is empty.
 void check(const Row& row);
 
 }

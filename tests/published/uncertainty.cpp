@@ -7,15 +7,31 @@
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <cstdint>
 #include <random>
 
 using namespace paint;
-using published::check;
-using published::Source;
+using namespace published;
 
 namespace {
 
 constexpr int draws = 1000000;
+const Source drawn_apart = apart("Monte Carlo of 10^6 draws (JCGM 101:2008), mt19937_64");
+
+// The standard's distributions differ from library to library, its engines do not.
+class Random {
+public:
+  explicit Random(std::uint64_t seed) : engine(seed) {}
+  double even() { return 2 * unit() - 1; } // -1 to 1
+  double normal() {                        // Box & Muller's
+    const double r = std::sqrt(-2 * std::log(1 - unit()));
+    return r * std::cos(6.283185307179586 * unit());
+  }
+
+private:
+  double unit() { return static_cast<double>(engine() >> 11) * 0x1p-53; }
+  std::mt19937_64 engine;
+};
 
 struct Spread {
   double mean = 0;
@@ -39,12 +55,8 @@ Spread of_draws(Draw draw) {
 TEST_CASE("JCGM 100:2008 H.1: end gauge, six components make 32 nm") {
   Amount length = exact(0);
   for (double u : {25.0, 16.599, 6.7, 5.8, 3.9, 2.887}) length = length + Amount{0, u * u, {}};
-  check({.formula = "sum of independent components, u in nm",
-         .source = "JCGM 100:2008, H.1",
-         .expected = 32,
-         .ours = uncertainty(length),
-         .tolerance = 0.5,
-         .why = "the result is printed to a nm"});
+  check({"amount/uncertainty", "u of a sum of six independent components, nm",
+         printed("JCGM 100:2008, H.1"), 32, uncertainty(length), 0.5, "half of the last figure"});
 }
 
 TEST_CASE("Eurachem A1: cadmium standard, 1002.7 mg/L with u 0.9") {
@@ -52,34 +64,25 @@ TEST_CASE("Eurachem A1: cadmium standard, 1002.7 mg/L with u 0.9") {
   const Amount purity{0.9999, 0.000058 * 0.000058, {}};
   const Amount volume{100.0, 0.07 * 0.07, {}};
   const Amount c = scaled(quotient(product(mass, purity), volume), 1000);
-  const std::string source = "EURACHEM/CITAC guide Quantifying Uncertainty, example A1";
-  const std::string why = "half of the last printed figure";
-  check({"mass times purity over volume, mg/L", source, Source::published, 1002.7, c.value, 0.05,
+  const Source source = printed("Eurachem/CITAC guide CG 4, example A1");
+  const std::string why = "half of the last figure";
+  check({"amount/quotient", "mass times purity over volume, mg/L", source, 1002.7, c.value, 0.05,
          why});
-  check({"its standard uncertainty, mg/L", source, Source::published, 0.9, uncertainty(c), 0.05,
-         why});
-  check({"its relative standard uncertainty", source, Source::published, 0.9 / 1002.7,
-         relative_uncertainty(c), 0.00005, why});
+  check({"amount/uncertainty", "u of mass times purity over volume, mg/L", source, 0.9,
+         uncertainty(c), 0.05, why});
+  check({"amount/relative_uncertainty", "relative u of mass times purity over volume", source,
+         0.9 / 1002.7, relative_uncertainty(c), 0.00005, why});
 }
 
 TEST_CASE("JCGM 100:2008 5.2.2, example: ten resistors, one standard of 100 mohm make 1 ohm") {
   Amount series = exact(0);
   for (int i = 0; i < 10; ++i) series = series + Amount{1000, 0, {{"standard", 0.1}}};
-  check({.formula = "ten repeats with one tool, u in ohm",
-         .source = "JCGM 100:2008, 5.2.2, example",
-         .kind = Source::from_memory,
-         .expected = 1.0,
-         .ours = uncertainty(series),
-         .tolerance = 1e-9,
-         .why = "shares of one tool add by value: rounding only"});
+  const Source example = remembered("JCGM 100:2008, 5.2.2, example of ten resistors");
+  check({"amount/uncertainty", "u of ten repeats with one tool, ohm", example, 1.0,
+         uncertainty(series), 1e-9, "shares of one tool add by value: rounding"});
   const Amount one{1000, 0, {{"standard", 0.1}}};
-  check({.formula = "covariance of two of them, ohm^2",
-         .source = "JCGM 100:2008, 5.2.2, example",
-         .kind = Source::from_memory,
-         .expected = 0.01,
-         .ours = covariance(one, one),
-         .tolerance = 1e-12,
-         .why = "fully correlated: rounding only"});
+  check({"amount/covariance", "covariance of two of ten repeats with one tool, ohm^2", example,
+         0.01, covariance(one, one), 1e-12, "fully correlated: rounding"});
 }
 
 // 12 drops of a 1:2 binder and a spoon of it on 10 g of pigment: two droppers' worth of doubt, a
@@ -93,36 +96,26 @@ TEST_CASE("JCGM 101:2008: a million draws of a batch against first order") {
   const Amount pigment = *grams_weighed(10);
   const Amount ratio = scaled(quotient(drops + helping, pigment), 10);
 
-  std::mt19937_64 random(20081);
-  std::normal_distribution<double> normal;
-  std::uniform_real_distribution<double> even(-1, 1);
+  Random random(20081);
   const double tension = drops.shares.at("tension:binder") / drops.value;
   const double one = drops.value / 12;
   const Spread drawn = of_draws([&] {
-    const double calibration = 1 + 0.19 * normal(random);
-    const double law = 1 + tension * normal(random);
+    const double calibration = 1 + 0.19 * random.normal();
+    const double law = 1 + tension * random.normal();
     double g = 0;
-    for (int i = 0; i < 12; ++i) g += one * (1 + own_of_drop * normal(random));
+    for (int i = 0; i < 12; ++i) g += one * (1 + own_of_drop * random.normal());
     g *= calibration * law;
-    g += helping.value * (1 + 0.05 * even(random)) * (1 + spoon.own * normal(random));
-    return 10 * g / (10 + 0.05 * even(random));
+    const double volume = 1 + 0.05 * random.even(); // one draw a statement: their order is ours
+    g += helping.value * volume * (1 + spoon.own * random.normal());
+    return 10 * g / (10 + 0.05 * random.even());
   });
-  const std::string source = "Monte Carlo of 10^6 draws (JCGM 101:2008), std::mt19937_64";
-  check({.formula = "binder ratio of drops, a spoon and a weighing, g to 10 g",
-         .source = source,
-         .kind = Source::reference_library,
-         .expected = drawn.mean,
-         .ours = ratio.value,
-         .tolerance = 4 * drawn.sd / std::sqrt(draws) + 1e-4,
-         .why = "four standard errors of the mean, and 1e-5 of second order in the quotient"});
-  check({.formula = "its standard uncertainty, g to 10 g",
-         .source = source,
-         .kind = Source::reference_library,
-         .expected = drawn.sd,
-         .ours = uncertainty(ratio),
-         .tolerance = 0.005 * drawn.sd,
-         .why = "the draws give it to 0.07 %; the products of two doubts, left out by first order, "
-                "to 0.2 %"});
+  check({"measure/grams_of_drops", "ratio of drops, a spoon and a weighing, g to 10 g", drawn_apart,
+         drawn.mean, ratio.value, 4 * drawn.sd / std::sqrt(draws) + 1e-4,
+         "four standard errors of the mean, and 1e-5 of second order in the quotient"});
+  check({"measure/grams_of_drops", "u of the ratio of drops, a spoon and a weighing, g to 10 g",
+         drawn_apart, drawn.sd, uncertainty(ratio), 0.005 * drawn.sd,
+         "the draws give it to 0.07 %; the products of two doubts, left out by first order, to "
+         "0.2 %"});
 }
 
 // The jar weighs less than the sum by a little: what the parts are then, by drawing and weighting.
@@ -137,16 +130,15 @@ TEST_CASE("The jar weighed corrects backwards as Bayes' rule does") {
   const auto after = given_sum(parts, weighed, "jar");
   REQUIRE(after);
 
-  std::mt19937_64 random(20082);
-  std::normal_distribution<double> normal;
+  Random random(20082);
   const double u = uncertainty(weighed);
   std::vector<double> sum(4, 0), squares(4, 0);
   double weights = 0;
   for (int i = 0; i < draws; ++i) {
-    const double dropper = normal(random);
+    const double dropper = random.normal();
     const std::vector<double> x{
-        10 + 0.03 * normal(random), 6 + 0.1 * normal(random) + 0.8 * dropper,
-        1.5 + 0.05 * normal(random) + 0.2 * dropper, -1 + 0.4 * normal(random)};
+        10 + 0.03 * random.normal(), 6 + 0.1 * random.normal() + 0.8 * dropper,
+        1.5 + 0.05 * random.normal() + 0.2 * dropper, -1 + 0.4 * random.normal()};
     const double off = (x[0] + x[1] + x[2] + x[3] - weighed.value) / u;
     const double weight = std::exp(-off * off / 2);
     weights += weight;
@@ -158,21 +150,12 @@ TEST_CASE("The jar weighed corrects backwards as Bayes' rule does") {
   for (std::size_t k = 0; k < 4; ++k) {
     const double mean = sum[k] / weights;
     const double sd = std::sqrt(squares[k] / weights - mean * mean);
-    const std::string part = "part " + std::to_string(k + 1) + " of a jar weighed, ";
-    const std::string source = "10^6 draws weighted by Bayes' rule, std::mt19937_64";
-    check({.formula = part + "g",
-           .source = source,
-           .kind = Source::reference_library,
-           .expected = mean,
-           .ours = (*after)[k].value,
-           .tolerance = 0.03 * sd,
-           .why = "some 40,000 of the draws fit the weighing: five standard errors"});
-    check({.formula = part + "u in g",
-           .source = source,
-           .kind = Source::reference_library,
-           .expected = sd,
-           .ours = uncertainty((*after)[k]),
-           .tolerance = 0.02 * sd,
-           .why = "some 40,000 of the draws fit the weighing: five standard errors"});
+    const std::string at = "part " + std::to_string(k + 1);
+    const Source bayes = apart("10^6 draws weighted by Bayes' rule, mt19937_64");
+    const std::string why = "some 40,000 of the draws fit the weighing: five standard errors";
+    check({"bottle/given_sum", "a part once the jar was weighed, g", bayes, mean, (*after)[k].value,
+           0.03 * sd, why, at});
+    check({"bottle/given_sum", "u of a part once the jar was weighed, g", bayes, sd,
+           uncertainty((*after)[k]), 0.02 * sd, why, at});
   }
 }

@@ -1,32 +1,41 @@
-// Reads what `ours` prints and asks psychrolib the same; fails with the worst of each kind.
+// Reads what `ours` prints and asks psychrolib the same; fails with the worst of each kind, or the first that fails.
 'use strict';
 const fs = require('fs');
 const psychrolib = require('psychrolib');
 psychrolib.SetUnitSystem(psychrolib.SI);
 
-const source = 'psychrolib 1.1.1 (npm), run over the grid: the worst point';
+const source = 'psychrolib 1.1.1 (npm), run by the test';
+const percent = (r) => `${Math.round(100 * r.h)} %`;
 const kinds = {
   kPa: {
-    formula: 'saturation pressure, kPa',
+    of: 'air/saturation_kPa',
+    what: 'saturation pressure of water, kPa',
+    at: (r) => `${r.t} °C`,
     theirs: (r) => psychrolib.GetSatVapPres(r.t) / 1000,
     tolerance: (x) => 1e-9 * x,
     why: 'the same equation: rounding',
   },
   ratio: {
-    formula: 'humidity ratio, kg/kg',
+    of: 'air/humidity_ratio',
+    what: 'humidity ratio, kg/kg',
+    at: (r) => `${r.t} °C, ${percent(r)}, ${r.air_kPa} kPa`,
     theirs: (r) => psychrolib.GetHumRatioFromRelHum(r.t, r.h, 1000 * r.air_kPa),
     tolerance: (x) => 1e-9 * x,
     why: 'the same equation: rounding',
   },
   dew: {
-    formula: 'dew point, °C',
+    of: 'air/dew_point',
+    what: 'dew point, °C',
+    at: (r) => `${r.t} °C, ${percent(r)}`,
     theirs: (r) => psychrolib.GetTDewPointFromRelHum(r.t, r.h),
     tolerance: () => 0.001,
     why: 'the library seeks it to 0.001 °C',
   },
 };
 
-// How often each was compared, and where it came out worst, in tolerances.
+// How often each was compared, and where it came out worst, in tolerances. Roundings, which differ
+// from machine to machine, do not choose the point.
+const roundings = 0.01;
 const seen = {};
 for (const line of fs.readFileSync(0, 'utf8').trim().split('\n')) {
   const row = JSON.parse(line);
@@ -38,19 +47,22 @@ for (const line of fs.readFileSync(0, 'utf8').trim().split('\n')) {
   const off = Math.abs(row[name] - expected) / tolerance;
   const now = (seen[name] = seen[name] || { count: 0, off: -1 });
   now.count += 1;
-  if (!(off <= now.off)) Object.assign(now, { off, row, expected, ours: row[name], tolerance });
+  const failed = now.count > 1 && !(now.off <= 1); // also where it is no number
+  if (failed || (now.count > 1 && off <= Math.max(now.off, roundings))) continue;
+  Object.assign(now, { off, row, expected, ours: row[name], tolerance });
 }
 
 let bad = false;
-for (const [name, { formula, why }] of Object.entries(kinds)) {
+for (const [name, { of, what, at, why }] of Object.entries(kinds)) {
   const now = seen[name];
   if (!now || !(now.off <= 1)) bad = true;
-  if (!now) console.log(`${formula}: nothing was compared`);
-  else console.log(`${formula}: ${now.count} compared, worst ${now.off.toExponential(1)} of the tolerance at ${JSON.stringify(now.row)}`);
+  if (!now) console.log(`${what}: nothing was compared`);
+  else console.log(`${what}: ${now.count} compared, worst ${now.off.toExponential(1)} of the tolerance at ${at(now.row)}`);
   const table = process.env.SLABSIDE_PUBLISHED_ROWS;
   if (!table || !now) continue;
-  const { expected, ours, tolerance } = now;
-  const row = { formula, source, kind: 'reference library', expected, ours, tolerance, why };
+  const { expected, ours, tolerance, count } = now;
+  const kind = 'reference library';
+  const row = { of, what, at: at(now.row), kind, source, expected, ours, tolerance, why, count };
   fs.appendFileSync(table, JSON.stringify(row) + '\n');
 }
 process.exit(bad ? 1 : 0);
