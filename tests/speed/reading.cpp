@@ -1,6 +1,9 @@
 // Reading a studio until its Book is shown, against a general JSON parser on the same lines, and
 // against SQLite asked from one table what Book shows of every batch.
 // Usage: reading GROUP FOLDER ROUNDS BATCHES     FOLDER: empty; it becomes the studio
+//        reading peak sqlite|studio FOLDER BATCHES     what one go takes of memory at most, in MB,
+//                                                      in a process of its own; FOLDER as made
+//                                                      above
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
 #include "speed/race.hpp"
@@ -38,7 +41,8 @@ std::vector<session::Line> evening(std::uint32_t seed) {
 // One table of all lines, with what a query needs in columns of its own.
 class Table {
 public:
-  explicit Table(const Path& file) : file_(file.string()) {
+  explicit Table(const Path& file) : file_(file.string()) {}
+  void begin() {
     open();
     run("PRAGMA synchronous=OFF");
     run("CREATE TABLE lines(session TEXT, n INTEGER, at INTEGER, batch TEXT, e TEXT, name TEXT, "
@@ -189,14 +193,38 @@ struct Studio {
   }
 };
 
+constexpr const char* table_name = "lines.sqlite";
+
+// Not getrusage's, which knows of what was there before this program.
+std::string peak_kB() {
+  std::ifstream status("/proc/self/status");
+  std::string word;
+  while (status >> word && word != "VmHWM:") {}
+  status >> word;
+  return word;
+}
+
+void peak(const std::string& what, const Path& folder, std::size_t batches) {
+  if (what == "sqlite")
+    Table(folder / table_name).ask(batches);
+  else
+    Studio{folder, batches}.open();
+  std::printf("%.1f\n", std::stod(peak_kB()) / 1024);
+}
+
 }
 
 int main(int count, char** words) {
   need(count == 5, "usage: reading GROUP FOLDER ROUNDS BATCHES");
+  const auto batches = static_cast<std::uint32_t>(speed::count_of(words[4]));
+  if (words[1] == std::string("peak")) {
+    peak(words[2], words[3], batches);
+    return 0;
+  }
   const Path folder = words[2];
   std::filesystem::create_directory(folder / "sessions");
-  const auto batches = static_cast<std::uint32_t>(speed::count_of(words[4]));
-  Table table(folder / "lines.sqlite");
+  Table table(folder / table_name);
+  table.begin();
   Writing writing{folder / "sessions", table, {}};
   std::vector<std::vector<session::Line>> some;
   for (std::uint32_t i = 0; i < std::min(batches, evenings); ++i) some.push_back(evening(i + 1));

@@ -1,0 +1,166 @@
+// Ten batches as makers say they make them (tests/cases/*/batch.taps), told as stories: after each
+// line where the paint stands and what the screen says. The story beside the taps is read by people
+// and compared word for word; SLABSIDE_WRITE_STORIES=1 writes it anew.
+#include "bench/view.hpp"
+#include "commands/play.hpp"
+#include "screens/phrases.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+std::string text_of(const fs::path& path) {
+  std::ifstream file(path, std::ios::binary);
+  std::ostringstream all;
+  all << file.rdbuf();
+  return all.str();
+}
+
+std::vector<fs::path> cases() {
+  std::vector<fs::path> found;
+  for (const auto& entry : fs::directory_iterator(fs::path(SLABSIDE_ROOT) / "tests/cases"))
+    if (fs::exists(entry.path() / "batch.taps")) found.push_back(entry.path());
+  std::sort(found.begin(), found.end());
+  return found;
+}
+
+// What the screen says after one line of the batch.
+struct Told {
+  session::Entry entry;
+  std::string card;
+  std::optional<paint::Amount> ratio;
+  std::optional<double> flow;
+  std::optional<paint::Band> band;
+  bench::Advice advice;
+};
+
+struct Story {
+  std::vector<Told> lines;
+  std::optional<paint::Band> first_guess; // before anything was felt
+  session::Batch batch;
+};
+
+std::string card_of(const session::Batch& batch, const session::Event& event) {
+  const auto* added = std::get_if<session::Added>(&event);
+  return added ? batch.cards.at(added->of).name : "";
+}
+
+Story told(const fs::path& folder) {
+  Story story;
+  const auto script = commands::read_script(text_of(folder / "batch.taps"));
+  REQUIRE_MESSAGE(script.has_value(), folder.string());
+  commands::Playing how;
+  how.studio = fs::temp_directory_path() / ("story-" + folder.filename().string());
+  fs::remove_all(how.studio);
+  how.onlooker = [&](const bench::Bench& bench, const bench::Now& now) {
+    const auto view = bench::view(bench, now);
+    const auto* slab = std::get_if<bench::SlabView>(&view.screen);
+    if (!slab || !bench.folded) return true;
+    story.batch = *bench.folded;
+    if (!story.first_guess) story.first_guess = slab->trail.band;
+    const auto& entries = bench.folded->entries;
+    if (entries.size() > story.lines.size()) story.lines.resize(entries.size());
+    story.lines.back() = {entries.back(),   card_of(*bench.folded, entries.back().event),
+                          slab->ratio,      entries.back().flow,
+                          slab->trail.band, slab->advice};
+    return true;
+  };
+  std::ostringstream out, err;
+  CHECK_MESSAGE(commands::play(*script, how, out, err) == 0, err.str());
+  fs::remove_all(how.studio);
+  return story;
+}
+
+std::string said(const Told& t) {
+  std::string out = screens::advice_words(t.advice);
+  if (t.advice.gum) out += "; " + screens::gum_words(*t.advice.gum);
+  if (t.advice.sticky) out += "; " + screens::sticky_words(*t.advice.sticky);
+  return out;
+}
+
+std::string padded(std::string text, std::ptrdiff_t width) {
+  const auto letters = std::count_if(text.begin(), text.end(), [](char c) {
+    return (static_cast<unsigned char>(c) & 0xC0) != 0x80; // no later byte of one
+  });
+  text.append(static_cast<std::size_t>(std::max<std::ptrdiff_t>(1, width - letters)), ' ');
+  return text;
+}
+
+// Several drops in a row are one line of the story: the last of them.
+bool goes_on(const Told& a, const Told& b) {
+  const auto* first = std::get_if<session::Added>(&a.entry.event);
+  const auto* next = std::get_if<session::Added>(&b.entry.event);
+  return first && next && *first == *next && first->amount == 1;
+}
+
+std::string written(const Story& story) {
+  std::string out;
+  int times = 1;
+  for (std::size_t i = 0; i < story.lines.size(); ++i) {
+    const Told& t = story.lines[i];
+    if (std::holds_alternative<session::LaidOut>(t.entry.event)) continue;
+    if (t.advice.kind == bench::Advice::weigh_pigment && !t.flow) continue;
+    if (i + 1 < story.lines.size() && goes_on(t, story.lines[i + 1])) {
+      ++times;
+      continue;
+    }
+    std::string did = screens::event_words(t.entry.event, t.card);
+    if (times > 1) did += ", " + std::to_string(times) + " times";
+    times = 1;
+    out += padded(screens::minutes_seconds(t.entry.clock), 7) + padded(did, 34) +
+           padded(t.ratio ? paint::written(t.ratio->value, 1) + " g/10 g" : "", 13) +
+           padded(t.flow ? "flow " + paint::written(*t.flow, 2) : "", 11) + said(t) + "\n";
+  }
+  return out;
+}
+
+const Told* felt_right(const Story& story) {
+  for (const Told& t : story.lines)
+    if (const auto* felt = std::get_if<session::Felt>(&t.entry.event))
+      if (felt->as == session::Feel::right) return &t;
+  return nullptr;
+}
+
+}
+
+TEST_CASE("ten batches tell a story that makes sense") {
+  const auto all = cases();
+  REQUIRE(all.size() >= 10);
+  for (const fs::path& folder : all) {
+    CAPTURE(folder.filename().string());
+    const Story story = told(folder);
+    const std::string now = written(story);
+    if (std::getenv("SLABSIDE_WRITE_STORIES"))
+      std::ofstream(folder / "story.txt", std::ios::binary) << now;
+    CHECK(now == text_of(folder / "story.txt"));
+
+    // The first guess brackets what a maker does: at "right" the paint flows as it said, within 90
+    // %.
+    const Told* right = felt_right(story);
+    REQUIRE(right);
+    REQUIRE(story.first_guess);
+    const double off = (std::log(*right->flow) - story.first_guess->middle) / story.first_guess->sd;
+    MESSAGE(folder.filename().string() << ": right at " << *right->flow << ", guessed "
+                                       << std::exp(story.first_guess->middle) << ", off " << off);
+    CHECK(std::abs(off) < 1.645);
+
+    std::optional<session::Feel> last;
+    for (const Told& t : story.lines) {
+      if (const auto* felt = std::get_if<session::Felt>(&t.entry.event)) last = felt->as;
+      // Nobody is told to dry or thicken what does not even move yet.
+      if (!last || *last <= session::Feel::right) CHECK(t.advice.kind != bench::Advice::too_loose);
+      CHECK_FALSE(t.advice.sticky); // mild honey and glycerin, as practice has them
+      if (t.advice.kind == bench::Advice::add_drops) CHECK(t.advice.drops > 0);
+    }
+    CHECK(story.batch.warnings.empty());
+  }
+}
