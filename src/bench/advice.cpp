@@ -36,6 +36,16 @@ paint::PigmentClass family_of(const session::Batch& batch) {
   return largest == pigments.end() ? paint::PigmentClass::unknown : largest->card->pigment.family;
 }
 
+bool mulled(const session::Batch& batch) {
+  return std::any_of(batch.passes.begin(), batch.passes.end(),
+                     [](const session::Pass& p) { return p.stage == session::Stage::mulling; });
+}
+
+// Nobody counts fifty drops.
+double spoons_of(double mL, double spoon_mL) {
+  return spoon_mL > 0 ? std::min(1.0, std::floor(4 * mL / spoon_mL) / 4) : 0;
+}
+
 // Whether it would dry, from what the room lets gum, glycerin and honey keep. Without any of the
 // two it is the room's doing, and no stop mark.
 std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& room) {
@@ -56,7 +66,13 @@ double pigment_to_middle(const session::Batch& batch, const paint::Band& band) {
 
 }
 
-Advice advise(const session::Batch& batch, const std::optional<paint::Band>& band, double drop_mL) {
+double advised_mL(const Advice& advice, const Measures& of) {
+  if (advice.kind != Advice::add_drops) return 0;
+  return advice.spoons > 0 ? advice.spoons * of.spoon_mL : advice.drops * of.drop_mL;
+}
+
+Advice advise(const session::Batch& batch, const std::optional<paint::Band>& band,
+              const Measures& of) {
   Advice advice;
   const paint::Standing& s = batch.standing;
   if (batch.progress != session::Progress::open) return advice.kind = Advice::gathered, advice;
@@ -71,17 +87,24 @@ Advice advise(const session::Batch& batch, const std::optional<paint::Band>& ban
     advice.high_g = usual.high * s.pigment_g.value / 10;
     return advice;
   }
-  advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, family);
+  const auto gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, family);
+  advice.by_knife = !mulled(batch);
   advice.sticky = sticky(s, batch.places.room);
   const LastNote note = last_note(batch);
   const bool fresh = note.feel && !note.added_since;
-  if (fresh && *note.feel == Feel::right) return advice.kind = Advice::there, advice;
+  if (fresh && *note.feel == Feel::right) {
+    advice.kind = Advice::there;
+    if (gum == paint::GumState::too_little) advice.gum = gum;
+    return advice;
+  }
   if (fresh && *note.feel > Feel::right) {
     advice.kind = Advice::too_loose;
     advice.pigment_g = pigment_to_middle(batch, *band);
     return advice;
   }
-  advice.drops = paint::safe_drops(*band, s.flow_now->value, drop_mL, s.pigment_mL.value);
+  advice.gum = gum;
+  advice.drops = paint::safe_drops(*band, s.flow_now->value, of.drop_mL, s.pigment_mL.value);
+  advice.spoons = spoons_of(advice.drops * of.drop_mL, of.spoon_mL);
   advice.kind = advice.drops > 0 ? Advice::add_drops : Advice::mull_and_judge;
   return advice;
 }

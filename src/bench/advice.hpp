@@ -13,13 +13,15 @@ struct Advice {
   enum Kind {
     weigh_pigment,  // nothing on the slab yet
     first_helping,  // low_g to high_g of binder
-    add_drops,      // so many drops, then mull and judge
+    add_drops,      // so many drops, or spoons where there are any; then mull and judge
     mull_and_judge, // one drop more is already a risk
     there,          // last felt right, nothing added since
     too_loose,      // let it dry, or pigment_g more pigment
     gathered,       // the batch is off the slab
   } kind = weigh_pigment;
   int drops = 0;
+  double spoons = 0;     // quarters of one that the drops would fill, to one whole; else 0
+  bool by_knife = false; // no mulling pass has begun yet
   double low_g = 0, high_g = 0;
   double pigment_g = 0;
   paint::RestsOn rests_on = paint::RestsOn::class_guess;
@@ -28,7 +30,15 @@ struct Advice {
   std::optional<paint::Tack> sticky;  // honey and glycerin stand at their stop mark, or beyond it
 };
 
-// drop_mL: what one drop of the batch's binder adds.
-Advice advise(const session::Batch& batch, const std::optional<paint::Band>& band, double drop_mL);
+// What one drop, and one level spoon, of the batch's binder add; 0 where there is no spoon.
+struct Measures {
+  double drop_mL = 0;
+  double spoon_mL = 0;
+};
+Advice advise(const session::Batch& batch, const std::optional<paint::Band>& band,
+              const Measures& of);
+
+// mL that it says to add; 0 where it says so of none.
+double advised_mL(const Advice& advice, const Measures& of);
 
 }

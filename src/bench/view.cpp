@@ -67,12 +67,13 @@ UndoView undo_view(const Bench& bench) {
   return u;
 }
 
-double drop_of_binder_mL(const Bench& bench) {
+Measures measures_of_binder(const Bench& bench) {
   constexpr double any_drop_mL = 0.035;
   for (const session::Card& card : materials_of(bench))
     if (card.is_a == session::CardKind::binder)
-      return mL_of(bench, card, Amount{}).value_or(any_drop_mL);
-  return any_drop_mL;
+      return {mL_of(bench, card, Amount{}).value_or(any_drop_mL),
+              mL_of(bench, card, Amount{session::Unit::spoons, 1}).value_or(0)};
+  return {any_drop_mL, 0};
 }
 
 std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
@@ -114,13 +115,12 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.trail.whole = false;
   v.trail.landing = landing(bench, batch);
   v.ratio = batch.standing.binder_ratio;
-  const double drop_mL = drop_of_binder_mL(bench);
+  const Measures measures = measures_of_binder(bench);
   v.ratio_decimals =
-      paint::decimals_to_step(drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
-  v.advice = advise(batch, v.trail.band, drop_mL);
-  if (v.advice.kind == Advice::add_drops && batch.standing.flow_now)
-    v.trail.next =
-        batch.standing.flow_now->value + v.advice.drops * drop_mL / batch.standing.pigment_mL.value;
+      paint::decimals_to_step(measures.drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
+  v.advice = advise(batch, v.trail.band, measures);
+  if (const double mL = advised_mL(v.advice, measures); mL > 0 && batch.standing.flow_now)
+    v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.standing.water_lost_mL;
   v.dust = batch.powder_is_dry;
   v.progress = batch.progress;

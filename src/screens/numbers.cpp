@@ -42,7 +42,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (slab.damaged) out.push_back({say(Say::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
-  if (slab.advice.gum) out.push_back({gum_words(*slab.advice.gum), Tone::plain});
+  if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
   if (slab.advice.sticky) out.push_back({sticky_words(*slab.advice.sticky), Tone::plain});
   const auto ahead = std::count_if(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
     return w.kind == session::WarningKind::clock_ahead;

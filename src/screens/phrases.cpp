@@ -162,9 +162,11 @@ std::string hint_words(const bench::Advice& a) {
   case Advice::first_helping:
     return say(Say::advice_first_helping, {grams_number(a.low_g), grams_number(a.high_g)});
   case Advice::add_drops:
-    return a.drops == 1 ? say(Say::advice_add_drop)
-                        : say(Say::advice_add_drops, {std::to_string(a.drops)});
-  case Advice::mull_and_judge: return say(Say::advice_mull_and_judge);
+    return say(a.by_knife ? Say::advice_add_by_knife : Say::advice_add,
+               {a.spoons > 0 ? amount_words(session::Unit::spoons, a.spoons)
+                             : amount_words(session::Unit::drops, a.drops)});
+  case Advice::mull_and_judge:
+    return say(a.by_knife ? Say::advice_judge_by_knife : Say::advice_mull_and_judge);
   case Advice::there: return say(Say::advice_there);
   case Advice::too_loose:
     return a.pigment_g > 0 ? say(Say::advice_let_dry_or_pigment, {grams_number(a.pigment_g)})
@@ -197,9 +199,10 @@ std::string advice_words(const bench::Advice& a) {
                                                                  : hint;
 }
 
-std::string gum_words(paint::GumState state) {
+std::string gum_words(const bench::Advice& a) {
+  if (a.kind == bench::Advice::there) return say(Say::gum_short);
   constexpr std::array ids{Say::gum_too_little, Say::gum_enough, Say::gum_too_much};
-  return say(ids[static_cast<std::size_t>(state)]);
+  return say(ids[static_cast<std::size_t>(*a.gum)]);
 }
 
 std::string sticky_words(paint::Tack tack) {

@@ -25,7 +25,7 @@ std::string stage_words(const session::Pass& pass); // "knife", "pass 2"
 
 std::string advice_words(const bench::Advice& advice);
 std::string sticky_words(paint::Tack tack);
-std::string gum_words(paint::GumState state);
+std::string gum_words(const bench::Advice& advice); // of its gum, which is there
 std::string not_counted_words(bench::NotCounted why);
 std::string notice_words(const bench::Notice& notice); // empty where there is none
 

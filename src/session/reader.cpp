@@ -15,8 +15,8 @@ struct Reading {
   std::size_t line = 0;
   std::size_t byte = 0;
   std::optional<std::uint32_t> before = 0; // check value of the line before, where it was intact
-  std::optional<Began> began;
-  bool foreign = false; // another session's lines follow
+  std::optional<Line> began;               // the file's own
+  bool foreign = false;                    // another session's lines follow
 
   void damaged(words::Error reason, bool ordinary = false) {
     file.damaged |= !ordinary;
@@ -89,14 +89,15 @@ Named named_by(const std::string& file) {
 }
 
 // One `began` is the file's own: its first line, or a later one that the file's name bears out.
+// That line once more, as it stands, is a copy.
 void take_began(Reading& r, Line line) {
-  const Began& began = std::get<Began>(line.event);
+  const Began began = std::get<Began>(line.event);
   const bool own = r.file.lines.empty() || named_by(r.file.name).session == began.session;
   if (!r.began && own) {
-    r.began = began;
+    r.began = line;
     take_beginning(r, began);
     keep(r, std::move(line));
-  } else if (r.began != began) {
+  } else if (r.began != line) {
     r.foreign = true;
     r.damaged({words::Say::file_of_two_sessions, {began.session}});
   }

@@ -264,14 +264,16 @@ std::string_view pattern(Say id) {
   case Say::advice_guess: return "a guess: {0}";
   case Say::advice_weigh_pigment: return "weigh the pigment first";
   case Say::advice_first_helping: return "start with {0} to {1} g binder";
-  case Say::advice_add_drop: return "add 1 drop, then mull";
-  case Say::advice_add_drops: return "add {0} drops, then mull";
+  case Say::advice_add: return "add {0}, then mull";
+  case Say::advice_add_by_knife: return "add {0}, then work it in";
+  case Say::advice_judge_by_knife: return "work it in, then judge";
   case Say::advice_mull_and_judge: return "mull, then judge";
   case Say::advice_there: return "it is right: leave it so";
   case Say::advice_let_dry: return "let it dry a little";
   case Say::advice_let_dry_or_pigment: return "let it dry, or add {0} g pigment";
   case Say::advice_gathered: return "gathered: off the slab";
   case Say::gum_too_little: return "still binder, not yet water";
+  case Say::gum_short: return "gum is short: dry paint may rub off";
   case Say::gum_enough: return "binder or water, both will do";
   case Say::gum_too_much: return "water only: gum enough";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay sticky";

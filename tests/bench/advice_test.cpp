@@ -14,6 +14,7 @@ constexpr const char* batch = "7f3a91c2";
 
 struct Slab {
   make::Writer w;
+  double spoon_mL = 0;
   Slab() {
     w.card(make::pigment("p", 4.2, 30));
     w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
@@ -26,7 +27,7 @@ struct Slab {
   Advice advice() {
     const auto b = make::folded({w.log}, batch);
     const auto band = paint::class_guess({{make::pigment("p", 4.2, 30).pigment, 1}});
-    return bench::advise(b, band, 0.033);
+    return bench::advise(b, band, {0.033, spoon_mL});
   }
 };
 
@@ -48,6 +49,41 @@ TEST_CASE("advice follows the last note until something is added") {
   CHECK(s.advice().kind == Advice::too_loose);
   s.feel(Feel::too_sticky);
   CHECK(s.advice().kind != Advice::too_loose);
+}
+
+TEST_CASE("what nobody would count in drops is said in spoons") {
+  Slab s;
+  s.spoon_mL = 5;
+  s.add("gum", 3);
+  const int drops = s.advice().drops;
+  REQUIRE(drops > 1.25 / 0.033);
+  CHECK(s.advice().spoons == std::floor(drops * 0.033 / 1.25) / 4);
+  CHECK(bench::advised_mL(s.advice(), {0.033, 5}) == s.advice().spoons * 5);
+  s.add("gum", 4);
+  CHECK(s.advice().spoons == 0);
+  CHECK(bench::advised_mL(s.advice(), {0.033, 5}) == s.advice().drops * 0.033);
+}
+
+TEST_CASE("before the first pass it is the knife's work") {
+  Slab s;
+  s.add("gum", 4);
+  CHECK(s.advice().by_knife);
+  s.w.put(batch, StageBegan{Stage::mulling});
+  CHECK_FALSE(s.advice().by_knife);
+}
+
+TEST_CASE("right and too loose paint is not asked for more") {
+  Slab s;
+  s.add("gum", 6);
+  s.feel(Feel::right);
+  CHECK_FALSE(s.advice().gum);
+  s.feel(Feel::too_loose);
+  CHECK_FALSE(s.advice().gum);
+  Slab lean;
+  lean.add("gum", 2);
+  lean.add("water", 3);
+  lean.feel(Feel::right);
+  CHECK(lean.advice().gum == paint::GumState::too_little);
 }
 
 TEST_CASE("far past the range with a sticky note, one drop is already a risk") {

@@ -82,7 +82,7 @@ Story told(const fs::path& folder) {
 
 std::string said(const Told& t) {
   std::string out = screens::advice_words(t.advice);
-  if (t.advice.gum) out += "; " + screens::gum_words(*t.advice.gum);
+  if (t.advice.gum) out += "; " + screens::gum_words(t.advice);
   if (t.advice.sticky) out += "; " + screens::sticky_words(*t.advice.sticky);
   return out;
 }

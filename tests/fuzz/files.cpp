@@ -46,12 +46,6 @@ bool is_among(const Line& line, const std::vector<Line>& lines) {
   return std::find(lines.begin(), lines.end(), line) != lines.end();
 }
 
-// A beginning that is repeated is no line of its own.
-bool is_the_beginning(const Line& line, const File& file) {
-  return std::holds_alternative<session::Began>(line.event) && !file.lines.empty() &&
-         file.lines.front().event == line.event;
-}
-
 bool is_of_two_sessions(const File& file) {
   return std::any_of(file.damage.begin(), file.damage.end(), [](const session::Damage& d) {
     return d.reason.what == words::Say::file_of_two_sessions;
@@ -73,8 +67,7 @@ void check_each_line(const std::vector<Raw>& raws, const File& file) {
     const Raw& raw = raws[i];
     must(raw.seal.has_value(), "a line that does not fit its check value is damage");
     must(raw.line.has_value(), "a line that cannot be read is damage");
-    must(is_among(*raw.line, file.lines) || is_the_beginning(*raw.line, file),
-         "a line is believed or its damage is said");
+    must(is_among(*raw.line, file.lines), "a line is believed or its damage is said");
     const bool first = i == 0;
     const bool joined =
         first ? raw.seal->p == 0 : !raws[i - 1].seal || raws[i - 1].seal->c == raw.seal->p;

@@ -171,6 +171,16 @@ TEST_CASE("another session inside the file is not taken for the first") {
   CHECK(file.lines == evening());
 }
 
+TEST_CASE("the same beginning under another number is no copy of it") {
+  std::vector<Line> lines = evening();
+  Line again = lines.front();
+  again.n = lines.back().n + 1;
+  lines.push_back(again);
+  const File file = read_file("a.jsonl", written(lines));
+  CHECK(named(file, words::Say::file_of_two_sessions));
+  CHECK(file.lines == evening());
+}
+
 TEST_CASE("a session whose first file is nowhere misses its lines") {
   const auto lines = evening();
   Began again = std::get<Began>(lines[0].event);
