@@ -11,7 +11,7 @@ using words::Say;
 
 constexpr double alcohol_g_per_mL = 0.7893; // 20 °C
 // g of alcohol whose activity among 1 g of water is a half: molar masses, and an activity
-// coefficient of 4, between 5.4 for the last trace and 3.2 for one mole in ten (van Laar's
+// coefficient of 4; 3.7 for the last trace by Henry's constant, 3.2 for one mole in ten (van Laar's
 // equation, constants from memory).
 constexpr double half_active = 46.07 / 18.015 / 4;
 // By molar mass and diffusion in air, 0.119 against 0.25 cm2/s (from memory).

@@ -23,10 +23,10 @@ Amount named(const Amount& a, const std::string& name) {
   return out;
 }
 
-std::vector<Amount> named_contents(const Mixture& m, const std::string& name) {
-  std::vector<Amount> out;
-  for (const Portion& p : m.contents) out.push_back(named(p.grams, name + " own " + p.card));
-  return out;
+Mixture named(Mixture m, const std::string& name) {
+  for (Portion& p : m.contents) p.grams = named(p.grams, name + " own " + p.card);
+  m.water_gone = named(m.water_gone, name + " own water");
+  return m;
 }
 
 Interval scaled(const Interval& i, double by) { return {i.low * by, i.middle * by, i.high * by}; }
@@ -134,15 +134,15 @@ words::Result<Parting> part(const Mixture& m, const Amount& share, const std::st
   if (share.value < 0 || share.value > 1)
     return words::failure(Say::not_a_share, {words::fixed(share.value, 3)});
   const Amount taken_share = named(share, parting);
-  Parting out{m, m};
-  const std::vector<Amount> grams = named_contents(m, parting);
-  for (std::size_t i = 0; i < grams.size(); ++i) {
-    out.taken.contents[i].grams = product(grams[i], taken_share);
-    out.left.contents[i].grams = grams[i] - out.taken.contents[i].grams;
+  const Mixture whole = named(m, parting);
+  Parting out{whole, whole};
+  for (std::size_t i = 0; i < whole.contents.size(); ++i) {
+    const Amount& grams = whole.contents[i].grams;
+    out.taken.contents[i].grams = product(grams, taken_share);
+    out.left.contents[i].grams = grams - out.taken.contents[i].grams;
   }
-  const Amount gone = named(m.water_gone, parting + " own water");
-  out.taken.water_gone = product(gone, taken_share);
-  out.left.water_gone = gone - out.taken.water_gone;
+  out.taken.water_gone = product(whole.water_gone, taken_share);
+  out.left.water_gone = whole.water_gone - out.taken.water_gone;
   out.taken.since = scaled(m.since, share.value);
   out.left.since = scaled(m.since, 1 - share.value);
   out.taken.alcohol_g = scaled(m.alcohol_g, share.value);
@@ -156,10 +156,7 @@ Amount half_by_eye() { return {0.5, 0.05 * 0.05, {}}; }
 
 words::Result<Amount> share_of(const Mixture& m, const Amount& grams, const BenchRate& bench,
                                const std::string& parting) {
-  Mixture mixed = m;
-  const std::vector<Amount> contents = named_contents(m, parting);
-  for (std::size_t i = 0; i < contents.size(); ++i) mixed.contents[i].grams = contents[i];
-  const Amount all = grams_of(mixed, bench);
+  const Amount all = grams_of(named(m, parting), bench);
   if (!(all.value > 0)) return words::failure(Say::nothing_there);
   if (const auto fault = fault_of(grams)) return tl::make_unexpected(*fault);
   if (grams.value > all.value + surely * uncertainty(all - grams))
@@ -191,10 +188,12 @@ Amount left_on_tools() {
   return {0.075, u * u, {}};
 }
 
-words::Result<Weighed> weighed(const Mixture& m, const Amount& grams, const Amount& on_tools,
+words::Result<Weighed> weighed(const Mixture& counted, const Amount& grams, const Amount& on_tools,
                                const BenchRate& bench, const std::string& weighing) {
-  if (is_empty(m)) return words::failure(Say::nothing_there);
-  std::vector<Amount> parts = named_contents(m, weighing);
+  if (is_empty(counted)) return words::failure(Say::nothing_there);
+  const Mixture m = named(counted, weighing);
+  std::vector<Amount> parts;
+  for (const Portion& p : m.contents) parts.push_back(p.grams);
   const std::size_t portions = parts.size();
   const Amount alcohol_gone = alcohol_put_in(m) - alcohol_left(m);
   parts.push_back(scaled(water_gone(m, bench), -1));

@@ -2,55 +2,14 @@
 #include "paint/amount.hpp"
 #include "paint/bottle.hpp"
 #include "paint/measure.hpp"
-#include "published/row.hpp"
+#include "published/draws.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
-#include <cstdint>
-#include <random>
 
 using namespace paint;
 using namespace published;
-
-namespace {
-
-constexpr int draws = 1000000;
-const Source drawn_apart = apart("Monte Carlo of 10^6 draws (JCGM 101:2008), mt19937_64");
-
-// The standard's distributions differ from library to library, its engines do not.
-class Random {
-public:
-  explicit Random(std::uint64_t seed) : engine(seed) {}
-  double even() { return 2 * unit() - 1; } // -1 to 1
-  double normal() {                        // Box & Muller's
-    const double r = std::sqrt(-2 * std::log(1 - unit()));
-    return r * std::cos(6.283185307179586 * unit());
-  }
-
-private:
-  double unit() { return static_cast<double>(engine() >> 11) * 0x1p-53; }
-  std::mt19937_64 engine;
-};
-
-struct Spread {
-  double mean = 0;
-  double sd = 0;
-};
-
-template <class Draw>
-Spread of_draws(Draw draw) {
-  double mean = 0, squares = 0;
-  for (int i = 1; i <= draws; ++i) { // Welford's way
-    const double x = draw();
-    const double off = x - mean;
-    mean += off / i;
-    squares += off * (x - mean);
-  }
-  return {mean, std::sqrt(squares / (draws - 1))};
-}
-
-}
 
 TEST_CASE("JCGM 100:2008 H.1: end gauge, six components make 32 nm") {
   Amount length = exact(0);
@@ -99,7 +58,7 @@ TEST_CASE("JCGM 101:2008: a million draws of a batch against first order") {
   Random random(20081);
   const double tension = drops.shares.at("tension:binder") / drops.value;
   const double one = drops.value / 12;
-  const Spread drawn = of_draws([&] {
+  const Drawn drawn = of_draws([&] {
     const double calibration = 1 + 0.19 * random.normal();
     const double law = 1 + tension * random.normal();
     double g = 0;
