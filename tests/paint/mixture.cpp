@@ -126,6 +126,30 @@ TEST_CASE("so many grams of it") {
   CHECK(share_of(m, exact(std::nan("")), {}, "move").error().what == Say::not_a_number);
 }
 
+TEST_CASE("so many grams taken weigh so much, and both parts the whole") {
+  holds("grams", [] {
+    const Mixture m = anything();
+    const double all = grams_of(m, {}).value, wanted = between(0.01, 0.99) * all;
+    const auto two = part(m, *share_of(m, exact(wanted), {}, "move"), "move");
+    RC_ASSERT(same(grams_of(two->taken, {}).value, wanted));
+    RC_ASSERT(same(grams_of(two->left, {}).value, all - wanted));
+  });
+}
+
+TEST_CASE("the longer it lies open the less it is; nothing leaves in no time") {
+  holds("falls", [] {
+    Mixture m = usual();
+    put(m, "s", spirit, exact(between(0, 3)));
+    const double time = between(0, 7200), more = time + between(0, 7200);
+    const double now = grams_of(m, {}).value;
+    const double soon = grams_of(rested(m, Spread::mulling, time), {}).value;
+    const double later = grams_of(rested(m, Spread::mulling, more), {}).value;
+    RC_ASSERT(now >= soon - 1e-12);
+    RC_ASSERT(soon >= later - 1e-12);
+    RC_ASSERT(same(grams_of(rested(m, Spread::mulling, 0), {}).value, now));
+  });
+}
+
 TEST_CASE("alcohol leaves on its own clock, a covered jar keeps it") {
   Mixture m = usual();
   put(m, "s", spirit, exact(2));
@@ -217,6 +241,18 @@ TEST_CASE("water back to where it was is the water that had left") {
   put(more, "b", binder, exact(1));
   CHECK(brought_back(before, more, {}, "back").error().what == Say::not_only_water);
   CHECK(brought_back(before, before, {}, "back").error().what == Say::nothing_lost);
+}
+
+TEST_CASE("brought back, there is as much water as there was") {
+  holds("back", [] {
+    const Mixture before = anything();
+    Mixture now = rested(before, Spread::gathered, between(600, 20000));
+    put(now, "w", water, exact(between(0.01, 3)));
+    const auto back = brought_back(before, now, {}, "back");
+    RC_ASSERT(back.has_value());
+    RC_ASSERT(same(stand(back->there).water_g.value, stand(before).water_g.value));
+    RC_ASSERT(back->bench.ln_u <= BenchRate{}.ln_u);
+  });
 }
 
 TEST_CASE("many returns narrow what is known of the bench to the truth") {
