@@ -30,23 +30,6 @@ Done force_bytes(int handle) { return done(::fdatasync(handle)); }
 Done force_names(int handle) { return done(::fsync(handle)); }
 #endif
 
-Bytes read_all(int handle, const struct stat& about) {
-  std::string bytes;
-  std::size_t filled = 0;
-  for (;;) {
-    // One byte more than the size said, so that the end of the file is met without growing.
-    if (filled == bytes.size())
-      bytes.resize(std::max(static_cast<std::size_t>(about.st_size) + 1, 2 * filled));
-    const ssize_t got = ::read(handle, bytes.data() + filled, bytes.size() - filled);
-    if (got < 0 && errno == EINTR) continue;
-    if (got < 0) return {errno, {}};
-    if (got == 0) break;
-    filled += static_cast<std::size_t>(got);
-  }
-  bytes.resize(filled);
-  return {0, std::move(bytes)};
-}
-
 Bytes read_from(int handle, std::uint64_t at, std::size_t most) {
   std::string bytes(most, '\0');
   std::size_t filled = 0;
@@ -60,6 +43,20 @@ Bytes read_from(int handle, std::uint64_t at, std::size_t most) {
   }
   bytes.resize(filled);
   return {0, std::move(bytes)};
+}
+
+// One byte more than the size said, so that the end is met at once; a file that grows is read on.
+Bytes read_all(int handle, const struct stat& about) {
+  constexpr std::size_t more = 65536;
+  std::size_t most = static_cast<std::size_t>(about.st_size) + 1;
+  Bytes all;
+  for (;; most = more) {
+    Bytes piece = read_from(handle, all.bytes.size(), most);
+    if (piece.code != 0) return piece;
+    const bool ends = piece.bytes.size() < most;
+    all.bytes = all.bytes.empty() ? std::move(piece.bytes) : all.bytes + piece.bytes;
+    if (ends) return all;
+  }
 }
 
 // What `reads` makes of the open file, if it is a plain one.

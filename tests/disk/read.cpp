@@ -51,6 +51,15 @@ TEST_CASE("many files, one of them big") {
   CHECK(answer.files[500].bytes == big);
 }
 
+// A file of the kernel's says that it holds nothing, and then holds more, as one does that grows.
+TEST_CASE("a file that holds more than it said is read to its end") {
+  const auto files = disk::posix_files();
+  const disk::Bytes status = files->read("/proc/self/status");
+  CHECK(status.code == 0);
+  CHECK(status.bytes.find("VmPeak:") != std::string::npos);
+  CHECK(status.bytes.back() == '\n');
+}
+
 TEST_CASE("a folder that is not there is empty, unless the root is gone") {
   Folder folder;
   Opened here(folder.path), gone(folder.path / "gone");
