@@ -40,8 +40,10 @@ auto one_of(std::vector<std::pair<std::string, T>> names) {
 
 const auto hand_named =
     one_of<bench::Hand>({{"left", bench::Hand::left}, {"right", bench::Hand::right}});
-const auto screen_named = one_of<bench::Screen>(
-    {{"plan", bench::Screen::plan}, {"slab", bench::Screen::slab}, {"book", bench::Screen::book}});
+const auto screen_named = one_of<bench::Screen>({{"plan", bench::Screen::plan},
+                                                 {"slab", bench::Screen::slab},
+                                                 {"book", bench::Screen::book},
+                                                 {"tablet", bench::Screen::tablet}});
 const auto middle_named = one_of<bench::Middle>({{"amounts", bench::Middle::amounts},
                                                  {"bottles", bench::Middle::bottles},
                                                  {"specks", bench::Middle::specks},

@@ -18,8 +18,8 @@ namespace app {
 struct WindowOptions {
   std::optional<std::string> studio; // else ~/Slabside
   window::Extent size{1280, 800};
-  std::optional<bench::Size> mm; // how large the window is on the real display
-  bench::Hand hand = bench::Hand::left;
+  std::optional<bench::Size> mm;   // how large the window is on the real display
+  std::optional<bench::Hand> hand; // else as this tablet has it
   bool night = false;
   bool full_screen = false;
   bool report = false; // says on stdout what happens, for tests

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <map>
 
 namespace app {
 
@@ -28,14 +29,16 @@ class Loop {
 public:
   Loop(window::Window& window, commands::Driver& driver, const WindowOptions& options,
        double px_per_mm)
-      : window_(window), driver_(driver), options_(options), px_per_mm_(px_per_mm) {}
+      : window_(window), driver_(driver), options_(options), reported_px_per_mm_(px_per_mm),
+        px_per_mm_(px_per_mm) {}
 
   // Until the window is closed and all is saved, or cannot be, or 5 s have passed.
   void run();
 
 private:
   void take(const window::Event& event, std::uint64_t poll, const bench::Now& now);
-  void resize(window::Extent size, const bench::Now& now);
+  void key(const window::Key& key, std::uint64_t poll, const bench::Now& now);
+  void fit_display(const bench::Now& now);
   void leave(const bench::Now& now);
   bool may_end(const bench::Now& now) const;
   std::optional<double> patience(const bench::Now& now) const;
@@ -46,10 +49,12 @@ private:
   window::Window& window_;
   commands::Driver& driver_;
   const WindowOptions& options_;
+  double reported_px_per_mm_; // or as --mm has it, before the card corrects it
   double px_per_mm_;
-  int settling_ = 0;   // frames due although the bench has not changed
-  bool typed_ = false; // letters came since the last press
-  bool stale_ = true;  // the window shows something else than the bench
+  int settling_ = 0;                     // frames due although the bench has not changed
+  std::map<std::string, double> scales_; // the tablet's, as they were last applied
+  bool typed_ = false;                   // letters came since the last press
+  bool stale_ = true;                    // the window shows something else than the bench
   std::optional<std::int64_t> leaving_until_;
   bool said_ready_ = false;
   std::optional<std::uint64_t> said_saved_;
@@ -59,12 +64,14 @@ private:
 // frame after it came. Without events and without a due Tick the loop sleeps.
 void Loop::run() {
   bench::Now now = commands::real_now();
+  fit_display(now);
   while (!may_end(now)) {
     const window::Poll poll = window_.wait(patience(now));
     now = commands::real_now();
     for (const window::Event& event : poll.events) take(event, poll.number, now);
     driver_.poll(now);
     if (driver_.wake_at() && now.run_ms >= *driver_.wake_at()) driver_.feed(bench::Tick{}, now);
+    if (driver_.bench().tablet.scales != scales_) fit_display(now);
     stale_ = driver_.take_redraw() || stale_;
     if (stale_ || settling_ > 0) draw(now);
     report();
@@ -72,7 +79,7 @@ void Loop::run() {
 }
 
 void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now& now) {
-  if (const auto* resized = std::get_if<window::Resized>(&event)) return resize(resized->size, now);
+  if (std::holds_alternative<window::Resized>(event)) return fit_display(now);
   if (std::holds_alternative<window::CloseAsked>(event)) return leave(now);
   if (std::holds_alternative<window::Exposed>(event)) {
     stale_ = true;
@@ -80,6 +87,7 @@ void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now
   }
   settling_ = frames_to_settle;
   if (std::holds_alternative<window::Character>(event)) typed_ = true;
+  if (const auto* k = std::get_if<window::Key>(&event)) return key(*k, poll, now);
   const auto* p = std::get_if<window::Pointer>(&event);
   if (!p || leaving_until_) return; // after `left` a session has no further lines
   if (p->phase == window::Pointer::down) hear_typing(now);
@@ -97,15 +105,29 @@ void Loop::hear_typing(const bench::Now& now) {
   for (int frame = 0; frame < most_frames_of_typing && window::input_waits(); ++frame) draw(now);
 }
 
-// The window may have come to another monitor.
-void Loop::resize(window::Extent size, const bench::Now& now) {
+// Letters belong to the text field that has them.
+void Loop::key(const window::Key& key, std::uint64_t poll, const bench::Now& now) {
+  if (leaving_until_ || (key.down && window::text_is_typed())) return;
+  driver_.feed(bench::Key{key.name, key.down, now.run_ms, poll}, now);
+}
+
+// The window may have another size or have come to another monitor, or a card was held to the
+// glass.
+void Loop::fit_display(const bench::Now& now) {
+  const window::Extent size = window_.size();
   if (size.w <= 0 || size.h <= 0) return;
-  const double px_per_mm = options_.mm ? px_per_mm_ : window_.px_per_mm().value_or(px_per_mm_);
+  const bench::Tablet& tablet = driver_.bench().tablet;
+  const std::string monitor = window_.monitor();
+  if (!options_.mm) reported_px_per_mm_ = window_.px_per_mm().value_or(reported_px_per_mm_);
+  scales_ = tablet.scales;
+  const double px_per_mm = reported_px_per_mm_ / scale_of(tablet, monitor);
   if (px_per_mm != px_per_mm_ && screens::load_faces(px_per_mm)) {
     px_per_mm_ = px_per_mm;
     window::rebuild_font_texture();
   }
-  driver_.feed(bench::Resized{display_of(size, px_per_mm_, options_.hand)}, now);
+  bench::Display display = display_of(size, px_per_mm_, options_.hand.value_or(tablet.hand));
+  display.monitor = monitor;
+  driver_.feed(bench::Resized{std::move(display)}, now);
 }
 
 void Loop::leave(const bench::Now& now) {
@@ -135,7 +157,7 @@ void Loop::draw(const bench::Now& now) {
   window_.begin_frame();
   const std::vector<bench::Text> typed = app::draw(view, px_per_mm_);
   window_.end_frame(ground(view));
-  if (window::input_waits()) settling_ = frames_to_settle;
+  if (more_letters() || window::input_waits()) settling_ = frames_to_settle;
   if (leaving_until_) return;
   for (const bench::Text& text : typed) driver_.feed(text, now);
   stale_ = driver_.take_redraw();
@@ -207,7 +229,7 @@ int run_window(const WindowOptions& options) {
   const bench::Now now = commands::real_now();
   commands::Setup setup = commands::usual_setup(options.studio, now);
   setup.fault = options.fault;
-  setup.display = display_of(window->size(), px_per_mm, options.hand);
+  setup.display = display_of(window->size(), px_per_mm, bench::Hand::left);
   setup.wake = window::Window::wake;
   commands::Driver driver(setup, now); // ends before the window does: its threads call wake
   saving = &driver;

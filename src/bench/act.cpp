@@ -12,6 +12,7 @@ constexpr std::int64_t notice_ms = 4000;
 void go_to(Bench& bench, Screen screen) {
   if (screen == Screen::slab && bench.batch.empty()) return;
   bench.screen = screen;
+  bench.keys.binding.reset();
   bench.number.reset();
   bench.middle = Middle::trail;
 }
@@ -110,6 +111,11 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   case PadKind::book:
     if (bench.screen == Screen::book) bench.book.batch.clear();
     return go_to(bench, Screen::book);
+  case PadKind::tablet: return go_to(bench, Screen::tablet);
+  case PadKind::sound:
+    bench.tablet.sound = !bench.tablet.sound;
+    effects.keep_tablet = true;
+    return;
   case PadKind::night: bench.night = !bench.night; return;
   case PadKind::wipe: bench.locked = true; return;
   default: break;
@@ -117,6 +123,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (bench.number && belongs_to_number(pad.kind)) return act_on_number(bench, pad, now, effects);
   if (bench.screen == Screen::slab) return act_on_slab(bench, pad, now, effects);
   if (bench.screen == Screen::plan) return act_on_plan(bench, pad, now, effects);
+  if (bench.screen == Screen::tablet) return act_on_tablet(bench, pad, effects);
   act_on_book(bench, pad, now, effects);
 }
 

@@ -10,6 +10,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
+void act_on_tablet(Bench& bench, const PadId& pad, Effects& effects);
 void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 
 void open_number(Bench& bench, PadId target);

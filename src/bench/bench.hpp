@@ -4,6 +4,7 @@
 #pragma once
 
 #include "bench/layout.hpp"
+#include "bench/tablet.hpp"
 #include "session/batch.hpp"
 #include "session/reader.hpp"
 
@@ -29,6 +30,12 @@ struct Pointer {
   std::int64_t ms = 0;    // run_ms when the event was taken from the queue
   std::uint64_t poll = 0; // events of one poll share it: after a stall they share their time too
   int finger = 0;
+};
+struct Key {        // of a keyboard or a pedal; never while a text field has it
+  std::string name; // "b", "5", "Space", "Page Down"
+  bool down = true; // a held key comes once
+  std::int64_t ms = 0;
+  std::uint64_t poll = 0;
 };
 struct Text { // what stands in a text field now
   PadId field;
@@ -63,10 +70,13 @@ struct Arrived { // sessions of other devices, whole, since then
 struct Resized {
   Display display;
 };
+struct NotKept { // the tablet, after keep_tablet
+  words::Error why;
+};
 struct Leaving {}; // the window is being closed
 
-using Input = std::variant<Pointer, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded, Arrived,
-                           Resized, Leaving>;
+using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
+                           Arrived, Resized, NotKept, Leaving>;
 
 // ---- effects
 
@@ -74,11 +84,12 @@ struct Effects {
   std::vector<session::Line> append;   // to this session's file, in order
   std::optional<std::int64_t> wake_at; // run_ms at which to send a Tick at the latest
   bool redraw = false;                 // the view has changed
+  bool keep_tablet = false;            // bench.tablet is another
 };
 
 // ---- the state
 
-enum class Screen { plan, slab, book };
+enum class Screen { plan, slab, book, tablet };
 enum class Middle { trail, amounts, bottles, specks, troubles, number }; // what the middle shows
 
 enum class NotCounted { bounced, slid, rested, other_finger };
@@ -112,6 +123,18 @@ struct Touch {
     std::uint64_t poll = 0;
   };
   std::optional<Release> last;
+};
+
+struct Keys {
+  std::optional<PadId> ring;    // where the keys have moved to; none while fingers tap
+  std::optional<PadId> flash;   // pressed by a key that is down
+  std::optional<PadId> binding; // waits for the key that it shall have
+  struct Release {
+    std::string name;
+    std::int64_t ms = 0;
+    std::uint64_t poll = 0;
+  };
+  std::optional<Release> last_up;
 };
 
 // What a number on the number pad is for.
@@ -163,7 +186,9 @@ struct Bench {
   Amount amount;
   std::optional<NumberEntry> number;
   bool locked = false; // the glass is being wiped
+  Tablet tablet;
   Touch touch;
+  Keys keys;
   Notice notice;
   PlanState plan;
   BookState book;

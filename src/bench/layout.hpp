@@ -15,6 +15,7 @@ enum class Hand { left, right }; // the side of the display on which the materia
 struct Display {
   Size mm{218, 136};
   Hand hand = Hand::left;
+  std::string monitor = {}; // by what the system calls it; empty where it has no name
   bool operator==(const Display&) const = default;
   bool upright() const { return mm.h > mm.w; }
 };

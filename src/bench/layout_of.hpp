@@ -9,6 +9,7 @@ void lay_out_strip(const Bench& bench, Layout& layout);
 void lay_out_slab(const Bench& bench, Layout& layout);
 void lay_out_plan(const Bench& bench, Layout& layout);
 void lay_out_book(const Bench& bench, Layout& layout);
+void lay_out_tablet(const Bench& bench, Layout& layout);
 
 // The number pad in a grid of 4 columns and at least 5 rows; the top row is left for the number.
 void lay_out_number(const Grid& grid, Layout& layout);

@@ -136,6 +136,8 @@ void lay_out_strip(const Bench& bench, Layout& layout) {
   };
   if (!upright) layout.clock = take_right(17);
   add(layout, PadKind::night, take_right(13));
+  add(layout, PadKind::sound, take_right(13));
+  if (bench.screen != Screen::slab) add(layout, PadKind::tablet, take_right(13));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
     add(layout, PadKind::wipe, take_right(upright ? 28 : 38));
   layout.title = {x, gap_mm, right - x, h};
@@ -148,6 +150,7 @@ Layout layout(const Bench& bench) {
   if (bench.screen == Screen::slab) lay_out_slab(bench, out);
   if (bench.screen == Screen::plan) lay_out_plan(bench, out);
   if (bench.screen == Screen::book) lay_out_book(bench, out);
+  if (bench.screen == Screen::tablet) lay_out_tablet(bench, out);
   return out;
 }
 

@@ -7,10 +7,12 @@ namespace bench {
 
 namespace {
 
-constexpr std::array<std::pair<PadKind, std::string_view>, 40> names{{
+constexpr std::array<std::pair<PadKind, std::string_view>, 47> names{{
     {PadKind::plan, "plan"},
     {PadKind::slab, "slab"},
     {PadKind::book, "book"},
+    {PadKind::tablet, "tablet"},
+    {PadKind::sound, "sound"},
     {PadKind::night, "night"},
     {PadKind::wipe, "wipe"},
     {PadKind::unlock, "unlock"},
@@ -48,6 +50,11 @@ constexpr std::array<std::pair<PadKind, std::string_view>, 40> names{{
     {PadKind::batch, "batch"},
     {PadKind::to_list, "to_list"},
     {PadKind::take_up, "take_up"},
+    {PadKind::hand, "hand"},
+    {PadKind::motion, "motion"},
+    {PadKind::card_smaller, "card_smaller"},
+    {PadKind::card_larger, "card_larger"},
+    {PadKind::bind, "bind"},
 }};
 
 }

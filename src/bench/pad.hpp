@@ -14,6 +14,8 @@ enum class PadKind {
   plan,
   slab,
   book,
+  tablet,
+  sound,
   night,
   wipe,
   unlock,
@@ -55,6 +57,12 @@ enum class PadKind {
   batch, // arg: batch id
   to_list,
   take_up,
+  // this tablet
+  hand,
+  motion,
+  card_smaller,
+  card_larger, // arg of both: "" a little, "much"
+  bind,        // arg: the name of a pad in keys.hpp
 };
 
 struct PadId {

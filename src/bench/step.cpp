@@ -1,12 +1,14 @@
 #include "bench/act.hpp"
 #include "bench/bench.hpp"
 #include "bench/choices.hpp"
+#include "bench/keys.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
 #include "bench/touch.hpp"
 #include "session/bytes.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace bench {
 
@@ -27,7 +29,15 @@ void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effe
   const Recognised r = recognise(bench.touch, layout(bench), pointer);
   effects.redraw = bench.touch.press != before || r.tap || r.not_counted;
   if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
+  if (bench.touch.press) bench.keys.ring.reset();
   if (r.tap) tapped(bench, *r.tap, now, effects);
+}
+
+void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects) {
+  const KeyMeans means = key_means(bench, key);
+  effects.keep_tablet = means.bound;
+  if (means.not_counted) bench.notice = {means.not_counted, std::nullopt, now.run_ms + notice_ms};
+  if (means.tap) tapped(bench, *means.tap, now, effects);
 }
 
 void typed(Bench& bench, const Text& text, const Now& now) {
@@ -99,10 +109,14 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
   if (of_this_batch) say_error(bench, {words::Say::another_device_wrote, {}}, now);
 }
 
+constexpr double small_mm = 9 * 25.4; // across
+
 // Another size has other pages.
-void resized(Bench& bench, const Display& display) {
+void resized(Bench& bench, const Display& display, const Now& now) {
   if (bench.display == display) return;
   bench.display = display;
+  if (std::hypot(display.mm.w, display.mm.h) < small_mm)
+    say_error(bench, {words::Say::display_small, {}}, now);
   bench.plan.page = bench.book.page = 0;
 }
 
@@ -116,12 +130,14 @@ void ticked(Bench& bench, const Now& now) {
 
 void handle(Bench& bench, Input& input, const Now& now, Effects& effects) {
   if (const auto* p = std::get_if<Pointer>(&input)) pointed(bench, *p, now, effects);
+  if (const auto* k = std::get_if<Key>(&input)) keyed(bench, *k, now, effects);
   if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects);
   if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
   if (const auto* r = std::get_if<Reading>(&input)) bench.reading = *r;
   if (auto* l = std::get_if<Loaded>(&input)) loaded(bench, std::move(*l));
   if (auto* a = std::get_if<Arrived>(&input)) arrived(bench, std::move(*a), now);
-  if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display);
+  if (const auto* k = std::get_if<NotKept>(&input)) say_error(bench, k->why, now);
+  if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display, now);
   if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt, s->stand_in};
   if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
   if (std::holds_alternative<Leaving>(input) && has_begun(bench) && !bench.sitting.left) {

@@ -1,5 +1,6 @@
 #include "bench/view.hpp"
 
+#include "bench/keys.hpp"
 #include "bench/materials.hpp"
 #include "bench/record.hpp"
 #include "bench/touch.hpp"
@@ -134,6 +135,7 @@ StripView strip_view(const Bench& bench, const Now& now) {
   StripView s;
   s.screen = bench.screen;
   s.night = bench.night;
+  s.sound = bench.tablet.sound;
   if (bench.folded) {
     s.batch_name = bench.folded->name;
     s.batch_colour = colour_of(*bench.folded);
@@ -171,6 +173,18 @@ std::vector<paint::Reading> readings_of(const session::Batch& batch) {
   return out;
 }
 
+TabletView tablet_view(const Bench& bench) {
+  TabletView v{bench.display.mm, bench.tablet.hand, bench.tablet.motion, {}};
+  for (const std::string_view name : bindable) {
+    TabletView::Row row{{PadKind::bind, std::string(name)}, *pad_named(name), "", false};
+    for (const auto& [key, pad] : bench.tablet.keys)
+      if (pad == row.does) row.key = key;
+    row.waits = bench.keys.binding == row.does;
+    v.rows.push_back(std::move(row));
+  }
+  return v;
+}
+
 std::optional<NumberView> number_view(const Bench& bench) {
   if (!bench.number) return std::nullopt;
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
@@ -206,15 +220,23 @@ TrailView trail_view(const session::Batch& batch) {
   return t;
 }
 
+bool is_over(const PassView& pass) {
+  return pass.running == session::Stage::mulling && pass.target_s > 0 &&
+         pass.seconds >= pass.target_s;
+}
+
 View view(const Bench& bench, const Now& now) {
   View v;
   v.layout = layout(bench);
   v.strip = strip_view(bench, now);
   v.utc_offset_min = now.utc_offset_min;
+  v.pressed = bench.keys.flash;
   if (bench.touch.press && !bench.touch.press->slid) v.pressed = bench.touch.press->pad;
+  v.ring = bench.keys.ring;
   if (bench.screen == Screen::slab) v.screen = slab_view(bench, now);
   if (bench.screen == Screen::plan) v.screen = plan_view(bench);
   if (bench.screen == Screen::book) v.screen = book_view(bench);
+  if (bench.screen == Screen::tablet) v.screen = tablet_view(bench);
   return v;
 }
 

@@ -23,6 +23,9 @@ struct PassView {
   double target_s = 0; // common practice, no source: a pass takes 2 to 5 minutes
 };
 
+// The running pass has lasted as long as one should.
+bool is_over(const PassView& pass);
+
 struct UndoView {
   std::optional<session::Event> target; // what the next undo takes back
   std::string card_name;                // of what was added
@@ -63,6 +66,7 @@ struct StripView {
   std::uint32_t batch_colour = 0;
   int hour = 0, minute = 0;
   bool night = false;
+  bool sound = true;
 };
 
 struct SlabView {
@@ -131,12 +135,26 @@ struct BookView {
   TrailView trail;                     // of that one
 };
 
+struct TabletView {
+  Size mm;
+  Hand hand = Hand::left;
+  bool motion = true;
+  struct Row {
+    PadId pad;          // bind ...
+    PadId does;         // what the key does
+    std::string key;    // empty: none
+    bool waits = false; // the next key will be it
+  };
+  std::vector<Row> rows;
+};
+
 struct View {
   Layout layout;
   StripView strip;
   std::optional<PadId> pressed; // flashes
+  std::optional<PadId> ring;    // where the keys stand
   int utc_offset_min = 0;
-  std::variant<PlanView, SlabView, BookView> screen;
+  std::variant<PlanView, SlabView, BookView, TabletView> screen;
 };
 
 View view(const Bench& bench, const Now& now);

@@ -12,5 +12,6 @@ std::vector<paint::Reading> readings_of(const session::Batch& batch);
 TrailView trail_view(const session::Batch& batch); // the whole of it
 PlanView plan_view(const Bench& bench);
 BookView book_view(const Bench& bench);
+TabletView tablet_view(const Bench& bench);
 
 }

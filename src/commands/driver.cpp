@@ -2,6 +2,7 @@
 
 #include "bench/record.hpp"
 #include "session/check_value.hpp"
+#include "studio/kept.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -22,6 +23,7 @@ Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& no
   setup.adrift = studio::adrift_folder(state, setup.studio);
   setup.session = bench::fresh_id(now);
   setup.device = studio::device_id(state, now.fresh);
+  if (!state.empty()) setup.tablet_file = state / "tablet.json";
   return setup;
 }
 
@@ -39,7 +41,26 @@ Driver::Driver(const Setup& setup, const bench::Now& now)
   journal_ = std::make_unique<studio::Journal>(*home_, stand_in_.get());
   if (stand_in_) homecoming_.emplace(*home_);
   watch_ = std::make_unique<studio::Watch>(*home_, stand_in_.get(), setup.session, wake);
+  tablet_file_ = setup.tablet_file;
+  remember(now);
   look_around(now);
+}
+
+void Driver::remember(const bench::Now& now) {
+  const auto files = disk::posix_files();
+  const auto text = tablet_file_.empty() ? std::nullopt : studio::kept(*files, tablet_file_);
+  if (!text) return;
+  const auto tablet = bench::read_tablet(*text);
+  if (!tablet) return feed(bench::NotKept{tablet.error()}, now);
+  bench_.tablet = *tablet;
+  bench_.display.hand = tablet->hand;
+}
+
+void Driver::keep_tablet(const bench::Now& now) {
+  if (tablet_file_.empty()) return;
+  const auto files = disk::posix_files();
+  const auto done = studio::keep(*files, tablet_file_, bench::written(bench_.tablet));
+  if (!done) feed(bench::NotKept{done.error()}, now);
 }
 
 void Driver::feed(bench::Input input, const bench::Now& now) {
@@ -47,6 +68,7 @@ void Driver::feed(bench::Input input, const bench::Now& now) {
   journal_->append(std::move(effects.append));
   wake_at_ = effects.wake_at;
   redraw_ = redraw_ || effects.redraw;
+  if (effects.keep_tablet) keep_tablet(now);
 }
 
 bool Driver::poll(const bench::Now& now) {

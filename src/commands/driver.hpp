@@ -23,8 +23,9 @@ struct Setup {
   std::optional<disk::Fault> fault; // of the studio's disk
   std::string session, device;
   bench::Display display;
-  bool looks_again = true; // for what other devices write, every 5 s while a batch is open, else
-                           // once a minute
+  studio::Path tablet_file; // where this device's ways are kept; empty: nowhere
+  bool looks_again = true;  // for what other devices write, every 5 s while a batch is open, else
+                            // once a minute
   studio::MakeFiles home_files = disk::posix_files, adrift_files = disk::posix_files;
   std::function<void()> wake; // called on a disk's thread when poll() has something; may be empty
 };
@@ -63,6 +64,8 @@ public:
   const std::string& last_failure() const { return last_failure_; } // empty: none so far
 
 private:
+  void remember(const bench::Now& now);
+  void keep_tablet(const bench::Now& now);
   void take(studio::News news, const bench::Now& now);
   void take(studio::Found found, const bench::Now& now);
   void note_homecoming();
@@ -74,6 +77,7 @@ private:
   std::unique_ptr<disk::Disk> home_, stand_in_;
   std::string stand_in_folder_;
   std::unique_ptr<studio::Journal> journal_;
+  studio::Path tablet_file_;
   std::optional<studio::Homecoming> homecoming_; // where there is a stand-in
   std::vector<std::string> came_home_;
   bench::Bench bench_;

@@ -207,6 +207,14 @@ private:
     feed(bench::Text{a.field, a.text});
     return {};
   }
+  Played perform(const Pressed& a) {
+    start();
+    feed(bench::Key{a.key, true, clock().run_ms(), ++polls_});
+    wait(press_ms);
+    feed(bench::Key{a.key, false, clock().run_ms(), ++polls_});
+    wait(Tapped{}.every_ms - press_ms);
+    return {};
+  }
   Played perform(const Waited& a) {
     start();
     wait(a.ms);

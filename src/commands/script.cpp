@@ -158,6 +158,7 @@ Result<Action> read_action(std::string_view line) {
   if (verb == "session" || verb == "device") return read_id(w);
   if (verb == "tap") return read_tap(w);
   if (verb == "type") return read_type(w);
+  if (verb == "key" && w.size() > 1) return Pressed{joined(w, 1)};
   if (verb == "write") return read_write(w, line);
   if (verb == "wait") return read_wait(w);
   if (verb == "down") return read_down(w);

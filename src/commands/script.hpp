@@ -47,6 +47,9 @@ struct Written { // write name Some text | write search blu
 struct Waited { // wait 90 | wait 5m | wait 2h
   std::int64_t ms = 0;
 };
+struct Pressed { // key b | key Page Down
+  std::string key;
+};
 struct Down { // down PAD
   bench::PadId pad;
 };
@@ -54,8 +57,8 @@ struct Slide {}; // slide: off the pad
 struct Up {};    // up
 struct Stop {};  // stop: no goodbye, as if killed
 
-using Action =
-    std::variant<At, Shown, Seed, Named, Tapped, Typed, Written, Waited, Down, Slide, Up, Stop>;
+using Action = std::variant<At, Shown, Seed, Named, Tapped, Typed, Written, Pressed, Waited, Down,
+                            Slide, Up, Stop>;
 
 struct ScriptLine {
   std::size_t number = 0; // 1 for the first

@@ -2,23 +2,50 @@
 
 #include "screens/parts.hpp"
 
+#include <algorithm>
+
 namespace screens {
 
 namespace {
+
+constexpr double ring_mm = 1.1;
 
 struct Screens {
   Sheet& sheet;
   void operator()(const bench::PlanView& plan) const { draw_plan(sheet, plan); }
   void operator()(const bench::SlabView& slab) const { draw_slab(sheet, slab); }
   void operator()(const bench::BookView& book) const { draw_book(sheet, book); }
+  void operator()(const bench::TabletView& tablet) const { draw_tablet(sheet, tablet); }
 };
+
+// Around the pad on which the keys stand.
+void draw_ring(Sheet& sheet) {
+  const bench::Pad* pad =
+      sheet.view.ring ? bench::pad_of(sheet.view.layout, *sheet.view.ring) : nullptr;
+  if (!pad) return;
+  sheet.shapes.push_back(
+      Box{inset(pad->box, -bench::gap_mm / 2), radius_mm, clear, sheet.theme.right_ink, ring_mm});
+}
+
+// A pass that has lasted its time is seen from across the room: all that is no pad glows.
+void draw_glow(Sheet& sheet) {
+  const auto* slab = std::get_if<bench::SlabView>(&sheet.view.screen);
+  if (!slab || !bench::is_over(slab->pass)) return;
+  const Rect& strip = sheet.view.layout.strip;
+  Rect all = strip;
+  for (const bench::Pad& pad : sheet.view.layout.pads) all.h = std::max(all.h, pad.box.bottom());
+  all.h += bench::margin_mm + 1;
+  sheet.shapes.push_back(Box{all, 0, sheet.theme.runny, clear, 0});
+}
 
 }
 
 std::vector<Shape> draw(const bench::View& view) {
   Sheet sheet{view, theme(view.strip.night)};
+  draw_glow(sheet);
   draw_strip(sheet);
   std::visit(Screens{sheet}, view.screen);
+  draw_ring(sheet);
   return std::move(sheet.shapes);
 }
 

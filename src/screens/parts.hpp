@@ -15,6 +15,7 @@ void draw_number(Sheet& sheet, const bench::NumberView& number);
 
 void draw_plan(Sheet& sheet, const bench::PlanView& plan);
 void draw_book(Sheet& sheet, const bench::BookView& book);
+void draw_tablet(Sheet& sheet, const bench::TabletView& tablet);
 
 // The letters of slab and of the clean-hands screens; no smaller than these.
 inline constexpr Lettering slab_letters{cap::body, false, cap::body};

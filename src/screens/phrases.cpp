@@ -248,9 +248,10 @@ std::string grams_words(const paint::Amount& grams) {
   return text ? say(Say::amount_grams, {*text}) : grams_words(grams.value);
 }
 
-std::string number_words(const paint::Amount& amount, int otherwise) {
+std::string number_words(const paint::Amount& amount, int most) {
   const auto text = paint::shown(amount, 1);
-  return text ? text->value : paint::written(amount.value, otherwise);
+  return text && text->decimals <= most ? text->value
+                                             : paint::written(amount.value, most);
 }
 
 std::string reading_words(double value) {

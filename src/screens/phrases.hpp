@@ -40,8 +40,8 @@ std::string grams_number(double grams); // without the unit
 std::string grams_words(double grams);
 std::string grams_words(const paint::Amount& grams);
 
-// A number by one digit of its uncertainty; with so many decimals where it has none.
-std::string number_words(const paint::Amount& amount, int otherwise);
+// A number by one digit of its uncertainty, and with no more decimals than so many.
+std::string number_words(const paint::Amount& amount, int most);
 
 // As an instrument was read, to a tenth: 19.5, 45.
 std::string reading_words(double value);

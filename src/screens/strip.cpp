@@ -35,6 +35,28 @@ void night_pad(Sheet& sheet, const bench::Pad& pad) {
     moon(sheet, pad.box.centre(), 6, g.ink, g.fill);
 }
 
+// A bell, struck through while nothing is to be heard.
+void sound_pad(Sheet& sheet, const bench::Pad& pad) {
+  Ground g = plain(sheet.theme);
+  if (sheet.view.pressed == pad.id) {
+    g = pressed(g);
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, clear, 0});
+  }
+  bell(sheet, pad.box.centre(), 6, g.ink, g.fill, sheet.view.strip.sound);
+}
+
+void tablet_pad(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  const bool here = sheet.view.strip.screen == bench::Screen::tablet;
+  Ground g = here ? dark(t) : plain(t);
+  if (sheet.view.pressed == pad.id) g = pressed(g);
+  if (here || sheet.view.pressed == pad.id)
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, clear, 0});
+  const Point c = pad.box.centre();
+  sheet.shapes.push_back(Box{{c.x - 4, c.y - 2.6, 8, 5.2}, 0.8, clear, g.ink, 0.6});
+  sheet.shapes.push_back(Disc{{c.x + 2.8, c.y}, 0.45, g.ink, clear, 0});
+}
+
 void wipe_pad(Sheet& sheet, const bench::Pad& pad) {
   const Theme& t = sheet.theme;
   const Ground g = sheet.view.pressed == pad.id ? pressed(plain(t)) : plain(t);
@@ -91,6 +113,8 @@ void draw_strip(Sheet& sheet) {
     if (pad.id.kind == PadKind::plan) tab(sheet, pad, Say::tab_plan, bench::Screen::plan);
     if (pad.id.kind == PadKind::slab) tab(sheet, pad, Say::tab_slab, bench::Screen::slab);
     if (pad.id.kind == PadKind::book) tab(sheet, pad, Say::tab_book, bench::Screen::book);
+    if (pad.id.kind == PadKind::tablet) tablet_pad(sheet, pad);
+    if (pad.id.kind == PadKind::sound) sound_pad(sheet, pad);
     if (pad.id.kind == PadKind::night) night_pad(sheet, pad);
     if (pad.id.kind == PadKind::wipe) wipe_pad(sheet, pad);
   }

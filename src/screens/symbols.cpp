@@ -157,4 +157,19 @@ void caution_sign(Sheet& sheet, Point c, double size) {
   sheet.shapes.push_back(Disc{{c.x, c.y + h * 0.54}, size * 0.07, t.caution_ink, clear, 0});
 }
 
+void bell(Sheet& sheet, Point c, double size, Colour colour, Colour ground, bool rings) {
+  const double h = size / 2;
+  std::vector<Point> body;
+  arc(body, {c.x, c.y - h * 0.15}, h * 0.62, pi, 2 * pi, 16);
+  body.push_back({c.x + h * 0.72, c.y + h * 0.62});
+  body.push_back({c.x - h * 0.72, c.y + h * 0.62});
+  sheet.shapes.push_back(Polygon{body, colour, clear, 0});
+  sheet.shapes.push_back(Line{{{c.x - h, c.y + h * 0.66}, {c.x + h, c.y + h * 0.66}}, 0.6, colour});
+  sheet.shapes.push_back(Disc{{c.x, c.y + h * 0.92}, h * 0.17, colour, clear, 0});
+  if (rings) return;
+  const std::vector<Point> through{{c.x - h, c.y - h}, {c.x + h, c.y + h}};
+  sheet.shapes.push_back(Line{through, 1.6, ground});
+  sheet.shapes.push_back(Line{through, 0.6, colour});
+}
+
 }

@@ -59,6 +59,7 @@ void undo_arrow(Sheet& sheet, Point centre, double size, Colour colour);
 void tick(Sheet& sheet, Point centre, double size, Colour colour);
 void sun(Sheet& sheet, Point centre, double size, Colour colour);
 void moon(Sheet& sheet, Point centre, double size, Colour colour, Colour ground);
+void bell(Sheet& sheet, Point centre, double size, Colour colour, Colour ground, bool rings);
 void chevron(Sheet& sheet, Point centre, double size, Colour colour, bool to_the_right);
 void caution_sign(Sheet& sheet, Point centre, double size);
 

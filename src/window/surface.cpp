@@ -30,6 +30,8 @@ void rebuild_font_texture() {
   ImGui_ImplOpenGL3_DestroyDeviceObjects();
 } // the next frame makes them
 
+bool text_is_typed() { return ImGui::GetIO().WantTextInput; }
+
 bool input_waits() { return ImGui::GetCurrentContext()->InputEventsQueue.Size > 0; }
 
 void draw_frame(Extent size, Colour clear) {

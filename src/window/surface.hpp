@@ -26,6 +26,7 @@ void rebuild_font_texture();
 
 // ImGui deals one click out over several frames: true while it holds back some of what came.
 bool input_waits();
+bool text_is_typed(); // a text field has the keys
 
 // Who draws, as GL names it; "llvmpipe ..." is software.
 std::string renderer();

@@ -13,6 +13,45 @@
 
 namespace window {
 
+namespace {
+
+struct Named {
+  int key;
+  const char* name;
+};
+constexpr Named named_keys[] = {{GLFW_KEY_SPACE, "Space"},
+                                {GLFW_KEY_ENTER, "Enter"},
+                                {GLFW_KEY_KP_ENTER, "Enter"},
+                                {GLFW_KEY_ESCAPE, "Escape"},
+                                {GLFW_KEY_BACKSPACE, "Backspace"},
+                                {GLFW_KEY_TAB, "Tab"},
+                                {GLFW_KEY_LEFT, "Left"},
+                                {GLFW_KEY_RIGHT, "Right"},
+                                {GLFW_KEY_UP, "Up"},
+                                {GLFW_KEY_DOWN, "Down"},
+                                {GLFW_KEY_PAGE_UP, "Page Up"},
+                                {GLFW_KEY_PAGE_DOWN, "Page Down"},
+                                {GLFW_KEY_HOME, "Home"},
+                                {GLFW_KEY_END, "End"},
+                                {GLFW_KEY_INSERT, "Insert"},
+                                {GLFW_KEY_DELETE, "Delete"},
+                                {GLFW_KEY_LEFT_SHIFT, "Shift"},
+                                {GLFW_KEY_RIGHT_SHIFT, "Right Shift"},
+                                {GLFW_KEY_LEFT_CONTROL, "Ctrl"},
+                                {GLFW_KEY_RIGHT_CONTROL, "Right Ctrl"},
+                                {GLFW_KEY_LEFT_ALT, "Alt"},
+                                {GLFW_KEY_RIGHT_ALT, "Right Alt"}};
+
+std::string key_name(int key, int code) {
+  for (const Named& named : named_keys)
+    if (named.key == key) return named.name;
+  if (key >= GLFW_KEY_F1 && key <= GLFW_KEY_F25) return "F" + std::to_string(key - GLFW_KEY_F1 + 1);
+  if (const char* types = glfwGetKeyName(key, code)) return types;
+  return "key " + std::to_string(code);
+}
+
+}
+
 struct Window::State {
   GLFWwindow* handle = nullptr;
   bool drawing = false;
@@ -77,8 +116,9 @@ void Window::State::install_callbacks(GLFWwindow* handle) {
   glfwSetCursorPosCallback(handle, moved);
   glfwSetMouseButtonCallback(handle, pressed);
   glfwSetWindowFocusCallback(handle, focused);
-  glfwSetKeyCallback(handle, [](GLFWwindow* of_window, int key, int, int action, int) {
-    if (action != GLFW_REPEAT) of(of_window).events.push_back(Key{key, action == GLFW_PRESS});
+  glfwSetKeyCallback(handle, [](GLFWwindow* of_window, int key, int code, int action, int) {
+    if (action != GLFW_REPEAT)
+      of(of_window).events.push_back(Key{key_name(key, code), action == GLFW_PRESS});
   });
   glfwSetCharCallback(handle, [](GLFWwindow* of_window, unsigned code) {
     of(of_window).events.push_back(Character{code});
@@ -197,6 +237,12 @@ std::optional<double> Window::px_per_mm() const {
   const double ratio = static_cast<double>(mode->width) / w;
   // From a large television to the densest telephone; outside, the report is a fault.
   return ratio >= 1 && ratio <= 35 ? std::optional(ratio) : std::nullopt;
+}
+
+std::string Window::monitor() const {
+  GLFWmonitor* monitor = monitor_under(state->handle);
+  const char* name = monitor ? glfwGetMonitorName(monitor) : nullptr;
+  return name ? name : "";
 }
 
 void Window::begin_frame() {

@@ -28,8 +28,8 @@ struct Pointer {
   } phase = down;
   double x = 0, y = 0; // pixels from the top left corner
 };
-struct Key {    // ImGui has it already; a held key comes once
-  int code = 0; // GLFW's number
+struct Key {        // ImGui has it already; a held key comes once
+  std::string name; // what it types here ("b", "5"), or "Space", "Page Down", "F5"
   bool down = false;
 };
 struct Character {        // ImGui has it already
@@ -80,6 +80,7 @@ public:
   // Of the monitor under the middle of the window, as the system reports it, which is often wrong;
   // absent where it reports nothing that can be.
   std::optional<double> px_per_mm() const;
+  std::string monitor() const; // the name of that one; empty where there is none
 
   void begin_frame(); // from here on ImGui may be drawn with
   void end_frame(Colour clear);

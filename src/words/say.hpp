@@ -138,6 +138,28 @@ enum class Say {
   tab_plan,
   tab_slab,
   tab_book,
+  tablet_unreadable,
+  file_not_kept,
+  tablet_keys,
+  tablet_size,
+  display_small,
+  card_hold,
+  card_fit,
+  card_smaller,
+  card_larger,
+  card_much_smaller,
+  card_much_larger,
+  hand_left,
+  hand_right,
+  motion_on,
+  motion_off,
+  key_binder,
+  key_water,
+  key_honey,
+  key_undo,
+  key_pass,
+  key_none,
+  key_press_now,
   wipe_glass,
   wiping_hold,
   // pads of the slab
@@ -453,6 +475,17 @@ enum class Say {
 
 // The sentence with {0}, {1} ... where the arguments go.
 std::string_view pattern(Say id);
+
+enum class Language { english, pseudo };
+
+// What say() speaks from now on, English until then. For the start of a program, before any other
+// thread speaks.
+void say_in(Language language);
+
+// English as another language might look: about 30 % longer, with marks on its letters, the slots
+// as they are. It shows what would not fit or has no glyph before there is a translator; nobody is
+// offered it.
+std::string pseudo(std::string_view english);
 
 // The finished sentence. An argument that the pattern does not name is left out.
 std::string say(Say id, const std::vector<std::string>& args = {});

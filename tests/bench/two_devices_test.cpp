@@ -10,13 +10,13 @@ using namespace hands;
 
 namespace {
 
-struct Tablet {
+struct Device {
   Hands hands;
   std::string bytes; // its own file
   std::uint32_t check = 0;
   std::size_t written = 0;
 
-  explicit Tablet(const std::string& session) {
+  explicit Device(const std::string& session) {
     hands.b = start(session, session.substr(0, 4), Display{}, hands.now());
     hands.ids = static_cast<std::uint32_t>(session[0]) << 24;
     hands.give(Loaded{});
@@ -33,7 +33,7 @@ struct Tablet {
   std::string name() const { return "a-" + hands.b.sitting.session + ".jsonl"; }
 
   // Of the other's file everything but the last bytes.
-  void see(const Tablet& other, std::size_t but = 0) {
+  void see(const Device& other, std::size_t but = 0) {
     const std::string_view seen(other.bytes.data(),
                                 other.bytes.size() - std::min(but, other.bytes.size()));
     session::Joined joined = session::join({session::read_file(other.name(), seen)});
@@ -49,7 +49,7 @@ struct Tablet {
 };
 
 struct Two {
-  Tablet first{"c41e08d50001"}, second{"d52f19e60002"};
+  Device first{"c41e08d50001"}, second{"d52f19e60002"};
   std::string id;
 
   Two() {
@@ -65,7 +65,7 @@ struct Two {
 
   // One moment for both.
   void pass_ms(std::int64_t ms) {
-    for (Tablet* t : {&first, &second}) t->hands.pass_ms(ms);
+    for (Device* t : {&first, &second}) t->hands.pass_ms(ms);
   }
 };
 
@@ -88,8 +88,8 @@ TEST_CASE("every interleaving of four drops here and four there is one batch of 
     if (__builtin_popcount(order) != 4) continue;
     Two two;
     for (unsigned i = 0; i < 8; ++i) {
-      Tablet& hand = order >> i & 1 ? two.first : two.second;
-      Tablet& other = order >> i & 1 ? two.second : two.first;
+      Device& hand = order >> i & 1 ? two.first : two.second;
+      Device& other = order >> i & 1 ? two.second : two.first;
       if (i % 3 == 0) other.see(hand);
       if (i % 3 == 1) hand.see(other, i * 37); // torn anywhere
       hand.tap("add gum_12");
@@ -120,7 +120,7 @@ TEST_CASE(
   two.second.see(two.first); // a copy of the same
   CHECK_FALSE(two.second.hands.b.notice.error);
 
-  Tablet third("e63f2af70003");
+  Device third("e63f2af70003");
   third.hands.begin();
   third.write();
   two.second.see(third);

@@ -1,0 +1,48 @@
+#include "bench/keys.hpp"
+#include "bench/layout_of.hpp"
+
+namespace bench {
+
+namespace {
+
+constexpr double row_mm = 12;  // the least a clean thumb needs
+constexpr double left_mm = 92; // the card, and some air around it
+
+void add(Layout& layout, PadKind kind, const Rect& box, std::string arg = "") {
+  layout.pads.push_back({{kind, std::move(arg)}, box});
+}
+
+// The card, what makes it larger and smaller, and above it hand and motion.
+void lay_out_card(Rect area, Layout& layout) {
+  const Grid halves{2, 1, {area.x, area.y, area.w, row_mm}};
+  add(layout, PadKind::hand, halves.cell(0, 0));
+  add(layout, PadKind::motion, halves.cell(1, 0));
+  layout.main = {area.x, area.y + row_mm + gap_mm, area.w, area.h - 2 * (row_mm + gap_mm)};
+  const Grid quarters{4, 1, {area.x, area.bottom() - row_mm, area.w, row_mm}};
+  add(layout, PadKind::card_smaller, quarters.cell(0, 0), "much");
+  add(layout, PadKind::card_smaller, quarters.cell(1, 0));
+  add(layout, PadKind::card_larger, quarters.cell(2, 0));
+  add(layout, PadKind::card_larger, quarters.cell(3, 0), "much");
+}
+
+}
+
+void lay_out_tablet(const Bench& bench, Layout& layout) {
+  const Rect area = slab_grid(bench.display).area;
+  const bool upright = bench.display.upright();
+  const Rect card =
+      upright ? Rect{area.x, area.y, area.w, 108} : Rect{area.x, area.y, left_mm, area.h};
+  lay_out_card(card, layout);
+  Rect keys = upright ? Rect{area.x, card.bottom() + gap_mm, area.w, 0}
+                      : Rect{card.right() + gap_mm, area.y, 0, 0};
+  keys.w = area.right() - keys.x;
+  keys.h = area.bottom() - keys.y;
+  layout.side = {keys.x, keys.y, keys.w, row_mm};
+  keys.y += row_mm + gap_mm;
+  keys.h -= row_mm + gap_mm;
+  const Grid grid{2, 6, keys};
+  for (int i = 0; i < static_cast<int>(bindable.size()); ++i)
+    add(layout, PadKind::bind, grid.cell(i / 6, i % 6), std::string(bindable[i]));
+}
+
+}

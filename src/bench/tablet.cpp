@@ -1,0 +1,61 @@
+#include "bench/tablet.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+
+namespace bench {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr double least = 0.5, most = 2;
+
+bool yes_or(const Json& object, const char* name, bool otherwise) {
+  const auto at = object.find(name);
+  return at != object.end() && at->is_boolean() ? at->get<bool>() : otherwise;
+}
+
+const Json& inner(const Json& object, const char* name) {
+  static const Json nothing = Json::object();
+  const auto at = object.find(name);
+  return at != object.end() && at->is_object() ? *at : nothing;
+}
+
+}
+
+double scale_of(const Tablet& tablet, const std::string& monitor) {
+  const auto at = tablet.scales.find(monitor);
+  return at == tablet.scales.end() ? 1 : at->second;
+}
+
+std::string written(const Tablet& tablet) {
+  Json scales = Json::object(), keys = Json::object();
+  for (const auto& [monitor, scale] : tablet.scales) scales[monitor] = scale;
+  for (const auto& [key, pad] : tablet.keys) keys[key] = name_of(pad);
+  const Json all = {{"hand", tablet.hand == Hand::left ? "left" : "right"},
+                    {"sound", tablet.sound},
+                    {"motion", tablet.motion},
+                    {"scales", scales},
+                    {"keys", keys}};
+  return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+words::Result<Tablet> read_tablet(std::string_view text) {
+  const Json all = Json::parse(text, nullptr, false);
+  if (!all.is_object()) return words::failure(words::Say::tablet_unreadable);
+  Tablet tablet;
+  tablet.hand = all.value("hand", Json()) == "right" ? Hand::right : Hand::left;
+  tablet.sound = yes_or(all, "sound", true);
+  tablet.motion = yes_or(all, "motion", true);
+  for (const auto& [monitor, scale] : inner(all, "scales").items())
+    if (scale.is_number() && scale >= least && scale <= most)
+      tablet.scales[monitor] = scale.get<double>();
+  for (const auto& [key, name] : inner(all, "keys").items())
+    if (const auto pad = name.is_string() ? pad_named(name.get<std::string>()) : std::nullopt)
+      tablet.keys[key] = *pad;
+  return tablet;
+}
+
+}
