@@ -1,6 +1,7 @@
 #include "bench/act.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/ghost.hpp"
 #include "bench/record.hpp"
 
 namespace bench {
@@ -49,6 +50,7 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   bench.plan.search.clear();
   bench.amount = {};
   refold(bench, now);
+  bench.ghost = ghost_of(bench, *bench.folded);
   go_to(bench, Screen::slab);
 }
 
@@ -70,6 +72,7 @@ void take_up(Bench& bench, const Now& now, Effects& effects) {
       }
   bench.amount = {};
   refold(bench, now);
+  bench.ghost = ghost_of(bench, *bench.folded);
   go_to(bench, Screen::slab);
 }
 

@@ -137,6 +137,13 @@ struct Keys {
   std::optional<Release> last_up;
 };
 
+// The marker on its way from where it was to where an addition has brought it.
+struct Glide {
+  double from = 0; // flow
+  std::int64_t since_ms = 0;
+};
+inline constexpr std::int64_t glide_ms = 120;
+
 // What a number on the number pad is for.
 struct NumberEntry {
   PadId target; // add CARD, bottle_of CARD, weigh, celsius or humidity
@@ -189,6 +196,7 @@ struct Bench {
   Tablet tablet;
   Touch touch;
   Keys keys;
+  std::optional<Glide> glide;
   Notice notice;
   PlanState plan;
   BookState book;
@@ -203,10 +211,11 @@ struct Bench {
   Sitting sitting;
   Saving saving;
 
-  std::string batch;                    // on the slab; empty: none
-  std::optional<session::Batch> folded; // that batch as of the last step
-  std::vector<std::string> batches;     // all, oldest first
-  session::Lessons lessons;             // what batches taught of this bench's drying
+  std::string batch;                      // on the slab; empty: none
+  std::optional<session::Batch> folded;   // that batch as of the last step
+  std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
+  std::vector<std::string> batches;       // all, oldest first
+  session::Lessons lessons;               // what batches taught of this bench's drying
 };
 
 // An empty bench with the shelf that ships: one session, not yet begun on disk.

@@ -18,9 +18,20 @@ constexpr std::int64_t notice_ms = 4000;
 constexpr std::int64_t drying_ms = 20000; // how often an untouched slab is folded again
 constexpr std::int64_t holding_ms = 100;  // while the unlocking pad is held
 
+constexpr std::int64_t frame_ms = 16; // while the marker glides
+
+std::optional<double> flow_of(const Bench& bench) {
+  if (!bench.folded || !bench.folded->standing.flow_now) return std::nullopt;
+  return bench.folded->standing.flow_now->value;
+}
+
 void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (!pad_of(layout(bench), pad)) return;
+  const std::string batch = bench.batch;
+  const auto before = flow_of(bench);
   act(bench, pad, now, effects);
+  const bool moved = before && batch == bench.batch && flow_of(bench) && flow_of(bench) != before;
+  if (moved && *before > 0 && bench.tablet.motion) bench.glide = {*before, now.run_ms};
 }
 
 // A pointer that merely passes over the glass changes nothing.
@@ -126,6 +137,7 @@ void ticked(Bench& bench, const Now& now) {
     bench.touch.press.reset();
   }
   if (now.run_ms >= bench.notice.until_ms) bench.notice = {};
+  if (bench.glide && now.run_ms - bench.glide->since_ms >= glide_ms) bench.glide.reset();
 }
 
 void handle(Bench& bench, Input& input, const Now& now, Effects& effects) {
@@ -159,6 +171,7 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
     sooner(now.run_ms + holding_ms);
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
   if (bench.screen != Screen::slab || !bench.folded) return wake;
+  if (bench.glide) sooner(now.run_ms + frame_ms);
   if (const session::Pass* pass = running(*bench.folded)) {
     const auto since = static_cast<std::int64_t>((bench.folded->clock - pass->start) * 1000);
     sooner(next_whole(now.run_ms - since, now.run_ms, 1000));

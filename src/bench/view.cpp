@@ -9,6 +9,7 @@
 #include "paint/today.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace bench {
 
@@ -94,6 +95,14 @@ std::optional<double> unlocking(const Bench& bench, const Now& now) {
   return std::clamp(held / unlock_ms, 0.0, 1.0);
 }
 
+// Slower towards the end, in what the axis shows: the logarithm.
+double gliding(const Glide& glide, double to, const Now& now) {
+  const double t =
+      std::clamp(static_cast<double>(now.run_ms - glide.since_ms) / glide_ms, 0.0, 1.0);
+  const double still = (1 - t) * (1 - t);
+  return to * std::pow(glide.from / to, still);
+}
+
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
   v.middle = bench.middle;
@@ -114,7 +123,9 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.trail = trail_view(batch);
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;
+  v.trail.ghost = bench.ghost;
   v.trail.landing = landing(bench, batch);
+  if (bench.glide && v.trail.now) v.trail.now = gliding(*bench.glide, *v.trail.now, now);
   v.ratio = batch.standing.binder_ratio;
   const Measures measures = measures_of_binder(bench);
   v.ratio_decimals =

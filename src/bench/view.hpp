@@ -41,6 +41,7 @@ struct TrailMark { // a flag on the trail
 
 struct TrailView {
   std::vector<session::TrailPoint> points;
+  std::vector<session::TrailPoint> ghost; // of the last good batch, by its own clock
   std::vector<TrailMark> marks;
   std::vector<session::Pass> passes;
   std::optional<paint::Band> band; // today's notes counted in

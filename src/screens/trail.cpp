@@ -16,6 +16,7 @@ namespace {
 
 constexpr double marker_mm = 2.0; // radius of what is now and of what comes next
 constexpr double line_mm = 0.85;
+constexpr double ghost_mm = 0.5;
 constexpr double edge_mm = 4; // from the panel's edge to the scale's ends
 
 struct Plot {
@@ -127,11 +128,7 @@ struct MarkShape {
   Sheet& sheet;
   Point at;
   double size;
-  void operator()(session::Feel feel) const {
-    const Rect box{at.x - size / 2, at.y - size / 2, size, size};
-    sheet.shapes.push_back(
-        Box{box, size * 0.2, feel_colour(sheet.theme, feel), sheet.theme.ink, 0.34});
-  }
+  void operator()(session::Feel feel) const { feel_sign(sheet, at, size, feel); }
   void operator()(session::Specks specks) const {
     sheet.shapes.push_back(Disc{at, size * 0.52, sheet.theme.slab, sheet.theme.ink, 0.34});
     const int count = specks == session::Specks::many ? 3 : specks == session::Specks::few ? 1 : 0;
@@ -162,6 +159,8 @@ Taken taken_of(const Plot& p, const std::vector<std::vector<Point>>& pieces) {
     if (i > 0) line(pieces[i - 1].back(), pieces[i].front());
     for (std::size_t j = 1; j < pieces[i].size(); ++j) line(pieces[i][j - 1], pieces[i][j]);
   }
+  for (const auto& piece : ghost_pieces(p.trail, p.flow, p.time))
+    for (std::size_t j = 1; j < piece.size(); ++j) line(piece[j - 1], piece[j]);
   if (p.trail.band) {
     const auto [low, high] = band_edges(*p.trail.band);
     for (const double edge : {low, high})
@@ -188,6 +187,10 @@ void draw_flags(Sheet& sheet, const Plot& p, Taken taken) {
   for (std::size_t i = flags.size(); i-- > 0;)
     std::visit(MarkShape{sheet, flags[i].at, size}, marks[i]->what);
   for (std::size_t i = 0; i < flags.size(); ++i)
+    if (places[i] && places[i]->leader)
+      sheet.shapes.push_back(
+          Line{{places[i]->leader->a, places[i]->leader->b}, 0.25, sheet.theme.quiet, 0});
+  for (std::size_t i = 0; i < flags.size(); ++i)
     if (places[i])
       sheet.shapes.push_back(Text{places[i]->at, Anchor::left, p.cap, false, sheet.theme.ink,
                                   flags[i].words, places[i]->box.w});
@@ -202,8 +205,10 @@ void draw_now(Sheet& sheet, const Plot& p) {
     sheet.shapes.push_back(Disc{{p.flow.x(flow), y}, marker_mm, clear, colour, thick});
   };
   if (p.trail.next && !p.trail.landing) {
-    ring(*p.trail.next, t.right_ink, 0.6);
-    const double from = x + marker_mm, to = p.flow.x(*p.trail.next) - marker_mm;
+    const double there = p.flow.x(*p.trail.next);
+    const bool on_scale = there <= p.inside.right();
+    if (on_scale) ring(*p.trail.next, t.right_ink, 0.6);
+    const double from = x + marker_mm, to = on_scale ? there - marker_mm : p.inside.right();
     if (to - from > 1.2) {
       sheet.shapes.push_back(Line{{{from, y}, {to - 0.5, y}}, 0.5, t.right_ink, 0});
       chevron(sheet, {to - 0.7, y}, 2.2, t.right_ink, true);
@@ -240,6 +245,7 @@ void draw_gathered(Sheet& sheet, const Plot& p, Taken& taken) {
 }
 
 void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, double cap_mm) {
+  const Theme& t = sheet.theme;
   panel(sheet, area);
   const Plot p = plot_of(area, trail, cap_mm);
   draw_band(sheet, p);
@@ -248,8 +254,10 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   if (trail.points.empty())
     labels(sheet, p.inside, plain(sheet.theme),
            {{say(Say::trail_empty), {cap_mm, false, cap_mm}, true, 3}});
-  const auto pieces = trail_pieces(trail, p.flow, p.time);
+  const auto pieces = trail_pieces(trail.points, p.flow, p.time);
   sheet.shapes.push_back(Clip{{p.inside.x - 2, p.inside.y, p.inside.w + 4, p.inside.h}});
+  for (const auto& piece : ghost_pieces(trail, p.flow, p.time))
+    sheet.shapes.push_back(Line{piece, ghost_mm, t.rule, 0});
   draw_pieces(sheet, pieces);
   sheet.shapes.push_back(Clip{});
   draw_stages(sheet, p);

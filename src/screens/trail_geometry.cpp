@@ -160,15 +160,24 @@ bool overlap(const Rect& a, const Rect& b) {
   return a.x < b.right() && b.x < a.right() && a.y < b.bottom() && b.y < a.bottom();
 }
 
-std::vector<std::vector<Point>> trail_pieces(const bench::TrailView& trail, const FlowScale& flow,
-                                             const TimeScale& time) {
+std::vector<std::vector<Point>> trail_pieces(const std::vector<session::TrailPoint>& points,
+                                             const FlowScale& flow, const TimeScale& time) {
   std::vector<std::vector<Point>> pieces;
-  for (const auto& point : trail.points) {
+  for (const auto& point : points) {
     if (!std::isfinite(point.flow)) continue;
     if (pieces.empty() || point.after_gap) pieces.emplace_back();
     pieces.back().push_back({flow.x(point.flow), time.y(point.clock)});
   }
   return pieces;
+}
+
+std::vector<std::vector<Point>> ghost_pieces(const bench::TrailView& trail, const FlowScale& flow,
+                                             const TimeScale& time) {
+  std::vector<session::TrailPoint> shown;
+  for (const auto& point : trail.ghost)
+    if (point.clock >= trail.from && point.clock <= std::max(trail.to, trail.from + 120))
+      shown.push_back(point);
+  return trail_pieces(shown, flow, time);
 }
 
 namespace {
@@ -183,7 +192,24 @@ Placed placed(const Flag& flag, Side side, double down, double cap_mm) {
                                          : flag.at.x - width / 2;
   const double baseline = flag.at.y + cap_mm / 2 + down;
   return {{x - air, baseline - cap_mm - air, width + 2 * air, cap_mm * 1.3 + 2 * air},
-          {x, baseline}};
+          {x, baseline},
+          std::nullopt};
+}
+
+// The end of the words that is nearest to the mark, and the mark's own edge.
+Placed led(Placed place, const Flag& flag) {
+  const Rect& box = place.box;
+  const Point from{flag.at.x < box.x ? box.x : box.right(), box.centre().y};
+  const double dx = flag.at.x - from.x, dy = flag.at.y - from.y;
+  const double length = std::hypot(dx, dy), share = 1 - flag.size / 2 / length;
+  place.leader = Segment{from, {from.x + dx * share, from.y + dy * share}};
+  return place;
+}
+
+// A leader may cross the trail, but neither words nor marks: its own mark it only reaches.
+bool leads(const Placed& place, const Taken& taken) {
+  return std::none_of(taken.boxes.begin(), taken.boxes.end(),
+                      [&](const Rect& other) { return touches(inset(other, 0.2), *place.leader); });
 }
 
 bool free_of(const Rect& box, const Taken& taken) {
@@ -217,6 +243,12 @@ std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, 
       for (const Side side : {Side::left, Side::right}) attempt(side, down);
     for (const double down : {1.8, -1.8})
       for (const Side side : {Side::middle, Side::left, Side::right}) attempt(side, down);
+    for (const double down : {2.6, -2.6, 3.6, -3.6, 4.6, -4.6})
+      for (const Side side : {Side::left, Side::right}) {
+        if (out.back()) break;
+        const Placed place = led(placed(flag, side, down * cap_mm, cap_mm), flag);
+        if (free_of(place.box, taken) && leads(place, taken)) out.back() = place;
+      }
     if (out.back()) taken.boxes.push_back(out.back()->box);
   }
   return out;

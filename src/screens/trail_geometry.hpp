@@ -53,8 +53,12 @@ struct Segment {
 bool touches(const Rect& rect, const Segment& segment); // ends and touching count
 bool overlap(const Rect& a, const Rect& b);
 
-// The lines of the trail, cut where nobody was there; the last pieces between cuts.
-std::vector<std::vector<Point>> trail_pieces(const bench::TrailView& trail, const FlowScale& flow,
+// The lines of a trail, cut where nobody was there; the last pieces between cuts.
+std::vector<std::vector<Point>> trail_pieces(const std::vector<session::TrailPoint>& points,
+                                             const FlowScale& flow, const TimeScale& time);
+
+// A ghost's lines, as far as the time that is shown reaches.
+std::vector<std::vector<Point>> ghost_pieces(const bench::TrailView& trail, const FlowScale& flow,
                                              const TimeScale& time);
 
 struct Flag {
@@ -63,16 +67,18 @@ struct Flag {
   std::string words;
 };
 struct Placed {
-  Rect box; // what the words cover, with a little air
-  Point at; // baseline, left end
+  Rect box;                      // what the words cover, with a little air
+  Point at;                      // baseline, left end
+  std::optional<Segment> leader; // from the words to the mark, where they stand apart
 };
 struct Taken {
   std::vector<Segment> lines; // must not be touched
   std::vector<Rect> boxes;    // must not be covered
   Rect within;
 };
-// For each flag where its words can stand without touching anything; absent where there is no
-// such place. Earlier flags choose first, and none covers another's mark.
+// For each flag where its words can stand without touching anything: beside its mark, or further
+// off on a leader; absent where there is no such place. Earlier flags choose first, and none covers
+// another's mark.
 std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, Taken taken,
                                                 double cap_mm);
 

@@ -82,15 +82,15 @@ TEST_CASE("time runs evenly on the slab; in the book a gap is short") {
   CHECK(book.y(100000) - book.y(100) == doctest::Approx(gap_in_time_mm));
   CHECK(book.y(100) == doctest::Approx(43)); // (90 - 4) / 2
   CHECK(book.y(100100) == doctest::Approx(90));
-  CHECK(trail_pieces(trail, {}, book).size() == 2);
+  CHECK(trail_pieces(trail.points, {}, book).size() == 2);
 }
 
 TEST_CASE("an empty trail has a scale, and no point is not a point") {
   bench::TrailView none;
   CHECK(std::isfinite(time_scale(none, 0, 90).y(10)));
-  CHECK(trail_pieces(none, {}, time_scale(none, 0, 90)).empty());
+  CHECK(trail_pieces(none.points, {}, time_scale(none, 0, 90)).empty());
   none.points = {{1, std::numeric_limits<double>::quiet_NaN(), false}};
-  CHECK(trail_pieces(none, {}, time_scale(none, 0, 90)).empty());
+  CHECK(trail_pieces(none.points, {}, time_scale(none, 0, 90)).empty());
 }
 
 TEST_CASE("the band is strongest at its middle, falls to both sides and ends in nothing") {
@@ -138,6 +138,35 @@ TEST_CASE("words of a flag stand on the free side, or are left out") {
   CHECK(place->box.x > 50);
   taken.lines.push_back({{55, 0}, {55, 100}});
   CHECK_FALSE(place_labels({flag}, taken, 2.9)[0]);
+}
+
+TEST_CASE("a crowded mark's words stand apart, on a leader that crosses no other mark") {
+  Taken taken;
+  taken.within = {0, 0, 100, 100};
+  for (double y = 40; y <= 60; y += 4) { // words all around it
+    taken.boxes.push_back({20, y - 2, 26, 3.9});
+    taken.boxes.push_back({54, y - 2, 26, 3.9});
+  }
+  const Flag flag{{50, 50}, 3, "right"};
+  const auto place = place_labels({flag}, taken, 2.9)[0];
+  REQUIRE(place);
+  REQUIRE(place->leader);
+  CHECK(std::hypot(place->leader->b.x - 50, place->leader->b.y - 50) == doctest::Approx(1.5));
+  for (const Rect& box : taken.boxes) {
+    CHECK_FALSE(overlap(place->box, box));
+    CHECK_FALSE(touches(bench::inset(box, 0.2), *place->leader));
+  }
+}
+
+TEST_CASE("a ghost is drawn as far as the time that is shown, and cut where nobody was there") {
+  bench::TrailView trail;
+  trail.to = 600;
+  trail.ghost = {
+      {0, 1, false}, {300, 1.5, false}, {400, 1.4, true}, {500, 2, false}, {900, 2, false}};
+  const auto pieces = ghost_pieces(trail, {}, time_scale(trail, 0, 90));
+  REQUIRE(pieces.size() == 2);
+  CHECK(pieces[0].size() == 2);
+  CHECK(pieces[1].size() == 2);
 }
 
 TEST_CASE("on every display no word of the trail touches a line of it") {

@@ -1,0 +1,45 @@
+#include "bench/ghost.hpp"
+
+#include "bench/record.hpp"
+
+#include <algorithm>
+#include <set>
+
+namespace bench {
+
+namespace {
+
+constexpr std::size_t most_tried = 30; // each has to be folded
+
+std::set<std::string> pigments_of(const session::Batch& batch) {
+  std::set<std::string> ids;
+  for (const auto& [id, card] : batch.cards)
+    if (card.is_a == session::CardKind::pigment) ids.insert(id);
+  return ids;
+}
+
+bool ended_right(const session::Batch& batch) {
+  if (batch.progress == session::Progress::open || batch.newer || batch.damaged) return false;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
+    if (const auto* felt = std::get_if<session::Felt>(&e->event); felt && !e->withdrawn)
+      return felt->as == session::Feel::right;
+  return false;
+}
+
+}
+
+std::vector<session::TrailPoint> ghost_of(const Bench& bench, const session::Batch& batch) {
+  const auto wanted = pigments_of(batch);
+  std::size_t tried = 0;
+  for (auto id = bench.batches.rbegin(); id != bench.batches.rend() && tried < most_tried; ++id) {
+    if (*id == batch.id) continue;
+    ++tried;
+    const auto other = session::fold(logs_about(bench, *id), *id, std::nullopt, bench.lessons);
+    if (other && other->opened_at <= batch.opened_at && pigments_of(*other) == wanted &&
+        ended_right(*other))
+      return other->trail;
+  }
+  return {};
+}
+
+}

@@ -1,0 +1,12 @@
+// The last good batch of the same paint, to lie under today's trail.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+// Where the last batch of the same pigments went that left the slab feeling right; nothing where
+// there is none among the latest few.
+std::vector<session::TrailPoint> ghost_of(const Bench& bench, const session::Batch& batch);
+
+}
