@@ -35,7 +35,7 @@ void draw_glow(Sheet& sheet) {
   Rect all = strip;
   for (const bench::Pad& pad : sheet.view.layout.pads) all.h = std::max(all.h, pad.box.bottom());
   all.h += bench::margin_mm + 1;
-  sheet.shapes.push_back(Box{all, 0, sheet.theme.runny, clear, 0});
+  sheet.shapes.push_back(Box{all, 0, sheet.theme.right_ink, clear, 0});
 }
 
 }

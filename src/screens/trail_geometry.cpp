@@ -184,8 +184,9 @@ namespace {
 
 enum class Side { left, right, middle };
 
-Placed placed(const Flag& flag, Side side, double down, double cap_mm) {
-  const double air = 0.7, off = flag.size / 2 + 2.1;
+// `down` below its mark, `out` further to the side than beside it.
+Placed placed(const Flag& flag, Side side, double down, double out, double cap_mm) {
+  const double air = 0.7, off = flag.size / 2 + 2.1 + out;
   const double width = width_mm(flag.words, cap_mm, false);
   const double x = side == Side::left    ? flag.at.x - off - width
                    : side == Side::right ? flag.at.x + off
@@ -234,7 +235,7 @@ std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, 
     out.emplace_back();
     const auto attempt = [&](Side side, double caps_down) {
       if (out.back()) return;
-      const Placed place = placed(flag, side, caps_down * cap_mm, cap_mm);
+      const Placed place = placed(flag, side, caps_down * cap_mm, 0, cap_mm);
       if (free_of(place.box, taken)) out.back() = place;
     };
     // Beside the mark, left before right since the trail mostly comes from above left; then lower
@@ -243,12 +244,14 @@ std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, 
       for (const Side side : {Side::left, Side::right}) attempt(side, down);
     for (const double down : {1.8, -1.8})
       for (const Side side : {Side::middle, Side::left, Side::right}) attempt(side, down);
-    for (const double down : {2.6, -2.6, 3.6, -3.6, 4.6, -4.6})
-      for (const Side side : {Side::left, Side::right}) {
-        if (out.back()) break;
-        const Placed place = led(placed(flag, side, down * cap_mm, cap_mm), flag);
-        if (free_of(place.box, taken) && leads(place, taken)) out.back() = place;
-      }
+    const auto attempt_led = [&](Side side, double caps_down, double away_mm) {
+      if (out.back()) return;
+      const Placed place = led(placed(flag, side, caps_down * cap_mm, away_mm, cap_mm), flag);
+      if (free_of(place.box, taken) && leads(place, taken)) out.back() = place;
+    };
+    for (const double away : {0.0, 7.0, 14.0, 21.0, 28.0})
+      for (const double down : {0.0, 2.6, -2.6, 3.6, -3.6, 4.6, -4.6})
+        for (const Side side : {Side::left, Side::right}) attempt_led(side, down, away);
     if (out.back()) taken.boxes.push_back(out.back()->box);
   }
   return out;

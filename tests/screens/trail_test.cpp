@@ -137,13 +137,15 @@ TEST_CASE("words of a flag stand on the free side, or are left out") {
   REQUIRE(place);
   CHECK(place->box.x > 50);
   taken.lines.push_back({{55, 0}, {55, 100}});
+  CHECK(place_labels({flag}, taken, 2.9)[0]->leader);
+  taken.within = {40, 40, 20, 20};
   CHECK_FALSE(place_labels({flag}, taken, 2.9)[0]);
 }
 
 TEST_CASE("a crowded mark's words stand apart, on a leader that crosses no other mark") {
   Taken taken;
   taken.within = {0, 0, 100, 100};
-  for (double y = 40; y <= 60; y += 4) { // words all around it
+  for (double y = 42; y <= 58; y += 4) { // words all around it
     taken.boxes.push_back({20, y - 2, 26, 3.9});
     taken.boxes.push_back({54, y - 2, 26, 3.9});
   }
