@@ -32,8 +32,9 @@ public:
       : window_(window), driver_(driver), options_(options), reported_px_per_mm_(px_per_mm),
         px_per_mm_(px_per_mm) {}
 
-  // Until the window is closed and all is saved, or cannot be, or 5 s have passed.
-  void run();
+  // Until the window is closed and all is saved, or cannot be, or 5 s have passed. How many frames
+  // were drawn since it was ready.
+  std::uint64_t run();
 
 private:
   void take(const window::Event& event, std::uint64_t poll, const bench::Now& now);
@@ -57,12 +58,13 @@ private:
   bool stale_ = true;                    // the window shows something else than the bench
   std::optional<std::int64_t> leaving_until_;
   bool said_ready_ = false;
+  std::uint64_t drawn_ = 0;
   std::optional<std::uint64_t> said_saved_;
 };
 
 // Every turn takes all that is in the queue and draws at most once, so a press shows in the first
 // frame after it came. Without events and without a due Tick the loop sleeps.
-void Loop::run() {
+std::uint64_t Loop::run() {
   bench::Now now = commands::real_now();
   fit_display(now);
   while (!may_end(now)) {
@@ -76,6 +78,7 @@ void Loop::run() {
     if (stale_ || settling_ > 0) draw(now);
     report();
   }
+  return drawn_;
 }
 
 void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now& now) {
@@ -151,6 +154,7 @@ std::optional<double> Loop::patience(const bench::Now& now) const {
 
 void Loop::draw(const bench::Now& now) {
   stale_ = false;
+  drawn_ += said_ready_;
   settling_ = std::max(settling_ - 1, 0);
   if (window_.size() == window::Extent{}) return; // minimised; an Exposed will come
   const bench::View view = bench::view(driver_.bench(), now);
@@ -178,7 +182,8 @@ void Loop::report() {
 
 std::string behind(const std::string& sentence) { return sentence.empty() ? "" : " " + sentence; }
 
-int farewell(const commands::Driver& driver, const commands::Setup& setup, bool report) {
+int farewell(const commands::Driver& driver, const commands::Setup& setup, bool report,
+             std::uint64_t drawn) {
   for (const std::string& sentence : driver.came_home())
     std::fprintf(stderr, "slabside: %s\n", sentence.c_str());
   const std::size_t unsaved = driver.unsaved();
@@ -188,7 +193,7 @@ int farewell(const commands::Driver& driver, const commands::Setup& setup, bool 
   else if (driver.adrift())
     complain(Say::play_adrift, {setup.adrift.string()});
   if (report && unsaved > 0) std::printf("unsaved %zu\n", unsaved);
-  if (report) std::puts("closed");
+  if (report) std::printf("closed\ndrawn %llu\n", static_cast<unsigned long long>(drawn));
   std::fflush(stdout);
   return unsaved > 0 ? 1 : 0;
 }
@@ -235,9 +240,9 @@ int run_window(const WindowOptions& options) {
   saving = &driver;
   if (options.night) driver.feed(bench::Tap{{bench::PadKind::night, ""}}, now);
 
-  Loop(*window, driver, options, px_per_mm).run();
+  const std::uint64_t drawn = Loop(*window, driver, options, px_per_mm).run();
   saving = nullptr;
-  return farewell(driver, setup, options.report);
+  return farewell(driver, setup, options.report, drawn);
 }
 
 }

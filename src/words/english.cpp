@@ -195,7 +195,7 @@ std::string_view pattern(Say id) {
   case Say::tab_book: return "Book";
   case Say::tablet_unreadable: return "What was kept of this tablet cannot be read: it starts afresh.";
   case Say::file_not_kept: return "{0} could not be kept: {1}.";
-  case Say::tablet_keys: return "Tap what a key or pedal shall do, then press it";
+  case Say::tablet_keys: return "Tap what a key or pedal should do, then press it";
   case Say::tablet_size: return "this display is taken for {0} × {1} mm";
   case Say::display_small: return "This display is small: its pads are smaller than they should be.";
   case Say::card_hold: return "hold a bank card here";

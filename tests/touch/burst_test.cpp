@@ -99,7 +99,7 @@ TEST_CASE("a burst on a disk that answers, and on one that never does") {
   CHECK_FALSE(hand.reported());
   CHECK(hand.close().number == 1);
   const std::string count = std::to_string(hand.lines.size());
-  CHECK(hand.program.out() == "ready\nunsaved " + count + "\nclosed\n");
+  CHECK(hand.program.out().rfind("ready\nunsaved " + count + "\nclosed\n", 0) == 0);
   CHECK_MESSAGE(hand.program.err().find(count) != std::string::npos, hand.program.err());
   CHECK(home.files().empty());
 }

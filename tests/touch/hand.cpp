@@ -169,6 +169,20 @@ void Hand::write(const std::string& field, const std::string& text) {
   keep_picture("written " + field);
 }
 
+void Hand::key(const std::string& name, std::uint32_t keysym) {
+  CAPTURE(name);
+  rest_after("key " + name);
+  glass_.key(keysym, true);
+  seen();
+  glass_.key(keysym, false);
+  feed(bench::Key{name, true, commands::real_now().run_ms, ++keys_});
+  feed(bench::Key{name, false, commands::real_now().run_ms, ++keys_});
+  seen();
+  last_seen_ = Steady::now();
+  if (saves) saved();
+  keep_picture("key " + name);
+}
+
 // That it is unlocked shows where the pads come back.
 void Hand::unlock() {
   constexpr std::int64_t long_enough_ms = 1300; // bench::unlock_ms is 1200

@@ -39,6 +39,7 @@ public:
   void lift(const std::string& pad);    // from that pad, still where it was put down
   void type(const std::string& digits); // on the number pad, and enter
   void write(const std::string& field, const std::string& text); // on the keyboard
+  void key(const std::string& name, std::uint32_t keysym);       // of a pedal, pressed and released
   void unlock(); // holds until the glass is unlocked
 
   // As fast as this: pressed and released after `held`, waiting for nothing.
@@ -73,6 +74,7 @@ private:
   void keep_picture(const std::string& of);
 
   Glass& glass_;
+  std::uint64_t keys_ = 1000; // polls of the mirror
   Look look_;
   Pixel corner_;
   double px_per_mm_;
