@@ -10,7 +10,7 @@ constexpr std::string_view help_text =
 slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
                                  the window, on this studio (else ~/Slabside); size in pixels
                                  (1280x800), and in mm as it is on the real display
-slabside picture plan|slab|book --out FILE.png [--studio DIR] [--batch BATCH] [--at TIME]
+slabside picture plan|slab|book|tablet --out FILE.png [--studio DIR] [--batch BATCH] [--at TIME]
                  [--middle amounts|bottles|specks|troubles|number] [--size WxH] [--mm WxH]
                  [--hand left|right] [--night]
                                  a screen without a window, as it was at a time (else now)
