@@ -1,8 +1,10 @@
 #include "app/window_loop.hpp"
 
 #include "app/frame.hpp"
+#include "app/tones.hpp"
 #include "commands/driver.hpp"
 #include "screens/paint.hpp"
+#include "window/sound.hpp"
 #include "window/window.hpp"
 
 #include <algorithm>
@@ -50,6 +52,7 @@ private:
   window::Window& window_;
   commands::Driver& driver_;
   const WindowOptions& options_;
+  window::Sound sound_;
   double reported_px_per_mm_; // or as --mm has it, before the card corrects it
   double px_per_mm_;
   int settling_ = 0;                     // frames due although the bench has not changed
@@ -74,6 +77,7 @@ std::uint64_t Loop::run() {
     driver_.poll(now);
     if (driver_.wake_at() && now.run_ms >= *driver_.wake_at()) driver_.feed(bench::Tick{}, now);
     if (driver_.bench().tablet.scales != scales_) fit_display(now);
+    for (const bench::Heard heard : driver_.take_heard()) sound_.play(tone_of(heard));
     stale_ = driver_.take_redraw() || stale_;
     if (stale_ || settling_ > 0) draw(now);
     report();

@@ -11,6 +11,7 @@
 #include <functional>
 #include <map>
 #include <set>
+#include <utility>
 #include <variant>
 
 namespace bench {
@@ -80,11 +81,14 @@ using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Rea
 
 // ---- effects
 
+enum class Heard { tap, pigment, binder, water, honey, glycerin, wetting_aid, not_counted, bell };
+
 struct Effects {
   std::vector<session::Line> append;   // to this session's file, in order
   std::optional<std::int64_t> wake_at; // run_ms at which to send a Tick at the latest
   bool redraw = false;                 // the view has changed
   bool keep_tablet = false;            // bench.tablet is another
+  std::vector<Heard> heard;
 };
 
 // ---- the state
@@ -185,6 +189,9 @@ struct Saving {
   std::string stand_in;                   // where lines lie while the studio fails
 };
 
+inline constexpr double pass_target_s = 210; // the middle of 2 to 5 minutes: common practice, no
+                                             // source
+
 struct Bench {
   Display display;
   bool night = false;
@@ -197,6 +204,7 @@ struct Bench {
   Touch touch;
   Keys keys;
   std::optional<Glide> glide;
+  std::pair<std::string, double> rung; // batch and start of the last pass that the bell rang for
   Notice notice;
   PlanState plan;
   BookState book;

@@ -1,6 +1,7 @@
 #include "bench/act.hpp"
 #include "bench/bench.hpp"
 #include "bench/choices.hpp"
+#include "bench/heard.hpp"
 #include "bench/keys.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
@@ -25,8 +26,15 @@ std::optional<double> flow_of(const Bench& bench) {
   return bench.folded->standing.flow_now->value;
 }
 
-void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+// What of a step is heard, beside what it appended.
+struct Ear {
+  std::optional<PadId> tapped;
+  bool not_counted = false;
+};
+
+void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, Ear& ear) {
   if (!pad_of(layout(bench), pad)) return;
+  ear.tapped = pad;
   const std::string batch = bench.batch;
   const auto before = flow_of(bench);
   act(bench, pad, now, effects);
@@ -35,20 +43,22 @@ void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
 }
 
 // A pointer that merely passes over the glass changes nothing.
-void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects) {
+void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects, Ear& ear) {
   const auto before = bench.touch.press;
   const Recognised r = recognise(bench.touch, layout(bench), pointer);
   effects.redraw = bench.touch.press != before || r.tap || r.not_counted;
   if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
   if (bench.touch.press) bench.keys.ring.reset();
-  if (r.tap) tapped(bench, *r.tap, now, effects);
+  if (r.tap) tapped(bench, *r.tap, now, effects, ear);
+  ear.not_counted = r.not_counted.has_value();
 }
 
-void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects) {
+void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, Ear& ear) {
   const KeyMeans means = key_means(bench, key);
   effects.keep_tablet = means.bound;
   if (means.not_counted) bench.notice = {means.not_counted, std::nullopt, now.run_ms + notice_ms};
-  if (means.tap) tapped(bench, *means.tap, now, effects);
+  if (means.tap) tapped(bench, *means.tap, now, effects, ear);
+  ear.not_counted = means.not_counted.has_value();
 }
 
 void typed(Bench& bench, const Text& text, const Now& now) {
@@ -140,10 +150,10 @@ void ticked(Bench& bench, const Now& now) {
   if (bench.glide && now.run_ms - bench.glide->since_ms >= glide_ms) bench.glide.reset();
 }
 
-void handle(Bench& bench, Input& input, const Now& now, Effects& effects) {
-  if (const auto* p = std::get_if<Pointer>(&input)) pointed(bench, *p, now, effects);
-  if (const auto* k = std::get_if<Key>(&input)) keyed(bench, *k, now, effects);
-  if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects);
+void handle(Bench& bench, Input& input, const Now& now, Effects& effects, Ear& ear) {
+  if (const auto* p = std::get_if<Pointer>(&input)) pointed(bench, *p, now, effects, ear);
+  if (const auto* k = std::get_if<Key>(&input)) keyed(bench, *k, now, effects, ear);
+  if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects, ear);
   if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
   if (const auto* r = std::get_if<Reading>(&input)) bench.reading = *r;
   if (auto* l = std::get_if<Loaded>(&input)) loaded(bench, std::move(*l));
@@ -207,8 +217,10 @@ Effects step(Bench& bench, Input input, const Now& now) {
   Effects effects;
   effects.redraw = true;
   notice_clock(bench, now, effects);
-  handle(bench, input, now, effects);
+  Ear ear;
+  handle(bench, input, now, effects, ear);
   if (time_matters(input)) refold(bench, now);
+  effects.heard = heard_of(bench, effects, ear.tapped, ear.not_counted);
   effects.wake_at = wake_at(bench, now);
   return effects;
 }

@@ -15,7 +15,6 @@ namespace bench {
 
 namespace {
 
-constexpr double pass_target_s = 210; // the middle of 2 to 5 minutes: common practice, no source
 constexpr session::Clock slab_window_s = 900;
 
 MaterialView material_view(const Bench& bench, const session::Card& card) {

@@ -68,6 +68,7 @@ void Driver::feed(bench::Input input, const bench::Now& now) {
   journal_->append(std::move(effects.append));
   wake_at_ = effects.wake_at;
   redraw_ = redraw_ || effects.redraw;
+  heard_.insert(heard_.end(), effects.heard.begin(), effects.heard.end());
   if (effects.keep_tablet) keep_tablet(now);
 }
 

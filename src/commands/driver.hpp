@@ -54,6 +54,7 @@ public:
   const bench::Bench& bench() const { return bench_; }
   std::optional<std::int64_t> wake_at() const; // run_ms of the next Tick
   std::optional<std::int64_t> poll_at() const; // run_ms of the next poll(), at the latest
+  std::vector<bench::Heard> take_heard() { return std::exchange(heard_, {}); }
   bool take_redraw() { return std::exchange(redraw_, false); }
   std::optional<std::uint64_t> saved() const { return saved_; }
   std::size_t unsaved() const { return journal_->unsaved(); }
@@ -88,6 +89,7 @@ private:
   std::optional<std::int64_t> retry_at_;
   std::optional<std::uint64_t> saved_;
   std::string last_failure_;
+  std::vector<bench::Heard> heard_;
   bool redraw_ = true;
 };
 

@@ -111,6 +111,7 @@ private:
 
   void feed(const bench::Input& input) {
     driver_->feed(input, clock().now());
+    driver_->take_heard(); // nobody listens to a script
     settle();
     if (how_.onlooker && driver_->take_redraw())
       enough_ = enough_ || !how_.onlooker(driver_->bench(), clock().now());

@@ -1,0 +1,11 @@
+// What each thing that is heard sounds like.
+#pragma once
+
+#include "bench/bench.hpp"
+#include "window/waves.hpp"
+
+namespace app {
+
+window::Tone tone_of(bench::Heard heard);
+
+}

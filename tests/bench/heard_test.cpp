@@ -1,0 +1,76 @@
+#include "hands.hpp"
+
+#include <algorithm>
+
+using namespace hands;
+
+namespace {
+
+std::vector<Heard> of(Hands& h, const std::string& pad) {
+  h.heard.clear();
+  h.tap(pad);
+  return h.heard;
+}
+
+}
+
+TEST_CASE("each material has its own click, a pad that adds nothing another") {
+  Hands h;
+  h.begin();
+  CHECK(of(h, "add gum_12") == std::vector{Heard::binder});
+  CHECK(of(h, "add water") == std::vector{Heard::water});
+  CHECK(of(h, "add honey_11") == std::vector{Heard::honey});
+  CHECK(of(h, "add glycerin") == std::vector{Heard::glycerin});
+  CHECK(of(h, "add ox_gall") == std::vector{Heard::wetting_aid});
+  CHECK(of(h, "felt right") == std::vector{Heard::tap});
+  CHECK(of(h, "add pb28") == std::vector{Heard::tap}); // asks for its weight first
+  h.heard.clear();
+  h.type("3");
+  CHECK(h.heard.back() == Heard::pigment);
+}
+
+TEST_CASE("what was not counted is heard as such") {
+  Hands h;
+  h.begin();
+  const Point at = h.box("add gum_12").centre();
+  h.heard.clear();
+  h.point(Pointer::down, at);
+  h.point(Pointer::move, {0, 0});
+  h.point(Pointer::up, {0, 0});
+  CHECK(h.heard == std::vector{Heard::not_counted});
+  h.heard.clear();
+  h.point(Pointer::down, {at.x, -5}); // beside every pad: nothing
+  h.point(Pointer::up, {at.x, -5});
+  CHECK(h.heard.empty());
+}
+
+TEST_CASE("the bell rings once when a pass has lasted its time, however late it is looked at") {
+  Hands h;
+  h.begin();
+  h.tap("add gum_12");
+  h.tap("pass");
+  h.wait(400); // wetting out has no bell
+  h.tap("pass");
+  h.heard.clear();
+  h.wait(pass_target_s - 1);
+  CHECK(h.heard.empty());
+  CHECK(*h.wake - h.run <= 1000); // it wakes for it
+  h.wait(90);
+  CHECK(h.heard == std::vector{Heard::bell});
+  h.wait(30);
+  h.wait(30);
+  CHECK(h.heard.size() == 1);
+  h.tap("pass");
+  h.tap("pass");
+  h.heard.clear();
+  h.wait(pass_target_s + 1);
+  CHECK(h.heard == std::vector{Heard::bell}); // the next one again
+}
+
+TEST_CASE("off by one tap, and on again") {
+  Hands h;
+  h.begin();
+  CHECK(of(h, "sound").empty());
+  CHECK(of(h, "add gum_12").empty());
+  CHECK(of(h, "sound") == std::vector{Heard::tap});
+}
