@@ -4,6 +4,7 @@
 #include "app/tones.hpp"
 #include "commands/driver.hpp"
 #include "screens/paint.hpp"
+#include "window/awake.hpp"
 #include "window/sound.hpp"
 #include "window/window.hpp"
 
@@ -53,6 +54,7 @@ private:
   commands::Driver& driver_;
   const WindowOptions& options_;
   window::Sound sound_;
+  window::Awake awake_{[](const std::string& why) { complain(Say::display_may_sleep, {why}); }};
   double reported_px_per_mm_; // or as --mm has it, before the card corrects it
   double px_per_mm_;
   int settling_ = 0;                     // frames due although the bench has not changed
@@ -78,6 +80,8 @@ std::uint64_t Loop::run() {
     if (driver_.wake_at() && now.run_ms >= *driver_.wake_at()) driver_.feed(bench::Tick{}, now);
     if (driver_.bench().tablet.scales != scales_) fit_display(now);
     for (const bench::Heard heard : driver_.take_heard()) sound_.play(tone_of(heard));
+    awake_.keep(driver_.bench().folded &&
+                driver_.bench().folded->progress == session::Progress::open);
     stale_ = driver_.take_redraw() || stale_;
     if (stale_ || settling_ > 0) draw(now);
     report();

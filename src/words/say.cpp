@@ -6,8 +6,11 @@
 
 namespace words {
 
-std::string say(Say id, const std::vector<std::string>& args) {
-  const std::string_view form = pattern(id);
+namespace {
+
+Language spoken = Language::english;
+
+std::string fill(std::string_view form, const std::vector<std::string>& args) {
   std::string out;
   for (std::size_t i = 0; i < form.size(); ++i) {
     const bool slot = form[i] == '{' && i + 2 < form.size() && form[i + 2] == '}';
@@ -20,6 +23,14 @@ std::string say(Say id, const std::vector<std::string>& args) {
     i += 2;
   }
   return out;
+}
+
+}
+
+void say_in(Language language) { spoken = language; }
+
+std::string say(Say id, const std::vector<std::string>& args) {
+  return spoken == Language::pseudo ? fill(pseudo(pattern(id)), args) : fill(pattern(id), args);
 }
 
 std::string fixed(double value, int decimals) {

@@ -143,6 +143,7 @@ enum class Say {
   tablet_keys,
   tablet_size,
   display_small,
+  display_may_sleep,
   card_hold,
   card_fit,
   card_smaller,
