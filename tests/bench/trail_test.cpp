@@ -1,0 +1,67 @@
+// What the trail shows beside its own line: the marker on its way, and the last good batch.
+#include "hands.hpp"
+
+using namespace hands;
+
+TEST_CASE("a drop glides the marker for a moment, and not at all where motion is off") {
+  Hands h;
+  h.begin();
+  h.tap("another");
+  h.tap("amount 1 tsp");
+  h.tap("add gum_12");
+  const double before = *h.slab().trail.now;
+  const Point at = h.box("add gum_12").centre();
+  h.point(Pointer::down, at);
+  h.point(Pointer::up, at);
+  CHECK(*h.slab().trail.now == doctest::Approx(before));
+  CHECK(*h.wake - h.run <= 20); // frames, while it glides
+  h.pass_ms(60);
+  h.give(Tick{});
+  const double half = *h.slab().trail.now;
+  CHECK(half > before);
+  h.pass_ms(60);
+  h.give(Tick{});
+  const double there = *h.slab().trail.now;
+  CHECK(there > half);
+  CHECK(there == doctest::Approx(h.b.folded->standing.flow_now->value));
+  CHECK(*h.wake - h.run > 100);
+  h.b.tablet.motion = false;
+  h.point(Pointer::down, at);
+  h.point(Pointer::up, at);
+  CHECK(*h.slab().trail.now == doctest::Approx(h.b.folded->standing.flow_now->value));
+  CHECK_FALSE(h.b.glide);
+}
+
+TEST_CASE("the last good batch of the same paint lies under today's as a ghost") {
+  Hands h;
+  const auto make = [&](const char* pigment, const char* feel) {
+    h.tap("pigment " + std::string(pigment));
+    h.tap("weigh");
+    h.type("12");
+    h.tap("begin");
+    h.tap("add gum_12");
+    h.tap("pass");
+    h.wait(30);
+    h.tap("pass");
+    h.tap("felt " + std::string(feel));
+    h.tap("pass");
+  };
+  const auto end = [&] {
+    h.tap("gather");
+    h.tap("close");
+    h.tap("plan");
+  };
+  make("pb28", "right");
+  CHECK(h.slab().trail.ghost.empty());
+  const auto good = h.slab().trail.points;
+  end();
+  make("pb29", "right"); // another paint
+  CHECK(h.slab().trail.ghost.empty());
+  end();
+  make("pb28", "too_runny"); // not a good one
+  CHECK(h.slab().trail.ghost.size() >= good.size());
+  end();
+  make("pb28", "right");
+  CHECK(h.slab().trail.ghost.size() >= good.size());
+  CHECK(h.slab().trail.ghost.front().flow == good.front().flow);
+}
