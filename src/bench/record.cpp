@@ -51,7 +51,9 @@ bool by_hand(const session::Event& e) {
          std::holds_alternative<StageBegan>(e) || std::holds_alternative<Dot>(e) ||
          std::holds_alternative<Trouble>(e) || std::holds_alternative<BottleWeighed>(e) ||
          std::holds_alternative<CountLost>(e) || std::holds_alternative<Gathered>(e) ||
-         std::holds_alternative<Closed>(e);
+         std::holds_alternative<Closed>(e) || std::holds_alternative<Moved>(e) ||
+         std::holds_alternative<Lost>(e) || std::holds_alternative<Weighed>(e) ||
+         std::holds_alternative<AsBefore>(e);
 }
 
 }
