@@ -194,3 +194,10 @@ TEST_CASE("on every display no word of the trail touches a line of it") {
     if (c.name.find("slab, running") == 0) CHECK(flags == 1); // the newest flag has its word
   }
 }
+
+TEST_CASE("figures are tabular: a number that runs stands still") {
+  for (const bool bold : {false, true})
+    for (const char digit : std::string("123456789"))
+      CHECK(width_mm(std::string(3, digit), 9.2, bold) ==
+            doctest::Approx(width_mm("000", 9.2, bold)));
+}
