@@ -10,6 +10,12 @@ std::vector<bench::Text> draw(const bench::View& view, double px_per_mm) {
   return screens::fields(view, px_per_mm);
 }
 
+bool more_letters() {
+  if (!screens::load_more_letters()) return false;
+  window::rebuild_font_texture();
+  return true;
+}
+
 window::Colour ground(const bench::View& view) {
   const screens::Colour c = screens::backdrop(view);
   return {static_cast<float>(c.r) / 255, static_cast<float>(c.g) / 255,

@@ -11,6 +11,10 @@ namespace app {
 // Between begin_frame and end_frame. What was typed into the text fields comes back.
 std::vector<bench::Text> draw(const bench::View& view, double px_per_mm);
 
+// After end_frame: true where the frame has to be drawn again, since it brought letters that were
+// not there before and are now.
+bool more_letters();
+
 window::Colour ground(const bench::View& view); // what shows where nothing is drawn
 
 // The display that so many pixels are.

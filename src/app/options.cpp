@@ -50,6 +50,9 @@ const auto middle_named = one_of<bench::Middle>({{"amounts", bench::Middle::amou
                                                  {"troubles", bench::Middle::troubles},
                                                  {"number", bench::Middle::number}});
 
+const auto language_named = one_of<words::Language>(
+    {{"english", words::Language::english}, {"pseudo", words::Language::pseudo}});
+
 std::optional<commands::Moment> moment_of(const std::string& text) {
   const auto moment = commands::moment(text);
   return moment ? std::optional(*moment) : std::nullopt;
@@ -77,11 +80,11 @@ words::Result<WindowOptions> window_options(const std::vector<std::string>& give
 }
 
 words::Result<PictureOptions> picture_options(const std::vector<std::string>& given) {
-  const auto arguments = commands::parse(
-      given, {{"--studio", "--batch", "--at", "--size", "--mm", "--hand", "--middle", "--out"},
-              {"--night"},
-              1,
-              1});
+  const auto arguments = commands::parse(given, {{"--studio", "--batch", "--at", "--size", "--mm",
+                                                  "--hand", "--middle", "--out", "--language"},
+                                                 {"--night"},
+                                                 1,
+                                                 1});
   if (!arguments) return tl::make_unexpected(arguments.error());
   PictureOptions o;
   Reader reader{*arguments};
@@ -95,6 +98,7 @@ words::Result<PictureOptions> picture_options(const std::vector<std::string>& gi
   reader.take("--mm", o.mm, parse_mm);
   reader.take("--hand", o.hand, hand_named);
   reader.take("--middle", o.middle, middle_named);
+  reader.take("--language", o.language, language_named);
   o.night = arguments->has("--night");
   o.out = arguments->value("--out").value_or("");
   if (reader.error) return tl::make_unexpected(*reader.error);

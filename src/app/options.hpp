@@ -37,6 +37,7 @@ struct PictureOptions {
   bench::Hand hand = bench::Hand::left;
   bool night = false;
   bench::Middle middle = bench::Middle::trail;
+  words::Language language = words::Language::english;
   std::string out;
 };
 words::Result<PictureOptions> picture_options(const std::vector<std::string>& given);

@@ -102,6 +102,7 @@ words::Result<void> write_png(const std::string& path, const window::Picture& pi
 }
 
 words::Result<void> make_picture(const PictureOptions& options) {
+  words::say_in(options.language);
   const bench::Now now = moment_of(options);
   const studio::Path home =
       options.studio ? studio::Path(*options.studio) : studio::default_studio();
@@ -125,12 +126,14 @@ words::Result<void> make_picture(const PictureOptions& options) {
   if (!offscreen) return words::failure(Say::picture_not_drawn, {offscreen.error()});
   if (auto faces = screens::load_faces(px_per_mm); !faces) return faces;
   const bench::View view = bench::view(bench, now);
-  // Twice: ImGui shows a window of its own from the second frame on.
+  // Twice at least: ImGui shows a window of its own from the second frame on.
   window::Picture picture;
-  for (int frame = 0; frame < 2; ++frame) {
+  int frames = 2;
+  for (int frame = 0; frame < frames; ++frame) {
     offscreen->begin_frame();
     draw(view, px_per_mm);
     picture = offscreen->end_frame(ground(view));
+    if (more_letters()) ++frames;
   }
   return write_png(options.out, picture);
 }

@@ -3,21 +3,21 @@
 namespace app {
 
 // Thin liquids drip upwards, thick ones sink; powder is a dull knock, the bell has a bell's third
-// partial. All of it by ear.
+// partial. The numbers are from memory.
 window::Tone tone_of(bench::Heard heard) {
   using bench::Heard;
   switch (heard) {
-  case Heard::pigment: return {196, 0.8, 1.5, 0.6, 0.055, 0.6};
+  case Heard::pigment: return {233, 0.8, 1.6, 0.7, 0.055, 0.7};
   case Heard::binder: return {587, 1.25, 2, 0.25, 0.05, 0.5};
   case Heard::water: return {880, 1.6, 2, 0.1, 0.045, 0.45};
   case Heard::honey: return {392, 0.7, 2, 0.35, 0.06, 0.55};
   case Heard::glycerin: return {494, 0.85, 3, 0.3, 0.055, 0.5};
   case Heard::wetting_aid: return {1175, 1.2, 2.4, 0.3, 0.04, 0.4};
-  case Heard::not_counted: return {130, 0.75, 1.3, 0.7, 0.09, 0.8};
+  case Heard::not_counted: return {147, 0.75, 2.9, 0.8, 0.09, 0.9};
   case Heard::bell: return {784, 1, 2.76, 0.6, 1.4, 0.7};
   case Heard::tap: break;
   }
-  return {330, 1, 2, 0.2, 0.02, 0.35};
+  return {1976, 1, 1.5, 0.2, 0.018, 0.25};
 }
 
 }

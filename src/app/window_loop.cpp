@@ -30,10 +30,10 @@ void complain(Say what, const std::vector<std::string>& args) {
 
 class Loop {
 public:
-  Loop(window::Window& window, commands::Driver& driver, const WindowOptions& options,
-       double px_per_mm)
-      : window_(window), driver_(driver), options_(options), reported_px_per_mm_(px_per_mm),
-        px_per_mm_(px_per_mm) {}
+  Loop(window::Window& window, window::Sound& sound, commands::Driver& driver,
+       const WindowOptions& options, double px_per_mm)
+      : window_(window), sound_(sound), driver_(driver), options_(options),
+        reported_px_per_mm_(px_per_mm), px_per_mm_(px_per_mm) {}
 
   // Until the window is closed and all is saved, or cannot be, or 5 s have passed. How many frames
   // were drawn since it was ready.
@@ -51,10 +51,12 @@ private:
   void report();
 
   window::Window& window_;
+  window::Sound& sound_;
   commands::Driver& driver_;
   const WindowOptions& options_;
-  window::Sound sound_;
-  window::Awake awake_{[](const std::string& why) { complain(Say::display_may_sleep, {why}); }};
+  window::Awake awake_{words::say(Say::display_kept_awake), [](const std::string& answer) {
+                         complain(Say::display_may_sleep, {answer});
+                       }};
   double reported_px_per_mm_; // or as --mm has it, before the card corrects it
   double px_per_mm_;
   int settling_ = 0;                     // frames due although the bench has not changed
@@ -226,6 +228,7 @@ double start_px_per_mm(const window::Window& window, const WindowOptions& option
 }
 
 int run_window(const WindowOptions& options) {
+  window::Sound sound;                // before any thread but this
   commands::Driver* saving = nullptr; // once there is one
   auto window = window::Window::open({"Slabside", options.size, options.full_screen,
                                       [&saving] { finish_without_display(saving); }});
@@ -248,7 +251,7 @@ int run_window(const WindowOptions& options) {
   saving = &driver;
   if (options.night) driver.feed(bench::Tap{{bench::PadKind::night, ""}}, now);
 
-  const std::uint64_t drawn = Loop(*window, driver, options, px_per_mm).run();
+  const std::uint64_t drawn = Loop(*window, sound, driver, options, px_per_mm).run();
   saving = nullptr;
   return farewell(driver, setup, options.report, drawn);
 }

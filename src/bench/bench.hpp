@@ -220,7 +220,8 @@ struct Bench {
   Saving saving;
 
   std::string batch;                      // on the slab; empty: none
-  std::optional<session::Batch> folded;   // that batch as of the last step
+  std::optional<session::Batch> folded;   // that batch as of the last step that folded it
+  std::int64_t folded_run_ms = 0;         // when that was
   std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
   std::vector<std::string> batches;       // all, oldest first
   session::Lessons lessons;               // what batches taught of this bench's drying

@@ -1,5 +1,7 @@
 #include "bench/heard.hpp"
 
+#include <cmath>
+
 namespace bench {
 
 namespace {
@@ -17,7 +19,14 @@ Heard of_material(session::CardKind kind) {
   }
 }
 
-Heard of_tap(const Bench& bench, const Effects& effects) {
+// The pad was there and said no, or had nothing to do.
+bool in_vain(const Bench& bench, const Effects& effects, PadKind kind) {
+  if (kind == PadKind::enter) return bench.number && bench.number->error;
+  return kind == PadKind::undo && effects.append.empty();
+}
+
+Heard of_tap(const Bench& bench, const Effects& effects, PadKind kind) {
+  if (in_vain(bench, effects, kind)) return Heard::not_counted;
   for (const session::Line& line : effects.append) {
     const auto* added = std::get_if<session::Added>(&line.event);
     if (!added || !bench.folded) continue;
@@ -27,12 +36,19 @@ Heard of_tap(const Bench& bench, const Effects& effects) {
   return Heard::tap;
 }
 
-bool rings(Bench& bench) {
+// Until the pass that runs has lasted its time; absent without one, or when it has rung.
+std::optional<double> seconds_to_bell(const Bench& bench) {
   const session::Pass* pass = bench.folded ? session::running(*bench.folded) : nullptr;
-  if (!pass || pass->stage != session::Stage::mulling) return false;
-  if (bench.folded->clock - pass->start < pass_target_s) return false;
-  const std::pair ringing{bench.batch, pass->start};
-  return std::exchange(bench.rung, ringing) != ringing;
+  if (!pass || pass->stage != session::Stage::mulling) return std::nullopt;
+  if (bench.rung == std::pair{bench.batch, pass->start}) return std::nullopt;
+  return pass->start + pass_target_s - bench.folded->clock;
+}
+
+bool rings(Bench& bench) {
+  const auto left = seconds_to_bell(bench);
+  if (!left || *left > 0) return false;
+  bench.rung = {bench.batch, session::running(*bench.folded)->start};
+  return true;
 }
 
 }
@@ -41,10 +57,16 @@ std::vector<Heard> heard_of(Bench& bench, const Effects& effects,
                             const std::optional<PadId>& tapped, bool not_counted) {
   std::vector<Heard> heard;
   if (not_counted) heard.push_back(Heard::not_counted);
-  if (tapped) heard.push_back(of_tap(bench, effects));
+  if (tapped) heard.push_back(of_tap(bench, effects, tapped->kind));
   if (rings(bench)) heard.push_back(Heard::bell);
   if (!bench.tablet.sound) heard.clear();
   return heard;
+}
+
+std::optional<std::int64_t> bell_at(const Bench& bench) {
+  const auto left = seconds_to_bell(bench);
+  if (!left) return std::nullopt;
+  return bench.folded_run_ms + static_cast<std::int64_t>(std::ceil(*left * 1000));
 }
 
 }

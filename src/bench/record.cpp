@@ -120,6 +120,7 @@ session::Logs logs_about(const Bench& bench, const std::string& batch) {
 }
 
 void refold(Bench& bench, const Now& now) {
+  bench.folded_run_ms = now.run_ms;
   if (bench.batch.empty()) return bench.folded.reset();
   bench.folded = session::fold(logs_about(bench, bench.batch), bench.batch, moment_of(bench, now),
                                bench.lessons);

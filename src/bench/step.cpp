@@ -180,11 +180,12 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
   if (bench.touch.press && bench.touch.press->pad.kind == PadKind::unlock)
     sooner(now.run_ms + holding_ms);
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
+  if (const auto bell = bell_at(bench)) sooner(*bell);
   if (bench.screen != Screen::slab || !bench.folded) return wake;
   if (bench.glide) sooner(now.run_ms + frame_ms);
   if (const session::Pass* pass = running(*bench.folded)) {
     const auto since = static_cast<std::int64_t>((bench.folded->clock - pass->start) * 1000);
-    sooner(next_whole(now.run_ms - since, now.run_ms, 1000));
+    sooner(next_whole(bench.folded_run_ms - since, now.run_ms, 1000));
   }
   if (bench.folded->progress == session::Progress::open) sooner(now.run_ms + drying_ms);
   return wake;

@@ -46,7 +46,7 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
   if (row.ratio)
     labels(sheet, {r.right() - ratio, r.y, ratio - 1, r.h}, g,
            {{number_words(*row.ratio, 2), {cap::body, true, cap::body}, false, 1},
-            {say(Say::book_ratio), small, true, 1}},
+            {say(Say::book_ratio), small, true, 2}},
            Anchor::right);
 }
 

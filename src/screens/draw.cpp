@@ -18,24 +18,28 @@ struct Screens {
   void operator()(const bench::TabletView& tablet) const { draw_tablet(sheet, tablet); }
 };
 
+// A pass that has lasted its time is seen from across the room: all that is no pad glows.
+bool glows(const Sheet& sheet) {
+  const auto* slab = std::get_if<bench::SlabView>(&sheet.view.screen);
+  return slab && bench::is_over(slab->pass);
+}
+
 // Around the pad on which the keys stand.
 void draw_ring(Sheet& sheet) {
   const bench::Pad* pad =
       sheet.view.ring ? bench::pad_of(sheet.view.layout, *sheet.view.ring) : nullptr;
   if (!pad) return;
-  sheet.shapes.push_back(
-      Box{inset(pad->box, -bench::gap_mm / 2), radius_mm, clear, sheet.theme.right_ink, ring_mm});
+  const Colour ring = glows(sheet) ? sheet.theme.slab : sheet.theme.glow;
+  sheet.shapes.push_back(Box{inset(pad->box, -bench::gap_mm / 2), radius_mm, clear, ring, ring_mm});
 }
 
-// A pass that has lasted its time is seen from across the room: all that is no pad glows.
 void draw_glow(Sheet& sheet) {
-  const auto* slab = std::get_if<bench::SlabView>(&sheet.view.screen);
-  if (!slab || !bench::is_over(slab->pass)) return;
+  if (!glows(sheet)) return;
   const Rect& strip = sheet.view.layout.strip;
   Rect all = strip;
   for (const bench::Pad& pad : sheet.view.layout.pads) all.h = std::max(all.h, pad.box.bottom());
   all.h += bench::margin_mm + 1;
-  sheet.shapes.push_back(Box{all, 0, sheet.theme.right_ink, clear, 0});
+  sheet.shapes.push_back(Box{all, 0, sheet.theme.glow, clear, 0});
 }
 
 }

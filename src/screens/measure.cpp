@@ -4,12 +4,17 @@
 #define STB_TRUETYPE_IMPLEMENTATION
 #include <stb/stb_truetype.h>
 
+#include <array>
 #include <fstream>
 #include <iterator>
 
 namespace screens {
 
 namespace {
+
+constexpr std::array<std::array<const char*, ranks>, 2> paths{
+    {{SLABSIDE_FONT_REGULAR, SLABSIDE_FONT_OTHER_REGULAR, SLABSIDE_FONT_EAST_ASIAN},
+     {SLABSIDE_FONT_BOLD, SLABSIDE_FONT_OTHER_BOLD, SLABSIDE_FONT_EAST_ASIAN}}};
 
 std::vector<unsigned char> bytes_of(const char* path) {
   std::ifstream file(path, std::ios::binary);
@@ -28,26 +33,43 @@ struct Face {
     if (!there) return;
     int ascent = 0, descent = 0, gap = 0, x0 = 0, y0 = 0, x1 = 0, y1 = 0;
     stbtt_GetFontVMetrics(&info, &ascent, &descent, &gap);
-    stbtt_GetCodepointBox(&info, 'H', &x0, &y0, &x1, &y1);
     units_per_size = ascent - descent;
-    units_per_cap = y1;
+    // A face without Latin letters is set as large as those that have them mostly are beside it:
+    // capitals of 0.72 em (common practice, no source).
+    units_per_cap = 0.72 / stbtt_ScaleForMappingEmToPixels(&info, 1);
+    if (has('H') && stbtt_GetCodepointBox(&info, 'H', &x0, &y0, &x1, &y1)) units_per_cap = y1;
+  }
+
+  bool has(char32_t letter) const {
+    return there && stbtt_FindGlyphIndex(&info, static_cast<int>(letter)) != 0;
   }
 };
 
-const Face& loaded(bool bold) {
-  static const Face regular(SLABSIDE_FONT_REGULAR);
-  static const Face heavy(SLABSIDE_FONT_BOLD);
-  return bold ? heavy : regular;
+const Face& loaded(bool bold, int rank) {
+  static std::array<std::array<std::optional<Face>, ranks>, 2> faces;
+  const auto weight = static_cast<std::size_t>(bold), at = static_cast<std::size_t>(rank);
+  std::optional<Face>& face = faces[weight][at];
+  if (!face) face.emplace(paths[weight][at]);
+  return *face;
 }
 
 }
 
-const std::vector<unsigned char>& face(bool bold) { return loaded(bold).bytes; }
+const std::vector<unsigned char>& face(bool bold, int rank) { return loaded(bold, rank).bytes; }
+
+std::optional<int> rank_with(char32_t letter, bool bold) {
+  for (int rank = 0; rank < ranks; ++rank)
+    if (loaded(bold, rank).has(letter)) return rank;
+  return std::nullopt;
+}
 
 words::Result<void> faces_present() {
-  if (!loaded(false).there)
-    return words::failure(words::Say::font_missing, {SLABSIDE_FONT_REGULAR});
-  if (!loaded(true).there) return words::failure(words::Say::font_missing, {SLABSIDE_FONT_BOLD});
+  for (const int rank : {0, 1})
+    for (const bool bold : {false, true})
+      if (!loaded(bold, rank).there)
+        return words::failure(
+            words::Say::font_missing,
+            {paths[static_cast<std::size_t>(bold)][static_cast<std::size_t>(rank)]});
   return {};
 }
 
@@ -57,32 +79,54 @@ char32_t next_letter(std::string_view words, std::size_t& at) {
   if (first < 0x80) return first;
   const int more = first >= 0xF0 ? 3 : first >= 0xE0 ? 2 : first >= 0xC2 ? 1 : 0;
   if (more == 0 || first > 0xF4 || at + static_cast<std::size_t>(more) > words.size())
-    return 0xFFFD;
+    return no_letter;
   char32_t letter = first & (0x3F >> more);
   for (int i = 0; i < more; ++i) {
     const unsigned char next = byte(at + static_cast<std::size_t>(i));
-    if ((next & 0xC0) != 0x80) return 0xFFFD;
+    if ((next & 0xC0) != 0x80) return no_letter;
     letter = letter << 6 | (next & 0x3F);
   }
   at += static_cast<std::size_t>(more);
   return letter;
 }
 
-double width_mm(std::string_view words, double cap_mm, bool bold) {
-  const Face& face = loaded(bold);
-  if (!face.there) return 0;
-  double units = 0;
-  for (std::size_t at = 0; at < words.size();) {
-    int advance = 0, bearing = 0;
-    stbtt_GetCodepointHMetrics(&face.info, static_cast<int>(next_letter(words, at)), &advance,
-                               &bearing);
-    units += advance;
-  }
-  return units * cap_mm / face.units_per_cap;
+namespace {
+
+// Of one letter, in heights of a capital.
+double advance_of(char32_t letter, bool bold) {
+  auto rank = rank_with(letter, bold);
+  if (!rank) rank = rank_with(letter = no_letter, bold);
+  if (!rank) return 0;
+  const Face& face = loaded(bold, *rank);
+  int advance = 0, bearing = 0;
+  stbtt_GetCodepointHMetrics(&face.info, static_cast<int>(letter), &advance, &bearing);
+  return advance / face.units_per_cap;
 }
 
-double cap_of_size(bool bold) {
-  const Face& face = loaded(bold);
+// Screens are measured many times over before they are drawn: letters of Europe are looked up once.
+constexpr std::size_t often = 0x180;
+
+std::array<double, often> advances(bool bold) {
+  std::array<double, often> out{};
+  for (std::size_t letter = 0; letter < often; ++letter)
+    out[letter] = advance_of(static_cast<char32_t>(letter), bold);
+  return out;
+}
+
+}
+
+double width_mm(std::string_view words, double cap_mm, bool bold) {
+  static const std::array<std::array<double, often>, 2> known{advances(false), advances(true)};
+  double width = 0;
+  for (std::size_t at = 0; at < words.size();) {
+    const char32_t letter = next_letter(words, at);
+    width += letter < often ? known[bold][letter] : advance_of(letter, bold);
+  }
+  return width * cap_mm;
+}
+
+double cap_of_size(bool bold, int rank) {
+  const Face& face = loaded(bold, rank);
   return face.units_per_cap / face.units_per_size;
 }
 

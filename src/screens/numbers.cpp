@@ -33,9 +33,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (slab.newer)
     out.push_back({say(Say::batch_of_newer_format), Tone::caution});
   else
-    out.push_back({advice_words(slab.advice), Tone::advice});
+    out.push_back({advice_words(slab.advice), Tone::advice, 3});
   if (slab.save_failure)
-    out.push_back({say(Say::not_saved, {*slab.save_failure}), Tone::caution});
+    out.push_back({say(Say::not_saved, {*slab.save_failure}), Tone::caution, 3});
   else if (slab.saved_elsewhere)
     out.push_back({say(Say::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});
@@ -53,7 +53,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
         {n == 1 ? say(Say::entry_left_out) : say(Say::entries_left_out, {std::to_string(n)}),
          Tone::plain});
   if (slab.dried_mL.value >= 0.05)
-    out.push_back({say(Say::dried_off, {number_words(slab.dried_mL, 1)}), Tone::quiet, 1});
+    out.push_back({say(Say::dried_off, {number_words(slab.dried_mL, 1)}), Tone::quiet});
   return out;
 }
 
@@ -62,8 +62,8 @@ struct Row {
   Tone tone;
 };
 
-// As many lines as there is room for; a sentence that does not fit whole is left out, the first two
-// are cut rather than left out.
+// As many lines as there is room for; a sentence that does not fit whole is left out, but the
+// advice and a caution right after it are cut rather than left out.
 std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::size_t room,
                          double cap_mm) {
   std::vector<Row> rows;
@@ -74,7 +74,7 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
     const int left = static_cast<int>(room - rows.size());
     const Lines lines =
         fitted(s.words, inner, {cap_mm, bold, cap_mm}, std::min(s.max_lines, left), false);
-    if (lines.cut && i >= 2) continue;
+    if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
     for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
   }
   return rows;
@@ -116,13 +116,18 @@ void draw_ratio(Sheet& sheet, const Rect& area, const bench::SlabView& slab) {
     return;
   }
   const double big = tall(area) ? cap::large : cap::ratio;
-  const double air = std::min(4.0, (area.h - big - cap::body) / 3);
-  const double height = big + air + cap::body;
-  const double y = area.centre().y - height / 2 - 0.4 + big;
+  const Lines caption = fitted(say(Say::ratio_caption), area.w, slab_letters, 2);
+  const double step = cap::body * 1.5;
+  const double below = cap::body + step * (static_cast<double>(caption.lines.size()) - 1);
+  const double air = std::min(4.0, (area.h - big - below) / 3);
+  const double y = area.centre().y - (big + air + below) / 2 - 0.4 + big;
   write(sheet, {area.x, y}, Anchor::left, {big, true, cap::ratio}, t.ink,
         paint::written(slab.ratio->value, slab.ratio_decimals), area.w);
-  write(sheet, {area.x, y + air + cap::body}, Anchor::left, slab_letters, t.quiet,
-        say(Say::ratio_caption), area.w);
+  double line_y = y + air + cap::body;
+  for (const std::string& line : caption.lines) {
+    write(sheet, {area.x, line_y}, Anchor::left, slab_letters, t.quiet, line, area.w);
+    line_y += step;
+  }
 }
 
 }
@@ -132,7 +137,8 @@ void draw_numbers(Sheet& sheet, const bench::SlabView& slab) {
   if (r.w <= 0) return;
   panel(sheet, r);
   const double edge = 4, between = 4.5;
-  const double left = width_mm(say(Say::ratio_caption), cap::body, false) + 0.5;
+  const double caption = width_mm(say(Say::ratio_caption), cap::body, false) + 0.5;
+  const double left = std::min(caption, r.w * 0.48); // else in two lines
   draw_ratio(sheet, {r.x + edge, r.y, left, r.h}, slab);
   const double x = r.x + edge + left + between;
   const Rect words{x, r.y, r.right() - x - 2.5, r.h};

@@ -1,6 +1,5 @@
 #include "screens/paint.hpp"
 
-#include "screens/measure.hpp"
 #include "screens/theme.hpp"
 
 #include <imgui.h>
@@ -14,26 +13,7 @@ namespace screens {
 
 namespace {
 
-// Latin 1 and Latin Extended A for names, and the marks that the sentences use.
-constexpr ImWchar letters[]{0x20,   0x17F,  0x2013, 0x2014, 0x2018, 0x201E, 0x2022,
-                            0x2022, 0x2026, 0x2026, 0x2070, 0x209C, 0x2150, 0x215E,
-                            0x2190, 0x2193, 0x2212, 0x2212, 0xFFFD, 0xFFFD, 0};
-constexpr ImWchar figures[]{0x20, 0x7E, 0x2013, 0x2013, 0x2026, 0x2026, 0};
-
 ImU32 packed(Colour c) { return IM_COL32(c.r, c.g, c.b, c.a); }
-
-double font_px(double cap_mm, bool bold, double px_per_mm) {
-  return cap_mm * px_per_mm / cap_of_size(bold);
-}
-
-// Faces lie in the atlas in the order of cap::all, regular before bold.
-ImFont* font_for(double cap_mm, bool bold) {
-  const auto& fonts = ImGui::GetIO().Fonts->Fonts;
-  std::size_t i = 0;
-  while (i + 1 < cap::all.size() && cap::all[i] < cap_mm - 1e-6) ++i;
-  const int at = static_cast<int>(2 * i + (bold ? 1 : 0));
-  return at < fonts.Size ? fonts[at] : ImGui::GetFont();
-}
 
 struct Painter {
   ImDrawList& list;
@@ -115,15 +95,24 @@ struct Painter {
   }
 
   void operator()(const Text& t) const {
-    ImFont* font = font_for(t.cap_mm, t.bold);
-    const auto size = static_cast<float>(font_px(t.cap_mm, t.bold, px));
     const double width = width_mm(t.words, t.cap_mm, t.bold);
     const double left = t.anchor == Anchor::left     ? t.at.x
                         : t.anchor == Anchor::centre ? t.at.x - width / 2
                                                      : t.at.x - width;
-    const float ascent = font->Ascent * size / font->FontSize;
-    list.AddText(font, size, {std::round(len(left)), std::round(len(t.at.y)) - ascent},
-                 packed(t.colour), t.words.data(), t.words.data() + t.words.size());
+    double pen = std::round(left * px);
+    const double baseline = std::round(t.at.y * px); // on a whole pixel letters stay sharp
+    const auto corner = [&](const Letter::Corner& c) {
+      return ImVec2(static_cast<float>(pen + c.x), static_cast<float>(baseline + c.y));
+    };
+    for (std::size_t i = 0; i < t.words.size();) {
+      const Letter letter = letter_of(next_letter(t.words, i), t.cap_mm, t.bold, px);
+      if (!letter.blank) {
+        list.PrimReserve(6, 4);
+        list.PrimRectUV(corner(letter.from), corner(letter.to), {letter.from.u, letter.from.v},
+                        {letter.to.u, letter.to.v}, packed(t.colour));
+      }
+      pen += letter.advance;
+    }
   }
 };
 
@@ -139,26 +128,6 @@ struct Clipper {
   }
 };
 
-}
-
-words::Result<void> load_faces(double px_per_mm) {
-  if (!(px_per_mm >= 1 && px_per_mm <= 40))
-    return words::failure(words::Say::not_a_number, {words::fixed(px_per_mm, 1)});
-  if (auto there = faces_present(); !there) return there;
-  ImFontAtlas& atlas = *ImGui::GetIO().Fonts;
-  atlas.Clear();
-  for (const double c : cap::all)
-    for (const bool bold : {false, true}) {
-      ImFontConfig config;
-      config.FontDataOwnedByAtlas = false;
-      config.OversampleH = c > cap::head ? 1 : 2;
-      // ImGui wants bytes it could change; it changes none.
-      void* bytes = const_cast<unsigned char*>(face(bold).data());
-      atlas.AddFontFromMemoryTTF(bytes, static_cast<int>(face(bold).size()),
-                                 static_cast<float>(font_px(c, bold, px_per_mm)), &config,
-                                 c > cap::head ? figures : letters);
-    }
-  return {};
 }
 
 Colour backdrop(const bench::View& view) { return theme(view.strip.night).bench; }

@@ -1,19 +1,14 @@
-// Shapes into pixels through Dear ImGui's draw list: the one file that knows a pixel, and the one
-// that knows ImGui.
+// Shapes into pixels through Dear ImGui's draw list: with atlas.hpp the one place that knows a
+// pixel, and the one that knows ImGui.
 #pragma once
 
 #include "bench/view.hpp"
+#include "screens/atlas.hpp"
 #include "screens/shapes.hpp"
-#include "words/error.hpp"
 
 #include <vector>
 
 namespace screens {
-
-// Puts both faces into ImGui's font atlas in every height used, in place of what is there. To be
-// called before the first frame and whenever px_per_mm (1 to 40) changes; the back end's texture
-// has to be made anew after it. Errors: font_missing, not_a_number (outside that range).
-words::Result<void> load_faces(double px_per_mm);
 
 // Draws into the background of the current ImGui frame, after the bench's own colour.
 void paint(const std::vector<Shape>& shapes, double px_per_mm);

@@ -250,8 +250,7 @@ std::string grams_words(const paint::Amount& grams) {
 
 std::string number_words(const paint::Amount& amount, int most) {
   const auto text = paint::shown(amount, 1);
-  return text && text->decimals <= most ? text->value
-                                             : paint::written(amount.value, most);
+  return text && text->decimals <= most ? text->value : paint::written(amount.value, most);
 }
 
 std::string reading_words(double value) {

@@ -130,7 +130,7 @@ void cautions(Sheet& sheet, const Rect& area, double y, const std::vector<words:
   if (!fits) y = note(sheet, words, y, rest, small, t.ink) + air;
   if (y > top)
     sheet.shapes.push_back(
-        Box{{area.x, top - 0.3, 1.5, y - air - top}, 0.75, t.caution, t.rule, 0.2});
+        Box{{area.x, top - 0.3, 1.5, y - air - top}, 0.75, t.caution, t.ink, 0.2});
 }
 
 void notes(Sheet& sheet, const bench::PlanView& plan) {

@@ -22,6 +22,13 @@ const bench::MaterialView* material_of(const bench::SlabView& slab, const bench:
   return nullptr;
 }
 
+// A dash where the word for none has no room.
+std::string so_far(const bench::MaterialView& m, double room) {
+  if (m.grams) return grams_words(*m.grams);
+  const std::string none = say(Say::amount_none);
+  return width_mm(none, cap::body, false) <= room ? none : "–";
+}
+
 // Symbol and grams above, the name, and what the next tap adds.
 void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView& m) {
   const Theme& t = sheet.theme;
@@ -37,8 +44,8 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   const double symbol = std::min(7.0, cap::body + air * 1.3);
   material_symbol(sheet, {r.x + side + symbol * 0.54, y - cap::body / 2}, symbol, m.kind, fill,
                   g.ink);
-  write(sheet, {r.right() - side, y}, Anchor::right, slab_bold, g.ink,
-        m.grams ? grams_words(*m.grams) : say(Say::amount_none), width - symbol - 1);
+  write(sheet, {r.right() - side, y}, Anchor::right, m.grams ? slab_bold : slab_letters, g.ink,
+        so_far(m, width - symbol - 1), width - symbol - 1);
   for (const std::string& line : name.lines)
     write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_bold, g.ink, line, width);
   write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.ink,
@@ -55,22 +62,25 @@ void undo_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) 
       undo.target ? event_words(*undo.target, undo.card_name) : say(Say::undo_nothing);
   const bool waiting = undo.unsaved > 0;
   const double mark = undo.saved ? 5 : 0; // room for the tick behind the words
-  const Lines lines = fitted(what, width - mark, slab_letters, waiting ? 2 : 3);
+  const Lines unsaved =
+      fitted(waiting ? say(Say::undo_unsaved, {std::to_string(undo.unsaved)}) : "", width,
+             slab_letters, 2);
+  const int room = 3 - static_cast<int>(unsaved.lines.size());
+  const Lines lines = fitted(what, width - mark, slab_letters, room);
   const double step = cap::body * line_step;
   const double height =
-      cap::head + step * (static_cast<double>(lines.lines.size()) + (waiting ? 1 : 0)) + 0.4;
+      cap::head + step * static_cast<double>(lines.lines.size() + unsaved.lines.size()) + 0.4;
   double y = r.centre().y - height / 2 + cap::head;
   write(sheet, {x, y}, Anchor::left, {cap::head, true, cap::head}, g.ink, say(Say::pad_undo),
         width);
   y += 0.4;
   for (const std::string& line : lines.lines)
     write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);
-  if (waiting)
-    write(sheet, {x, y + step}, Anchor::left, slab_letters, g.quiet,
-          say(Say::undo_unsaved, {std::to_string(undo.unsaved)}), width);
   if (undo.saved && !lines.lines.empty())
     tick(sheet, {x + width_mm(lines.lines.back(), lines.cap_mm, false) + 3, y - cap::body / 2}, 2.9,
          g.quiet);
+  for (const std::string& line : unsaved.lines)
+    write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);
 }
 
 std::string pass_action(const bench::PassView& pass) {
@@ -91,14 +101,19 @@ void running_pass(Sheet& sheet, const bench::Pad& pad, const bench::PassView& pa
   const std::string stage = pass.running == session::Stage::mulling
                                 ? say(Say::stage_mulling, {std::to_string(pass.number)})
                                 : say(Say::stage_wetting_out);
-  const double x = r.centre().x, width = r.w - 0.8;           // 12:34 takes all of it upright
-  const double free = r.h - 2 * cap::body - cap::timer - 2.2; // shared by the air between
+  const double x = r.centre().x, width = r.w - 0.8; // 12:34 takes all of it upright
+  const Lines head = fitted(stage, width, slab_letters, 2);
+  const double more = (static_cast<double>(head.lines.size()) - 1) * cap::body * line_step;
+  const double free = r.h - more - 2 * cap::body - cap::timer - 2.2; // shared by the air between
   double y = r.y + free * 0.2 + cap::body;
-  write(sheet, {x, y}, Anchor::centre, slab_letters, g.quiet, stage, width);
+  for (const std::string& line : head.lines) {
+    write(sheet, {x, y}, Anchor::centre, slab_letters, g.quiet, line, width);
+    if (&line != &head.lines.back()) y += cap::body * line_step;
+  }
   write(sheet, {x, y += free * 0.22 + cap::timer}, Anchor::centre, {cap::timer, true, cap::head},
         g.ink, minutes_seconds(pass.seconds), width);
   y += free * 0.17;
-  progress_bar(sheet, {r.x + 3, y, r.w - 6, 2.2}, flash ? t.rule : t.quiet,
+  progress_bar(sheet, {r.x + 3, y, r.w - 6, 2.2}, flash ? t.right : t.quiet,
                flash ? t.right_ink : t.right, pass.target_s > 0 ? pass.seconds / pass.target_s : 0);
   write(sheet, {x, y + 2.2 + free * 0.21 + cap::body}, Anchor::centre, slab_bold, g.ink,
         pass_action(pass), width);
@@ -140,11 +155,12 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
   case PadKind::gather:
     return pad(
         sheet, at, g,
-        {{say(Say::pad_gather), slab_bold}, {say(Say::pad_gather_what), slab_letters, true}});
-  case PadKind::back_on_slab: return pad(sheet, at, g, {{say(Say::pad_back), slab_bold}});
+        {{say(Say::pad_gather), slab_bold}, {say(Say::pad_gather_what), slab_letters, true, 3}});
+  case PadKind::back_on_slab: return pad(sheet, at, g, {{say(Say::pad_back), slab_bold, false, 3}});
   case PadKind::close:
-    return pad(sheet, at, g,
-               {{say(Say::pad_close), slab_bold}, {say(Say::pad_close_what), slab_letters, true}});
+    return pad(
+        sheet, at, g,
+        {{say(Say::pad_close), slab_bold}, {say(Say::pad_close_what), slab_letters, true, 3}});
   default: return;
   }
 }
@@ -161,7 +177,7 @@ void locked(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   const double bar = 3;
   labels(sheet, {at.box.x, at.box.y, at.box.w, at.box.h - bar - 4}, g,
          {{say(Say::wiping_hold), {cap::head, true, cap::body}, false, 3}});
-  progress_bar(sheet, {at.box.x + 4, at.box.bottom() - bar - 4, at.box.w - 8, bar}, t.rule,
+  progress_bar(sheet, {at.box.x + 4, at.box.bottom() - bar - 4, at.box.w - 8, bar}, t.right,
                t.right_ink, slab.unlocking.value_or(0));
 }
 

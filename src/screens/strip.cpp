@@ -88,6 +88,8 @@ void draw_title(Sheet& sheet) {
   const Rect words{x + heap + 1.5, r.y, r.right() - x - heap - 2, r.h};
   material_symbol(sheet, {x + heap / 2, r.centre().y}, heap, session::CardKind::pigment,
                   rgb(title.colour), sheet.theme.ink);
+  const double width = words.w - 2 * padding_mm;
+  if (fitted(title.name, width, slab_bold, 2).cut) return; // the heap says more than half a name
   labels(sheet, words, plain(sheet.theme), {{title.name, slab_bold, false, 2}}, Anchor::left);
 }
 
@@ -108,7 +110,7 @@ void draw_strip(Sheet& sheet) {
   const Rect& strip = sheet.view.layout.strip;
   sheet.shapes.push_back(Box{strip, 0, t.slab, clear, 0});
   sheet.shapes.push_back(
-      Line{{{strip.x, strip.bottom()}, {strip.right(), strip.bottom()}}, 0.25, t.rule, 0});
+      Line{{{strip.x, strip.bottom()}, {strip.right(), strip.bottom()}}, outline_mm, t.rule, 0});
   for (const bench::Pad& pad : sheet.view.layout.pads) {
     if (pad.id.kind == PadKind::plan) tab(sheet, pad, Say::tab_plan, bench::Screen::plan);
     if (pad.id.kind == PadKind::slab) tab(sheet, pad, Say::tab_slab, bench::Screen::slab);

@@ -150,7 +150,7 @@ void caution_sign(Sheet& sheet, Point c, double size) {
   sheet.shapes.push_back(
       Polygon{{{c.x, c.y - h}, {c.x + h * 1.1, c.y + h * 0.86}, {c.x - h * 1.1, c.y + h * 0.86}},
               t.caution,
-              t.ink,
+              t.caution_ink,
               size * 0.08});
   sheet.shapes.push_back(
       Line{{{c.x, c.y - h * 0.4}, {c.x, c.y + h * 0.22}}, size * 0.12, t.caution_ink, 0});
@@ -170,6 +170,20 @@ void bell(Sheet& sheet, Point c, double size, Colour colour, Colour ground, bool
   const std::vector<Point> through{{c.x - h, c.y - h}, {c.x + h, c.y + h}};
   sheet.shapes.push_back(Line{through, 1.6, ground});
   sheet.shapes.push_back(Line{through, 0.6, colour});
+}
+
+void feel_sign(Sheet& sheet, Point c, double size, session::Feel feel) {
+  const Theme& t = sheet.theme;
+  sheet.shapes.push_back(Box{{c.x - size / 2, c.y - size / 2, size, size},
+                             size * 0.2,
+                             feel_colour(t, feel),
+                             t.ink,
+                             outline_mm});
+  const int off = static_cast<int>(feel) - static_cast<int>(session::Feel::right);
+  if (off == 0) return tick(sheet, c, size * 0.56, t.ink);
+  const int count = std::abs(off);
+  for (int i = 0; i < count; ++i)
+    chevron(sheet, {c.x + (i - (count - 1) / 2.0) * size * 0.32, c.y}, size * 0.5, t.ink, off > 0);
 }
 
 }

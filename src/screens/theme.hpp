@@ -13,6 +13,7 @@ namespace screens {
 struct Theme {
   Colour bench, slab, ink, quiet, rule; // rule: lines and ghosts, 3:1 and never text
   Colour right, right_ink, sticky, runny;
+  Colour glow; // 3:1 beside bench, slab and ink alike: seen around light pads and dark ones
   Colour caution, caution_ink;
   Colour binder, water, honey, glycerin, wetting_aid;
 };

@@ -17,7 +17,8 @@ namespace {
 constexpr double marker_mm = 2.0; // radius of what is now and of what comes next
 constexpr double line_mm = 0.85;
 constexpr double ghost_mm = 0.5;
-constexpr double edge_mm = 4; // from the panel's edge to the scale's ends
+constexpr double bar_mm = 3.2; // from the panel's edge to the bars of the stages
+constexpr double edge_mm = 4;  // from the panel's edge to the scale's ends
 
 struct Plot {
   const bench::TrailView& trail;
@@ -31,9 +32,17 @@ struct Plot {
   }
 };
 
+// The words of the stages stand beside their bars.
+double room_for_stages(const bench::TrailView& trail, double cap) {
+  double widest = 0;
+  for (const session::Pass& pass : trail.passes)
+    widest = std::max(widest, width_mm(stage_words(pass), cap, false));
+  return bar_mm + 2 + std::min(widest, cap * 8) + 3;
+}
+
 Plot plot_of(const Rect& area, const bench::TrailView& trail, double cap) {
   const bool bars = trail.whole && !trail.passes.empty();
-  const double left = area.x + (bars ? cap * 7 : edge_mm);
+  const double left = area.x + (bars ? room_for_stages(trail, cap) : edge_mm);
   const double top = area.y + cap * 3.4, bottom = area.bottom() - cap * 4.7;
   const Rect inside{left, top, area.right() - edge_mm - left, bottom - top};
   const double air = marker_mm + cap * 2.2; // for the word of a note just made
@@ -100,7 +109,7 @@ void draw_axis(Sheet& sheet, const Plot& p) {
 
 void draw_stages(Sheet& sheet, const Plot& p) {
   if (!p.trail.whole) return;
-  const double x = p.area.x + 3.2;
+  const double x = p.area.x + bar_mm;
   double said = p.inside.y - p.cap; // the lowest word so far
   for (const session::Pass& pass : p.trail.passes) {
     if (pass.stage == session::Stage::resting) continue;

@@ -62,5 +62,7 @@ void moon(Sheet& sheet, Point centre, double size, Colour colour, Colour ground)
 void bell(Sheet& sheet, Point centre, double size, Colour colour, Colour ground, bool rings);
 void chevron(Sheet& sheet, Point centre, double size, Colour colour, bool to_the_right);
 void caution_sign(Sheet& sheet, Point centre, double size);
+// A feel note: which way from right it was felt, and how far. Read without its colour too.
+void feel_sign(Sheet& sheet, Point centre, double size, session::Feel feel);
 
 }

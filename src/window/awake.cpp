@@ -16,6 +16,7 @@ namespace {
 
 constexpr const char* service = "org.freedesktop.ScreenSaver";
 constexpr const char* object = "/org/freedesktop/ScreenSaver";
+constexpr std::uint64_t patience_us = 2'000'000; // the program's end waits for an answer
 
 using Bus = std::unique_ptr<sd_bus, sd_bus* (*)(sd_bus*)>;
 using Message = std::unique_ptr<sd_bus_message, sd_bus_message* (*)(sd_bus_message*)>;
@@ -30,11 +31,13 @@ struct Failure {
     return name == SD_BUS_ERROR_SERVICE_UNKNOWN || name == SD_BUS_ERROR_NAME_HAS_NO_OWNER ||
            name == SD_BUS_ERROR_UNKNOWN_METHOD || name == SD_BUS_ERROR_UNKNOWN_OBJECT;
   }
+  const char* words() const { return error.message ? error.message : error.name; }
 };
 
 }
 
 struct Awake::Asker {
+  const std::string why;
   std::function<void(const std::string&)> refused;
   std::mutex mutex;
   std::condition_variable changed;
@@ -43,7 +46,8 @@ struct Awake::Asker {
   std::optional<std::uint32_t> cookie; // while the display is kept awake
   std::thread thread{};
 
-  explicit Asker(std::function<void(const std::string&)> told) : refused(std::move(told)) {
+  Asker(std::string reason, std::function<void(const std::string&)> told)
+      : why(std::move(reason)), refused(std::move(told)) {
     thread = std::thread([this] { run(); });
   }
 
@@ -62,36 +66,47 @@ struct Awake::Asker {
     }
   }
 
+  // After a failure the connection is given up: an answer that comes too late then binds nobody.
   void inhibit() {
-    sd_bus* opened = nullptr;
-    if (!bus && sd_bus_open_user(&opened) < 0) return;
-    if (opened) bus.reset(opened);
+    if (!bus && !connect()) return;
     Failure failure;
     sd_bus_message* answer = nullptr;
-    const int code =
-        sd_bus_call_method(bus.get(), service, object, service, "Inhibit", &failure.error, &answer,
-                           "ss", "Slabside", "a batch lies on the slab");
+    int code = sd_bus_call_method(bus.get(), service, object, service, "Inhibit", &failure.error,
+                                  &answer, "ss", "Slabside", why.c_str());
     const Message owned(answer, sd_bus_message_unref);
     std::uint32_t given = 0;
-    if (code >= 0 && sd_bus_message_read(answer, "u", &given) >= 0) {
-      cookie = given;
-    } else if (!failure.nobody_there() && failure.error.message && refused) {
-      refused(failure.error.message);
-      refused = nullptr;
+    if (code >= 0) {
+      code = sd_bus_message_read(answer, "u", &given);
+      if (code < 0) sd_bus_error_set_errno(&failure.error, code);
     }
+    if (code >= 0) {
+      cookie = given;
+      return;
+    }
+    if (!failure.nobody_there() && refused) std::exchange(refused, nullptr)(failure.words());
+    bus.reset();
+  }
+
+  bool connect() {
+    sd_bus* opened = nullptr;
+    if (sd_bus_open_user(&opened) < 0) return false;
+    bus.reset(opened);
+    sd_bus_set_method_call_timeout(opened, patience_us);
+    return true;
   }
 
   void release() {
-    if (!cookie || !bus) return;
+    const auto held = std::exchange(cookie, std::nullopt);
+    if (!held) return;
     Failure failure;
-    sd_bus_call_method(bus.get(), service, object, service, "UnInhibit", &failure.error, nullptr,
-                       "u", *cookie);
-    cookie.reset();
+    if (sd_bus_call_method(bus.get(), service, object, service, "UnInhibit", &failure.error,
+                           nullptr, "u", *held) < 0)
+      bus.reset();
   }
 };
 
-Awake::Awake(std::function<void(const std::string&)> refused)
-    : asker_(std::make_unique<Asker>(std::move(refused))) {}
+Awake::Awake(std::string why, std::function<void(const std::string&)> refused)
+    : asker_(std::make_unique<Asker>(std::move(why), std::move(refused))) {}
 
 Awake::~Awake() {
   {

@@ -11,8 +11,9 @@ namespace window {
 
 class Awake {
 public:
-  // refused: called once, on a thread of its own, where the desktop is there and says no.
-  explicit Awake(std::function<void(const std::string& why)> refused);
+  // why: for a desktop that lists who keeps it awake. refused: called once, on a thread of its own,
+  // where the desktop is there and says no, or nothing for 2 s.
+  Awake(std::string why, std::function<void(const std::string& answer)> refused);
   ~Awake(); // lets it sleep again
   Awake(const Awake&) = delete;
   Awake& operator=(const Awake&) = delete;

@@ -15,11 +15,13 @@ namespace window {
 
 namespace {
 
-// ALSA's library speaks on stderr where there is no card; OpenAL Soft may speak of what it tries.
+// OpenAL Soft may speak on stderr of what it tries; ALSA's library speaks where there is no card,
+// and then only a sound server could play.
 void ask_for_quiet() {
   ::setenv("ALSOFT_LOGLEVEL", "0", 0);
   std::error_code ignored;
-  if (!std::filesystem::exists("/dev/snd", ignored)) ::setenv("ALSOFT_DRIVERS", "-alsa", 0);
+  if (!std::filesystem::exists("/dev/snd", ignored))
+    ::setenv("ALSOFT_DRIVERS", "pipewire,pulse", 0);
 }
 
 // A device with a handful of voices: the oldest gives way.

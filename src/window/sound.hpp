@@ -10,7 +10,9 @@ namespace window {
 
 class Sound {
 public:
-  Sound(); // begins to look for a device on a thread of its own
+  // Begins to look for a device on a thread of its own. Sets environment variables: comes before
+  // every other thread.
+  Sound();
   ~Sound();
   Sound(const Sound&) = delete;
   Sound& operator=(const Sound&) = delete;

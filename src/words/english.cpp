@@ -193,12 +193,15 @@ std::string_view pattern(Say id) {
   case Say::tab_plan: return "Plan";
   case Say::tab_slab: return "Slab";
   case Say::tab_book: return "Book";
-  case Say::tablet_unreadable: return "What was kept of this tablet cannot be read: it starts afresh.";
+  case Say::tablet_unreadable:
+    return "What was kept of this tablet cannot be read: it starts afresh.";
   case Say::file_not_kept: return "{0} could not be kept: {1}.";
   case Say::tablet_keys: return "Tap what a key or pedal should do, then press it";
   case Say::tablet_size: return "this display is taken for {0} × {1} mm";
-  case Say::display_small: return "This display is small: its pads are smaller than they should be.";
+  case Say::display_small:
+    return "This display is small: its pads are smaller than they should be.";
   case Say::display_may_sleep: return "The desktop would not keep the display awake: {0}";
+  case Say::display_kept_awake: return "a batch lies on the slab";
   case Say::card_hold: return "hold a bank card here";
   case Say::card_fit: return "until it covers this, no more and no less";
   case Say::card_smaller: return "smaller";

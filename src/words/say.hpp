@@ -144,6 +144,7 @@ enum class Say {
   tablet_size,
   display_small,
   display_may_sleep,
+  display_kept_awake,
   card_hold,
   card_fit,
   card_smaller,

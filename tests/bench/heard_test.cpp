@@ -67,6 +67,42 @@ TEST_CASE("the bell rings once when a pass has lasted its time, however late it 
   CHECK(h.heard == std::vector{Heard::bell}); // the next one again
 }
 
+TEST_CASE("the bell wakes whoever looks at another screen, and while a finger moves") {
+  Hands h;
+  h.begin();
+  h.tap("add gum_12");
+  h.tap("pass");
+  h.tap("pass");                          // mulling
+  const std::int64_t began = h.run - 210; // a tap counts when lifted, then rests 210 ms
+  h.tap("book");
+  h.heard.clear();
+  while (h.heard.empty() && h.run - began < 400000) {
+    const std::int64_t wake = *h.wake;
+    for (int i = 0; i < 3; ++i) { // nothing of this folds the batch anew
+      h.pass_ms((wake - h.run) / 3);
+      h.point(Pointer::move, {1.0 * i, 1});
+      CHECK(*h.wake <= wake);
+    }
+    h.pass_ms(std::max<std::int64_t>(*h.wake - h.run, 0));
+    h.give(Tick{});
+  }
+  CHECK(h.heard == std::vector{Heard::bell});
+  CHECK(h.run - began >= pass_target_s * 1000);
+  CHECK(h.run - began <= pass_target_s * 1000 + 1);
+}
+
+TEST_CASE("a pad that said no sounds like what was not counted") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("weigh");
+  CHECK(of(h, "enter") == std::vector{Heard::not_counted}); // no number
+  h.type("12");
+  CHECK(h.heard.back() == Heard::tap);
+  CHECK(of(h, "begin") == std::vector{Heard::pigment});
+  h.tap("undo");
+  CHECK(of(h, "undo") == std::vector{Heard::not_counted}); // the batch itself stays
+}
+
 TEST_CASE("off by one tap, and on again") {
   Hands h;
   h.begin();

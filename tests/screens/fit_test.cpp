@@ -1,6 +1,8 @@
 // Nothing that is said is cut off, too small, or outside its pad, on five sizes of display.
 #include "screens/draw.hpp"
+#include "screens/eyes.hpp"
 #include "screens/lettering.hpp"
+#include "screens/listing.hpp"
 #include "screens/measure.hpp"
 #include "screens/theme.hpp"
 #include "screens/views.hpp"
@@ -42,8 +44,37 @@ std::vector<Text> texts(const std::vector<Shape>& shapes) {
   return out;
 }
 
+bool ends_with(const std::string& words, const std::string& end) {
+  return words.size() >= end.size() && words.substr(words.size() - end.size()) == end;
+}
+
+// Some sentences end in dots: the end of one of these, on a line of its own, is not cut.
 bool meant_to_end_in_dots(const std::string& words) {
-  return words == "trouble…" || words == "now…" || words == "bottle now…";
+  for (const auto id : {words::Say::pad_trouble, words::Say::pad_bottle})
+    if (ends_with(words::say(id), words)) return true;
+  return false;
+}
+
+struct Speaking {
+  explicit Speaking(words::Language language) { words::say_in(language); }
+  ~Speaking() { words::say_in(words::Language::english); }
+};
+
+// Every view on every display for either hand, in English and in what is longer.
+template <class Check>
+void in_every_language(Check check) {
+  for (const auto language : {words::Language::english, words::Language::pseudo})
+    for (const auto hand : {bench::Hand::left, bench::Hand::right})
+      for (auto& c : views::all(hand)) {
+        const Speaking speaking(language);
+        CAPTURE(c.name);
+        CAPTURE(static_cast<int>(language));
+        CAPTURE(static_cast<int>(hand));
+        check(c);
+        c.view.strip.night = true;
+        CAPTURE(c.view.strip.night);
+        check(c);
+      }
 }
 
 }
@@ -51,9 +82,8 @@ bool meant_to_end_in_dots(const std::string& words) {
 TEST_CASE("the faces are there") { REQUIRE(faces_present()); }
 
 TEST_CASE("words stay within their pad or area, and none is cut") {
-  for (const auto& c : views::all()) {
-    CAPTURE(c.name);
-    for (const Text& text : texts(draw(c.view))) {
+  in_every_language([](const views::Case& c) {
+    for (const Text& text : texts(eyes::unveiled(draw(c.view)))) {
       CAPTURE(text.words);
       const Rect box = box_of(text);
       if (text.max_mm > 0) CHECK(box.w <= text.max_mm + 0.01);
@@ -62,20 +92,15 @@ TEST_CASE("words stay within their pad or area, and none is cut") {
       CAPTURE(home.right() - box.right());
       CAPTURE(box.y - home.y);
       CAPTURE(home.bottom() - box.bottom());
-      const bool dimmed =
-          c.view.layout.pads.size() == 1 && text.words.find("hold") == text.words.npos;
-      if (!dimmed) CHECK(holds(home, box, 0.4)); // else the unlocking pad lies over it
-      const bool cut = text.words.size() >= 3 && text.words.substr(text.words.size() - 3) == "…";
-      CHECK((!cut || meant_to_end_in_dots(text.words)));
+      CHECK(holds(home, box, 0.4));
+      CHECK((!ends_with(text.words, "…") || meant_to_end_in_dots(text.words)));
     }
-  }
+  });
 }
 
 TEST_CASE("no two texts of one screen overlap") {
-  for (const auto& c : views::all()) {
-    if (c.view.layout.pads.size() == 1) continue; // locked: one lies over the dimmed rest
-    CAPTURE(c.name);
-    const auto all = texts(draw(c.view));
+  in_every_language([](const views::Case& c) {
+    const auto all = texts(eyes::unveiled(draw(c.view)));
     for (std::size_t i = 0; i < all.size(); ++i)
       for (std::size_t j = 0; j < i; ++j) {
         const Rect a = box_of(all[i]), b = box_of(all[j]);
@@ -83,13 +108,13 @@ TEST_CASE("no two texts of one screen overlap") {
         CAPTURE(all[j].words);
         CHECK_FALSE((a.x < b.right() && b.x < a.right() && a.y < b.bottom() && b.y < a.bottom()));
       }
-  }
+  });
 }
 
-// 16 minutes of arc (NUREG-0700) at 620 mm are 2.9 mm, at 500 mm 2.3 mm.
+// 16 minutes of arc (NUREG-0700) at 620 mm are 2.9 mm, at 500 mm 2.3 mm. That what is asked for is
+// what is drawn, capitals_test.cpp looks at.
 TEST_CASE("capitals are high enough") {
-  for (const auto& c : views::all()) {
-    CAPTURE(c.name);
+  in_every_language([](const views::Case& c) {
     const bool slab = std::holds_alternative<bench::SlabView>(c.view.screen);
     for (const Text& text : texts(draw(c.view))) {
       CAPTURE(text.words);
@@ -98,30 +123,51 @@ TEST_CASE("capitals are high enough") {
       if (slab && text.words == "12.34") CHECK(text.cap_mm >= 8);
       if (slab && text.words == "12:34") CHECK(text.cap_mm >= 6.4);
     }
-  }
+  });
 }
 
 TEST_CASE("the ratio and the timer are on the slab at all") {
-  for (const auto& c : views::all()) {
-    if (c.name.find("slab, running") != 0) continue;
+  in_every_language([](const views::Case& c) {
+    if (c.name.find("slab, running") != 0) return;
     const auto all = texts(draw(c.view));
     for (const char* words : {"12.34", "12:34"})
       CHECK(std::any_of(all.begin(), all.end(), [&](const Text& t) { return t.words == words; }));
-  }
+  });
+}
+
+TEST_CASE("every letter of every sentence is in a face, in either language") {
+  for (int id = 1; id <= static_cast<int>(words::Say::show_damaged); ++id)
+    for (const bool bold : {false, true}) {
+      const std::string sentence(words::pattern(static_cast<words::Say>(id)));
+      CAPTURE(sentence);
+      for (const std::string& form : {sentence, words::pseudo(sentence)})
+        for (std::size_t at = 0; at < form.size();) {
+          const char32_t letter = next_letter(form, at);
+          if (letter != '\n') CHECK(rank_with(letter, bold));
+        }
+      for (std::size_t at = 0; at < sentence.size();) { // ours are all in one face
+        const char32_t letter = next_letter(sentence, at);
+        if (letter != '\n') CHECK(rank_with(letter, bold) == 0);
+      }
+    }
 }
 
 TEST_CASE("a pressed pad looks different all over") {
   auto c = views::all()[0];
-  const auto before = texts(draw(c.view));
+  const auto before = draw(c.view);
   for (const bench::Pad& pad : c.view.layout.pads) {
     c.view.pressed = pad.id;
-    const auto after = texts(draw(c.view));
-    REQUIRE(after.size() == before.size());
-    bool changed = pad.id.kind == bench::PadKind::night; // a symbol without words
-    for (std::size_t i = 0; i < after.size(); ++i)
-      if (pad.box.contains(box_of(after[i]).centre()))
-        changed |= after[i].colour != before[i].colour;
     CAPTURE(bench::name_of(pad.id));
+    bool changed = false;
+    for (const Shape& shape : draw(c.view)) {
+      if (!pad.box.contains(views::bounds_of(shape).centre())) continue;
+      const std::string line = views::line_of(shape);
+      const bool there = std::any_of(before.begin(), before.end(), [&](const Shape& other) {
+        return views::line_of(other) == line;
+      });
+      changed |= !there;
+      if (std::holds_alternative<Text>(shape)) CHECK_FALSE(there);
+    }
     CHECK(changed);
   }
 }

@@ -14,10 +14,10 @@ namespace {
 
 const Size displays[]{{218, 136}, {237, 148}, {280, 175}, {136, 218}, {148, 237}};
 
-Bench bench_on(Size mm) {
+Bench bench_on(Size mm, Hand hand) {
   Now now;
   now.fresh = [] { return 7u; };
-  Bench b = start("s", "tablet", {mm}, now);
+  Bench b = start("s", "tablet", {mm, hand}, now);
   b.loaded = true;
   return b;
 }
@@ -64,8 +64,8 @@ View around(const Bench& b) {
   return v;
 }
 
-void add_slabs(std::vector<Case>& out, Size mm, const std::string& on) {
-  Bench b = bench_on(mm);
+void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
   open_batch(b);
   const auto keep = [&](const std::string& what, SlabView slab) {
     View v = around(b);
@@ -73,6 +73,17 @@ void add_slabs(std::vector<Case>& out, Size mm, const std::string& on) {
     out.push_back({"slab, " + what + on, mm, v});
   };
   keep("running", slab_of(b));
+  keep("in time", slab_of(b));
+  auto& in_time = std::get<SlabView>(out.back().view.screen);
+  in_time.pass.seconds = 0.6 * in_time.pass.target_s;
+  for (const PadId& at : {PadId{PadKind::pass, ""}, PadId{PadKind::undo, ""}}) {
+    for (const bool over : {false, true}) {
+      out.push_back(out.back());
+      out.back().name = "slab, keys" + on;
+      out.back().view.ring = at;
+      std::get<SlabView>(out.back().view.screen).pass.seconds = over ? 754 : 100;
+    }
+  }
   SlabView bad = slab_of(b);
   bad.undo = {session::Gathered{}, "", false, 12};
   bad.save_failure = "no space is left on the device";
@@ -123,8 +134,8 @@ void add_slabs(std::vector<Case>& out, Size mm, const std::string& on) {
   keep("locked", locked);
 }
 
-void add_plans(std::vector<Case>& out, Size mm, const std::string& on) {
-  Bench b = bench_on(mm);
+void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
   for (b.plan.page = 0; b.plan.page < 20; ++b.plan.page) {
     View v = around(b);
     PlanView plan;
@@ -146,8 +157,8 @@ void add_plans(std::vector<Case>& out, Size mm, const std::string& on) {
   }
 }
 
-void add_books(std::vector<Case>& out, Size mm, const std::string& on) {
-  Bench b = bench_on(mm);
+void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
   b.screen = Screen::book;
   b.batches = {"one", "two"};
   View v = around(b);
@@ -182,6 +193,13 @@ void add_books(std::vector<Case>& out, Size mm, const std::string& on) {
   out.push_back({"one batch" + on, mm, v});
 }
 
+void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  b.screen = Screen::tablet;
+  b.tablet.keys = {{"Page Down", {PadKind::add, "binder"}}, {"b", {PadKind::undo, ""}}};
+  out.push_back({"tablet" + on, mm, view(b, {})});
+}
+
 }
 
 TrailView trail() {
@@ -192,8 +210,11 @@ TrailView trail() {
     const bool drop = static_cast<int>(clock) % 60 < 30;
     t.points.push_back({clock, flow, clock == 600});
     t.points.push_back({clock, flow *= drop ? 1.03 : 0.995, false});
-    if (static_cast<int>(clock) % 150 == 0) t.marks.push_back({clock, flow, Feel::too_sticky});
+    if (const int now = static_cast<int>(clock); now % 150 == 0)
+      t.marks.push_back({clock, flow, static_cast<Feel>(now / 150 % 5)});
   }
+  for (const auto& point : t.points)
+    t.ghost.push_back({point.clock * 0.7, point.flow * 0.9, false});
   t.marks.push_back({880, flow, session::Specks::few});
   t.marks.push_back({890, flow, session::TroubleKind::gelling});
   t.passes = {{session::Stage::wetting_out, 0, 30, 200}, {session::Stage::mulling, 1, 210, 900}};
@@ -205,13 +226,14 @@ TrailView trail() {
   return t;
 }
 
-std::vector<Case> all() {
+std::vector<Case> all(Hand hand) {
   std::vector<Case> out;
   for (const Size mm : displays) {
     const std::string on = ", " + words::fixed(mm.w, 0) + " x " + words::fixed(mm.h, 0);
-    add_slabs(out, mm, on);
-    add_plans(out, mm, on);
-    add_books(out, mm, on);
+    add_slabs(out, mm, hand, on);
+    add_plans(out, mm, hand, on);
+    add_books(out, mm, hand, on);
+    add_tablets(out, mm, hand, on);
   }
   return out;
 }

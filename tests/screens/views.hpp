@@ -15,8 +15,8 @@ struct Case {
 };
 
 // Every display by every state of every screen, by day.
-std::vector<Case> all();
+std::vector<Case> all(bench::Hand hand = bench::Hand::left);
 
-bench::TrailView trail(); // with feel notes, a dot, a trouble, a gap, and a band
+bench::TrailView trail(); // with feel notes, a dot, a trouble, a gap, a ghost, and a band
 
 }

@@ -47,11 +47,13 @@ bench::PadId id_of(const std::string& name) {
 }
 
 Environment Home::environment(const std::string& display) const {
-  return {{"DISPLAY", display},
-          {"HOME", folder.path.string()},
-          {"XDG_STATE_HOME", state.string()},
-          {"XAUTHORITY", "/dev/null"},
-          {"LC_ALL", "C.UTF-8"}};
+  Environment all{{"DISPLAY", display},
+                  {"HOME", folder.path.string()},
+                  {"XDG_STATE_HOME", state.string()},
+                  {"XAUTHORITY", "/dev/null"},
+                  {"LC_ALL", "C.UTF-8"}};
+  all.insert(all.end(), also.begin(), also.end());
+  return all;
 }
 
 std::vector<session::File> Home::files() const {

@@ -16,6 +16,7 @@ struct Home {
   Folder folder;
   Path studio = folder.path / "studio";
   Path state = folder.path / "state"; // XDG_STATE_HOME
+  Environment also;                   // of the program
 
   Environment environment(const std::string& display = "") const;
   std::vector<session::File> files() const; // of the studio and adrift

@@ -7,6 +7,17 @@
 
 using namespace words;
 
+namespace {
+
+// Code points of UTF-8: every byte that does not go on with one.
+std::size_t letters(std::string_view text) {
+  std::size_t count = 0;
+  for (const char c : text) count += (c & 0xC0) != 0x80;
+  return count;
+}
+
+}
+
 TEST_CASE("arguments go where the pattern names them") {
   CHECK(say(Say::humidity_out_of_range, {"140"}) ==
         "Humidity lies between 0 and 100 %: 140 does not.");
@@ -39,4 +50,30 @@ TEST_CASE("numbers are written with a point whatever the language") {
   const std::string text = fixed(12345.5, 1);
   std::locale::global(before);
   CHECK(text == "12345.5");
+}
+
+TEST_CASE("a pseudo-language is a third longer, and keeps slots, numbers and units") {
+  CHECK(pseudo("{0} g binder to 10 g pigment") == "{0} g bíiñďdêeř to 10 g ppíğgmmêñnţt");
+  CHECK(pseudo("right") == "říğgĥţt");
+  CHECK(pseudo("") == "");
+  std::size_t english = 0, other = 0;
+  for (int id = 1; id <= static_cast<int>(Say::show_damaged); ++id) {
+    say_in(Language::english);
+    english += letters(say(static_cast<Say>(id)));
+    say_in(Language::pseudo);
+    other += letters(say(static_cast<Say>(id)));
+  }
+  say_in(Language::english);
+  CHECK(other >= 1.3 * english);
+  CHECK(other < 1.35 * english);
+}
+
+TEST_CASE("what is spoken is chosen once, and arguments stay as they are") {
+  const std::string english = say(Say::stage_mulling, {"gum"});
+  say_in(Language::pseudo);
+  const std::string other = say(Say::stage_mulling, {"gum"});
+  say_in(Language::english);
+  CHECK(other != english);
+  CHECK(other.find(" gum") != std::string::npos);
+  CHECK(say(Say::stage_mulling, {"gum"}) == english);
 }

@@ -1,0 +1,39 @@
+// Letters as ImGui draws them: the faces of measure.hpp in every height used, merged into one
+// texture.
+#pragma once
+
+#include "screens/measure.hpp"
+
+struct ImFont;
+
+namespace screens {
+
+// Puts the faces into ImGui's font atlas in every height used, in place of what is there. To be
+// called before the first frame and whenever px_per_mm (1 to 40) changes; the back end's texture
+// has to be made anew after it. Errors: font_missing, not_a_number (outside that range).
+words::Result<void> load_faces(double px_per_mm);
+
+// Names may hold letters that no sentence has: which ones is not known before they come. True where
+// the last frame wanted some that a face has and the atlas had not; they are in it now, its texture
+// has to be made anew, and the frame drawn again. To be called between frames.
+bool load_more_letters();
+
+// The font for capitals of a height, which is one of cap::all. For ImGui's own fields: it draws it
+// smaller by up to a pixel, since it takes whole pixels for a font's size.
+ImFont* font_for(double cap_mm, bool bold);
+
+// A letter as a rectangle of the texture, exactly as high as asked.
+struct Letter {
+  struct Corner {
+    double x = 0, y = 0; // px, from the pen on the baseline
+    float u = 0, v = 0;  // in the texture
+  };
+  Corner from, to;
+  double advance = 0; // px
+  bool blank = false;
+};
+
+// Notes it where the atlas has not got it, and gives the sign for what is missing.
+Letter letter_of(char32_t code, double cap_mm, bool bold, double px_per_mm);
+
+}
