@@ -32,6 +32,8 @@ TEST_CASE("awake from the batch's beginning until it is gathered, and while it i
   hand.type("10");
   hand.tap("begin");
   CHECK(desktop.after(1) == Calls{asked});
+  hand.tap("add gum_12");
+  for (int i = 0; i < 3; ++i) hand.tap("pass"); // wetting, mulling, and that ends
   hand.tap("gather");
   CHECK(desktop.after(2) == Calls{asked, "release 77"});
   hand.tap("back_on_slab");
