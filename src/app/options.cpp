@@ -40,7 +40,9 @@ auto one_of(std::vector<std::pair<std::string, T>> names) {
 
 const auto hand_named =
     one_of<bench::Hand>({{"left", bench::Hand::left}, {"right", bench::Hand::right}});
-const auto screen_named = one_of<bench::Screen>({{"plan", bench::Screen::plan},
+const auto screen_named = one_of<bench::Screen>({{"shelf", bench::Screen::shelf},
+                                                 {"plan", bench::Screen::plan},
+                                                 {"pans", bench::Screen::pans},
                                                  {"slab", bench::Screen::slab},
                                                  {"book", bench::Screen::book},
                                                  {"tablet", bench::Screen::tablet}});

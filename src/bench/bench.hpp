@@ -93,7 +93,7 @@ struct Effects {
 
 // ---- the state
 
-enum class Screen { plan, slab, book, tablet };
+enum class Screen { shelf, plan, slab, pans, book, tablet };
 enum class Middle { trail, amounts, bottles, specks, troubles, number }; // what the middle shows
 
 enum class NotCounted { bounced, slid, rested, other_finger };

@@ -8,6 +8,8 @@ namespace bench {
 void lay_out_strip(const Bench& bench, Layout& layout);
 void lay_out_slab(const Bench& bench, Layout& layout);
 void lay_out_plan(const Bench& bench, Layout& layout);
+void lay_out_shelf(const Bench& bench, Layout& layout);
+void lay_out_pans(const Bench& bench, Layout& layout);
 void lay_out_book(const Bench& bench, Layout& layout);
 void lay_out_tablet(const Bench& bench, Layout& layout);
 

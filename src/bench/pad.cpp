@@ -7,9 +7,11 @@ namespace bench {
 
 namespace {
 
-constexpr std::array<std::pair<PadKind, std::string_view>, 47> names{{
+constexpr auto names = std::to_array<std::pair<PadKind, std::string_view>>({
+    {PadKind::shelf, "shelf"},
     {PadKind::plan, "plan"},
     {PadKind::slab, "slab"},
+    {PadKind::pans, "pans"},
     {PadKind::book, "book"},
     {PadKind::tablet, "tablet"},
     {PadKind::sound, "sound"},
@@ -55,7 +57,7 @@ constexpr std::array<std::pair<PadKind, std::string_view>, 47> names{{
     {PadKind::card_smaller, "card_smaller"},
     {PadKind::card_larger, "card_larger"},
     {PadKind::bind, "bind"},
-}};
+});
 
 }
 

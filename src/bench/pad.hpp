@@ -11,8 +11,10 @@ namespace bench {
 
 enum class PadKind {
   // the strip, for clean hands
+  shelf,
   plan,
   slab,
+  pans,
   book,
   tablet,
   sound,

@@ -53,7 +53,9 @@ bool by_hand(const session::Event& e) {
          std::holds_alternative<CountLost>(e) || std::holds_alternative<Gathered>(e) ||
          std::holds_alternative<Closed>(e) || std::holds_alternative<Moved>(e) ||
          std::holds_alternative<Lost>(e) || std::holds_alternative<Weighed>(e) ||
-         std::holds_alternative<AsBefore>(e);
+         std::holds_alternative<AsBefore>(e) || std::holds_alternative<Found>(e) ||
+         std::holds_alternative<Poured>(e) || std::holds_alternative<PanWeighed>(e) ||
+         std::holds_alternative<Verdict>(e) || std::holds_alternative<Noted>(e);
 }
 
 }

@@ -245,6 +245,8 @@ View view(const Bench& bench, const Now& now) {
   v.ring = bench.keys.ring;
   if (bench.screen == Screen::slab) v.screen = slab_view(bench, now);
   if (bench.screen == Screen::plan) v.screen = plan_view(bench);
+  if (bench.screen == Screen::shelf) v.screen = shelf_view(bench);
+  if (bench.screen == Screen::pans) v.screen = pans_view(bench, now);
   if (bench.screen == Screen::book) v.screen = book_view(bench);
   if (bench.screen == Screen::tablet) v.screen = tablet_view(bench);
   return v;

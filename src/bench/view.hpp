@@ -149,13 +149,17 @@ struct TabletView {
   std::vector<Row> rows;
 };
 
+struct ShelfView {};
+
+struct PansView {};
+
 struct View {
   Layout layout;
   StripView strip;
   std::optional<PadId> pressed; // flashes
   std::optional<PadId> ring;    // where the keys stand
   int utc_offset_min = 0;
-  std::variant<PlanView, SlabView, BookView, TabletView> screen;
+  std::variant<PlanView, SlabView, BookView, TabletView, ShelfView, PansView> screen;
 };
 
 View view(const Bench& bench, const Now& now);

@@ -12,6 +12,8 @@ std::vector<paint::Reading> readings_of(const session::Batch& batch);
 TrailView trail_view(const session::Batch& batch); // the whole of it
 PlanView plan_view(const Bench& bench);
 BookView book_view(const Bench& bench);
+ShelfView shelf_view(const Bench& bench);
+PansView pans_view(const Bench& bench, const Now& now);
 TabletView tablet_view(const Bench& bench);
 
 }

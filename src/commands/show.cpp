@@ -52,9 +52,15 @@ Say said(Specks specks) {
 }
 
 Say said(TroubleKind trouble) {
-  return trouble == TroubleKind::wont_wet  ? Say::trouble_wont_wet
-         : trouble == TroubleKind::gelling ? Say::trouble_gelling
-                                           : Say::trouble_gummy;
+  switch (trouble) {
+  case TroubleKind::wont_wet: return Say::trouble_wont_wet;
+  case TroubleKind::gelling: return Say::trouble_gelling;
+  case TroubleKind::gummy: return Say::trouble_gummy;
+  case TroubleKind::gritty: return Say::trouble_gritty;
+  case TroubleKind::foams: return Say::trouble_foams;
+  case TroubleKind::separates: return Say::trouble_separates;
+  default: return Say::trouble_smells;
+  }
 }
 
 Say said(Place place) {
@@ -135,6 +141,7 @@ std::string sentence(const Warning& w) {
   case WarningKind::amount_unreadable: return words::say(Say::warning_amount_unreadable, args);
   case WarningKind::bottle_heavier: return words::say(Say::warning_bottle_heavier, args);
   case WarningKind::not_moved: return words::say(Say::warning_not_moved, args);
+  case WarningKind::not_poured: return words::say(Say::warning_not_poured, args);
   case WarningKind::not_weighed: return words::say(Say::warning_not_weighed, args);
   default: return words::say(Say::warning_unknown_recipe, args);
   }

@@ -37,6 +37,7 @@ std::string_view name_of(WarningKind kind) {
   case WarningKind::amount_unreadable: return "amount_unreadable";
   case WarningKind::bottle_heavier: return "bottle_heavier";
   case WarningKind::not_moved: return "not_moved";
+  case WarningKind::not_poured: return "not_poured";
   case WarningKind::not_weighed: return "not_weighed";
   default: return "unknown_recipe";
   }

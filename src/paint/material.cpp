@@ -81,16 +81,34 @@ words::Result<PigmentClass> pigment_class_named(std::string_view name) {
   return id_in(class_names, name);
 }
 
-words::Result<Parts> parts_of(const Recipe& as_sold) {
+namespace {
+
+words::Result<double> sum_of(std::initializer_list<double> shares) {
   double sum = 0;
-  for (double share : {as_sold.gum, as_sold.water, as_sold.honey, as_sold.glycerin, as_sold.alcohol,
-                       as_sold.other}) {
+  for (const double share : shares) {
     if (!std::isfinite(share))
       return words::failure(words::Say::not_a_number, {words::fixed(share, 1)});
     if (share < 0) return words::failure(words::Say::negative_amount, {words::fixed(share, 2)});
     sum += share;
   }
   if (!(sum > 0)) return words::failure(words::Say::empty_recipe);
+  return sum;
+}
+
+}
+
+words::Result<Parts> whole(const Parts& m) {
+  const auto sum = sum_of({m.pigment, m.gum, m.water, m.glycerin, m.honey, m.alcohol, m.other});
+  if (!sum) return tl::make_unexpected(sum.error());
+  return Parts{m.pigment / *sum, m.gum / *sum,     m.water / *sum, m.glycerin / *sum,
+               m.honey / *sum,   m.alcohol / *sum, m.other / *sum};
+}
+
+words::Result<Parts> parts_of(const Recipe& as_sold) {
+  const auto all = sum_of({as_sold.gum, as_sold.water, as_sold.honey, as_sold.glycerin,
+                           as_sold.alcohol, as_sold.other});
+  if (!all) return tl::make_unexpected(all.error());
+  const double sum = *all;
   Parts parts;
   parts.gum = as_sold.gum * (1 - gum_moisture) / sum;
   parts.honey = as_sold.honey * (1 - honey_moisture) / sum;

@@ -70,6 +70,9 @@ struct Recipe {
 };
 words::Result<Parts> parts_of(const Recipe& as_sold);
 
+// Shares of masses in any unit. Errors: as parts_of.
+words::Result<Parts> whole(const Parts& masses);
+
 // Volume in mL of 1 g of the liquid part (everything but pigment), by partial specific volumes at
 // 20 °C. Glycerin shrinks with the water beside it, by Volk & Kaehler (2018, Exp. Fluids 59:75;
 // constants as in aquasol 1.8.0), and is right to 0.06 % in water alone. Alcohol, which shrinks

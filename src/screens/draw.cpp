@@ -15,6 +15,8 @@ struct Screens {
   void operator()(const bench::PlanView& plan) const { draw_plan(sheet, plan); }
   void operator()(const bench::SlabView& slab) const { draw_slab(sheet, slab); }
   void operator()(const bench::BookView& book) const { draw_book(sheet, book); }
+  void operator()(const bench::ShelfView& shelf) const { draw_shelf(sheet, shelf); }
+  void operator()(const bench::PansView& pans) const { draw_pans(sheet, pans); }
   void operator()(const bench::TabletView& tablet) const { draw_tablet(sheet, tablet); }
 };
 

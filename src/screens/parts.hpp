@@ -15,6 +15,8 @@ void draw_number(Sheet& sheet, const bench::NumberView& number);
 
 void draw_plan(Sheet& sheet, const bench::PlanView& plan);
 void draw_book(Sheet& sheet, const bench::BookView& book);
+void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf);
+void draw_pans(Sheet& sheet, const bench::PansView& pans);
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet);
 
 // The letters of slab and of the clean-hands screens; no smaller than these.

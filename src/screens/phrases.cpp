@@ -68,13 +68,24 @@ std::string specks_words(session::Specks specks) {
 }
 
 std::string trouble_words(session::TroubleKind trouble) {
-  constexpr std::array ids{Say::trouble_wont_wet, Say::trouble_gelling, Say::trouble_gummy};
+  constexpr std::array ids{Say::trouble_wont_wet, Say::trouble_gelling, Say::trouble_gummy,
+                           Say::trouble_gritty,   Say::trouble_foams,   Say::trouble_separates,
+                           Say::trouble_smells};
   return say(ids[static_cast<std::size_t>(trouble)]);
 }
 
 std::string trouble_sign(session::TroubleKind trouble) {
-  constexpr std::array ids{Say::sign_wont_wet, Say::sign_gelling, Say::sign_gummy};
+  constexpr std::array ids{Say::sign_wont_wet, Say::sign_gelling, Say::sign_gummy,
+                           Say::sign_gritty,   Say::sign_foams,   Say::sign_separates,
+                           Say::sign_smells};
   return say(ids[static_cast<std::size_t>(trouble)]);
+}
+
+std::string became_words(session::Became became) {
+  constexpr std::array ids{Say::became_good,       Say::became_full,   Say::became_sunken,
+                           Say::became_cracked,    Say::became_sticky, Say::became_rubs_off,
+                           Say::became_wont_rewet, Say::became_mould};
+  return say(ids[static_cast<std::size_t>(became)]);
 }
 
 std::string amount_words(session::Unit unit, double amount) {
@@ -132,6 +143,19 @@ struct EventWords {
   std::string operator()(const session::Weighed& w) const {
     return say(Say::did_weigh_paint, {place_words(w.place), grams_words(w.g)});
   }
+  std::string operator()(const session::Found& f) const {
+    return say(f.as == session::State::wet ? Say::did_found_wet : Say::did_found_dry);
+  }
+  std::string operator()(const session::CautionsSeen&) const { return say(Say::did_see_cautions); }
+  std::string operator()(const session::Poured& p) const {
+    const std::vector<std::string> pans{std::to_string(p.first), std::to_string(p.last)};
+    return say(p.first == p.last ? Say::did_pour : Say::did_pour_pans, pans);
+  }
+  std::string operator()(const session::PanWeighed& p) const {
+    return say(Say::did_weigh_pan, {std::to_string(p.pan), grams_words(p.g)});
+  }
+  std::string operator()(const session::Verdict& v) const { return became_words(v.as); }
+  std::string operator()(const session::Noted& n) const { return n.text; }
   std::string operator()(const session::AsBefore&) const { return say(Say::did_as_before); }
   std::string operator()(const session::CountLost&) const {
     return say(Say::did_lost_count, {card});

@@ -10,6 +10,7 @@ namespace screens {
 
 std::string feel_words(session::Feel feel);
 std::string specks_words(session::Specks specks);
+std::string became_words(session::Became);
 std::string trouble_words(session::TroubleKind trouble);
 std::string trouble_sign(session::TroubleKind trouble); // how it is told
 

@@ -112,6 +112,8 @@ void draw_strip(Sheet& sheet) {
   sheet.shapes.push_back(
       Line{{{strip.x, strip.bottom()}, {strip.right(), strip.bottom()}}, outline_mm, t.rule, 0});
   for (const bench::Pad& pad : sheet.view.layout.pads) {
+    if (pad.id.kind == PadKind::shelf) tab(sheet, pad, Say::tab_shelf, bench::Screen::shelf);
+    if (pad.id.kind == PadKind::pans) tab(sheet, pad, Say::tab_pans, bench::Screen::pans);
     if (pad.id.kind == PadKind::plan) tab(sheet, pad, Say::tab_plan, bench::Screen::plan);
     if (pad.id.kind == PadKind::slab) tab(sheet, pad, Say::tab_slab, bench::Screen::slab);
     if (pad.id.kind == PadKind::book) tab(sheet, pad, Say::tab_book, bench::Screen::book);

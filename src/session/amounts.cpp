@@ -125,6 +125,11 @@ words::Result<paint::Material> material_of(const Card& card) {
     m.parts.pigment = 1;
     return m;
   }
+  if (card.is_a == CardKind::paint) {
+    const auto parts = paint::whole(card.made_of);
+    if (!parts) return tl::make_unexpected(parts.error());
+    return paint::Material{paint::Kind::other, *parts, card.pigment};
+  }
   const auto parts = paint::parts_of(card.recipe);
   if (!parts) return tl::make_unexpected(parts.error());
   return paint::Material{paint_kind(card.is_a), *parts, {}};

@@ -33,15 +33,19 @@ bool dries(const Places& places) {
   return sums(places).pigment_g > 0 && sums(places).water_g > 0;
 }
 
+// Time in which nothing left.
+void pass_by(Batch& batch, Clock until) {
+  const bool gap = until - batch.clock > gap_s;
+  batch.clock = std::max(batch.clock, until);
+  mark_trail(batch, gap);
+}
+
 // Lets the paint dry up to a moment, leaving points of the trail on the way.
 void dry_until(Batch& batch, Clock until) {
   const Clock whole = until - batch.clock;
   if (whole <= 0) return;
   const bool gap = whole > gap_s;
-  if (!dries(batch.places)) {
-    batch.clock = until;
-    return mark_trail(batch, gap);
-  }
+  if (!dries(batch.places)) return pass_by(batch, until);
   const double steps = gap ? 1 : std::min(most_steps, std::ceil(whole / finest_step_s));
   const Clock start = batch.clock;
   for (int i = 1; i <= static_cast<int>(steps); ++i) {
@@ -50,6 +54,11 @@ void dry_until(Batch& batch, Clock until) {
     batch.clock = next;
     mark_trail(batch, gap);
   }
+}
+
+bool was_covered(const Entry& e) {
+  const auto* found = std::get_if<Found>(&e.event);
+  return found && !e.withdrawn && found->as == State::wet;
 }
 
 void end_pass(Batch& batch, Clock at) {
@@ -164,6 +173,26 @@ void weigh_paint(Batch& batch, const Weighed& weighed, const Ref& ref) {
         correct_total(total, counted[i].grams, known->contents[i].grams);
 }
 
+void pour(Batch& batch, const Poured& p, const Ref& ref, std::int64_t at) {
+  const auto card = batch.cards.find(p.in);
+  if (card == batch.cards.end() || card->second.is_a != CardKind::pan) {
+    batch.warnings.push_back({WarningKind::not_poured, ref, p.in});
+    return;
+  }
+  warn(batch, WarningKind::not_poured, ref,
+       pour(batch.pans, batch.places, p, card->second, {ref, batch.clock, at}, name_of(ref)));
+  if (!lies(batch.places, Place::slab) && batch.progress == Progress::open) {
+    end_pass(batch, batch.clock);
+    batch.progress = Progress::gathered;
+  }
+}
+
+void read_scale(Batch& batch, const PanWeighed& w, const Ref& ref, std::int64_t at) {
+  for (Pan& pan : batch.pans)
+    if (pan.number == w.pan) return pan.readings.push_back({batch.clock, at, w.g});
+  batch.warnings.push_back({WarningKind::not_weighed, ref, std::to_string(w.pan)});
+}
+
 void leave_slab(Batch& batch, Progress progress) {
   end_pass(batch, batch.clock);
   carry_all(batch, Place::slab, Place::jar);
@@ -175,8 +204,19 @@ struct Apply {
   Batch& batch;
   Hand& hand;
   const Ref& ref;
+  std::int64_t at;
 
-  void operator()(const Opened& o) const { batch.name = o.name; }
+  void operator()(const Opened& o) const {
+    batch.name = o.name;
+    batch.again_of = o.again_of;
+  }
+  void operator()(const CautionsSeen&) const { batch.cautions_seen = true; }
+  void operator()(const Found& f) const {
+    if (f.as == State::dry) dry_out(batch.places);
+  }
+  void operator()(const Poured& p) const { pour(batch, p, ref, at); }
+  void operator()(const PanWeighed& w) const { read_scale(batch, w, ref, at); }
+  void operator()(const Verdict& v) const { batch.verdicts.push_back({ref, at, v}); }
   void operator()(const RoomSet& r) const { set_room(batch, r, ref); }
   void operator()(const StageBegan& s) const { begin_stage(batch, hand, s, ref.session); }
   void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered); }
@@ -267,10 +307,13 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id, const std::op
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     Entry& e = lines.entries[i];
     leave_session(batch, hand, e.ref.session);
-    dry_until(batch, e.clock);
+    if (was_covered(e))
+      pass_by(batch, e.clock);
+    else
+      dry_until(batch, e.clock);
     e.flow_before = live(batch.places).flow;
     const Card* summed = batch.newer ? nullptr : lines.cards[i];
-    if (!e.withdrawn) std::visit(Apply{batch, hand, e.ref}, e.event);
+    if (!e.withdrawn) std::visit(Apply{batch, hand, e.ref, e.at}, e.event);
     if (!e.withdrawn && summed && amounts[i]) add(batch, e, *summed, *amounts[i]);
     e.flow = live(batch.places).flow;
     if (e.flow != e.flow_before) mark_trail(batch, false);

@@ -2,7 +2,7 @@
 // or a lesson wants to know about a batch stands here; nothing here is ever written down.
 #pragma once
 
-#include "session/places.hpp"
+#include "session/pans.hpp"
 #include "session/reader.hpp"
 
 #include <map>
@@ -11,10 +11,6 @@
 #include <vector>
 
 namespace session {
-
-// Seconds since the batch was opened: from a session's own clock within it, from the order stamps
-// between sessions; never falling.
-using Clock = double;
 
 enum class Progress { open, gathered, closed };
 
@@ -62,6 +58,7 @@ enum class WarningKind {
   amount_unreadable, // an addition that paint refuses
   bottle_heavier,    // weighed more after than before
   not_moved,         // paint that could not be moved, or be lost, as told
+  not_poured,        // there was none, or into a pan nobody knows
   not_weighed,       // paint that cannot weigh so much, or be as it was
   unknown_recipe,    // a liquid's parts cannot be made into a composition
   clock_ahead,       // stamped more than a day after now, by another session: its clock was wrong
@@ -73,9 +70,17 @@ struct Warning {
   std::string detail;
 };
 
+struct Judged {
+  Ref line;
+  std::int64_t at = 0;
+  Verdict verdict;
+};
+
 struct Batch {
   std::string id;
   std::string name;
+  std::string again_of; // empty: none
+  bool cautions_seen = false;
   std::int64_t opened_at = 0; // ms since 1970
   std::int64_t last_at = 0;
   Progress progress = Progress::open;
@@ -85,6 +90,8 @@ struct Batch {
   std::vector<Total> totals;         // in order of first addition
   Places places;                     // what lies where, at `clock`
   std::vector<Pass> passes;
+  std::vector<Pan> pans; // in order of first pour
+  std::vector<Judged> verdicts;
   bool powder_is_dry = false; // pigment was added since a working stage last ended
   std::vector<TrailPoint> trail;
   paint::Standing standing; // of the paint in hand

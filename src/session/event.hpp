@@ -25,10 +25,24 @@ struct Ref {
 
 // A thing of the shelf as it was when a session first used it. `is_a` says which of the optional
 // parts are there: a pigment, a liquid, or a tool.
-enum class CardKind { pigment, binder, water, honey, glycerin, wetting_aid, other, dropper, spoon };
+enum class CardKind {
+  pigment,
+  binder,
+  water,
+  honey,
+  glycerin,
+  wetting_aid,
+  other,
+  paint, // of an earlier batch, wet or dried, as a material
+  dropper,
+  spoon,
+  pan,
+  slab,
+  muller
+};
 
 struct ToolVolume {
-  double mL = 0;                              // of one drop, or of the level spoon
+  double mL = 0;                              // of one drop, the level spoon, the full pan
   double mL_u = 0;                            // its standard uncertainty
   CardKind calibrated_with = CardKind::water; // droppers only
   bool operator==(const ToolVolume&) const = default;
@@ -38,11 +52,17 @@ struct Card {
   std::string id;
   CardKind is_a = CardKind::other;
   std::string name;
-  std::string index_name;   // pigment: Colour Index name, may be empty
-  std::uint32_t colour = 0; // pigment: 0xRRGGBB of the heap on screen
-  paint::Pigment pigment;   // pigment
+  std::string index_name;   // pigment, paint: Colour Index name, may be empty
+  std::uint32_t colour = 0; // pigment, paint: 0xRRGGBB of the heap on screen
+  paint::Pigment pigment;   // pigment; paint: as if its pigments were one
   paint::Recipe recipe;     // liquids
-  ToolVolume tool;          // dropper, spoon
+  paint::Parts made_of;     // paint: g of each
+  ToolVolume tool;          // dropper, spoon, pan
+  double cm2 = 0;           // slab: its face; muller: its foot
+  std::string lot;          // jar or lot number, may be empty
+  std::string made_on;      // what was made here: "2026-11-25", may be empty
+  std::string keep_until;   // likewise
+  double made_g = 0;        // how much of it; 0: not known
   bool operator==(const Card&) const = default;
 };
 
@@ -74,8 +94,15 @@ struct LaidOut {
   bool operator==(const LaidOut&) const = default;
 };
 
+// Off the shelf until it is laid out anew.
+struct PutAway {
+  std::string card;
+  bool operator==(const PutAway&) const = default;
+};
+
 struct Opened {
   std::string name;
+  std::string again_of = {}; // the batch it makes again; empty: none
   bool operator==(const Opened&) const = default;
 };
 
@@ -119,7 +146,7 @@ struct Dot {
   bool operator==(const Dot&) const = default;
 };
 
-enum class TroubleKind { wont_wet, gelling, gummy };
+enum class TroubleKind { wont_wet, gelling, gummy, gritty, foams, separates, smells };
 
 struct Trouble {
   TroubleKind what = TroubleKind::wont_wet;
@@ -154,10 +181,11 @@ struct Moved {
   bool operator==(const Moved&) const = default;
 };
 
-// Spilt, or left on the tools.
+// Spilt, left on the tools, or gone into another batch.
 struct Lost {
   Place from = Place::slab;
   Much much;
+  std::string into = {}; // that batch
   bool operator==(const Lost&) const = default;
 };
 
@@ -175,6 +203,49 @@ struct AsBefore {
   bool operator==(const AsBefore&) const = default;
 };
 
+// How the paint was found after nobody was there: it was covered and has lost nothing since the
+// line before, or all has gone that the room takes.
+enum class State { wet, dry };
+
+struct Found {
+  State as = State::wet;
+  bool operator==(const Found&) const = default;
+};
+
+// What the pigments of the batch want done about them has been read.
+struct CautionsSeen {
+  bool operator==(const CautionsSeen&) const = default;
+};
+
+// One layer into each of the pans `first` to `last` of this batch; they are numbered from 1.
+struct Poured {
+  int first = 1, last = 1;
+  std::string in;          // card of the pan
+  std::optional<double> g; // into each; absent: filled to the brim
+  bool operator==(const Poured&) const = default;
+};
+
+// One pan with the paint in it.
+struct PanWeighed {
+  int pan = 1;
+  double g = 0;
+  bool operator==(const PanWeighed&) const = default;
+};
+
+enum class Became { good, full, sunken, cracked, sticky, rubs_off, wont_rewet, mould };
+
+// What the dry paint turned out to be.
+struct Verdict {
+  Became as = Became::good;
+  int pan = 0; // 0: all
+  bool operator==(const Verdict&) const = default;
+};
+
+struct Noted {
+  std::string text;
+  bool operator==(const Noted&) const = default;
+};
+
 struct Withdrawn {
   Ref line;
   bool operator==(const Withdrawn&) const = default;
@@ -184,8 +255,9 @@ struct Withdrawn {
 // it bears (before it if negative), or both. Of several corrections the last one that speaks
 // counts.
 struct Corrected {
-  using Says = std::variant<std::monostate, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
-                            BottleWeighed, Moved, Lost, Weighed>;
+  using Says =
+      std::variant<std::monostate, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
+                   BottleWeighed, Moved, Lost, Weighed, Found, Poured, PanWeighed, Verdict, Noted>;
   Ref line;
   Boxed<Says> says;                  // monostate: nothing about that
   std::optional<std::int64_t> by_ms; // absent: nothing about that
@@ -234,8 +306,9 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event = std::variant<Began, LaidOut, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
-                           BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore, Withdrawn,
+using Event = std::variant<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Added, Felt,
+                           StageBegan, Dot, Trouble, BottleWeighed, CountLost, Moved, Lost, Weighed,
+                           AsBefore, Found, Poured, PanWeighed, Verdict, Noted, Withdrawn,
                            Corrected, Photo, Gone, Gathered, Closed, ClockJumped, Left, Unknown>;
 
 struct Line {
@@ -256,6 +329,8 @@ std::string_view name_of(Specks);
 std::string_view name_of(TroubleKind);
 std::string_view name_of(PhotoOf);
 std::string_view name_of(Place);
+std::string_view name_of(State);
+std::string_view name_of(Became);
 std::optional<CardKind> card_kind_named(std::string_view);
 std::optional<Feel> feel_named(std::string_view);
 std::optional<By> by_named(std::string_view);
@@ -264,6 +339,8 @@ std::optional<Specks> specks_named(std::string_view);
 std::optional<TroubleKind> trouble_named(std::string_view);
 std::optional<PhotoOf> photo_of_named(std::string_view);
 std::optional<Place> place_named(std::string_view);
+std::optional<State> state_named(std::string_view);
+std::optional<Became> became_named(std::string_view);
 
 bool is_liquid(CardKind kind);
 paint::Kind paint_kind(CardKind kind);

@@ -1,9 +1,7 @@
 #include "session/event_json.hpp"
 
 #include "session/bytes.hpp"
-#include "session/check_value.hpp"
-
-#include <cmath>
+#include "session/card_json.hpp"
 
 namespace session {
 
@@ -14,6 +12,7 @@ constexpr double most_g = 5000;
 constexpr double most_gross_g = 100000; // with what it lies in
 constexpr double most_drops = 10000;
 constexpr double most_spoons = 1000;
+constexpr std::int64_t most_pans = 1000;
 constexpr std::int64_t far = std::int64_t{1} << 53;
 
 template <class... F>
@@ -29,89 +28,6 @@ const char* field_of(Unit unit) {
   case Unit::spoons: return "spoons";
   default: return "g";
   }
-}
-
-// Whole numbers are written without ".0".
-Json number(double value) {
-  if (!(std::abs(value) < 1e15)) return value;
-  const auto whole = static_cast<std::int64_t>(value);
-  return static_cast<double>(whole) == value ? Json(whole) : Json(value);
-}
-
-std::string colour_text(std::uint32_t colour) { return "#" + to_hex(colour).substr(2); }
-
-std::uint32_t read_colour(Fields& f) {
-  const std::string text = f.text("colour");
-  const auto colour = from_hex("00" + text.substr(text.empty() ? 0 : 1));
-  if (colour && text[0] == '#') return *colour;
-  f.reject(words::Say::field_not_a_colour);
-  return 0;
-}
-
-void write_card(const Card& card, Json& j) {
-  j["card"] = card.id;
-  j["is_a"] = name_of(card.is_a);
-  j["name"] = card.name;
-  if (card.is_a == CardKind::pigment) {
-    if (!card.index_name.empty()) j["index_name"] = card.index_name;
-    j["colour"] = colour_text(card.colour);
-    j["family"] = paint::name_of(card.pigment.family);
-    j["g_per_mL"] = number(card.pigment.g_per_mL);
-    j["g_per_mL_u"] = number(card.pigment.g_per_mL_u);
-    j["oil_g_per_100g"] = number(card.pigment.oil_g_per_100g);
-    j["oil_u"] = number(card.pigment.oil_u);
-    if (card.pigment.heap_g_per_mL > 0) {
-      j["heap_g_per_mL"] = number(card.pigment.heap_g_per_mL);
-      j["heap_u"] = number(card.pigment.heap_g_per_mL_u);
-    }
-  } else if (is_liquid(card.is_a)) {
-    Json recipe = Json::object();
-    const paint::Recipe& r = card.recipe;
-    const std::pair<const char*, double> parts[] = {
-        {"gum", r.gum},           {"water", r.water},     {"honey", r.honey},
-        {"glycerin", r.glycerin}, {"alcohol", r.alcohol}, {"other", r.other}};
-    for (const auto& [name, share] : parts)
-      if (share != 0) recipe[name] = number(share);
-    j["parts"] = recipe;
-  } else {
-    j[card.is_a == CardKind::dropper ? "mL_per_drop" : "mL"] = number(card.tool.mL);
-    j["u"] = number(card.tool.mL_u);
-    if (card.is_a == CardKind::dropper) j["calibrated_with"] = name_of(card.tool.calibrated_with);
-  }
-}
-
-Card read_card(Fields& f) {
-  Card card;
-  card.id = f.text("card");
-  card.is_a = f.word("is_a", card_kind_named);
-  card.name = f.text("name");
-  if (f.fault() || f.unknown_word()) return card;
-  if (card.is_a == CardKind::pigment) {
-    card.index_name = f.text_or("index_name", "");
-    card.colour = read_colour(f);
-    const auto family = paint::pigment_class_named(f.text("family"));
-    card.pigment.family = family.value_or(paint::PigmentClass::unknown);
-    card.pigment.g_per_mL = f.number("g_per_mL", 0.1, 25);
-    card.pigment.g_per_mL_u = f.number_or("g_per_mL_u", 0, 25, 0);
-    card.pigment.oil_g_per_100g = f.number_or("oil_g_per_100g", 0, 2000, 0);
-    card.pigment.oil_u = f.number_or("oil_u", 0, 2000, 0);
-    card.pigment.heap_g_per_mL = f.number_or("heap_g_per_mL", 0.01, 5, 0);
-    card.pigment.heap_g_per_mL_u = f.number_or("heap_u", 0, 5, 0);
-  } else if (is_liquid(card.is_a)) {
-    const Json parts = f.object("parts");
-    Fields p(parts);
-    card.recipe = {p.number_or("gum", 0, 1e6, 0),     p.number_or("water", 0, 1e6, 0),
-                   p.number_or("honey", 0, 1e6, 0),   p.number_or("glycerin", 0, 1e6, 0),
-                   p.number_or("alcohol", 0, 1e6, 0), p.number_or("other", 0, 1e6, 0)};
-    f.take_fault_of(p);
-  } else {
-    const bool dropper = card.is_a == CardKind::dropper;
-    card.tool.mL = dropper ? f.number("mL_per_drop", 1e-4, 1) : f.number("mL", 0.01, 1000);
-    card.tool.mL_u = f.number_or("u", 0, 1000, 0);
-    if (dropper && f.has("calibrated_with"))
-      card.tool.calibrated_with = f.word("calibrated_with", card_kind_named);
-  }
-  return card;
 }
 
 Added read_added(Fields& f) {
@@ -163,6 +79,21 @@ Weighed read_weighed(Fields& f) {
           f.number_or("tare_g", 0, most_gross_g, 0)};
 }
 
+Poured read_poured(Fields& f) {
+  Poured p;
+  p.first = static_cast<int>(f.integer("first", 1, most_pans));
+  p.last = static_cast<int>(f.integer("last", p.first, most_pans));
+  p.in = f.text("in");
+  if (f.has("g")) p.g = f.number("g", 0, most_g);
+  return p;
+}
+
+Verdict read_verdict(Fields& f) {
+  Verdict v{f.word("as", became_named)};
+  if (f.has("pan")) v.pan = static_cast<int>(f.integer("pan", 1, most_pans));
+  return v;
+}
+
 Photo read_photo(Fields& f) {
   Photo p{f.text("sha256"), f.text("ending"), f.word("of", photo_of_named)};
   if (!is_sha256(p.sha256)) f.reject(words::Say::field_not_a_photo, "sha256");
@@ -206,9 +137,11 @@ Gone read_gone(Fields& f) {
 Event read_known(const std::string& kind, Fields& f) {
   if (kind == "began") return read_began(f);
   if (kind == "laid_out") return LaidOut{read_card(f)};
-  if (kind == "opened") return Opened{f.text("name")};
+  if (kind == "put_away") return PutAway{f.text("card")};
+  if (kind == "opened") return Opened{f.text("name"), f.text_or("again_of", "")};
   if (kind == "room")
     return RoomSet{f.number("celsius", -50, 100), f.number("humidity", 0, 1), f.yes("guessed")};
+  if (kind == "cautions_seen") return CautionsSeen{};
   if (kind == "added") return read_added(f);
   if (kind == "felt") return Felt{f.word("as", feel_named), f.word("by", by_named)};
   if (kind == "stage") return StageBegan{f.word("stage", stage_named)};
@@ -218,9 +151,16 @@ Event read_known(const std::string& kind, Fields& f) {
   if (kind == "count_lost") return CountLost{f.text("of")};
   if (kind == "moved")
     return Moved{f.word("from", place_named), f.word("to", place_named), read_much(f)};
-  if (kind == "lost") return Lost{f.word("from", place_named), read_much(f)};
+  if (kind == "lost") return Lost{f.word("from", place_named), read_much(f), f.text_or("into", "")};
   if (kind == "weighed") return read_weighed(f);
   if (kind == "as_before") return AsBefore{f.ref("line")};
+  if (kind == "found") return Found{f.word("as", state_named)};
+  if (kind == "poured") return read_poured(f);
+  if (kind == "pan_weighed")
+    return PanWeighed{static_cast<int>(f.integer("pan", 1, most_pans)),
+                      f.number("g", 0, most_gross_g)};
+  if (kind == "verdict") return read_verdict(f);
+  if (kind == "noted") return Noted{f.text("text")};
   if (kind == "withdrawn") return Withdrawn{f.ref("line")};
   if (kind == "corrected") return read_corrected(f);
   if (kind == "photo") return read_photo(f);
@@ -238,8 +178,10 @@ std::string_view kind_of(const Event& event) {
   return std::visit(
       Overloaded{[](const Began&) { return std::string_view("began"); },
                  [](const LaidOut&) { return std::string_view("laid_out"); },
+                 [](const PutAway&) { return std::string_view("put_away"); },
                  [](const Opened&) { return std::string_view("opened"); },
                  [](const RoomSet&) { return std::string_view("room"); },
+                 [](const CautionsSeen&) { return std::string_view("cautions_seen"); },
                  [](const Added&) { return std::string_view("added"); },
                  [](const Felt&) { return std::string_view("felt"); },
                  [](const StageBegan&) { return std::string_view("stage"); },
@@ -251,6 +193,11 @@ std::string_view kind_of(const Event& event) {
                  [](const Lost&) { return std::string_view("lost"); },
                  [](const Weighed&) { return std::string_view("weighed"); },
                  [](const AsBefore&) { return std::string_view("as_before"); },
+                 [](const Found&) { return std::string_view("found"); },
+                 [](const Poured&) { return std::string_view("poured"); },
+                 [](const PanWeighed&) { return std::string_view("pan_weighed"); },
+                 [](const Verdict&) { return std::string_view("verdict"); },
+                 [](const Noted&) { return std::string_view("noted"); },
                  [](const Withdrawn&) { return std::string_view("withdrawn"); },
                  [](const Corrected&) { return std::string_view("corrected"); },
                  [](const Photo&) { return std::string_view("photo"); },
@@ -292,12 +239,17 @@ void write_fields(const Event& event, Json& j) {
                           j["local"] = b.local;
                         },
                         [&](const LaidOut& l) { write_card(*l.card, j); },
-                        [&](const Opened& o) { j["name"] = o.name; },
+                        [&](const PutAway& p) { j["card"] = p.card; },
+                        [&](const Opened& o) {
+                          j["name"] = o.name;
+                          if (!o.again_of.empty()) j["again_of"] = o.again_of;
+                        },
                         [&](const RoomSet& r) {
                           j["celsius"] = number(r.celsius);
                           j["humidity"] = number(r.humidity);
                           if (r.guessed) j["guessed"] = true;
                         },
+                        [&](const CautionsSeen&) {},
                         [&](const Added& a) {
                           j["of"] = a.of;
                           j[field_of(a.unit)] = number(a.amount);
@@ -323,6 +275,7 @@ void write_fields(const Event& event, Json& j) {
                         [&](const Lost& l) {
                           j["from"] = name_of(l.from);
                           write_much(l.much, j);
+                          if (!l.into.empty()) j["into"] = l.into;
                         },
                         [&](const Weighed& w) {
                           j["place"] = name_of(w.place);
@@ -332,6 +285,22 @@ void write_fields(const Event& event, Json& j) {
                         [&](const AsBefore& a) {
                           j["line"] = {a.line.session, a.line.n};
                         },
+                        [&](const Found& f) { j["as"] = name_of(f.as); },
+                        [&](const Poured& p) {
+                          j["first"] = p.first;
+                          j["last"] = p.last;
+                          j["in"] = p.in;
+                          if (p.g) j["g"] = number(*p.g);
+                        },
+                        [&](const PanWeighed& p) {
+                          j["pan"] = p.pan;
+                          j["g"] = number(p.g);
+                        },
+                        [&](const Verdict& v) {
+                          j["as"] = name_of(v.as);
+                          if (v.pan > 0) j["pan"] = v.pan;
+                        },
+                        [&](const Noted& n) { j["text"] = n.text; },
                         [&](const Withdrawn& w) {
                           j["line"] = {w.line.session, w.line.n};
                         },

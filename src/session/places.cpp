@@ -63,6 +63,16 @@ void dry(Places& places, double seconds) {
   if (by) paint::dry(open.paint, *by);
 }
 
+void dry_out(Places& places) {
+  constexpr double a_fortnight_s = 14 * 86400;
+  const auto found = places.at.find(in_hand(places));
+  if (found == places.at.end()) return;
+  Lying& here = found->second;
+  const auto by = paint::dried(here.paint, here.sums, paint::Spread::mulling, places.room,
+                               a_fortnight_s, places.bench);
+  if (by) paint::dry(here.paint, *by);
+}
+
 Fault move(Places& places, Place from, std::optional<Place> to, const Much& much,
            const std::string& name) {
   const paint::Mixture& paint = lying(places, from).paint;

@@ -33,6 +33,10 @@ void put_in(Places& places, const std::string& card, const paint::Material& mate
 // Only what is open on the slab dries. In a room so damp that nothing is known of it, nothing does.
 void dry(Places& places, double seconds);
 
+// The paint in hand, wherever it lies: spread out for long enough that only what the room lets it
+// keep is left.
+void dry_out(Places& places);
+
 // From one place to another, or away for good. `name` is the line's own, for what both places share
 // of its error. Errors: nothing_there, and those of paint::part and share_of.
 using Fault = std::optional<words::Error>;

@@ -190,6 +190,8 @@ std::string_view pattern(Say id) {
   case Say::plan_choose_pigment: return "Choose a pigment to begin.";
   case Say::plan_needs_name: return "Give the batch a name to begin.";
   case Say::text_shortened: return "Only the first {0} characters were kept.";
+  case Say::tab_shelf: return "Shelf";
+  case Say::tab_pans: return "Pans";
   case Say::tab_plan: return "Plan";
   case Say::tab_slab: return "Slab";
   case Say::tab_book: return "Book";
@@ -249,9 +251,17 @@ std::string_view pattern(Say id) {
   case Say::trouble_wont_wet: return "won’t wet";
   case Say::trouble_gelling: return "gelling";
   case Say::trouble_gummy: return "gummy";
+  case Say::trouble_gritty: return "gritty";
+  case Say::trouble_foams: return "foams";
+  case Say::trouble_separates: return "separates";
+  case Say::trouble_smells: return "smells";
   case Say::sign_wont_wet: return "powder floats, dry inside";
   case Say::sign_gelling: return "stiffens when left alone";
   case Say::sign_gummy: return "pulls strings";
+  case Say::sign_gritty: return "grains under the knife";
+  case Say::sign_foams: return "bubbles that stay";
+  case Say::sign_separates: return "water stands on top";
+  case Say::sign_smells: return "sour or rotten";
   case Say::stage_wet_out: return "wet out";
   case Say::stage_wetting_out: return "wetting out";
   case Say::stage_wetting_out_short: return "knife";
@@ -283,6 +293,20 @@ std::string_view pattern(Say id) {
   case Say::much_share: return "{0} %";
   case Say::did_closed: return "closed";
   case Say::did_unknown: return "an entry of a newer kind";
+  case Say::did_found_wet: return "still wet";
+  case Say::did_found_dry: return "dried";
+  case Say::did_pour: return "pan {0} poured";
+  case Say::did_pour_pans: return "pans {0} to {1} poured";
+  case Say::did_weigh_pan: return "pan {0} weighs {1}";
+  case Say::did_see_cautions: return "cautions read";
+  case Say::became_good: return "good";
+  case Say::became_full: return "full";
+  case Say::became_sunken: return "sunken";
+  case Say::became_cracked: return "cracked";
+  case Say::became_sticky: return "sticky";
+  case Say::became_rubs_off: return "rubs off";
+  case Say::became_wont_rewet: return "won’t re-wet";
+  case Say::became_mould: return "mould";
   case Say::did_other: return "an entry";
   case Say::ratio_caption: return "g binder to 10 g pigment";
   case Say::ratio_none: return "no pigment yet, so no ratio";
@@ -475,6 +499,7 @@ std::string_view pattern(Say id) {
   case Say::warning_corrected_kind:
     return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";
   case Say::warning_amount_unreadable: return "Line {0} is not in the sums. {1}";
+  case Say::warning_not_poured: return "Line {0}: nothing was poured as told. {1}";
   case Say::warning_not_moved: return "Line {0}: the paint was not moved as told. {1}";
   case Say::warning_not_weighed: return "Line {0}: this weighing was left out. {1}";
   case Say::warning_bottle_heavier: return "Line {0}: the bottle weighs more than before. {1}";

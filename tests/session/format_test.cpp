@@ -49,9 +49,10 @@ TEST_CASE("the format page's example is true") {
 TEST_CASE("the format page names every kind of event") {
   const std::string text = page();
   for (const char* kind :
-       {"began", "laid_out", "opened",    "room",           "added",      "felt",
-        "stage", "dot",      "trouble",   "bottle_weighed", "count_lost", "moved",
-        "lost",  "weighed",  "as_before", "withdrawn",      "corrected",  "photo",
-        "gone",  "gathered", "closed",    "clock_jumped",   "left"})
+       {"began",         "laid_out", "opened",    "room",           "added",      "felt",
+        "stage",         "dot",      "trouble",   "bottle_weighed", "count_lost", "moved",
+        "lost",          "weighed",  "as_before", "withdrawn",      "corrected",  "photo",
+        "gone",          "gathered", "closed",    "clock_jumped",   "left",       "put_away",
+        "cautions_seen", "found",    "poured",    "pan_weighed",    "verdict",    "noted"})
     CHECK_MESSAGE(text.find("`" + std::string(kind) + "`") != std::string::npos, kind);
 }

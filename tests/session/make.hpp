@@ -25,6 +25,36 @@ inline Card liquid(std::string id, CardKind kind, paint::Recipe recipe) {
   return c;
 }
 
+inline Card pan(std::string id, double mL) {
+  Card c;
+  c.id = std::move(id);
+  c.is_a = CardKind::pan;
+  c.name = "half pan";
+  c.tool = {mL, 0.05, CardKind::water};
+  return c;
+}
+
+inline Card face(std::string id, CardKind kind, double cm2) {
+  Card c;
+  c.id = std::move(id);
+  c.is_a = kind;
+  c.name = c.id;
+  c.cm2 = cm2;
+  return c;
+}
+
+// Of an invented batch: a third pigment, some gum and water.
+inline Card paint_of(std::string id, double g_per_mL) {
+  Card c = pigment(std::move(id), g_per_mL, 30);
+  c.is_a = CardKind::paint;
+  c.made_of = {.pigment = 5, .gum = 2, .water = 6, .honey = 0.5};
+  c.lot = "jar 3";
+  c.made_on = "2026-11-20";
+  c.keep_until = "2027-05-20";
+  c.made_g = 13.5;
+  return c;
+}
+
 inline Card dropper(std::string id, double mL, double u, CardKind with) {
   Card c;
   c.id = std::move(id);

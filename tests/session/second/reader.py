@@ -101,15 +101,25 @@ def parts(v):
              for p in ("gum", "water", "honey", "glycerin", "alcohol", "other")})
 
 
+def made_of(v):
+    if not isinstance(v, dict):
+        raise Damaged("made_of")
+    read(v, {p: number(0, 1e6, False)
+             for p in ("pigment", "gum", "water", "honey", "glycerin", "alcohol", "other")})
+
+
 LIQUIDS = ("binder", "water", "honey", "glycerin", "wetting_aid", "other")
-CARDS = ("pigment", *LIQUIDS, "dropper", "spoon")
+CARDS = ("pigment", *LIQUIDS, "paint", "dropper", "spoon", "pan", "slab", "muller")
 CARD = {"card": text(), "is_a": word(*CARDS), "name": text()}
+KEEPING = {"lot": text(False), "made_on": text(False), "keep_until": text(False),
+           "made_g": number(0, 1e6, False)}
 PIGMENT = {"index_name": text(False), "colour": (colour, True), "family": text(),
            "g_per_mL": number(0.1, 25), "g_per_mL_u": number(0, 25, False),
            "oil_g_per_100g": number(0, 2000, False), "oil_u": number(0, 2000, False),
            "heap_g_per_mL": number(0.01, 5, False), "heap_u": number(0, 5, False)}
 DROPPER = {"mL_per_drop": number(1e-4, 1), "u": number(0, 1000, False),
            "calibrated_with": word(*CARDS, needed=False)}
+FACE = {"cm2": number(0, 100000)}
 SPOON = {"mL": number(0.01, 1000), "u": number(0, 1000, False)}
 
 PLACES = ("slab", "jar", "pans")
@@ -118,20 +128,29 @@ KINDS = {
     "began": {"format": text(), "version": whole(1, 10**6), "session": text(),
               "part": whole(0, 10**6), "device": text(), "local": text()},
     "laid_out": CARD,
-    "opened": {"name": text()},
+    "put_away": {"card": text()},
+    "opened": {"name": text(), "again_of": text(False)},
+    "cautions_seen": {},
     "room": {"celsius": number(-50, 100), "humidity": number(0, 1), "guessed": (yes, False)},
     "added": {"of": text()},
     "felt": {"as": word("wont_move", "too_sticky", "right", "too_loose", "too_runny"),
              "by": word("knife", "muller")},
     "stage": {"stage": word("wetting_out", "mulling", "resting")},
     "dot": {"specks": word("many", "few", "none")},
-    "trouble": {"what": word("wont_wet", "gelling", "gummy")},
+    "trouble": {"what": word("wont_wet", "gelling", "gummy", "gritty", "foams", "separates",
+                              "smells")},
     "bottle_weighed": {"of": text(), "g": number(0, 100000)},
     "count_lost": {"of": text()},
     "moved": {"from": word(*PLACES), "to": word(*PLACES)},
-    "lost": {"from": word(*PLACES)},
+    "lost": {"from": word(*PLACES), "into": text(False)},
     "weighed": {"place": word(*PLACES), "g": number(0, 100000), "tare_g": number(0, 100000, False)},
     "as_before": {"line": (line_name, True)},
+    "found": {"as": word("wet", "dry")},
+    "poured": {"first": whole(1, 1000), "in": text(), "g": number(0, 5000, False)},
+    "pan_weighed": {"pan": whole(1, 1000), "g": number(0, 100000)},
+    "verdict": {"as": word("good", "full", "sunken", "cracked", "sticky", "rubs_off", "wont_rewet",
+                           "mould"), "pan": whole(1, 1000, False)},
+    "noted": {"text": text()},
     "withdrawn": {"line": (line_name, True)},
     "corrected": {"line": (line_name, True), "by_ms": whole(-2**53, 2**53, False)},
     "photo": {"sha256": (sha256, True), "ending": text(), "of": word("slab", "dot", "swatch", "pan")},
@@ -142,7 +161,7 @@ KINDS = {
 
 
 CORRECTABLE = ("opened", "room", "added", "felt", "stage", "dot", "trouble", "bottle_weighed",
-               "moved", "lost", "weighed")
+               "moved", "lost", "weighed", "found", "poured", "pan_weighed", "verdict", "noted")
 
 
 def read(line, fields):
@@ -171,8 +190,11 @@ def check_fields(line):
         if line["part"] > 0:
             read(line, {"from": whole(0, 2**53)})
     if kind == "laid_out":
-        more = {"pigment": PIGMENT, "dropper": DROPPER, "spoon": SPOON}
-        read(line, more.get(line["is_a"], {"parts": (parts, True)}))
+        more = {"pigment": PIGMENT, "paint": {**PIGMENT, "made_of": (made_of, True)},
+                "dropper": DROPPER, "spoon": SPOON, "pan": SPOON, "slab": FACE, "muller": FACE}
+        read(line, {**more.get(line["is_a"], {"parts": (parts, True)}), **KEEPING})
+    if kind == "poured":
+        read(line, {"last": whole(line["first"], 1000)})
     if kind == "photo" and line["ending"] not in ("jpg", "png"):
         raise Damaged("ending")
     if kind == "corrected" and "says" in line:

@@ -1,0 +1,38 @@
+#include "bench/layout_parts.hpp"
+
+namespace bench {
+
+Rect take_top(Rect& area, double h) {
+  const Rect slice{area.x, area.y, area.w, h};
+  area.y += h + gap_mm;
+  area.h -= h + gap_mm;
+  return slice;
+}
+
+Rect take_bottom(Rect& area, double h) {
+  area.h -= h + gap_mm;
+  return {area.x, area.bottom() + gap_mm, area.w, h};
+}
+
+Halves halves(const Rect& area, bool upright, double share) {
+  if (upright) {
+    const double h = (area.h - gap_mm) * share;
+    return {{area.x, area.y, area.w, h},
+            {area.x, area.y + h + gap_mm, area.w, area.h - h - gap_mm}};
+  }
+  const double w = (area.w - gap_mm) * share;
+  return {{area.x, area.y, w, area.h}, {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h}};
+}
+
+void add_pages(Layout& layout, const Rect& row, int page, int pages) {
+  const Grid halves{2, 1, row};
+  if (page > 0) add(layout, PadKind::page_back, halves.cell(0, 0));
+  if (page + 1 < pages) add(layout, PadKind::page_on, halves.cell(1, 0));
+}
+
+void lay_out_number_over(const Rect& area, Layout& layout) {
+  std::erase_if(layout.pads, [&](const Pad& p) { return area.contains(p.box.centre()); });
+  lay_out_number({4, 5, area}, layout);
+}
+
+}

@@ -1,0 +1,31 @@
+// Pieces of the layouts for clean hands.
+#pragma once
+
+#include "bench/layout_of.hpp"
+
+namespace bench {
+
+inline constexpr double row_mm = 12; // the least a clean thumb needs
+
+inline Rect below_strip(const Display& display) { return slab_grid(display).area; }
+
+inline void add(Layout& layout, PadKind kind, const Rect& box, std::string arg = "") {
+  layout.pads.push_back({{kind, std::move(arg)}, box});
+}
+
+// Take a slice off the top or the bottom of an area, with a gap behind it.
+Rect take_top(Rect& area, double h);
+Rect take_bottom(Rect& area, double h);
+
+// Two parts side by side lying, one above the other upright.
+struct Halves {
+  Rect first, second;
+};
+Halves halves(const Rect& area, bool upright, double share);
+
+void add_pages(Layout& layout, const Rect& row, int page, int pages);
+
+// The number pad over an area, in place of the pads there.
+void lay_out_number_over(const Rect& area, Layout& layout);
+
+}

@@ -1,0 +1,58 @@
+#include "bench/choices.hpp"
+#include "bench/layout_parts.hpp"
+
+namespace bench {
+
+namespace {
+
+void lay_out_pigments(const Bench& bench, Rect area, Layout& layout) {
+  layout.main = area;
+  add(layout, PadKind::search, take_top(area, row_mm));
+  const Rect pages = take_bottom(area, row_mm);
+  const auto found = pigments_found(bench);
+  const int a_page = plan_rows_a_page(bench.display);
+  const Grid grid{2, a_page / 2, area};
+  const int first = bench.plan.page * a_page;
+  for (int i = 0; i < a_page && first + i < static_cast<int>(found.size()); ++i)
+    add(layout, PadKind::pigment, grid.cell(i % 2, i / 2), found[first + i]->id);
+  add_pages(layout, pages, bench.plan.page, pages_for(found.size(), a_page));
+}
+
+void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
+  layout.side = area;
+  const auto binders = shelf_of(bench, session::CardKind::binder);
+  const Grid grid{2, 2, take_top(area, 2 * row_mm + gap_mm)};
+  for (int i = 0; i < static_cast<int>(binders.size()) && i < 4; ++i)
+    add(layout, PadKind::binder, grid.cell(i % 2, i / 2), binders[i]->id);
+  add(layout, PadKind::name, take_top(area, row_mm));
+  const Grid quarter{4, 1, take_top(area, row_mm)};
+  add(layout, PadKind::weigh, quarter.cell(0, 0, 2));
+  add(layout, PadKind::celsius, quarter.cell(2, 0));
+  add(layout, PadKind::humidity, quarter.cell(3, 0));
+  const Rect begin = take_bottom(area, row_mm + 1.5);
+  if (!missing_for_begin(bench)) add(layout, PadKind::begin, begin);
+  layout.lower = area;
+  if (missing_for_begin(bench)) layout.lower.h = begin.bottom() - area.y;
+}
+
+}
+
+int plan_rows_a_page(const Display& display) { return display.upright() ? 8 : 12; }
+
+void lay_out_plan(const Bench& bench, Layout& layout) {
+  Rect area = below_strip(bench.display);
+  Rect list, choices;
+  if (bench.display.upright()) {
+    list = take_top(area, 2 * row_mm + 4 * (row_mm + gap_mm) + gap_mm);
+    choices = area;
+  } else {
+    const double w = (area.w - gap_mm) * 0.58;
+    list = {area.x, area.y, w, area.h};
+    choices = {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h};
+  }
+  lay_out_pigments(bench, list, layout);
+  lay_out_choices(bench, choices, layout);
+  if (bench.number) lay_out_number_over(list, layout);
+}
+
+}

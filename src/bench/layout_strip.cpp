@@ -1,0 +1,47 @@
+#include "bench/layout_parts.hpp"
+
+namespace bench {
+
+void lay_out_strip(const Bench& bench, Layout& layout) {
+  const bool upright = bench.display.upright();
+  const Size mm = bench.display.mm;
+  const double h = strip_mm - 2 * gap_mm;
+  const double tab = upright ? 13 : 19;
+  layout.strip = {0, 0, mm.w, strip_mm};
+  double x = margin_mm;
+  for (const PadKind kind :
+       {PadKind::shelf, PadKind::plan, PadKind::slab, PadKind::pans, PadKind::book}) {
+    if (kind == PadKind::slab && bench.batch.empty()) continue;
+    add(layout, kind, {x, gap_mm, tab, h});
+    x += tab + gap_mm;
+  }
+  double right = mm.w - margin_mm;
+  const auto take_right = [&](double w) {
+    right -= w;
+    const Rect box{right, gap_mm, w, h};
+    right -= gap_mm;
+    return box;
+  };
+  if (!upright) layout.clock = take_right(17);
+  add(layout, PadKind::night, take_right(13));
+  add(layout, PadKind::sound, take_right(13));
+  if (bench.screen != Screen::slab) add(layout, PadKind::tablet, take_right(13));
+  if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
+    add(layout, PadKind::wipe, take_right(upright ? 28 : 38));
+  layout.title = {x, gap_mm, right - x, h};
+}
+
+Layout layout(const Bench& bench) {
+  Layout out;
+  lay_out_strip(bench, out);
+  if (bench.locked) out.pads.clear();
+  if (bench.screen == Screen::slab) lay_out_slab(bench, out);
+  if (bench.screen == Screen::plan) lay_out_plan(bench, out);
+  if (bench.screen == Screen::book) lay_out_book(bench, out);
+  if (bench.screen == Screen::shelf) lay_out_shelf(bench, out);
+  if (bench.screen == Screen::pans) lay_out_pans(bench, out);
+  if (bench.screen == Screen::tablet) lay_out_tablet(bench, out);
+  return out;
+}
+
+}

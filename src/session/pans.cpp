@@ -1,0 +1,87 @@
+#include "session/pans.hpp"
+
+#include "paint/pans.hpp"
+
+#include <algorithm>
+
+namespace session {
+
+namespace {
+
+// The middle of ten batches by an independent model, and their span.
+constexpr paint::Interval usual_dry_share{0.44, 0.55, 0.69};
+
+const Lying* lying(const Places& places, Place place) {
+  const auto found = places.at.find(place);
+  return found == places.at.end() ? nullptr : &found->second;
+}
+
+std::vector<paint::PigmentMass> pigments_in(const Lying& here) {
+  std::vector<paint::PigmentMass> out;
+  for (const paint::Portion& p : here.paint.contents)
+    if (p.material.parts.pigment > 0)
+      out.push_back({p.material.pigment, p.grams.value * p.material.parts.pigment});
+  return out;
+}
+
+double wet_mL(const Lying& here) {
+  return here.sums.pigment_mL + std::max(0.0, paint::live(here.sums, here.paint).liquid_mL);
+}
+
+Pan& pan_of(std::vector<Pan>& pans, int number, const Card& card) {
+  for (Pan& pan : pans)
+    if (pan.number == number) return pan;
+  pans.push_back({number, card, {}, {}});
+  return pans.back();
+}
+
+}
+
+double dry_mL(const Pan& pan) {
+  double sum = 0;
+  for (const PouredLayer& layer : pan.layers) sum += layer.dry_mL;
+  return sum;
+}
+
+double wet_mL(const Places& places, Place place) {
+  const Lying* here = lying(places, place);
+  return here ? wet_mL(*here) : 0;
+}
+
+std::optional<paint::Interval> dry_share(const Places& places, Place place) {
+  const Lying* here = lying(places, place);
+  if (!here) return std::nullopt;
+  const auto critical = paint::cpvc(pigments_in(*here));
+  const auto film =
+      paint::film_of(here->sums.pigment_mL,
+                     paint::wet_of(here->sums, paint::live(here->sums, here->paint)), places.room);
+  if (!critical || !film) return usual_dry_share;
+  const auto share = paint::dry_over_wet(*film, *critical, wet_mL(*here));
+  return share ? *share : usual_dry_share;
+}
+
+Fault pour(std::vector<Pan>& pans, Places& places, const Poured& poured, const Card& card,
+           const WhenPoured& when, const std::string& name) {
+  if (!(card.tool.mL > 0)) return words::Error{words::Say::measure_not_positive, {card.name}};
+  const Place from = lying(places, Place::jar) ? Place::jar : Place::slab;
+  const Lying* there = lying(places, from);
+  if (!there) return words::Error{words::Say::nothing_there, {}};
+  const double all_mL = wet_mL(*there);
+  const double all_g = paint::grams_of(there->paint, places.bench).value;
+  const double shrinks_to = dry_share(places, from)->middle;
+  double left_mL = all_mL;
+  for (int number = poured.first; number <= poured.last; ++number) {
+    Pan& pan = pan_of(pans, number, card);
+    const double wanted =
+        poured.g ? *poured.g / all_g * all_mL : std::max(0.0, card.tool.mL - dry_mL(pan));
+    const double wet = std::min(wanted, left_mL);
+    if (wet <= 0) continue;
+    left_mL -= wet;
+    pan.layers.push_back({when.line, when.clock, when.at, wet, wet * shrinks_to});
+  }
+  std::erase_if(pans, [](const Pan& pan) { return pan.layers.empty(); });
+  if (left_mL == all_mL) return std::nullopt;
+  return move(places, from, Place::pans, {1 - left_mL / all_mL, std::nullopt}, name);
+}
+
+}
