@@ -2,6 +2,7 @@
 
 #include "commands/arguments.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace app {
@@ -46,11 +47,19 @@ const auto screen_named = one_of<bench::Screen>({{"shelf", bench::Screen::shelf}
                                                  {"slab", bench::Screen::slab},
                                                  {"book", bench::Screen::book},
                                                  {"tablet", bench::Screen::tablet}});
-const auto middle_named = one_of<bench::Middle>({{"amounts", bench::Middle::amounts},
-                                                 {"bottles", bench::Middle::bottles},
-                                                 {"specks", bench::Middle::specks},
-                                                 {"troubles", bench::Middle::troubles},
-                                                 {"number", bench::Middle::number}});
+// "more; bottle": what is tapped before the picture is taken.
+std::optional<std::vector<bench::PadId>> pads_named(const std::string& text) {
+  std::vector<bench::PadId> pads;
+  for (std::size_t from = 0; from <= text.size();) {
+    const std::size_t to = std::min(text.find(';', from), text.size());
+    const auto first = text.find_first_not_of(' ', from);
+    const auto pad = first < to ? bench::pad_named(text.substr(first, to - first)) : std::nullopt;
+    if (!pad) return std::nullopt;
+    pads.push_back(*pad);
+    from = to + 1;
+  }
+  return pads;
+}
 
 const auto language_named = one_of<words::Language>(
     {{"english", words::Language::english}, {"pseudo", words::Language::pseudo}});
@@ -83,7 +92,7 @@ words::Result<WindowOptions> window_options(const std::vector<std::string>& give
 
 words::Result<PictureOptions> picture_options(const std::vector<std::string>& given) {
   const auto arguments = commands::parse(given, {{"--studio", "--batch", "--at", "--size", "--mm",
-                                                  "--hand", "--middle", "--out", "--language"},
+                                                  "--hand", "--taps", "--out", "--language"},
                                                  {"--night"},
                                                  1,
                                                  1});
@@ -99,7 +108,7 @@ words::Result<PictureOptions> picture_options(const std::vector<std::string>& gi
   reader.take("--size", o.size, parse_pixels);
   reader.take("--mm", o.mm, parse_mm);
   reader.take("--hand", o.hand, hand_named);
-  reader.take("--middle", o.middle, middle_named);
+  reader.take("--taps", o.taps, pads_named);
   reader.take("--language", o.language, language_named);
   o.night = arguments->has("--night");
   o.out = arguments->value("--out").value_or("");

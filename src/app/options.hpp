@@ -36,7 +36,7 @@ struct PictureOptions {
   bench::Size mm{218, 136};
   bench::Hand hand = bench::Hand::left;
   bool night = false;
-  bench::Middle middle = bench::Middle::trail;
+  std::vector<bench::PadId> taps; // before it is taken
   words::Language language = words::Language::english;
   std::string out;
 };

@@ -16,7 +16,6 @@ namespace app {
 
 namespace {
 
-using bench::PadKind;
 using words::Say;
 
 // Forgets what came after that moment. Answers with the session that went on after it, which is
@@ -44,28 +43,10 @@ void sit_down_as(bench::Bench& bench, const std::string& session, const bench::N
   }
 }
 
-// Taps the first pad of a kind that is there.
-words::Result<void> tap(bench::Bench& bench, PadKind kind, const bench::Now& now) {
-  const bench::Layout layout = bench::layout(bench);
-  const auto pad = std::find_if(layout.pads.begin(), layout.pads.end(),
-                                [&](const bench::Pad& p) { return p.id.kind == kind; });
-  if (pad == layout.pads.end())
-    return words::failure(Say::picture_no_pad, {bench::name_of({kind, ""})});
-  bench::step(bench, bench::Tap{pad->id}, now);
-  return {};
-}
-
-std::vector<PadKind> taps_to(bench::Middle middle, bench::Screen screen) {
-  switch (middle) {
-  case bench::Middle::trail: return {};
-  case bench::Middle::amounts: return {PadKind::another};
-  case bench::Middle::bottles: return {PadKind::bottle};
-  case bench::Middle::specks: return {PadKind::dot};
-  case bench::Middle::troubles: return {PadKind::trouble};
-  case bench::Middle::number:
-    if (screen == bench::Screen::plan) return {PadKind::weigh};
-    return {PadKind::bottle, PadKind::bottle_of};
-  }
+words::Result<void> tap(bench::Bench& bench, const bench::PadId& pad, const bench::Now& now) {
+  if (!bench::pad_of(bench::layout(bench), pad))
+    return words::failure(Say::picture_no_pad, {bench::name_of(pad)});
+  bench::step(bench, bench::Tap{pad}, now);
   return {};
 }
 
@@ -80,8 +61,8 @@ words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
   }
   bench.screen = options.screen;
   bench::step(bench, bench::Tick{}, now);
-  for (const PadKind kind : taps_to(options.middle, options.screen))
-    if (auto tapped = tap(bench, kind, now); !tapped) return tapped;
+  for (const bench::PadId& pad : options.taps)
+    if (auto tapped = tap(bench, pad, now); !tapped) return tapped;
   return {};
 }
 

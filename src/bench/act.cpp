@@ -1,5 +1,7 @@
 #include "bench/act.hpp"
 
+#include "bench/pans.hpp"
+
 namespace bench {
 
 namespace {
@@ -9,6 +11,11 @@ constexpr std::int64_t notice_ms = 4000;
 bool belongs_to_number(PadKind kind) {
   return kind == PadKind::digit || kind == PadKind::point || kind == PadKind::erase ||
          kind == PadKind::enter || kind == PadKind::leave;
+}
+
+bool leads_elsewhere(PadKind kind) {
+  return kind == PadKind::plan || kind == PadKind::slab || kind == PadKind::pans ||
+         kind == PadKind::book || kind == PadKind::tablet;
 }
 
 }
@@ -26,13 +33,15 @@ void say_error(Bench& bench, words::Error error, const Now& now) {
 }
 
 void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  const bool leaves_shelf = bench.screen == Screen::shelf && leads_elsewhere(pad.kind);
+  if (leaves_shelf && !keep_card(bench, now, effects)) return;
   switch (pad.kind) {
   case PadKind::shelf: return go_to(bench, Screen::shelf);
   case PadKind::plan: return go_to(bench, Screen::plan);
-  case PadKind::pans: return go_to(bench, Screen::pans);
+  case PadKind::pans: go_to(bench, Screen::pans); return open_pans(bench, now);
   case PadKind::slab: return go_to(bench, Screen::slab);
   case PadKind::book:
-    if (bench.screen == Screen::book) bench.book.batch.clear();
+    if (bench.screen == Screen::book) to_all_batches(bench);
     return go_to(bench, Screen::book);
   case PadKind::tablet: return go_to(bench, Screen::tablet);
   case PadKind::sound:

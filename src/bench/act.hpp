@@ -8,6 +8,7 @@ namespace bench {
 void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 
 void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
+void act_on_more(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
@@ -15,7 +16,22 @@ void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effect
 void act_on_tablet(Bench& bench, const PadId& pad, Effects& effects);
 void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 
+// Asks once after half an hour in which nobody touched wet paint on the slab.
+void ask_how_found(Bench& bench, const Now& now);
+
 void go_to(Bench& bench, Screen screen);
+void to_all_batches(Bench& bench); // of the Book
+// Records the open card, if it was changed; false, and says why, where it cannot be kept so.
+bool keep_card(Bench& bench, const Now& now, Effects& effects);
+// What is written on the open card.
+void say_on_card(Bench& bench, const std::string& which, const std::string& text);
+// Of the open card; says why it cannot be that.
+words::Result<double> set_fact(Bench& bench, const std::string& which, double value);
+
+// Of the pan that is meant: what it took, or weighs.
+words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,
+                                 Effects& effects);
+
 void open_number(Bench& bench, PadId target);
 void say_error(Bench& bench, words::Error error, const Now& now);
 

@@ -1,4 +1,5 @@
 #include "bench/act.hpp"
+#include "bench/again.hpp"
 #include "bench/ghost.hpp"
 #include "bench/record.hpp"
 
@@ -21,16 +22,68 @@ void take_up(Bench& bench, const Now& now, Effects& effects) {
   refold(bench, now);
   bench.ghost = ghost_of(bench, *bench.folded);
   go_to(bench, Screen::slab);
+  ask_how_found(bench, now);
 }
 
+}
+
+namespace {
+
+void choose(Bench& bench, const std::string& batch) {
+  BookState& book = bench.book;
+  if (!book.comparing) {
+    book.batch = batch;
+    return;
+  }
+  if (batch == book.batch) return;
+  book.other = batch;
+  book.comparing = false;
+}
+
+// From the two to the one, from the choice of another back to the one, from the one to all.
+void step_back(Bench& bench) {
+  BookState& book = bench.book;
+  if (!book.other.empty()) return book.other.clear();
+  if (book.comparing)
+    book.comparing = false;
+  else
+    to_all_batches(bench);
+}
+
+void keep_note(Bench& bench, const Now& now, Effects& effects) {
+  const std::string note = bench.book.note.value_or("");
+  bench.book.note.reset();
+  if (note.empty()) return;
+  record(bench, bench.book.batch, session::Noted{note}, now, effects);
+  if (bench.book.batch == bench.batch) refold(bench, now);
+}
+
+}
+
+void to_all_batches(Bench& bench) {
+  bench.book.batch.clear();
+  bench.book.other.clear();
+  bench.book.comparing = false;
+  bench.book.note.reset();
 }
 
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   switch (pad.kind) {
-  case PadKind::batch: bench.book.batch = pad.arg; return;
+  case PadKind::batch: return choose(bench, pad.arg);
   case PadKind::page_back: --bench.book.page; return;
   case PadKind::page_on: ++bench.book.page; return;
-  case PadKind::to_list: bench.book.batch.clear(); return;
+  case PadKind::to_list: return step_back(bench);
+  case PadKind::make_again: make_again(bench, bench.book.batch); return go_to(bench, Screen::plan);
+  case PadKind::compare:
+    bench.book.comparing = true;
+    bench.book.page = 0;
+    return;
+  case PadKind::note: bench.book.note = ""; return;
+  case PadKind::keep: return keep_note(bench, now, effects);
+  case PadKind::leave:
+    bench.book.note.reset();
+    bench.book.comparing = false;
+    return;
   case PadKind::take_up: return take_up(bench, now, effects);
   default: return;
   }

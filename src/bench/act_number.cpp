@@ -1,8 +1,11 @@
 #include "bench/act.hpp"
+#include "bench/corrections.hpp"
 #include "bench/materials.hpp"
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
+
+#include <cmath>
 
 namespace bench {
 
@@ -15,14 +18,48 @@ void close_number(Bench& bench) {
   if (bench.middle == Middle::number) bench.middle = Middle::trail;
 }
 
+session::Event weighed(const Bench& bench, const PadId& target, double g) {
+  const session::Place here = session::in_hand(bench.folded->places);
+  switch (target.kind) {
+  case PadKind::bottle_of: return session::BottleWeighed{target.arg, g};
+  case PadKind::weigh_paint: return session::Weighed{here, g, 0};
+  case PadKind::spilt: return session::Lost{here, {1, g}, ""};
+  default: return session::Added{target.arg, session::Unit::g, g, ""};
+  }
+}
+
+words::Result<double> correct_amount(Bench& bench, double value, const Now& now, Effects& effects) {
+  const session::Entry* line = line_chosen(bench);
+  if (!line) return value;
+  if (auto says = with_amount(line->event, value))
+    record(bench, bench.batch, session::Corrected{line->ref, *std::move(says), {}}, now, effects);
+  refold(bench, now);
+  return value;
+}
+
+words::Result<double> set_parts(Bench& bench, const std::string& card, double parts) {
+  if (!(parts > 0 && parts <= 1000)) return words::failure(words::Say::parts_out_of_range);
+  for (BlendPart& part : bench.plan.blend)
+    if (part.card == card) part.parts = parts;
+  return parts;
+}
+
+// In the plan's own unit. Whole pans.
+words::Result<double> set_wanted(Bench& bench, double value) {
+  if (!(value > 0)) return words::failure(words::Say::nothing_wanted);
+  if (bench.plan.want == Want::pans && value != std::floor(value))
+    return words::failure(words::Say::pans_not_whole);
+  if (const auto fits = paint::grams_weighed(value); !fits)
+    return tl::make_unexpected(fits.error());
+  bench.plan.wanted = value;
+  return value;
+}
+
 void weighed_at_slab(Bench& bench, const PadId& target, double g, const Now& now,
                      Effects& effects) {
   if (const auto card = card_of(bench, target.arg))
     lay_out_card(bench, bench.batch, *card, now, effects);
-  if (target.kind == PadKind::bottle_of)
-    record(bench, bench.batch, session::BottleWeighed{target.arg, g}, now, effects);
-  else
-    record(bench, bench.batch, session::Added{target.arg, session::Unit::g, g, ""}, now, effects);
+  record(bench, bench.batch, weighed(bench, target, g), now, effects);
   bench.amount = {};
   refold(bench, now);
 }
@@ -41,14 +78,17 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
     plan.room_guessed = false;
     return value;
   }
+  if (target.kind == PadKind::fact) return set_fact(bench, target.arg, value);
+  if (target.kind == PadKind::pour_g || target.kind == PadKind::weigh_pan)
+    return set_on_pan(bench, target, value, now, effects);
+  if (target.kind == PadKind::parts) return set_parts(bench, target.arg, value);
+  if (target.kind == PadKind::weigh) return set_wanted(bench, value);
+  if (target.kind == PadKind::other_amount) return correct_amount(bench, value, now, effects);
   if (target.kind != PadKind::bottle_of) {
     const auto grams = paint::grams_weighed(value);
     if (!grams) return tl::make_unexpected(grams.error());
   }
-  if (target.kind == PadKind::weigh)
-    plan.grams = value;
-  else
-    weighed_at_slab(bench, target, value, now, effects);
+  weighed_at_slab(bench, target, value, now, effects);
   return value;
 }
 

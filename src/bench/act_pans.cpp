@@ -1,7 +1,134 @@
 #include "bench/act.hpp"
+#include "bench/choices.hpp"
+#include "bench/pans.hpp"
+#include "bench/record.hpp"
+#include "paint/measure.hpp"
+
+#include <algorithm>
+#include <charconv>
 
 namespace bench {
 
-void act_on_pans(Bench&, const PadId&, const Now&, Effects&) {}
+namespace {
+
+void record_of_pans(Bench& bench, session::Event event, const Now& now, Effects& effects) {
+  const std::string batch = pans_batch(bench);
+  record(bench, batch, std::move(event), now, effects);
+  if (batch == bench.batch) refold(bench, now);
+  refold_pans(bench, now);
+}
+
+void pour(Bench& bench, const session::Poured& poured, const Now& now, Effects& effects) {
+  const auto& cards = bench.pans.folded->cards;
+  const auto known = cards.find(poured.in);
+  const session::Card* card = known == cards.end() ? shelf_card(bench, poured.in) : &known->second;
+  if (!card) return;
+  lay_out_card(bench, pans_batch(bench), session::Card(*card), now, effects);
+  record_of_pans(bench, poured, now, effects);
+}
+
+void pour_one(Bench& bench, int number, const Now& now, Effects& effects) {
+  const session::Batch& batch = *bench.pans.folded;
+  const session::Pan* pan = pan_numbered(batch, number);
+  bench.pans.pan = number;
+  if (!(to_pour_mL(batch) > 0)) return say_error(bench, {words::Say::pans_left_none, {}}, now);
+  if (pan && is_full(*pan)) return say_error(bench, {words::Say::pans_no_more, {}}, now);
+  if (pan && !takes_layer(batch, *pan, now.wall_ms))
+    return say_error(bench, {words::Say::pans_still_wet, {std::to_string(number)}}, now);
+  const auto card = pan ? std::optional(pan->card) : pan_card(bench);
+  if (card) pour(bench, {number, number, card->id, std::nullopt}, now, effects);
+}
+
+void pour_all(Bench& bench, const Now& now, Effects& effects) {
+  for (const session::Poured& poured : pours_for_all(bench, now)) pour(bench, poured, now, effects);
+  bench.pans.pan = 0;
+}
+
+void tap_pan(Bench& bench, const std::string& arg, const Now& now, Effects& effects) {
+  int number = 0;
+  std::from_chars(arg.data(), arg.data() + arg.size(), number);
+  if (!bench.pans.judging) return pour_one(bench, number, now, effects);
+  bench.pans.pan = bench.pans.pan == number ? 0 : number;
+}
+
+void another_card(Bench& bench) {
+  const auto all = shelf_of(bench, session::CardKind::pan);
+  const auto now = pan_card(bench);
+  if (all.empty()) return;
+  const auto here = std::find_if(all.begin(), all.end(),
+                                 [&](const session::Card* c) { return now && c->id == now->id; });
+  const auto next = here == all.end() || here + 1 == all.end() ? all.begin() : here + 1;
+  bench.pans.card = (*next)->id;
+}
+
+// The same word again takes it back.
+void judge(Bench& bench, session::Became as, const Now& now, Effects& effects) {
+  const session::Verdict verdict{as, bench.pans.pan};
+  for (const session::Judged& judged : bench.pans.folded->verdicts)
+    if (judged.verdict == verdict && judged.line.session == bench.sitting.session)
+      return record_of_pans(bench, session::Withdrawn{judged.line}, now, effects);
+  record_of_pans(bench, verdict, now, effects);
+}
+
+void undo(Bench& bench, const Now& now, Effects& effects) {
+  if (const auto target = undo_target(bench, *bench.pans.folded))
+    record_of_pans(bench, session::Withdrawn{target->ref}, now, effects);
+}
+
+void turn_to(Bench& bench, bool newer, const Now& now) {
+  const auto next = other_batch(bench, pans_batch(bench), newer);
+  if (!next) return;
+  bench.pans.batch = *next;
+  bench.pans.card.clear();
+  open_pans(bench, now);
+}
+
+// How much a pan took that was just poured by eye; else so much more of it.
+void poured_grams(Bench& bench, int number, double g, const Now& now, Effects& effects) {
+  const session::Pan* pan = pan_numbered(*bench.pans.folded, number);
+  if (!pan) return;
+  session::Poured poured{number, number, pan->card.id, g};
+  if (const auto line = own_pour(bench, number))
+    return record_of_pans(bench, session::Corrected{*line, session::Corrected::Says{poured}, {}},
+                          now, effects);
+  pour(bench, poured, now, effects);
+}
+
+}
+
+words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,
+                                 Effects& effects) {
+  if (const auto grams = paint::grams_weighed(g); !grams) return tl::make_unexpected(grams.error());
+  if (target.kind == PadKind::weigh_pan)
+    record_of_pans(bench, session::PanWeighed{bench.pans.pan, g}, now, effects);
+  else
+    poured_grams(bench, bench.pans.pan, g, now, effects);
+  return g;
+}
+
+void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  if (!bench.pans.folded) return;
+  switch (pad.kind) {
+  case PadKind::pan: return tap_pan(bench, pad.arg, now, effects);
+  case PadKind::new_pan: return pour_one(bench, next_number(*bench.pans.folded), now, effects);
+  case PadKind::pour_all: return pour_all(bench, now, effects);
+  case PadKind::pour_g:
+  case PadKind::weigh_pan: return open_number(bench, pad);
+  case PadKind::pan_card: return another_card(bench);
+  case PadKind::judge:
+    bench.pans.judging = !bench.pans.judging;
+    bench.pans.pan = bench.pans.page = 0;
+    return;
+  case PadKind::became:
+    if (const auto became = session::became_named(pad.arg)) judge(bench, *became, now, effects);
+    return;
+  case PadKind::all_pans: bench.pans.pan = 0; return;
+  case PadKind::more_pans: bench.pans.page = (bench.pans.page + 1) % pan_pages(bench); return;
+  case PadKind::batch_back: return turn_to(bench, false, now);
+  case PadKind::batch_on: return turn_to(bench, true, now);
+  case PadKind::undo: return undo(bench, now, effects);
+  default: return;
+  }
+}
 
 }

@@ -1,56 +1,147 @@
 #include "bench/act.hpp"
+#include "bench/again.hpp"
 #include "bench/choices.hpp"
 #include "bench/ghost.hpp"
+#include "bench/planning.hpp"
 #include "bench/record.hpp"
+
+#include <algorithm>
 
 namespace bench {
 
 namespace {
 
-// The next batch on the slab starts from the same room, but another colour.
+// Everything but the room and the binder: the next batch is another colour.
+void clear(PlanState& plan) {
+  PlanState next;
+  next.binder = plan.binder;
+  next.pan = plan.pan;
+  next.celsius = plan.celsius;
+  next.humidity = plan.humidity;
+  next.room_guessed = plan.room_guessed;
+  plan = next;
+}
+
+bool is_in(const PlanState& plan, const std::string& card) {
+  return card == plan.binder || card == plan.pan ||
+         std::any_of(plan.blend.begin(), plan.blend.end(),
+                     [&](const BlendPart& part) { return part.card == card; });
+}
+
+// What every slab has beside pigment and binder: the other liquids, and of the tools the first.
+bool always_there(const Bench& bench, const session::Card& card) {
+  using session::CardKind;
+  switch (card.is_a) {
+  case CardKind::pigment:
+  case CardKind::binder:
+  case CardKind::pan:
+  case CardKind::paint: return false;
+  case CardKind::dropper:
+  case CardKind::spoon:
+  case CardKind::slab:
+  case CardKind::muller: return shelf_of(bench, card.is_a).front()->id == card.id;
+  default: return true;
+  }
+}
+
+// What was typed as pigment is what was weighed; what was worked out from pans is still to be.
+void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, const Now& now,
+                 Effects& effects) {
+  const auto grams = planned(bench);
+  if (plan.want != Want::pigment_g || !grams || !*grams) return;
+  for (const PlannedPigment& p : (*grams)->pigments)
+    record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
+}
+
 void begin(Bench& bench, const Now& now, Effects& effects) {
   const PlanState plan = bench.plan;
   if (missing_for_begin(bench)) return;
   const std::string batch = fresh_id(now);
-  record(bench, batch, session::Opened{plan.name}, now, effects);
+  record(bench, batch, session::Opened{plan.name, plan.again_of}, now, effects);
   record(bench, batch, session::RoomSet{plan.celsius, plan.humidity, plan.room_guessed}, now,
          effects);
-  for (const session::Card& card : bench.shelf) {
-    using session::CardKind;
-    const bool chosen = card.id == plan.pigment || card.id == plan.binder;
-    const bool always = card.is_a != CardKind::pigment && card.is_a != CardKind::binder;
-    if (chosen || always) lay_out_card(bench, batch, card, now, effects);
-  }
-  if (plan.grams > 0)
-    record(bench, batch, session::Added{plan.pigment, session::Unit::g, plan.grams, ""}, now,
-           effects);
+  if (plan.cautions_seen) record(bench, batch, session::CautionsSeen{}, now, effects);
+  for (const session::Card& card : bench.shelf)
+    if (is_in(plan, card.id) || always_there(bench, card))
+      lay_out_card(bench, batch, card, now, effects);
+  put_pigment(bench, plan, batch, now, effects);
   bench.batch = batch;
   bench.batches.push_back(batch);
   bench.lessons = session::lessons_of(session::all_of(bench.logs));
-  bench.plan.pigment.clear();
-  bench.plan.name.clear();
-  bench.plan.name_typed = false;
-  bench.plan.grams = 0;
-  bench.plan.search.clear();
+  clear(bench.plan);
   bench.amount = {};
   refold(bench, now);
   bench.ghost = ghost_of(bench, *bench.folded);
   go_to(bench, Screen::slab);
 }
 
-void choose_pigment(Bench& bench, const std::string& id) {
-  bench.plan.pigment = id;
-  if (!bench.plan.name_typed) bench.plan.name = proposed_name(bench, id);
+void rename(Bench& bench) {
+  if (!bench.plan.name_typed) bench.plan.name = proposed_name(bench, name_of_blend(bench));
 }
 
+// In or out of the blend.
+void turn_pigment(Bench& bench, const std::string& id, const Now& now) {
+  PlanState& plan = bench.plan;
+  const auto gone = std::erase_if(plan.blend, [&](const BlendPart& p) { return p.card == id; });
+  plan.cautions_seen = plan.reading = false;
+  if (gone == 0 && plan.blend.size() == most_pigments)
+    return say_error(bench, {words::Say::blend_full, {std::to_string(most_pigments)}}, now);
+  if (gone == 0) plan.blend.push_back({id, 1});
+  rename(bench);
+}
+
+void next_pan(Bench& bench) {
+  const auto pans = shelf_of(bench, session::CardKind::pan);
+  const auto now = std::find_if(pans.begin(), pans.end(),
+                                [&](const auto* card) { return card->id == bench.plan.pan; });
+  if (pans.empty()) return;
+  bench.plan.pan = now == pans.end() || now + 1 == pans.end() ? pans.front()->id : (*(now + 1))->id;
+}
+
+// A number of grams is none of pans.
+void next_want(Bench& bench) {
+  bench.plan.want = static_cast<Want>((static_cast<int>(bench.plan.want) + 1) % 4);
+  bench.plan.wanted = 0;
+}
+
+}
+
+void make_again(Bench& bench, const std::string& id) {
+  const auto batch = session::fold(logs_about(bench, id), id, std::nullopt, bench.lessons);
+  if (!batch) return;
+  PlanState& plan = bench.plan;
+  clear(plan);
+  for (const session::Total& total : batch->totals) {
+    const bool pigment = total.card.is_a == session::CardKind::pigment && total.grams.value > 0;
+    if (pigment && plan.blend.size() < most_pigments && shelf_card(bench, total.card.id)) {
+      plan.blend.push_back({total.card.id, total.grams.value});
+      plan.wanted += total.grams.value;
+    }
+    if (total.card.is_a == session::CardKind::binder && shelf_card(bench, total.card.id))
+      plan.binder = total.card.id;
+  }
+  plan.again_of = id;
+  plan.name = proposed_name(bench, batch->name);
+  plan.name_typed = true;
+  go_to(bench, Screen::plan);
 }
 
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  PlanState& plan = bench.plan;
   switch (pad.kind) {
-  case PadKind::pigment: return choose_pigment(bench, pad.arg);
-  case PadKind::binder: bench.plan.binder = pad.arg; return;
-  case PadKind::page_back: --bench.plan.page; return;
-  case PadKind::page_on: ++bench.plan.page; return;
+  case PadKind::pigment: return turn_pigment(bench, pad.arg, now);
+  case PadKind::binder: plan.binder = pad.arg; return;
+  case PadKind::page_back: --plan.page; return;
+  case PadKind::page_on: ++plan.page; return;
+  case PadKind::by_volume: plan.by_volume = !plan.by_volume; return;
+  case PadKind::want: return next_want(bench);
+  case PadKind::pan_size: return next_pan(bench);
+  case PadKind::cautions: plan.reading = !plan.reading; return;
+  case PadKind::cautions_read:
+    plan.cautions_seen = true;
+    plan.reading = false;
+    return;
+  case PadKind::parts:
   case PadKind::weigh:
   case PadKind::celsius:
   case PadKind::humidity: return open_number(bench, pad);

@@ -1,7 +1,118 @@
 #include "bench/act.hpp"
+#include "bench/card_facts.hpp"
+#include "bench/choices.hpp"
+#include "bench/record.hpp"
+#include "bench/shelf.hpp"
+#include "session/date.hpp"
+
+#include <algorithm>
 
 namespace bench {
 
-void act_on_shelf(Bench&, const PadId&, const Now&, Effects&) {}
+namespace {
+
+const session::Card* find(const std::vector<session::Card>& cards, const std::string& id) {
+  const auto at =
+      std::find_if(cards.begin(), cards.end(), [&](const auto& c) { return c.id == id; });
+  return at == cards.end() ? nullptr : &*at;
+}
+
+void close_card(Bench& bench) {
+  bench.shelf_page.card.reset();
+  bench.shelf_page.changed = bench.shelf_page.is_new = false;
+}
+
+void open_card(Bench& bench, const std::string& id) {
+  ShelfState& page = bench.shelf_page;
+  close_card(bench);
+  if (const auto* card = find(page.away ? bench.away : bench.shelf, id)) page.card = *card;
+}
+
+void new_card(Bench& bench, const Now& now) {
+  ShelfState& page = bench.shelf_page;
+  page.card = blank_card(page.kind, fresh_id(now));
+  page.is_new = page.changed = true;
+}
+
+void put_away(Bench& bench, const Now& now, Effects& effects) {
+  const std::string id = bench.shelf_page.card->id;
+  record(bench, "", session::PutAway{id}, now, effects);
+  restock(bench);
+  close_card(bench);
+  std::erase_if(bench.plan.blend, [&](const BlendPart& part) { return part.card == id; });
+}
+
+void bring_back(Bench& bench, const Now& now, Effects& effects) {
+  record(bench, "", session::LaidOut{*bench.shelf_page.card}, now, effects);
+  restock(bench);
+  close_card(bench);
+}
+
+}
+
+bool keep_card(Bench& bench, const Now& now, Effects& effects) {
+  ShelfState& page = bench.shelf_page;
+  if (!page.card || !page.changed) return true;
+  if (auto fault = fault_of(*page.card, session::day_of(now.wall_ms, now.utc_offset_min))) {
+    say_error(bench, *std::move(fault), now);
+    return false;
+  }
+  record(bench, "", session::LaidOut{*page.card}, now, effects);
+  restock(bench);
+  page.changed = page.is_new = false;
+  return true;
+}
+
+words::Result<double> set_fact(Bench& bench, const std::string& which, double value) {
+  ShelfState& page = bench.shelf_page;
+  if (!page.card) return value;
+  auto card = with_fact(*page.card, which, value);
+  if (!card) return tl::make_unexpected(card.error());
+  page.card = *std::move(card);
+  page.changed = true;
+  return value;
+}
+
+void say_on_card(Bench& bench, const std::string& which, const std::string& text) {
+  ShelfState& page = bench.shelf_page;
+  if (!page.card) return;
+  std::string& at = which == "lot"          ? page.card->lot
+                    : which == "made_on"    ? page.card->made_on
+                    : which == "keep_until" ? page.card->keep_until
+                                            : page.card->name;
+  page.changed |= at != text;
+  at = text;
+}
+
+void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  ShelfState& page = bench.shelf_page;
+  switch (pad.kind) {
+  case PadKind::page_back: --page.page; return;
+  case PadKind::page_on: ++page.page; return;
+  case PadKind::fact: return open_number(bench, pad);
+  case PadKind::choice:
+    page.card = with_next(*page.card, pad.arg);
+    page.changed = true;
+    return;
+  case PadKind::put_away: return put_away(bench, now, effects);
+  case PadKind::bring_back: return bring_back(bench, now, effects);
+  default: break;
+  }
+  if (!keep_card(bench, now, effects)) return;
+  switch (pad.kind) {
+  case PadKind::kind_of:
+    if (const auto kind = shelf_kind_named(pad.arg)) page.kind = *kind;
+    page.page = 0;
+    return close_card(bench);
+  case PadKind::kept_away:
+    page.away = !page.away;
+    page.page = 0;
+    return close_card(bench);
+  case PadKind::card: return open_card(bench, pad.arg);
+  case PadKind::new_card: return new_card(bench, now);
+  case PadKind::card_done: return close_card(bench);
+  default: return;
+  }
+}
 
 }

@@ -1,5 +1,6 @@
 #include "bench/act.hpp"
 #include "bench/materials.hpp"
+#include "bench/paints.hpp"
 #include "bench/record.hpp"
 
 #include <utility>
@@ -53,6 +54,15 @@ void open_middle(Bench& bench, Middle which) {
   bench.number.reset();
 }
 
+// What to do about it stays until it is put away.
+void name_trouble(Bench& bench, const std::string& name, const Now& now, Effects& effects) {
+  const auto trouble = session::trouble_named(name);
+  if (!trouble) return;
+  at_slab(bench, session::Trouble{*trouble}, now, effects);
+  bench.trouble = *trouble;
+  bench.middle = Middle::remedy;
+}
+
 void lay_out_and_lose(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
   if (const auto card = card_of(bench, id)) lay_out_card(bench, bench.batch, *card, now, effects);
   at_slab(bench, session::CountLost{id}, now, effects);
@@ -60,11 +70,23 @@ void lay_out_and_lose(Bench& bench, const std::string& id, const Now& now, Effec
 
 }
 
+void ask_how_found(Bench& bench, const Now& now) {
+  constexpr std::int64_t away_ms = 30 * 60000;
+  if (!bench.folded || bench.screen != Screen::slab || bench.middle != Middle::trail) return;
+  const session::Batch& batch = *bench.folded;
+  const bool wet = lies(bench, session::Place::slab) && session::sums(batch.places).water_g > 0;
+  if (!wet || running(batch) || now.wall_ms - batch.last_at < away_ms) return;
+  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at)
+    bench.middle = Middle::found;
+}
+
 void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (!bench.folded) return;
   switch (pad.kind) {
   case PadKind::add: return add_material(bench, pad.arg, now, effects);
   case PadKind::another: return open_middle(bench, Middle::amounts);
+  case PadKind::pigments: return open_middle(bench, Middle::pigments);
+  case PadKind::more: return open_middle(bench, Middle::more);
   case PadKind::bottle: return open_middle(bench, Middle::bottles);
   case PadKind::dot: return open_middle(bench, Middle::specks);
   case PadKind::trouble: return open_middle(bench, Middle::troubles);
@@ -87,10 +109,7 @@ void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effect
     if (const auto specks = session::specks_named(pad.arg))
       at_slab(bench, session::Dot{*specks}, now, effects);
     return;
-  case PadKind::trouble_is:
-    if (const auto trouble = session::trouble_named(pad.arg))
-      at_slab(bench, session::Trouble{*trouble}, now, effects);
-    return;
+  case PadKind::trouble_is: return name_trouble(bench, pad.arg, now, effects);
   case PadKind::amount:
     if (const auto amount = amount_named(pad.arg)) bench.amount = *amount;
     bench.middle = Middle::trail;
@@ -98,7 +117,7 @@ void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   case PadKind::bottle_of: return open_number(bench, pad);
   case PadKind::lost_count: return lay_out_and_lose(bench, pad.arg, now, effects);
   case PadKind::leave: bench.middle = Middle::trail; return;
-  default: return;
+  default: return act_on_more(bench, pad, now, effects);
   }
 }
 

@@ -3,6 +3,7 @@
 // comes back as effects. The same inputs give the same batch, in a window or without one.
 #pragma once
 
+#include "bench/book_index.hpp"
 #include "bench/layout.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
@@ -94,7 +95,21 @@ struct Effects {
 // ---- the state
 
 enum class Screen { shelf, plan, slab, pans, book, tablet };
-enum class Middle { trail, amounts, bottles, specks, troubles, number }; // what the middle shows
+enum class Middle {
+  trail,
+  amounts,
+  bottles,
+  specks,
+  troubles,
+  remedy,   // of the trouble just named
+  pigments, // one of several
+  more,
+  paints, // of other batches
+  lines,  // what was done
+  line,   // one of them
+  found,  // how was the paint found?
+  number
+}; // what the middle shows
 
 enum class NotCounted { bounced, slid, rested, other_finger };
 
@@ -150,27 +165,69 @@ inline constexpr std::int64_t glide_ms = 120;
 
 // What a number on the number pad is for.
 struct NumberEntry {
-  PadId target; // add CARD, bottle_of CARD, weigh, celsius or humidity
+  PadId target; // pour_g, weigh_pan; add CARD, bottle_of CARD, weigh_paint, spilt, other_amount;
+                // weigh, parts CARD, celsius or humidity; fact WHICH
   std::string text;
   std::optional<words::Error> error;
 };
 
+struct BlendPart {
+  std::string card;
+  double parts = 1;
+  bool operator==(const BlendPart&) const = default;
+};
+inline constexpr std::size_t most_pigments = 4;
+
+enum class Want { pigment_g, pans, wet_mL, dried_g };
+
 struct PlanState {
-  std::string pigment; // card; empty: none chosen
+  std::vector<BlendPart> blend; // empty: nothing chosen
+  bool by_volume = false;       // its parts; else by weight
   std::string binder;
   std::string name;
   bool name_typed = false; // else the name follows the pigment
   std::string search;
   int page = 0;
-  double grams = 0; // 0: not weighed yet
+  Want want = Want::pigment_g;
+  double wanted = 0;    // of that; 0: not said
+  std::string pan;      // card
+  std::string again_of; // batch; empty: none
+  bool reading = false; // the cautions lie open
+  bool cautions_seen = false;
   double celsius = 21;
   double humidity = 0.5;
   bool room_guessed = true;
 };
 
+enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass };
+
+struct ShelfState {
+  ShelfKind kind = ShelfKind::pigment;
+  std::string search;
+  int page = 0;
+  bool away = false;                 // lists what was put away
+  std::optional<session::Card> card; // open, as far as it is edited
+  bool changed = false;
+  bool is_new = false;
+};
+
 struct BookState {
   std::string batch; // empty: the list
   int page = 0;
+  std::string search;
+  std::vector<std::string> found;  // newest first, while something is searched for
+  bool comparing = false;          // the list is for choosing the other one
+  std::string other;               // compared with `batch`
+  std::optional<std::string> note; // as far as it is written
+};
+
+struct PansState {
+  std::string batch;    // chosen here; empty: that of the Book or of the slab, else the latest
+  bool judging = false; // else pouring
+  int pan = 0;          // tapped last; 0: all
+  int page = 0;
+  std::string card;                     // of the pan; empty: as poured last, else the shelf's first
+  std::optional<session::Batch> folded; // as of the last step that folded it
 };
 
 struct Sitting { // this run of the program as a session
@@ -197,6 +254,10 @@ struct Bench {
   bool night = false;
   Screen screen = Screen::plan;
   Middle middle = Middle::trail;
+  session::TroubleKind trouble = session::TroubleKind::wont_wet; // of the remedy
+  std::optional<session::Ref> line;                              // to be corrected
+  int lines_page = 0;
+  std::int64_t asked_since = 0; // last line, order stamp, after which "found" was asked
   Amount amount;
   std::optional<NumberEntry> number;
   bool locked = false; // the glass is being wiped
@@ -207,10 +268,14 @@ struct Bench {
   std::pair<std::string, double> rung; // batch and start of the last pass that the bell rang for
   Notice notice;
   PlanState plan;
+  ShelfState shelf_page;
   BookState book;
+  PansState pans;
+  BookIndex index;
 
-  std::vector<session::Card> shelf;                          // liquids, droppers, spoons, pigments
-  std::vector<session::Log> logs;                            // all sessions read, this one first
+  std::vector<session::Card> shelf; // what may be used: what ships, as the workshop edited it
+  std::vector<session::Card> away;  // put away
+  std::vector<session::Log> logs;   // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
   std::vector<session::Damage> damage;
   std::vector<std::string> faults;

@@ -1,5 +1,7 @@
 #include "bench/choices.hpp"
 
+#include "bench/record.hpp"
+
 #include <algorithm>
 
 namespace bench {
@@ -44,22 +46,37 @@ int pages_for(std::size_t items, int a_page) {
 
 std::optional<words::Say> missing_for_begin(const Bench& bench) {
   if (!bench.loaded) return words::Say::plan_still_reading;
-  if (bench.plan.pigment.empty()) return words::Say::plan_choose_pigment;
+  if (bench.plan.blend.empty()) return words::Say::plan_choose_pigment;
   if (bench.plan.name.empty()) return words::Say::plan_needs_name;
   return std::nullopt;
 }
 
-std::string proposed_name(const Bench& bench, const std::string& pigment) {
-  const session::Card* card = shelf_card(bench, pigment);
-  if (!card) return "";
+std::string name_of_batch(const Bench& bench, const std::string& id) {
+  std::string name;
+  for (const session::Log* log : logs_about(bench, id))
+    for (const session::Line& line : log->lines)
+      if (const auto* o = std::get_if<session::Opened>(&line.event); o && line.batch == id)
+        name = o->name;
+  return name;
+}
+
+std::string name_of_blend(const Bench& bench) {
+  std::string name;
+  for (const BlendPart& part : bench.plan.blend)
+    if (const session::Card* card = shelf_card(bench, part.card))
+      name += name.empty() ? card->name : ", " + lower(card->name);
+  return name;
+}
+
+std::string proposed_name(const Bench& bench, std::string_view of) {
   std::set<std::string> names;
   for (const session::Log& log : bench.logs)
     for (const session::Line& line : log.lines)
       if (const auto* o = std::get_if<session::Opened>(&line.event)) names.insert(o->name);
-  const auto taken = [&](const std::string& name) { return names.count(name) > 0; };
-  if (!taken(card->name)) return card->name;
+  const std::string name(of);
+  if (!names.count(name) || name.empty()) return name;
   for (int n = 2;; ++n)
-    if (const std::string name = card->name + ", " + std::to_string(n); !taken(name)) return name;
+    if (const std::string next = name + ", " + std::to_string(n); !names.count(next)) return next;
 }
 
 }

@@ -16,7 +16,12 @@ int pages_for(std::size_t items, int a_page); // at least 1
 // What stands in the way of beginning; absent when nothing does.
 std::optional<words::Say> missing_for_begin(const Bench& bench);
 
-// "Cobalt blue, 3" if two batches of that pigment's name were opened before.
-std::string proposed_name(const Bench& bench, const std::string& pigment);
+// "Cobalt blue, 3" if two batches of that name were opened before.
+std::string proposed_name(const Bench& bench, std::string_view of);
+
+std::string name_of_batch(const Bench& bench, const std::string& id); // empty: not there
+
+// "Cobalt blue", or "Cobalt blue, yellow ochre" of a blend.
+std::string name_of_blend(const Bench& bench);
 
 }

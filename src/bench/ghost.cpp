@@ -28,18 +28,39 @@ bool ended_right(const session::Batch& batch) {
 
 }
 
+namespace {
+
+enum class Worth { bad, unjudged, good };
+
+Worth worth_of(const session::Batch& batch) {
+  Worth worth = Worth::unjudged;
+  for (const session::Judged& judged : batch.verdicts) switch (judged.verdict.as) {
+    case session::Became::good: worth = Worth::good; break;
+    case session::Became::full:
+    case session::Became::sunken: break; // speak of the pan, not of the paint
+    default: return Worth::bad;
+    }
+  return worth;
+}
+
+}
+
 std::vector<session::TrailPoint> ghost_of(const Bench& bench, const session::Batch& batch) {
   const auto wanted = pigments_of(batch);
   std::size_t tried = 0;
+  std::vector<session::TrailPoint> unjudged;
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend() && tried < most_tried; ++id) {
     if (*id == batch.id) continue;
     ++tried;
     const auto other = session::fold(logs_about(bench, *id), *id, std::nullopt, bench.lessons);
     if (other && other->opened_at <= batch.opened_at && pigments_of(*other) == wanted &&
-        ended_right(*other))
-      return other->trail;
+        ended_right(*other)) {
+      const Worth worth = worth_of(*other);
+      if (worth == Worth::good) return other->trail;
+      if (worth == Worth::unjudged && unjudged.empty()) unjudged = other->trail;
+    }
   }
-  return {};
+  return unjudged;
 }
 
 }

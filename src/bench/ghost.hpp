@@ -5,8 +5,8 @@
 
 namespace bench {
 
-// Where the last batch of the same pigments went that left the slab feeling right; nothing where
-// there is none among the latest few.
+// Where the last batch of the same pigments went that left the slab feeling right: one judged good
+// when dry, else one nobody judged; nothing where there is none among the latest few.
 std::vector<session::TrailPoint> ghost_of(const Bench& bench, const session::Batch& batch);
 
 }

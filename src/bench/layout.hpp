@@ -38,7 +38,9 @@ struct Layout {
   Rect clock; // the time of day in the strip
   Rect main;  // slab: the trail; plan: the list; book: the list or the trail
   Rect side;  // slab: the numbers; plan: the choices; book: what went in
-  Rect lower; // plan: the cautions; book: the times
+  Rect lower; // plan: what it comes to and the cautions; book: the times; shelf: the sources
+  Rect note;  // plan: why it cannot begin yet
+  Rect more;  // book: what became of it; pans: what lies there
 };
 
 const Pad* pad_at(const Layout& layout, Point at);

@@ -4,34 +4,89 @@
 
 namespace bench {
 
-int book_rows_a_page(const Display& display) { return display.upright() ? 12 : 7; }
+int book_rows_a_page(const Display& display) { return display.upright() ? 12 : 6; }
+
+namespace {
+
+constexpr double told_mm = 2 * row_mm + gap_mm; // two rows while a note is written there
+constexpr double figures_mm = 26;
+
+// What is searched for; beside it, while another batch is chosen, what for and the way back.
+void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
+  if (!bench.book.comparing) return add(layout, PadKind::search, row);
+  const Grid parts{10, 1, row};
+  layout.more = parts.cell(0, 0, 4);
+  add(layout, PadKind::search, parts.cell(4, 0, 3));
+  add(layout, PadKind::leave, parts.cell(7, 0, 3));
+}
+
+// Newest first.
+std::string batch_at(const Bench& bench, std::size_t place) {
+  if (!bench.book.search.empty()) return bench.book.found[place];
+  return bench.batches[bench.batches.size() - 1 - place];
+}
+
+void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
+  lay_out_search(bench, take_top(area, row_mm), layout);
+  layout.main = area;
+  const Rect pages = take_bottom(area, row_mm);
+  const int a_page = book_rows_a_page(bench.display);
+  const Grid grid{1, a_page, area};
+  const std::size_t count =
+      bench.book.search.empty() ? bench.batches.size() : bench.book.found.size();
+  const std::size_t first = static_cast<std::size_t>(bench.book.page * a_page);
+  for (int i = 0; i < a_page && first + static_cast<std::size_t>(i) < count; ++i)
+    add(layout, PadKind::batch, grid.cell(0, i),
+        batch_at(bench, first + static_cast<std::size_t>(i)));
+  add_pages(layout, pages, bench.book.page, pages_for(count, a_page));
+}
+
+void lay_out_told(const Bench& bench, Rect area, Layout& layout) {
+  layout.more = area;
+  if (!bench.book.note) return;
+  add(layout, PadKind::note_text, take_top(area, row_mm));
+  const Grid halves{2, 1, area};
+  add(layout, PadKind::keep, halves.cell(0, 0));
+  add(layout, PadKind::leave, halves.cell(1, 0));
+}
+
+void lay_out_ways_on(const Bench& bench, const Rect& upper, const Rect& lower, Layout& layout) {
+  const bool newer = is_newer(bench, bench.book.batch);
+  const Grid thirds{3, 1, upper};
+  if (!newer) add(layout, PadKind::make_again, thirds.cell(0, 0));
+  if (bench.batches.size() > 1) add(layout, PadKind::compare, thirds.cell(1, 0));
+  if (!bench.book.note) add(layout, PadKind::note, thirds.cell(2, 0));
+  const Grid halves{2, 1, lower};
+  add(layout, PadKind::to_list, halves.cell(0, 0));
+  if (!newer) add(layout, PadKind::take_up, halves.cell(1, 0));
+}
+
+void lay_out_batch(const Bench& bench, const Rect& area, Layout& layout) {
+  const bool upright = bench.display.upright();
+  auto [trail, rest] = halves(area, upright, upright ? 0.53 : 0.57);
+  lay_out_told(bench, take_bottom(trail, told_mm), layout);
+  layout.main = trail;
+  const Rect lower = take_bottom(rest, row_mm), upper = take_bottom(rest, row_mm);
+  lay_out_ways_on(bench, upper, lower, layout);
+  layout.lower = take_bottom(rest, figures_mm);
+  layout.side = rest;
+}
+
+void lay_out_two(const Bench& bench, const Rect& area, Layout& layout) {
+  auto [trails, table] = halves(area, bench.display.upright(), 0.5);
+  layout.more = take_top(trails, row_mm);
+  layout.main = trails;
+  add(layout, PadKind::to_list, take_bottom(table, row_mm));
+  layout.side = table;
+}
+
+}
 
 void lay_out_book(const Bench& bench, Layout& layout) {
-  Rect area = below_strip(bench.display);
-  if (bench.book.batch.empty()) {
-    layout.main = area;
-    const Rect pages = take_bottom(area, row_mm);
-    const int a_page = book_rows_a_page(bench.display);
-    const Grid grid{1, a_page, area};
-    const int count = static_cast<int>(bench.batches.size());
-    const int first = bench.book.page * a_page;
-    for (int i = 0; i < a_page && first + i < count; ++i)
-      add(layout, PadKind::batch, grid.cell(0, i), bench.batches[count - 1 - first - i]);
-    return add_pages(layout, pages, bench.book.page, pages_for(bench.batches.size(), a_page));
-  }
-  const bool upright = bench.display.upright();
-  const double w = upright ? area.w : (area.w - gap_mm) * 0.57;
-  layout.main = {area.x, area.y, w, upright ? area.h * 0.5 : area.h};
-  Rect rest = area;
-  if (upright)
-    take_top(rest, layout.main.h);
-  else
-    rest = {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h};
-  const Grid halves{2, 1, take_bottom(rest, row_mm + 3)};
-  add(layout, PadKind::to_list, halves.cell(0, 0));
-  if (!is_newer(bench, bench.book.batch)) add(layout, PadKind::take_up, halves.cell(1, 0));
-  layout.lower = take_bottom(rest, 30);
-  layout.side = rest;
+  const Rect area = below_strip(bench.display);
+  if (bench.book.batch.empty() || bench.book.comparing) return lay_out_list(bench, area, layout);
+  if (!bench.book.other.empty()) return lay_out_two(bench, area, layout);
+  lay_out_batch(bench, area, layout);
 }
 
 }

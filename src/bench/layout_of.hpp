@@ -13,10 +13,14 @@ void lay_out_pans(const Bench& bench, Layout& layout);
 void lay_out_book(const Bench& bench, Layout& layout);
 void lay_out_tablet(const Bench& bench, Layout& layout);
 
+// What opens in the middle of the slab, in a grid of 4 columns; the top row is left for words.
+void lay_out_middle(const Bench& bench, const Grid& grid, Layout& layout);
+
 // The number pad in a grid of 4 columns and at least 5 rows; the top row is left for the number.
 void lay_out_number(const Grid& grid, Layout& layout);
 
 int plan_rows_a_page(const Display& display); // pads, two to a row
 int book_rows_a_page(const Display& display);
+int pans_a_page(const Display& display, bool judging);
 
 }

@@ -18,6 +18,21 @@ void lay_out_pigments(const Bench& bench, Rect area, Layout& layout) {
   add_pages(layout, pages, bench.plan.page, pages_for(found.size(), a_page));
 }
 
+void lay_out_cautions(Rect area, Layout& layout) {
+  add(layout, PadKind::cautions_read, take_bottom(area, row_mm + 3));
+  layout.main = area;
+}
+
+// A row for each pigment of the blend; of one alone there is nothing to say.
+void lay_out_blend(const Bench& bench, Rect& area, Layout& layout) {
+  const auto& blend = bench.plan.blend;
+  if (blend.size() < 2) return;
+  const Grid row{static_cast<int>(blend.size()) + 1, 1, take_top(area, row_mm)};
+  for (int i = 0; i < static_cast<int>(blend.size()); ++i)
+    add(layout, PadKind::parts, row.cell(i, 0), blend[i].card);
+  add(layout, PadKind::by_volume, row.cell(static_cast<int>(blend.size()), 0));
+}
+
 void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
   layout.side = area;
   const auto binders = shelf_of(bench, session::CardKind::binder);
@@ -25,14 +40,20 @@ void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
   for (int i = 0; i < static_cast<int>(binders.size()) && i < 4; ++i)
     add(layout, PadKind::binder, grid.cell(i % 2, i / 2), binders[i]->id);
   add(layout, PadKind::name, take_top(area, row_mm));
-  const Grid quarter{4, 1, take_top(area, row_mm)};
-  add(layout, PadKind::weigh, quarter.cell(0, 0, 2));
-  add(layout, PadKind::celsius, quarter.cell(2, 0));
-  add(layout, PadKind::humidity, quarter.cell(3, 0));
-  const Rect begin = take_bottom(area, row_mm + 1.5);
-  if (!missing_for_begin(bench)) add(layout, PadKind::begin, begin);
+  lay_out_blend(bench, area, layout);
+  const Grid thirds{3, 1, take_top(area, row_mm)};
+  const bool pans = bench.plan.want == Want::pans;
+  add(layout, PadKind::want, thirds.cell(0, 0));
+  add(layout, PadKind::weigh, thirds.cell(1, 0, pans ? 1 : 2));
+  if (pans) add(layout, PadKind::pan_size, thirds.cell(2, 0));
+  const Grid half{2, 1, take_bottom(area, row_mm + 1.5)};
+  if (!missing_for_begin(bench)) add(layout, PadKind::begin, half.cell(0, 0, 2));
+  const Grid room{2, 1, take_bottom(area, row_mm)};
+  add(layout, PadKind::celsius, room.cell(0, 0));
+  add(layout, PadKind::humidity, room.cell(1, 0));
   layout.lower = area;
-  if (missing_for_begin(bench)) layout.lower.h = begin.bottom() - area.y;
+  if (missing_for_begin(bench)) layout.note = half.cell(0, 0, 2);
+  if (!bench.plan.blend.empty()) add(layout, PadKind::cautions, take_bottom(layout.lower, row_mm));
 }
 
 }
@@ -50,7 +71,10 @@ void lay_out_plan(const Bench& bench, Layout& layout) {
     list = {area.x, area.y, w, area.h};
     choices = {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h};
   }
-  lay_out_pigments(bench, list, layout);
+  if (bench.plan.reading)
+    lay_out_cautions(list, layout);
+  else
+    lay_out_pigments(bench, list, layout);
   lay_out_choices(bench, choices, layout);
   if (bench.number) lay_out_number_over(list, layout);
 }

@@ -10,7 +10,7 @@ namespace {
 // Cells by name, so that lying and upright differ in this table alone.
 struct Cells {
   Rect materials[most_materials];
-  Rect another, bottle, undo, pass, pass_upper, pass_lower, dot, trouble, feels[5];
+  Rect another, more, undo, pass, pass_upper, pass_lower, dot, trouble, feels[5];
   Rect middle;  // what may open over the trail and the numbers
   Rect numbers; // its lower part
 };
@@ -21,7 +21,7 @@ Cells cells_lying(const Grid& g) {
   Cells c;
   for (int i = 0; i < most_materials; ++i) c.materials[i] = g.cell(i % 2, i / 2);
   c.another = g.cell(0, 3);
-  c.bottle = g.cell(1, 3);
+  c.more = g.cell(1, 3);
   c.undo = g.cell(0, 4, 2);
   c.pass = g.cell(6, 0, 1, 2);
   c.pass_upper = g.cell(6, 0);
@@ -37,7 +37,7 @@ Cells cells_upright(const Grid& g) {
   Cells c;
   for (int i = 0; i < most_materials; ++i) c.materials[i] = g.cell(i % 3, 6 + i / 3);
   c.another = g.cell(0, 8);
-  c.bottle = g.cell(1, 8);
+  c.more = g.cell(1, 8);
   c.undo = g.cell(2, 8, 2);
   c.pass = g.cell(4, 6, 1, 3);
   c.pass_upper = g.cell(4, 6);
@@ -54,7 +54,7 @@ void mirror(Rect& r, const Rect& area) { r.x = 2 * area.x + area.w - r.right(); 
 // For the other hand everything changes sides, but sticky stays left of runny.
 void mirror(Cells& c, const Rect& area) {
   for (Rect& r : c.materials) mirror(r, area);
-  for (Rect* r : {&c.another, &c.bottle, &c.undo, &c.pass, &c.pass_upper, &c.pass_lower, &c.dot,
+  for (Rect* r : {&c.another, &c.more, &c.undo, &c.pass, &c.pass_upper, &c.pass_lower, &c.dot,
                   &c.trouble, &c.middle, &c.numbers})
     mirror(*r, area);
   for (Rect& r : c.feels) mirror(r, area);
@@ -90,11 +90,11 @@ void lay_out_pass(const Bench& bench, const Cells& c, Layout& layout) {
 }
 
 void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
-  const auto materials = materials_of(bench);
+  const auto materials = material_pads(bench);
   for (std::size_t i = 0; i < materials.size(); ++i)
-    add(layout, PadKind::add, c.materials[i], materials[i].id);
+    layout.pads.push_back({materials[i], c.materials[i]});
   add(layout, PadKind::another, c.another);
-  add(layout, PadKind::bottle, c.bottle);
+  add(layout, PadKind::more, c.more);
   add(layout, PadKind::undo, c.undo);
   lay_out_pass(bench, c, layout);
   add(layout, PadKind::dot, c.dot);
@@ -102,32 +102,6 @@ void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
   for (int i = 0; i < 5; ++i)
     add(layout, PadKind::felt, c.feels[i],
         std::string(session::name_of(static_cast<session::Feel>(i))));
-}
-
-void lay_out_choices(const Bench& bench, const Grid& g, Layout& layout) {
-  layout.main = g.cell(0, 0, 4);
-  const int last = g.rows - 1;
-  add(layout, PadKind::leave, g.cell(0, last, 4));
-  if (bench.middle == Middle::amounts)
-    for (int i = 0; i < 8; ++i)
-      add(layout, PadKind::amount, g.cell(i % 4, 1 + i / 4), std::string(amount_names[i]));
-  if (bench.middle == Middle::bottles) {
-    const auto liquids = bottles_of(bench);
-    for (int i = 0; i < static_cast<int>(liquids.size()); ++i) {
-      add(layout, PadKind::bottle_of, g.cell(i, 1), liquids[i].id);
-      add(layout, PadKind::lost_count, g.cell(i, 2), liquids[i].id);
-    }
-  }
-  Grid thirds = g;
-  thirds.columns = 3;
-  for (int i = 0; i < 3; ++i) {
-    if (bench.middle == Middle::specks)
-      add(layout, PadKind::specks, thirds.cell(i, 1, 1, 2),
-          std::string(name_of(static_cast<session::Specks>(i))));
-    if (bench.middle == Middle::troubles)
-      add(layout, PadKind::trouble_is, thirds.cell(i, 1, 1, 2),
-          std::string(name_of(static_cast<session::TroubleKind>(i))));
-  }
 }
 
 }
@@ -157,7 +131,7 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
   if (bench.middle == Middle::trail) return;
   layout.side = {};
   if (bench.middle != Middle::number)
-    return lay_out_choices(bench, {4, bench.display.upright() ? 5 : 4, c.middle}, layout);
+    return lay_out_middle(bench, {4, bench.display.upright() ? 5 : 4, c.middle}, layout);
   // The number pad is five rows high: lying down its last row takes the place of the feel pads.
   Rect area = c.middle;
   if (!bench.display.upright()) {

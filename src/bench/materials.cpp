@@ -4,6 +4,7 @@
 #include "session/amounts.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace bench {
 
@@ -12,12 +13,16 @@ namespace {
 using session::Card;
 using session::CardKind;
 
-constexpr std::array order{CardKind::binder,   CardKind::water,   CardKind::honey,
-                           CardKind::glycerin, CardKind::pigment, CardKind::wetting_aid,
-                           CardKind::other};
+constexpr std::array order{CardKind::binder,      CardKind::water,   CardKind::honey,
+                           CardKind::glycerin,    CardKind::pigment, CardKind::paint,
+                           CardKind::wetting_aid, CardKind::other};
 
 std::size_t place_of(const Card& card) {
   return static_cast<std::size_t>(std::find(order.begin(), order.end(), card.is_a) - order.begin());
+}
+
+bool is_solid(const Card& card) {
+  return card.is_a == CardKind::pigment || card.is_a == CardKind::paint;
 }
 
 bool used(const Bench& bench, const Card& card) {
@@ -41,8 +46,27 @@ std::vector<Card> materials_of(const Bench& bench) {
   }
   std::stable_sort(cards.begin(), cards.end(),
                    [](const Card& a, const Card& b) { return place_of(a) < place_of(b); });
-  if (cards.size() > most_materials) cards.resize(most_materials);
   return cards;
+}
+
+std::vector<Card> pigments_of(const Bench& bench) {
+  std::vector<Card> cards = materials_of(bench);
+  std::erase_if(cards, [](const Card& c) { return !is_solid(c); });
+  return cards;
+}
+
+std::vector<PadId> material_pads(const Bench& bench) {
+  const bool several = pigments_of(bench).size() > 1;
+  std::vector<PadId> pads;
+  bool asked = false;
+  for (const Card& card : materials_of(bench)) {
+    if (!is_solid(card) || !several)
+      pads.push_back({PadKind::add, card.id});
+    else if (!std::exchange(asked, true))
+      pads.push_back({PadKind::pigments, ""});
+  }
+  if (pads.size() > most_materials) pads.resize(most_materials);
+  return pads;
 }
 
 std::vector<Card> bottles_of(const Bench& bench) {
@@ -80,7 +104,7 @@ std::optional<Amount> amount_named(std::string_view name) {
 }
 
 Amount next_amount(const Bench& bench, const Card& card) {
-  return card.is_a == CardKind::pigment ? Amount{session::Unit::g, 0} : bench.amount;
+  return is_solid(card) ? Amount{session::Unit::g, 0} : bench.amount;
 }
 
 std::string tool_for(const Bench& bench, session::Unit unit) {

@@ -10,8 +10,13 @@ namespace bench {
 inline constexpr int most_materials = 6;
 inline constexpr int most_bottles = 4;
 
-// The cards of the batch's materials in the order of their pads, at most six.
+// The cards of the batch's materials in the order of their pads, pigments and paints among them.
 std::vector<session::Card> materials_of(const Bench& bench);
+
+// Pads of the materials: a card's each, but one for all pigments and paints where there are
+// several. At most six.
+std::vector<PadId> material_pads(const Bench& bench);
+std::vector<session::Card> pigments_of(const Bench& bench); // with paint of other batches
 
 // The liquids whose bottle can be weighed: those used first, at most four.
 std::vector<session::Card> bottles_of(const Bench& bench);
@@ -24,7 +29,7 @@ inline constexpr std::array<std::string_view, 8> amount_names{
     "1 drop", "2 drops", "5 drops", "10 drops", "1/4 tsp", "1/2 tsp", "1 tsp", "weigh"};
 std::optional<Amount> amount_named(std::string_view name);
 
-// What a tap on this card adds: the chosen amount, but powder is always weighed.
+// What a tap on this card adds: the chosen amount, but powder and paint are always weighed.
 Amount next_amount(const Bench& bench, const session::Card& card);
 
 // The tool that measures a unit; empty for a weighing.

@@ -22,9 +22,10 @@ enum class PadKind {
   wipe,
   unlock,
   // the slab
-  add, // arg: card
+  add,      // arg: card
+  pigments, // where there are several
   another,
-  bottle,
+  more,
   undo,
   pass,
   gather,
@@ -38,8 +39,22 @@ enum class PadKind {
   bottle_of,
   lost_count, // arg: card
   specks,     // arg: many, few, none
-  trouble_is, // arg: wont_wet, gelling, gummy
-  digit,      // arg: 0 ... 9
+  trouble_is, // arg: wont_wet, gelling, gummy, gritty, foams, separates, smells
+  bottle,
+  weigh_paint,
+  to_jar, // arg: half, all
+  from_jar,
+  spilt,
+  other_paint,
+  paint_of, // arg: batch
+  lines,    // what was done, to be corrected
+  earlier,  // of them
+  line,     // arg: SESSION N
+  other_amount,
+  five_earlier, // five minutes
+  take_back,
+  found, // arg: wet, dry
+  digit, // arg: 0 ... 9
   point,
   erase,
   enter,
@@ -52,13 +67,48 @@ enum class PadKind {
   weigh,
   celsius,
   humidity,
+  parts,     // arg: card
+  by_volume, // else by weight
+  want,      // what the number says
+  pan_size,
+  cautions, // open
+  cautions_read,
   name,
   search, // text fields
   begin,
+  // shelf
+  kind_of, // arg: pigment, binder, liquid, dropper, spoon, pan, glass
+  card,    // arg: card
+  new_card,
+  kept_away, // those put away, and back
+  put_away,
+  bring_back,
+  fact,   // a number of the card; arg: which
+  says,   // a text field of the card; arg: name, lot, made_on, keep_until
+  choice, // what the card turns over at each tap; arg: which
+  card_done,
   // book
   batch, // arg: batch id
   to_list,
   take_up,
+  make_again,
+  compare,
+  note,
+  note_text, // a text field
+  keep,      // the note
+  // pans
+  pan, // arg: its number; pours into it, or chooses it
+  new_pan,
+  pour_all,
+  pour_g, // how much the pan poured last took
+  weigh_pan,
+  pan_card, // another size
+  judge,    // from pouring to judging, and back
+  became,   // arg: good ... mould
+  all_pans, // are meant, not one
+  more_pans,
+  batch_back, // an older one
+  batch_on,
   // this tablet
   hand,
   motion,

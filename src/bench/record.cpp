@@ -41,8 +41,11 @@ void append(Bench& bench, const std::string& batch, session::Event event, const 
   own_log(bench).lines.push_back(line);
   effects.append.push_back(std::move(line));
   if (batch.empty()) return;
+  bench.index.stale.insert(batch);
   auto& spoken = bench.speaks_of[batch];
   if (std::find(spoken.begin(), spoken.end(), 0) == spoken.end()) spoken.insert(spoken.begin(), 0);
+}
+
 }
 
 bool by_hand(const session::Event& e) {
@@ -56,8 +59,6 @@ bool by_hand(const session::Event& e) {
          std::holds_alternative<AsBefore>(e) || std::holds_alternative<Found>(e) ||
          std::holds_alternative<Poured>(e) || std::holds_alternative<PanWeighed>(e) ||
          std::holds_alternative<Verdict>(e) || std::holds_alternative<Noted>(e);
-}
-
 }
 
 bool has_begun(const Bench& bench) { return !bench.logs.front().lines.empty(); }
@@ -92,12 +93,21 @@ void lay_out_card(Bench& bench, const std::string& batch, const session::Card& c
     record(bench, batch, session::LaidOut{card}, now, effects);
 }
 
+namespace {
+bool can_take_back(const session::Event& e) {
+  return by_hand(e) || std::holds_alternative<session::Corrected>(e);
+}
+}
+
 std::optional<UndoTarget> undo_target(const Bench& bench) {
-  if (!bench.folded) return std::nullopt;
+  return bench.folded ? undo_target(bench, *bench.folded) : std::nullopt;
+}
+
+std::optional<UndoTarget> undo_target(const Bench& bench, const session::Batch& batch) {
   const session::Entry* latest = nullptr;
-  for (const session::Entry& e : bench.folded->entries) {
+  for (const session::Entry& e : batch.entries) {
     const bool own = e.ref.session == bench.sitting.session;
-    if (own && !e.withdrawn && by_hand(e.event) && (!latest || e.ref.n > latest->ref.n))
+    if (own && !e.withdrawn && can_take_back(e.event) && (!latest || e.ref.n > latest->ref.n))
       latest = &e;
   }
   if (!latest) return std::nullopt;

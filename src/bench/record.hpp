@@ -16,6 +16,8 @@ void lay_out_card(Bench& bench, const std::string& batch, const session::Card& c
 
 bool has_begun(const Bench& bench);
 
+bool by_hand(const session::Event& event); // what a hand did, and can take back
+
 // Notes that somebody set the wall clock, once this session has begun: a minute or more against
 // the running clock (less is the clock's own correction).
 void notice_clock(Bench& bench, const Now& now, Effects& effects);
@@ -26,7 +28,8 @@ struct UndoTarget {
   session::Ref ref;
   session::Event event;
 };
-std::optional<UndoTarget> undo_target(const Bench& bench);
+std::optional<UndoTarget> undo_target(const Bench& bench); // of the batch on the slab
+std::optional<UndoTarget> undo_target(const Bench& bench, const session::Batch& batch);
 
 // Folds the batch on the slab up to now.
 void refold(Bench& bench, const Now& now);

@@ -1,6 +1,9 @@
 #include "bench/shelf.hpp"
 
 #include "paint/catalogue.hpp"
+#include "session/shelf.hpp"
+
+#include <algorithm>
 
 namespace bench {
 
@@ -43,7 +46,8 @@ Card pigment(const paint::CataloguePigment& entry) {
 std::vector<Card> shelf_that_ships() {
   // Recipes by mass: common practice, no source. A level metric teaspoon is 5 mL, household
   // measures keep within 5 % (uniform: 0.05 / sqrt 3). The dropper: 20 drops of water a mL
-  // (USP <1101>); between one dropper and another practice spans 20 to 42 drops a mL.
+  // (USP <1101>); between one dropper and another practice spans 20 to 42 drops a mL. Pans differ
+  // by maker: common practice, no source.
   std::vector<Card> cards{
       liquid("gum_12", CardKind::binder, "Gum 1:2", {.gum = 1, .water = 2}),
       liquid("gum_12_honey", CardKind::binder, "Gum and honey",
@@ -57,9 +61,23 @@ std::vector<Card> shelf_that_ships() {
       liquid("ox_gall", CardKind::wetting_aid, "Ox gall", {.water = 0.95, .other = 0.05}),
       tool("dropper", CardKind::dropper, "any dropper", 0.05, 0.0095),
       tool("teaspoon", CardKind::spoon, "teaspoon", 5, 0.144),
+      tool("half_pan", CardKind::pan, "half pan", 1.7, 0.2),
+      tool("full_pan", CardKind::pan, "full pan", 3, 0.4),
   };
   for (const paint::CataloguePigment& entry : paint::catalogue()) cards.push_back(pigment(entry));
   return cards;
+}
+
+void restock(Bench& bench) {
+  const session::Shelf own = session::shelf_of(session::all_of(bench.logs));
+  bench.shelf.clear();
+  bench.away.clear();
+  const auto put = [&](const Card& card) {
+    (own.put_away.count(card.id) ? bench.away : bench.shelf).push_back(card);
+  };
+  for (const auto& [id, card] : own.cards) put(card);
+  for (const Card& card : shelf_that_ships())
+    if (!own.cards.count(card.id)) put(card);
 }
 
 }

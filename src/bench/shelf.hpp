@@ -1,14 +1,17 @@
 // The shelf that ships: marked guesses that stand until a workshop replaces them.
 #pragma once
 
-#include "session/event.hpp"
+#include "bench/bench.hpp"
 
 #include <vector>
 
 namespace bench {
 
 // Pigments of the catalogue, four binders, water, honey let down, glycerin, ox gall, a dropper
-// nobody has calibrated and a metric teaspoon.
+// nobody has calibrated, a metric teaspoon, a half and a full pan.
 std::vector<session::Card> shelf_that_ships();
+
+// Lays the workshop's own cards and edits over it, its own first; what was put away lies apart.
+void restock(Bench& bench);
 
 }

@@ -1,8 +1,10 @@
 #include "bench/act.hpp"
 #include "bench/bench.hpp"
 #include "bench/choices.hpp"
+#include "bench/due.hpp"
 #include "bench/heard.hpp"
 #include "bench/keys.hpp"
+#include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
 #include "bench/touch.hpp"
@@ -66,6 +68,18 @@ void typed(Bench& bench, const Text& text, const Now& now) {
   const std::string kept = session::first_characters(text.text, session::longest_text);
   if (kept.size() < text.text.size())
     say_error(bench, {words::Say::text_shortened, {std::to_string(session::longest_text)}}, now);
+  if (text.field.kind == PadKind::says) say_on_card(bench, text.field.arg, kept);
+  if (text.field.kind == PadKind::search && bench.screen == Screen::shelf) {
+    bench.shelf_page.search = kept;
+    bench.shelf_page.page = 0;
+    return;
+  }
+  if (text.field.kind == PadKind::note_text) bench.book.note = kept;
+  if (text.field.kind == PadKind::search && bench.screen == Screen::book) {
+    bench.book.search = kept;
+    bench.book.page = 0;
+    return find_batches(bench);
+  }
   if (text.field.kind == PadKind::name) {
     bench.plan.name = kept;
     bench.plan.name_typed = !kept.empty();
@@ -89,9 +103,19 @@ void index_logs(Bench& bench) {
   }
   bench.batches = session::batch_ids(session::all_of(bench.logs));
   bench.lessons = session::lessons_of(session::all_of(bench.logs));
+  restock(bench);
 }
 
-void loaded(Bench& bench, Loaded input) {
+// The program opens on what waits under Pans, where no batch is at hand.
+void open_what_is_due(Bench& bench, const Now& now) {
+  const auto waiting = due(bench, now);
+  if (waiting.empty() || !bench.batch.empty() || bench.screen != Screen::plan) return;
+  bench.screen = Screen::pans;
+  bench.pans.batch = waiting.front().batch;
+  open_pans(bench, now);
+}
+
+void loaded(Bench& bench, Loaded input, const Now& now) {
   bench.logs.resize(1); // this session's own
   for (session::Log& log : input.logs)
     if (log.session != bench.sitting.session) bench.logs.push_back(std::move(log));
@@ -99,6 +123,8 @@ void loaded(Bench& bench, Loaded input) {
   bench.faults = std::move(input.faults);
   bench.loaded = true;
   index_logs(bench);
+  index_all(bench, now);
+  open_what_is_due(bench, now);
 }
 
 bool speaks_of(const session::Log& log, const std::string& batch) {
@@ -116,6 +142,8 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
     // A copy of what was known already is no news.
     const bool more = known == bench.logs.end() || known->lines != log.lines;
     of_this_batch |= more && speaks_of(log, bench.batch);
+    for (const session::Line& line : log.lines)
+      if (more && !line.batch.empty()) bench.index.stale.insert(line.batch);
     if (known == bench.logs.end())
       bench.logs.push_back(std::move(log));
     else
@@ -138,7 +166,7 @@ void resized(Bench& bench, const Display& display, const Now& now) {
   bench.display = display;
   if (std::hypot(display.mm.w, display.mm.h) < small_mm)
     say_error(bench, {words::Say::display_small, {}}, now);
-  bench.plan.page = bench.book.page = 0;
+  bench.plan.page = bench.shelf_page.page = bench.book.page = bench.pans.page = 0;
 }
 
 void ticked(Bench& bench, const Now& now) {
@@ -156,7 +184,7 @@ void handle(Bench& bench, Input& input, const Now& now, Effects& effects, Ear& e
   if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects, ear);
   if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
   if (const auto* r = std::get_if<Reading>(&input)) bench.reading = *r;
-  if (auto* l = std::get_if<Loaded>(&input)) loaded(bench, std::move(*l));
+  if (auto* l = std::get_if<Loaded>(&input)) loaded(bench, std::move(*l), now);
   if (auto* a = std::get_if<Arrived>(&input)) arrived(bench, std::move(*a), now);
   if (const auto* k = std::get_if<NotKept>(&input)) say_error(bench, k->why, now);
   if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display, now);
@@ -208,9 +236,11 @@ Bench start(std::string session, std::string device, const Display& display, con
   bench.logs.emplace_back();
   bench.logs.front().session = bench.sitting.session;
   bench.logs.front().device = bench.sitting.device;
-  bench.shelf = shelf_that_ships();
+  restock(bench);
   for (const session::Card* binder : shelf_of(bench, session::CardKind::binder))
     if (bench.plan.binder.empty()) bench.plan.binder = binder->id;
+  for (const session::Card* pan : shelf_of(bench, session::CardKind::pan))
+    if (bench.plan.pan.empty()) bench.plan.pan = pan->id;
   return bench;
 }
 
@@ -220,7 +250,12 @@ Effects step(Bench& bench, Input input, const Now& now) {
   notice_clock(bench, now, effects);
   Ear ear;
   handle(bench, input, now, effects, ear);
-  if (time_matters(input)) refold(bench, now);
+  refresh_index(bench, now);
+  if (time_matters(input)) {
+    refold(bench, now);
+    if (bench.screen == Screen::pans) refold_pans(bench, now);
+    ask_how_found(bench, now);
+  }
   effects.heard = heard_of(bench, effects, ear.tapped, ear.not_counted);
   effects.wake_at = wake_at(bench, now);
   return effects;

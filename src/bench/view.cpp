@@ -1,7 +1,10 @@
 #include "bench/view.hpp"
 
+#include "bench/corrections.hpp"
+#include "bench/due.hpp"
 #include "bench/keys.hpp"
 #include "bench/materials.hpp"
+#include "bench/paints.hpp"
 #include "bench/record.hpp"
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
@@ -17,7 +20,7 @@ namespace {
 
 constexpr session::Clock slab_window_s = 900;
 
-MaterialView material_view(const Bench& bench, const session::Card& card) {
+MaterialView card_view(const Bench& bench, const session::Card& card) {
   MaterialView m;
   m.pad = {PadKind::add, card.id};
   m.kind = card.is_a;
@@ -27,6 +30,22 @@ MaterialView material_view(const Bench& bench, const session::Card& card) {
   for (const session::Total& t : bench.folded->totals)
     if (t.card.id == card.id && t.grams.value > 0) m.grams = t.grams.value;
   return m;
+}
+
+// One pad for all pigments bears the colour of the first.
+MaterialView material_view(const Bench& bench, const PadId& pad) {
+  if (const auto card = card_of(bench, pad.arg)) return card_view(bench, *card);
+  MaterialView all;
+  all.pad = pad;
+  all.kind = session::CardKind::pigment;
+  all.next = {session::Unit::g, 0};
+  for (const session::Card& card : pigments_of(bench)) {
+    const MaterialView one = card_view(bench, card);
+    if (all.colour == 0) all.colour = one.colour;
+    if (one.grams) all.grams = all.grams.value_or(0) + *one.grams;
+    ++all.several;
+  }
+  return all;
 }
 
 PassView pass_view(const session::Batch& batch) {
@@ -50,9 +69,10 @@ PassView pass_view(const session::Batch& batch) {
   return p;
 }
 
-UndoView undo_view(const Bench& bench) {
+}
+
+UndoView undo_view(const Bench& bench, const std::optional<UndoTarget>& target) {
   UndoView u;
-  const auto target = undo_target(bench);
   if (target) u.target = target->event;
   std::string card;
   if (target) {
@@ -67,6 +87,8 @@ UndoView undo_view(const Bench& bench) {
   u.saved = lines > 0 && u.unsaved == 0;
   return u;
 }
+
+namespace {
 
 Measures measures_of_binder(const Bench& bench) {
   constexpr double any_drop_mL = 0.035;
@@ -102,6 +124,34 @@ double gliding(const Glide& glide, double to, const Now& now) {
   return to * std::pow(glide.from / to, still);
 }
 
+LineView line_view(const Bench& bench, const session::Entry& e) {
+  LineView v{{PadKind::line, arg_of(e.ref)}, e.clock, e.event, "", e.corrected};
+  std::string card;
+  if (const auto* a = std::get_if<session::Added>(&e.event)) card = a->of;
+  if (const auto* b = std::get_if<session::BottleWeighed>(&e.event)) card = b->of;
+  if (const auto* c = std::get_if<session::CountLost>(&e.event)) card = c->of;
+  if (const auto found = card_of(bench, card)) v.card_name = found->name;
+  return v;
+}
+
+// What the seldom wanted middles show.
+void add_middle(const Bench& bench, SlabView& v) {
+  v.trouble = bench.trouble;
+  v.in_jar = lies(bench, session::Place::jar);
+  if (bench.middle == Middle::remedy)
+    v.remedy = remedy_of(bench.trouble, *bench.folded, measures_of_binder(bench).drop_mL);
+  if (bench.middle == Middle::lines)
+    for (const session::Entry* e : correctable(bench)) v.lines.push_back(line_view(bench, *e));
+  if (const session::Entry* chosen = line_chosen(bench); chosen && bench.middle == Middle::line) {
+    v.lines.push_back(line_view(bench, *chosen));
+    v.line_has_amount = amount_in(chosen->event).has_value();
+  }
+  if (bench.middle == Middle::paints)
+    for (const OtherPaint& p : paints_of_others(bench))
+      v.paints.push_back(
+          {{PadKind::paint_of, p.batch}, p.card.name, p.card.colour, p.place, p.grams});
+}
+
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
   v.middle = bench.middle;
@@ -111,12 +161,15 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.save_failure = bench.saving.failure;
   v.saved_elsewhere = !bench.saving.stand_in.empty();
   v.number = number_view(bench);
-  v.undo = undo_view(bench);
+  v.undo = undo_view(bench, undo_target(bench));
   v.notice = bench.notice;
   if (!bench.folded) return v;
   const session::Batch& batch = *bench.folded;
-  for (const session::Card& card : materials_of(bench))
-    v.materials.push_back(material_view(bench, card));
+  for (const PadId& pad : material_pads(bench)) v.materials.push_back(material_view(bench, pad));
+  if (bench.middle == Middle::pigments)
+    for (const session::Card& card : pigments_of(bench))
+      v.pigments.push_back(card_view(bench, card));
+  add_middle(bench, v);
   v.pass = pass_view(batch);
   v.dot = session::last_dot(batch);
   v.trail = trail_view(batch);
@@ -146,6 +199,7 @@ StripView strip_view(const Bench& bench, const Now& now) {
   s.screen = bench.screen;
   s.night = bench.night;
   s.sound = bench.tablet.sound;
+  s.due = due(bench, now).size();
   if (bench.folded) {
     s.batch_name = bench.folded->name;
     s.batch_colour = colour_of(*bench.folded);
@@ -198,7 +252,10 @@ TabletView tablet_view(const Bench& bench) {
 std::optional<NumberView> number_view(const Bench& bench) {
   if (!bench.number) return std::nullopt;
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
+  n.want = bench.plan.want;
   if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
+  if (n.target.kind == PadKind::pour_g || n.target.kind == PadKind::weigh_pan)
+    n.of = std::to_string(bench.pans.pan);
   return n;
 }
 
@@ -247,7 +304,8 @@ View view(const Bench& bench, const Now& now) {
   if (bench.screen == Screen::plan) v.screen = plan_view(bench);
   if (bench.screen == Screen::shelf) v.screen = shelf_view(bench);
   if (bench.screen == Screen::pans) v.screen = pans_view(bench, now);
-  if (bench.screen == Screen::book) v.screen = book_view(bench);
+  if (bench.screen == Screen::book && bench.book.other.empty()) v.screen = book_view(bench);
+  if (bench.screen == Screen::book && !bench.book.other.empty()) v.screen = compare_view(bench);
   if (bench.screen == Screen::tablet) v.screen = tablet_view(bench);
   return v;
 }

@@ -3,6 +3,9 @@
 
 #include "bench/advice.hpp"
 #include "bench/bench.hpp"
+#include "bench/planning.hpp"
+#include "bench/remedy.hpp"
+#include "paint/catalogue.hpp"
 
 namespace bench {
 
@@ -13,6 +16,7 @@ struct MaterialView {
   std::uint32_t colour = 0;    // pigment
   std::optional<double> grams; // so far; absent: none
   Amount next;                 // what a tap adds
+  int several = 0;             // pigments that the pad stands for
 };
 
 struct PassView {
@@ -51,7 +55,26 @@ struct TrailView {
   session::Clock from = 0, to = 0; // the stretch of time to show
   bool whole = false;              // all of the batch, with its gaps shortened
   std::optional<session::Clock> gathered;
-  std::int64_t opened_at = 0; // ms since 1970, for times of day
+  std::vector<session::TrailPoint> beside; // of another batch, to compare with
+  std::int64_t opened_at = 0;              // ms since 1970, for times of day
+};
+
+// A line of the batch that can be corrected.
+struct LineView {
+  PadId pad;
+  session::Clock clock = 0;
+  session::Event event;
+  std::string card_name; // of what was added
+  bool corrected = false;
+};
+
+// A batch whose paint can go into this one.
+struct PaintView {
+  PadId pad;
+  std::string name;
+  std::uint32_t colour = 0;
+  session::Place place = session::Place::jar;
+  double grams = 0;
 };
 
 struct NumberView {
@@ -59,6 +82,7 @@ struct NumberView {
   std::string text; // as typed
   std::string of;   // the material's name, where it is one
   std::optional<words::Error> error;
+  Want want = Want::pigment_g; // of the plan, for its number
 };
 
 struct StripView {
@@ -68,6 +92,7 @@ struct StripView {
   int hour = 0, minute = 0;
   bool night = false;
   bool sound = true;
+  std::size_t due = 0; // what waits under Pans
 };
 
 struct SlabView {
@@ -86,6 +111,13 @@ struct SlabView {
   Notice notice;
   Middle middle = Middle::trail;
   Amount amount;
+  std::vector<MaterialView> pigments; // where one pad stands for all
+  session::TroubleKind trouble = session::TroubleKind::wont_wet;
+  std::optional<Remedy> remedy;
+  std::vector<LineView> lines; // this page's; the chosen one alone in Middle::line
+  bool line_has_amount = false;
+  std::vector<PaintView> paints;
+  bool in_jar = false; // some of it is
   std::optional<NumberView> number;
   bool locked = false;
   std::optional<double> unlocking; // 0 to 1 while the unlocking pad is held
@@ -102,15 +134,35 @@ struct PlanView {
     std::uint32_t colour = 0;
     bool chosen = false;
   };
+  struct Part {
+    PadId pad; // parts
+    std::string name;
+    std::uint32_t colour = 0;
+    double parts = 1;
+    double grams = 0; // to be weighed
+  };
   std::vector<Row> pigments; // this page's
+  std::vector<Part> blend;
+  bool by_volume = false;
   std::vector<Row> binders;
   int page = 0, pages = 1;
   std::string name, search;
-  double grams = 0;
+  Want want = Want::pigment_g;
+  double wanted = 0;
+  std::string pan; // its name
+  std::optional<Planned> planned;
+  std::optional<words::Error> why_not; // it comes to nothing
+  struct Short {
+    std::string name;
+    double left_g = 0, wanted_g = 0;
+  };
+  std::vector<Short> short_of;
+  std::string again_of; // name
   double celsius = 21, humidity = 0.5;
   bool room_guessed = true;
   std::vector<words::Say> cautions;
-  std::optional<paint::Helping> first_helping;
+  bool reading = false; // the cautions lie open
+  bool cautions_seen = false;
   std::optional<words::Say> missing; // why it cannot begin yet
   std::optional<NumberView> number;
   std::optional<words::Error> error;
@@ -125,7 +177,12 @@ struct BookView {
     session::Progress progress = session::Progress::open;
     std::optional<paint::Amount> ratio;
     bool warned = false;
+    std::vector<session::Became> became;
+    bool chosen = false; // another one is wanted beside it
   };
+  std::string search;
+  bool comparing = false;
+  std::string compared;  // name of the batch that another one is chosen for
   std::vector<Row> rows; // this page's, newest first
   int page = 0, pages = 1;
   std::size_t damages = 0;
@@ -134,6 +191,30 @@ struct BookView {
   std::optional<session::Batch> batch; // the one looked at
   std::uint32_t colour = 0;            // of its pigment
   TrailView trail;                     // of that one
+  std::string again_of;                // names of batches
+  std::vector<std::string> made_again;
+  struct Verdict {
+    int days = 0; // since the pour before it
+    session::Became as = session::Became::good;
+    int pan = 0; // 0: all
+  };
+  std::vector<Verdict> verdicts;   // in order
+  std::optional<std::string> note; // as far as it is written
+};
+
+struct CompareView {
+  enum What { pigment, ratio, flow, gum, sweet, mulled, passes, celsius, humidity, became };
+  struct Row {
+    What what = pigment;
+    std::string name;                  // of the pigment
+    std::optional<paint::Amount> a, b; // mulled in min; absent: not known
+    std::vector<session::Became> became_a, became_b;
+    bool differs = false; // by more than what is not known of them
+  };
+  std::string name_a, name_b;
+  std::uint32_t colour_a = 0, colour_b = 0;
+  TrailView trail; // of a, b beside it
+  std::vector<Row> rows;
 };
 
 struct TabletView {
@@ -149,9 +230,79 @@ struct TabletView {
   std::vector<Row> rows;
 };
 
-struct ShelfView {};
+// A number of a card, as it stands, with where it comes from.
+struct FactView {
+  PadId pad;
+  double value = 0; // 0: not known
+  int decimals = 2;
+  double u = 0;
+};
 
-struct PansView {};
+struct ShelfView {
+  struct Row {
+    PadId pad;
+    session::CardKind kind = session::CardKind::other;
+    std::string name, index_name;
+    std::uint32_t colour = 0;
+    std::optional<double> left_g;
+    bool open = false;
+  };
+  ShelfKind kind = ShelfKind::pigment;
+  bool away = false;
+  std::size_t put_away = 0; // how many are
+  std::vector<Row> rows;    // this page's
+  std::string search;
+  int page = 0, pages = 1;
+  std::optional<session::Card> card; // the open one
+  bool ships = false;                // and nobody has edited it: its figures are guesses
+  std::vector<std::string> sources;  // of its figures, from the catalogue
+  std::optional<paint::Confidence> confidence;
+  std::vector<FactView> facts;
+  std::optional<double> left_g;
+  std::optional<NumberView> number;
+  Notice notice;
+};
+
+struct PansView {
+  struct Pan {
+    PadId pad; // "pan 3", or "new_pan"
+    int number = 1;
+    double brim_mL = 0;
+    std::vector<double> layers_mL; // as they will be when dry, the first below
+    double wet_mL = 0;             // above that, still to dry off
+    bool full = false;
+    bool chosen = false;
+    std::vector<session::Became> became;
+  };
+  struct Next { // layer
+    enum Kind { nothing, in_hours, maybe_now, now, full, unknown } kind = nothing;
+    double low_h = 0, high_h = 0; // from now
+    bool weighed = false;         // by what the scale said
+  };
+  struct Weighing {
+    double hours = 0, g = 0;
+  };
+  std::string batch, name; // empty: none
+  std::uint32_t colour = 0;
+  bool judging = false;
+  int pan = 0; // that is meant; 0: all
+  std::vector<Pan> pans;
+  std::string card_name;
+  double card_mL = 0;
+  double to_pour_mL = 0;
+  int all = 0;        // pans that "pour all" pours into
+  bool first = false; // nothing was poured yet
+  Next next;
+  std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
+  std::optional<paint::Tack> tack;
+  std::vector<Weighing> weighings;    // of the pan that is meant, or the first that was weighed
+  double days = 0;                    // since the last pour
+  int asked_day = 0;                  // whose verdict is due; 0: none
+  std::vector<session::Became> given; // of the pan that is meant, or all, since the last pour
+  UndoView undo;
+  Notice notice;
+  std::optional<NumberView> number;
+};
 
 struct View {
   Layout layout;
@@ -159,7 +310,7 @@ struct View {
   std::optional<PadId> pressed; // flashes
   std::optional<PadId> ring;    // where the keys stand
   int utc_offset_min = 0;
-  std::variant<PlanView, SlabView, BookView, TabletView, ShelfView, PansView> screen;
+  std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView, PansView> screen;
 };
 
 View view(const Bench& bench, const Now& now);

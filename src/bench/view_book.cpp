@@ -9,6 +9,14 @@ namespace bench {
 
 namespace {
 
+std::vector<session::Became> words_of(const session::Batch& batch) {
+  std::vector<session::Became> out;
+  for (const session::Judged& judged : batch.verdicts)
+    if (std::find(out.begin(), out.end(), judged.verdict.as) == out.end())
+      out.push_back(judged.verdict.as);
+  return out;
+}
+
 BookView::Row book_row(const Bench& bench, const std::string& id) {
   BookView::Row row;
   row.pad = {PadKind::batch, id};
@@ -20,9 +28,55 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   row.warned = batch->damaged || batch->newer || !batch->warnings.empty();
   row.ratio = batch->standing.binder_ratio;
   row.colour = colour_of(*batch);
+  row.became = words_of(*batch);
+  row.chosen = bench.book.comparing && id == bench.book.batch;
   return row;
 }
 
+void add_list(const Bench& bench, BookView& v) {
+  const auto& book = bench.book;
+  v.search = book.search;
+  v.comparing = book.comparing;
+  if (book.comparing) v.compared = name_of_batch(bench, book.batch);
+  v.page = book.page;
+  const std::size_t count = book.search.empty() ? bench.batches.size() : book.found.size();
+  v.pages = pages_for(count, book_rows_a_page(bench.display));
+  for (const Pad& pad : layout(bench).pads)
+    if (pad.id.kind == PadKind::batch) v.rows.push_back(book_row(bench, pad.id.arg));
+}
+
+// Days count from the last pour before; without one, from when the batch was opened.
+std::vector<BookView::Verdict> verdicts_of(const session::Batch& batch) {
+  std::vector<BookView::Verdict> out;
+  for (const session::Judged& judged : batch.verdicts) {
+    std::int64_t from = batch.opened_at;
+    for (const session::Pan& pan : batch.pans)
+      for (const session::PouredLayer& layer : pan.layers)
+        if (layer.at <= judged.at) from = std::max(from, layer.at);
+    out.push_back({static_cast<int>((judged.at - from) / session::a_day_ms), judged.verdict.as,
+                   judged.verdict.pan});
+  }
+  return out;
+}
+
+void add_lineage(const Bench& bench, BookView& v) {
+  v.again_of = name_of_batch(bench, v.batch->again_of);
+  for (const std::string& id : bench.batches) {
+    const auto entry = bench.index.of.find(id);
+    if (entry != bench.index.of.end() && entry->second.again_of == v.batch->id)
+      v.made_again.push_back(entry->second.name);
+  }
+}
+
+}
+
+TrailView trail_at_slab(const session::Batch& batch) {
+  TrailView t = trail_view(batch);
+  if (!t.gathered || batch.progress == session::Progress::open) return t;
+  constexpr session::Clock still_s = 600; // what comes later is no work at the slab
+  t.to = std::min(t.to, *t.gathered + still_s);
+  std::erase_if(t.points, [&](const auto& point) { return point.clock > t.to; });
+  return t;
 }
 
 BookView book_view(const Bench& bench) {
@@ -32,18 +86,18 @@ BookView book_view(const Bench& bench) {
                                              [](const session::Damage& d) { return !d.ordinary; }));
   v.faults = bench.faults;
   if (!bench.loaded) v.reading = bench.reading;
-  v.page = bench.book.page;
-  v.pages = pages_for(bench.batches.size(), book_rows_a_page(bench.display));
-  if (bench.book.batch.empty()) {
-    for (const Pad& pad : layout(bench).pads)
-      if (pad.id.kind == PadKind::batch) v.rows.push_back(book_row(bench, pad.id.arg));
+  if (bench.book.batch.empty() || bench.book.comparing) {
+    add_list(bench, v);
     return v;
   }
   v.batch = session::fold(logs_about(bench, bench.book.batch), bench.book.batch, std::nullopt,
                           bench.lessons);
   if (!v.batch) return v;
   v.colour = colour_of(*v.batch);
-  v.trail = trail_view(*v.batch);
+  v.trail = trail_at_slab(*v.batch);
+  v.verdicts = verdicts_of(*v.batch);
+  v.note = bench.book.note;
+  add_lineage(bench, v);
   return v;
 }
 

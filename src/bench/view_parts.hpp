@@ -1,6 +1,7 @@
 // The pieces that view() is put together from.
 #pragma once
 
+#include "bench/record.hpp"
 #include "bench/view.hpp"
 #include "paint/today.hpp"
 
@@ -9,9 +10,12 @@ namespace bench {
 std::optional<NumberView> number_view(const Bench& bench);
 std::uint32_t colour_of(const session::Batch& batch); // of its pigment, weighed yet or not
 std::vector<paint::Reading> readings_of(const session::Batch& batch);
-TrailView trail_view(const session::Batch& batch); // the whole of it
+TrailView trail_at_slab(const session::Batch& batch); // and no longer than it lay there
+TrailView trail_view(const session::Batch& batch);    // the whole of it
 PlanView plan_view(const Bench& bench);
 BookView book_view(const Bench& bench);
+CompareView compare_view(const Bench& bench);
+UndoView undo_view(const Bench& bench, const std::optional<UndoTarget>& target);
 ShelfView shelf_view(const Bench& bench);
 PansView pans_view(const Bench& bench, const Now& now);
 TabletView tablet_view(const Bench& bench);

@@ -13,16 +13,52 @@ PlanView::Row plan_row(const session::Card& card, PadKind kind, const std::strin
   return {{kind, card.id}, card.name, card.index_name, card.colour, card.id == chosen};
 }
 
-// The mask comes first; gloves are said only where this pigment wants them.
-std::vector<words::Say> cautions_of(const std::string& pigment) {
+bool is_chosen(const PlanState& plan, const std::string& card) {
+  return std::any_of(plan.blend.begin(), plan.blend.end(),
+                     [&](const BlendPart& part) { return part.card == card; });
+}
+
+void add_once(std::vector<words::Say>& out, words::Say what) {
+  if (std::find(out.begin(), out.end(), what) == out.end()) out.push_back(what);
+}
+
+// The mask comes first; gloves are said only where these pigments want them.
+std::vector<words::Say> cautions_of(const std::vector<BlendPart>& blend) {
   std::vector<words::Say> out{words::Say::care_mask};
-  for (const paint::CataloguePigment& entry : paint::catalogue())
-    if (entry.id == pigment)
-      for (const paint::Caution c : entry.cautions)
-        if (c != paint::Caution::dust) out.push_back(paint::sentence(c));
+  for (const BlendPart& part : blend)
+    for (const paint::CataloguePigment& entry : paint::catalogue())
+      if (entry.id == part.card)
+        for (const paint::Caution c : entry.cautions)
+          if (c != paint::Caution::dust) add_once(out, paint::sentence(c));
   for (const words::Say care : paint::general_care())
-    if (care != words::Say::care_mask && (care != words::Say::care_gloves || pigment.empty()))
-      out.push_back(care);
+    if (care != words::Say::care_mask && (care != words::Say::care_gloves || blend.empty()))
+      add_once(out, care);
+  return out;
+}
+
+std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Planned>& comes_to) {
+  std::vector<PlanView::Part> out;
+  for (const BlendPart& part : bench.plan.blend) {
+    const session::Card* card = shelf_card(bench, part.card);
+    if (!card) continue;
+    out.push_back({{PadKind::parts, part.card}, card->name, card->colour, part.parts, 0});
+    if (!comes_to) continue;
+    for (const PlannedPigment& p : comes_to->pigments)
+      if (p.card == part.card) out.back().grams = p.grams;
+  }
+  return out;
+}
+
+// What the shelf has too little of, of what it knows how much there was.
+std::vector<PlanView::Short> short_of(const Bench& bench, const Planned& comes_to) {
+  std::vector<PlanView::Short> out;
+  const auto look = [&](const std::string& id, double wanted) {
+    const session::Card* card = shelf_card(bench, id);
+    const auto left = card ? left_of(bench, *card) : std::nullopt;
+    if (left && *left < wanted) out.push_back({card->name, std::max(0.0, *left), wanted});
+  };
+  for (const PlannedPigment& p : comes_to.pigments) look(p.card, p.grams);
+  look(bench.plan.binder, comes_to.binder_g);
   return out;
 }
 
@@ -34,23 +70,33 @@ PlanView plan_view(const Bench& bench) {
   const auto found = pigments_found(bench);
   const auto a_page = static_cast<std::size_t>(plan_rows_a_page(bench.display));
   const std::size_t first = static_cast<std::size_t>(plan.page) * a_page;
-  for (std::size_t i = first; i < std::min(found.size(), first + a_page); ++i)
-    v.pigments.push_back(plan_row(*found[i], PadKind::pigment, plan.pigment));
+  for (std::size_t i = first; i < std::min(found.size(), first + a_page); ++i) {
+    v.pigments.push_back(plan_row(*found[i], PadKind::pigment, ""));
+    v.pigments.back().chosen = is_chosen(plan, found[i]->id);
+  }
   for (const session::Card* card : shelf_of(bench, session::CardKind::binder))
     v.binders.push_back(plan_row(*card, PadKind::binder, plan.binder));
   v.page = plan.page;
   v.pages = pages_for(found.size(), static_cast<int>(a_page));
   v.name = plan.name;
   v.search = plan.search;
-  v.grams = plan.grams;
+  v.want = plan.want;
+  v.wanted = plan.wanted;
+  if (const session::Card* pan = shelf_card(bench, plan.pan)) v.pan = pan->name;
+  if (auto comes_to = planned(bench); comes_to && *comes_to)
+    v.planned = **comes_to;
+  else if (comes_to && plan.wanted > 0)
+    v.why_not = comes_to->error();
+  v.blend = parts_of(bench, v.planned);
+  v.by_volume = plan.by_volume;
+  if (v.planned) v.short_of = short_of(bench, *v.planned);
+  v.again_of = plan.again_of.empty() ? "" : name_of_batch(bench, plan.again_of);
   v.celsius = plan.celsius;
   v.humidity = plan.humidity;
   v.room_guessed = plan.room_guessed;
-  v.cautions = cautions_of(plan.pigment);
-  if (const session::Card* card = shelf_card(bench, plan.pigment)) {
-    const paint::Helping usual = paint::first_helping(card->pigment.family);
-    v.first_helping = {usual.low * plan.grams / 10, usual.high * plan.grams / 10};
-  }
+  v.cautions = cautions_of(plan.blend);
+  v.reading = plan.reading;
+  v.cautions_seen = plan.cautions_seen;
   v.missing = missing_for_begin(bench);
   v.number = number_view(bench);
   v.error = bench.notice.error;

@@ -1,9 +1,5 @@
 #include "commands/driver.hpp"
 
-#include "bench/record.hpp"
-#include "session/check_value.hpp"
-#include "studio/kept.hpp"
-
 #include <algorithm>
 #include <iterator>
 #include <utility>
@@ -16,39 +12,24 @@ constexpr std::int64_t look_when_open_ms = 5'000;
 constexpr std::int64_t look_when_idle_ms = 60'000;
 }
 
-Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& now) {
-  Setup setup;
-  const studio::Path state = studio::state_folder();
-  setup.studio = studio ? studio::Path(*studio) : studio::default_studio();
-  setup.adrift = studio::adrift_folder(state, setup.studio);
-  setup.session = bench::fresh_id(now);
-  setup.device = studio::device_id(state, now.fresh);
-  if (!state.empty()) setup.tablet_file = state / "tablet.json";
-  return setup;
-}
-
-Driver::Driver(const Setup& setup, const bench::Now& now)
-    : bench_(bench::start(setup.session, setup.device, setup.display, now)),
-      looks_again_(setup.looks_again) {
-  const auto wake = [bell = bell_, also = setup.wake] {
+Driver::Driver(const Sitting& sitting, const OpenKeeper& open, const bench::Now& now)
+    : bench_(bench::start(sitting.session, sitting.device, sitting.display, now)),
+      looks_again_(sitting.looks_again) {
+  const auto wake = [bell = bell_, also = sitting.wake] {
     bell.ring();
     if (also) also();
   };
-  home_ = studio::open(setup.studio, setup.fault, wake, setup.home_files);
-  stand_in_folder_ = setup.adrift.string();
-  if (!setup.adrift.empty())
-    stand_in_ = studio::open(setup.adrift, std::nullopt, wake, setup.adrift_files);
-  journal_ = std::make_unique<studio::Journal>(*home_, stand_in_.get());
-  if (stand_in_) homecoming_.emplace(*home_);
-  watch_ = std::make_unique<studio::Watch>(*home_, stand_in_.get(), setup.session, wake);
-  tablet_file_ = setup.tablet_file;
+  keeper_ = open(wake);
+  disk::Disk &home = *keeper_.home, *stand_in = keeper_.stand_in.get();
+  journal_ = std::make_unique<studio::Journal>(home, stand_in);
+  if (stand_in) homecoming_.emplace(home);
+  watch_ = std::make_unique<studio::Watch>(home, stand_in, sitting.session, wake);
   remember(now);
   look_around(now);
 }
 
 void Driver::remember(const bench::Now& now) {
-  const auto files = disk::posix_files();
-  const auto text = tablet_file_.empty() ? std::nullopt : studio::kept(*files, tablet_file_);
+  const auto text = keeper_.tablet ? keeper_.tablet() : std::nullopt;
   if (!text) return;
   const auto tablet = bench::read_tablet(*text);
   if (!tablet) return feed(bench::NotKept{tablet.error()}, now);
@@ -57,9 +38,8 @@ void Driver::remember(const bench::Now& now) {
 }
 
 void Driver::keep_tablet(const bench::Now& now) {
-  if (tablet_file_.empty()) return;
-  const auto files = disk::posix_files();
-  const auto done = studio::keep(*files, tablet_file_, bench::written(bench_.tablet));
+  if (!keeper_.keep_tablet) return;
+  const auto done = keeper_.keep_tablet(bench::written(bench_.tablet));
   if (!done) feed(bench::NotKept{done.error()}, now);
 }
 
@@ -90,7 +70,7 @@ bool Driver::poll(const bench::Now& now) {
 void Driver::take(studio::News news, const bench::Now& now) {
   if (const auto* saved = std::get_if<studio::Saved>(&news)) {
     saved_ = saved->n;
-    return feed(bench::Saved{saved->n, adrift() ? stand_in_folder_ : ""}, now);
+    return feed(bench::Saved{saved->n, adrift() ? keeper_.stand_in_folder : ""}, now);
   }
   if (const auto* failed = std::get_if<studio::Failed>(&news)) {
     last_failure_ = failed->reason;

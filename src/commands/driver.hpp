@@ -3,10 +3,10 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "commands/keeper.hpp"
 #include "studio/bell.hpp"
 #include "studio/homecoming.hpp"
 #include "studio/journal.hpp"
-#include "studio/studio.hpp"
 #include "studio/watch.hpp"
 
 #include <chrono>
@@ -17,26 +17,21 @@
 
 namespace commands {
 
-struct Setup {
-  studio::Path studio;
-  studio::Path adrift;              // empty: none
-  std::optional<disk::Fault> fault; // of the studio's disk
+struct Sitting {
   std::string session, device;
   bench::Display display;
-  studio::Path tablet_file; // where this device's ways are kept; empty: nowhere
-  bool looks_again = true;  // for what other devices write, every 5 s while a batch is open, else
-                            // once a minute
-  studio::MakeFiles home_files = disk::posix_files, adrift_files = disk::posix_files;
-  std::function<void()> wake; // called on a disk's thread when poll() has something; may be empty
+  bool looks_again = true;    // for what other devices write, every 5 s while a batch is open, else
+                              // once a minute
+  std::function<void()> wake; // called when poll() has something, perhaps on a disk's thread; may
+                              // be empty
 };
 
-// As a person means it who names a studio or nothing: the device's own id, a fresh session, the
-// folder for when the studio fails.
-Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& now);
+struct Setup; // a sitting in the folders of a computer: folders.hpp
 
 class Driver {
 public:
   // Begins to read the studio. Throws std::system_error where the system gives no thread.
+  Driver(const Sitting& sitting, const OpenKeeper& open, const bench::Now& now);
   Driver(const Setup& setup, const bench::Now& now);
 
   void feed(bench::Input input, const bench::Now& now);
@@ -75,10 +70,8 @@ private:
   bool is_idle() const { return has_read() && (!homecoming_ || homecoming_->over()); }
 
   studio::Bell bell_;
-  std::unique_ptr<disk::Disk> home_, stand_in_;
-  std::string stand_in_folder_;
+  Keeper keeper_;
   std::unique_ptr<studio::Journal> journal_;
-  studio::Path tablet_file_;
   std::optional<studio::Homecoming> homecoming_; // where there is a stand-in
   std::vector<std::string> came_home_;
   bench::Bench bench_;

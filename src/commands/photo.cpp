@@ -2,7 +2,7 @@
 
 #include "bench/record.hpp"
 #include "commands/clock.hpp"
-#include "commands/driver.hpp"
+#include "commands/folders.hpp"
 #include "commands/show.hpp"
 #include "studio/photos.hpp"
 

@@ -110,6 +110,7 @@ private:
   }
 
   void feed(const bench::Input& input) {
+    if (how_.overhears) how_.overhears(driver_->bench(), input, clock().now());
     driver_->feed(input, clock().now());
     driver_->take_heard(); // nobody listens to a script
     settle();

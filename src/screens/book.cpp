@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <map>
 
 namespace screens {
 
@@ -23,11 +25,20 @@ std::string progress_words(session::Progress progress) {
   return say(ids[static_cast<std::size_t>(progress)]);
 }
 
+// The last words on it, two at most; while there are none, how far it has come.
+std::string became_of(const bench::BookView::Row& row) {
+  std::string out;
+  const std::size_t from = row.became.size() - std::min<std::size_t>(2, row.became.size());
+  for (std::size_t i = from; i < row.became.size(); ++i)
+    out += (out.empty() ? "" : ", ") + became_words(row.became[i]);
+  return out.empty() ? progress_words(row.progress) : out;
+}
+
 // ---- the list
 
 void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row) {
   const Rect& r = at.box;
-  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const Ground g = pad_box(sheet, at, row.chosen ? dark(sheet.theme) : plain(sheet.theme));
   const double size = 7, ratio = 32, x = r.x + size + 5;
   material_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, session::CardKind::pigment,
                   rgb(row.colour), g.ink);
@@ -36,11 +47,12 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
   const bool wide = r.w > 150;
   const double name_w = (wide ? 0.55 : 1) * (r.right() - ratio - warned - x);
   std::vector<Label> left{{row.name, clean_bold, false, 1}};
-  if (!wide) left.push_back({when + ", " + progress_words(row.progress), small, true, 1});
+  if (!wide) left.push_back({when + ", " + became_of(row), small, true, 1});
   labels(sheet, {x, r.y, name_w, r.h}, g, left, Anchor::left);
   if (wide)
     labels(sheet, {x + name_w, r.y, r.right() - ratio - warned - x - name_w, r.h}, g,
-           {{when, clean_letters, true, 1}, {progress_words(row.progress), small, true, 1}},
+           {{became_of(row), row.became.empty() ? clean_letters : clean_bold, false, 1},
+            {when, small, true, 1}},
            Anchor::left);
   if (row.warned) caution_sign(sheet, {r.right() - ratio - 4, r.centre().y}, 5.4);
   if (row.ratio)
@@ -73,6 +85,7 @@ void faults(Sheet& sheet, const bench::BookView& book) {
 }
 
 std::string nothing_listed(const bench::BookView& book) {
+  if (!book.search.empty()) return say(Say::book_nothing_found);
   if (!book.reading) return say(Say::book_empty);
   const auto [done, to_come] = *book.reading;
   return say(Say::reading_files, {std::to_string(done), std::to_string(done + to_come)});
@@ -87,11 +100,16 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
   for (const bench::Pad& at : sheet.view.layout.pads) {
     for (const auto& row : book.rows)
       if (row.pad == at.id) batch_row(sheet, at, row);
+    if (at.id.kind == PadKind::leave)
+      pad(sheet, at, plain(sheet.theme), {{say(Say::pad_leave_number), clean_letters}});
     if (at.id.kind == PadKind::page_back)
       pad(sheet, at, plain(sheet.theme), {{say(Say::page_back), clean_letters}});
     if (at.id.kind == PadKind::page_on)
       pad(sheet, at, plain(sheet.theme), {{say(Say::page_on), clean_letters}});
   }
+  if (book.comparing)
+    labels(sheet, sheet.view.layout.more, plain(sheet.theme),
+           {{say(Say::book_compare_with, {book.compared}), clean_bold, false, 2}}, Anchor::left);
   faults(sheet, book);
 }
 
@@ -217,6 +235,84 @@ void figures(Sheet& sheet, const session::Batch& batch) {
          say(Say::book_minutes, {fixed(at_slab / 60, 0)}), passes_words(batch));
 }
 
+// ---- what became of it
+
+struct Told {
+  std::string words;
+  bool bold = false;
+};
+
+// One line a day, the latest first.
+std::vector<std::string> verdict_words(const bench::BookView& book) {
+  std::map<int, std::string, std::greater<>> days;
+  for (const auto& v : book.verdicts) {
+    std::string& said = days[v.days];
+    const std::string word = became_words(v.as);
+    said += (said.empty() ? "" : ", ") +
+            (v.pan > 0 ? say(Say::book_of_pan, {word, std::to_string(v.pan)}) : word);
+  }
+  std::vector<std::string> out;
+  for (const auto& [day, said] : days)
+    out.push_back(day == 0   ? said
+                  : day == 1 ? say(Say::book_after_one, {said})
+                             : say(Say::book_after, {said, std::to_string(day)}));
+  return out;
+}
+
+std::vector<Told> told_of(const bench::BookView& book) {
+  const session::Batch& batch = *book.batch;
+  std::vector<Told> out;
+  for (const std::string& day : verdict_words(book)) out.push_back({day, true});
+  if (out.empty()) out.push_back({say(Say::book_no_verdict), true});
+  if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
+  std::string made;
+  for (const std::string& name : book.made_again) made += (made.empty() ? "" : ", ") + name;
+  if (!made.empty()) out.push_back({say(Say::book_made_again, {made})});
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
+    if (const auto* note = std::get_if<session::Noted>(&e->event); note && !e->withdrawn)
+      out.push_back({note->text});
+  return out;
+}
+
+// One line each, the last with as many as are left; notes the latest first.
+void told(Sheet& sheet, const bench::BookView& book) {
+  if (book.note) return; // its field is there
+  const Theme& t = sheet.theme;
+  panel(sheet, sheet.view.layout.more);
+  const Rect area = inset(sheet.view.layout.more, 3.2);
+  const double step = cap::clear * line_step;
+  double y = area.y + cap::clear;
+  for (const Told& one : told_of(book)) {
+    const Lettering l{cap::clear, one.bold, cap::small};
+    const int room = static_cast<int>((area.bottom() - y) / step + 1.0001);
+    if (room < 1) return;
+    for (const std::string& line : fitted(one.words, area.w, l, std::min(2, room), false).lines) {
+      write(sheet, {area.x, y}, Anchor::left, l, t.ink, line, area.w);
+      y += step;
+    }
+  }
+}
+
+void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
+  const Theme& t = sheet.theme;
+  const bool open = book.batch->progress == session::Progress::open;
+  switch (at.id.kind) {
+  case PadKind::make_again: // what is asked for once the batch is done
+    return pad(sheet, at, open ? plain(t) : dark(t),
+               {{say(Say::book_make_again), open ? clean_letters : clean_bold}});
+  case PadKind::compare: return pad(sheet, at, plain(t), {{say(Say::book_compare), clean_letters}});
+  case PadKind::note: return pad(sheet, at, plain(t), {{say(Say::book_note), clean_letters}});
+  case PadKind::keep: return pad(sheet, at, dark(t), {{say(Say::book_keep), clean_bold}});
+  case PadKind::leave:
+    return pad(sheet, at, plain(t), {{say(Say::pad_leave_number), clean_letters}});
+  case PadKind::to_list: return pad(sheet, at, plain(t), {{say(Say::book_to_list), clean_letters}});
+  case PadKind::take_up: // what is asked for while the batch lies on the slab
+    return pad(sheet, at, open ? dark(t) : plain(t),
+               {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
+  default: return;
+  }
+}
+
 }
 
 void draw_book(Sheet& sheet, const bench::BookView& book) {
@@ -227,14 +323,8 @@ void draw_book(Sheet& sheet, const bench::BookView& book) {
     draw_trail(sheet, sheet.view.layout.main, book.trail, cap::clear);
   went_in(sheet, *book.batch);
   figures(sheet, *book.batch);
-  for (const bench::Pad& at : sheet.view.layout.pads) {
-    if (at.id.kind == PadKind::to_list)
-      pad(sheet, at, plain(sheet.theme), {{say(Say::book_to_list), clean_letters}});
-    const bool open = book.batch->progress == session::Progress::open;
-    if (at.id.kind == PadKind::take_up) // what is asked for while the batch lies on the slab
-      pad(sheet, at, open ? dark(sheet.theme) : plain(sheet.theme),
-          {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
-  }
+  told(sheet, book);
+  for (const bench::Pad& at : sheet.view.layout.pads) way_on(sheet, at, book);
 }
 
 }

@@ -1,5 +1,6 @@
 #include "screens/draw.hpp"
 
+#include "screens/fields.hpp"
 #include "screens/parts.hpp"
 
 #include <algorithm>
@@ -16,6 +17,7 @@ struct Screens {
   void operator()(const bench::SlabView& slab) const { draw_slab(sheet, slab); }
   void operator()(const bench::BookView& book) const { draw_book(sheet, book); }
   void operator()(const bench::ShelfView& shelf) const { draw_shelf(sheet, shelf); }
+  void operator()(const bench::CompareView& both) const { draw_compare(sheet, both); }
   void operator()(const bench::PansView& pans) const { draw_pans(sheet, pans); }
   void operator()(const bench::TabletView& tablet) const { draw_tablet(sheet, tablet); }
 };
@@ -51,6 +53,7 @@ std::vector<Shape> draw(const bench::View& view) {
   draw_glow(sheet);
   draw_strip(sheet);
   std::visit(Screens{sheet}, view.screen);
+  draw_fields(sheet);
   draw_ring(sheet);
   return std::move(sheet.shapes);
 }

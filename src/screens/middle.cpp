@@ -2,6 +2,7 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 
+#include <array>
 #include <cmath>
 
 namespace screens {
@@ -21,6 +22,12 @@ Say question(Middle middle) {
   case Middle::bottles: return Say::ask_bottle;
   case Middle::specks: return Say::ask_specks;
   case Middle::troubles: return Say::ask_trouble;
+  case Middle::more: return Say::ask_more;
+  case Middle::pigments: return Say::ask_pigment;
+  case Middle::paints: return Say::ask_paint;
+  case Middle::lines: return Say::ask_line;
+  case Middle::line: return Say::ask_how_wrong;
+  case Middle::found: return Say::ask_found;
   default: return Say::none;
   }
 }
@@ -58,6 +65,66 @@ void specks_pad(Sheet& sheet, const bench::Pad& at, session::Specks specks) {
   labels(sheet, {r.x, r.y + r.h * 0.68, r.w, r.h * 0.28}, g, {{specks_words(specks), slab_bold}});
 }
 
+// Name, heap and grams so far of one of several pigments.
+void pigment_pad(Sheet& sheet, const bench::Pad& at, const std::string& name, std::uint32_t colour,
+                 const std::string& below) {
+  const Theme& t = sheet.theme;
+  const Ground g = pad_box(sheet, at, plain(t));
+  const Rect& r = at.box;
+  const double size = 6.5;
+  material_symbol(sheet, {r.x + 2.2 + size / 2, r.y + r.h / 2}, size, session::CardKind::pigment,
+                  rgb(colour), g.ink);
+  labels(sheet, {r.x + size + 2, r.y, r.w - size - 2, r.h}, g,
+         {{name, slab_bold, false, 2}, {below, slab_letters, true, 1}});
+}
+
+void paint_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  for (const bench::PaintView& p : slab.paints)
+    if (p.pad == at.id)
+      pigment_pad(sheet, at, p.name, p.colour,
+                  say(p.place == session::Place::jar ? Say::place_jar : Say::place_pans) + ", " +
+                      grams_words(p.grams));
+}
+
+void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  for (const bench::LineView& line : slab.lines)
+    if (line.pad == at.id)
+      pad(sheet, at, plain(sheet.theme),
+          {{event_words(line.event, line.card_name), slab_bold, false, 2},
+           {minutes_seconds(line.clock) + (line.corrected ? ", " + say(Say::corrected) : ""),
+            slab_letters, true, 1}});
+}
+
+struct PadWords {
+  PadKind kind;
+  std::string_view arg;
+  Say words, below;
+};
+constexpr std::array simple_choices{
+    PadWords{PadKind::bottle, "", Say::pad_bottle, Say::none},
+    PadWords{PadKind::lines, "", Say::pad_lines, Say::none},
+    PadWords{PadKind::other_paint, "", Say::pad_other_paint, Say::none},
+    PadWords{PadKind::weigh_paint, "", Say::pad_weigh_paint, Say::pad_weigh_paint_what},
+    PadWords{PadKind::to_jar, "all", Say::pad_to_jar, Say::none},
+    PadWords{PadKind::to_jar, "half", Say::pad_half_to_jar, Say::none},
+    PadWords{PadKind::from_jar, "", Say::pad_from_jar, Say::none},
+    PadWords{PadKind::spilt, "", Say::pad_spilt, Say::none},
+    PadWords{PadKind::earlier, "", Say::pad_earlier, Say::none},
+    PadWords{PadKind::other_amount, "", Say::pad_other_amount, Say::none},
+    PadWords{PadKind::five_earlier, "", Say::pad_five_earlier, Say::none},
+    PadWords{PadKind::take_back, "", Say::pad_take_back, Say::none},
+    PadWords{PadKind::found, "wet", Say::found_wet, Say::found_wet_what},
+    PadWords{PadKind::found, "dry", Say::found_dry, Say::found_dry_what}};
+
+void simple_choice(Sheet& sheet, const bench::Pad& at) {
+  for (const PadWords& c : simple_choices) {
+    if (c.kind != at.id.kind || c.arg != at.id.arg) continue;
+    const std::string below = c.below == Say::none ? "" : say(c.below);
+    pad(sheet, at, plain(sheet.theme),
+        {{say(c.words), slab_bold, false, 3}, {below, slab_letters, true, 2}});
+  }
+}
+
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   const Theme& t = sheet.theme;
   switch (at.id.kind) {
@@ -82,9 +149,42 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
       pad(sheet, at, plain(t),
           {{trouble_words(*trouble), big_bold}, {trouble_sign(*trouble), slab_letters, true, 3}});
     return;
+  case PadKind::add:
+    for (const auto& m : slab.pigments)
+      if (m.pad == at.id)
+        pigment_pad(sheet, at, m.name, m.colour, m.grams ? grams_words(*m.grams) : "–");
+    return;
+  case PadKind::paint_of: return paint_pad(sheet, at, slab);
+  case PadKind::line: return line_pad(sheet, at, slab);
   case PadKind::leave: return pad(sheet, at, plain(t), {{say(Say::pad_leave), slab_bold}});
-  default: return;
+  default: return simple_choice(sheet, at);
   }
+}
+
+}
+
+namespace {
+
+// What to do about a trouble, large, with the trouble's name over it.
+void remedy(Sheet& sheet, const bench::Remedy& r) {
+  const Theme& t = sheet.theme;
+  const Rect& area = sheet.view.layout.main;
+  panel(sheet, area);
+  labels(sheet, inset(area, 2), plain(t),
+         {{trouble_words(r.trouble), {cap::head, true, cap::head}, false, 1},
+          {remedy_words(r), {cap::body, false, cap::body}, false, 9},
+          {say(Say::remedy_common), {cap::clear, false, cap::small}, true, 2}},
+         Anchor::left);
+}
+
+// The question, or that there is nothing to ask about.
+std::string asked(const bench::SlabView& slab) {
+  if (slab.middle == Middle::paints && slab.paints.empty()) return say(Say::ask_no_paint);
+  if (slab.middle == Middle::lines && slab.lines.empty()) return say(Say::ask_no_lines);
+  if (slab.middle == Middle::line && !slab.lines.empty())
+    return event_words(slab.lines[0].event, slab.lines[0].card_name) + ": " +
+           say(Say::ask_how_wrong);
+  return say(question(slab.middle));
 }
 
 }
@@ -94,9 +194,14 @@ void draw_middle(Sheet& sheet, const bench::SlabView& slab) {
     if (slab.number) draw_number(sheet, *slab.number);
     return;
   }
+  if (slab.remedy) {
+    remedy(sheet, *slab.remedy);
+    for (const bench::Pad& at : sheet.view.layout.pads) choice_pad(sheet, at, slab);
+    return;
+  }
   const Rect& head = sheet.view.layout.main;
   panel(sheet, head);
-  std::vector<Label> lines{{say(question(slab.middle)), big_bold, false, 2}};
+  std::vector<Label> lines{{asked(slab), big_bold, false, 2}};
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     lines.push_back({notice, slab_letters, true, 2});
   labels(sheet, head, plain(sheet.theme), lines);

@@ -1,6 +1,7 @@
 // The number pad: what the number is for, what has been typed, and the keys.
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
+#include "screens/phrases.hpp"
 
 #include <algorithm>
 
@@ -14,11 +15,28 @@ namespace {
 
 constexpr Lettering key_letters{cap::head, true, cap::head};
 
+Say wanted_words(bench::Want want) {
+  switch (want) {
+  case bench::Want::pigment_g: return Say::ask_wanted_pigment;
+  case bench::Want::pans: return Say::ask_wanted_pans;
+  case bench::Want::wet_mL: return Say::ask_wanted_wet;
+  case bench::Want::dried_g: return Say::ask_wanted_dried;
+  }
+  return Say::none;
+}
+
 std::string asked(const bench::NumberView& number) {
   switch (number.target.kind) {
   case PadKind::add: return say(Say::ask_grams_of, {number.of});
   case PadKind::bottle_of: return say(Say::ask_bottle_of, {number.of});
-  case PadKind::weigh: return say(Say::ask_pigment_grams);
+  case PadKind::weigh: return say(wanted_words(number.want));
+  case PadKind::weigh_paint: return say(Say::ask_weigh_paint);
+  case PadKind::spilt: return say(Say::ask_spilt);
+  case PadKind::other_amount: return say(Say::ask_other_amount);
+  case PadKind::parts: return say(Say::ask_parts, {number.of});
+  case PadKind::fact: return fact_words(number.target.arg);
+  case PadKind::pour_g: return say(Say::ask_pour_g, {number.of});
+  case PadKind::weigh_pan: return say(Say::ask_pan_g, {number.of});
   case PadKind::celsius: return say(Say::ask_celsius);
   case PadKind::humidity: return say(Say::ask_humidity);
   default: return number.of;

@@ -1,5 +1,6 @@
 #include "screens/paint.hpp"
 
+#include "screens/fields.hpp"
 #include "screens/theme.hpp"
 
 #include <imgui.h>
@@ -203,14 +204,10 @@ std::optional<std::string> field(const bench::Pad& pad, const std::string& text,
 
 std::vector<bench::Text> fields(const bench::View& view, double px_per_mm) {
   std::vector<bench::Text> out;
-  const auto* plan = std::get_if<bench::PlanView>(&view.screen);
-  if (!plan) return out;
-  for (const bench::Pad& pad : view.layout.pads) {
-    const bool name = pad.id.kind == bench::PadKind::name;
-    if (!name && pad.id.kind != bench::PadKind::search) continue;
-    const auto text = field(pad, name ? plan->name : plan->search, theme(view.strip.night),
-                            px_per_mm, name ? words::Say::plan_name : words::Say::plan_search);
-    if (text) out.push_back({pad.id, *text});
+  for (const Field& shown : fields_of(view)) {
+    const auto text = field(*bench::pad_of(view.layout, shown.pad), shown.text,
+                            theme(view.strip.night), px_per_mm, shown.meaning);
+    if (text) out.push_back({shown.pad, *text});
   }
   return out;
 }

@@ -17,6 +17,10 @@ void draw_plan(Sheet& sheet, const bench::PlanView& plan);
 void draw_book(Sheet& sheet, const bench::BookView& book);
 void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf);
 void draw_pans(Sheet& sheet, const bench::PansView& pans);
+void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, Colour paint,
+              const Ground& ground);
+void draw_undo(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo);
+void draw_compare(Sheet& sheet, const bench::CompareView& compare);
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet);
 
 // The letters of slab and of the clean-hands screens; no smaller than these.

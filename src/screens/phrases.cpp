@@ -88,6 +88,23 @@ std::string became_words(session::Became became) {
   return say(ids[static_cast<std::size_t>(became)]);
 }
 
+std::string remedy_words(const bench::Remedy& r) {
+  const std::vector<std::string> args{std::to_string(r.drops), grams_number(r.g)};
+  switch (r.trouble) {
+  case session::TroubleKind::wont_wet:
+    return say(r.more ? Say::remedy_wont_wet_more : Say::remedy_wont_wet, args);
+  case session::TroubleKind::gelling:
+    return say(r.more ? Say::remedy_gelling_more : Say::remedy_gelling, args);
+  case session::TroubleKind::gritty:
+    return say(r.more ? Say::remedy_gritty_more : Say::remedy_gritty, args);
+  case session::TroubleKind::gummy: return say(Say::remedy_gummy, args);
+  case session::TroubleKind::foams: return say(Say::remedy_foams, args);
+  case session::TroubleKind::separates: return say(Say::remedy_separates, args);
+  case session::TroubleKind::smells: return say(Say::remedy_smells, args);
+  }
+  return "";
+}
+
 std::string amount_words(session::Unit unit, double amount) {
   if (unit == session::Unit::g) return grams_words(amount);
   if (unit == session::Unit::spoons) return say(Say::amount_spoons, {count_words(amount)});
@@ -97,6 +114,28 @@ std::string amount_words(session::Unit unit, double amount) {
 std::string next_words(const bench::Amount& amount) {
   return amount.unit == session::Unit::g ? say(Say::amount_weigh)
                                          : amount_words(amount.unit, amount.count);
+}
+
+std::string fact_words(const std::string& which) {
+  struct Named {
+    std::string_view name;
+    Say words;
+  };
+  constexpr std::array facts{Named{"g_per_mL", Say::fact_g_per_mL},
+                             Named{"oil", Say::fact_oil},
+                             Named{"heap", Say::fact_heap},
+                             Named{"made_g", Say::fact_made_g},
+                             Named{"gum", Say::fact_gum},
+                             Named{"water", Say::fact_water},
+                             Named{"honey", Say::fact_honey},
+                             Named{"glycerin", Say::fact_glycerin},
+                             Named{"preservative", Say::fact_preservative},
+                             Named{"drops_20_g", Say::fact_drops},
+                             Named{"water_g", Say::fact_water_full},
+                             Named{"cm2", Say::fact_cm2}};
+  for (const Named& fact : facts)
+    if (fact.name == which) return say(fact.words);
+  return which;
 }
 
 std::string amount_pad_words(const std::string& arg) {

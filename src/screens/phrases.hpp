@@ -18,12 +18,16 @@ std::string amount_words(session::Unit unit, double amount); // "1 drop", "¼ ts
 std::string next_words(const bench::Amount& amount);         // "weigh" where a number is asked
 std::string amount_pad_words(const std::string& arg);        // of the pad "amount 1/4 tsp"
 
+// What a fact of a card is: "g to 1 mL".
+std::string fact_words(const std::string& which);
+
 // What one entry did: "binder 1 drop". card_name: of the material it speaks of.
 std::string event_words(const session::Event& event, const std::string& card_name);
 
 std::string mark_words(const bench::TrailMark& mark);
 std::string stage_words(const session::Pass& pass); // "knife", "pass 2"
 
+std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);
 std::string sticky_words(paint::Tack tack);
 std::string gum_words(const bench::Advice& advice); // of its gum, which is there

@@ -5,6 +5,7 @@
 #include "screens/phrases.hpp"
 
 #include <algorithm>
+#include <array>
 
 namespace screens {
 
@@ -42,24 +43,59 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row
   if (row.chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
 
-// A text field's frame; the field itself is laid over it. Its meaning stands in it while it is
-// empty.
-void field_pad(Sheet& sheet, const bench::Pad& at, const std::string& text, Say meaning) {
-  const Theme& t = sheet.theme;
-  sheet.shapes.push_back(Box{inset(at.box, outline_mm / 2), radius_mm, t.slab, t.rule, outline_mm});
-  const bool empty = text.empty();
-  write(sheet, {at.box.x + 3, at.box.centre().y + cap::clear / 2}, Anchor::left, clean_letters,
-        empty ? t.quiet : t.ink, empty ? say(meaning) : text, at.box.w - 6);
+std::string want_words(bench::Want want) {
+  constexpr std::array ids{Say::want_pigment, Say::want_pans, Say::want_wet, Say::want_dried};
+  return say(ids[static_cast<std::size_t>(want)]);
 }
 
-std::string weigh_words(const bench::PlanView& plan) {
-  if (!plan.first_helping || plan.grams <= 0) return say(Say::plan_weigh);
-  return say(Say::plan_first_helping,
-             {grams_number(plan.first_helping->low), grams_number(plan.first_helping->high)});
+// How much: what was asked for, and what is to be weighed for it.
+void wanted_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
+  const Lettering small{cap::small, false, cap::small};
+  std::string much = say(Say::plan_not_weighed), below = say(Say::plan_weigh);
+  if (plan.wanted > 0) {
+    much = words::fixed(plan.wanted, plan.want == bench::Want::pans ? 0 : 1) + " " +
+           want_words(plan.want);
+    below.clear();
+  }
+  if (plan.planned && plan.want != bench::Want::pigment_g)
+    below = say(Say::plan_weigh_grams, {grams_number(plan.planned->pigment_g)});
+  pad(sheet, at, plain(sheet.theme), {{much, clean_bold, false, 1}, {below, small, true, 1}});
+}
+
+void part_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
+  for (const auto& part : plan.blend) {
+    if (part.pad != at.id) continue;
+    const Ground g = pad_box(sheet, at, plain(sheet.theme));
+    const Rect& r = at.box;
+    const double size = 4.4;
+    material_symbol(sheet, {r.x + 1.6 + size / 2, r.centre().y}, size, session::CardKind::pigment,
+                    rgb(part.colour), g.ink);
+    const std::string parts =
+        part.parts == 1
+            ? say(Say::plan_part)
+            : say(Say::plan_parts, {paint::written(part.parts, part.parts < 10 ? 1 : 0)});
+    const Lettering bold{cap::small, true, cap::small}, small{cap::small, false, cap::small};
+    labels(
+        sheet, {r.x + size + 0.6, r.y, r.w - size - 0.6, r.h}, g,
+        {{parts, bold, false, 2}, {part.grams > 0 ? grams_words(part.grams) : "", small, true, 1}});
+  }
 }
 
 std::string celsius_words(double celsius) {
   return say(Say::plan_celsius, {reading_words(celsius)});
+}
+
+void cautions_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
+  const bool seen = plan.cautions_seen;
+  const Ground g = pad_box(sheet, at, seen ? dark(sheet.theme) : caution(sheet.theme));
+  const Rect& r = at.box;
+  if (seen)
+    tick(sheet, {r.x + 5, r.centre().y}, 3.6, g.ink);
+  else
+    caution_sign(sheet, {r.x + 6, r.centre().y}, 6);
+  labels(sheet, {r.x + 9, r.y, r.w - 9, r.h}, g,
+         {{say(seen ? Say::plan_cautions_read : Say::plan_cautions_to_read), clean_bold, false, 2}},
+         Anchor::left);
 }
 
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
@@ -67,10 +103,21 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   const std::string guess = plan.room_guessed ? say(Say::plan_guess) : "";
   const Lettering small{cap::small, false, cap::small};
   switch (at.id.kind) {
-  case PadKind::weigh:
-    return pad(sheet, at, g,
-               {{plan.grams > 0 ? grams_words(plan.grams) : say(Say::plan_not_weighed), clean_bold},
-                {weigh_words(plan), small, true}});
+  case PadKind::weigh: return wanted_pad(sheet, at, plan);
+  case PadKind::want:
+    return pad(
+        sheet, at, g,
+        {{want_words(plan.want), clean_letters, false, 1}, {say(Say::want_tap), small, true, 1}});
+  case PadKind::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 2}});
+  case PadKind::parts: return part_pad(sheet, at, plan);
+  case PadKind::by_volume:
+    return pad(
+        sheet, at, g,
+        {{say(plan.by_volume ? Say::plan_by_volume : Say::plan_by_weight), small, false, 2}});
+  case PadKind::cautions: return cautions_pad(sheet, at, plan);
+  case PadKind::cautions_read:
+    return pad(sheet, at, dark(sheet.theme),
+               {{say(Say::plan_cautions_read), clean_bold, false, 2}});
   case PadKind::celsius:
     return pad(sheet, at, g, {{celsius_words(plan.celsius), clean_bold}, {guess, small, true}});
   case PadKind::humidity:
@@ -82,8 +129,6 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
                {{say(Say::plan_begin), {cap::head, true, cap::body}}});
   case PadKind::page_back: return pad(sheet, at, g, {{say(Say::page_back), clean_letters}});
   case PadKind::page_on: return pad(sheet, at, g, {{say(Say::page_on), clean_letters}});
-  case PadKind::search: return field_pad(sheet, at, plan.search, Say::plan_search);
-  case PadKind::name: return field_pad(sheet, at, plan.name, Say::plan_name);
   default: return;
   }
 }
@@ -103,44 +148,66 @@ double lines_high(const std::string& words, double width, const Lettering& l) {
   return static_cast<double>(fitted(words, width, l, 3, false).lines.size()) * l.cap_mm * 1.66;
 }
 
-bool for_every_batch(words::Say caution) {
-  const auto& general = paint::general_care();
-  return caution != Say::care_mask &&
-         std::find(general.begin(), general.end(), caution) != general.end();
+// All of them, as large as has room. A bar of the caution's colour down the side says what the
+// words are.
+void cautions(Sheet& sheet, const bench::PlanView& plan) {
+  const Theme& t = sheet.theme;
+  panel(sheet, sheet.view.layout.main);
+  const Rect area = inset(sheet.view.layout.main, 4);
+  const Rect words{area.x + 4.5, area.y, area.w - 4.5, area.h};
+  Lettering letters = clean_letters;
+  double air = 0;
+  for (const double size : {cap::clear, cap::small}) {
+    letters = {size, false, size};
+    double all = 0;
+    for (const Say caution : plan.cautions) all += lines_high(say(caution), words.w, letters);
+    air = (area.h - all) / static_cast<double>(plan.cautions.size());
+    if (air > 0.6) break;
+  }
+  air = std::min(air, 2.5);
+  double y = area.y;
+  for (const Say caution : plan.cautions)
+    y = note(sheet, words, y, say(caution), letters, t.ink) + air;
+  sheet.shapes.push_back(
+      Box{{area.x, area.y - 0.3, 1.8, y - air - area.y}, 0.9, t.caution, t.ink, 0.2});
 }
 
-// A bar of the caution's colour down the side says what the words are. Where not all have room,
-// those that hold for every batch are drawn together into one.
-void cautions(Sheet& sheet, const Rect& area, double y, const std::vector<words::Say>& list) {
-  const Theme& t = sheet.theme;
-  const Lettering small{cap::small, false, cap::small};
-  const double air = 0.7;
-  const Rect words{area.x + 3.4, area.y, area.w - 3.4, area.h};
-  const std::string rest = say(Say::plan_care_in_short);
-  double all = 0;
-  for (const words::Say caution : list) all += lines_high(say(caution), words.w, small) + air;
-  const bool fits = y + all - air <= area.bottom();
-  const double end = area.bottom() - (fits ? 0 : lines_high(rest, words.w, small) + air);
-  const double top = y;
-  for (const words::Say caution : list) {
-    if (!fits && for_every_batch(caution)) continue;
-    if (y + lines_high(say(caution), words.w, small) > end) break;
-    y = note(sheet, words, y, say(caution), small, t.ink) + air;
-  }
-  if (!fits) y = note(sheet, words, y, rest, small, t.ink) + air;
-  if (y > top)
-    sheet.shapes.push_back(
-        Box{{area.x, top - 0.3, 1.5, y - air - top}, 0.75, t.caution, t.ink, 0.2});
+// What the plan comes to, in sentences.
+std::vector<std::string> comes_to(const bench::PlanView& plan) {
+  std::vector<std::string> out;
+  if (!plan.again_of.empty()) out.push_back(say(Say::plan_again_of, {plan.again_of}));
+  for (const auto& s : plan.short_of)
+    out.push_back(say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)}));
+  if (!plan.planned) return out;
+  const bench::Planned& p = *plan.planned;
+  const std::vector<std::string> binder{grams_number(p.binder_g), grams_number(p.first_helping.low),
+                                        grams_number(p.first_helping.high),
+                                        std::to_string(p.drops)};
+  out.push_back(say(p.drops > 0 ? Say::plan_binder : Say::plan_binder_no_drops, binder));
+  const std::string wet = words::fixed(p.wet_mL, 1);
+  out.push_back(p.pans > 0 ? say(Say::plan_wet,
+                                 {wet, std::to_string(p.pans), plan.pan, std::to_string(p.layers)})
+                           : say(Say::plan_wet_no_pans, {wet}));
+  if (p.portions > 1) out.push_back(say(Say::plan_portions, {std::to_string(p.portions)}));
+  return out;
 }
 
 void notes(Sheet& sheet, const bench::PlanView& plan) {
   const Theme& t = sheet.theme;
+  const Lettering small{cap::small, false, cap::small};
   panel(sheet, sheet.view.layout.lower);
   const Rect area = inset(sheet.view.layout.lower, 2.5);
   double y = area.y + 0.3;
   if (plan.error) y = note(sheet, area, y, words::message(*plan.error), clean_bold, t.ink) + 1;
-  if (plan.missing) y = note(sheet, area, y, say(*plan.missing), clean_bold, t.right_ink) + 1;
-  cautions(sheet, area, y, plan.cautions);
+  if (plan.why_not) y = note(sheet, area, y, words::message(*plan.why_not), clean_bold, t.ink) + 1;
+  for (const std::string& sentence : comes_to(plan))
+    y = note(sheet, area, y, sentence, small, t.ink) + 0.7;
+  if (!plan.planned && !plan.why_not)
+    y = note(sheet, area, y, say(plan.blend.empty() ? Say::plan_care_in_short : Say::plan_how_much),
+             small, t.quiet);
+  const Rect& why = sheet.view.layout.note;
+  if (plan.missing && why.w > 0)
+    labels(sheet, why, plain(t), {{say(*plan.missing), clean_bold, false, 2}});
 }
 
 void pages(Sheet& sheet, const bench::PlanView& plan) {
@@ -155,6 +222,8 @@ void draw_plan(Sheet& sheet, const bench::PlanView& plan) {
   notes(sheet, plan);
   if (plan.number)
     draw_number(sheet, *plan.number);
+  else if (plan.reading)
+    cautions(sheet, plan);
   else
     pages(sheet, plan);
   for (const bench::Pad& at : sheet.view.layout.pads) {

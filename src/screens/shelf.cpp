@@ -1,7 +1,174 @@
+// Shelf: what the workshop owns, a card each.
+#include "screens/measure.hpp"
 #include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+
+#include <algorithm>
+#include <array>
 
 namespace screens {
 
-void draw_shelf(Sheet& sheet, const bench::ShelfView&) { panel(sheet, sheet.view.layout.main); }
+using bench::PadKind;
+using session::CardKind;
+using words::Say;
+using words::say;
+
+namespace {
+
+constexpr Lettering small{cap::small, false, cap::small};
+constexpr Lettering small_bold{cap::small, true, cap::small};
+
+constexpr std::array kinds{Say::shelf_pigment, Say::shelf_binder, Say::shelf_liquid,
+                           Say::shelf_dropper, Say::shelf_spoon,  Say::shelf_pan,
+                           Say::shelf_glass};
+constexpr std::array kind_names{"pigment", "binder", "liquid", "dropper", "spoon", "pan", "glass"};
+
+void kind_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
+  for (std::size_t i = 0; i < kinds.size(); ++i) {
+    if (kind_names[i] != at.id.arg) continue;
+    const bool here = static_cast<std::size_t>(shelf.kind) == i;
+    pad(sheet, at, here ? dark(sheet.theme) : plain(sheet.theme),
+        {{say(kinds[i]), here ? small_bold : small, false, 2}});
+  }
+}
+
+void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& row) {
+  const Theme& t = sheet.theme;
+  const Ground g = pad_box(sheet, at, row.open ? dark(t) : plain(t));
+  const Rect& r = at.box;
+  const double size = 6;
+  const Colour fill = row.kind == CardKind::pigment || row.kind == CardKind::paint
+                          ? rgb(row.colour)
+                          : material_colour(t, row.kind);
+  material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, row.kind, fill, g.ink);
+  const double x = r.x + size + 3.4;
+  labels(sheet, {x, r.y, r.right() - x, r.h}, g,
+         {{row.name, small_bold, false, 2}, {row.index_name, small, true, 1}}, Anchor::left);
+}
+
+std::string value_words(const bench::FactView& fact) {
+  if (fact.value > 0) return words::fixed(fact.value, fact.decimals);
+  constexpr std::array parts{"gum", "water", "honey", "glycerin", "preservative"};
+  const bool none = std::find(parts.begin(), parts.end(), fact.pad.arg) != parts.end();
+  return say(none ? Say::amount_none : Say::fact_unknown);
+}
+
+// What it says, and below what that is.
+void fact_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
+  for (const bench::FactView& fact : shelf.facts)
+    if (fact.pad == at.id)
+      pad(sheet, at, plain(sheet.theme),
+          {{value_words(fact), clean_bold, false, 1}, {fact_words(at.id.arg), small, true, 1}});
+}
+
+std::string family_words(paint::PigmentClass family) {
+  using paint::PigmentClass;
+  switch (family) {
+  case PigmentClass::mineral: return say(Say::family_mineral);
+  case PigmentClass::fine_mineral: return say(Say::family_fine_mineral);
+  case PigmentClass::organic: return say(Say::family_organic);
+  case PigmentClass::carbon: return say(Say::family_carbon);
+  case PigmentClass::effect: return say(Say::family_effect);
+  case PigmentClass::extender: return say(Say::family_extender);
+  case PigmentClass::unknown: break;
+  }
+  return say(Say::family_unknown);
+}
+
+std::string liquid_words(CardKind kind) {
+  switch (kind) {
+  case CardKind::honey: return say(Say::liquid_honey);
+  case CardKind::glycerin: return say(Say::liquid_glycerin);
+  case CardKind::water: return say(Say::liquid_water);
+  case CardKind::wetting_aid: return say(Say::liquid_aid);
+  case CardKind::binder: return say(Say::with_binder);
+  default: return say(Say::liquid_other);
+  }
+}
+
+void choice_pad(Sheet& sheet, const bench::Pad& at, const session::Card& card) {
+  std::string value, what;
+  if (at.id.arg == "family")
+    value = family_words(card.pigment.family), what = say(Say::choice_class);
+  if (at.id.arg == "with")
+    value = liquid_words(card.tool.calibrated_with), what = say(Say::choice_with);
+  if (at.id.arg == "size")
+    value = say(Say::size_mL, {words::fixed(card.tool.mL, 2)}), what = say(Say::choice_size);
+  if (at.id.arg == "liquid") value = liquid_words(card.is_a), what = say(Say::choice_is_a);
+  if (at.id.arg == "glass") {
+    value = say(card.is_a == CardKind::slab ? Say::glass_slab : Say::glass_muller);
+    what = say(Say::choice_is_a);
+  }
+  pad(sheet, at, plain(sheet.theme), {{value, clean_letters, false, 2}, {what, small, true, 1}});
+}
+
+// What is to be known about the open card's figures.
+std::vector<Label> about(const bench::ShelfView& shelf) {
+  std::vector<Label> out;
+  if (shelf.notice.error)
+    out.push_back({words::message(*shelf.notice.error), clean_bold, false, 3});
+  const session::Card& card = *shelf.card;
+  if (shelf.left_g) out.push_back({say(Say::card_left, {grams_number(*shelf.left_g)}), clean_bold});
+  if (card.is_a == CardKind::dropper) out.push_back({say(Say::card_of_drops), small, false, 3});
+  if (card.is_a == CardKind::spoon || card.is_a == CardKind::pan)
+    out.push_back({say(Say::card_of_water), small, false, 3});
+  if (card.is_a == CardKind::binder) out.push_back({say(Say::card_keep_note), small, true, 3});
+  if (shelf.ships) out.push_back({say(Say::card_ships), small, true, 2});
+  if (shelf.confidence) {
+    constexpr std::array ids{Say::card_confidence_low, Say::card_confidence_medium,
+                             Say::card_confidence_high};
+    out.push_back({say(ids[static_cast<std::size_t>(*shelf.confidence)]), small, true, 1});
+  }
+  std::string sources;
+  for (const std::string& source : shelf.sources) sources += (sources.empty() ? "" : "; ") + source;
+  if (!sources.empty()) out.push_back({say(Say::card_source, {sources}), small, true, 4});
+  if (card.is_a == CardKind::pigment) out.push_back({say(Say::card_sheet), small, true, 1});
+  return out;
+}
+
+void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
+  const Ground g = plain(sheet.theme);
+  switch (at.id.kind) {
+  case PadKind::kind_of: return kind_pad(sheet, at, shelf);
+  case PadKind::card:
+    for (const auto& row : shelf.rows)
+      if (row.pad == at.id) row_pad(sheet, at, row);
+    return;
+  case PadKind::fact: return fact_pad(sheet, at, shelf);
+  case PadKind::choice: return choice_pad(sheet, at, *shelf.card);
+  case PadKind::kept_away:
+    return pad(sheet, at, shelf.away ? dark(sheet.theme) : g,
+               {{shelf.away ? say(Say::shelf_here)
+                            : say(Say::shelf_away, {std::to_string(shelf.put_away)}),
+                 small, true, 2}});
+  case PadKind::new_card: return pad(sheet, at, g, {{say(Say::shelf_new), clean_letters}});
+  case PadKind::page_back: return pad(sheet, at, g, {{say(Say::page_back), clean_letters}});
+  case PadKind::page_on: return pad(sheet, at, g, {{say(Say::page_on), clean_letters}});
+  case PadKind::put_away: return pad(sheet, at, g, {{say(Say::shelf_put_away), clean_letters}});
+  case PadKind::bring_back: return pad(sheet, at, g, {{say(Say::shelf_bring_back), clean_letters}});
+  case PadKind::card_done:
+    return pad(sheet, at, dark(sheet.theme), {{say(Say::shelf_done), clean_bold}});
+  default: return;
+  }
+}
+
+}
+
+void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
+  const bench::Layout& l = sheet.view.layout;
+  const Theme& t = sheet.theme;
+  if (shelf.rows.empty() && !shelf.number)
+    labels(sheet, l.main, plain(t), {{say(Say::shelf_none), clean_letters, true, 1}});
+  if (shelf.number) {
+    draw_number(sheet, *shelf.number);
+  } else if (shelf.card) {
+    panel(sheet, l.lower);
+    labels(sheet, inset(l.lower, 1.5), plain(t), about(shelf), Anchor::left);
+  } else {
+    panel(sheet, l.side);
+    labels(sheet, inset(l.side, 6), plain(t), {{say(Say::shelf_choose), clean_letters, true, 5}});
+  }
+  for (const bench::Pad& at : l.pads) shelf_pad(sheet, at, shelf);
+}
 
 }

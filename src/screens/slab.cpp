@@ -35,11 +35,13 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   const Rect& r = pad.box;
   const Ground g = pad_box(sheet, pad, on(t, material_colour(t, m.kind)));
   const double side = padding_mm, width = r.w - 2 * side;
-  const Lines name = fitted(m.name, width, slab_bold, 2);
+  const std::string called =
+      m.several > 0 ? say(Say::pad_pigments, {std::to_string(m.several)}) : m.name;
+  const Lines name = fitted(called, width, slab_bold, 2);
   const double rows = 2.0 + static_cast<double>(name.lines.size());
   const double air = (r.h - rows * cap::body) / (rows + 1.1); // above, between, and below
   double y = r.y + air * 0.95 + cap::body;
-  const bool heap = m.kind == session::CardKind::pigment;
+  const bool heap = m.kind == session::CardKind::pigment || m.kind == session::CardKind::paint;
   const Colour fill = heap ? rgb(m.colour) : sheet.view.pressed == pad.id ? g.fill : t.slab;
   const double symbol = std::min(7.0, cap::body + air * 1.3);
   material_symbol(sheet, {r.x + side + symbol * 0.54, y - cap::body / 2}, symbol, m.kind, fill,
@@ -49,7 +51,7 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   for (const std::string& line : name.lines)
     write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_bold, g.ink, line, width);
   write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.ink,
-        next_words(m.next), width);
+        m.several > 0 ? say(Say::pad_which) : next_words(m.next), width);
 }
 
 void undo_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) {
@@ -144,8 +146,10 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
   switch (at.id.kind) {
   case PadKind::another:
     return pad(sheet, at, open(bench::Middle::amounts), {{say(Say::pad_another), slab_letters}});
-  case PadKind::bottle:
-    return pad(sheet, at, open(bench::Middle::bottles), {{say(Say::pad_bottle), slab_letters}});
+  case PadKind::more:
+    return pad(sheet, at, open(bench::Middle::more),
+               {{say(Say::pad_more), slab_letters},
+                {say(Say::pad_more_what), {cap::clear, false, cap::small}, true, 3}});
   case PadKind::dot:
     return pad(sheet, at, open(bench::Middle::specks),
                {{say(Say::pad_dot), slab_bold},

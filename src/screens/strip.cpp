@@ -22,6 +22,21 @@ void tab(Sheet& sheet, const bench::Pad& pad, Say name, bench::Screen screen) {
   labels(sheet, pad.box, g, {{say(name), {cap::body, here, cap::body}, false, 1}});
 }
 
+// How many wait there, on the tab's corner.
+void due_count(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  const std::size_t due = sheet.view.strip.due;
+  if (due == 0) return;
+  const bool dark_tab =
+      (sheet.view.strip.screen == bench::Screen::pans) != (sheet.view.pressed == pad.id);
+  const double radius = 2.1;
+  const Point c{pad.box.right() - radius - 0.3, pad.box.y + radius + 0.3};
+  const Ground g = dark_tab ? plain(t) : dark(t);
+  sheet.shapes.push_back(Disc{c, radius, g.fill, clear, 0});
+  write(sheet, {c.x, c.y + cap::small / 2}, Anchor::centre, {cap::small, true, cap::small}, g.ink,
+        due > 9 ? "9+" : std::to_string(due), 2 * radius);
+}
+
 void night_pad(Sheet& sheet, const bench::Pad& pad) {
   const Theme& t = sheet.theme;
   Ground g = plain(t);
@@ -65,13 +80,15 @@ void wipe_pad(Sheet& sheet, const bench::Pad& pad) {
   labels(sheet, pad.box, g, {{say(Say::wipe_glass), slab_letters}});
 }
 
-// The batch on the slab; in the Book the one that is looked at.
+// The batch on the slab; in the Book and under Pans the one that is looked at.
 struct Title {
   std::string name;
   std::uint32_t colour = 0;
 };
 
 Title title_of(const bench::View& view) {
+  if (const auto* pans = std::get_if<bench::PansView>(&view.screen); pans && !pans->name.empty())
+    return {pans->name, pans->colour};
   const auto* book = std::get_if<bench::BookView>(&view.screen);
   if (!book || !book->batch) return {view.strip.batch_name, view.strip.batch_colour};
   Title title{book->batch->name};
@@ -113,7 +130,10 @@ void draw_strip(Sheet& sheet) {
       Line{{{strip.x, strip.bottom()}, {strip.right(), strip.bottom()}}, outline_mm, t.rule, 0});
   for (const bench::Pad& pad : sheet.view.layout.pads) {
     if (pad.id.kind == PadKind::shelf) tab(sheet, pad, Say::tab_shelf, bench::Screen::shelf);
-    if (pad.id.kind == PadKind::pans) tab(sheet, pad, Say::tab_pans, bench::Screen::pans);
+    if (pad.id.kind == PadKind::pans) {
+      tab(sheet, pad, Say::tab_pans, bench::Screen::pans);
+      due_count(sheet, pad);
+    }
     if (pad.id.kind == PadKind::plan) tab(sheet, pad, Say::tab_plan, bench::Screen::plan);
     if (pad.id.kind == PadKind::slab) tab(sheet, pad, Say::tab_slab, bench::Screen::slab);
     if (pad.id.kind == PadKind::book) tab(sheet, pad, Say::tab_book, bench::Screen::book);

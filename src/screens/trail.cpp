@@ -15,7 +15,6 @@ using words::say;
 namespace {
 
 constexpr double marker_mm = 2.0; // radius of what is now and of what comes next
-constexpr double line_mm = 0.85;
 constexpr double ghost_mm = 0.5;
 constexpr double bar_mm = 3.2; // from the panel's edge to the bars of the stages
 constexpr double edge_mm = 4;  // from the panel's edge to the scale's ends
@@ -115,7 +114,7 @@ void draw_stages(Sheet& sheet, const Plot& p) {
     if (pass.stage == session::Stage::resting) continue;
     const double top = p.time.y(pass.start), end = p.time.y(pass.end.value_or(p.trail.to));
     const double bottom = std::max(end - 1.5, top + 0.6);
-    sheet.shapes.push_back(Line{{{x, top}, {x, bottom}}, line_mm, sheet.theme.ink, 0});
+    sheet.shapes.push_back(Line{{{x, top}, {x, bottom}}, trail_line_mm, sheet.theme.ink, 0});
     const double y = (top + bottom) / 2 + p.cap / 2;
     if (y < said + p.cap * 1.5) continue;
     write(sheet, {x + 2, y}, Anchor::left, {p.cap, false, cap::small}, sheet.theme.quiet,
@@ -129,8 +128,24 @@ void draw_pieces(Sheet& sheet, const std::vector<std::vector<Point>>& pieces) {
     if (i > 0) // nobody was there: the way between is not known
       sheet.shapes.push_back(
           Line{{pieces[i - 1].back(), pieces[i].front()}, 0.4, sheet.theme.rule, 0.8});
-    sheet.shapes.push_back(Line{pieces[i], line_mm, sheet.theme.ink, 0});
+    sheet.shapes.push_back(Line{pieces[i], trail_line_mm, sheet.theme.ink, 0});
   }
+}
+
+// Of the other batch: dashes cut out of the whole way, however short its steps are. Where it ended
+// there is a ring; the first batch's end is a disc.
+void draw_beside(Sheet& sheet, const Plot& p) {
+  if (p.trail.beside.empty()) return;
+  const auto other = trail_pieces(p.trail.beside, p.flow, p.time);
+  for (const auto& piece : other)
+    for (const auto& dash : dashes(piece, trail_dash_mm))
+      sheet.shapes.push_back(Line{dash, trail_line_mm, sheet.theme.ink, 0});
+  if (!other.empty())
+    sheet.shapes.push_back(
+        Disc{other.back().back(), marker_mm * 0.75, sheet.theme.slab, sheet.theme.ink, 0.6});
+  const auto own = trail_pieces(p.trail.points, p.flow, p.time);
+  if (!own.empty())
+    sheet.shapes.push_back(Disc{own.back().back(), marker_mm * 0.75, sheet.theme.ink, clear, 0});
 }
 
 struct MarkShape {
@@ -268,6 +283,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   for (const auto& piece : ghost_pieces(trail, p.flow, p.time))
     sheet.shapes.push_back(Line{piece, ghost_mm, t.rule, 0});
   draw_pieces(sheet, pieces);
+  draw_beside(sheet, p);
   sheet.shapes.push_back(Clip{});
   draw_stages(sheet, p);
   Taken taken = taken_of(p, pieces);

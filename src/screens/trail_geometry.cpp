@@ -31,6 +31,7 @@ FlowScale flow_scale(const bench::TrailView& trail, double left, double right) {
   };
   for (const auto& point : trail.points)
     if (trail.whole || point.clock >= trail.from) include(point.flow);
+  for (const auto& point : trail.beside) include(point.flow);
   for (const auto& flow : {trail.now, trail.landing, trail.next})
     if (flow) include(*flow);
   return {low, high, left, right};
@@ -169,6 +170,29 @@ std::vector<std::vector<Point>> trail_pieces(const std::vector<session::TrailPoi
     pieces.back().push_back({flow.x(point.flow), time.y(point.clock)});
   }
   return pieces;
+}
+
+std::vector<std::vector<Point>> dashes(const std::vector<Point>& line, double length_mm) {
+  std::vector<std::vector<Point>> out;
+  bool drawn = true;
+  double left = length_mm; // of this dash, or of this gap
+  for (std::size_t i = 1; i < line.size(); ++i) {
+    Point at = line[i - 1];
+    const Point to = line[i];
+    for (double rest = std::hypot(to.x - at.x, to.y - at.y); rest > 0;) {
+      const double step = std::min(rest, left);
+      const Point next{at.x + (to.x - at.x) * step / rest, at.y + (to.y - at.y) * step / rest};
+      if (drawn && (out.empty() || left == length_mm)) out.push_back({at});
+      if (drawn) out.back().push_back(next);
+      at = next;
+      rest -= step;
+      left -= step;
+      if (left > 1e-9) continue;
+      drawn = !drawn;
+      left = length_mm;
+    }
+  }
+  return out;
 }
 
 std::vector<std::vector<Point>> ghost_pieces(const bench::TrailView& trail, const FlowScale& flow,

@@ -57,6 +57,9 @@ bool overlap(const Rect& a, const Rect& b);
 std::vector<std::vector<Point>> trail_pieces(const std::vector<session::TrailPoint>& points,
                                              const FlowScale& flow, const TimeScale& time);
 
+// A line cut into dashes of one length, with as much between them.
+std::vector<std::vector<Point>> dashes(const std::vector<Point>& line, double length_mm);
+
 // A ghost's lines, as far as the time that is shown reaches.
 std::vector<std::vector<Point>> ghost_pieces(const bench::TrailView& trail, const FlowScale& flow,
                                              const TimeScale& time);

@@ -1,37 +1,50 @@
 #include "studio/worker.hpp"
 
+#include <condition_variable>
+#include <deque>
+#include <mutex>
+#include <thread>
+
 namespace studio {
 
-Worker::Worker() : thread_([this] { run(); }) {}
+struct Worker::Jobs {
+  std::mutex mutex; // over the next two
+  std::deque<std::function<void()>> waiting;
+  bool leaving = false;
+  std::condition_variable something;
+  std::thread thread{[this] { run(); }}; // last: it starts when all the others are there
+
+  void run() {
+    for (;;) {
+      std::unique_lock lock(mutex);
+      something.wait(lock, [this] { return leaving || !waiting.empty(); });
+      if (leaving) return;
+      const std::function<void()> job = std::move(waiting.front());
+      waiting.pop_front();
+      lock.unlock();
+      job();
+    }
+  }
+};
+
+Worker::Worker() : jobs_(std::make_shared<Jobs>()) {}
 
 Worker::~Worker() {
   {
-    const std::lock_guard lock(mutex_);
-    leaving_ = true;
-    waiting_.clear();
+    const std::lock_guard lock(jobs_->mutex);
+    jobs_->leaving = true;
+    jobs_->waiting.clear();
   }
-  something_.notify_one();
-  thread_.join();
+  jobs_->something.notify_one();
+  jobs_->thread.join();
 }
 
 void Worker::give(std::function<void()> job) {
   {
-    const std::lock_guard lock(mutex_);
-    waiting_.push_back(std::move(job));
+    const std::lock_guard lock(jobs_->mutex);
+    jobs_->waiting.push_back(std::move(job));
   }
-  something_.notify_one();
-}
-
-void Worker::run() {
-  for (;;) {
-    std::unique_lock lock(mutex_);
-    something_.wait(lock, [this] { return leaving_ || !waiting_.empty(); });
-    if (leaving_) return;
-    const std::function<void()> job = std::move(waiting_.front());
-    waiting_.pop_front();
-    lock.unlock();
-    job();
-  }
+  jobs_->something.notify_one();
 }
 
 }

@@ -1,11 +1,9 @@
-// A thread for what takes longer than a frame. Jobs run one after the other, in the order given.
+// For what takes longer than a frame: a thread, or where there are none (a browser) the moments
+// between two events. Jobs run one after the other, in the order given.
 #pragma once
 
-#include <condition_variable>
-#include <deque>
 #include <functional>
-#include <mutex>
-#include <thread>
+#include <memory>
 
 namespace studio {
 
@@ -21,13 +19,8 @@ public:
   void give(std::function<void()> job);
 
 private:
-  void run();
-
-  std::mutex mutex_; // over the next two
-  std::deque<std::function<void()>> waiting_;
-  bool leaving_ = false;
-  std::condition_variable something_;
-  std::thread thread_; // last: it starts when all the others are there
+  struct Jobs;
+  std::shared_ptr<Jobs> jobs_;
 };
 
 }

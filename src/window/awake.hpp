@@ -1,6 +1,6 @@
 // Keeps the display from sleeping, by asking the desktop over D-Bus (the idle inhibition of the
-// Freedesktop specifications: org.freedesktop.ScreenSaver). Where no bus or no such service is, the
-// display sleeps when it likes.
+// Freedesktop specifications: org.freedesktop.ScreenSaver), or in a browser with the W3C's Screen
+// Wake Lock. Where no bus or no such service is, the display sleeps when it likes.
 #pragma once
 
 #include <functional>

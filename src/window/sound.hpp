@@ -1,5 +1,6 @@
-// Sounds to whatever the system plays through (OpenAL Soft: PipeWire, PulseAudio, ALSA). Where
-// there is nothing to play through, silence, and no word of it: eyes and hands do without.
+// Sounds to whatever the system plays through (OpenAL Soft: PipeWire, PulseAudio, ALSA; in a
+// browser Web Audio). Where there is nothing to play through, silence, and no word of it: eyes and
+// hands do without.
 #pragma once
 
 #include "window/waves.hpp"

@@ -1,6 +1,5 @@
-#include "window/surface.hpp"
+#include "window/gl.hpp"
 
-#include <glad/gl.h>
 #include <imgui.h>
 #include <imgui_impl_opengl3.h>
 #include <imgui_internal.h>
@@ -10,13 +9,12 @@
 namespace window {
 
 bool start_drawing(GlLoader loader) {
-  const int version = gladLoadGL(loader);
-  if (version < GLAD_MAKE_VERSION(3, 3)) return false;
+  if (!load_gl(loader)) return false;
   IMGUI_CHECKVERSION();
   ImGui::CreateContext();
   ImGui::GetIO().IniFilename = nullptr;
   ImGui::GetIO().LogFilename = nullptr;
-  if (ImGui_ImplOpenGL3_Init("#version 330 core")) return true;
+  if (ImGui_ImplOpenGL3_Init(glsl_version)) return true;
   ImGui::DestroyContext();
   return false;
 }

@@ -1,4 +1,4 @@
-// What a window and a picture share: ImGui on a GL 3.3 core context, and pixels read back.
+// What a window and a picture share: ImGui on a GL context (gl.hpp), and pixels read back.
 // No font is loaded here; whoever draws puts its faces into ImGui's atlas before the first frame.
 #pragma once
 
@@ -31,11 +31,12 @@ bool text_is_typed(); // a text field has the keys
 // Who draws, as GL names it; "llvmpipe ..." is software.
 std::string renderer();
 
-// The rest is for window.cpp and offscreen.cpp, with their context current.
+// The rest is for whoever has made a context, with it current.
 
 using GlLoader = void (*(*)(const char* name))();
 
-// False where the context lacks GL 3.3. Makes ImGui's context, which writes nothing to disk.
+// False where the context lacks what gl.hpp asks for. Makes ImGui's context, which writes nothing
+// to disk.
 bool start_drawing(GlLoader loader);
 void stop_drawing();
 

@@ -1,10 +1,11 @@
-// The window: GLFW on X11, GL 3.3 core, ImGui's back ends. It knows pixels and pointer events and
-// nothing of paint.
+// The window: GLFW on X11, GL 3.3 core, ImGui's back ends; or the canvas of a browser's page, where
+// wait() never waits (browser.hpp says who calls whom there). It knows pixels and pointer events
+// and nothing of paint.
 //
-// Done: left button and touch as one pointer, keys, text, size, close, wake from another thread.
-// Missing, because GLFW has none: touch of its own. X11 turns the first finger into the pointer;
-// GLFW's Wayland back end would drop touch altogether, so the X11 build of the library is wanted
-// (Debian: libglfw3, not libglfw3-wayland), and under Wayland it runs through XWayland.
+// On X11 done: left button and touch as one pointer, keys, text, size, close, wake from another
+// thread. Missing, because GLFW has none: touch of its own. X11 turns the first finger into the
+// pointer; GLFW's Wayland back end would drop touch altogether, so the X11 build of the library is
+// wanted (Debian: libglfw3, not libglfw3-wayland), and under Wayland it runs through XWayland.
 #pragma once
 
 #include "window/surface.hpp"
@@ -24,9 +25,11 @@ struct Pointer {
     down,
     move,
     up,
-    lost, // another window took the focus while it was down: no up will come
+    lost, // it was taken away while it was down: no up will come
   } phase = down;
   double x = 0, y = 0; // pixels from the top left corner
+  int finger = 0;      // which one; a browser tells them apart
+  double ago_ms = 0;   // how long before the poll it happened, where the system says so
 };
 struct Key {        // ImGui has it already; a held key comes once
   std::string name; // what it types here ("b", "5"), or "Space", "Page Down", "F5"

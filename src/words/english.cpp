@@ -10,10 +10,11 @@ constexpr std::string_view help_text =
 slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
                                  the window, on this studio (else ~/Slabside); size in pixels
                                  (1280x800), and in mm as it is on the real display
-slabside picture plan|slab|book|tablet --out FILE.png [--studio DIR] [--batch BATCH] [--at TIME]
-                 [--middle amounts|bottles|specks|troubles|number] [--size WxH] [--mm WxH]
-                 [--hand left|right] [--night]
-                                 a screen without a window, as it was at a time (else now)
+slabside picture shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
+                 [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
+                 [--night] [--language english|pseudo]
+                                 a screen without a window, as it was at a time (else now), after
+                                 taps on those pads; pseudo writes every word a third longer
 
 slabside list  [--studio DIR]    all batches, oldest first
 slabside show  BATCH [--studio DIR] [--json]
@@ -224,7 +225,7 @@ std::string_view pattern(Say id) {
   case Say::wipe_glass: return "wipe the glass";
   case Say::wiping_hold: return "wiping: hold here to go on";
   case Say::pad_another: return "another amount";
-  case Say::pad_bottle: return "bottle now…";
+  case Say::pad_bottle: return "weigh a bottle";
   case Say::pad_undo: return "Undo";
   case Say::pad_gather: return "gather";
   case Say::pad_gather_what: return "into a jar or pans";
@@ -381,6 +382,89 @@ std::string_view pattern(Say id) {
   case Say::book_one_pass: return "1 pass, {0} min";
   case Say::book_no_pass: return "not mulled yet";
   case Say::book_room: return "{0} °C, {1} %";
+  case Say::pans_none: return "No paint lies in a jar or in pans yet. It comes here from the slab.";
+  case Say::pans_new: return "new pan";
+  case Say::pans_number: return "pan {0}";
+  case Say::pans_fill_new: return "fill {0} pans";
+  case Say::pans_fill_one: return "fill a pan";
+  case Say::pans_pour_all: return "pour into all {0}";
+  case Say::pans_pour_one: return "pour into the one with room";
+  case Say::pans_pour_none: return "none has room";
+  case Say::pans_grams: return "in grams…";
+  case Say::pans_grams_of: return "what pan {0} took";
+  case Say::pans_weigh: return "weigh pan {0}";
+  case Say::pans_weigh_any: return "weigh a pan";
+  case Say::pans_weigh_why: return "tells when it is dry";
+  case Say::pans_size: return "{0} mL; another size";
+  case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
+  case Say::pans_judge: return "judge";
+  case Say::pans_judge_what: return "what became of it";
+  case Say::pans_pour: return "pour";
+  case Say::pans_pour_what: return "another layer";
+  case Say::pans_all_meant: return "all pans";
+  case Say::pans_more: return "more pans";
+  case Say::pans_older: return "older batch";
+  case Say::pans_newer: return "newer batch";
+  case Say::pans_next: return "next layer";
+  case Say::pans_in_hours: return "in {0} to {1} h";
+  case Say::pans_in_days: return "in {0} to {1} days";
+  case Say::pans_now: return "now";
+  case Say::pans_if_firm: return "if it is firm to the touch";
+  case Say::pans_full: return "full";
+  case Say::pans_no_more: return "no more layers";
+  case Say::pans_when_firm: return "when it is firm to the touch";
+  case Say::pans_first: return "first layer";
+  case Say::pans_tap_one: return "tap a pan to pour";
+  case Say::pans_from_room: return "from the room: a weighed pan knows better";
+  case Say::pans_from_scale: return "from what the scale said";
+  case Say::pans_weigh_again: return "weighed once: weigh it again in some hours";
+  case Say::pans_asked_one: return "after a day";
+  case Say::pans_asked: return "after {0} days";
+  case Say::pans_ask: return "what became of it?";
+  case Say::pans_just: return "just poured";
+  case Say::pans_ago_h: return "poured {0} h ago";
+  case Say::pans_ago: return "poured {0} days ago";
+  case Say::pans_left: return "{0} mL to pour";
+  case Say::pans_left_none: return "nothing left to pour";
+  case Say::pans_will_fill: return "{0} to {1} % full when dry";
+  case Say::pans_weighings: return "weighed {0} times";
+  case Say::remedy_good: return "Nothing to do: make it so again.";
+  case Say::remedy_full: return "No more layers: let it dry through.";
+  case Say::remedy_sunken: return "Pour one more layer when it is firm.";
+  case Say::remedy_cracked:
+    return "A drop of glycerin or honey more next time, and thinner layers.";
+  case Say::remedy_sticky: return "Wait for drier air; less honey or glycerin next time.";
+  case Say::remedy_rubs_off: return "Gum was short: more binder and less water next time.";
+  case Say::remedy_wont_rewet:
+    return "Leave a drop of water on it for a minute; a little honey next time.";
+  case Say::remedy_mould: return "Throw it away, wash the pans, and look at the binder.";
+  case Say::ask_pour_g: return "what pan {0} took, in g";
+  case Say::ask_pan_g: return "pan {0} with its paint, in g";
+  case Say::book_search: return "name, pigment, verdict or date";
+  case Say::book_search_other: return "search";
+  case Say::book_nothing_found: return "No batch bears that.";
+  case Say::book_compare_with: return "Compare {0} with which?";
+  case Say::book_make_again: return "make again";
+  case Say::book_compare: return "compare";
+  case Say::book_note: return "note";
+  case Say::book_note_text: return "what to know next time";
+  case Say::book_keep: return "keep it";
+  case Say::book_again_of: return "again of {0}";
+  case Say::book_made_again: return "made again as {0}";
+  case Say::book_after_one: return "after a day: {0}";
+  case Say::book_after: return "after {1} days: {0}";
+  case Say::book_of_pan: return "{0} (pan {1})";
+  case Say::book_no_verdict: return "no verdict yet";
+  case Say::book_one_back: return "back to the batch";
+  case Say::compare_flow: return "flow at the end";
+  case Say::compare_gum: return "g gum to 1 mL pigment";
+  case Say::compare_sweet: return "g honey, glycerin to 1 g gum";
+  case Say::compare_mulled: return "mulled, min";
+  case Say::compare_passes: return "passes";
+  case Say::compare_celsius: return "room, °C";
+  case Say::compare_humidity: return "humidity, %";
+  case Say::compare_became: return "verdict";
+  case Say::compare_differs: return "differs by more than is uncertain";
   case Say::progress_open: return "on the slab";
   case Say::progress_gathered: return "gathered";
   case Say::progress_closed: return "closed";
@@ -499,6 +583,172 @@ std::string_view pattern(Say id) {
   case Say::warning_corrected_kind:
     return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";
   case Say::warning_amount_unreadable: return "Line {0} is not in the sums. {1}";
+  case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
+  case Say::pans_not_whole: return "Pans are whole: enter 6, not 6.5.";
+  case Say::parts_out_of_range: return "Parts of a blend: above 0, to 1000.";
+  case Say::blend_full: return "A blend has at most {0} pigments: take one out first.";
+  case Say::fact_out_of_range: return "That can be {0} to {1}.";
+  case Say::card_needs_name: return "The card has no name yet.";
+  case Say::not_a_date: return "{0} is no date: write it like 2026-11-25.";
+  case Say::made_in_future: return "{0} lies ahead: nothing was made then.";
+  case Say::pad_more: return "more…";
+  case Say::pad_more_what: return "jar, bottle, lines";
+  case Say::pad_pigments: return "{0} pigments";
+  case Say::pad_which: return "which?";
+  case Say::ask_more: return "what else?";
+  case Say::ask_pigment: return "which pigment?";
+  case Say::ask_paint: return "paint of which batch?";
+  case Say::ask_no_paint: return "No other batch has paint left.";
+  case Say::ask_line: return "which line was wrong?";
+  case Say::ask_no_lines: return "Nothing has been done yet.";
+  case Say::ask_how_wrong: return "what should it have been?";
+  case Say::ask_found: return "back again: how is the paint?";
+  case Say::found_wet: return "still wet";
+  case Say::found_wet_what: return "covered, nothing lost";
+  case Say::found_dry: return "dried";
+  case Say::found_dry_what: return "as dry as the room makes it";
+  case Say::pad_weigh_paint: return "weigh it";
+  case Say::pad_weigh_paint_what: return "the paint alone";
+  case Say::pad_lines: return "a line was wrong";
+  case Say::pad_other_paint: return "paint of another batch";
+  case Say::pad_to_jar: return "all into the jar";
+  case Say::pad_half_to_jar: return "half into the jar";
+  case Say::pad_from_jar: return "jar onto the slab";
+  case Say::pad_spilt: return "some was lost";
+  case Say::pad_earlier: return "earlier lines";
+  case Say::pad_other_amount: return "another amount";
+  case Say::pad_five_earlier: return "5 minutes earlier";
+  case Say::pad_take_back: return "take it back";
+  case Say::corrected: return "corrected";
+  case Say::ask_weigh_paint: return "the paint alone, in g";
+  case Say::ask_spilt: return "how much was lost, in g";
+  case Say::ask_other_amount: return "it should have been";
+  case Say::ask_parts: return "{0}: how many parts?";
+  case Say::ask_wanted_pigment: return "pigment, in g";
+  case Say::ask_wanted_pans: return "how many pans?";
+  case Say::ask_wanted_wet: return "wet paint, in mL";
+  case Say::ask_wanted_dried: return "dried paint, in g";
+  case Say::want_pigment: return "g of pigment";
+  case Say::want_pans: return "pans";
+  case Say::want_wet: return "mL wet paint";
+  case Say::want_dried: return "g dried paint";
+  case Say::want_tap: return "tap for others";
+  case Say::plan_by_weight: return "by weight";
+  case Say::plan_by_volume: return "by volume";
+  case Say::plan_parts: return "{0} parts";
+  case Say::plan_part: return "1 part";
+  case Say::plan_weigh_grams: return "weigh {0} g";
+  case Say::plan_binder:
+    return "Binder about {0} g in all: {1} to {2} g first, then some {3} drops.";
+  case Say::plan_binder_no_drops: return "Binder about {0} g in all: {1} to {2} g first.";
+  case Say::plan_wet: return "{0} mL of wet paint: {1} of {2}, {3} pours.";
+  case Say::plan_wet_no_pans: return "{0} mL of wet paint.";
+  case Say::plan_portions: return "Over the slab in {0} portions.";
+  case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";
+  case Say::plan_again_of: return "Again: {0}.";
+  case Say::plan_pan_one: return "1 {0}";
+  case Say::plan_cautions_read: return "cautions read";
+  case Say::plan_cautions_to_read: return "read the cautions";
+  case Say::plan_how_much: return "How much: tap the number.";
+  case Say::plan_heading_guess: return "A guess until batches teach it.";
+  case Say::remedy_wont_wet:
+    return "Sprinkle water on a pinch: if it beads, work in {0} drops of ox gall or alcohol with "
+           "the knife, then binder.";
+  case Say::remedy_wont_wet_more:
+    return "Still floats: make a stiff paste with alcohol alone in fresh air, no flame, let it "
+           "flash off, then binder.";
+  case Say::remedy_gelling:
+    return "Stir: if it thins and stiffens again, it gels. Work in {0} drops of water, pass by "
+           "pass, and gather soon.";
+  case Say::remedy_gelling_more:
+    return "Gels again: more water only keeps it a while. Pour it now; next time more binder from "
+           "the start.";
+  case Say::remedy_gummy:
+    return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} drops "
+           "of water to work it.";
+  case Say::remedy_gritty:
+    return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
+           "pigment. Mull, then a dot.";
+  case Say::remedy_gritty_more:
+    return "Still gritty: take a third at a time under the muller, stiffer, 3 passes each.";
+  case Say::remedy_foams:
+    return "Bubbles that stay: let it stand covered ten minutes, then {0} drop of alcohol; mull "
+           "slower, lift less.";
+  case Say::remedy_separates:
+    return "Water on top after ten minutes: too little gum. Stir in {0} drops of binder, then a "
+           "pass.";
+  case Say::remedy_smells:
+    return "Sour or rotten, or furry: throw it away, do not sniff it again. Clean the jar; new "
+           "binder with preservative.";
+  case Say::remedy_common: return "Common practice; your supplier’s data sheet comes first.";
+  case Say::shelf_pigment: return "pigments";
+  case Say::shelf_binder: return "binders";
+  case Say::shelf_liquid: return "liquids";
+  case Say::shelf_dropper: return "droppers";
+  case Say::shelf_spoon: return "spoons";
+  case Say::shelf_pan: return "pans";
+  case Say::shelf_glass: return "slab, muller";
+  case Say::shelf_new: return "new card";
+  case Say::shelf_away: return "put away ({0})";
+  case Say::shelf_here: return "on the shelf";
+  case Say::shelf_put_away: return "put away";
+  case Say::shelf_bring_back: return "back on the shelf";
+  case Say::shelf_done: return "done";
+  case Say::shelf_none: return "Nothing here.";
+  case Say::shelf_choose:
+    return "Tap a card to see or change it. Nothing has to be filled in before the first batch.";
+  case Say::card_name: return "name";
+  case Say::card_lot: return "jar or lot number";
+  case Say::card_made_on: return "made on (date)";
+  case Say::card_keep_until: return "keep until";
+  case Say::fact_g_per_mL: return "g to 1 mL";
+  case Say::fact_oil: return "oil, g to 100 g";
+  case Say::fact_heap: return "1 mL of powder, g";
+  case Say::fact_made_g: return "how much, g";
+  case Say::fact_gum: return "gum, g";
+  case Say::fact_water: return "water, g";
+  case Say::fact_honey: return "honey, g";
+  case Say::fact_glycerin: return "glycerin, g";
+  case Say::fact_preservative: return "preservative, g";
+  case Say::fact_drops: return "20 drops weigh, g";
+  case Say::fact_water_full: return "water it holds, g";
+  case Say::fact_cm2: return "face, cm²";
+  case Say::fact_unknown: return "not known";
+  case Say::family_mineral: return "mineral";
+  case Say::family_fine_mineral: return "fine mineral";
+  case Say::family_organic: return "organic";
+  case Say::family_carbon: return "carbon";
+  case Say::family_effect: return "effect";
+  case Say::family_extender: return "extender";
+  case Say::family_unknown: return "class not known";
+  case Say::choice_class: return "class";
+  case Say::choice_with: return "weighed with";
+  case Say::with_water: return "water";
+  case Say::with_binder: return "binder";
+  case Say::with_honey: return "honey";
+  case Say::with_glycerin: return "glycerin";
+  case Say::liquid_honey: return "honey";
+  case Say::liquid_glycerin: return "glycerin";
+  case Say::liquid_water: return "water";
+  case Say::liquid_aid: return "wetting aid";
+  case Say::liquid_other: return "another liquid";
+  case Say::glass_slab: return "slab";
+  case Say::glass_muller: return "muller";
+  case Say::choice_is_a: return "is a";
+  case Say::choice_size: return "of the kitchen";
+  case Say::size_mL: return "{0} mL";
+  case Say::card_ships: return "As it ships: marked guesses, until you replace them.";
+  case Say::card_confidence_low: return "Confidence low.";
+  case Say::card_confidence_medium: return "Confidence fair.";
+  case Say::card_confidence_high: return "Confidence good.";
+  case Say::card_source: return "Source: {0}";
+  case Say::card_left: return "{0} g left.";
+  case Say::card_of_drops: return "Drop 20 drops onto the scale and enter what they weigh.";
+  case Say::card_of_water:
+    return "Fill it with water to the brim once and enter what the water weighs.";
+  case Say::card_keep_note:
+    return "A jar that hisses, smells or grows fur is thrown away, whatever the date says.";
+  case Say::card_sheet: return "The supplier’s safety data sheet decides.";
   case Say::warning_not_poured: return "Line {0}: nothing was poured as told. {1}";
   case Say::warning_not_moved: return "Line {0}: the paint was not moved as told. {1}";
   case Say::warning_not_weighed: return "Line {0}: this weighing was left out. {1}";

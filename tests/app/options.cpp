@@ -50,20 +50,21 @@ TEST_CASE("the first wrong value is named, with its option") {
 }
 
 TEST_CASE("a picture wants a screen and a file") {
-  const auto o =
-      picture_options({"slab", "--out", "x.png", "--batch", "7f3a91c2", "--at",
-                       "2026-11-25T15:32:00+01:00", "--middle", "specks", "--language", "pseudo"});
+  const auto o = picture_options({"slab", "--out", "x.png", "--batch", "7f3a91c2", "--at",
+                                  "2026-11-25T15:32:00+01:00", "--taps", "more; bottle",
+                                  "--language", "pseudo"});
   REQUIRE(o.has_value());
   CHECK(o->screen == bench::Screen::slab);
   CHECK(o->batch == "7f3a91c2");
   CHECK(o->at == commands::Moment{1795617120000, 60}); // `date -u -d ... +%s`, GNU coreutils
-  CHECK(o->middle == bench::Middle::specks);
+  CHECK(o->taps ==
+        std::vector<bench::PadId>{{bench::PadKind::more, ""}, {bench::PadKind::bottle, ""}});
   CHECK(o->language == words::Language::pseudo);
   CHECK(o->out == "x.png");
 
   CHECK(picture_options({"plan"}).error() == words::Error{Say::option_missing, {"--out"}});
-  CHECK(picture_options({"shelf", "--out", "x.png"}).error() ==
-        words::Error{Say::unknown_name, {"shelf"}});
+  CHECK(picture_options({"cellar", "--out", "x.png"}).error() ==
+        words::Error{Say::unknown_name, {"cellar"}});
   CHECK(picture_options({"plan", "--out", "x.png", "--at", "now"}).error() ==
         words::Error{Say::option_bad_value, {"--at", "now"}});
   CHECK(!picture_options({"--out", "x.png"}).has_value());

@@ -36,7 +36,7 @@ template <class F>
 void on_every_slab(Hands& h, F check) {
   h.begin();
   check();
-  for (const char* opens : {"another", "bottle", "dot", "trouble"}) {
+  for (const char* opens : {"another", "more", "dot", "trouble"}) {
     h.tap(opens);
     check();
     h.tap("leave");
@@ -127,6 +127,83 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
     CHECK(h.shows("page_on"));
     h.tap("batch " + h.b.batches.back());
     check_pads(layout(h.b), mm, 12, 12);
+  }
+}
+
+namespace {
+
+// Runs a check on every face of Pans, with more pans than one page has.
+template <class F>
+void on_all_pans(Hands& h, F check) {
+  h.begin();
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("60");
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("gather");
+  h.tap("pans");
+  check();
+  h.tap("pour_all");
+  check();
+  while (!h.shows("more_pans") && h.shows("new_pan")) h.tap("new_pan");
+  check();
+  h.tap("pan 1");
+  h.tap("pour_g");
+  check();
+  h.tap("leave");
+  h.tap("judge");
+  h.tap("pan 2");
+  check();
+  h.tap("became cracked");
+  check();
+  h.tap("weigh_pan");
+  check();
+}
+
+}
+
+TEST_CASE("pads of Pans are as large as those of the slab, for either hand") {
+  for (const Size mm : hands::displays())
+    for (const Hand hand : {Hand::left, Hand::right}) {
+      CAPTURE(mm.w);
+      Hands h(Display{mm, hand});
+      const bool upright = mm.h > mm.w;
+      on_all_pans(h, [&] {
+        const Layout l = layout(h.b);
+        check_pads(l, mm, upright ? 24 : 26, upright ? 20 : 22);
+        for (const Pad& pad : l.pads) {
+          CHECK(pad_named(name_of(pad.id)) == pad.id);
+          CHECK(apart(pad.box, l.side, gap_mm));
+          CHECK(apart(pad.box, l.lower, gap_mm));
+        }
+      });
+    }
+}
+
+TEST_CASE("the Book's pages, choices and notes: at least 12 mm, apart and inside") {
+  for (const Size mm : hands::displays()) {
+    CAPTURE(mm.w);
+    Hands h(Display{mm, Hand::left});
+    h.begin();
+    h.tap("plan");
+    h.begin();
+    h.tap("book");
+    const auto check = [&] { check_pads(layout(h.b), mm, 12, 12); };
+    h.give(Text{{PadKind::search, ""}, "cobalt"});
+    check();
+    h.tap("batch " + h.b.batches.front());
+    check();
+    h.tap("note");
+    check();
+    h.tap("leave");
+    h.tap("compare");
+    check();
+    h.tap("batch " + h.b.batches.back());
+    check();
+    CHECK(apart(layout(h.b).main, layout(h.b).side, gap_mm));
   }
 }
 

@@ -148,19 +148,25 @@ TEST_CASE("test dots and troubles are notes") {
   h.tap("trouble");
   h.tap("trouble_is gelling");
   CHECK(std::get<session::Trouble>(h.lines.back().event).what == session::TroubleKind::gelling);
+  REQUIRE(h.slab().remedy); // until it is put away
+  CHECK(h.slab().remedy->drops >= 1);
+  h.tap("leave");
   CHECK(h.slab().middle == Middle::trail);
 }
 
 TEST_CASE("the bottle, before and after; a lost count") {
   Hands h;
   h.begin();
+  h.tap("more");
   h.tap("bottle");
   h.tap("bottle_of gum_12");
   h.type("80");
   for (int i = 0; i < 10; ++i) h.tap("add gum_12");
+  h.tap("more");
   h.tap("bottle");
   h.tap("lost_count gum_12");
   const double unsure = paint::uncertainty(*h.slab().ratio);
+  h.tap("more");
   h.tap("bottle");
   h.tap("bottle_of gum_12");
   h.type("79.5");

@@ -89,7 +89,8 @@ class Proof(unittest.TestCase):
         self.assertEqual(found, ["src/words/x.cpp:3: words has no link to paint"])
 
     def test_a_source_lives_in_a_room(self):
-        for name in ("src/x.cpp", "src/attic/x.cpp", "src/paint/in/x.cpp", "src/paint/x.h"):
+        for name in ("src/x.cpp", "src/attic/x.cpp", "src/paint/in/x.cpp", "src/paint/x.h",
+                     "src/disk/x.js", "src/browser_x.js"):
             with self.subTest(name=name):
                 self.bad(name, "", "a source is")
 

@@ -29,9 +29,10 @@ TEST_CASE("each pigment's own cautions, the mask and the supplier's sheet stand 
       const bench::Now now{1795617120000, 1000, 0, [] { return 7u; }};
       bench::Bench b = bench::start("c41e08d5", "a83f", bench::Display{mm, bench::Hand::left}, now);
       bench::step(b, bench::Loaded{}, now);
-      b.plan.pigment = pigment.id;
+      b.plan.blend = {{pigment.id, 1}};
       b.plan.name = pigment.name;
-      b.plan.grams = 12;
+      b.plan.wanted = 12;
+      bench::step(b, bench::Tap{{bench::PadKind::cautions, ""}}, now);
       const std::string words = said(bench::view(b, now));
       CAPTURE(pigment.name);
       CAPTURE(mm.w);

@@ -112,7 +112,8 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   SlabView idle = slab_of(b);
   idle.pass = {PassView::mull, std::nullopt, 12, 0, 210};
   keep("may gather", idle);
-  for (const Middle middle : {Middle::amounts, Middle::bottles, Middle::specks, Middle::troubles}) {
+  for (const Middle middle : {Middle::amounts, Middle::bottles, Middle::specks, Middle::troubles,
+                              Middle::more, Middle::found, Middle::lines, Middle::paints}) {
     b.middle = middle;
     keep("choosing", slab_of(b));
   }
@@ -147,8 +148,10 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     for (const session::Card* card : shelf_of(b, session::CardKind::binder))
       plan.binders.push_back({{PadKind::binder, card->id}, card->name, "", 0, true});
     plan.name = "Cerulean blue (chromium), 3";
-    plan.grams = 123.4;
-    plan.first_helping = paint::Helping{41.5, 58.5};
+    plan.want = Want::pans;
+    plan.wanted = 123;
+    plan.pan = "half pan";
+    plan.planned = Planned{{}, 123.4, {41.5, 58.5}, 97.3, 123, 154.2, 123, 3, 11};
     plan.cautions = {words::Say::caution_dust, words::Say::caution_cobalt};
     for (const words::Say care : paint::general_care()) plan.cautions.push_back(care);
     plan.missing = words::Say::plan_choose_pigment;
@@ -170,7 +173,8 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
                          1773066720000,
                          session::Progress::gathered,
                          paint::exact(12.34),
-                         true});
+                         true,
+                         {session::Became::wont_rewet}});
   list.damages = 2;
   v.screen = list;
   out.push_back({"book" + on, mm, v});

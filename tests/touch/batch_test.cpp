@@ -40,6 +40,7 @@ void wet_out(Hand& hand) {
 }
 
 void weigh_bottle(Hand& hand, const std::string& grams) {
+  hand.tap("more");
   hand.tap("bottle");
   hand.tap("bottle_of gum_12");
   hand.type(grams);
@@ -53,6 +54,7 @@ void mull(Hand& hand) {
   weigh_bottle(hand, "80.15");
   hand.tap("add honey_11");
   hand.tap("undo");
+  hand.tap("more");
   hand.tap("bottle");
   hand.tap("lost_count gum_12");
   hand.tap("dot");

@@ -1,0 +1,22 @@
+// Keeps one version of all files together, and serves it without a network. A new version waits
+// until every tab of the old one is closed, so that no tab has files of both.
+'use strict';
+
+const name = 'slabside-@version@';
+const files = ['./', @files@];
+
+self.addEventListener('install', (event) =>
+  event.waitUntil(caches.open(name).then((cache) =>
+    cache.addAll(files.map((file) => new Request(file, {cache: 'no-cache'}))))));
+
+self.addEventListener('activate', (event) =>
+  event.waitUntil(caches.keys().then((names) => Promise.all(
+    names.filter((other) => other.startsWith('slabside-') && other !== name)
+      .map((other) => caches.delete(other))))));
+
+self.addEventListener('fetch', (event) => {
+  if (event.request.method !== 'GET') return;
+  event.respondWith(caches.open(name)
+    .then((cache) => cache.match(event.request, {ignoreSearch: true}))
+    .then((kept) => kept || fetch(event.request)));
+});

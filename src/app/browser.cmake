@@ -1,0 +1,28 @@
+# The page: a folder of plain files that any web server may serve, in web/ of the build folder.
+set(web ${CMAKE_BINARY_DIR}/web)
+set(page ${PROJECT_SOURCE_DIR}/assets/browser)
+
+add_executable(slabside app/browser_main.cpp)
+target_link_libraries(slabside PRIVATE app)
+set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${web})
+foreach(library commands/browser_clock.js disk/browser_store.js window/browser_page.js)
+  target_link_options(slabside PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_SOURCE_DIR}/${library}")
+  list(APPEND libraries ${CMAKE_CURRENT_SOURCE_DIR}/${library})
+endforeach()
+# The faces, where measure.cpp looks for them.
+foreach(font REGULAR BOLD OTHER_REGULAR OTHER_BOLD)
+  target_link_options(slabside PRIVATE
+    "SHELL:--preload-file ${SLABSIDE_FONT_${font}}@${SLABSIDE_FONT_${font}}")
+endforeach()
+target_link_options(slabside PRIVATE
+  -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sENVIRONMENT=web
+  -sEXPORTED_FUNCTIONS=_main,_malloc,_free -sFILESYSTEM=1)
+
+set_target_properties(slabside PROPERTIES LINK_DEPENDS "${libraries}")
+
+file(GLOB page_files CONFIGURE_DEPENDS ${page}/*)
+set(finish ${CMAKE_CURRENT_SOURCE_DIR}/app/browser_page.cmake)
+add_custom_command(OUTPUT ${web}/worker.js
+  COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DWEB=${web} -P ${finish}
+  DEPENDS slabside ${page_files} ${finish})
+add_custom_target(page ALL DEPENDS ${web}/worker.js)

@@ -1,0 +1,19 @@
+# Puts the page's own files beside the program: cmake -DPAGE=... -DWEB=... -P browser_page.cmake
+set(files index.html page.css page.js manifest.webmanifest icon.svg)
+foreach(file ${files})
+  configure_file(${PAGE}/${file} ${WEB}/${file} COPYONLY)
+endforeach()
+
+# The worker keeps one version of everything, named by what is in it.
+list(APPEND files slabside.js slabside.wasm slabside.data)
+set(hashes)
+foreach(file ${files})
+  file(SHA256 ${WEB}/${file} hash)
+  string(APPEND hashes ${hash})
+endforeach()
+string(SHA256 version "${hashes}")
+string(SUBSTRING ${version} 0 16 version)
+list(TRANSFORM files PREPEND "'")
+list(TRANSFORM files APPEND "'")
+list(JOIN files ", " files)
+configure_file(${PAGE}/worker.js ${WEB}/worker.js @ONLY)

@@ -1,0 +1,114 @@
+#include "app/browser_program.hpp"
+
+#include "app/frame.hpp"
+#include "app/loop.hpp"
+#include "bench/record.hpp"
+#include "commands/clock.hpp"
+#include "disk/browser.hpp"
+#include "screens/paint.hpp"
+#include "session/check_value.hpp"
+#include "window/browser.hpp"
+
+#include <algorithm>
+
+namespace app {
+
+namespace {
+
+using words::Say;
+
+const std::string device_name = "slabside.device", tablet_name = "slabside.tablet";
+
+bool is_device_id(const std::string& text) {
+  return text.size() == 4 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+// As a computer keeps its own: four digits from the first visit on. Where they cannot be kept,
+// fresh ones for this visit.
+std::string device_id(const bench::Now& now) {
+  const auto kept = disk::small_text(device_name);
+  if (kept && is_device_id(*kept)) return *kept;
+  const std::string fresh = session::to_hex(now.fresh()).substr(4);
+  disk::keep_small_text(device_name, fresh);
+  return fresh;
+}
+
+words::Result<void> keep_tablet(const std::string& text) {
+  if (const auto why = disk::keep_small_text(tablet_name, text))
+    return words::failure(Say::file_not_kept, {tablet_name, *why});
+  return {};
+}
+
+commands::Keeper in_the_browser(std::function<void()> wake) {
+  commands::Keeper keeper;
+  keeper.home = disk::open_browser_disk(std::move(wake));
+  keeper.tablet = [] { return disk::small_text(tablet_name); };
+  keeper.keep_tablet = keep_tablet;
+  return keeper;
+}
+
+commands::Sitting sitting(const bench::Display& display, const bench::Now& now) {
+  commands::Sitting out;
+  out.session = bench::fresh_id(now);
+  out.device = device_id(now);
+  out.display = display;
+  out.wake = window::Window::wake;
+  return out;
+}
+
+// Everything that lives as long as the page.
+struct Everything {
+  window::Window window;
+  window::Sound sound;
+  commands::Driver driver;
+  Loop loop;
+
+  Everything(window::Window opened, double px_per_mm, const bench::Now& now)
+      : window(std::move(opened)),
+        driver(sitting(display_of(window.size(), px_per_mm, bench::Hand::left), now),
+               in_the_browser, now),
+        loop(window, sound, driver, {}, px_per_mm) {
+    loop.begin(now);
+  }
+
+  void hear() {
+    const bench::Now now = commands::real_now();
+    loop.hear(window.wait(0), now);
+    call_again(now);
+  }
+
+  void show() {
+    const bench::Now now = commands::real_now();
+    loop.show(now);
+    if (loop.drawn() > 0) window::show_canvas(!driver.bench().loaded);
+    call_again(now);
+  }
+
+  void call_again(const bench::Now& now) {
+    if (loop.has_news()) window::ask_to_show();
+    const auto at = loop.hear_at();
+    window::hear_in(at ? std::optional(static_cast<double>(*at - now.run_ms) / 1000)
+                       : std::nullopt);
+  }
+};
+
+bool give_up(const words::Error& error) {
+  window::give_up(words::message(error));
+  return false;
+}
+
+}
+
+bool begin_in_browser() {
+  auto window = window::Window::open({});
+  if (!window) return give_up({Say::window_not_opened, {window.error()}});
+  const double px_per_mm = window->px_per_mm().value_or(usual_px_per_mm);
+  if (const auto faces = screens::load_faces(px_per_mm); !faces) return give_up(faces.error());
+  static std::unique_ptr<Everything> all; // the page outlives main()
+  all = std::make_unique<Everything>(*std::move(window), px_per_mm, commands::real_now());
+  window::take_turns({[] { all->hear(); }, [] { all->show(); }});
+  all->hear();
+  return true;
+}
+
+}

@@ -1,0 +1,71 @@
+// Joins the window, the bench and the ears. Whoever has the window calls: one loop that waits, or a
+// browser that never does.
+#pragma once
+
+#include "commands/driver.hpp"
+#include "window/awake.hpp"
+#include "window/sound.hpp"
+#include "window/window.hpp"
+
+#include <map>
+#include <optional>
+#include <string>
+
+namespace app {
+
+struct Manner {
+  std::optional<double> px_per_mm; // said by somebody; else as the system reports it
+  std::optional<bench::Hand> hand; // else as this tablet has it
+};
+
+class Loop {
+public:
+  // All of them outlive it. `px_per_mm`: what the faces were loaded with.
+  Loop(window::Window& window, window::Sound& sound, commands::Driver& driver, const Manner& manner,
+       double px_per_mm);
+
+  void begin(const bench::Now& now); // before the first turn
+
+  // Takes what the window brought, asks the disks, and lets time pass.
+  void hear(const window::Poll& poll, const bench::Now& now);
+  // Draws once, if there is anything new to see.
+  void show(const bench::Now& now);
+
+  bool has_news() const { return stale_ || settling_ > 0; } // for show()
+  std::optional<std::int64_t> hear_at() const;              // run_ms, at the latest
+  bool is_stale() const { return stale_; }
+  bool may_end(const bench::Now& now) const; // all is said, and saved or not to be saved
+
+  std::uint64_t drawn() const { return drawn_; } // frames
+
+private:
+  void take(const window::Event& event, std::uint64_t poll, const bench::Now& now);
+  void point(const window::Pointer& pointer, std::uint64_t poll, const bench::Now& now);
+  void key(const window::Key& key, std::uint64_t poll, const bench::Now& now);
+  void fit_display(const bench::Now& now);
+  void leave(const bench::Now& now);
+  void draw(const bench::Now& now);
+  void hear_typing(const bench::Now& now);
+
+  window::Window& window_;
+  window::Sound& sound_;
+  commands::Driver& driver_;
+  const Manner manner_;
+  window::Awake awake_;
+  double reported_px_per_mm_; // or as somebody said, before the card corrects it
+  double px_per_mm_;
+  int settling_ = 0;                     // frames due although the bench has not changed
+  std::map<std::string, double> scales_; // the tablet's, as they were last applied
+  bool typed_ = false;                   // letters came since the last press
+  bool stale_ = true;                    // the window shows something else than the bench
+  std::optional<std::int64_t> leaving_until_;
+  std::uint64_t drawn_ = 0;
+};
+
+// How long a goodbye may take.
+inline constexpr std::int64_t leaving_ms = 5000;
+
+// Where the system reports no size: CSS's pixel.
+inline constexpr double usual_px_per_mm = 96 / 25.4;
+
+}

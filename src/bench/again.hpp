@@ -1,0 +1,12 @@
+// The same colour again.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+// Plan, filled with what a batch was made of: its pigments by the grams that went in, its binder,
+// the room as it is now. What is no longer on the shelf is left out.
+void make_again(Bench& bench, const std::string& batch);
+
+}

@@ -1,0 +1,51 @@
+// What is found in the Book, and what waits under Pans, without folding every batch: a few facts
+// of each, read from its lines once and again where it changed.
+#pragma once
+
+#include "session/batch.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <set>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+namespace bench {
+
+struct Bench;
+struct Now;
+
+struct BookEntry {
+  std::string name;
+  std::int64_t opened_at = 0; // ms since 1970
+  std::string again_of;       // batch; empty: none
+  std::vector<session::Judged> verdicts;
+  std::string text; // all that is searched in, in small letters
+  bool has_left_slab = false;
+  std::int64_t poured_at = 0; // the last time; 0: never
+  // Of pans poured in the last weeks, where they have room and paint is left: from when the next
+  // layer may go on.
+  std::optional<std::int64_t> layer_at;
+};
+
+struct BookIndex {
+  std::unordered_map<std::string, BookEntry> of; // batch
+  std::set<std::string> poured;                  // of them, lately enough to ask about
+  std::set<std::string> stale;                   // have changed since
+};
+
+// An ask for a verdict, or for a layer, goes unanswered no longer than this after the last pour.
+inline constexpr std::int64_t asks_lapse_ms = 30 * session::a_day_ms;
+
+void index_all(Bench& bench, const Now& now);
+void refresh_index(Bench& bench, const Now& now); // what is stale
+
+// Batches, newest first, that bear this text: name, pigments, Colour Index names, verdicts, date
+// ("2026-11", "26 Nov"). Where none bears it in one piece, those that bear all of its words.
+std::vector<std::string> batches_found(const Bench& bench, const std::string& text);
+
+// Puts what is found into bench.book.
+void find_batches(Bench& bench);
+
+}

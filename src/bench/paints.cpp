@@ -1,0 +1,80 @@
+#include "bench/paints.hpp"
+
+#include "bench/record.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+constexpr std::size_t most_tried = 30; // each has to be folded
+
+paint::Parts made_of(const session::Lying& lying, const paint::Live& now) {
+  paint::Parts p;
+  p.pigment = lying.sums.pigment_g;
+  p.gum = lying.sums.gum_g;
+  p.water = std::max(0.0, now.water_g);
+  p.glycerin = lying.sums.glycerin_g;
+  p.honey = lying.sums.honey_g;
+  p.alcohol = std::max(0.0, now.alcohol_g);
+  return p;
+}
+
+// Its pigments as if they were one: density by volume, oil absorption by mass, the family of the
+// most of it.
+paint::Pigment blended(const session::Lying& lying) {
+  paint::Pigment all;
+  double most_g = 0;
+  for (const paint::Portion& portion : lying.paint.contents) {
+    const double g = portion.grams.value * portion.material.parts.pigment;
+    if (g <= 0) continue;
+    all.oil_g_per_100g += g * portion.material.pigment.oil_g_per_100g / lying.sums.pigment_g;
+    if (g > most_g) all.family = portion.material.pigment.family;
+    most_g = std::max(most_g, g);
+  }
+  if (lying.sums.pigment_mL > 0) all.g_per_mL = lying.sums.pigment_g / lying.sums.pigment_mL;
+  return all;
+}
+
+std::optional<OtherPaint> paint_of(const session::Batch& batch) {
+  using session::Place;
+  for (const Place place : {Place::jar, Place::pans}) {
+    const auto there = batch.places.at.find(place);
+    if (there == batch.places.at.end()) continue;
+    const session::Lying& lying = there->second;
+    if (!(lying.sums.pigment_mL > 0)) continue;
+    const paint::Live now = paint::live(lying.sums, lying.paint);
+    OtherPaint p{batch.id, {}, place, paint::grams_of(lying.paint, batch.places.bench).value};
+    p.card.id = "paint_" + batch.id;
+    p.card.is_a = session::CardKind::paint;
+    p.card.name = batch.name;
+    p.card.made_of = made_of(lying, now);
+    p.card.pigment = blended(lying);
+    for (const auto& [id, card] : batch.cards)
+      if (card.is_a == session::CardKind::pigment) p.card.colour = card.colour;
+    return p;
+  }
+  return std::nullopt;
+}
+
+}
+
+std::vector<OtherPaint> paints_of_others(const Bench& bench) {
+  std::vector<OtherPaint> out;
+  std::size_t tried = 0;
+  for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id) {
+    if (out.size() == most_paints || ++tried > most_tried) break;
+    if (*id == bench.batch) continue;
+    const auto batch = session::fold(logs_about(bench, *id), *id, std::nullopt, bench.lessons);
+    if (!batch || batch->newer) continue;
+    if (auto paint = paint_of(*batch)) out.push_back(std::move(*paint));
+  }
+  return out;
+}
+
+bool lies(const Bench& bench, session::Place place) {
+  return bench.folded && bench.folded->places.at.count(place) > 0;
+}
+
+}

@@ -1,0 +1,111 @@
+#include "bench/pan_times.hpp"
+
+#include "paint/standing.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+namespace bench {
+
+namespace {
+
+constexpr double ms_per_h = 3'600'000;
+constexpr double water_mL_per_g = 1 / 0.99821; // at 20 °C, CRC Handbook
+
+double hours_between(std::int64_t from, std::int64_t to) {
+  return static_cast<double>(to - from) / ms_per_h;
+}
+
+// What of the paint in the pans the last layer is.
+std::optional<paint::Layer> last_layer(const session::Batch& batch, const session::Pan& pan) {
+  const auto there = batch.places.at.find(session::Place::pans);
+  if (pan.layers.empty() || there == batch.places.at.end()) return std::nullopt;
+  const session::Lying& all = there->second;
+  paint::Wet wet = paint::wet_of(all.sums, paint::live(all.sums, all.paint));
+  if (!(wet.volume_mL > 0)) return std::nullopt;
+  const double share = pan.layers.back().wet_mL / wet.volume_mL;
+  for (double paint::Wet::*part :
+       {&paint::Wet::gum_g, &paint::Wet::glycerin_g, &paint::Wet::honey_g, &paint::Wet::water_g,
+        &paint::Wet::volume_mL})
+    wet.*part *= share;
+  return paint::Layer{wet, pan.card.tool.mL / pan_depth_cm};
+}
+
+// Since the last layer; the first of them at the pour itself.
+std::vector<paint::WeighIn> weigh_ins(const session::Pan& pan) {
+  std::vector<paint::WeighIn> out;
+  const std::int64_t poured = pan.layers.back().at;
+  for (const session::PanReading& r : pan.readings) {
+    if (r.at < poured || (out.empty() && r.at > poured + just_poured_ms)) continue;
+    out.push_back({out.empty() ? 0 : hours_between(poured, r.at), r.g});
+  }
+  return out;
+}
+
+// The same paint in the same room, as deep to a tenth.
+bool poured_alike(const session::Pan& a, const session::Pan& b) {
+  const session::PouredLayer &x = a.layers.back(), &y = b.layers.back();
+  return a.card.id == b.card.id && a.layers.size() == b.layers.size() &&
+         std::abs(x.at - y.at) <= poured_together_ms &&
+         std::abs(x.wet_mL - y.wet_mL) <= 0.1 * std::max(x.wet_mL, y.wet_mL);
+}
+
+std::optional<paint::Interval> as_weighed(const session::Batch& batch, const session::Pan& pan,
+                                          const paint::Drying& drying) {
+  const auto fit = [&](const session::Pan& one) -> std::optional<paint::Interval> {
+    const auto hours = paint::layer_hours(drying, weigh_ins(one));
+    return hours ? std::optional(*hours) : std::nullopt;
+  };
+  if (const auto own = fit(pan)) return own;
+  for (const session::Pan& other : batch.pans)
+    if (poured_alike(pan, other))
+      if (const auto theirs = fit(other)) return theirs;
+  return std::nullopt;
+}
+
+bool judged_since(const session::Batch& batch, std::int64_t at) {
+  return std::any_of(batch.verdicts.begin(), batch.verdicts.end(),
+                     [&](const session::Judged& j) { return j.at > at && j.verdict.pan == 0; });
+}
+
+}
+
+bool is_full(const session::Pan& pan) {
+  return session::dry_mL(pan) >= full_share * pan.card.tool.mL;
+}
+
+std::optional<LayerTime> layer_time(const session::Batch& batch, const session::Pan& pan) {
+  const auto layer = last_layer(batch, pan);
+  if (!layer) return std::nullopt;
+  const auto drying = paint::drying_of(*layer, batch.places.room);
+  if (!drying) return std::nullopt;
+  const double free_mL = drying->free_g * water_mL_per_g;
+  if (const auto hours = as_weighed(batch, pan, *drying)) return LayerTime{*hours, true, free_mL};
+  const auto hours = paint::layer_hours(*drying);
+  if (!hours) return std::nullopt;
+  return LayerTime{*hours, false, free_mL};
+}
+
+std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
+  constexpr double least_mL = 0.1; // what is left on the glass of an empty jar
+  if (to_pour_mL(batch) < least_mL) return std::nullopt;
+  std::optional<std::int64_t> soonest;
+  for (const session::Pan& pan : batch.pans) {
+    const auto time = is_full(pan) ? std::nullopt : layer_time(batch, pan);
+    if (!time || judged_since(batch, pan.layers.back().at)) continue;
+    const auto at = pan.layers.back().at + static_cast<std::int64_t>(time->hours.low * ms_per_h);
+    soonest = std::min(soonest.value_or(at), at);
+  }
+  return soonest;
+}
+
+session::Place poured_from(const session::Batch& batch) {
+  return batch.places.at.count(session::Place::jar) ? session::Place::jar : session::Place::slab;
+}
+
+double to_pour_mL(const session::Batch& batch) {
+  return session::wet_mL(batch.places, poured_from(batch));
+}
+
+}

@@ -1,0 +1,43 @@
+// When a poured pan may take the next layer.
+#pragma once
+
+#include "paint/layer_time.hpp"
+#include "session/batch.hpp"
+
+namespace bench {
+
+// A pan's area is its volume over this depth: a half pan of 1.7 mL then has the 3 cm2 open to the
+// air that paint::Layer takes one for (common practice, no source).
+inline constexpr double pan_depth_cm = 1.7 / 3;
+
+// To the rim but for a little (common practice, no source).
+inline constexpr double full_share = 0.85;
+
+// Weighed so soon after the pour, nothing has left that a kitchen scale would show: a half pan
+// gives off some 0.015 g in that time (evaporation_rate).
+inline constexpr std::int64_t just_poured_ms = 1'800'000;
+
+// Layers poured within this of each other are one evening's work, and one range is said for them.
+inline constexpr std::int64_t poured_together_ms = 6 * 3'600'000;
+
+bool is_full(const session::Pan& pan);
+
+struct LayerTime {
+  paint::Interval hours; // after the pan's last layer was poured
+  bool weighed = false;  // this pan, or one poured alike on the same evening
+  double free_mL = 0;    // of water that its last layer gives off before it is dry
+};
+
+// The paint of all pans is taken as one, since every pour of a batch is from the same jar. Absent
+// for a pan without a layer, and where the paint or the room says nothing of its drying.
+std::optional<LayerTime> layer_time(const session::Batch& batch, const session::Pan& pan);
+
+// From when, in ms since 1970, some pan may take another layer; absent where all are full, no paint
+// is left to pour, or a verdict on all of them has been given since.
+std::optional<std::int64_t> next_layer_at(const session::Batch& batch);
+
+// Where it would be poured from, and how much of it is there.
+session::Place poured_from(const session::Batch& batch);
+double to_pour_mL(const session::Batch& batch);
+
+}

@@ -1,0 +1,166 @@
+#include "bench/pans.hpp"
+
+#include "bench/choices.hpp"
+#include "bench/due.hpp"
+#include "bench/layout_of.hpp"
+#include "bench/record.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bench {
+
+namespace {
+
+constexpr int most_new_pans = 40;
+
+bool may_have_paint(const Bench& bench, const std::string& batch) {
+  const auto entry = bench.index.of.find(batch);
+  return batch == bench.batch || (entry != bench.index.of.end() && entry->second.has_left_slab);
+}
+
+double hours_since(std::int64_t at, std::int64_t wall_ms) {
+  return static_cast<double>(wall_ms - at) / 3'600'000;
+}
+
+int pans_filled(const Bench& bench, const session::Card& card) {
+  const double mL = to_pour_mL(*bench.pans.folded);
+  if (!(mL > 0) || !(card.tool.mL > 0)) return 0;
+  return std::clamp(static_cast<int>(std::floor(mL / card.tool.mL)), 1, most_new_pans);
+}
+
+}
+
+std::string pans_batch(const Bench& bench) {
+  for (const std::string* chosen : {&bench.pans.batch, &bench.book.batch, &bench.batch})
+    if (!chosen->empty()) return *chosen;
+  for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id)
+    if (may_have_paint(bench, *id)) return *id;
+  return "";
+}
+
+void refold_pans(Bench& bench, const Now& now) {
+  const std::string batch = pans_batch(bench);
+  std::optional<session::Moment> moment;
+  if (batch == bench.batch) moment = moment_of(bench, now);
+  bench.pans.folded = session::fold(logs_about(bench, batch), batch, moment, bench.lessons);
+}
+
+std::optional<std::string> other_batch(const Bench& bench, const std::string& batch, bool newer) {
+  const auto here = std::find(bench.batches.begin(), bench.batches.end(), batch);
+  const auto wanted = [&](const std::string& id) { return may_have_paint(bench, id); };
+  if (here == bench.batches.end()) return std::nullopt;
+  if (newer) {
+    const auto next = std::find_if(here + 1, bench.batches.end(), wanted);
+    return next == bench.batches.end() ? std::nullopt : std::optional(*next);
+  }
+  const auto next = std::find_if(std::make_reverse_iterator(here), bench.batches.rend(), wanted);
+  return next == bench.batches.rend() ? std::nullopt : std::optional(*next);
+}
+
+std::vector<const session::Pan*> pans_in_order(const session::Batch& batch) {
+  std::vector<const session::Pan*> out;
+  for (const session::Pan& pan : batch.pans) out.push_back(&pan);
+  std::sort(out.begin(), out.end(), [](auto* a, auto* b) { return a->number < b->number; });
+  return out;
+}
+
+const session::Pan* pan_numbered(const session::Batch& batch, int number) {
+  for (const session::Pan& pan : batch.pans)
+    if (pan.number == number) return &pan;
+  return nullptr;
+}
+
+int next_number(const session::Batch& batch) {
+  int last = 0;
+  for (const session::Pan& pan : batch.pans) last = std::max(last, pan.number);
+  return last + 1;
+}
+
+namespace {
+
+std::vector<int> all_pans(const Bench& bench) {
+  std::vector<int> out;
+  if (!bench.pans.folded) return out;
+  for (const session::Pan* pan : pans_in_order(*bench.pans.folded)) out.push_back(pan->number);
+  constexpr int most = 1000; // as the file has it
+  const int next = next_number(*bench.pans.folded);
+  if (!bench.pans.judging && pan_card(bench) && next <= most) out.push_back(next);
+  return out;
+}
+
+}
+
+std::vector<int> pans_of_page(const Bench& bench) {
+  const std::vector<int> all = all_pans(bench);
+  const auto a_page = static_cast<std::size_t>(pans_a_page(bench.display, bench.pans.judging));
+  const std::size_t first =
+      std::min(all.size(), static_cast<std::size_t>(bench.pans.page) * a_page);
+  const std::size_t last = std::min(all.size(), first + a_page);
+  return {all.begin() + static_cast<std::ptrdiff_t>(first),
+          all.begin() + static_cast<std::ptrdiff_t>(last)};
+}
+
+int pan_pages(const Bench& bench) {
+  return pages_for(all_pans(bench).size(), pans_a_page(bench.display, bench.pans.judging));
+}
+
+std::optional<session::Card> pan_card(const Bench& bench) {
+  if (const session::Card* chosen = shelf_card(bench, bench.pans.card)) return *chosen;
+  const auto& batch = bench.pans.folded;
+  const session::Pan* last = nullptr;
+  for (const session::Pan& pan : batch ? batch->pans : std::vector<session::Pan>{})
+    if (!last || pan.layers.back().at >= last->layers.back().at)
+      last = pan_numbered(*batch, pan.number);
+  if (last) return last->card;
+  const auto all = shelf_of(bench, session::CardKind::pan);
+  return all.empty() ? std::nullopt : std::optional(*all.front());
+}
+
+bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms) {
+  if (is_full(pan)) return false;
+  const auto time = layer_time(batch, pan);
+  return !time || hours_since(pan.layers.back().at, wall_ms) >= time->hours.low;
+}
+
+std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {
+  std::vector<session::Poured> out;
+  if (!bench.pans.folded || !(to_pour_mL(*bench.pans.folded) > 0)) return out;
+  const session::Batch& batch = *bench.pans.folded;
+  const auto card = pan_card(bench);
+  if (batch.pans.empty() && card)
+    if (const int count = pans_filled(bench, *card)) return {{1, count, card->id, std::nullopt}};
+  for (const session::Pan* pan : pans_in_order(batch)) {
+    if (!takes_layer(batch, *pan, now.wall_ms)) continue;
+    if (!out.empty() && out.back().last + 1 == pan->number && out.back().in == pan->card.id)
+      out.back().last = pan->number;
+    else
+      out.push_back({pan->number, pan->number, pan->card.id, std::nullopt});
+  }
+  return out;
+}
+
+int pans_in(const std::vector<session::Poured>& pours) {
+  int count = 0;
+  for (const session::Poured& p : pours) count += p.last - p.first + 1;
+  return count;
+}
+
+std::optional<session::Ref> own_pour(const Bench& bench, int number) {
+  const auto& batch = bench.pans.folded;
+  const session::Pan* pan = batch ? pan_numbered(*batch, number) : nullptr;
+  if (!pan || pan->layers.back().line.session != bench.sitting.session) return std::nullopt;
+  for (const session::Entry& e : batch->entries) {
+    const auto* poured = std::get_if<session::Poured>(&e.event);
+    if (poured && e.ref == pan->layers.back().line && poured->first == poured->last) return e.ref;
+  }
+  return std::nullopt;
+}
+
+void open_pans(Bench& bench, const Now& now) {
+  bench.pans.page = bench.pans.pan = 0;
+  refold_pans(bench, now);
+  bench.pans.judging = verdict_day_due(bench, pans_batch(bench), now) > 0;
+}
+
+}

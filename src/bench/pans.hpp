@@ -1,0 +1,43 @@
+// What Pans is about: one batch, its pans, and what is to be poured into them.
+#pragma once
+
+#include "bench/bench.hpp"
+#include "bench/pan_times.hpp"
+
+namespace bench {
+
+// Chosen there, else in the Book, else on the slab, else the latest that left a slab; empty: none.
+std::string pans_batch(const Bench& bench);
+
+// Folds that batch up to now.
+void refold_pans(Bench& bench, const Now& now);
+
+// The next older or newer one that may have paint in a jar or in pans; absent where there is none.
+std::optional<std::string> other_batch(const Bench& bench, const std::string& batch, bool newer);
+
+// By their numbers.
+std::vector<const session::Pan*> pans_in_order(const session::Batch& batch);
+const session::Pan* pan_numbered(const session::Batch& batch, int number);
+int next_number(const session::Batch& batch);
+
+// The pads of this page: pans by their numbers and, while pouring, a new one behind the last.
+std::vector<int> pans_of_page(const Bench& bench);
+int pan_pages(const Bench& bench);
+
+// What the next new pan is: chosen, else as poured last, else the first of the shelf.
+std::optional<session::Card> pan_card(const Bench& bench);
+
+// There is room in it, and its last layer may be firm.
+bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms);
+
+// What "pour all" does: layers into all that take one, or, before the first pour, as many new pans
+// as the paint fills.
+std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now);
+int pans_in(const std::vector<session::Poured>& pours);
+
+// The line of this session that poured into this pan alone and was its last layer.
+std::optional<session::Ref> own_pour(const Bench& bench, int pan);
+
+void open_pans(Bench& bench, const Now& now); // with the question that is due
+
+}

@@ -1,0 +1,172 @@
+#include "bench/planning.hpp"
+
+#include "bench/choices.hpp"
+#include "bench/materials.hpp"
+#include "paint/film.hpp"
+#include "paint/measure.hpp"
+#include "paint/pans.hpp"
+#include "session/amounts.hpp"
+#include "session/date.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace bench {
+
+namespace {
+
+using words::Result;
+
+// What 1 g of the blend's pigment wants.
+struct OfOneGram {
+  std::vector<PlannedPigment> pigments;
+  std::vector<paint::PigmentShare> shares;
+  double pigment_mL = 0;
+  double liquid_mL = 0;
+  double binder_g = 0;
+  paint::Parts binder;
+};
+
+double g_per_part(const session::Card& card, bool by_volume) {
+  return by_volume ? card.pigment.g_per_mL : 1;
+}
+
+Result<OfOneGram> of_one_gram(const Bench& bench) {
+  OfOneGram one;
+  double sum = 0;
+  for (const BlendPart& part : bench.plan.blend) {
+    const session::Card* card = shelf_card(bench, part.card);
+    if (!card) continue;
+    if (!(card->pigment.g_per_mL > 0))
+      return words::failure(words::Say::density_not_known, {card->name});
+    one.pigments.push_back({part.card, part.parts * g_per_part(*card, bench.plan.by_volume)});
+    sum += one.pigments.back().grams;
+  }
+  for (PlannedPigment& p : one.pigments) {
+    p.grams /= sum;
+    const paint::Pigment& pigment = shelf_card(bench, p.card)->pigment;
+    one.shares.push_back({pigment, p.grams / pigment.g_per_mL});
+    one.pigment_mL += p.grams / pigment.g_per_mL;
+  }
+  const session::Card* binder = shelf_card(bench, bench.plan.binder);
+  const auto material =
+      binder ? session::material_of(*binder) : paint::Material{paint::Kind::binder, {.gum = 1}, {}};
+  if (!material) return tl::make_unexpected(material.error());
+  one.binder = material->parts;
+  const auto band = paint::class_guess(one.shares);
+  one.liquid_mL = band ? one.pigment_mL * std::exp(band->middle) : 0;
+  one.binder_g = one.liquid_mL / paint::mL_per_g(one.binder);
+  return one;
+}
+
+// g of dried paint: the room's share of water is that of the gum as it is sold (12 %).
+double dried_g(const OfOneGram& one) {
+  const paint::Parts& b = one.binder;
+  return 1 + one.binder_g * (b.gum / 0.88 + b.honey + b.glycerin + b.other);
+}
+
+Result<paint::PanPlan> pans_wanted(const Bench& bench, double pan_mL) {
+  return paint::batch_for(static_cast<int>(bench.plan.wanted), pan_mL, planned_dry_share,
+                          planned_fill);
+}
+
+double pan_mL(const Bench& bench) {
+  const session::Card* pan = shelf_card(bench, bench.plan.pan);
+  return pan ? pan->tool.mL : 0;
+}
+
+Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
+  const PlanState& plan = bench.plan;
+  switch (plan.want) {
+  case Want::pigment_g: return plan.wanted;
+  case Want::wet_mL: return plan.wanted / (one.pigment_mL + one.liquid_mL);
+  case Want::dried_g: return plan.wanted / dried_g(one);
+  case Want::pans: break;
+  }
+  const auto pans = pans_wanted(bench, pan_mL(bench));
+  if (!pans) return tl::make_unexpected(pans.error());
+  return pans->wet_mL / (one.pigment_mL + one.liquid_mL);
+}
+
+// By what is usual for each class, by mass.
+paint::Helping helping_of(const Bench& bench, const std::vector<PlannedPigment>& pigments) {
+  paint::Helping sum;
+  for (const PlannedPigment& p : pigments) {
+    const paint::Helping usual = paint::first_helping(shelf_card(bench, p.card)->pigment.family);
+    sum.low += usual.low * p.grams / 10;
+    sum.high += usual.high * p.grams / 10;
+  }
+  return sum;
+}
+
+int drops_between(const Bench& bench, double grams, const paint::Parts& binder) {
+  const session::Card* card = shelf_card(bench, bench.plan.binder);
+  const auto drop = card ? mL_of(bench, *card, Amount{}) : std::nullopt;
+  if (!drop || grams <= 0) return 0;
+  return static_cast<int>(std::lround(grams * paint::mL_per_g(binder) / *drop));
+}
+
+}
+
+std::optional<Result<Planned>> planned(const Bench& bench) {
+  if (bench.plan.blend.empty()) return std::nullopt;
+  const auto one = of_one_gram(bench);
+  if (!one) return tl::make_unexpected(one.error());
+  if (!(bench.plan.wanted > 0)) return words::failure(words::Say::nothing_wanted);
+  const auto grams = pigment_wanted(bench, *one);
+  if (!grams) return tl::make_unexpected(grams.error());
+  if (const auto weighed = paint::grams_weighed(*grams); !weighed)
+    return tl::make_unexpected(weighed.error());
+  Planned p;
+  p.pigments = one->pigments;
+  for (PlannedPigment& pigment : p.pigments) pigment.grams *= *grams;
+  p.pigment_g = *grams;
+  p.binder_g = one->binder_g * *grams;
+  p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
+  p.first_helping = helping_of(bench, p.pigments);
+  p.drops = drops_between(bench, p.binder_g - (p.first_helping.low + p.first_helping.high) / 2,
+                          one->binder);
+  p.portions = std::max(1, static_cast<int>(std::ceil(p.wet_mL / portion_mL)));
+  if (const auto pans = paint::pans_of(p.wet_mL, pan_mL(bench), planned_dry_share, planned_fill)) {
+    p.pans = bench.plan.want == Want::pans ? static_cast<int>(bench.plan.wanted) : pans->pans;
+    p.layers = pans->layers;
+  }
+  return p;
+}
+
+namespace {
+
+std::set<session::Ref> withdrawn_in(const Bench& bench) {
+  std::set<session::Ref> out;
+  for (const session::Log& log : bench.logs)
+    for (const session::Line& line : log.lines)
+      if (const auto* w = std::get_if<session::Withdrawn>(&line.event)) out.insert(w->line);
+  return out;
+}
+
+double grams_of(const Bench& bench, const session::Card& card, const session::Added& added) {
+  if (added.unit == session::Unit::g) return added.amount;
+  const auto mL = mL_of(bench, card, Amount{added.unit, added.amount});
+  const auto material = session::material_of(card);
+  return mL && material ? *mL / paint::mL_per_g(material->parts) : 0;
+}
+
+}
+
+std::optional<double> left_of(const Bench& bench, const session::Card& card) {
+  if (!(card.made_g > 0)) return std::nullopt;
+  const auto made = session::days_of(card.made_on);
+  const std::int64_t since = made ? *made * session::a_day_ms : 0;
+  const auto withdrawn = withdrawn_in(bench);
+  double used = 0;
+  for (const session::Log& log : bench.logs)
+    for (const session::Line& line : log.lines) {
+      const auto* added = std::get_if<session::Added>(&line.event);
+      if (!added || added->of != card.id || line.at < since) continue;
+      if (!withdrawn.count({log.session, line.n})) used += grams_of(bench, card, *added);
+    }
+  return card.made_g - used;
+}
+
+}

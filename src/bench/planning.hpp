@@ -1,0 +1,40 @@
+// What a plan comes to: grams to weigh, the first helping, drops to follow, pours.
+#pragma once
+
+#include "bench/bench.hpp"
+#include "paint/range.hpp"
+
+namespace bench {
+
+struct PlannedPigment {
+  std::string card;
+  double grams = 0;
+};
+
+// Dry share of a poured layer and fill of a pan, for plans: the middle of ten batches by an
+// independent model, and "to the rim but for a little" (common practice, no source).
+inline constexpr double planned_dry_share = 0.55;
+inline constexpr double planned_fill = 0.85;
+// What a slab of 30 cm takes at once: 10 to 20 mL (common practice, no source).
+inline constexpr double portion_mL = 15;
+
+struct Planned {
+  std::vector<PlannedPigment> pigments;
+  double pigment_g = 0;
+  paint::Helping first_helping; // g of binder
+  double binder_g = 0;          // all of it, by the middle of what is guessed or learnt
+  int drops = 0;                // to follow the first helping, about
+  double wet_mL = 0;
+  int pans = 0, layers = 0; // of the chosen pan
+  int portions = 1;         // over the slab
+};
+
+// Errors: nothing_wanted for 0 of it; those of paint::pans_of and grams_weighed;
+// density_not_known for a pigment without one. Absent where no pigment is chosen.
+std::optional<words::Result<Planned>> planned(const Bench& bench);
+
+// What is left of a card of which it is known how much there was: that, less all that went into
+// batches since it was made. In g; an addition by spoon or drop counts as its tools say.
+std::optional<double> left_of(const Bench& bench, const session::Card& card);
+
+}

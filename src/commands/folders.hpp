@@ -1,0 +1,25 @@
+// A driver in the folders of a computer.
+#pragma once
+
+#include "commands/driver.hpp"
+#include "disk/faulty.hpp"
+#include "studio/studio.hpp"
+
+namespace commands {
+
+struct Setup : Sitting {
+  studio::Path studio;
+  studio::Path adrift;              // empty: none
+  std::optional<disk::Fault> fault; // of the studio's disk
+  studio::Path tablet_file;         // where this device's ways are kept; empty: nowhere
+  studio::MakeFiles home_files = disk::posix_files, adrift_files = disk::posix_files;
+};
+
+// As a person means it who names a studio or nothing: the device's own id, a fresh session, the
+// folder for when the studio fails.
+Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& now);
+
+// Opens what the setup names; to be called once.
+OpenKeeper in_folders(const Setup& setup);
+
+}

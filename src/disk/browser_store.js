@@ -1,0 +1,173 @@
+// The browser's own store, asked from browser.cpp. Every question is answered once, later, through
+// slabside_store_answered(id, failure, bytes, count): `failure` is empty if all went well, else the
+// name of an errno or the browser's own words.
+mergeInto(LibraryManager.library, {
+  $SlabsideStore: {
+    database: null, // a promise of it, once somebody has asked
+
+    open: function () {
+      const store = SlabsideStore;
+      if (!store.database) {
+        store.database = new Promise(store.ask);
+        store.database.catch(store.forget);
+      }
+      return store.database;
+    },
+    forget: function () { SlabsideStore.database = null; },
+    ask: function (opened, failed) {
+      if (!self.indexedDB) return failed('ENOTSUP');
+      const asked = indexedDB.open('slabside', 1);
+      asked.onupgradeneeded = () => {
+        asked.result.createObjectStore('lines');
+        asked.result.createObjectStore('files');
+      };
+      asked.onerror = () => failed(asked.error);
+      asked.onblocked = () => failed('EBUSY'); // another tab holds an older store
+      asked.onsuccess = () => {
+        const database = asked.result;
+        database.onclose = SlabsideStore.forget;
+        database.onversionchange = () => { database.close(); SlabsideStore.forget(); };
+        opened(database);
+      };
+    },
+
+    // Runs `work` in a transaction. It may say what the answer is; else it is empty.
+    during: function (id, mode, work) {
+      const store = SlabsideStore;
+      store.open().then((database) => {
+        const transaction = database.transaction(['lines', 'files'], mode, {durability: 'strict'});
+        const outcome = {failure: '', bytes: new Uint8Array(0)};
+        transaction.oncomplete = () => store.answer(id, outcome.failure, outcome.bytes);
+        transaction.onabort = () =>
+          store.answer(id, outcome.failure || store.words_of(transaction.error), outcome.bytes);
+        work(transaction.objectStore('lines'), transaction.objectStore('files'), outcome);
+      }).catch((error) => {
+        store.forget(); // the next question opens it anew
+        store.answer(id, store.words_of(error), new Uint8Array(0));
+      });
+    },
+    answer: function (id, failure, bytes) {
+      const place = _malloc(bytes.length + 1); // whoever is told frees both
+      HEAPU8.set(bytes, place);
+      _slabside_store_answered(id, SlabsideStore.text(failure), place, bytes.length);
+    },
+    text: function (words) {
+      const size = lengthBytesUTF8(words) + 1, place = _malloc(size);
+      stringToUTF8(words, place, size);
+      return place;
+    },
+    words_of: function (error) {
+      if (!error) return 'EIO'; // the browser broke it off and gives no reason
+      if (typeof error === 'string') return error;
+      return error.message ? error.name + ': ' + error.message : error.name;
+    },
+
+    // A copy: the program's memory may move, and the browser keeps whole what it is given a part of.
+    bytes_at: function (place, count) { return HEAPU8.slice(place, place + count); },
+    records_of: function (file) { return IDBKeyRange.bound([file, 0], [file, Infinity]); },
+    lines_in: function (bytes) {
+      const lines = [];
+      for (let from = 0; from < bytes.length;) {
+        const end = bytes.indexOf(10, from);
+        const past = end < 0 ? bytes.length : end + 1;
+        lines.push(bytes.slice(from, past));
+        from = past;
+      }
+      return lines;
+    },
+    joined: function (pieces) {
+      const whole = new Uint8Array(pieces.reduce((sum, piece) => sum + piece.length, 0));
+      let at = 0;
+      for (const piece of pieces) {
+        whole.set(piece, at);
+        at += piece.length;
+      }
+      return whole;
+    },
+    same: function (a, b) { return a.length === b.length && a.every((byte, i) => byte === b[i]); },
+  },
+
+  // `records` and `size`: what was put into the file so far. Where the store says anything else,
+  // another program wrote to it or somebody cleared it, and nothing may be added: EEXIST.
+  slabside_store_append__deps: ['$SlabsideStore'],
+  slabside_store_append: function (id, file_at, place, count, records, size) {
+    const store = SlabsideStore, file = UTF8ToString(file_at), bytes = store.bytes_at(place, count);
+    store.during(id, 'readwrite', (lines, files, outcome) => {
+      const before = files.get(file);
+      before.onsuccess = () => {
+        const there = before.result || {records: 0, bytes: 0};
+        if (there.records !== records || there.bytes !== size) {
+          outcome.failure = 'EEXIST';
+          lines.transaction.abort();
+          return;
+        }
+        const added = store.lines_in(bytes);
+        files.put({records: records + added.length, bytes: size + count}, file);
+        added.forEach((line, i) => lines.add(line, [file, records + i]));
+        lines.transaction.commit();
+      };
+    });
+  },
+
+  // Where it is there with other bytes it stays, and the failure is "keep".
+  slabside_store_keep__deps: ['$SlabsideStore'],
+  slabside_store_keep: function (id, file_at, place, count) {
+    const store = SlabsideStore, file = UTF8ToString(file_at), bytes = store.bytes_at(place, count);
+    store.during(id, 'readwrite', (lines, files, outcome) => {
+      const there = lines.getAll(store.records_of(file));
+      there.onsuccess = () => {
+        if (there.result.length === 0) {
+          files.add({records: 1, bytes: count}, file);
+          lines.add(bytes, [file, 0]);
+        } else if (!store.same(store.joined(there.result), bytes)) {
+          outcome.failure = 'keep';
+        }
+      };
+    });
+  },
+
+  // The answer is a line for each file whose name begins so: its size, a space, its name.
+  slabside_store_list__deps: ['$SlabsideStore'],
+  slabside_store_list: function (id, beginning_at) {
+    const beginning = UTF8ToString(beginning_at);
+    SlabsideStore.during(id, 'readonly', (lines, files, outcome) => {
+      const names = files.getAllKeys(), sizes = files.getAll();
+      sizes.onsuccess = () => {
+        const rows = names.result.map((name, i) => sizes.result[i].bytes + ' ' + name + '\n');
+        const wanted = rows.filter((row, i) => names.result[i].startsWith(beginning));
+        outcome.bytes = new TextEncoder().encode(wanted.join(''));
+      };
+    });
+  },
+
+  slabside_store_read__deps: ['$SlabsideStore'],
+  slabside_store_read: function (id, file_at) {
+    const store = SlabsideStore, file = UTF8ToString(file_at);
+    store.during(id, 'readonly', (lines, files, outcome) => {
+      const there = lines.getAll(store.records_of(file));
+      there.onsuccess = () => { outcome.bytes = store.joined(there.result); };
+    });
+  },
+
+  // Null where there is none.
+  slabside_small_text__deps: ['$SlabsideStore'],
+  slabside_small_text: function (name_at) {
+    try {
+      const text = localStorage.getItem(UTF8ToString(name_at));
+      return text === null ? 0 : SlabsideStore.text(text);
+    } catch (error) {
+      return 0; // not allowed here: nothing is remembered, and keeping says so
+    }
+  },
+
+  // Null, or why not.
+  slabside_keep_small_text__deps: ['$SlabsideStore'],
+  slabside_keep_small_text: function (name_at, text_at) {
+    try {
+      localStorage.setItem(UTF8ToString(name_at), UTF8ToString(text_at));
+      return 0;
+    } catch (error) {
+      return SlabsideStore.text(SlabsideStore.words_of(error));
+    }
+  },
+});

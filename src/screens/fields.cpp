@@ -1,0 +1,57 @@
+#include "screens/fields.hpp"
+
+#include "screens/parts.hpp"
+
+namespace screens {
+
+using bench::PadKind;
+using words::Say;
+
+namespace {
+
+struct Fields {
+  std::vector<Field>& out;
+
+  void operator()(const bench::PlanView& plan) const {
+    out.push_back({{PadKind::name, ""}, plan.name, Say::plan_name});
+    out.push_back({{PadKind::search, ""}, plan.search, Say::plan_search});
+  }
+  void operator()(const bench::ShelfView& shelf) const {
+    out.push_back({{PadKind::search, ""}, shelf.search, Say::plan_search});
+    if (!shelf.card) return;
+    const session::Card& card = *shelf.card;
+    out.push_back({{PadKind::says, "name"}, card.name, Say::card_name});
+    out.push_back({{PadKind::says, "lot"}, card.lot, Say::card_lot});
+    out.push_back({{PadKind::says, "made_on"}, card.made_on, Say::card_made_on});
+    out.push_back({{PadKind::says, "keep_until"}, card.keep_until, Say::card_keep_until});
+  }
+  void operator()(const bench::BookView& book) const {
+    out.push_back({{PadKind::search, ""}, book.search,
+                   book.comparing ? Say::book_search_other : Say::book_search});
+    if (book.note) out.push_back({{PadKind::note_text, ""}, *book.note, Say::book_note_text});
+  }
+  template <class Other>
+  void operator()(const Other&) const {}
+};
+
+}
+
+std::vector<Field> fields_of(const bench::View& view) {
+  std::vector<Field> out;
+  std::visit(Fields{out}, view.screen);
+  std::erase_if(out, [&](const Field& f) { return !bench::pad_of(view.layout, f.pad); });
+  return out;
+}
+
+void draw_fields(Sheet& sheet) {
+  const Theme& t = sheet.theme;
+  for (const Field& field : fields_of(sheet.view)) {
+    const Rect& box = bench::pad_of(sheet.view.layout, field.pad)->box;
+    sheet.shapes.push_back(Box{inset(box, outline_mm / 2), radius_mm, t.slab, t.rule, outline_mm});
+    const bool empty = field.text.empty();
+    write(sheet, {box.x + 3, box.centre().y + cap::clear / 2}, Anchor::left, clean_letters,
+          empty ? t.quiet : t.ink, empty ? words::say(field.meaning) : field.text, box.w - 6);
+  }
+}
+
+}

@@ -1,0 +1,19 @@
+// Text fields: which are on a screen, what stands in them, and their frames. The field itself,
+// where letters are typed, is laid over its frame by paint.cpp.
+#pragma once
+
+#include "screens/widgets.hpp"
+
+namespace screens {
+
+struct Field {
+  bench::PadId pad;
+  std::string text;
+  words::Say meaning; // stands in it while it is empty
+};
+
+std::vector<Field> fields_of(const bench::View& view);
+
+void draw_fields(Sheet& sheet);
+
+}

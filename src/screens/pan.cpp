@@ -1,0 +1,56 @@
+// One pan from the side: its dried layers, and the wet one on top.
+#include "screens/parts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace screens {
+
+namespace {
+
+constexpr double wall_mm = 0.6;
+constexpr double air_mm = 0.45; // between layers, and to the wall
+
+// The brim stands a little above the paint of a full pan.
+constexpr double brim = 0.94;
+
+void draw_walls(Sheet& sheet, const Rect& r, Colour ink) {
+  sheet.shapes.push_back(Line{
+      {{r.x, r.y}, {r.x, r.bottom()}, {r.right(), r.bottom()}, {r.right(), r.y}}, wall_mm, ink, 0});
+}
+
+// What is wet has waves; what is dry lies flat.
+void draw_waves(Sheet& sheet, double x, double w, double y, Colour ink) {
+  std::vector<Point> points;
+  constexpr int steps = 32;
+  for (int i = 0; i <= steps; ++i) {
+    const double t = static_cast<double>(i) / steps;
+    points.push_back({x + w * t, y - 0.45 * std::sin(t * 3 * 2 * 3.14159265358979)});
+  }
+  sheet.shapes.push_back(Line{points, 0.45, ink, 0});
+}
+
+}
+
+void draw_pan(Sheet& sheet, const Rect& r, const bench::PansView::Pan& pan, Colour paint,
+              const Ground& g) {
+  const Rect in{r.x + wall_mm / 2 + air_mm, r.y, r.w - wall_mm - 2 * air_mm,
+                r.h - wall_mm / 2 - air_mm};
+  const double mm_per_mL = pan.brim_mL > 0 ? in.h * brim / pan.brim_mL : 0;
+  double y = in.bottom();
+  for (const double mL : pan.layers_mL) {
+    const double h = std::min(mL * mm_per_mL, y - in.y);
+    if (h <= air_mm) continue;
+    sheet.shapes.push_back(Box{{in.x, y - h, in.w, h - air_mm}, 0.5, paint, clear, 0});
+    y -= h;
+  }
+  const double wet = std::min(pan.wet_mL * mm_per_mL, y - in.y);
+  if (wet > 0.4) {
+    const Rect on_top{in.x, y - wet, in.w, wet - air_mm * 0.5};
+    sheet.shapes.push_back(Box{on_top, 0, mixed(paint, g.fill, 0.45), clear, 0});
+    if (wet > 1.2) draw_waves(sheet, on_top.x, on_top.w, on_top.y, g.ink);
+  }
+  draw_walls(sheet, r, g.ink);
+}
+
+}

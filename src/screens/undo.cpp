@@ -1,0 +1,39 @@
+// Undo: what it takes back, and whether the last line is saved.
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+
+#include <algorithm>
+
+namespace screens {
+
+using words::Say;
+using words::say;
+
+namespace {
+
+std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
+  const std::string what =
+      undo.target ? event_words(*undo.target, undo.card_name) : say(Say::undo_nothing);
+  std::vector<Label> out{{say(Say::pad_undo), {cap::head, true, cap::body}, false, 1},
+                         {what, slab_letters, true, narrow ? 2 : 1}};
+  if (undo.unsaved > 0 && !narrow)
+    out.push_back({say(Say::undo_unsaved, {std::to_string(undo.unsaved)}), slab_letters, true, 1});
+  return out;
+}
+
+}
+
+void draw_undo(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) {
+  const Ground g = pad_box(sheet, at, plain(sheet.theme), 0.55);
+  const Rect& r = at.box;
+  const bool narrow = r.w < 40;
+  if (narrow) return labels(sheet, r, g, words_of(undo, narrow));
+  const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17}), mark = 5;
+  undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
+  const double x = r.x + arrow + 3.4;
+  labels(sheet, {x, r.y, r.right() - x - mark, r.h}, g, words_of(undo, narrow), Anchor::left);
+  if (undo.saved) tick(sheet, {r.right() - mark, r.centre().y}, 2.9, g.quiet);
+}
+
+}

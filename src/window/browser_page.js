@@ -1,0 +1,257 @@
+// The page's side of browser_window.cpp: what comes from the browser goes there as it comes, and
+// then `hear` is called.
+mergeInto(LibraryManager.library, {
+  $SlabsidePage: {
+    canvas: null,
+    typed: null,      // the field that calls up a tablet's keyboard
+    timer: 0,
+    asked: false,     // to show
+    woken: false,
+    down: null,       // pointers that are down, by the browser's number -> the finger
+    wake_lock: null,
+    wants_wake_lock: false,
+    audio: null,
+
+    text: function (words) {
+      const size = lengthBytesUTF8(words) + 1, place = _malloc(size);
+      stringToUTF8(words, place, size);
+      return place;
+    },
+    ratio: function () { return window.devicePixelRatio || 1; },
+
+    // Each finger down has the lowest number that no other has.
+    finger_of: function (event) {
+      const page = SlabsidePage;
+      if (!page.down.has(event.pointerId)) {
+        const taken = new Set(page.down.values());
+        let finger = 0;
+        while (taken.has(finger)) ++finger;
+        page.down.set(event.pointerId, finger);
+      }
+      return page.down.get(event.pointerId);
+    },
+    pointed: function (phase, event) {
+      const page = SlabsidePage, box = page.canvas.getBoundingClientRect();
+      const finger = page.finger_of(event);
+      if (phase >= 2) page.down.delete(event.pointerId);
+      const wide = page.canvas.width / box.width, high = page.canvas.height / box.height;
+      const ago = Math.max(0, performance.now() - event.timeStamp);
+      _slabside_pointer(phase, (event.clientX - box.left) * wide, (event.clientY - box.top) * high,
+                        finger, ago, event.isPrimary ? 1 : 0);
+    },
+    listen_to_pointers: function () {
+      const page = SlabsidePage, canvas = page.canvas;
+      const on = (name, then) => canvas.addEventListener(name, then, {passive: false});
+      on('pointerdown', (event) => {
+        event.preventDefault();
+        if (event.pointerType === 'mouse' && event.button !== 0) return;
+        canvas.setPointerCapture(event.pointerId);
+        page.pointed(0, event);
+        _slabside_hear();
+      });
+      // A mouse that hovers is for ImGui alone, which shows nothing of it.
+      on('pointermove', (event) => {
+        if (!page.down.has(event.pointerId)) return;
+        const all = event.getCoalescedEvents ? event.getCoalescedEvents() : [];
+        for (const each of all.length > 0 ? all : [event]) page.pointed(1, each);
+        _slabside_hear();
+      });
+      for (const [name, phase] of [['pointerup', 2], ['pointercancel', 3]])
+        on(name, (event) => {
+          if (!page.down.has(event.pointerId)) return;
+          if (event.pointerType === 'mouse' && event.type === 'pointerup' && event.button !== 0) return;
+          page.pointed(phase, event);
+          _slabside_hear();
+        });
+      on('contextmenu', (event) => event.preventDefault());
+      // Safari zooms and scrolls on touches that touch-action does not hold back.
+      for (const name of ['touchstart', 'touchmove', 'touchend', 'gesturestart'])
+        on(name, (event) => event.preventDefault());
+    },
+
+    listen_to_keys: function () {
+      const page = SlabsidePage;
+      const tell = (event, down) => {
+        const name = page.text(event.key), code = page.text(event.code);
+        _slabside_key(name, code, event.location, down, event.repeat ? 1 : 0,
+                      (event.ctrlKey ? 1 : 0) | (event.shiftKey ? 2 : 0) | (event.altKey ? 4 : 0) |
+                          (event.metaKey ? 8 : 0));
+      };
+      const written = (event) => Array.from(event.key).length === 1 &&
+          ((!event.ctrlKey && !event.metaKey && !event.altKey) || event.getModifierState('AltGraph'));
+      window.addEventListener('keydown', (event) => {
+        if (event.isComposing || event.key === 'Unidentified' || event.key === 'Process') return;
+        tell(event, 1);
+        if (written(event)) _slabside_character(event.key.codePointAt(0));
+        const browsers = event.ctrlKey || event.metaKey || event.altKey || /^F\d/.test(event.key);
+        if (!browsers || written(event) || (_slabside_typing() && event.ctrlKey && /^[axz]$/i.test(event.key)))
+          event.preventDefault();
+        _slabside_hear();
+      });
+      window.addEventListener('keyup', (event) => { tell(event, 0); _slabside_hear(); });
+      window.addEventListener('blur', () => { page.down.clear(); _slabside_lost(); _slabside_hear(); });
+    },
+    // What a tablet's own keyboard writes reaches only a field of the page. It holds one sign, so
+    // that there is always something to erase.
+    listen_to_tablet_keyboard: function () {
+      const page = SlabsidePage;
+      page.typed.addEventListener('beforeinput', (event) => {
+        if (event.inputType === 'insertCompositionText') return;
+        event.preventDefault();
+        if (event.inputType.startsWith('delete')) _slabside_erase();
+        for (const letter of event.data || '') _slabside_character(letter.codePointAt(0));
+        _slabside_hear();
+      });
+      page.typed.addEventListener('compositionend', (event) => {
+        for (const letter of event.data || '') _slabside_character(letter.codePointAt(0));
+        page.typed.value = '.';
+        _slabside_hear();
+      });
+    },
+
+    resized: function () {
+      const page = SlabsidePage, canvas = page.canvas;
+      const w = Math.max(1, Math.round(canvas.clientWidth * page.ratio()));
+      const h = Math.max(1, Math.round(canvas.clientHeight * page.ratio()));
+      if (canvas.width === w && canvas.height === h) return;
+      canvas.width = w; // which empties it: draw in the same breath
+      canvas.height = h;
+      _slabside_resized();
+      _slabside_hear();
+      _slabside_show();
+    },
+    listen_to_page: function () {
+      const page = SlabsidePage;
+      new ResizeObserver(page.resized).observe(page.canvas);
+      window.addEventListener('resize', page.resized); // another pixel ratio
+      window.addEventListener('pagehide', () => { _slabside_close(); _slabside_hear(); });
+      window.addEventListener('pageshow', (event) => { if (event.persisted) location.reload(); });
+      document.addEventListener('visibilitychange', () => {
+        page.asked = false;
+        if (!document.hidden) page.hold_wake_lock();
+        _slabside_exposed();
+        _slabside_hear();
+      });
+      page.canvas.addEventListener('webglcontextlost', (event) => event.preventDefault());
+      page.canvas.addEventListener('webglcontextrestored', () => { _slabside_restored(); _slabside_hear(); });
+    },
+
+    hold_wake_lock: function () {
+      const page = SlabsidePage;
+      if (!page.wants_wake_lock || page.wake_lock || !navigator.wakeLock || document.hidden) return;
+      page.wake_lock = navigator.wakeLock.request('screen');
+      page.wake_lock.then((lock) => {
+        lock.addEventListener('release', () => { page.wake_lock = null; });
+        if (!page.wants_wake_lock) lock.release();
+      }).catch((error) => {
+        page.wake_lock = null;
+        _slabside_may_sleep(page.text(error.message || error.name));
+      });
+    },
+  },
+
+  slabside_page_open__deps: ['$SlabsidePage'],
+  slabside_page_open: function () {
+    const page = SlabsidePage;
+    page.canvas = Module['canvas'];
+    page.down = new Map();
+    page.typed = document.getElementById('typed');
+    page.canvas.width = Math.max(1, Math.round(page.canvas.clientWidth * page.ratio()));
+    page.canvas.height = Math.max(1, Math.round(page.canvas.clientHeight * page.ratio()));
+  },
+  // Once there is somebody who hears.
+  slabside_page_listen__deps: ['$SlabsidePage'],
+  slabside_page_listen: function () {
+    const page = SlabsidePage;
+    page.listen_to_pointers();
+    page.listen_to_keys();
+    if (page.typed) page.listen_to_tablet_keyboard();
+    page.listen_to_page();
+    if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
+  },
+  slabside_page_width__deps: ['$SlabsidePage'],
+  slabside_page_width: function () { return SlabsidePage.canvas.width; },
+  slabside_page_height__deps: ['$SlabsidePage'],
+  slabside_page_height: function () { return SlabsidePage.canvas.height; },
+  slabside_page_ratio__deps: ['$SlabsidePage'],
+  slabside_page_ratio: function () { return SlabsidePage.ratio(); },
+  slabside_page_is_touched: function () { return matchMedia('(pointer: coarse)').matches ? 1 : 0; },
+  slabside_page_display__deps: ['$SlabsidePage'],
+  slabside_page_display: function () {
+    const sides = [screen.width, screen.height].sort((a, b) => b - a);
+    return SlabsidePage.text('browser ' + sides.join(' x '));
+  },
+
+  slabside_ask_to_show__deps: ['$SlabsidePage'],
+  slabside_ask_to_show: function () {
+    const page = SlabsidePage;
+    if (page.asked || document.hidden) return;
+    page.asked = true;
+    requestAnimationFrame(() => {
+      page.asked = false;
+      _slabside_show();
+    });
+  },
+  slabside_hear_in__deps: ['$SlabsidePage'],
+  slabside_hear_in: function (ms) {
+    const page = SlabsidePage;
+    clearTimeout(page.timer);
+    page.timer = ms < 0 ? 0 : setTimeout(_slabside_hear, Math.min(ms, 0x7fffffff));
+  },
+  slabside_hear_soon__deps: ['$SlabsidePage'],
+  slabside_hear_soon: function () {
+    const page = SlabsidePage;
+    if (page.woken) return;
+    page.woken = true;
+    Promise.resolve().then(() => {
+      page.woken = false;
+      _slabside_hear();
+    });
+  },
+
+  slabside_show_canvas__deps: ['$SlabsidePage'],
+  slabside_show_canvas: function (busy) {
+    document.body.classList.add('ready');
+    SlabsidePage.canvas.setAttribute('aria-busy', busy ? 'true' : 'false');
+  },
+  slabside_give_up__deps: ['$SlabsidePage'],
+  slabside_give_up: function (sentence) {
+    document.body.classList.remove('ready');
+    document.getElementById('words').textContent = UTF8ToString(sentence);
+  },
+  // A tablet shows its keyboard while a field of the page has the focus.
+  slabside_call_keyboard__deps: ['$SlabsidePage'],
+  slabside_call_keyboard: function (wanted) {
+    const field = SlabsidePage.typed;
+    if (!field || wanted === (document.activeElement === field ? 1 : 0)) return;
+    field.value = '.';
+    if (wanted) field.focus({preventScroll: true}); else field.blur();
+  },
+
+  slabside_keep_awake__deps: ['$SlabsidePage'],
+  slabside_keep_awake: function (awake) {
+    const page = SlabsidePage;
+    page.wants_wake_lock = awake !== 0;
+    if (page.wants_wake_lock) return page.hold_wake_lock();
+    if (page.wake_lock) page.wake_lock.then((lock) => lock.release()).catch(() => {});
+  },
+
+  // A browser lets a page be heard once somebody has touched it.
+  slabside_play__deps: ['$SlabsidePage'],
+  slabside_play: function (samples, count, rate) {
+    const page = SlabsidePage, Audio = window.AudioContext || window.webkitAudioContext;
+    if (!Audio) return;
+    if (!page.audio) page.audio = new Audio();
+    const buffer = page.audio.createBuffer(1, count, rate), channel = buffer.getChannelData(0);
+    for (let i = 0; i < count; ++i) channel[i] = HEAP16[(samples >> 1) + i] / 32768;
+    const play = () => {
+      const source = page.audio.createBufferSource();
+      source.buffer = buffer;
+      source.connect(page.audio.destination);
+      source.start();
+    };
+    const asked = performance.now(), too_late_ms = 200;
+    if (page.audio.state === 'running') play();
+    else page.audio.resume().then(() => { if (performance.now() - asked < too_late_ms) play(); }, () => {});
+  },
+});

@@ -1,0 +1,131 @@
+#include "window/browser.hpp"
+#include "window/browser_page.hpp"
+
+#include <emscripten/emscripten.h>
+#include <emscripten/html5.h>
+#include <imgui.h>
+#include <imgui_impl_opengl3.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <utility>
+
+extern "C" { // browser_page.js
+void slabside_page_open();
+void slabside_page_listen();
+int slabside_page_width();
+int slabside_page_height();
+double slabside_page_ratio();
+int slabside_page_is_touched();
+char* slabside_page_display();
+void slabside_ask_to_show();
+void slabside_hear_in(double ms); // below 0: not at all
+void slabside_hear_soon();
+void slabside_show_canvas(int busy);
+void slabside_give_up(const char* sentence);
+void slabside_call_keyboard(int wanted);
+}
+
+namespace window {
+
+namespace {
+
+constexpr const char* canvas = "#canvas";
+
+// CSS's pixel where there is a mouse. A tablet's is a guess until a card was held to the glass:
+// 160 to the inch, which Android's density-independent pixel is defined as.
+constexpr double mouse_css_px_per_mm = 96 / 25.4, touch_css_px_per_mm = 160 / 25.4;
+
+std::string taken(char* text) {
+  std::string out = text;
+  std::free(text);
+  return out;
+}
+
+}
+
+struct Window::State {
+  EMSCRIPTEN_WEBGL_CONTEXT_HANDLE context = 0;
+  bool drawing = false;
+  std::uint64_t polls = 0;
+  double drawn_at_ms = 0;
+
+  ~State() {
+    page() = {};
+    if (drawing) stop_drawing();
+    if (context > 0) emscripten_webgl_destroy_context(context);
+  }
+};
+
+Window::Window(std::unique_ptr<State> opened) : state(std::move(opened)) {}
+Window::Window(Window&&) noexcept = default;
+Window& Window::operator=(Window&&) noexcept = default;
+Window::~Window() = default;
+
+tl::expected<Window, std::string> Window::open(Options) {
+  auto state = std::make_unique<State>();
+  slabside_page_open();
+  EmscriptenWebGLContextAttributes wanted;
+  emscripten_webgl_init_context_attributes(&wanted);
+  wanted.majorVersion = 2;
+  wanted.alpha = wanted.depth = wanted.stencil = wanted.antialias = false;
+  state->context = emscripten_webgl_create_context(canvas, &wanted);
+  if (state->context <= 0 ||
+      emscripten_webgl_make_context_current(state->context) != EMSCRIPTEN_RESULT_SUCCESS ||
+      !start_drawing(nullptr))
+    return tl::make_unexpected(std::string("WebGL 2"));
+  state->drawing = true;
+  ImGuiIO& io = ImGui::GetIO();
+  io.ConfigInputTextCursorBlink = false; // nothing on screen moves by itself
+  io.ConfigFlags |= ImGuiConfigFlags_NoMouseCursorChange;
+  return Window(std::move(state));
+}
+
+Poll Window::wait(std::optional<double>) {
+  return {++state->polls, std::exchange(page().events, {})};
+}
+
+void Window::wake() { slabside_hear_soon(); }
+
+Extent Window::size() const { return {slabside_page_width(), slabside_page_height()}; }
+
+std::optional<double> Window::px_per_mm() const {
+  return slabside_page_ratio() *
+         (slabside_page_is_touched() ? touch_css_px_per_mm : mouse_css_px_per_mm);
+}
+
+std::string Window::monitor() const { return taken(slabside_page_display()); }
+
+void Window::begin_frame() {
+  ImGuiIO& io = ImGui::GetIO();
+  const Extent now = size();
+  const double ms = emscripten_get_now();
+  io.DisplaySize = {static_cast<float>(now.w), static_cast<float>(now.h)};
+  // A clock that stands still has ImGui count nothing as held; one that leaps has it forget.
+  io.DeltaTime = static_cast<float>(std::clamp((ms - state->drawn_at_ms) / 1000, 0.001, 1.0));
+  state->drawn_at_ms = ms;
+  ImGui_ImplOpenGL3_NewFrame();
+  ImGui::NewFrame();
+}
+
+void Window::end_frame(Colour clear) {
+  draw_frame(size(), clear);
+  slabside_call_keyboard(text_is_typed());
+}
+
+void take_turns(Turns turns) {
+  page().turns = std::move(turns);
+  slabside_page_listen();
+}
+void ask_to_show() { slabside_ask_to_show(); }
+void hear_in(std::optional<double> seconds) {
+  slabside_hear_in(seconds ? std::max(0.0, *seconds * 1000) : -1);
+}
+void show_canvas(bool busy) { slabside_show_canvas(busy); }
+void give_up(const std::string& sentence) {
+  page().turns = {};
+  slabside_hear_in(-1);
+  slabside_give_up(sentence.c_str());
+}
+
+}

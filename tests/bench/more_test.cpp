@@ -1,0 +1,150 @@
+// What is wanted seldom at the slab: jar, other paint, lines that were wrong, coming back.
+#include "bench/corrections.hpp"
+#include "bench/paints.hpp"
+#include "hands.hpp"
+
+using namespace bench;
+using doctest::Approx;
+using hands::Hands;
+
+namespace {
+
+double pigment_on_slab(const Hands& h) {
+  const auto slab = h.b.folded->places.at.find(session::Place::slab);
+  return slab == h.b.folded->places.at.end() ? 0 : slab->second.sums.pigment_g;
+}
+
+double drops_of_gum(const Hands& h) {
+  for (const session::Total& t : h.b.folded->totals)
+    if (t.card.id == "gum_12") return t.drops;
+  return 0;
+}
+
+void mull(Hands& h) {
+  h.begin();
+  for (int i = 0; i < 3; ++i) h.tap("add gum_12");
+  h.tap("pass");
+  h.tap("pass");
+}
+
+}
+
+TEST_CASE("half into the jar, and back") {
+  Hands h;
+  mull(h);
+  h.tap("more");
+  CHECK_FALSE(h.shows("from_jar"));
+  h.tap("to_jar half");
+  CHECK(pigment_on_slab(h) == Approx(6));
+  CHECK(h.slab().middle == Middle::trail);
+  h.tap("more");
+  h.tap("from_jar");
+  CHECK(pigment_on_slab(h) == Approx(12));
+}
+
+TEST_CASE("some was lost, and the paint weighed") {
+  Hands h;
+  mull(h);
+  h.tap("more");
+  h.tap("spilt");
+  h.type("1");
+  CHECK(pigment_on_slab(h) < 12);
+  h.tap("more");
+  h.tap("weigh_paint");
+  h.type("11");
+  CHECK(std::get<session::Weighed>(h.lines.back().event) ==
+        session::Weighed{session::Place::slab, 11, 0});
+}
+
+TEST_CASE("an earlier line gets another amount, another moment, or goes") {
+  Hands h;
+  h.begin();
+  h.tap("another");
+  h.tap("amount 5 drops");
+  h.tap("add gum_12");
+  CHECK(drops_of_gum(h) == 5);
+  const std::string line = arg_of(correctable(h.b).front()->ref);
+  h.tap("felt too_sticky");
+  const auto choose = [&] {
+    h.tap("more");
+    h.tap("lines");
+    h.tap("line " + line);
+  };
+  choose();
+  h.tap("other_amount");
+  h.type("7");
+  CHECK(drops_of_gum(h) == 7);
+  choose();
+  h.tap("five_earlier");
+  choose();
+  h.tap("five_earlier");
+  const session::Entry* moved = nullptr;
+  for (const session::Entry& e : h.b.folded->entries)
+    if (arg_of(e.ref) == line) moved = &e;
+  REQUIRE(moved);
+  CHECK(moved_by_ms(h.b, *moved) == -600000);
+  CHECK(drops_of_gum(h) == 7);
+  h.tap("undo"); // the second correction of its moment
+  choose();
+  h.tap("take_back");
+  CHECK(drops_of_gum(h) == 0);
+}
+
+TEST_CASE("names of lines read back, and others do not") {
+  CHECK(line_named("c41e08d5 12") == session::Ref{"c41e08d5", 12});
+  for (const char* none : {"", "c41e08d5", "c41e08d5 x", "c41e08d5 1x", "c41e08d5 "})
+    CHECK_FALSE(line_named(none));
+}
+
+TEST_CASE("paint of another batch goes in as what it is made of") {
+  Hands h;
+  mull(h);
+  h.tap("pass");
+  h.tap("gather");
+  h.tap("close");
+  h.tap("plan");
+  h.begin();
+  h.tap("more");
+  h.tap("other_paint");
+  const auto paints = paints_of_others(h.b);
+  REQUIRE(paints.size() == 1);
+  CHECK(paints[0].card.made_of.pigment == Approx(12));
+  h.tap("paint_of " + paints[0].batch);
+  h.type("3");
+  CHECK(h.b.folded->standing.pigment_g.value ==
+        Approx(12 + 3 * 12 / paints[0].grams).epsilon(0.001));
+  CHECK(h.shows("pigments"));
+}
+
+TEST_CASE("after half an hour with nobody there the program asks once how the paint was found") {
+  Hands h;
+  mull(h);
+  h.tap("pass"); // scraped: it rests
+  const double before = h.b.folded->standing.flow_now->value;
+  h.wait(1200);
+  CHECK(h.slab().middle == Middle::trail);
+  h.wait(1200);
+  CHECK(h.slab().middle == Middle::found);
+  h.tap("found wet");
+  CHECK(h.b.folded->standing.flow_now->value == Approx(before).epsilon(0.001));
+  h.wait(3000);
+  CHECK(h.slab().middle == Middle::found);
+  h.tap("leave");
+  h.wait(3000);
+  CHECK(h.slab().middle == Middle::trail);
+}
+
+TEST_CASE("every trouble has its remedy, and a second time the stronger one") {
+  for (int i = 0; i < 7; ++i) {
+    Hands h;
+    mull(h);
+    const std::string name(session::name_of(static_cast<session::TroubleKind>(i)));
+    h.tap("trouble");
+    h.tap("trouble_is " + name);
+    REQUIRE(h.slab().remedy);
+    CHECK_FALSE(h.slab().remedy->more);
+    h.tap("trouble");
+    h.tap("trouble_is " + name);
+    CHECK(h.slab().remedy->more);
+  }
+}

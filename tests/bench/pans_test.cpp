@@ -1,0 +1,287 @@
+#include "bench/due.hpp"
+#include "bench/pans.hpp"
+#include "hands.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <stdexcept>
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+constexpr double hour = 3600, day = 24 * hour;
+
+// Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
+void gather(Hands& h) {
+  h.begin();
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("9");
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("gather");
+  h.tap("pans");
+}
+
+PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }
+
+const session::Batch& batch(Hands& h) { return *h.b.pans.folded; }
+
+template <class E>
+const E& last_of(const Hands& h) {
+  for (auto line = h.lines.rbegin(); line != h.lines.rend(); ++line)
+    if (const E* event = std::get_if<E>(&line->event)) return *event;
+  throw std::runtime_error("no such line");
+}
+
+// The same studio, opened by another run of the program.
+void open_again(Hands& h, Hands& later) {
+  later.wall = h.wall;
+  later.b.batch.clear();
+  session::Log log = h.b.logs.front();
+  log.session = "0ther";
+  later.give(Loaded{{log}, {}, {}});
+}
+
+}
+
+TEST_CASE("without paint in a jar Pans is empty, and nothing can be tapped there") {
+  Hands h;
+  h.tap("pans");
+  CHECK(shown(h).batch.empty());
+  for (const Pad& pad : layout(h.b).pads) CHECK(layout(h.b).strip.contains(pad.box.centre()));
+}
+
+TEST_CASE("a tap pours a pan to the brim, of the card that is shown") {
+  Hands h;
+  gather(h);
+  const double before = shown(h).to_pour_mL;
+  CHECK(before > 5);
+  h.tap("new_pan");
+  REQUIRE(batch(h).pans.size() == 1);
+  CHECK(last_of<session::Poured>(h) == session::Poured{1, 1, "half_pan", std::nullopt});
+  CHECK(batch(h).pans[0].layers[0].wet_mL == doctest::Approx(1.7));
+  CHECK(shown(h).to_pour_mL == doctest::Approx(before - 1.7));
+  CHECK(h.shows("pan 1"));
+  h.tap("pan_card");
+  CHECK(shown(h).card_name != "");
+  h.tap("new_pan");
+  CHECK(last_of<session::Poured>(h).in == "full_pan");
+  CHECK(batch(h).pans[1].layers[0].wet_mL == doctest::Approx(shown(h).card_mL));
+  CHECK(shown(h).card_mL > 2);
+}
+
+TEST_CASE("pour all fills as many new pans as the paint fills, whole") {
+  Hands h;
+  gather(h);
+  const int all = shown(h).all;
+  CHECK(all == static_cast<int>(std::floor(shown(h).to_pour_mL / 1.7)));
+  h.tap("pour_all");
+  CHECK(last_of<session::Poured>(h) == session::Poured{1, all, "half_pan", std::nullopt});
+  CHECK(static_cast<int>(batch(h).pans.size()) == all);
+  CHECK(shown(h).to_pour_mL < 1.7);
+}
+
+TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.tap("new_pan");
+  const auto lines = h.lines.size();
+  h.tap("pan 1");
+  CHECK(h.lines.size() == lines);
+  CHECK(h.b.pans.pan == 1);
+  CHECK(h.b.notice.error->what == words::Say::pans_still_wet);
+  CHECK(shown(h).all == 0);
+  h.wait(3 * day);
+  CHECK(shown(h).all == 2);
+  h.tap("pour_all");
+  CHECK(last_of<session::Poured>(h) == session::Poured{1, 2, "half_pan", std::nullopt});
+  CHECK(batch(h).pans[0].layers.size() == 2);
+  h.tap("pan 1");
+  CHECK(batch(h).pans[0].layers.size() == 2);
+}
+
+TEST_CASE("grams correct the pour just made, with a point or a comma") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.tap("pour_g");
+  h.give(Key{"1", true, h.run, ++h.poll});
+  h.give(Key{",", true, h.run, ++h.poll});
+  h.give(Key{"5", true, h.run, ++h.poll});
+  h.tap("enter");
+  CHECK(h.count<session::Poured>() == 1);
+  REQUIRE(batch(h).pans.size() == 1);
+  CHECK(batch(h).pans[0].layers.size() == 1);
+  CHECK(batch(h).pans[0].layers[0].wet_mL < 1.2);
+  h.tap("undo"); // the number
+  CHECK(batch(h).pans[0].layers[0].wet_mL == doctest::Approx(1.7));
+  h.tap("undo"); // the pour
+  CHECK(batch(h).pans.empty());
+  CHECK(h.b.folded->pans.empty()); // on the slab too
+}
+
+TEST_CASE("what cannot be poured or weighed is said, and nothing is written") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  const auto lines = h.lines.size();
+  h.tap("weigh_pan");
+  h.tap("digit 9");
+  h.tap("point");
+  h.tap("point");
+  h.tap("enter");
+  CHECK(h.b.number->error);
+  h.tap("leave");
+  CHECK(h.lines.size() == lines);
+}
+
+TEST_CASE("the next layer: hours from the room, then perhaps, then now") {
+  Hands h;
+  gather(h);
+  CHECK(shown(h).next.kind == PansView::Next::nothing);
+  h.tap("new_pan");
+  const auto first = shown(h).next;
+  CHECK(first.kind == PansView::Next::in_hours);
+  CHECK_FALSE(first.weighed);
+  // 12 to 48 h for 1 mL in a half pan (common practice, no source); this is 1.7 mL.
+  CHECK(first.low_h > 4);
+  CHECK(first.high_h > 24);
+  CHECK(first.high_h < 200);
+  h.wait(6 * hour);
+  CHECK(shown(h).next.high_h == doctest::Approx(first.high_h - 6).epsilon(0.001));
+  h.wait(first.low_h * hour);
+  CHECK(shown(h).next.kind == PansView::Next::maybe_now);
+  h.wait(first.high_h * hour);
+  CHECK(shown(h).next.kind == PansView::Next::now);
+}
+
+TEST_CASE("weighings replace the room's word, for pans poured alike too") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.tap("new_pan");
+  const auto before = shown(h).next;
+  h.tap("weigh_pan");
+  h.type("4.8");
+  CHECK_FALSE(shown(h).next.weighed); // once says nothing
+  CHECK(shown(h).weighings.size() == 1);
+  h.wait(10 * hour);
+  h.tap("pan 2");
+  h.tap("weigh_pan");
+  h.type("4.3");
+  const auto after = shown(h).next;
+  CHECK(after.weighed);
+  CHECK(after.high_h - after.low_h < before.high_h - before.low_h);
+  h.tap("judge");
+  h.tap("pan 1");
+  CHECK(shown(h).next.weighed);
+  CHECK(last_of<session::PanWeighed>(h).pan == 2);
+}
+
+TEST_CASE("verdicts: of all pans or of one, several, and the same again takes it back") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.tap("new_pan");
+  h.wait(2 * day);
+  h.tap("judge");
+  h.tap("became sunken");
+  h.tap("pan 2");
+  h.tap("became cracked");
+  CHECK(last_of<session::Verdict>(h) == session::Verdict{session::Became::cracked, 2});
+  CHECK(shown(h).given == std::vector{session::Became::cracked});
+  h.tap("all_pans");
+  CHECK(shown(h).given.size() == 2);
+  h.tap("became sunken");
+  CHECK(batch(h).verdicts.size() == 1);
+  h.tap("became mould");
+  h.tap("undo");
+  CHECK(batch(h).verdicts.size() == 1);
+}
+
+TEST_CASE("asked after 1, 3 and 10 days; a verdict after the ask settles it") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  const std::string id = h.b.batch;
+  CHECK(due(h.b, h.now()).empty());
+  h.wait(0.9 * day);
+  CHECK(verdict_day_due(h.b, id, h.now()) == 0);
+  h.wait(0.2 * day);
+  CHECK(verdict_day_due(h.b, id, h.now()) == 1);
+  h.wait(2 * day);
+  CHECK(verdict_day_due(h.b, id, h.now()) == 3);
+  h.tap("pans");
+  CHECK(h.b.pans.judging);
+  CHECK(shown(h).asked_day == 3);
+  h.tap("became good");
+  CHECK(verdict_day_due(h.b, id, h.now()) == 0);
+  h.wait(7 * day);
+  CHECK(verdict_day_due(h.b, id, h.now()) == 10);
+  h.tap("became good"); // takes the first one back, which settles nothing
+  CHECK(verdict_day_due(h.b, id, h.now()) == 10);
+  h.tap("became good");
+  CHECK(verdict_day_due(h.b, id, h.now()) == 0);
+  h.wait(25 * day);
+  CHECK(due(h.b, h.now()).empty());
+}
+
+TEST_CASE("a next layer is due while paint is left and pans have room, and is counted on the tab") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(shown(h).next.low_h * hour + 60);
+  const auto waiting = due(h.b, h.now());
+  REQUIRE_FALSE(waiting.empty());
+  CHECK(std::any_of(waiting.begin(), waiting.end(),
+                    [](const Due& d) { return d.what == Due::next_layer; }));
+  CHECK(view(h.b, h.now()).strip.due == waiting.size());
+  h.wait(day);
+  h.tap("pan 1");
+  CHECK(due(h.b, h.now()).empty());
+}
+
+TEST_CASE("the program opens on Pans where something waits, and on Plan where nothing does") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(60);
+  Hands soon;
+  open_again(h, soon);
+  CHECK(soon.b.screen == Screen::plan);
+  h.wait(3 * day);
+  Hands later;
+  open_again(h, later);
+  CHECK(later.b.screen == Screen::pans);
+  CHECK(later.b.pans.judging);
+  CHECK(shown(later).asked_day == 3);
+  later.tap("became full");
+  CHECK(later.count<session::Verdict>() == 1);
+}
+
+TEST_CASE("the batch of the Book goes before the one on the slab; arrows go on from there") {
+  Hands h;
+  gather(h);
+  const std::string first = h.b.batch;
+  h.tap("plan");
+  gather(h);
+  CHECK(pans_batch(h.b) == h.b.batch);
+  h.tap("batch_back");
+  CHECK(shown(h).batch == first);
+  CHECK_FALSE(h.shows("batch_back"));
+  h.tap("new_pan");
+  CHECK(h.lines.back().batch == first);
+  h.tap("batch_on");
+  CHECK(shown(h).batch == h.b.batch);
+  h.b.pans.batch.clear();
+  h.tap("book");
+  h.tap("batch " + first);
+  h.tap("pans");
+  CHECK(shown(h).batch == first);
+}

@@ -1,0 +1,159 @@
+// What Plan makes of pigments, parts and pans.
+#include "bench/again.hpp"
+#include "bench/planning.hpp"
+#include "hands.hpp"
+
+using namespace bench;
+using doctest::Approx;
+using hands::Hands;
+
+namespace {
+
+Planned planned_of(Hands& h) {
+  const auto p = planned(h.b);
+  REQUIRE(p);
+  REQUIRE(*p);
+  return **p;
+}
+
+words::Say error_of(Hands& h) {
+  REQUIRE(h.b.number);
+  REQUIRE(h.b.number->error);
+  return h.b.number->error->what;
+}
+
+void want(Hands& h, Want what, const std::string& number) {
+  while (h.b.plan.want != what) h.tap("want");
+  h.tap("weigh");
+  h.type(number);
+}
+
+}
+
+TEST_CASE("a blend by weight and by volume") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("pigment pb29");
+  CHECK(h.b.plan.name == "Cobalt blue, ultramarine blue");
+  h.tap("parts pb28");
+  h.type("3");
+  want(h, Want::pigment_g, "12");
+  Planned p = planned_of(h);
+  CHECK(p.pigments[0].grams == Approx(9));
+  CHECK(p.pigments[1].grams == Approx(3));
+  h.tap("by_volume");
+  p = planned_of(h);
+  CHECK(p.pigments[0].grams + p.pigments[1].grams == Approx(12));
+  double mL[2];
+  for (int i = 0; i < 2; ++i)
+    for (const session::Card& card : h.b.shelf)
+      if (card.id == p.pigments[i].card) mL[i] = p.pigments[i].grams / card.pigment.g_per_mL;
+  CHECK(mL[0] / mL[1] == Approx(3));
+}
+
+TEST_CASE("a second tap takes a pigment out; there are at most four") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("pigment pb28");
+  CHECK(h.b.plan.blend.empty());
+  for (const char* id : {"pw6", "pw4", "pb28", "pb29", "pb35"}) h.tap(std::string("pigment ") + id);
+  CHECK(h.b.plan.blend.size() == most_pigments);
+  REQUIRE(h.b.notice.error);
+  CHECK(h.b.notice.error->what == words::Say::blend_full);
+}
+
+TEST_CASE("a blend begins with each pigment weighed, and one pad that asks which") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("pigment pb29");
+  want(h, Want::pigment_g, "12");
+  h.tap("begin");
+  CHECK(h.b.folded->standing.pigment_g.value == Approx(12));
+  CHECK(h.shows("pigments"));
+  CHECK_FALSE(h.shows("add pb28"));
+  h.tap("pigments");
+  h.tap("add pb29");
+  h.type("2");
+  CHECK(h.b.folded->standing.pigment_g.value == Approx(14));
+}
+
+// n pours of a brim each leave C (1 - 0.45^n) dry: 0.85 of it wants three, and three take
+// C (1 + 0.45 + 0.45^2) = 1.6525 C of wet paint.
+TEST_CASE("so many pans come to grams, and those grams to so many pans") {
+  Hands h;
+  h.tap("pigment pb29");
+  want(h, Want::pans, "6");
+  const Planned p = planned_of(h);
+  CHECK(p.layers == 3);
+  CHECK(p.pans == 6);
+  CHECK(p.wet_mL == Approx(6 * 1.6525 * 1.7).epsilon(1e-6));
+  Hands other;
+  other.tap("pigment pb29");
+  want(other, Want::wet_mL, "16.9");
+  CHECK(planned_of(other).pigment_g == Approx(p.pigment_g).epsilon(0.01));
+}
+
+TEST_CASE("what was worked out from pans is not yet weighed") {
+  Hands h;
+  h.tap("pigment pb29");
+  want(h, Want::pans, "6");
+  h.tap("begin");
+  CHECK(h.b.folded->standing.pigment_g.value == 0);
+}
+
+TEST_CASE("dried paint weighs more than its pigment and less than wet") {
+  Hands h;
+  h.tap("pigment pb29");
+  want(h, Want::dried_g, "20");
+  const Planned p = planned_of(h);
+  CHECK(p.pigment_g < 20);
+  CHECK(p.pigment_g + p.binder_g > 20);
+}
+
+TEST_CASE("numbers that make no plan are refused with words, and nothing changes") {
+  Hands h;
+  h.tap("pigment pb29");
+  h.tap("pigment pb28");
+  h.tap("want"); // pans
+  for (const char* number : {"0", "2.5", "99999"}) {
+    h.tap("weigh");
+    h.type(number);
+    CHECK(error_of(h) != words::Say::none);
+    h.tap("leave");
+  }
+  CHECK(h.b.plan.wanted == 0);
+  h.tap("parts pb29");
+  h.type("0");
+  CHECK(error_of(h) == words::Say::parts_out_of_range);
+}
+
+TEST_CASE("cautions are opened by one tap, and reading them is recorded") {
+  Hands h;
+  h.tap("pigment pb28");
+  CHECK_FALSE(h.shows("cautions_read"));
+  h.tap("cautions");
+  h.tap("cautions_read");
+  h.tap("begin");
+  CHECK(h.b.folded->cautions_seen);
+}
+
+TEST_CASE("again: the same pigments and binder, scaled, and whose child it is") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("pigment pb29");
+  h.tap("parts pb28");
+  h.type("2");
+  h.tap("binder gum_12_honey");
+  want(h, Want::pigment_g, "12");
+  h.tap("begin");
+  h.tap("add gum_12_honey");
+  const std::string first = h.b.batch;
+  make_again(h.b, first);
+  CHECK(h.b.screen == Screen::plan);
+  CHECK(h.b.plan.binder == "gum_12_honey");
+  CHECK(planned_of(h).pigment_g == Approx(12));
+  want(h, Want::pigment_g, "24");
+  CHECK(planned_of(h).pigments[0].grams == Approx(16));
+  h.tap("begin");
+  CHECK(h.b.folded->again_of == first);
+}

@@ -1,0 +1,155 @@
+// The shelf by touch: cards edited, made, put away; what is wrong said.
+#include "bench/card_facts.hpp"
+#include "bench/choices.hpp"
+#include "bench/planning.hpp"
+#include "hands.hpp"
+
+#include <limits>
+
+using namespace bench;
+using doctest::Approx;
+using hands::Hands;
+
+namespace {
+
+void write(Hands& h, const std::string& field, const std::string& text) {
+  h.give(Text{*pad_named("says " + field), text});
+}
+
+const session::Card& card(Hands& h, const std::string& id) {
+  const session::Card* found = shelf_card(h.b, id);
+  REQUIRE(found);
+  return *found;
+}
+
+void fact(Hands& h, const std::string& which, const std::string& number) {
+  h.tap("fact " + which);
+  h.type(number);
+}
+
+}
+
+TEST_CASE("an edit of a card is one line, once the card is done") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("card pb29");
+  write(h, "lot", "jar 7");
+  fact(h, "oil", "36");
+  CHECK(h.lines.empty());
+  h.tap("card_done");
+  REQUIRE(h.lines.size() == 2); // with the session's beginning
+  CHECK(h.lines.back().batch.empty());
+  CHECK(card(h, "pb29").lot == "jar 7");
+  CHECK(card(h, "pb29").pigment.oil_g_per_100g == 36);
+  h.tap("card pb29");
+  h.tap("card_done");
+  CHECK(h.lines.size() == 2); // looked at, not changed
+}
+
+TEST_CASE("leaving the shelf keeps what was written") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("kind_of binder");
+  h.tap("new_card");
+  write(h, "name", "Gum of May");
+  fact(h, "honey", "0.3");
+  h.tap("plan");
+  CHECK(h.b.screen == Screen::plan);
+  const session::Card& made = h.b.shelf.front();
+  CHECK(made.name == "Gum of May");
+  CHECK(made.recipe == paint::Recipe{.gum = 1, .water = 2, .honey = 0.3});
+}
+
+TEST_CASE("what cannot be kept so is said, and stays open") {
+  Hands h; // on 2026-11-25
+  h.tap("shelf");
+  h.tap("kind_of binder");
+  h.tap("new_card");
+  const auto refuses = [&](words::Say what) {
+    h.tap("plan");
+    CHECK(h.b.screen == Screen::shelf);
+    REQUIRE(h.b.notice.error);
+    CHECK(h.b.notice.error->what == what);
+  };
+  refuses(words::Say::card_needs_name);
+  write(h, "name", "Gum");
+  write(h, "made_on", "25.11.2026");
+  refuses(words::Say::not_a_date);
+  write(h, "made_on", "2031-01-01");
+  refuses(words::Say::made_in_future);
+  write(h, "made_on", "2026-11-20");
+  h.tap("plan");
+  CHECK(h.b.screen == Screen::plan);
+}
+
+// 20 drops of water of 0.05 mL weigh 1.0 g (USP <1101>).
+TEST_CASE("a dropper by what 20 drops weigh, a spoon by the water it holds") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("kind_of dropper");
+  h.tap("card dropper");
+  fact(h, "drops_20_g", "0.8");
+  h.tap("card_done");
+  CHECK(card(h, "dropper").tool.mL == Approx(0.04 / 0.99821).epsilon(1e-4));
+  CHECK(card(h, "dropper").tool.mL_u < 0.004);
+  h.tap("kind_of spoon");
+  h.tap("card teaspoon");
+  fact(h, "water_g", "4.6");
+  h.tap("card_done");
+  CHECK(card(h, "teaspoon").tool.mL == Approx(4.6 / 0.99821).epsilon(1e-3));
+}
+
+TEST_CASE("facts out of their range are refused with what can be") {
+  session::Card card = blank_card(ShelfKind::pigment, "p");
+  for (const double bad : {0.0, -1.0, 50.0, std::numeric_limits<double>::quiet_NaN()}) {
+    const auto other = with_fact(card, "g_per_mL", bad);
+    REQUIRE_FALSE(other);
+    CHECK(other.error().what == words::Say::fact_out_of_range);
+  }
+}
+
+TEST_CASE("put away, and back") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("card pw6");
+  h.tap("put_away");
+  CHECK(shelf_card(h.b, "pw6") == nullptr);
+  CHECK_FALSE(h.shows("card pw6"));
+  h.tap("kept_away");
+  h.tap("card pw6");
+  h.tap("bring_back");
+  CHECK(shelf_card(h.b, "pw6") != nullptr);
+}
+
+TEST_CASE("how much is left of a binder, and a plan for more than that") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("kind_of binder");
+  h.tap("card gum_12");
+  fact(h, "made_g", "4");
+  h.tap("plan");
+  h.tap("pigment pb28");
+  h.tap("weigh");
+  h.type("12");
+  const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(plan.short_of.size() == 1);
+  CHECK(plan.short_of[0].left_g == Approx(4));
+  h.tap("begin");
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("3");
+  CHECK(*left_of(h.b, card(h, "gum_12")) == Approx(1));
+}
+
+TEST_CASE("every choice turns over until it comes round") {
+  for (int i = 0; i < 7; ++i) {
+    const session::Card first = blank_card(static_cast<ShelfKind>(i), "c");
+    for (const std::string_view which : choices_of(first.is_a)) {
+      session::Card now = with_next(first, which);
+      CHECK(now != first);
+      for (int turn = 0; turn < 20 && now != first; ++turn) now = with_next(now, which);
+      if (which != "size") CHECK(now == first);
+    }
+  }
+}

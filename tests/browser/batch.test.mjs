@@ -1,0 +1,60 @@
+// A whole batch by touches in a browser gives the lines that the same taps give on a computer, to
+// the byte, and after a reload it goes on.
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import {Glass, kept_until, lying, serve, upright} from './glass.mjs';
+import {deeds_of, folder, perform, play, script_for, sessions_in, timezone_of, world_of} from './hand.mjs';
+import {fixed_world} from './page_hooks.mjs';
+import {mkdirSync} from 'node:fs';
+import {join} from 'node:path';
+
+const shots = process.env.SLABSIDE_SHOTS; // a folder for pictures of the page
+
+async function shoot(glass, name) {
+  if (!shots) return;
+  mkdirSync(shots, {recursive: true});
+  await glass.page.screenshot({path: join(shots, name + '.png')});
+}
+
+const without_goodbye = (lines) => lines.filter((line) => JSON.parse(line).e !== 'left');
+
+async function whole_batch(t, size, name) {
+  const site = await serve(process.env.SLABSIDE_WEB);
+  t.after(site.close);
+  const computer = folder(t), mirror = folder(t), profile = folder(t);
+
+  const first = script_for(size, 'batch.taps');
+  const {batch} = play(first, computer);
+  const hand = deeds_of(first, mirror);
+  const timezone = timezone_of(hand.deeds[0]);
+  const glass = await Glass.open(t, profile, {size, timezone, before: [[fixed_world, world_of(hand)]]});
+  await glass.visit(site.url);
+  await shoot(glass, name + '-plan');
+  await perform(glass, hand);
+  const [[file, lines]] = [...sessions_in(computer)];
+  const whole = without_goodbye(lines);
+  const there = await kept_until(glass.page, (files) => files.get(file)?.length >= whole.length);
+  assert.deepEqual([...there.keys()], [file]);
+  assert.deepEqual(there.get(file), whole);
+  await shoot(glass, name + '-slab');
+  await glass.close();
+
+  const device = file.split('-')[3];
+  const second = script_for(size, 'goes_on.taps', {BATCH: batch, DEVICE: device});
+  play(second, computer);
+  const later = deeds_of(second, mirror);
+  const again = await Glass.open(t, profile, {size, timezone, before: [[fixed_world, world_of(later)]]});
+  await again.visit(site.url);
+  await perform(again, later);
+  const [other, more] = [...sessions_in(computer)].find(([each]) => each !== file);
+  const all = await kept_until(again.page, (files) => files.get(other)?.length >= without_goodbye(more).length);
+  assert.deepEqual([...all.keys()], [file, other].sort());
+  assert.deepEqual(all.get(other), without_goodbye(more));
+  assert.deepEqual(without_goodbye(all.get(file)), whole);
+  assert.deepEqual(glass.said.concat(again.said), []);
+  await shoot(again, name + '-closed');
+  await again.close();
+}
+
+test('a whole batch, lying', (t) => whole_batch(t, lying, 'lying'));
+test('a whole batch, upright', (t) => whole_batch(t, upright, 'upright'));

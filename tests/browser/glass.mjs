@@ -1,0 +1,174 @@
+// The page in a browser of its own, touched from outside as a hand does it.
+import {spawn} from 'node:child_process';
+import {createServer} from 'node:http';
+import {readFile} from 'node:fs/promises';
+import {extname, join, normalize} from 'node:path';
+import {chromium} from 'playwright-core';
+
+const patience_ms = Number(process.env.SLABSIDE_PATIENCE_MS ?? 120000);
+
+const kinds = {
+  '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml',
+  '.wasm': 'application/wasm', '.data': 'application/octet-stream',
+  '.webmanifest': 'application/manifest+json',
+};
+
+// The folder as any plain web server has it.
+export async function serve(folder) {
+  const server = createServer(async (request, answer) => {
+    const path = normalize(new URL(request.url, 'http://here').pathname);
+    const file = join(folder, path.endsWith('/') ? path + 'index.html' : path);
+    try {
+      const bytes = await readFile(file);
+      answer.writeHead(200, {'Content-Type': kinds[extname(file)] ?? 'text/plain'}).end(bytes);
+    } catch (error) {
+      answer.writeHead(404).end(String(error));
+    }
+  });
+  await new Promise((ready) => server.listen(0, '127.0.0.1', ready));
+  return {
+    url: `http://127.0.0.1:${server.address().port}/`,
+    close: () => new Promise((closed) => { server.close(closed); server.closeAllConnections(); }),
+  };
+}
+
+// Started here and not by playwright, so that it can be killed.
+function start(profile) {
+  const words = ['--headless=new', '--no-sandbox', '--no-first-run', '--disable-background-networking',
+                 '--use-gl=angle', '--use-angle=swiftshader', '--enable-unsafe-swiftshader',
+                 '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'];
+  const program = process.env.SLABSIDE_CHROMIUM ?? '/usr/bin/chromium';
+  const child = spawn(program, words, {detached: true, stdio: ['ignore', 'ignore', 'pipe']});
+  return new Promise((found, failed) => {
+    let said = '';
+    child.stderr.on('data', (bytes) => {
+      said += bytes;
+      const at = said.match(/DevTools listening on (ws:\S+)/);
+      if (at) found({child, at: at[1]});
+    });
+    child.on('error', failed);
+    child.on('exit', (status) => failed(new Error(`chromium ended with ${status}: ${said}`)));
+  });
+}
+
+export const lying = {w: 1280, h: 800}, upright = {w: 800, h: 1280};
+
+export class Glass {
+  // options: size, timezone, and what runs in the page before the program does: [function, argument].
+  // Ends with the test at the latest.
+  static async open(test, profile, options = {}) {
+    const glass = new Glass();
+    const {child, at} = await start(profile);
+    glass.child = child;
+    test.after(() => glass.kill());
+    process.once('SIGTERM', () => glass.kill().then(() => process.exit(1)));
+    glass.browser = await chromium.connectOverCDP(at, {timeout: patience_ms});
+    glass.page = glass.browser.contexts()[0].pages()[0];
+    glass.page.setDefaultTimeout(patience_ms);
+    glass.page.on('console', (line) => glass.said.push(line.text()));
+    glass.page.on('pageerror', (error) => glass.said.push(String(error)));
+    const {w, h} = options.size ?? lying;
+    await glass.page.setViewportSize({width: w, height: h});
+    glass.cdp = await glass.browser.contexts()[0].newCDPSession(glass.page);
+    await glass.cdp.send('Emulation.setTouchEmulationEnabled', {enabled: true, maxTouchPoints: 5});
+    if (options.timezone)
+      await glass.cdp.send('Emulation.setTimezoneOverride', {timezoneId: options.timezone});
+    for (const [run, argument] of options.before ?? []) await glass.page.addInitScript(run, argument);
+    return glass;
+  }
+  said = [];
+
+  async visit(url) {
+    await this.page.goto(url);
+    await this.ready();
+  }
+  // Drawn, and everything that is kept was read.
+  async ready() {
+    try {
+      await this.page.waitForSelector('body.ready canvas[aria-busy=false]');
+    } catch (error) {
+      throw new Error(`the page does not come: ${await this.page.textContent('#words')}\n` +
+                      `${this.said.join('\n')}\n${error}`);
+    }
+  }
+  frames(count) {
+    return this.page.evaluate((wanted) => new Promise((done) => {
+      const next = (left) => left === 0 ? done() : requestAnimationFrame(() => next(left - 1));
+      next(wanted);
+    }), count);
+  }
+
+  // All fingers that are down, each [x, y] by its number.
+  fingers = new Map();
+  async touch(type) {
+    const touchPoints = type === 'touchEnd' ? []
+        : [...this.fingers].map(([id, [x, y]]) => ({id, x, y, force: 1}));
+    await this.cdp.send('Input.dispatchTouchEvent', {type, touchPoints});
+  }
+  async down(at, finger = 0) {
+    this.fingers.set(finger, at);
+    await this.touch('touchStart');
+  }
+  async move(at, finger = 0) {
+    this.fingers.set(finger, at);
+    await this.touch('touchMove');
+  }
+  async up(finger = 0) {
+    this.fingers.delete(finger);
+    await this.touch(this.fingers.size > 0 ? 'touchMove' : 'touchEnd');
+  }
+  async tap(at) {
+    await this.down(at);
+    await this.up();
+  }
+
+  async close() {
+    const ended = new Promise((done) => this.child.once('exit', done));
+    const session = await this.browser.newBrowserCDPSession();
+    await session.send('Browser.close').catch(() => {});
+    await ended;
+  }
+  // The browser with all its processes, and no goodbye.
+  async kill() {
+    if (this.child.exitCode !== null || this.child.signalCode !== null) return;
+    const ended = new Promise((done) => this.child.once('exit', done));
+    process.kill(-this.child.pid, 'SIGKILL');
+    await ended;
+  }
+}
+
+// ---- what is kept
+
+// file -> its lines, in the order of their keys. The page's program must have made the store.
+export async function kept(page) {
+  const rows = await page.evaluate(() => new Promise((done, failed) => {
+    const asked = indexedDB.open('slabside');
+    asked.onupgradeneeded = () => asked.transaction.abort();
+    asked.onerror = () => failed(asked.error);
+    asked.onsuccess = () => {
+      const lines = asked.result.transaction('lines').objectStore('lines');
+      const keys = lines.getAllKeys(), values = lines.getAll();
+      values.onsuccess = () => {
+        asked.result.close();
+        const text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true});
+        done(keys.result.map((key, i) => [key, text.decode(values.result[i])]));
+      };
+    };
+  }));
+  const files = new Map();
+  for (const [[file, n], line] of rows) {
+    if (!files.has(file)) files.set(file, []);
+    if (files.get(file).push(line) !== n + 1) throw new Error(`${file} lacks a line before ${n}`);
+  }
+  return files;
+}
+
+export async function kept_until(page, enough) {
+  const until = Date.now() + patience_ms;
+  for (;;) {
+    const files = await kept(page);
+    if (enough(files)) return files;
+    if (Date.now() > until) throw new Error(`still only ${[...files].map(([f, l]) => f + ': ' + l.length)}`);
+    await new Promise((later) => setTimeout(later, 50));
+  }
+}

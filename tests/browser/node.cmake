@@ -1,0 +1,27 @@
+# The tests of the pure rooms as WebAssembly, run by node: the numbers a browser computes. Debian
+# brings RapidCheck for the computer only, so files that draw random inputs stay there.
+set(CMAKE_CROSSCOMPILING_EMULATOR ${NODE_JS_EXECUTABLE} --no-experimental-fetch)
+
+function(node_tests name)
+  file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.cpp)
+  foreach(source ${sources})
+    file(STRINGS ${source} needs REGEX "include.*(rapidcheck|random\.hpp|sha2|studio/)")
+    if(needs)
+      list(REMOVE_ITEM sources ${source})
+    endif()
+  endforeach()
+  add_executable(test_${name} ${sources} main.cpp)
+  target_include_directories(test_${name} PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
+  target_compile_definitions(test_${name} PRIVATE SLABSIDE_ROOT="${PROJECT_SOURCE_DIR}")
+  target_compile_options(test_${name} PRIVATE -Wall -Wextra -Werror)
+  target_link_options(test_${name} PRIVATE -sENVIRONMENT=node -sNODERAWFS=1 -sEXIT_RUNTIME=1
+                                           -sALLOW_MEMORY_GROWTH=1)
+  target_link_libraries(test_${name} PRIVATE ${ARGN} doctest::doctest)
+  add_test(NAME ${name} COMMAND test_${name})
+endfunction()
+
+node_tests(words words)
+node_tests(paint paint)
+node_tests(published paint nlohmann_json::nlohmann_json)
+node_tests(session session)
+node_tests(bench bench)
