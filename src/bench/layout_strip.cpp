@@ -6,7 +6,7 @@ void lay_out_strip(const Bench& bench, Layout& layout) {
   const bool upright = bench.display.upright();
   const Size mm = bench.display.mm;
   const double h = strip_mm - 2 * gap_mm;
-  const double tab = upright ? 13 : 19;
+  const double tab = upright ? 13.5 : 19;
   layout.strip = {0, 0, mm.w, strip_mm};
   double x = margin_mm;
   for (const PadKind kind :

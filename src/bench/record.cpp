@@ -1,9 +1,10 @@
 #include "bench/record.hpp"
 
 #include "session/check_value.hpp"
+#include "words/moments.hpp"
 
 #include <algorithm>
-#include <cstdio>
+#include <cstdlib>
 
 namespace bench {
 
@@ -139,27 +140,7 @@ void refold(Bench& bench, const Now& now) {
 }
 
 std::string local_time(const Now& now) {
-  const auto seconds = now.wall_ms / 1000 + now.utc_offset_min * 60;
-  const std::int64_t days = seconds / 86400 - (seconds % 86400 < 0 ? 1 : 0);
-  const std::int64_t in_day = seconds - days * 86400;
-  // Civil date from days since 1970 (proleptic Gregorian), counted in eras of 400 years.
-  const std::int64_t z = days + 719468;
-  const std::int64_t era = (z >= 0 ? z : z - 146096) / 146097;
-  const std::int64_t doe = z - era * 146097;
-  const std::int64_t yoe = (doe - doe / 1460 + doe / 36524 - doe / 146096) / 365;
-  const std::int64_t doy = doe - (365 * yoe + yoe / 4 - yoe / 100);
-  const std::int64_t mp = (5 * doy + 2) / 153;
-  const std::int64_t month = mp < 10 ? mp + 3 : mp - 9;
-  const std::int64_t year = yoe + era * 400 + (month <= 2 ? 1 : 0);
-  const int offset = std::abs(now.utc_offset_min);
-  char text[80];
-  std::snprintf(text, sizeof text, "%04lld-%02lld-%02lldT%02lld:%02lld:%02lld%c%02d:%02d",
-                static_cast<long long>(year), static_cast<long long>(month),
-                static_cast<long long>(doy - (153 * mp + 2) / 5 + 1),
-                static_cast<long long>(in_day / 3600), static_cast<long long>(in_day / 60 % 60),
-                static_cast<long long>(in_day % 60), now.utc_offset_min < 0 ? '-' : '+',
-                offset / 60, offset % 60);
-  return text;
+  return words::local_time(now.wall_ms, now.utc_offset_min);
 }
 
 // Eight digits would do for one workshop's hundreds; ten thousand make two alike once in eighty.

@@ -9,7 +9,7 @@
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/digits.hpp"
-#include "paint/today.hpp"
+#include "session/trail.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -218,25 +218,6 @@ std::uint32_t colour_of(const session::Batch& batch) {
   return 0;
 }
 
-// Today's notes; the same word again with nothing changed between counts once.
-std::vector<paint::Reading> readings_of(const session::Batch& batch) {
-  std::vector<paint::Reading> out;
-  std::optional<session::Feel> last;
-  for (const session::Entry& e : batch.entries) {
-    if (e.withdrawn) continue;
-    const auto* felt = std::get_if<session::Felt>(&e.event);
-    if (!felt) {
-      const bool changes = std::holds_alternative<session::Added>(e.event) ||
-                           std::holds_alternative<session::StageBegan>(e.event);
-      if (changes) last.reset();
-      continue;
-    }
-    if (e.flow && felt->as != last) out.push_back({*e.flow, static_cast<int>(felt->as)});
-    last = felt->as;
-  }
-  return out;
-}
-
 TabletView tablet_view(const Bench& bench) {
   TabletView v{bench.display.mm, bench.tablet.hand, bench.tablet.motion, {}};
   for (const std::string_view name : bindable) {
@@ -266,11 +247,7 @@ TrailView trail_view(const session::Batch& batch) {
   t.to = batch.clock;
   t.whole = true;
   t.opened_at = batch.opened_at;
-  std::vector<paint::PigmentShare> shares;
-  for (const auto& p : session::pigments(batch))
-    shares.push_back({p.card->pigment, p.volume_share});
-  t.band = paint::class_guess(shares);
-  if (t.band) t.band = paint::after(*t.band, readings_of(batch));
+  t.band = session::band_of(batch);
   if (batch.standing.flow_now && batch.standing.liquid_mL.value > 0)
     t.now = batch.standing.flow_now->value;
   for (const session::Entry& e : batch.entries) {

@@ -177,7 +177,7 @@ struct BookView {
     session::Progress progress = session::Progress::open;
     std::optional<paint::Amount> ratio;
     bool warned = false;
-    std::vector<session::Became> became;
+    std::vector<session::Became> became = {};
     bool chosen = false; // another one is wanted beside it
   };
   std::string search;
@@ -300,6 +300,8 @@ struct PansView {
   int asked_day = 0;                  // whose verdict is due; 0: none
   std::vector<session::Became> given; // of the pan that is meant, or all, since the last pour
   UndoView undo;
+  std::optional<std::string> save_failure;
+  bool saved_elsewhere = false;
   Notice notice;
   std::optional<NumberView> number;
 };

@@ -162,6 +162,8 @@ void add_pans(const Bench& bench, const Now& now, PansView& v) {
 PansView pans_view(const Bench& bench, const Now& now) {
   PansView v;
   v.notice = bench.notice;
+  v.save_failure = bench.saving.failure;
+  v.saved_elsewhere = !bench.saving.stand_in.empty();
   if (!bench.pans.folded) return v;
   const session::Batch& batch = *bench.pans.folded;
   v.batch = batch.id;

@@ -3,13 +3,11 @@
 
 #include "bench/record.hpp"
 #include "bench/view.hpp"
-#include "paint/today.hpp"
 
 namespace bench {
 
 std::optional<NumberView> number_view(const Bench& bench);
 std::uint32_t colour_of(const session::Batch& batch); // of its pigment, weighed yet or not
-std::vector<paint::Reading> readings_of(const session::Batch& batch);
 TrailView trail_at_slab(const session::Batch& batch); // and no longer than it lay there
 TrailView trail_view(const session::Batch& batch);    // the whole of it
 PlanView plan_view(const Bench& bench);

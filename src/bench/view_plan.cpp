@@ -18,22 +18,10 @@ bool is_chosen(const PlanState& plan, const std::string& card) {
                      [&](const BlendPart& part) { return part.card == card; });
 }
 
-void add_once(std::vector<words::Say>& out, words::Say what) {
-  if (std::find(out.begin(), out.end(), what) == out.end()) out.push_back(what);
-}
-
-// The mask comes first; gloves are said only where these pigments want them.
 std::vector<words::Say> cautions_of(const std::vector<BlendPart>& blend) {
-  std::vector<words::Say> out{words::Say::care_mask};
-  for (const BlendPart& part : blend)
-    for (const paint::CataloguePigment& entry : paint::catalogue())
-      if (entry.id == part.card)
-        for (const paint::Caution c : entry.cautions)
-          if (c != paint::Caution::dust) add_once(out, paint::sentence(c));
-  for (const words::Say care : paint::general_care())
-    if (care != words::Say::care_mask && (care != words::Say::care_gloves || blend.empty()))
-      add_once(out, care);
-  return out;
+  std::vector<std::string> pigments;
+  for (const BlendPart& part : blend) pigments.push_back(part.card);
+  return paint::cautions_for(pigments);
 }
 
 std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Planned>& comes_to) {

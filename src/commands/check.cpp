@@ -1,6 +1,7 @@
 #include "commands/check.hpp"
 
 #include "commands/show.hpp"
+#include "session/in_words.hpp"
 #include "studio/sentences.hpp"
 
 #include <ostream>
@@ -55,7 +56,7 @@ void add_warnings(Report& report, const std::vector<session::Log>& logs) {
   for (const std::string& id : session::batch_ids(all))
     if (const auto batch = session::fold(all, id))
       for (const session::Warning& w : batch->warnings)
-        report.line(Say::check_warning, {batch->name, id, sentence(w)});
+        report.line(Say::check_warning, {batch->name, id, session::warning_words(w)});
 }
 
 }

@@ -3,6 +3,7 @@
 #include "commands/arguments.hpp"
 #include "commands/check.hpp"
 #include "commands/copies.hpp"
+#include "commands/paper.hpp"
 #include "commands/photo.hpp"
 #include "commands/play.hpp"
 #include "commands/show.hpp"
@@ -121,6 +122,48 @@ Status run_list(const Arguments& a, Io io) {
   return 0;
 }
 
+Destination destination(const Arguments& a, Io io) { return {a.value("--out"), io.out}; }
+
+Status run_sheet(const Arguments& a, Io io) {
+  if (!a.value("--batch")) return words::failure(Say::batch_missing, {"sheet"});
+  const auto logs = logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  return make_sheet(*logs, *a.value("--batch"), destination(a, io));
+}
+
+words::Result<paper::LabelPlan> label_plan(const Arguments& a) {
+  paper::LabelPlan plan;
+  const std::string sheet = a.value("--sheet").value_or("a4");
+  if (sheet != "a4" && sheet != "letter") return words::failure(Say::labels_bad_sheet, {sheet});
+  plan.sheet = sheet == "a4" ? paper::a4 : paper::letter_size;
+  if (const auto text = a.value("--mm")) {
+    const auto size = paper::label_size(*text);
+    if (!size) return tl::make_unexpected(size.error());
+    plan.label = *size;
+  }
+  if (const auto text = a.value("--count")) {
+    const auto count = paper::label_count(*text);
+    if (!count) return tl::make_unexpected(count.error());
+    plan.count = *count;
+  }
+  return plan;
+}
+
+Status run_labels(const Arguments& a, Io io) {
+  if (!a.value("--batch")) return words::failure(Say::batch_missing, {"labels"});
+  const auto plan = label_plan(a);
+  if (!plan) return tl::make_unexpected(plan.error());
+  const auto logs = logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  return make_labels(*logs, *a.value("--batch"), *plan, destination(a, io));
+}
+
+Status run_table(const Arguments& a, Io io) {
+  const auto logs = logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  return make_table(*logs, a.value("--batch"), a.has("--totals"), destination(a, io));
+}
+
 Status run_check(const Arguments& a, Io io) {
   std::error_code ignored;
   if (!std::filesystem::is_directory(a.words[0], ignored))
@@ -191,6 +234,11 @@ const Command* command_named(const std::string& name) {
       {"play", {{"--studio", "--adrift", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
       {"show", {{"--studio", "--adrift"}, {"--json"}, 1, 1}, run_show},
       {"list", {{"--studio", "--adrift"}, {}, 0, 0}, run_list},
+      {"sheet", {{"--studio", "--adrift", "--batch", "--out"}, {}, 0, 0}, run_sheet},
+      {"labels",
+       {{"--studio", "--adrift", "--batch", "--count", "--mm", "--sheet", "--out"}, {}, 0, 0},
+       run_labels},
+      {"table", {{"--studio", "--adrift", "--batch", "--out"}, {"--totals"}, 0, 0}, run_table},
       {"check", {{}, {}, 1, 1}, run_check, 2},
       {"mend", {{"--studio", "--out"}, {}, 0, 0}, run_mend, 2},
       {"pack", {{"--studio", "--out"}, {}, 0, 0}, run_pack},

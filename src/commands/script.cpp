@@ -3,7 +3,9 @@
 #include "paint/measure.hpp"
 #include "session/bytes.hpp"
 
+#include <array>
 #include <cmath>
+#include <utility>
 
 namespace commands {
 
@@ -128,13 +130,17 @@ Result<Action> read_type(const Words& w) {
 
 // The text keeps its spaces: it is what stands behind the field's name.
 Result<Action> read_write(const Words& w, std::string_view line) {
-  const bool good = w.size() > 1 && (w[1] == "name" || w[1] == "search");
-  if (!good) return words::failure(Say::script_write);
-  const bool name = w[1] == "name";
-  const std::size_t behind = line.find(w[1], line.find("write") + 5) + w[1].size();
-  const std::size_t text = line.find_first_not_of(" \t", behind);
-  return Written{{name ? bench::PadKind::name : bench::PadKind::search, ""},
-                 text == std::string_view::npos ? "" : std::string(line.substr(text))};
+  using bench::PadKind;
+  constexpr std::array fields{std::pair{"name", PadKind::name}, std::pair{"search", PadKind::search},
+                              std::pair{"note", PadKind::note_text}};
+  for (const auto& [name, field] : fields) {
+    if (w.size() < 2 || w[1] != name) continue;
+    const std::size_t behind = line.find(w[1], line.find("write") + 5) + w[1].size();
+    const std::size_t text = line.find_first_not_of(" \t", behind);
+    return Written{{field, ""},
+                   text == std::string_view::npos ? "" : std::string(line.substr(text))};
+  }
+  return words::failure(Say::script_write);
 }
 
 Result<Action> read_wait(const Words& w) {

@@ -40,7 +40,7 @@ struct Tapped { // tap PAD [xN] [every S]
 struct Typed { // type 12.5
   std::string digits;
 };
-struct Written { // write name Some text | write search blu
+struct Written { // write name Some text | write search blu | write note Less water
   bench::PadId field;
   std::string text;
 };

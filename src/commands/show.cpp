@@ -1,6 +1,7 @@
 #include "commands/show.hpp"
 
 #include "paint/digits.hpp"
+#include "session/in_words.hpp"
 #include "studio/utc.hpp"
 
 namespace commands {
@@ -129,24 +130,6 @@ void add_note(Page& page, const Entry& e) {
 
 }
 
-std::string sentence(const Warning& w) {
-  const std::vector<std::string> args{ref(w.ref), w.detail};
-  switch (w.kind) {
-  case WarningKind::unknown_event: return words::say(Say::warning_unknown_event, args);
-  case WarningKind::unknown_card: return words::say(Say::warning_unknown_card, args);
-  case WarningKind::withdrawn_missing: return words::say(Say::warning_withdrawn_missing, args);
-  case WarningKind::clock_ahead: return words::say(Say::warning_clock_ahead, args);
-  case WarningKind::corrected_missing: return words::say(Say::warning_corrected_missing, args);
-  case WarningKind::corrected_kind: return words::say(Say::warning_corrected_kind, args);
-  case WarningKind::amount_unreadable: return words::say(Say::warning_amount_unreadable, args);
-  case WarningKind::bottle_heavier: return words::say(Say::warning_bottle_heavier, args);
-  case WarningKind::not_moved: return words::say(Say::warning_not_moved, args);
-  case WarningKind::not_poured: return words::say(Say::warning_not_poured, args);
-  case WarningKind::not_weighed: return words::say(Say::warning_not_weighed, args);
-  default: return words::say(Say::warning_unknown_recipe, args);
-  }
-}
-
 // C0, DEL, and C1, which in UTF-8 is C2 followed by 80 to 9F.
 std::string printable(std::string_view text) {
   std::string out;
@@ -195,7 +178,7 @@ std::string shown_for_people(const Batch& batch) {
   for (const Entry& e : batch.entries) add_note(page, e);
   if (batch.damaged) page.line(Say::show_damaged, {});
   if (batch.newer) page.line(Say::batch_of_newer_format, {});
-  for (const Warning& w : batch.warnings) page.text += printable(sentence(w)) + "\n";
+  for (const Warning& w : batch.warnings) page.text += printable(warning_words(w)) + "\n";
   return page.text;
 }
 

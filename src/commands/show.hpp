@@ -24,9 +24,6 @@ std::string shown_for_people(const session::Batch& batch);
 // One line a batch, oldest first.
 std::string list_for_people(const std::vector<session::Log>& logs);
 
-// A warning as a sentence.
-std::string sentence(const session::Warning& warning);
-
 // Text from a file, harmless on a terminal: no control characters.
 std::string printable(std::string_view text);
 

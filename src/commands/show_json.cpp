@@ -1,4 +1,5 @@
 #include "commands/show.hpp"
+#include "session/in_words.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -134,7 +135,7 @@ Json warnings(const Batch& batch) {
     out.push_back({{"kind", name_of(w.kind)},
                    {"line", json(w.ref)},
                    {"detail", w.detail},
-                   {"words", sentence(w)}});
+                   {"words", session::warning_words(w)}});
   return out;
 }
 

@@ -232,4 +232,24 @@ const std::vector<CataloguePigment>& catalogue() {
   return shipped;
 }
 
+const CataloguePigment* in_catalogue(const std::string& id) {
+  for (const CataloguePigment& entry : catalogue())
+    if (entry.id == id) return &entry;
+  return nullptr;
+}
+
+std::vector<Say> cautions_for(const std::vector<std::string>& pigments) {
+  std::vector<Say> out{Say::care_mask};
+  const auto add = [&](Say sentence) {
+    if (std::find(out.begin(), out.end(), sentence) == out.end()) out.push_back(sentence);
+  };
+  for (const std::string& id : pigments)
+    if (const CataloguePigment* entry = in_catalogue(id))
+      for (const Caution c : entry->cautions)
+        if (c != Caution::dust) add(sentence(c));
+  for (const Say care : general_care())
+    if (care != Say::care_gloves || pigments.empty()) add(care);
+  return out;
+}
+
 }

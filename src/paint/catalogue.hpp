@@ -69,4 +69,12 @@ words::Result<std::vector<CataloguePigment>> read_catalogue(std::string_view jso
 // The one that ships, compiled in from assets/pigments.json.
 const std::vector<CataloguePigment>& catalogue();
 
+// By id; null where it is not in it.
+const CataloguePigment* in_catalogue(const std::string& id);
+
+// What to be careful about with the pigments of one batch, by id, each once: the mask first, then
+// what these want, then what holds for every batch. Gloves are said in general only while no
+// pigment is named.
+std::vector<words::Say> cautions_for(const std::vector<std::string>& pigments);
+
 }

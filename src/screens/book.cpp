@@ -20,11 +20,6 @@ namespace {
 
 constexpr Lettering small{cap::small, false, cap::small};
 
-std::string progress_words(session::Progress progress) {
-  constexpr std::array ids{Say::progress_open, Say::progress_gathered, Say::progress_closed};
-  return say(ids[static_cast<std::size_t>(progress)]);
-}
-
 // The last words on it, two at most; while there are none, how far it has come.
 std::string became_of(const bench::BookView::Row& row) {
   std::string out;

@@ -83,7 +83,7 @@ struct Columns {
 };
 
 Columns columns_of(const Rect& r) {
-  const double mark = 6, number = std::min(27.0, r.w * 0.25);
+  const double mark = 6, number = std::min(25.0, r.w * 0.24);
   const double label = r.w - 2 * number - mark - 1;
   return {r.x, r.x + label + number, r.right() - mark, r.right() - mark / 2, label, number - 2};
 }
@@ -94,7 +94,7 @@ void table_row(Sheet& sheet, const Rect& r, const CompareView::Row& row) {
   const bool verdicts = row.what == CompareView::became;
   const Lettering letters = row.differs ? clean_bold : clean_letters;
   labels(sheet, {c.label - padding_mm, r.y, c.label_w + padding_mm, r.h},
-         Ground{t.slab, t.quiet, t.quiet}, {{label_of(row), clean_letters, true, 2}}, Anchor::left);
+         Ground{t.slab, t.quiet, t.quiet}, {{label_of(row), clean_letters, true, 1}}, Anchor::left);
   const std::string a = verdicts ? verdicts_of(row.became_a) : number_of(row, row.a);
   const std::string b = verdicts ? verdicts_of(row.became_b) : number_of(row, row.b);
   const double side = padding_mm; // labels keep it off their edge

@@ -26,7 +26,8 @@ struct Fields {
     out.push_back({{PadKind::says, "keep_until"}, card.keep_until, Say::card_keep_until});
   }
   void operator()(const bench::BookView& book) const {
-    out.push_back({{PadKind::search, ""}, book.search,
+    out.push_back({{PadKind::search, ""},
+                   book.search,
                    book.comparing ? Say::book_search_other : Say::book_search});
     if (book.note) out.push_back({{PadKind::note_text, ""}, *book.note, Say::book_note_text});
   }

@@ -121,7 +121,7 @@ void simple_choice(Sheet& sheet, const bench::Pad& at) {
     if (c.kind != at.id.kind || c.arg != at.id.arg) continue;
     const std::string below = c.below == Say::none ? "" : say(c.below);
     pad(sheet, at, plain(sheet.theme),
-        {{say(c.words), slab_bold, false, 3}, {below, slab_letters, true, 2}});
+        {{say(c.words), slab_bold, false, 3}, {below, slab_letters, true, 3}});
   }
 }
 
@@ -146,8 +146,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
     return;
   case PadKind::trouble_is:
     if (const auto trouble = session::trouble_named(at.id.arg))
-      pad(sheet, at, plain(t),
-          {{trouble_words(*trouble), big_bold}, {trouble_sign(*trouble), slab_letters, true, 3}});
+      pad(sheet, at, plain(t), {{trouble_words(*trouble), slab_bold, false, 3}});
     return;
   case PadKind::add:
     for (const auto& m : slab.pigments)
@@ -172,6 +171,7 @@ void remedy(Sheet& sheet, const bench::Remedy& r) {
   panel(sheet, area);
   labels(sheet, inset(area, 2), plain(t),
          {{trouble_words(r.trouble), {cap::head, true, cap::head}, false, 1},
+          {trouble_sign(r.trouble), slab_letters, true, 2},
           {remedy_words(r), {cap::body, false, cap::body}, false, 9},
           {say(Say::remedy_common), {cap::clear, false, cap::small}, true, 2}},
          Anchor::left);

@@ -33,7 +33,8 @@ bool given(const PansView& pans, session::Became became) {
 void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, const Ground& g) {
   const double y = r.y + 1.7 + cap::head, half = r.w / 2 - padding_mm;
   const bool fresh = pan.pad.kind == PadKind::new_pan;
-  write(sheet, {r.x + padding_mm, y}, Anchor::left, fresh ? slab_letters : big_bold, g.ink,
+  write(sheet, {r.x + padding_mm, y}, Anchor::left,
+        fresh ? Lettering{cap::body, false, cap::small} : big_bold, g.ink,
         fresh ? say(Say::pans_new) : std::to_string(pan.number), fresh ? 2 * half : half * 0.8);
   const bool ill = std::any_of(pan.became.begin(), pan.became.end(), is_bad);
   const Point mark{r.right() - padding_mm - 2, y - cap::head / 2};
@@ -71,9 +72,23 @@ std::string all_words(const PansView& pans) {
 
 void judge_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const bool asked = pans.asked_day > 0 && !pans.judging;
-  pad(sheet, at, asked ? dark(sheet.theme) : plain(sheet.theme),
-      {{say(pans.judging ? Say::pans_pour : Say::pans_judge), big_bold, false, 1},
-       {say(pans.judging ? Say::pans_pour_what : Say::pans_judge_what), slab_letters, true, 2}});
+  std::vector<Label> words{
+      {say(pans.judging ? Say::pans_pour : Say::pans_judge), big_bold, false, 1}};
+  constexpr double roomy_mm = 40;
+  if (at.box.w > roomy_mm)
+    words.push_back(
+        {say(pans.judging ? Say::pans_pour_what : Say::pans_judge_what), slab_letters, true, 2});
+  pad(sheet, at, asked ? dark(sheet.theme) : plain(sheet.theme), words);
+}
+
+// The next tap turns to another one.
+void card_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const double mark = 4;
+  labels(sheet, {at.box.x, at.box.y, at.box.w - mark, at.box.h}, g,
+         {{pans.card_name, slab_bold},
+          {say(Say::pans_size, {reading_words(pans.card_mL)}), slab_letters, true}});
+  chevron(sheet, {at.box.right() - mark, at.box.centre().y}, 3, g.ink, true);
 }
 
 void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
@@ -95,17 +110,11 @@ void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
     return pad(sheet, at, pans.all > 0 ? dark(t) : plain(t),
                {{all_words(pans), big_bold, false, 3}});
   case PadKind::pour_g:
-    return pad(sheet, at, plain(t),
-               {{say(Say::pans_grams), slab_bold},
-                {say(Say::pans_grams_of, {number}), slab_letters, true}});
   case PadKind::weigh_pan:
     return pad(sheet, at, plain(t),
-               {{say(Say::pans_weigh, {number}), slab_bold},
-                {say(Say::pans_weigh_why), slab_letters, true}});
-  case PadKind::pan_card:
-    return pad(sheet, at, plain(t),
-               {{pans.card_name, slab_bold},
-                {say(Say::pans_size, {reading_words(pans.card_mL)}), slab_letters, true}});
+               {{say(at.id.kind == PadKind::pour_g ? Say::pans_grams : Say::pans_weigh), slab_bold},
+                {say(Say::pans_number, {number}), slab_letters, true}});
+  case PadKind::pan_card: return card_pad(sheet, at, pans);
   case PadKind::judge: return judge_pad(sheet, at, pans);
   case PadKind::became: return became_pad(sheet, at, pans);
   case PadKind::all_pans:
@@ -174,7 +183,9 @@ void draw_next(Sheet& sheet, const PansView& pans) {
   const Ground g = dark(t);
   sheet.shapes.push_back(Box{r, radius_mm, g.fill, clear, 0});
   const NextWords w = pans.judging ? ask_words(pans) : next_words(pans);
-  const double above = w.about.empty() ? 0 : r.h * 0.24, below = r.h * (pans.judging ? 0.22 : w.below.empty() ? 0 : 0.32);
+  const double above = w.about.empty() ? 0 : r.h * 0.24, below = r.h * (pans.judging      ? 0.22
+                                                                        : w.below.empty() ? 0
+                                                                                          : 0.32);
   labels(sheet, {r.x, r.y + r.h * 0.05, r.w, above}, g,
          {{w.about, {cap::head, false, cap::body}, true, 2}});
   labels(sheet, {r.x, r.y + above, r.w, r.h - above - below}, g,
@@ -266,8 +277,11 @@ void draw_known(Sheet& sheet, const PansView& pans) {
   draw_next(sheet, pans);
   std::vector<Sentence> said = pans.judging ? said_of_verdicts(pans) : said_of_pours(pans);
   constexpr double name_mm = 60; // the strip has no room for the name
-  if (sheet.view.layout.title.w < name_mm)
-    said.insert(said.begin(), {pans.name, true});
+  if (sheet.view.layout.title.w < name_mm) said.insert(said.begin(), {pans.name, true});
+  if (pans.save_failure)
+    said.insert(said.begin(), {say(Say::not_saved, {*pans.save_failure}), true});
+  else if (pans.saved_elsewhere)
+    said.insert(said.begin(), {say(Say::saved_elsewhere), true});
   if (const std::string notice = notice_words(pans.notice); !notice.empty())
     said.insert(said.begin(), {notice, true});
   const Rect& lower = sheet.view.layout.lower;

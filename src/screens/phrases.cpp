@@ -3,89 +3,17 @@
 #include "bench/materials.hpp"
 
 #include <array>
-#include <cmath>
 
 namespace screens {
 
-using words::fixed;
 using words::Say;
 using words::say;
-
-namespace {
-
-// Quarters as they are written on spoons; other counts with as many digits as they need.
-std::string count_words(double count) {
-  const double whole = std::floor(count);
-  const double rest = count - whole;
-  const std::string head = whole > 0 ? fixed(whole, 0) : "";
-  if (rest == 0) return fixed(count, 0);
-  if (rest == 0.25) return head + "¼";
-  if (rest == 0.5) return head + "½";
-  if (rest == 0.75) return head + "¾";
-  return paint::written(count, paint::decimals_as_read(count, 2));
-}
-
-std::string two_digits(int n) { return (n < 10 ? "0" : "") + std::to_string(n); }
-
-std::int64_t floor_div(std::int64_t a, std::int64_t b) { return a / b - (a % b < 0 ? 1 : 0); }
-
-std::string month_name(int month) { // 1 to 12
-  const std::string names = say(Say::month_names);
-  std::size_t from = 0;
-  for (int i = 1; i < month; ++i) from = names.find(' ', from) + 1;
-  return names.substr(from, names.find(' ', from) - from);
-}
-
-struct MonthDay {
-  int month, day;
-};
-
-// Days since 1970 to a date: H. Hinnant's civil_from_days, "chrono-Compatible Low-Level Date
-// Algorithms", for the proleptic Gregorian calendar.
-MonthDay month_day(std::int64_t days) {
-  days += 719468; // from 0000-03-01
-  const std::int64_t day_of_era = days - floor_div(days, 146097) * 146097;
-  const std::int64_t year_of_era =
-      (day_of_era - day_of_era / 1460 + day_of_era / 36524 - day_of_era / 146096) / 365;
-  const std::int64_t day_of_year =
-      day_of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
-  const std::int64_t month = (5 * day_of_year + 2) / 153; // from March
-  return {static_cast<int>(month < 10 ? month + 3 : month - 9),
-          static_cast<int>(day_of_year - (153 * month + 2) / 5 + 1)};
-}
-
-}
-
-std::string feel_words(session::Feel feel) {
-  constexpr std::array ids{Say::feel_wont_move, Say::feel_too_sticky, Say::feel_right,
-                           Say::feel_too_loose, Say::feel_too_runny};
-  return say(ids[static_cast<std::size_t>(feel)]);
-}
-
-std::string specks_words(session::Specks specks) {
-  constexpr std::array ids{Say::specks_many, Say::specks_few, Say::specks_none};
-  return say(ids[static_cast<std::size_t>(specks)]);
-}
-
-std::string trouble_words(session::TroubleKind trouble) {
-  constexpr std::array ids{Say::trouble_wont_wet, Say::trouble_gelling, Say::trouble_gummy,
-                           Say::trouble_gritty,   Say::trouble_foams,   Say::trouble_separates,
-                           Say::trouble_smells};
-  return say(ids[static_cast<std::size_t>(trouble)]);
-}
 
 std::string trouble_sign(session::TroubleKind trouble) {
   constexpr std::array ids{Say::sign_wont_wet, Say::sign_gelling, Say::sign_gummy,
                            Say::sign_gritty,   Say::sign_foams,   Say::sign_separates,
                            Say::sign_smells};
   return say(ids[static_cast<std::size_t>(trouble)]);
-}
-
-std::string became_words(session::Became became) {
-  constexpr std::array ids{Say::became_good,       Say::became_full,   Say::became_sunken,
-                           Say::became_cracked,    Say::became_sticky, Say::became_rubs_off,
-                           Say::became_wont_rewet, Say::became_mould};
-  return say(ids[static_cast<std::size_t>(became)]);
 }
 
 std::string remedy_words(const bench::Remedy& r) {
@@ -103,12 +31,6 @@ std::string remedy_words(const bench::Remedy& r) {
   case session::TroubleKind::smells: return say(Say::remedy_smells, args);
   }
   return "";
-}
-
-std::string amount_words(session::Unit unit, double amount) {
-  if (unit == session::Unit::g) return grams_words(amount);
-  if (unit == session::Unit::spoons) return say(Say::amount_spoons, {count_words(amount)});
-  return amount == 1 ? say(Say::amount_drop) : say(Say::amount_drops, {count_words(amount)});
 }
 
 std::string next_words(const bench::Amount& amount) {
@@ -145,11 +67,6 @@ std::string amount_pad_words(const std::string& arg) {
 
 namespace {
 
-std::string place_words(session::Place place) {
-  constexpr std::array ids{Say::place_slab, Say::place_jar, Say::place_pans};
-  return say(ids[static_cast<std::size_t>(place)]);
-}
-
 std::string much_words(const session::Much& much) {
   if (much.g) return grams_words(*much.g);
   if (much.share == 1) return say(Say::much_all);
@@ -174,22 +91,20 @@ struct EventWords {
     return say(Say::did_bottle, {card, grams_words(b.g)});
   }
   std::string operator()(const session::Moved& m) const {
-    return say(Say::did_move, {much_words(m.much), place_words(m.from), place_words(m.to)});
+    return say(Say::did_move,
+               {much_words(m.much), session::place_words(m.from), session::place_words(m.to)});
   }
   std::string operator()(const session::Lost& l) const {
-    return say(Say::did_lose, {much_words(l.much), place_words(l.from)});
+    return say(Say::did_lose, {much_words(l.much), session::place_words(l.from)});
   }
   std::string operator()(const session::Weighed& w) const {
-    return say(Say::did_weigh_paint, {place_words(w.place), grams_words(w.g)});
+    return say(Say::did_weigh_paint, {session::place_words(w.place), grams_words(w.g)});
   }
   std::string operator()(const session::Found& f) const {
     return say(f.as == session::State::wet ? Say::did_found_wet : Say::did_found_dry);
   }
   std::string operator()(const session::CautionsSeen&) const { return say(Say::did_see_cautions); }
-  std::string operator()(const session::Poured& p) const {
-    const std::vector<std::string> pans{std::to_string(p.first), std::to_string(p.last)};
-    return say(p.first == p.last ? Say::did_pour : Say::did_pour_pans, pans);
-  }
+  std::string operator()(const session::Poured& p) const { return session::pour_words(p); }
   std::string operator()(const session::PanWeighed& p) const {
     return say(Say::did_weigh_pan, {std::to_string(p.pan), grams_words(p.g)});
   }
@@ -247,12 +162,6 @@ std::string event_words(const session::Event& event, const std::string& card_nam
 
 std::string mark_words(const bench::TrailMark& mark) { return std::visit(MarkWords{}, mark.what); }
 
-std::string stage_words(const session::Pass& pass) {
-  if (pass.stage == session::Stage::wetting_out) return say(Say::stage_wetting_out_short);
-  if (pass.stage == session::Stage::resting) return say(Say::stage_resting);
-  return say(Say::stage_pass, {std::to_string(pass.number)});
-}
-
 std::string advice_words(const bench::Advice& a) {
   using bench::Advice;
   const bool from_range = a.kind == Advice::add_drops || a.kind == Advice::too_loose ||
@@ -281,54 +190,6 @@ std::string not_counted_words(bench::NotCounted why) {
 std::string notice_words(const bench::Notice& notice) {
   if (notice.error) return words::message(*notice.error);
   return notice.not_counted ? not_counted_words(*notice.not_counted) : "";
-}
-
-std::string minutes_seconds(double seconds) {
-  const auto whole = static_cast<std::int64_t>(std::isfinite(seconds) && seconds > 0 ? seconds : 0);
-  return std::to_string(whole / 60) + ":" + two_digits(static_cast<int>(whole % 60));
-}
-
-std::string time_of_day(std::int64_t ms, int utc_offset_min) {
-  const std::int64_t minutes = floor_div(ms, 60000) + utc_offset_min;
-  const auto of_day = static_cast<int>(minutes - floor_div(minutes, 1440) * 1440);
-  return two_digits(of_day / 60) + ":" + two_digits(of_day % 60);
-}
-
-std::string date_and_time(std::int64_t ms, int utc_offset_min) {
-  const MonthDay d = month_day(floor_div(floor_div(ms, 60000) + utc_offset_min, 1440));
-  return say(Say::date_time,
-             {std::to_string(d.day), month_name(d.month), time_of_day(ms, utc_offset_min)});
-}
-
-std::string grams_number(double grams) {
-  return paint::written(grams, paint::decimals_of_grams(grams));
-}
-
-std::string grams_words(double grams) { return say(Say::amount_grams, {grams_number(grams)}); }
-
-std::string grams_words(const paint::Amount& grams) {
-  const auto text = paint::grams_written(grams);
-  return text ? say(Say::amount_grams, {*text}) : grams_words(grams.value);
-}
-
-std::string number_words(const paint::Amount& amount, int most) {
-  const auto text = paint::shown(amount, 1);
-  return text && text->decimals <= most ? text->value : paint::written(amount.value, most);
-}
-
-std::string reading_words(double value) {
-  return paint::written(value, paint::decimals_as_read(value));
-}
-
-std::string total_words(const session::Total& total) {
-  std::string out;
-  const auto add = [&](const std::string& part) { out += (out.empty() ? "" : " + ") + part; };
-  if (total.weighed_g > 0) add(say(Say::amount_weighed));
-  double spoons = 0;
-  for (const auto& [spoon, count] : total.spoons) spoons += count;
-  if (spoons > 0) add(amount_words(session::Unit::spoons, spoons));
-  if (total.drops > 0) add(amount_words(session::Unit::drops, total.drops));
-  return out;
 }
 
 }

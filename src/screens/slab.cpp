@@ -147,9 +147,7 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
   case PadKind::another:
     return pad(sheet, at, open(bench::Middle::amounts), {{say(Say::pad_another), slab_letters}});
   case PadKind::more:
-    return pad(sheet, at, open(bench::Middle::more),
-               {{say(Say::pad_more), slab_letters},
-                {say(Say::pad_more_what), {cap::clear, false, cap::small}, true, 3}});
+    return pad(sheet, at, open(bench::Middle::more), {{say(Say::pad_more), slab_letters}});
   case PadKind::dot:
     return pad(sheet, at, open(bench::Middle::specks),
                {{say(Say::pad_dot), slab_bold},

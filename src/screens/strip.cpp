@@ -19,7 +19,9 @@ void tab(Sheet& sheet, const bench::Pad& pad, Say name, bench::Screen screen) {
   if (sheet.view.pressed == pad.id) g = pressed(g);
   if (here || sheet.view.pressed == pad.id)
     sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, here ? t.ink : clear, outline_mm});
-  labels(sheet, pad.box, g, {{say(name), {cap::body, here, cap::body}, false, 1}});
+  const double wider = 1.8; // upright a tab is hardly wider than its word
+  const Rect words{pad.box.x - wider, pad.box.y, pad.box.w + 2 * wider, pad.box.h};
+  labels(sheet, words, g, {{say(name), {cap::body, here, cap::small}, false, 1}});
 }
 
 // How many wait there, on the tab's corner.

@@ -3,123 +3,27 @@
 #include "screens/measure.hpp"
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 
 namespace screens {
 
-double FlowScale::x(double f) const {
-  const double share = std::log(std::max(f, 1e-6) / low) / std::log(high / low);
-  return left + (right - left) * share;
-}
-
-double FlowScale::flow(double at) const {
-  return low * std::pow(high / low, (at - left) / (right - left));
-}
-
 FlowScale flow_scale(const bench::TrailView& trail, double left, double right) {
-  double low = 0.8, high = 6, middle = 2.2;
-  if (trail.band) {
-    middle = std::exp(trail.band->middle);
-    low = middle / 2.6;
-    high = middle * 2;
-  }
-  const auto include = [&](double flow) {
-    if (!std::isfinite(flow) || flow <= 0) return;
-    low = std::min(low, std::max(flow / 1.12, middle / 25));
-    high = std::max(high, std::min(flow * 1.12, middle * 6));
-  };
+  std::vector<double> shown;
   for (const auto& point : trail.points)
-    if (trail.whole || point.clock >= trail.from) include(point.flow);
-  for (const auto& point : trail.beside) include(point.flow);
+    if (trail.whole || point.clock >= trail.from) shown.push_back(point.flow);
+  for (const auto& point : trail.beside) shown.push_back(point.flow);
   for (const auto& flow : {trail.now, trail.landing, trail.next})
-    if (flow) include(*flow);
-  return {low, high, left, right};
-}
-
-namespace {
-
-std::string tick_label(double flow) {
-  const double tenths = flow * 10;
-  const bool whole = std::abs(flow - std::round(flow)) < 1e-9;
-  const bool one_digit = std::abs(tenths - std::round(tenths)) < 1e-9;
-  return words::fixed(flow, whole ? 0 : one_digit ? 1 : 2);
-}
-
-std::vector<Tick> ticks_of(const FlowScale& scale, const std::vector<double>& leads) {
-  std::vector<Tick> out;
-  const int from = static_cast<int>(std::floor(std::log10(scale.low)));
-  const int to = static_cast<int>(std::ceil(std::log10(scale.high)));
-  for (int power = from; power <= to; ++power)
-    for (const double lead : leads) {
-      const double flow = lead * std::pow(10.0, power);
-      if (flow >= scale.low * 0.999 && flow <= scale.high * 1.001)
-        out.push_back({flow, tick_label(flow)});
-    }
-  return out;
-}
-
-bool apart(const std::vector<Tick>& ticks, const FlowScale& scale, double cap_mm) {
-  double end = -1e9;
-  for (const Tick& tick : ticks) {
-    const double half = width_mm(tick.label, cap_mm, false) / 2, x = scale.x(tick.flow);
-    if (x - half < end + cap_mm * 0.7) return false;
-    end = x + half;
-  }
-  return true;
-}
-
+    if (flow) shown.push_back(*flow);
+  return paint::flow_scale(trail.band, shown, left, right);
 }
 
 std::vector<Tick> ticks(const FlowScale& scale, double cap_mm) {
-  const std::array<std::vector<double>, 5> choices{
-      {{1, 1.5, 2, 3, 4, 5, 6, 8}, {1, 1.5, 2, 3, 4, 6}, {1, 2, 3, 5}, {1, 3}, {1}}};
-  std::vector<Tick> out;
-  for (const auto& leads : choices) {
-    out = ticks_of(scale, leads);
-    if (apart(out, scale, cap_mm)) return out;
-  }
-  return out;
-}
-
-double TimeScale::y(session::Clock clock) const {
-  if (knots.size() < 2) return knots.empty() ? 0 : knots[0].second;
-  std::size_t i = 1;
-  while (i + 1 < knots.size() && clock > knots[i].first) ++i;
-  const auto& [c0, y0] = knots[i - 1];
-  const auto& [c1, y1] = knots[i];
-  return y0 + (y1 - y0) * (clock - c0) / (c1 - c0);
+  const auto width = [&](std::string_view label) { return width_mm(label, cap_mm, false); };
+  return paint::ticks(scale, width, cap_mm * 0.7);
 }
 
 TimeScale time_scale(const bench::TrailView& trail, double top, double bottom) {
-  const double from = trail.from, to = std::max(trail.to, trail.from + 120);
-  std::vector<std::pair<double, double>> gaps;
-  double away = 0;
-  if (trail.whole)
-    for (std::size_t i = 1; i < trail.points.size(); ++i) {
-      const double start = trail.points[i - 1].clock, end = trail.points[i].clock;
-      if (!trail.points[i].after_gap || end <= start || start < from || end > to) continue;
-      gaps.push_back({start, end});
-      away += end - start;
-    }
-  const auto count = static_cast<double>(gaps.size());
-  const double gap_mm = std::min(gap_in_time_mm, (bottom - top) / 3 / std::max(1.0, count));
-  const double there = std::max(to - from - away, 1.0);
-  const double mm_per_s = (bottom - top - gap_mm * count) / there;
-  TimeScale scale;
-  const auto knot = [&](double clock, double y) {
-    if (scale.knots.empty() || clock > scale.knots.back().first) scale.knots.push_back({clock, y});
-  };
-  knot(from, top);
-  double clock = from, y = top;
-  for (const auto& [start, end] : gaps) {
-    y += (start - clock) * mm_per_s;
-    knot(start, y);
-    knot(end, y += gap_mm);
-    clock = end;
-  }
-  knot(to, bottom);
-  return scale;
+  return session::time_scale(trail.points, trail.from, trail.to, trail.whole, top, bottom);
 }
 
 std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
@@ -135,10 +39,6 @@ std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, do
   }
   stops.push_back({scale.right + margin_mm, away});
   return stops;
-}
-
-std::pair<double, double> band_edges(const paint::Band& band) {
-  return {std::exp(band.middle - band.half_width), std::exp(band.middle + band.half_width)};
 }
 
 // Liang and Barsky's clipping: is any of the segment inside?

@@ -2,8 +2,10 @@
 #pragma once
 
 #include "bench/view.hpp"
+#include "paint/flow_scale.hpp"
 #include "screens/shapes.hpp"
 #include "screens/theme.hpp"
+#include "session/trail.hpp"
 
 #include <optional>
 #include <string>
@@ -12,31 +14,18 @@
 
 namespace screens {
 
-// Flow across: from low at x = left to high at x = right, 0 < low < high.
-struct FlowScale {
-  double low = 0.8, high = 6;
-  double left = 0, right = 100;
-  double x(double flow) const; // not clamped; a flow of 0 or less lies far left
-  double flow(double x) const;
-};
+using paint::band_edges;
+using paint::FlowScale;
+using paint::Tick;
+using session::gap_in_time_mm;
+using session::TimeScale;
 
-// Wide enough for the band and for every flow shown, though never more than a factor of 25 below
-// the middle or of 6 above it: what lies beyond runs off the edge.
+// Of all the flows that the trail shows.
 FlowScale flow_scale(const bench::TrailView& trail, double left, double right);
 
-struct Tick {
-  double flow = 0;
-  std::string label;
-};
-// 1 1.5 2 3 4 5 6 8 10 15 ... as many as keep their labels apart.
+// As many as keep their labels apart.
 std::vector<Tick> ticks(const FlowScale& scale, double cap_mm);
 
-// Time down. In a whole batch the stretches where nobody was there are short and equal.
-struct TimeScale {
-  std::vector<std::pair<session::Clock, double>> knots; // clock -> y, both rising
-  double y(session::Clock clock) const;                 // beyond the ends: the end's slope
-};
-inline constexpr double gap_in_time_mm = 4;
 TimeScale time_scale(const bench::TrailView& trail, double top, double bottom);
 
 // The band from slab to the colour of right, by the chance that a hand would call it right,
@@ -44,8 +33,6 @@ TimeScale time_scale(const bench::TrailView& trail, double top, double bottom);
 // Beyond the scale's ends it fades out within margin_mm, so that no edge shows where none is.
 std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
                              Colour away, Colour right);
-// The flows between which the hand's right lies.
-std::pair<double, double> band_edges(const paint::Band& band);
 
 struct Segment {
   Point a, b;

@@ -293,7 +293,7 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id, const std::op
     return std::holds_alternative<Opened>(e.event) && !e.withdrawn;
   });
   if (opened == lines.entries.end()) return std::nullopt;
-  const auto amounts = amounts_of(lines);
+  auto amounts = amounts_of(lines);
   Batch batch;
   batch.id = id;
   batch.opened_at = opened->at;
@@ -314,7 +314,11 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id, const std::op
     e.flow_before = live(batch.places).flow;
     const Card* summed = batch.newer ? nullptr : lines.cards[i];
     if (!e.withdrawn) std::visit(Apply{batch, hand, e.ref, e.at}, e.event);
-    if (!e.withdrawn && summed && amounts[i]) add(batch, e, *summed, *amounts[i]);
+    if (!e.withdrawn && summed && amounts[i]) {
+      add(batch, e, *summed, *amounts[i]);
+      e.place = in_hand(batch.places);
+      e.grams = std::move(amounts[i]);
+    }
     e.flow = live(batch.places).flow;
     if (e.flow != e.flow_before) mark_trail(batch, false);
     if (named.count(e.ref)) hand.named[e.ref] = paint_in_hand(batch);
@@ -365,44 +369,6 @@ std::vector<std::string> batch_ids(const Logs& logs) {
   std::stable_sort(ids.begin(), ids.end(),
                    [&](const auto& a, const auto& b) { return first[a] < first[b]; });
   return ids;
-}
-
-double seconds_of(const Batch& batch, Stage stage) {
-  double sum = 0;
-  for (const Pass& p : batch.passes)
-    if (p.stage == stage) sum += p.end.value_or(batch.clock) - p.start;
-  return sum;
-}
-
-const Pass* running(const Batch& batch) {
-  const bool runs = !batch.passes.empty() && !batch.passes.back().end;
-  return runs ? &batch.passes.back() : nullptr;
-}
-
-namespace {
-template <class E>
-const E* last_standing(const Batch& batch) {
-  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
-    if (const E* found = std::get_if<E>(&e->event); found && !e->withdrawn) return found;
-  return nullptr;
-}
-}
-
-std::optional<Specks> last_dot(const Batch& batch) {
-  const auto* dot = last_standing<Dot>(batch);
-  return dot ? std::optional(dot->specks) : std::nullopt;
-}
-
-std::vector<BatchPigment> pigments(const Batch& batch) {
-  std::vector<BatchPigment> out;
-  double sum = 0;
-  for (const Total& t : batch.totals) {
-    if (t.card.is_a != CardKind::pigment || t.grams.value <= 0) continue;
-    out.push_back({&t.card, t.grams.value / t.card.pigment.g_per_mL});
-    sum += out.back().volume_share;
-  }
-  for (BatchPigment& p : out) p.volume_share /= sum;
-  return out;
 }
 
 }

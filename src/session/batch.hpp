@@ -24,6 +24,8 @@ struct Entry {
   bool corrected = false;            // `event`, `at` and `clock` are as a later line says
   std::optional<double> flow_before; // live flow just before and after; absent without pigment
   std::optional<double> flow;
+  std::optional<paint::Amount> grams = {}; // what it put in, before any later weighing of the paint
+  Place place = Place::slab;               // and where
 };
 
 struct TrailPoint {

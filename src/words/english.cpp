@@ -19,6 +19,15 @@ slabside picture shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] 
 slabside list  [--studio DIR]    all batches, oldest first
 slabside show  BATCH [--studio DIR] [--json]
                                  one batch as numbers: by id, by name, or “last”
+slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
+                                 the batch sheet, to print on A4 or Letter. Without --out this
+                                 and the next two are printed; no file is written over
+slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
+                [--out FILE.html|FILE.svg]
+                                 labels for its pans, in true millimetres; without --count a sheet
+slabside table  [--batch BATCH] [--totals] [--studio DIR] [--out FILE.csv]
+                                 every addition, or with --totals what went in of each material.
+                                 Names that a spreadsheet would compute get an apostrophe in front
 slabside check DIR               look for damage in a studio's files; changes nothing. Exit status
                                  0 whole, 1 damage, 2 it cannot be read at all
 slabside mend  [--studio DIR] --out NEWDIR
@@ -42,7 +51,7 @@ A script has one thing to do in a line; # begins a line that says nothing.
   display 218x136 [right]        in mm                session c41e08d5, device a83f
   tap PAD [x10] [every 1.5]      seconds, from press to press
   type 12.5                      digits and “that's it” on the number pad
-  write name TEXT                into the field “name” or “search”
+  write name TEXT                into the field “name”, “search” or “note”
   wait 90 | wait 5m | wait 2h
   down PAD, slide, up            one touch by hand
   stop                           end without a goodbye, as if killed
@@ -390,12 +399,9 @@ std::string_view pattern(Say id) {
   case Say::pans_pour_all: return "pour into all {0}";
   case Say::pans_pour_one: return "pour into the one with room";
   case Say::pans_pour_none: return "none has room";
-  case Say::pans_grams: return "in grams…";
-  case Say::pans_grams_of: return "what pan {0} took";
-  case Say::pans_weigh: return "weigh pan {0}";
-  case Say::pans_weigh_any: return "weigh a pan";
-  case Say::pans_weigh_why: return "tells when it is dry";
-  case Say::pans_size: return "{0} mL; another size";
+  case Say::pans_grams: return "in grams";
+  case Say::pans_weigh: return "weigh";
+  case Say::pans_size: return "{0} mL";
   case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
   case Say::pans_judge: return "judge";
   case Say::pans_judge_what: return "what became of it";
@@ -457,8 +463,8 @@ std::string_view pattern(Say id) {
   case Say::book_no_verdict: return "no verdict yet";
   case Say::book_one_back: return "back to the batch";
   case Say::compare_flow: return "flow at the end";
-  case Say::compare_gum: return "g gum to 1 mL pigment";
-  case Say::compare_sweet: return "g honey, glycerin to 1 g gum";
+  case Say::compare_gum: return "g gum to 1 mL";
+  case Say::compare_sweet: return "g sweet to 1 g gum";
   case Say::compare_mulled: return "mulled, min";
   case Say::compare_passes: return "passes";
   case Say::compare_celsius: return "room, °C";
@@ -469,6 +475,7 @@ std::string_view pattern(Say id) {
   case Say::progress_gathered: return "gathered";
   case Say::progress_closed: return "closed";
   case Say::date_time: return "{0} {1}, {2}";
+  case Say::date: return "{0} {1} {2}";
   case Say::month_names: return "Jan Feb March April May June July Aug Sept Oct Nov Dec";
   case Say::font_missing: return "The typeface {0} is not there.";
   case Say::option_bad_value: return "{0} cannot be “{1}”. “slabside help” shows what it can be.";
@@ -530,7 +537,7 @@ std::string_view pattern(Say id) {
     return "A display looks like 218x136 (mm, 50 to 1000 each), then left or right.";
   case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point.";
-  case Say::script_write: return "There are two fields to write in: name and search.";
+  case Say::script_write: return "There are three fields to write in: name, search and note.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";
   case Say::play_unsaved: return "{0} entries are not saved. {1}";
@@ -632,7 +639,7 @@ std::string_view pattern(Say id) {
   case Say::want_pans: return "pans";
   case Say::want_wet: return "mL wet paint";
   case Say::want_dried: return "g dried paint";
-  case Say::want_tap: return "tap for others";
+  case Say::want_tap: return "change";
   case Say::plan_by_weight: return "by weight";
   case Say::plan_by_volume: return "by volume";
   case Say::plan_parts: return "{0} parts";
@@ -817,6 +824,43 @@ std::string_view pattern(Say id) {
     return "the entry “{0}” has another name, or is another thing, at its own place than in the "
            "list";
   case Say::entry_broken: return "the entry “{0}” is broken: {1}";
+  case Say::paper_pigment: return "{0}, {1}";
+  case Say::sheet_batch: return "batch {0}";
+  case Say::sheet_utc: return "times in UTC: the zone is not recorded";
+  case Say::sheet_room: return "room";
+  case Say::sheet_flow_put_in: return "flow put in";
+  case Say::sheet_flow_now: return "flow now";
+  case Say::sheet_flow_last: return "flow at the end";
+  case Say::sheet_dried: return "mL of water gone";
+  case Say::sheet_count_lost: return "count lost";
+  case Say::sheet_pans: return "pans and notes";
+  case Say::sheet_pan: return "pan {0}: {1}";
+  case Say::sheet_again: return "made again after batch {0}";
+  case Say::sheet_not_whole: return "not all of this batch could be read";
+  case Say::sheet_care: return "to be careful about";
+  case Say::care_pigment_not_known:
+    return "{0}: not in the catalogue. Its safety data sheet says what to heed.";
+  case Say::sheet_foot:
+    return "Flow: mL of liquid to 1 mL of pigment. Times of day are those of the slab. This sheet "
+           "tells what was recorded there; it certifies nothing.";
+  case Say::label_binder: return "{0}, {1} g to 10 g";
+  case Say::label_batch: return "{0}, batch {1}";
+  case Say::label_see_sheet: return "See the supplier’s safety data sheet.";
+  case Say::label_notes: return "notes";
+  case Say::labels_ruler: return "50 mm long if it was printed at 100 %";
+  case Say::labels_bad_size:
+    return "A label is 15 × 8 mm or larger and fits on the sheet, like 38x21: “{0}” is not.";
+  case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
+  case Say::labels_bad_count: return "Between 1 and {1} labels, please: “{0}” is not.";
+  case Say::labels_too_small:
+    return "“{0}” does not fit whole on a label of {1} × {2} mm: say --mm and a larger size.";
+  case Say::labels_one_page:
+    return "One SVG holds {0} labels of this size: ask for so many, or for an HTML file.";
+  case Say::labels_bad_ending: return "Labels are made as .html or .svg: “{0}” ends with neither.";
+  case Say::batch_missing: return "“{0}” needs --batch: a name, an id, or “last”.";
+  case Say::file_there:
+    return "“{0}” is there already, and nothing is ever written over: name a new file.";
+  case Say::paper_made: return "made: {0}";
   case Say::batch_of_newer_format: return "Written in part by a newer Slabside: shown, not summed.";
   case Say::batch_damaged: return "a file is damaged: entries may be missing";
   case Say::show_damaged: return "A file of this batch is damaged: entries may be missing.";

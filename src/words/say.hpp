@@ -341,10 +341,7 @@ enum class Say {
   pans_pour_one,
   pans_pour_none,
   pans_grams,
-  pans_grams_of,
   pans_weigh,
-  pans_weigh_any,
-  pans_weigh_why,
   pans_size,
   pans_judge,
   pans_still_wet,
@@ -418,6 +415,7 @@ enum class Say {
   progress_gathered,
   progress_closed,
   date_time,
+  date, // 0: day, 1: month, 2: year
   month_names,
   font_missing,
   // the command line, the window and the pictures
@@ -720,6 +718,37 @@ enum class Say {
   entry_broken,    // 1: why
   entry_unlike,
   help,
+  // what is handed on
+  paper_pigment, // 0: name, 1: Colour Index name
+  sheet_batch,
+  sheet_utc,
+  sheet_room,
+  sheet_flow_put_in,
+  sheet_flow_now,
+  sheet_flow_last,
+  sheet_dried,
+  sheet_count_lost,
+  sheet_pans,
+  sheet_pan,   // 0: number, 1: verdict
+  sheet_again, // 0: batch
+  sheet_not_whole,
+  sheet_care,
+  care_pigment_not_known,
+  sheet_foot,
+  label_binder, // 0: binder, 1: g
+  label_batch,  // 0: date, 1: id
+  label_see_sheet,
+  label_notes,
+  labels_ruler,
+  labels_bad_size,
+  labels_bad_sheet,
+  labels_bad_count, // 1: the most
+  labels_too_small,
+  labels_one_page,
+  labels_bad_ending,
+  batch_missing, // 0: command
+  file_there,    // 0: file
+  paper_made,    // 0: file
   saved_elsewhere,
   batch_damaged,
   batch_of_newer_format,

@@ -31,8 +31,8 @@ bool holds(const Rect& outer, const Rect& r, double air) {
 // The pad or area that a text stands in by its middle.
 Rect home_of(const bench::Layout& layout, const Rect& box) {
   if (const bench::Pad* pad = bench::pad_at(layout, box.centre())) return pad->box;
-  for (const Rect& area :
-       {layout.title, layout.clock, layout.strip, layout.main, layout.side, layout.lower})
+  for (const Rect& area : {layout.title, layout.clock, layout.strip, layout.main, layout.side,
+                           layout.lower, layout.more})
     if (area.contains(box.centre())) return area;
   return {};
 }
@@ -50,7 +50,7 @@ bool ends_with(const std::string& words, const std::string& end) {
 
 // Some sentences end in dots: the end of one of these, on a line of its own, is not cut.
 bool meant_to_end_in_dots(const std::string& words) {
-  for (const auto id : {words::Say::pad_trouble, words::Say::pad_bottle})
+  for (const auto id : {words::Say::pad_trouble, words::Say::pad_more})
     if (ends_with(words::say(id), words)) return true;
   return false;
 }

@@ -1,8 +1,10 @@
 #include "screens/views.hpp"
 
+#include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/materials.hpp"
 #include "paint/catalogue.hpp"
+#include "screens/views_pans.hpp"
 
 #include <cmath>
 
@@ -160,6 +162,87 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   }
 }
 
+// Every remedy, with numbers of two and three digits; lines to be corrected; paints to choose from.
+void add_middles(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  open_batch(b);
+  b.middle = Middle::remedy;
+  for (int i = 0; i < 14; ++i) {
+    View v = around(b);
+    SlabView slab = slab_of(b);
+    slab.remedy = Remedy{static_cast<session::TroubleKind>(i % 7), 12, 12.4, i >= 7};
+    v.screen = slab;
+    out.push_back({"slab, remedy" + on, mm, v});
+  }
+  for (int i = 0; i < 5; ++i)
+    b.folded->entries.push_back(
+        {{"c41e08d5", static_cast<std::uint64_t>(i)},
+         754.0 * i,
+         0,
+         session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
+         false,
+         false,
+         {},
+         {},
+         {}});
+  b.middle = Middle::lines;
+  View v = around(b);
+  SlabView slab = slab_of(b);
+  for (int i = 0; i < 4; ++i)
+    slab.lines.push_back({{PadKind::line, "c41e08d5 " + std::to_string(4 - i)},
+                          754,
+                          b.folded->entries[0].event,
+                          "Gum and glycerin",
+                          true});
+  v.screen = slab;
+  out.push_back({"slab, lines" + on, mm, v});
+  b.middle = Middle::line;
+  b.line = session::Ref{"c41e08d5", 2};
+  v = around(b);
+  slab.middle = Middle::line;
+  slab.lines.resize(1);
+  v.screen = slab;
+  out.push_back({"slab, line" + on, mm, v});
+}
+
+void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  b.screen = Screen::shelf;
+  const auto keep = [&](const std::string& what) {
+    out.push_back({"shelf, " + what + on, mm, view(b, {})});
+  };
+  keep("list");
+  for (const char* id : {"pb36", "gum_12_glycerin", "honey_11", "dropper", "teaspoon", "half_pan"})
+    for (const session::Card& card : b.shelf)
+      if (card.id == id) {
+        b.shelf_page.kind = shelf_kind(card.is_a);
+        b.shelf_page.card = card;
+        keep(id);
+      }
+  std::get<ShelfView>(out.back().view.screen).notice.error =
+      words::Error{words::Say::not_a_date, {"25.11.2026"}};
+  b.shelf_page = {};
+  b.shelf_page.kind = ShelfKind::glass;
+  b.shelf_page.card = blank_card(ShelfKind::glass, "g");
+  keep("new glass");
+  b.number = NumberEntry{{PadKind::fact, "cm2"}, "", {}};
+  keep("number");
+}
+
+// A plan as the bench makes it: a blend of four for pans, and its cautions open.
+void add_blends(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  for (const char* id : {"pb36", "pb28", "py35", "pr108"})
+    for (const session::Card& card : b.shelf)
+      if (card.id == id) b.plan.blend.push_back({id, 2.5});
+  b.plan.name = "Cerulean blue (chromium), cobalt blue, cadmium yellow";
+  b.plan.want = Want::pans;
+  b.plan.wanted = 24;
+  out.push_back({"plan, blend" + on, mm, view(b, {})});
+  b.plan.reading = true;
+  out.push_back({"plan, cautions" + on, mm, view(b, {})});
+}
+
 void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   b.screen = Screen::book;
@@ -236,8 +319,12 @@ std::vector<Case> all(Hand hand) {
     const std::string on = ", " + words::fixed(mm.w, 0) + " x " + words::fixed(mm.h, 0);
     add_slabs(out, mm, hand, on);
     add_plans(out, mm, hand, on);
+    add_middles(out, mm, hand, on);
+    add_shelves(out, mm, hand, on);
+    add_blends(out, mm, hand, on);
     add_books(out, mm, hand, on);
     add_tablets(out, mm, hand, on);
+    add_pans(out, mm, hand, on);
   }
   return out;
 }

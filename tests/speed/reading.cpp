@@ -184,11 +184,24 @@ struct Studio {
     return ms;
   }
 
+  // The first letter of a search over all batches, and the page that it shows.
+  double search() {
+    bench::View view;
+    const double ms = timed([&] {
+      sitting.give(bench::Text{{bench::PadKind::search, ""}, "c"});
+      view = bench::view(sitting.bench, sitting.now());
+    });
+    need(!std::get<bench::BookView>(view.screen).rows.empty(), "nothing is found");
+    sitting.bench.book.search.clear();
+    return ms;
+  }
+
   std::map<std::string, double> parts = {}; // of the last time it was opened
   double open() {
     parts["read"] = read();
     parts["load"] = load();
     parts["show"] = show();
+    parts["search"] = search();
     return parts["read"] + parts["load"] + parts["show"];
   }
 };
@@ -237,7 +250,8 @@ int main(int count, char** words) {
                {"all", [&] { return studio.open(); }},
                {"read", [&] { return studio.parts["read"]; }},
                {"load", [&] { return studio.parts["load"]; }},
-               {"show", [&] { return studio.parts["show"]; }}},
+               {"show", [&] { return studio.parts["show"]; }},
+               {"search", [&] { return studio.parts["search"]; }}},
               {speed::count_of(words[3]), 1, 1});
   std::printf("about\t%s\t%u batches, %zu lines\n", words[1], batches, writing.texts.size());
 }

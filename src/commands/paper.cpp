@@ -1,0 +1,109 @@
+#include "commands/paper.hpp"
+
+#include "commands/clock.hpp"
+#include "commands/show.hpp"
+#include "disk/files.hpp"
+#include "paper/sheet.hpp"
+#include "paper/table.hpp"
+
+#include <cerrno>
+#include <ostream>
+#include <system_error>
+
+namespace commands {
+
+namespace {
+
+using words::Say;
+using Status = words::Result<int>;
+
+// As far as a session's first line tells it; a clock set later tells it anew for what follows, but
+// not for what was before.
+paper::Offsets offsets_of(const std::vector<session::Log>& logs) {
+  paper::Offsets offsets;
+  for (const session::Log& log : logs)
+    for (const session::Line& line : log.lines)
+      if (const auto* began = std::get_if<session::Began>(&line.event))
+        if (const auto there = moment(began->local)) offsets[log.session] = there->utc_offset_min;
+  return offsets;
+}
+
+tl::unexpected<words::Error> failed(Say what, const std::string& file, int code) {
+  if (code == EEXIST) return words::failure(Say::file_there, {file});
+  return words::failure(what, {file, std::generic_category().message(code)});
+}
+
+// A file that could not be written whole is no file.
+Status write_new(const std::string& name, const std::string& bytes) {
+  const auto files = disk::posix_files();
+  const disk::Opened opened = files->open_new(name);
+  if (opened.code != 0) return failed(Say::disk_open_failed, name, opened.code);
+  const int wrote = files->write(opened.handle, bytes).code;
+  const int forced = wrote == 0 ? files->force(opened.handle).code : 0;
+  files->close(opened.handle);
+  if (wrote == 0 && forced == 0) return 0;
+  files->remove(name);
+  return wrote != 0 ? failed(Say::disk_write_failed, name, wrote)
+                    : failed(Say::disk_force_failed, name, forced);
+}
+
+Status hand_on(const std::string& bytes, const Destination& to) {
+  if (!to.file) {
+    to.out << bytes;
+    return 0;
+  }
+  auto written = write_new(*to.file, bytes);
+  if (written) to.out << printable(words::say(Say::paper_made, {*to.file})) << '\n';
+  return written;
+}
+
+bool ends_with(const std::string& name, std::string_view ending) {
+  return name.size() >= ending.size() &&
+         name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
+}
+
+}
+
+Status make_sheet(const std::vector<session::Log>& logs, const std::string& wanted,
+                  const Destination& to) {
+  const auto batch = find_batch(logs, wanted);
+  if (!batch) return tl::make_unexpected(batch.error());
+  return hand_on(paper::sheet({*batch, offsets_of(logs)}), to);
+}
+
+Status make_labels(const std::vector<session::Log>& logs, const std::string& wanted,
+                   const paper::LabelPlan& plan, const Destination& to) {
+  const bool svg = to.file && ends_with(*to.file, ".svg");
+  if (to.file && !svg && !ends_with(*to.file, ".html"))
+    return words::failure(Say::labels_bad_ending, {*to.file});
+  const auto batch = find_batch(logs, wanted);
+  if (!batch) return tl::make_unexpected(batch.error());
+  const paper::Offsets offsets = offsets_of(logs);
+  const auto bytes = svg ? paper::labels_as_svg({*batch, offsets}, plan)
+                         : paper::labels_as_html({*batch, offsets}, plan);
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  return hand_on(*bytes, to);
+}
+
+Status make_table(const std::vector<session::Log>& logs, const std::optional<std::string>& wanted,
+                  bool totals, const Destination& to) {
+  std::vector<session::Batch> batches;
+  const session::Logs all = session::all_of(logs);
+  if (wanted) {
+    auto batch = find_batch(logs, *wanted);
+    if (!batch) return tl::make_unexpected(batch.error());
+    batches.push_back(*std::move(batch));
+  } else {
+    const session::Lessons lessons = session::lessons_of(all);
+    for (const std::string& id : session::batch_ids(all))
+      if (auto batch = session::fold(all, id, std::nullopt, lessons))
+        batches.push_back(*std::move(batch));
+  }
+  if (batches.empty()) return words::failure(Say::show_no_batches);
+  const paper::Offsets offsets = offsets_of(logs);
+  return hand_on(totals ? paper::totals_table(batches, offsets)
+                        : paper::additions_table(batches, offsets),
+                 to);
+}
+
+}

@@ -1,0 +1,36 @@
+// What is handed on, written to a file that was not there or printed: sheet, labels, table.
+#pragma once
+
+#include "paper/labels.hpp"
+#include "session/reader.hpp"
+#include "words/error.hpp"
+
+#include <iosfwd>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace commands {
+
+// A new file, or where none is named `out`.
+struct Destination {
+  std::optional<std::string> file;
+  std::ostream& out;
+};
+
+// Of a batch found as find_batch() finds it. Errors: those, and file_there, disk_open_failed,
+// disk_write_failed, disk_force_failed.
+words::Result<int> make_sheet(const std::vector<session::Log>& logs, const std::string& batch,
+                              const Destination& to);
+
+// Errors besides: those of paper::labels_as_html and labels_as_svg, and labels_bad_ending for a
+// file that is neither.
+words::Result<int> make_labels(const std::vector<session::Log>& logs, const std::string& batch,
+                               const paper::LabelPlan& plan, const Destination& to);
+
+// Of all batches where none is named.
+words::Result<int> make_table(const std::vector<session::Log>& logs,
+                              const std::optional<std::string>& batch, bool totals,
+                              const Destination& to);
+
+}

@@ -1,0 +1,37 @@
+// One label: its words, and how they are set.
+#pragma once
+
+#include "paper/labels.hpp"
+#include "paper/markup.hpp"
+
+#include <optional>
+#include <vector>
+
+namespace paper {
+
+struct LabelText {
+  std::string words;
+  bool title = false; // large and bold
+  bool quiet = false;
+};
+
+std::vector<LabelText> label_texts(const Handed& handed);
+
+struct SetLine {
+  std::string words;
+  double baseline = 0, size = 0, room = 0; // mm, from the label's top; room across
+  bool title = false, quiet = false;
+};
+
+struct SetLabel {
+  std::vector<SetLine> lines;
+  double notes_y = 0; // of the line to write on
+};
+
+// As large as they all have room; absent where they have none even as small as can be read.
+std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const Size& label);
+
+// With its upper left corner there.
+Markup drawn(const SetLabel& set, const Size& label, double x, double y);
+
+}

@@ -1,0 +1,51 @@
+// Labels for pans, in true millimetres.
+#pragma once
+
+#include "paper/facts.hpp"
+#include "words/error.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace paper {
+
+struct Size {
+  double w = 0, h = 0; // mm
+  bool operator==(const Size&) const = default;
+};
+
+inline constexpr Size a4{210, 297}, letter_size{215.9, 279.4}; // ISO 216; ANSI/ASME Y14.1
+inline constexpr Size smallest_label{15, 8};
+inline constexpr int most_labels = 1000;
+
+struct LabelPlan {
+  Size label{38, 21};
+  Size sheet = a4;
+  int count = 0; // 0: as many as one sheet holds
+};
+
+// "38x21". Error: labels_bad_size, for anything that is not two numbers of at least smallest_label.
+words::Result<Size> label_size(std::string_view text);
+
+// 1 to most_labels. Error: labels_bad_count.
+words::Result<int> label_count(const std::string& text);
+
+// Labels beside one another and above one another, with room at the edges that printers do not
+// reach and for a ruler. Error: labels_bad_size where not one fits.
+struct Grid {
+  int across = 0, down = 0;
+  int on_a_page() const { return across * down; }
+};
+words::Result<Grid> grid_of(const LabelPlan& plan);
+
+// One HTML file, a drawing a page. On each label the name, the pigments, the binder and its ratio,
+// the date, the batch, where a pigment asks for care the word to look at its safety data sheet, and
+// a line to write on. Long names are broken and set smaller. Nothing on it claims that anything
+// conforms to anything. Errors: those of grid_of; labels_too_small where the words, as small as can
+// be read, have no room.
+words::Result<std::string> labels_as_html(const Handed& handed, const LabelPlan& plan);
+
+// The same as one drawing. Error besides: labels_one_page where the count needs more than one.
+words::Result<std::string> labels_as_svg(const Handed& handed, const LabelPlan& plan);
+
+}

@@ -1,0 +1,210 @@
+#include "paper/sheet.hpp"
+
+#include "paint/catalogue.hpp"
+#include "paint/in_words.hpp"
+#include "paper/palette.hpp"
+#include "paper/sheet_style.hpp"
+#include "paper/trail.hpp"
+#include "session/in_words.hpp"
+#include "words/moments.hpp"
+
+#include <cmath>
+
+namespace paper {
+
+using namespace session;
+using words::Say;
+using words::say;
+
+namespace {
+
+// A name that somebody gave keeps its own direction to itself.
+Markup given(std::string_view name) { return element("bdi", {}, name); }
+
+Markup titled(const char* style, Say title, std::vector<Markup> inside) {
+  inside.insert(inside.begin(), element("h2", {}, say(title)));
+  return element("section", {{"class", style}}, inside);
+}
+
+const char* size_of(const std::string& name) {
+  return name.size() <= 40 ? "short" : name.size() <= 200 ? "long" : "endless";
+}
+
+// The heap of powder in the pigment's own colour.
+Markup heap(const Batch& batch) {
+  const auto pigments = pigments_of(batch);
+  return element(
+      "svg",
+      {{"xmlns", "http://www.w3.org/2000/svg"},
+       {"width", "15mm"},
+       {"height", "10mm"},
+       {"viewBox", "0 0 15 10"}},
+      {element("path", {{"d", "M0.5 9.5C4 9.5 4 1 7.5 1S11 9.5 14.5 9.5Z"},
+                        {"fill", pigments.empty() ? ink::paper : hex(pigments[0].colour)},
+                        {"stroke", ink::text},
+                        {"stroke-width", "0.5"},
+                        {"stroke-linejoin", "round"}})});
+}
+
+Markup head(const Handed& handed) {
+  const Batch& batch = handed.batch;
+  std::vector<Markup> about{element("h1", {{"class", size_of(batch.name)}}, {given(batch.name)})};
+  for (const Card& pigment : pigments_of(batch))
+    about.push_back(element("p", {}, {given(pigment_words(pigment))}));
+  const int offset = offset_of(handed);
+  std::vector<Markup> when{element("p", {},
+                                   words::date(batch.opened_at, offset) + ", " +
+                                       words::time_of_day(batch.opened_at, offset)),
+                           element("p", {}, say(Say::sheet_batch, {batch.id})),
+                           element("p", {}, progress_words(batch.progress))};
+  if (!batch.again_of.empty())
+    when.push_back(element("p", {}, {given(say(Say::sheet_again, {batch.again_of}))}));
+  if (!knows_zone(handed)) when.push_back(element("p", {}, say(Say::sheet_utc)));
+  return element(
+      "header", {},
+      {heap(batch), element("div", {}, about), element("div", {{"class", "when"}}, when)});
+}
+
+Markup figure(const std::string& number, const std::string& caption) {
+  return element("div", {}, {element("b", {}, number), element("span", {}, caption)});
+}
+
+std::string ratio_words(const std::optional<paint::Amount>& ratio, int most) {
+  return ratio && std::isfinite(ratio->value) ? paint::number_words(*ratio, most) : "–";
+}
+
+Markup figures(const Batch& batch) {
+  const paint::Standing& s = batch.standing;
+  const paint::Room& room = batch.places.room;
+  std::string where = say(Say::sheet_room);
+  if (batch.room_guessed) where += ", " + say(Say::plan_guess);
+  return element(
+      "div", {{"class", "figures"}},
+      {figure(ratio_words(s.binder_ratio, 2), say(Say::ratio_caption)),
+       figure(ratio_words(s.flow_put_in, 1), say(Say::sheet_flow_put_in)),
+       figure(ratio_words(s.flow_now, 1),
+              say(batch.progress == Progress::open ? Say::sheet_flow_now : Say::sheet_flow_last)),
+       figure(batch.newer ? "–" : paint::number_words(s.water_lost_mL, 1), say(Say::sheet_dried)),
+       figure(say(Say::book_room,
+                  {paint::reading_words(room.celsius), paint::reading_words(room.humidity * 100)}),
+              where)});
+}
+
+Markup row(const std::vector<Markup>& cells) { return element("tr", {}, cells); }
+
+Markup number_cell(const std::string& number) {
+  return element("td", {{"class", "number"}}, number);
+}
+
+Markup material_row(const Total& total, bool summed) {
+  const bool pigment = is_coloured(total.card);
+  std::string how = total_words(total);
+  if (total.count_lost) how += (how.empty() ? "" : ", ") + say(Say::sheet_count_lost);
+  return row({element("td", {}, {given(pigment ? pigment_words(total.card) : total.card.name)}),
+              element("td", {{"class", "quiet"}}, how),
+              number_cell(summed ? paint::grams_words(total.grams) : "–")});
+}
+
+Markup materials(const Batch& batch) {
+  std::vector<Markup> rows;
+  for (const Total& total : went_in(batch)) rows.push_back(material_row(total, !batch.newer));
+  if (rows.empty()) rows.push_back(row({element("td", {}, say(Say::amount_none))}));
+  return titled("", Say::book_went_in, {element("table", {}, {element("tbody", {}, rows)})});
+}
+
+Markup pass_row(const Handed& handed, const Pass& pass) {
+  const Batch& batch = handed.batch;
+  const auto at = batch.opened_at + static_cast<std::int64_t>(pass.start * 1000);
+  const double lasted = pass.end.value_or(batch.clock) - pass.start;
+  return row({element("td", {}, stage_words(pass)),
+              element("td", {{"class", "quiet"}}, words::time_of_day(at, offset_of(handed))),
+              number_cell(words::minutes_seconds(lasted))});
+}
+
+Markup passes(const Handed& handed) {
+  std::vector<Markup> rows;
+  for (const Pass& pass : handed.batch.passes)
+    if (pass.stage != Stage::resting) rows.push_back(pass_row(handed, pass));
+  if (rows.empty()) rows.push_back(row({element("td", {}, say(Say::book_no_pass))}));
+  return titled("", Say::book_at_slab, {element("table", {}, {element("tbody", {}, rows)})});
+}
+
+Markup drawn(const Handed& handed) {
+  const Trail drawing = trail(handed);
+  std::vector<Markup> inside{drawing.svg};
+  std::vector<Markup> rest;
+  for (const Told& t : drawing.left)
+    rest.push_back(element(
+        "li", {},
+        {text(words::date_and_time(t.at, offset_of(handed, t.line)) + "  "), given(t.words)}));
+  if (!rest.empty()) inside.push_back(element("ul", {{"class", "rest"}}, rest));
+  return element("section", {{"class", "trail"}}, inside);
+}
+
+std::string pan_words(const Verdict& verdict) {
+  const std::string became = became_words(verdict.as);
+  return verdict.pan == 0 ? became : say(Say::sheet_pan, {std::to_string(verdict.pan), became});
+}
+
+// What is told of pans, and what somebody wrote.
+std::string afterwards(const Batch& batch, const Event& event) {
+  if (const auto* poured = std::get_if<Poured>(&event))
+    return pour_words(*poured) + ", " + card_name(batch, poured->in);
+  if (const auto* pan = std::get_if<PanWeighed>(&event))
+    return say(Say::did_weigh_pan, {std::to_string(pan->pan), paint::grams_words(pan->g)});
+  if (const auto* verdict = std::get_if<Verdict>(&event)) return pan_words(*verdict);
+  if (const auto* noted = std::get_if<Noted>(&event)) return noted->text;
+  return "";
+}
+
+Markup pans(const Handed& handed) {
+  std::vector<Markup> rows;
+  for (const Entry& e : handed.batch.entries) {
+    const std::string what = e.withdrawn ? "" : afterwards(handed.batch, e.event);
+    if (what.empty()) continue;
+    rows.push_back(row({element("td", {{"class", "quiet day"}},
+                                words::date_and_time(e.at, offset_of(handed, e.ref))),
+                        element("td", {}, {given(what)})}));
+  }
+  if (rows.empty()) return {};
+  return titled("", Say::sheet_pans, {element("table", {}, {element("tbody", {}, rows)})});
+}
+
+// Nothing that is missing is passed over in silence.
+Markup broken(const Batch& batch) {
+  std::vector<Markup> said;
+  const auto say_it = [&](const std::string& sentence) {
+    said.push_back(element("p", {}, {given(sentence)}));
+  };
+  if (batch.newer) say_it(say(Say::batch_of_newer_format));
+  if (batch.damaged) say_it(say(Say::show_damaged));
+  for (const Warning& warning : batch.warnings) say_it(warning_words(warning));
+  return said.empty() ? Markup{} : titled("broken", Say::sheet_not_whole, std::move(said));
+}
+
+Markup care(const Batch& batch) {
+  std::vector<std::string> ids;
+  std::vector<Markup> list;
+  for (const Card& pigment : pigments_of(batch)) {
+    ids.push_back(pigment.id);
+    if (!paint::in_catalogue(pigment.id))
+      list.push_back(
+          element("li", {}, {given(say(Say::care_pigment_not_known, {pigment_words(pigment)}))}));
+  }
+  for (const Say sentence : paint::cautions_for(ids))
+    list.push_back(element("li", {}, say(sentence)));
+  return titled("care", Say::sheet_care, {element("ul", {}, list)});
+}
+
+}
+
+std::string sheet(const Handed& handed) {
+  const Batch& batch = handed.batch;
+  return document(batch.name, sheet_style,
+                  {head(handed), figures(batch),
+                   element("div", {{"class", "two"}}, {materials(batch), passes(handed)}),
+                   drawn(handed), pans(handed), broken(batch), care(batch),
+                   element("footer", {}, say(Say::sheet_foot))});
+}
+
+}

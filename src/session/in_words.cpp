@@ -1,0 +1,93 @@
+#include "session/in_words.hpp"
+
+#include "paint/in_words.hpp"
+
+#include <array>
+
+namespace session {
+
+using words::Say;
+using words::say;
+
+std::string feel_words(Feel feel) {
+  constexpr std::array ids{Say::feel_wont_move, Say::feel_too_sticky, Say::feel_right,
+                           Say::feel_too_loose, Say::feel_too_runny};
+  return say(ids[static_cast<std::size_t>(feel)]);
+}
+
+std::string specks_words(Specks specks) {
+  constexpr std::array ids{Say::specks_many, Say::specks_few, Say::specks_none};
+  return say(ids[static_cast<std::size_t>(specks)]);
+}
+
+std::string trouble_words(TroubleKind trouble) {
+  constexpr std::array ids{Say::trouble_wont_wet, Say::trouble_gelling, Say::trouble_gummy,
+                           Say::trouble_gritty,   Say::trouble_foams,   Say::trouble_separates,
+                           Say::trouble_smells};
+  return say(ids[static_cast<std::size_t>(trouble)]);
+}
+
+std::string became_words(Became became) {
+  constexpr std::array ids{Say::became_good,       Say::became_full,   Say::became_sunken,
+                           Say::became_cracked,    Say::became_sticky, Say::became_rubs_off,
+                           Say::became_wont_rewet, Say::became_mould};
+  return say(ids[static_cast<std::size_t>(became)]);
+}
+
+std::string pour_words(const Poured& p) {
+  const std::vector<std::string> pans{std::to_string(p.first), std::to_string(p.last)};
+  return say(p.first == p.last ? Say::did_pour : Say::did_pour_pans, pans);
+}
+
+std::string place_words(Place place) {
+  constexpr std::array ids{Say::place_slab, Say::place_jar, Say::place_pans};
+  return say(ids[static_cast<std::size_t>(place)]);
+}
+
+std::string progress_words(Progress progress) {
+  constexpr std::array ids{Say::progress_open, Say::progress_gathered, Say::progress_closed};
+  return say(ids[static_cast<std::size_t>(progress)]);
+}
+
+std::string amount_words(Unit unit, double amount) {
+  if (unit == Unit::g) return paint::grams_words(amount);
+  if (unit == Unit::spoons) return say(Say::amount_spoons, {paint::count_words(amount)});
+  return amount == 1 ? say(Say::amount_drop) : say(Say::amount_drops, {paint::count_words(amount)});
+}
+
+std::string total_words(const Total& total) {
+  std::string out;
+  const auto add = [&](const std::string& part) { out += (out.empty() ? "" : " + ") + part; };
+  if (total.weighed_g > 0) add(say(Say::amount_weighed));
+  double spoons = 0;
+  for (const auto& [spoon, count] : total.spoons) spoons += count;
+  if (spoons > 0) add(amount_words(Unit::spoons, spoons));
+  if (total.drops > 0) add(amount_words(Unit::drops, total.drops));
+  return out;
+}
+
+std::string stage_words(const Pass& pass) {
+  if (pass.stage == Stage::wetting_out) return say(Say::stage_wetting_out_short);
+  if (pass.stage == Stage::resting) return say(Say::stage_resting);
+  return say(Say::stage_pass, {std::to_string(pass.number)});
+}
+
+std::string warning_words(const Warning& w) {
+  const std::vector<std::string> args{w.ref.session + " " + std::to_string(w.ref.n), w.detail};
+  switch (w.kind) {
+  case WarningKind::unknown_event: return say(Say::warning_unknown_event, args);
+  case WarningKind::unknown_card: return say(Say::warning_unknown_card, args);
+  case WarningKind::withdrawn_missing: return say(Say::warning_withdrawn_missing, args);
+  case WarningKind::clock_ahead: return say(Say::warning_clock_ahead, args);
+  case WarningKind::corrected_missing: return say(Say::warning_corrected_missing, args);
+  case WarningKind::corrected_kind: return say(Say::warning_corrected_kind, args);
+  case WarningKind::amount_unreadable: return say(Say::warning_amount_unreadable, args);
+  case WarningKind::bottle_heavier: return say(Say::warning_bottle_heavier, args);
+  case WarningKind::not_moved: return say(Say::warning_not_moved, args);
+  case WarningKind::not_poured: return say(Say::warning_not_poured, args);
+  case WarningKind::not_weighed: return say(Say::warning_not_weighed, args);
+  default: return say(Say::warning_unknown_recipe, args);
+  }
+}
+
+}

@@ -1,0 +1,22 @@
+// What happened, as a maker would say it. The sentences themselves stand in words/.
+#pragma once
+
+#include "session/batch.hpp"
+
+namespace session {
+
+std::string feel_words(Feel feel);
+std::string specks_words(Specks specks);
+std::string trouble_words(TroubleKind trouble);
+std::string became_words(Became became);
+std::string pour_words(const Poured& poured); // "pans 1 to 4 poured"
+std::string place_words(Place place);
+std::string progress_words(Progress progress);
+
+std::string amount_words(Unit unit, double amount); // "1 drop", "¼ tsp", "4.5 g"
+std::string total_words(const Total& total);        // "1 tsp + 52 drops", "weighed"
+std::string stage_words(const Pass& pass);          // "knife", "pass 2"
+
+std::string warning_words(const Warning& warning); // a sentence
+
+}

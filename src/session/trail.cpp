@@ -1,0 +1,74 @@
+#include "session/trail.hpp"
+
+#include <algorithm>
+
+namespace session {
+
+std::vector<paint::Reading> readings_of(const Batch& batch) {
+  std::vector<paint::Reading> out;
+  std::optional<Feel> last;
+  for (const Entry& e : batch.entries) {
+    if (e.withdrawn) continue;
+    const auto* felt = std::get_if<Felt>(&e.event);
+    if (!felt) {
+      const bool changes =
+          std::holds_alternative<Added>(e.event) || std::holds_alternative<StageBegan>(e.event);
+      if (changes) last.reset();
+      continue;
+    }
+    if (e.flow && felt->as != last) out.push_back({*e.flow, static_cast<int>(felt->as)});
+    last = felt->as;
+  }
+  return out;
+}
+
+std::optional<paint::Band> band_of(const Batch& batch) {
+  std::vector<paint::PigmentShare> shares;
+  for (const BatchPigment& p : pigments(batch)) shares.push_back({p.card->pigment, p.volume_share});
+  const auto guess = paint::class_guess(shares);
+  return guess ? std::optional(paint::after(*guess, readings_of(batch))) : std::nullopt;
+}
+
+double TimeScale::y(Clock clock) const {
+  if (knots.size() < 2) return knots.empty() ? 0 : knots[0].second;
+  std::size_t i = 1;
+  while (i + 1 < knots.size() && clock > knots[i].first) ++i;
+  const auto& [c0, y0] = knots[i - 1];
+  const auto& [c1, y1] = knots[i];
+  return y0 + (y1 - y0) * (clock - c0) / (c1 - c0);
+}
+
+TimeScale time_scale(const std::vector<TrailPoint>& points, Clock from, Clock until, bool whole,
+                     double top, double bottom) {
+  const Clock to = std::max(until, from + 120);
+  std::vector<std::pair<Clock, Clock>> gaps;
+  double away = 0;
+  if (whole)
+    for (std::size_t i = 1; i < points.size(); ++i) {
+      const Clock start = points[i - 1].clock, end = points[i].clock;
+      if (!points[i].after_gap || end <= start || start < from || end > to) continue;
+      gaps.push_back({start, end});
+      away += end - start;
+    }
+  const auto count = static_cast<double>(gaps.size());
+  const double gap_mm = std::min(gap_in_time_mm, (bottom - top) / 3 / std::max(1.0, count));
+  const double there = std::max(to - from - away, 1.0);
+  const double mm_per_s = (bottom - top - gap_mm * count) / there;
+  TimeScale scale;
+  const auto knot = [&](Clock clock, double y) {
+    if (scale.knots.empty() || clock > scale.knots.back().first) scale.knots.push_back({clock, y});
+  };
+  knot(from, top);
+  Clock clock = from;
+  double y = top;
+  for (const auto& [start, end] : gaps) {
+    y += (start - clock) * mm_per_s;
+    knot(start, y);
+    knot(end, y += gap_mm);
+    clock = end;
+  }
+  knot(to, bottom);
+  return scale;
+}
+
+}

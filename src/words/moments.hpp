@@ -1,0 +1,31 @@
+// Moments and durations, written out.
+#pragma once
+
+#include <cstdint>
+#include <string>
+
+namespace words {
+
+// A day of the proleptic Gregorian calendar.
+struct Day {
+  std::int64_t year = 1970;
+  int month = 1, day = 1;
+  bool operator==(const Day&) const = default;
+};
+
+// Of a moment in ms since 1970, so many minutes east of UTC.
+Day day_of(std::int64_t ms, int utc_offset_min);
+
+// 12:34; minutes go on past 59.
+std::string minutes_seconds(double seconds);
+
+// 14:32; 9 March, 14:32; 9 March 2026; all of a moment in ms since 1970.
+std::string time_of_day(std::int64_t ms, int utc_offset_min);
+std::string date_and_time(std::int64_t ms, int utc_offset_min);
+std::string date(std::int64_t ms, int utc_offset_min);
+
+// "2026-11-25T15:32:00+01:00" (ISO 8601, RFC 3339), to the second it lies in. Years 0 to 9999 have
+// four digits.
+std::string local_time(std::int64_t ms, int utc_offset_min);
+
+}

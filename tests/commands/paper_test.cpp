@@ -1,0 +1,127 @@
+// sheet, labels and table, as somebody types them.
+#include "commands/tool.hpp"
+
+#include <algorithm>
+
+using namespace tool;
+
+namespace {
+
+struct Played : Studio {
+  std::string out(const std::string& name) const { return (path / name).string(); }
+  Played() { REQUIRE(play(small_batch).status == 0); }
+};
+
+}
+
+TEST_CASE("a sheet is printed, or made as a new file") {
+  const Played s;
+  const Ran printed = s.read({"sheet", "--batch", "Evening blue"});
+  CHECK(printed.status == 0);
+  CHECK(printed.err == "");
+  CHECK(has(printed.out, "<!DOCTYPE html>"));
+  CHECK(has(printed.out, "Evening blue"));
+  CHECK(has(printed.out, "20 Nov 2026, 14:02")); // by the clock of the session, in no other zone
+  const Ran made = s.read({"sheet", "--batch", "last", "--out", s.out("a.html")});
+  CHECK(made.status == 0);
+  CHECK(has(made.out, "a.html"));
+  CHECK(rig::bytes_of(s.path / "a.html") == printed.out);
+}
+
+TEST_CASE("no file is ever written over, nor a link followed") {
+  const Played s;
+  rig::put(s.path / "a.html", "mine");
+  std::filesystem::create_symlink(s.path / "nowhere", s.path / "link.html");
+  for (const char* verb : {"sheet", "labels", "table"})
+    for (const char* name : {"a.html", "link.html"}) {
+      const Ran ran = s.read({verb, "--batch", "last", "--out", s.out(name)});
+      CHECK(ran.status == 1);
+      CHECK(has(ran.err, "there already"));
+      CHECK(has(ran.err, name));
+    }
+  CHECK(rig::bytes_of(s.path / "a.html") == "mine");
+  CHECK(!std::filesystem::exists(s.path / "nowhere"));
+}
+
+TEST_CASE("a place that cannot be written to is named") {
+  const Played s;
+  const Ran ran = s.read({"sheet", "--batch", "last", "--out", s.out("no/such/folder/a.html")});
+  CHECK(ran.status == 1);
+  CHECK(has(ran.err, "no/such/folder/a.html"));
+}
+
+TEST_CASE("a batch that is not there, not named or named twice gets words") {
+  const Played s;
+  REQUIRE(s.play("at 2026-11-21T14:02:00+01:00\nseed 8\ntap pigment pb29\nwrite name Evening blue\n"
+                 "tap weigh\ntype 10\ntap begin\n")
+              .status == 0);
+  for (const char* verb : {"sheet", "labels"}) {
+    CHECK(has(s.read({verb}).err, "--batch"));
+    CHECK(s.read({verb}).status == 1);
+  }
+  for (const char* verb : {"sheet", "labels", "table"}) {
+    CHECK(has(s.read({verb, "--batch", "Rose"}).err, "Rose"));
+    const Ran twice = s.read({verb, "--batch", "Evening blue"});
+    CHECK(twice.status == 1);
+    CHECK(has(twice.err, "More than one batch"));
+    CHECK(twice.out == "");
+  }
+  CHECK(has(s.read({"table"}).out, "Evening blue"));
+}
+
+TEST_CASE("an empty studio has nothing to hand on, and says so") {
+  const Studio s;
+  for (const char* verb : {"sheet", "labels", "table"}) {
+    const Ran ran = s.read({verb, "--batch", "last", "--out", (s.path / "a.html").string()});
+    CHECK(ran.status == 1);
+    CHECK(has(ran.err, "no batch in this studio"));
+    CHECK(!std::filesystem::exists(s.path / "a.html"));
+  }
+  CHECK(has(s.read({"table"}).err, "no batch in this studio"));
+}
+
+TEST_CASE("labels are made as a page or as a drawing, of the size and number asked for") {
+  const Played s;
+  const Ran page = s.read({"labels", "--batch", "last", "--count", "3", "--mm", "50x30"});
+  CHECK(page.status == 0);
+  CHECK(has(page.out, "width=\"50\" height=\"30\""));
+  CHECK(
+      s.read({"labels", "--batch", "last", "--sheet", "letter", "--out", s.out("a.svg")}).status ==
+      0);
+  CHECK(rig::bytes_of(s.path / "a.svg").rfind("<svg ", 0) == 0);
+  CHECK(has(rig::bytes_of(s.path / "a.svg"), "width=\"215.9mm\""));
+}
+
+TEST_CASE("labels that cannot be made are refused with what to say instead") {
+  const Played s;
+  const auto said = [&](const std::vector<std::string>& more) {
+    std::vector<std::string> words{"labels", "--batch", "last"};
+    words.insert(words.end(), more.begin(), more.end());
+    const Ran ran = s.read(words);
+    CHECK(ran.status == 1);
+    CHECK(ran.out == "");
+    return ran.err;
+  };
+  CHECK(has(said({"--mm", "0x0"}), "“0x0”"));
+  CHECK(has(said({"--mm", "nan"}), "“nan”"));
+  CHECK(has(said({"--mm", "400x21"}), "400x21"));
+  CHECK(has(said({"--count", "0"}), "“0”"));
+  CHECK(has(said({"--sheet", "a3"}), "“a3”"));
+  CHECK(has(said({"--out", s.out("a.pdf")}), "a.pdf"));
+  CHECK(has(said({"--count", "500", "--out", s.out("a.svg")}), "SVG"));
+  CHECK(!std::filesystem::exists(s.path / "a.svg"));
+}
+
+TEST_CASE("a table has a row for each addition, or for each material") {
+  const Played s;
+  const Ran additions = s.read({"table"});
+  CHECK(additions.status == 0);
+  CHECK(has(additions.out, ",Evening blue,2026-11-20T14:02:"));
+  CHECK(has(additions.out, "+01:00,"));
+  CHECK(has(additions.out, ",withdrawn\r\n"));
+  // Heads, the pigment, the helping and ten drops.
+  CHECK(std::count(additions.out.begin(), additions.out.end(), '\n') == 13);
+  const Ran totals = s.read({"table", "--totals", "--batch", "last"});
+  CHECK(std::count(totals.out.begin(), totals.out.end(), '\n') == 3);
+  CHECK(has(totals.out, ",binder,"));
+}

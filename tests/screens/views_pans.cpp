@@ -1,0 +1,259 @@
+// Views of Pans and of the Book's comparing and writing, as views.cpp makes the others.
+#include "screens/views_pans.hpp"
+
+#include "bench/pans.hpp"
+
+#include <array>
+
+namespace views {
+
+using namespace bench;
+
+namespace {
+
+const char* const long_name = "Cerulean blue (chromium), 3";
+
+Bench bench_on(Size mm, Hand hand, Screen screen) {
+  Now now;
+  now.fresh = [] { return 7u; };
+  Bench b = start("s", "tablet", {mm, hand}, now);
+  b.loaded = true;
+  b.screen = screen;
+  b.batches = {"older", "one", "newer"};
+  for (const std::string& id : b.batches) b.index.of[id].has_left_slab = true;
+  return b;
+}
+
+session::Card half_pan() {
+  session::Card card;
+  card.id = "half_pan";
+  card.is_a = session::CardKind::pan;
+  card.name = "half pan";
+  card.tool = {1.7, 0.1, session::CardKind::water};
+  return card;
+}
+
+session::Entry entry(std::uint64_t n, session::Event event) {
+  session::Entry e;
+  e.ref = {"s", n};
+  e.at = 1;
+  e.event = std::move(event);
+  return e;
+}
+
+// Five pans of this session's own pouring, or so many that a page has not room for all.
+session::Batch batch_of(int pans) {
+  session::Batch batch;
+  batch.id = "one";
+  batch.name = long_name;
+  batch.cards["half_pan"] = half_pan();
+  batch.places.at[session::Place::jar].sums.pigment_mL = 12.3;
+  for (int i = 1; i <= pans; ++i) {
+    const auto n = static_cast<std::uint64_t>(i);
+    batch.pans.push_back({i, half_pan(), {{{"s", n}, 0, 1, 1.7, 1}}, {}});
+    batch.entries.push_back(entry(n, session::Poured{i, i, "half_pan", {}}));
+  }
+  return batch;
+}
+
+View around(const Bench& b) {
+  View v;
+  v.layout = layout(b);
+  v.strip = {b.screen, "", 0x2266AA, 14, 32, b.night};
+  v.strip.due = 12;
+  return v;
+}
+
+PansView::Pan pan_of(const PadId& pad, int i) {
+  PansView::Pan pan{pad, i, 1.7, {}, 0, false, false, {}};
+  if (pad.kind == PadKind::new_pan) return pan;
+  for (int layer = 0; layer <= i % 3; ++layer) pan.layers_mL.push_back(0.6);
+  pan.wet_mL = i % 2 ? 0.4 : 0;
+  pan.full = i % 3 == 2;
+  pan.chosen = i == 2;
+  if (i % 4 == 0) pan.became = {session::Became::cracked};
+  if (i % 4 == 1) pan.became = {session::Became::good};
+  return pan;
+}
+
+PansView pans_of(const Bench& b, const View& v) {
+  PansView p;
+  p.batch = "one";
+  p.name = long_name;
+  p.colour = 0x2266AA;
+  p.judging = b.pans.judging;
+  p.pan = b.pans.pan;
+  int i = 0;
+  for (const Pad& pad : v.layout.pads)
+    if (pad.id.kind == PadKind::pan || pad.id.kind == PadKind::new_pan)
+      p.pans.push_back(pan_of(pad.id, ++i));
+  p.card_name = "half pan";
+  p.card_mL = 1.7;
+  p.to_pour_mL = 12.3;
+  p.all = 14;
+  p.next = {PansView::Next::in_hours, 9.3, 61.5, false};
+  p.fill = paint::Interval{0.55, 0.62, 0.7};
+  p.tack = paint::Tack::stays_sticky;
+  p.weighings = {{0, 4.6}, {5, 4.3}, {20, 3.8}};
+  p.days = 3.2;
+  p.asked_day = 10;
+  p.given = {session::Became::cracked, session::Became::wont_rewet};
+  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, 12};
+  if (b.number) p.number = NumberView{b.number->target, "12.34", "14", {}};
+  return p;
+}
+
+struct Keep {
+  std::vector<Case>& out;
+  Size mm;
+  const std::string& on;
+  void operator()(const std::string& what, const Bench& b, const PansView& p) const {
+    View v = around(b);
+    v.screen = p;
+    out.push_back({"pans, " + what + on, mm, v});
+  }
+};
+
+void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  const Keep keep{out, mm, on};
+  Bench b = bench_on(mm, hand, Screen::pans);
+  keep("none", b, {});
+  b.pans.batch = "one";
+  b.pans.folded = batch_of(4);
+  b.pans.pan = 2;
+  const PansView some = pans_of(b, around(b));
+  keep("pouring", b, some);
+  PansView said = some;
+  said.next = {PansView::Next::full, 0, 0, false};
+  said.all = 0;
+  said.undo.saved = true;
+  said.undo.unsaved = 0;
+  said.notice.error = words::Error{words::Say::pans_still_wet, {"14"}};
+  keep("a wet one tapped", b, said);
+  PansView maybe = some;
+  maybe.next.kind = PansView::Next::maybe_now;
+  maybe.first = true;
+  maybe.save_failure = "no space is left on the device";
+  keep("may be firm", b, maybe);
+  PansView unknown = some;
+  unknown.next.kind = PansView::Next::unknown;
+  keep("nothing known", b, unknown);
+  b.number = NumberEntry{{PadKind::weigh_pan, ""}, "", {}};
+  keep("number", b, pans_of(b, around(b)));
+  b.number.reset();
+  b.pans.folded = batch_of(40);
+  keep("many", b, pans_of(b, around(b)));
+  b.pans.judging = true;
+  keep("judging", b, pans_of(b, around(b)));
+  PansView unasked = pans_of(b, around(b));
+  unasked.asked_day = 0;
+  unasked.given.clear();
+  keep("judged by none", b, unasked);
+}
+
+BookView::Row row_of(const PadId& pad, bool chosen) {
+  BookView::Row row;
+  row.pad = pad;
+  row.name = long_name;
+  row.colour = 0x2266AA;
+  row.opened_at = 1773066720000;
+  row.progress = session::Progress::gathered;
+  row.ratio = paint::exact(12.34);
+  row.warned = true;
+  row.became = {session::Became::cracked, session::Became::wont_rewet};
+  row.chosen = chosen;
+  return row;
+}
+
+BookView list_of(const Bench& b, const View& v) {
+  BookView list;
+  list.search = b.book.search;
+  list.comparing = b.book.comparing;
+  list.compared = long_name;
+  for (const Pad& pad : v.layout.pads)
+    if (pad.id.kind == PadKind::batch) list.rows.push_back(row_of(pad.id, list.rows.empty()));
+  return list;
+}
+
+BookView one_of(const Bench& b) {
+  BookView one;
+  one.batch = batch_of(3);
+  one.batch->entries.push_back(entry(99, session::Noted{"Less water, and a day more."}));
+  one.trail = trail();
+  one.trail.whole = true;
+  one.trail.gathered = 900;
+  one.again_of = long_name;
+  one.made_again = {long_name, long_name};
+  one.verdicts = {{3, session::Became::cracked, 12},
+                  {3, session::Became::sunken, 0},
+                  {10, session::Became::good, 0}};
+  one.note = b.book.note;
+  return one;
+}
+
+void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand, Screen::book);
+  const auto keep = [&](const std::string& what, auto screen) {
+    View v = around(b);
+    v.screen = std::move(screen);
+    out.push_back({"book, " + what + on, mm, v});
+  };
+  b.book.search = "zinc";
+  keep("nothing found", list_of(b, around(b)));
+  b.book.search.clear();
+  b.book.batch = "one";
+  keep("judged", one_of(b));
+  b.book.note = "less water";
+  keep("note", one_of(b));
+  b.book.note.reset();
+  b.book.comparing = true;
+  keep("with which", list_of(b, around(b)));
+}
+
+void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand, Screen::book);
+  b.book.batch = "one";
+  b.book.other = "older";
+  CompareView both;
+  both.name_a = both.name_b = long_name;
+  both.colour_a = 0x2266AA;
+  both.colour_b = 0x884422;
+  both.trail = trail();
+  both.trail.beside = both.trail.ghost;
+  both.trail.ghost.clear();
+  both.trail.marks.clear();
+  both.trail.passes.clear();
+  both.trail.now.reset();
+  both.trail.next.reset();
+  for (int i = 0; i < 4; ++i) {
+    CompareView::Row pigment;
+    pigment.name = "Cerulean blue (chromium)";
+    pigment.a = paint::exact(123.4);
+    if (i != 1) pigment.b = paint::exact(12.3);
+    pigment.differs = true;
+    both.rows.push_back(pigment);
+  }
+  for (int what = CompareView::ratio; what <= CompareView::became; ++what) {
+    CompareView::Row row;
+    row.what = static_cast<CompareView::What>(what);
+    row.a = paint::Amount{12.34, 0.0004, {}};
+    row.b = paint::Amount{11.22, 0.0004, {}};
+    row.became_a = {session::Became::cracked, session::Became::wont_rewet};
+    row.became_b = {session::Became::good};
+    row.differs = what % 2 == 0;
+    both.rows.push_back(row);
+  }
+  View v = around(b);
+  v.screen = both;
+  out.push_back({"two batches" + on, mm, v});
+}
+
+}
+
+void add_pans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  add_faces(out, mm, hand, on);
+  add_books(out, mm, hand, on);
+  add_two(out, mm, hand, on);
+}
+
+}
