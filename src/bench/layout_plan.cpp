@@ -27,10 +27,12 @@ void lay_out_cautions(Rect area, Layout& layout) {
 void lay_out_blend(const Bench& bench, Rect& area, Layout& layout) {
   const auto& blend = bench.plan.blend;
   if (blend.size() < 2) return;
-  const Grid row{static_cast<int>(blend.size()) + 1, 1, take_top(area, row_mm)};
-  for (int i = 0; i < static_cast<int>(blend.size()); ++i)
-    add(layout, PadKind::parts, row.cell(i, 0), blend[i].card);
-  add(layout, PadKind::by_volume, row.cell(static_cast<int>(blend.size()), 0));
+  constexpr int columns = 3;
+  const int pads = static_cast<int>(blend.size()) + 1, rows = (pads + columns - 1) / columns;
+  const Grid grid{columns, rows, take_top(area, rows * (row_mm + gap_mm) - gap_mm)};
+  for (int i = 0; i + 1 < pads; ++i)
+    add(layout, PadKind::parts, grid.cell(i % columns, i / columns), blend[i].card);
+  add(layout, PadKind::by_volume, grid.cell((pads - 1) % columns, (pads - 1) / columns));
 }
 
 void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
@@ -48,12 +50,13 @@ void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
   if (pans) add(layout, PadKind::pan_size, thirds.cell(2, 0));
   const Grid half{2, 1, take_bottom(area, row_mm + 1.5)};
   if (!missing_for_begin(bench)) add(layout, PadKind::begin, half.cell(0, 0, 2));
-  const Grid room{2, 1, take_bottom(area, row_mm)};
-  add(layout, PadKind::celsius, room.cell(0, 0));
-  add(layout, PadKind::humidity, room.cell(1, 0));
+  const Grid room{4, 1, take_bottom(area, row_mm)};
+  const bool chosen = !bench.plan.blend.empty();
+  if (chosen) add(layout, PadKind::cautions, room.cell(0, 0, 2));
+  add(layout, PadKind::celsius, chosen ? room.cell(2, 0) : room.cell(0, 0, 2));
+  add(layout, PadKind::humidity, chosen ? room.cell(3, 0) : room.cell(2, 0, 2));
   layout.lower = area;
   if (missing_for_begin(bench)) layout.note = half.cell(0, 0, 2);
-  if (!bench.plan.blend.empty()) add(layout, PadKind::cautions, take_bottom(layout.lower, row_mm));
 }
 
 }

@@ -6,7 +6,7 @@ void lay_out_strip(const Bench& bench, Layout& layout) {
   const bool upright = bench.display.upright();
   const Size mm = bench.display.mm;
   const double h = strip_mm - 2 * gap_mm;
-  const double tab = upright ? 13.5 : 19;
+  const double tab = upright ? 14 : 19;
   layout.strip = {0, 0, mm.w, strip_mm};
   double x = margin_mm;
   for (const PadKind kind :
@@ -27,7 +27,7 @@ void lay_out_strip(const Bench& bench, Layout& layout) {
   add(layout, PadKind::sound, take_right(13));
   if (bench.screen != Screen::slab) add(layout, PadKind::tablet, take_right(13));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
-    add(layout, PadKind::wipe, take_right(upright ? 28 : 38));
+    add(layout, PadKind::wipe, take_right(upright ? 25.5 : 38));
   layout.title = {x, gap_mm, right - x, h};
 }
 

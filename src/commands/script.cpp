@@ -131,7 +131,8 @@ Result<Action> read_type(const Words& w) {
 // The text keeps its spaces: it is what stands behind the field's name.
 Result<Action> read_write(const Words& w, std::string_view line) {
   using bench::PadKind;
-  constexpr std::array fields{std::pair{"name", PadKind::name}, std::pair{"search", PadKind::search},
+  constexpr std::array fields{std::pair{"name", PadKind::name},
+                              std::pair{"search", PadKind::search},
                               std::pair{"note", PadKind::note_text}};
   for (const auto& [name, field] : fields) {
     if (w.size() < 2 || w[1] != name) continue;

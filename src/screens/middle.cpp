@@ -173,7 +173,7 @@ void remedy(Sheet& sheet, const bench::Remedy& r) {
          {{trouble_words(r.trouble), {cap::head, true, cap::head}, false, 1},
           {trouble_sign(r.trouble), slab_letters, true, 2},
           {remedy_words(r), {cap::body, false, cap::body}, false, 9},
-          {say(Say::remedy_common), {cap::clear, false, cap::small}, true, 2}},
+          {say(Say::remedy_common), slab_letters, true, 2}},
          Anchor::left);
 }
 

@@ -217,9 +217,10 @@ std::vector<Sentence> said_of_pours(const PansView& pans) {
     out.push_back({say(Say::pans_will_fill,
                        {fixed(pans.fill->low * 100, 0), fixed(pans.fill->high * 100, 0)})});
   if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
+  std::string when = ago_words(pans.days);
   if (pans.weighings.size() > 1)
-    out.push_back({say(Say::pans_weighings, {std::to_string(pans.weighings.size())}), false, true});
-  out.push_back({ago_words(pans.days), false, true});
+    when += " · " + say(Say::pans_weighings, {std::to_string(pans.weighings.size())});
+  out.push_back({when, false, true});
   return out;
 }
 
@@ -287,7 +288,7 @@ void draw_known(Sheet& sheet, const PansView& pans) {
   const Rect& lower = sheet.view.layout.lower;
   const double from = draw_said(sheet, lower, said) + 2;
   const double left = lower.bottom() - 4 - from;
-  if (!pans.judging && pans.weighings.size() > 1 && left >= 6)
+  if (!pans.judging && pans.weighings.size() > 1 && left >= 4.5)
     draw_weighings(sheet, {lower.x + 5, from, lower.w - 10, std::min(left, 14.0)}, pans.weighings);
 }
 

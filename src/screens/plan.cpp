@@ -59,7 +59,7 @@ void wanted_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   }
   if (plan.planned && plan.want != bench::Want::pigment_g)
     below = say(Say::plan_weigh_grams, {grams_number(plan.planned->pigment_g)});
-  pad(sheet, at, plain(sheet.theme), {{much, clean_bold, false, 1}, {below, small, true, 1}});
+  pad(sheet, at, plain(sheet.theme), {{much, clean_bold, false, 1}, {below, small, true, 2}});
 }
 
 void part_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
@@ -104,10 +104,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   const Lettering small{cap::small, false, cap::small};
   switch (at.id.kind) {
   case PadKind::weigh: return wanted_pad(sheet, at, plan);
-  case PadKind::want:
-    return pad(
-        sheet, at, g,
-        {{want_words(plan.want), clean_letters, false, 1}, {say(Say::want_tap), small, true, 1}});
+  case PadKind::want: return pad(sheet, at, g, {{want_words(plan.want), clean_letters, false, 2}});
   case PadKind::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 2}});
   case PadKind::parts: return part_pad(sheet, at, plan);
   case PadKind::by_volume:
@@ -200,8 +197,10 @@ void notes(Sheet& sheet, const bench::PlanView& plan) {
   double y = area.y + 0.3;
   if (plan.error) y = note(sheet, area, y, words::message(*plan.error), clean_bold, t.ink) + 1;
   if (plan.why_not) y = note(sheet, area, y, words::message(*plan.why_not), clean_bold, t.ink) + 1;
-  for (const std::string& sentence : comes_to(plan))
+  for (const std::string& sentence : comes_to(plan)) {
+    if (y + lines_high(sentence, area.w, small) > area.bottom() + 1) break;
     y = note(sheet, area, y, sentence, small, t.ink) + 0.7;
+  }
   if (!plan.planned && !plan.why_not)
     y = note(sheet, area, y, say(plan.blend.empty() ? Say::plan_care_in_short : Say::plan_how_much),
              small, t.quiet);

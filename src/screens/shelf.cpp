@@ -58,7 +58,7 @@ void fact_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf)
   for (const bench::FactView& fact : shelf.facts)
     if (fact.pad == at.id)
       pad(sheet, at, plain(sheet.theme),
-          {{value_words(fact), clean_bold, false, 1}, {fact_words(at.id.arg), small, true, 1}});
+          {{value_words(fact), clean_bold, false, 1}, {fact_words(at.id.arg), small, true, 2}});
 }
 
 std::string family_words(paint::PigmentClass family) {
@@ -99,7 +99,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const session::Card& card) {
     value = say(card.is_a == CardKind::slab ? Say::glass_slab : Say::glass_muller);
     what = say(Say::choice_is_a);
   }
-  pad(sheet, at, plain(sheet.theme), {{value, clean_letters, false, 2}, {what, small, true, 1}});
+  pad(sheet, at, plain(sheet.theme), {{value, clean_letters, false, 2}, {what, small, true, 2}});
 }
 
 // What is to be known about the open card's figures.

@@ -19,9 +19,7 @@ void tab(Sheet& sheet, const bench::Pad& pad, Say name, bench::Screen screen) {
   if (sheet.view.pressed == pad.id) g = pressed(g);
   if (here || sheet.view.pressed == pad.id)
     sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, here ? t.ink : clear, outline_mm});
-  const double wider = 1.8; // upright a tab is hardly wider than its word
-  const Rect words{pad.box.x - wider, pad.box.y, pad.box.w + 2 * wider, pad.box.h};
-  labels(sheet, words, g, {{say(name), {cap::body, here, cap::small}, false, 1}});
+  labels(sheet, pad.box, g, {{say(name), {cap::body, here, cap::small}, false, 1}});
 }
 
 // How many wait there, on the tab's corner.
@@ -31,12 +29,14 @@ void due_count(Sheet& sheet, const bench::Pad& pad) {
   if (due == 0) return;
   const bool dark_tab =
       (sheet.view.strip.screen == bench::Screen::pans) != (sheet.view.pressed == pad.id);
-  const double radius = 2.1;
-  const Point c{pad.box.right() - radius - 0.3, pad.box.y + radius + 0.3};
+  const double h = 4.2;
+  const std::string count = due > 9 ? "9+" : std::to_string(due);
+  const double w = std::max(h, width_mm(count, cap::small, true) + 2.2);
+  const Rect pill{pad.box.right() - w - 0.3, pad.box.y + 0.3, w, h};
   const Ground g = dark_tab ? plain(t) : dark(t);
-  sheet.shapes.push_back(Disc{c, radius, g.fill, clear, 0});
-  write(sheet, {c.x, c.y + cap::small / 2}, Anchor::centre, {cap::small, true, cap::small}, g.ink,
-        due > 9 ? "9+" : std::to_string(due), 2 * radius);
+  sheet.shapes.push_back(Box{pill, h / 2, g.fill, clear, 0});
+  write(sheet, {pill.centre().x, pill.centre().y + cap::small / 2}, Anchor::centre,
+        {cap::small, true, cap::small}, g.ink, count, w);
 }
 
 void night_pad(Sheet& sheet, const bench::Pad& pad) {

@@ -12,16 +12,19 @@ using words::say;
 
 namespace {
 
-// Three lines at most under the pad's own word, what is not saved yet among them.
-std::vector<Label> words_of(const bench::UndoView& undo, double width, bool narrow) {
+// What is not saved yet takes one line of three.
+std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
   const std::string what =
       undo.target ? event_words(*undo.target, undo.card_name) : say(Say::undo_nothing);
-  const std::string unsaved =
-      undo.unsaved > 0 && !narrow ? say(Say::undo_unsaved, {std::to_string(undo.unsaved)}) : "";
-  const auto lines = static_cast<int>(fitted(unsaved, width, slab_letters, 2).lines.size());
-  return {{say(Say::pad_undo), {cap::head, true, cap::body}, false, 1},
-          {what, slab_letters, true, 3 - lines},
-          {unsaved, slab_letters, true, 2}};
+  const bool waits = undo.unsaved > 0 && !narrow;
+  std::vector<Label> out{{say(Say::pad_undo), {cap::head, true, cap::body}, false, 1},
+                         {what, slab_letters, true, waits ? 2 : 3}};
+  if (waits)
+    out.push_back({say(Say::undo_unsaved, {std::to_string(undo.unsaved)}),
+                   {cap::body, false, cap::small},
+                   true,
+                   1});
+  return out;
 }
 
 }
@@ -29,12 +32,11 @@ std::vector<Label> words_of(const bench::UndoView& undo, double width, bool narr
 void draw_undo(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) {
   const Ground g = pad_box(sheet, at, plain(sheet.theme), 0.55);
   const Rect& r = at.box;
-  if (r.w < 40) return labels(sheet, r, g, words_of(undo, r.w - 2 * padding_mm, true));
+  if (r.w < 40) return labels(sheet, r, g, words_of(undo, true));
   const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17}), mark = undo.saved ? 5 : 0;
   undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
   const double x = r.x + arrow + 3.4, width = r.right() - x - mark;
-  labels(sheet, {x, r.y, width, r.h}, g, words_of(undo, width - 2 * padding_mm, false),
-         Anchor::left);
+  labels(sheet, {x, r.y, width, r.h}, g, words_of(undo, false), Anchor::left);
   if (undo.saved) tick(sheet, {r.right() - mark, r.centre().y}, 2.9, g.quiet);
 }
 

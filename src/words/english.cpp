@@ -639,7 +639,6 @@ std::string_view pattern(Say id) {
   case Say::want_pans: return "pans";
   case Say::want_wet: return "mL wet paint";
   case Say::want_dried: return "g dried paint";
-  case Say::want_tap: return "change";
   case Say::plan_by_weight: return "by weight";
   case Say::plan_by_volume: return "by volume";
   case Say::plan_parts: return "{0} parts";
@@ -705,20 +704,20 @@ std::string_view pattern(Say id) {
   case Say::shelf_choose:
     return "Tap a card to see or change it. Nothing has to be filled in before the first batch.";
   case Say::card_name: return "name";
-  case Say::card_lot: return "jar or lot number";
+  case Say::card_lot: return "jar or lot";
   case Say::card_made_on: return "made on (date)";
   case Say::card_keep_until: return "keep until";
   case Say::fact_g_per_mL: return "g to 1 mL";
   case Say::fact_oil: return "oil, g to 100 g";
-  case Say::fact_heap: return "1 mL of powder, g";
+  case Say::fact_heap: return "powder, g/mL";
   case Say::fact_made_g: return "how much, g";
   case Say::fact_gum: return "gum, g";
   case Say::fact_water: return "water, g";
   case Say::fact_honey: return "honey, g";
   case Say::fact_glycerin: return "glycerin, g";
   case Say::fact_preservative: return "preservative, g";
-  case Say::fact_drops: return "20 drops weigh, g";
-  case Say::fact_water_full: return "water it holds, g";
+  case Say::fact_drops: return "20 drops, g";
+  case Say::fact_water_full: return "water in it, g";
   case Say::fact_cm2: return "face, cm²";
   case Say::fact_unknown: return "not known";
   case Say::family_mineral: return "mineral";

@@ -574,7 +574,6 @@ enum class Say {
   want_pans,
   want_wet,
   want_dried,
-  want_tap,
   plan_by_weight,
   plan_by_volume,
   plan_parts,

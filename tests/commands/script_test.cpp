@@ -39,6 +39,8 @@ TEST_CASE("what a script can say") {
   CHECK(only<Written>("write name").text == "");
   CHECK(only<Written>("write search name").field.kind == bench::PadKind::search);
   CHECK(only<Written>("write search name").text == "name");
+  CHECK(only<Written>("write note less water").field.kind == bench::PadKind::note_text);
+  CHECK(only<Written>("write note less water").text == "less water");
   CHECK(only<Shown>("display 136x218 right").display.upright());
   CHECK(only<Shown>("display 136x218 right").display.hand == bench::Hand::right);
   CHECK(only<Seed>("seed 4294967295").value == 4294967295u);

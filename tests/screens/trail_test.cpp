@@ -201,3 +201,20 @@ TEST_CASE("figures are tabular: a number that runs stands still") {
       CHECK(width_mm(std::string(3, digit), 9.2, bold) ==
             doctest::Approx(width_mm("000", 9.2, bold)));
 }
+
+TEST_CASE("dashes are of one length however short the steps of the line are") {
+  std::vector<Point> line;
+  for (int i = 0; i <= 100; ++i) line.push_back({0.1 * i, 0}); // 10 mm
+  const auto cut = dashes(line, 2);
+  REQUIRE(cut.size() == 3); // 2 drawn, 2 left out, and again; the last one ends with the line
+  for (std::size_t i = 0; i < cut.size(); ++i) {
+    CHECK(cut[i].front().x == doctest::Approx(4.0 * static_cast<double>(i)));
+    CHECK(cut[i].back().x == doctest::Approx(4.0 * static_cast<double>(i) + 2));
+  }
+  CHECK(dashes({{0, 0}, {10, 0}}, 2).size() == 3);
+  CHECK(dashes({}, 2).empty());
+  CHECK(dashes({{1, 1}}, 2).empty());
+  const auto corner = dashes({{0, 0}, {1, 0}, {1, 5}}, 2); // a dash goes round a corner
+  REQUIRE_FALSE(corner.empty());
+  CHECK(corner[0].size() == 3);
+}

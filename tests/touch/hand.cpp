@@ -263,6 +263,8 @@ std::vector<std::string> deeds(const std::vector<session::Line>& lines) {
     }
     if (auto* withdrawn = std::get_if<session::Withdrawn>(&line.event))
       if (withdrawn->line.session == own) withdrawn->line.session = "own";
+    if (auto* corrected = std::get_if<session::Corrected>(&line.event))
+      if (corrected->line.session == own) corrected->line.session = "own";
     const auto encoded = session::encode(line, 0);
     REQUIRE(encoded);
     out.push_back(encoded->bytes);
