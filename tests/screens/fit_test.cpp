@@ -111,14 +111,16 @@ TEST_CASE("no two texts of one screen overlap") {
   });
 }
 
-// 16 minutes of arc (NUREG-0700) at 620 mm are 2.9 mm, at 500 mm 2.3 mm. That what is asked for is
-// what is drawn, capitals_test.cpp looks at.
+// 16 minutes of arc (NUREG-0700) at 620 mm are 2.9 mm, at 500 mm 2.3 mm: where the strip is, for
+// clean hands, on every screen. That what is asked for is what is drawn, capitals_test.cpp looks
+// at.
 TEST_CASE("capitals are high enough") {
   in_every_language([](const views::Case& c) {
     const bool slab = std::holds_alternative<bench::SlabView>(c.view.screen);
     for (const Text& text : texts(draw(c.view))) {
       CAPTURE(text.words);
-      CHECK(text.cap_mm >= (slab ? 2.9 : 2.3));
+      const bool at_arms_length = slab && text.at.y > c.view.layout.strip.bottom();
+      CHECK(text.cap_mm >= (at_arms_length ? 2.9 : 2.3));
       CHECK(std::find(cap::all.begin(), cap::all.end(), text.cap_mm) != cap::all.end());
       if (slab && text.words == "12.34") CHECK(text.cap_mm >= 8);
       if (slab && text.words == "12:34") CHECK(text.cap_mm >= 6.4);
