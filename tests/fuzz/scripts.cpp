@@ -37,6 +37,12 @@ public:
     tap({bench::PadKind::enter, ""}, 600);
   }
   void perform(const Written& a) { feed(bench::Text{a.field, a.text}); }
+  void perform(const Pressed& a) {
+    feed(bench::Key{a.key, true, clock_.run_ms(), ++polls_});
+    clock_.pass(90);
+    feed(bench::Key{a.key, false, clock_.run_ms(), ++polls_});
+    clock_.pass(510);
+  }
   void perform(const Waited& a) {
     clock_.pass(a.ms);
     feed(bench::Tick{});
