@@ -1,6 +1,7 @@
 #include "session/batch.hpp"
 
 #include "session/amounts.hpp"
+#include "session/feelings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -320,11 +321,13 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id, const std::op
       e.grams = std::move(amounts[i]);
     }
     e.flow = live(batch.places).flow;
+    feel(batch, e, paint_in_hand(batch));
     if (e.flow != e.flow_before) mark_trail(batch, false);
     if (named.count(e.ref)) hand.named[e.ref] = paint_in_hand(batch);
     batch.last_at = e.at;
   }
   batch.entries = std::move(lines.entries);
+  mark_feelings(batch);
   if (now) look_for_wrong_clock(batch, *now);
   if (now && batch.progress == Progress::open) {
     leave_session(batch, hand, now->session);

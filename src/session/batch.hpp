@@ -28,6 +28,20 @@ struct Entry {
   Place place = Place::slab;               // and where
 };
 
+// A feel note with the paint as it was when it was felt: what may be learnt from it.
+struct Feeling {
+  Ref line;
+  Feel as = Feel::right;
+  double flow = 0;      // live, above 0
+  double scatter = 0;   // relative standard uncertainty of the liquid put in: its own part
+  double dried_off = 0; // mL of water that had left, to 1 mL of the liquid then
+  std::map<std::string, double> tools; // relative, signed: what each put into the liquid's
+  double pigment_sd = 0;               // relative, of the pigment's mass
+  std::vector<std::pair<std::string, double>> pigments; // card, mL
+  bool repeats = false; // the same word as before it, and nothing changed between
+  bool set_aside = false;
+};
+
 struct TrailPoint {
   Clock clock = 0;
   double flow = 0;        // live
@@ -94,7 +108,8 @@ struct Batch {
   std::vector<Pass> passes;
   std::vector<Pan> pans; // in order of first pour
   std::vector<Judged> verdicts;
-  bool powder_is_dry = false; // pigment was added since a working stage last ended
+  bool powder_is_dry = false;    // pigment was added since a working stage last ended
+  std::vector<Feeling> feelings; // in order; those withdrawn, or of no flow, are not there
   std::vector<TrailPoint> trail;
   paint::Standing standing; // of the paint in hand
   Clock clock = 0;          // up to which the batch was folded

@@ -251,6 +251,12 @@ struct Withdrawn {
   bool operator==(const Withdrawn&) const = default;
 };
 
+// That feel note teaches nothing about what its pigments want; withdrawn, it teaches again.
+struct SetAside {
+  Ref line;
+  bool operator==(const SetAside&) const = default;
+};
+
 // That line should have said something else of its own kind, or happened `by_ms` after the moment
 // it bears (before it if negative), or both. Of several corrections the last one that speaks
 // counts.
@@ -308,7 +314,7 @@ struct Unknown {
 
 using Event = std::variant<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Added, Felt,
                            StageBegan, Dot, Trouble, BottleWeighed, CountLost, Moved, Lost, Weighed,
-                           AsBefore, Found, Poured, PanWeighed, Verdict, Noted, Withdrawn,
+                           AsBefore, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Withdrawn,
                            Corrected, Photo, Gone, Gathered, Closed, ClockJumped, Left, Unknown>;
 
 struct Line {

@@ -161,6 +161,7 @@ Event read_known(const std::string& kind, Fields& f) {
                       f.number("g", 0, most_gross_g)};
   if (kind == "verdict") return read_verdict(f);
   if (kind == "noted") return Noted{f.text("text")};
+  if (kind == "set_aside") return SetAside{f.ref("line")};
   if (kind == "withdrawn") return Withdrawn{f.ref("line")};
   if (kind == "corrected") return read_corrected(f);
   if (kind == "photo") return read_photo(f);
@@ -198,6 +199,7 @@ std::string_view kind_of(const Event& event) {
                  [](const PanWeighed&) { return std::string_view("pan_weighed"); },
                  [](const Verdict&) { return std::string_view("verdict"); },
                  [](const Noted&) { return std::string_view("noted"); },
+                 [](const SetAside&) { return std::string_view("set_aside"); },
                  [](const Withdrawn&) { return std::string_view("withdrawn"); },
                  [](const Corrected&) { return std::string_view("corrected"); },
                  [](const Photo&) { return std::string_view("photo"); },
@@ -301,6 +303,9 @@ void write_fields(const Event& event, Json& j) {
                           if (v.pan > 0) j["pan"] = v.pan;
                         },
                         [&](const Noted& n) { j["text"] = n.text; },
+                        [&](const SetAside& s) {
+                          j["line"] = {s.line.session, s.line.n};
+                        },
                         [&](const Withdrawn& w) {
                           j["line"] = {w.line.session, w.line.n};
                         },

@@ -6,19 +6,8 @@ namespace session {
 
 std::vector<paint::Reading> readings_of(const Batch& batch) {
   std::vector<paint::Reading> out;
-  std::optional<Feel> last;
-  for (const Entry& e : batch.entries) {
-    if (e.withdrawn) continue;
-    const auto* felt = std::get_if<Felt>(&e.event);
-    if (!felt) {
-      const bool changes =
-          std::holds_alternative<Added>(e.event) || std::holds_alternative<StageBegan>(e.event);
-      if (changes) last.reset();
-      continue;
-    }
-    if (e.flow && felt->as != last) out.push_back({*e.flow, static_cast<int>(felt->as)});
-    last = felt->as;
-  }
+  for (const Feeling& f : batch.feelings)
+    if (!f.repeats && !f.set_aside) out.push_back({f.flow, static_cast<int>(f.as)});
   return out;
 }
 

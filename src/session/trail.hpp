@@ -9,7 +9,7 @@
 namespace session {
 
 // The batch's feel notes that stand, with the flow they were felt at; the same word again with
-// nothing changed between counts once.
+// nothing changed between counts once, and one that was set aside does not.
 std::vector<paint::Reading> readings_of(const Batch& batch);
 
 // What these pigments want, the batch's own notes counted in; absent without pigment.

@@ -71,6 +71,7 @@ std::vector<Event> one_of_each() {
       Lost{Place::slab, {0.07, {}}},
       Weighed{Place::jar, 153.2, 120},
       AsBefore{{"c41e08d5", 4}},
+      SetAside{{"c41e08d5", 6}},
       Withdrawn{{"c41e08d5", 6}},
       Corrected{{"c41e08d5", 6}, Corrected::Says(Felt{Feel::right, By::knife}), -120000},
       Corrected{{"c41e08d5", 7}, Corrected::Says(Added{"gum", Unit::drops, 2, "bulb"}), {}},

@@ -53,6 +53,7 @@ TEST_CASE("the format page names every kind of event") {
         "stage",         "dot",      "trouble",   "bottle_weighed", "count_lost", "moved",
         "lost",          "weighed",  "as_before", "withdrawn",      "corrected",  "photo",
         "gone",          "gathered", "closed",    "clock_jumped",   "left",       "put_away",
-        "cautions_seen", "found",    "poured",    "pan_weighed",    "verdict",    "noted"})
+        "cautions_seen", "found",    "poured",    "pan_weighed",    "verdict",    "noted",
+        "set_aside"})
     CHECK_MESSAGE(text.find("`" + std::string(kind) + "`") != std::string::npos, kind);
 }

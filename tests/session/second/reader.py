@@ -151,6 +151,7 @@ KINDS = {
     "verdict": {"as": word("good", "full", "sunken", "cracked", "sticky", "rubs_off", "wont_rewet",
                            "mould"), "pan": whole(1, 1000, False)},
     "noted": {"text": text()},
+    "set_aside": {"line": (line_name, True)},
     "withdrawn": {"line": (line_name, True)},
     "corrected": {"line": (line_name, True), "by_ms": whole(-2**53, 2**53, False)},
     "photo": {"sha256": (sha256, True), "ending": text(), "of": word("slab", "dot", "swatch", "pan")},

@@ -1,0 +1,69 @@
+#include "session/feelings.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace session {
+
+namespace {
+
+std::vector<std::pair<std::string, double>> pigments_in(const paint::Mixture& paint) {
+  std::vector<std::pair<std::string, double>> out;
+  for (const paint::Portion& p : paint.contents) {
+    const double g = p.grams.value * p.material.parts.pigment;
+    if (g > 0) out.push_back({p.card, g / p.material.pigment.g_per_mL});
+  }
+  return out;
+}
+
+// Anything done to the paint, or another pass, makes the same word a new one.
+bool changes(const Event& event) {
+  return std::holds_alternative<Added>(event) || std::holds_alternative<CountLost>(event) ||
+         std::holds_alternative<StageBegan>(event) || std::holds_alternative<Found>(event) ||
+         std::holds_alternative<Moved>(event) || std::holds_alternative<Lost>(event);
+}
+
+std::map<Ref, Feeling*> by_line(Batch& batch) {
+  std::map<Ref, Feeling*> out;
+  for (Feeling& f : batch.feelings) out[f.line] = &f;
+  return out;
+}
+
+}
+
+void feel(Batch& batch, const Entry& entry, const paint::Mixture& paint) {
+  const auto* felt = std::get_if<Felt>(&entry.event);
+  if (!felt || entry.withdrawn || !entry.flow || !(*entry.flow > 0)) return;
+  const paint::Standing s = paint::stand(paint, batch.places.bench);
+  const double put_in = s.liquid_mL.value;
+  Feeling f;
+  f.line = entry.ref;
+  f.as = felt->as;
+  f.flow = *entry.flow;
+  f.scatter = std::sqrt(s.liquid_mL.variance) / put_in;
+  for (const auto& [tool, share] : s.liquid_mL.shares) f.tools[tool] = share / put_in;
+  f.dried_off = std::max(0.0, s.water_lost_mL.value / s.liquid_mL_now.value);
+  f.pigment_sd = paint::relative_uncertainty(s.pigment_g);
+  f.pigments = pigments_in(paint);
+  batch.feelings.push_back(std::move(f));
+}
+
+void mark_feelings(Batch& batch) {
+  const auto feelings = by_line(batch);
+  const Feeling* last = nullptr;
+  for (const Entry& e : batch.entries) {
+    if (e.withdrawn) continue;
+    if (changes(e.event)) last = nullptr;
+    if (const auto* aside = std::get_if<SetAside>(&e.event)) {
+      const auto of = feelings.find(aside->line);
+      if (of != feelings.end()) of->second->set_aside = true;
+    }
+    const auto felt = feelings.find(e.ref);
+    if (felt == feelings.end()) continue;
+    felt->second->repeats = last && last->as == felt->second->as;
+    last = felt->second;
+  }
+}
+
+}
