@@ -212,7 +212,7 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
   if (bench.screen != Screen::slab || !bench.folded) return wake;
   if (bench.glide) sooner(now.run_ms + frame_ms);
   if (const session::Pass* pass = running(*bench.folded)) {
-    const auto since = static_cast<std::int64_t>((bench.folded->clock - pass->start) * 1000);
+    const std::int64_t since = std::llround((bench.folded->clock - pass->start) * 1000);
     sooner(next_whole(bench.folded_run_ms - since, now.run_ms, 1000));
   }
   if (bench.folded->progress == session::Progress::open) sooner(now.run_ms + drying_ms);

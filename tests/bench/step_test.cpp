@@ -371,3 +371,19 @@ TEST_CASE("goodbye is said once, and nothing follows it") {
   CHECK(std::holds_alternative<session::Left>(h.lines.back().event));
   CHECK(h.count<session::Left>() == 1);
 }
+
+TEST_CASE("a running pass is drawn anew once a second, and hardly oftener") {
+  Hands h;
+  h.begin();
+  h.tap("pass");
+  h.give(Tick{});
+  int ticks = 0;
+  for (const std::int64_t until = h.run + 60'000; h.run < until; ++ticks) {
+    REQUIRE(h.wake);
+    REQUIRE(*h.wake > h.run);
+    h.pass_ms(*h.wake - h.run);
+    h.give(Tick{});
+  }
+  CHECK(ticks >= 60);
+  CHECK(ticks <= 66); // what dries and the minute have their own
+}
