@@ -43,6 +43,7 @@ void choose(Bench& bench, const std::string& batch) {
 // From the two to the one, from the choice of another back to the one, from the one to all.
 void step_back(Bench& bench) {
   BookState& book = bench.book;
+  if (book.ranges) return to_all_batches(bench);
   if (!book.other.empty()) return book.other.clear();
   if (book.comparing)
     book.comparing = false;
@@ -64,6 +65,8 @@ void to_all_batches(Bench& bench) {
   bench.book.batch.clear();
   bench.book.other.clear();
   bench.book.comparing = false;
+  if (bench.book.ranges) bench.book.page = 0;
+  bench.book.ranges = false;
   bench.book.note.reset();
 }
 
@@ -74,6 +77,10 @@ void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   case PadKind::page_on: ++bench.book.page; return;
   case PadKind::to_list: return step_back(bench);
   case PadKind::make_again: make_again(bench, bench.book.batch); return go_to(bench, Screen::plan);
+  case PadKind::ranges:
+    bench.book.ranges = true;
+    bench.book.page = 0;
+    return;
   case PadKind::compare:
     bench.book.comparing = true;
     bench.book.page = 0;

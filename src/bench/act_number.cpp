@@ -48,7 +48,9 @@ words::Result<double> set_parts(Bench& bench, const std::string& card, double pa
 words::Result<double> set_wanted(Bench& bench, double value) {
   if (!(value > 0)) return words::failure(words::Say::nothing_wanted);
   if (bench.plan.want == Want::pans && value != std::floor(value))
-    return words::failure(words::Say::pans_not_whole);
+    return words::failure(words::Say::pans_not_whole,
+                          {words::fixed(std::floor(value), 0), words::fixed(std::ceil(value), 0),
+                           words::fixed(value, 1)});
   if (const auto fits = paint::grams_weighed(value); !fits)
     return tl::make_unexpected(fits.error());
   bench.plan.wanted = value;

@@ -96,9 +96,25 @@ void poured_grams(Bench& bench, int number, double g, const Now& now, Effects& e
 
 }
 
+namespace {
+
+// Paint weighs at most 3 g/mL, wet; an empty pan as much as a tin of its size, and 50 g (own
+// estimate): more is a slip of the finger, or several pans.
+std::optional<words::Error> fault_of_weight(const session::Batch& batch, int number, double g) {
+  const session::Pan* pan = pan_numbered(batch, number);
+  const double mL = pan ? pan->card.tool.mL : 0;
+  if (!pan || g <= 50 + 6 * mL) return std::nullopt;
+  return words::Error{words::Say::pan_too_heavy, {words::fixed(mL, 1), words::fixed(g, 0)}};
+}
+
+}
+
 words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,
                                  Effects& effects) {
   if (const auto grams = paint::grams_weighed(g); !grams) return tl::make_unexpected(grams.error());
+  if (target.kind == PadKind::weigh_pan)
+    if (const auto too_heavy = fault_of_weight(*bench.pans.folded, bench.pans.pan, g))
+      return tl::make_unexpected(*too_heavy);
   if (target.kind == PadKind::weigh_pan)
     record_of_pans(bench, session::PanWeighed{bench.pans.pan, g}, now, effects);
   else

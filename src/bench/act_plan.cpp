@@ -106,6 +106,14 @@ void next_want(Bench& bench) {
 
 }
 
+std::optional<AsMade> as_made(const session::Batch& batch, const PlanState& plan) {
+  const paint::Standing& s = batch.standing;
+  if (!s.binder_ratio || !s.flow_put_in || !(s.binder_ratio->value > 0)) return std::nullopt;
+  const double mL_of_one_gram = s.pigment_mL.value / s.pigment_g.value;
+  return AsMade{plan.blend, plan.binder, s.binder_ratio->value / 10,
+                s.flow_put_in->value * mL_of_one_gram};
+}
+
 void make_again(Bench& bench, const std::string& id) {
   const auto batch = session::fold(logs_about(bench, id), id, std::nullopt, bench.lessons);
   if (!batch) return;
@@ -121,6 +129,7 @@ void make_again(Bench& bench, const std::string& id) {
       plan.binder = total.card.id;
   }
   plan.again_of = id;
+  plan.as_made = as_made(*batch, plan);
   plan.name = proposed_name(bench, batch->name);
   plan.name_typed = true;
   go_to(bench, Screen::plan);

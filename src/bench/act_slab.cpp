@@ -44,6 +44,13 @@ session::By tool_in_hand(const session::Batch& batch) {
   return mulled ? session::By::muller : session::By::knife;
 }
 
+// Dry powder feels like nothing that could be learnt from.
+void feel(Bench& bench, session::Feel as, const Now& now, Effects& effects) {
+  if (!(bench.folded->standing.liquid_mL.value > 0))
+    return say_error(bench, {words::Say::nothing_to_feel, {}}, now);
+  at_slab(bench, session::Felt{as, tool_in_hand(*bench.folded)}, now, effects);
+}
+
 void undo(Bench& bench, const Now& now, Effects& effects) {
   if (const auto target = undo_target(bench))
     at_slab(bench, session::Withdrawn{target->ref}, now, effects);
@@ -102,8 +109,7 @@ void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effect
     bench.folded.reset();
     return;
   case PadKind::felt:
-    if (const auto feel = session::feel_named(pad.arg))
-      at_slab(bench, session::Felt{*feel, tool_in_hand(*bench.folded)}, now, effects);
+    if (const auto as = session::feel_named(pad.arg)) feel(bench, *as, now, effects);
     return;
   case PadKind::specks:
     if (const auto specks = session::specks_named(pad.arg))

@@ -178,6 +178,14 @@ struct BlendPart {
 };
 inline constexpr std::size_t most_pigments = 4;
 
+// What an earlier batch came to, in its own blend and binder.
+struct AsMade {
+  std::vector<BlendPart> blend;
+  std::string binder;
+  double binder_g = 0;  // to 1 g of pigment
+  double liquid_mL = 0; // likewise, of all that went in
+};
+
 enum class Want { pigment_g, pans, wet_mL, dried_g };
 
 struct PlanState {
@@ -189,10 +197,11 @@ struct PlanState {
   std::string search;
   int page = 0;
   Want want = Want::pigment_g;
-  double wanted = 0;    // of that; 0: not said
-  std::string pan;      // card
-  std::string again_of; // batch; empty: none
-  bool reading = false; // the cautions lie open
+  double wanted = 0;             // of that; 0: not said
+  std::string pan;               // card
+  std::string again_of;          // batch; empty: none
+  std::optional<AsMade> as_made; // of that batch
+  bool reading = false;          // the cautions lie open
   bool cautions_seen = false;
   double celsius = 21;
   double humidity = 0.5;
@@ -217,6 +226,7 @@ struct BookState {
   std::string search;
   std::vector<std::string> found;  // newest first, while something is searched for
   bool comparing = false;          // the list is for choosing the other one
+  bool ranges = false;             // what each pigment wants, in place of the list
   std::string other;               // compared with `batch`
   std::optional<std::string> note; // as far as it is written
 };

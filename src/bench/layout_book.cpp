@@ -5,6 +5,7 @@
 namespace bench {
 
 int book_rows_a_page(const Display& display) { return display.upright() ? 12 : 6; }
+int ranges_a_page(const Display& display) { return display.upright() ? 14 : 8; }
 
 namespace {
 
@@ -13,8 +14,11 @@ constexpr double figures_mm = 26;
 
 // What is searched for; beside it, while another batch is chosen, what for and the way back.
 void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
-  if (!bench.book.comparing) return add(layout, PadKind::search, row);
   const Grid parts{10, 1, row};
+  if (!bench.book.comparing) {
+    add(layout, PadKind::search, parts.cell(0, 0, 6));
+    return add(layout, PadKind::ranges, parts.cell(6, 0, 4));
+  }
   layout.more = parts.cell(0, 0, 4);
   add(layout, PadKind::search, parts.cell(4, 0, 3));
   add(layout, PadKind::leave, parts.cell(7, 0, 3));
@@ -39,6 +43,17 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
     add(layout, PadKind::batch, grid.cell(0, i),
         batch_at(bench, first + static_cast<std::size_t>(i)));
   add_pages(layout, pages, bench.book.page, pages_for(count, a_page));
+}
+
+// The picture; below it the way back, and the pages.
+void lay_out_ranges(const Bench& bench, Rect area, Layout& layout) {
+  const Grid row{3, 1, take_bottom(area, row_mm)};
+  layout.main = area;
+  add(layout, PadKind::to_list, row.cell(0, 0));
+  const auto pigments = shelf_of(bench, session::CardKind::pigment).size();
+  const int pages = pages_for(pigments, ranges_a_page(bench.display));
+  if (bench.book.page > 0) add(layout, PadKind::page_back, row.cell(1, 0));
+  if (bench.book.page + 1 < pages) add(layout, PadKind::page_on, row.cell(2, 0));
 }
 
 void lay_out_told(const Bench& bench, Rect area, Layout& layout) {
@@ -84,6 +99,7 @@ void lay_out_two(const Bench& bench, const Rect& area, Layout& layout) {
 
 void lay_out_book(const Bench& bench, Layout& layout) {
   const Rect area = below_strip(bench.display);
+  if (bench.book.ranges) return lay_out_ranges(bench, area, layout);
   if (bench.book.batch.empty() || bench.book.comparing) return lay_out_list(bench, area, layout);
   if (!bench.book.other.empty()) return lay_out_two(bench, area, layout);
   lay_out_batch(bench, area, layout);

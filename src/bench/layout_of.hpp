@@ -21,6 +21,7 @@ void lay_out_number(const Grid& grid, Layout& layout);
 
 int plan_rows_a_page(const Display& display); // pads, two to a row
 int book_rows_a_page(const Display& display);
+int ranges_a_page(const Display& display);
 int pans_a_page(const Display& display, bool judging);
 
 }

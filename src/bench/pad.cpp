@@ -82,6 +82,7 @@ constexpr auto names = std::to_array<std::pair<PadKind, std::string_view>>({
     {PadKind::begin, "begin"},
     {PadKind::batch, "batch"},
     {PadKind::to_list, "to_list"},
+    {PadKind::ranges, "ranges"},
     {PadKind::take_up, "take_up"},
     {PadKind::make_again, "make_again"},
     {PadKind::compare, "compare"},

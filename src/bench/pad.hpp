@@ -90,6 +90,7 @@ enum class PadKind {
   // book
   batch, // arg: batch id
   to_list,
+  ranges,
   take_up,
   make_again,
   compare,

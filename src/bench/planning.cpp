@@ -26,7 +26,15 @@ struct OfOneGram {
   double liquid_mL = 0;
   double binder_g = 0;
   paint::Parts binder;
+  bool as_made = false;
 };
+
+// What the batch made again took, while its blend and its binder are those of the plan.
+const AsMade* as_made(const PlanState& plan) {
+  const bool same = plan.as_made && plan.as_made->blend == plan.blend &&
+                    plan.as_made->binder == plan.binder && !plan.by_volume;
+  return same ? &*plan.as_made : nullptr;
+}
 
 double g_per_part(const session::Card& card, bool by_volume) {
   return by_volume ? card.pigment.g_per_mL : 1;
@@ -57,6 +65,11 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   const auto band = paint::class_guess(one.shares);
   one.liquid_mL = band ? one.pigment_mL * std::exp(band->middle) : 0;
   one.binder_g = one.liquid_mL / paint::mL_per_g(one.binder);
+  if (const AsMade* made = as_made(bench.plan)) {
+    one.binder_g = made->binder_g;
+    one.liquid_mL = made->liquid_mL;
+    one.as_made = true;
+  }
   return one;
 }
 
@@ -88,6 +101,9 @@ Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
   if (!pans) return tl::make_unexpected(pans.error());
   return pans->wet_mL / (one.pigment_mL + one.liquid_mL);
 }
+
+// As an own batch is begun again: as common practice begins, with half to seven tenths of it.
+paint::Helping helping_of_made(double binder_g) { return {0.5 * binder_g, 0.7 * binder_g}; }
 
 // By what is usual for each class, by mass.
 paint::Helping helping_of(const Bench& bench, const std::vector<PlannedPigment>& pigments) {
@@ -124,7 +140,8 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.pigment_g = *grams;
   p.binder_g = one->binder_g * *grams;
   p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
-  p.first_helping = helping_of(bench, p.pigments);
+  p.as_made = one->as_made;
+  p.first_helping = p.as_made ? helping_of_made(p.binder_g) : helping_of(bench, p.pigments);
   p.drops = drops_between(bench, p.binder_g - (p.first_helping.low + p.first_helping.high) / 2,
                           one->binder);
   p.portions = std::max(1, static_cast<int>(std::ceil(p.wet_mL / portion_mL)));

@@ -22,11 +22,12 @@ struct Planned {
   std::vector<PlannedPigment> pigments;
   double pigment_g = 0;
   paint::Helping first_helping; // g of binder
-  double binder_g = 0;          // all of it, by the middle of what is guessed or learnt
+  double binder_g = 0;          // all of it, by what is guessed, or as the batch made again took
   int drops = 0;                // to follow the first helping, about
   double wet_mL = 0;
   int pans = 0, layers = 0; // of the chosen pan
   int portions = 1;         // over the slab
+  bool as_made = false;     // by the batch made again, not by what is guessed
 };
 
 // Errors: nothing_wanted for 0 of it; those of paint::pans_of and grams_weighed;

@@ -283,6 +283,7 @@ View view(const Bench& bench, const Now& now) {
   if (bench.screen == Screen::pans) v.screen = pans_view(bench, now);
   if (bench.screen == Screen::book && bench.book.other.empty()) v.screen = book_view(bench);
   if (bench.screen == Screen::book && !bench.book.other.empty()) v.screen = compare_view(bench);
+  if (bench.screen == Screen::book && bench.book.ranges) v.screen = ranges_view(bench);
   if (bench.screen == Screen::tablet) v.screen = tablet_view(bench);
   return v;
 }

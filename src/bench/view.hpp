@@ -306,13 +306,27 @@ struct PansView {
   std::optional<NumberView> number;
 };
 
+// What each pigment wants, the thirstiest first.
+struct RangesView {
+  struct Row {
+    std::string name, index_name;
+    std::uint32_t colour = 0;
+    paint::Band band;
+  };
+  std::vector<Row> rows;    // this page's
+  double low = 1, high = 6; // flows that hold every page's
+  int page = 0, pages = 1, a_page = 1;
+};
+
 struct View {
   Layout layout;
   StripView strip;
   std::optional<PadId> pressed; // flashes
   std::optional<PadId> ring;    // where the keys stand
   int utc_offset_min = 0;
-  std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView, PansView> screen;
+  std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView, PansView,
+               RangesView>
+      screen;
 };
 
 View view(const Bench& bench, const Now& now);

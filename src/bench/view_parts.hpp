@@ -13,6 +13,7 @@ TrailView trail_view(const session::Batch& batch);    // the whole of it
 PlanView plan_view(const Bench& bench);
 BookView book_view(const Bench& bench);
 CompareView compare_view(const Bench& bench);
+RangesView ranges_view(const Bench& bench);
 UndoView undo_view(const Bench& bench, const std::optional<UndoTarget>& target);
 ShelfView shelf_view(const Bench& bench);
 PansView pans_view(const Bench& bench, const Now& now);

@@ -95,6 +95,8 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
   for (const bench::Pad& at : sheet.view.layout.pads) {
     for (const auto& row : book.rows)
       if (row.pad == at.id) batch_row(sheet, at, row);
+    if (at.id.kind == PadKind::ranges)
+      pad(sheet, at, plain(sheet.theme), {{say(Say::book_ranges), clean_letters}});
     if (at.id.kind == PadKind::leave)
       pad(sheet, at, plain(sheet.theme), {{say(Say::pad_leave_number), clean_letters}});
     if (at.id.kind == PadKind::page_back)

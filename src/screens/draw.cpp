@@ -18,6 +18,7 @@ struct Screens {
   void operator()(const bench::BookView& book) const { draw_book(sheet, book); }
   void operator()(const bench::ShelfView& shelf) const { draw_shelf(sheet, shelf); }
   void operator()(const bench::CompareView& both) const { draw_compare(sheet, both); }
+  void operator()(const bench::RangesView& ranges) const { draw_ranges(sheet, ranges); }
   void operator()(const bench::PansView& pans) const { draw_pans(sheet, pans); }
   void operator()(const bench::TabletView& tablet) const { draw_tablet(sheet, tablet); }
 };

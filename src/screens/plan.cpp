@@ -48,10 +48,16 @@ std::string want_words(bench::Want want) {
   return say(ids[static_cast<std::size_t>(want)]);
 }
 
+// While it is not said how much.
+std::string unsaid_words(bench::Want want) {
+  return say(want == bench::Want::pigment_g ? Say::plan_not_weighed : Say::plan_how_many);
+}
+
 // How much: what was asked for, and what is to be weighed for it.
 void wanted_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   const Lettering small{cap::small, false, cap::small};
-  std::string much = say(Say::plan_not_weighed), below = say(Say::plan_weigh);
+  std::string much = unsaid_words(plan.want), below;
+  if (plan.want == bench::Want::pigment_g) below = say(Say::plan_weigh);
   if (plan.wanted > 0) {
     much = words::fixed(plan.wanted, plan.want == bench::Want::pans ? 0 : 1) + " " +
            want_words(plan.want);
@@ -177,6 +183,8 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
     out.push_back(say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)}));
   if (!plan.planned) return out;
   const bench::Planned& p = *plan.planned;
+  if (p.as_made)
+    out.push_back(say(Say::plan_as_last_time, {words::fixed(10 * p.binder_g / p.pigment_g, 1)}));
   const std::vector<std::string> binder{grams_number(p.binder_g), grams_number(p.first_helping.low),
                                         grams_number(p.first_helping.high),
                                         std::to_string(p.drops)};
@@ -187,6 +195,11 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
                            : say(Say::plan_wet_no_pans, {wet}));
   if (p.portions > 1) out.push_back(say(Say::plan_portions, {std::to_string(p.portions)}));
   return out;
+}
+
+std::string how_much_words(const bench::PlanView& plan) {
+  if (plan.blend.empty()) return say(Say::plan_care_in_short);
+  return say(Say::plan_how_much, {unsaid_words(plan.want)});
 }
 
 void notes(Sheet& sheet, const bench::PlanView& plan) {
@@ -202,8 +215,7 @@ void notes(Sheet& sheet, const bench::PlanView& plan) {
     y = note(sheet, area, y, sentence, small, t.ink) + 0.7;
   }
   if (!plan.planned && !plan.why_not)
-    y = note(sheet, area, y, say(plan.blend.empty() ? Say::plan_care_in_short : Say::plan_how_much),
-             small, t.quiet);
+    y = note(sheet, area, y, how_much_words(plan), small, t.quiet);
   const Rect& why = sheet.view.layout.note;
   if (plan.missing && why.w > 0)
     labels(sheet, why, plain(t), {{say(*plan.missing), clean_bold, false, 2}});

@@ -136,6 +136,32 @@ std::string_view pattern(Say id) {
   case Say::catalogue_number: return "Pigment catalogue, {0}: “{1}” must rise within {2} to {3}.";
   case Say::catalogue_unknown_word: return "Pigment catalogue, {0}: “{1}” does not know “{2}”.";
   case Say::catalogue_twice: return "Pigment catalogue, {0}: “{1}” was there before.";
+  case Say::ordinal_rows:
+    return "Row {0} does not fit: its word or group is out of range, or it has not as many numbers "
+           "as "
+           "the first.";
+  case Say::ordinal_word_missing: return "Word {0} is never said: take it out of the list.";
+  case Say::ordinal_parameters:
+    return "Thresholds must rise, slopes be numbers, and spreads be above zero.";
+  case Say::learn_out_of_range:
+    return "The range cannot be learnt: {0}, “{1}” must lie within {2} to {3}.";
+  case Say::learn_not_there:
+    return "The range cannot be learnt: {0}, “{1}” points to something that is not in the list.";
+  case Say::learn_no_pigment: return "The range cannot be learnt: {0} has no pigment in it.";
+  case Say::learn_not_json:
+    return "What the range is learnt from cannot be read: it was cut off or damaged.";
+  case Say::learn_field:
+    return "What the range is learnt from cannot be read: “{0}” is missing or of the wrong kind.";
+  case Say::learn_separated:
+    return "These notes leave a limit of the range open: it rests on the first guess until more "
+           "batches "
+           "are felt.";
+  case Say::learn_no_convergence:
+    return "The range could not be learnt from these notes; the one before stays in use.";
+  case Say::learn_no_peak:
+    return "These notes contradict each other, so nothing was learnt from them; the range before "
+           "stays "
+           "in use.";
   case Say::caution_dust: return "Dry powder: dust mask on (FFP2, N95 or better) until it is wet.";
   case Say::caution_cobalt: return "Cobalt: gloves on, breathe no dust.";
   case Say::caution_cadmium: return "Cadmium: gloves, no dust, never sand or spray.";
@@ -363,6 +389,12 @@ std::string_view pattern(Say id) {
   case Say::plan_search: return "search a pigment";
   case Say::plan_name: return "name of the batch";
   case Say::plan_weigh: return "or later, at the slab";
+  case Say::plan_how_many: return "how many?";
+  case Say::plan_as_last_time: return "As last time: {0} g binder to 10 g.";
+  case Say::nothing_to_feel:
+    return "There is no liquid in it yet: add binder, then say how it feels.";
+  case Say::pan_too_heavy:
+    return "A pan of {0} mL with its paint weighs no {1} g: weigh one pan alone.";
   case Say::plan_not_weighed: return "weigh the pigment";
   case Say::plan_begin: return "begin";
   case Say::plan_guess: return "a guess";
@@ -380,6 +412,10 @@ std::string_view pattern(Say id) {
     return "{0} places in the files could not be read: “slabside check” names them";
   case Say::book_damage: return "1 place in the files could not be read: “slabside check” names it";
   case Say::book_to_list: return "all batches";
+  case Say::book_ranges: return "what each pigment wants";
+  case Say::ranges_guess: return "a guess";
+  case Say::ranges_one_batch: return "1 batch";
+  case Say::ranges_batches: return "{0} batches";
   case Say::book_take_up: return "take up again";
   case Say::book_went_in: return "what went in";
   case Say::book_dried_off: return "{0} mL of water dried off";
@@ -591,7 +627,7 @@ std::string_view pattern(Say id) {
     return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";
   case Say::warning_amount_unreadable: return "Line {0} is not in the sums. {1}";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
-  case Say::pans_not_whole: return "Pans are whole: enter 6, not 6.5.";
+  case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
   case Say::parts_out_of_range: return "Parts of a blend: above 0, to 1000.";
   case Say::blend_full: return "A blend has at most {0} pigments: take one out first.";
   case Say::fact_out_of_range: return "That can be {0} to {1}.";
@@ -643,7 +679,7 @@ std::string_view pattern(Say id) {
   case Say::plan_by_volume: return "by volume";
   case Say::plan_parts: return "{0} parts";
   case Say::plan_part: return "1 part";
-  case Say::plan_weigh_grams: return "weigh {0} g";
+  case Say::plan_weigh_grams: return "weigh out {0} g";
   case Say::plan_binder:
     return "Binder about {0} g in all: {1} to {2} g first, then some {3} drops.";
   case Say::plan_binder_no_drops: return "Binder about {0} g in all: {1} to {2} g first.";
@@ -655,7 +691,7 @@ std::string_view pattern(Say id) {
   case Say::plan_pan_one: return "1 {0}";
   case Say::plan_cautions_read: return "cautions read";
   case Say::plan_cautions_to_read: return "read the cautions";
-  case Say::plan_how_much: return "How much: tap the number.";
+  case Say::plan_how_much: return "How much? Tap “{0}”.";
   case Say::plan_heading_guess: return "A guess until batches teach it.";
   case Say::remedy_wont_wet:
     return "Sprinkle water on a pinch: if it beads, work in {0} drops of ox gall or alcohol with "

@@ -75,6 +75,18 @@ enum class Say {
   catalogue_number,
   catalogue_unknown_word,
   catalogue_twice,
+  // what is learnt from notes
+  ordinal_rows,         // 0: number of the row
+  ordinal_word_missing, // 0: number of the word
+  ordinal_parameters,
+  learn_out_of_range, // 0: where, 1: field, 2: least, 3: most
+  learn_not_there,    // 0: where, 1: field
+  learn_no_pigment,   // 0: where
+  learn_not_json,
+  learn_field, // 0: field
+  learn_separated,
+  learn_no_convergence,
+  learn_no_peak,
   // what to be careful about with one pigment: at most 70 characters, read at arm's length
   caution_dust,
   caution_cobalt,
@@ -305,6 +317,10 @@ enum class Say {
   plan_search,
   plan_name,
   plan_weigh,
+  plan_how_many,
+  plan_as_last_time,
+  nothing_to_feel,
+  pan_too_heavy,
   plan_not_weighed,
   plan_begin,
   plan_guess,
@@ -320,6 +336,10 @@ enum class Say {
   book_damages,
   book_damage,
   book_to_list,
+  book_ranges,
+  ranges_guess,
+  ranges_one_batch,
+  ranges_batches,
   book_take_up,
   book_went_in,
   book_dried_off,

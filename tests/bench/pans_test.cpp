@@ -285,3 +285,14 @@ TEST_CASE("the batch of the Book goes before the one on the slab; arrows go on f
   h.tap("pans");
   CHECK(shown(h).batch == first);
 }
+
+TEST_CASE("a pan that cannot weigh so much is not believed, and nothing is kept of it") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.tap("weigh_pan");
+  h.type("999");
+  REQUIRE(shown(h).number);
+  CHECK(shown(h).number->error == words::Error{words::Say::pan_too_heavy, {"1.7", "999"}});
+  CHECK(h.count<session::PanWeighed>() == 0);
+}

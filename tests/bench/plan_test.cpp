@@ -157,3 +157,43 @@ TEST_CASE("again: the same pigments and binder, scaled, and whose child it is") 
   h.tap("begin");
   CHECK(h.b.folded->again_of == first);
 }
+
+TEST_CASE(
+    "made again, a plan takes the binder that the batch took, scaled, until its pigments change") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("weigh");
+  h.type("12");
+  h.tap("begin");
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add " + h.b.plan.binder);
+  h.type("4.2");
+  for (int i = 0; i < 3; ++i) h.tap("pass");
+  h.tap("felt right");
+  const std::string made = h.b.batch;
+  h.tap("gather");
+  h.tap("close");
+  h.tap("make_again");
+  const auto plan = [&] { return std::get<PlanView>(view(h.b, h.now()).screen).planned; };
+  REQUIRE(plan());
+  CHECK(plan()->as_made);
+  CHECK(plan()->binder_g == doctest::Approx(4.2));
+  CHECK(plan()->first_helping.high < plan()->binder_g);
+  h.tap("weigh");
+  h.type("24");
+  CHECK(plan()->binder_g == doctest::Approx(8.4));
+  h.tap("pigment pw4");
+  CHECK_FALSE(plan()->as_made);
+}
+
+TEST_CASE("whole pans are asked for by the two that are near") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("want");
+  h.tap("weigh");
+  h.type("2.5");
+  const auto v = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(v.number);
+  CHECK(v.number->error == words::Error{words::Say::pans_not_whole, {"2", "3", "2.5"}});
+}

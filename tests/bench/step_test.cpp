@@ -387,3 +387,14 @@ TEST_CASE("a running pass is drawn anew once a second, and hardly oftener") {
   CHECK(ticks >= 60);
   CHECK(ticks <= 66); // what dries and the minute have their own
 }
+
+TEST_CASE("dry powder feels like nothing: the word is not kept, and it is said why") {
+  Hands h;
+  h.begin();
+  h.tap("felt right");
+  CHECK(h.count<session::Felt>() == 0);
+  CHECK(h.slab().notice.error == words::Error{words::Say::nothing_to_feel, {}});
+  h.tap("add " + h.b.plan.binder);
+  h.tap("felt wont_move");
+  CHECK(h.count<session::Felt>() == 1);
+}

@@ -198,6 +198,11 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     v.screen = std::move(screen);
     out.push_back({"book, " + what + on, mm, v});
   };
+  b.book.ranges = true;
+  RangesView wants = std::get<RangesView>(view(b, {}).screen);
+  for (std::size_t i = 0; i < wants.rows.size(); i += 2) wants.rows[i].band.batches = i ? 14 : 1;
+  keep("what each wants", wants);
+  b.book.ranges = false;
   b.book.search = "zinc";
   keep("nothing found", list_of(b, around(b)));
   b.book.search.clear();

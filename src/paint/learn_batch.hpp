@@ -1,0 +1,69 @@
+// One batch's chance, integrated over what the batch has for itself: a sum over evenly spaced
+// nodes. Private to learn*.cpp.
+#pragma once
+
+#include <Eigen/Dense>
+
+#include <array>
+#include <vector>
+
+namespace paint::learning {
+
+// The words' limits at one theta.
+struct Limits {
+  std::array<double, 4> c{};
+  double slope = 0;
+  double slips = 0;
+};
+
+struct NoteShare {
+  int direction = 0;
+  double share = 0;
+};
+
+struct SeenNote {
+  int felt = 0;
+  double t = 0; // where it lies but for what the batch has for itself
+  double slope = 0;
+};
+
+// How many nodes a batch of this sd needs: spaced by 0.7 slopes or less, 31 at least. In steps of
+// 16, so that a small change of theta seldom changes the sum's own error.
+int nodes_for(double sd, double slope);
+inline constexpr int most_nodes = 20000;
+
+// Value, first and second derivatives by the directions that the batch's notes move along (demand
+// of each segment, error of each tool).
+class BatchSum {
+public:
+  double value = 0;
+  Eigen::VectorXd slope;
+  Eigen::MatrixXd curvature;
+
+  void begin(const Limits& limits, double sd, int nodes, int directions);
+  void add(const SeenNote& note, const std::vector<NoteShare>& moves); // how t moves
+  void end();
+
+private:
+  void place_nodes(int nodes);
+  void spread(double slope);
+  bool add_fast(const SeenNote& note);
+  void add_slow(const SeenNote& note);
+  void take(const std::vector<NoteShare>& moves);
+  void flush();
+  double* row(std::vector<double>& rows, int i) { return rows.data() + i * count; }
+
+  Limits at;
+  double sd = 0;
+  int count = 0, directions_count = 0;
+  std::vector<double> q, weight; // nodes in sds of the batch; spacing times normal density
+  double spread_sd = -1, spread_slope = -1;
+  std::vector<double> rising, falling;    // exp(+- sd q / slope)
+  std::vector<double> p, d1, d2;          // of one note at each node
+  std::vector<double> product, logarithm; // of all notes' chances
+  double at_least = 0;                    // ln of what the product may have come down to
+  bool flushed = false;
+  std::vector<double> first, second; // sums of d1 and d2 along directions
+};
+
+}

@@ -1,0 +1,75 @@
+// Notes and z together at one theta, and the z that is likeliest there. Private to learn*.cpp.
+#pragma once
+
+#include "paint/learn_plan.hpp"
+
+#include <Eigen/SparseCholesky>
+
+namespace paint::learning {
+
+struct Joint {
+  double value = 0;
+  Eigen::VectorXd gradient;
+  Sparse precision; // minus the second derivatives, the lower half
+};
+
+// bent: the true curvature. bounded: without what may turn it upwards, for steps from far away.
+enum class Curvature { bent, bounded };
+
+class Model {
+public:
+  Model(const LearnProblem& problem, const LearnPriors& priors);
+
+  const Plan plan;
+  const LearnPriors priors;
+
+  // `nodes_at`: the theta that says how many nodes each batch has, so that neighbours have as many.
+  // The value is minus infinity where that is too many.
+  Joint joint(const Theta& theta, const Theta& nodes_at, const Eigen::VectorXd& z,
+              Curvature curvature = Curvature::bent);
+  // How half the ln determinant of the precision moves with z, `covariance` being its inverse.
+  Eigen::VectorXd determinant_slope(const Theta& theta, const Theta& nodes_at,
+                                    const Eigen::VectorXd& z, const Eigen::MatrixXd& covariance);
+  Eigen::VectorXd start() const; // z as the priors have it
+  double ln_prior(const Theta& theta) const;
+
+private:
+  bool sum_up(const PlanBatch& batch, const Hand& hand, const Hand& nodes_at,
+              const Eigen::VectorXd& z); // false: too many nodes
+  void turn(const PlanBatch& batch, Curvature curvature);
+  void add_batch(Joint& joint, const PlanBatch& batch, Curvature curvature);
+  void add_priors(Joint& joint, const Hand& hand, const Eigen::VectorXd& z) const;
+  BatchSum sum;
+  // Of the batch that was summed up last.
+  std::vector<std::vector<double>> shares; // of each segment's demand, by its pigments
+  std::vector<double> demands;
+  Eigen::VectorXd local_slope;
+  Eigen::MatrixXd local_bend;
+};
+
+// The factors of a precision; usable where every pivot is above 0.
+class Factor {
+public:
+  explicit Factor(const Model& model) { ldlt.analyzePattern(model.plan.pattern); }
+  bool take(const Sparse& precision);
+  double half_ln_determinant() const { return 0.5 * ldlt.vectorD().array().log().sum(); }
+  Eigen::MatrixXd inverse() const {
+    return ldlt.solve(Eigen::MatrixXd::Identity(ldlt.rows(), ldlt.rows()));
+  }
+  Eigen::VectorXd solve(const Eigen::VectorXd& of) const { return ldlt.solve(of); }
+
+private:
+  Eigen::SimplicialLDLT<Sparse, Eigen::Lower> ldlt;
+};
+
+struct Mode {
+  Eigen::VectorXd z;
+  Joint joint;
+  LearnEnd end = LearnEnd::no_convergence;
+};
+
+// Damped Newton from z; `factor` is left with the precision at the mode.
+Mode mode_from(Model& model, Factor& factor, const Theta& theta, const Theta& nodes_at,
+               const Eigen::VectorXd& z);
+
+}
