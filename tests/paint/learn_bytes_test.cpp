@@ -65,7 +65,8 @@ TEST_CASE("bytes that are cut, spoilt or of another kind give an error in words"
       {"\"sd\":", "\"sd\":null,\"x\":"},
       {"\"alpha\":[", "\"alpha\":[1,"},
       {"\"pigments\":[[", "\"pigments\":[7,["}};
-  for (const auto& [from, to] : spoils) {
+  for (const auto& each : spoils) {
+    const auto from = each.first, to = each.second;
     std::string bytes = good;
     REQUIRE(bytes.find(from) != std::string::npos);
     bytes.replace(bytes.find(from), from.size(), to);
