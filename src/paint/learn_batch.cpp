@@ -26,8 +26,9 @@ struct FastNote {
   double per_slope = 0;
 };
 
-void at_nodes(const FastNote& n, int count, const double* __restrict each, double* __restrict p,
-              double* __restrict d1, double* __restrict d2) {
+// `product` takes on the chance; d1 and d2 are its slope and curvature, in ln, by t.
+void at_nodes(const FastNote& n, int count, const double* __restrict each,
+              double* __restrict product, double* __restrict d1, double* __restrict d2) {
   for (int k = 0; k < count; ++k) {
     const double above = n.e * each[k], below = n.ratio * above;
     const double a1 = 1 + above, b1 = 1 + below;
@@ -38,7 +39,7 @@ void at_nodes(const FastNote& n, int count, const double* __restrict each, doubl
     const double a = b1 * inverse, b = a1 * inverse; // F(-above), F(-below)
     const double g1 = (below * above - 1) * inverse * n.per_slope;
     const double g2 = -(above * a * a + below * b * b) * n.per_slope * n.per_slope;
-    p[k] = all * inverse;
+    product[k] *= all * inverse;
     d1[k] = share * g1;
     d2[k] = share * (g1 * g1 + g2) - d1[k] * d1[k];
   }
@@ -46,6 +47,15 @@ void at_nodes(const FastNote& n, int count, const double* __restrict each, doubl
 
 void add_to(int count, double factor, const double* __restrict from, double* __restrict to) {
   for (int k = 0; k < count; ++k) to[k] += factor * from[k];
+}
+
+void take_alone(int count, double share, const double* __restrict d1, const double* __restrict d2,
+                double* __restrict first, double* __restrict second) {
+  const double squared = share * share;
+  for (int k = 0; k < count; ++k) {
+    first[k] += share * d1[k];
+    second[k] += squared * d2[k];
+  }
 }
 
 double inner(int count, const double* __restrict a, const double* __restrict b) {
@@ -76,7 +86,7 @@ void BatchSum::place_nodes(int nodes) {
   count = nodes;
   spread_sd = -1;
   const auto n = static_cast<std::size_t>(nodes);
-  for (auto* row_of : {&q, &weight, &rising, &falling, &p, &d1, &d2, &product, &logarithm})
+  for (auto* row_of : {&q, &weight, &rising, &falling, &d1, &d2, &product, &logarithm})
     row_of->resize(n);
   const double h = 2 * reach / (nodes - 1);
   for (std::size_t k = 0; k < n; ++k) {
@@ -97,8 +107,17 @@ void BatchSum::begin(const Limits& limits, double batch_sd, int nodes, int direc
   second.assign(static_cast<std::size_t>(directions * (directions + 1) / 2 * count), 0.0);
 }
 
+// What notes of this slope have in common.
 void BatchSum::spread(double slope_of_note) {
-  if (spread_sd == sd && spread_slope == slope_of_note) return;
+  if (spread_sd == sd && spread_slope == slope_of_note && spread_limits == at) return;
+  spread_limits = at;
+  ln_slipped = at.slips > 0 ? std::log(at.slips / 5) : -infinite;
+  for (std::size_t word = 0; word < widths.size(); ++word) {
+    const bool outermost = word == 0 || word == 4;
+    const double in_slopes = outermost ? infinite : (at.c[word] - at.c[word - 1]) / slope_of_note;
+    const double meant = (1 - at.slips) * -std::expm1(-in_slopes);
+    widths[word] = {std::exp(-in_slopes), meant, std::log(meant)};
+  }
   spread_sd = sd;
   spread_slope = slope_of_note;
   const auto n = static_cast<std::size_t>(count);
@@ -120,19 +139,16 @@ bool BatchSum::add_fast(const SeenNote& note) {
   const double below = lowest || highest ? -infinite : (at.c[word - 1] - note.t) / s;
   if (std::abs(above) + to_side > safe_exponent) return false;
   if (!std::isinf(below) && std::abs(below) + to_side > safe_exponent) return false;
-  const double ratio = std::isinf(below) ? 0 : std::exp(below - above);
-  const double meant = (1 - at.slips) * (std::isinf(below) ? 1 : -std::expm1(below - above));
-  if (!(meant > 0)) return false;
+  spread(s);
+  const Width& width = widths[word];
+  if (!(width.meant > 0)) return false;
   // ln of the least chance at any node
-  double least =
-      std::min(0.0, above - to_side) + std::min(0.0, -below - to_side) - 1.5 + std::log(meant);
-  if (at.slips > 0) least = std::max(least, std::log(at.slips / 5));
+  const double far = std::min(0.0, above - to_side) + std::min(0.0, -below - to_side) - 1.5;
+  const double least = std::max(far + width.ln_meant, ln_slipped);
   if (at_least + least < lowest_product) flush();
   at_least += least;
-  spread(s);
-  at_nodes({std::exp(above), ratio, meant, at.slips / 5, highest ? -1 / s : 1 / s}, count,
-           highest ? falling.data() : rising.data(), p.data(), d1.data(), d2.data());
-  for (std::size_t k = 0; k < p.size(); ++k) product[k] *= p[k];
+  at_nodes({std::exp(above), width.ratio, width.meant, at.slips / 5, highest ? -1 / s : 1 / s},
+           count, highest ? falling.data() : rising.data(), product.data(), d1.data(), d2.data());
   return true;
 }
 
@@ -141,7 +157,7 @@ void BatchSum::add_slow(const SeenNote& note) {
   flush();
   const double s = note.slope;
   const auto word = static_cast<std::size_t>(note.felt);
-  for (std::size_t k = 0; k < p.size(); ++k) {
+  for (std::size_t k = 0; k < d1.size(); ++k) {
     const double x = note.t - sd * q[k];
     const WordChance w = word_chance(note.felt == 0 ? -infinite : (at.c[word - 1] - x) / s,
                                      note.felt == 4 ? infinite : (at.c[word] - x) / s);
@@ -159,6 +175,12 @@ void BatchSum::add_slow(const SeenNote& note) {
 }
 
 void BatchSum::take(const std::vector<NoteShare>& moves) {
+  if (moves.size() == 1) {
+    const int i = moves[0].direction;
+    take_alone(count, moves[0].share, d1.data(), d2.data(), row(first, i),
+               row(second, pair_of(i, i)));
+    return;
+  }
   for (std::size_t i = 0; i < moves.size(); ++i) {
     const NoteShare& one = moves[i];
     add_to(count, one.share, d1.data(), row(first, one.direction));

@@ -14,6 +14,8 @@ struct Limits {
   std::array<double, 4> c{};
   double slope = 0;
   double slips = 0;
+
+  bool operator==(const Limits&) const = default;
 };
 
 struct NoteShare {
@@ -57,9 +59,15 @@ private:
   double sd = 0;
   int count = 0, directions_count = 0;
   std::vector<double> q, weight; // nodes in sds of the batch; spacing times normal density
+  struct Width { // of a word: exp(-width / slope), chance that it is meant in its middle
+    double ratio = 0, meant = 0, ln_meant = 0;
+  };
+  std::array<Width, 5> widths;
+  double ln_slipped = 0;
+  Limits spread_limits;
   double spread_sd = -1, spread_slope = -1;
   std::vector<double> rising, falling;    // exp(+- sd q / slope)
-  std::vector<double> p, d1, d2;          // of one note at each node
+  std::vector<double> d1, d2;             // of one note at each node
   std::vector<double> product, logarithm; // of all notes' chances
   double at_least = 0;                    // ln of what the product may have come down to
   bool flushed = false;

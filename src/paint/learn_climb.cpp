@@ -47,6 +47,7 @@ private:
   bool stride(const VectorXd& slope, VectorXd& step);
   bool climb_up(MatrixXd& inverse);
   MatrixXd bend(const VectorXd& steps);
+  bool take_spread(const VectorXd& steps);
   bool left_open() const;
 
   Model& model;
@@ -75,6 +76,7 @@ double laplace(const Model& model, Factor& factor, const Joint& joint, const Vec
 
 void Climber::take_height() {
   height = -infinite;
+  if (mode.joint.turned_up) mode.joint = model.joint(theta, theta, mode.z, Curvature::level);
   if (mode.end != LearnEnd::found || !factor.take(mode.joint.precision)) return;
   rest = factor.solve(mode.joint.gradient);
   height = laplace(model, factor, mode.joint, rest) + model.ln_prior(theta);
@@ -84,7 +86,7 @@ void Climber::take_height() {
 // there.
 double Climber::near(const VectorXd& by, VectorXd* ahead) {
   const Theta there = moved(by);
-  const Joint joint = model.joint(there, theta, mode.z + moves * by);
+  const Joint joint = model.joint(there, theta, mode.z + moves * by, Curvature::level);
   if (!std::isfinite(joint.value) || !factor.take(joint.precision)) return -infinite;
   const VectorXd step = factor.solve(joint.gradient);
   if (ahead) *ahead = step;
@@ -98,8 +100,8 @@ double Climber::beside(const VectorXd& by, const VectorXd& determinant_slope) {
   return std::isfinite(height_there) ? height_there - determinant_slope.dot(step) : height_there;
 }
 
-// By forward differences, which also tell how z moves with theta; what is known of that from
-// before carries z along, so both are right once little changes.
+// By forward differences, which also tell how z moves with theta; what is known of that from before
+// carries z along, so both are right once little changes.
 VectorXd Climber::slope() {
   constexpr double h = 1e-5;
   VectorXd g(count()), ahead(mode.z.size());
@@ -148,13 +150,14 @@ bool Climber::stride(const VectorXd& g, VectorXd& step) {
 
 // True where theta has settled.
 bool Climber::climb_up(MatrixXd& inverse) {
-  constexpr double settled = 1e-10;
+  constexpr double settled = 1e-10,
+                   near_enough = 1e-6; // ln posterior still to be gained, twice
   VectorXd g = slope();
   for (int round = 0; round < 60; ++round) {
     if (!g.allFinite()) return false;
     VectorXd step = inverse * g;
     if (g.dot(step) < settled) return true;
-    if (!stride(g, step)) return g.dot(inverse * g) < 1e-6;
+    if (!stride(g, step)) return g.dot(inverse * g) < near_enough;
     const VectorXd before = g;
     g = slope();
     const VectorXd fall = before - g;
@@ -163,7 +166,7 @@ bool Climber::climb_up(MatrixXd& inverse) {
     const MatrixXd left = MatrixXd::Identity(count(), count()) - step * fall.transpose() / along;
     inverse = left * inverse * left.transpose() + step * step.transpose() / along;
   }
-  return false;
+  return g.dot(inverse * g) < near_enough;
 }
 
 // Minus the second derivatives by theta, from heights `steps` away.
@@ -187,6 +190,15 @@ MatrixXd Climber::bend(const VectorXd& steps) {
   return bent;
 }
 
+// False where the height is not a peak as seen by these steps.
+bool Climber::take_spread(const VectorXd& steps) {
+  const MatrixXd bent = bend(steps);
+  const Eigen::LLT<MatrixXd> factors(bent);
+  if (!bent.allFinite() || (count() > 0 && factors.info() != Eigen::Success)) return false;
+  spread = factors.solve(MatrixXd::Identity(count(), count()));
+  return true;
+}
+
 // A limit or the slope that even these notes leave unknown by a factor of seven: no two words meet,
 // and a prior that is too wide to hold it.
 bool Climber::left_open() const {
@@ -208,12 +220,10 @@ Summit Climber::run(const std::array<Theta, theta_count>& earlier) {
   if (count() > 0 && !(Eigen::LLT<MatrixXd>(inverse).info() == Eigen::Success))
     inverse = first_guess();
   const bool settled = climb_up(inverse);
-  const VectorXd steps = 0.003 * inverse.diagonal().cwiseMax(1e-12).cwiseMin(1).cwiseSqrt();
-  const MatrixXd bent = bend(steps);
-  const Eigen::LLT<MatrixXd> peak(bent);
-  if (!bent.allFinite() || (count() > 0 && peak.info() != Eigen::Success))
-    return summit(settled ? LearnEnd::no_peak : LearnEnd::no_convergence);
-  spread = peak.solve(MatrixXd::Identity(count(), count()));
+  const VectorXd sds = inverse.diagonal().cwiseMax(1e-12).cwiseMin(1).cwiseSqrt();
+  // Wider where notes contradict each other, for there the height is rough.
+  const bool peak = take_spread(0.003 * sds) || take_spread(0.1 * sds) || take_spread(0.5 * sds);
+  if (!peak) return summit(settled ? LearnEnd::no_peak : LearnEnd::no_convergence);
   if (settled && left_open()) return summit(LearnEnd::separated);
   return summit(settled ? LearnEnd::found : LearnEnd::no_convergence);
 }

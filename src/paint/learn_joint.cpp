@@ -37,11 +37,18 @@ double demand_of(const PlanSegment& segment, const PlanBatch& batch, const Vecto
   return most + std::log(total);
 }
 
-// The nearest matrix that nowhere turns upwards.
-void bound(MatrixXd& curvature) {
+bool turns_up(const MatrixXd& curvature) {
+  if (curvature.size() == 1) return curvature(0, 0) > 0;
+  return Eigen::LDLT<MatrixXd>(-curvature).vectorD().minCoeff() < 0;
+}
+
+// The matrix with what turns it upwards bent down to `most` or less, smoothly.
+void level(MatrixXd& curvature, double most) {
   const Eigen::SelfAdjointEigenSolver<MatrixXd> parts(curvature);
-  curvature = parts.eigenvectors() * parts.eigenvalues().cwiseMin(0).asDiagonal() *
-              parts.eigenvectors().transpose();
+  VectorXd values = parts.eigenvalues();
+  for (double& x : values)
+    if (x > 0) x = most > 0 ? x / (1 + x / most) : 0;
+  curvature = parts.eigenvectors() * values.asDiagonal() * parts.eigenvectors().transpose();
 }
 
 }
@@ -70,7 +77,8 @@ double Model::ln_prior(const Theta& theta) const {
 Joint Model::joint(const Theta& theta, const Theta& nodes_at, const VectorXd& z,
                    Curvature curvature) {
   const Hand hand = hand_of(theta, priors.slips), nodes = hand_of(nodes_at, priors.slips);
-  Joint joint{0, VectorXd::Zero(plan.size()), plan.pattern};
+  Joint joint{0, false, VectorXd::Zero(plan.size()), plan.pattern};
+  prior_precision = 1 / (hand.pigment_sd * hand.pigment_sd);
   for (const PlanBatch& batch : plan.batches) {
     if (!sum_up(batch, hand, nodes, z)) {
       joint.value = -infinite;
@@ -108,13 +116,16 @@ bool Model::sum_up(const PlanBatch& batch, const Hand& hand, const Hand& nodes_a
 }
 
 // The batch's slope and curvature by its own places, from those along its directions.
-void Model::turn(const PlanBatch& batch, Curvature curvature) {
+bool Model::turn(const PlanBatch& batch, Curvature curvature) {
   const auto places = static_cast<Index>(batch.at.size());
-  if (curvature == Curvature::bounded) bound(sum.curvature);
+  const bool up = turns_up(sum.curvature);
+  if (up && curvature != Curvature::bent)
+    level(sum.curvature,
+          curvature == Curvature::level ? batch.share_of_prior * prior_precision : 0);
   if (places == 1 && sum.slope.size() == 1) {
     local_slope = sum.slope;
     local_bend = sum.curvature;
-    return;
+    return up;
   }
   MatrixXd moves = MatrixXd::Zero(sum.slope.size(), places); // directions by places
   local_bend.setZero(places, places);
@@ -132,10 +143,11 @@ void Model::turn(const PlanBatch& batch, Curvature curvature) {
     moves(static_cast<Index>(batch.segments.size()) + t - batch.pigments, t) = 1;
   local_bend += moves.transpose() * sum.curvature * moves;
   local_slope = moves.transpose() * sum.slope;
+  return up;
 }
 
 void Model::add_batch(Joint& joint, const PlanBatch& batch, Curvature curvature) {
-  turn(batch, curvature);
+  joint.turned_up = turn(batch, curvature) || joint.turned_up;
   joint.value += sum.value;
   double* values = joint.precision.valuePtr();
   std::size_t next = 0;
@@ -146,21 +158,22 @@ void Model::add_batch(Joint& joint, const PlanBatch& batch, Curvature curvature)
   }
 }
 
-// Batch by batch, each of its places moved a little: half the trace of the covariance times how
-// the precision changes.
+// Batch by batch, each of its places moved a little: half the trace of the covariance times how the
+// precision changes.
 VectorXd Model::determinant_slope(const Theta& theta, const Theta& nodes_at, const VectorXd& z,
                                   const MatrixXd& covariance) {
   constexpr double h = 1e-5;
   const Hand hand = hand_of(theta, priors.slips), nodes = hand_of(nodes_at, priors.slips);
   VectorXd slope = VectorXd::Zero(plan.size()), moved = z;
+  prior_precision = 1 / (hand.pigment_sd * hand.pigment_sd);
   for (const PlanBatch& batch : plan.batches) {
     if (!sum_up(batch, hand, nodes, z)) continue;
-    turn(batch, Curvature::bent);
+    turn(batch, Curvature::level);
     const MatrixXd before = local_bend;
     for (const int at : batch.at) {
       moved[at] += h;
       sum_up(batch, hand, nodes, moved);
-      turn(batch, Curvature::bent);
+      turn(batch, Curvature::level);
       moved[at] = z[at];
       for (std::size_t i = 0; i < batch.at.size(); ++i)
         for (std::size_t j = 0; j < batch.at.size(); ++j) {

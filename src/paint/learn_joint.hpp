@@ -9,12 +9,18 @@ namespace paint::learning {
 
 struct Joint {
   double value = 0;
+  bool turned_up = false; // somewhere a batch's chance is curved upwards
   Eigen::VectorXd gradient;
   Sparse precision; // minus the second derivatives, the lower half
 };
 
-// bent: the true curvature. bounded: without what may turn it upwards, for steps from far away.
-enum class Curvature { bent, bounded };
+// bent: the true curvature. level: where a batch's chance is curved upwards, as that of notes which
+// contradict each other is, that counts for so little that the priors outweigh it twice. bounded:
+// no batch turns it upwards in any way, for steps from far away.
+//
+// Laplace's integral is taken with the level one. Where two modes part, the true curvature goes
+// through 0 and the integral would be without bound, just there.
+enum class Curvature { bent, level, bounded };
 
 class Model {
 public:
@@ -35,14 +41,15 @@ public:
 
 private:
   bool sum_up(const PlanBatch& batch, const Hand& hand, const Hand& nodes_at,
-              const Eigen::VectorXd& z); // false: too many nodes
-  void turn(const PlanBatch& batch, Curvature curvature);
+              const Eigen::VectorXd& z);                  // false: too many nodes
+  bool turn(const PlanBatch& batch, Curvature curvature); // true: it was curved upwards
   void add_batch(Joint& joint, const PlanBatch& batch, Curvature curvature);
   void add_priors(Joint& joint, const Hand& hand, const Eigen::VectorXd& z) const;
   BatchSum sum;
   // Of the batch that was summed up last.
   std::vector<std::vector<double>> shares; // of each segment's demand, by its pigments
   std::vector<double> demands;
+  double prior_precision = 0; // of a demand, alpha being given
   Eigen::VectorXd local_slope;
   Eigen::MatrixXd local_bend;
 };

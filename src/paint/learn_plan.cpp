@@ -143,6 +143,18 @@ void give_pattern(Plan& plan) {
     plan.tool_entries.push_back(entry(plan.pattern, k, k));
 }
 
+void share_priors(Plan& plan) {
+  std::vector<int> batches(place(plan.size()));
+  for (const PlanBatch& batch : plan.batches)
+    for (const int at : batch.at) ++batches[place(at)];
+  for (PlanBatch& batch : plan.batches) {
+    int busiest = 1;
+    for (int i = 0; i < batch.pigments; ++i)
+      busiest = std::max(busiest, batches[place(batch.at[place(i)])]);
+    batch.share_of_prior = 0.5 / busiest;
+  }
+}
+
 }
 
 Plan plan_of(const LearnProblem& problem) {
@@ -152,6 +164,7 @@ Plan plan_of(const LearnProblem& problem) {
   give_places(plan, problem, notes);
   give_batches(plan, problem, notes);
   give_pattern(plan);
+  share_priors(plan);
   return plan;
 }
 

@@ -27,8 +27,9 @@ struct PlanNote {
 
 struct PlanBatch {
   double shared_variance = 0;
-  std::vector<int> at; // places in z: pigments, then tools
-  int pigments = 0;    // of them
+  double share_of_prior = 0; // half, over the batches of its busiest pigment
+  std::vector<int> at;       // places in z: pigments, then tools
+  int pigments = 0;          // of them
   std::vector<PlanSegment> segments;
   std::vector<PlanNote> notes;
 

@@ -1,0 +1,32 @@
+#include "paint/learn_facts.hpp"
+#include "paint/range.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace paint;
+
+TEST_CASE("the learnt range begins where the class's guess lies") {
+  for (const PigmentClass c :
+       {PigmentClass::mineral, PigmentClass::fine_mineral, PigmentClass::organic,
+        PigmentClass::carbon, PigmentClass::effect, PigmentClass::extender, PigmentClass::unknown})
+    for (const double oil : {0.0, 30.0}) {
+      Pigment pigment{.g_per_mL = 3, .oil_g_per_100g = oil};
+      pigment.family = c;
+      const LearnPigment facts = learn_facts(pigment);
+      const Band guess = *class_guess({{pigment, 1}});
+      CHECK(std::abs(facts.ln_oil + facts.kappa - guess.middle) < 1e-12);
+      CHECK(std::abs(facts.q - guess.sd) < 1e-12);
+    }
+}
+
+TEST_CASE("another lot's oil absorption is known less well, its absence least") {
+  Pigment blue{.g_per_mL = 4.2, .oil_g_per_100g = 30, .family = PigmentClass::mineral};
+  const double known = learn_facts(blue).q, other_lot = learn_facts(blue, true).q;
+  CHECK(std::abs(known - 0.30) < 1e-12);
+  CHECK(std::abs(other_lot - std::hypot(0.30, 0.15)) < 1e-12);
+  blue.oil_g_per_100g = 0;
+  CHECK(std::abs(learn_facts(blue).q - std::hypot(0.30, 0.35)) < 1e-12);
+  CHECK(learn_facts(blue, true).q == learn_facts(blue).q);
+}

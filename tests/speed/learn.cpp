@@ -1,0 +1,122 @@
+// The learnt range: a whole fit, one more batch, one more note. Usage: learn ROUNDS FITS
+// range_clmm.csv
+#include "paint/foresee.hpp"
+#include "paint/invented_notes.hpp"
+#include "paint/ordinal.hpp"
+#include "speed/race.hpp"
+
+#include <cmath>
+#include <fstream>
+#include <sstream>
+
+namespace {
+
+using namespace paint;
+using speed::timed;
+
+// 500 pigments, 2,000 batches of five notes.
+struct Years {
+  LearnProblem notes, before; // before: without the last batch
+  Learnt learnt_before;
+
+  Years() : notes(invented_notes({.pigments = 500, .batches = 2000, .seed = 1})), before(notes) {
+    before.notes.resize(before.notes.size() - 5);
+    learnt_before = *learn(before);
+    speed::need(learnt_before.end == LearnEnd::found, "nothing was learnt");
+  }
+};
+
+double fit(const Years& years, const Learnt* earlier) {
+  bool found = false;
+  const double ms = timed([&] {
+    const auto learnt = learn(years.notes, {}, earlier);
+    found = learnt && learnt->end == LearnEnd::found;
+  });
+  speed::need(found, "nothing was learnt");
+  return ms;
+}
+
+// As many chances as one look at all those notes on all nodes takes, two logistics each.
+double chances_of_all() {
+  double sum = 0;
+  const double ms = timed([&] {
+    for (int i = 0; i < 10000; ++i)
+      for (int k = 0; k < 31; ++k) {
+        const double x = 1e-4 * i + 0.1 * k;
+        sum += 1 / (1 + std::exp(-x)) - 1 / (1 + std::exp(1 - x));
+      }
+  });
+  speed::need(sum > 0, "chances make no sense");
+  return ms;
+}
+
+double exponentials() {
+  double sum = 0;
+  const double ms = timed([&] {
+    for (int i = 0; i < 1000; ++i) sum += std::exp(-1e-3 * i);
+  });
+  speed::need(sum > 0, "exponentials make no sense");
+  return ms;
+}
+
+double note_of_today(const Foreseen& foreseen) {
+  double weight = 0;
+  const double ms = timed([&] { weight = after(foreseen, {1.4, 0.01, 1})->weights[0]; });
+  speed::need(std::isfinite(weight), "the note makes no sense");
+  return ms;
+}
+
+double safe_drops_now(const Foreseen& foreseen) {
+  int drops = 0;
+  const double ms = timed([&] { drops = safe_drops(foreseen, {1.0}, 0.05); });
+  speed::need(drops >= 0, "the drops make no sense");
+  return ms;
+}
+
+// note,batch,pigment,ln_r_oa,pigment_mL,liquid_mL,feel below lines of # and of names.
+OrdinalData simulated(const std::string& file) {
+  OrdinalData data;
+  data.factor_groups = {8, 40};
+  std::ifstream in(file);
+  for (std::string line; std::getline(in, line);) {
+    if (line.empty() || line.find_first_not_of("0123456789.,-") != std::string::npos) continue;
+    std::vector<double> x;
+    std::istringstream cells(line);
+    for (std::string cell; std::getline(cells, cell, ',');) x.push_back(std::stod(cell));
+    data.rows.push_back({static_cast<int>(x.at(6)) - 1,
+                         {std::log(x.at(5) / x.at(4)) - x.at(3)},
+                         {static_cast<int>(x.at(2)) - 1, static_cast<int>(x.at(1)) - 1}});
+  }
+  speed::need(data.rows.size() == 241, file + " is not there, or another");
+  return data;
+}
+
+double fit_ordinal_once(const OrdinalData& data) {
+  double height = 0;
+  const double ms = timed([&] { height = fit_ordinal(data)->log_likelihood; });
+  speed::need(std::abs(height + 168.1583) < 1e-3, "another likelihood than R's");
+  return ms;
+}
+
+}
+
+int main(int count, char** words) {
+  speed::need(count == 4, "usage: learn ROUNDS FITS range_clmm.csv");
+  const Years years;
+  speed::race("learn",
+              {{"chances", chances_of_all},
+               {"full", [&] { return fit(years, nullptr); }},
+               {"one batch more", [&] { return fit(years, &years.learnt_before); }}},
+              {speed::count_of(words[2]), 1, 1});
+  const Foreseen known = *foresee(years.learnt_before, {{{0, 1, {}}, {1, 0.5, {}}}, {}, 0});
+  const Foreseen unknown = *foresee(*learn({}), {{{-1, 1, {0.1, 0.6, 0}}}, {}, 0});
+  speed::race("foresee",
+              {{"exponentials", exponentials},
+               {"note", [&] { return note_of_today(known); }},
+               {"first note", [&] { return note_of_today(unknown); }},
+               {"drops", [&] { return safe_drops_now(unknown); }}},
+              {speed::count_of(words[1])});
+  const OrdinalData data = simulated(words[3]);
+  speed::race("ordinal", {{"ours", [&] { return fit_ordinal_once(data); }}},
+              {speed::count_of(words[2])});
+}
