@@ -112,13 +112,13 @@ std::optional<words::Error> fault_of_weight(const session::Batch& batch, int num
 words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,
                                  Effects& effects) {
   if (const auto grams = paint::grams_weighed(g); !grams) return tl::make_unexpected(grams.error());
-  if (target.kind == PadKind::weigh_pan)
-    if (const auto too_heavy = fault_of_weight(*bench.pans.folded, bench.pans.pan, g))
-      return tl::make_unexpected(*too_heavy);
-  if (target.kind == PadKind::weigh_pan)
-    record_of_pans(bench, session::PanWeighed{bench.pans.pan, g}, now, effects);
-  else
+  if (target.kind != PadKind::weigh_pan) {
     poured_grams(bench, bench.pans.pan, g, now, effects);
+    return g;
+  }
+  if (const auto too_heavy = fault_of_weight(*bench.pans.folded, bench.pans.pan, g))
+    return tl::make_unexpected(*too_heavy);
+  record_of_pans(bench, session::PanWeighed{bench.pans.pan, g}, now, effects);
   return g;
 }
 

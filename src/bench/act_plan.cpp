@@ -106,7 +106,7 @@ void next_want(Bench& bench) {
 
 }
 
-std::optional<AsMade> as_made(const session::Batch& batch, const PlanState& plan) {
+std::optional<AsMade> what_it_took(const session::Batch& batch, const PlanState& plan) {
   const paint::Standing& s = batch.standing;
   if (!s.binder_ratio || !s.flow_put_in || !(s.binder_ratio->value > 0)) return std::nullopt;
   const double mL_of_one_gram = s.pigment_mL.value / s.pigment_g.value;
@@ -129,7 +129,7 @@ void make_again(Bench& bench, const std::string& id) {
       plan.binder = total.card.id;
   }
   plan.again_of = id;
-  plan.as_made = as_made(*batch, plan);
+  plan.as_made = what_it_took(*batch, plan);
   plan.name = proposed_name(bench, batch->name);
   plan.name_typed = true;
   go_to(bench, Screen::plan);

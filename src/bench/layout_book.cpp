@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 #include "bench/layout_parts.hpp"
+#include "bench/ranges.hpp"
 #include "bench/record.hpp"
 
 namespace bench {
@@ -50,8 +51,7 @@ void lay_out_ranges(const Bench& bench, Rect area, Layout& layout) {
   const Grid row{3, 1, take_bottom(area, row_mm)};
   layout.main = area;
   add(layout, PadKind::to_list, row.cell(0, 0));
-  const auto pigments = shelf_of(bench, session::CardKind::pigment).size();
-  const int pages = pages_for(pigments, ranges_a_page(bench.display));
+  const int pages = pages_for(ranges_of(bench).size(), ranges_a_page(bench.display));
   if (bench.book.page > 0) add(layout, PadKind::page_back, row.cell(1, 0));
   if (bench.book.page + 1 < pages) add(layout, PadKind::page_on, row.cell(2, 0));
 }

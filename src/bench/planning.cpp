@@ -102,9 +102,6 @@ Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
   return pans->wet_mL / (one.pigment_mL + one.liquid_mL);
 }
 
-// As an own batch is begun again: as common practice begins, with half to seven tenths of it.
-paint::Helping helping_of_made(double binder_g) { return {0.5 * binder_g, 0.7 * binder_g}; }
-
 // By what is usual for each class, by mass.
 paint::Helping helping_of(const Bench& bench, const std::vector<PlannedPigment>& pigments) {
   paint::Helping sum;
@@ -141,7 +138,7 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.binder_g = one->binder_g * *grams;
   p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
   p.as_made = one->as_made;
-  p.first_helping = p.as_made ? helping_of_made(p.binder_g) : helping_of(bench, p.pigments);
+  p.first_helping = p.as_made ? paint::first_helping(p.binder_g) : helping_of(bench, p.pigments);
   p.drops = drops_between(bench, p.binder_g - (p.first_helping.low + p.first_helping.high) / 2,
                           one->binder);
   p.portions = std::max(1, static_cast<int>(std::ceil(p.wet_mL / portion_mL)));

@@ -1,6 +1,7 @@
 #include "paint/learn.hpp"
 
 #include "paint/learn_climb.hpp"
+#include "paint/note_chance.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -10,13 +11,10 @@ namespace paint {
 using namespace learning;
 
 Hand hand_of(const Theta& theta, bool slips) {
-  return {std::exp(theta[at_half_width]),
-          std::exp(theta[at_sticky_reach]),
-          std::exp(theta[at_loose_reach]),
-          std::exp(theta[at_slope]),
-          std::exp(theta[at_pigment_sd]),
-          std::exp(theta[at_batch_sd]),
-          slips ? 1 / (1 + std::exp(-theta[at_slips])) : 0};
+  return {std::exp(theta[at_half_width]),       std::exp(theta[at_sticky_reach]),
+          std::exp(theta[at_loose_reach]),      std::exp(theta[at_slope]),
+          std::exp(theta[at_pigment_sd]),       std::exp(theta[at_batch_sd]),
+          slips ? logistic(theta[at_slips]) : 0};
 }
 
 std::array<NormalPrior, theta_count> usual_theta() {

@@ -1,5 +1,5 @@
 // The chance of one word in a cumulative logit, as a logarithm that neither overflows nor cancels,
-// with its derivatives. Shared by ordinal, learn and foresee.
+// with its derivatives. Shared by all that is learnt or guessed of a range.
 #pragma once
 
 #include <cmath>

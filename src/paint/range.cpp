@@ -1,25 +1,17 @@
 #include "paint/range.hpp"
 
+#include "paint/note_chance.hpp"
+
 #include <cmath>
 
 namespace paint {
-
-namespace {
-
-struct Prior {
-  double over_oil = 0; // ln of demand over r_oa
-  double over_oil_sd = 0;
-  double oil = 0; // ln r_oa where the oil absorption is not known
-  double oil_sd = 0;
-  double binder_g = 0; // usual g of binder to 10 g of pigment
-};
 
 // over_oil: from the binder that makers use (below) with each class's oil absorption, less what
 // dries off at the slab; effect and extender pigments share the wide one. oil: mean and sd over the
 // catalogue's pigments of that class; the 0.30s by hand. binder_g: geometric middle of common
 // practice, no source: mineral 4-12, fine mineral 10-18, organic 15-30, carbon 15-40, effect 8-15,
 // extender 5-12.
-Prior prior(PigmentClass family) {
+ClassPrior class_prior(PigmentClass family) {
   switch (family) {
   case PigmentClass::mineral: return {0.60, 0.30, 0.12, 0.35, 6.9};
   case PigmentClass::fine_mineral: return {0.80, 0.40, 0.12, 0.35, 13.4};
@@ -32,6 +24,8 @@ Prior prior(PigmentClass family) {
   return {};
 }
 
+namespace {
+
 // One pigment's demand: ln flow, the part of its sd that its class has in common, and its own.
 struct Demand {
   double middle = 0;
@@ -41,14 +35,12 @@ struct Demand {
 
 // The density cancels: a flow counted in volumes and r_oa both rise with it.
 Demand demand(const Pigment& p) {
-  const Prior from = prior(p.family);
+  const ClassPrior from = class_prior(p.family);
   const double point = oil_absorption_point(p);
   if (point > 0)
     return {from.over_oil + std::log(point), from.over_oil_sd, p.oil_u / p.oil_g_per_100g};
   return {from.over_oil + from.oil, from.over_oil_sd, from.oil_sd};
 }
-
-double logistic(double x) { return 1 / (1 + std::exp(-x)); }
 
 // The hand's logistic widened by the demand's spread: the variance of a logistic of scale s is
 // s^2 pi^2 / 3.
@@ -84,10 +76,9 @@ std::optional<Band> class_guess(const std::vector<PigmentShare>& pigments) {
   return band;
 }
 
-Helping first_helping(PigmentClass family) {
-  const double usual = prior(family).binder_g;
-  return {0.5 * usual, 0.7 * usual};
-}
+Helping first_helping(double usual_g) { return {0.5 * usual_g, 0.7 * usual_g}; }
+
+Helping first_helping(PigmentClass family) { return first_helping(class_prior(family).binder_g); }
 
 double chance_too_loose(const Band& band, double flow) {
   return logistic((std::log(flow) - band.middle - band.half_width) / widened_slope(band));

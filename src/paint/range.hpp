@@ -26,6 +26,16 @@ struct PigmentShare {
   double volume_share = 1; // of all the pigment
 };
 
+// What a pigment's class alone tells. Where each figure is from: the .cpp.
+struct ClassPrior {
+  double over_oil = 0; // ln of demand over r_oa
+  double over_oil_sd = 0;
+  double oil = 0; // ln r_oa where the oil absorption is not known
+  double oil_sd = 0;
+  double binder_g = 0; // usual g of binder (gum 1 : water 2) to 10 g of pigment
+};
+ClassPrior class_prior(PigmentClass family);
+
 // Starting range from oil absorption and class. Absent without pigment, or where a volume share is
 // negative or not a number, or none is above 0.
 // A class's demand over r_oa, and r_oa where it is not known: own estimate, see the .cpp.
@@ -38,6 +48,7 @@ struct Helping {
   double high = 0;
 };
 Helping first_helping(PigmentClass family);
+Helping first_helping(double usual_g); // of what is usual, in its unit
 
 // Chance that a hand would call this flow right, or too loose or runnier. 0 to 1; not a number for
 // a flow that is negative or not a number. slope must be above 0. The normal spread of the demand

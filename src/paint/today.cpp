@@ -1,5 +1,7 @@
 #include "paint/today.hpp"
 
+#include "paint/note_chance.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -12,8 +14,6 @@ constexpr double loose_reach = 0.25;
 constexpr double slips = 0.05; // of all notes, spread over all five words
 constexpr double reach_sd = 5; // of the grid to either side
 constexpr double finest = 0.5; // grid step in slopes
-
-double logistic(double x) { return 1 / (1 + std::exp(-x)); }
 
 // Chance of a note at x, the ln of flow over demand.
 double chance(const Band& band, double x, int note) {

@@ -197,6 +197,12 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
   return out;
 }
 
+// Where a blend leaves no room for more.
+std::string binder_in_short(const bench::Planned& p) {
+  return say(Say::plan_binder_short, {grams_number(p.binder_g), grams_number(p.first_helping.low),
+                                      grams_number(p.first_helping.high)});
+}
+
 std::string how_much_words(const bench::PlanView& plan) {
   if (plan.blend.empty()) return say(Say::plan_care_in_short);
   return say(Say::plan_how_much, {unsaid_words(plan.want)});
@@ -210,8 +216,13 @@ void notes(Sheet& sheet, const bench::PlanView& plan) {
   double y = area.y + 0.3;
   if (plan.error) y = note(sheet, area, y, words::message(*plan.error), clean_bold, t.ink) + 1;
   if (plan.why_not) y = note(sheet, area, y, words::message(*plan.why_not), clean_bold, t.ink) + 1;
-  for (const std::string& sentence : comes_to(plan)) {
-    if (y + lines_high(sentence, area.w, small) > area.bottom() + 1) break;
+  const auto fits = [&](const std::string& sentence) {
+    return y + lines_high(sentence, area.w, small) <= area.bottom() + 1;
+  };
+  std::vector<std::string> said = comes_to(plan);
+  if (plan.planned && !said.empty() && !fits(said[0])) said = {binder_in_short(*plan.planned)};
+  for (const std::string& sentence : said) {
+    if (!fits(sentence)) break;
     y = note(sheet, area, y, sentence, small, t.ink) + 0.7;
   }
   if (!plan.planned && !plan.why_not)

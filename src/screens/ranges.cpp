@@ -32,7 +32,7 @@ Chart chart_of(const Rect& panel, const RangesView& ranges, int a_page) {
   const Rect area = inset(panel, 4);
   const bool wide = area.w > 150;
   const double top = area.y + cap::clear * 2.6, bottom = area.bottom() - cap::clear * 2.2;
-  const double name_w = wide ? 62 : 42, known_w = wide ? 22 : 20, gap = 3;
+  const double name_w = wide ? 62 : 40, known_w = 24, gap = 2;
   Chart c;
   c.names = {area.x, top, name_w, bottom - top};
   c.bars = {area.x + name_w + gap, top, area.w - name_w - known_w - 2 * gap, bottom - top};

@@ -389,6 +389,7 @@ std::string_view pattern(Say id) {
   case Say::plan_search: return "search a pigment";
   case Say::plan_name: return "name of the batch";
   case Say::plan_weigh: return "or later, at the slab";
+  case Say::plan_binder_short: return "Binder {0} g, {1} to {2} first.";
   case Say::plan_how_many: return "how many?";
   case Say::plan_as_last_time: return "As last time: {0} g binder to 10 g.";
   case Say::nothing_to_feel:
@@ -683,7 +684,7 @@ std::string_view pattern(Say id) {
   case Say::plan_binder:
     return "Binder about {0} g in all: {1} to {2} g first, then some {3} drops.";
   case Say::plan_binder_no_drops: return "Binder about {0} g in all: {1} to {2} g first.";
-  case Say::plan_wet: return "{0} mL of wet paint: {1} of {2}, {3} pours.";
+  case Say::plan_wet: return "{0} mL of wet paint: {1} × {2}, {3} pours.";
   case Say::plan_wet_no_pans: return "{0} mL of wet paint.";
   case Say::plan_portions: return "Over the slab in {0} portions.";
   case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";

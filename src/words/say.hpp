@@ -318,6 +318,7 @@ enum class Say {
   plan_name,
   plan_weigh,
   plan_how_many,
+  plan_binder_short,
   plan_as_last_time,
   nothing_to_feel,
   pan_too_heavy,
