@@ -1,6 +1,7 @@
 #include "bench/act.hpp"
 #include "bench/again.hpp"
 #include "bench/ghost.hpp"
+#include "bench/ranges.hpp"
 #include "bench/record.hpp"
 
 namespace bench {
@@ -43,6 +44,7 @@ void choose(Bench& bench, const std::string& batch) {
 // From the two to the one, from the choice of another back to the one, from the one to all.
 void step_back(Bench& bench) {
   BookState& book = bench.book;
+  if (book.story) return book.story.reset();
   if (book.ranges) return to_all_batches(bench);
   if (!book.other.empty()) return book.other.clear();
   if (book.comparing)
@@ -67,6 +69,8 @@ void to_all_batches(Bench& bench) {
   bench.book.comparing = false;
   if (bench.book.ranges) bench.book.page = 0;
   bench.book.ranges = false;
+  bench.book.story.reset();
+  refresh_ranges(bench);
   bench.book.note.reset();
 }
 
@@ -80,7 +84,12 @@ void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   case PadKind::ranges:
     bench.book.ranges = true;
     bench.book.page = 0;
+    refresh_ranges(bench);
     return;
+  case PadKind::range_of: return open_story(bench, pad.arg);
+  case PadKind::note_before: return choose_note(bench, -1);
+  case PadKind::note_after: return choose_note(bench, 1);
+  case PadKind::set_aside: return set_aside(bench, now, effects);
   case PadKind::compare:
     bench.book.comparing = true;
     bench.book.page = 0;

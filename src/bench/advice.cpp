@@ -57,11 +57,34 @@ std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& r
   return tack && *tack != paint::Tack::dries ? std::optional(*tack) : std::nullopt;
 }
 
-// Pigment that would bring a loose paint to the middle of what it wants.
-double pigment_to_middle(const session::Batch& batch, const paint::Band& band) {
+// A little of every pigment in it brings a loose paint to the middle of what it wants.
+std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double flow) {
+  const double more = batch.standing.flow_now->value / flow - 1;
+  std::vector<Advice::Pigment> out;
+  for (const session::Total& t : batch.totals)
+    if (t.card.is_a == session::CardKind::pigment && t.grams.value > 0 && more > 0)
+      out.push_back({t.card.id, t.card.name, more * t.grams.value});
+  return out;
+}
+
+// Minutes until so much has dried off, as it lies; 0 for more than two hours.
+int minutes_to(const session::Batch& batch, double flow) {
+  session::Places places = batch.places;
+  for (int minute = 1; minute <= 120; ++minute) {
+    session::dry(places, 60);
+    const auto now = session::live(places).flow;
+    if (now && *now <= flow) return minute;
+  }
+  return 0;
+}
+
+// What the hand would find now, since water may have left after the last note.
+paint::ForeseenAt now_at(const session::Batch& batch) {
+  constexpr double lost_u = 0.4; // relative, as in session/ranges.cpp
   const paint::Standing& s = batch.standing;
-  const double excess = s.flow_now->value / std::exp(band.middle) - 1;
-  return std::max(0.0, excess) * s.pigment_g.value;
+  const double since = batch.feelings.empty() ? 0 : batch.feelings.back().lost_mL;
+  const double lost = std::max(0.0, s.water_lost_mL.value - since);
+  return {s.flow_now->value, std::min(1.0, lost_u * lost / s.liquid_mL_now.value)};
 }
 
 }
@@ -71,41 +94,67 @@ double advised_mL(const Advice& advice, const Measures& of) {
   return advice.spoons > 0 ? advice.spoons * of.spoon_mL : advice.drops * of.drop_mL;
 }
 
-Advice advise(const session::Batch& batch, const std::optional<paint::Band>& band,
+namespace {
+
+Advice start_with(const session::Batch& batch, Advice advice) {
+  const paint::Helping usual = paint::first_helping(family_of(batch));
+  advice.kind = Advice::first_helping;
+  advice.low_g = usual.low * batch.standing.pigment_g.value / 10;
+  advice.high_g = usual.high * batch.standing.pigment_g.value / 10;
+  return advice;
+}
+
+// Since the last note, by more than a hand would feel.
+bool has_dried(const session::Batch& batch) {
+  constexpr double felt = 0.97;
+  return !batch.feelings.empty() &&
+         batch.standing.flow_now->value < felt * batch.feelings.back().flow;
+}
+
+bool right_is_likeliest(const session::Expectation& expected, const paint::ForeseenAt& now) {
+  const auto chances = paint::chances(expected.foreseen, now);
+  return std::max_element(chances.begin(), chances.end()) == chances.begin() + 2;
+}
+
+Advice thicken(const session::Batch& batch, double flow, Advice advice) {
+  advice.kind = Advice::too_loose;
+  advice.dry_min = minutes_to(batch, flow);
+  advice.pigments = pigments_to(batch, flow);
+  return advice;
+}
+
+}
+
+Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,
               const Measures& of) {
   Advice advice;
   const paint::Standing& s = batch.standing;
   if (batch.progress != session::Progress::open) return advice.kind = Advice::gathered, advice;
-  if (!s.flow_now || !band) return advice;
-  advice.rests_on = band->rests_on;
-  advice.batches = band->batches;
-  const paint::PigmentClass family = family_of(batch);
-  if (s.liquid_mL.value <= 0) {
-    const paint::Helping usual = paint::first_helping(family);
-    advice.kind = Advice::first_helping;
-    advice.low_g = usual.low * s.pigment_g.value / 10;
-    advice.high_g = usual.high * s.pigment_g.value / 10;
-    return advice;
-  }
-  const auto gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, family);
+  if (!s.flow_now || !expected) return advice;
+  advice.hint = expected->band.of_studio < taught_enough;
+  if (s.liquid_mL.value <= 0) return start_with(batch, advice);
+  advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, family_of(batch));
   advice.by_knife = !mulled(batch);
   advice.sticky = sticky(s, batch.places.room);
   const LastNote note = last_note(batch);
   const bool fresh = note.feel && !note.added_since;
-  if (fresh && *note.feel == Feel::right) {
-    advice.kind = Advice::there;
-    if (gum == paint::GumState::too_little) advice.gum = gum;
-    return advice;
-  }
   if (fresh && *note.feel > Feel::right) {
-    advice.kind = Advice::too_loose;
-    advice.pigment_g = pigment_to_middle(batch, *band);
+    advice.gum.reset();
+    return thicken(batch, std::exp(expected->band.middle), advice);
+  }
+  const paint::ForeseenAt now = now_at(batch);
+  const double drop = of.drop_mL / s.pigment_mL.value;
+  advice.drops = paint::safe_drops(expected->foreseen, now, drop);
+  const bool right = fresh && *note.feel == Feel::right;
+  if (right && (!has_dried(batch) || right_is_likeliest(*expected, now))) {
+    advice.kind = Advice::there;
+    if (advice.gum != paint::GumState::too_little) advice.gum.reset();
     return advice;
   }
-  advice.gum = gum;
-  advice.drops = paint::safe_drops(*band, s.flow_now->value, of.drop_mL, s.pigment_mL.value);
   advice.spoons = spoons_of(advice.drops * of.drop_mL, of.spoon_mL);
-  advice.kind = advice.drops > 0 ? Advice::add_drops : Advice::mull_and_judge;
+  advice.kind = advice.drops > 0 ? Advice::add_drops
+                : advice.hint    ? Advice::keep_going
+                                 : Advice::mull_and_judge;
   return advice;
 }
 

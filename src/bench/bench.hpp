@@ -7,6 +7,7 @@
 #include "bench/layout.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
+#include "session/ranges.hpp"
 #include "session/reader.hpp"
 
 #include <functional>
@@ -76,9 +77,13 @@ struct NotKept { // the tablet, after keep_tablet
   words::Error why;
 };
 struct Leaving {}; // the window is being closed
+struct Study {};   // after Effects.study: look through a little more of what is to be learnt from
+struct Learnt {    // the answer to Effects.learn
+  words::Result<std::string> result; // bytes of a paint::Learnt
+};
 
 using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
-                           Arrived, Resized, NotKept, Leaving>;
+                           Arrived, Resized, NotKept, Leaving, Study, Learnt>;
 
 // ---- effects
 
@@ -90,6 +95,8 @@ struct Effects {
   bool redraw = false;                 // the view has changed
   bool keep_tablet = false;            // bench.tablet is another
   std::vector<Heard> heard;
+  bool study = false; // there is more to look through: send a Study when nothing waits
+  std::optional<std::string> learn; // bytes for paint::learn_bytes, off this thread
 };
 
 // ---- the state
@@ -220,15 +227,41 @@ struct ShelfState {
   bool is_new = false;
 };
 
+struct PigmentRange {
+  std::string card;
+  paint::Band band;
+  double demand = 0, low = 0, high = 0; // flow; nine in ten of what it may be lie between the two
+};
+
+struct PigmentStory { // how one pigment came to be known
+  struct Note {
+    session::Ref line;
+    double flow = 0;
+    session::Feel as = session::Feel::right;
+    bool set_aside = false;
+  };
+  struct Step {
+    std::string batch; // empty: before the first
+    std::vector<Note> notes;
+    double demand = 0, low = 0, high = 0; // flow, after it
+  };
+  std::string card;
+  std::vector<Step> steps;                      // the latest ones, in order
+  std::optional<session::Ref> note;             // chosen
+  std::optional<std::pair<double, double>> was; // low and high before a note was set aside
+};
+
 struct BookState {
   std::string batch; // empty: the list
   int page = 0;
   std::string search;
-  std::vector<std::string> found;  // newest first, while something is searched for
-  bool comparing = false;          // the list is for choosing the other one
-  bool ranges = false;             // what each pigment wants, in place of the list
-  std::string other;               // compared with `batch`
-  std::optional<std::string> note; // as far as it is written
+  std::vector<std::string> found;        // newest first, while something is searched for
+  bool comparing = false;                // the list is for choosing the other one
+  bool ranges = false;                   // what each pigment wants, in place of the list
+  std::vector<PigmentRange> of_pigments; // then: the thirstiest first
+  std::optional<PigmentStory> story;     // then: of one of them
+  std::string other;                     // compared with `batch`
+  std::optional<std::string> note;       // as far as it is written
 };
 
 struct PansState {
@@ -238,6 +271,24 @@ struct PansState {
   int page = 0;
   std::string card;                     // of the pan; empty: as poured last, else the shelf's first
   std::optional<session::Batch> folded; // as of the last step that folded it
+};
+
+// What the batches have taught of the range, as far as they were looked through.
+struct Learning {
+  std::map<std::string, session::Taught> taught; // by batch
+  std::set<std::string> stale;                   // to be looked through
+  std::string at_work;                           // the open batch on the slab, left out
+  bool changed = false;                          // since `asked`
+  std::optional<session::RangeNames> asked;      // under way
+  session::Ranges ranges = session::nobody_taught();
+  int version = 0; // of ranges
+  std::optional<words::Error> failure;
+};
+
+struct Expected { // of the batch on the slab
+  int version = 0;
+  session::RangeQuestion question;
+  std::optional<session::Expectation> answer;
 };
 
 struct Sitting { // this run of the program as a session
@@ -300,6 +351,8 @@ struct Bench {
   std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
   std::vector<std::string> batches;       // all, oldest first
   session::Lessons lessons;               // what batches taught of this bench's drying
+  Learning learning;                      // and of the range
+  Expected expected;                      // what it says of the batch on the slab
 };
 
 // An empty bench with the shelf that ships: one session, not yet begun on disk.

@@ -189,13 +189,16 @@ void index_all(Bench& bench, const Now& now) {
   bench.index = {};
   bench.index.of.reserve(bench.batches.size());
   for (const std::string& batch : bench.batches) read_anew(bench, batch, now);
+  bench.learning.stale = {bench.batches.begin(), bench.batches.end()};
   find_batches(bench);
 }
 
 void refresh_index(Bench& bench, const Now& now) {
   if (bench.index.stale.empty()) return;
-  for (const std::string& batch : std::exchange(bench.index.stale, {}))
+  for (const std::string& batch : std::exchange(bench.index.stale, {})) {
     read_anew(bench, batch, now);
+    bench.learning.stale.insert(batch);
+  }
   find_batches(bench);
 }
 

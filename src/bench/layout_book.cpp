@@ -1,12 +1,10 @@
 #include "bench/choices.hpp"
 #include "bench/layout_parts.hpp"
-#include "bench/ranges.hpp"
 #include "bench/record.hpp"
 
 namespace bench {
 
 int book_rows_a_page(const Display& display) { return display.upright() ? 12 : 6; }
-int ranges_a_page(const Display& display) { return display.upright() ? 14 : 8; }
 
 namespace {
 
@@ -44,16 +42,6 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
     add(layout, PadKind::batch, grid.cell(0, i),
         batch_at(bench, first + static_cast<std::size_t>(i)));
   add_pages(layout, pages, bench.book.page, pages_for(count, a_page));
-}
-
-// The picture; below it the way back, and the pages.
-void lay_out_ranges(const Bench& bench, Rect area, Layout& layout) {
-  const Grid row{3, 1, take_bottom(area, row_mm)};
-  layout.main = area;
-  add(layout, PadKind::to_list, row.cell(0, 0));
-  const int pages = pages_for(ranges_of(bench).size(), ranges_a_page(bench.display));
-  if (bench.book.page > 0) add(layout, PadKind::page_back, row.cell(1, 0));
-  if (bench.book.page + 1 < pages) add(layout, PadKind::page_on, row.cell(2, 0));
 }
 
 void lay_out_told(const Bench& bench, Rect area, Layout& layout) {
@@ -99,7 +87,7 @@ void lay_out_two(const Bench& bench, const Rect& area, Layout& layout) {
 
 void lay_out_book(const Bench& bench, Layout& layout) {
   const Rect area = below_strip(bench.display);
-  if (bench.book.ranges) return lay_out_ranges(bench, area, layout);
+  if (bench.book.ranges) return lay_out_ranges(bench, layout);
   if (bench.book.batch.empty() || bench.book.comparing) return lay_out_list(bench, area, layout);
   if (!bench.book.other.empty()) return lay_out_two(bench, area, layout);
   lay_out_batch(bench, area, layout);

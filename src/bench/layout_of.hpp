@@ -11,6 +11,7 @@ void lay_out_plan(const Bench& bench, Layout& layout);
 void lay_out_shelf(const Bench& bench, Layout& layout);
 void lay_out_pans(const Bench& bench, Layout& layout);
 void lay_out_book(const Bench& bench, Layout& layout);
+void lay_out_ranges(const Bench& bench, Layout& layout); // of the Book
 void lay_out_tablet(const Bench& bench, Layout& layout);
 
 // What opens in the middle of the slab, in a grid of 4 columns; the top row is left for words.

@@ -91,6 +91,10 @@ enum class PadKind {
   batch, // arg: batch id
   to_list,
   ranges,
+  range_of, // arg: card
+  note_before,
+  note_after,
+  set_aside, // and back
   take_up,
   make_again,
   compare,

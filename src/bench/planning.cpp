@@ -21,7 +21,7 @@ using words::Result;
 // What 1 g of the blend's pigment wants.
 struct OfOneGram {
   std::vector<PlannedPigment> pigments;
-  std::vector<paint::PigmentShare> shares;
+  std::vector<session::BatchPigment> shares;
   double pigment_mL = 0;
   double liquid_mL = 0;
   double binder_g = 0;
@@ -53,17 +53,16 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   }
   for (PlannedPigment& p : one.pigments) {
     p.grams /= sum;
-    const paint::Pigment& pigment = shelf_card(bench, p.card)->pigment;
-    one.shares.push_back({pigment, p.grams / pigment.g_per_mL});
-    one.pigment_mL += p.grams / pigment.g_per_mL;
+    const session::Card* card = shelf_card(bench, p.card);
+    one.shares.push_back({card, p.grams / card->pigment.g_per_mL});
+    one.pigment_mL += p.grams / card->pigment.g_per_mL;
   }
   const session::Card* binder = shelf_card(bench, bench.plan.binder);
   const auto material =
       binder ? session::material_of(*binder) : paint::Material{paint::Kind::binder, {.gum = 1}, {}};
   if (!material) return tl::make_unexpected(material.error());
   one.binder = material->parts;
-  const auto band = paint::class_guess(one.shares);
-  one.liquid_mL = band ? one.pigment_mL * std::exp(band->middle) : 0;
+  one.liquid_mL = session::wanted_mL(bench.learning.ranges, one.shares);
   one.binder_g = one.liquid_mL / paint::mL_per_g(one.binder);
   if (const AsMade* made = as_made(bench.plan)) {
     one.binder_g = made->binder_g;

@@ -1,26 +1,132 @@
 #include "bench/ranges.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/record.hpp"
+#include "session/narrowing.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 namespace bench {
 
-std::vector<PigmentRange> ranges_of(const Bench& bench) {
-  std::vector<PigmentRange> out;
-  for (const session::Card* card : shelf_of(bench, session::CardKind::pigment))
-    if (const auto band = paint::class_guess({{card->pigment, 1}})) out.push_back({card, *band});
-  std::stable_sort(out.begin(), out.end(), [](const PigmentRange& a, const PigmentRange& b) {
-    return a.band.middle > b.band.middle;
-  });
-  return out;
+namespace {
+
+constexpr double normal_95 = 1.6449; // the normal distribution's 95th percentile
+
+std::optional<PigmentRange> range_of(const session::Ranges& ranges, const session::Card& card) {
+  const auto question = session::range_question(ranges, {{&card, 1}});
+  const auto expected = session::expectation(ranges, question);
+  const auto d = session::demand_in(ranges, card);
+  if (!expected || !d) return std::nullopt;
+  return PigmentRange{card.id, expected->band, std::exp(d->mean),
+                      std::exp(d->mean - normal_95 * d->sd), std::exp(d->mean + normal_95 * d->sd)};
 }
 
-std::pair<double, double> nine_in_ten(const paint::Band& band) {
-  constexpr double normal_95 = 1.6449; // the normal distribution's 95th percentile
-  const double reach = normal_95 * band.sd;
-  return {std::exp(band.middle - reach), std::exp(band.middle + reach)};
+PigmentStory::Step step_of(const session::Narrowed& after, const std::string& card) {
+  PigmentStory::Step step;
+  step.demand = std::exp(after.demand.mean);
+  step.low = std::exp(after.demand.mean - normal_95 * after.demand.sd);
+  step.high = std::exp(after.demand.mean + normal_95 * after.demand.sd);
+  if (!after.batch) return step;
+  step.batch = after.batch->batch;
+  for (const session::Feeling& f : after.batch->notes)
+    if (std::any_of(f.pigments.begin(), f.pigments.end(),
+                    [&](const auto& part) { return part.first == card; }))
+      step.notes.push_back({f.line, f.flow, f.as, f.set_aside});
+  return step;
+}
+
+// The notes of its batches, and the range after each.
+void tell_story(Bench& bench) {
+  PigmentStory& story = *bench.book.story;
+  story.steps.clear();
+  const session::Card* card = shelf_card(bench, story.card);
+  if (!card) return bench.book.story.reset();
+  std::vector<const session::Taught*> all;
+  for (const auto& [id, taught] : bench.learning.taught) all.push_back(&taught);
+  for (const session::Narrowed& after :
+       session::narrowing(bench.learning.ranges, all, *card, steps_of_story(bench.display)))
+    story.steps.push_back(step_of(after, story.card));
+  if (note_chosen(story)) return;
+  story.note.reset();
+  for (const PigmentStory::Step& step : story.steps)
+    if (!step.notes.empty()) story.note = step.notes.back().line;
+}
+
+// The line that set it aside, and stands.
+std::optional<session::Ref> line_that_set_aside(const Bench& bench, const std::string& batch,
+                                                const session::Ref& note) {
+  const auto folded = session::fold(logs_about(bench, batch), batch, std::nullopt, bench.lessons);
+  std::optional<session::Ref> found;
+  for (const session::Entry& e : folded ? folded->entries : std::vector<session::Entry>{}) {
+    const auto* aside = std::get_if<session::SetAside>(&e.event);
+    if (aside && !e.withdrawn && aside->line == note) found = e.ref;
+  }
+  return found;
+}
+
+}
+
+void refresh_ranges(Bench& bench) {
+  std::vector<PigmentRange>& out = bench.book.of_pigments;
+  out.clear();
+  if (!bench.book.ranges) return;
+  for (const session::Card* card : shelf_of(bench, session::CardKind::pigment))
+    if (auto range = range_of(bench.learning.ranges, *card)) out.push_back(*std::move(range));
+  std::stable_sort(out.begin(), out.end(), [](const PigmentRange& a, const PigmentRange& b) {
+    return a.demand > b.demand;
+  });
+  if (bench.book.story) tell_story(bench);
+}
+
+std::size_t steps_of_story(const Display& display) { return display.upright() ? 12 : 6; }
+
+void open_story(Bench& bench, const std::string& card) {
+  bench.book.story.emplace();
+  bench.book.story->card = card;
+  tell_story(bench);
+}
+
+const PigmentStory::Step* step_of_note(const PigmentStory& story) {
+  for (const PigmentStory::Step& step : story.steps)
+    for (const PigmentStory::Note& note : step.notes)
+      if (note.line == story.note) return &step;
+  return nullptr;
+}
+
+const PigmentStory::Note* note_chosen(const PigmentStory& story) {
+  if (const PigmentStory::Step* step = step_of_note(story))
+    for (const PigmentStory::Note& note : step->notes)
+      if (note.line == story.note) return &note;
+  return nullptr;
+}
+
+void choose_note(Bench& bench, int by) {
+  PigmentStory& story = *bench.book.story;
+  std::vector<session::Ref> all;
+  for (const PigmentStory::Step& step : story.steps)
+    for (const PigmentStory::Note& note : step.notes) all.push_back(note.line);
+  const auto at = std::find(all.begin(), all.end(), story.note);
+  const auto to = (at - all.begin()) + by;
+  if (to >= 0 && to < static_cast<std::ptrdiff_t>(all.size()))
+    story.note = all[static_cast<std::size_t>(to)];
+}
+
+void set_aside(Bench& bench, const Now& now, Effects& effects) {
+  PigmentStory& story = *bench.book.story;
+  const PigmentStory::Step* step = step_of_note(story);
+  const PigmentStory::Note* note = note_chosen(story);
+  if (!note) return;
+  if (!note->set_aside) {
+    record(bench, step->batch, session::SetAside{note->line}, now, effects);
+  } else if (const auto aside = line_that_set_aside(bench, step->batch, note->line)) {
+    record(bench, step->batch, session::Withdrawn{*aside}, now, effects);
+  }
+  story.was = {story.steps.back().low, story.steps.back().high};
+  const bool aside = !note->set_aside;
+  for (PigmentStory::Step& s : story.steps)
+    for (PigmentStory::Note& n : s.notes)
+      if (n.line == story.note) n.set_aside = aside;
 }
 
 }

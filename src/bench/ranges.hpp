@@ -2,22 +2,23 @@
 #pragma once
 
 #include "bench/bench.hpp"
-#include "paint/range.hpp"
 
-#include <utility>
 #include <vector>
 
 namespace bench {
 
-struct PigmentRange {
-  const session::Card* card = nullptr; // of the shelf
-  paint::Band band;
-};
+// Looked up anew, the thirstiest first, while the page is open; pigments of which nothing can be
+// said are not there.
+void refresh_ranges(Bench& bench);
 
-// The thirstiest first. Pigments of which nothing can be said are not there.
-std::vector<PigmentRange> ranges_of(const Bench& bench);
+std::size_t steps_of_story(const Display& display); // batches that there is room for
 
-// Where nine in ten of what a pigment may want lies, as flows.
-std::pair<double, double> nine_in_ten(const paint::Band& band);
+void open_story(Bench& bench, const std::string& card);
+void choose_note(Bench& bench, int by); // the one before (-1) or after (1) the chosen one
+const PigmentStory::Step* step_of_note(const PigmentStory& story);
+const PigmentStory::Note* note_chosen(const PigmentStory& story);
+
+// Takes the chosen note out of what is learnt from, or back into it.
+void set_aside(Bench& bench, const Now& now, Effects& effects);
 
 }

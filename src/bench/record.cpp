@@ -1,5 +1,6 @@
 #include "bench/record.hpp"
 
+#include "bench/learning.hpp"
 #include "session/check_value.hpp"
 #include "words/moments.hpp"
 
@@ -134,9 +135,13 @@ session::Logs logs_about(const Bench& bench, const std::string& batch) {
 
 void refold(Bench& bench, const Now& now) {
   bench.folded_run_ms = now.run_ms;
-  if (bench.batch.empty()) return bench.folded.reset();
+  if (bench.batch.empty()) {
+    bench.folded.reset();
+    return expect(bench);
+  }
   bench.folded = session::fold(logs_about(bench, bench.batch), bench.batch, moment_of(bench, now),
                                bench.lessons);
+  expect(bench);
 }
 
 std::string local_time(const Now& now) {

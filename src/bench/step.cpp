@@ -4,6 +4,7 @@
 #include "bench/due.hpp"
 #include "bench/heard.hpp"
 #include "bench/keys.hpp"
+#include "bench/learning.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
@@ -190,6 +191,7 @@ void handle(Bench& bench, Input& input, const Now& now, Effects& effects, Ear& e
   if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display, now);
   if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt, s->stand_in};
   if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
+  if (const auto* l = std::get_if<Learnt>(&input)) take_learnt(bench, *l);
   if (std::holds_alternative<Leaving>(input) && has_begun(bench) && !bench.sitting.left) {
     record(bench, "", session::Left{}, now, effects);
     bench.sitting.left = true;
@@ -246,6 +248,12 @@ Bench start(std::string session, std::string device, const Display& display, con
 
 Effects step(Bench& bench, Input input, const Now& now) {
   Effects effects;
+  if (std::holds_alternative<Study>(input)) { // no time passes for the paint, nothing is seen
+    study(bench, effects);
+    effects.study = wants_to_study(bench);
+    effects.wake_at = wake_at(bench, now);
+    return effects;
+  }
   effects.redraw = true;
   notice_clock(bench, now, effects);
   Ear ear;
@@ -258,6 +266,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   }
   effects.heard = heard_of(bench, effects, ear.tapped, ear.not_counted);
   effects.wake_at = wake_at(bench, now);
+  effects.study = wants_to_study(bench);
   return effects;
 }
 

@@ -1,5 +1,6 @@
 #include "bench/view.hpp"
 
+#include "bench/choices.hpp"
 #include "bench/corrections.hpp"
 #include "bench/due.hpp"
 #include "bench/keys.hpp"
@@ -152,6 +153,15 @@ void add_middle(const Bench& bench, SlabView& v) {
           {{PadKind::paint_of, p.batch}, p.card.name, p.card.colour, p.place, p.grams});
 }
 
+// Pigment that is not there is not advised.
+void keep_to_jar(const Bench& bench, Advice& advice) {
+  for (const Advice::Pigment& p : advice.pigments) {
+    const session::Card* card = shelf_card(bench, p.card);
+    const auto left = card ? left_of(bench, *card) : std::nullopt;
+    if (left && *left < p.g) return advice.pigments.clear();
+  }
+}
+
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
   v.middle = bench.middle;
@@ -173,6 +183,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.pass = pass_view(batch);
   v.dot = session::last_dot(batch);
   v.trail = trail_view(batch);
+  if (bench.expected.answer) v.trail.band = bench.expected.answer->band;
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;
   v.trail.ghost = bench.ghost;
@@ -182,7 +193,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   const Measures measures = measures_of_binder(bench);
   v.ratio_decimals =
       paint::decimals_to_step(measures.drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
-  v.advice = advise(batch, v.trail.band, measures);
+  v.advice = advise(batch, bench.expected.answer, measures);
+  keep_to_jar(bench, v.advice);
   if (const double mL = advised_mL(v.advice, measures); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.standing.water_lost_mL;
@@ -247,7 +259,6 @@ TrailView trail_view(const session::Batch& batch) {
   t.to = batch.clock;
   t.whole = true;
   t.opened_at = batch.opened_at;
-  t.band = session::band_of(batch);
   if (batch.standing.flow_now && batch.standing.liquid_mL.value > 0)
     t.now = batch.standing.flow_now->value;
   for (const session::Entry& e : batch.entries) {
@@ -284,6 +295,7 @@ View view(const Bench& bench, const Now& now) {
   if (bench.screen == Screen::book && bench.book.other.empty()) v.screen = book_view(bench);
   if (bench.screen == Screen::book && !bench.book.other.empty()) v.screen = compare_view(bench);
   if (bench.screen == Screen::book && bench.book.ranges) v.screen = ranges_view(bench);
+  if (bench.screen == Screen::book && bench.book.story) v.screen = story_view(bench);
   if (bench.screen == Screen::tablet) v.screen = tablet_view(bench);
   return v;
 }

@@ -311,11 +311,29 @@ struct RangesView {
   struct Row {
     std::string name, index_name;
     std::uint32_t colour = 0;
-    paint::Band band;
+    PigmentRange range;
   };
   std::vector<Row> rows;    // this page's
   double low = 1, high = 6; // flows that hold every page's
-  int page = 0, pages = 1, a_page = 1;
+  int page = 0, pages = 1;
+  std::optional<words::Error> failure; // what was felt since could not be learnt from
+};
+
+// How one pigment came to be known.
+struct StoryView {
+  struct Step {
+    std::string name;           // of the batch; empty: before the first
+    std::int64_t opened_at = 0; // ms since 1970
+    PigmentStory::Step of;
+  };
+  std::string name;
+  std::uint32_t colour = 0;
+  std::vector<Step> steps;
+  PigmentRange range;               // as it stands
+  double low = 1, high = 6;         // flows that hold everything
+  std::optional<session::Ref> note; // chosen
+  std::optional<std::pair<double, double>> was;
+  std::optional<words::Error> failure; // what was felt since could not be learnt from
 };
 
 struct View {
@@ -325,7 +343,7 @@ struct View {
   std::optional<PadId> ring;    // where the keys stand
   int utc_offset_min = 0;
   std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView, PansView,
-               RangesView>
+               RangesView, StoryView>
       screen;
 };
 

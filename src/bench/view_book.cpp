@@ -70,8 +70,9 @@ void add_lineage(const Bench& bench, BookView& v) {
 
 }
 
-TrailView trail_at_slab(const session::Batch& batch) {
+TrailView trail_at_slab(const Bench& bench, const session::Batch& batch) {
   TrailView t = trail_view(batch);
+  t.band = session::band_of(batch, bench.learning.ranges);
   if (!t.gathered || batch.progress == session::Progress::open) return t;
   constexpr session::Clock still_s = 600; // what comes later is no work at the slab
   t.to = std::min(t.to, *t.gathered + still_s);
@@ -94,7 +95,7 @@ BookView book_view(const Bench& bench) {
                           bench.lessons);
   if (!v.batch) return v;
   v.colour = colour_of(*v.batch);
-  v.trail = trail_at_slab(*v.batch);
+  v.trail = trail_at_slab(bench, *v.batch);
   v.verdicts = verdicts_of(*v.batch);
   v.note = bench.book.note;
   add_lineage(bench, v);

@@ -118,12 +118,12 @@ std::vector<session::TrailPoint> without_breaks(std::vector<session::TrailPoint>
   return points;
 }
 
-TrailView both_trails(const session::Batch& a, const session::Batch& b) {
+TrailView both_trails(const Bench& bench, const session::Batch& a, const session::Batch& b) {
   TrailView t;
-  const TrailView own = trail_at_slab(a);
+  const TrailView own = trail_at_slab(bench, a);
   t.band = own.band;
   t.points = without_breaks(own.points);
-  t.beside = without_breaks(trail_at_slab(b).points);
+  t.beside = without_breaks(trail_at_slab(bench, b).points);
   t.opened_at = a.opened_at;
   for (const auto* points : {&t.points, &t.beside})
     if (!points->empty()) t.to = std::max(t.to, points->back().clock);
@@ -143,7 +143,7 @@ CompareView compare_view(const Bench& bench) {
   v.name_b = b->name;
   v.colour_a = colour_of(*a);
   v.colour_b = colour_of(*b);
-  v.trail = both_trails(*a, *b);
+  v.trail = both_trails(bench, *a, *b);
   v.rows = rows_of(*a, *b);
   return v;
 }

@@ -9,21 +9,48 @@ namespace bench {
 
 RangesView ranges_view(const Bench& bench) {
   RangesView v;
-  const std::vector<PigmentRange> all = ranges_of(bench);
+  const std::vector<PigmentRange>& all = bench.book.of_pigments;
   const int a_page = ranges_a_page(bench.display);
   v.page = bench.book.page;
-  v.a_page = a_page;
+  v.failure = bench.learning.failure;
   v.pages = pages_for(all.size(), a_page);
   for (const PigmentRange& range : all) {
-    const auto [low, high] = nine_in_ten(range.band);
-    v.low = std::min(v.low, low);
-    v.high = std::max(v.high, high);
+    v.low = std::min(v.low, range.low);
+    v.high = std::max(v.high, range.high);
   }
   const auto first = static_cast<std::size_t>(v.page * a_page);
   const auto last = std::min(all.size(), first + static_cast<std::size_t>(a_page));
   for (std::size_t i = first; i < last; ++i)
-    v.rows.push_back(
-        {all[i].card->name, all[i].card->index_name, all[i].card->colour, all[i].band});
+    if (const session::Card* card = shelf_card(bench, all[i].card))
+      v.rows.push_back({card->name, card->index_name, card->colour, all[i]});
+  return v;
+}
+
+StoryView story_view(const Bench& bench) {
+  const PigmentStory& story = *bench.book.story;
+  StoryView v;
+  if (const session::Card* card = shelf_card(bench, story.card)) {
+    v.name = card->name;
+    v.colour = card->colour;
+  }
+  for (const PigmentRange& range : bench.book.of_pigments)
+    if (range.card == story.card) v.range = range;
+  v.low = v.range.low / 1.2;
+  v.high = v.range.high * 1.2;
+  for (const PigmentStory::Step& step : story.steps) {
+    const auto entry = bench.index.of.find(step.batch);
+    const bool known = entry != bench.index.of.end();
+    v.steps.push_back({known ? entry->second.name : "", known ? entry->second.opened_at : 0, step});
+    v.low = std::min(v.low, step.low);
+    v.high = std::max(v.high, step.high);
+    for (const PigmentStory::Note& note : step.notes) {
+      v.low = std::min(v.low, note.flow / 1.1);
+      v.high = std::max(v.high, note.flow * 1.1);
+    }
+  }
+  v.note = story.note;
+  v.was = story.was;
+  v.failure = bench.learning.failure;
   return v;
 }
 

@@ -24,6 +24,7 @@ Driver::Driver(const Sitting& sitting, const OpenKeeper& open, const bench::Now&
   journal_ = std::make_unique<studio::Journal>(home, stand_in);
   if (stand_in) homecoming_.emplace(home);
   watch_ = std::make_unique<studio::Watch>(home, stand_in, sitting.session, wake);
+  learner_ = std::make_unique<studio::Learner>(wake);
   remember(now);
   look_around(now);
 }
@@ -49,6 +50,8 @@ void Driver::feed(bench::Input input, const bench::Now& now) {
   wake_at_ = effects.wake_at;
   redraw_ = redraw_ || effects.redraw;
   heard_.insert(heard_.end(), effects.heard.begin(), effects.heard.end());
+  study_ = effects.study;
+  if (effects.learn) learner_->give(*std::move(effects.learn));
   if (effects.keep_tablet) keep_tablet(now);
 }
 
@@ -61,10 +64,14 @@ bool Driver::poll(const bench::Now& now) {
   for (studio::News& news : all) take(std::move(news), now);
   auto found = watch_->poll();
   if (found) take(*std::move(found), now);
+  auto learnt = learner_->poll();
+  if (learnt) feed(bench::Learnt{*std::move(learnt)}, now);
+  const bool studies = study_;
+  if (studies) feed(bench::Study{}, now);
   if (look_at_ && now.run_ms >= *look_at_) look_around(now);
   if (journal_->stuck() && !retry_at_) retry_at_ = now.run_ms + retry_every_ms;
   if (!journal_->stuck()) retry_at_.reset();
-  return !all.empty() || found;
+  return !all.empty() || found || learnt || studies;
 }
 
 void Driver::take(studio::News news, const bench::Now& now) {
@@ -110,6 +117,7 @@ bool Driver::settle(const bench::Now& now, std::chrono::milliseconds at_most) {
     poll(now);
     if (is_idle() && unsaved() == 0) return true;
     if (is_idle() && journal_->stuck()) return false;
+    if (study_) continue;
     if (!bell_.wait_past(rings, until)) return false;
   }
 }
@@ -118,7 +126,8 @@ void Driver::sleep_until(std::chrono::steady_clock::time_point then, const bench
   for (;;) {
     const long rings = bell_.rings();
     poll(now);
-    if (!bell_.wait_past(rings, then)) return;
+    if (!study_ && !bell_.wait_past(rings, then)) return;
+    if (std::chrono::steady_clock::now() >= then) return;
   }
 }
 
@@ -128,6 +137,7 @@ std::optional<std::int64_t> Driver::wake_at() const {
 }
 
 std::optional<std::int64_t> Driver::poll_at() const {
+  if (study_) return 0;
   const auto wake = wake_at();
   if (!wake || !look_at_) return wake ? wake : look_at_;
   return std::min(*wake, *look_at_);

@@ -7,6 +7,7 @@
 #include "studio/bell.hpp"
 #include "studio/homecoming.hpp"
 #include "studio/journal.hpp"
+#include "studio/learner.hpp"
 #include "studio/watch.hpp"
 
 #include <chrono>
@@ -36,11 +37,12 @@ public:
 
   void feed(bench::Input input, const bench::Now& now);
 
-  // Feeds what the disks have answered and what was found. True if there was anything. Tries a
-  // failed save again, every 30 s.
+  // Feeds what the disks have answered, what was found and what was learnt, and lets the bench
+  // study a little. True if there was anything. Tries a failed save again, every 30 s.
   bool poll(const bench::Now& now);
 
-  // Polls until everything was read and saved; false if it was not by then, or cannot be now.
+  // Polls until everything was read, learnt from and saved; false if it was not by then, or cannot
+  // be now.
   bool settle(const bench::Now& now, std::chrono::milliseconds at_most);
 
   // Polls, and sleeps until then however often the disks answer.
@@ -48,7 +50,8 @@ public:
 
   const bench::Bench& bench() const { return bench_; }
   std::optional<std::int64_t> wake_at() const; // run_ms of the next Tick
-  std::optional<std::int64_t> poll_at() const; // run_ms of the next poll(), at the latest
+  std::optional<std::int64_t>
+  poll_at() const; // run_ms of the next poll(), at the latest; 0: at once
   std::vector<bench::Heard> take_heard() { return std::exchange(heard_, {}); }
   bool take_redraw() { return std::exchange(redraw_, false); }
   std::optional<std::uint64_t> saved() const { return saved_; }
@@ -67,7 +70,10 @@ private:
   void note_homecoming();
   void look_around(const bench::Now& now);
   bool has_read() const { return watch_->has_looked(); }
-  bool is_idle() const { return has_read() && (!homecoming_ || homecoming_->over()); }
+  bool has_learnt() const { return !study_ && !learner_->is_busy(); }
+  bool is_idle() const {
+    return has_read() && has_learnt() && (!homecoming_ || homecoming_->over());
+  }
 
   studio::Bell bell_;
   Keeper keeper_;
@@ -76,6 +82,8 @@ private:
   std::vector<std::string> came_home_;
   bench::Bench bench_;
   std::unique_ptr<studio::Watch> watch_;
+  std::unique_ptr<studio::Learner> learner_;
+  bool study_ = false; // the bench has more to look through
   const bool looks_again_;
   std::optional<std::int64_t> look_at_; // run_ms
   std::optional<std::int64_t> wake_at_;

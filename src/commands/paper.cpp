@@ -68,7 +68,9 @@ Status make_sheet(const std::vector<session::Log>& logs, const std::string& want
                   const Destination& to) {
   const auto batch = find_batch(logs, wanted);
   if (!batch) return tl::make_unexpected(batch.error());
-  return hand_on(paper::sheet({*batch, offsets_of(logs)}), to);
+  const auto ranges = session::learn_ranges(session::all_of(logs));
+  if (!ranges) return tl::make_unexpected(ranges.error());
+  return hand_on(paper::sheet({*batch, offsets_of(logs), &*ranges}), to);
 }
 
 Status make_labels(const std::vector<session::Log>& logs, const std::string& wanted,

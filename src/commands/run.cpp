@@ -6,6 +6,7 @@
 #include "commands/paper.hpp"
 #include "commands/photo.hpp"
 #include "commands/play.hpp"
+#include "commands/range.hpp"
 #include "commands/show.hpp"
 #include "paint/measure.hpp"
 #include "studio/photos.hpp"
@@ -112,6 +113,16 @@ Status run_show(const Arguments& a, Io io) {
   const auto batch = find_batch(*logs, a.words[0]);
   if (!batch) return tl::make_unexpected(batch.error());
   io.out << (a.has("--json") ? shown_as_json(*batch) : shown_for_people(*batch));
+  return 0;
+}
+
+Status run_range(const Arguments& a, Io io) {
+  const auto logs = logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  const auto pigment = a.words.empty() ? std::nullopt : std::optional(a.words[0]);
+  const auto shown = ranges_shown(*logs, pigment, a.has("--json"));
+  if (!shown) return tl::make_unexpected(shown.error());
+  io.out << *shown;
   return 0;
 }
 
@@ -233,6 +244,7 @@ const Command* command_named(const std::string& name) {
   static const std::vector<Command> commands{
       {"play", {{"--studio", "--adrift", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
       {"show", {{"--studio", "--adrift"}, {"--json"}, 1, 1}, run_show},
+      {"range", {{"--studio", "--adrift"}, {"--json"}, 0, 1}, run_range},
       {"list", {{"--studio", "--adrift"}, {}, 0, 0}, run_list},
       {"sheet", {{"--studio", "--adrift", "--batch", "--out"}, {}, 0, 0}, run_sheet},
       {"labels",

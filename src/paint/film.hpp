@@ -4,10 +4,15 @@
 #pragma once
 
 #include "paint/air.hpp"
-#include "paint/range.hpp"
+#include "paint/material.hpp"
 #include "paint/water_activity.hpp"
 
 namespace paint {
+
+struct PigmentShare {
+  Pigment pigment;
+  double volume_share = 1; // of all the pigment
+};
 
 struct PigmentMass {
   Pigment pigment;

@@ -77,7 +77,7 @@ std::vector<Tick> ticks(const FlowScale& scale,
 }
 
 std::pair<double, double> band_edges(const Band& band) {
-  return {std::exp(band.middle - band.half_width), std::exp(band.middle + band.half_width)};
+  return {std::exp(band.from), std::exp(band.to)};
 }
 
 }

@@ -32,7 +32,6 @@ struct Tick {
 std::vector<Tick> ticks(const FlowScale& scale,
                         const std::function<double(std::string_view)>& width, double gap);
 
-// The flows between which the hand's right lies.
-std::pair<double, double> band_edges(const Band& band);
+std::pair<double, double> band_edges(const Band& band); // as flows
 
 }

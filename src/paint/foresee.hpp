@@ -16,18 +16,24 @@ struct ForeseePart {
   int learnt = -1;    // which of Learnt.pigments; -1: one that it does not hold
   double mL = 0;      // 0 to 1e6, not all 0
   LearnPigment facts; // of one that it does not hold
+
+  bool operator==(const ForeseePart&) const = default;
 };
 
 struct ForeseeTool {
   int learnt = -1;  // which of Learnt.tools
   double share = 1; // of the liquid that is counted today, -10 to 10
   double sd = 0;    // of one that it does not hold
+
+  bool operator==(const ForeseeTool&) const = default;
 };
 
 struct ForeseeBatch {
   std::vector<ForeseePart> pigments;
   std::vector<ForeseeTool> tools;
   double shared_sd = 0; // as LearnBatch
+
+  bool operator==(const ForeseeBatch&) const = default;
 };
 
 struct ForeseenPoint {
@@ -50,6 +56,8 @@ struct TodayNote {
   double mL = 0; // live liquid; above 0
   double sd = 0; // of ln mL, this note's own part; 0 to 10
   int felt = 2;  // 0 to 4
+
+  bool operator==(const TodayNote&) const = default;
 };
 
 // After one more note. Errors: learn_out_of_range.

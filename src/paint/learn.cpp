@@ -1,6 +1,7 @@
 #include "paint/learn.hpp"
 
 #include "paint/learn_climb.hpp"
+#include "paint/learn_start.hpp"
 #include "paint/note_chance.hpp"
 
 #include <algorithm>
@@ -47,7 +48,8 @@ Theta centres(const LearnPriors& priors) {
 
 // Where an earlier result leaves off: its theta, and z for what it knew already.
 Start start_of(const Model& model, const Learnt* earlier) {
-  Start start{centres(model.priors), model.start(), {}, {}};
+  const Theta prior = centres(model.priors);
+  Start start{prior, model.start(hand_of(prior)), {}, {}};
   if (!earlier) return start;
   for (std::size_t i = 0; i < theta_count; ++i)
     if (model.priors.theta[i].sd > 0 && std::isfinite(earlier->theta[i]))
@@ -67,6 +69,7 @@ Start start_of(const Model& model, const Learnt* earlier) {
   const std::size_t tools = std::min(model.plan.tool_at.size(), earlier->tools.size());
   for (std::size_t i = 0; i < tools; ++i) take(model.plan.tool_at[i], earlier->tools[i].at);
   take(model.plan.alpha_at, earlier->alpha_at);
+  start.z = start_near_notes(model.plan, hand_of(start.theta), start.z);
   return start;
 }
 

@@ -26,6 +26,8 @@ struct LearnPigment {
   double ln_oil = 0; // ln r_oa, mL oil to 1 mL pigment; -10 to 10
   double kappa = 0;  // ln of its class's usual demand over r_oa; -10 to 10
   double q = 0; // sd of ln_oil and kappa beyond tau: 0 with an oil absorption of its own; to 10
+
+  bool operator==(const LearnPigment&) const = default;
 };
 
 struct LearnTool {

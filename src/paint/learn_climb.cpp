@@ -260,7 +260,7 @@ Summit climb(Model& model, Factor& factor, const Start& start) {
 }
 
 Summit stand(Model& model, Factor& factor, const Theta& theta) {
-  const Climber at(model, factor, {theta, model.start(), {}, {}});
+  const Climber at(model, factor, {theta, model.start(hand_of(theta)), {}, {}});
   Summit summit = at.summit(LearnEnd::found);
   summit.end = summit.mode.end;
   return summit;

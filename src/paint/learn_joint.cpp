@@ -1,5 +1,7 @@
 #include "paint/learn_joint.hpp"
 
+#include "paint/learn_start.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -56,11 +58,11 @@ void level(MatrixXd& curvature, double most) {
 Model::Model(const LearnProblem& problem, const LearnPriors& given)
     : plan(plan_of(problem)), priors(given) {}
 
-VectorXd Model::start() const {
+VectorXd Model::start(const Hand& hand) const {
   VectorXd z = VectorXd::Zero(plan.size());
   for (int k = 0; k <= plan.alpha_at; ++k) z[k] = priors.alpha.centre;
   for (int k = 0; k < plan.alpha_at; ++k) z[k] += plan.demands[static_cast<std::size_t>(k)].offset;
-  return z;
+  return start_near_notes(plan, hand, z);
 }
 
 double Model::ln_prior(const Theta& theta) const {

@@ -36,7 +36,7 @@ public:
   // How half the ln determinant of the precision moves with z, `covariance` being its inverse.
   Eigen::VectorXd determinant_slope(const Theta& theta, const Theta& nodes_at,
                                     const Eigen::VectorXd& z, const Eigen::MatrixXd& covariance);
-  Eigen::VectorXd start() const; // z as the priors have it
+  Eigen::VectorXd start(const Hand& hand) const; // z by the priors, or near its notes
   double ln_prior(const Theta& theta) const;
 
 private:

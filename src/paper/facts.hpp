@@ -1,7 +1,7 @@
 // What sheet, labels and table say alike of a batch.
 #pragma once
 
-#include "session/batch.hpp"
+#include "session/ranges.hpp"
 
 #include <map>
 #include <optional>
@@ -16,6 +16,7 @@ using Offsets = std::map<std::string, int>;
 struct Handed {
   const session::Batch& batch;
   const Offsets& offsets;
+  const session::Ranges* ranges = nullptr; // of the studio; null: nothing was learnt
 };
 
 // Of the session of a line; 0 where it is not known.

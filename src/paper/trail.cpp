@@ -19,6 +19,7 @@ using words::say;
 namespace {
 
 // Across, in mm: the stages, the plot, and what is told beside it.
+constexpr double certain = 0.9; // the chance that the whole colour stands for
 constexpr double bar_x = 1, plot_left = 23, plot_right = 112, told_x = 118;
 constexpr double top = 9, below = 10.5; // of the plot: captions above it, the axis under it
 constexpr double line = 4.1;            // from one told thing to the next
@@ -72,15 +73,14 @@ Markup polyline(const std::vector<std::pair<double, double>>& points, const char
 
 double on_plot(double x) { return std::clamp(x, plot_left, plot_right); }
 
-// By the chance that a hand would call it right, relative to the best there is.
+// By the chance that a hand would call it right: faint where little is known.
 Markup band_of(const Plot& p) {
   if (!p.band) return {};
-  const double best = paint::chance_right(*p.band, std::exp(p.band->middle));
   constexpr int steps = 40;
   std::vector<Markup> stops;
   for (int i = 0; i <= steps; ++i) {
     const double x = plot_left + (plot_right - plot_left) * i / steps;
-    const double share = paint::chance_right(*p.band, p.flow.flow(x)) / best;
+    const double share = paint::chance_right(*p.band, p.flow.flow(x)) / certain;
     const bool end = i == 0 || i == steps; // no edge shows where none is
     stops.push_back(element("stop", {{"offset", mm(i / double{steps})},
                                      {"stop-color", ink::right},
@@ -103,8 +103,7 @@ Markup captions(const Plot& p) {
   const double y = top - 2.6;
   double from = plot_right, to = plot_left; // of the word in the middle
   if (p.band) {
-    const bool guess = p.band->rests_on == paint::RestsOn::class_guess;
-    const std::string wanted = say(guess ? Say::trail_right_guess : Say::feel_right);
+    const std::string wanted = session::right_words(p.band->batches);
     const double half = width_em(wanted, true) * letter / 2;
     const double x =
         std::clamp(p.flow.x(std::exp(p.band->middle)), plot_left + half, plot_right - half);
@@ -260,7 +259,8 @@ Plot plot(const Handed& handed) {
   const double bottom = plot_high - below;
   std::vector<double> flows;
   for (const TrailPoint& point : batch.trail) flows.push_back(point.flow);
-  const auto band = session::band_of(batch);
+  const auto band =
+      session::band_of(batch, handed.ranges ? *handed.ranges : session::nobody_taught());
   return {handed,
           band,
           std::move(all),

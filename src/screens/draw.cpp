@@ -19,6 +19,7 @@ struct Screens {
   void operator()(const bench::ShelfView& shelf) const { draw_shelf(sheet, shelf); }
   void operator()(const bench::CompareView& both) const { draw_compare(sheet, both); }
   void operator()(const bench::RangesView& ranges) const { draw_ranges(sheet, ranges); }
+  void operator()(const bench::StoryView& story) const { draw_story(sheet, story); }
   void operator()(const bench::PansView& pans) const { draw_pans(sheet, pans); }
   void operator()(const bench::TabletView& tablet) const { draw_tablet(sheet, tablet); }
 };

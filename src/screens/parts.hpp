@@ -21,6 +21,7 @@ void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, C
               const Ground& ground);
 void draw_undo(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo);
 void draw_ranges(Sheet& sheet, const bench::RangesView& ranges);
+void draw_story(Sheet& sheet, const bench::StoryView& story);
 void draw_compare(Sheet& sheet, const bench::CompareView& compare);
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet);
 

@@ -133,6 +133,17 @@ struct MarkWords {
   std::string operator()(session::TroubleKind trouble) const { return trouble_words(trouble); }
 };
 
+std::string thicken_words(const bench::Advice& a) {
+  const std::string dry = a.dry_min > 0
+                              ? say(Say::advice_let_dry_minutes, {std::to_string(a.dry_min)})
+                              : say(Say::advice_let_dry);
+  std::string pigments;
+  for (const bench::Advice::Pigment& p : a.pigments)
+    pigments +=
+        (pigments.empty() ? "" : " + ") + say(Say::advice_pigment, {grams_number(p.g), p.name});
+  return pigments.empty() ? dry : say(Say::advice_or_pigment, {dry, pigments});
+}
+
 std::string hint_words(const bench::Advice& a) {
   using bench::Advice;
   switch (a.kind) {
@@ -145,10 +156,9 @@ std::string hint_words(const bench::Advice& a) {
                              : amount_words(session::Unit::drops, a.drops)});
   case Advice::mull_and_judge:
     return say(a.by_knife ? Say::advice_judge_by_knife : Say::advice_mull_and_judge);
+  case Advice::keep_going: return say(a.by_knife ? Say::advice_go_on_by_knife : Say::advice_go_on);
   case Advice::there: return say(Say::advice_there);
-  case Advice::too_loose:
-    return a.pigment_g > 0 ? say(Say::advice_let_dry_or_pigment, {grams_number(a.pigment_g)})
-                           : say(Say::advice_let_dry);
+  case Advice::too_loose: return thicken_words(a);
   case Advice::gathered: return say(Say::advice_gathered);
   }
   return "";
@@ -167,8 +177,7 @@ std::string advice_words(const bench::Advice& a) {
   const bool from_range = a.kind == Advice::add_drops || a.kind == Advice::too_loose ||
                           a.kind == Advice::first_helping || a.kind == Advice::mull_and_judge;
   const std::string hint = hint_words(a);
-  return from_range && a.rests_on == paint::RestsOn::class_guess ? say(Say::advice_guess, {hint})
-                                                                 : hint;
+  return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
 }
 
 std::string gum_words(const bench::Advice& a) {

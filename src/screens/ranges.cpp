@@ -1,11 +1,9 @@
 // Book: what each pigment wants, one under the other on one scale of flow.
-#include "bench/ranges.hpp"
-
 #include "screens/measure.hpp"
-#include "screens/parts.hpp"
-#include "screens/trail_geometry.hpp"
+#include "screens/range_chart.hpp"
+#include "session/in_words.hpp"
 
-#include <cmath>
+#include <algorithm>
 
 namespace screens {
 
@@ -18,73 +16,37 @@ namespace {
 
 constexpr Lettering small{cap::small, false, cap::small};
 
-// The columns, and where the rows begin and end.
-struct Chart {
-  Rect names, bars, knowns; // of all rows
-  FlowScale scale;
-  double step = 0; // from row to row
-  Rect row(const Rect& column, std::size_t i) const {
-    return {column.x, column.y + static_cast<double>(i) * step, column.w, step};
-  }
-};
-
-Chart chart_of(const Rect& panel, const RangesView& ranges, int a_page) {
-  const Rect area = inset(panel, 4);
-  const bool wide = area.w > 150;
-  const double top = area.y + cap::clear * 2.6, bottom = area.bottom() - cap::clear * 2.2;
-  const double name_w = wide ? 62 : 40, known_w = 24, gap = 2;
-  Chart c;
-  c.names = {area.x, top, name_w, bottom - top};
-  c.bars = {area.x + name_w + gap, top, area.w - name_w - known_w - 2 * gap, bottom - top};
-  c.knowns = {area.right() - known_w, top, known_w, bottom - top};
-  c.scale = {ranges.low, ranges.high, c.bars.x, c.bars.right()};
-  c.step = c.bars.h / a_page;
-  return c;
-}
-
-std::string known_words(const paint::Band& band) {
-  if (band.batches == 0) return say(Say::ranges_guess);
-  return band.batches == 1 ? say(Say::ranges_one_batch)
-                           : say(Say::ranges_batches, {std::to_string(band.batches)});
-}
-
-void axis(Sheet& sheet, const Chart& c) {
-  const Theme& t = sheet.theme;
-  for (const Tick& tick : ticks(c.scale, cap::clear)) {
-    const double x = c.scale.x(tick.flow);
-    sheet.shapes.push_back(Line{{{x, c.bars.y}, {x, c.bars.bottom()}}, outline_mm, t.rule, 0});
-    write(sheet, {x, c.bars.bottom() + cap::clear * 1.7}, Anchor::centre, clean_letters, t.quiet,
-          tick.label, 12);
-  }
-}
-
 // How likely a hand is to call it right, as far as the interval goes; the line is the interval.
-void bar(Sheet& sheet, const Chart& c, const Rect& row, const paint::Band& band) {
+void bar(Sheet& sheet, const RangeChart& c, const Rect& row, const bench::PigmentRange& range) {
   const Theme& t = sheet.theme;
-  const auto [low, high] = bench::nine_in_ten(band);
-  const double y = row.centre().y, h = row.h * 0.62, left = c.scale.x(low), right = c.scale.x(high);
-  FlowScale within{low, high, left, right};
-  sheet.shapes.push_back(
-      Gradient{{left, y - h / 2, right - left, h}, band_stops(band, within, 0, t.slab, t.right)});
-  sheet.shapes.push_back(Line{{{left, y}, {right, y}}, 0.5, t.ink, 0});
-  const bool known = band.batches > 0;
-  sheet.shapes.push_back(
-      Disc{{c.scale.x(std::exp(band.middle)), y}, 1.5, known ? t.ink : t.slab, t.ink, 0.5});
+  const double y = row.centre().y, h = row.h * 0.56;
+  const double left = c.scale.x(range.low), right = c.scale.x(range.high);
+  const FlowScale within{range.low, range.high, left, right};
+  sheet.shapes.push_back(Gradient{{left, y - h / 2, right - left, h},
+                                  band_stops(range.band, within, 0, t.slab, t.right)});
+  interval(sheet, c, y, range.low, range.demand, range.high, range.band.batches > 0);
 }
 
-void name_of(Sheet& sheet, const Rect& r, const RangesView::Row& row) {
-  const Theme& t = sheet.theme;
+void name_of(Sheet& sheet, const Rect& r, const RangesView::Row& row, const Ground& g) {
   const double heap = std::min(6.0, r.h * 0.7);
   material_symbol(sheet, {r.x + heap / 2, r.centre().y}, heap, session::CardKind::pigment,
-                  rgb(row.colour), t.ink);
+                  rgb(row.colour), g.ink);
   const Rect words{r.x + heap, r.y, r.w - heap, r.h};
   const bool wide = r.w > 50;
   const double index_w = wide ? 17 : 0;
-  labels(sheet, {words.x, words.y, words.w - index_w, words.h}, plain(t),
+  labels(sheet, {words.x, words.y, words.w - index_w, words.h}, g,
          {{row.name, {cap::clear, true, cap::small}, false, 2}}, Anchor::left);
   if (wide)
-    write(sheet, {r.right(), r.centre().y + cap::small / 2}, Anchor::right, small, t.quiet,
+    write(sheet, {r.right(), r.centre().y + cap::small / 2}, Anchor::right, small, g.quiet,
           row.index_name, index_w - 1);
+}
+
+// Under the pointer the row's names turn, as any pad's would; the picture stays.
+void name_pad(Sheet& sheet, const RangeChart& c, std::size_t i, const RangesView::Row& row,
+              const bench::Pad& at) {
+  bench::Pad names = at;
+  names.box = {c.names.x - 2, at.box.y, c.names.w + 4, at.box.h};
+  name_of(sheet, c.row(c.names, i), row, pad_box(sheet, names, plain(sheet.theme)));
 }
 
 void way(Sheet& sheet, const bench::Pad& at) {
@@ -98,22 +60,31 @@ void way(Sheet& sheet, const bench::Pad& at) {
 
 void draw_ranges(Sheet& sheet, const RangesView& ranges) {
   const Theme& t = sheet.theme;
-  const Rect& main = sheet.view.layout.main;
-  panel(sheet, main);
-  const Chart c = chart_of(main, ranges, ranges.a_page);
-  const double y = main.y + 4 + cap::clear, half = (main.w - 10) / 2;
-  write(sheet, {main.x + 4, y}, Anchor::left, clean_bold, t.ink, say(Say::book_ranges), half);
-  write(sheet, {main.right() - 4, y}, Anchor::right, clean_letters, t.quiet,
+  const bench::Layout& layout = sheet.view.layout;
+  panel(sheet, layout.main);
+  std::vector<const bench::Pad*> rows;
+  for (const bench::Pad& at : layout.pads)
+    if (at.id.kind == PadKind::range_of) rows.push_back(&at);
+  const double a_row = rows.empty() ? layout.lower.h : rows[0]->box.h + bench::gap_mm;
+  const RangeChart c = range_chart(
+      layout.lower, static_cast<std::size_t>((layout.lower.h + bench::gap_mm) / a_row + 0.5),
+      ranges.low, ranges.high);
+  const double y = layout.main.y + 4 + cap::clear, half = (layout.main.w - 10) / 2;
+  const std::string title = ranges.failure
+                                ? say(Say::range_not_learnt, {words::message(*ranges.failure)})
+                                : say(Say::book_ranges);
+  write(sheet, {layout.main.x + 4, y}, Anchor::left, clean_bold, t.ink, title, half);
+  write(sheet, {layout.main.right() - 4, y}, Anchor::right, clean_letters, t.quiet,
         say(Say::trail_caption), half);
-  axis(sheet, c);
-  for (std::size_t i = 0; i < ranges.rows.size(); ++i) {
+  range_axis(sheet, c);
+  for (std::size_t i = 0; i < ranges.rows.size() && i < rows.size(); ++i) {
     const RangesView::Row& row = ranges.rows[i];
-    bar(sheet, c, c.row(c.bars, i), row.band);
-    name_of(sheet, c.row(c.names, i), row);
-    labels(sheet, c.row(c.knowns, i), plain(t), {{known_words(row.band), clean_letters, true, 2}},
-           Anchor::right);
+    bar(sheet, c, c.row(c.bars, i), row.range);
+    name_pad(sheet, c, i, row, *rows[i]);
+    labels(sheet, c.row(c.knowns, i), plain(t),
+           {{session::known_words(row.range.band.batches), clean_letters, true, 2}}, Anchor::right);
   }
-  for (const bench::Pad& at : sheet.view.layout.pads) way(sheet, at);
+  for (const bench::Pad& at : layout.pads) way(sheet, at);
 }
 
 }

@@ -3,6 +3,7 @@
 #include "screens/measure.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail_geometry.hpp"
+#include "session/in_words.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -73,8 +74,7 @@ void draw_captions(Sheet& sheet, const Plot& p) {
   const double y = p.area.y + p.cap + 3.2, air = 3;
   double from = p.inside.right(), to = p.inside.x; // of the word in the middle
   if (p.trail.band) {
-    const bool guess = p.trail.band->rests_on == paint::RestsOn::class_guess;
-    const std::string words = say(guess ? Say::trail_right_guess : Say::feel_right);
+    const std::string words = session::right_words(p.trail.band->batches);
     const double half = width_mm(words, p.cap, true) / 2;
     const double x = std::clamp(p.flow.x(std::exp(p.trail.band->middle)), p.inside.x + half,
                                 p.inside.right() - half);

@@ -28,12 +28,11 @@ TimeScale time_scale(const bench::TrailView& trail, double top, double bottom) {
 
 std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
                              Colour away, Colour right) {
-  const double best = paint::chance_right(band, std::exp(band.middle));
   const int steps = std::max(2, static_cast<int>(scale.right - scale.left)); // one a mm
   std::vector<Stop> stops{{scale.left - margin_mm, away}};
   for (int i = 0; i <= steps; ++i) {
     const double x = scale.left + (scale.right - scale.left) * i / steps;
-    const double share = paint::chance_right(band, scale.flow(x)) / best;
+    const double share = paint::chance_right(band, scale.flow(x)) / certain;
     stops.push_back(
         {x, mixed(away, right, std::isfinite(share) ? std::clamp(share, 0.0, 1.0) : 0)});
   }

@@ -28,11 +28,14 @@ std::vector<Tick> ticks(const FlowScale& scale, double cap_mm);
 
 TimeScale time_scale(const bench::TrailView& trail, double top, double bottom);
 
-// The band from slab to the colour of right, by the chance that a hand would call it right,
-// relative to the best there is.
+// The band from slab to the colour of right, by the chance that a hand would call it right: where
+// little is known that is small everywhere, and the band is faint and wide. The whole colour stands
+// for a chance of `certain`.
 // Beyond the scale's ends it fades out within margin_mm, so that no edge shows where none is.
 std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
                              Colour away, Colour right);
+
+inline constexpr double certain = 0.9;
 
 struct Segment {
   Point a, b;

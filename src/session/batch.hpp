@@ -34,12 +34,15 @@ struct Feeling {
   Feel as = Feel::right;
   double flow = 0;      // live, above 0
   double scatter = 0;   // relative standard uncertainty of the liquid put in: its own part
-  double dried_off = 0; // mL of water that had left, to 1 mL of the liquid then
+  double lost_mL = 0;   // water that had left
+  double dried_off = 0; // that, to 1 mL of the liquid then
   std::map<std::string, double> tools; // relative, signed: what each put into the liquid's
   double pigment_sd = 0;               // relative, of the pigment's mass
   std::vector<std::pair<std::string, double>> pigments; // card, mL
   bool repeats = false; // the same word as before it, and nothing changed between
   bool set_aside = false;
+
+  bool operator==(const Feeling&) const = default;
 };
 
 struct TrailPoint {

@@ -90,4 +90,12 @@ std::string warning_words(const Warning& w) {
   }
 }
 
+std::string known_words(int batches) {
+  if (batches == 0) return say(Say::known_guess);
+  return batches == 1 ? say(Say::known_one_batch)
+                      : say(Say::known_batches, {std::to_string(batches)});
+}
+
+std::string right_words(int batches) { return say(Say::trail_right, {known_words(batches)}); }
+
 }

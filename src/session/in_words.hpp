@@ -16,6 +16,8 @@ std::string progress_words(Progress progress);
 std::string amount_words(Unit unit, double amount); // "1 drop", "¼ tsp", "4.5 g"
 std::string total_words(const Total& total);        // "1 tsp + 52 drops", "weighed"
 std::string stage_words(const Pass& pass);          // "knife", "pass 2"
+std::string known_words(int batches);               // "a guess", "4 batches"
+std::string right_words(int batches);               // "right, 4 batches"
 
 std::string warning_words(const Warning& warning); // a sentence
 

@@ -4,20 +4,6 @@
 
 namespace session {
 
-std::vector<paint::Reading> readings_of(const Batch& batch) {
-  std::vector<paint::Reading> out;
-  for (const Feeling& f : batch.feelings)
-    if (!f.repeats && !f.set_aside) out.push_back({f.flow, static_cast<int>(f.as)});
-  return out;
-}
-
-std::optional<paint::Band> band_of(const Batch& batch) {
-  std::vector<paint::PigmentShare> shares;
-  for (const BatchPigment& p : pigments(batch)) shares.push_back({p.card->pigment, p.volume_share});
-  const auto guess = paint::class_guess(shares);
-  return guess ? std::optional(paint::after(*guess, readings_of(batch))) : std::nullopt;
-}
-
 double TimeScale::y(Clock clock) const {
   if (knots.size() < 2) return knots.empty() ? 0 : knots[0].second;
   std::size_t i = 1;

@@ -1,19 +1,11 @@
 // A batch's trail as numbers: what it is drawn against, and where its moments stand.
 #pragma once
 
-#include "paint/today.hpp"
 #include "session/batch.hpp"
 
 #include <utility>
 
 namespace session {
-
-// The batch's feel notes that stand, with the flow they were felt at; the same word again with
-// nothing changed between counts once, and one that was set aside does not.
-std::vector<paint::Reading> readings_of(const Batch& batch);
-
-// What these pigments want, the batch's own notes counted in; absent without pigment.
-std::optional<paint::Band> band_of(const Batch& batch);
 
 // Time down. In a whole batch the stretches where nobody was there are short and equal.
 struct TimeScale {

@@ -19,6 +19,9 @@ slabside picture shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] 
 slabside list  [--studio DIR]    all batches, oldest first
 slabside show  BATCH [--studio DIR] [--json]
                                  one batch as numbers: by id, by name, or “last”
+slabside range [PIGMENT] [--studio DIR] [--json]
+                                 what each pigment wants, as the feel notes of all batches have
+                                 taught it; of one: by card, name or Colour Index name
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
                                  and the next two are printed; no file is written over
@@ -352,13 +355,17 @@ std::string_view pattern(Say id) {
   case Say::advice_first_helping: return "start with {0} to {1} g binder";
   case Say::advice_add: return "add {0}, then mull";
   case Say::advice_add_by_knife: return "add {0}, then work it in";
-  case Say::advice_judge_by_knife: return "work it in, then judge";
-  case Say::advice_mull_and_judge: return "mull, then judge";
-  case Say::advice_there: return "it is right: leave it so";
-  case Say::advice_let_dry: return "let it dry a little";
-  case Say::advice_let_dry_or_pigment: return "let it dry, or add {0} g pigment";
+  case Say::advice_judge_by_knife: return "one drop is a risk: work it in first";
+  case Say::advice_mull_and_judge: return "one drop is a risk: mull first";
+  case Say::advice_go_on: return "go on drop by drop: mull, then judge";
+  case Say::advice_go_on_by_knife: return "go on drop by drop: work it in, then judge";
+  case Say::advice_there: return "you are there: leave it so";
+  case Say::advice_let_dry: return "too loose: let it dry";
+  case Say::advice_let_dry_minutes: return "too loose: let it dry {0} min";
+  case Say::advice_or_pigment: return "{0}, or add {1}";
+  case Say::advice_pigment: return "{0} g {1}";
   case Say::advice_gathered: return "gathered: off the slab";
-  case Say::gum_too_little: return "still binder, not yet water";
+  case Say::gum_too_little: return "gum is short: binder, not water";
   case Say::gum_short: return "gum is short: dry paint may rub off";
   case Say::gum_enough: return "binder or water, both will do";
   case Say::gum_too_much: return "water only: gum enough";
@@ -374,7 +381,7 @@ std::string_view pattern(Say id) {
   case Say::not_counted_rested: return "not counted: rested too long";
   case Say::not_counted_other_finger: return "not counted: second finger";
   case Say::trail_caption: return "liquid to pigment, by volume";
-  case Say::trail_right_guess: return "right, a guess";
+  case Say::trail_right: return "right, {0}";
   case Say::trail_empty: return "The trail begins once pigment and binder are in.";
   case Say::trail_gathered: return "gathered {0}";
   case Say::ask_amount: return "how much, with the next tap?";
@@ -414,9 +421,30 @@ std::string_view pattern(Say id) {
   case Say::book_damage: return "1 place in the files could not be read: “slabside check” names it";
   case Say::book_to_list: return "all batches";
   case Say::book_ranges: return "what each pigment wants";
-  case Say::ranges_guess: return "a guess";
-  case Say::ranges_one_batch: return "1 batch";
-  case Say::ranges_batches: return "{0} batches";
+  case Say::known_guess: return "a guess";
+  case Say::known_one_batch: return "1 batch";
+  case Say::known_batches: return "{0} batches";
+  case Say::range_wants: return "wants {0}, likely {1} to {2}";
+  case Say::range_not_felt: return "Nobody has felt it here yet.";
+  case Say::range_note: return "{0}, {1}: {2}";
+  case Say::range_note_back: return "note before";
+  case Say::range_note_on: return "next note";
+  case Say::range_set_aside: return "leave this note out";
+  case Say::range_take_in: return "count it again";
+  case Say::range_left_out: return "left out";
+  case Say::range_was: return "it was";
+  case Say::range_to_all: return "all pigments";
+  case Say::range_not_learnt: return "Not learnt anew: {0}";
+  case Say::range_no_pigment:
+    return "There is no pigment {0} on this shelf. “slabside range” names those that were felt.";
+  case Say::show_range:
+    return "{0}: wants {1} mL to 1 mL ({2} to {3}), right from {4} to {5}; {6}, {7} notes";
+  case Say::show_hand_right: return "right           {0} to either side, in ln flow";
+  case Say::show_hand_reaches: return "beyond it       too sticky for {0}, too loose for {1}";
+  case Say::show_hand_slope: return "told apart      {0}, the slope of the notes";
+  case Say::show_hand_batches: return "differences     {0} between batches, {1} between pigments";
+  case Say::show_hand_slips: return "slips           {0} % of the notes";
+  case Say::show_hand_rests_on: return "rests on        {0} notes of {1} batches";
   case Say::book_take_up: return "take up again";
   case Say::book_went_in: return "what went in";
   case Say::book_dried_off: return "{0} mL of water dried off";

@@ -24,10 +24,15 @@ struct Slab {
   }
   void add(const char* what, double g) { w.put(batch, Added{what, Unit::g, g, ""}); }
   void feel(Feel f) { w.put(batch, Felt{f, By::muller}); }
+  int of_studio = 0;
+  std::optional<Expectation> expected() {
+    RangeQuestion question = range_question(nobody_taught(), make::folded({w.log}, batch));
+    question.of_studio = of_studio;
+    return expectation(nobody_taught(), question);
+  }
   Advice advice() {
     const auto b = make::folded({w.log}, batch);
-    const auto band = paint::class_guess({{make::pigment("p", 4.2, 30).pigment, 1}});
-    return bench::advise(b, band, {0.033, spoon_mL});
+    return bench::advise(b, expected(), {0.033, spoon_mL});
   }
 };
 
@@ -36,10 +41,10 @@ struct Slab {
 TEST_CASE("advice follows the last note until something is added") {
   Slab s;
   CHECK(s.advice().kind == Advice::first_helping);
-  s.add("gum", 4);
+  s.add("gum", 1.5);
   CHECK(s.advice().kind == Advice::add_drops);
   const int far = s.advice().drops;
-  s.add("gum", 1);
+  s.add("gum", 0.5);
   CHECK(s.advice().drops < far);
   s.feel(Feel::right);
   CHECK(s.advice().kind == Advice::there);
@@ -54,12 +59,13 @@ TEST_CASE("advice follows the last note until something is added") {
 TEST_CASE("what nobody would count in drops is said in spoons") {
   Slab s;
   s.spoon_mL = 5;
-  s.add("gum", 3);
+  s.add("p", 88);
+  s.add("gum", 12);
   const int drops = s.advice().drops;
   REQUIRE(drops > 1.25 / 0.033);
-  CHECK(s.advice().spoons == std::floor(drops * 0.033 / 1.25) / 4);
+  CHECK(s.advice().spoons == std::min(1.0, std::floor(drops * 0.033 / 1.25) / 4));
   CHECK(bench::advised_mL(s.advice(), {0.033, 5}) == s.advice().spoons * 5);
-  s.add("gum", 4);
+  s.add("gum", 12);
   CHECK(s.advice().spoons == 0);
   CHECK(bench::advised_mL(s.advice(), {0.033, 5}) == s.advice().drops * 0.033);
 }
@@ -90,17 +96,64 @@ TEST_CASE("far past the range with a sticky note, one drop is already a risk") {
   Slab s;
   s.add("gum", 20);
   s.feel(Feel::too_sticky);
+  s.of_studio = 3;
   CHECK(s.advice().kind == Advice::mull_and_judge);
 }
 
-// Flow 14 g / 1.1313 g/mL / 2.857 mL = 4.33; the guess's middle is exp(0.60) * 1.3476 = 2.455;
-// 12 g * (4.33 / 2.455 - 1) = 9.2 g.
-TEST_CASE("too loose: how much pigment would bring it back") {
+TEST_CASE("a guess does not stop the hand") {
+  Slab s;
+  s.add("gum", 5);
+  CHECK(s.advice().drops == 0);
+  CHECK(s.advice().kind == Advice::keep_going);
+}
+
+TEST_CASE("too loose: how much pigment would bring it to the middle, and how long it would dry") {
   Slab s;
   s.add("gum", 14);
   s.feel(Feel::too_runny);
-  CHECK(s.advice().kind == Advice::too_loose);
-  CHECK(std::abs(s.advice().pigment_g - 9.2) < 0.1);
+  const Advice advice = s.advice();
+  CHECK(advice.kind == Advice::too_loose);
+  REQUIRE(advice.pigments.size() == 1);
+  const auto b = make::folded({s.w.log}, batch);
+  const double middle = std::exp(s.expected()->band.middle);
+  CHECK(advice.pigments[0].g == doctest::Approx(12 * (b.standing.flow_now->value / middle - 1)));
+  CHECK(advice.pigments[0].g > 5);
+  CHECK(advice.dry_min == 0); // gathered, so much takes hours
+}
+
+TEST_CASE("a little too loose dries in minutes under the muller") {
+  Slab s;
+  s.add("gum", 8);
+  s.w.put(batch, StageBegan{Stage::mulling});
+  s.feel(Feel::too_loose);
+  const Advice advice = s.advice();
+  CHECK(advice.kind == Advice::too_loose);
+  CHECK(advice.dry_min > 0);
+  const auto b = make::folded({s.w.log}, batch);
+  Places places = b.places;
+  dry(places, 60.0 * advice.dry_min);
+  CHECK(*live(places).flow <= std::exp(s.expected()->band.middle));
+}
+
+TEST_CASE("paint that was right and has dried since is told to have more") {
+  Slab s;
+  s.add("gum", 8);
+  s.w.put(batch, StageBegan{Stage::mulling});
+  s.feel(Feel::right);
+  CHECK(s.advice().kind == Advice::there);
+  s.w.wait(1500);
+  s.w.put(batch, Dot{Specks::none});
+  CHECK(s.advice().kind == Advice::keep_going);
+}
+
+TEST_CASE("it is a hint until three batches have taught something") {
+  Slab s;
+  s.add("gum", 4);
+  CHECK(s.advice().hint);
+  s.of_studio = 2;
+  CHECK(s.advice().hint);
+  s.of_studio = 3;
+  CHECK_FALSE(s.advice().hint);
 }
 
 TEST_CASE("binder or water, by the gum there is") {

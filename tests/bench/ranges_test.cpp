@@ -10,15 +10,15 @@ using hands::Hands;
 
 TEST_CASE("pigments stand from thirsty to modest, each with where nine in ten of it lies") {
   Hands h;
-  const auto all = ranges_of(h.b);
+  h.tap("book");
+  h.tap("ranges");
+  const auto& all = h.b.book.of_pigments;
   REQUIRE(all.size() > 20);
   for (std::size_t i = 0; i < all.size(); ++i) {
-    const auto [low, high] = nine_in_ten(all[i].band);
-    const double middle = std::exp(all[i].band.middle);
-    CHECK(low < middle);
-    CHECK(middle < high);
-    CHECK(std::sqrt(low * high) == doctest::Approx(middle));
-    if (i > 0) CHECK(all[i].band.middle <= all[i - 1].band.middle);
+    CHECK(all[i].low < all[i].demand);
+    CHECK(all[i].demand < all[i].high);
+    CHECK(all[i].band.batches == 0);
+    if (i > 0) CHECK(all[i].demand <= all[i - 1].demand);
   }
 }
 
@@ -29,6 +29,7 @@ TEST_CASE("Book shows all ranges page by page on one scale, and goes back to its
     Hands h(display);
     h.tap("book");
     h.tap("ranges");
+    const std::size_t count = h.b.book.of_pigments.size();
     std::size_t seen = 0;
     double low = 0, high = 0;
     for (;;) {
@@ -37,13 +38,14 @@ TEST_CASE("Book shows all ranges page by page on one scale, and goes back to its
       if (v.page > 0) CHECK(std::pair(v.low, v.high) == std::pair(low, high));
       std::tie(low, high) = std::pair(v.low, v.high);
       for (const auto& row : v.rows) {
-        CHECK(nine_in_ten(row.band).first >= v.low);
-        CHECK(nine_in_ten(row.band).second <= v.high);
+        CHECK(row.range.low >= v.low);
+        CHECK(row.range.high <= v.high);
+        CHECK(h.shows("range_of " + row.range.card));
       }
       if (!h.shows("page_on")) break;
       h.tap("page_on");
     }
-    CHECK(seen == ranges_of(h.b).size());
+    CHECK(seen == count);
     h.tap("to_list");
     CHECK(std::holds_alternative<BookView>(view(h.b, h.now()).screen));
     CHECK(h.b.book.page == 0);
@@ -51,4 +53,15 @@ TEST_CASE("Book shows all ranges page by page on one scale, and goes back to its
     h.tap("book");
     CHECK(std::holds_alternative<BookView>(view(h.b, h.now()).screen));
   }
+}
+
+TEST_CASE("a pigment nobody has felt says so, and has no note to leave out") {
+  Hands h;
+  h.tap("book");
+  h.tap("ranges");
+  h.tap("range_of " + h.b.book.of_pigments.front().card);
+  CHECK(std::get<StoryView>(view(h.b, h.now()).screen).steps.empty());
+  CHECK_FALSE(h.shows("set_aside"));
+  h.tap("to_list");
+  CHECK(std::holds_alternative<RangesView>(view(h.b, h.now()).screen));
 }

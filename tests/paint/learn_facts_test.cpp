@@ -7,7 +7,7 @@
 
 using namespace paint;
 
-TEST_CASE("the learnt range begins where the class's guess lies") {
+TEST_CASE("the learnt range begins where the class lies") {
   for (const PigmentClass c :
        {PigmentClass::mineral, PigmentClass::fine_mineral, PigmentClass::organic,
         PigmentClass::carbon, PigmentClass::effect, PigmentClass::extender, PigmentClass::unknown})
@@ -15,9 +15,12 @@ TEST_CASE("the learnt range begins where the class's guess lies") {
       Pigment pigment{.g_per_mL = 3, .oil_g_per_100g = oil};
       pigment.family = c;
       const LearnPigment facts = learn_facts(pigment);
-      const Band guess = *class_guess({{pigment, 1}});
-      CHECK(std::abs(facts.ln_oil + facts.kappa - guess.middle) < 1e-12);
-      CHECK(std::abs(facts.q - guess.sd) < 1e-12);
+      const ClassPrior prior = class_prior(c);
+      const double point = oil_absorption_point(pigment);
+      CHECK(facts.kappa == prior.over_oil);
+      CHECK(std::abs(facts.ln_oil - (point > 0 ? std::log(point) : prior.oil)) < 1e-12);
+      CHECK(std::abs(facts.q - std::hypot(prior.over_oil_sd, point > 0 ? 0 : prior.oil_sd)) <
+            1e-12);
     }
 }
 

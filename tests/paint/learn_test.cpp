@@ -65,6 +65,30 @@ void compare_with_differences(const LearnProblem& p, const LearnPriors& priors,
 
 }
 
+TEST_CASE("a pigment far from its guess is learnt where it was felt, not taken for slips") {
+  for (const double right : {0.3, 0.56, 12.0}) {
+    LearnProblem problem;
+    problem.pigments = {{std::log(1.35), 0.6, 0.3}};
+    for (int batch = 0; batch < 3; ++batch) {
+      problem.batches.push_back({0.002});
+      problem.segments.push_back({batch, {{0, 1}}});
+      for (const auto& [share, felt] : {std::pair{0.75, 1}, {1.0, 2}, {1.4, 3}})
+        problem.notes.push_back({batch, std::log(right * share), 0.01, {}, felt});
+    }
+    const auto learnt = learn(problem);
+    REQUIRE(learnt);
+    CHECK(learnt->end == LearnEnd::found);
+    CHECK(std::abs(learnt->pigments[0].ln_demand - std::log(right)) < 0.15);
+    CHECK(learnt->pigments[0].sd < 0.2);
+    // Also from where an earlier fit had taken it for something else.
+    Learnt astray = *learnt;
+    astray.z[static_cast<std::size_t>(astray.pigments[0].at)] = std::log(2.4);
+    const auto again = learn(problem, {}, &astray);
+    REQUIRE(again);
+    CHECK(std::abs(again->pigments[0].ln_demand - learnt->pigments[0].ln_demand) < 1e-4);
+  }
+}
+
 TEST_CASE("slopes and curvatures are those of the value") {
   for (const bool slips : {false, true}) {
     LearnPriors priors;

@@ -60,14 +60,21 @@ TEST_CASE("what the next undo takes back") {
   CHECK(event_words(session::CountLost{"gum"}, "Binder") == "Binder, count lost");
 }
 
-TEST_CASE("advice from the class alone says that it is a guess; the rest does not") {
+TEST_CASE("advice that little has taught says that it is a guess; the rest does not") {
   bench::Advice a;
   a.kind = bench::Advice::add_drops;
   a.drops = 10;
   CHECK(advice_words(a) == "a guess: add 10 drops, then mull");
-  a.rests_on = paint::RestsOn::studio;
+  a.hint = false;
   CHECK(advice_words(a) == "add 10 drops, then mull");
   a.drops = 1;
   CHECK(advice_words(a) == "add 1 drop, then mull");
   CHECK(advice_words({}) == "weigh the pigment first");
+  a.kind = bench::Advice::too_loose;
+  CHECK(advice_words(a) == "too loose: let it dry");
+  a.dry_min = 10;
+  CHECK(advice_words(a) == "too loose: let it dry 10 min");
+  a.pigments = {{"a", "Cobalt blue", 0.8}, {"b", "Ochre", 0.24}};
+  CHECK(advice_words(a) ==
+        "too loose: let it dry 10 min, or add 0.80 g Cobalt blue + 0.24 g Ochre");
 }

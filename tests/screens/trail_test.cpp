@@ -94,7 +94,7 @@ TEST_CASE("an empty trail has a scale, and no point is not a point") {
 }
 
 TEST_CASE("the band is strongest at its middle, falls to both sides and ends in nothing") {
-  const paint::Band band{.middle = std::log(2.0), .sd = 0.2, .half_width = 0.2, .slope = 0.06};
+  const paint::Band band = views::band(2.0, 0.05);
   const FlowScale s{1, 4, 0, 100};
   const Colour away{0, 0, 0, 255}, right{200, 200, 200, 255};
   const auto stops = band_stops(band, s, 4, away, right);
@@ -108,10 +108,12 @@ TEST_CASE("the band is strongest at its middle, falls to both sides and ends in 
     if (stops[i - 1].x >= 50) CHECK(stops[i].colour.g <= stops[i - 1].colour.g);
   }
   CHECK(stops[51].x == doctest::Approx(50));
-  CHECK(stops[51].colour == right);
+  CHECK(stops[51].colour.g > 180);
+  // Where less is known it is fainter.
+  CHECK(band_stops(views::band(2.0, 0.4), s, 4, away, right)[51].colour.g < 110);
   const auto [low, high] = band_edges(band);
-  CHECK(low == doctest::Approx(1.637462)); // 2 e^-0.2
-  CHECK(high == doctest::Approx(2.442806));
+  CHECK(low == doctest::Approx(1.6375).epsilon(0.01)); // 2 e^-0.2
+  CHECK(high == doctest::Approx(2.4428).epsilon(0.01));
 }
 
 TEST_CASE("a segment touches a rect or does not") {

@@ -102,12 +102,14 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   first.pass = {PassView::wet_out, std::nullopt, 1, 0, 210};
   for (auto& m : first.materials) m.grams.reset();
   keep("empty", first);
-  for (const auto kind : {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge}) {
+  for (const auto kind :
+       {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge, Advice::keep_going}) {
     SlabView advised = slab_of(b);
     advised.advice.kind = kind;
     advised.advice.low_g = 14.5;
     advised.advice.high_g = 19.5;
-    advised.advice.pigment_g = 1.2;
+    advised.advice.dry_min = 15;
+    advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
     keep("advised", advised);
   }
   b.folded->passes[0].end = 100;
@@ -289,6 +291,18 @@ void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
 
 }
 
+paint::Band band(double middle, double sd) {
+  paint::Foreseen f;
+  f.points.push_back({{.half_width = 0.2, .slope = 0.04}, std::log(middle) - 4 * sd, sd / 30, 241});
+  double sum = 0;
+  for (int i = -120; i <= 120; ++i) {
+    f.weights.push_back(std::exp(-0.5 * (i / 30.0) * (i / 30.0)));
+    sum += f.weights.back();
+  }
+  for (double& weight : f.weights) weight /= sum;
+  return paint::band_seen(f);
+}
+
 TrailView trail() {
   using session::Feel;
   TrailView t;
@@ -305,7 +319,7 @@ TrailView trail() {
   t.marks.push_back({880, flow, session::Specks::few});
   t.marks.push_back({890, flow, session::TroubleKind::gelling});
   t.passes = {{session::Stage::wetting_out, 0, 30, 200}, {session::Stage::mulling, 1, 210, 900}};
-  t.band = paint::Band{.middle = std::log(2.6), .sd = 0.2, .half_width = 0.17, .slope = 0.06};
+  t.band = band(2.6, 0.2);
   t.now = flow;
   t.next = flow * 1.12;
   t.from = 0;

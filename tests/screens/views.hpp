@@ -17,6 +17,8 @@ struct Case {
 // Every display by every state of every screen, by day.
 std::vector<Case> all(bench::Hand hand = bench::Hand::left);
 
+paint::Band band(double middle, double sd); // of flow; sd of its ln
+
 bench::TrailView trail(); // with feel notes, a dot, a trouble, a gap, a ghost, and a band
 
 }

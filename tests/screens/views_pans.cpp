@@ -2,6 +2,7 @@
 #include "screens/views_pans.hpp"
 
 #include "bench/pans.hpp"
+#include "bench/ranges.hpp"
 
 #include <array>
 
@@ -191,6 +192,27 @@ BookView one_of(const Bench& b) {
   return one;
 }
 
+// Felt in three batches, the last of which says most.
+PigmentStory story_of(const std::string& card) {
+  using session::Feel;
+  PigmentStory story;
+  story.card = card;
+  const auto note = [](std::uint64_t n, double flow, Feel as) {
+    return PigmentStory::Note{{"0a1b2c3d", n}, flow, as};
+  };
+  story.steps = {
+      {"", {}, 2.2, 1.1, 4.4},
+      {"one", {note(1, 1.4, Feel::too_sticky), note(2, 2.1, Feel::right)}, 2.0, 1.5, 2.7},
+      {"two", {note(3, 1.0, Feel::wont_move), note(4, 1.8, Feel::too_sticky)}, 2.1, 1.8, 2.5},
+      {"one",
+       {note(5, 2.0, Feel::right), note(6, 2.6, Feel::too_loose), note(7, 3.3, Feel::too_runny)},
+       2.15,
+       1.95,
+       2.35}};
+  story.note = story.steps[2].notes[0].line;
+  return story;
+}
+
 void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand, Screen::book);
   const auto keep = [&](const std::string& what, auto screen) {
@@ -199,9 +221,19 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     out.push_back({"book, " + what + on, mm, v});
   };
   b.book.ranges = true;
+  bench::refresh_ranges(b);
   RangesView wants = std::get<RangesView>(view(b, {}).screen);
-  for (std::size_t i = 0; i < wants.rows.size(); i += 2) wants.rows[i].band.batches = i ? 14 : 1;
+  for (std::size_t i = 0; i < wants.rows.size(); i += 2)
+    wants.rows[i].range.band.batches = i ? 14 : 1;
   keep("what each wants", wants);
+  b.book.story = story_of(wants.rows[0].range.card);
+  keep("how it is known", std::get<StoryView>(view(b, {}).screen));
+  b.book.story->was = {1.1, 3.2};
+  b.book.story->steps[2].notes[0].set_aside = true;
+  keep("a note left out", std::get<StoryView>(view(b, {}).screen));
+  b.book.story->steps.clear();
+  keep("never felt", std::get<StoryView>(view(b, {}).screen));
+  b.book.story.reset();
   b.book.ranges = false;
   b.book.search = "zinc";
   keep("nothing found", list_of(b, around(b)));

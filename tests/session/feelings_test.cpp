@@ -1,6 +1,6 @@
 // What a batch's feel notes are kept with, so that something may be learnt from them.
 #include "make.hpp"
-#include "session/trail.hpp"
+#include "session/ranges.hpp"
 
 #include <doctest/doctest.h>
 
@@ -84,7 +84,7 @@ TEST_CASE("the same word again says nothing new until something was done") {
   CHECK(b.feelings[1].repeats);
   CHECK(b.feelings[2].repeats);
   CHECK_FALSE(b.feelings[3].repeats);
-  CHECK(readings_of(b).size() == 2);
+  CHECK(range_question(nobody_taught(), b).notes.size() == 2);
 }
 
 TEST_CASE("a note that is set aside teaches nothing until that is withdrawn") {
@@ -96,10 +96,10 @@ TEST_CASE("a note that is set aside teaches nothing until that is withdrawn") {
   const Ref aside = w.put(batch, SetAside{felt});
   const Batch without = folded(w);
   CHECK(without.feelings.at(0).set_aside);
-  CHECK(readings_of(without).size() == 1);
+  CHECK(range_question(nobody_taught(), without).notes.size() == 1);
   CHECK(band_of(without)->middle > guess->middle);
   w.put(batch, Withdrawn{aside});
-  CHECK(readings_of(folded(w)).size() == 2);
+  CHECK(range_question(nobody_taught(), folded(w)).notes.size() == 2);
 }
 
 TEST_CASE("notes that were withdrawn, or felt where there was no paint, are not kept") {

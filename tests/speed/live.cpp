@@ -1,5 +1,6 @@
 // The numbers that change while paint dries, a thousand times over. Usage: live ROUNDS
 #include "paint/gum.hpp"
+#include "paint/learn_facts.hpp"
 #include "paint/mixture.hpp"
 #include "paint/range.hpp"
 #include "speed/race.hpp"
@@ -27,7 +28,7 @@ Slab slab(bool sweet) {
   put(s.paint, "p", {Kind::pigment, {.pigment = 1}, blue}, exact(12));
   put(s.paint, "b", {Kind::binder, *parts_of(recipe), {}}, exact(6));
   s.sums = sums_of(s.paint.contents);
-  s.band = *class_guess({{blue, 1}});
+  s.band = band_seen(*foresee(*learn({}), {{{-1, 1, learn_facts(blue)}}, {}, 0}));
   return s;
 }
 
@@ -38,8 +39,7 @@ double live_numbers(const Slab& slab) {
     for (int i = 0; i < times; ++i) {
       const auto by = dried(slab.paint, slab.sums, Spread::mulling, {22, 0.45}, 0.5 * i);
       const Live now = live(slab.sums, {by->water.lost_g, 0});
-      sum += chance_right(slab.band, *now.flow) + chance_too_loose(slab.band, *now.flow) +
-             *now.over_oil_point + *now.gum_strength +
+      sum += chance_right(slab.band, *now.flow) + *now.over_oil_point + *now.gum_strength +
              (gum_state(slab.sums.gum_g, slab.sums.pigment_mL, PigmentClass::mineral) ? 1 : 0);
     }
   });

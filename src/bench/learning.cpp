@@ -1,0 +1,117 @@
+#include "bench/learning.hpp"
+
+#include "bench/ranges.hpp"
+#include "bench/record.hpp"
+#include "paint/learn_bytes.hpp"
+
+namespace bench {
+
+namespace {
+
+constexpr std::size_t lines_at_once = 2000; // a few ms of folding
+
+// Its own notes of today are counted in as they are felt; learnt from, they would count twice.
+std::string at_work(const Bench& bench) {
+  const bool open = bench.folded && bench.folded->progress == session::Progress::open;
+  return open ? bench.batch : "";
+}
+
+std::size_t lines_of(const session::Logs& logs) {
+  std::size_t lines = 0;
+  for (const session::Log* log : logs) lines += log->lines.size();
+  return lines;
+}
+
+void forget(Learning& learning, const std::string& batch) {
+  if (learning.taught.erase(batch) > 0) learning.changed = true;
+}
+
+void look_through(Bench& bench, const std::string& id, const session::Logs& logs) {
+  const auto batch = session::fold(logs, id, std::nullopt, bench.lessons);
+  auto taught = batch ? session::taught_by(*batch) : std::nullopt;
+  if (!taught) return forget(bench.learning, id);
+  session::Taught& known = bench.learning.taught[id];
+  if (known == *taught) return;
+  known = *std::move(taught);
+  bench.learning.changed = true;
+}
+
+// A batch that came to the slab is left out from now on; the one that lay there before is not.
+void mind_the_slab(Bench& bench) {
+  Learning& learning = bench.learning;
+  const std::string now = at_work(bench);
+  if (now != learning.at_work && !learning.at_work.empty()) learning.stale.insert(learning.at_work);
+  learning.at_work = now;
+  learning.stale.erase(now);
+  forget(learning, now);
+}
+
+void ask(Bench& bench, Effects& effects) {
+  Learning& learning = bench.learning;
+  std::vector<const session::Taught*> all;
+  for (const auto& [id, taught] : learning.taught) all.push_back(&taught);
+  session::RangeProblem asked = session::range_problem(all);
+  const bool goes_on = session::continues(learning.ranges.names, asked.names);
+  effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.learnt : nullptr);
+  learning.asked = std::move(asked.names);
+  learning.changed = false;
+}
+
+}
+
+bool wants_to_study(const Bench& bench) {
+  const Learning& learning = bench.learning;
+  if (!bench.loaded) return false;
+  const std::string now = at_work(bench);
+  const bool stale = learning.stale.size() > learning.stale.count(now);
+  return stale || now != learning.at_work || (learning.changed && !learning.asked);
+}
+
+void study(Bench& bench, Effects& effects) {
+  mind_the_slab(bench);
+  Learning& learning = bench.learning;
+  for (std::size_t lines = 0; lines < lines_at_once && !learning.stale.empty();) {
+    const std::string id = *learning.stale.begin();
+    learning.stale.erase(learning.stale.begin());
+    const session::Logs logs = logs_about(bench, id);
+    look_through(bench, id, logs);
+    lines += lines_of(logs);
+  }
+  if (learning.stale.empty() && learning.changed && !learning.asked) ask(bench, effects);
+}
+
+void take_learnt(Bench& bench, const Learnt& input) {
+  Learning& learning = bench.learning;
+  if (!learning.asked) return;
+  session::RangeNames names = *std::exchange(learning.asked, std::nullopt);
+  auto learnt =
+      input.result ? paint::learnt_from(*input.result) : tl::make_unexpected(input.result.error());
+  learning.failure.reset();
+  if (!learnt)
+    learning.failure = learnt.error();
+  else if (learnt->end != paint::LearnEnd::found)
+    learning.failure = words::Error{paint::sentence(learnt->end), {}};
+  if (learning.failure) return;
+  learning.ranges = {*std::move(learnt), std::move(names)};
+  ++learning.version;
+  expect(bench);
+  refresh_ranges(bench);
+}
+
+void expect(Bench& bench) {
+  if (!bench.folded) {
+    bench.expected = {};
+    return;
+  }
+  Expected& expected = bench.expected;
+  const session::Ranges& ranges = bench.learning.ranges;
+  session::RangeQuestion question = session::range_question(ranges, *bench.folded);
+  if (expected.answer && expected.version == bench.learning.version &&
+      expected.question == question)
+    return;
+  expected.answer = session::expectation(ranges, question);
+  expected.version = bench.learning.version;
+  expected.question = std::move(question);
+}
+
+}

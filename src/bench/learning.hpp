@@ -1,0 +1,19 @@
+// How a bench learns the working range: batches are looked through a few at a time, what they felt
+// is handed out as one problem, and what comes back stands until the next.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+bool wants_to_study(const Bench& bench);
+
+// Looks through some of the stale batches; once there is none, asks for the fit.
+void study(Bench& bench, Effects& effects);
+
+void take_learnt(Bench& bench, const Learnt& input);
+
+// What the batch on the slab wants, asked anew where something has changed.
+void expect(Bench& bench);
+
+}

@@ -1,0 +1,152 @@
+#include "commands/range.hpp"
+
+#include "bench/choices.hpp"
+#include "bench/shelf.hpp"
+#include "commands/show.hpp"
+#include "session/in_words.hpp"
+#include "session/ranges.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cmath>
+
+namespace commands {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using words::fixed;
+using words::Say;
+
+constexpr double normal_95 = 1.6449; // the normal distribution's 95th percentile
+
+struct Row {
+  session::Card card;
+  double demand = 0, low = 0, high = 0, sd = 0; // flow, and of its ln
+  paint::Band band;
+  int notes = 0;
+};
+
+std::string small(std::string text) {
+  for (char& c : text)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return text;
+}
+
+bool is_called(const session::Card& card, const std::string& name) {
+  return card.id == name || small(card.name) == small(name) ||
+         (!card.index_name.empty() && small(card.index_name) == small(name));
+}
+
+int notes_of(const session::Ranges& ranges, const std::string& card) {
+  const auto notes = ranges.names.notes.find(card);
+  return notes == ranges.names.notes.end() ? 0 : notes->second;
+}
+
+std::optional<Row> row_of(const session::Ranges& ranges, const session::Card& card) {
+  const auto question = session::range_question(ranges, {{&card, 1}});
+  const auto expected = session::expectation(ranges, question);
+  const auto demand = session::demand_in(ranges, card);
+  if (!expected || !demand) return std::nullopt;
+  const auto at = [&](double sds) { return std::exp(demand->mean + sds * demand->sd); };
+  return Row{card,       at(0),          at(-normal_95),           at(normal_95),
+             demand->sd, expected->band, notes_of(ranges, card.id)};
+}
+
+std::vector<Row> rows_of(const std::vector<session::Log>& logs, const session::Ranges& ranges,
+                         const std::optional<std::string>& pigment) {
+  bench::Bench bench;
+  bench.logs = logs;
+  bench::restock(bench);
+  std::vector<Row> rows;
+  for (const session::Card* card : bench::shelf_of(bench, session::CardKind::pigment)) {
+    if (pigment ? !is_called(*card, *pigment) : notes_of(ranges, card->id) == 0) continue;
+    if (auto row = row_of(ranges, *card)) rows.push_back(*std::move(row));
+  }
+  std::stable_sort(rows.begin(), rows.end(),
+                   [](const Row& a, const Row& b) { return a.demand > b.demand; });
+  return rows;
+}
+
+struct Part { // of the hand
+  const char* name;
+  std::size_t at;
+};
+constexpr Part parts[] = {{"half_width", paint::at_half_width},
+                          {"sticky_reach", paint::at_sticky_reach},
+                          {"loose_reach", paint::at_loose_reach},
+                          {"slope", paint::at_slope},
+                          {"pigment_sd", paint::at_pigment_sd},
+                          {"batch_sd", paint::at_batch_sd},
+                          {"slips", paint::at_slips}};
+
+double value_of(const paint::Theta& theta, std::size_t at) {
+  return at == paint::at_slips ? 1 / (1 + std::exp(-theta[at])) : std::exp(theta[at]);
+}
+
+// Nine in ten of what it may be: ends of theta's interval, as plain numbers.
+std::pair<double, double> ends_of(const paint::Learnt& learnt, std::size_t at) {
+  paint::Theta low = learnt.theta, high = learnt.theta;
+  const double reach = normal_95 * std::sqrt(learnt.theta_covariance[at][at]);
+  low[at] -= reach;
+  high[at] += reach;
+  return {value_of(low, at), value_of(high, at)};
+}
+
+std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& rows) {
+  Json out{{"batches", ranges.names.of_studio}, {"notes", ranges.learnt.notes}};
+  for (const Part& part : parts) {
+    const auto [low, high] = ends_of(ranges.learnt, part.at);
+    out["hand"][part.name] = {
+        {"value", value_of(ranges.learnt.theta, part.at)}, {"low", low}, {"high", high}};
+  }
+  out["pigments"] = Json::array();
+  for (const Row& r : rows)
+    out["pigments"].push_back({{"card", r.card.id},
+                               {"name", r.card.name},
+                               {"index_name", r.card.index_name},
+                               {"demand", r.demand},
+                               {"low", r.low},
+                               {"high", r.high},
+                               {"sd_of_ln", r.sd},
+                               {"right_from", std::exp(r.band.from)},
+                               {"right_to", std::exp(r.band.to)},
+                               {"batches", r.band.batches},
+                               {"notes", r.notes},
+                               {"rests_on", r.band.batches > 0 ? "studio" : "class_guess"}});
+  return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+std::string for_people(const session::Ranges& ranges, const std::vector<Row>& rows) {
+  std::string out;
+  const auto line = [&](Say id, const std::vector<std::string>& args) {
+    out += printable(words::say(id, args)) + "\n";
+  };
+  for (const Row& r : rows)
+    line(Say::show_range, {r.card.name, fixed(r.demand, 2), fixed(r.low, 2), fixed(r.high, 2),
+                           fixed(std::exp(r.band.from), 2), fixed(std::exp(r.band.to), 2),
+                           session::known_words(r.band.batches), std::to_string(r.notes)});
+  const paint::Hand hand = paint::hand_of(ranges.learnt.theta);
+  line(Say::show_hand_right, {fixed(hand.half_width, 3)});
+  line(Say::show_hand_reaches, {fixed(hand.sticky_reach, 3), fixed(hand.loose_reach, 3)});
+  line(Say::show_hand_slope, {fixed(hand.slope, 3)});
+  line(Say::show_hand_batches, {fixed(hand.batch_sd, 3), fixed(hand.pigment_sd, 3)});
+  line(Say::show_hand_slips, {fixed(hand.slips * 100, 1)});
+  line(Say::show_hand_rests_on,
+       {std::to_string(ranges.learnt.notes), std::to_string(ranges.names.of_studio)});
+  return out;
+}
+
+}
+
+words::Result<std::string> ranges_shown(const std::vector<session::Log>& logs,
+                                        const std::optional<std::string>& pigment, bool as_json) {
+  const auto ranges = session::learn_ranges(session::all_of(logs));
+  if (!ranges) return tl::make_unexpected(ranges.error());
+  const std::vector<Row> rows = rows_of(logs, *ranges, pigment);
+  if (pigment && rows.empty()) return words::failure(Say::range_no_pigment, {*pigment});
+  return as_json ? as_json_text(*ranges, rows) : for_people(*ranges, rows);
+}
+
+}

@@ -1,0 +1,125 @@
+// Book: how one pigment came to be known, the earliest batch above.
+#include "screens/measure.hpp"
+#include "screens/range_chart.hpp"
+#include "session/in_words.hpp"
+#include "words/moments.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace screens {
+
+using bench::PadKind;
+using bench::PigmentStory;
+using bench::StoryView;
+using words::Say;
+using words::say;
+
+namespace {
+
+constexpr double note_mm = 3.6;
+
+std::string number(double flow) { return words::fixed(flow, 2); }
+
+void background(Sheet& sheet, const RangeChart& c, const paint::Band& band) {
+  const Theme& t = sheet.theme;
+  sheet.shapes.push_back(Gradient{c.bars, band_stops(band, c.scale, 0, t.slab, t.right)});
+  const auto [low, high] = band_edges(band);
+  for (const double edge : {low, high})
+    if (edge > c.scale.low && edge < c.scale.high)
+      sheet.shapes.push_back(Line{{{c.scale.x(edge), c.bars.y}, {c.scale.x(edge), c.bars.bottom()}},
+                                  0.3,
+                                  t.right_ink,
+                                  0.9});
+}
+
+void note_mark(Sheet& sheet, Point at, const PigmentStory::Note& note, bool chosen) {
+  const Theme& t = sheet.theme;
+  if (chosen) sheet.shapes.push_back(Disc{at, note_mm * 0.85, t.slab, t.ink, 0.6});
+  feel_sign(sheet, at, note_mm, note.as);
+  const double r = note_mm * 0.7;
+  if (note.set_aside)
+    sheet.shapes.push_back(Line{{{at.x - r, at.y + r}, {at.x + r, at.y - r}}, 0.6, t.ink, 0});
+}
+
+void step_row(Sheet& sheet, const RangeChart& c, std::size_t i, const StoryView& story) {
+  const StoryView::Step& step = story.steps[i];
+  const Rect names = c.row(c.names, i), bars = c.row(c.bars, i);
+  const bool guess = step.of.batch.empty();
+  labels(sheet, names, plain(sheet.theme),
+         {{guess ? say(Say::known_guess) : step.name, {cap::clear, !guess, cap::small}, guess, 2},
+          {guess ? "" : words::date(step.opened_at, sheet.view.utc_offset_min), clean_letters, true,
+           1}},
+         Anchor::left);
+  const double y = bars.y + bars.h * 0.72;
+  interval(sheet, c, y, step.of.low, step.of.demand, step.of.high, !guess);
+  for (const PigmentStory::Note& note : step.of.notes)
+    note_mark(sheet, {c.scale.x(note.flow), bars.y + bars.h * 0.3}, note, note.line == story.note);
+}
+
+// The interval as it was before a note was taken out, or in.
+void was(Sheet& sheet, const RangeChart& c, const StoryView& story) {
+  if (!story.was || story.steps.empty()) return;
+  const Rect row = c.row(c.bars, story.steps.size() - 1);
+  const double y = row.y + row.h * 0.92;
+  const auto [low, high] = *story.was;
+  sheet.shapes.push_back(
+      Line{{{c.scale.x(low), y}, {c.scale.x(high), y}}, 0.4, sheet.theme.quiet, 0.9});
+  write(sheet, {c.knowns.right(), y + cap::small / 2}, Anchor::right,
+        {cap::small, false, cap::small}, sheet.theme.quiet, say(Say::range_was), c.knowns.w);
+}
+
+std::string said_of_note(const StoryView& story, int utc_offset_min) {
+  for (const StoryView::Step& step : story.steps)
+    for (const PigmentStory::Note& note : step.of.notes)
+      if (note.line == story.note) {
+        const std::string said =
+            say(Say::range_note, {step.name, words::date(step.opened_at, utc_offset_min),
+                                  session::feel_words(note.as)});
+        return note.set_aside ? said + " (" + say(Say::range_left_out) + ")" : said;
+      }
+  return say(Say::range_not_felt);
+}
+
+bool is_left_out(const StoryView& story) {
+  for (const StoryView::Step& step : story.steps)
+    for (const PigmentStory::Note& note : step.of.notes)
+      if (note.line == story.note) return note.set_aside;
+  return false;
+}
+
+void way(Sheet& sheet, const bench::Pad& at, const StoryView& story) {
+  const Ground g = plain(sheet.theme);
+  const auto words = [&](Say id) { pad(sheet, at, g, {{say(id), clean_letters}}); };
+  if (at.id.kind == PadKind::to_list) words(Say::range_to_all);
+  if (at.id.kind == PadKind::note_before) words(Say::range_note_back);
+  if (at.id.kind == PadKind::note_after) words(Say::range_note_on);
+  if (at.id.kind == PadKind::set_aside)
+    words(is_left_out(story) ? Say::range_take_in : Say::range_set_aside);
+}
+
+}
+
+void draw_story(Sheet& sheet, const StoryView& story) {
+  const Theme& t = sheet.theme;
+  const bench::Layout& layout = sheet.view.layout;
+  panel(sheet, layout.main);
+  const RangeChart c = range_chart(layout.lower, std::max<std::size_t>(1, story.steps.size()),
+                                   story.low, story.high);
+  background(sheet, c, story.range.band);
+  range_axis(sheet, c);
+  const double y = layout.main.y + 4 + cap::clear, half = (layout.main.w - 10) / 2;
+  write(sheet, {layout.main.x + 4, y}, Anchor::left, clean_bold, t.ink, story.name, half);
+  const bench::PigmentRange& range = story.range;
+  write(sheet, {layout.main.right() - 4, y}, Anchor::right, clean_letters, t.ink,
+        say(Say::range_wants, {number(range.demand), number(range.low), number(range.high)}), half);
+  for (std::size_t i = 0; i < story.steps.size(); ++i) step_row(sheet, c, i, story);
+  was(sheet, c, story);
+  const std::string said = story.failure
+                               ? say(Say::range_not_learnt, {words::message(*story.failure)})
+                               : said_of_note(story, sheet.view.utc_offset_min);
+  labels(sheet, layout.more, plain(t), {{said, clean_letters, false, 2}}, Anchor::left);
+  for (const bench::Pad& at : layout.pads) way(sheet, at, story);
+}
+
+}

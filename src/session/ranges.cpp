@@ -1,0 +1,281 @@
+#include "session/ranges.hpp"
+
+#include "paint/learn_facts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace session {
+
+namespace {
+
+constexpr std::size_t most_segments = 200;
+constexpr double dried_off_u = 0.4; // relative, of what evaporation is said to have taken: own
+                                    // estimate, no source
+constexpr double same_share = 1e-6;
+constexpr double same_paint = 0.01; // proportions so near to each other feel alike
+
+using Shares = std::vector<std::pair<std::string, double>>; // of the pigments' volume
+
+Shares shares_of(const Feeling& note) {
+  Shares shares = note.pigments;
+  double sum = 0;
+  for (const auto& [card, mL] : shares) sum += mL;
+  for (auto& [card, mL] : shares) mL /= sum;
+  return shares;
+}
+
+bool alike(const Shares& a, const Shares& b, double within) {
+  return a.size() == b.size() &&
+         std::equal(a.begin(), a.end(), b.begin(), [&](const auto& x, const auto& y) {
+           return x.first == y.first && std::abs(x.second - y.second) <= within;
+         });
+}
+
+int numbered(std::vector<std::string>& names, std::map<std::string, int>& numbers,
+             const std::string& name) {
+  const auto [at, fresh] = numbers.try_emplace(name, static_cast<int>(names.size()));
+  if (fresh) names.push_back(name);
+  return at->second;
+}
+
+int number_of(const std::vector<std::string>& names, const std::string& name) {
+  const auto at = std::find(names.begin(), names.end(), name);
+  return at == names.end() ? -1 : static_cast<int>(at - names.begin());
+}
+
+double shared_sd_of(const Taught& taught) {
+  double dried_off = 0, pigment_sd = 0;
+  for (const Feeling& note : taught.notes) {
+    dried_off += note.dried_off / static_cast<double>(taught.notes.size());
+    pigment_sd = std::max(pigment_sd, note.pigment_sd);
+  }
+  return std::min(10.0,
+                  std::hypot(pigment_sd, std::hypot(dried_off_u * dried_off, taught.own_tools_sd)));
+}
+
+// A tool's sd and the notes' shares of it are only known by their product; the largest stands for
+// the sd.
+std::map<std::string, double> sds_of_tools(const std::vector<const Taught*>& all) {
+  std::map<std::string, double> sds;
+  for (const Taught* taught : all)
+    for (const Feeling& note : taught->notes)
+      for (const auto& [tool, sd] : note.tools)
+        if (double& most = sds[tool]; std::abs(sd) > most) most = std::min(std::abs(sd), 10.0);
+  return sds;
+}
+
+class Maker {
+public:
+  explicit Maker(const std::vector<const Taught*>& all) : sds_(sds_of_tools(all)) {}
+
+  void take(const Taught& taught) {
+    if (!teaches(taught)) return;
+    out.problem.batches.push_back({shared_sd_of(taught)});
+    Shares last;
+    std::size_t segments = 0;
+    for (const Feeling& note : taught.notes) {
+      const double ln_flow = std::log(note.flow);
+      if (note.set_aside || !(std::abs(ln_flow) <= 25) ||
+          !(note.scatter >= 0 && note.scatter <= 10))
+        continue;
+      Shares shares = shares_of(note);
+      if (segments == 0 || !alike(shares, last, same_share)) {
+        if (++segments > most_segments) return;
+        begin_segment(shares, taught);
+        last = std::move(shares);
+      }
+      add(note, ln_flow);
+    }
+    for (const auto& [card, pigment] : taught.pigments) ++out.names.batches[card];
+    ++out.names.of_studio;
+  }
+
+  RangeProblem out;
+
+private:
+  void begin_segment(const Shares& shares, const Taught& taught) {
+    paint::LearnSegment segment;
+    segment.batch = static_cast<int>(out.problem.batches.size()) - 1;
+    for (const auto& [card, share] : shares) {
+      const int number = numbered(out.names.pigments, pigments_, card);
+      out.problem.pigments.resize(out.names.pigments.size());
+      out.problem.pigments[static_cast<std::size_t>(number)] =
+          paint::learn_facts(taught.pigments.at(card));
+      segment.pigments.emplace_back(number, share);
+    }
+    out.problem.segments.push_back(std::move(segment));
+  }
+
+  void add(const Feeling& felt, double ln_flow) {
+    paint::LearnNote note;
+    note.segment = static_cast<int>(out.problem.segments.size()) - 1;
+    note.ln_mL = ln_flow;
+    note.sd = felt.scatter;
+    note.felt = static_cast<int>(felt.as);
+    for (const auto& [tool, sd] : felt.tools) {
+      const double most = sds_.at(tool);
+      if (most <= 0) continue;
+      const int number = numbered(out.names.tools, tools_, tool);
+      if (static_cast<std::size_t>(number) == out.problem.tools.size())
+        out.problem.tools.push_back({most});
+      note.tools.emplace_back(number, sd / most);
+    }
+    for (const auto& part : felt.pigments) ++out.names.notes[part.first];
+    out.problem.notes.push_back(std::move(note));
+  }
+
+  std::map<std::string, double> sds_;
+  std::map<std::string, int> pigments_, tools_;
+};
+
+bool is_beginning(const std::vector<std::string>& part, const std::vector<std::string>& whole) {
+  return part.size() <= whole.size() && std::equal(part.begin(), part.end(), whole.begin());
+}
+
+}
+
+RangeProblem range_problem(const std::vector<const Taught*>& taught) {
+  std::vector<const Taught*> in_order = taught;
+  std::sort(in_order.begin(), in_order.end(), [](const Taught* a, const Taught* b) {
+    return std::tie(a->opened_at, a->batch) < std::tie(b->opened_at, b->batch);
+  });
+  Maker maker(in_order);
+  for (const Taught* one : in_order) maker.take(*one);
+  return std::move(maker.out);
+}
+
+const Ranges& nobody_taught() {
+  static const Ranges ranges{*paint::learn({}), {}};
+  return ranges;
+}
+
+bool continues(const RangeNames& earlier, const RangeNames& later) {
+  return is_beginning(earlier.pigments, later.pigments) && is_beginning(earlier.tools, later.tools);
+}
+
+words::Result<Ranges> learn_ranges(const Logs& logs) {
+  std::vector<Taught> all;
+  const Lessons lessons = lessons_of(logs);
+  for (const std::string& id : batch_ids(logs))
+    if (const auto batch = fold(logs, id, std::nullopt, lessons))
+      if (auto taught = taught_by(*batch)) all.push_back(*std::move(taught));
+  std::vector<const Taught*> of;
+  for (const Taught& taught : all) of.push_back(&taught);
+  RangeProblem asked = range_problem(of);
+  auto learnt = paint::learn(asked.problem);
+  if (!learnt) return tl::make_unexpected(learnt.error());
+  if (learnt->end != paint::LearnEnd::found) return words::failure(paint::sentence(learnt->end));
+  return Ranges{*std::move(learnt), std::move(asked.names)};
+}
+
+RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments) {
+  RangeQuestion q;
+  q.of_studio = ranges.names.of_studio;
+  bool first = true;
+  for (const BatchPigment& p : pigments) {
+    if (!(p.volume_share > 0) || !std::isfinite(p.volume_share)) continue;
+    q.batch.pigments.push_back({number_of(ranges.names.pigments, p.card->id), p.volume_share,
+                                paint::learn_facts(p.card->pigment)});
+    const auto known = ranges.names.batches.find(p.card->id);
+    const int batches = known == ranges.names.batches.end() ? 0 : known->second;
+    q.batches = first ? batches : std::min(q.batches, batches);
+    first = false;
+  }
+  return q;
+}
+
+namespace {
+
+// How the liquid was measured: as at the last note, or as it stands before there is one.
+struct Measured {
+  std::map<std::string, double> tools; // relative, signed
+  double pigment_sd = 0, dried_off = 0;
+};
+
+Measured measured(const Batch& batch) {
+  if (!batch.feelings.empty()) {
+    const Feeling& last = batch.feelings.back();
+    return {last.tools, last.pigment_sd, last.dried_off};
+  }
+  const paint::Standing& s = batch.standing;
+  Measured m;
+  m.pigment_sd = paint::relative_uncertainty(s.pigment_g);
+  if (s.liquid_mL.value > 0)
+    for (const auto& [tool, share] : s.liquid_mL.shares) m.tools[tool] = share / s.liquid_mL.value;
+  return m;
+}
+
+void add_tools(paint::ForeseeBatch& asked, const Ranges& ranges, const Batch& batch) {
+  const Measured m = measured(batch);
+  double own_variance = 0;
+  for (const auto& [tool, sd] : m.tools) {
+    const int number = number_of(ranges.names.tools, tool_key(batch, tool));
+    const double known = number < 0 ? 0 : ranges.learnt.tools[static_cast<std::size_t>(number)].sd;
+    if (known > 0)
+      asked.tools.push_back({number, std::clamp(sd / known, -10.0, 10.0), 0});
+    else
+      own_variance += sd * sd;
+  }
+  asked.shared_sd = std::min(10.0, std::hypot(m.pigment_sd, std::hypot(dried_off_u * m.dried_off,
+                                                                       std::sqrt(own_variance))));
+}
+
+Shares shares_of(const std::vector<BatchPigment>& pigments) {
+  Shares shares;
+  for (const BatchPigment& p : pigments) shares.emplace_back(p.card->id, p.volume_share);
+  return shares;
+}
+
+}
+
+RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
+  const std::vector<BatchPigment> now = pigments(batch);
+  RangeQuestion q = range_question(ranges, now);
+  if (q.batch.pigments.empty()) return q;
+  add_tools(q.batch, ranges, batch);
+  Shares shares = shares_of(now);
+  std::sort(shares.begin(), shares.end());
+  for (const Feeling& note : batch.feelings) {
+    if (note.repeats || note.set_aside) continue;
+    Shares then = shares_of(note);
+    std::sort(then.begin(), then.end());
+    if (alike(then, shares, same_paint))
+      q.notes.push_back({note.flow, note.scatter, static_cast<int>(note.as)});
+  }
+  return q;
+}
+
+double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments) {
+  const auto foreseen = paint::foresee(ranges.learnt, range_question(ranges, pigments).batch);
+  return foreseen ? paint::mL_at_share(*foreseen, 0.5) : 0;
+}
+
+std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment) {
+  const RangeQuestion question = range_question(ranges, {{&pigment, 1}});
+  const int number = question.batch.pigments.front().learnt;
+  if (number >= 0)
+    if (const auto& known = ranges.learnt.pigments[static_cast<std::size_t>(number)]; known.at >= 0)
+      return paint::LnSpread{known.ln_demand, known.sd};
+  const auto foreseen = paint::foresee(ranges.learnt, question.batch);
+  return foreseen ? std::optional(paint::spread_of(*foreseen)) : std::nullopt;
+}
+
+std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question) {
+  auto foreseen = paint::foresee(ranges.learnt, question.batch);
+  if (!foreseen) return std::nullopt;
+  for (const paint::TodayNote& note : question.notes)
+    if (auto after = paint::after(*foreseen, note)) foreseen = std::move(after);
+  Expectation e{*std::move(foreseen), {}};
+  e.band = paint::band_seen(e.foreseen);
+  e.band.batches = question.batches;
+  e.band.of_studio = question.of_studio;
+  return e;
+}
+
+std::optional<paint::Band> band_of(const Batch& batch, const Ranges& ranges) {
+  const auto expected = expectation(ranges, range_question(ranges, batch));
+  return expected ? std::optional(expected->band) : std::nullopt;
+}
+
+}

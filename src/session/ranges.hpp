@@ -1,0 +1,71 @@
+// The working range as this studio's batches have taught it: from what they felt to a problem for
+// paint/learn.hpp, and from its result to what the paint in hand wants.
+#pragma once
+
+#include "paint/range.hpp"
+#include "session/taught.hpp"
+
+namespace session {
+
+// Whom the numbers of a problem mean.
+struct RangeNames {
+  std::vector<std::string> pigments;  // cards
+  std::vector<std::string> tools;     // tool_key
+  std::map<std::string, int> batches; // pigment -> how many it was felt in
+  std::map<std::string, int> notes;   // likewise, how often
+  int of_studio = 0;                  // batches with notes
+};
+
+struct RangeProblem {
+  paint::LearnProblem problem;
+  RangeNames names;
+};
+
+// Of all that taught something, in order of opening. What is beyond the model's limits (learn.hpp)
+// is left out: a batch of more than 200 proportions, a note out of its range.
+RangeProblem range_problem(const std::vector<const Taught*>& taught);
+
+struct Ranges {
+  paint::Learnt learnt; // found
+  RangeNames names;
+};
+
+const Ranges& nobody_taught(); // what classes and oil absorptions alone let expect
+
+// Whether a result's numbers still mean the same in a later problem.
+bool continues(const RangeNames& earlier, const RangeNames& later);
+
+// All of a studio's batches, folded and learnt from, here and now. Errors: those of paint::learn,
+// and its end where it was not found.
+words::Result<Ranges> learn_ranges(const Logs& logs);
+
+// A batch's question to what was learnt, in flow: liquid to 1 mL of its pigments.
+struct RangeQuestion {
+  paint::ForeseeBatch batch;
+  std::vector<paint::TodayNote> notes; // felt while its pigments stood in this proportion
+  int batches = 0, of_studio = 0;      // as Band has them
+
+  bool operator==(const RangeQuestion&) const = default;
+};
+RangeQuestion range_question(const Ranges& ranges, const Batch& batch);
+RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments);
+
+// Liquid at the middle of right, for these volumes of pigment in mL; 0 without any.
+double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments);
+
+// ln flow of what a pigment wants by itself where it was felt; else of what its next batch will
+// likely want. Absent where nothing can be said.
+std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment);
+
+struct Expectation {
+  paint::Foreseen foreseen; // of ln flow
+  paint::Band band;
+};
+// Absent without pigment.
+std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question);
+
+// What a batch's pigments want, its own notes counted in. A batch that is among those learnt from
+// has its notes counted twice, which makes its band a little too narrow: for pictures, not advice.
+std::optional<paint::Band> band_of(const Batch& batch, const Ranges& ranges = nobody_taught());
+
+}

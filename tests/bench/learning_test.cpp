@@ -1,0 +1,140 @@
+// How a bench learns while it works: no thread is needed to see it.
+#include "bench/learning.hpp"
+#include "bench/ranges.hpp"
+#include "hands.hpp"
+#include "paint/learn_bytes.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+// Sends a Study as long as one is wanted, and answers what is asked. How often it was asked.
+int study_all(Hands& h) {
+  int asked = 0;
+  bool more = wants_to_study(h.b);
+  for (int i = 0; more && i < 1000; ++i) {
+    const Effects effects = step(h.b, Study{}, h.now());
+    CHECK(effects.append.empty());
+    CHECK_FALSE(effects.redraw);
+    more = effects.study;
+    if (!effects.learn) continue;
+    ++asked;
+    more = step(h.b, Learnt{paint::learn_bytes(*effects.learn)}, h.now()).study;
+  }
+  CHECK_FALSE(more);
+  return asked;
+}
+
+void batch_of_cobalt(Hands& h) {
+  h.tap("plan");
+  h.begin();
+  h.tap("add pb28");
+  h.type("12");
+  for (int drops = 0; drops < 60; ++drops) h.tap("add gum_12");
+  h.tap("felt too_sticky");
+  for (int drops = 0; drops < 40; ++drops) h.tap("add gum_12");
+  h.tap("felt right");
+  for (int drops = 0; drops < 40; ++drops) h.tap("add gum_12");
+  h.tap("felt too_loose");
+  for (int passes = 0; passes < 3; ++passes) h.tap("pass");
+}
+
+}
+
+TEST_CASE("a batch teaches when it is off the slab, not while it lies there") {
+  Hands h;
+  batch_of_cobalt(h);
+  CHECK(study_all(h) == 0);
+  CHECK(h.b.learning.version == 0);
+  h.tap("gather");
+  CHECK(study_all(h) == 1);
+  CHECK(h.b.learning.version == 1);
+  CHECK(h.b.learning.ranges.names.of_studio == 1);
+  CHECK(h.b.learning.ranges.names.batches.at("pb28") == 1);
+  CHECK(study_all(h) == 0);
+}
+
+TEST_CASE("the next batch starts from what the last ones taught, and after three it is no hint") {
+  Hands h;
+  for (int i = 0; i < 3; ++i) {
+    batch_of_cobalt(h);
+    h.tap("gather");
+    study_all(h);
+  }
+  h.tap("plan");
+  h.begin();
+  h.tap("add pb28");
+  h.type("12");
+  for (int drops = 0; drops < 30; ++drops) h.tap("add gum_12");
+  const SlabView slab = h.slab();
+  REQUIRE(slab.trail.band);
+  CHECK(slab.trail.band->batches == 3);
+  CHECK(slab.trail.band->of_studio == 3);
+  CHECK_FALSE(slab.advice.hint);
+  CHECK(slab.trail.band->sd < 0.3);
+}
+
+TEST_CASE("Book shows how a pigment came to be known, and what leaving a note out changes") {
+  Hands h;
+  for (int i = 0; i < 2; ++i) {
+    batch_of_cobalt(h);
+    h.tap("gather");
+    study_all(h);
+  }
+  h.tap("book");
+  h.tap("ranges");
+  while (!h.shows("range_of pb28")) h.tap("page_on");
+  h.tap("range_of pb28");
+  const auto story = [&] { return std::get<StoryView>(view(h.b, h.now()).screen); };
+  REQUIRE(story().steps.size() == 3);
+  CHECK(story().steps[0].of.batch.empty());
+  CHECK(story().steps[2].of.notes.size() == 3);
+  CHECK(story().steps[2].name.find("Cobalt") == 0);
+  h.tap("note_before");
+  h.tap("note_before");
+  const auto before = story();
+  h.tap("set_aside");
+  CHECK(h.count<session::SetAside>() == 1);
+  CHECK(note_chosen(*h.b.book.story)->set_aside);
+  CHECK(study_all(h) == 1);
+  const auto after = story();
+  CHECK(after.was == std::pair(before.range.low, before.range.high));
+  CHECK(after.range.low != before.range.low);
+  CHECK(after.note == before.note);
+  h.tap("set_aside");
+  CHECK(h.count<session::Withdrawn>() == 1);
+  CHECK(study_all(h) == 1);
+  CHECK(story().range.low == doctest::Approx(before.range.low).epsilon(1e-6));
+  h.tap("to_list");
+  CHECK(std::holds_alternative<RangesView>(view(h.b, h.now()).screen));
+}
+
+TEST_CASE("a batch taken up again is left out of what is learnt from") {
+  Hands h;
+  batch_of_cobalt(h);
+  h.tap("gather");
+  study_all(h);
+  h.tap("undo");
+  CHECK(study_all(h) == 1);
+  CHECK(h.b.learning.ranges.names.of_studio == 0);
+}
+
+TEST_CASE("an answer that makes no sense is said, and what was known stays") {
+  Hands h;
+  batch_of_cobalt(h);
+  h.tap("gather");
+  h.b.learning.asked.emplace();
+  h.give(Learnt{words::failure(words::Say::learn_not_json)});
+  CHECK(h.b.learning.failure);
+  CHECK(h.b.learning.version == 0);
+  h.tap("book");
+  h.tap("ranges");
+  CHECK(std::get<RangesView>(view(h.b, h.now()).screen).failure);
+  h.give(Learnt{std::string("{}")}); // to no question
+  CHECK(h.b.learning.version == 0);
+}

@@ -1,0 +1,151 @@
+// From what batches felt to a problem, and back to what a batch wants.
+#include "make.hpp"
+#include "session/narrowing.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace session;
+using doctest::Approx;
+
+namespace {
+
+Card blue() { return make::pigment("pb28", 4, 30); }
+
+// Felt sticky, right and loose at flows around `right`.
+make::Writer evening(const std::string& session, const std::string& batch, double right,
+                     double dropper_mL = 0.05) {
+  make::Writer w(session);
+  w.card(blue());
+  w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
+  w.card(make::dropper("bulb", dropper_mL, 0.1 * dropper_mL, CardKind::binder));
+  w.put(batch, Opened{"Blue"});
+  w.put(batch, Added{"pb28", Unit::g, 12, ""}); // 3 mL
+  const double mL_of_gum = 0.884;               // of 1 g
+  w.put(batch, Added{"gum", Unit::g, std::round(0.8 * right * 3 / mL_of_gum * 10) / 10, ""});
+  w.put(batch, Felt{Feel::too_sticky, By::muller});
+  w.put(batch, Added{"gum", Unit::drops, std::round(0.2 * right * 3 / dropper_mL), "bulb"});
+  w.put(batch, Felt{Feel::right, By::muller});
+  w.put(batch, Added{"gum", Unit::drops, std::round(0.2 * right * 3 / dropper_mL), "bulb"});
+  w.put(batch, Felt{Feel::too_loose, By::muller});
+  return w;
+}
+
+std::vector<Taught> taught(const std::vector<make::Writer>& writers) {
+  std::vector<Taught> out;
+  for (const make::Writer& w : writers) {
+    const Logs logs{&w.log};
+    for (const std::string& id : batch_ids(logs))
+      if (auto t = taught_by(*fold(logs, id))) out.push_back(*std::move(t));
+  }
+  return out;
+}
+
+std::vector<const Taught*> all(const std::vector<Taught>& of) {
+  std::vector<const Taught*> out;
+  for (const Taught& t : of) out.push_back(&t);
+  return out;
+}
+
+Ranges learnt(const std::vector<Taught>& from) {
+  RangeProblem asked = range_problem(all(from));
+  auto found = paint::learn(asked.problem);
+  REQUIRE(found);
+  REQUIRE(found->end == paint::LearnEnd::found);
+  return {*std::move(found), std::move(asked.names)};
+}
+
+}
+
+TEST_CASE("a dropper calibrated anew is another tool") {
+  const auto both = taught({evening("c41e08d5", "a", 2), evening("c41e08d6", "b", 2, 0.1)});
+  const RangeProblem asked = range_problem(all(both));
+  CHECK(asked.names.tools == std::vector<std::string>{"bulb 0.0500 mL", "bulb 0.1000 mL"});
+  CHECK(asked.names.pigments == std::vector<std::string>{"pb28"});
+  CHECK(asked.problem.notes.size() == 6);
+  CHECK(asked.names.batches.at("pb28") == 2);
+  CHECK(asked.names.notes.at("pb28") == 6);
+  // The share of the tool and its sd are known by their product.
+  const paint::LearnNote& last = asked.problem.notes[2];
+  REQUIRE(last.tools.size() == 1);
+  CHECK(last.tools[0].second * asked.problem.tools[0].sd ==
+        Approx(both[0].notes[2].tools.at("bulb 0.0500 mL")));
+}
+
+TEST_CASE("paint felt with another batch's paint in it teaches nothing; so does nothing at all") {
+  CHECK_FALSE(taught_by(Batch{}));
+  make::Writer w = evening("c41e08d5", "a", 2);
+  Card old;
+  old.id = "paint-b";
+  old.is_a = CardKind::paint;
+  old.pigment = blue().pigment;
+  old.made_of = {.pigment = 5, .gum = 1, .water = 3};
+  w.card(old);
+  w.put("a", Added{"paint-b", Unit::g, 5, ""});
+  w.put("a", Felt{Feel::too_runny, By::muller});
+  CHECK(taught({w}).at(0).notes.size() == 3);
+}
+
+TEST_CASE("a note set aside is kept, marked, and not learnt from") {
+  make::Writer w = evening("c41e08d5", "a", 2);
+  const Batch b = make::folded({w.log}, "a");
+  w.put("a", SetAside{b.feelings.at(2).line});
+  const auto of = taught({w});
+  REQUIRE(of.at(0).notes.size() == 3);
+  CHECK(of[0].notes[2].set_aside);
+  CHECK(teaches(of[0]));
+  CHECK(range_problem(all(of)).problem.notes.size() == 2);
+}
+
+TEST_CASE("batches that agree are learnt, and the band knows what it rests on") {
+  const auto three = taught({evening("c41e08d5", "a", 1.9), evening("c41e08d6", "b", 2.0),
+                             evening("c41e08d7", "c", 2.1)});
+  const Ranges ranges = learnt(three);
+  const auto demand = *demand_in(ranges, blue());
+  CHECK(std::exp(demand.mean) == Approx(2).epsilon(0.1));
+  const Card card = blue();
+  const RangeQuestion question = range_question(ranges, std::vector<BatchPigment>{{&card, 1}});
+  const auto expected = expectation(ranges, question);
+  REQUIRE(expected);
+  CHECK(expected->band.batches == 3);
+  CHECK(expected->band.of_studio == 3);
+  CHECK(expected->band.from < std::log(2.0));
+  CHECK(expected->band.to > std::log(2.0));
+  const auto guess = expectation(
+      nobody_taught(), range_question(nobody_taught(), std::vector<BatchPigment>{{&card, 1}}));
+  CHECK(expected->band.sd < guess->band.sd / 2);
+  CHECK(guess->band.batches == 0);
+  CHECK(wanted_mL(ranges, {{&card, 3}}) == Approx(6).epsilon(0.1));
+}
+
+TEST_CASE("what is known of a pigment narrows batch by batch, and ends where it stands now") {
+  const auto three = taught({evening("c41e08d5", "a", 1.9), evening("c41e08d6", "b", 2.0),
+                             evening("c41e08d7", "c", 2.1)});
+  const Ranges ranges = learnt(three);
+  const auto steps = narrowing(ranges, all(three), blue(), 12);
+  REQUIRE(steps.size() == 4);
+  CHECK(steps[0].batch == nullptr);
+  for (std::size_t i = 1; i < steps.size(); ++i)
+    CHECK(steps[i].demand.sd < steps[i - 1].demand.sd * 1.02);
+  CHECK(steps[1].demand.sd < steps[0].demand.sd / 2);
+  CHECK(steps[3].demand.mean == demand_in(ranges, blue())->mean);
+  CHECK(narrowing(ranges, all(three), blue(), 2).size() == 3);
+  CHECK(narrowing(ranges, all(three), make::pigment("py43", 4, 30), 12).empty());
+}
+
+TEST_CASE("all of a studio at once gives the same") {
+  const make::Writer a = evening("c41e08d5", "a", 1.9), b = evening("c41e08d6", "b", 2.0);
+  const auto ranges = learn_ranges({&a.log, &b.log});
+  REQUIRE(ranges);
+  CHECK(ranges->learnt.theta == learnt(taught({a, b})).learnt.theta);
+  CHECK(learn_ranges({})->names.of_studio == 0);
+}
+
+TEST_CASE("today's notes move the band of the paint in hand") {
+  const make::Writer w = evening("c41e08d5", "a", 3);
+  const auto band = band_of(make::folded({w.log}, "a"));
+  REQUIRE(band);
+  CHECK(std::exp(band->middle) == Approx(3).epsilon(0.15));
+  CHECK(band->batches == 0);
+}
