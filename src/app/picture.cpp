@@ -2,6 +2,7 @@
 
 #include "app/frame.hpp"
 #include "commands/show.hpp"
+#include "paint/learn_bytes.hpp"
 #include "screens/paint.hpp"
 #include "studio/studio.hpp"
 #include "window/offscreen.hpp"
@@ -50,6 +51,16 @@ words::Result<void> tap(bench::Bench& bench, const bench::PadId& pad, const benc
   return {};
 }
 
+// All there is to learn, here and now.
+void learn(bench::Bench& bench, const bench::Now& now) {
+  for (bool more = true; more;) {
+    const bench::Effects effects = bench::step(bench, bench::Study{}, now);
+    more = effects.study;
+    if (effects.learn)
+      more = bench::step(bench, bench::Learnt{paint::learn_bytes(*effects.learn)}, now).study;
+  }
+}
+
 words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
                             const bench::Now& now) {
   if (options.night) bench.night = true;
@@ -61,6 +72,7 @@ words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
   }
   bench.screen = options.screen;
   bench::step(bench, bench::Tick{}, now);
+  learn(bench, now);
   for (const bench::PadId& pad : options.taps)
     if (auto tapped = tap(bench, pad, now); !tapped) return tapped;
   return {};

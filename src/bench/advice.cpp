@@ -28,14 +28,6 @@ LastNote last_note(const session::Batch& batch) {
   return note;
 }
 
-paint::PigmentClass family_of(const session::Batch& batch) {
-  const auto pigments = session::pigments(batch);
-  const auto largest = std::max_element(pigments.begin(), pigments.end(), [](auto& a, auto& b) {
-    return a.volume_share < b.volume_share;
-  });
-  return largest == pigments.end() ? paint::PigmentClass::unknown : largest->card->pigment.family;
-}
-
 bool mulled(const session::Batch& batch) {
   return std::any_of(batch.passes.begin(), batch.passes.end(),
                      [](const session::Pass& p) { return p.stage == session::Stage::mulling; });
@@ -97,7 +89,7 @@ double advised_mL(const Advice& advice, const Measures& of) {
 namespace {
 
 Advice start_with(const session::Batch& batch, Advice advice) {
-  const paint::Helping usual = paint::first_helping(family_of(batch));
+  const paint::Helping usual = paint::first_helping(session::family_of(batch));
   advice.kind = Advice::first_helping;
   advice.low_g = usual.low * batch.standing.pigment_g.value / 10;
   advice.high_g = usual.high * batch.standing.pigment_g.value / 10;
@@ -126,14 +118,15 @@ Advice thicken(const session::Batch& batch, double flow, Advice advice) {
 }
 
 Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,
-              const Measures& of) {
+              const Measures& of, const session::GumVerdicts& verdicts) {
   Advice advice;
   const paint::Standing& s = batch.standing;
   if (batch.progress != session::Progress::open) return advice.kind = Advice::gathered, advice;
   if (!s.flow_now || !expected) return advice;
   advice.hint = expected->band.of_studio < taught_enough;
   if (s.liquid_mL.value <= 0) return start_with(batch, advice);
-  advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, family_of(batch));
+  advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value,
+                                session::marks_of(verdicts, session::family_of(batch)));
   advice.by_knife = !mulled(batch);
   advice.sticky = sticky(s, batch.places.room);
   const LastNote note = last_note(batch);

@@ -42,7 +42,7 @@ struct Measures {
   double spoon_mL = 0;
 };
 Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,
-              const Measures& of);
+              const Measures& of, const session::GumVerdicts& verdicts = {});
 
 // mL that it says to add; 0 where it says so of none.
 double advised_mL(const Advice& advice, const Measures& of);

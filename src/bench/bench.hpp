@@ -276,6 +276,7 @@ struct PansState {
 // What the batches have taught of the range, as far as they were looked through.
 struct Learning {
   std::map<std::string, session::Taught> taught; // by batch
+  session::GumVerdicts verdicts;                 // of them
   std::set<std::string> stale;                   // to be looked through
   std::string at_work;                           // the open batch on the slab, left out
   bool changed = false;                          // since `asked`

@@ -48,6 +48,9 @@ void mind_the_slab(Bench& bench) {
 
 void ask(Bench& bench, Effects& effects) {
   Learning& learning = bench.learning;
+  learning.verdicts.clear();
+  for (const auto& [id, taught] : learning.taught)
+    if (taught.gum) learning.verdicts[taught.family].push_back(*taught.gum);
   std::vector<const session::Taught*> all;
   for (const auto& [id, taught] : learning.taught) all.push_back(&taught);
   session::RangeProblem asked = session::range_problem(all);

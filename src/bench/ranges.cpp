@@ -74,7 +74,8 @@ void refresh_ranges(Bench& bench) {
   for (const session::Card* card : shelf_of(bench, session::CardKind::pigment))
     if (auto range = range_of(bench.learning.ranges, *card)) out.push_back(*std::move(range));
   std::stable_sort(out.begin(), out.end(), [](const PigmentRange& a, const PigmentRange& b) {
-    return a.demand > b.demand;
+    const bool a_felt = a.band.batches > 0, b_felt = b.band.batches > 0;
+    return a_felt != b_felt ? a_felt : a.demand > b.demand;
   });
   if (bench.book.story) tell_story(bench);
 }

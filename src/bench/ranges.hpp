@@ -7,8 +7,8 @@
 
 namespace bench {
 
-// Looked up anew, the thirstiest first, while the page is open; pigments of which nothing can be
-// said are not there.
+// Looked up anew while the page is open: those that were felt here before the guesses, the
+// thirstiest first; pigments of which nothing can be said are not there.
 void refresh_ranges(Bench& bench);
 
 std::size_t steps_of_story(const Display& display); // batches that there is room for

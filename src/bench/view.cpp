@@ -193,7 +193,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   const Measures measures = measures_of_binder(bench);
   v.ratio_decimals =
       paint::decimals_to_step(measures.drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
-  v.advice = advise(batch, bench.expected.answer, measures);
+  v.advice = advise(batch, bench.expected.answer, measures, bench.learning.verdicts);
   keep_to_jar(bench, v.advice);
   if (const double mL = advised_mL(v.advice, measures); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;

@@ -16,15 +16,14 @@ namespace {
 
 constexpr Lettering small{cap::small, false, cap::small};
 
-// How likely a hand is to call it right, as far as the interval goes; the line is the interval.
-void bar(Sheet& sheet, const RangeChart& c, const Rect& row, const bench::PigmentRange& range) {
+// How likely a hand is to call it right, as far as the interval goes.
+void chances(Sheet& sheet, const RangeChart& c, const Rect& row, const bench::PigmentRange& range) {
   const Theme& t = sheet.theme;
   const double y = row.centre().y, h = row.h * 0.56;
   const double left = c.scale.x(range.low), right = c.scale.x(range.high);
   const FlowScale within{range.low, range.high, left, right};
   sheet.shapes.push_back(Gradient{{left, y - h / 2, right - left, h},
                                   band_stops(range.band, within, 0, t.slab, t.right)});
-  interval(sheet, c, y, range.low, range.demand, range.high, range.band.batches > 0);
 }
 
 void name_of(Sheet& sheet, const Rect& r, const RangesView::Row& row, const Ground& g) {
@@ -76,10 +75,14 @@ void draw_ranges(Sheet& sheet, const RangesView& ranges) {
   write(sheet, {layout.main.x + 4, y}, Anchor::left, clean_bold, t.ink, title, half);
   write(sheet, {layout.main.right() - 4, y}, Anchor::right, clean_letters, t.quiet,
         say(Say::trail_caption), half);
+  const std::size_t count = std::min(ranges.rows.size(), rows.size());
+  for (std::size_t i = 0; i < count; ++i) chances(sheet, c, c.row(c.bars, i), ranges.rows[i].range);
   range_axis(sheet, c);
-  for (std::size_t i = 0; i < ranges.rows.size() && i < rows.size(); ++i) {
+  for (std::size_t i = 0; i < count; ++i) {
     const RangesView::Row& row = ranges.rows[i];
-    bar(sheet, c, c.row(c.bars, i), row.range);
+    const bench::PigmentRange& range = row.range;
+    interval(sheet, c, c.row(c.bars, i).centre().y, range.low, range.demand, range.high,
+             range.band.batches > 0);
     name_pad(sheet, c, i, row, *rows[i]);
     labels(sheet, c.row(c.knowns, i), plain(t),
            {{session::known_words(row.range.band.batches), clean_letters, true, 2}}, Anchor::right);

@@ -17,7 +17,8 @@ using words::say;
 
 namespace {
 
-constexpr double note_mm = 3.6;
+constexpr double note_mm = 4;
+constexpr double tallest_mm = 26; // of a row
 
 std::string number(double flow) { return words::fixed(flow, 2); }
 
@@ -35,7 +36,7 @@ void background(Sheet& sheet, const RangeChart& c, const paint::Band& band) {
 
 void note_mark(Sheet& sheet, Point at, const PigmentStory::Note& note, bool chosen) {
   const Theme& t = sheet.theme;
-  if (chosen) sheet.shapes.push_back(Disc{at, note_mm * 0.85, t.slab, t.ink, 0.6});
+  if (chosen) sheet.shapes.push_back(Disc{at, note_mm * 0.85, clear, t.ink, 0.6});
   feel_sign(sheet, at, note_mm, note.as);
   const double r = note_mm * 0.7;
   if (note.set_aside)
@@ -104,8 +105,9 @@ void draw_story(Sheet& sheet, const StoryView& story) {
   const Theme& t = sheet.theme;
   const bench::Layout& layout = sheet.view.layout;
   panel(sheet, layout.main);
-  const RangeChart c = range_chart(layout.lower, std::max<std::size_t>(1, story.steps.size()),
-                                   story.low, story.high);
+  const auto rows = static_cast<std::size_t>(std::ceil(layout.lower.h / tallest_mm));
+  const RangeChart c =
+      range_chart(layout.lower, std::max(rows, story.steps.size()), story.low, story.high);
   background(sheet, c, story.range.band);
   range_axis(sheet, c);
   const double y = layout.main.y + 4 + cap::clear, half = (layout.main.w - 10) / 2;

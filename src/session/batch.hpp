@@ -170,5 +170,6 @@ struct BatchPigment {
   double volume_share = 0;
 };
 std::vector<BatchPigment> pigments(const Batch& batch);
+paint::PigmentClass family_of(const Batch& batch); // of the largest part of them
 
 }

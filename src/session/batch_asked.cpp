@@ -1,6 +1,8 @@
 // What is asked of a batch once it is folded.
 #include "session/batch.hpp"
 
+#include <algorithm>
+
 namespace session {
 
 double seconds_of(const Batch& batch, Stage stage) {
@@ -39,6 +41,13 @@ std::vector<BatchPigment> pigments(const Batch& batch) {
   }
   for (BatchPigment& p : out) p.volume_share /= sum;
   return out;
+}
+
+paint::PigmentClass family_of(const Batch& batch) {
+  const auto all = pigments(batch);
+  const auto largest = std::max_element(
+      all.begin(), all.end(), [](auto& a, auto& b) { return a.volume_share < b.volume_share; });
+  return largest == all.end() ? paint::PigmentClass::unknown : largest->card->pigment.family;
 }
 
 }

@@ -1,5 +1,8 @@
 #include "session/taught.hpp"
 
+#include "paint/film.hpp"
+#include "session/amounts.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -57,7 +60,11 @@ bool teaches(const Taught& taught) {
 
 std::optional<Taught> taught_by(const Batch& batch) {
   if (batch.newer) return std::nullopt;
-  Taught taught{batch.id, batch.opened_at, {}, {}, 0};
+  Taught taught;
+  taught.batch = batch.id;
+  taught.opened_at = batch.opened_at;
+  taught.family = family_of(batch);
+  taught.gum = gum_verdict(batch);
   double own_variance = 0;
   for (const Feeling& felt : batch.feelings) {
     if (!counts(batch, felt)) continue;
@@ -67,9 +74,69 @@ std::optional<Taught> taught_by(const Batch& batch) {
       taught.pigments[part.first] = card_in(batch, part.first)->pigment;
     taught.notes.push_back(std::move(note));
   }
-  if (taught.notes.empty()) return std::nullopt;
-  taught.own_tools_sd = std::sqrt(own_variance / static_cast<double>(taught.notes.size()));
+  if (taught.notes.empty() && !taught.gum) return std::nullopt;
+  if (!taught.notes.empty())
+    taught.own_tools_sd = std::sqrt(own_variance / static_cast<double>(taught.notes.size()));
   return taught;
+}
+
+namespace {
+
+// All that went in, dry.
+paint::Wet put_in(const Batch& batch) {
+  paint::Wet dry;
+  for (const Total& t : batch.totals)
+    if (const auto material = material_of(t.card)) {
+      dry.gum_g += t.grams.value * material->parts.gum;
+      dry.glycerin_g += t.grams.value * material->parts.glycerin;
+      dry.honey_g += t.grams.value * material->parts.honey;
+    }
+  return dry;
+}
+
+// Sticky for other reasons than gum.
+bool is_too_sweet(const paint::Wet& dry, const Batch& batch) {
+  if (dry.glycerin_g + dry.honey_g <= 0) return false;
+  const auto index = paint::tack_index(dry, batch.places.room);
+  const auto tack = index ? paint::tack(*index) : tl::make_unexpected(index.error());
+  return tack && *tack != paint::Tack::dries;
+}
+
+std::optional<paint::GumVerdict::What> said_of_gum(Became became, bool too_sweet) {
+  switch (became) {
+  case Became::rubs_off: return paint::GumVerdict::rubs_off;
+  case Became::cracked: return paint::GumVerdict::too_much;
+  case Became::sticky: return too_sweet ? std::nullopt : std::optional(paint::GumVerdict::too_much);
+  case Became::good: return paint::GumVerdict::holds;
+  default: return std::nullopt;
+  }
+}
+
+double pigment_mL(const Batch& batch) {
+  double mL = 0;
+  for (const Total& t : batch.totals)
+    if (t.card.is_a == CardKind::pigment && t.card.pigment.g_per_mL > 0)
+      mL += t.grams.value / t.card.pigment.g_per_mL;
+  return mL;
+}
+
+}
+
+std::optional<paint::GumVerdict> gum_verdict(const Batch& batch) {
+  const double mL = pigment_mL(batch);
+  const paint::Wet dry = put_in(batch);
+  if (!(mL > 0) || !(dry.gum_g > 0)) return std::nullopt;
+  const bool too_sweet = is_too_sweet(dry, batch);
+  for (auto judged = batch.verdicts.rbegin(); judged != batch.verdicts.rend(); ++judged)
+    if (const auto what = said_of_gum(judged->verdict.as, too_sweet))
+      return paint::GumVerdict{*what, dry.gum_g / mL};
+  return std::nullopt;
+}
+
+paint::GumMarks marks_of(const GumVerdicts& verdicts, paint::PigmentClass family) {
+  const paint::GumMarks usual = paint::usual_marks(family);
+  const auto said = verdicts.find(family);
+  return said == verdicts.end() ? usual : paint::marks_after(usual, said->second);
 }
 
 }

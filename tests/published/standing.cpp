@@ -135,7 +135,7 @@ TEST_CASE("what practice puts in stands within enough gum") {
                          Paint{"lamp black", PigmentClass::carbon, 1.8, 15, 40}}) {
     const double gum = std::sqrt(p.low * p.high) / 10 * 0.88 / 3 * p.g_per_mL;
     CAPTURE(std::string(p.name));
-    CHECK(gum_state(gum, 1, p.family) == GumState::enough);
+    CHECK(gum_state(gum, 1, usual_marks(p.family)) == GumState::enough);
     const double low = p.family == PigmentClass::mineral  ? 0.45
                        : p.family == PigmentClass::carbon ? 0.80
                                                           : 0.65;

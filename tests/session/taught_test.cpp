@@ -149,3 +149,27 @@ TEST_CASE("today's notes move the band of the paint in hand") {
   CHECK(std::exp(band->middle) == Approx(3).epsilon(0.15));
   CHECK(band->batches == 0);
 }
+
+TEST_CASE("the last verdict that gum is a reason of counts, once a batch") {
+  make::Writer w = evening("c41e08d5", "a", 2);
+  const auto verdict = [&] { return gum_verdict(make::folded({w.log}, "a")); };
+  CHECK_FALSE(verdict());
+  w.put("a", Verdict{Became::rubs_off, 1});
+  REQUIRE(verdict());
+  CHECK(verdict()->what == paint::GumVerdict::rubs_off);
+  // About 2.4 mL of gum 1:2 to 1 mL of pigment: 29 % of 1.13 g/mL is dry gum.
+  CHECK(verdict()->g_per_mL == Approx(2.4 * 1.13 * 0.88 / 3).epsilon(0.05));
+  w.put("a", Verdict{Became::good, 0});
+  w.put("a", Verdict{Became::mould, 0});
+  CHECK(verdict()->what == paint::GumVerdict::holds);
+  w.put("a", Verdict{Became::sticky, 0});
+  CHECK(verdict()->what == paint::GumVerdict::too_much);
+  w.card(make::liquid("glycerin", CardKind::glycerin, {.glycerin = 1}));
+  w.put("a", Added{"glycerin", Unit::g, 3, ""});
+  CHECK(verdict()->what == paint::GumVerdict::holds); // sticky is the glycerin's doing
+  CHECK(taught({w}).at(0).gum == verdict());
+  const GumVerdicts many{{paint::PigmentClass::mineral,
+                          std::vector<paint::GumVerdict>(5, {paint::GumVerdict::rubs_off, 0.6})}};
+  CHECK(marks_of(many, paint::PigmentClass::mineral).little >
+        marks_of(many, paint::PigmentClass::organic).little * 0.35 / 0.5);
+}

@@ -40,7 +40,9 @@ double live_numbers(const Slab& slab) {
       const auto by = dried(slab.paint, slab.sums, Spread::mulling, {22, 0.45}, 0.5 * i);
       const Live now = live(slab.sums, {by->water.lost_g, 0});
       sum += chance_right(slab.band, *now.flow) + *now.over_oil_point + *now.gum_strength +
-             (gum_state(slab.sums.gum_g, slab.sums.pigment_mL, PigmentClass::mineral) ? 1 : 0);
+             (gum_state(slab.sums.gum_g, slab.sums.pigment_mL, usual_marks(PigmentClass::mineral))
+                  ? 1
+                  : 0);
     }
   });
   speed::need(std::isfinite(sum) && sum > 0, "the numbers make no sense");
