@@ -19,10 +19,6 @@ bool may_have_paint(const Bench& bench, const std::string& batch) {
   return batch == bench.batch || (entry != bench.index.of.end() && entry->second.has_left_slab);
 }
 
-double hours_since(std::int64_t at, std::int64_t wall_ms) {
-  return static_cast<double>(wall_ms - at) / 3'600'000;
-}
-
 int pans_filled(const Bench& bench, const session::Card& card) {
   const double mL = to_pour_mL(*bench.pans.folded);
   if (!(mL > 0) || !(card.tool.mL > 0)) return 0;
@@ -118,9 +114,7 @@ std::optional<session::Card> pan_card(const Bench& bench) {
 }
 
 bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms) {
-  if (is_full(pan)) return false;
-  const auto time = layer_time(batch, pan);
-  return !time || hours_since(pan.layers.back().at, wall_ms) >= time->hours.low;
+  return !is_full(pan) && !still_wet(batch, pan, wall_ms);
 }
 
 std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {

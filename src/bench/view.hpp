@@ -264,6 +264,10 @@ struct ShelfView {
 };
 
 struct PansView {
+  struct Said { // of the dry paint, last
+    session::Became as = session::Became::good;
+    bool early = false; // sticky, of a layer that could not yet be dry
+  };
   struct Pan {
     PadId pad; // "pan 3", or "new_pan"
     int number = 1;
@@ -272,7 +276,11 @@ struct PansView {
     double wet_mL = 0;             // above that, still to dry off
     bool full = false;
     bool chosen = false;
-    std::vector<session::Became> became;
+    std::optional<Said> said;
+  };
+  struct Apart {
+    int pan = 0;
+    Said said;
   };
   struct Next { // layer
     enum Kind { nothing, in_hours, maybe_now, now, full, unknown } kind = nothing;
@@ -298,7 +306,8 @@ struct PansView {
   std::vector<Weighing> weighings;    // of the pan that is meant, or the first that was weighed
   double days = 0;                    // since the last pour
   int asked_day = 0;                  // whose verdict is due; 0: none
-  std::vector<session::Became> given; // of the pan that is meant, or all, since the last pour
+  std::optional<Said> said;           // of the pan that is meant, or of all
+  std::vector<Apart> apart;           // while all are meant: pans of which something newer was said
   UndoView undo;
   std::optional<std::string> save_failure;
   bool saved_elsewhere = false;

@@ -23,28 +23,40 @@ bool is_bad(session::Became became) {
   return became != session::Became::good && became != session::Became::full;
 }
 
-bool given(const PansView& pans, session::Became became) {
-  return std::find(pans.given.begin(), pans.given.end(), became) != pans.given.end();
+bool stands(const PansView& pans, session::Became became) {
+  return pans.said && pans.said->as == became;
 }
 
 // ---- a pan
 
-// Its number, and beside it how it is: full, judged well, judged ill.
-void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, const Ground& g) {
+std::string pan_word(const PansView::Said& said) {
+  return said.early ? say(Say::pans_drying) : became_words(said.as);
+}
+
+bool words_fit(const std::string& words, double width) {
+  return !words.empty() && width_mm(words, cap::body, false) <= width;
+}
+
+// Its number, and beside it how it is: full, or what was said of it, as a word where one is to be
+// judged, else as a mark.
+void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judging,
+              const Ground& g) {
   const double y = r.y + 1.7 + cap::head, half = r.w / 2 - padding_mm;
   const bool fresh = pan.pad.kind == PadKind::new_pan;
   write(sheet, {r.x + padding_mm, y}, Anchor::left,
         fresh ? Lettering{cap::body, false, cap::small} : big_bold, g.ink,
         fresh ? say(Say::pans_new) : std::to_string(pan.number), fresh ? 2 * half : half * 0.8);
-  const bool ill = std::any_of(pan.became.begin(), pan.became.end(), is_bad);
   const Point mark{r.right() - padding_mm - 2, y - cap::head / 2};
-  if (ill)
+  const std::string word = pan.said      ? pan_word(*pan.said)
+                           : pan.full    ? say(Say::pans_full)
+                                         : "";
+  if (words_fit(word, half * 1.4) && (judging || !pan.said))
+    write(sheet, {r.right() - padding_mm, y}, Anchor::right, slab_letters,
+          pan.said ? g.ink : g.quiet, word, half * 1.4);
+  else if (pan.said && !pan.said->early && is_bad(pan.said->as))
     caution_sign(sheet, mark, 4.4);
-  else if (!pan.became.empty())
+  else if (pan.said && !pan.said->early)
     tick(sheet, mark, 3.2, g.ink);
-  else if (pan.full)
-    write(sheet, {r.right() - padding_mm, y}, Anchor::right, slab_letters, g.quiet,
-          say(Say::pans_full), half * 1.2);
 }
 
 void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const PansView::Pan& pan) {
@@ -53,7 +65,7 @@ void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const Pan
   const Ground g = pad_box(sheet, at, meant && pans.judging ? dark(t) : plain(t),
                            meant ? 3 * outline_mm : outline_mm);
   const Rect& r = at.box;
-  pan_head(sheet, r, pan, g);
+  pan_head(sheet, r, pan, pans.judging, g);
   const double top = r.y + cap::head + 3.6, side = r.w * 0.2;
   const Rect body{r.x + side, top, r.w - 2 * side, r.bottom() - 2.4 - top};
   draw_pan(sheet, body, pan, rgb(pans.colour), g);
@@ -94,11 +106,12 @@ void card_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
 void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const auto became = session::became_named(at.id.arg);
   if (!became) return;
-  const bool said = given(pans, *became);
+  const bool said = stands(pans, *became);
   const Ground g = pad_box(sheet, at, said ? dark(sheet.theme) : plain(sheet.theme));
   const double mark = said ? 5 : 0;
   labels(sheet, {at.box.x, at.box.y + mark, at.box.w, at.box.h - mark}, g,
-         {{became_words(*became), big_bold}});
+         {{became_words(*became), big_bold},
+          {said && pans.said->early ? say(Say::pans_still_drying) : "", slab_letters, true, 2}});
   if (said) tick(sheet, {at.box.centre().x, at.box.y + 4.4}, 4, g.ink);
 }
 
@@ -224,13 +237,21 @@ std::vector<Sentence> said_of_pours(const PansView& pans) {
   return out;
 }
 
-// Each verdict with what practice does about it.
+// What was said last, with what practice does about it; then pans of which something else was said
+// since.
 std::vector<Sentence> said_of_verdicts(const PansView& pans) {
   std::vector<Sentence> out;
-  for (auto became = pans.given.rbegin(); became != pans.given.rend(); ++became) {
-    out.push_back({say(remedy(*became)), false, false, became_words(*became)});
-  }
-  if (out.empty()) {
+  if (pans.said && pans.said->early)
+    out.push_back({say(Say::pans_early, {became_words(pans.said->as)}), false, false,
+                   say(Say::pans_still_drying)});
+  else if (pans.said)
+    out.push_back({say(remedy(pans.said->as)), false, false, became_words(pans.said->as)});
+  for (const auto& [pan, said] : pans.apart)
+    out.push_back({say(Say::sheet_pan,
+                       {std::to_string(pan),
+                        said.early ? say(Say::pans_still_drying) : became_words(said.as)}),
+                   true});
+  if (!pans.said && pans.apart.empty()) {
     out.push_back({say(Say::book_no_verdict), true});
     if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
   }

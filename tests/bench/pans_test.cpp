@@ -184,25 +184,68 @@ TEST_CASE("weighings replace the room's word, for pans poured alike too") {
   CHECK(last_of<session::PanWeighed>(h).pan == 2);
 }
 
-TEST_CASE("verdicts: of all pans or of one, several, and the same again takes it back") {
+TEST_CASE("what was said last stands: of one pan it is not said of all, of all it is of each") {
+  using session::Became;
   Hands h;
   gather(h);
   h.tap("new_pan");
   h.tap("new_pan");
-  h.wait(2 * day);
+  h.wait(3 * day);
   h.tap("judge");
-  h.tap("became sunken");
+  const auto said = [&] { return shown(h).said ? std::optional(shown(h).said->as) : std::nullopt; };
   h.tap("pan 2");
   h.tap("became cracked");
-  CHECK(last_of<session::Verdict>(h) == session::Verdict{session::Became::cracked, 2});
-  CHECK(shown(h).given == std::vector{session::Became::cracked});
+  CHECK(last_of<session::Verdict>(h) == session::Verdict{Became::cracked, 2});
+  CHECK(said() == Became::cracked);
   h.tap("all_pans");
-  CHECK(shown(h).given.size() == 2);
+  CHECK_FALSE(said());
+  REQUIRE(shown(h).apart.size() == 1);
+  CHECK(shown(h).apart[0].pan == 2);
   h.tap("became sunken");
-  CHECK(batch(h).verdicts.size() == 1);
+  CHECK(said() == Became::sunken);
+  CHECK(shown(h).apart.empty());
+  CHECK(shown(h).pans[1].said->as == Became::sunken);
+  h.tap("pan 2");
+  h.tap("became good");
+  CHECK(said() == Became::good);
+  CHECK(shown(h).pans[0].said->as == Became::sunken);
+  CHECK(batch(h).verdicts.size() == 3);
+}
+
+TEST_CASE("the word that stands, tapped again, is taken back; another only follows it") {
+  using session::Became;
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(3 * day);
+  h.tap("judge");
+  h.tap("became sunken");
   h.tap("became mould");
+  h.tap("became sunken");
+  CHECK(batch(h).verdicts.size() == 3);
+  CHECK(shown(h).said->as == Became::sunken);
+  h.tap("became sunken");
+  CHECK(batch(h).verdicts.size() == 2);
+  CHECK(shown(h).said->as == Became::mould);
   h.tap("undo");
-  CHECK(batch(h).verdicts.size() == 1);
+  CHECK(shown(h).said->as == Became::sunken);
+}
+
+TEST_CASE("sticky said of a wet layer is kept as tapped, and shown as still drying") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(hour);
+  h.tap("judge");
+  h.tap("became sticky");
+  CHECK(last_of<session::Verdict>(h).as == session::Became::sticky);
+  CHECK(shown(h).said->early);
+  CHECK(shown(h).pans[0].said->early);
+  h.wait(10 * day); // what was early stays so
+  CHECK(shown(h).said->early);
+  h.tap("pan 1");
+  h.tap("became sticky");
+  CHECK_FALSE(shown(h).said->early);
 }
 
 TEST_CASE("asked after 1, 3 and 10 days; a verdict after the ask settles it") {
