@@ -33,6 +33,7 @@ void say_error(Bench& bench, words::Error error, const Now& now) {
 }
 
 void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  if (bench.screen == Screen::pans) bench.notice.error.reset(); // what it said may hold no longer
   const bool leaves_shelf = bench.screen == Screen::shelf && leads_elsewhere(pad.kind);
   if (leaves_shelf && !keep_card(bench, now, effects)) return;
   switch (pad.kind) {

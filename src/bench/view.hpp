@@ -299,6 +299,7 @@ struct PansView {
   double card_mL = 0;
   double to_pour_mL = 0;
   int all = 0;        // pans that "pour all" pours into
+  bool wet = false;   // some that have room are still wet
   bool first = false; // nothing was poured yet
   Next next;
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1

@@ -172,6 +172,9 @@ PansView pans_view(const Bench& bench, const Now& now) {
   add_pans(bench, now, v);
   v.to_pour_mL = to_pour_mL(batch);
   v.all = pans_in(pours_for_all(bench, now));
+  v.wet = std::any_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
+    return !is_full(pan) && still_wet(batch, pan, now.wall_ms);
+  });
   v.first = batch.pans.empty();
   v.next = next_of(batch, v.pan, now);
   v.fill = fill_of(batch);

@@ -74,7 +74,7 @@ void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const Pan
 // ---- the other pads
 
 std::string all_words(const PansView& pans) {
-  if (pans.all == 0) return say(Say::pans_pour_none);
+  if (pans.all == 0) return say(pans.wet ? Say::pans_pour_wait : Say::pans_pour_none);
   if (pans.first)
     return pans.all == 1 ? say(Say::pans_fill_one)
                          : say(Say::pans_fill_new, {std::to_string(pans.all)});

@@ -97,8 +97,13 @@ TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer
   CHECK(h.b.pans.pan == 1);
   CHECK(h.b.notice.error->what == words::Say::pans_still_wet);
   CHECK(shown(h).all == 0);
+  CHECK(shown(h).wet);
+  h.tap("undo"); // the second pan: what was said of the first is over
+  CHECK_FALSE(h.b.notice.error);
+  h.tap("new_pan");
   h.wait(3 * day);
   CHECK(shown(h).all == 2);
+  CHECK_FALSE(shown(h).wet);
   h.tap("pour_all");
   CHECK(last_of<session::Poured>(h) == session::Poured{1, 2, "half_pan", std::nullopt});
   CHECK(batch(h).pans[0].layers.size() == 2);

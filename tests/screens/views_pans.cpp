@@ -128,6 +128,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   PansView said = some;
   said.next = {PansView::Next::full, 0, 0, false};
   said.all = 0;
+  said.wet = hand == Hand::left;
   said.undo.saved = true;
   said.undo.unsaved = 0;
   said.notice.error = words::Error{words::Say::pans_still_wet, {"14"}};
