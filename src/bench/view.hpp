@@ -194,7 +194,7 @@ struct BookView {
   std::string again_of;                // names of batches
   std::vector<std::string> made_again;
   struct Verdict {
-    int days = 0; // since the pour before it
+    std::optional<std::int64_t> days; // since the pour before it; absent: there was none
     session::Became as = session::Became::good;
     int pan = 0; // 0: all
   };
@@ -305,7 +305,7 @@ struct PansView {
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
   std::optional<paint::Tack> tack;
   std::vector<Weighing> weighings;    // of the pan that is meant, or the first that was weighed
-  double days = 0;                    // since the last pour
+  std::int64_t since_pour_ms = 0;
   int asked_day = 0;                  // whose verdict is due; 0: none
   std::optional<Said> said;           // of the pan that is meant, or of all
   std::vector<Apart> apart;           // while all are meant: pans of which something newer was said

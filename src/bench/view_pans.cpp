@@ -29,12 +29,6 @@ double still_wet_mL(const session::Batch& batch, const session::Pan& pan, const 
   return std::clamp(1 - gone, 0.0, 1.0) * std::min(wet, time->free_mL);
 }
 
-std::int64_t last_pour(const session::Batch& batch) {
-  std::int64_t at = 0;
-  for (const session::Pan& pan : batch.pans) at = std::max(at, pan.layers.back().at);
-  return at;
-}
-
 std::optional<PansView::Said> said_view(const session::Batch& batch, int pan) {
   const auto said = said_of(batch, pan);
   if (!said) return std::nullopt;
@@ -180,7 +174,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.fill = fill_of(batch);
   v.tack = tack_of(batch);
   v.weighings = weighings_of(batch, v.pan);
-  if (!batch.pans.empty()) v.days = hours_since(last_pour(batch), now) / 24;
+  if (const auto at = session::last_pour(batch.pans, now.wall_ms)) v.since_pour_ms = now.wall_ms - *at;
   v.asked_day = verdict_day_due(bench, batch.id, now);
   v.said = said_view(batch, v.pan);
   if (v.pan == 0)

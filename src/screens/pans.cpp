@@ -175,19 +175,10 @@ NextWords next_words(const PansView& pans) {
   return {};
 }
 
-std::string ago_words(double days) {
-  if (days < 1.0 / 24) return say(Say::pans_just);
-  if (days < 2) return say(Say::pans_ago_h, {fixed(std::max(0.0, days) * 24, 0)});
-  return say(Say::pans_ago, {fixed(std::floor(days), 0)});
-}
-
 NextWords ask_words(const PansView& pans) {
   const std::string meant =
       pans.pan == 0 ? say(Say::pans_all_meant) : say(Say::pans_number, {std::to_string(pans.pan)});
-  std::string about = ago_words(pans.days);
-  if (pans.asked_day == 1) about = say(Say::pans_asked_one);
-  if (pans.asked_day > 1) about = say(Say::pans_asked, {std::to_string(pans.asked_day)});
-  return {say(Say::pans_ask), about, meant};
+  return {say(Say::pans_ask), since_pour_words(pans.since_pour_ms), meant};
 }
 
 void draw_next(Sheet& sheet, const PansView& pans) {
@@ -230,7 +221,7 @@ std::vector<Sentence> said_of_pours(const PansView& pans) {
     out.push_back({say(Say::pans_will_fill,
                        {fixed(pans.fill->low * 100, 0), fixed(pans.fill->high * 100, 0)})});
   if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
-  std::string when = ago_words(pans.days);
+  std::string when = since_pour_words(pans.since_pour_ms);
   if (pans.weighings.size() > 1)
     when += " · " + say(Say::pans_weighings, {std::to_string(pans.weighings.size())});
   out.push_back({when, false, true});

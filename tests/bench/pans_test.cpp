@@ -344,3 +344,21 @@ TEST_CASE("a pan that cannot weigh so much is not believed, and nothing is kept 
   CHECK(shown(h).number->error == words::Error{words::Say::pan_too_heavy, {"1.7", "999"}});
   CHECK(h.count<session::PanWeighed>() == 0);
 }
+
+TEST_CASE("one clock: Pans and Book count from the last pour, and without a pour from nothing") {
+  Hands h;
+  gather(h);
+  const std::string id = h.b.batch;
+  h.tap("new_pan");
+  h.wait(2.5 * day);
+  h.tap("new_pan");
+  h.wait(4.2 * day);
+  h.tap("judge");
+  CHECK(shown(h).since_pour_ms / session::a_day_ms == 4);
+  h.tap("became good");
+  h.tap("book");
+  h.tap("batch " + id);
+  const auto book = [&] { return std::get<BookView>(view(h.b, h.now()).screen); };
+  REQUIRE(book().verdicts.size() == 1);
+  CHECK(book().verdicts[0].days == 4);
+}

@@ -96,7 +96,7 @@ PansView pans_of(const Bench& b, const View& v) {
   p.fill = paint::Interval{0.55, 0.62, 0.7};
   p.tack = paint::Tack::stays_sticky;
   p.weighings = {{0, 4.6}, {5, 4.3}, {20, 3.8}};
-  p.days = 3.2;
+  p.since_pour_ms = 277000000;
   p.asked_day = 10;
   p.said = {session::Became::wont_rewet, false};
   p.apart = {{3, {session::Became::cracked, false}}, {14, {session::Became::sticky, true}}};
