@@ -39,7 +39,9 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   switch (pad.kind) {
   case PadKind::shelf: return go_to(bench, Screen::shelf);
   case PadKind::plan: return go_to(bench, Screen::plan);
-  case PadKind::pans: go_to(bench, Screen::pans); return open_pans(bench, now);
+  case PadKind::pans:
+    open_pans_from_strip(bench, now);
+    return go_to(bench, Screen::pans);
   case PadKind::slab: return go_to(bench, Screen::slab);
   case PadKind::book:
     if (bench.screen == Screen::book) to_all_batches(bench);

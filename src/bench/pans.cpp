@@ -154,7 +154,22 @@ std::optional<session::Ref> own_pour(const Bench& bench, int number) {
 void open_pans(Bench& bench, const Now& now) {
   bench.pans.page = bench.pans.pan = 0;
   refold_pans(bench, now);
-  bench.pans.judging = verdict_day_due(bench, pans_batch(bench), now) > 0;
+  const std::string batch = pans_batch(bench);
+  bench.pans.judging = verdict_day_due(bench, batch, now) > 0 && !layer_due(bench, batch, now);
+}
+
+void open_pans_from_strip(Bench& bench, const Now& now) {
+  const bool in_hand = bench.screen == Screen::slab || bench.screen == Screen::pans ||
+                       (bench.screen == Screen::book && !bench.book.batch.empty());
+  const std::string here = pans_batch(bench);
+  std::string layer, any;
+  for (const Due& one : due(bench, now)) {
+    if (one.batch == here) return open_pans(bench, now);
+    if (any.empty()) any = one.batch;
+    if (layer.empty() && one.what == Due::next_layer) layer = one.batch;
+  }
+  if (!in_hand && !any.empty()) bench.pans.batch = layer.empty() ? any : layer;
+  open_pans(bench, now);
 }
 
 }

@@ -309,6 +309,11 @@ struct PansView {
   int asked_day = 0;                  // whose verdict is due; 0: none
   std::optional<Said> said;           // of the pan that is meant, or of all
   std::vector<Apart> apart;           // while all are meant: pans of which something newer was said
+  struct Wait {
+    std::string name; // of the batch
+    bool layer = false;
+  };
+  std::vector<Wait> waits; // what the number on the tab counts, the longest first
   UndoView undo;
   std::optional<std::string> save_failure;
   bool saved_elsewhere = false;

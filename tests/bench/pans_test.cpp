@@ -266,7 +266,8 @@ TEST_CASE("asked after 1, 3 and 10 days; a verdict after the ask settles it") {
   h.wait(2 * day);
   CHECK(verdict_day_due(h.b, id, h.now()) == 3);
   h.tap("pans");
-  CHECK(h.b.pans.judging);
+  CHECK_FALSE(h.b.pans.judging); // a layer is due too, and goes first
+  h.tap("judge");
   CHECK(shown(h).asked_day == 3);
   h.tap("became good");
   CHECK(verdict_day_due(h.b, id, h.now()) == 0);
@@ -307,8 +308,9 @@ TEST_CASE("the program opens on Pans where something waits, and on Plan where no
   Hands later;
   open_again(h, later);
   CHECK(later.b.screen == Screen::pans);
-  CHECK(later.b.pans.judging);
+  CHECK_FALSE(later.b.pans.judging); // paint is left for a layer
   CHECK(shown(later).asked_day == 3);
+  later.tap("judge");
   later.tap("became full");
   CHECK(later.count<session::Verdict>() == 1);
 }
@@ -361,4 +363,30 @@ TEST_CASE("one clock: Pans and Book count from the last pour, and without a pour
   const auto book = [&] { return std::get<BookView>(view(h.b, h.now()).screen); };
   REQUIRE(book().verdicts.size() == 1);
   CHECK(book().verdicts[0].days == 4);
+}
+
+TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all of it") {
+  Hands h;
+  gather(h); // some for a layer is left
+  h.tap("new_pan");
+  const std::string layered = h.b.batch;
+  h.tap("plan");
+  gather(h);
+  h.tap("pour_all");
+  const std::string judged = h.b.batch;
+  h.wait(3 * day);
+  CHECK(shown(h).waits.size() == view(h.b, h.now()).strip.due);
+  h.b.batch.clear(); // nothing on the slab
+  h.b.pans.batch.clear();
+  h.tap("plan");
+  h.tap("pans");
+  CHECK(shown(h).batch == judged); // the latest, and it waits itself
+  h.tap("became good");
+  h.tap("plan");
+  h.tap("pans");
+  CHECK(shown(h).batch == layered);
+  CHECK_FALSE(h.b.pans.judging);
+  REQUIRE(shown(h).waits.size() == 2);
+  CHECK(shown(h).waits[0].layer);
+  CHECK(shown(h).waits[0].name == h.b.index.of.at(layered).name);
 }

@@ -1,4 +1,5 @@
 // What was poured into which pan, what became of it, and how paint was found after a time away.
+#include "session/in_words.hpp"
 #include "session/make.hpp"
 
 #include <doctest/doctest.h>
