@@ -158,17 +158,28 @@ void open_pans(Bench& bench, const Now& now) {
   bench.pans.judging = verdict_day_due(bench, batch, now) > 0 && !layer_due(bench, batch, now);
 }
 
-void open_pans_from_strip(Bench& bench, const Now& now) {
-  const bool in_hand = bench.screen == Screen::slab || bench.screen == Screen::pans ||
-                       (bench.screen == Screen::book && !bench.book.batch.empty());
-  const std::string here = pans_batch(bench);
-  std::string layer, any;
+namespace {
+
+// A layer before a verdict, this batch before others, else the longest due.
+std::string waits_first(const Bench& bench, const std::string& here, const Now& now) {
+  std::string first;
+  int best = 0;
   for (const Due& one : due(bench, now)) {
-    if (one.batch == here) return open_pans(bench, now);
-    if (any.empty()) any = one.batch;
-    if (layer.empty() && one.what == Due::next_layer) layer = one.batch;
+    const int weight = 1 + (one.what == Due::next_layer ? 2 : 0) + (one.batch == here ? 1 : 0);
+    if (weight <= best) continue;
+    best = weight;
+    first = one.batch;
   }
-  if (!in_hand && !any.empty()) bench.pans.batch = layer.empty() ? any : layer;
+  return first;
+}
+
+}
+
+void open_pans_from_strip(Bench& bench, const Now& now) {
+  const bool in_hand =
+      bench.screen == Screen::slab || (bench.screen == Screen::book && !bench.book.batch.empty());
+  const std::string waits = waits_first(bench, pans_batch(bench), now);
+  if (!in_hand && !waits.empty()) bench.pans.batch = waits;
   open_pans(bench, now);
 }
 

@@ -40,8 +40,8 @@ std::optional<session::Ref> own_pour(const Bench& bench, int pan);
 
 // On pouring where a layer is due, else with the verdict that is due.
 void open_pans(Bench& bench, const Now& now);
-// The same, with what waits longest, a layer before a verdict; but not away from a batch in hand:
-// on the slab, chosen in the Book, here already, or one that waits itself.
+// The same, with what waits: a layer before a verdict, this batch before others, the longest first;
+// but not away from a batch in hand, on the slab or in the Book.
 void open_pans_from_strip(Bench& bench, const Now& now);
 
 }

@@ -258,6 +258,7 @@ struct ShelfView {
   std::vector<std::string> sources;  // of its figures, from the catalogue
   std::optional<paint::Confidence> confidence;
   std::vector<FactView> facts;
+  std::optional<words::Error> fault; // of the figures, as long as it stands
   std::optional<double> left_g;
   std::optional<NumberView> number;
   Notice notice;

@@ -380,13 +380,15 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   h.b.pans.batch.clear();
   h.tap("plan");
   h.tap("pans");
-  CHECK(shown(h).batch == judged); // the latest, and it waits itself
-  h.tap("became good");
-  h.tap("plan");
-  h.tap("pans");
   CHECK(shown(h).batch == layered);
   CHECK_FALSE(h.b.pans.judging);
-  REQUIRE(shown(h).waits.size() == 2);
+  REQUIRE(shown(h).waits.size() == 3);
   CHECK(shown(h).waits[0].layer);
   CHECK(shown(h).waits[0].name == h.b.index.of.at(layered).name);
+  h.tap("judge");
+  h.tap("became good"); // which settles the layer as well
+  h.tap("plan");
+  h.tap("pans");
+  CHECK(shown(h).batch == judged);
+  CHECK(h.b.pans.judging);
 }
