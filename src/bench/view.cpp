@@ -172,6 +172,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   add_middle(bench, v);
   v.pass = pass_view(batch);
   v.dot = session::last_dot(batch);
+  v.last_trouble = session::last_trouble(batch);
   v.trail = trail_view(batch);
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;

@@ -100,6 +100,7 @@ struct SlabView {
   PassView pass;
   UndoView undo;
   std::optional<session::Specks> dot;
+  std::optional<session::TroubleKind> last_trouble; // that stands
   TrailView trail;
   std::optional<paint::Amount> ratio; // g binder to 10 g pigment
   int ratio_decimals = 2;             // to one drop's worth

@@ -153,7 +153,9 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
                {{say(Say::pad_dot), slab_bold},
                 {slab.dot ? specks_words(*slab.dot) : "", slab_letters, true}});
   case PadKind::trouble:
-    return pad(sheet, at, open(bench::Middle::troubles), {{say(Say::pad_trouble), slab_bold}});
+    return pad(sheet, at, open(bench::Middle::troubles),
+               {{say(Say::pad_trouble), slab_bold},
+                {slab.last_trouble ? trouble_words(*slab.last_trouble) : "", slab_letters, true}});
   case PadKind::gather:
     return pad(
         sheet, at, g,

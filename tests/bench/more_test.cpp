@@ -148,3 +148,20 @@ TEST_CASE("every trouble has its remedy, and a second time the stronger one") {
     CHECK(h.slab().remedy->more);
   }
 }
+
+TEST_CASE("the last trouble that stands is told on its pad") {
+  Hands h;
+  mull(h);
+  CHECK_FALSE(h.slab().last_trouble);
+  h.tap("trouble");
+  h.tap("trouble_is gelling");
+  h.tap("leave");
+  h.tap("trouble");
+  h.tap("trouble_is foams");
+  h.tap("leave");
+  CHECK(h.slab().last_trouble == session::TroubleKind::foams);
+  h.tap("undo");
+  CHECK(h.slab().last_trouble == session::TroubleKind::gelling);
+  h.tap("undo");
+  CHECK_FALSE(h.slab().last_trouble);
+}

@@ -46,6 +46,7 @@ SlabView slab_of(const Bench& b) {
   v.undo = {session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
             "Gum 1 : 2, glycerin", true, 0};
   v.dot = session::Specks::many;
+  v.last_trouble = session::TroubleKind::separates;
   v.trail = trail();
   v.ratio = paint::exact(12.34);
   v.advice.kind = Advice::add_drops;
@@ -94,6 +95,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   bad.pass.running = session::Stage::wetting_out;
   bad.pass.next = PassView::mull;
   bad.dot.reset();
+  bad.last_trouble.reset();
   keep("in trouble", bad);
   SlabView first = slab_of(b);
   first.trail = {};
