@@ -125,7 +125,7 @@ double gliding(const Glide& glide, double to, const Now& now) {
 }
 
 LineView line_view(const Bench& bench, const session::Entry& e) {
-  LineView v{{PadKind::line, arg_of(e.ref)}, e.clock, e.event, "", e.corrected};
+  LineView v{{PadKind::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected};
   std::string card;
   if (const auto* a = std::get_if<session::Added>(&e.event)) card = a->of;
   if (const auto* b = std::get_if<session::BottleWeighed>(&e.event)) card = b->of;

@@ -62,7 +62,7 @@ struct TrailView {
 // A line of the batch that can be corrected.
 struct LineView {
   PadId pad;
-  session::Clock clock = 0;
+  std::int64_t at = 0; // ms since 1970: many lines say the same, the time tells them apart
   session::Event event;
   std::string card_name; // of what was added
   bool corrected = false;

@@ -28,6 +28,7 @@ using session::trouble_words;
 using words::date_and_time;
 using words::minutes_seconds;
 using words::time_of_day;
+using words::time_to_second;
 
 std::string trouble_sign(session::TroubleKind trouble); // how it is told
 

@@ -192,7 +192,7 @@ void add_middles(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   SlabView slab = slab_of(b);
   for (int i = 0; i < 4; ++i)
     slab.lines.push_back({{PadKind::line, "c41e08d5 " + std::to_string(4 - i)},
-                          754,
+                          1795617120000,
                           b.folded->entries[0].event,
                           "Gum and glycerin",
                           true});
