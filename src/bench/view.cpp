@@ -71,8 +71,13 @@ PassView pass_view(const session::Batch& batch) {
 
 }
 
-UndoView undo_view(const Bench& bench, const std::optional<UndoTarget>& target) {
+UndoView undo_view(const Bench& bench, const session::Batch* batch) {
   UndoView u;
+  const auto target = batch ? undo_target(bench, *batch) : std::nullopt;
+  u.came_back = batch && !target &&
+                std::any_of(batch->entries.begin(), batch->entries.end(), [](const auto& e) {
+                  return !e.withdrawn && by_hand(e.event);
+                });
   if (target) u.target = target->event;
   std::string card;
   if (target) {
@@ -161,7 +166,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.save_failure = bench.saving.failure;
   v.saved_elsewhere = !bench.saving.stand_in.empty();
   v.number = number_view(bench);
-  v.undo = undo_view(bench, undo_target(bench));
+  v.undo = undo_view(bench, bench.folded ? &*bench.folded : nullptr);
   v.notice = bench.notice;
   if (!bench.folded) return v;
   const session::Batch& batch = *bench.folded;

@@ -33,6 +33,7 @@ bool is_over(const PassView& pass);
 struct UndoView {
   std::optional<session::Event> target; // what the next undo takes back
   std::string card_name;                // of what was added
+  bool came_back = false;               // all that was done there, another sitting did
   bool saved = false;                   // the last line of this session lies on the disk
   std::uint64_t unsaved = 0;            // lines that do not
 };
@@ -159,6 +160,7 @@ struct PlanView {
   };
   std::vector<Short> short_of;
   std::string again_of; // name
+  std::string go_on;    // name of the batch that was left open
   double celsius = 21, humidity = 0.5;
   bool room_guessed = true;
   std::vector<words::Say> cautions;

@@ -182,7 +182,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
     for (const int pan : said_apart(batch)) v.apart.push_back({pan, *said_view(batch, pan)});
   for (const Due& one : due(bench, now))
     v.waits.push_back({name_of_batch(bench, one.batch), one.what == Due::next_layer});
-  v.undo = undo_view(bench, undo_target(bench, batch));
+  v.undo = undo_view(bench, &batch);
   v.number = number_view(bench);
   return v;
 }

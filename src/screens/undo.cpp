@@ -10,12 +10,16 @@ namespace screens {
 using words::Say;
 using words::say;
 
+std::string undo_words(const bench::UndoView& undo) {
+  if (undo.target) return event_words(*undo.target, undo.card_name);
+  return say(undo.came_back ? Say::undo_nothing_since : Say::undo_nothing);
+}
+
 namespace {
 
 // What is not saved yet takes one line of three.
 std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
-  const std::string what =
-      undo.target ? event_words(*undo.target, undo.card_name) : say(Say::undo_nothing);
+  const std::string what = undo_words(undo);
   const bool waits = undo.unsaved > 0 && !narrow;
   std::vector<Label> out{{say(Say::pad_undo), {cap::head, true, cap::body}, false, 1},
                          {what, slab_letters, true, waits ? 2 : 3}};

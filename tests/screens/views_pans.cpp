@@ -101,7 +101,7 @@ PansView pans_of(const Bench& b, const View& v) {
   p.said = {session::Became::wont_rewet, false};
   p.apart = {{3, {session::Became::cracked, false}}, {14, {session::Became::sticky, true}}};
   p.waits = {{long_name, true}, {long_name, false}, {"Kiln red", false}};
-  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, 12};
+  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, false, 12};
   if (b.number) p.number = NumberView{b.number->target, "12.34", "14", {}};
   return p;
 }
@@ -141,6 +141,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("may be firm", b, maybe);
   PansView unknown = some;
   unknown.next.kind = PansView::Next::unknown;
+  unknown.undo = {std::nullopt, "", true, false, 0};
   keep("nothing known", b, unknown);
   b.number = NumberEntry{{PadKind::weigh_pan, ""}, "", {}};
   keep("number", b, pans_of(b, around(b)));
@@ -156,6 +157,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   unasked.asked_day = 0;
   unasked.said.reset();
   unasked.apart.clear();
+  unasked.undo = {std::nullopt, "", true, false, 0};
   keep("judged by none", b, unasked);
 }
 
