@@ -75,9 +75,8 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch) {
   UndoView u;
   const auto target = batch ? undo_target(bench, *batch) : std::nullopt;
   u.came_back = batch && !target &&
-                std::any_of(batch->entries.begin(), batch->entries.end(), [](const auto& e) {
-                  return !e.withdrawn && by_hand(e.event);
-                });
+                std::any_of(batch->entries.begin(), batch->entries.end(),
+                            [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
   std::string card;
   if (target) {

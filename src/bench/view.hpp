@@ -308,11 +308,11 @@ struct PansView {
   Next next;
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
   std::optional<paint::Tack> tack;
-  std::vector<Weighing> weighings;    // of the pan that is meant, or the first that was weighed
+  std::vector<Weighing> weighings; // of the pan that is meant, or the first that was weighed
   std::int64_t since_pour_ms = 0;
-  int asked_day = 0;                  // whose verdict is due; 0: none
-  std::optional<Said> said;           // of the pan that is meant, or of all
-  std::vector<Apart> apart;           // while all are meant: pans of which something newer was said
+  int asked_day = 0;        // whose verdict is due; 0: none
+  std::optional<Said> said; // of the pan that is meant, or of all
+  std::vector<Apart> apart; // while all are meant: pans of which something newer was said
   struct Wait {
     std::string name; // of the batch
     bool layer = false;

@@ -175,7 +175,8 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.fill = fill_of(batch);
   v.tack = tack_of(batch);
   v.weighings = weighings_of(batch, v.pan);
-  if (const auto at = session::last_pour(batch.pans, now.wall_ms)) v.since_pour_ms = now.wall_ms - *at;
+  if (const auto at = session::last_pour(batch.pans, now.wall_ms))
+    v.since_pour_ms = now.wall_ms - *at;
   v.asked_day = verdict_day_due(bench, batch.id, now);
   v.said = said_view(batch, v.pan);
   if (v.pan == 0)

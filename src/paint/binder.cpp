@@ -128,9 +128,9 @@ std::optional<words::Error> fault_of_recipe(const Recipe& r) {
                              Limit{r.glycerin, most_glycerin_to_gum, Say::recipe_glycerin},
                              Limit{r.water, most_water_to_gum, Say::recipe_water}})
     if (limit.grams > limit.most * r.gum)
-      return words::Error{limit.what,
-                          {words::fixed(limit.grams, 1), words::fixed(r.gum, 1),
-                           words::fixed(limit.most, 0)}};
+      return words::Error{
+          limit.what,
+          {words::fixed(limit.grams, 1), words::fixed(r.gum, 1), words::fixed(limit.most, 0)}};
   return std::nullopt;
 }
 

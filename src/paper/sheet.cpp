@@ -156,7 +156,7 @@ std::string afterwards(const Batch& batch, const Entry& entry) {
     return pour_words(*poured) + ", " + card_name(batch, poured->in);
   if (const auto* pan = std::get_if<PanWeighed>(&event))
     return say(Say::did_weigh_pan, {std::to_string(pan->pan), paint::grams_words(pan->g)});
-  if (const auto* verdict = std::get_if<Verdict>(&event)) 
+  if (const auto* verdict = std::get_if<Verdict>(&event))
     return pan_words(batch, *verdict, entry.at);
   if (const auto* noted = std::get_if<Noted>(&event)) return noted->text;
   return "";

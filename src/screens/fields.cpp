@@ -12,8 +12,8 @@ namespace {
 // A tool bears what somebody wrote on it; what is used up comes in a jar.
 Say lot_words(session::CardKind kind) {
   using session::CardKind;
-  const bool used_up = kind == CardKind::pigment || kind == CardKind::paint ||
-                       session::is_liquid(kind);
+  const bool used_up =
+      kind == CardKind::pigment || kind == CardKind::paint || session::is_liquid(kind);
   return used_up ? Say::card_lot : Say::card_written;
 }
 

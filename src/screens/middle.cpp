@@ -91,7 +91,8 @@ void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
     if (line.pad == at.id)
       pad(sheet, at, plain(sheet.theme),
           {{event_words(line.event, line.card_name), slab_bold, false, 2},
-           {time_to_second(line.at, sheet.view.utc_offset_min) + (line.corrected ? ", " + say(Say::corrected) : ""),
+           {time_to_second(line.at, sheet.view.utc_offset_min) +
+                (line.corrected ? ", " + say(Say::corrected) : ""),
             slab_letters, true, 1}});
 }
 

@@ -47,9 +47,7 @@ void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judgin
         fresh ? Lettering{cap::body, false, cap::small} : big_bold, g.ink,
         fresh ? say(Say::pans_new) : std::to_string(pan.number), fresh ? 2 * half : half * 0.8);
   const Point mark{r.right() - padding_mm - 2, y - cap::head / 2};
-  const std::string word = pan.said      ? pan_word(*pan.said)
-                           : pan.full    ? say(Say::pans_full)
-                                         : "";
+  const std::string word = pan.said ? pan_word(*pan.said) : pan.full ? say(Say::pans_full) : "";
   if (words_fit(word, half * 1.4) && (judging || !pan.said))
     write(sheet, {r.right() - padding_mm, y}, Anchor::right, slab_letters,
           pan.said ? g.ink : g.quiet, word, half * 1.4);
@@ -238,10 +236,10 @@ std::vector<Sentence> said_of_verdicts(const PansView& pans) {
   else if (pans.said)
     out.push_back({say(remedy(pans.said->as)), false, false, became_words(pans.said->as)});
   for (const auto& [pan, said] : pans.apart)
-    out.push_back({say(Say::sheet_pan,
-                       {std::to_string(pan),
-                        said.early ? say(Say::pans_still_drying) : became_words(said.as)}),
-                   true});
+    out.push_back(
+        {say(Say::sheet_pan, {std::to_string(pan),
+                              said.early ? say(Say::pans_still_drying) : became_words(said.as)}),
+         true});
   if (!pans.said && pans.apart.empty()) {
     out.push_back({say(Say::book_no_verdict), true});
     if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
@@ -291,8 +289,7 @@ std::string waits_words(const PansView& pans) {
   std::string all;
   for (std::size_t i = 0; i < pans.waits.size() && i < 2; ++i) {
     const auto& [name, layer] = pans.waits[i];
-    all += (i > 0 ? "; " : "") +
-           say(layer ? Say::pans_wait_layer : Say::pans_wait_verdict, {name});
+    all += (i > 0 ? "; " : "") + say(layer ? Say::pans_wait_layer : Say::pans_wait_verdict, {name});
   }
   if (pans.waits.size() > 2) all += "; …";
   return pans.waits.size() == 1 ? say(Say::pans_waits_one, {all})

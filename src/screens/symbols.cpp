@@ -89,8 +89,7 @@ void dropper(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
                               size * 0.13,
                               outline,
                               0});
-  sheet.shapes.push_back(
-      Disc{on_dropper(c, size, 0.95, 0), size * 0.1, outline, clear, 0});
+  sheet.shapes.push_back(Disc{on_dropper(c, size, 0.95, 0), size * 0.1, outline, clear, 0});
 }
 
 }

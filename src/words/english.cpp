@@ -90,9 +90,12 @@ std::string_view pattern(Say id) {
     return "Water lost does not explain {0} g/mL: the recipe makes {1}.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
   case Say::recipe_too_dry: return "Gum as dry as that needs some water in its recipe.";
-  case Say::recipe_honey: return "Honey {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
-  case Say::recipe_glycerin: return "Glycerin {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
-  case Say::recipe_water: return "Water {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::recipe_honey:
+    return "Honey {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::recipe_glycerin:
+    return "Glycerin {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::recipe_water:
+    return "Water {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
   case Say::pressure_out_of_range:
     return "Air pressure lies between {1} and {2} kPa: {0} does not.";
   case Say::frost_not_dew: return "This air is so dry that a cold glass gets frost, not dew.";
@@ -112,7 +115,8 @@ std::string_view pattern(Say id) {
   case Say::no_pigment_there: return "There is no pigment in it.";
   case Say::no_gum_there: return "There is no gum in it.";
   case Say::tack_mark_unusable: return "What was learnt about sticky paint makes no sense.";
-  case Say::tack_dries: return "it should dry without staying sticky in this room, by our own estimate";
+  case Say::tack_dries:
+    return "it should dry without staying sticky in this room, by our own estimate";
   case Say::tack_may_stay: return "it may stay sticky in this room, by our own estimate";
   case Say::tack_stays: return "it will likely stay sticky in this room, by our own estimate";
   case Say::wet_less_than_dry: return "{0} mL of wet paint cannot leave {1} mL of dry paint.";
@@ -478,7 +482,8 @@ std::string_view pattern(Say id) {
   case Say::pans_weighings: return "weighed {0} times";
   case Say::pans_drying: return "drying";
   case Say::pans_still_drying: return "still drying";
-  case Say::pans_early: return "Too early to tell: by the room this layer is not dry yet. “{0}” is kept.";
+  case Say::pans_early:
+    return "Too early to tell: by the room this layer is not dry yet. “{0}” is kept.";
   case Say::pans_waits_one: return "1 waits: {0}";
   case Say::pans_waits: return "{0} wait: {1}";
   case Say::pans_wait_layer: return "a layer for {0}";

@@ -182,6 +182,5 @@ TEST_CASE("poured paint has one age: since the last pour by then") {
   CHECK(session::last_pour(pans, 5000) == 5000);
   CHECK(session::since_pour_words(5 * 3'600'000) == "5 h after the last pour");
   CHECK(session::since_pour_words(session::a_day_ms) == "1 day after the last pour");
-  CHECK(session::since_pour_words(3 * session::a_day_ms + 1) ==
-        session::days_since_pour_words(3));
+  CHECK(session::since_pour_words(3 * session::a_day_ms + 1) == session::days_since_pour_words(3));
 }
