@@ -176,10 +176,13 @@ std::string waits_first(const Bench& bench, const std::string& here, const Now& 
 }
 
 void open_pans_from_strip(Bench& bench, const Now& now) {
-  const bool in_hand =
-      bench.screen == Screen::slab || (bench.screen == Screen::book && !bench.book.batch.empty());
-  const std::string waits = waits_first(bench, pans_batch(bench), now);
-  if (!in_hand && !waits.empty()) bench.pans.batch = waits;
+  std::string batch = waits_first(bench, pans_batch(bench), now);
+  if (bench.screen == Screen::slab) batch = bench.batch;
+  if (bench.screen == Screen::book && !bench.book.batch.empty()) batch = bench.book.batch;
+  if (!batch.empty() && batch != bench.pans.batch) {
+    bench.pans.batch = batch;
+    bench.pans.card.clear();
+  }
   open_pans(bench, now);
 }
 

@@ -373,6 +373,7 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   h.tap("plan");
   gather(h);
   h.tap("pour_all");
+  h.tap("new_pan"); // the rest
   const std::string judged = h.b.batch;
   h.wait(3 * day);
   CHECK(shown(h).waits.size() == view(h.b, h.now()).strip.due);
