@@ -21,7 +21,8 @@ namespace {
 std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
   const std::string what = undo_words(undo);
   const bool waits = undo.unsaved > 0 && !narrow;
-  std::vector<Label> out{{say(Say::pad_undo), {cap::head, true, cap::body}, false, 1},
+  const double head = narrow ? cap::body : cap::head; // three lines may stand below
+  std::vector<Label> out{{say(Say::pad_undo), {head, true, cap::body}, false, 1},
                          {what, slab_letters, true, waits ? 2 : 3}};
   if (waits)
     out.push_back({say(Say::undo_unsaved, {std::to_string(undo.unsaved)}),
