@@ -19,7 +19,8 @@ namespace {
 
 // What is not saved yet takes one line of three.
 std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
-  const std::string what = undo_words(undo);
+  const bool no_room = narrow && undo.came_back;
+  const std::string what = no_room ? say(Say::undo_nothing) : undo_words(undo);
   const bool waits = undo.unsaved > 0 && !narrow;
   const double head = narrow ? cap::body : cap::head; // three lines may stand below
   std::vector<Label> out{{say(Say::pad_undo), {head, true, cap::body}, false, 1},

@@ -282,7 +282,7 @@ std::string_view pattern(Say id) {
   case Say::pad_erase: return "erase";
   case Say::pad_lost_count: return "lost count";
   case Say::undo_nothing: return "nothing yet";
-  case Say::undo_nothing_since: return "nothing since you came back";
+  case Say::undo_nothing_since: return "nothing yet since you came back";
   case Say::undo_unsaved: return "{0} not saved yet";
   case Say::feel_wont_move: return "won’t move";
   case Say::feel_too_sticky: return "too sticky";
