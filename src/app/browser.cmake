@@ -20,9 +20,16 @@ target_link_options(slabside PRIVATE
 
 set_target_properties(slabside PROPERTIES LINK_DEPENDS "${libraries}")
 
+# What learns, in a worker of the page.
+add_executable(learner app/browser_learn_main.cpp)
+target_link_libraries(learner PRIVATE studio)
+set_target_properties(learner PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${web})
+target_link_options(learner PRIVATE --no-entry -sBUILD_AS_WORKER=1 -sALLOW_MEMORY_GROWTH=1
+                    -sENVIRONMENT=worker -sEXPORTED_FUNCTIONS=_learn,_malloc,_free)
+
 file(GLOB page_files CONFIGURE_DEPENDS ${page}/*)
 set(finish ${CMAKE_CURRENT_SOURCE_DIR}/app/browser_page.cmake)
 add_custom_command(OUTPUT ${web}/worker.js
   COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DWEB=${web} -P ${finish}
-  DEPENDS slabside ${page_files} ${finish})
+  DEPENDS slabside learner ${page_files} ${finish})
 add_custom_target(page ALL DEPENDS ${web}/worker.js)

@@ -5,7 +5,7 @@ foreach(file ${files})
 endforeach()
 
 # The worker keeps one version of everything, named by what is in it.
-list(APPEND files slabside.js slabside.wasm slabside.data)
+list(APPEND files slabside.js slabside.wasm slabside.data learner.js learner.wasm)
 set(hashes)
 foreach(file ${files})
   file(SHA256 ${WEB}/${file} hash)

@@ -33,12 +33,13 @@ void say_error(Bench& bench, words::Error error, const Now& now) {
 }
 
 void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  if (bench.screen == Screen::pans) bench.notice.error.reset(); // what it said may hold no longer
   const bool leaves_shelf = bench.screen == Screen::shelf && leads_elsewhere(pad.kind);
   if (leaves_shelf && !keep_card(bench, now, effects)) return;
   switch (pad.kind) {
   case PadKind::shelf: return go_to(bench, Screen::shelf);
   case PadKind::plan: return go_to(bench, Screen::plan);
-  case PadKind::pans: go_to(bench, Screen::pans); return open_pans(bench, now);
+  case PadKind::pans: open_pans_from_strip(bench, now); return go_to(bench, Screen::pans);
   case PadKind::slab: return go_to(bench, Screen::slab);
   case PadKind::book:
     if (bench.screen == Screen::book) to_all_batches(bench);

@@ -19,6 +19,11 @@ void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effe
 // Asks once after half an hour in which nobody touched wet paint on the slab.
 void ask_how_found(Bench& bench, const Now& now);
 
+// Offers the latest batch on Plan if it was left open on the slab a few days ago at most.
+void offer_to_go_on(Bench& bench, const Now& now);
+// Takes up that batch again: a closed one by withdrawing what closed it.
+void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& effects);
+
 void go_to(Bench& bench, Screen screen);
 void to_all_batches(Bench& bench); // of the Book
 // Records the open card, if it was changed; false, and says why, where it cannot be kept so.

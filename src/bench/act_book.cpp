@@ -6,11 +6,19 @@
 
 namespace bench {
 
-namespace {
+void offer_to_go_on(Bench& bench, const Now& now) {
+  constexpr std::int64_t lately_ms = 3 * session::a_day_ms;
+  bench.plan.go_on.clear();
+  if (bench.batches.empty()) return;
+  const std::string& latest = bench.batches.back();
+  const auto batch = session::fold(logs_about(bench, latest), latest, std::nullopt, bench.lessons);
+  if (batch && batch->progress == session::Progress::open &&
+      now.wall_ms - batch->last_at <= lately_ms)
+    bench.plan.go_on = latest;
+}
 
-// Takes up a batch again: a closed one by withdrawing what closed it.
-void take_up(Bench& bench, const Now& now, Effects& effects) {
-  bench.batch = bench.book.batch;
+void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& effects) {
+  bench.batch = batch;
   refold(bench, now);
   if (!bench.folded) return;
   if (bench.folded->progress == session::Progress::closed)
@@ -24,8 +32,6 @@ void take_up(Bench& bench, const Now& now, Effects& effects) {
   bench.ghost = ghost_of(bench, *bench.folded);
   go_to(bench, Screen::slab);
   ask_how_found(bench, now);
-}
-
 }
 
 namespace {
@@ -100,7 +106,7 @@ void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effect
     bench.book.note.reset();
     bench.book.comparing = false;
     return;
-  case PadKind::take_up: return take_up(bench, now, effects);
+  case PadKind::take_up: return take_up(bench, bench.book.batch, now, effects);
   default: return;
   }
 }

@@ -1,5 +1,6 @@
 #include "bench/act.hpp"
 #include "bench/choices.hpp"
+#include "bench/pan_said.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "paint/measure.hpp"
@@ -61,12 +62,13 @@ void another_card(Bench& bench) {
   bench.pans.card = (*next)->id;
 }
 
-// The same word again takes it back.
+// The word that stands, tapped again, is taken back.
 void judge(Bench& bench, session::Became as, const Now& now, Effects& effects) {
   const session::Verdict verdict{as, bench.pans.pan};
-  for (const session::Judged& judged : bench.pans.folded->verdicts)
-    if (judged.verdict == verdict && judged.line.session == bench.sitting.session)
-      return record_of_pans(bench, session::Withdrawn{judged.line}, now, effects);
+  const auto said = said_of(*bench.pans.folded, bench.pans.pan);
+  const bool own = said && said->line.session == bench.sitting.session;
+  if (own && said->verdict == verdict)
+    return record_of_pans(bench, session::Withdrawn{said->line}, now, effects);
   record_of_pans(bench, verdict, now, effects);
 }
 

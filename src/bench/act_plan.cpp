@@ -155,6 +155,7 @@ void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   case PadKind::celsius:
   case PadKind::humidity: return open_number(bench, pad);
   case PadKind::begin: return begin(bench, now, effects);
+  case PadKind::go_on: return take_up(bench, std::string(pad.arg), now, effects);
   default: return;
   }
 }

@@ -207,6 +207,7 @@ struct PlanState {
   double wanted = 0;             // of that; 0: not said
   std::string pan;               // card
   std::string again_of;          // batch; empty: none
+  std::string go_on;             // batch that was left open; empty: none
   std::optional<AsMade> as_made; // of that batch
   bool reading = false;          // the cautions lie open
   bool cautions_seen = false;

@@ -1,6 +1,7 @@
 #include "bench/card_facts.hpp"
 
 #include "bench/choices.hpp"
+#include "paint/binder.hpp"
 #include "paint/dropper.hpp"
 #include "paint/measure.hpp"
 #include "session/amounts.hpp"
@@ -257,6 +258,10 @@ std::vector<const Card*> cards_listed(const Bench& bench) {
   return out;
 }
 
+std::optional<words::Error> fault_of_figures(const Card& card) {
+  return card.is_a == CardKind::binder ? paint::fault_of_recipe(card.recipe) : std::nullopt;
+}
+
 std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
   if (card.name.empty()) return words::Error{words::Say::card_needs_name, {}};
   for (const std::string& date : {card.made_on, card.keep_until})
@@ -264,7 +269,7 @@ std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
       return words::Error{words::Say::not_a_date, {date}};
   if (!card.made_on.empty() && *session::days_of(card.made_on) > today)
     return words::Error{words::Say::made_in_future, {card.made_on}};
-  return std::nullopt;
+  return fault_of_figures(card);
 }
 
 }

@@ -36,7 +36,11 @@ std::optional<ShelfKind> shelf_kind_named(std::string_view name);
 std::vector<const session::Card*> cards_listed(const Bench& bench);
 int shelf_rows(double height_mm);
 
-// What is wrong with what is written on a card: no name, a date that is none, or lies ahead.
+// A binder that is none: see paint::fault_of_recipe.
+std::optional<words::Error> fault_of_figures(const session::Card& card);
+
+// What is wrong with what is written on a card: no name, a date that is none, or lies ahead, or its
+// figures.
 std::optional<words::Error> fault_of(const session::Card& card, std::int64_t today);
 
 }

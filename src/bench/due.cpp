@@ -24,6 +24,10 @@ bool asks(const BookEntry& entry, std::int64_t now_ms) {
          now_ms - entry.poured_at < asks_lapse_ms;
 }
 
+bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
+  return entry.layer_at && *entry.layer_at <= now_ms;
+}
+
 }
 
 std::vector<Due> due(const Bench& bench, const Now& now) {
@@ -32,7 +36,7 @@ std::vector<Due> due(const Bench& bench, const Now& now) {
     const BookEntry& entry = bench.index.of.at(batch);
     if (!asks(entry, now.wall_ms)) continue;
     if (const auto verdict = verdict_due(batch, entry, now.wall_ms)) out.push_back(*verdict);
-    if (entry.layer_at && *entry.layer_at <= now.wall_ms)
+    if (takes_layer(entry, now.wall_ms))
       out.push_back({batch, Due::next_layer, 0, *entry.layer_at});
   }
   std::sort(out.begin(), out.end(), [](const Due& a, const Due& b) {
@@ -46,6 +50,12 @@ int verdict_day_due(const Bench& bench, const std::string& batch, const Now& now
   if (entry == bench.index.of.end() || !asks(entry->second, now.wall_ms)) return 0;
   const auto verdict = verdict_due(batch, entry->second, now.wall_ms);
   return verdict ? verdict->day : 0;
+}
+
+bool layer_due(const Bench& bench, const std::string& batch, const Now& now) {
+  const auto entry = bench.index.of.find(batch);
+  return entry != bench.index.of.end() && asks(entry->second, now.wall_ms) &&
+         takes_layer(entry->second, now.wall_ms);
 }
 
 }

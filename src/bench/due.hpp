@@ -22,5 +22,6 @@ struct Due {
 std::vector<Due> due(const Bench& bench, const Now& now);
 
 int verdict_day_due(const Bench& bench, const std::string& batch, const Now& now); // 0: none
+bool layer_due(const Bench& bench, const std::string& batch, const Now& now);
 
 }

@@ -35,6 +35,11 @@ void lay_out_blend(const Bench& bench, Rect& area, Layout& layout) {
   add(layout, PadKind::by_volume, grid.cell((pads - 1) % columns, (pads - 1) / columns));
 }
 
+// While nothing is chosen for another batch yet.
+std::string left_open(const Bench& bench) {
+  return bench.batch.empty() && bench.plan.blend.empty() ? bench.plan.go_on : "";
+}
+
 void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
   layout.side = area;
   const auto binders = shelf_of(bench, session::CardKind::binder);
@@ -55,6 +60,8 @@ void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
   if (chosen) add(layout, PadKind::cautions, room.cell(0, 0, 2));
   add(layout, PadKind::celsius, chosen ? room.cell(2, 0) : room.cell(0, 0, 2));
   add(layout, PadKind::humidity, chosen ? room.cell(3, 0) : room.cell(2, 0, 2));
+  if (const std::string batch = left_open(bench); !batch.empty())
+    add(layout, PadKind::go_on, take_bottom(area, row_mm + 3), batch);
   layout.lower = area;
   if (missing_for_begin(bench)) layout.note = half.cell(0, 0, 2);
 }

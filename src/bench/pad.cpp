@@ -80,6 +80,7 @@ constexpr auto names = std::to_array<std::pair<PadKind, std::string_view>>({
     {PadKind::name, "name"},
     {PadKind::search, "search"},
     {PadKind::begin, "begin"},
+    {PadKind::go_on, "go_on"},
     {PadKind::batch, "batch"},
     {PadKind::to_list, "to_list"},
     {PadKind::ranges, "ranges"},

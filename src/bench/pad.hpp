@@ -76,6 +76,7 @@ enum class PadKind {
   name,
   search, // text fields
   begin,
+  go_on, // with the batch that was left open; arg: batch
   // shelf
   kind_of, // arg: pigment, binder, liquid, dropper, spoon, pan, glass
   card,    // arg: card

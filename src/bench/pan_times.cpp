@@ -87,6 +87,11 @@ std::optional<LayerTime> layer_time(const session::Batch& batch, const session::
   return LayerTime{*hours, false, free_mL};
 }
 
+bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms) {
+  const auto time = layer_time(batch, pan);
+  return time && hours_between(pan.layers.back().at, wall_ms) < time->hours.low;
+}
+
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
   constexpr double least_mL = 0.1; // what is left on the glass of an empty jar
   if (to_pour_mL(batch) < least_mL) return std::nullopt;

@@ -32,6 +32,9 @@ struct LayerTime {
 // for a pan without a layer, and where the paint or the room says nothing of its drying.
 std::optional<LayerTime> layer_time(const session::Batch& batch, const session::Pan& pan);
 
+// Its last layer cannot be firm yet at that moment.
+bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms);
+
 // From when, in ms since 1970, some pan may take another layer; absent where all are full, no paint
 // is left to pour, or a verdict on all of them has been given since.
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch);

@@ -19,10 +19,6 @@ bool may_have_paint(const Bench& bench, const std::string& batch) {
   return batch == bench.batch || (entry != bench.index.of.end() && entry->second.has_left_slab);
 }
 
-double hours_since(std::int64_t at, std::int64_t wall_ms) {
-  return static_cast<double>(wall_ms - at) / 3'600'000;
-}
-
 int pans_filled(const Bench& bench, const session::Card& card) {
   const double mL = to_pour_mL(*bench.pans.folded);
   if (!(mL > 0) || !(card.tool.mL > 0)) return 0;
@@ -118,9 +114,7 @@ std::optional<session::Card> pan_card(const Bench& bench) {
 }
 
 bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms) {
-  if (is_full(pan)) return false;
-  const auto time = layer_time(batch, pan);
-  return !time || hours_since(pan.layers.back().at, wall_ms) >= time->hours.low;
+  return !is_full(pan) && !still_wet(batch, pan, wall_ms);
 }
 
 std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {
@@ -160,7 +154,36 @@ std::optional<session::Ref> own_pour(const Bench& bench, int number) {
 void open_pans(Bench& bench, const Now& now) {
   bench.pans.page = bench.pans.pan = 0;
   refold_pans(bench, now);
-  bench.pans.judging = verdict_day_due(bench, pans_batch(bench), now) > 0;
+  const std::string batch = pans_batch(bench);
+  bench.pans.judging = verdict_day_due(bench, batch, now) > 0 && !layer_due(bench, batch, now);
+}
+
+namespace {
+
+// A layer before a verdict, this batch before others, else the longest due.
+std::string waits_first(const Bench& bench, const std::string& here, const Now& now) {
+  std::string first;
+  int best = 0;
+  for (const Due& one : due(bench, now)) {
+    const int weight = 1 + (one.what == Due::next_layer ? 2 : 0) + (one.batch == here ? 1 : 0);
+    if (weight <= best) continue;
+    best = weight;
+    first = one.batch;
+  }
+  return first;
+}
+
+}
+
+void open_pans_from_strip(Bench& bench, const Now& now) {
+  std::string batch = waits_first(bench, pans_batch(bench), now);
+  if (bench.screen == Screen::slab) batch = bench.batch;
+  if (bench.screen == Screen::book && !bench.book.batch.empty()) batch = bench.book.batch;
+  if (!batch.empty() && batch != bench.pans.batch) {
+    bench.pans.batch = batch;
+    bench.pans.card.clear();
+  }
+  open_pans(bench, now);
 }
 
 }

@@ -38,6 +38,10 @@ int pans_in(const std::vector<session::Poured>& pours);
 // The line of this session that poured into this pan alone and was its last layer.
 std::optional<session::Ref> own_pour(const Bench& bench, int pan);
 
-void open_pans(Bench& bench, const Now& now); // with the question that is due
+// On pouring where a layer is due, else with the verdict that is due.
+void open_pans(Bench& bench, const Now& now);
+// The same, with what waits: a layer before a verdict, this batch before others, the longest first;
+// but not away from a batch in hand, on the slab or in the Book.
+void open_pans_from_strip(Bench& bench, const Now& now);
 
 }

@@ -125,6 +125,7 @@ void loaded(Bench& bench, Loaded input, const Now& now) {
   bench.loaded = true;
   index_logs(bench);
   index_all(bench, now);
+  offer_to_go_on(bench, now);
   open_what_is_due(bench, now);
 }
 

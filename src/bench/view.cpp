@@ -72,8 +72,12 @@ PassView pass_view(const session::Batch& batch) {
 
 }
 
-UndoView undo_view(const Bench& bench, const std::optional<UndoTarget>& target) {
+UndoView undo_view(const Bench& bench, const session::Batch* batch) {
   UndoView u;
+  const auto target = batch ? undo_target(bench, *batch) : std::nullopt;
+  u.came_back = batch && !target &&
+                std::any_of(batch->entries.begin(), batch->entries.end(),
+                            [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
   std::string card;
   if (target) {
@@ -126,7 +130,7 @@ double gliding(const Glide& glide, double to, const Now& now) {
 }
 
 LineView line_view(const Bench& bench, const session::Entry& e) {
-  LineView v{{PadKind::line, arg_of(e.ref)}, e.clock, e.event, "", e.corrected};
+  LineView v{{PadKind::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected};
   std::string card;
   if (const auto* a = std::get_if<session::Added>(&e.event)) card = a->of;
   if (const auto* b = std::get_if<session::BottleWeighed>(&e.event)) card = b->of;
@@ -171,7 +175,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.save_failure = bench.saving.failure;
   v.saved_elsewhere = !bench.saving.stand_in.empty();
   v.number = number_view(bench);
-  v.undo = undo_view(bench, undo_target(bench));
+  v.undo = undo_view(bench, bench.folded ? &*bench.folded : nullptr);
   v.notice = bench.notice;
   if (!bench.folded) return v;
   const session::Batch& batch = *bench.folded;
@@ -182,6 +186,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   add_middle(bench, v);
   v.pass = pass_view(batch);
   v.dot = session::last_dot(batch);
+  v.last_trouble = session::last_trouble(batch);
   v.trail = trail_view(batch);
   if (bench.expected.answer) v.trail.band = bench.expected.answer->band;
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);

@@ -33,6 +33,7 @@ bool is_over(const PassView& pass);
 struct UndoView {
   std::optional<session::Event> target; // what the next undo takes back
   std::string card_name;                // of what was added
+  bool came_back = false;               // all that was done there, another sitting did
   bool saved = false;                   // the last line of this session lies on the disk
   std::uint64_t unsaved = 0;            // lines that do not
 };
@@ -62,7 +63,7 @@ struct TrailView {
 // A line of the batch that can be corrected.
 struct LineView {
   PadId pad;
-  session::Clock clock = 0;
+  std::int64_t at = 0; // ms since 1970: many lines say the same, the time tells them apart
   session::Event event;
   std::string card_name; // of what was added
   bool corrected = false;
@@ -100,6 +101,7 @@ struct SlabView {
   PassView pass;
   UndoView undo;
   std::optional<session::Specks> dot;
+  std::optional<session::TroubleKind> last_trouble; // that stands
   TrailView trail;
   std::optional<paint::Amount> ratio; // g binder to 10 g pigment
   int ratio_decimals = 2;             // to one drop's worth
@@ -158,6 +160,7 @@ struct PlanView {
   };
   std::vector<Short> short_of;
   std::string again_of; // name
+  std::string go_on;    // name of the batch that was left open
   double celsius = 21, humidity = 0.5;
   bool room_guessed = true;
   std::vector<words::Say> cautions;
@@ -194,7 +197,7 @@ struct BookView {
   std::string again_of;                // names of batches
   std::vector<std::string> made_again;
   struct Verdict {
-    int days = 0; // since the pour before it
+    std::optional<std::int64_t> days; // since the pour before it; absent: there was none
     session::Became as = session::Became::good;
     int pan = 0; // 0: all
   };
@@ -258,12 +261,17 @@ struct ShelfView {
   std::vector<std::string> sources;  // of its figures, from the catalogue
   std::optional<paint::Confidence> confidence;
   std::vector<FactView> facts;
+  std::optional<words::Error> fault; // of the figures, as long as it stands
   std::optional<double> left_g;
   std::optional<NumberView> number;
   Notice notice;
 };
 
 struct PansView {
+  struct Said { // of the dry paint, last
+    session::Became as = session::Became::good;
+    bool early = false; // sticky, of a layer that could not yet be dry
+  };
   struct Pan {
     PadId pad; // "pan 3", or "new_pan"
     int number = 1;
@@ -272,7 +280,11 @@ struct PansView {
     double wet_mL = 0;             // above that, still to dry off
     bool full = false;
     bool chosen = false;
-    std::vector<session::Became> became;
+    std::optional<Said> said;
+  };
+  struct Apart {
+    int pan = 0;
+    Said said;
   };
   struct Next { // layer
     enum Kind { nothing, in_hours, maybe_now, now, full, unknown } kind = nothing;
@@ -291,14 +303,21 @@ struct PansView {
   double card_mL = 0;
   double to_pour_mL = 0;
   int all = 0;        // pans that "pour all" pours into
+  bool wet = false;   // some that have room are still wet
   bool first = false; // nothing was poured yet
   Next next;
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
   std::optional<paint::Tack> tack;
-  std::vector<Weighing> weighings;    // of the pan that is meant, or the first that was weighed
-  double days = 0;                    // since the last pour
-  int asked_day = 0;                  // whose verdict is due; 0: none
-  std::vector<session::Became> given; // of the pan that is meant, or all, since the last pour
+  std::vector<Weighing> weighings; // of the pan that is meant, or the first that was weighed
+  std::int64_t since_pour_ms = 0;
+  int asked_day = 0;        // whose verdict is due; 0: none
+  std::optional<Said> said; // of the pan that is meant, or of all
+  std::vector<Apart> apart; // while all are meant: pans of which something newer was said
+  struct Wait {
+    std::string name; // of the batch
+    bool layer = false;
+  };
+  std::vector<Wait> waits; // what the number on the tab counts, the longest first
   UndoView undo;
   std::optional<std::string> save_failure;
   bool saved_elsewhere = false;

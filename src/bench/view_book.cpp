@@ -45,16 +45,13 @@ void add_list(const Bench& bench, BookView& v) {
     if (pad.id.kind == PadKind::batch) v.rows.push_back(book_row(bench, pad.id.arg));
 }
 
-// Days count from the last pour before; without one, from when the batch was opened.
 std::vector<BookView::Verdict> verdicts_of(const session::Batch& batch) {
   std::vector<BookView::Verdict> out;
   for (const session::Judged& judged : batch.verdicts) {
-    std::int64_t from = batch.opened_at;
-    for (const session::Pan& pan : batch.pans)
-      for (const session::PouredLayer& layer : pan.layers)
-        if (layer.at <= judged.at) from = std::max(from, layer.at);
-    out.push_back({static_cast<int>((judged.at - from) / session::a_day_ms), judged.verdict.as,
-                   judged.verdict.pan});
+    BookView::Verdict v{{}, judged.verdict.as, judged.verdict.pan};
+    if (const auto from = session::last_pour(batch.pans, judged.at))
+      v.days = (judged.at - *from) / session::a_day_ms;
+    out.push_back(v);
   }
   return out;
 }

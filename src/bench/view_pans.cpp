@@ -1,5 +1,7 @@
+#include "bench/choices.hpp"
 #include "bench/due.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/pan_said.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "bench/view_parts.hpp"
@@ -28,21 +30,10 @@ double still_wet_mL(const session::Batch& batch, const session::Pan& pan, const 
   return std::clamp(1 - gone, 0.0, 1.0) * std::min(wet, time->free_mL);
 }
 
-bool means(const session::Verdict& verdict, int pan) { return pan == 0 || verdict.pan == pan; }
-
-std::int64_t last_pour(const session::Batch& batch) {
-  std::int64_t at = 0;
-  for (const session::Pan& pan : batch.pans) at = std::max(at, pan.layers.back().at);
-  return at;
-}
-
-std::vector<session::Became> became(const session::Batch& batch, int pan) {
-  std::vector<session::Became> out;
-  for (const session::Judged& judged : batch.verdicts)
-    if (judged.at >= last_pour(batch) && means(judged.verdict, pan) &&
-        std::find(out.begin(), out.end(), judged.verdict.as) == out.end())
-      out.push_back(judged.verdict.as);
-  return out;
+std::optional<PansView::Said> said_view(const session::Batch& batch, int pan) {
+  const auto said = said_of(batch, pan);
+  if (!said) return std::nullopt;
+  return PansView::Said{said->verdict.as, said_early(batch, *said)};
 }
 
 PansView::Pan pan_view(const Bench& bench, const session::Pan& pan, const Now& now) {
@@ -55,9 +46,7 @@ PansView::Pan pan_view(const Bench& bench, const session::Pan& pan, const Now& n
   v.wet_mL = still_wet_mL(batch, pan, now);
   v.full = is_full(pan);
   v.chosen = bench.pans.pan == pan.number;
-  for (const session::Judged& judged : batch.verdicts)
-    if (judged.at >= pan.layers.back().at && judged.verdict.pan == pan.number)
-      v.became.push_back(judged.verdict.as);
+  v.said = said_view(batch, pan.number);
   return v;
 }
 
@@ -178,15 +167,23 @@ PansView pans_view(const Bench& bench, const Now& now) {
   add_pans(bench, now, v);
   v.to_pour_mL = to_pour_mL(batch);
   v.all = pans_in(pours_for_all(bench, now));
+  v.wet = std::any_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
+    return !is_full(pan) && still_wet(batch, pan, now.wall_ms);
+  });
   v.first = batch.pans.empty();
   v.next = next_of(batch, v.pan, now);
   v.fill = fill_of(batch);
   v.tack = tack_of(batch);
   v.weighings = weighings_of(batch, v.pan);
-  if (!batch.pans.empty()) v.days = hours_since(last_pour(batch), now) / 24;
+  if (const auto at = session::last_pour(batch.pans, now.wall_ms))
+    v.since_pour_ms = now.wall_ms - *at;
   v.asked_day = verdict_day_due(bench, batch.id, now);
-  v.given = became(batch, v.pan);
-  v.undo = undo_view(bench, undo_target(bench, batch));
+  v.said = said_view(batch, v.pan);
+  if (v.pan == 0)
+    for (const int pan : said_apart(batch)) v.apart.push_back({pan, *said_view(batch, pan)});
+  for (const Due& one : due(bench, now))
+    v.waits.push_back({name_of_batch(bench, one.batch), one.what == Due::next_layer});
+  v.undo = undo_view(bench, &batch);
   v.number = number_view(bench);
   return v;
 }

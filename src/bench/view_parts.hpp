@@ -16,7 +16,7 @@ BookView book_view(const Bench& bench);
 CompareView compare_view(const Bench& bench);
 RangesView ranges_view(const Bench& bench);
 StoryView story_view(const Bench& bench);
-UndoView undo_view(const Bench& bench, const std::optional<UndoTarget>& target);
+UndoView undo_view(const Bench& bench, const session::Batch* batch);
 ShelfView shelf_view(const Bench& bench);
 PansView pans_view(const Bench& bench, const Now& now);
 TabletView tablet_view(const Bench& bench);

@@ -78,6 +78,7 @@ PlanView plan_view(const Bench& bench) {
   v.blend = parts_of(bench, v.planned);
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
+  v.go_on = name_of_batch(bench, bench.plan.go_on);
   v.again_of = plan.again_of.empty() ? "" : name_of_batch(bench, plan.again_of);
   v.celsius = plan.celsius;
   v.humidity = plan.humidity;

@@ -25,6 +25,7 @@ bool ships_so(const session::Card& card) {
 void add_card(const Bench& bench, const session::Card& card, ShelfView& v) {
   v.card = card;
   v.ships = ships_so(card);
+  if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
   v.left_g = left_of(bench, card);
   for (const std::string_view which : facts_of(card.is_a)) {
     const Fact fact = fact_of(card, which);

@@ -119,6 +119,21 @@ words::Result<Recipe> recipe_of(const Ingredients& grams) {
   return r;
 }
 
+std::optional<words::Error> fault_of_recipe(const Recipe& r) {
+  struct Limit {
+    double grams, most;
+    Say what;
+  };
+  for (const Limit& limit : {Limit{r.honey, most_honey_to_gum, Say::recipe_honey},
+                             Limit{r.glycerin, most_glycerin_to_gum, Say::recipe_glycerin},
+                             Limit{r.water, most_water_to_gum, Say::recipe_water}})
+    if (limit.grams > limit.most * r.gum)
+      return words::Error{
+          limit.what,
+          {words::fixed(limit.grams, 1), words::fixed(r.gum, 1), words::fixed(limit.most, 0)}};
+  return std::nullopt;
+}
+
 words::Result<Ingredients> weighed_from(const Ingredients& mL, double gum_heap_g_per_mL) {
   if (auto fault = fault_of_heap(mL, gum_heap_g_per_mL)) return tl::make_unexpected(*fault);
   return each(mL, gum_heap_g_per_mL, [](double g_per_mL) { return g_per_mL; });

@@ -40,6 +40,15 @@ words::Result<Recipe> recipe_of(const Ingredients& grams);
 words::Result<Ingredients> weighed_from(const Ingredients& mL, double gum_heap_g_per_mL);
 words::Result<Ingredients> measured_from(const Ingredients& grams, double gum_heap_g_per_mL);
 
+// Own limits of a binder's card, wide enough for any that makes paint: honey, or glycerin, to gum,
+// and water to gum, by mass. More is a slip of the finger, or no binder.
+inline constexpr double most_honey_to_gum = 3;
+inline constexpr double most_glycerin_to_gum = 3;
+inline constexpr double most_water_to_gum = 20;
+// Which of them it oversteps first, with the two masses: recipe_honey, recipe_glycerin,
+// recipe_water.
+std::optional<words::Error> fault_of_recipe(const Recipe& binder);
+
 // What two recipes are compared by.
 struct BinderFacts {
   double g_per_mL = 0;

@@ -141,18 +141,23 @@ Markup drawn(const Handed& handed) {
   return element("section", {{"class", "trail"}}, inside);
 }
 
-std::string pan_words(const Verdict& verdict) {
+std::string pan_words(const Batch& batch, const Verdict& verdict, std::int64_t at) {
   const std::string became = became_words(verdict.as);
-  return verdict.pan == 0 ? became : say(Say::sheet_pan, {std::to_string(verdict.pan), became});
+  const std::string what =
+      verdict.pan == 0 ? became : say(Say::sheet_pan, {std::to_string(verdict.pan), became});
+  const auto poured = last_pour(batch.pans, at);
+  return poured ? what + ", " + days_since_pour_words((at - *poured) / a_day_ms) : what;
 }
 
 // What is told of pans, and what somebody wrote.
-std::string afterwards(const Batch& batch, const Event& event) {
+std::string afterwards(const Batch& batch, const Entry& entry) {
+  const Event& event = entry.event;
   if (const auto* poured = std::get_if<Poured>(&event))
     return pour_words(*poured) + ", " + card_name(batch, poured->in);
   if (const auto* pan = std::get_if<PanWeighed>(&event))
     return say(Say::did_weigh_pan, {std::to_string(pan->pan), paint::grams_words(pan->g)});
-  if (const auto* verdict = std::get_if<Verdict>(&event)) return pan_words(*verdict);
+  if (const auto* verdict = std::get_if<Verdict>(&event))
+    return pan_words(batch, *verdict, entry.at);
   if (const auto* noted = std::get_if<Noted>(&event)) return noted->text;
   return "";
 }
@@ -160,7 +165,7 @@ std::string afterwards(const Batch& batch, const Event& event) {
 Markup pans(const Handed& handed) {
   std::vector<Markup> rows;
   for (const Entry& e : handed.batch.entries) {
-    const std::string what = e.withdrawn ? "" : afterwards(handed.batch, e.event);
+    const std::string what = e.withdrawn ? "" : afterwards(handed.batch, e);
     if (what.empty()) continue;
     rows.push_back(row({element("td", {{"class", "quiet day"}},
                                 words::date_and_time(e.at, offset_of(handed, e.ref))),

@@ -241,7 +241,7 @@ struct Told {
 
 // One line a day, the latest first.
 std::vector<std::string> verdict_words(const bench::BookView& book) {
-  std::map<int, std::string, std::greater<>> days;
+  std::map<std::optional<std::int64_t>, std::string, std::greater<>> days;
   for (const auto& v : book.verdicts) {
     std::string& said = days[v.days];
     const std::string word = became_words(v.as);
@@ -250,9 +250,7 @@ std::vector<std::string> verdict_words(const bench::BookView& book) {
   }
   std::vector<std::string> out;
   for (const auto& [day, said] : days)
-    out.push_back(day == 0   ? said
-                  : day == 1 ? say(Say::book_after_one, {said})
-                             : say(Say::book_after, {said, std::to_string(day)}));
+    out.push_back(day ? say(Say::book_verdict, {days_since_pour_words(*day), said}) : said);
   return out;
 }
 

@@ -9,6 +9,14 @@ using words::Say;
 
 namespace {
 
+// A tool bears what somebody wrote on it; what is used up comes in a jar.
+Say lot_words(session::CardKind kind) {
+  using session::CardKind;
+  const bool used_up =
+      kind == CardKind::pigment || kind == CardKind::paint || session::is_liquid(kind);
+  return used_up ? Say::card_lot : Say::card_written;
+}
+
 struct Fields {
   std::vector<Field>& out;
 
@@ -21,7 +29,7 @@ struct Fields {
     if (!shelf.card) return;
     const session::Card& card = *shelf.card;
     out.push_back({{PadKind::says, "name"}, card.name, Say::card_name});
-    out.push_back({{PadKind::says, "lot"}, card.lot, Say::card_lot});
+    out.push_back({{PadKind::says, "lot"}, card.lot, lot_words(card.is_a)});
     out.push_back({{PadKind::says, "made_on"}, card.made_on, Say::card_made_on});
     out.push_back({{PadKind::says, "keep_until"}, card.keep_until, Say::card_keep_until});
   }

@@ -44,13 +44,31 @@ std::string beginning(const std::string& words, const std::string& end, double w
   return words.substr(0, last);
 }
 
+std::size_t letters_in(const std::string& words) {
+  std::size_t count = 0;
+  for (std::size_t at = 0; at < words.size(); ++count) next_letter(words, at);
+  return count;
+}
+
+std::string first_letters(const std::string& words, std::size_t count) {
+  std::size_t at = 0;
+  while (count-- > 0 && at < words.size()) next_letter(words, at);
+  return words.substr(0, at);
+}
+
+// Behind a break stand so many letters at least: fewer read like a word of their own.
+constexpr std::size_t least_behind = 3;
+
 // A word wider than the line is broken, since half a name says less than a broken one.
 std::vector<std::string> broken(const std::vector<std::string>& words, double width, double cap,
                                 bool bold) {
   std::vector<std::string> out;
   for (std::string word : words) {
     while (width_mm(word, cap, bold) > width) {
-      const std::string head = beginning(word, "-", width, cap, bold);
+      const std::string room = beginning(word, "-", width, cap, bold);
+      const std::size_t all = letters_in(word);
+      const std::string head = first_letters(
+          room, std::min(letters_in(room), all > least_behind ? all - least_behind : 0));
       if (head.empty()) break;
       out.push_back(head + "-");
       word.erase(0, head.size());

@@ -91,7 +91,8 @@ void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
     if (line.pad == at.id)
       pad(sheet, at, plain(sheet.theme),
           {{event_words(line.event, line.card_name), slab_bold, false, 2},
-           {minutes_seconds(line.clock) + (line.corrected ? ", " + say(Say::corrected) : ""),
+           {time_to_second(line.at, sheet.view.utc_offset_min) +
+                (line.corrected ? ", " + say(Say::corrected) : ""),
             slab_letters, true, 1}});
 }
 
@@ -178,12 +179,12 @@ void remedy(Sheet& sheet, const bench::Remedy& r) {
 }
 
 // The question, or that there is nothing to ask about.
-std::string asked(const bench::SlabView& slab) {
+std::string asked(const bench::SlabView& slab, int utc_offset_min) {
   if (slab.middle == Middle::paints && slab.paints.empty()) return say(Say::ask_no_paint);
   if (slab.middle == Middle::lines && slab.lines.empty()) return say(Say::ask_no_lines);
   if (slab.middle == Middle::line && !slab.lines.empty())
-    return event_words(slab.lines[0].event, slab.lines[0].card_name) + ": " +
-           say(Say::ask_how_wrong);
+    return event_words(slab.lines[0].event, slab.lines[0].card_name) + ", " +
+           time_to_second(slab.lines[0].at, utc_offset_min) + ": " + say(Say::ask_how_wrong);
   return say(question(slab.middle));
 }
 
@@ -201,7 +202,7 @@ void draw_middle(Sheet& sheet, const bench::SlabView& slab) {
   }
   const Rect& head = sheet.view.layout.main;
   panel(sheet, head);
-  std::vector<Label> lines{{asked(slab), big_bold, false, 2}};
+  std::vector<Label> lines{{asked(slab, sheet.view.utc_offset_min), big_bold, false, 2}};
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     lines.push_back({notice, slab_letters, true, 2});
   labels(sheet, head, plain(sheet.theme), lines);

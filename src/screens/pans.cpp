@@ -23,28 +23,38 @@ bool is_bad(session::Became became) {
   return became != session::Became::good && became != session::Became::full;
 }
 
-bool given(const PansView& pans, session::Became became) {
-  return std::find(pans.given.begin(), pans.given.end(), became) != pans.given.end();
+bool stands(const PansView& pans, session::Became became) {
+  return pans.said && pans.said->as == became;
 }
 
 // ---- a pan
 
-// Its number, and beside it how it is: full, judged well, judged ill.
-void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, const Ground& g) {
+std::string pan_word(const PansView::Said& said) {
+  return said.early ? say(Say::pans_drying) : became_words(said.as);
+}
+
+bool words_fit(const std::string& words, double width) {
+  return !words.empty() && width_mm(words, cap::body, false) <= width;
+}
+
+// Its number, and beside it how it is: full, or what was said of it, as a word where one is to be
+// judged, else as a mark.
+void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judging,
+              const Ground& g) {
   const double y = r.y + 1.7 + cap::head, half = r.w / 2 - padding_mm;
   const bool fresh = pan.pad.kind == PadKind::new_pan;
   write(sheet, {r.x + padding_mm, y}, Anchor::left,
         fresh ? Lettering{cap::body, false, cap::small} : big_bold, g.ink,
         fresh ? say(Say::pans_new) : std::to_string(pan.number), fresh ? 2 * half : half * 0.8);
-  const bool ill = std::any_of(pan.became.begin(), pan.became.end(), is_bad);
   const Point mark{r.right() - padding_mm - 2, y - cap::head / 2};
-  if (ill)
+  const std::string word = pan.said ? pan_word(*pan.said) : pan.full ? say(Say::pans_full) : "";
+  if (words_fit(word, half * 1.4) && (judging || !pan.said))
+    write(sheet, {r.right() - padding_mm, y}, Anchor::right, slab_letters,
+          pan.said ? g.ink : g.quiet, word, half * 1.4);
+  else if (pan.said && !pan.said->early && is_bad(pan.said->as))
     caution_sign(sheet, mark, 4.4);
-  else if (!pan.became.empty())
+  else if (pan.said && !pan.said->early)
     tick(sheet, mark, 3.2, g.ink);
-  else if (pan.full)
-    write(sheet, {r.right() - padding_mm, y}, Anchor::right, slab_letters, g.quiet,
-          say(Say::pans_full), half * 1.2);
 }
 
 void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const PansView::Pan& pan) {
@@ -53,7 +63,7 @@ void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const Pan
   const Ground g = pad_box(sheet, at, meant && pans.judging ? dark(t) : plain(t),
                            meant ? 3 * outline_mm : outline_mm);
   const Rect& r = at.box;
-  pan_head(sheet, r, pan, g);
+  pan_head(sheet, r, pan, pans.judging, g);
   const double top = r.y + cap::head + 3.6, side = r.w * 0.2;
   const Rect body{r.x + side, top, r.w - 2 * side, r.bottom() - 2.4 - top};
   draw_pan(sheet, body, pan, rgb(pans.colour), g);
@@ -62,7 +72,7 @@ void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const Pan
 // ---- the other pads
 
 std::string all_words(const PansView& pans) {
-  if (pans.all == 0) return say(Say::pans_pour_none);
+  if (pans.all == 0) return say(pans.wet ? Say::pans_pour_wait : Say::pans_pour_none);
   if (pans.first)
     return pans.all == 1 ? say(Say::pans_fill_one)
                          : say(Say::pans_fill_new, {std::to_string(pans.all)});
@@ -94,11 +104,12 @@ void card_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
 void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const auto became = session::became_named(at.id.arg);
   if (!became) return;
-  const bool said = given(pans, *became);
+  const bool said = stands(pans, *became);
   const Ground g = pad_box(sheet, at, said ? dark(sheet.theme) : plain(sheet.theme));
   const double mark = said ? 5 : 0;
   labels(sheet, {at.box.x, at.box.y + mark, at.box.w, at.box.h - mark}, g,
-         {{became_words(*became), big_bold}});
+         {{became_words(*became), big_bold},
+          {said && pans.said->early ? say(Say::pans_still_drying) : "", slab_letters, true, 2}});
   if (said) tick(sheet, {at.box.centre().x, at.box.y + 4.4}, 4, g.ink);
 }
 
@@ -162,19 +173,10 @@ NextWords next_words(const PansView& pans) {
   return {};
 }
 
-std::string ago_words(double days) {
-  if (days < 1.0 / 24) return say(Say::pans_just);
-  if (days < 2) return say(Say::pans_ago_h, {fixed(std::max(0.0, days) * 24, 0)});
-  return say(Say::pans_ago, {fixed(std::floor(days), 0)});
-}
-
 NextWords ask_words(const PansView& pans) {
   const std::string meant =
       pans.pan == 0 ? say(Say::pans_all_meant) : say(Say::pans_number, {std::to_string(pans.pan)});
-  std::string about = ago_words(pans.days);
-  if (pans.asked_day == 1) about = say(Say::pans_asked_one);
-  if (pans.asked_day > 1) about = say(Say::pans_asked, {std::to_string(pans.asked_day)});
-  return {say(Say::pans_ask), about, meant};
+  return {say(Say::pans_ask), since_pour_words(pans.since_pour_ms), meant};
 }
 
 void draw_next(Sheet& sheet, const PansView& pans) {
@@ -217,20 +219,28 @@ std::vector<Sentence> said_of_pours(const PansView& pans) {
     out.push_back({say(Say::pans_will_fill,
                        {fixed(pans.fill->low * 100, 0), fixed(pans.fill->high * 100, 0)})});
   if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
-  std::string when = ago_words(pans.days);
+  std::string when = since_pour_words(pans.since_pour_ms);
   if (pans.weighings.size() > 1)
     when += " · " + say(Say::pans_weighings, {std::to_string(pans.weighings.size())});
   out.push_back({when, false, true});
   return out;
 }
 
-// Each verdict with what practice does about it.
+// What was said last, with what practice does about it; then pans of which something else was said
+// since.
 std::vector<Sentence> said_of_verdicts(const PansView& pans) {
   std::vector<Sentence> out;
-  for (auto became = pans.given.rbegin(); became != pans.given.rend(); ++became) {
-    out.push_back({say(remedy(*became)), false, false, became_words(*became)});
-  }
-  if (out.empty()) {
+  if (pans.said && pans.said->early)
+    out.push_back({say(Say::pans_early, {became_words(pans.said->as)}), false, false,
+                   say(Say::pans_still_drying)});
+  else if (pans.said)
+    out.push_back({say(remedy(pans.said->as)), false, false, became_words(pans.said->as)});
+  for (const auto& [pan, said] : pans.apart)
+    out.push_back(
+        {say(Say::sheet_pan, {std::to_string(pan),
+                              said.early ? say(Say::pans_still_drying) : became_words(said.as)}),
+         true});
+  if (!pans.said && pans.apart.empty()) {
     out.push_back({say(Say::book_no_verdict), true});
     if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
   }
@@ -274,9 +284,26 @@ void draw_weighings(Sheet& sheet, const Rect& r, const std::vector<PansView::Wei
     sheet.shapes.push_back(Disc{at, 1.1, sheet.theme.slab, sheet.theme.ink, 0.45});
 }
 
+// By name as many of them as go whole into a few lines; the number says that there are more.
+std::string waits_words(const PansView& pans, std::size_t named, double width) {
+  std::string all;
+  for (std::size_t i = 0; i < pans.waits.size() && i < named; ++i) {
+    const auto& [name, layer] = pans.waits[i];
+    all += (i > 0 ? "; " : "") + say(layer ? Say::pans_wait_layer : Say::pans_wait_verdict, {name});
+  }
+  const std::string out = pans.waits.size() == 1
+                              ? say(Say::pans_waits_one, {all})
+                              : say(Say::pans_waits, {std::to_string(pans.waits.size()), all});
+  const bool cut = fitted(out, width, slab_letters, 4, false).cut;
+  return cut && named > 1 ? waits_words(pans, named - 1, width) : out;
+}
+
 void draw_known(Sheet& sheet, const PansView& pans) {
   draw_next(sheet, pans);
   std::vector<Sentence> said = pans.judging ? said_of_verdicts(pans) : said_of_pours(pans);
+  const double width = sheet.view.layout.lower.w - 6.8;
+  if (!pans.waits.empty())
+    said.insert(said.begin() + 1, {waits_words(pans, 3, width), false, true});
   constexpr double name_mm = 60; // the strip has no room for the name
   if (sheet.view.layout.title.w < name_mm) said.insert(said.begin(), {pans.name, true});
   if (pans.save_failure)

@@ -17,8 +17,10 @@ using paint::number_words;
 using paint::reading_words;
 using session::amount_words;
 using session::became_words;
+using session::days_since_pour_words;
 using session::feel_words;
 using session::progress_words;
+using session::since_pour_words;
 using session::specks_words;
 using session::stage_words;
 using session::total_words;
@@ -26,6 +28,7 @@ using session::trouble_words;
 using words::date_and_time;
 using words::minutes_seconds;
 using words::time_of_day;
+using words::time_to_second;
 
 std::string trouble_sign(session::TroubleKind trouble); // how it is told
 

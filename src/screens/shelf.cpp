@@ -107,6 +107,8 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
   std::vector<Label> out;
   if (shelf.notice.error)
     out.push_back({words::message(*shelf.notice.error), clean_bold, false, 3});
+  else if (shelf.fault)
+    out.push_back({words::message(*shelf.fault), clean_bold, false, 3});
   const session::Card& card = *shelf.card;
   if (shelf.left_g) out.push_back({say(Say::card_left, {grams_number(*shelf.left_g)}), clean_bold});
   if (card.is_a == CardKind::dropper) out.push_back({say(Say::card_of_drops), small, false, 3});

@@ -60,8 +60,7 @@ void undo_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) 
   const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17});
   undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
   const double x = r.x + arrow + 5.6, width = r.right() - x - padding_mm;
-  const std::string what =
-      undo.target ? event_words(*undo.target, undo.card_name) : say(Say::undo_nothing);
+  const std::string what = undo_words(undo);
   const bool waiting = undo.unsaved > 0;
   const double mark = undo.saved ? 5 : 0; // room for the tick behind the words
   const Lines unsaved =
@@ -153,7 +152,9 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
                {{say(Say::pad_dot), slab_bold},
                 {slab.dot ? specks_words(*slab.dot) : "", slab_letters, true}});
   case PadKind::trouble:
-    return pad(sheet, at, open(bench::Middle::troubles), {{say(Say::pad_trouble), slab_bold}});
+    return pad(sheet, at, open(bench::Middle::troubles),
+               {{say(Say::pad_trouble), slab_bold},
+                {slab.last_trouble ? trouble_words(*slab.last_trouble) : "", slab_letters, true}});
   case PadKind::gather:
     return pad(
         sheet, at, g,

@@ -64,6 +64,34 @@ std::vector<Point> leaf(Point c, double size) {
   return points;
 }
 
+// Leaning to the left, its tip down: `along` from -1 to 1 down the glass, `off` across it.
+Point on_dropper(Point c, double size, double along, double off) {
+  const double u = along * size * 0.6, v = off * size;
+  return {c.x + (v - u) * 0.7071, c.y + (u + v) * 0.7071};
+}
+
+// A dark bulb, its collar, a glass that narrows to the tip, and the drop that hangs from it.
+void dropper(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
+  const double thick = size * 0.085;
+  const auto shape = [&](std::initializer_list<Point> ways, Colour inside) {
+    std::vector<Point> points;
+    for (const Point& way : ways) points.push_back(on_dropper(c, size, way.x, way.y));
+    sheet.shapes.push_back(Polygon{std::move(points), inside, outline, thick});
+  };
+  std::vector<Point> bulb;
+  for (int i = 0; i < 20; ++i) {
+    const double a = 2 * pi * i / 20;
+    bulb.push_back(on_dropper(c, size, -0.66 + 0.34 * std::cos(a), 0.17 * std::sin(a)));
+  }
+  shape({{-0.3, -0.1}, {0.35, -0.1}, {0.66, -0.03}, {0.66, 0.03}, {0.35, 0.1}, {-0.3, 0.1}}, fill);
+  sheet.shapes.push_back(Polygon{std::move(bulb), outline, outline, thick});
+  sheet.shapes.push_back(Line{{on_dropper(c, size, -0.3, -0.23), on_dropper(c, size, -0.3, 0.23)},
+                              size * 0.13,
+                              outline,
+                              0});
+  sheet.shapes.push_back(Disc{on_dropper(c, size, 0.95, 0), size * 0.1, outline, clear, 0});
+}
+
 }
 
 void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind, Colour fill,
@@ -79,6 +107,7 @@ void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind,
   case CardKind::water:
     sheet.shapes.push_back(Disc{c, size * 0.32, fill, outline, size * 0.19});
     return;
+  case CardKind::dropper: return dropper(sheet, c, size, fill, outline);
   case CardKind::honey: return polygon(even(c, size * 0.46, size * 0.46, 6));
   case CardKind::glycerin: return polygon(even(c, size * 0.38, size * 0.52, 4));
   case CardKind::wetting_aid: {

@@ -275,9 +275,13 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   draw_band(sheet, p);
   draw_captions(sheet, p);
   draw_axis(sheet, p);
-  if (trail.points.empty())
-    labels(sheet, p.inside, plain(sheet.theme),
+  if (trail.points.empty()) { // on a ground of its own: the band's edges would strike it through
+    const Rect ground{p.inside.x + 0.15 * p.inside.w, p.inside.centre().y - 4 * cap_mm,
+                      0.7 * p.inside.w, 8 * cap_mm};
+    sheet.shapes.push_back(Box{ground, 0, t.slab, clear, 0});
+    labels(sheet, ground, plain(sheet.theme),
            {{say(Say::trail_empty), {cap_mm, false, cap_mm}, true, 3}});
+  }
   const auto pieces = trail_pieces(trail.points, p.flow, p.time);
   sheet.shapes.push_back(Clip{{p.inside.x - 2, p.inside.y, p.inside.w + 4, p.inside.h}});
   for (const auto& piece : ghost_pieces(trail, p.flow, p.time))

@@ -10,14 +10,20 @@ namespace screens {
 using words::Say;
 using words::say;
 
+std::string undo_words(const bench::UndoView& undo) {
+  if (undo.target) return event_words(*undo.target, undo.card_name);
+  return say(undo.came_back ? Say::undo_nothing_since : Say::undo_nothing);
+}
+
 namespace {
 
 // What is not saved yet takes one line of three.
 std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
-  const std::string what =
-      undo.target ? event_words(*undo.target, undo.card_name) : say(Say::undo_nothing);
+  const bool no_room = narrow && undo.came_back;
+  const std::string what = no_room ? say(Say::undo_nothing) : undo_words(undo);
   const bool waits = undo.unsaved > 0 && !narrow;
-  std::vector<Label> out{{say(Say::pad_undo), {cap::head, true, cap::body}, false, 1},
+  const double head = narrow ? cap::body : cap::head; // three lines may stand below
+  std::vector<Label> out{{say(Say::pad_undo), {head, true, cap::body}, false, 1},
                          {what, slab_letters, true, waits ? 2 : 3}};
   if (waits)
     out.push_back({say(Say::undo_unsaved, {std::to_string(undo.unsaved)}),

@@ -163,6 +163,8 @@ double seconds_of(const Batch& batch, Stage stage);
 const Pass* running(const Batch& batch);
 // The last test dot that stands.
 std::optional<Specks> last_dot(const Batch& batch);
+// The last trouble that stands.
+std::optional<TroubleKind> last_trouble(const Batch& batch);
 
 // Pigments with their share of the pigment volume.
 struct BatchPigment {

@@ -31,6 +31,11 @@ std::optional<Specks> last_dot(const Batch& batch) {
   return dot ? std::optional(dot->specks) : std::nullopt;
 }
 
+std::optional<TroubleKind> last_trouble(const Batch& batch) {
+  const auto* trouble = last_standing<Trouble>(batch);
+  return trouble ? std::optional(trouble->what) : std::nullopt;
+}
+
 std::vector<BatchPigment> pigments(const Batch& batch) {
   std::vector<BatchPigment> out;
   double sum = 0;

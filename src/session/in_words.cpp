@@ -39,6 +39,18 @@ std::string pour_words(const Poured& p) {
   return say(p.first == p.last ? Say::did_pour : Say::did_pour_pans, pans);
 }
 
+std::string since_pour_words(std::int64_t ms) {
+  constexpr std::int64_t an_hour_ms = 3'600'000;
+  if (ms < an_hour_ms) return say(Say::since_pour_just);
+  if (ms < a_day_ms) return say(Say::since_pour_hours, {std::to_string(ms / an_hour_ms)});
+  return days_since_pour_words(ms / a_day_ms);
+}
+
+std::string days_since_pour_words(std::int64_t days) {
+  if (days < 1) return say(Say::since_pour_first);
+  return days == 1 ? say(Say::since_pour_day) : say(Say::since_pour_days, {std::to_string(days)});
+}
+
 std::string place_words(Place place) {
   constexpr std::array ids{Say::place_slab, Say::place_jar, Say::place_pans};
   return say(ids[static_cast<std::size_t>(place)]);

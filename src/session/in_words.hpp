@@ -10,6 +10,10 @@ std::string specks_words(Specks specks);
 std::string trouble_words(TroubleKind trouble);
 std::string became_words(Became became);
 std::string pour_words(const Poured& poured); // "pans 1 to 4 poured"
+// The one age of poured paint: "3 days after the last pour". Hours within the first day where the
+// moment is now, else the day alone.
+std::string since_pour_words(std::int64_t ms);
+std::string days_since_pour_words(std::int64_t days);
 std::string place_words(Place place);
 std::string progress_words(Progress progress);
 

@@ -43,6 +43,14 @@ double dry_mL(const Pan& pan) {
   return sum;
 }
 
+std::optional<std::int64_t> last_pour(const std::vector<Pan>& pans, std::int64_t by) {
+  std::optional<std::int64_t> out;
+  for (const Pan& pan : pans)
+    for (const PouredLayer& layer : pan.layers)
+      if (layer.at <= by) out = std::max(out.value_or(layer.at), layer.at);
+  return out;
+}
+
 double wet_mL(const Places& places, Place place) {
   const Lying* here = lying(places, place);
   return here ? wet_mL(*here) : 0;

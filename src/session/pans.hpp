@@ -35,6 +35,9 @@ struct Pan {
 
 double dry_mL(const Pan& pan);
 
+// When the last layer was poured that lies in a pan by then, in ms since 1970; absent: none.
+std::optional<std::int64_t> last_pour(const std::vector<Pan>& pans, std::int64_t by);
+
 // mL of wet paint in a place, and what share of it a dry layer keeps; the share is absent where
 // nothing lies there. Where too little is known of the paint: 0.55, the middle of ten batches by an
 // independent model (0.44 to 0.69).

@@ -1,12 +1,11 @@
-// Fits the range away from the thread that draws: bytes in, bytes out, one problem after the other.
+// Fits the range away from whoever draws: bytes in, bytes out, one problem after the other. On a
+// thread, or in a browser in a worker of its own (assets beside the page: learner.js).
 #pragma once
 
-#include "studio/worker.hpp"
 #include "words/error.hpp"
 
-#include <deque>
 #include <functional>
-#include <mutex>
+#include <memory>
 #include <optional>
 #include <string>
 
@@ -21,14 +20,11 @@ public:
 
   void give(std::string problem);
   std::optional<Result> poll(); // the results in order, each once
-  bool is_busy() const { return under_way_ > 0; }
+  bool is_busy() const;
 
 private:
-  const std::function<void()> wake_;
-  int under_way_ = 0; // given, and not yet polled
-  std::mutex mutex_;  // over the next
-  std::deque<Result> results_;
-  Worker worker_; // last: its jobs use the others
+  struct Work;
+  std::shared_ptr<Work> work_;
 };
 
 }

@@ -93,6 +93,12 @@ std::string_view pattern(Say id) {
     return "Water lost does not explain {0} g/mL: the recipe makes {1}.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
   case Say::recipe_too_dry: return "Gum as dry as that needs some water in its recipe.";
+  case Say::recipe_honey:
+    return "Honey {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::recipe_glycerin:
+    return "Glycerin {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::recipe_water:
+    return "Water {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
   case Say::pressure_out_of_range:
     return "Air pressure lies between {1} and {2} kPa: {0} does not.";
   case Say::frost_not_dew: return "This air is so dry that a cold glass gets frost, not dew.";
@@ -112,7 +118,8 @@ std::string_view pattern(Say id) {
   case Say::no_pigment_there: return "There is no pigment in it.";
   case Say::no_gum_there: return "There is no gum in it.";
   case Say::tack_mark_unusable: return "What was learnt about sticky paint makes no sense.";
-  case Say::tack_dries: return "it should dry, by our own estimate";
+  case Say::tack_dries:
+    return "it should dry without staying sticky in this room, by our own estimate";
   case Say::tack_may_stay: return "it may stay sticky in this room, by our own estimate";
   case Say::tack_stays: return "it will likely stay sticky in this room, by our own estimate";
   case Say::wet_less_than_dry: return "{0} mL of wet paint cannot leave {1} mL of dry paint.";
@@ -278,6 +285,7 @@ std::string_view pattern(Say id) {
   case Say::pad_erase: return "erase";
   case Say::pad_lost_count: return "lost count";
   case Say::undo_nothing: return "nothing yet";
+  case Say::undo_nothing_since: return "nothing yet since you came back";
   case Say::undo_unsaved: return "{0} not saved yet";
   case Say::feel_wont_move: return "won’t move";
   case Say::feel_too_sticky: return "too sticky";
@@ -463,7 +471,8 @@ std::string_view pattern(Say id) {
   case Say::pans_fill_one: return "fill a pan";
   case Say::pans_pour_all: return "pour into all {0}";
   case Say::pans_pour_one: return "pour into the one with room";
-  case Say::pans_pour_none: return "none has room";
+  case Say::pans_pour_none: return "all pans are full";
+  case Say::pans_pour_wait: return "wait: still wet";
   case Say::pans_grams: return "in grams";
   case Say::pans_weigh: return "weigh";
   case Say::pans_size: return "{0} mL";
@@ -489,16 +498,24 @@ std::string_view pattern(Say id) {
   case Say::pans_from_room: return "from the room: a weighed pan knows better";
   case Say::pans_from_scale: return "from what the scale said";
   case Say::pans_weigh_again: return "weighed once: weigh it again in some hours";
-  case Say::pans_asked_one: return "after a day";
-  case Say::pans_asked: return "after {0} days";
   case Say::pans_ask: return "what became of it?";
-  case Say::pans_just: return "just poured";
-  case Say::pans_ago_h: return "poured {0} h ago";
-  case Say::pans_ago: return "poured {0} days ago";
+  case Say::since_pour_just: return "just poured";
+  case Say::since_pour_first: return "less than a day after the last pour";
+  case Say::since_pour_hours: return "{0} h after the last pour";
+  case Say::since_pour_day: return "1 day after the last pour";
+  case Say::since_pour_days: return "{0} days after the last pour";
   case Say::pans_left: return "{0} mL to pour";
   case Say::pans_left_none: return "nothing left to pour";
   case Say::pans_will_fill: return "{0} to {1} % full when dry";
   case Say::pans_weighings: return "weighed {0} times";
+  case Say::pans_drying: return "drying";
+  case Say::pans_still_drying: return "still drying";
+  case Say::pans_early:
+    return "Too early to tell: by the room this layer is not dry yet. “{0}” is kept.";
+  case Say::pans_waits_one: return "1 waits: {0}";
+  case Say::pans_waits: return "{0} wait: {1}";
+  case Say::pans_wait_layer: return "a layer for {0}";
+  case Say::pans_wait_verdict: return "{0} to be judged";
   case Say::remedy_good: return "Nothing to do: make it so again.";
   case Say::remedy_full: return "No more layers: let it dry through.";
   case Say::remedy_sunken: return "Pour one more layer when it is firm.";
@@ -522,8 +539,7 @@ std::string_view pattern(Say id) {
   case Say::book_keep: return "keep it";
   case Say::book_again_of: return "again of {0}";
   case Say::book_made_again: return "made again as {0}";
-  case Say::book_after_one: return "after a day: {0}";
-  case Say::book_after: return "after {1} days: {0}";
+  case Say::book_verdict: return "{0}: {1}";
   case Say::book_of_pan: return "{0} (pan {1})";
   case Say::book_no_verdict: return "no verdict yet";
   case Say::book_one_back: return "back to the batch";
@@ -717,6 +733,8 @@ std::string_view pattern(Say id) {
   case Say::plan_portions: return "Over the slab in {0} portions.";
   case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";
   case Say::plan_again_of: return "Again: {0}.";
+  case Say::plan_go_on: return "go on with {0}";
+  case Say::plan_go_on_what: return "it lies on the slab";
   case Say::plan_pan_one: return "1 {0}";
   case Say::plan_cautions_read: return "cautions read";
   case Say::plan_cautions_to_read: return "read the cautions";
@@ -770,12 +788,13 @@ std::string_view pattern(Say id) {
     return "Tap a card to see or change it. Nothing has to be filled in before the first batch.";
   case Say::card_name: return "name";
   case Say::card_lot: return "jar or lot";
+  case Say::card_written: return "what is written on it";
   case Say::card_made_on: return "made on (date)";
   case Say::card_keep_until: return "keep until";
-  case Say::fact_g_per_mL: return "g to 1 mL";
-  case Say::fact_oil: return "oil, g to 100 g";
-  case Say::fact_heap: return "powder, g/mL";
-  case Say::fact_made_g: return "how much, g";
+  case Say::fact_g_per_mL: return "g in 1 mL, no air in it";
+  case Say::fact_oil: return "g of oil that 100 g take";
+  case Say::fact_heap: return "g in 1 mL, loose powder";
+  case Say::fact_made_g: return "g bought or made";
   case Say::fact_gum: return "gum, g";
   case Say::fact_water: return "water, g";
   case Say::fact_honey: return "honey, g";

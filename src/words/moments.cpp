@@ -59,6 +59,11 @@ std::string time_of_day(std::int64_t ms, int utc_offset_min) {
   return two_digits(minutes / 60) + ":" + two_digits(minutes % 60);
 }
 
+std::string time_to_second(std::int64_t ms, int utc_offset_min) {
+  const std::int64_t seconds = wall_seconds(ms, utc_offset_min);
+  return time_of_day(ms, utc_offset_min) + ":" + two_digits(seconds - floor_div(seconds, 60) * 60);
+}
+
 std::string date_and_time(std::int64_t ms, int utc_offset_min) {
   const Day d = day_of(ms, utc_offset_min);
   return say(Say::date_time,

@@ -21,6 +21,7 @@ std::string minutes_seconds(double seconds);
 
 // 14:32; 9 March, 14:32; 9 March 2026; all of a moment in ms since 1970.
 std::string time_of_day(std::int64_t ms, int utc_offset_min);
+std::string time_to_second(std::int64_t ms, int utc_offset_min); // 14:32:07
 std::string date_and_time(std::int64_t ms, int utc_offset_min);
 std::string date(std::int64_t ms, int utc_offset_min);
 

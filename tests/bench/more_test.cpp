@@ -148,3 +148,38 @@ TEST_CASE("every trouble has its remedy, and a second time the stronger one") {
     CHECK(h.slab().remedy->more);
   }
 }
+
+TEST_CASE("the last trouble that stands is told on its pad") {
+  Hands h;
+  mull(h);
+  CHECK_FALSE(h.slab().last_trouble);
+  h.tap("trouble");
+  h.tap("trouble_is gelling");
+  h.tap("leave");
+  h.tap("trouble");
+  h.tap("trouble_is foams");
+  h.tap("leave");
+  CHECK(h.slab().last_trouble == session::TroubleKind::foams);
+  h.tap("undo");
+  CHECK(h.slab().last_trouble == session::TroubleKind::gelling);
+  h.tap("undo");
+  CHECK_FALSE(h.slab().last_trouble);
+}
+
+TEST_CASE("each line to correct tells the moment it was done, also after it was moved") {
+  Hands h;
+  mull(h);
+  h.tap("more");
+  h.tap("lines");
+  const auto lines = h.slab().lines;
+  REQUIRE(lines.size() >= 4);
+  for (std::size_t i = 1; i < lines.size(); ++i) CHECK(lines[i].at <= lines[i - 1].at);
+  CHECK(lines[0].at <= h.wall);
+  CHECK(lines[0].at > h.wall - 5000);
+  h.tap(name_of(lines[0].pad));
+  h.tap("five_earlier");
+  h.tap("more");
+  h.tap("lines");
+  for (const LineView& line : h.slab().lines)
+    if (line.pad == lines[0].pad) CHECK(line.at == lines[0].at - 300000);
+}

@@ -97,8 +97,13 @@ TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer
   CHECK(h.b.pans.pan == 1);
   CHECK(h.b.notice.error->what == words::Say::pans_still_wet);
   CHECK(shown(h).all == 0);
+  CHECK(shown(h).wet);
+  h.tap("undo"); // the second pan: what was said of the first is over
+  CHECK_FALSE(h.b.notice.error);
+  h.tap("new_pan");
   h.wait(3 * day);
   CHECK(shown(h).all == 2);
+  CHECK_FALSE(shown(h).wet);
   h.tap("pour_all");
   CHECK(last_of<session::Poured>(h) == session::Poured{1, 2, "half_pan", std::nullopt});
   CHECK(batch(h).pans[0].layers.size() == 2);
@@ -184,25 +189,68 @@ TEST_CASE("weighings replace the room's word, for pans poured alike too") {
   CHECK(last_of<session::PanWeighed>(h).pan == 2);
 }
 
-TEST_CASE("verdicts: of all pans or of one, several, and the same again takes it back") {
+TEST_CASE("what was said last stands: of one pan it is not said of all, of all it is of each") {
+  using session::Became;
   Hands h;
   gather(h);
   h.tap("new_pan");
   h.tap("new_pan");
-  h.wait(2 * day);
+  h.wait(3 * day);
   h.tap("judge");
-  h.tap("became sunken");
+  const auto said = [&] { return shown(h).said ? std::optional(shown(h).said->as) : std::nullopt; };
   h.tap("pan 2");
   h.tap("became cracked");
-  CHECK(last_of<session::Verdict>(h) == session::Verdict{session::Became::cracked, 2});
-  CHECK(shown(h).given == std::vector{session::Became::cracked});
+  CHECK(last_of<session::Verdict>(h) == session::Verdict{Became::cracked, 2});
+  CHECK(said() == Became::cracked);
   h.tap("all_pans");
-  CHECK(shown(h).given.size() == 2);
+  CHECK_FALSE(said());
+  REQUIRE(shown(h).apart.size() == 1);
+  CHECK(shown(h).apart[0].pan == 2);
   h.tap("became sunken");
-  CHECK(batch(h).verdicts.size() == 1);
+  CHECK(said() == Became::sunken);
+  CHECK(shown(h).apart.empty());
+  CHECK(shown(h).pans[1].said->as == Became::sunken);
+  h.tap("pan 2");
+  h.tap("became good");
+  CHECK(said() == Became::good);
+  CHECK(shown(h).pans[0].said->as == Became::sunken);
+  CHECK(batch(h).verdicts.size() == 3);
+}
+
+TEST_CASE("the word that stands, tapped again, is taken back; another only follows it") {
+  using session::Became;
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(3 * day);
+  h.tap("judge");
+  h.tap("became sunken");
   h.tap("became mould");
+  h.tap("became sunken");
+  CHECK(batch(h).verdicts.size() == 3);
+  CHECK(shown(h).said->as == Became::sunken);
+  h.tap("became sunken");
+  CHECK(batch(h).verdicts.size() == 2);
+  CHECK(shown(h).said->as == Became::mould);
   h.tap("undo");
-  CHECK(batch(h).verdicts.size() == 1);
+  CHECK(shown(h).said->as == Became::sunken);
+}
+
+TEST_CASE("sticky said of a wet layer is kept as tapped, and shown as still drying") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(hour);
+  h.tap("judge");
+  h.tap("became sticky");
+  CHECK(last_of<session::Verdict>(h).as == session::Became::sticky);
+  CHECK(shown(h).said->early);
+  CHECK(shown(h).pans[0].said->early);
+  h.wait(10 * day); // what was early stays so
+  CHECK(shown(h).said->early);
+  h.tap("pan 1");
+  h.tap("became sticky");
+  CHECK_FALSE(shown(h).said->early);
 }
 
 TEST_CASE("asked after 1, 3 and 10 days; a verdict after the ask settles it") {
@@ -218,7 +266,8 @@ TEST_CASE("asked after 1, 3 and 10 days; a verdict after the ask settles it") {
   h.wait(2 * day);
   CHECK(verdict_day_due(h.b, id, h.now()) == 3);
   h.tap("pans");
-  CHECK(h.b.pans.judging);
+  CHECK_FALSE(h.b.pans.judging); // a layer is due too, and goes first
+  h.tap("judge");
   CHECK(shown(h).asked_day == 3);
   h.tap("became good");
   CHECK(verdict_day_due(h.b, id, h.now()) == 0);
@@ -259,8 +308,9 @@ TEST_CASE("the program opens on Pans where something waits, and on Plan where no
   Hands later;
   open_again(h, later);
   CHECK(later.b.screen == Screen::pans);
-  CHECK(later.b.pans.judging);
+  CHECK_FALSE(later.b.pans.judging); // paint is left for a layer
   CHECK(shown(later).asked_day == 3);
+  later.tap("judge");
   later.tap("became full");
   CHECK(later.count<session::Verdict>() == 1);
 }
@@ -295,4 +345,51 @@ TEST_CASE("a pan that cannot weigh so much is not believed, and nothing is kept 
   REQUIRE(shown(h).number);
   CHECK(shown(h).number->error == words::Error{words::Say::pan_too_heavy, {"1.7", "999"}});
   CHECK(h.count<session::PanWeighed>() == 0);
+}
+
+TEST_CASE("one clock: Pans and Book count from the last pour, and without a pour from nothing") {
+  Hands h;
+  gather(h);
+  const std::string id = h.b.batch;
+  h.tap("new_pan");
+  h.wait(2.5 * day);
+  h.tap("new_pan");
+  h.wait(4.2 * day);
+  h.tap("judge");
+  CHECK(shown(h).since_pour_ms / session::a_day_ms == 4);
+  h.tap("became good");
+  h.tap("book");
+  h.tap("batch " + id);
+  const auto book = [&] { return std::get<BookView>(view(h.b, h.now()).screen); };
+  REQUIRE(book().verdicts.size() == 1);
+  CHECK(book().verdicts[0].days == 4);
+}
+
+TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all of it") {
+  Hands h;
+  gather(h); // some for a layer is left
+  h.tap("new_pan");
+  const std::string layered = h.b.batch;
+  h.tap("plan");
+  gather(h);
+  h.tap("pour_all");
+  h.tap("new_pan"); // the rest
+  const std::string judged = h.b.batch;
+  h.wait(3 * day);
+  CHECK(shown(h).waits.size() == view(h.b, h.now()).strip.due);
+  h.b.batch.clear(); // nothing on the slab
+  h.b.pans.batch.clear();
+  h.tap("plan");
+  h.tap("pans");
+  CHECK(shown(h).batch == layered);
+  CHECK_FALSE(h.b.pans.judging);
+  REQUIRE(shown(h).waits.size() == 3);
+  CHECK(shown(h).waits[0].layer);
+  CHECK(shown(h).waits[0].name == h.b.index.of.at(layered).name);
+  h.tap("judge");
+  h.tap("became good"); // which settles the layer as well
+  h.tap("plan");
+  h.tap("pans");
+  CHECK(shown(h).batch == judged);
+  CHECK(h.b.pans.judging);
 }

@@ -197,3 +197,57 @@ TEST_CASE("whole pans are asked for by the two that are near") {
   REQUIRE(v.number);
   CHECK(v.number->error == words::Error{words::Say::pans_not_whole, {"2", "3", "2.5"}});
 }
+
+namespace {
+
+// The same studio, opened by another run of the program.
+void open_again(Hands& h, Hands& later) {
+  later.wall = h.wall;
+  session::Log log = h.b.logs.front();
+  log.session = "0ther";
+  later.give(Loaded{{log}, {}, {}});
+}
+
+}
+
+TEST_CASE("a batch left open lately is offered on Plan, and a tap goes on with it") {
+  Hands h;
+  h.begin();
+  h.tap("add gum_12");
+  const std::string id = h.b.batch;
+  h.wait(2 * 86400);
+  Hands later;
+  open_again(h, later);
+  REQUIRE(later.shows("go_on " + id));
+  CHECK(std::get<PlanView>(view(later.b, later.now()).screen).go_on == h.b.folded->name);
+  later.tap("pigment pb28"); // another batch is being planned
+  CHECK_FALSE(later.shows("go_on " + id));
+  later.tap("pigment pb28");
+  later.tap("go_on " + id);
+  CHECK(later.b.screen == Screen::slab);
+  CHECK(later.b.batch == id);
+  CHECK(later.slab().undo.came_back);
+  CHECK_FALSE(later.slab().undo.target);
+  later.tap("found wet");
+  CHECK_FALSE(later.slab().undo.came_back);
+  later.tap("plan");
+  CHECK_FALSE(later.shows("go_on " + id));
+}
+
+TEST_CASE("a batch gathered, or left open for longer, is not offered") {
+  Hands h;
+  h.begin();
+  h.tap("add gum_12");
+  const std::string id = h.b.batch;
+  h.wait(3.5 * 86400);
+  Hands late;
+  open_again(h, late);
+  CHECK_FALSE(late.shows("go_on " + id));
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("pass");
+  h.tap("gather");
+  Hands gathered;
+  open_again(h, gathered);
+  CHECK_FALSE(gathered.shows("go_on " + id));
+}

@@ -82,6 +82,26 @@ TEST_CASE("what cannot be kept so is said, and stays open") {
   CHECK(h.b.screen == Screen::plan);
 }
 
+TEST_CASE("a binder with more honey than makes paint is not kept, and the card says why") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("kind_of binder");
+  h.tap("card gum_12");
+  const auto wrong = [&] { return std::get<ShelfView>(view(h.b, h.now()).screen).fault; };
+  CHECK_FALSE(wrong());
+  fact(h, "honey", "999");
+  fact(h, "gum", "10");
+  REQUIRE(wrong());
+  CHECK(wrong()->what == words::Say::recipe_honey);
+  h.tap("card_done");
+  CHECK(h.lines.empty());
+  CHECK(h.b.notice.error == wrong());
+  fact(h, "honey", "9.99");
+  CHECK_FALSE(wrong());
+  h.tap("card_done");
+  CHECK(card(h, "gum_12").recipe.honey == 9.99);
+}
+
 // 20 drops of water of 0.05 mL weigh 1.0 g (USP <1101>).
 TEST_CASE("a dropper by what 20 drops weigh, a spoon by the water it holds") {
   Hands h;

@@ -16,6 +16,11 @@ async function shoot(glass, name) {
   await glass.page.screenshot({path: join(shots, name + '.png')});
 }
 
+async function learner_of(page) {
+  const is_learner = (worker) => worker.url().endsWith('/learner.js');
+  return page.workers().find(is_learner) ?? page.waitForEvent('worker', {predicate: is_learner, timeout: 30000});
+}
+
 const without_goodbye = (lines) => lines.filter((line) => JSON.parse(line).e !== 'left');
 
 async function whole_batch(t, size, name) {
@@ -51,6 +56,8 @@ async function whole_batch(t, size, name) {
   assert.deepEqual([...all.keys()], [file, other].sort());
   assert.deepEqual(all.get(other), without_goodbye(more));
   assert.deepEqual(without_goodbye(all.get(file)), whole);
+  // The batch is closed: what it felt is learnt from, in a worker.
+  await learner_of(again.page);
   assert.deepEqual(glass.said.concat(again.said), []);
   await shoot(again, name + '-closed');
   await again.close();

@@ -184,3 +184,18 @@ TEST_CASE("a refractometer on honey") {
   CHECK(fault(honey_moisture(1.49, 50)) == Say::temperature_out_of_range);
   CHECK(fault(honey_moisture(1.49, infinite)) == Say::not_a_number);
 }
+
+TEST_CASE("a binder's card keeps within limits of honey, glycerin and water to gum") {
+  const auto says = [](const Recipe& r) {
+    const auto wrong = fault_of_recipe(r);
+    return wrong ? wrong->what : Say::none;
+  };
+  CHECK(says({.gum = 10, .water = 20, .honey = 5}) == Say::none);
+  CHECK(says({.gum = 10, .water = 200, .honey = 30, .glycerin = 30}) == Say::none);
+  CHECK(says({.gum = 10, .water = 20, .honey = 999}) == Say::recipe_honey);
+  CHECK(says({.gum = 10, .water = 20, .glycerin = 31}) == Say::recipe_glycerin);
+  CHECK(says({.gum = 10, .water = 201}) == Say::recipe_water);
+  CHECK(says({.honey = 1}) == Say::recipe_honey);
+  CHECK(fault_of_recipe({.gum = 10, .honey = 999})->args ==
+        std::vector<std::string>{"999.0", "10.0", "3"});
+}

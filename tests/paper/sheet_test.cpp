@@ -111,8 +111,9 @@ TEST_CASE("pans, verdicts and notes stand there with their days") {
   made.put(Verdict{Became::cracked, 2});
   const Ref note = made.put(Noted{"colder than the last one"});
   const std::string html = sheet_of(made.batch());
-  for (const char* words : {"pans 1 to 3 poured, half pan", "26 Nov, 15:36", "pan 2: cracked",
-                            "colder than the last one"})
+  for (const char* words :
+       {"pans 1 to 3 poured, half pan", "26 Nov, 15:36",
+        "pan 2: cracked, 1 day after the last pour", "colder than the last one"})
     CHECK_MESSAGE(has(html, words), words);
   made.put(Withdrawn{note});
   CHECK_FALSE(has(sheet_of(made.batch()), "colder"));

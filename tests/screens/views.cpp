@@ -44,8 +44,9 @@ SlabView slab_of(const Bench& b) {
     v.materials.push_back({{PadKind::add, card.id}, card.is_a, card.name, card.colour, 123.4, {}});
   v.pass = {PassView::scrape, session::Stage::mulling, 3, 754, 210};
   v.undo = {session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
-            "Gum 1 : 2, glycerin", true, 0};
+            "Gum 1 : 2, glycerin", false, true, 0};
   v.dot = session::Specks::many;
+  v.last_trouble = session::TroubleKind::separates;
   v.trail = trail();
   v.ratio = paint::exact(12.34);
   v.advice.kind = Advice::add_drops;
@@ -87,13 +88,14 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     }
   }
   SlabView bad = slab_of(b);
-  bad.undo = {session::Gathered{}, "", false, 12};
+  bad.undo = {session::Gathered{}, "", false, false, 12};
   bad.save_failure = "no space is left on the device";
   bad.dust = true;
   bad.notice.not_counted = NotCounted::rested;
   bad.pass.running = session::Stage::wetting_out;
   bad.pass.next = PassView::mull;
   bad.dot.reset();
+  bad.last_trouble.reset();
   keep("in trouble", bad);
   SlabView first = slab_of(b);
   first.trail = {};
@@ -101,6 +103,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   first.advice = {};
   first.pass = {PassView::wet_out, std::nullopt, 1, 0, 210};
   for (auto& m : first.materials) m.grams.reset();
+  first.undo = {std::nullopt, "", true, false, 0};
   keep("empty", first);
   for (const auto kind :
        {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge, Advice::keep_going}) {
@@ -192,7 +195,7 @@ void add_middles(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   SlabView slab = slab_of(b);
   for (int i = 0; i < 4; ++i)
     slab.lines.push_back({{PadKind::line, "c41e08d5 " + std::to_string(4 - i)},
-                          754,
+                          1795617120000,
                           b.folded->entries[0].event,
                           "Gum and glycerin",
                           true});
@@ -243,6 +246,15 @@ void add_blends(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   out.push_back({"plan, blend" + on, mm, view(b, {})});
   b.plan.reading = true;
   out.push_back({"plan, cautions" + on, mm, view(b, {})});
+}
+
+// A batch was left open: its name is long.
+void add_left_open(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  b.plan.go_on = "b";
+  View v = view(b, {});
+  std::get<PlanView>(v.screen).go_on = "Cerulean blue (chromium), 3";
+  out.push_back({"plan, left open" + on, mm, v});
 }
 
 void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
@@ -336,6 +348,7 @@ std::vector<Case> all(Hand hand) {
     add_middles(out, mm, hand, on);
     add_shelves(out, mm, hand, on);
     add_blends(out, mm, hand, on);
+    add_left_open(out, mm, hand, on);
     add_books(out, mm, hand, on);
     add_tablets(out, mm, hand, on);
     add_pans(out, mm, hand, on);

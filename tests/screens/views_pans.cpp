@@ -72,8 +72,9 @@ PansView::Pan pan_of(const PadId& pad, int i) {
   pan.wet_mL = i % 2 ? 0.4 : 0;
   pan.full = i % 3 == 2;
   pan.chosen = i == 2;
-  if (i % 4 == 0) pan.became = {session::Became::cracked};
-  if (i % 4 == 1) pan.became = {session::Became::good};
+  if (i % 4 == 0) pan.said = {session::Became::cracked, false};
+  if (i % 4 == 1) pan.said = {session::Became::good, false};
+  if (i % 4 == 2) pan.said = {session::Became::sticky, true};
   return pan;
 }
 
@@ -96,10 +97,12 @@ PansView pans_of(const Bench& b, const View& v) {
   p.fill = paint::Interval{0.55, 0.62, 0.7};
   p.tack = paint::Tack::stays_sticky;
   p.weighings = {{0, 4.6}, {5, 4.3}, {20, 3.8}};
-  p.days = 3.2;
+  p.since_pour_ms = 277000000;
   p.asked_day = 10;
-  p.given = {session::Became::cracked, session::Became::wont_rewet};
-  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, 12};
+  p.said = {session::Became::wont_rewet, false};
+  p.apart = {{3, {session::Became::cracked, false}}, {14, {session::Became::sticky, true}}};
+  p.waits = {{long_name, true}, {long_name, false}, {"Kiln red", false}};
+  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, false, 12};
   if (b.number) p.number = NumberView{b.number->target, "12.34", "14", {}};
   return p;
 }
@@ -127,6 +130,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   PansView said = some;
   said.next = {PansView::Next::full, 0, 0, false};
   said.all = 0;
+  said.wet = hand == Hand::left;
   said.undo.saved = true;
   said.undo.unsaved = 0;
   said.notice.error = words::Error{words::Say::pans_still_wet, {"14"}};
@@ -138,6 +142,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("may be firm", b, maybe);
   PansView unknown = some;
   unknown.next.kind = PansView::Next::unknown;
+  unknown.undo = {std::nullopt, "", true, false, 0};
   keep("nothing known", b, unknown);
   b.number = NumberEntry{{PadKind::weigh_pan, ""}, "", {}};
   keep("number", b, pans_of(b, around(b)));
@@ -146,9 +151,14 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("many", b, pans_of(b, around(b)));
   b.pans.judging = true;
   keep("judging", b, pans_of(b, around(b)));
+  PansView early = pans_of(b, around(b));
+  early.said = {session::Became::sticky, true};
+  keep("judged early", b, early);
   PansView unasked = pans_of(b, around(b));
   unasked.asked_day = 0;
-  unasked.given.clear();
+  unasked.said.reset();
+  unasked.apart.clear();
+  unasked.undo = {std::nullopt, "", true, false, 0};
   keep("judged by none", b, unasked);
 }
 

@@ -1,4 +1,5 @@
 // What was poured into which pan, what became of it, and how paint was found after a time away.
+#include "session/in_words.hpp"
 #include "session/make.hpp"
 
 #include <doctest/doctest.h>
@@ -170,4 +171,16 @@ TEST_CASE("a batch knows which one it makes again, and whether its cautions were
   CHECK_FALSE(folded({w.log}, "b2").cautions_seen);
   w.put("b2", CautionsSeen{});
   CHECK(folded({w.log}, "b2").cautions_seen);
+}
+
+TEST_CASE("poured paint has one age: since the last pour by then") {
+  std::vector<session::Pan> pans(2);
+  pans[0].layers = {{{"s", 1}, 0, 1000, 1, 1}, {{"s", 3}, 0, 5000, 1, 1}};
+  pans[1].layers = {{{"s", 2}, 0, 3000, 1, 1}};
+  CHECK_FALSE(session::last_pour(pans, 999));
+  CHECK(session::last_pour(pans, 4000) == 3000);
+  CHECK(session::last_pour(pans, 5000) == 5000);
+  CHECK(session::since_pour_words(5 * 3'600'000) == "5 h after the last pour");
+  CHECK(session::since_pour_words(session::a_day_ms) == "1 day after the last pour");
+  CHECK(session::since_pour_words(3 * session::a_day_ms + 1) == session::days_since_pour_words(3));
 }

@@ -13,6 +13,12 @@ TEST_CASE("a moment as ISO 8601 has it, in the zone given") {
   CHECK(local_time(-62167219200000, 0) == "0000-01-01T00:00:00+00:00");
 }
 
+TEST_CASE("a time of day to the second it lies in") {
+  CHECK(time_to_second(1795617120000, 60) == "15:32:00");
+  CHECK(time_to_second(1795617127999, 60) == "15:32:07");
+  CHECK(time_to_second(-1, 0) == "23:59:59");
+}
+
 TEST_CASE("a date has its year, and a day begins at midnight there") {
   CHECK(date(1795617120000, 60) == "25 Nov 2026");
   CHECK(day_of(1795647600000, 0) == Day{2026, 11, 25}); // 23:00
