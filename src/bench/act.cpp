@@ -39,6 +39,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   switch (pad.kind) {
   case PadKind::shelf: return go_to(bench, Screen::shelf);
   case PadKind::plan: return go_to(bench, Screen::plan);
+  case PadKind::to_pans:
   case PadKind::pans: open_pans_from_strip(bench, now); return go_to(bench, Screen::pans);
   case PadKind::slab: return go_to(bench, Screen::slab);
   case PadKind::book:

@@ -73,8 +73,14 @@ std::string proposed_name(const Bench& bench, std::string_view of) {
   for (const session::Log& log : bench.logs)
     for (const session::Line& line : log.lines)
       if (const auto* o = std::get_if<session::Opened>(&line.event)) names.insert(o->name);
-  const std::string name(of);
+  std::string name(of);
   if (!names.count(name) || name.empty()) return name;
+  // Made again, "Weir blue, 2" is another Weir blue.
+  const std::size_t counted = name.rfind(", ");
+  if (counted != std::string::npos && counted + 2 < name.size() &&
+      name.find_first_not_of("0123456789", counted + 2) == std::string::npos &&
+      names.count(name.substr(0, counted)))
+    name.resize(counted);
   for (int n = 2;; ++n)
     if (const std::string next = name + ", " + std::to_string(n); !names.count(next)) return next;
 }

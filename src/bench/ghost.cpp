@@ -1,5 +1,6 @@
 #include "bench/ghost.hpp"
 
+#include "bench/pan_said.hpp"
 #include "bench/record.hpp"
 
 #include <algorithm>
@@ -34,12 +35,15 @@ enum class Worth { bad, unjudged, good };
 
 Worth worth_of(const session::Batch& batch) {
   Worth worth = Worth::unjudged;
-  for (const session::Judged& judged : batch.verdicts) switch (judged.verdict.as) {
+  for (const session::Judged& judged : batch.verdicts) {
+    if (said_early(batch, judged)) continue;
+    switch (judged.verdict.as) {
     case session::Became::good: worth = Worth::good; break;
     case session::Became::full:
     case session::Became::sunken: break; // speak of the pan, not of the paint
     default: return Worth::bad;
     }
+  }
   return worth;
 }
 

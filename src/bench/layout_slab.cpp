@@ -89,6 +89,18 @@ void lay_out_pass(const Bench& bench, const Cells& c, Layout& layout) {
   if (may_gather) add(layout, PadKind::gather, c.pass_lower);
 }
 
+// Once the paint is off the slab no hand feels it: in their place lies the way on.
+void lay_out_feels(const Bench& bench, const Cells& c, Layout& layout) {
+  if (bench.folded && bench.folded->progress == session::Progress::gathered) {
+    const auto [first, last] = std::minmax(c.feels[0].x, c.feels[4].x);
+    return add(layout, PadKind::to_pans,
+               {first, c.feels[0].y, last + c.feels[0].w - first, c.feels[0].h});
+  }
+  for (int i = 0; i < 5; ++i)
+    add(layout, PadKind::felt, c.feels[i],
+        std::string(session::name_of(static_cast<session::Feel>(i))));
+}
+
 void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
   const auto materials = material_pads(bench);
   for (std::size_t i = 0; i < materials.size(); ++i)
@@ -99,9 +111,7 @@ void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
   lay_out_pass(bench, c, layout);
   add(layout, PadKind::dot, c.dot);
   add(layout, PadKind::trouble, c.trouble);
-  for (int i = 0; i < 5; ++i)
-    add(layout, PadKind::felt, c.feels[i],
-        std::string(session::name_of(static_cast<session::Feel>(i))));
+  lay_out_feels(bench, c, layout);
 }
 
 }
@@ -135,7 +145,9 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
   // The number pad is five rows high: lying down its last row takes the place of the feel pads.
   Rect area = c.middle;
   if (!bench.display.upright()) {
-    std::erase_if(layout.pads, [](const Pad& p) { return p.id.kind == PadKind::felt; });
+    std::erase_if(layout.pads, [](const Pad& p) {
+      return p.id.kind == PadKind::felt || p.id.kind == PadKind::to_pans;
+    });
     area.h = c.undo.bottom() - area.y;
   }
   lay_out_number({4, 5, area}, layout);

@@ -56,6 +56,7 @@ constexpr auto names = std::to_array<std::pair<PadKind, std::string_view>>({
     {PadKind::pass, "pass"},
     {PadKind::gather, "gather"},
     {PadKind::back_on_slab, "back_on_slab"},
+    {PadKind::to_pans, "to_pans"},
     {PadKind::close, "close"},
     {PadKind::dot, "dot"},
     {PadKind::trouble, "trouble"},

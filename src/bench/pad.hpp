@@ -30,6 +30,7 @@ enum class PadKind {
   pass,
   gather,
   back_on_slab,
+  to_pans,
   close,
   dot,
   trouble,

@@ -84,7 +84,7 @@ Markup figures(const Batch& batch) {
        figure(ratio_words(s.flow_put_in, 1), say(Say::sheet_flow_put_in)),
        figure(ratio_words(s.flow_now, 1),
               say(batch.progress == Progress::open ? Say::sheet_flow_now : Say::sheet_flow_last)),
-       figure(batch.newer ? "–" : paint::number_words(s.water_lost_mL, 1), say(Say::sheet_dried)),
+       figure(batch.newer ? "–" : paint::number_words(batch.dried_mL, 1), say(Say::sheet_dried)),
        figure(say(Say::book_room,
                   {paint::reading_words(room.celsius), paint::reading_words(room.humidity * 100)}),
               where)});

@@ -172,7 +172,7 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
   const Rect area = inset(sheet.view.layout.side, 3.4);
   double y = area.y + cap::clear;
   write(sheet, {area.x, y}, Anchor::left, clean_bold, t.ink, say(Say::book_went_in), area.w);
-  const paint::Amount& lost = batch.standing.water_lost_mL;
+  const paint::Amount& lost = batch.dried_mL;
   const double foot = cap::clear * 1.7; // of the last line
   const auto rows = static_cast<double>(batch.totals.size());
   y += 2.6;

@@ -68,6 +68,16 @@ void wanted_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   pad(sheet, at, plain(sheet.theme), {{much, clean_bold, false, 1}, {below, small, true, 2}});
 }
 
+// It turns over to the next unit at each tap.
+void want_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
+  constexpr double sign_mm = 3.2;
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const Rect& r = at.box;
+  labels(sheet, {r.x, r.y, r.w - sign_mm - 1, r.h}, g,
+         {{want_words(plan.want), clean_letters, false, 2}});
+  chevron(sheet, {r.right() - sign_mm, r.centre().y}, sign_mm, g.ink, true);
+}
+
 void part_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   for (const auto& part : plan.blend) {
     if (part.pad != at.id) continue;
@@ -110,7 +120,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   const Lettering small{cap::small, false, cap::small};
   switch (at.id.kind) {
   case PadKind::weigh: return wanted_pad(sheet, at, plan);
-  case PadKind::want: return pad(sheet, at, g, {{want_words(plan.want), clean_letters, false, 2}});
+  case PadKind::want: return want_pad(sheet, at, plan);
   case PadKind::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 2}});
   case PadKind::parts: return part_pad(sheet, at, plan);
   case PadKind::by_volume:
@@ -183,8 +193,6 @@ void cautions(Sheet& sheet, const bench::PlanView& plan) {
 std::vector<std::string> comes_to(const bench::PlanView& plan) {
   std::vector<std::string> out;
   if (!plan.again_of.empty()) out.push_back(say(Say::plan_again_of, {plan.again_of}));
-  for (const auto& s : plan.short_of)
-    out.push_back(say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)}));
   if (!plan.planned) return out;
   const bench::Planned& p = *plan.planned;
   if (p.as_made)
@@ -212,6 +220,21 @@ std::string how_much_words(const bench::PlanView& plan) {
   return say(Say::plan_how_much, {unsaid_words(plan.want)});
 }
 
+// What there is not enough of strikes the eye.
+double shortages(Sheet& sheet, const Rect& area, double y, const bench::PlanView& plan) {
+  const Theme& t = sheet.theme;
+  for (const auto& s : plan.short_of) {
+    const std::string said =
+        say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)});
+    const double h = lines_high(said, area.w - 2, clean_bold) + 0.6;
+    sheet.shapes.push_back(Box{{area.x - 1, y - 0.4, area.w + 2, h}, 1, t.caution, t.caution, 0});
+    y = note(sheet, {area.x + 0.5, area.y, area.w - 1, area.h}, y, said, clean_bold,
+             t.caution_ink) +
+        1;
+  }
+  return y;
+}
+
 void notes(Sheet& sheet, const bench::PlanView& plan) {
   const Theme& t = sheet.theme;
   const Lettering small{cap::small, false, cap::small};
@@ -220,6 +243,7 @@ void notes(Sheet& sheet, const bench::PlanView& plan) {
   double y = area.y + 0.3;
   if (plan.error) y = note(sheet, area, y, words::message(*plan.error), clean_bold, t.ink) + 1;
   if (plan.why_not) y = note(sheet, area, y, words::message(*plan.why_not), clean_bold, t.ink) + 1;
+  y = shortages(sheet, area, y, plan);
   const auto fits = [&](const std::string& sentence) {
     return y + lines_high(sentence, area.w, small) <= area.bottom() + 1;
   };

@@ -160,6 +160,8 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
         sheet, at, g,
         {{say(Say::pad_gather), slab_bold}, {say(Say::pad_gather_what), slab_letters, true, 3}});
   case PadKind::back_on_slab: return pad(sheet, at, g, {{say(Say::pad_back), slab_bold, false, 3}});
+  case PadKind::to_pans:
+    return pad(sheet, at, dark(sheet.theme), {{say(Say::pour_into_pans), slab_bold, false, 2}});
   case PadKind::close:
     return pad(
         sheet, at, g,

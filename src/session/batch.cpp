@@ -174,7 +174,17 @@ void weigh_paint(Batch& batch, const Weighed& weighed, const Ref& ref) {
         correct_total(total, counted[i].grams, known->contents[i].grams);
 }
 
+paint::Mixture paint_in_hand(const Batch& batch) {
+  const auto here = batch.places.at.find(in_hand(batch.places));
+  return here == batch.places.at.end() ? paint::Mixture{} : here->second.paint;
+}
+
+paint::Amount dried_off(const Batch& batch) {
+  return paint::stand(paint_in_hand(batch), batch.places.bench).water_lost_mL;
+}
+
 void pour(Batch& batch, const Poured& p, const Ref& ref, std::int64_t at) {
+  if (batch.pans.empty()) batch.dried_mL = dried_off(batch);
   const auto card = batch.cards.find(p.in);
   if (card == batch.cards.end() || card->second.is_a != CardKind::pan) {
     batch.warnings.push_back({WarningKind::not_poured, ref, p.in});
@@ -265,11 +275,6 @@ std::set<Ref> named_by_later(const std::vector<Entry>& entries) {
   return named;
 }
 
-paint::Mixture paint_in_hand(const Batch& batch) {
-  const auto here = batch.places.at.find(in_hand(batch.places));
-  return here == batch.places.at.end() ? paint::Mixture{} : here->second.paint;
-}
-
 paint::BenchRate taught_before(const Lessons& lessons, const Batch& batch) {
   paint::BenchRate rate;
   for (const Lesson& lesson : lessons)
@@ -334,6 +339,7 @@ std::optional<Batch> fold(const Logs& logs, const std::string& id, const std::op
     dry_until(batch, clock_of(*now, lines, batch.opened_at, batch.clock));
   }
   batch.standing = paint::stand(paint_in_hand(batch), batch.places.bench);
+  if (batch.pans.empty()) batch.dried_mL = batch.standing.water_lost_mL;
   return batch;
 }
 

@@ -115,6 +115,7 @@ struct Batch {
   std::vector<Feeling> feelings; // in order; those withdrawn, or of no flow, are not there
   std::vector<TrailPoint> trail;
   paint::Standing standing; // of the paint in hand
+  paint::Amount dried_mL;   // water that left all of it, before the first pour took some away
   Clock clock = 0;          // up to which the batch was folded
   std::vector<Warning> warnings;
   bool damaged = false; // one of its files is: entries may be missing

@@ -102,11 +102,20 @@ bool is_too_sweet(const paint::Wet& dry, const Batch& batch) {
   return tack && *tack != paint::Tack::dries;
 }
 
-std::optional<paint::GumVerdict::What> said_of_gum(Became became, bool too_sweet) {
+// No layer is dry so soon.
+bool is_early(const Batch& batch, std::int64_t at) {
+  return std::any_of(batch.pans.begin(), batch.pans.end(), [&](const Pan& pan) {
+    return !pan.layers.empty() && at >= pan.layers.back().at &&
+           at - pan.layers.back().at < a_day_ms;
+  });
+}
+
+std::optional<paint::GumVerdict::What> said_of_gum(Became became, bool otherwise_sticky) {
   switch (became) {
   case Became::rubs_off: return paint::GumVerdict::rubs_off;
   case Became::cracked: return paint::GumVerdict::too_much;
-  case Became::sticky: return too_sweet ? std::nullopt : std::optional(paint::GumVerdict::too_much);
+  case Became::sticky:
+    return otherwise_sticky ? std::nullopt : std::optional(paint::GumVerdict::too_much);
   case Became::good: return paint::GumVerdict::holds;
   default: return std::nullopt;
   }
@@ -128,7 +137,7 @@ std::optional<paint::GumVerdict> gum_verdict(const Batch& batch) {
   if (!(mL > 0) || !(dry.gum_g > 0)) return std::nullopt;
   const bool too_sweet = is_too_sweet(dry, batch);
   for (auto judged = batch.verdicts.rbegin(); judged != batch.verdicts.rend(); ++judged)
-    if (const auto what = said_of_gum(judged->verdict.as, too_sweet))
+    if (const auto what = said_of_gum(judged->verdict.as, too_sweet || is_early(batch, judged->at)))
       return paint::GumVerdict{*what, dry.gum_g / mL};
   return std::nullopt;
 }

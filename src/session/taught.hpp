@@ -26,8 +26,8 @@ std::optional<Taught> taught_by(const Batch& batch);
 
 bool teaches(const Taught& taught); // not all of its notes were set aside
 
-// The last verdict on the batch that gum is a reason of: rubs off; cracked, or sticky though its
-// honey and glycerin would let it dry; good. Others say nothing of it.
+// The last verdict on the batch that gum is a reason of: rubs off; cracked, or sticky a day
+// after the pour though its honey and glycerin would let it dry; good. Others say nothing of it.
 std::optional<paint::GumVerdict> gum_verdict(const Batch& batch);
 
 // Of a whole studio, by class.

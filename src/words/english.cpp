@@ -373,6 +373,7 @@ std::string_view pattern(Say id) {
   case Say::advice_or_pigment: return "{0}, or add {1}";
   case Say::advice_pigment: return "{0} g {1}";
   case Say::advice_gathered: return "gathered: off the slab";
+  case Say::pour_into_pans: return "pour into pans";
   case Say::gum_too_little: return "gum is short: binder, not water";
   case Say::gum_short: return "gum is short: dry paint may rub off";
   case Say::gum_enough: return "binder or water, both will do";

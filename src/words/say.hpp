@@ -291,6 +291,7 @@ enum class Say {
   advice_or_pigment,
   advice_pigment,
   advice_gathered,
+  pour_into_pans,
   gum_too_little,
   gum_short,
   gum_enough,

@@ -84,3 +84,45 @@ TEST_CASE("a note is written on the keyboard and kept with its batch") {
       kept = note->text == "less water";
   CHECK(kept);
 }
+
+TEST_CASE("a card of the shelf is edited, and a blend of two pigments planned and begun") {
+  Glass glass(lying.w, lying.h);
+  const Home home;
+  Hand hand(glass, home);
+  hand.tap("shelf");
+  hand.tap("kind_of dropper");
+  hand.tap("card dropper");
+  hand.tap("fact drops_20_g");
+  hand.type("0.92");
+  hand.tap("card_done");
+  hand.tap("kind_of pigment");
+  hand.write("search", "cobalt blue");
+  hand.tap("card pb28");
+  hand.write("says lot", "jar 3");
+  hand.tap("card_done");
+  hand.tap("plan");
+  hand.write("search", "cobalt blue");
+  hand.tap("pigment pb28");
+  hand.write("search", "ochre");
+  hand.tap("pigment py43");
+  hand.tap("parts pb28");
+  hand.type("3");
+  hand.tap("want");
+  hand.tap("weigh");
+  hand.type("4");
+  hand.tap("cautions");
+  hand.tap("cautions_read");
+  hand.tap("begin");
+  CHECK(hand.close().number == 0);
+  CHECK(hand.program.err() == "");
+  const auto written = only_session(home);
+  check_same(written, hand.lines);
+  std::size_t cards = 0, pigments = 0;
+  for (const session::Line& line : written)
+    if (const auto* laid = std::get_if<session::LaidOut>(&line.event)) {
+      cards += line.batch.empty();
+      pigments += !line.batch.empty() && laid->card->is_a == session::CardKind::pigment;
+    }
+  CHECK(cards == 2);
+  CHECK(pigments == 2);
+}
