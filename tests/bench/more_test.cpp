@@ -183,3 +183,16 @@ TEST_CASE("each line to correct tells the moment it was done, also after it was 
   for (const LineView& line : h.slab().lines)
     if (line.pad == lines[0].pad) CHECK(line.at == lines[0].at - 300000);
 }
+
+TEST_CASE("gathered paint is felt no more, and leads on to the pans") {
+  Hands h;
+  h.begin();
+  h.tap("add gum_12");
+  for (int passes = 0; passes < 3; ++passes) h.tap("pass");
+  CHECK(h.shows("felt right"));
+  CHECK_FALSE(h.shows("to_pans"));
+  h.tap("gather");
+  CHECK_FALSE(h.shows("felt right"));
+  h.tap("to_pans");
+  CHECK(h.b.screen == Screen::pans);
+}

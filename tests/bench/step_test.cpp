@@ -115,10 +115,6 @@ TEST_CASE("passes: wetting out, mulling, scraping, gathering, closing, and back 
   CHECK(h.slab().pass.number == 2);
   h.tap("gather");
   CHECK(h.slab().advice.kind == Advice::gathered);
-  CHECK_FALSE(h.shows("felt right"));
-  h.tap("to_pans");
-  CHECK(h.b.screen == Screen::pans);
-  h.tap("slab");
   h.tap("back_on_slab");
   CHECK(h.slab().progress == session::Progress::open);
   h.tap("gather");

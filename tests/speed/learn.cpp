@@ -1,6 +1,7 @@
 // The learnt range: a whole fit, one more batch, one more note. Usage: learn ROUNDS FITS
 // range_clmm.csv
 #include "paint/foresee.hpp"
+#include "paint/range.hpp"
 #include "paint/invented_notes.hpp"
 #include "paint/ordinal.hpp"
 #include "speed/race.hpp"
@@ -66,6 +67,22 @@ double note_of_today(const Foreseen& foreseen) {
   return ms;
 }
 
+double asked_anew(const Learnt& learnt) {
+  std::size_t points = 0;
+  const double ms = timed([&] {
+    points = foresee(learnt, {{{0, 1, {}}, {1, 0.5, {}}}, {}, 0})->points.size();
+  });
+  speed::need(points > 0, "nothing is foreseen");
+  return ms;
+}
+
+double band_drawn(const Foreseen& foreseen) {
+  std::size_t samples = 0;
+  const double ms = timed([&] { samples = band_seen(foreseen).right.size(); });
+  speed::need(samples > 0, "there is no band");
+  return ms;
+}
+
 double safe_drops_now(const Foreseen& foreseen) {
   int drops = 0;
   const double ms = timed([&] { drops = safe_drops(foreseen, {1.0}, 0.05); });
@@ -114,6 +131,8 @@ int main(int count, char** words) {
               {{"exponentials", exponentials},
                {"note", [&] { return note_of_today(known); }},
                {"first note", [&] { return note_of_today(unknown); }},
+               {"anew", [&] { return asked_anew(years.learnt_before); }},
+               {"band", [&] { return band_drawn(unknown); }},
                {"drops", [&] { return safe_drops_now(unknown); }}},
               {speed::count_of(words[1])});
   const OrdinalData data = simulated(words[3]);
