@@ -67,7 +67,7 @@ TEST_CASE("The guess of each class overlaps the binder that makers use") {
     const double point = std::log(oil_absorption_point(p));
     const double low = std::log(0.814 * row.low / 10 / (row.oil / 100));
     const double high = std::log(0.814 * row.high / 10 / (row.oil / 100));
-    check({"range/class_guess", "ln of flow at right over the oil-absorption point", practice(),
+    check({"range/class_prior", "ln of flow at right over the oil-absorption point", practice(),
            (low + high) / 2, guess.middle - point, guess.sd + (high - low) / 2,
            "one standard deviation of the guess must reach the range in use", row.what});
     sum[row.family].off += (low + high) / 2 - (guess.middle - point);
