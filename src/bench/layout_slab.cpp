@@ -91,7 +91,7 @@ void lay_out_pass(const Bench& bench, const Cells& c, Layout& layout) {
 
 // Once the paint is off the slab no hand feels it: in their place lies the way on.
 void lay_out_feels(const Bench& bench, const Cells& c, Layout& layout) {
-  if (bench.folded && bench.folded->progress == session::Progress::gathered) {
+  if (bench.folded && bench.folded->progress != session::Progress::open) {
     const auto [first, last] = std::minmax(c.feels[0].x, c.feels[4].x);
     return add(layout, PadKind::to_pans,
                {first, c.feels[0].y, last + c.feels[0].w - first, c.feels[0].h});
