@@ -1,9 +1,9 @@
 // The learnt range: a whole fit, one more batch, one more note. Usage: learn ROUNDS FITS
 // range_clmm.csv
 #include "paint/foresee.hpp"
-#include "paint/range.hpp"
 #include "paint/invented_notes.hpp"
 #include "paint/ordinal.hpp"
+#include "paint/range.hpp"
 #include "speed/race.hpp"
 
 #include <cmath>
