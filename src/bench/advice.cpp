@@ -72,11 +72,10 @@ int minutes_to(const session::Batch& batch, double flow) {
 
 // What the hand would find now, since water may have left after the last note.
 paint::ForeseenAt now_at(const session::Batch& batch) {
-  constexpr double lost_u = 0.4; // relative, as in session/ranges.cpp
   const paint::Standing& s = batch.standing;
   const double since = batch.feelings.empty() ? 0 : batch.feelings.back().lost_mL;
   const double lost = std::max(0.0, s.water_lost_mL.value - since);
-  return {s.flow_now->value, std::min(1.0, lost_u * lost / s.liquid_mL_now.value)};
+  return {s.flow_now->value, std::min(1.0, session::dried_off_u * lost / s.liquid_mL_now.value)};
 }
 
 }

@@ -4,14 +4,11 @@
 #include "bench/record.hpp"
 #include "paint/learn_bytes.hpp"
 
-#include <algorithm>
-
 namespace bench {
 
 namespace {
 
 constexpr std::size_t lines_at_once = 2000; // a few ms of folding
-constexpr std::size_t most_notes = 10000;
 
 // Its own notes of today are counted in as they are felt; learnt from, they would count twice.
 std::string at_work(const Bench& bench) {
@@ -49,25 +46,14 @@ void mind_the_slab(Bench& bench) {
   forget(learning, now);
 }
 
-// As many of the latest batches as can be learnt from in a second or so: a hand changes in years.
-std::vector<const session::Taught*> latest(const Learning& learning) {
-  std::vector<const session::Taught*> all;
-  for (const auto& [id, taught] : learning.taught) all.push_back(&taught);
-  std::sort(all.begin(), all.end(),
-            [](const auto* a, const auto* b) { return a->opened_at > b->opened_at; });
-  std::size_t notes = 0;
-  const auto end = std::find_if(all.begin(), all.end(), [&](const session::Taught* taught) {
-    return (notes += taught->notes.size()) > most_notes;
-  });
-  return {all.begin(), end};
-}
-
 void ask(Bench& bench, Effects& effects) {
   Learning& learning = bench.learning;
   learning.verdicts.clear();
   for (const auto& [id, taught] : learning.taught)
     if (taught.gum) learning.verdicts[taught.family].push_back(*taught.gum);
-  session::RangeProblem asked = session::range_problem(latest(learning));
+  std::vector<const session::Taught*> all;
+  for (const auto& [id, taught] : learning.taught) all.push_back(&taught);
+  session::RangeProblem asked = session::range_problem(all);
   const bool goes_on = session::continues(learning.ranges.names, asked.names);
   effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.learnt : nullptr);
   learning.asked = std::move(asked.names);

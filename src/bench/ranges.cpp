@@ -11,22 +11,21 @@ namespace bench {
 
 namespace {
 
-constexpr double normal_95 = 1.6449; // the normal distribution's 95th percentile
-
 std::optional<PigmentRange> range_of(const session::Ranges& ranges, const session::Card& card) {
   const auto question = session::range_question(ranges, {{&card, 1}});
   const auto expected = session::expectation(ranges, question);
   const auto d = session::demand_in(ranges, card);
   if (!expected || !d) return std::nullopt;
-  return PigmentRange{card.id, expected->band, std::exp(d->mean),
-                      std::exp(d->mean - normal_95 * d->sd), std::exp(d->mean + normal_95 * d->sd)};
+  const auto [low, middle, high] = session::nine_in_ten(*d);
+  return PigmentRange{card.id, expected->band, middle, low, high};
 }
 
 PigmentStory::Step step_of(const session::Narrowed& after, const std::string& card) {
   PigmentStory::Step step;
-  step.demand = std::exp(after.demand.mean);
-  step.low = std::exp(after.demand.mean - normal_95 * after.demand.sd);
-  step.high = std::exp(after.demand.mean + normal_95 * after.demand.sd);
+  const auto [low, middle, high] = session::nine_in_ten(after.demand);
+  step.demand = middle;
+  step.low = low;
+  step.high = high;
   if (!after.batch) return step;
   step.batch = after.batch->batch;
   for (const session::Feeling& f : after.batch->notes)

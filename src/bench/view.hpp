@@ -348,9 +348,14 @@ struct StoryView {
   std::string name;
   std::uint32_t colour = 0;
   std::vector<Step> steps;
-  PigmentRange range;               // as it stands
-  double low = 1, high = 6;         // flows that hold everything
-  std::optional<session::Ref> note; // chosen
+  PigmentRange range;       // as it stands
+  double low = 1, high = 6; // flows that hold everything
+  struct Chosen {
+    std::string name; // of its batch
+    std::int64_t opened_at = 0;
+    PigmentStory::Note note;
+  };
+  std::optional<Chosen> chosen;
   std::optional<std::pair<double, double>> was;
   std::optional<words::Error> failure; // what was felt since could not be learnt from
 };

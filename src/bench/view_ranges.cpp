@@ -48,7 +48,11 @@ StoryView story_view(const Bench& bench) {
       v.high = std::max(v.high, note.flow * 1.1);
     }
   }
-  v.note = story.note;
+  if (const PigmentStory::Note* note = note_chosen(story)) {
+    const auto entry = bench.index.of.find(step_of_note(story)->batch);
+    const bool known = entry != bench.index.of.end();
+    v.chosen = {known ? entry->second.name : "", known ? entry->second.opened_at : 0, *note};
+  }
   v.was = story.was;
   v.failure = bench.learning.failure;
   return v;

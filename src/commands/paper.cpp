@@ -68,9 +68,9 @@ Status make_sheet(const std::vector<session::Log>& logs, const std::string& want
                   const Destination& to) {
   const auto batch = find_batch(logs, wanted);
   if (!batch) return tl::make_unexpected(batch.error());
+  // Where nothing could be learnt, the sheet has the guess, and says that it is one.
   const auto ranges = session::learn_ranges(session::all_of(logs));
-  if (!ranges) return tl::make_unexpected(ranges.error());
-  return hand_on(paper::sheet({*batch, offsets_of(logs), &*ranges}), to);
+  return hand_on(paper::sheet({*batch, offsets_of(logs), ranges ? &*ranges : nullptr}), to);
 }
 
 Status make_labels(const std::vector<session::Log>& logs, const std::string& wanted,

@@ -19,8 +19,6 @@ using Json = nlohmann::ordered_json;
 using words::fixed;
 using words::Say;
 
-constexpr double normal_95 = 1.6449; // the normal distribution's 95th percentile
-
 struct Row {
   session::Card card;
   double demand = 0, low = 0, high = 0, sd = 0; // flow, and of its ln
@@ -49,9 +47,8 @@ std::optional<Row> row_of(const session::Ranges& ranges, const session::Card& ca
   const auto expected = session::expectation(ranges, question);
   const auto demand = session::demand_in(ranges, card);
   if (!expected || !demand) return std::nullopt;
-  const auto at = [&](double sds) { return std::exp(demand->mean + sds * demand->sd); };
-  return Row{card,       at(0),          at(-normal_95),           at(normal_95),
-             demand->sd, expected->band, notes_of(ranges, card.id)};
+  const auto [low, middle, high] = session::nine_in_ten(*demand);
+  return Row{card, middle, low, high, demand->sd, expected->band, notes_of(ranges, card.id)};
 }
 
 std::vector<Row> rows_of(const std::vector<session::Log>& logs, const session::Ranges& ranges,
@@ -85,13 +82,12 @@ double value_of(const paint::Theta& theta, std::size_t at) {
   return at == paint::at_slips ? 1 / (1 + std::exp(-theta[at])) : std::exp(theta[at]);
 }
 
-// Nine in ten of what it may be: ends of theta's interval, as plain numbers.
+// Nine in ten of what it may be.
 std::pair<double, double> ends_of(const paint::Learnt& learnt, std::size_t at) {
-  paint::Theta low = learnt.theta, high = learnt.theta;
-  const double reach = normal_95 * std::sqrt(learnt.theta_covariance[at][at]);
-  low[at] -= reach;
-  high[at] += reach;
-  return {value_of(low, at), value_of(high, at)};
+  const auto [low, middle, high] =
+      session::nine_in_ten({learnt.theta[at], std::sqrt(learnt.theta_covariance[at][at])});
+  if (at != paint::at_slips) return {low, high};
+  return {low / (1 + low), high / (1 + high)}; // odds to shares
 }
 
 std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& rows) {

@@ -40,12 +40,15 @@ void name_of(Sheet& sheet, const Rect& r, const RangesView::Row& row, const Grou
           row.index_name, index_w - 1);
 }
 
-// Under the pointer the row's names turn, as any pad's would; the picture stays.
-void name_pad(Sheet& sheet, const RangeChart& c, std::size_t i, const RangesView::Row& row,
-              const bench::Pad& at) {
-  bench::Pad names = at;
-  names.box = {c.names.x - 2, at.box.y, c.names.w + 4, at.box.h};
-  name_of(sheet, c.row(c.names, i), row, pad_box(sheet, names, plain(sheet.theme)));
+// Under a finger the row's names turn, as any pad's would; the picture stays.
+void name_pad(Sheet& sheet, const Rect& column, const RangesView::Row& row, bench::Pad at) {
+  at.box = {column.x - 2, at.box.y, column.w + 4, at.box.h};
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  name_of(sheet, {column.x, at.box.y, column.w, at.box.h}, row, g);
+}
+
+Rect beside(const Rect& column, const bench::Pad& at) {
+  return {column.x, at.box.y, column.w, at.box.h};
 }
 
 void way(Sheet& sheet, const bench::Pad& at) {
@@ -64,10 +67,7 @@ void draw_ranges(Sheet& sheet, const RangesView& ranges) {
   std::vector<const bench::Pad*> rows;
   for (const bench::Pad& at : layout.pads)
     if (at.id.kind == PadKind::range_of) rows.push_back(&at);
-  const double a_row = rows.empty() ? layout.lower.h : rows[0]->box.h + bench::gap_mm;
-  const RangeChart c = range_chart(
-      layout.lower, static_cast<std::size_t>((layout.lower.h + bench::gap_mm) / a_row + 0.5),
-      ranges.low, ranges.high);
+  const RangeChart c = range_chart(layout.lower, 1, ranges.low, ranges.high);
   const double y = layout.main.y + 4 + cap::clear, half = (layout.main.w - 10) / 2;
   const std::string title = ranges.failure
                                 ? say(Say::range_not_learnt, {words::message(*ranges.failure)})
@@ -76,16 +76,16 @@ void draw_ranges(Sheet& sheet, const RangesView& ranges) {
   write(sheet, {layout.main.right() - 4, y}, Anchor::right, clean_letters, t.quiet,
         say(Say::trail_caption), half);
   const std::size_t count = std::min(ranges.rows.size(), rows.size());
-  for (std::size_t i = 0; i < count; ++i) chances(sheet, c, c.row(c.bars, i), ranges.rows[i].range);
+  for (std::size_t i = 0; i < count; ++i)
+    chances(sheet, c, beside(c.bars, *rows[i]), ranges.rows[i].range);
   range_axis(sheet, c);
   for (std::size_t i = 0; i < count; ++i) {
-    const RangesView::Row& row = ranges.rows[i];
-    const bench::PigmentRange& range = row.range;
-    interval(sheet, c, c.row(c.bars, i).centre().y, range.low, range.demand, range.high,
+    const bench::PigmentRange& range = ranges.rows[i].range;
+    interval(sheet, c, rows[i]->box.centre().y, range.low, range.demand, range.high,
              range.band.batches > 0);
-    name_pad(sheet, c, i, row, *rows[i]);
-    labels(sheet, c.row(c.knowns, i), plain(t),
-           {{session::known_words(row.range.band.batches), clean_letters, true, 2}}, Anchor::right);
+    name_pad(sheet, c.names, ranges.rows[i], *rows[i]);
+    labels(sheet, beside(c.knowns, *rows[i]), plain(t),
+           {{session::known_words(range.band.batches), clean_letters, true, 2}}, Anchor::right);
   }
   for (const bench::Pad& at : layout.pads) way(sheet, at);
 }

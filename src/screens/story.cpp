@@ -55,7 +55,8 @@ void step_row(Sheet& sheet, const RangeChart& c, std::size_t i, const StoryView&
   const double y = bars.y + bars.h * 0.72;
   interval(sheet, c, y, step.of.low, step.of.demand, step.of.high, !guess);
   for (const PigmentStory::Note& note : step.of.notes)
-    note_mark(sheet, {c.scale.x(note.flow), bars.y + bars.h * 0.3}, note, note.line == story.note);
+    note_mark(sheet, {c.scale.x(note.flow), bars.y + bars.h * 0.3}, note,
+              story.chosen && note.line == story.chosen->note.line);
 }
 
 // The interval as it was before a note was taken out, or in.
@@ -71,22 +72,11 @@ void was(Sheet& sheet, const RangeChart& c, const StoryView& story) {
 }
 
 std::string said_of_note(const StoryView& story, int utc_offset_min) {
-  for (const StoryView::Step& step : story.steps)
-    for (const PigmentStory::Note& note : step.of.notes)
-      if (note.line == story.note) {
-        const std::string said =
-            say(Say::range_note, {step.name, words::date(step.opened_at, utc_offset_min),
-                                  session::feel_words(note.as)});
-        return note.set_aside ? said + " (" + say(Say::range_left_out) + ")" : said;
-      }
-  return say(Say::range_not_felt);
-}
-
-bool is_left_out(const StoryView& story) {
-  for (const StoryView::Step& step : story.steps)
-    for (const PigmentStory::Note& note : step.of.notes)
-      if (note.line == story.note) return note.set_aside;
-  return false;
+  if (!story.chosen) return say(Say::range_not_felt);
+  const auto& [name, opened_at, note] = *story.chosen;
+  const std::string said = say(Say::range_note, {name, words::date(opened_at, utc_offset_min),
+                                                 session::feel_words(note.as)});
+  return note.set_aside ? said + " (" + say(Say::range_left_out) + ")" : said;
 }
 
 void way(Sheet& sheet, const bench::Pad& at, const StoryView& story) {
@@ -96,7 +86,7 @@ void way(Sheet& sheet, const bench::Pad& at, const StoryView& story) {
   if (at.id.kind == PadKind::note_before) words(Say::range_note_back);
   if (at.id.kind == PadKind::note_after) words(Say::range_note_on);
   if (at.id.kind == PadKind::set_aside)
-    words(is_left_out(story) ? Say::range_take_in : Say::range_set_aside);
+    words(story.chosen->note.set_aside ? Say::range_take_in : Say::range_set_aside);
 }
 
 }

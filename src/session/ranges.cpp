@@ -10,8 +10,6 @@ namespace session {
 namespace {
 
 constexpr std::size_t most_segments = 200;
-constexpr double dried_off_u = 0.4; // relative, of what evaporation is said to have taken: own
-                                    // estimate, no source
 constexpr double same_share = 1e-6;
 constexpr double same_paint = 0.01; // proportions so near to each other feel alike
 
@@ -135,11 +133,22 @@ bool is_beginning(const std::vector<std::string>& part, const std::vector<std::s
 
 }
 
+namespace {
+
+bool opened_before(const Taught* a, const Taught* b) {
+  return std::tie(a->opened_at, a->batch) < std::tie(b->opened_at, b->batch);
+}
+
+}
+
 RangeProblem range_problem(const std::vector<const Taught*>& taught) {
   std::vector<const Taught*> in_order = taught;
-  std::sort(in_order.begin(), in_order.end(), [](const Taught* a, const Taught* b) {
-    return std::tie(a->opened_at, a->batch) < std::tie(b->opened_at, b->batch);
+  std::sort(in_order.begin(), in_order.end(), opened_before);
+  std::size_t notes = 0;
+  const auto too_many = std::find_if(in_order.rbegin(), in_order.rend(), [&](const Taught* one) {
+    return (notes += one->notes.size()) > most_notes;
   });
+  in_order.erase(in_order.begin(), too_many.base());
   Maker maker(in_order);
   for (const Taught* one : in_order) maker.take(*one);
   return std::move(maker.out);
@@ -259,6 +268,12 @@ std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigme
       return paint::LnSpread{known.ln_demand, known.sd};
   const auto foreseen = paint::foresee(ranges.learnt, question.batch);
   return foreseen ? std::optional(paint::spread_of(*foreseen)) : std::nullopt;
+}
+
+NineInTen nine_in_ten(const paint::LnSpread& spread) {
+  constexpr double normal_95 = 1.6449; // the normal distribution's 95th percentile
+  const double reach = normal_95 * spread.sd;
+  return {std::exp(spread.mean - reach), std::exp(spread.mean), std::exp(spread.mean + reach)};
 }
 
 std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question) {

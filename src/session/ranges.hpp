@@ -21,9 +21,15 @@ struct RangeProblem {
   RangeNames names;
 };
 
-// Of all that taught something, in order of opening. What is beyond the model's limits (learn.hpp)
-// is left out: a batch of more than 200 proportions, a note out of its range.
+// Of all that taught something, in order of opening: of the latest batches with together as many
+// notes as can be learnt from in a second or so, for a hand changes in years. What is beyond the
+// model's limits (learn.hpp) is left out: more than 200 proportions of a batch, a note out of
+// range.
+inline constexpr std::size_t most_notes = 10'000;
 RangeProblem range_problem(const std::vector<const Taught*>& taught);
+
+// Of what evaporation is said to have taken, relative: own estimate, no source.
+inline constexpr double dried_off_u = 0.4;
 
 struct Ranges {
   paint::Learnt learnt; // found
@@ -56,6 +62,11 @@ double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments
 // ln flow of what a pigment wants by itself where it was felt; else of what its next batch will
 // likely want. Absent where nothing can be said.
 std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment);
+
+struct NineInTen { // of what it may be, as flows
+  double low = 0, middle = 0, high = 0;
+};
+NineInTen nine_in_ten(const paint::LnSpread& spread);
 
 struct Expectation {
   paint::Foreseen foreseen; // of ln flow

@@ -105,7 +105,7 @@ TEST_CASE("Book shows how a pigment came to be known, and what leaving a note ou
   const auto after = story();
   CHECK(after.was == std::pair(before.range.low, before.range.high));
   CHECK(after.range.low != before.range.low);
-  CHECK(after.note == before.note);
+  CHECK(after.chosen->note.line == before.chosen->note.line);
   h.tap("set_aside");
   CHECK(h.count<session::Withdrawn>() == 1);
   CHECK(study_all(h) == 1);

@@ -173,3 +173,15 @@ TEST_CASE("the last verdict that gum is a reason of counts, once a batch") {
   CHECK(marks_of(many, paint::PigmentClass::mineral).little >
         marks_of(many, paint::PigmentClass::organic).little * 0.35 / 0.5);
 }
+
+TEST_CASE("the latest batches are learnt from, as many notes as a fit can take in a second") {
+  std::vector<Taught> many = taught({evening("c41e08d5", "a", 2)});
+  many[0].notes.resize(1);
+  many[0].notes.resize(6000, many[0].notes[0]);
+  many.resize(3, many[0]);
+  for (std::size_t i = 0; i < many.size(); ++i) many[i].opened_at = static_cast<std::int64_t>(i);
+  many[2].notes.resize(10);
+  const RangeProblem asked = range_problem(all(many));
+  CHECK(asked.names.of_studio == 2);
+  CHECK(asked.problem.notes.size() == 6010);
+}
