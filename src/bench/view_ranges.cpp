@@ -53,6 +53,8 @@ StoryView story_view(const Bench& bench) {
     const bool known = entry != bench.index.of.end();
     v.chosen = {known ? entry->second.name : "", known ? entry->second.opened_at : 0, *note};
   }
+  if (v.steps.empty()) // nobody has felt it: the guess stands alone
+    v.steps.push_back({"", 0, {"", {}, v.range.demand, v.range.low, v.range.high}});
   v.was = story.was;
   v.failure = bench.learning.failure;
   return v;

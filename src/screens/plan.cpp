@@ -142,7 +142,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
                {{say(Say::plan_begin), {cap::head, true, cap::body}}});
   case PadKind::go_on:
     return pad(sheet, at, dark(sheet.theme),
-               {{say(Say::plan_go_on, {plan.go_on}), {cap::head, true, cap::clear}, false, 2},
+               {{say(Say::plan_go_on, {plan.go_on}), {cap::clear, true, cap::small}, false, 2},
                 {say(Say::plan_go_on_what), small, true, 1}});
   case PadKind::page_back: return pad(sheet, at, g, {{say(Say::page_back), clean_letters}});
   case PadKind::page_on: return pad(sheet, at, g, {{say(Say::page_on), clean_letters}});

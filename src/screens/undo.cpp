@@ -18,11 +18,11 @@ std::string undo_words(const bench::UndoView& undo) {
 namespace {
 
 // What is not saved yet takes one line of three.
-std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
+std::vector<Label> words_of(const bench::UndoView& undo, bool narrow, bool low) {
   const bool no_room = narrow && undo.came_back;
   const std::string what = no_room ? say(Say::undo_nothing) : undo_words(undo);
   const bool waits = undo.unsaved > 0 && !narrow;
-  const double head = narrow ? cap::body : cap::head; // three lines may stand below
+  const double head = low ? cap::body : cap::head; // three lines may stand below
   std::vector<Label> out{{say(Say::pad_undo), {head, true, cap::body}, false, 1},
                          {what, slab_letters, true, waits ? 2 : 3}};
   if (waits)
@@ -38,11 +38,12 @@ std::vector<Label> words_of(const bench::UndoView& undo, bool narrow) {
 void draw_undo(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) {
   const Ground g = pad_box(sheet, at, plain(sheet.theme), 0.55);
   const Rect& r = at.box;
-  if (r.w < 40) return labels(sheet, r, g, words_of(undo, true));
+  constexpr double low_mm = 22;
+  if (r.w < 40) return labels(sheet, r, g, words_of(undo, true, true));
   const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17}), mark = undo.saved ? 5 : 0;
   undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
   const double x = r.x + arrow + 3.4, width = r.right() - x - mark;
-  labels(sheet, {x, r.y, width, r.h}, g, words_of(undo, false), Anchor::left);
+  labels(sheet, {x, r.y, width, r.h}, g, words_of(undo, false, r.h < low_mm), Anchor::left);
   if (undo.saved) tick(sheet, {r.right() - mark, r.centre().y}, 2.9, g.quiet);
 }
 

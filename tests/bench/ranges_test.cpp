@@ -60,7 +60,11 @@ TEST_CASE("a pigment nobody has felt says so, and has no note to leave out") {
   h.tap("book");
   h.tap("ranges");
   h.tap("range_of " + h.b.book.of_pigments.front().card);
-  CHECK(std::get<StoryView>(view(h.b, h.now()).screen).steps.empty());
+  const auto story = std::get<StoryView>(view(h.b, h.now()).screen);
+  REQUIRE(story.steps.size() == 1);
+  CHECK(story.steps[0].of.batch.empty());
+  CHECK(story.steps[0].of.demand == story.range.demand);
+  CHECK_FALSE(story.chosen);
   CHECK_FALSE(h.shows("set_aside"));
   h.tap("to_list");
   CHECK(std::holds_alternative<RangesView>(view(h.b, h.now()).screen));

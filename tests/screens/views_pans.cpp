@@ -236,6 +236,10 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   for (std::size_t i = 0; i < wants.rows.size(); i += 2)
     wants.rows[i].range.band.batches = i ? 14 : 1;
   keep("what each wants", wants);
+  for (const char* const id : {"one", "two"}) {
+    b.index.of[id].name = long_name;
+    b.index.of[id].opened_at = 1795617120000;
+  }
   b.book.story = story_of(wants.rows[0].range.card);
   keep("how it is known", std::get<StoryView>(view(b, {}).screen));
   b.book.story->was = {1.1, 3.2};
