@@ -1,3 +1,9 @@
+if(NOT SLABSIDE_PAGE_FLAGS)
+  message(FATAL_ERROR "${CMAKE_BINARY_DIR} was set up without third_party/emscripten.cmake, which has the "
+                      "flags that the page ships with. Remove it, and set it up with "
+                      "--toolchain third_party/emscripten.cmake")
+endif()
+
 # What the browser's program leans on. Debian's emscripten must not see the host's headers, so those
 # that are headers and nothing else get a folder of their own.
 set(header_folder ${CMAKE_CURRENT_BINARY_DIR}/headers)

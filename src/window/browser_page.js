@@ -56,13 +56,14 @@ mergeInto(LibraryManager.library, {
         for (const each of all.length > 0 ? all : [event]) page.pointed(1, each);
         _slabside_hear();
       });
-      for (const [name, phase] of [['pointerup', 2], ['pointercancel', 3]])
-        on(name, (event) => {
-          if (!page.down.has(event.pointerId)) return;
-          if (event.pointerType === 'mouse' && event.type === 'pointerup' && event.button !== 0) return;
-          page.pointed(phase, event);
-          _slabside_hear();
-        });
+      const lifted = (phase, event) => {
+        if (!page.down.has(event.pointerId)) return;
+        if (event.pointerType === 'mouse' && event.type === 'pointerup' && event.button !== 0) return;
+        page.pointed(phase, event);
+        _slabside_hear();
+      };
+      on('pointerup', (event) => lifted(2, event));
+      on('pointercancel', (event) => lifted(3, event));
       on('contextmenu', (event) => event.preventDefault());
       // Safari zooms and scrolls on touches that touch-action does not hold back.
       for (const name of ['touchstart', 'touchmove', 'touchend', 'gesturestart'])

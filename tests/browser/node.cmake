@@ -14,7 +14,9 @@ function(node_tests name)
   target_include_directories(test_${name} PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
   target_compile_definitions(test_${name} PRIVATE SLABSIDE_ROOT="${PROJECT_SOURCE_DIR}")
   target_compile_options(test_${name} PRIVATE -Wall -Wextra -Werror)
-  target_link_options(test_${name} PRIVATE -sENVIRONMENT=node -sNODERAWFS=1 -sEXIT_RUNTIME=1
+  # The objects are those of the page. Only the linker's own passes are left out, which take long and
+  # are for size; what ships has them, and a browser runs it.
+  target_link_options(test_${name} PRIVATE -O1 -sENVIRONMENT=node -sNODERAWFS=1 -sEXIT_RUNTIME=1
                                            -sALLOW_MEMORY_GROWTH=1)
   target_link_libraries(test_${name} PRIVATE ${ARGN} doctest::doctest)
   add_test(NAME ${name} COMMAND test_${name})
@@ -25,3 +27,10 @@ node_tests(paint paint)
 node_tests(published paint nlohmann_json::nlohmann_json)
 node_tests(session session)
 node_tests(bench bench)
+
+# Every script of the page, as emscripten's last pass has left it: a browser that cannot parse one says
+# so to nobody.
+foreach(script slabside learner page worker)
+  add_test(NAME page_${script}_js
+           COMMAND ${NODE_JS_EXECUTABLE} --check ${CMAKE_BINARY_DIR}/web/${script}.js)
+endforeach()

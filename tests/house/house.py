@@ -35,6 +35,10 @@ LONGEST = 400
 DATA = {"src/words/english.cpp", "src/words/say.hpp"}
 
 INCLUDE = re.compile(r"\s*#\s*include\b\s*(.*)")
+# What a scan over JavaScript passes by: comments, strings and regular expressions.
+JS_SKIPPED = re.compile(r"//[^\n]*|/\*.*?\*/|'(?:\\.|[^'\\])*'|\"(?:\\.|[^\"\\])*\"|`(?:\\.|[^`\\])*`"
+                        r"|(?<=[(,=:&|!?])\s*/(?:\\.|\[[^\]]*\]|[^/\\\n])+/", re.DOTALL)
+JS_DECLARATION = re.compile(r"\b(?:const|let|var)\b")
 OWN = re.compile(r'"([a-z]+)/[a-z0-9_]+\.hpp"')
 SYSTEM = re.compile(r"<([^>]+)>")
 
@@ -117,9 +121,36 @@ def size_faults(root):
                 yield f"{shown}:{LONGEST + 1}: {lines} lines, {LONGEST} is the most"
 
 
+def patterns_declared(text):
+    """Where names are taken apart in a declaration: const [a, b] = ..., for (const {a} of ...)."""
+    blank = JS_SKIPPED.sub(lambda skipped: re.sub(r"[^\n]", " ", skipped[0]), text)
+    for declaration in JS_DECLARATION.finditer(blank):
+        depth, name_comes = 0, True
+        for at in range(declaration.end(), len(blank)):
+            sign = blank[at]
+            if name_comes and depth == 0 and not sign.isspace():
+                if sign in "[{":
+                    yield at
+                name_comes = False
+            depth += (sign in "([{") - (sign in ")]}")
+            if depth < 0 or (depth == 0 and sign == ";"):
+                break
+            name_comes = name_comes or (depth == 0 and sign == ",")
+
+
+def page_faults(root):
+    """What emscripten's remover of dead code would break: it knows a declared name, and no pattern."""
+    for path in sorted((root / "src").rglob("*.js")):
+        text = path.read_text()
+        for at in patterns_declared(text):
+            line = text.count("\n", 0, at) + 1
+            yield (f"{path.relative_to(root)}:{line}: a declaration takes no names apart here; "
+                   "emscripten loses them when it optimises")
+
+
 def faults(root):
     root = pathlib.Path(root)
-    return [*room_faults(root), *build_faults(root), *size_faults(root)]
+    return [*room_faults(root), *build_faults(root), *size_faults(root), *page_faults(root)]
 
 
 if __name__ == "__main__":

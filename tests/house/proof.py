@@ -20,6 +20,9 @@ GOOD = {
     "src/window/window.cpp": "#include <GLFW/glfw3.h>\n#include <glad/gl.h>\n",
     "src/app/main.cpp": '#include "window/window.hpp"\n#include "studio/keep.hpp"\n',
     "src/words/english.cpp": "// a sentence\n" * 900,
+    "src/disk/browser_store.js": "const all = [[1, 2]], text = 'const [a]'; // const [a]\n"
+                                 "for (const each of [[1], [2]]) f({each}, /let [a]/);\n"
+                                 "let one = each[0], two = {let: 3};\n[one, two] = [two, one];\n",
     "tests/paint/flow.cpp": "// a line\n" * 400,
 }
 
@@ -102,6 +105,14 @@ class Proof(unittest.TestCase):
     def test_size(self):
         self.bad("src/paint/x.cpp", "\n" * 401, "401 lines")
         self.bad("tests/paint/x.cpp", "\n" * 401, "401 lines")
+
+    def test_a_declaration_takes_no_names_apart(self):
+        for text in ("for (const [a, b] of all) f(a);", "const {a} = b;", "let a = f(1, 2), [b] = c;",
+                     "var\n  {a} = b", "x = () => { const [a] = 'it\\'s'; }"):
+            with self.subTest(text=text):
+                self.bad("src/window/browser_x.js", text + "\n", "a declaration takes no names apart")
+        found = faults_of({"src/window/browser_x.js": "/* const [a]\n*/ const a = 1;\nconst [b] = c;\n"})
+        self.assertIn("browser_x.js:3:", found[0])
 
     def test_the_program_fails_on_a_bad_house(self):
         checker = [sys.executable, house.__file__]
