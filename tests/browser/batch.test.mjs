@@ -18,7 +18,7 @@ async function shoot(glass, name) {
 
 async function learner_of(page) {
   const is_learner = (worker) => worker.url().endsWith('/learner.js');
-  return page.workers().find(is_learner) ?? page.waitForEvent('worker', {predicate: is_learner, timeout: 30000});
+  return page.workers().find(is_learner) ?? page.waitForEvent('worker', {predicate: is_learner});
 }
 
 const without_goodbye = (lines) => lines.filter((line) => JSON.parse(line).e !== 'left');

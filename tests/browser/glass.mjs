@@ -4,8 +4,34 @@ import {createServer} from 'node:http';
 import {readFile} from 'node:fs/promises';
 import {extname, join, normalize} from 'node:path';
 import {chromium} from 'playwright-core';
+import {tell_rest} from './page_hooks.mjs';
 
-const patience_ms = Number(process.env.SLABSIDE_PATIENCE_MS ?? 120000);
+// Nothing here is measured in time: every wait is for a state, and ends with an error only where that
+// never comes.
+const patience_ms = Number(process.env.SLABSIDE_PATIENCE_MS ?? 300000);
+
+export async function patiently(promise, otherwise) {
+  let timer;
+  const late = new Promise((_, failed) => {
+    timer = setTimeout(() => failed(new Error(`${otherwise}, after ${patience_ms} ms`)), patience_ms);
+  });
+  try {
+    return await Promise.race([promise, late]);
+  } finally {
+    clearTimeout(timer);
+  }
+}
+
+// Asks again and again, and gives the first answer that is one.
+export async function until(ask, otherwise) {
+  const end = Date.now() + patience_ms;
+  for (;;) {
+    const answer = await patiently(ask(), 'the page gives no answer');
+    if (answer) return answer;
+    if (Date.now() > end) throw new Error(`${otherwise()}, after ${patience_ms} ms`);
+    await new Promise((later) => setTimeout(later, 20));
+  }
+}
 
 const kinds = {
   '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml',
@@ -39,7 +65,7 @@ function start(profile) {
                  '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'];
   const program = process.env.SLABSIDE_CHROMIUM ?? '/usr/bin/chromium';
   const child = spawn(program, words, {detached: true, stdio: ['ignore', 'ignore', 'pipe']});
-  return new Promise((found, failed) => {
+  const listening = new Promise((found, failed) => {
     let said = '';
     child.stderr.on('data', (bytes) => {
       said += bytes;
@@ -49,6 +75,7 @@ function start(profile) {
     child.on('error', failed);
     child.on('exit', (status) => failed(new Error(`chromium ended with ${status}: ${said}`)));
   });
+  return patiently(listening, 'chromium does not start');
 }
 
 export const lying = {w: 1280, h: 800}, upright = {w: 800, h: 1280};
@@ -73,6 +100,7 @@ export class Glass {
     await glass.cdp.send('Emulation.setTouchEmulationEnabled', {enabled: true, maxTouchPoints: 5});
     if (options.timezone)
       await glass.cdp.send('Emulation.setTimezoneOverride', {timezoneId: options.timezone});
+    await glass.page.addInitScript(tell_rest);
     for (const [run, argument] of options.before ?? []) await glass.page.addInitScript(run, argument);
     return glass;
   }
@@ -91,11 +119,10 @@ export class Glass {
                       `${this.said.join('\n')}\n${error}`);
     }
   }
-  frames(count) {
-    return this.page.evaluate((wanted) => new Promise((done) => {
-      const next = (left) => left === 0 ? done() : requestAnimationFrame(() => next(left - 1));
-      next(wanted);
-    }), count);
+  // It shows and has kept what was done to it.
+  rest() {
+    return until(() => this.page.evaluate(() => window.slabsideIsAtRest()),
+                 () => 'the page does not come to rest');
   }
 
   // All fingers that are down, each [x, y] by its number.
@@ -103,7 +130,7 @@ export class Glass {
   async touch(type) {
     const touchPoints = type === 'touchEnd' ? []
         : [...this.fingers].map(([id, [x, y]]) => ({id, x, y, force: 1}));
-    await this.cdp.send('Input.dispatchTouchEvent', {type, touchPoints});
+    await patiently(this.cdp.send('Input.dispatchTouchEvent', {type, touchPoints}), 'no touch is taken');
   }
   async down(at, finger = 0) {
     this.fingers.set(finger, at);
@@ -126,7 +153,7 @@ export class Glass {
     const ended = new Promise((done) => this.child.once('exit', done));
     const session = await this.browser.newBrowserCDPSession();
     await session.send('Browser.close').catch(() => {});
-    await ended;
+    await patiently(ended, 'chromium does not end');
   }
   // The browser with all its processes, and no goodbye.
   async kill() {
@@ -164,11 +191,8 @@ export async function kept(page) {
 }
 
 export async function kept_until(page, enough) {
-  const until = Date.now() + patience_ms;
-  for (;;) {
-    const files = await kept(page);
-    if (enough(files)) return files;
-    if (Date.now() > until) throw new Error(`still only ${[...files].map(([f, l]) => f + ': ' + l.length)}`);
-    await new Promise((later) => setTimeout(later, 50));
-  }
+  let files;
+  await until(async () => enough(files = await kept(page)),
+              () => `still only ${[...files].map(([f, l]) => f + ': ' + l.length)}`);
+  return files;
 }

@@ -62,15 +62,15 @@ const keys = {'Page Down': 'PageDown', 'Page Up': 'PageUp', 'Left': 'ArrowLeft',
 
 async function write(glass, deed) {
   await glass.tap(deed.at);
-  await glass.frames(6);
+  await glass.page.waitForSelector('#typed:focus', {state: 'attached'});
   await glass.page.keyboard.press('Control+a');
-  await glass.frames(4);
+  await glass.rest();
   if (deed.text.includes(' ')) { // as a tablet's own keyboard does it, and as a computer's
     await glass.page.keyboard.insertText(deed.text);
   } else {
     for (const letter of deed.text) await glass.page.keyboard.press(letter === ' ' ? 'Space' : letter);
   }
-  await glass.frames(30);
+  await glass.rest(); // while the clock still stands where it was written
 }
 
 // Every seventh press has a second finger laid beside it that must count for nothing.

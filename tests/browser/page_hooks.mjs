@@ -1,11 +1,13 @@
 // What tests put into the page before the program, so that the program itself is the real one.
 
-// Clocks that stand where they are put, and given random numbers, four bytes each, lowest first.
+// Clocks that stand where they are put, so that no tap is too long or too soon on a busy machine; and
+// random numbers, where they are given, four bytes each, lowest first.
 export function fixed_world({wall_ms, run_ms, random}) {
   const clock = window.slabsideClock = {wall_ms, run_ms};
   Date.now = () => clock.wall_ms;
   performance.now = () => clock.run_ms;
   Object.defineProperty(Event.prototype, 'timeStamp', {get: () => clock.run_ms});
+  if (!random) return;
   const bytes = random.flatMap((number) => [0, 8, 16, 24].map((shift) => (number >>> shift) & 255));
   let drawn = 0;
   crypto.getRandomValues = (into) => {
@@ -13,6 +15,45 @@ export function fixed_world({wall_ms, run_ms, random}) {
     for (let i = 0; i < into.length; ++i) into[i] = bytes[drawn++];
     return into;
   };
+}
+
+// Counts what the program has asked of the browser and has no answer to yet: to be drawn, its store, its
+// learner, a turn that is due at once. Where that is nothing the page is at rest: it shows and has kept all that was
+// done to it, and nothing changes until somebody touches it or its clock is put on.
+export function tell_rest() {
+  let open = 0;
+  const draw = window.requestAnimationFrame.bind(window);
+  const wait = window.setTimeout.bind(window), forget = window.clearTimeout.bind(window);
+  window.requestAnimationFrame = (then) => {
+    ++open;
+    return draw((at) => { try { then(at); } finally { --open; } });
+  };
+  const due = new Set();
+  window.setTimeout = (then, ms, ...words) => {
+    const id = wait(() => { due.delete(id); then(...words); }, ms);
+    if (!(ms > 0)) due.add(id);
+    return id;
+  };
+  window.clearTimeout = (id) => { due.delete(id); forget(id); };
+  // The program hears the answer before it counts as given.
+  const counted = (asked, ...ends) => {
+    ++open;
+    for (const end of ends) asked.addEventListener(end, () => wait(() => --open, 0), {once: true});
+    return asked;
+  };
+  const {open: open_store} = IDBFactory.prototype, {transaction} = IDBDatabase.prototype;
+  IDBFactory.prototype.open = function (...words) {
+    return counted(open_store.apply(this, words), 'success', 'error');
+  };
+  IDBDatabase.prototype.transaction = function (...words) {
+    return counted(transaction.apply(this, words), 'complete', 'abort');
+  };
+  const ask = Worker.prototype.postMessage;
+  Worker.prototype.postMessage = function (...words) {
+    counted(this, 'message');
+    return ask.apply(this, words);
+  };
+  window.slabsideIsAtRest = () => open === 0 && due.size === 0;
 }
 
 // Tells confirmed(file, n) of every line once the browser has said that it is safe.
