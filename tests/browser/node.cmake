@@ -23,8 +23,11 @@ function(node_tests name)
 endfunction()
 
 node_tests(words words)
-node_tests(paint paint)
-node_tests(published paint nlohmann_json::nlohmann_json)
+add_library(ordinal STATIC ${CMAKE_CURRENT_SOURCE_DIR}/ordinal/ordinal.cpp)
+target_include_directories(ordinal PUBLIC ${CMAKE_CURRENT_SOURCE_DIR})
+target_link_libraries(ordinal PUBLIC paint PRIVATE third_party::eigen)
+node_tests(paint paint ordinal third_party::eigen)
+node_tests(published paint ordinal nlohmann_json::nlohmann_json)
 node_tests(session session)
 node_tests(bench bench)
 

@@ -1,12 +1,11 @@
-#include "paint/ordinal.hpp"
+#include "ordinal/ordinal.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 #include <limits>
 
-using namespace paint;
-using words::Say;
+using namespace ordinal;
 
 namespace {
 
@@ -20,24 +19,22 @@ OrdinalData rows(std::vector<OrdinalRow> of, int words = 3) {
 }
 
 TEST_CASE("rows that cannot be are named") {
-  CHECK(fit_ordinal(rows({})).error().what == Say::ordinal_rows);
-  CHECK(fit_ordinal(rows({{0, {1}, {}}, {3, {1}, {}}})).error() ==
-        words::Error{Say::ordinal_rows, {"2"}});
-  CHECK(fit_ordinal(rows({{0, {1}, {}}, {-1, {1}, {}}})).error().what == Say::ordinal_rows);
-  CHECK(fit_ordinal(rows({{0, {1}, {}}, {1, {}, {}}})).error().what == Say::ordinal_rows);
-  CHECK(fit_ordinal(rows({{0, {1}, {0}}})).error().what == Say::ordinal_rows);
+  CHECK(fit_ordinal(rows({})).error() == "row 0");
+  CHECK(fit_ordinal(rows({{0, {1}, {}}, {3, {1}, {}}})).error() == "row 2");
+  CHECK(fit_ordinal(rows({{0, {1}, {}}, {-1, {1}, {}}})).error() == "row 2");
+  CHECK(fit_ordinal(rows({{0, {1}, {}}, {1, {}, {}}})).error() == "row 2");
+  CHECK(fit_ordinal(rows({{0, {1}, {0}}})).error() == "row 1");
   const double nan = std::numeric_limits<double>::quiet_NaN();
-  CHECK(fit_ordinal(rows({{0, {nan}, {}}, {1, {1}, {}}})).error().what == Say::not_a_number);
-  CHECK(fit_ordinal(rows({{0, {1}, {}}, {2, {2}, {}}})).error() ==
-        words::Error{Say::ordinal_word_missing, {"1"}});
+  CHECK(fit_ordinal(rows({{0, {nan}, {}}, {1, {1}, {}}})).error() == "not a number");
+  CHECK(fit_ordinal(rows({{0, {1}, {}}, {2, {2}, {}}})).error() == "word 1 is never said");
 }
 
 TEST_CASE("parameters that cannot be are refused") {
   const OrdinalData data = rows({{0, {1}, {}}, {1, {2}, {}}, {2, {3}, {}}});
-  CHECK(ordinal_at(data, {{1, 0}, {1}, {}}).error().what == Say::ordinal_parameters);
-  CHECK(ordinal_at(data, {{0, 1}, {}, {}}).error().what == Say::ordinal_parameters);
-  CHECK(ordinal_at(data, {{0}, {1}, {}}).error().what == Say::ordinal_parameters);
-  CHECK(ordinal_at(data, {{0, 1}, {1}, {1}}).error().what == Say::ordinal_parameters);
+  CHECK(ordinal_at(data, {{1, 0}, {1}, {}}).error() == "parameters");
+  CHECK(ordinal_at(data, {{0, 1}, {}, {}}).error() == "parameters");
+  CHECK(ordinal_at(data, {{0}, {1}, {}}).error() == "parameters");
+  CHECK(ordinal_at(data, {{0, 1}, {1}, {1}}).error() == "parameters");
 }
 
 TEST_CASE("words that a number parts without a doubt are said to be separated") {

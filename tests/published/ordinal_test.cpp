@@ -1,5 +1,5 @@
 // The cumulative logit against R's package ordinal: wine that was tasted, and invented feel notes.
-#include "paint/ordinal.hpp"
+#include "ordinal/ordinal.hpp"
 #include "published/columns.hpp"
 #include "published/row.hpp"
 
@@ -7,7 +7,7 @@
 
 #include <cmath>
 
-using namespace paint;
+using namespace ordinal;
 using namespace published;
 
 namespace {
@@ -64,7 +64,7 @@ TEST_CASE("wine's bitterness, warmth and contact") {
   const auto fit = fit_ordinal(wine(false));
   REQUIRE(fit);
   CHECK(fit->end == OrdinalEnd::found);
-  const std::string of = "ordinal/fit_ordinal";
+  const std::string of = "note_chance/word_chance";
   compare(of, "thresholds of the wine's ratings", tutorial,
           {-1.344383, 1.250809, 3.466887, 5.006404}, fit->at.thresholds, 5e-7, last_figure);
   compare(of, "slopes: warm, contact", tutorial, {2.503102, 1.527798}, fit->at.slopes, 5e-7,
@@ -80,7 +80,7 @@ TEST_CASE("wine's bitterness with a judge of their own taste") {
   const auto fit = fit_ordinal(wine(true));
   REQUIRE(fit);
   CHECK(fit->end == OrdinalEnd::found);
-  const std::string of = "ordinal/fit_ordinal", stop = "R stops at a gradient of 1e-4";
+  const std::string of = "note_chance/word_chance", stop = "R stops at a gradient of 1e-4";
   compare(of, "thresholds, judges random", tutorial, {-1.623667, 1.513365, 4.228527, 6.088773},
           fit->at.thresholds, 1e-4, stop);
   compare(of, "slopes, judges random", tutorial, {3.062997, 1.834885}, fit->at.slopes, 1e-4, stop);
@@ -94,7 +94,7 @@ TEST_CASE("wine's bitterness with a judge of their own taste") {
 }
 
 TEST_CASE("simulated feel notes at the parameters that R found") {
-  const std::string of = "ordinal/ordinal_at", why = "parameters rounded to nine figures";
+  const std::string of = "note_chance/word_chance", why = "parameters rounded to nine figures";
   const auto both = ordinal_at(notes(true), {{2.832242326, 8.933202183, 13.831969957, 16.33521419},
                                              {18.610014056},
                                              {5.743360524, 1.312028935}});
@@ -113,8 +113,8 @@ TEST_CASE("simulated feel notes, fitted") {
   const auto fit = fit_ordinal(notes(true));
   REQUIRE(fit);
   CHECK(fit->end == OrdinalEnd::found);
-  check({"ordinal/fit_ordinal", "ln likelihood of 241 notes at its largest", clmm, -168.1583048,
+  check({"note_chance/word_chance", "ln likelihood of 241 notes at its largest", clmm, -168.1583048,
          fit->log_likelihood, 1e-4, "where either stops"});
-  check({"ordinal/fit_ordinal", "slope of ln flow", clmm, 18.610014, fit->at.slopes[0], 0.01,
+  check({"note_chance/word_chance", "slope of ln flow", clmm, 18.610014, fit->at.slopes[0], 0.01,
          "R stops at a gradient of 1e-4 of a slope that is known to 1.9"});
 }

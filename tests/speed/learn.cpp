@@ -1,8 +1,8 @@
 // The learnt range: a whole fit, one more batch, one more note. Usage: learn ROUNDS FITS
 // range_clmm.csv
+#include "ordinal/ordinal.hpp"
 #include "paint/foresee.hpp"
 #include "paint/invented_notes.hpp"
-#include "paint/ordinal.hpp"
 #include "paint/range.hpp"
 #include "speed/race.hpp"
 
@@ -91,8 +91,8 @@ double safe_drops_now(const Foreseen& foreseen) {
 }
 
 // note,batch,pigment,ln_r_oa,pigment_mL,liquid_mL,feel below lines of # and of names.
-OrdinalData simulated(const std::string& file) {
-  OrdinalData data;
+ordinal::OrdinalData simulated(const std::string& file) {
+  ordinal::OrdinalData data;
   data.factor_groups = {8, 40};
   std::ifstream in(file);
   for (std::string line; std::getline(in, line);) {
@@ -108,9 +108,9 @@ OrdinalData simulated(const std::string& file) {
   return data;
 }
 
-double fit_ordinal_once(const OrdinalData& data) {
+double fit_ordinal_once(const ordinal::OrdinalData& data) {
   double height = 0;
-  const double ms = timed([&] { height = fit_ordinal(data)->log_likelihood; });
+  const double ms = timed([&] { height = ordinal::fit_ordinal(data)->log_likelihood; });
   speed::need(std::abs(height + 168.1583) < 1e-3, "another likelihood than R's");
   return ms;
 }
@@ -135,7 +135,7 @@ int main(int count, char** words) {
                {"band", [&] { return band_drawn(unknown); }},
                {"drops", [&] { return safe_drops_now(unknown); }}},
               {speed::count_of(words[1])});
-  const OrdinalData data = simulated(words[3]);
+  const ordinal::OrdinalData data = simulated(words[3]);
   speed::race("ordinal", {{"ours", [&] { return fit_ordinal_once(data); }}},
               {speed::count_of(words[2])});
 }

@@ -1,4 +1,4 @@
-#include "paint/ordinal.hpp"
+#include "ordinal/ordinal.hpp"
 
 #include "paint/note_chance.hpp"
 
@@ -9,41 +9,41 @@
 #include <limits>
 #include <optional>
 
-namespace paint {
+namespace ordinal {
 
 namespace {
 
 using Eigen::Index;
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
-using words::Say;
+using paint::word_chance;
+using paint::WordChance;
+using Fault = std::optional<std::string>;
 
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
-std::string text(long n) { return std::to_string(n); }
-
-std::optional<words::Error> row_fault(const OrdinalData& data, std::size_t i) {
+Fault row_fault(const OrdinalData& data, std::size_t i) {
   const OrdinalRow& row = data.rows[i];
-  const auto fault = words::Error{Say::ordinal_rows, {text(static_cast<long>(i) + 1)}};
+  const std::string fault = "row " + std::to_string(i + 1);
   if (row.word < 0 || row.word >= data.words) return fault;
   if (row.x.size() != data.rows[0].x.size()) return fault;
   if (row.groups.size() != data.factor_groups.size()) return fault;
   for (std::size_t f = 0; f < row.groups.size(); ++f)
     if (row.groups[f] < 0 || row.groups[f] >= data.factor_groups[f]) return fault;
   for (const double x : row.x)
-    if (!std::isfinite(x)) return words::Error{Say::not_a_number, {"x"}};
+    if (!std::isfinite(x)) return "not a number";
   return std::nullopt;
 }
 
-std::optional<words::Error> fault_of(const OrdinalData& data) {
-  if (data.rows.empty() || data.words < 2) return words::Error{Say::ordinal_rows, {"0"}};
+Fault fault_of(const OrdinalData& data) {
+  if (data.rows.empty() || data.words < 2) return "row 0";
   std::vector<int> said(static_cast<std::size_t>(data.words));
   for (std::size_t i = 0; i < data.rows.size(); ++i) {
     if (auto fault = row_fault(data, i)) return fault;
     ++said[static_cast<std::size_t>(data.rows[i].word)];
   }
   for (std::size_t w = 0; w < said.size(); ++w)
-    if (said[w] == 0) return words::Error{Say::ordinal_word_missing, {text(static_cast<long>(w))}};
+    if (said[w] == 0) return "word " + std::to_string(w) + " is never said";
   return std::nullopt;
 }
 
@@ -342,7 +342,7 @@ void take_effects(OrdinalFit& fit, const OrdinalData& data) {
 
 }
 
-words::Result<OrdinalFit> fit_ordinal(const OrdinalData& data) {
+Result<OrdinalFit> fit_ordinal(const OrdinalData& data) {
   if (const auto fault = fault_of(data)) return tl::make_unexpected(*fault);
   OrdinalFit fit = fit_fixed(data);
   if (data.factor_groups.empty() || fit.end != OrdinalEnd::found) return fit;
@@ -352,9 +352,9 @@ words::Result<OrdinalFit> fit_ordinal(const OrdinalData& data) {
   return mixed;
 }
 
-words::Result<OrdinalFit> ordinal_at(const OrdinalData& data, const OrdinalParameters& parameters) {
+Result<OrdinalFit> ordinal_at(const OrdinalData& data, const OrdinalParameters& parameters) {
   if (const auto fault = fault_of(data)) return tl::make_unexpected(*fault);
-  if (!usable(data, parameters)) return words::failure(Say::ordinal_parameters);
+  if (!usable(data, parameters)) return tl::make_unexpected("parameters");
   OrdinalFit fit;
   fit.at = parameters;
   take_effects(fit, data);

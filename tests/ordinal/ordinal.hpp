@@ -4,11 +4,15 @@
 // general form of what learn.hpp does for paint; flat priors.
 #pragma once
 
-#include "words/error.hpp"
+#include <tl/expected.hpp>
 
+#include <string>
 #include <vector>
 
-namespace paint {
+namespace ordinal {
+
+template <class T>
+using Result = tl::expected<T, std::string>; // what cannot be, for whoever reads a failed test
 
 struct OrdinalRow {
   int word = 0;            // 0 to words - 1
@@ -38,12 +42,12 @@ struct OrdinalFit {
   OrdinalEnd end = OrdinalEnd::found; // separated: a slope runs away, since x parts the words
 };
 
-// The most likely parameters. Errors: ordinal_rows (no rows, rows of different lengths, a word or
-// group out of range), not_a_number, ordinal_word_missing.
-words::Result<OrdinalFit> fit_ordinal(const OrdinalData& data);
+// The most likely parameters. Errors: "row N" (none, of another length, a word or group out of
+// range), "not a number", "word N is never said".
+Result<OrdinalFit> fit_ordinal(const OrdinalData& data);
 
 // ln likelihood at given parameters, and the effects' modes there. Errors: as above, and
-// ordinal_parameters.
-words::Result<OrdinalFit> ordinal_at(const OrdinalData& data, const OrdinalParameters& parameters);
+// "parameters".
+Result<OrdinalFit> ordinal_at(const OrdinalData& data, const OrdinalParameters& parameters);
 
 }
