@@ -55,9 +55,4 @@ Picture read_pixels(Extent size) {
   return picture;
 }
 
-std::string renderer() {
-  const GLubyte* name = glGetString(GL_RENDERER);
-  return name ? reinterpret_cast<const char*>(name) : "";
-}
-
 }

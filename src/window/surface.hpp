@@ -2,7 +2,6 @@
 // No font is loaded here; whoever draws puts its faces into ImGui's atlas before the first frame.
 #pragma once
 
-#include <string>
 #include <vector>
 
 namespace window {
@@ -27,9 +26,6 @@ void rebuild_font_texture();
 // ImGui deals one click out over several frames: true while it holds back some of what came.
 bool input_waits();
 bool text_is_typed(); // a text field has the keys
-
-// Who draws, as GL names it; "llvmpipe ..." is software.
-std::string renderer();
 
 // The rest is for whoever has made a context, with it current.
 

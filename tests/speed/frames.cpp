@@ -6,6 +6,7 @@
 #include "speed/race.hpp"
 #include "speed/sitting.hpp"
 #include "window/offscreen.hpp"
+#include "window/renderer.hpp"
 #include "window/window.hpp"
 
 #include <glad/gl.h>

@@ -1,5 +1,7 @@
 #include "window/offscreen.hpp"
 
+#include "window/renderer.hpp"
+
 #include <doctest/doctest.h>
 #include <imgui.h>
 
