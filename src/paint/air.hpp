@@ -19,12 +19,4 @@ words::Result<Room> room(double celsius, double humidity_percent);
 // Errors: not_a_number, temperature_out_of_range.
 words::Result<double> saturation_kPa(double celsius);
 
-// kg of vapour to 1 kg of dry air (ASHRAE), 60 to 110 kPa. Errors: pressure_out_of_range, and those
-// of room().
-words::Result<double> humidity_ratio(const Room& room, double pressure_kPa = 101.325);
-
-// °C at which this air would begin to wet a cold glass. Errors: those of room(), and frost_not_dew
-// below 0 °C.
-words::Result<double> dew_point(const Room& room);
-
 }

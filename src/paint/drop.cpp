@@ -16,12 +16,6 @@ constexpr double pi = 3.14159265358979323846;
 constexpr double gravity = 980.665; // cm/s2, so that mN/m, g and cm go together
 constexpr double widest = 1.2;
 
-double factor(double u) {
-  return 1 +
-         u * (-0.9121 +
-              u * (-2.109 + u * (13.38 + u * (-27.29 + u * (27.53 + u * (-13.58 + u * 2.593))))));
-}
-
 std::optional<words::Error> fault_of(std::initializer_list<double> values) {
   for (double v : values)
     if (auto fault = fault_if_not_positive(v)) return fault;
@@ -42,10 +36,10 @@ words::Result<double> where(Function rising, double value) {
 
 }
 
-words::Result<double> drop_weight_factor(double u) {
-  if (!std::isfinite(u)) return words::failure(Say::not_a_number, {words::fixed(u, 1)});
-  if (u < 0 || u > widest) return words::failure(Say::drop_out_of_range);
-  return factor(u);
+double drop_weight_factor(double u) {
+  return 1 +
+         u * (-0.9121 +
+              u * (-2.109 + u * (13.38 + u * (-27.29 + u * (27.53 + u * (-13.58 + u * 2.593))))));
 }
 
 words::Result<double> drop_mL(double tip_mm, double tension_mN_per_m, double g_per_mL) {
@@ -53,7 +47,7 @@ words::Result<double> drop_mL(double tip_mm, double tension_mN_per_m, double g_p
     return tl::make_unexpected(*fault);
   const double r = tip_mm / 20; // cm
   const double value = g_per_mL * gravity * r * r / (2 * pi * tension_mN_per_m);
-  const auto u = where([](double x) { return x * x * x * factor(x); }, value);
+  const auto u = where([](double x) { return x * x * x * drop_weight_factor(x); }, value);
   if (!u) return u;
   return std::pow(r / *u, 3);
 }
@@ -62,7 +56,7 @@ words::Result<double> tip_of_drop_mm(double mL, double tension_mN_per_m, double 
   if (auto fault = fault_of({mL, tension_mN_per_m, g_per_mL})) return tl::make_unexpected(*fault);
   const double side = std::cbrt(mL);
   const double value = g_per_mL * gravity * side * side / (2 * pi * tension_mN_per_m);
-  const auto u = where([](double x) { return x * factor(x); }, value);
+  const auto u = where([](double x) { return x * drop_weight_factor(x); }, value);
   if (!u) return u;
   return 20 * *u * side;
 }

@@ -10,8 +10,7 @@
 namespace paint {
 
 // f(u), 0 to 1.2: the share of the hanging drop's weight, as Tate has it, that falls.
-// Errors: not_a_number, drop_out_of_range.
-words::Result<double> drop_weight_factor(double u);
+double drop_weight_factor(double u);
 
 // mL of one drop. tip_mm: outer diameter. Errors: not_a_number, measure_not_positive for anything
 // not above 0, drop_out_of_range where u would be above 1.2 (a tip wider than about 15 mm for

@@ -1,7 +1,5 @@
 #include "paint/dropper.hpp"
 
-#include "paint/drop.hpp"
-
 #include <algorithm>
 #include <cmath>
 
@@ -10,8 +8,6 @@ namespace paint {
 namespace {
 
 using words::Say;
-
-constexpr double law_u = 0.08;
 
 words::Result<Dropper> checked(Dropper dropper) {
   const double mL = dropper.mL_per_drop;
@@ -30,18 +26,6 @@ double scatter(const std::vector<DropsWeighed>& weighed, double mean) {
   return sum / static_cast<double>(weighed.size() - 1);
 }
 
-}
-
-words::Result<Dropper> dropper_of_tip(const std::string& tool, double tip_mm, double tip_mm_u) {
-  if (!std::isfinite(tip_mm_u))
-    return words::failure(Say::not_a_number, {words::fixed(tip_mm_u, 1)});
-  if (tip_mm_u < 0) return words::failure(Say::negative_amount, {words::fixed(tip_mm_u, 2)});
-  const double tension = surface_tension(Kind::water);
-  const double density = usual_g_per_mL(Kind::water);
-  const auto mL = drop_mL(tip_mm, tension, density);
-  if (!mL) return tl::make_unexpected(mL.error());
-  const double tip_u = tip_mm_u / tip_mm; // a drop grows about as its tip does
-  return Dropper{tool, *mL, *mL * std::hypot(law_u, tip_u), Kind::water};
 }
 
 words::Result<Dropper> calibrated(const std::string& tool, const std::vector<DropsWeighed>& weighed,

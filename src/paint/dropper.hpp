@@ -1,4 +1,4 @@
-// What is known of a dropper: from its tip, from drops weighed, from a bottle weighed around drops.
+// What is known of a dropper: from drops weighed, from a bottle weighed around drops.
 #pragma once
 
 #include "paint/measure.hpp"
@@ -7,12 +7,6 @@
 #include <vector>
 
 namespace paint {
-
-// Uncalibrated, from the outer diameter of its tip, for water at 20 °C. Its uncertainty is the 8 %
-// by which Eschbaum's drops (1895) leave the law of drop.hpp, with that of the tip. Errors: those
-// of drop_mL; negative_amount for tip_mm_u.
-words::Result<Dropper> dropper_of_tip(const std::string& tool, double tip_mm,
-                                      double tip_mm_u = 0.1);
 
 struct DropsWeighed {
   double drops = 0;

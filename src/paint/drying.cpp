@@ -224,13 +224,6 @@ words::Result<Interval> evaporation_rate(const Room& air, Surface surface) {
   return Interval{reference.low * times, reference.middle * times, reference.high * times};
 }
 
-words::Result<double> water_after(const Wet& wet, Spread spread, const Room& air, double seconds,
-                                  const BenchRate& bench) {
-  const auto end = end_of(wet, spread, air, seconds, bench);
-  if (!end) return tl::make_unexpected(end.error());
-  return end->water_g;
-}
-
 words::Result<Foretold> foretell(const Wet& wet, Spread spread, const Room& air, double seconds,
                                  const BenchRate& bench) {
   const auto end = end_of(wet, spread, air, seconds, bench);

@@ -36,17 +36,14 @@ words::Result<Interval> evaporation_rate(const Room& room, Surface surface = Sur
 // not_a_number, time_below_zero, time_too_long; absent for seconds of 0 to 1e10.
 std::optional<words::Error> fault_of_time(double seconds);
 
-// g of water after `seconds` at the bench's rate, approaching what the room lets the paint keep,
-// from below too: paint drier than that takes water up by the same law. (A skin slows that, so it
-// is the fastest it can be.) Rate is taken as straight in the water between fixed points of the
-// paint's activity, so that each stretch is an exponential in closed form and two halves of a time
-// make the whole; 0.3 % of the water there was from the law in small steps.
+// Water lost after `seconds` at the bench's rate, as taught() in bench_rate.hpp takes it. The paint
+// approaches what the room lets it keep, from below too: paint drier than that takes water up by
+// the same law. (A skin slows that, so it is the fastest it can be.) Rate is taken as straight in
+// the water between fixed points of the paint's activity, so that each stretch is an exponential in
+// closed form and two halves of a time make the whole; 0.3 % of the water there was from the law in
+// small steps.
 // Errors: those of fault_of for each, of room(), of held_water_g (a room above 0.98 dries paint to
 // nothing that is known); volume_too_small where the volume is less than its water's.
-words::Result<double> water_after(const Wet& wet, Spread spread, const Room& room, double seconds,
-                                  const BenchRate& bench = {});
-
-// What water_after would have leave, for taught() in bench_rate.hpp. Errors as water_after.
 words::Result<Foretold> foretell(const Wet& wet, Spread spread, const Room& room, double seconds,
                                  const BenchRate& bench = {});
 

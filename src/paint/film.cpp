@@ -53,23 +53,6 @@ double mills(double z) {
 
 }
 
-words::Result<double> cpvc(const Pigment& pigment) {
-  if (auto fault = fault_of(pigment)) return tl::make_unexpected(*fault);
-  return critical(pigment.oil_g_per_100g, pigment.g_per_mL);
-}
-
-words::Result<double> cpvc(const std::vector<PigmentShare>& by_volume) {
-  double sum = 0, reciprocals = 0;
-  for (const auto& [pigment, share] : by_volume) {
-    if (auto fault = fault_if_negative(share)) return tl::make_unexpected(*fault);
-    if (auto fault = fault_of(pigment)) return tl::make_unexpected(*fault);
-    sum += share;
-    reciprocals += share / critical(pigment.oil_g_per_100g, pigment.g_per_mL);
-  }
-  if (sum == 0) return words::failure(Say::no_pigment_there);
-  return sum / reciprocals;
-}
-
 words::Result<double> cpvc(const std::vector<PigmentMass>& by_mass) {
   double grams = 0, oil = 0, mL = 0;
   for (const auto& [pigment, g] : by_mass) {
@@ -100,15 +83,6 @@ words::Result<double> pvc(const Film& film) {
   return film.pigment_mL / all;
 }
 
-words::Result<double> lambda(double pvc, double cpvc) {
-  for (double share : {pvc, cpvc}) {
-    if (!std::isfinite(share)) return words::failure(Say::not_a_number, {words::fixed(share, 0)});
-    if (share < 0 || share > 1) return words::failure(Say::not_a_share, {words::fixed(share, 3)});
-  }
-  if (cpvc == 0) return words::failure(Say::not_a_share, {words::fixed(cpvc, 3)});
-  return pvc / cpvc;
-}
-
 words::Result<double> tack_index(const Wet& wet, const Room& room) {
   const auto held = held_water_g(wet, room.humidity, room.celsius);
   if (!held) return held;
@@ -132,22 +106,6 @@ words::Result<Tack> tack(double index, const TackMark& mark) {
   if (auto fault = fault_of(index, mark)) return tl::make_unexpected(*fault);
   if (index < caution_mark(mark)) return Tack::dries;
   return index < warning_mark(mark) ? Tack::may_stay_sticky : Tack::stays_sticky;
-}
-
-words::Result<double> humectant_stop(double glycerin_share, const Room& room,
-                                     const TackMark& mark) {
-  if (!std::isfinite(glycerin_share))
-    return words::failure(Say::not_a_number, {words::fixed(glycerin_share, 0)});
-  if (glycerin_share < 0 || glycerin_share > 1)
-    return words::failure(Say::not_a_share, {words::fixed(glycerin_share, 3)});
-  if (auto fault = fault_of(1, mark)) return tl::make_unexpected(*fault);
-  // Uptakes add, so the index is a straight line in the humectant.
-  const Wet gum{.gum_g = 1};
-  const Wet sweet{.gum_g = 1, .glycerin_g = glycerin_share, .honey_g = 1 - glycerin_share};
-  const auto none = tack_index(gum, room);
-  if (!none) return none;
-  const double per_g = *tack_index(sweet, room) - *none;
-  return std::max(0.0, (caution_mark(mark) - *none) / per_g);
 }
 
 words::Result<TackMark> taught(const TackMark& mark, double index, bool sticky) {

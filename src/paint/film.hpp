@@ -1,6 +1,6 @@
 // The dry film: how much of it is pigment, what water its binder keeps, and whether it stays
-// sticky. PVC, CPVC and lambda are for the expert page. With gum binders good paint often stands
-// above lambda 1: no verdict may be drawn from lambda alone, here or anywhere.
+// sticky. With gum binders good paint often stands at a PVC above its CPVC: no verdict may be drawn
+// from the two alone, here or anywhere.
 #pragma once
 
 #include "paint/air.hpp"
@@ -8,11 +8,6 @@
 #include "paint/water_activity.hpp"
 
 namespace paint {
-
-struct PigmentShare {
-  Pigment pigment;
-  double volume_share = 1; // of all the pigment
-};
 
 struct PigmentMass {
   Pigment pigment;
@@ -22,13 +17,10 @@ struct PigmentMass {
 // Critical pigment volume concentration, 0 to 1: 1 / (1 + OA rho / 93.5), OA in g of linseed oil to
 // 100 g, 93.5 g = 100 mL of that oil (Asbeck & Van Loo, Ind. Eng. Chem. 41 (1949) 1470). For a
 // pigment that does not flocculate in oil; in gum water an index to compare pigments by, +-20 %.
-// Blends: the reciprocals' mean by volume share; by mass the blend's mean OA (by mass) and density
-// in the same formula, which is the same thing. Packing of fine between coarse is left out, so the
-// true value may be higher. Shares of any positive sum.
+// Blends: the blend's mean OA (by mass) and density in the same formula. Packing of fine between
+// coarse is left out, so the true value may be higher.
 // Errors: not_a_number, negative_amount; density_not_known, oil_absorption_not_known;
 // no_pigment_there where nothing weighs anything.
-words::Result<double> cpvc(const Pigment& pigment);
-words::Result<double> cpvc(const std::vector<PigmentShare>& by_volume);
 words::Result<double> cpvc(const std::vector<PigmentMass>& by_mass);
 
 // What is left when a paint has dried in a room, in mL, without any air between.
@@ -47,10 +39,6 @@ words::Result<Film> film_of(double pigment_mL, const Wet& wet, const Room& room)
 
 // Pigment volume concentration, 0 to 1. Errors: not_a_number, negative_amount, nothing_to_dry.
 words::Result<double> pvc(const Film& film);
-
-// Reduced pigment volume concentration, PVC / CPVC (Bierwagen & Hay 1975): see the head of this
-// file. pvc 0 to 1, cpvc above 0 to 1. Errors: not_a_number, not_a_share.
-words::Result<double> lambda(double pvc, double cpvc);
 
 // Tack index, our own: (water held at the room's humidity + 0.6 glycerin + 0.2 honey solids) to
 // 1 g of dry gum, weights after a Fox-type estimate of how far each softens gum. Films without
@@ -79,12 +67,6 @@ words::Say say_of(Tack tack); // sentences that call it our own estimate
 
 // Index 0 to 100. Errors: not_a_number, negative_amount, amount_too_large; tack_mark_unusable.
 words::Result<Tack> tack(double index, const TackMark& mark = {});
-
-// Stop mark: g of glycerin and honey solids to 1 g of dry gum at which the index reaches the
-// caution mark in this room; 0 where gum alone stands above it. glycerin_share: of the two, by
-// mass, 0 to 1. Errors: not_a_number, not_a_share; those of held_water_g; tack_mark_unusable.
-words::Result<double> humectant_stop(double glycerin_share, const Room& room,
-                                     const TackMark& mark = {});
 
 // The mark after a verdict on dry paint of that index: mean and variance of the normal distribution
 // that the verdict leaves of it (moments of a normal times a probit). Sticky moves the mark down,

@@ -120,16 +120,6 @@ words::Result<double> hours_until(const Course& course, double share) {
   return hours(course, share);
 }
 
-words::Result<double> share_gone(const Course& course, double after) {
-  if (auto fault = fault_of(course)) return tl::make_unexpected(*fault);
-  if (!std::isfinite(after)) return words::failure(Say::not_a_number, {words::fixed(after, 0)});
-  if (after < 0) return words::failure(Say::time_below_zero, {words::fixed(after * 3600, 0)});
-  const double from = critical(course);
-  const double turns = course.free_g * (1 - from) / course.constant_g_h;
-  if (after <= turns) return after * course.constant_g_h / course.free_g;
-  return 1 - from * std::exp(-course.falling_per_h * (after - turns));
-}
-
 words::Result<Drying> drying_of(const Layer& layer, const Room& room) {
   if (auto fault = fault_of(layer.wet)) return tl::make_unexpected(*fault);
   if (auto fault = fault_if_not_positive(layer.area_cm2)) return tl::make_unexpected(*fault);

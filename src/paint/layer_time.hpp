@@ -21,10 +21,6 @@ struct Course {
 // measure_not_positive for a field of the course, not_a_share.
 words::Result<double> hours_until(const Course& course, double share);
 
-// Share of the free water that is gone after so many hours, 0 or more. Errors: as above,
-// time_below_zero.
-words::Result<double> share_gone(const Course& course, double hours);
-
 // One layer in one pan; all of its paint and the area open to the air.
 struct Layer {
   Wet wet;

@@ -158,16 +158,4 @@ words::Result<Learnt> learnt_at(const LearnProblem& problem, const LearnPriors& 
   return learnt_of(problem, model, factor, stand(model, factor, theta));
 }
 
-words::Result<LearnJoint> learn_joint(const LearnProblem& problem, const LearnPriors& priors,
-                                      const Theta& theta, const std::vector<double>& z) {
-  if (auto fault = fault_of(problem, priors)) return tl::make_unexpected(*fault);
-  Model model(problem, priors);
-  if (static_cast<int>(z.size()) != model.plan.size())
-    return words::failure(words::Say::learn_not_there, {"z", "z"});
-  const Eigen::Map<const Eigen::VectorXd> at(z.data(), model.plan.size());
-  const Joint joint = model.joint(theta, theta, at);
-  return LearnJoint{
-      joint.value, {joint.gradient.begin(), joint.gradient.end()}, entries_of(joint.precision)};
-}
-
 }

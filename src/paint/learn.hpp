@@ -151,16 +151,6 @@ words::Result<Learnt> learn(const LearnProblem& problem, const LearnPriors& prio
 words::Result<Learnt> learnt_at(const LearnProblem& problem, const LearnPriors& priors,
                                 const Theta& theta);
 
-// ln of notes and z together at one point, with its first and second derivatives by z; z ordered as
-// in the Learnt of the same problem, and as long. Errors as learn(), and learn_not_there.
-struct LearnJoint {
-  double value = 0;
-  std::vector<double> gradient;
-  std::vector<MatrixEntry> precision; // minus the second derivatives, the lower half
-};
-words::Result<LearnJoint> learn_joint(const LearnProblem& problem, const LearnPriors& priors,
-                                      const Theta& theta, const std::vector<double>& z);
-
 // What is wrong with a problem or its priors; absent where nothing is.
 std::optional<words::Error> fault_of(const LearnProblem& problem, const LearnPriors& priors);
 

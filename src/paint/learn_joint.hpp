@@ -1,4 +1,5 @@
-// Notes and z together at one theta, and the z that is likeliest there. Private to learn*.cpp.
+// Notes and z together at one theta, and the z that is likeliest there. For learn*.cpp
+// alone, and for the tests of its derivatives.
 #pragma once
 
 #include "paint/learn_plan.hpp"

@@ -74,7 +74,6 @@ double shrinking(double glycerin, double water) {
 }
 
 std::string_view name_of(Kind kind) { return name_in(kind_names, kind); }
-words::Result<Kind> kind_named(std::string_view name) { return id_in(kind_names, name); }
 
 std::string_view name_of(PigmentClass c) { return name_in(class_names, c); }
 words::Result<PigmentClass> pigment_class_named(std::string_view name) {

@@ -27,7 +27,6 @@ struct Parts {
 enum class Kind { pigment, binder, water, honey, glycerin, wetting_aid, other };
 
 std::string_view name_of(Kind kind); // the word in files: "pigment", "binder", ...
-words::Result<Kind> kind_named(std::string_view name); // error: unknown_name
 
 enum class PigmentClass { mineral, fine_mineral, organic, carbon, effect, extender, unknown };
 

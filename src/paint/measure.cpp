@@ -36,13 +36,6 @@ double tension_u(Kind of, Kind calibrated_with) {
                     law_u);
 }
 
-// Limits as uniform, half the variance the tool's and half each filling's own.
-Spoon between(const std::string& tool, double low, double high) {
-  const double middle = (low + high) / 2;
-  const double u = (high - low) / std::sqrt(12.0) / std::sqrt(2.0);
-  return {tool, middle, u, u / middle};
-}
-
 }
 
 std::optional<words::Error> fault_of_count(double count, double most) {
@@ -117,17 +110,6 @@ words::Result<Spoon> spoon_weighed(const std::string& tool, const std::vector<do
   return Spoon{tool, mL.value, uncertainty(mL), own_of_filling};
 }
 
-words::Result<Amount> heap_density(double spoons, double g, const Spoon& spoon, double step_g) {
-  Material solid{Kind::pigment, {}, {}};
-  solid.parts.pigment = 1;
-  solid.pigment.heap_g_per_mL = 1; // so that the grams of these spoons are their mL
-  const auto mL = grams_of_spoons(spoons, spoon, solid);
-  if (!mL) return mL;
-  if (!(spoons > 0)) return words::failure(Say::nothing_counted);
-  const auto grams = grams_weighed(g, step_g);
-  return grams ? quotient(*grams, *mL) : grams;
-}
-
 // US: 231 cubic inches to the gallon. UK: a fluid ounce of 1/160 of 4.54609 L; half of it a
 // tablespoon and a quarter of that a teaspoon, or five eighths of it a tablespoon.
 const std::vector<KitchenMeasure>& kitchen_measures() {
@@ -153,23 +135,6 @@ const std::vector<KitchenMeasure>& kitchen_measures() {
 
 Spoon spoon_of(const KitchenMeasure& measure) {
   return {std::string(measure.id), measure.mL, measure.mL * 0.05 / std::sqrt(3.0)};
-}
-
-Spoon by_eye(ByEye what) {
-  switch (what) {
-  case ByEye::mist: return between("mist", 0.1, 0.2);
-  case ByEye::squirt: return between("squirt", 0.7, 1.2);
-  case ByEye::heap_pea: return between("heap_pea", 0.2, 0.5);
-  case ByEye::heap_hazelnut: return between("heap_hazelnut", 1, 2);
-  case ByEye::heap_walnut: return between("heap_walnut", 8, 16);
-  }
-  return {};
-}
-
-Spoon heaped(const Spoon& level) {
-  Spoon out = between("heaped:" + level.tool, 1.5 * level.mL, 2.5 * level.mL);
-  out.mL_u = std::hypot(out.mL_u, 2 * level.mL_u);
-  return out;
 }
 
 words::Result<double> typed_number(const std::string& text) {

@@ -55,12 +55,6 @@ words::Result<double> drop_volume_mL(const Dropper& dropper, const Material& of)
 words::Result<Spoon> spoon_weighed(const std::string& tool, const std::vector<double>& water_g,
                                    double step_g = 0.1);
 
-// g/mL of a powder as it lies in a spoon: what one or more level spoons of it weighed together.
-// The share of the spoon is negative: grams of the same spoon do not depend on the spoon's volume.
-// Errors: those of grams_of_spoons and grams_weighed; nothing_counted for no spoon.
-words::Result<Amount> heap_density(double spoons, double g, const Spoon& spoon,
-                                   double step_g = 0.1);
-
 // Spoons and cups as kitchens have them, where the user's own was never weighed. The metric ones
 // are also those of Japan, of the UK today and of the US food label; Australia's teaspoon is too.
 struct KitchenMeasure {
@@ -72,17 +66,6 @@ const std::vector<KitchenMeasure>& kitchen_measures();
 // +-5 % of household liquid measures (said of the ANSI Z61.1 kind), taken as uniform; cutlery is
 // worse. The measure's id is the tool.
 Spoon spoon_of(const KitchenMeasure& measure);
-
-// What nobody measured: one look is worth the limits between which practice has it, as uniform,
-// half of that variance the eye's own habit (one tool) and half each time's own. Limits: mist 0.1
-// to 0.2 mL, one squirt of a trigger sprayer 0.7 to 1.2 mL, a knife's heap as large as a pea 0.2 to
-// 0.5, a hazelnut 1 to 2, a walnut 8 to 16 mL: common practice, no source.
-enum class ByEye { mist, squirt, heap_pea, heap_hazelnut, heap_walnut };
-Spoon by_eye(ByEye what);
-
-// The same spoon heaped: 1.5 to 2.5 times level, uniform, split in the same way; own guess. Its
-// tool is "heaped:" + the spoon's.
-Spoon heaped(const Spoon& level);
 
 // What is wrong with a count or an amount, `most` being the largest taken: not_a_number,
 // negative_amount, amount_too_large.

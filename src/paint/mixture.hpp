@@ -29,7 +29,7 @@ Standing stand(const Mixture& m, const BenchRate& bench = {});
 Live live(const Sums& sums, const Mixture& m);
 
 // What one stretch of time takes from it. `sums` are those of its contents.
-// Errors: those of water_after and alcohol_after.
+// Errors: those of foretell and alcohol_after.
 struct Dried {
   Foretold water;
   Interval alcohol_g;

@@ -23,12 +23,6 @@ std::optional<words::Error> fault_of_rate(double per_pass) {
   return words::Error{Say::rate_unusable, {}};
 }
 
-constexpr double hegman_um = 12.7, hegman_most = 8;
-
-words::Error off_gauge(double value, double most) {
-  return {Say::gauge_out_of_range, {words::fixed(value, 1), words::fixed(most, 1)}};
-}
-
 // A straight line y = a + b x, weighted, of which only the slope is wanted.
 struct Slope {
   double value = 0;
@@ -69,17 +63,6 @@ double passes(double from, double target, double floor, double per_pass) {
 
 }
 
-words::Result<Fineness> specks_counted(int specks) {
-  if (specks < 0) return words::failure(Say::negative_amount, {std::to_string(specks)});
-  if (specks > 10000)
-    return words::failure(Say::amount_too_large, {std::to_string(specks), "10000"});
-  constexpr double two_sided = 1.959964;
-  const double n = specks, more = n + 1;
-  const double low = n > 0 ? n * std::pow(1 - 1 / (9 * n) - two_sided / (3 * std::sqrt(n)), 3) : 0;
-  const double high = more * std::pow(1 - 1 / (9 * more) + two_sided / (3 * std::sqrt(more)), 3);
-  return Fineness{low, n, high};
-}
-
 Fineness specks_said(SpeckWord word) {
   switch (word) {
   case SpeckWord::many: return {20, 60, 200};
@@ -87,30 +70,6 @@ Fineness specks_said(SpeckWord word) {
   case SpeckWord::none: return {0, 0, 1};
   }
   return {};
-}
-
-words::Result<Fineness> gauge_read(double um, double gauge_um) {
-  for (double x : {um, gauge_um})
-    if (auto fault = fault_if_negative(x)) return tl::make_unexpected(*fault);
-  if (gauge_um == 0) return words::failure(Say::measure_not_positive, {"0"});
-  if (gauge_um > 250) return tl::make_unexpected(off_gauge(gauge_um, 250));
-  if (um > gauge_um) return tl::make_unexpected(off_gauge(um, gauge_um));
-  const double half = gauge_um <= 25 ? 1 : gauge_um <= 50 ? 2 : 5;
-  return Fineness{std::max(0.0, um - half), um, um + half};
-}
-
-words::Result<double> um_of_hegman(double hegman) {
-  if (!std::isfinite(hegman)) return words::failure(Say::not_a_number, {words::fixed(hegman, 0)});
-  if (hegman < 0 || hegman > hegman_most)
-    return tl::make_unexpected(off_gauge(hegman, hegman_most));
-  return hegman_um * (hegman_most - hegman);
-}
-
-words::Result<double> hegman_of_um(double um) {
-  if (!std::isfinite(um)) return words::failure(Say::not_a_number, {words::fixed(um, 0)});
-  if (um < 0 || um > hegman_um * hegman_most)
-    return tl::make_unexpected(off_gauge(um, hegman_um * hegman_most));
-  return hegman_most - um / hegman_um;
 }
 
 std::optional<Decline> decline_guess(PigmentClass family) {

@@ -11,26 +11,12 @@
 
 namespace paint {
 
-// A reading with its limits (95 %): specks in one test dot, or um on a grind gauge.
+// A reading with its limits (95 %): specks in one test dot.
 using Fineness = Interval;
-
-// Specks counted: limits of a Poisson count by Byar's approximation (Breslow & Day 1987).
-// 0 to 10,000. Errors: negative_amount, amount_too_large.
-words::Result<Fineness> specks_counted(int specks);
 
 // What the three words stand for, own estimate: many 20 to 200, few 1 to 20, none at most 1.
 enum class SpeckWord { many, few, none };
 Fineness specks_said(SpeckWord word);
-
-// um on a gauge that ends at gauge_um (up to 250): one to 25 um is read to 1 um, to 50 um to 2 um,
-// longer ones to 5 um (ISO 1524, from memory).
-// Errors: not_a_number, negative_amount, measure_not_positive for the gauge; gauge_out_of_range.
-words::Result<Fineness> gauge_read(double um, double gauge_um = 100);
-
-// Hegman's scale (ASTM D1210, ISO 1524): 0 is 101.6 um, each unit 12.7 um finer, 8 is 0.
-// Errors: not_a_number, gauge_out_of_range.
-words::Result<double> um_of_hegman(double hegman); // 0 to 8
-words::Result<double> hegman_of_um(double um);     // 0 to 101.6
 
 struct Decline {
   Interval per_pass; // k, limits 95 %; above 0

@@ -59,16 +59,6 @@ words::Result<Interval> dry_over_wet(const Film& film, double cpvc, double wet_m
   return Interval{solid / wet_mL, (solid + loose) / 2 / wet_mL, loose / wet_mL};
 }
 
-words::Result<double> fill_mL(double capacity_mL, double dry_share, int layers) {
-  if (auto fault = fault_of_pan(capacity_mL, dry_share, layers)) return tl::make_unexpected(*fault);
-  return capacity_mL * filled(dry_share, layers);
-}
-
-words::Result<double> wet_for_pan_mL(double capacity_mL, double dry_share, int layers) {
-  if (auto fault = fault_of_pan(capacity_mL, dry_share, layers)) return tl::make_unexpected(*fault);
-  return wet_of_pan(capacity_mL, dry_share, layers);
-}
-
 words::Result<int> layers_to(double fill_share, double dry_share) {
   for (double share : {fill_share, dry_share})
     if (auto fault = fault_if_no_share(share)) return tl::make_unexpected(*fault);

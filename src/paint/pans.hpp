@@ -19,12 +19,6 @@ words::Result<Interval> dry_over_wet(const Film& film, double cpvc, double wet_m
 // Errors of all: not_a_number, measure_not_positive, amount_too_large, not_a_share,
 // layers_out_of_range.
 
-// mL that a pan of capacity C holds when the last of n layers is dry: C (1 - (1 - f)^n).
-words::Result<double> fill_mL(double capacity_mL, double dry_share, int layers);
-
-// mL of wet paint that went into it: C for the first layer, then what was free.
-words::Result<double> wet_for_pan_mL(double capacity_mL, double dry_share, int layers);
-
 // Fewest layers that fill a pan to this share or more; 0 for a fill of 0. Error too:
 // fill_out_of_reach where no 100 layers would (all of it, or paint that leaves nothing).
 words::Result<int> layers_to(double fill_share, double dry_share);

@@ -91,19 +91,4 @@ words::Result<double> held_water_g(const Wet& wet, double humidity, double celsi
   return held(wet, humidity, celsius);
 }
 
-words::Result<double> water_activity(const Wet& wet, double celsius) {
-  if (const auto fault = fault_of(wet)) return tl::make_unexpected(*fault);
-  if (const auto fault = warmth_fault(celsius)) return tl::make_unexpected(*fault);
-  const double most = held(wet, most_held, celsius);
-  if (wet.water_g <= 0 && most <= 0) return words::failure(Say::nothing_to_dry);
-  if (wet.water_g >= most) return 1 - (1 - most_held) * most / wet.water_g;
-  double low = 0;
-  double high = most_held;
-  while (high - low > 1e-12) {
-    const double middle = (low + high) / 2;
-    (held(wet, middle, celsius) < wet.water_g ? low : high) = middle;
-  }
-  return low;
-}
-
 }

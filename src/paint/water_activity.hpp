@@ -46,10 +46,4 @@ words::Result<double> held_by(const Solute& solute, double activity);
 // temperature_out_of_range.
 words::Result<double> held_water_g(const Wet& wet, double humidity, double celsius);
 
-// Relative humidity at which the paint would neither gain nor lose, 0 to 1. Above 0.98 as an ideal
-// dilute solution that meets the uptakes there: what is missing to 1 falls as water grows.
-// Errors: those of fault_of; nothing_to_dry where there is neither water nor what holds it;
-// temperature_out_of_range.
-words::Result<double> water_activity(const Wet& wet, double celsius);
-
 }

@@ -1,6 +1,7 @@
 #include "paint/drying.hpp"
 
 #include "paint/air_random.hpp"
+#include "turned_round.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,6 +9,8 @@
 #include <limits>
 
 using namespace paint;
+using turned_round::water_activity;
+using turned_round::water_after;
 using words::Say;
 
 namespace {
@@ -22,7 +25,7 @@ const Wet paint_of_ten_grams{
 double by_small_steps(Wet wet, Spread spread, const Room& air, double seconds) {
   const double pull = evaporation_rate({air.celsius, 0})->middle / 3.6;
   for (int i = 0; i < 20000; ++i) {
-    const double a = *water_activity(wet, air.celsius);
+    const double a = water_activity(wet, air.celsius);
     const double lost = (a - air.humidity) * pull * covered_m2(wet.volume_mL, spread);
     wet = any::with_water(wet, wet.water_g - lost * seconds / 20000);
   }

@@ -1,6 +1,5 @@
 #include "paint/gum.hpp"
 
-#include "paint/film.hpp"
 #include "random.hpp"
 
 #include <doctest/doctest.h>
@@ -96,24 +95,4 @@ TEST_CASE("the grid agrees with a finer integral") {
   }
   const GumMarks m = marks_after(usual, {{GumVerdict::rubs_off, 0.5}});
   CHECK(std::log(m.little / usual.little) == doctest::Approx(sum / mass).epsilon(1e-3));
-}
-
-TEST_CASE("the stop mark is where the tack index says caution") {
-  holds("at the mark", [] {
-    const double share = between(0, 1);
-    const Room air = *room(between(10, 35), between(5, 70));
-    const double stop = *humectant_stop(share, air);
-    const Wet there{.gum_g = 3, .glycerin_g = 3 * stop * share, .honey_g = 3 * stop * (1 - share)};
-    RC_ASSERT(std::abs(*tack_index(there, air) - caution_mark({})) < 1e-9 || stop == 0);
-    // The damper the room, the less it bears.
-    const Room damper = *room(air.celsius, air.humidity * 100 + 5);
-    RC_ASSERT(*humectant_stop(share, damper) <= stop);
-  });
-  // A paper's films on a gum like this one: 20 g of glycerin to 100 g satisfactory, 40 too tacky;
-  // at 50 to 57 %, which is assumed.
-  CHECK(*humectant_stop(1, *room(21, 57)) > 0.20);
-  CHECK(*humectant_stop(1, *room(21, 57)) < 0.40);
-  CHECK(humectant_stop(1.1, {}).error().what == Say::not_a_share);
-  CHECK(humectant_stop(std::nan(""), {}).error().what == Say::not_a_number);
-  CHECK(humectant_stop(0.5, {}, {.ln_u = 0}).error().what == Say::tack_mark_unusable);
 }

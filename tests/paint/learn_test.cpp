@@ -1,5 +1,6 @@
 #include "paint/invented_notes.hpp"
 #include "paint/learn.hpp"
+#include "paint/learn_joint.hpp"
 
 #include <doctest/doctest.h>
 
@@ -33,32 +34,37 @@ Theta centres() {
   return theta;
 }
 
+learning::Joint joint_at(const LearnProblem& p, const LearnPriors& priors, const Theta& theta,
+                         const std::vector<double>& z) {
+  const Eigen::Map<const Eigen::VectorXd> at(z.data(), static_cast<Eigen::Index>(z.size()));
+  return learning::Model(p, priors).joint(theta, theta, at);
+}
+
 double value_at(const LearnProblem& p, const LearnPriors& priors, std::vector<double> z,
                 std::size_t k, double by) {
   z[k] += by;
-  return learn_joint(p, priors, centres(), z)->value;
+  return joint_at(p, priors, centres(), z).value;
 }
 
 // First and second derivatives beside central differences (of the value, and of the first).
 void compare_with_differences(const LearnProblem& p, const LearnPriors& priors,
                               const std::vector<double>& z) {
   constexpr double h = 1e-5;
-  const auto here = learn_joint(p, priors, centres(), z);
-  REQUIRE(here);
-  std::vector<std::vector<double>> bent(z.size(), std::vector<double>(z.size()));
-  for (const MatrixEntry& e : here->precision)
-    bent[static_cast<std::size_t>(e.row)][static_cast<std::size_t>(e.column)] = e.value;
+  const auto here = joint_at(p, priors, centres(), z);
+  const Eigen::MatrixXd bent = here.precision;
   for (std::size_t k = 0; k < z.size(); ++k) {
     const double slope = (value_at(p, priors, z, k, h) - value_at(p, priors, z, k, -h)) / (2 * h);
-    CHECK(std::abs(here->gradient[k] - slope) < 1e-6 * (1 + std::abs(slope)));
+    CHECK(std::abs(here.gradient[static_cast<Eigen::Index>(k)] - slope) <
+          1e-6 * (1 + std::abs(slope)));
     std::vector<double> up = z, down = z;
     up[k] += h;
     down[k] -= h;
-    const auto above = learn_joint(p, priors, centres(), up);
-    const auto below = learn_joint(p, priors, centres(), down);
-    for (std::size_t l = k; l < z.size(); ++l) {
-      const double expected = -(above->gradient[l] - below->gradient[l]) / (2 * h);
-      CHECK(std::abs(bent[l][k] - expected) < 1e-5 * (1 + std::abs(expected)));
+    const auto above = joint_at(p, priors, centres(), up);
+    const auto below = joint_at(p, priors, centres(), down);
+    for (auto l = static_cast<Eigen::Index>(k); l < bent.rows(); ++l) {
+      const double expected = -(above.gradient[l] - below.gradient[l]) / (2 * h);
+      CHECK(std::abs(bent(l, static_cast<Eigen::Index>(k)) - expected) <
+            1e-5 * (1 + std::abs(expected)));
     }
   }
 }
@@ -113,7 +119,7 @@ TEST_CASE("near and far notes are counted by the same rule") {
   Theta theta = centres();
   theta[at_batch_sd] = -20;
   const double edge = 150 * 0.06 - 0.12; // demand at which the nearer end is 150 slopes away
-  const auto value = [&](double z) { return learn_joint(p, priors, theta, {z, z})->value; };
+  const auto value = [&](double z) { return joint_at(p, priors, theta, {z, z}).value; };
   const auto alpha = [](double z) { return -0.5 * z * z / 0.16; };
   for (const double at : {edge, -edge - 0.42 - 0.12, edge - 0.42}) {
     const double jump =

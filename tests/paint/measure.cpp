@@ -150,40 +150,7 @@ TEST_CASE("a spoon of one's own") {
   });
 }
 
-TEST_CASE("powder weighed by the spoon") {
-  const Spoon spoon{.tool = "s"};
-  holds("the same spoon of it weighs the same again, whatever the spoon holds", [&] {
-    const double g = between(0.5, 20), spoons = *rc::gen::inRange(1, 5);
-    const auto heap = heap_density(spoons, g, spoon);
-    RC_ASSERT(heap.has_value());
-    Material m = powder;
-    m.pigment.heap_g_per_mL = heap->value;
-    RC_ASSERT(near(grams_of_spoons(spoons, spoon, m)->value, g));
-    RC_ASSERT(near(heap->shares.at("s") / heap->value, -spoon.mL_u / spoon.mL));
-  });
-  CHECK(fault(heap_density(0, 3, spoon)) == Say::nothing_counted);
-  CHECK(fault(heap_density(none, 3, spoon)) == Say::not_a_number);
-  CHECK(fault(heap_density(1, none, spoon)) == Say::not_a_number);
-  CHECK(fault(heap_density(1, 3, {.tool = "x", .mL = 0})) == Say::measure_not_positive);
-}
-
-TEST_CASE("measures by eye repeat better than they are known") {
-  for (ByEye what :
-       {ByEye::mist, ByEye::squirt, ByEye::heap_pea, ByEye::heap_hazelnut, ByEye::heap_walnut}) {
-    const Spoon s = by_eye(what);
-    CAPTURE(s.tool);
-    CHECK(s.own == doctest::Approx(s.mL_u / s.mL));
-    const double one = relative_uncertainty(*grams_of_spoons(1, s, water));
-    CHECK(relative_uncertainty(*grams_of_spoons(100, s, water)) < one);
-  }
-  holds("a heaped spoon holds twice the level one and is known less well", [] {
-    const Spoon level{.tool = "s", .mL = between(1, 20), .mL_u = between(0, 1)};
-    const Spoon high = heaped(level);
-    RC_ASSERT(near(high.mL, 2 * level.mL));
-    RC_ASSERT(high.mL_u > 2 * level.mL_u);
-    RC_ASSERT(high.own > level.own);
-    RC_ASSERT(high.tool == "heaped:s");
-  });
+TEST_CASE("a household spoon") {
   holds("a household spoon is known to 5 % of whatever it holds", [] {
     const double mL = between(1, 300);
     RC_ASSERT(near(spoon_of({"x", mL}).mL_u / mL, 0.05 / std::sqrt(3.0)));

@@ -21,54 +21,12 @@ Fineness exactly(double value) { return {value, value, value}; }
 
 }
 
-TEST_CASE("a count's limits lie around it, and rise with it") {
-  CHECK(rc::check("counts", [] {
-    const int n = *rc::gen::inRange(0, 10000);
-    const Fineness f = *specks_counted(n), more = *specks_counted(n + 1);
-    RC_ASSERT(f.low <= f.middle);
-    RC_ASSERT(f.middle == n);
-    RC_ASSERT(f.high > f.middle);
-    RC_ASSERT(more.high > f.high);
-    RC_ASSERT(more.low > f.low);
-  }));
-  CHECK(specks_counted(-1).error().what == Say::negative_amount);
-  CHECK(specks_counted(10001).error().what == Say::amount_too_large);
-}
-
 TEST_CASE("the three words follow each other without a gap") {
   const Fineness many = specks_said(SpeckWord::many), few = specks_said(SpeckWord::few);
   const Fineness clean = specks_said(SpeckWord::none);
   CHECK(many.low == few.high);
   CHECK(few.low == clean.high);
   CHECK(passes_needed(clean, 1, exact_decline(0.3, 0))->high == 0);
-}
-
-TEST_CASE("Hegman and um turn into each other") {
-  CHECK(rc::check("round trip", [] {
-    const double n = *rc::gen::inRange(0, 8001) / 1000.0;
-    RC_ASSERT(std::abs(*hegman_of_um(*um_of_hegman(n)) - n) < 1e-12);
-  }));
-  for (double bad : {-0.1, 8.1}) CHECK(um_of_hegman(bad).error().what == Say::gauge_out_of_range);
-  for (double bad : {-1.0, 101.7}) CHECK(hegman_of_um(bad).error().what == Say::gauge_out_of_range);
-  CHECK(um_of_hegman(none).error().what == Say::not_a_number);
-  CHECK(hegman_of_um(endless).error().what == Say::not_a_number);
-}
-
-TEST_CASE("a gauge reading has its limits, and no negative um") {
-  CHECK(rc::check("limits", [] {
-    const double gauge = some(250), um = gauge * *rc::gen::inRange(0, 1001) / 1000;
-    const Fineness f = *gauge_read(um, gauge);
-    RC_ASSERT(f.low >= 0);
-    RC_ASSERT(f.low <= um);
-    RC_ASSERT(f.high > um);
-  }));
-  CHECK(gauge_read(2)->low == 0);
-  CHECK(gauge_read(none).error().what == Say::not_a_number);
-  CHECK(gauge_read(-1).error().what == Say::negative_amount);
-  CHECK(gauge_read(101).error().what == Say::gauge_out_of_range);
-  CHECK(gauge_read(10, 251).error().what == Say::gauge_out_of_range);
-  CHECK(gauge_read(0, 0).error().what == Say::measure_not_positive);
-  CHECK(gauge_read(10, none).error().what == Say::not_a_number);
 }
 
 TEST_CASE("mulling takes away, never below the floor; two stretches make one") {

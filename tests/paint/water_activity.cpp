@@ -27,14 +27,10 @@ TEST_CASE("what cannot be known of held water is an error with words") {
   for (double bad : {none, endless}) {
     CHECK(held_water_g(wet, bad, 22).error().what == Say::not_a_number);
     CHECK(held_water_g({.gum_g = bad}, 0.5, 22).error().what == Say::not_a_number);
-    CHECK(water_activity({.water_g = bad}, 22).error().what == Say::not_a_number);
   }
-  for (double t : {-0.1, 70.1, none}) {
+  for (double t : {-0.1, 70.1, none})
     CHECK(held_water_g(wet, 0.5, t).error().what == Say::temperature_out_of_range);
-    CHECK(water_activity(wet, t).error().what == Say::temperature_out_of_range);
-  }
   CHECK(held_water_g({.honey_g = -1}, 0.5, 22).error().what == Say::negative_amount);
-  CHECK(water_activity({}, 22).error().what == Say::nothing_to_dry);
   CHECK(*held_water_g({}, 0.5, 22) == 0);
 }
 
@@ -82,34 +78,4 @@ TEST_CASE("water held grows with humidity and with what holds it, and adds up") 
     RC_ASSERT(std::abs(parts - held) <= 1e-12 * (1 + held));
     RC_ASSERT(*held_water_g(wet, 0, t) < 1e-12);
   }));
-}
-
-TEST_CASE("water activity is the inverse of held water") {
-  CHECK(rc::check("inverse", [] {
-    Wet wet = any::wet();
-    const double t = any::between(0, 70);
-    const double a = any::between(0, 0.98);
-    wet.water_g = *held_water_g(wet, a, t);
-    if (wet.water_g <= 0) RC_DISCARD("nothing holds water");
-    RC_ASSERT(std::abs(*water_activity(wet, t) - a) < 1e-9);
-  }));
-}
-
-TEST_CASE("activity rises with water from 0 to 1, without a step at 0.98") {
-  CHECK(rc::check("rises", [] {
-    Wet wet = any::wet();
-    const double t = any::between(0, 70);
-    if (*held_water_g(wet, 0.9, t) <= 0) RC_DISCARD("nothing holds water");
-    const double before = *water_activity(wet, t);
-    wet.water_g += 0.1;
-    RC_ASSERT(*water_activity(wet, t) > before);
-    RC_ASSERT(*water_activity(wet, t) < 1);
-    wet.water_g = 0;
-    RC_ASSERT(*water_activity(wet, t) < 1e-9);
-    wet.water_g = *held_water_g(wet, 0.98, t) * (1 + 1e-9);
-    RC_ASSERT(std::abs(*water_activity(wet, t) - 0.98) < 1e-8);
-    wet.water_g = 1e9;
-    RC_ASSERT(*water_activity(wet, t) > 0.999999);
-  }));
-  CHECK(*water_activity({.water_g = 1, .volume_mL = 1}, 22) == 1);
 }

@@ -22,6 +22,12 @@ const Source ashrae_book = remembered("ASHRAE Handbook, HVAC Applications (Carri
 
 double kPa(double t) { return *saturation_kPa(t); }
 
+// kg of vapour to 1 kg of dry air (ASHRAE), at 101.325 kPa.
+double humidity_ratio(const Room& air) {
+  const double vapour = air.humidity * kPa(air.celsius);
+  return 0.621945 * vapour / (101.325 - vapour);
+}
+
 // kg/(m2 h); temperatures of water and air in °C, humidity 0 to 1, wind in m/s.
 double uno(double ts, double ta, double r, double v) {
   const double km_h = 3.6 * v;
@@ -62,7 +68,7 @@ TEST_CASE("The formulas are written out here as printed: they give their own pri
 
 TEST_CASE("Our interval holds what three formulas for open water say of a bench, 0.15 m/s") {
   in_interval(uno_note, uno(22, 22, 0.45, 0.15));
-  in_interval(handbook, water_surface(*humidity_ratio({22, 1}), *humidity_ratio(bench), 0.15));
+  in_interval(handbook, water_surface(humidity_ratio({22, 1}), humidity_ratio(bench), 0.15));
   in_interval(ashrae_book, ashrae_of(bench));
 }
 
@@ -76,14 +82,13 @@ TEST_CASE("With temperature and humidity our rate moves as the formulas that use
 
 TEST_CASE("Water alone leaves a slab as the handbook's page says, within our interval") {
   const Wet water{.water_g = 20, .volume_mL = 21};
-  const double rate = water_surface(*humidity_ratio({22, 1}), *humidity_ratio(bench), 0.15);
+  const double rate = water_surface(humidity_ratio({22, 1}), humidity_ratio(bench), 0.15);
   const double page = 1000 * rate * spread_area_m2(Spread::mulling).middle / 3;
   const Foretold ours = *foretell(water, Spread::mulling, bench, 1200);
   const Interval interval = *evaporation_rate(bench);
   check({"drying/foretell", "water lost in 20 min from the area of mulling, g", handbook, page,
          ours.lost_g, ours.lost_g * (interval.high / interval.middle - 1),
          "the upper end of our interval"});
-  CHECK(20 - *water_after(water, Spread::mulling, bench, 1200) == ours.lost_g);
 }
 
 TEST_CASE("A bench is taught as two measurements of one thing are joined") {

@@ -1,6 +1,7 @@
 // Water in gum, glycerin, honey and sugar against sorption papers, activity models and Norrish.
 #include "paint/water_activity.hpp"
 #include "published/row.hpp"
+#include "turned_round.hpp"
 
 #include <doctest/doctest.h>
 
@@ -24,11 +25,13 @@ double glycerin_percent(double humidity, double celsius) {
 }
 
 double activity_of_glycerin(double p, double celsius) {
-  return *water_activity({.glycerin_g = p, .water_g = 100 - p, .volume_mL = 100}, celsius);
+  return turned_round::water_activity({.glycerin_g = p, .water_g = 100 - p, .volume_mL = 100},
+                                      celsius);
 }
 
 double activity_of_honey(double moisture) {
-  return *water_activity({.honey_g = 100 - moisture, .water_g = moisture, .volume_mL = 70}, 20);
+  return turned_round::water_activity(
+      {.honey_g = 100 - moisture, .water_g = moisture, .volume_mL = 70}, 20);
 }
 
 // Norrish as printed, g of solute in 1 g of water.
@@ -39,7 +42,7 @@ double norrish(double g, double g_per_mol, double k) {
 
 void glycerin(const Source& source, double p, double celsius, double expected, double tolerance,
               const std::string& why) {
-  check({"water_activity/water_activity",
+  check({"water_activity/held_water_g",
          "water activity of glycerin in water, " + words::fixed(celsius, 0) + " °C", source,
          expected, activity_of_glycerin(p, celsius), tolerance, why, percent(p)});
 }
@@ -91,7 +94,7 @@ TEST_CASE("Glycerin solutions as others measured them") {
 TEST_CASE("Little glycerin in much water lowers its activity by mole fractions") {
   // With nothing of ours in it: 2 % is 0.0040 of the moles.
   const double moles = (2 / 92.094) / (2 / 92.094 + 98 / 18.015);
-  check({"water_activity/water_activity", "1 less water activity of 2 % glycerin",
+  check({"water_activity/held_water_g", "1 less water activity of 2 % glycerin",
          apart("Raoult's law"), moles, 1 - activity_of_glycerin(2, 25), 0.03 * moles,
          "the law's own limit"});
 }
@@ -109,7 +112,7 @@ TEST_CASE("Gum: Acacia nilotica holds 33.6 g to 100 g dry at 92.3 % and 30 °C")
 
 TEST_CASE("Honey: lines and tables of water activity by moisture") {
   const auto row = [](const Source& source, double moisture, double a) {
-    check({"water_activity/water_activity", "water activity of honey", source, a,
+    check({"water_activity/held_water_g", "water activity of honey", source, a,
            activity_of_honey(moisture), 0.06, "honeys differ by that", percent(moisture)});
   };
   // The ends of what was found of both: the driest with the lowest activity.
@@ -152,9 +155,10 @@ TEST_CASE("Mixtures: Ross's rule, each by itself in all the water") {
   for (const auto& [glycerin, honey] : mixtures) {
     const double ross = norrish(glycerin / 10, 92.094, 1.16) * norrish(honey / 10, 180.16, 2.25);
     const Wet mixed{.glycerin_g = glycerin, .honey_g = honey, .water_g = 10, .volume_mL = 13};
-    check({"water_activity/water_activity",
+    check({"water_activity/held_water_g",
            "water activity of glycerin and honey solids in 10 g of water",
-           remembered("Ross 1975, with Norrish for each"), ross, *water_activity(mixed, 25), 0.005,
+           remembered("Ross 1975, with Norrish for each"), ross,
+           turned_round::water_activity(mixed, 25), 0.005,
            "the two rules part further only where it is drier",
            words::fixed(glycerin, 1) + " g and " + words::fixed(honey, 1) + " g"});
   }

@@ -1,6 +1,5 @@
 // Densities, binders and oil-absorption points against handbooks and data sheets.
 #include "paint/binder.hpp"
-#include "paint/honey.hpp"
 #include "paint/material.hpp"
 #include "published/row.hpp"
 
@@ -67,23 +66,6 @@ TEST_CASE("Honey: specific gravity by moisture, moisture by refractive index") {
   gravity(17, 1.423, printed("a honey trader's specification, SG 20/20 (21food.com 2090114)"));
   gravity(18, 1.417, printed("a beekeepers' page, SG 20/20 (beeclubpellas.blogspot.com 2009/10)"));
   gravity(20, 1.4027, white);
-  constexpr std::array<std::pair<double, double>, 8> table{{{1.5044, 13},
-                                                            {1.4992, 15},
-                                                            {1.4940, 17},
-                                                            {1.4915, 18},
-                                                            {1.4890, 19},
-                                                            {1.4865, 20},
-                                                            {1.4840, 21},
-                                                            {1.4740, 25}}};
-  for (const auto& [index, water] : table)
-    check({"honey/honey_moisture", "water of honey by its refractive index at 20 °C, %",
-           printed("Chataway's table, in S. Bogdanov, Book of Honey, ch. 4 (scribd 551818456)"),
-           water, *honey_moisture(index) * 100, 0.04, "Wedmore's fit meets the table within 0.03",
-           words::fixed(index, 4)});
-  check({"honey/honey_moisture", "water of honey reading 1.4940 at 25 °C, %",
-         apart("S. Bogdanov, Book of Honey, ch. 4: add 0.00023 for each degree above 20; by hand"),
-         17 - 0.00115 / 0.0026, *honey_moisture(1.4940, 25) * 100, 0.05,
-         "0.0026 to 1 % in the table around 17 %, read straight between its rows"});
 }
 
 const Source gum_volume = remembered("1 / (w 0.60 + (1 - w) / 0.99705) at 25 °C, 0.58 to 0.62 mL "
@@ -104,56 +86,26 @@ TEST_CASE("Water at 20 °C, by which everything is measured") {
   const std::string figure = "half of the last figure of ours";
   check({"material/usual_g_per_mL", "density of water, g/mL at 20 °C", iapws, 0.998206,
          usual_g_per_mL(Kind::water), 0.00001, figure});
-  check({"binder/weighed_from", "100 mL of water by mass, g", iapws, 99.8206,
-         weighed_from({.water = 100}, 0)->water, 0.001, figure});
 }
 
 TEST_CASE("Binders: worked strengths of recipes") {
-  const Source recipe = apart("a pigment supplier's recipes, by hand: gum (1 - moisture) over all");
-  const auto row = [&](const std::string& of, double dry, double expected, const std::string& at) {
-    check({of, "dry gum in a binder by its recipe, %", recipe, expected, dry * 100, 0.05,
-           "half of the last figure", at});
+  const auto row = [&](const Recipe& grams, double expected, const std::string& at) {
+    check({"material/parts_of", "dry gum in a binder by its recipe, %",
+           apart("a pigment supplier's recipes, by hand: gum (1 - moisture) over all"), expected,
+           parts_of(grams)->gum * 100, 0.05, "half of the last figure", at});
   };
-  const auto strength = [](const Ingredients& grams) { return facts_of(*mixed(grams))->gum; };
-  row("binder/facts_of", strength({.gum = 1, .water = 2, .gum_moisture = 0.12}), 29.3,
-      "1 : 2, 12 % moisture");
-  row("binder/facts_of", strength({.gum = 1, .water = 2, .gum_moisture = 0.15}), 28.3,
-      "1 : 2, 15 %, JECFA's most");
-  row("binder/facts_of", strength({.gum = 1, .water = 2, .gum_moisture = 0.10}), 30.0,
-      "1 : 2, 10 %, JECFA's most if spray dried");
-  row("binder/facts_of", strength({.gum = 100, .water = 333}), 20.3, "100 g : 333 g, 12 %");
-  row("binder/recipe_of", parts_of(*recipe_of({.gum = 1, .water = 2}))->gum, 29.3, "1 : 2, 12 %");
+  row({.gum = 1, .water = 2}, 29.3, "1 : 2, 12 % moisture");
+  row({.gum = 100, .water = 333}, 20.3, "100 g : 333 g, 12 %");
 }
 
-TEST_CASE("Alcohol as sold, of 96 % by volume") {
-  // Between 90 and 95 % by mass, which are 93.2 and 96.8 % by volume.
-  check({"binder/mixed", "alcohol in alcohol as sold, 96 % by volume, % by mass",
-         apart("dbaril.neocities.org/Tools/Water-Ethanol, straight between its rows"), 93.9,
-         mixed({.alcohol = 1})->alcohol * 100, 0.2, "the bend of the table between its rows"});
-}
-
-TEST_CASE("A recipe by volume: 6 fl oz of water and 1 1/2 of glycerin to 3 oz of gum") {
-  // By hand: 44.360 mL of 1.2614 g/mL to 85.049 g.
-  const double fl_oz = 29.5735295625, oz = 28.349523125;
-  const Ingredients liquids = *weighed_from({.water = 6 * fl_oz, .glycerin = 1.5 * fl_oz}, 0);
-  check({"binder/weighed_from", "glycerin to gum as sold of a recipe by volume, g/g",
-         apart("Kay 1983, with the density of glycerin in Lange's Handbook, by hand"), 0.6579,
-         liquids.glycerin / (3 * oz), 0.00005, "half of the last figure"});
-}
-
-TEST_CASE("A wanted strength, by the alligation of pharmacists, and a binder that lost water") {
-  const Parts binder = *mixed({.gum = 1, .water = 2}); // 29.33 % dry gum
+TEST_CASE("A wanted strength, by the alligation of pharmacists") {
+  const Parts binder = *parts_of({.gum = 1, .water = 2}); // 29.33 % dry gum
   const Source alligation = apart("alligation (C1 m1 = C2 m2), by hand");
   const std::string figure = "half of the last figure";
   check({"binder/water_to_reach", "water to bring 100 g of a 1 : 2 binder to 20 % dry gum, g",
          alligation, 46.67, *water_to_reach(binder, 100, 0.20), 0.005, figure});
   check({"binder/gum_to_reach", "gum of 12 % moisture to bring 100 g of a 1 : 2 binder to 35 %, g",
          alligation, 10.69, *gum_to_reach(binder, 100, 0.35), 0.005, figure});
-  check({"binder/weighed_again", "dry gum of a 1 : 2 binder after 10 of 100 g have dried off, %",
-         alligation, 32.59, weighed_again(binder, 100, 90)->gum * 100, 0.005, figure});
-  check({"binder/thickened_to", "dry gum of a solution of gum found at 1.188 g/mL, %", gum_volume,
-         40, thickened_to({.gum = 0.3, .water = 0.7}, 1.188)->gum * 100, 0.4,
-         "water at 20 °C is 0.12 % denser: 0.3 % of gum"});
 }
 
 TEST_CASE("Surface tensions by which drops are scaled") {

@@ -4,6 +4,7 @@
 #include "paint/film.hpp"
 #include "paint/layer_time.hpp"
 #include "published/row.hpp"
+#include "turned_round.hpp"
 
 #include <doctest/doctest.h>
 
@@ -20,17 +21,19 @@ constexpr double pi = 3.14159265358979323846;
 
 TEST_CASE("1 - (1 - f)^n is the chance of one success in n: de Mere's two bets") {
   const Source mere = printed("de Mere's problem, an encyclopaedia of science");
-  check({"pans/fill_mL", "fill of a pan of 1 mL", mere, 0.5177, *fill_mL(1, 1.0 / 6, 4), 5e-5,
-         "four digits printed", "dry share 1/6, 4 layers"});
-  check({"pans/fill_mL", "fill of a pan of 1 mL", mere, 0.4914, *fill_mL(1, 1.0 / 36, 24), 5e-5,
-         "four digits printed", "dry share 1/36, 24 layers"});
+  check({"pans/batch_for", "fill of a pan of 1 mL", mere, 0.5177,
+         turned_round::pan_of_layers(1, 1.0 / 6, 4).fill_mL, 5e-5, "four digits printed",
+         "dry share 1/6, 4 layers"});
+  check({"pans/batch_for", "fill of a pan of 1 mL", mere, 0.4914,
+         turned_round::pan_of_layers(1, 1.0 / 36, 24).fill_mL, 5e-5, "four digits printed",
+         "dry share 1/36, 24 layers"});
 }
 
 TEST_CASE("wet paint for a pan is a geometric series") {
   // 1 + 1/2 + 1/4 + 1/8 = 1.875: what is free after each layer that leaves half.
   const Source series = apart("geometric series, by hand: 1 + 1/2 + 1/4 + 1/8");
-  check({"pans/wet_for_pan_mL", "wet paint for a pan of 1 mL in 4 layers, mL", series, 1.875,
-         *wet_for_pan_mL(1, 0.5, 4), 1e-12, "exact"});
+  check({"pans/batch_for", "wet paint for a pan of 1 mL in 4 layers, mL", series, 1.875,
+         turned_round::pan_of_layers(1, 0.5, 4).wet_mL, 1e-12, "exact"});
   check({"pans/batch_for", "wet paint for 12 pans of 1 mL in 4 layers, mL", series, 22.5,
          batch_for(12, 1, 0.5, 0.9)->wet_mL, 1e-12, "exact"});
   check({"pans/pans_of", "pans of 1 mL that 22.5 mL of wet paint fill in 4 layers", series, 12,
@@ -52,7 +55,7 @@ TEST_CASE("a half pan holds 1.5 to 3 g of light and 3 to 5 g of dense dried pain
     const Wet wet{.gum_g = binder_g * 0.28, .honey_g = binder_g * 0.04};
     const Film film = *film_of(10 / density, wet, {22, 0.5});
     const double grams = 10 + wet.gum_g + wet.honey_g + film.held_water_g;
-    const double of_100 = dry_over_wet(film, *cpvc(Pigment{density, 0, oil}), 100)->middle;
+    const double of_100 = dry_over_wet(film, *turned_round::cpvc({density, 0, oil}), 100)->middle;
     return 0.9 * 1.75 * grams / (of_100 * 100);
   };
   const std::string why = "pans are of 1.5 to 2.0 mL: 14 % beyond ";
@@ -88,9 +91,10 @@ TEST_CASE("constant, then linearly falling rate: the textbook's integral") {
 
 TEST_CASE("share gone after a time: a first-order exercise") {
   // k = 0.0150 per minute, 2 hours: 0.165 left.
-  check({"layer_time/share_gone", "share left after 2 h, k 0.0150/min",
+  check({"layer_time/hours_until", "share left after 2 h, k 0.0150/min",
          printed("general chemistry exercise, first order: k 0.0150/min, 2 h"), 0.165,
-         1 - *share_gone({1, 1e6, 0.0150 * 60}, 2), 0.0005, "half of the last figure"});
+         1 - turned_round::share_gone({1, 1e6, 0.0150 * 60}, 2), 0.0005,
+         "half of the last figure"});
 }
 
 TEST_CASE("the falling rate is the slowest mode of diffusion through a sheet sealed on one side") {
