@@ -83,6 +83,7 @@ void Driver::take(studio::News news, const bench::Now& now) {
     last_failure_ = failed->reason;
     return feed(bench::SaveFailed{failed->reason}, now);
   }
+  // An answer to a copy that comes home is not for the watch, which would take it for another's.
   auto& read = std::get<studio::Read>(news);
   if (homecoming_ && homecoming_->take(read.place, read.answer)) return note_homecoming();
   watch_->take(read.place, std::move(read.answer));
@@ -113,7 +114,7 @@ void Driver::look_around(const bench::Now& now) {
 bool Driver::settle(const bench::Now& now, std::chrono::milliseconds at_most) {
   const auto until = std::chrono::steady_clock::now() + at_most;
   for (;;) {
-    const long rings = bell_.rings();
+    const long rings = bell_.rings(); // before polling, so that no ring is slept through
     poll(now);
     if (is_idle() && unsaved() == 0) return true;
     if (is_idle() && journal_->stuck()) return false;

@@ -7,6 +7,7 @@ namespace commands {
 
 namespace {
 
+// Runs on while the computer sleeps, where the system has such a clock: paint dries meanwhile.
 std::int64_t running_ms() {
 #ifdef CLOCK_BOOTTIME
   constexpr clockid_t running = CLOCK_BOOTTIME;

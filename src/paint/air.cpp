@@ -13,6 +13,7 @@ tl::unexpected<words::Error> outside(Say what, double value, double low, double 
                         {words::fixed(value, 1), words::fixed(low, 0), words::fixed(high, 0)});
 }
 
+// Hyland & Wexler 1983 over water, constants as in the ASHRAE Handbook of Fundamentals.
 double ln_saturation_Pa(double kelvin) {
   const double t = kelvin;
   return -5800.2206 / t + 1.3914993 - 0.048640239 * t + 4.1764768e-5 * t * t -

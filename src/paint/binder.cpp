@@ -59,7 +59,7 @@ words::Result<double> water_to_reach(const Parts& binder, double grams, double s
   if (auto fault = fault_of_wanted(binder, grams, strength)) return tl::make_unexpected(*fault);
   if (strength > binder.gum)
     return words::failure(Say::strength_out_of_reach, {words::fixed(strength * 100, 1)});
-  return grams * (binder.gum / strength - 1);
+  return grams * (binder.gum / strength - 1); // the gum stays as much
 }
 
 words::Result<double> gum_to_reach(const Parts& binder, double grams, double strength,
@@ -68,6 +68,7 @@ words::Result<double> gum_to_reach(const Parts& binder, double grams, double str
   if (auto fault = fault_if_no_share(gum_moisture, 0, 0.30)) return tl::make_unexpected(*fault);
   if (strength < binder.gum)
     return words::failure(Say::strength_out_of_reach, {words::fixed(strength * 100, 1)});
+  // With x g of it: binder.gum grams + (1 - gum_moisture) x = strength (grams + x).
   return grams * (strength - binder.gum) / (1 - gum_moisture - strength);
 }
 

@@ -17,7 +17,7 @@ double FlowScale::flow(double at) const {
 
 FlowScale flow_scale(const std::optional<Band>& band, const std::vector<double>& shown, double left,
                      double right) {
-  double low = 0.8, high = 6, middle = 2.2;
+  double low = 0.8, high = 6, middle = 2.2; // where most paints lie, while no band is known
   if (band) {
     middle = std::exp(band->middle);
     low = middle / 2.6;

@@ -11,6 +11,7 @@ namespace {
 
 bool breaks(char32_t c) { return c == '\t' || c == '\r' || c == '\n'; }
 
+// Spreadsheets compute a cell that begins so, some of them with the wide signs too.
 bool begins_formula(char32_t c) {
   return c == '=' || c == '+' || c == '-' || c == '@' || c == U'＝' || c == U'＋' || c == U'－' ||
          c == U'＠' || breaks(c);
@@ -56,7 +57,7 @@ std::string csv(const std::vector<Row>& rows) {
       out += quoted(cell.bytes);
       first = false;
     }
-    out += "\r\n";
+    out += "\r\n"; // RFC 4180
   }
   return out;
 }

@@ -20,6 +20,7 @@ void add(Row& row, const std::optional<paint::Amount>& amount) {
   row.push_back(amount ? number_cell(paint::uncertainty(*amount)) : no_cell());
 }
 
+// Words of the table's own, in no language: other programs read them.
 const char* unit_word(Unit unit) {
   return unit == Unit::g ? "g" : unit == Unit::drops ? "drops" : "spoons";
 }

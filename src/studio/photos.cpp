@@ -20,7 +20,7 @@ void wait_past(const Bell& bell, long rings) {
 disk::Answer ask(disk::Disk& disk, const Bell& bell, disk::Request request) {
   disk.submit(std::move(request));
   for (;;) {
-    const long rings = bell.rings();
+    const long rings = bell.rings(); // before looking, so that no answer is slept through
     std::vector<disk::Answer> answers = disk.answers();
     if (!answers.empty()) return std::move(answers.front());
     wait_past(bell, rings);
@@ -71,6 +71,7 @@ std::string photo_file(const session::Photo& photo) {
 std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
                                       const session::Photo& photo, std::string bytes,
                                       std::vector<session::Line> lines) {
+  // First the picture, then the line that names it: a power cut between leaves no line without one.
   const auto kept = ask(disk, bell, disk::Keep{photo_file(photo), std::move(bytes)});
   if (!kept.failures.empty()) return sentence(kept.failures.front());
   return write(disk, bell, std::move(lines));

@@ -31,7 +31,7 @@ Problem in_pieces(disk::Files& files, const std::filesystem::path& file,
     const disk::Bytes piece = files.read_piece(file, at, wanted);
     if (piece.code != 0) return error("read", file, piece.code);
     if (auto problem = take(piece.bytes)) return problem;
-    if (piece.bytes.size() < wanted) return {};
+    if (piece.bytes.size() < wanted) return {}; // the file ends here
     at += wanted;
   }
   return {};
