@@ -3,11 +3,26 @@
 #include "screens/draw.hpp"
 #include "screens/paint.hpp"
 
+#include <utility>
+
 namespace app {
 
 std::vector<bench::Text> draw(const bench::View& view, double px_per_mm) {
   screens::paint(screens::draw(view), px_per_mm);
   return screens::fields(view, px_per_mm);
+}
+
+std::vector<bench::Text> show(window::Window& window, const bench::View& view, double px_per_mm) {
+  window.begin_frame();
+  std::vector<bench::Text> typed = draw(view, px_per_mm);
+  if (screens::wants_letters()) {
+    window::drop_frame();
+    more_letters();
+    window.begin_frame();
+    for (bench::Text& text : draw(view, px_per_mm)) typed.push_back(std::move(text));
+  }
+  window.end_frame(ground(view));
+  return typed;
 }
 
 bool more_letters() {

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "bench/view.hpp"
-#include "window/surface.hpp"
+#include "window/window.hpp"
 
 #include <vector>
 
@@ -10,6 +10,9 @@ namespace app {
 
 // Between begin_frame and end_frame. What was typed into the text fields comes back.
 std::vector<bench::Text> draw(const bench::View& view, double px_per_mm);
+
+// A whole frame in the window, with every letter that it wants. What was typed comes back.
+std::vector<bench::Text> show(window::Window& window, const bench::View& view, double px_per_mm);
 
 // After end_frame: true where the frame has to be drawn again, since it brought letters that were
 // not there before and are now.

@@ -126,10 +126,8 @@ void Loop::draw(const bench::Now& now) {
   ++drawn_;
   if (window_.size() == window::Extent{}) return; // minimised; an Exposed will come
   const bench::View view = bench::view(driver_.bench(), now);
-  window_.begin_frame();
-  const std::vector<bench::Text> typed = app::draw(view, px_per_mm_);
-  window_.end_frame(ground(view));
-  if (more_letters() || window::input_waits()) settling_ = frames_to_settle;
+  const std::vector<bench::Text> typed = app::show(window_, view, px_per_mm_);
+  if (window::input_waits()) settling_ = frames_to_settle;
   if (leaving_until_) return;
   for (const bench::Text& text : typed) driver_.feed(text, now);
   stale_ = driver_.take_redraw();

@@ -34,10 +34,7 @@ int watch(const std::vector<std::string>& given) {
   if (const auto faces = screens::load_faces(px_per_mm); !faces) return complain(faces.error());
   const auto show = [&](const bench::Bench& bench, const bench::Now& now) {
     const bool closed = close_asked(window->wait(0));
-    const bench::View view = bench::view(bench, now);
-    window->begin_frame();
-    app::draw(view, px_per_mm);
-    window->end_frame(ground(view));
+    app::show(*window, bench::view(bench, now), px_per_mm);
     return !closed;
   };
   return commands::run(given, show).value_or(2);

@@ -8,34 +8,42 @@
 #include <array>
 #include <cmath>
 #include <set>
+#include <utility>
 
 namespace screens {
 
 namespace {
 
-// Latin for names, and the marks that the sentences use.
-constexpr std::array<std::pair<char32_t, char32_t>, 10> letters{{{0x20, 0x17F},
-                                                                 {0x2013, 0x2014},
-                                                                 {0x2018, 0x201E},
-                                                                 {0x2022, 0x2022},
-                                                                 {0x2026, 0x2026},
-                                                                 {0x2070, 0x209C},
-                                                                 {0x2150, 0x215E},
-                                                                 {0x2190, 0x2193},
-                                                                 {0x2212, 0x2212},
-                                                                 {no_letter, no_letter}}};
-// What is said in the largest heights.
-constexpr std::array<std::pair<char32_t, char32_t>, 4> figures{
-    {{0x20, 0x7E}, {0x2013, 0x2013}, {0x2026, 0x2026}, {no_letter, no_letter}}};
+// What the sentences are made of. To draw letters takes longer than all else before the first
+// frame, so the others, and whole heights, wait until a frame wants them. So does the sign for what
+// is missing: with it ImGui's table of each font has 65534 lines.
+constexpr std::array<std::pair<char32_t, char32_t>, 8> usual{{{0x20, 0x7E},
+                                                              {0xB0, 0xB0},
+                                                              {0xB2, 0xB2},
+                                                              {0xB7, 0xB7},
+                                                              {0xD7, 0xD7},
+                                                              {0x2013, 0x2013},
+                                                              {0x2019, 0x201D},
+                                                              {0x2026, 0x2026}}};
+constexpr std::array<std::pair<char32_t, char32_t>, 1> none{{{0x20, 0x20}}};
 
 using Ranges = std::vector<ImWchar>; // first and last, in pairs, and a 0
 
+struct Font {                       // of a height and a weight
+  bool wanted = false;              // else it has a blank and nothing more
+  std::array<Ranges, ranks> ranges; // ImGui reads these when it makes the texture
+};
+
 struct Atlas { // as ImGui's is, one a program
   double px_per_mm = 0;
-  std::set<char32_t> more; // beyond those above
+  std::array<std::array<Font, 2>, cap::all.size()> fonts;
+  std::set<char32_t> more; // beyond the usual
   bool grown = false;
-  // ImGui reads these when it makes the texture.
-  std::array<std::array<std::array<Ranges, ranks>, 2>, 2> ranges; // by size, weight, rank
+
+  Atlas() { // what the first screen has
+    for (std::size_t height = 0; cap::all[height] <= cap::head; ++height)
+      for (Font& font : fonts[height]) font.wanted = true;
+  }
 };
 
 Atlas& atlas() {
@@ -43,21 +51,23 @@ Atlas& atlas() {
   return one;
 }
 
-template <class Usual>
-std::array<Ranges, ranks> ranges_of(const Usual& usual, bool bold) {
+void add_letter(std::array<Ranges, ranks>& out, char32_t letter, bool bold) {
+  const auto rank = rank_with(letter, bold);
+  if (!rank) return;
+  Ranges& ranges = out[static_cast<std::size_t>(*rank)];
+  if (!ranges.empty() && ranges.back() + 1 == letter)
+    ranges.back() = letter;
+  else
+    ranges.insert(ranges.end(), {static_cast<ImWchar>(letter), static_cast<ImWchar>(letter)});
+}
+
+template <class Letters>
+std::array<Ranges, ranks> ranges_of(const Letters& letters, const std::set<char32_t>& more,
+                                    bool bold) {
   std::array<Ranges, ranks> out;
-  const auto add = [&](char32_t letter) {
-    const auto rank = rank_with(letter, bold);
-    if (!rank) return;
-    Ranges& ranges = out[static_cast<std::size_t>(*rank)];
-    if (!ranges.empty() && ranges.back() + 1 == letter)
-      ranges.back() = letter;
-    else
-      ranges.insert(ranges.end(), {static_cast<ImWchar>(letter), static_cast<ImWchar>(letter)});
-  };
-  for (const auto& [first, last] : usual)
-    for (char32_t letter = first; letter <= last; ++letter) add(letter);
-  for (const char32_t letter : atlas().more) add(letter);
+  for (const auto& [first, last] : letters)
+    for (char32_t letter = first; letter <= last; ++letter) add_letter(out, letter, bold);
+  for (const char32_t letter : more) add_letter(out, letter, bold);
   for (Ranges& ranges : out)
     if (!ranges.empty()) ranges.push_back(0);
   return out;
@@ -72,9 +82,7 @@ double whole_px(double px) { return std::max(1.0, std::floor(px)); }
 
 bool is_large(double cap_mm) { return cap_mm > cap::head; }
 
-void add_face(double cap_mm, bool bold, int rank, bool merged) {
-  const Ranges& ranges = atlas().ranges[is_large(cap_mm)][bold][static_cast<std::size_t>(rank)];
-  if (ranges.empty() || face(bold, rank).empty()) return;
+void add_face(double cap_mm, bool bold, int rank, const Ranges& ranges, bool merged) {
   ImFontConfig config;
   config.FontDataOwnedByAtlas = false;
   config.MergeMode = merged;
@@ -89,15 +97,19 @@ void add_face(double cap_mm, bool bold, int rank, bool merged) {
                                              ranges.data());
 }
 
-void fill() {
-  for (const bool bold : {false, true}) {
-    atlas().ranges[0][bold] = ranges_of(letters, bold);
-    atlas().ranges[1][bold] = ranges_of(figures, bold);
+void add_font(double cap_mm, bool bold, Font& font) {
+  font.ranges = font.wanted ? ranges_of(usual, atlas().more, bold) : ranges_of(none, {}, bold);
+  for (int rank = 0; rank < ranks; ++rank) {
+    const Ranges& ranges = font.ranges[static_cast<std::size_t>(rank)];
+    if (!ranges.empty()) add_face(cap_mm, bold, rank, ranges, rank > 0);
   }
+}
+
+void fill() {
   ImGui::GetIO().Fonts->Clear();
-  for (const double cap_mm : cap::all)
+  for (std::size_t height = 0; height < cap::all.size(); ++height)
     for (const bool bold : {false, true})
-      for (int rank = 0; rank < ranks; ++rank) add_face(cap_mm, bold, rank, rank > 0);
+      add_font(cap::all[height], bold, atlas().fonts[height][bold]);
   atlas().grown = false;
 }
 
@@ -111,6 +123,8 @@ words::Result<void> load_faces(double px_per_mm) {
   fill();
   return {};
 }
+
+bool wants_letters() { return atlas().grown; }
 
 bool load_more_letters() {
   if (!atlas().grown) return false;
@@ -135,20 +149,31 @@ ImFont* font_for(double cap_mm, bool bold) {
   return at < fonts.Size ? fonts[at] : ImGui::GetFont();
 }
 
+namespace {
+
+const ImFontGlyph* glyph_of(char32_t code, double cap_mm, bool bold) {
+  if (const ImFontGlyph* glyph = font_for(cap_mm, bold)->FindGlyphNoFallback(code)) return glyph;
+  const bool common = std::any_of(usual.begin(), usual.end(), [&](const auto& range) {
+    return range.first <= code && code <= range.second;
+  });
+  bool& wanted = atlas().fonts[place_of(cap_mm)][bold].wanted;
+  atlas().grown |= !std::exchange(wanted, true);
+  atlas().grown |= !common && atlas().more.insert(code).second;
+  return nullptr;
+}
+
+}
+
 Letter letter_of(char32_t code, double cap_mm, bool bold, double px_per_mm) {
-  const ImFont& font = *font_for(cap_mm, bold);
-  const ImFontGlyph* glyph = font.FindGlyphNoFallback(code);
-  auto rank = rank_with(code, bold);
-  if (!glyph) {
-    if (rank) atlas().grown |= atlas().more.insert(code).second;
-    glyph = font.FallbackGlyph;
-    rank = rank_with(no_letter, bold);
-  }
-  if (!glyph || !rank) return {};
+  if (!rank_with(code, bold)) code = no_letter;
+  const auto rank = rank_with(code, bold);
+  const ImFontGlyph* glyph = rank ? glyph_of(code, cap_mm, bold) : nullptr;
+  if (!glyph) return {};
   const double there =
       whole_px(font_px(cap::all[place_of(cap_mm)], bold, atlas().px_per_mm, *rank));
   const double scale = font_px(cap_mm, bold, px_per_mm, *rank) / there;
-  const double baseline = std::round(font.Ascent); // as ImGui puts glyphs below the line's top
+  const double baseline =
+      std::round(font_for(cap_mm, bold)->Ascent); // as ImGui puts glyphs below the line's top
   return {{glyph->X0 * scale, (glyph->Y0 - baseline) * scale, glyph->U0, glyph->V0},
           {glyph->X1 * scale, (glyph->Y1 - baseline) * scale, glyph->U1, glyph->V1},
           glyph->AdvanceX * scale,

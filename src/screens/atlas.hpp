@@ -13,9 +13,12 @@ namespace screens {
 // has to be made anew after it. Errors: font_missing, not_a_number (outside that range).
 words::Result<void> load_faces(double px_per_mm);
 
-// Names may hold letters that no sentence has: which ones is not known before they come. True where
-// the last frame wanted some that a face has and the atlas had not; they are in it now, its texture
-// has to be made anew, and the frame drawn again. To be called between frames.
+// Which letters are wanted is not known before they come. True where a frame has wanted some that a
+// face has and the atlas has not.
+bool wants_letters();
+
+// Then they are in it, its texture has to be made anew, and the frame drawn again. To be called
+// between frames.
 bool load_more_letters();
 
 // The font for capitals of a height, which is one of cap::all. For ImGui's own fields: it draws it
@@ -33,7 +36,8 @@ struct Letter {
   bool blank = false;
 };
 
-// Notes it where the atlas has not got it, and gives the sign for what is missing.
+// Of a letter that no face has: the sign for what is missing. Blank where the atlas has not got it
+// yet, which is noted (wants_letters).
 Letter letter_of(char32_t code, double cap_mm, bool bold, double px_per_mm);
 
 }

@@ -6,7 +6,7 @@
 
 #include <array>
 #include <fstream>
-#include <iterator>
+#include <optional>
 
 namespace screens {
 
@@ -17,8 +17,12 @@ constexpr std::array<std::array<const char*, ranks>, 2> paths{
      {SLABSIDE_FONT_BOLD, SLABSIDE_FONT_OTHER_BOLD, SLABSIDE_FONT_EAST_ASIAN}}};
 
 std::vector<unsigned char> bytes_of(const char* path) {
-  std::ifstream file(path, std::ios::binary);
-  return {std::istreambuf_iterator<char>(file), std::istreambuf_iterator<char>()};
+  std::ifstream file(path, std::ios::binary | std::ios::ate);
+  if (!file) return {};
+  std::vector<unsigned char> bytes(static_cast<std::size_t>(file.tellg()));
+  file.seekg(0);
+  file.read(reinterpret_cast<char*>(bytes.data()), static_cast<std::streamsize>(bytes.size()));
+  return file ? bytes : std::vector<unsigned char>();
 }
 
 struct Face {

@@ -174,6 +174,12 @@ struct Style {
   }
 };
 
+// ImGui draws its own letters and asks nobody for those that it has not.
+void ask_for(const std::string& words, double px) {
+  for (std::size_t at = 0; at < words.size();)
+    letter_of(next_letter(words, at), cap::clear, false, px);
+}
+
 std::optional<std::string> field(const bench::Pad& pad, const std::string& text, const Theme& t,
                                  double px, words::Say meaning) {
   ImFont* font = font_for(cap::clear, false);
@@ -196,6 +202,7 @@ std::optional<std::string> field(const bench::Pad& pad, const std::string& text,
   }
   ImGui::End();
   ImGui::PopFont();
+  ask_for(typed[0] ? typed.data() : words::say(meaning), px);
   if (!changed) return std::nullopt;
   return std::string(typed.data());
 }

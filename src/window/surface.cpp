@@ -24,9 +24,19 @@ void stop_drawing() {
   ImGui::DestroyContext();
 }
 
+namespace {
+std::uint64_t rebuilt = 0; // as ImGui's context is, one a program
+}
+
 void rebuild_font_texture() {
-  ImGui_ImplOpenGL3_DestroyDeviceObjects();
-} // the next frame makes them
+  ++rebuilt;
+  ImGui_ImplOpenGL3_DestroyFontsTexture();
+  ImGui_ImplOpenGL3_CreateFontsTexture();
+}
+
+std::uint64_t font_textures() { return rebuilt; }
+
+void drop_frame() { ImGui::EndFrame(); }
 
 bool text_is_typed() { return ImGui::GetIO().WantTextInput; }
 

@@ -2,6 +2,7 @@
 // No font is loaded here; whoever draws puts its faces into ImGui's atlas before the first frame.
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 namespace window {
@@ -22,6 +23,12 @@ struct Picture {
 
 // To be called between two frames after faces came or went in ImGui's atlas.
 void rebuild_font_texture();
+
+// Ends ImGui's frame, and nothing of it is drawn.
+void drop_frame();
+
+// How often it was made anew: pictures drawn with another one are no longer true.
+std::uint64_t font_textures();
 
 // ImGui deals one click out over several frames: true while it holds back some of what came.
 bool input_waits();

@@ -77,11 +77,15 @@ Frame Eyes::look(const bench::View& view) {
   const Colour ground = screens::backdrop(view);
   if (!std::holds_alternative<bench::PlanView>(view.screen)) return look(shapes, ground);
   Frame frame{{}, px_per_mm_};
-  for (int i = 0; i < 2; ++i) { // ImGui shows a window of its own from the second frame on
+  int frames = 2; // ImGui shows a window of its own from the second frame on
+  for (int i = 0; i < frames; ++i) {
     offscreen_.begin_frame();
     screens::paint(shapes, px_per_mm_);
     screens::fields(view, px_per_mm_);
     frame.picture = offscreen_.end_frame(as_gl(ground));
+    if (!screens::load_more_letters()) continue;
+    window::rebuild_font_texture();
+    ++frames;
   }
   return frame;
 }
