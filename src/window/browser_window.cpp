@@ -1,5 +1,6 @@
 #include "window/browser.hpp"
 #include "window/browser_page.hpp"
+#include "window/canvas.hpp"
 
 #include <emscripten/emscripten.h>
 #include <emscripten/html5.h>
@@ -47,11 +48,14 @@ std::string taken(char* text) {
 struct Window::State {
   EMSCRIPTEN_WEBGL_CONTEXT_HANDLE context = 0;
   bool drawing = false;
+  Canvas canvas;
+  std::optional<Kept> kept; // while drawing
   std::uint64_t polls = 0;
   double drawn_at_ms = 0;
 
   ~State() {
     page() = {};
+    kept.reset();
     if (drawing) stop_drawing();
     if (context > 0) emscripten_webgl_destroy_context(context);
   }
@@ -75,6 +79,7 @@ tl::expected<Window, std::string> Window::open(Options) {
       !start_drawing(nullptr))
     return tl::make_unexpected(std::string("WebGL 2"));
   state->drawing = true;
+  state->kept.emplace();
   ImGuiIO& io = ImGui::GetIO();
   io.ConfigInputTextCursorBlink = false; // nothing on screen moves by itself
   io.ConfigFlags |= ImGuiConfigFlags_NoMouseCursorChange;
@@ -108,8 +113,11 @@ void Window::begin_frame() {
   ImGui::NewFrame();
 }
 
+void Window::forget() { state->canvas.forget(); }
+
 void Window::end_frame(Colour clear) {
-  draw_frame(size(), clear);
+  if (!state->kept->bind(size())) state->canvas.forget();
+  if (!state->canvas.draw(size(), clear).empty()) state->kept->show();
   slabside_call_keyboard(text_is_typed());
 }
 

@@ -1,5 +1,6 @@
 #include "window/window.hpp"
 
+#include "window/canvas.hpp"
 #include "window/display_lost.hpp"
 
 #include <glad/gl.h>
@@ -14,6 +15,33 @@
 namespace window {
 
 namespace {
+
+// Shows parts of the back buffer, which stays as it is (GLX_MESA_copy_sub_buffer). GLFW can only
+// swap all of it, and then it holds nothing certain.
+struct Parts {
+  void* display = nullptr;
+  unsigned long drawable = 0;
+  void (*copy)(void* display, unsigned long drawable, int x, int y, int w, int h) = nullptr;
+
+  void show(const Area& area, Extent size) const { // GL counts from the bottom
+    copy(display, drawable, area.left, size.h - area.bottom, area.right - area.left,
+         area.bottom - area.top);
+  }
+};
+
+template <class Function>
+Function glx(const char* name) {
+  return reinterpret_cast<Function>(glfwGetProcAddress(name));
+}
+
+std::optional<Parts> parts_of_this_window() {
+  if (!glfwExtensionSupported("GLX_MESA_copy_sub_buffer")) return std::nullopt;
+  const auto display = glx<void* (*)()>("glXGetCurrentDisplay");
+  const auto drawable = glx<unsigned long (*)()>("glXGetCurrentDrawable");
+  const auto copy = glx<decltype(Parts::copy)>("glXCopySubBufferMESA");
+  if (!display || !drawable || !copy) return std::nullopt;
+  return Parts{display(), drawable(), copy};
+}
 
 struct Named {
   int key;
@@ -55,6 +83,9 @@ std::string key_name(int key, int code) {
 struct Window::State {
   GLFWwindow* handle = nullptr;
   bool drawing = false;
+  Canvas canvas;
+  std::optional<Parts> parts; // where there is such a thing the back buffer keeps the picture,
+  std::optional<Kept> kept;   // and else this does
   std::uint64_t polls = 0;
   std::vector<Event> events; // since the last poll returned
   Pointer pointer{Pointer::up, 0, 0};
@@ -62,6 +93,7 @@ struct Window::State {
   ~State() {
     when_display_is_lost(nullptr);
     if (drawing) {
+      kept.reset();
       ImGui_ImplGlfw_Shutdown();
       stop_drawing();
     }
@@ -126,8 +158,10 @@ void Window::State::install_callbacks(GLFWwindow* handle) {
   glfwSetFramebufferSizeCallback(handle, [](GLFWwindow* of_window, int w, int h) {
     of(of_window).events.push_back(Resized{{w, h}});
   });
-  glfwSetWindowRefreshCallback(
-      handle, [](GLFWwindow* of_window) { of(of_window).events.push_back(Exposed{}); });
+  glfwSetWindowRefreshCallback(handle, [](GLFWwindow* of_window) {
+    of(of_window).canvas.forget();
+    of(of_window).events.push_back(Exposed{});
+  });
   glfwSetWindowCloseCallback(handle, [](GLFWwindow* of_window) {
     glfwSetWindowShouldClose(of_window, GLFW_FALSE); // whoever waits decides
     of(of_window).events.push_back(CloseAsked{});
@@ -203,6 +237,8 @@ tl::expected<Window, std::string> Window::open(Options options) {
   if (!start_drawing(glfwGetProcAddress))
     return tl::make_unexpected(std::string("OpenGL 3.3 does not load"));
   state->drawing = true;
+  state->parts = parts_of_this_window();
+  if (!state->parts) state->kept.emplace();
   State::install_callbacks(state->handle);
   start_imgui(state->handle);
   return Window(std::move(state));
@@ -251,9 +287,18 @@ void Window::begin_frame() {
   ImGui::NewFrame();
 }
 
+void Window::forget() { state->canvas.forget(); }
+
 void Window::end_frame(Colour clear) {
-  draw_frame(size(), clear);
-  glfwSwapBuffers(state->handle);
+  State& s = *state;
+  const Extent all = size();
+  if (s.kept && !s.kept->bind(all)) s.canvas.forget();
+  const std::vector<Area> drawn = s.canvas.draw(all, clear);
+  if (s.parts)
+    for (const Area& area : drawn) s.parts->show(area, all);
+  if (!s.kept || drawn.empty()) return;
+  s.kept->show();
+  glfwSwapBuffers(s.handle);
 }
 
 }

@@ -87,6 +87,7 @@ public:
 
   void begin_frame(); // from here on ImGui may be drawn with
   void end_frame(Colour clear);
+  void forget(); // somebody else has drawn: the next frame draws all of it
 
 private:
   struct State;
