@@ -5,6 +5,7 @@
 #include "speed/plain.hpp"
 #include "speed/race.hpp"
 #include "speed/sitting.hpp"
+#include "window/canvas.hpp"
 #include "window/offscreen.hpp"
 #include "window/renderer.hpp"
 #include "window/window.hpp"
@@ -29,8 +30,10 @@ const double px_per_mm = std::min(size.w / speed::tablet_mm.w, size.h / speed::t
 // Where frames go: memory or a window.
 struct Surface {
   std::function<void()> begin;
-  std::function<void(window::Colour)> end; // drawn, shown and finished
-  std::function<window::Picture()> look;   // absent in a window: what is shown cannot be read back
+  std::function<void(window::Colour)> end;       // drawn, shown and finished
+  std::function<void(window::Colour)> plain_end; // the same without the program's own drawing
+  std::function<void()> forget;                  // the next frame is drawn whole
+  std::function<window::Picture()> look; // absent in a window: what is shown cannot be read back
 };
 
 void draw(const Surface& surface, const bench::Bench& bench, const bench::Now& now) {
@@ -43,7 +46,7 @@ void draw(const Surface& surface, const bench::Bench& bench, const bench::Now& n
 void draw_plain(const Surface& surface) {
   surface.begin();
   speed::plain_widgets();
-  surface.end({});
+  surface.plain_end({});
 }
 
 // The part of a picture that a pad covers.
@@ -75,11 +78,19 @@ struct Finger {
     return {phase, box.centre(), sitting.run + after_ms, static_cast<std::uint64_t>(phase) + 1, 0};
   }
 
+  // What the window shows before a finger comes.
+  void show_unpressed() {
+    surface.forget();
+    draw(surface, sitting.bench, sitting.now());
+  }
+
   double frame() {
+    surface.forget();
     return timed([&] { draw(surface, sitting.bench, sitting.now()); });
   }
 
   double press() {
+    show_unpressed();
     bench::Bench bench = sitting.bench;
     const bench::Now now = sitting.now();
     const double ms = timed([&] {
@@ -95,6 +106,8 @@ struct Finger {
     bench::Bench bench = sitting.bench;
     bench::Now now = sitting.now();
     bench::step(bench, event(bench::Pointer::down, 0), now);
+    show_unpressed();
+    draw(surface, bench, now);
     now.run_ms += 90;
     now.wall_ms += 90;
     bench::Effects effects;
@@ -123,13 +136,18 @@ void measure(const std::string& where, const Surface& surface, int rounds) {
 void in_memory(int rounds) {
   auto offscreen = window::Offscreen::open(size);
   need(offscreen.has_value(), offscreen ? "" : offscreen.error());
+  window::Canvas canvas;
   measure("offscreen",
           {[&] { offscreen->begin_frame(); },
-           [](window::Colour clear) {
+           [&](window::Colour clear) {
+             canvas.draw(size, clear);
+             glFinish();
+           },
+           [&](window::Colour clear) {
              window::draw_frame(size, clear);
              glFinish();
            },
-           [] { return window::read_pixels(size); }},
+           [&] { canvas.forget(); }, [] { return window::read_pixels(size); }},
           rounds);
 }
 
@@ -146,6 +164,12 @@ void in_a_window(int rounds) {
              window->end_frame(clear);
              glFinish();
            },
+           [](window::Colour clear) {
+             window::draw_frame(size, clear);
+             glfwSwapBuffers(glfwGetCurrentContext());
+             glFinish();
+           },
+           [&] { window->forget(); },
            {}},
           rounds);
 }

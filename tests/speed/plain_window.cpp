@@ -4,6 +4,9 @@
 #include "speed/race.hpp"
 #include "window/window.hpp"
 
+#define GLFW_INCLUDE_NONE
+#include <GLFW/glfw3.h>
+
 #include <cstdio>
 #include <cstdlib>
 
@@ -15,7 +18,8 @@ int main(int count, char** words) {
   for (bool first = true;; first = false) {
     window->begin_frame();
     speed::plain_widgets();
-    window->end_frame({});
+    window::draw_frame(window->size(), {}); // all of it, as ImGui's examples do
+    glfwSwapBuffers(glfwGetCurrentContext());
     if (first) std::puts("ready");
     std::fflush(stdout);
     window->wait(every > 0 ? std::optional(every) : std::nullopt);
