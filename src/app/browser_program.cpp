@@ -8,6 +8,8 @@
 #include "screens/paint.hpp"
 #include "session/check_value.hpp"
 #include "window/browser.hpp"
+#include "words/app_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <algorithm>
 
@@ -15,7 +17,7 @@ namespace app {
 
 namespace {
 
-using words::Say;
+using Say = words::AppSay;
 
 const std::string device_name = "slabside.device", tablet_name = "slabside.tablet";
 
@@ -35,7 +37,7 @@ std::string device_id(const bench::Now& now) {
 
 words::Result<void> keep_tablet(const std::string& text) {
   if (const auto why = disk::keep_small_text(tablet_name, text))
-    return words::failure(Say::file_not_kept, {tablet_name, *why});
+    return words::failure(words::StudioSay::file_not_kept, {tablet_name, *why});
   return {};
 }
 

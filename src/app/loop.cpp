@@ -3,6 +3,7 @@
 #include "app/frame.hpp"
 #include "app/tones.hpp"
 #include "screens/paint.hpp"
+#include "words/app_says.hpp"
 
 #include <algorithm>
 #include <cstdio>
@@ -12,7 +13,7 @@ namespace app {
 
 namespace {
 
-using words::Say;
+using Say = words::AppSay;
 
 // ImGui needs so many frames after the last event until a press on a text field has had its effect.
 constexpr int frames_to_settle = 3;

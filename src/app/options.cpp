@@ -1,6 +1,8 @@
 #include "app/options.hpp"
 
 #include "commands/arguments.hpp"
+#include "words/app_says.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <utility>
@@ -10,7 +12,7 @@ namespace app {
 namespace {
 
 using commands::Arguments;
-using words::Say;
+using Say = words::AppSay;
 
 // Reads options one after the other and keeps the first error.
 struct Reader {
@@ -100,7 +102,7 @@ words::Result<PictureOptions> picture_options(const std::vector<std::string>& gi
   PictureOptions o;
   Reader reader{*arguments};
   const auto screen = screen_named(arguments->words[0]);
-  if (!screen) return words::failure(Say::unknown_name, {arguments->words[0]});
+  if (!screen) return words::failure(words::PaintSay::unknown_name, {arguments->words[0]});
   o.screen = *screen;
   o.studio = arguments->value("--studio");
   o.batch = arguments->value("--batch");

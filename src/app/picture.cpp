@@ -6,6 +6,7 @@
 #include "screens/paint.hpp"
 #include "studio/studio.hpp"
 #include "window/offscreen.hpp"
+#include "words/app_says.hpp"
 
 #define STB_IMAGE_WRITE_STATIC
 #define STB_IMAGE_WRITE_IMPLEMENTATION
@@ -17,7 +18,7 @@ namespace app {
 
 namespace {
 
-using words::Say;
+using Say = words::AppSay;
 
 // Forgets what came after that moment. Answers with the session that went on after it, which is
 // the one whose screen it was.

@@ -4,6 +4,7 @@
 #include "commands/run.hpp"
 #include "screens/paint.hpp"
 #include "window/window.hpp"
+#include "words/app_says.hpp"
 
 #include <algorithm>
 #include <cstdio>
@@ -29,7 +30,7 @@ bool close_asked(const window::Poll& poll) {
 int watch(const std::vector<std::string>& given) {
   const window::Extent size{1280, 800};
   auto window = window::Window::open({"Slabside", size, false, {}});
-  if (!window) return complain({words::Say::window_not_opened, {window.error()}});
+  if (!window) return complain({words::AppSay::window_not_opened, {window.error()}});
   const double px_per_mm = size.w / bench::Display{}.mm.w;
   if (const auto faces = screens::load_faces(px_per_mm); !faces) return complain(faces.error());
   const auto show = [&](const bench::Bench& bench, const bench::Now& now) {

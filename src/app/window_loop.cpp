@@ -4,6 +4,8 @@
 #include "app/loop.hpp"
 #include "commands/folders.hpp"
 #include "screens/paint.hpp"
+#include "words/app_says.hpp"
+#include "words/commands_says.hpp"
 
 #include <algorithm>
 #include <cstdio>
@@ -12,9 +14,9 @@ namespace app {
 
 namespace {
 
-using words::Say;
+using Say = words::AppSay;
 
-void complain(Say what, const std::vector<std::string>& args) {
+void complain(words::Sentence what, const std::vector<std::string>& args) {
   std::fprintf(stderr, "slabside: %s\n", words::say(what, args).c_str());
 }
 
@@ -83,7 +85,7 @@ int farewell(const commands::Driver& driver, const commands::Setup& setup, bool 
     complain(Say::left_unsaved,
              {std::to_string(unsaved), setup.studio.string(), behind(driver.last_failure())});
   else if (driver.adrift())
-    complain(Say::play_adrift, {setup.adrift.string()});
+    complain(words::CommandsSay::play_adrift, {setup.adrift.string()});
   if (report && unsaved > 0) std::printf("unsaved %zu\n", unsaved);
   if (report) std::printf("closed\ndrawn %llu\n", static_cast<unsigned long long>(drawn));
   std::fflush(stdout);

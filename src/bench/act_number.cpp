@@ -4,6 +4,7 @@
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
+#include "words/bench_says.hpp"
 
 #include <cmath>
 
@@ -38,7 +39,7 @@ words::Result<double> correct_amount(Bench& bench, double value, const Now& now,
 }
 
 words::Result<double> set_parts(Bench& bench, const std::string& card, double parts) {
-  if (!(parts > 0 && parts <= 1000)) return words::failure(words::Say::parts_out_of_range);
+  if (!(parts > 0 && parts <= 1000)) return words::failure(words::BenchSay::parts_out_of_range);
   for (BlendPart& part : bench.plan.blend)
     if (part.card == card) part.parts = parts;
   return parts;
@@ -46,9 +47,9 @@ words::Result<double> set_parts(Bench& bench, const std::string& card, double pa
 
 // In the plan's own unit. Whole pans.
 words::Result<double> set_wanted(Bench& bench, double value) {
-  if (!(value > 0)) return words::failure(words::Say::nothing_wanted);
+  if (!(value > 0)) return words::failure(words::BenchSay::nothing_wanted);
   if (bench.plan.want == Want::pans && value != std::floor(value))
-    return words::failure(words::Say::pans_not_whole,
+    return words::failure(words::BenchSay::pans_not_whole,
                           {words::fixed(std::floor(value), 0), words::fixed(std::ceil(value), 0),
                            words::fixed(value, 1)});
   if (const auto fits = paint::grams_weighed(value); !fits)

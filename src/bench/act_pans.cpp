@@ -4,6 +4,7 @@
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "paint/measure.hpp"
+#include "words/bench_says.hpp"
 
 #include <algorithm>
 #include <charconv>
@@ -32,10 +33,10 @@ void pour_one(Bench& bench, int number, const Now& now, Effects& effects) {
   const session::Batch& batch = *bench.pans.folded;
   const session::Pan* pan = pan_numbered(batch, number);
   bench.pans.pan = number;
-  if (!(to_pour_mL(batch) > 0)) return say_error(bench, {words::Say::pans_left_none, {}}, now);
-  if (pan && is_full(*pan)) return say_error(bench, {words::Say::pans_no_more, {}}, now);
+  if (!(to_pour_mL(batch) > 0)) return say_error(bench, {words::BenchSay::pans_left_none, {}}, now);
+  if (pan && is_full(*pan)) return say_error(bench, {words::BenchSay::pans_no_more, {}}, now);
   if (pan && !takes_layer(batch, *pan, now.wall_ms))
-    return say_error(bench, {words::Say::pans_still_wet, {std::to_string(number)}}, now);
+    return say_error(bench, {words::BenchSay::pans_still_wet, {std::to_string(number)}}, now);
   const auto card = pan ? std::optional(pan->card) : pan_card(bench);
   if (card) pour(bench, {number, number, card->id, std::nullopt}, now, effects);
 }
@@ -106,7 +107,7 @@ std::optional<words::Error> fault_of_weight(const session::Batch& batch, int num
   const session::Pan* pan = pan_numbered(batch, number);
   const double mL = pan ? pan->card.tool.mL : 0;
   if (!pan || g <= 50 + 6 * mL) return std::nullopt;
-  return words::Error{words::Say::pan_too_heavy, {words::fixed(mL, 1), words::fixed(g, 0)}};
+  return words::Error{words::BenchSay::pan_too_heavy, {words::fixed(mL, 1), words::fixed(g, 0)}};
 }
 
 }

@@ -4,6 +4,7 @@
 #include "bench/ghost.hpp"
 #include "bench/planning.hpp"
 #include "bench/record.hpp"
+#include "words/bench_says.hpp"
 
 #include <algorithm>
 
@@ -85,7 +86,7 @@ void turn_pigment(Bench& bench, const std::string& id, const Now& now) {
   const auto gone = std::erase_if(plan.blend, [&](const BlendPart& p) { return p.card == id; });
   plan.cautions_seen = plan.reading = false;
   if (gone == 0 && plan.blend.size() == most_pigments)
-    return say_error(bench, {words::Say::blend_full, {std::to_string(most_pigments)}}, now);
+    return say_error(bench, {words::BenchSay::blend_full, {std::to_string(most_pigments)}}, now);
   if (gone == 0) plan.blend.push_back({id, 1});
   rename(bench);
 }

@@ -2,6 +2,7 @@
 #include "bench/materials.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
+#include "words/bench_says.hpp"
 
 #include <utility>
 
@@ -47,7 +48,7 @@ session::By tool_in_hand(const session::Batch& batch) {
 // Dry powder feels like nothing that could be learnt from.
 void feel(Bench& bench, session::Feel as, const Now& now, Effects& effects) {
   if (!(bench.folded->standing.liquid_mL.value > 0))
-    return say_error(bench, {words::Say::nothing_to_feel, {}}, now);
+    return say_error(bench, {words::BenchSay::nothing_to_feel, {}}, now);
   at_slab(bench, session::Felt{as, tool_in_hand(*bench.folded)}, now, effects);
 }
 

@@ -4,6 +4,8 @@
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
 #include "session/date.hpp"
+#include "words/moments_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <array>
@@ -94,7 +96,7 @@ struct Read { // into the entry, line after line
 };
 
 std::string month_of(std::string_view date) { // 2026-11-26
-  const std::string names = words::say(words::Say::month_names);
+  const std::string names = words::say(words::MomentsSay::month_names);
   const int month = (date[5] - '0') * 10 + (date[6] - '0');
   std::size_t from = 0;
   for (int i = 1; i < month; ++i) from = names.find(' ', from) + 1;
@@ -102,7 +104,7 @@ std::string month_of(std::string_view date) { // 2026-11-26
 }
 
 std::string became_words(session::Became became) {
-  using words::Say;
+  using Say = words::SessionSay;
   constexpr std::array ids{Say::became_good,       Say::became_full,   Say::became_sunken,
                            Say::became_cracked,    Say::became_sticky, Say::became_rubs_off,
                            Say::became_wont_rewet, Say::became_mould};

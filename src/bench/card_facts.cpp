@@ -6,6 +6,7 @@
 #include "paint/measure.hpp"
 #include "session/amounts.hpp"
 #include "session/date.hpp"
+#include "words/bench_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -147,7 +148,7 @@ Fact fact_of(const Card& card, std::string_view which) {
 words::Result<Card> with_fact(Card card, std::string_view which, double value) {
   const Range range = range_of(card.is_a, which);
   if (!(value >= range.low && value <= range.high))
-    return words::failure(words::Say::fact_out_of_range,
+    return words::failure(words::BenchSay::fact_out_of_range,
                           {words::fixed(range.low, 2), words::fixed(range.high, 0)});
   if (which == "drops_20_g") return weighed_drops(std::move(card), value);
   if (which == "water_g") return filled(std::move(card), value);
@@ -263,12 +264,12 @@ std::optional<words::Error> fault_of_figures(const Card& card) {
 }
 
 std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
-  if (card.name.empty()) return words::Error{words::Say::card_needs_name, {}};
+  if (card.name.empty()) return words::Error{words::BenchSay::card_needs_name, {}};
   for (const std::string& date : {card.made_on, card.keep_until})
     if (!date.empty() && !session::days_of(date))
-      return words::Error{words::Say::not_a_date, {date}};
+      return words::Error{words::BenchSay::not_a_date, {date}};
   if (!card.made_on.empty() && *session::days_of(card.made_on) > today)
-    return words::Error{words::Say::made_in_future, {card.made_on}};
+    return words::Error{words::BenchSay::made_in_future, {card.made_on}};
   return fault_of_figures(card);
 }
 

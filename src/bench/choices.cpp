@@ -1,6 +1,7 @@
 #include "bench/choices.hpp"
 
 #include "bench/record.hpp"
+#include "words/bench_says.hpp"
 
 #include <algorithm>
 
@@ -44,10 +45,10 @@ int pages_for(std::size_t items, int a_page) {
   return std::max(1, (count + a_page - 1) / a_page);
 }
 
-std::optional<words::Say> missing_for_begin(const Bench& bench) {
-  if (!bench.loaded) return words::Say::plan_still_reading;
-  if (bench.plan.blend.empty()) return words::Say::plan_choose_pigment;
-  if (bench.plan.name.empty()) return words::Say::plan_needs_name;
+std::optional<words::Sentence> missing_for_begin(const Bench& bench) {
+  if (!bench.loaded) return words::BenchSay::plan_still_reading;
+  if (bench.plan.blend.empty()) return words::BenchSay::plan_choose_pigment;
+  if (bench.plan.name.empty()) return words::BenchSay::plan_needs_name;
   return std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "words/say.hpp"
 
 namespace bench {
 
@@ -14,7 +15,7 @@ std::vector<const session::Card*> pigments_found(const Bench& bench);
 int pages_for(std::size_t items, int a_page); // at least 1
 
 // What stands in the way of beginning; absent when nothing does.
-std::optional<words::Say> missing_for_begin(const Bench& bench);
+std::optional<words::Sentence> missing_for_begin(const Bench& bench);
 
 // "Cobalt blue, 3" if two batches of that name were opened before.
 std::string proposed_name(const Bench& bench, std::string_view of);

@@ -7,6 +7,8 @@
 #include "paint/pans.hpp"
 #include "session/amounts.hpp"
 #include "session/date.hpp"
+#include "words/bench_says.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -47,7 +49,7 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
     const session::Card* card = shelf_card(bench, part.card);
     if (!card) continue;
     if (!(card->pigment.g_per_mL > 0))
-      return words::failure(words::Say::density_not_known, {card->name});
+      return words::failure(words::PaintSay::density_not_known, {card->name});
     one.pigments.push_back({part.card, part.parts * g_per_part(*card, bench.plan.by_volume)});
     sum += one.pigments.back().grams;
   }
@@ -125,7 +127,7 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   if (bench.plan.blend.empty()) return std::nullopt;
   const auto one = of_one_gram(bench);
   if (!one) return tl::make_unexpected(one.error());
-  if (!(bench.plan.wanted > 0)) return words::failure(words::Say::nothing_wanted);
+  if (!(bench.plan.wanted > 0)) return words::failure(words::BenchSay::nothing_wanted);
   const auto grams = pigment_wanted(bench, *one);
   if (!grams) return tl::make_unexpected(grams.error());
   if (const auto weighed = paint::grams_weighed(*grams); !weighed)

@@ -10,6 +10,8 @@
 #include "bench/shelf.hpp"
 #include "bench/touch.hpp"
 #include "session/bytes.hpp"
+#include "words/bench_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -65,10 +67,12 @@ void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, Ear& 
 }
 
 void typed(Bench& bench, const Text& text, const Now& now) {
-  if (!session::is_utf8(text.text)) return say_error(bench, {words::Say::text_not_utf8, {}}, now);
+  if (!session::is_utf8(text.text))
+    return say_error(bench, {words::SessionSay::text_not_utf8, {}}, now);
   const std::string kept = session::first_characters(text.text, session::longest_text);
   if (kept.size() < text.text.size())
-    say_error(bench, {words::Say::text_shortened, {std::to_string(session::longest_text)}}, now);
+    say_error(bench, {words::BenchSay::text_shortened, {std::to_string(session::longest_text)}},
+              now);
   if (text.field.kind == PadKind::says) say_on_card(bench, text.field.arg, kept);
   if (text.field.kind == PadKind::search && bench.screen == Screen::shelf) {
     bench.shelf_page.search = kept;
@@ -157,7 +161,7 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
   std::move(input.damage.begin(), input.damage.end(), std::back_inserter(bench.damage));
   bench.faults = std::move(input.faults);
   index_logs(bench);
-  if (of_this_batch) say_error(bench, {words::Say::another_device_wrote, {}}, now);
+  if (of_this_batch) say_error(bench, {words::BenchSay::another_device_wrote, {}}, now);
 }
 
 constexpr double small_mm = 9 * 25.4; // across
@@ -167,7 +171,7 @@ void resized(Bench& bench, const Display& display, const Now& now) {
   if (bench.display == display) return;
   bench.display = display;
   if (std::hypot(display.mm.w, display.mm.h) < small_mm)
-    say_error(bench, {words::Say::display_small, {}}, now);
+    say_error(bench, {words::BenchSay::display_small, {}}, now);
   bench.plan.page = bench.shelf_page.page = bench.book.page = bench.pans.page = 0;
 }
 

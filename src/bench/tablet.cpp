@@ -1,5 +1,7 @@
 #include "bench/tablet.hpp"
 
+#include "words/bench_says.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <cmath>
@@ -44,7 +46,7 @@ std::string written(const Tablet& tablet) {
 
 words::Result<Tablet> read_tablet(std::string_view text) {
   const Json all = Json::parse(text, nullptr, false);
-  if (!all.is_object()) return words::failure(words::Say::tablet_unreadable);
+  if (!all.is_object()) return words::failure(words::BenchSay::tablet_unreadable);
   Tablet tablet;
   tablet.hand = all.value("hand", Json()) == "right" ? Hand::right : Hand::left;
   tablet.sound = yes_or(all, "sound", true);

@@ -6,6 +6,7 @@
 #include "bench/planning.hpp"
 #include "bench/remedy.hpp"
 #include "paint/catalogue.hpp"
+#include "words/say.hpp"
 
 namespace bench {
 
@@ -163,10 +164,10 @@ struct PlanView {
   std::string go_on;    // name of the batch that was left open
   double celsius = 21, humidity = 0.5;
   bool room_guessed = true;
-  std::vector<words::Say> cautions;
+  std::vector<words::Sentence> cautions;
   bool reading = false; // the cautions lie open
   bool cautions_seen = false;
-  std::optional<words::Say> missing; // why it cannot begin yet
+  std::optional<words::Sentence> missing; // why it cannot begin yet
   std::optional<NumberView> number;
   std::optional<words::Error> error;
 };

@@ -2,6 +2,7 @@
 #include "bench/layout_of.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/catalogue.hpp"
+#include "words/say.hpp"
 
 #include <algorithm>
 
@@ -18,7 +19,7 @@ bool is_chosen(const PlanState& plan, const std::string& card) {
                      [&](const BlendPart& part) { return part.card == card; });
 }
 
-std::vector<words::Say> cautions_of(const std::vector<BlendPart>& blend) {
+std::vector<words::Sentence> cautions_of(const std::vector<BlendPart>& blend) {
   std::vector<std::string> pigments;
   for (const BlendPart& part : blend) pigments.push_back(part.card);
   return paint::cautions_for(pigments);

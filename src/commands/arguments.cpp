@@ -1,10 +1,12 @@
 #include "commands/arguments.hpp"
 
+#include "words/commands_says.hpp"
+
 namespace commands {
 
 namespace {
 
-using words::Say;
+using Say = words::CommandsSay;
 
 struct Parser {
   const std::vector<std::string>& given;

@@ -3,6 +3,7 @@
 #include "commands/show.hpp"
 #include "session/in_words.hpp"
 #include "studio/sentences.hpp"
+#include "words/commands_says.hpp"
 
 #include <ostream>
 
@@ -10,20 +11,20 @@ namespace commands {
 
 namespace {
 
-using words::Say;
+using Say = words::CommandsSay;
 
 struct Report {
   std::ostream& out;
   std::size_t damages = 0, notes = 0, lines = 0;
 
-  void line(Say id, const std::vector<std::string>& args) {
+  void line(words::Sentence id, const std::vector<std::string>& args) {
     out << printable(words::say(id, args)) << '\n';
   }
-  void damage(Say id, const std::vector<std::string>& args) {
+  void damage(words::Sentence id, const std::vector<std::string>& args) {
     ++damages;
     line(id, args);
   }
-  void note(Say id, const std::vector<std::string>& args) {
+  void note(words::Sentence id, const std::vector<std::string>& args) {
     ++notes;
     line(id, args);
   }

@@ -1,5 +1,7 @@
 #include "commands/clock.hpp"
 
+#include "words/commands_says.hpp"
+
 #include <chrono>
 
 namespace commands {
@@ -37,7 +39,9 @@ std::optional<int> offset_min(std::string_view text) {
 words::Result<Moment> moment(std::string_view text) {
   using namespace std::chrono;
   constexpr std::size_t until_seconds = 19;
-  const auto wrong = [&] { return words::failure(words::Say::not_a_moment, {std::string(text)}); };
+  const auto wrong = [&] {
+    return words::failure(words::CommandsSay::not_a_moment, {std::string(text)});
+  };
   if (text.size() <= until_seconds) return wrong();
   const auto offset = offset_min(text.substr(until_seconds));
   if (!has_form(text.substr(0, until_seconds), "0000-00-00T00:00:00") || !offset) return wrong();

@@ -4,6 +4,7 @@
 #include "studio/journal.hpp"
 #include "studio/mend.hpp"
 #include "studio/pack.hpp"
+#include "words/commands_says.hpp"
 
 #include <algorithm>
 #include <ostream>
@@ -12,9 +13,9 @@ namespace commands {
 
 namespace {
 
-using words::Say;
+using Say = words::CommandsSay;
 
-void line(std::ostream& out, Say id, const std::vector<std::string>& args) {
+void line(std::ostream& out, words::Sentence id, const std::vector<std::string>& args) {
   out << printable(words::say(id, args)) << '\n';
 }
 
@@ -27,7 +28,7 @@ bool all_came_home(disk::Files& files, const Path& studio, const Path& adrift) {
   });
 }
 
-int done(std::ostream& out, Say id, const Path& made, const studio::Packed& packed) {
+int done(std::ostream& out, words::Sentence id, const Path& made, const studio::Packed& packed) {
   line(out, id, {made.string(), std::to_string(packed.files), std::to_string(packed.bytes)});
   return 0;
 }

@@ -5,6 +5,8 @@
 #include "disk/files.hpp"
 #include "paper/sheet.hpp"
 #include "paper/table.hpp"
+#include "words/commands_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <cerrno>
 #include <ostream>
@@ -14,7 +16,7 @@ namespace commands {
 
 namespace {
 
-using words::Say;
+using Say = words::CommandsSay;
 using Status = words::Result<int>;
 
 // As far as a session's first line tells it; a clock set later tells it anew for what follows, but
@@ -28,7 +30,7 @@ paper::Offsets offsets_of(const std::vector<session::Log>& logs) {
   return offsets;
 }
 
-tl::unexpected<words::Error> failed(Say what, const std::string& file, int code) {
+tl::unexpected<words::Error> failed(words::Sentence what, const std::string& file, int code) {
   if (code == EEXIST) return words::failure(Say::file_there, {file});
   return words::failure(what, {file, std::generic_category().message(code)});
 }
@@ -37,14 +39,14 @@ tl::unexpected<words::Error> failed(Say what, const std::string& file, int code)
 Status write_new(const std::string& name, const std::string& bytes) {
   const auto files = disk::posix_files();
   const disk::Opened opened = files->open_new(name);
-  if (opened.code != 0) return failed(Say::disk_open_failed, name, opened.code);
+  if (opened.code != 0) return failed(words::StudioSay::disk_open_failed, name, opened.code);
   const int wrote = files->write(opened.handle, bytes).code;
   const int forced = wrote == 0 ? files->force(opened.handle).code : 0;
   files->close(opened.handle);
   if (wrote == 0 && forced == 0) return 0;
   files->remove(name);
-  return wrote != 0 ? failed(Say::disk_write_failed, name, wrote)
-                    : failed(Say::disk_force_failed, name, forced);
+  return wrote != 0 ? failed(words::StudioSay::disk_write_failed, name, wrote)
+                    : failed(words::StudioSay::disk_force_failed, name, forced);
 }
 
 Status hand_on(const std::string& bytes, const Destination& to) {

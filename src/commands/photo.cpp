@@ -5,6 +5,7 @@
 #include "commands/folders.hpp"
 #include "commands/show.hpp"
 #include "studio/photos.hpp"
+#include "words/commands_says.hpp"
 
 #include <ostream>
 
@@ -41,7 +42,7 @@ words::Result<int> keep_photo(const PhotoToKeep& wanted, std::ostream& out, std:
     err << printable(*failure) << '\n';
     return 1;
   }
-  out << words::say(words::Say::photo_kept, {studio::photo_file(*photo)}) << '\n';
+  out << words::say(words::CommandsSay::photo_kept, {studio::photo_file(*photo)}) << '\n';
   return 0;
 }
 

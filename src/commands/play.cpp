@@ -3,6 +3,7 @@
 #include "bench/record.hpp"
 #include "commands/show.hpp"
 #include "session/check_value.hpp"
+#include "words/commands_says.hpp"
 
 #include <algorithm>
 #include <ostream>
@@ -12,7 +13,7 @@ namespace commands {
 
 namespace {
 
-using words::Say;
+using Say = words::CommandsSay;
 using Played = words::Result<void>;
 using Steady = std::chrono::steady_clock;
 

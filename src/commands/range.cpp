@@ -5,6 +5,7 @@
 #include "commands/show.hpp"
 #include "session/in_words.hpp"
 #include "session/ranges.hpp"
+#include "words/commands_says.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -17,7 +18,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 using words::fixed;
-using words::Say;
+using Say = words::CommandsSay;
 
 struct Row {
   session::Card card;
@@ -116,7 +117,7 @@ std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& 
 
 std::string for_people(const session::Ranges& ranges, const std::vector<Row>& rows) {
   std::string out;
-  const auto line = [&](Say id, const std::vector<std::string>& args) {
+  const auto line = [&](words::Sentence id, const std::vector<std::string>& args) {
     out += printable(words::say(id, args)) + "\n";
   };
   for (const Row& r : rows)

@@ -11,6 +11,7 @@
 #include "paint/measure.hpp"
 #include "studio/photos.hpp"
 #include "studio/picture.hpp"
+#include "words/commands_says.hpp"
 
 #include <fstream>
 #include <iostream>
@@ -20,7 +21,7 @@ namespace commands {
 
 namespace {
 
-using words::Say;
+using Say = words::CommandsSay;
 using Status = words::Result<int>;
 
 struct Io {
@@ -46,7 +47,8 @@ words::Result<Studio> studio_of(const Arguments& a) {
 }
 
 // One more byte than may be, so that whoever reads them can tell; `otherwise` names the path.
-words::Result<std::string> bytes_of(const std::string& path, std::size_t most, Say otherwise) {
+words::Result<std::string> bytes_of(const std::string& path, std::size_t most,
+                                    words::Sentence otherwise) {
   std::error_code failed;
   if (!std::filesystem::is_regular_file(path, failed)) return words::failure(otherwise, {path});
   std::ifstream in(path, std::ios::binary);

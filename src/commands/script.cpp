@@ -2,6 +2,8 @@
 
 #include "paint/measure.hpp"
 #include "session/bytes.hpp"
+#include "words/commands_says.hpp"
+#include "words/session_says.hpp"
 
 #include <array>
 #include <cmath>
@@ -11,7 +13,7 @@ namespace commands {
 
 namespace {
 
-using words::Say;
+using Say = words::CommandsSay;
 template <class T>
 using Result = words::Result<T>;
 using Words = std::vector<std::string>;
@@ -179,7 +181,7 @@ Result<Action> read_action(std::string_view line) {
 Result<Action> checked(std::string_view line) {
   if (line.size() > longest_script_line)
     return words::failure(Say::script_line_too_long, {std::to_string(longest_script_line)});
-  if (!session::is_utf8(line)) return words::failure(Say::text_not_utf8);
+  if (!session::is_utf8(line)) return words::failure(words::SessionSay::text_not_utf8);
   return read_action(line);
 }
 

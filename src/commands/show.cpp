@@ -3,6 +3,10 @@
 #include "paint/digits.hpp"
 #include "session/in_words.hpp"
 #include "studio/utc.hpp"
+#include "words/bench_says.hpp"
+#include "words/commands_says.hpp"
+#include "words/paper_says.hpp"
+#include "words/session_says.hpp"
 
 namespace commands {
 
@@ -10,7 +14,7 @@ namespace {
 
 using namespace session;
 using words::fixed;
-using words::Say;
+using Say = words::CommandsSay;
 
 std::string ref(const Ref& r) { return r.session + " " + std::to_string(r.n); }
 
@@ -28,60 +32,60 @@ std::string amount(const paint::Amount& a, int otherwise) {
          paint::written(paint::uncertainty(a), otherwise);
 }
 
-Say said(Progress progress) {
+words::Sentence said(Progress progress) {
   switch (progress) {
-  case Progress::open: return Say::progress_open;
-  case Progress::gathered: return Say::progress_gathered;
-  default: return Say::progress_closed;
+  case Progress::open: return words::SessionSay::progress_open;
+  case Progress::gathered: return words::SessionSay::progress_gathered;
+  default: return words::SessionSay::progress_closed;
   }
 }
 
-Say said(Feel feel) {
+words::Sentence said(Feel feel) {
   switch (feel) {
-  case Feel::wont_move: return Say::feel_wont_move;
-  case Feel::too_sticky: return Say::feel_too_sticky;
-  case Feel::right: return Say::feel_right;
-  case Feel::too_loose: return Say::feel_too_loose;
-  default: return Say::feel_too_runny;
+  case Feel::wont_move: return words::SessionSay::feel_wont_move;
+  case Feel::too_sticky: return words::SessionSay::feel_too_sticky;
+  case Feel::right: return words::SessionSay::feel_right;
+  case Feel::too_loose: return words::SessionSay::feel_too_loose;
+  default: return words::SessionSay::feel_too_runny;
   }
 }
 
-Say said(Specks specks) {
-  return specks == Specks::many  ? Say::specks_many
-         : specks == Specks::few ? Say::specks_few
-                                 : Say::specks_none;
+words::Sentence said(Specks specks) {
+  return specks == Specks::many  ? words::SessionSay::specks_many
+         : specks == Specks::few ? words::SessionSay::specks_few
+                                 : words::SessionSay::specks_none;
 }
 
-Say said(TroubleKind trouble) {
+words::Sentence said(TroubleKind trouble) {
   switch (trouble) {
-  case TroubleKind::wont_wet: return Say::trouble_wont_wet;
-  case TroubleKind::gelling: return Say::trouble_gelling;
-  case TroubleKind::gummy: return Say::trouble_gummy;
-  case TroubleKind::gritty: return Say::trouble_gritty;
-  case TroubleKind::foams: return Say::trouble_foams;
-  case TroubleKind::separates: return Say::trouble_separates;
-  default: return Say::trouble_smells;
+  case TroubleKind::wont_wet: return words::SessionSay::trouble_wont_wet;
+  case TroubleKind::gelling: return words::SessionSay::trouble_gelling;
+  case TroubleKind::gummy: return words::SessionSay::trouble_gummy;
+  case TroubleKind::gritty: return words::SessionSay::trouble_gritty;
+  case TroubleKind::foams: return words::SessionSay::trouble_foams;
+  case TroubleKind::separates: return words::SessionSay::trouble_separates;
+  default: return words::SessionSay::trouble_smells;
   }
 }
 
-Say said(Place place) {
-  return place == Place::slab  ? Say::place_slab
-         : place == Place::jar ? Say::place_jar
-                               : Say::place_pans;
+words::Sentence said(Place place) {
+  return place == Place::slab  ? words::SessionSay::place_slab
+         : place == Place::jar ? words::SessionSay::place_jar
+                               : words::SessionSay::place_pans;
 }
 
 std::string said(const Pass& pass) {
   return pass.stage == Stage::mulling
-             ? words::say(Say::stage_mulling, {std::to_string(pass.number)})
-             : words::say(Say::stage_wetting_out);
+             ? words::say(words::BenchSay::stage_mulling, {std::to_string(pass.number)})
+             : words::say(words::BenchSay::stage_wetting_out);
 }
 
 struct Page {
   std::string text;
-  void line(Say id, const std::vector<std::string>& args) {
+  void line(words::Sentence id, const std::vector<std::string>& args) {
     text += printable(words::say(id, args)) + "\n";
   }
-  void if_there(Say id, const std::optional<paint::Amount>& a) {
+  void if_there(words::Sentence id, const std::optional<paint::Amount>& a) {
     if (a) line(id, {amount(*a, 2)});
   }
 };
@@ -120,7 +124,7 @@ void add_pass(Page& page, const Pass& pass) {
 void add_note(Page& page, const Entry& e) {
   if (e.withdrawn) return;
   const std::string flow = e.flow ? fixed(*e.flow, 3) : "–";
-  const auto note = [&](Say what) {
+  const auto note = [&](words::Sentence what) {
     page.line(Say::show_note, {clock(e.clock), words::say(what), flow, ref(e.ref)});
   };
   if (const auto* felt = std::get_if<Felt>(&e.event)) note(said(felt->as));
@@ -176,8 +180,8 @@ std::string shown_for_people(const Batch& batch) {
   for (const Total& total : batch.totals) add_material(page, total);
   for (const Pass& pass : batch.passes) add_pass(page, pass);
   for (const Entry& e : batch.entries) add_note(page, e);
-  if (batch.damaged) page.line(Say::show_damaged, {});
-  if (batch.newer) page.line(Say::batch_of_newer_format, {});
+  if (batch.damaged) page.line(words::PaperSay::show_damaged, {});
+  if (batch.newer) page.line(words::SessionSay::batch_of_newer_format, {});
   for (const Warning& w : batch.warnings) page.text += printable(warning_words(w)) + "\n";
   return page.text;
 }

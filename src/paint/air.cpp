@@ -1,14 +1,16 @@
 #include "paint/air.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <cmath>
 
 namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
-tl::unexpected<words::Error> outside(Say what, double value, double low, double high) {
+tl::unexpected<words::Error> outside(words::Sentence what, double value, double low, double high) {
   return words::failure(what,
                         {words::fixed(value, 1), words::fixed(low, 0), words::fixed(high, 0)});
 }

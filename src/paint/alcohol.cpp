@@ -1,5 +1,7 @@
 #include "paint/alcohol.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -7,7 +9,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double alcohol_g_per_mL = 0.7893; // 20 °C
 // g of alcohol whose activity among 1 g of water is a half: molar masses, and an activity

@@ -1,5 +1,7 @@
 #include "paint/amount.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <cmath>
 
 namespace paint {
@@ -40,7 +42,7 @@ double covariance(const Amount& a, const Amount& b) {
 }
 
 std::optional<words::Error> fault_of(const Amount& a) {
-  using words::Say;
+  using Say = words::PaintSay;
   if (a.variance < 0) return words::Error{Say::negative_amount, {words::fixed(a.variance, 2)}};
   for (double part : {a.value, uncertainty(a)})
     if (!std::isfinite(part)) return words::Error{Say::not_a_number, {words::fixed(part, 1)}};

@@ -1,12 +1,14 @@
 #include "paint/bench_rate.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <cmath>
 
 namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double between_sittings = 0.20;
 constexpr double most_ln_factor = 3;

@@ -2,6 +2,7 @@
 
 #include "paint/faults.hpp"
 #include "paint/measure.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 
@@ -9,7 +10,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double strongest = 0.55;
 
@@ -43,7 +44,7 @@ std::optional<words::Error> fault_of_wanted(const Parts& binder, double grams, d
 std::optional<words::Error> fault_of_recipe(const Recipe& r) {
   struct Limit {
     double grams, most;
-    Say what;
+    words::Sentence what;
   };
   for (const Limit& limit : {Limit{r.honey, most_honey_to_gum, Say::recipe_honey},
                              Limit{r.glycerin, most_glycerin_to_gum, Say::recipe_glycerin},

@@ -1,6 +1,7 @@
 #include "paint/bottle.hpp"
 
 #include "paint/measure.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double most_g = 100000;
 constexpr double lost_drops_g = 3 * 0.05;

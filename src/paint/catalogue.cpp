@@ -1,5 +1,7 @@
 #include "paint/catalogue.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
@@ -15,14 +17,14 @@ extern const std::string_view pigments_json; // made from assets/pigments.json b
 namespace {
 
 using Json = nlohmann::json;
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double oil_between_lots = 0.15; // relative; from memory
 
 struct CautionRow {
   std::string_view word;
   Caution caution;
-  Say sentence;
+  words::Sentence sentence;
 };
 
 constexpr std::array<CautionRow, 16> caution_rows{{
@@ -51,7 +53,7 @@ struct Row {
   std::string name; // "row 3 (pb28)"
   std::optional<words::Error> fault;
 
-  void fail(Say what, const std::string& field, std::vector<std::string> more = {}) {
+  void fail(words::Sentence what, const std::string& field, std::vector<std::string> more = {}) {
     if (fault) return;
     std::vector<std::string> args{name, field};
     args.insert(args.end(), more.begin(), more.end());
@@ -196,16 +198,16 @@ std::string name_of_row(std::size_t index, const Json& object) {
 
 }
 
-Say sentence(Caution caution) {
+words::Sentence sentence(Caution caution) {
   for (const CautionRow& row : caution_rows)
     if (row.caution == caution) return row.sentence;
-  return Say::none;
+  return {};
 }
 
-const std::vector<Say>& general_care() {
-  static const std::vector<Say> all{Say::care_mask,     Say::care_no_food_tools,
-                                    Say::care_children, Say::care_gloves,
-                                    Say::care_wipe_wet, Say::care_sheet_first};
+const std::vector<words::Sentence>& general_care() {
+  static const std::vector<words::Sentence> all{Say::care_mask,     Say::care_no_food_tools,
+                                                Say::care_children, Say::care_gloves,
+                                                Say::care_wipe_wet, Say::care_sheet_first};
   return all;
 }
 
@@ -238,16 +240,16 @@ const CataloguePigment* in_catalogue(const std::string& id) {
   return nullptr;
 }
 
-std::vector<Say> cautions_for(const std::vector<std::string>& pigments) {
-  std::vector<Say> out{Say::care_mask};
-  const auto add = [&](Say sentence) {
+std::vector<words::Sentence> cautions_for(const std::vector<std::string>& pigments) {
+  std::vector<words::Sentence> out{Say::care_mask};
+  const auto add = [&](words::Sentence sentence) {
     if (std::find(out.begin(), out.end(), sentence) == out.end()) out.push_back(sentence);
   };
   for (const std::string& id : pigments)
     if (const CataloguePigment* entry = in_catalogue(id))
       for (const Caution c : entry->cautions)
         if (c != Caution::dust) add(sentence(c));
-  for (const Say care : general_care())
+  for (const words::Sentence care : general_care())
     if (care != Say::care_gloves || pigments.empty()) add(care);
   return out;
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "paint/material.hpp"
+#include "words/say.hpp"
 
 #include <string>
 #include <string_view>
@@ -32,10 +33,10 @@ enum class Caution {
 };
 
 // What a maker reads about one caution: one line, at most 70 characters.
-words::Say sentence(Caution caution);
+words::Sentence sentence(Caution caution);
 
 // What holds for every batch, to be shown before one opens; same length.
-const std::vector<words::Say>& general_care();
+const std::vector<words::Sentence>& general_care();
 
 // How much muller work a pigment asks for; in the file "none", "light", "normal", "long".
 enum class Mulling { stir_in, light, normal, prolonged };
@@ -75,6 +76,6 @@ const CataloguePigment* in_catalogue(const std::string& id);
 // What to be careful about with the pigments of one batch, by id, each once: the mask first, then
 // what these want, then what holds for every batch. Gloves are said in general only while no
 // pigment is named.
-std::vector<words::Say> cautions_for(const std::vector<std::string>& pigments);
+std::vector<words::Sentence> cautions_for(const std::vector<std::string>& pigments);
 
 }

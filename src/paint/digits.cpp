@@ -1,5 +1,7 @@
 #include "paint/digits.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -7,7 +9,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr int most_places = 15;
 

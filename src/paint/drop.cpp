@@ -1,6 +1,7 @@
 #include "paint/drop.hpp"
 
 #include "paint/faults.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 #include <initializer_list>
@@ -10,7 +11,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double pi = 3.14159265358979323846;
 constexpr double gravity = 980.665; // cm/s2, so that mN/m, g and cm go together

@@ -1,5 +1,7 @@
 #include "paint/dropper.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <algorithm>
 #include <cmath>
 
@@ -7,7 +9,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 words::Result<Dropper> checked(Dropper dropper) {
   const double mL = dropper.mL_per_drop;

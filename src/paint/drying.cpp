@@ -1,5 +1,7 @@
 #include "paint/drying.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -8,7 +10,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double thinnest_film_m = 0.2e-3;
 constexpr double water_g_per_mL = 0.99821;

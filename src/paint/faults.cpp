@@ -1,10 +1,12 @@
 #include "paint/faults.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <cmath>
 
 namespace paint {
 
-using words::Say;
+using Say = words::PaintSay;
 
 std::optional<words::Error> fault_if_negative(double x) {
   if (!std::isfinite(x)) return words::Error{Say::not_a_number, {words::fixed(x, 0)}};

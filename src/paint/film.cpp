@@ -1,6 +1,7 @@
 #include "paint/film.hpp"
 
 #include "paint/faults.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 #include <numeric>
@@ -9,7 +10,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 std::optional<words::Error> fault_of(const Pigment& p) {
   if (auto fault = fault_if_negative(p.g_per_mL)) return fault;
@@ -93,13 +94,13 @@ words::Result<double> tack_index(const Wet& wet, const Room& room) {
 double caution_mark(const TackMark& mark) { return std::exp(mark.ln_middle - spread(mark)); }
 double warning_mark(const TackMark& mark) { return std::exp(mark.ln_middle + spread(mark)); }
 
-words::Say say_of(Tack tack) {
+words::Sentence say_of(Tack tack) {
   switch (tack) {
   case Tack::dries: return Say::tack_dries;
   case Tack::may_stay_sticky: return Say::tack_may_stay;
   case Tack::stays_sticky: return Say::tack_stays;
   }
-  return Say::none;
+  return {};
 }
 
 words::Result<Tack> tack(double index, const TackMark& mark) {

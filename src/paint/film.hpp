@@ -6,6 +6,7 @@
 #include "paint/air.hpp"
 #include "paint/material.hpp"
 #include "paint/water_activity.hpp"
+#include "words/say.hpp"
 
 namespace paint {
 
@@ -63,7 +64,7 @@ double caution_mark(const TackMark& mark); // 0.5 as it stands
 double warning_mark(const TackMark& mark); // 0.8
 
 enum class Tack { dries, may_stay_sticky, stays_sticky };
-words::Say say_of(Tack tack); // sentences that call it our own estimate
+words::Sentence say_of(Tack tack); // sentences that call it our own estimate
 
 // Index 0 to 100. Errors: not_a_number, negative_amount, amount_too_large; tack_mark_unusable.
 words::Result<Tack> tack(double index, const TackMark& mark = {});

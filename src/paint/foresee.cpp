@@ -2,6 +2,7 @@
 
 #include "paint/foresee_points.hpp"
 #include "paint/note_chance.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +13,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double reach = 6;    // of a grid to either side, in sds
 constexpr int least_half = 60; // steps to either side

@@ -1,5 +1,7 @@
 #include "paint/foresee_points.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <Eigen/Dense>
 #include <Eigen/SparseCholesky>
 
@@ -15,7 +17,7 @@ namespace {
 using Eigen::Index;
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
-using words::Say;
+using Say = words::PaintSay;
 
 std::size_t place(int i) { return static_cast<std::size_t>(i); }
 

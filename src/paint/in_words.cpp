@@ -1,13 +1,14 @@
 #include "paint/in_words.hpp"
 
 #include "paint/digits.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 
 namespace paint {
 
 using words::fixed;
-using words::Say;
+using Say = words::PaintSay;
 using words::say;
 
 std::string count_words(double count) {

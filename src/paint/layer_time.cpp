@@ -1,6 +1,7 @@
 #include "paint/layer_time.hpp"
 
 #include "paint/faults.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +11,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double pi = 3.14159265358979323846;
 constexpr double water_g_per_mL = 0.99821;

@@ -3,6 +3,7 @@
 #include "paint/learn_climb.hpp"
 #include "paint/learn_start.hpp"
 #include "paint/note_chance.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -28,14 +29,14 @@ std::array<NormalPrior, theta_count> usual_theta() {
            {-3, 1}}};
 }
 
-words::Say sentence(LearnEnd end) {
+words::Sentence sentence(LearnEnd end) {
   switch (end) {
-  case LearnEnd::found: return words::Say::none;
-  case LearnEnd::separated: return words::Say::learn_separated;
-  case LearnEnd::no_convergence: return words::Say::learn_no_convergence;
-  case LearnEnd::no_peak: return words::Say::learn_no_peak;
+  case LearnEnd::found: return {};
+  case LearnEnd::separated: return words::PaintSay::learn_separated;
+  case LearnEnd::no_convergence: return words::PaintSay::learn_no_convergence;
+  case LearnEnd::no_peak: return words::PaintSay::learn_no_peak;
   }
-  return words::Say::none;
+  return {};
 }
 
 namespace {

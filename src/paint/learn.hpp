@@ -102,7 +102,7 @@ struct LearnPriors {
 };
 
 enum class LearnEnd { found, separated, no_convergence, no_peak };
-words::Say sentence(LearnEnd end); // none where it was found
+words::Sentence sentence(LearnEnd end); // none where it was found
 
 // One entry of a symmetric matrix, row >= column.
 struct MatrixEntry {

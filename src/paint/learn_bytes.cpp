@@ -1,5 +1,7 @@
 #include "paint/learn_bytes.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <nlohmann/json.hpp>
 
 #include <limits>
@@ -9,7 +11,7 @@ namespace paint {
 namespace {
 
 using Json = nlohmann::json;
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr std::array<const char*, 4> ends{"found", "separated", "no_convergence", "no_peak"};
 

@@ -1,5 +1,6 @@
 // What a problem must be like, checked once before anything is computed.
 #include "paint/learn.hpp"
+#include "words/paint_says.hpp"
 
 #include <set>
 #include <string>
@@ -8,7 +9,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 // The first fault stays; later checks change nothing.
 class Check {

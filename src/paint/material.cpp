@@ -1,5 +1,7 @@
 #include "paint/material.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <cmath>
 #include <utility>
 
@@ -39,7 +41,7 @@ words::Result<Id> id_in(const std::array<std::pair<Id, std::string_view>, n>& na
                         std::string_view name) {
   for (const auto& [id, known] : names)
     if (known == name) return id;
-  return words::failure(words::Say::unknown_name, {std::string(name)});
+  return words::failure(words::PaintSay::unknown_name, {std::string(name)});
 }
 
 // Gum as sold loses 10 to 15 % on drying (JECFA: at most 15 %). Honey holds at most 20 % water
@@ -86,11 +88,12 @@ words::Result<double> sum_of(std::initializer_list<double> shares) {
   double sum = 0;
   for (const double share : shares) {
     if (!std::isfinite(share))
-      return words::failure(words::Say::not_a_number, {words::fixed(share, 1)});
-    if (share < 0) return words::failure(words::Say::negative_amount, {words::fixed(share, 2)});
+      return words::failure(words::PaintSay::not_a_number, {words::fixed(share, 1)});
+    if (share < 0)
+      return words::failure(words::PaintSay::negative_amount, {words::fixed(share, 2)});
     sum += share;
   }
-  if (!(sum > 0)) return words::failure(words::Say::empty_recipe);
+  if (!(sum > 0)) return words::failure(words::PaintSay::empty_recipe);
   return sum;
 }
 

@@ -1,6 +1,7 @@
 #include "paint/measure.hpp"
 
 #include "paint/drop.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +12,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double most_spoons = 1000;
 constexpr double most_g = 5000;

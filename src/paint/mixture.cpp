@@ -2,6 +2,7 @@
 
 #include "paint/alcohol.hpp"
 #include "paint/bottle.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -10,7 +11,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double surely = 4; // standard uncertainties, as in given_sum
 constexpr double tells = 2;  // of them that lost water must stand above none

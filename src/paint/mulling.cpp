@@ -1,6 +1,7 @@
 #include "paint/mulling.hpp"
 
 #include "paint/faults.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -9,7 +10,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 std::optional<words::Error> fault_of(const Interval& i) {
   for (double x : {i.low, i.middle, i.high})

@@ -1,6 +1,7 @@
 #include "paint/pans.hpp"
 
 #include "paint/faults.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -9,7 +10,7 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 std::optional<words::Error> fault_of_size(double x, double most) {
   if (auto fault = fault_if_not_positive(x)) return fault;

@@ -1,6 +1,7 @@
 #include "paint/water_activity.hpp"
 
 #include "paint/faults.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 
@@ -8,16 +9,16 @@ namespace paint {
 
 namespace {
 
-using words::Say;
+using Say = words::PaintSay;
 
 constexpr double most_held = 0.98; // where ASTM D5032 ends
 constexpr double water_g_per_mol = 18.015;
 
 std::optional<words::Error> activity_fault(double a) {
   if (a >= 0 && a <= most_held) return std::nullopt;
-  const Say what = !std::isfinite(a) ? Say::not_a_number
-                   : a < 0 || a > 1  ? Say::humidity_out_of_range
-                                     : Say::humidity_above_held;
+  const words::Sentence what = !std::isfinite(a) ? Say::not_a_number
+                               : a < 0 || a > 1  ? Say::humidity_out_of_range
+                                                 : Say::humidity_above_held;
   return words::Error{what, {words::fixed(100 * a, 1)}};
 }
 

@@ -1,5 +1,6 @@
 #include "paper/facts.hpp"
 
+#include "words/paper_says.hpp"
 #include "words/say.hpp"
 
 #include <algorithm>
@@ -40,7 +41,7 @@ std::vector<Card> pigments_of(const Batch& batch) {
 
 std::string pigment_words(const Card& pigment) {
   if (pigment.index_name.empty()) return pigment.name;
-  return words::say(words::Say::paper_pigment, {pigment.name, pigment.index_name});
+  return words::say(words::PaperSay::paper_pigment, {pigment.name, pigment.index_name});
 }
 
 namespace {

@@ -5,6 +5,7 @@
 #include "paper/measure.hpp"
 #include "paper/palette.hpp"
 #include "words/moments.hpp"
+#include "words/paper_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +13,7 @@
 namespace paper {
 
 using namespace session;
-using words::Say;
+using Say = words::PaperSay;
 using words::say;
 
 namespace {

@@ -3,13 +3,14 @@
 #include "paint/measure.hpp"
 #include "paper/label.hpp"
 #include "paper/palette.hpp"
+#include "words/paper_says.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 namespace paper {
 
-using words::Say;
+using Say = words::PaperSay;
 using words::say;
 
 namespace {

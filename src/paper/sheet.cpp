@@ -7,13 +7,15 @@
 #include "paper/trail.hpp"
 #include "session/in_words.hpp"
 #include "words/moments.hpp"
+#include "words/paper_says.hpp"
+#include "words/session_says.hpp"
 
 #include <cmath>
 
 namespace paper {
 
 using namespace session;
-using words::Say;
+using Say = words::PaperSay;
 using words::say;
 
 namespace {
@@ -21,7 +23,7 @@ namespace {
 // A name that somebody gave keeps its own direction to itself.
 Markup given(std::string_view name) { return element("bdi", {}, name); }
 
-Markup titled(const char* style, Say title, std::vector<Markup> inside) {
+Markup titled(const char* style, words::Sentence title, std::vector<Markup> inside) {
   inside.insert(inside.begin(), element("h2", {}, say(title)));
   return element("section", {{"class", style}}, inside);
 }
@@ -77,15 +79,15 @@ Markup figures(const Batch& batch) {
   const paint::Standing& s = batch.standing;
   const paint::Room& room = batch.places.room;
   std::string where = say(Say::sheet_room);
-  if (batch.room_guessed) where += ", " + say(Say::plan_guess);
+  if (batch.room_guessed) where += ", " + say(words::SessionSay::plan_guess);
   return element(
       "div", {{"class", "figures"}},
-      {figure(ratio_words(s.binder_ratio, 2), say(Say::ratio_caption)),
+      {figure(ratio_words(s.binder_ratio, 2), say(words::SessionSay::ratio_caption)),
        figure(ratio_words(s.flow_put_in, 1), say(Say::sheet_flow_put_in)),
        figure(ratio_words(s.flow_now, 1),
               say(batch.progress == Progress::open ? Say::sheet_flow_now : Say::sheet_flow_last)),
        figure(batch.newer ? "–" : paint::number_words(batch.dried_mL, 1), say(Say::sheet_dried)),
-       figure(say(Say::book_room,
+       figure(say(words::SessionSay::book_room,
                   {paint::reading_words(room.celsius), paint::reading_words(room.humidity * 100)}),
               where)});
 }
@@ -108,8 +110,9 @@ Markup material_row(const Total& total, bool summed) {
 Markup materials(const Batch& batch) {
   std::vector<Markup> rows;
   for (const Total& total : went_in(batch)) rows.push_back(material_row(total, !batch.newer));
-  if (rows.empty()) rows.push_back(row({element("td", {}, say(Say::amount_none))}));
-  return titled("", Say::book_went_in, {element("table", {}, {element("tbody", {}, rows)})});
+  if (rows.empty()) rows.push_back(row({element("td", {}, say(words::SessionSay::amount_none))}));
+  return titled("", words::SessionSay::book_went_in,
+                {element("table", {}, {element("tbody", {}, rows)})});
 }
 
 Markup pass_row(const Handed& handed, const Pass& pass) {
@@ -125,8 +128,9 @@ Markup passes(const Handed& handed) {
   std::vector<Markup> rows;
   for (const Pass& pass : handed.batch.passes)
     if (pass.stage != Stage::resting) rows.push_back(pass_row(handed, pass));
-  if (rows.empty()) rows.push_back(row({element("td", {}, say(Say::book_no_pass))}));
-  return titled("", Say::book_at_slab, {element("table", {}, {element("tbody", {}, rows)})});
+  if (rows.empty()) rows.push_back(row({element("td", {}, say(words::SessionSay::book_no_pass))}));
+  return titled("", words::SessionSay::book_at_slab,
+                {element("table", {}, {element("tbody", {}, rows)})});
 }
 
 Markup drawn(const Handed& handed) {
@@ -144,7 +148,8 @@ Markup drawn(const Handed& handed) {
 std::string pan_words(const Batch& batch, const Verdict& verdict, std::int64_t at) {
   const std::string became = became_words(verdict.as);
   const std::string what =
-      verdict.pan == 0 ? became : say(Say::sheet_pan, {std::to_string(verdict.pan), became});
+      verdict.pan == 0 ? became
+                       : say(words::SessionSay::sheet_pan, {std::to_string(verdict.pan), became});
   const auto poured = last_pour(batch.pans, at);
   return poured ? what + ", " + days_since_pour_words((at - *poured) / a_day_ms) : what;
 }
@@ -155,7 +160,8 @@ std::string afterwards(const Batch& batch, const Entry& entry) {
   if (const auto* poured = std::get_if<Poured>(&event))
     return pour_words(*poured) + ", " + card_name(batch, poured->in);
   if (const auto* pan = std::get_if<PanWeighed>(&event))
-    return say(Say::did_weigh_pan, {std::to_string(pan->pan), paint::grams_words(pan->g)});
+    return say(words::SessionSay::did_weigh_pan,
+               {std::to_string(pan->pan), paint::grams_words(pan->g)});
   if (const auto* verdict = std::get_if<Verdict>(&event))
     return pan_words(batch, *verdict, entry.at);
   if (const auto* noted = std::get_if<Noted>(&event)) return noted->text;
@@ -181,7 +187,7 @@ Markup broken(const Batch& batch) {
   const auto say_it = [&](const std::string& sentence) {
     said.push_back(element("p", {}, {given(sentence)}));
   };
-  if (batch.newer) say_it(say(Say::batch_of_newer_format));
+  if (batch.newer) say_it(say(words::SessionSay::batch_of_newer_format));
   if (batch.damaged) say_it(say(Say::show_damaged));
   for (const Warning& warning : batch.warnings) say_it(warning_words(warning));
   return said.empty() ? Markup{} : titled("broken", Say::sheet_not_whole, std::move(said));
@@ -196,7 +202,7 @@ Markup care(const Batch& batch) {
       list.push_back(
           element("li", {}, {given(say(Say::care_pigment_not_known, {pigment_words(pigment)}))}));
   }
-  for (const Say sentence : paint::cautions_for(ids))
+  for (const words::Sentence sentence : paint::cautions_for(ids))
     list.push_back(element("li", {}, say(sentence)));
   return titled("care", Say::sheet_care, {element("ul", {}, list)});
 }

@@ -3,13 +3,14 @@
 #include "paint/in_words.hpp"
 #include "paper/facts.hpp"
 #include "session/in_words.hpp"
+#include "words/session_says.hpp"
 
 #include <functional>
 
 namespace paper {
 
 using namespace session;
-using words::Say;
+using Say = words::SessionSay;
 using words::say;
 
 namespace {

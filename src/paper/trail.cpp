@@ -6,6 +6,7 @@
 #include "session/in_words.hpp"
 #include "session/trail.hpp"
 #include "words/moments.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +14,7 @@
 namespace paper {
 
 using namespace session;
-using words::Say;
+using Say = words::SessionSay;
 using words::say;
 
 namespace {

@@ -1,6 +1,7 @@
 #include "screens/atlas.hpp"
 
 #include "screens/theme.hpp"
+#include "words/paint_says.hpp"
 
 #include <imgui.h>
 
@@ -117,7 +118,7 @@ void fill() {
 
 words::Result<void> load_faces(double px_per_mm) {
   if (!(px_per_mm >= 1 && px_per_mm <= 40))
-    return words::failure(words::Say::not_a_number, {words::fixed(px_per_mm, 1)});
+    return words::failure(words::PaintSay::not_a_number, {words::fixed(px_per_mm, 1)});
   if (auto there = faces_present(); !there) return there;
   atlas().px_per_mm = px_per_mm;
   fill();

@@ -3,6 +3,9 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail.hpp"
+#include "words/book_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +16,7 @@ namespace screens {
 
 using bench::PadKind;
 using words::fixed;
-using words::Say;
+using Say = words::BookSay;
 using words::say;
 
 namespace {
@@ -96,13 +99,14 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
     for (const auto& row : book.rows)
       if (row.pad == at.id) batch_row(sheet, at, row);
     if (at.id.kind == PadKind::ranges)
-      pad(sheet, at, plain(sheet.theme), {{say(Say::book_ranges), clean_letters}});
+      pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::book_ranges), clean_letters}});
     if (at.id.kind == PadKind::leave)
-      pad(sheet, at, plain(sheet.theme), {{say(Say::pad_leave_number), clean_letters}});
+      pad(sheet, at, plain(sheet.theme),
+          {{say(words::ScreensSay::pad_leave_number), clean_letters}});
     if (at.id.kind == PadKind::page_back)
-      pad(sheet, at, plain(sheet.theme), {{say(Say::page_back), clean_letters}});
+      pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::page_back), clean_letters}});
     if (at.id.kind == PadKind::page_on)
-      pad(sheet, at, plain(sheet.theme), {{say(Say::page_on), clean_letters}});
+      pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::page_on), clean_letters}});
   }
   if (book.comparing)
     labels(sheet, sheet.view.layout.more, plain(sheet.theme),
@@ -171,7 +175,8 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
   panel(sheet, sheet.view.layout.side);
   const Rect area = inset(sheet.view.layout.side, 3.4);
   double y = area.y + cap::clear;
-  write(sheet, {area.x, y}, Anchor::left, clean_bold, t.ink, say(Say::book_went_in), area.w);
+  write(sheet, {area.x, y}, Anchor::left, clean_bold, t.ink, say(words::SessionSay::book_went_in),
+        area.w);
   const paint::Amount& lost = batch.dried_mL;
   const double foot = cap::clear * 1.7; // of the last line
   const auto rows = static_cast<double>(batch.totals.size());
@@ -181,14 +186,15 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
     went_in_row(sheet, {area.x, y, area.w, step}, total);
     y += step;
   }
-  std::string last = say(Say::book_room, {reading_words(batch.places.room.celsius),
-                                          reading_words(batch.places.room.humidity * 100)});
+  std::string last =
+      say(words::SessionSay::book_room, {reading_words(batch.places.room.celsius),
+                                         reading_words(batch.places.room.humidity * 100)});
   if (batch.newer)
-    last = say(Say::batch_of_newer_format);
+    last = say(words::SessionSay::batch_of_newer_format);
   else if (batch.damaged)
-    last = say(Say::batch_damaged);
+    last = say(words::ScreensSay::batch_damaged);
   else if (!batch.warnings.empty())
-    last = say(Say::entries_left_out, {std::to_string(batch.warnings.size())});
+    last = say(words::ScreensSay::entries_left_out, {std::to_string(batch.warnings.size())});
   else if (lost.value >= 0.05)
     last = say(Say::book_dried_off, {number_words(lost, 1)}) + " · " + last;
   write(sheet, {area.x, std::min(y + foot, area.bottom())}, Anchor::left, clean_letters, t.quiet,
@@ -214,7 +220,7 @@ std::string passes_words(const session::Batch& batch) {
     return pass.stage == session::Stage::mulling;
   });
   const std::string minutes = fixed(session::seconds_of(batch, session::Stage::mulling) / 60, 0);
-  if (count == 0) return say(Say::book_no_pass);
+  if (count == 0) return say(words::SessionSay::book_no_pass);
   return count == 1 ? say(Say::book_one_pass, {minutes})
                     : say(Say::book_passes, {std::to_string(count), minutes});
 }
@@ -228,7 +234,7 @@ void figures(Sheet& sheet, const session::Batch& batch) {
          s.flow_now ? say(Say::book_flow, {number_words(*s.flow_now, 1)}) : "");
   const double at_slab = session::seconds_of(batch, session::Stage::wetting_out) +
                          session::seconds_of(batch, session::Stage::mulling);
-  figure(sheet, halves.cell(1, 0), say(Say::book_at_slab),
+  figure(sheet, halves.cell(1, 0), say(words::SessionSay::book_at_slab),
          say(Say::book_minutes, {fixed(at_slab / 60, 0)}), passes_words(batch));
 }
 
@@ -258,7 +264,7 @@ std::vector<Told> told_of(const bench::BookView& book) {
   const session::Batch& batch = *book.batch;
   std::vector<Told> out;
   for (const std::string& day : verdict_words(book)) out.push_back({day, true});
-  if (out.empty()) out.push_back({say(Say::book_no_verdict), true});
+  if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
   if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
   std::string made;
   for (const std::string& name : book.made_again) made += (made.empty() ? "" : ", ") + name;
@@ -299,8 +305,9 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case PadKind::note: return pad(sheet, at, plain(t), {{say(Say::book_note), clean_letters}});
   case PadKind::keep: return pad(sheet, at, dark(t), {{say(Say::book_keep), clean_bold}});
   case PadKind::leave:
-    return pad(sheet, at, plain(t), {{say(Say::pad_leave_number), clean_letters}});
-  case PadKind::to_list: return pad(sheet, at, plain(t), {{say(Say::book_to_list), clean_letters}});
+    return pad(sheet, at, plain(t), {{say(words::ScreensSay::pad_leave_number), clean_letters}});
+  case PadKind::to_list:
+    return pad(sheet, at, plain(t), {{say(words::ScreensSay::book_to_list), clean_letters}});
   case PadKind::take_up: // what is asked for while the batch lies on the slab
     return pad(sheet, at, open ? dark(t) : plain(t),
                {{say(Say::book_take_up), open ? clean_bold : clean_letters}});

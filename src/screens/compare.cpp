@@ -3,6 +3,7 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail.hpp"
+#include "words/book_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +12,7 @@ namespace screens {
 
 using bench::CompareView;
 using bench::PadKind;
-using words::Say;
+using Say = words::BookSay;
 using words::say;
 
 namespace {

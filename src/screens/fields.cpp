@@ -1,16 +1,17 @@
 #include "screens/fields.hpp"
 
 #include "screens/parts.hpp"
+#include "words/screens_says.hpp"
 
 namespace screens {
 
 using bench::PadKind;
-using words::Say;
+using Say = words::ScreensSay;
 
 namespace {
 
 // A tool bears what somebody wrote on it; what is used up comes in a jar.
-Say lot_words(session::CardKind kind) {
+words::Sentence lot_words(session::CardKind kind) {
   using session::CardKind;
   const bool used_up =
       kind == CardKind::pigment || kind == CardKind::paint || session::is_liquid(kind);

@@ -3,13 +3,14 @@
 #pragma once
 
 #include "screens/widgets.hpp"
+#include "words/say.hpp"
 
 namespace screens {
 
 struct Field {
   bench::PadId pad;
   std::string text;
-  words::Say meaning; // stands in it while it is empty
+  words::Sentence meaning; // stands in it while it is empty
 };
 
 std::vector<Field> fields_of(const bench::View& view);

@@ -1,5 +1,7 @@
 #include "screens/measure.hpp"
 
+#include "words/screens_says.hpp"
+
 #define STBTT_STATIC
 #define STB_TRUETYPE_IMPLEMENTATION
 #include <stb/stb_truetype.h>
@@ -72,7 +74,7 @@ words::Result<void> faces_present() {
     for (const bool bold : {false, true})
       if (!loaded(bold, rank).there)
         return words::failure(
-            words::Say::font_missing,
+            words::ScreensSay::font_missing,
             {paths[static_cast<std::size_t>(bold)][static_cast<std::size_t>(rank)]});
   return {};
 }

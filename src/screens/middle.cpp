@@ -1,6 +1,8 @@
 // What opens in the middle of the slab: amounts, bottles, specks, troubles, the number pad.
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/session_says.hpp"
+#include "words/slab_says.hpp"
 
 #include <array>
 #include <cmath>
@@ -9,14 +11,14 @@ namespace screens {
 
 using bench::Middle;
 using bench::PadKind;
-using words::Say;
+using Say = words::SlabSay;
 using words::say;
 
 namespace {
 
 constexpr Lettering big_bold{cap::head, true, cap::body};
 
-Say question(Middle middle) {
+words::Sentence question(Middle middle) {
   switch (middle) {
   case Middle::amounts: return Say::ask_amount;
   case Middle::bottles: return Say::ask_bottle;
@@ -28,7 +30,7 @@ Say question(Middle middle) {
   case Middle::lines: return Say::ask_line;
   case Middle::line: return Say::ask_how_wrong;
   case Middle::found: return Say::ask_found;
-  default: return Say::none;
+  default: return {};
   }
 }
 
@@ -82,8 +84,9 @@ void paint_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) 
   for (const bench::PaintView& p : slab.paints)
     if (p.pad == at.id)
       pigment_pad(sheet, at, p.name, p.colour,
-                  say(p.place == session::Place::jar ? Say::place_jar : Say::place_pans) + ", " +
-                      grams_words(p.grams));
+                  say(p.place == session::Place::jar ? words::SessionSay::place_jar
+                                                     : words::SessionSay::place_pans) +
+                      ", " + grams_words(p.grams));
 }
 
 void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
@@ -99,28 +102,28 @@ void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
 struct PadWords {
   PadKind kind;
   std::string_view arg;
-  Say words, below;
+  words::Sentence words, below;
 };
 constexpr std::array simple_choices{
-    PadWords{PadKind::bottle, "", Say::pad_bottle, Say::none},
-    PadWords{PadKind::lines, "", Say::pad_lines, Say::none},
-    PadWords{PadKind::other_paint, "", Say::pad_other_paint, Say::none},
+    PadWords{PadKind::bottle, "", Say::pad_bottle, {}},
+    PadWords{PadKind::lines, "", Say::pad_lines, {}},
+    PadWords{PadKind::other_paint, "", Say::pad_other_paint, {}},
     PadWords{PadKind::weigh_paint, "", Say::pad_weigh_paint, Say::pad_weigh_paint_what},
-    PadWords{PadKind::to_jar, "all", Say::pad_to_jar, Say::none},
-    PadWords{PadKind::to_jar, "half", Say::pad_half_to_jar, Say::none},
-    PadWords{PadKind::from_jar, "", Say::pad_from_jar, Say::none},
-    PadWords{PadKind::spilt, "", Say::pad_spilt, Say::none},
-    PadWords{PadKind::earlier, "", Say::pad_earlier, Say::none},
-    PadWords{PadKind::other_amount, "", Say::pad_other_amount, Say::none},
-    PadWords{PadKind::five_earlier, "", Say::pad_five_earlier, Say::none},
-    PadWords{PadKind::take_back, "", Say::pad_take_back, Say::none},
+    PadWords{PadKind::to_jar, "all", Say::pad_to_jar, {}},
+    PadWords{PadKind::to_jar, "half", Say::pad_half_to_jar, {}},
+    PadWords{PadKind::from_jar, "", Say::pad_from_jar, {}},
+    PadWords{PadKind::spilt, "", Say::pad_spilt, {}},
+    PadWords{PadKind::earlier, "", Say::pad_earlier, {}},
+    PadWords{PadKind::other_amount, "", Say::pad_other_amount, {}},
+    PadWords{PadKind::five_earlier, "", Say::pad_five_earlier, {}},
+    PadWords{PadKind::take_back, "", Say::pad_take_back, {}},
     PadWords{PadKind::found, "wet", Say::found_wet, Say::found_wet_what},
     PadWords{PadKind::found, "dry", Say::found_dry, Say::found_dry_what}};
 
 void simple_choice(Sheet& sheet, const bench::Pad& at) {
   for (const PadWords& c : simple_choices) {
     if (c.kind != at.id.kind || c.arg != at.id.arg) continue;
-    const std::string below = c.below == Say::none ? "" : say(c.below);
+    const std::string below = c.below == words::Sentence{} ? "" : say(c.below);
     pad(sheet, at, plain(sheet.theme),
         {{say(c.words), slab_bold, false, 3}, {below, slab_letters, true, 3}});
   }

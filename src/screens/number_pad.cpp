@@ -2,27 +2,29 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/screens_says.hpp"
+#include "words/slab_says.hpp"
 
 #include <algorithm>
 
 namespace screens {
 
 using bench::PadKind;
-using words::Say;
+using Say = words::SlabSay;
 using words::say;
 
 namespace {
 
 constexpr Lettering key_letters{cap::head, true, cap::head};
 
-Say wanted_words(bench::Want want) {
+words::Sentence wanted_words(bench::Want want) {
   switch (want) {
   case bench::Want::pigment_g: return Say::ask_wanted_pigment;
   case bench::Want::pans: return Say::ask_wanted_pans;
   case bench::Want::wet_mL: return Say::ask_wanted_wet;
   case bench::Want::dried_g: return Say::ask_wanted_dried;
   }
-  return Say::none;
+  return {};
 }
 
 std::string asked(const bench::NumberView& number) {
@@ -57,7 +59,9 @@ void key(Sheet& sheet, const bench::Pad& at) {
   case PadKind::digit: pad(sheet, at, g, {{at.id.arg, key_letters}}); return;
   case PadKind::point: pad(sheet, at, g, {{".", key_letters}}); return;
   case PadKind::erase: pad(sheet, at, g, {{say(Say::pad_erase), slab_letters}}); return;
-  case PadKind::leave: pad(sheet, at, g, {{say(Say::pad_leave_number), slab_letters}}); return;
+  case PadKind::leave:
+    pad(sheet, at, g, {{say(words::ScreensSay::pad_leave_number), slab_letters}});
+    return;
   case PadKind::enter:
     pad(sheet, at, dark(sheet.theme), {{say(Say::pad_enter), {cap::head, true, cap::body}}});
     return;

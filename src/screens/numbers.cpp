@@ -2,13 +2,16 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
+#include "words/slab_says.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 namespace screens {
 
-using words::Say;
+using Say = words::SlabSay;
 using words::say;
 
 namespace {
@@ -31,15 +34,15 @@ struct Sentence {
 std::vector<Sentence> sentences(const bench::SlabView& slab) {
   std::vector<Sentence> out;
   if (slab.newer)
-    out.push_back({say(Say::batch_of_newer_format), Tone::caution});
+    out.push_back({say(words::SessionSay::batch_of_newer_format), Tone::caution});
   else
     out.push_back({advice_words(slab.advice), Tone::advice, 3});
   if (slab.save_failure)
-    out.push_back({say(Say::not_saved, {*slab.save_failure}), Tone::caution, 3});
+    out.push_back({say(words::ScreensSay::not_saved, {*slab.save_failure}), Tone::caution, 3});
   else if (slab.saved_elsewhere)
-    out.push_back({say(Say::saved_elsewhere), Tone::caution});
+    out.push_back({say(words::ScreensSay::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});
-  if (slab.damaged) out.push_back({say(Say::batch_damaged), Tone::caution});
+  if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
@@ -49,9 +52,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   });
   if (ahead > 0) out.push_back({say(Say::another_clock_ahead), Tone::plain});
   if (const auto n = slab.warnings.size() - static_cast<std::size_t>(ahead); n > 0)
-    out.push_back(
-        {n == 1 ? say(Say::entry_left_out) : say(Say::entries_left_out, {std::to_string(n)}),
-         Tone::plain});
+    out.push_back({n == 1 ? say(Say::entry_left_out)
+                          : say(words::ScreensSay::entries_left_out, {std::to_string(n)}),
+                   Tone::plain});
   if (slab.dried_mL.value >= 0.05)
     out.push_back({say(Say::dried_off, {number_words(slab.dried_mL, 1)}), Tone::quiet});
   return out;
@@ -116,7 +119,7 @@ void draw_ratio(Sheet& sheet, const Rect& area, const bench::SlabView& slab) {
     return;
   }
   const double big = tall(area) ? cap::large : cap::ratio;
-  const Lines caption = fitted(say(Say::ratio_caption), area.w, slab_letters, 2);
+  const Lines caption = fitted(say(words::SessionSay::ratio_caption), area.w, slab_letters, 2);
   const double step = cap::body * 1.5;
   const double below = cap::body + step * (static_cast<double>(caption.lines.size()) - 1);
   const double air = std::min(4.0, (area.h - big - below) / 3);
@@ -137,7 +140,7 @@ void draw_numbers(Sheet& sheet, const bench::SlabView& slab) {
   if (r.w <= 0) return;
   panel(sheet, r);
   const double edge = 4, between = 4.5;
-  const double caption = width_mm(say(Say::ratio_caption), cap::body, false) + 0.5;
+  const double caption = width_mm(say(words::SessionSay::ratio_caption), cap::body, false) + 0.5;
   const double left = std::min(caption, r.w * 0.48); // else in two lines
   draw_ratio(sheet, {r.x + edge, r.y, left, r.h}, slab);
   const double x = r.x + edge + left + between;

@@ -2,6 +2,7 @@
 
 #include "screens/fields.hpp"
 #include "screens/theme.hpp"
+#include "words/say.hpp"
 
 #include <imgui.h>
 
@@ -181,7 +182,7 @@ void ask_for(const std::string& words, double px) {
 }
 
 std::optional<std::string> field(const bench::Pad& pad, const std::string& text, const Theme& t,
-                                 double px, words::Say meaning) {
+                                 double px, words::Sentence meaning) {
   ImFont* font = font_for(cap::clear, false);
   const Rect box = inset(pad.box, 0.9); // within its drawn frame
   const auto w = static_cast<float>(box.w * px), h = static_cast<float>(box.h * px);

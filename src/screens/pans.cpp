@@ -2,6 +2,10 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/bench_says.hpp"
+#include "words/pans_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <array>
@@ -12,7 +16,7 @@ namespace screens {
 using bench::PadKind;
 using bench::PansView;
 using words::fixed;
-using words::Say;
+using Say = words::PansSay;
 using words::say;
 
 namespace {
@@ -167,7 +171,7 @@ NextWords next_words(const PansView& pans) {
   case Next::in_hours: return {next, span_words(n.low_h, n.high_h), from};
   case Next::maybe_now:
   case Next::now: return {next, say(Say::pans_now), firm};
-  case Next::full: return {"", say(Say::pans_full), say(Say::pans_no_more)};
+  case Next::full: return {"", say(Say::pans_full), say(words::BenchSay::pans_no_more)};
   case Next::unknown: return {next, say(Say::pans_when_firm), ""};
   }
   return {};
@@ -196,7 +200,7 @@ void draw_next(Sheet& sheet, const PansView& pans) {
          {{w.below, slab_letters, true, 3}});
 }
 
-Say remedy(session::Became became) {
+words::Sentence remedy(session::Became became) {
   constexpr std::array ids{Say::remedy_good,       Say::remedy_full,   Say::remedy_sunken,
                            Say::remedy_cracked,    Say::remedy_sticky, Say::remedy_rubs_off,
                            Say::remedy_wont_rewet, Say::remedy_mould};
@@ -212,7 +216,7 @@ struct Sentence {
 std::vector<Sentence> said_of_pours(const PansView& pans) {
   std::vector<Sentence> out;
   out.push_back({pans.to_pour_mL > 0 ? say(Say::pans_left, {fixed(pans.to_pour_mL, 1)})
-                                     : say(Say::pans_left_none),
+                                     : say(words::BenchSay::pans_left_none),
                  true});
   if (pans.first) return out;
   if (pans.fill)
@@ -236,12 +240,12 @@ std::vector<Sentence> said_of_verdicts(const PansView& pans) {
   else if (pans.said)
     out.push_back({say(remedy(pans.said->as)), false, false, became_words(pans.said->as)});
   for (const auto& [pan, said] : pans.apart)
-    out.push_back(
-        {say(Say::sheet_pan, {std::to_string(pan),
-                              said.early ? say(Say::pans_still_drying) : became_words(said.as)}),
-         true});
+    out.push_back({say(words::SessionSay::sheet_pan,
+                       {std::to_string(pan),
+                        said.early ? say(Say::pans_still_drying) : became_words(said.as)}),
+                   true});
   if (!pans.said && pans.apart.empty()) {
-    out.push_back({say(Say::book_no_verdict), true});
+    out.push_back({say(words::ScreensSay::book_no_verdict), true});
     if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
   }
   return out;
@@ -307,9 +311,9 @@ void draw_known(Sheet& sheet, const PansView& pans) {
   constexpr double name_mm = 60; // the strip has no room for the name
   if (sheet.view.layout.title.w < name_mm) said.insert(said.begin(), {pans.name, true});
   if (pans.save_failure)
-    said.insert(said.begin(), {say(Say::not_saved, {*pans.save_failure}), true});
+    said.insert(said.begin(), {say(words::ScreensSay::not_saved, {*pans.save_failure}), true});
   else if (pans.saved_elsewhere)
-    said.insert(said.begin(), {say(Say::saved_elsewhere), true});
+    said.insert(said.begin(), {say(words::ScreensSay::saved_elsewhere), true});
   if (const std::string notice = notice_words(pans.notice); !notice.empty())
     said.insert(said.begin(), {notice, true});
   const Rect& lower = sheet.view.layout.lower;

@@ -1,12 +1,15 @@
 #include "screens/phrases.hpp"
 
 #include "bench/materials.hpp"
+#include "words/bench_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
 
 #include <array>
 
 namespace screens {
 
-using words::Say;
+using Say = words::ScreensSay;
 using words::say;
 
 std::string trouble_sign(session::TroubleKind trouble) {
@@ -41,7 +44,7 @@ std::string next_words(const bench::Amount& amount) {
 std::string fact_words(const std::string& which) {
   struct Named {
     std::string_view name;
-    Say words;
+    words::Sentence words;
   };
   constexpr std::array facts{Named{"g_per_mL", Say::fact_g_per_mL},
                              Named{"oil", Say::fact_oil},
@@ -78,13 +81,13 @@ struct EventWords {
   const std::string& card;
 
   std::string operator()(const session::Added& a) const {
-    return say(Say::did_added, {card, amount_words(a.unit, a.amount)});
+    return say(words::SessionSay::did_added, {card, amount_words(a.unit, a.amount)});
   }
   std::string operator()(const session::Felt& f) const { return feel_words(f.as); }
   std::string operator()(const session::Dot& d) const { return specks_words(d.specks); }
   std::string operator()(const session::Trouble& t) const { return trouble_words(t.what); }
   std::string operator()(const session::StageBegan& s) const {
-    if (s.stage == session::Stage::wetting_out) return say(Say::stage_wetting_out);
+    if (s.stage == session::Stage::wetting_out) return say(words::BenchSay::stage_wetting_out);
     return say(s.stage == session::Stage::mulling ? Say::stage_mull : Say::stage_scrape);
   }
   std::string operator()(const session::BottleWeighed& b) const {
@@ -106,7 +109,7 @@ struct EventWords {
   std::string operator()(const session::CautionsSeen&) const { return say(Say::did_see_cautions); }
   std::string operator()(const session::Poured& p) const { return session::pour_words(p); }
   std::string operator()(const session::PanWeighed& p) const {
-    return say(Say::did_weigh_pan, {std::to_string(p.pan), grams_words(p.g)});
+    return say(words::SessionSay::did_weigh_pan, {std::to_string(p.pan), grams_words(p.g)});
   }
   std::string operator()(const session::Verdict& v) const { return became_words(v.as); }
   std::string operator()(const session::Noted& n) const { return n.text; }

@@ -3,6 +3,9 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/plan_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +13,7 @@
 namespace screens {
 
 using bench::PadKind;
-using words::Say;
+using Say = words::PlanSay;
 using words::say;
 
 namespace {
@@ -116,7 +119,7 @@ void cautions_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& pla
 
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   const Ground g = plain(sheet.theme);
-  const std::string guess = plan.room_guessed ? say(Say::plan_guess) : "";
+  const std::string guess = plan.room_guessed ? say(words::SessionSay::plan_guess) : "";
   const Lettering small{cap::small, false, cap::small};
   switch (at.id.kind) {
   case PadKind::weigh: return wanted_pad(sheet, at, plan);
@@ -144,8 +147,10 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
     return pad(sheet, at, dark(sheet.theme),
                {{say(Say::plan_go_on, {plan.go_on}), {cap::clear, true, cap::small}, false, 2},
                 {say(Say::plan_go_on_what), small, true, 1}});
-  case PadKind::page_back: return pad(sheet, at, g, {{say(Say::page_back), clean_letters}});
-  case PadKind::page_on: return pad(sheet, at, g, {{say(Say::page_on), clean_letters}});
+  case PadKind::page_back:
+    return pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
+  case PadKind::page_on:
+    return pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
   default: return;
   }
 }
@@ -177,13 +182,14 @@ void cautions(Sheet& sheet, const bench::PlanView& plan) {
   for (const double size : {cap::clear, cap::small}) {
     letters = {size, false, size};
     double all = 0;
-    for (const Say caution : plan.cautions) all += lines_high(say(caution), words.w, letters);
+    for (const words::Sentence caution : plan.cautions)
+      all += lines_high(say(caution), words.w, letters);
     air = (area.h - all) / static_cast<double>(plan.cautions.size());
     if (air > 0.6) break;
   }
   air = std::min(air, 2.5);
   double y = area.y;
-  for (const Say caution : plan.cautions)
+  for (const words::Sentence caution : plan.cautions)
     y = note(sheet, words, y, say(caution), letters, t.ink) + air;
   sheet.shapes.push_back(
       Box{{area.x, area.y - 0.3, 1.8, y - air - area.y}, 0.9, t.caution, t.ink, 0.2});

@@ -2,6 +2,9 @@
 #include "screens/measure.hpp"
 #include "screens/range_chart.hpp"
 #include "session/in_words.hpp"
+#include "words/ranges_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 
@@ -9,7 +12,7 @@ namespace screens {
 
 using bench::PadKind;
 using bench::RangesView;
-using words::Say;
+using Say = words::RangesSay;
 using words::say;
 
 namespace {
@@ -53,9 +56,12 @@ Rect beside(const Rect& column, const bench::Pad& at) {
 
 void way(Sheet& sheet, const bench::Pad& at) {
   const Ground g = plain(sheet.theme);
-  if (at.id.kind == PadKind::to_list) pad(sheet, at, g, {{say(Say::book_to_list), clean_letters}});
-  if (at.id.kind == PadKind::page_back) pad(sheet, at, g, {{say(Say::page_back), clean_letters}});
-  if (at.id.kind == PadKind::page_on) pad(sheet, at, g, {{say(Say::page_on), clean_letters}});
+  if (at.id.kind == PadKind::to_list)
+    pad(sheet, at, g, {{say(words::ScreensSay::book_to_list), clean_letters}});
+  if (at.id.kind == PadKind::page_back)
+    pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
+  if (at.id.kind == PadKind::page_on)
+    pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
 }
 
 }
@@ -71,10 +77,10 @@ void draw_ranges(Sheet& sheet, const RangesView& ranges) {
   const double y = layout.main.y + 4 + cap::clear, half = (layout.main.w - 10) / 2;
   const std::string title = ranges.failure
                                 ? say(Say::range_not_learnt, {words::message(*ranges.failure)})
-                                : say(Say::book_ranges);
+                                : say(words::ScreensSay::book_ranges);
   write(sheet, {layout.main.x + 4, y}, Anchor::left, clean_bold, t.ink, title, half);
   write(sheet, {layout.main.right() - 4, y}, Anchor::right, clean_letters, t.quiet,
-        say(Say::trail_caption), half);
+        say(words::SessionSay::trail_caption), half);
   const std::size_t count = std::min(ranges.rows.size(), rows.size());
   for (std::size_t i = 0; i < count; ++i)
     chances(sheet, c, beside(c.bars, *rows[i]), ranges.rows[i].range);

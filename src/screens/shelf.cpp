@@ -2,6 +2,9 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
+#include "words/shelf_says.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +13,7 @@ namespace screens {
 
 using bench::PadKind;
 using session::CardKind;
-using words::Say;
+using Say = words::ShelfSay;
 using words::say;
 
 namespace {
@@ -50,7 +53,7 @@ std::string value_words(const bench::FactView& fact) {
   if (fact.value > 0) return words::fixed(fact.value, fact.decimals);
   constexpr std::array parts{"gum", "water", "honey", "glycerin", "preservative"};
   const bool none = std::find(parts.begin(), parts.end(), fact.pad.arg) != parts.end();
-  return say(none ? Say::amount_none : Say::fact_unknown);
+  return say(none ? words::SessionSay::amount_none : Say::fact_unknown);
 }
 
 // What it says, and below what that is.
@@ -144,8 +147,10 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
                             : say(Say::shelf_away, {std::to_string(shelf.put_away)}),
                  small, true, 2}});
   case PadKind::new_card: return pad(sheet, at, g, {{say(Say::shelf_new), clean_letters}});
-  case PadKind::page_back: return pad(sheet, at, g, {{say(Say::page_back), clean_letters}});
-  case PadKind::page_on: return pad(sheet, at, g, {{say(Say::page_on), clean_letters}});
+  case PadKind::page_back:
+    return pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
+  case PadKind::page_on:
+    return pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
   case PadKind::put_away: return pad(sheet, at, g, {{say(Say::shelf_put_away), clean_letters}});
   case PadKind::bring_back: return pad(sheet, at, g, {{say(Say::shelf_bring_back), clean_letters}});
   case PadKind::card_done:

@@ -3,13 +3,17 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail.hpp"
+#include "words/bench_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
+#include "words/slab_says.hpp"
 
 #include <algorithm>
 
 namespace screens {
 
 using bench::PadKind;
-using words::Say;
+using Say = words::SlabSay;
 using words::say;
 
 namespace {
@@ -25,7 +29,7 @@ const bench::MaterialView* material_of(const bench::SlabView& slab, const bench:
 // A dash where the word for none has no room.
 std::string so_far(const bench::MaterialView& m, double room) {
   if (m.grams) return grams_words(*m.grams);
-  const std::string none = say(Say::amount_none);
+  const std::string none = say(words::SessionSay::amount_none);
   return width_mm(none, cap::body, false) <= room ? none : "–";
 }
 
@@ -87,8 +91,8 @@ void undo_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) 
 std::string pass_action(const bench::PassView& pass) {
   switch (pass.next) {
   case bench::PassView::wet_out: return say(Say::stage_wet_out);
-  case bench::PassView::mull: return say(Say::stage_mull);
-  case bench::PassView::scrape: return say(Say::stage_scrape);
+  case bench::PassView::mull: return say(words::ScreensSay::stage_mull);
+  case bench::PassView::scrape: return say(words::ScreensSay::stage_scrape);
   case bench::PassView::none: break;
   }
   return "";
@@ -100,8 +104,8 @@ void running_pass(Sheet& sheet, const bench::Pad& pad, const bench::PassView& pa
   const bool flash = sheet.view.pressed == pad.id;
   const Rect& r = pad.box;
   const std::string stage = pass.running == session::Stage::mulling
-                                ? say(Say::stage_mulling, {std::to_string(pass.number)})
-                                : say(Say::stage_wetting_out);
+                                ? say(words::BenchSay::stage_mulling, {std::to_string(pass.number)})
+                                : say(words::BenchSay::stage_wetting_out);
   const double x = r.centre().x, width = r.w - 0.8; // 12:34 takes all of it upright
   const Lines head = fitted(stage, width, slab_letters, 2);
   const double more = (static_cast<double>(head.lines.size()) - 1) * cap::body * line_step;
@@ -125,7 +129,7 @@ void pass_pad(Sheet& sheet, const bench::Pad& at, const bench::PassView& pass) {
   if (works) return running_pass(sheet, at, pass);
   std::string what;
   if (pass.next == bench::PassView::mull)
-    what = say(Say::stage_pass, {std::to_string(pass.number)});
+    what = say(words::SessionSay::stage_pass, {std::to_string(pass.number)});
   if (pass.next == bench::PassView::wet_out) what = say(Say::stage_with_knife);
   pad(sheet, at, plain(sheet.theme), {{pass_action(pass), big_bold}, {what, slab_letters, true}});
 }
@@ -144,12 +148,13 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
   };
   switch (at.id.kind) {
   case PadKind::another:
-    return pad(sheet, at, open(bench::Middle::amounts), {{say(Say::pad_another), slab_letters}});
+    return pad(sheet, at, open(bench::Middle::amounts),
+               {{say(words::ScreensSay::pad_another), slab_letters}});
   case PadKind::more:
     return pad(sheet, at, open(bench::Middle::more), {{say(Say::pad_more), slab_letters}});
   case PadKind::dot:
     return pad(sheet, at, open(bench::Middle::specks),
-               {{say(Say::pad_dot), slab_bold},
+               {{say(words::ScreensSay::pad_dot), slab_bold},
                 {slab.dot ? specks_words(*slab.dot) : "", slab_letters, true}});
   case PadKind::trouble:
     return pad(sheet, at, open(bench::Middle::troubles),

@@ -3,6 +3,8 @@
 #include "screens/range_chart.hpp"
 #include "session/in_words.hpp"
 #include "words/moments.hpp"
+#include "words/ranges_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,7 +14,7 @@ namespace screens {
 using bench::PadKind;
 using bench::PigmentStory;
 using bench::StoryView;
-using words::Say;
+using Say = words::RangesSay;
 using words::say;
 
 namespace {
@@ -48,7 +50,10 @@ void step_row(Sheet& sheet, const RangeChart& c, std::size_t i, const StoryView&
   const Rect names = c.row(c.names, i), bars = c.row(c.bars, i);
   const bool guess = step.of.batch.empty();
   labels(sheet, names, plain(sheet.theme),
-         {{guess ? say(Say::known_guess) : step.name, {cap::clear, !guess, cap::small}, guess, 2},
+         {{guess ? say(words::SessionSay::known_guess) : step.name,
+           {cap::clear, !guess, cap::small},
+           guess,
+           2},
           {guess ? "" : words::date(step.opened_at, sheet.view.utc_offset_min), clean_letters, true,
            1}},
          Anchor::left);
@@ -81,7 +86,7 @@ std::string said_of_note(const StoryView& story, int utc_offset_min) {
 
 void way(Sheet& sheet, const bench::Pad& at, const StoryView& story) {
   const Ground g = plain(sheet.theme);
-  const auto words = [&](Say id) { pad(sheet, at, g, {{say(id), clean_letters}}); };
+  const auto words = [&](words::Sentence id) { pad(sheet, at, g, {{say(id), clean_letters}}); };
   if (at.id.kind == PadKind::to_list) words(Say::range_to_all);
   if (at.id.kind == PadKind::note_before) words(Say::range_note_back);
   if (at.id.kind == PadKind::note_after) words(Say::range_note_on);

@@ -1,18 +1,19 @@
 // The strip along the top, for clean hands.
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
+#include "words/tablet_says.hpp"
 
 #include <algorithm>
 
 namespace screens {
 
 using bench::PadKind;
-using words::Say;
+using Say = words::TabletSay;
 using words::say;
 
 namespace {
 
-void tab(Sheet& sheet, const bench::Pad& pad, Say name, bench::Screen screen) {
+void tab(Sheet& sheet, const bench::Pad& pad, words::Sentence name, bench::Screen screen) {
   const Theme& t = sheet.theme;
   const bool here = sheet.view.strip.screen == screen;
   Ground g = here ? dark(t) : Ground{t.slab, t.quiet, t.quiet};

@@ -2,11 +2,13 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/screens_says.hpp"
+#include "words/tablet_says.hpp"
 
 namespace screens {
 
 using bench::PadKind;
-using words::Say;
+using Say = words::TabletSay;
 using words::say;
 
 namespace {
@@ -17,8 +19,8 @@ std::string key_does(const bench::PadId& pad) {
   if (pad.kind == PadKind::felt) return feel_words(*session::feel_named(pad.arg));
   if (pad.kind == PadKind::undo) return say(Say::key_undo);
   if (pad.kind == PadKind::pass) return say(Say::key_pass);
-  if (pad.kind == PadKind::dot) return say(Say::pad_dot);
-  if (pad.kind == PadKind::another) return say(Say::pad_another);
+  if (pad.kind == PadKind::dot) return say(words::ScreensSay::pad_dot);
+  if (pad.kind == PadKind::another) return say(words::ScreensSay::pad_another);
   return say(pad.arg == "binder"  ? Say::key_binder
              : pad.arg == "water" ? Say::key_water
                                   : Say::key_honey);

@@ -4,13 +4,15 @@
 #include "screens/phrases.hpp"
 #include "screens/trail_geometry.hpp"
 #include "session/in_words.hpp"
+#include "words/session_says.hpp"
+#include "words/slab_says.hpp"
 
 #include <algorithm>
 #include <cmath>
 
 namespace screens {
 
-using words::Say;
+using Say = words::SlabSay;
 using words::say;
 
 namespace {
@@ -82,7 +84,8 @@ void draw_captions(Sheet& sheet, const Plot& p) {
     from = x - half;
     to = x + half;
   }
-  const std::string sticky = say(Say::feel_too_sticky), runny = say(Say::feel_too_runny);
+  const std::string sticky = say(words::SessionSay::feel_too_sticky),
+                    runny = say(words::SessionSay::feel_too_runny);
   if (p.area.x + edge_mm + width_mm(sticky, p.cap, false) + air < from)
     write(sheet, {p.area.x + edge_mm, y}, Anchor::left, {p.cap, false, p.cap}, t.quiet, sticky,
           from);
@@ -103,7 +106,7 @@ void draw_axis(Sheet& sheet, const Plot& p) {
         {at, y + 2.4 + p.cap}, Anchor::centre, p.cap, false, t.quiet, tick.label, 2 * half + 1});
   }
   write(sheet, {p.inside.right(), p.area.bottom() - p.cap * 0.8}, Anchor::right,
-        {p.cap, false, p.cap}, t.quiet, say(Say::trail_caption), p.inside.w);
+        {p.cap, false, p.cap}, t.quiet, say(words::SessionSay::trail_caption), p.inside.w);
 }
 
 void draw_stages(Sheet& sheet, const Plot& p) {
@@ -280,7 +283,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
                       0.7 * p.inside.w, 8 * cap_mm};
     sheet.shapes.push_back(Box{ground, 0, t.slab, clear, 0});
     labels(sheet, ground, plain(sheet.theme),
-           {{say(Say::trail_empty), {cap_mm, false, cap_mm}, true, 3}});
+           {{say(words::SessionSay::trail_empty), {cap_mm, false, cap_mm}, true, 3}});
   }
   const auto pieces = trail_pieces(trail.points, p.flow, p.time);
   sheet.shapes.push_back(Clip{{p.inside.x - 2, p.inside.y, p.inside.w + 4, p.inside.h}});

@@ -2,12 +2,13 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/slab_says.hpp"
 
 #include <algorithm>
 
 namespace screens {
 
-using words::Say;
+using Say = words::SlabSay;
 using words::say;
 
 std::string undo_words(const bench::UndoView& undo) {

@@ -2,6 +2,7 @@
 
 #include "paint/bottle.hpp"
 #include "paint/measure.hpp"
+#include "words/session_says.hpp"
 
 namespace session {
 
@@ -15,7 +16,7 @@ words::Result<paint::Amount> measured(const Added& added, const Card& of, const 
   if (added.unit == Unit::g) return paint::grams_weighed(added.amount, scale_step_g);
   const auto material = material_of(of);
   if (!material) return tl::make_unexpected(material.error());
-  if (!tool) return words::failure(words::Say::card_not_laid_out, {added.with});
+  if (!tool) return words::failure(words::SessionSay::card_not_laid_out, {added.with});
   if (added.unit == Unit::spoons)
     return paint::grams_of_spoons(added.amount, {tool->id, tool->tool.mL, tool->tool.mL_u},
                                   *material);

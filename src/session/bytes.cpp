@@ -2,6 +2,7 @@
 
 #include "session/check_value.hpp"
 #include "session/event_json.hpp"
+#include "words/session_says.hpp"
 
 namespace session {
 
@@ -24,14 +25,14 @@ words::Result<Encoded> encode(const Line& line, std::uint32_t before) {
   // Text is checked where it enters; a replacement sign here would be a silent change of it.
   if (const std::string strict = j.dump(-1, ' ', false, Json::error_handler_t::ignore);
       strict != body)
-    return words::failure(words::Say::text_not_utf8);
+    return words::failure(words::SessionSay::text_not_utf8);
   body.pop_back(); // the closing brace, which goes behind the check values
   body.append(before_start).append(to_hex(before)).append("\"");
   const std::uint32_t check = crc32c(body, before);
   std::string bytes = std::move(body);
   bytes.append(check_start).append(to_hex(check)).append(seal_end).append("\n");
   if (bytes.size() > longest_line)
-    return words::failure(words::Say::line_too_long,
+    return words::failure(words::SessionSay::line_too_long,
                           {std::to_string(bytes.size()), std::to_string(longest_line)});
   return Encoded{std::move(bytes), check};
 }
@@ -47,7 +48,7 @@ struct Head {
 
 words::Result<Head> head_of(std::string_view text) {
   if (text.size() >= longest_line)
-    return words::failure(words::Say::line_too_long,
+    return words::failure(words::SessionSay::line_too_long,
                           {std::to_string(text.size() + 1), std::to_string(longest_line)});
   auto object = read_object(text);
   if (!object) return tl::make_unexpected(object.error());

@@ -2,6 +2,7 @@
 
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
+#include "words/session_says.hpp"
 
 #include <cmath>
 
@@ -18,7 +19,7 @@ std::uint32_t read_colour(Fields& f) {
   const std::string text = f.text("colour");
   const auto colour = from_hex("00" + text.substr(text.empty() ? 0 : 1));
   if (colour && text[0] == '#') return *colour;
-  f.reject(words::Say::field_not_a_colour);
+  f.reject(words::SessionSay::field_not_a_colour);
   return 0;
 }
 

@@ -2,6 +2,7 @@
 
 #include "session/bytes.hpp"
 #include "session/card_json.hpp"
+#include "words/session_says.hpp"
 
 namespace session {
 
@@ -44,7 +45,7 @@ Added read_added(Fields& f) {
 
 Began read_began(Fields& f) {
   Began b;
-  if (f.text("format") != format_name) f.reject(words::Say::file_of_other_format);
+  if (f.text("format") != format_name) f.reject(words::SessionSay::file_of_other_format);
   b.version = static_cast<int>(f.integer("version", 1, 1000000));
   b.session = f.text("session");
   b.part = static_cast<int>(f.integer("part", 0, 1000000));
@@ -96,8 +97,9 @@ Verdict read_verdict(Fields& f) {
 
 Photo read_photo(Fields& f) {
   Photo p{f.text("sha256"), f.text("ending"), f.word("of", photo_of_named)};
-  if (!is_sha256(p.sha256)) f.reject(words::Say::field_not_a_photo, "sha256");
-  if (p.ending != "jpg" && p.ending != "png") f.reject(words::Say::field_not_a_photo, "ending");
+  if (!is_sha256(p.sha256)) f.reject(words::SessionSay::field_not_a_photo, "sha256");
+  if (p.ending != "jpg" && p.ending != "png")
+    f.reject(words::SessionSay::field_not_a_photo, "ending");
   return p;
 }
 

@@ -5,6 +5,7 @@
 #include "session/event.hpp"
 #include "session/strict_json.hpp"
 #include "words/error.hpp"
+#include "words/session_says.hpp"
 
 #include <limits>
 #include <optional>
@@ -20,10 +21,10 @@ public:
   double number(const char* name, double least, double most) {
     const Json* field = find(name);
     if (!field) return least;
-    if (!field->is_number()) return fault(words::Say::field_not_a_number, name), least;
+    if (!field->is_number()) return fault(words::SessionSay::field_not_a_number, name), least;
     const double value = field->get<double>();
     if (!(value >= least && value <= most))
-      return fault(words::Say::field_out_of_range, name, field->dump()), least;
+      return fault(words::SessionSay::field_out_of_range, name, field->dump()), least;
     return value;
   }
 
@@ -38,17 +39,17 @@ public:
                       (!field->is_number_unsigned() ||
                        field->get<std::uint64_t>() <=
                            static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max()));
-    if (!fits) return fault(words::Say::field_not_whole, name), least;
+    if (!fits) return fault(words::SessionSay::field_not_whole, name), least;
     const auto value = field->get<std::int64_t>();
     if (value < least || value > most)
-      return fault(words::Say::field_out_of_range, name, field->dump()), least;
+      return fault(words::SessionSay::field_out_of_range, name, field->dump()), least;
     return value;
   }
 
   std::string text(const char* name) {
     const Json* field = find(name);
     if (!field) return "";
-    if (!field->is_string()) return fault(words::Say::field_not_text, name), "";
+    if (!field->is_string()) return fault(words::SessionSay::field_not_text, name), "";
     return field->get<std::string>();
   }
 
@@ -59,7 +60,7 @@ public:
   bool yes(const char* name) {
     if (!has(name)) return false;
     const Json* field = find(name);
-    if (!field->is_boolean()) return fault(words::Say::field_not_yes_or_no, name), false;
+    if (!field->is_boolean()) return fault(words::SessionSay::field_not_yes_or_no, name), false;
     return field->get<bool>();
   }
 
@@ -75,7 +76,8 @@ public:
   Json object(const char* name) {
     const Json* field = find(name);
     if (!field) return Json::object();
-    if (!field->is_object()) return fault(words::Say::field_not_object, name), Json::object();
+    if (!field->is_object())
+      return fault(words::SessionSay::field_not_object, name), Json::object();
     return *field;
   }
 
@@ -83,7 +85,7 @@ public:
     const Json* field = find(name);
     const bool good = field && field->is_array() && field->size() == 2 && (*field)[0].is_string() &&
                       (*field)[1].is_number_unsigned();
-    if (!good) return fault(words::Say::field_not_a_line, name), Ref{};
+    if (!good) return fault(words::SessionSay::field_not_a_line, name), Ref{};
     return {(*field)[0].get<std::string>(), (*field)[1].get<std::uint64_t>()};
   }
 
@@ -91,7 +93,7 @@ public:
     if (!fault_) fault_ = inner.fault_;
   }
 
-  void reject(words::Say why, const char* name = "") { fault(why, name); }
+  void reject(words::Sentence why, const char* name = "") { fault(why, name); }
 
   const std::optional<words::Error>& fault() const { return fault_; }
   bool unknown_word() const { return unknown_word_; }
@@ -100,11 +102,11 @@ private:
   const Json* find(const char* name) {
     const auto at = object_.find(name);
     if (at != object_.end()) return &*at;
-    fault(words::Say::field_missing, name);
+    fault(words::SessionSay::field_missing, name);
     return nullptr;
   }
 
-  void fault(words::Say what, const char* name, std::string value = "") {
+  void fault(words::Sentence what, const char* name, std::string value = "") {
     if (!fault_) fault_ = words::Error{what, {name, std::move(value)}};
   }
 

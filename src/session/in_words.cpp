@@ -1,12 +1,13 @@
 #include "session/in_words.hpp"
 
 #include "paint/in_words.hpp"
+#include "words/session_says.hpp"
 
 #include <array>
 
 namespace session {
 
-using words::Say;
+using Say = words::SessionSay;
 using words::say;
 
 std::string feel_words(Feel feel) {

@@ -1,6 +1,7 @@
 #include "session/pans.hpp"
 
 #include "paint/pans.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 
@@ -70,10 +71,10 @@ std::optional<paint::Interval> dry_share(const Places& places, Place place) {
 
 Fault pour(std::vector<Pan>& pans, Places& places, const Poured& poured, const Card& card,
            const WhenPoured& when, const std::string& name) {
-  if (!(card.tool.mL > 0)) return words::Error{words::Say::measure_not_positive, {card.name}};
+  if (!(card.tool.mL > 0)) return words::Error{words::PaintSay::measure_not_positive, {card.name}};
   const Place from = lying(places, Place::jar) ? Place::jar : Place::slab;
   const Lying* there = lying(places, from);
-  if (!there) return words::Error{words::Say::nothing_there, {}};
+  if (!there) return words::Error{words::PaintSay::nothing_there, {}};
   const double all_mL = wet_mL(*there);
   const double all_g = paint::grams_of(there->paint, places.bench).value;
   const double shrinks_to = dry_share(places, from)->middle;

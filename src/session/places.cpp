@@ -2,6 +2,7 @@
 
 #include "paint/bottle.hpp"
 #include "paint/measure.hpp"
+#include "words/paint_says.hpp"
 
 namespace session {
 
@@ -76,7 +77,7 @@ void dry_out(Places& places) {
 Fault move(Places& places, Place from, std::optional<Place> to, const Much& much,
            const std::string& name) {
   const paint::Mixture& paint = lying(places, from).paint;
-  if (paint::is_empty(paint)) return words::Error{words::Say::nothing_there, {}};
+  if (paint::is_empty(paint)) return words::Error{words::PaintSay::nothing_there, {}};
   const auto share = share_of(places, paint, much, name);
   if (!share) return share.error();
   const auto parted = paint::part(paint, *share, name);

@@ -1,6 +1,7 @@
 #include "session/reader.hpp"
 
 #include "session/bytes.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <map>
@@ -28,10 +29,10 @@ struct Reading {
 bool intact(Reading& r, std::string_view text) {
   const auto sealed = unseal(text);
   const auto before = std::exchange(r.before, std::nullopt);
-  if (!sealed) return r.damaged({words::Say::line_without_check, {}}), false;
-  if (!is_intact(*sealed)) return r.damaged({words::Say::line_check_wrong, {}}), false;
+  if (!sealed) return r.damaged({words::SessionSay::line_without_check, {}}), false;
+  if (!is_intact(*sealed)) return r.damaged({words::SessionSay::line_check_wrong, {}}), false;
   r.before = sealed->check;
-  if (before && *before != sealed->before) r.damaged({words::Say::line_not_joined, {}});
+  if (before && *before != sealed->before) r.damaged({words::SessionSay::line_not_joined, {}});
   return true;
 }
 
@@ -43,7 +44,7 @@ void take_beginning(Reading& r, const Began& began) {
   r.file.from = began.from;
   r.file.future = began.version > format_version;
   if (r.file.future)
-    r.damaged({words::Say::file_of_future_version, {std::to_string(began.version)}});
+    r.damaged({words::SessionSay::file_of_future_version, {std::to_string(began.version)}});
 }
 
 // A later part's beginning bears the number of the first line it takes over. It is not that line,
@@ -99,7 +100,7 @@ void take_began(Reading& r, Line line) {
     keep(r, std::move(line));
   } else if (r.began != line) {
     r.foreign = true;
-    r.damaged({words::Say::file_of_two_sessions, {began.session}});
+    r.damaged({words::SessionSay::file_of_two_sessions, {began.session}});
   }
 }
 
@@ -107,7 +108,7 @@ void take_line(Reading& r, Line line) {
   if (std::holds_alternative<Began>(line.event)) return take_began(r, std::move(line));
   const Line* there = numbered(r.file, line.n);
   if (!there) return keep(r, std::move(line));
-  if (*there != line) r.damaged({words::Say::line_number_twice, {std::to_string(line.n)}});
+  if (*there != line) r.damaged({words::SessionSay::line_number_twice, {std::to_string(line.n)}});
 }
 
 void read_line(Reading& r, std::string_view text) {
@@ -122,9 +123,9 @@ void look_at_ends(Reading& r, bool any_line) {
   if (!r.began) {
     r.file.damaged |= any_line;
     r.file.damage.push_back(
-        {r.file.name, 1, 0, {words::Say::file_without_beginning, {}}, !any_line});
+        {r.file.name, 1, 0, {words::SessionSay::file_without_beginning, {}}, !any_line});
   }
-  if (!r.file.ended) r.damaged({words::Say::file_not_ended, {}}, true);
+  if (!r.file.ended) r.damaged({words::SessionSay::file_not_ended, {}}, true);
   if (r.began || !any_line) return;
   const Named named = named_by(r.file.name);
   r.file.session = named.session;
@@ -197,7 +198,7 @@ File read_file(std::string name, std::string_view bytes) {
     ++r.line;
     const std::size_t end = bytes.find('\n', r.byte);
     if (end == std::string_view::npos) {
-      r.damaged({words::Say::line_torn, {}}, true);
+      r.damaged({words::SessionSay::line_torn, {}}, true);
       break;
     }
     read_line(r, bytes.substr(r.byte, end - r.byte));

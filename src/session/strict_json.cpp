@@ -1,5 +1,7 @@
 #include "session/strict_json.hpp"
 
+#include "words/session_says.hpp"
+
 #include <utility>
 #include <vector>
 
@@ -32,19 +34,19 @@ public:
   bool end_array() { return close(); }
 
   bool key(string_t& name) {
-    if (inside_.back()->contains(name)) return refuse(words::Say::field_twice);
+    if (inside_.back()->contains(name)) return refuse(words::SessionSay::field_twice);
     key_ = std::move(name);
     return true;
   }
   bool parse_error(std::size_t, const std::string&, const nlohmann::detail::exception&) {
-    return refuse(words::Say::line_not_an_object);
+    return refuse(words::SessionSay::line_not_an_object);
   }
 
   Json root;
-  std::optional<words::Say> fault;
+  std::optional<words::Sentence> fault;
 
 private:
-  bool refuse(words::Say why) {
+  bool refuse(words::Sentence why) {
     fault = why;
     return false;
   }
@@ -56,13 +58,13 @@ private:
     return &outer.back();
   }
   bool put(Json value) {
-    if (inside_.empty()) return refuse(words::Say::line_not_an_object);
+    if (inside_.empty()) return refuse(words::SessionSay::line_not_an_object);
     place(std::move(value));
     return true;
   }
   bool open(Json value) {
-    if (inside_.size() == deepest) return refuse(words::Say::line_too_deep);
-    if (inside_.empty() && !value.is_object()) return refuse(words::Say::line_not_an_object);
+    if (inside_.size() == deepest) return refuse(words::SessionSay::line_too_deep);
+    if (inside_.empty() && !value.is_object()) return refuse(words::SessionSay::line_not_an_object);
     inside_.push_back(place(std::move(value)));
     return true;
   }

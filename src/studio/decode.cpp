@@ -1,4 +1,5 @@
 #include "studio/picture.hpp"
+#include "words/studio_says.hpp"
 
 #include <png.h>
 #include <turbojpeg.h>
@@ -49,7 +50,7 @@ words::Result<Pixels> decode_picture(std::string_view bytes) {
   pixels.rgb.resize(static_cast<std::size_t>(3 * header->width * header->height));
   const bool decoded =
       header->kind == PictureKind::jpg ? decode_jpg(bytes, pixels) : decode_png(bytes, pixels);
-  if (!decoded) return words::failure(words::Say::photo_not_decoded);
+  if (!decoded) return words::failure(words::StudioSay::photo_not_decoded);
   return pixels;
 }
 

@@ -2,6 +2,7 @@
 
 #include "studio/sentences.hpp"
 #include "words/say.hpp"
+#include "words/studio_says.hpp"
 
 #include <algorithm>
 #include <string_view>
@@ -42,7 +43,7 @@ void Homecoming::answered(const disk::Answer& answer) {
   else
     said_.push_back(sentence(answer.failures.front()));
   if (copies_.empty() && came_ > 0)
-    said_.push_back(words::say(words::Say::came_home, {std::to_string(came_)}));
+    said_.push_back(words::say(words::StudioSay::came_home, {std::to_string(came_)}));
 }
 
 // Where home has a file of that name that says less or something else (the program whose file it is

@@ -3,6 +3,7 @@
 #include "session/bytes.hpp"
 #include "studio/sentences.hpp"
 #include "studio/utc.hpp"
+#include "words/session_says.hpp"
 
 #include <utility>
 
@@ -22,7 +23,7 @@ void Journal::append(std::vector<session::Line> lines) {
 // As bytes; none of a line that can never be written. It has no ticket yet.
 std::string Journal::take_in(session::Line line) {
   if (!began_ && !std::holds_alternative<session::Began>(line.event)) {
-    refuse(line, words::say(words::Say::file_without_beginning));
+    refuse(line, words::say(words::SessionSay::file_without_beginning));
     return {};
   }
   auto encoded = session::encode(line, check_);

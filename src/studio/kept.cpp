@@ -1,5 +1,7 @@
 #include "studio/kept.hpp"
 
+#include "words/studio_says.hpp"
+
 #include <cerrno>
 #include <system_error>
 
@@ -8,7 +10,7 @@ namespace studio {
 namespace {
 
 words::Result<void> failure(const disk::Files::Path& file, int code) {
-  return words::failure(words::Say::file_not_kept,
+  return words::failure(words::StudioSay::file_not_kept,
                         {file.string(), std::generic_category().message(code)});
 }
 

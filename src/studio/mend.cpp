@@ -6,6 +6,7 @@
 #include "studio/new_files.hpp"
 #include "studio/photos.hpp"
 #include "studio/sentences.hpp"
+#include "words/studio_says.hpp"
 
 #include <algorithm>
 #include <cerrno>
@@ -17,7 +18,7 @@ namespace studio {
 
 namespace {
 
-using words::Say;
+using Say = words::StudioSay;
 using Path = std::filesystem::path;
 
 class Copier {
@@ -96,7 +97,7 @@ private:
   }
 
   // What is no session. A file that cannot be read is lost, and said.
-  Problem copy(const std::string& file, Say said) {
+  Problem copy(const std::string& file, words::Sentence said) {
     const auto sum = sha256_of_file(files_, studio_ / file);
     if (!sum) {
       report_.lost.push_back(sum.error());

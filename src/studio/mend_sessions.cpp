@@ -3,6 +3,8 @@
 #include "session/reader.hpp"
 #include "studio/mend.hpp"
 #include "studio/sentences.hpp"
+#include "words/session_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <algorithm>
 #include <map>
@@ -17,7 +19,7 @@ using session::Began;
 using session::Gone;
 using session::Left;
 using session::Line;
-using words::Say;
+using Say = words::StudioSay;
 
 bool is_began(const Line& line) { return std::holds_alternative<Began>(line.event); }
 
@@ -109,15 +111,15 @@ private:
     if (!work.mendable && !work.file.future && work.file.damaged)
       lost(Say::mend_lost_file, {original.name});
     for (const session::Damage& d : work.file.damage) {
-      if (d.reason.what == Say::line_number_twice)
+      if (d.reason.what == words::SessionSay::line_number_twice)
         lost(Say::mend_lost_telling, {original.name, d.reason.args.front()});
-      if (d.reason.what == Say::file_of_two_sessions)
+      if (d.reason.what == words::SessionSay::file_of_two_sessions)
         lost(Say::mend_lost_rest, {original.name, std::to_string(d.line)});
     }
     return work;
   }
 
-  void lost(Say what, std::vector<std::string> args) {
+  void lost(words::Sentence what, std::vector<std::string> args) {
     report_.lost.push_back({what, std::move(args)});
   }
 
@@ -188,7 +190,8 @@ private:
       if (!counts(*work, last->n + 1)) continue;
       std::set<std::size_t> behind;
       for (const session::Damage& d : work->file.damage)
-        if (really(d) && d.line > stands->number && d.reason.what != Say::file_without_beginning)
+        if (really(d) && d.line > stands->number &&
+            d.reason.what != words::SessionSay::file_without_beginning)
           behind.insert(d.line);
       if (behind.empty()) continue;
       lost(Say::mend_lost_end, {work->file.name, std::to_string(behind.size())});

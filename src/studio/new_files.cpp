@@ -2,6 +2,7 @@
 
 #include "disk/disk.hpp"
 #include "studio/sentences.hpp"
+#include "words/studio_says.hpp"
 
 #include <algorithm>
 #include <cerrno>
@@ -25,7 +26,7 @@ Path beside(const Path& place) {
   return place.string() + "." + std::to_string(std::random_device()()) + disk::unfinished_ending;
 }
 
-words::Error there(const Path& place) { return {words::Say::folder_there, {place.string()}}; }
+words::Error there(const Path& place) { return {words::StudioSay::folder_there, {place.string()}}; }
 
 }
 

@@ -6,6 +6,7 @@
 #include "studio/photos.hpp"
 #include "studio/sentences.hpp"
 #include "studio/utf8_letters.hpp"
+#include "words/studio_says.hpp"
 
 #include <archive.h>
 #include <archive_entry.h>
@@ -18,7 +19,7 @@ namespace studio {
 
 namespace {
 
-using words::Say;
+using Say = words::StudioSay;
 using Path = std::filesystem::path;
 
 struct Free {

@@ -2,6 +2,7 @@
 #include "studio/journal.hpp"
 #include "studio/pack.hpp"
 #include "studio/photos.hpp"
+#include "words/studio_says.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,7 +11,7 @@ namespace studio {
 
 namespace {
 
-using words::Say;
+using Say = words::StudioSay;
 
 // No control sign, and nothing by which a path means something, here or on another system.
 bool plain(char c) {

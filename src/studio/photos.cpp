@@ -3,6 +3,7 @@
 #include "studio/journal.hpp"
 #include "studio/picture.hpp"
 #include "studio/sentences.hpp"
+#include "words/studio_says.hpp"
 
 #include <cerrno>
 #include <set>
@@ -11,7 +12,7 @@ namespace studio {
 
 namespace {
 
-using words::Say;
+using Say = words::StudioSay;
 
 void wait_past(const Bell& bell, long rings) {
   bell.wait_past(rings, std::chrono::steady_clock::now() + std::chrono::hours(1));

@@ -1,10 +1,12 @@
 #include "studio/picture.hpp"
 
+#include "words/studio_says.hpp"
+
 namespace studio {
 
 namespace {
 
-using words::Say;
+using Say = words::StudioSay;
 
 constexpr std::string_view png_start("\x89PNG\r\n\x1a\n", 8);
 constexpr std::string_view jpg_start("\xff\xd8\xff", 3);

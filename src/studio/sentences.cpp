@@ -1,13 +1,15 @@
 #include "studio/sentences.hpp"
 
+#include "words/studio_says.hpp"
+
 #include <system_error>
 
 namespace studio {
 
 namespace {
 
-words::Say say_of(const std::string& operation) {
-  using words::Say;
+words::Sentence say_of(const std::string& operation) {
+  using Say = words::StudioSay;
   if (operation == "force") return Say::disk_force_failed;
   if (operation == "open") return Say::disk_open_failed;
   if (operation == "make folder") return Say::disk_folder_failed;
@@ -32,8 +34,8 @@ words::Error error(const std::string& operation, const std::filesystem::path& pa
 
 words::Error missing(const std::string& session, const session::Span& span) {
   const std::string from = std::to_string(span.from);
-  if (span.from == span.to) return {words::Say::session_misses_one, {session, from}};
-  return {words::Say::session_misses, {session, from, std::to_string(span.to)}};
+  if (span.from == span.to) return {words::StudioSay::session_misses_one, {session, from}};
+  return {words::StudioSay::session_misses, {session, from, std::to_string(span.to)}};
 }
 
 }

@@ -4,6 +4,7 @@
 #include "studio/photos.hpp"
 #include "studio/utf8_letters.hpp"
 #include "studio/zip_list.hpp"
+#include "words/studio_says.hpp"
 
 #include <archive.h>
 #include <archive_entry.h>
@@ -17,7 +18,7 @@ namespace studio {
 
 namespace {
 
-using words::Say;
+using Say = words::StudioSay;
 using Path = std::filesystem::path;
 
 struct Free {
@@ -67,7 +68,7 @@ private:
   Problem refused(const words::Error& why) const {
     return words::Error{Say::unpack_refused, {opened_.called, words::message(why)}};
   }
-  Problem refused(Say why, std::vector<std::string> args = {}) const {
+  Problem refused(words::Sentence why, std::vector<std::string> args = {}) const {
     return refused(words::Error{why, std::move(args)});
   }
   Problem broken(const ZipEntry& entry) const {

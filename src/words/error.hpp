@@ -10,7 +10,7 @@
 namespace words {
 
 struct Error {
-  Say what = Say::none;
+  Sentence what;
   std::vector<std::string> args;
   bool operator==(const Error&) const = default;
 };
@@ -18,7 +18,7 @@ struct Error {
 template <class T>
 using Result = tl::expected<T, Error>;
 
-inline tl::unexpected<Error> failure(Say what, std::vector<std::string> args = {}) {
+inline tl::unexpected<Error> failure(Sentence what, std::vector<std::string> args = {}) {
   return tl::make_unexpected(Error{what, std::move(args)});
 }
 

@@ -1,5 +1,22 @@
 #include "words/say.hpp"
 
+#include "words/app_says.hpp"
+#include "words/bench_says.hpp"
+#include "words/book_says.hpp"
+#include "words/commands_says.hpp"
+#include "words/moments_says.hpp"
+#include "words/paint_says.hpp"
+#include "words/pans_says.hpp"
+#include "words/paper_says.hpp"
+#include "words/plan_says.hpp"
+#include "words/ranges_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
+#include "words/shelf_says.hpp"
+#include "words/slab_says.hpp"
+#include "words/studio_says.hpp"
+#include "words/tablet_says.hpp"
+
 #include <iomanip>
 #include <locale>
 #include <sstream>
@@ -29,8 +46,32 @@ std::string fill(std::string_view form, const std::vector<std::string>& args) {
 
 void say_in(Language language) { spoken = language; }
 
-std::string say(Say id, const std::vector<std::string>& args) {
-  return spoken == Language::pseudo ? fill(pseudo(pattern(id)), args) : fill(pattern(id), args);
+std::string_view pattern(Sentence sentence) {
+  switch (sentence.table) {
+  case Table::none: return "";
+  case Table::moments: return english(static_cast<MomentsSay>(sentence.row));
+  case Table::paint: return english(static_cast<PaintSay>(sentence.row));
+  case Table::session: return english(static_cast<SessionSay>(sentence.row));
+  case Table::bench: return english(static_cast<BenchSay>(sentence.row));
+  case Table::studio: return english(static_cast<StudioSay>(sentence.row));
+  case Table::paper: return english(static_cast<PaperSay>(sentence.row));
+  case Table::screens: return english(static_cast<ScreensSay>(sentence.row));
+  case Table::shelf: return english(static_cast<ShelfSay>(sentence.row));
+  case Table::plan: return english(static_cast<PlanSay>(sentence.row));
+  case Table::slab: return english(static_cast<SlabSay>(sentence.row));
+  case Table::pans: return english(static_cast<PansSay>(sentence.row));
+  case Table::book: return english(static_cast<BookSay>(sentence.row));
+  case Table::ranges: return english(static_cast<RangesSay>(sentence.row));
+  case Table::tablet: return english(static_cast<TabletSay>(sentence.row));
+  case Table::commands: return english(static_cast<CommandsSay>(sentence.row));
+  case Table::app: return english(static_cast<AppSay>(sentence.row));
+  }
+  return "";
+}
+
+std::string say(Sentence sentence, const std::vector<std::string>& args) {
+  const std::string_view form = pattern(sentence);
+  return spoken == Language::pseudo ? fill(pseudo(form), args) : fill(form, args);
 }
 
 std::string fixed(double value, int decimals) {

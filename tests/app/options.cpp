@@ -1,10 +1,13 @@
 #include "app/options.hpp"
 
+#include "words/app_says.hpp"
+#include "words/paint_says.hpp"
+
 #include <doctest/doctest.h>
 
 using app::picture_options;
 using app::window_options;
-using words::Say;
+using Say = words::AppSay;
 using Given = std::vector<std::string>;
 
 TEST_CASE("a window needs no words") {
@@ -64,7 +67,7 @@ TEST_CASE("a picture wants a screen and a file") {
 
   CHECK(picture_options({"plan"}).error() == words::Error{Say::option_missing, {"--out"}});
   CHECK(picture_options({"cellar", "--out", "x.png"}).error() ==
-        words::Error{Say::unknown_name, {"cellar"}});
+        words::Error{words::PaintSay::unknown_name, {"cellar"}});
   CHECK(picture_options({"plan", "--out", "x.png", "--at", "now"}).error() ==
         words::Error{Say::option_bad_value, {"--at", "now"}});
   CHECK(!picture_options({"--out", "x.png"}).has_value());

@@ -1,6 +1,7 @@
 // Pedals and keyboards: bound keys, and a ring that goes from pad to pad.
 #include "bench/keys.hpp"
 #include "hands.hpp"
+#include "words/bench_says.hpp"
 
 #include <map>
 #include <queue>
@@ -199,7 +200,7 @@ TEST_CASE("what this tablet is told is kept as text and read again") {
   CHECK(f.b.display.hand == Hand::right);
   CHECK(scale_of(f.b.tablet, "DP-1") == doctest::Approx(1 / 1.04));
   CHECK(*read_tablet(written(f.b.tablet)) == f.b.tablet);
-  CHECK(read_tablet("[]").error().what == words::Say::tablet_unreadable);
+  CHECK(read_tablet("[]").error().what == words::BenchSay::tablet_unreadable);
   const auto odd = read_tablet(R"({"hand":3,"sound":"no","scales":{"a":9},"keys":{"b":"fly"}})");
   CHECK(*odd == Tablet{});
 }

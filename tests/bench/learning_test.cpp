@@ -3,6 +3,7 @@
 #include "bench/ranges.hpp"
 #include "hands.hpp"
 #include "paint/learn_bytes.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -129,7 +130,7 @@ TEST_CASE("an answer that makes no sense is said, and what was known stays") {
   batch_of_cobalt(h);
   h.tap("gather");
   h.b.learning.asked.emplace();
-  h.give(Learnt{words::failure(words::Say::learn_not_json)});
+  h.give(Learnt{words::failure(words::PaintSay::learn_not_json)});
   CHECK(h.b.learning.failure);
   CHECK(h.b.learning.version == 0);
   h.tap("book");

@@ -1,6 +1,7 @@
 #include "bench/due.hpp"
 #include "bench/pans.hpp"
 #include "hands.hpp"
+#include "words/bench_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -95,7 +96,7 @@ TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer
   h.tap("pan 1");
   CHECK(h.lines.size() == lines);
   CHECK(h.b.pans.pan == 1);
-  CHECK(h.b.notice.error->what == words::Say::pans_still_wet);
+  CHECK(h.b.notice.error->what == words::BenchSay::pans_still_wet);
   CHECK(shown(h).all == 0);
   CHECK(shown(h).wet);
   h.tap("undo"); // the second pan: what was said of the first is over
@@ -343,7 +344,7 @@ TEST_CASE("a pan that cannot weigh so much is not believed, and nothing is kept 
   h.tap("weigh_pan");
   h.type("999");
   REQUIRE(shown(h).number);
-  CHECK(shown(h).number->error == words::Error{words::Say::pan_too_heavy, {"1.7", "999"}});
+  CHECK(shown(h).number->error == words::Error{words::BenchSay::pan_too_heavy, {"1.7", "999"}});
   CHECK(h.count<session::PanWeighed>() == 0);
 }
 

@@ -2,6 +2,7 @@
 #include "bench/again.hpp"
 #include "bench/planning.hpp"
 #include "hands.hpp"
+#include "words/bench_says.hpp"
 
 using namespace bench;
 using doctest::Approx;
@@ -16,7 +17,7 @@ Planned planned_of(Hands& h) {
   return **p;
 }
 
-words::Say error_of(Hands& h) {
+words::Sentence error_of(Hands& h) {
   REQUIRE(h.b.number);
   REQUIRE(h.b.number->error);
   return h.b.number->error->what;
@@ -59,7 +60,7 @@ TEST_CASE("a second tap takes a pigment out; there are at most four") {
   for (const char* id : {"pw6", "pw4", "pb28", "pb29", "pb35"}) h.tap(std::string("pigment ") + id);
   CHECK(h.b.plan.blend.size() == most_pigments);
   REQUIRE(h.b.notice.error);
-  CHECK(h.b.notice.error->what == words::Say::blend_full);
+  CHECK(h.b.notice.error->what == words::BenchSay::blend_full);
 }
 
 TEST_CASE("a blend begins with each pigment weighed, and one pad that asks which") {
@@ -118,13 +119,13 @@ TEST_CASE("numbers that make no plan are refused with words, and nothing changes
   for (const char* number : {"0", "2.5", "99999"}) {
     h.tap("weigh");
     h.type(number);
-    CHECK(error_of(h) != words::Say::none);
+    CHECK(error_of(h) != words::Sentence{});
     h.tap("leave");
   }
   CHECK(h.b.plan.wanted == 0);
   h.tap("parts pb29");
   h.type("0");
-  CHECK(error_of(h) == words::Say::parts_out_of_range);
+  CHECK(error_of(h) == words::BenchSay::parts_out_of_range);
 }
 
 TEST_CASE("cautions are opened by one tap, and reading them is recorded") {
@@ -195,7 +196,7 @@ TEST_CASE("whole pans are asked for by the two that are near") {
   h.type("2.5");
   const auto v = std::get<PlanView>(view(h.b, h.now()).screen);
   REQUIRE(v.number);
-  CHECK(v.number->error == words::Error{words::Say::pans_not_whole, {"2", "3", "2.5"}});
+  CHECK(v.number->error == words::Error{words::BenchSay::pans_not_whole, {"2", "3", "2.5"}});
 }
 
 namespace {

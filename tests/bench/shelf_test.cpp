@@ -3,6 +3,8 @@
 #include "bench/choices.hpp"
 #include "bench/planning.hpp"
 #include "hands.hpp"
+#include "words/bench_says.hpp"
+#include "words/paint_says.hpp"
 
 #include <limits>
 
@@ -65,18 +67,18 @@ TEST_CASE("what cannot be kept so is said, and stays open") {
   h.tap("shelf");
   h.tap("kind_of binder");
   h.tap("new_card");
-  const auto refuses = [&](words::Say what) {
+  const auto refuses = [&](words::Sentence what) {
     h.tap("plan");
     CHECK(h.b.screen == Screen::shelf);
     REQUIRE(h.b.notice.error);
     CHECK(h.b.notice.error->what == what);
   };
-  refuses(words::Say::card_needs_name);
+  refuses(words::BenchSay::card_needs_name);
   write(h, "name", "Gum");
   write(h, "made_on", "25.11.2026");
-  refuses(words::Say::not_a_date);
+  refuses(words::BenchSay::not_a_date);
   write(h, "made_on", "2031-01-01");
-  refuses(words::Say::made_in_future);
+  refuses(words::BenchSay::made_in_future);
   write(h, "made_on", "2026-11-20");
   h.tap("plan");
   CHECK(h.b.screen == Screen::plan);
@@ -92,7 +94,7 @@ TEST_CASE("a binder with more honey than makes paint is not kept, and the card s
   fact(h, "honey", "999");
   fact(h, "gum", "10");
   REQUIRE(wrong());
-  CHECK(wrong()->what == words::Say::recipe_honey);
+  CHECK(wrong()->what == words::PaintSay::recipe_honey);
   h.tap("card_done");
   CHECK(h.lines.empty());
   CHECK(h.b.notice.error == wrong());
@@ -124,7 +126,7 @@ TEST_CASE("facts out of their range are refused with what can be") {
   for (const double bad : {0.0, -1.0, 50.0, std::numeric_limits<double>::quiet_NaN()}) {
     const auto other = with_fact(card, "g_per_mL", bad);
     REQUIRE_FALSE(other);
-    CHECK(other.error().what == words::Say::fact_out_of_range);
+    CHECK(other.error().what == words::BenchSay::fact_out_of_range);
   }
 }
 

@@ -1,4 +1,7 @@
 #include "hands.hpp"
+#include "words/bench_says.hpp"
+#include "words/paint_says.hpp"
+#include "words/session_says.hpp"
 
 #include <cmath>
 
@@ -198,7 +201,7 @@ TEST_CASE("the room: guessed until typed, refused where it cannot be") {
   h.tap("humidity");
   h.type("140");
   auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
-  CHECK(plan.number->error->what == words::Say::humidity_out_of_range);
+  CHECK(plan.number->error->what == words::PaintSay::humidity_out_of_range);
   h.tap("leave");
   CHECK(plan.room_guessed);
   h.tap("humidity");
@@ -217,10 +220,10 @@ TEST_CASE("a batch's name: slashes, quotes and emoji stay; what is no text is re
   h.give(Text{{PadKind::name, ""}, "a/b\\c \"d\" 🎨"});
   h.give(Text{{PadKind::name, ""}, "broken \xC3"});
   CHECK(h.b.plan.name == "a/b\\c \"d\" 🎨");
-  CHECK(h.b.notice.error->what == words::Say::text_not_utf8);
+  CHECK(h.b.notice.error->what == words::SessionSay::text_not_utf8);
   h.give(Text{{PadKind::name, ""}, std::string(10000, 'x')});
   CHECK(h.b.plan.name.size() == 200);
-  CHECK(h.b.notice.error->what == words::Say::text_shortened);
+  CHECK(h.b.notice.error->what == words::BenchSay::text_shortened);
   h.give(Text{{PadKind::name, ""}, ""});
   CHECK_FALSE(h.shows("begin"));
 }
@@ -393,7 +396,7 @@ TEST_CASE("dry powder feels like nothing: the word is not kept, and it is said w
   h.begin();
   h.tap("felt right");
   CHECK(h.count<session::Felt>() == 0);
-  CHECK(h.slab().notice.error == words::Error{words::Say::nothing_to_feel, {}});
+  CHECK(h.slab().notice.error == words::Error{words::BenchSay::nothing_to_feel, {}});
   h.tap("add " + h.b.plan.binder);
   h.tap("felt wont_move");
   CHECK(h.count<session::Felt>() == 1);

@@ -2,6 +2,7 @@
 // synchroniser has brought so far, which may end anywhere.
 #include "bench/hands.hpp"
 #include "session/bytes.hpp"
+#include "words/bench_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -114,7 +115,7 @@ TEST_CASE(
   two.second.see(two.first);
   CHECK(drops(*two.second.hands.b.folded) == 2);
   REQUIRE(two.second.hands.b.notice.error);
-  CHECK(two.second.hands.b.notice.error->what == words::Say::another_device_wrote);
+  CHECK(two.second.hands.b.notice.error->what == words::BenchSay::another_device_wrote);
 
   two.second.hands.b.notice = {};
   two.second.see(two.first); // a copy of the same

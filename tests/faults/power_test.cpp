@@ -1,6 +1,7 @@
 // The power fails at every change an evening makes to the disk. What was shown as saved is there
 // afterwards, whatever became of the rest.
 #include "faults/evening.hpp"
+#include "words/studio_says.hpp"
 
 using namespace faults;
 
@@ -91,7 +92,7 @@ TEST_CASE("power: cut while files come home, and started again") {
 
     const auto drawn = seed() * 1'000'000u + static_cast<std::uint32_t>(nth);
     const auto again = computer.after_power_cut(drawn, Harm::any);
-    if (second.err.find(words::say(words::Say::came_home, {"1"})) != std::string::npos) {
+    if (second.err.find(words::say(words::StudioSay::came_home, {"1"})) != std::string::npos) {
       ++came;
       CHECK(are_home(*again));
     }

@@ -5,6 +5,7 @@
 #include "fuzz/must.hpp"
 #include "fuzz/seal.hpp"
 #include "session/bytes.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <map>
@@ -48,7 +49,7 @@ bool is_among(const Line& line, const std::vector<Line>& lines) {
 
 bool is_of_two_sessions(const File& file) {
   return std::any_of(file.damage.begin(), file.damage.end(), [](const session::Damage& d) {
-    return d.reason.what == words::Say::file_of_two_sessions;
+    return d.reason.what == words::SessionSay::file_of_two_sessions;
   });
 }
 
@@ -57,7 +58,7 @@ void check_each_line(const std::vector<Raw>& raws, const File& file) {
   for (const session::Damage& d : file.damage) {
     damaged.insert(d.line);
     // Said of the file as a whole, where its reading stopped.
-    const bool of_all = d.ordinary || d.reason.what == words::Say::file_without_beginning;
+    const bool of_all = d.ordinary || d.reason.what == words::SessionSay::file_without_beginning;
     must(of_all || (d.line >= 1 && d.line <= raws.size() && d.byte == raws[d.line - 1].byte),
          "damage is where it is said to be");
   }

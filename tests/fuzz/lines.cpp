@@ -2,6 +2,7 @@
 #include "fuzz/must.hpp"
 #include "fuzz/seal.hpp"
 #include "session/bytes.hpp"
+#include "words/session_says.hpp"
 
 using fuzz::must;
 
@@ -10,7 +11,7 @@ namespace {
 void written_and_read_again(const session::Line& line) {
   const auto encoded = session::encode(line, 0x5ea1);
   if (!encoded) {
-    const bool longer = encoded.error().what == words::Say::line_too_long;
+    const bool longer = encoded.error().what == words::SessionSay::line_too_long;
     return must(longer, "what was read is UTF-8");
   }
   must(encoded->bytes.back() == '\n', "a line ends with LF");

@@ -1,6 +1,7 @@
 #include "paint/air.hpp"
 
 #include "paint/air_random.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,7 +9,7 @@
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 const double none = std::nan("");

@@ -1,6 +1,7 @@
 #include "paint/alcohol.hpp"
 
 #include "paint/air_random.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,7 +9,7 @@
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 const Room usual{22, 0.45};

@@ -2,6 +2,7 @@
 #include "paint/amount.hpp"
 #include "paint/bottle.hpp"
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -9,7 +10,7 @@
 #include <vector>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

@@ -1,6 +1,7 @@
 #include "paint/bench_rate.hpp"
 
 #include "paint/air_random.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,7 +9,7 @@
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 TEST_CASE("the prior is as wide as rate and area together") {
   const auto u = [](const Interval& i) { return std::log(i.high / i.low) / 2 / std::sqrt(3.0); };

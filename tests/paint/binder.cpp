@@ -1,19 +1,20 @@
 #include "paint/binder.hpp"
 
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 
 const double none = std::nan("");
 
 template <class T>
-Say fault(const words::Result<T>& r) {
-  return r ? Say::none : r.error().what;
+words::Sentence fault(const words::Result<T>& r) {
+  return r ? words::Sentence{} : r.error().what;
 }
 
 bool near(double a, double b) { return std::abs(a - b) <= 1e-9 * (1 + std::abs(a) + std::abs(b)); }
@@ -73,10 +74,10 @@ TEST_CASE("a wanted strength is reached and the mass is kept") {
 TEST_CASE("a binder's card keeps within limits of honey, glycerin and water to gum") {
   const auto says = [](const Recipe& r) {
     const auto wrong = fault_of_recipe(r);
-    return wrong ? wrong->what : Say::none;
+    return wrong ? wrong->what : words::Sentence{};
   };
-  CHECK(says({.gum = 10, .water = 20, .honey = 5}) == Say::none);
-  CHECK(says({.gum = 10, .water = 200, .honey = 30, .glycerin = 30}) == Say::none);
+  CHECK(says({.gum = 10, .water = 20, .honey = 5}) == words::Sentence{});
+  CHECK(says({.gum = 10, .water = 200, .honey = 30, .glycerin = 30}) == words::Sentence{});
   CHECK(says({.gum = 10, .water = 20, .honey = 999}) == Say::recipe_honey);
   CHECK(says({.gum = 10, .water = 20, .glycerin = 31}) == Say::recipe_glycerin);
   CHECK(says({.gum = 10, .water = 201}) == Say::recipe_water);

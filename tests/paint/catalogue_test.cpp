@@ -1,5 +1,6 @@
 #include "paint/catalogue.hpp"
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -12,7 +13,7 @@
 
 using nlohmann::json;
 using paint::Caution;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 
@@ -132,13 +133,13 @@ TEST_CASE("earths warn of quartz, ultramarines of acid, soot of fineness") {
 
 // 70 characters: what one line holds at arm's length, own choice.
 TEST_CASE("each caution is one short sentence of its own") {
-  std::set<Say> sentences;
+  std::set<words::Sentence> sentences;
   for (int i = 0; i <= static_cast<int>(Caution::no_heat); ++i)
     sentences.insert(paint::sentence(static_cast<Caution>(i)));
   CHECK(sentences.size() == static_cast<std::size_t>(Caution::no_heat) + 1);
-  CHECK(sentences.count(Say::none) == 0);
+  CHECK(sentences.count(words::Sentence{}) == 0);
   sentences.insert(paint::general_care().begin(), paint::general_care().end());
-  for (Say id : sentences) {
+  for (words::Sentence id : sentences) {
     const std::string text = words::say(id);
     CAPTURE(text);
     CHECK(letters(text) > 20);

@@ -2,12 +2,13 @@
 
 #include "paint/drop.hpp"
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 
@@ -17,8 +18,8 @@ const Material water{Kind::water, {.water = 1}, {}};
 const Material binder{Kind::binder, *parts_of({.gum = 1, .water = 2}), {}};
 
 template <class T>
-Say fault(const words::Result<T>& r) {
-  return r ? Say::none : r.error().what;
+words::Sentence fault(const words::Result<T>& r) {
+  return r ? words::Sentence{} : r.error().what;
 }
 
 }
@@ -50,7 +51,7 @@ TEST_CASE("drops that no tip gives") {
   CHECK(fault(drop_mL(3, infinite, 1)) == Say::not_a_number);
   CHECK(fault(drop_mL(0, 72, 1)) == Say::measure_not_positive);
   CHECK(fault(drop_mL(3, 72, -1)) == Say::measure_not_positive);
-  CHECK(fault(drop_mL(14, 72.75, 1)) == Say::none);
+  CHECK(fault(drop_mL(14, 72.75, 1)) == words::Sentence{});
   CHECK(fault(drop_mL(16, 72.75, 1)) == Say::drop_out_of_range);
   CHECK(fault(tip_of_drop_mm(0, 72, 1)) == Say::measure_not_positive);
   CHECK(fault(tip_of_drop_mm(none, 72, 1)) == Say::not_a_number);

@@ -2,6 +2,7 @@
 
 #include "paint/air_random.hpp"
 #include "turned_round.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -11,7 +12,7 @@
 using namespace paint;
 using turned_round::water_activity;
 using turned_round::water_after;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

@@ -1,5 +1,6 @@
 #include "paint/foresee.hpp"
 #include "paint/invented_notes.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,7 +9,7 @@
 #include <numeric>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 
@@ -162,7 +163,7 @@ TEST_CASE("what cannot be is named and changes nothing") {
   const double nan = std::numeric_limits<double>::quiet_NaN();
   const auto fault = [](const ForeseeBatch& batch) {
     const auto f = foresee(somebody(), batch);
-    return f ? Say::none : f.error().what;
+    return f ? words::Sentence{} : f.error().what;
   };
   CHECK(fault({}) == Say::learn_no_pigment);
   CHECK(fault({{{0, 0, {}}}, {}, 0}) == Say::learn_no_pigment);

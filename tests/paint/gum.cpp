@@ -1,6 +1,7 @@
 #include "paint/gum.hpp"
 
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,7 +9,7 @@
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 TEST_CASE("enough gum is told by the class, silent in between and without pigment") {
   CHECK(gum_state(0.3, 1, usual_marks(PigmentClass::mineral)) == GumState::too_little);

@@ -1,6 +1,7 @@
 #include "paint/layer_time.hpp"
 
 #include "turned_round.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
@@ -10,7 +11,7 @@
 
 using namespace paint;
 using turned_round::share_gone;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

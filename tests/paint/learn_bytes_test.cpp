@@ -1,13 +1,14 @@
 #include "paint/foresee.hpp"
 #include "paint/invented_notes.hpp"
 #include "paint/learn_bytes.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

@@ -1,6 +1,7 @@
 #include "paint/invented_notes.hpp"
 #include "paint/learn.hpp"
 #include "paint/learn_joint.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,7 +9,7 @@
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 
@@ -223,7 +224,7 @@ TEST_CASE("what cannot be is named") {
     LearnProblem p = small();
     spoil(p);
     const auto fit = learn(p, priors);
-    return fit ? Say::none : fit.error().what;
+    return fit ? words::Sentence{} : fit.error().what;
   };
   for (const double bad : {nan, inf, -inf, 1e300}) {
     CHECK(fault([&](auto& p) { p.notes[3].ln_mL = bad; }) == Say::learn_out_of_range);

@@ -1,12 +1,13 @@
 #include "paint/material.hpp"
 
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

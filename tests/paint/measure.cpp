@@ -1,12 +1,13 @@
 #include "paint/measure.hpp"
 
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 
@@ -17,8 +18,8 @@ const Material powder{Kind::pigment, {.pigment = 1}, {.g_per_mL = 4}};
 const Dropper dropper{.tool = "d1"};
 
 template <class T>
-Say fault(const words::Result<T>& r) {
-  return r ? Say::none : r.error().what;
+words::Sentence fault(const words::Result<T>& r) {
+  return r ? words::Sentence{} : r.error().what;
 }
 
 bool near(double a, double b) { return std::abs(a - b) <= 1e-9 * (1 + std::abs(a) + std::abs(b)); }
@@ -61,7 +62,7 @@ TEST_CASE("amounts that cannot be are refused with their reason") {
   CHECK(fault(grams_of_drops(none, dropper, water)) == Say::not_a_number);
   CHECK(fault(grams_of_drops(-1, dropper, water)) == Say::negative_amount);
   CHECK(fault(grams_of_drops(10001, dropper, water)) == Say::amount_too_large);
-  CHECK(fault(grams_of_drops(10000, dropper, water)) == Say::none);
+  CHECK(fault(grams_of_drops(10000, dropper, water)) == words::Sentence{});
   CHECK(fault(grams_of_drops(huge, dropper, water)) == Say::amount_too_large);
   CHECK(fault(grams_of_spoons(none, {}, water)) == Say::not_a_number);
   CHECK(fault(grams_of_spoons(-0.5, {}, water)) == Say::negative_amount);

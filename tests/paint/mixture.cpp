@@ -1,6 +1,7 @@
 #include "paint/mixture.hpp"
 
 #include "random.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -9,7 +10,7 @@
 #include <random>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

@@ -1,5 +1,7 @@
 #include "paint/mulling.hpp"
 
+#include "words/paint_says.hpp"
+
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
 
@@ -7,7 +9,7 @@
 #include <limits>
 
 using namespace paint;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

@@ -1,6 +1,7 @@
 #include "paint/pans.hpp"
 
 #include "turned_round.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 #include <rapidcheck.h>
@@ -10,7 +11,7 @@
 
 using namespace paint;
 using turned_round::pan_of_layers;
-using words::Say;
+using Say = words::PaintSay;
 
 namespace {
 

@@ -2,6 +2,7 @@
 #include "paper/hand.hpp"
 #include "paper/label.hpp"
 #include "paper/measure.hpp"
+#include "words/paper_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -13,7 +14,7 @@
 #include <limits>
 
 using namespace hand;
-using words::Say;
+using Say = words::PaperSay;
 
 namespace {
 
@@ -29,9 +30,9 @@ std::size_t count(const std::string& text, const std::string& part) {
   return found;
 }
 
-Say fault(const Batch& batch, const paper::LabelPlan& plan) {
+words::Sentence fault(const Batch& batch, const paper::LabelPlan& plan) {
   const auto html = paper::labels_as_html({batch, offsets()}, plan);
-  return html ? Say::none : html.error().what;
+  return html ? words::Sentence{} : html.error().what;
 }
 
 // All the words of one label, joined as they were before they were broken.

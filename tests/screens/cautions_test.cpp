@@ -4,7 +4,9 @@
 #include "paint/catalogue.hpp"
 #include "screens/draw.hpp"
 #include "screens/views.hpp"
+#include "words/paint_says.hpp"
 #include "words/say.hpp"
+#include "words/slab_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -36,7 +38,7 @@ TEST_CASE("each pigment's own cautions, the mask and the supplier's sheet stand 
       const std::string words = said(bench::view(b, now));
       CAPTURE(pigment.name);
       CAPTURE(mm.w);
-      CHECK(words.find(words::say(words::Say::care_mask)) != std::string::npos);
+      CHECK(words.find(words::say(words::PaintSay::care_mask)) != std::string::npos);
       for (const paint::Caution c : pigment.cautions)
         if (c != paint::Caution::dust)
           CHECK_MESSAGE(words.find(words::say(paint::sentence(c))) != std::string::npos,
@@ -54,7 +56,7 @@ TEST_CASE("a failure to save and the dust mask stand beside each other") {
     CAPTURE(c.name);
     const std::string words = said(c.view);
     CHECK(words.find("not saved") != std::string::npos);
-    if (slab->dust) CHECK(words.find(words::say(words::Say::dust_mask)) != std::string::npos);
+    if (slab->dust) CHECK(words.find(words::say(words::SlabSay::dust_mask)) != std::string::npos);
   }
   CHECK(seen >= 5);
 }

@@ -6,6 +6,8 @@
 #include "screens/measure.hpp"
 #include "screens/theme.hpp"
 #include "screens/views.hpp"
+#include "words/all_sentences.hpp"
+#include "words/slab_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -50,7 +52,7 @@ bool ends_with(const std::string& words, const std::string& end) {
 
 // Some sentences end in dots: the end of one of these, on a line of its own, is not cut.
 bool meant_to_end_in_dots(const std::string& words) {
-  for (const auto id : {words::Say::pad_trouble, words::Say::pad_more})
+  for (const auto id : {words::SlabSay::pad_trouble, words::SlabSay::pad_more})
     if (ends_with(words::say(id), words)) return true;
   return false;
 }
@@ -138,9 +140,9 @@ TEST_CASE("the ratio and the timer are on the slab at all") {
 }
 
 TEST_CASE("every letter of every sentence is in a face, in either language") {
-  for (int id = 1; id <= static_cast<int>(words::Say::show_damaged); ++id)
+  for (const words::Sentence of : words::all_sentences())
     for (const bool bold : {false, true}) {
-      const std::string sentence(words::pattern(static_cast<words::Say>(id)));
+      const std::string sentence(words::pattern(of));
       CAPTURE(sentence);
       for (const std::string& form : {sentence, words::pseudo(sentence)})
         for (std::size_t at = 0; at < form.size();) {

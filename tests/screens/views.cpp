@@ -5,6 +5,8 @@
 #include "bench/materials.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
+#include "words/bench_says.hpp"
+#include "words/paint_says.hpp"
 
 #include <cmath>
 
@@ -128,7 +130,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   b.number = NumberEntry{{PadKind::bottle_of, "gum_12_glycerin"}, "", {}};
   keep("number", slab_of(b));
   SlabView wrong = slab_of(b);
-  wrong.number->error = words::Error{words::Say::not_a_number, {"123.4.5"}};
+  wrong.number->error = words::Error{words::PaintSay::not_a_number, {"123.4.5"}};
   keep("not a number", wrong);
   b.middle = Middle::trail;
   b.folded->progress = session::Progress::gathered;
@@ -159,9 +161,9 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     plan.wanted = 123;
     plan.pan = "half pan";
     plan.planned = Planned{{}, 123.4, {41.5, 58.5}, 97.3, 123, 154.2, 123, 3, 11};
-    plan.cautions = {words::Say::caution_dust, words::Say::caution_cobalt};
-    for (const words::Say care : paint::general_care()) plan.cautions.push_back(care);
-    plan.missing = words::Say::plan_choose_pigment;
+    plan.cautions = {words::PaintSay::caution_dust, words::PaintSay::caution_cobalt};
+    for (const words::Sentence care : paint::general_care()) plan.cautions.push_back(care);
+    plan.missing = words::BenchSay::plan_choose_pigment;
     v.screen = plan;
     out.push_back({"plan" + on, mm, v});
   }
@@ -225,7 +227,7 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
         keep(id);
       }
   std::get<ShelfView>(out.back().view.screen).notice.error =
-      words::Error{words::Say::not_a_date, {"25.11.2026"}};
+      words::Error{words::BenchSay::not_a_date, {"25.11.2026"}};
   b.shelf_page = {};
   b.shelf_page.kind = ShelfKind::glass;
   b.shelf_page.card = blank_card(ShelfKind::glass, "g");

@@ -3,6 +3,7 @@
 
 #include "bench/pans.hpp"
 #include "bench/ranges.hpp"
+#include "words/bench_says.hpp"
 
 #include <array>
 
@@ -133,7 +134,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   said.wet = hand == Hand::left;
   said.undo.saved = true;
   said.undo.unsaved = 0;
-  said.notice.error = words::Error{words::Say::pans_still_wet, {"14"}};
+  said.notice.error = words::Error{words::BenchSay::pans_still_wet, {"14"}};
   keep("a wet one tapped", b, said);
   PansView maybe = some;
   maybe.next.kind = PansView::Next::maybe_now;

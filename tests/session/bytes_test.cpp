@@ -1,6 +1,7 @@
 #include "make.hpp"
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
+#include "words/session_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -121,7 +122,7 @@ TEST_CASE("a kind or a word from a later version is kept as unknown") {
 }
 
 TEST_CASE("what a line lacks or says wrongly is named") {
-  using words::Say;
+  using Say = words::SessionSay;
   const auto fault = [](std::string fields) {
     const auto line = decode("{\"n\":3,\"t\":1,\"at\":2," + fields + "}");
     REQUIRE_FALSE(line);
@@ -148,11 +149,12 @@ TEST_CASE("what a line lacks or says wrongly is named") {
 }
 
 TEST_CASE("text that is not UTF-8 never reaches a line") {
-  CHECK(encode({0, 0, 0, "b", Opened{"caf\xC3"}}, 0).error().what == words::Say::text_not_utf8);
+  CHECK(encode({0, 0, 0, "b", Opened{"caf\xC3"}}, 0).error().what ==
+        words::SessionSay::text_not_utf8);
   CHECK(is_utf8("café 🎨"));
   CHECK_FALSE(is_utf8("caf\xC3"));
   CHECK(encode({0, 0, 0, "b", Opened{std::string(70000, 'a')}}, 0).error().what ==
-        words::Say::line_too_long);
+        words::SessionSay::line_too_long);
 }
 
 TEST_CASE("text is cut between characters") {

@@ -1,6 +1,7 @@
 #include "make.hpp"
 #include "session/bytes.hpp"
 #include "session/reader.hpp"
+#include "words/session_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -54,8 +55,8 @@ TEST_CASE("a torn last line and a missing end are ordinary") {
   const File file = read_file("a.jsonl", bytes);
   CHECK(file.lines.size() == evening().size() - 1);
   REQUIRE(file.damage.size() == 2);
-  CHECK(file.damage[0].reason.what == words::Say::line_torn);
-  CHECK(file.damage[1].reason.what == words::Say::file_not_ended);
+  CHECK(file.damage[0].reason.what == words::SessionSay::line_torn);
+  CHECK(file.damage[1].reason.what == words::SessionSay::file_not_ended);
   for (const Damage& d : file.damage) CHECK(d.ordinary);
 }
 
@@ -67,7 +68,7 @@ TEST_CASE("one changed letter costs its line alone and is named") {
   REQUIRE(file.damage.size() == 1);
   CHECK(file.damage[0].line == 3);
   CHECK(file.damage[0].byte == third);
-  CHECK(file.damage[0].reason.what == words::Say::line_check_wrong);
+  CHECK(file.damage[0].reason.what == words::SessionSay::line_check_wrong);
   CHECK(file.lines.size() == evening().size() - 1);
 }
 
@@ -114,7 +115,7 @@ std::string together(const std::vector<std::string>& lines) {
   return bytes;
 }
 
-bool named(const File& file, words::Say what) {
+bool named(const File& file, words::Sentence what) {
   return std::any_of(file.damage.begin(), file.damage.end(),
                      [&](const Damage& d) { return d.reason.what == what && !d.ordinary; });
 }
@@ -127,7 +128,7 @@ TEST_CASE("a line that was dropped costs no other line, and is missed") {
     auto lines = whole;
     lines.erase(lines.begin() + static_cast<long>(k));
     const File file = read_file("a.jsonl", together(lines));
-    CHECK(named(file, words::Say::line_not_joined));
+    CHECK(named(file, words::SessionSay::line_not_joined));
     CHECK(file.lines.size() == whole.size() - 1);
     const auto logs = join_parts({file});
     CHECK(logs[0].damaged);
@@ -143,7 +144,7 @@ TEST_CASE("lines doubled or swapped cost nothing, and are said") {
     std::swap(swapped[k], swapped[k + 1]);
     for (const auto& lines : {doubled, swapped}) {
       const File file = read_file("2026-11-25T143200Z-a83f-c41e08d5.jsonl", together(lines));
-      CHECK(named(file, words::Say::line_not_joined));
+      CHECK(named(file, words::SessionSay::line_not_joined));
       const auto logs = join_parts({file});
       REQUIRE(logs.size() == 1);
       CHECK(logs[0].lines == evening());
@@ -157,7 +158,7 @@ TEST_CASE("a line that tells another story under a number that is taken is not b
   lines.insert(lines.begin() + 3, lines[2]);
   lines[3].event = Felt{Feel::too_runny, By::muller};
   const File file = read_file("a.jsonl", written(lines));
-  CHECK(named(file, words::Say::line_number_twice));
+  CHECK(named(file, words::SessionSay::line_number_twice));
   CHECK(file.lines == evening());
 }
 
@@ -166,7 +167,7 @@ TEST_CASE("another session inside the file is not taken for the first") {
   other.put("7f3a91c2", Felt{Feel::right, By::knife});
   const std::string bytes = written(evening()) + written(other.log.lines);
   const File file = read_file("a.jsonl", bytes);
-  CHECK(named(file, words::Say::file_of_two_sessions));
+  CHECK(named(file, words::SessionSay::file_of_two_sessions));
   CHECK(file.session == "c41e08d5");
   CHECK(file.lines == evening());
 }
@@ -177,7 +178,7 @@ TEST_CASE("the same beginning under another number is no copy of it") {
   again.n = lines.back().n + 1;
   lines.push_back(again);
   const File file = read_file("a.jsonl", written(lines));
-  CHECK(named(file, words::Say::file_of_two_sessions));
+  CHECK(named(file, words::SessionSay::file_of_two_sessions));
   CHECK(file.lines == evening());
 }
 
@@ -274,7 +275,7 @@ TEST_CASE("a newer format is said and kept out of sums") {
   const File file = read_file("a.jsonl", written(lines));
   CHECK(file.future);
   CHECK(file.lines.size() == lines.size());
-  CHECK(file.damage[0].reason.what == words::Say::file_of_future_version);
+  CHECK(file.damage[0].reason.what == words::SessionSay::file_of_future_version);
   const auto logs = join_parts({file});
   REQUIRE(logs.size() == 1);
   CHECK(logs[0].future);

@@ -4,6 +4,7 @@
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
 #include "session/reader.hpp"
+#include "words/session_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -46,13 +47,13 @@ Line began(const std::string& session = "c41e08d5") {
 
 Line felt(std::uint64_t n) { return {n, 5, 1795617120005, "7f3a91c2", Felt{}}; }
 
-std::vector<words::Say> said(const File& file) {
-  std::vector<words::Say> all;
+std::vector<words::Sentence> said(const File& file) {
+  std::vector<words::Sentence> all;
   for (const Damage& d : file.damage) all.push_back(d.reason.what);
   return all;
 }
 
-bool says(const File& file, words::Say what) {
+bool says(const File& file, words::Sentence what) {
   const auto all = said(file);
   return std::find(all.begin(), all.end(), what) != all.end();
 }
@@ -104,9 +105,9 @@ TEST_CASE("a beginning after other lines is the file's own if the name bears it 
   const File own = read(w);
   CHECK(own.session == "c41e08d5");
   CHECK(own.lines == std::vector<Line>{began(), felt(1), felt(2)});
-  CHECK_FALSE(says(own, words::Say::file_of_two_sessions));
+  CHECK_FALSE(says(own, words::SessionSay::file_of_two_sessions));
   const File other = read(w, "x-77aa77aa.jsonl");
-  CHECK(says(other, words::Say::file_of_two_sessions));
+  CHECK(says(other, words::SessionSay::file_of_two_sessions));
   CHECK(other.session == "77aa77aa");
   CHECK(other.lines == std::vector<Line>{felt(1)});
 }
@@ -114,10 +115,10 @@ TEST_CASE("a beginning after other lines is the file's own if the name bears it 
 TEST_CASE("a second beginning ends what is believed, unless it is the first once more") {
   const File again = read(Written().line(began()).line(began()).line(felt(1)));
   CHECK(again.lines == std::vector<Line>{began(), felt(1)});
-  CHECK_FALSE(says(again, words::Say::file_of_two_sessions));
+  CHECK_FALSE(says(again, words::SessionSay::file_of_two_sessions));
   // Even one that the name would bear out.
   const File other = read(Written().line(began("77aa77aa")).line(began()).line(felt(1)));
-  CHECK(says(other, words::Say::file_of_two_sessions));
+  CHECK(says(other, words::SessionSay::file_of_two_sessions));
   CHECK(other.session == "77aa77aa");
   CHECK(other.lines == std::vector<Line>{began("77aa77aa")});
 }
@@ -137,15 +138,15 @@ TEST_CASE(
 }
 
 TEST_CASE("a line that is as it was written and yet no line costs itself alone") {
-  for (const auto& [body, what] : std::initializer_list<std::pair<const char*, words::Say>>{
-           {R"("n":1,"t":-1,"at":2,"e":"closed")", words::Say::field_out_of_range},
-           {R"("n":1,"t":1,"at":2,"e":"felt","as":"right")", words::Say::field_missing},
-           {R"("n":1,"t":1,"at":2)", words::Say::field_missing},
-           {R"("n":1,"t":1,"at":2,"e":"closed","n":1)", words::Say::field_twice},
-           {R"("n":1,"t":null,"at":2,"e":"closed")", words::Say::field_not_whole}}) {
+  for (const auto& [body, what] : std::initializer_list<std::pair<const char*, words::Sentence>>{
+           {R"("n":1,"t":-1,"at":2,"e":"closed")", words::SessionSay::field_out_of_range},
+           {R"("n":1,"t":1,"at":2,"e":"felt","as":"right")", words::SessionSay::field_missing},
+           {R"("n":1,"t":1,"at":2)", words::SessionSay::field_missing},
+           {R"("n":1,"t":1,"at":2,"e":"closed","n":1)", words::SessionSay::field_twice},
+           {R"("n":1,"t":null,"at":2,"e":"closed")", words::SessionSay::field_not_whole}}) {
     const File file = read(Written().line(began()).body(body).line(felt(2)));
     CHECK(says(file, what));
-    CHECK_FALSE(says(file, words::Say::line_not_joined));
+    CHECK_FALSE(says(file, words::SessionSay::line_not_joined));
     CHECK(file.lines == std::vector<Line>{began(), felt(2)});
   }
 }
@@ -162,12 +163,12 @@ TEST_CASE("in a newer format what is not understood is unknown, what is no line 
   REQUIRE(file.lines.size() == 3);
   CHECK(std::get<Unknown>(file.lines[1].event).e == "felt");
   CHECK(file.lines[2].event == Event(Felt{Feel::right, By::knife}));
-  CHECK(says(file, words::Say::field_not_text));
-  CHECK(says(file, words::Say::field_twice));
+  CHECK(says(file, words::SessionSay::field_not_text));
+  CHECK(says(file, words::SessionSay::field_twice));
 }
 
 TEST_CASE("what a JSON text may be besides an object, and what may stand in one") {
-  using words::Say;
+  using Say = words::SessionSay;
   for (const char* text :
        {"5", "-5", "1.5", "\"a\"", "true", "null", "[]", "[{}]", "{} {}", "{},", "{\"a\":}",
         "{\"a\"", "\xEF\xBB\xBF{", "{\"a\":\"\xC3\"}", "{\"a\":1e999}"}) {

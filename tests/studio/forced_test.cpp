@@ -5,6 +5,7 @@
 #include "studio/mend.hpp"
 #include "studio/pack.hpp"
 #include "studio/studio.hpp"
+#include "words/studio_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -91,7 +92,7 @@ TEST_CASE("a folder that somebody makes meanwhile stays, and is not written over
   Meddled files(w.out);
   const auto mended = studio::mend(files, w.studio, w.out);
   REQUIRE(!mended);
-  CHECK(mended.error().what == words::Say::folder_there);
+  CHECK(mended.error().what == words::StudioSay::folder_there);
   CHECK(std::filesystem::is_empty(w.out));
 }
 
@@ -121,7 +122,7 @@ TEST_CASE("a file that cannot be read is lost from the mended studio, and said")
   const auto mended = studio::mend(*files, w.studio, w.out);
   REQUIRE(mended);
   REQUIRE(mended->lost.size() == 1);
-  CHECK(mended->lost[0].what == words::Say::disk_read_failed);
+  CHECK(mended->lost[0].what == words::StudioSay::disk_read_failed);
   CHECK(!std::filesystem::exists(w.out / "sessions" / "a.jsonl"));
 }
 

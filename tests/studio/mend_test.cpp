@@ -6,6 +6,7 @@
 #include "session/check_value.hpp"
 #include "session/reader.hpp"
 #include "studio/mend.hpp"
+#include "words/studio_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -15,7 +16,7 @@ namespace {
 
 using session::Line;
 using studio::SessionFile;
-using words::Say;
+using Say = words::StudioSay;
 
 constexpr const char* part_0 = "2026-11-25T143200Z-a83f-c41e08d5.jsonl";
 constexpr const char* part_1 = "2026-11-25T143200Z-a83f-c41e08d5.1.jsonl";

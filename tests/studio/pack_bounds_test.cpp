@@ -1,5 +1,6 @@
 // How large a pack may be when it is unpacked, whatever it says of itself.
 #include "studio/packs.hpp"
+#include "words/studio_says.hpp"
 
 using namespace packs;
 
@@ -38,15 +39,15 @@ TEST_CASE("an entry that says it is too large is refused before anything is writ
   zip::Entry large{"photos/a", "x"};
   large.size = static_cast<std::int64_t>(studio::most_entry_bytes) + 1;
   const auto [why, written] = unpacked(zip::of({{"photos/first", "y"}, large}));
-  CHECK(why ==
-        words::say(Say::entry_too_large, {"photos/a", std::to_string(studio::most_entry_bytes)}));
+  CHECK(why == words::say(words::StudioSay::entry_too_large,
+                          {"photos/a", std::to_string(studio::most_entry_bytes)}));
   CHECK(written == 0);
 }
 
 TEST_CASE("a pack that says it swells is refused before anything is written") {
   REQUIRE(studio::inspect(deflated("photos/a", 1 << 20)));
   const auto [why, written] = unpacked(bomb());
-  CHECK(why == words::say(Say::pack_swells, {"photos/a", "100"}));
+  CHECK(why == words::say(words::StudioSay::pack_swells, {"photos/a", "100"}));
   CHECK(written == 0);
   std::vector<zip::Entry> many(100, zip::Entry{"", "x"});
   for (std::size_t i = 0; i < many.size(); ++i) {
@@ -81,9 +82,9 @@ TEST_CASE("a file that is too large to be unpacked is not packed, and not read")
   std::filesystem::resize_file(w.studio / "photos" / "large", studio::most_entry_bytes + 1);
   const auto packed = studio::pack(*files, w.studio, w.pack);
   REQUIRE(!packed);
-  CHECK(
-      packed.error().args.at(1) ==
-      words::say(Say::entry_too_large, {"photos/large", std::to_string(studio::most_entry_bytes)}));
+  CHECK(packed.error().args.at(1) ==
+        words::say(words::StudioSay::entry_too_large,
+                   {"photos/large", std::to_string(studio::most_entry_bytes)}));
   CHECK(!std::filesystem::exists(w.pack));
 }
 
@@ -117,6 +118,6 @@ TEST_CASE("a session that grows while it is packed is packed as it was, one that
   Changing shrinking(w.studio / "sessions" / "b.jsonl", 2);
   const auto packed = studio::pack(shrinking, w.studio, w.pack);
   REQUIRE(!packed);
-  CHECK(packed.error().args.at(1) == why(Say::entry_shrank, "sessions/b.jsonl"));
+  CHECK(packed.error().args.at(1) == why(words::StudioSay::entry_shrank, "sessions/b.jsonl"));
   CHECK(!std::filesystem::exists(w.pack));
 }

@@ -1,5 +1,6 @@
 // Names in a pack in other letters than ASCII: kept as they are, byte by byte, and never trusted.
 #include "studio/packs.hpp"
+#include "words/studio_says.hpp"
 
 #include <cstdlib>
 
@@ -64,14 +65,15 @@ TEST_CASE("names that are not UTF-8 are refused, marked or not") {
                            "photos/\x80.jpg", "photos/\xc0\xaf.jpg", "photos/\xe0\x80\xaf.jpg",
                            "photos/\xed\xa0\x80", "photos/\xf4\x90\x80\x80", "photos/\xff.jpg"})
     for (const std::uint16_t flags : {0, 0x800})
-      CHECK(entry_refused({name, "x", zip::plain_file, flags}) == why(Say::entry_not_utf8, name));
+      CHECK(entry_refused({name, "x", zip::plain_file, flags}) ==
+            why(words::StudioSay::entry_not_utf8, name));
 }
 
 TEST_CASE("names that show as others than they are are refused") {
   for (const char* name : {"photos/\u202Egpj.exe", "photos/a\u2066b", "photos/\u200F",
                            "photos/\u061C", "photos/a\u2028b", "photos/a\u2029", "photos/a\xc2\x85",
                            "photos/a\xc2\x9b[2J", "photos/\xc2\x80"})
-    CHECK(entry_refused({name, "x"}) == why(Say::entry_odd_name, name));
+    CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_odd_name, name));
   for (const char* name : {"photos/\u00A0", "photos/\u00C2\u0192", "photos/a\u200Db"})
     CHECK(is_taken(name));
 }
@@ -81,7 +83,7 @@ TEST_CASE("a pack of too many entries is refused") {
   for (std::uint64_t i = 0; i < studio::most_pack_entries; ++i)
     REQUIRE_FALSE(names.take("photos/" + std::to_string(i)));
   CHECK(names.take("photos/more") ==
-        words::Error{Say::pack_too_many, {std::to_string(studio::most_pack_entries)}});
+        words::Error{words::StudioSay::pack_too_many, {std::to_string(studio::most_pack_entries)}});
 }
 
 // Python's zipfile writes every size, place and count in the larger records when its limits are

@@ -1,6 +1,7 @@
 // Packing and unpacking: the whole studio or nothing, and nothing hostile.
 #include "disk/faulty.hpp"
 #include "studio/packs.hpp"
+#include "words/studio_says.hpp"
 
 using namespace packs;
 
@@ -59,20 +60,22 @@ TEST_CASE("what could not be unpacked is not packed") {
     w.put(name, "");
     const auto packed = studio::pack(*files, w.studio, w.pack);
     REQUIRE(!packed);
-    CHECK(packed.error().what == Say::pack_refused);
+    CHECK(packed.error().what == words::StudioSay::pack_refused);
     CHECK(!std::filesystem::exists(w.pack));
     return packed.error().args.at(1);
   };
-  CHECK(refusal("sessions/A.jsonl") == why(Say::entry_twice, "sessions/a.jsonl"));
-  CHECK(refusal("sessions/x\ny.jsonl") == why(Say::entry_odd_name, "sessions/x\ny.jsonl"));
-  CHECK(refusal("photos/caf\xe9.jpg") == why(Say::entry_not_utf8, "photos/caf\xe9.jpg"));
+  CHECK(refusal("sessions/A.jsonl") == why(words::StudioSay::entry_twice, "sessions/a.jsonl"));
+  CHECK(refusal("sessions/x\ny.jsonl") ==
+        why(words::StudioSay::entry_odd_name, "sessions/x\ny.jsonl"));
+  CHECK(refusal("photos/caf\xe9.jpg") ==
+        why(words::StudioSay::entry_not_utf8, "photos/caf\xe9.jpg"));
 }
 
 TEST_CASE("nothing to pack is said") {
   const rig::Folder folder;
   const auto packed = studio::pack(*files, folder.path, folder.path / "p.zip");
   REQUIRE(!packed);
-  CHECK(packed.error().what == Say::pack_nothing);
+  CHECK(packed.error().what == words::StudioSay::pack_nothing);
 }
 
 TEST_CASE("neither a pack nor a folder is ever written over") {
@@ -85,7 +88,7 @@ TEST_CASE("neither a pack nor a folder is ever written over") {
   std::filesystem::create_directory(w.out);
   const auto there = studio::unpack(*files, w.pack, w.out);
   REQUIRE(!there);
-  CHECK(there.error() == words::Error{Say::folder_there, {w.out.string()}});
+  CHECK(there.error() == words::Error{words::StudioSay::folder_there, {w.out.string()}});
   std::filesystem::remove(w.out);
   std::filesystem::create_symlink("nowhere", w.out);
   CHECK(!studio::unpack(*files, w.pack, w.out));
@@ -96,31 +99,31 @@ TEST_CASE("names that lead elsewhere are refused") {
   for (const char* name :
        {"/etc/passwd", "../a.jsonl", "sessions/../../a.jsonl", "sessions/..", "sessions//a.jsonl",
         "./sessions/a.jsonl", "sessions/./a.jsonl", "..", "//host/share/a.jsonl"})
-    CHECK(entry_refused({name, "x"}) == why(Say::entry_leaves, name));
+    CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_leaves, name));
   for (const char* name : {"C:/sessions/a.jsonl", "sessions/a.jsonl:stream", "sessions/a\x01.jsonl",
                            "sessions/a\n.jsonl", "sessions/a\x7f.jsonl", "sessions/a*.jsonl"})
-    CHECK(entry_refused({name, "x"}) == why(Say::entry_odd_name, name));
+    CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_odd_name, name));
   for (const char* name : {"sessions\\..\\..\\a.jsonl", "photos\\a.jpg", "photos/..\\a"})
-    CHECK(entry_refused({name, "x"}) == why(Say::entry_odd_name, name));
+    CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_odd_name, name));
 }
 
 TEST_CASE("names outside a studio's two folders are refused") {
   for (const char* name : {"a.jsonl", "notes/a.jsonl", "sessions/a.txt", "sessions/.jsonl",
                            "sessions/deep/a.jsonl", "photos/deep/a.jpg", "studio/sessions/a.jsonl"})
-    CHECK(entry_refused({name, "x"}) == why(Say::entry_elsewhere, name));
+    CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_elsewhere, name));
 }
 
 TEST_CASE("a name with a zero byte is refused, whatever stands behind it") {
   for (const std::string& name :
        {std::string("sessions/a.jsonl\0.exe", 21), std::string("\0", 1),
         std::string("photos/a\0/../../x", 17), std::string("sessions/\0", 10)})
-    CHECK(entry_refused({name, "x"}) == why(Say::entry_odd_name, name));
+    CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_odd_name, name));
 }
 
 TEST_CASE("an entry that calls itself otherwise than the list does is refused") {
   std::string bytes = zip::of({{"photos/a", "x"}, {"photos/b", "y"}});
   bytes[bytes.find("photos/a") + 7] = 'c'; // at its own place, which comes first
-  CHECK(refused(bytes) == why(Say::entry_unlike, "photos/a"));
+  CHECK(refused(bytes) == why(words::StudioSay::entry_unlike, "photos/a"));
   bytes = zip::of({{"photos/a", "x"}});
   bytes[bytes.find("photos/a") + 7] = '/';
   CHECK(refused(bytes) != "");
@@ -128,16 +131,17 @@ TEST_CASE("an entry that calls itself otherwise than the list does is refused") 
 
 TEST_CASE("a name that is there twice is refused, capital or not") {
   CHECK(entry_refused({"sessions/good.jsonl", "x"}) ==
-        why(Say::entry_twice, "sessions/good.jsonl"));
+        why(words::StudioSay::entry_twice, "sessions/good.jsonl"));
   CHECK(entry_refused({"sessions/GOOD.jsonl", "x"}) ==
-        why(Say::entry_twice, "sessions/GOOD.jsonl"));
+        why(words::StudioSay::entry_twice, "sessions/GOOD.jsonl"));
 }
 
 TEST_CASE("links, devices and folders of their own are refused") {
   for (const std::uint32_t kind : {zip::link, zip::device, zip::pipe, zip::folder})
     CHECK(entry_refused({"photos/a", "/etc/passwd", kind}) ==
-          why(Say::entry_not_plain, "photos/a"));
-  CHECK(entry_refused({"photos/deep/", "", zip::folder}) == why(Say::entry_leaves, "photos/deep/"));
+          why(words::StudioSay::entry_not_plain, "photos/a"));
+  CHECK(entry_refused({"photos/deep/", "", zip::folder}) ==
+        why(words::StudioSay::entry_leaves, "photos/deep/"));
 }
 
 TEST_CASE("the two folders may have entries of their own") {
@@ -150,7 +154,7 @@ TEST_CASE("the two folders may have entries of their own") {
 
 TEST_CASE("encrypted entries and rare ways of compressing are refused") {
   CHECK(entry_refused({"photos/a", std::string(20, 'x'), zip::plain_file, 1}) ==
-        why(Say::entry_encrypted, "photos/a"));
+        why(words::StudioSay::entry_encrypted, "photos/a"));
   for (const std::uint16_t method : {12, 14, 93, 95, 98}) { // bzip2, lzma, zstd, xz, ppmd
     const std::string said = entry_refused({"photos/a", "xxxx", zip::plain_file, 0, method});
     CHECK(said.find("compressed in a way that is not read") != std::string::npos);
@@ -161,7 +165,7 @@ TEST_CASE("a broken pack is refused") {
   const zip::Entry good{"sessions/a.jsonl", "one\n"};
   const std::string whole = zip::of({good});
   REQUIRE(studio::inspect(whole));
-  const std::string no_zip = words::say(Say::pack_no_zip);
+  const std::string no_zip = words::say(words::StudioSay::pack_no_zip);
   for (std::size_t cut = 0; cut < whole.size(); ++cut)
     CHECK(refused(whole.substr(0, cut)) == no_zip);
   CHECK(refused("one\n") == no_zip);

@@ -4,6 +4,7 @@
 #include "disk/rig.hpp"
 #include "studio/pack.hpp"
 #include "studio/zip.hpp"
+#include "words/studio_says.hpp"
 
 #include <archive.h>
 #include <archive_entry.h>
@@ -12,7 +13,7 @@
 namespace packs {
 
 using rig::Path;
-using words::Say;
+using Say = words::StudioSay;
 using Tree = std::map<std::string, std::string>;
 
 inline const auto files = disk::posix_files();
@@ -68,7 +69,9 @@ inline std::string entry_refused(const zip::Entry& entry) {
   return refused(zip::of({{"sessions/good.jsonl", "good\n"}, entry}));
 }
 
-inline std::string why(Say reason, const std::string& name) { return words::say(reason, {name}); }
+inline std::string why(words::Sentence reason, const std::string& name) {
+  return words::say(reason, {name});
+}
 
 // By the library: what is made by hand cannot compress.
 inline std::string deflated(const std::string& name, std::size_t zeros) {

@@ -5,6 +5,7 @@
 #include "studio/mend.hpp"
 #include "studio/pack.hpp"
 #include "studio/photos.hpp"
+#include "words/studio_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -65,7 +66,7 @@ TEST_CASE("a photo is named by what is in it") {
   CHECK(photo_file(photo()) == "photos/" + sha256(bytes) + ".jpg");
   const auto refused = photo_from("text", session::PhotoOf::dot);
   REQUIRE_FALSE(refused);
-  CHECK(refused.error().what == words::Say::photo_not_known);
+  CHECK(refused.error().what == words::StudioSay::photo_not_known);
   CHECK_FALSE(photo_from(bytes.substr(0, 40), session::PhotoOf::dot));
 }
 

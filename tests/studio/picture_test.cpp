@@ -3,6 +3,7 @@
 // one picture of 16 x 16 pixels: the left half 200, 40, 30, the right half 30, 90, 200.
 #include "disk/rig.hpp"
 #include "studio/picture.hpp"
+#include "words/studio_says.hpp"
 
 #include <doctest/doctest.h>
 #include <sys/resource.h>
@@ -12,7 +13,7 @@
 #include <numeric>
 
 using namespace studio;
-using words::Say;
+using Say = words::StudioSay;
 
 namespace {
 
@@ -39,7 +40,7 @@ std::string jpg_of(std::uint32_t width, std::uint32_t height) {
   return bytes.replace(bytes.find("\xff\xc0") + 5, 4, number(height, 2) + number(width, 2));
 }
 
-Say refusal(const std::string& bytes) {
+words::Sentence refusal(const std::string& bytes) {
   const auto header = picture_header(bytes);
   const auto pixels = decode_picture(bytes);
   REQUIRE_FALSE(pixels);

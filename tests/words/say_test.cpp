@@ -1,4 +1,7 @@
+#include "words/all_sentences.hpp"
+#include "words/bench_says.hpp"
 #include "words/error.hpp"
+#include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -6,6 +9,7 @@
 #include <locale>
 
 using namespace words;
+using Say = PaintSay;
 
 namespace {
 
@@ -28,7 +32,7 @@ TEST_CASE("arguments go where the pattern names them") {
 
 TEST_CASE("an error says the same as its sentence") {
   CHECK(message({Say::not_a_number, {"1.2.3"}}) == say(Say::not_a_number, {"1.2.3"}));
-  CHECK(message({Say::none, {}}).empty());
+  CHECK(message({Sentence{}, {}}).empty());
 }
 
 TEST_CASE("numbers have the digits asked for, and no minus before nothing") {
@@ -57,11 +61,11 @@ TEST_CASE("a pseudo-language is a third longer, and keeps slots, numbers and uni
   CHECK(pseudo("right") == "říğgĥţt");
   CHECK(pseudo("") == "");
   std::size_t english = 0, other = 0;
-  for (int id = 1; id <= static_cast<int>(Say::show_damaged); ++id) {
+  for (const Sentence sentence : all_sentences()) {
     say_in(Language::english);
-    english += letters(say(static_cast<Say>(id)));
+    english += letters(say(sentence));
     say_in(Language::pseudo);
-    other += letters(say(static_cast<Say>(id)));
+    other += letters(say(sentence));
   }
   say_in(Language::english);
   CHECK(other >= 1.3 * english);
@@ -69,11 +73,11 @@ TEST_CASE("a pseudo-language is a third longer, and keeps slots, numbers and uni
 }
 
 TEST_CASE("what is spoken is chosen once, and arguments stay as they are") {
-  const std::string english = say(Say::stage_mulling, {"gum"});
+  const std::string english = say(BenchSay::stage_mulling, {"gum"});
   say_in(Language::pseudo);
-  const std::string other = say(Say::stage_mulling, {"gum"});
+  const std::string other = say(BenchSay::stage_mulling, {"gum"});
   say_in(Language::english);
   CHECK(other != english);
   CHECK(other.find(" gum") != std::string::npos);
-  CHECK(say(Say::stage_mulling, {"gum"}) == english);
+  CHECK(say(BenchSay::stage_mulling, {"gum"}) == english);
 }

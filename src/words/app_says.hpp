@@ -1,0 +1,28 @@
+// What is said of the program itself.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class AppSay {
+  display_may_sleep,
+  display_kept_awake,
+  option_bad_value,
+  option_missing,
+  window_not_opened,
+  display_lost,
+  display_lost_unsaved,
+  left_unsaved,
+  picture_no_pad,
+  picture_not_drawn,
+  picture_not_written,
+};
+
+constexpr Table table_of(AppSay) { return Table::app; }
+
+std::string_view english(AppSay id);
+
+}

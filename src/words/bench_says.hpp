@@ -1,0 +1,39 @@
+// What is said of the bench: what is missing, what cannot be entered.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class BenchSay {
+  plan_still_reading,
+  plan_choose_pigment,
+  plan_needs_name,
+  text_shortened,
+  tablet_unreadable,
+  display_small,
+  stage_wetting_out,
+  stage_mulling,
+  nothing_to_feel,
+  pan_too_heavy,
+  pans_still_wet,
+  pans_no_more,
+  pans_left_none,
+  another_device_wrote,
+  nothing_wanted,
+  pans_not_whole,
+  parts_out_of_range,
+  blend_full,
+  fact_out_of_range,
+  card_needs_name,
+  not_a_date,
+  made_in_future,
+};
+
+constexpr Table table_of(BenchSay) { return Table::bench; }
+
+std::string_view english(BenchSay id);
+
+}

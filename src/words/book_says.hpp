@@ -1,0 +1,48 @@
+// What is said of Book.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class BookSay {
+  book_empty,
+  book_damages,
+  book_damage,
+  book_take_up,
+  book_dried_off,
+  book_ratio,
+  book_flow,
+  book_minutes,
+  book_passes,
+  book_one_pass,
+  book_nothing_found,
+  book_compare_with,
+  book_make_again,
+  book_compare,
+  book_note,
+  book_keep,
+  book_again_of,
+  book_made_again,
+  book_verdict,
+  book_of_pan,
+  book_one_back,
+  compare_flow,
+  compare_gum,
+  compare_sweet,
+  compare_mulled,
+  compare_passes,
+  compare_celsius,
+  compare_humidity,
+  compare_became,
+  compare_differs,
+  reading_files, // 0: read, 1: of so many
+};
+
+constexpr Table table_of(BookSay) { return Table::book; }
+
+std::string_view english(BookSay id);
+
+}

@@ -1,0 +1,114 @@
+// What is said of the command line and scripts.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class CommandsSay {
+  // lines of a session file
+  session_contradicted, // 0: session, 1: number
+  // the book
+  range_no_pigment,
+  show_range,
+  show_hand_right,
+  show_hand_reaches,
+  show_hand_slope,
+  show_hand_batches,
+  show_hand_slips,
+  show_hand_rests_on,
+  // photos
+  photo_not_there, // 0: path
+  photo_needs_batch,
+  photo_bad_of, // 0: word
+  photo_kept,   // 0: file
+  // the command line
+  unknown_option,
+  option_twice,
+  option_without_value,
+  option_with_value,
+  word_missing,
+  word_too_many,
+  no_studio,
+  bad_fault,
+  bad_pace,
+  read_with_damage,
+  // scripts of taps
+  not_a_moment,
+  script_not_there,
+  script_too_long,
+  script_line,
+  script_line_too_long,
+  script_too_much,
+  script_no_such_line,
+  script_no_such_pad,
+  script_pad_not_there,
+  script_number_range,
+  script_display,
+  script_id,
+  script_type,
+  script_write,
+  script_too_late,
+  play_needs_studio,
+  play_unsaved,
+  play_adrift,
+  // a batch shown
+  show_no_batches,
+  show_no_batch,
+  show_name_twice,
+  show_title,
+  show_room,
+  show_guessed,
+  show_ratio,
+  show_flow_put_in,
+  show_flow_now,
+  show_over_oil_point,
+  show_gum_strength,
+  show_gum_per_pigment,
+  show_humectant_to_gum,
+  show_pigment_fraction,
+  show_place,
+  show_pigment,
+  show_liquid,
+  show_solids,
+  show_water_lost,
+  show_material,
+  show_weighed,
+  show_drops,
+  show_spoons,
+  show_count_lost,
+  show_pass,
+  show_runs,
+  show_note,
+  list_batch,
+  // a studio checked
+  check_damage,
+  check_note,
+  check_warning,
+  check_summary,
+  check_gone_one, // 0: session, 1: number, 2: why
+  check_gone,     // 0: session, 1: first number, 2: last, 3: why
+  // a studio mended, packed and unpacked
+  out_missing,   // 0: command
+  mend_lost,     // 0: one of these
+  mend_summary,  // 0: folder, 1: files, 2: things lost
+  pack_done,     // 0: file, 1: files, 2: bytes
+  unpack_done,   // 0: folder, 1: files, 2: bytes
+  pack_left_out, // 0: file
+  pack_adrift,   // 0: folder
+  help,
+  // what is handed on
+  labels_bad_sheet,
+  labels_bad_ending,
+  batch_missing, // 0: command
+  file_there,    // 0: file
+  paper_made,    // 0: file
+};
+
+constexpr Table table_of(CommandsSay) { return Table::commands; }
+
+std::string_view english(CommandsSay id);
+
+}

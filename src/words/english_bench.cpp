@@ -1,0 +1,38 @@
+#include "words/bench_says.hpp"
+
+namespace words {
+
+std::string_view english(BenchSay id) {
+  using Say = BenchSay;
+  switch (id) {
+  case Say::plan_still_reading: return "Reading the studio …";
+  case Say::plan_choose_pigment: return "Choose a pigment to begin.";
+  case Say::plan_needs_name: return "Give the batch a name to begin.";
+  case Say::text_shortened: return "Only the first {0} characters were kept.";
+  case Say::tablet_unreadable:
+    return "What was kept of this tablet cannot be read: it starts afresh.";
+  case Say::display_small:
+    return "This display is small: its pads are smaller than they should be.";
+  case Say::stage_wetting_out: return "wetting out";
+  case Say::stage_mulling: return "mulling {0}";
+  case Say::nothing_to_feel:
+    return "There is no liquid in it yet: add binder, then say how it feels.";
+  case Say::pan_too_heavy:
+    return "A pan of {0} mL with its paint weighs no {1} g: weigh one pan alone.";
+  case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
+  case Say::pans_no_more: return "no more layers";
+  case Say::pans_left_none: return "nothing left to pour";
+  case Say::another_device_wrote: return "Another device has added to this batch.";
+  case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
+  case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
+  case Say::parts_out_of_range: return "Parts of a blend: above 0, to 1000.";
+  case Say::blend_full: return "A blend has at most {0} pigments: take one out first.";
+  case Say::fact_out_of_range: return "That can be {0} to {1}.";
+  case Say::card_needs_name: return "The card has no name yet.";
+  case Say::not_a_date: return "{0} is no date: write it like 2026-11-25.";
+  case Say::made_in_future: return "{0} lies ahead: nothing was made then.";
+  }
+  return "";
+}
+
+}

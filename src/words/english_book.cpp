@@ -1,0 +1,44 @@
+#include "words/book_says.hpp"
+
+namespace words {
+
+std::string_view english(BookSay id) {
+  using Say = BookSay;
+  switch (id) {
+  case Say::book_empty: return "No batch yet. The first one begins under Plan.";
+  case Say::book_damages:
+    return "{0} places in the files could not be read: “slabside check” names them";
+  case Say::book_damage: return "1 place in the files could not be read: “slabside check” names it";
+  case Say::book_take_up: return "take up again";
+  case Say::book_dried_off: return "{0} mL of water dried off";
+  case Say::book_ratio: return "g binder to 10 g";
+  case Say::book_flow: return "flow {0}";
+  case Say::book_minutes: return "{0} min";
+  case Say::book_passes: return "{0} passes, {1} min";
+  case Say::book_one_pass: return "1 pass, {0} min";
+  case Say::book_nothing_found: return "No batch bears that.";
+  case Say::book_compare_with: return "Compare {0} with which?";
+  case Say::book_make_again: return "make again";
+  case Say::book_compare: return "compare";
+  case Say::book_note: return "note";
+  case Say::book_keep: return "keep it";
+  case Say::book_again_of: return "again of {0}";
+  case Say::book_made_again: return "made again as {0}";
+  case Say::book_verdict: return "{0}: {1}";
+  case Say::book_of_pan: return "{0} (pan {1})";
+  case Say::book_one_back: return "back to the batch";
+  case Say::compare_flow: return "flow at the end";
+  case Say::compare_gum: return "g gum to 1 mL";
+  case Say::compare_sweet: return "g sweet to 1 g gum";
+  case Say::compare_mulled: return "mulled, min";
+  case Say::compare_passes: return "passes";
+  case Say::compare_celsius: return "room, °C";
+  case Say::compare_humidity: return "humidity, %";
+  case Say::compare_became: return "verdict";
+  case Say::compare_differs: return "differs by more than is uncertain";
+  case Say::reading_files: return "Reading the studio: {0} of {1} files …";
+  }
+  return "";
+}
+
+}

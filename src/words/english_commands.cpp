@@ -1,0 +1,176 @@
+#include "words/commands_says.hpp"
+
+namespace words {
+
+namespace {
+
+constexpr std::string_view help_text =
+    R"(Slabside: making watercolour paint by touch, with a record that can be made again.
+
+slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
+                                 the window, on this studio (else ~/Slabside); size in pixels
+                                 (1280x800), and in mm as it is on the real display
+slabside picture shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
+                 [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
+                 [--night] [--language english|pseudo]
+                                 a screen without a window, as it was at a time (else now), after
+                                 taps on those pads; pseudo writes every word a third longer
+
+slabside list  [--studio DIR]    all batches, oldest first
+slabside show  BATCH [--studio DIR] [--json]
+                                 one batch as numbers: by id, by name, or “last”
+slabside range [PIGMENT] [--studio DIR] [--json]
+                                 what each pigment wants, as the feel notes of all batches have
+                                 taught it; of one: by card, name or Colour Index name
+slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
+                                 the batch sheet, to print on A4 or Letter. Without --out this
+                                 and the next two are printed; no file is written over
+slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
+                [--out FILE.html|FILE.svg]
+                                 labels for its pans, in true millimetres; without --count a sheet
+slabside table  [--batch BATCH] [--totals] [--studio DIR] [--out FILE.csv]
+                                 every addition, or with --totals what went in of each material.
+                                 Names that a spreadsheet would compute get an apostrophe in front
+slabside check DIR               look for damage in a studio's files; changes nothing. Exit status
+                                 0 whole, 1 damage, 2 it cannot be read at all
+slabside mend  [--studio DIR] --out NEWDIR
+                                 a repaired copy of a studio, and what could not be had back
+                                 (then the exit status is 1); the studio stays as it is
+slabside pack  [--studio DIR] --out FILE.zip
+                                 sessions and photos as one file, to be carried elsewhere
+slabside unpack FILE.zip --out NEWDIR
+                                 a studio from such a file; nothing is ever written over
+slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
+                                 keeps a JPEG or PNG with a batch
+slabside play  SCRIPT --studio DIR [--adrift DIR] [--report] [--pace N] [--fault F] [--watch]
+                                 taps from a script, on the real bench, without a window;
+                                 --watch shows them in one
+slabside help                    this
+
+Exit status: 0 done, 1 something is wrong, 2 the words make no sense.
+
+A script has one thing to do in a line; # begins a line that says nothing.
+  at 2026-11-20T14:02:00+01:00   sets the clock       seed 7    the same ids each time
+  display 218x136 [right]        in mm                session c41e08d5, device a83f
+  tap PAD [x10] [every 1.5]      seconds, from press to press
+  type 12.5                      digits and “that's it” on the number pad
+  write name TEXT                into the field “name”, “search” or “note”
+  wait 90 | wait 5m | wait 2h
+  down PAD, slide, up            one touch by hand
+  stop                           end without a goodbye, as if killed
+--report prints “saved N” when line N lies on the disk, and the window, which takes --report and
+--fault too, “ready”, “unsaved N” and “closed”; --pace 50 plays 50 times faster than
+life, without it as fast as it goes; --adrift is where lines go while the studio fails.
+--fault slow:150, silent, fail:7, fail-from:7, fail-write:3:EIO … spoils the studio's disk.
+)";
+
+}
+
+std::string_view english(CommandsSay id) {
+  using Say = CommandsSay;
+  switch (id) {
+  case Say::session_contradicted:
+    return "session {0}: two files tell line {1} differently; one of them counts";
+  case Say::range_no_pigment:
+    return "There is no pigment {0} on this shelf. “slabside range” names those that were felt.";
+  case Say::show_range:
+    return "{0}: wants {1} mL to 1 mL ({2} to {3}), right from {4} to {5}; {6}, {7} notes";
+  case Say::show_hand_right: return "right           {0} to either side, in ln flow";
+  case Say::show_hand_reaches: return "beyond it       too sticky for {0}, too loose for {1}";
+  case Say::show_hand_slope: return "told apart      {0}, the slope of the notes";
+  case Say::show_hand_batches: return "differences     {0} between batches, {1} between pigments";
+  case Say::show_hand_slips: return "slips           {0} % of the notes";
+  case Say::show_hand_rests_on: return "rests on        {0} notes of {1} batches";
+  case Say::photo_not_there: return "The photo “{0}” cannot be read.";
+  case Say::photo_needs_batch:
+    return "A photo wants its batch (--batch) and what it is of (--of dot, swatch, pan or slab).";
+  case Say::photo_bad_of: return "A photo is of a dot, a swatch, a pan or the slab, not of “{0}”.";
+  case Say::photo_kept: return "kept as {0}";
+  case Say::unknown_option:
+    return "There is no option {0} here. “slabside help” names those there are.";
+  case Say::option_twice: return "The option {0} stands there twice.";
+  case Say::option_without_value: return "The option {0} wants something behind it.";
+  case Say::option_with_value: return "The option {0} takes nothing behind it.";
+  case Say::word_missing: return "A word is missing. “slabside help” says what goes where.";
+  case Say::word_too_many: return "“{0}” is one word too many.";
+  case Say::no_studio: return "There is no studio folder “{0}”.";
+  case Say::bad_fault: return "“{0}” is no fault this program can play.";
+  case Say::bad_pace: return "A pace lies between 0.001 and 1000000: {0} does not.";
+  case Say::read_with_damage:
+    return "Not all could be read: {0} damaged places. “slabside check” names them.";
+  case Say::not_a_moment: return "“{0}” is no moment: it looks like 2026-11-20T14:02:00+01:00.";
+  case Say::script_not_there: return "The script “{0}” cannot be read.";
+  case Say::script_too_long: return "A script has at most {0} bytes.";
+  case Say::script_line: return "Line {0}: {1}";
+  case Say::script_line_too_long: return "A line has at most {0} bytes.";
+  case Say::script_too_much:
+    return "Up to here that is more than 100,000 taps or 10,000,000 seconds.";
+  case Say::script_no_such_line: return "“{0}” is nothing a script can say.";
+  case Say::script_no_such_pad: return "There is no pad “{0}”.";
+  case Say::script_pad_not_there: return "The pad “{0}” is not there now. There are: {1}.";
+  case Say::script_number_range: return "{0} is not between {1} and {2}.";
+  case Say::script_display:
+    return "A display looks like 218x136 (mm, 50 to 1000 each), then left or right.";
+  case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
+  case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point.";
+  case Say::script_write: return "There are three fields to write in: name, search and note.";
+  case Say::script_too_late: return "That must stand before the first line that does something.";
+  case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";
+  case Say::play_unsaved: return "{0} entries are not saved. {1}";
+  case Say::play_adrift: return "The studio failed. What came after is kept in “{0}”.";
+  case Say::show_no_batches: return "There is no batch in this studio yet.";
+  case Say::show_no_batch: return "There is no batch “{0}”.";
+  case Say::show_name_twice: return "More than one batch is called “{0}”: say {1} or {2}.";
+  case Say::show_title: return "{0}   {1}   {2}   opened {3}";
+  case Say::show_room: return "room            {0} °C, {1} %{2}";
+  case Say::show_guessed: return ", a guess";
+  case Say::show_ratio: return "binder ratio    {0} g binder to 10 g pigment";
+  case Say::show_flow_put_in: return "flow put in     {0} mL liquid to 1 mL pigment";
+  case Say::show_flow_now: return "flow now        {0} mL liquid to 1 mL pigment";
+  case Say::show_over_oil_point: return "over oil point  {0}";
+  case Say::show_gum_strength: return "gum strength    {0} dry gum in gum and water";
+  case Say::show_gum_per_pigment: return "gum             {0} g dry gum to 1 mL pigment";
+  case Say::show_humectant_to_gum: return "sweet           {0} g honey and glycerin to 1 g gum";
+  case Say::show_pigment_fraction: return "solid           {0} of the wet volume is pigment";
+  case Say::show_place: return "lies there      {0}: {1} g of paint";
+  case Say::show_pigment: return "pigment         {0} g, {1} mL";
+  case Say::show_liquid: return "liquid          {0} g put in, {1} mL now";
+  case Say::show_solids:
+    return "of it           gum {0} g, honey {1} g, glycerin {2} g, water now {3} g";
+  case Say::show_water_lost: return "dried off       {0} mL";
+  case Say::show_material: return "went in         {0} ({1}): {2} g";
+  case Say::show_weighed: return "                  weighed {0} g";
+  case Say::show_drops: return "                  {0} drops";
+  case Say::show_spoons: return "                  {0} × {1}";
+  case Say::show_count_lost: return "                  count lost";
+  case Say::show_pass: return "pass            {0}: {1} to {2}";
+  case Say::show_runs: return "now";
+  case Say::show_note: return "{0}  {1}, at flow {2}  [{3}]";
+  case Say::list_batch: return "{0}   {1}   {2}   {3}   {4}";
+  case Say::check_damage: return "{0}: line {1}, byte {2}: {3}";
+  case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
+  case Say::check_warning: return "{0} ({1}): {2}";
+  case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::check_gone_one: return "note: session {0}: line {1} is gone: {2}";
+  case Say::check_gone: return "note: session {0}: lines {1} to {2} are gone: {3}";
+  case Say::out_missing: return "“{0}” needs --out: the name of what is to be made.";
+  case Say::mend_lost: return "lost: {0}";
+  case Say::mend_summary: return "{1} files in “{0}”, {2} things could not be had back";
+  case Say::pack_done: return "packed as {0}: {1} files, {2} bytes";
+  case Say::unpack_done: return "unpacked as {0}: {1} files, {2} bytes";
+  case Say::pack_left_out: return "left out: {0}: no session and no photo";
+  case Say::pack_adrift:
+    return "not in it: what was saved in “{0}” while the studio failed. Start Slabside on it once, "
+           "and pack again.";
+  case Say::help: return help_text;
+  case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
+  case Say::labels_bad_ending: return "Labels are made as .html or .svg: “{0}” ends with neither.";
+  case Say::batch_missing: return "“{0}” needs --batch: a name, an id, or “last”.";
+  case Say::file_there:
+    return "“{0}” is there already, and nothing is ever written over: name a new file.";
+  case Say::paper_made: return "made: {0}";
+  }
+  return "";
+}
+
+}

@@ -1,0 +1,15 @@
+#include "words/moments_says.hpp"
+
+namespace words {
+
+std::string_view english(MomentsSay id) {
+  using Say = MomentsSay;
+  switch (id) {
+  case Say::date_time: return "{0} {1}, {2}";
+  case Say::date: return "{0} {1} {2}";
+  case Say::month_names: return "Jan Feb March April May June July Aug Sept Oct Nov Dec";
+  }
+  return "";
+}
+
+}

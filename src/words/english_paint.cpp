@@ -1,0 +1,143 @@
+#include "words/paint_says.hpp"
+
+namespace words {
+
+std::string_view english(PaintSay id) {
+  using Say = PaintSay;
+  switch (id) {
+  case Say::not_a_number: return "“{0}” is not a number: type digits, with a point or a comma.";
+  case Say::negative_amount: return "An amount cannot be below zero: {0}.";
+  case Say::amount_too_large: return "{0} is too much for one amount: at most {1}.";
+  case Say::humidity_out_of_range: return "Humidity lies between 0 and 100 %: {0} does not.";
+  case Say::temperature_out_of_range: return "Between {1} and {2} °C, please: {0} is outside.";
+  case Say::unknown_name: return "“{0}” is not a name this program knows.";
+  case Say::empty_recipe: return "Nothing is in this recipe yet.";
+  case Say::measure_not_positive: return "A measure must hold more than nothing: {0} does not.";
+  case Say::density_not_known: return "Its density is not known: weigh it instead.";
+  case Say::powder_not_weighed:
+    return "Weigh one spoon of this powder first: powders pack differently.";
+  case Say::drop_out_of_range: return "No dropper gives drops of such a size.";
+  case Say::nothing_counted: return "Nothing was counted here that could weigh so much.";
+  case Say::bottle_gained: return "The bottle weighs {0} g more than before.";
+  case Say::weighing_contradicts:
+    return "By what was recorded it should weigh {0} g, it weighs {1} g: something is missing.";
+  case Say::honey_index_out_of_range:
+    return "Honey reads between 1.474 and 1.505 on a refractometer: {0} is outside.";
+  case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
+  case Say::water_more_than_there: return "There is not that much water in it.";
+  case Say::density_out_of_reach:
+    return "Water lost does not explain {0} g/mL: the recipe makes {1}.";
+  case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
+  case Say::recipe_too_dry: return "Gum as dry as that needs some water in its recipe.";
+  case Say::recipe_honey:
+    return "Honey {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::recipe_glycerin:
+    return "Glycerin {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::recipe_water:
+    return "Water {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
+  case Say::pressure_out_of_range:
+    return "Air pressure lies between {1} and {2} kPa: {0} does not.";
+  case Say::frost_not_dew: return "This air is so dry that a cold glass gets frost, not dew.";
+  case Say::humidity_above_held:
+    return "What paint holds is known up to 98 % humidity: {0} % is more.";
+  case Say::nothing_to_dry: return "Nothing is here that could dry.";
+  case Say::volume_too_small: return "{0} mL cannot hold {1} g of water.";
+  case Say::time_below_zero: return "A time cannot be below zero: {0} s.";
+  case Say::time_too_long: return "Nobody waits that long.";
+  case Say::nothing_lost: return "A weighing teaches only where water has left.";
+  case Say::nothing_there: return "There is no paint there.";
+  case Say::not_only_water: return "Paint is as it was only if nothing but water went in since.";
+  case Say::uncertainty_not_positive: return "No weighing is exact: {0} cannot be its uncertainty.";
+  case Say::bench_rate_unusable:
+    return "That makes a bench twenty times as fast or slow as others: please weigh again.";
+  case Say::oil_absorption_not_known: return "Its oil absorption is not known.";
+  case Say::no_pigment_there: return "There is no pigment in it.";
+  case Say::no_gum_there: return "There is no gum in it.";
+  case Say::tack_mark_unusable: return "What was learnt about sticky paint makes no sense.";
+  case Say::tack_dries:
+    return "it should dry without staying sticky in this room, by our own estimate";
+  case Say::tack_may_stay: return "it may stay sticky in this room, by our own estimate";
+  case Say::tack_stays: return "it will likely stay sticky in this room, by our own estimate";
+  case Say::wet_less_than_dry: return "{0} mL of wet paint cannot leave {1} mL of dry paint.";
+  case Say::layers_out_of_range: return "A pan takes 0 to 100 layers: {0} is outside.";
+  case Say::fill_out_of_reach: return "No number of layers fills a pan to {0} % with this paint.";
+  case Say::weigh_ins_too_few: return "It takes the weight when poured and at least one later.";
+  case Say::weigh_ins_out_of_order:
+    return "Weighings start when the pan is poured, and go on in order of time.";
+  case Say::weigh_ins_say_nothing: return "Too little water is gone to tell, or almost all of it.";
+  case Say::gauge_out_of_range: return "The gauge goes from 0 to {1}: {0} is outside.";
+  case Say::limits_out_of_order: return "A reading lies between its limits, and they apart.";
+  case Say::readings_too_few: return "It takes two readings with mulling between them.";
+  case Say::not_declining: return "The specks do not get fewer yet: no telling how long.";
+  case Say::rate_unusable: return "What was learnt about mulling makes no sense.";
+  case Say::target_below_floor: return "Mulling ends at {1}: {0} is out of its reach.";
+  case Say::digits_out_of_range: return "An uncertainty is written with 1 or 2 digits, not {0}.";
+  case Say::uncertainty_too_small: return "That uncertainty is too small to be written.";
+  case Say::step_too_small: return "One drop does not move that number: too much pigment.";
+  case Say::catalogue_not_json:
+    return "The pigment catalogue is not readable: it is not valid JSON.";
+  case Say::catalogue_no_pigments: return "The pigment catalogue holds no list named “pigments”.";
+  case Say::catalogue_field:
+    return "Pigment catalogue, {0}: “{1}” is missing, empty or of the wrong kind.";
+  case Say::catalogue_number: return "Pigment catalogue, {0}: “{1}” must rise within {2} to {3}.";
+  case Say::catalogue_unknown_word: return "Pigment catalogue, {0}: “{1}” does not know “{2}”.";
+  case Say::catalogue_twice: return "Pigment catalogue, {0}: “{1}” was there before.";
+  case Say::ordinal_rows:
+    return "Row {0} does not fit: its word or group is out of range, or it has not as many numbers "
+           "as "
+           "the first.";
+  case Say::ordinal_word_missing: return "Word {0} is never said: take it out of the list.";
+  case Say::ordinal_parameters:
+    return "Thresholds must rise, slopes be numbers, and spreads be above zero.";
+  case Say::learn_out_of_range:
+    return "The range cannot be learnt: {0}, “{1}” must lie within {2} to {3}.";
+  case Say::learn_not_there:
+    return "The range cannot be learnt: {0}, “{1}” points to something that is not in the list.";
+  case Say::learn_no_pigment: return "The range cannot be learnt: {0} has no pigment in it.";
+  case Say::learn_not_json:
+    return "What the range is learnt from cannot be read: it was cut off or damaged.";
+  case Say::learn_field:
+    return "What the range is learnt from cannot be read: “{0}” is missing or of the wrong kind.";
+  case Say::learn_separated:
+    return "These notes leave a limit of the range open: it rests on the first guess until more "
+           "batches "
+           "are felt.";
+  case Say::learn_no_convergence:
+    return "The range could not be learnt from these notes; the one before stays in use.";
+  case Say::learn_no_peak:
+    return "These notes contradict each other, so nothing was learnt from them; the range before "
+           "stays "
+           "in use.";
+  case Say::caution_dust: return "Dry powder: dust mask on (FFP2, N95 or better) until it is wet.";
+  case Say::caution_cobalt: return "Cobalt: gloves on, breathe no dust.";
+  case Say::caution_cadmium: return "Cadmium: gloves, no dust, never sand or spray.";
+  case Say::caution_nickel: return "Nickel: gloves on, keep it off the skin.";
+  case Say::caution_chromium:
+    return "Chromium: wear gloves; ask whether it is free of chromium(VI).";
+  case Say::caution_manganese: return "Manganese: years of its dust do harm.";
+  case Say::caution_no_drain: return "Keep its rinse water out of the drain.";
+  case Say::caution_silica: return "May hold quartz dust: wipe wet, never sweep.";
+  case Say::caution_fine_black:
+    return "Very fine: IARC lists it as possibly causing cancer when breathed.";
+  case Say::caution_nano: return "Very fine, stays in the air: wet it slowly.";
+  case Say::caution_combustible:
+    return "A cloud of this powder can catch fire: no flame, no sparks.";
+  case Say::caution_no_acid_sulfide:
+    return "No vinegar or other acid: it gives off poisonous hydrogen sulfide.";
+  case Say::caution_no_acid_cyanide:
+    return "No acid, no strong heat: it can give off hydrogen cyanide.";
+  case Say::caution_borate: return "May hold borate: look for it in the safety data sheet.";
+  case Say::caution_sensitiser: return "Can set off an allergy: off the skin.";
+  case Say::caution_no_heat: return "Do not heat it above 200 °C.";
+  case Say::care_mask: return "While powder is dry: mask on (FFP2, N95 or better), air moving.";
+  case Say::care_no_food_tools: return "No kitchen tools, no food at the bench, no licked brushes.";
+  case Say::care_children: return "Keep powder, binder and paint out of reach of children.";
+  case Say::care_gloves: return "Gloves for cobalt, cadmium, nickel and chromium.";
+  case Say::care_wipe_wet: return "Wipe up wet. Never sweep or blow dry powder.";
+  case Say::care_sheet_first: return "The supplier’s safety data sheet and local rules come first.";
+  case Say::amount_grams: return "{0} g";
+  }
+  return "";
+}
+
+}

@@ -1,0 +1,42 @@
+#include "words/paper_says.hpp"
+
+namespace words {
+
+std::string_view english(PaperSay id) {
+  using Say = PaperSay;
+  switch (id) {
+  case Say::paper_pigment: return "{0}, {1}";
+  case Say::sheet_batch: return "batch {0}";
+  case Say::sheet_utc: return "times in UTC: the zone is not recorded";
+  case Say::sheet_room: return "room";
+  case Say::sheet_flow_put_in: return "flow put in";
+  case Say::sheet_flow_now: return "flow now";
+  case Say::sheet_flow_last: return "flow at the end";
+  case Say::sheet_dried: return "mL of water gone";
+  case Say::sheet_count_lost: return "count lost";
+  case Say::sheet_pans: return "pans and notes";
+  case Say::sheet_again: return "made again after batch {0}";
+  case Say::sheet_not_whole: return "not all of this batch could be read";
+  case Say::sheet_care: return "to be careful about";
+  case Say::care_pigment_not_known:
+    return "{0}: not in the catalogue. Its safety data sheet says what to heed.";
+  case Say::sheet_foot:
+    return "Flow: mL of liquid to 1 mL of pigment. Times of day are those of the slab. This sheet "
+           "tells what was recorded there; it certifies nothing.";
+  case Say::label_binder: return "{0}, {1} g to 10 g";
+  case Say::label_batch: return "{0}, batch {1}";
+  case Say::label_see_sheet: return "See the supplier’s safety data sheet.";
+  case Say::labels_ruler: return "50 mm long if it was printed at 100 %";
+  case Say::labels_bad_size:
+    return "A label is 15 × 8 mm or larger and fits on the sheet, like 38x21: “{0}” is not.";
+  case Say::labels_bad_count: return "Between 1 and {1} labels, please: “{0}” is not.";
+  case Say::labels_too_small:
+    return "“{0}” does not fit whole on a label of {1} × {2} mm: say --mm and a larger size.";
+  case Say::labels_one_page:
+    return "One SVG holds {0} labels of this size: ask for so many, or for an HTML file.";
+  case Say::show_damaged: return "A file of this batch is damaged: entries may be missing.";
+  }
+  return "";
+}
+
+}

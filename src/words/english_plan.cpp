@@ -1,0 +1,46 @@
+#include "words/plan_says.hpp"
+
+namespace words {
+
+std::string_view english(PlanSay id) {
+  using Say = PlanSay;
+  switch (id) {
+  case Say::plan_weigh: return "or later, at the slab";
+  case Say::plan_how_many: return "how many?";
+  case Say::plan_binder_short: return "Binder {0} g, {1} to {2} first.";
+  case Say::plan_as_last_time: return "As last time: {0} g binder to 10 g.";
+  case Say::plan_not_weighed: return "weigh the pigment";
+  case Say::plan_begin: return "begin";
+  case Say::plan_celsius: return "{0} °C";
+  case Say::plan_humidity: return "{0} %";
+  case Say::plan_care_in_short:
+    return "Always: wipe wet, no food tools, away from children; the supplier’s data sheet comes "
+           "first.";
+  case Say::plan_nothing_found: return "No pigment of that name.";
+  case Say::want_pigment: return "g of pigment";
+  case Say::want_pans: return "pans";
+  case Say::want_wet: return "mL wet paint";
+  case Say::want_dried: return "g dried paint";
+  case Say::plan_by_weight: return "by weight";
+  case Say::plan_by_volume: return "by volume";
+  case Say::plan_parts: return "{0} parts";
+  case Say::plan_part: return "1 part";
+  case Say::plan_weigh_grams: return "weigh out {0} g";
+  case Say::plan_binder:
+    return "Binder about {0} g in all: {1} to {2} g first, then some {3} drops.";
+  case Say::plan_binder_no_drops: return "Binder about {0} g in all: {1} to {2} g first.";
+  case Say::plan_wet: return "{0} mL of wet paint: {1} × {2}, {3} pours.";
+  case Say::plan_wet_no_pans: return "{0} mL of wet paint.";
+  case Say::plan_portions: return "Over the slab in {0} portions.";
+  case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";
+  case Say::plan_again_of: return "Again: {0}.";
+  case Say::plan_go_on: return "go on with {0}";
+  case Say::plan_go_on_what: return "it lies on the slab";
+  case Say::plan_cautions_read: return "cautions read";
+  case Say::plan_cautions_to_read: return "read the cautions";
+  case Say::plan_how_much: return "How much? Tap “{0}”.";
+  }
+  return "";
+}
+
+}

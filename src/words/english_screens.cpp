@@ -1,0 +1,129 @@
+#include "words/screens_says.hpp"
+
+namespace words {
+
+std::string_view english(ScreensSay id) {
+  using Say = ScreensSay;
+  switch (id) {
+  case Say::pad_another: return "another amount";
+  case Say::pad_dot: return "test dot";
+  case Say::pad_leave_number: return "leave it";
+  case Say::sign_wont_wet: return "powder floats, dry inside";
+  case Say::sign_gelling: return "stiffens when left alone";
+  case Say::sign_gummy: return "pulls strings";
+  case Say::sign_gritty: return "grains under the knife";
+  case Say::sign_foams: return "bubbles that stay";
+  case Say::sign_separates: return "water stands on top";
+  case Say::sign_smells: return "sour or rotten";
+  case Say::stage_mull: return "mull";
+  case Say::stage_scrape: return "scrape";
+  case Say::amount_weigh: return "weigh";
+  case Say::did_bottle: return "{0} bottle {1}";
+  case Say::did_lost_count: return "{0}, count lost";
+  case Say::did_opened: return "batch opened";
+  case Say::did_room: return "room {0} °C, {1} %";
+  case Say::did_gathered: return "gathered";
+  case Say::did_move: return "{0}: from {1} to {2}";
+  case Say::did_lose: return "{0} lost from {1}";
+  case Say::did_weigh_paint: return "{0} weighed, {1} with what it is in";
+  case Say::did_as_before: return "as it was before";
+  case Say::much_all: return "all";
+  case Say::much_half: return "half";
+  case Say::much_share: return "{0} %";
+  case Say::did_closed: return "closed";
+  case Say::did_unknown: return "an entry of a newer kind";
+  case Say::did_found_wet: return "still wet";
+  case Say::did_found_dry: return "dried";
+  case Say::did_see_cautions: return "cautions read";
+  case Say::did_other: return "an entry";
+  case Say::advice_guess: return "a guess: {0}";
+  case Say::advice_weigh_pigment: return "weigh the pigment first";
+  case Say::advice_first_helping: return "start with {0} to {1} g binder";
+  case Say::advice_add: return "add {0}, then mull";
+  case Say::advice_add_by_knife: return "add {0}, then work it in";
+  case Say::advice_judge_by_knife: return "one drop is a risk: work it in first";
+  case Say::advice_mull_and_judge: return "one drop is a risk: mull first";
+  case Say::advice_go_on: return "go on drop by drop: mull, then judge";
+  case Say::advice_go_on_by_knife: return "go on drop by drop: work it in, then judge";
+  case Say::advice_there: return "you are there: leave it so";
+  case Say::advice_let_dry: return "too loose: let it dry";
+  case Say::advice_let_dry_minutes: return "too loose: let it dry {0} min";
+  case Say::advice_or_pigment: return "{0}, or add {1}";
+  case Say::advice_pigment: return "{0} g {1}";
+  case Say::advice_gathered: return "gathered: off the slab";
+  case Say::gum_too_little: return "gum is short: binder, not water";
+  case Say::gum_short: return "gum is short: dry paint may rub off";
+  case Say::gum_enough: return "binder or water, both will do";
+  case Say::gum_too_much: return "water only: gum enough";
+  case Say::sweet_enough: return "no more honey or glycerin: it may stay sticky";
+  case Say::sweet_too_much: return "honey and glycerin: it will likely stay sticky";
+  case Say::not_saved: return "not saved: {0}";
+  case Say::entries_left_out: return "{0} entries are not in the sums";
+  case Say::not_counted_bounced: return "not counted: too quick";
+  case Say::not_counted_slid: return "not counted: slid off the pad";
+  case Say::not_counted_rested: return "not counted: rested too long";
+  case Say::not_counted_other_finger: return "not counted: second finger";
+  case Say::plan_search: return "search a pigment";
+  case Say::plan_name: return "name of the batch";
+  case Say::page_back: return "back";
+  case Say::page_on: return "more";
+  case Say::book_to_list: return "all batches";
+  case Say::book_ranges: return "what each pigment wants";
+  case Say::book_search: return "name, pigment, verdict or date";
+  case Say::book_search_other: return "search";
+  case Say::book_note_text: return "what to know next time";
+  case Say::book_no_verdict: return "no verdict yet";
+  case Say::font_missing: return "The typeface {0} is not there.";
+  case Say::remedy_wont_wet:
+    return "Sprinkle water on a pinch: if it beads, work in {0} drops of ox gall or alcohol with "
+           "the knife, then binder.";
+  case Say::remedy_wont_wet_more:
+    return "Still floats: make a stiff paste with alcohol alone in fresh air, no flame, let it "
+           "flash off, then binder.";
+  case Say::remedy_gelling:
+    return "Stir: if it thins and stiffens again, it gels. Work in {0} drops of water, pass by "
+           "pass, and gather soon.";
+  case Say::remedy_gelling_more:
+    return "Gels again: more water only keeps it a while. Pour it now; next time more binder from "
+           "the start.";
+  case Say::remedy_gummy:
+    return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} drops "
+           "of water to work it.";
+  case Say::remedy_gritty:
+    return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
+           "pigment. Mull, then a dot.";
+  case Say::remedy_gritty_more:
+    return "Still gritty: take a third at a time under the muller, stiffer, 3 passes each.";
+  case Say::remedy_foams:
+    return "Bubbles that stay: let it stand covered ten minutes, then {0} drop of alcohol; mull "
+           "slower, lift less.";
+  case Say::remedy_separates:
+    return "Water on top after ten minutes: too little gum. Stir in {0} drops of binder, then a "
+           "pass.";
+  case Say::remedy_smells:
+    return "Sour or rotten, or furry: throw it away, do not sniff it again. Clean the jar; new "
+           "binder with preservative.";
+  case Say::card_name: return "name";
+  case Say::card_lot: return "jar or lot";
+  case Say::card_written: return "what is written on it";
+  case Say::card_made_on: return "made on (date)";
+  case Say::card_keep_until: return "keep until";
+  case Say::fact_g_per_mL: return "g in 1 mL, no air in it";
+  case Say::fact_oil: return "g of oil that 100 g take";
+  case Say::fact_heap: return "g in 1 mL, loose powder";
+  case Say::fact_made_g: return "g bought or made";
+  case Say::fact_gum: return "gum, g";
+  case Say::fact_water: return "water, g";
+  case Say::fact_honey: return "honey, g";
+  case Say::fact_glycerin: return "glycerin, g";
+  case Say::fact_preservative: return "preservative, g";
+  case Say::fact_drops: return "20 drops, g";
+  case Say::fact_water_full: return "water in it, g";
+  case Say::fact_cm2: return "face, cm²";
+  case Say::saved_elsewhere: return "studio fails: saved beside it";
+  case Say::batch_damaged: return "a file is damaged: entries may be missing";
+  }
+  return "";
+}
+
+}

@@ -1,0 +1,85 @@
+#include "words/slab_says.hpp"
+
+namespace words {
+
+std::string_view english(SlabSay id) {
+  using Say = SlabSay;
+  switch (id) {
+  case Say::wiping_hold: return "wiping: hold here to go on";
+  case Say::pad_bottle: return "weigh a bottle";
+  case Say::pad_undo: return "Undo";
+  case Say::pad_gather: return "gather";
+  case Say::pad_gather_what: return "into a jar or pans";
+  case Say::pad_back: return "back on the slab";
+  case Say::pad_close: return "close";
+  case Say::pad_close_what: return "the batch is done";
+  case Say::pad_trouble: return "trouble…";
+  case Say::pad_leave: return "back to the trail";
+  case Say::pad_enter: return "that’s it";
+  case Say::pad_erase: return "erase";
+  case Say::pad_lost_count: return "lost count";
+  case Say::undo_nothing: return "nothing yet";
+  case Say::undo_nothing_since: return "nothing yet since you came back";
+  case Say::undo_unsaved: return "{0} not saved yet";
+  case Say::stage_wet_out: return "wet out";
+  case Say::stage_with_knife: return "with the knife";
+  case Say::ratio_none: return "no pigment yet, so no ratio";
+  case Say::no_batch: return "Nothing is on the slab. Plan a batch, or take one up from the Book.";
+  case Say::pour_into_pans: return "pour into pans";
+  case Say::dried_off: return "{0} mL has dried off";
+  case Say::dust_mask: return "dry powder: mask on";
+  case Say::entry_left_out: return "1 entry is not in the sums";
+  case Say::trail_gathered: return "gathered {0}";
+  case Say::ask_amount: return "how much, with the next tap?";
+  case Say::ask_bottle: return "which bottle will you weigh?";
+  case Say::ask_specks: return "what does the dot show?";
+  case Say::ask_trouble: return "what is wrong?";
+  case Say::ask_grams_of: return "{0}, in g";
+  case Say::ask_bottle_of: return "bottle of {0}, all of it, in g";
+  case Say::ask_celsius: return "room, in °C";
+  case Say::ask_humidity: return "humidity, in %";
+  case Say::ask_pour_g: return "what pan {0} took, in g";
+  case Say::ask_pan_g: return "pan {0} with its paint, in g";
+  case Say::another_clock_ahead: return "another device's clock is days ahead: look at it";
+  case Say::pad_more: return "more…";
+  case Say::pad_pigments: return "{0} pigments";
+  case Say::pad_which: return "which?";
+  case Say::ask_more: return "what else?";
+  case Say::ask_pigment: return "which pigment?";
+  case Say::ask_paint: return "paint of which batch?";
+  case Say::ask_no_paint: return "No other batch has paint left.";
+  case Say::ask_line: return "which line was wrong?";
+  case Say::ask_no_lines: return "Nothing has been done yet.";
+  case Say::ask_how_wrong: return "what should it have been?";
+  case Say::ask_found: return "back again: how is the paint?";
+  case Say::found_wet: return "still wet";
+  case Say::found_wet_what: return "covered, nothing lost";
+  case Say::found_dry: return "dried";
+  case Say::found_dry_what: return "as dry as the room makes it";
+  case Say::pad_weigh_paint: return "weigh it";
+  case Say::pad_weigh_paint_what: return "the paint alone";
+  case Say::pad_lines: return "a line was wrong";
+  case Say::pad_other_paint: return "paint of another batch";
+  case Say::pad_to_jar: return "all into the jar";
+  case Say::pad_half_to_jar: return "half into the jar";
+  case Say::pad_from_jar: return "jar onto the slab";
+  case Say::pad_spilt: return "some was lost";
+  case Say::pad_earlier: return "earlier lines";
+  case Say::pad_other_amount: return "another amount";
+  case Say::pad_five_earlier: return "5 minutes earlier";
+  case Say::pad_take_back: return "take it back";
+  case Say::corrected: return "corrected";
+  case Say::ask_weigh_paint: return "the paint alone, in g";
+  case Say::ask_spilt: return "how much was lost, in g";
+  case Say::ask_other_amount: return "it should have been";
+  case Say::ask_parts: return "{0}: how many parts?";
+  case Say::ask_wanted_pigment: return "pigment, in g";
+  case Say::ask_wanted_pans: return "how many pans?";
+  case Say::ask_wanted_wet: return "wet paint, in mL";
+  case Say::ask_wanted_dried: return "dried paint, in g";
+  case Say::remedy_common: return "Common practice; your supplier’s data sheet comes first.";
+  }
+  return "";
+}
+
+}

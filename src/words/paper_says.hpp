@@ -1,0 +1,41 @@
+// What is said of what is handed on: batch sheet, labels and tables.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class PaperSay {
+  paper_pigment, // 0: name, 1: Colour Index name
+  sheet_batch,
+  sheet_utc,
+  sheet_room,
+  sheet_flow_put_in,
+  sheet_flow_now,
+  sheet_flow_last,
+  sheet_dried,
+  sheet_count_lost,
+  sheet_pans,
+  sheet_again, // 0: batch
+  sheet_not_whole,
+  sheet_care,
+  care_pigment_not_known,
+  sheet_foot,
+  label_binder, // 0: binder, 1: g
+  label_batch,  // 0: date, 1: id
+  label_see_sheet,
+  labels_ruler,
+  labels_bad_size,
+  labels_bad_count, // 1: the most
+  labels_too_small,
+  labels_one_page,
+  show_damaged,
+};
+
+constexpr Table table_of(PaperSay) { return Table::paper; }
+
+std::string_view english(PaperSay id);
+
+}

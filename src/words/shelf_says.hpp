@@ -1,0 +1,63 @@
+// What is said of Shelf.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class ShelfSay {
+  shelf_pigment,
+  shelf_binder,
+  shelf_liquid,
+  shelf_dropper,
+  shelf_spoon,
+  shelf_pan,
+  shelf_glass,
+  shelf_new,
+  shelf_away,
+  shelf_here,
+  shelf_put_away,
+  shelf_bring_back,
+  shelf_done,
+  shelf_none,
+  shelf_choose,
+  fact_unknown,
+  family_mineral,
+  family_fine_mineral,
+  family_organic,
+  family_carbon,
+  family_effect,
+  family_extender,
+  family_unknown,
+  choice_class,
+  choice_with,
+  with_binder,
+  liquid_honey,
+  liquid_glycerin,
+  liquid_water,
+  liquid_aid,
+  liquid_other,
+  glass_slab,
+  glass_muller,
+  choice_is_a,
+  choice_size,
+  size_mL,
+  card_ships,
+  card_confidence_low,
+  card_confidence_medium,
+  card_confidence_high,
+  card_source,
+  card_left,
+  card_of_drops,
+  card_of_water,
+  card_keep_note,
+  card_sheet,
+};
+
+constexpr Table table_of(ShelfSay) { return Table::shelf; }
+
+std::string_view english(ShelfSay id);
+
+}

@@ -1,0 +1,90 @@
+// What is said of Slab and what opens in its middle.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class SlabSay {
+  wiping_hold,
+  pad_bottle,
+  pad_undo,
+  pad_gather,
+  pad_gather_what,
+  pad_back,
+  pad_close,
+  pad_close_what,
+  pad_trouble,
+  pad_leave,
+  pad_enter,
+  pad_erase,
+  pad_lost_count,
+  undo_nothing,
+  undo_nothing_since,
+  undo_unsaved,
+  stage_wet_out,
+  stage_with_knife,
+  ratio_none,
+  no_batch,
+  pour_into_pans,
+  dried_off,
+  dust_mask,
+  entry_left_out,
+  trail_gathered,
+  ask_amount,
+  ask_bottle,
+  ask_specks,
+  ask_trouble,
+  ask_grams_of,
+  ask_bottle_of,
+  ask_celsius,
+  ask_humidity,
+  ask_pour_g,
+  ask_pan_g,
+  another_clock_ahead,
+  pad_more,
+  pad_pigments,
+  pad_which,
+  ask_more,
+  ask_pigment,
+  ask_paint,
+  ask_no_paint,
+  ask_line,
+  ask_no_lines,
+  ask_how_wrong,
+  ask_found,
+  found_wet,
+  found_wet_what,
+  found_dry,
+  found_dry_what,
+  pad_weigh_paint,
+  pad_weigh_paint_what,
+  pad_lines,
+  pad_other_paint,
+  pad_to_jar,
+  pad_half_to_jar,
+  pad_from_jar,
+  pad_spilt,
+  pad_earlier,
+  pad_other_amount,
+  pad_five_earlier,
+  pad_take_back,
+  corrected,
+  ask_weigh_paint,
+  ask_spilt,
+  ask_other_amount,
+  ask_parts,
+  ask_wanted_pigment,
+  ask_wanted_pans,
+  ask_wanted_wet,
+  ask_wanted_dried,
+  remedy_common,
+};
+
+constexpr Table table_of(SlabSay) { return Table::slab; }
+
+std::string_view english(SlabSay id);
+
+}
