@@ -11,7 +11,7 @@ void offer_to_go_on(Bench& bench, const Now& now) {
   bench.plan.go_on.clear();
   if (bench.batches.empty()) return;
   const std::string& latest = bench.batches.back();
-  const auto batch = session::fold(logs_about(bench, latest), latest, std::nullopt, bench.lessons);
+  const Folded batch = fold_of(bench, latest);
   if (batch && batch->progress == session::Progress::open &&
       now.wall_ms - batch->last_at <= lately_ms)
     bench.plan.go_on = latest;
@@ -28,6 +28,7 @@ void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& ef
         break;
       }
   bench.amount = {};
+  bench.dropper.clear();
   refold(bench, now);
   bench.ghost = ghost_of(bench, *bench.folded);
   go_to(bench, Screen::slab);

@@ -18,7 +18,7 @@ void at_slab(Bench& bench, session::Event event, const Now& now, Effects& effect
 }
 
 void choose_paint(Bench& bench, const std::string& batch, const Now& now, Effects& effects) {
-  for (const OtherPaint& paint : paints_of_others(bench))
+  for (const OtherPaint& paint : bench.paints)
     if (paint.batch == batch) {
       lay_out_card(bench, bench.batch, paint.card, now, effects);
       refold(bench, now);

@@ -68,9 +68,10 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   put_pigment(bench, plan, batch, now, effects);
   bench.batch = batch;
   bench.batches.push_back(batch);
-  bench.lessons = session::lessons_of(session::all_of(bench.logs));
+  learn_lessons(bench);
   clear(bench.plan);
   bench.amount = {};
+  bench.dropper.clear();
   refold(bench, now);
   bench.ghost = ghost_of(bench, *bench.folded);
   go_to(bench, Screen::slab);
@@ -116,7 +117,7 @@ std::optional<AsMade> what_it_took(const session::Batch& batch, const PlanState&
 }
 
 void make_again(Bench& bench, const std::string& id) {
-  const auto batch = session::fold(logs_about(bench, id), id, std::nullopt, bench.lessons);
+  const Folded batch = fold_of(bench, id);
   if (!batch) return;
   PlanState& plan = bench.plan;
   clear(plan);

@@ -21,12 +21,13 @@ void add_material(Bench& bench, const std::string& id, const Now& now, Effects& 
   if (!card) return;
   const Amount amount = next_amount(bench, *card);
   if (amount.unit == session::Unit::g) return open_number(bench, {PadKind::add, id});
-  const std::string tool = tool_for(bench, amount.unit);
+  const std::string tool = tool_for(bench, *card, amount.unit);
   lay_out_card(bench, bench.batch, *card, now, effects);
   if (const auto tool_card = card_of(bench, tool))
     lay_out_card(bench, bench.batch, *tool_card, now, effects);
   at_slab(bench, session::Added{id, amount.unit, amount.count, tool}, now, effects);
   bench.amount = {};
+  bench.dropper.clear();
 }
 
 void next_stage(Bench& bench, const Now& now, Effects& effects) {
@@ -121,6 +122,7 @@ void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effect
     if (const auto amount = amount_named(pad.arg)) bench.amount = *amount;
     bench.middle = Middle::trail;
     return;
+  case PadKind::dropper: return next_dropper(bench);
   case PadKind::bottle_of: return open_number(bench, pad);
   case PadKind::lost_count: return lay_out_and_lose(bench, pad.arg, now, effects);
   case PadKind::leave: bench.middle = Middle::trail; return;

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "bench/book_index.hpp"
+#include "bench/folds.hpp"
 #include "bench/layout.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
@@ -270,8 +271,8 @@ struct PansState {
   bool judging = false; // else pouring
   int pan = 0;          // tapped last; 0: all
   int page = 0;
-  std::string card;                     // of the pan; empty: as poured last, else the shelf's first
-  std::optional<session::Batch> folded; // as of the last step that folded it
+  std::string card; // of the pan; empty: as poured last, else the shelf's first
+  Folded folded;    // as of the last step that folded it
 };
 
 // What the batches have taught of the range, as far as they were looked through.
@@ -312,6 +313,13 @@ struct Saving {
 inline constexpr double pass_target_s = 210; // the middle of 2 to 5 minutes: common practice, no
                                              // source
 
+struct OtherPaint { // of an earlier batch, as a material
+  std::string batch;
+  session::Card card; // what it is made of, now
+  session::Place place = session::Place::jar;
+  double grams = 0;
+};
+
 struct Bench {
   Display display;
   bool night = false;
@@ -322,6 +330,7 @@ struct Bench {
   int lines_page = 0;
   std::int64_t asked_since = 0; // last line, order stamp, after which "found" was asked
   Amount amount;
+  std::string dropper; // chosen for the next drops; empty: see tool_for
   std::optional<NumberEntry> number;
   bool locked = false; // the glass is being wiped
   Tablet tablet;
@@ -335,6 +344,7 @@ struct Bench {
   BookState book;
   PansState pans;
   BookIndex index;
+  Folds folds;
 
   std::vector<session::Card> shelf; // what may be used: what ships, as the workshop edited it
   std::vector<session::Card> away;  // put away
@@ -351,6 +361,7 @@ struct Bench {
   std::optional<session::Batch> folded;   // that batch as of the last step that folded it
   std::int64_t folded_run_ms = 0;         // when that was
   std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
+  std::vector<OtherPaint> paints;         // that it may take, while they are chosen from
   std::vector<std::string> batches;       // all, oldest first
   session::Lessons lessons;               // what batches taught of this bench's drying
   Learning learning;                      // and of the range

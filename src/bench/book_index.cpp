@@ -3,19 +3,19 @@
 #include "bench/bench.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
+#include "session/amounts.hpp"
 #include "session/date.hpp"
 #include "words/moments_says.hpp"
 #include "words/session_says.hpp"
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <utility>
 
 namespace bench {
 
 namespace {
-
-using session::Ref;
 
 std::string small(std::string text) {
   for (char& c : text)
@@ -23,67 +23,34 @@ std::string small(std::string text) {
   return text;
 }
 
-struct Told { // one line of the batch that matters here
-  std::int64_t at = 0;
-  Ref ref;
-  session::Event event;
-  bool operator<(const Told& other) const {
-    return std::tie(at, ref) < std::tie(other.at, other.ref);
-  }
-};
-
-bool matters(const session::Event& e) {
-  using namespace session;
-  return std::holds_alternative<Opened>(e) || std::holds_alternative<Verdict>(e) ||
-         std::holds_alternative<Poured>(e) || std::holds_alternative<Moved>(e) ||
-         std::holds_alternative<Gathered>(e) || std::holds_alternative<Closed>(e) ||
-         std::holds_alternative<Withdrawn>(e) || std::holds_alternative<Corrected>(e);
-}
-
-// From the last to the first, so that what was itself taken back takes nothing back.
-std::set<Ref> taken_back(const std::vector<Told>& told) {
-  std::set<Ref> gone;
-  for (auto t = told.rbegin(); t != told.rend(); ++t)
-    if (const auto* w = std::get_if<session::Withdrawn>(&t->event); w && !gone.count(t->ref))
-      gone.insert(w->line);
-  return gone;
-}
-
-void say_instead(Told& line, const session::Corrected& c, std::int64_t own_at) {
-  std::visit(
-      [&](const auto& said) {
-        using Said = std::decay_t<decltype(said)>;
-        if constexpr (!std::is_same_v<Said, std::monostate>)
-          if (std::holds_alternative<Said>(line.event)) line.event = said;
-      },
-      *c.says);
-  if (c.by_ms) line.at = own_at + *c.by_ms;
-}
-
-std::vector<Told> standing(std::vector<Told> told) {
-  std::sort(told.begin(), told.end());
-  const std::set<Ref> gone = taken_back(told);
-  std::erase_if(told, [&](const Told& t) { return gone.count(t.ref) > 0; });
-  const std::vector<Told> own = told; // by_ms counts from the moment the line itself bears
-  for (const Told& t : own)
-    if (const auto* c = std::get_if<session::Corrected>(&t.event))
-      for (std::size_t i = 0; i < own.size(); ++i)
-        if (own[i].ref == c->line) say_instead(told[i], *c, own[i].at);
-  std::sort(told.begin(), told.end());
-  return told;
-}
-
 struct Read { // into the entry, line after line
   BookEntry& entry;
-  const Told& told;
+  const session::Resolved* line = nullptr;
+  std::string pigments;
+  std::set<std::string> known; // of them
+  bool opened = false;
+  // One drop is added again and again.
+  std::map<std::tuple<const session::Card*, const session::Card*, session::Unit, double>,
+           std::int64_t>
+      ug;
+
   void operator()(const session::Opened& o) {
-    if (entry.opened_at == 0) entry.opened_at = told.at;
+    opened = true;
+    if (entry.opened_at == 0) entry.opened_at = line->at;
     entry.name = o.name;
     entry.again_of = o.again_of;
   }
-  void operator()(const session::Verdict& v) { entry.verdicts.push_back({told.ref, told.at, v}); }
+  void operator()(const session::LaidOut& laid) {
+    if (laid.card->is_a == session::CardKind::pigment && known.insert(laid.card->id).second)
+      pigments += laid.card->name + "\n" + laid.card->index_name + "\n";
+  }
+  void operator()(const session::Added& a) {
+    if (!a.with.empty()) entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
+    entry.used_ug[{a.of, line->at / session::a_day_ms}] += micrograms(a);
+  }
+  void operator()(const session::Verdict& v) { entry.verdicts.push_back({line->ref, line->at, v}); }
   void operator()(const session::Poured&) {
-    entry.poured_at = told.at;
+    entry.poured_at = line->at;
     entry.has_left_slab = true;
   }
   void operator()(const session::Moved& m) {
@@ -93,6 +60,15 @@ struct Read { // into the entry, line after line
   void operator()(const session::Closed&) { entry.has_left_slab = true; }
   template <class Other>
   void operator()(const Other&) {}
+
+  std::int64_t micrograms(const session::Added& a) {
+    const session::Card *card = line->card.get(), *tool = line->tool.get();
+    const auto [known_ug, fresh] = ug.try_emplace({card, tool, a.unit, a.amount}, 0);
+    if (!fresh) return known_ug->second;
+    const auto g = session::grams_added(a, card ? *card : session::Card{}, tool);
+    if (g) known_ug->second = std::llround(g->value * 1e6);
+    return known_ug->second;
+  }
 };
 
 std::string month_of(std::string_view date) { // 2026-11-26
@@ -126,42 +102,40 @@ bool poured_lately(const BookEntry& entry, const Now& now) {
   return entry.poured_at > 0 && now.wall_ms - entry.poured_at < asks_lapse_ms;
 }
 
-std::optional<BookEntry> entry_of(const Bench& bench, const std::string& batch, const Now& now) {
-  std::vector<Told> told;
-  std::set<std::string> known;
-  std::string pigments;
-  for (const session::Log* log : logs_about(bench, batch))
-    for (const session::Line& line : log->lines) {
-      if (line.batch != batch) continue;
-      if (matters(line.event)) told.push_back({line.at, {log->session, line.n}, line.event});
-      const auto* laid = std::get_if<session::LaidOut>(&line.event);
-      if (laid && laid->card->is_a == session::CardKind::pigment &&
-          known.insert(laid->card->id).second)
-        pigments += laid->card->name + "\n" + laid->card->index_name + "\n";
-    }
+std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
   BookEntry entry;
-  bool opened = false;
-  for (const Told& line : standing(std::move(told))) {
-    opened |= std::holds_alternative<session::Opened>(line.event);
-    std::visit(Read{entry, line}, line.event);
+  const session::Resolution resolved = session::resolve(logs_about(bench, batch), batch);
+  Read read{entry, nullptr, {}, {}, false, {}};
+  for (const session::Resolved& line : resolved.lines) {
+    read.line = &line;
+    if (!line.withdrawn) std::visit(read, *line.event);
   }
-  if (!opened) return std::nullopt;
-  entry.text = searched_in(entry, pigments, now);
-  const bool recent = poured_lately(entry, now);
-  const auto folded =
-      recent ? session::fold(logs_about(bench, batch), batch, std::nullopt, bench.lessons)
-             : std::nullopt;
+  if (!read.opened) return std::nullopt;
+  entry.text = searched_in(entry, read.pigments, now);
+  const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
   if (folded) entry.layer_at = next_layer_at(*folded);
   return entry;
 }
 
+void count_out(BookIndex& index, const BookEntry& entry) {
+  for (const auto& [measured, use] : entry.tools) index.tools[measured].erase(use);
+  for (const auto& [of, ug] : entry.used_ug) index.used_ug[of.first][of.second] -= ug;
+}
+
+void count_in(BookIndex& index, const BookEntry& entry) {
+  for (const auto& [measured, use] : entry.tools) index.tools[measured].insert(use);
+  for (const auto& [of, ug] : entry.used_ug) index.used_ug[of.first][of.second] += ug;
+}
+
 void read_anew(Bench& bench, const std::string& batch, const Now& now) {
   bench.index.poured.erase(batch);
-  auto entry = entry_of(bench, batch, now);
-  if (!entry) {
-    bench.index.of.erase(batch);
-    return;
+  if (const auto before = bench.index.of.find(batch); before != bench.index.of.end()) {
+    count_out(bench.index, before->second);
+    bench.index.of.erase(before);
   }
+  auto entry = entry_of(bench, batch, now);
+  if (!entry) return;
+  count_in(bench.index, *entry);
   if (poured_lately(*entry, now)) bench.index.poured.insert(batch);
   bench.index.of[batch] = *std::move(entry);
 }

@@ -5,9 +5,11 @@
 #include "session/batch.hpp"
 
 #include <cstdint>
+#include <map>
 #include <optional>
 #include <set>
 #include <string>
+#include <tuple>
 #include <unordered_map>
 #include <vector>
 
@@ -15,6 +17,17 @@ namespace bench {
 
 struct Bench;
 struct Now;
+
+// The last time that a batch measured something, and with which tool.
+struct ToolUse {
+  std::int64_t at = 0;
+  session::Ref line;
+  std::string tool;
+  bool operator<(const ToolUse& other) const {
+    return std::tie(at, line, tool) < std::tie(other.at, other.line, other.tool);
+  }
+};
+using Measured = std::pair<session::Unit, std::string>; // how, and of which card
 
 struct BookEntry {
   std::string name;
@@ -27,12 +40,18 @@ struct BookEntry {
   // Of pans poured in the last weeks, where they have room and paint is left: from when the next
   // layer may go on.
   std::optional<std::int64_t> layer_at;
+  std::map<Measured, ToolUse> tools;
+  // Micrograms that went in by card and day since 1970: whole numbers, so that a sum over batches
+  // stays exact while they come and go.
+  std::map<std::pair<std::string, std::int64_t>, std::int64_t> used_ug;
 };
 
 struct BookIndex {
   std::unordered_map<std::string, BookEntry> of; // batch
   std::set<std::string> poured;                  // of them, lately enough to ask about
   std::set<std::string> stale;                   // have changed since
+  std::map<Measured, std::set<ToolUse>> tools;   // of all of them
+  std::map<std::string, std::map<std::int64_t, std::int64_t>> used_ug; // card -> day -> all of it
 };
 
 // An ask for a verdict, or for a layer, goes unanswered no longer than this after the last pour.

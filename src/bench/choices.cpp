@@ -1,6 +1,5 @@
 #include "bench/choices.hpp"
 
-#include "bench/record.hpp"
 #include "words/bench_says.hpp"
 
 #include <algorithm>
@@ -53,12 +52,8 @@ std::optional<words::Sentence> missing_for_begin(const Bench& bench) {
 }
 
 std::string name_of_batch(const Bench& bench, const std::string& id) {
-  std::string name;
-  for (const session::Log* log : logs_about(bench, id))
-    for (const session::Line& line : log->lines)
-      if (const auto* o = std::get_if<session::Opened>(&line.event); o && line.batch == id)
-        name = o->name;
-  return name;
+  const auto entry = bench.index.of.find(id);
+  return entry == bench.index.of.end() ? "" : entry->second.name;
 }
 
 std::string name_of_blend(const Bench& bench) {
@@ -71,9 +66,7 @@ std::string name_of_blend(const Bench& bench) {
 
 std::string proposed_name(const Bench& bench, std::string_view of) {
   std::set<std::string> names;
-  for (const session::Log& log : bench.logs)
-    for (const session::Line& line : log.lines)
-      if (const auto* o = std::get_if<session::Opened>(&line.event)) names.insert(o->name);
+  for (const auto& [id, entry] : bench.index.of) names.insert(entry.name);
   std::string name(of);
   if (!names.count(name) || name.empty()) return name;
   // Made again, "Weir blue, 2" is another Weir blue.

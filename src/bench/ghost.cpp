@@ -49,14 +49,14 @@ Worth worth_of(const session::Batch& batch) {
 
 }
 
-std::vector<session::TrailPoint> ghost_of(const Bench& bench, const session::Batch& batch) {
+std::vector<session::TrailPoint> ghost_of(Bench& bench, const session::Batch& batch) {
   const auto wanted = pigments_of(batch);
   std::size_t tried = 0;
   std::vector<session::TrailPoint> unjudged;
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend() && tried < most_tried; ++id) {
     if (*id == batch.id) continue;
     ++tried;
-    const auto other = session::fold(logs_about(bench, *id), *id, std::nullopt, bench.lessons);
+    const Folded other = fold_of(bench, *id);
     if (other && other->opened_at <= batch.opened_at && pigments_of(*other) == wanted &&
         ended_right(*other)) {
       const Worth worth = worth_of(*other);

@@ -7,6 +7,6 @@ namespace bench {
 
 // Where the last batch of the same pigments went that left the slab feeling right: one judged good
 // when dry, else one nobody judged; nothing where there is none among the latest few.
-std::vector<session::TrailPoint> ghost_of(const Bench& bench, const session::Batch& batch);
+std::vector<session::TrailPoint> ghost_of(Bench& bench, const session::Batch& batch);
 
 }

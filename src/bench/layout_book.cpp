@@ -2,6 +2,8 @@
 #include "bench/layout_parts.hpp"
 #include "bench/record.hpp"
 
+#include <algorithm>
+
 namespace bench {
 
 int book_rows_a_page(const Display& display) { return display.upright() ? 12 : 6; }
@@ -23,6 +25,10 @@ void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
   add(layout, PadKind::leave, parts.cell(7, 0, 3));
 }
 
+std::size_t batches_listed(const Bench& bench) {
+  return bench.book.search.empty() ? bench.batches.size() : bench.book.found.size();
+}
+
 // Newest first.
 std::string batch_at(const Bench& bench, std::size_t place) {
   if (!bench.book.search.empty()) return bench.book.found[place];
@@ -35,13 +41,10 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   const Rect pages = take_bottom(area, row_mm);
   const int a_page = book_rows_a_page(bench.display);
   const Grid grid{1, a_page, area};
-  const std::size_t count =
-      bench.book.search.empty() ? bench.batches.size() : bench.book.found.size();
-  const std::size_t first = static_cast<std::size_t>(bench.book.page * a_page);
-  for (int i = 0; i < a_page && first + static_cast<std::size_t>(i) < count; ++i)
-    add(layout, PadKind::batch, grid.cell(0, i),
-        batch_at(bench, first + static_cast<std::size_t>(i)));
-  add_pages(layout, pages, bench.book.page, pages_for(count, a_page));
+  const auto batches = batches_of_page(bench);
+  for (std::size_t i = 0; i < batches.size(); ++i)
+    add(layout, PadKind::batch, grid.cell(0, static_cast<int>(i)), batches[i]);
+  add_pages(layout, pages, bench.book.page, pages_for(batches_listed(bench), a_page));
 }
 
 void lay_out_told(const Bench& bench, Rect area, Layout& layout) {
@@ -83,6 +86,15 @@ void lay_out_two(const Bench& bench, const Rect& area, Layout& layout) {
   layout.side = table;
 }
 
+}
+
+std::vector<std::string> batches_of_page(const Bench& bench) {
+  const auto a_page = static_cast<std::size_t>(book_rows_a_page(bench.display));
+  const std::size_t first = static_cast<std::size_t>(bench.book.page) * a_page;
+  std::vector<std::string> out;
+  for (std::size_t i = first; i < std::min(first + a_page, batches_listed(bench)); ++i)
+    out.push_back(batch_at(bench, i));
+  return out;
 }
 
 void lay_out_book(const Bench& bench, Layout& layout) {

@@ -15,9 +15,10 @@ void add_row(Layout& layout, PadKind pad, const Grid& g, const std::array<Kind, 
     add(layout, pad, wide.cell(i, 1, 1, 2), std::string(name_of(kinds[i])));
 }
 
-void lay_out_amounts(const Grid& g, Layout& layout) {
+void lay_out_amounts(const Bench& bench, const Grid& g, Layout& layout) {
   for (int i = 0; i < 8; ++i)
     add(layout, PadKind::amount, g.cell(i % 4, 1 + i / 4), std::string(amount_names[i]));
+  if (droppers_of(bench).size() > 1) add(layout, PadKind::dropper, g.cell(0, g.rows - 1, 2));
 }
 
 void lay_out_bottles(const Bench& bench, const Grid& g, Layout& layout) {
@@ -53,7 +54,7 @@ void lay_out_more(const Bench& bench, const Grid& g, Layout& layout) {
 }
 
 void lay_out_paints(const Bench& bench, const Grid& g, Layout& layout) {
-  const auto paints = paints_of_others(bench);
+  const auto& paints = bench.paints;
   for (int i = 0; i < static_cast<int>(paints.size()); ++i)
     add(layout, PadKind::paint_of, g.cell(i % 2 * 2, 1 + i / 2, 2), paints[i].batch);
 }
@@ -92,11 +93,12 @@ void lay_out_found(const Grid& g, Layout& layout) {
 void lay_out_middle(const Bench& bench, const Grid& g, Layout& layout) {
   using session::Specks;
   const int last = g.rows - 1;
-  const bool paged = bench.middle == Middle::lines;
+  const bool half = bench.middle == Middle::lines ||
+                    (bench.middle == Middle::amounts && droppers_of(bench).size() > 1);
   layout.main = g.cell(0, 0, 4, bench.middle == Middle::remedy ? last : 1);
-  add(layout, PadKind::leave, paged ? g.cell(2, last, 2) : g.cell(0, last, 4));
+  add(layout, PadKind::leave, half ? g.cell(2, last, 2) : g.cell(0, last, 4));
   switch (bench.middle) {
-  case Middle::amounts: return lay_out_amounts(g, layout);
+  case Middle::amounts: return lay_out_amounts(bench, g, layout);
   case Middle::bottles: return lay_out_bottles(bench, g, layout);
   case Middle::specks:
     return add_row(layout, PadKind::specks, g, std::array{Specks::many, Specks::few, Specks::none});

@@ -26,8 +26,8 @@ void forget(Learning& learning, const std::string& batch) {
   if (learning.taught.erase(batch) > 0) learning.changed = true;
 }
 
-void look_through(Bench& bench, const std::string& id, const session::Logs& logs) {
-  const auto batch = session::fold(logs, id, std::nullopt, bench.lessons);
+void look_through(Bench& bench, const std::string& id) {
+  const Folded batch = fold_of(bench, id);
   auto taught = batch ? session::taught_by(*batch) : std::nullopt;
   if (!taught) return forget(bench.learning, id);
   session::Taught& known = bench.learning.taught[id];
@@ -76,9 +76,8 @@ void study(Bench& bench, Effects& effects) {
   for (std::size_t lines = 0; lines < lines_at_once && !learning.stale.empty();) {
     const std::string id = *learning.stale.begin();
     learning.stale.erase(learning.stale.begin());
-    const session::Logs logs = logs_about(bench, id);
-    look_through(bench, id, logs);
-    lines += lines_of(logs);
+    look_through(bench, id);
+    lines += lines_of(logs_about(bench, id));
   }
   if (learning.stale.empty() && learning.changed && !learning.asked) ask(bench, effects);
 }

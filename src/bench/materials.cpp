@@ -107,19 +107,101 @@ Amount next_amount(const Bench& bench, const Card& card) {
   return is_solid(card) ? Amount{session::Unit::g, 0} : bench.amount;
 }
 
-std::string tool_for(const Bench& bench, session::Unit unit) {
-  if (unit == session::Unit::g) return "";
-  const CardKind wanted = unit == session::Unit::drops ? CardKind::dropper : CardKind::spoon;
-  if (bench.folded)
-    for (const auto& [id, card] : bench.folded->cards)
-      if (card.is_a == wanted) return id;
-  for (const Card& card : bench.shelf)
-    if (card.is_a == wanted) return card.id;
+namespace {
+
+bool is_there(const Bench& bench, const std::string& id, CardKind kind) {
+  for (const Card& card : bench.away)
+    if (card.id == id) return false;
+  const auto card = card_of(bench, id);
+  return card && card->is_a == kind;
+}
+
+std::string last_of_batch(const Bench& bench, const Card& card, session::Unit unit, CardKind kind) {
+  if (!bench.folded) return "";
+  const auto& entries = bench.folded->entries;
+  for (auto e = entries.rbegin(); e != entries.rend(); ++e) {
+    const auto* added = std::get_if<session::Added>(&e->event);
+    if (added && !e->withdrawn && added->of == card.id && added->unit == unit &&
+        is_there(bench, added->with, kind))
+      return added->with;
+  }
   return "";
 }
 
+std::string last_of_all(const Bench& bench, const std::string& card, session::Unit unit,
+                        CardKind kind) {
+  const ToolUse* last = nullptr;
+  for (const auto& [measured, uses] : bench.index.tools) {
+    if (measured.first != unit || (!card.empty() && measured.second != card)) continue;
+    const auto use = std::find_if(uses.rbegin(), uses.rend(), [&](const ToolUse& one) {
+      return is_there(bench, one.tool, kind);
+    });
+    if (use != uses.rend() && (!last || *last < *use)) last = &*use;
+  }
+  return last ? last->tool : "";
+}
+
+// A tool that only this batch knows comes last.
+std::string first_of_shelf(const Bench& bench, const Card& card, CardKind kind) {
+  std::vector<const Card*> tools;
+  for (const Card& tool : bench.shelf)
+    if (tool.is_a == kind) tools.push_back(&tool);
+  if (bench.folded)
+    for (const auto& [id, tool] : bench.folded->cards)
+      if (tool.is_a == kind && is_there(bench, id, kind)) tools.push_back(&tool);
+  if (tools.empty()) return "";
+  const auto own = std::find_if(tools.begin(), tools.end(), [&](const Card* tool) {
+    return tool->tool.calibrated_with == card.is_a;
+  });
+  return (own == tools.end() ? tools.front() : *own)->id;
+}
+
+}
+
+std::string tool_for(const Bench& bench, const Card& card, session::Unit unit) {
+  if (unit == session::Unit::g) return "";
+  const CardKind kind = unit == session::Unit::drops ? CardKind::dropper : CardKind::spoon;
+  if (kind == CardKind::dropper && is_there(bench, bench.dropper, kind)) return bench.dropper;
+  std::string tool = last_of_batch(bench, card, unit, kind);
+  if (tool.empty()) tool = last_of_all(bench, card.id, unit, kind);
+  if (tool.empty()) tool = last_of_all(bench, "", unit, kind);
+  return tool.empty() ? first_of_shelf(bench, card, kind) : tool;
+}
+
+std::vector<Card> droppers_of(const Bench& bench) {
+  std::vector<Card> out;
+  for (const Card& card : bench.shelf)
+    if (card.is_a == CardKind::dropper) out.push_back(card);
+  return out;
+}
+
+std::string dropper_to_tell(const Bench& bench, const Card& card) {
+  const auto all = droppers_of(bench);
+  const Amount next = next_amount(bench, card);
+  if (all.size() < 2 || next.unit != session::Unit::drops) return "";
+  const auto tool = card_of(bench, tool_for(bench, card, next.unit));
+  if (!tool) return "";
+  const auto of_it = [&](const Card& one) { return one.tool.calibrated_with == card.is_a; };
+  const bool plain = of_it(*tool) && std::count_if(all.begin(), all.end(), of_it) == 1;
+  return plain ? "" : tool->name;
+}
+
+std::string dropper_in_hand(const Bench& bench) {
+  for (const Card& card : materials_of(bench))
+    if (session::is_liquid(card.is_a)) return tool_for(bench, card, session::Unit::drops);
+  return "";
+}
+
+void next_dropper(Bench& bench) {
+  const auto all = droppers_of(bench);
+  if (all.empty()) return;
+  const auto here = std::find_if(all.begin(), all.end(),
+                                 [id = dropper_in_hand(bench)](auto& one) { return one.id == id; });
+  bench.dropper = here == all.end() || here + 1 == all.end() ? all.front().id : (here + 1)->id;
+}
+
 std::optional<double> mL_of(const Bench& bench, const Card& card, const Amount& amount) {
-  const auto tool = card_of(bench, tool_for(bench, amount.unit));
+  const auto tool = card_of(bench, tool_for(bench, card, amount.unit));
   const auto material = session::material_of(card);
   if (!tool || !material || !session::is_liquid(card.is_a)) return std::nullopt;
   const paint::Dropper dropper{tool->id, tool->tool.mL, tool->tool.mL_u,

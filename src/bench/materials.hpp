@@ -32,8 +32,19 @@ std::optional<Amount> amount_named(std::string_view name);
 // What a tap on this card adds: the chosen amount, but powder and paint are always weighed.
 Amount next_amount(const Bench& bench, const session::Card& card);
 
-// The tool that measures a unit; empty for a weighing.
-std::string tool_for(const Bench& bench, session::Unit unit);
+// The tool that measures such an amount of a card; empty for a weighing. Of several: the dropper
+// chosen for the next drops; else what this batch last measured the card with; else what any batch
+// did; else what any batch last measured so at all; else the first of the shelf, those calibrated
+// with such a material before the others. What was put away, or used by a line that was withdrawn,
+// is not meant.
+std::string tool_for(const Bench& bench, const session::Card& card, session::Unit unit);
+
+std::vector<session::Card> droppers_of(const Bench& bench); // of the shelf
+// That a tap's drops come from, where several may be meant and the material does not tell: where
+// not this one alone is calibrated with it.
+std::string dropper_to_tell(const Bench& bench, const session::Card& card);
+void next_dropper(Bench& bench);                 // for the next drops
+std::string dropper_in_hand(const Bench& bench); // card: for the next drops of the first liquid
 
 // mL that an amount of a card would add to the liquid; absent for a pigment or a weighing.
 std::optional<double> mL_of(const Bench& bench, const session::Card& card, const Amount& amount);

@@ -51,6 +51,7 @@ constexpr auto names = std::to_array<std::pair<PadKind, std::string_view>>({
     {PadKind::choice, "choice"},
     {PadKind::card_done, "card_done"},
     {PadKind::another, "another"},
+    {PadKind::dropper, "dropper"},
     {PadKind::bottle, "bottle"},
     {PadKind::undo, "undo"},
     {PadKind::pass, "pass"},

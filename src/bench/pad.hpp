@@ -82,6 +82,7 @@ enum class PadKind {
   kind_of, // arg: pigment, binder, liquid, dropper, spoon, pan, glass
   card,    // arg: card
   new_card,
+  dropper,   // another one, for the next drops
   kept_away, // those put away, and back
   put_away,
   bring_back,

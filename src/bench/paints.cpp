@@ -1,7 +1,5 @@
 #include "bench/paints.hpp"
 
-#include "bench/record.hpp"
-
 #include <algorithm>
 
 namespace bench {
@@ -51,8 +49,7 @@ std::optional<OtherPaint> paint_of(const session::Batch& batch) {
     p.card.name = batch.name;
     p.card.made_of = made_of(lying, now);
     p.card.pigment = blended(lying);
-    for (const auto& [id, card] : batch.cards)
-      if (card.is_a == session::CardKind::pigment) p.card.colour = card.colour;
+    p.card.colour = session::colour_of(batch);
     return p;
   }
   return std::nullopt;
@@ -60,17 +57,17 @@ std::optional<OtherPaint> paint_of(const session::Batch& batch) {
 
 }
 
-std::vector<OtherPaint> paints_of_others(const Bench& bench) {
+void find_paints(Bench& bench) {
   std::vector<OtherPaint> out;
   std::size_t tried = 0;
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id) {
     if (out.size() == most_paints || ++tried > most_tried) break;
     if (*id == bench.batch) continue;
-    const auto batch = session::fold(logs_about(bench, *id), *id, std::nullopt, bench.lessons);
+    const Folded batch = fold_of(bench, *id);
     if (!batch || batch->newer) continue;
     if (auto paint = paint_of(*batch)) out.push_back(std::move(*paint));
   }
-  return out;
+  bench.paints = std::move(out);
 }
 
 bool lies(const Bench& bench, session::Place place) {

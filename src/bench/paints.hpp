@@ -7,15 +7,9 @@ namespace bench {
 
 inline constexpr std::size_t most_paints = 4;
 
-struct OtherPaint {
-  std::string batch;
-  session::Card card; // what it is made of, now
-  session::Place place = session::Place::jar;
-  double grams = 0;
-};
-
-// Of the latest batches that have some, but this one; the latest first.
-std::vector<OtherPaint> paints_of_others(const Bench& bench);
+// Puts into bench.paints those of the latest batches that have some, but this one; the latest
+// first.
+void find_paints(Bench& bench);
 
 bool lies(const Bench& bench, session::Place place); // any of the batch on the slab
 

@@ -37,9 +37,12 @@ std::string pans_batch(const Bench& bench) {
 
 void refold_pans(Bench& bench, const Now& now) {
   const std::string batch = pans_batch(bench);
-  std::optional<session::Moment> moment;
-  if (batch == bench.batch) moment = moment_of(bench, now);
-  bench.pans.folded = session::fold(logs_about(bench, batch), batch, moment, bench.lessons);
+  if (batch.empty() || batch != bench.batch) {
+    bench.pans.folded = fold_of(bench, batch);
+    return;
+  }
+  auto folded = fold_of_slab(bench, moment_of(bench, now));
+  bench.pans.folded = folded ? std::make_shared<const session::Batch>(*std::move(folded)) : nullptr;
 }
 
 std::optional<std::string> other_batch(const Bench& bench, const std::string& batch, bool newer) {

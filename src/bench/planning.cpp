@@ -12,7 +12,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 namespace bench {
 
@@ -150,38 +149,15 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   return p;
 }
 
-namespace {
-
-std::set<session::Ref> withdrawn_in(const Bench& bench) {
-  std::set<session::Ref> out;
-  for (const session::Log& log : bench.logs)
-    for (const session::Line& line : log.lines)
-      if (const auto* w = std::get_if<session::Withdrawn>(&line.event)) out.insert(w->line);
-  return out;
-}
-
-double grams_of(const Bench& bench, const session::Card& card, const session::Added& added) {
-  if (added.unit == session::Unit::g) return added.amount;
-  const auto mL = mL_of(bench, card, Amount{added.unit, added.amount});
-  const auto material = session::material_of(card);
-  return mL && material ? *mL / paint::mL_per_g(material->parts) : 0;
-}
-
-}
-
 std::optional<double> left_of(const Bench& bench, const session::Card& card) {
   if (!(card.made_g > 0)) return std::nullopt;
-  const auto made = session::days_of(card.made_on);
-  const std::int64_t since = made ? *made * session::a_day_ms : 0;
-  const auto withdrawn = withdrawn_in(bench);
-  double used = 0;
-  for (const session::Log& log : bench.logs)
-    for (const session::Line& line : log.lines) {
-      const auto* added = std::get_if<session::Added>(&line.event);
-      if (!added || added->of != card.id || line.at < since) continue;
-      if (!withdrawn.count({log.session, line.n})) used += grams_of(bench, card, *added);
-    }
-  return card.made_g - used;
+  const auto used = bench.index.used_ug.find(card.id);
+  if (used == bench.index.used_ug.end()) return card.made_g;
+  const std::int64_t since = session::days_of(card.made_on).value_or(0);
+  std::int64_t ug = 0;
+  for (auto day = used->second.lower_bound(since); day != used->second.end(); ++day)
+    ug += day->second;
+  return card.made_g - static_cast<double>(ug) * 1e-6;
 }
 
 }

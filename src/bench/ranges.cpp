@@ -53,9 +53,9 @@ void tell_story(Bench& bench) {
 }
 
 // The line that set it aside, and stands.
-std::optional<session::Ref> line_that_set_aside(const Bench& bench, const std::string& batch,
+std::optional<session::Ref> line_that_set_aside(Bench& bench, const std::string& batch,
                                                 const session::Ref& note) {
-  const auto folded = session::fold(logs_about(bench, batch), batch, std::nullopt, bench.lessons);
+  const Folded folded = fold_of(bench, batch);
   std::optional<session::Ref> found;
   for (const session::Entry& e : folded ? folded->entries : std::vector<session::Entry>{}) {
     const auto* aside = std::get_if<session::SetAside>(&e.event);

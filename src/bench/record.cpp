@@ -43,7 +43,7 @@ void append(Bench& bench, const std::string& batch, session::Event event, const 
   own_log(bench).lines.push_back(line);
   effects.append.push_back(std::move(line));
   if (batch.empty()) return;
-  bench.index.stale.insert(batch);
+  lines_came(bench, batch);
   auto& spoken = bench.speaks_of[batch];
   if (std::find(spoken.begin(), spoken.end(), 0) == spoken.end()) spoken.insert(spoken.begin(), 0);
 }
@@ -135,12 +135,7 @@ session::Logs logs_about(const Bench& bench, const std::string& batch) {
 
 void refold(Bench& bench, const Now& now) {
   bench.folded_run_ms = now.run_ms;
-  if (bench.batch.empty()) {
-    bench.folded.reset();
-    return expect(bench);
-  }
-  bench.folded = session::fold(logs_about(bench, bench.batch), bench.batch, moment_of(bench, now),
-                               bench.lessons);
+  bench.folded = fold_of_slab(bench, moment_of(bench, now));
   expect(bench);
 }
 

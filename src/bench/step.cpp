@@ -107,7 +107,7 @@ void index_logs(Bench& bench) {
     }
   }
   bench.batches = session::batch_ids(session::all_of(bench.logs));
-  bench.lessons = session::lessons_of(session::all_of(bench.logs));
+  learn_lessons(bench);
   restock(bench);
 }
 
@@ -127,6 +127,7 @@ void loaded(Bench& bench, Loaded input, const Now& now) {
   bench.damage = std::move(input.damage);
   bench.faults = std::move(input.faults);
   bench.loaded = true;
+  bench.folds = {};
   index_logs(bench);
   index_all(bench, now);
   offer_to_go_on(bench, now);
@@ -148,8 +149,9 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
     // A copy of what was known already is no news.
     const bool more = known == bench.logs.end() || known->lines != log.lines;
     of_this_batch |= more && speaks_of(log, bench.batch);
+    const bool another = more || known->damaged != log.damaged || known->future != log.future;
     for (const session::Line& line : log.lines)
-      if (more && !line.batch.empty()) bench.index.stale.insert(line.batch);
+      if (another && !line.batch.empty()) lines_came(bench, line.batch);
     if (known == bench.logs.end())
       bench.logs.push_back(std::move(log));
     else
@@ -269,6 +271,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
     if (bench.screen == Screen::pans) refold_pans(bench, now);
     ask_how_found(bench, now);
   }
+  fold_what_shows(bench);
   effects.heard = heard_of(bench, effects, ear.tapped, ear.not_counted);
   effects.wake_at = wake_at(bench, now);
   effects.study = wants_to_study(bench);

@@ -28,6 +28,7 @@ MaterialView card_view(const Bench& bench, const session::Card& card) {
   m.name = card.name;
   m.colour = card.colour;
   m.next = next_amount(bench, card);
+  m.dropper = dropper_to_tell(bench, card);
   for (const session::Total& t : bench.folded->totals)
     if (t.card.id == card.id && t.grams.value > 0) m.grams = t.grams.value;
   return m;
@@ -143,6 +144,8 @@ LineView line_view(const Bench& bench, const session::Entry& e) {
 void add_middle(const Bench& bench, SlabView& v) {
   v.trouble = bench.trouble;
   v.in_jar = lies(bench, session::Place::jar);
+  if (bench.middle == Middle::amounts)
+    if (const auto dropper = card_of(bench, dropper_in_hand(bench))) v.dropper = dropper->name;
   if (bench.middle == Middle::remedy)
     v.remedy = remedy_of(bench.trouble, *bench.folded, measures_of_binder(bench).drop_mL);
   if (bench.middle == Middle::lines)
@@ -152,7 +155,7 @@ void add_middle(const Bench& bench, SlabView& v) {
     v.line_has_amount = amount_in(chosen->event).has_value();
   }
   if (bench.middle == Middle::paints)
-    for (const OtherPaint& p : paints_of_others(bench))
+    for (const OtherPaint& p : bench.paints)
       v.paints.push_back(
           {{PadKind::paint_of, p.batch}, p.card.name, p.card.colour, p.place, p.grams});
 }
@@ -219,7 +222,7 @@ StripView strip_view(const Bench& bench, const Now& now) {
   s.due = due(bench, now).size();
   if (bench.folded) {
     s.batch_name = bench.folded->name;
-    s.batch_colour = colour_of(*bench.folded);
+    s.batch_colour = session::colour_of(*bench.folded);
   }
   const std::int64_t minutes = now.wall_ms / 60000 + now.utc_offset_min;
   s.hour = static_cast<int>((minutes / 60 % 24 + 24) % 24);
@@ -227,12 +230,6 @@ StripView strip_view(const Bench& bench, const Now& now) {
   return s;
 }
 
-}
-
-std::uint32_t colour_of(const session::Batch& batch) {
-  for (const auto& [id, card] : batch.cards)
-    if (card.is_a == session::CardKind::pigment) return card.colour;
-  return 0;
 }
 
 TabletView tablet_view(const Bench& bench) {

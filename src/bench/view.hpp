@@ -18,6 +18,7 @@ struct MaterialView {
   std::optional<double> grams; // so far; absent: none
   Amount next;                 // what a tap adds
   int several = 0;             // pigments that the pad stands for
+  std::string dropper;         // of the drops, where it is not plain
 };
 
 struct PassView {
@@ -114,6 +115,7 @@ struct SlabView {
   Notice notice;
   Middle middle = Middle::trail;
   Amount amount;
+  std::string dropper;                // for the next drops, where there are several
   std::vector<MaterialView> pigments; // where one pad stands for all
   session::TroubleKind trouble = session::TroubleKind::wont_wet;
   std::optional<Remedy> remedy;
@@ -191,11 +193,11 @@ struct BookView {
   int page = 0, pages = 1;
   std::size_t damages = 0;
   std::vector<std::string> faults;
-  std::optional<Reading> reading;      // while the studio is being read
-  std::optional<session::Batch> batch; // the one looked at
-  std::uint32_t colour = 0;            // of its pigment
-  TrailView trail;                     // of that one
-  std::string again_of;                // names of batches
+  std::optional<Reading> reading; // while the studio is being read
+  Folded batch;                   // the one looked at
+  std::uint32_t colour = 0;       // of its pigment
+  TrailView trail;                // of that one
+  std::string again_of;           // names of batches
   std::vector<std::string> made_again;
   struct Verdict {
     std::optional<std::int64_t> days; // since the pour before it; absent: there was none

@@ -20,14 +20,14 @@ std::vector<session::Became> words_of(const session::Batch& batch) {
 BookView::Row book_row(const Bench& bench, const std::string& id) {
   BookView::Row row;
   row.pad = {PadKind::batch, id};
-  const auto batch = session::fold(logs_about(bench, id), id, std::nullopt, bench.lessons);
+  const Folded batch = kept_fold(bench, id);
   if (!batch) return row;
   row.name = batch->name;
   row.opened_at = batch->opened_at;
   row.progress = batch->progress;
   row.warned = batch->damaged || batch->newer || !batch->warnings.empty();
   row.ratio = batch->standing.binder_ratio;
-  row.colour = colour_of(*batch);
+  row.colour = session::colour_of(*batch);
   row.became = words_of(*batch);
   row.chosen = bench.book.comparing && id == bench.book.batch;
   return row;
@@ -41,8 +41,7 @@ void add_list(const Bench& bench, BookView& v) {
   v.page = book.page;
   const std::size_t count = book.search.empty() ? bench.batches.size() : book.found.size();
   v.pages = pages_for(count, book_rows_a_page(bench.display));
-  for (const Pad& pad : layout(bench).pads)
-    if (pad.id.kind == PadKind::batch) v.rows.push_back(book_row(bench, pad.id.arg));
+  for (const std::string& batch : batches_of_page(bench)) v.rows.push_back(book_row(bench, batch));
 }
 
 std::vector<BookView::Verdict> verdicts_of(const session::Batch& batch) {
@@ -67,9 +66,8 @@ void add_lineage(const Bench& bench, BookView& v) {
 
 }
 
-TrailView trail_at_slab(const Bench& bench, const session::Batch& batch) {
+TrailView trail_at_slab(const session::Batch& batch) {
   TrailView t = trail_view(batch);
-  t.band = session::band_of(batch, bench.learning.ranges);
   if (!t.gathered || batch.progress == session::Progress::open) return t;
   constexpr session::Clock still_s = 600; // what comes later is no work at the slab
   t.to = std::min(t.to, *t.gathered + still_s);
@@ -88,11 +86,11 @@ BookView book_view(const Bench& bench) {
     add_list(bench, v);
     return v;
   }
-  v.batch = session::fold(logs_about(bench, bench.book.batch), bench.book.batch, std::nullopt,
-                          bench.lessons);
+  v.batch = kept_fold(bench, bench.book.batch);
   if (!v.batch) return v;
-  v.colour = colour_of(*v.batch);
-  v.trail = trail_at_slab(bench, *v.batch);
+  v.colour = session::colour_of(*v.batch);
+  v.trail = trail_at_slab(*v.batch);
+  v.trail.band = kept_band(bench, v.batch->id);
   v.verdicts = verdicts_of(*v.batch);
   v.note = bench.book.note;
   add_lineage(bench, v);

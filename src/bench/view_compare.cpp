@@ -120,10 +120,9 @@ std::vector<session::TrailPoint> without_breaks(std::vector<session::TrailPoint>
 
 TrailView both_trails(const Bench& bench, const session::Batch& a, const session::Batch& b) {
   TrailView t;
-  const TrailView own = trail_at_slab(bench, a);
-  t.band = own.band;
-  t.points = without_breaks(own.points);
-  t.beside = without_breaks(trail_at_slab(bench, b).points);
+  t.band = kept_band(bench, a.id);
+  t.points = without_breaks(trail_at_slab(a).points);
+  t.beside = without_breaks(trail_at_slab(b).points);
   t.opened_at = a.opened_at;
   for (const auto* points : {&t.points, &t.beside})
     if (!points->empty()) t.to = std::max(t.to, points->back().clock);
@@ -134,15 +133,12 @@ TrailView both_trails(const Bench& bench, const session::Batch& a, const session
 
 CompareView compare_view(const Bench& bench) {
   CompareView v;
-  const auto folded = [&](const std::string& id) {
-    return session::fold(logs_about(bench, id), id, std::nullopt, bench.lessons);
-  };
-  const auto a = folded(bench.book.batch), b = folded(bench.book.other);
+  const Folded a = kept_fold(bench, bench.book.batch), b = kept_fold(bench, bench.book.other);
   if (!a || !b) return v;
   v.name_a = a->name;
   v.name_b = b->name;
-  v.colour_a = colour_of(*a);
-  v.colour_b = colour_of(*b);
+  v.colour_a = session::colour_of(*a);
+  v.colour_b = session::colour_of(*b);
   v.trail = both_trails(bench, *a, *b);
   v.rows = rows_of(*a, *b);
   return v;

@@ -157,7 +157,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
   const session::Batch& batch = *bench.pans.folded;
   v.batch = batch.id;
   v.name = batch.name;
-  v.colour = colour_of(batch);
+  v.colour = session::colour_of(batch);
   v.judging = bench.pans.judging;
   v.pan = bench.pans.pan;
   if (const auto card = pan_card(bench)) {

@@ -7,10 +7,9 @@
 namespace bench {
 
 std::optional<NumberView> number_view(const Bench& bench);
-std::uint32_t colour_of(const session::Batch& batch); // of its pigment, weighed yet or not
-TrailView trail_view(const session::Batch& batch);    // the whole of it, without a band
-// With its band, and no longer than it lay on the slab.
-TrailView trail_at_slab(const Bench& bench, const session::Batch& batch);
+TrailView trail_view(const session::Batch& batch); // the whole of it, without a band
+// No longer than it lay on the slab.
+TrailView trail_at_slab(const session::Batch& batch);
 PlanView plan_view(const Bench& bench);
 BookView book_view(const Bench& bench);
 CompareView compare_view(const Bench& bench);

@@ -80,6 +80,16 @@ void pigment_pad(Sheet& sheet, const bench::Pad& at, const std::string& name, st
          {{name, slab_bold, false, 2}, {below, slab_letters, true, 1}});
 }
 
+// Which one the next drops come from; a tap takes another.
+void dropper_pad(Sheet& sheet, const bench::Pad& at, const std::string& name) {
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const Rect& r = at.box;
+  const double size = 6.5;
+  material_symbol(sheet, {r.x + 2.2 + size / 2, r.y + r.h / 2}, size, session::CardKind::dropper,
+                  sheet.theme.slab, g.ink);
+  labels(sheet, {r.x + size + 2, r.y, r.w - size - 2, r.h}, g, {{name, slab_bold, false, 2}});
+}
+
 void paint_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   for (const bench::PaintView& p : slab.paints)
     if (p.pad == at.id)
@@ -157,6 +167,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
       if (m.pad == at.id)
         pigment_pad(sheet, at, m.name, m.colour, m.grams ? grams_words(*m.grams) : "–");
     return;
+  case PadKind::dropper: return dropper_pad(sheet, at, slab.dropper);
   case PadKind::paint_of: return paint_pad(sheet, at, slab);
   case PadKind::line: return line_pad(sheet, at, slab);
   case PadKind::leave: return pad(sheet, at, plain(t), {{say(Say::pad_leave), slab_bold}});

@@ -55,7 +55,10 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   for (const std::string& line : name.lines)
     write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_bold, g.ink, line, width);
   write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.ink,
-        m.several > 0 ? say(Say::pad_which) : next_words(m.next), width);
+        m.several > 0       ? say(Say::pad_which)
+        : m.dropper.empty() ? next_words(m.next)
+                            : next_words(m.next) + ", " + m.dropper,
+        width);
 }
 
 void undo_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) {

@@ -12,19 +12,6 @@ using Amounts = std::vector<std::optional<paint::Amount>>;
 
 constexpr double scale_step_g = 0.1;
 
-words::Result<paint::Amount> measured(const Added& added, const Card& of, const Card* tool) {
-  if (added.unit == Unit::g) return paint::grams_weighed(added.amount, scale_step_g);
-  const auto material = material_of(of);
-  if (!material) return tl::make_unexpected(material.error());
-  if (!tool) return words::failure(words::SessionSay::card_not_laid_out, {added.with});
-  if (added.unit == Unit::spoons)
-    return paint::grams_of_spoons(added.amount, {tool->id, tool->tool.mL, tool->tool.mL_u},
-                                  *material);
-  const paint::Dropper dropper{tool->id, tool->tool.mL, tool->tool.mL_u,
-                               paint_kind(tool->tool.calibrated_with)};
-  return paint::grams_of_drops(added.amount, dropper, *material);
-}
-
 void measure(BatchLines& lines, Amounts& amounts) {
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     const Entry& e = lines.entries[i];
@@ -34,7 +21,7 @@ void measure(BatchLines& lines, Amounts& amounts) {
       lines.warnings.push_back({WarningKind::unknown_card, e.ref, added->of});
       continue;
     }
-    auto grams = measured(*added, *lines.cards[i], lines.tools[i]);
+    auto grams = grams_added(*added, *lines.cards[i], lines.tools[i].get());
     if (grams)
       amounts[i] = *std::move(grams);
     else
@@ -118,6 +105,19 @@ Amounts amounts_of(BatchLines& lines) {
   lose_counts(lines, amounts);
   weigh_bottles(lines, amounts);
   return amounts;
+}
+
+words::Result<paint::Amount> grams_added(const Added& added, const Card& of, const Card* tool) {
+  if (added.unit == Unit::g) return paint::grams_weighed(added.amount, scale_step_g);
+  const auto material = material_of(of);
+  if (!material) return tl::make_unexpected(material.error());
+  if (!tool) return words::failure(words::SessionSay::card_not_laid_out, {added.with});
+  if (added.unit == Unit::spoons)
+    return paint::grams_of_spoons(added.amount, {tool->id, tool->tool.mL, tool->tool.mL_u},
+                                  *material);
+  const paint::Dropper dropper{tool->id, tool->tool.mL, tool->tool.mL_u,
+                               paint_kind(tool->tool.calibrated_with)};
+  return paint::grams_of_drops(added.amount, dropper, *material);
 }
 
 words::Result<paint::Material> material_of(const Card& card) {

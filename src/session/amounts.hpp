@@ -10,6 +10,11 @@ namespace session {
 // puts in nothing, with an uncertainty, until its bottle is weighed around it.
 std::vector<std::optional<paint::Amount>> amounts_of(BatchLines& lines);
 
+// What one addition put in, by its own tool. Errors: those of paint::grams_weighed, grams_of_drops
+// and grams_of_spoons, of a recipe that makes no sense, and card_not_laid_out without the tool it
+// names.
+words::Result<paint::Amount> grams_added(const Added& added, const Card& of, const Card* tool);
+
 // Absent, with a warning by the caller, where the recipe makes no sense.
 words::Result<paint::Material> material_of(const Card& card);
 

@@ -2,10 +2,10 @@
 
 #include "session/amounts.hpp"
 #include "session/feelings.hpp"
+#include "session/folding.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 
 namespace session {
 
@@ -14,12 +14,6 @@ namespace {
 constexpr Clock gap_s = 1800;       // longer than this between two lines: nobody was there
 constexpr Clock finest_step_s = 10; // of the trail while water leaves
 constexpr double most_steps = 60;   // between two lines
-
-// What the fold carries from line to line beside the batch itself.
-struct Hand {
-  std::string pass_session;
-  std::map<Ref, paint::Mixture> named; // the paint in hand after lines that a later line names
-};
 
 std::string name_of(const Ref& ref) { return ref.session + " " + std::to_string(ref.n); }
 
@@ -77,14 +71,14 @@ void carry_all(Batch& batch, Place from, Place to) {
   if (lies(batch.places, from)) move(batch.places, from, to, all_of_it, "");
 }
 
-void begin_stage(Batch& batch, Hand& hand, const StageBegan& s, const std::string& session) {
+void begin_stage(Batch& batch, FoldState& state, const StageBegan& s, const std::string& session) {
   end_pass(batch, batch.clock);
   batch.progress = Progress::open;
   if (!lies(batch.places, Place::slab)) carry_all(batch, Place::jar, Place::slab);
   batch.places.spread = s.stage == Stage::wetting_out ? paint::Spread::knife
                         : s.stage == Stage::mulling   ? paint::Spread::mulling
                                                       : paint::Spread::gathered;
-  hand.pass_session = session;
+  state.pass_session = session;
   if (s.stage == Stage::resting) return;
   const auto earlier = std::count_if(batch.passes.begin(), batch.passes.end(),
                                      [](const Pass& p) { return p.stage == Stage::mulling; });
@@ -145,9 +139,9 @@ void move_paint(Batch& batch, Place from, std::optional<Place> to, const Much& m
   }
 }
 
-void bring_back(Batch& batch, const Hand& hand, const AsBefore& as, const Ref& ref) {
-  const auto before = hand.named.find(as.line);
-  if (before == hand.named.end())
+void bring_back(Batch& batch, const FoldState& state, const AsBefore& as, const Ref& ref) {
+  const auto before = state.named.find(as.line);
+  if (before == state.named.end())
     batch.warnings.push_back({WarningKind::not_weighed, ref, name_of(as.line)});
   else
     warn(batch, WarningKind::not_weighed, ref,
@@ -183,15 +177,14 @@ paint::Amount dried_off(const Batch& batch) {
   return paint::stand(paint_in_hand(batch), batch.places.bench).water_lost_mL;
 }
 
-void pour(Batch& batch, const Poured& p, const Ref& ref, std::int64_t at) {
+void pour(Batch& batch, const Poured& p, const Card* in, const Ref& ref, std::int64_t at) {
   if (batch.pans.empty()) batch.dried_mL = dried_off(batch);
-  const auto card = batch.cards.find(p.in);
-  if (card == batch.cards.end() || card->second.is_a != CardKind::pan) {
+  if (!in || in->is_a != CardKind::pan) {
     batch.warnings.push_back({WarningKind::not_poured, ref, p.in});
     return;
   }
   warn(batch, WarningKind::not_poured, ref,
-       pour(batch.pans, batch.places, p, card->second, {ref, batch.clock, at}, name_of(ref)));
+       pour(batch.pans, batch.places, p, *in, {ref, batch.clock, at}, name_of(ref)));
   if (!lies(batch.places, Place::slab) && batch.progress == Progress::open) {
     end_pass(batch, batch.clock);
     batch.progress = Progress::gathered;
@@ -213,7 +206,8 @@ void leave_slab(Batch& batch, Progress progress) {
 // What a line does to the batch, beside adding.
 struct Apply {
   Batch& batch;
-  Hand& hand;
+  FoldState& state;
+  const Card* card; // that the line pours into
   const Ref& ref;
   std::int64_t at;
 
@@ -225,17 +219,17 @@ struct Apply {
   void operator()(const Found& f) const {
     if (f.as == State::dry) dry_out(batch.places);
   }
-  void operator()(const Poured& p) const { pour(batch, p, ref, at); }
+  void operator()(const Poured& p) const { pour(batch, p, card, ref, at); }
   void operator()(const PanWeighed& w) const { read_scale(batch, w, ref, at); }
   void operator()(const Verdict& v) const { batch.verdicts.push_back({ref, at, v}); }
   void operator()(const RoomSet& r) const { set_room(batch, r, ref); }
-  void operator()(const StageBegan& s) const { begin_stage(batch, hand, s, ref.session); }
+  void operator()(const StageBegan& s) const { begin_stage(batch, state, s, ref.session); }
   void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered); }
   void operator()(const Closed&) const { leave_slab(batch, Progress::closed); }
   void operator()(const Moved& m) const { move_paint(batch, m.from, m.to, m.much, ref); }
   void operator()(const Lost& l) const { move_paint(batch, l.from, std::nullopt, l.much, ref); }
   void operator()(const Weighed& w) const { weigh_paint(batch, w, ref); }
-  void operator()(const AsBefore& as) const { bring_back(batch, hand, as, ref); }
+  void operator()(const AsBefore& as) const { bring_back(batch, state, as, ref); }
   void operator()(const Unknown& u) const {
     batch.warnings.push_back({WarningKind::unknown_event, ref, u.e});
   }
@@ -253,11 +247,11 @@ void add(Batch& batch, const Entry& e, const Card& card, const paint::Amount& gr
 
 // A pass belongs to the session that began it: when another session speaks, it had ended with the
 // last line before.
-void leave_session(Batch& batch, Hand& hand, const std::string& next) {
-  if (hand.pass_session.empty() || hand.pass_session == next) return;
-  end_pass(batch, batch.clock);
-  hand.pass_session.clear();
-  batch.places.spread = paint::Spread::gathered;
+void leave_session(FoldState& state, const std::string& next) {
+  if (state.pass_session.empty() || state.pass_session == next) return;
+  end_pass(state.batch, state.batch.clock);
+  state.pass_session.clear();
+  state.batch.places.spread = paint::Spread::gathered;
 }
 
 void look_for_wrong_clock(Batch& batch, const Moment& now) {
@@ -266,20 +260,6 @@ void look_for_wrong_clock(Batch& batch, const Moment& now) {
   });
   if (wrong != batch.entries.end())
     batch.warnings.push_back({WarningKind::clock_ahead, wrong->ref, ""});
-}
-
-std::set<Ref> named_by_later(const std::vector<Entry>& entries) {
-  std::set<Ref> named;
-  for (const Entry& e : entries)
-    if (const auto* as = std::get_if<AsBefore>(&e.event)) named.insert(as->line);
-  return named;
-}
-
-paint::BenchRate taught_before(const Lessons& lessons, const Batch& batch) {
-  paint::BenchRate rate;
-  for (const Lesson& lesson : lessons)
-    if (lesson.opened_at < batch.opened_at && lesson.batch != batch.id) rate = lesson.after;
-  return rate;
 }
 
 Clock clock_of(const Moment& now, const BatchLines& lines, std::int64_t opened_at, Clock last) {
@@ -292,55 +272,46 @@ Clock clock_of(const Moment& now, const BatchLines& lines, std::int64_t opened_a
 
 }
 
-std::optional<Batch> fold(const Logs& logs, const std::string& id, const std::optional<Moment>& now,
-                          const Lessons& lessons) {
-  BatchLines lines = lines_of(logs, id);
-  const auto opened = std::find_if(lines.entries.begin(), lines.entries.end(), [](const Entry& e) {
-    return std::holds_alternative<Opened>(e.event) && !e.withdrawn;
-  });
-  if (opened == lines.entries.end()) return std::nullopt;
-  auto amounts = amounts_of(lines);
-  Batch batch;
-  batch.id = id;
-  batch.opened_at = opened->at;
-  batch.cards = lines.laid_out;
-  batch.warnings = lines.warnings;
-  batch.damaged = lines.damaged;
-  batch.newer = lines.newer;
-  batch.places.bench = taught_before(lessons, batch);
-  const std::set<Ref> named = named_by_later(lines.entries);
-  Hand hand;
-  for (std::size_t i = 0; i < lines.entries.size(); ++i) {
-    Entry& e = lines.entries[i];
-    leave_session(batch, hand, e.ref.session);
-    if (was_covered(e))
-      pass_by(batch, e.clock);
-    else
-      dry_until(batch, e.clock);
-    e.flow_before = live(batch.places).flow;
-    const Card* summed = batch.newer ? nullptr : lines.cards[i];
-    if (!e.withdrawn) std::visit(Apply{batch, hand, e.ref, e.at}, e.event);
-    if (!e.withdrawn && summed && amounts[i]) {
-      add(batch, e, *summed, *amounts[i]);
-      e.place = in_hand(batch.places);
-      e.grams = std::move(amounts[i]);
-    }
-    e.flow = live(batch.places).flow;
-    feel(batch, e, paint_in_hand(batch));
-    if (e.flow != e.flow_before) mark_trail(batch, false);
-    if (named.count(e.ref)) hand.named[e.ref] = paint_in_hand(batch);
-    batch.last_at = e.at;
+void take(FoldState& state, FoldLines& lines) {
+  const std::size_t i = state.taken++;
+  Batch& batch = state.batch;
+  Entry& e = lines.of.entries[i];
+  leave_session(state, e.ref.session);
+  if (was_covered(e))
+    pass_by(batch, e.clock);
+  else
+    dry_until(batch, e.clock);
+  e.flow_before = live(batch.places).flow;
+  const Card* card = lines.of.cards[i].get();
+  if (!e.withdrawn) std::visit(Apply{batch, state, card, e.ref, e.at}, e.event);
+  if (!e.withdrawn && card && !batch.newer && lines.amounts[i]) {
+    add(batch, e, *card, *lines.amounts[i]);
+    e.place = in_hand(batch.places);
+    e.grams = lines.amounts[i];
   }
-  batch.entries = std::move(lines.entries);
+  e.flow = live(batch.places).flow;
+  feel(batch, e, paint_in_hand(batch));
+  if (e.flow != e.flow_before) mark_trail(batch, false);
+  if (lines.named.count(e.ref)) state.named[e.ref] = paint_in_hand(batch);
+  batch.last_at = e.at;
+}
+
+Batch finished(FoldState state, std::vector<Entry> entries, const BatchLines& lines,
+               const std::optional<Moment>& now) {
+  Batch& batch = state.batch;
+  batch.entries = std::move(entries);
+  for (const auto& [id, card] : lines.laid_out) batch.cards.emplace(id, *card);
+  batch.warnings.insert(batch.warnings.begin(), lines.warnings.begin(), lines.warnings.end());
+  batch.damaged = lines.damaged;
   mark_feelings(batch);
   if (now) look_for_wrong_clock(batch, *now);
   if (now && batch.progress == Progress::open) {
-    leave_session(batch, hand, now->session);
+    leave_session(state, now->session);
     dry_until(batch, clock_of(*now, lines, batch.opened_at, batch.clock));
   }
   batch.standing = paint::stand(paint_in_hand(batch), batch.places.bench);
   if (batch.pans.empty()) batch.dried_mL = batch.standing.water_lost_mL;
-  return batch;
+  return std::move(batch);
 }
 
 Lessons lessons_of(const Logs& logs) {

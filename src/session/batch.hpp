@@ -143,6 +143,7 @@ struct Lesson {
   std::string batch;
   std::int64_t opened_at = 0;
   paint::BenchRate after;
+  bool operator==(const Lesson&) const = default;
 };
 using Lessons = std::vector<Lesson>; // in order of opening
 
@@ -174,5 +175,10 @@ struct BatchPigment {
 };
 std::vector<BatchPigment> pigments(const Batch& batch);
 paint::PigmentClass family_of(const Batch& batch); // of the largest part of them
+
+// One colour for all of it: that of the pigment (or of the paint of another batch) with the largest
+// share of the pigment volume, of equal ones the one laid out first; so too before any is weighed.
+// No mixture: averaged light of blue and yellow is grey, where their paint is green.
+std::uint32_t colour_of(const Batch& batch);
 
 }

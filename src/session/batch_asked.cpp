@@ -1,5 +1,5 @@
 // What is asked of a batch once it is folded.
-#include "session/batch.hpp"
+#include "session/amounts.hpp"
 
 #include <algorithm>
 
@@ -53,6 +53,48 @@ paint::PigmentClass family_of(const Batch& batch) {
   const auto largest = std::max_element(
       all.begin(), all.end(), [](auto& a, auto& b) { return a.volume_share < b.volume_share; });
   return largest == all.end() ? paint::PigmentClass::unknown : largest->card->pigment.family;
+}
+
+namespace {
+
+bool is_coloured(const Card& card) {
+  return card.is_a == CardKind::pigment || card.is_a == CardKind::paint;
+}
+
+std::vector<const Card*> coloured_as_laid_out(const Batch& batch) {
+  std::vector<const Card*> out;
+  const auto put = [&](const Card& card) {
+    if (is_coloured(card)) out.push_back(&card);
+  };
+  for (const Entry& e : batch.entries)
+    if (const auto* laid = std::get_if<LaidOut>(&e.event))
+      if (const auto card = batch.cards.find(laid->card->id); card != batch.cards.end())
+        put(card->second);
+  for (const auto& [id, card] : batch.cards) put(card); // laid out for no batch in particular
+  return out;
+}
+
+double pigment_mL_of(const Batch& batch, const Card& card) {
+  const auto material = material_of(card);
+  if (!material || !(material->pigment.g_per_mL > 0)) return 0;
+  for (const Total& t : batch.totals)
+    if (t.card.id == card.id)
+      return t.grams.value * material->parts.pigment / material->pigment.g_per_mL;
+  return 0;
+}
+
+}
+
+std::uint32_t colour_of(const Batch& batch) {
+  const Card* most = nullptr;
+  double most_mL = 0;
+  for (const Card* card : coloured_as_laid_out(batch)) {
+    const double mL = pigment_mL_of(batch, *card);
+    if (most && !(mL > most_mL)) continue;
+    most = card;
+    most_mL = mL;
+  }
+  return most ? most->colour : 0;
 }
 
 }

@@ -83,6 +83,7 @@ public:
   Boxed(T value = {}) : value_(std::make_shared<const T>(std::move(value))) {}
   const T& operator*() const { return *value_; }
   const T* operator->() const { return value_.get(); }
+  std::shared_ptr<const T> shared() const { return value_; }
   bool operator==(const Boxed& other) const { return *value_ == *other.value_; }
 
 private:

@@ -106,7 +106,7 @@ TEST_CASE("paint of another batch goes in as what it is made of") {
   h.begin();
   h.tap("more");
   h.tap("other_paint");
-  const auto paints = paints_of_others(h.b);
+  const auto paints = h.b.paints;
   REQUIRE(paints.size() == 1);
   CHECK(paints[0].card.made_of.pigment == Approx(12));
   h.tap("paint_of " + paints[0].batch);

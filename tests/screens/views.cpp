@@ -288,7 +288,7 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   batch.standing.binder_ratio = paint::exact(12.34);
   batch.standing.flow_now = paint::exact(2.7);
   batch.standing.water_lost_mL = paint::exact(0.9);
-  one.batch = batch;
+  one.batch = std::make_shared<const session::Batch>(batch);
   one.trail = trail();
   one.trail.whole = true;
   one.trail.gathered = 900;

@@ -124,7 +124,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   Bench b = bench_on(mm, hand, Screen::pans);
   keep("none", b, {});
   b.pans.batch = "one";
-  b.pans.folded = batch_of(4);
+  b.pans.folded = std::make_shared<const session::Batch>(batch_of(4));
   b.pans.pan = 2;
   const PansView some = pans_of(b, around(b));
   keep("pouring", b, some);
@@ -148,7 +148,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   b.number = NumberEntry{{PadKind::weigh_pan, ""}, "", {}};
   keep("number", b, pans_of(b, around(b)));
   b.number.reset();
-  b.pans.folded = batch_of(40);
+  b.pans.folded = std::make_shared<const session::Batch>(batch_of(40));
   keep("many", b, pans_of(b, around(b)));
   b.pans.judging = true;
   keep("judging", b, pans_of(b, around(b)));
@@ -189,8 +189,9 @@ BookView list_of(const Bench& b, const View& v) {
 
 BookView one_of(const Bench& b) {
   BookView one;
-  one.batch = batch_of(3);
-  one.batch->entries.push_back(entry(99, session::Noted{"Less water, and a day more."}));
+  session::Batch batch = batch_of(3);
+  batch.entries.push_back(entry(99, session::Noted{"Less water, and a day more."}));
+  one.batch = std::make_shared<const session::Batch>(std::move(batch));
   one.trail = trail();
   one.trail.whole = true;
   one.trail.gathered = 900;

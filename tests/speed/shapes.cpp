@@ -51,6 +51,36 @@ double drop(const Sitting& sitting, const bench::Now& now) {
   return ms;
 }
 
+double pads_alone(const bench::Bench& bench) {
+  bench::Layout pads;
+  const double ms = timed([&] { pads = bench::layout(bench); });
+  speed::need(pads.pads.size() > 15, "the pads are not there");
+  return ms;
+}
+
+double view_alone(const bench::Bench& bench, const bench::Now& now) {
+  bench::View view;
+  const double ms = timed([&] { view = bench::view(bench, now); });
+  speed::need(std::holds_alternative<bench::SlabView>(view.screen), "Slab is not there");
+  return ms;
+}
+
+// A finger down and up on a pad that leaves open what is open, and what shows after each.
+double finger(const Sitting& sitting, const bench::Rect& box, const bench::Now& now) {
+  using bench::Pointer;
+  bench::Bench bench = sitting.bench;
+  const bool night = bench.night;
+  bench::View view;
+  const double ms = timed([&] {
+    bench::step(bench, Pointer{Pointer::down, box.centre(), now.run_ms, 1, 0}, now);
+    view = bench::view(bench, now);
+    bench::step(bench, Pointer{Pointer::up, box.centre(), now.run_ms + 90, 2, 0}, now);
+    view = bench::view(bench, now);
+  });
+  speed::need(bench.night != night, "nothing was tapped");
+  return ms;
+}
+
 double shapes(const bench::Bench& bench, const bench::Now& now) {
   std::vector<screens::Shape> shapes;
   const double ms = timed([&] { shapes = screens::draw(bench::view(bench, now)); });
@@ -68,10 +98,16 @@ int main(int count, char** words) {
   bench::Bench book = sitting.bench;
   book.screen = bench::Screen::book;
   book.book.batch = book.batch;
+  Sitting paints = speed::among_paints(30);
+  const bench::Now later = paints.now();
+  const bench::Rect night = paints.box("night");
   speed::race("bench",
               {{"parse", [&] { return parse(texts); }},
                {"fold", [&] { return fold(sitting); }},
                {"drop", [&] { return drop(sitting, now); }},
+               {"layout", [&] { return pads_alone(sitting.bench); }},
+               {"view", [&] { return view_alone(sitting.bench, now); }},
+               {"among paints", [&] { return finger(paints, night, later); }},
                {"shapes", [&] { return shapes(sitting.bench, now); }},
                {"shapes of Book", [&] { return shapes(book, now); }}},
               {speed::count_of(words[1])});

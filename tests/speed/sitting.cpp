@@ -72,4 +72,17 @@ Sitting long_batch() {
   return sitting;
 }
 
+Sitting among_paints(int batches) {
+  Sitting sitting(2);
+  for (int i = 0; i < batches; ++i) {
+    sitting.begin();
+    sitting.work(10, sitting.lines.size() + 60);
+    for (const char* pad : {"pass", "gather", "close", "plan"}) sitting.tap(pad);
+  }
+  sitting.begin();
+  sitting.work(5, sitting.lines.size() + 30);
+  for (const char* pad : {"more", "other_paint"}) sitting.tap(pad);
+  return sitting;
+}
+
 }

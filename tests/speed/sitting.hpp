@@ -38,4 +38,7 @@ private:
 // 40 minutes and 300 lines, the batch still on the slab.
 Sitting long_batch();
 
+// So many batches in their jars, the next one on the slab, and what it may take of them lies open.
+Sitting among_paints(int batches);
+
 }

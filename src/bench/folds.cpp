@@ -1,0 +1,113 @@
+#include "bench/folds.hpp"
+
+#include "bench/bench.hpp"
+#include "bench/layout_of.hpp"
+#include "bench/paints.hpp"
+#include "bench/record.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+constexpr std::size_t most_kept = 64; // more than one screen shows or one search looks at
+
+FoldVersion version_of(const Bench& bench, const std::string& batch) {
+  const auto lines = bench.folds.lines.find(batch);
+  return {lines == bench.folds.lines.end() ? 0 : lines->second, bench.folds.lessons};
+}
+
+void forget_one(Folds& folds) {
+  if (folds.kept.size() < most_kept) return;
+  folds.kept.erase(
+      std::min_element(folds.kept.begin(), folds.kept.end(), [](const auto& a, const auto& b) {
+        return a.second.asked < b.second.asked;
+      }));
+}
+
+Folded fold_anew(Bench& bench, const std::string& batch) {
+  auto folded = batch == bench.batch
+                    ? fold_of_slab(bench, std::nullopt)
+                    : session::fold(logs_about(bench, batch), batch, std::nullopt, bench.lessons);
+  return folded ? std::make_shared<const session::Batch>(*std::move(folded)) : nullptr;
+}
+
+Folds::Kept& keep(Bench& bench, const std::string& batch) {
+  Folds& folds = bench.folds;
+  const FoldVersion now = version_of(bench, batch);
+  auto known = folds.kept.find(batch);
+  if (known == folds.kept.end() || known->second.of != now) {
+    const Folded folded = fold_anew(bench, batch);
+    if (known == folds.kept.end()) forget_one(folds);
+    known = folds.kept.insert_or_assign(batch, Folds::Kept{now, folded, 0, -1, {}}).first;
+  }
+  known->second.asked = ++folds.asks;
+  return known->second;
+}
+
+void keep_band(Bench& bench, const std::string& batch) {
+  Folds::Kept& kept = keep(bench, batch);
+  if (!kept.batch || kept.ranges == bench.learning.version) return;
+  kept.band = session::band_of(*kept.batch, bench.learning.ranges);
+  kept.ranges = bench.learning.version;
+}
+
+void keep_book(Bench& bench) {
+  const BookState& book = bench.book;
+  if (book.ranges) return;
+  if (book.batch.empty() || book.comparing) {
+    for (const std::string& batch : batches_of_page(bench)) keep(bench, batch);
+    return;
+  }
+  keep_band(bench, book.batch);
+  if (!book.other.empty()) keep(bench, book.other);
+}
+
+}
+
+void lines_came(Bench& bench, const std::string& batch) {
+  ++bench.folds.lines[batch];
+  bench.index.stale.insert(batch);
+}
+
+void learn_lessons(Bench& bench) {
+  auto lessons = session::lessons_of(session::all_of(bench.logs));
+  if (lessons == bench.lessons) return;
+  bench.lessons = std::move(lessons);
+  ++bench.folds.lessons;
+}
+
+Folded fold_of(Bench& bench, const std::string& batch) {
+  return batch.empty() ? nullptr : keep(bench, batch).batch;
+}
+
+Folded kept_fold(const Bench& bench, const std::string& batch) {
+  const auto known = bench.folds.kept.find(batch);
+  return known == bench.folds.kept.end() ? nullptr : known->second.batch;
+}
+
+std::optional<paint::Band> kept_band(const Bench& bench, const std::string& batch) {
+  const auto known = bench.folds.kept.find(batch);
+  return known == bench.folds.kept.end() ? std::nullopt : known->second.band;
+}
+
+std::optional<session::Batch> fold_of_slab(Bench& bench,
+                                           const std::optional<session::Moment>& now) {
+  if (bench.batch.empty()) return std::nullopt;
+  Folds& folds = bench.folds;
+  const FoldVersion version = version_of(bench, bench.batch);
+  if (folds.open_batch != bench.batch || folds.open_of != version) {
+    folds.open.read(logs_about(bench, bench.batch), bench.batch, bench.lessons);
+    folds.open_batch = bench.batch;
+    folds.open_of = version;
+  }
+  return folds.open.at(now);
+}
+
+void fold_what_shows(Bench& bench) {
+  if (bench.screen == Screen::book) keep_book(bench);
+  if (bench.screen == Screen::slab && bench.middle == Middle::paints) find_paints(bench);
+}
+
+}

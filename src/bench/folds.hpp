@@ -1,0 +1,60 @@
+// Batches as they were folded last. A step alone folds; layout and views read what is kept here, so
+// that a finger on the glass waits for no sum twice.
+#pragma once
+
+#include "paint/range.hpp"
+#include "session/folding.hpp"
+
+#include <cstdint>
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace bench {
+
+struct Bench;
+
+using Folded = std::shared_ptr<const session::Batch>; // null: there is no such batch
+
+// What a fold was made from; another one makes it anew.
+struct FoldVersion {
+  std::uint64_t lines = 0;   // how often lines of the batch have come
+  std::uint64_t lessons = 0; // how often what is known of this bench's drying has changed
+  bool operator==(const FoldVersion&) const = default;
+};
+
+struct Folds {
+  struct Kept {
+    FoldVersion of;
+    Folded batch;
+    std::uint64_t asked = 0; // the last time, counted in asks
+    int ranges = -1;         // what the band was foreseen from; -1: not yet
+    std::optional<paint::Band> band;
+  };
+  std::map<std::string, std::uint64_t> lines; // batch -> FoldVersion::lines; absent: 0
+  std::uint64_t lessons = 0;
+  std::uint64_t asks = 0;
+  std::map<std::string, Kept> kept; // batch, as of its last line
+  session::Folding open;            // of the batch on the slab, which goes on
+  std::string open_batch;
+  FoldVersion open_of;
+};
+
+// Everywhere that lines of a batch come in, or go.
+void lines_came(Bench& bench, const std::string& batch);
+void learn_lessons(Bench& bench);
+
+// A batch as of its last line.
+Folded fold_of(Bench& bench, const std::string& batch);
+// As it is kept: what shows was folded when the last step ended. Null where it was not.
+Folded kept_fold(const Bench& bench, const std::string& batch);
+std::optional<paint::Band> kept_band(const Bench& bench, const std::string& batch);
+
+// The batch on the slab as of a moment; nothing where none lies there.
+std::optional<session::Batch> fold_of_slab(Bench& bench, const std::optional<session::Moment>& now);
+
+// At the end of a step: what the screen shows now.
+void fold_what_shows(Bench& bench);
+
+}

@@ -1,0 +1,155 @@
+#include "session/resolve.hpp"
+
+#include <algorithm>
+#include <set>
+#include <tuple>
+
+namespace session {
+
+namespace {
+
+struct CardNames {
+  std::string card, tool;
+};
+
+CardNames cards_named_by(const Added& a) { return {a.of, a.with}; }
+CardNames cards_named_by(const BottleWeighed& b) { return {b.of, ""}; }
+CardNames cards_named_by(const CountLost& c) { return {c.of, ""}; }
+CardNames cards_named_by(const Corrected& c) {
+  if (const auto* added = std::get_if<Added>(&*c.says)) return cards_named_by(*added);
+  if (const auto* weighed = std::get_if<BottleWeighed>(&*c.says)) return cards_named_by(*weighed);
+  return {};
+}
+template <class Other>
+CardNames cards_named_by(const Other&) {
+  return {};
+}
+
+// A session names each card in full before it uses it, so the card of a line is the latest that
+// its own session laid out before it.
+void collect(const Log& log, const std::string& batch, Resolution& out) {
+  std::map<std::string, SharedCard> cards;
+  const auto find = [&](const std::string& id) {
+    const auto at = id.empty() ? cards.end() : cards.find(id);
+    return at == cards.end() ? nullptr : at->second;
+  };
+  for (const Line& line : log.lines) {
+    const auto* laid = std::get_if<LaidOut>(&line.event);
+    if (laid) cards[laid->card->id] = laid->card.shared();
+    if (line.batch != batch) continue;
+    if (laid) out.laid_out[laid->card->id] = laid->card.shared();
+    const CardNames named =
+        std::visit([](const auto& event) { return cards_named_by(event); }, line.event);
+    out.lines.push_back(
+        {{log.session, line.n}, line.at, line.t, &line.event, find(named.card), find(named.tool)});
+    for (const SharedCard& used : {out.lines.back().card, out.lines.back().tool})
+      if (used) out.laid_out[used->id] = used;
+  }
+}
+
+void order(std::vector<Resolved>& lines) {
+  std::sort(lines.begin(), lines.end(), [](const Resolved& a, const Resolved& b) {
+    return std::tie(a.at, a.ref) < std::tie(b.at, b.ref);
+  });
+}
+
+std::string name_of(const Ref& ref) { return ref.session + " " + std::to_string(ref.n); }
+
+// From the last to the first, so that a withdrawal that was itself withdrawn has no effect.
+void withdraw(Resolution& out) {
+  std::vector<const Resolved*> withdrawals;
+  for (const Resolved& line : out.lines)
+    if (std::holds_alternative<Withdrawn>(*line.event)) withdrawals.push_back(&line);
+  if (withdrawals.empty()) return;
+  std::map<Ref, Resolved*> by_ref;
+  for (Resolved& line : out.lines) by_ref[line.ref] = &line;
+  for (auto w = withdrawals.rbegin(); w != withdrawals.rend(); ++w) {
+    if ((*w)->withdrawn) continue;
+    const Ref& gone = std::get<Withdrawn>(*(*w)->event).line;
+    const auto found = by_ref.find(gone);
+    if (found != by_ref.end())
+      found->second->withdrawn = true;
+    else
+      out.warnings.push_back({WarningKind::withdrawn_missing, (*w)->ref, name_of(gone)});
+  }
+}
+
+// False where the line is of another kind than the correction says.
+bool say_instead(Resolution& out, Resolved& line, const Corrected::Says& says) {
+  return std::visit(
+      [&](const auto& said) {
+        using Said = std::decay_t<decltype(said)>;
+        if constexpr (std::is_same_v<Said, std::monostate>) {
+          return true;
+        } else {
+          if (!std::holds_alternative<Said>(*line.event)) return false;
+          out.said.push_back(std::make_unique<const Event>(said));
+          line.event = out.said.back().get();
+          return true;
+        }
+      },
+      says);
+}
+
+struct Borne { // by the line itself: from there a correction's by_ms counts
+  std::int64_t at = 0, t = 0;
+};
+
+void correct(Resolved& line, const Borne& own, const Resolved& correction) {
+  const auto& c = std::get<Corrected>(*correction.event);
+  line.corrected = true;
+  if (!std::holds_alternative<std::monostate>(*c.says)) {
+    line.card = correction.card;
+    line.tool = correction.tool;
+  }
+  if (!c.by_ms) return;
+  line.at = own.at + *c.by_ms;
+  line.t = own.t + *c.by_ms;
+}
+
+void apply_corrections(Resolution& out) {
+  std::map<Ref, Resolved*> by_ref;
+  std::vector<Borne> own;
+  for (Resolved& line : out.lines) {
+    by_ref[line.ref] = &line;
+    own.push_back({line.at, line.t});
+  }
+  for (const Resolved& correction : out.lines) {
+    const auto* c = std::get_if<Corrected>(correction.event);
+    if (!c || correction.withdrawn) continue;
+    const auto found = by_ref.find(c->line);
+    if (found == by_ref.end()) {
+      out.warnings.push_back({WarningKind::corrected_missing, correction.ref, name_of(c->line)});
+    } else if (!say_instead(out, *found->second, *c->says)) {
+      out.warnings.push_back({WarningKind::corrected_kind, correction.ref, name_of(c->line)});
+    } else {
+      correct(*found->second, own[static_cast<std::size_t>(found->second - out.lines.data())],
+              correction);
+    }
+  }
+  order(out.lines);
+}
+
+bool any_correction(const std::vector<Resolved>& lines) {
+  return std::any_of(lines.begin(), lines.end(), [](const Resolved& line) {
+    return std::holds_alternative<Corrected>(*line.event);
+  });
+}
+
+}
+
+Resolution resolve(const Logs& logs, const std::string& batch) {
+  Resolution out;
+  for (const Log* log : logs) {
+    const std::size_t before = out.lines.size();
+    collect(*log, batch, out);
+    out.damaged |= log->damaged && out.lines.size() > before;
+    out.newer |= log->future && out.lines.size() > before;
+  }
+  order(out.lines);
+  withdraw(out);
+  if (any_correction(out.lines)) apply_corrections(out);
+  return out;
+}
+
+}

@@ -1,0 +1,170 @@
+// Which dropper a drop comes from, and what is left of a bottle, where lines were taken back or
+// corrected.
+#include "bench/choices.hpp"
+#include "bench/corrections.hpp"
+#include "bench/hands.hpp"
+#include "bench/materials.hpp"
+#include "bench/planning.hpp"
+
+using doctest::Approx;
+using namespace hands;
+
+namespace {
+
+session::Card shelf_that_has(const Hands& h, const std::string& id) {
+  const session::Card* card = shelf_card(h.b, id);
+  REQUIRE(card);
+  return *card;
+}
+
+// Its id.
+std::string new_dropper(Hands& h, const std::string& name) {
+  h.tap("shelf");
+  h.tap("kind_of dropper");
+  h.tap("new_card");
+  h.give(Text{{PadKind::says, "name"}, name});
+  h.tap("card_done");
+  h.tap("plan");
+  for (const session::Card& card : h.b.shelf)
+    if (card.name == name) return card.id;
+  return "";
+}
+
+std::string used(const Hands& h) {
+  for (auto line = h.lines.rbegin(); line != h.lines.rend(); ++line)
+    if (const auto* added = std::get_if<session::Added>(&line->event)) return added->with;
+  return "";
+}
+
+// The next drops come from this one.
+void choose(Hands& h, const std::string& dropper) {
+  h.tap("another");
+  for (int i = 0; i < 5 && dropper_in_hand(h.b) != dropper; ++i) h.tap("dropper");
+  CHECK(dropper_in_hand(h.b) == dropper);
+  h.tap("leave");
+}
+
+std::string told(Hands& h, const std::string& card) {
+  for (const MaterialView& m : h.slab().materials)
+    if (m.pad.arg == card) return m.dropper;
+  return "?";
+}
+
+}
+
+TEST_CASE("of two droppers, the one used last for this material; what was taken back chose none") {
+  Hands h;
+  const std::string own = new_dropper(h, "green bulb");
+  h.begin();
+  h.tap("add gum_12");
+  CHECK(used(h) == own); // the workshop's own stand first on the shelf
+  CHECK(told(h, "gum_12") == "green bulb");
+  choose(h, "dropper");
+  CHECK(told(h, "gum_12") == "any dropper");
+  h.tap("add gum_12");
+  CHECK(used(h) == "dropper");
+  h.tap("add gum_12");
+  CHECK(used(h) == "dropper");
+  h.tap("undo");
+  h.tap("undo");
+  h.tap("add gum_12");
+  CHECK(used(h) == own);
+}
+
+TEST_CASE("a new batch goes on with what the last one dropped a material with") {
+  Hands h;
+  const std::string own = new_dropper(h, "green bulb");
+  h.begin();
+  choose(h, "dropper");
+  h.tap("add water");
+  h.tap("add gum_12");
+  choose(h, own);
+  h.tap("add gum_12");
+  choose(h, "dropper");
+  h.tap("add gum_12");
+  h.tap("undo");
+  h.tap("plan");
+  h.tap("pigment pb28");
+  h.tap("begin");
+  CHECK(told(h, "water") == "any dropper");
+  h.tap("add water");
+  CHECK(used(h) == "dropper");
+  h.tap("add gum_12");
+  CHECK(used(h) == own);
+  h.tap("add honey_11"); // never measured: with the last one used at all
+  CHECK(used(h) == own);
+}
+
+TEST_CASE("a dropper that was put away is meant no more") {
+  Hands h;
+  const std::string own = new_dropper(h, "green bulb");
+  h.begin();
+  h.tap("add gum_12");
+  CHECK(used(h) == own);
+  h.tap("shelf");
+  h.tap("kind_of dropper");
+  h.tap("card " + own);
+  h.tap("put_away");
+  h.tap("slab");
+  h.tap("add gum_12");
+  CHECK(used(h) == "dropper");
+  CHECK(told(h, "gum_12") == ""); // the only one
+  h.tap("another");
+  CHECK_FALSE(h.shows("dropper"));
+}
+
+TEST_CASE("a dropper that is calibrated with a material is plain from it") {
+  Hands h;
+  session::Card own = shelf_that_has(h, "dropper");
+  own.id = "bulb";
+  own.name = "green bulb";
+  own.tool.calibrated_with = session::CardKind::honey;
+  h.b.shelf.push_back(own);
+  h.begin();
+  CHECK(told(h, "honey_11") == "");
+  CHECK(told(h, "gum_12") == "any dropper");
+  h.tap("add honey_11");
+  CHECK(used(h) == "bulb");
+  h.tap("add water");
+  CHECK(used(h) == "bulb"); // used last at all
+}
+
+TEST_CASE("what is left of a bottle follows corrections, and what was taken back and forth") {
+  Hands h;
+  session::Card card = shelf_that_has(h, "gum_12");
+  card.made_g = 10;
+  h.begin();
+  const auto weigh = [&](const std::string& g) {
+    h.tap("another");
+    h.tap("amount weigh");
+    h.tap("add gum_12");
+    h.type(g);
+    return session::Ref{h.b.sitting.session, h.lines.back().n};
+  };
+  const session::Ref line = weigh("3");
+  CHECK(*left_of(h.b, card) == Approx(7));
+  h.tap("more");
+  h.tap("lines");
+  h.tap("line " + arg_of(line));
+  h.tap("other_amount");
+  h.type("2");
+  CHECK(*left_of(h.b, card) == Approx(8));
+  h.tap("undo");
+  CHECK(*left_of(h.b, card) == Approx(7));
+  h.tap("undo");
+  CHECK(*left_of(h.b, card) == Approx(10));
+}
+
+TEST_CASE("a batch whose name was corrected is called so everywhere") {
+  Hands h;
+  session::Log log;
+  log.session = "19aa20f7";
+  log.lines = {{0, 0, h.wall, "b1", session::Opened{"Weir bleu"}},
+               {1, 0, h.wall + 1, "b1",
+                session::Corrected{
+                    {"19aa20f7", 0}, session::Corrected::Says{session::Opened{"Weir blue"}}, {}}}};
+  h.give(Arrived{{log}, {}, {}, {}});
+  CHECK(name_of_batch(h.b, "b1") == "Weir blue");
+  CHECK(proposed_name(h.b, "Weir bleu") == "Weir bleu");
+  CHECK(proposed_name(h.b, "Weir blue") == "Weir blue, 2");
+}

@@ -1,0 +1,117 @@
+// A fold that goes on gives what a fold from nothing gives, whatever was written meanwhile.
+#include "session/exactly.hpp"
+#include "session/folding.hpp"
+#include "session/make.hpp"
+
+#include <doctest/doctest.h>
+
+#include <random>
+
+using namespace session;
+
+namespace {
+
+constexpr const char* batch = "7f3a91c2";
+
+// One thing after the other that a hand may do, on either of two devices.
+struct Evening {
+  std::mt19937 random;
+  std::vector<Log> logs;
+  std::vector<make::Writer> writers;
+  std::vector<Ref> done;
+
+  explicit Evening(unsigned seed) : random(seed) {
+    for (const char* session : {"c41e08d5", "19aa20f7"}) {
+      writers.emplace_back(session);
+      make::Writer& w = writers.back();
+      w.card(make::pigment("pb28", 4.2, 30));
+      w.card(make::pigment("py43", 3.4, 40));
+      w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
+      w.card(make::liquid("water", CardKind::water, {.water = 1}));
+      w.card(make::dropper("bulb", 0.048, 0.004, CardKind::binder));
+      w.card(make::dropper("pipette", 0.03, 0.002, CardKind::water));
+      w.card(make::pan("half", 1.7));
+    }
+    put(0, Opened{"Blue"});
+    put(0, Added{"pb28", Unit::g, 12, ""});
+    put(0, Added{"gum", Unit::g, 9, ""});
+  }
+  int below(int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); }
+  void put(int who, Event event) {
+    done.push_back(writers[static_cast<std::size_t>(who)].put(batch, std::move(event)));
+  }
+  Ref any() {
+    return done[done.size() - 1 -
+                static_cast<std::size_t>(below(std::min<int>(12, static_cast<int>(done.size()))))];
+  }
+  void one_thing() {
+    const int who = below(8) == 0 ? 1 : 0;
+    for (make::Writer& w : writers) w.wait(below(20) == 0 ? 2400 : below(90));
+    const Added drop{below(3) ? "gum" : "water", Unit::drops, 1.0 + below(3),
+                     below(3) ? "bulb" : "pipette"};
+    switch (below(22)) {
+    case 0: return put(who, StageBegan{static_cast<Stage>(below(3))});
+    case 1:
+    case 2: return put(who, Felt{static_cast<Feel>(below(5)), By::muller});
+    case 3:
+    case 4: return put(who, Withdrawn{any()});
+    case 5: return put(who, Corrected{any(), Corrected::Says{drop}, {}});
+    case 6: return put(who, Corrected{any(), {}, -1000 * below(400)});
+    case 7: return put(who, BottleWeighed{"gum", 120.0 - static_cast<double>(done.size()) / 10});
+    case 8: return put(who, CountLost{"gum"});
+    case 9: return put(who, Moved{Place::slab, Place::jar, {below(2) ? 0.5 : 1.0, {}}});
+    case 10: return put(who, Moved{Place::jar, Place::slab, {}});
+    case 11: return put(who, Weighed{below(2) ? Place::slab : Place::jar, 10.0 + below(12), 0});
+    case 12: return put(who, AsBefore{any()});
+    case 13: return put(who, Found{below(2) ? State::wet : State::dry});
+    case 14: return put(who, Poured{1, 1 + below(3), "half", {}});
+    case 15: return put(who, SetAside{any()});
+    case 16: return put(who, Added{"py43", Unit::g, 0.5 + below(3), ""});
+    case 17: return put(who, Lost{Place::slab, {0.1, {}}, ""});
+    case 18: return put(who, RoomSet{18.0 + below(8), 0.3 + 0.05 * below(8), false});
+    default: return put(who, drop);
+    }
+  }
+  const std::vector<Log>& read() {
+    logs.clear();
+    for (const make::Writer& w : writers) logs.push_back(w.log);
+    return logs;
+  }
+};
+
+}
+
+TEST_CASE("a fold that goes on is a fold from nothing, to the last digit") {
+  for (unsigned seed = 1; seed <= 5; ++seed) {
+    Evening evening(seed);
+    Folding going;
+    for (int i = 0; i < 100; ++i) {
+      evening.one_thing();
+      const std::vector<Log>& logs = evening.read();
+      const Moment now{evening.writers[0].at0 + evening.writers[0].t + 40'000, "c41e08d5",
+                       evening.writers[0].t + 40'000};
+      Lessons lessons;
+      if (i > 70) lessons.push_back({"other", 1, {0.2, 0.1, 3}});
+      going.read(all_of(logs), batch, lessons);
+      CAPTURE(seed);
+      CAPTURE(i);
+      REQUIRE(
+          exactly::same(going.at(std::nullopt), fold(all_of(logs), batch, std::nullopt, lessons)));
+      if (i % 5 == 0)
+        REQUIRE(exactly::same(going.at(now), fold(all_of(logs), batch, now, lessons)));
+    }
+  }
+}
+
+TEST_CASE("a fold goes to another batch, and to none") {
+  Evening one(1), two(2);
+  for (int i = 0; i < 80; ++i) one.one_thing(), two.one_thing();
+  Folding going;
+  going.read(all_of(one.read()), batch, {});
+  going.read(all_of(two.read()), batch, {});
+  CHECK(exactly::same(going.at(std::nullopt), fold(all_of(two.logs), batch)));
+  going.read(all_of(one.logs), "nobody", {});
+  CHECK_FALSE(going.at(std::nullopt));
+  going.read(all_of(one.logs), batch, {});
+  CHECK(exactly::same(going.at(std::nullopt), fold(all_of(one.logs), batch)));
+}
