@@ -61,14 +61,24 @@ void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now
   if (const auto* p = std::get_if<window::Pointer>(&event)) point(*p, poll, now);
 }
 
+namespace {
+bench::Pointer::Phase phase_of(window::Pointer::Phase phase) {
+  switch (phase) {
+  case window::Pointer::down: return bench::Pointer::down;
+  case window::Pointer::move: return bench::Pointer::move;
+  case window::Pointer::up: return bench::Pointer::up;
+  case window::Pointer::lost: break;
+  }
+  return bench::Pointer::lost;
+}
+}
+
 void Loop::point(const window::Pointer& p, std::uint64_t poll, const bench::Now& now) {
   if (leaving_until_) return; // after `left` a session has no further lines
   if (p.phase == window::Pointer::down) hear_typing(now);
-  constexpr bench::Pointer::Phase phases[] = {bench::Pointer::down, bench::Pointer::move,
-                                              bench::Pointer::up, bench::Pointer::lost};
   const std::int64_t ms = now.run_ms - static_cast<std::int64_t>(p.ago_ms);
   driver_.feed(
-      bench::Pointer{phases[p.phase], {p.x / px_per_mm_, p.y / px_per_mm_}, ms, poll, p.finger},
+      bench::Pointer{phase_of(p.phase), {p.x / px_per_mm_, p.y / px_per_mm_}, ms, poll, p.finger},
       now);
 }
 

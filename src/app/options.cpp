@@ -1,5 +1,6 @@
 #include "app/options.hpp"
 
+#include "bench/screens.hpp"
 #include "commands/arguments.hpp"
 #include "words/app_says.hpp"
 #include "words/paint_says.hpp"
@@ -43,12 +44,9 @@ auto one_of(std::vector<std::pair<std::string, T>> names) {
 
 const auto hand_named =
     one_of<bench::Hand>({{"left", bench::Hand::left}, {"right", bench::Hand::right}});
-const auto screen_named = one_of<bench::Screen>({{"shelf", bench::Screen::shelf},
-                                                 {"plan", bench::Screen::plan},
-                                                 {"pans", bench::Screen::pans},
-                                                 {"slab", bench::Screen::slab},
-                                                 {"book", bench::Screen::book},
-                                                 {"tablet", bench::Screen::tablet}});
+std::optional<bench::Screen> screen_named(std::string_view name) {
+  return bench::screens.find(&bench::ScreenRow::name, name);
+}
 // "more; bottle": what is tapped before the picture is taken.
 std::optional<std::vector<bench::PadId>> pads_named(const std::string& text) {
   std::vector<bench::PadId> pads;

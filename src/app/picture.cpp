@@ -69,7 +69,10 @@ words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
   if (slab || options.batch) {
     const auto batch = commands::find_batch(bench.logs, options.batch.value_or("last"));
     if (!batch) return tl::make_unexpected(batch.error());
-    (slab ? bench.batch : bench.book.batch) = batch->id;
+    if (slab)
+      bench.batch = batch->id;
+    else
+      bench.book.page = bench::BatchPage{batch->id, {}};
   }
   bench.screen = options.screen;
   bench::step(bench, bench::Tick{}, now);

@@ -2,6 +2,7 @@
 
 #include "app/frame.hpp"
 #include "app/loop.hpp"
+#include "bench/pads_strip.hpp"
 #include "commands/folders.hpp"
 #include "screens/paint.hpp"
 #include "words/app_says.hpp"
@@ -133,7 +134,7 @@ int run_window(const WindowOptions& options) {
   setup.wake = window::Window::wake;
   commands::Driver driver(setup, now); // ends before the window does: its threads call wake
   saving = &driver;
-  if (options.night) driver.feed(bench::Tap{{bench::PadKind::night, ""}}, now);
+  if (options.night) driver.feed(bench::Tap{{bench::StripPad::night, ""}}, now);
 
   const Manner manner{options.mm ? std::optional(px_per_mm) : std::nullopt, options.hand};
   Loop loop(*window, sound, driver, manner, px_per_mm);

@@ -1,6 +1,9 @@
 #include "bench/act.hpp"
 
+#include "bench/pads_shared.hpp"
+#include "bench/pads_strip.hpp"
 #include "bench/pans.hpp"
+#include "bench/screens.hpp"
 
 namespace bench {
 
@@ -9,13 +12,36 @@ namespace {
 constexpr std::int64_t notice_ms = 4000;
 
 bool belongs_to_number(PadKind kind) {
-  return kind == PadKind::digit || kind == PadKind::point || kind == PadKind::erase ||
-         kind == PadKind::enter || kind == PadKind::leave;
+  return kind.list() == PadList::number || kind == SharedPad::leave;
 }
 
-bool leads_elsewhere(PadKind kind) {
-  return kind == PadKind::plan || kind == PadKind::slab || kind == PadKind::pans ||
-         kind == PadKind::book || kind == PadKind::tablet;
+std::optional<Screen> screen_of(PadKind pad) {
+  if (pad == SharedPad::to_pans) return Screen::pans;
+  return screens.find(&ScreenRow::pad, pad);
+}
+
+void turn_to(Bench& bench, Screen screen, const Now& now) {
+  if (screen == Screen::pans) open_pans_from_strip(bench, now);
+  if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench);
+  go_to(bench, screen);
+}
+
+void act_on_strip(Bench& bench, StripPad pad, Effects& effects) {
+  switch (pad) {
+  case StripPad::sound:
+    bench.tablet.sound = !bench.tablet.sound;
+    effects.keep_tablet = true;
+    return;
+  case StripPad::night: bench.night = !bench.night; return;
+  case StripPad::wipe: bench.locked = true; return;
+  case StripPad::unlock: return; // held, see touch.hpp
+  case StripPad::shelf:
+  case StripPad::plan:
+  case StripPad::slab:
+  case StripPad::pans:
+  case StripPad::book:
+  case StripPad::tablet: return; // see screens.hpp
+  }
 }
 
 }
@@ -25,7 +51,7 @@ void go_to(Bench& bench, Screen screen) {
   bench.screen = screen;
   bench.keys.binding.reset();
   bench.number.reset();
-  bench.middle = Middle::trail;
+  bench.panel = TrailPanel{};
 }
 
 void say_error(Bench& bench, words::Error error, const Now& now) {
@@ -34,33 +60,20 @@ void say_error(Bench& bench, words::Error error, const Now& now) {
 
 void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (bench.screen == Screen::pans) bench.notice.error.reset(); // what it said may hold no longer
-  const bool leaves_shelf = bench.screen == Screen::shelf && leads_elsewhere(pad.kind);
+  const auto to = screen_of(pad.kind);
+  const bool leaves_shelf = bench.screen == Screen::shelf && to && to != Screen::shelf;
   if (leaves_shelf && !keep_card(bench, now, effects)) return;
-  switch (pad.kind) {
-  case PadKind::shelf: return go_to(bench, Screen::shelf);
-  case PadKind::plan: return go_to(bench, Screen::plan);
-  case PadKind::to_pans:
-  case PadKind::pans: open_pans_from_strip(bench, now); return go_to(bench, Screen::pans);
-  case PadKind::slab: return go_to(bench, Screen::slab);
-  case PadKind::book:
-    if (bench.screen == Screen::book) to_all_batches(bench);
-    return go_to(bench, Screen::book);
-  case PadKind::tablet: return go_to(bench, Screen::tablet);
-  case PadKind::sound:
-    bench.tablet.sound = !bench.tablet.sound;
-    effects.keep_tablet = true;
-    return;
-  case PadKind::night: bench.night = !bench.night; return;
-  case PadKind::wipe: bench.locked = true; return;
-  default: break;
-  }
+  if (to) return turn_to(bench, *to, now);
+  if (const auto strip = pad.kind.as<StripPad>()) return act_on_strip(bench, *strip, effects);
   if (bench.number && belongs_to_number(pad.kind)) return act_on_number(bench, pad, now, effects);
-  if (bench.screen == Screen::slab) return act_on_slab(bench, pad, now, effects);
-  if (bench.screen == Screen::shelf) return act_on_shelf(bench, pad, now, effects);
-  if (bench.screen == Screen::pans) return act_on_pans(bench, pad, now, effects);
-  if (bench.screen == Screen::plan) return act_on_plan(bench, pad, now, effects);
-  if (bench.screen == Screen::tablet) return act_on_tablet(bench, pad, effects);
-  act_on_book(bench, pad, now, effects);
+  switch (bench.screen) {
+  case Screen::shelf: return act_on_shelf(bench, pad, now, effects);
+  case Screen::plan: return act_on_plan(bench, pad, now, effects);
+  case Screen::slab: return act_on_slab(bench, pad, now, effects);
+  case Screen::pans: return act_on_pans(bench, pad, now, effects);
+  case Screen::book: return act_on_book(bench, pad, now, effects);
+  case Screen::tablet: return act_on_tablet(bench, pad, effects);
+  }
 }
 
 }

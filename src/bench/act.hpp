@@ -5,10 +5,13 @@
 
 namespace bench {
 
+enum class MorePad;
+
 void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 
 void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
-void act_on_more(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
+void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& now,
+                 Effects& effects);
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects);

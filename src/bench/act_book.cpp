@@ -1,8 +1,11 @@
 #include "bench/act.hpp"
 #include "bench/again.hpp"
 #include "bench/ghost.hpp"
+#include "bench/pads_book.hpp"
+#include "bench/pads_shared.hpp"
 #include "bench/ranges.hpp"
 #include "bench/record.hpp"
+#include "words/lists.hpp"
 
 namespace bench {
 
@@ -38,78 +41,98 @@ void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& ef
 namespace {
 
 void choose(Bench& bench, const std::string& batch) {
-  BookState& book = bench.book;
-  if (!book.comparing) {
-    book.batch = batch;
-    return;
-  }
-  if (batch == book.batch) return;
-  book.other = batch;
-  book.comparing = false;
+  BookPage& page = bench.book.page;
+  const auto* choice = std::get_if<ChoicePage>(&page);
+  if (!choice)
+    page = BatchPage{batch, {}};
+  else if (batch != choice->of.batch)
+    page = ComparePage{BatchPage(choice->of), batch};
 }
 
-// From the two to the one, from the choice of another back to the one, from the one to all.
+// What lies behind a page; from one batch, and from the ranges, that is the list.
+std::optional<BookPage> behind(const BookPage& page) {
+  using Behind = std::optional<BookPage>;
+  return std::visit(words::Overloaded{[](const ListPage&) { return Behind(); },
+                                      [](const BatchPage&) { return Behind(); },
+                                      [](const RangesPage&) { return Behind(); },
+                                      [](const ChoicePage& p) { return Behind(p.of); },
+                                      [](const ComparePage& p) { return Behind(p.of); },
+                                      [](const StoryPage& p) { return Behind(p.ranges); }},
+                    page);
+}
+
 void step_back(Bench& bench) {
-  BookState& book = bench.book;
-  if (book.story) return book.story.reset();
-  if (book.ranges) return to_all_batches(bench);
-  if (!book.other.empty()) return book.other.clear();
-  if (book.comparing)
-    book.comparing = false;
+  if (auto page = behind(bench.book.page))
+    bench.book.page = *std::move(page);
   else
     to_all_batches(bench);
 }
 
-void keep_note(Bench& bench, const Now& now, Effects& effects) {
-  const std::string note = bench.book.note.value_or("");
-  bench.book.note.reset();
+void keep_note(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
+  const std::string note = page.note.value_or("");
+  page.note.reset();
   if (note.empty()) return;
-  record(bench, bench.book.batch, session::Noted{note}, now, effects);
-  if (bench.book.batch == bench.batch) refold(bench, now);
+  record(bench, page.batch, session::Noted{note}, now, effects);
+  if (page.batch == bench.batch) refold(bench, now);
 }
 
-}
-
-void to_all_batches(Bench& bench) {
-  bench.book.batch.clear();
-  bench.book.other.clear();
-  bench.book.comparing = false;
-  if (bench.book.ranges) bench.book.page = 0;
-  bench.book.ranges = false;
-  bench.book.story.reset();
+void open_ranges(Bench& bench) {
+  bench.book.page = RangesPage{};
+  bench.book.list_page = 0;
   refresh_ranges(bench);
-  bench.book.note.reset();
 }
+
+void turn_page(Bench& bench, int by) {
+  auto* ranges = std::get_if<RangesPage>(&bench.book.page);
+  (ranges ? ranges->page : bench.book.list_page) += by;
+}
+
+void choose_other(Bench& bench, const BatchPage& page) {
+  bench.book.page = ChoicePage{BatchPage(page)};
+  bench.book.list_page = 0;
+}
+
+void again(Bench& bench, const BatchPage& page) {
+  make_again(bench, page.batch);
+  go_to(bench, Screen::plan);
+}
+
+// Neither another batch nor a note is wanted.
+void leave(Bench& bench) {
+  if (const std::string batch = batch_of(bench.book.page); !batch.empty())
+    bench.book.page = BatchPage{batch, {}};
+}
+
+// Those of one batch and of one story lie only on their pages.
+void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, Effects& effects) {
+  auto* batch = std::get_if<BatchPage>(&bench.book.page);
+  auto* open = std::get_if<StoryPage>(&bench.book.page);
+  switch (pad) {
+  case BookPad::batch: return choose(bench, arg);
+  case BookPad::to_list: return step_back(bench);
+  case BookPad::ranges: return open_ranges(bench);
+  case BookPad::range_of: return open_story(bench, arg);
+  case BookPad::note_before: return open ? choose_note(open->story, -1) : void();
+  case BookPad::note_after: return open ? choose_note(open->story, 1) : void();
+  case BookPad::set_aside: return open ? set_aside(bench, open->story, now, effects) : void();
+  case BookPad::make_again: return batch ? again(bench, *batch) : void();
+  case BookPad::compare: return batch ? choose_other(bench, *batch) : void();
+  case BookPad::note: return batch ? void(batch->note = "") : void();
+  case BookPad::keep: return batch ? keep_note(bench, *batch, now, effects) : void();
+  case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
+  case BookPad::note_text: return; // a text field
+  }
+}
+
+}
+
+void to_all_batches(Bench& bench) { bench.book.page = ListPage{}; }
 
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
-  switch (pad.kind) {
-  case PadKind::batch: return choose(bench, pad.arg);
-  case PadKind::page_back: --bench.book.page; return;
-  case PadKind::page_on: ++bench.book.page; return;
-  case PadKind::to_list: return step_back(bench);
-  case PadKind::make_again: make_again(bench, bench.book.batch); return go_to(bench, Screen::plan);
-  case PadKind::ranges:
-    bench.book.ranges = true;
-    bench.book.page = 0;
-    refresh_ranges(bench);
-    return;
-  case PadKind::range_of: return open_story(bench, pad.arg);
-  case PadKind::note_before: return choose_note(bench, -1);
-  case PadKind::note_after: return choose_note(bench, 1);
-  case PadKind::set_aside: return set_aside(bench, now, effects);
-  case PadKind::compare:
-    bench.book.comparing = true;
-    bench.book.page = 0;
-    return;
-  case PadKind::note: bench.book.note = ""; return;
-  case PadKind::keep: return keep_note(bench, now, effects);
-  case PadKind::leave:
-    bench.book.note.reset();
-    bench.book.comparing = false;
-    return;
-  case PadKind::take_up: return take_up(bench, bench.book.batch, now, effects);
-  default: return;
-  }
+  if (pad.kind == SharedPad::page_back) return turn_page(bench, -1);
+  if (pad.kind == SharedPad::page_on) return turn_page(bench, 1);
+  if (pad.kind == SharedPad::leave) return leave(bench);
+  if (const auto own = pad.kind.as<BookPad>()) act_on(bench, *own, pad.arg, now, effects);
 }
 
 }

@@ -2,6 +2,8 @@
 // that were wrong.
 #include "bench/act.hpp"
 #include "bench/corrections.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_slab.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
 
@@ -13,7 +15,7 @@ using session::Place;
 
 void at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
   record(bench, bench.batch, std::move(event), now, effects);
-  bench.middle = Middle::trail;
+  bench.panel = TrailPanel{};
   refold(bench, now);
 }
 
@@ -22,13 +24,12 @@ void choose_paint(Bench& bench, const std::string& batch, const Now& now, Effect
     if (paint.batch == batch) {
       lay_out_card(bench, bench.batch, paint.card, now, effects);
       refold(bench, now);
-      return open_number(bench, {PadKind::add, paint.card.id});
+      return open_number(bench, {SlabPad::add, paint.card.id});
     }
 }
 
 void choose_line(Bench& bench, const std::string& arg) {
-  bench.line = line_named(arg);
-  bench.middle = Middle::line;
+  if (const auto line = line_named(arg)) bench.panel = LinePanel{*line};
 }
 
 void move_line(Bench& bench, std::int64_t by_ms, const Now& now, Effects& effects) {
@@ -39,34 +40,33 @@ void move_line(Bench& bench, std::int64_t by_ms, const Now& now, Effects& effect
 
 }
 
-void act_on_more(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
-  switch (pad.kind) {
-  case PadKind::weigh_paint:
-  case PadKind::spilt: return open_number(bench, pad);
-  case PadKind::to_jar:
-    return at_slab(bench,
-                   session::Moved{Place::slab, Place::jar, {pad.arg == "half" ? 0.5 : 1.0, {}}},
+void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& now,
+                 Effects& effects) {
+  switch (pad) {
+  case MorePad::weigh_paint:
+  case MorePad::spilt: return open_number(bench, {pad, arg});
+  case MorePad::to_jar:
+    return at_slab(bench, session::Moved{Place::slab, Place::jar, {arg == "half" ? 0.5 : 1.0, {}}},
                    now, effects);
-  case PadKind::from_jar:
+  case MorePad::from_jar:
     return at_slab(bench, session::Moved{Place::jar, Place::slab, {}}, now, effects);
-  case PadKind::other_paint: bench.middle = Middle::paints; return;
-  case PadKind::paint_of: return choose_paint(bench, pad.arg, now, effects);
-  case PadKind::lines:
-    bench.lines_page = 0;
-    bench.middle = Middle::lines;
+  case MorePad::other_paint: bench.panel = PaintsPanel{}; return;
+  case MorePad::paint_of: return choose_paint(bench, arg, now, effects);
+  case MorePad::lines: bench.panel = LinesPanel{}; return;
+  case MorePad::earlier:
+    if (auto* lines = std::get_if<LinesPanel>(&bench.panel)) ++lines->page;
     return;
-  case PadKind::earlier: ++bench.lines_page; return;
-  case PadKind::line: return choose_line(bench, pad.arg);
-  case PadKind::other_amount: return open_number(bench, pad);
-  case PadKind::five_earlier: return move_line(bench, -300000, now, effects);
-  case PadKind::take_back:
-    if (bench.line) at_slab(bench, session::Withdrawn{*bench.line}, now, effects);
+  case MorePad::line: return choose_line(bench, arg);
+  case MorePad::other_amount: return open_number(bench, {pad, arg});
+  case MorePad::five_earlier: return move_line(bench, -300000, now, effects);
+  case MorePad::take_back:
+    if (const auto* open = std::get_if<LinePanel>(&bench.panel))
+      at_slab(bench, session::Withdrawn{open->line}, now, effects);
     return;
-  case PadKind::found:
-    if (const auto state = session::state_named(pad.arg))
+  case MorePad::found:
+    if (const auto state = session::state_named(arg))
       at_slab(bench, session::Found{*state}, now, effects);
     return;
-  default: return;
   }
 }
 

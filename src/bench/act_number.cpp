@@ -1,6 +1,13 @@
 #include "bench/act.hpp"
 #include "bench/corrections.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_choice.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_number.hpp"
+#include "bench/pads_pans.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
@@ -16,17 +23,7 @@ constexpr std::size_t longest_number = 8; // characters
 
 void close_number(Bench& bench) {
   bench.number.reset();
-  if (bench.middle == Middle::number) bench.middle = Middle::trail;
-}
-
-session::Event weighed(const Bench& bench, const PadId& target, double g) {
-  const session::Place here = session::in_hand(bench.folded->places);
-  switch (target.kind) {
-  case PadKind::bottle_of: return session::BottleWeighed{target.arg, g};
-  case PadKind::weigh_paint: return session::Weighed{here, g, 0};
-  case PadKind::spilt: return session::Lost{here, {1, g}, ""};
-  default: return session::Added{target.arg, session::Unit::g, g, ""};
-  }
+  if (is_open<NumberPanel>(bench.panel)) bench.panel = TrailPanel{};
 }
 
 words::Result<double> correct_amount(Bench& bench, double value, const Now& now, Effects& effects) {
@@ -58,40 +55,115 @@ words::Result<double> set_wanted(Bench& bench, double value) {
   return value;
 }
 
-void weighed_at_slab(Bench& bench, const PadId& target, double g, const Now& now,
+void weighed_at_slab(Bench& bench, const std::string& id, session::Event event, const Now& now,
                      Effects& effects) {
-  if (const auto card = card_of(bench, target.arg))
-    lay_out_card(bench, bench.batch, *card, now, effects);
-  record(bench, bench.batch, weighed(bench, target, g), now, effects);
+  if (const auto card = card_of(bench, id)) lay_out_card(bench, bench.batch, *card, now, effects);
+  record(bench, bench.batch, std::move(event), now, effects);
   bench.amount = {};
   refold(bench, now);
 }
 
+words::Result<double> set_room(PlanState& plan, double celsius, double humidity, double typed) {
+  const auto room = paint::room(celsius, humidity);
+  if (!room) return tl::make_unexpected(room.error());
+  plan.celsius = room->celsius;
+  plan.humidity = room->humidity;
+  plan.room_guessed = false;
+  return typed;
+}
+
+// Where a number goes that was asked for by a pad of each list.
+struct Use {
+  Bench& bench;
+  const PadId& target;
+  double value;
+  const Now& now;
+  Effects& effects;
+
+  words::Result<double> operator()(PlanPad pad) const {
+    PlanState& plan = bench.plan;
+    switch (pad) {
+    case PlanPad::celsius: return set_room(plan, value, plan.humidity * 100, value);
+    case PlanPad::humidity: return set_room(plan, plan.celsius, value, value);
+    case PlanPad::parts: return set_parts(bench, target.arg, value);
+    case PlanPad::weigh: return set_wanted(bench, value);
+    case PlanPad::pigment:
+    case PlanPad::binder:
+    case PlanPad::by_volume:
+    case PlanPad::want:
+    case PlanPad::pan_size:
+    case PlanPad::cautions:
+    case PlanPad::cautions_read:
+    case PlanPad::name:
+    case PlanPad::begin:
+    case PlanPad::go_on: return value; // ask for none
+    }
+    return value;
+  }
+
+  words::Result<double> operator()(ChoicePad pad) const {
+    switch (pad) {
+    case ChoicePad::bottle_of:
+      weighed_at_slab(bench, target.arg, session::BottleWeighed{target.arg, value}, now, effects);
+      return value;
+    case ChoicePad::amount:
+    case ChoicePad::dropper:
+    case ChoicePad::lost_count:
+    case ChoicePad::specks:
+    case ChoicePad::trouble_is: return value; // ask for none
+    }
+    return value;
+  }
+
+  words::Result<double> operator()(MorePad pad) const {
+    const session::Place here = session::in_hand(bench.folded->places);
+    switch (pad) {
+    case MorePad::weigh_paint: return weighed(session::Weighed{here, value, 0});
+    case MorePad::spilt: return weighed(session::Lost{here, {1, value}, ""});
+    case MorePad::other_amount: return correct_amount(bench, value, now, effects);
+    case MorePad::to_jar:
+    case MorePad::from_jar:
+    case MorePad::other_paint:
+    case MorePad::paint_of:
+    case MorePad::lines:
+    case MorePad::earlier:
+    case MorePad::line:
+    case MorePad::five_earlier:
+    case MorePad::take_back:
+    case MorePad::found: return value; // ask for none
+    }
+    return value;
+  }
+
+  // Errors where a scale could not show it.
+  words::Result<double> weighed(session::Event event) const {
+    const auto grams = paint::grams_weighed(value);
+    if (!grams) return tl::make_unexpected(grams.error());
+    weighed_at_slab(bench, target.arg, std::move(event), now, effects);
+    return value;
+  }
+};
+
 // Takes the number to its place, or says why it cannot go there.
 words::Result<double> use(Bench& bench, const PadId& target, double value, const Now& now,
                           Effects& effects) {
-  PlanState& plan = bench.plan;
-  if (target.kind == PadKind::celsius || target.kind == PadKind::humidity) {
-    const bool warmth = target.kind == PadKind::celsius;
-    const auto room =
-        paint::room(warmth ? value : plan.celsius, warmth ? plan.humidity * 100 : value);
-    if (!room) return tl::make_unexpected(room.error());
-    plan.celsius = room->celsius;
-    plan.humidity = room->humidity;
-    plan.room_guessed = false;
-    return value;
+  const Use use{bench, target, value, now, effects};
+  if (const auto pad = target.kind.as<PlanPad>()) return use(*pad);
+  if (const auto pad = target.kind.as<ChoicePad>()) return use(*pad);
+  if (const auto pad = target.kind.as<MorePad>()) return use(*pad);
+  switch (target.kind.list()) {
+  case PadList::shelf: return set_fact(bench, target.arg, value);
+  case PadList::pans: return set_on_pan(bench, target, value, now, effects);
+  case PadList::slab: return use.weighed(session::Added{target.arg, session::Unit::g, value, ""});
+  case PadList::strip:
+  case PadList::shared:
+  case PadList::choice:
+  case PadList::more:
+  case PadList::number:
+  case PadList::plan:
+  case PadList::book:
+  case PadList::tablet: return value; // ask for none, or have been asked
   }
-  if (target.kind == PadKind::fact) return set_fact(bench, target.arg, value);
-  if (target.kind == PadKind::pour_g || target.kind == PadKind::weigh_pan)
-    return set_on_pan(bench, target, value, now, effects);
-  if (target.kind == PadKind::parts) return set_parts(bench, target.arg, value);
-  if (target.kind == PadKind::weigh) return set_wanted(bench, value);
-  if (target.kind == PadKind::other_amount) return correct_amount(bench, value, now, effects);
-  if (target.kind != PadKind::bottle_of) {
-    const auto grams = paint::grams_weighed(value);
-    if (!grams) return tl::make_unexpected(grams.error());
-  }
-  weighed_at_slab(bench, target, value, now, effects);
   return value;
 }
 
@@ -113,20 +185,22 @@ void type(Bench& bench, char c) {
 
 void open_number(Bench& bench, PadId target) {
   bench.number = NumberEntry{std::move(target), "", std::nullopt};
-  if (bench.screen == Screen::slab) bench.middle = Middle::number;
+  if (bench.screen != Screen::slab) return;
+  const auto* open = std::get_if<LinePanel>(&bench.panel);
+  bench.panel = NumberPanel{open ? std::optional(open->line) : std::nullopt};
 }
 
 void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
-  switch (pad.kind) {
-  case PadKind::digit: return type(bench, pad.arg[0]);
-  case PadKind::point: return type(bench, '.');
-  case PadKind::erase:
+  const auto key = pad.kind.as<NumberPad>();
+  if (!key) return close_number(bench); // leave
+  switch (*key) {
+  case NumberPad::digit: return type(bench, pad.arg[0]);
+  case NumberPad::point: return type(bench, '.');
+  case NumberPad::erase:
     bench.number->error.reset();
     if (!bench.number->text.empty()) bench.number->text.pop_back();
     return;
-  case PadKind::enter: return enter(bench, now, effects);
-  case PadKind::leave: return close_number(bench);
-  default: return;
+  case NumberPad::enter: return enter(bench, now, effects);
   }
 }
 

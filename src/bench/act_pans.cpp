@@ -1,5 +1,7 @@
 #include "bench/act.hpp"
 #include "bench/choices.hpp"
+#include "bench/pads_pans.hpp"
+#include "bench/pads_shared.hpp"
 #include "bench/pan_said.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
@@ -105,7 +107,7 @@ namespace {
 // estimate): more is a slip of the finger, or several pans.
 std::optional<words::Error> fault_of_weight(const session::Batch& batch, int number, double g) {
   const session::Pan* pan = pan_numbered(batch, number);
-  const double mL = pan ? pan->card.tool.mL : 0;
+  const double mL = pan ? volume_of(pan->card).mL : 0;
   if (!pan || g <= 50 + 6 * mL) return std::nullopt;
   return words::Error{words::BenchSay::pan_too_heavy, {words::fixed(mL, 1), words::fixed(g, 0)}};
 }
@@ -115,7 +117,7 @@ std::optional<words::Error> fault_of_weight(const session::Batch& batch, int num
 words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,
                                  Effects& effects) {
   if (const auto grams = paint::grams_weighed(g); !grams) return tl::make_unexpected(grams.error());
-  if (target.kind != PadKind::weigh_pan) {
+  if (target.kind != PansPad::weigh_pan) {
     poured_grams(bench, bench.pans.pan, g, now, effects);
     return g;
   }
@@ -127,26 +129,27 @@ words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, co
 
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (!bench.pans.folded) return;
-  switch (pad.kind) {
-  case PadKind::pan: return tap_pan(bench, pad.arg, now, effects);
-  case PadKind::new_pan: return pour_one(bench, next_number(*bench.pans.folded), now, effects);
-  case PadKind::pour_all: return pour_all(bench, now, effects);
-  case PadKind::pour_g:
-  case PadKind::weigh_pan: return open_number(bench, pad);
-  case PadKind::pan_card: return another_card(bench);
-  case PadKind::judge:
+  if (pad.kind == SharedPad::undo) return undo(bench, now, effects);
+  const auto own = pad.kind.as<PansPad>();
+  if (!own) return;
+  switch (*own) {
+  case PansPad::pan: return tap_pan(bench, pad.arg, now, effects);
+  case PansPad::new_pan: return pour_one(bench, next_number(*bench.pans.folded), now, effects);
+  case PansPad::pour_all: return pour_all(bench, now, effects);
+  case PansPad::pour_g:
+  case PansPad::weigh_pan: return open_number(bench, pad);
+  case PansPad::pan_card: return another_card(bench);
+  case PansPad::judge:
     bench.pans.judging = !bench.pans.judging;
     bench.pans.pan = bench.pans.page = 0;
     return;
-  case PadKind::became:
+  case PansPad::became:
     if (const auto became = session::became_named(pad.arg)) judge(bench, *became, now, effects);
     return;
-  case PadKind::all_pans: bench.pans.pan = 0; return;
-  case PadKind::more_pans: bench.pans.page = (bench.pans.page + 1) % pan_pages(bench); return;
-  case PadKind::batch_back: return turn_to(bench, false, now);
-  case PadKind::batch_on: return turn_to(bench, true, now);
-  case PadKind::undo: return undo(bench, now, effects);
-  default: return;
+  case PansPad::all_pans: bench.pans.pan = 0; return;
+  case PansPad::more_pans: bench.pans.page = (bench.pans.page + 1) % pan_pages(bench); return;
+  case PansPad::batch_back: return turn_to(bench, false, now);
+  case PansPad::batch_on: return turn_to(bench, true, now);
   }
 }
 

@@ -2,9 +2,12 @@
 #include "bench/again.hpp"
 #include "bench/choices.hpp"
 #include "bench/ghost.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
 #include "bench/planning.hpp"
 #include "bench/record.hpp"
 #include "words/bench_says.hpp"
+#include "words/lists.hpp"
 
 #include <algorithm>
 
@@ -32,7 +35,7 @@ bool is_in(const PlanState& plan, const std::string& card) {
 // What every slab has beside pigment and binder: the other liquids, and of the tools the first.
 bool always_there(const Bench& bench, const session::Card& card) {
   using session::CardKind;
-  switch (card.is_a) {
+  switch (card.kind()) {
   case CardKind::pigment:
   case CardKind::binder:
   case CardKind::pan:
@@ -40,9 +43,14 @@ bool always_there(const Bench& bench, const session::Card& card) {
   case CardKind::dropper:
   case CardKind::spoon:
   case CardKind::slab:
-  case CardKind::muller: return shelf_of(bench, card.is_a).front()->id == card.id;
-  default: return true;
+  case CardKind::muller: return shelf_of(bench, card.kind()).front()->id == card.id;
+  case CardKind::water:
+  case CardKind::honey:
+  case CardKind::glycerin:
+  case CardKind::wetting_aid:
+  case CardKind::other: return true;
   }
+  return true;
 }
 
 // What was typed as pigment is what was weighed; what was worked out from pans is still to be.
@@ -102,7 +110,7 @@ void next_pan(Bench& bench) {
 
 // A number of grams is none of pans.
 void next_want(Bench& bench) {
-  bench.plan.want = static_cast<Want>((static_cast<int>(bench.plan.want) + 1) % 4);
+  bench.plan.want = words::next_of(bench.plan.want);
   bench.plan.wanted = 0;
 }
 
@@ -122,12 +130,12 @@ void make_again(Bench& bench, const std::string& id) {
   PlanState& plan = bench.plan;
   clear(plan);
   for (const session::Total& total : batch->totals) {
-    const bool pigment = total.card.is_a == session::CardKind::pigment && total.grams.value > 0;
+    const bool pigment = total.card.kind() == session::CardKind::pigment && total.grams.value > 0;
     if (pigment && plan.blend.size() < most_pigments && shelf_card(bench, total.card.id)) {
       plan.blend.push_back({total.card.id, total.grams.value});
       plan.wanted += total.grams.value;
     }
-    if (total.card.is_a == session::CardKind::binder && shelf_card(bench, total.card.id))
+    if (total.card.kind() == session::CardKind::binder && shelf_card(bench, total.card.id))
       plan.binder = total.card.id;
   }
   plan.again_of = id;
@@ -139,26 +147,28 @@ void make_again(Bench& bench, const std::string& id) {
 
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   PlanState& plan = bench.plan;
-  switch (pad.kind) {
-  case PadKind::pigment: return turn_pigment(bench, pad.arg, now);
-  case PadKind::binder: plan.binder = pad.arg; return;
-  case PadKind::page_back: --plan.page; return;
-  case PadKind::page_on: ++plan.page; return;
-  case PadKind::by_volume: plan.by_volume = !plan.by_volume; return;
-  case PadKind::want: return next_want(bench);
-  case PadKind::pan_size: return next_pan(bench);
-  case PadKind::cautions: plan.reading = !plan.reading; return;
-  case PadKind::cautions_read:
+  if (pad.kind == SharedPad::page_back) --plan.page;
+  if (pad.kind == SharedPad::page_on) ++plan.page;
+  const auto own = pad.kind.as<PlanPad>();
+  if (!own) return;
+  switch (*own) {
+  case PlanPad::pigment: return turn_pigment(bench, pad.arg, now);
+  case PlanPad::binder: plan.binder = pad.arg; return;
+  case PlanPad::by_volume: plan.by_volume = !plan.by_volume; return;
+  case PlanPad::want: return next_want(bench);
+  case PlanPad::pan_size: return next_pan(bench);
+  case PlanPad::cautions: plan.reading = !plan.reading; return;
+  case PlanPad::cautions_read:
     plan.cautions_seen = true;
     plan.reading = false;
     return;
-  case PadKind::parts:
-  case PadKind::weigh:
-  case PadKind::celsius:
-  case PadKind::humidity: return open_number(bench, pad);
-  case PadKind::begin: return begin(bench, now, effects);
-  case PadKind::go_on: return take_up(bench, std::string(pad.arg), now, effects);
-  default: return;
+  case PlanPad::parts:
+  case PlanPad::weigh:
+  case PlanPad::celsius:
+  case PlanPad::humidity: return open_number(bench, pad);
+  case PlanPad::begin: return begin(bench, now, effects);
+  case PlanPad::go_on: return take_up(bench, std::string(pad.arg), now, effects);
+  case PlanPad::name: return; // a text field
   }
 }
 

@@ -1,6 +1,8 @@
 #include "bench/act.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
 #include "session/date.hpp"
@@ -84,34 +86,57 @@ void say_on_card(Bench& bench, const std::string& which, const std::string& text
   at = text;
 }
 
-void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+namespace {
+
+void show_kind(ShelfState& page, const std::string& name) {
+  if (const auto kind = shelf_tabs.find(&ShelfTab::name, std::string_view(name))) page.kind = *kind;
+  page.page = 0;
+}
+
+// What leaves the open card; it is kept before.
+void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const Now& now) {
   ShelfState& page = bench.shelf_page;
-  switch (pad.kind) {
-  case PadKind::page_back: --page.page; return;
-  case PadKind::page_on: ++page.page; return;
-  case PadKind::fact: return open_number(bench, pad);
-  case PadKind::choice:
-    page.card = with_next(*page.card, pad.arg);
-    page.changed = true;
-    return;
-  case PadKind::put_away: return put_away(bench, now, effects);
-  case PadKind::bring_back: return bring_back(bench, now, effects);
-  default: break;
-  }
-  if (!keep_card(bench, now, effects)) return;
-  switch (pad.kind) {
-  case PadKind::kind_of:
-    if (const auto kind = shelf_kind_named(pad.arg)) page.kind = *kind;
-    page.page = 0;
-    return close_card(bench);
-  case PadKind::kept_away:
+  switch (pad) {
+  case ShelfPad::kind_of: show_kind(page, arg); return close_card(bench);
+  case ShelfPad::kept_away:
     page.away = !page.away;
     page.page = 0;
     return close_card(bench);
-  case PadKind::card: return open_card(bench, pad.arg);
-  case PadKind::new_card: return new_card(bench, now);
-  case PadKind::card_done: return close_card(bench);
-  default: return;
+  case ShelfPad::card: return open_card(bench, arg);
+  case ShelfPad::new_card: return new_card(bench, now);
+  case ShelfPad::card_done: return close_card(bench);
+  case ShelfPad::put_away:
+  case ShelfPad::bring_back:
+  case ShelfPad::fact:
+  case ShelfPad::says:
+  case ShelfPad::choice: return; // are on it
+  }
+}
+
+}
+
+void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  ShelfState& page = bench.shelf_page;
+  if (pad.kind == SharedPad::page_back) --page.page;
+  if (pad.kind == SharedPad::page_on) ++page.page;
+  const auto own = pad.kind.as<ShelfPad>();
+  if (!own) return;
+  switch (*own) {
+  case ShelfPad::fact: return open_number(bench, pad);
+  case ShelfPad::choice:
+    page.card = with_next(*page.card);
+    page.changed = true;
+    return;
+  case ShelfPad::put_away: return put_away(bench, now, effects);
+  case ShelfPad::bring_back: return bring_back(bench, now, effects);
+  case ShelfPad::says: return; // a text field
+  case ShelfPad::kind_of:
+  case ShelfPad::kept_away:
+  case ShelfPad::card:
+  case ShelfPad::new_card:
+  case ShelfPad::card_done:
+    if (keep_card(bench, now, effects)) act_beside_card(bench, *own, pad.arg, now);
+    return;
   }
 }
 

@@ -1,5 +1,9 @@
 #include "bench/act.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_choice.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
 #include "words/bench_says.hpp"
@@ -12,7 +16,7 @@ namespace {
 
 void at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
   record(bench, bench.batch, std::move(event), now, effects);
-  bench.middle = Middle::trail;
+  bench.panel = TrailPanel{};
   refold(bench, now);
 }
 
@@ -20,7 +24,7 @@ void add_material(Bench& bench, const std::string& id, const Now& now, Effects& 
   const auto card = card_of(bench, id);
   if (!card) return;
   const Amount amount = next_amount(bench, *card);
-  if (amount.unit == session::Unit::g) return open_number(bench, {PadKind::add, id});
+  if (amount.unit == session::Unit::g) return open_number(bench, {SlabPad::add, id});
   const std::string tool = tool_for(bench, *card, amount.unit);
   lay_out_card(bench, bench.batch, *card, now, effects);
   if (const auto tool_card = card_of(bench, tool))
@@ -58,8 +62,8 @@ void undo(Bench& bench, const Now& now, Effects& effects) {
     at_slab(bench, session::Withdrawn{target->ref}, now, effects);
 }
 
-void open_middle(Bench& bench, Middle which) {
-  bench.middle = bench.middle == which ? Middle::trail : which;
+void open_panel(Bench& bench, Panel which) {
+  bench.panel = bench.panel == which ? TrailPanel{} : std::move(which);
   bench.number.reset();
 }
 
@@ -68,8 +72,7 @@ void name_trouble(Bench& bench, const std::string& name, const Now& now, Effects
   const auto trouble = session::trouble_named(name);
   if (!trouble) return;
   at_slab(bench, session::Trouble{*trouble}, now, effects);
-  bench.trouble = *trouble;
-  bench.middle = Middle::remedy;
+  bench.panel = RemedyPanel{*trouble};
 }
 
 void lay_out_and_lose(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
@@ -81,53 +84,70 @@ void lay_out_and_lose(Bench& bench, const std::string& id, const Now& now, Effec
 
 void ask_how_found(Bench& bench, const Now& now) {
   constexpr std::int64_t away_ms = 30 * 60000;
-  if (!bench.folded || bench.screen != Screen::slab || bench.middle != Middle::trail) return;
+  if (!bench.folded || bench.screen != Screen::slab || !is_open<TrailPanel>(bench.panel)) return;
   const session::Batch& batch = *bench.folded;
   const bool wet = lies(bench, session::Place::slab) && session::sums(batch.places).water_g > 0;
   if (!wet || running(batch) || now.wall_ms - batch.last_at < away_ms) return;
-  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at)
-    bench.middle = Middle::found;
+  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at) bench.panel = FoundPanel{};
+}
+
+namespace {
+
+void close_batch(Bench& bench, const Now& now, Effects& effects) {
+  at_slab(bench, session::Closed{}, now, effects);
+  bench.screen = Screen::book;
+  bench.book.page = BatchPage{std::exchange(bench.batch, ""), {}};
+  bench.folded.reset();
+}
+
+void act_on(Bench& bench, SlabPad pad, const std::string& arg, const Now& now, Effects& effects) {
+  switch (pad) {
+  case SlabPad::add: return add_material(bench, arg, now, effects);
+  case SlabPad::another: return open_panel(bench, AmountsPanel{});
+  case SlabPad::pigments: return open_panel(bench, PigmentsPanel{});
+  case SlabPad::more: return open_panel(bench, MorePanel{});
+  case SlabPad::bottle: return open_panel(bench, BottlesPanel{});
+  case SlabPad::dot: return open_panel(bench, SpecksPanel{});
+  case SlabPad::trouble: return open_panel(bench, TroublesPanel{});
+  case SlabPad::pass: return next_stage(bench, now, effects);
+  case SlabPad::gather: return at_slab(bench, session::Gathered{}, now, effects);
+  case SlabPad::back_on_slab:
+    return at_slab(bench, session::StageBegan{session::Stage::resting}, now, effects);
+  case SlabPad::close: return close_batch(bench, now, effects);
+  case SlabPad::felt:
+    if (const auto as = session::feel_named(arg)) feel(bench, *as, now, effects);
+    return;
+  }
+}
+
+void act_on(Bench& bench, ChoicePad pad, const std::string& arg, const Now& now, Effects& effects) {
+  switch (pad) {
+  case ChoicePad::specks:
+    if (const auto specks = session::specks_named(arg))
+      at_slab(bench, session::Dot{*specks}, now, effects);
+    return;
+  case ChoicePad::trouble_is: return name_trouble(bench, arg, now, effects);
+  case ChoicePad::amount:
+    if (const auto amount = amount_named(arg)) bench.amount = *amount;
+    bench.panel = TrailPanel{};
+    return;
+  case ChoicePad::dropper: return next_dropper(bench);
+  case ChoicePad::bottle_of: return open_number(bench, {pad, arg});
+  case ChoicePad::lost_count: return lay_out_and_lose(bench, arg, now, effects);
+  }
+}
+
 }
 
 void act_on_slab(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (!bench.folded) return;
-  switch (pad.kind) {
-  case PadKind::add: return add_material(bench, pad.arg, now, effects);
-  case PadKind::another: return open_middle(bench, Middle::amounts);
-  case PadKind::pigments: return open_middle(bench, Middle::pigments);
-  case PadKind::more: return open_middle(bench, Middle::more);
-  case PadKind::bottle: return open_middle(bench, Middle::bottles);
-  case PadKind::dot: return open_middle(bench, Middle::specks);
-  case PadKind::trouble: return open_middle(bench, Middle::troubles);
-  case PadKind::undo: return undo(bench, now, effects);
-  case PadKind::pass: return next_stage(bench, now, effects);
-  case PadKind::gather: return at_slab(bench, session::Gathered{}, now, effects);
-  case PadKind::back_on_slab:
-    return at_slab(bench, session::StageBegan{session::Stage::resting}, now, effects);
-  case PadKind::close:
-    at_slab(bench, session::Closed{}, now, effects);
-    bench.screen = Screen::book;
-    bench.book.batch = std::exchange(bench.batch, "");
-    bench.folded.reset();
-    return;
-  case PadKind::felt:
-    if (const auto as = session::feel_named(pad.arg)) feel(bench, *as, now, effects);
-    return;
-  case PadKind::specks:
-    if (const auto specks = session::specks_named(pad.arg))
-      at_slab(bench, session::Dot{*specks}, now, effects);
-    return;
-  case PadKind::trouble_is: return name_trouble(bench, pad.arg, now, effects);
-  case PadKind::amount:
-    if (const auto amount = amount_named(pad.arg)) bench.amount = *amount;
-    bench.middle = Middle::trail;
-    return;
-  case PadKind::dropper: return next_dropper(bench);
-  case PadKind::bottle_of: return open_number(bench, pad);
-  case PadKind::lost_count: return lay_out_and_lose(bench, pad.arg, now, effects);
-  case PadKind::leave: bench.middle = Middle::trail; return;
-  default: return act_on_more(bench, pad, now, effects);
-  }
+  if (const auto slab = pad.kind.as<SlabPad>()) return act_on(bench, *slab, pad.arg, now, effects);
+  if (const auto choice = pad.kind.as<ChoicePad>())
+    return act_on(bench, *choice, pad.arg, now, effects);
+  if (const auto more = pad.kind.as<MorePad>())
+    return act_on_more(bench, *more, pad.arg, now, effects);
+  if (pad.kind == SharedPad::undo) return undo(bench, now, effects);
+  if (pad.kind == SharedPad::leave) bench.panel = TrailPanel{};
 }
 
 }

@@ -1,4 +1,5 @@
 #include "bench/act.hpp"
+#include "bench/pads_tablet.hpp"
 
 #include <algorithm>
 
@@ -30,19 +31,21 @@ void wait_for_key(Bench& bench, const std::string& pad_name, Effects& effects) {
 }
 
 void act_on_tablet(Bench& bench, const PadId& pad, Effects& effects) {
-  if (pad.kind == PadKind::bind) return wait_for_key(bench, pad.arg, effects);
+  const auto own = pad.kind.as<TabletPad>();
+  if (own == TabletPad::bind) return wait_for_key(bench, pad.arg, effects);
   bench.keys.binding.reset();
+  if (!own) return;
   effects.keep_tablet = true;
   const double step = pad.arg == "much" ? much : a_little;
-  switch (pad.kind) {
-  case PadKind::hand:
+  switch (*own) {
+  case TabletPad::hand:
     bench.tablet.hand = bench.tablet.hand == Hand::left ? Hand::right : Hand::left;
     bench.display.hand = bench.tablet.hand;
     return;
-  case PadKind::motion: bench.tablet.motion = !bench.tablet.motion; return;
-  case PadKind::card_smaller: return rescale(bench, 1 / (1 + step));
-  case PadKind::card_larger: return rescale(bench, 1 + step);
-  default: effects.keep_tablet = false; return;
+  case TabletPad::motion: bench.tablet.motion = !bench.tablet.motion; return;
+  case TabletPad::card_smaller: return rescale(bench, 1 / (1 + step));
+  case TabletPad::card_larger: return rescale(bench, 1 + step);
+  case TabletPad::bind: return; // see above
   }
 }
 

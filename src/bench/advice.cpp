@@ -54,7 +54,7 @@ std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double flo
   const double more = batch.standing.flow_now->value / flow - 1;
   std::vector<Advice::Pigment> out;
   for (const session::Total& t : batch.totals)
-    if (t.card.is_a == session::CardKind::pigment && t.grams.value > 0 && more > 0)
+    if (t.card.kind() == session::CardKind::pigment && t.grams.value > 0 && more > 0)
       out.push_back({t.card.id, t.card.name, more * t.grams.value});
   return out;
 }

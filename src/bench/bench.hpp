@@ -4,8 +4,10 @@
 #pragma once
 
 #include "bench/book_index.hpp"
+#include "bench/book_pages.hpp"
 #include "bench/folds.hpp"
 #include "bench/layout.hpp"
+#include "bench/panel.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
 #include "session/ranges.hpp"
@@ -103,21 +105,6 @@ struct Effects {
 // ---- the state
 
 enum class Screen { shelf, plan, slab, pans, book, tablet };
-enum class Middle {
-  trail,
-  amounts,
-  bottles,
-  specks,
-  troubles,
-  remedy,   // of the trouble just named
-  pigments, // one of several
-  more,
-  paints, // of other batches
-  lines,  // what was done
-  line,   // one of them
-  found,  // how was the paint found?
-  number
-}; // what the middle shows
 
 enum class NotCounted { bounced, slid, rested, other_finger };
 
@@ -229,43 +216,6 @@ struct ShelfState {
   bool is_new = false;
 };
 
-struct PigmentRange {
-  std::string card;
-  paint::Band band;
-  double demand = 0, low = 0, high = 0; // flow; nine in ten of what it may be lie between the two
-};
-
-struct PigmentStory { // how one pigment came to be known
-  struct Note {
-    session::Ref line;
-    double flow = 0;
-    session::Feel as = session::Feel::right;
-    bool set_aside = false;
-  };
-  struct Step {
-    std::string batch; // empty: before the first
-    std::vector<Note> notes;
-    double demand = 0, low = 0, high = 0; // flow, after it
-  };
-  std::string card;
-  std::vector<Step> steps;                      // the latest ones, in order
-  std::optional<session::Ref> note;             // chosen
-  std::optional<std::pair<double, double>> was; // low and high before a note was set aside
-};
-
-struct BookState {
-  std::string batch; // empty: the list
-  int page = 0;
-  std::string search;
-  std::vector<std::string> found;        // newest first, while something is searched for
-  bool comparing = false;                // the list is for choosing the other one
-  bool ranges = false;                   // what each pigment wants, in place of the list
-  std::vector<PigmentRange> of_pigments; // then: the thirstiest first
-  std::optional<PigmentStory> story;     // then: of one of them
-  std::string other;                     // compared with `batch`
-  std::optional<std::string> note;       // as far as it is written
-};
-
 struct PansState {
   std::string batch;    // chosen here; empty: that of the Book or of the slab, else the latest
   bool judging = false; // else pouring
@@ -324,10 +274,7 @@ struct Bench {
   Display display;
   bool night = false;
   Screen screen = Screen::plan;
-  Middle middle = Middle::trail;
-  session::TroubleKind trouble = session::TroubleKind::wont_wet; // of the remedy
-  std::optional<session::Ref> line;                              // to be corrected
-  int lines_page = 0;
+  Panel panel;                  // of Slab
   std::int64_t asked_since = 0; // last line, order stamp, after which "found" was asked
   Amount amount;
   std::string dropper; // chosen for the next drops; empty: see tool_for

@@ -5,8 +5,10 @@
 #include "bench/record.hpp"
 #include "session/amounts.hpp"
 #include "session/date.hpp"
+#include "session/in_words.hpp"
+#include "words/lists.hpp"
 #include "words/moments_says.hpp"
-#include "words/session_says.hpp"
+#include "words/say.hpp"
 
 #include <algorithm>
 #include <array>
@@ -41,8 +43,8 @@ struct Read { // into the entry, line after line
     entry.again_of = o.again_of;
   }
   void operator()(const session::LaidOut& laid) {
-    if (laid.card->is_a == session::CardKind::pigment && known.insert(laid.card->id).second)
-      pigments += laid.card->name + "\n" + laid.card->index_name + "\n";
+    if (laid.card->kind() == session::CardKind::pigment && known.insert(laid.card->id).second)
+      pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
   }
   void operator()(const session::Added& a) {
     if (!a.with.empty()) entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
@@ -58,7 +60,14 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::Gathered&) { entry.has_left_slab = true; }
   void operator()(const session::Closed&) { entry.has_left_slab = true; }
-  template <class Other>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::RoomSet,
+                          session::CautionsSeen, session::Added, session::Felt, session::StageBegan,
+                          session::Dot, session::Trouble, session::BottleWeighed,
+                          session::CountLost, session::Lost, session::Weighed, session::AsBefore,
+                          session::Found, session::PanWeighed, session::Noted, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::ClockJumped, session::Left, session::Unknown>
+                Other>
   void operator()(const Other&) {}
 
   std::int64_t micrograms(const session::Added& a) {
@@ -79,18 +88,10 @@ std::string month_of(std::string_view date) { // 2026-11-26
   return names.substr(from, names.find(' ', from) - from);
 }
 
-std::string became_words(session::Became became) {
-  using Say = words::SessionSay;
-  constexpr std::array ids{Say::became_good,       Say::became_full,   Say::became_sunken,
-                           Say::became_cracked,    Say::became_sticky, Say::became_rubs_off,
-                           Say::became_wont_rewet, Say::became_mould};
-  return words::say(ids[static_cast<std::size_t>(became)]);
-}
-
 std::string searched_in(const BookEntry& entry, const std::string& pigments, const Now& now) {
   std::string text = entry.name + "\n" + pigments;
   for (const session::Judged& judged : entry.verdicts)
-    text += "\n" + became_words(judged.verdict.as);
+    text += "\n" + session::became_words(judged.verdict.as);
   const std::int64_t day = session::day_of(entry.opened_at, now.utc_offset_min);
   const std::string date = session::date_of(std::max<std::int64_t>(0, day));
   const std::string of_month = std::to_string((date[8] - '0') * 10 + (date[9] - '0'));

@@ -4,9 +4,11 @@
 #include "paint/binder.hpp"
 #include "paint/dropper.hpp"
 #include "paint/measure.hpp"
-#include "session/amounts.hpp"
 #include "session/date.hpp"
 #include "words/bench_says.hpp"
+#include "words/screens_says.hpp"
+#include "words/session_says.hpp"
+#include "words/shelf_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -22,71 +24,219 @@ constexpr double water_g_per_mL = 0.99821; // 20 °C
 constexpr double counted_drops = 20;
 constexpr double scale_step_g = 0.1;
 
-struct Range {
-  double low, high;
+struct Figure {
+  double value = 0, u = 0;
 };
 
-Range range_of(CardKind kind, std::string_view which) {
-  if (which == "g_per_mL") return {0.5, 20};
-  if (which == "oil") return {1, 1000};
-  if (which == "heap") return {0.01, 5};
-  if (which == "cm2") return {1, 20000};
-  if (which == "drops_20_g") return {0.1, 6};
-  if (which == "water_g") return kind == CardKind::pan ? Range{0.05, 500} : Range{0.05, 1000};
-  return {0, 100000};
+template <double paint::Pigment::*value, double paint::Pigment::*u>
+Figure of_pigment(const Card& card) {
+  const paint::Pigment& pigment = session::pigment_of(card).pigment;
+  return {pigment.*value, pigment.*u};
 }
 
-double* part(Card& card, std::string_view which) {
-  paint::Recipe& r = card.recipe;
-  if (which == "gum") return &r.gum;
-  if (which == "water") return &r.water;
-  if (which == "honey") return &r.honey;
-  if (which == "glycerin") return &r.glycerin;
-  if (which == "preservative") return &r.other;
-  if (which == "made_g") return &card.made_g;
-  if (which == "cm2") return &card.cm2;
-  if (which == "g_per_mL") return &card.pigment.g_per_mL;
-  if (which == "oil") return &card.pigment.oil_g_per_100g;
-  if (which == "heap") return &card.pigment.heap_g_per_mL;
-  return nullptr;
+// A figure off a label is taken to a tenth, a density to 3 %, as grades of one pigment differ (own
+// estimate).
+template <double paint::Pigment::*value, double paint::Pigment::*u, int percent>
+words::Result<Card> with_pigment(Card card, double typed) {
+  if (auto* at = std::get_if<session::PigmentCard>(&card.facts)) {
+    at->pigment.*value = typed;
+    at->pigment.*u = percent * typed / 100;
+  }
+  return card;
 }
 
-// A figure off a label is taken to a tenth, as grades of one pigment differ (own estimate).
-void set_u(Card& card, std::string_view which, double value) {
-  if (which == "g_per_mL") card.pigment.g_per_mL_u = 0.03 * value;
-  if (which == "oil") card.pigment.oil_u = 0.1 * value;
-  if (which == "heap") card.pigment.heap_g_per_mL_u = 0.1 * value;
+template <double paint::Recipe::*part>
+Figure of_recipe(const Card& card) {
+  return {session::recipe_of(card).*part, 0};
+}
+
+template <double paint::Recipe::*part>
+words::Result<Card> with_recipe(Card card, double typed) {
+  if (auto* at = std::get_if<session::LiquidCard>(&card.facts)) at->recipe.*part = typed;
+  return card;
+}
+
+Figure made_of(const Card& card) { return {card.made_g, 0}; }
+
+words::Result<Card> with_made(Card card, double typed) {
+  card.made_g = typed;
+  return card;
+}
+
+template <class Glass>
+Figure face_of(const Card& card) {
+  const auto* glass = std::get_if<Glass>(&card.facts);
+  return {glass ? glass->cm2 : 0, 0};
+}
+
+template <class Glass>
+words::Result<Card> with_face(Card card, double typed) {
+  if (auto* glass = std::get_if<Glass>(&card.facts)) glass->cm2 = typed;
+  return card;
 }
 
 paint::Material usual(CardKind kind) {
-  Card card;
-  card.is_a = kind;
-  card.recipe = kind == CardKind::binder     ? paint::Recipe{.gum = 1, .water = 2}
-                : kind == CardKind::honey    ? paint::Recipe{.water = 1, .honey = 1}
-                : kind == CardKind::glycerin ? paint::Recipe{.glycerin = 1}
-                                             : paint::Recipe{.water = 1};
-  return *session::material_of(card);
+  const paint::Recipe recipe = kind == CardKind::binder     ? paint::Recipe{.gum = 1, .water = 2}
+                               : kind == CardKind::honey    ? paint::Recipe{.water = 1, .honey = 1}
+                               : kind == CardKind::glycerin ? paint::Recipe{.glycerin = 1}
+                                                            : paint::Recipe{.water = 1};
+  return {session::paint_kind(kind), *paint::parts_of(recipe), {}};
 }
 
-words::Result<Card> weighed_drops(Card card, double g) {
+Figure weight_of_drops(const Card& card) {
+  const auto* dropper = std::get_if<session::DropperCard>(&card.facts);
+  if (!dropper) return {};
+  const double g = counted_drops * paint::g_per_mL(usual(dropper->calibrated_with));
+  return {dropper->drop.mL * g, dropper->drop.mL_u * g};
+}
+
+words::Result<Card> with_weighed_drops(Card card, double g) {
+  auto* dropper = std::get_if<session::DropperCard>(&card.facts);
+  if (!dropper) return card;
   const auto tool = paint::calibrated(card.id, {{counted_drops, g}}, scale_step_g,
-                                      usual(card.tool.calibrated_with));
+                                      usual(dropper->calibrated_with));
   if (!tool) return tl::make_unexpected(tool.error());
-  card.tool.mL = tool->mL_per_drop;
-  card.tool.mL_u = tool->mL_per_drop_u;
+  dropper->drop = {tool->mL_per_drop, tool->mL_per_drop_u};
   return card;
 }
 
-words::Result<Card> filled(Card card, double water_g) {
-  const auto spoon = paint::spoon_weighed(card.id, {water_g}, scale_step_g);
-  if (!spoon) return tl::make_unexpected(spoon.error());
-  card.tool.mL = spoon->mL;
-  card.tool.mL_u = spoon->mL_u;
+Figure weight_of_water(const Card& card) {
+  const session::Volume volume = session::volume_of(card);
+  return {volume.mL * water_g_per_mL, volume.mL_u * water_g_per_mL};
+}
+
+words::Result<Card> with_weighed_water(Card card, double water_g) {
+  const auto measure = paint::spoon_weighed(card.id, {water_g}, scale_step_g);
+  if (!measure) return tl::make_unexpected(measure.error());
+  const session::Volume volume{measure->mL, measure->mL_u};
+  if (auto* spoon = std::get_if<session::SpoonCard>(&card.facts)) spoon->level = volume;
+  if (auto* pan = std::get_if<session::PanCard>(&card.facts)) pan->full = volume;
   return card;
+}
+
+enum class FactKind {
+  g_per_mL,
+  oil,
+  heap,
+  gum,
+  water,
+  honey,
+  glycerin,
+  preservative,
+  made_g,
+  drops,
+  water_in_spoon,
+  water_in_pan,
+  slab_cm2,
+  muller_cm2
+};
+
+struct FactRow {
+  std::string_view name; // of its pad
+  double low, high;      // what may be typed
+  int decimals;
+  words::Sentence say, zero; // what it is; what stands there for 0
+  Figure (*of)(const Card&);
+  words::Result<Card> (*with)(Card, double);
+};
+
+using paint::Pigment;
+using paint::Recipe;
+using Say = words::BenchSay;
+
+constexpr double most_g = 100000;
+constexpr words::EnumTable<FactKind, FactRow> fact_rows{{
+    {FactKind::g_per_mL,
+     {"g_per_mL", 0.5, 20, 2, words::ScreensSay::fact_g_per_mL, words::ShelfSay::fact_unknown,
+      of_pigment<&Pigment::g_per_mL, &Pigment::g_per_mL_u>,
+      with_pigment<&Pigment::g_per_mL, &Pigment::g_per_mL_u, 3>}},
+    {FactKind::oil,
+     {"oil", 1, 1000, 0, words::ScreensSay::fact_oil, words::ShelfSay::fact_unknown,
+      of_pigment<&Pigment::oil_g_per_100g, &Pigment::oil_u>,
+      with_pigment<&Pigment::oil_g_per_100g, &Pigment::oil_u, 10>}},
+    {FactKind::heap,
+     {"heap", 0.01, 5, 2, words::ScreensSay::fact_heap, words::ShelfSay::fact_unknown,
+      of_pigment<&Pigment::heap_g_per_mL, &Pigment::heap_g_per_mL_u>,
+      with_pigment<&Pigment::heap_g_per_mL, &Pigment::heap_g_per_mL_u, 10>}},
+    {FactKind::gum,
+     {"gum", 0, most_g, 2, words::ScreensSay::fact_gum, words::SessionSay::amount_none,
+      of_recipe<&Recipe::gum>, with_recipe<&Recipe::gum>}},
+    {FactKind::water,
+     {"water", 0, most_g, 2, words::ScreensSay::fact_water, words::SessionSay::amount_none,
+      of_recipe<&Recipe::water>, with_recipe<&Recipe::water>}},
+    {FactKind::honey,
+     {"honey", 0, most_g, 2, words::ScreensSay::fact_honey, words::SessionSay::amount_none,
+      of_recipe<&Recipe::honey>, with_recipe<&Recipe::honey>}},
+    {FactKind::glycerin,
+     {"glycerin", 0, most_g, 2, words::ScreensSay::fact_glycerin, words::SessionSay::amount_none,
+      of_recipe<&Recipe::glycerin>, with_recipe<&Recipe::glycerin>}},
+    {FactKind::preservative,
+     {"preservative", 0, most_g, 2, words::ScreensSay::fact_preservative,
+      words::SessionSay::amount_none, of_recipe<&Recipe::other>, with_recipe<&Recipe::other>}},
+    {FactKind::made_g,
+     {"made_g", 0, most_g, 1, words::ScreensSay::fact_made_g, words::ShelfSay::fact_unknown,
+      made_of, with_made}},
+    {FactKind::drops,
+     {"drops_20_g", 0.1, 6, 2, words::ScreensSay::fact_drops, words::ShelfSay::fact_unknown,
+      weight_of_drops, with_weighed_drops}},
+    {FactKind::water_in_spoon,
+     {"water_g", 0.05, 1000, 1, words::ScreensSay::fact_water_full, words::ShelfSay::fact_unknown,
+      weight_of_water, with_weighed_water}},
+    {FactKind::water_in_pan,
+     {"water_g", 0.05, 500, 1, words::ScreensSay::fact_water_full, words::ShelfSay::fact_unknown,
+      weight_of_water, with_weighed_water}},
+    {FactKind::slab_cm2,
+     {"cm2", 1, 20000, 0, words::ScreensSay::fact_cm2, words::ShelfSay::fact_unknown,
+      face_of<session::SlabCard>, with_face<session::SlabCard>}},
+    {FactKind::muller_cm2,
+     {"cm2", 1, 20000, 0, words::ScreensSay::fact_cm2, words::ShelfSay::fact_unknown,
+      face_of<session::MullerCard>, with_face<session::MullerCard>}},
+}};
+
+constexpr words::EnumTable<ChoiceKind, ChoiceRow> choice_rows{
+    {{ChoiceKind::family, {"family", words::ShelfSay::choice_class}},
+     {ChoiceKind::with, {"with", words::ShelfSay::choice_with}},
+     {ChoiceKind::size, {"size", words::ShelfSay::choice_size}},
+     {ChoiceKind::liquid, {"liquid", words::ShelfSay::choice_is_a}},
+     {ChoiceKind::glass, {"glass", words::ShelfSay::choice_is_a}}}};
+
+// What a card of each kind can be asked and told.
+struct Form {
+  ShelfKind shelf;
+  std::vector<FactKind> facts;
+  std::optional<ChoiceKind> choice;
+};
+
+Form form_of(CardKind kind) {
+  using F = FactKind;
+  const std::vector<F> recipe{F::gum, F::water, F::honey, F::glycerin, F::preservative, F::made_g};
+  switch (kind) {
+  case CardKind::pigment:
+    return {ShelfKind::pigment, {F::g_per_mL, F::oil, F::heap, F::made_g}, ChoiceKind::family};
+  case CardKind::paint: return {ShelfKind::pigment, {}, {}};
+  case CardKind::binder: return {ShelfKind::binder, recipe, {}};
+  case CardKind::water:
+  case CardKind::honey:
+  case CardKind::glycerin:
+  case CardKind::wetting_aid:
+  case CardKind::other: return {ShelfKind::liquid, recipe, ChoiceKind::liquid};
+  case CardKind::dropper: return {ShelfKind::dropper, {F::drops}, ChoiceKind::with};
+  case CardKind::spoon: return {ShelfKind::spoon, {F::water_in_spoon}, ChoiceKind::size};
+  case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan}, {}};
+  case CardKind::slab: return {ShelfKind::glass, {F::slab_cm2}, ChoiceKind::glass};
+  case CardKind::muller: return {ShelfKind::glass, {F::muller_cm2}, ChoiceKind::glass};
+  }
+  return {ShelfKind::liquid, {}, {}};
+}
+
+const FactRow* row_of(CardKind kind, std::string_view which) {
+  for (const FactKind fact : form_of(kind).facts)
+    if (fact_rows[fact].name == which) return &fact_rows[fact];
+  return nullptr;
 }
 
 template <class T, std::size_t n>
-T next_of(const std::array<T, n>& all, T now) {
+T next_in(const std::array<T, n>& all, T now) {
   const auto at = std::find(all.begin(), all.end(), now);
   return at == all.end() || at + 1 == all.end() ? all.front() : *(at + 1);
 }
@@ -100,150 +250,118 @@ std::string lower(std::string text) {
 }
 
 std::vector<std::string_view> facts_of(CardKind kind) {
-  switch (kind) {
-  case CardKind::pigment: return {"g_per_mL", "oil", "heap", "made_g"};
-  case CardKind::dropper: return {"drops_20_g"};
-  case CardKind::spoon:
-  case CardKind::pan: return {"water_g"};
-  case CardKind::slab:
-  case CardKind::muller: return {"cm2"};
-  case CardKind::paint: return {};
-  default: return {"gum", "water", "honey", "glycerin", "preservative", "made_g"};
-  }
+  std::vector<std::string_view> out;
+  for (const FactKind fact : form_of(kind).facts) out.push_back(fact_rows[fact].name);
+  return out;
 }
 
-std::vector<std::string_view> choices_of(CardKind kind) {
-  switch (kind) {
-  case CardKind::pigment: return {"family"};
-  case CardKind::dropper: return {"with"};
-  case CardKind::spoon: return {"size"};
-  case CardKind::slab:
-  case CardKind::muller: return {"glass"};
-  case CardKind::honey:
-  case CardKind::glycerin:
-  case CardKind::water:
-  case CardKind::wetting_aid:
-  case CardKind::other: return {"liquid"};
-  default: return {};
-  }
-}
+std::optional<ChoiceKind> choice_of(CardKind kind) { return form_of(kind).choice; }
+const ChoiceRow& row_of(ChoiceKind choice) { return choice_rows[choice]; }
+ShelfKind shelf_kind(CardKind kind) { return form_of(kind).shelf; }
 
 Fact fact_of(const Card& card, std::string_view which) {
-  if (which == "drops_20_g") {
-    const double g_per_mL = paint::g_per_mL(usual(card.tool.calibrated_with));
-    return {card.tool.mL * counted_drops * g_per_mL, card.tool.mL_u * counted_drops * g_per_mL, 2};
-  }
-  if (which == "water_g")
-    return {card.tool.mL * water_g_per_mL, card.tool.mL_u * water_g_per_mL, 1};
-  Card copy = card;
-  const double* value = part(copy, which);
-  if (!value) return {};
-  const double u = which == "g_per_mL" ? card.pigment.g_per_mL_u
-                   : which == "oil"    ? card.pigment.oil_u
-                   : which == "heap"   ? card.pigment.heap_g_per_mL_u
-                                       : 0;
-  return {*value, u, which == "oil" || which == "cm2" ? 0 : which == "made_g" ? 1 : 2};
+  const FactRow* row = row_of(card.kind(), which);
+  if (!row) return {};
+  const Figure figure = row->of(card);
+  return {figure.value, figure.u, row->decimals, row->say, row->zero};
+}
+
+words::Sentence say_of_fact(std::string_view which) {
+  const auto fact = fact_rows.find(&FactRow::name, which);
+  return fact ? fact_rows[*fact].say : words::Sentence{};
 }
 
 words::Result<Card> with_fact(Card card, std::string_view which, double value) {
-  const Range range = range_of(card.is_a, which);
-  if (!(value >= range.low && value <= range.high))
-    return words::failure(words::BenchSay::fact_out_of_range,
-                          {words::fixed(range.low, 2), words::fixed(range.high, 0)});
-  if (which == "drops_20_g") return weighed_drops(std::move(card), value);
-  if (which == "water_g") return filled(std::move(card), value);
-  if (double* at = part(card, which)) *at = value;
-  set_u(card, which, value);
+  const FactRow* row = row_of(card.kind(), which);
+  if (!row) return card;
+  if (!(value >= row->low && value <= row->high))
+    return words::failure(Say::fact_out_of_range,
+                          {words::fixed(row->low, 2), words::fixed(row->high, 0)});
+  return row->with(std::move(card), value);
+}
+
+namespace {
+
+Card next_family(Card card) {
+  if (auto* at = std::get_if<session::PigmentCard>(&card.facts))
+    at->pigment.family = words::next_of(at->pigment.family);
   return card;
 }
 
-Card with_next(Card card, std::string_view which) {
-  using paint::PigmentClass;
-  if (which == "family")
-    card.pigment.family =
-        next_of(std::array{PigmentClass::mineral, PigmentClass::fine_mineral, PigmentClass::organic,
-                           PigmentClass::carbon, PigmentClass::effect, PigmentClass::extender,
-                           PigmentClass::unknown},
-                card.pigment.family);
-  if (which == "with")
-    card.tool.calibrated_with =
-        next_of(std::array{CardKind::water, CardKind::binder, CardKind::honey, CardKind::glycerin},
-                card.tool.calibrated_with);
-  if (which == "glass") card.is_a = card.is_a == CardKind::slab ? CardKind::muller : CardKind::slab;
-  if (which == "liquid")
-    card.is_a = next_of(std::array{CardKind::honey, CardKind::glycerin, CardKind::water,
-                                   CardKind::wetting_aid, CardKind::other},
-                        card.is_a);
-  if (which == "size") {
-    const auto& all = paint::kitchen_measures();
-    auto next = std::find_if(all.begin(), all.end(),
-                             [&](const auto& m) { return std::abs(m.mL - card.tool.mL) < 1e-6; });
-    next = next == all.end() || next + 1 == all.end() ? all.begin() : next + 1;
-    const paint::Spoon spoon = paint::spoon_of(*next);
-    card.tool.mL = spoon.mL;
-    card.tool.mL_u = spoon.mL_u;
+Card next_calibration(Card card) {
+  if (auto* at = std::get_if<session::DropperCard>(&card.facts))
+    at->calibrated_with =
+        next_in(std::array{CardKind::water, CardKind::binder, CardKind::honey, CardKind::glycerin},
+                at->calibrated_with);
+  return card;
+}
+
+Card next_size(Card card) {
+  auto* at = std::get_if<session::SpoonCard>(&card.facts);
+  if (!at) return card;
+  const auto& all = paint::kitchen_measures();
+  auto next = std::find_if(all.begin(), all.end(),
+                           [&](const auto& m) { return std::abs(m.mL - at->level.mL) < 1e-6; });
+  next = next == all.end() || next + 1 == all.end() ? all.begin() : next + 1;
+  const paint::Spoon spoon = paint::spoon_of(*next);
+  at->level = {spoon.mL, spoon.mL_u};
+  return card;
+}
+
+Card next_liquid(Card card) {
+  if (auto* at = std::get_if<session::LiquidCard>(&card.facts))
+    at->kind = next_in(std::array{CardKind::honey, CardKind::glycerin, CardKind::water,
+                                  CardKind::wetting_aid, CardKind::other},
+                       at->kind);
+  return card;
+}
+
+Card other_glass(Card card) {
+  if (const auto* slab = std::get_if<session::SlabCard>(&card.facts))
+    card.facts = session::MullerCard{slab->cm2};
+  else if (const auto* muller = std::get_if<session::MullerCard>(&card.facts))
+    card.facts = session::SlabCard{muller->cm2};
+  return card;
+}
+
+}
+
+Card with_next(Card card) {
+  const auto choice = choice_of(card.kind());
+  if (!choice) return card;
+  switch (*choice) {
+  case ChoiceKind::family: return next_family(std::move(card));
+  case ChoiceKind::with: return next_calibration(std::move(card));
+  case ChoiceKind::size: return next_size(std::move(card));
+  case ChoiceKind::liquid: return next_liquid(std::move(card));
+  case ChoiceKind::glass: return other_glass(std::move(card));
   }
   return card;
+}
+
+namespace {
+
+Card::Facts blank(ShelfKind kind) {
+  switch (kind) {
+  case ShelfKind::pigment:
+    return session::PigmentCard{"", 0x8A8178, {.g_per_mL = 4, .g_per_mL_u = 1}};
+  case ShelfKind::binder: return session::LiquidCard{CardKind::binder, {.gum = 1, .water = 2}};
+  case ShelfKind::liquid: return session::LiquidCard{CardKind::honey, {.water = 1, .honey = 1}};
+  case ShelfKind::dropper: return session::DropperCard{{0.05, 0.0095}, CardKind::water};
+  case ShelfKind::spoon: return session::SpoonCard{{5, 0.144}};
+  case ShelfKind::pan: return session::PanCard{{1.7, 0.2}};
+  case ShelfKind::glass: return session::SlabCard{900};
+  }
+  return session::LiquidCard{};
+}
+
 }
 
 Card blank_card(ShelfKind kind, std::string id) {
   Card card;
   card.id = std::move(id);
-  switch (kind) {
-  case ShelfKind::pigment:
-    card.is_a = CardKind::pigment;
-    card.colour = 0x8A8178;
-    card.pigment.g_per_mL = 4;
-    card.pigment.g_per_mL_u = 1;
-    break;
-  case ShelfKind::binder:
-    card.is_a = CardKind::binder;
-    card.recipe = {.gum = 1, .water = 2};
-    break;
-  case ShelfKind::liquid:
-    card.is_a = CardKind::honey;
-    card.recipe = {.water = 1, .honey = 1};
-    break;
-  case ShelfKind::dropper:
-    card.is_a = CardKind::dropper;
-    card.tool = {0.05, 0.0095, CardKind::water};
-    break;
-  case ShelfKind::spoon:
-    card.is_a = CardKind::spoon;
-    card.tool = {5, 0.144, CardKind::water};
-    break;
-  case ShelfKind::pan:
-    card.is_a = CardKind::pan;
-    card.tool = {1.7, 0.2, CardKind::water};
-    break;
-  case ShelfKind::glass:
-    card.is_a = CardKind::slab;
-    card.cm2 = 900;
-    break;
-  }
+  card.facts = blank(kind);
   return card;
-}
-
-ShelfKind shelf_kind(CardKind kind) {
-  switch (kind) {
-  case CardKind::pigment:
-  case CardKind::paint: return ShelfKind::pigment;
-  case CardKind::binder: return ShelfKind::binder;
-  case CardKind::dropper: return ShelfKind::dropper;
-  case CardKind::spoon: return ShelfKind::spoon;
-  case CardKind::pan: return ShelfKind::pan;
-  case CardKind::slab:
-  case CardKind::muller: return ShelfKind::glass;
-  default: return ShelfKind::liquid;
-  }
-}
-
-std::optional<ShelfKind> shelf_kind_named(std::string_view name) {
-  constexpr std::array<std::string_view, 7> names{"pigment", "binder", "liquid", "dropper",
-                                                  "spoon",   "pan",    "glass"};
-  for (std::size_t i = 0; i < names.size(); ++i)
-    if (names[i] == name) return static_cast<ShelfKind>(i);
-  return std::nullopt;
 }
 
 std::vector<const Card*> cards_listed(const Bench& bench) {
@@ -251,16 +369,18 @@ std::vector<const Card*> cards_listed(const Bench& bench) {
   const std::string wanted = page.kind == ShelfKind::pigment ? lower(page.search) : "";
   std::vector<const Card*> out;
   for (const Card& card : page.away ? bench.away : bench.shelf) {
-    const bool named = lower(card.name).find(wanted) != std::string::npos ||
-                       lower(card.index_name).find(wanted) != std::string::npos ||
-                       lower(card.lot).find(wanted) != std::string::npos;
-    if (shelf_kind(card.is_a) == page.kind && named) out.push_back(&card);
+    const bool named =
+        lower(card.name).find(wanted) != std::string::npos ||
+        lower(session::pigment_of(card).index_name).find(wanted) != std::string::npos ||
+        lower(card.lot).find(wanted) != std::string::npos;
+    if (shelf_kind(card.kind()) == page.kind && named) out.push_back(&card);
   }
   return out;
 }
 
 std::optional<words::Error> fault_of_figures(const Card& card) {
-  return card.is_a == CardKind::binder ? paint::fault_of_recipe(card.recipe) : std::nullopt;
+  return card.kind() == CardKind::binder ? paint::fault_of_recipe(session::recipe_of(card))
+                                         : std::nullopt;
 }
 
 std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {

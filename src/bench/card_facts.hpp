@@ -2,12 +2,36 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "words/lists.hpp"
+#include "words/shelf_says.hpp"
 
 namespace bench {
 
-// By the names of the pads: what may be typed, and what turns over at each tap.
+// The shelf's tabs: the argument of each pad, and its sentence.
+struct ShelfTab {
+  std::string_view name;
+  words::Sentence say;
+};
+inline constexpr words::EnumTable<ShelfKind, ShelfTab> shelf_tabs{
+    {{ShelfKind::pigment, {"pigment", words::ShelfSay::shelf_pigment}},
+     {ShelfKind::binder, {"binder", words::ShelfSay::shelf_binder}},
+     {ShelfKind::liquid, {"liquid", words::ShelfSay::shelf_liquid}},
+     {ShelfKind::dropper, {"dropper", words::ShelfSay::shelf_dropper}},
+     {ShelfKind::spoon, {"spoon", words::ShelfSay::shelf_spoon}},
+     {ShelfKind::pan, {"pan", words::ShelfSay::shelf_pan}},
+     {ShelfKind::glass, {"glass", words::ShelfSay::shelf_glass}}}};
+
+// What may be typed, by the names of the pads.
 std::vector<std::string_view> facts_of(session::CardKind kind);
-std::vector<std::string_view> choices_of(session::CardKind kind);
+
+// What turns over at each tap.
+enum class ChoiceKind { family, with, size, liquid, glass };
+struct ChoiceRow {
+  std::string_view name; // of its pad
+  words::Sentence say;
+};
+std::optional<ChoiceKind> choice_of(session::CardKind kind);
+const ChoiceRow& row_of(ChoiceKind choice);
 
 // A fact as it stands; 0: not known. Droppers are told by what 20 drops weigh, spoons and pans by
 // the water they hold.
@@ -15,8 +39,11 @@ struct Fact {
   double value = 0;
   double u = 0;
   int decimals = 2;
+  words::Sentence say = words::Sentence{};  // what it is
+  words::Sentence zero = words::Sentence{}; // what stands there for 0
 };
 Fact fact_of(const session::Card& card, std::string_view which);
+words::Sentence say_of_fact(std::string_view which);
 
 // The card with another value. Errors: fact_out_of_range with what is taken; those of
 // paint::calibrated and paint::spoon_weighed.
@@ -24,13 +51,12 @@ words::Result<session::Card> with_fact(session::Card card, std::string_view whic
 
 // The card with the next of its choices: a pigment's class, what a dropper was weighed with, a
 // spoon's kind.
-session::Card with_next(session::Card card, std::string_view which);
+session::Card with_next(session::Card card);
 
 // A new card of that kind, with values that may stand until they are replaced.
 session::Card blank_card(ShelfKind kind, std::string id);
 
 ShelfKind shelf_kind(session::CardKind kind);
-std::optional<ShelfKind> shelf_kind_named(std::string_view name);
 
 // What the list shows, before it is cut into pages.
 std::vector<const session::Card*> cards_listed(const Bench& bench);

@@ -19,7 +19,7 @@ std::string lower(std::string text) {
 std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind kind) {
   std::vector<const session::Card*> out;
   for (const session::Card& card : bench.shelf)
-    if (card.is_a == kind) out.push_back(&card);
+    if (card.kind() == kind) out.push_back(&card);
   return out;
 }
 
@@ -34,7 +34,7 @@ std::vector<const session::Card*> pigments_found(const Bench& bench) {
   std::vector<const session::Card*> out = shelf_of(bench, session::CardKind::pigment);
   std::erase_if(out, [&](const session::Card* card) {
     return lower(card->name).find(wanted) == std::string::npos &&
-           lower(card->index_name).find(wanted) == std::string::npos;
+           lower(pigment_of(*card).index_name).find(wanted) == std::string::npos;
   });
   return out;
 }

@@ -28,9 +28,12 @@ std::optional<session::Ref> line_named(std::string_view arg) {
 }
 
 const session::Entry* line_chosen(const Bench& bench) {
-  if (!bench.folded || !bench.line) return nullptr;
+  const auto* open = std::get_if<LinePanel>(&bench.panel);
+  const auto* number = std::get_if<NumberPanel>(&bench.panel);
+  const auto line = open ? std::optional(open->line) : number ? number->line : std::nullopt;
+  if (!bench.folded || !line) return nullptr;
   for (const session::Entry& e : bench.folded->entries)
-    if (e.ref == *bench.line) return &e;
+    if (e.ref == *line) return &e;
   return nullptr;
 }
 

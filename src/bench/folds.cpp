@@ -4,6 +4,7 @@
 #include "bench/layout_of.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
+#include "words/lists.hpp"
 
 #include <algorithm>
 
@@ -53,16 +54,21 @@ void keep_band(Bench& bench, const std::string& batch) {
   kept.ranges = bench.learning.version;
 }
 
-void keep_book(Bench& bench) {
-  const BookState& book = bench.book;
-  if (book.ranges) return;
-  if (book.batch.empty() || book.comparing) {
+struct KeepBook {
+  Bench& bench;
+
+  template <words::one_of<ListPage, ChoicePage> List>
+  void operator()(const List&) const {
     for (const std::string& batch : batches_of_page(bench)) keep(bench, batch);
-    return;
   }
-  keep_band(bench, book.batch);
-  if (!book.other.empty()) keep(bench, book.other);
-}
+  void operator()(const BatchPage& page) const { keep_band(bench, page.batch); }
+  void operator()(const ComparePage& page) const {
+    keep_band(bench, page.of.batch);
+    keep(bench, page.other);
+  }
+  template <words::one_of<RangesPage, StoryPage> Ranges>
+  void operator()(const Ranges&) const {} // of no batch
+};
 
 }
 
@@ -106,8 +112,8 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 }
 
 void fold_what_shows(Bench& bench) {
-  if (bench.screen == Screen::book) keep_book(bench);
-  if (bench.screen == Screen::slab && bench.middle == Middle::paints) find_paints(bench);
+  if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
+  if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }
 
 }

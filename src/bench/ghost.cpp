@@ -15,7 +15,7 @@ constexpr std::size_t most_tried = 30; // each has to be folded
 std::set<std::string> pigments_of(const session::Batch& batch) {
   std::set<std::string> ids;
   for (const auto& [id, card] : batch.cards)
-    if (card.is_a == session::CardKind::pigment) ids.insert(id);
+    if (card.kind() == session::CardKind::pigment) ids.insert(id);
   return ids;
 }
 
@@ -41,7 +41,11 @@ Worth worth_of(const session::Batch& batch) {
     case session::Became::good: worth = Worth::good; break;
     case session::Became::full:
     case session::Became::sunken: break; // speak of the pan, not of the paint
-    default: return Worth::bad;
+    case session::Became::cracked:
+    case session::Became::sticky:
+    case session::Became::rubs_off:
+    case session::Became::wont_rewet:
+    case session::Became::mould: return Worth::bad;
     }
   }
   return worth;

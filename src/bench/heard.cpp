@@ -1,5 +1,8 @@
 #include "bench/heard.hpp"
 
+#include "bench/pads_number.hpp"
+#include "bench/pads_shared.hpp"
+
 #include <cmath>
 
 namespace bench {
@@ -15,14 +18,21 @@ Heard of_material(session::CardKind kind) {
   case CardKind::honey: return Heard::honey;
   case CardKind::glycerin: return Heard::glycerin;
   case CardKind::wetting_aid: return Heard::wetting_aid;
-  default: return Heard::tap;
+  case CardKind::other:
+  case CardKind::paint:
+  case CardKind::dropper:
+  case CardKind::spoon:
+  case CardKind::pan:
+  case CardKind::slab:
+  case CardKind::muller: return Heard::tap;
   }
+  return Heard::tap;
 }
 
 // The pad was there and said no, or had nothing to do.
 bool in_vain(const Bench& bench, const Effects& effects, PadKind kind) {
-  if (kind == PadKind::enter) return bench.number && bench.number->error;
-  return kind == PadKind::undo && effects.append.empty();
+  if (kind == NumberPad::enter) return bench.number && bench.number->error;
+  return kind == SharedPad::undo && effects.append.empty();
 }
 
 Heard of_tap(const Bench& bench, const Effects& effects, PadKind kind) {
@@ -31,7 +41,7 @@ Heard of_tap(const Bench& bench, const Effects& effects, PadKind kind) {
     const auto* added = std::get_if<session::Added>(&line.event);
     if (!added || !bench.folded) continue;
     const auto card = bench.folded->cards.find(added->of);
-    if (card != bench.folded->cards.end()) return of_material(card->second.is_a);
+    if (card != bench.folded->cards.end()) return of_material(card->second.kind());
   }
   return Heard::tap;
 }

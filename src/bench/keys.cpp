@@ -1,6 +1,9 @@
 #include "bench/keys.hpp"
 
 #include "bench/materials.hpp"
+#include "bench/pads_number.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
 #include "bench/touch.hpp"
 
 #include <algorithm>
@@ -25,10 +28,10 @@ bool bounces(const Keys& keys, const Key& key) {
 // A digit goes to the number pad while it is open.
 std::optional<PadId> typed_into_number(const Bench& bench, const std::string& key) {
   if (!bench.number) return std::nullopt;
-  if (key.size() == 1 && key[0] >= '0' && key[0] <= '9') return PadId{PadKind::digit, key};
-  if (key == "." || key == ",") return PadId{PadKind::point, ""};
-  if (key == "Backspace") return PadId{PadKind::erase, ""};
-  if (key == "Enter") return PadId{PadKind::enter, ""};
+  if (key.size() == 1 && key[0] >= '0' && key[0] <= '9') return PadId{NumberPad::digit, key};
+  if (key == "." || key == ",") return PadId{NumberPad::point, ""};
+  if (key == "Backspace") return PadId{NumberPad::erase, ""};
+  if (key == "Enter") return PadId{NumberPad::enter, ""};
   return std::nullopt;
 }
 
@@ -39,7 +42,7 @@ std::optional<PadId> by_ring(Bench& bench, const std::string& key) {
       bench.keys.ring = beside(pads, bench.keys.ring, arrow.right, arrow.down);
       return std::nullopt;
     }
-  if (key == "Escape" && pad_of(pads, {PadKind::leave, ""})) return PadId{PadKind::leave, ""};
+  if (key == "Escape" && pad_of(pads, {SharedPad::leave, ""})) return PadId{SharedPad::leave, ""};
   const bool pressed = key == "Enter" || key == "Space";
   return pressed && bench.keys.ring && pad_of(pads, *bench.keys.ring) ? bench.keys.ring
                                                                       : std::nullopt;
@@ -56,10 +59,10 @@ void bind(Bench& bench, const std::string& key) {
 
 std::optional<PadId> meant(const Bench& bench, const PadId& bound) {
   PadId pad = bound;
-  if (bound.kind == PadKind::add) {
+  if (bound.kind == SlabPad::add) {
     const auto materials = materials_of(bench);
     const auto first = std::find_if(materials.begin(), materials.end(), [&](const auto& card) {
-      return session::name_of(card.is_a) == bound.arg;
+      return session::name_of(card.kind()) == bound.arg;
     });
     if (first == materials.end()) return std::nullopt;
     pad.arg = first->id;

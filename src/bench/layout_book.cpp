@@ -1,6 +1,9 @@
 #include "bench/choices.hpp"
 #include "bench/layout_parts.hpp"
+#include "bench/pads_book.hpp"
+#include "bench/pads_shared.hpp"
 #include "bench/record.hpp"
+#include "words/lists.hpp"
 
 #include <algorithm>
 
@@ -16,13 +19,13 @@ constexpr double figures_mm = 26;
 // What is searched for; beside it, while another batch is chosen, what for and the way back.
 void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
   const Grid parts{10, 1, row};
-  if (!bench.book.comparing) {
-    add(layout, PadKind::search, parts.cell(0, 0, 6));
-    return add(layout, PadKind::ranges, parts.cell(6, 0, 4));
+  if (!std::holds_alternative<ChoicePage>(bench.book.page)) {
+    add(layout, SharedPad::search, parts.cell(0, 0, 6));
+    return add(layout, BookPad::ranges, parts.cell(6, 0, 4));
   }
   layout.more = parts.cell(0, 0, 4);
-  add(layout, PadKind::search, parts.cell(4, 0, 3));
-  add(layout, PadKind::leave, parts.cell(7, 0, 3));
+  add(layout, SharedPad::search, parts.cell(4, 0, 3));
+  add(layout, SharedPad::leave, parts.cell(7, 0, 3));
 }
 
 std::size_t batches_listed(const Bench& bench) {
@@ -43,37 +46,38 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   const Grid grid{1, a_page, area};
   const auto batches = batches_of_page(bench);
   for (std::size_t i = 0; i < batches.size(); ++i)
-    add(layout, PadKind::batch, grid.cell(0, static_cast<int>(i)), batches[i]);
-  add_pages(layout, pages, bench.book.page, pages_for(batches_listed(bench), a_page));
+    add(layout, BookPad::batch, grid.cell(0, static_cast<int>(i)), batches[i]);
+  add_pages(layout, pages, bench.book.list_page, pages_for(batches_listed(bench), a_page));
 }
 
-void lay_out_told(const Bench& bench, Rect area, Layout& layout) {
+void lay_out_told(const BatchPage& page, Rect area, Layout& layout) {
   layout.more = area;
-  if (!bench.book.note) return;
-  add(layout, PadKind::note_text, take_top(area, row_mm));
+  if (!page.note) return;
+  add(layout, BookPad::note_text, take_top(area, row_mm));
   const Grid halves{2, 1, area};
-  add(layout, PadKind::keep, halves.cell(0, 0));
-  add(layout, PadKind::leave, halves.cell(1, 0));
+  add(layout, BookPad::keep, halves.cell(0, 0));
+  add(layout, SharedPad::leave, halves.cell(1, 0));
 }
 
-void lay_out_ways_on(const Bench& bench, const Rect& upper, const Rect& lower, Layout& layout) {
-  const bool newer = is_newer(bench, bench.book.batch);
+void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& upper,
+                     const Rect& lower, Layout& layout) {
+  const bool newer = is_newer(bench, page.batch);
   const Grid thirds{3, 1, upper};
-  if (!newer) add(layout, PadKind::make_again, thirds.cell(0, 0));
-  if (bench.batches.size() > 1) add(layout, PadKind::compare, thirds.cell(1, 0));
-  if (!bench.book.note) add(layout, PadKind::note, thirds.cell(2, 0));
+  if (!newer) add(layout, BookPad::make_again, thirds.cell(0, 0));
+  if (bench.batches.size() > 1) add(layout, BookPad::compare, thirds.cell(1, 0));
+  if (!page.note) add(layout, BookPad::note, thirds.cell(2, 0));
   const Grid halves{2, 1, lower};
-  add(layout, PadKind::to_list, halves.cell(0, 0));
-  if (!newer) add(layout, PadKind::take_up, halves.cell(1, 0));
+  add(layout, BookPad::to_list, halves.cell(0, 0));
+  if (!newer) add(layout, BookPad::take_up, halves.cell(1, 0));
 }
 
-void lay_out_batch(const Bench& bench, const Rect& area, Layout& layout) {
+void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {
   const bool upright = bench.display.upright();
   auto [trail, rest] = halves(area, upright, upright ? 0.53 : 0.57);
-  lay_out_told(bench, take_bottom(trail, told_mm), layout);
+  lay_out_told(page, take_bottom(trail, told_mm), layout);
   layout.main = trail;
   const Rect lower = take_bottom(rest, row_mm), upper = take_bottom(rest, row_mm);
-  lay_out_ways_on(bench, upper, lower, layout);
+  lay_out_ways_on(bench, page, upper, lower, layout);
   layout.lower = take_bottom(rest, figures_mm);
   layout.side = rest;
 }
@@ -82,15 +86,30 @@ void lay_out_two(const Bench& bench, const Rect& area, Layout& layout) {
   auto [trails, table] = halves(area, bench.display.upright(), 0.5);
   layout.more = take_top(trails, row_mm);
   layout.main = trails;
-  add(layout, PadKind::to_list, take_bottom(table, row_mm));
+  add(layout, BookPad::to_list, take_bottom(table, row_mm));
   layout.side = table;
 }
+
+struct LayOut {
+  const Bench& bench;
+  const Rect area;
+  Layout& layout;
+
+  template <words::one_of<ListPage, ChoicePage> List>
+  void operator()(const List&) const {
+    lay_out_list(bench, area, layout);
+  }
+  void operator()(const BatchPage& page) const { lay_out_batch(bench, page, area, layout); }
+  void operator()(const ComparePage&) const { lay_out_two(bench, area, layout); }
+  void operator()(const RangesPage& page) const { lay_out_ranges(bench, page, layout); }
+  void operator()(const StoryPage& page) const { lay_out_story(bench, page.story, layout); }
+};
 
 }
 
 std::vector<std::string> batches_of_page(const Bench& bench) {
   const auto a_page = static_cast<std::size_t>(book_rows_a_page(bench.display));
-  const std::size_t first = static_cast<std::size_t>(bench.book.page) * a_page;
+  const std::size_t first = static_cast<std::size_t>(bench.book.list_page) * a_page;
   std::vector<std::string> out;
   for (std::size_t i = first; i < std::min(first + a_page, batches_listed(bench)); ++i)
     out.push_back(batch_at(bench, i));
@@ -98,11 +117,7 @@ std::vector<std::string> batches_of_page(const Bench& bench) {
 }
 
 void lay_out_book(const Bench& bench, Layout& layout) {
-  const Rect area = below_strip(bench.display);
-  if (bench.book.ranges) return lay_out_ranges(bench, layout);
-  if (bench.book.batch.empty() || bench.book.comparing) return lay_out_list(bench, area, layout);
-  if (!bench.book.other.empty()) return lay_out_two(bench, area, layout);
-  lay_out_batch(bench, area, layout);
+  std::visit(LayOut{bench, below_strip(bench.display), layout}, bench.book.page);
 }
 
 }

@@ -11,11 +11,13 @@ void lay_out_plan(const Bench& bench, Layout& layout);
 void lay_out_shelf(const Bench& bench, Layout& layout);
 void lay_out_pans(const Bench& bench, Layout& layout);
 void lay_out_book(const Bench& bench, Layout& layout);
-void lay_out_ranges(const Bench& bench, Layout& layout); // of the Book
+// Of the Book.
+void lay_out_ranges(const Bench& bench, const RangesPage& page, Layout& layout);
+void lay_out_story(const Bench& bench, const PigmentStory& story, Layout& layout);
 void lay_out_tablet(const Bench& bench, Layout& layout);
 
-// What opens in the middle of the slab, in a grid of 4 columns; the top row is left for words.
-void lay_out_middle(const Bench& bench, const Grid& grid, Layout& layout);
+// What opens over the trail, in a grid of 4 columns; the top row is left for words.
+void lay_out_panel(const Bench& bench, const Grid& grid, Layout& layout);
 
 // The number pad in a grid of 4 columns and at least 5 rows; the top row is left for the number.
 void lay_out_number(const Grid& grid, Layout& layout);

@@ -1,11 +1,14 @@
 #include "bench/layout_parts.hpp"
+#include "bench/pads_pans.hpp"
+#include "bench/pads_shared.hpp"
 #include "bench/pans.hpp"
+#include "words/lists.hpp"
 
 namespace bench {
 
 namespace {
 
-constexpr int verdicts = 8;
+static_assert(words::count_of<session::Became> == 8, "two rows of four, or five and three");
 
 // Lying: five columns for the pans and what is done with them, two for what is known of them.
 // Upright: what is known lies above.
@@ -47,36 +50,36 @@ void lay_out_pour(const Bench& bench, const Cells& c, Layout& layout) {
   const session::Batch& batch = *bench.pans.folded;
   const bool some = to_pour_mL(batch) > 0 && pan_card(bench);
   const int wide = c.upright ? 1 : 2;
-  if (some) add(layout, PadKind::pour_all, c.action(0, wide));
+  if (some) add(layout, PansPad::pour_all, c.action(0, wide));
   if (bench.pans.pan > 0 && (some || own_pour(bench, bench.pans.pan)))
-    add(layout, PadKind::pour_g, c.action(wide));
-  if (pan_numbered(batch, bench.pans.pan)) add(layout, PadKind::weigh_pan, c.action(wide + 1));
-  if (pan_card(bench)) add(layout, PadKind::pan_card, c.action(wide + 2));
-  if (c.upright && !batch.pans.empty()) add(layout, PadKind::judge, c.action(4));
+    add(layout, PansPad::pour_g, c.action(wide));
+  if (pan_numbered(batch, bench.pans.pan)) add(layout, PansPad::weigh_pan, c.action(wide + 1));
+  if (pan_card(bench)) add(layout, PansPad::pan_card, c.action(wide + 2));
+  if (c.upright && !batch.pans.empty()) add(layout, PansPad::judge, c.action(4));
 }
 
 void lay_out_verdicts(const Bench& bench, const Cells& c, Layout& layout) {
-  for (int i = 0; i < verdicts; ++i)
-    add(layout, PadKind::became, c.verdict(i),
-        std::string(session::name_of(static_cast<session::Became>(i))));
-  add(layout, PadKind::all_pans, c.beside_verdicts(0));
+  for (const session::Became became : words::all_of<session::Became>)
+    add(layout, PansPad::became, c.verdict(static_cast<int>(became)),
+        std::string(session::name_of(became)));
+  add(layout, PansPad::all_pans, c.beside_verdicts(0));
   if (pan_numbered(*bench.pans.folded, bench.pans.pan))
-    add(layout, PadKind::weigh_pan, c.beside_verdicts(1));
+    add(layout, PansPad::weigh_pan, c.beside_verdicts(1));
 }
 
 // Other batches, other pans, the other face of this screen, and undo.
 void lay_out_last(const Bench& bench, const Cells& c, Layout& layout) {
   const std::string batch = pans_batch(bench);
-  if (other_batch(bench, batch, false)) add(layout, PadKind::batch_back, c.last(0));
-  if (other_batch(bench, batch, true)) add(layout, PadKind::batch_on, c.last(1));
-  if (pan_pages(bench) > 1) add(layout, PadKind::more_pans, c.last(2));
+  if (other_batch(bench, batch, false)) add(layout, PansPad::batch_back, c.last(0));
+  if (other_batch(bench, batch, true)) add(layout, PansPad::batch_on, c.last(1));
+  if (pan_pages(bench) > 1) add(layout, PansPad::more_pans, c.last(2));
   const bool turns = c.judging || !bench.pans.folded->pans.empty();
   if (!c.upright) {
-    if (turns) add(layout, PadKind::judge, c.last(3, 2));
-    return add(layout, PadKind::undo, c.grid.cell(c.info, 4, 2));
+    if (turns) add(layout, PansPad::judge, c.last(3, 2));
+    return add(layout, SharedPad::undo, c.grid.cell(c.info, 4, 2));
   }
-  if (c.judging) add(layout, PadKind::judge, c.last(3));
-  add(layout, PadKind::undo, c.last(c.judging ? 4 : 3, c.judging ? 1 : 2));
+  if (c.judging) add(layout, PansPad::judge, c.last(3));
+  add(layout, SharedPad::undo, c.last(c.judging ? 4 : 3, c.judging ? 1 : 2));
 }
 
 }
@@ -95,7 +98,7 @@ void lay_out_pans(const Bench& bench, Layout& layout) {
   const std::vector<int> numbers = pans_of_page(bench);
   for (std::size_t i = 0; i < numbers.size(); ++i) {
     const bool there = pan_numbered(*bench.pans.folded, numbers[i]);
-    add(layout, there ? PadKind::pan : PadKind::new_pan, c.pan(static_cast<int>(i)),
+    add(layout, there ? PansPad::pan : PansPad::new_pan, c.pan(static_cast<int>(i)),
         there ? std::to_string(numbers[i]) : "");
   }
   if (c.judging)

@@ -1,5 +1,7 @@
 #include "bench/layout_parts.hpp"
 
+#include "bench/pads_shared.hpp"
+
 namespace bench {
 
 Rect take_top(Rect& area, double h) {
@@ -26,8 +28,8 @@ Halves halves(const Rect& area, bool upright, double share) {
 
 void add_pages(Layout& layout, const Rect& row, int page, int pages) {
   const Grid halves{2, 1, row};
-  if (page > 0) add(layout, PadKind::page_back, halves.cell(0, 0));
-  if (page + 1 < pages) add(layout, PadKind::page_on, halves.cell(1, 0));
+  if (page > 0) add(layout, SharedPad::page_back, halves.cell(0, 0));
+  if (page + 1 < pages) add(layout, SharedPad::page_on, halves.cell(1, 0));
 }
 
 void lay_out_number_over(const Rect& area, Layout& layout) {

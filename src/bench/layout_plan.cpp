@@ -1,5 +1,7 @@
 #include "bench/choices.hpp"
 #include "bench/layout_parts.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
 
 namespace bench {
 
@@ -7,19 +9,19 @@ namespace {
 
 void lay_out_pigments(const Bench& bench, Rect area, Layout& layout) {
   layout.main = area;
-  add(layout, PadKind::search, take_top(area, row_mm));
+  add(layout, SharedPad::search, take_top(area, row_mm));
   const Rect pages = take_bottom(area, row_mm);
   const auto found = pigments_found(bench);
   const int a_page = plan_rows_a_page(bench.display);
   const Grid grid{2, a_page / 2, area};
   const int first = bench.plan.page * a_page;
   for (int i = 0; i < a_page && first + i < static_cast<int>(found.size()); ++i)
-    add(layout, PadKind::pigment, grid.cell(i % 2, i / 2), found[first + i]->id);
+    add(layout, PlanPad::pigment, grid.cell(i % 2, i / 2), found[first + i]->id);
   add_pages(layout, pages, bench.plan.page, pages_for(found.size(), a_page));
 }
 
 void lay_out_cautions(Rect area, Layout& layout) {
-  add(layout, PadKind::cautions_read, take_bottom(area, row_mm + 3));
+  add(layout, PlanPad::cautions_read, take_bottom(area, row_mm + 3));
   layout.main = area;
 }
 
@@ -31,8 +33,8 @@ void lay_out_blend(const Bench& bench, Rect& area, Layout& layout) {
   const int pads = static_cast<int>(blend.size()) + 1, rows = (pads + columns - 1) / columns;
   const Grid grid{columns, rows, take_top(area, rows * (row_mm + gap_mm) - gap_mm)};
   for (int i = 0; i + 1 < pads; ++i)
-    add(layout, PadKind::parts, grid.cell(i % columns, i / columns), blend[i].card);
-  add(layout, PadKind::by_volume, grid.cell((pads - 1) % columns, (pads - 1) / columns));
+    add(layout, PlanPad::parts, grid.cell(i % columns, i / columns), blend[i].card);
+  add(layout, PlanPad::by_volume, grid.cell((pads - 1) % columns, (pads - 1) / columns));
 }
 
 // While nothing is chosen for another batch yet.
@@ -45,23 +47,23 @@ void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
   const auto binders = shelf_of(bench, session::CardKind::binder);
   const Grid grid{2, 2, take_top(area, 2 * row_mm + gap_mm)};
   for (int i = 0; i < static_cast<int>(binders.size()) && i < 4; ++i)
-    add(layout, PadKind::binder, grid.cell(i % 2, i / 2), binders[i]->id);
-  add(layout, PadKind::name, take_top(area, row_mm));
+    add(layout, PlanPad::binder, grid.cell(i % 2, i / 2), binders[i]->id);
+  add(layout, PlanPad::name, take_top(area, row_mm));
   lay_out_blend(bench, area, layout);
   const Grid thirds{3, 1, take_top(area, row_mm)};
   const bool pans = bench.plan.want == Want::pans;
-  add(layout, PadKind::want, thirds.cell(0, 0));
-  add(layout, PadKind::weigh, thirds.cell(1, 0, pans ? 1 : 2));
-  if (pans) add(layout, PadKind::pan_size, thirds.cell(2, 0));
+  add(layout, PlanPad::want, thirds.cell(0, 0));
+  add(layout, PlanPad::weigh, thirds.cell(1, 0, pans ? 1 : 2));
+  if (pans) add(layout, PlanPad::pan_size, thirds.cell(2, 0));
   const Grid half{2, 1, take_bottom(area, row_mm + 1.5)};
-  if (!missing_for_begin(bench)) add(layout, PadKind::begin, half.cell(0, 0, 2));
+  if (!missing_for_begin(bench)) add(layout, PlanPad::begin, half.cell(0, 0, 2));
   const Grid room{4, 1, take_bottom(area, row_mm)};
   const bool chosen = !bench.plan.blend.empty();
-  if (chosen) add(layout, PadKind::cautions, room.cell(0, 0, 2));
-  add(layout, PadKind::celsius, chosen ? room.cell(2, 0) : room.cell(0, 0, 2));
-  add(layout, PadKind::humidity, chosen ? room.cell(3, 0) : room.cell(2, 0, 2));
+  if (chosen) add(layout, PlanPad::cautions, room.cell(0, 0, 2));
+  add(layout, PlanPad::celsius, chosen ? room.cell(2, 0) : room.cell(0, 0, 2));
+  add(layout, PlanPad::humidity, chosen ? room.cell(3, 0) : room.cell(2, 0, 2));
   if (const std::string batch = left_open(bench); !batch.empty())
-    add(layout, PadKind::go_on, take_bottom(area, row_mm + 3), batch);
+    add(layout, PlanPad::go_on, take_bottom(area, row_mm + 3), batch);
   layout.lower = area;
   if (missing_for_begin(bench)) layout.note = half.cell(0, 0, 2);
 }

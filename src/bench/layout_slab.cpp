@@ -1,5 +1,10 @@
 #include "bench/layout_of.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_number.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
+#include "bench/pads_strip.hpp"
+#include "words/lists.hpp"
 
 #include <algorithm>
 
@@ -11,7 +16,7 @@ namespace {
 struct Cells {
   Rect materials[most_materials];
   Rect another, more, undo, pass, pass_upper, pass_lower, dot, trouble, feels[5];
-  Rect middle;  // what may open over the trail and the numbers
+  Rect panel;   // the trail and the numbers, or what opens over them
   Rect numbers; // its lower part
 };
 
@@ -29,7 +34,7 @@ Cells cells_lying(const Grid& g) {
   c.dot = g.cell(6, 2);
   c.trouble = g.cell(6, 3);
   for (int i = 0; i < 5; ++i) c.feels[i] = g.cell(2 + i, 4);
-  c.middle = g.cell(2, 0, 4, 4);
+  c.panel = g.cell(2, 0, 4, 4);
   return c;
 }
 
@@ -45,7 +50,7 @@ Cells cells_upright(const Grid& g) {
   c.dot = g.cell(3, 6);
   c.trouble = g.cell(3, 7);
   for (int i = 0; i < 5; ++i) c.feels[i] = g.cell(i, 5);
-  c.middle = g.cell(0, 0, 5, 5);
+  c.panel = g.cell(0, 0, 5, 5);
   return c;
 }
 
@@ -55,7 +60,7 @@ void mirror(Rect& r, const Rect& area) { r.x = 2 * area.x + area.w - r.right(); 
 void mirror(Cells& c, const Rect& area) {
   for (Rect& r : c.materials) mirror(r, area);
   for (Rect* r : {&c.another, &c.more, &c.undo, &c.pass, &c.pass_upper, &c.pass_lower, &c.dot,
-                  &c.trouble, &c.middle, &c.numbers})
+                  &c.trouble, &c.panel, &c.numbers})
     mirror(*r, area);
   for (Rect& r : c.feels) mirror(r, area);
   std::swap(c.feels[0], c.feels[4]);
@@ -66,7 +71,7 @@ Cells cells_of(const Display& display) {
   const Grid grid = slab_grid(display);
   Cells c = display.upright() ? cells_upright(grid) : cells_lying(grid);
   const double h = std::max(numbers_mm, grid.cell(0, 0).h);
-  c.numbers = {c.middle.x, c.middle.bottom() - h, c.middle.w, h};
+  c.numbers = {c.panel.x, c.panel.bottom() - h, c.panel.w, h};
   if (display.hand == Hand::right) mirror(c, grid.area);
   return c;
 }
@@ -79,38 +84,39 @@ void lay_out_pass(const Bench& bench, const Cells& c, Layout& layout) {
   if (!bench.folded) return;
   const session::Batch& batch = *bench.folded;
   if (batch.progress != session::Progress::open) {
-    add(layout, PadKind::back_on_slab, c.pass_upper);
-    add(layout, PadKind::close, c.pass_lower);
+    add(layout, SlabPad::back_on_slab, c.pass_upper);
+    add(layout, SlabPad::close, c.pass_lower);
     return;
   }
   const bool may_gather = !running(batch) && !batch.passes.empty() &&
                           batch.passes.back().stage == session::Stage::mulling;
-  add(layout, PadKind::pass, may_gather ? c.pass_upper : c.pass);
-  if (may_gather) add(layout, PadKind::gather, c.pass_lower);
+  add(layout, SlabPad::pass, may_gather ? c.pass_upper : c.pass);
+  if (may_gather) add(layout, SlabPad::gather, c.pass_lower);
 }
 
 // Once the paint is off the slab no hand feels it: in their place lies the way on.
 void lay_out_feels(const Bench& bench, const Cells& c, Layout& layout) {
   if (bench.folded && bench.folded->progress != session::Progress::open) {
     const auto [first, last] = std::minmax(c.feels[0].x, c.feels[4].x);
-    return add(layout, PadKind::to_pans,
+    return add(layout, SharedPad::to_pans,
                {first, c.feels[0].y, last + c.feels[0].w - first, c.feels[0].h});
   }
-  for (int i = 0; i < 5; ++i)
-    add(layout, PadKind::felt, c.feels[i],
-        std::string(session::name_of(static_cast<session::Feel>(i))));
+  static_assert(words::count_of<session::Feel> == std::extent_v<decltype(Cells::feels)>);
+  for (const session::Feel feel : words::all_of<session::Feel>)
+    add(layout, SlabPad::felt, c.feels[static_cast<int>(feel)],
+        std::string(session::name_of(feel)));
 }
 
 void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
   const auto materials = material_pads(bench);
   for (std::size_t i = 0; i < materials.size(); ++i)
     layout.pads.push_back({materials[i], c.materials[i]});
-  add(layout, PadKind::another, c.another);
-  add(layout, PadKind::more, c.more);
-  add(layout, PadKind::undo, c.undo);
+  add(layout, SlabPad::another, c.another);
+  add(layout, SlabPad::more, c.more);
+  add(layout, SharedPad::undo, c.undo);
   lay_out_pass(bench, c, layout);
-  add(layout, PadKind::dot, c.dot);
-  add(layout, PadKind::trouble, c.trouble);
+  add(layout, SlabPad::dot, c.dot);
+  add(layout, SlabPad::trouble, c.trouble);
   lay_out_feels(bench, c, layout);
 }
 
@@ -119,34 +125,34 @@ void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
 void lay_out_number(const Grid& g, Layout& layout) {
   layout.main = g.cell(0, 0, 4);
   for (int i = 0; i < 9; ++i)
-    add(layout, PadKind::digit, g.cell(i % 3, 1 + i / 3), std::to_string(i + 1));
-  add(layout, PadKind::erase, g.cell(3, 1));
-  add(layout, PadKind::point, g.cell(3, 2));
-  add(layout, PadKind::digit, g.cell(3, 3), "0");
-  add(layout, PadKind::leave, g.cell(0, 4, 2));
-  add(layout, PadKind::enter, g.cell(2, 4, 2));
+    add(layout, NumberPad::digit, g.cell(i % 3, 1 + i / 3), std::to_string(i + 1));
+  add(layout, NumberPad::erase, g.cell(3, 1));
+  add(layout, NumberPad::point, g.cell(3, 2));
+  add(layout, NumberPad::digit, g.cell(3, 3), "0");
+  add(layout, SharedPad::leave, g.cell(0, 4, 2));
+  add(layout, NumberPad::enter, g.cell(2, 4, 2));
 }
 
 void lay_out_slab(const Bench& bench, Layout& layout) {
   const Cells c = cells_of(bench.display);
-  layout.main = {c.middle.x, c.middle.y, c.middle.w, c.numbers.y - gap_mm - c.middle.y};
+  layout.main = {c.panel.x, c.panel.y, c.panel.w, c.numbers.y - gap_mm - c.panel.y};
   layout.side = c.numbers;
   if (bench.locked) {
-    const Rect& m = c.middle;
-    add(layout, PadKind::unlock, {m.x + m.w / 4, m.y + m.h / 3, m.w / 2, m.h / 3});
+    const Rect& p = c.panel;
+    add(layout, StripPad::unlock, {p.x + p.w / 4, p.y + p.h / 3, p.w / 2, p.h / 3});
     return;
   }
   if (bench.batch.empty()) return;
   lay_out_hands(bench, c, layout);
-  if (bench.middle == Middle::trail) return;
+  if (is_open<TrailPanel>(bench.panel)) return;
   layout.side = {};
-  if (bench.middle != Middle::number)
-    return lay_out_middle(bench, {4, bench.display.upright() ? 5 : 4, c.middle}, layout);
+  if (!is_open<NumberPanel>(bench.panel))
+    return lay_out_panel(bench, {4, bench.display.upright() ? 5 : 4, c.panel}, layout);
   // The number pad is five rows high: lying down its last row takes the place of the feel pads.
-  Rect area = c.middle;
+  Rect area = c.panel;
   if (!bench.display.upright()) {
     std::erase_if(layout.pads, [](const Pad& p) {
-      return p.id.kind == PadKind::felt || p.id.kind == PadKind::to_pans;
+      return p.id.kind == SlabPad::felt || p.id.kind == SharedPad::to_pans;
     });
     area.h = c.undo.bottom() - area.y;
   }

@@ -1,4 +1,7 @@
 #include "bench/layout_parts.hpp"
+#include "bench/pads_strip.hpp"
+#include "bench/screens.hpp"
+#include "words/say.hpp"
 
 namespace bench {
 
@@ -9,10 +12,10 @@ void lay_out_strip(const Bench& bench, Layout& layout) {
   const double tab = upright ? 14 : 19;
   layout.strip = {0, 0, mm.w, strip_mm};
   double x = margin_mm;
-  for (const PadKind kind :
-       {PadKind::shelf, PadKind::plan, PadKind::slab, PadKind::pans, PadKind::book}) {
-    if (kind == PadKind::slab && bench.batch.empty()) continue;
-    add(layout, kind, {x, gap_mm, tab, h});
+  for (const Screen screen : words::all_of<Screen>) {
+    if (screens[screen].tab == words::Sentence{}) continue;
+    if (screen == Screen::slab && bench.batch.empty()) continue;
+    add(layout, screens[screen].pad, {x, gap_mm, tab, h});
     x += tab + gap_mm;
   }
   double right = mm.w - margin_mm;
@@ -23,11 +26,11 @@ void lay_out_strip(const Bench& bench, Layout& layout) {
     return box;
   };
   if (!upright) layout.clock = take_right(17);
-  add(layout, PadKind::night, take_right(13));
-  add(layout, PadKind::sound, take_right(13));
-  if (bench.screen != Screen::slab) add(layout, PadKind::tablet, take_right(13));
+  add(layout, StripPad::night, take_right(13));
+  add(layout, StripPad::sound, take_right(13));
+  if (bench.screen != Screen::slab) add(layout, StripPad::tablet, take_right(13));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
-    add(layout, PadKind::wipe, take_right(upright ? 25.5 : 38));
+    add(layout, StripPad::wipe, take_right(upright ? 25.5 : 38));
   layout.title = {x, gap_mm, right - x, h};
 }
 
@@ -35,12 +38,14 @@ Layout layout(const Bench& bench) {
   Layout out;
   lay_out_strip(bench, out);
   if (bench.locked) out.pads.clear();
-  if (bench.screen == Screen::slab) lay_out_slab(bench, out);
-  if (bench.screen == Screen::plan) lay_out_plan(bench, out);
-  if (bench.screen == Screen::book) lay_out_book(bench, out);
-  if (bench.screen == Screen::shelf) lay_out_shelf(bench, out);
-  if (bench.screen == Screen::pans) lay_out_pans(bench, out);
-  if (bench.screen == Screen::tablet) lay_out_tablet(bench, out);
+  switch (bench.screen) {
+  case Screen::shelf: lay_out_shelf(bench, out); break;
+  case Screen::plan: lay_out_plan(bench, out); break;
+  case Screen::slab: lay_out_slab(bench, out); break;
+  case Screen::pans: lay_out_pans(bench, out); break;
+  case Screen::book: lay_out_book(bench, out); break;
+  case Screen::tablet: lay_out_tablet(bench, out); break;
+  }
   return out;
 }
 

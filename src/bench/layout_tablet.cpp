@@ -1,5 +1,6 @@
 #include "bench/keys.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/pads_tablet.hpp"
 
 namespace bench {
 
@@ -15,14 +16,14 @@ void add(Layout& layout, PadKind kind, const Rect& box, std::string arg = "") {
 // The card, what makes it larger and smaller, and above it hand and motion.
 void lay_out_card(Rect area, Layout& layout) {
   const Grid halves{2, 1, {area.x, area.y, area.w, row_mm}};
-  add(layout, PadKind::hand, halves.cell(0, 0));
-  add(layout, PadKind::motion, halves.cell(1, 0));
+  add(layout, TabletPad::hand, halves.cell(0, 0));
+  add(layout, TabletPad::motion, halves.cell(1, 0));
   layout.main = {area.x, area.y + row_mm + gap_mm, area.w, area.h - 2 * (row_mm + gap_mm)};
   const Grid quarters{4, 1, {area.x, area.bottom() - row_mm, area.w, row_mm}};
-  add(layout, PadKind::card_smaller, quarters.cell(0, 0), "much");
-  add(layout, PadKind::card_smaller, quarters.cell(1, 0));
-  add(layout, PadKind::card_larger, quarters.cell(2, 0));
-  add(layout, PadKind::card_larger, quarters.cell(3, 0), "much");
+  add(layout, TabletPad::card_smaller, quarters.cell(0, 0), "much");
+  add(layout, TabletPad::card_smaller, quarters.cell(1, 0));
+  add(layout, TabletPad::card_larger, quarters.cell(2, 0));
+  add(layout, TabletPad::card_larger, quarters.cell(3, 0), "much");
 }
 
 }
@@ -42,7 +43,7 @@ void lay_out_tablet(const Bench& bench, Layout& layout) {
   keys.h -= row_mm + gap_mm;
   const Grid grid{2, 6, keys};
   for (int i = 0; i < static_cast<int>(bindable.size()); ++i)
-    add(layout, PadKind::bind, grid.cell(i / 6, i % 6), std::string(bindable[i]));
+    add(layout, TabletPad::bind, grid.cell(i / 6, i % 6), std::string(bindable[i]));
 }
 
 }

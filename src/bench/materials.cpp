@@ -1,5 +1,6 @@
 #include "bench/materials.hpp"
 
+#include "bench/pads_slab.hpp"
 #include "paint/measure.hpp"
 #include "session/amounts.hpp"
 
@@ -13,16 +14,28 @@ namespace {
 using session::Card;
 using session::CardKind;
 
-constexpr std::array order{CardKind::binder,      CardKind::water,   CardKind::honey,
-                           CardKind::glycerin,    CardKind::pigment, CardKind::paint,
-                           CardKind::wetting_aid, CardKind::other};
-
-std::size_t place_of(const Card& card) {
-  return static_cast<std::size_t>(std::find(order.begin(), order.end(), card.is_a) - order.begin());
+// In which order materials lie; tools are none.
+std::optional<int> place_of(CardKind kind) {
+  switch (kind) {
+  case CardKind::binder: return 0;
+  case CardKind::water: return 1;
+  case CardKind::honey: return 2;
+  case CardKind::glycerin: return 3;
+  case CardKind::pigment: return 4;
+  case CardKind::paint: return 5;
+  case CardKind::wetting_aid: return 6;
+  case CardKind::other: return 7;
+  case CardKind::dropper:
+  case CardKind::spoon:
+  case CardKind::pan:
+  case CardKind::slab:
+  case CardKind::muller: return std::nullopt;
+  }
+  return std::nullopt;
 }
 
 bool is_solid(const Card& card) {
-  return card.is_a == CardKind::pigment || card.is_a == CardKind::paint;
+  return card.kind() == CardKind::pigment || card.kind() == CardKind::paint;
 }
 
 bool used(const Bench& bench, const Card& card) {
@@ -37,15 +50,16 @@ std::vector<Card> materials_of(const Bench& bench) {
   std::vector<Card> cards;
   if (!bench.folded) return cards;
   for (const auto& [id, card] : bench.folded->cards)
-    if (place_of(card) < order.size()) cards.push_back(card);
+    if (place_of(card.kind())) cards.push_back(card);
   // A log may name only what it used; whatever else a slab always has comes from the shelf.
   for (const Card& card : bench.shelf) {
-    const auto same_kind = [&](const Card& c) { return c.is_a == card.is_a; };
-    const bool always = session::is_liquid(card.is_a) && card.is_a != CardKind::binder;
+    const auto same_kind = [&](const Card& c) { return c.kind() == card.kind(); };
+    const bool always = session::is_liquid(card.kind()) && card.kind() != CardKind::binder;
     if (always && std::none_of(cards.begin(), cards.end(), same_kind)) cards.push_back(card);
   }
-  std::stable_sort(cards.begin(), cards.end(),
-                   [](const Card& a, const Card& b) { return place_of(a) < place_of(b); });
+  std::stable_sort(cards.begin(), cards.end(), [](const Card& a, const Card& b) {
+    return place_of(a.kind()) < place_of(b.kind());
+  });
   return cards;
 }
 
@@ -61,9 +75,9 @@ std::vector<PadId> material_pads(const Bench& bench) {
   bool asked = false;
   for (const Card& card : materials_of(bench)) {
     if (!is_solid(card) || !several)
-      pads.push_back({PadKind::add, card.id});
+      pads.push_back({SlabPad::add, card.id});
     else if (!std::exchange(asked, true))
-      pads.push_back({PadKind::pigments, ""});
+      pads.push_back({SlabPad::pigments, ""});
   }
   if (pads.size() > most_materials) pads.resize(most_materials);
   return pads;
@@ -71,7 +85,7 @@ std::vector<PadId> material_pads(const Bench& bench) {
 
 std::vector<Card> bottles_of(const Bench& bench) {
   std::vector<Card> cards = materials_of(bench);
-  std::erase_if(cards, [](const Card& c) { return !session::is_liquid(c.is_a); });
+  std::erase_if(cards, [](const Card& c) { return !session::is_liquid(c.kind()); });
   std::stable_sort(cards.begin(), cards.end(),
                    [&](const Card& a, const Card& b) { return used(bench, a) && !used(bench, b); });
   if (cards.size() > most_bottles) cards.resize(most_bottles);
@@ -89,17 +103,8 @@ std::optional<Card> card_of(const Bench& bench, const std::string& id) {
 }
 
 std::optional<Amount> amount_named(std::string_view name) {
-  using session::Unit;
-  constexpr std::array<Amount, 8> amounts{{{Unit::drops, 1},
-                                           {Unit::drops, 2},
-                                           {Unit::drops, 5},
-                                           {Unit::drops, 10},
-                                           {Unit::spoons, 0.25},
-                                           {Unit::spoons, 0.5},
-                                           {Unit::spoons, 1},
-                                           {Unit::g, 0}}};
-  for (std::size_t i = 0; i < amount_names.size(); ++i)
-    if (amount_names[i] == name) return amounts[i];
+  for (const AmountPad& pad : amount_pads)
+    if (pad.name == name) return pad.amount;
   return std::nullopt;
 }
 
@@ -113,7 +118,7 @@ bool is_there(const Bench& bench, const std::string& id, CardKind kind) {
   for (const Card& card : bench.away)
     if (card.id == id) return false;
   const auto card = card_of(bench, id);
-  return card && card->is_a == kind;
+  return card && card->kind() == kind;
 }
 
 std::string last_of_batch(const Bench& bench, const Card& card, session::Unit unit, CardKind kind) {
@@ -141,17 +146,22 @@ std::string last_of_all(const Bench& bench, const std::string& card, session::Un
   return last ? last->tool : "";
 }
 
+std::optional<CardKind> calibrated_with(const Card& tool) {
+  const auto* dropper = std::get_if<session::DropperCard>(&tool.facts);
+  return dropper ? std::optional(dropper->calibrated_with) : std::nullopt;
+}
+
 // A tool that only this batch knows comes last.
 std::string first_of_shelf(const Bench& bench, const Card& card, CardKind kind) {
   std::vector<const Card*> tools;
   for (const Card& tool : bench.shelf)
-    if (tool.is_a == kind) tools.push_back(&tool);
+    if (tool.kind() == kind) tools.push_back(&tool);
   if (bench.folded)
     for (const auto& [id, tool] : bench.folded->cards)
-      if (tool.is_a == kind && is_there(bench, id, kind)) tools.push_back(&tool);
+      if (tool.kind() == kind && is_there(bench, id, kind)) tools.push_back(&tool);
   if (tools.empty()) return "";
   const auto own = std::find_if(tools.begin(), tools.end(), [&](const Card* tool) {
-    return tool->tool.calibrated_with == card.is_a;
+    return calibrated_with(*tool) == card.kind();
   });
   return (own == tools.end() ? tools.front() : *own)->id;
 }
@@ -171,7 +181,7 @@ std::string tool_for(const Bench& bench, const Card& card, session::Unit unit) {
 std::vector<Card> droppers_of(const Bench& bench) {
   std::vector<Card> out;
   for (const Card& card : bench.shelf)
-    if (card.is_a == CardKind::dropper) out.push_back(card);
+    if (card.kind() == CardKind::dropper) out.push_back(card);
   return out;
 }
 
@@ -181,14 +191,14 @@ std::string dropper_to_tell(const Bench& bench, const Card& card) {
   if (all.size() < 2 || next.unit != session::Unit::drops) return "";
   const auto tool = card_of(bench, tool_for(bench, card, next.unit));
   if (!tool) return "";
-  const auto of_it = [&](const Card& one) { return one.tool.calibrated_with == card.is_a; };
+  const auto of_it = [&](const Card& one) { return calibrated_with(one) == card.kind(); };
   const bool plain = of_it(*tool) && std::count_if(all.begin(), all.end(), of_it) == 1;
   return plain ? "" : tool->name;
 }
 
 std::string dropper_in_hand(const Bench& bench) {
   for (const Card& card : materials_of(bench))
-    if (session::is_liquid(card.is_a)) return tool_for(bench, card, session::Unit::drops);
+    if (session::is_liquid(card.kind())) return tool_for(bench, card, session::Unit::drops);
   return "";
 }
 
@@ -203,13 +213,11 @@ void next_dropper(Bench& bench) {
 std::optional<double> mL_of(const Bench& bench, const Card& card, const Amount& amount) {
   const auto tool = card_of(bench, tool_for(bench, card, amount.unit));
   const auto material = session::material_of(card);
-  if (!tool || !material || !session::is_liquid(card.is_a)) return std::nullopt;
-  const paint::Dropper dropper{tool->id, tool->tool.mL, tool->tool.mL_u,
-                               session::paint_kind(tool->tool.calibrated_with)};
-  const auto grams = amount.unit == session::Unit::drops
-                         ? paint::grams_of_drops(amount.count, dropper, *material)
-                         : paint::grams_of_spoons(
-                               amount.count, {tool->id, tool->tool.mL, tool->tool.mL_u}, *material);
+  if (!tool || !material || !session::is_liquid(card.kind())) return std::nullopt;
+  const auto grams =
+      amount.unit == session::Unit::drops
+          ? paint::grams_of_drops(amount.count, session::dropper_of(*tool), *material)
+          : paint::grams_of_spoons(amount.count, session::spoon_of(*tool), *material);
   if (!grams) return std::nullopt;
   return grams->value * paint::mL_per_g(material->parts);
 }

@@ -25,8 +25,18 @@ std::vector<session::Card> bottles_of(const Bench& bench);
 std::optional<session::Card> card_of(const Bench& bench, const std::string& id);
 
 // What may be chosen for one tap, by the names of the pads.
-inline constexpr std::array<std::string_view, 8> amount_names{
-    "1 drop", "2 drops", "5 drops", "10 drops", "1/4 tsp", "1/2 tsp", "1 tsp", "weigh"};
+struct AmountPad {
+  std::string_view name;
+  Amount amount;
+};
+inline constexpr std::array amount_pads{AmountPad{"1 drop", {session::Unit::drops, 1}},
+                                        AmountPad{"2 drops", {session::Unit::drops, 2}},
+                                        AmountPad{"5 drops", {session::Unit::drops, 5}},
+                                        AmountPad{"10 drops", {session::Unit::drops, 10}},
+                                        AmountPad{"1/4 tsp", {session::Unit::spoons, 0.25}},
+                                        AmountPad{"1/2 tsp", {session::Unit::spoons, 0.5}},
+                                        AmountPad{"1 tsp", {session::Unit::spoons, 1}},
+                                        AmountPad{"weigh", {session::Unit::g, 0}}};
 std::optional<Amount> amount_named(std::string_view name);
 
 // What a tap on this card adds: the chosen amount, but powder and paint are always weighed.

@@ -1,135 +1,193 @@
 #include "bench/pad.hpp"
 
-#include <array>
-#include <utility>
+#include "bench/pads_book.hpp"
+#include "bench/pads_choice.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_number.hpp"
+#include "bench/pads_pans.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
+#include "bench/pads_slab.hpp"
+#include "bench/pads_strip.hpp"
+#include "bench/pads_tablet.hpp"
+#include "words/lists.hpp"
 
 namespace bench {
 
 namespace {
 
-constexpr auto names = std::to_array<std::pair<PadKind, std::string_view>>({
-    {PadKind::shelf, "shelf"},
-    {PadKind::plan, "plan"},
-    {PadKind::slab, "slab"},
-    {PadKind::pans, "pans"},
-    {PadKind::book, "book"},
-    {PadKind::tablet, "tablet"},
-    {PadKind::sound, "sound"},
-    {PadKind::night, "night"},
-    {PadKind::wipe, "wipe"},
-    {PadKind::unlock, "unlock"},
-    {PadKind::add, "add"},
-    {PadKind::pigments, "pigments"},
-    {PadKind::more, "more"},
-    {PadKind::weigh_paint, "weigh_paint"},
-    {PadKind::to_jar, "to_jar"},
-    {PadKind::from_jar, "from_jar"},
-    {PadKind::spilt, "spilt"},
-    {PadKind::other_paint, "other_paint"},
-    {PadKind::paint_of, "paint_of"},
-    {PadKind::lines, "lines"},
-    {PadKind::earlier, "earlier"},
-    {PadKind::line, "line"},
-    {PadKind::other_amount, "other_amount"},
-    {PadKind::five_earlier, "five_earlier"},
-    {PadKind::take_back, "take_back"},
-    {PadKind::found, "found"},
-    {PadKind::parts, "parts"},
-    {PadKind::by_volume, "by_volume"},
-    {PadKind::want, "want"},
-    {PadKind::pan_size, "pan_size"},
-    {PadKind::cautions, "cautions"},
-    {PadKind::cautions_read, "cautions_read"},
-    {PadKind::kind_of, "kind_of"},
-    {PadKind::card, "card"},
-    {PadKind::new_card, "new_card"},
-    {PadKind::kept_away, "kept_away"},
-    {PadKind::put_away, "put_away"},
-    {PadKind::bring_back, "bring_back"},
-    {PadKind::fact, "fact"},
-    {PadKind::says, "says"},
-    {PadKind::choice, "choice"},
-    {PadKind::card_done, "card_done"},
-    {PadKind::another, "another"},
-    {PadKind::dropper, "dropper"},
-    {PadKind::bottle, "bottle"},
-    {PadKind::undo, "undo"},
-    {PadKind::pass, "pass"},
-    {PadKind::gather, "gather"},
-    {PadKind::back_on_slab, "back_on_slab"},
-    {PadKind::to_pans, "to_pans"},
-    {PadKind::close, "close"},
-    {PadKind::dot, "dot"},
-    {PadKind::trouble, "trouble"},
-    {PadKind::felt, "felt"},
-    {PadKind::amount, "amount"},
-    {PadKind::bottle_of, "bottle_of"},
-    {PadKind::lost_count, "lost_count"},
-    {PadKind::specks, "specks"},
-    {PadKind::trouble_is, "trouble_is"},
-    {PadKind::digit, "digit"},
-    {PadKind::point, "point"},
-    {PadKind::erase, "erase"},
-    {PadKind::enter, "enter"},
-    {PadKind::leave, "leave"},
-    {PadKind::pigment, "pigment"},
-    {PadKind::binder, "binder"},
-    {PadKind::page_back, "page_back"},
-    {PadKind::page_on, "page_on"},
-    {PadKind::weigh, "weigh"},
-    {PadKind::celsius, "celsius"},
-    {PadKind::humidity, "humidity"},
-    {PadKind::name, "name"},
-    {PadKind::search, "search"},
-    {PadKind::begin, "begin"},
-    {PadKind::go_on, "go_on"},
-    {PadKind::batch, "batch"},
-    {PadKind::to_list, "to_list"},
-    {PadKind::ranges, "ranges"},
-    {PadKind::range_of, "range_of"},
-    {PadKind::note_before, "note_before"},
-    {PadKind::note_after, "note_after"},
-    {PadKind::set_aside, "set_aside"},
-    {PadKind::take_up, "take_up"},
-    {PadKind::make_again, "make_again"},
-    {PadKind::compare, "compare"},
-    {PadKind::note, "note"},
-    {PadKind::note_text, "note_text"},
-    {PadKind::keep, "keep"},
-    {PadKind::pan, "pan"},
-    {PadKind::new_pan, "new_pan"},
-    {PadKind::pour_all, "pour_all"},
-    {PadKind::pour_g, "pour_g"},
-    {PadKind::weigh_pan, "weigh_pan"},
-    {PadKind::pan_card, "pan_card"},
-    {PadKind::judge, "judge"},
-    {PadKind::became, "became"},
-    {PadKind::all_pans, "all_pans"},
-    {PadKind::more_pans, "more_pans"},
-    {PadKind::batch_back, "batch_back"},
-    {PadKind::batch_on, "batch_on"},
-    {PadKind::hand, "hand"},
-    {PadKind::motion, "motion"},
-    {PadKind::card_smaller, "card_smaller"},
-    {PadKind::card_larger, "card_larger"},
-    {PadKind::bind, "bind"},
-});
+struct Named {
+  std::string_view name;
+};
+
+template <class Pad>
+using Names = words::EnumTable<Pad, Named>;
+
+constexpr Names<StripPad> strip_pads{{{StripPad::shelf, {"shelf"}},
+                                      {StripPad::plan, {"plan"}},
+                                      {StripPad::slab, {"slab"}},
+                                      {StripPad::pans, {"pans"}},
+                                      {StripPad::book, {"book"}},
+                                      {StripPad::tablet, {"tablet"}},
+                                      {StripPad::sound, {"sound"}},
+                                      {StripPad::night, {"night"}},
+                                      {StripPad::wipe, {"wipe"}},
+                                      {StripPad::unlock, {"unlock"}}}};
+constexpr Names<SharedPad> shared_pads{{{SharedPad::undo, {"undo"}},
+                                        {SharedPad::leave, {"leave"}},
+                                        {SharedPad::search, {"search"}},
+                                        {SharedPad::page_back, {"page_back"}},
+                                        {SharedPad::page_on, {"page_on"}},
+                                        {SharedPad::to_pans, {"to_pans"}}}};
+constexpr Names<SlabPad> slab_pads{{{SlabPad::add, {"add"}},
+                                    {SlabPad::pigments, {"pigments"}},
+                                    {SlabPad::another, {"another"}},
+                                    {SlabPad::more, {"more"}},
+                                    {SlabPad::bottle, {"bottle"}},
+                                    {SlabPad::pass, {"pass"}},
+                                    {SlabPad::gather, {"gather"}},
+                                    {SlabPad::back_on_slab, {"back_on_slab"}},
+                                    {SlabPad::close, {"close"}},
+                                    {SlabPad::dot, {"dot"}},
+                                    {SlabPad::trouble, {"trouble"}},
+                                    {SlabPad::felt, {"felt"}}}};
+constexpr Names<ChoicePad> choice_pads{{{ChoicePad::amount, {"amount"}},
+                                        {ChoicePad::dropper, {"dropper"}},
+                                        {ChoicePad::bottle_of, {"bottle_of"}},
+                                        {ChoicePad::lost_count, {"lost_count"}},
+                                        {ChoicePad::specks, {"specks"}},
+                                        {ChoicePad::trouble_is, {"trouble_is"}}}};
+constexpr Names<MorePad> more_pads{{{MorePad::weigh_paint, {"weigh_paint"}},
+                                    {MorePad::to_jar, {"to_jar"}},
+                                    {MorePad::from_jar, {"from_jar"}},
+                                    {MorePad::spilt, {"spilt"}},
+                                    {MorePad::other_paint, {"other_paint"}},
+                                    {MorePad::paint_of, {"paint_of"}},
+                                    {MorePad::lines, {"lines"}},
+                                    {MorePad::earlier, {"earlier"}},
+                                    {MorePad::line, {"line"}},
+                                    {MorePad::other_amount, {"other_amount"}},
+                                    {MorePad::five_earlier, {"five_earlier"}},
+                                    {MorePad::take_back, {"take_back"}},
+                                    {MorePad::found, {"found"}}}};
+constexpr Names<NumberPad> number_pads{{{NumberPad::digit, {"digit"}},
+                                        {NumberPad::point, {"point"}},
+                                        {NumberPad::erase, {"erase"}},
+                                        {NumberPad::enter, {"enter"}}}};
+constexpr Names<PlanPad> plan_pads{{{PlanPad::pigment, {"pigment"}},
+                                    {PlanPad::binder, {"binder"}},
+                                    {PlanPad::weigh, {"weigh"}},
+                                    {PlanPad::celsius, {"celsius"}},
+                                    {PlanPad::humidity, {"humidity"}},
+                                    {PlanPad::parts, {"parts"}},
+                                    {PlanPad::by_volume, {"by_volume"}},
+                                    {PlanPad::want, {"want"}},
+                                    {PlanPad::pan_size, {"pan_size"}},
+                                    {PlanPad::cautions, {"cautions"}},
+                                    {PlanPad::cautions_read, {"cautions_read"}},
+                                    {PlanPad::name, {"name"}},
+                                    {PlanPad::begin, {"begin"}},
+                                    {PlanPad::go_on, {"go_on"}}}};
+constexpr Names<ShelfPad> shelf_pads{{{ShelfPad::kind_of, {"kind_of"}},
+                                      {ShelfPad::card, {"card"}},
+                                      {ShelfPad::new_card, {"new_card"}},
+                                      {ShelfPad::kept_away, {"kept_away"}},
+                                      {ShelfPad::put_away, {"put_away"}},
+                                      {ShelfPad::bring_back, {"bring_back"}},
+                                      {ShelfPad::fact, {"fact"}},
+                                      {ShelfPad::says, {"says"}},
+                                      {ShelfPad::choice, {"choice"}},
+                                      {ShelfPad::card_done, {"card_done"}}}};
+constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
+                                    {BookPad::to_list, {"to_list"}},
+                                    {BookPad::ranges, {"ranges"}},
+                                    {BookPad::range_of, {"range_of"}},
+                                    {BookPad::note_before, {"note_before"}},
+                                    {BookPad::note_after, {"note_after"}},
+                                    {BookPad::set_aside, {"set_aside"}},
+                                    {BookPad::take_up, {"take_up"}},
+                                    {BookPad::make_again, {"make_again"}},
+                                    {BookPad::compare, {"compare"}},
+                                    {BookPad::note, {"note"}},
+                                    {BookPad::note_text, {"note_text"}},
+                                    {BookPad::keep, {"keep"}}}};
+constexpr Names<PansPad> pans_pads{{{PansPad::pan, {"pan"}},
+                                    {PansPad::new_pan, {"new_pan"}},
+                                    {PansPad::pour_all, {"pour_all"}},
+                                    {PansPad::pour_g, {"pour_g"}},
+                                    {PansPad::weigh_pan, {"weigh_pan"}},
+                                    {PansPad::pan_card, {"pan_card"}},
+                                    {PansPad::judge, {"judge"}},
+                                    {PansPad::became, {"became"}},
+                                    {PansPad::all_pans, {"all_pans"}},
+                                    {PansPad::more_pans, {"more_pans"}},
+                                    {PansPad::batch_back, {"batch_back"}},
+                                    {PansPad::batch_on, {"batch_on"}}}};
+constexpr Names<TabletPad> tablet_pads{{{TabletPad::hand, {"hand"}},
+                                        {TabletPad::motion, {"motion"}},
+                                        {TabletPad::card_smaller, {"card_smaller"}},
+                                        {TabletPad::card_larger, {"card_larger"}},
+                                        {TabletPad::bind, {"bind"}}}};
+
+template <class Pad>
+std::string_view name_in(const Names<Pad>& names, PadKind pad) {
+  return names[*pad.as<Pad>()].name;
+}
+
+template <class Pad>
+std::optional<PadKind> kind_in(const Names<Pad>& names, std::string_view name) {
+  const auto pad = names.find(&Named::name, name);
+  return pad ? std::optional(PadKind(*pad)) : std::nullopt;
+}
+
+std::string_view name_of(PadKind pad) {
+  switch (pad.list()) {
+  case PadList::strip: return name_in(strip_pads, pad);
+  case PadList::shared: return name_in(shared_pads, pad);
+  case PadList::slab: return name_in(slab_pads, pad);
+  case PadList::choice: return name_in(choice_pads, pad);
+  case PadList::more: return name_in(more_pads, pad);
+  case PadList::number: return name_in(number_pads, pad);
+  case PadList::plan: return name_in(plan_pads, pad);
+  case PadList::shelf: return name_in(shelf_pads, pad);
+  case PadList::book: return name_in(book_pads, pad);
+  case PadList::pans: return name_in(pans_pads, pad);
+  case PadList::tablet: return name_in(tablet_pads, pad);
+  }
+  return "";
+}
+
+std::optional<PadKind> kind_named(PadList list, std::string_view name) {
+  switch (list) {
+  case PadList::strip: return kind_in(strip_pads, name);
+  case PadList::shared: return kind_in(shared_pads, name);
+  case PadList::slab: return kind_in(slab_pads, name);
+  case PadList::choice: return kind_in(choice_pads, name);
+  case PadList::more: return kind_in(more_pads, name);
+  case PadList::number: return kind_in(number_pads, name);
+  case PadList::plan: return kind_in(plan_pads, name);
+  case PadList::shelf: return kind_in(shelf_pads, name);
+  case PadList::book: return kind_in(book_pads, name);
+  case PadList::pans: return kind_in(pans_pads, name);
+  case PadList::tablet: return kind_in(tablet_pads, name);
+  }
+  return std::nullopt;
+}
 
 }
 
 std::string name_of(const PadId& pad) {
-  for (const auto& [kind, name] : names)
-    if (kind == pad.kind)
-      return pad.arg.empty() ? std::string(name) : std::string(name) + " " + pad.arg;
-  return "";
+  const std::string name(name_of(pad.kind));
+  return pad.arg.empty() ? name : name + " " + pad.arg;
 }
 
 std::optional<PadId> pad_named(std::string_view text) {
   const std::size_t space = text.find(' ');
   const std::string_view head = text.substr(0, space);
   const std::string_view arg = space == std::string_view::npos ? "" : text.substr(space + 1);
-  for (const auto& [kind, name] : names)
-    if (!name.empty() && name == head) return PadId{kind, std::string(arg)};
+  for (const PadList list : words::all_of<PadList>)
+    if (const auto kind = kind_named(list, head)) return PadId{*kind, std::string(arg)};
   return std::nullopt;
 }
 

@@ -45,11 +45,10 @@ std::optional<OtherPaint> paint_of(const session::Batch& batch) {
     const paint::Live now = paint::live(lying.sums, lying.paint);
     OtherPaint p{batch.id, {}, place, paint::grams_of(lying.paint, batch.places.bench).value};
     p.card.id = "paint_" + batch.id;
-    p.card.is_a = session::CardKind::paint;
     p.card.name = batch.name;
-    p.card.made_of = made_of(lying, now);
-    p.card.pigment = blended(lying);
-    p.card.colour = session::colour_of(batch);
+    session::PaintCard made{{"", 0, blended(lying)}, made_of(lying, now)};
+    made.as_one.colour = session::colour_of(batch);
+    p.card.facts = made;
     return p;
   }
   return std::nullopt;

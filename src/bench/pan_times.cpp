@@ -29,7 +29,7 @@ std::optional<paint::Layer> last_layer(const session::Batch& batch, const sessio
        {&paint::Wet::gum_g, &paint::Wet::glycerin_g, &paint::Wet::honey_g, &paint::Wet::water_g,
         &paint::Wet::volume_mL})
     wet.*part *= share;
-  return paint::Layer{wet, pan.card.tool.mL / pan_depth_cm};
+  return paint::Layer{wet, volume_of(pan.card).mL / pan_depth_cm};
 }
 
 // Since the last layer; the first of them at the pour itself.
@@ -72,7 +72,7 @@ bool judged_since(const session::Batch& batch, std::int64_t at) {
 }
 
 bool is_full(const session::Pan& pan) {
-  return session::dry_mL(pan) >= full_share * pan.card.tool.mL;
+  return session::dry_mL(pan) >= full_share * volume_of(pan.card).mL;
 }
 
 std::optional<LayerTime> layer_time(const session::Batch& batch, const session::Pan& pan) {

@@ -21,15 +21,16 @@ bool may_have_paint(const Bench& bench, const std::string& batch) {
 
 int pans_filled(const Bench& bench, const session::Card& card) {
   const double mL = to_pour_mL(*bench.pans.folded);
-  if (!(mL > 0) || !(card.tool.mL > 0)) return 0;
-  return std::clamp(static_cast<int>(std::floor(mL / card.tool.mL)), 1, most_new_pans);
+  const double full_mL = volume_of(card).mL;
+  if (!(mL > 0) || !(full_mL > 0)) return 0;
+  return std::clamp(static_cast<int>(std::floor(mL / full_mL)), 1, most_new_pans);
 }
 
 }
 
 std::string pans_batch(const Bench& bench) {
-  for (const std::string* chosen : {&bench.pans.batch, &bench.book.batch, &bench.batch})
-    if (!chosen->empty()) return *chosen;
+  for (const std::string& chosen : {bench.pans.batch, batch_of(bench.book.page), bench.batch})
+    if (!chosen.empty()) return chosen;
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id)
     if (may_have_paint(bench, *id)) return *id;
   return "";
@@ -181,7 +182,8 @@ std::string waits_first(const Bench& bench, const std::string& here, const Now& 
 void open_pans_from_strip(Bench& bench, const Now& now) {
   std::string batch = waits_first(bench, pans_batch(bench), now);
   if (bench.screen == Screen::slab) batch = bench.batch;
-  if (bench.screen == Screen::book && !bench.book.batch.empty()) batch = bench.book.batch;
+  const std::string in_book = batch_of(bench.book.page);
+  if (bench.screen == Screen::book && !in_book.empty()) batch = in_book;
   if (!batch.empty() && batch != bench.pans.batch) {
     bench.pans.batch = batch;
     bench.pans.card.clear();

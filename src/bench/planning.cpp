@@ -38,7 +38,7 @@ const AsMade* as_made(const PlanState& plan) {
 }
 
 double g_per_part(const session::Card& card, bool by_volume) {
-  return by_volume ? card.pigment.g_per_mL : 1;
+  return by_volume ? pigment_of(card).pigment.g_per_mL : 1;
 }
 
 Result<OfOneGram> of_one_gram(const Bench& bench) {
@@ -47,7 +47,7 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   for (const BlendPart& part : bench.plan.blend) {
     const session::Card* card = shelf_card(bench, part.card);
     if (!card) continue;
-    if (!(card->pigment.g_per_mL > 0))
+    if (!(pigment_of(*card).pigment.g_per_mL > 0))
       return words::failure(words::PaintSay::density_not_known, {card->name});
     one.pigments.push_back({part.card, part.parts * g_per_part(*card, bench.plan.by_volume)});
     sum += one.pigments.back().grams;
@@ -55,8 +55,9 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   for (PlannedPigment& p : one.pigments) {
     p.grams /= sum;
     const session::Card* card = shelf_card(bench, p.card);
-    one.shares.push_back({card, p.grams / card->pigment.g_per_mL});
-    one.pigment_mL += p.grams / card->pigment.g_per_mL;
+    const double mL = p.grams / pigment_of(*card).pigment.g_per_mL;
+    one.shares.push_back({card, mL});
+    one.pigment_mL += mL;
   }
   const session::Card* binder = shelf_card(bench, bench.plan.binder);
   const auto material =
@@ -86,7 +87,7 @@ Result<paint::PanPlan> pans_wanted(const Bench& bench, double pan_mL) {
 
 double pan_mL(const Bench& bench) {
   const session::Card* pan = shelf_card(bench, bench.plan.pan);
-  return pan ? pan->tool.mL : 0;
+  return pan ? volume_of(*pan).mL : 0;
 }
 
 Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
@@ -106,7 +107,8 @@ Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
 paint::Helping helping_of(const Bench& bench, const std::vector<PlannedPigment>& pigments) {
   paint::Helping sum;
   for (const PlannedPigment& p : pigments) {
-    const paint::Helping usual = paint::first_helping(shelf_card(bench, p.card)->pigment.family);
+    const session::Card& card = *shelf_card(bench, p.card);
+    const paint::Helping usual = paint::first_helping(pigment_of(card).pigment.family);
     sum.low += usual.low * p.grams / 10;
     sum.high += usual.high * p.grams / 10;
   }

@@ -37,10 +37,16 @@ PigmentStory::Step step_of(const session::Narrowed& after, const std::string& ca
 
 // The notes of its batches, and the range after each.
 void tell_story(Bench& bench) {
-  PigmentStory& story = *bench.book.story;
+  auto* page = std::get_if<StoryPage>(&bench.book.page);
+  if (!page) return;
+  PigmentStory& story = page->story;
   story.steps.clear();
   const session::Card* card = shelf_card(bench, story.card);
-  if (!card) return bench.book.story.reset();
+  if (!card) {
+    RangesPage all = std::move(page->ranges);
+    bench.book.page = std::move(all);
+    return;
+  }
   std::vector<const session::Taught*> all;
   for (const auto& [id, taught] : bench.learning.taught) all.push_back(&taught);
   for (const session::Narrowed& after :
@@ -67,23 +73,28 @@ std::optional<session::Ref> line_that_set_aside(Bench& bench, const std::string&
 }
 
 void refresh_ranges(Bench& bench) {
-  std::vector<PigmentRange>& out = bench.book.of_pigments;
+  auto* story = std::get_if<StoryPage>(&bench.book.page);
+  auto* page = story ? &story->ranges : std::get_if<RangesPage>(&bench.book.page);
+  if (!page) return;
+  std::vector<PigmentRange>& out = page->of_pigments;
   out.clear();
-  if (!bench.book.ranges) return;
   for (const session::Card* card : shelf_of(bench, session::CardKind::pigment))
     if (auto range = range_of(bench.learning.ranges, *card)) out.push_back(*std::move(range));
   std::stable_sort(out.begin(), out.end(), [](const PigmentRange& a, const PigmentRange& b) {
     const bool a_felt = a.band.batches > 0, b_felt = b.band.batches > 0;
     return a_felt != b_felt ? a_felt : a.demand > b.demand;
   });
-  if (bench.book.story) tell_story(bench);
+  tell_story(bench);
 }
 
 std::size_t steps_of_story(const Display& display) { return display.upright() ? 12 : 6; }
 
 void open_story(Bench& bench, const std::string& card) {
-  bench.book.story.emplace();
-  bench.book.story->card = card;
+  auto* page = std::get_if<RangesPage>(&bench.book.page);
+  if (!page) return;
+  StoryPage story{std::move(*page), {}};
+  story.story.card = card;
+  bench.book.page = std::move(story);
   tell_story(bench);
 }
 
@@ -101,8 +112,7 @@ const PigmentStory::Note* note_chosen(const PigmentStory& story) {
   return nullptr;
 }
 
-void choose_note(Bench& bench, int by) {
-  PigmentStory& story = *bench.book.story;
+void choose_note(PigmentStory& story, int by) {
   std::vector<session::Ref> all;
   for (const PigmentStory::Step& step : story.steps)
     for (const PigmentStory::Note& note : step.notes) all.push_back(note.line);
@@ -112,8 +122,7 @@ void choose_note(Bench& bench, int by) {
     story.note = all[static_cast<std::size_t>(to)];
 }
 
-void set_aside(Bench& bench, const Now& now, Effects& effects) {
-  PigmentStory& story = *bench.book.story;
+void set_aside(Bench& bench, PigmentStory& story, const Now& now, Effects& effects) {
   const PigmentStory::Step* step = step_of_note(story);
   const PigmentStory::Note* note = note_chosen(story);
   if (!note) return;

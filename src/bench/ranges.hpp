@@ -14,11 +14,11 @@ void refresh_ranges(Bench& bench);
 std::size_t steps_of_story(const Display& display); // batches that there is room for
 
 void open_story(Bench& bench, const std::string& card);
-void choose_note(Bench& bench, int by); // the one before (-1) or after (1) the chosen one
+void choose_note(PigmentStory& story, int by); // the one before (-1) or after (1) the chosen one
 const PigmentStory::Step* step_of_note(const PigmentStory& story);
 const PigmentStory::Note* note_chosen(const PigmentStory& story);
 
 // Takes the chosen note out of what is learnt from, or back into it.
-void set_aside(Bench& bench, const Now& now, Effects& effects);
+void set_aside(Bench& bench, PigmentStory& story, const Now& now, Effects& effects);
 
 }

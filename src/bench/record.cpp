@@ -2,6 +2,7 @@
 
 #include "bench/learning.hpp"
 #include "session/check_value.hpp"
+#include "words/lists.hpp"
 #include "words/moments.hpp"
 
 #include <algorithm>
@@ -50,18 +51,29 @@ void append(Bench& bench, const std::string& batch, session::Event event, const 
 
 }
 
-bool by_hand(const session::Event& e) {
-  using namespace session;
-  return std::holds_alternative<Added>(e) || std::holds_alternative<Felt>(e) ||
-         std::holds_alternative<StageBegan>(e) || std::holds_alternative<Dot>(e) ||
-         std::holds_alternative<Trouble>(e) || std::holds_alternative<BottleWeighed>(e) ||
-         std::holds_alternative<CountLost>(e) || std::holds_alternative<Gathered>(e) ||
-         std::holds_alternative<Closed>(e) || std::holds_alternative<Moved>(e) ||
-         std::holds_alternative<Lost>(e) || std::holds_alternative<Weighed>(e) ||
-         std::holds_alternative<AsBefore>(e) || std::holds_alternative<Found>(e) ||
-         std::holds_alternative<Poured>(e) || std::holds_alternative<PanWeighed>(e) ||
-         std::holds_alternative<Verdict>(e) || std::holds_alternative<Noted>(e);
+namespace {
+struct ByHand {
+  template <words::one_of<session::Added, session::Felt, session::StageBegan, session::Dot,
+                          session::Trouble, session::BottleWeighed, session::CountLost,
+                          session::Gathered, session::Closed, session::Moved, session::Lost,
+                          session::Weighed, session::AsBefore, session::Found, session::Poured,
+                          session::PanWeighed, session::Verdict, session::Noted>
+                Hand>
+  bool operator()(const Hand&) const {
+    return true;
+  }
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Opened,
+                          session::RoomSet, session::CautionsSeen, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::ClockJumped, session::Left, session::Unknown>
+                Other>
+  bool operator()(const Other&) const {
+    return false;
+  }
+};
 }
+
+bool by_hand(const session::Event& e) { return std::visit(ByHand{}, e); }
 
 bool has_begun(const Bench& bench) { return !bench.logs.front().lines.empty(); }
 

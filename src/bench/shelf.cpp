@@ -13,32 +13,11 @@ using session::Card;
 using session::CardKind;
 
 Card liquid(std::string id, CardKind kind, std::string name, paint::Recipe recipe) {
-  Card card;
-  card.id = std::move(id);
-  card.is_a = kind;
-  card.name = std::move(name);
-  card.recipe = recipe;
-  return card;
-}
-
-Card tool(std::string id, CardKind kind, std::string name, double mL, double mL_u) {
-  Card card;
-  card.id = std::move(id);
-  card.is_a = kind;
-  card.name = std::move(name);
-  card.tool = {mL, mL_u, CardKind::water};
-  return card;
+  return {std::move(id), std::move(name), session::LiquidCard{kind, recipe}};
 }
 
 Card pigment(const paint::CataloguePigment& entry) {
-  Card card;
-  card.id = entry.id;
-  card.is_a = CardKind::pigment;
-  card.name = entry.name;
-  card.index_name = entry.ci_name;
-  card.colour = entry.colour;
-  card.pigment = entry.facts;
-  return card;
+  return {entry.id, entry.name, session::PigmentCard{entry.ci_name, entry.colour, entry.facts}};
 }
 
 }
@@ -59,10 +38,10 @@ std::vector<Card> shelf_that_ships() {
       liquid("honey_11", CardKind::honey, "Honey 1:1", {.water = 1, .honey = 1}),
       liquid("glycerin", CardKind::glycerin, "Glycerin", {.glycerin = 1}),
       liquid("ox_gall", CardKind::wetting_aid, "Ox gall", {.water = 0.95, .other = 0.05}),
-      tool("dropper", CardKind::dropper, "any dropper", 0.05, 0.0095),
-      tool("teaspoon", CardKind::spoon, "teaspoon", 5, 0.144),
-      tool("half_pan", CardKind::pan, "half pan", 1.7, 0.2),
-      tool("full_pan", CardKind::pan, "full pan", 3, 0.4),
+      {"dropper", "any dropper", session::DropperCard{{0.05, 0.0095}}},
+      {"teaspoon", "teaspoon", session::SpoonCard{{5, 0.144}}},
+      {"half_pan", "half pan", session::PanCard{{1.7, 0.2}}},
+      {"full_pan", "full pan", session::PanCard{{3, 0.4}}},
   };
   for (const paint::CataloguePigment& entry : paint::catalogue()) cards.push_back(pigment(entry));
   return cards;

@@ -5,6 +5,11 @@
 #include "bench/heard.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
+#include "bench/pads_book.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
+#include "bench/pads_strip.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
@@ -66,6 +71,31 @@ void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, Ear& 
   ear.not_counted = means.not_counted.has_value();
 }
 
+void search(Bench& bench, const std::string& text) {
+  switch (bench.screen) {
+  case Screen::plan:
+    bench.plan.search = text;
+    bench.plan.page = 0;
+    return;
+  case Screen::shelf:
+    bench.shelf_page.search = text;
+    bench.shelf_page.page = 0;
+    return;
+  case Screen::book:
+    bench.book.search = text;
+    bench.book.list_page = 0;
+    return find_batches(bench);
+  case Screen::slab:
+  case Screen::pans:
+  case Screen::tablet: return; // nothing to search
+  }
+}
+
+void write_note(Bench& bench, const std::string& text) {
+  auto* page = std::get_if<BatchPage>(&bench.book.page);
+  if (page && page->note) page->note = text;
+}
+
 void typed(Bench& bench, const Text& text, const Now& now) {
   if (!session::is_utf8(text.text))
     return say_error(bench, {words::SessionSay::text_not_utf8, {}}, now);
@@ -73,25 +103,12 @@ void typed(Bench& bench, const Text& text, const Now& now) {
   if (kept.size() < text.text.size())
     say_error(bench, {words::BenchSay::text_shortened, {std::to_string(session::longest_text)}},
               now);
-  if (text.field.kind == PadKind::says) say_on_card(bench, text.field.arg, kept);
-  if (text.field.kind == PadKind::search && bench.screen == Screen::shelf) {
-    bench.shelf_page.search = kept;
-    bench.shelf_page.page = 0;
-    return;
-  }
-  if (text.field.kind == PadKind::note_text) bench.book.note = kept;
-  if (text.field.kind == PadKind::search && bench.screen == Screen::book) {
-    bench.book.search = kept;
-    bench.book.page = 0;
-    return find_batches(bench);
-  }
-  if (text.field.kind == PadKind::name) {
+  if (text.field.kind == ShelfPad::says) say_on_card(bench, text.field.arg, kept);
+  if (text.field.kind == SharedPad::search) search(bench, kept);
+  if (text.field.kind == BookPad::note_text) write_note(bench, kept);
+  if (text.field.kind == PlanPad::name) {
     bench.plan.name = kept;
     bench.plan.name_typed = !kept.empty();
-  }
-  if (text.field.kind == PadKind::search) {
-    bench.plan.search = kept;
-    bench.plan.page = 0;
   }
 }
 
@@ -174,7 +191,9 @@ void resized(Bench& bench, const Display& display, const Now& now) {
   bench.display = display;
   if (std::hypot(display.mm.w, display.mm.h) < small_mm)
     say_error(bench, {words::BenchSay::display_small, {}}, now);
-  bench.plan.page = bench.shelf_page.page = bench.book.page = bench.pans.page = 0;
+  bench.plan.page = bench.shelf_page.page = bench.book.list_page = bench.pans.page = 0;
+  if (auto* ranges = std::get_if<RangesPage>(&bench.book.page)) ranges->page = 0;
+  if (auto* story = std::get_if<StoryPage>(&bench.book.page)) story->ranges.page = 0;
 }
 
 void ticked(Bench& bench, const Now& now) {
@@ -186,25 +205,34 @@ void ticked(Bench& bench, const Now& now) {
   if (bench.glide && now.run_ms - bench.glide->since_ms >= glide_ms) bench.glide.reset();
 }
 
-void handle(Bench& bench, Input& input, const Now& now, Effects& effects, Ear& ear) {
-  if (const auto* p = std::get_if<Pointer>(&input)) pointed(bench, *p, now, effects, ear);
-  if (const auto* k = std::get_if<Key>(&input)) keyed(bench, *k, now, effects, ear);
-  if (const auto* t = std::get_if<Tap>(&input)) tapped(bench, t->pad, now, effects, ear);
-  if (const auto* t = std::get_if<Text>(&input)) typed(bench, *t, now);
-  if (const auto* r = std::get_if<Reading>(&input)) bench.reading = *r;
-  if (auto* l = std::get_if<Loaded>(&input)) loaded(bench, std::move(*l), now);
-  if (auto* a = std::get_if<Arrived>(&input)) arrived(bench, std::move(*a), now);
-  if (const auto* k = std::get_if<NotKept>(&input)) say_error(bench, k->why, now);
-  if (const auto* r = std::get_if<Resized>(&input)) resized(bench, r->display, now);
-  if (const auto* s = std::get_if<Saved>(&input)) bench.saving = {s->n, std::nullopt, s->stand_in};
-  if (const auto* f = std::get_if<SaveFailed>(&input)) bench.saving.failure = f->reason;
-  if (const auto* l = std::get_if<Learnt>(&input)) take_learnt(bench, *l);
-  if (std::holds_alternative<Leaving>(input) && has_begun(bench) && !bench.sitting.left) {
-    record(bench, "", session::Left{}, now, effects);
-    bench.sitting.left = true;
-  }
-  ticked(bench, now);
+void leaving(Bench& bench, const Now& now, Effects& effects) {
+  if (!has_begun(bench) || bench.sitting.left) return;
+  record(bench, "", session::Left{}, now, effects);
+  bench.sitting.left = true;
 }
+
+struct Handle {
+  Bench& bench;
+  const Now& now;
+  Effects& effects;
+  Ear& ear;
+
+  void operator()(const Pointer& p) const { pointed(bench, p, now, effects, ear); }
+  void operator()(const Key& k) const { keyed(bench, k, now, effects, ear); }
+  void operator()(const Text& t) const { typed(bench, t, now); }
+  void operator()(const Tap& t) const { tapped(bench, t.pad, now, effects, ear); }
+  void operator()(const Tick&) const {} // time passes with every input
+  void operator()(const Saved& s) const { bench.saving = {s.n, std::nullopt, s.stand_in}; }
+  void operator()(const SaveFailed& f) const { bench.saving.failure = f.reason; }
+  void operator()(const Reading& r) const { bench.reading = r; }
+  void operator()(Loaded& l) const { loaded(bench, std::move(l), now); }
+  void operator()(Arrived& a) const { arrived(bench, std::move(a), now); }
+  void operator()(const Resized& r) const { resized(bench, r.display, now); }
+  void operator()(const NotKept& k) const { say_error(bench, k.why, now); }
+  void operator()(const Leaving&) const { leaving(bench, now, effects); }
+  void operator()(const Study&) const {} // see step
+  void operator()(const Learnt& l) const { take_learnt(bench, l); }
+};
 
 std::int64_t next_whole(std::int64_t from, std::int64_t now, std::int64_t each) {
   return now + each - (now - from) % each;
@@ -214,7 +242,7 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
   const std::int64_t minute = now.run_ms + 60000 - now.wall_ms % 60000;
   std::int64_t wake = minute;
   const auto sooner = [&](std::int64_t at) { wake = std::min(wake, at); };
-  if (bench.touch.press && bench.touch.press->pad.kind == PadKind::unlock)
+  if (bench.touch.press && bench.touch.press->pad.kind == StripPad::unlock)
     sooner(now.run_ms + holding_ms);
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
   if (const auto bell = bell_at(bench)) sooner(*bell);
@@ -264,7 +292,8 @@ Effects step(Bench& bench, Input input, const Now& now) {
   effects.redraw = true;
   notice_clock(bench, now, effects);
   Ear ear;
-  handle(bench, input, now, effects, ear);
+  std::visit(Handle{bench, now, effects, ear}, input);
+  ticked(bench, now);
   refresh_index(bench, now);
   if (time_matters(input)) {
     refold(bench, now);

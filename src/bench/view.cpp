@@ -5,12 +5,18 @@
 #include "bench/due.hpp"
 #include "bench/keys.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_pans.hpp"
+#include "bench/pads_slab.hpp"
+#include "bench/pads_strip.hpp"
+#include "bench/pads_tablet.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/digits.hpp"
 #include "session/trail.hpp"
+#include "words/lists.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -23,10 +29,10 @@ constexpr session::Clock slab_window_s = 900;
 
 MaterialView card_view(const Bench& bench, const session::Card& card) {
   MaterialView m;
-  m.pad = {PadKind::add, card.id};
-  m.kind = card.is_a;
+  m.pad = {SlabPad::add, card.id};
+  m.kind = card.kind();
   m.name = card.name;
-  m.colour = card.colour;
+  m.colour = pigment_of(card).colour;
   m.next = next_amount(bench, card);
   m.dropper = dropper_to_tell(bench, card);
   for (const session::Total& t : bench.folded->totals)
@@ -99,7 +105,7 @@ namespace {
 Measures measures_of_binder(const Bench& bench) {
   constexpr double any_drop_mL = 0.035;
   for (const session::Card& card : materials_of(bench))
-    if (card.is_a == session::CardKind::binder)
+    if (card.kind() == session::CardKind::binder)
       return {mL_of(bench, card, Amount{}).value_or(any_drop_mL),
               mL_of(bench, card, Amount{session::Unit::spoons, 1}).value_or(0)};
   return {any_drop_mL, 0};
@@ -107,7 +113,7 @@ Measures measures_of_binder(const Bench& bench) {
 
 std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
   if (!bench.touch.press || bench.touch.press->slid ||
-      bench.touch.press->pad.kind != PadKind::add || !batch.standing.flow_now)
+      bench.touch.press->pad.kind != SlabPad::add || !batch.standing.flow_now)
     return std::nullopt;
   const auto card = card_of(bench, bench.touch.press->pad.arg);
   const auto mL = card ? mL_of(bench, *card, next_amount(bench, *card)) : std::nullopt;
@@ -117,7 +123,7 @@ std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
 
 std::optional<double> unlocking(const Bench& bench, const Now& now) {
   const auto& press = bench.touch.press;
-  if (!press || press->slid || press->pad.kind != PadKind::unlock) return std::nullopt;
+  if (!press || press->slid || press->pad.kind != StripPad::unlock) return std::nullopt;
   const auto held = static_cast<double>(now.run_ms - press->since_ms);
   return std::clamp(held / unlock_ms, 0.0, 1.0);
 }
@@ -131,7 +137,7 @@ double gliding(const Glide& glide, double to, const Now& now) {
 }
 
 LineView line_view(const Bench& bench, const session::Entry& e) {
-  LineView v{{PadKind::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected};
+  LineView v{{MorePad::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected};
   std::string card;
   if (const auto* a = std::get_if<session::Added>(&e.event)) card = a->of;
   if (const auto* b = std::get_if<session::BottleWeighed>(&e.event)) card = b->of;
@@ -140,24 +146,24 @@ LineView line_view(const Bench& bench, const session::Entry& e) {
   return v;
 }
 
-// What the seldom wanted middles show.
-void add_middle(const Bench& bench, SlabView& v) {
-  v.trouble = bench.trouble;
+// What the seldom wanted panels show.
+void add_panel(const Bench& bench, SlabView& v) {
   v.in_jar = lies(bench, session::Place::jar);
-  if (bench.middle == Middle::amounts)
+  if (is_open<AmountsPanel>(bench.panel))
     if (const auto dropper = card_of(bench, dropper_in_hand(bench))) v.dropper = dropper->name;
-  if (bench.middle == Middle::remedy)
-    v.remedy = remedy_of(bench.trouble, *bench.folded, measures_of_binder(bench).drop_mL);
-  if (bench.middle == Middle::lines)
+  if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
+    v.remedy = remedy_of(remedy->of, *bench.folded, measures_of_binder(bench).drop_mL);
+  if (is_open<LinesPanel>(bench.panel))
     for (const session::Entry* e : correctable(bench)) v.lines.push_back(line_view(bench, *e));
-  if (const session::Entry* chosen = line_chosen(bench); chosen && bench.middle == Middle::line) {
+  if (const session::Entry* chosen = line_chosen(bench);
+      chosen && is_open<LinePanel>(bench.panel)) {
     v.lines.push_back(line_view(bench, *chosen));
     v.line_has_amount = amount_in(chosen->event).has_value();
   }
-  if (bench.middle == Middle::paints)
+  if (is_open<PaintsPanel>(bench.panel))
     for (const OtherPaint& p : bench.paints)
       v.paints.push_back(
-          {{PadKind::paint_of, p.batch}, p.card.name, p.card.colour, p.place, p.grams});
+          {{MorePad::paint_of, p.batch}, p.card.name, pigment_of(p.card).colour, p.place, p.grams});
 }
 
 // Pigment that is not there is not advised.
@@ -171,7 +177,7 @@ void keep_to_jar(const Bench& bench, Advice& advice) {
 
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
-  v.middle = bench.middle;
+  v.panel = bench.panel;
   v.amount = bench.amount;
   v.locked = bench.locked;
   v.unlocking = unlocking(bench, now);
@@ -183,10 +189,10 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   if (!bench.folded) return v;
   const session::Batch& batch = *bench.folded;
   for (const PadId& pad : material_pads(bench)) v.materials.push_back(material_view(bench, pad));
-  if (bench.middle == Middle::pigments)
+  if (is_open<PigmentsPanel>(bench.panel))
     for (const session::Card& card : pigments_of(bench))
       v.pigments.push_back(card_view(bench, card));
-  add_middle(bench, v);
+  add_panel(bench, v);
   v.pass = pass_view(batch);
   v.dot = session::last_dot(batch);
   v.last_trouble = session::last_trouble(batch);
@@ -235,7 +241,7 @@ StripView strip_view(const Bench& bench, const Now& now) {
 TabletView tablet_view(const Bench& bench) {
   TabletView v{bench.display.mm, bench.tablet.hand, bench.tablet.motion, {}};
   for (const std::string_view name : bindable) {
-    TabletView::Row row{{PadKind::bind, std::string(name)}, *pad_named(name), "", false};
+    TabletView::Row row{{TabletPad::bind, std::string(name)}, *pad_named(name), "", false};
     for (const auto& [key, pad] : bench.tablet.keys)
       if (pad == row.does) row.key = key;
     row.waits = bench.keys.binding == row.does;
@@ -249,7 +255,7 @@ std::optional<NumberView> number_view(const Bench& bench) {
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
   n.want = bench.plan.want;
   if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
-  if (n.target.kind == PadKind::pour_g || n.target.kind == PadKind::weigh_pan)
+  if (n.target.kind == PansPad::pour_g || n.target.kind == PansPad::weigh_pan)
     n.of = std::to_string(bench.pans.pan);
   return n;
 }
@@ -282,6 +288,33 @@ bool is_over(const PassView& pass) {
          pass.seconds >= pass.target_s;
 }
 
+namespace {
+
+ScreenView page_view(const Bench& bench) {
+  return std::visit(
+      words::Overloaded{[&](const ListPage&) -> ScreenView { return book_view(bench); },
+                        [&](const BatchPage&) -> ScreenView { return book_view(bench); },
+                        [&](const ChoicePage&) -> ScreenView { return book_view(bench); },
+                        [&](const ComparePage& p) -> ScreenView { return compare_view(bench, p); },
+                        [&](const RangesPage& p) -> ScreenView { return ranges_view(bench, p); },
+                        [&](const StoryPage& p) -> ScreenView { return story_view(bench, p); }},
+      bench.book.page);
+}
+
+ScreenView screen_view(const Bench& bench, const Now& now) {
+  switch (bench.screen) {
+  case Screen::shelf: return shelf_view(bench);
+  case Screen::plan: return plan_view(bench);
+  case Screen::slab: return slab_view(bench, now);
+  case Screen::pans: return pans_view(bench, now);
+  case Screen::book: return page_view(bench);
+  case Screen::tablet: return tablet_view(bench);
+  }
+  return {};
+}
+
+}
+
 View view(const Bench& bench, const Now& now) {
   View v;
   v.layout = layout(bench);
@@ -290,15 +323,7 @@ View view(const Bench& bench, const Now& now) {
   v.pressed = bench.keys.flash;
   if (bench.touch.press && !bench.touch.press->slid) v.pressed = bench.touch.press->pad;
   v.ring = bench.keys.ring;
-  if (bench.screen == Screen::slab) v.screen = slab_view(bench, now);
-  if (bench.screen == Screen::plan) v.screen = plan_view(bench);
-  if (bench.screen == Screen::shelf) v.screen = shelf_view(bench);
-  if (bench.screen == Screen::pans) v.screen = pans_view(bench, now);
-  if (bench.screen == Screen::book && bench.book.other.empty()) v.screen = book_view(bench);
-  if (bench.screen == Screen::book && !bench.book.other.empty()) v.screen = compare_view(bench);
-  if (bench.screen == Screen::book && bench.book.ranges) v.screen = ranges_view(bench);
-  if (bench.screen == Screen::book && bench.book.story) v.screen = story_view(bench);
-  if (bench.screen == Screen::tablet) v.screen = tablet_view(bench);
+  v.screen = screen_view(bench, now);
   return v;
 }
 

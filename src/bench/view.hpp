@@ -113,13 +113,12 @@ struct SlabView {
   std::optional<std::string> save_failure;
   bool saved_elsewhere = false; // on this device, since the studio fails
   Notice notice;
-  Middle middle = Middle::trail;
+  Panel panel;
   Amount amount;
   std::string dropper;                // for the next drops, where there are several
   std::vector<MaterialView> pigments; // where one pad stands for all
-  session::TroubleKind trouble = session::TroubleKind::wont_wet;
   std::optional<Remedy> remedy;
-  std::vector<LineView> lines; // this page's; the chosen one alone in Middle::line
+  std::vector<LineView> lines; // this page's; the chosen one alone in its panel
   bool line_has_amount = false;
   std::vector<PaintView> paints;
   bool in_jar = false; // some of it is
@@ -242,6 +241,8 @@ struct FactView {
   double value = 0; // 0: not known
   int decimals = 2;
   double u = 0;
+  words::Sentence say = words::Sentence{};  // what it is
+  words::Sentence zero = words::Sentence{}; // what stands there for 0
 };
 
 struct ShelfView {
@@ -363,15 +364,16 @@ struct StoryView {
   std::optional<words::Error> failure; // what was felt since could not be learnt from
 };
 
+using ScreenView = std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView,
+                                PansView, RangesView, StoryView>;
+
 struct View {
   Layout layout;
   StripView strip;
   std::optional<PadId> pressed; // flashes
   std::optional<PadId> ring;    // where the keys stand
   int utc_offset_min = 0;
-  std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView, PansView,
-               RangesView, StoryView>
-      screen;
+  ScreenView screen;
 };
 
 View view(const Bench& bench, const Now& now);

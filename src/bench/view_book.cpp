@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/pads_book.hpp"
 #include "bench/record.hpp"
 #include "bench/view_parts.hpp"
 
@@ -19,7 +20,7 @@ std::vector<session::Became> words_of(const session::Batch& batch) {
 
 BookView::Row book_row(const Bench& bench, const std::string& id) {
   BookView::Row row;
-  row.pad = {PadKind::batch, id};
+  row.pad = {BookPad::batch, id};
   const Folded batch = kept_fold(bench, id);
   if (!batch) return row;
   row.name = batch->name;
@@ -29,16 +30,19 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   row.ratio = batch->standing.binder_ratio;
   row.colour = session::colour_of(*batch);
   row.became = words_of(*batch);
-  row.chosen = bench.book.comparing && id == bench.book.batch;
+  const auto* choice = std::get_if<ChoicePage>(&bench.book.page);
+  row.chosen = choice && id == choice->of.batch;
   return row;
 }
 
 void add_list(const Bench& bench, BookView& v) {
   const auto& book = bench.book;
   v.search = book.search;
-  v.comparing = book.comparing;
-  if (book.comparing) v.compared = name_of_batch(bench, book.batch);
-  v.page = book.page;
+  if (const auto* choice = std::get_if<ChoicePage>(&book.page)) {
+    v.comparing = true;
+    v.compared = name_of_batch(bench, choice->of.batch);
+  }
+  v.page = book.list_page;
   const std::size_t count = book.search.empty() ? bench.batches.size() : book.found.size();
   v.pages = pages_for(count, book_rows_a_page(bench.display));
   for (const std::string& batch : batches_of_page(bench)) v.rows.push_back(book_row(bench, batch));
@@ -82,17 +86,18 @@ BookView book_view(const Bench& bench) {
                                              [](const session::Damage& d) { return !d.ordinary; }));
   v.faults = bench.faults;
   if (!bench.loaded) v.reading = bench.reading;
-  if (bench.book.batch.empty() || bench.book.comparing) {
+  const auto* page = std::get_if<BatchPage>(&bench.book.page);
+  if (!page) {
     add_list(bench, v);
     return v;
   }
-  v.batch = kept_fold(bench, bench.book.batch);
+  v.batch = kept_fold(bench, page->batch);
   if (!v.batch) return v;
   v.colour = session::colour_of(*v.batch);
   v.trail = trail_at_slab(*v.batch);
   v.trail.band = kept_band(bench, v.batch->id);
   v.verdicts = verdicts_of(*v.batch);
-  v.note = bench.book.note;
+  v.note = page->note;
   add_lineage(bench, v);
   return v;
 }

@@ -38,7 +38,7 @@ Row row(CompareView::What what, std::optional<Amount> a, std::optional<Amount> b
 
 const session::Total* pigment_of(const session::Batch& batch, const std::string& card) {
   for (const session::Total& t : batch.totals)
-    if (t.card.id == card && t.card.is_a == session::CardKind::pigment && t.grams.value > 0)
+    if (t.card.id == card && t.card.kind() == session::CardKind::pigment && t.grams.value > 0)
       return &t;
   return nullptr;
 }
@@ -131,9 +131,9 @@ TrailView both_trails(const Bench& bench, const session::Batch& a, const session
 
 }
 
-CompareView compare_view(const Bench& bench) {
+CompareView compare_view(const Bench& bench, const ComparePage& page) {
   CompareView v;
-  const Folded a = kept_fold(bench, bench.book.batch), b = kept_fold(bench, bench.book.other);
+  const Folded a = kept_fold(bench, page.of.batch), b = kept_fold(bench, page.other);
   if (!a || !b) return v;
   v.name_a = a->name;
   v.name_b = b->name;

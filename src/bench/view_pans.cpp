@@ -1,6 +1,7 @@
 #include "bench/choices.hpp"
 #include "bench/due.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/pads_pans.hpp"
 #include "bench/pan_said.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
@@ -39,9 +40,9 @@ std::optional<PansView::Said> said_view(const session::Batch& batch, int pan) {
 PansView::Pan pan_view(const Bench& bench, const session::Pan& pan, const Now& now) {
   const session::Batch& batch = *bench.pans.folded;
   PansView::Pan v;
-  v.pad = {PadKind::pan, std::to_string(pan.number)};
+  v.pad = {PansPad::pan, std::to_string(pan.number)};
   v.number = pan.number;
-  v.brim_mL = pan.card.tool.mL;
+  v.brim_mL = volume_of(pan.card).mL;
   for (const session::PouredLayer& layer : pan.layers) v.layers_mL.push_back(layer.dry_mL);
   v.wet_mL = still_wet_mL(batch, pan, now);
   v.full = is_full(pan);
@@ -93,7 +94,8 @@ PansView::Next next_of(const session::Batch& batch, int meant, const Now& now) {
 const session::Pan* fullest(const session::Batch& batch) {
   const session::Pan* out = nullptr;
   for (const session::Pan& pan : batch.pans)
-    if (!out || session::dry_mL(pan) / pan.card.tool.mL > session::dry_mL(*out) / out->card.tool.mL)
+    if (!out || session::dry_mL(pan) / volume_of(pan.card).mL >
+                    session::dry_mL(*out) / volume_of(out->card).mL)
       out = &pan;
   return out;
 }
@@ -104,7 +106,7 @@ std::optional<paint::Interval> fill_of(const session::Batch& batch) {
   if (!pan || !share) return std::nullopt;
   double wet = 0;
   for (const session::PouredLayer& layer : pan->layers) wet += layer.wet_mL;
-  const double times = wet / pan->card.tool.mL;
+  const double times = wet / volume_of(pan->card).mL;
   return paint::Interval{share->low * times, share->middle * times, share->high * times};
 }
 
@@ -139,7 +141,7 @@ void add_pans(const Bench& bench, const Now& now, PansView& v) {
       continue;
     }
     PansView::Pan fresh;
-    fresh.pad = {PadKind::new_pan, ""};
+    fresh.pad = {PansPad::new_pan, ""};
     fresh.number = number;
     fresh.brim_mL = v.card_mL;
     v.pans.push_back(std::move(fresh));
@@ -162,7 +164,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.pan = bench.pans.pan;
   if (const auto card = pan_card(bench)) {
     v.card_name = card->name;
-    v.card_mL = card->tool.mL;
+    v.card_mL = volume_of(*card).mL;
   }
   add_pans(bench, now, v);
   v.to_pour_mL = to_pour_mL(batch);

@@ -12,9 +12,9 @@ TrailView trail_view(const session::Batch& batch); // the whole of it, without a
 TrailView trail_at_slab(const session::Batch& batch);
 PlanView plan_view(const Bench& bench);
 BookView book_view(const Bench& bench);
-CompareView compare_view(const Bench& bench);
-RangesView ranges_view(const Bench& bench);
-StoryView story_view(const Bench& bench);
+CompareView compare_view(const Bench& bench, const ComparePage& page);
+RangesView ranges_view(const Bench& bench, const RangesPage& page);
+StoryView story_view(const Bench& bench, const StoryPage& page);
 UndoView undo_view(const Bench& bench, const session::Batch* batch);
 ShelfView shelf_view(const Bench& bench);
 PansView pans_view(const Bench& bench, const Now& now);

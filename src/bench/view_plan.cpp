@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/pads_plan.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/catalogue.hpp"
 #include "words/say.hpp"
@@ -11,7 +12,11 @@ namespace bench {
 namespace {
 
 PlanView::Row plan_row(const session::Card& card, PadKind kind, const std::string& chosen) {
-  return {{kind, card.id}, card.name, card.index_name, card.colour, card.id == chosen};
+  return {{kind, card.id},
+          card.name,
+          pigment_of(card).index_name,
+          pigment_of(card).colour,
+          card.id == chosen};
 }
 
 bool is_chosen(const PlanState& plan, const std::string& card) {
@@ -30,7 +35,8 @@ std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Pla
   for (const BlendPart& part : bench.plan.blend) {
     const session::Card* card = shelf_card(bench, part.card);
     if (!card) continue;
-    out.push_back({{PadKind::parts, part.card}, card->name, card->colour, part.parts, 0});
+    out.push_back(
+        {{PlanPad::parts, part.card}, card->name, pigment_of(*card).colour, part.parts, 0});
     if (!comes_to) continue;
     for (const PlannedPigment& p : comes_to->pigments)
       if (p.card == part.card) out.back().grams = p.grams;
@@ -60,11 +66,11 @@ PlanView plan_view(const Bench& bench) {
   const auto a_page = static_cast<std::size_t>(plan_rows_a_page(bench.display));
   const std::size_t first = static_cast<std::size_t>(plan.page) * a_page;
   for (std::size_t i = first; i < std::min(found.size(), first + a_page); ++i) {
-    v.pigments.push_back(plan_row(*found[i], PadKind::pigment, ""));
+    v.pigments.push_back(plan_row(*found[i], PlanPad::pigment, ""));
     v.pigments.back().chosen = is_chosen(plan, found[i]->id);
   }
   for (const session::Card* card : shelf_of(bench, session::CardKind::binder))
-    v.binders.push_back(plan_row(*card, PadKind::binder, plan.binder));
+    v.binders.push_back(plan_row(*card, PlanPad::binder, plan.binder));
   v.page = plan.page;
   v.pages = pages_for(found.size(), static_cast<int>(a_page));
   v.name = plan.name;

@@ -7,11 +7,11 @@
 
 namespace bench {
 
-RangesView ranges_view(const Bench& bench) {
+RangesView ranges_view(const Bench& bench, const RangesPage& page) {
   RangesView v;
-  const std::vector<PigmentRange>& all = bench.book.of_pigments;
+  const std::vector<PigmentRange>& all = page.of_pigments;
   const int a_page = ranges_a_page(bench.display);
-  v.page = bench.book.page;
+  v.page = page.page;
   v.failure = bench.learning.failure;
   v.pages = pages_for(all.size(), a_page);
   for (const PigmentRange& range : all) {
@@ -22,18 +22,19 @@ RangesView ranges_view(const Bench& bench) {
   const auto last = std::min(all.size(), first + static_cast<std::size_t>(a_page));
   for (std::size_t i = first; i < last; ++i)
     if (const session::Card* card = shelf_card(bench, all[i].card))
-      v.rows.push_back({card->name, card->index_name, card->colour, all[i]});
+      v.rows.push_back(
+          {card->name, pigment_of(*card).index_name, pigment_of(*card).colour, all[i]});
   return v;
 }
 
-StoryView story_view(const Bench& bench) {
-  const PigmentStory& story = *bench.book.story;
+StoryView story_view(const Bench& bench, const StoryPage& page) {
+  const PigmentStory& story = page.story;
   StoryView v;
   if (const session::Card* card = shelf_card(bench, story.card)) {
     v.name = card->name;
-    v.colour = card->colour;
+    v.colour = pigment_of(*card).colour;
   }
-  for (const PigmentRange& range : bench.book.of_pigments)
+  for (const PigmentRange& range : page.ranges.of_pigments)
     if (range.card == story.card) v.range = range;
   v.low = v.range.low / 1.2;
   v.high = v.range.high * 1.2;

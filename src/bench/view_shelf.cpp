@@ -1,5 +1,6 @@
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/planning.hpp"
 #include "bench/shelf.hpp"
 #include "bench/view_parts.hpp"
@@ -27,9 +28,14 @@ void add_card(const Bench& bench, const session::Card& card, ShelfView& v) {
   v.ships = ships_so(card);
   if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
   v.left_g = left_of(bench, card);
-  for (const std::string_view which : facts_of(card.is_a)) {
+  for (const std::string_view which : facts_of(card.kind())) {
     const Fact fact = fact_of(card, which);
-    v.facts.push_back({{PadKind::fact, std::string(which)}, fact.value, fact.decimals, fact.u});
+    v.facts.push_back({{ShelfPad::fact, std::string(which)},
+                       fact.value,
+                       fact.decimals,
+                       fact.u,
+                       fact.say,
+                       fact.zero});
   }
   if (const auto* entry = catalogued(card); entry && v.ships) {
     v.sources = entry->sources;
@@ -51,15 +57,17 @@ ShelfView shelf_view(const Bench& bench) {
   v.notice = bench.notice;
   const auto cards = cards_listed(bench);
   const Layout here = layout(bench);
-  for (const session::Card* card : cards)
-    if (pad_of(here, {PadKind::card, card->id}))
-      v.rows.push_back({{PadKind::card, card->id},
-                        card->is_a,
+  for (const session::Card* card : cards) {
+    const session::PigmentCard& pigment = session::pigment_of(*card);
+    if (pad_of(here, {ShelfPad::card, card->id}))
+      v.rows.push_back({{ShelfPad::card, card->id},
+                        card->kind(),
                         card->name,
-                        card->index_name.empty() ? card->lot : card->index_name,
-                        card->colour,
+                        pigment.index_name.empty() ? card->lot : pigment.index_name,
+                        pigment.colour,
                         std::nullopt,
                         page.card && page.card->id == card->id});
+  }
   if (page.card) add_card(bench, *page.card, v);
   return v;
 }

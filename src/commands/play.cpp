@@ -1,5 +1,6 @@
 #include "commands/play.hpp"
 
+#include "bench/pads_number.hpp"
 #include "bench/record.hpp"
 #include "commands/show.hpp"
 #include "session/check_value.hpp"
@@ -197,11 +198,11 @@ private:
   Played perform(const Typed& a) {
     start();
     for (const char c : a.digits) {
-      const bench::PadId pad = c == '.' ? bench::PadId{bench::PadKind::point, ""}
-                                        : bench::PadId{bench::PadKind::digit, std::string(1, c)};
+      const bench::PadId pad = c == '.' ? bench::PadId{bench::NumberPad::point, ""}
+                                        : bench::PadId{bench::NumberPad::digit, std::string(1, c)};
       if (const Played done = tap(pad, Tapped{}.every_ms); !done) return done;
     }
-    return tap({bench::PadKind::enter, ""}, Tapped{}.every_ms);
+    return tap({bench::NumberPad::enter, ""}, Tapped{}.every_ms);
   }
   Played perform(const Written& a) {
     start();

@@ -34,8 +34,9 @@ std::string small(std::string text) {
 }
 
 bool is_called(const session::Card& card, const std::string& name) {
+  const std::string& index_name = pigment_of(card).index_name;
   return card.id == name || small(card.name) == small(name) ||
-         (!card.index_name.empty() && small(card.index_name) == small(name));
+         (!index_name.empty() && small(index_name) == small(name));
 }
 
 int notes_of(const session::Ranges& ranges, const std::string& card) {
@@ -102,7 +103,7 @@ std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& 
   for (const Row& r : rows)
     out["pigments"].push_back({{"card", r.card.id},
                                {"name", r.card.name},
-                               {"index_name", r.card.index_name},
+                               {"index_name", pigment_of(r.card).index_name},
                                {"demand", r.demand},
                                {"low", r.low},
                                {"high", r.high},

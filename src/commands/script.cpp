@@ -1,8 +1,12 @@
 #include "commands/script.hpp"
 
+#include "bench/pads_book.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
 #include "paint/measure.hpp"
 #include "session/bytes.hpp"
 #include "words/commands_says.hpp"
+#include "words/lists.hpp"
 #include "words/session_says.hpp"
 
 #include <array>
@@ -132,10 +136,12 @@ Result<Action> read_type(const Words& w) {
 
 // The text keeps its spaces: it is what stands behind the field's name.
 Result<Action> read_write(const Words& w, std::string_view line) {
-  using bench::PadKind;
-  constexpr std::array fields{std::pair{"name", PadKind::name},
-                              std::pair{"search", PadKind::search},
-                              std::pair{"note", PadKind::note_text}};
+  using bench::BookPad;
+  using bench::PlanPad;
+  using bench::SharedPad;
+  using Field = std::pair<const char*, bench::PadKind>;
+  constexpr std::array fields{Field{"name", PlanPad::name}, Field{"search", SharedPad::search},
+                              Field{"note", BookPad::note_text}};
   for (const auto& [name, field] : fields) {
     if (w.size() < 2 || w[1] != name) continue;
     const std::size_t behind = line.find(w[1], line.find("write") + 5) + w[1].size();
@@ -193,14 +199,14 @@ bool says_nothing(std::string_view line) {
 struct Spent {
   double taps = 0;
   double ms = 0;
-  void add(const Action& action) {
-    if (const auto* t = std::get_if<Tapped>(&action)) {
-      taps += t->times;
-      ms += static_cast<double>(t->every_ms) * t->times;
-    }
-    if (const auto* t = std::get_if<Typed>(&action)) taps += static_cast<double>(t->digits.size());
-    if (const auto* w = std::get_if<Waited>(&action)) ms += static_cast<double>(w->ms);
+  void operator()(const Tapped& t) {
+    taps += t.times;
+    ms += static_cast<double>(t.every_ms) * t.times;
   }
+  void operator()(const Typed& t) { taps += static_cast<double>(t.digits.size()); }
+  void operator()(const Waited& w) { ms += static_cast<double>(w.ms); }
+  template <words::one_of<At, Shown, Seed, Named, Written, Pressed, Down, Slide, Up, Stop> Nothing>
+  void operator()(const Nothing&) {}
   bool too_much() const { return taps > most_taps || ms > most_script_s * 1000; }
 };
 
@@ -224,7 +230,7 @@ words::Result<std::vector<ScriptLine>> read_script(std::string_view text) {
     if (says_nothing(line)) continue;
     auto action = checked(line);
     if (!action) return fault(number, action.error());
-    spent.add(*action);
+    std::visit(spent, *action);
     if (spent.too_much()) return fault(number, {Say::script_too_much, {}});
     script.push_back({number, *std::move(action)});
   }

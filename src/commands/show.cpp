@@ -32,48 +32,6 @@ std::string amount(const paint::Amount& a, int otherwise) {
          paint::written(paint::uncertainty(a), otherwise);
 }
 
-words::Sentence said(Progress progress) {
-  switch (progress) {
-  case Progress::open: return words::SessionSay::progress_open;
-  case Progress::gathered: return words::SessionSay::progress_gathered;
-  default: return words::SessionSay::progress_closed;
-  }
-}
-
-words::Sentence said(Feel feel) {
-  switch (feel) {
-  case Feel::wont_move: return words::SessionSay::feel_wont_move;
-  case Feel::too_sticky: return words::SessionSay::feel_too_sticky;
-  case Feel::right: return words::SessionSay::feel_right;
-  case Feel::too_loose: return words::SessionSay::feel_too_loose;
-  default: return words::SessionSay::feel_too_runny;
-  }
-}
-
-words::Sentence said(Specks specks) {
-  return specks == Specks::many  ? words::SessionSay::specks_many
-         : specks == Specks::few ? words::SessionSay::specks_few
-                                 : words::SessionSay::specks_none;
-}
-
-words::Sentence said(TroubleKind trouble) {
-  switch (trouble) {
-  case TroubleKind::wont_wet: return words::SessionSay::trouble_wont_wet;
-  case TroubleKind::gelling: return words::SessionSay::trouble_gelling;
-  case TroubleKind::gummy: return words::SessionSay::trouble_gummy;
-  case TroubleKind::gritty: return words::SessionSay::trouble_gritty;
-  case TroubleKind::foams: return words::SessionSay::trouble_foams;
-  case TroubleKind::separates: return words::SessionSay::trouble_separates;
-  default: return words::SessionSay::trouble_smells;
-  }
-}
-
-words::Sentence said(Place place) {
-  return place == Place::slab  ? words::SessionSay::place_slab
-         : place == Place::jar ? words::SessionSay::place_jar
-                               : words::SessionSay::place_pans;
-}
-
 std::string said(const Pass& pass) {
   return pass.stage == Stage::mulling
              ? words::say(words::BenchSay::stage_mulling, {std::to_string(pass.number)})
@@ -124,12 +82,12 @@ void add_pass(Page& page, const Pass& pass) {
 void add_note(Page& page, const Entry& e) {
   if (e.withdrawn) return;
   const std::string flow = e.flow ? fixed(*e.flow, 3) : "–";
-  const auto note = [&](words::Sentence what) {
-    page.line(Say::show_note, {clock(e.clock), words::say(what), flow, ref(e.ref)});
+  const auto note = [&](const std::string& what) {
+    page.line(Say::show_note, {clock(e.clock), what, flow, ref(e.ref)});
   };
-  if (const auto* felt = std::get_if<Felt>(&e.event)) note(said(felt->as));
-  if (const auto* dot = std::get_if<Dot>(&e.event)) note(said(dot->specks));
-  if (const auto* trouble = std::get_if<Trouble>(&e.event)) note(said(trouble->what));
+  if (const auto* felt = std::get_if<Felt>(&e.event)) note(feel_words(felt->as));
+  if (const auto* dot = std::get_if<Dot>(&e.event)) note(specks_words(dot->specks));
+  if (const auto* trouble = std::get_if<Trouble>(&e.event)) note(trouble_words(trouble->what));
 }
 
 }
@@ -167,7 +125,7 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
 
 std::string shown_for_people(const Batch& batch) {
   Page page;
-  page.line(Say::show_title, {batch.name, batch.id, words::say(said(batch.progress)),
+  page.line(Say::show_title, {batch.name, batch.id, progress_words(batch.progress),
                               studio::utc_for_people(batch.opened_at)});
   const double humidity = batch.places.room.humidity * 100;
   page.line(Say::show_room, {fixed(batch.places.room.celsius, 1),
@@ -175,8 +133,8 @@ std::string shown_for_people(const Batch& batch) {
                              batch.room_guessed ? words::say(Say::show_guessed) : ""});
   add_standing(page, batch.standing);
   for (const auto& [place, lying] : batch.places.at)
-    page.line(Say::show_place, {words::say(said(place)),
-                                amount(paint::grams_of(lying.paint, batch.places.bench), 1)});
+    page.line(Say::show_place,
+              {place_words(place), amount(paint::grams_of(lying.paint, batch.places.bench), 1)});
   for (const Total& total : batch.totals) add_material(page, total);
   for (const Pass& pass : batch.passes) add_pass(page, pass);
   for (const Entry& e : batch.entries) add_note(page, e);
@@ -195,7 +153,7 @@ std::string list_for_people(const std::vector<Log>& logs) {
     if (!batch) continue;
     const auto& ratio = batch->standing.binder_ratio;
     page.line(Say::list_batch,
-              {id, studio::utc_for_people(batch->opened_at), words::say(said(batch->progress)),
+              {id, studio::utc_for_people(batch->opened_at), progress_words(batch->progress),
                ratio ? amount(*ratio, 2) : "–", batch->name});
   }
   return page.text;

@@ -1,5 +1,6 @@
 #include "commands/show.hpp"
 #include "session/in_words.hpp"
+#include "session/lists.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -19,14 +20,6 @@ Json json(const std::optional<T>& value) {
   return value ? json(*value) : Json();
 }
 
-std::string_view name_of(Progress progress) {
-  switch (progress) {
-  case Progress::open: return "open";
-  case Progress::gathered: return "gathered";
-  default: return "closed";
-  }
-}
-
 std::string_view name_of(WarningKind kind) {
   switch (kind) {
   case WarningKind::unknown_event: return "unknown_event";
@@ -40,8 +33,9 @@ std::string_view name_of(WarningKind kind) {
   case WarningKind::not_moved: return "not_moved";
   case WarningKind::not_poured: return "not_poured";
   case WarningKind::not_weighed: return "not_weighed";
-  default: return "unknown_recipe";
+  case WarningKind::unknown_recipe: return "unknown_recipe";
   }
+  return "";
 }
 
 Json standing(const paint::Standing& s) {
@@ -82,7 +76,7 @@ Json materials(const Batch& batch) {
     Json spoons = Json::object();
     for (const auto& [spoon, count] : t.spoons) spoons[spoon] = count;
     out.push_back({{"card", t.card.id},
-                   {"is_a", session::name_of(t.card.is_a)},
+                   {"is_a", session::name_of(t.card.kind())},
                    {"name", t.card.name},
                    {"g", json(t.grams)},
                    {"drops", t.drops},
@@ -144,7 +138,7 @@ Json warnings(const Batch& batch) {
 std::string shown_as_json(const Batch& batch) {
   Json out = {{"batch", batch.id},
               {"name", batch.name},
-              {"progress", name_of(batch.progress)},
+              {"progress", lists::progress[batch.progress].name},
               {"opened_at", batch.opened_at},
               {"last_at", batch.last_at},
               {"clock_s", batch.clock},

@@ -1,5 +1,6 @@
 #include "paint/catalogue.hpp"
 
+#include "words/lists.hpp"
 #include "words/paint_says.hpp"
 
 #include <nlohmann/json.hpp>
@@ -23,28 +24,39 @@ constexpr double oil_between_lots = 0.15; // relative; from memory
 
 struct CautionRow {
   std::string_view word;
-  Caution caution;
   words::Sentence sentence;
 };
 
-constexpr std::array<CautionRow, 16> caution_rows{{
-    {"dust", Caution::dust, Say::caution_dust},
-    {"cobalt", Caution::cobalt, Say::caution_cobalt},
-    {"cadmium", Caution::cadmium, Say::caution_cadmium},
-    {"nickel", Caution::nickel, Say::caution_nickel},
-    {"chromium", Caution::chromium, Say::caution_chromium},
-    {"manganese", Caution::manganese, Say::caution_manganese},
-    {"no_drain", Caution::no_drain, Say::caution_no_drain},
-    {"silica", Caution::silica, Say::caution_silica},
-    {"fine_black", Caution::fine_black, Say::caution_fine_black},
-    {"nano", Caution::nano, Say::caution_nano},
-    {"combustible", Caution::combustible, Say::caution_combustible},
-    {"no_acid_sulfide", Caution::no_acid_sulfide, Say::caution_no_acid_sulfide},
-    {"no_acid_cyanide", Caution::no_acid_cyanide, Say::caution_no_acid_cyanide},
-    {"borate", Caution::borate, Say::caution_borate},
-    {"sensitiser", Caution::sensitiser, Say::caution_sensitiser},
-    {"no_heat", Caution::no_heat, Say::caution_no_heat},
+constexpr words::EnumTable<Caution, CautionRow> caution_rows{{
+    {Caution::dust, {"dust", Say::caution_dust}},
+    {Caution::cobalt, {"cobalt", Say::caution_cobalt}},
+    {Caution::cadmium, {"cadmium", Say::caution_cadmium}},
+    {Caution::nickel, {"nickel", Say::caution_nickel}},
+    {Caution::chromium, {"chromium", Say::caution_chromium}},
+    {Caution::manganese, {"manganese", Say::caution_manganese}},
+    {Caution::no_drain, {"no_drain", Say::caution_no_drain}},
+    {Caution::silica, {"silica", Say::caution_silica}},
+    {Caution::fine_black, {"fine_black", Say::caution_fine_black}},
+    {Caution::nano, {"nano", Say::caution_nano}},
+    {Caution::combustible, {"combustible", Say::caution_combustible}},
+    {Caution::no_acid_sulfide, {"no_acid_sulfide", Say::caution_no_acid_sulfide}},
+    {Caution::no_acid_cyanide, {"no_acid_cyanide", Say::caution_no_acid_cyanide}},
+    {Caution::borate, {"borate", Say::caution_borate}},
+    {Caution::sensitiser, {"sensitiser", Say::caution_sensitiser}},
+    {Caution::no_heat, {"no_heat", Say::caution_no_heat}},
 }};
+
+struct Named {
+  std::string_view name;
+};
+
+constexpr words::EnumTable<Mulling, Named> mullings{{{Mulling::stir_in, {"none"}},
+                                                 {Mulling::light, {"light"}},
+                                                 {Mulling::normal, {"normal"}},
+                                                 {Mulling::prolonged, {"long"}}}};
+
+constexpr words::EnumTable<Confidence, Named> confidences{
+    {{Confidence::low, {"low"}}, {Confidence::medium, {"medium"}}, {Confidence::high, {"high"}}}};
 
 // One pigment being read. The first fault stays and the reading goes on with empty values, so that
 // a row reads straight down.
@@ -112,14 +124,12 @@ std::array<double, N> rising(Row& row, const std::string& key, double low, doubl
   return out;
 }
 
-template <class T>
-T word(Row& row, const std::string& key,
-       std::initializer_list<std::pair<std::string_view, T>> known) {
+template <class E>
+E word(Row& row, const std::string& key, const words::EnumTable<E, Named>& list) {
   const std::string said = text(row, key);
-  for (const auto& [name, meaning] : known)
-    if (name == said) return meaning;
+  if (const auto known = list.find(&Named::name, std::string_view(said))) return *known;
   row.fail(Say::catalogue_unknown_word, key, {said});
-  return T{};
+  return E{};
 }
 
 PigmentClass family(Row& row) {
@@ -142,12 +152,10 @@ unsigned colour(Row& row) {
 std::vector<Caution> cautions(Row& row) {
   std::vector<Caution> out;
   for (const std::string& said : texts(row, "cautions")) {
-    const auto known = std::find_if(caution_rows.begin(), caution_rows.end(),
-                                    [&](const CautionRow& c) { return c.word == said; });
-    if (known == caution_rows.end())
-      row.fail(Say::catalogue_unknown_word, "cautions", {said});
+    if (const auto known = caution_rows.find(&CautionRow::word, std::string_view(said)))
+      out.push_back(*known);
     else
-      out.push_back(known->caution);
+      row.fail(Say::catalogue_unknown_word, "cautions", {said});
   }
   return out;
 }
@@ -174,18 +182,12 @@ CataloguePigment read_row(Row& row) {
   const auto bulk = rising<2>(row, "bulk_g_per_mL", 0.01, 5);
   p.bulk_loose = bulk[0];
   p.bulk_tapped = bulk[1];
-  p.mulling = word<Mulling>(row, "mulling",
-                            {{"none", Mulling::stir_in},
-                             {"light", Mulling::light},
-                             {"normal", Mulling::normal},
-                             {"long", Mulling::prolonged}});
+  p.mulling = word(row, "mulling", mullings);
   p.hydrophobic = flag(row, "hydrophobic");
   p.lightfastness = text(row, "lightfastness");
   p.colour = colour(row);
   p.cautions = cautions(row);
-  p.confidence = word<Confidence>(
-      row, "confidence",
-      {{"low", Confidence::low}, {"medium", Confidence::medium}, {"high", Confidence::high}});
+  p.confidence = word(row, "confidence", confidences);
   p.sources = texts(row, "sources");
   return p;
 }
@@ -198,11 +200,7 @@ std::string name_of_row(std::size_t index, const Json& object) {
 
 }
 
-words::Sentence sentence(Caution caution) {
-  for (const CautionRow& row : caution_rows)
-    if (row.caution == caution) return row.sentence;
-  return {};
-}
+words::Sentence sentence(Caution caution) { return caution_rows[caution].sentence; }
 
 const std::vector<words::Sentence>& general_care() {
   static const std::vector<words::Sentence> all{Say::care_mask,     Say::care_no_food_tools,

@@ -53,8 +53,13 @@ GumMarks usual_marks(PigmentClass family) {
   switch (family) {
   case PigmentClass::organic: return {0.50, 0.65, 1.3, 1.7};
   case PigmentClass::carbon: return {0.60, 0.80, 1.8, 2.2};
-  default: return {0.35, 0.45, 1.1, 1.4};
+  case PigmentClass::mineral:
+  case PigmentClass::fine_mineral:
+  case PigmentClass::effect:
+  case PigmentClass::extender:
+  case PigmentClass::unknown: break;
   }
+  return {0.35, 0.45, 1.1, 1.4};
 }
 
 std::optional<GumState> gum_state(double gum_g, double pigment_mL, const GumMarks& marks) {

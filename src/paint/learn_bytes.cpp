@@ -1,5 +1,6 @@
 #include "paint/learn_bytes.hpp"
 
+#include "words/lists.hpp"
 #include "words/paint_says.hpp"
 
 #include <nlohmann/json.hpp>
@@ -13,7 +14,13 @@ namespace {
 using Json = nlohmann::json;
 using Say = words::PaintSay;
 
-constexpr std::array<const char*, 4> ends{"found", "separated", "no_convergence", "no_peak"};
+struct Named {
+  std::string_view name;
+};
+constexpr words::EnumTable<LearnEnd, Named> ends{{{LearnEnd::found, {"found"}},
+                                              {LearnEnd::separated, {"separated"}},
+                                              {LearnEnd::no_convergence, {"no_convergence"}},
+                                              {LearnEnd::no_peak, {"no_peak"}}}};
 
 // Reading on after the first fault, with empty values, lets each struct read straight down.
 class Reader {
@@ -173,7 +180,7 @@ Json json_of(const Learnt& learnt) {
           {"notes", learnt.notes},
           {"log_marginal", learnt.log_marginal},
           {"log_posterior", learnt.log_posterior},
-          {"end", ends[static_cast<std::size_t>(learnt.end)]}};
+          {"end", ends[learnt.end].name}};
 }
 
 void read_parts(Reader& in, const Json& object, Learnt& learnt) {
@@ -210,10 +217,11 @@ Learnt learnt_of(Reader& in, const Json& object) {
   learnt.log_marginal = in.height(in.field(object, "log_marginal"), "log_marginal");
   learnt.log_posterior = in.height(in.field(object, "log_posterior"), "log_posterior");
   const Json& end = in.field(object, "end");
-  std::size_t i = 0;
-  while (i < ends.size() && end != ends[i]) ++i;
-  if (i == ends.size() && !in.fault) in.fault = words::Error{Say::learn_field, {"end"}};
-  learnt.end = static_cast<LearnEnd>(i % ends.size());
+  const auto known =
+      end.is_string() ? ends.find(&Named::name, std::string_view(end.get_ref<const std::string&>()))
+                      : std::nullopt;
+  if (!known && !in.fault) in.fault = words::Error{Say::learn_field, {"end"}};
+  learnt.end = known.value_or(LearnEnd::found);
   return learnt;
 }
 

@@ -1,5 +1,6 @@
 #include "paint/material.hpp"
 
+#include "words/lists.hpp"
 #include "words/paint_says.hpp"
 
 #include <cmath>
@@ -9,39 +10,35 @@ namespace paint {
 
 namespace {
 
-constexpr std::array<std::pair<Kind, std::string_view>, 7> kind_names{{
-    {Kind::pigment, "pigment"},
-    {Kind::binder, "binder"},
-    {Kind::water, "water"},
-    {Kind::honey, "honey"},
-    {Kind::glycerin, "glycerin"},
-    {Kind::wetting_aid, "wetting_aid"},
-    {Kind::other, "other"},
+struct Named {
+  std::string_view name;
+};
+
+constexpr words::EnumTable<Kind, Named> kinds{{
+    {Kind::pigment, {"pigment"}},
+    {Kind::binder, {"binder"}},
+    {Kind::water, {"water"}},
+    {Kind::honey, {"honey"}},
+    {Kind::glycerin, {"glycerin"}},
+    {Kind::wetting_aid, {"wetting_aid"}},
+    {Kind::other, {"other"}},
 }};
 
-constexpr std::array<std::pair<PigmentClass, std::string_view>, 7> class_names{{
-    {PigmentClass::mineral, "mineral"},
-    {PigmentClass::fine_mineral, "fine_mineral"},
-    {PigmentClass::organic, "organic"},
-    {PigmentClass::carbon, "carbon"},
-    {PigmentClass::effect, "effect"},
-    {PigmentClass::extender, "extender"},
-    {PigmentClass::unknown, "unknown"},
+constexpr words::EnumTable<PigmentClass, Named> classes{{
+    {PigmentClass::mineral, {"mineral"}},
+    {PigmentClass::fine_mineral, {"fine_mineral"}},
+    {PigmentClass::organic, {"organic"}},
+    {PigmentClass::carbon, {"carbon"}},
+    {PigmentClass::effect, {"effect"}},
+    {PigmentClass::extender, {"extender"}},
+    {PigmentClass::unknown, {"unknown"}},
 }};
 
-template <class Id, std::size_t n>
-std::string_view name_in(const std::array<std::pair<Id, std::string_view>, n>& names, Id id) {
-  for (const auto& [known, name] : names)
-    if (known == id) return name;
-  return {};
-}
-
-template <class Id, std::size_t n>
-words::Result<Id> id_in(const std::array<std::pair<Id, std::string_view>, n>& names,
-                        std::string_view name) {
-  for (const auto& [id, known] : names)
-    if (known == name) return id;
-  return words::failure(words::PaintSay::unknown_name, {std::string(name)});
+template <class E>
+words::Result<E> id_in(const words::EnumTable<E, Named>& names, std::string_view name) {
+  const auto id = names.find(&Named::name, name);
+  if (!id) return words::failure(words::PaintSay::unknown_name, {std::string(name)});
+  return *id;
 }
 
 // Gum as sold loses 10 to 15 % on drying (JECFA: at most 15 %). Honey holds at most 20 % water
@@ -75,11 +72,11 @@ double shrinking(double glycerin, double water) {
 
 }
 
-std::string_view name_of(Kind kind) { return name_in(kind_names, kind); }
+std::string_view name_of(Kind kind) { return kinds[kind].name; }
 
-std::string_view name_of(PigmentClass c) { return name_in(class_names, c); }
+std::string_view name_of(PigmentClass c) { return classes[c].name; }
 words::Result<PigmentClass> pigment_class_named(std::string_view name) {
-  return id_in(class_names, name);
+  return id_in(classes, name);
 }
 
 namespace {

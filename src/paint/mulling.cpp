@@ -80,7 +80,9 @@ std::optional<Decline> decline_guess(PigmentClass family) {
   case PigmentClass::mineral:
   case PigmentClass::extender: least_min = 5, most_min = 20; break;
   case PigmentClass::unknown: least_min = 5; break;
-  default: break;
+  case PigmentClass::fine_mineral:
+  case PigmentClass::organic:
+  case PigmentClass::carbon: break;
   }
   // Middles geometric; both spreads in the logarithm, independent of each other.
   const double pass_min = std::sqrt(2.0 * 5.0);

@@ -26,7 +26,7 @@ bool knows_zone(const Handed& handed) {
 }
 
 bool is_coloured(const Card& card) {
-  return card.is_a == CardKind::pigment || card.is_a == CardKind::paint;
+  return card.kind() == CardKind::pigment || card.kind() == CardKind::paint;
 }
 
 std::vector<Card> pigments_of(const Batch& batch) {
@@ -40,8 +40,9 @@ std::vector<Card> pigments_of(const Batch& batch) {
 }
 
 std::string pigment_words(const Card& pigment) {
-  if (pigment.index_name.empty()) return pigment.name;
-  return words::say(words::PaperSay::paper_pigment, {pigment.name, pigment.index_name});
+  const std::string& index_name = pigment_of(pigment).index_name;
+  if (index_name.empty()) return pigment.name;
+  return words::say(words::PaperSay::paper_pigment, {pigment.name, index_name});
 }
 
 namespace {

@@ -28,7 +28,7 @@ constexpr double sure = 0.9;       // of the room: words estimated wider are hel
 std::string binder_words(const Batch& batch) {
   std::string names;
   for (const Total& total : batch.totals)
-    if (total.card.is_a == CardKind::binder)
+    if (total.card.kind() == CardKind::binder)
       names += (names.empty() ? "" : " + ") + total.card.name;
   const auto& ratio = batch.standing.binder_ratio;
   if (names.empty() || !ratio || !std::isfinite(ratio->value)) return names;

@@ -34,6 +34,7 @@ const char* size_of(const std::string& name) {
 
 // The heap of powder in the pigment's own colour.
 Markup heap(const Batch& batch) {
+  const auto pigments = pigments_of(batch);
   const std::uint32_t colour = colour_of(batch);
   return element("svg",
                  {{"xmlns", "http://www.w3.org/2000/svg"},
@@ -41,7 +42,7 @@ Markup heap(const Batch& batch) {
                   {"height", "10mm"},
                   {"viewBox", "0 0 15 10"}},
                  {element("path", {{"d", "M0.5 9.5C4 9.5 4 1 7.5 1S11 9.5 14.5 9.5Z"},
-                                   {"fill", pigments_of(batch).empty() ? ink::paper : hex(colour)},
+                                   {"fill", pigments.empty() ? ink::paper : hex(colour)},
                                    {"stroke", ink::text},
                                    {"stroke-width", "0.5"},
                                    {"stroke-linejoin", "round"}})});

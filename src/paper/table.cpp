@@ -57,7 +57,7 @@ Row total_row(const Handed& handed, const Total& total) {
           text_cell(words::local_time(batch.opened_at, offset_of(handed))),
           text_cell(total.card.name),
           text_cell(total.card.id),
-          text_cell(name_of(total.card.is_a))};
+          text_cell(name_of(total.card.kind()))};
   add(row, batch.newer ? std::nullopt : std::optional(total.grams));
   double spoons = 0;
   for (const auto& [spoon, count] : total.spoons) spoons += count;

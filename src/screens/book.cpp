@@ -1,4 +1,6 @@
 // Book: all batches, or one of them whole.
+#include "bench/pads_book.hpp"
+#include "bench/pads_shared.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -14,7 +16,8 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::BookPad;
+using bench::SharedPad;
 using words::fixed;
 using Say = words::BookSay;
 using words::say;
@@ -70,9 +73,9 @@ void faults(Sheet& sheet, const bench::BookView& book) {
   const double h = 9;
   Rect chip{list.x, list.bottom() - h, list.w, h};
   for (const bench::Pad& at : sheet.view.layout.pads) {
-    if (at.id.kind == PadKind::page_back)
+    if (at.id.kind == SharedPad::page_back)
       chip.x = at.box.right() + 2, chip.w = list.right() - chip.x;
-    if (at.id.kind == PadKind::page_on) chip.w = at.box.x - 2 - chip.x;
+    if (at.id.kind == SharedPad::page_on) chip.w = at.box.x - 2 - chip.x;
   }
   if (chip.w < 40) return;
   const Ground g = caution(sheet.theme);
@@ -98,14 +101,14 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
   for (const bench::Pad& at : sheet.view.layout.pads) {
     for (const auto& row : book.rows)
       if (row.pad == at.id) batch_row(sheet, at, row);
-    if (at.id.kind == PadKind::ranges)
+    if (at.id.kind == BookPad::ranges)
       pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::book_ranges), clean_letters}});
-    if (at.id.kind == PadKind::leave)
+    if (at.id.kind == SharedPad::leave)
       pad(sheet, at, plain(sheet.theme),
           {{say(words::ScreensSay::pad_leave_number), clean_letters}});
-    if (at.id.kind == PadKind::page_back)
+    if (at.id.kind == SharedPad::page_back)
       pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::page_back), clean_letters}});
-    if (at.id.kind == PadKind::page_on)
+    if (at.id.kind == SharedPad::page_on)
       pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::page_on), clean_letters}});
   }
   if (book.comparing)
@@ -149,9 +152,10 @@ void line_list(Sheet& sheet, const session::Batch& batch) {
 void went_in_row(Sheet& sheet, const Rect& r, const session::Total& total) {
   const Theme& t = sheet.theme;
   const double size = 5, y = r.centre().y + cap::clear / 2;
-  const bool heap = total.card.is_a == session::CardKind::pigment;
-  material_symbol(sheet, {r.x + size / 2, r.centre().y}, size, total.card.is_a,
-                  heap ? rgb(total.card.colour) : material_colour(t, total.card.is_a), t.ink);
+  const bool heap = total.card.kind() == session::CardKind::pigment;
+  material_symbol(sheet, {r.x + size / 2, r.centre().y}, size, total.card.kind(),
+                  heap ? rgb(pigment_of(total.card).colour) : material_colour(t, total.card.kind()),
+                  t.ink);
   const double grams_w = 17, x = r.x + size + 3;
   write(sheet, {r.right(), y}, Anchor::right, clean_letters, t.ink, grams_words(total.grams),
         grams_w);
@@ -297,21 +301,29 @@ void told(Sheet& sheet, const bench::BookView& book) {
 void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   const Theme& t = sheet.theme;
   const bool open = book.batch->progress == session::Progress::open;
-  switch (at.id.kind) {
-  case PadKind::make_again: // what is asked for once the batch is done
+  if (at.id.kind == SharedPad::leave)
+    pad(sheet, at, plain(t), {{say(words::ScreensSay::pad_leave_number), clean_letters}});
+  const auto own = at.id.kind.as<BookPad>();
+  if (!own) return;
+  switch (*own) {
+  case BookPad::make_again: // what is asked for once the batch is done
     return pad(sheet, at, open ? plain(t) : dark(t),
                {{say(Say::book_make_again), open ? clean_letters : clean_bold}});
-  case PadKind::compare: return pad(sheet, at, plain(t), {{say(Say::book_compare), clean_letters}});
-  case PadKind::note: return pad(sheet, at, plain(t), {{say(Say::book_note), clean_letters}});
-  case PadKind::keep: return pad(sheet, at, dark(t), {{say(Say::book_keep), clean_bold}});
-  case PadKind::leave:
-    return pad(sheet, at, plain(t), {{say(words::ScreensSay::pad_leave_number), clean_letters}});
-  case PadKind::to_list:
+  case BookPad::compare: return pad(sheet, at, plain(t), {{say(Say::book_compare), clean_letters}});
+  case BookPad::note: return pad(sheet, at, plain(t), {{say(Say::book_note), clean_letters}});
+  case BookPad::keep: return pad(sheet, at, dark(t), {{say(Say::book_keep), clean_bold}});
+  case BookPad::to_list:
     return pad(sheet, at, plain(t), {{say(words::ScreensSay::book_to_list), clean_letters}});
-  case PadKind::take_up: // what is asked for while the batch lies on the slab
+  case BookPad::take_up: // what is asked for while the batch lies on the slab
     return pad(sheet, at, open ? dark(t) : plain(t),
                {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
-  default: return;
+  case BookPad::batch:
+  case BookPad::ranges: // of the list
+  case BookPad::range_of:
+  case BookPad::note_before:
+  case BookPad::note_after:
+  case BookPad::set_aside:         // of the ranges
+  case BookPad::note_text: return; // a text field
   }
 }
 

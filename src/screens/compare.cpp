@@ -1,4 +1,5 @@
 // Book: two batches beside each other.
+#include "bench/pads_book.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -10,8 +11,8 @@
 
 namespace screens {
 
+using bench::BookPad;
 using bench::CompareView;
-using bench::PadKind;
 using Say = words::BookSay;
 using words::say;
 
@@ -59,8 +60,12 @@ std::string number_of(const CompareView::Row& row, const std::optional<paint::Am
   case CompareView::passes: return words::fixed(a->value, 0);
   case CompareView::celsius:
   case CompareView::humidity: return reading_words(a->value);
-  default: return number_words(*a, 2);
+  case CompareView::flow:
+  case CompareView::gum:
+  case CompareView::sweet:
+  case CompareView::became: return number_words(*a, 2);
   }
+  return "";
 }
 
 std::string verdicts_of(const std::vector<session::Became>& became) {
@@ -151,7 +156,7 @@ void draw_compare(Sheet& sheet, const CompareView& both) {
   draw_trail(sheet, l.main, both.trail, cap::clear);
   table(sheet, both);
   for (const bench::Pad& at : l.pads)
-    if (at.id.kind == PadKind::to_list)
+    if (at.id.kind == BookPad::to_list)
       pad(sheet, at, plain(sheet.theme), {{say(Say::book_one_back), clean_letters}});
 }
 

@@ -1,11 +1,19 @@
 #include "screens/fields.hpp"
 
+#include "bench/pads_book.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "screens/parts.hpp"
+#include "words/lists.hpp"
 #include "words/screens_says.hpp"
 
 namespace screens {
 
-using bench::PadKind;
+using bench::BookPad;
+using bench::PlanPad;
+using bench::SharedPad;
+using bench::ShelfPad;
 using Say = words::ScreensSay;
 
 namespace {
@@ -22,26 +30,28 @@ struct Fields {
   std::vector<Field>& out;
 
   void operator()(const bench::PlanView& plan) const {
-    out.push_back({{PadKind::name, ""}, plan.name, Say::plan_name});
-    out.push_back({{PadKind::search, ""}, plan.search, Say::plan_search});
+    out.push_back({{PlanPad::name, ""}, plan.name, Say::plan_name});
+    out.push_back({{SharedPad::search, ""}, plan.search, Say::plan_search});
   }
   void operator()(const bench::ShelfView& shelf) const {
-    out.push_back({{PadKind::search, ""}, shelf.search, Say::plan_search});
+    out.push_back({{SharedPad::search, ""}, shelf.search, Say::plan_search});
     if (!shelf.card) return;
     const session::Card& card = *shelf.card;
-    out.push_back({{PadKind::says, "name"}, card.name, Say::card_name});
-    out.push_back({{PadKind::says, "lot"}, card.lot, lot_words(card.is_a)});
-    out.push_back({{PadKind::says, "made_on"}, card.made_on, Say::card_made_on});
-    out.push_back({{PadKind::says, "keep_until"}, card.keep_until, Say::card_keep_until});
+    out.push_back({{ShelfPad::says, "name"}, card.name, Say::card_name});
+    out.push_back({{ShelfPad::says, "lot"}, card.lot, lot_words(card.kind())});
+    out.push_back({{ShelfPad::says, "made_on"}, card.made_on, Say::card_made_on});
+    out.push_back({{ShelfPad::says, "keep_until"}, card.keep_until, Say::card_keep_until});
   }
   void operator()(const bench::BookView& book) const {
-    out.push_back({{PadKind::search, ""},
+    out.push_back({{SharedPad::search, ""},
                    book.search,
                    book.comparing ? Say::book_search_other : Say::book_search});
-    if (book.note) out.push_back({{PadKind::note_text, ""}, *book.note, Say::book_note_text});
+    if (book.note) out.push_back({{BookPad::note_text, ""}, *book.note, Say::book_note_text});
   }
-  template <class Other>
-  void operator()(const Other&) const {}
+  template <words::one_of<bench::SlabView, bench::CompareView, bench::TabletView, bench::PansView,
+                          bench::RangesView, bench::StoryView>
+                None>
+  void operator()(const None&) const {}
 };
 
 }

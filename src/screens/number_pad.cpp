@@ -1,4 +1,12 @@
 // The number pad: what the number is for, what has been typed, and the keys.
+#include "bench/pads_choice.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_number.hpp"
+#include "bench/pads_pans.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
+#include "bench/pads_slab.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -9,7 +17,14 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::ChoicePad;
+using bench::MorePad;
+using bench::NumberPad;
+using bench::PansPad;
+using bench::PlanPad;
+using bench::SharedPad;
+using bench::ShelfPad;
+using bench::SlabPad;
 using Say = words::SlabSay;
 using words::say;
 
@@ -27,22 +42,56 @@ words::Sentence wanted_words(bench::Want want) {
   return {};
 }
 
-std::string asked(const bench::NumberView& number) {
-  switch (number.target.kind) {
-  case PadKind::add: return say(Say::ask_grams_of, {number.of});
-  case PadKind::bottle_of: return say(Say::ask_bottle_of, {number.of});
-  case PadKind::weigh: return say(wanted_words(number.want));
-  case PadKind::weigh_paint: return say(Say::ask_weigh_paint);
-  case PadKind::spilt: return say(Say::ask_spilt);
-  case PadKind::other_amount: return say(Say::ask_other_amount);
-  case PadKind::parts: return say(Say::ask_parts, {number.of});
-  case PadKind::fact: return fact_words(number.target.arg);
-  case PadKind::pour_g: return say(Say::ask_pour_g, {number.of});
-  case PadKind::weigh_pan: return say(Say::ask_pan_g, {number.of});
-  case PadKind::celsius: return say(Say::ask_celsius);
-  case PadKind::humidity: return say(Say::ask_humidity);
-  default: return number.of;
+// Empty where no number is asked for.
+std::string asked(PlanPad pad, const bench::NumberView& number) {
+  switch (pad) {
+  case PlanPad::weigh: return say(wanted_words(number.want));
+  case PlanPad::parts: return say(Say::ask_parts, {number.of});
+  case PlanPad::celsius: return say(Say::ask_celsius);
+  case PlanPad::humidity: return say(Say::ask_humidity);
+  case PlanPad::pigment:
+  case PlanPad::binder:
+  case PlanPad::by_volume:
+  case PlanPad::want:
+  case PlanPad::pan_size:
+  case PlanPad::cautions:
+  case PlanPad::cautions_read:
+  case PlanPad::name:
+  case PlanPad::begin:
+  case PlanPad::go_on: return "";
   }
+  return "";
+}
+
+std::string asked(MorePad pad) {
+  switch (pad) {
+  case MorePad::weigh_paint: return say(Say::ask_weigh_paint);
+  case MorePad::spilt: return say(Say::ask_spilt);
+  case MorePad::other_amount: return say(Say::ask_other_amount);
+  case MorePad::to_jar:
+  case MorePad::from_jar:
+  case MorePad::other_paint:
+  case MorePad::paint_of:
+  case MorePad::lines:
+  case MorePad::earlier:
+  case MorePad::line:
+  case MorePad::five_earlier:
+  case MorePad::take_back:
+  case MorePad::found: return "";
+  }
+  return "";
+}
+
+std::string asked(const bench::NumberView& number) {
+  const bench::PadKind target = number.target.kind;
+  if (const auto plan = target.as<PlanPad>()) return asked(*plan, number);
+  if (const auto more = target.as<MorePad>()) return asked(*more);
+  if (target == SlabPad::add) return say(Say::ask_grams_of, {number.of});
+  if (target == ChoicePad::bottle_of) return say(Say::ask_bottle_of, {number.of});
+  if (target == ShelfPad::fact) return fact_words(number.target.arg);
+  if (target == PansPad::pour_g) return say(Say::ask_pour_g, {number.of});
+  if (target == PansPad::weigh_pan) return say(Say::ask_pan_g, {number.of});
+  return number.of;
 }
 
 // What has been typed, on the right, with the place of the next digit.
@@ -55,17 +104,17 @@ void typed(Sheet& sheet, const Rect& r, const std::string& text) {
 
 void key(Sheet& sheet, const bench::Pad& at) {
   const Ground g = plain(sheet.theme);
-  switch (at.id.kind) {
-  case PadKind::digit: pad(sheet, at, g, {{at.id.arg, key_letters}}); return;
-  case PadKind::point: pad(sheet, at, g, {{".", key_letters}}); return;
-  case PadKind::erase: pad(sheet, at, g, {{say(Say::pad_erase), slab_letters}}); return;
-  case PadKind::leave:
+  if (at.id.kind == SharedPad::leave)
     pad(sheet, at, g, {{say(words::ScreensSay::pad_leave_number), slab_letters}});
-    return;
-  case PadKind::enter:
+  const auto own = at.id.kind.as<NumberPad>();
+  if (!own) return;
+  switch (*own) {
+  case NumberPad::digit: pad(sheet, at, g, {{at.id.arg, key_letters}}); return;
+  case NumberPad::point: pad(sheet, at, g, {{".", key_letters}}); return;
+  case NumberPad::erase: pad(sheet, at, g, {{say(Say::pad_erase), slab_letters}}); return;
+  case NumberPad::enter:
     pad(sheet, at, dark(sheet.theme), {{say(Say::pad_enter), {cap::head, true, cap::body}}});
     return;
-  default: return;
   }
 }
 

@@ -1,4 +1,6 @@
 // Pans: pouring, when the next layer may go on, and what became of the paint.
+#include "bench/pads_pans.hpp"
+#include "bench/pads_shared.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -13,8 +15,9 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::PansPad;
 using bench::PansView;
+using bench::SharedPad;
 using words::fixed;
 using Say = words::PansSay;
 using words::say;
@@ -46,7 +49,7 @@ bool words_fit(const std::string& words, double width) {
 void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judging,
               const Ground& g) {
   const double y = r.y + 1.7 + cap::head, half = r.w / 2 - padding_mm;
-  const bool fresh = pan.pad.kind == PadKind::new_pan;
+  const bool fresh = pan.pad.kind == PansPad::new_pan;
   write(sheet, {r.x + padding_mm, y}, Anchor::left,
         fresh ? Lettering{cap::body, false, cap::small} : big_bold, g.ink,
         fresh ? say(Say::pans_new) : std::to_string(pan.number), fresh ? 2 * half : half * 0.8);
@@ -120,26 +123,29 @@ void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
 void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const Theme& t = sheet.theme;
   const std::string number = std::to_string(pans.pan);
-  switch (at.id.kind) {
-  case PadKind::pour_all:
+  if (at.id.kind == SharedPad::undo) draw_undo(sheet, at, pans.undo);
+  const auto own = at.id.kind.as<PansPad>();
+  if (!own) return;
+  switch (*own) {
+  case PansPad::pour_all:
     return pad(sheet, at, pans.all > 0 ? dark(t) : plain(t),
                {{all_words(pans), big_bold, false, 3}});
-  case PadKind::pour_g:
-  case PadKind::weigh_pan:
+  case PansPad::pour_g:
+  case PansPad::weigh_pan:
     return pad(sheet, at, plain(t),
-               {{say(at.id.kind == PadKind::pour_g ? Say::pans_grams : Say::pans_weigh), slab_bold},
+               {{say(*own == PansPad::pour_g ? Say::pans_grams : Say::pans_weigh), slab_bold},
                 {say(Say::pans_number, {number}), slab_letters, true}});
-  case PadKind::pan_card: return card_pad(sheet, at, pans);
-  case PadKind::judge: return judge_pad(sheet, at, pans);
-  case PadKind::became: return became_pad(sheet, at, pans);
-  case PadKind::all_pans:
+  case PansPad::pan_card: return card_pad(sheet, at, pans);
+  case PansPad::judge: return judge_pad(sheet, at, pans);
+  case PansPad::became: return became_pad(sheet, at, pans);
+  case PansPad::all_pans:
     return pad(sheet, at, pans.pan == 0 ? dark(t) : plain(t),
                {{say(Say::pans_all_meant), slab_bold}});
-  case PadKind::more_pans: return pad(sheet, at, plain(t), {{say(Say::pans_more), slab_letters}});
-  case PadKind::batch_back: return pad(sheet, at, plain(t), {{say(Say::pans_older), slab_letters}});
-  case PadKind::batch_on: return pad(sheet, at, plain(t), {{say(Say::pans_newer), slab_letters}});
-  case PadKind::undo: return draw_undo(sheet, at, pans.undo);
-  default: return;
+  case PansPad::more_pans: return pad(sheet, at, plain(t), {{say(Say::pans_more), slab_letters}});
+  case PansPad::batch_back: return pad(sheet, at, plain(t), {{say(Say::pans_older), slab_letters}});
+  case PansPad::batch_on: return pad(sheet, at, plain(t), {{say(Say::pans_newer), slab_letters}});
+  case PansPad::pan:
+  case PansPad::new_pan: return; // one each
   }
 }
 

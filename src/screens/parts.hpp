@@ -9,7 +9,7 @@ void draw_strip(Sheet& sheet);
 
 void draw_slab(Sheet& sheet, const bench::SlabView& slab);
 void draw_numbers(Sheet& sheet, const bench::SlabView& slab); // ratio, advice, what to mind
-void draw_middle(Sheet& sheet, const bench::SlabView& slab);  // what opens over the trail
+void draw_panel(Sheet& sheet, const bench::SlabView& slab);   // what opens over the trail
 // The pads of a number and, above them, what has been typed.
 void draw_number(Sheet& sheet, const bench::NumberView& number);
 

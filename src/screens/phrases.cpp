@@ -1,39 +1,41 @@
 #include "screens/phrases.hpp"
 
+#include "bench/card_facts.hpp"
 #include "bench/materials.hpp"
 #include "words/bench_says.hpp"
+#include "words/lists.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
-
-#include <array>
 
 namespace screens {
 
 using Say = words::ScreensSay;
 using words::say;
 
-std::string trouble_sign(session::TroubleKind trouble) {
-  constexpr std::array ids{Say::sign_wont_wet, Say::sign_gelling, Say::sign_gummy,
-                           Say::sign_gritty,   Say::sign_foams,   Say::sign_separates,
-                           Say::sign_smells};
-  return say(ids[static_cast<std::size_t>(trouble)]);
+namespace {
+
+using session::TroubleKind;
+
+struct TroubleWords {
+  words::Sentence sign;         // how it is told
+  words::Sentence remedy, more; // what is done about it, the first time and again
+};
+constexpr words::EnumTable<TroubleKind, TroubleWords> troubles{
+    {{TroubleKind::wont_wet, {Say::sign_wont_wet, Say::remedy_wont_wet, Say::remedy_wont_wet_more}},
+     {TroubleKind::gelling, {Say::sign_gelling, Say::remedy_gelling, Say::remedy_gelling_more}},
+     {TroubleKind::gummy, {Say::sign_gummy, Say::remedy_gummy, Say::remedy_gummy}},
+     {TroubleKind::gritty, {Say::sign_gritty, Say::remedy_gritty, Say::remedy_gritty_more}},
+     {TroubleKind::foams, {Say::sign_foams, Say::remedy_foams, Say::remedy_foams}},
+     {TroubleKind::separates, {Say::sign_separates, Say::remedy_separates, Say::remedy_separates}},
+     {TroubleKind::smells, {Say::sign_smells, Say::remedy_smells, Say::remedy_smells}}}};
+
 }
 
+std::string trouble_sign(TroubleKind trouble) { return say(troubles[trouble].sign); }
+
 std::string remedy_words(const bench::Remedy& r) {
-  const std::vector<std::string> args{std::to_string(r.drops), grams_number(r.g)};
-  switch (r.trouble) {
-  case session::TroubleKind::wont_wet:
-    return say(r.more ? Say::remedy_wont_wet_more : Say::remedy_wont_wet, args);
-  case session::TroubleKind::gelling:
-    return say(r.more ? Say::remedy_gelling_more : Say::remedy_gelling, args);
-  case session::TroubleKind::gritty:
-    return say(r.more ? Say::remedy_gritty_more : Say::remedy_gritty, args);
-  case session::TroubleKind::gummy: return say(Say::remedy_gummy, args);
-  case session::TroubleKind::foams: return say(Say::remedy_foams, args);
-  case session::TroubleKind::separates: return say(Say::remedy_separates, args);
-  case session::TroubleKind::smells: return say(Say::remedy_smells, args);
-  }
-  return "";
+  const TroubleWords& of = troubles[r.trouble];
+  return say(r.more ? of.more : of.remedy, {std::to_string(r.drops), grams_number(r.g)});
 }
 
 std::string next_words(const bench::Amount& amount) {
@@ -42,25 +44,8 @@ std::string next_words(const bench::Amount& amount) {
 }
 
 std::string fact_words(const std::string& which) {
-  struct Named {
-    std::string_view name;
-    words::Sentence words;
-  };
-  constexpr std::array facts{Named{"g_per_mL", Say::fact_g_per_mL},
-                             Named{"oil", Say::fact_oil},
-                             Named{"heap", Say::fact_heap},
-                             Named{"made_g", Say::fact_made_g},
-                             Named{"gum", Say::fact_gum},
-                             Named{"water", Say::fact_water},
-                             Named{"honey", Say::fact_honey},
-                             Named{"glycerin", Say::fact_glycerin},
-                             Named{"preservative", Say::fact_preservative},
-                             Named{"drops_20_g", Say::fact_drops},
-                             Named{"water_g", Say::fact_water_full},
-                             Named{"cm2", Say::fact_cm2}};
-  for (const Named& fact : facts)
-    if (fact.name == which) return say(fact.words);
-  return which;
+  const words::Sentence words = bench::say_of_fact(which);
+  return words == words::Sentence{} ? which : say(words);
 }
 
 std::string amount_pad_words(const std::string& arg) {
@@ -87,8 +72,12 @@ struct EventWords {
   std::string operator()(const session::Dot& d) const { return specks_words(d.specks); }
   std::string operator()(const session::Trouble& t) const { return trouble_words(t.what); }
   std::string operator()(const session::StageBegan& s) const {
-    if (s.stage == session::Stage::wetting_out) return say(words::BenchSay::stage_wetting_out);
-    return say(s.stage == session::Stage::mulling ? Say::stage_mull : Say::stage_scrape);
+    switch (s.stage) {
+    case session::Stage::wetting_out: return say(words::BenchSay::stage_wetting_out);
+    case session::Stage::mulling: return say(Say::stage_mull);
+    case session::Stage::resting: return say(Say::stage_scrape);
+    }
+    return "";
   }
   std::string operator()(const session::BottleWeighed& b) const {
     return say(Say::did_bottle, {card, grams_words(b.g)});
@@ -104,7 +93,11 @@ struct EventWords {
     return say(Say::did_weigh_paint, {session::place_words(w.place), grams_words(w.g)});
   }
   std::string operator()(const session::Found& f) const {
-    return say(f.as == session::State::wet ? Say::did_found_wet : Say::did_found_dry);
+    switch (f.as) {
+    case session::State::wet: return say(Say::did_found_wet);
+    case session::State::dry: return say(Say::did_found_dry);
+    }
+    return "";
   }
   std::string operator()(const session::CautionsSeen&) const { return say(Say::did_see_cautions); }
   std::string operator()(const session::Poured& p) const { return session::pour_words(p); }
@@ -124,7 +117,10 @@ struct EventWords {
   std::string operator()(const session::Gathered&) const { return say(Say::did_gathered); }
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
-  template <class Other>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::ClockJumped, session::Left>
+                Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);
   }
@@ -185,18 +181,31 @@ std::string advice_words(const bench::Advice& a) {
 
 std::string gum_words(const bench::Advice& a) {
   if (a.kind == bench::Advice::there) return say(Say::gum_short);
-  constexpr std::array ids{Say::gum_too_little, Say::gum_enough, Say::gum_too_much};
-  return say(ids[static_cast<std::size_t>(*a.gum)]);
+  switch (*a.gum) {
+  case paint::GumState::too_little: return say(Say::gum_too_little);
+  case paint::GumState::enough: return say(Say::gum_enough);
+  case paint::GumState::too_much: return say(Say::gum_too_much);
+  }
+  return "";
 }
 
 std::string sticky_words(paint::Tack tack) {
-  return say(tack == paint::Tack::stays_sticky ? Say::sweet_too_much : Say::sweet_enough);
+  switch (tack) {
+  case paint::Tack::dries: break; // says nothing
+  case paint::Tack::may_stay_sticky: return say(Say::sweet_enough);
+  case paint::Tack::stays_sticky: return say(Say::sweet_too_much);
+  }
+  return "";
 }
 
 std::string not_counted_words(bench::NotCounted why) {
-  constexpr std::array ids{Say::not_counted_bounced, Say::not_counted_slid, Say::not_counted_rested,
-                           Say::not_counted_other_finger};
-  return say(ids[static_cast<std::size_t>(why)]);
+  switch (why) {
+  case bench::NotCounted::bounced: return say(Say::not_counted_bounced);
+  case bench::NotCounted::slid: return say(Say::not_counted_slid);
+  case bench::NotCounted::rested: return say(Say::not_counted_rested);
+  case bench::NotCounted::other_finger: return say(Say::not_counted_other_finger);
+  }
+  return "";
 }
 
 std::string notice_words(const bench::Notice& notice) {

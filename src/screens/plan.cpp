@@ -1,4 +1,6 @@
 // Plan: which pigment, which binder, how much, in which room, and what to be careful about.
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
@@ -12,7 +14,8 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::PlanPad;
+using bench::SharedPad;
 using Say = words::PlanSay;
 using words::say;
 
@@ -28,7 +31,7 @@ const bench::PlanView::Row* row_of(const std::vector<bench::PlanView::Row>& rows
 // A row with its symbol. The chosen one is dark and ticked.
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row) {
   const Theme& t = sheet.theme;
-  const bool pigment = at.id.kind == PadKind::pigment;
+  const bool pigment = at.id.kind == PlanPad::pigment;
   const Ground g = pad_box(sheet, at, row.chosen ? dark(t) : plain(t));
   const Rect& r = at.box;
   const double size = pigment ? 7 : 5.6;
@@ -121,37 +124,41 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   const Ground g = plain(sheet.theme);
   const std::string guess = plan.room_guessed ? say(words::SessionSay::plan_guess) : "";
   const Lettering small{cap::small, false, cap::small};
-  switch (at.id.kind) {
-  case PadKind::weigh: return wanted_pad(sheet, at, plan);
-  case PadKind::want: return want_pad(sheet, at, plan);
-  case PadKind::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 2}});
-  case PadKind::parts: return part_pad(sheet, at, plan);
-  case PadKind::by_volume:
+  if (at.id.kind == SharedPad::page_back)
+    pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
+  if (at.id.kind == SharedPad::page_on)
+    pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
+  const auto own = at.id.kind.as<PlanPad>();
+  if (!own) return;
+  switch (*own) {
+  case PlanPad::weigh: return wanted_pad(sheet, at, plan);
+  case PlanPad::want: return want_pad(sheet, at, plan);
+  case PlanPad::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 2}});
+  case PlanPad::parts: return part_pad(sheet, at, plan);
+  case PlanPad::by_volume:
     return pad(
         sheet, at, g,
         {{say(plan.by_volume ? Say::plan_by_volume : Say::plan_by_weight), small, false, 2}});
-  case PadKind::cautions: return cautions_pad(sheet, at, plan);
-  case PadKind::cautions_read:
+  case PlanPad::cautions: return cautions_pad(sheet, at, plan);
+  case PlanPad::cautions_read:
     return pad(sheet, at, dark(sheet.theme),
                {{say(Say::plan_cautions_read), clean_bold, false, 2}});
-  case PadKind::celsius:
+  case PlanPad::celsius:
     return pad(sheet, at, g, {{celsius_words(plan.celsius), clean_bold}, {guess, small, true}});
-  case PadKind::humidity:
+  case PlanPad::humidity:
     return pad(sheet, at, g,
                {{say(Say::plan_humidity, {reading_words(plan.humidity * 100)}), clean_bold},
                 {guess, small, true}});
-  case PadKind::begin:
+  case PlanPad::begin:
     return pad(sheet, at, dark(sheet.theme),
                {{say(Say::plan_begin), {cap::head, true, cap::body}}});
-  case PadKind::go_on:
+  case PlanPad::go_on:
     return pad(sheet, at, dark(sheet.theme),
                {{say(Say::plan_go_on, {plan.go_on}), {cap::clear, true, cap::small}, false, 2},
                 {say(Say::plan_go_on_what), small, true, 1}});
-  case PadKind::page_back:
-    return pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
-  case PadKind::page_on:
-    return pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
-  default: return;
+  case PlanPad::pigment:
+  case PlanPad::binder:       // a row's each
+  case PlanPad::name: return; // a text field
   }
 }
 

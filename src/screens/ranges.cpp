@@ -1,4 +1,6 @@
 // Book: what each pigment wants, one under the other on one scale of flow.
+#include "bench/pads_book.hpp"
+#include "bench/pads_shared.hpp"
 #include "screens/measure.hpp"
 #include "screens/range_chart.hpp"
 #include "session/in_words.hpp"
@@ -10,8 +12,9 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::BookPad;
 using bench::RangesView;
+using bench::SharedPad;
 using Say = words::RangesSay;
 using words::say;
 
@@ -56,11 +59,11 @@ Rect beside(const Rect& column, const bench::Pad& at) {
 
 void way(Sheet& sheet, const bench::Pad& at) {
   const Ground g = plain(sheet.theme);
-  if (at.id.kind == PadKind::to_list)
+  if (at.id.kind == BookPad::to_list)
     pad(sheet, at, g, {{say(words::ScreensSay::book_to_list), clean_letters}});
-  if (at.id.kind == PadKind::page_back)
+  if (at.id.kind == SharedPad::page_back)
     pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
-  if (at.id.kind == PadKind::page_on)
+  if (at.id.kind == SharedPad::page_on)
     pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
 }
 
@@ -72,7 +75,7 @@ void draw_ranges(Sheet& sheet, const RangesView& ranges) {
   panel(sheet, layout.main);
   std::vector<const bench::Pad*> rows;
   for (const bench::Pad& at : layout.pads)
-    if (at.id.kind == PadKind::range_of) rows.push_back(&at);
+    if (at.id.kind == BookPad::range_of) rows.push_back(&at);
   const RangeChart c = range_chart(layout.lower, 1, ranges.low, ranges.high);
   const double y = layout.main.y + 4 + cap::clear, half = (layout.main.w - 10) / 2;
   const std::string title = ranges.failure

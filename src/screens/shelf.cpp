@@ -1,17 +1,20 @@
 // Shelf: what the workshop owns, a card each.
+#include "bench/card_facts.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/lists.hpp"
 #include "words/screens_says.hpp"
-#include "words/session_says.hpp"
 #include "words/shelf_says.hpp"
 
 #include <algorithm>
-#include <array>
 
 namespace screens {
 
-using bench::PadKind;
+using bench::SharedPad;
+using bench::ShelfPad;
 using session::CardKind;
 using Say = words::ShelfSay;
 using words::say;
@@ -21,18 +24,12 @@ namespace {
 constexpr Lettering small{cap::small, false, cap::small};
 constexpr Lettering small_bold{cap::small, true, cap::small};
 
-constexpr std::array kinds{Say::shelf_pigment, Say::shelf_binder, Say::shelf_liquid,
-                           Say::shelf_dropper, Say::shelf_spoon,  Say::shelf_pan,
-                           Say::shelf_glass};
-constexpr std::array kind_names{"pigment", "binder", "liquid", "dropper", "spoon", "pan", "glass"};
-
 void kind_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
-  for (std::size_t i = 0; i < kinds.size(); ++i) {
-    if (kind_names[i] != at.id.arg) continue;
-    const bool here = static_cast<std::size_t>(shelf.kind) == i;
-    pad(sheet, at, here ? dark(sheet.theme) : plain(sheet.theme),
-        {{say(kinds[i]), here ? small_bold : small, false, 2}});
-  }
+  const auto kind = bench::shelf_tabs.find(&bench::ShelfTab::name, std::string_view(at.id.arg));
+  if (!kind) return;
+  const bool here = shelf.kind == *kind;
+  pad(sheet, at, here ? dark(sheet.theme) : plain(sheet.theme),
+      {{say(bench::shelf_tabs[*kind].say), here ? small_bold : small, false, 2}});
 }
 
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& row) {
@@ -51,9 +48,7 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
 
 std::string value_words(const bench::FactView& fact) {
   if (fact.value > 0) return words::fixed(fact.value, fact.decimals);
-  constexpr std::array parts{"gum", "water", "honey", "glycerin", "preservative"};
-  const bool none = std::find(parts.begin(), parts.end(), fact.pad.arg) != parts.end();
-  return say(none ? words::SessionSay::amount_none : Say::fact_unknown);
+  return say(fact.zero);
 }
 
 // What it says, and below what that is.
@@ -61,7 +56,7 @@ void fact_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf)
   for (const bench::FactView& fact : shelf.facts)
     if (fact.pad == at.id)
       pad(sheet, at, plain(sheet.theme),
-          {{value_words(fact), clean_bold, false, 1}, {fact_words(at.id.arg), small, true, 2}});
+          {{value_words(fact), clean_bold, false, 1}, {say(fact.say), small, true, 2}});
 }
 
 std::string family_words(paint::PigmentClass family) {
@@ -85,25 +80,46 @@ std::string liquid_words(CardKind kind) {
   case CardKind::water: return say(Say::liquid_water);
   case CardKind::wetting_aid: return say(Say::liquid_aid);
   case CardKind::binder: return say(Say::with_binder);
-  default: return say(Say::liquid_other);
+  case CardKind::pigment:
+  case CardKind::other:
+  case CardKind::paint:
+  case CardKind::dropper:
+  case CardKind::spoon:
+  case CardKind::pan:
+  case CardKind::slab:
+  case CardKind::muller: return say(Say::liquid_other);
   }
+  return "";
+}
+
+std::string choice_words(bench::ChoiceKind choice, const session::Card& card) {
+  using bench::ChoiceKind;
+  switch (choice) {
+  case ChoiceKind::family: return family_words(pigment_of(card).pigment.family);
+  case ChoiceKind::with: {
+    const auto* dropper = std::get_if<session::DropperCard>(&card.facts);
+    return dropper ? liquid_words(dropper->calibrated_with) : "";
+  }
+  case ChoiceKind::size: return say(Say::size_mL, {words::fixed(volume_of(card).mL, 2)});
+  case ChoiceKind::liquid: return liquid_words(card.kind());
+  case ChoiceKind::glass:
+    return say(card.kind() == CardKind::slab ? Say::glass_slab : Say::glass_muller);
+  }
+  return "";
 }
 
 void choice_pad(Sheet& sheet, const bench::Pad& at, const session::Card& card) {
-  std::string value, what;
-  if (at.id.arg == "family")
-    value = family_words(card.pigment.family), what = say(Say::choice_class);
-  if (at.id.arg == "with")
-    value = liquid_words(card.tool.calibrated_with), what = say(Say::choice_with);
-  if (at.id.arg == "size")
-    value = say(Say::size_mL, {words::fixed(card.tool.mL, 2)}), what = say(Say::choice_size);
-  if (at.id.arg == "liquid") value = liquid_words(card.is_a), what = say(Say::choice_is_a);
-  if (at.id.arg == "glass") {
-    value = say(card.is_a == CardKind::slab ? Say::glass_slab : Say::glass_muller);
-    what = say(Say::choice_is_a);
-  }
-  pad(sheet, at, plain(sheet.theme), {{value, clean_letters, false, 2}, {what, small, true, 2}});
+  const auto choice = bench::choice_of(card.kind());
+  if (!choice) return;
+  pad(sheet, at, plain(sheet.theme),
+      {{choice_words(*choice, card), clean_letters, false, 2},
+       {say(bench::row_of(*choice).say), small, true, 2}});
 }
+
+constexpr words::EnumTable<paint::Confidence, words::Sentence> confidences{
+    {{paint::Confidence::low, Say::card_confidence_low},
+     {paint::Confidence::medium, Say::card_confidence_medium},
+     {paint::Confidence::high, Say::card_confidence_high}}};
 
 // What is to be known about the open card's figures.
 std::vector<Label> about(const bench::ShelfView& shelf) {
@@ -114,48 +130,47 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
     out.push_back({words::message(*shelf.fault), clean_bold, false, 3});
   const session::Card& card = *shelf.card;
   if (shelf.left_g) out.push_back({say(Say::card_left, {grams_number(*shelf.left_g)}), clean_bold});
-  if (card.is_a == CardKind::dropper) out.push_back({say(Say::card_of_drops), small, false, 3});
-  if (card.is_a == CardKind::spoon || card.is_a == CardKind::pan)
+  if (card.kind() == CardKind::dropper) out.push_back({say(Say::card_of_drops), small, false, 3});
+  if (card.kind() == CardKind::spoon || card.kind() == CardKind::pan)
     out.push_back({say(Say::card_of_water), small, false, 3});
-  if (card.is_a == CardKind::binder) out.push_back({say(Say::card_keep_note), small, true, 3});
+  if (card.kind() == CardKind::binder) out.push_back({say(Say::card_keep_note), small, true, 3});
   if (shelf.ships) out.push_back({say(Say::card_ships), small, true, 2});
-  if (shelf.confidence) {
-    constexpr std::array ids{Say::card_confidence_low, Say::card_confidence_medium,
-                             Say::card_confidence_high};
-    out.push_back({say(ids[static_cast<std::size_t>(*shelf.confidence)]), small, true, 1});
-  }
+  if (shelf.confidence) { out.push_back({say(confidences[*shelf.confidence]), small, true, 1}); }
   std::string sources;
   for (const std::string& source : shelf.sources) sources += (sources.empty() ? "" : "; ") + source;
   if (!sources.empty()) out.push_back({say(Say::card_source, {sources}), small, true, 4});
-  if (card.is_a == CardKind::pigment) out.push_back({say(Say::card_sheet), small, true, 1});
+  if (card.kind() == CardKind::pigment) out.push_back({say(Say::card_sheet), small, true, 1});
   return out;
 }
 
 void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
   const Ground g = plain(sheet.theme);
-  switch (at.id.kind) {
-  case PadKind::kind_of: return kind_pad(sheet, at, shelf);
-  case PadKind::card:
+  if (at.id.kind == SharedPad::page_back)
+    pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
+  if (at.id.kind == SharedPad::page_on)
+    pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
+  const auto own = at.id.kind.as<ShelfPad>();
+  if (!own) return;
+  switch (*own) {
+  case ShelfPad::kind_of: return kind_pad(sheet, at, shelf);
+  case ShelfPad::card:
     for (const auto& row : shelf.rows)
       if (row.pad == at.id) row_pad(sheet, at, row);
     return;
-  case PadKind::fact: return fact_pad(sheet, at, shelf);
-  case PadKind::choice: return choice_pad(sheet, at, *shelf.card);
-  case PadKind::kept_away:
+  case ShelfPad::fact: return fact_pad(sheet, at, shelf);
+  case ShelfPad::choice: return choice_pad(sheet, at, *shelf.card);
+  case ShelfPad::kept_away:
     return pad(sheet, at, shelf.away ? dark(sheet.theme) : g,
                {{shelf.away ? say(Say::shelf_here)
                             : say(Say::shelf_away, {std::to_string(shelf.put_away)}),
                  small, true, 2}});
-  case PadKind::new_card: return pad(sheet, at, g, {{say(Say::shelf_new), clean_letters}});
-  case PadKind::page_back:
-    return pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
-  case PadKind::page_on:
-    return pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
-  case PadKind::put_away: return pad(sheet, at, g, {{say(Say::shelf_put_away), clean_letters}});
-  case PadKind::bring_back: return pad(sheet, at, g, {{say(Say::shelf_bring_back), clean_letters}});
-  case PadKind::card_done:
+  case ShelfPad::new_card: return pad(sheet, at, g, {{say(Say::shelf_new), clean_letters}});
+  case ShelfPad::put_away: return pad(sheet, at, g, {{say(Say::shelf_put_away), clean_letters}});
+  case ShelfPad::bring_back:
+    return pad(sheet, at, g, {{say(Say::shelf_bring_back), clean_letters}});
+  case ShelfPad::card_done:
     return pad(sheet, at, dark(sheet.theme), {{say(Say::shelf_done), clean_bold}});
-  default: return;
+  case ShelfPad::says: return; // a text field
   }
 }
 

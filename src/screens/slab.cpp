@@ -1,4 +1,7 @@
 // Slab: the pads for wet hands. The trail, the numbers and what opens over them have their files.
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
+#include "bench/pads_strip.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -12,7 +15,9 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::SharedPad;
+using bench::SlabPad;
+using bench::StripPad;
 using Say = words::SlabSay;
 using words::say;
 
@@ -146,35 +151,41 @@ void felt_pad(Sheet& sheet, const bench::Pad& at) {
 
 void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   const Ground g = plain(sheet.theme);
-  const auto open = [&](bench::Middle middle) {
-    return slab.middle == middle ? dark(sheet.theme) : g;
+  const auto open = [&](const bench::Panel& panel) {
+    return slab.panel == panel ? dark(sheet.theme) : g;
   };
-  switch (at.id.kind) {
-  case PadKind::another:
-    return pad(sheet, at, open(bench::Middle::amounts),
+  if (at.id.kind == SharedPad::to_pans)
+    pad(sheet, at, dark(sheet.theme), {{say(Say::pour_into_pans), slab_bold, false, 2}});
+  const auto own = at.id.kind.as<SlabPad>();
+  if (!own) return;
+  switch (*own) {
+  case SlabPad::another:
+    return pad(sheet, at, open(bench::AmountsPanel{}),
                {{say(words::ScreensSay::pad_another), slab_letters}});
-  case PadKind::more:
-    return pad(sheet, at, open(bench::Middle::more), {{say(Say::pad_more), slab_letters}});
-  case PadKind::dot:
-    return pad(sheet, at, open(bench::Middle::specks),
+  case SlabPad::more:
+    return pad(sheet, at, open(bench::MorePanel{}), {{say(Say::pad_more), slab_letters}});
+  case SlabPad::dot:
+    return pad(sheet, at, open(bench::SpecksPanel{}),
                {{say(words::ScreensSay::pad_dot), slab_bold},
                 {slab.dot ? specks_words(*slab.dot) : "", slab_letters, true}});
-  case PadKind::trouble:
-    return pad(sheet, at, open(bench::Middle::troubles),
+  case SlabPad::trouble:
+    return pad(sheet, at, open(bench::TroublesPanel{}),
                {{say(Say::pad_trouble), slab_bold},
                 {slab.last_trouble ? trouble_words(*slab.last_trouble) : "", slab_letters, true}});
-  case PadKind::gather:
+  case SlabPad::gather:
     return pad(
         sheet, at, g,
         {{say(Say::pad_gather), slab_bold}, {say(Say::pad_gather_what), slab_letters, true, 3}});
-  case PadKind::back_on_slab: return pad(sheet, at, g, {{say(Say::pad_back), slab_bold, false, 3}});
-  case PadKind::to_pans:
-    return pad(sheet, at, dark(sheet.theme), {{say(Say::pour_into_pans), slab_bold, false, 2}});
-  case PadKind::close:
+  case SlabPad::back_on_slab: return pad(sheet, at, g, {{say(Say::pad_back), slab_bold, false, 3}});
+  case SlabPad::close:
     return pad(
         sheet, at, g,
         {{say(Say::pad_close), slab_bold}, {say(Say::pad_close_what), slab_letters, true, 3}});
-  default: return;
+  case SlabPad::add:
+  case SlabPad::pigments:
+  case SlabPad::pass:
+  case SlabPad::felt:           // have their own
+  case SlabPad::bottle: return; // lies on a panel
   }
 }
 
@@ -198,7 +209,7 @@ void locked(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
 
 void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
   const bench::Layout& l = sheet.view.layout;
-  if (slab.middle == bench::Middle::trail) {
+  if (is_open<bench::TrailPanel>(slab.panel)) {
     const bool batch = !sheet.view.strip.batch_name.empty();
     if (batch) draw_trail(sheet, l.main, slab.trail, cap::body);
     if (batch) draw_numbers(sheet, slab);
@@ -207,17 +218,17 @@ void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
       labels(sheet, l.main, plain(sheet.theme), {{say(Say::no_batch), slab_letters, true, 5}});
     }
   } else {
-    draw_middle(sheet, slab);
+    draw_panel(sheet, slab);
   }
   for (const bench::Pad& at : l.pads) {
     if (const auto* material = material_of(slab, at.id)) material_pad(sheet, at, *material);
-    if (at.id.kind == PadKind::undo) undo_pad(sheet, at, slab.undo);
-    if (at.id.kind == PadKind::pass) pass_pad(sheet, at, slab.pass);
-    if (at.id.kind == PadKind::felt) felt_pad(sheet, at);
+    if (at.id.kind == SharedPad::undo) undo_pad(sheet, at, slab.undo);
+    if (at.id.kind == SlabPad::pass) pass_pad(sheet, at, slab.pass);
+    if (at.id.kind == SlabPad::felt) felt_pad(sheet, at);
     simple_pad(sheet, at, slab);
   }
   for (const bench::Pad& at : l.pads)
-    if (at.id.kind == PadKind::unlock) locked(sheet, at, slab);
+    if (at.id.kind == StripPad::unlock) locked(sheet, at, slab);
 }
 
 }

@@ -1,4 +1,5 @@
 // Book: how one pigment came to be known, the earliest batch above.
+#include "bench/pads_book.hpp"
 #include "screens/measure.hpp"
 #include "screens/range_chart.hpp"
 #include "session/in_words.hpp"
@@ -11,7 +12,7 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::BookPad;
 using bench::PigmentStory;
 using bench::StoryView;
 using Say = words::RangesSay;
@@ -87,10 +88,10 @@ std::string said_of_note(const StoryView& story, int utc_offset_min) {
 void way(Sheet& sheet, const bench::Pad& at, const StoryView& story) {
   const Ground g = plain(sheet.theme);
   const auto words = [&](words::Sentence id) { pad(sheet, at, g, {{say(id), clean_letters}}); };
-  if (at.id.kind == PadKind::to_list) words(Say::range_to_all);
-  if (at.id.kind == PadKind::note_before) words(Say::range_note_back);
-  if (at.id.kind == PadKind::note_after) words(Say::range_note_on);
-  if (at.id.kind == PadKind::set_aside)
+  if (at.id.kind == BookPad::to_list) words(Say::range_to_all);
+  if (at.id.kind == BookPad::note_before) words(Say::range_note_back);
+  if (at.id.kind == BookPad::note_after) words(Say::range_note_on);
+  if (at.id.kind == BookPad::set_aside)
     words(story.chosen->note.set_aside ? Say::range_take_in : Say::range_set_aside);
 }
 

@@ -1,4 +1,6 @@
 // The strip along the top, for clean hands.
+#include "bench/pads_strip.hpp"
+#include "bench/screens.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "words/tablet_says.hpp"
@@ -7,7 +9,7 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::StripPad;
 using Say = words::TabletSay;
 using words::say;
 
@@ -132,18 +134,14 @@ void draw_strip(Sheet& sheet) {
   sheet.shapes.push_back(
       Line{{{strip.x, strip.bottom()}, {strip.right(), strip.bottom()}}, outline_mm, t.rule, 0});
   for (const bench::Pad& pad : sheet.view.layout.pads) {
-    if (pad.id.kind == PadKind::shelf) tab(sheet, pad, Say::tab_shelf, bench::Screen::shelf);
-    if (pad.id.kind == PadKind::pans) {
-      tab(sheet, pad, Say::tab_pans, bench::Screen::pans);
-      due_count(sheet, pad);
-    }
-    if (pad.id.kind == PadKind::plan) tab(sheet, pad, Say::tab_plan, bench::Screen::plan);
-    if (pad.id.kind == PadKind::slab) tab(sheet, pad, Say::tab_slab, bench::Screen::slab);
-    if (pad.id.kind == PadKind::book) tab(sheet, pad, Say::tab_book, bench::Screen::book);
-    if (pad.id.kind == PadKind::tablet) tablet_pad(sheet, pad);
-    if (pad.id.kind == PadKind::sound) sound_pad(sheet, pad);
-    if (pad.id.kind == PadKind::night) night_pad(sheet, pad);
-    if (pad.id.kind == PadKind::wipe) wipe_pad(sheet, pad);
+    const auto screen = bench::screens.find(&bench::ScreenRow::pad, pad.id.kind);
+    if (screen && bench::screens[*screen].tab != words::Sentence{})
+      tab(sheet, pad, bench::screens[*screen].tab, *screen);
+    if (pad.id.kind == StripPad::pans) due_count(sheet, pad);
+    if (pad.id.kind == StripPad::tablet) tablet_pad(sheet, pad);
+    if (pad.id.kind == StripPad::sound) sound_pad(sheet, pad);
+    if (pad.id.kind == StripPad::night) night_pad(sheet, pad);
+    if (pad.id.kind == StripPad::wipe) wipe_pad(sheet, pad);
   }
   draw_title(sheet);
   clock(sheet);

@@ -117,7 +117,12 @@ void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind,
         Line{{{c.x - 2 * d, c.y + 2 * d}, {c.x + d, c.y - d}}, thick, outline, 0});
     return;
   }
-  default:
+  case CardKind::other:
+  case CardKind::paint:
+  case CardKind::spoon:
+  case CardKind::pan:
+  case CardKind::slab:
+  case CardKind::muller:
     sheet.shapes.push_back(Box{{c.x - size * 0.36, c.y - size * 0.36, size * 0.72, size * 0.72},
                                size * 0.12,
                                fill,

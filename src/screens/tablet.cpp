@@ -1,4 +1,7 @@
 // This tablet: how large it is, which hand, what its keys do.
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
+#include "bench/pads_tablet.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -7,7 +10,9 @@
 
 namespace screens {
 
-using bench::PadKind;
+using bench::SharedPad;
+using bench::SlabPad;
+using bench::TabletPad;
 using Say = words::TabletSay;
 using words::say;
 
@@ -16,11 +21,11 @@ namespace {
 constexpr double card_w = 85.60, card_h = 53.98; // ISO/IEC 7810, ID-1
 
 std::string key_does(const bench::PadId& pad) {
-  if (pad.kind == PadKind::felt) return feel_words(*session::feel_named(pad.arg));
-  if (pad.kind == PadKind::undo) return say(Say::key_undo);
-  if (pad.kind == PadKind::pass) return say(Say::key_pass);
-  if (pad.kind == PadKind::dot) return say(words::ScreensSay::pad_dot);
-  if (pad.kind == PadKind::another) return say(words::ScreensSay::pad_another);
+  if (pad.kind == SlabPad::felt) return feel_words(*session::feel_named(pad.arg));
+  if (pad.kind == SharedPad::undo) return say(Say::key_undo);
+  if (pad.kind == SlabPad::pass) return say(Say::key_pass);
+  if (pad.kind == SlabPad::dot) return say(words::ScreensSay::pad_dot);
+  if (pad.kind == SlabPad::another) return say(words::ScreensSay::pad_another);
   return say(pad.arg == "binder"  ? Say::key_binder
              : pad.arg == "water" ? Say::key_water
                                   : Say::key_honey);
@@ -61,18 +66,18 @@ void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
   for (const bench::Pad& at : sheet.view.layout.pads) {
     const bool left = tablet.hand == bench::Hand::left;
     const bool much = !at.id.arg.empty();
-    if (at.id.kind == PadKind::hand)
+    if (at.id.kind == TabletPad::hand)
       pad(sheet, at, plain(t), {{say(left ? Say::hand_left : Say::hand_right), clean_letters}});
-    if (at.id.kind == PadKind::motion)
+    if (at.id.kind == TabletPad::motion)
       pad(sheet, at, plain(t),
           {{say(tablet.motion ? Say::motion_on : Say::motion_off), clean_letters}});
-    if (at.id.kind == PadKind::card_smaller)
+    if (at.id.kind == TabletPad::card_smaller)
       pad(sheet, at, plain(t),
           {{say(much ? Say::card_much_smaller : Say::card_smaller), clean_letters}});
-    if (at.id.kind == PadKind::card_larger)
+    if (at.id.kind == TabletPad::card_larger)
       pad(sheet, at, plain(t),
           {{say(much ? Say::card_much_larger : Say::card_larger), clean_letters}});
-    if (at.id.kind == PadKind::bind && row < tablet.rows.size())
+    if (at.id.kind == TabletPad::bind && row < tablet.rows.size())
       draw_row(sheet, at, tablet.rows[row++]);
   }
 }

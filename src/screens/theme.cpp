@@ -70,14 +70,28 @@ Colour material_colour(const Theme& t, session::CardKind kind) {
   case CardKind::honey: return t.honey;
   case CardKind::glycerin: return t.glycerin;
   case CardKind::wetting_aid: return t.wetting_aid;
-  default: return t.slab;
+  case CardKind::pigment:
+  case CardKind::other:
+  case CardKind::paint:
+  case CardKind::dropper:
+  case CardKind::spoon:
+  case CardKind::pan:
+  case CardKind::slab:
+  case CardKind::muller: return t.slab;
   }
+  return t.slab;
 }
 
 Colour feel_colour(const Theme& t, session::Feel feel) {
   using session::Feel;
-  if (feel == Feel::right) return t.right;
-  return feel < Feel::right ? t.sticky : t.runny;
+  switch (feel) {
+  case Feel::wont_move:
+  case Feel::too_sticky: return t.sticky;
+  case Feel::right: return t.right;
+  case Feel::too_loose:
+  case Feel::too_runny: return t.runny;
+  }
+  return t.slab;
 }
 
 Colour mixed(Colour a, Colour b, double t) {

@@ -2,6 +2,7 @@
 
 #include "paint/bottle.hpp"
 #include "paint/measure.hpp"
+#include "words/lists.hpp"
 #include "words/session_says.hpp"
 
 namespace session {
@@ -113,27 +114,51 @@ words::Result<paint::Amount> grams_added(const Added& added, const Card& of, con
   if (!material) return tl::make_unexpected(material.error());
   if (!tool) return words::failure(words::SessionSay::card_not_laid_out, {added.with});
   if (added.unit == Unit::spoons)
-    return paint::grams_of_spoons(added.amount, {tool->id, tool->tool.mL, tool->tool.mL_u},
-                                  *material);
-  const paint::Dropper dropper{tool->id, tool->tool.mL, tool->tool.mL_u,
-                               paint_kind(tool->tool.calibrated_with)};
-  return paint::grams_of_drops(added.amount, dropper, *material);
+    return paint::grams_of_spoons(added.amount, spoon_of(*tool), *material);
+  return paint::grams_of_drops(added.amount, dropper_of(*tool), *material);
+}
+
+paint::Dropper dropper_of(const Card& card) {
+  const auto* dropper = std::get_if<DropperCard>(&card.facts);
+  const Volume drop = volume_of(card);
+  return {card.id, drop.mL, drop.mL_u,
+          paint_kind(dropper ? dropper->calibrated_with : CardKind::water)};
+}
+
+paint::Spoon spoon_of(const Card& card) {
+  const Volume level = volume_of(card);
+  return {card.id, level.mL, level.mL_u};
+}
+
+namespace {
+
+words::Result<paint::Material> material(const LiquidCard& card) {
+  const auto parts = paint::parts_of(card.recipe);
+  if (!parts) return tl::make_unexpected(parts.error());
+  return paint::Material{paint_kind(card.kind), *parts, {}};
+}
+
+words::Result<paint::Material> material(const PigmentCard& card) {
+  paint::Material m{paint::Kind::pigment, {}, card.pigment};
+  m.parts.pigment = 1;
+  return m;
+}
+
+words::Result<paint::Material> material(const PaintCard& card) {
+  const auto parts = paint::whole(card.made_of);
+  if (!parts) return tl::make_unexpected(parts.error());
+  return paint::Material{paint::Kind::other, *parts, card.as_one.pigment};
+}
+
+template <words::one_of<DropperCard, SpoonCard, PanCard, SlabCard, MullerCard> Tool>
+words::Result<paint::Material> material(const Tool&) {
+  return material(LiquidCard{}); // made of nothing, which is refused
+}
+
 }
 
 words::Result<paint::Material> material_of(const Card& card) {
-  if (card.is_a == CardKind::pigment) {
-    paint::Material m{paint::Kind::pigment, {}, card.pigment};
-    m.parts.pigment = 1;
-    return m;
-  }
-  if (card.is_a == CardKind::paint) {
-    const auto parts = paint::whole(card.made_of);
-    if (!parts) return tl::make_unexpected(parts.error());
-    return paint::Material{paint::Kind::other, *parts, card.pigment};
-  }
-  const auto parts = paint::parts_of(card.recipe);
-  if (!parts) return tl::make_unexpected(parts.error());
-  return paint::Material{paint_kind(card.is_a), *parts, {}};
+  return std::visit([](const auto& facts) { return material(facts); }, card.facts);
 }
 
 }

@@ -2,6 +2,7 @@
 // lost taken into account. Used by batch.cpp alone.
 #pragma once
 
+#include "paint/measure.hpp"
 #include "session/lines_of_batch.hpp"
 
 namespace session {
@@ -17,5 +18,9 @@ words::Result<paint::Amount> grams_added(const Added& added, const Card& of, con
 
 // Absent, with a warning by the caller, where the recipe makes no sense.
 words::Result<paint::Material> material_of(const Card& card);
+
+// What a tool's card says of its drops and fillings.
+paint::Dropper dropper_of(const Card& card);
+paint::Spoon spoon_of(const Card& card);
 
 }

@@ -3,6 +3,7 @@
 #include "session/amounts.hpp"
 #include "session/feelings.hpp"
 #include "session/folding.hpp"
+#include "words/lists.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -179,7 +180,7 @@ paint::Amount dried_off(const Batch& batch) {
 
 void pour(Batch& batch, const Poured& p, const Card* in, const Ref& ref, std::int64_t at) {
   if (batch.pans.empty()) batch.dried_mL = dried_off(batch);
-  if (!in || in->is_a != CardKind::pan) {
+  if (!in || in->kind() != CardKind::pan) {
     batch.warnings.push_back({WarningKind::not_poured, ref, p.in});
     return;
   }
@@ -233,8 +234,11 @@ struct Apply {
   void operator()(const Unknown& u) const {
     batch.warnings.push_back({WarningKind::unknown_event, ref, u.e});
   }
-  template <class Other>
-  void operator()(const Other&) const {}
+  template <
+      words::one_of<Began, LaidOut, PutAway, Added, Felt, Dot, Trouble, BottleWeighed, CountLost,
+                    Noted, SetAside, Withdrawn, Corrected, Photo, Gone, ClockJumped, Left>
+          Elsewhere>
+  void operator()(const Elsewhere&) const {}
 };
 
 void add(Batch& batch, const Entry& e, const Card& card, const paint::Amount& grams) {

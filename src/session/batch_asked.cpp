@@ -40,8 +40,8 @@ std::vector<BatchPigment> pigments(const Batch& batch) {
   std::vector<BatchPigment> out;
   double sum = 0;
   for (const Total& t : batch.totals) {
-    if (t.card.is_a != CardKind::pigment || t.grams.value <= 0) continue;
-    out.push_back({&t.card, t.grams.value / t.card.pigment.g_per_mL});
+    if (t.card.kind() != CardKind::pigment || t.grams.value <= 0) continue;
+    out.push_back({&t.card, t.grams.value / pigment_of(t.card).pigment.g_per_mL});
     sum += out.back().volume_share;
   }
   for (BatchPigment& p : out) p.volume_share /= sum;
@@ -52,13 +52,14 @@ paint::PigmentClass family_of(const Batch& batch) {
   const auto all = pigments(batch);
   const auto largest = std::max_element(
       all.begin(), all.end(), [](auto& a, auto& b) { return a.volume_share < b.volume_share; });
-  return largest == all.end() ? paint::PigmentClass::unknown : largest->card->pigment.family;
+  return largest == all.end() ? paint::PigmentClass::unknown
+                              : pigment_of(*largest->card).pigment.family;
 }
 
 namespace {
 
 bool is_coloured(const Card& card) {
-  return card.is_a == CardKind::pigment || card.is_a == CardKind::paint;
+  return card.kind() == CardKind::pigment || card.kind() == CardKind::paint;
 }
 
 std::vector<const Card*> coloured_as_laid_out(const Batch& batch) {
@@ -94,7 +95,7 @@ std::uint32_t colour_of(const Batch& batch) {
     most = card;
     most_mL = mL;
   }
-  return most ? most->colour : 0;
+  return most ? pigment_of(*most).colour : 0;
 }
 
 }

@@ -35,7 +35,7 @@ void write_shares(Json& j, const char* name, std::initializer_list<Share> shares
   j[name] = std::move(object);
 }
 
-void write_pigment(const Card& card, Json& j) {
+void write(const PigmentCard& card, Json& j) {
   if (!card.index_name.empty()) j["index_name"] = card.index_name;
   j["colour"] = colour_text(card.colour);
   j["family"] = paint::name_of(card.pigment.family);
@@ -48,7 +48,7 @@ void write_pigment(const Card& card, Json& j) {
   j["heap_u"] = number(card.pigment.heap_g_per_mL_u);
 }
 
-void read_pigment(Fields& f, Card& card) {
+void read(Fields& f, PigmentCard& card) {
   card.index_name = f.text_or("index_name", "");
   card.colour = read_colour(f);
   const auto family = paint::pigment_class_named(f.text("family"));
@@ -61,7 +61,8 @@ void read_pigment(Fields& f, Card& card) {
   card.pigment.heap_g_per_mL_u = f.number_or("heap_u", 0, 5, 0);
 }
 
-void write_recipe(const paint::Recipe& r, Json& j) {
+void write(const LiquidCard& card, Json& j) {
+  const paint::Recipe& r = card.recipe;
   write_shares(j, "parts",
                {{"gum", r.gum},
                 {"water", r.water},
@@ -71,15 +72,18 @@ void write_recipe(const paint::Recipe& r, Json& j) {
                 {"other", r.other}});
 }
 
-void read_recipe(Fields& f, paint::Recipe& r) {
+void read(Fields& f, LiquidCard& card) {
   const Json parts = f.object("parts");
   Fields p(parts);
   const auto mass = [&](const char* name) { return p.number_or(name, 0, most_mass, 0); };
-  r = {mass("gum"), mass("water"), mass("honey"), mass("glycerin"), mass("alcohol"), mass("other")};
+  card.recipe = {mass("gum"),      mass("water"),   mass("honey"),
+                 mass("glycerin"), mass("alcohol"), mass("other")};
   f.take_fault_of(p);
 }
 
-void write_made_of(const paint::Parts& m, Json& j) {
+void write(const PaintCard& card, Json& j) {
+  write(card.as_one, j);
+  const paint::Parts& m = card.made_of;
   write_shares(j, "made_of",
                {{"pigment", m.pigment},
                 {"gum", m.gum},
@@ -90,29 +94,46 @@ void write_made_of(const paint::Parts& m, Json& j) {
                 {"other", m.other}});
 }
 
-void read_made_of(Fields& f, paint::Parts& m) {
+void read(Fields& f, PaintCard& card) {
+  read(f, card.as_one);
   const Json parts = f.object("made_of");
   Fields p(parts);
   const auto mass = [&](const char* name) { return p.number_or(name, 0, most_mass, 0); };
-  m = {mass("pigment"), mass("gum"),     mass("water"), mass("glycerin"),
-       mass("honey"),   mass("alcohol"), mass("other")};
+  card.made_of = {mass("pigment"), mass("gum"),     mass("water"), mass("glycerin"),
+                  mass("honey"),   mass("alcohol"), mass("other")};
   f.take_fault_of(p);
 }
 
-void write_tool(const Card& card, Json& j) {
-  const bool dropper = card.is_a == CardKind::dropper;
-  j[dropper ? "mL_per_drop" : "mL"] = number(card.tool.mL);
-  j["u"] = number(card.tool.mL_u);
-  if (dropper) j["calibrated_with"] = name_of(card.tool.calibrated_with);
+void write(const Volume& volume, const char* name, Json& j) {
+  j[name] = number(volume.mL);
+  j["u"] = number(volume.mL_u);
 }
 
-void read_tool(Fields& f, Card& card) {
-  const bool dropper = card.is_a == CardKind::dropper;
-  card.tool.mL = dropper ? f.number("mL_per_drop", 1e-4, 1) : f.number("mL", 0.01, 1000);
-  card.tool.mL_u = f.number_or("u", 0, 1000, 0);
-  if (dropper && f.has("calibrated_with"))
-    card.tool.calibrated_with = f.word("calibrated_with", card_kind_named);
+Volume read_volume(Fields& f, const char* name, double least, double most) {
+  Volume volume;
+  volume.mL = f.number(name, least, most);
+  volume.mL_u = f.number_or("u", 0, 1000, 0);
+  return volume;
 }
+
+void write(const DropperCard& card, Json& j) {
+  write(card.drop, "mL_per_drop", j);
+  j["calibrated_with"] = name_of(card.calibrated_with);
+}
+
+void read(Fields& f, DropperCard& card) {
+  card.drop = read_volume(f, "mL_per_drop", 1e-4, 1);
+  if (f.has("calibrated_with")) card.calibrated_with = f.word("calibrated_with", card_kind_named);
+}
+
+void write(const SpoonCard& card, Json& j) { write(card.level, "mL", j); }
+void read(Fields& f, SpoonCard& card) { card.level = read_volume(f, "mL", 0.01, 1000); }
+void write(const PanCard& card, Json& j) { write(card.full, "mL", j); }
+void read(Fields& f, PanCard& card) { card.full = read_volume(f, "mL", 0.01, 1000); }
+void write(const SlabCard& card, Json& j) { j["cm2"] = number(card.cm2); }
+void read(Fields& f, SlabCard& card) { card.cm2 = f.number("cm2", 0, most_cm2); }
+void write(const MullerCard& card, Json& j) { j["cm2"] = number(card.cm2); }
+void read(Fields& f, MullerCard& card) { card.cm2 = f.number("cm2", 0, most_cm2); }
 
 void write_keeping(const Card& card, Json& j) {
   const auto text = [&](const char* name, const std::string& value) {
@@ -141,41 +162,20 @@ Json number(double value) {
 
 void write_card(const Card& card, Json& j) {
   j["card"] = card.id;
-  j["is_a"] = name_of(card.is_a);
+  j["is_a"] = name_of(card.kind());
   j["name"] = card.name;
-  if (card.is_a == CardKind::pigment) {
-    write_pigment(card, j);
-  } else if (card.is_a == CardKind::paint) {
-    write_pigment(card, j);
-    write_made_of(card.made_of, j);
-  } else if (is_liquid(card.is_a)) {
-    write_recipe(card.recipe, j);
-  } else if (card.is_a == CardKind::slab || card.is_a == CardKind::muller) {
-    j["cm2"] = number(card.cm2);
-  } else {
-    write_tool(card, j);
-  }
+  std::visit([&](const auto& facts) { write(facts, j); }, card.facts);
   write_keeping(card, j);
 }
 
 Card read_card(Fields& f) {
   Card card;
   card.id = f.text("card");
-  card.is_a = f.word("is_a", card_kind_named);
+  const CardKind kind = f.word("is_a", card_kind_named);
   card.name = f.text("name");
   if (f.fault() || f.unknown_word()) return card;
-  if (card.is_a == CardKind::pigment) {
-    read_pigment(f, card);
-  } else if (card.is_a == CardKind::paint) {
-    read_pigment(f, card);
-    read_made_of(f, card.made_of);
-  } else if (is_liquid(card.is_a)) {
-    read_recipe(f, card.recipe);
-  } else if (card.is_a == CardKind::slab || card.is_a == CardKind::muller) {
-    card.cm2 = f.number("cm2", 0, most_cm2);
-  } else {
-    read_tool(f, card);
-  }
+  card.facts = blank_facts(kind);
+  std::visit([&](auto& facts) { read(f, facts); }, card.facts);
   read_keeping(f, card);
   return card;
 }

@@ -1,8 +1,9 @@
-// What happened, one struct a kind. Events say what was done, never what was computed from it.
+// What happened, one struct a kind, each with its word in files. Events say what was done, never
+// what was computed from it.
 // How they look as bytes: FORMAT.md beside this file.
 #pragma once
 
-#include "paint/material.hpp"
+#include "session/card.hpp"
 
 #include <cstdint>
 #include <memory>
@@ -23,50 +24,8 @@ struct Ref {
   }
 };
 
-// A thing of the shelf as it was when a session first used it. `is_a` says which of the optional
-// parts are there: a pigment, a liquid, or a tool.
-enum class CardKind {
-  pigment,
-  binder,
-  water,
-  honey,
-  glycerin,
-  wetting_aid,
-  other,
-  paint, // of an earlier batch, wet or dried, as a material
-  dropper,
-  spoon,
-  pan,
-  slab,
-  muller
-};
-
-struct ToolVolume {
-  double mL = 0;                              // of one drop, the level spoon, the full pan
-  double mL_u = 0;                            // its standard uncertainty
-  CardKind calibrated_with = CardKind::water; // droppers only
-  bool operator==(const ToolVolume&) const = default;
-};
-
-struct Card {
-  std::string id;
-  CardKind is_a = CardKind::other;
-  std::string name;
-  std::string index_name;   // pigment, paint: Colour Index name, may be empty
-  std::uint32_t colour = 0; // pigment, paint: 0xRRGGBB of the heap on screen
-  paint::Pigment pigment;   // pigment; paint: as if its pigments were one
-  paint::Recipe recipe;     // liquids
-  paint::Parts made_of;     // paint: g of each
-  ToolVolume tool;          // dropper, spoon, pan
-  double cm2 = 0;           // slab: its face; muller: its foot
-  std::string lot;          // jar or lot number, may be empty
-  std::string made_on;      // what was made here: "2026-11-25", may be empty
-  std::string keep_until;   // likewise
-  double made_g = 0;        // how much of it; 0: not known
-  bool operator==(const Card&) const = default;
-};
-
 struct Began {
+  static constexpr std::string_view word = "began";
   int version = 1;
   std::string session;
   int part = 0;
@@ -91,23 +50,27 @@ private:
 };
 
 struct LaidOut {
+  static constexpr std::string_view word = "laid_out";
   Boxed<Card> card;
   bool operator==(const LaidOut&) const = default;
 };
 
 // Off the shelf until it is laid out anew.
 struct PutAway {
+  static constexpr std::string_view word = "put_away";
   std::string card;
   bool operator==(const PutAway&) const = default;
 };
 
 struct Opened {
+  static constexpr std::string_view word = "opened";
   std::string name;
   std::string again_of = {}; // the batch it makes again; empty: none
   bool operator==(const Opened&) const = default;
 };
 
 struct RoomSet {
+  static constexpr std::string_view word = "room";
   double celsius = 21;
   double humidity = 0.5; // 0 to 1
   bool guessed = false;  // nobody read an instrument
@@ -117,6 +80,7 @@ struct RoomSet {
 enum class Unit { g, drops, spoons };
 
 struct Added {
+  static constexpr std::string_view word = "added";
   std::string of; // card
   Unit unit = Unit::g;
   double amount = 0;
@@ -128,6 +92,7 @@ enum class Feel { wont_move, too_sticky, right, too_loose, too_runny };
 enum class By { knife, muller };
 
 struct Felt {
+  static constexpr std::string_view word = "felt";
   Feel as = Feel::right;
   By by = By::knife;
   bool operator==(const Felt&) const = default;
@@ -136,6 +101,7 @@ struct Felt {
 enum class Stage { wetting_out, mulling, resting };
 
 struct StageBegan {
+  static constexpr std::string_view word = "stage";
   Stage stage = Stage::wetting_out;
   bool operator==(const StageBegan&) const = default;
 };
@@ -143,6 +109,7 @@ struct StageBegan {
 enum class Specks { many, few, none };
 
 struct Dot {
+  static constexpr std::string_view word = "dot";
   Specks specks = Specks::many;
   bool operator==(const Dot&) const = default;
 };
@@ -150,17 +117,20 @@ struct Dot {
 enum class TroubleKind { wont_wet, gelling, gummy, gritty, foams, separates, smells };
 
 struct Trouble {
+  static constexpr std::string_view word = "trouble";
   TroubleKind what = TroubleKind::wont_wet;
   bool operator==(const Trouble&) const = default;
 };
 
 struct BottleWeighed {
+  static constexpr std::string_view word = "bottle_weighed";
   std::string of;
   double g = 0; // bottle and all
   bool operator==(const BottleWeighed&) const = default;
 };
 
 struct CountLost {
+  static constexpr std::string_view word = "count_lost";
   std::string of;
   bool operator==(const CountLost&) const = default;
 };
@@ -176,6 +146,7 @@ struct Much {
 };
 
 struct Moved {
+  static constexpr std::string_view word = "moved";
   Place from = Place::slab;
   Place to = Place::jar;
   Much much;
@@ -184,6 +155,7 @@ struct Moved {
 
 // Spilt, left on the tools, or gone into another batch.
 struct Lost {
+  static constexpr std::string_view word = "lost";
   Place from = Place::slab;
   Much much;
   std::string into = {}; // that batch
@@ -192,6 +164,7 @@ struct Lost {
 
 // All that lies in a place, with what it lies in.
 struct Weighed {
+  static constexpr std::string_view word = "weighed";
   Place place = Place::jar;
   double g = 0;
   double tare_g = 0; // of the empty jar, slab or pans
@@ -200,6 +173,7 @@ struct Weighed {
 
 // After a rest the paint, with water added since, moves again as it did at that line.
 struct AsBefore {
+  static constexpr std::string_view word = "as_before";
   Ref line;
   bool operator==(const AsBefore&) const = default;
 };
@@ -209,17 +183,20 @@ struct AsBefore {
 enum class State { wet, dry };
 
 struct Found {
+  static constexpr std::string_view word = "found";
   State as = State::wet;
   bool operator==(const Found&) const = default;
 };
 
 // What the pigments of the batch want done about them has been read.
 struct CautionsSeen {
+  static constexpr std::string_view word = "cautions_seen";
   bool operator==(const CautionsSeen&) const = default;
 };
 
 // One layer into each of the pans `first` to `last` of this batch; they are numbered from 1.
 struct Poured {
+  static constexpr std::string_view word = "poured";
   int first = 1, last = 1;
   std::string in;          // card of the pan
   std::optional<double> g; // into each; absent: filled to the brim
@@ -228,6 +205,7 @@ struct Poured {
 
 // One pan with the paint in it.
 struct PanWeighed {
+  static constexpr std::string_view word = "pan_weighed";
   int pan = 1;
   double g = 0;
   bool operator==(const PanWeighed&) const = default;
@@ -237,23 +215,27 @@ enum class Became { good, full, sunken, cracked, sticky, rubs_off, wont_rewet, m
 
 // What the dry paint turned out to be.
 struct Verdict {
+  static constexpr std::string_view word = "verdict";
   Became as = Became::good;
   int pan = 0; // 0: all
   bool operator==(const Verdict&) const = default;
 };
 
 struct Noted {
+  static constexpr std::string_view word = "noted";
   std::string text;
   bool operator==(const Noted&) const = default;
 };
 
 struct Withdrawn {
+  static constexpr std::string_view word = "withdrawn";
   Ref line;
   bool operator==(const Withdrawn&) const = default;
 };
 
 // That feel note teaches nothing about what its pigments want; withdrawn, it teaches again.
 struct SetAside {
+  static constexpr std::string_view word = "set_aside";
   Ref line;
   bool operator==(const SetAside&) const = default;
 };
@@ -262,6 +244,7 @@ struct SetAside {
 // it bears (before it if negative), or both. Of several corrections the last one that speaks
 // counts.
 struct Corrected {
+  static constexpr std::string_view word = "corrected";
   using Says =
       std::variant<std::monostate, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
                    BottleWeighed, Moved, Lost, Weighed, Found, Poured, PanWeighed, Verdict, Noted>;
@@ -275,6 +258,7 @@ enum class PhotoOf { slab, dot, swatch, pan };
 
 // A picture, kept beside the sessions under the SHA-256 of its bytes.
 struct Photo {
+  static constexpr std::string_view word = "photo";
   std::string sha256; // 64 lower-case hexadecimal digits
   std::string ending; // "jpg" or "png"
   PhotoOf of = PhotoOf::swatch;
@@ -283,26 +267,31 @@ struct Photo {
 
 // Stands in a mended file for lines that could not be had back: from its own n to this one.
 struct Gone {
+  static constexpr std::string_view word = "gone";
   std::uint64_t to = 0;
   std::string why; // for people
   bool operator==(const Gone&) const = default;
 };
 
 struct Gathered {
+  static constexpr std::string_view word = "gathered";
   bool operator==(const Gathered&) const = default;
 };
 
 struct Closed {
+  static constexpr std::string_view word = "closed";
   bool operator==(const Closed&) const = default;
 };
 
 struct ClockJumped {
+  static constexpr std::string_view word = "clock_jumped";
   std::int64_t by_ms = 0; // wall clock against the running one
   std::string local;      // the new local time
   bool operator==(const ClockJumped&) const = default;
 };
 
 struct Left {
+  static constexpr std::string_view word = "left";
   bool operator==(const Left&) const = default;
 };
 
@@ -328,7 +317,6 @@ struct Line {
 };
 
 // The words in files.
-std::string_view name_of(CardKind);
 std::string_view name_of(Feel);
 std::string_view name_of(By);
 std::string_view name_of(Stage);
@@ -338,7 +326,6 @@ std::string_view name_of(PhotoOf);
 std::string_view name_of(Place);
 std::string_view name_of(State);
 std::string_view name_of(Became);
-std::optional<CardKind> card_kind_named(std::string_view);
 std::optional<Feel> feel_named(std::string_view);
 std::optional<By> by_named(std::string_view);
 std::optional<Stage> stage_named(std::string_view);
@@ -348,8 +335,5 @@ std::optional<PhotoOf> photo_of_named(std::string_view);
 std::optional<Place> place_named(std::string_view);
 std::optional<State> state_named(std::string_view);
 std::optional<Became> became_named(std::string_view);
-
-bool is_liquid(CardKind kind);
-paint::Kind paint_kind(CardKind kind);
 
 }

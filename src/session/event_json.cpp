@@ -2,6 +2,7 @@
 
 #include "session/bytes.hpp"
 #include "session/card_json.hpp"
+#include "words/lists.hpp"
 #include "words/session_says.hpp"
 
 namespace session {
@@ -16,34 +17,28 @@ constexpr double most_spoons = 1000;
 constexpr std::int64_t most_pans = 1000;
 constexpr std::int64_t far = std::int64_t{1} << 53;
 
-template <class... F>
-struct Overloaded : F... {
-  using F::operator()...;
+struct UnitField {
+  const char* name;
+  double most;
 };
-template <class... F>
-Overloaded(F...) -> Overloaded<F...>;
+constexpr words::EnumTable<Unit, UnitField> units{{{Unit::g, {"g", most_g}},
+                                               {Unit::drops, {"drops", most_drops}},
+                                               {Unit::spoons, {"spoons", most_spoons}}}};
 
-const char* field_of(Unit unit) {
-  switch (unit) {
-  case Unit::drops: return "drops";
-  case Unit::spoons: return "spoons";
-  default: return "g";
-  }
-}
+// Which event is to be read.
+template <class E>
+struct An {};
 
-Added read_added(Fields& f) {
+Added read(An<Added>, Fields& f) {
   Added a;
   a.of = f.text("of");
   a.unit = f.has("drops") ? Unit::drops : f.has("spoons") ? Unit::spoons : Unit::g;
-  const double most = a.unit == Unit::drops    ? most_drops
-                      : a.unit == Unit::spoons ? most_spoons
-                                               : most_g;
-  a.amount = f.number(field_of(a.unit), 0, most);
+  a.amount = f.number(units[a.unit].name, 0, units[a.unit].most);
   if (a.unit != Unit::g) a.with = f.text("with");
   return a;
 }
 
-Began read_began(Fields& f) {
+Began read(An<Began>, Fields& f) {
   Began b;
   if (f.text("format") != format_name) f.reject(words::SessionSay::file_of_other_format);
   b.version = static_cast<int>(f.integer("version", 1, 1000000));
@@ -75,12 +70,12 @@ void write_much(const Much& m, Json& j) {
     j["share"] = number(m.share);
 }
 
-Weighed read_weighed(Fields& f) {
+Weighed read(An<Weighed>, Fields& f) {
   return {f.word("place", place_named), f.number("g", 0, most_gross_g),
           f.number_or("tare_g", 0, most_gross_g, 0)};
 }
 
-Poured read_poured(Fields& f) {
+Poured read(An<Poured>, Fields& f) {
   Poured p;
   p.first = static_cast<int>(f.integer("first", 1, most_pans));
   p.last = static_cast<int>(f.integer("last", p.first, most_pans));
@@ -89,13 +84,13 @@ Poured read_poured(Fields& f) {
   return p;
 }
 
-Verdict read_verdict(Fields& f) {
+Verdict read(An<Verdict>, Fields& f) {
   Verdict v{f.word("as", became_named)};
   if (f.has("pan")) v.pan = static_cast<int>(f.integer("pan", 1, most_pans));
   return v;
 }
 
-Photo read_photo(Fields& f) {
+Photo read(An<Photo>, Fields& f) {
   Photo p{f.text("sha256"), f.text("ending"), f.word("of", photo_of_named)};
   if (!is_sha256(p.sha256)) f.reject(words::SessionSay::field_not_a_photo, "sha256");
   if (p.ending != "jpg" && p.ending != "png")
@@ -105,7 +100,7 @@ Photo read_photo(Fields& f) {
 
 Event read_known(const std::string& kind, Fields& f);
 
-// The corrected line's own kinds; a correction to any other is not understood.
+// Only some kinds can be corrected; a correction to any other is not understood.
 std::optional<Corrected::Says> sayable(Event event) {
   return std::visit(
       [](auto&& e) -> std::optional<Corrected::Says> {
@@ -117,7 +112,7 @@ std::optional<Corrected::Says> sayable(Event event) {
       std::move(event));
 }
 
-Event read_corrected(Fields& f) {
+Event read(An<Corrected>, Fields& f) {
   Corrected c;
   c.line = f.ref("line");
   if (f.has("by_ms")) c.by_ms = f.integer("by_ms", -far, far);
@@ -132,204 +127,181 @@ Event read_corrected(Fields& f) {
   return c;
 }
 
-Gone read_gone(Fields& f) {
+Gone read(An<Gone>, Fields& f) {
   return {static_cast<std::uint64_t>(f.integer("to", 0, far)), f.text("why")};
 }
 
-Event read_known(const std::string& kind, Fields& f) {
-  if (kind == "began") return read_began(f);
-  if (kind == "laid_out") return LaidOut{read_card(f)};
-  if (kind == "put_away") return PutAway{f.text("card")};
-  if (kind == "opened") return Opened{f.text("name"), f.text_or("again_of", "")};
-  if (kind == "room")
-    return RoomSet{f.number("celsius", -50, 100), f.number("humidity", 0, 1), f.yes("guessed")};
-  if (kind == "cautions_seen") return CautionsSeen{};
-  if (kind == "added") return read_added(f);
-  if (kind == "felt") return Felt{f.word("as", feel_named), f.word("by", by_named)};
-  if (kind == "stage") return StageBegan{f.word("stage", stage_named)};
-  if (kind == "dot") return Dot{f.word("specks", specks_named)};
-  if (kind == "trouble") return Trouble{f.word("what", trouble_named)};
-  if (kind == "bottle_weighed") return BottleWeighed{f.text("of"), f.number("g", 0, most_gross_g)};
-  if (kind == "count_lost") return CountLost{f.text("of")};
-  if (kind == "moved")
-    return Moved{f.word("from", place_named), f.word("to", place_named), read_much(f)};
-  if (kind == "lost") return Lost{f.word("from", place_named), read_much(f), f.text_or("into", "")};
-  if (kind == "weighed") return read_weighed(f);
-  if (kind == "as_before") return AsBefore{f.ref("line")};
-  if (kind == "found") return Found{f.word("as", state_named)};
-  if (kind == "poured") return read_poured(f);
-  if (kind == "pan_weighed")
-    return PanWeighed{static_cast<int>(f.integer("pan", 1, most_pans)),
-                      f.number("g", 0, most_gross_g)};
-  if (kind == "verdict") return read_verdict(f);
-  if (kind == "noted") return Noted{f.text("text")};
-  if (kind == "set_aside") return SetAside{f.ref("line")};
-  if (kind == "withdrawn") return Withdrawn{f.ref("line")};
-  if (kind == "corrected") return read_corrected(f);
-  if (kind == "photo") return read_photo(f);
-  if (kind == "gone") return read_gone(f);
-  if (kind == "gathered") return Gathered{};
-  if (kind == "closed") return Closed{};
-  if (kind == "clock_jumped") return ClockJumped{f.integer("by_ms", -far, far), f.text("local")};
-  if (kind == "left") return Left{};
-  return Unknown{};
+LaidOut read(An<LaidOut>, Fields& f) { return {read_card(f)}; }
+PutAway read(An<PutAway>, Fields& f) { return {f.text("card")}; }
+Opened read(An<Opened>, Fields& f) { return {f.text("name"), f.text_or("again_of", "")}; }
+RoomSet read(An<RoomSet>, Fields& f) {
+  return {f.number("celsius", -50, 100), f.number("humidity", 0, 1), f.yes("guessed")};
+}
+CautionsSeen read(An<CautionsSeen>, Fields&) { return {}; }
+Felt read(An<Felt>, Fields& f) { return {f.word("as", feel_named), f.word("by", by_named)}; }
+StageBegan read(An<StageBegan>, Fields& f) { return {f.word("stage", stage_named)}; }
+Dot read(An<Dot>, Fields& f) { return {f.word("specks", specks_named)}; }
+Trouble read(An<Trouble>, Fields& f) { return {f.word("what", trouble_named)}; }
+BottleWeighed read(An<BottleWeighed>, Fields& f) {
+  return {f.text("of"), f.number("g", 0, most_gross_g)};
+}
+CountLost read(An<CountLost>, Fields& f) { return {f.text("of")}; }
+Moved read(An<Moved>, Fields& f) {
+  return {f.word("from", place_named), f.word("to", place_named), read_much(f)};
+}
+Lost read(An<Lost>, Fields& f) {
+  return {f.word("from", place_named), read_much(f), f.text_or("into", "")};
+}
+AsBefore read(An<AsBefore>, Fields& f) { return {f.ref("line")}; }
+Found read(An<Found>, Fields& f) { return {f.word("as", state_named)}; }
+PanWeighed read(An<PanWeighed>, Fields& f) {
+  return {static_cast<int>(f.integer("pan", 1, most_pans)), f.number("g", 0, most_gross_g)};
+}
+Noted read(An<Noted>, Fields& f) { return {f.text("text")}; }
+SetAside read(An<SetAside>, Fields& f) { return {f.ref("line")}; }
+Withdrawn read(An<Withdrawn>, Fields& f) { return {f.ref("line")}; }
+Gathered read(An<Gathered>, Fields&) { return {}; }
+Closed read(An<Closed>, Fields&) { return {}; }
+ClockJumped read(An<ClockJumped>, Fields& f) {
+  return {f.integer("by_ms", -far, far), f.text("local")};
+}
+Left read(An<Left>, Fields&) { return {}; }
+
+template <std::size_t at>
+Event read_from(const std::string& kind, Fields& f) {
+  if constexpr (at < std::variant_size_v<Event>) {
+    using E = std::variant_alternative_t<at, Event>;
+    if constexpr (!std::is_same_v<E, Unknown>)
+      if (kind == E::word) return read(An<E>{}, f);
+    return read_from<at + 1>(kind, f);
+  } else {
+    return Unknown{};
+  }
+}
+
+Event read_known(const std::string& kind, Fields& f) { return read_from<0>(kind, f); }
+
+std::string_view word_of(const Unknown& unknown) { return unknown.e; }
+template <class E>
+std::string_view word_of(const E&) {
+  return E::word;
 }
 
 }
 
 std::string_view kind_of(const Event& event) {
-  return std::visit(
-      Overloaded{[](const Began&) { return std::string_view("began"); },
-                 [](const LaidOut&) { return std::string_view("laid_out"); },
-                 [](const PutAway&) { return std::string_view("put_away"); },
-                 [](const Opened&) { return std::string_view("opened"); },
-                 [](const RoomSet&) { return std::string_view("room"); },
-                 [](const CautionsSeen&) { return std::string_view("cautions_seen"); },
-                 [](const Added&) { return std::string_view("added"); },
-                 [](const Felt&) { return std::string_view("felt"); },
-                 [](const StageBegan&) { return std::string_view("stage"); },
-                 [](const Dot&) { return std::string_view("dot"); },
-                 [](const Trouble&) { return std::string_view("trouble"); },
-                 [](const BottleWeighed&) { return std::string_view("bottle_weighed"); },
-                 [](const CountLost&) { return std::string_view("count_lost"); },
-                 [](const Moved&) { return std::string_view("moved"); },
-                 [](const Lost&) { return std::string_view("lost"); },
-                 [](const Weighed&) { return std::string_view("weighed"); },
-                 [](const AsBefore&) { return std::string_view("as_before"); },
-                 [](const Found&) { return std::string_view("found"); },
-                 [](const Poured&) { return std::string_view("poured"); },
-                 [](const PanWeighed&) { return std::string_view("pan_weighed"); },
-                 [](const Verdict&) { return std::string_view("verdict"); },
-                 [](const Noted&) { return std::string_view("noted"); },
-                 [](const SetAside&) { return std::string_view("set_aside"); },
-                 [](const Withdrawn&) { return std::string_view("withdrawn"); },
-                 [](const Corrected&) { return std::string_view("corrected"); },
-                 [](const Photo&) { return std::string_view("photo"); },
-                 [](const Gone&) { return std::string_view("gone"); },
-                 [](const Gathered&) { return std::string_view("gathered"); },
-                 [](const Closed&) { return std::string_view("closed"); },
-                 [](const ClockJumped&) { return std::string_view("clock_jumped"); },
-                 [](const Left&) { return std::string_view("left"); },
-                 [](const Unknown& u) { return std::string_view(u.e); }},
-      event);
+  return std::visit([](const auto& e) { return word_of(e); }, event);
 }
 
 namespace {
 
-void write_corrected(const Corrected& c, Json& j) {
-  j["line"] = {c.line.session, c.line.n};
-  if (c.by_ms) j["by_ms"] = *c.by_ms;
-  std::visit(
-      [&](const auto& says) {
-        if constexpr (!std::is_same_v<std::decay_t<decltype(says)>, std::monostate>) {
-          Json inner = {{"e", kind_of(says)}};
-          write_fields(says, inner);
-          j["says"] = std::move(inner);
-        }
-      },
-      *c.says);
+Json json(const Ref& line) { return {line.session, line.n}; }
+
+void write(const Began& b, Json& j) {
+  j["format"] = format_name;
+  j["version"] = b.version;
+  j["session"] = b.session;
+  j["part"] = b.part;
+  if (b.part > 0) j["from"] = b.from;
+  j["device"] = b.device;
+  j["local"] = b.local;
 }
+void write(const LaidOut& l, Json& j) { write_card(*l.card, j); }
+void write(const PutAway& p, Json& j) { j["card"] = p.card; }
+void write(const Opened& o, Json& j) {
+  j["name"] = o.name;
+  if (!o.again_of.empty()) j["again_of"] = o.again_of;
+}
+void write(const RoomSet& r, Json& j) {
+  j["celsius"] = number(r.celsius);
+  j["humidity"] = number(r.humidity);
+  if (r.guessed) j["guessed"] = true;
+}
+void write(const CautionsSeen&, Json&) {}
+void write(const Added& a, Json& j) {
+  j["of"] = a.of;
+  j[units[a.unit].name] = number(a.amount);
+  if (a.unit != Unit::g) j["with"] = a.with;
+}
+void write(const Felt& f, Json& j) {
+  j["as"] = name_of(f.as);
+  j["by"] = name_of(f.by);
+}
+void write(const StageBegan& s, Json& j) { j["stage"] = name_of(s.stage); }
+void write(const Dot& d, Json& j) { j["specks"] = name_of(d.specks); }
+void write(const Trouble& t, Json& j) { j["what"] = name_of(t.what); }
+void write(const BottleWeighed& b, Json& j) {
+  j["of"] = b.of;
+  j["g"] = number(b.g);
+}
+void write(const CountLost& c, Json& j) { j["of"] = c.of; }
+void write(const Moved& m, Json& j) {
+  j["from"] = name_of(m.from);
+  j["to"] = name_of(m.to);
+  write_much(m.much, j);
+}
+void write(const Lost& l, Json& j) {
+  j["from"] = name_of(l.from);
+  write_much(l.much, j);
+  if (!l.into.empty()) j["into"] = l.into;
+}
+void write(const Weighed& w, Json& j) {
+  j["place"] = name_of(w.place);
+  j["g"] = number(w.g);
+  if (w.tare_g > 0) j["tare_g"] = number(w.tare_g);
+}
+void write(const AsBefore& a, Json& j) { j["line"] = json(a.line); }
+void write(const Found& f, Json& j) { j["as"] = name_of(f.as); }
+void write(const Poured& p, Json& j) {
+  j["first"] = p.first;
+  j["last"] = p.last;
+  j["in"] = p.in;
+  if (p.g) j["g"] = number(*p.g);
+}
+void write(const PanWeighed& p, Json& j) {
+  j["pan"] = p.pan;
+  j["g"] = number(p.g);
+}
+void write(const Verdict& v, Json& j) {
+  j["as"] = name_of(v.as);
+  if (v.pan > 0) j["pan"] = v.pan;
+}
+void write(const Noted& n, Json& j) { j["text"] = n.text; }
+void write(const SetAside& s, Json& j) { j["line"] = json(s.line); }
+void write(const Withdrawn& w, Json& j) { j["line"] = json(w.line); }
+void write(const Corrected& c, Json& j) {
+  j["line"] = json(c.line);
+  if (c.by_ms) j["by_ms"] = *c.by_ms;
+  std::visit(words::Overloaded{[](const std::monostate&) {},
+                               [&](const auto& says) {
+                                 Json inner = {{"e", word_of(says)}};
+                                 write(says, inner);
+                                 j["says"] = std::move(inner);
+                               }},
+             *c.says);
+}
+void write(const Photo& p, Json& j) {
+  j["sha256"] = p.sha256;
+  j["ending"] = p.ending;
+  j["of"] = name_of(p.of);
+}
+void write(const Gone& g, Json& j) {
+  j["to"] = g.to;
+  j["why"] = g.why;
+}
+void write(const Gathered&, Json&) {}
+void write(const Closed&, Json&) {}
+void write(const ClockJumped& c, Json& j) {
+  j["by_ms"] = c.by_ms;
+  j["local"] = c.local;
+}
+void write(const Left&, Json&) {}
+void write(const Unknown& u, Json& j) { j.update(Json::parse(u.json, nullptr, false)); }
 
 }
 
 void write_fields(const Event& event, Json& j) {
-  std::visit(Overloaded{[&](const Began& b) {
-                          j["format"] = format_name;
-                          j["version"] = b.version;
-                          j["session"] = b.session;
-                          j["part"] = b.part;
-                          if (b.part > 0) j["from"] = b.from;
-                          j["device"] = b.device;
-                          j["local"] = b.local;
-                        },
-                        [&](const LaidOut& l) { write_card(*l.card, j); },
-                        [&](const PutAway& p) { j["card"] = p.card; },
-                        [&](const Opened& o) {
-                          j["name"] = o.name;
-                          if (!o.again_of.empty()) j["again_of"] = o.again_of;
-                        },
-                        [&](const RoomSet& r) {
-                          j["celsius"] = number(r.celsius);
-                          j["humidity"] = number(r.humidity);
-                          if (r.guessed) j["guessed"] = true;
-                        },
-                        [&](const CautionsSeen&) {},
-                        [&](const Added& a) {
-                          j["of"] = a.of;
-                          j[field_of(a.unit)] = number(a.amount);
-                          if (a.unit != Unit::g) j["with"] = a.with;
-                        },
-                        [&](const Felt& f) {
-                          j["as"] = name_of(f.as);
-                          j["by"] = name_of(f.by);
-                        },
-                        [&](const StageBegan& s) { j["stage"] = name_of(s.stage); },
-                        [&](const Dot& d) { j["specks"] = name_of(d.specks); },
-                        [&](const Trouble& t) { j["what"] = name_of(t.what); },
-                        [&](const BottleWeighed& b) {
-                          j["of"] = b.of;
-                          j["g"] = number(b.g);
-                        },
-                        [&](const CountLost& c) { j["of"] = c.of; },
-                        [&](const Moved& m) {
-                          j["from"] = name_of(m.from);
-                          j["to"] = name_of(m.to);
-                          write_much(m.much, j);
-                        },
-                        [&](const Lost& l) {
-                          j["from"] = name_of(l.from);
-                          write_much(l.much, j);
-                          if (!l.into.empty()) j["into"] = l.into;
-                        },
-                        [&](const Weighed& w) {
-                          j["place"] = name_of(w.place);
-                          j["g"] = number(w.g);
-                          if (w.tare_g > 0) j["tare_g"] = number(w.tare_g);
-                        },
-                        [&](const AsBefore& a) {
-                          j["line"] = {a.line.session, a.line.n};
-                        },
-                        [&](const Found& f) { j["as"] = name_of(f.as); },
-                        [&](const Poured& p) {
-                          j["first"] = p.first;
-                          j["last"] = p.last;
-                          j["in"] = p.in;
-                          if (p.g) j["g"] = number(*p.g);
-                        },
-                        [&](const PanWeighed& p) {
-                          j["pan"] = p.pan;
-                          j["g"] = number(p.g);
-                        },
-                        [&](const Verdict& v) {
-                          j["as"] = name_of(v.as);
-                          if (v.pan > 0) j["pan"] = v.pan;
-                        },
-                        [&](const Noted& n) { j["text"] = n.text; },
-                        [&](const SetAside& s) {
-                          j["line"] = {s.line.session, s.line.n};
-                        },
-                        [&](const Withdrawn& w) {
-                          j["line"] = {w.line.session, w.line.n};
-                        },
-                        [&](const Corrected& c) { write_corrected(c, j); },
-                        [&](const Photo& p) {
-                          j["sha256"] = p.sha256;
-                          j["ending"] = p.ending;
-                          j["of"] = name_of(p.of);
-                        },
-                        [&](const Gone& g) {
-                          j["to"] = g.to;
-                          j["why"] = g.why;
-                        },
-                        [&](const Gathered&) {},
-                        [&](const Closed&) {},
-                        [&](const ClockJumped& c) {
-                          j["by_ms"] = c.by_ms;
-                          j["local"] = c.local;
-                        },
-                        [&](const Left&) {},
-                        [&](const Unknown& u) { j.update(Json::parse(u.json, nullptr, false)); }},
-             event);
+  std::visit([&](const auto& e) { write(e, j); }, event);
 }
 
 Unknown unknown_from(const std::string& kind, const Json& object) {

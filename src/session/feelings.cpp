@@ -1,5 +1,7 @@
 #include "session/feelings.hpp"
 
+#include "words/lists.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <map>
@@ -18,11 +20,20 @@ std::vector<std::pair<std::string, double>> pigments_in(const paint::Mixture& pa
 }
 
 // Anything done to the paint, or another pass, makes the same word a new one.
-bool changes(const Event& event) {
-  return std::holds_alternative<Added>(event) || std::holds_alternative<CountLost>(event) ||
-         std::holds_alternative<StageBegan>(event) || std::holds_alternative<Found>(event) ||
-         std::holds_alternative<Moved>(event) || std::holds_alternative<Lost>(event);
-}
+struct Changes {
+  template <words::one_of<Added, CountLost, StageBegan, Found, Moved, Lost> Change>
+  bool operator()(const Change&) const {
+    return true;
+  }
+  template <
+      words::one_of<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Felt, Dot, Trouble,
+                    BottleWeighed, Weighed, AsBefore, Poured, PanWeighed, Verdict, Noted, SetAside,
+                    Withdrawn, Corrected, Photo, Gone, Gathered, Closed, ClockJumped, Left, Unknown>
+          None>
+  bool operator()(const None&) const {
+    return false;
+  }
+};
 
 std::map<Ref, Feeling*> by_line(Batch& batch) {
   std::map<Ref, Feeling*> out;
@@ -55,7 +66,7 @@ void mark_feelings(Batch& batch) {
   const Feeling* last = nullptr;
   for (const Entry& e : batch.entries) {
     if (e.withdrawn) continue;
-    if (changes(e.event)) last = nullptr;
+    if (std::visit(Changes{}, e.event)) last = nullptr;
     if (const auto* aside = std::get_if<SetAside>(&e.event)) {
       const auto of = feelings.find(aside->line);
       if (of != feelings.end()) of->second->set_aside = true;

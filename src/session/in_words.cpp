@@ -1,39 +1,20 @@
 #include "session/in_words.hpp"
 
 #include "paint/in_words.hpp"
+#include "session/lists.hpp"
 #include "words/session_says.hpp"
-
-#include <array>
 
 namespace session {
 
 using Say = words::SessionSay;
 using words::say;
 
-std::string feel_words(Feel feel) {
-  constexpr std::array ids{Say::feel_wont_move, Say::feel_too_sticky, Say::feel_right,
-                           Say::feel_too_loose, Say::feel_too_runny};
-  return say(ids[static_cast<std::size_t>(feel)]);
-}
-
-std::string specks_words(Specks specks) {
-  constexpr std::array ids{Say::specks_many, Say::specks_few, Say::specks_none};
-  return say(ids[static_cast<std::size_t>(specks)]);
-}
-
-std::string trouble_words(TroubleKind trouble) {
-  constexpr std::array ids{Say::trouble_wont_wet, Say::trouble_gelling, Say::trouble_gummy,
-                           Say::trouble_gritty,   Say::trouble_foams,   Say::trouble_separates,
-                           Say::trouble_smells};
-  return say(ids[static_cast<std::size_t>(trouble)]);
-}
-
-std::string became_words(Became became) {
-  constexpr std::array ids{Say::became_good,       Say::became_full,   Say::became_sunken,
-                           Say::became_cracked,    Say::became_sticky, Say::became_rubs_off,
-                           Say::became_wont_rewet, Say::became_mould};
-  return say(ids[static_cast<std::size_t>(became)]);
-}
+std::string feel_words(Feel feel) { return say(lists::feels[feel].say); }
+std::string specks_words(Specks specks) { return say(lists::specks[specks].say); }
+std::string trouble_words(TroubleKind trouble) { return say(lists::troubles[trouble].say); }
+std::string became_words(Became became) { return say(lists::verdicts[became].say); }
+std::string place_words(Place place) { return say(lists::places[place].say); }
+std::string progress_words(Progress progress) { return say(lists::progress[progress].say); }
 
 std::string pour_words(const Poured& p) {
   const std::vector<std::string> pans{std::to_string(p.first), std::to_string(p.last)};
@@ -52,20 +33,15 @@ std::string days_since_pour_words(std::int64_t days) {
   return days == 1 ? say(Say::since_pour_day) : say(Say::since_pour_days, {std::to_string(days)});
 }
 
-std::string place_words(Place place) {
-  constexpr std::array ids{Say::place_slab, Say::place_jar, Say::place_pans};
-  return say(ids[static_cast<std::size_t>(place)]);
-}
-
-std::string progress_words(Progress progress) {
-  constexpr std::array ids{Say::progress_open, Say::progress_gathered, Say::progress_closed};
-  return say(ids[static_cast<std::size_t>(progress)]);
-}
-
 std::string amount_words(Unit unit, double amount) {
-  if (unit == Unit::g) return paint::grams_words(amount);
-  if (unit == Unit::spoons) return say(Say::amount_spoons, {paint::count_words(amount)});
-  return amount == 1 ? say(Say::amount_drop) : say(Say::amount_drops, {paint::count_words(amount)});
+  switch (unit) {
+  case Unit::g: return paint::grams_words(amount);
+  case Unit::spoons: return say(Say::amount_spoons, {paint::count_words(amount)});
+  case Unit::drops:
+    return amount == 1 ? say(Say::amount_drop)
+                       : say(Say::amount_drops, {paint::count_words(amount)});
+  }
+  return "";
 }
 
 std::string total_words(const Total& total) {
@@ -80,9 +56,12 @@ std::string total_words(const Total& total) {
 }
 
 std::string stage_words(const Pass& pass) {
-  if (pass.stage == Stage::wetting_out) return say(Say::stage_wetting_out_short);
-  if (pass.stage == Stage::resting) return say(Say::stage_resting);
-  return say(Say::stage_pass, {std::to_string(pass.number)});
+  switch (pass.stage) {
+  case Stage::wetting_out: return say(Say::stage_wetting_out_short);
+  case Stage::resting: return say(Say::stage_resting);
+  case Stage::mulling: return say(Say::stage_pass, {std::to_string(pass.number)});
+  }
+  return "";
 }
 
 std::string warning_words(const Warning& w) {
@@ -99,8 +78,9 @@ std::string warning_words(const Warning& w) {
   case WarningKind::not_moved: return say(Say::warning_not_moved, args);
   case WarningKind::not_poured: return say(Say::warning_not_poured, args);
   case WarningKind::not_weighed: return say(Say::warning_not_weighed, args);
-  default: return say(Say::warning_unknown_recipe, args);
+  case WarningKind::unknown_recipe: return say(Say::warning_unknown_recipe, args);
   }
+  return "";
 }
 
 std::string known_words(int batches) {

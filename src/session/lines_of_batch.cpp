@@ -1,5 +1,7 @@
 #include "session/lines_of_batch.hpp"
 
+#include "words/lists.hpp"
+
 #include <algorithm>
 
 namespace session {

@@ -71,7 +71,8 @@ std::optional<paint::Interval> dry_share(const Places& places, Place place) {
 
 Fault pour(std::vector<Pan>& pans, Places& places, const Poured& poured, const Card& card,
            const WhenPoured& when, const std::string& name) {
-  if (!(card.tool.mL > 0)) return words::Error{words::PaintSay::measure_not_positive, {card.name}};
+  if (!(volume_of(card).mL > 0))
+    return words::Error{words::PaintSay::measure_not_positive, {card.name}};
   const Place from = lying(places, Place::jar) ? Place::jar : Place::slab;
   const Lying* there = lying(places, from);
   if (!there) return words::Error{words::PaintSay::nothing_there, {}};
@@ -82,7 +83,7 @@ Fault pour(std::vector<Pan>& pans, Places& places, const Poured& poured, const C
   for (int number = poured.first; number <= poured.last; ++number) {
     Pan& pan = pan_of(pans, number, card);
     const double wanted =
-        poured.g ? *poured.g / all_g * all_mL : std::max(0.0, card.tool.mL - dry_mL(pan));
+        poured.g ? *poured.g / all_g * all_mL : std::max(0.0, volume_of(card).mL - dry_mL(pan));
     const double wet = std::min(wanted, left_mL);
     if (wet <= 0) continue;
     left_mL -= wet;

@@ -185,7 +185,7 @@ RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigmen
   for (const BatchPigment& p : pigments) {
     if (!(p.volume_share > 0) || !std::isfinite(p.volume_share)) continue;
     q.batch.pigments.push_back({number_of(ranges.names.pigments, p.card->id), p.volume_share,
-                                paint::learn_facts(p.card->pigment)});
+                                paint::learn_facts(pigment_of(*p.card).pigment)});
     const auto known = ranges.names.batches.find(p.card->id);
     const int batches = known == ranges.names.batches.end() ? 0 : known->second;
     q.batches = first ? batches : std::min(q.batches, batches);

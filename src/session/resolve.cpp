@@ -1,5 +1,7 @@
 #include "session/resolve.hpp"
 
+#include "words/lists.hpp"
+
 #include <algorithm>
 #include <set>
 #include <tuple>
@@ -20,8 +22,12 @@ CardNames cards_named_by(const Corrected& c) {
   if (const auto* weighed = std::get_if<BottleWeighed>(&*c.says)) return cards_named_by(*weighed);
   return {};
 }
-template <class Other>
-CardNames cards_named_by(const Other&) {
+template <words::one_of<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Felt, StageBegan,
+                        Dot, Trouble, Moved, Lost, Weighed, AsBefore, Found, Poured, PanWeighed,
+                        Verdict, Noted, SetAside, Withdrawn, Photo, Gone, Gathered, Closed,
+                        ClockJumped, Left, Unknown>
+              NamesNone>
+CardNames cards_named_by(const NamesNone&) {
   return {};
 }
 

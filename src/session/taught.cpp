@@ -19,7 +19,7 @@ bool of_pigments_alone(const Batch& batch, const Feeling& note) {
   return !note.pigments.empty() &&
          std::all_of(note.pigments.begin(), note.pigments.end(), [&](const auto& part) {
            const Card* card = card_in(batch, part.first);
-           return card && card->is_a == CardKind::pigment && part.second > 0;
+           return card && card->kind() == CardKind::pigment && part.second > 0;
          });
 }
 
@@ -49,8 +49,8 @@ std::map<std::string, double> keyed(const Batch& batch, const Feeling& note, dou
 std::string tool_key(const Batch& batch, const std::string& tool) {
   if (begins(tool, "tension:") || begins(tool, "heap:")) return tool;
   const Card* card = card_in(batch, tool);
-  if (!card || (card->is_a != CardKind::dropper && card->is_a != CardKind::spoon)) return "";
-  return tool + " " + words::fixed(card->tool.mL, 4) + " mL";
+  if (!card || (card->kind() != CardKind::dropper && card->kind() != CardKind::spoon)) return "";
+  return tool + " " + words::fixed(volume_of(*card).mL, 4) + " mL";
 }
 
 bool teaches(const Taught& taught) {
@@ -71,7 +71,7 @@ std::optional<Taught> taught_by(const Batch& batch) {
     Feeling note = felt;
     note.tools = keyed(batch, felt, own_variance);
     for (const auto& part : note.pigments)
-      taught.pigments[part.first] = card_in(batch, part.first)->pigment;
+      taught.pigments[part.first] = pigment_of(*card_in(batch, part.first)).pigment;
     taught.notes.push_back(std::move(note));
   }
   if (taught.notes.empty() && !taught.gum) return std::nullopt;
@@ -117,15 +117,20 @@ std::optional<paint::GumVerdict::What> said_of_gum(Became became, bool otherwise
   case Became::sticky:
     return otherwise_sticky ? std::nullopt : std::optional(paint::GumVerdict::too_much);
   case Became::good: return paint::GumVerdict::holds;
-  default: return std::nullopt;
+  case Became::full:
+  case Became::sunken:
+  case Became::wont_rewet:
+  case Became::mould: return std::nullopt;
   }
+  return std::nullopt;
 }
 
 double pigment_mL(const Batch& batch) {
   double mL = 0;
   for (const Total& t : batch.totals)
-    if (t.card.is_a == CardKind::pigment && t.card.pigment.g_per_mL > 0)
-      mL += t.grams.value / t.card.pigment.g_per_mL;
+    if (const auto* card = std::get_if<PigmentCard>(&t.card.facts);
+        card && card->pigment.g_per_mL > 0)
+      mL += t.grams.value / card->pigment.g_per_mL;
   return mL;
 }
 

@@ -1,5 +1,6 @@
 #include "app/options.hpp"
 
+#include "bench/pads_slab.hpp"
 #include "words/app_says.hpp"
 #include "words/paint_says.hpp"
 
@@ -61,7 +62,7 @@ TEST_CASE("a picture wants a screen and a file") {
   CHECK(o->batch == "7f3a91c2");
   CHECK(o->at == commands::Moment{1795617120000, 60}); // `date -u -d ... +%s`, GNU coreutils
   CHECK(o->taps ==
-        std::vector<bench::PadId>{{bench::PadKind::more, ""}, {bench::PadKind::bottle, ""}});
+        std::vector<bench::PadId>{{bench::SlabPad::more, ""}, {bench::SlabPad::bottle, ""}});
   CHECK(o->language == words::Language::pseudo);
   CHECK(o->out == "x.png");
 

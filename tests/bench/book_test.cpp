@@ -1,4 +1,7 @@
 #include "bench/ghost.hpp"
+#include "bench/pads_book.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
 #include "hands.hpp"
 
 #include <algorithm>
@@ -12,9 +15,9 @@ BookView shown(Hands& h) { return std::get<BookView>(view(h.b, h.now()).screen);
 
 std::string make(Hands& h, const std::string& pigment, const std::string& name, int water = 0) {
   h.tap("plan");
-  h.give(Text{{PadKind::search, ""}, pigment});
+  h.give(Text{{SharedPad::search, ""}, pigment});
   h.tap("pigment " + pigment);
-  h.give(Text{{PadKind::name, ""}, name});
+  h.give(Text{{PlanPad::name, ""}, name});
   h.tap("weigh");
   h.type("12");
   h.tap("begin");
@@ -41,7 +44,7 @@ void judge(Hands& h, const std::string& became) {
 
 std::vector<std::string> found(Hands& h, const std::string& text) {
   h.tap("book");
-  h.give(Text{{PadKind::search, ""}, text});
+  h.give(Text{{SharedPad::search, ""}, text});
   std::vector<std::string> out;
   for (const auto& row : shown(h).rows) out.push_back(row.name);
   return out;
@@ -104,7 +107,7 @@ TEST_CASE("notes are kept with their batch and shown there") {
   h.tap("book");
   h.tap("batch " + id);
   h.tap("note");
-  h.give(Text{{PadKind::note_text, ""}, "less water"});
+  h.give(Text{{BookPad::note_text, ""}, "less water"});
   CHECK(*shown(h).note == "less water");
   h.tap("keep");
   CHECK_FALSE(shown(h).note);
@@ -150,7 +153,7 @@ TEST_CASE("two batches compared: what differs is marked, what is the same is not
   h.tap("compare");
   CHECK(shown(h).compared == "A");
   h.tap("batch " + a); // itself is no answer
-  CHECK(h.b.book.comparing);
+  CHECK(std::holds_alternative<ChoicePage>(h.b.book.page));
   h.tap("batch " + b);
   const auto both = std::get<CompareView>(view(h.b, h.now()).screen);
   CHECK(both.name_a == "A");

@@ -22,7 +22,7 @@ std::string new_dropper(Hands& h, const std::string& name) {
   h.tap("shelf");
   h.tap("kind_of dropper");
   h.tap("new_card");
-  h.give(Text{{PadKind::says, "name"}, name});
+  h.give(Text{{ShelfPad::says, "name"}, name});
   h.tap("card_done");
   h.tap("plan");
   for (const session::Card& card : h.b.shelf)
@@ -118,7 +118,7 @@ TEST_CASE("a dropper that is calibrated with a material is plain from it") {
   session::Card own = shelf_that_has(h, "dropper");
   own.id = "bulb";
   own.name = "green bulb";
-  own.tool.calibrated_with = session::CardKind::honey;
+  std::get<session::DropperCard>(own.facts).calibrated_with = session::CardKind::honey;
   h.b.shelf.push_back(own);
   h.begin();
   CHECK(told(h, "honey_11") == "");

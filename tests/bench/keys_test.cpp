@@ -90,7 +90,7 @@ TEST_CASE("a whole batch by keys alone, on every display") {
       f.press("pass");
       f.press("dot");
       f.key("Escape");
-      CHECK(f.b.middle == Middle::trail);
+      CHECK(is_open<TrailPanel>(f.b.panel));
       f.press("dot");
       f.press("specks none");
       f.press("gather");

@@ -1,4 +1,5 @@
 #include "bench/layout_of.hpp"
+#include "bench/pads_shared.hpp"
 #include "hands.hpp"
 
 using namespace bench;
@@ -119,7 +120,7 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
     while (h.shows("page_back")) h.tap("page_back");
     for (int i = 0; i < 20; ++i) {
       h.tap("plan");
-      h.give(Text{{PadKind::search, ""}, "PB28"});
+      h.give(Text{{SharedPad::search, ""}, "PB28"});
       h.begin();
     }
     h.tap("book");
@@ -192,7 +193,7 @@ TEST_CASE("the Book's pages, choices and notes: at least 12 mm, apart and inside
     h.begin();
     h.tap("book");
     const auto check = [&] { check_pads(layout(h.b), mm, 12, 12); };
-    h.give(Text{{PadKind::search, ""}, "cobalt"});
+    h.give(Text{{SharedPad::search, ""}, "cobalt"});
     check();
     h.tap("batch " + h.b.batches.front());
     check();

@@ -101,7 +101,7 @@ TEST_CASE("Book shows how a pigment came to be known, and what leaving a note ou
   const auto before = story();
   h.tap("set_aside");
   CHECK(h.count<session::SetAside>() == 1);
-  CHECK(note_chosen(*h.b.book.story)->set_aside);
+  CHECK(note_chosen(*story_of(h.b.book.page))->set_aside);
   CHECK(study_all(h) == 1);
   const auto after = story();
   CHECK(after.was == std::pair(before.range.low, before.range.high));

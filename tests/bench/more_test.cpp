@@ -36,7 +36,7 @@ TEST_CASE("half into the jar, and back") {
   CHECK_FALSE(h.shows("from_jar"));
   h.tap("to_jar half");
   CHECK(pigment_on_slab(h) == Approx(6));
-  CHECK(h.slab().middle == Middle::trail);
+  CHECK(is_open<TrailPanel>(h.slab().panel));
   h.tap("more");
   h.tap("from_jar");
   CHECK(pigment_on_slab(h) == Approx(12));
@@ -108,7 +108,7 @@ TEST_CASE("paint of another batch goes in as what it is made of") {
   h.tap("other_paint");
   const auto paints = h.b.paints;
   REQUIRE(paints.size() == 1);
-  CHECK(paints[0].card.made_of.pigment == Approx(12));
+  CHECK(std::get<session::PaintCard>(paints[0].card.facts).made_of.pigment == Approx(12));
   h.tap("paint_of " + paints[0].batch);
   h.type("3");
   CHECK(h.b.folded->standing.pigment_g.value ==
@@ -122,16 +122,16 @@ TEST_CASE("after half an hour with nobody there the program asks once how the pa
   h.tap("pass"); // scraped: it rests
   const double before = h.b.folded->standing.flow_now->value;
   h.wait(1200);
-  CHECK(h.slab().middle == Middle::trail);
+  CHECK(is_open<TrailPanel>(h.slab().panel));
   h.wait(1200);
-  CHECK(h.slab().middle == Middle::found);
+  CHECK(is_open<FoundPanel>(h.slab().panel));
   h.tap("found wet");
   CHECK(h.b.folded->standing.flow_now->value == Approx(before).epsilon(0.001));
   h.wait(3000);
-  CHECK(h.slab().middle == Middle::found);
+  CHECK(is_open<FoundPanel>(h.slab().panel));
   h.tap("leave");
   h.wait(3000);
-  CHECK(h.slab().middle == Middle::trail);
+  CHECK(is_open<TrailPanel>(h.slab().panel));
 }
 
 TEST_CASE("every trouble has its remedy, and a second time the stronger one") {

@@ -48,7 +48,8 @@ TEST_CASE("a blend by weight and by volume") {
   double mL[2];
   for (int i = 0; i < 2; ++i)
     for (const session::Card& card : h.b.shelf)
-      if (card.id == p.pigments[i].card) mL[i] = p.pigments[i].grams / card.pigment.g_per_mL;
+      if (card.id == p.pigments[i].card)
+        mL[i] = p.pigments[i].grams / pigment_of(card).pigment.g_per_mL;
   CHECK(mL[0] / mL[1] == Approx(3));
 }
 

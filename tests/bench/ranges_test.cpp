@@ -12,7 +12,7 @@ TEST_CASE("pigments stand from thirsty to modest, each with where nine in ten of
   Hands h;
   h.tap("book");
   h.tap("ranges");
-  const auto& all = h.b.book.of_pigments;
+  const auto& all = ranges_of(h.b.book.page)->of_pigments;
   REQUIRE(all.size() > 20);
   for (std::size_t i = 0; i < all.size(); ++i) {
     CHECK(all[i].low < all[i].demand);
@@ -29,7 +29,7 @@ TEST_CASE("Book shows all ranges page by page on one scale, and goes back to its
     Hands h(display);
     h.tap("book");
     h.tap("ranges");
-    const std::size_t count = h.b.book.of_pigments.size();
+    const std::size_t count = ranges_of(h.b.book.page)->of_pigments.size();
     std::size_t seen = 0;
     double low = 0, high = 0;
     for (;;) {
@@ -48,7 +48,7 @@ TEST_CASE("Book shows all ranges page by page on one scale, and goes back to its
     CHECK(seen == count);
     h.tap("to_list");
     CHECK(std::holds_alternative<BookView>(view(h.b, h.now()).screen));
-    CHECK(h.b.book.page == 0);
+    CHECK(h.b.book.list_page == 0);
     h.tap("ranges");
     h.tap("book");
     CHECK(std::holds_alternative<BookView>(view(h.b, h.now()).screen));
@@ -59,7 +59,7 @@ TEST_CASE("a pigment nobody has felt says so, and has no note to leave out") {
   Hands h;
   h.tap("book");
   h.tap("ranges");
-  h.tap("range_of " + h.b.book.of_pigments.front().card);
+  h.tap("range_of " + ranges_of(h.b.book.page)->of_pigments.front().card);
   const auto story = std::get<StoryView>(view(h.b, h.now()).screen);
   REQUIRE(story.steps.size() == 1);
   CHECK(story.steps[0].of.batch.empty());

@@ -1,3 +1,5 @@
+#include "bench/pads_plan.hpp"
+#include "bench/pads_slab.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
@@ -71,7 +73,7 @@ TEST_CASE("another amount holds for one tap") {
   CHECK(h.b.folded->totals[1].weighed_g == 2.5);
   h.tap("another");
   h.tap("leave");
-  CHECK(h.slab().middle == Middle::trail);
+  CHECK(is_open<TrailPanel>(h.slab().panel));
 }
 
 TEST_CASE("undo takes back the last thing a hand did, and then the one before") {
@@ -154,7 +156,7 @@ TEST_CASE("test dots and troubles are notes") {
   REQUIRE(h.slab().remedy); // until it is put away
   CHECK(h.slab().remedy->drops >= 1);
   h.tap("leave");
-  CHECK(h.slab().middle == Middle::trail);
+  CHECK(is_open<TrailPanel>(h.slab().panel));
 }
 
 TEST_CASE("the bottle, before and after; a lost count") {
@@ -217,14 +219,14 @@ TEST_CASE("the room: guessed until typed, refused where it cannot be") {
 TEST_CASE("a batch's name: slashes, quotes and emoji stay; what is no text is refused") {
   Hands h;
   h.tap("pigment pb28");
-  h.give(Text{{PadKind::name, ""}, "a/b\\c \"d\" 🎨"});
-  h.give(Text{{PadKind::name, ""}, "broken \xC3"});
+  h.give(Text{{PlanPad::name, ""}, "a/b\\c \"d\" 🎨"});
+  h.give(Text{{PlanPad::name, ""}, "broken \xC3"});
   CHECK(h.b.plan.name == "a/b\\c \"d\" 🎨");
   CHECK(h.b.notice.error->what == words::SessionSay::text_not_utf8);
-  h.give(Text{{PadKind::name, ""}, std::string(10000, 'x')});
+  h.give(Text{{PlanPad::name, ""}, std::string(10000, 'x')});
   CHECK(h.b.plan.name.size() == 200);
   CHECK(h.b.notice.error->what == words::BenchSay::text_shortened);
-  h.give(Text{{PadKind::name, ""}, ""});
+  h.give(Text{{PlanPad::name, ""}, ""});
   CHECK_FALSE(h.shows("begin"));
 }
 
@@ -318,7 +320,7 @@ TEST_CASE("the pressed pad shows where its addition would land") {
   h.tap("add gum_12");
   h.down("add gum_12");
   const auto pressed = h.slab();
-  CHECK(view(h.b, h.now()).pressed == PadId{PadKind::add, "gum_12"});
+  CHECK(view(h.b, h.now()).pressed == PadId{SlabPad::add, "gum_12"});
   h.pass_ms(90);
   h.point(Pointer::up, h.box("add gum_12").centre());
   h.pass_ms(glide_ms);
@@ -329,10 +331,8 @@ TEST_CASE("the pressed pad shows where its addition would land") {
 TEST_CASE("a log that names only what it used still gives a whole slab") {
   session::File file;
   file.session = "5e1f20c7";
-  session::Card red;
-  red.id = "kiln_red";
-  red.is_a = session::CardKind::pigment;
-  red.pigment = {5, 0, 20, 0, paint::PigmentClass::mineral};
+  const session::Card red{"kiln_red", "",
+                          session::PigmentCard{"", 0, {5, 0, 20, 0, paint::PigmentClass::mineral}}};
   file.lines = {{0, 0, 1, "", session::LaidOut{red}},
                 {1, 0, 1, "9a04d3e1", session::Opened{"Kiln red"}},
                 {2, 0, 2, "9a04d3e1", session::Added{"kiln_red", session::Unit::g, 15, ""}}};

@@ -1,3 +1,4 @@
+#include "bench/pads_slab.hpp"
 #include "bench/touch.hpp"
 #include "hands.hpp"
 
@@ -16,7 +17,7 @@ struct Case {
 // Two pads of 30 x 22 mm side by side with a gap of 2 mm.
 Layout two_pads() {
   Layout l;
-  l.pads = {{{PadKind::add, "left"}, {0, 0, 30, 22}}, {{PadKind::add, "right"}, {32, 0, 30, 22}}};
+  l.pads = {{{SlabPad::add, "left"}, {0, 0, 30, 22}}, {{SlabPad::add, "right"}, {32, 0, 30, 22}}};
   return l;
 }
 

@@ -1,4 +1,8 @@
 // Scripts are hostile until read.
+#include "bench/pads_book.hpp"
+#include "bench/pads_choice.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
 #include "commands/script.hpp"
 #include "commands/tool.hpp"
 
@@ -24,11 +28,12 @@ A only(const std::string& text) {
 
 TEST_CASE("what a script can say") {
   const auto tap = only<Tapped>("tap add gum_12 x10 every 1.5");
-  CHECK(tap.pad == bench::PadId{bench::PadKind::add, "gum_12"});
+  CHECK(tap.pad == bench::PadId{bench::SlabPad::add, "gum_12"});
   CHECK(tap.times == 10);
   CHECK(tap.every_ms == 1500);
-  CHECK(only<Tapped>("  tap   felt right\r\n").pad == bench::PadId{bench::PadKind::felt, "right"});
-  CHECK(only<Tapped>("tap amount 1/4 tsp").pad == bench::PadId{bench::PadKind::amount, "1/4 tsp"});
+  CHECK(only<Tapped>("  tap   felt right\r\n").pad == bench::PadId{bench::SlabPad::felt, "right"});
+  CHECK(only<Tapped>("tap amount 1/4 tsp").pad ==
+        bench::PadId{bench::ChoicePad::amount, "1/4 tsp"});
   CHECK(only<Tapped>("tap undo x3").times == 3);
   CHECK(only<Waited>("wait 90").ms == 90000);
   CHECK(only<Waited>("wait 5m").ms == 300000);
@@ -37,15 +42,15 @@ TEST_CASE("what a script can say") {
   CHECK(only<Typed>("type 12.5").digits == "12.5");
   CHECK(only<Written>("write name  Some  text ").text == "Some  text ");
   CHECK(only<Written>("write name").text == "");
-  CHECK(only<Written>("write search name").field.kind == bench::PadKind::search);
+  CHECK(only<Written>("write search name").field.kind == bench::SharedPad::search);
   CHECK(only<Written>("write search name").text == "name");
-  CHECK(only<Written>("write note less water").field.kind == bench::PadKind::note_text);
+  CHECK(only<Written>("write note less water").field.kind == bench::BookPad::note_text);
   CHECK(only<Written>("write note less water").text == "less water");
   CHECK(only<Shown>("display 136x218 right").display.upright());
   CHECK(only<Shown>("display 136x218 right").display.hand == bench::Hand::right);
   CHECK(only<Seed>("seed 4294967295").value == 4294967295u);
   CHECK(only<Named>("session c41e08d5").id == "c41e08d5");
-  CHECK(only<Down>("down close").pad.kind == bench::PadKind::close);
+  CHECK(only<Down>("down close").pad.kind == bench::SlabPad::close);
   only<Slide>("slide");
   only<Up>("up");
   only<Stop>("stop");

@@ -10,25 +10,16 @@ namespace {
 
 using namespace session;
 
-Card card(std::string id, CardKind kind) {
-  Card c;
-  c.id = std::move(id);
-  c.is_a = kind;
-  c.name = c.id;
-  return c;
-}
+Card card(std::string id, Card::Facts facts) { return {id, id, std::move(facts)}; }
 
 // 10 g of a pigment of 2 g/mL whose oil point is 1 (46.75 * 2 / 93.5), 5 g of a "binder" of plain
 // water, 4 drops of water of 0.05 mL, all in one moment, so that nothing dries.
 std::vector<std::pair<std::string, Event>> tiny(const std::string& batch, const std::string& name) {
-  Card pigment = card("stone", CardKind::pigment);
-  pigment.pigment = {2, 0, 46.75, 0, paint::PigmentClass::mineral};
-  Card binder = card("wash", CardKind::binder);
-  binder.recipe.water = 1;
-  Card water = card("water", CardKind::water);
-  water.recipe.water = 1;
-  Card dropper = card("bulb", CardKind::dropper);
-  dropper.tool = {0.05, 0.002, CardKind::water};
+  const Card pigment =
+      card("stone", PigmentCard{"", 0, {2, 0, 46.75, 0, paint::PigmentClass::mineral}});
+  const Card binder = card("wash", LiquidCard{CardKind::binder, {.water = 1}});
+  const Card water = card("water", LiquidCard{CardKind::water, {.water = 1}});
+  const Card dropper = card("bulb", DropperCard{{0.05, 0.002}, CardKind::water});
   return {{"", began()},
           {"", LaidOut{pigment}},
           {"", LaidOut{binder}},

@@ -1,5 +1,6 @@
 // Scripts of taps: what is read of one can be played, and what the bench then says can be written,
 // read again, folded without a warning, and shown.
+#include "bench/pads_number.hpp"
 #include "bench/record.hpp"
 #include "bench/view.hpp"
 #include "commands/script.hpp"
@@ -31,10 +32,10 @@ public:
   }
   void perform(const Typed& a) {
     for (const char c : a.digits)
-      tap(c == '.' ? bench::PadId{bench::PadKind::point, ""}
-                   : bench::PadId{bench::PadKind::digit, std::string(1, c)},
+      tap(c == '.' ? bench::PadId{bench::NumberPad::point, ""}
+                   : bench::PadId{bench::NumberPad::digit, std::string(1, c)},
           600);
-    tap({bench::PadKind::enter, ""}, 600);
+    tap({bench::NumberPad::enter, ""}, 600);
   }
   void perform(const Written& a) { feed(bench::Text{a.field, a.text}); }
   void perform(const Pressed& a) {

@@ -15,8 +15,8 @@ struct Made {
   Made() {
     Card pigment = make::pigment("pb28", 4.0, 30);
     pigment.name = "Cobalt blue";
-    pigment.index_name = "PB28";
-    pigment.colour = 0x1F3FA0;
+    std::get<PigmentCard>(pigment.facts).index_name = "PB28";
+    std::get<PigmentCard>(pigment.facts).colour = 0x1F3FA0;
     writer.card(pigment);
     Card binder = make::liquid("gum_12", CardKind::binder, {.gum = 1, .water = 2});
     binder.name = "Gum 1:2";

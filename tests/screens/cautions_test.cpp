@@ -1,5 +1,6 @@
 // What can hurt somebody is never what falls off the end of a panel.
 #include "bench/bench.hpp"
+#include "bench/pads_plan.hpp"
 #include "bench/view.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/draw.hpp"
@@ -34,7 +35,7 @@ TEST_CASE("each pigment's own cautions, the mask and the supplier's sheet stand 
       b.plan.blend = {{pigment.id, 1}};
       b.plan.name = pigment.name;
       b.plan.wanted = 12;
-      bench::step(b, bench::Tap{{bench::PadKind::cautions, ""}}, now);
+      bench::step(b, bench::Tap{{bench::PlanPad::cautions, ""}}, now);
       const std::string words = said(bench::view(b, now));
       CAPTURE(pigment.name);
       CAPTURE(mm.w);
@@ -51,7 +52,7 @@ TEST_CASE("a failure to save and the dust mask stand beside each other") {
   int seen = 0;
   for (const auto& c : views::all()) {
     const auto* slab = std::get_if<bench::SlabView>(&c.view.screen);
-    if (!slab || !slab->save_failure || slab->middle != bench::Middle::trail) continue;
+    if (!slab || !slab->save_failure || !is_open<bench::TrailPanel>(slab->panel)) continue;
     ++seen;
     CAPTURE(c.name);
     const std::string words = said(c.view);

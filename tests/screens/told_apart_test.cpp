@@ -1,5 +1,7 @@
 // Nothing is told by colour alone: what differs in meaning differs in shape or in words, with all
 // colours taken away. Colour helps those who see it, and some of it is left to every eye.
+#include "bench/pads_choice.hpp"
+#include "bench/pads_slab.hpp"
 #include "screens/colour.hpp"
 #include "screens/draw.hpp"
 #include "screens/listing.hpp"
@@ -70,7 +72,7 @@ std::string trail_with(std::variant<session::Feel, session::Specks, session::Tro
 
 TEST_CASE("materials differ by symbol and by word") {
   std::vector<std::string> symbols, words;
-  for (const auto& pad : on_pads(running(), bench::PadKind::add)) {
+  for (const auto& pad : on_pads(running(), bench::SlabPad::add)) {
     symbols.push_back(listed(pad, false));
     words.push_back(listed(pad, true));
     CHECK_FALSE(symbols.back().empty());
@@ -83,15 +85,16 @@ TEST_CASE("materials differ by symbol and by word") {
 TEST_CASE("feel pads differ by word, specks by symbol and word, on every display") {
   for (const auto& c : views::all()) {
     CAPTURE(c.name);
-    for (const auto kind : {bench::PadKind::felt, bench::PadKind::specks,
-                            bench::PadKind::trouble_is, bench::PadKind::amount}) {
+    for (const bench::PadKind kind :
+         {bench::PadKind(bench::SlabPad::felt), bench::PadKind(bench::ChoicePad::specks),
+          bench::PadKind(bench::ChoicePad::trouble_is), bench::PadKind(bench::ChoicePad::amount)}) {
       std::vector<std::string> symbols, words;
       for (const auto& pad : on_pads(c, kind)) {
         symbols.push_back(listed(pad, false));
         words.push_back(listed(pad, true));
       }
       all_differ(words);
-      if (kind == bench::PadKind::specks) all_differ(symbols);
+      if (kind == bench::ChoicePad::specks) all_differ(symbols);
     }
   }
 }

@@ -3,6 +3,13 @@
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_book.hpp"
+#include "bench/pads_choice.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_plan.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
+#include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
 #include "words/bench_says.hpp"
@@ -43,7 +50,8 @@ void open_batch(Bench& b) {
 SlabView slab_of(const Bench& b) {
   SlabView v;
   for (const session::Card& card : materials_of(b))
-    v.materials.push_back({{PadKind::add, card.id}, card.is_a, card.name, card.colour, 123.4, {}});
+    v.materials.push_back(
+        {{SlabPad::add, card.id}, card.kind(), card.name, pigment_of(card).colour, 123.4, {}});
   v.pass = {PassView::scrape, session::Stage::mulling, 3, 754, 210};
   v.undo = {session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
             "Gum 1 : 2, glycerin", false, true, 0};
@@ -55,7 +63,7 @@ SlabView slab_of(const Bench& b) {
   v.advice.drops = 10;
   v.advice.gum = paint::GumState::too_little;
   v.dried_mL = paint::exact(0.5);
-  v.middle = b.middle;
+  v.panel = b.panel;
   v.amount = b.amount;
   if (b.number) v.number = NumberView{b.number->target, "123.4", "Gum 1 : 2, glycerin", {}};
   return v;
@@ -81,7 +89,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("in time", slab_of(b));
   auto& in_time = std::get<SlabView>(out.back().view.screen);
   in_time.pass.seconds = 0.6 * in_time.pass.target_s;
-  for (const PadId& at : {PadId{PadKind::pass, ""}, PadId{PadKind::undo, ""}}) {
+  for (const PadId& at : {PadId{SlabPad::pass, ""}, PadId{SharedPad::undo, ""}}) {
     for (const bool over : {false, true}) {
       out.push_back(out.back());
       out.back().name = "slab, keys" + on;
@@ -121,18 +129,19 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   SlabView idle = slab_of(b);
   idle.pass = {PassView::mull, std::nullopt, 12, 0, 210};
   keep("may gather", idle);
-  for (const Middle middle : {Middle::amounts, Middle::bottles, Middle::specks, Middle::troubles,
-                              Middle::more, Middle::found, Middle::lines, Middle::paints}) {
-    b.middle = middle;
+  for (const Panel& panel :
+       {Panel(AmountsPanel{}), Panel(BottlesPanel{}), Panel(SpecksPanel{}), Panel(TroublesPanel{}),
+        Panel(MorePanel{}), Panel(FoundPanel{}), Panel(LinesPanel{}), Panel(PaintsPanel{})}) {
+    b.panel = panel;
     keep("choosing", slab_of(b));
   }
-  b.middle = Middle::number;
-  b.number = NumberEntry{{PadKind::bottle_of, "gum_12_glycerin"}, "", {}};
+  b.panel = NumberPanel{};
+  b.number = NumberEntry{{ChoicePad::bottle_of, "gum_12_glycerin"}, "", {}};
   keep("number", slab_of(b));
   SlabView wrong = slab_of(b);
   wrong.number->error = words::Error{words::PaintSay::not_a_number, {"123.4.5"}};
   keep("not a number", wrong);
-  b.middle = Middle::trail;
+  b.panel = TrailPanel{};
   b.folded->progress = session::Progress::gathered;
   SlabView gathered = slab_of(b);
   gathered.advice.kind = Advice::gathered;
@@ -150,12 +159,15 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     View v = around(b);
     PlanView plan;
     for (const session::Card& card : b.shelf)
-      if (pad_of(v.layout, {PadKind::pigment, card.id}))
-        plan.pigments.push_back(
-            {{PadKind::pigment, card.id}, card.name, card.index_name, card.colour, true});
+      if (pad_of(v.layout, {PlanPad::pigment, card.id}))
+        plan.pigments.push_back({{PlanPad::pigment, card.id},
+                                 card.name,
+                                 pigment_of(card).index_name,
+                                 pigment_of(card).colour,
+                                 true});
     if (plan.pigments.empty()) break;
     for (const session::Card* card : shelf_of(b, session::CardKind::binder))
-      plan.binders.push_back({{PadKind::binder, card->id}, card->name, "", 0, true});
+      plan.binders.push_back({{PlanPad::binder, card->id}, card->name, "", 0, true});
     plan.name = "Cerulean blue (chromium), 3";
     plan.want = Want::pans;
     plan.wanted = 123;
@@ -170,10 +182,10 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
 }
 
 // Every remedy, with numbers of two and three digits; lines to be corrected; paints to choose from.
-void add_middles(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   open_batch(b);
-  b.middle = Middle::remedy;
+  b.panel = RemedyPanel{};
   for (int i = 0; i < 14; ++i) {
     View v = around(b);
     SlabView slab = slab_of(b);
@@ -192,21 +204,20 @@ void add_middles(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
          {},
          {},
          {}});
-  b.middle = Middle::lines;
+  b.panel = LinesPanel{};
   View v = around(b);
   SlabView slab = slab_of(b);
   for (int i = 0; i < 4; ++i)
-    slab.lines.push_back({{PadKind::line, "c41e08d5 " + std::to_string(4 - i)},
+    slab.lines.push_back({{MorePad::line, "c41e08d5 " + std::to_string(4 - i)},
                           1795617120000,
                           b.folded->entries[0].event,
                           "Gum and glycerin",
                           true});
   v.screen = slab;
   out.push_back({"slab, lines" + on, mm, v});
-  b.middle = Middle::line;
-  b.line = session::Ref{"c41e08d5", 2};
+  b.panel = LinePanel{{"c41e08d5", 2}};
   v = around(b);
-  slab.middle = Middle::line;
+  slab.panel = b.panel;
   slab.lines.resize(1);
   v.screen = slab;
   out.push_back({"slab, line" + on, mm, v});
@@ -222,7 +233,7 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   for (const char* id : {"pb36", "gum_12_glycerin", "honey_11", "dropper", "teaspoon", "half_pan"})
     for (const session::Card& card : b.shelf)
       if (card.id == id) {
-        b.shelf_page.kind = shelf_kind(card.is_a);
+        b.shelf_page.kind = shelf_kind(card.kind());
         b.shelf_page.card = card;
         keep(id);
       }
@@ -232,7 +243,7 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   b.shelf_page.kind = ShelfKind::glass;
   b.shelf_page.card = blank_card(ShelfKind::glass, "g");
   keep("new glass");
-  b.number = NumberEntry{{PadKind::fact, "cm2"}, "", {}};
+  b.number = NumberEntry{{ShelfPad::fact, "cm2"}, "", {}};
   keep("number");
 }
 
@@ -266,7 +277,7 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   View v = around(b);
   BookView list;
   for (const std::string& id : b.batches)
-    list.rows.push_back({{PadKind::batch, id},
+    list.rows.push_back({{BookPad::batch, id},
                          "Cerulean blue (chromium), 3",
                          0x2266AA,
                          1773066720000,
@@ -279,7 +290,7 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   out.push_back({"book" + on, mm, v});
   open_batch(b);
   b.screen = Screen::book;
-  b.book.batch = "one";
+  b.book.page = BatchPage{"one", {}};
   v = around(b);
   BookView one;
   session::Batch batch = *b.folded;
@@ -299,7 +310,7 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
 void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   b.screen = Screen::tablet;
-  b.tablet.keys = {{"Page Down", {PadKind::add, "binder"}}, {"b", {PadKind::undo, ""}}};
+  b.tablet.keys = {{"Page Down", {SlabPad::add, "binder"}}, {"b", {SharedPad::undo, ""}}};
   out.push_back({"tablet" + on, mm, view(b, {})});
 }
 
@@ -347,7 +358,7 @@ std::vector<Case> all(Hand hand) {
     const std::string on = ", " + words::fixed(mm.w, 0) + " x " + words::fixed(mm.h, 0);
     add_slabs(out, mm, hand, on);
     add_plans(out, mm, hand, on);
-    add_middles(out, mm, hand, on);
+    add_panels(out, mm, hand, on);
     add_shelves(out, mm, hand, on);
     add_blends(out, mm, hand, on);
     add_left_open(out, mm, hand, on);

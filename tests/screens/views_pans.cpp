@@ -1,6 +1,8 @@
 // Views of Pans and of the Book's comparing and writing, as views.cpp makes the others.
 #include "screens/views_pans.hpp"
 
+#include "bench/pads_book.hpp"
+#include "bench/pads_pans.hpp"
 #include "bench/pans.hpp"
 #include "bench/ranges.hpp"
 #include "words/bench_says.hpp"
@@ -26,14 +28,7 @@ Bench bench_on(Size mm, Hand hand, Screen screen) {
   return b;
 }
 
-session::Card half_pan() {
-  session::Card card;
-  card.id = "half_pan";
-  card.is_a = session::CardKind::pan;
-  card.name = "half pan";
-  card.tool = {1.7, 0.1, session::CardKind::water};
-  return card;
-}
+session::Card half_pan() { return {"half_pan", "half pan", session::PanCard{{1.7, 0.1}}}; }
 
 session::Entry entry(std::uint64_t n, session::Event event) {
   session::Entry e;
@@ -68,7 +63,7 @@ View around(const Bench& b) {
 
 PansView::Pan pan_of(const PadId& pad, int i) {
   PansView::Pan pan{pad, i, 1.7, {}, 0, false, false, {}};
-  if (pad.kind == PadKind::new_pan) return pan;
+  if (pad.kind == PansPad::new_pan) return pan;
   for (int layer = 0; layer <= i % 3; ++layer) pan.layers_mL.push_back(0.6);
   pan.wet_mL = i % 2 ? 0.4 : 0;
   pan.full = i % 3 == 2;
@@ -88,7 +83,7 @@ PansView pans_of(const Bench& b, const View& v) {
   p.pan = b.pans.pan;
   int i = 0;
   for (const Pad& pad : v.layout.pads)
-    if (pad.id.kind == PadKind::pan || pad.id.kind == PadKind::new_pan)
+    if (pad.id.kind == PansPad::pan || pad.id.kind == PansPad::new_pan)
       p.pans.push_back(pan_of(pad.id, ++i));
   p.card_name = "half pan";
   p.card_mL = 1.7;
@@ -145,7 +140,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   unknown.next.kind = PansView::Next::unknown;
   unknown.undo = {std::nullopt, "", true, false, 0};
   keep("nothing known", b, unknown);
-  b.number = NumberEntry{{PadKind::weigh_pan, ""}, "", {}};
+  b.number = NumberEntry{{PansPad::weigh_pan, ""}, "", {}};
   keep("number", b, pans_of(b, around(b)));
   b.number.reset();
   b.pans.folded = std::make_shared<const session::Batch>(batch_of(40));
@@ -180,10 +175,10 @@ BookView::Row row_of(const PadId& pad, bool chosen) {
 BookView list_of(const Bench& b, const View& v) {
   BookView list;
   list.search = b.book.search;
-  list.comparing = b.book.comparing;
+  list.comparing = std::holds_alternative<ChoicePage>(b.book.page);
   list.compared = long_name;
   for (const Pad& pad : v.layout.pads)
-    if (pad.id.kind == PadKind::batch) list.rows.push_back(row_of(pad.id, list.rows.empty()));
+    if (pad.id.kind == BookPad::batch) list.rows.push_back(row_of(pad.id, list.rows.empty()));
   return list;
 }
 
@@ -200,7 +195,7 @@ BookView one_of(const Bench& b) {
   one.verdicts = {{3, session::Became::cracked, 12},
                   {3, session::Became::sunken, 0},
                   {10, session::Became::good, 0}};
-  one.note = b.book.note;
+  one.note = std::get<BatchPage>(b.book.page).note;
   return one;
 }
 
@@ -232,7 +227,7 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     v.screen = std::move(screen);
     out.push_back({"book, " + what + on, mm, v});
   };
-  b.book.ranges = true;
+  b.book.page = RangesPage{};
   bench::refresh_ranges(b);
   RangesView wants = std::get<RangesView>(view(b, {}).screen);
   for (std::size_t i = 0; i < wants.rows.size(); i += 2)
@@ -242,31 +237,31 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     b.index.of[id].name = long_name;
     b.index.of[id].opened_at = 1795617120000;
   }
-  b.book.story = story_of(wants.rows[0].range.card);
+  StoryPage known{std::get<RangesPage>(b.book.page), story_of(wants.rows[0].range.card)};
+  b.book.page = known;
   keep("how it is known", std::get<StoryView>(view(b, {}).screen));
-  b.book.story->was = {1.1, 3.2};
-  b.book.story->steps[2].notes[0].set_aside = true;
+  known.story.was = {1.1, 3.2};
+  known.story.steps[2].notes[0].set_aside = true;
+  b.book.page = known;
   keep("a note left out", std::get<StoryView>(view(b, {}).screen));
-  b.book.story->steps.clear();
+  known.story.steps.clear();
+  b.book.page = known;
   keep("never felt", std::get<StoryView>(view(b, {}).screen));
-  b.book.story.reset();
-  b.book.ranges = false;
+  b.book.page = ListPage{};
   b.book.search = "zinc";
   keep("nothing found", list_of(b, around(b)));
   b.book.search.clear();
-  b.book.batch = "one";
+  b.book.page = BatchPage{"one", {}};
   keep("judged", one_of(b));
-  b.book.note = "less water";
+  b.book.page = BatchPage{"one", "less water"};
   keep("note", one_of(b));
-  b.book.note.reset();
-  b.book.comparing = true;
+  b.book.page = ChoicePage{{"one", {}}};
   keep("with which", list_of(b, around(b)));
 }
 
 void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand, Screen::book);
-  b.book.batch = "one";
-  b.book.other = "older";
+  b.book.page = ComparePage{{"one", {}}, "older"};
   CompareView both;
   both.name_a = both.name_b = long_name;
   both.colour_a = 0x2266AA;

@@ -8,46 +8,25 @@ namespace make {
 using namespace session;
 
 inline Card pigment(std::string id, double g_per_mL, double oil) {
-  Card c;
-  c.id = std::move(id);
-  c.is_a = CardKind::pigment;
-  c.name = "Test pigment";
-  c.pigment = {g_per_mL, 0, oil, 0, paint::PigmentClass::mineral};
-  return c;
+  return {std::move(id), "Test pigment",
+          PigmentCard{"", 0, {g_per_mL, 0, oil, 0, paint::PigmentClass::mineral}}};
 }
 
 inline Card liquid(std::string id, CardKind kind, paint::Recipe recipe) {
-  Card c;
-  c.id = std::move(id);
-  c.is_a = kind;
-  c.name = c.id;
-  c.recipe = recipe;
-  return c;
+  return {id, id, LiquidCard{kind, recipe}};
 }
 
 inline Card pan(std::string id, double mL) {
-  Card c;
-  c.id = std::move(id);
-  c.is_a = CardKind::pan;
-  c.name = "half pan";
-  c.tool = {mL, 0.05, CardKind::water};
-  return c;
+  return {std::move(id), "half pan", PanCard{{mL, 0.05}}};
 }
 
-inline Card face(std::string id, CardKind kind, double cm2) {
-  Card c;
-  c.id = std::move(id);
-  c.is_a = kind;
-  c.name = c.id;
-  c.cm2 = cm2;
-  return c;
-}
+inline Card slab(std::string id, double cm2) { return {id, id, SlabCard{cm2}}; }
+inline Card muller(std::string id, double cm2) { return {id, id, MullerCard{cm2}}; }
 
 // Of an invented batch: a third pigment, some gum and water.
 inline Card paint_of(std::string id, double g_per_mL) {
   Card c = pigment(std::move(id), g_per_mL, 30);
-  c.is_a = CardKind::paint;
-  c.made_of = {.pigment = 5, .gum = 2, .water = 6, .honey = 0.5};
+  c.facts = PaintCard{pigment_of(c), {.pigment = 5, .gum = 2, .water = 6, .honey = 0.5}};
   c.lot = "jar 3";
   c.made_on = "2026-11-20";
   c.keep_until = "2027-05-20";
@@ -56,12 +35,7 @@ inline Card paint_of(std::string id, double g_per_mL) {
 }
 
 inline Card dropper(std::string id, double mL, double u, CardKind with) {
-  Card c;
-  c.id = std::move(id);
-  c.is_a = CardKind::dropper;
-  c.name = "green bulb";
-  c.tool = {mL, u, with};
-  return c;
+  return {std::move(id), "green bulb", DropperCard{{mL, u}, with}};
 }
 
 // A log whose lines are numbered, timed and stamped from one clock.

@@ -76,11 +76,8 @@ TEST_CASE("a dropper calibrated anew is another tool") {
 TEST_CASE("paint felt with another batch's paint in it teaches nothing; so does nothing at all") {
   CHECK_FALSE(taught_by(Batch{}));
   make::Writer w = evening("c41e08d5", "a", 2);
-  Card old;
-  old.id = "paint-b";
-  old.is_a = CardKind::paint;
-  old.pigment = blue().pigment;
-  old.made_of = {.pigment = 5, .gum = 1, .water = 3};
+  const Card old{"paint-b", "",
+                 PaintCard{pigment_of(blue()), {.pigment = 5, .gum = 1, .water = 3}}};
   w.card(old);
   w.put("a", Added{"paint-b", Unit::g, 5, ""});
   w.put("a", Felt{Feel::too_runny, By::muller});

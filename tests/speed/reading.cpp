@@ -4,6 +4,7 @@
 //        reading peak sqlite|studio FOLDER BATCHES     what one go takes of memory at most, in MB,
 //                                                      in a process of its own; FOLDER as made
 //                                                      above
+#include "bench/pads_shared.hpp"
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
 #include "speed/race.hpp"
@@ -188,7 +189,7 @@ struct Studio {
   double search() {
     bench::View view;
     const double ms = timed([&] {
-      sitting.give(bench::Text{{bench::PadKind::search, ""}, "c"});
+      sitting.give(bench::Text{{bench::SharedPad::search, ""}, "c"});
       view = bench::view(sitting.bench, sitting.now());
     });
     need(!std::get<bench::BookView>(view.screen).rows.empty(), "nothing is found");

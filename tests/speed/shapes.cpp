@@ -1,5 +1,6 @@
 // What a frame costs before any pixel: folding, stepping, view and shapes, on a batch of 40 minutes
 // and 300 lines. Usage: shapes ROUNDS
+#include "bench/pads_slab.hpp"
 #include "screens/draw.hpp"
 #include "session/bytes.hpp"
 #include "speed/race.hpp"
@@ -45,7 +46,7 @@ double drop(const Sitting& sitting, const bench::Now& now) {
   bench::Bench bench = sitting.bench;
   bench::Effects effects;
   const double ms = timed([&] {
-    effects = bench::step(bench, bench::Tap{{bench::PadKind::add, "gum_12"}}, now);
+    effects = bench::step(bench, bench::Tap{{bench::SlabPad::add, "gum_12"}}, now);
   });
   speed::need(effects.append.size() == 1, "a drop is one line");
   return ms;
@@ -97,7 +98,7 @@ int main(int count, char** words) {
   const auto texts = texts_of(sitting.lines);
   bench::Bench book = sitting.bench;
   book.screen = bench::Screen::book;
-  book.book.batch = book.batch;
+  book.book.page = bench::BatchPage{book.batch, {}};
   Sitting paints = speed::among_paints(30);
   const bench::Now later = paints.now();
   const bench::Rect night = paints.box("night");

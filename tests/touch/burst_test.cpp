@@ -1,4 +1,7 @@
 // Fifteen taps a second over changing pads: none is lost, and the pads never wait for the disk.
+#include "bench/pads_choice.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
 #include "touch/hand.hpp"
 
 #include <csignal>
@@ -22,16 +25,19 @@ void begin(Hand& hand) {
 // Pads that stay within the making of the batch. The number pad has its digits elsewhere, and a
 // tap on the pad tapped last would be taken for a bounce.
 std::vector<std::string> pads_for_a_burst(const Hand& hand, const std::string& last) {
-  using bench::PadKind;
+  using bench::ChoicePad;
+  using bench::SharedPad;
+  using bench::SlabPad;
   std::vector<std::string> names;
   for (const bench::Pad& pad : bench::layout(hand.mirror).pads) {
     const std::string name = bench::name_of(pad.id);
-    const bool choice = pad.id.kind == PadKind::amount || pad.id.kind == PadKind::specks ||
-                        pad.id.kind == PadKind::trouble_is || pad.id.kind == PadKind::lost_count;
-    const bool hands = pad.id.kind == PadKind::add || pad.id.kind == PadKind::felt ||
-                       pad.id.kind == PadKind::another || pad.id.kind == PadKind::bottle ||
-                       pad.id.kind == PadKind::dot || pad.id.kind == PadKind::trouble ||
-                       pad.id.kind == PadKind::undo || pad.id.kind == PadKind::pass;
+    const bool choice = pad.id.kind == ChoicePad::amount || pad.id.kind == ChoicePad::specks ||
+                        pad.id.kind == ChoicePad::trouble_is ||
+                        pad.id.kind == ChoicePad::lost_count;
+    const bool hands = pad.id.kind == SlabPad::add || pad.id.kind == SlabPad::felt ||
+                       pad.id.kind == SlabPad::another || pad.id.kind == SlabPad::bottle ||
+                       pad.id.kind == SlabPad::dot || pad.id.kind == SlabPad::trouble ||
+                       pad.id.kind == SharedPad::undo || pad.id.kind == SlabPad::pass;
     if ((choice || hands) && name != last && name != "add pb29" && name != "amount weigh")
       names.push_back(name);
   }

@@ -121,7 +121,7 @@ TEST_CASE("a card of the shelf is edited, and a blend of two pigments planned an
   for (const session::Line& line : written)
     if (const auto* laid = std::get_if<session::LaidOut>(&line.event)) {
       cards += line.batch.empty();
-      pigments += !line.batch.empty() && laid->card->is_a == session::CardKind::pigment;
+      pigments += !line.batch.empty() && laid->card->kind() == session::CardKind::pigment;
     }
   CHECK(cards == 2);
   CHECK(pigments == 2);

@@ -1,6 +1,11 @@
-// What opens in the middle of the slab: amounts, bottles, specks, troubles, the number pad.
+// What opens over the trail: amounts, bottles, specks, troubles, the number pad.
+#include "bench/pads_choice.hpp"
+#include "bench/pads_more.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_slab.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/lists.hpp"
 #include "words/session_says.hpp"
 #include "words/slab_says.hpp"
 
@@ -9,8 +14,10 @@
 
 namespace screens {
 
-using bench::Middle;
-using bench::PadKind;
+using bench::ChoicePad;
+using bench::MorePad;
+using bench::SharedPad;
+using bench::SlabPad;
 using Say = words::SlabSay;
 using words::say;
 
@@ -18,21 +25,23 @@ namespace {
 
 constexpr Lettering big_bold{cap::head, true, cap::body};
 
-words::Sentence question(Middle middle) {
-  switch (middle) {
-  case Middle::amounts: return Say::ask_amount;
-  case Middle::bottles: return Say::ask_bottle;
-  case Middle::specks: return Say::ask_specks;
-  case Middle::troubles: return Say::ask_trouble;
-  case Middle::more: return Say::ask_more;
-  case Middle::pigments: return Say::ask_pigment;
-  case Middle::paints: return Say::ask_paint;
-  case Middle::lines: return Say::ask_line;
-  case Middle::line: return Say::ask_how_wrong;
-  case Middle::found: return Say::ask_found;
-  default: return {};
+// The question that stands over the pads.
+struct Question {
+  words::Sentence operator()(const bench::AmountsPanel&) const { return Say::ask_amount; }
+  words::Sentence operator()(const bench::BottlesPanel&) const { return Say::ask_bottle; }
+  words::Sentence operator()(const bench::SpecksPanel&) const { return Say::ask_specks; }
+  words::Sentence operator()(const bench::TroublesPanel&) const { return Say::ask_trouble; }
+  words::Sentence operator()(const bench::MorePanel&) const { return Say::ask_more; }
+  words::Sentence operator()(const bench::PigmentsPanel&) const { return Say::ask_pigment; }
+  words::Sentence operator()(const bench::PaintsPanel&) const { return Say::ask_paint; }
+  words::Sentence operator()(const bench::LinesPanel&) const { return Say::ask_line; }
+  words::Sentence operator()(const bench::LinePanel&) const { return Say::ask_how_wrong; }
+  words::Sentence operator()(const bench::FoundPanel&) const { return Say::ask_found; }
+  template <words::one_of<bench::TrailPanel, bench::RemedyPanel, bench::NumberPanel> Other>
+  words::Sentence operator()(const Other&) const {
+    return {};
   }
-}
+};
 
 const bench::MaterialView* material_named(const bench::SlabView& slab, const std::string& card) {
   for (const auto& m : slab.materials)
@@ -50,6 +59,15 @@ void bottle_pad(Sheet& sheet, const bench::Pad& at, const bench::MaterialView& m
   labels(sheet, {r.x, r.y + size + 2.4, r.w, r.h - size - 3}, g, {{m.name, slab_bold, false, 2}});
 }
 
+int specks_drawn(session::Specks specks) {
+  switch (specks) {
+  case session::Specks::many: return 17;
+  case session::Specks::few: return 3;
+  case session::Specks::none: return 0;
+  }
+  return 0;
+}
+
 // Specks as they look on the paper: a dot with many, few or none in it.
 void specks_pad(Sheet& sheet, const bench::Pad& at, session::Specks specks) {
   const Theme& t = sheet.theme;
@@ -58,7 +76,7 @@ void specks_pad(Sheet& sheet, const bench::Pad& at, session::Specks specks) {
   const double radius = std::min(r.w, r.h) * 0.24;
   const Point c{r.centre().x, r.y + r.h * 0.4};
   sheet.shapes.push_back(Disc{c, radius, clear, g.ink, 0.5});
-  const int count = specks == session::Specks::many ? 17 : specks == session::Specks::few ? 3 : 0;
+  const int count = specks_drawn(specks);
   for (int i = 0; i < count; ++i) { // on a sunflower's spiral: even, and the same every time
     const double out = radius * 0.82 * std::sqrt((i + 0.6) / (count + 0.2)), a = 2.39996 * i;
     sheet.shapes.push_back(
@@ -109,70 +127,82 @@ void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
             slab_letters, true, 1}});
 }
 
-struct PadWords {
-  PadKind kind;
-  std::string_view arg;
-  words::Sentence words, below;
-};
-constexpr std::array simple_choices{
-    PadWords{PadKind::bottle, "", Say::pad_bottle, {}},
-    PadWords{PadKind::lines, "", Say::pad_lines, {}},
-    PadWords{PadKind::other_paint, "", Say::pad_other_paint, {}},
-    PadWords{PadKind::weigh_paint, "", Say::pad_weigh_paint, Say::pad_weigh_paint_what},
-    PadWords{PadKind::to_jar, "all", Say::pad_to_jar, {}},
-    PadWords{PadKind::to_jar, "half", Say::pad_half_to_jar, {}},
-    PadWords{PadKind::from_jar, "", Say::pad_from_jar, {}},
-    PadWords{PadKind::spilt, "", Say::pad_spilt, {}},
-    PadWords{PadKind::earlier, "", Say::pad_earlier, {}},
-    PadWords{PadKind::other_amount, "", Say::pad_other_amount, {}},
-    PadWords{PadKind::five_earlier, "", Say::pad_five_earlier, {}},
-    PadWords{PadKind::take_back, "", Say::pad_take_back, {}},
-    PadWords{PadKind::found, "wet", Say::found_wet, Say::found_wet_what},
-    PadWords{PadKind::found, "dry", Say::found_dry, Say::found_dry_what}};
+void simple(Sheet& sheet, const bench::Pad& at, words::Sentence words,
+            words::Sentence below = words::Sentence{}) {
+  pad(sheet, at, plain(sheet.theme),
+      {{say(words), slab_bold, false, 3},
+       {below == words::Sentence{} ? "" : say(below), slab_letters, true, 3}});
+}
 
-void simple_choice(Sheet& sheet, const bench::Pad& at) {
-  for (const PadWords& c : simple_choices) {
-    if (c.kind != at.id.kind || c.arg != at.id.arg) continue;
-    const std::string below = c.below == words::Sentence{} ? "" : say(c.below);
-    pad(sheet, at, plain(sheet.theme),
-        {{say(c.words), slab_bold, false, 3}, {below, slab_letters, true, 3}});
+void found_pad(Sheet& sheet, const bench::Pad& at) {
+  const auto state = session::state_named(at.id.arg);
+  if (!state) return;
+  switch (*state) {
+  case session::State::wet: return simple(sheet, at, Say::found_wet, Say::found_wet_what);
+  case session::State::dry: return simple(sheet, at, Say::found_dry, Say::found_dry_what);
   }
 }
 
-void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+void more_pad(Sheet& sheet, const bench::Pad& at, MorePad pad, const bench::SlabView& slab) {
+  switch (pad) {
+  case MorePad::lines: return simple(sheet, at, Say::pad_lines);
+  case MorePad::other_paint: return simple(sheet, at, Say::pad_other_paint);
+  case MorePad::weigh_paint:
+    return simple(sheet, at, Say::pad_weigh_paint, Say::pad_weigh_paint_what);
+  case MorePad::to_jar:
+    return simple(sheet, at, at.id.arg == "half" ? Say::pad_half_to_jar : Say::pad_to_jar);
+  case MorePad::from_jar: return simple(sheet, at, Say::pad_from_jar);
+  case MorePad::spilt: return simple(sheet, at, Say::pad_spilt);
+  case MorePad::earlier: return simple(sheet, at, Say::pad_earlier);
+  case MorePad::other_amount: return simple(sheet, at, Say::pad_other_amount);
+  case MorePad::five_earlier: return simple(sheet, at, Say::pad_five_earlier);
+  case MorePad::take_back: return simple(sheet, at, Say::pad_take_back);
+  case MorePad::found: return found_pad(sheet, at);
+  case MorePad::paint_of: return paint_pad(sheet, at, slab);
+  case MorePad::line: return line_pad(sheet, at, slab);
+  }
+}
+
+void choice_pad(Sheet& sheet, const bench::Pad& at, ChoicePad choice, const bench::SlabView& slab) {
   const Theme& t = sheet.theme;
-  switch (at.id.kind) {
-  case PadKind::amount: {
+  switch (choice) {
+  case ChoicePad::amount: {
     const std::string words = amount_pad_words(at.id.arg);
     const bool chosen = words == next_words(slab.amount);
     return pad(sheet, at, chosen ? dark(t) : plain(t), {{words, big_bold}});
   }
-  case PadKind::bottle_of:
+  case ChoicePad::dropper: return dropper_pad(sheet, at, slab.dropper);
+  case ChoicePad::bottle_of:
     if (const auto* m = material_named(slab, at.id.arg)) bottle_pad(sheet, at, *m);
     return;
-  case PadKind::lost_count:
+  case ChoicePad::lost_count:
     if (const auto* m = material_named(slab, at.id.arg))
       pad(sheet, at, plain(t),
           {{say(Say::pad_lost_count), slab_letters}, {m->name, slab_letters, true, 2}});
     return;
-  case PadKind::specks:
+  case ChoicePad::specks:
     if (const auto specks = session::specks_named(at.id.arg)) specks_pad(sheet, at, *specks);
     return;
-  case PadKind::trouble_is:
+  case ChoicePad::trouble_is:
     if (const auto trouble = session::trouble_named(at.id.arg))
       pad(sheet, at, plain(t), {{trouble_words(*trouble), slab_bold, false, 3}});
     return;
-  case PadKind::add:
-    for (const auto& m : slab.pigments)
-      if (m.pad == at.id)
-        pigment_pad(sheet, at, m.name, m.colour, m.grams ? grams_words(*m.grams) : "–");
-    return;
-  case PadKind::dropper: return dropper_pad(sheet, at, slab.dropper);
-  case PadKind::paint_of: return paint_pad(sheet, at, slab);
-  case PadKind::line: return line_pad(sheet, at, slab);
-  case PadKind::leave: return pad(sheet, at, plain(t), {{say(Say::pad_leave), slab_bold}});
-  default: return simple_choice(sheet, at);
   }
+}
+
+void add_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  for (const auto& m : slab.pigments)
+    if (m.pad == at.id)
+      pigment_pad(sheet, at, m.name, m.colour, m.grams ? grams_words(*m.grams) : "–");
+}
+
+void panel_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  if (const auto choice = at.id.kind.as<ChoicePad>()) choice_pad(sheet, at, *choice, slab);
+  if (const auto more = at.id.kind.as<MorePad>()) more_pad(sheet, at, *more, slab);
+  if (at.id.kind == SlabPad::add) add_pad(sheet, at, slab);
+  if (at.id.kind == SlabPad::bottle) simple(sheet, at, Say::pad_bottle);
+  if (at.id.kind == SharedPad::leave)
+    pad(sheet, at, plain(sheet.theme), {{say(Say::pad_leave), slab_bold}});
 }
 
 }
@@ -194,24 +224,24 @@ void remedy(Sheet& sheet, const bench::Remedy& r) {
 
 // The question, or that there is nothing to ask about.
 std::string asked(const bench::SlabView& slab, int utc_offset_min) {
-  if (slab.middle == Middle::paints && slab.paints.empty()) return say(Say::ask_no_paint);
-  if (slab.middle == Middle::lines && slab.lines.empty()) return say(Say::ask_no_lines);
-  if (slab.middle == Middle::line && !slab.lines.empty())
+  if (is_open<bench::PaintsPanel>(slab.panel) && slab.paints.empty()) return say(Say::ask_no_paint);
+  if (is_open<bench::LinesPanel>(slab.panel) && slab.lines.empty()) return say(Say::ask_no_lines);
+  if (is_open<bench::LinePanel>(slab.panel) && !slab.lines.empty())
     return event_words(slab.lines[0].event, slab.lines[0].card_name) + ", " +
            time_to_second(slab.lines[0].at, utc_offset_min) + ": " + say(Say::ask_how_wrong);
-  return say(question(slab.middle));
+  return say(std::visit(Question{}, slab.panel));
 }
 
 }
 
-void draw_middle(Sheet& sheet, const bench::SlabView& slab) {
-  if (slab.middle == Middle::number) {
+void draw_panel(Sheet& sheet, const bench::SlabView& slab) {
+  if (is_open<bench::NumberPanel>(slab.panel)) {
     if (slab.number) draw_number(sheet, *slab.number);
     return;
   }
   if (slab.remedy) {
     remedy(sheet, *slab.remedy);
-    for (const bench::Pad& at : sheet.view.layout.pads) choice_pad(sheet, at, slab);
+    for (const bench::Pad& at : sheet.view.layout.pads) panel_pad(sheet, at, slab);
     return;
   }
   const Rect& head = sheet.view.layout.main;
@@ -220,7 +250,7 @@ void draw_middle(Sheet& sheet, const bench::SlabView& slab) {
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     lines.push_back({notice, slab_letters, true, 2});
   labels(sheet, head, plain(sheet.theme), lines);
-  for (const bench::Pad& at : sheet.view.layout.pads) choice_pad(sheet, at, slab);
+  for (const bench::Pad& at : sheet.view.layout.pads) panel_pad(sheet, at, slab);
 }
 
 }

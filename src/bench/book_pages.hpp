@@ -1,0 +1,73 @@
+// The pages of the Book.
+#pragma once
+
+#include "paint/range.hpp"
+#include "session/event.hpp"
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <variant>
+#include <vector>
+
+namespace bench {
+
+struct PigmentRange {
+  std::string card;
+  paint::Band band;
+  double demand = 0, low = 0, high = 0; // flow; nine in ten of what it may be lie between the two
+};
+
+struct PigmentStory { // how one pigment came to be known
+  struct Note {
+    session::Ref line;
+    double flow = 0;
+    session::Feel as = session::Feel::right;
+    bool set_aside = false;
+  };
+  struct Step {
+    std::string batch; // empty: before the first
+    std::vector<Note> notes;
+    double demand = 0, low = 0, high = 0; // flow, after it
+  };
+  std::string card;
+  std::vector<Step> steps;                      // the latest ones, in order
+  std::optional<session::Ref> note;             // chosen
+  std::optional<std::pair<double, double>> was; // low and high before a note was set aside
+};
+
+struct ListPage {};
+struct BatchPage {
+  std::string batch;
+  std::optional<std::string> note; // as far as it is written
+};
+struct ChoicePage { // the list, to choose another one to compare it with
+  BatchPage of;
+};
+struct ComparePage {
+  BatchPage of;
+  std::string other;
+};
+struct RangesPage { // what each pigment wants
+  int page = 0;
+  std::vector<PigmentRange> of_pigments; // the thirstiest first
+};
+struct StoryPage { // of one of them
+  RangesPage ranges;
+  PigmentStory story;
+};
+using BookPage = std::variant<ListPage, BatchPage, ChoicePage, ComparePage, RangesPage, StoryPage>;
+
+struct BookState {
+  BookPage page;
+  int list_page = 0;
+  std::string search;
+  std::vector<std::string> found; // newest first, while something is searched for
+};
+
+// What a page is about; empty or null: nothing of the kind.
+std::string batch_of(const BookPage& page);
+const RangesPage* ranges_of(const BookPage& page);
+const PigmentStory* story_of(const BookPage& page);
+
+}

@@ -1,0 +1,26 @@
+// The pads of the Book.
+#pragma once
+
+#include "bench/pad.hpp"
+
+namespace bench {
+
+enum class BookPad {
+  batch, // arg: batch id
+  to_list,
+  ranges,
+  range_of, // arg: card
+  note_before,
+  note_after,
+  set_aside, // and back
+  take_up,
+  make_again,
+  compare,
+  note,
+  note_text, // a text field
+  keep,      // the note
+};
+
+constexpr PadList list_of(BookPad) { return PadList::book; }
+
+}

@@ -1,0 +1,25 @@
+// The pads of Pans.
+#pragma once
+
+#include "bench/pad.hpp"
+
+namespace bench {
+
+enum class PansPad {
+  pan, // arg: its number; pours into it, or chooses it
+  new_pan,
+  pour_all,
+  pour_g, // how much the pan poured last took
+  weigh_pan,
+  pan_card, // another size
+  judge,    // from pouring to judging, and back
+  became,   // arg: good ... mould
+  all_pans, // are meant, not one
+  more_pans,
+  batch_back, // an older one
+  batch_on,
+};
+
+constexpr PadList list_of(PansPad) { return PadList::pans; }
+
+}

@@ -1,0 +1,19 @@
+// The pads that lie on several screens.
+#pragma once
+
+#include "bench/pad.hpp"
+
+namespace bench {
+
+enum class SharedPad {
+  undo,
+  leave,
+  search, // a text field
+  page_back,
+  page_on,
+  to_pans,
+};
+
+constexpr PadList list_of(SharedPad) { return PadList::shared; }
+
+}

@@ -1,0 +1,64 @@
+// What lies beside the pads of Slab: the trail and the numbers, or what opened over them.
+#pragma once
+
+#include "session/event.hpp"
+
+#include <optional>
+#include <variant>
+
+namespace bench {
+
+struct TrailPanel {
+  bool operator==(const TrailPanel&) const = default;
+};
+struct AmountsPanel { // how much the next tap adds
+  bool operator==(const AmountsPanel&) const = default;
+};
+struct BottlesPanel {
+  bool operator==(const BottlesPanel&) const = default;
+};
+struct SpecksPanel {
+  bool operator==(const SpecksPanel&) const = default;
+};
+struct TroublesPanel {
+  bool operator==(const TroublesPanel&) const = default;
+};
+struct RemedyPanel {
+  session::TroubleKind of = session::TroubleKind::wont_wet;
+  bool operator==(const RemedyPanel&) const = default;
+};
+struct PigmentsPanel { // one of several
+  bool operator==(const PigmentsPanel&) const = default;
+};
+struct MorePanel {
+  bool operator==(const MorePanel&) const = default;
+};
+struct PaintsPanel { // of other batches
+  bool operator==(const PaintsPanel&) const = default;
+};
+struct LinesPanel { // what was done, the latest first
+  int page = 0;
+  bool operator==(const LinesPanel&) const = default;
+};
+struct LinePanel { // one of them, to be corrected
+  session::Ref line;
+  bool operator==(const LinePanel&) const = default;
+};
+struct FoundPanel { // how was the paint found?
+  bool operator==(const FoundPanel&) const = default;
+};
+struct NumberPanel {
+  std::optional<session::Ref> line; // whose amount it is to be
+  bool operator==(const NumberPanel&) const = default;
+};
+
+using Panel = std::variant<TrailPanel, AmountsPanel, BottlesPanel, SpecksPanel, TroublesPanel,
+                           RemedyPanel, PigmentsPanel, MorePanel, PaintsPanel, LinesPanel,
+                           LinePanel, FoundPanel, NumberPanel>;
+
+template <class P>
+bool is_open(const Panel& panel) {
+  return std::holds_alternative<P>(panel);
+}
+
+}
