@@ -4,8 +4,8 @@
 function stopped(why) {
   console.error(why);
   document.body.classList.remove('ready');
-  document.getElementById('words').textContent =
-      'Slabside has stopped: ' + why + ' What it had saved is safe. Load this page again to go on.';
+  const words = document.getElementById('words'); // its data are sentences
+  words.textContent = words.dataset.stopped.replace('{0}', () => why);
 }
 
 var Module = {
@@ -17,7 +17,8 @@ window.addEventListener('error', (event) => {
   if (!event.message.startsWith('ResizeObserver loop')) stopped(event.message + '.'); // else a remark
 });
 
-if (typeof WebAssembly !== 'object') stopped('this browser has no WebAssembly.');
+if (typeof WebAssembly !== 'object')
+  stopped(document.getElementById('words').dataset.noWebassembly);
 
 // Offline the page comes from its own cache. Browsers allow that on https and localhost only.
 if (window.isSecureContext && 'serviceWorker' in navigator)

@@ -27,9 +27,18 @@ set_target_properties(learner PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${web})
 target_link_options(learner PRIVATE --no-entry -sBUILD_AS_WORKER=1 -sALLOW_MEMORY_GROWTH=1
                     -sENVIRONMENT=worker -sEXPORTED_FUNCTIONS=_learn,_malloc,_free)
 
+# The page's own words, which node says while this is built.
+add_executable(page_words app/browser_words_main.cpp)
+target_link_libraries(page_words PRIVATE words)
+target_link_options(page_words PRIVATE -sENVIRONMENT=node)
+set(page_words ${CMAKE_CURRENT_BINARY_DIR}/page_words.cmake)
+add_custom_command(OUTPUT ${page_words}
+  COMMAND ${NODE_JS_EXECUTABLE} --no-experimental-fetch $<TARGET_FILE:page_words> > ${page_words}
+  DEPENDS page_words)
+
 file(GLOB page_files CONFIGURE_DEPENDS ${page}/*)
 set(finish ${CMAKE_CURRENT_SOURCE_DIR}/app/browser_page.cmake)
 add_custom_command(OUTPUT ${web}/worker.js
-  COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DWEB=${web} -P ${finish}
-  DEPENDS slabside learner ${page_files} ${finish})
+  COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DWEB=${web} -DWORDS=${page_words} -P ${finish}
+  DEPENDS slabside learner ${page_words} ${page_files} ${finish})
 add_custom_target(page ALL DEPENDS ${web}/worker.js)

@@ -1,8 +1,13 @@
-# Puts the page's own files beside the program: cmake -DPAGE=... -DWEB=... -P browser_page.cmake
-set(files index.html page.css page.js manifest.webmanifest icon.svg)
-foreach(file ${files})
+# Puts the page's own files beside the program, with the words in them:
+# cmake -DPAGE=... -DWEB=... -DWORDS=... -P browser_page.cmake
+include(${WORDS})
+foreach(file index.html manifest.webmanifest)
+  configure_file(${PAGE}/${file} ${WEB}/${file} @ONLY)
+endforeach()
+foreach(file page.css page.js icon.svg)
   configure_file(${PAGE}/${file} ${WEB}/${file} COPYONLY)
 endforeach()
+set(files index.html page.css page.js manifest.webmanifest icon.svg)
 
 # The worker keeps one version of everything, named by what is in it.
 list(APPEND files slabside.js slabside.wasm slabside.data learner.js learner.wasm)

@@ -17,7 +17,7 @@ namespace {
 
 using Say = words::AppSay;
 
-void complain(words::Sentence what, const std::vector<std::string>& args) {
+void complain(words::Sentence what, const words::Args& args) {
   std::fprintf(stderr, "slabside: %s\n", words::say(what, args).c_str());
 }
 
@@ -75,12 +75,13 @@ std::uint64_t run(window::Window& window, commands::Driver& driver, Loop& loop, 
   return reporter.drawn_since_ready();
 }
 
-std::string behind(const std::string& sentence) { return sentence.empty() ? "" : " " + sentence; }
+std::string behind(const std::optional<words::Error>& failure) {
+  return failure ? " " + words::message(*failure) : "";
+}
 
 int farewell(const commands::Driver& driver, const commands::Setup& setup, bool report,
              std::uint64_t drawn) {
-  for (const std::string& sentence : driver.came_home())
-    std::fprintf(stderr, "slabside: %s\n", sentence.c_str());
+  for (const words::Error& said : driver.came_home()) complain(said.what, said.args);
   const std::size_t unsaved = driver.unsaved();
   if (unsaved > 0)
     complain(Say::left_unsaved,

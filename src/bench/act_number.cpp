@@ -47,8 +47,8 @@ words::Result<double> set_wanted(Bench& bench, double value) {
   if (!(value > 0)) return words::failure(words::BenchSay::nothing_wanted);
   if (bench.plan.want == Want::pans && value != std::floor(value))
     return words::failure(words::BenchSay::pans_not_whole,
-                          {words::fixed(std::floor(value), 0), words::fixed(std::ceil(value), 0),
-                           words::fixed(value, 1)});
+                          {words::Number(std::floor(value), 0), words::Number(std::ceil(value), 0),
+                           words::Number(value, 1)});
   if (const auto fits = paint::grams_weighed(value); !fits)
     return tl::make_unexpected(fits.error());
   bench.plan.wanted = value;

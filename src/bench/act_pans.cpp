@@ -109,7 +109,7 @@ std::optional<words::Error> fault_of_weight(const session::Batch& batch, int num
   const session::Pan* pan = pan_numbered(batch, number);
   const double mL = pan ? volume_of(pan->card).mL : 0;
   if (!pan || g <= 50 + 6 * mL) return std::nullopt;
-  return words::Error{words::BenchSay::pan_too_heavy, {words::fixed(mL, 1), words::fixed(g, 0)}};
+  return words::Error{words::BenchSay::pan_too_heavy, {words::Number(mL, 1), words::Number(g, 0)}};
 }
 
 }

@@ -56,7 +56,7 @@ struct Saved { // every line of this session up to n lies on the disk
   std::string stand_in; // the folder it lies in while the studio fails; empty: the studio's own
 };
 struct SaveFailed {
-  std::string reason;
+  words::Error reason;
 };
 struct Reading { // the studio, in files
   std::size_t done = 0;
@@ -65,13 +65,13 @@ struct Reading { // the studio, in files
 struct Loaded { // everything that is kept
   std::vector<session::Log> logs;
   std::vector<session::Damage> damage;
-  std::vector<std::string> faults; // what could not be read at all
+  std::vector<words::Error> faults; // what could not be read at all
 };
 struct Arrived { // sessions of other devices, whole, since then
   std::vector<session::Log> logs;
   std::vector<session::Damage> damage; // of `files`
   std::vector<std::string> files;
-  std::vector<std::string> faults;
+  std::vector<words::Error> faults;
 };
 struct Resized {
   Display display;
@@ -256,7 +256,7 @@ struct Sitting { // this run of the program as a session
 
 struct Saving {
   std::optional<std::uint64_t> confirmed; // lines up to here lie on the disk
-  std::optional<std::string> failure;     // stands until a later save succeeds
+  std::optional<words::Error> failure;    // stands until a later save succeeds
   std::string stand_in;                   // where lines lie while the studio fails
 };
 
@@ -298,7 +298,7 @@ struct Bench {
   std::vector<session::Log> logs;   // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
   std::vector<session::Damage> damage;
-  std::vector<std::string> faults;
+  std::vector<words::Error> faults;
   bool loaded = false;
   Reading reading; // while not loaded
   Sitting sitting;

@@ -6,9 +6,10 @@
 #include "session/amounts.hpp"
 #include "session/date.hpp"
 #include "session/in_words.hpp"
+#include "words/language_says.hpp"
 #include "words/lists.hpp"
-#include "words/moments_says.hpp"
 #include "words/say.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <array>
@@ -81,7 +82,7 @@ struct Read { // into the entry, line after line
 };
 
 std::string month_of(std::string_view date) { // 2026-11-26
-  const std::string names = words::say(words::MomentsSay::month_names);
+  const std::string names = words::say(words::LanguageSay::month_names);
   const int month = (date[5] - '0') * 10 + (date[6] - '0');
   std::size_t from = 0;
   for (int i = 1; i < month; ++i) from = names.find(' ', from) + 1;

@@ -276,7 +276,7 @@ words::Result<Card> with_fact(Card card, std::string_view which, double value) {
   if (!row) return card;
   if (!(value >= row->low && value <= row->high))
     return words::failure(Say::fact_out_of_range,
-                          {words::fixed(row->low, 2), words::fixed(row->high, 0)});
+                          {words::Number(row->low, 2), words::Number(row->high, 0)});
   return row->with(std::move(card), value);
 }
 

@@ -2,6 +2,8 @@
 
 #include "paint/catalogue.hpp"
 #include "session/shelf.hpp"
+#include "words/bench_says.hpp"
+#include "words/say.hpp"
 
 #include <algorithm>
 
@@ -11,6 +13,8 @@ namespace {
 
 using session::Card;
 using session::CardKind;
+using Say = words::BenchSay;
+using words::say;
 
 Card liquid(std::string id, CardKind kind, std::string name, paint::Recipe recipe) {
   return {std::move(id), std::move(name), session::LiquidCard{kind, recipe}};
@@ -28,20 +32,21 @@ std::vector<Card> shelf_that_ships() {
   // (USP <1101>); between one dropper and another practice spans 20 to 42 drops a mL. Pans differ
   // by maker: common practice, no source.
   std::vector<Card> cards{
-      liquid("gum_12", CardKind::binder, "Gum 1:2", {.gum = 1, .water = 2}),
-      liquid("gum_12_honey", CardKind::binder, "Gum and honey",
+      liquid("gum_12", CardKind::binder, say(Say::ships_gum_12), {.gum = 1, .water = 2}),
+      liquid("gum_12_honey", CardKind::binder, say(Say::ships_gum_12_honey),
              {.gum = 1, .water = 2, .honey = 0.25}),
-      liquid("gum_12_glycerin", CardKind::binder, "Gum and glycerin",
+      liquid("gum_12_glycerin", CardKind::binder, say(Say::ships_gum_12_glycerin),
              {.gum = 1, .water = 2, .glycerin = 0.2}),
-      liquid("gum_13", CardKind::binder, "Gum 1:3", {.gum = 1, .water = 3}),
-      liquid("water", CardKind::water, "Water", {.water = 1}),
-      liquid("honey_11", CardKind::honey, "Honey 1:1", {.water = 1, .honey = 1}),
-      liquid("glycerin", CardKind::glycerin, "Glycerin", {.glycerin = 1}),
-      liquid("ox_gall", CardKind::wetting_aid, "Ox gall", {.water = 0.95, .other = 0.05}),
-      {"dropper", "any dropper", session::DropperCard{{0.05, 0.0095}}},
-      {"teaspoon", "teaspoon", session::SpoonCard{{5, 0.144}}},
-      {"half_pan", "half pan", session::PanCard{{1.7, 0.2}}},
-      {"full_pan", "full pan", session::PanCard{{3, 0.4}}},
+      liquid("gum_13", CardKind::binder, say(Say::ships_gum_13), {.gum = 1, .water = 3}),
+      liquid("water", CardKind::water, say(Say::ships_water), {.water = 1}),
+      liquid("honey_11", CardKind::honey, say(Say::ships_honey_11), {.water = 1, .honey = 1}),
+      liquid("glycerin", CardKind::glycerin, say(Say::ships_glycerin), {.glycerin = 1}),
+      liquid("ox_gall", CardKind::wetting_aid, say(Say::ships_ox_gall),
+             {.water = 0.95, .other = 0.05}),
+      {"dropper", say(Say::ships_dropper), session::DropperCard{{0.05, 0.0095}}},
+      {"teaspoon", say(Say::ships_teaspoon), session::SpoonCard{{5, 0.144}}},
+      {"half_pan", say(Say::ships_half_pan), session::PanCard{{1.7, 0.2}}},
+      {"full_pan", say(Say::ships_full_pan), session::PanCard{{3, 0.4}}},
   };
   for (const paint::CataloguePigment& entry : paint::catalogue()) cards.push_back(pigment(entry));
   return cards;

@@ -110,7 +110,7 @@ struct SlabView {
   Advice advice;
   paint::Amount dried_mL;
   bool dust = false;
-  std::optional<std::string> save_failure;
+  std::optional<words::Error> save_failure;
   bool saved_elsewhere = false; // on this device, since the studio fails
   Notice notice;
   Panel panel;
@@ -191,7 +191,7 @@ struct BookView {
   std::vector<Row> rows; // this page's, newest first
   int page = 0, pages = 1;
   std::size_t damages = 0;
-  std::vector<std::string> faults;
+  std::vector<words::Error> faults;
   std::optional<Reading> reading; // while the studio is being read
   Folded batch;                   // the one looked at
   std::uint32_t colour = 0;       // of its pigment
@@ -323,7 +323,7 @@ struct PansView {
   };
   std::vector<Wait> waits; // what the number on the tab counts, the longest first
   UndoView undo;
-  std::optional<std::string> save_failure;
+  std::optional<words::Error> save_failure;
   bool saved_elsewhere = false;
   Notice notice;
   std::optional<NumberView> number;

@@ -17,20 +17,20 @@ struct Report {
   std::ostream& out;
   std::size_t damages = 0, notes = 0, lines = 0;
 
-  void line(words::Sentence id, const std::vector<std::string>& args) {
+  void line(words::Sentence id, const words::Args& args) {
     out << printable(words::say(id, args)) << '\n';
   }
-  void damage(words::Sentence id, const std::vector<std::string>& args) {
+  void damage(words::Sentence id, const words::Args& args) {
     ++damages;
     line(id, args);
   }
-  void note(words::Sentence id, const std::vector<std::string>& args) {
+  void note(words::Sentence id, const words::Args& args) {
     ++notes;
     line(id, args);
   }
   void damage(const session::Damage& d) {
-    const std::vector<std::string> args{d.file, std::to_string(d.line), std::to_string(d.byte),
-                                        words::message(d.reason)};
+    const words::Args args{d.file, std::to_string(d.line), std::to_string(d.byte),
+                           words::message(d.reason)};
     d.ordinary ? note(Say::check_note, args) : damage(Say::check_damage, args);
   }
 };
@@ -64,7 +64,7 @@ void add_warnings(Report& report, const std::vector<session::Log>& logs) {
 
 int check(const studio::Reading& reading, std::ostream& out) {
   Report report{out};
-  for (const std::string& fault : reading.faults) out << printable(fault) << '\n';
+  for (const words::Error& fault : reading.faults) out << printable(words::message(fault)) << '\n';
   report.damages += reading.faults.size();
   for (const session::File& file : reading.files) {
     report.lines += file.lines.size();

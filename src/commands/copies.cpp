@@ -15,7 +15,7 @@ namespace {
 
 using Say = words::CommandsSay;
 
-void line(std::ostream& out, words::Sentence id, const std::vector<std::string>& args) {
+void line(std::ostream& out, words::Sentence id, const words::Args& args) {
   out << printable(words::say(id, args)) << '\n';
 }
 

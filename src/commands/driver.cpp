@@ -91,7 +91,7 @@ void Driver::take(studio::News news, const bench::Now& now) {
 }
 
 void Driver::note_homecoming() {
-  for (std::string& sentence : homecoming_->said()) came_home_.push_back(std::move(sentence));
+  for (words::Error& said : homecoming_->said()) came_home_.push_back(std::move(said));
 }
 
 void Driver::take(studio::Found found, const bench::Now& now) {

@@ -59,8 +59,8 @@ public:
   bool stuck() const { return journal_->stuck(); } // no save is under way that could succeed
   bool adrift() const { return journal_->place() == studio::Place::adrift; }
   // What became of files that lay in the stand-in folder at the start, in sentences.
-  const std::vector<std::string>& came_home() const { return came_home_; }
-  const std::string& last_failure() const { return last_failure_; } // empty: none so far
+  const std::vector<words::Error>& came_home() const { return came_home_; }
+  const std::optional<words::Error>& last_failure() const { return last_failure_; }
 
 private:
   void remember(const bench::Now& now);
@@ -79,7 +79,7 @@ private:
   Keeper keeper_;
   std::unique_ptr<studio::Journal> journal_;
   std::optional<studio::Homecoming> homecoming_; // where there is a stand-in
-  std::vector<std::string> came_home_;
+  std::vector<words::Error> came_home_;
   bench::Bench bench_;
   std::unique_ptr<studio::Watch> watch_;
   std::unique_ptr<studio::Learner> learner_;
@@ -89,7 +89,7 @@ private:
   std::optional<std::int64_t> wake_at_;
   std::optional<std::int64_t> retry_at_;
   std::optional<std::uint64_t> saved_;
-  std::string last_failure_;
+  std::optional<words::Error> last_failure_;
   std::vector<bench::Heard> heard_;
   bool redraw_ = true;
 };

@@ -39,7 +39,7 @@ words::Result<int> keep_photo(const PhotoToKeep& wanted, std::ostream& out, std:
   auto lines = lines_of(*photo, batch->id, std::move(logs), real_now());
   if (const auto failure =
           studio::keep_photo(*disk, bell, *photo, wanted.bytes, std::move(lines))) {
-    err << printable(*failure) << '\n';
+    err << printable(words::message(*failure)) << '\n';
     return 1;
   }
   out << words::say(words::CommandsSay::photo_kept, {studio::photo_file(*photo)}) << '\n';

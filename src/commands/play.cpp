@@ -39,8 +39,9 @@ public:
         driver_->settle(clock().now(), patient_ ? patience : std::chrono::seconds(0));
     report();
     if (saved && driver_->unsaved() == 0) return std::nullopt;
+    const words::Error why = driver_->last_failure().value_or(words::Error{});
     return words::Error{Say::play_unsaved,
-                        {std::to_string(driver_->unsaved()), driver_->last_failure()}};
+                        {std::to_string(driver_->unsaved()), words::message(why)}};
   }
 
   void print_ids() const {
@@ -104,7 +105,7 @@ private:
     if (!how_.report) return;
     if (driver_->last_failure() != failure_) {
       failure_ = driver_->last_failure();
-      out_ << "failed " << printable(failure_) << std::endl;
+      out_ << "failed " << printable(words::message(*failure_)) << std::endl;
     }
     if (driver_->saved() == reported_) return;
     reported_ = driver_->saved();
@@ -198,8 +199,9 @@ private:
   Played perform(const Typed& a) {
     start();
     for (const char c : a.digits) {
-      const bench::PadId pad = c == '.' ? bench::PadId{bench::NumberPad::point, ""}
-                                        : bench::PadId{bench::NumberPad::digit, std::string(1, c)};
+      const bench::PadId pad = c == '.' || c == ','
+                                   ? bench::PadId{bench::NumberPad::point, ""}
+                                   : bench::PadId{bench::NumberPad::digit, std::string(1, c)};
       if (const Played done = tap(pad, Tapped{}.every_ms); !done) return done;
     }
     return tap({bench::NumberPad::enter, ""}, Tapped{}.every_ms);
@@ -258,7 +260,7 @@ private:
   std::unique_ptr<Driver> driver_;
   Steady::time_point started_;
   std::optional<std::uint64_t> reported_;
-  std::string failure_; // the last one reported
+  std::optional<words::Error> failure_; // the last one reported
   std::uint64_t polls_ = 0;
   bench::Point finger_;
   bool patient_ = true;
@@ -284,7 +286,7 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
   }
   if (const auto unsaved = player.finish()) complain(*unsaved);
   player.print_ids();
-  for (const std::string& sentence : player.driver()->came_home()) err << sentence << '\n';
+  for (const words::Error& said : player.driver()->came_home()) err << words::message(said) << '\n';
   if (status == 0 && player.driver()->adrift())
     err << words::say(Say::play_adrift, {how.adrift.string()}) << '\n';
   return status;

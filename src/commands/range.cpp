@@ -17,7 +17,7 @@ namespace commands {
 namespace {
 
 using Json = nlohmann::ordered_json;
-using words::fixed;
+using words::number;
 using Say = words::CommandsSay;
 
 struct Row {
@@ -118,19 +118,19 @@ std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& 
 
 std::string for_people(const session::Ranges& ranges, const std::vector<Row>& rows) {
   std::string out;
-  const auto line = [&](words::Sentence id, const std::vector<std::string>& args) {
+  const auto line = [&](words::Sentence id, const words::Args& args) {
     out += printable(words::say(id, args)) + "\n";
   };
   for (const Row& r : rows)
-    line(Say::show_range, {r.card.name, fixed(r.demand, 2), fixed(r.low, 2), fixed(r.high, 2),
-                           fixed(std::exp(r.band.from), 2), fixed(std::exp(r.band.to), 2),
+    line(Say::show_range, {r.card.name, number(r.demand, 2), number(r.low, 2), number(r.high, 2),
+                           number(std::exp(r.band.from), 2), number(std::exp(r.band.to), 2),
                            session::known_words(r.band.batches), std::to_string(r.notes)});
   const paint::Hand hand = paint::hand_of(ranges.learnt.theta);
-  line(Say::show_hand_right, {fixed(hand.half_width, 3)});
-  line(Say::show_hand_reaches, {fixed(hand.sticky_reach, 3), fixed(hand.loose_reach, 3)});
-  line(Say::show_hand_slope, {fixed(hand.slope, 3)});
-  line(Say::show_hand_batches, {fixed(hand.batch_sd, 3), fixed(hand.pigment_sd, 3)});
-  line(Say::show_hand_slips, {fixed(hand.slips * 100, 1)});
+  line(Say::show_hand_right, {number(hand.half_width, 3)});
+  line(Say::show_hand_reaches, {number(hand.sticky_reach, 3), number(hand.loose_reach, 3)});
+  line(Say::show_hand_slope, {number(hand.slope, 3)});
+  line(Say::show_hand_batches, {number(hand.batch_sd, 3), number(hand.pigment_sd, 3)});
+  line(Say::show_hand_slips, {number(hand.slips * 100, 1)});
   line(Say::show_hand_rests_on,
        {std::to_string(ranges.learnt.notes), std::to_string(ranges.names.of_studio)});
   return out;

@@ -104,7 +104,8 @@ words::Result<std::vector<session::Log>> logs_of(const Arguments& a, Io io) {
   std::size_t damages = 0;
   for (const session::File& file : reading.files)
     for (const session::Damage& d : file.damage) damages += d.ordinary ? 0 : 1;
-  for (const std::string& fault : reading.faults) io.err << printable(fault) << '\n';
+  for (const words::Error& fault : reading.faults)
+    io.err << printable(words::message(fault)) << '\n';
   if (damages > 0) io.err << words::say(Say::read_with_damage, {std::to_string(damages)}) << '\n';
   return session::join_parts(reading.files);
 }
@@ -182,7 +183,7 @@ Status run_check(const Arguments& a, Io io) {
   if (!std::filesystem::is_directory(a.words[0], ignored))
     return words::failure(Say::no_studio, {a.words[0]});
   studio::Reading reading = studio::read_all(a.words[0], {});
-  for (std::string& fault : studio::photo_faults(*disk::posix_files(), a.words[0], reading.files))
+  for (words::Error& fault : studio::photo_faults(*disk::posix_files(), a.words[0], reading.files))
     reading.faults.push_back(std::move(fault));
   return check(reading, io.out);
 }

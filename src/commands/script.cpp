@@ -46,7 +46,7 @@ Result<double> number(const std::string& text, double least, double most) {
   if (!value) return value;
   if (!(*value >= least && *value <= most))
     return words::failure(Say::script_number_range,
-                          {text, words::fixed(least, 2), words::fixed(most, 0)});
+                          {text, words::Number(least, 2), words::Number(most, 0)});
   return *value;
 }
 
@@ -129,7 +129,7 @@ Result<Action> read_tap(Words w) {
 Result<Action> read_type(const Words& w) {
   const std::string digits = joined(w, 1);
   const bool good = !digits.empty() && digits.size() <= 8 &&
-                    digits.find_first_not_of("0123456789.") == std::string::npos;
+                    digits.find_first_not_of("0123456789.,") == std::string::npos;
   if (!good) return words::failure(Say::script_type, {digits});
   return Typed{digits};
 }

@@ -13,7 +13,7 @@ namespace commands {
 namespace {
 
 using namespace session;
-using words::fixed;
+using words::number;
 using Say = words::CommandsSay;
 
 std::string ref(const Ref& r) { return r.session + " " + std::to_string(r.n); }
@@ -40,7 +40,7 @@ std::string said(const Pass& pass) {
 
 struct Page {
   std::string text;
-  void line(words::Sentence id, const std::vector<std::string>& args) {
+  void line(words::Sentence id, const words::Args& args) {
     text += printable(words::say(id, args)) + "\n";
   }
   void if_there(words::Sentence id, const std::optional<paint::Amount>& a) {
@@ -59,14 +59,14 @@ void add_standing(Page& page, const paint::Standing& s) {
   page.if_there(Say::show_pigment_fraction, s.pigment_fraction);
   page.line(Say::show_pigment, {amount(s.pigment_g, 2), amount(s.pigment_mL, 2)});
   page.line(Say::show_liquid, {amount(s.liquid_g, 2), amount(s.liquid_mL_now, 2)});
-  page.line(Say::show_solids, {fixed(s.gum_g.value, 2), fixed(s.honey_g.value, 2),
-                               fixed(s.glycerin_g.value, 2), fixed(s.water_g.value, 2)});
+  page.line(Say::show_solids, {number(s.gum_g.value, 2), number(s.honey_g.value, 2),
+                               number(s.glycerin_g.value, 2), number(s.water_g.value, 2)});
   page.line(Say::show_water_lost, {amount(s.water_lost_mL, 2)});
 }
 
 void add_material(Page& page, const Total& t) {
   page.line(Say::show_material, {t.card.name, t.card.id, amount(t.grams, 2)});
-  if (t.weighed_g > 0) page.line(Say::show_weighed, {fixed(t.weighed_g, 2)});
+  if (t.weighed_g > 0) page.line(Say::show_weighed, {number(t.weighed_g, 2)});
   if (t.drops > 0)
     page.line(Say::show_drops, {paint::written(t.drops, paint::decimals_as_read(t.drops, 2))});
   for (const auto& [spoon, count] : t.spoons)
@@ -81,7 +81,7 @@ void add_pass(Page& page, const Pass& pass) {
 
 void add_note(Page& page, const Entry& e) {
   if (e.withdrawn) return;
-  const std::string flow = e.flow ? fixed(*e.flow, 3) : "–";
+  const std::string flow = e.flow ? number(*e.flow, 3) : "–";
   const auto note = [&](const std::string& what) {
     page.line(Say::show_note, {clock(e.clock), what, flow, ref(e.ref)});
   };
@@ -128,7 +128,7 @@ std::string shown_for_people(const Batch& batch) {
   page.line(Say::show_title, {batch.name, batch.id, progress_words(batch.progress),
                               studio::utc_for_people(batch.opened_at)});
   const double humidity = batch.places.room.humidity * 100;
-  page.line(Say::show_room, {fixed(batch.places.room.celsius, 1),
+  page.line(Say::show_room, {number(batch.places.room.celsius, 1),
                              paint::written(humidity, paint::decimals_as_read(humidity)),
                              batch.room_guessed ? words::say(Say::show_guessed) : ""});
   add_standing(page, batch.standing);

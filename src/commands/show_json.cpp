@@ -128,7 +128,7 @@ Json warnings(const Batch& batch) {
   for (const Warning& w : batch.warnings)
     out.push_back({{"kind", name_of(w.kind)},
                    {"line", json(w.ref)},
-                   {"detail", w.detail},
+                   {"detail", session::detail_words(w)},
                    {"words", session::warning_words(w)}});
   return out;
 }

@@ -12,7 +12,7 @@ using Say = words::PaintSay;
 
 tl::unexpected<words::Error> outside(words::Sentence what, double value, double low, double high) {
   return words::failure(what,
-                        {words::fixed(value, 1), words::fixed(low, 0), words::fixed(high, 0)});
+                        {words::Number(value, 1), words::Number(low, 0), words::Number(high, 0)});
 }
 
 // Hyland & Wexler 1983 over water, constants as in the ASHRAE Handbook of Fundamentals.
@@ -28,7 +28,7 @@ constexpr double freezing_K = 273.15;
 
 words::Result<Room> room(double celsius, double humidity_percent) {
   for (double x : {celsius, humidity_percent})
-    if (!std::isfinite(x)) return words::failure(Say::not_a_number, {words::fixed(x, 0)});
+    if (!std::isfinite(x)) return words::failure(Say::not_a_number, {words::Number(x, 0)});
   if (celsius < 5 || celsius > 45) return outside(Say::temperature_out_of_range, celsius, 5, 45);
   if (humidity_percent < 0 || humidity_percent > 100)
     return outside(Say::humidity_out_of_range, humidity_percent, 0, 100);
@@ -36,7 +36,8 @@ words::Result<Room> room(double celsius, double humidity_percent) {
 }
 
 words::Result<double> saturation_kPa(double celsius) {
-  if (!std::isfinite(celsius)) return words::failure(Say::not_a_number, {words::fixed(celsius, 0)});
+  if (!std::isfinite(celsius))
+    return words::failure(Say::not_a_number, {words::Number(celsius, 0)});
   if (celsius < 0 || celsius > 100) return outside(Say::temperature_out_of_range, celsius, 0, 100);
   return std::exp(ln_saturation_Pa(celsius + freezing_K)) / 1000;
 }

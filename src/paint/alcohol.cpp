@@ -45,8 +45,8 @@ double left(double m, double b, double gone) {
 words::Result<Interval> alcohol_after(double alcohol_g, const Wet& wet, Spread spread,
                                       const Room& air, double seconds, const BenchRate& bench) {
   if (!std::isfinite(alcohol_g))
-    return words::failure(Say::not_a_number, {words::fixed(alcohol_g, 0)});
-  if (alcohol_g < 0) return words::failure(Say::negative_amount, {words::fixed(alcohol_g, 3)});
+    return words::failure(Say::not_a_number, {words::Number(alcohol_g, 0)});
+  if (alcohol_g < 0) return words::failure(Say::negative_amount, {words::Number(alcohol_g, 3)});
   if (const auto fault = fault_of(wet)) return tl::make_unexpected(*fault);
   if (const auto fault = fault_of(bench)) return tl::make_unexpected(*fault);
   if (const auto fault = fault_of_time(seconds)) return tl::make_unexpected(*fault);

@@ -43,9 +43,9 @@ double covariance(const Amount& a, const Amount& b) {
 
 std::optional<words::Error> fault_of(const Amount& a) {
   using Say = words::PaintSay;
-  if (a.variance < 0) return words::Error{Say::negative_amount, {words::fixed(a.variance, 2)}};
+  if (a.variance < 0) return words::Error{Say::negative_amount, {words::Number(a.variance, 2)}};
   for (double part : {a.value, uncertainty(a)})
-    if (!std::isfinite(part)) return words::Error{Say::not_a_number, {words::fixed(part, 1)}};
+    if (!std::isfinite(part)) return words::Error{Say::not_a_number, {words::Number(part, 1)}};
   return std::nullopt;
 }
 

@@ -38,10 +38,10 @@ words::Result<BenchRate> taught(const BenchRate& bench, const Foretold& foretold
                                 double observed_u) {
   if (const auto fault = fault_of(bench)) return tl::make_unexpected(*fault);
   for (double x : {foretold.lost_g, foretold.per_ln_factor, observed_g, observed_u})
-    if (!std::isfinite(x)) return words::failure(Say::not_a_number, {words::fixed(x, 0)});
+    if (!std::isfinite(x)) return words::failure(Say::not_a_number, {words::Number(x, 0)});
   if (foretold.lost_g <= 0 || observed_g <= 0) return words::failure(Say::nothing_lost);
   if (observed_u <= 0)
-    return words::failure(Say::uncertainty_not_positive, {words::fixed(observed_u, 3)});
+    return words::failure(Say::uncertainty_not_positive, {words::Number(observed_u, 3)});
 
   // ln observed = ln foretold + e (ln factor - what it was) + noise, e the elasticity.
   const double e = foretold.per_ln_factor / foretold.lost_g;

@@ -20,7 +20,7 @@ std::optional<words::Error> fault_of_sum(std::initializer_list<double> amounts, 
     sum += amount;
   }
   if (!(sum > 0)) return words::Error{Say::empty_recipe, {}};
-  if (!std::isfinite(sum)) return words::Error{Say::not_a_number, {words::fixed(sum, 1)}};
+  if (!std::isfinite(sum)) return words::Error{Say::not_a_number, {words::Number(sum, 1)}};
   return std::nullopt;
 }
 
@@ -36,7 +36,7 @@ std::optional<words::Error> fault_of_wanted(const Parts& binder, double grams, d
   if (auto fault = fault_of_count(grams, 5000)) return fault;
   if (auto fault = fault_if_no_share(strength, 0, 1)) return fault;
   if (strength > 0 && strength <= strongest) return std::nullopt;
-  return words::Error{Say::strength_out_of_reach, {words::fixed(strength * 100, 1)}};
+  return words::Error{Say::strength_out_of_reach, {words::Number(strength * 100, 1)}};
 }
 
 }
@@ -52,14 +52,14 @@ std::optional<words::Error> fault_of_recipe(const Recipe& r) {
     if (limit.grams > limit.most * r.gum)
       return words::Error{
           limit.what,
-          {words::fixed(limit.grams, 1), words::fixed(r.gum, 1), words::fixed(limit.most, 0)}};
+          {words::Number(limit.grams, 1), words::Number(r.gum, 1), words::Number(limit.most, 0)}};
   return std::nullopt;
 }
 
 words::Result<double> water_to_reach(const Parts& binder, double grams, double strength) {
   if (auto fault = fault_of_wanted(binder, grams, strength)) return tl::make_unexpected(*fault);
   if (strength > binder.gum)
-    return words::failure(Say::strength_out_of_reach, {words::fixed(strength * 100, 1)});
+    return words::failure(Say::strength_out_of_reach, {words::Number(strength * 100, 1)});
   return grams * (binder.gum / strength - 1); // the gum stays as much
 }
 
@@ -68,7 +68,7 @@ words::Result<double> gum_to_reach(const Parts& binder, double grams, double str
   if (auto fault = fault_of_wanted(binder, grams, strength)) return tl::make_unexpected(*fault);
   if (auto fault = fault_if_no_share(gum_moisture, 0, 0.30)) return tl::make_unexpected(*fault);
   if (strength < binder.gum)
-    return words::failure(Say::strength_out_of_reach, {words::fixed(strength * 100, 1)});
+    return words::failure(Say::strength_out_of_reach, {words::Number(strength * 100, 1)});
   // With x g of it: binder.gum grams + (1 - gum_moisture) x = strength (grams + x).
   return grams * (strength - binder.gum) / (1 - gum_moisture - strength);
 }

@@ -49,14 +49,14 @@ words::Result<Amount> weighed_difference(double before_g, double after_g,
   const auto reading = grams_weighed(0, step_g);
   if (!reading) return reading;
   if (after_g > before_g)
-    return words::failure(Say::bottle_gained, {words::fixed(after_g - before_g, 1)});
+    return words::failure(Say::bottle_gained, {words::Number(after_g - before_g, 1)});
   return Amount{before_g - after_g, 0, {{weighing, std::sqrt(2 * reading->variance)}}};
 }
 
 words::Result<Amount> lost_count(double counted_g) {
   if (!std::isfinite(counted_g))
-    return words::failure(Say::not_a_number, {words::fixed(counted_g, 1)});
-  if (counted_g < 0) return words::failure(Say::negative_amount, {words::fixed(counted_g, 1)});
+    return words::failure(Say::not_a_number, {words::Number(counted_g, 1)});
+  if (counted_g < 0) return words::failure(Say::negative_amount, {words::Number(counted_g, 1)});
   const double u = std::max(lost_drops_g, lost_share * counted_g);
   return Amount{0, u * u, {}};
 }
@@ -97,7 +97,7 @@ words::Result<std::vector<Amount>> given_sum(const std::vector<Amount>& parts,
   const double spread = uncertainty(off);
   if (!(std::abs(off.value) <= contradiction * spread))
     return words::failure(Say::weighing_contradicts,
-                          {words::fixed(sum.value, 1), words::fixed(weighed.value, 1)});
+                          {words::Number(sum.value, 1), words::Number(weighed.value, 1)});
   if (!(spread > 0)) return parts;
   const std::vector<double> doing = covariances(named, sum);
   for (std::size_t i = 0; i < named.size(); ++i)

@@ -65,9 +65,9 @@ struct Row {
   std::string name; // "row 3 (pb28)"
   std::optional<words::Error> fault;
 
-  void fail(words::Sentence what, const std::string& field, std::vector<std::string> more = {}) {
+  void fail(words::Sentence what, const std::string& field, const words::Args& more = {}) {
     if (fault) return;
-    std::vector<std::string> args{name, field};
+    words::Args args{name, field};
     args.insert(args.end(), more.begin(), more.end());
     fault = words::Error{what, std::move(args)};
   }
@@ -120,7 +120,7 @@ std::array<double, N> rising(Row& row, const std::string& key, double low, doubl
   }
   for (std::size_t i = 0; i < N; ++i) out[i] = list[i].template get<double>();
   if (!std::is_sorted(out.begin(), out.end()) || !(out.front() >= low) || !(out.back() <= high))
-    row.fail(Say::catalogue_number, key, {words::fixed(low, 2), words::fixed(high, 0)});
+    row.fail(Say::catalogue_number, key, {words::Number(low, 2), words::Number(high, 0)});
   return out;
 }
 

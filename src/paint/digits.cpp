@@ -21,16 +21,16 @@ int first_place(double positive) { return static_cast<int>(std::floor(std::log10
 }
 
 std::string written(double value, int decimals) {
-  if (decimals >= 0) return words::fixed(value, std::min(decimals, most_places));
+  if (decimals >= 0) return words::number(value, std::min(decimals, most_places));
   const double unit = power_of_ten(-decimals);
-  return words::fixed(std::round(value / unit) * unit, 0);
+  return words::number(std::round(value / unit) * unit, 0);
 }
 
 words::Result<int> decimals_by(double uncertainty, int significant) {
   if (!std::isfinite(uncertainty))
-    return words::failure(Say::not_a_number, {words::fixed(uncertainty, 0)});
+    return words::failure(Say::not_a_number, {words::Number(uncertainty, 0)});
   if (uncertainty <= 0)
-    return words::failure(Say::uncertainty_not_positive, {words::fixed(uncertainty, 3)});
+    return words::failure(Say::uncertainty_not_positive, {words::Number(uncertainty, 3)});
   if (significant < 1 || significant > 2)
     return words::failure(Say::digits_out_of_range, {std::to_string(significant)});
   if (uncertainty < 1e-14) return words::failure(Say::uncertainty_too_small);
@@ -49,8 +49,8 @@ words::Result<Shown> shown(const Amount& amount, int significant) {
 }
 
 words::Result<int> decimals_to_step(double step) {
-  if (!std::isfinite(step)) return words::failure(Say::not_a_number, {words::fixed(step, 0)});
-  if (step <= 0) return words::failure(Say::measure_not_positive, {words::fixed(step, 3)});
+  if (!std::isfinite(step)) return words::failure(Say::not_a_number, {words::Number(step, 0)});
+  if (step <= 0) return words::failure(Say::measure_not_positive, {words::Number(step, 3)});
   if (step < 0.001) return words::failure(Say::step_too_small);
   // Of 0.001 itself the logarithm may come out above 3 by a rounding.
   return std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9)));

@@ -177,7 +177,7 @@ words::Result<Course> course(const Wet& wet, Spread spread, const Room& air,
   // Sums of volumes round.
   if (dry_mL < -1e-9 * (1 + wet.volume_mL))
     return words::failure(Say::volume_too_small,
-                          {words::fixed(wet.volume_mL, 2), words::fixed(wet.water_g, 2)});
+                          {words::Number(wet.volume_mL, 2), words::Number(wet.water_g, 2)});
   return Course{wet,
                 air,
                 g_per_m2_s(air, bench),
@@ -212,8 +212,8 @@ double covered_m2(double mL, Spread spread) {
 }
 
 std::optional<words::Error> fault_of_time(double seconds) {
-  if (!std::isfinite(seconds)) return words::Error{Say::not_a_number, {words::fixed(seconds, 0)}};
-  if (seconds < 0) return words::Error{Say::time_below_zero, {words::fixed(seconds, 0)}};
+  if (!std::isfinite(seconds)) return words::Error{Say::not_a_number, {words::Number(seconds, 0)}};
+  if (seconds < 0) return words::Error{Say::time_below_zero, {words::Number(seconds, 0)}};
   if (seconds > longest_s) return words::Error{Say::time_too_long, {}};
   return std::nullopt;
 }

@@ -36,7 +36,7 @@ double binder_mL(const Wet& wet, double held_g) {
 
 std::optional<words::Error> fault_of(double index, const TackMark& mark) {
   if (auto fault = fault_if_negative(index)) return fault;
-  if (index > 100) return words::Error{Say::amount_too_large, {words::fixed(index, 0), "100"}};
+  if (index > 100) return words::Error{Say::amount_too_large, {words::Number(index, 0), "100"}};
   const bool usable = std::isfinite(mark.ln_middle) && mark.ln_u > 0 && mark.ln_noise >= 0 &&
                       std::isfinite(std::hypot(mark.ln_u, mark.ln_noise));
   if (!usable) return words::Error{Say::tack_mark_unusable, {}};

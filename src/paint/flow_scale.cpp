@@ -37,7 +37,7 @@ std::string tick_label(double flow) {
   const double tenths = flow * 10;
   const bool whole = std::abs(flow - std::round(flow)) < 1e-9;
   const bool one_digit = std::abs(tenths - std::round(tenths)) < 1e-9;
-  return words::fixed(flow, whole ? 0 : one_digit ? 1 : 2);
+  return words::number(flow, whole ? 0 : one_digit ? 1 : 2);
 }
 
 std::vector<Tick> ticks_of(const FlowScale& scale, const std::vector<double>& leads) {

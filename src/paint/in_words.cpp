@@ -7,15 +7,15 @@
 
 namespace paint {
 
-using words::fixed;
+using words::number;
 using Say = words::PaintSay;
 using words::say;
 
 std::string count_words(double count) {
   const double whole = std::floor(count);
   const double rest = count - whole;
-  const std::string head = whole > 0 ? fixed(whole, 0) : "";
-  if (rest == 0) return fixed(count, 0);
+  const std::string head = whole > 0 ? number(whole, 0) : "";
+  if (rest == 0) return number(count, 0);
   if (rest == 0.25) return head + "¼";
   if (rest == 0.5) return head + "½";
   if (rest == 0.75) return head + "¾";

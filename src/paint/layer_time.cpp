@@ -25,8 +25,8 @@ std::optional<words::Error> fault_of(const Course& c) {
 }
 
 std::optional<words::Error> fault_of_share(double share) {
-  if (!std::isfinite(share)) return words::Error{Say::not_a_number, {words::fixed(share, 0)}};
-  if (share < 0 || share >= 1) return words::Error{Say::not_a_share, {words::fixed(share, 3)}};
+  if (!std::isfinite(share)) return words::Error{Say::not_a_number, {words::Number(share, 0)}};
+  if (share < 0 || share >= 1) return words::Error{Say::not_a_share, {words::Number(share, 3)}};
   return std::nullopt;
 }
 
@@ -78,9 +78,11 @@ std::optional<Slower> slower(const Course& c, const std::vector<WeighIn>& weigh_
 std::optional<words::Error> fault_of(const std::vector<WeighIn>& all, double free_g, double u) {
   if (all.size() < 2) return words::Error{Say::weigh_ins_too_few, {}};
   for (const WeighIn& w : all) {
-    if (!std::isfinite(w.hours)) return words::Error{Say::not_a_number, {words::fixed(w.hours, 0)}};
-    if (!std::isfinite(w.grams)) return words::Error{Say::not_a_number, {words::fixed(w.grams, 0)}};
-    if (w.grams < 0) return words::Error{Say::negative_amount, {words::fixed(w.grams, 2)}};
+    if (!std::isfinite(w.hours))
+      return words::Error{Say::not_a_number, {words::Number(w.hours, 0)}};
+    if (!std::isfinite(w.grams))
+      return words::Error{Say::not_a_number, {words::Number(w.grams, 0)}};
+    if (w.grams < 0) return words::Error{Say::negative_amount, {words::Number(w.grams, 2)}};
   }
   if (all[0].hours != 0) return words::Error{Say::weigh_ins_out_of_order, {}};
   const double noise = 3 * u * std::sqrt(2);
@@ -91,7 +93,7 @@ std::optional<words::Error> fault_of(const std::vector<WeighIn>& all, double fre
     if (lost > free_g * (1 + 3 * free_relative_u) + noise || lost < -noise)
       return words::Error{
           Say::weighing_contradicts,
-          {words::fixed(lost < 0 ? all[0].grams : dry_g, 2), words::fixed(all[i].grams, 2)}};
+          {words::Number(lost < 0 ? all[0].grams : dry_g, 2), words::Number(all[i].grams, 2)}};
   }
   return std::nullopt;
 }
@@ -125,7 +127,7 @@ words::Result<Drying> drying_of(const Layer& layer, const Room& room) {
   if (auto fault = fault_of(layer.wet)) return tl::make_unexpected(*fault);
   if (auto fault = fault_if_not_positive(layer.area_cm2)) return tl::make_unexpected(*fault);
   if (layer.area_cm2 > 1000)
-    return words::failure(Say::amount_too_large, {words::fixed(layer.area_cm2, 0), "1000"});
+    return words::failure(Say::amount_too_large, {words::Number(layer.area_cm2, 0), "1000"});
   const auto rate = evaporation_rate(room, Surface::pan);
   if (!rate) return tl::make_unexpected(rate.error());
   const auto held = held_water_g(layer.wet, room.humidity, room.celsius);
@@ -134,8 +136,8 @@ words::Result<Drying> drying_of(const Layer& layer, const Room& room) {
   if (free_g <= 0) return words::failure(Say::nothing_to_dry);
   const double dry_mL = layer.wet.volume_mL - free_g / water_g_per_mL;
   if (dry_mL <= 0)
-    return words::failure(Say::volume_too_small, {words::fixed(layer.wet.volume_mL, 2),
-                                                  words::fixed(layer.wet.water_g, 2)});
+    return words::failure(Say::volume_too_small, {words::Number(layer.wet.volume_mL, 2),
+                                                  words::Number(layer.wet.water_g, 2)});
   const double depth_m = dry_mL / layer.area_cm2 * 0.01;
   const double per_h = pi * pi * 3600 / (4 * depth_m * depth_m); // for each m2/s
   const double g_h = layer.area_cm2 * 0.1;                       // for each kg/(m2 h)

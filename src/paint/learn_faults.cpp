@@ -22,10 +22,10 @@ public:
 
   void within(const char* field, double x, double least, double most) {
     if (fault || (x >= least && x <= most)) return;
-    fault = words::Error{Say::learn_out_of_range,
-                         {place, field,
-                          least > 0 && least < 1 ? words::fixed(least, 3) : words::fixed(least, 0),
-                          words::fixed(most, 0)}};
+    fault = words::Error{
+        Say::learn_out_of_range,
+        {place, field, least > 0 && least < 1 ? words::Number(least, 3) : words::Number(least, 0),
+         words::Number(most, 0)}};
   }
 
   void there(const char* field, int i, std::size_t count) {

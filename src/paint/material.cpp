@@ -85,9 +85,9 @@ words::Result<double> sum_of(std::initializer_list<double> shares) {
   double sum = 0;
   for (const double share : shares) {
     if (!std::isfinite(share))
-      return words::failure(words::PaintSay::not_a_number, {words::fixed(share, 1)});
+      return words::failure(words::PaintSay::not_a_number, {words::Number(share, 1)});
     if (share < 0)
-      return words::failure(words::PaintSay::negative_amount, {words::fixed(share, 2)});
+      return words::failure(words::PaintSay::negative_amount, {words::Number(share, 2)});
     sum += share;
   }
   if (!(sum > 0)) return words::failure(words::PaintSay::empty_recipe);

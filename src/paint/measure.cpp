@@ -24,7 +24,7 @@ constexpr double law_u = 0.06;
 
 std::optional<words::Error> fault_of_measure(double size, double size_u) {
   if (std::isfinite(size) && size > 0 && std::isfinite(size_u) && size_u >= 0) return std::nullopt;
-  return words::Error{Say::measure_not_positive, {words::fixed(size, 3)}};
+  return words::Error{Say::measure_not_positive, {words::Number(size, 3)}};
 }
 
 // `count` repeats of one measure, each with a scatter of its own.
@@ -40,10 +40,10 @@ double tension_u(Kind of, Kind calibrated_with) {
 }
 
 std::optional<words::Error> fault_of_count(double count, double most) {
-  if (std::isnan(count)) return words::Error{Say::not_a_number, {words::fixed(count, 0)}};
-  if (count < 0) return words::Error{Say::negative_amount, {words::fixed(count, 1)}};
+  if (std::isnan(count)) return words::Error{Say::not_a_number, {words::Number(count, 0)}};
+  if (count < 0) return words::Error{Say::negative_amount, {words::Number(count, 1)}};
   if (count > most)
-    return words::Error{Say::amount_too_large, {words::fixed(count, 0), words::fixed(most, 0)}};
+    return words::Error{Say::amount_too_large, {words::Number(count, 0), words::Number(most, 0)}};
   return std::nullopt;
 }
 
@@ -102,7 +102,7 @@ words::Result<Spoon> spoon_weighed(const std::string& tool, const std::vector<do
   for (double g : water_g) {
     const auto full = grams_weighed(g, step_g);
     if (!full) return tl::make_unexpected(full.error());
-    if (!(g > 0)) return words::failure(Say::measure_not_positive, {words::fixed(g, 1)});
+    if (!(g > 0)) return words::failure(Say::measure_not_positive, {words::Number(g, 1)});
     const double own = own_of_filling * g;
     sum = sum + Amount{g, own * own + 2 * full->variance, {}};
   }

@@ -133,7 +133,7 @@ void dry(Mixture& m, const Dried& by) {
 words::Result<Parting> part(const Mixture& m, const Amount& share, const std::string& parting) {
   if (const auto fault = fault_of(share)) return tl::make_unexpected(*fault);
   if (share.value < 0 || share.value > 1)
-    return words::failure(Say::not_a_share, {words::fixed(share.value, 3)});
+    return words::failure(Say::not_a_share, {words::Number(share.value, 3)});
   const Amount taken_share = named(share, parting);
   const Mixture whole = named(m, parting);
   Parting out{whole, whole};
@@ -162,7 +162,7 @@ words::Result<Amount> share_of(const Mixture& m, const Amount& grams, const Benc
   if (const auto fault = fault_of(grams)) return tl::make_unexpected(*fault);
   if (grams.value > all.value + surely * uncertainty(all - grams))
     return words::failure(Say::amount_too_large,
-                          {words::fixed(grams.value, 1), words::fixed(all.value, 1)});
+                          {words::Number(grams.value, 1), words::Number(all.value, 1)});
   if (grams.value >= all.value) return exact(1);
   return quotient(grams, all);
 }

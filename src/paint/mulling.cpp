@@ -128,7 +128,7 @@ words::Result<Interval> passes_needed(const Fineness& now, double target, const 
   if (k.low > k.middle || k.middle > k.high) return words::failure(Say::limits_out_of_order);
   if (target <= decline.floor)
     return words::failure(Say::target_below_floor,
-                          {words::fixed(target, 1), words::fixed(decline.floor, 1)});
+                          {words::Number(target, 1), words::Number(decline.floor, 1)});
   return Interval{passes(now.low, target, decline.floor, k.high),
                   passes(now.middle, target, decline.floor, k.middle),
                   passes(now.high, target, decline.floor, k.low)};

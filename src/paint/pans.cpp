@@ -15,7 +15,7 @@ using Say = words::PaintSay;
 std::optional<words::Error> fault_of_size(double x, double most) {
   if (auto fault = fault_if_not_positive(x)) return fault;
   if (x > most)
-    return words::Error{Say::amount_too_large, {words::fixed(x, 0), words::fixed(most, 0)}};
+    return words::Error{Say::amount_too_large, {words::Number(x, 0), words::Number(most, 0)}};
   return std::nullopt;
 }
 
@@ -55,7 +55,7 @@ words::Result<Interval> dry_over_wet(const Film& film, double cpvc, double wet_m
   const double solid = film.pigment_mL + film.binder_mL;
   if (solid > wet_mL)
     return words::failure(Say::wet_less_than_dry,
-                          {words::fixed(wet_mL, 2), words::fixed(solid, 2)});
+                          {words::Number(wet_mL, 2), words::Number(solid, 2)});
   const double loose = std::min(wet_mL, std::max(solid, film.pigment_mL / cpvc));
   return Interval{solid / wet_mL, (solid + loose) / 2 / wet_mL, loose / wet_mL};
 }
@@ -65,7 +65,7 @@ words::Result<int> layers_to(double fill_share, double dry_share) {
     if (auto fault = fault_if_no_share(share)) return tl::make_unexpected(*fault);
   for (int layers = 0; layers <= 100; ++layers)
     if (filled(dry_share, layers) >= fill_share - 1e-12) return layers;
-  return words::failure(Say::fill_out_of_reach, {words::fixed(fill_share * 100, 0)});
+  return words::failure(Say::fill_out_of_reach, {words::Number(fill_share * 100, 0)});
 }
 
 words::Result<PanPlan> pans_of(double batch_mL, double capacity_mL, double dry_share,
@@ -73,12 +73,12 @@ words::Result<PanPlan> pans_of(double batch_mL, double capacity_mL, double dry_s
   auto plan = one_pan(capacity_mL, dry_share, fill_share);
   if (!plan) return plan;
   if (!std::isfinite(batch_mL))
-    return words::failure(Say::not_a_number, {words::fixed(batch_mL, 0)});
-  if (batch_mL < 0) return words::failure(Say::negative_amount, {words::fixed(batch_mL, 1)});
+    return words::failure(Say::not_a_number, {words::Number(batch_mL, 0)});
+  if (batch_mL < 0) return words::failure(Say::negative_amount, {words::Number(batch_mL, 1)});
   if (batch_mL > 5000)
-    return words::failure(Say::amount_too_large, {words::fixed(batch_mL, 0), "5000"});
+    return words::failure(Say::amount_too_large, {words::Number(batch_mL, 0), "5000"});
   const double pans = std::floor(batch_mL / plan->wet_mL + 1e-9);
-  if (pans > 1e6) return words::failure(Say::amount_too_large, {words::fixed(pans, 0), "1000000"});
+  if (pans > 1e6) return words::failure(Say::amount_too_large, {words::Number(pans, 0), "1000000"});
   plan->pans = static_cast<int>(pans);
   plan->wet_mL *= pans;
   return plan;

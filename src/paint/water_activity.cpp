@@ -19,12 +19,12 @@ std::optional<words::Error> activity_fault(double a) {
   const words::Sentence what = !std::isfinite(a) ? Say::not_a_number
                                : a < 0 || a > 1  ? Say::humidity_out_of_range
                                                  : Say::humidity_above_held;
-  return words::Error{what, {words::fixed(100 * a, 1)}};
+  return words::Error{what, {words::Number(100 * a, 1)}};
 }
 
 std::optional<words::Error> warmth_fault(double celsius) {
   if (std::isfinite(celsius) && celsius >= 0 && celsius <= 70) return std::nullopt;
-  return words::Error{Say::temperature_out_of_range, {words::fixed(celsius, 1), "0", "70"}};
+  return words::Error{Say::temperature_out_of_range, {words::Number(celsius, 1), "0", "70"}};
 }
 
 // g water to 1 g dry gum. M0 as published for Acacia nilotica at 30 °C; C and K chosen to meet that
@@ -81,7 +81,7 @@ words::Result<double> held_by(const Solute& solute, double activity) {
   if (const auto fault = activity_fault(activity)) return tl::make_unexpected(*fault);
   for (double x : {solute.g_per_mol, solute.norrish_k})
     if (!(x > 0) || !std::isfinite(x))
-      return words::failure(Say::measure_not_positive, {words::fixed(x, 2)});
+      return words::failure(Say::measure_not_positive, {words::Number(x, 2)});
   return held_by_sugars(solute, activity);
 }
 

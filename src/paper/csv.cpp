@@ -39,7 +39,7 @@ Cell text_cell(std::string_view any) {
 
 Cell number_cell(double value) {
   if (!std::isfinite(value)) return {};
-  std::string out = words::fixed(value, 9);
+  std::string out = words::invariant(value, 9);
   out.erase(out.find_last_not_of('0') + 1);
   if (out.back() == '.') out.pop_back();
   return {out};

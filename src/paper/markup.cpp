@@ -1,6 +1,7 @@
 #include "paper/markup.hpp"
 
 #include "paper/letters.hpp"
+#include "words/language_says.hpp"
 #include "words/say.hpp"
 
 #include <cmath>
@@ -67,14 +68,16 @@ std::string document(std::string_view title, const char* style, const std::vecto
               {void_element("meta", {{"charset", "utf-8"}}),
                void_element("meta", {{"name", "viewport"}, {"content", "width=device-width"}}),
                element("title", {}, title), element("style", {}, style)});
-  const Markup html = element("html", {{"xmlns", "http://www.w3.org/1999/xhtml"}, {"lang", "en"}},
-                              {head, element("body", {}, body)});
+  const Markup html = element(
+      "html",
+      {{"xmlns", "http://www.w3.org/1999/xhtml"}, {"lang", words::say(words::LanguageSay::tag)}},
+      {head, element("body", {}, body)});
   return "<!DOCTYPE html>\n" + html.bytes() + "\n";
 }
 
 std::string mm(double value) {
   if (!std::isfinite(value)) return "0";
-  std::string out = words::fixed(value, 3);
+  std::string out = words::invariant(value, 3);
   out.erase(out.find_last_not_of('0') + 1);
   if (out.back() == '.') out.pop_back();
   return out;

@@ -118,7 +118,7 @@ void fill() {
 
 words::Result<void> load_faces(double px_per_mm) {
   if (!(px_per_mm >= 1 && px_per_mm <= 40))
-    return words::failure(words::PaintSay::not_a_number, {words::fixed(px_per_mm, 1)});
+    return words::failure(words::PaintSay::not_a_number, {words::Number(px_per_mm, 1)});
   if (auto there = faces_present(); !there) return there;
   atlas().px_per_mm = px_per_mm;
   fill();

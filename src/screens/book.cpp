@@ -18,7 +18,7 @@ namespace screens {
 
 using bench::BookPad;
 using bench::SharedPad;
-using words::fixed;
+using words::number;
 using Say = words::BookSay;
 using words::say;
 
@@ -65,7 +65,8 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
 
 // What could not be read, as a chip where the page's pads leave room.
 void faults(Sheet& sheet, const bench::BookView& book) {
-  std::vector<std::string> said = book.faults;
+  std::vector<std::string> said;
+  for (const words::Error& fault : book.faults) said.push_back(words::message(fault));
   if (book.damages == 1) said.push_back(say(Say::book_damage));
   if (book.damages > 1) said.push_back(say(Say::book_damages, {std::to_string(book.damages)}));
   if (said.empty()) return;
@@ -223,7 +224,7 @@ std::string passes_words(const session::Batch& batch) {
   const auto count = std::count_if(batch.passes.begin(), batch.passes.end(), [](const auto& pass) {
     return pass.stage == session::Stage::mulling;
   });
-  const std::string minutes = fixed(session::seconds_of(batch, session::Stage::mulling) / 60, 0);
+  const std::string minutes = number(session::seconds_of(batch, session::Stage::mulling) / 60, 0);
   if (count == 0) return say(words::SessionSay::book_no_pass);
   return count == 1 ? say(Say::book_one_pass, {minutes})
                     : say(Say::book_passes, {std::to_string(count), minutes});
@@ -239,7 +240,7 @@ void figures(Sheet& sheet, const session::Batch& batch) {
   const double at_slab = session::seconds_of(batch, session::Stage::wetting_out) +
                          session::seconds_of(batch, session::Stage::mulling);
   figure(sheet, halves.cell(1, 0), say(words::SessionSay::book_at_slab),
-         say(Say::book_minutes, {fixed(at_slab / 60, 0)}), passes_words(batch));
+         say(Say::book_minutes, {number(at_slab / 60, 0)}), passes_words(batch));
 }
 
 // ---- what became of it

@@ -57,7 +57,7 @@ std::string number_of(const CompareView::Row& row, const std::optional<paint::Am
   case CompareView::pigment: return grams_words(*a);
   case CompareView::ratio: return number_words(*a, 2);
   case CompareView::mulled:
-  case CompareView::passes: return words::fixed(a->value, 0);
+  case CompareView::passes: return words::number(a->value, 0);
   case CompareView::celsius:
   case CompareView::humidity: return reading_words(a->value);
   case CompareView::flow:

@@ -95,7 +95,9 @@ std::string asked(const bench::NumberView& number) {
 }
 
 // What has been typed, on the right, with the place of the next digit.
-void typed(Sheet& sheet, const Rect& r, const std::string& text) {
+void typed(Sheet& sheet, const Rect& r, std::string text) {
+  if (const auto point = text.find('.'); point != std::string::npos)
+    text.replace(point, 1, words::decimal_sign());
   const Theme& t = sheet.theme;
   const double x = r.right() - 5, y = r.centre().y + cap::timer / 2;
   write(sheet, {x - 1.5, y}, Anchor::right, {cap::timer, true, cap::body}, t.ink, text, r.w - 8);
@@ -110,7 +112,7 @@ void key(Sheet& sheet, const bench::Pad& at) {
   if (!own) return;
   switch (*own) {
   case NumberPad::digit: pad(sheet, at, g, {{at.id.arg, key_letters}}); return;
-  case NumberPad::point: pad(sheet, at, g, {{".", key_letters}}); return;
+  case NumberPad::point: pad(sheet, at, g, {{words::decimal_sign(), key_letters}}); return;
   case NumberPad::erase: pad(sheet, at, g, {{say(Say::pad_erase), slab_letters}}); return;
   case NumberPad::enter:
     pad(sheet, at, dark(sheet.theme), {{say(Say::pad_enter), {cap::head, true, cap::body}}});

@@ -38,7 +38,8 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   else
     out.push_back({advice_words(slab.advice), Tone::advice, 3});
   if (slab.save_failure)
-    out.push_back({say(words::ScreensSay::not_saved, {*slab.save_failure}), Tone::caution, 3});
+    out.push_back({say(words::ScreensSay::not_saved, {words::message(*slab.save_failure)}),
+                   Tone::caution, 3});
   else if (slab.saved_elsewhere)
     out.push_back({say(words::ScreensSay::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});

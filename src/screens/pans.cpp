@@ -18,7 +18,7 @@ namespace screens {
 using bench::PansPad;
 using bench::PansView;
 using bench::SharedPad;
-using words::fixed;
+using words::number;
 using Say = words::PansSay;
 using words::say;
 
@@ -158,7 +158,7 @@ std::string span_words(double low_h, double high_h) {
   const double unit = days ? 24 : 1;
   const double low = std::floor(std::max(unit, low_h) / unit),
                high = std::max(low + 1, std::ceil(high_h / unit));
-  return say(days ? Say::pans_in_days : Say::pans_in_hours, {fixed(low, 0), fixed(high, 0)});
+  return say(days ? Say::pans_in_days : Say::pans_in_hours, {number(low, 0), number(high, 0)});
 }
 
 struct NextWords {
@@ -221,13 +221,13 @@ struct Sentence {
 
 std::vector<Sentence> said_of_pours(const PansView& pans) {
   std::vector<Sentence> out;
-  out.push_back({pans.to_pour_mL > 0 ? say(Say::pans_left, {fixed(pans.to_pour_mL, 1)})
+  out.push_back({pans.to_pour_mL > 0 ? say(Say::pans_left, {number(pans.to_pour_mL, 1)})
                                      : say(words::BenchSay::pans_left_none),
                  true});
   if (pans.first) return out;
   if (pans.fill)
     out.push_back({say(Say::pans_will_fill,
-                       {fixed(pans.fill->low * 100, 0), fixed(pans.fill->high * 100, 0)})});
+                       {number(pans.fill->low * 100, 0), number(pans.fill->high * 100, 0)})});
   if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
   std::string when = since_pour_words(pans.since_pour_ms);
   if (pans.weighings.size() > 1)
@@ -317,7 +317,8 @@ void draw_known(Sheet& sheet, const PansView& pans) {
   constexpr double name_mm = 60; // the strip has no room for the name
   if (sheet.view.layout.title.w < name_mm) said.insert(said.begin(), {pans.name, true});
   if (pans.save_failure)
-    said.insert(said.begin(), {say(words::ScreensSay::not_saved, {*pans.save_failure}), true});
+    said.insert(said.begin(),
+                {say(words::ScreensSay::not_saved, {words::message(*pans.save_failure)}), true});
   else if (pans.saved_elsewhere)
     said.insert(said.begin(), {say(words::ScreensSay::saved_elsewhere), true});
   if (const std::string notice = notice_words(pans.notice); !notice.empty())

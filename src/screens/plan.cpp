@@ -65,7 +65,7 @@ void wanted_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   std::string much = unsaid_words(plan.want), below;
   if (plan.want == bench::Want::pigment_g) below = say(Say::plan_weigh);
   if (plan.wanted > 0) {
-    much = words::fixed(plan.wanted, plan.want == bench::Want::pans ? 0 : 1) + " " +
+    much = words::number(plan.wanted, plan.want == bench::Want::pans ? 0 : 1) + " " +
            want_words(plan.want);
     below.clear();
   }
@@ -209,12 +209,11 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
   if (!plan.planned) return out;
   const bench::Planned& p = *plan.planned;
   if (p.as_made)
-    out.push_back(say(Say::plan_as_last_time, {words::fixed(10 * p.binder_g / p.pigment_g, 1)}));
-  const std::vector<std::string> binder{grams_number(p.binder_g), grams_number(p.first_helping.low),
-                                        grams_number(p.first_helping.high),
-                                        std::to_string(p.drops)};
+    out.push_back(say(Say::plan_as_last_time, {words::number(10 * p.binder_g / p.pigment_g, 1)}));
+  const words::Args binder{grams_number(p.binder_g), grams_number(p.first_helping.low),
+                           grams_number(p.first_helping.high), std::to_string(p.drops)};
   out.push_back(say(p.drops > 0 ? Say::plan_binder : Say::plan_binder_no_drops, binder));
-  const std::string wet = words::fixed(p.wet_mL, 1);
+  const std::string wet = words::number(p.wet_mL, 1);
   out.push_back(p.pans > 0 ? say(Say::plan_wet,
                                  {wet, std::to_string(p.pans), plan.pan, std::to_string(p.layers)})
                            : say(Say::plan_wet_no_pans, {wet}));

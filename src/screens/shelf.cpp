@@ -47,7 +47,7 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
 }
 
 std::string value_words(const bench::FactView& fact) {
-  if (fact.value > 0) return words::fixed(fact.value, fact.decimals);
+  if (fact.value > 0) return words::number(fact.value, fact.decimals);
   return say(fact.zero);
 }
 
@@ -100,7 +100,7 @@ std::string choice_words(bench::ChoiceKind choice, const session::Card& card) {
     const auto* dropper = std::get_if<session::DropperCard>(&card.facts);
     return dropper ? liquid_words(dropper->calibrated_with) : "";
   }
-  case ChoiceKind::size: return say(Say::size_mL, {words::fixed(volume_of(card).mL, 2)});
+  case ChoiceKind::size: return say(Say::size_mL, {words::number(volume_of(card).mL, 2)});
   case ChoiceKind::liquid: return liquid_words(card.kind());
   case ChoiceKind::glass:
     return say(card.kind() == CardKind::slab ? Say::glass_slab : Say::glass_muller);

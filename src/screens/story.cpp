@@ -23,7 +23,7 @@ namespace {
 constexpr double note_mm = 4;
 constexpr double tallest_mm = 26; // of a row
 
-std::string number(double flow) { return words::fixed(flow, 2); }
+std::string number(double flow) { return words::number(flow, 2); }
 
 void background(Sheet& sheet, const RangeChart& c, const paint::Band& band) {
   const Theme& t = sheet.theme;

@@ -59,7 +59,7 @@ void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
   draw_card(sheet);
   labels(sheet, sheet.view.layout.side, plain(t),
          {{say(Say::tablet_keys), clean_bold, false, 2},
-          {say(Say::tablet_size, {words::fixed(tablet.mm.w, 0), words::fixed(tablet.mm.h, 0)}),
+          {say(Say::tablet_size, {words::number(tablet.mm.w, 0), words::number(tablet.mm.h, 0)}),
            clean_letters, true, 1}},
          Anchor::left);
   std::size_t row = 0;

@@ -26,8 +26,7 @@ void measure(BatchLines& lines, Amounts& amounts) {
     if (grams)
       amounts[i] = *std::move(grams);
     else
-      lines.warnings.push_back(
-          {WarningKind::amount_unreadable, e.ref, words::message(grams.error())});
+      lines.warnings.push_back({WarningKind::amount_unreadable, e.ref, {}, grams.error()});
   }
 }
 

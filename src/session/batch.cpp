@@ -105,7 +105,7 @@ void count(Total& total, const Added& added) {
 void put_in(Batch& batch, const Card& card, const paint::Amount& grams, Ref ref) {
   const auto material = material_of(card);
   if (!material) {
-    batch.warnings.push_back({WarningKind::unknown_recipe, ref, words::message(material.error())});
+    batch.warnings.push_back({WarningKind::unknown_recipe, ref, {}, material.error()});
     return;
   }
   put_in(batch.places, card.id, *material, grams);
@@ -113,7 +113,7 @@ void put_in(Batch& batch, const Card& card, const paint::Amount& grams, Ref ref)
 }
 
 void warn(Batch& batch, WarningKind kind, const Ref& ref, const Fault& fault) {
-  if (fault) batch.warnings.push_back({kind, ref, words::message(*fault)});
+  if (fault) batch.warnings.push_back({kind, ref, {}, fault});
 }
 
 void set_room(Batch& batch, const RoomSet& r, const Ref& ref) {

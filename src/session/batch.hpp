@@ -83,10 +83,12 @@ enum class WarningKind {
   clock_ahead,       // stamped more than a day after now, by another session: its clock was wrong
 };
 
+// Facts alone: in_words makes a sentence of them where one is shown.
 struct Warning {
   WarningKind kind = WarningKind::unknown_event;
   Ref ref;
-  std::string detail;
+  std::string of;                    // the card, line or kind of event it is about
+  std::optional<words::Error> why{}; // where paint refused
 };
 
 struct Judged {

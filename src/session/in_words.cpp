@@ -17,7 +17,7 @@ std::string place_words(Place place) { return say(lists::places[place].say); }
 std::string progress_words(Progress progress) { return say(lists::progress[progress].say); }
 
 std::string pour_words(const Poured& p) {
-  const std::vector<std::string> pans{std::to_string(p.first), std::to_string(p.last)};
+  const words::Args pans{std::to_string(p.first), std::to_string(p.last)};
   return say(p.first == p.last ? Say::did_pour : Say::did_pour_pans, pans);
 }
 
@@ -64,8 +64,10 @@ std::string stage_words(const Pass& pass) {
   return "";
 }
 
+std::string detail_words(const Warning& w) { return w.why ? words::message(*w.why) : w.of; }
+
 std::string warning_words(const Warning& w) {
-  const std::vector<std::string> args{w.ref.session + " " + std::to_string(w.ref.n), w.detail};
+  const words::Args args{w.ref.session + " " + std::to_string(w.ref.n), detail_words(w)};
   switch (w.kind) {
   case WarningKind::unknown_event: return say(Say::warning_unknown_event, args);
   case WarningKind::unknown_card: return say(Say::warning_unknown_card, args);

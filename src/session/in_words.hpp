@@ -23,6 +23,7 @@ std::string stage_words(const Pass& pass);          // "knife", "pass 2"
 std::string known_words(int batches);               // "a guess", "4 batches"
 std::string right_words(int batches);               // "right, 4 batches"
 
+std::string detail_words(const Warning& warning);  // what it is about, or why
 std::string warning_words(const Warning& warning); // a sentence
 
 }

@@ -50,7 +50,7 @@ std::string tool_key(const Batch& batch, const std::string& tool) {
   if (begins(tool, "tension:") || begins(tool, "heap:")) return tool;
   const Card* card = card_in(batch, tool);
   if (!card || (card->kind() != CardKind::dropper && card->kind() != CardKind::spoon)) return "";
-  return tool + " " + words::fixed(volume_of(*card).mL, 4) + " mL";
+  return tool + " " + words::invariant(volume_of(*card).mL, 4) + " mL";
 }
 
 bool teaches(const Taught& taught) {

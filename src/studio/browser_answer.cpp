@@ -2,32 +2,44 @@
 
 #include "words/paint_says.hpp"
 
-#include <cstdlib>
+#include <nlohmann/json.hpp>
 
 namespace studio {
 
+namespace {
+
+using Json = nlohmann::json;
+
+Json as_json(const words::Arg& arg) {
+  if (const auto* number = std::get_if<words::Number>(&arg.is))
+    return {number->value, number->decimals};
+  return std::get<std::string>(arg.is);
+}
+
+words::Arg arg_of(const Json& arg) {
+  if (arg.is_array()) return words::Number(arg[0].get<double>(), arg[1].get<int>());
+  return arg.get<std::string>();
+}
+
+}
+
 std::string written_answer(const words::Result<std::string>& answer) {
   if (answer) return "+" + *answer;
+  Json args = Json::array();
+  for (const words::Arg& arg : answer.error().args) args.push_back(as_json(arg));
   const words::Sentence what = answer.error().what;
-  std::string out =
-      "-" + std::to_string(static_cast<int>(what.table)) + " " + std::to_string(what.row);
-  for (const std::string& arg : answer.error().args) out += "\n" + arg;
-  return out;
+  const Json all = {{"table", what.table}, {"row", what.row}, {"args", args}};
+  return "-" + all.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 
 words::Result<std::string> read_answer(std::string_view bytes) {
   if (!bytes.empty() && bytes[0] == '+') return std::string(bytes.substr(1));
-  std::vector<std::string> lines;
-  for (std::size_t from = 1; from <= bytes.size();) {
-    const std::size_t to = std::min(bytes.find('\n', from), bytes.size());
-    lines.emplace_back(bytes.substr(from, to - from));
-    from = to + 1;
-  }
-  if (lines.empty()) return words::failure(words::PaintSay::learn_not_json);
-  char* row = nullptr;
-  const long table = std::strtol(lines[0].c_str(), &row, 10);
-  const words::Sentence what{static_cast<words::Table>(table), std::atoi(row)};
-  return words::failure(what, {lines.begin() + 1, lines.end()});
+  const Json all = Json::parse(bytes.substr(bytes.empty() ? 0 : 1), nullptr, false);
+  if (!all.is_object()) return words::failure(words::PaintSay::learn_not_json);
+  words::Args args;
+  for (const Json& arg : all["args"]) args.push_back(arg_of(arg));
+  return words::failure(words::Sentence{all["table"].get<words::Table>(), all["row"].get<int>()},
+                        std::move(args));
 }
 
 }

@@ -41,9 +41,9 @@ void Homecoming::answered(const disk::Answer& answer) {
   if (answer.failures.empty())
     ++came_;
   else
-    said_.push_back(sentence(answer.failures.front()));
+    said_.push_back(error(answer.failures.front()));
   if (copies_.empty() && came_ > 0)
-    said_.push_back(words::say(words::StudioSay::came_home, {std::to_string(came_)}));
+    said_.push_back({words::StudioSay::came_home, {std::to_string(came_)}});
 }
 
 // Where home has a file of that name that says less or something else (the program whose file it is

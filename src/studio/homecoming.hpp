@@ -27,7 +27,7 @@ public:
   bool over() const { return began_ && copies_.empty(); } // all that can come home has
 
   // What came of it, in sentences, each once.
-  std::vector<std::string> said() { return std::exchange(said_, {}); }
+  std::vector<words::Error> said() { return std::exchange(said_, {}); }
 
 private:
   using Files = std::map<std::string, std::string>; // name -> bytes
@@ -42,7 +42,7 @@ private:
   bool began_ = false;
   std::set<disk::Ticket> copies_; // under way
   int came_ = 0;
-  std::vector<std::string> said_;
+  std::vector<words::Error> said_;
 };
 
 }

@@ -23,12 +23,12 @@ void Journal::append(std::vector<session::Line> lines) {
 // As bytes; none of a line that can never be written. It has no ticket yet.
 std::string Journal::take_in(session::Line line) {
   if (!began_ && !std::holds_alternative<session::Began>(line.event)) {
-    refuse(line, words::say(words::SessionSay::file_without_beginning));
+    refuse(line, {words::SessionSay::file_without_beginning, {}});
     return {};
   }
   auto encoded = session::encode(line, check_);
   if (!encoded) {
-    refuse(line, words::message(encoded.error()));
+    refuse(line, encoded.error());
     return {};
   }
   if (!began_) began_ = line;
@@ -38,9 +38,9 @@ std::string Journal::take_in(session::Line line) {
 }
 
 // It can never be written, so that this session is whole can never be said again.
-void Journal::refuse(const session::Line& line, const std::string& reason) {
+void Journal::refuse(const session::Line& line, words::Error reason) {
   if (!refused_) refused_ = line.n;
-  news_.emplace_back(Failed{reason});
+  news_.emplace_back(Failed{std::move(reason)});
 }
 
 void Journal::retry() {
@@ -86,7 +86,7 @@ void Journal::confirm(disk::Ticket ticket) {
 }
 
 void Journal::fail(const disk::Failure& failure) {
-  news_.emplace_back(Failed{sentence(failure)});
+  news_.emplace_back(Failed{error(failure)});
   ++failures_;
   ++part_;
   if (adrift_ && failures_ > 1) place_ = place_ == Place::home ? Place::adrift : Place::home;

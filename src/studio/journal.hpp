@@ -31,7 +31,7 @@ struct Saved {
   std::uint64_t n = 0;
 };
 struct Failed {
-  std::string reason; // a finished sentence
+  words::Error reason;
 };
 struct Read { // the answer to a reading that somebody else asked of that disk
   Place place = Place::home;
@@ -68,7 +68,7 @@ private:
   std::string file_name() const;
   disk::Ticket submit(std::string bytes);
   std::string take_in(session::Line line);
-  void refuse(const session::Line& line, const std::string& reason);
+  void refuse(const session::Line& line, words::Error reason);
   void begin_part();
   void take(Place place, disk::Answer answer);
   void confirm(disk::Ticket ticket);

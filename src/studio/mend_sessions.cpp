@@ -119,7 +119,7 @@ private:
     return work;
   }
 
-  void lost(words::Sentence what, std::vector<std::string> args) {
+  void lost(words::Sentence what, words::Args args) {
     report_.lost.push_back({what, std::move(args)});
   }
 

@@ -69,7 +69,7 @@ std::string in_small_letters(std::string_view name) {
 }
 
 std::optional<words::Error> PackNames::take(std::string_view name) {
-  const std::vector<std::string> args{std::string(name)};
+  const words::Args args{std::string(name)};
   const auto parts = components(name);
   if (!session::is_utf8(name)) return words::Error{Say::entry_not_utf8, args};
   if (!std::all_of(name.begin(), name.end(), plain) || misleads(name))

@@ -28,12 +28,12 @@ disk::Answer ask(disk::Disk& disk, const Bell& bell, disk::Request request) {
   }
 }
 
-std::optional<std::string> write(disk::Disk& disk, const Bell& bell,
-                                 std::vector<session::Line> lines) {
+std::optional<words::Error> write(disk::Disk& disk, const Bell& bell,
+                                  std::vector<session::Line> lines) {
   const std::uint64_t last = lines.back().n;
   Journal journal(disk);
   for (session::Line& line : lines) journal.append(std::move(line));
-  std::string failure;
+  words::Error failure;
   for (;;) {
     const long rings = bell.rings();
     for (const News& news : journal.poll()) {
@@ -46,14 +46,14 @@ std::optional<std::string> write(disk::Disk& disk, const Bell& bell,
   }
 }
 
-std::optional<std::string> fault(disk::Files& files, const std::filesystem::path& file,
-                                 const session::Photo& photo, const std::string& batch) {
+std::optional<words::Error> fault(disk::Files& files, const std::filesystem::path& file,
+                                  const session::Photo& photo, const std::string& batch) {
   if (files.size(file).code == ENOENT)
-    return words::say(Say::photo_missing, {photo_file(photo), batch});
+    return words::Error{Say::photo_missing, {photo_file(photo), batch}};
   const auto sum = sha256_of_file(files, file);
-  if (!sum) return words::message(sum.error());
+  if (!sum) return sum.error();
   if (*sum == photo.sha256) return std::nullopt;
-  return words::say(Say::photo_changed, {photo_file(photo), batch});
+  return words::Error{Say::photo_changed, {photo_file(photo), batch}};
 }
 
 }
@@ -69,18 +69,18 @@ std::string photo_file(const session::Photo& photo) {
   return std::string(photos_folder) + "/" + photo.sha256 + "." + photo.ending;
 }
 
-std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
-                                      const session::Photo& photo, std::string bytes,
-                                      std::vector<session::Line> lines) {
+std::optional<words::Error> keep_photo(disk::Disk& disk, const Bell& bell,
+                                       const session::Photo& photo, std::string bytes,
+                                       std::vector<session::Line> lines) {
   // First the picture, then the line that names it: a power cut between leaves no line without one.
   const auto kept = ask(disk, bell, disk::Keep{photo_file(photo), std::move(bytes)});
-  if (!kept.failures.empty()) return sentence(kept.failures.front());
+  if (!kept.failures.empty()) return error(kept.failures.front());
   return write(disk, bell, std::move(lines));
 }
 
-std::vector<std::string> photo_faults(disk::Files& files, const std::filesystem::path& studio,
-                                      const std::vector<session::File>& sessions) {
-  std::vector<std::string> faults;
+std::vector<words::Error> photo_faults(disk::Files& files, const std::filesystem::path& studio,
+                                       const std::vector<session::File>& sessions) {
+  std::vector<words::Error> faults;
   std::set<std::string> seen;
   for (const session::File& file : sessions)
     for (const session::Line& line : file.lines) {

@@ -27,15 +27,15 @@ std::string photo_file(const session::Photo& photo);
 
 // Puts the photo on the disk, and when it is safe there, a session's lines (from its Began on) that
 // name it. Waits for the disk; nobody else may be asking it anything. `bell` is what the disk's
-// wake rings. Answers with what went wrong, as a sentence: then the photo may be there without the
+// wake rings. Answers with what went wrong: then the photo may be there without the
 // lines, never the lines without the photo.
-std::optional<std::string> keep_photo(disk::Disk& disk, const Bell& bell,
-                                      const session::Photo& photo, std::string bytes,
-                                      std::vector<session::Line> lines);
+std::optional<words::Error> keep_photo(disk::Disk& disk, const Bell& bell,
+                                       const session::Photo& photo, std::string bytes,
+                                       std::vector<session::Line> lines);
 
-// A sentence for every photo that a line names and that is missing or was changed, in the order of
+// One for every photo that a line names and that is missing or was changed, in the order of
 // the lines. Reads one after the other, piece by piece.
-std::vector<std::string> photo_faults(disk::Files& files, const std::filesystem::path& studio,
-                                      const std::vector<session::File>& sessions);
+std::vector<words::Error> photo_faults(disk::Files& files, const std::filesystem::path& studio,
+                                       const std::vector<session::File>& sessions);
 
 }

@@ -22,8 +22,6 @@ words::Sentence say_of(const std::string& operation) {
 
 }
 
-std::string sentence(const disk::Failure& failure) { return words::message(error(failure)); }
-
 words::Error error(const disk::Failure& failure) {
   return {say_of(failure.operation), {failure.path, failure.reason}};
 }

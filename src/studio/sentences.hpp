@@ -1,4 +1,4 @@
-// What a disk says, and what a session lacks, in words.
+// What a disk says, and what a session lacks, as errors.
 #pragma once
 
 #include "disk/disk.hpp"
@@ -10,7 +10,6 @@
 
 namespace studio {
 
-std::string sentence(const disk::Failure& failure);
 words::Error error(const disk::Failure& failure);
 
 words::Error missing(const std::string& session, const session::Span& span);

@@ -113,7 +113,7 @@ Reading reading_of(const disk::Answer& answer, const std::string& prefix) {
   Reading out;
   for (const disk::FileBytes& file : answer.files)
     out.files.push_back(session::read_file(prefix + file.name, file.bytes));
-  for (const disk::Failure& failure : answer.failures) out.faults.push_back(sentence(failure));
+  for (const disk::Failure& failure : answer.failures) out.faults.push_back(error(failure));
   return out;
 }
 

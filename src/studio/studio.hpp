@@ -39,7 +39,7 @@ std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fau
 
 struct Reading {
   std::vector<session::File> files;
-  std::vector<std::string> faults; // what could not be read at all, in words
+  std::vector<words::Error> faults; // what could not be read at all
 };
 
 // An answer to a ReadFolder of the sessions folder; `prefix` goes before the files' names.

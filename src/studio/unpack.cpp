@@ -68,7 +68,7 @@ private:
   Problem refused(const words::Error& why) const {
     return words::Error{Say::unpack_refused, {opened_.called, words::message(why)}};
   }
-  Problem refused(words::Sentence why, std::vector<std::string> args = {}) const {
+  Problem refused(words::Sentence why, words::Args args = {}) const {
     return refused(words::Error{why, std::move(args)});
   }
   Problem broken(const ZipEntry& entry) const {

@@ -39,7 +39,7 @@ void Watch::submit(Place place, disk::Disk& disk) {
 }
 
 void Watch::take(Place place, disk::Answer answer) {
-  for (const disk::Failure& failure : answer.failures) faults_.push_back(sentence(failure));
+  for (const disk::Failure& failure : answer.failures) faults_.push_back(error(failure));
   read_ += answer.files.size();
   for (const disk::FileBytes& file : answer.files) known_[place][file.name] = file.bytes.size();
   std::erase_if(answer.files, [&](const disk::FileBytes& file) {

@@ -25,7 +25,7 @@ struct Found {
   std::vector<session::Log> logs;
   std::vector<session::Damage> damage; // of `files`
   std::vector<std::string> files;
-  std::vector<std::string> faults; // what could not be read at all, in words
+  std::vector<words::Error> faults; // what could not be read at all
 };
 
 class Watch {
@@ -74,7 +74,7 @@ private:
   std::size_t read_ = 0;
   bool busy_ = false;
   bool looked_ = false;
-  std::vector<std::string> faults_, faults_said_;
+  std::vector<words::Error> faults_, faults_said_;
 
   std::mutex mutex_; // over the next
   std::optional<Result> result_;

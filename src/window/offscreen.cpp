@@ -33,31 +33,32 @@ struct Offscreen::State {
 
 namespace {
 
-tl::unexpected<std::string> egl_failure(const char* what) {
+// The call that failed and its code, in no language.
+tl::unexpected<std::string> egl_failure(const char* call) {
   char code[16];
   std::snprintf(code, sizeof code, "0x%04x", static_cast<unsigned>(eglGetError()));
-  return tl::make_unexpected(std::string("EGL: ") + what + " (" + code + ")");
+  return tl::make_unexpected(std::string(call) + " " + code);
 }
 
 tl::expected<EGLDisplay, std::string> open_display() {
   const char* known = eglQueryString(EGL_NO_DISPLAY, EGL_EXTENSIONS);
   if (!known || std::string_view(known).find("EGL_MESA_platform_surfaceless") == std::string::npos)
-    return tl::make_unexpected(std::string("EGL: no surfaceless platform here, Mesa has one"));
+    return tl::make_unexpected(std::string("EGL_MESA_platform_surfaceless"));
   EGLDisplay display =
       eglGetPlatformDisplay(EGL_PLATFORM_SURFACELESS_MESA, EGL_DEFAULT_DISPLAY, nullptr);
-  if (display == EGL_NO_DISPLAY) return egl_failure("no surfaceless display");
-  if (!eglInitialize(display, nullptr, nullptr)) return egl_failure("no driver starts");
+  if (display == EGL_NO_DISPLAY) return egl_failure("eglGetPlatformDisplay");
+  if (!eglInitialize(display, nullptr, nullptr)) return egl_failure("eglInitialize");
   return display;
 }
 
 tl::expected<EGLContext, std::string> make_context(EGLDisplay display) {
-  if (!eglBindAPI(EGL_OPENGL_API)) return egl_failure("no OpenGL");
+  if (!eglBindAPI(EGL_OPENGL_API)) return egl_failure("eglBindAPI");
   // A config for no surface at all; the default would ask for one that windows can have.
   const EGLint wanted[] = {EGL_SURFACE_TYPE, 0, EGL_RENDERABLE_TYPE, EGL_OPENGL_BIT, EGL_NONE};
   EGLConfig config{};
   EGLint found = 0;
   if (!eglChooseConfig(display, wanted, &config, 1, &found) || found == 0)
-    return egl_failure("no config for OpenGL");
+    return egl_failure("eglChooseConfig");
   const EGLint core[] = {EGL_CONTEXT_MAJOR_VERSION,
                          3,
                          EGL_CONTEXT_MINOR_VERSION,
@@ -66,7 +67,7 @@ tl::expected<EGLContext, std::string> make_context(EGLDisplay display) {
                          EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT,
                          EGL_NONE};
   EGLContext context = eglCreateContext(display, config, EGL_NO_CONTEXT, core);
-  if (context == EGL_NO_CONTEXT) return egl_failure("no OpenGL 3.3 core context");
+  if (context == EGL_NO_CONTEXT) return egl_failure("eglCreateContext, OpenGL 3.3");
   return context;
 }
 
@@ -79,7 +80,7 @@ Offscreen::~Offscreen() = default;
 
 tl::expected<Offscreen, std::string> Offscreen::open(Extent size) {
   if (size.w < 1 || size.h < 1 || size.w > 16384 || size.h > 16384)
-    return tl::make_unexpected(std::string("a picture has 1 to 16384 pixels each way"));
+    return tl::make_unexpected(std::string("1 × 1 … 16384 × 16384"));
   auto state = std::make_unique<State>();
   state->size = size;
   const auto display = open_display();
@@ -89,9 +90,8 @@ tl::expected<Offscreen, std::string> Offscreen::open(Extent size) {
   if (!context) return tl::make_unexpected(context.error());
   state->context = *context;
   if (!eglMakeCurrent(state->display, EGL_NO_SURFACE, EGL_NO_SURFACE, state->context))
-    return egl_failure("the context does not work without a surface");
-  if (!start_drawing(eglGetProcAddress))
-    return tl::make_unexpected(std::string("GL: OpenGL 3.3 does not load"));
+    return egl_failure("eglMakeCurrent");
+  if (!start_drawing(eglGetProcAddress)) return tl::make_unexpected(std::string("OpenGL 3.3"));
   state->drawing = true;
 
   glGenRenderbuffers(1, &state->pixels);
@@ -101,7 +101,7 @@ tl::expected<Offscreen, std::string> Offscreen::open(Extent size) {
   glBindFramebuffer(GL_FRAMEBUFFER, state->frame);
   glFramebufferRenderbuffer(GL_FRAMEBUFFER, GL_COLOR_ATTACHMENT0, GL_RENDERBUFFER, state->pixels);
   if (glCheckFramebufferStatus(GL_FRAMEBUFFER) != GL_FRAMEBUFFER_COMPLETE)
-    return tl::make_unexpected(std::string("GL: no framebuffer of this size"));
+    return tl::make_unexpected(std::string("glCheckFramebufferStatus"));
   return Offscreen(std::move(state));
 }
 

@@ -12,7 +12,7 @@ namespace window {
 // One at a time, and not beside a Window: ImGui and GL each know one current context.
 class Offscreen {
 public:
-  // Sizes from 1 to 16384. The error says what EGL or GL could not do.
+  // Sizes from 1 to 16384. The error names the call of EGL or GL that failed.
   static tl::expected<Offscreen, std::string> open(Extent size);
 
   Offscreen(Offscreen&&) noexcept;

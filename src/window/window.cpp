@@ -173,7 +173,7 @@ namespace {
 tl::unexpected<std::string> glfw_failure() {
   const char* description = nullptr;
   glfwGetError(&description);
-  return tl::make_unexpected(std::string(description ? description : "GLFW gives no reason"));
+  return tl::make_unexpected(std::string(description ? description : "GLFW"));
 }
 
 GLFWwindow* make_window(const Options& options) {
@@ -234,8 +234,7 @@ tl::expected<Window, std::string> Window::open(Options options) {
   glfwSetWindowUserPointer(state->handle, state.get());
   glfwMakeContextCurrent(state->handle);
   glfwSwapInterval(1);
-  if (!start_drawing(glfwGetProcAddress))
-    return tl::make_unexpected(std::string("OpenGL 3.3 does not load"));
+  if (!start_drawing(glfwGetProcAddress)) return tl::make_unexpected(std::string("OpenGL 3.3"));
   state->drawing = true;
   state->parts = parts_of_this_window();
   if (!state->parts) state->kept.emplace();

@@ -19,6 +19,12 @@ enum class AppSay {
   picture_no_pad,
   picture_not_drawn,
   picture_not_written,
+  // what stands in the browser's page before the program does, and after it
+  page_description,
+  page_getting_ready,
+  page_needs_script,
+  page_stopped,        // 0: why, a sentence
+  page_no_webassembly, // 0 of page_stopped
 };
 
 constexpr Table table_of(AppSay) { return Table::app; }

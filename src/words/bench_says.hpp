@@ -30,6 +30,19 @@ enum class BenchSay {
   card_needs_name,
   not_a_date,
   made_in_future,
+  // cards that every shelf begins with
+  ships_gum_12,
+  ships_gum_12_honey,
+  ships_gum_12_glycerin,
+  ships_gum_13,
+  ships_water,
+  ships_honey_11,
+  ships_glycerin,
+  ships_ox_gall,
+  ships_dropper,
+  ships_teaspoon,
+  ships_half_pan,
+  ships_full_pan,
 };
 
 constexpr Table table_of(BenchSay) { return Table::bench; }

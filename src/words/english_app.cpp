@@ -16,6 +16,14 @@ std::string_view english(AppSay id) {
   case Say::picture_no_pad: return "The pad “{0}” is not there at that moment.";
   case Say::picture_not_drawn: return "No picture could be drawn: {0}";
   case Say::picture_not_written: return "The picture could not be written: {0}";
+  case Say::page_description:
+    return "Counts drops beside a glass slab, and knows where the paint stands.";
+  case Say::page_getting_ready: return "Slabside is getting ready …";
+  case Say::page_needs_script:
+    return "Slabside is a program, and needs JavaScript and WebAssembly to run.";
+  case Say::page_stopped:
+    return "Slabside has stopped: {0} What it had saved is safe. Load this page again to go on.";
+  case Say::page_no_webassembly: return "this browser has no WebAssembly.";
   }
   return "";
 }

@@ -31,6 +31,18 @@ std::string_view english(BenchSay id) {
   case Say::card_needs_name: return "The card has no name yet.";
   case Say::not_a_date: return "{0} is no date: write it like 2026-11-25.";
   case Say::made_in_future: return "{0} lies ahead: nothing was made then.";
+  case Say::ships_gum_12: return "Gum 1:2";
+  case Say::ships_gum_12_honey: return "Gum and honey";
+  case Say::ships_gum_12_glycerin: return "Gum and glycerin";
+  case Say::ships_gum_13: return "Gum 1:3";
+  case Say::ships_water: return "Water";
+  case Say::ships_honey_11: return "Honey 1:1";
+  case Say::ships_glycerin: return "Glycerin";
+  case Say::ships_ox_gall: return "Ox gall";
+  case Say::ships_dropper: return "any dropper";
+  case Say::ships_teaspoon: return "teaspoon";
+  case Say::ships_half_pan: return "half pan";
+  case Say::ships_full_pan: return "full pan";
   }
   return "";
 }

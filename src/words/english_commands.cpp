@@ -112,7 +112,7 @@ std::string_view english(CommandsSay id) {
   case Say::script_display:
     return "A display looks like 218x136 (mm, 50 to 1000 each), then left or right.";
   case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
-  case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point.";
+  case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
   case Say::script_write: return "There are three fields to write in: name, search and note.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";

@@ -1,4 +1,5 @@
-// The one error of the pure rooms: which sentence, and what goes into it.
+// The one error of the pure rooms: which sentence, and what goes into it. It has no words yet, and
+// its numbers are numbers.
 #pragma once
 
 #include "words/say.hpp"
@@ -11,14 +12,14 @@ namespace words {
 
 struct Error {
   Sentence what;
-  std::vector<std::string> args;
+  Args args;
   bool operator==(const Error&) const = default;
 };
 
 template <class T>
 using Result = tl::expected<T, Error>;
 
-inline tl::unexpected<Error> failure(Sentence what, std::vector<std::string> args = {}) {
+inline tl::unexpected<Error> failure(Sentence what, Args args = {}) {
   return tl::make_unexpected(Error{what, std::move(args)});
 }
 

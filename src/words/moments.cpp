@@ -1,6 +1,6 @@
 #include "words/moments.hpp"
 
-#include "words/moments_says.hpp"
+#include "words/language_says.hpp"
 #include "words/say.hpp"
 
 #include <cmath>
@@ -16,7 +16,7 @@ std::int64_t floor_div(std::int64_t a, std::int64_t b) { return a / b - (a % b <
 std::string two_digits(std::int64_t n) { return (n < 10 ? "0" : "") + std::to_string(n); }
 
 std::string month_name(int month) { // 1 to 12
-  const std::string names = say(MomentsSay::month_names);
+  const std::string names = say(LanguageSay::month_names);
   std::size_t from = 0;
   for (int i = 1; i < month; ++i) from = names.find(' ', from) + 1;
   return names.substr(from, names.find(' ', from) - from);
@@ -67,13 +67,13 @@ std::string time_to_second(std::int64_t ms, int utc_offset_min) {
 
 std::string date_and_time(std::int64_t ms, int utc_offset_min) {
   const Day d = day_of(ms, utc_offset_min);
-  return say(MomentsSay::date_time,
+  return say(LanguageSay::date_time,
              {std::to_string(d.day), month_name(d.month), time_of_day(ms, utc_offset_min)});
 }
 
 std::string date(std::int64_t ms, int utc_offset_min) {
   const Day d = day_of(ms, utc_offset_min);
-  return say(MomentsSay::date,
+  return say(LanguageSay::date,
              {std::to_string(d.day), month_name(d.month), std::to_string(d.year)});
 }
 

@@ -4,7 +4,7 @@
 #include "words/bench_says.hpp"
 #include "words/book_says.hpp"
 #include "words/commands_says.hpp"
-#include "words/moments_says.hpp"
+#include "words/language_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/pans_says.hpp"
 #include "words/paper_says.hpp"
@@ -27,7 +27,7 @@ namespace {
 
 Language spoken = Language::english;
 
-std::string fill(std::string_view form, const std::vector<std::string>& args) {
+std::string fill(std::string_view form, const Args& args) {
   std::string out;
   for (std::size_t i = 0; i < form.size(); ++i) {
     const bool slot = form[i] == '{' && i + 2 < form.size() && form[i + 2] == '}';
@@ -36,7 +36,7 @@ std::string fill(std::string_view form, const std::vector<std::string>& args) {
       continue;
     }
     const auto which = static_cast<std::size_t>(form[i + 1] - '0');
-    if (which < args.size()) out += args[which];
+    if (which < args.size()) out += written(args[which]);
     i += 2;
   }
   return out;
@@ -49,7 +49,7 @@ void say_in(Language language) { spoken = language; }
 std::string_view pattern(Sentence sentence) {
   switch (sentence.table) {
   case Table::none: return "";
-  case Table::moments: return english(static_cast<MomentsSay>(sentence.row));
+  case Table::language: return english(static_cast<LanguageSay>(sentence.row));
   case Table::paint: return english(static_cast<PaintSay>(sentence.row));
   case Table::session: return english(static_cast<SessionSay>(sentence.row));
   case Table::bench: return english(static_cast<BenchSay>(sentence.row));
@@ -69,14 +69,28 @@ std::string_view pattern(Sentence sentence) {
   return "";
 }
 
-std::string say(Sentence sentence, const std::vector<std::string>& args) {
+std::string say(Sentence sentence, const Args& args) {
   const std::string_view form = pattern(sentence);
   return spoken == Language::pseudo ? fill(pseudo(form), args) : fill(form, args);
 }
 
-std::string fixed(double value, int decimals) {
+std::string written(const Arg& arg) {
+  const auto* known = std::get_if<Number>(&arg.is);
+  return known ? number(known->value, known->decimals) : std::get<std::string>(arg.is);
+}
+
+std::string decimal_sign() { return spoken == Language::pseudo ? "," : "."; }
+
+std::string number(double value, int decimals) {
+  std::string text = invariant(value, decimals);
+  if (const auto point = text.find('.'); point != std::string::npos)
+    text.replace(point, 1, decimal_sign());
+  return text;
+}
+
+std::string invariant(double value, int decimals) {
   std::ostringstream text;
-  text.imbue(std::locale::classic()); // a point, and nothing between thousands, in any language
+  text.imbue(std::locale::classic());
   text << std::fixed << std::setprecision(decimals) << value;
   const std::string out = text.str();
   const bool minus_nothing = out[0] == '-' && out.find_first_not_of("-0.") == std::string::npos;

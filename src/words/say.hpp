@@ -2,10 +2,13 @@
 // made from them last, here, so that another language is other files beside english_*.cpp.
 #pragma once
 
+#include "words/numbers.hpp"
 #include "words/sentence.hpp"
 
 #include <string>
 #include <string_view>
+#include <utility>
+#include <variant>
 #include <vector>
 
 namespace words {
@@ -24,10 +27,20 @@ void say_in(Language language);
 // offered it.
 std::string pseudo(std::string_view english);
 
-// The finished sentence. An argument that the pattern does not name is left out.
-std::string say(Sentence sentence, const std::vector<std::string>& args = {});
+// What goes into a sentence: a text as it stands, or a number.
+struct Arg {
+  std::variant<std::string, Number> is;
 
-// A number with so many digits behind the point; "-0.0" is written "0.0".
-std::string fixed(double value, int decimals);
+  Arg(std::string text) : is(std::move(text)) {}
+  Arg(const char* text) : is(std::string(text)) {}
+  Arg(Number number) : is(number) {}
+  bool operator==(const Arg&) const = default;
+};
+using Args = std::vector<Arg>;
+
+std::string written(const Arg& arg);
+
+// The finished sentence. An argument that the pattern does not name is left out.
+std::string say(Sentence sentence, const Args& args = {});
 
 }

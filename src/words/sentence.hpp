@@ -8,7 +8,7 @@ namespace words {
 
 enum class Table {
   none,
-  moments,
+  language,
   paint,
   session,
   bench,

@@ -44,11 +44,11 @@ TEST_CASE("the first wrong value is named, with its option") {
                              {"--size", ""}}) {
     const auto o = window_options(given);
     REQUIRE(!o.has_value());
-    CHECK(o.error() == words::Error{Say::option_bad_value, given});
+    CHECK(o.error() == words::Error{Say::option_bad_value, {given.begin(), given.end()}});
   }
   const auto two = window_options({"--hand", "both", "--size", "big"});
   REQUIRE(!two.has_value());
-  CHECK(two.error().args == Given{"--size", "big"}); // in the order of reading, not of typing
+  CHECK(two.error().args == words::Args{"--size", "big"}); // in the order of reading, not of typing
   CHECK(!window_options({"picture"}).has_value());
   CHECK(!window_options({"--out", "x.png"}).has_value());
 }

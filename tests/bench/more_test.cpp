@@ -2,6 +2,7 @@
 #include "bench/corrections.hpp"
 #include "bench/paints.hpp"
 #include "hands.hpp"
+#include "words/bench_says.hpp"
 
 using namespace bench;
 using doctest::Approx;
@@ -195,4 +196,15 @@ TEST_CASE("gathered paint is felt no more, and leads on to the pans") {
   CHECK_FALSE(h.shows("felt right"));
   h.tap("to_pans");
   CHECK(h.b.screen == Screen::pans);
+}
+
+TEST_CASE("dry powder feels like nothing: the word is not kept, and it is said why") {
+  Hands h;
+  h.begin();
+  h.tap("felt right");
+  CHECK(h.count<session::Felt>() == 0);
+  CHECK(h.slab().notice.error == words::Error{words::BenchSay::nothing_to_feel, {}});
+  h.tap("add " + h.b.plan.binder);
+  h.tap("felt wont_move");
+  CHECK(h.count<session::Felt>() == 1);
 }

@@ -344,7 +344,8 @@ TEST_CASE("a pan that cannot weigh so much is not believed, and nothing is kept 
   h.tap("weigh_pan");
   h.type("999");
   REQUIRE(shown(h).number);
-  CHECK(shown(h).number->error == words::Error{words::BenchSay::pan_too_heavy, {"1.7", "999"}});
+  CHECK(shown(h).number->error == words::Error{words::BenchSay::pan_too_heavy,
+                                               {words::Number(1.7, 1), words::Number(999, 0)}});
   CHECK(h.count<session::PanWeighed>() == 0);
 }
 

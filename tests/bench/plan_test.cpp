@@ -197,7 +197,9 @@ TEST_CASE("whole pans are asked for by the two that are near") {
   h.type("2.5");
   const auto v = std::get<PlanView>(view(h.b, h.now()).screen);
   REQUIRE(v.number);
-  CHECK(v.number->error == words::Error{words::BenchSay::pans_not_whole, {"2", "3", "2.5"}});
+  using words::Number;
+  CHECK(v.number->error == words::Error{words::BenchSay::pans_not_whole,
+                                        {Number(2, 0), Number(3, 0), Number(2.5, 1)}});
 }
 
 namespace {

@@ -4,6 +4,7 @@
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <cmath>
 
@@ -239,8 +240,9 @@ TEST_CASE("what is saved and what is not") {
   CHECK(h.slab().undo.saved);
   h.tap("add gum_12");
   CHECK(h.slab().undo.unsaved == 1);
-  h.give(SaveFailed{"the disk is full"});
-  CHECK(h.slab().save_failure == "the disk is full");
+  const words::Error full{words::StudioSay::disk_write_failed, {"a.jsonl", "the disk is full"}};
+  h.give(SaveFailed{full});
+  CHECK(h.slab().save_failure == full);
   for (int i = 0; i < 50; ++i) h.tap("add gum_12");
   CHECK(h.slab().undo.unsaved == 51);
   CHECK(h.b.folded->totals[1].drops == 51);
@@ -389,15 +391,4 @@ TEST_CASE("a running pass is drawn anew once a second, and hardly oftener") {
   }
   CHECK(ticks >= 60);
   CHECK(ticks <= 66); // what dries and the minute have their own
-}
-
-TEST_CASE("dry powder feels like nothing: the word is not kept, and it is said why") {
-  Hands h;
-  h.begin();
-  h.tap("felt right");
-  CHECK(h.count<session::Felt>() == 0);
-  CHECK(h.slab().notice.error == words::Error{words::BenchSay::nothing_to_feel, {}});
-  h.tap("add " + h.b.plan.binder);
-  h.tap("felt wont_move");
-  CHECK(h.count<session::Felt>() == 1);
 }

@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""The house rules: which room may include what, and how long a file may be.
+"""The house rules: which room may include what, that every sentence is said, how long a file may be.
 
 Usage: house.py ROOT     prints each fault as file:line: words, and fails if there is one.
 """
@@ -32,7 +32,11 @@ IMPURE_HEADER = re.compile(r"(fstream|iostream|filesystem|thread|mutex|condition
                            r"|(unistd|fcntl|dirent|pthread|signal|time)\.h$|(sys|emscripten)/")
 
 LONGEST = 400
-DATA = {"src/words/english.cpp", "src/words/say.hpp"}
+
+# Whose the sentences of words/<name>_says.hpp are, where that is no room of this name.
+SAYS_OF = {"language": "words", **dict.fromkeys(
+    ("shelf", "plan", "slab", "pans", "book", "ranges", "tablet"), "screens")}
+SAYS = re.compile(r'"words/([a-z]+)_says\.hpp"')
 
 INCLUDE = re.compile(r"\s*#\s*include\b\s*(.*)")
 # What a scan over JavaScript passes by: comments, strings and regular expressions.
@@ -60,6 +64,10 @@ def include_fault(room, written):
     if own:
         if own[1] not in LINKS:
             return f"there is no room {own[1]}"
+        says = SAYS.match(written)
+        whose = says and SAYS_OF.get(says[1], says[1])
+        if says and room != "words" and whose not in reach(room):
+            return f"{room} has no link to {whose}, so it does not say what {whose} says"
         return None if own[1] in reach(room) else f"{room} has no link to {own[1]}"
     system = SYSTEM.match(written)
     if not system:
@@ -111,13 +119,47 @@ def build_faults(root):
                 yield f"src/CMakeLists.txt:{number}: {room} does not draw, so it cannot link {link}"
 
 
+def declared_sentences(root):
+    """(enum, id): where it is declared."""
+    found = {}
+    for path in sorted((root / "src" / "words").glob("*_says.hpp")):
+        enum = None
+        for number, line in enumerate(path.read_text().splitlines(), 1):
+            opening = re.match(r"enum class (\w+) \{", line)
+            one = re.match(r"  (\w+),", line)
+            enum = opening[1] if opening else None if line.startswith("}") else enum
+            if enum and one:
+                found[enum, one[1]] = f"{path.relative_to(root)}:{number}"
+    return found
+
+
+def used_sentences(root):
+    """(enum, id) of all that any code says. In a file, Say is the table it says most of."""
+    found = set()
+    for path in (root / "src").rglob("*.?pp"):
+        if path.name.startswith("english_"):
+            continue
+        text = path.read_text()
+        own = re.search(r"using Say = (?:words::)?(\w+);", text)
+        for enum, name in re.findall(r"\b(\w*Say)::(\w+)", text):
+            found.add((own[1] if own and enum == "Say" else enum, name))
+    return found
+
+
+def sentence_faults(root):
+    used = used_sentences(root)
+    for (enum, name), where in declared_sentences(root).items():
+        if (enum, name) not in used:
+            yield f"{where}: no code says {name}"
+
+
 def size_faults(root):
     for folder in ("src", "tests"):
         paths = [p for p in (root / folder).rglob("*") if p.suffix in (".cpp", ".hpp", ".js", ".mjs")]
         for path in sorted(paths):
             shown = path.relative_to(root)
             lines = len(path.read_text().splitlines())
-            if lines > LONGEST and str(shown) not in DATA:
+            if lines > LONGEST:
                 yield f"{shown}:{LONGEST + 1}: {lines} lines, {LONGEST} is the most"
 
 
@@ -150,7 +192,8 @@ def page_faults(root):
 
 def faults(root):
     root = pathlib.Path(root)
-    return [*room_faults(root), *build_faults(root), *size_faults(root), *page_faults(root)]
+    return [*room_faults(root), *build_faults(root), *sentence_faults(root),
+            *size_faults(root), *page_faults(root)]
 
 
 if __name__ == "__main__":

@@ -19,10 +19,13 @@ GOOD = {
     "src/screens/slab.cpp": '#include "bench/step.hpp"\n#include <imgui.h>\n',
     "src/window/window.cpp": "#include <GLFW/glfw3.h>\n#include <glad/gl.h>\n",
     "src/app/main.cpp": '#include "window/window.hpp"\n#include "studio/keep.hpp"\n',
-    "src/words/english.cpp": "// a sentence\n" * 900,
     "src/disk/browser_store.js": "const all = [[1, 2]], text = 'const [a]'; // const [a]\n"
                                  "for (const each of [[1], [2]]) f({each}, /let [a]/);\n"
                                  "let one = each[0], two = {let: 3};\n[one, two] = [two, one];\n",
+    "src/words/paint_says.hpp": "enum class PaintSay {\n  // of flow\n  loose, // 0: mL\n  stiff,\n};\n",
+    "src/words/english_paint.cpp": "using Say = PaintSay;\nSay::loose, Say::stiff, Say::neither\n",
+    "src/paint/say_flow.cpp": "using Say = words::PaintSay;\nSay::loose\n",
+    "src/app/say_flow.cpp": "words::PaintSay::stiff\n",
     "tests/paint/flow.cpp": "// a line\n" * 400,
 }
 
@@ -101,6 +104,19 @@ class Proof(unittest.TestCase):
         self.bad(BUILD, "room(paint words disk)\n", "paint has no link to disk")
         self.bad(BUILD, "  room(bench third_party::imgui)\n", "bench does not draw")
         self.bad(BUILD, "room(attic words)\n", "there is no room attic")
+
+    def test_every_sentence_is_said(self):
+        self.bad("src/words/paint_says.hpp", "enum class PaintSay {\n  loose,\n  stiff,\n  dry,\n};\n",
+                 "paint_says.hpp:4: no code says dry")
+        self.bad("src/words/slab_says.hpp", "enum class SlabSay {\n  loose,\n};\n",
+                 "no code says loose")
+
+    def test_whose_sentences_a_room_says(self):
+        self.bad("src/paint/x.cpp", '#include "words/session_says.hpp"\n',
+                 "paint has no link to session, so it does not say")
+        self.bad("src/bench/x.cpp", '#include "words/plan_says.hpp"\n', "bench has no link to screens")
+        self.assertEqual(faults_of({"src/app/x.cpp": '#include "words/plan_says.hpp"\n'}), [])
+        self.assertEqual(faults_of({"src/words/x.cpp": '#include "words/app_says.hpp"\n'}), [])
 
     def test_size(self):
         self.bad("src/paint/x.cpp", "\n" * 401, "401 lines")

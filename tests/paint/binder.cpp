@@ -83,5 +83,5 @@ TEST_CASE("a binder's card keeps within limits of honey, glycerin and water to g
   CHECK(says({.gum = 10, .water = 201}) == Say::recipe_water);
   CHECK(says({.honey = 1}) == Say::recipe_honey);
   CHECK(fault_of_recipe({.gum = 10, .honey = 999})->args ==
-        std::vector<std::string>{"999.0", "10.0", "3"});
+        words::Args{words::Number(999, 1), words::Number(10, 1), words::Number(3, 0)});
 }

@@ -22,7 +22,7 @@ TEST_CASE("names of classes come back from their words") {
        {PigmentClass::mineral, PigmentClass::fine_mineral, PigmentClass::organic,
         PigmentClass::carbon, PigmentClass::effect, PigmentClass::extender, PigmentClass::unknown})
     CHECK(pigment_class_named(name_of(c)) == c);
-  CHECK(pigment_class_named("rare").error().args == std::vector<std::string>{"rare"});
+  CHECK(pigment_class_named("rare").error().args == words::Args{"rare"});
 }
 
 TEST_CASE("a recipe's parts sum to 1 and count bought water as water") {

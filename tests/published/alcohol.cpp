@@ -77,7 +77,7 @@ TEST_CASE("Alcohol leaves the faster by its vapour pressure") {
     check({"alcohol/alcohol_after", "alcohol's vapour pressure over that at 25 °C",
            printed(antoine), expected, neat_rate(t) / neat_rate(25), 0.02 * expected,
            "two sets of constants: 0.9 % apart in the pressure itself",
-           words::fixed(t, 0) + " °C"});
+           words::invariant(t, 0) + " °C"});
   }
 }
 
@@ -90,7 +90,7 @@ TEST_CASE("Among water alcohol's activity is what vapour over such mixtures says
                  "files of thermo (github.com/CalebBell/thermo)"),
            expected, activity(moles), 0.3 * expected + 0.01,
            "one curve for all mixtures; UNIFAC itself overstates the last trace",
-           "mole fraction " + words::fixed(moles, 2)});
+           "mole fraction " + words::invariant(moles, 2)});
   // The last trace: 55.34 mol of water in a litre, over Henry's constant and the vapour pressure.
   const double trace = 55.34e3 / (1.9 * printed_kPa(25) * 1000);
   check({"alcohol/alcohol_after", "activity of a trace of alcohol in water over its mole fraction",

@@ -77,7 +77,8 @@ TEST_CASE("With temperature and humidity our rate moves as the formulas that use
   for (const Room& air : {Room{15, 0.70}, Room{30, 0.30}})
     check({"drying/evaporation_rate", "rate over the formula's, as against 22 °C and 45 %",
            ashrae_book, 1, per(air) / per(bench), 0.02, "only the latent heat is left out of ours",
-           words::fixed(air.celsius, 0) + " °C, " + words::fixed(100 * air.humidity, 0) + " %"});
+           words::invariant(air.celsius, 0) + " °C, " + words::invariant(100 * air.humidity, 0) +
+               " %"});
 }
 
 TEST_CASE("Water alone leaves a slab as the handbook's page says, within our interval") {

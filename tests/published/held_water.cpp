@@ -17,7 +17,7 @@ namespace {
 
 using Pairs = std::initializer_list<std::pair<double, double>>;
 
-std::string percent(double p) { return words::fixed(p, p == std::round(p) ? 0 : 1) + " %"; }
+std::string percent(double p) { return words::invariant(p, p == std::round(p) ? 0 : 1) + " %"; }
 
 // Weight percent of glycerin whose solution stands at this humidity.
 double glycerin_percent(double humidity, double celsius) {
@@ -43,7 +43,7 @@ double norrish(double g, double g_per_mol, double k) {
 void glycerin(const Source& source, double p, double celsius, double expected, double tolerance,
               const std::string& why) {
   check({"water_activity/held_water_g",
-         "water activity of glycerin in water, " + words::fixed(celsius, 0) + " °C", source,
+         "water activity of glycerin in water, " + words::invariant(celsius, 0) + " °C", source,
          expected, activity_of_glycerin(p, celsius), tolerance, why, percent(p)});
 }
 
@@ -55,7 +55,7 @@ TEST_CASE("ASTM D5032: glycerin against humidity at 20 and 25 °C") {
       check({"water_activity/held_water_g", "glycerin beside the water it holds, wt %",
              remembered("ASTM D5032, its equation worked apart from this code"), g,
              glycerin_percent(h, celsius), 0.05, "half of the last figure",
-             percent(100 * h) + ", " + words::fixed(celsius, 0) + " °C"});
+             percent(100 * h) + ", " + words::invariant(celsius, 0) + " °C"});
   };
   table(20, {{0.30, 90.5}, {0.50, 78.9}, {0.70, 61.1}, {0.90, 31.1}});
   table(25, {{0.30, 90.7}, {0.50, 79.1}, {0.70, 61.4}, {0.95, 19.2}});
@@ -160,6 +160,6 @@ TEST_CASE("Mixtures: Ross's rule, each by itself in all the water") {
            remembered("Ross 1975, with Norrish for each"), ross,
            turned_round::water_activity(mixed, 25), 0.005,
            "the two rules part further only where it is drier",
-           words::fixed(glycerin, 1) + " g and " + words::fixed(honey, 1) + " g"});
+           words::invariant(glycerin, 1) + " g and " + words::invariant(honey, 1) + " g"});
   }
 }

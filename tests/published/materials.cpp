@@ -17,7 +17,7 @@ namespace {
 
 double density(const Recipe& recipe) { return 1 / mL_per_g(*parts_of(recipe)); }
 
-std::string percent(double p) { return words::fixed(p, 0) + " %"; }
+std::string percent(double p) { return words::invariant(p, 0) + " %"; }
 
 }
 

@@ -113,7 +113,7 @@ TEST_CASE("Eschbaum 1895: drops of water at 15 °C by the outer width of the tip
            *drop_mL(tip, 73.5, 0.9991) * 999.1, 0.085 * mg,
            "up to 8 % above the law: how wide the wetted rim was is not told; 8 % is the "
            "uncertainty the program states",
-           "tip of " + words::fixed(tip, 2) + " mm"});
+           "tip of " + words::invariant(tip, 2) + " mm"});
   const Dropper tip{.tool = "6.56 mm", .mL_per_drop = 0.100 / 0.99821, .mL_per_drop_u = 0};
   const Amount drop = *grams_of_drops(1, tip, glycerin);
   const double u = drop.shares.at("tension:glycerin");
@@ -148,7 +148,7 @@ TEST_CASE("Harkins & Brown 1919 and Heertjes 1971: the share of a hanging drop t
     check({"drop/drop_weight_factor", "share of a hanging drop that falls",
            remembered("Harkins & Brown 1919, table"), f, drop_weight_factor(u), 0.0125 * f,
            "one polynomial through all of it: 1.2 % at its worst point",
-           "r/V^(1/3) " + words::fixed(u, 2)});
+           "r/V^(1/3) " + words::invariant(u, 2)});
   for (double u : {0.3, 0.6, 0.9, 1.2}) {
     const double f = 1 / (2 * 3.14159265358979 * (0.14782 + 0.27896 * u - 0.1662 * u * u));
     check({"drop/drop_weight_factor", "share of a hanging drop that falls",
@@ -156,7 +156,7 @@ TEST_CASE("Harkins & Brown 1919 and Heertjes 1971: the share of a hanging drop t
                    "slides"),
            f, drop_weight_factor(u), 0.0135 * f,
            "two fits of the same measurements: 1.3 % apart at 1.2",
-           "r/V^(1/3) " + words::fixed(u, 1)});
+           "r/V^(1/3) " + words::invariant(u, 1)});
   }
   check({"drop/tip_of_drop_mm", "tip of a 46.9 mg drop of water at 25 °C, mm",
          remembered("the law by hand with Harkins & Brown's table for a tip of 3 mm"), 3,

@@ -45,7 +45,7 @@ TEST_CASE("makers fill pans in two to four layers") {
   for (double dry : {0.44, 0.69})
     check({"pans/layers_to", "layers to 90 %", practice(), 3,
            static_cast<double>(*layers_to(0.90, dry)), 1, "two or three, sometimes four",
-           "dry share " + words::fixed(dry, 2)});
+           "dry share " + words::invariant(dry, 2)});
 }
 
 TEST_CASE("a half pan holds 1.5 to 3 g of light and 3 to 5 g of dense dried paint") {

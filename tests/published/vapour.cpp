@@ -16,7 +16,7 @@ namespace {
 
 double kPa(double t) { return *saturation_kPa(t); }
 
-std::string at(double t) { return words::fixed(t, 0) + " °C"; }
+std::string at(double t) { return words::invariant(t, 0) + " °C"; }
 
 void row(const Source& source, double t, double p, double part, const std::string& why) {
   check({"air/saturation_kPa", "saturation pressure of water, kPa", source, p, kPa(t), part * p,

@@ -8,6 +8,7 @@
 #include "screens/views.hpp"
 #include "words/all_sentences.hpp"
 #include "words/slab_says.hpp"
+#include "words/speaking.hpp"
 
 #include <doctest/doctest.h>
 
@@ -57,18 +58,13 @@ bool meant_to_end_in_dots(const std::string& words) {
   return false;
 }
 
-struct Speaking {
-  explicit Speaking(words::Language language) { words::say_in(language); }
-  ~Speaking() { words::say_in(words::Language::english); }
-};
-
 // Every view on every display for either hand, in English and in what is longer.
 template <class Check>
 void in_every_language(Check check) {
   for (const auto language : {words::Language::english, words::Language::pseudo})
     for (const auto hand : {bench::Hand::left, bench::Hand::right})
       for (auto& c : views::all(hand)) {
-        const Speaking speaking(language);
+        const words::Speaking speaking(language);
         CAPTURE(c.name);
         CAPTURE(static_cast<int>(language));
         CAPTURE(static_cast<int>(hand));
@@ -124,7 +120,7 @@ TEST_CASE("capitals are high enough") {
       const bool at_arms_length = slab && text.at.y > c.view.layout.strip.bottom();
       CHECK(text.cap_mm >= (at_arms_length ? 2.9 : 2.3));
       CHECK(std::find(cap::all.begin(), cap::all.end(), text.cap_mm) != cap::all.end());
-      if (slab && text.words == "12.34") CHECK(text.cap_mm >= 8);
+      if (slab && text.words == words::number(12.34, 2)) CHECK(text.cap_mm >= 8);
       if (slab && text.words == "12:34") CHECK(text.cap_mm >= 6.4);
     }
   });
@@ -134,7 +130,7 @@ TEST_CASE("the ratio and the timer are on the slab at all") {
   in_every_language([](const views::Case& c) {
     if (c.name.find("slab, running") != 0) return;
     const auto all = texts(draw(c.view));
-    for (const char* words : {"12.34", "12:34"})
+    for (const std::string& words : {words::number(12.34, 2), std::string("12:34")})
       CHECK(std::any_of(all.begin(), all.end(), [&](const Text& t) { return t.words == words; }));
   });
 }

@@ -7,11 +7,11 @@
 namespace views {
 
 using namespace screens;
-using words::fixed;
+using words::invariant;
 
 namespace {
 
-std::string mm(double value) { return fixed(value, 1); }
+std::string mm(double value) { return invariant(value, 1); }
 
 std::string at(Point p) { return mm(p.x) + "," + mm(p.y); }
 
@@ -33,7 +33,7 @@ std::string points(const std::vector<Point>& list) {
 
 template <class Filled>
 std::string filled(const Filled& f) {
-  return " " + colour(f.fill) + " edge " + fixed(f.outline_mm, 2) + " " + colour(f.outline);
+  return " " + colour(f.fill) + " edge " + invariant(f.outline_mm, 2) + " " + colour(f.outline);
 }
 
 struct LineOf {
@@ -41,13 +41,13 @@ struct LineOf {
     return "box " + rect(b.rect) + " round " + mm(b.radius) + filled(b);
   }
   std::string operator()(const Disc& d) const {
-    return "disc " + at(d.centre) + " " + fixed(d.radius, 2) + filled(d);
+    return "disc " + at(d.centre) + " " + invariant(d.radius, 2) + filled(d);
   }
   std::string operator()(const Polygon& p) const {
     return "polygon" + filled(p) + points(p.points);
   }
   std::string operator()(const Line& l) const {
-    return "line " + fixed(l.width_mm, 2) + " " + colour(l.colour) + " dash " + mm(l.dash_mm) +
+    return "line " + invariant(l.width_mm, 2) + " " + colour(l.colour) + " dash " + mm(l.dash_mm) +
            points(l.points);
   }
   std::string operator()(const Gradient& g) const {

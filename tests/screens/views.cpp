@@ -14,6 +14,7 @@
 #include "screens/views_pans.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
+#include "words/session_says.hpp"
 
 #include <cmath>
 
@@ -99,7 +100,8 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   }
   SlabView bad = slab_of(b);
   bad.undo = {session::Gathered{}, "", false, false, 12};
-  bad.save_failure = "no space is left on the device";
+  bad.save_failure =
+      words::Error{words::SessionSay::did_added, {"no space is left", "on the device"}};
   bad.dust = true;
   bad.notice.not_counted = NotCounted::rested;
   bad.pass.running = session::Stage::wetting_out;
@@ -355,7 +357,7 @@ TrailView trail() {
 std::vector<Case> all(Hand hand) {
   std::vector<Case> out;
   for (const Size mm : displays) {
-    const std::string on = ", " + words::fixed(mm.w, 0) + " x " + words::fixed(mm.h, 0);
+    const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
     add_slabs(out, mm, hand, on);
     add_plans(out, mm, hand, on);
     add_panels(out, mm, hand, on);

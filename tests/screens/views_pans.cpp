@@ -6,6 +6,7 @@
 #include "bench/pans.hpp"
 #include "bench/ranges.hpp"
 #include "words/bench_says.hpp"
+#include "words/session_says.hpp"
 
 #include <array>
 
@@ -134,7 +135,8 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   PansView maybe = some;
   maybe.next.kind = PansView::Next::maybe_now;
   maybe.first = true;
-  maybe.save_failure = "no space is left on the device";
+  maybe.save_failure =
+      words::Error{words::SessionSay::did_added, {"no space is left", "on the device"}};
   keep("may be firm", b, maybe);
   PansView unknown = some;
   unknown.next.kind = PansView::Next::unknown;

@@ -1,4 +1,7 @@
 #include "make.hpp"
+#include "session/in_words.hpp"
+#include "words/paint_says.hpp"
+#include "words/speaking.hpp"
 
 #include <doctest/doctest.h>
 
@@ -118,6 +121,25 @@ TEST_CASE("an addition of a card nobody laid out is left out and said") {
   CHECK(b.warnings[1].kind == WarningKind::amount_unreadable);
   CHECK(b.warnings[2].kind == WarningKind::unknown_event);
   CHECK(near(b.standing.binder_ratio->value, 4.619189, 2e-6));
+}
+
+TEST_CASE("a warning is facts: the fold is the same in every language, its words are not") {
+  auto w = worked_example();
+  w.put(batch, Added{"mystery", Unit::g, 3, ""});
+  w.put(batch, Added{"gum", Unit::g, -2.5, ""});
+  const auto b = make::folded({w.log}, batch);
+  const words::Speaking other(words::Language::pseudo);
+  const auto again = make::folded({w.log}, batch);
+  REQUIRE(b.warnings.size() == 2);
+  REQUIRE(again.warnings.size() == 2);
+  for (std::size_t i = 0; i < 2; ++i) {
+    CHECK(again.warnings[i].of == b.warnings[i].of);
+    CHECK(again.warnings[i].why == b.warnings[i].why);
+  }
+  CHECK(b.warnings[0].of == "mystery");
+  REQUIRE(b.warnings[1].why);
+  CHECK(b.warnings[1].why->what == words::PaintSay::negative_amount);
+  CHECK(warning_words(b.warnings[1]).find("-2,5") != std::string::npos);
 }
 
 TEST_CASE("no pigment: no ratio; no liquid: a ratio of nothing") {

@@ -1,6 +1,7 @@
 // What lay adrift comes home: once, whole, under its own name, and never over anything.
 #include "studio/homecoming.hpp"
 #include "studio/sitting.hpp"
+#include "words/studio_says.hpp"
 
 using namespace sitting;
 
@@ -38,7 +39,7 @@ TEST_CASE("a file that is only adrift is put home, forced, and said once") {
   CHECK(homes.kept() == std::map<std::string, std::string>{{"sessions/" + part, "line\nline\n"}});
   const auto said = homes.coming.said();
   REQUIRE(said.size() == 1);
-  CHECK(said[0].find("1") != std::string::npos);
+  CHECK(said[0] == words::Error{words::StudioSay::came_home, {"1"}});
   CHECK(homes.coming.said().empty());
 }
 
@@ -111,6 +112,6 @@ TEST_CASE("a copy that fails is said, with why; the next start tries again") {
   CHECK(coming.over());
   const auto said = coming.said();
   REQUIRE(said.size() == 1);
-  CHECK(said[0].find(std::system_category().message(EIO)) != std::string::npos);
+  CHECK(said[0].args.at(1) == std::system_category().message(EIO));
   CHECK(memory.after_power_cut() == nothing);
 }

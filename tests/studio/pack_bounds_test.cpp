@@ -23,7 +23,7 @@ std::pair<std::string, std::uint64_t> unpacked(const std::string& bytes) {
   const auto unpacked = studio::unpack(counting, w.pack, w.out);
   REQUIRE(!unpacked);
   CHECK(w.beside() == 0);
-  return {unpacked.error().args.at(1), counting.written};
+  return {written(unpacked.error().args.at(1)), counting.written};
 }
 
 // The four bytes of the unpacked size in the list, which is the last thing with that name.

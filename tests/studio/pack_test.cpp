@@ -62,7 +62,7 @@ TEST_CASE("what could not be unpacked is not packed") {
     REQUIRE(!packed);
     CHECK(packed.error().what == words::StudioSay::pack_refused);
     CHECK(!std::filesystem::exists(w.pack));
-    return packed.error().args.at(1);
+    return written(packed.error().args.at(1));
   };
   CHECK(refusal("sessions/A.jsonl") == why(words::StudioSay::entry_twice, "sessions/a.jsonl"));
   CHECK(refusal("sessions/x\ny.jsonl") ==

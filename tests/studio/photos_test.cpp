@@ -39,7 +39,7 @@ struct Kept {
   explicit Kept(std::unique_ptr<disk::Files> files, const rig::Path& root = "/root")
       : disk(disk::open_disk(root, std::move(files), [b = bell] { b.ring(); })) {}
 
-  std::optional<std::string> keep() { return keep_photo(*disk, bell, photo(), bytes, lines()); }
+  std::optional<words::Error> keep() { return keep_photo(*disk, bell, photo(), bytes, lines()); }
 };
 
 std::vector<session::File> sessions_in(const std::map<std::string, std::string>& left) {
@@ -133,9 +133,10 @@ TEST_CASE("photos that are missing or changed are named; one that is whole is no
   const auto one = [&](const std::string& text) {
     const auto found = faults();
     REQUIRE(found.size() == 1); // though two lines name it
-    CHECK(found[0].find(photo_file(photo())) != std::string::npos);
-    CHECK(found[0].find("7f3a91c2") != std::string::npos);
-    CHECK(found[0].find(text) != std::string::npos);
+    const std::string said = words::message(found[0]);
+    CHECK(said.find(photo_file(photo())) != std::string::npos);
+    CHECK(said.find("7f3a91c2") != std::string::npos);
+    CHECK(said.find(text) != std::string::npos);
   };
   files[0].lines.push_back(files[0].lines[1]);
   std::string changed = bytes;

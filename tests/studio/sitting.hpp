@@ -65,7 +65,7 @@ struct Sitting {
   void poll() {
     for (const News& news : journal->poll()) {
       if (const auto* s = std::get_if<Saved>(&news)) saved.push_back(s->n);
-      if (const auto* f = std::get_if<Failed>(&news)) failed.push_back(f->reason);
+      if (const auto* f = std::get_if<Failed>(&news)) failed.push_back(words::message(f->reason));
     }
   }
 

@@ -102,7 +102,7 @@ TEST_CASE("a studio where a plain file stands fails with words") {
   rig::put(folder.path / "file", "");
   const auto answer = ask(folder.path / "file" / "in", disk::Append{"sessions/x.jsonl", "line\n"});
   REQUIRE(answer.failures.size() == 1);
-  CHECK(studio::sentence(answer.failures[0]).find("/file") != std::string::npos);
+  CHECK(words::message(studio::error(answer.failures[0])).find("/file") != std::string::npos);
 }
 
 TEST_CASE("everything is read, at home and adrift, and what cannot be read is said") {
@@ -120,7 +120,7 @@ TEST_CASE("everything is read, at home and adrift, and what cannot be read is sa
   disk::Answer failed;
   failed.failures.push_back({"read", "/x/y.jsonl", EIO, "Input/output error"});
   REQUIRE(studio::reading_of(failed).faults.size() == 1);
-  CHECK(studio::reading_of(failed).faults[0].find("/x/y.jsonl") != std::string::npos);
+  CHECK(studio::reading_of(failed).faults[0].args.at(0) == "/x/y.jsonl");
 }
 
 TEST_CASE("moments in UTC") { // date(1) -u -d @1795617120, @951782399, @-1

@@ -36,24 +36,41 @@ TEST_CASE("an error says the same as its sentence") {
 }
 
 TEST_CASE("numbers have the digits asked for, and no minus before nothing") {
-  CHECK(fixed(2.825, 2) == "2.83");
-  CHECK(fixed(12, 1) == "12.0");
-  CHECK(fixed(-0.04, 1) == "0.0");
-  CHECK(fixed(-0.06, 1) == "-0.1");
-  CHECK(fixed(1e300, 0).size() == 301);
-  CHECK(fixed(std::nan(""), 1) == "nan");
+  for (const auto written : {number, invariant}) {
+    CHECK(written(2.825, 2) == "2.83");
+    CHECK(written(12, 1) == "12.0");
+    CHECK(written(-0.04, 1) == "0.0");
+    CHECK(written(-0.06, 1) == "-0.1");
+    CHECK(written(1e300, 0).size() == 301);
+    CHECK(written(std::nan(""), 1) == "nan");
+  }
 }
 
-TEST_CASE("numbers are written with a point whatever the language") {
+TEST_CASE("numbers do not follow the system's locale") {
   struct German : std::numpunct<char> {
     char do_decimal_point() const override { return ','; }
     char do_thousands_sep() const override { return '.'; }
     std::string do_grouping() const override { return "\3"; }
   };
   const std::locale before = std::locale::global(std::locale(std::locale(), new German));
-  const std::string text = fixed(12345.5, 1);
+  const std::string people = number(12345.5, 1), machines = invariant(12345.5, 1);
   std::locale::global(before);
-  CHECK(text == "12345.5");
+  CHECK(people == "12345.5");
+  CHECK(machines == "12345.5");
+}
+
+TEST_CASE("people read the decimal sign of their language, machines a point") {
+  const Error error{Say::negative_amount, {Number(-2.5, 1)}};
+  CHECK(message(error) == "An amount cannot be below zero: -2.5.");
+  say_in(Language::pseudo);
+  const std::string people = number(-2.5, 1), machines = invariant(-2.5, 1), sign = decimal_sign();
+  const std::string said = message(error);
+  say_in(Language::english);
+  CHECK(people == "-2,5");
+  CHECK(machines == "-2.5");
+  CHECK(sign == ",");
+  CHECK(said.find("-2,5") != std::string::npos);
+  CHECK(decimal_sign() == ".");
 }
 
 TEST_CASE("a pseudo-language is a third longer, and keeps slots, numbers and units") {

@@ -1,0 +1,21 @@
+// What a language settles by itself.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class LanguageSay {
+  tag, // as IETF BCP 47 has it
+  date_time,
+  date, // 0: day, 1: month, 2: year
+  month_names,
+};
+
+constexpr Table table_of(LanguageSay) { return Table::language; }
+
+std::string_view english(LanguageSay id);
+
+}
