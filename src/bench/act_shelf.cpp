@@ -5,7 +5,7 @@
 #include "bench/pads_shelf.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
-#include "session/date.hpp"
+#include "words/calendar.hpp"
 
 #include <algorithm>
 
@@ -55,7 +55,7 @@ void bring_back(Bench& bench, const Now& now, Effects& effects) {
 bool keep_card(Bench& bench, const Now& now, Effects& effects) {
   ShelfState& page = bench.shelf_page;
   if (!page.card || !page.changed) return true;
-  if (auto fault = fault_of(*page.card, session::day_of(now.wall_ms, now.utc_offset_min))) {
+  if (auto fault = fault_of(*page.card, words::day_number(now.wall_ms, now.utc_offset_min))) {
     say_error(bench, *std::move(fault), now);
     return false;
   }

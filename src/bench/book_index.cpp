@@ -4,9 +4,10 @@
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
 #include "session/amounts.hpp"
-#include "session/date.hpp"
 #include "session/in_words.hpp"
+#include "words/calendar.hpp"
 #include "words/language_says.hpp"
+#include "words/letter_case.hpp"
 #include "words/lists.hpp"
 #include "words/say.hpp"
 #include "words/session_says.hpp"
@@ -19,12 +20,6 @@
 namespace bench {
 
 namespace {
-
-std::string small(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
 
 struct Read { // into the entry, line after line
   BookEntry& entry;
@@ -93,11 +88,11 @@ std::string searched_in(const BookEntry& entry, const std::string& pigments, con
   std::string text = entry.name + "\n" + pigments;
   for (const session::Judged& judged : entry.verdicts)
     text += "\n" + session::became_words(judged.verdict.as);
-  const std::int64_t day = session::day_of(entry.opened_at, now.utc_offset_min);
-  const std::string date = session::date_of(std::max<std::int64_t>(0, day));
+  const std::int64_t day = words::day_number(entry.opened_at, now.utc_offset_min);
+  const std::string date = words::date_of(std::max<std::int64_t>(0, day));
   const std::string of_month = std::to_string((date[8] - '0') * 10 + (date[9] - '0'));
   text += "\n" + date + "\n" + of_month + " " + month_of(date) + " " + date.substr(0, 4);
-  return small(text);
+  return words::searchable(text);
 }
 
 bool poured_lately(const BookEntry& entry, const Now& now) {
@@ -181,7 +176,7 @@ void refresh_index(Bench& bench, const Now& now) {
 }
 
 std::vector<std::string> batches_found(const Bench& bench, const std::string& text) {
-  const std::string wanted = small(text);
+  const std::string wanted = words::searchable(text);
   auto found = found_by(
       bench, [&](const std::string& has) { return has.find(wanted) != std::string::npos; });
   if (found.empty())

@@ -4,8 +4,11 @@
 #include "paint/binder.hpp"
 #include "paint/dropper.hpp"
 #include "paint/measure.hpp"
-#include "session/date.hpp"
+#include "paint/water.hpp"
+#include "session/amounts.hpp"
 #include "words/bench_says.hpp"
+#include "words/calendar.hpp"
+#include "words/letter_case.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
 #include "words/shelf_says.hpp"
@@ -20,7 +23,6 @@ namespace {
 using session::Card;
 using session::CardKind;
 
-constexpr double water_g_per_mL = 0.99821; // 20 °C
 constexpr double counted_drops = 20;
 constexpr double scale_step_g = 0.1;
 
@@ -102,7 +104,7 @@ words::Result<Card> with_weighed_drops(Card card, double g) {
 
 Figure weight_of_water(const Card& card) {
   const session::Volume volume = session::volume_of(card);
-  return {volume.mL * water_g_per_mL, volume.mL_u * water_g_per_mL};
+  return {volume.mL * paint::water_g_per_mL, volume.mL_u * paint::water_g_per_mL};
 }
 
 words::Result<Card> with_weighed_water(Card card, double water_g) {
@@ -241,12 +243,6 @@ T next_in(const std::array<T, n>& all, T now) {
   return at == all.end() || at + 1 == all.end() ? all.front() : *(at + 1);
 }
 
-std::string lower(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
 }
 
 std::vector<std::string_view> facts_of(CardKind kind) {
@@ -366,13 +362,13 @@ Card blank_card(ShelfKind kind, std::string id) {
 
 std::vector<const Card*> cards_listed(const Bench& bench) {
   const ShelfState& page = bench.shelf_page;
-  const std::string wanted = page.kind == ShelfKind::pigment ? lower(page.search) : "";
+  const std::string wanted = page.kind == ShelfKind::pigment ? words::searchable(page.search) : "";
   std::vector<const Card*> out;
   for (const Card& card : page.away ? bench.away : bench.shelf) {
     const bool named =
-        lower(card.name).find(wanted) != std::string::npos ||
-        lower(session::pigment_of(card).index_name).find(wanted) != std::string::npos ||
-        lower(card.lot).find(wanted) != std::string::npos;
+        words::searchable(card.name).find(wanted) != std::string::npos ||
+        words::searchable(session::pigment_of(card).index_name).find(wanted) != std::string::npos ||
+        words::searchable(card.lot).find(wanted) != std::string::npos;
     if (shelf_kind(card.kind()) == page.kind && named) out.push_back(&card);
   }
   return out;
@@ -386,9 +382,9 @@ std::optional<words::Error> fault_of_figures(const Card& card) {
 std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
   if (card.name.empty()) return words::Error{words::BenchSay::card_needs_name, {}};
   for (const std::string& date : {card.made_on, card.keep_until})
-    if (!date.empty() && !session::days_of(date))
+    if (!date.empty() && !words::days_of(date))
       return words::Error{words::BenchSay::not_a_date, {date}};
-  if (!card.made_on.empty() && *session::days_of(card.made_on) > today)
+  if (!card.made_on.empty() && *words::days_of(card.made_on) > today)
     return words::Error{words::BenchSay::made_in_future, {card.made_on}};
   return fault_of_figures(card);
 }

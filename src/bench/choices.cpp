@@ -1,20 +1,11 @@
 #include "bench/choices.hpp"
 
 #include "words/bench_says.hpp"
+#include "words/letter_case.hpp"
 
 #include <algorithm>
 
 namespace bench {
-
-namespace {
-
-std::string lower(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
-}
 
 std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind kind) {
   std::vector<const session::Card*> out;
@@ -30,11 +21,11 @@ const session::Card* shelf_card(const Bench& bench, const std::string& id) {
 }
 
 std::vector<const session::Card*> pigments_found(const Bench& bench) {
-  const std::string wanted = lower(bench.plan.search);
+  const std::string wanted = words::searchable(bench.plan.search);
   std::vector<const session::Card*> out = shelf_of(bench, session::CardKind::pigment);
   std::erase_if(out, [&](const session::Card* card) {
-    return lower(card->name).find(wanted) == std::string::npos &&
-           lower(pigment_of(*card).index_name).find(wanted) == std::string::npos;
+    return words::searchable(card->name).find(wanted) == std::string::npos &&
+           words::searchable(pigment_of(*card).index_name).find(wanted) == std::string::npos;
   });
   return out;
 }
@@ -60,7 +51,7 @@ std::string name_of_blend(const Bench& bench) {
   std::string name;
   for (const BlendPart& part : bench.plan.blend)
     if (const session::Card* card = shelf_card(bench, part.card))
-      name += name.empty() ? card->name : ", " + lower(card->name);
+      name += name.empty() ? card->name : ", " + words::in_small_letters(card->name);
   return name;
 }
 

@@ -1,6 +1,7 @@
 #include "bench/pan_times.hpp"
 
 #include "paint/standing.hpp"
+#include "paint/water.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,7 +12,6 @@ namespace bench {
 namespace {
 
 constexpr double ms_per_h = 3'600'000;
-constexpr double water_mL_per_g = 1 / 0.99821; // at 20 °C, CRC Handbook
 
 double hours_between(std::int64_t from, std::int64_t to) {
   return static_cast<double>(to - from) / ms_per_h;
@@ -80,7 +80,7 @@ std::optional<LayerTime> layer_time(const session::Batch& batch, const session::
   if (!layer) return std::nullopt;
   const auto drying = paint::drying_of(*layer, batch.places.room);
   if (!drying) return std::nullopt;
-  const double free_mL = drying->free_g * water_mL_per_g;
+  const double free_mL = drying->free_g * paint::water_mL_per_g;
   if (const auto hours = as_weighed(batch, pan, *drying)) return LayerTime{*hours, true, free_mL};
   const auto hours = paint::layer_hours(*drying);
   if (!hours) return std::nullopt;

@@ -6,8 +6,8 @@
 #include "paint/measure.hpp"
 #include "paint/pans.hpp"
 #include "session/amounts.hpp"
-#include "session/date.hpp"
 #include "words/bench_says.hpp"
+#include "words/calendar.hpp"
 #include "words/paint_says.hpp"
 
 #include <algorithm>
@@ -155,7 +155,7 @@ std::optional<double> left_of(const Bench& bench, const session::Card& card) {
   if (!(card.made_g > 0)) return std::nullopt;
   const auto used = bench.index.used_ug.find(card.id);
   if (used == bench.index.used_ug.end()) return card.made_g;
-  const std::int64_t since = session::days_of(card.made_on).value_or(0);
+  const std::int64_t since = words::days_of(card.made_on).value_or(0);
   std::int64_t ug = 0;
   for (auto day = used->second.lower_bound(since); day != used->second.end(); ++day)
     ug += day->second;

@@ -260,29 +260,6 @@ std::optional<NumberView> number_view(const Bench& bench) {
   return n;
 }
 
-TrailView trail_view(const session::Batch& batch) {
-  TrailView t;
-  t.points = batch.trail;
-  t.passes = batch.passes;
-  t.to = batch.clock;
-  t.whole = true;
-  t.opened_at = batch.opened_at;
-  if (batch.standing.flow_now && batch.standing.liquid_mL.value > 0)
-    t.now = batch.standing.flow_now->value;
-  for (const session::Entry& e : batch.entries) {
-    if (e.withdrawn) continue;
-    if (std::holds_alternative<session::Gathered>(e.event)) t.gathered = e.clock;
-    if (!e.flow) continue;
-    if (const auto* f = std::get_if<session::Felt>(&e.event))
-      t.marks.push_back({e.clock, *e.flow, f->as});
-    if (const auto* d = std::get_if<session::Dot>(&e.event))
-      t.marks.push_back({e.clock, *e.flow, d->specks});
-    if (const auto* x = std::get_if<session::Trouble>(&e.event))
-      t.marks.push_back({e.clock, *e.flow, x->what});
-  }
-  return t;
-}
-
 bool is_over(const PassView& pass) {
   return pass.running == session::Stage::mulling && pass.target_s > 0 &&
          pass.seconds >= pass.target_s;

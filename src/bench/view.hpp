@@ -6,6 +6,7 @@
 #include "bench/planning.hpp"
 #include "bench/remedy.hpp"
 #include "paint/catalogue.hpp"
+#include "session/trail.hpp"
 #include "words/say.hpp"
 
 namespace bench {
@@ -40,27 +41,8 @@ struct UndoView {
   std::uint64_t unsaved = 0;            // lines that do not
 };
 
-struct TrailMark { // a flag on the trail
-  session::Clock clock = 0;
-  double flow = 0;
-  std::variant<session::Feel, session::Specks, session::TroubleKind> what;
-};
-
-struct TrailView {
-  std::vector<session::TrailPoint> points;
-  std::vector<session::TrailPoint> ghost; // of the last good batch, by its own clock
-  std::vector<TrailMark> marks;
-  std::vector<session::Pass> passes;
-  std::optional<paint::Band> band; // today's notes counted in
-  std::optional<double> now;       // live flow
-  std::optional<double> landing;   // where the pressed pad's addition would land
-  std::optional<double> next;      // where the advised addition would land
-  session::Clock from = 0, to = 0; // the stretch of time to show
-  bool whole = false;              // all of the batch, with its gaps shortened
-  std::optional<session::Clock> gathered;
-  std::vector<session::TrailPoint> beside; // of another batch, to compare with
-  std::int64_t opened_at = 0;              // ms since 1970, for times of day
-};
+using session::TrailMark;
+using session::TrailView;
 
 // A line of the batch that can be corrected.
 struct LineView {

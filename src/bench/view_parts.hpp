@@ -7,7 +7,6 @@
 namespace bench {
 
 std::optional<NumberView> number_view(const Bench& bench);
-TrailView trail_view(const session::Batch& batch); // the whole of it, without a band
 // No longer than it lay on the slab.
 TrailView trail_at_slab(const session::Batch& batch);
 PlanView plan_view(const Bench& bench);

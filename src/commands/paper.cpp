@@ -2,15 +2,14 @@
 
 #include "commands/clock.hpp"
 #include "commands/show.hpp"
-#include "disk/files.hpp"
+#include "disk/whole_file.hpp"
 #include "paper/sheet.hpp"
 #include "paper/table.hpp"
+#include "studio/sentences.hpp"
 #include "words/commands_says.hpp"
-#include "words/studio_says.hpp"
 
 #include <cerrno>
 #include <ostream>
-#include <system_error>
 
 namespace commands {
 
@@ -30,23 +29,11 @@ paper::Offsets offsets_of(const std::vector<session::Log>& logs) {
   return offsets;
 }
 
-tl::unexpected<words::Error> failed(words::Sentence what, const std::string& file, int code) {
-  if (code == EEXIST) return words::failure(Say::file_there, {file});
-  return words::failure(what, {file, std::generic_category().message(code)});
-}
-
-// A file that could not be written whole is no file.
 Status write_new(const std::string& name, const std::string& bytes) {
-  const auto files = disk::posix_files();
-  const disk::Opened opened = files->open_new(name);
-  if (opened.code != 0) return failed(words::StudioSay::disk_open_failed, name, opened.code);
-  const int wrote = files->write(opened.handle, bytes).code;
-  const int forced = wrote == 0 ? files->force(opened.handle).code : 0;
-  files->close(opened.handle);
-  if (wrote == 0 && forced == 0) return 0;
-  files->remove(name);
-  return wrote != 0 ? failed(words::StudioSay::disk_write_failed, name, wrote)
-                    : failed(words::StudioSay::disk_force_failed, name, forced);
+  const auto failed = disk::write_new(*disk::posix_files(), name, bytes);
+  if (!failed) return 0;
+  if (failed->code == EEXIST) return words::failure(Say::file_there, {name});
+  return tl::make_unexpected(studio::error(*failed));
 }
 
 Status hand_on(const std::string& bytes, const Destination& to) {

@@ -6,6 +6,7 @@
 #include "session/in_words.hpp"
 #include "session/ranges.hpp"
 #include "words/commands_says.hpp"
+#include "words/letter_case.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -27,16 +28,10 @@ struct Row {
   int notes = 0;
 };
 
-std::string small(std::string text) {
-  for (char& c : text)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return text;
-}
-
 bool is_called(const session::Card& card, const std::string& name) {
   const std::string& index_name = pigment_of(card).index_name;
-  return card.id == name || small(card.name) == small(name) ||
-         (!index_name.empty() && small(index_name) == small(name));
+  return card.id == name || words::searchable(card.name) == words::searchable(name) ||
+         (!index_name.empty() && words::searchable(index_name) == words::searchable(name));
 }
 
 int notes_of(const session::Ranges& ranges, const std::string& card) {

@@ -1,5 +1,7 @@
 #include "disk/posix.hpp"
 
+#include "disk/whole_file.hpp"
+
 #include <algorithm>
 #include <cerrno>
 #include <condition_variable>
@@ -10,7 +12,6 @@
 #include <mutex>
 #include <random>
 #include <string_view>
-#include <system_error>
 #include <thread>
 #include <utility>
 
@@ -34,10 +35,6 @@ bool good_name(std::string_view name) {
     name.remove_prefix(slash + 1);
   }
   return good_component(name);
-}
-
-Failure failure(std::string operation, const Path& path, int code) {
-  return {std::move(operation), path.string(), code, std::system_category().message(code)};
 }
 
 // So much at once, that an append need not wait long behind a reading.
@@ -167,16 +164,7 @@ private:
     if (there.code == 0 && there.bytes != wanted.bytes) return failure("keep", path, EEXIST);
     if (there.code != 0 && there.code != ENOENT) return failure("read", path, there.code);
     const Path beside = path.string() + own_ending_;
-    const Opened opened = files_->open_new(beside);
-    if (opened.code != 0) return failure("open", beside, opened.code);
-    auto failed = put(beside, opened.handle, wanted.bytes);
-    files_->close(opened.handle);
-    if (!failed)
-      if (const int code = files_->rename(beside, path).code)
-        failed = failure("rename", beside, code);
-    if (!failed) return force_folder(path.parent_path());
-    files_->remove(beside); // what was written of it; if that fails too, it is in nobody's way
-    return failed;
+    return put_in_place(*files_, path, beside, wanted.bytes);
   }
 
   std::optional<Failure> begin(const std::string& name, int& handle) {

@@ -1,5 +1,6 @@
 #include "paint/drying.hpp"
 
+#include "paint/water.hpp"
 #include "words/paint_says.hpp"
 
 #include <algorithm>
@@ -13,7 +14,6 @@ namespace {
 using Say = words::PaintSay;
 
 constexpr double thinnest_film_m = 0.2e-3;
-constexpr double water_g_per_mL = 0.99821;
 // kPa between wet paint and air at 22 °C and 45 %.
 constexpr double reference_kPa = 2.64475 * 0.55;
 constexpr Interval reference_slab{0.08, 0.14, 0.26};

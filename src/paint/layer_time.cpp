@@ -1,6 +1,7 @@
 #include "paint/layer_time.hpp"
 
 #include "paint/faults.hpp"
+#include "paint/water.hpp"
 #include "words/paint_says.hpp"
 
 #include <algorithm>
@@ -14,7 +15,6 @@ namespace {
 using Say = words::PaintSay;
 
 constexpr double pi = 3.14159265358979323846;
-constexpr double water_g_per_mL = 0.99821;
 constexpr Interval diffusion_m2_s{1.2e-11, 2.5e-11, 5e-11};
 constexpr double free_relative_u = 0.05;
 

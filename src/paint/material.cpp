@@ -1,5 +1,6 @@
 #include "paint/material.hpp"
 
+#include "paint/water.hpp"
 #include "words/lists.hpp"
 #include "words/paint_says.hpp"
 
@@ -46,9 +47,9 @@ words::Result<E> id_in(const words::EnumTable<E, Named>& names, std::string_view
 constexpr double gum_moisture = 0.12;
 constexpr double honey_moisture = 0.17;
 
-// mL/g at 20 °C. Water: IAPWS. Glycerin: specific gravity 1.26362 (20/20), Bosart & Snoddy in
+// mL/g at 20 °C. Glycerin: specific gravity 1.26362 (20/20), Bosart & Snoddy in
 // Lange's Handbook, 15th ed., table 5.13. Ethanol 0.7893 g/mL: from memory.
-constexpr double water_v = 1 / 0.99821;
+constexpr double water_v = water_mL_per_g;
 constexpr double glycerin_v = 1 / 1.2614;
 constexpr double alcohol_v = 1 / 0.7893;
 // Dry gum in solution, 0.58 to 0.62 from memory; 0.02 moves a 30 % solution by 0.7 %.
@@ -56,7 +57,7 @@ constexpr double gum_v = 0.60;
 // Honey of 17 % water has a specific gravity 20/20 of 1.4237 (White 1975); what is not its water's
 // volume is its solids'.
 constexpr double honey_v =
-    (1 / (1.4237 * 0.99821) - honey_moisture * water_v) / (1 - honey_moisture);
+    (1 / (1.4237 * water_g_per_mL) - honey_moisture * water_v) / (1 - honey_moisture);
 // Preservatives, soaps, what nobody has named: as water, no source.
 constexpr double other_v = 1;
 

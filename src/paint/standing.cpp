@@ -1,10 +1,11 @@
 #include "paint/standing.hpp"
 
+#include "paint/water.hpp"
+
 namespace paint {
 
 namespace {
 
-constexpr double water_mL_per_g = 1 / 0.99821; // 20 °C
 constexpr double alcohol_mL_per_g = 1 / 0.7893;
 
 double liquid_share(const Parts& parts) { return 1 - parts.pigment; }

@@ -1,11 +1,16 @@
 #include "paper/csv.hpp"
 
-#include "paper/letters.hpp"
+#include "words/letters.hpp"
 #include "words/say.hpp"
 
 #include <cmath>
 
 namespace paper {
+
+using words::is_control;
+using words::next_letter;
+using words::no_letter;
+using words::put_letter;
 
 namespace {
 

@@ -4,6 +4,7 @@
 #include "paint/in_words.hpp"
 #include "paper/measure.hpp"
 #include "paper/palette.hpp"
+#include "paper/svg.hpp"
 #include "words/moments.hpp"
 #include "words/paper_says.hpp"
 
@@ -99,13 +100,13 @@ Markup drawn(const SetLabel& set, const Size& label, double x, double y) {
                                               {"width", mm(label.w)},
                                               {"height", mm(label.h)},
                                               {"fill", "none"},
-                                              {"stroke", ink::rule},
+                                              {"stroke", css(ink::rule)},
                                               {"stroke-width", "0.15"}})};
   for (const SetLine& line : set.lines) {
     Attributes a{{"x", mm(x + edge)},
                  {"y", mm(y + line.baseline)},
                  {"font-size", mm(line.size)},
-                 {"fill", line.quiet ? ink::quiet : ink::text}};
+                 {"fill", line.quiet ? css(ink::quiet) : css(ink::text)}};
     if (line.title) a.push_back({"font-weight", "bold"});
     const double wide = width_em(line.words, line.title) * line.size;
     if (wide > line.room * sure) {
@@ -118,7 +119,7 @@ Markup drawn(const SetLabel& set, const Size& label, double x, double y) {
                                     {"y1", mm(y + set.notes_y)},
                                     {"x2", mm(x + label.w - edge)},
                                     {"y2", mm(y + set.notes_y)},
-                                    {"stroke", ink::rule},
+                                    {"stroke", css(ink::rule)},
                                     {"stroke-width", "0.2"}}));
   return element("g", {}, inside);
 }

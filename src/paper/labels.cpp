@@ -3,6 +3,7 @@
 #include "paint/measure.hpp"
 #include "paper/label.hpp"
 #include "paper/palette.hpp"
+#include "paper/svg.hpp"
 #include "words/paper_says.hpp"
 
 #include <algorithm>
@@ -31,10 +32,11 @@ Markup ruler(const Size& sheet) {
   const double x = margin, y = sheet.h - margin;
   const std::string path = "M" + mm(x) + " " + mm(y - 1) + "v1h50v-1";
   Markup out = element(
-      "path", {{"d", path}, {"fill", "none"}, {"stroke", ink::quiet}, {"stroke-width", "0.2"}});
-  out +=
-      element("text", {{"x", mm(x + 52)}, {"y", mm(y)}, {"font-size", "2.3"}, {"fill", ink::quiet}},
-              say(Say::labels_ruler));
+      "path",
+      {{"d", path}, {"fill", "none"}, {"stroke", css(ink::quiet)}, {"stroke-width", "0.2"}});
+  out += element("text",
+                 {{"x", mm(x + 52)}, {"y", mm(y)}, {"font-size", "2.3"}, {"fill", css(ink::quiet)}},
+                 say(Say::labels_ruler));
   return out;
 }
 

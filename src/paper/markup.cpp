@@ -1,12 +1,17 @@
 #include "paper/markup.hpp"
 
-#include "paper/letters.hpp"
 #include "words/language_says.hpp"
+#include "words/letters.hpp"
 #include "words/say.hpp"
 
 #include <cmath>
 
 namespace paper {
+
+using words::is_control;
+using words::next_letter;
+using words::no_letter;
+using words::put_letter;
 
 struct Writer {
   static Markup made(std::string bytes) { return Markup(std::move(bytes)); }

@@ -1,10 +1,12 @@
 #include "paper/measure.hpp"
 
-#include "paper/letters.hpp"
+#include "words/letters.hpp"
 
 #include <array>
 
 namespace paper {
+
+using words::next_letter;
 
 namespace {
 

@@ -4,6 +4,8 @@
 #include "screens/parts.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 namespace screens {
 
@@ -48,16 +50,33 @@ void draw_glow(Sheet& sheet) {
   sheet.shapes.push_back(Box{all, 0, sheet.theme.glow, clear, 0});
 }
 
+std::vector<Shape> taken_from(Sheet& sheet) { return std::exchange(sheet.shapes, {}); }
+
+}
+
+Layers layers_of(const bench::View& view) {
+  Sheet sheet{view, theme(view.strip.night)};
+  Layers layers;
+  draw_glow(sheet);
+  layers.ground = taken_from(sheet);
+  draw_strip(sheet);
+  layers.top_bar = taken_from(sheet);
+  std::visit(Screens{sheet}, view.screen);
+  layers.screen = taken_from(sheet);
+  draw_undo(sheet);
+  layers.undo = taken_from(sheet);
+  draw_fields(sheet);
+  draw_ring(sheet);
+  layers.above = taken_from(sheet);
+  return layers;
 }
 
 std::vector<Shape> draw(const bench::View& view) {
-  Sheet sheet{view, theme(view.strip.night)};
-  draw_glow(sheet);
-  draw_strip(sheet);
-  std::visit(Screens{sheet}, view.screen);
-  draw_fields(sheet);
-  draw_ring(sheet);
-  return std::move(sheet.shapes);
+  Layers layers = layers_of(view);
+  std::vector<Shape> all;
+  for (auto* layer : {&layers.ground, &layers.top_bar, &layers.screen, &layers.undo, &layers.above})
+    std::move(layer->begin(), layer->end(), std::back_inserter(all));
+  return all;
 }
 
 }

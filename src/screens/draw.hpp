@@ -8,6 +8,17 @@
 
 namespace screens {
 
-std::vector<Shape> draw(const bench::View& view);
+// The parts of a frame by who draws them, one upon the other. All that a screen draws is in its own
+// part, wherever it lies.
+struct Layers {
+  std::vector<Shape> ground; // what glows behind the pads
+  std::vector<Shape> top_bar;
+  std::vector<Shape> screen;
+  std::vector<Shape> undo;
+  std::vector<Shape> above; // fields that are written in, the ring of the keys
+};
+Layers layers_of(const bench::View& view);
+
+std::vector<Shape> draw(const bench::View& view); // all of them
 
 }

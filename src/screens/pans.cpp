@@ -123,7 +123,6 @@ void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
 void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const Theme& t = sheet.theme;
   const std::string number = std::to_string(pans.pan);
-  if (at.id.kind == SharedPad::undo) draw_undo(sheet, at, pans.undo);
   const auto own = at.id.kind.as<PansPad>();
   if (!own) return;
   switch (*own) {

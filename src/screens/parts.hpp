@@ -20,7 +20,7 @@ void draw_pans(Sheet& sheet, const bench::PansView& pans);
 void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, Colour paint,
               const Ground& ground);
 std::string undo_words(const bench::UndoView& undo); // what it takes back
-void draw_undo(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo);
+void draw_undo(Sheet& sheet);                        // where the screen has it
 void draw_ranges(Sheet& sheet, const bench::RangesView& ranges);
 void draw_story(Sheet& sheet, const bench::StoryView& story);
 void draw_compare(Sheet& sheet, const bench::CompareView& compare);

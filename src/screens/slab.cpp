@@ -66,36 +66,6 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
         width);
 }
 
-void undo_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) {
-  const Rect& r = pad.box;
-  const Ground g = pad_box(sheet, pad, plain(sheet.theme), 0.55);
-  const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17});
-  undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
-  const double x = r.x + arrow + 5.6, width = r.right() - x - padding_mm;
-  const std::string what = undo_words(undo);
-  const bool waiting = undo.unsaved > 0;
-  const double mark = undo.saved ? 5 : 0; // room for the tick behind the words
-  const Lines unsaved =
-      fitted(waiting ? say(Say::undo_unsaved, {std::to_string(undo.unsaved)}) : "", width,
-             slab_letters, 2);
-  const int room = 3 - static_cast<int>(unsaved.lines.size());
-  const Lines lines = fitted(what, width - mark, slab_letters, room);
-  const double step = cap::body * line_step;
-  const double height =
-      cap::head + step * static_cast<double>(lines.lines.size() + unsaved.lines.size()) + 0.4;
-  double y = r.centre().y - height / 2 + cap::head;
-  write(sheet, {x, y}, Anchor::left, {cap::head, true, cap::head}, g.ink, say(Say::pad_undo),
-        width);
-  y += 0.4;
-  for (const std::string& line : lines.lines)
-    write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);
-  if (undo.saved && !lines.lines.empty())
-    tick(sheet, {x + width_mm(lines.lines.back(), lines.cap_mm, false) + 3, y - cap::body / 2}, 2.9,
-         g.quiet);
-  for (const std::string& line : unsaved.lines)
-    write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);
-}
-
 std::string pass_action(const bench::PassView& pass) {
   switch (pass.next) {
   case bench::PassView::wet_out: return say(Say::stage_wet_out);
@@ -222,7 +192,6 @@ void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
   }
   for (const bench::Pad& at : l.pads) {
     if (const auto* material = material_of(slab, at.id)) material_pad(sheet, at, *material);
-    if (at.id.kind == SharedPad::undo) undo_pad(sheet, at, slab.undo);
     if (at.id.kind == SlabPad::pass) pass_pad(sheet, at, slab.pass);
     if (at.id.kind == SlabPad::felt) felt_pad(sheet, at);
     simple_pad(sheet, at, slab);

@@ -145,12 +145,7 @@ void undo_arrow(Sheet& sheet, Point c, double size, Colour colour) {
 }
 
 void tick(Sheet& sheet, Point c, double size, Colour colour) {
-  sheet.shapes.push_back(Line{{{c.x - size * 0.42, c.y + size * 0.02},
-                               {c.x - size * 0.12, c.y + size * 0.34},
-                               {c.x + size * 0.44, c.y - size * 0.38}},
-                              size * 0.17,
-                              colour,
-                              0});
+  session::add_tick(sheet.shapes, c, size, colour);
 }
 
 void sun(Sheet& sheet, Point c, double size, Colour colour) {
@@ -173,22 +168,11 @@ void moon(Sheet& sheet, Point c, double size, Colour colour, Colour ground) {
 }
 
 void chevron(Sheet& sheet, Point c, double size, Colour colour, bool to_the_right) {
-  const double w = (to_the_right ? 1 : -1) * size * 0.25, h = size * 0.45;
-  sheet.shapes.push_back(
-      Line{{{c.x - w, c.y - h}, {c.x + w, c.y}, {c.x - w, c.y + h}}, size * 0.22, colour, 0});
+  session::add_chevron(sheet.shapes, c, size, colour, to_the_right);
 }
 
 void caution_sign(Sheet& sheet, Point c, double size) {
-  const Theme& t = sheet.theme;
-  const double h = size * 0.5;
-  sheet.shapes.push_back(
-      Polygon{{{c.x, c.y - h}, {c.x + h * 1.1, c.y + h * 0.86}, {c.x - h * 1.1, c.y + h * 0.86}},
-              t.caution,
-              t.caution_ink,
-              size * 0.08});
-  sheet.shapes.push_back(
-      Line{{{c.x, c.y - h * 0.4}, {c.x, c.y + h * 0.22}}, size * 0.12, t.caution_ink, 0});
-  sheet.shapes.push_back(Disc{{c.x, c.y + h * 0.54}, size * 0.07, t.caution_ink, clear, 0});
+  session::add_caution(sheet.shapes, c, size, sign_colours(sheet.theme));
 }
 
 void bell(Sheet& sheet, Point c, double size, Colour colour, Colour ground, bool rings) {
@@ -207,17 +191,7 @@ void bell(Sheet& sheet, Point c, double size, Colour colour, Colour ground, bool
 }
 
 void feel_sign(Sheet& sheet, Point c, double size, session::Feel feel) {
-  const Theme& t = sheet.theme;
-  sheet.shapes.push_back(Box{{c.x - size / 2, c.y - size / 2, size, size},
-                             size * 0.2,
-                             feel_colour(t, feel),
-                             t.ink,
-                             outline_mm});
-  const int off = static_cast<int>(feel) - static_cast<int>(session::Feel::right);
-  if (off == 0) return tick(sheet, c, size * 0.56, t.ink);
-  const int count = std::abs(off);
-  for (int i = 0; i < count; ++i)
-    chevron(sheet, {c.x + (i - (count - 1) / 2.0) * size * 0.32, c.y}, size * 0.5, t.ink, off > 0);
+  session::add_sign(sheet.shapes, feel, c, size, sign_colours(sheet.theme));
 }
 
 }

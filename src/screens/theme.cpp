@@ -1,8 +1,5 @@
 #include "screens/theme.hpp"
 
-#include <cmath>
-#include <utility>
-
 namespace screens {
 
 namespace {
@@ -47,10 +44,6 @@ const Theme dark_bench{
     .wetting_aid = rgb(0x5A3747),
 };
 
-std::uint8_t between(std::uint8_t a, std::uint8_t b, double t) {
-  return static_cast<std::uint8_t>(std::lround(a + (b - a) * t));
-}
-
 }
 
 const Theme& theme(bool night) { return night ? dark_bench : day; }
@@ -94,8 +87,8 @@ Colour feel_colour(const Theme& t, session::Feel feel) {
   return t.slab;
 }
 
-Colour mixed(Colour a, Colour b, double t) {
-  return {between(a.r, b.r, t), between(a.g, b.g, t), between(a.b, b.b, t), between(a.a, b.a, t)};
+session::SignColours sign_colours(const Theme& t) {
+  return {t.slab, t.ink, t.right, t.sticky, t.runny, t.caution, t.caution_ink};
 }
 
 }

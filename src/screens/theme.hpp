@@ -4,7 +4,7 @@
 #pragma once
 
 #include "screens/shapes.hpp"
-#include "session/event.hpp"
+#include "session/signs.hpp"
 
 #include <array>
 
@@ -37,9 +37,7 @@ Ground pressed(const Ground& ground);
 
 Colour material_colour(const Theme& theme, session::CardKind kind);
 Colour feel_colour(const Theme& theme, session::Feel feel);
-
-// a at 0, b at 1.
-Colour mixed(Colour a, Colour b, double t);
+session::SignColours sign_colours(const Theme& theme);
 
 // Heights of a capital in mm. At 620 mm 2.9 mm is 16 minutes of arc, the least that is read well
 // (NUREG-0700); clean-hands screens are read from nearer.

@@ -7,37 +7,9 @@
 
 namespace screens {
 
-FlowScale flow_scale(const bench::TrailView& trail, double left, double right) {
-  std::vector<double> shown;
-  for (const auto& point : trail.points)
-    if (trail.whole || point.clock >= trail.from) shown.push_back(point.flow);
-  for (const auto& point : trail.beside) shown.push_back(point.flow);
-  for (const auto& flow : {trail.now, trail.landing, trail.next})
-    if (flow) shown.push_back(*flow);
-  return paint::flow_scale(trail.band, shown, left, right);
-}
-
 std::vector<Tick> ticks(const FlowScale& scale, double cap_mm) {
   const auto width = [&](std::string_view label) { return width_mm(label, cap_mm, false); };
   return paint::ticks(scale, width, cap_mm * 0.7);
-}
-
-TimeScale time_scale(const bench::TrailView& trail, double top, double bottom) {
-  return session::time_scale(trail.points, trail.from, trail.to, trail.whole, top, bottom);
-}
-
-std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
-                             Colour away, Colour right) {
-  const int steps = std::max(2, static_cast<int>(scale.right - scale.left)); // one a mm
-  std::vector<Stop> stops{{scale.left - margin_mm, away}};
-  for (int i = 0; i <= steps; ++i) {
-    const double x = scale.left + (scale.right - scale.left) * i / steps;
-    const double share = paint::chance_right(band, scale.flow(x)) / certain;
-    stops.push_back(
-        {x, mixed(away, right, std::isfinite(share) ? std::clamp(share, 0.0, 1.0) : 0)});
-  }
-  stops.push_back({scale.right + margin_mm, away});
-  return stops;
 }
 
 // Liang and Barsky's clipping: is any of the segment inside?
@@ -58,17 +30,6 @@ bool touches(const Rect& r, const Segment& s) {
 
 bool overlap(const Rect& a, const Rect& b) {
   return a.x < b.right() && b.x < a.right() && a.y < b.bottom() && b.y < a.bottom();
-}
-
-std::vector<std::vector<Point>> trail_pieces(const std::vector<session::TrailPoint>& points,
-                                             const FlowScale& flow, const TimeScale& time) {
-  std::vector<std::vector<Point>> pieces;
-  for (const auto& point : points) {
-    if (!std::isfinite(point.flow)) continue;
-    if (pieces.empty() || point.after_gap) pieces.emplace_back();
-    pieces.back().push_back({flow.x(point.flow), time.y(point.clock)});
-  }
-  return pieces;
 }
 
 std::vector<std::vector<Point>> dashes(const std::vector<Point>& line, double length_mm) {

@@ -2,10 +2,8 @@
 #pragma once
 
 #include "bench/view.hpp"
-#include "paint/flow_scale.hpp"
 #include "screens/shapes.hpp"
-#include "screens/theme.hpp"
-#include "session/trail.hpp"
+#include "session/trail_shapes.hpp"
 
 #include <optional>
 #include <string>
@@ -17,35 +15,21 @@ namespace screens {
 using paint::band_edges;
 using paint::FlowScale;
 using paint::Tick;
+using session::band_stops;
+using session::flow_scale;
 using session::gap_in_time_mm;
+using session::time_scale;
 using session::TimeScale;
-
-// Of all the flows that the trail shows.
-FlowScale flow_scale(const bench::TrailView& trail, double left, double right);
+using session::trail_pieces;
 
 // As many as keep their labels apart.
 std::vector<Tick> ticks(const FlowScale& scale, double cap_mm);
-
-TimeScale time_scale(const bench::TrailView& trail, double top, double bottom);
-
-// The band from slab to the colour of right, by the chance that a hand would call it right: where
-// little is known that is small everywhere, and the band is faint and wide. The whole colour stands
-// for a chance of `certain`.
-// Beyond the scale's ends it fades out within margin_mm, so that no edge shows where none is.
-std::vector<Stop> band_stops(const paint::Band& band, const FlowScale& scale, double margin_mm,
-                             Colour away, Colour right);
-
-inline constexpr double certain = 0.9;
 
 struct Segment {
   Point a, b;
 };
 bool touches(const Rect& rect, const Segment& segment); // ends and touching count
 bool overlap(const Rect& a, const Rect& b);
-
-// The lines of a trail, cut where nobody was there; the last pieces between cuts.
-std::vector<std::vector<Point>> trail_pieces(const std::vector<session::TrailPoint>& points,
-                                             const FlowScale& flow, const TimeScale& time);
 
 // A line cut into dashes of one length, with as much between them.
 std::vector<std::vector<Point>> dashes(const std::vector<Point>& line, double length_mm);

@@ -1,5 +1,6 @@
 // Undo: what it takes back, and whether the last line is saved.
 #include "screens/measure.hpp"
+#include "bench/pads_shared.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "words/slab_says.hpp"
@@ -34,9 +35,7 @@ std::vector<Label> words_of(const bench::UndoView& undo, bool narrow, bool low) 
   return out;
 }
 
-}
-
-void draw_undo(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) {
+void small_pad(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) {
   const Ground g = pad_box(sheet, at, plain(sheet.theme), 0.55);
   const Rect& r = at.box;
   constexpr double low_mm = 22;
@@ -46,6 +45,51 @@ void draw_undo(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) 
   const double x = r.x + arrow + 3.4, width = r.right() - x - mark;
   labels(sheet, {x, r.y, width, r.h}, g, words_of(undo, false, r.h < low_mm), Anchor::left);
   if (undo.saved) tick(sheet, {r.right() - mark, r.centre().y}, 2.9, g.quiet);
+}
+
+// On Slab, where it has the room of two pads.
+void wide_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) {
+  const Rect& r = pad.box;
+  const Ground g = pad_box(sheet, pad, plain(sheet.theme), 0.55);
+  const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17});
+  undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
+  const double x = r.x + arrow + 5.6, width = r.right() - x - padding_mm;
+  const std::string what = undo_words(undo);
+  const bool waiting = undo.unsaved > 0;
+  const double mark = undo.saved ? 5 : 0; // room for the tick behind the words
+  const Lines unsaved =
+      fitted(waiting ? say(Say::undo_unsaved, {std::to_string(undo.unsaved)}) : "", width,
+             slab_letters, 2);
+  const int room = 3 - static_cast<int>(unsaved.lines.size());
+  const Lines lines = fitted(what, width - mark, slab_letters, room);
+  const double step = cap::body * line_step;
+  const double height =
+      cap::head + step * static_cast<double>(lines.lines.size() + unsaved.lines.size()) + 0.4;
+  double y = r.centre().y - height / 2 + cap::head;
+  write(sheet, {x, y}, Anchor::left, {cap::head, true, cap::head}, g.ink, say(Say::pad_undo),
+        width);
+  y += 0.4;
+  for (const std::string& line : lines.lines)
+    write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);
+  if (undo.saved && !lines.lines.empty())
+    tick(sheet, {x + width_mm(lines.lines.back(), lines.cap_mm, false) + 3, y - cap::body / 2}, 2.9,
+         g.quiet);
+  for (const std::string& line : unsaved.lines)
+    write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);
+}
+
+}
+
+void draw_undo(Sheet& sheet) {
+  const auto& pads = sheet.view.layout.pads;
+  const auto at = std::find_if(pads.begin(), pads.end(), [](const bench::Pad& pad) {
+    return pad.id.kind == bench::SharedPad::undo;
+  });
+  if (at == pads.end()) return;
+  if (const auto* slab = std::get_if<bench::SlabView>(&sheet.view.screen))
+    wide_pad(sheet, *at, slab->undo);
+  if (const auto* pans = std::get_if<bench::PansView>(&sheet.view.screen))
+    small_pad(sheet, *at, pans->undo);
 }
 
 }

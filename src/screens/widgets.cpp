@@ -6,12 +6,18 @@
 
 namespace screens {
 
+Text one_line(Text text, double least_mm) {
+  const Lines one = fitted(text.words, text.max_mm, {text.cap_mm, text.bold, least_mm}, 1);
+  text.cap_mm = one.cap_mm;
+  text.words = one.lines.empty() ? "" : one.lines[0];
+  return text;
+}
+
 void write(Sheet& sheet, Point at, Anchor anchor, const Lettering& l, Colour colour,
            const std::string& words, double max_mm) {
   if (words.empty()) return;
-  const Lines one = fitted(words, max_mm, l, 1);
   sheet.shapes.push_back(
-      Text{at, anchor, one.cap_mm, l.bold, colour, one.lines.empty() ? "" : one.lines[0], max_mm});
+      one_line({at, anchor, l.cap_mm, l.bold, colour, words, max_mm}, l.least_mm));
 }
 
 void panel(Sheet& sheet, const Rect& rect) {

@@ -23,6 +23,9 @@ inline constexpr double outline_mm = 0.34;
 inline constexpr double padding_mm = 2.2; // from the edge of a pad to its words
 inline constexpr double line_step = 1.72; // from baseline to baseline, in heights of a capital
 
+// Made to fit its max_mm: smaller, down to least_mm, and cut if it must.
+Text one_line(Text text, double least_mm);
+
 void write(Sheet& sheet, Point at, Anchor anchor, const Lettering& lettering, Colour colour,
            const std::string& words, double max_mm);
 

@@ -4,6 +4,28 @@
 
 namespace session {
 
+TrailView trail_view(const Batch& batch) {
+  TrailView t;
+  t.points = batch.trail;
+  t.passes = batch.passes;
+  t.to = batch.clock;
+  t.whole = true;
+  t.opened_at = batch.opened_at;
+  if (batch.standing.flow_now && batch.standing.liquid_mL.value > 0)
+    t.now = batch.standing.flow_now->value;
+  for (const Entry& e : batch.entries) {
+    if (e.withdrawn) continue;
+    if (std::holds_alternative<Gathered>(e.event)) t.gathered = e.clock;
+    if (!e.flow) continue;
+    if (const auto* f = std::get_if<Felt>(&e.event)) t.marks.push_back({e.clock, *e.flow, f->as});
+    if (const auto* d = std::get_if<Dot>(&e.event))
+      t.marks.push_back({e.clock, *e.flow, d->specks});
+    if (const auto* x = std::get_if<Trouble>(&e.event))
+      t.marks.push_back({e.clock, *e.flow, x->what});
+  }
+  return t;
+}
+
 double TimeScale::y(Clock clock) const {
   if (knots.size() < 2) return knots.empty() ? 0 : knots[0].second;
   std::size_t i = 1;

@@ -1,11 +1,38 @@
-// A batch's trail as numbers: what it is drawn against, and where its moments stand.
+// A batch's trail as numbers: what is shown of it, what it is drawn against, and where its moments
+// stand.
 #pragma once
 
+#include "paint/range.hpp"
 #include "session/batch.hpp"
+#include "session/signs.hpp"
 
 #include <utility>
 
 namespace session {
+
+struct TrailMark { // a flag on the trail
+  Clock clock = 0;
+  double flow = 0;
+  NoteSign what;
+};
+
+struct TrailView {
+  std::vector<TrailPoint> points;
+  std::vector<TrailPoint> ghost; // of the last good batch, by its own clock
+  std::vector<TrailMark> marks;
+  std::vector<Pass> passes;
+  std::optional<paint::Band> band; // today's notes counted in
+  std::optional<double> now;       // live flow
+  std::optional<double> landing;   // where the pressed pad's addition would land
+  std::optional<double> next;      // where the advised addition would land
+  Clock from = 0, to = 0;          // the stretch of time to show
+  bool whole = false;              // all of the batch, with its gaps shortened
+  std::optional<Clock> gathered;
+  std::vector<TrailPoint> beside; // of another batch, to compare with
+  std::int64_t opened_at = 0;     // ms since 1970, for times of day
+};
+
+TrailView trail_view(const Batch& batch); // the whole of it, without a band
 
 // Time down. In a whole batch the stretches where nobody was there are short and equal.
 struct TimeScale {

@@ -1,5 +1,6 @@
 #include "studio/kept.hpp"
 
+#include "disk/whole_file.hpp"
 #include "words/studio_says.hpp"
 
 #include <cerrno>
@@ -23,14 +24,8 @@ words::Result<void> keep(disk::Files& files, const disk::Files::Path& file,
     return failure(file, made.code);
   const disk::Files::Path beside = file.string() + ".new";
   files.remove(beside); // of a run that was killed in here
-  const disk::Opened opened = files.open_new(beside);
-  if (opened.code != 0) return failure(file, opened.code);
-  const disk::Done written = files.write(opened.handle, bytes);
-  const disk::Done forced = written.code == 0 ? files.force(opened.handle) : written;
-  files.close(opened.handle);
-  const disk::Done placed = forced.code == 0 ? files.rename(beside, file) : forced;
-  const disk::Done named = placed.code == 0 ? files.force_folder(file.parent_path()) : placed;
-  if (named.code != 0) return failure(file, named.code);
+  if (const auto failed = disk::put_in_place(files, file, beside, bytes))
+    return failure(file, failed->code);
   return {};
 }
 

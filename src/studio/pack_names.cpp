@@ -2,6 +2,7 @@
 #include "studio/journal.hpp"
 #include "studio/pack.hpp"
 #include "studio/photos.hpp"
+#include "words/letter_case.hpp"
 #include "words/studio_says.hpp"
 
 #include <algorithm>
@@ -59,13 +60,6 @@ bool belongs(const std::vector<std::string_view>& parts) {
          file.substr(file.size() - ending.size()) == ending;
 }
 
-std::string in_small_letters(std::string_view name) {
-  std::string small(name);
-  for (char& c : small)
-    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-  return small;
-}
-
 }
 
 std::optional<words::Error> PackNames::take(std::string_view name) {
@@ -76,7 +70,8 @@ std::optional<words::Error> PackNames::take(std::string_view name) {
     return words::Error{Say::entry_odd_name, args};
   if (leaves(parts)) return words::Error{Say::entry_leaves, args};
   if (!belongs(parts)) return words::Error{Say::entry_elsewhere, args};
-  if (!taken_.insert(in_small_letters(name)).second) return words::Error{Say::entry_twice, args};
+  if (!taken_.insert(words::in_small_letters(name)).second)
+    return words::Error{Say::entry_twice, args};
   if (taken_.size() > most_pack_entries)
     return words::Error{Say::pack_too_many, {std::to_string(most_pack_entries)}};
   return std::nullopt;

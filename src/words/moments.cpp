@@ -11,8 +11,6 @@ namespace words {
 
 namespace {
 
-std::int64_t floor_div(std::int64_t a, std::int64_t b) { return a / b - (a % b < 0 ? 1 : 0); }
-
 std::string two_digits(std::int64_t n) { return (n < 10 ? "0" : "") + std::to_string(n); }
 
 std::string month_name(int month) { // 1 to 12
@@ -22,31 +20,6 @@ std::string month_name(int month) { // 1 to 12
   return names.substr(from, names.find(' ', from) - from);
 }
 
-// Seconds since 1970 by the clock on the wall there.
-std::int64_t wall_seconds(std::int64_t ms, int utc_offset_min) {
-  return floor_div(ms, 1000) + std::int64_t{utc_offset_min} * 60;
-}
-
-// Days since 1970 to a date: H. Hinnant's civil_from_days, "chrono-Compatible Low-Level Date
-// Algorithms", for the proleptic Gregorian calendar.
-Day civil_day(std::int64_t days) {
-  days += 719468; // from 0000-03-01
-  const std::int64_t era = floor_div(days, 146097);
-  const std::int64_t day_of_era = days - era * 146097;
-  const std::int64_t year_of_era =
-      (day_of_era - day_of_era / 1460 + day_of_era / 36524 - day_of_era / 146096) / 365;
-  const std::int64_t day_of_year =
-      day_of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
-  const std::int64_t month = (5 * day_of_year + 2) / 153; // from March
-  return {year_of_era + era * 400 + (month < 10 ? 0 : 1),
-          static_cast<int>(month < 10 ? month + 3 : month - 9),
-          static_cast<int>(day_of_year - (153 * month + 2) / 5 + 1)};
-}
-
-}
-
-Day day_of(std::int64_t ms, int utc_offset_min) {
-  return civil_day(floor_div(wall_seconds(ms, utc_offset_min), 86400));
 }
 
 std::string minutes_seconds(double seconds) {
@@ -55,14 +28,12 @@ std::string minutes_seconds(double seconds) {
 }
 
 std::string time_of_day(std::int64_t ms, int utc_offset_min) {
-  const std::int64_t seconds = wall_seconds(ms, utc_offset_min);
-  const std::int64_t minutes = (seconds - floor_div(seconds, 86400) * 86400) / 60;
-  return two_digits(minutes / 60) + ":" + two_digits(minutes % 60);
+  const WallTime at = wall_time(ms, utc_offset_min);
+  return two_digits(at.hour) + ":" + two_digits(at.minute);
 }
 
 std::string time_to_second(std::int64_t ms, int utc_offset_min) {
-  const std::int64_t seconds = wall_seconds(ms, utc_offset_min);
-  return time_of_day(ms, utc_offset_min) + ":" + two_digits(seconds - floor_div(seconds, 60) * 60);
+  return time_of_day(ms, utc_offset_min) + ":" + two_digits(wall_time(ms, utc_offset_min).second);
 }
 
 std::string date_and_time(std::int64_t ms, int utc_offset_min) {
@@ -78,16 +49,11 @@ std::string date(std::int64_t ms, int utc_offset_min) {
 }
 
 std::string local_time(std::int64_t ms, int utc_offset_min) {
-  const std::int64_t seconds = wall_seconds(ms, utc_offset_min);
-  const std::int64_t in_day = seconds - floor_div(seconds, 86400) * 86400;
-  const Day d = civil_day(floor_div(seconds, 86400));
+  const WallTime at = wall_time(ms, utc_offset_min);
   const int offset = std::abs(utc_offset_min);
   char text[80];
-  std::snprintf(text, sizeof text, "%04lld-%02d-%02dT%02lld:%02lld:%02lld%c%02d:%02d",
-                static_cast<long long>(d.year), d.month, d.day,
-                static_cast<long long>(in_day / 3600), static_cast<long long>(in_day / 60 % 60),
-                static_cast<long long>(in_day % 60), utc_offset_min < 0 ? '-' : '+', offset / 60,
-                offset % 60);
+  std::snprintf(text, sizeof text, "%sT%02d:%02d:%02d%c%02d:%02d", date_of(at.day).c_str(), at.hour,
+                at.minute, at.second, utc_offset_min < 0 ? '-' : '+', offset / 60, offset % 60);
   return text;
 }
 

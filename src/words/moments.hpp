@@ -1,20 +1,12 @@
 // Moments and durations, written out.
 #pragma once
 
+#include "words/calendar.hpp"
+
 #include <cstdint>
 #include <string>
 
 namespace words {
-
-// A day of the proleptic Gregorian calendar.
-struct Day {
-  std::int64_t year = 1970;
-  int month = 1, day = 1;
-  bool operator==(const Day&) const = default;
-};
-
-// Of a moment in ms since 1970, so many minutes east of UTC.
-Day day_of(std::int64_t ms, int utc_offset_min);
 
 // 12:34; minutes go on past 59.
 std::string minutes_seconds(double seconds);

@@ -1,11 +1,13 @@
-#include "paper/letters.hpp"
 #include "paper/markup.hpp"
+#include "words/letters.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
 
 using namespace paper;
+using words::next_letter;
+using words::put_letter;
 
 TEST_CASE("text stays text") {
   CHECK(text("a < b & \"c\" 'd' >").bytes() == "a &lt; b &amp; &quot;c&quot; &#39;d&#39; &gt;");

@@ -1,5 +1,6 @@
 // Own regression: what stands where on every screen, lying and upright, by day. A change that is
-// meant is written anew with SLABSIDE_WRITE_GOLDEN=1, and then read in the diff.
+// meant is written anew with SLABSIDE_WRITE_GOLDEN=1, and then read in the diff. The top bar and
+// undo, which are the same on many screens, have files of their own.
 #include "screens/draw.hpp"
 #include "screens/listing.hpp"
 #include "screens/views.hpp"
@@ -11,8 +12,9 @@
 #include <fstream>
 #include <iterator>
 #include <map>
-#include <set>
 #include <sstream>
+#include <string>
+#include <vector>
 
 namespace {
 
@@ -49,28 +51,82 @@ std::string first_difference(const std::string& was, const std::string& is) {
   }
 }
 
+// Each look of a part once, under the names of all the frames that have it.
+class Looks {
+public:
+  void add(const std::string& frame, const std::vector<screens::Shape>& shapes) {
+    const std::string look = views::listing(shapes);
+    const auto [at, is_new] = index_.insert({look, looks_.size()});
+    if (is_new) looks_.push_back({"", look});
+    looks_[at->second].frames += "# " + frame + "\n";
+  }
+  std::string text() const {
+    std::string out;
+    for (const Look& look : looks_) out += look.frames + look.listing + "\n";
+    return out;
+  }
+
+private:
+  struct Look {
+    std::string frames, listing;
+  };
+  std::vector<Look> looks_;
+  std::map<std::string, std::size_t> index_;
+};
+
+// Without what has files of its own.
+std::string listing_of_screen(const screens::Layers& layers) {
+  return views::listing(layers.ground) + views::listing(layers.screen) +
+         views::listing(layers.above);
+}
+
+// What is to lie in the folder, by name.
+std::map<std::string, std::string> all_files() {
+  std::map<std::string, int> seen;
+  std::map<std::string, Looks> looks;
+  std::map<std::string, std::string> out;
+  for (const auto& c : views::all()) {
+    if (!(c.mm == bench::Size{218, 136}) && !(c.mm == bench::Size{136, 218})) continue;
+    const std::string name = file_name(c.name, ++seen[c.name]);
+    const auto layers = screens::layers_of(c.view);
+    CHECK(out.insert({name, listing_of_screen(layers)}).second);
+    const std::string lies = c.mm.h > c.mm.w ? "upright.txt" : "lying.txt";
+    looks["top_bar_" + lies].add(name, layers.top_bar);
+    if (!layers.undo.empty()) looks["undo_" + lies].add(name, layers.undo);
+  }
+  for (const auto& [name, part] : looks) CHECK(out.insert({name, part.text()}).second);
+  return out;
+}
+
 }
 
 TEST_CASE("every shape stands where it stood") {
-  std::map<std::string, int> seen;
-  std::set<std::filesystem::path> known;
+  const auto files = all_files();
   if (writes()) std::filesystem::create_directories(folder);
-  for (const auto& c : views::all()) {
-    if (!(c.mm == bench::Size{218, 136}) && !(c.mm == bench::Size{136, 218})) continue;
-    const auto path = folder / file_name(c.name, ++seen[c.name]);
-    known.insert(path);
-    const std::string is = views::listing(screens::draw(c.view));
-    if (writes()) std::ofstream(path, std::ios::binary) << is;
-    const std::string difference = first_difference(contents(path), is);
-    CHECK_MESSAGE(difference.empty(), path.filename().string() << ", " << difference);
+  for (const auto& [name, is] : files) {
+    if (writes()) std::ofstream(folder / name, std::ios::binary) << is;
+    const std::string difference = first_difference(contents(folder / name), is);
+    CHECK_MESSAGE(difference.empty(), name << ", " << difference);
   }
   if (!std::filesystem::exists(folder)) return;
   for (const auto& entry : std::filesystem::directory_iterator(folder)) {
-    if (known.count(entry.path())) continue;
+    const std::string name = entry.path().filename().string();
+    if (files.count(name)) continue;
     if (writes())
       std::filesystem::remove(entry.path());
     else
-      FAIL_CHECK(entry.path().filename().string() << " belongs to no screen");
+      FAIL_CHECK(name << " belongs to no screen");
+  }
+}
+
+TEST_CASE("a frame is its layers, one upon the other") {
+  for (const auto& c : views::all()) {
+    const auto layers = screens::layers_of(c.view);
+    std::string all;
+    for (const auto* layer :
+         {&layers.ground, &layers.top_bar, &layers.screen, &layers.undo, &layers.above})
+      all += views::listing(*layer);
+    CHECK_MESSAGE(views::listing(screens::draw(c.view)) == all, c.name);
   }
 }
 

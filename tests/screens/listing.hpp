@@ -10,6 +10,6 @@ std::string listing(const std::vector<screens::Shape>& shapes);
 
 screens::Shape colourless(screens::Shape shape); // every fill, outline and letter in one colour
 screens::Shape moved(screens::Shape shape, double x, double y);
-bench::Rect bounds_of(const screens::Shape& shape); // a text's by its width
+screens::Rect bounds_of(const screens::Shape& shape); // a text's by its width
 
 }

@@ -1,4 +1,5 @@
 // Every pad that a screen lists has a place on it.
+#include "bench/hands.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
@@ -26,13 +27,46 @@ std::vector<bench::PadKind> all_pads() {
   return out;
 }
 
+std::set<bench::PadKind> seen_on_views() {
+  std::set<bench::PadKind> seen;
+  for (const views::Case& c : views::all())
+    for (const bench::Pad& pad : c.view.layout.pads) seen.insert(pad.id.kind);
+  return seen;
+}
+
+void look(const hands::Hands& h, std::set<bench::PadKind>& seen) {
+  for (const bench::Pad& pad : bench::layout(h.b).pads) seen.insert(pad.id.kind);
+}
+
+// Two pigments, paint on the slab and in a jar, then that paint beside another batch; a card that
+// was put away.
+void see_what_is_seldom(std::set<bench::PadKind>& seen) {
+  hands::Hands h;
+  h.tap("pigment pb29");
+  h.begin();
+  look(h, seen);
+  h.tap("add gum_12");
+  h.tap("more");
+  h.tap("to_jar half");
+  h.tap("more");
+  look(h, seen);
+  h.tap("plan");
+  h.begin();
+  h.tap("more");
+  h.tap("other_paint");
+  look(h, seen);
+  for (const char* const pad :
+       {"shelf", "kind_of binder", "card gum_13", "put_away", "kept_away", "card gum_13"})
+    h.tap(pad);
+  look(h, seen);
+}
+
 }
 
 TEST_CASE("every pad lies on some screen, and is called by its name") {
   using namespace bench;
-  std::set<PadKind> seen;
-  for (const views::Case& c : views::all())
-    for (const Pad& pad : c.view.layout.pads) seen.insert(pad.id.kind);
+  std::set<PadKind> seen = seen_on_views();
+  see_what_is_seldom(seen);
   for (const PadKind kind : all_pads<StripPad, SharedPad, SlabPad, ChoicePad, MorePad, NumberPad,
                                      PlanPad, ShelfPad, BookPad, PansPad, TabletPad>()) {
     const std::string name = name_of(PadId{kind, ""});

@@ -1,6 +1,6 @@
-#include "paper/letters.hpp"
+#include "words/letters.hpp"
 
-namespace paper {
+namespace words {
 
 namespace {
 

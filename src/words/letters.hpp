@@ -4,7 +4,7 @@
 #include <string>
 #include <string_view>
 
-namespace paper {
+namespace words {
 
 inline constexpr char32_t no_letter = 0xFFFD; // stands for what is none
 
