@@ -27,10 +27,7 @@ struct Read { // into the entry, line after line
   std::string pigments;
   std::set<std::string> known; // of them
   bool opened = false;
-  // One drop is added again and again.
-  std::map<std::tuple<const session::Card*, const session::Card*, session::Unit, double>,
-           std::int64_t>
-      ug;
+  session::GramsAdded grams_added;
 
   void operator()(const session::Opened& o) {
     opened = true;
@@ -67,12 +64,9 @@ struct Read { // into the entry, line after line
   void operator()(const Other&) {}
 
   std::int64_t micrograms(const session::Added& a) {
-    const session::Card *card = line->card.get(), *tool = line->tool.get();
-    const auto [known_ug, fresh] = ug.try_emplace({card, tool, a.unit, a.amount}, 0);
-    if (!fresh) return known_ug->second;
-    const auto g = session::grams_added(a, card ? *card : session::Card{}, tool);
-    if (g) known_ug->second = std::llround(g->value * 1e6);
-    return known_ug->second;
+    static const session::Card not_laid_out;
+    const auto& g = grams_added(a, line->card ? *line->card : not_laid_out, line->tool.get());
+    return g ? std::llround(g->value * 1e6) : 0;
   }
 };
 

@@ -38,7 +38,8 @@ std::string so_far(const bench::MaterialView& m, double room) {
   return width_mm(none, cap::body, false) <= room ? none : "–";
 }
 
-// Symbol and grams above, the name, and what the next tap adds.
+// Symbol and grams above, the name, and what the next tap adds, and with what where that has to be
+// told.
 void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView& m) {
   const Theme& t = sheet.theme;
   const Rect& r = pad.box;
@@ -47,7 +48,7 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   const std::string called =
       m.several > 0 ? say(Say::pad_pigments, {std::to_string(m.several)}) : m.name;
   const Lines name = fitted(called, width, slab_bold, 2);
-  const double rows = 2.0 + static_cast<double>(name.lines.size());
+  const double rows = (m.dropper.empty() ? 2.0 : 3.0) + static_cast<double>(name.lines.size());
   const double air = (r.h - rows * cap::body) / (rows + 1.1); // above, between, and below
   double y = r.y + air * 0.95 + cap::body;
   const bool heap = m.kind == session::CardKind::pigment || m.kind == session::CardKind::paint;
@@ -59,11 +60,11 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
         so_far(m, width - symbol - 1), width - symbol - 1);
   for (const std::string& line : name.lines)
     write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_bold, g.ink, line, width);
-  write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.ink,
-        m.several > 0       ? say(Say::pad_which)
-        : m.dropper.empty() ? next_words(m.next)
-                            : next_words(m.next) + ", " + m.dropper,
-        width);
+  write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_letters, g.ink,
+        m.several > 0 ? say(Say::pad_which) : next_words(m.next), width);
+  if (!m.dropper.empty())
+    write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.quiet, m.dropper,
+          width);
 }
 
 std::string pass_action(const bench::PassView& pass) {

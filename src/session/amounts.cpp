@@ -5,6 +5,8 @@
 #include "words/lists.hpp"
 #include "words/session_says.hpp"
 
+#include <cstring>
+
 namespace session {
 
 namespace {
@@ -13,7 +15,17 @@ using Amounts = std::vector<std::optional<paint::Amount>>;
 
 constexpr double scale_step_g = 0.1;
 
+words::Result<paint::Amount> grams_of(const Added& added, const Card& of, const Card* tool) {
+  if (added.unit == Unit::g) return paint::grams_weighed(added.amount, scale_step_g);
+  const auto material = material_of(of);
+  if (!material) return tl::make_unexpected(material.error());
+  if (added.unit == Unit::spoons)
+    return paint::grams_of_spoons(added.amount, spoon_of(*tool), *material);
+  return paint::grams_of_drops(added.amount, dropper_of(*tool), *material);
+}
+
 void measure(BatchLines& lines, Amounts& amounts) {
+  GramsAdded grams_added;
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     const Entry& e = lines.entries[i];
     const auto* added = std::get_if<Added>(&e.event);
@@ -22,9 +34,9 @@ void measure(BatchLines& lines, Amounts& amounts) {
       lines.warnings.push_back({WarningKind::unknown_card, e.ref, added->of});
       continue;
     }
-    auto grams = grams_added(*added, *lines.cards[i], lines.tools[i].get());
+    const auto& grams = grams_added(*added, *lines.cards[i], lines.tools[i].get());
     if (grams)
-      amounts[i] = *std::move(grams);
+      amounts[i] = *grams;
     else
       lines.warnings.push_back({WarningKind::amount_unreadable, e.ref, {}, grams.error()});
   }
@@ -107,14 +119,21 @@ Amounts amounts_of(BatchLines& lines) {
   return amounts;
 }
 
-words::Result<paint::Amount> grams_added(const Added& added, const Card& of, const Card* tool) {
-  if (added.unit == Unit::g) return paint::grams_weighed(added.amount, scale_step_g);
-  const auto material = material_of(of);
-  if (!material) return tl::make_unexpected(material.error());
-  if (!tool) return words::failure(words::SessionSay::card_not_laid_out, {added.with});
-  if (added.unit == Unit::spoons)
-    return paint::grams_of_spoons(added.amount, spoon_of(*tool), *material);
-  return paint::grams_of_drops(added.amount, dropper_of(*tool), *material);
+const words::Result<paint::Amount>& GramsAdded::operator()(const Added& added, const Card& of,
+                                                           const Card* tool) {
+  if (!tool && added.unit != Unit::g) {
+    const auto material = material_of(of);
+    without_tool_ = material ? words::failure(words::SessionSay::card_not_laid_out, {added.with})
+                             : tl::make_unexpected(material.error());
+    return without_tool_;
+  }
+  std::uint64_t amount = 0; // bit by bit: of what is no number nothing is less or more
+  static_assert(sizeof amount == sizeof added.amount);
+  std::memcpy(&amount, &added.amount, sizeof amount);
+  const auto known = known_.find({&of, tool, added.unit, amount});
+  if (known != known_.end()) return known->second;
+  const Measured measured{&of, tool, added.unit, amount};
+  return known_.emplace(measured, grams_of(added, of, tool)).first->second;
 }
 
 paint::Dropper dropper_of(const Card& card) {
@@ -153,7 +172,6 @@ template <words::one_of<DropperCard, SpoonCard, PanCard, SlabCard, MullerCard> T
 words::Result<paint::Material> material(const Tool&) {
   return material(LiquidCard{}); // made of nothing, which is refused
 }
-
 }
 
 words::Result<paint::Material> material_of(const Card& card) {

@@ -4,6 +4,9 @@
 
 #include "paint/measure.hpp"
 #include "session/lines_of_batch.hpp"
+#include "words/error.hpp"
+
+#include <tuple>
 
 namespace session {
 
@@ -11,10 +14,20 @@ namespace session {
 // puts in nothing, with an uncertainty, until its bottle is weighed around it.
 std::vector<std::optional<paint::Amount>> amounts_of(BatchLines& lines);
 
-// What one addition put in, by its own tool. Errors: those of paint::grams_weighed, grams_of_drops
-// and grams_of_spoons, of a recipe that makes no sense, and card_not_laid_out without the tool it
-// names.
-words::Result<paint::Amount> grams_added(const Added& added, const Card& of, const Card* tool);
+// What additions put in, each by its own tool. Remembers while the cards are there: one drop is
+// added again and again.
+class GramsAdded {
+public:
+  // Errors: those of paint::grams_weighed, grams_of_drops and grams_of_spoons, of a recipe that
+  // makes no sense, and card_not_laid_out without the tool that is named.
+  const words::Result<paint::Amount>& operator()(const Added& added, const Card& of,
+                                                 const Card* tool);
+
+private:
+  using Measured = std::tuple<const Card*, const Card*, Unit, std::uint64_t>;
+  std::map<Measured, words::Result<paint::Amount>> known_;
+  words::Result<paint::Amount> without_tool_;
+};
 
 // Absent, with a warning by the caller, where the recipe makes no sense.
 words::Result<paint::Material> material_of(const Card& card);

@@ -34,14 +34,15 @@ CardNames cards_named_by(const NamesNone&) {
 // A session names each card in full before it uses it, so the card of a line is the latest that
 // its own session laid out before it.
 void collect(const Log& log, const std::string& batch, Resolution& out) {
-  std::map<std::string, SharedCard> cards;
-  const auto find = [&](const std::string& id) {
-    const auto at = id.empty() ? cards.end() : cards.find(id);
-    return at == cards.end() ? nullptr : at->second;
+  std::vector<const LaidOut*> laid_out;
+  const auto find = [&](const std::string& id) -> SharedCard {
+    for (auto laid = laid_out.rbegin(); laid != laid_out.rend() && !id.empty(); ++laid)
+      if ((*laid)->card->id == id) return (*laid)->card.shared();
+    return nullptr;
   };
   for (const Line& line : log.lines) {
     const auto* laid = std::get_if<LaidOut>(&line.event);
-    if (laid) cards[laid->card->id] = laid->card.shared();
+    if (laid) laid_out.push_back(laid);
     if (line.batch != batch) continue;
     if (laid) out.laid_out[laid->card->id] = laid->card.shared();
     const CardNames named =

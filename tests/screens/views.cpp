@@ -52,7 +52,7 @@ SlabView slab_of(const Bench& b) {
   SlabView v;
   for (const session::Card& card : materials_of(b))
     v.materials.push_back(
-        {{SlabPad::add, card.id}, card.kind(), card.name, pigment_of(card).colour, 123.4, {}});
+        {{SlabPad::add, card.id}, card.kind(), card.name, pigment_of(card).colour, 123.4, {}, 0, {}});
   v.pass = {PassView::scrape, session::Stage::mulling, 3, 754, 210};
   v.undo = {session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
             "Gum 1 : 2, glycerin", false, true, 0};
@@ -225,6 +225,22 @@ void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   out.push_back({"slab, line" + on, mm, v});
 }
 
+void add_droppers(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  open_batch(b);
+  session::Card another = *shelf_card(b, "dropper");
+  another.id = "green";
+  b.shelf.push_back(another);
+  b.panel = AmountsPanel{};
+  View v = around(b);
+  SlabView slab = slab_of(b);
+  slab.dropper = "green bulb";
+  for (MaterialView& m : slab.materials)
+    if (session::is_liquid(m.kind)) m.dropper = slab.dropper;
+  v.screen = slab;
+  out.push_back({"slab, droppers" + on, mm, v});
+}
+
 void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   b.screen = Screen::shelf;
@@ -361,6 +377,7 @@ std::vector<Case> all(Hand hand) {
     add_slabs(out, mm, hand, on);
     add_plans(out, mm, hand, on);
     add_panels(out, mm, hand, on);
+    add_droppers(out, mm, hand, on);
     add_shelves(out, mm, hand, on);
     add_blends(out, mm, hand, on);
     add_left_open(out, mm, hand, on);

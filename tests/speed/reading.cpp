@@ -178,9 +178,11 @@ struct Studio {
   }
 
   double show() {
-    sitting.bench.screen = bench::Screen::book;
     bench::View view;
-    const double ms = timed([&] { view = bench::view(sitting.bench, sitting.now()); });
+    const double ms = timed([&] {
+      sitting.give(bench::Tap{{bench::PadKind::book, ""}});
+      view = bench::view(sitting.bench, sitting.now());
+    });
     need(!std::get<bench::BookView>(view.screen).rows.empty(), "the Book is empty");
     return ms;
   }

@@ -99,6 +99,7 @@ int main(int count, char** words) {
   bench::Bench book = sitting.bench;
   book.screen = bench::Screen::book;
   book.book.page = bench::BatchPage{book.batch, {}};
+  bench::step(book, bench::Tick{}, now);
   Sitting paints = speed::among_paints(30);
   const bench::Now later = paints.now();
   const bench::Rect night = paints.box("night");
