@@ -24,9 +24,8 @@ double where(Function rising, double value, double low, double high) {
 inline words::Result<double> water_after(const paint::Wet& wet, paint::Spread spread,
                                          const paint::Room& room, double seconds,
                                          const paint::BenchRate& bench = {}) {
-  return foretell(wet, spread, room, seconds, bench).map([&](const paint::Foretold& f) {
-    return wet.water_g - f.lost_g;
-  });
+  return predict_drying(wet, spread, room, seconds, bench)
+      .map([&](const paint::DryingPrediction& f) { return wet.water_g - f.lost_g; });
 }
 
 // Relative humidity at which the paint would neither gain nor lose. Above 0.98 as an ideal dilute

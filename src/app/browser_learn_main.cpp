@@ -1,5 +1,5 @@
 // The worker that learns beside the page.
-#include "paint/learn_bytes.hpp"
+#include "paint/range/learn_bytes.hpp"
 #include "studio/browser_answer.hpp"
 
 #include <emscripten/emscripten.h>

@@ -41,12 +41,12 @@ words::Result<void> keep_tablet(const std::string& text) {
   return {};
 }
 
-commands::Keeper in_the_browser(std::function<void()> wake) {
-  commands::Keeper keeper;
-  keeper.home = disk::open_browser_disk(std::move(wake));
-  keeper.tablet = [] { return disk::small_text(tablet_name); };
-  keeper.keep_tablet = keep_tablet;
-  return keeper;
+commands::Storage in_the_browser(std::function<void()> wake) {
+  commands::Storage storage;
+  storage.home = disk::open_browser_disk(std::move(wake));
+  storage.tablet = [] { return disk::small_text(tablet_name); };
+  storage.keep_tablet = keep_tablet;
+  return storage;
 }
 
 commands::Sitting sitting(const bench::Display& display, const bench::Now& now) {
@@ -62,33 +62,33 @@ commands::Sitting sitting(const bench::Display& display, const bench::Now& now) 
 struct Everything {
   window::Window window;
   window::Sound sound;
-  commands::Driver driver;
+  commands::EffectRunner runner;
   Loop loop;
 
   Everything(window::Window opened, double px_per_mm, const bench::Now& now)
       : window(std::move(opened)),
-        driver(sitting(display_of(window.size(), px_per_mm, bench::Hand::left), now),
+        runner(sitting(display_of(window.size(), px_per_mm, bench::Hand::left), now),
                in_the_browser, now),
-        loop(window, sound, driver, {}, px_per_mm) {
+        loop(window, sound, runner, {}, px_per_mm) {
     loop.begin(now);
   }
 
-  void hear() {
+  void process_input() {
     const bench::Now now = commands::real_now();
-    loop.hear(window.wait(0), now);
+    loop.process_input(window.wait(0), now);
     call_again(now);
   }
 
-  void show() {
+  void render() {
     const bench::Now now = commands::real_now();
-    loop.show(now);
-    if (loop.drawn() > 0) window::show_canvas(!driver.bench().loaded);
+    loop.render(now);
+    if (loop.drawn() > 0) window::show_canvas(!runner.bench().loaded);
     call_again(now);
   }
 
   void call_again(const bench::Now& now) {
-    if (loop.has_news()) window::ask_to_show();
-    const auto at = loop.hear_at();
+    if (loop.wants_render()) window::ask_to_show();
+    const auto at = loop.process_at();
     window::hear_in(at ? std::optional(static_cast<double>(*at - now.run_ms) / 1000)
                        : std::nullopt);
   }
@@ -108,8 +108,8 @@ bool begin_in_browser() {
   if (const auto faces = screens::load_faces(px_per_mm); !faces) return give_up(faces.error());
   static std::unique_ptr<Everything> all; // the page outlives main()
   all = std::make_unique<Everything>(*std::move(window), px_per_mm, commands::real_now());
-  window::take_turns({[] { all->hear(); }, [] { all->show(); }});
-  all->hear();
+  window::take_turns({[] { all->process_input(); }, [] { all->render(); }});
+  all->process_input();
   return true;
 }
 

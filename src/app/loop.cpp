@@ -25,27 +25,27 @@ void say_it_may_sleep(const std::string& answer) {
 
 }
 
-Loop::Loop(window::Window& window, window::Sound& sound, commands::Driver& driver,
+Loop::Loop(window::Window& window, window::Sound& sound, commands::EffectRunner& runner,
            const Manner& manner, double px_per_mm)
-    : window_(window), sound_(sound), driver_(driver), manner_(manner),
+    : window_(window), sound_(sound), runner_(runner), manner_(manner),
       awake_(words::say(Say::display_kept_awake), say_it_may_sleep), reported_px_per_mm_(px_per_mm),
       px_per_mm_(px_per_mm) {}
 
 void Loop::begin(const bench::Now& now) { fit_display(now); }
 
-void Loop::hear(const window::Poll& poll, const bench::Now& now) {
+void Loop::process_input(const window::Poll& poll, const bench::Now& now) {
   for (const window::Event& event : poll.events) take(event, poll.number, now);
-  driver_.poll(now);
-  if (driver_.wake_at() && now.run_ms >= *driver_.wake_at()) driver_.feed(bench::Tick{}, now);
-  if (driver_.bench().tablet.scales != scales_) fit_display(now);
-  for (const bench::Heard heard : driver_.take_heard()) sound_.play(tone_of(heard));
-  awake_.keep(driver_.bench().folded &&
-              driver_.bench().folded->progress == session::Progress::open);
-  stale_ = driver_.take_redraw() || stale_;
+  runner_.poll(now);
+  if (runner_.wake_at() && now.run_ms >= *runner_.wake_at()) runner_.feed(bench::Tick{}, now);
+  if (runner_.bench().tablet.scales != scales_) fit_display(now);
+  for (const bench::SoundCue cues : runner_.take_cues()) sound_.play(tone_of(cues));
+  awake_.keep(runner_.bench().folded &&
+              runner_.bench().folded->progress == session::Progress::open);
+  stale_ = runner_.take_redraw() || stale_;
 }
 
-void Loop::show(const bench::Now& now) {
-  if (has_news()) draw(now);
+void Loop::render(const bench::Now& now) {
+  if (wants_render()) draw(now);
 }
 
 void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now& now) {
@@ -75,16 +75,16 @@ bench::Pointer::Phase phase_of(window::Pointer::Phase phase) {
 
 void Loop::point(const window::Pointer& p, std::uint64_t poll, const bench::Now& now) {
   if (leaving_until_) return; // after `left` a session has no further lines
-  if (p.phase == window::Pointer::down) hear_typing(now);
+  if (p.phase == window::Pointer::down) process_typing(now);
   const std::int64_t ms = now.run_ms - static_cast<std::int64_t>(p.ago_ms);
-  driver_.feed(
+  runner_.feed(
       bench::Pointer{phase_of(p.phase), {p.x / px_per_mm_, p.y / px_per_mm_}, ms, poll, p.finger},
       now);
 }
 
 // A text field answers some frames after its letters came, a pad at once: after a stall the letters
 // before a press must not come behind it.
-void Loop::hear_typing(const bench::Now& now) {
+void Loop::process_typing(const bench::Now& now) {
   if (!std::exchange(typed_, false)) return;
   for (int frame = 0; frame < most_frames_of_typing && window::input_waits(); ++frame) draw(now);
 }
@@ -92,7 +92,7 @@ void Loop::hear_typing(const bench::Now& now) {
 // Letters belong to the text field that has them.
 void Loop::key(const window::Key& key, std::uint64_t poll, const bench::Now& now) {
   if (leaving_until_ || (key.down && window::text_is_typed())) return;
-  driver_.feed(bench::Key{key.name, key.down, now.run_ms, poll}, now);
+  runner_.feed(bench::Key{key.name, key.down, now.run_ms, poll}, now);
 }
 
 // The window may have another size or have come to another monitor, or a card was held to the
@@ -100,7 +100,7 @@ void Loop::key(const window::Key& key, std::uint64_t poll, const bench::Now& now
 void Loop::fit_display(const bench::Now& now) {
   const window::Extent size = window_.size();
   if (size.w <= 0 || size.h <= 0) return;
-  const bench::Tablet& tablet = driver_.bench().tablet;
+  const bench::Tablet& tablet = runner_.bench().tablet;
   const std::string monitor = window_.monitor();
   if (!manner_.px_per_mm) reported_px_per_mm_ = window_.px_per_mm().value_or(reported_px_per_mm_);
   scales_ = tablet.scales;
@@ -111,22 +111,22 @@ void Loop::fit_display(const bench::Now& now) {
   }
   bench::Display display = display_of(size, px_per_mm_, manner_.hand.value_or(tablet.hand));
   display.monitor = monitor;
-  driver_.feed(bench::Resized{std::move(display)}, now);
+  runner_.feed(bench::Resized{std::move(display)}, now);
 }
 
 void Loop::leave(const bench::Now& now) {
   if (leaving_until_) return;
-  driver_.feed(bench::Leaving{}, now);
+  runner_.feed(bench::Leaving{}, now);
   leaving_until_ = now.run_ms + leaving_ms;
 }
 
 bool Loop::may_end(const bench::Now& now) const {
-  const bool settled = driver_.unsaved() == 0 || driver_.stuck();
+  const bool settled = runner_.unsaved() == 0 || runner_.stuck();
   return leaving_until_ && (settled || now.run_ms >= *leaving_until_);
 }
 
-std::optional<std::int64_t> Loop::hear_at() const {
-  const auto until = driver_.poll_at();
+std::optional<std::int64_t> Loop::process_at() const {
+  const auto until = runner_.poll_at();
   if (!leaving_until_) return until;
   return std::min(until.value_or(*leaving_until_), *leaving_until_);
 }
@@ -136,12 +136,12 @@ void Loop::draw(const bench::Now& now) {
   settling_ = std::max(settling_ - 1, 0);
   ++drawn_;
   if (window_.size() == window::Extent{}) return; // minimised; an Exposed will come
-  const bench::View view = bench::view(driver_.bench(), now);
+  const bench::View view = bench::view(runner_.bench(), now);
   const std::vector<bench::Text> typed = app::show(window_, view, px_per_mm_);
   if (window::input_waits()) settling_ = frames_to_settle;
   if (leaving_until_) return;
-  for (const bench::Text& text : typed) driver_.feed(text, now);
-  stale_ = driver_.take_redraw();
+  for (const bench::Text& text : typed) runner_.feed(text, now);
+  stale_ = runner_.take_redraw();
 }
 
 }

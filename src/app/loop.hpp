@@ -2,7 +2,7 @@
 // browser that never does.
 #pragma once
 
-#include "commands/driver.hpp"
+#include "commands/effect_runner.hpp"
 #include "window/awake.hpp"
 #include "window/sound.hpp"
 #include "window/window.hpp"
@@ -21,18 +21,18 @@ struct Manner {
 class Loop {
 public:
   // All of them outlive it. `px_per_mm`: what the faces were loaded with.
-  Loop(window::Window& window, window::Sound& sound, commands::Driver& driver, const Manner& manner,
-       double px_per_mm);
+  Loop(window::Window& window, window::Sound& sound, commands::EffectRunner& runner,
+       const Manner& manner, double px_per_mm);
 
   void begin(const bench::Now& now); // before the first turn
 
   // Takes what the window brought, asks the disks, and lets time pass.
-  void hear(const window::Poll& poll, const bench::Now& now);
+  void process_input(const window::Poll& poll, const bench::Now& now);
   // Draws once, if there is anything new to see.
-  void show(const bench::Now& now);
+  void render(const bench::Now& now);
 
-  bool has_news() const { return stale_ || settling_ > 0; } // for show()
-  std::optional<std::int64_t> hear_at() const;              // run_ms, at the latest
+  bool wants_render() const { return stale_ || settling_ > 0; } // for show()
+  std::optional<std::int64_t> process_at() const;               // run_ms, at the latest
   bool is_stale() const { return stale_; }
   bool may_end(const bench::Now& now) const; // all is said, and saved or not to be saved
 
@@ -45,11 +45,11 @@ private:
   void fit_display(const bench::Now& now);
   void leave(const bench::Now& now);
   void draw(const bench::Now& now);
-  void hear_typing(const bench::Now& now);
+  void process_typing(const bench::Now& now);
 
   window::Window& window_;
   window::Sound& sound_;
-  commands::Driver& driver_;
+  commands::EffectRunner& runner_;
   const Manner manner_;
   window::Awake awake_;
   double reported_px_per_mm_; // or as somebody said, before the card corrects it

@@ -2,7 +2,7 @@
 
 #include "app/frame.hpp"
 #include "commands/show.hpp"
-#include "paint/learn_bytes.hpp"
+#include "paint/range/learn_bytes.hpp"
 #include "screens/paint.hpp"
 #include "studio/studio.hpp"
 #include "window/offscreen.hpp"
@@ -58,7 +58,7 @@ void learn(bench::Bench& bench, const bench::Now& now) {
     const bench::Effects effects = bench::step(bench, bench::Study{}, now);
     more = effects.study;
     if (effects.learn)
-      more = bench::step(bench, bench::Learnt{paint::learn_bytes(*effects.learn)}, now).study;
+      more = bench::step(bench, bench::Fitted{paint::learn_bytes(*effects.learn)}, now).study;
   }
 }
 
@@ -104,7 +104,7 @@ words::Result<void> make_picture(const PictureOptions& options) {
   const studio::Path home =
       options.studio ? studio::Path(*options.studio) : studio::default_studio();
   studio::Reading reading =
-      studio::read_all(home, studio::adrift_folder(studio::state_folder(), home));
+      studio::read_all(home, studio::fallback_folder(studio::state_folder(), home));
   const auto session =
       options.at ? forget_later(reading.files, now.wall_ms) : std::optional<std::string>();
 

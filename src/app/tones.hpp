@@ -6,6 +6,6 @@
 
 namespace app {
 
-window::Tone tone_of(bench::Heard heard);
+window::Tone tone_of(bench::SoundCue cues);
 
 }

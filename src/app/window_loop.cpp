@@ -2,7 +2,7 @@
 
 #include "app/frame.hpp"
 #include "app/loop.hpp"
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "commands/folders.hpp"
 #include "screens/paint.hpp"
 #include "words/app_says.hpp"
@@ -24,15 +24,15 @@ void complain(words::Sentence what, const words::Args& args) {
 // Says on stdout what happens, for tests.
 class Reporter {
 public:
-  Reporter(const commands::Driver& driver, const Loop& loop) : driver_(driver), loop_(loop) {}
+  Reporter(const commands::EffectRunner& runner, const Loop& loop) : runner_(runner), loop_(loop) {}
 
   void report() {
-    if (!drawn_when_ready_ && driver_.bench().loaded && !loop_.is_stale()) {
+    if (!drawn_when_ready_ && runner_.bench().loaded && !loop_.is_stale()) {
       std::puts("ready");
       drawn_when_ready_ = loop_.drawn();
     }
-    if (driver_.saved() != said_saved_) {
-      said_saved_ = driver_.saved();
+    if (runner_.saved() != said_saved_) {
+      said_saved_ = runner_.saved();
       std::printf("saved %llu\n", static_cast<unsigned long long>(*said_saved_));
     }
     std::fflush(stdout);
@@ -43,7 +43,7 @@ public:
   }
 
 private:
-  const commands::Driver& driver_;
+  const commands::EffectRunner& runner_;
   const Loop& loop_;
   std::optional<std::uint64_t> drawn_when_ready_;
   std::optional<std::uint64_t> said_saved_;
@@ -51,8 +51,8 @@ private:
 
 // In seconds: until something is due, if nothing comes before.
 std::optional<double> patience(const Loop& loop, const bench::Now& now) {
-  if (loop.has_news()) return 0;
-  const auto until = loop.hear_at();
+  if (loop.wants_render()) return 0;
+  const auto until = loop.process_at();
   if (!until) return std::nullopt;
   return static_cast<double>(std::max<std::int64_t>(*until - now.run_ms, 0)) / 1000;
 }
@@ -61,15 +61,16 @@ std::optional<double> patience(const Loop& loop, const bench::Now& now) {
 // were drawn since it was ready. Every turn takes all that is in the queue and draws at most once,
 // so a press shows in the first frame after it came. Without events and without a due Tick the loop
 // sleeps.
-std::uint64_t run(window::Window& window, commands::Driver& driver, Loop& loop, bool reports) {
-  Reporter reporter(driver, loop);
+std::uint64_t run(window::Window& window, commands::EffectRunner& runner, Loop& loop,
+                  bool reports) {
+  Reporter reporter(runner, loop);
   bench::Now now = commands::real_now();
   loop.begin(now);
   while (!loop.may_end(now)) {
     const window::Poll poll = window.wait(patience(loop, now));
     now = commands::real_now();
-    loop.hear(poll, now);
-    loop.show(now);
+    loop.process_input(poll, now);
+    loop.render(now);
     if (reports) reporter.report();
   }
   return reporter.drawn_since_ready();
@@ -79,15 +80,15 @@ std::string behind(const std::optional<words::Error>& failure) {
   return failure ? " " + words::message(*failure) : "";
 }
 
-int farewell(const commands::Driver& driver, const commands::Setup& setup, bool report,
+int farewell(const commands::EffectRunner& runner, const commands::Setup& setup, bool report,
              std::uint64_t drawn) {
-  for (const words::Error& said : driver.came_home()) complain(said.what, said.args);
-  const std::size_t unsaved = driver.unsaved();
+  for (const words::Error& said : runner.came_home()) complain(said.what, said.args);
+  const std::size_t unsaved = runner.unsaved();
   if (unsaved > 0)
     complain(Say::left_unsaved,
-             {std::to_string(unsaved), setup.studio.string(), behind(driver.last_failure())});
-  else if (driver.adrift())
-    complain(words::CommandsSay::play_adrift, {setup.adrift.string()});
+             {std::to_string(unsaved), setup.studio.string(), behind(runner.last_failure())});
+  else if (runner.on_fallback())
+    complain(words::CommandsSay::play_fallback, {setup.fallback.string()});
   if (report && unsaved > 0) std::printf("unsaved %zu\n", unsaved);
   if (report) std::printf("closed\ndrawn %llu\n", static_cast<unsigned long long>(drawn));
   std::fflush(stdout);
@@ -96,13 +97,13 @@ int farewell(const commands::Driver& driver, const commands::Setup& setup, bool 
 
 // No window any more, but a disk and lines on their way to it. Nothing of the bench is asked for
 // again: a session that ends so has no `left`, and its reader says that it was stopped.
-void finish_without_display(commands::Driver* driver) {
+void finish_without_display(commands::EffectRunner* runner) {
   complain(Say::display_lost, {});
-  if (!driver) return;
-  driver->settle(commands::real_now(), std::chrono::milliseconds(leaving_ms));
-  if (driver->unsaved() > 0)
+  if (!runner) return;
+  runner->settle(commands::real_now(), std::chrono::milliseconds(leaving_ms));
+  if (runner->unsaved() > 0)
     complain(Say::display_lost_unsaved,
-             {std::to_string(driver->unsaved()), behind(driver->last_failure())});
+             {std::to_string(runner->unsaved()), behind(runner->last_failure())});
 }
 
 double start_px_per_mm(const window::Window& window, const WindowOptions& options) {
@@ -114,8 +115,8 @@ double start_px_per_mm(const window::Window& window, const WindowOptions& option
 }
 
 int run_window(const WindowOptions& options) {
-  window::Sound sound;                // before any thread but this
-  commands::Driver* saving = nullptr; // once there is one
+  window::Sound sound;                      // before any thread but this
+  commands::EffectRunner* saving = nullptr; // once there is one
   auto window = window::Window::open({"Slabside", options.size, options.full_screen,
                                       [&saving] { finish_without_display(saving); }});
   if (!window) {
@@ -133,15 +134,15 @@ int run_window(const WindowOptions& options) {
   setup.fault = options.fault;
   setup.display = display_of(window->size(), px_per_mm, bench::Hand::left);
   setup.wake = window::Window::wake;
-  commands::Driver driver(setup, now); // ends before the window does: its threads call wake
-  saving = &driver;
-  if (options.night) driver.feed(bench::Tap{{bench::StripPad::night, ""}}, now);
+  commands::EffectRunner runner(setup, now); // ends before the window does: its threads call wake
+  saving = &runner;
+  if (options.night) runner.feed(bench::Tap{{bench::TopBarPad::night, ""}}, now);
 
   const Manner manner{options.mm ? std::optional(px_per_mm) : std::nullopt, options.hand};
-  Loop loop(*window, sound, driver, manner, px_per_mm);
-  const std::uint64_t drawn = run(*window, driver, loop, options.report);
+  Loop loop(*window, sound, runner, manner, px_per_mm);
+  const std::uint64_t drawn = run(*window, runner, loop, options.report);
   saving = nullptr;
-  return farewell(driver, setup, options.report, drawn);
+  return farewell(runner, setup, options.report, drawn);
 }
 
 }

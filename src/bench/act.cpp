@@ -1,7 +1,7 @@
 #include "bench/act.hpp"
 
 #include "bench/pads_shared.hpp"
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "bench/pans.hpp"
 #include "bench/screens.hpp"
 
@@ -21,26 +21,26 @@ std::optional<Screen> screen_of(PadKind pad) {
 }
 
 void turn_to(Bench& bench, Screen screen, const Now& now) {
-  if (screen == Screen::pans) open_pans_from_strip(bench, now);
+  if (screen == Screen::pans) open_pans_from_top_bar(bench, now);
   if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench);
   go_to(bench, screen);
 }
 
-void act_on_strip(Bench& bench, StripPad pad, Effects& effects) {
+void act_on_top_bar(Bench& bench, TopBarPad pad, Effects& effects) {
   switch (pad) {
-  case StripPad::sound:
+  case TopBarPad::sound:
     bench.tablet.sound = !bench.tablet.sound;
     effects.keep_tablet = true;
     return;
-  case StripPad::night: bench.night = !bench.night; return;
-  case StripPad::wipe: bench.locked = true; return;
-  case StripPad::unlock: return; // held, see touch.hpp
-  case StripPad::shelf:
-  case StripPad::plan:
-  case StripPad::slab:
-  case StripPad::pans:
-  case StripPad::book:
-  case StripPad::tablet: return; // see screens.hpp
+  case TopBarPad::night: bench.night = !bench.night; return;
+  case TopBarPad::wipe: bench.locked = true; return;
+  case TopBarPad::unlock: return; // held, see touch.hpp
+  case TopBarPad::shelf:
+  case TopBarPad::plan:
+  case TopBarPad::slab:
+  case TopBarPad::pans:
+  case TopBarPad::book:
+  case TopBarPad::tablet: return; // see screens.hpp
   }
 }
 
@@ -64,7 +64,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   const bool leaves_shelf = bench.screen == Screen::shelf && to && to != Screen::shelf;
   if (leaves_shelf && !keep_card(bench, now, effects)) return;
   if (to) return turn_to(bench, *to, now);
-  if (const auto strip = pad.kind.as<StripPad>()) return act_on_strip(bench, *strip, effects);
+  if (const auto top_bar = pad.kind.as<TopBarPad>()) return act_on_top_bar(bench, *top_bar, effects);
   if (bench.number && belongs_to_number(pad.kind)) return act_on_number(bench, pad, now, effects);
   switch (bench.screen) {
   case Screen::shelf: return act_on_shelf(bench, pad, now, effects);

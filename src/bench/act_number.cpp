@@ -155,7 +155,7 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
   case PadList::shelf: return set_fact(bench, target.arg, value);
   case PadList::pans: return set_on_pan(bench, target, value, now, effects);
   case PadList::slab: return use.weighed(session::Added{target.arg, session::Unit::g, value, ""});
-  case PadList::strip:
+  case PadList::top_bar:
   case PadList::shared:
   case PadList::choice:
   case PadList::more:

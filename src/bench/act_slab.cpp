@@ -23,7 +23,7 @@ void at_slab(Bench& bench, session::Event event, const Now& now, Effects& effect
 void add_material(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
   const auto card = card_of(bench, id);
   if (!card) return;
-  const Amount amount = next_amount(bench, *card);
+  const TapAmount amount = next_amount(bench, *card);
   if (amount.unit == session::Unit::g) return open_number(bench, {SlabPad::add, id});
   const std::string tool = tool_for(bench, *card, amount.unit);
   lay_out_card(bench, bench.batch, *card, now, effects);

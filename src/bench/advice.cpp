@@ -71,7 +71,7 @@ int minutes_to(const session::Batch& batch, double flow) {
 }
 
 // What the hand would find now, since water may have left after the last note.
-paint::ForeseenAt now_at(const session::Batch& batch) {
+paint::PredictionAt now_at(const session::Batch& batch) {
   const paint::Standing& s = batch.standing;
   const double since = batch.feelings.empty() ? 0 : batch.feelings.back().lost_mL;
   const double lost = std::max(0.0, s.water_lost_mL.value - since);
@@ -102,8 +102,8 @@ bool has_dried(const session::Batch& batch) {
          batch.standing.flow_now->value < felt * batch.feelings.back().flow;
 }
 
-bool right_is_likeliest(const session::Expectation& expected, const paint::ForeseenAt& now) {
-  const auto chances = paint::chances(expected.foreseen, now);
+bool right_is_likeliest(const session::Expectation& expected, const paint::PredictionAt& now) {
+  const auto chances = paint::chances(expected.prediction, now);
   return std::max_element(chances.begin(), chances.end()) == chances.begin() + 2;
 }
 
@@ -134,9 +134,9 @@ Advice advise(const session::Batch& batch, const std::optional<session::Expectat
     advice.gum.reset();
     return thicken(batch, std::exp(expected->band.middle), advice);
   }
-  const paint::ForeseenAt now = now_at(batch);
+  const paint::PredictionAt now = now_at(batch);
   const double drop = of.drop_mL / s.pigment_mL.value;
-  advice.drops = paint::safe_drops(expected->foreseen, now, drop);
+  advice.drops = paint::safe_drops(expected->prediction, now, drop);
   const bool right = fresh && *note.feel == Feel::right;
   if (right && (!has_dried(batch) || right_is_likeliest(*expected, now))) {
     advice.kind = Advice::there;

@@ -53,7 +53,7 @@ struct Tap {
 struct Tick {};
 struct Saved { // every line of this session up to n lies on the disk
   std::uint64_t n = 0;
-  std::string stand_in; // the folder it lies in while the studio fails; empty: the studio's own
+  std::string fallback; // the folder it lies in while the studio fails; empty: the studio's own
 };
 struct SaveFailed {
   words::Error reason;
@@ -81,23 +81,33 @@ struct NotKept { // the tablet, after keep_tablet
 };
 struct Leaving {}; // the window is being closed
 struct Study {};   // after Effects.study: look through a little more of what is to be learnt from
-struct Learnt {    // the answer to Effects.learn
-  words::Result<std::string> result; // bytes of a paint::Learnt
+struct Fitted {    // the answer to Effects.learn
+  words::Result<std::string> result; // bytes of a paint::RangeFit
 };
 
 using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
-                           Arrived, Resized, NotKept, Leaving, Study, Learnt>;
+                           Arrived, Resized, NotKept, Leaving, Study, Fitted>;
 
 // ---- effects
 
-enum class Heard { tap, pigment, binder, water, honey, glycerin, wetting_aid, not_counted, bell };
+enum class SoundCue {
+  tap,
+  pigment,
+  binder,
+  water,
+  honey,
+  glycerin,
+  wetting_aid,
+  not_counted,
+  bell
+};
 
 struct Effects {
   std::vector<session::Line> append;   // to this session's file, in order
   std::optional<std::int64_t> wake_at; // run_ms at which to send a Tick at the latest
   bool redraw = false;                 // the view has changed
   bool keep_tablet = false;            // bench.tablet is another
-  std::vector<Heard> heard;
+  std::vector<SoundCue> cues;
   bool study = false; // there is more to look through: send a Study when nothing waits
   std::optional<std::string> learn; // bytes for paint::learn_bytes, off this thread
 };
@@ -115,10 +125,10 @@ struct Notice { // said for a few seconds
 };
 
 // How much the next tap on a material adds.
-struct Amount {
+struct TapAmount {
   session::Unit unit = session::Unit::drops;
   double count = 1; // of drops or spoons; a weighing asks for its number
-  bool operator==(const Amount&) const = default;
+  bool operator==(const TapAmount&) const = default;
 };
 
 struct Touch {
@@ -140,7 +150,7 @@ struct Touch {
 };
 
 struct Keys {
-  std::optional<PadId> ring;    // where the keys have moved to; none while fingers tap
+  std::optional<PadId> focus;   // where the keys have moved to; none while fingers tap
   std::optional<PadId> flash;   // pressed by a key that is down
   std::optional<PadId> binding; // waits for the key that it shall have
   struct Release {
@@ -227,13 +237,13 @@ struct PansState {
 
 // What the batches have taught of the range, as far as they were looked through.
 struct Learning {
-  std::map<std::string, session::Taught> taught; // by batch
-  session::GumVerdicts verdicts;                 // of them
-  std::set<std::string> stale;                   // to be looked through
-  std::string at_work;                           // the open batch on the slab, left out
-  bool changed = false;                          // since `asked`
-  std::optional<session::RangeNames> asked;      // under way
-  session::Ranges ranges = session::nobody_taught();
+  std::map<std::string, session::TrainingBatch> training; // by batch
+  session::GumVerdicts verdicts;                          // of them
+  std::set<std::string> stale;                            // to be looked through
+  std::string at_work;                                    // the open batch on the slab, left out
+  bool changed = false;                                   // since `asked`
+  std::optional<session::RangeNames> asked;               // under way
+  session::Ranges ranges = session::untrained_ranges();
   int version = 0; // of ranges
   std::optional<words::Error> failure;
 };
@@ -257,7 +267,7 @@ struct Sitting { // this run of the program as a session
 struct Saving {
   std::optional<std::uint64_t> confirmed; // lines up to here lie on the disk
   std::optional<words::Error> failure;    // stands until a later save succeeds
-  std::string stand_in;                   // where lines lie while the studio fails
+  std::string fallback;                   // where lines lie while the studio fails
 };
 
 inline constexpr double pass_target_s = 210; // the middle of 2 to 5 minutes: common practice, no
@@ -276,7 +286,7 @@ struct Bench {
   Screen screen = Screen::plan;
   Panel panel;                  // of Slab
   std::int64_t asked_since = 0; // last line, order stamp, after which "found" was asked
-  Amount amount;
+  TapAmount amount;
   std::string dropper; // chosen for the next drops; empty: see tool_for
   std::optional<NumberEntry> number;
   bool locked = false; // the glass is being wiped

@@ -1,7 +1,7 @@
 // The pages of the Book.
 #pragma once
 
-#include "paint/range.hpp"
+#include "paint/range/range.hpp"
 #include "session/event.hpp"
 
 #include <optional>

@@ -2,7 +2,7 @@
 // that a finger on the glass waits for no sum twice.
 #pragma once
 
-#include "paint/range.hpp"
+#include "paint/range/range.hpp"
 #include "session/folding.hpp"
 
 #include <cstdint>

@@ -39,13 +39,13 @@ std::optional<PadId> by_ring(Bench& bench, const std::string& key) {
   const Layout pads = layout(bench);
   for (const Arrow& arrow : arrows)
     if (arrow.key == key) {
-      bench.keys.ring = beside(pads, bench.keys.ring, arrow.right, arrow.down);
+      bench.keys.focus = beside(pads, bench.keys.focus, arrow.right, arrow.down);
       return std::nullopt;
     }
   if (key == "Escape" && pad_of(pads, {SharedPad::leave, ""})) return PadId{SharedPad::leave, ""};
   const bool pressed = key == "Enter" || key == "Space";
-  return pressed && bench.keys.ring && pad_of(pads, *bench.keys.ring) ? bench.keys.ring
-                                                                      : std::nullopt;
+  return pressed && bench.keys.focus && pad_of(pads, *bench.keys.focus) ? bench.keys.focus
+                                                                        : std::nullopt;
 }
 
 // One key for a pad, and one pad for a key.

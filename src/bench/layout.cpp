@@ -11,7 +11,8 @@ Rect Grid::cell(int column, int row, int wide, int high) const {
 
 Grid slab_grid(const Display& display) {
   const Size mm = display.mm;
-  const Rect area{margin_mm, strip_mm + gap_mm, mm.w - 2 * margin_mm, mm.h - strip_mm - 2 * gap_mm};
+  const Rect area{margin_mm, top_bar_mm + gap_mm, mm.w - 2 * margin_mm,
+                  mm.h - top_bar_mm - 2 * gap_mm};
   return display.upright() ? Grid{5, 9, area} : Grid{7, 5, area};
 }
 

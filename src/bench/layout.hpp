@@ -22,7 +22,7 @@ struct Display {
 
 inline constexpr double gap_mm = 1.5;
 inline constexpr double margin_mm = 2;
-inline constexpr double strip_mm = 15;
+inline constexpr double top_bar_mm = 15;
 
 struct Pad {
   PadId id;
@@ -33,9 +33,9 @@ struct Pad {
 // The pads of one moment and the areas between them.
 struct Layout {
   std::vector<Pad> pads;
-  Rect strip;
-  Rect title; // the batch's name in the strip
-  Rect clock; // the time of day in the strip
+  Rect top_bar;
+  Rect title; // the batch's name in the top bar
+  Rect clock; // the time of day in the top bar
   Rect main;  // slab: the trail; plan: the list; book: the list or the trail
   Rect side;  // slab: the numbers; plan: the choices; book: what went in
   Rect lower; // plan: what it comes to and the cautions; book: the times; shelf: the sources
@@ -46,7 +46,7 @@ struct Layout {
 const Pad* pad_at(const Layout& layout, Point at);
 const Pad* pad_of(const Layout& layout, const PadId& id);
 
-// The 7 x 5 cells of a slab lying down, or 5 x 9 upright, below the strip.
+// The 7 x 5 cells of a slab lying down, or 5 x 9 upright, below the top bar.
 struct Grid {
   int columns = 7, rows = 5;
   Rect area;

@@ -117,7 +117,7 @@ std::vector<std::string> batches_of_page(const Bench& bench) {
 }
 
 void lay_out_book(const Bench& bench, Layout& layout) {
-  std::visit(LayOut{bench, below_strip(bench.display), layout}, bench.book.page);
+  std::visit(LayOut{bench, below_top_bar(bench.display), layout}, bench.book.page);
 }
 
 }

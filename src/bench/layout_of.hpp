@@ -5,7 +5,7 @@
 
 namespace bench {
 
-void lay_out_strip(const Bench& bench, Layout& layout);
+void lay_out_top_bar(const Bench& bench, Layout& layout);
 void lay_out_slab(const Bench& bench, Layout& layout);
 void lay_out_plan(const Bench& bench, Layout& layout);
 void lay_out_shelf(const Bench& bench, Layout& layout);

@@ -36,8 +36,7 @@ void lay_out_amounts(const Bench& bench, const Grid& g, Layout& layout) {
     add(layout, ChoicePad::amount, g.cell(i % 4, 1 + i / 4), std::string(pad.name));
     ++i;
   }
-  if (droppers_of(bench).size() > 1)
-    add(layout, ChoicePad::dropper, g.cell(0, g.rows - 1, 2));
+  if (droppers_of(bench).size() > 1) add(layout, ChoicePad::dropper, g.cell(0, g.rows - 1, 2));
 }
 
 void lay_out_bottles(const Bench& bench, const Grid& g, Layout& layout) {

@@ -10,8 +10,8 @@ namespace {
 
 static_assert(words::count_of<session::Became> == 8, "two rows of four, or five and three");
 
-// Lying: five columns for the pans and what is done with them, two for what is known of them.
-// Upright: what is known lies above.
+// PlaceContents: five columns for the pans and what is done with them, two for what is known of
+// them. Upright: what is known lies above.
 struct Cells {
   Grid grid;
   bool upright, judging;
@@ -90,7 +90,7 @@ int pans_a_page(const Display& display, bool judging) {
 
 void lay_out_pans(const Bench& bench, Layout& layout) {
   if (!bench.pans.folded) {
-    layout.main = below_strip(bench.display);
+    layout.main = below_top_bar(bench.display);
     return;
   }
   const Cells c = cells_of(bench);

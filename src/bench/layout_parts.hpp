@@ -7,7 +7,7 @@ namespace bench {
 
 inline constexpr double row_mm = 12; // the least a clean thumb needs
 
-inline Rect below_strip(const Display& display) { return slab_grid(display).area; }
+inline Rect below_top_bar(const Display& display) { return slab_grid(display).area; }
 
 inline void add(Layout& layout, PadKind kind, const Rect& box, std::string arg = "") {
   layout.pads.push_back({{kind, std::move(arg)}, box});

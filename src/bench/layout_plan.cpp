@@ -73,7 +73,7 @@ void lay_out_choices(const Bench& bench, Rect area, Layout& layout) {
 int plan_rows_a_page(const Display& display) { return display.upright() ? 8 : 12; }
 
 void lay_out_plan(const Bench& bench, Layout& layout) {
-  Rect area = below_strip(bench.display);
+  Rect area = below_top_bar(bench.display);
   Rect list, choices;
   if (bench.display.upright()) {
     list = take_top(area, 2 * row_mm + 4 * (row_mm + gap_mm) + gap_mm);

@@ -14,7 +14,7 @@ constexpr double axis_mm = 9;     // below them
 constexpr double least_step_mm = row_mm + gap_mm;
 
 Rect without_ways(const Display& display) {
-  Rect area = below_strip(display);
+  Rect area = below_top_bar(display);
   take_bottom(area, row_mm);
   return area;
 }
@@ -25,7 +25,7 @@ Rect rows_of(const Rect& panel) {
 
 // The chart above the ways on.
 Rect lay_out_chart(const Display& display, Layout& layout) {
-  Rect area = below_strip(display);
+  Rect area = below_top_bar(display);
   const Rect ways = take_bottom(area, row_mm);
   layout.main = area;
   layout.lower = rows_of(area);

@@ -3,7 +3,7 @@
 #include "bench/pads_number.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_slab.hpp"
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -139,7 +139,7 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
   layout.side = c.numbers;
   if (bench.locked) {
     const Rect& p = c.panel;
-    add(layout, StripPad::unlock, {p.x + p.w / 4, p.y + p.h / 3, p.w / 2, p.h / 3});
+    add(layout, TopBarPad::unlock, {p.x + p.w / 4, p.y + p.h / 3, p.w / 2, p.h / 3});
     return;
   }
   if (bench.batch.empty()) return;

@@ -2,7 +2,7 @@
 
 #include "bench/ranges.hpp"
 #include "bench/record.hpp"
-#include "paint/learn_bytes.hpp"
+#include "paint/range/learn_bytes.hpp"
 
 namespace bench {
 
@@ -23,16 +23,16 @@ std::size_t lines_of(const session::Logs& logs) {
 }
 
 void forget(Learning& learning, const std::string& batch) {
-  if (learning.taught.erase(batch) > 0) learning.changed = true;
+  if (learning.training.erase(batch) > 0) learning.changed = true;
 }
 
 void look_through(Bench& bench, const std::string& id) {
   const Folded batch = fold_of(bench, id);
-  auto taught = batch ? session::taught_by(*batch) : std::nullopt;
-  if (!taught) return forget(bench.learning, id);
-  session::Taught& known = bench.learning.taught[id];
-  if (known == *taught) return;
-  known = *std::move(taught);
+  auto training = batch ? session::training_of(*batch) : std::nullopt;
+  if (!training) return forget(bench.learning, id);
+  session::TrainingBatch& known = bench.learning.training[id];
+  if (known == *training) return;
+  known = *std::move(training);
   bench.learning.changed = true;
 }
 
@@ -49,13 +49,13 @@ void mind_the_slab(Bench& bench) {
 void ask(Bench& bench, Effects& effects) {
   Learning& learning = bench.learning;
   learning.verdicts.clear();
-  for (const auto& [id, taught] : learning.taught)
-    if (taught.gum) learning.verdicts[taught.family].push_back(*taught.gum);
-  std::vector<const session::Taught*> all;
-  for (const auto& [id, taught] : learning.taught) all.push_back(&taught);
+  for (const auto& [id, training] : learning.training)
+    if (training.gum) learning.verdicts[training.family].push_back(*training.gum);
+  std::vector<const session::TrainingBatch*> all;
+  for (const auto& [id, training] : learning.training) all.push_back(&training);
   session::RangeProblem asked = session::range_problem(all);
   const bool goes_on = session::continues(learning.ranges.names, asked.names);
-  effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.learnt : nullptr);
+  effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.fit : nullptr);
   learning.asked = std::move(asked.names);
   learning.changed = false;
 }
@@ -82,19 +82,19 @@ void study(Bench& bench, Effects& effects) {
   if (learning.stale.empty() && learning.changed && !learning.asked) ask(bench, effects);
 }
 
-void take_learnt(Bench& bench, const Learnt& input) {
+void take_fit(Bench& bench, const Fitted& input) {
   Learning& learning = bench.learning;
   if (!learning.asked) return;
   session::RangeNames names = *std::exchange(learning.asked, std::nullopt);
-  auto learnt =
-      input.result ? paint::learnt_from(*input.result) : tl::make_unexpected(input.result.error());
+  auto fit =
+      input.result ? paint::fit_from(*input.result) : tl::make_unexpected(input.result.error());
   learning.failure.reset();
-  if (!learnt)
-    learning.failure = learnt.error();
-  else if (learnt->end != paint::LearnEnd::found)
-    learning.failure = words::Error{paint::sentence(learnt->end), {}};
+  if (!fit)
+    learning.failure = fit.error();
+  else if (fit->end != paint::LearnEnd::found)
+    learning.failure = words::Error{paint::sentence(fit->end), {}};
   if (learning.failure) return;
-  learning.ranges = {*std::move(learnt), std::move(names)};
+  learning.ranges = {*std::move(fit), std::move(names)};
   ++learning.version;
   expect(bench);
   refresh_ranges(bench);

@@ -11,7 +11,7 @@ bool wants_to_study(const Bench& bench);
 // Looks through some of the stale batches; once there is none, asks for the fit.
 void study(Bench& bench, Effects& effects);
 
-void take_learnt(Bench& bench, const Learnt& input);
+void take_fit(Bench& bench, const Fitted& input);
 
 // What the batch on the slab wants, asked anew where something has changed.
 void expect(Bench& bench);

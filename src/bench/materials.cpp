@@ -102,14 +102,14 @@ std::optional<Card> card_of(const Bench& bench, const std::string& id) {
   return std::nullopt;
 }
 
-std::optional<Amount> amount_named(std::string_view name) {
+std::optional<TapAmount> amount_named(std::string_view name) {
   for (const AmountPad& pad : amount_pads)
     if (pad.name == name) return pad.amount;
   return std::nullopt;
 }
 
-Amount next_amount(const Bench& bench, const Card& card) {
-  return is_solid(card) ? Amount{session::Unit::g, 0} : bench.amount;
+TapAmount next_amount(const Bench& bench, const Card& card) {
+  return is_solid(card) ? TapAmount{session::Unit::g, 0} : bench.amount;
 }
 
 namespace {
@@ -187,7 +187,7 @@ std::vector<Card> droppers_of(const Bench& bench) {
 
 std::string dropper_to_tell(const Bench& bench, const Card& card) {
   const auto all = droppers_of(bench);
-  const Amount next = next_amount(bench, card);
+  const TapAmount next = next_amount(bench, card);
   if (all.size() < 2 || next.unit != session::Unit::drops) return "";
   const auto tool = card_of(bench, tool_for(bench, card, next.unit));
   if (!tool) return "";
@@ -210,7 +210,7 @@ void next_dropper(Bench& bench) {
   bench.dropper = here == all.end() || here + 1 == all.end() ? all.front().id : (here + 1)->id;
 }
 
-std::optional<double> mL_of(const Bench& bench, const Card& card, const Amount& amount) {
+std::optional<double> mL_of(const Bench& bench, const Card& card, const TapAmount& amount) {
   const auto tool = card_of(bench, tool_for(bench, card, amount.unit));
   const auto material = session::material_of(card);
   if (!tool || !material || !session::is_liquid(card.kind())) return std::nullopt;

@@ -27,7 +27,7 @@ std::optional<session::Card> card_of(const Bench& bench, const std::string& id);
 // What may be chosen for one tap, by the names of the pads.
 struct AmountPad {
   std::string_view name;
-  Amount amount;
+  TapAmount amount;
 };
 inline constexpr std::array amount_pads{AmountPad{"1 drop", {session::Unit::drops, 1}},
                                         AmountPad{"2 drops", {session::Unit::drops, 2}},
@@ -37,10 +37,10 @@ inline constexpr std::array amount_pads{AmountPad{"1 drop", {session::Unit::drop
                                         AmountPad{"1/2 tsp", {session::Unit::spoons, 0.5}},
                                         AmountPad{"1 tsp", {session::Unit::spoons, 1}},
                                         AmountPad{"weigh", {session::Unit::g, 0}}};
-std::optional<Amount> amount_named(std::string_view name);
+std::optional<TapAmount> amount_named(std::string_view name);
 
 // What a tap on this card adds: the chosen amount, but powder and paint are always weighed.
-Amount next_amount(const Bench& bench, const session::Card& card);
+TapAmount next_amount(const Bench& bench, const session::Card& card);
 
 // The tool that measures such an amount of a card; empty for a weighing. Of several: the dropper
 // chosen for the next drops; else what this batch last measured the card with; else what any batch
@@ -57,6 +57,6 @@ void next_dropper(Bench& bench);                 // for the next drops
 std::string dropper_in_hand(const Bench& bench); // card: for the next drops of the first liquid
 
 // mL that an amount of a card would add to the liquid; absent for a pigment or a weighing.
-std::optional<double> mL_of(const Bench& bench, const session::Card& card, const Amount& amount);
+std::optional<double> mL_of(const Bench& bench, const session::Card& card, const TapAmount& amount);
 
 }

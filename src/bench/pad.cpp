@@ -9,8 +9,8 @@
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
-#include "bench/pads_strip.hpp"
 #include "bench/pads_tablet.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "words/lists.hpp"
 
 namespace bench {
@@ -24,16 +24,16 @@ struct Named {
 template <class Pad>
 using Names = words::EnumTable<Pad, Named>;
 
-constexpr Names<StripPad> strip_pads{{{StripPad::shelf, {"shelf"}},
-                                      {StripPad::plan, {"plan"}},
-                                      {StripPad::slab, {"slab"}},
-                                      {StripPad::pans, {"pans"}},
-                                      {StripPad::book, {"book"}},
-                                      {StripPad::tablet, {"tablet"}},
-                                      {StripPad::sound, {"sound"}},
-                                      {StripPad::night, {"night"}},
-                                      {StripPad::wipe, {"wipe"}},
-                                      {StripPad::unlock, {"unlock"}}}};
+constexpr Names<TopBarPad> top_bar_pads{{{TopBarPad::shelf, {"shelf"}},
+                                         {TopBarPad::plan, {"plan"}},
+                                         {TopBarPad::slab, {"slab"}},
+                                         {TopBarPad::pans, {"pans"}},
+                                         {TopBarPad::book, {"book"}},
+                                         {TopBarPad::tablet, {"tablet"}},
+                                         {TopBarPad::sound, {"sound"}},
+                                         {TopBarPad::night, {"night"}},
+                                         {TopBarPad::wipe, {"wipe"}},
+                                         {TopBarPad::unlock, {"unlock"}}}};
 constexpr Names<SharedPad> shared_pads{{{SharedPad::undo, {"undo"}},
                                         {SharedPad::leave, {"leave"}},
                                         {SharedPad::search, {"search"}},
@@ -143,7 +143,7 @@ std::optional<PadKind> kind_in(const Names<Pad>& names, std::string_view name) {
 
 std::string_view name_of(PadKind pad) {
   switch (pad.list()) {
-  case PadList::strip: return name_in(strip_pads, pad);
+  case PadList::top_bar: return name_in(top_bar_pads, pad);
   case PadList::shared: return name_in(shared_pads, pad);
   case PadList::slab: return name_in(slab_pads, pad);
   case PadList::choice: return name_in(choice_pads, pad);
@@ -160,7 +160,7 @@ std::string_view name_of(PadKind pad) {
 
 std::optional<PadKind> kind_named(PadList list, std::string_view name) {
   switch (list) {
-  case PadList::strip: return kind_in(strip_pads, name);
+  case PadList::top_bar: return kind_in(top_bar_pads, name);
   case PadList::shared: return kind_in(shared_pads, name);
   case PadList::slab: return kind_in(slab_pads, name);
   case PadList::choice: return kind_in(choice_pads, name);

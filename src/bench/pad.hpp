@@ -15,7 +15,7 @@
 namespace bench {
 
 enum class PadList : std::uint8_t {
-  strip,
+  top_bar,
   shared,
   slab,
   choice,
@@ -51,7 +51,7 @@ public:
   constexpr auto operator<=>(const PadKind&) const = default;
 
 private:
-  PadList list_ = PadList::strip;
+  PadList list_ = PadList::top_bar;
   std::uint8_t place_ = 0;
 };
 

@@ -6,7 +6,7 @@
 namespace bench {
 
 enum class ChoicePad {
-  amount, // arg: "1 drop", "5 drops", "1/4 tsp", ..., "weigh"
+  amount,  // arg: "1 drop", "5 drops", "1/4 tsp", ..., "weigh"
   dropper, // another one, for the next drops
   bottle_of,
   lost_count, // arg: card

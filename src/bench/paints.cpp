@@ -8,30 +8,31 @@ namespace {
 
 constexpr std::size_t most_tried = 30; // each has to be folded
 
-paint::Parts made_of(const session::Lying& lying, const paint::Live& now) {
+paint::Parts made_of(const session::PlaceContents& contents, const paint::Live& now) {
   paint::Parts p;
-  p.pigment = lying.sums.pigment_g;
-  p.gum = lying.sums.gum_g;
+  p.pigment = contents.sums.pigment_g;
+  p.gum = contents.sums.gum_g;
   p.water = std::max(0.0, now.water_g);
-  p.glycerin = lying.sums.glycerin_g;
-  p.honey = lying.sums.honey_g;
+  p.glycerin = contents.sums.glycerin_g;
+  p.honey = contents.sums.honey_g;
   p.alcohol = std::max(0.0, now.alcohol_g);
   return p;
 }
 
 // Its pigments as if they were one: density by volume, oil absorption by mass, the family of the
 // most of it.
-paint::Pigment blended(const session::Lying& lying) {
+paint::Pigment blended(const session::PlaceContents& contents) {
   paint::Pigment all;
   double most_g = 0;
-  for (const paint::Portion& portion : lying.paint.contents) {
+  for (const paint::Portion& portion : contents.paint.contents) {
     const double g = portion.grams.value * portion.material.parts.pigment;
     if (g <= 0) continue;
-    all.oil_g_per_100g += g * portion.material.pigment.oil_g_per_100g / lying.sums.pigment_g;
+    all.oil_g_per_100g += g * portion.material.pigment.oil_g_per_100g / contents.sums.pigment_g;
     if (g > most_g) all.family = portion.material.pigment.family;
     most_g = std::max(most_g, g);
   }
-  if (lying.sums.pigment_mL > 0) all.g_per_mL = lying.sums.pigment_g / lying.sums.pigment_mL;
+  if (contents.sums.pigment_mL > 0)
+    all.g_per_mL = contents.sums.pigment_g / contents.sums.pigment_mL;
   return all;
 }
 
@@ -40,13 +41,13 @@ std::optional<OtherPaint> paint_of(const session::Batch& batch) {
   for (const Place place : {Place::jar, Place::pans}) {
     const auto there = batch.places.at.find(place);
     if (there == batch.places.at.end()) continue;
-    const session::Lying& lying = there->second;
-    if (!(lying.sums.pigment_mL > 0)) continue;
-    const paint::Live now = paint::live(lying.sums, lying.paint);
-    OtherPaint p{batch.id, {}, place, paint::grams_of(lying.paint, batch.places.bench).value};
+    const session::PlaceContents& contents = there->second;
+    if (!(contents.sums.pigment_mL > 0)) continue;
+    const paint::Live now = paint::live(contents.sums, contents.paint);
+    OtherPaint p{batch.id, {}, place, paint::grams_of(contents.paint, batch.places.bench).value};
     p.card.id = "paint_" + batch.id;
     p.card.name = batch.name;
-    session::PaintCard made{{"", 0, blended(lying)}, made_of(lying, now)};
+    session::PaintCard made{{"", 0, blended(contents)}, made_of(contents, now)};
     made.as_one.colour = session::colour_of(batch);
     p.card.facts = made;
     return p;

@@ -21,7 +21,7 @@ double hours_between(std::int64_t from, std::int64_t to) {
 std::optional<paint::Layer> last_layer(const session::Batch& batch, const session::Pan& pan) {
   const auto there = batch.places.at.find(session::Place::pans);
   if (pan.layers.empty() || there == batch.places.at.end()) return std::nullopt;
-  const session::Lying& all = there->second;
+  const session::PlaceContents& all = there->second;
   paint::Wet wet = paint::wet_of(all.sums, paint::live(all.sums, all.paint));
   if (!(wet.volume_mL > 0)) return std::nullopt;
   const double share = pan.layers.back().wet_mL / wet.volume_mL;

@@ -179,7 +179,7 @@ std::string waits_first(const Bench& bench, const std::string& here, const Now& 
 
 }
 
-void open_pans_from_strip(Bench& bench, const Now& now) {
+void open_pans_from_top_bar(Bench& bench, const Now& now) {
   std::string batch = waits_first(bench, pans_batch(bench), now);
   if (bench.screen == Screen::slab) batch = bench.batch;
   const std::string in_book = batch_of(bench.book.page);

@@ -42,6 +42,6 @@ std::optional<session::Ref> own_pour(const Bench& bench, int pan);
 void open_pans(Bench& bench, const Now& now);
 // The same, with what waits: a layer before a verdict, this batch before others, the longest first;
 // but not away from a batch in hand, on the slab or in the Book.
-void open_pans_from_strip(Bench& bench, const Now& now);
+void open_pans_from_top_bar(Bench& bench, const Now& now);
 
 }

@@ -117,7 +117,7 @@ paint::Helping helping_of(const Bench& bench, const std::vector<PlannedPigment>&
 
 int drops_between(const Bench& bench, double grams, const paint::Parts& binder) {
   const session::Card* card = shelf_card(bench, bench.plan.binder);
-  const auto drop = card ? mL_of(bench, *card, Amount{}) : std::nullopt;
+  const auto drop = card ? mL_of(bench, *card, TapAmount{}) : std::nullopt;
   if (!drop || grams <= 0) return 0;
   return static_cast<int>(std::lround(grams * paint::mL_per_g(binder) / *drop));
 }

@@ -2,7 +2,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
-#include "paint/range.hpp"
+#include "paint/range/range.hpp"
 
 namespace bench {
 

@@ -47,8 +47,8 @@ void tell_story(Bench& bench) {
     bench.book.page = std::move(all);
     return;
   }
-  std::vector<const session::Taught*> all;
-  for (const auto& [id, taught] : bench.learning.taught) all.push_back(&taught);
+  std::vector<const session::TrainingBatch*> all;
+  for (const auto& [id, training] : bench.learning.training) all.push_back(&training);
   for (const session::Narrowed& after :
        session::narrowing(bench.learning.ranges, all, *card, steps_of_story(bench.display)))
     story.steps.push_back(step_of(after, story.card));

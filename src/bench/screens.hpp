@@ -3,7 +3,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "words/lists.hpp"
 #include "words/tablet_says.hpp"
 
@@ -15,11 +15,11 @@ struct ScreenRow {
   words::Sentence tab; // none: its pad is no tab
 };
 inline constexpr words::EnumTable<Screen, ScreenRow> screens{
-    {{Screen::shelf, {"shelf", StripPad::shelf, words::TabletSay::tab_shelf}},
-     {Screen::plan, {"plan", StripPad::plan, words::TabletSay::tab_plan}},
-     {Screen::slab, {"slab", StripPad::slab, words::TabletSay::tab_slab}},
-     {Screen::pans, {"pans", StripPad::pans, words::TabletSay::tab_pans}},
-     {Screen::book, {"book", StripPad::book, words::TabletSay::tab_book}},
-     {Screen::tablet, {"tablet", StripPad::tablet, {}}}}};
+    {{Screen::shelf, {"shelf", TopBarPad::shelf, words::TabletSay::tab_shelf}},
+     {Screen::plan, {"plan", TopBarPad::plan, words::TabletSay::tab_plan}},
+     {Screen::slab, {"slab", TopBarPad::slab, words::TabletSay::tab_slab}},
+     {Screen::pans, {"pans", TopBarPad::pans, words::TabletSay::tab_pans}},
+     {Screen::book, {"book", TopBarPad::book, words::TabletSay::tab_book}},
+     {Screen::tablet, {"tablet", TopBarPad::tablet, {}}}}};
 
 }

@@ -2,17 +2,17 @@
 #include "bench/bench.hpp"
 #include "bench/choices.hpp"
 #include "bench/due.hpp"
-#include "bench/heard.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
+#include "bench/sound_cues.hpp"
 #include "bench/touch.hpp"
 #include "session/bytes.hpp"
 #include "words/bench_says.hpp"
@@ -37,14 +37,14 @@ std::optional<double> flow_of(const Bench& bench) {
 }
 
 // What of a step is heard, beside what it appended.
-struct Ear {
+struct TapOutcome {
   std::optional<PadId> tapped;
   bool not_counted = false;
 };
 
-void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, Ear& ear) {
+void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, TapOutcome& outcome) {
   if (!pad_of(layout(bench), pad)) return;
-  ear.tapped = pad;
+  outcome.tapped = pad;
   const std::string batch = bench.batch;
   const auto before = flow_of(bench);
   act(bench, pad, now, effects);
@@ -53,22 +53,23 @@ void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, Ea
 }
 
 // A pointer that merely passes over the glass changes nothing.
-void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects, Ear& ear) {
+void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects,
+             TapOutcome& outcome) {
   const auto before = bench.touch.press;
   const Recognised r = recognise(bench.touch, layout(bench), pointer);
   effects.redraw = bench.touch.press != before || r.tap || r.not_counted;
   if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
-  if (bench.touch.press) bench.keys.ring.reset();
-  if (r.tap) tapped(bench, *r.tap, now, effects, ear);
-  ear.not_counted = r.not_counted.has_value();
+  if (bench.touch.press) bench.keys.focus.reset();
+  if (r.tap) tapped(bench, *r.tap, now, effects, outcome);
+  outcome.not_counted = r.not_counted.has_value();
 }
 
-void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, Ear& ear) {
+void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, TapOutcome& outcome) {
   const KeyMeans means = key_means(bench, key);
   effects.keep_tablet = means.bound;
   if (means.not_counted) bench.notice = {means.not_counted, std::nullopt, now.run_ms + notice_ms};
-  if (means.tap) tapped(bench, *means.tap, now, effects, ear);
-  ear.not_counted = means.not_counted.has_value();
+  if (means.tap) tapped(bench, *means.tap, now, effects, outcome);
+  outcome.not_counted = means.not_counted.has_value();
 }
 
 void search(Bench& bench, const std::string& text) {
@@ -215,14 +216,14 @@ struct Handle {
   Bench& bench;
   const Now& now;
   Effects& effects;
-  Ear& ear;
+  TapOutcome& outcome;
 
-  void operator()(const Pointer& p) const { pointed(bench, p, now, effects, ear); }
-  void operator()(const Key& k) const { keyed(bench, k, now, effects, ear); }
+  void operator()(const Pointer& p) const { pointed(bench, p, now, effects, outcome); }
+  void operator()(const Key& k) const { keyed(bench, k, now, effects, outcome); }
   void operator()(const Text& t) const { typed(bench, t, now); }
-  void operator()(const Tap& t) const { tapped(bench, t.pad, now, effects, ear); }
+  void operator()(const Tap& t) const { tapped(bench, t.pad, now, effects, outcome); }
   void operator()(const Tick&) const {} // time passes with every input
-  void operator()(const Saved& s) const { bench.saving = {s.n, std::nullopt, s.stand_in}; }
+  void operator()(const Saved& s) const { bench.saving = {s.n, std::nullopt, s.fallback}; }
   void operator()(const SaveFailed& f) const { bench.saving.failure = f.reason; }
   void operator()(const Reading& r) const { bench.reading = r; }
   void operator()(Loaded& l) const { loaded(bench, std::move(l), now); }
@@ -231,7 +232,7 @@ struct Handle {
   void operator()(const NotKept& k) const { say_error(bench, k.why, now); }
   void operator()(const Leaving&) const { leaving(bench, now, effects); }
   void operator()(const Study&) const {} // see step
-  void operator()(const Learnt& l) const { take_learnt(bench, l); }
+  void operator()(const Fitted& l) const { take_fit(bench, l); }
 };
 
 std::int64_t next_whole(std::int64_t from, std::int64_t now, std::int64_t each) {
@@ -242,7 +243,7 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
   const std::int64_t minute = now.run_ms + 60000 - now.wall_ms % 60000;
   std::int64_t wake = minute;
   const auto sooner = [&](std::int64_t at) { wake = std::min(wake, at); };
-  if (bench.touch.press && bench.touch.press->pad.kind == StripPad::unlock)
+  if (bench.touch.press && bench.touch.press->pad.kind == TopBarPad::unlock)
     sooner(now.run_ms + holding_ms);
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
   if (const auto bell = bell_at(bench)) sooner(*bell);
@@ -291,8 +292,8 @@ Effects step(Bench& bench, Input input, const Now& now) {
   }
   effects.redraw = true;
   notice_clock(bench, now, effects);
-  Ear ear;
-  std::visit(Handle{bench, now, effects, ear}, input);
+  TapOutcome outcome;
+  std::visit(Handle{bench, now, effects, outcome}, input);
   ticked(bench, now);
   refresh_index(bench, now);
   if (time_matters(input)) {
@@ -301,7 +302,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
     ask_how_found(bench, now);
   }
   fold_what_shows(bench);
-  effects.heard = heard_of(bench, effects, ear.tapped, ear.not_counted);
+  effects.cues = cues_of(bench, effects, outcome.tapped, outcome.not_counted);
   effects.wake_at = wake_at(bench, now);
   effects.study = wants_to_study(bench);
   return effects;

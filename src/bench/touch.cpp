@@ -1,6 +1,6 @@
 #include "bench/touch.hpp"
 
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 
 namespace bench {
 
@@ -26,7 +26,7 @@ Recognised go_up(Touch& touch, const Pointer& p) {
   touch.press.reset();
   touch.last = {press.pad, p.ms, p.poll};
   if (press.slid || !press.box.contains(p.at)) return {{}, NotCounted::slid};
-  if (press.pad.kind == StripPad::unlock) return {};
+  if (press.pad.kind == TopBarPad::unlock) return {};
   if (p.ms - press.since_ms > longest_touch_ms) return {{}, NotCounted::rested};
   return {press.pad, {}};
 }
@@ -45,7 +45,7 @@ Recognised recognise(Touch& touch, const Layout& layout, const Pointer& p) {
 }
 
 bool held_to_unlock(const Touch& touch, std::int64_t ms) {
-  return touch.press && !touch.press->slid && touch.press->pad.kind == StripPad::unlock &&
+  return touch.press && !touch.press->slid && touch.press->pad.kind == TopBarPad::unlock &&
          ms - touch.press->since_ms >= unlock_ms;
 }
 

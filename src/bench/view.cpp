@@ -8,8 +8,8 @@
 #include "bench/pads_more.hpp"
 #include "bench/pads_pans.hpp"
 #include "bench/pads_slab.hpp"
-#include "bench/pads_strip.hpp"
 #include "bench/pads_tablet.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
 #include "bench/touch.hpp"
@@ -106,8 +106,8 @@ Measures measures_of_binder(const Bench& bench) {
   constexpr double any_drop_mL = 0.035;
   for (const session::Card& card : materials_of(bench))
     if (card.kind() == session::CardKind::binder)
-      return {mL_of(bench, card, Amount{}).value_or(any_drop_mL),
-              mL_of(bench, card, Amount{session::Unit::spoons, 1}).value_or(0)};
+      return {mL_of(bench, card, TapAmount{}).value_or(any_drop_mL),
+              mL_of(bench, card, TapAmount{session::Unit::spoons, 1}).value_or(0)};
   return {any_drop_mL, 0};
 }
 
@@ -123,7 +123,7 @@ std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
 
 std::optional<double> unlocking(const Bench& bench, const Now& now) {
   const auto& press = bench.touch.press;
-  if (!press || press->slid || press->pad.kind != StripPad::unlock) return std::nullopt;
+  if (!press || press->slid || press->pad.kind != TopBarPad::unlock) return std::nullopt;
   const auto held = static_cast<double>(now.run_ms - press->since_ms);
   return std::clamp(held / unlock_ms, 0.0, 1.0);
 }
@@ -182,7 +182,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.locked = bench.locked;
   v.unlocking = unlocking(bench, now);
   v.save_failure = bench.saving.failure;
-  v.saved_elsewhere = !bench.saving.stand_in.empty();
+  v.saved_elsewhere = !bench.saving.fallback.empty();
   v.number = number_view(bench);
   v.undo = undo_view(bench, bench.folded ? &*bench.folded : nullptr);
   v.notice = bench.notice;
@@ -220,8 +220,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   return v;
 }
 
-StripView strip_view(const Bench& bench, const Now& now) {
-  StripView s;
+TopBarView top_bar_view(const Bench& bench, const Now& now) {
+  TopBarView s;
   s.screen = bench.screen;
   s.night = bench.night;
   s.sound = bench.tablet.sound;
@@ -295,11 +295,11 @@ ScreenView screen_view(const Bench& bench, const Now& now) {
 View view(const Bench& bench, const Now& now) {
   View v;
   v.layout = layout(bench);
-  v.strip = strip_view(bench, now);
+  v.top_bar = top_bar_view(bench, now);
   v.utc_offset_min = now.utc_offset_min;
   v.pressed = bench.keys.flash;
   if (bench.touch.press && !bench.touch.press->slid) v.pressed = bench.touch.press->pad;
-  v.ring = bench.keys.ring;
+  v.focus = bench.keys.focus;
   v.screen = screen_view(bench, now);
   return v;
 }

@@ -17,7 +17,7 @@ struct MaterialView {
   std::string name;
   std::uint32_t colour = 0;    // pigment
   std::optional<double> grams; // so far; absent: none
-  Amount next;                 // what a tap adds
+  TapAmount next;              // what a tap adds
   int several = 0;             // pigments that the pad stands for
   std::string dropper;         // of the drops, where it is not plain
 };
@@ -70,7 +70,7 @@ struct NumberView {
   Want want = Want::pigment_g; // of the plan, for its number
 };
 
-struct StripView {
+struct TopBarView {
   Screen screen = Screen::plan;
   std::string batch_name; // empty: none
   std::uint32_t batch_colour = 0;
@@ -96,7 +96,7 @@ struct SlabView {
   bool saved_elsewhere = false; // on this device, since the studio fails
   Notice notice;
   Panel panel;
-  Amount amount;
+  TapAmount amount;
   std::string dropper;                // for the next drops, where there are several
   std::vector<MaterialView> pigments; // where one pad stands for all
   std::optional<Remedy> remedy;
@@ -351,9 +351,9 @@ using ScreenView = std::variant<PlanView, SlabView, BookView, CompareView, Table
 
 struct View {
   Layout layout;
-  StripView strip;
+  TopBarView top_bar;
   std::optional<PadId> pressed; // flashes
-  std::optional<PadId> ring;    // where the keys stand
+  std::optional<PadId> focus;   // where the keys stand
   int utc_offset_min = 0;
   ScreenView screen;
 };

@@ -113,7 +113,7 @@ std::optional<paint::Interval> fill_of(const session::Batch& batch) {
 std::optional<paint::Tack> tack_of(const session::Batch& batch) {
   const auto there = batch.places.at.find(session::Place::pans);
   if (there == batch.places.at.end()) return std::nullopt;
-  const session::Lying& all = there->second;
+  const session::PlaceContents& all = there->second;
   const auto index = paint::tack_index(paint::wet_of(all.sums, paint::live(all.sums, all.paint)),
                                        batch.places.room);
   const auto tack =
@@ -154,7 +154,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
   PansView v;
   v.notice = bench.notice;
   v.save_failure = bench.saving.failure;
-  v.saved_elsewhere = !bench.saving.stand_in.empty();
+  v.saved_elsewhere = !bench.saving.fallback.empty();
   if (!bench.pans.folded) return v;
   const session::Batch& batch = *bench.pans.folded;
   v.batch = batch.id;

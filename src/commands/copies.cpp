@@ -20,9 +20,9 @@ void line(std::ostream& out, words::Sentence id, const words::Args& args) {
 }
 
 // What was saved while the studio failed keeps its name when the next start brings it home.
-bool all_came_home(disk::Files& files, const Path& studio, const Path& adrift) {
+bool all_came_home(disk::Files& files, const Path& studio, const Path& fallback) {
   const auto home = files.list(studio / studio::sessions_folder).names;
-  const auto away = files.list(adrift / studio::sessions_folder).names;
+  const auto away = files.list(fallback / studio::sessions_folder).names;
   return std::all_of(away.begin(), away.end(), [&](const std::string& name) {
     return std::find(home.begin(), home.end(), name) != home.end();
   });
@@ -47,14 +47,14 @@ words::Result<int> mend(const Path& studio, const Path& folder, std::ostream& ou
   return report->lost.empty() ? 0 : 1;
 }
 
-words::Result<int> pack(const Path& studio, const Path& adrift, const Path& file,
+words::Result<int> pack(const Path& studio, const Path& fallback, const Path& file,
                         std::ostream& out) {
   const auto files = disk::posix_files();
   const auto packed = studio::pack(*files, studio, file);
   if (!packed) return tl::make_unexpected(packed.error());
   for (const std::string& name : packed->left_out) line(out, Say::pack_left_out, {name});
-  if (!adrift.empty() && !all_came_home(*files, studio, adrift))
-    line(out, Say::pack_adrift, {adrift.string()});
+  if (!fallback.empty() && !all_came_home(*files, studio, fallback))
+    line(out, Say::pack_fallback, {fallback.string()});
   return done(out, Say::pack_done, file, *packed);
 }
 

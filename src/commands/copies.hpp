@@ -14,10 +14,10 @@ using Path = std::filesystem::path;
 // was one of those. Errors: those of studio::mend.
 words::Result<int> mend(const Path& studio, const Path& folder, std::ostream& out);
 
-// One line for each file that was left out, and how much was packed. `adrift`: where lines may lie
-// that were saved while the studio failed; that they are not in the pack is said.
-// Errors: those of studio::pack and studio::unpack.
-words::Result<int> pack(const Path& studio, const Path& adrift, const Path& file,
+// One line for each file that was left out, and how much was packed. `in the fallback`: where lines
+// may lie that were saved while the studio failed; that they are not in the pack is said. Errors:
+// those of studio::pack and studio::unpack.
+words::Result<int> pack(const Path& studio, const Path& fallback, const Path& file,
                         std::ostream& out);
 words::Result<int> unpack(const Path& file, const Path& folder, std::ostream& out);
 

@@ -1,7 +1,7 @@
-// A driver in the folders of a computer.
+// A effect runner in the folders of a computer.
 #pragma once
 
-#include "commands/driver.hpp"
+#include "commands/effect_runner.hpp"
 #include "disk/faulty.hpp"
 #include "studio/studio.hpp"
 
@@ -9,10 +9,10 @@ namespace commands {
 
 struct Setup : Sitting {
   studio::Path studio;
-  studio::Path adrift;              // empty: none
+  studio::Path fallback;            // empty: none
   std::optional<disk::Fault> fault; // of the studio's disk
   studio::Path tablet_file;         // where this device's ways are kept; empty: nowhere
-  studio::MakeFiles home_files = disk::posix_files, adrift_files = disk::posix_files;
+  studio::MakeFiles home_files = disk::posix_files, fallback_files = disk::posix_files;
 };
 
 // As a person means it who names a studio or nothing: the device's own id, a fresh session, the
@@ -20,6 +20,6 @@ struct Setup : Sitting {
 Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& now);
 
 // Opens what the setup names; to be called once.
-OpenKeeper in_folders(const Setup& setup);
+OpenStorage in_folders(const Setup& setup);
 
 }

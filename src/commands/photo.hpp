@@ -16,7 +16,7 @@ struct PhotoToKeep {
   std::string bytes; // the picture's
   std::string batch; // as for find_batch
   session::PhotoOf of = session::PhotoOf::swatch;
-  studio::Path home, adrift;
+  studio::Path home, fallback;
   std::optional<disk::Fault> fault; // of the studio's disk
 };
 

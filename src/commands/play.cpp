@@ -36,16 +36,16 @@ public:
     start();
     if (!stopped_) feed(bench::Leaving{});
     const bool saved =
-        driver_->settle(clock().now(), patient_ ? patience : std::chrono::seconds(0));
+        runner_->settle(clock().now(), patient_ ? patience : std::chrono::seconds(0));
     report();
-    if (saved && driver_->unsaved() == 0) return std::nullopt;
-    const words::Error why = driver_->last_failure().value_or(words::Error{});
+    if (saved && runner_->unsaved() == 0) return std::nullopt;
+    const words::Error why = runner_->last_failure().value_or(words::Error{});
     return words::Error{Say::play_unsaved,
-                        {std::to_string(driver_->unsaved()), words::message(why)}};
+                        {std::to_string(runner_->unsaved()), words::message(why)}};
   }
 
   void print_ids() const {
-    const bench::Bench& bench = driver_->bench();
+    const bench::Bench& bench = runner_->bench();
     if (bench.logs.front().lines.empty()) return;
     out_ << "session " << bench.sitting.session << '\n';
     std::set<std::string> seen;
@@ -56,7 +56,7 @@ public:
     }
   }
 
-  const Driver* driver() const { return driver_.get(); }
+  const EffectRunner* runner() const { return runner_.get(); }
 
 private:
   ScriptedClock& clock() {
@@ -71,20 +71,20 @@ private:
 
   // The bench begins with the first line that does something; what stands before it sets it up.
   void start() {
-    if (driver_) return;
+    if (runner_) return;
     Setup setup;
     setup.studio = how_.studio;
-    setup.adrift = how_.adrift;
+    setup.fallback = how_.fallback;
     setup.fault = how_.fault;
     setup.home_files = how_.home_files;
-    setup.adrift_files = how_.adrift_files;
+    setup.fallback_files = how_.fallback_files;
     setup.display = display_;
     setup.looks_again = false; // a script is the only hand
     setup.session = session_ ? *session_ : bench::fresh_id(clock().now());
     setup.device = device_ ? *device_ : session::to_hex(clock().fresh()).substr(4);
     started_ = Steady::now();
-    driver_ = std::make_unique<Driver>(setup, clock().now());
-    driver_->settle(clock().now(), patience); // no hand taps before the studio was read
+    runner_ = std::make_unique<EffectRunner>(setup, clock().now());
+    runner_->settle(clock().now(), patience); // no hand taps before the studio was read
     report();
   }
 
@@ -93,32 +93,32 @@ private:
   void settle() {
     if (how_.pace == 0 && patient_) {
       const auto began = Steady::now();
-      driver_->settle(clock().now(), patience);
+      runner_->settle(clock().now(), patience);
       patient_ = Steady::now() - began < patience;
     } else {
-      driver_->poll(clock().now());
+      runner_->poll(clock().now());
     }
     report();
   }
 
   void report() {
     if (!how_.report) return;
-    if (driver_->last_failure() != failure_) {
-      failure_ = driver_->last_failure();
+    if (runner_->last_failure() != failure_) {
+      failure_ = runner_->last_failure();
       out_ << "failed " << printable(words::message(*failure_)) << std::endl;
     }
-    if (driver_->saved() == reported_) return;
-    reported_ = driver_->saved();
+    if (runner_->saved() == reported_) return;
+    reported_ = runner_->saved();
     out_ << "saved " << *reported_ << std::endl;
   }
 
   void feed(const bench::Input& input) {
-    if (how_.overhears) how_.overhears(driver_->bench(), input, clock().now());
-    driver_->feed(input, clock().now());
-    driver_->take_heard(); // nobody listens to a script
+    if (how_.overhears) how_.overhears(runner_->bench(), input, clock().now());
+    runner_->feed(input, clock().now());
+    runner_->take_cues(); // nobody listens to a script
     settle();
-    if (how_.onlooker && driver_->take_redraw())
-      enough_ = enough_ || !how_.onlooker(driver_->bench(), clock().now());
+    if (how_.onlooker && runner_->take_redraw())
+      enough_ = enough_ || !how_.onlooker(runner_->bench(), clock().now());
   }
 
   void pass(std::int64_t ms) {
@@ -126,7 +126,7 @@ private:
       const double then_ms = static_cast<double>(clock().run_ms() + ms) / how_.pace;
       const auto then = started_ + std::chrono::duration_cast<Steady::duration>(
                                        std::chrono::duration<double, std::milli>(then_ms));
-      driver_->sleep_until(then, clock().now());
+      runner_->sleep_until(then, clock().now());
       report();
     }
     clock().pass(ms);
@@ -137,7 +137,7 @@ private:
     const std::int64_t finest = std::max<std::int64_t>(1, ms / most_ticks);
     while (clock().run_ms() < until && !enough_) {
       const std::int64_t soonest = clock().run_ms() + finest;
-      const std::int64_t wake = std::max(driver_->wake_at().value_or(until), soonest);
+      const std::int64_t wake = std::max(runner_->wake_at().value_or(until), soonest);
       pass(std::min(wake, until) - clock().run_ms());
       if (wake <= until) feed(bench::Tick{});
     }
@@ -148,7 +148,7 @@ private:
   }
 
   words::Result<bench::Point> centre_of(const bench::PadId& id) {
-    const bench::Layout layout = bench::layout(driver_->bench());
+    const bench::Layout layout = bench::layout(runner_->bench());
     if (const bench::Pad* pad = bench::pad_of(layout, id)) return pad->box.centre();
     std::string there;
     for (const bench::Pad& pad : layout.pads)
@@ -168,7 +168,7 @@ private:
   }
 
   Played only_before_start() {
-    if (driver_ || clock_) return words::failure(Say::script_too_late);
+    if (runner_ || clock_) return words::failure(Say::script_too_late);
     return {};
   }
 
@@ -179,7 +179,7 @@ private:
   }
   Played perform(const Shown& a) {
     display_ = a.display;
-    if (driver_) feed(bench::Resized{a.display});
+    if (runner_) feed(bench::Resized{a.display});
     return {};
   }
   Played perform(const Seed& a) {
@@ -257,7 +257,7 @@ private:
   std::optional<std::string> session_, device_;
   bench::Display display_;
   std::optional<ScriptedClock> clock_;
-  std::unique_ptr<Driver> driver_;
+  std::unique_ptr<EffectRunner> runner_;
   Steady::time_point started_;
   std::optional<std::uint64_t> reported_;
   std::optional<words::Error> failure_; // the last one reported
@@ -286,9 +286,9 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
   }
   if (const auto unsaved = player.finish()) complain(*unsaved);
   player.print_ids();
-  for (const words::Error& said : player.driver()->came_home()) err << words::message(said) << '\n';
-  if (status == 0 && player.driver()->adrift())
-    err << words::say(Say::play_adrift, {how.adrift.string()}) << '\n';
+  for (const words::Error& said : player.runner()->came_home()) err << words::message(said) << '\n';
+  if (status == 0 && player.runner()->on_fallback())
+    err << words::say(Say::play_fallback, {how.fallback.string()}) << '\n';
   return status;
 }
 

@@ -19,9 +19,9 @@ using Overhearing =
 
 struct Playing {
   studio::Path studio;
-  studio::Path adrift; // empty: none
+  studio::Path fallback; // empty: none
   std::optional<disk::Fault> fault;
-  studio::MakeFiles home_files = disk::posix_files, adrift_files = disk::posix_files;
+  studio::MakeFiles home_files = disk::posix_files, fallback_files = disk::posix_files;
   bool report = false;   // print "saved N" and "failed WHY" the moment it is so
   double pace = 0;       // so many times faster than life, 0.001 to 1e6; 0: as fast as it goes
   Onlooker onlooker;     // sees the bench after each input that changed it; may be empty

@@ -80,19 +80,19 @@ double value_of(const paint::Theta& theta, std::size_t at) {
 }
 
 // Nine in ten of what it may be.
-std::pair<double, double> ends_of(const paint::Learnt& learnt, std::size_t at) {
+std::pair<double, double> ends_of(const paint::RangeFit& fit, std::size_t at) {
   const auto [low, middle, high] =
-      session::nine_in_ten({learnt.theta[at], std::sqrt(learnt.theta_covariance[at][at])});
+      session::nine_in_ten({fit.theta[at], std::sqrt(fit.theta_covariance[at][at])});
   if (at != paint::at_slips) return {low, high};
   return {low / (1 + low), high / (1 + high)}; // odds to shares
 }
 
 std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& rows) {
-  Json out{{"batches", ranges.names.of_studio}, {"notes", ranges.learnt.notes}};
+  Json out{{"batches", ranges.names.of_studio}, {"notes", ranges.fit.notes}};
   for (const Part& part : parts) {
-    const auto [low, high] = ends_of(ranges.learnt, part.at);
+    const auto [low, high] = ends_of(ranges.fit, part.at);
     out["hand"][part.name] = {
-        {"value", value_of(ranges.learnt.theta, part.at)}, {"low", low}, {"high", high}};
+        {"value", value_of(ranges.fit.theta, part.at)}, {"low", low}, {"high", high}};
   }
   out["pigments"] = Json::array();
   for (const Row& r : rows)
@@ -120,14 +120,14 @@ std::string for_people(const session::Ranges& ranges, const std::vector<Row>& ro
     line(Say::show_range, {r.card.name, number(r.demand, 2), number(r.low, 2), number(r.high, 2),
                            number(std::exp(r.band.from), 2), number(std::exp(r.band.to), 2),
                            session::known_words(r.band.batches), std::to_string(r.notes)});
-  const paint::Hand hand = paint::hand_of(ranges.learnt.theta);
+  const paint::NoteModel hand = paint::note_model_of(ranges.fit.theta);
   line(Say::show_hand_right, {number(hand.half_width, 3)});
   line(Say::show_hand_reaches, {number(hand.sticky_reach, 3), number(hand.loose_reach, 3)});
   line(Say::show_hand_slope, {number(hand.slope, 3)});
   line(Say::show_hand_batches, {number(hand.batch_sd, 3), number(hand.pigment_sd, 3)});
   line(Say::show_hand_slips, {number(hand.slips * 100, 1)});
   line(Say::show_hand_rests_on,
-       {std::to_string(ranges.learnt.notes), std::to_string(ranges.names.of_studio)});
+       {std::to_string(ranges.fit.notes), std::to_string(ranges.names.of_studio)});
   return out;
 }
 

@@ -31,17 +31,17 @@ struct Io {
 };
 
 struct Studio {
-  studio::Path home, adrift;
+  studio::Path home, fallback;
 };
 
 // Where to read: what is named, or what the window would use.
 words::Result<Studio> studio_of(const Arguments& a) {
   Studio s{a.value("--studio").value_or(studio::default_studio().string()), {}};
-  s.adrift =
-      a.value("--adrift").value_or(studio::adrift_folder(studio::state_folder(), s.home).string());
+  s.fallback = a.value("--fallback")
+                   .value_or(studio::fallback_folder(studio::state_folder(), s.home).string());
   std::error_code ignored;
   const bool there = std::filesystem::is_directory(s.home, ignored) ||
-                     std::filesystem::is_directory(s.adrift, ignored);
+                     std::filesystem::is_directory(s.fallback, ignored);
   if (!there) return words::failure(Say::no_studio, {s.home.string()});
   return s;
 }
@@ -70,7 +70,7 @@ words::Result<std::optional<disk::Fault>> fault_of(const Arguments& a) {
 words::Result<Playing> playing(const Arguments& a) {
   Playing how;
   how.studio = *a.value("--studio");
-  how.adrift = a.value("--adrift").value_or("");
+  how.fallback = a.value("--fallback").value_or("");
   how.report = a.has("--report");
   const auto fault = fault_of(a);
   if (!fault) return tl::make_unexpected(fault.error());
@@ -100,7 +100,7 @@ Status run_play(const Arguments& a, Io io) {
 words::Result<std::vector<session::Log>> logs_of(const Arguments& a, Io io) {
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
-  const studio::Reading reading = studio::read_all(where->home, where->adrift);
+  const studio::Reading reading = studio::read_all(where->home, where->fallback);
   std::size_t damages = 0;
   for (const session::File& file : reading.files)
     for (const session::Damage& d : file.damage) damages += d.ordinary ? 0 : 1;
@@ -199,7 +199,7 @@ Status run_photo(const Arguments& a, Io io) {
   auto bytes = bytes_of(a.words[0], studio::most_picture_bytes, Say::photo_not_there);
   if (!bytes) return tl::make_unexpected(bytes.error());
   return keep_photo(
-      {*std::move(bytes), *a.value("--batch"), *of, where->home, where->adrift, *fault}, io.out,
+      {*std::move(bytes), *a.value("--batch"), *of, where->home, where->fallback, *fault}, io.out,
       io.err);
 }
 
@@ -222,7 +222,7 @@ Status run_mend(const Arguments& a, Io io) {
 Status run_pack(const Arguments& a, Io io) {
   const auto studio = original_of(a, "pack");
   if (!studio) return tl::make_unexpected(studio.error());
-  return pack(*studio, studio::adrift_folder(studio::state_folder(), *studio), *a.value("--out"),
+  return pack(*studio, studio::fallback_folder(studio::state_folder(), *studio), *a.value("--out"),
               io.out);
 }
 
@@ -245,20 +245,20 @@ struct Command {
 
 const Command* command_named(const std::string& name) {
   static const std::vector<Command> commands{
-      {"play", {{"--studio", "--adrift", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
-      {"show", {{"--studio", "--adrift"}, {"--json"}, 1, 1}, run_show},
-      {"range", {{"--studio", "--adrift"}, {"--json"}, 0, 1}, run_range},
-      {"list", {{"--studio", "--adrift"}, {}, 0, 0}, run_list},
-      {"sheet", {{"--studio", "--adrift", "--batch", "--out"}, {}, 0, 0}, run_sheet},
+      {"play", {{"--studio", "--fallback", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
+      {"show", {{"--studio", "--fallback"}, {"--json"}, 1, 1}, run_show},
+      {"range", {{"--studio", "--fallback"}, {"--json"}, 0, 1}, run_range},
+      {"list", {{"--studio", "--fallback"}, {}, 0, 0}, run_list},
+      {"sheet", {{"--studio", "--fallback", "--batch", "--out"}, {}, 0, 0}, run_sheet},
       {"labels",
-       {{"--studio", "--adrift", "--batch", "--count", "--mm", "--sheet", "--out"}, {}, 0, 0},
+       {{"--studio", "--fallback", "--batch", "--count", "--mm", "--sheet", "--out"}, {}, 0, 0},
        run_labels},
-      {"table", {{"--studio", "--adrift", "--batch", "--out"}, {"--totals"}, 0, 0}, run_table},
+      {"table", {{"--studio", "--fallback", "--batch", "--out"}, {"--totals"}, 0, 0}, run_table},
       {"check", {{}, {}, 1, 1}, run_check, 2},
       {"mend", {{"--studio", "--out"}, {}, 0, 0}, run_mend, 2},
       {"pack", {{"--studio", "--out"}, {}, 0, 0}, run_pack},
       {"unpack", {{"--out"}, {}, 1, 1}, run_unpack},
-      {"photo", {{"--studio", "--adrift", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
+      {"photo", {{"--studio", "--fallback", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
       {"help", {{}, {}, 0, 0}, run_help},
       {"--help", {{}, {}, 0, 0}, run_help},
   };

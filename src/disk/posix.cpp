@@ -48,13 +48,13 @@ struct Reading {
 };
 
 // The files and what became of them. Touched by the writer thread alone, so without a lock.
-class Keeper {
+class Store {
 public:
-  Keeper(Path root, std::unique_ptr<Files> files)
+  Store(Path root, std::unique_ptr<Files> files)
       : root_(std::move(root)), files_(std::move(files)) {}
-  Keeper(const Keeper&) = delete;
-  Keeper& operator=(const Keeper&) = delete;
-  ~Keeper() {
+  Store(const Store&) = delete;
+  Store& operator=(const Store&) = delete;
+  ~Store() {
     for (auto& [name, file] : kept_) close(file);
   }
 
@@ -214,7 +214,7 @@ void take_no_signals() {
 class PosixDisk final : public Disk {
 public:
   PosixDisk(Path root, std::unique_ptr<Files> files, std::function<void()> wake)
-      : keeper_(std::move(root), std::move(files)), wake_(std::move(wake)),
+      : store_(std::move(root), std::move(files)), wake_(std::move(wake)),
         writer_([this] { run(); }) {}
   PosixDisk(const PosixDisk&) = delete;
   PosixDisk& operator=(const PosixDisk&) = delete;
@@ -251,14 +251,14 @@ private:
       if (jobs.empty() && !reading) return;
       const ReadFolder* folder =
           jobs.empty() ? nullptr : std::get_if<ReadFolder>(&jobs.front().request);
-      if (folder) reading = keeper_.begin_reading(jobs.front().ticket, *folder);
+      if (folder) reading = store_.begin_reading(jobs.front().ticket, *folder);
       if (folder || jobs.empty()) {
-        answer({keeper_.read_piece(*reading)});
+        answer({store_.read_piece(*reading)});
         if (reading->names.empty()) reading.reset();
       } else if (const auto* whole = std::get_if<Keep>(&jobs.front().request)) {
-        answer({keeper_.keep(jobs.front().ticket, *whole)});
+        answer({store_.keep(jobs.front().ticket, *whole)});
       } else {
-        answer(keeper_.append(jobs));
+        answer(store_.append(jobs));
       }
     }
   }
@@ -287,7 +287,7 @@ private:
     if (wake_) wake_();
   }
 
-  Keeper keeper_;
+  Store store_;
   const std::function<void()> wake_;
 
   std::mutex mutex_; // over the next five

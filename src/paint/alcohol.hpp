@@ -15,7 +15,7 @@ namespace paint {
 // mole fraction where there is little and 1 where there is nothing else. The area is the spread's,
 // or what the paint with its alcohol at the start covers 0.2 mm deep. Two halves of a time make the
 // whole, unless that limit holds.
-// Errors: not_a_number, negative_amount, and those of foretell but for the room above 0.98.
+// Errors: not_a_number, negative_amount, and those of predict_drying but for the room above 0.98.
 words::Result<Interval> alcohol_after(double alcohol_g, const Wet& wet, Spread spread,
                                       const Room& room, double seconds,
                                       const BenchRate& bench = {});

@@ -23,33 +23,33 @@ std::optional<words::Error> fault_of(const BenchRate& bench) {
 
 double relative_u(const BenchRate& bench) { return std::hypot(bench.ln_u, between_sittings); }
 
-Foretold then(const Foretold& first, const Foretold& next) {
+DryingPrediction then(const DryingPrediction& first, const DryingPrediction& next) {
   return {first.lost_g + next.lost_g, first.per_ln_factor * next.carried + next.per_ln_factor,
           first.carried * next.carried};
 }
 
-Foretold since(const Foretold& first, const Foretold& whole) {
+DryingPrediction since(const DryingPrediction& first, const DryingPrediction& whole) {
   const double carried = first.carried == 0 ? 0 : whole.carried / first.carried;
   return {whole.lost_g - first.lost_g, whole.per_ln_factor - first.per_ln_factor * carried,
           carried};
 }
 
-words::Result<BenchRate> taught(const BenchRate& bench, const Foretold& foretold, double observed_g,
-                                double observed_u) {
+words::Result<BenchRate> updated(const BenchRate& bench, const DryingPrediction& predicted,
+                                 double observed_g, double observed_u) {
   if (const auto fault = fault_of(bench)) return tl::make_unexpected(*fault);
-  for (double x : {foretold.lost_g, foretold.per_ln_factor, observed_g, observed_u})
+  for (double x : {predicted.lost_g, predicted.per_ln_factor, observed_g, observed_u})
     if (!std::isfinite(x)) return words::failure(Say::not_a_number, {words::Number(x, 0)});
-  if (foretold.lost_g <= 0 || observed_g <= 0) return words::failure(Say::nothing_lost);
+  if (predicted.lost_g <= 0 || observed_g <= 0) return words::failure(Say::nothing_lost);
   if (observed_u <= 0)
     return words::failure(Say::uncertainty_not_positive, {words::Number(observed_u, 3)});
 
   // ln observed = ln foretold + e (ln factor - what it was) + noise, e the elasticity.
-  const double e = foretold.per_ln_factor / foretold.lost_g;
+  const double e = predicted.per_ln_factor / predicted.lost_g;
   const double noise = std::hypot(observed_u / observed_g, between_sittings);
   const double prior = bench.ln_u * bench.ln_u;
   const double gain = e * prior / (e * e * prior + noise * noise);
   BenchRate after = bench;
-  after.ln_factor += gain * std::log(observed_g / foretold.lost_g);
+  after.ln_factor += gain * std::log(observed_g / predicted.lost_g);
   after.ln_u = bench.ln_u * std::sqrt(1 - gain * e);
   ++after.observations;
   if (const auto fault = fault_of(after)) return tl::make_unexpected(*fault);

@@ -27,17 +27,17 @@ double relative_u(const BenchRate& bench);
 
 // Water that should have left, and by how much that changes with the ln of the bench's factor: by
 // itself while water leaves freely, by nothing once all that could leave has left.
-struct Foretold {
+struct DryingPrediction {
   double lost_g = 0;
   double per_ln_factor = 0;
   double carried = 1; // what a gram more or less at the start has become at the end
 
-  bool operator==(const Foretold&) const = default;
+  bool operator==(const DryingPrediction&) const = default;
 };
 
 // One stretch after another, and the later part of the whole.
-Foretold then(const Foretold& first, const Foretold& next);
-Foretold since(const Foretold& first, const Foretold& whole);
+DryingPrediction then(const DryingPrediction& first, const DryingPrediction& next);
+DryingPrediction since(const DryingPrediction& first, const DryingPrediction& whole);
 
 // The bench after water lost was observed: by weighing, or as the water that brought the paint back
 // to where it was. Normal prior and normal observation of the logarithm, so closed; the observation
@@ -45,7 +45,7 @@ Foretold since(const Foretold& first, const Foretold& whole);
 // and the observed, its uncertainty is never larger.
 // Errors: not_a_number, bench_rate_unusable, nothing_lost where none was foretold or observed,
 // uncertainty_not_positive.
-words::Result<BenchRate> taught(const BenchRate& bench, const Foretold& foretold, double observed_g,
-                                double observed_u);
+words::Result<BenchRate> updated(const BenchRate& bench, const DryingPrediction& predicted,
+                                 double observed_g, double observed_u);
 
 }

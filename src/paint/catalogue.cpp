@@ -51,9 +51,9 @@ struct Named {
 };
 
 constexpr words::EnumTable<Mulling, Named> mullings{{{Mulling::stir_in, {"none"}},
-                                                 {Mulling::light, {"light"}},
-                                                 {Mulling::normal, {"normal"}},
-                                                 {Mulling::prolonged, {"long"}}}};
+                                                     {Mulling::light, {"light"}},
+                                                     {Mulling::normal, {"normal"}},
+                                                     {Mulling::prolonged, {"long"}}}};
 
 constexpr words::EnumTable<Confidence, Named> confidences{
     {{Confidence::low, {"low"}}, {Confidence::medium, {"medium"}}, {Confidence::high, {"high"}}}};

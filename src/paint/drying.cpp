@@ -226,16 +226,16 @@ words::Result<Interval> evaporation_rate(const Room& air, Surface surface) {
   return Interval{reference.low * times, reference.middle * times, reference.high * times};
 }
 
-words::Result<Foretold> foretell(const Wet& wet, Spread spread, const Room& air, double seconds,
-                                 const BenchRate& bench) {
+words::Result<DryingPrediction> predict_drying(const Wet& wet, Spread spread, const Room& air,
+                                               double seconds, const BenchRate& bench) {
   const auto end = end_of(wet, spread, air, seconds, bench);
   if (!end) return tl::make_unexpected(end.error());
-  if (spread == Spread::covered) return Foretold{};
+  if (spread == Spread::covered) return DryingPrediction{};
   const double first = leaving_first(*course(wet, spread, air, bench));
   // Twice the rate is twice the time, so a factor moves the end along the rate there, and so does a
   // gram more at the start by the time in which it would leave.
-  return Foretold{wet.water_g - end->water_g, end->leaving_g_s * seconds,
-                  first == 0 ? 0 : end->leaving_g_s / first};
+  return DryingPrediction{wet.water_g - end->water_g, end->leaving_g_s * seconds,
+                          first == 0 ? 0 : end->leaving_g_s / first};
 }
 
 }

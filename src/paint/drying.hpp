@@ -44,7 +44,7 @@ std::optional<words::Error> fault_of_time(double seconds);
 // small steps.
 // Errors: those of fault_of for each, of room(), of held_water_g (a room above 0.98 dries paint to
 // nothing that is known); volume_too_small where the volume is less than its water's.
-words::Result<Foretold> foretell(const Wet& wet, Spread spread, const Room& room, double seconds,
-                                 const BenchRate& bench = {});
+words::Result<DryingPrediction> predict_drying(const Wet& wet, Spread spread, const Room& room,
+                                               double seconds, const BenchRate& bench = {});
 
 }

@@ -110,7 +110,7 @@ words::Result<Tack> tack(double index, const TackMark& mark) {
   return index < warning_mark(mark) ? Tack::may_stay_sticky : Tack::stays_sticky;
 }
 
-words::Result<TackMark> taught(const TackMark& mark, double index, bool sticky) {
+words::Result<TackMark> updated(const TackMark& mark, double index, bool sticky) {
   if (auto fault = fault_of(index, mark)) return tl::make_unexpected(*fault);
   if (index == 0) return words::failure(Say::measure_not_positive, {"0"});
   const double side = sticky ? 1 : -1;

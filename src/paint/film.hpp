@@ -73,6 +73,6 @@ words::Result<Tack> tack(double index, const TackMark& mark = {});
 // that the verdict leaves of it (moments of a normal times a probit). Sticky moves the mark down,
 // good up; a verdict that was to be expected moves it hardly. Index above 0 to 100.
 // Errors: as tack, measure_not_positive for no index.
-words::Result<TackMark> taught(const TackMark& mark, double index, bool sticky);
+words::Result<TackMark> updated(const TackMark& mark, double index, bool sticky);
 
 }

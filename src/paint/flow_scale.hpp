@@ -1,7 +1,7 @@
 // Flow drawn on a line: a log scale, and where its marks stand. Used by every picture of a trail.
 #pragma once
 
-#include "paint/range.hpp"
+#include "paint/range/range.hpp"
 
 #include <functional>
 #include <string>

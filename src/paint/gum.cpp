@@ -1,6 +1,6 @@
 #include "paint/gum.hpp"
 
-#include "paint/note_chance.hpp"
+#include "paint/range/note_chance.hpp"
 
 #include <algorithm>
 #include <cmath>

@@ -32,7 +32,7 @@ Mixture named(Mixture m, const std::string& name) {
 
 Interval scaled(const Interval& i, double by) { return {i.low * by, i.middle * by, i.high * by}; }
 
-Foretold scaled(const Foretold& f, double by) {
+DryingPrediction scaled(const DryingPrediction& f, double by) {
   return {f.lost_g * by, f.per_ln_factor * by, f.carried};
 }
 
@@ -57,11 +57,11 @@ Amount grown(const Amount& before, const Amount& after) {
   return more;
 }
 
-BenchRate taught_where_it_tells(const BenchRate& bench, const Foretold& foretold,
+BenchRate taught_where_it_tells(const BenchRate& bench, const DryingPrediction& predicted,
                                 const Amount& lost) {
   const double u = uncertainty(lost);
-  if (!(foretold.lost_g > 0) || !(lost.value > tells * u)) return bench;
-  return taught(bench, foretold, lost.value, u).value_or(bench);
+  if (!(predicted.lost_g > 0) || !(lost.value > tells * u)) return bench;
+  return updated(bench, predicted, lost.value, u).value_or(bench);
 }
 
 }
@@ -110,7 +110,7 @@ Live live(const Sums& sums, const Mixture& m) {
 words::Result<Dried> dried(const Mixture& m, const Sums& sums, Spread spread, const Room& room,
                            double seconds, const BenchRate& bench) {
   const Wet wet = wet_of(sums, live(sums, m));
-  const auto water = foretell(wet, spread, room, seconds, bench);
+  const auto water = predict_drying(wet, spread, room, seconds, bench);
   if (!water) return tl::make_unexpected(water.error());
   Dried out{*water, m.alcohol_g};
   if (!(m.alcohol_g.high > 0)) return out;

@@ -10,7 +10,7 @@ namespace paint {
 struct Mixture {
   std::vector<Portion> contents; // one a card, in the order of their first addition
   Amount water_gone;             // as far as it is settled; below 0: taken up from the air
-  Foretold since;                // what should have left beside that
+  DryingPrediction since;        // what should have left beside that
   Interval alcohol_g;            // left in it: `low` on a fast bench, `high` on a slow one
 };
 
@@ -29,9 +29,9 @@ Standing stand(const Mixture& m, const BenchRate& bench = {});
 Live live(const Sums& sums, const Mixture& m);
 
 // What one stretch of time takes from it. `sums` are those of its contents.
-// Errors: those of foretell and alcohol_after.
+// Errors: those of predict_drying and alcohol_after.
 struct Dried {
-  Foretold water;
+  DryingPrediction water;
   Interval alcohol_g;
 };
 words::Result<Dried> dried(const Mixture& m, const Sums& sums, Spread spread, const Room& room,

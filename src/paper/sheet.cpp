@@ -37,17 +37,16 @@ const char* size_of(const std::string& name) {
 Markup heap(const Batch& batch) {
   const auto pigments = pigments_of(batch);
   const std::uint32_t colour = colour_of(batch);
-  return element(
-      "svg",
-      {{"xmlns", "http://www.w3.org/2000/svg"},
-       {"width", "15mm"},
-       {"height", "10mm"},
-       {"viewBox", "0 0 15 10"}},
-      {element("path", {{"d", "M0.5 9.5C4 9.5 4 1 7.5 1S11 9.5 14.5 9.5Z"},
-                        {"fill", pigments.empty() ? css(ink::paper) : hex(colour)},
-                        {"stroke", css(ink::text)},
-                        {"stroke-width", "0.5"},
-                        {"stroke-linejoin", "round"}})});
+  return element("svg",
+                 {{"xmlns", "http://www.w3.org/2000/svg"},
+                  {"width", "15mm"},
+                  {"height", "10mm"},
+                  {"viewBox", "0 0 15 10"}},
+                 {element("path", {{"d", "M0.5 9.5C4 9.5 4 1 7.5 1S11 9.5 14.5 9.5Z"},
+                                   {"fill", pigments.empty() ? css(ink::paper) : hex(colour)},
+                                   {"stroke", css(ink::text)},
+                                   {"stroke-width", "0.5"},
+                                   {"stroke-linejoin", "round"}})});
 }
 
 Markup head(const Handed& handed) {
@@ -139,7 +138,7 @@ Markup drawn(const Handed& handed) {
   const Trail drawing = trail(handed);
   std::vector<Markup> inside{drawing.svg};
   std::vector<Markup> rest;
-  for (const Told& t : drawing.left)
+  for (const TimelineItem& t : drawing.left)
     rest.push_back(element(
         "li", {},
         {text(words::date_and_time(t.at, offset_of(handed, t.line)) + "  "), given(t.words)}));

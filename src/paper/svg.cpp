@@ -75,7 +75,7 @@ struct Drawing {
       corners += (corners.empty() ? "" : " ") + mm(c.x) + "," + mm(c.y);
     add(element("polygon", joined({{"points", corners}}, filled(p))));
   }
-  void operator()(const Line& l) {
+  void operator()(const Polyline& l) {
     std::string path;
     for (const Point& p : l.points) path += (path.empty() ? "M" : "L") + mm(p.x) + " " + mm(p.y);
     Attributes all = joined({{"d", path}, {"fill", "none"}}, stroked(l.colour, l.width_mm));

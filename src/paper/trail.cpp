@@ -66,7 +66,7 @@ const SignColours sign_colours{ink::paper, ink::text,    ink::right, ink::sticky
 
 struct Plot {
   const Handed& handed;
-  std::vector<Told> told;
+  std::vector<TimelineItem> told;
   double bottom;
   TrailView view;
 };
@@ -81,14 +81,14 @@ struct Mark {
   std::vector<Shape>& out;
   Point at;
   void operator()(Put) const { out.push_back(Disc{at, 0.55, ink::paper, ink::text, 0.25}); }
-  void operator()(Left) const { out.push_back(Disc{at, 1.1, ink::text}); }
+  void operator()(OffSlab) const { out.push_back(Disc{at, 1.1, ink::text}); }
   template <class Note>
   void operator()(Note note) const {
     add_sign(out, note, at, sign_mm, sign_colours);
   }
 };
 
-void add_told_line(std::vector<Shape>& out, const Plot& p, const Told& t, double y) {
+void add_told_line(std::vector<Shape>& out, const Plot& p, const TimelineItem& t, double y) {
   const int offset = offset_of(p.handed, t.line);
   const bool same_day =
       words::day_of(t.at, offset) == words::day_of(p.handed.batch.opened_at, offset_of(p.handed));
@@ -111,11 +111,11 @@ struct Beside {
 
 Beside told_beside(const Plot& p, const TrailPlot& plot) {
   std::vector<double> wanted;
-  for (const Told& t : p.told) wanted.push_back(plot.time.y(t.clock));
+  for (const TimelineItem& t : p.told) wanted.push_back(plot.time.y(t.clock));
   const auto heights = spread(wanted, line_step, top + line_step / 2, p.bottom);
   Beside out;
   for (std::size_t i = 0; i < p.told.size(); ++i) {
-    const Told& t = p.told[i];
+    const TimelineItem& t = p.told[i];
     const double y = wanted[i];
     std::vector<Point> line{{plot_right + 0.5, y}, {told_x - 1.5, heights[i]}};
     if (t.flow && std::isfinite(*t.flow) && *t.flow > 0) {
@@ -123,7 +123,7 @@ Beside told_beside(const Plot& p, const TrailPlot& plot) {
       line.insert(line.begin(), at);
       std::visit(Mark{out.signs, at}, t.sign);
     }
-    out.lines.push_back(shapes::Line{line, 0.15, ink::rule});
+    out.lines.push_back(shapes::Polyline{line, 0.15, ink::rule});
     add_told_line(out.signs, p, t, heights[i]);
   }
   return out;
@@ -131,13 +131,13 @@ Beside told_beside(const Plot& p, const TrailPlot& plot) {
 
 Plot plot(const Handed& handed) {
   const Batch& batch = handed.batch;
-  std::vector<Told> all = told(batch);
+  std::vector<TimelineItem> all = timeline(batch);
   const auto room = static_cast<std::size_t>((most - top - below) / line_step);
   if (all.size() > room) all.resize(room);
   const double plot_high =
       std::max(least, top + below + line_step * static_cast<double>(all.size()));
   TrailView view = trail_view(batch);
-  view.band = session::band_of(batch, handed.ranges ? *handed.ranges : session::nobody_taught());
+  view.band = session::band_of(batch, handed.ranges ? *handed.ranges : session::untrained_ranges());
   return {handed, std::move(all), plot_high - below, std::move(view)};
 }
 
@@ -184,7 +184,7 @@ std::vector<double> spread(std::vector<double> wanted, double step, double top_y
 
 Trail trail(const Handed& handed) {
   const Plot p = plot(handed);
-  std::vector<Told> rest = told(handed.batch);
+  std::vector<TimelineItem> rest = timeline(handed.batch);
   rest.erase(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(p.told.size()));
   return {drawing("trail", {trail_width_mm, p.bottom + below}, shapes_of(p)), std::move(rest)};
 }

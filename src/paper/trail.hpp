@@ -4,15 +4,15 @@
 
 #include "paper/facts.hpp"
 #include "paper/markup.hpp"
-#include "paper/told.hpp"
+#include "paper/timeline.hpp"
 
 namespace paper {
 
 inline constexpr double trail_width_mm = 178;
 
 struct Trail {
-  Markup svg;             // in true millimetres
-  std::vector<Told> left; // what found no room beside it, in order
+  Markup svg;                     // in true millimetres
+  std::vector<TimelineItem> left; // what found no room beside it, in order
 };
 
 Trail trail(const Handed& handed);

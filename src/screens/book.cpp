@@ -245,7 +245,7 @@ void figures(Sheet& sheet, const session::Batch& batch) {
 
 // ---- what became of it
 
-struct Told {
+struct NoteLine {
   std::string words;
   bool bold = false;
 };
@@ -265,9 +265,9 @@ std::vector<std::string> verdict_words(const bench::BookView& book) {
   return out;
 }
 
-std::vector<Told> told_of(const bench::BookView& book) {
+std::vector<NoteLine> told_of(const bench::BookView& book) {
   const session::Batch& batch = *book.batch;
-  std::vector<Told> out;
+  std::vector<NoteLine> out;
   for (const std::string& day : verdict_words(book)) out.push_back({day, true});
   if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
   if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
@@ -288,7 +288,7 @@ void told(Sheet& sheet, const bench::BookView& book) {
   const Rect area = inset(sheet.view.layout.more, 3.2);
   const double step = cap::clear * line_step;
   double y = area.y + cap::clear;
-  for (const Told& one : told_of(book)) {
+  for (const NoteLine& one : told_of(book)) {
     const Lettering l{cap::clear, one.bold, cap::small};
     const int room = static_cast<int>((area.bottom() - y) / step + 1.0001);
     if (room < 1) return;

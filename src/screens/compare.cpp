@@ -23,10 +23,10 @@ constexpr double sample_mm = 11;
 // How a batch's trail is drawn, its heap, and its name.
 void named(Sheet& sheet, const Rect& r, const std::string& name, std::uint32_t colour, bool drawn) {
   const double y = r.centre().y, heap = 5.6;
-  const Line sample{{{r.x + 2.6, y}, {r.x + 2.6 + sample_mm, y}},
-                    trail_line_mm,
-                    sheet.theme.ink,
-                    drawn ? 0 : trail_dash_mm};
+  const Polyline sample{{{r.x + 2.6, y}, {r.x + 2.6 + sample_mm, y}},
+                        trail_line_mm,
+                        sheet.theme.ink,
+                        drawn ? 0 : trail_dash_mm};
   sheet.shapes.push_back(sample);
   const double x = r.x + sample_mm + 6;
   material_symbol(sheet, {x + heap / 2, y}, heap, session::CardKind::pigment, rgb(colour),
@@ -78,9 +78,9 @@ std::string verdicts_of(const std::vector<session::Became>& became) {
 void unequal(Sheet& sheet, Point c, double size, Colour ink) {
   const double half = size / 2, off = size * 0.2;
   for (const double dy : {-off, off})
-    sheet.shapes.push_back(Line{{{c.x - half, c.y + dy}, {c.x + half, c.y + dy}}, 0.5, ink, 0});
+    sheet.shapes.push_back(Polyline{{{c.x - half, c.y + dy}, {c.x + half, c.y + dy}}, 0.5, ink, 0});
   sheet.shapes.push_back(
-      Line{{{c.x - size * 0.3, c.y + half}, {c.x + size * 0.3, c.y - half}}, 0.5, ink, 0});
+      Polyline{{{c.x - size * 0.3, c.y + half}, {c.x + size * 0.3, c.y - half}}, 0.5, ink, 0});
 }
 
 struct Columns {
@@ -118,7 +118,7 @@ double heads(Sheet& sheet, const Rect& area) {
   const double y = area.y + 2;
   for (const auto& [right, dash] : {std::pair{c.a, 0.0}, std::pair{c.b, trail_dash_mm}})
     sheet.shapes.push_back(
-        Line{{{right - sample_mm, y}, {right, y}}, trail_line_mm, sheet.theme.ink, dash});
+        Polyline{{{right - sample_mm, y}, {right, y}}, trail_line_mm, sheet.theme.ink, dash});
   return head_mm;
 }
 

@@ -35,7 +35,7 @@ bool glows(const Sheet& sheet) {
 // Around the pad on which the keys stand.
 void draw_ring(Sheet& sheet) {
   const bench::Pad* pad =
-      sheet.view.ring ? bench::pad_of(sheet.view.layout, *sheet.view.ring) : nullptr;
+      sheet.view.focus ? bench::pad_of(sheet.view.layout, *sheet.view.focus) : nullptr;
   if (!pad) return;
   const Colour ring = glows(sheet) ? sheet.theme.slab : sheet.theme.glow;
   sheet.shapes.push_back(Box{inset(pad->box, -bench::gap_mm / 2), radius_mm, clear, ring, ring_mm});
@@ -43,8 +43,8 @@ void draw_ring(Sheet& sheet) {
 
 void draw_glow(Sheet& sheet) {
   if (!glows(sheet)) return;
-  const Rect& strip = sheet.view.layout.strip;
-  Rect all = strip;
+  const Rect& top_bar = sheet.view.layout.top_bar;
+  Rect all = top_bar;
   for (const bench::Pad& pad : sheet.view.layout.pads) all.h = std::max(all.h, pad.box.bottom());
   all.h += bench::margin_mm + 1;
   sheet.shapes.push_back(Box{all, 0, sheet.theme.glow, clear, 0});
@@ -55,11 +55,11 @@ std::vector<Shape> taken_from(Sheet& sheet) { return std::exchange(sheet.shapes,
 }
 
 Layers layers_of(const bench::View& view) {
-  Sheet sheet{view, theme(view.strip.night)};
+  Sheet sheet{view, theme(view.top_bar.night)};
   Layers layers;
   draw_glow(sheet);
   layers.ground = taken_from(sheet);
-  draw_strip(sheet);
+  draw_top_bar(sheet);
   layers.top_bar = taken_from(sheet);
   std::visit(Screens{sheet}, view.screen);
   layers.screen = taken_from(sheet);

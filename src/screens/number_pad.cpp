@@ -101,7 +101,7 @@ void typed(Sheet& sheet, const Rect& r, std::string text) {
   const Theme& t = sheet.theme;
   const double x = r.right() - 5, y = r.centre().y + cap::timer / 2;
   write(sheet, {x - 1.5, y}, Anchor::right, {cap::timer, true, cap::body}, t.ink, text, r.w - 8);
-  sheet.shapes.push_back(Line{{{x, y - cap::timer - 0.8}, {x, y + 0.8}}, 0.6, t.right_ink, 0});
+  sheet.shapes.push_back(Polyline{{{x, y - cap::timer - 0.8}, {x, y + 0.8}}, 0.6, t.right_ink, 0});
 }
 
 void key(Sheet& sheet, const bench::Pad& at) {

@@ -62,7 +62,7 @@ struct Painter {
                        len(p.outline_mm));
   }
 
-  void operator()(const Line& l) const {
+  void operator()(const Polyline& l) const {
     const auto points = all(l.points);
     if (l.dash_mm > 0) return dashed(points, l);
     list.AddPolyline(points.data(), static_cast<int>(points.size()), packed(l.colour), 0,
@@ -73,7 +73,7 @@ struct Painter {
       list.AddCircleFilled(point, len(l.width_mm) / 2, packed(l.colour));
   }
 
-  void dashed(const std::vector<ImVec2>& points, const Line& l) const {
+  void dashed(const std::vector<ImVec2>& points, const Polyline& l) const {
     const float dash = len(l.dash_mm);
     for (std::size_t i = 1; i < points.size(); ++i) {
       const ImVec2 a = points[i - 1], b = points[i];
@@ -132,7 +132,7 @@ struct Clipper {
 
 }
 
-Colour backdrop(const bench::View& view) { return theme(view.strip.night).bench; }
+Colour backdrop(const bench::View& view) { return theme(view.top_bar.night).bench; }
 
 void paint(const std::vector<Shape>& shapes, double px_per_mm) {
   ImDrawList& list = *ImGui::GetBackgroundDrawList();
@@ -214,7 +214,7 @@ std::vector<bench::Text> fields(const bench::View& view, double px_per_mm) {
   std::vector<bench::Text> out;
   for (const Field& shown : fields_of(view)) {
     const auto text = field(*bench::pad_of(view.layout, shown.pad), shown.text,
-                            theme(view.strip.night), px_per_mm, shown.meaning);
+                            theme(view.top_bar.night), px_per_mm, shown.meaning);
     if (text) out.push_back({shown.pad, *text});
   }
   return out;

@@ -15,7 +15,7 @@ constexpr double air_mm = 0.45; // between layers, and to the wall
 constexpr double brim = 0.94;
 
 void draw_walls(Sheet& sheet, const Rect& r, Colour ink) {
-  sheet.shapes.push_back(Line{
+  sheet.shapes.push_back(Polyline{
       {{r.x, r.y}, {r.x, r.bottom()}, {r.right(), r.bottom()}, {r.right(), r.y}}, wall_mm, ink, 0});
 }
 
@@ -27,7 +27,7 @@ void draw_waves(Sheet& sheet, double x, double w, double y, Colour ink) {
     const double t = static_cast<double>(i) / steps;
     points.push_back({x + w * t, y - 0.45 * std::sin(t * 3 * 2 * 3.14159265358979)});
   }
-  sheet.shapes.push_back(Line{points, 0.45, ink, 0});
+  sheet.shapes.push_back(Polyline{points, 0.45, ink, 0});
 }
 
 }

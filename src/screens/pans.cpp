@@ -288,7 +288,7 @@ void draw_weighings(Sheet& sheet, const Rect& r, const std::vector<PansView::Wei
   std::vector<Point> points;
   for (const auto& one : all)
     points.push_back({r.x + r.w * one.hours / hours, r.bottom() - r.h * (one.g - least->g) / g});
-  sheet.shapes.push_back(Line{points, 0.6, sheet.theme.ink, 0});
+  sheet.shapes.push_back(Polyline{points, 0.6, sheet.theme.ink, 0});
   for (const Point& at : points)
     sheet.shapes.push_back(Disc{at, 1.1, sheet.theme.slab, sheet.theme.ink, 0.45});
 }
@@ -313,7 +313,7 @@ void draw_known(Sheet& sheet, const PansView& pans) {
   const double width = sheet.view.layout.lower.w - 6.8;
   if (!pans.waits.empty())
     said.insert(said.begin() + 1, {waits_words(pans, 3, width), false, true});
-  constexpr double name_mm = 60; // the strip has no room for the name
+  constexpr double name_mm = 60; // the top bar has no room for the name
   if (sheet.view.layout.title.w < name_mm) said.insert(said.begin(), {pans.name, true});
   if (pans.save_failure)
     said.insert(said.begin(),

@@ -5,7 +5,7 @@
 
 namespace screens {
 
-void draw_strip(Sheet& sheet);
+void draw_top_bar(Sheet& sheet);
 
 void draw_slab(Sheet& sheet, const bench::SlabView& slab);
 void draw_numbers(Sheet& sheet, const bench::SlabView& slab); // ratio, advice, what to mind

@@ -38,7 +38,7 @@ std::string remedy_words(const bench::Remedy& r) {
   return say(r.more ? of.more : of.remedy, {std::to_string(r.drops), grams_number(r.g)});
 }
 
-std::string next_words(const bench::Amount& amount) {
+std::string next_words(const bench::TapAmount& amount) {
   return amount.unit == session::Unit::g ? say(Say::amount_weigh)
                                          : amount_words(amount.unit, amount.count);
 }
@@ -55,11 +55,11 @@ std::string amount_pad_words(const std::string& arg) {
 
 namespace {
 
-std::string much_words(const session::Much& much) {
-  if (much.g) return grams_words(*much.g);
-  if (much.share == 1) return say(Say::much_all);
-  if (much.share == 0.5) return say(Say::much_half);
-  return say(Say::much_share, {paint::written(much.share * 100, 0)});
+std::string quantity_words(const session::Quantity& quantity) {
+  if (quantity.g) return grams_words(*quantity.g);
+  if (quantity.share == 1) return say(Say::much_all);
+  if (quantity.share == 0.5) return say(Say::much_half);
+  return say(Say::much_share, {paint::written(quantity.share * 100, 0)});
 }
 
 struct EventWords {
@@ -83,11 +83,11 @@ struct EventWords {
     return say(Say::did_bottle, {card, grams_words(b.g)});
   }
   std::string operator()(const session::Moved& m) const {
-    return say(Say::did_move,
-               {much_words(m.much), session::place_words(m.from), session::place_words(m.to)});
+    return say(Say::did_move, {quantity_words(m.quantity), session::place_words(m.from),
+                               session::place_words(m.to)});
   }
   std::string operator()(const session::Lost& l) const {
-    return say(Say::did_lose, {much_words(l.much), session::place_words(l.from)});
+    return say(Say::did_lose, {quantity_words(l.quantity), session::place_words(l.from)});
   }
   std::string operator()(const session::Weighed& w) const {
     return say(Say::did_weigh_paint, {session::place_words(w.place), grams_words(w.g)});

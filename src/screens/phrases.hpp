@@ -32,8 +32,8 @@ using words::time_to_second;
 
 std::string trouble_sign(session::TroubleKind trouble); // how it is told
 
-std::string next_words(const bench::Amount& amount);  // "weigh" where a number is asked
-std::string amount_pad_words(const std::string& arg); // of the pad "amount 1/4 tsp"
+std::string next_words(const bench::TapAmount& amount); // "weigh" where a number is asked
+std::string amount_pad_words(const std::string& arg);   // of the pad "amount 1/4 tsp"
 
 // What a fact of a card is: "g to 1 mL".
 std::string fact_words(const std::string& which);

@@ -18,7 +18,7 @@ void range_axis(Sheet& sheet, const RangeChart& c) {
   const Theme& t = sheet.theme;
   for (const Tick& tick : ticks(c.scale, cap::clear)) {
     const double x = c.scale.x(tick.flow);
-    sheet.shapes.push_back(Line{{{x, c.bars.y}, {x, c.bars.bottom()}}, outline_mm, t.rule, 0});
+    sheet.shapes.push_back(Polyline{{{x, c.bars.y}, {x, c.bars.bottom()}}, outline_mm, t.rule, 0});
     write(sheet, {x, c.bars.bottom() + cap::clear * 1.7}, Anchor::centre, clean_letters, t.quiet,
           tick.label, 12);
   }
@@ -27,7 +27,7 @@ void range_axis(Sheet& sheet, const RangeChart& c) {
 void interval(Sheet& sheet, const RangeChart& c, double y, double low, double middle, double high,
               bool known) {
   const Theme& t = sheet.theme;
-  sheet.shapes.push_back(Line{{{c.scale.x(low), y}, {c.scale.x(high), y}}, 0.5, t.ink, 0});
+  sheet.shapes.push_back(Polyline{{{c.scale.x(low), y}, {c.scale.x(high), y}}, 0.5, t.ink, 0});
   sheet.shapes.push_back(Disc{{c.scale.x(middle), y}, 1.5, known ? t.ink : t.slab, t.ink, 0.5});
 }
 

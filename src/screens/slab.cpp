@@ -1,7 +1,7 @@
 // Slab: the pads for wet hands. The trail, the numbers and what opens over them have their files.
 #include "bench/pads_shared.hpp"
 #include "bench/pads_slab.hpp"
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -17,7 +17,7 @@ namespace screens {
 
 using bench::SharedPad;
 using bench::SlabPad;
-using bench::StripPad;
+using bench::TopBarPad;
 using Say = words::SlabSay;
 using words::say;
 
@@ -163,10 +163,10 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
 void locked(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   const Theme& t = sheet.theme;
   const bench::Layout& l = sheet.view.layout;
-  const double bottom = std::max(l.side.bottom(), l.main.bottom()) + l.strip.w; // all there is
+  const double bottom = std::max(l.side.bottom(), l.main.bottom()) + l.top_bar.w; // all there is
   Colour veil = t.bench;
   veil.a = 190;
-  sheet.shapes.push_back(Box{{0, 0, l.strip.w, bottom}, 0, veil, clear, 0});
+  sheet.shapes.push_back(Box{{0, 0, l.top_bar.w, bottom}, 0, veil, clear, 0});
   const Ground g = plain(t);
   sheet.shapes.push_back(Box{at.box, radius_mm, g.fill, g.ink, 0.55});
   const double bar = 3;
@@ -181,7 +181,7 @@ void locked(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
 void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
   const bench::Layout& l = sheet.view.layout;
   if (is_open<bench::TrailPanel>(slab.panel)) {
-    const bool batch = !sheet.view.strip.batch_name.empty();
+    const bool batch = !sheet.view.top_bar.batch_name.empty();
     if (batch) draw_trail(sheet, l.main, slab.trail, cap::body);
     if (batch) draw_numbers(sheet, slab);
     if (!batch) {
@@ -198,7 +198,7 @@ void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
     simple_pad(sheet, at, slab);
   }
   for (const bench::Pad& at : l.pads)
-    if (at.id.kind == StripPad::unlock) locked(sheet, at, slab);
+    if (at.id.kind == TopBarPad::unlock) locked(sheet, at, slab);
 }
 
 }

@@ -31,10 +31,11 @@ void background(Sheet& sheet, const RangeChart& c, const paint::Band& band) {
   const auto [low, high] = band_edges(band);
   for (const double edge : {low, high})
     if (edge > c.scale.low && edge < c.scale.high)
-      sheet.shapes.push_back(Line{{{c.scale.x(edge), c.bars.y}, {c.scale.x(edge), c.bars.bottom()}},
-                                  0.3,
-                                  t.right_ink,
-                                  0.9});
+      sheet.shapes.push_back(
+          Polyline{{{c.scale.x(edge), c.bars.y}, {c.scale.x(edge), c.bars.bottom()}},
+                   0.3,
+                   t.right_ink,
+                   0.9});
 }
 
 void note_mark(Sheet& sheet, Point at, const PigmentStory::Note& note, bool chosen) {
@@ -43,7 +44,7 @@ void note_mark(Sheet& sheet, Point at, const PigmentStory::Note& note, bool chos
   feel_sign(sheet, at, note_mm, note.as);
   const double r = note_mm * 0.7;
   if (note.set_aside)
-    sheet.shapes.push_back(Line{{{at.x - r, at.y + r}, {at.x + r, at.y - r}}, 0.6, t.ink, 0});
+    sheet.shapes.push_back(Polyline{{{at.x - r, at.y + r}, {at.x + r, at.y - r}}, 0.6, t.ink, 0});
 }
 
 void step_row(Sheet& sheet, const RangeChart& c, std::size_t i, const StoryView& story) {
@@ -72,7 +73,7 @@ void was(Sheet& sheet, const RangeChart& c, const StoryView& story) {
   const double y = row.y + row.h * 0.92;
   const auto [low, high] = *story.was;
   sheet.shapes.push_back(
-      Line{{{c.scale.x(low), y}, {c.scale.x(high), y}}, 0.4, sheet.theme.quiet, 0.9});
+      Polyline{{{c.scale.x(low), y}, {c.scale.x(high), y}}, 0.4, sheet.theme.quiet, 0.9});
   write(sheet, {c.knowns.right(), y + cap::small / 2}, Anchor::right,
         {cap::small, false, cap::small}, sheet.theme.quiet, say(Say::range_was), c.knowns.w);
 }

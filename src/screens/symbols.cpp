@@ -85,10 +85,11 @@ void dropper(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
   }
   shape({{-0.3, -0.1}, {0.35, -0.1}, {0.66, -0.03}, {0.66, 0.03}, {0.35, 0.1}, {-0.3, 0.1}}, fill);
   sheet.shapes.push_back(Polygon{std::move(bulb), outline, outline, thick});
-  sheet.shapes.push_back(Line{{on_dropper(c, size, -0.3, -0.23), on_dropper(c, size, -0.3, 0.23)},
-                              size * 0.13,
-                              outline,
-                              0});
+  sheet.shapes.push_back(
+      Polyline{{on_dropper(c, size, -0.3, -0.23), on_dropper(c, size, -0.3, 0.23)},
+               size * 0.13,
+               outline,
+               0});
   sheet.shapes.push_back(Disc{on_dropper(c, size, 0.95, 0), size * 0.1, outline, clear, 0});
 }
 
@@ -114,7 +115,7 @@ void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind,
     polygon(leaf(c, size));
     const double d = size * 0.2;
     sheet.shapes.push_back(
-        Line{{{c.x - 2 * d, c.y + 2 * d}, {c.x + d, c.y - d}}, thick, outline, 0});
+        Polyline{{{c.x - 2 * d, c.y + 2 * d}, {c.x + d, c.y - d}}, thick, outline, 0});
     return;
   }
   case CardKind::other:
@@ -137,11 +138,11 @@ void undo_arrow(Sheet& sheet, Point c, double size, Colour colour) {
   std::vector<Point> bow{{c.x - size * 0.42, middle.y - r}};
   arc(bow, middle, r, -pi / 2, pi / 2, 24);
   bow.push_back({middle.x - size * 0.12, middle.y + r});
-  sheet.shapes.push_back(Line{bow, thick, colour, 0});
+  sheet.shapes.push_back(Polyline{bow, thick, colour, 0});
   const Point tip = bow.front();
   const double h = size * 0.24;
   sheet.shapes.push_back(
-      Line{{{tip.x + h, tip.y - h}, {tip.x, tip.y}, {tip.x + h, tip.y + h}}, thick, colour, 0});
+      Polyline{{{tip.x + h, tip.y - h}, {tip.x, tip.y}, {tip.x + h, tip.y + h}}, thick, colour, 0});
 }
 
 void tick(Sheet& sheet, Point c, double size, Colour colour) {
@@ -153,11 +154,11 @@ void sun(Sheet& sheet, Point c, double size, Colour colour) {
   for (int i = 0; i < 8; ++i) {
     const double a = pi / 4 * i;
     const Point way{std::cos(a) * size, std::sin(a) * size};
-    sheet.shapes.push_back(
-        Line{{{c.x + way.x * 0.34, c.y + way.y * 0.34}, {c.x + way.x * 0.48, c.y + way.y * 0.48}},
-             size * 0.09,
-             colour,
-             0});
+    sheet.shapes.push_back(Polyline{
+        {{c.x + way.x * 0.34, c.y + way.y * 0.34}, {c.x + way.x * 0.48, c.y + way.y * 0.48}},
+        size * 0.09,
+        colour,
+        0});
   }
 }
 
@@ -182,12 +183,13 @@ void bell(Sheet& sheet, Point c, double size, Colour colour, Colour ground, bool
   body.push_back({c.x + h * 0.72, c.y + h * 0.62});
   body.push_back({c.x - h * 0.72, c.y + h * 0.62});
   sheet.shapes.push_back(Polygon{body, colour, clear, 0});
-  sheet.shapes.push_back(Line{{{c.x - h, c.y + h * 0.66}, {c.x + h, c.y + h * 0.66}}, 0.6, colour});
+  sheet.shapes.push_back(
+      Polyline{{{c.x - h, c.y + h * 0.66}, {c.x + h, c.y + h * 0.66}}, 0.6, colour});
   sheet.shapes.push_back(Disc{{c.x, c.y + h * 0.92}, h * 0.17, colour, clear, 0});
   if (rings) return;
   const std::vector<Point> through{{c.x - h, c.y - h}, {c.x + h, c.y + h}};
-  sheet.shapes.push_back(Line{through, 1.6, ground});
-  sheet.shapes.push_back(Line{through, 0.6, colour});
+  sheet.shapes.push_back(Polyline{through, 1.6, ground});
+  sheet.shapes.push_back(Polyline{through, 0.6, colour});
 }
 
 void feel_sign(Sheet& sheet, Point c, double size, session::Feel feel) {

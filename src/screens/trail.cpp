@@ -73,7 +73,7 @@ void draw_beside(Sheet& sheet, const TrailPlot& p) {
   const auto other = trail_pieces(p.trail.beside, p.flow, p.time);
   for (const auto& piece : other)
     for (const auto& dash : dashes(piece, trail_dash_mm))
-      sheet.shapes.push_back(Line{dash, trail_line_mm, sheet.theme.ink, 0});
+      sheet.shapes.push_back(Polyline{dash, trail_line_mm, sheet.theme.ink, 0});
   if (!other.empty())
     sheet.shapes.push_back(
         Disc{other.back().back(), marker_mm * 0.75, sheet.theme.slab, sheet.theme.ink, 0.6});
@@ -128,7 +128,7 @@ void draw_flags(Sheet& sheet, const TrailPlot& p, Taken taken) {
   for (std::size_t i = 0; i < flags.size(); ++i)
     if (places[i] && places[i]->leader)
       sheet.shapes.push_back(
-          Line{{places[i]->leader->a, places[i]->leader->b}, 0.25, sheet.theme.quiet, 0});
+          Polyline{{places[i]->leader->a, places[i]->leader->b}, 0.25, sheet.theme.quiet, 0});
   for (std::size_t i = 0; i < flags.size(); ++i)
     if (places[i])
       sheet.shapes.push_back(Text{places[i]->at, Anchor::left, p.style.cap_mm, false,
@@ -149,14 +149,14 @@ void draw_now(Sheet& sheet, const TrailPlot& p) {
     if (on_scale) ring(*p.trail.next, t.right_ink, 0.6);
     const double from = x + marker_mm, to = on_scale ? there - marker_mm : p.style.inside.right();
     if (to - from > 1.2) {
-      sheet.shapes.push_back(Line{{{from, y}, {to - 0.5, y}}, 0.5, t.right_ink, 0});
+      sheet.shapes.push_back(Polyline{{{from, y}, {to - 0.5, y}}, 0.5, t.right_ink, 0});
       chevron(sheet, {to - 0.7, y}, 2.2, t.right_ink, true);
     }
   }
   if (p.trail.landing) { // one drop is a small step: a plumb line shows it beside the marker
     const double to = p.flow.x(*p.trail.landing);
     sheet.shapes.push_back(
-        Line{{{to, p.style.inside.y}, {to, p.style.inside.bottom()}}, 0.4, t.ink, 0.6});
+        Polyline{{{to, p.style.inside.y}, {to, p.style.inside.bottom()}}, 0.4, t.ink, 0.6});
     sheet.shapes.push_back(Disc{{to, y}, marker_mm, t.slab, t.ink, 0.5});
   }
   if (x >= p.style.inside.x && x <= p.style.inside.right()) {
@@ -200,7 +200,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   const auto pieces = trail_pieces(trail.points, p.flow, p.time);
   sheet.shapes.push_back(Clip{trail_window(p)});
   for (const auto& piece : ghost_pieces(trail, p.flow, p.time))
-    sheet.shapes.push_back(Line{piece, ghost_mm, t.rule, 0});
+    sheet.shapes.push_back(Polyline{piece, ghost_mm, t.rule, 0});
   add(sheet, trail_way(p));
   draw_beside(sheet, p);
   sheet.shapes.push_back(Clip{});

@@ -1,6 +1,6 @@
 // Undo: what it takes back, and whether the last line is saved.
-#include "screens/measure.hpp"
 #include "bench/pads_shared.hpp"
+#include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "words/slab_says.hpp"

@@ -63,7 +63,7 @@ void end_pass(Batch& batch, Clock at) {
   if (sums(batch.places).liquid_mL > 0) batch.powder_is_dry = false;
 }
 
-const Much all_of_it;
+const Quantity all_of_it;
 
 bool lies(const Places& places, Place place) { return places.at.count(place) > 0; }
 
@@ -126,9 +126,9 @@ void set_room(Batch& batch, const RoomSet& r, const Ref& ref) {
 }
 
 // A pass goes on over what is still on the slab.
-void move_paint(Batch& batch, Place from, std::optional<Place> to, const Much& much,
+void move_paint(Batch& batch, Place from, std::optional<Place> to, const Quantity& quantity,
                 const Ref& ref) {
-  warn(batch, WarningKind::not_moved, ref, move(batch.places, from, to, much, name_of(ref)));
+  warn(batch, WarningKind::not_moved, ref, move(batch.places, from, to, quantity, name_of(ref)));
   const bool on_slab = lies(batch.places, Place::slab);
   if (!on_slab && !batch.places.at.empty()) {
     end_pass(batch, batch.clock);
@@ -227,8 +227,8 @@ struct Apply {
   void operator()(const StageBegan& s) const { begin_stage(batch, state, s, ref.session); }
   void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered); }
   void operator()(const Closed&) const { leave_slab(batch, Progress::closed); }
-  void operator()(const Moved& m) const { move_paint(batch, m.from, m.to, m.much, ref); }
-  void operator()(const Lost& l) const { move_paint(batch, l.from, std::nullopt, l.much, ref); }
+  void operator()(const Moved& m) const { move_paint(batch, m.from, m.to, m.quantity, ref); }
+  void operator()(const Lost& l) const { move_paint(batch, l.from, std::nullopt, l.quantity, ref); }
   void operator()(const Weighed& w) const { weigh_paint(batch, w, ref); }
   void operator()(const AsBefore& as) const { bring_back(batch, state, as, ref); }
   void operator()(const Unknown& u) const {

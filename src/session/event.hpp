@@ -37,13 +37,13 @@ struct Began {
 
 // A value that is large where most are small: copies share it, and nothing can change it.
 template <class T>
-class Boxed {
+class Immutable {
 public:
-  Boxed(T value = {}) : value_(std::make_shared<const T>(std::move(value))) {}
+  Immutable(T value = {}) : value_(std::make_shared<const T>(std::move(value))) {}
   const T& operator*() const { return *value_; }
   const T* operator->() const { return value_.get(); }
   std::shared_ptr<const T> shared() const { return value_; }
-  bool operator==(const Boxed& other) const { return *value_ == *other.value_; }
+  bool operator==(const Immutable& other) const { return *value_ == *other.value_; }
 
 private:
   std::shared_ptr<const T> value_;
@@ -51,7 +51,7 @@ private:
 
 struct LaidOut {
   static constexpr std::string_view word = "laid_out";
-  Boxed<Card> card;
+  Immutable<Card> card;
   bool operator==(const LaidOut&) const = default;
 };
 
@@ -139,17 +139,17 @@ struct CountLost {
 enum class Place { slab, jar, pans };
 
 // How much of what lies in a place: a share, 1 for all and any other by eye, or so many grams.
-struct Much {
+struct Quantity {
   double share = 1;        // above 0 to 1; meaningful without g
   std::optional<double> g; // of paint as it lies there
-  bool operator==(const Much&) const = default;
+  bool operator==(const Quantity&) const = default;
 };
 
 struct Moved {
   static constexpr std::string_view word = "moved";
   Place from = Place::slab;
   Place to = Place::jar;
-  Much much;
+  Quantity quantity;
   bool operator==(const Moved&) const = default;
 };
 
@@ -157,7 +157,7 @@ struct Moved {
 struct Lost {
   static constexpr std::string_view word = "lost";
   Place from = Place::slab;
-  Much much;
+  Quantity quantity;
   std::string into = {}; // that batch
   bool operator==(const Lost&) const = default;
 };
@@ -249,7 +249,7 @@ struct Corrected {
       std::variant<std::monostate, Opened, RoomSet, Added, Felt, StageBegan, Dot, Trouble,
                    BottleWeighed, Moved, Lost, Weighed, Found, Poured, PanWeighed, Verdict, Noted>;
   Ref line;
-  Boxed<Says> says;                  // monostate: nothing about that
+  Immutable<Says> says;              // monostate: nothing about that
   std::optional<std::int64_t> by_ms; // absent: nothing about that
   bool operator==(const Corrected&) const = default;
 };

@@ -22,8 +22,8 @@ struct UnitField {
   double most;
 };
 constexpr words::EnumTable<Unit, UnitField> units{{{Unit::g, {"g", most_g}},
-                                               {Unit::drops, {"drops", most_drops}},
-                                               {Unit::spoons, {"spoons", most_spoons}}}};
+                                                   {Unit::drops, {"drops", most_drops}},
+                                                   {Unit::spoons, {"spoons", most_spoons}}}};
 
 // Which event is to be read.
 template <class E>
@@ -54,8 +54,8 @@ bool is_sha256(const std::string& text) {
   return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
 }
 
-Much read_much(Fields& f) {
-  Much m;
+Quantity read_quantity(Fields& f) {
+  Quantity m;
   if (f.has("g"))
     m.g = f.number("g", 0, most_g);
   else
@@ -63,7 +63,7 @@ Much read_much(Fields& f) {
   return m;
 }
 
-void write_much(const Much& m, Json& j) {
+void write_quantity(const Quantity& m, Json& j) {
   if (m.g)
     j["g"] = number(*m.g);
   else
@@ -123,7 +123,7 @@ Event read(An<Corrected>, Fields& f) {
   auto says = sayable(read_known(kind, inner));
   f.take_fault_of(inner);
   if (inner.unknown_word() || !says) return Unknown{};
-  c.says = Boxed(*std::move(says));
+  c.says = Immutable(*std::move(says));
   return c;
 }
 
@@ -147,10 +147,10 @@ BottleWeighed read(An<BottleWeighed>, Fields& f) {
 }
 CountLost read(An<CountLost>, Fields& f) { return {f.text("of")}; }
 Moved read(An<Moved>, Fields& f) {
-  return {f.word("from", place_named), f.word("to", place_named), read_much(f)};
+  return {f.word("from", place_named), f.word("to", place_named), read_quantity(f)};
 }
 Lost read(An<Lost>, Fields& f) {
-  return {f.word("from", place_named), read_much(f), f.text_or("into", "")};
+  return {f.word("from", place_named), read_quantity(f), f.text_or("into", "")};
 }
 AsBefore read(An<AsBefore>, Fields& f) { return {f.ref("line")}; }
 Found read(An<Found>, Fields& f) { return {f.word("as", state_named)}; }
@@ -238,11 +238,11 @@ void write(const CountLost& c, Json& j) { j["of"] = c.of; }
 void write(const Moved& m, Json& j) {
   j["from"] = name_of(m.from);
   j["to"] = name_of(m.to);
-  write_much(m.much, j);
+  write_quantity(m.quantity, j);
 }
 void write(const Lost& l, Json& j) {
   j["from"] = name_of(l.from);
-  write_much(l.much, j);
+  write_quantity(l.quantity, j);
   if (!l.into.empty()) j["into"] = l.into;
 }
 void write(const Weighed& w, Json& j) {

@@ -12,12 +12,12 @@ namespace {
 // The middle of ten batches by an independent model, and their span.
 constexpr paint::Interval usual_dry_share{0.44, 0.55, 0.69};
 
-const Lying* lying(const Places& places, Place place) {
+const PlaceContents* find_contents(const Places& places, Place place) {
   const auto found = places.at.find(place);
   return found == places.at.end() ? nullptr : &found->second;
 }
 
-std::vector<paint::PigmentMass> pigments_in(const Lying& here) {
+std::vector<paint::PigmentMass> pigments_in(const PlaceContents& here) {
   std::vector<paint::PigmentMass> out;
   for (const paint::Portion& p : here.paint.contents)
     if (p.material.parts.pigment > 0)
@@ -25,7 +25,7 @@ std::vector<paint::PigmentMass> pigments_in(const Lying& here) {
   return out;
 }
 
-double wet_mL(const Lying& here) {
+double wet_mL(const PlaceContents& here) {
   return here.sums.pigment_mL + std::max(0.0, paint::live(here.sums, here.paint).liquid_mL);
 }
 
@@ -53,12 +53,12 @@ std::optional<std::int64_t> last_pour(const std::vector<Pan>& pans, std::int64_t
 }
 
 double wet_mL(const Places& places, Place place) {
-  const Lying* here = lying(places, place);
+  const PlaceContents* here = find_contents(places, place);
   return here ? wet_mL(*here) : 0;
 }
 
 std::optional<paint::Interval> dry_share(const Places& places, Place place) {
-  const Lying* here = lying(places, place);
+  const PlaceContents* here = find_contents(places, place);
   if (!here) return std::nullopt;
   const auto critical = paint::cpvc(pigments_in(*here));
   const auto film =
@@ -73,8 +73,8 @@ Fault pour(std::vector<Pan>& pans, Places& places, const Poured& poured, const C
            const WhenPoured& when, const std::string& name) {
   if (!(volume_of(card).mL > 0))
     return words::Error{words::PaintSay::measure_not_positive, {card.name}};
-  const Place from = lying(places, Place::jar) ? Place::jar : Place::slab;
-  const Lying* there = lying(places, from);
+  const Place from = find_contents(places, Place::jar) ? Place::jar : Place::slab;
+  const PlaceContents* there = find_contents(places, from);
   if (!there) return words::Error{words::PaintSay::nothing_there, {}};
   const double all_mL = wet_mL(*there);
   const double all_g = paint::grams_of(there->paint, places.bench).value;

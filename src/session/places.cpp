@@ -8,8 +8,8 @@ namespace session {
 
 namespace {
 
-const Lying& lying(const Places& places, Place place) {
-  static const Lying nothing;
+const PlaceContents& contents_of(const Places& places, Place place) {
+  static const PlaceContents nothing;
   const auto found = places.at.find(place);
   return found == places.at.end() ? nothing : found->second;
 }
@@ -24,15 +24,15 @@ void lay(Places& places, Place place, paint::Mixture paint) {
 }
 
 words::Result<paint::Amount> share_of(const Places& places, const paint::Mixture& paint,
-                                      const Much& much, const std::string& name) {
-  if (much.g) {
-    const auto grams = paint::grams_weighed(*much.g);
+                                      const Quantity& quantity, const std::string& name) {
+  if (quantity.g) {
+    const auto grams = paint::grams_weighed(*quantity.g);
     if (!grams) return grams;
     return paint::share_of(paint, *grams, places.bench, name);
   }
   paint::Amount share = paint::half_by_eye();
-  share.value = much.share;
-  return much.share == 1 ? paint::exact(1) : share;
+  share.value = quantity.share;
+  return quantity.share == 1 ? paint::exact(1) : share;
 }
 
 }
@@ -41,16 +41,16 @@ Place in_hand(const Places& places) {
   return places.at.empty() ? Place::slab : places.at.begin()->first;
 }
 
-paint::Sums sums(const Places& places) { return lying(places, in_hand(places)).sums; }
+paint::Sums sums(const Places& places) { return contents_of(places, in_hand(places)).sums; }
 
 paint::Live live(const Places& places) {
-  const Lying& here = lying(places, in_hand(places));
+  const PlaceContents& here = contents_of(places, in_hand(places));
   return paint::live(here.sums, here.paint);
 }
 
 void put_in(Places& places, const std::string& card, const paint::Material& material,
             const paint::Amount& grams) {
-  Lying& here = places.at[in_hand(places)];
+  PlaceContents& here = places.at[in_hand(places)];
   paint::put(here.paint, card, material, grams);
   here.sums = paint::sums_of(here.paint.contents);
 }
@@ -58,7 +58,7 @@ void put_in(Places& places, const std::string& card, const paint::Material& mate
 void dry(Places& places, double seconds) {
   const auto slab = places.at.find(Place::slab);
   if (slab == places.at.end()) return;
-  Lying& open = slab->second;
+  PlaceContents& open = slab->second;
   const auto by =
       paint::dried(open.paint, open.sums, places.spread, places.room, seconds, places.bench);
   if (by) paint::dry(open.paint, *by);
@@ -68,22 +68,22 @@ void dry_out(Places& places) {
   constexpr double a_fortnight_s = 14 * 86400;
   const auto found = places.at.find(in_hand(places));
   if (found == places.at.end()) return;
-  Lying& here = found->second;
+  PlaceContents& here = found->second;
   const auto by = paint::dried(here.paint, here.sums, paint::Spread::mulling, places.room,
                                a_fortnight_s, places.bench);
   if (by) paint::dry(here.paint, *by);
 }
 
-Fault move(Places& places, Place from, std::optional<Place> to, const Much& much,
+Fault move(Places& places, Place from, std::optional<Place> to, const Quantity& quantity,
            const std::string& name) {
-  const paint::Mixture& paint = lying(places, from).paint;
+  const paint::Mixture& paint = contents_of(places, from).paint;
   if (paint::is_empty(paint)) return words::Error{words::PaintSay::nothing_there, {}};
-  const auto share = share_of(places, paint, much, name);
+  const auto share = share_of(places, paint, quantity, name);
   if (!share) return share.error();
   const auto parted = paint::part(paint, *share, name);
   if (!parted) return parted.error();
   lay(places, from, parted->left);
-  if (to) lay(places, *to, paint::joined(lying(places, *to).paint, parted->taken));
+  if (to) lay(places, *to, paint::joined(contents_of(places, *to).paint, parted->taken));
   return std::nullopt;
 }
 
@@ -93,7 +93,7 @@ words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
   if (!grams) return tl::make_unexpected(grams.error());
   const bool moved = weighed.place != Place::slab;
   const auto known =
-      paint::weighed(lying(places, weighed.place).paint, *grams,
+      paint::weighed(contents_of(places, weighed.place).paint, *grams,
                      moved ? paint::left_on_tools() : paint::exact(0), places.bench, name);
   if (!known) return tl::make_unexpected(known.error());
   lay(places, weighed.place, known->there);
@@ -103,7 +103,8 @@ words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
 
 Fault bring_back(Places& places, const paint::Mixture& before, const std::string& name) {
   const Place place = in_hand(places);
-  const auto known = paint::brought_back(before, lying(places, place).paint, places.bench, name);
+  const auto known =
+      paint::brought_back(before, contents_of(places, place).paint, places.bench, name);
   if (!known) return known.error();
   lay(places, place, known->there);
   places.bench = known->bench;

@@ -8,13 +8,13 @@
 
 namespace session {
 
-struct Lying {
+struct PlaceContents {
   paint::Mixture paint;
   paint::Sums sums; // of its contents
 };
 
 struct Places {
-  std::map<Place, Lying> at;                      // where there is any
+  std::map<Place, PlaceContents> at;              // where there is any
   paint::Spread spread = paint::Spread::gathered; // on the slab
   paint::Room room;
   paint::BenchRate bench; // as far as it is taught
@@ -40,7 +40,7 @@ void dry_out(Places& places);
 // From one place to another, or away for good. `name` is the line's own, for what both places share
 // of its error. Errors: nothing_there, and those of paint::part and share_of.
 using Fault = std::optional<words::Error>;
-Fault move(Places& places, Place from, std::optional<Place> to, const Much& much,
+Fault move(Places& places, Place from, std::optional<Place> to, const Quantity& quantity,
            const std::string& name);
 
 // Back comes what all of it was, with what stayed on the tools: what went in, better known.

@@ -1,6 +1,6 @@
 #include "session/ranges.hpp"
 
-#include "paint/learn_facts.hpp"
+#include "paint/range/learn_facts.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -42,22 +42,22 @@ int number_of(const std::vector<std::string>& names, const std::string& name) {
   return at == names.end() ? -1 : static_cast<int>(at - names.begin());
 }
 
-double shared_sd_of(const Taught& taught) {
+double shared_sd_of(const TrainingBatch& training) {
   double dried_off = 0, pigment_sd = 0;
-  for (const Feeling& note : taught.notes) {
-    dried_off += note.dried_off / static_cast<double>(taught.notes.size());
+  for (const Feeling& note : training.notes) {
+    dried_off += note.dried_off / static_cast<double>(training.notes.size());
     pigment_sd = std::max(pigment_sd, note.pigment_sd);
   }
-  return std::min(10.0,
-                  std::hypot(pigment_sd, std::hypot(dried_off_u * dried_off, taught.own_tools_sd)));
+  return std::min(
+      10.0, std::hypot(pigment_sd, std::hypot(dried_off_u * dried_off, training.own_tools_sd)));
 }
 
 // A tool's sd and the notes' shares of it are only known by their product; the largest stands for
 // the sd.
-std::map<std::string, double> sds_of_tools(const std::vector<const Taught*>& all) {
+std::map<std::string, double> sds_of_tools(const std::vector<const TrainingBatch*>& all) {
   std::map<std::string, double> sds;
-  for (const Taught* taught : all)
-    for (const Feeling& note : taught->notes)
+  for (const TrainingBatch* training : all)
+    for (const Feeling& note : training->notes)
       for (const auto& [tool, sd] : note.tools)
         if (double& most = sds[tool]; std::abs(sd) > most) most = std::min(std::abs(sd), 10.0);
   return sds;
@@ -65,14 +65,14 @@ std::map<std::string, double> sds_of_tools(const std::vector<const Taught*>& all
 
 class Maker {
 public:
-  explicit Maker(const std::vector<const Taught*>& all) : sds_(sds_of_tools(all)) {}
+  explicit Maker(const std::vector<const TrainingBatch*>& all) : sds_(sds_of_tools(all)) {}
 
-  void take(const Taught& taught) {
-    if (!teaches(taught)) return;
-    out.problem.batches.push_back({shared_sd_of(taught)});
+  void take(const TrainingBatch& training) {
+    if (!has_training_notes(training)) return;
+    out.problem.batches.push_back({shared_sd_of(training)});
     Shares last;
     std::size_t segments = 0;
-    for (const Feeling& note : taught.notes) {
+    for (const Feeling& note : training.notes) {
       const double ln_flow = std::log(note.flow);
       if (note.set_aside || !(std::abs(ln_flow) <= 25) ||
           !(note.scatter >= 0 && note.scatter <= 10))
@@ -80,26 +80,26 @@ public:
       Shares shares = shares_of(note);
       if (segments == 0 || !alike(shares, last, same_share)) {
         if (++segments > most_segments) return;
-        begin_segment(shares, taught);
+        begin_segment(shares, training);
         last = std::move(shares);
       }
       add(note, ln_flow);
     }
-    for (const auto& [card, pigment] : taught.pigments) ++out.names.batches[card];
+    for (const auto& [card, pigment] : training.pigments) ++out.names.batches[card];
     ++out.names.of_studio;
   }
 
   RangeProblem out;
 
 private:
-  void begin_segment(const Shares& shares, const Taught& taught) {
+  void begin_segment(const Shares& shares, const TrainingBatch& training) {
     paint::LearnSegment segment;
     segment.batch = static_cast<int>(out.problem.batches.size()) - 1;
     for (const auto& [card, share] : shares) {
       const int number = numbered(out.names.pigments, pigments_, card);
       out.problem.pigments.resize(out.names.pigments.size());
       out.problem.pigments[static_cast<std::size_t>(number)] =
-          paint::learn_facts(taught.pigments.at(card));
+          paint::learn_facts(training.pigments.at(card));
       segment.pigments.emplace_back(number, share);
     }
     out.problem.segments.push_back(std::move(segment));
@@ -135,26 +135,27 @@ bool is_beginning(const std::vector<std::string>& part, const std::vector<std::s
 
 namespace {
 
-bool opened_before(const Taught* a, const Taught* b) {
+bool opened_before(const TrainingBatch* a, const TrainingBatch* b) {
   return std::tie(a->opened_at, a->batch) < std::tie(b->opened_at, b->batch);
 }
 
 }
 
-RangeProblem range_problem(const std::vector<const Taught*>& taught) {
-  std::vector<const Taught*> in_order = taught;
+RangeProblem range_problem(const std::vector<const TrainingBatch*>& training) {
+  std::vector<const TrainingBatch*> in_order = training;
   std::sort(in_order.begin(), in_order.end(), opened_before);
   std::size_t notes = 0;
-  const auto too_many = std::find_if(in_order.rbegin(), in_order.rend(), [&](const Taught* one) {
-    return (notes += one->notes.size()) > most_notes;
-  });
+  const auto too_many =
+      std::find_if(in_order.rbegin(), in_order.rend(), [&](const TrainingBatch* one) {
+        return (notes += one->notes.size()) > most_notes;
+      });
   in_order.erase(in_order.begin(), too_many.base());
   Maker maker(in_order);
-  for (const Taught* one : in_order) maker.take(*one);
+  for (const TrainingBatch* one : in_order) maker.take(*one);
   return std::move(maker.out);
 }
 
-const Ranges& nobody_taught() {
+const Ranges& untrained_ranges() {
   static const Ranges ranges{*paint::learn({}), {}};
   return ranges;
 }
@@ -164,18 +165,18 @@ bool continues(const RangeNames& earlier, const RangeNames& later) {
 }
 
 words::Result<Ranges> learn_ranges(const Logs& logs) {
-  std::vector<Taught> all;
+  std::vector<TrainingBatch> all;
   const Lessons lessons = lessons_of(logs);
   for (const std::string& id : batch_ids(logs))
     if (const auto batch = fold(logs, id, std::nullopt, lessons))
-      if (auto taught = taught_by(*batch)) all.push_back(*std::move(taught));
-  std::vector<const Taught*> of;
-  for (const Taught& taught : all) of.push_back(&taught);
+      if (auto training = training_of(*batch)) all.push_back(*std::move(training));
+  std::vector<const TrainingBatch*> of;
+  for (const TrainingBatch& training : all) of.push_back(&training);
   RangeProblem asked = range_problem(of);
-  auto learnt = paint::learn(asked.problem);
-  if (!learnt) return tl::make_unexpected(learnt.error());
-  if (learnt->end != paint::LearnEnd::found) return words::failure(paint::sentence(learnt->end));
-  return Ranges{*std::move(learnt), std::move(asked.names)};
+  auto fit = paint::learn(asked.problem);
+  if (!fit) return tl::make_unexpected(fit.error());
+  if (fit->end != paint::LearnEnd::found) return words::failure(paint::sentence(fit->end));
+  return Ranges{*std::move(fit), std::move(asked.names)};
 }
 
 RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments) {
@@ -215,12 +216,12 @@ Measured measured(const Batch& batch) {
   return m;
 }
 
-void add_tools(paint::ForeseeBatch& asked, const Ranges& ranges, const Batch& batch) {
+void add_tools(paint::PredictBatch& asked, const Ranges& ranges, const Batch& batch) {
   const Measured m = measured(batch);
   double own_variance = 0;
   for (const auto& [tool, sd] : m.tools) {
     const int number = number_of(ranges.names.tools, tool_key(batch, tool));
-    const double known = number < 0 ? 0 : ranges.learnt.tools[static_cast<std::size_t>(number)].sd;
+    const double known = number < 0 ? 0 : ranges.fit.tools[static_cast<std::size_t>(number)].sd;
     if (known > 0)
       asked.tools.push_back({number, std::clamp(sd / known, -10.0, 10.0), 0});
     else
@@ -256,18 +257,18 @@ RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
 }
 
 double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments) {
-  const auto foreseen = paint::foresee(ranges.learnt, range_question(ranges, pigments).batch);
-  return foreseen ? paint::mL_at_share(*foreseen, 0.5) : 0;
+  const auto prediction = paint::predict(ranges.fit, range_question(ranges, pigments).batch);
+  return prediction ? paint::mL_at_share(*prediction, 0.5) : 0;
 }
 
 std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment) {
   const RangeQuestion question = range_question(ranges, {{&pigment, 1}});
-  const int number = question.batch.pigments.front().learnt;
+  const int number = question.batch.pigments.front().fit;
   if (number >= 0)
-    if (const auto& known = ranges.learnt.pigments[static_cast<std::size_t>(number)]; known.at >= 0)
+    if (const auto& known = ranges.fit.pigments[static_cast<std::size_t>(number)]; known.at >= 0)
       return paint::LnSpread{known.ln_demand, known.sd};
-  const auto foreseen = paint::foresee(ranges.learnt, question.batch);
-  return foreseen ? std::optional(paint::spread_of(*foreseen)) : std::nullopt;
+  const auto prediction = paint::predict(ranges.fit, question.batch);
+  return prediction ? std::optional(paint::spread_of(*prediction)) : std::nullopt;
 }
 
 NineInTen nine_in_ten(const paint::LnSpread& spread) {
@@ -277,12 +278,12 @@ NineInTen nine_in_ten(const paint::LnSpread& spread) {
 }
 
 std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question) {
-  auto foreseen = paint::foresee(ranges.learnt, question.batch);
-  if (!foreseen) return std::nullopt;
+  auto prediction = paint::predict(ranges.fit, question.batch);
+  if (!prediction) return std::nullopt;
   for (const paint::TodayNote& note : question.notes)
-    if (auto after = paint::after(*foreseen, note)) foreseen = std::move(after);
-  Expectation e{*std::move(foreseen), {}};
-  e.band = paint::band_seen(e.foreseen);
+    if (auto after = paint::after(*prediction, note)) prediction = std::move(after);
+  Expectation e{*std::move(prediction), {}};
+  e.band = paint::band_seen(e.prediction);
   e.band.batches = question.batches;
   e.band.of_studio = question.of_studio;
   return e;

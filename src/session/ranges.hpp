@@ -2,8 +2,8 @@
 // paint/learn.hpp, and from its result to what the paint in hand wants.
 #pragma once
 
-#include "paint/range.hpp"
-#include "session/taught.hpp"
+#include "paint/range/range.hpp"
+#include "session/training.hpp"
 
 namespace session {
 
@@ -26,17 +26,17 @@ struct RangeProblem {
 // model's limits (learn.hpp) is left out: more than 200 proportions of a batch, a note out of
 // range.
 inline constexpr std::size_t most_notes = 10'000;
-RangeProblem range_problem(const std::vector<const Taught*>& taught);
+RangeProblem range_problem(const std::vector<const TrainingBatch*>& training);
 
 // Of what evaporation is said to have taken, relative: own estimate, no source.
 inline constexpr double dried_off_u = 0.4;
 
 struct Ranges {
-  paint::Learnt learnt; // found
+  paint::RangeFit fit; // found
   RangeNames names;
 };
 
-const Ranges& nobody_taught(); // what classes and oil absorptions alone let expect
+const Ranges& untrained_ranges(); // what classes and oil absorptions alone let expect
 
 // Whether a result's numbers still mean the same in a later problem.
 bool continues(const RangeNames& earlier, const RangeNames& later);
@@ -47,7 +47,7 @@ words::Result<Ranges> learn_ranges(const Logs& logs);
 
 // A batch's question to what was learnt, in flow: liquid to 1 mL of its pigments.
 struct RangeQuestion {
-  paint::ForeseeBatch batch;
+  paint::PredictBatch batch;
   std::vector<paint::TodayNote> notes; // felt while its pigments stood in this proportion
   int batches = 0, of_studio = 0;      // as Band has them
 
@@ -69,7 +69,7 @@ struct NineInTen { // of what it may be, as flows
 NineInTen nine_in_ten(const paint::LnSpread& spread);
 
 struct Expectation {
-  paint::Foreseen foreseen; // of ln flow
+  paint::Prediction prediction; // of ln flow
   paint::Band band;
 };
 // Absent without pigment.
@@ -77,6 +77,6 @@ std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion
 
 // What a batch's pigments want, its own notes counted in. A batch that is among those learnt from
 // has its notes counted twice, which makes its band a little too narrow: for pictures, not advice.
-std::optional<paint::Band> band_of(const Batch& batch, const Ranges& ranges = nobody_taught());
+std::optional<paint::Band> band_of(const Batch& batch, const Ranges& ranges = untrained_ranges());
 
 }

@@ -48,7 +48,7 @@ struct Polygon { // convex
   double outline_mm = 0;
 };
 
-struct Line {
+struct Polyline {
   std::vector<Point> points;
   double width_mm = 0.3;
   Colour colour;
@@ -81,6 +81,6 @@ struct Clip { // until the next Clip; an empty rect ends it
   Rect rect;
 };
 
-using Shape = std::variant<Box, Disc, Polygon, Line, Gradient, Text, Clip>;
+using Shape = std::variant<Box, Disc, Polygon, Polyline, Gradient, Text, Clip>;
 
 }

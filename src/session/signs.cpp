@@ -65,23 +65,23 @@ void add_caution(std::vector<Shape>& out, Point c, double size, const SignColour
               colours.caution,
               colours.caution_ink,
               size * 0.08});
-  out.push_back(shapes::Line{
+  out.push_back(shapes::Polyline{
       {{c.x, c.y - h * 0.4}, {c.x, c.y + h * 0.22}}, size * 0.12, colours.caution_ink, 0});
   out.push_back(Disc{{c.x, c.y + h * 0.54}, size * 0.07, colours.caution_ink, clear, 0});
 }
 
 void add_tick(std::vector<Shape>& out, Point c, double size, Colour colour) {
-  out.push_back(shapes::Line{{{c.x - size * 0.42, c.y + size * 0.02},
-                              {c.x - size * 0.12, c.y + size * 0.34},
-                              {c.x + size * 0.44, c.y - size * 0.38}},
-                             size * 0.17,
-                             colour,
-                             0});
+  out.push_back(shapes::Polyline{{{c.x - size * 0.42, c.y + size * 0.02},
+                                  {c.x - size * 0.12, c.y + size * 0.34},
+                                  {c.x + size * 0.44, c.y - size * 0.38}},
+                                 size * 0.17,
+                                 colour,
+                                 0});
 }
 
 void add_chevron(std::vector<Shape>& out, Point c, double size, Colour colour, bool to_the_right) {
   const double w = (to_the_right ? 1 : -1) * size * 0.25, h = size * 0.45;
-  out.push_back(shapes::Line{
+  out.push_back(shapes::Polyline{
       {{c.x - w, c.y - h}, {c.x + w, c.y}, {c.x - w, c.y + h}}, size * 0.22, colour, 0});
 }
 

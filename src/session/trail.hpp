@@ -2,7 +2,7 @@
 // stand.
 #pragma once
 
-#include "paint/range.hpp"
+#include "paint/range/range.hpp"
 #include "session/batch.hpp"
 #include "session/signs.hpp"
 

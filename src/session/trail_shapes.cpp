@@ -16,7 +16,7 @@ namespace {
 
 constexpr double thin_mm = 0.3;
 
-shapes::Line line(Point a, Point b, double width_mm, Colour colour, double dash_mm = 0) {
+shapes::Polyline line(Point a, Point b, double width_mm, Colour colour, double dash_mm = 0) {
   return {{a, b}, width_mm, colour, dash_mm};
 }
 
@@ -116,7 +116,7 @@ std::vector<Shape> trail_way(const TrailPlot& p) {
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     if (i > 0) // nobody was there: the way between is not known
       out.push_back(line(pieces[i - 1].back(), pieces[i].front(), 0.4, p.style.rule, 0.8));
-    out.push_back(shapes::Line{pieces[i], p.style.trail_mm, p.style.ink, 0});
+    out.push_back(shapes::Polyline{pieces[i], p.style.trail_mm, p.style.ink, 0});
   }
   return out;
 }

@@ -22,8 +22,8 @@ bool says_nothing(const std::string& bytes) { return bytes.find('\n') == std::st
 
 }
 
-bool Homecoming::take(Place place, const disk::Answer& answer) {
-  if (place == Place::home && copies_.erase(answer.ticket) == 1) {
+bool Homecoming::take(Location place, const disk::Answer& answer) {
+  if (place == Location::home && copies_.erase(answer.ticket) == 1) {
     answered(answer);
     return true;
   }
@@ -31,7 +31,7 @@ bool Homecoming::take(Place place, const disk::Answer& answer) {
   for (const disk::FileBytes& file : answer.files)
     if (is_later_part(file.name)) parts_[place][file.name] = file.bytes;
   for (const disk::Failure& failure : answer.failures)
-    if (place == Place::home && failure.operation == "list") home_is_there_ = false;
+    if (place == Location::home && failure.operation == "list") home_is_there_ = false;
   if (answer.to_come == 0) read_.insert(place);
   if (read_.size() == 2) begin();
   return false;
@@ -51,8 +51,8 @@ void Homecoming::answered(const disk::Answer& answer) {
 // same session and part, whatever they are called.
 void Homecoming::begin() {
   began_ = true;
-  const Files& home = parts_[Place::home];
-  for (const auto& [name, bytes] : parts_[Place::adrift]) {
+  const Files& home = parts_[Location::home];
+  for (const auto& [name, bytes] : parts_[Location::fallback]) {
     if (says_nothing(bytes) || !home_is_there_) continue;
     const std::string other_name = "copy-" + std::to_string(bytes.size()) + "-" + name;
     const auto same = home.find(name), other = home.find(other_name);

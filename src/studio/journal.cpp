@@ -9,7 +9,7 @@
 
 namespace studio {
 
-Journal::Journal(disk::Disk& home, disk::Disk* adrift) : home_(home), adrift_(adrift) {}
+Journal::Journal(disk::Disk& home, disk::Disk* fallback) : home_(home), fallback_(fallback) {}
 
 void Journal::append(std::vector<session::Line> lines) {
   std::string bytes;
@@ -50,13 +50,13 @@ void Journal::retry() {
 }
 
 std::vector<News> Journal::poll() {
-  for (disk::Answer& answer : home_.answers()) take(Place::home, std::move(answer));
-  if (adrift_)
-    for (disk::Answer& answer : adrift_->answers()) take(Place::adrift, std::move(answer));
+  for (disk::Answer& answer : home_.answers()) take(Location::home, std::move(answer));
+  if (fallback_)
+    for (disk::Answer& answer : fallback_->answers()) take(Location::fallback, std::move(answer));
   return std::exchange(news_, {});
 }
 
-void Journal::take(Place place, disk::Answer answer) {
+void Journal::take(Location place, disk::Answer answer) {
   const auto own = parts_of_.find({place, answer.ticket});
   if (own == parts_of_.end()) {
     news_.emplace_back(Read{place, std::move(answer)});
@@ -89,8 +89,9 @@ void Journal::fail(const disk::Failure& failure) {
   news_.emplace_back(Failed{error(failure)});
   ++failures_;
   ++part_;
-  if (adrift_ && failures_ > 1) place_ = place_ == Place::home ? Place::adrift : Place::home;
-  const int at_once = adrift_ ? 2 : 1; // tries of a new part before the hands have to ask again
+  if (fallback_ && failures_ > 1)
+    place_ = place_ == Location::home ? Location::fallback : Location::home;
+  const int at_once = fallback_ ? 2 : 1; // tries of a new part before the hands have to ask again
   stuck_ = failures_ > at_once;
   if (!stuck_) begin_part();
 }

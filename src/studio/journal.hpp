@@ -20,9 +20,9 @@ namespace studio {
 inline constexpr const char* sessions_folder = "sessions";
 inline constexpr const char* sessions_ending = ".jsonl";
 
-enum class Place {
-  home,  // the studio's folder
-  adrift // the folder that stands in while that one fails
+enum class Location {
+  home,    // the studio's folder
+  fallback // the folder that stands in while that one fails
 };
 
 // Every line of the session up to n lies on a disk. n only grows. A line that was refused (text
@@ -34,15 +34,16 @@ struct Failed {
   words::Error reason;
 };
 struct Read { // the answer to a reading that somebody else asked of that disk
-  Place place = Place::home;
+  Location place = Location::home;
   disk::Answer answer;
 };
 using News = std::variant<Saved, Failed, Read>;
 
 class Journal {
 public:
-  // Both disks must outlive the journal, which fetches all their answers. `adrift` may be null.
-  explicit Journal(disk::Disk& home, disk::Disk* adrift = nullptr);
+  // Both disks must outlive the journal, which fetches all their answers. `in the fallback` may be
+  // null.
+  explicit Journal(disk::Disk& home, disk::Disk* fallback = nullptr);
 
   // The first line must be a Began; lines come in the order of their n. Never blocks or throws.
   // Lines given together are written and forced together.
@@ -56,7 +57,7 @@ public:
 
   bool stuck() const { return stuck_; }                   // waits for append() or retry()
   std::size_t unsaved() const { return waiting_.size(); } // lines not confirmed yet
-  Place place() const { return place_; }                  // where the present part lies
+  Location place() const { return place_; }               // where the present part lies
 
 private:
   struct Waiting {
@@ -64,22 +65,22 @@ private:
     disk::Ticket ticket = 0; // of the present part
   };
 
-  disk::Disk& disk_of(Place place) { return place == Place::home ? home_ : *adrift_; }
+  disk::Disk& disk_of(Location place) { return place == Location::home ? home_ : *fallback_; }
   std::string file_name() const;
   disk::Ticket submit(std::string bytes);
   std::string take_in(session::Line line);
   void refuse(const session::Line& line, words::Error reason);
   void begin_part();
-  void take(Place place, disk::Answer answer);
+  void take(Location place, disk::Answer answer);
   void confirm(disk::Ticket ticket);
   void fail(const disk::Failure& failure);
 
   disk::Disk& home_;
-  disk::Disk* adrift_;
+  disk::Disk* fallback_;
   std::optional<session::Line> began_;
   std::deque<Waiting> waiting_;
-  std::map<std::pair<Place, disk::Ticket>, int> parts_of_; // of every append under way
-  Place place_ = Place::home;
+  std::map<std::pair<Location, disk::Ticket>, int> parts_of_; // of every append under way
+  Location place_ = Location::home;
   int part_ = 0;
   std::uint32_t check_ = 0; // of the present part's last line
   int failures_ = 0;        // since something was confirmed

@@ -1,6 +1,6 @@
 #include "studio/learner.hpp"
 
-#include "paint/learn_bytes.hpp"
+#include "paint/range/learn_bytes.hpp"
 #include "studio/worker.hpp"
 
 #include <deque>

@@ -70,7 +70,7 @@ Path state_folder() {
   return home.empty() ? home : home / ".local" / "state" / "slabside";
 }
 
-Path adrift_folder(const Path& state, const Path& studio) {
+Path fallback_folder(const Path& state, const Path& studio) {
   if (state.empty()) return {};
   std::error_code failed;
   const Path whole = std::filesystem::weakly_canonical(studio, failed);
@@ -117,10 +117,10 @@ Reading reading_of(const disk::Answer& answer, const std::string& prefix) {
   return out;
 }
 
-Reading read_all(const Path& studio, const Path& adrift) {
+Reading read_all(const Path& studio, const Path& fallback) {
   Reading all = read_one(studio, "");
-  if (adrift.empty()) return all;
-  add(all, read_one(adrift, adrift_prefix));
+  if (fallback.empty()) return all;
+  add(all, read_one(fallback, fallback_prefix));
   return all;
 }
 

@@ -23,7 +23,7 @@ Path default_studio();
 Path state_folder();
 
 // Where the lines of this studio go while the studio itself fails. `state` may be empty: none.
-Path adrift_folder(const Path& state, const Path& studio);
+Path fallback_folder(const Path& state, const Path& studio);
 
 // Four hexadecimal digits, kept in `state` from the first use on. Where they cannot be kept, a
 // fresh one for this run: it only has to differ from other devices'.
@@ -45,8 +45,8 @@ struct Reading {
 // An answer to a ReadFolder of the sessions folder; `prefix` goes before the files' names.
 Reading reading_of(const disk::Answer& answer, const std::string& prefix = "");
 
-// Everything that is kept of one studio, at home and adrift (which may be empty or not there).
-// Waits for the disk.
-Reading read_all(const Path& studio, const Path& adrift);
+// Everything that is kept of one studio, at home and in the fallback (which may be empty or not
+// there). Waits for the disk.
+Reading read_all(const Path& studio, const Path& fallback);
 
 }

@@ -9,15 +9,15 @@ namespace studio {
 
 namespace {
 
-std::string shown(Place place, const std::string& name) {
-  return place == Place::adrift ? adrift_prefix + name : name;
+std::string shown(Location place, const std::string& name) {
+  return place == Location::fallback ? fallback_prefix + name : name;
 }
 
 }
 
-Watch::Watch(disk::Disk& home, disk::Disk* adrift, std::string own_session,
+Watch::Watch(disk::Disk& home, disk::Disk* fallback, std::string own_session,
              std::function<void()> wake)
-    : home_(home), adrift_(adrift), own_(std::move(own_session)), wake_(std::move(wake)) {}
+    : home_(home), fallback_(fallback), own_(std::move(own_session)), wake_(std::move(wake)) {}
 
 std::size_t Watch::files_to_come() const {
   std::size_t sum = 0;
@@ -29,16 +29,16 @@ void Watch::look() {
   if (busy_) return;
   busy_ = true;
   faults_.clear();
-  submit(Place::home, home_);
-  if (adrift_) submit(Place::adrift, *adrift_);
+  submit(Location::home, home_);
+  if (fallback_) submit(Location::fallback, *fallback_);
 }
 
-void Watch::submit(Place place, disk::Disk& disk) {
+void Watch::submit(Location place, disk::Disk& disk) {
   to_come_[place] = 0;
   disk.submit(disk::ReadFolder{sessions_folder, sessions_ending, known_[place]});
 }
 
-void Watch::take(Place place, disk::Answer answer) {
+void Watch::take(Location place, disk::Answer answer) {
   for (const disk::Failure& failure : answer.failures) faults_.push_back(error(failure));
   read_ += answer.files.size();
   for (const disk::FileBytes& file : answer.files) known_[place][file.name] = file.bytes.size();

@@ -17,7 +17,8 @@
 
 namespace studio {
 
-inline constexpr const char* adrift_prefix = "adrift/"; // before the names of files that lie there
+inline constexpr const char* fallback_prefix =
+    "adrift/"; // before the names of files that lie there
 
 // Whole sessions: of a session with several files all of them were read again.
 struct Found {
@@ -30,14 +31,15 @@ struct Found {
 
 class Watch {
 public:
-  // The disks must outlive it; `adrift` may be null. The own session's files are passed over: what
-  // they say is known. `wake` is called on another thread when poll() has something.
-  Watch(disk::Disk& home, disk::Disk* adrift, std::string own_session, std::function<void()> wake);
+  // The disks must outlive it; `in the fallback` may be null. The own session's files are passed
+  // over: what they say is known. `wake` is called on another thread when poll() has something.
+  Watch(disk::Disk& home, disk::Disk* fallback, std::string own_session,
+        std::function<void()> wake);
 
   // Asks the folders for what is new. Does nothing while an earlier look is under way.
   void look();
   // The answer to a reading of look(), whoever fetched it from the disk.
-  void take(Place place, disk::Answer answer);
+  void take(Location place, disk::Answer answer);
 
   // What came of a look, once; a look that found nothing new gives nothing, but for the first.
   std::optional<Found> poll();
@@ -48,7 +50,7 @@ public:
   std::size_t files_to_come() const;
 
 private:
-  using Name = std::pair<Place, std::string>;
+  using Name = std::pair<Location, std::string>;
 
   // What the thread has made of the files. Touched by its jobs alone.
   struct Understood {
@@ -61,16 +63,16 @@ private:
     std::vector<Name> read_again; // files of a session that changed elsewhere
   };
 
-  void submit(Place place, disk::Disk& disk);
+  void submit(Location place, disk::Disk& disk);
   void finish();
   static Result result_of(Understood& understood);
 
   disk::Disk& home_;
-  disk::Disk* adrift_;
+  disk::Disk* fallback_;
   const std::string own_;
   const std::function<void()> wake_;
-  std::map<Place, std::map<std::string, std::uint64_t>> known_;
-  std::map<Place, std::size_t> to_come_; // of the readings under way
+  std::map<Location, std::map<std::string, std::uint64_t>> known_;
+  std::map<Location, std::size_t> to_come_; // of the readings under way
   std::size_t read_ = 0;
   bool busy_ = false;
   bool looked_ = false;

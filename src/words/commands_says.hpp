@@ -53,7 +53,7 @@ enum class CommandsSay {
   script_too_late,
   play_needs_studio,
   play_unsaved,
-  play_adrift,
+  play_fallback,
   // a batch shown
   show_no_batches,
   show_no_batch,
@@ -97,7 +97,7 @@ enum class CommandsSay {
   pack_done,     // 0: file, 1: files, 2: bytes
   unpack_done,   // 0: folder, 1: files, 2: bytes
   pack_left_out, // 0: file
-  pack_adrift,   // 0: folder
+  pack_fallback, // 0: folder
   help,
   // what is handed on
   labels_bad_sheet,

@@ -42,7 +42,7 @@ slabside unpack FILE.zip --out NEWDIR
                                  a studio from such a file; nothing is ever written over
 slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
                                  keeps a JPEG or PNG with a batch
-slabside play  SCRIPT --studio DIR [--adrift DIR] [--report] [--pace N] [--fault F] [--watch]
+slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fault F] [--watch]
                                  taps from a script, on the real bench, without a window;
                                  --watch shows them in one
 slabside help                    this
@@ -60,7 +60,7 @@ A script has one thing to do in a line; # begins a line that says nothing.
   stop                           end without a goodbye, as if killed
 --report prints “saved N” when line N lies on the disk, and the window, which takes --report and
 --fault too, “ready”, “unsaved N” and “closed”; --pace 50 plays 50 times faster than
-life, without it as fast as it goes; --adrift is where lines go while the studio fails.
+life, without it as fast as it goes; --fallback is where lines go while the studio fails.
 --fault slow:150, silent, fail:7, fail-from:7, fail-write:3:EIO … spoils the studio's disk.
 )";
 
@@ -117,7 +117,7 @@ std::string_view english(CommandsSay id) {
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";
   case Say::play_unsaved: return "{0} entries are not saved. {1}";
-  case Say::play_adrift: return "The studio failed. What came after is kept in “{0}”.";
+  case Say::play_fallback: return "The studio failed. What came after is kept in “{0}”.";
   case Say::show_no_batches: return "There is no batch in this studio yet.";
   case Say::show_no_batch: return "There is no batch “{0}”.";
   case Say::show_name_twice: return "More than one batch is called “{0}”: say {1} or {2}.";
@@ -159,7 +159,7 @@ std::string_view english(CommandsSay id) {
   case Say::pack_done: return "packed as {0}: {1} files, {2} bytes";
   case Say::unpack_done: return "unpacked as {0}: {1} files, {2} bytes";
   case Say::pack_left_out: return "left out: {0}: no session and no photo";
-  case Say::pack_adrift:
+  case Say::pack_fallback:
     return "not in it: what was saved in “{0}” while the studio failed. Start Slabside on it once, "
            "and pack again.";
   case Say::help: return help_text;

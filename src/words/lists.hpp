@@ -71,7 +71,8 @@ public:
   };
 
   template <std::size_t n>
-  constexpr EnumTable(const Entry (&entries)[n]) : EnumTable(entries, std::make_index_sequence<n>()) {
+  constexpr EnumTable(const Entry (&entries)[n])
+      : EnumTable(entries, std::make_index_sequence<n>()) {
     static_assert(n == count_of<E>, "a table has a row for each value of its list");
   }
 

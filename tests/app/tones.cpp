@@ -8,17 +8,17 @@
 #include <cstdlib>
 #include <numbers>
 
-using bench::Heard;
+using bench::SoundCue;
 
 namespace {
 
-constexpr Heard all[] = {Heard::tap,         Heard::pigment,     Heard::binder,
-                         Heard::water,       Heard::honey,       Heard::glycerin,
-                         Heard::wetting_aid, Heard::not_counted, Heard::bell};
+constexpr SoundCue all[] = {SoundCue::tap,         SoundCue::pigment,     SoundCue::binder,
+                            SoundCue::water,       SoundCue::honey,       SoundCue::glycerin,
+                            SoundCue::wetting_aid, SoundCue::not_counted, SoundCue::bell};
 
 using Samples = std::vector<std::int16_t>;
 
-Samples samples_of(Heard heard) { return window::wave(app::tone_of(heard)); }
+Samples samples_of(SoundCue cues) { return window::wave(app::tone_of(cues)); }
 
 // How strong each quarter tone from 80 Hz to 5 kHz is, as a direction of length 1.
 std::vector<double> spectrum(const Samples& samples) {
@@ -38,7 +38,7 @@ std::vector<double> spectrum(const Samples& samples) {
 }
 
 // 1: the same mixture of pitches; 0: none in common.
-double likeness(Heard one, Heard other) {
+double likeness(SoundCue one, SoundCue other) {
   const auto a = spectrum(samples_of(one)), b = spectrum(samples_of(other));
   double sum = 0;
   for (std::size_t k = 0; k < a.size(); ++k) sum += a[k] * b[k];
@@ -48,18 +48,18 @@ double likeness(Heard one, Heard other) {
 }
 
 TEST_CASE("clicks are short, the bell alone lingers") {
-  for (const Heard heard : all) {
-    const double s = app::tone_of(heard).seconds;
-    CAPTURE(static_cast<int>(heard));
+  for (const SoundCue cues : all) {
+    const double s = app::tone_of(cues).seconds;
+    CAPTURE(static_cast<int>(cues));
     CHECK(s >= 0.015);
-    CHECK(s <= (heard == Heard::bell ? 2 : heard == Heard::not_counted ? 0.1 : 0.06));
+    CHECK(s <= (cues == SoundCue::bell ? 2 : cues == SoundCue::not_counted ? 0.1 : 0.06));
   }
 }
 
 TEST_CASE("none is clipped, none begins or ends with a crack") {
-  for (const Heard heard : all) {
-    const Samples samples = samples_of(heard);
-    CAPTURE(static_cast<int>(heard));
+  for (const SoundCue cues : all) {
+    const Samples samples = samples_of(cues);
+    CAPTURE(static_cast<int>(cues));
     int peak = 0;
     for (const std::int16_t s : samples) peak = std::max(peak, std::abs(static_cast<int>(s)));
     CHECK(peak < 32767);
@@ -71,8 +71,8 @@ TEST_CASE("none is clipped, none begins or ends with a crack") {
 
 // Two of a semitone's distance and the same timbre are 0.99 alike, as the first line says.
 TEST_CASE("each has its own mixture of pitches") {
-  for (const Heard one : all)
-    for (const Heard other : all) {
+  for (const SoundCue one : all)
+    for (const SoundCue other : all) {
       if (one >= other) continue;
       CAPTURE(static_cast<int>(one));
       CAPTURE(static_cast<int>(other));

@@ -26,9 +26,9 @@ struct Slab {
   void feel(Feel f) { w.put(batch, Felt{f, By::muller}); }
   int of_studio = 0;
   std::optional<Expectation> expected() {
-    RangeQuestion question = range_question(nobody_taught(), make::folded({w.log}, batch));
+    RangeQuestion question = range_question(untrained_ranges(), make::folded({w.log}, batch));
     question.of_studio = of_studio;
-    return expectation(nobody_taught(), question);
+    return expectation(untrained_ranges(), question);
   }
   Advice advice() {
     const auto b = make::folded({w.log}, batch);

@@ -4,6 +4,7 @@
 #include "bench/corrections.hpp"
 #include "bench/hands.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/planning.hpp"
 
 using doctest::Approx;

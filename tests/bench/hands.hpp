@@ -19,7 +19,7 @@ struct Hands {
   Bench b;
   std::vector<session::Line> lines;
   std::optional<std::int64_t> wake;
-  std::vector<Heard> heard;
+  std::vector<SoundCue> cues;
 
   explicit Hands(Display display = {}) : b(start("c41e08d5", "a83f", display, now())) {
     give(Loaded{});
@@ -32,7 +32,7 @@ struct Hands {
     const Effects effects = step(b, std::move(input), now());
     lines.insert(lines.end(), effects.append.begin(), effects.append.end());
     wake = effects.wake_at;
-    heard.insert(heard.end(), effects.heard.begin(), effects.heard.end());
+    cues.insert(cues.end(), effects.cues.begin(), effects.cues.end());
   }
   void pass_ms(std::int64_t ms) {
     wall += ms;

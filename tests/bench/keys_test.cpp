@@ -28,8 +28,8 @@ struct Feet : Hands {
     std::map<PadId, std::vector<std::string>> found;
     std::queue<PadId> open;
     std::vector<std::string> first;
-    PadId at = b.keys.ring.value_or(PadId{});
-    if (!b.keys.ring || !pad_of(pads, at)) {
+    PadId at = b.keys.focus.value_or(PadId{});
+    if (!b.keys.focus || !pad_of(pads, at)) {
       first = {"Right"};
       at = *beside(pads, std::nullopt, 1, 0);
     }
@@ -53,7 +53,7 @@ struct Feet : Hands {
 
   void press(const std::string& name) {
     for (const std::string& arrow : way_to(*pad_named(name))) key(arrow);
-    REQUIRE(b.keys.ring == pad_named(name));
+    REQUIRE(b.keys.focus == pad_named(name));
     key("Enter");
   }
 
@@ -185,9 +185,9 @@ TEST_CASE("one key for a pad, one pad for a key, and it can be freed") {
 TEST_CASE("a finger puts the ring away") {
   Feet f;
   f.key("Right");
-  CHECK(view(f.b, f.now()).ring);
+  CHECK(view(f.b, f.now()).focus);
   f.down("pigment pb28");
-  CHECK_FALSE(view(f.b, f.now()).ring);
+  CHECK_FALSE(view(f.b, f.now()).focus);
 }
 
 TEST_CASE("what this tablet is told is kept as text and read again") {

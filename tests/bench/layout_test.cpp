@@ -23,7 +23,7 @@ void check_pads(const Layout& l, Size mm, double least_w, double least_h) {
     CHECK(pad.box.bottom() <= mm.h + 1e-9);
     CHECK(pad.box.w >= 12);
     CHECK(pad.box.h >= 12 - 1e-9);
-    if (!l.strip.contains(pad.box.centre())) {
+    if (!l.top_bar.contains(pad.box.centre())) {
       CHECK(pad.box.w >= least_w);
       CHECK(pad.box.h >= least_h);
     }
@@ -55,7 +55,8 @@ void on_every_slab(Hands& h, F check) {
 
 }
 
-// Lying: at least 26 x 22 mm (AAMI HE75 errors below 23 mm; keys over 21 mm). Upright: 24 x 20.
+// PlaceContents: at least 26 x 22 mm (AAMI HE75 errors below 23 mm; keys over 21 mm). Upright: 24
+// x 20.
 TEST_CASE("pads on the slab are large, apart and inside on every display and for either hand") {
   for (const Size mm : hands::displays())
     for (const Hand hand : {Hand::left, Hand::right}) {

@@ -2,7 +2,7 @@
 #include "bench/learning.hpp"
 #include "bench/ranges.hpp"
 #include "hands.hpp"
-#include "paint/learn_bytes.hpp"
+#include "paint/range/learn_bytes.hpp"
 #include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
@@ -25,7 +25,7 @@ int study_all(Hands& h) {
     more = effects.study;
     if (!effects.learn) continue;
     ++asked;
-    more = step(h.b, Learnt{paint::learn_bytes(*effects.learn)}, h.now()).study;
+    more = step(h.b, Fitted{paint::learn_bytes(*effects.learn)}, h.now()).study;
   }
   CHECK_FALSE(more);
   return asked;
@@ -130,12 +130,12 @@ TEST_CASE("an answer that makes no sense is said, and what was known stays") {
   batch_of_cobalt(h);
   h.tap("gather");
   h.b.learning.asked.emplace();
-  h.give(Learnt{words::failure(words::PaintSay::learn_not_json)});
+  h.give(Fitted{words::failure(words::PaintSay::learn_not_json)});
   CHECK(h.b.learning.failure);
   CHECK(h.b.learning.version == 0);
   h.tap("book");
   h.tap("ranges");
   CHECK(std::get<RangesView>(view(h.b, h.now()).screen).failure);
-  h.give(Learnt{std::string("{}")}); // to no question
+  h.give(Fitted{std::string("{}")}); // to no question
   CHECK(h.b.learning.version == 0);
 }

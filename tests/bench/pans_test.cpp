@@ -54,7 +54,7 @@ TEST_CASE("without paint in a jar Pans is empty, and nothing can be tapped there
   Hands h;
   h.tap("pans");
   CHECK(shown(h).batch.empty());
-  for (const Pad& pad : layout(h.b).pads) CHECK(layout(h.b).strip.contains(pad.box.centre()));
+  for (const Pad& pad : layout(h.b).pads) CHECK(layout(h.b).top_bar.contains(pad.box.centre()));
 }
 
 TEST_CASE("a tap pours a pan to the brim, of the card that is shown") {
@@ -291,7 +291,7 @@ TEST_CASE("a next layer is due while paint is left and pans have room, and is co
   REQUIRE_FALSE(waiting.empty());
   CHECK(std::any_of(waiting.begin(), waiting.end(),
                     [](const Due& d) { return d.what == Due::next_layer; }));
-  CHECK(view(h.b, h.now()).strip.due == waiting.size());
+  CHECK(view(h.b, h.now()).top_bar.due == waiting.size());
   h.wait(day);
   h.tap("pan 1");
   CHECK(due(h.b, h.now()).empty());
@@ -378,7 +378,7 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   h.tap("new_pan"); // the rest
   const std::string judged = h.b.batch;
   h.wait(3 * day);
-  CHECK(shown(h).waits.size() == view(h.b, h.now()).strip.due);
+  CHECK(shown(h).waits.size() == view(h.b, h.now()).top_bar.due);
   h.b.batch.clear(); // nothing on the slab
   h.b.pans.batch.clear();
   h.tap("plan");

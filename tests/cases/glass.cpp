@@ -1,7 +1,7 @@
 // Replays of what glass and hands do (tests/cases/glass/*/stream.txt) on a slab, and what of it
 // counted (expect.txt).
 #include "bench/pads_slab.hpp"
-#include "bench/pads_strip.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "bench/touch.hpp"
 #include "bench/view.hpp"
 
@@ -53,7 +53,7 @@ Point place(const Bench& b, const Layout& before, const std::string& where) {
   REQUIRE_MESSAGE(pad.has_value(), where);
   const Layout now = layout(b);
   const Pad* found = pad_of(was && !pad_of(now, *pad) ? before : now, *pad);
-  if (!found && pad->kind == StripPad::unlock) // it went when it was held long enough
+  if (!found && pad->kind == TopBarPad::unlock) // it went when it was held long enough
     return now.main.centre();
   REQUIRE_MESSAGE(found != nullptr, where);
   return inside ? Point{found->box.x + 1, found->box.bottom() - 1} : found->box.centre();

@@ -24,7 +24,7 @@ std::string without_mark(std::string json) {
 }
 
 Ran shown(const std::string& studio) {
-  return run({"show", "last", "--json", "--studio", studio, "--adrift", ""});
+  return run({"show", "last", "--json", "--studio", studio, "--fallback", ""});
 }
 
 struct Played : Studio {
@@ -79,17 +79,17 @@ TEST_CASE("a pack that is refused is named, with the entry and what to do") {
 
 TEST_CASE("what was saved elsewhere and is not home yet is not in the pack, and that is said") {
   const Played s;
-  const rig::Path adrift = s.path / "adrift",
-                  session = adrift / "sessions" / s.session().filename();
-  std::filesystem::create_directories(adrift / "sessions");
+  const rig::Path fallback = s.path / "adrift",
+                  session = fallback / "sessions" / s.session().filename();
+  std::filesystem::create_directories(fallback / "sessions");
   rig::put(session, "the same name is at home");
   std::ostringstream out;
-  REQUIRE(commands::pack(s.name, adrift, s.pack, out));
+  REQUIRE(commands::pack(s.name, fallback, s.pack, out));
   CHECK(!has(out.str(), "not in it"));
   std::filesystem::remove(s.pack);
-  rig::put(adrift / "sessions" / "x-a83f-c41e08d5.1.jsonl", "");
-  REQUIRE(commands::pack(s.name, adrift, s.pack, out));
-  CHECK(has(out.str(), "not in it: what was saved in “" + adrift.string()));
+  rig::put(fallback / "sessions" / "x-a83f-c41e08d5.1.jsonl", "");
+  REQUIRE(commands::pack(s.name, fallback, s.pack, out));
+  CHECK(has(out.str(), "not in it: what was saved in “" + fallback.string()));
 }
 
 TEST_CASE("what is to be made must be named, and must not be there") {
@@ -181,7 +181,7 @@ TEST_CASE("a byte flipped here and there: mended on a disk") {
 TEST_CASE("a photo that changed or is gone is lost, and said") {
   const Played s;
   const Ran kept = run({"photo", std::string(SLABSIDE_ROOT) + "/tests/studio/pictures/base.jpg",
-                        "--batch", "last", "--of", "slab", "--studio", s.name, "--adrift", ""});
+                        "--batch", "last", "--of", "slab", "--studio", s.name, "--fallback", ""});
   REQUIRE(kept.status == 0);
   const rig::Path photo = std::filesystem::directory_iterator(s.path / "photos")->path();
   CHECK(s.mended().status == 0);

@@ -22,7 +22,7 @@ std::vector<rig::Path> in_order(const rig::Path& folder) {
 }
 
 std::string said(const rig::Path& studio, std::vector<std::string> words) {
-  words.insert(words.end(), {"--studio", studio.string(), "--adrift", ""});
+  words.insert(words.end(), {"--studio", studio.string(), "--fallback", ""});
   const Ran ran = run(words);
   CHECK_MESSAGE(ran.status == 0, ran.err);
   return ran.out;

@@ -2,7 +2,7 @@
 #include "commands/show.hpp"
 #include "commands/tool.hpp"
 #include "session/reader.hpp"
-#include "session/taught.hpp"
+#include "session/training.hpp"
 #include "words/speaking.hpp"
 
 #include <nlohmann/json.hpp>

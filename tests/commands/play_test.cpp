@@ -99,14 +99,15 @@ TEST_CASE("a studio that fails once goes on in a new part") {
 TEST_CASE("a studio that fails for good: the rest is adrift, and read with the studio") {
   const Studio studio, good;
   const rig::Folder away;
-  const std::string adrift = away.path.string();
+  const std::string fallback = away.path.string();
   REQUIRE(good.play(small_batch).status == 0);
   const Ran ran =
-      studio.play(small_batch, {"--fault", "fail-write-from:8:ENOSPC", "--adrift", adrift});
+      studio.play(small_batch, {"--fault", "fail-write-from:8:ENOSPC", "--fallback", fallback});
   CHECK(ran.status == 0);
-  CHECK(has(ran.err, adrift));
+  CHECK(has(ran.err, fallback));
   const std::vector<std::string> show{"show", "last", "--json"};
-  const Ran shown = run({"show", "last", "--json", "--studio", studio.name, "--adrift", adrift});
+  const Ran shown =
+      run({"show", "last", "--json", "--studio", studio.name, "--fallback", fallback});
   CHECK(shown.status == 0);
   CHECK(shown.out == good.read(show).out);
 }

@@ -130,8 +130,8 @@ TEST_CASE("text from files cannot steer a terminal") {
 }
 
 TEST_CASE("no studio, no crash") {
-  CHECK(run({"show", "last", "--studio", "/nowhere/at/all", "--adrift", ""}).status == 1);
-  CHECK(run({"list", "--studio", "/nowhere/at/all", "--adrift", ""}).status == 1);
+  CHECK(run({"show", "last", "--studio", "/nowhere/at/all", "--fallback", ""}).status == 1);
+  CHECK(run({"list", "--studio", "/nowhere/at/all", "--fallback", ""}).status == 1);
   const Ran check = run({"check", "/nowhere/at/all"});
   CHECK(check.status == 2);
   CHECK(has(check.err, "/nowhere/at/all"));

@@ -66,7 +66,7 @@ struct Studio : rig::Folder {
   }
   // Reads from here alone, whatever this computer keeps elsewhere.
   Ran read(std::vector<std::string> words) const {
-    words.insert(words.end(), {"--studio", name, "--adrift", ""});
+    words.insert(words.end(), {"--studio", name, "--fallback", ""});
     return run(words);
   }
   std::map<std::string, std::string> files() const {

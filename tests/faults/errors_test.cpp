@@ -30,9 +30,9 @@ struct Outcome {
 };
 
 // What is there now, and what is there when the power goes as well.
-Outcome play_and_check(const Spoilt& spoilt, bool stand_in, int n) {
+Outcome play_and_check(const Spoilt& spoilt, bool fallback, int n) {
   Computer computer;
-  Outcome outcome{play(computer, small_evening(), stand_in, spoilt), {}};
+  Outcome outcome{play(computer, small_evening(), fallback, spoilt), {}};
   outcome.files = files_of(computer);
   check_left(outcome.files, {outcome.evening});
   check_only_torn(outcome.files);
@@ -65,10 +65,10 @@ int runs = 0;
 
 TEST_CASE("errors: every call fails once, and a new part of the session takes over") {
   for (const std::string kind : kinds)
-    for (const bool stand_in : {false, true}) {
+    for (const bool fallback : {false, true}) {
       const int calls = for_every(kind, [&](int n, const std::string& code) {
         ++runs;
-        const Outcome o = play_and_check({fault(kind, n, code), {}}, stand_in, n);
+        const Outcome o = play_and_check({fault(kind, n, code), {}}, fallback, n);
         CHECK(all_saved(o.evening));
         if (!o.evening.said) return false;
         CHECK(o.evening.err.find("adrift") == std::string::npos);
@@ -91,7 +91,7 @@ TEST_CASE("errors: every call fails from then on, and the stand-in takes over") 
       if (!o.evening.said) return false;
       // Said at the end, unless the evening came home again before: a force may fail where the
       // part that follows needs none.
-      CHECK(o.evening.err.find(adrift_folder.string()) != std::string::npos);
+      CHECK(o.evening.err.find(fallback_folder.string()) != std::string::npos);
       return true;
     });
     CHECK(calls > 0);
@@ -101,13 +101,13 @@ TEST_CASE("errors: every call fails from then on, and the stand-in takes over") 
 
 TEST_CASE("errors: every call fails from then on, and there is nowhere else: said, with how much") {
   for (const std::string kind : kinds)
-    for (const bool stand_in : {false, true}) {
+    for (const bool fallback : {false, true}) {
       const int calls = for_every(kind, [&](int n, const std::string& code) {
         ++runs;
         const disk::Fault at_home = fault(kind + "-from", n, code);
-        // Where there is a stand-in, it has never worked.
-        const disk::Fault adrift = fault(kind + "-from", 1, code);
-        const Outcome o = play_and_check({at_home, adrift}, stand_in, n);
+        // Where there is a fallback, it has never worked.
+        const disk::Fault fallback = fault(kind + "-from", 1, code);
+        const Outcome o = play_and_check({at_home, fallback}, fallback, n);
         if (!o.evening.said) {
           CHECK(all_saved(o.evening));
           return false;
@@ -133,7 +133,7 @@ TEST_CASE("errors: a disk that fails for a while, and works again: nothing is mi
       REQUIRE(n < 1000);
       Computer computer;
       computer.outage(Computer::home, n, changes, ENOSPC);
-      computer.outage(Computer::adrift, 1, changes, EROFS);
+      computer.outage(Computer::fallback, 1, changes, EROFS);
       const Played evening = play(computer, small_evening());
       ++runs;
       const auto files = files_of(computer);
@@ -142,7 +142,7 @@ TEST_CASE("errors: a disk that fails for a while, and works again: nothing is mi
       if (computer.changes(Computer::home) < n) break; // past the last one
       // An outage up to the end of the evening leaves something unsaved; one before it does not.
       if (computer.changes(Computer::home) >= n + changes &&
-          computer.changes(Computer::adrift) >= changes)
+          computer.changes(Computer::fallback) >= changes)
         CHECK(all_saved(evening));
     }
     CHECK(n > 20);
@@ -152,24 +152,24 @@ TEST_CASE("errors: a disk that fails for a while, and works again: nothing is mi
 
 namespace {
 
-void tap_a_batch(commands::Driver& driver, commands::ScriptedClock& clock) {
+void tap_a_batch(commands::EffectRunner& runner, commands::ScriptedClock& clock) {
   std::vector<std::string> pads{"pigment pb29", "weigh", "digit 1", "digit 0", "enter", "begin"};
   for (int i = 0; i < 100; ++i) pads.push_back(i % 3 == 0 ? "add water" : "add gum_12");
   pads.push_back("undo");
   pads.push_back("felt right");
   for (const std::string& pad : pads) {
     clock.pass(1000);
-    driver.feed(bench::Tap{bench::pad_named(pad).value()}, clock.now());
-    driver.poll(clock.now());
+    runner.feed(bench::Tap{bench::pad_named(pad).value()}, clock.now());
+    runner.poll(clock.now());
   }
 }
 
 commands::Setup setup_on(Computer& computer) {
   commands::Setup setup;
   setup.studio = studio_folder;
-  setup.adrift = adrift_folder;
+  setup.fallback = fallback_folder;
   setup.home_files = [&] { return computer.files(Computer::home); };
-  setup.adrift_files = [&] { return computer.files(Computer::adrift); };
+  setup.fallback_files = [&] { return computer.files(Computer::fallback); };
   setup.session = "c41e08d5a1b2";
   setup.device = "a83f";
   setup.looks_again = false;
@@ -185,21 +185,21 @@ TEST_CASE("errors: storage that does not answer: every tap counts, is shown unsa
   Computer computer;
   commands::ScriptedClock clock(seed());
   clock.set_wall(1795617120000, 60);
-  commands::Driver driver(setup_on(computer), clock.now());
-  REQUIRE(driver.settle(clock.now(), long_enough));
+  commands::EffectRunner runner(setup_on(computer), clock.now());
+  REQUIRE(runner.settle(clock.now(), long_enough));
   computer.hold();
-  tap_a_batch(driver, clock);
-  const auto& bench = driver.bench();
+  tap_a_batch(runner, clock);
+  const auto& bench = runner.bench();
   const std::vector<session::Line> lines = bench.logs.front().lines;
   CHECK(lines.size() > 100);
-  CHECK(driver.unsaved() == lines.size());
-  CHECK_FALSE(driver.saved());
+  CHECK(runner.unsaved() == lines.size());
+  CHECK_FALSE(runner.saved());
   CHECK_FALSE(bench.saving.confirmed);
   CHECK(computer.folder(studio_folder / "sessions").empty());
 
   computer.let_go();
-  CHECK(driver.settle(clock.now(), long_enough));
-  CHECK(driver.saved() == lines.back().n);
+  CHECK(runner.settle(clock.now(), long_enough));
+  CHECK(runner.saved() == lines.back().n);
   CHECK(bench.saving.confirmed == lines.back().n);
   const auto logs = session::join_parts(files_of(computer));
   REQUIRE(logs.size() == 1);
@@ -208,7 +208,7 @@ TEST_CASE("errors: storage that does not answer: every tap counts, is shown unsa
   Computer quick; // the taps counted as on a disk that answers
   commands::ScriptedClock same(seed());
   same.set_wall(1795617120000, 60);
-  commands::Driver other(setup_on(quick), same.now());
+  commands::EffectRunner other(setup_on(quick), same.now());
   REQUIRE(other.settle(same.now(), long_enough));
   tap_a_batch(other, same);
   CHECK(other.bench().logs.front().lines == lines);
@@ -217,17 +217,17 @@ TEST_CASE("errors: storage that does not answer: every tap counts, is shown unsa
 TEST_CASE("errors: both disks stuck is known at once, and not while there is hope") {
   Computer computer;
   computer.outage(Computer::home, 1, 1000, ENOSPC);
-  computer.outage(Computer::adrift, 1, 1000, EROFS);
+  computer.outage(Computer::fallback, 1, 1000, EROFS);
   commands::ScriptedClock clock(seed());
-  commands::Driver driver(setup_on(computer), clock.now());
-  REQUIRE(driver.settle(clock.now(), long_enough));
-  CHECK_FALSE(driver.stuck());
-  tap_a_batch(driver, clock);
-  CHECK_FALSE(driver.settle(clock.now(), long_enough));
-  CHECK(driver.stuck());
-  CHECK(driver.bench().saving.failure);
-  driver.feed(bench::Leaving{}, clock.now());
-  CHECK_FALSE(driver.stuck()); // tried once more
-  CHECK_FALSE(driver.settle(clock.now(), long_enough));
-  CHECK(driver.stuck());
+  commands::EffectRunner runner(setup_on(computer), clock.now());
+  REQUIRE(runner.settle(clock.now(), long_enough));
+  CHECK_FALSE(runner.stuck());
+  tap_a_batch(runner, clock);
+  CHECK_FALSE(runner.settle(clock.now(), long_enough));
+  CHECK(runner.stuck());
+  CHECK(runner.bench().saving.failure);
+  runner.feed(bench::Leaving{}, clock.now());
+  CHECK_FALSE(runner.stuck()); // tried once more
+  CHECK_FALSE(runner.settle(clock.now(), long_enough));
+  CHECK(runner.stuck());
 }

@@ -72,15 +72,15 @@ std::int64_t last_saved(const std::string& out) {
 
 }
 
-Played play(Computer& computer, const std::string& script, bool stand_in, const Spoilt& spoilt) {
+Played play(Computer& computer, const std::string& script, bool fallback, const Spoilt& spoilt) {
   const auto lines = commands::read_script(script);
   REQUIRE(lines);
   Played played;
   commands::Playing how;
   how.studio = studio_folder;
-  if (stand_in) how.adrift = adrift_folder;
+  if (fallback) how.fallback = fallback_folder;
   how.home_files = maker(computer, Computer::home, spoilt.home);
-  how.adrift_files = maker(computer, Computer::adrift, spoilt.adrift);
+  how.fallback_files = maker(computer, Computer::fallback, spoilt.fallback);
   how.report = true;
   how.onlooker = [&](const bench::Bench& bench, const bench::Now&) {
     const auto& tapped = bench.logs.front().lines;
@@ -101,8 +101,8 @@ std::vector<session::File> files_of(Computer& computer) {
   std::vector<session::File> files;
   for (const auto& [name, bytes] : computer.folder(studio_folder / "sessions"))
     files.push_back(session::read_file(name, bytes));
-  for (const auto& [name, bytes] : computer.folder(adrift_folder / "sessions"))
-    files.push_back(session::read_file(studio::adrift_prefix + name, bytes));
+  for (const auto& [name, bytes] : computer.folder(fallback_folder / "sessions"))
+    files.push_back(session::read_file(studio::fallback_prefix + name, bytes));
   return files;
 }
 

@@ -1,5 +1,5 @@
-// An evening at the slab, played by the same driver as the window's on a computer in memory, and
-// what must be found of it afterwards.
+// An evening at the slab, played by the same effect runner as the window's on a computer in memory,
+// and what must be found of it afterwards.
 #pragma once
 
 #include "commands/play.hpp"
@@ -13,7 +13,7 @@
 
 namespace faults {
 
-inline const Path studio_folder = "/studio", adrift_folder = "/state/adrift";
+inline const Path studio_folder = "/studio", fallback_folder = "/state/adrift";
 
 // Long runs are asked for by SLABSIDE_LONG, other seeds by SLABSIDE_SEED=N (1 unless said).
 bool is_long();
@@ -28,11 +28,11 @@ struct Played {
 };
 
 struct Spoilt {
-  std::optional<disk::Fault> home, adrift;
+  std::optional<disk::Fault> home, fallback;
 };
 
 // Plays until the power fails. With `stand_in` there is another folder for when the studio fails.
-Played play(Computer& computer, const std::string& script, bool stand_in = true,
+Played play(Computer& computer, const std::string& script, bool fallback = true,
             const Spoilt& spoilt = {});
 
 // A small batch, from dry pigment to the jar. Another day is another session.

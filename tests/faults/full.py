@@ -56,12 +56,12 @@ class Slabside:
         return subprocess.run([self.program, *words], capture_output=True, text=True)
 
     def play(self, studio, adrift="", *more, script=None):
-        return self.run("play", script or self.script, "--studio", studio, "--adrift", adrift,
+        return self.run("play", script or self.script, "--studio", studio, "--fallback", adrift,
                         "--report", *more)
 
     def shown(self, studio, adrift=""):
         """The script's last batch as numbers, of everything that lies there."""
-        run = self.run("show", "last", "--json", "--studio", studio, "--adrift", adrift)
+        run = self.run("show", "last", "--json", "--studio", studio, "--fallback", adrift)
         assert run.returncode == 0, run.stderr
         return json.loads(run.stdout)
 
@@ -127,7 +127,7 @@ def fill_for_a_while(slabside, folder, truth, failures):
     with Mounted(folder / "home", 64 * PAGE) as home:
         filler = home.folder / "filler"
         filler.write_bytes(bytes(63 * PAGE))
-        words = ["play", slabside.script, "--studio", home.folder, "--adrift", "", "--report"]
+        words = ["play", slabside.script, "--studio", home.folder, "--fallback", "", "--report"]
         process = subprocess.Popen([slabside.program, *words], bufsize=0, stdout=subprocess.PIPE,
                                    stderr=subprocess.PIPE)
         fcntl.fcntl(process.stdout, fcntl.F_SETPIPE_SZ, PAGE)

@@ -32,7 +32,7 @@ enum class Harm {
 
 class Computer {
 public:
-  enum Who { home, adrift };
+  enum Who { home, fallback };
 
   Computer() = default;
   Computer(const Computer&) = delete;

@@ -53,10 +53,10 @@ TEST_CASE("power: cut at every change of an evening at home") {
 TEST_CASE("power: cut at every change of an evening that goes adrift half way") {
   const Spoilt full{fault("fail-write-from:9:ENOSPC"), {}};
   const int at_home = cut_everywhere(Computer::home, full);
-  const int adrift = cut_everywhere(Computer::adrift, full);
-  MESSAGE(at_home, " + ", adrift, " cuts, ", (at_home + adrift) * harms(), " disks left");
+  const int fallback = cut_everywhere(Computer::fallback, full);
+  MESSAGE(at_home, " + ", fallback, " cuts, ", (at_home + fallback) * harms(), " disks left");
   CHECK(at_home > 20);
-  CHECK(adrift > 20);
+  CHECK(fallback > 20);
 }
 
 TEST_CASE("power: cut at every change of an evening whose forces fail now and then") {
@@ -68,14 +68,15 @@ namespace {
 
 bool are_home(Computer& computer) {
   auto home = computer.folder(studio_folder / "sessions");
-  for (const auto& [name, bytes] : computer.folder(adrift_folder / "sessions"))
+  for (const auto& [name, bytes] : computer.folder(fallback_folder / "sessions"))
     if (home[name] != bytes) return false;
   return true;
 }
 
 }
 
-// First an evening adrift, then the next start brings it home: cut there, it comes home later.
+// First an evening in the fallback, then the next start brings it home: cut there, it comes home
+// later.
 TEST_CASE("power: cut while files come home, and started again") {
   int cuts = 0, came = 0;
   for (int nth = 1; nth < 1000; ++nth) {

@@ -1,6 +1,6 @@
 #include "ordinal/ordinal.hpp"
 
-#include "paint/note_chance.hpp"
+#include "paint/range/note_chance.hpp"
 
 #include <Eigen/Dense>
 

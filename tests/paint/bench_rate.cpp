@@ -39,20 +39,20 @@ TEST_CASE(
 
 TEST_CASE("stretches foretold one after another make the whole, and are found in it again") {
   const auto any_stretch = [] {
-    return Foretold{any::between(0, 5), any::between(0, 5), any::between(0.01, 1)};
+    return DryingPrediction{any::between(0, 5), any::between(0, 5), any::between(0.01, 1)};
   };
-  const auto same = [](const Foretold& a, const Foretold& b) {
+  const auto same = [](const DryingPrediction& a, const DryingPrediction& b) {
     return std::abs(a.lost_g - b.lost_g) < 1e-9 &&
            std::abs(a.per_ln_factor - b.per_ln_factor) < 1e-9 &&
            std::abs(a.carried - b.carried) < 1e-9;
   };
   CHECK(rc::check("then and since", [&] {
-    const Foretold a = any_stretch(), b = any_stretch(), c = any_stretch();
+    const DryingPrediction a = any_stretch(), b = any_stretch(), c = any_stretch();
     RC_ASSERT(same(then(then(a, b), c), then(a, then(b, c))));
     RC_ASSERT(same(since(a, then(a, b)), b));
-    RC_ASSERT(then(a, Foretold{}) == a);
-    RC_ASSERT(then(Foretold{}, a) == a);
-    RC_ASSERT(same(since(a, a), Foretold{}));
+    RC_ASSERT(then(a, DryingPrediction{}) == a);
+    RC_ASSERT(then(DryingPrediction{}, a) == a);
+    RC_ASSERT(same(since(a, a), DryingPrediction{}));
     RC_ASSERT(then(a, b).lost_g >= a.lost_g);
   }));
   // Of nothing that was carried nothing more is carried on.
@@ -65,10 +65,10 @@ TEST_CASE("two stretches of drying foretold are the whole of it") {
     const Room air = any::room();
     const double first = any::between(1, 10000), second = any::between(1, 10000);
     if (*held_water_g(wet, 0.5, 20) <= 0) RC_DISCARD("pure water");
-    const Foretold soon = *foretell(wet, Spread::knife, air, first);
+    const DryingPrediction soon = *predict_drying(wet, Spread::knife, air, first);
     const Wet later = any::with_water(wet, wet.water_g - soon.lost_g);
-    const Foretold both = then(soon, *foretell(later, Spread::knife, air, second));
-    const Foretold whole = *foretell(wet, Spread::knife, air, first + second);
+    const DryingPrediction both = then(soon, *predict_drying(later, Spread::knife, air, second));
+    const DryingPrediction whole = *predict_drying(wet, Spread::knife, air, first + second);
     RC_ASSERT(std::abs(both.lost_g - whole.lost_g) < 1e-8 * (1 + wet.water_g));
     RC_ASSERT(std::abs(both.per_ln_factor - whole.per_ln_factor) < 1e-6 * (1 + wet.water_g));
   }));
@@ -81,7 +81,7 @@ TEST_CASE("a taught rate lies between what was known and what was seen, and is b
     const double elasticity = any::between(0.05, 1);
     const double seen = any::between(0.01, 5);
     const double u = any::between(0.001, 0.5);
-    const auto after = taught(before, {lost, elasticity * lost}, seen, u);
+    const auto after = updated(before, {lost, elasticity * lost}, seen, u);
     if (!after) RC_DISCARD("twenty times");
     const double by_itself = before.ln_factor + std::log(seen / lost) / elasticity;
     RC_ASSERT(after->ln_factor >= std::min(before.ln_factor, by_itself) - 1e-12);
@@ -96,7 +96,7 @@ TEST_CASE("a taught rate lies between what was known and what was seen, and is b
 }
 
 TEST_CASE("paint that had dried as far as it could teaches nothing of the rate") {
-  const BenchRate after = *taught({}, {2, 0}, 1.9, 0.05);
+  const BenchRate after = *updated({}, {2, 0}, 1.9, 0.05);
   CHECK(after.ln_factor == 0);
   CHECK(after.ln_u == BenchRate{}.ln_u);
 }
@@ -106,8 +106,8 @@ TEST_CASE("a bench is learnt from many weighings") {
     const double truth = any::between(-0.8, 0.8);
     BenchRate bench;
     for (int i = 0; i < 40; ++i) {
-      const double foretold = std::exp(bench.ln_factor);
-      bench = *taught(bench, {foretold, foretold}, std::exp(truth), 0.01);
+      const double predicted = std::exp(bench.ln_factor);
+      bench = *updated(bench, {predicted, predicted}, std::exp(truth), 0.01);
     }
     // 0.2 between sittings over the root of 40, and what the prior still pulls.
     RC_ASSERT(std::abs(bench.ln_factor - truth) < 0.02);
@@ -121,8 +121,8 @@ TEST_CASE("the order of two weighings does not matter") {
     const double b = any::between(0.3, 3);
     // Each foretold by the bench as it then was: both speak of the same factor.
     const auto teach = [](const BenchRate& bench, double seen, double u) {
-      const double foretold = std::exp(bench.ln_factor);
-      return *taught(bench, {foretold, foretold}, seen, u * seen);
+      const double predicted = std::exp(bench.ln_factor);
+      return *updated(bench, {predicted, predicted}, seen, u * seen);
     };
     const BenchRate ab = teach(teach({}, a, 0.1), b, 0.3);
     const BenchRate ba = teach(teach({}, b, 0.3), a, 0.1);
@@ -134,19 +134,19 @@ TEST_CASE("the order of two weighings does not matter") {
 TEST_CASE("nothing is taught by what cannot be") {
   const double none = std::nan("");
   const double endless = std::numeric_limits<double>::infinity();
-  const Foretold good{1, 1};
+  const DryingPrediction good{1, 1};
   for (double bad : {none, endless}) {
-    CHECK(taught({}, good, bad, 0.1).error().what == Say::not_a_number);
-    CHECK(taught({}, good, 1, bad).error().what == Say::not_a_number);
-    CHECK(taught({}, {bad, 1}, 1, 0.1).error().what == Say::not_a_number);
-    CHECK(taught({bad, 0.3, 0}, good, 1, 0.1).error().what == Say::bench_rate_unusable);
+    CHECK(updated({}, good, bad, 0.1).error().what == Say::not_a_number);
+    CHECK(updated({}, good, 1, bad).error().what == Say::not_a_number);
+    CHECK(updated({}, {bad, 1}, 1, 0.1).error().what == Say::not_a_number);
+    CHECK(updated({bad, 0.3, 0}, good, 1, 0.1).error().what == Say::bench_rate_unusable);
   }
-  CHECK(taught({}, {0, 0}, 1, 0.1).error().what == Say::nothing_lost);
-  CHECK(taught({}, good, 0, 0.1).error().what == Say::nothing_lost);
-  CHECK(taught({}, good, -1, 0.1).error().what == Say::nothing_lost);
-  CHECK(taught({}, good, 1, 0).error().what == Say::uncertainty_not_positive);
-  CHECK(taught({0, 0, 0}, good, 1, 0.1).error().what == Say::bench_rate_unusable);
-  CHECK(taught({0, 2, 0}, good, 1000, 1).error().what == Say::bench_rate_unusable);
-  CHECK(words::message(taught({}, good, 0, 0.1).error()) ==
+  CHECK(updated({}, {0, 0}, 1, 0.1).error().what == Say::nothing_lost);
+  CHECK(updated({}, good, 0, 0.1).error().what == Say::nothing_lost);
+  CHECK(updated({}, good, -1, 0.1).error().what == Say::nothing_lost);
+  CHECK(updated({}, good, 1, 0).error().what == Say::uncertainty_not_positive);
+  CHECK(updated({0, 0, 0}, good, 1, 0.1).error().what == Say::bench_rate_unusable);
+  CHECK(updated({0, 2, 0}, good, 1000, 1).error().what == Say::bench_rate_unusable);
+  CHECK(words::message(updated({}, good, 0, 0.1).error()) ==
         "A weighing teaches only where water has left.");
 }

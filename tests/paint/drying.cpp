@@ -180,7 +180,7 @@ TEST_CASE("what cannot be is an error with words") {
     Wet broken = wet;
     broken.water_g = bad;
     CHECK(water_after(broken, Spread::knife, usual, 60).error().what == Say::not_a_number);
-    CHECK(foretell(broken, Spread::knife, usual, 60).error().what == Say::not_a_number);
+    CHECK(predict_drying(broken, Spread::knife, usual, 60).error().what == Say::not_a_number);
   }
   CHECK(water_after({.water_g = -1}, Spread::knife, usual, 60).error().what ==
         Say::negative_amount);
@@ -193,11 +193,11 @@ TEST_CASE("what is foretold is what leaves, and how it moves with the rate") {
     const Room air = any::room();
     const Spread spread = any::spread();
     const double t = any::between(1, 20000);
-    const Foretold f = *foretell(wet, spread, air, t);
+    const DryingPrediction f = *predict_drying(wet, spread, air, t);
     RC_ASSERT(f.lost_g == wet.water_g - *water_after(wet, spread, air, t));
     const double step = 1e-5;
     const auto lost = [&](double ln) {
-      return foretell(wet, spread, air, t, {ln, 0.3, 0})->lost_g;
+      return predict_drying(wet, spread, air, t, {ln, 0.3, 0})->lost_g;
     };
     const double slope = (lost(step) - lost(-step)) / (2 * step);
     // The slope has corners where two stretches meet, and steps where pure water ends.

@@ -168,7 +168,7 @@ TEST_CASE("a sticky paint lowers the marks, a good one raises them, and both nar
   CHECK(rc::check("verdicts", [] {
     const TackMark before{-2 + some(3), some(1), some(1), 0};
     const double index = some(30);
-    const TackMark sticky = *taught(before, index, true), good = *taught(before, index, false);
+    const TackMark sticky = *updated(before, index, true), good = *updated(before, index, false);
     RC_ASSERT(sticky.ln_middle <= before.ln_middle);
     RC_ASSERT(good.ln_middle >= before.ln_middle);
     RC_ASSERT(sticky.ln_u <= before.ln_u);
@@ -176,23 +176,23 @@ TEST_CASE("a sticky paint lowers the marks, a good one raises them, and both nar
     RC_ASSERT(sticky.ln_u > 0);
     RC_ASSERT(caution_mark(sticky) < warning_mark(sticky));
   }));
-  CHECK(taught({}, 0.9, true)->verdicts == 1);
-  CHECK(taught({}, 0, true).error().what == Say::measure_not_positive);
-  CHECK(taught({}, endless, true).error().what == Say::not_a_number);
+  CHECK(updated({}, 0.9, true)->verdicts == 1);
+  CHECK(updated({}, 0, true).error().what == Say::measure_not_positive);
+  CHECK(updated({}, endless, true).error().what == Say::not_a_number);
 }
 
 TEST_CASE("the moments after a verdict are those of the product, summed in small steps") {
   for (const bool sticky : {true, false})
     for (const double index : {0.3, 0.5, 0.63, 0.8, 1.4}) {
-      const TackMark after = *taught({}, index, sticky);
+      const TackMark after = *updated({}, index, sticky);
       const Moments sum = by_small_steps({}, index, sticky);
       CHECK(after.ln_middle == doctest::Approx(sum.mean).epsilon(1e-6));
       CHECK(after.ln_u == doctest::Approx(sum.sd).epsilon(1e-6));
     }
   // Beyond where the normal tail is a number at all.
   const TackMark sure{0, 0.01, 0, 0};
-  CHECK(taught(sure, 0.5, true)->ln_middle == doctest::Approx(std::log(0.5)).epsilon(1e-3));
-  const TackMark join = *taught(sure, std::exp(-0.3001), true);
-  const TackMark beside = *taught(sure, std::exp(-0.2999), true);
+  CHECK(updated(sure, 0.5, true)->ln_middle == doctest::Approx(std::log(0.5)).epsilon(1e-3));
+  const TackMark join = *updated(sure, std::exp(-0.3001), true);
+  const TackMark beside = *updated(sure, std::exp(-0.2999), true);
   CHECK(join.ln_middle == doctest::Approx(beside.ln_middle - 0.0002).epsilon(1e-5));
 }

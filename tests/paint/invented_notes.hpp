@@ -1,7 +1,7 @@
 // Notes as an invented studio would have felt them, from a seed.
 #pragma once
 
-#include "paint/learn.hpp"
+#include "paint/range/learn.hpp"
 
 #include <cmath>
 #include <cstdint>

@@ -1,6 +1,6 @@
-#include "paint/foresee.hpp"
 #include "paint/invented_notes.hpp"
-#include "paint/learn_bytes.hpp"
+#include "paint/range/learn_bytes.hpp"
+#include "paint/range/predict.hpp"
 #include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
@@ -21,20 +21,20 @@ LearnProblem problem() {
 TEST_CASE("bytes learn what the structs learn, to the last bit") {
   const auto bytes = learn_bytes(bytes_of(problem()));
   REQUIRE(bytes);
-  const auto learnt = learnt_from(*bytes);
-  REQUIRE(learnt);
-  const Learnt direct = *learn(problem());
-  CHECK(learnt->theta == direct.theta);
-  CHECK(learnt->z == direct.z);
-  CHECK(bytes_of(*learnt) == bytes_of(direct));
-  const ForeseeBatch batch{{{0, 1, {}}, {1, 0.5, {}}}, {{0, 1, 0}}, 0.01};
-  CHECK(foresee(*learnt, batch)->weights == foresee(direct, batch)->weights);
+  const auto fit = fit_from(*bytes);
+  REQUIRE(fit);
+  const RangeFit direct = *learn(problem());
+  CHECK(fit->theta == direct.theta);
+  CHECK(fit->z == direct.z);
+  CHECK(bytes_of(*fit) == bytes_of(direct));
+  const PredictBatch batch{{{0, 1, {}}, {1, 0.5, {}}}, {{0, 1, 0}}, 0.01};
+  CHECK(predict(*fit, batch)->weights == predict(direct, batch)->weights);
 }
 
 TEST_CASE("an earlier result goes along") {
   LearnProblem before = problem();
   before.notes.resize(before.notes.size() - 5);
-  const Learnt earlier = *learn(before);
+  const RangeFit earlier = *learn(before);
   const auto bytes = learn_bytes(bytes_of(problem(), {}, &earlier));
   REQUIRE(bytes);
   CHECK(*bytes == bytes_of(*learn(problem(), {}, &earlier)));
@@ -45,10 +45,10 @@ TEST_CASE("priors go along") {
   priors.slips = false;
   priors.alpha = {0.5, 0.3};
   priors.theta[at_slope] = {-2, 0};
-  const Learnt learnt = *learnt_from(*learn_bytes(bytes_of(problem(), priors)));
-  CHECK(learnt.theta[at_slope] == -2);
-  CHECK_FALSE(learnt.priors.slips);
-  CHECK(learnt.priors.alpha.sd == 0.3);
+  const RangeFit fit = *fit_from(*learn_bytes(bytes_of(problem(), priors)));
+  CHECK(fit.theta[at_slope] == -2);
+  CHECK_FALSE(fit.priors.slips);
+  CHECK(fit.priors.alpha.sd == 0.3);
 }
 
 TEST_CASE("bytes that are cut, spoilt or of another kind give an error in words") {
@@ -82,22 +82,22 @@ TEST_CASE("bytes that are cut, spoilt or of another kind give an error in words"
 
 TEST_CASE("a result that was spoilt is not taken") {
   const std::string good = bytes_of(*learn(problem()));
-  REQUIRE(learnt_from(good));
+  REQUIRE(fit_from(good));
   for (std::size_t n = 0; n < good.size(); n += 311)
-    CHECK(learnt_from(good.substr(0, n)).error().what == Say::learn_not_json);
+    CHECK(fit_from(good.substr(0, n)).error().what == Say::learn_not_json);
   std::string bytes = good;
   bytes.replace(bytes.find("\"found\""), 7, "\"lost\"");
-  CHECK(learnt_from(bytes).error() == words::Error{Say::learn_field, {"end"}});
+  CHECK(fit_from(bytes).error() == words::Error{Say::learn_field, {"end"}});
   for (const char* bad : {"null", "[]", "{}"})
-    CHECK(learnt_from(bad).error().what == Say::learn_field);
+    CHECK(fit_from(bad).error().what == Say::learn_field);
 }
 
 TEST_CASE("a result that came to nothing still goes along as such") {
-  Learnt learnt = *learn(problem());
-  learnt.end = LearnEnd::no_peak;
-  learnt.log_posterior = learnt.log_marginal = -std::numeric_limits<double>::infinity();
-  const auto read = learnt_from(bytes_of(learnt));
+  RangeFit fit = *learn(problem());
+  fit.end = LearnEnd::no_peak;
+  fit.log_posterior = fit.log_marginal = -std::numeric_limits<double>::infinity();
+  const auto read = fit_from(bytes_of(fit));
   REQUIRE(read);
   CHECK(read->end == LearnEnd::no_peak);
-  CHECK(read->log_posterior == learnt.log_posterior);
+  CHECK(read->log_posterior == fit.log_posterior);
 }

@@ -1,5 +1,5 @@
-#include "paint/learn_facts.hpp"
-#include "paint/range.hpp"
+#include "paint/range/learn_facts.hpp"
+#include "paint/range/range.hpp"
 
 #include <doctest/doctest.h>
 

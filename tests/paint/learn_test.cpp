@@ -1,6 +1,6 @@
 #include "paint/invented_notes.hpp"
-#include "paint/learn.hpp"
-#include "paint/learn_joint.hpp"
+#include "paint/range/learn.hpp"
+#include "paint/range/learn_joint.hpp"
 #include "words/paint_says.hpp"
 
 #include <doctest/doctest.h>
@@ -82,17 +82,17 @@ TEST_CASE("a pigment far from its guess is learnt where it was felt, not taken f
       for (const auto& [share, felt] : {std::pair{0.75, 1}, {1.0, 2}, {1.4, 3}})
         problem.notes.push_back({batch, std::log(right * share), 0.01, {}, felt});
     }
-    const auto learnt = learn(problem);
-    REQUIRE(learnt);
-    CHECK(learnt->end == LearnEnd::found);
-    CHECK(std::abs(learnt->pigments[0].ln_demand - std::log(right)) < 0.15);
-    CHECK(learnt->pigments[0].sd < 0.2);
+    const auto fit = learn(problem);
+    REQUIRE(fit);
+    CHECK(fit->end == LearnEnd::found);
+    CHECK(std::abs(fit->pigments[0].ln_demand - std::log(right)) < 0.15);
+    CHECK(fit->pigments[0].sd < 0.2);
     // Also from where an earlier fit had taken it for something else.
-    Learnt astray = *learnt;
+    RangeFit astray = *fit;
     astray.z[static_cast<std::size_t>(astray.pigments[0].at)] = std::log(2.4);
     const auto again = learn(problem, {}, &astray);
     REQUIRE(again);
-    CHECK(std::abs(again->pigments[0].ln_demand - learnt->pigments[0].ln_demand) < 1e-4);
+    CHECK(std::abs(again->pigments[0].ln_demand - fit->pigments[0].ln_demand) < 1e-4);
   }
 }
 
@@ -138,7 +138,7 @@ TEST_CASE("theta is at the posterior's peak, and its covariance is the curvature
     Theta theta = fit->theta;
     theta[i] += by;
     theta[j] += too;
-    return learnt_at(p, {}, theta)->log_posterior;
+    return fit_at(p, {}, theta)->log_posterior;
   };
   constexpr double h = 0.01;
   for (std::size_t i = 0; i < theta_count; ++i) {
@@ -267,7 +267,7 @@ TEST_CASE("notes far from any sense are answered, with a range or with why not")
         priors.slips = slips;
         const auto fit = learn(p, priors);
         REQUIRE(fit);
-        for (const LearntPigment& pigment : fit->pigments) {
+        for (const FittedPigment& pigment : fit->pigments) {
           CHECK(std::isfinite(pigment.ln_demand));
           CHECK((fit->end != LearnEnd::found || pigment.sd > 0));
         }
@@ -276,7 +276,7 @@ TEST_CASE("notes far from any sense are answered, with a range or with why not")
 
 TEST_CASE("a hundred thousand notes") {
   const LearnProblem p = invented_notes({.pigments = 300, .batches = 20000, .seed = 3, .tools = 2});
-  const auto at = learnt_at(p, {}, centres());
+  const auto at = fit_at(p, {}, centres());
   REQUIRE(at);
   CHECK(at->end == LearnEnd::found);
   CHECK(at->notes > 99000);

@@ -173,8 +173,8 @@ TEST_CASE("what the bench foretells in two stretches it foretells in one") {
     RC_ASSERT(same(once.since.lost_g, twice.since.lost_g));
     RC_ASSERT(std::abs(once.since.per_ln_factor - twice.since.per_ln_factor) <
               1e-6 * (1 + once.since.lost_g));
-    const Foretold later = since(rested(m, Spread::mulling, first).since, twice.since);
-    const Foretold itself = *foretell(
+    const DryingPrediction later = since(rested(m, Spread::mulling, first).since, twice.since);
+    const DryingPrediction itself = *predict_drying(
         wet_of(sums_of(m.contents), live(sums_of(m.contents), rested(m, Spread::mulling, first))),
         Spread::mulling, air, second);
     RC_ASSERT(same(later.lost_g, itself.lost_g));
@@ -197,11 +197,11 @@ TEST_CASE("how much the water lost changes with the bench is its slope") {
 
 TEST_CASE("paint weighed where it lies says what has left, and teaches the bench") {
   Mixture m = rested(usual(), Spread::mulling, 600);
-  const double foretold = m.since.lost_g;
-  REQUIRE(foretold > 0.3);
+  const double predicted = m.since.lost_g;
+  REQUIRE(predicted > 0.3);
   // Drops known to 5 % hide half a gram of water; a binder weighed in does not.
   m.contents[1].grams = {6, 0.0016, {}};
-  const double really = foretold * 0.6;
+  const double really = predicted * 0.6;
   const auto w = weighed(m, {17 - really, 0.0016, {}}, exact(0), {}, "weighing");
   REQUIRE(w);
   CHECK(w->all.water_gone.value == doctest::Approx(really).epsilon(0.1));
@@ -210,7 +210,7 @@ TEST_CASE("paint weighed where it lies says what has left, and teaches the bench
   CHECK(std::exp(w->bench.ln_factor) < 0.85);
   CHECK(std::exp(w->bench.ln_factor) > 0.6);
   CHECK(grams_of(w->there, w->bench).value == doctest::Approx(17 - really).epsilon(1e-3));
-  CHECK(w->all.since == Foretold{});
+  CHECK(w->all.since == DryingPrediction{});
 }
 
 TEST_CASE("paint weighed in its jar corrects the drops, less what stayed on the tools") {
@@ -231,13 +231,13 @@ TEST_CASE("paint weighed in its jar corrects the drops, less what stayed on the 
 TEST_CASE("water back to where it was is the water that had left") {
   const Mixture before = usual();
   Mixture now = rested(before, Spread::gathered, 3600);
-  const double foretold = now.since.lost_g;
-  put(now, "w", water, {foretold * 1.3, 0.0004, {}});
+  const double predicted = now.since.lost_g;
+  put(now, "w", water, {predicted * 1.3, 0.0004, {}});
   const auto back = brought_back(before, now, {}, "back");
   REQUIRE(back);
   CHECK(stand(back->there, back->bench).water_g.value ==
         doctest::Approx(stand(before).water_g.value));
-  CHECK(back->all.since == Foretold{});
+  CHECK(back->all.since == DryingPrediction{});
   Mixture more = now;
   put(more, "b", binder, exact(1));
   CHECK(brought_back(before, more, {}, "back").error().what == Say::not_only_water);

@@ -1,6 +1,6 @@
-#include "paint/range.hpp"
+#include "paint/range/range.hpp"
 
-#include "paint/learn_facts.hpp"
+#include "paint/range/learn_facts.hpp"
 
 #include <doctest/doctest.h>
 
@@ -14,35 +14,35 @@ namespace {
 const Pigment mineral{
     .g_per_mL = 4.2, .oil_g_per_100g = 30, .oil_u = 4.5, .family = PigmentClass::mineral};
 
-Foreseen untaught() { return *foresee(*learn({}), {{{-1, 1, learn_facts(mineral)}}, {}, 0}); }
+Prediction untaught() { return *predict(*learn({}), {{{-1, 1, learn_facts(mineral)}}, {}, 0}); }
 
 }
 
 TEST_CASE("a band's edges and chances are those of what is foreseen") {
-  const Foreseen foreseen = untaught();
-  const Band band = band_seen(foreseen);
+  const Prediction prediction = untaught();
+  const Band band = band_seen(prediction);
   CHECK(band.middle == doctest::Approx(0.60 + std::log(30 * 4.2 / 93.5)).epsilon(0.02));
   CHECK(band.sd > 0.4);
   CHECK(band.sd < 0.7);
   CHECK(band.from < band.middle);
   CHECK(band.middle < band.to);
-  CHECK(chance_too_loose(foreseen, {std::exp(band.to), 0}) == doctest::Approx(0.5));
+  CHECK(chance_too_loose(prediction, {std::exp(band.to), 0}) == doctest::Approx(0.5));
   for (double ln = band.from - 1; ln < band.to + 1; ln += 0.01)
-    CHECK(std::abs(chance_right(band, std::exp(ln)) - chance_right(foreseen, {std::exp(ln), 0})) <
+    CHECK(std::abs(chance_right(band, std::exp(ln)) - chance_right(prediction, {std::exp(ln), 0})) <
           0.002);
 }
 
 TEST_CASE("notes of today narrow the band, and then it is sampled as finely as it needs") {
-  Foreseen foreseen = untaught();
-  const double sd = band_seen(foreseen).sd;
+  Prediction prediction = untaught();
+  const double sd = band_seen(prediction).sd;
   for (const auto& [flow, felt] : std::vector<std::pair<double, int>>{
            {1.5, 1}, {1.8, 1}, {2.0, 2}, {2.1, 2}, {2.3, 3}, {2.05, 2}})
-    foreseen = *after(foreseen, {flow, 0, felt});
-  const Band band = band_seen(foreseen);
+    prediction = *after(prediction, {flow, 0, felt});
+  const Band band = band_seen(prediction);
   CHECK(band.sd < sd / 4);
   CHECK(chance_right(band, std::exp(band.middle)) > 0.6);
   for (double ln = band.from - 0.2; ln < band.to + 0.2; ln += 0.005)
-    CHECK(std::abs(chance_right(band, std::exp(ln)) - chance_right(foreseen, {std::exp(ln), 0})) <
+    CHECK(std::abs(chance_right(band, std::exp(ln)) - chance_right(prediction, {std::exp(ln), 0})) <
           0.01);
 }
 

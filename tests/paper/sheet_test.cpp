@@ -1,6 +1,6 @@
 #include "paper/hand.hpp"
 #include "paper/sheet.hpp"
-#include "paper/told.hpp"
+#include "paper/timeline.hpp"
 #include "paper/trail.hpp"
 
 #include <doctest/doctest.h>
@@ -45,7 +45,7 @@ TEST_CASE("the ratio stands there with the digits it bears") {
 
 TEST_CASE("additions are told together until something else is told") {
   std::vector<std::string> words;
-  for (const paper::Told& t : paper::told(ordinary())) words.push_back(t.words);
+  for (const paper::TimelineItem& t : paper::timeline(ordinary())) words.push_back(t.words);
   CHECK(words == std::vector<std::string>{"Cobalt blue 12.0 g", "Gum 1:2 6.0 g", "too sticky",
                                           "Gum 1:2 12 drops", "Gum 1:2 8 drops", "right",
                                           "few specks", "gathered"});

@@ -69,7 +69,7 @@ TEST_CASE("every screen is drawn and kept") {
     }
     const int which = ++seen[c.name];
     for (const bool night : {false, true}) {
-      c.view.strip.night = night;
+      c.view.top_bar.night = night;
       const window::Picture picture = eyes->look(c.view).picture;
       CAPTURE(c.name);
       CHECK_FALSE(blank(picture));

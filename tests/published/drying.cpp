@@ -85,7 +85,7 @@ TEST_CASE("Water alone leaves a slab as the handbook's page says, within our int
   const Wet water{.water_g = 20, .volume_mL = 21};
   const double rate = water_surface(humidity_ratio({22, 1}), humidity_ratio(bench), 0.15);
   const double page = 1000 * rate * spread_area_m2(Spread::mulling).middle / 3;
-  const Foretold ours = *foretell(water, Spread::mulling, bench, 1200);
+  const DryingPrediction ours = *predict_drying(water, Spread::mulling, bench, 1200);
   const Interval interval = *evaporation_rate(bench);
   check({"drying/foretell", "water lost in 20 min from the area of mulling, g", handbook, page,
          ours.lost_g, ours.lost_g * (interval.high / interval.middle - 1),
@@ -96,7 +96,7 @@ TEST_CASE("A bench is taught as two measurements of one thing are joined") {
   // 0 +- 0.20 and 0.30 +- 0.25, weighted by 25 and 16. The observation's 0.25 is 0.15 of its own
   // and 0.20 between sittings.
   const double seen = std::exp(0.30);
-  const BenchRate after = *taught({0, 0.20, 0}, {1, 1}, seen, 0.15 * seen);
+  const BenchRate after = *updated({0, 0.20, 0}, {1, 1}, seen, 0.15 * seen);
   const Source mean = apart("weighted mean, physlab-wiki.com, by hand: 0 +- 0.20 and 0.30 +- 0.25");
   check({"bench_rate/taught", "ln of the bench's factor after one weighing", mean, 0.1171,
          after.ln_factor, 5e-5, "half of the last figure"});

@@ -1,7 +1,7 @@
 // The simulated studio of data/range_notes.csv, as a problem to be learnt from.
 #pragma once
 
-#include "paint/learn.hpp"
+#include "paint/range/learn.hpp"
 #include "published/columns.hpp"
 #include "published/row.hpp"
 

@@ -62,7 +62,7 @@ TEST_CASE("films of a gum like this one: brittle, satisfactory, too tacky") {
 }
 
 TEST_CASE("a verdict without noise leaves half of a normal distribution") {
-  const TackMark after = *taught({0, 1, 0, 0}, 1, false);
+  const TackMark after = *updated({0, 1, 0, 0}, 1, false);
   const Source half = library("scipy 1.10.1, stats.halfnorm");
   check({"film/taught", "mean of the mark after a good verdict at its middle", half, 0.7978846,
          after.ln_middle, 1e-6, "digits written here"});

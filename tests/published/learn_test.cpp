@@ -1,5 +1,5 @@
 // The learnt range against the same model written apart, on simulated notes.
-#include "paint/learn.hpp"
+#include "paint/range/learn.hpp"
 #include "published/feel_notes.hpp"
 
 #include <doctest/doctest.h>
@@ -19,7 +19,7 @@ struct Expected {
   double log_marginal = 0, log_posterior = 0;
 };
 
-void compare(const Learnt& ours, const Expected& expected, const std::string& how) {
+void compare(const RangeFit& ours, const Expected& expected, const std::string& how) {
   for (std::size_t i = 0; i < expected.theta.size(); ++i) {
     check({of, "ln (slips: logit) of a parameter " + how, prototype, expected.theta[i],
            ours.theta[i], 1e-4, agreed, named[i]});
@@ -57,10 +57,10 @@ const Expected with = {{-2.2327166312, -0.9947319463, -1.7593169917, -3.03162908
                        -32.9388285951};
 
 // Three starts: the priors' centres, and two corners.
-std::vector<Learnt> from_three_starts(const LearnPriors& priors) {
-  std::vector<Learnt> results{*learn(feel_notes(), priors)};
+std::vector<RangeFit> from_three_starts(const LearnPriors& priors) {
+  std::vector<RangeFit> results{*learn(feel_notes(), priors)};
   for (const double side : {-1.0, 1.0}) {
-    Learnt start;
+    RangeFit start;
     for (std::size_t i = 0; i < theta_count; ++i)
       start.theta[i] = priors.theta[i].centre + side * (i % 2 ? -0.8 : 0.8) * priors.theta[i].sd;
     results.push_back(*learn(feel_notes(), priors, &start));
@@ -71,11 +71,11 @@ std::vector<Learnt> from_three_starts(const LearnPriors& priors) {
 }
 
 TEST_CASE("a studio of 39 notes: parameters, demands and their errors") {
-  for (const Learnt& result : from_three_starts(feel_priors(false))) {
+  for (const RangeFit& result : from_three_starts(feel_priors(false))) {
     CHECK(result.end == LearnEnd::found);
     compare(result, without, "(no slips)");
   }
-  for (const Learnt& result : from_three_starts(feel_priors(true))) {
+  for (const RangeFit& result : from_three_starts(feel_priors(true))) {
     CHECK(result.end == LearnEnd::found);
     compare(result, with, "(with slips)");
   }
@@ -85,7 +85,7 @@ TEST_CASE("a studio of 39 notes at the priors' centres") {
   Theta centres;
   for (std::size_t i = 0; i < theta_count; ++i) centres[i] = usual_theta()[i].centre;
   for (const bool slips : {false, true}) {
-    const auto at = learnt_at(feel_notes(), feel_priors(slips), centres);
+    const auto at = fit_at(feel_notes(), feel_priors(slips), centres);
     REQUIRE(at);
     const std::string how = slips ? "with slips" : "no slips";
     check({"learn/learnt_at", "ln marginal likelihood at the priors' centres", prototype,

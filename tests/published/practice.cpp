@@ -1,6 +1,6 @@
 // The starting guess against how much binder makers use: common practice, no source.
-#include "paint/learn_facts.hpp"
-#include "paint/range.hpp"
+#include "paint/range/learn_facts.hpp"
+#include "paint/range/range.hpp"
 #include "published/row.hpp"
 
 #include <doctest/doctest.h>
@@ -47,7 +47,7 @@ constexpr std::array<Use, 15> rows{{
 
 // Before anybody has felt it.
 Band guess_of(const Pigment& pigment) {
-  return band_seen(*foresee(*learn({}), {{{-1, 1, learn_facts(pigment)}}, {}, 0}));
+  return band_seen(*predict(*learn({}), {{{-1, 1, learn_facts(pigment)}}, {}, 0}));
 }
 
 }

@@ -103,7 +103,7 @@ int on_every_view(Check check) {
     for (const bool night : {false, true}) {
       CAPTURE(c.name);
       CAPTURE(night);
-      c.view.strip.night = night;
+      c.view.top_bar.night = night;
       count += check(*eyes, c.view);
     }
   }
@@ -158,7 +158,7 @@ TEST_CASE("what is pressed reads as well as what is not") {
       for (const bench::Pad& pad : c.view.layout.pads) {
         CAPTURE(bench::name_of(pad.id));
         CAPTURE(night);
-        c.view.strip.night = night;
+        c.view.top_bar.night = night;
         c.view.pressed = pad.id;
         check_texts(*eyes, c.view);
         check_marks(*eyes, c.view);

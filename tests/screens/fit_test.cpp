@@ -34,7 +34,7 @@ bool holds(const Rect& outer, const Rect& r, double air) {
 // The pad or area that a text stands in by its middle.
 Rect home_of(const bench::Layout& layout, const Rect& box) {
   if (const bench::Pad* pad = bench::pad_at(layout, box.centre())) return pad->box;
-  for (const Rect& area : {layout.title, layout.clock, layout.strip, layout.main, layout.side,
+  for (const Rect& area : {layout.title, layout.clock, layout.top_bar, layout.main, layout.side,
                            layout.lower, layout.more})
     if (area.contains(box.centre())) return area;
   return {};
@@ -69,8 +69,8 @@ void in_every_language(Check check) {
         CAPTURE(static_cast<int>(language));
         CAPTURE(static_cast<int>(hand));
         check(c);
-        c.view.strip.night = true;
-        CAPTURE(c.view.strip.night);
+        c.view.top_bar.night = true;
+        CAPTURE(c.view.top_bar.night);
         check(c);
       }
 }
@@ -109,7 +109,7 @@ TEST_CASE("no two texts of one screen overlap") {
   });
 }
 
-// 16 minutes of arc (NUREG-0700) at 620 mm are 2.9 mm, at 500 mm 2.3 mm: where the strip is, for
+// 16 minutes of arc (NUREG-0700) at 620 mm are 2.9 mm, at 500 mm 2.3 mm: where the top bar is, for
 // clean hands, on every screen. That what is asked for is what is drawn, capitals_test.cpp looks
 // at.
 TEST_CASE("capitals are high enough") {
@@ -117,7 +117,7 @@ TEST_CASE("capitals are high enough") {
     const bool slab = std::holds_alternative<bench::SlabView>(c.view.screen);
     for (const Text& text : texts(draw(c.view))) {
       CAPTURE(text.words);
-      const bool at_arms_length = slab && text.at.y > c.view.layout.strip.bottom();
+      const bool at_arms_length = slab && text.at.y > c.view.layout.top_bar.bottom();
       CHECK(text.cap_mm >= (at_arms_length ? 2.9 : 2.3));
       CHECK(std::find(cap::all.begin(), cap::all.end(), text.cap_mm) != cap::all.end());
       if (slab && text.words == words::number(12.34, 2)) CHECK(text.cap_mm >= 8);

@@ -46,7 +46,7 @@ struct LineOf {
   std::string operator()(const Polygon& p) const {
     return "polygon" + filled(p) + points(p.points);
   }
-  std::string operator()(const Line& l) const {
+  std::string operator()(const Polyline& l) const {
     return "line " + invariant(l.width_mm, 2) + " " + colour(l.colour) + " dash " + mm(l.dash_mm) +
            points(l.points);
   }
@@ -70,7 +70,7 @@ struct Bounds {
     return {d.centre.x - d.radius, d.centre.y - d.radius, 2 * d.radius, 2 * d.radius};
   }
   Rect operator()(const Polygon& p) const { return of(p.points); }
-  Rect operator()(const Line& l) const { return of(l.points); }
+  Rect operator()(const Polyline& l) const { return of(l.points); }
   Rect operator()(const Gradient& g) const { return g.rect; }
   Rect operator()(const Clip& c) const { return c.rect; }
   Rect operator()(const Text& t) const {
@@ -100,7 +100,7 @@ struct Colourless {
     wash(f.fill);
     wash(f.outline);
   }
-  void operator()(Line& l) const { wash(l.colour); }
+  void operator()(Polyline& l) const { wash(l.colour); }
   void operator()(Text& t) const { wash(t.colour); }
   void operator()(Clip&) const {}
   void operator()(Gradient& g) const {

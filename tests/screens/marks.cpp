@@ -138,7 +138,7 @@ std::vector<Place> around(const Box& b, double px) {
   return walk.places;
 }
 
-std::vector<Place> along(const Line& line, double px) {
+std::vector<Place> along(const Polyline& line, double px) {
   Walk walk{px};
   for (std::size_t i = 1; i < line.points.size(); ++i)
     walk.side(line.points[i - 1], line.points[i], {});
@@ -151,7 +151,7 @@ struct EdgeOf {
   std::optional<Edge> operator()(const Text&) const { return {}; }
   std::optional<Edge> operator()(const Clip&) const { return {}; }
   std::optional<Edge> operator()(const Gradient&) const { return {}; }
-  std::optional<Edge> operator()(const Line& l) const {
+  std::optional<Edge> operator()(const Polyline& l) const {
     return Edges{frame}.stroke(along(l, frame.px_per_mm), l.width_mm * frame.px_per_mm, l.colour);
   }
   template <class Filled>
@@ -177,7 +177,7 @@ struct Described {
   void operator()(const Polygon& p) const {
     out << "polygon of " << p.points.size() << " at " << p.points[0].x << ' ' << p.points[0].y;
   }
-  void operator()(const Line& l) const {
+  void operator()(const Polyline& l) const {
     out << "line of " << l.points.size() << " from " << l.points[0].x << ' ' << l.points[0].y
         << " to " << l.points.back().x << ' ' << l.points.back().y;
   }

@@ -9,8 +9,8 @@
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
-#include "bench/pads_strip.hpp"
 #include "bench/pads_tablet.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "screens/views.hpp"
 #include "words/lists.hpp"
 
@@ -67,7 +67,7 @@ TEST_CASE("every pad lies on some screen, and is called by its name") {
   using namespace bench;
   std::set<PadKind> seen = seen_on_views();
   see_what_is_seldom(seen);
-  for (const PadKind kind : all_pads<StripPad, SharedPad, SlabPad, ChoicePad, MorePad, NumberPad,
+  for (const PadKind kind : all_pads<TopBarPad, SharedPad, SlabPad, ChoicePad, MorePad, NumberPad,
                                      PlanPad, ShelfPad, BookPad, PansPad, TabletPad>()) {
     const std::string name = name_of(PadId{kind, ""});
     CAPTURE(name);

@@ -113,7 +113,7 @@ TEST_CASE("today's trail is much thicker than the last good batch's") {
   const views::Case c = running();
   std::vector<double> widths; // of the lines that have a step for each drop
   for (const Shape& shape : draw(c.view))
-    if (const auto* line = std::get_if<Line>(&shape); line && line->points.size() > 20)
+    if (const auto* line = std::get_if<Polyline>(&shape); line && line->points.size() > 20)
       widths.push_back(line->width_mm);
   REQUIRE(widths.size() >= 2);
   const auto [ghost, today] = std::minmax_element(widths.begin(), widths.end());

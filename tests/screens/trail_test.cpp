@@ -188,7 +188,7 @@ TEST_CASE("on every display no word of the trail touches a line of it") {
                                                      : t->at.x - w;
       flags += t->words == "gelling" && t->anchor == Anchor::left;
       for (const Shape& line : shapes)
-        if (const auto* l = std::get_if<Line>(&line)) {
+        if (const auto* l = std::get_if<Polyline>(&line)) {
           CAPTURE(t->words);
           CHECK_FALSE(meets({x, t->at.y - t->cap_mm, w, t->cap_mm}, l->points));
         }

@@ -51,8 +51,14 @@ void open_batch(Bench& b) {
 SlabView slab_of(const Bench& b) {
   SlabView v;
   for (const session::Card& card : materials_of(b))
-    v.materials.push_back(
-        {{SlabPad::add, card.id}, card.kind(), card.name, pigment_of(card).colour, 123.4, {}, 0, {}});
+    v.materials.push_back({{SlabPad::add, card.id},
+                           card.kind(),
+                           card.name,
+                           pigment_of(card).colour,
+                           123.4,
+                           {},
+                           0,
+                           {}});
   v.pass = {PassView::scrape, session::Stage::mulling, 3, 754, 210};
   v.undo = {session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
             "Gum 1 : 2, glycerin", false, true, 0};
@@ -73,8 +79,8 @@ SlabView slab_of(const Bench& b) {
 View around(const Bench& b) {
   View v;
   v.layout = layout(b);
-  v.strip = {b.screen, "", 0x2266AA, 14, 32, b.night};
-  if (!b.batch.empty()) v.strip.batch_name = b.folded->name;
+  v.top_bar = {b.screen, "", 0x2266AA, 14, 32, b.night};
+  if (!b.batch.empty()) v.top_bar.batch_name = b.folded->name;
   return v;
 }
 
@@ -94,7 +100,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     for (const bool over : {false, true}) {
       out.push_back(out.back());
       out.back().name = "slab, keys" + on;
-      out.back().view.ring = at;
+      out.back().view.focus = at;
       std::get<SlabView>(out.back().view.screen).pass.seconds = over ? 754 : 100;
     }
   }
@@ -335,7 +341,7 @@ void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
 }
 
 paint::Band band(double middle, double sd) {
-  paint::Foreseen f;
+  paint::Prediction f;
   f.points.push_back({{.half_width = 0.2, .slope = 0.04}, std::log(middle) - 4 * sd, sd / 30, 241});
   double sum = 0;
   for (int i = -120; i <= 120; ++i) {

@@ -57,8 +57,8 @@ session::Batch batch_of(int pans) {
 View around(const Bench& b) {
   View v;
   v.layout = layout(b);
-  v.strip = {b.screen, "", 0x2266AA, 14, 32, b.night};
-  v.strip.due = 12;
+  v.top_bar = {b.screen, "", 0x2266AA, 14, 32, b.night};
+  v.top_bar.due = 12;
   return v;
 }
 

@@ -12,7 +12,7 @@ constexpr std::uint32_t blue = 0x2244AA, ochre = 0xC8922A, red = 0x993322;
 
 Card coloured(const char* id, double g_per_mL, std::uint32_t colour) {
   Card card = make::pigment(id, g_per_mL, 30);
-  card.colour = colour;
+  std::get<PigmentCard>(card.facts).colour = colour;
   return card;
 }
 
@@ -48,7 +48,7 @@ TEST_CASE("a batch has the colour of the pigment that fills most of it") {
 TEST_CASE("paint of another batch counts by the pigment in it") {
   Blend b;
   Card paint = make::paint_of("p", 3);
-  paint.colour = 0x111111;
+  std::get<PaintCard>(paint.facts).as_one.colour = 0x111111;
   b.w.put(batch, LaidOut{paint});
   b.w.put(batch, Added{"m", Unit::g, 1, ""});    // 0.5 mL
   b.w.put(batch, Added{"p", Unit::g, 4.05, ""}); // 0.3 of it pigment: 0.5 mL less a little

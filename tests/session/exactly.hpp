@@ -145,7 +145,8 @@ inline bool same(const std::optional<Batch>& a, const std::optional<Batch>& b) {
   for (std::size_t i = 0; i < a->entries.size(); ++i)
     if (!(a->entries[i].event == b->entries[i].event)) return false;
   for (std::size_t i = 0; i < a->warnings.size(); ++i)
-    if (a->warnings[i].detail != b->warnings[i].detail) return false;
+    if (a->warnings[i].of != b->warnings[i].of || a->warnings[i].why != b->warnings[i].why)
+      return false;
   return a->cards == b->cards;
 }
 

@@ -84,7 +84,7 @@ TEST_CASE("the same word again says nothing new until something was done") {
   CHECK(b.feelings[1].repeats);
   CHECK(b.feelings[2].repeats);
   CHECK_FALSE(b.feelings[3].repeats);
-  CHECK(range_question(nobody_taught(), b).notes.size() == 2);
+  CHECK(range_question(untrained_ranges(), b).notes.size() == 2);
 }
 
 TEST_CASE("a note that is set aside teaches nothing until that is withdrawn") {
@@ -96,10 +96,10 @@ TEST_CASE("a note that is set aside teaches nothing until that is withdrawn") {
   const Ref aside = w.put(batch, SetAside{felt});
   const Batch without = folded(w);
   CHECK(without.feelings.at(0).set_aside);
-  CHECK(range_question(nobody_taught(), without).notes.size() == 1);
+  CHECK(range_question(untrained_ranges(), without).notes.size() == 1);
   CHECK(band_of(without)->middle > guess->middle);
   w.put(batch, Withdrawn{aside});
-  CHECK(range_question(nobody_taught(), folded(w)).notes.size() == 2);
+  CHECK(range_question(untrained_ranges(), folded(w)).notes.size() == 2);
 }
 
 TEST_CASE("notes that were withdrawn, or felt where there was no paint, are not kept") {

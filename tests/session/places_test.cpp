@@ -176,9 +176,9 @@ TEST_CASE("water brought back teaches the bench, and the next batch dries by it"
   const std::vector<Log> both{w.log, next.log};
   const Lessons lessons = lessons_of(all_of(both));
   REQUIRE(lessons.size() == 1);
-  const auto taught = fold(all_of(both), "next", std::nullopt, lessons);
+  const auto training = fold(all_of(both), "next", std::nullopt, lessons);
   const auto untaught = fold(all_of(both), "next");
-  CHECK(taught->standing.water_lost_mL.value > 1.1 * untaught->standing.water_lost_mL.value);
+  CHECK(training->standing.water_lost_mL.value > 1.1 * untaught->standing.water_lost_mL.value);
   // A lesson does not reach back.
   const auto again = fold(all_of(both), batch, std::nullopt, lessons);
   CHECK(again->places.bench == b.places.bench);

@@ -1,9 +1,9 @@
 // The learnt range: a whole fit, one more batch, one more note. Usage: learn ROUNDS FITS
 // range_clmm.csv
 #include "ordinal/ordinal.hpp"
-#include "paint/foresee.hpp"
 #include "paint/invented_notes.hpp"
-#include "paint/range.hpp"
+#include "paint/range/predict.hpp"
+#include "paint/range/range.hpp"
 #include "speed/race.hpp"
 
 #include <cmath>
@@ -18,7 +18,7 @@ using speed::timed;
 // 500 pigments, 2,000 batches of five notes.
 struct Years {
   LearnProblem notes, before; // before: without the last batch
-  Learnt learnt_before;
+  RangeFit learnt_before;
 
   Years() : notes(invented_notes({.pigments = 500, .batches = 2000, .seed = 1})), before(notes) {
     before.notes.resize(before.notes.size() - 5);
@@ -27,11 +27,11 @@ struct Years {
   }
 };
 
-double fit(const Years& years, const Learnt* earlier) {
+double fit(const Years& years, const RangeFit* earlier) {
   bool found = false;
   const double ms = timed([&] {
-    const auto learnt = learn(years.notes, {}, earlier);
-    found = learnt && learnt->end == LearnEnd::found;
+    const auto fit = learn(years.notes, {}, earlier);
+    found = fit && fit->end == LearnEnd::found;
   });
   speed::need(found, "nothing was learnt");
   return ms;
@@ -60,32 +60,32 @@ double exponentials() {
   return ms;
 }
 
-double note_of_today(const Foreseen& foreseen) {
+double note_of_today(const Prediction& prediction) {
   double weight = 0;
-  const double ms = timed([&] { weight = after(foreseen, {1.4, 0.01, 1})->weights[0]; });
+  const double ms = timed([&] { weight = after(prediction, {1.4, 0.01, 1})->weights[0]; });
   speed::need(std::isfinite(weight), "the note makes no sense");
   return ms;
 }
 
-double asked_anew(const Learnt& learnt) {
+double asked_anew(const RangeFit& fit) {
   std::size_t points = 0;
   const double ms = timed([&] {
-    points = foresee(learnt, {{{0, 1, {}}, {1, 0.5, {}}}, {}, 0})->points.size();
+    points = predict(fit, {{{0, 1, {}}, {1, 0.5, {}}}, {}, 0})->points.size();
   });
   speed::need(points > 0, "nothing is foreseen");
   return ms;
 }
 
-double band_drawn(const Foreseen& foreseen) {
+double band_drawn(const Prediction& prediction) {
   std::size_t samples = 0;
-  const double ms = timed([&] { samples = band_seen(foreseen).right.size(); });
+  const double ms = timed([&] { samples = band_seen(prediction).right.size(); });
   speed::need(samples > 0, "there is no band");
   return ms;
 }
 
-double safe_drops_now(const Foreseen& foreseen) {
+double safe_drops_now(const Prediction& prediction) {
   int drops = 0;
-  const double ms = timed([&] { drops = safe_drops(foreseen, {1.0}, 0.05); });
+  const double ms = timed([&] { drops = safe_drops(prediction, {1.0}, 0.05); });
   speed::need(drops >= 0, "the drops make no sense");
   return ms;
 }
@@ -125,8 +125,8 @@ int main(int count, char** words) {
                {"full", [&] { return fit(years, nullptr); }},
                {"one batch more", [&] { return fit(years, &years.learnt_before); }}},
               {speed::count_of(words[2]), 1, 1});
-  const Foreseen known = *foresee(years.learnt_before, {{{0, 1, {}}, {1, 0.5, {}}}, {}, 0});
-  const Foreseen unknown = *foresee(*learn({}), {{{-1, 1, {0.1, 0.6, 0}}}, {}, 0});
+  const Prediction known = *predict(years.learnt_before, {{{0, 1, {}}, {1, 0.5, {}}}, {}, 0});
+  const Prediction unknown = *predict(*learn({}), {{{-1, 1, {0.1, 0.6, 0}}}, {}, 0});
   speed::race("foresee",
               {{"exponentials", exponentials},
                {"note", [&] { return note_of_today(known); }},

@@ -1,8 +1,8 @@
 // The numbers that change while paint dries, a thousand times over. Usage: live ROUNDS
 #include "paint/gum.hpp"
-#include "paint/learn_facts.hpp"
 #include "paint/mixture.hpp"
-#include "paint/range.hpp"
+#include "paint/range/learn_facts.hpp"
+#include "paint/range/range.hpp"
 #include "speed/race.hpp"
 #include "speed/sitting.hpp"
 
@@ -28,7 +28,7 @@ Slab slab(bool sweet) {
   put(s.paint, "p", {Kind::pigment, {.pigment = 1}, blue}, exact(12));
   put(s.paint, "b", {Kind::binder, *parts_of(recipe), {}}, exact(6));
   s.sums = sums_of(s.paint.contents);
-  s.band = band_seen(*foresee(*learn({}), {{{-1, 1, learn_facts(blue)}}, {}, 0}));
+  s.band = band_seen(*predict(*learn({}), {{{-1, 1, learn_facts(blue)}}, {}, 0}));
   return s;
 }
 

@@ -5,6 +5,7 @@
 //                                                      in a process of its own; FOLDER as made
 //                                                      above
 #include "bench/pads_shared.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
 #include "speed/race.hpp"
@@ -158,7 +159,7 @@ struct Studio {
       for (;;) {
         const long rings = bell.rings();
         for (disk::Answer& answer : disk->answers())
-          watch.take(studio::Place::home, std::move(answer));
+          watch.take(studio::Location::home, std::move(answer));
         if (auto all = watch.poll()) {
           found = *std::move(all);
           return;
@@ -180,7 +181,7 @@ struct Studio {
   double show() {
     bench::View view;
     const double ms = timed([&] {
-      sitting.give(bench::Tap{{bench::PadKind::book, ""}});
+      sitting.give(bench::Tap{{bench::TopBarPad::book, ""}});
       view = bench::view(sitting.bench, sitting.now());
     });
     need(!std::get<bench::BookView>(view.screen).rows.empty(), "the Book is empty");

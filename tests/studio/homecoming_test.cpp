@@ -1,4 +1,4 @@
-// What lay adrift comes home: once, whole, under its own name, and never over anything.
+// What lay in the fallback comes home: once, whole, under its own name, and never over anything.
 #include "studio/homecoming.hpp"
 #include "studio/sitting.hpp"
 #include "words/studio_says.hpp"
@@ -14,16 +14,17 @@ struct Homes {
   rig::Opened home{memory};
   Homecoming coming{*home.disk};
 
-  // Both folders were read, adrift first.
-  void read(const std::vector<disk::FileBytes>& at_home, const std::vector<disk::FileBytes>& adrift,
+  // Both folders were read, in the fallback first.
+  void read(const std::vector<disk::FileBytes>& at_home,
+            const std::vector<disk::FileBytes>& fallback,
             const std::vector<disk::Failure>& failures = {}) {
-    CHECK_FALSE(coming.take(Place::adrift, {1, {}, adrift, 0}));
+    CHECK_FALSE(coming.take(Location::fallback, {1, {}, fallback, 0}));
     CHECK_FALSE(coming.over());
-    CHECK_FALSE(coming.take(Place::home, {1, failures, at_home, 0}));
+    CHECK_FALSE(coming.take(Location::home, {1, failures, at_home, 0}));
   }
   void wait() {
     while (!coming.over())
-      for (const disk::Answer& answer : home.await(1)) CHECK(coming.take(Place::home, answer));
+      for (const disk::Answer& answer : home.await(1)) CHECK(coming.take(Location::home, answer));
   }
   std::map<std::string, std::string> kept() { return memory.after_power_cut(); }
 };
@@ -94,10 +95,10 @@ TEST_CASE("a home with one file that cannot be read is still home") {
 
 TEST_CASE("folders that answer in pieces are waited for to the end") {
   Homes homes;
-  CHECK_FALSE(homes.coming.take(Place::adrift, {1, {}, {{part, "line\n"}}, 0}));
-  CHECK_FALSE(homes.coming.take(Place::home, {1, {}, {{"a.jsonl", "x\n"}}, 1}));
+  CHECK_FALSE(homes.coming.take(Location::fallback, {1, {}, {{part, "line\n"}}, 0}));
+  CHECK_FALSE(homes.coming.take(Location::home, {1, {}, {{"a.jsonl", "x\n"}}, 1}));
   CHECK_FALSE(homes.coming.over());
-  CHECK_FALSE(homes.coming.take(Place::home, {1, {}, {{part, "line\n"}}, 0}));
+  CHECK_FALSE(homes.coming.take(Location::home, {1, {}, {{part, "line\n"}}, 0}));
   CHECK(homes.coming.over());
   CHECK(homes.kept() == nothing);
 }
@@ -106,9 +107,9 @@ TEST_CASE("a copy that fails is said, with why; the next start tries again") {
   rig::Memory memory;
   rig::Opened home("/root", disk::faulty_files(memory.files(), faults({"fail-force:1:EIO"})[0]));
   Homecoming coming(*home.disk);
-  coming.take(Place::home, {1, {}, {}, 0});
-  coming.take(Place::adrift, {1, {}, {{part, "line\n"}}, 0});
-  for (const disk::Answer& answer : home.await(1)) CHECK(coming.take(Place::home, answer));
+  coming.take(Location::home, {1, {}, {}, 0});
+  coming.take(Location::fallback, {1, {}, {{part, "line\n"}}, 0});
+  for (const disk::Answer& answer : home.await(1)) CHECK(coming.take(Location::home, answer));
   CHECK(coming.over());
   const auto said = coming.said();
   REQUIRE(said.size() == 1);

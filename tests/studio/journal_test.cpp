@@ -17,8 +17,8 @@ void check_what_is_left(Sitting& s) {
 }
 
 // Plays all lines; true if the fault struck.
-bool play(const std::vector<disk::Fault>& faults, bool adrift, bool at_once, bool must_save_all) {
-  Sitting s(faults, adrift);
+bool play(const std::vector<disk::Fault>& faults, bool fallback, bool at_once, bool must_save_all) {
+  Sitting s(faults, fallback);
   for (std::uint64_t n = 0; n < lines_each; ++n) {
     s.append(n);
     if (!at_once) s.settle();
@@ -32,12 +32,12 @@ bool play(const std::vector<disk::Fault>& faults, bool adrift, bool at_once, boo
 }
 
 // For every n until the n-th call never comes.
-int play_every(const std::string& kind, bool adrift, bool at_once, bool must_save_all) {
+int play_every(const std::string& kind, bool fallback, bool at_once, bool must_save_all) {
   for (int n = 1; n < 1000; ++n) {
     CAPTURE(kind);
     CAPTURE(n);
     const auto fault = faults({kind + ":" + std::to_string(n) + ":EIO"});
-    if (!play(fault, adrift, at_once, must_save_all)) return n - 1;
+    if (!play(fault, fallback, at_once, must_save_all)) return n - 1;
   }
   return 1000;
 }
@@ -96,7 +96,8 @@ TEST_CASE("a part says what it takes over") {
 TEST_CASE("where both places fail, lines wait, and go out with the next one or when asked") {
   for (const bool ask : {false, true}) {
     CAPTURE(ask);
-    // Parts 0 and 1 at home and part 2 adrift cannot be opened; home works again for part 3.
+    // Parts 0 and 1 at home and part 2 in the fallback cannot be opened; home works again for
+    // part 3.
     Sitting s(faults({"fail-open:1", "fail-open:1"}), true, faults({"fail-open:1"}));
     s.append(0);
     s.settle();
@@ -111,7 +112,7 @@ TEST_CASE("where both places fail, lines wait, and go out with the next one or w
     s.settle();
     CHECK_FALSE(s.journal->stuck());
     CHECK(s.journal->unsaved() == 0);
-    CHECK(s.journal->place() == Place::home);
+    CHECK(s.journal->place() == Location::home);
     const auto left = s.home.memory.after_power_cut();
     REQUIRE(left.size() == 1);
     CHECK(left.begin()->first == "sessions/2026-11-25T143200Z-a83f-c41e08d5.3.jsonl");
@@ -159,7 +160,7 @@ TEST_CASE("a studio that cannot be written: everything is kept in the other plac
   for (std::uint64_t n = 0; n < 3; ++n) s.append(n);
   s.settle();
   CHECK(s.confirmed() == 2);
-  CHECK(s.journal->place() == Place::adrift);
+  CHECK(s.journal->place() == Location::fallback);
   CHECK(s.home.memory.after_power_cut().empty());
   CHECK(s.left().size() == 3);
 }
@@ -212,7 +213,7 @@ TEST_CASE("answers to other people's readings are passed on") {
     REQUIRE(news.size() == 1);
     const auto* read = std::get_if<Read>(&news[0]);
     REQUIRE(read);
-    CHECK(read->place == Place::home);
+    CHECK(read->place == Location::home);
     CHECK(read->answer.ticket == ticket);
     CHECK(read->answer.files.size() == 1);
     return;

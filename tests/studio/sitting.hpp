@@ -50,15 +50,16 @@ struct Spoilt {
 
 struct Sitting {
   rig::Bell bell;
-  Spoilt home, adrift;
+  Spoilt home, fallback;
   std::unique_ptr<Journal> journal;
   std::vector<std::uint64_t> saved; // as reported
   std::vector<std::string> failed;
 
-  explicit Sitting(const std::vector<disk::Fault>& at_home, bool with_adrift = false,
-                   const std::vector<disk::Fault>& at_adrift = {})
-      : home(at_home, bell), adrift(at_adrift, bell),
-        journal(std::make_unique<Journal>(*home.disk, with_adrift ? adrift.disk.get() : nullptr)) {}
+  explicit Sitting(const std::vector<disk::Fault>& at_home, bool with_fallback = false,
+                   const std::vector<disk::Fault>& at_fallback = {})
+      : home(at_home, bell), fallback(at_fallback, bell),
+        journal(
+            std::make_unique<Journal>(*home.disk, with_fallback ? fallback.disk.get() : nullptr)) {}
 
   void append(std::uint64_t n) { journal->append(line(n)); }
 
@@ -86,7 +87,7 @@ struct Sitting {
 
   std::vector<std::string> files_left() {
     std::vector<std::string> names;
-    for (auto* spoilt : {&home, &adrift})
+    for (auto* spoilt : {&home, &fallback})
       for (const auto& [name, bytes] : spoilt->memory.after_power_cut()) names.push_back(name);
     return names;
   }
@@ -95,7 +96,7 @@ struct Sitting {
   // for that line.
   std::vector<session::Line> left() {
     std::vector<session::File> files;
-    for (auto* spoilt : {&home, &adrift})
+    for (auto* spoilt : {&home, &fallback})
       for (const auto& [name, bytes] : spoilt->memory.after_power_cut())
         files.push_back(session::read_file(name, bytes));
     const auto logs = session::join_parts(files);

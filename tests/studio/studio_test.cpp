@@ -68,11 +68,11 @@ TEST_CASE("folders by the XDG Base Directory Specification") {
 }
 
 TEST_CASE("each studio has its own folder for lines adrift") {
-  const auto one = studio::adrift_folder("/s", "/studios/one");
-  CHECK(one == studio::adrift_folder("/s", "/studios/two/../one"));
-  CHECK(one != studio::adrift_folder("/s", "/studios/two"));
+  const auto one = studio::fallback_folder("/s", "/studios/one");
+  CHECK(one == studio::fallback_folder("/s", "/studios/two/../one"));
+  CHECK(one != studio::fallback_folder("/s", "/studios/two"));
   CHECK(one.parent_path() == "/s/adrift");
-  CHECK(studio::adrift_folder("", "/studios/one").empty());
+  CHECK(studio::fallback_folder("", "/studios/one").empty());
 }
 
 TEST_CASE("a studio that is not there is empty, and made with its first file") {

@@ -40,7 +40,7 @@ std::string name_of(const std::string& session, int part = 0) {
 struct Watching {
   rig::Folder folder;
   rig::Bell bell;
-  std::unique_ptr<disk::Disk> home, adrift;
+  std::unique_ptr<disk::Disk> home, fallback;
   std::unique_ptr<Watch> watch;
 
   Watching() {
@@ -50,8 +50,8 @@ struct Watching {
   void start() { start(bell.wake()); }
   void start(std::function<void()> home_wake) {
     home = studio::open(folder.path / "home", std::nullopt, std::move(home_wake));
-    adrift = studio::open(folder.path / "adrift", std::nullopt, bell.wake());
-    watch = std::make_unique<Watch>(*home, adrift.get(), "0123456789ab", bell.wake());
+    fallback = studio::open(folder.path / "adrift", std::nullopt, bell.wake());
+    watch = std::make_unique<Watch>(*home, fallback.get(), "0123456789ab", bell.wake());
   }
   void put(const std::string& name, const std::string& bytes, const char* place = "home") {
     rig::put(folder.path / place / "sessions" / name, bytes);
@@ -62,8 +62,8 @@ struct Watching {
     watch->look();
     for (;;) {
       const long rings = bell.rings();
-      for (disk::Answer& a : home->answers()) watch->take(Place::home, std::move(a));
-      for (disk::Answer& a : adrift->answers()) watch->take(Place::adrift, std::move(a));
+      for (disk::Answer& a : home->answers()) watch->take(Location::home, std::move(a));
+      for (disk::Answer& a : fallback->answers()) watch->take(Location::fallback, std::move(a));
       auto found = watch->poll();
       if (found || !watch->is_looking()) return found;
       bell.wait_past(rings);
@@ -176,7 +176,7 @@ TEST_CASE("a large studio is answered in pieces, and nothing saved waits for all
   std::size_t pieces = 0, before_append = 0;
   for (bool appended = false; !appended || w.watch->is_looking();) {
     const long rings = w.bell.rings();
-    for (disk::Answer& a : w.adrift->answers()) w.watch->take(Place::adrift, std::move(a));
+    for (disk::Answer& a : w.fallback->answers()) w.watch->take(Location::fallback, std::move(a));
     for (disk::Answer& a : w.home->answers()) {
       const bool reading = a.to_come > 0 || !a.files.empty();
       if (!reading && !appended) {
@@ -185,7 +185,7 @@ TEST_CASE("a large studio is answered in pieces, and nothing saved waits for all
         continue;
       }
       ++pieces;
-      w.watch->take(Place::home, std::move(a));
+      w.watch->take(Location::home, std::move(a));
     }
     w.watch->poll();
     if (!appended || w.watch->is_looking()) w.bell.wait_past(rings);

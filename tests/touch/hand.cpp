@@ -57,7 +57,7 @@ Environment Home::environment(const std::string& display) const {
 }
 
 std::vector<session::File> Home::files() const {
-  return studio::read_all(studio, studio::adrift_folder(state / "slabside", studio)).files;
+  return studio::read_all(studio, studio::fallback_folder(state / "slabside", studio)).files;
 }
 
 Hand::Hand(Glass& glass, const Home& home, const Look& look, const std::vector<std::string>& more,

@@ -19,7 +19,7 @@ struct Home {
   Environment also;                   // of the program
 
   Environment environment(const std::string& display = "") const;
-  std::vector<session::File> files() const; // of the studio and adrift
+  std::vector<session::File> files() const; // of the studio and in the fallback
 };
 
 struct Look {

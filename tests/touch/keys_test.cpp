@@ -77,16 +77,16 @@ TEST_CASE("with nothing but arrows and enter a batch begins and gets its drop") 
   // Greedily towards a pad, by what the mirror shows.
   const auto press = [&](const std::string& pad) {
     CAPTURE(pad);
-    const auto& ring = hand.mirror.keys.ring;
+    const auto& ring = hand.mirror.keys.focus;
     if (!ring || !bench::pad_of(bench::layout(hand.mirror), *ring)) arrow("Right");
-    for (int i = 0; i < 40 && bench::name_of(*hand.mirror.keys.ring) != pad; ++i) {
+    for (int i = 0; i < 40 && bench::name_of(*hand.mirror.keys.focus) != pad; ++i) {
       const bench::Layout pads = bench::layout(hand.mirror);
       const bench::Point to = bench::pad_of(pads, *bench::pad_named(pad))->box.centre();
-      const bench::Point at = bench::pad_of(pads, *hand.mirror.keys.ring)->box.centre();
+      const bench::Point at = bench::pad_of(pads, *hand.mirror.keys.focus)->box.centre();
       const bool across = std::abs(to.x - at.x) > std::abs(to.y - at.y);
       arrow(ways[across ? (to.x > at.x ? 0 : 1) : (to.y > at.y ? 2 : 3)].first);
     }
-    REQUIRE(bench::name_of(*hand.mirror.keys.ring) == pad);
+    REQUIRE(bench::name_of(*hand.mirror.keys.focus) == pad);
     hand.key("Enter", enter);
   };
   press("pigment pb28");

@@ -66,7 +66,7 @@ TEST_CASE("what is played comes out") {
                                  << "/out.wav\n";
   ::setenv("ALSOFT_CONF", (folder / "conf").c_str(), 1);
   ::setenv("ALSOFT_DRIVERS", "wave", 1);
-  const auto heard = [&] {
+  const auto cues = [&] {
     std::ifstream file(folder / "out.wav", std::ios::binary);
     const std::string bytes{std::istreambuf_iterator<char>(file), {}};
     return bytes.size() > 100 &&
@@ -74,11 +74,11 @@ TEST_CASE("what is played comes out") {
   };
   {
     Sound sound;
-    for (int i = 0; i < 500 && !heard(); ++i) { // it opens its device when it can
+    for (int i = 0; i < 500 && !cues(); ++i) { // it opens its device when it can
       sound.play({800, 1, 2, 0.3, 0.1, 0.8});
       std::this_thread::sleep_for(std::chrono::milliseconds(20));
     }
   }
-  CHECK(heard());
+  CHECK(cues());
   fs::remove_all(folder);
 }

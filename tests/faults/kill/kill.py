@@ -67,7 +67,7 @@ def look(slabside, studio, report, truth):
     run = subprocess.run([slabside, "check", studio], capture_output=True, text=True)
     assert run.returncode == 0, run.stdout + run.stderr
     if b'"e":"opened"' in left[: left.rfind(b"\n")]:
-        run = subprocess.run([slabside, "show", "last", "--studio", studio, "--adrift", ""],
+        run = subprocess.run([slabside, "show", "last", "--studio", studio, "--fallback", ""],
                              capture_output=True, text=True)
         assert run.returncode == 0, run.stdout + run.stderr
     return saved + 1

@@ -60,8 +60,8 @@ struct Promises {
   }
 };
 
-ForeseeBatch asked_of(const Workshop& shop, const Slab& slab) {
-  ForeseeBatch batch;
+PredictBatch asked_of(const Workshop& shop, const Slab& slab) {
+  PredictBatch batch;
   for (const auto& [pigment, mL] : slab.pigments) batch.pigments.push_back({pigment, mL, {}});
   batch.tools = {{slab.tool, 1, 0}};
   batch.shared_sd = shop.pigment_sd;
@@ -74,7 +74,7 @@ double read_mL(Workshop& shop, const Slab& slab) {
 }
 
 // Drops are advised until there is no safe one, or it is felt right.
-void follow_advice(Workshop& shop, Slab slab, Foreseen now, Promises& promises) {
+void follow_advice(Workshop& shop, Slab slab, Prediction now, Promises& promises) {
   constexpr double drop_mL = 0.05;
   double mL = read_mL(shop, slab);
   Felt felt = shop.feel(slab, true);
@@ -95,19 +95,19 @@ void follow_advice(Workshop& shop, Slab slab, Foreseen now, Promises& promises) 
   promises.ended_right.add(felt.genuine == 2);
 }
 
-void ask_batches(Workshop& shop, const Learnt& learnt, Promises& promises) {
+void ask_batches(Workshop& shop, const RangeFit& fit, Promises& promises) {
   for (int b = 0; b < 12; ++b) {
     const bool untried = b >= 9;
     const Slab slab = shop.batch(untried);
-    const auto foreseen = foresee(learnt, asked_of(shop, slab));
-    if (!foreseen) {
+    const auto prediction = predict(fit, asked_of(shop, slab));
+    if (!prediction) {
       ++promises.not_found;
       return;
     }
     const double t = std::exp(slab.t - slab.tool_error);
     (untried ? promises.untried : promises.next)
-        .add(t > mL_at_share(*foreseen, 0.05) && t < mL_at_share(*foreseen, 0.95));
-    if (!untried) follow_advice(shop, slab, *foreseen, promises);
+        .add(t > mL_at_share(*prediction, 0.05) && t < mL_at_share(*prediction, 0.95));
+    if (!untried) follow_advice(shop, slab, *prediction, promises);
   }
 }
 
@@ -117,18 +117,18 @@ Promises look_at(const Truth& truth, int count) {
   for (int i = 0; i < count; ++i) {
     Workshop shop(truth, 1000 + static_cast<std::uint64_t>(i));
     const LearnProblem problem = shop.history();
-    const auto learnt = learn(problem);
-    if (!learnt || learnt->end != LearnEnd::found) {
+    const auto fit = learn(problem);
+    if (!fit || fit->end != LearnEnd::found) {
       ++promises.not_found;
       continue;
     }
-    promises.notes += learnt->notes;
+    promises.notes += fit->notes;
     for (int k = 0; k < Workshop::pigments; ++k) {
-      const LearntPigment& pigment = learnt->pigments[static_cast<std::size_t>(k)];
+      const FittedPigment& pigment = fit->pigments[static_cast<std::size_t>(k)];
       if (pigment.at >= 0)
         promises.demand.add(std::abs(pigment.ln_demand - shop.demand(k)) < ninety * pigment.sd);
     }
-    ask_batches(shop, *learnt, promises);
+    ask_batches(shop, *fit, promises);
     promises.close_studio();
   }
   return promises;

@@ -40,7 +40,7 @@ Workshop::Workshop(const Truth& of, std::uint64_t seed) : chance(seed), truth(of
   Theta theta;
   for (std::size_t i = 0; i < theta_count; ++i)
     theta[i] = priors[i].centre + 0.5 * priors[i].sd * chance.normal();
-  hand = hand_of(theta);
+  hand = note_model_of(theta);
   hand.batch_sd = truth.batch_sd;
   const double alpha = 0.4 * chance.normal();
   for (int k = 0; k < pigments + untried; ++k) {

@@ -1,7 +1,7 @@
 // An invented workshop whose truth is known: its hands, its pigments, and what it feels.
 #pragma once
 
-#include "paint/foresee.hpp"
+#include "paint/range/predict.hpp"
 
 #include <cstdint>
 #include <random>
@@ -66,7 +66,7 @@ private:
   void note_batch(paint::LearnProblem& problem, int batch);
 
   Truth truth;
-  paint::Hand hand;
+  paint::NoteModel hand;
   double drifted = 0;
   std::vector<paint::LearnPigment> known;
   std::vector<double> demands, tools;

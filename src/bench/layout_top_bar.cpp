@@ -1,0 +1,52 @@
+#include "bench/layout_parts.hpp"
+#include "bench/pads_top_bar.hpp"
+#include "bench/screens.hpp"
+#include "words/say.hpp"
+
+namespace bench {
+
+void lay_out_top_bar(const Bench& bench, Layout& layout) {
+  const bool upright = bench.display.upright();
+  const Size mm = bench.display.mm;
+  const double h = top_bar_mm - 2 * gap_mm;
+  const double tab = upright ? 14 : 19;
+  layout.top_bar = {0, 0, mm.w, top_bar_mm};
+  double x = margin_mm;
+  for (const Screen screen : words::all_of<Screen>) {
+    if (screens[screen].tab == words::Sentence{}) continue;
+    if (screen == Screen::slab && bench.batch.empty()) continue;
+    add(layout, screens[screen].pad, {x, gap_mm, tab, h});
+    x += tab + gap_mm;
+  }
+  double right = mm.w - margin_mm;
+  const auto take_right = [&](double w) {
+    right -= w;
+    const Rect box{right, gap_mm, w, h};
+    right -= gap_mm;
+    return box;
+  };
+  if (!upright) layout.clock = take_right(17);
+  add(layout, TopBarPad::night, take_right(13));
+  add(layout, TopBarPad::sound, take_right(13));
+  if (bench.screen != Screen::slab) add(layout, TopBarPad::tablet, take_right(13));
+  if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
+    add(layout, TopBarPad::wipe, take_right(upright ? 25.5 : 38));
+  layout.title = {x, gap_mm, right - x, h};
+}
+
+Layout layout(const Bench& bench) {
+  Layout out;
+  lay_out_top_bar(bench, out);
+  if (bench.locked) out.pads.clear();
+  switch (bench.screen) {
+  case Screen::shelf: lay_out_shelf(bench, out); break;
+  case Screen::plan: lay_out_plan(bench, out); break;
+  case Screen::slab: lay_out_slab(bench, out); break;
+  case Screen::pans: lay_out_pans(bench, out); break;
+  case Screen::book: lay_out_book(bench, out); break;
+  case Screen::tablet: lay_out_tablet(bench, out); break;
+  }
+  return out;
+}
+
+}

@@ -1,0 +1,147 @@
+#include "commands/effect_runner.hpp"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+namespace commands {
+
+namespace {
+constexpr std::int64_t retry_every_ms = 30'000;
+constexpr std::int64_t look_when_open_ms = 5'000;
+constexpr std::int64_t look_when_idle_ms = 60'000;
+}
+
+EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, const bench::Now& now)
+    : bench_(bench::start(sitting.session, sitting.device, sitting.display, now)),
+      looks_again_(sitting.looks_again) {
+  const auto wake = [bell = bell_, also = sitting.wake] {
+    bell.ring();
+    if (also) also();
+  };
+  storage_ = open(wake);
+  disk::Disk &home = *storage_.home, *fallback = storage_.fallback.get();
+  journal_ = std::make_unique<studio::Journal>(home, fallback);
+  if (fallback) homecoming_.emplace(home);
+  watch_ = std::make_unique<studio::Watch>(home, fallback, sitting.session, wake);
+  learner_ = std::make_unique<studio::Learner>(wake);
+  remember(now);
+  look_around(now);
+}
+
+void EffectRunner::remember(const bench::Now& now) {
+  const auto text = storage_.tablet ? storage_.tablet() : std::nullopt;
+  if (!text) return;
+  const auto tablet = bench::read_tablet(*text);
+  if (!tablet) return feed(bench::NotKept{tablet.error()}, now);
+  bench_.tablet = *tablet;
+  bench_.display.hand = tablet->hand;
+}
+
+void EffectRunner::keep_tablet(const bench::Now& now) {
+  if (!storage_.keep_tablet) return;
+  const auto done = storage_.keep_tablet(bench::written(bench_.tablet));
+  if (!done) feed(bench::NotKept{done.error()}, now);
+}
+
+void EffectRunner::feed(bench::Input input, const bench::Now& now) {
+  bench::Effects effects = bench::step(bench_, std::move(input), now);
+  journal_->append(std::move(effects.append));
+  wake_at_ = effects.wake_at;
+  redraw_ = redraw_ || effects.redraw;
+  cues_.insert(cues_.end(), effects.cues.begin(), effects.cues.end());
+  study_ = effects.study;
+  if (effects.learn) learner_->give(*std::move(effects.learn));
+  if (effects.keep_tablet) keep_tablet(now);
+}
+
+bool EffectRunner::poll(const bench::Now& now) {
+  if (retry_at_ && now.run_ms >= *retry_at_) {
+    retry_at_.reset();
+    journal_->retry();
+  }
+  std::vector<studio::News> all = journal_->poll();
+  for (studio::News& news : all) take(std::move(news), now);
+  auto found = watch_->poll();
+  if (found) take(*std::move(found), now);
+  auto fit = learner_->poll();
+  if (fit) feed(bench::Fitted{*std::move(fit)}, now);
+  const bool studies = study_;
+  if (studies) feed(bench::Study{}, now);
+  if (look_at_ && now.run_ms >= *look_at_) look_around(now);
+  if (journal_->stuck() && !retry_at_) retry_at_ = now.run_ms + retry_every_ms;
+  if (!journal_->stuck()) retry_at_.reset();
+  return !all.empty() || found || fit || studies;
+}
+
+void EffectRunner::take(studio::News news, const bench::Now& now) {
+  if (const auto* saved = std::get_if<studio::Saved>(&news)) {
+    saved_ = saved->n;
+    return feed(bench::Saved{saved->n, on_fallback() ? storage_.fallback_folder : ""}, now);
+  }
+  if (const auto* failed = std::get_if<studio::Failed>(&news)) {
+    last_failure_ = failed->reason;
+    return feed(bench::SaveFailed{failed->reason}, now);
+  }
+  // An answer to a copy that comes home is not for the watch, which would take it for another's.
+  auto& read = std::get<studio::Read>(news);
+  if (homecoming_ && homecoming_->take(read.place, read.answer)) return note_homecoming();
+  watch_->take(read.place, std::move(read.answer));
+  if (!has_read()) feed(bench::Reading{watch_->files_read(), watch_->files_to_come()}, now);
+}
+
+void EffectRunner::note_homecoming() {
+  for (words::Error& said : homecoming_->said()) came_home_.push_back(std::move(said));
+}
+
+void EffectRunner::take(studio::Found found, const bench::Now& now) {
+  found.faults.insert(found.faults.end(), came_home_.begin(), came_home_.end());
+  if (found.first)
+    return feed(
+        bench::Loaded{std::move(found.logs), std::move(found.damage), std::move(found.faults)},
+        now);
+  feed(bench::Arrived{std::move(found.logs), std::move(found.damage), std::move(found.files),
+                      std::move(found.faults)},
+       now);
+}
+
+void EffectRunner::look_around(const bench::Now& now) {
+  watch_->look();
+  if (!looks_again_) return;
+  look_at_ = now.run_ms + (bench_.batch.empty() ? look_when_idle_ms : look_when_open_ms);
+}
+
+bool EffectRunner::settle(const bench::Now& now, std::chrono::milliseconds at_most) {
+  const auto until = std::chrono::steady_clock::now() + at_most;
+  for (;;) {
+    const long rings = bell_.rings(); // before polling, so that no ring is slept through
+    poll(now);
+    if (is_idle() && unsaved() == 0) return true;
+    if (is_idle() && journal_->stuck()) return false;
+    if (study_) continue;
+    if (!bell_.wait_past(rings, until)) return false;
+  }
+}
+
+void EffectRunner::sleep_until(std::chrono::steady_clock::time_point then, const bench::Now& now) {
+  for (;;) {
+    const long rings = bell_.rings();
+    poll(now);
+    if (!study_ && !bell_.wait_past(rings, then)) return;
+    if (std::chrono::steady_clock::now() >= then) return;
+  }
+}
+
+std::optional<std::int64_t> EffectRunner::wake_at() const {
+  if (!wake_at_ || !retry_at_) return wake_at_ ? wake_at_ : retry_at_;
+  return std::min(*wake_at_, *retry_at_);
+}
+
+std::optional<std::int64_t> EffectRunner::poll_at() const {
+  if (study_) return 0;
+  const auto wake = wake_at();
+  if (!wake || !look_at_) return wake ? wake : look_at_;
+  return std::min(*wake, *look_at_);
+}
+
+}

@@ -1,0 +1,27 @@
+// What a effect runner keeps everything in: the folders of a computer, or a browser's store.
+#pragma once
+
+#include "disk/disk.hpp"
+#include "words/error.hpp"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+
+namespace commands {
+
+struct Storage {
+  std::unique_ptr<disk::Disk> home;
+  std::unique_ptr<disk::Disk> fallback; // where lines go while home fails; null: nowhere
+  std::string fallback_folder;          // its name, for people
+  // What this device remembers of itself, outside every studio, as one small text that is put in
+  // the place of the one before. Both may be empty: nothing is remembered.
+  std::function<std::optional<std::string>()> tablet;
+  std::function<words::Result<void>(const std::string& text)> keep_tablet;
+};
+
+// `wake` is to be called, perhaps on another thread, whenever a disk has an answer.
+using OpenStorage = std::function<Storage(std::function<void()> wake)>;
+
+}

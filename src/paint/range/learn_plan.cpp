@@ -1,0 +1,171 @@
+#include "paint/range/learn_plan.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace paint::learning {
+
+namespace {
+
+constexpr double pi = 3.14159265358979323846;
+
+std::size_t place(int i) { return static_cast<std::size_t>(i); }
+
+// Notes that count: a tap repeated with nothing changed between counts once.
+std::vector<const LearnNote*> counted(const LearnProblem& problem) {
+  std::vector<const LearnNote*> notes, last(problem.segments.size());
+  for (const LearnNote& note : problem.notes) {
+    const LearnNote*& before = last[place(note.segment)];
+    if (!before || !(*before == note)) notes.push_back(&note);
+    before = &note;
+  }
+  return notes;
+}
+
+// Gives places to the pigments and tools that notes lean on.
+void give_places(Plan& plan, const LearnProblem& problem,
+                 const std::vector<const LearnNote*>& notes) {
+  plan.pigment_at.assign(problem.pigments.size(), -1);
+  plan.tool_at.assign(problem.tools.size(), -1);
+  for (const LearnNote* note : notes) {
+    for (const auto& [pigment, mL] : problem.segments[place(note->segment)].pigments)
+      if (mL > 0) plan.pigment_at[place(pigment)] = 0;
+    for (const auto& [tool, share] : note->tools)
+      if (share != 0 && problem.tools[place(tool)].sd > 0) plan.tool_at[place(tool)] = 0;
+  }
+  for (std::size_t i = 0; i < problem.pigments.size(); ++i) {
+    if (plan.pigment_at[i] < 0) continue;
+    const LearnPigment& facts = problem.pigments[i];
+    plan.pigment_at[i] = static_cast<int>(plan.demands.size());
+    plan.demands.push_back({facts.ln_oil + facts.kappa, facts.q * facts.q});
+  }
+  plan.alpha_at = static_cast<int>(plan.demands.size());
+  for (std::size_t i = 0; i < problem.tools.size(); ++i) {
+    if (plan.tool_at[i] < 0) continue;
+    plan.tool_at[i] = plan.size();
+    plan.tool_variances.push_back(problem.tools[i].sd * problem.tools[i].sd);
+  }
+}
+
+int local(std::vector<int>& at, int global) {
+  const auto found = std::find(at.begin(), at.end(), global);
+  if (found == at.end()) {
+    at.push_back(global);
+    return static_cast<int>(at.size()) - 1;
+  }
+  return static_cast<int>(found - at.begin());
+}
+
+PlanSegment segment_of(const Plan& plan, PlanBatch& batch, const LearnSegment& from) {
+  std::map<int, double> mL; // by local place; a pigment named twice counts together
+  for (const auto& [pigment, volume] : from.pigments)
+    if (volume > 0) mL[local(batch.at, plan.pigment_at[place(pigment)])] += volume;
+  PlanSegment segment;
+  for (const auto& [at, volume] : mL) {
+    segment.local.push_back(at);
+    segment.ln_mL.push_back(std::log(volume));
+  }
+  return segment;
+}
+
+// Directions of a batch: its segments, then its tools.
+void place_notes(const Plan& plan, PlanBatch& batch, const std::vector<const LearnNote*>& notes,
+                 const std::vector<int>& segments) {
+  for (const LearnNote* note : notes) {
+    PlanNote own;
+    own.ln_mL = note->ln_mL;
+    own.variance = 3 * note->sd * note->sd / (pi * pi);
+    own.felt = note->felt;
+    const auto found = std::find(segments.begin(), segments.end(), note->segment);
+    own.moves.push_back({static_cast<int>(found - segments.begin()), -1});
+    std::map<int, double> shares;
+    for (const auto& [tool, share] : note->tools)
+      if (plan.tool_at[place(tool)] >= 0 && share != 0)
+        shares[local(batch.at, plan.tool_at[place(tool)])] += share;
+    for (const auto& [at, share] : shares)
+      own.moves.push_back({static_cast<int>(segments.size()) + at - batch.pigments, share});
+    batch.notes.push_back(own);
+  }
+}
+
+void give_batches(Plan& plan, const LearnProblem& problem,
+                  const std::vector<const LearnNote*>& notes) {
+  std::vector<std::vector<const LearnNote*>> of(problem.batches.size());
+  for (const LearnNote* note : notes)
+    of[place(problem.segments[place(note->segment)].batch)].push_back(note);
+  for (std::size_t b = 0; b < of.size(); ++b) {
+    if (of[b].empty()) continue;
+    PlanBatch batch;
+    batch.shared_variance = problem.batches[b].shared_sd * problem.batches[b].shared_sd;
+    std::vector<int> segments;
+    for (const LearnNote* note : of[b]) local(segments, note->segment);
+    for (const int s : segments)
+      batch.segments.push_back(segment_of(plan, batch, problem.segments[place(s)]));
+    batch.pigments = static_cast<int>(batch.at.size());
+    place_notes(plan, batch, of[b], segments);
+    plan.batches.push_back(std::move(batch));
+  }
+}
+
+void mark(std::vector<Eigen::Triplet<double>>& marks, int a, int b) {
+  marks.emplace_back(std::max(a, b), std::min(a, b), 0.0);
+}
+
+Eigen::Index entry(const Sparse& matrix, int a, int b) {
+  const int* inner = matrix.innerIndexPtr();
+  const int* outer = matrix.outerIndexPtr();
+  const int row = std::max(a, b), column = std::min(a, b);
+  return std::lower_bound(inner + outer[column], inner + outer[column + 1], row) - inner;
+}
+
+void give_pattern(Plan& plan) {
+  std::vector<Eigen::Triplet<double>> marks;
+  for (int k = 0; k < plan.size(); ++k) mark(marks, k, k);
+  for (int k = 0; k < plan.alpha_at; ++k) mark(marks, k, plan.alpha_at);
+  for (const PlanBatch& batch : plan.batches)
+    for (std::size_t i = 0; i < batch.at.size(); ++i)
+      for (std::size_t j = 0; j < i; ++j) mark(marks, batch.at[i], batch.at[j]);
+  plan.pattern.resize(plan.size(), plan.size());
+  plan.pattern.setFromTriplets(marks.begin(), marks.end());
+  plan.pattern.makeCompressed();
+
+  for (PlanBatch& batch : plan.batches)
+    for (std::size_t i = 0; i < batch.at.size(); ++i)
+      for (std::size_t j = 0; j <= i; ++j)
+        batch.entries.push_back(entry(plan.pattern, batch.at[i], batch.at[j]));
+  for (int k = 0; k < plan.alpha_at; ++k) {
+    plan.demands[place(k)].own = entry(plan.pattern, k, k);
+    plan.demands[place(k)].with_alpha = entry(plan.pattern, k, plan.alpha_at);
+  }
+  plan.alpha_entry = entry(plan.pattern, plan.alpha_at, plan.alpha_at);
+  for (int k = plan.alpha_at + 1; k < plan.size(); ++k)
+    plan.tool_entries.push_back(entry(plan.pattern, k, k));
+}
+
+void share_priors(Plan& plan) {
+  std::vector<int> batches(place(plan.size()));
+  for (const PlanBatch& batch : plan.batches)
+    for (const int at : batch.at) ++batches[place(at)];
+  for (PlanBatch& batch : plan.batches) {
+    int busiest = 1;
+    for (int i = 0; i < batch.pigments; ++i)
+      busiest = std::max(busiest, batches[place(batch.at[place(i)])]);
+    batch.share_of_prior = 0.5 / busiest;
+  }
+}
+
+}
+
+Plan plan_of(const LearnProblem& problem) {
+  const auto notes = counted(problem);
+  Plan plan;
+  plan.notes = static_cast<int>(notes.size());
+  give_places(plan, problem, notes);
+  give_batches(plan, problem, notes);
+  give_pattern(plan);
+  share_priors(plan);
+  return plan;
+}
+
+}

@@ -1,0 +1,64 @@
+#include "paint/range/range.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace paint {
+
+namespace {
+
+constexpr int samples = 61;
+constexpr double reach_sd = 3; // sampled so far beyond the band's edges
+constexpr double reach_beyond = 0.3;
+
+}
+
+Band band_seen(const Prediction& prediction) {
+  Band band;
+  band.middle = std::log(mL_at_share(prediction, 0.5));
+  band.sd = spread_of(prediction).sd;
+  const PredictedBand edges = band_of(prediction);
+  band.from = std::log(edges.from_mL);
+  band.to = std::log(edges.to_mL);
+  const double reach = reach_sd * band.sd + reach_beyond;
+  band.first = band.from - reach;
+  band.step = (band.to - band.from + 2 * reach) / (samples - 1);
+  for (int i = 0; i < samples; ++i)
+    band.right.push_back(chance_right(prediction, {std::exp(band.first + i * band.step), 0}));
+  return band;
+}
+
+double chance_right(const Band& band, double flow) {
+  if (!(flow >= 0)) return std::nan("");
+  if (flow == 0 || band.right.size() < 2 || !(band.step > 0)) return 0;
+  const double at = (std::log(flow) - band.first) / band.step;
+  const auto last = static_cast<double>(band.right.size() - 1);
+  if (!(at >= 0 && at <= last)) return 0;
+  const auto i = std::min(static_cast<std::size_t>(at), band.right.size() - 2);
+  const double share = at - static_cast<double>(i);
+  return band.right[i] * (1 - share) + band.right[i + 1] * share;
+}
+
+// over_oil: from the binder that makers use (below) with each class's oil absorption, less what
+// dries off at the slab; effect and extender pigments share the wide one. oil: mean and sd over the
+// catalogue's pigments of that class; the 0.30s by hand. binder_g: geometric middle of common
+// practice, no source: mineral 4-12, fine mineral 10-18, organic 15-30, carbon 15-40, effect 8-15,
+// extender 5-12.
+ClassPrior class_prior(PigmentClass family) {
+  switch (family) {
+  case PigmentClass::mineral: return {0.60, 0.30, 0.12, 0.35, 6.9};
+  case PigmentClass::fine_mineral: return {0.80, 0.40, 0.12, 0.35, 13.4};
+  case PigmentClass::organic: return {1.20, 0.30, -0.23, 0.16, 21.2};
+  case PigmentClass::carbon: return {0.50, 0.45, 0.75, 0.30, 24.5};
+  case PigmentClass::effect: return {0.75, 0.50, 0.65, 0.30, 11.0};
+  case PigmentClass::extender: return {0.75, 0.50, -0.27, 0.31, 7.7};
+  case PigmentClass::unknown: return {0.75, 0.50, 0.04, 0.38, 6.9};
+  }
+  return {};
+}
+
+Helping first_helping(double usual_g) { return {0.5 * usual_g, 0.7 * usual_g}; }
+
+Helping first_helping(PigmentClass family) { return first_helping(class_prior(family).binder_g); }
+
+}

@@ -1,0 +1,150 @@
+// The top bar along the top, for clean hands.
+#include "bench/pads_top_bar.hpp"
+#include "bench/screens.hpp"
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "words/tablet_says.hpp"
+
+#include <algorithm>
+
+namespace screens {
+
+using bench::TopBarPad;
+using Say = words::TabletSay;
+using words::say;
+
+namespace {
+
+void tab(Sheet& sheet, const bench::Pad& pad, words::Sentence name, bench::Screen screen) {
+  const Theme& t = sheet.theme;
+  const bool here = sheet.view.top_bar.screen == screen;
+  Ground g = here ? dark(t) : Ground{t.slab, t.quiet, t.quiet};
+  if (sheet.view.pressed == pad.id) g = pressed(g);
+  if (here || sheet.view.pressed == pad.id)
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, here ? t.ink : clear, outline_mm});
+  labels(sheet, pad.box, g, {{say(name), {cap::body, here, cap::small}, false, 1}});
+}
+
+// How many wait there, on the tab's corner.
+void due_count(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  const std::size_t due = sheet.view.top_bar.due;
+  if (due == 0) return;
+  const bool dark_tab =
+      (sheet.view.top_bar.screen == bench::Screen::pans) != (sheet.view.pressed == pad.id);
+  const double h = 4.2;
+  const std::string count = due > 9 ? "9+" : std::to_string(due);
+  const double w = std::max(h, width_mm(count, cap::small, true) + 2.2);
+  const Rect pill{pad.box.right() - w - 0.3, pad.box.y + 0.3, w, h};
+  const Ground g = dark_tab ? plain(t) : dark(t);
+  sheet.shapes.push_back(Box{pill, h / 2, g.fill, clear, 0});
+  write(sheet, {pill.centre().x, pill.centre().y + cap::small / 2}, Anchor::centre,
+        {cap::small, true, cap::small}, g.ink, count, w);
+}
+
+void night_pad(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  Ground g = plain(t);
+  if (sheet.view.pressed == pad.id) {
+    g = pressed(g);
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, clear, 0});
+  }
+  if (sheet.view.top_bar.night)
+    sun(sheet, pad.box.centre(), 7, g.ink);
+  else
+    moon(sheet, pad.box.centre(), 6, g.ink, g.fill);
+}
+
+// A bell, struck through while nothing is to be heard.
+void sound_pad(Sheet& sheet, const bench::Pad& pad) {
+  Ground g = plain(sheet.theme);
+  if (sheet.view.pressed == pad.id) {
+    g = pressed(g);
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, clear, 0});
+  }
+  bell(sheet, pad.box.centre(), 6, g.ink, g.fill, sheet.view.top_bar.sound);
+}
+
+void tablet_pad(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  const bool here = sheet.view.top_bar.screen == bench::Screen::tablet;
+  Ground g = here ? dark(t) : plain(t);
+  if (sheet.view.pressed == pad.id) g = pressed(g);
+  if (here || sheet.view.pressed == pad.id)
+    sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, clear, 0});
+  const Point c = pad.box.centre();
+  sheet.shapes.push_back(Box{{c.x - 4, c.y - 2.6, 8, 5.2}, 0.8, clear, g.ink, 0.6});
+  sheet.shapes.push_back(Disc{{c.x + 2.8, c.y}, 0.45, g.ink, clear, 0});
+}
+
+void wipe_pad(Sheet& sheet, const bench::Pad& pad) {
+  const Theme& t = sheet.theme;
+  const Ground g = sheet.view.pressed == pad.id ? pressed(plain(t)) : plain(t);
+  sheet.shapes.push_back(
+      Box{inset(pad.box, outline_mm / 2), radius_mm, g.fill, t.rule, outline_mm});
+  labels(sheet, pad.box, g, {{say(Say::wipe_glass), slab_letters}});
+}
+
+// The batch on the slab; in the Book and under Pans the one that is looked at.
+struct Title {
+  std::string name;
+  std::uint32_t colour = 0;
+};
+
+Title title_of(const bench::View& view) {
+  if (const auto* pans = std::get_if<bench::PansView>(&view.screen); pans && !pans->name.empty())
+    return {pans->name, pans->colour};
+  const auto* book = std::get_if<bench::BookView>(&view.screen);
+  if (!book || !book->batch) return {view.top_bar.batch_name, view.top_bar.batch_colour};
+  Title title{book->batch->name};
+  title.colour = book->colour;
+  return title;
+}
+
+// The name beside its heap, as far left as it goes.
+void draw_title(Sheet& sheet) {
+  const Title title = title_of(sheet.view);
+  const Rect& r = sheet.view.layout.title;
+  if (title.name.empty() || r.w < 14) return;
+  const double heap = 7, x = r.x + (r.w > 60 ? 5 : 2);
+  const Rect words{x + heap + 1.5, r.y, r.right() - x - heap - 2, r.h};
+  material_symbol(sheet, {x + heap / 2, r.centre().y}, heap, session::CardKind::pigment,
+                  rgb(title.colour), sheet.theme.ink);
+  const double width = words.w - 2 * padding_mm;
+  if (fitted(title.name, width, slab_bold, 2).cut) return; // the heap says more than half a name
+  labels(sheet, words, plain(sheet.theme), {{title.name, slab_bold, false, 2}}, Anchor::left);
+}
+
+void clock(Sheet& sheet) {
+  const auto& top_bar = sheet.view.top_bar;
+  const Rect& r = sheet.view.layout.clock;
+  if (r.w <= 0) return;
+  const std::string time = (top_bar.hour < 10 ? "0" : "") + std::to_string(top_bar.hour) +
+                           (top_bar.minute < 10 ? ":0" : ":") + std::to_string(top_bar.minute);
+  write(sheet, {r.right() - 1, r.centre().y + cap::body / 2}, Anchor::right, slab_letters,
+        sheet.theme.ink, time, r.w - 1);
+}
+
+}
+
+void draw_top_bar(Sheet& sheet) {
+  const Theme& t = sheet.theme;
+  const Rect& top_bar = sheet.view.layout.top_bar;
+  sheet.shapes.push_back(Box{top_bar, 0, t.slab, clear, 0});
+  sheet.shapes.push_back(Polyline{
+      {{top_bar.x, top_bar.bottom()}, {top_bar.right(), top_bar.bottom()}}, outline_mm, t.rule, 0});
+  for (const bench::Pad& pad : sheet.view.layout.pads) {
+    const auto screen = bench::screens.find(&bench::ScreenRow::pad, pad.id.kind);
+    if (screen && bench::screens[*screen].tab != words::Sentence{})
+      tab(sheet, pad, bench::screens[*screen].tab, *screen);
+    if (pad.id.kind == TopBarPad::pans) due_count(sheet, pad);
+    if (pad.id.kind == TopBarPad::tablet) tablet_pad(sheet, pad);
+    if (pad.id.kind == TopBarPad::sound) sound_pad(sheet, pad);
+    if (pad.id.kind == TopBarPad::night) night_pad(sheet, pad);
+    if (pad.id.kind == TopBarPad::wipe) wipe_pad(sheet, pad);
+  }
+  draw_title(sheet);
+  clock(sheet);
+}
+
+}

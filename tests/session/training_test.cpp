@@ -1,0 +1,185 @@
+// From what batches felt to a problem, and back to what a batch wants.
+#include "make.hpp"
+#include "session/narrowing.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace session;
+using doctest::Approx;
+
+namespace {
+
+Card blue() { return make::pigment("pb28", 4, 30); }
+
+// Felt sticky, right and loose at flows around `right`.
+make::Writer evening(const std::string& session, const std::string& batch, double right,
+                     double dropper_mL = 0.05) {
+  make::Writer w(session);
+  w.card(blue());
+  w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
+  w.card(make::dropper("bulb", dropper_mL, 0.1 * dropper_mL, CardKind::binder));
+  w.put(batch, Opened{"Blue"});
+  w.put(batch, Added{"pb28", Unit::g, 12, ""}); // 3 mL
+  const double mL_of_gum = 0.884;               // of 1 g
+  w.put(batch, Added{"gum", Unit::g, std::round(0.8 * right * 3 / mL_of_gum * 10) / 10, ""});
+  w.put(batch, Felt{Feel::too_sticky, By::muller});
+  w.put(batch, Added{"gum", Unit::drops, std::round(0.2 * right * 3 / dropper_mL), "bulb"});
+  w.put(batch, Felt{Feel::right, By::muller});
+  w.put(batch, Added{"gum", Unit::drops, std::round(0.2 * right * 3 / dropper_mL), "bulb"});
+  w.put(batch, Felt{Feel::too_loose, By::muller});
+  return w;
+}
+
+std::vector<TrainingBatch> training(const std::vector<make::Writer>& writers) {
+  std::vector<TrainingBatch> out;
+  for (const make::Writer& w : writers) {
+    const Logs logs{&w.log};
+    for (const std::string& id : batch_ids(logs))
+      if (auto t = training_of(*fold(logs, id))) out.push_back(*std::move(t));
+  }
+  return out;
+}
+
+std::vector<const TrainingBatch*> all(const std::vector<TrainingBatch>& of) {
+  std::vector<const TrainingBatch*> out;
+  for (const TrainingBatch& t : of) out.push_back(&t);
+  return out;
+}
+
+Ranges fit(const std::vector<TrainingBatch>& from) {
+  RangeProblem asked = range_problem(all(from));
+  auto found = paint::learn(asked.problem);
+  REQUIRE(found);
+  REQUIRE(found->end == paint::LearnEnd::found);
+  return {*std::move(found), std::move(asked.names)};
+}
+
+}
+
+TEST_CASE("a dropper calibrated anew is another tool") {
+  const auto both = training({evening("c41e08d5", "a", 2), evening("c41e08d6", "b", 2, 0.1)});
+  const RangeProblem asked = range_problem(all(both));
+  CHECK(asked.names.tools == std::vector<std::string>{"bulb 0.0500 mL", "bulb 0.1000 mL"});
+  CHECK(asked.names.pigments == std::vector<std::string>{"pb28"});
+  CHECK(asked.problem.notes.size() == 6);
+  CHECK(asked.names.batches.at("pb28") == 2);
+  CHECK(asked.names.notes.at("pb28") == 6);
+  // The share of the tool and its sd are known by their product.
+  const paint::LearnNote& last = asked.problem.notes[2];
+  REQUIRE(last.tools.size() == 1);
+  CHECK(last.tools[0].second * asked.problem.tools[0].sd ==
+        Approx(both[0].notes[2].tools.at("bulb 0.0500 mL")));
+}
+
+TEST_CASE("paint felt with another batch's paint in it teaches nothing; so does nothing at all") {
+  CHECK_FALSE(training_of(Batch{}));
+  make::Writer w = evening("c41e08d5", "a", 2);
+  const Card old{"paint-b", "",
+                 PaintCard{pigment_of(blue()), {.pigment = 5, .gum = 1, .water = 3}}};
+  w.card(old);
+  w.put("a", Added{"paint-b", Unit::g, 5, ""});
+  w.put("a", Felt{Feel::too_runny, By::muller});
+  CHECK(training({w}).at(0).notes.size() == 3);
+}
+
+TEST_CASE("a note set aside is kept, marked, and not learnt from") {
+  make::Writer w = evening("c41e08d5", "a", 2);
+  const Batch b = make::folded({w.log}, "a");
+  w.put("a", SetAside{b.feelings.at(2).line});
+  const auto of = training({w});
+  REQUIRE(of.at(0).notes.size() == 3);
+  CHECK(of[0].notes[2].set_aside);
+  CHECK(has_training_notes(of[0]));
+  CHECK(range_problem(all(of)).problem.notes.size() == 2);
+}
+
+TEST_CASE("batches that agree are learnt, and the band knows what it rests on") {
+  const auto three = training({evening("c41e08d5", "a", 1.9), evening("c41e08d6", "b", 2.0),
+                               evening("c41e08d7", "c", 2.1)});
+  const Ranges ranges = fit(three);
+  const auto demand = *demand_in(ranges, blue());
+  CHECK(std::exp(demand.mean) == Approx(2).epsilon(0.1));
+  const Card card = blue();
+  const RangeQuestion question = range_question(ranges, std::vector<BatchPigment>{{&card, 1}});
+  const auto expected = expectation(ranges, question);
+  REQUIRE(expected);
+  CHECK(expected->band.batches == 3);
+  CHECK(expected->band.of_studio == 3);
+  CHECK(expected->band.from < std::log(2.0));
+  CHECK(expected->band.to > std::log(2.0));
+  const auto guess =
+      expectation(untrained_ranges(),
+                  range_question(untrained_ranges(), std::vector<BatchPigment>{{&card, 1}}));
+  CHECK(expected->band.sd < guess->band.sd / 2);
+  CHECK(guess->band.batches == 0);
+  CHECK(wanted_mL(ranges, {{&card, 3}}) == Approx(6).epsilon(0.1));
+}
+
+TEST_CASE("what is known of a pigment narrows batch by batch, and ends where it stands now") {
+  const auto three = training({evening("c41e08d5", "a", 1.9), evening("c41e08d6", "b", 2.0),
+                               evening("c41e08d7", "c", 2.1)});
+  const Ranges ranges = fit(three);
+  const auto steps = narrowing(ranges, all(three), blue(), 12);
+  REQUIRE(steps.size() == 4);
+  CHECK(steps[0].batch == nullptr);
+  for (std::size_t i = 1; i < steps.size(); ++i)
+    CHECK(steps[i].demand.sd < steps[i - 1].demand.sd * 1.02);
+  CHECK(steps[1].demand.sd < steps[0].demand.sd / 2);
+  CHECK(steps[3].demand.mean == demand_in(ranges, blue())->mean);
+  CHECK(narrowing(ranges, all(three), blue(), 2).size() == 3);
+  CHECK(narrowing(ranges, all(three), make::pigment("py43", 4, 30), 12).empty());
+}
+
+TEST_CASE("all of a studio at once gives the same") {
+  const make::Writer a = evening("c41e08d5", "a", 1.9), b = evening("c41e08d6", "b", 2.0);
+  const auto ranges = learn_ranges({&a.log, &b.log});
+  REQUIRE(ranges);
+  CHECK(ranges->fit.theta == fit(training({a, b})).fit.theta);
+  CHECK(learn_ranges({})->names.of_studio == 0);
+}
+
+TEST_CASE("today's notes move the band of the paint in hand") {
+  const make::Writer w = evening("c41e08d5", "a", 3);
+  const auto band = band_of(make::folded({w.log}, "a"));
+  REQUIRE(band);
+  CHECK(std::exp(band->middle) == Approx(3).epsilon(0.15));
+  CHECK(band->batches == 0);
+}
+
+TEST_CASE("the last verdict that gum is a reason of counts, once a batch") {
+  make::Writer w = evening("c41e08d5", "a", 2);
+  const auto verdict = [&] { return gum_verdict(make::folded({w.log}, "a")); };
+  CHECK_FALSE(verdict());
+  w.put("a", Verdict{Became::rubs_off, 1});
+  REQUIRE(verdict());
+  CHECK(verdict()->what == paint::GumVerdict::rubs_off);
+  // About 2.4 mL of gum 1:2 to 1 mL of pigment: 29 % of 1.13 g/mL is dry gum.
+  CHECK(verdict()->g_per_mL == Approx(2.4 * 1.13 * 0.88 / 3).epsilon(0.05));
+  w.put("a", Verdict{Became::good, 0});
+  w.put("a", Verdict{Became::mould, 0});
+  CHECK(verdict()->what == paint::GumVerdict::holds);
+  w.put("a", Verdict{Became::sticky, 0});
+  CHECK(verdict()->what == paint::GumVerdict::too_much);
+  w.card(make::liquid("glycerin", CardKind::glycerin, {.glycerin = 1}));
+  w.put("a", Added{"glycerin", Unit::g, 3, ""});
+  CHECK(verdict()->what == paint::GumVerdict::holds); // sticky is the glycerin's doing
+  CHECK(training({w}).at(0).gum == verdict());
+  const GumVerdicts many{{paint::PigmentClass::mineral,
+                          std::vector<paint::GumVerdict>(5, {paint::GumVerdict::rubs_off, 0.6})}};
+  CHECK(marks_of(many, paint::PigmentClass::mineral).little >
+        marks_of(many, paint::PigmentClass::organic).little * 0.35 / 0.5);
+}
+
+TEST_CASE("the latest batches are learnt from, as many notes as a fit can take in a second") {
+  std::vector<TrainingBatch> many = training({evening("c41e08d5", "a", 2)});
+  many[0].notes.resize(1);
+  many[0].notes.resize(6000, many[0].notes[0]);
+  many.resize(3, many[0]);
+  for (std::size_t i = 0; i < many.size(); ++i) many[i].opened_at = static_cast<std::int64_t>(i);
+  many[2].notes.resize(10);
+  const RangeProblem asked = range_problem(all(many));
+  CHECK(asked.names.of_studio == 2);
+  CHECK(asked.problem.notes.size() == 6010);
+}
