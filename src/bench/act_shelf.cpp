@@ -1,4 +1,5 @@
 #include "bench/act.hpp"
+#include "bench/card_cautions.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/pads_shared.hpp"
@@ -22,6 +23,19 @@ const session::Card* find(const std::vector<session::Card>& cards, const std::st
 void close_card(Bench& bench) {
   bench.shelf_page.card.reset();
   bench.shelf_page.changed = bench.shelf_page.is_new = false;
+  bench.shelf_page.choosing = false;
+}
+
+void turn_choice(ShelfState& page, const std::string& which) {
+  const auto choice = choice_named(which);
+  if (!choice) return;
+  if (*choice == ChoiceKind::cautions) {
+    page.choosing = true;
+    page.caution_page = 0;
+    return;
+  }
+  page.card = with_next(*page.card, *choice);
+  page.changed = true;
 }
 
 void open_card(Bench& bench, const std::string& id) {
@@ -109,7 +123,10 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   case ShelfPad::bring_back:
   case ShelfPad::fact:
   case ShelfPad::says:
-  case ShelfPad::choice: return; // are on it
+  case ShelfPad::choice:
+  case ShelfPad::caution:
+  case ShelfPad::more_cautions:
+  case ShelfPad::cautions_chosen: return; // are on it
   }
 }
 
@@ -123,10 +140,13 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   if (!own) return;
   switch (*own) {
   case ShelfPad::fact: return open_number(bench, pad);
-  case ShelfPad::choice:
-    page.card = with_next(*page.card);
+  case ShelfPad::choice: return turn_choice(page, pad.arg);
+  case ShelfPad::caution:
+    turn_caution(*page.card, pad.arg);
     page.changed = true;
     return;
+  case ShelfPad::more_cautions: ++page.caution_page; return;
+  case ShelfPad::cautions_chosen: page.choosing = false; return;
   case ShelfPad::put_away: return put_away(bench, now, effects);
   case ShelfPad::bring_back: return bring_back(bench, now, effects);
   case ShelfPad::says: return; // a text field

@@ -224,6 +224,8 @@ struct ShelfState {
   std::optional<session::Card> card; // open, as far as it is edited
   bool changed = false;
   bool is_new = false;
+  bool choosing = false; // its cautions, in place of the card
+  int caution_page = 0;
 };
 
 struct PansState {

@@ -2,6 +2,7 @@
 
 #include "bench/choices.hpp"
 #include "paint/binder.hpp"
+#include "paint/catalogue.hpp"
 #include "paint/dropper.hpp"
 #include "paint/measure.hpp"
 #include "paint/water.hpp"
@@ -200,13 +201,14 @@ constexpr words::EnumTable<ChoiceKind, ChoiceRow> choice_rows{
      {ChoiceKind::with, {"with", words::ShelfSay::choice_with}},
      {ChoiceKind::size, {"size", words::ShelfSay::choice_size}},
      {ChoiceKind::liquid, {"liquid", words::ShelfSay::choice_is_a}},
-     {ChoiceKind::glass, {"glass", words::ShelfSay::choice_is_a}}}};
+     {ChoiceKind::glass, {"glass", words::ShelfSay::choice_is_a}},
+     {ChoiceKind::cautions, {"cautions", words::ShelfSay::card_cautions_what}}}};
 
 // What a card of each kind can be asked and told.
 struct Form {
   ShelfKind shelf;
   std::vector<FactKind> facts;
-  std::optional<ChoiceKind> choice;
+  std::vector<ChoiceKind> choices;
 };
 
 Form form_of(CardKind kind) {
@@ -214,19 +216,21 @@ Form form_of(CardKind kind) {
   const std::vector<F> recipe{F::gum, F::water, F::honey, F::glycerin, F::preservative, F::made_g};
   switch (kind) {
   case CardKind::pigment:
-    return {ShelfKind::pigment, {F::g_per_mL, F::oil, F::heap, F::made_g}, ChoiceKind::family};
+    return {ShelfKind::pigment,
+            {F::g_per_mL, F::oil, F::heap, F::made_g},
+            {ChoiceKind::family, ChoiceKind::cautions}};
   case CardKind::paint: return {ShelfKind::pigment, {}, {}};
   case CardKind::binder: return {ShelfKind::binder, recipe, {}};
   case CardKind::water:
   case CardKind::honey:
   case CardKind::glycerin:
   case CardKind::wetting_aid:
-  case CardKind::other: return {ShelfKind::liquid, recipe, ChoiceKind::liquid};
-  case CardKind::dropper: return {ShelfKind::dropper, {F::drops}, ChoiceKind::with};
-  case CardKind::spoon: return {ShelfKind::spoon, {F::water_in_spoon}, ChoiceKind::size};
+  case CardKind::other: return {ShelfKind::liquid, recipe, {ChoiceKind::liquid}};
+  case CardKind::dropper: return {ShelfKind::dropper, {F::drops}, {ChoiceKind::with}};
+  case CardKind::spoon: return {ShelfKind::spoon, {F::water_in_spoon}, {ChoiceKind::size}};
   case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan}, {}};
-  case CardKind::slab: return {ShelfKind::glass, {F::slab_cm2}, ChoiceKind::glass};
-  case CardKind::muller: return {ShelfKind::glass, {F::muller_cm2}, ChoiceKind::glass};
+  case CardKind::slab: return {ShelfKind::glass, {F::slab_cm2}, {ChoiceKind::glass}};
+  case CardKind::muller: return {ShelfKind::glass, {F::muller_cm2}, {ChoiceKind::glass}};
   }
   return {ShelfKind::liquid, {}, {}};
 }
@@ -251,8 +255,11 @@ std::vector<std::string_view> facts_of(CardKind kind) {
   return out;
 }
 
-std::optional<ChoiceKind> choice_of(CardKind kind) { return form_of(kind).choice; }
+std::vector<ChoiceKind> choices_of(CardKind kind) { return form_of(kind).choices; }
 const ChoiceRow& row_of(ChoiceKind choice) { return choice_rows[choice]; }
+std::optional<ChoiceKind> choice_named(std::string_view name) {
+  return choice_rows.find(&ChoiceRow::name, name);
+}
 ShelfKind shelf_kind(CardKind kind) { return form_of(kind).shelf; }
 
 Fact fact_of(const Card& card, std::string_view which) {
@@ -322,15 +329,14 @@ Card other_glass(Card card) {
 
 }
 
-Card with_next(Card card) {
-  const auto choice = choice_of(card.kind());
-  if (!choice) return card;
-  switch (*choice) {
+Card with_next(Card card, ChoiceKind choice) {
+  switch (choice) {
   case ChoiceKind::family: return next_family(std::move(card));
   case ChoiceKind::with: return next_calibration(std::move(card));
   case ChoiceKind::size: return next_size(std::move(card));
   case ChoiceKind::liquid: return next_liquid(std::move(card));
   case ChoiceKind::glass: return other_glass(std::move(card));
+  case ChoiceKind::cautions: return card; // these open
   }
   return card;
 }
@@ -362,13 +368,12 @@ Card blank_card(ShelfKind kind, std::string id) {
 
 std::vector<const Card*> cards_listed(const Bench& bench) {
   const ShelfState& page = bench.shelf_page;
-  const std::string wanted = page.kind == ShelfKind::pigment ? words::searchable(page.search) : "";
+  const std::string wanted = page.kind == ShelfKind::pigment ? page.search : "";
   std::vector<const Card*> out;
   for (const Card& card : page.away ? bench.away : bench.shelf) {
     const bool named =
-        words::searchable(card.name).find(wanted) != std::string::npos ||
-        words::searchable(session::pigment_of(card).index_name).find(wanted) != std::string::npos ||
-        words::searchable(card.lot).find(wanted) != std::string::npos;
+        paint::goes_by(card.id, card.name, session::pigment_of(card).index_name, wanted) ||
+        words::searchable(card.lot).find(words::searchable(wanted)) != std::string::npos;
     if (shelf_kind(card.kind()) == page.kind && named) out.push_back(&card);
   }
   return out;

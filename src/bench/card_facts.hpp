@@ -24,14 +24,15 @@ inline constexpr words::EnumTable<ShelfKind, ShelfTab> shelf_tabs{
 // What may be typed, by the names of the pads.
 std::vector<std::string_view> facts_of(session::CardKind kind);
 
-// What turns over at each tap.
-enum class ChoiceKind { family, with, size, liquid, glass };
+// What turns over at each tap; the cautions open instead.
+enum class ChoiceKind { family, with, size, liquid, glass, cautions };
 struct ChoiceRow {
   std::string_view name; // of its pad
   words::Sentence say;
 };
-std::optional<ChoiceKind> choice_of(session::CardKind kind);
+std::vector<ChoiceKind> choices_of(session::CardKind kind);
 const ChoiceRow& row_of(ChoiceKind choice);
+std::optional<ChoiceKind> choice_named(std::string_view name);
 
 // A fact as it stands; 0: not known. Droppers are told by what 20 drops weigh, spoons and pans by
 // the water they hold.
@@ -51,7 +52,7 @@ words::Result<session::Card> with_fact(session::Card card, std::string_view whic
 
 // The card with the next of its choices: a pigment's class, what a dropper was weighed with, a
 // spoon's kind.
-session::Card with_next(session::Card card);
+session::Card with_next(session::Card card, ChoiceKind choice);
 
 // A new card of that kind, with values that may stand until they are replaced.
 session::Card blank_card(ShelfKind kind, std::string id);

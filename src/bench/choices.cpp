@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 
+#include "paint/catalogue.hpp"
 #include "words/bench_says.hpp"
 #include "words/letter_case.hpp"
 
@@ -21,11 +22,9 @@ const session::Card* shelf_card(const Bench& bench, const std::string& id) {
 }
 
 std::vector<const session::Card*> pigments_found(const Bench& bench) {
-  const std::string wanted = words::searchable(bench.plan.search);
   std::vector<const session::Card*> out = shelf_of(bench, session::CardKind::pigment);
   std::erase_if(out, [&](const session::Card* card) {
-    return words::searchable(card->name).find(wanted) == std::string::npos &&
-           words::searchable(pigment_of(*card).index_name).find(wanted) == std::string::npos;
+    return !paint::goes_by(card->id, card->name, pigment_of(*card).index_name, bench.plan.search);
   });
   return out;
 }

@@ -1,3 +1,4 @@
+#include "bench/card_cautions.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/layout_parts.hpp"
@@ -38,6 +39,7 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
 void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
   layout.side = area;
   if (!bench.shelf_page.card) return;
+  if (bench.shelf_page.choosing) return lay_out_cautions(bench, area, layout);
   const session::Card& card = *bench.shelf_page.card;
   add(layout, ShelfPad::says, take_top(area, row_mm), "name");
   const bool made = session::is_liquid(card.kind());
@@ -46,16 +48,18 @@ void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
   if (made) add(layout, ShelfPad::says, texts.cell(1, 0), "made_on");
   if (made) add(layout, ShelfPad::says, texts.cell(2, 0), "keep_until");
   const auto facts = facts_of(card.kind());
-  const auto choice = choice_of(card.kind());
-  const int count = static_cast<int>(facts.size()) + (choice ? 1 : 0);
+  const auto choices = choices_of(card.kind());
+  const int count = static_cast<int>(facts.size() + choices.size());
   const Grid grid{3, (count + 2) / 3, take_top(area, (count + 2) / 3 * (row_mm + gap_mm) - gap_mm)};
   int i = 0;
   for (const std::string_view fact : facts) {
     add(layout, ShelfPad::fact, grid.cell(i % 3, i / 3), std::string(fact));
     ++i;
   }
-  if (choice)
-    add(layout, ShelfPad::choice, grid.cell(i % 3, i / 3), std::string(row_of(*choice).name));
+  for (const ChoiceKind choice : choices) {
+    add(layout, ShelfPad::choice, grid.cell(i % 3, i / 3), std::string(row_of(choice).name));
+    ++i;
+  }
   const Grid half{2, 1, take_bottom(area, row_mm)};
   if (!bench.shelf_page.is_new)
     add(layout, bench.shelf_page.away ? ShelfPad::bring_back : ShelfPad::put_away, half.cell(0, 0));

@@ -98,7 +98,10 @@ constexpr Names<ShelfPad> shelf_pads{{{ShelfPad::kind_of, {"kind_of"}},
                                       {ShelfPad::fact, {"fact"}},
                                       {ShelfPad::says, {"says"}},
                                       {ShelfPad::choice, {"choice"}},
-                                      {ShelfPad::card_done, {"card_done"}}}};
+                                      {ShelfPad::card_done, {"card_done"}},
+                                      {ShelfPad::caution, {"caution"}},
+                                      {ShelfPad::more_cautions, {"more_cautions"}},
+                                      {ShelfPad::cautions_chosen, {"cautions_chosen"}}}};
 constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
                                     {BookPad::to_list, {"to_list"}},
                                     {BookPad::ranges, {"ranges"}},

@@ -16,6 +16,9 @@ enum class ShelfPad {
   says,   // a text field of the card; arg: name, lot, made_on, keep_until
   choice, // what the card turns over at each tap; arg: which
   card_done,
+  caution, // arg: its word; chosen, or not
+  more_cautions,
+  cautions_chosen, // back to the card
 };
 
 constexpr PadList list_of(ShelfPad) { return PadList::shelf; }

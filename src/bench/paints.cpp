@@ -1,5 +1,7 @@
 #include "bench/paints.hpp"
 
+#include "paint/catalogue.hpp"
+
 #include <algorithm>
 
 namespace bench {
@@ -36,6 +38,20 @@ paint::Pigment blended(const session::PlaceContents& contents) {
   return all;
 }
 
+// What its pigments ask for, each once.
+std::vector<std::string> cautions_of(const session::Batch& batch) {
+  std::vector<std::string> all;
+  for (const session::Total& total : batch.totals) {
+    const auto kind = total.card.kind();
+    if (kind != session::CardKind::pigment && kind != session::CardKind::paint) continue;
+    for (const paint::Caution c :
+         paint::cautions_of(total.card.id, pigment_of(total.card).cautions))
+      if (std::find(all.begin(), all.end(), paint::name_of(c)) == all.end())
+        all.emplace_back(paint::name_of(c));
+  }
+  return all;
+}
+
 std::optional<OtherPaint> paint_of(const session::Batch& batch) {
   using session::Place;
   for (const Place place : {Place::jar, Place::pans}) {
@@ -47,7 +63,7 @@ std::optional<OtherPaint> paint_of(const session::Batch& batch) {
     OtherPaint p{batch.id, {}, place, paint::grams_of(contents.paint, batch.places.bench).value};
     p.card.id = "paint_" + batch.id;
     p.card.name = batch.name;
-    session::PaintCard made{{"", 0, blended(contents)}, made_of(contents, now)};
+    session::PaintCard made{{"", 0, blended(contents), cautions_of(batch)}, made_of(contents, now)};
     made.as_one.colour = session::colour_of(batch);
     p.card.facts = made;
     return p;

@@ -242,10 +242,12 @@ struct ShelfView {
   std::vector<Row> rows;    // this page's
   std::string search;
   int page = 0, pages = 1;
-  std::optional<session::Card> card; // the open one
-  bool ships = false;                // and nobody has edited it: its figures are guesses
-  std::vector<std::string> sources;  // of its figures, from the catalogue
-  std::optional<paint::Confidence> confidence;
+  std::optional<session::Card> card;           // the open one
+  bool ships = false;                          // and nobody has edited it: its figures are guesses
+  std::string density_from, oil_from;          // from the catalogue; empty: a guess
+  std::optional<paint::Confidence> confidence; // of a pigment as it ships
+  std::vector<paint::Caution> asks;            // a pigment: what to be careful about
+  bool choosing = false;                       // which of them
   std::vector<FactView> facts;
   std::optional<words::Error> fault; // of the figures, as long as it stands
   std::optional<double> left_g;

@@ -24,9 +24,13 @@ bool is_chosen(const PlanState& plan, const std::string& card) {
                      [&](const BlendPart& part) { return part.card == card; });
 }
 
-std::vector<words::Sentence> cautions_of(const std::vector<BlendPart>& blend) {
-  std::vector<std::string> pigments;
-  for (const BlendPart& part : blend) pigments.push_back(part.card);
+std::vector<words::Sentence> cautions_of(const Bench& bench) {
+  std::vector<std::vector<paint::Caution>> pigments;
+  for (const BlendPart& part : bench.plan.blend) {
+    const session::Card* card = shelf_card(bench, part.card);
+    pigments.push_back(paint::cautions_of(part.card, card ? pigment_of(*card).cautions
+                                                          : std::vector<std::string>{}));
+  }
   return paint::cautions_for(pigments);
 }
 
@@ -90,7 +94,7 @@ PlanView plan_view(const Bench& bench) {
   v.celsius = plan.celsius;
   v.humidity = plan.humidity;
   v.room_guessed = plan.room_guessed;
-  v.cautions = cautions_of(plan.blend);
+  v.cautions = cautions_of(bench);
   v.reading = plan.reading;
   v.cautions_seen = plan.cautions_seen;
   v.missing = missing_for_begin(bench);

@@ -1,3 +1,4 @@
+#include "bench/card_cautions.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/pads_shelf.hpp"
@@ -28,6 +29,8 @@ void add_card(const Bench& bench, const session::Card& card, ShelfView& v) {
   v.ships = ships_so(card);
   if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
   v.left_g = left_of(bench, card);
+  v.choosing = bench.shelf_page.choosing;
+  if (shelf_kind(card.kind()) == ShelfKind::pigment) v.asks = asked_by(card);
   for (const std::string_view which : facts_of(card.kind())) {
     const Fact fact = fact_of(card, which);
     v.facts.push_back({{ShelfPad::fact, std::string(which)},
@@ -38,7 +41,8 @@ void add_card(const Bench& bench, const session::Card& card, ShelfView& v) {
                        fact.zero});
   }
   if (const auto* entry = catalogued(card); entry && v.ships) {
-    v.sources = entry->sources;
+    v.density_from = entry->density_from;
+    v.oil_from = entry->oil_from;
     v.confidence = entry->confidence;
   }
 }

@@ -1,5 +1,6 @@
 #include "paint/catalogue.hpp"
 
+#include "words/letter_case.hpp"
 #include "words/lists.hpp"
 #include "words/paint_says.hpp"
 
@@ -44,6 +45,14 @@ constexpr words::EnumTable<Caution, CautionRow> caution_rows{{
     {Caution::borate, {"borate", Say::caution_borate}},
     {Caution::sensitiser, {"sensitiser", Say::caution_sensitiser}},
     {Caution::no_heat, {"no_heat", Say::caution_no_heat}},
+    {Caution::titanium, {"titanium", Say::caution_titanium}},
+    {Caution::lead, {"lead", Say::caution_lead}},
+    {Caution::mercury, {"mercury", Say::caution_mercury}},
+    {Caution::arsenic, {"arsenic", Say::caution_arsenic}},
+    {Caution::copper, {"copper", Say::caution_copper}},
+    {Caution::cancer, {"cancer", Say::caution_cancer}},
+    {Caution::not_known, {"not_known", Say::caution_not_known}},
+    {Caution::flakes, {"flakes", Say::caution_flakes}},
 }};
 
 struct Named {
@@ -54,9 +63,6 @@ constexpr words::EnumTable<Mulling, Named> mullings{{{Mulling::stir_in, {"none"}
                                                      {Mulling::light, {"light"}},
                                                      {Mulling::normal, {"normal"}},
                                                      {Mulling::prolonged, {"long"}}}};
-
-constexpr words::EnumTable<Confidence, Named> confidences{
-    {{Confidence::low, {"low"}}, {Confidence::medium, {"medium"}}, {Confidence::high, {"high"}}}};
 
 // One pigment being read. The first fault stays and the reading goes on with empty values, so that
 // a row reads straight down.
@@ -152,12 +158,18 @@ unsigned colour(Row& row) {
 std::vector<Caution> cautions(Row& row) {
   std::vector<Caution> out;
   for (const std::string& said : texts(row, "cautions")) {
-    if (const auto known = caution_rows.find(&CautionRow::word, std::string_view(said)))
+    if (const auto known = caution_named(said))
       out.push_back(*known);
     else
       row.fail(Say::catalogue_unknown_word, "cautions", {said});
   }
   return out;
+}
+
+// What a figure rests on; empty where that is a guess.
+std::string source_of(Row& row, const std::string& key) {
+  const std::string said = text(row, key);
+  return said == "a guess" ? "" : said;
 }
 
 Pigment facts(Row& row) {
@@ -187,9 +199,37 @@ CataloguePigment read_row(Row& row) {
   p.lightfastness = text(row, "lightfastness");
   p.colour = colour(row);
   p.cautions = cautions(row);
-  p.confidence = word(row, "confidence", confidences);
+  p.density_from = source_of(row, "density_from");
+  p.oil_from = source_of(row, "oil_from");
+  p.confidence = static_cast<Confidence>(!p.density_from.empty() + !p.oil_from.empty());
   p.sources = texts(row, "sources");
+  if (row.object.is_object() && row.object.contains("other_names"))
+    p.other_names = texts(row, "other_names");
   return p;
+}
+
+// As words are searched for, and without blanks, dots and dashes.
+std::string squeezed(const std::string& text) {
+  std::string out = words::searchable(text);
+  std::erase_if(out, [](char c) { return c == ' ' || c == '.' || c == '-' || c == '_'; });
+  return out;
+}
+
+// "PB29" as it is written out: "Pigment Blue 29".
+std::string written_out(const std::string& ci_name) {
+  constexpr std::array<std::pair<std::string_view, std::string_view>, 9> hues{{{"PBk", "black"},
+                                                                               {"PBr", "brown"},
+                                                                               {"PB", "blue"},
+                                                                               {"PG", "green"},
+                                                                               {"PO", "orange"},
+                                                                               {"PR", "red"},
+                                                                               {"PV", "violet"},
+                                                                               {"PW", "white"},
+                                                                               {"PY", "yellow"}}};
+  for (const auto& [letters, hue] : hues)
+    if (ci_name.compare(0, letters.size(), letters) == 0)
+      return "pigment" + std::string(hue) + ci_name.substr(letters.size());
+  return {};
 }
 
 std::string name_of_row(std::size_t index, const Json& object) {
@@ -202,10 +242,27 @@ std::string name_of_row(std::size_t index, const Json& object) {
 
 words::Sentence sentence(Caution caution) { return caution_rows[caution].sentence; }
 
+std::string_view name_of(Caution caution) { return caution_rows[caution].word; }
+
+std::optional<Caution> caution_named(std::string_view name) {
+  return caution_rows.find(&CautionRow::word, name);
+}
+
+const std::vector<Caution>& cautions_to_choose() {
+  using enum Caution;
+  static const std::vector<Caution> all{dust,        cancer,          sensitiser,      lead,
+                                        mercury,     arsenic,         cadmium,         cobalt,
+                                        nickel,      chromium,        copper,          manganese,
+                                        titanium,    silica,          fine_black,      nano,
+                                        combustible, no_acid_sulfide, no_acid_cyanide, borate,
+                                        no_heat,     no_drain,        flakes};
+  return all;
+}
+
 const std::vector<words::Sentence>& general_care() {
-  static const std::vector<words::Sentence> all{Say::care_mask,     Say::care_no_food_tools,
-                                                Say::care_children, Say::care_gloves,
-                                                Say::care_wipe_wet, Say::care_sheet_first};
+  static const std::vector<words::Sentence> all{
+      Say::care_mask,   Say::care_sheet_first, Say::care_no_draught, Say::care_no_food_tools,
+      Say::care_gloves, Say::care_wipe_wet,    Say::care_children};
   return all;
 }
 
@@ -238,15 +295,36 @@ const CataloguePigment* in_catalogue(const std::string& id) {
   return nullptr;
 }
 
-std::vector<words::Sentence> cautions_for(const std::vector<std::string>& pigments) {
-  std::vector<words::Sentence> out{Say::care_mask};
+bool goes_by(const std::string& id, const std::string& name, const std::string& ci_name,
+             const std::string& wanted) {
+  const std::string part = squeezed(wanted);
+  const auto means = [&](const std::string& text) {
+    return squeezed(text).find(part) != std::string::npos;
+  };
+  if (means(name) || means(ci_name) || means(written_out(ci_name))) return true;
+  const CataloguePigment* entry = in_catalogue(id);
+  return entry && std::any_of(entry->other_names.begin(), entry->other_names.end(), means);
+}
+
+std::vector<Caution> cautions_of(const std::string& id, const std::vector<std::string>& chosen) {
+  std::vector<Caution> out;
+  if (const CataloguePigment* entry = in_catalogue(id)) out = entry->cautions;
+  for (const std::string& word : chosen) {
+    const Caution caution = caution_named(word).value_or(Caution::not_known);
+    if (std::find(out.begin(), out.end(), caution) == out.end()) out.push_back(caution);
+  }
+  if (out.empty()) out.push_back(Caution::not_known);
+  return out;
+}
+
+std::vector<words::Sentence> cautions_for(const std::vector<std::vector<Caution>>& pigments) {
+  std::vector<words::Sentence> out{Say::care_mask, Say::care_sheet_first};
   const auto add = [&](words::Sentence sentence) {
     if (std::find(out.begin(), out.end(), sentence) == out.end()) out.push_back(sentence);
   };
-  for (const std::string& id : pigments)
-    if (const CataloguePigment* entry = in_catalogue(id))
-      for (const Caution c : entry->cautions)
-        if (c != Caution::dust) add(sentence(c));
+  for (const std::vector<Caution>& cautions : pigments)
+    for (const Caution c : cautions)
+      if (c != Caution::dust) add(sentence(c));
   for (const words::Sentence care : general_care())
     if (care != Say::care_gloves || pigments.empty()) add(care);
   return out;

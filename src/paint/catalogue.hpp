@@ -4,12 +4,14 @@
 #include "paint/material.hpp"
 #include "words/say.hpp"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace paint {
 
+// Of density and oil absorption neither, one or both name a source.
 enum class Confidence { low, medium, high };
 
 // What to be careful about with one pigment, as ids; words/ holds the sentences.
@@ -29,8 +31,23 @@ enum class Caution {
   no_acid_cyanide, // hydrogen cyanide with hot acid or strong heat
   borate,
   sensitiser,
-  no_heat, // not above 200 °C
+  no_heat,  // not above 200 °C
+  titanium, // carcinogen group 2B by inhalation (IARC)
+  lead,
+  mercury,
+  arsenic,
+  copper,
+  cancer,    // of a card that a workshop wrote itself
+  not_known, // nobody has said what to be careful about
+  flakes,    // stirred in, not mulled
 };
+
+// The word in files: "dust", "no_drain", ...
+std::string_view name_of(Caution caution);
+std::optional<Caution> caution_named(std::string_view name);
+
+// All that a card may be given, in the order in which they are offered; not_known is none of them.
+const std::vector<Caution>& cautions_to_choose();
 
 // What a maker reads about one caution: one line, at most 70 characters.
 words::Sentence sentence(Caution caution);
@@ -57,8 +74,10 @@ struct CataloguePigment {
   std::string lightfastness; // ASTM D5067, "I" the best, with what is doubtful about it
   unsigned colour = 0;       // 0xRRGGBB for the heap on screen; chosen by eye, no measurement
   std::vector<Caution> cautions;
+  std::string density_from, oil_from; // what the figure rests on; empty: a guess
   Confidence confidence = Confidence::low;
-  std::vector<std::string> sources;
+  std::vector<std::string> sources;     // of all that is said of it
+  std::vector<std::string> other_names; // by which somebody may look for it; may be none
 };
 
 // Reads the catalogue's bytes: {"pigments": [...]}, the fields as in assets/pigments.json. The
@@ -73,9 +92,19 @@ const std::vector<CataloguePigment>& catalogue();
 // By id; null where it is not in it.
 const CataloguePigment* in_catalogue(const std::string& id);
 
-// What to be careful about with the pigments of one batch, by id, each once: the mask first, then
-// what these want, then what holds for every batch. Gloves are said in general only while no
-// pigment is named.
-std::vector<words::Sentence> cautions_for(const std::vector<std::string>& pigments);
+// Whether somebody who looks for `wanted` means it: a part of its name, its Colour Index name
+// ("pb29", "PB 29", "Pigment Blue 29") or another name the catalogue has for that id, whatever the
+// case, blanks, dots and dashes. Nothing wanted: any.
+bool goes_by(const std::string& id, const std::string& name, const std::string& ci_name,
+             const std::string& wanted);
+
+// What to be careful about with one pigment: the catalogue's by its id, and the words chosen for
+// its card. A word that is not known, or none at all of either: not_known.
+std::vector<Caution> cautions_of(const std::string& id, const std::vector<std::string>& chosen);
+
+// All of that for the pigments of one batch, each once: the mask and the supplier's sheet first,
+// then what these want, then what holds for every batch. Gloves are said in general only while
+// there is no pigment.
+std::vector<words::Sentence> cautions_for(const std::vector<std::vector<Caution>>& pigments);
 
 }

@@ -51,7 +51,7 @@ struct PerGram {
 std::array<PerGram, dry.size()> held_per_gram() {
   std::array<PerGram, dry.size()> table;
   for (std::size_t i = 0; i < dry.size(); ++i)
-    table[i] = {*held_water_g({.gum_g = 1}, dry[i], 20), *held_by(honey_sugars, dry[i])};
+    table[i] = {*held_water_g({.gum_g = 1}, dry[i], 20), *held_water_g({.honey_g = 1}, dry[i], 20)};
   return table;
 }
 

@@ -3,6 +3,7 @@
 #include "paint/faults.hpp"
 #include "words/paint_says.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace paint {
@@ -11,7 +12,7 @@ namespace {
 
 using Say = words::PaintSay;
 
-constexpr double most_held = 0.98; // where ASTM D5032 ends
+constexpr double most_held = 0.98; // above, paint is a dilute solution
 constexpr double water_g_per_mol = 18.015;
 
 std::optional<words::Error> activity_fault(double a) {
@@ -34,38 +35,56 @@ double held_by_gum(double a) {
   return m0 * c * k * a / ((1 - k * a) * (1 - k * a + c * k * a));
 }
 
-// ASTM D5032 (equation from memory), g water to 1 g glycerin.
-double held_by_glycerin(double a, double t) {
-  const double shift = 25.60 - 0.1950 * t + 0.0008 * t * t;
-  const double h = 100 * a + shift;
-  const double percent = std::sqrt((100 + shift) * (100 + shift) + shift * shift - h * h) - shift;
-  return (100 - percent) / percent;
-}
-
-// The mole fraction of water whose activity is a. Newton's steps from x = a, which lies below the
-// root of a function that rises and bends down: each comes nearer, none oversteps.
-double norrish_fraction(double k, double a) {
+// The mole fraction of water whose activity is a. Newton's steps from x = a: the function rises and
+// bends down, so that from the left of its root each step comes nearer and none oversteps.
+double mole_fraction(const Solute& solute, double a) {
   double x = a;
   for (int i = 0; i < 20; ++i) {
     const double s = 1 - x;
-    const double step = (std::log(x / a) - k * s * s) / (1 / x + 2 * k * s);
+    const double low = s * s * (solute.norrish_k - solute.bend * s);
+    const double slope = 1 / x + s * (2 * solute.norrish_k - 3 * solute.bend * s);
+    const double step = (std::log(x / a) - low) / slope;
     x -= step;
     if (std::abs(step) < 1e-13 * x) break;
   }
   return x;
 }
 
-double held_by_sugars(const Solute& solute, double a) {
+double held_by_solute(const Solute& solute, double a) {
   if (a <= 0) return 0;
-  const double x = norrish_fraction(solute.norrish_k, a);
+  const double x = mole_fraction(solute, a);
   return water_g_per_mol / solute.g_per_mol * x / (1 - x);
+}
+
+double held_by_glycerin(double a, double celsius) {
+  constexpr double kelvin = 273.15;
+  const double colder = (25 + kelvin) / (celsius + kelvin);
+  Solute glycerin = glycerin_in_water;
+  glycerin.norrish_k *= colder;
+  glycerin.bend *= colder;
+  return held_by_solute(glycerin, a);
+}
+
+// The middle of four lines through measured honeys.
+constexpr double line_at_none = 0.243, line_per_percent = 0.0173;
+constexpr double line_from = 14, line_to = 21; // % of moisture
+
+double held_by_honey(double a) {
+  const double percent = (a - line_at_none) / line_per_percent;
+  if (percent < line_from) {
+    constexpr double law_there = 0.447241; // Norrish's at 14 %
+    return held_by_solute(honey_sugars,
+                          a * law_there / (line_at_none + line_per_percent * line_from));
+  }
+  const double by_law = held_by_solute(honey_sugars, a);
+  return percent > line_to ? by_law : std::min(by_law, percent / (100 - percent));
 }
 
 double held(const Wet& wet, double a, double celsius) {
   double water = 0;
   if (wet.gum_g > 0) water += wet.gum_g * held_by_gum(a);
   if (wet.glycerin_g > 0) water += wet.glycerin_g * held_by_glycerin(a, celsius);
-  if (wet.honey_g > 0) water += wet.honey_g * held_by_sugars(honey_sugars, a);
+  if (wet.honey_g > 0) water += wet.honey_g * held_by_honey(a);
   return water;
 }
 
@@ -82,7 +101,9 @@ words::Result<double> held_by(const Solute& solute, double activity) {
   for (double x : {solute.g_per_mol, solute.norrish_k})
     if (!(x > 0) || !std::isfinite(x))
       return words::failure(Say::measure_not_positive, {words::Number(x, 2)});
-  return held_by_sugars(solute, activity);
+  if (!std::isfinite(solute.bend))
+    return words::failure(Say::not_a_number, {words::Number(solute.bend, 2)});
+  return held_by_solute(solute, activity);
 }
 
 words::Result<double> held_water_g(const Wet& wet, double humidity, double celsius) {

@@ -38,9 +38,9 @@ std::string binder_words(const Batch& batch) {
 
 // What every powder asks for is no matter of the pan.
 bool asks_for_care(const Card& pigment) {
-  const auto* entry = paint::in_catalogue(pigment.id);
-  return !entry || std::any_of(entry->cautions.begin(), entry->cautions.end(),
-                               [](paint::Caution c) { return c != paint::Caution::dust; });
+  const auto cautions = paint::cautions_of(pigment.id, pigment_of(pigment).cautions);
+  return std::any_of(cautions.begin(), cautions.end(),
+                     [](paint::Caution c) { return c != paint::Caution::dust; });
 }
 
 // Eight signs tell batches of one studio apart; an id that is no number is short already.

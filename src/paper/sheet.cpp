@@ -195,15 +195,15 @@ Markup broken(const Batch& batch) {
 }
 
 Markup care(const Batch& batch) {
-  std::vector<std::string> ids;
+  std::vector<std::vector<paint::Caution>> asked;
   std::vector<Markup> list;
   for (const Card& pigment : pigments_of(batch)) {
-    ids.push_back(pigment.id);
-    if (!paint::in_catalogue(pigment.id))
+    asked.push_back(paint::cautions_of(pigment.id, pigment_of(pigment).cautions));
+    if (!paint::in_catalogue(pigment.id) && pigment_of(pigment).cautions.empty())
       list.push_back(
           element("li", {}, {given(say(Say::care_pigment_not_known, {pigment_words(pigment)}))}));
   }
-  for (const words::Sentence sentence : paint::cautions_for(ids))
+  for (const words::Sentence sentence : paint::cautions_for(asked))
     list.push_back(element("li", {}, say(sentence)));
   return titled("care", Say::sheet_care, {element("ul", {}, list)});
 }

@@ -92,8 +92,15 @@ std::string liquid_words(CardKind kind) {
   return "";
 }
 
-std::string choice_words(bench::ChoiceKind choice, const session::Card& card) {
+std::string chosen_words(const std::vector<paint::Caution>& asks) {
+  const bool known = std::find(asks.begin(), asks.end(), paint::Caution::not_known) == asks.end();
+  return known ? say(Say::card_cautions, {std::to_string(asks.size())})
+               : say(Say::card_cautions_none);
+}
+
+std::string choice_words(bench::ChoiceKind choice, const bench::ShelfView& shelf) {
   using bench::ChoiceKind;
+  const session::Card& card = *shelf.card;
   switch (choice) {
   case ChoiceKind::family: return family_words(pigment_of(card).pigment.family);
   case ChoiceKind::with: {
@@ -104,16 +111,24 @@ std::string choice_words(bench::ChoiceKind choice, const session::Card& card) {
   case ChoiceKind::liquid: return liquid_words(card.kind());
   case ChoiceKind::glass:
     return say(card.kind() == CardKind::slab ? Say::glass_slab : Say::glass_muller);
+  case ChoiceKind::cautions: return chosen_words(shelf.asks);
   }
   return "";
 }
 
-void choice_pad(Sheet& sheet, const bench::Pad& at, const session::Card& card) {
-  const auto choice = bench::choice_of(card.kind());
+void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
+  const auto choice = bench::choice_named(at.id.arg);
   if (!choice) return;
   pad(sheet, at, plain(sheet.theme),
-      {{choice_words(*choice, card), clean_letters, false, 2},
+      {{choice_words(*choice, shelf), clean_letters, false, 2},
        {say(bench::row_of(*choice).say), small, true, 2}});
+}
+
+void caution_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
+  const auto caution = paint::caution_named(at.id.arg);
+  const bool chosen = std::find(shelf.asks.begin(), shelf.asks.end(), caution) != shelf.asks.end();
+  pad(sheet, at, chosen ? dark(sheet.theme) : plain(sheet.theme),
+      {{say(paint::sentence(*caution)), small, false, 3}});
 }
 
 constexpr words::EnumTable<paint::Confidence, words::Sentence> confidences{
@@ -135,10 +150,12 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
     out.push_back({say(Say::card_of_water), small, false, 3});
   if (card.kind() == CardKind::binder) out.push_back({say(Say::card_keep_note), small, true, 3});
   if (shelf.ships) out.push_back({say(Say::card_ships), small, true, 2});
-  if (shelf.confidence) { out.push_back({say(confidences[*shelf.confidence]), small, true, 1}); }
-  std::string sources;
-  for (const std::string& source : shelf.sources) sources += (sources.empty() ? "" : "; ") + source;
-  if (!sources.empty()) out.push_back({say(Say::card_source, {sources}), small, true, 4});
+  if (shelf.confidence) {
+    const auto from = [](const std::string& s) { return s.empty() ? say(Say::card_guess) : s; };
+    out.push_back({say(confidences[*shelf.confidence]), small, true, 1});
+    out.push_back({say(Say::card_density_from, {from(shelf.density_from)}), small, true, 2});
+    out.push_back({say(Say::card_oil_from, {from(shelf.oil_from)}), small, true, 2});
+  }
   if (card.kind() == CardKind::pigment) out.push_back({say(Say::card_sheet), small, true, 1});
   return out;
 }
@@ -158,7 +175,7 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
       if (row.pad == at.id) row_pad(sheet, at, row);
     return;
   case ShelfPad::fact: return fact_pad(sheet, at, shelf);
-  case ShelfPad::choice: return choice_pad(sheet, at, *shelf.card);
+  case ShelfPad::choice: return choice_pad(sheet, at, shelf);
   case ShelfPad::kept_away:
     return pad(sheet, at, shelf.away ? dark(sheet.theme) : g,
                {{shelf.away ? say(Say::shelf_here)
@@ -168,6 +185,11 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   case ShelfPad::put_away: return pad(sheet, at, g, {{say(Say::shelf_put_away), clean_letters}});
   case ShelfPad::bring_back:
     return pad(sheet, at, g, {{say(Say::shelf_bring_back), clean_letters}});
+  case ShelfPad::caution: return caution_pad(sheet, at, shelf);
+  case ShelfPad::more_cautions:
+    return pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
+  case ShelfPad::cautions_chosen:
+    return pad(sheet, at, dark(sheet.theme), {{say(Say::card_cautions_done), clean_bold}});
   case ShelfPad::card_done:
     return pad(sheet, at, dark(sheet.theme), {{say(Say::shelf_done), clean_bold}});
   case ShelfPad::says: return; // a text field
@@ -183,6 +205,8 @@ void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
     labels(sheet, l.main, plain(t), {{say(Say::shelf_none), clean_letters, true, 1}});
   if (shelf.number) {
     draw_number(sheet, *shelf.number);
+  } else if (shelf.choosing) {
+    // pads only
   } else if (shelf.card) {
     panel(sheet, l.lower);
     labels(sheet, inset(l.lower, 1.5), plain(t), about(shelf), Anchor::left);

@@ -8,6 +8,7 @@
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace session {
 
@@ -32,6 +33,7 @@ struct PigmentCard {
   std::string index_name;   // Colour Index name, may be empty
   std::uint32_t colour = 0; // 0xRRGGBB of the heap on screen
   paint::Pigment pigment;
+  std::vector<std::string> cautions = {}; // words of paint::Caution, as its maker chose them
   bool operator==(const PigmentCard&) const = default;
 };
 struct PaintCard {

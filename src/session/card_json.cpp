@@ -43,6 +43,7 @@ void write(const PigmentCard& card, Json& j) {
   j["g_per_mL_u"] = number(card.pigment.g_per_mL_u);
   j["oil_g_per_100g"] = number(card.pigment.oil_g_per_100g);
   j["oil_u"] = number(card.pigment.oil_u);
+  if (!card.cautions.empty()) j["cautions"] = card.cautions;
   if (card.pigment.heap_g_per_mL <= 0) return;
   j["heap_g_per_mL"] = number(card.pigment.heap_g_per_mL);
   j["heap_u"] = number(card.pigment.heap_g_per_mL_u);
@@ -57,6 +58,7 @@ void read(Fields& f, PigmentCard& card) {
   card.pigment.g_per_mL_u = f.number_or("g_per_mL_u", 0, 25, 0);
   card.pigment.oil_g_per_100g = f.number_or("oil_g_per_100g", 0, 2000, 0);
   card.pigment.oil_u = f.number_or("oil_u", 0, 2000, 0);
+  card.cautions = f.texts_or_none("cautions");
   card.pigment.heap_g_per_mL = f.number_or("heap_g_per_mL", 0.01, 5, 0);
   card.pigment.heap_g_per_mL_u = f.number_or("heap_u", 0, 5, 0);
 }

@@ -11,6 +11,7 @@
 #include <string>
 #include <tuple>
 #include <variant>
+#include <vector>
 
 namespace session {
 

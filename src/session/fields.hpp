@@ -57,6 +57,19 @@ public:
     return has(name) ? text(name) : std::move(otherwise);
   }
 
+  std::vector<std::string> texts_or_none(const char* name) {
+    std::vector<std::string> out;
+    if (!has(name)) return out;
+    const Json* field = find(name);
+    bool texts = field->is_array();
+    for (const Json& each : *field) {
+      texts = texts && each.is_string();
+      if (texts) out.push_back(each.get<std::string>());
+    }
+    if (!texts) fault(words::SessionSay::field_not_text, name);
+    return out;
+  }
+
   bool yes(const char* name) {
     if (!has(name)) return false;
     const Json* field = find(name);

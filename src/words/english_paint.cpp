@@ -35,9 +35,6 @@ std::string_view english(PaintSay id) {
     return "Glycerin {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
   case Say::recipe_water:
     return "Water {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
-  case Say::pressure_out_of_range:
-    return "Air pressure lies between {1} and {2} kPa: {0} does not.";
-  case Say::frost_not_dew: return "This air is so dry that a cold glass gets frost, not dew.";
   case Say::humidity_above_held:
     return "What paint holds is known up to 98 % humidity: {0} % is more.";
   case Say::nothing_to_dry: return "Nothing is here that could dry.";
@@ -110,15 +107,16 @@ std::string_view english(PaintSay id) {
            "in use.";
   case Say::caution_dust: return "Dry powder: dust mask on (FFP2, N95 or better) until it is wet.";
   case Say::caution_cobalt: return "Cobalt: gloves on, breathe no dust.";
-  case Say::caution_cadmium: return "Cadmium: gloves, no dust, never sand or spray.";
+  case Say::caution_cadmium:
+    return "Cadmium: breathed, it causes cancer (IARC 1): gloves, never sand it.";
   case Say::caution_nickel: return "Nickel: gloves on, keep it off the skin.";
   case Say::caution_chromium:
     return "Chromium: wear gloves; ask whether it is free of chromium(VI).";
   case Say::caution_manganese: return "Manganese: years of its dust do harm.";
   case Say::caution_no_drain: return "Keep its rinse water out of the drain.";
-  case Say::caution_silica: return "May hold quartz dust: wipe wet, never sweep.";
-  case Say::caution_fine_black:
-    return "Very fine: IARC lists it as possibly causing cancer when breathed.";
+  case Say::caution_silica:
+    return "May hold quartz: breathed, it causes cancer (IARC 1). Wipe up wet.";
+  case Say::caution_fine_black: return "Very fine: breathed, it may cause cancer (IARC 2B).";
   case Say::caution_nano: return "Very fine, stays in the air: wet it slowly.";
   case Say::caution_combustible:
     return "A cloud of this powder can catch fire: no flame, no sparks.";
@@ -129,12 +127,26 @@ std::string_view english(PaintSay id) {
   case Say::caution_borate: return "May hold borate: look for it in the safety data sheet.";
   case Say::caution_sensitiser: return "Can set off an allergy: off the skin.";
   case Say::caution_no_heat: return "Do not heat it above 200 °C.";
-  case Say::care_mask: return "While powder is dry: mask on (FFP2, N95 or better), air moving.";
+  case Say::caution_titanium:
+    return "Titanium dioxide: breathed, its dust may cause cancer (IARC 2B).";
+  case Say::caution_lead:
+    return "Lead: gloves, no dust, wash hands. It stays in the body (IARC 2A).";
+  case Say::caution_mercury:
+    return "Mercury: gloves, no dust, never heat it. It stays in the body.";
+  case Say::caution_arsenic:
+    return "Arsenic: gloves, no dust at all. Poison, and causes cancer (IARC 1).";
+  case Say::caution_copper: return "Copper: gloves, no dust, none swallowed.";
+  case Say::caution_cancer:
+    return "Can cause cancer: gloves, no dust, its safety data sheet at hand.";
+  case Say::caution_not_known: return "Not known: treat as toxic. Gloves on, breathe no dust.";
+  case Say::caution_flakes: return "Stir it in: a muller breaks its flakes.";
+  case Say::care_mask: return "While powder is dry: mask on (FFP2, N95 or better).";
   case Say::care_no_food_tools: return "No kitchen tools, no food at the bench, no licked brushes.";
   case Say::care_children: return "Keep powder, binder and paint out of reach of children.";
-  case Say::care_gloves: return "Gloves for cobalt, cadmium, nickel and chromium.";
+  case Say::care_gloves: return "Gloves for every metal, and for a pigment nobody knows.";
   case Say::care_wipe_wet: return "Wipe up wet. Never sweep or blow dry powder.";
   case Say::care_sheet_first: return "The supplier’s safety data sheet and local rules come first.";
+  case Say::care_no_draught: return "No draught over powder: air the room before and after.";
   case Say::amount_grams: return "{0} g";
   }
   return "";

@@ -46,7 +46,13 @@ std::string_view english(ShelfSay id) {
   case Say::card_confidence_low: return "Confidence low.";
   case Say::card_confidence_medium: return "Confidence fair.";
   case Say::card_confidence_high: return "Confidence good.";
-  case Say::card_source: return "Source: {0}";
+  case Say::card_cautions: return "{0} chosen";
+  case Say::card_cautions_none: return "not known";
+  case Say::card_cautions_what: return "cautions";
+  case Say::card_cautions_done: return "back to the card";
+  case Say::card_density_from: return "Density: {0}.";
+  case Say::card_oil_from: return "Oil absorption: {0}.";
+  case Say::card_guess: return "a guess";
   case Say::card_left: return "{0} g left.";
   case Say::card_of_drops: return "Drop 20 drops onto the scale and enter what they weigh.";
   case Say::card_of_water:

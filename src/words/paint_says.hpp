@@ -34,8 +34,6 @@ enum class PaintSay {
   recipe_glycerin,
   recipe_water,
   // air, drying and what a bench teaches
-  pressure_out_of_range, // 0: kPa, 1: least, 2: most
-  frost_not_dew,
   humidity_above_held, // 0: %
   nothing_to_dry,
   volume_too_small, // 0: mL, 1: g of water
@@ -105,6 +103,14 @@ enum class PaintSay {
   caution_borate,
   caution_sensitiser,
   caution_no_heat,
+  caution_titanium,
+  caution_lead,
+  caution_mercury,
+  caution_arsenic,
+  caution_copper,
+  caution_cancer,
+  caution_not_known,
+  caution_flakes,
   // what holds for every batch, shown before one opens
   care_mask,
   care_no_food_tools,
@@ -112,6 +118,7 @@ enum class PaintSay {
   care_gloves,
   care_wipe_wet,
   care_sheet_first,
+  care_no_draught,
   // amounts
   amount_grams,
 };

@@ -48,7 +48,13 @@ enum class ShelfSay {
   card_confidence_low,
   card_confidence_medium,
   card_confidence_high,
-  card_source,
+  card_cautions, // 0: how many are chosen
+  card_cautions_none,
+  card_cautions_what,
+  card_cautions_done,
+  card_density_from, // 0: source
+  card_oil_from,     // 0: source
+  card_guess,
   card_left,
   card_of_drops,
   card_of_water,

@@ -6,6 +6,7 @@
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 
+#include <algorithm>
 #include <limits>
 
 using namespace bench;
@@ -164,14 +165,89 @@ TEST_CASE("how much is left of a binder, and a plan for more than that") {
   CHECK(*left_of(h.b, card(h, "gum_12")) == Approx(1));
 }
 
-TEST_CASE("every choice turns over until it comes round") {
+TEST_CASE("every choice but the cautions turns over until it comes round") {
   for (const ShelfKind kind : words::all_of<ShelfKind>) {
     const session::Card first = blank_card(kind, "c");
-    const auto choice = choice_of(first.kind());
-    if (!choice) continue;
-    session::Card now = with_next(first);
-    CHECK(now != first);
-    for (int turn = 0; turn < 20 && now != first; ++turn) now = with_next(now);
-    if (*choice != ChoiceKind::size) CHECK(now == first);
+    for (const ChoiceKind choice : choices_of(first.kind())) {
+      if (choice == ChoiceKind::cautions) continue; // they open
+      session::Card now = with_next(first, choice);
+      CHECK(now != first);
+      for (int turn = 0; turn < 20 && now != first; ++turn) now = with_next(now, choice);
+      if (choice != ChoiceKind::size) CHECK(now == first);
+    }
   }
+}
+
+TEST_CASE("the cautions of a pigment are chosen on its card, and the plan heeds them") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("new_card");
+  write(h, "name", "Attic white");
+  const auto asks = [&] { return std::get<ShelfView>(view(h.b, h.now()).screen).asks; };
+  using C = std::vector<paint::Caution>;
+  CHECK(asks() == C{paint::Caution::not_known});
+  h.tap("choice cautions");
+  CHECK(std::get<ShelfView>(view(h.b, h.now()).screen).choosing);
+  CHECK_FALSE(h.shows("card_done"));
+  h.tap("caution lead");
+  h.tap("caution cancer");
+  h.tap("caution mercury");
+  h.tap("caution mercury"); // not that, after all
+  h.tap("cautions_chosen");
+  CHECK(asks() == C{paint::Caution::lead, paint::Caution::cancer});
+  h.tap("card_done");
+  const std::string id = h.b.shelf.front().id;
+  CHECK(pigment_of(card(h, id)).cautions == std::vector<std::string>{"lead", "cancer"});
+  h.b.plan.blend = {{id, 1}};
+  h.tap("plan");
+  const auto said = std::get<PlanView>(view(h.b, h.now()).screen).cautions;
+  CHECK(std::count(said.begin(), said.end(), words::Sentence(words::PaintSay::caution_lead)) == 1);
+  CHECK(std::count(said.begin(), said.end(), words::Sentence(words::PaintSay::caution_cancer)) ==
+        1);
+  CHECK(std::count(said.begin(), said.end(), words::Sentence(words::PaintSay::caution_not_known)) ==
+        0);
+}
+
+TEST_CASE("each caution can be reached on every display, and the catalogue's own stay") {
+  for (const Size mm : {Size{218, 136}, {237, 148}, {280, 175}, {136, 218}, {148, 237}}) {
+    Hands h(Display{mm, Hand::left});
+    h.tap("shelf");
+    h.b.shelf_page.search = "cadmium red";
+    h.tap("card pr108");
+    h.tap("choice cautions");
+    for (const paint::Caution c : paint::cautions_to_choose()) {
+      const std::string pad = "caution " + std::string(paint::name_of(c));
+      for (int i = 0; i < 5 && !h.shows(pad); ++i) h.tap("more_cautions");
+      h.tap(pad);
+    }
+    h.tap("cautions_chosen");
+    const auto& chosen = pigment_of(*h.b.shelf_page.card).cautions;
+    CHECK(chosen.size() == paint::cautions_to_choose().size() - 3);
+    CHECK(std::count(chosen.begin(), chosen.end(), "cadmium") == 0); // it asks for that anyway
+  }
+}
+
+TEST_CASE("another card opens as a card, not as its cautions") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("card pb29");
+  h.tap("choice cautions");
+  h.tap("card pb28");
+  CHECK_FALSE(h.b.shelf_page.choosing);
+  CHECK(h.shows("card_done"));
+}
+
+TEST_CASE("a pigment is found by what else it is called, in plan and shelf") {
+  Hands h;
+  const auto found = [&](const std::string& wanted) {
+    h.b.plan.search = h.b.shelf_page.search = wanted;
+    std::vector<std::string> plan, shelf;
+    for (const auto* c : pigments_found(h.b)) plan.push_back(c->id);
+    for (const auto* c : cards_listed(h.b)) shelf.push_back(c->id);
+    CHECK(plan == shelf);
+    return plan;
+  };
+  CHECK(found("terre verte") == std::vector<std::string>{"pg23"});
+  CHECK(found("Pigment Blue 28") == std::vector<std::string>{"pb28"});
+  CHECK(found("pb 28") == std::vector<std::string>{"pb28"});
 }

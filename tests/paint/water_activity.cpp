@@ -53,7 +53,27 @@ TEST_CASE("a solute has a mass and a constant") {
   CHECK(held_by({180, none}, 0.9).error().what == Say::measure_not_positive);
   CHECK(held_by(honey_sugars, 0.99).error().what == Say::humidity_above_held);
   CHECK(held_by(honey_sugars, none).error().what == Say::not_a_number);
+  CHECK(held_by({92, 1.18, none}, 0.9).error().what == Say::not_a_number);
   CHECK(*held_by(honey_sugars, 0) == 0);
+}
+
+TEST_CASE("glycerin's law turned round gives the activity back, at any temperature") {
+  CHECK(rc::check("glycerin", [] {
+    const double a = any::between(0.001, 0.98), celsius = any::between(0, 70);
+    const double water = *held_water_g({.glycerin_g = 1}, a, celsius) / 18.015;
+    const double s = 1 - water / (water + 1 / glycerin_in_water.g_per_mol);
+    const double ln = s * s * (glycerin_in_water.norrish_k - glycerin_in_water.bend * s);
+    RC_ASSERT(std::abs((1 - s) * std::exp(-ln * 298.15 / (celsius + 273.15)) - a) < 1e-9);
+  }));
+}
+
+TEST_CASE("honey's water has no step where its line begins and ends") {
+  const auto held = [](double a) { return *held_water_g({.honey_g = 1}, a, 20); };
+  for (double a = 0.01; a < 0.9; a += 0.001) { // at 0.9 it rises by 20 g to 1 of activity
+    CAPTURE(a);
+    CHECK(held(a + 1e-6) > held(a));
+    CHECK(held(a + 1e-6) - held(a) < 3e-5);
+  }
 }
 
 TEST_CASE("Norrish's law turned round gives the activity back") {

@@ -1,4 +1,5 @@
 #include "paper/hand.hpp"
+#include "paper/label.hpp"
 #include "paper/sheet.hpp"
 #include "paper/timeline.hpp"
 #include "paper/trail.hpp"
@@ -76,7 +77,36 @@ TEST_CASE("of a pigment that is in no catalogue that is said") {
   made.writer.card(own);
   made.open("Quarry");
   made.put(Added{"own_earth", Unit::g, 10, ""});
-  CHECK(has(sheet_of(made.batch()), "Earth from the quarry: not in the catalogue"));
+  const std::string html = sheet_of(made.batch());
+  CHECK(has(html, "Earth from the quarry: not in the catalogue"));
+  CHECK(has(html, "treat as toxic. Gloves on"));
+}
+
+TEST_CASE("what its maker chose for a pigment stands on the sheet and asks for care on the label") {
+  Made made;
+  Card own = make::pigment("own_white", 6.7, 10);
+  own.name = "White of the attic";
+  std::get<PigmentCard>(own.facts).cautions = {"lead"};
+  made.writer.card(own);
+  made.open("Attic");
+  made.put(Added{"own_white", Unit::g, 10, ""});
+  const std::string html = sheet_of(made.batch());
+  CHECK(has(html, "Lead: gloves"));
+  CHECK_FALSE(has(html, "treat as toxic"));
+  CHECK_FALSE(has(html, "not in the catalogue"));
+  const auto cares = [](const Batch& batch) {
+    bool says = false;
+    for (const auto& t : paper::label_texts({batch, offsets()}))
+      says |= has(t.words, "safety data sheet");
+    return says;
+  };
+  CHECK(cares(made.batch()));
+  Made harmless;
+  std::get<PigmentCard>(own.facts).cautions = {"dust"};
+  harmless.writer.card(own);
+  harmless.open("Attic");
+  harmless.put(Added{"own_white", Unit::g, 10, ""});
+  CHECK_FALSE(cares(harmless.batch()));
 }
 
 TEST_CASE("what could not be read is said on the sheet") {

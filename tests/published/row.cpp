@@ -14,6 +14,7 @@ Source library(const std::string& which) { return {"reference library", which}; 
 Source apart(const std::string& from) { return {"worked apart", from}; }
 Source practice() { return {"common practice, no source", "makers of watercolour"}; }
 Source remembered(const std::string& what) { return {"from memory", what}; }
+Source consistent_with(const Source& other) { return {"consistency", other.text}; }
 
 namespace {
 

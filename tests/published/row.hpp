@@ -7,7 +7,7 @@
 
 namespace published {
 
-// What stands behind a value. It can only be made by one of the five below, so that no row is
+// What stands behind a value. It can only be made by one of the six below, so that no row is
 // without its kind.
 class Source {
 public:
@@ -21,6 +21,7 @@ private:
   friend Source apart(const std::string& from);
   friend Source practice();
   friend Source remembered(const std::string& what);
+  friend Source consistent_with(const Source& other);
 };
 
 Source printed(const std::string& where);   // read there: standard, handbook, paper, data sheet
@@ -28,6 +29,9 @@ Source library(const std::string& which);   // a general-purpose library gave it
 Source apart(const std::string& from);      // printed formula or inputs; by hand, or by drawing
 Source practice();                          // a fact of the trade without a source
 Source remembered(const std::string& what); // named, but nobody has read it again
+// The value, but our constant was fitted to it, or the tolerance is our own uncertainty: such a row
+// says that we do not contradict ourselves, and no more.
+Source consistent_with(const Source& other);
 
 struct Row {
   std::string of;   // header and function of src/paint: "film/cpvc"

@@ -254,15 +254,18 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
     out.push_back({"shelf, " + what + on, mm, view(b, {})});
   };
   keep("list");
-  for (const char* id : {"pb36", "gum_12_glycerin", "honey_11", "dropper", "teaspoon", "half_pan"})
-    for (const session::Card& card : b.shelf)
-      if (card.id == id) {
-        b.shelf_page.kind = shelf_kind(card.kind());
-        b.shelf_page.card = card;
-        keep(id);
-      }
+  for (const char* id :
+       {"pb36", "gum_12_glycerin", "honey_11", "dropper", "teaspoon", "half_pan"}) {
+    b.shelf_page.card = *shelf_card(b, id);
+    b.shelf_page.kind = shelf_kind(b.shelf_page.card->kind());
+    keep(id);
+  }
   std::get<ShelfView>(out.back().view.screen).notice.error =
       words::Error{words::BenchSay::not_a_date, {"25.11.2026"}};
+  b.shelf_page.kind = ShelfKind::pigment;
+  b.shelf_page.choosing = true;
+  b.shelf_page.card = *shelf_card(b, "pr108");
+  keep("cautions");
   b.shelf_page = {};
   b.shelf_page.kind = ShelfKind::glass;
   b.shelf_page.card = blank_card(ShelfKind::glass, "g");

@@ -28,6 +28,11 @@ TEST_CASE("hex goes both ways and refuses what is not eight lower-case digits") 
 
 namespace {
 
+Card warned(Card card) {
+  std::get<PigmentCard>(card.facts).cautions = {"cobalt", "cancer", "a word of a later program"};
+  return card;
+}
+
 std::vector<Event> one_of_each() {
   Began later;
   later.session = "c41e08d5";
@@ -38,6 +43,7 @@ std::vector<Event> one_of_each() {
   return {
       later,
       LaidOut{make::pigment("pb28", 4.2, 30)},
+      LaidOut{warned(make::pigment("own", 4.2, 30))},
       LaidOut{make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2, .honey = 0.25})},
       LaidOut{make::dropper("bulb", 0.048, 0.004, CardKind::binder)},
       LaidOut{make::paint_of("b0", 4.2)},

@@ -1,4 +1,4 @@
-// Our air over a grid, one line of JSON a room, for compare.js.
+// Our saturation pressure over a grid, one line of JSON each, for compare.js.
 #include "paint/air.hpp"
 
 #include <cstdio>

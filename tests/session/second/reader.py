@@ -88,6 +88,11 @@ def sha256(v):
         raise Damaged("no SHA-256")
 
 
+def texts(v):
+    if not isinstance(v, list) or not all(isinstance(each, str) for each in v):
+        raise Damaged("list of texts")
+
+
 def line_name(v):
     if not (isinstance(v, list) and len(v) == 2 and isinstance(v[0], str)
             and isinstance(v[1], int) and not isinstance(v[1], bool) and v[1] >= 0):
@@ -116,7 +121,8 @@ KEEPING = {"lot": text(False), "made_on": text(False), "keep_until": text(False)
 PIGMENT = {"index_name": text(False), "colour": (colour, True), "family": text(),
            "g_per_mL": number(0.1, 25), "g_per_mL_u": number(0, 25, False),
            "oil_g_per_100g": number(0, 2000, False), "oil_u": number(0, 2000, False),
-           "heap_g_per_mL": number(0.01, 5, False), "heap_u": number(0, 5, False)}
+           "heap_g_per_mL": number(0.01, 5, False), "heap_u": number(0, 5, False),
+           "cautions": (texts, False)}
 DROPPER = {"mL_per_drop": number(1e-4, 1), "u": number(0, 1000, False),
            "calibrated_with": word(*CARDS, needed=False)}
 FACE = {"cm2": number(0, 100000)}
