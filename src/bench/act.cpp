@@ -64,7 +64,8 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   const bool leaves_shelf = bench.screen == Screen::shelf && to && to != Screen::shelf;
   if (leaves_shelf && !keep_card(bench, now, effects)) return;
   if (to) return turn_to(bench, *to, now);
-  if (const auto top_bar = pad.kind.as<TopBarPad>()) return act_on_top_bar(bench, *top_bar, effects);
+  if (const auto top_bar = pad.kind.as<TopBarPad>())
+    return act_on_top_bar(bench, *top_bar, effects);
   if (bench.number && belongs_to_number(pad.kind)) return act_on_number(bench, pad, now, effects);
   switch (bench.screen) {
   case Screen::shelf: return act_on_shelf(bench, pad, now, effects);

@@ -10,9 +10,7 @@
 #include "words/bench_says.hpp"
 #include "words/calendar.hpp"
 #include "words/letter_case.hpp"
-#include "words/screens_says.hpp"
 #include "words/session_says.hpp"
-#include "words/shelf_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -150,59 +148,58 @@ using Say = words::BenchSay;
 constexpr double most_g = 100000;
 constexpr words::EnumTable<FactKind, FactRow> fact_rows{{
     {FactKind::g_per_mL,
-     {"g_per_mL", 0.5, 20, 2, words::ScreensSay::fact_g_per_mL, words::ShelfSay::fact_unknown,
+     {"g_per_mL", 0.5, 20, 2, Say::fact_g_per_mL, Say::fact_unknown,
       of_pigment<&Pigment::g_per_mL, &Pigment::g_per_mL_u>,
       with_pigment<&Pigment::g_per_mL, &Pigment::g_per_mL_u, 3>}},
     {FactKind::oil,
-     {"oil", 1, 1000, 0, words::ScreensSay::fact_oil, words::ShelfSay::fact_unknown,
+     {"oil", 1, 1000, 0, Say::fact_oil, Say::fact_unknown,
       of_pigment<&Pigment::oil_g_per_100g, &Pigment::oil_u>,
       with_pigment<&Pigment::oil_g_per_100g, &Pigment::oil_u, 10>}},
     {FactKind::heap,
-     {"heap", 0.01, 5, 2, words::ScreensSay::fact_heap, words::ShelfSay::fact_unknown,
+     {"heap", 0.01, 5, 2, Say::fact_heap, Say::fact_unknown,
       of_pigment<&Pigment::heap_g_per_mL, &Pigment::heap_g_per_mL_u>,
       with_pigment<&Pigment::heap_g_per_mL, &Pigment::heap_g_per_mL_u, 10>}},
     {FactKind::gum,
-     {"gum", 0, most_g, 2, words::ScreensSay::fact_gum, words::SessionSay::amount_none,
-      of_recipe<&Recipe::gum>, with_recipe<&Recipe::gum>}},
+     {"gum", 0, most_g, 2, Say::fact_gum, words::SessionSay::amount_none, of_recipe<&Recipe::gum>,
+      with_recipe<&Recipe::gum>}},
     {FactKind::water,
-     {"water", 0, most_g, 2, words::ScreensSay::fact_water, words::SessionSay::amount_none,
+     {"water", 0, most_g, 2, Say::fact_water, words::SessionSay::amount_none,
       of_recipe<&Recipe::water>, with_recipe<&Recipe::water>}},
     {FactKind::honey,
-     {"honey", 0, most_g, 2, words::ScreensSay::fact_honey, words::SessionSay::amount_none,
+     {"honey", 0, most_g, 2, Say::fact_honey, words::SessionSay::amount_none,
       of_recipe<&Recipe::honey>, with_recipe<&Recipe::honey>}},
     {FactKind::glycerin,
-     {"glycerin", 0, most_g, 2, words::ScreensSay::fact_glycerin, words::SessionSay::amount_none,
+     {"glycerin", 0, most_g, 2, Say::fact_glycerin, words::SessionSay::amount_none,
       of_recipe<&Recipe::glycerin>, with_recipe<&Recipe::glycerin>}},
     {FactKind::preservative,
-     {"preservative", 0, most_g, 2, words::ScreensSay::fact_preservative,
-      words::SessionSay::amount_none, of_recipe<&Recipe::other>, with_recipe<&Recipe::other>}},
+     {"preservative", 0, most_g, 2, Say::fact_preservative, words::SessionSay::amount_none,
+      of_recipe<&Recipe::other>, with_recipe<&Recipe::other>}},
     {FactKind::made_g,
-     {"made_g", 0, most_g, 1, words::ScreensSay::fact_made_g, words::ShelfSay::fact_unknown,
-      made_of, with_made}},
+     {"made_g", 0, most_g, 1, Say::fact_made_g, Say::fact_unknown, made_of, with_made}},
     {FactKind::drops,
-     {"drops_20_g", 0.1, 6, 2, words::ScreensSay::fact_drops, words::ShelfSay::fact_unknown,
-      weight_of_drops, with_weighed_drops}},
+     {"drops_20_g", 0.1, 6, 2, Say::fact_drops, Say::fact_unknown, weight_of_drops,
+      with_weighed_drops}},
     {FactKind::water_in_spoon,
-     {"water_g", 0.05, 1000, 1, words::ScreensSay::fact_water_full, words::ShelfSay::fact_unknown,
-      weight_of_water, with_weighed_water}},
+     {"water_g", 0.05, 1000, 1, Say::fact_water_full, Say::fact_unknown, weight_of_water,
+      with_weighed_water}},
     {FactKind::water_in_pan,
-     {"water_g", 0.05, 500, 1, words::ScreensSay::fact_water_full, words::ShelfSay::fact_unknown,
-      weight_of_water, with_weighed_water}},
+     {"water_g", 0.05, 500, 1, Say::fact_water_full, Say::fact_unknown, weight_of_water,
+      with_weighed_water}},
     {FactKind::slab_cm2,
-     {"cm2", 1, 20000, 0, words::ScreensSay::fact_cm2, words::ShelfSay::fact_unknown,
-      face_of<session::SlabCard>, with_face<session::SlabCard>}},
+     {"cm2", 1, 20000, 0, Say::fact_cm2, Say::fact_unknown, face_of<session::SlabCard>,
+      with_face<session::SlabCard>}},
     {FactKind::muller_cm2,
-     {"cm2", 1, 20000, 0, words::ScreensSay::fact_cm2, words::ShelfSay::fact_unknown,
-      face_of<session::MullerCard>, with_face<session::MullerCard>}},
+     {"cm2", 1, 20000, 0, Say::fact_cm2, Say::fact_unknown, face_of<session::MullerCard>,
+      with_face<session::MullerCard>}},
 }};
 
 constexpr words::EnumTable<ChoiceKind, ChoiceRow> choice_rows{
-    {{ChoiceKind::family, {"family", words::ShelfSay::choice_class}},
-     {ChoiceKind::with, {"with", words::ShelfSay::choice_with}},
-     {ChoiceKind::size, {"size", words::ShelfSay::choice_size}},
-     {ChoiceKind::liquid, {"liquid", words::ShelfSay::choice_is_a}},
-     {ChoiceKind::glass, {"glass", words::ShelfSay::choice_is_a}},
-     {ChoiceKind::cautions, {"cautions", words::ShelfSay::card_cautions_what}}}};
+    {{ChoiceKind::family, {"family", Say::choice_class}},
+     {ChoiceKind::with, {"with", Say::choice_with}},
+     {ChoiceKind::size, {"size", Say::choice_size}},
+     {ChoiceKind::liquid, {"liquid", Say::choice_is_a}},
+     {ChoiceKind::glass, {"glass", Say::choice_is_a}},
+     {ChoiceKind::cautions, {"cautions", Say::card_cautions_what}}}};
 
 // What a card of each kind can be asked and told.
 struct Form {
@@ -385,12 +382,11 @@ std::optional<words::Error> fault_of_figures(const Card& card) {
 }
 
 std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
-  if (card.name.empty()) return words::Error{words::BenchSay::card_needs_name, {}};
+  if (card.name.empty()) return words::Error{Say::card_needs_name, {}};
   for (const std::string& date : {card.made_on, card.keep_until})
-    if (!date.empty() && !words::days_of(date))
-      return words::Error{words::BenchSay::not_a_date, {date}};
+    if (!date.empty() && !words::days_of(date)) return words::Error{Say::not_a_date, {date}};
   if (!card.made_on.empty() && *words::days_of(card.made_on) > today)
-    return words::Error{words::BenchSay::made_in_future, {card.made_on}};
+    return words::Error{Say::made_in_future, {card.made_on}};
   return fault_of_figures(card);
 }
 

@@ -2,8 +2,8 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "words/bench_says.hpp"
 #include "words/lists.hpp"
-#include "words/shelf_says.hpp"
 
 namespace bench {
 
@@ -13,13 +13,13 @@ struct ShelfTab {
   words::Sentence say;
 };
 inline constexpr words::EnumTable<ShelfKind, ShelfTab> shelf_tabs{
-    {{ShelfKind::pigment, {"pigment", words::ShelfSay::shelf_pigment}},
-     {ShelfKind::binder, {"binder", words::ShelfSay::shelf_binder}},
-     {ShelfKind::liquid, {"liquid", words::ShelfSay::shelf_liquid}},
-     {ShelfKind::dropper, {"dropper", words::ShelfSay::shelf_dropper}},
-     {ShelfKind::spoon, {"spoon", words::ShelfSay::shelf_spoon}},
-     {ShelfKind::pan, {"pan", words::ShelfSay::shelf_pan}},
-     {ShelfKind::glass, {"glass", words::ShelfSay::shelf_glass}}}};
+    {{ShelfKind::pigment, {"pigment", words::BenchSay::shelf_pigment}},
+     {ShelfKind::binder, {"binder", words::BenchSay::shelf_binder}},
+     {ShelfKind::liquid, {"liquid", words::BenchSay::shelf_liquid}},
+     {ShelfKind::dropper, {"dropper", words::BenchSay::shelf_dropper}},
+     {ShelfKind::spoon, {"spoon", words::BenchSay::shelf_spoon}},
+     {ShelfKind::pan, {"pan", words::BenchSay::shelf_pan}},
+     {ShelfKind::glass, {"glass", words::BenchSay::shelf_glass}}}};
 
 // What may be typed, by the names of the pads.
 std::vector<std::string_view> facts_of(session::CardKind kind);

@@ -4,8 +4,8 @@
 
 #include "bench/bench.hpp"
 #include "bench/pads_top_bar.hpp"
+#include "words/bench_says.hpp"
 #include "words/lists.hpp"
-#include "words/tablet_says.hpp"
 
 namespace bench {
 
@@ -15,11 +15,11 @@ struct ScreenRow {
   words::Sentence tab; // none: its pad is no tab
 };
 inline constexpr words::EnumTable<Screen, ScreenRow> screens{
-    {{Screen::shelf, {"shelf", TopBarPad::shelf, words::TabletSay::tab_shelf}},
-     {Screen::plan, {"plan", TopBarPad::plan, words::TabletSay::tab_plan}},
-     {Screen::slab, {"slab", TopBarPad::slab, words::TabletSay::tab_slab}},
-     {Screen::pans, {"pans", TopBarPad::pans, words::TabletSay::tab_pans}},
-     {Screen::book, {"book", TopBarPad::book, words::TabletSay::tab_book}},
+    {{Screen::shelf, {"shelf", TopBarPad::shelf, words::BenchSay::tab_shelf}},
+     {Screen::plan, {"plan", TopBarPad::plan, words::BenchSay::tab_plan}},
+     {Screen::slab, {"slab", TopBarPad::slab, words::BenchSay::tab_slab}},
+     {Screen::pans, {"pans", TopBarPad::pans, words::BenchSay::tab_pans}},
+     {Screen::book, {"book", TopBarPad::book, words::BenchSay::tab_book}},
      {Screen::tablet, {"tablet", TopBarPad::tablet, {}}}}};
 
 }

@@ -43,6 +43,36 @@ std::string_view english(BenchSay id) {
   case Say::ships_teaspoon: return "teaspoon";
   case Say::ships_half_pan: return "half pan";
   case Say::ships_full_pan: return "full pan";
+  case Say::tab_shelf: return "Shelf";
+  case Say::tab_plan: return "Plan";
+  case Say::tab_slab: return "Slab";
+  case Say::tab_pans: return "Pans";
+  case Say::tab_book: return "Book";
+  case Say::fact_g_per_mL: return "g in 1 mL, no air in it";
+  case Say::fact_unknown: return "not known";
+  case Say::fact_oil: return "g of oil that 100 g take";
+  case Say::fact_heap: return "g in 1 mL, loose powder";
+  case Say::fact_gum: return "gum, g";
+  case Say::fact_water: return "water, g";
+  case Say::fact_honey: return "honey, g";
+  case Say::fact_glycerin: return "glycerin, g";
+  case Say::fact_preservative: return "preservative, g";
+  case Say::fact_made_g: return "g bought or made";
+  case Say::fact_drops: return "20 drops, g";
+  case Say::fact_water_full: return "water in it, g";
+  case Say::fact_cm2: return "face, cm²";
+  case Say::choice_class: return "class";
+  case Say::choice_with: return "weighed with";
+  case Say::choice_size: return "of the kitchen";
+  case Say::choice_is_a: return "is a";
+  case Say::card_cautions_what: return "cautions";
+  case Say::shelf_pigment: return "pigments";
+  case Say::shelf_binder: return "binders";
+  case Say::shelf_liquid: return "liquids";
+  case Say::shelf_dropper: return "droppers";
+  case Say::shelf_spoon: return "spoons";
+  case Say::shelf_pan: return "pans";
+  case Say::shelf_glass: return "slab, muller";
   }
   return "";
 }

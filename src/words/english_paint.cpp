@@ -21,14 +21,8 @@ std::string_view english(PaintSay id) {
   case Say::bottle_gained: return "The bottle weighs {0} g more than before.";
   case Say::weighing_contradicts:
     return "By what was recorded it should weigh {0} g, it weighs {1} g: something is missing.";
-  case Say::honey_index_out_of_range:
-    return "Honey reads between 1.474 and 1.505 on a refractometer: {0} is outside.";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
-  case Say::water_more_than_there: return "There is not that much water in it.";
-  case Say::density_out_of_reach:
-    return "Water lost does not explain {0} g/mL: the recipe makes {1}.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
-  case Say::recipe_too_dry: return "Gum as dry as that needs some water in its recipe.";
   case Say::recipe_honey:
     return "Honey {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
   case Say::recipe_glycerin:
@@ -62,7 +56,6 @@ std::string_view english(PaintSay id) {
   case Say::weigh_ins_out_of_order:
     return "Weighings start when the pan is poured, and go on in order of time.";
   case Say::weigh_ins_say_nothing: return "Too little water is gone to tell, or almost all of it.";
-  case Say::gauge_out_of_range: return "The gauge goes from 0 to {1}: {0} is outside.";
   case Say::limits_out_of_order: return "A reading lies between its limits, and they apart.";
   case Say::readings_too_few: return "It takes two readings with mulling between them.";
   case Say::not_declining: return "The specks do not get fewer yet: no telling how long.";
@@ -79,13 +72,6 @@ std::string_view english(PaintSay id) {
   case Say::catalogue_number: return "Pigment catalogue, {0}: “{1}” must rise within {2} to {3}.";
   case Say::catalogue_unknown_word: return "Pigment catalogue, {0}: “{1}” does not know “{2}”.";
   case Say::catalogue_twice: return "Pigment catalogue, {0}: “{1}” was there before.";
-  case Say::ordinal_rows:
-    return "Row {0} does not fit: its word or group is out of range, or it has not as many numbers "
-           "as "
-           "the first.";
-  case Say::ordinal_word_missing: return "Word {0} is never said: take it out of the list.";
-  case Say::ordinal_parameters:
-    return "Thresholds must rise, slopes be numbers, and spreads be above zero.";
   case Say::learn_out_of_range:
     return "The range cannot be learnt: {0}, “{1}” must lie within {2} to {3}.";
   case Say::learn_not_there:

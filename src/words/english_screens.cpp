@@ -108,18 +108,6 @@ std::string_view english(ScreensSay id) {
   case Say::card_written: return "what is written on it";
   case Say::card_made_on: return "made on (date)";
   case Say::card_keep_until: return "keep until";
-  case Say::fact_g_per_mL: return "g in 1 mL, no air in it";
-  case Say::fact_oil: return "g of oil that 100 g take";
-  case Say::fact_heap: return "g in 1 mL, loose powder";
-  case Say::fact_made_g: return "g bought or made";
-  case Say::fact_gum: return "gum, g";
-  case Say::fact_water: return "water, g";
-  case Say::fact_honey: return "honey, g";
-  case Say::fact_glycerin: return "glycerin, g";
-  case Say::fact_preservative: return "preservative, g";
-  case Say::fact_drops: return "20 drops, g";
-  case Say::fact_water_full: return "water in it, g";
-  case Say::fact_cm2: return "face, cm²";
   case Say::saved_elsewhere: return "studio fails: saved beside it";
   case Say::batch_damaged: return "a file is damaged: entries may be missing";
   }

@@ -5,13 +5,6 @@ namespace words {
 std::string_view english(ShelfSay id) {
   using Say = ShelfSay;
   switch (id) {
-  case Say::shelf_pigment: return "pigments";
-  case Say::shelf_binder: return "binders";
-  case Say::shelf_liquid: return "liquids";
-  case Say::shelf_dropper: return "droppers";
-  case Say::shelf_spoon: return "spoons";
-  case Say::shelf_pan: return "pans";
-  case Say::shelf_glass: return "slab, muller";
   case Say::shelf_new: return "new card";
   case Say::shelf_away: return "put away ({0})";
   case Say::shelf_here: return "on the shelf";
@@ -21,7 +14,6 @@ std::string_view english(ShelfSay id) {
   case Say::shelf_none: return "Nothing here.";
   case Say::shelf_choose:
     return "Tap a card to see or change it. Nothing has to be filled in before the first batch.";
-  case Say::fact_unknown: return "not known";
   case Say::family_mineral: return "mineral";
   case Say::family_fine_mineral: return "fine mineral";
   case Say::family_organic: return "organic";
@@ -29,8 +21,6 @@ std::string_view english(ShelfSay id) {
   case Say::family_effect: return "effect";
   case Say::family_extender: return "extender";
   case Say::family_unknown: return "class not known";
-  case Say::choice_class: return "class";
-  case Say::choice_with: return "weighed with";
   case Say::with_binder: return "binder";
   case Say::liquid_honey: return "honey";
   case Say::liquid_glycerin: return "glycerin";
@@ -39,8 +29,6 @@ std::string_view english(ShelfSay id) {
   case Say::liquid_other: return "another liquid";
   case Say::glass_slab: return "slab";
   case Say::glass_muller: return "muller";
-  case Say::choice_is_a: return "is a";
-  case Say::choice_size: return "of the kitchen";
   case Say::size_mL: return "{0} mL";
   case Say::card_ships: return "As it ships: marked guesses, until you replace them.";
   case Say::card_confidence_low: return "Confidence low.";
@@ -48,7 +36,6 @@ std::string_view english(ShelfSay id) {
   case Say::card_confidence_high: return "Confidence good.";
   case Say::card_cautions: return "{0} chosen";
   case Say::card_cautions_none: return "not known";
-  case Say::card_cautions_what: return "cautions";
   case Say::card_cautions_done: return "back to the card";
   case Say::card_density_from: return "Density: {0}.";
   case Say::card_oil_from: return "Oil absorption: {0}.";

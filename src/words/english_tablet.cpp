@@ -5,11 +5,6 @@ namespace words {
 std::string_view english(TabletSay id) {
   using Say = TabletSay;
   switch (id) {
-  case Say::tab_shelf: return "Shelf";
-  case Say::tab_pans: return "Pans";
-  case Say::tab_plan: return "Plan";
-  case Say::tab_slab: return "Slab";
-  case Say::tab_book: return "Book";
   case Say::tablet_keys: return "Tap what a key or pedal should do, then press it";
   case Say::tablet_size: return "this display is taken for {0} × {1} mm";
   case Say::card_hold: return "hold a bank card here";

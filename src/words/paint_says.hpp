@@ -24,12 +24,8 @@ enum class PaintSay {
   nothing_counted,
   bottle_gained,
   weighing_contradicts,
-  honey_index_out_of_range,
   strength_out_of_reach,
-  water_more_than_there,
-  density_out_of_reach,
   not_a_share,
-  recipe_too_dry,
   recipe_honey,
   recipe_glycerin,
   recipe_water,
@@ -58,7 +54,6 @@ enum class PaintSay {
   weigh_ins_too_few,
   weigh_ins_out_of_order,
   weigh_ins_say_nothing,
-  gauge_out_of_range, // 0: reading, 1: largest
   limits_out_of_order,
   readings_too_few,
   not_declining,
@@ -75,9 +70,6 @@ enum class PaintSay {
   catalogue_unknown_word,
   catalogue_twice,
   // what is learnt from notes
-  ordinal_rows,         // 0: number of the row
-  ordinal_word_missing, // 0: number of the word
-  ordinal_parameters,
   learn_out_of_range, // 0: where, 1: field, 2: least, 3: most
   learn_not_there,    // 0: where, 1: field
   learn_no_pigment,   // 0: where

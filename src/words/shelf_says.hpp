@@ -8,13 +8,6 @@
 namespace words {
 
 enum class ShelfSay {
-  shelf_pigment,
-  shelf_binder,
-  shelf_liquid,
-  shelf_dropper,
-  shelf_spoon,
-  shelf_pan,
-  shelf_glass,
   shelf_new,
   shelf_away,
   shelf_here,
@@ -23,7 +16,6 @@ enum class ShelfSay {
   shelf_done,
   shelf_none,
   shelf_choose,
-  fact_unknown,
   family_mineral,
   family_fine_mineral,
   family_organic,
@@ -31,8 +23,6 @@ enum class ShelfSay {
   family_effect,
   family_extender,
   family_unknown,
-  choice_class,
-  choice_with,
   with_binder,
   liquid_honey,
   liquid_glycerin,
@@ -41,8 +31,6 @@ enum class ShelfSay {
   liquid_other,
   glass_slab,
   glass_muller,
-  choice_is_a,
-  choice_size,
   size_mL,
   card_ships,
   card_confidence_low,
@@ -50,7 +38,6 @@ enum class ShelfSay {
   card_confidence_high,
   card_cautions, // 0: how many are chosen
   card_cautions_none,
-  card_cautions_what,
   card_cautions_done,
   card_density_from, // 0: source
   card_oil_from,     // 0: source

@@ -8,11 +8,6 @@
 namespace words {
 
 enum class TabletSay {
-  tab_shelf,
-  tab_pans,
-  tab_plan,
-  tab_slab,
-  tab_book,
   tablet_keys,
   tablet_size,
   card_hold,

@@ -101,7 +101,7 @@ TEST_CASE("errors: every call fails from then on, and the stand-in takes over") 
 
 TEST_CASE("errors: every call fails from then on, and there is nowhere else: said, with how much") {
   for (const std::string kind : kinds)
-    for (const bool fallback : {false, true}) {
+    for (const bool has_fallback : {false, true}) {
       const int calls = for_every(kind, [&](int n, const std::string& code) {
         ++runs;
         const disk::Fault at_home = fault(kind + "-from", n, code);

@@ -22,6 +22,8 @@ LINKS = {
     "commands": ["bench", "studio", "paper"],
 }
 LINKS["app"] = list(LINKS)
+# The one folder within a room.
+SUB_ROOMS = {("paint", "range")}
 
 DRAWING_ROOMS = {"screens", "window", "app"}
 DRAWING_HEADER = re.compile(r"(backends/)?im(gui|stb)\w*\.h$|imconfig\.h$|(GLFW|glad|GL|GLES\d?|EGL|KHR|X11)/")
@@ -43,7 +45,7 @@ INCLUDE = re.compile(r"\s*#\s*include\b\s*(.*)")
 JS_SKIPPED = re.compile(r"//[^\n]*|/\*.*?\*/|'(?:\\.|[^'\\])*'|\"(?:\\.|[^\"\\])*\"|`(?:\\.|[^`\\])*`"
                         r"|(?<=[(,=:&|!?])\s*/(?:\\.|\[[^\]]*\]|[^/\\\n])+/", re.DOTALL)
 JS_DECLARATION = re.compile(r"\b(?:const|let|var)\b")
-OWN = re.compile(r'"([a-z]+)/[a-z0-9_]+\.hpp"')
+OWN = re.compile(r'"([a-z]+)/(?:range/)?[a-z0-9_]+\.hpp"')
 SYSTEM = re.compile(r"<([^>]+)>")
 
 
@@ -88,7 +90,7 @@ def room_faults(root):
         shown = path.relative_to(root)
         if path.is_dir() or shown.name == "CMakeLists.txt" or path.suffix in (".cmake", ".md"):
             continue
-        in_room = len(shown.parts) == 3 and shown.parts[1] in LINKS
+        in_room = len(shown.parts) == 3 and shown.parts[1] in LINKS or shown.parts[1:3] in SUB_ROOMS
         if in_room and path.suffix == ".js" and shown.name.startswith("browser_"):
             continue
         if not in_room or path.suffix not in (".cpp", ".hpp"):

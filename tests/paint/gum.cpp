@@ -44,14 +44,14 @@ TEST_CASE("verdicts move the limit they speak of, few of them little, and the ot
   const GumMarks after_one = marks_after(usual, one);
   CHECK(after_one.enough_from > usual.enough_from * 1.02);
   CHECK(after_one.enough_from < usual.enough_from * 1.2);
-  CHECK(after_one.quantity == doctest::Approx(usual.quantity));
+  CHECK(after_one.much == doctest::Approx(usual.much));
   const GumMarks after_ten = marks_after(usual, std::vector<GumVerdict>(10, one[0]));
   CHECK(after_ten.enough_from > 0.5);
   CHECK(after_ten.enough_from < 0.9);
   CHECK(after_ten.enough_from / after_ten.little ==
         doctest::Approx(usual.enough_from / usual.little));
   const GumMarks cracks = marks_after(usual, {{GumVerdict::too_much, 1.0}});
-  CHECK(cracks.quantity < usual.quantity);
+  CHECK(cracks.much < usual.much);
   CHECK(cracks.little == doctest::Approx(usual.little));
   const GumMarks good = marks_after(usual, {{GumVerdict::holds, 0.3}});
   CHECK(good.little < usual.little);
@@ -74,7 +74,7 @@ TEST_CASE("verdicts without sense or against each other leave the marks in order
   const GumMarks m = marks_after(usual, verdicts);
   CHECK(m.little < m.enough_from);
   CHECK(m.enough_from <= m.enough_to * (1 + 1e-12));
-  CHECK(m.enough_to < m.quantity);
+  CHECK(m.enough_to < m.much);
 }
 
 // An independent sum, by Simpson's rule over eight sds, of one verdict on the lower limit.

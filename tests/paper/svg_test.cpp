@@ -41,7 +41,7 @@ TEST_CASE("every shape as an element") {
         "stroke-width=\"0.25\"></circle>");
   CHECK(inside({Polygon{{{1, 2}, {3, 4}, {5, 6}}, half}}) ==
         "<polygon points=\"1,2 3,4 5,6\" fill=\"#18262e\" fill-opacity=\"0.502\"></polygon>");
-  CHECK(inside({Line{{{1, 2}, {3, 4}}, 0.3, ink, 0.9}}) ==
+  CHECK(inside({Polyline{{{1, 2}, {3, 4}}, 0.3, ink, 0.9}}) ==
         "<path d=\"M1 2L3 4\" fill=\"none\" stroke=\"#18262e\" stroke-width=\"0.3\" "
         "stroke-dasharray=\"0.9 0.9\"></path>");
   CHECK(inside({Text{{1, 2}, Anchor::right, 0.73, true, ink, "a<b & \"c\""}}) ==
