@@ -107,7 +107,7 @@ TEST_CASE("errors: every call fails from then on, and there is nowhere else: sai
         const disk::Fault at_home = fault(kind + "-from", n, code);
         // Where there is a fallback, it has never worked.
         const disk::Fault fallback = fault(kind + "-from", 1, code);
-        const Outcome o = play_and_check({at_home, fallback}, fallback, n);
+        const Outcome o = play_and_check({at_home, fallback}, has_fallback, n);
         if (!o.evening.said) {
           CHECK(all_saved(o.evening));
           return false;
