@@ -89,7 +89,7 @@ TEST_CASE("Water alone leaves a slab as the handbook's page says, within our int
   const double page = 1000 * rate * spread_area_m2(Spread::mulling).middle / 3;
   const DryingPrediction ours = *predict_drying(water, Spread::mulling, bench, 1200);
   const Interval interval = *evaporation_rate(bench);
-  check({"drying/foretell", "water lost in 20 min from the area of mulling, g",
+  check({"drying/predict_drying", "water lost in 20 min from the area of mulling, g",
          consistent_with(handbook), page, ours.lost_g,
          ours.lost_g * (interval.high / interval.middle - 1), "the upper end of our interval"});
 }
@@ -100,8 +100,8 @@ TEST_CASE("A bench is taught as two measurements of one thing are joined") {
   const double seen = std::exp(0.30);
   const BenchRate after = *updated({0, 0.20, 0}, {1, 1}, seen, 0.15 * seen);
   const Source mean = apart("weighted mean, physlab-wiki.com, by hand: 0 +- 0.20 and 0.30 +- 0.25");
-  check({"bench_rate/taught", "ln of the bench's factor after one weighing", mean, 0.1171,
+  check({"bench_rate/updated", "ln of the bench's factor after one weighing", mean, 0.1171,
          after.ln_factor, 5e-5, "half of the last figure"});
-  check({"bench_rate/taught", "u of that ln", mean, 0.1562, after.ln_u, 5e-5,
+  check({"bench_rate/updated", "u of that ln", mean, 0.1562, after.ln_u, 5e-5,
          "half of the last figure"});
 }

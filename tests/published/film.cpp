@@ -64,8 +64,8 @@ TEST_CASE("films of a gum like this one: brittle, satisfactory, too tacky") {
 TEST_CASE("a verdict without noise leaves half of a normal distribution") {
   const TackMark after = *updated({0, 1, 0, 0}, 1, false);
   const Source half = library("scipy 1.10.1, stats.halfnorm");
-  check({"film/taught", "mean of the mark after a good verdict at its middle", half, 0.7978846,
+  check({"film/updated", "mean of the mark after a good verdict at its middle", half, 0.7978846,
          after.ln_middle, 1e-6, "digits written here"});
-  check({"film/taught", "sd of the mark after that verdict", half, 0.6028103, after.ln_u, 1e-6,
+  check({"film/updated", "sd of the mark after that verdict", half, 0.6028103, after.ln_u, 1e-6,
          "digits written here"});
 }

@@ -59,7 +59,7 @@ Prediction prediction(const Asked& asked, bool slips) {
 }
 
 TEST_CASE("three batches foreseen, each note taken as it was meant") {
-  const std::string of = "foresee/foresee", how = "(no slips)";
+  const std::string of = "predict/predict", how = "(no slips)";
   compare(prediction(blue, false), blue,
           {2.765135864,
            0.120985126,
@@ -87,7 +87,7 @@ TEST_CASE("three batches foreseen, each note taken as it was meant") {
 }
 
 TEST_CASE("three batches foreseen, some notes being slips") {
-  const std::string of = "foresee/foresee", how = "(with slips)";
+  const std::string of = "predict/predict", how = "(with slips)";
   compare(prediction(blue, true), blue,
           {2.763428356,
            0.121765289,
@@ -115,7 +115,7 @@ TEST_CASE("three batches foreseen, some notes being slips") {
 }
 
 TEST_CASE("two and three notes of the day") {
-  const std::string of = "foresee/after";
+  const std::string of = "predict/after";
   for (const bool slips : {false, true}) {
     const std::string how = slips ? "(with slips)" : "(no slips)";
     Asked now = blue;
