@@ -95,7 +95,7 @@ TEST_CASE("a studio of 39 notes at the priors' centres") {
         slips ? std::vector{0.5998652604, 0.3963116335, 1.0179732258, 1.1345171804, 0.6271277122}
               : std::vector{0.6003009498, 0.3996017111, 1.0182878891, 1.1346442393, 0.6280769140};
     for (std::size_t k = 0; k < 5; ++k)
-      check({"learn/fit_at", "ln demands, then alpha, at the priors' centres", prototype,
-             modes[k], at->z[k], 1e-6, "where either stops", how + ", " + std::to_string(k + 1)});
+      check({"learn/fit_at", "ln demands, then alpha, at the priors' centres", prototype, modes[k],
+             at->z[k], 1e-6, "where either stops", how + ", " + std::to_string(k + 1)});
   }
 }
