@@ -1,6 +1,7 @@
 #include "screens/atlas.hpp"
 
 #include "screens/theme.hpp"
+#include "words/letters.hpp"
 #include "words/paint_says.hpp"
 
 #include <imgui.h>
@@ -166,7 +167,7 @@ const ImFontGlyph* glyph_of(char32_t code, double cap_mm, bool bold) {
 }
 
 Letter letter_of(char32_t code, double cap_mm, bool bold, double px_per_mm) {
-  if (!rank_with(code, bold)) code = no_letter;
+  if (!rank_with(code, bold)) code = words::no_letter;
   const auto rank = rank_with(code, bold);
   const ImFontGlyph* glyph = rank ? glyph_of(code, cap_mm, bold) : nullptr;
   if (!glyph) return {};

@@ -2,6 +2,7 @@
 
 #include "screens/measure.hpp"
 #include "screens/theme.hpp"
+#include "words/letters.hpp"
 
 #include <algorithm>
 #include <optional>
@@ -37,7 +38,7 @@ std::string beginning(const std::string& words, const std::string& end, double w
                       bool bold) {
   std::size_t last = 0;
   for (std::size_t at = 0; at < words.size();) {
-    next_letter(words, at);
+    words::next_letter(words, at);
     if (width_mm(words.substr(0, at) + end, cap, bold) > width) break;
     last = at;
   }
@@ -46,13 +47,13 @@ std::string beginning(const std::string& words, const std::string& end, double w
 
 std::size_t letters_in(const std::string& words) {
   std::size_t count = 0;
-  for (std::size_t at = 0; at < words.size(); ++count) next_letter(words, at);
+  for (std::size_t at = 0; at < words.size(); ++count) words::next_letter(words, at);
   return count;
 }
 
 std::string first_letters(const std::string& words, std::size_t count) {
   std::size_t at = 0;
-  while (count-- > 0 && at < words.size()) next_letter(words, at);
+  while (count-- > 0 && at < words.size()) words::next_letter(words, at);
   return words.substr(0, at);
 }
 

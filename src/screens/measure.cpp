@@ -1,5 +1,6 @@
 #include "screens/measure.hpp"
 
+#include "words/letters.hpp"
 #include "words/screens_says.hpp"
 
 #define STBTT_STATIC
@@ -79,29 +80,12 @@ words::Result<void> faces_present() {
   return {};
 }
 
-char32_t next_letter(std::string_view words, std::size_t& at) {
-  const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(words[i]); };
-  const unsigned char first = byte(at++);
-  if (first < 0x80) return first;
-  const int more = first >= 0xF0 ? 3 : first >= 0xE0 ? 2 : first >= 0xC2 ? 1 : 0;
-  if (more == 0 || first > 0xF4 || at + static_cast<std::size_t>(more) > words.size())
-    return no_letter;
-  char32_t letter = first & (0x3F >> more);
-  for (int i = 0; i < more; ++i) {
-    const unsigned char next = byte(at + static_cast<std::size_t>(i));
-    if ((next & 0xC0) != 0x80) return no_letter;
-    letter = letter << 6 | (next & 0x3F);
-  }
-  at += static_cast<std::size_t>(more);
-  return letter;
-}
-
 namespace {
 
 // Of one letter, in heights of a capital.
 double advance_of(char32_t letter, bool bold) {
   auto rank = rank_with(letter, bold);
-  if (!rank) rank = rank_with(letter = no_letter, bold);
+  if (!rank) rank = rank_with(letter = words::no_letter, bold);
   if (!rank) return 0;
   const Face& face = loaded(bold, *rank);
   int advance = 0, bearing = 0;
@@ -125,7 +109,7 @@ double width_mm(std::string_view words, double cap_mm, bool bold) {
   static const std::array<std::array<double, often>, 2> known{advances(false), advances(true)};
   double width = 0;
   for (std::size_t at = 0; at < words.size();) {
-    const char32_t letter = next_letter(words, at);
+    const char32_t letter = words::next_letter(words, at);
     width += letter < often ? known[bold][letter] : advance_of(letter, bold);
   }
   return width * cap_mm;

@@ -21,9 +21,6 @@ const std::vector<unsigned char>& face(bool bold, int rank = 0);
 // The first rank that has this letter; absent if none has.
 std::optional<int> rank_with(char32_t letter, bool bold);
 
-// Stands in for a letter that no face has.
-inline constexpr char32_t no_letter = 0xFFFD;
-
 // Error: font_missing, with the path, for the first two ranks.
 words::Result<void> faces_present();
 
@@ -33,8 +30,5 @@ double width_mm(std::string_view words, double cap_mm, bool bold);
 
 // Height of a capital over the size by which toolkits scale a face (ascender to descender).
 double cap_of_size(bool bold, int rank = 0);
-
-// The next code point, moving `at` past it. no_letter for a byte that is not UTF-8.
-char32_t next_letter(std::string_view words, std::size_t& at);
 
 }

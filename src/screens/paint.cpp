@@ -2,6 +2,7 @@
 
 #include "screens/fields.hpp"
 #include "screens/theme.hpp"
+#include "words/letters.hpp"
 #include "words/say.hpp"
 
 #include <imgui.h>
@@ -107,7 +108,7 @@ struct Painter {
       return ImVec2(static_cast<float>(pen + c.x), static_cast<float>(baseline + c.y));
     };
     for (std::size_t i = 0; i < t.words.size();) {
-      const Letter letter = letter_of(next_letter(t.words, i), t.cap_mm, t.bold, px);
+      const Letter letter = letter_of(words::next_letter(t.words, i), t.cap_mm, t.bold, px);
       if (!letter.blank) {
         list.PrimReserve(6, 4);
         list.PrimRectUV(corner(letter.from), corner(letter.to), {letter.from.u, letter.from.v},
@@ -178,7 +179,7 @@ struct Style {
 // ImGui draws its own letters and asks nobody for those that it has not.
 void ask_for(const std::string& words, double px) {
   for (std::size_t at = 0; at < words.size();)
-    letter_of(next_letter(words, at), cap::clear, false, px);
+    letter_of(words::next_letter(words, at), cap::clear, false, px);
 }
 
 std::optional<std::string> field(const bench::Pad& pad, const std::string& text, const Theme& t,

@@ -2,6 +2,7 @@
 #include "screens/eyes.hpp"
 #include "screens/measure.hpp"
 #include "screens/theme.hpp"
+#include "words/letters.hpp"
 
 #include <doctest/doctest.h>
 
@@ -125,7 +126,7 @@ TEST_CASE("a name in another script is drawn at once, in every height and weight
         CAPTURE(cap_mm);
         std::string boxes;
         for (std::size_t i = 0; i < std::string(name).size();) {
-          next_letter(name, i);
+          words::next_letter(name, i);
           boxes += "\uE123";
         }
         const Ink letters = ink_of(written(eyes, name, cap_mm, bold));
@@ -140,7 +141,7 @@ TEST_CASE("Chinese, Japanese and Korean, or the sign for what is missing") {
   const Frame missing = written(eyes, "\uE123", cap::body, true);
   for (const char* letter : {"青", "あ", "한"}) {
     std::size_t i = 0;
-    const bool there = rank_with(next_letter(letter, i), true).has_value();
+    const bool there = rank_with(words::next_letter(letter, i), true).has_value();
     const Frame frame = written(eyes, letter, cap::body, true);
     CHECK(ink_of(frame).any());
     CHECK((frame.picture.rgb != missing.picture.rgb) == there);

@@ -7,6 +7,7 @@
 #include "screens/theme.hpp"
 #include "screens/views.hpp"
 #include "words/all_sentences.hpp"
+#include "words/letters.hpp"
 #include "words/slab_says.hpp"
 #include "words/speaking.hpp"
 
@@ -142,11 +143,11 @@ TEST_CASE("every letter of every sentence is in a face, in either language") {
       CAPTURE(sentence);
       for (const std::string& form : {sentence, words::pseudo(sentence)})
         for (std::size_t at = 0; at < form.size();) {
-          const char32_t letter = next_letter(form, at);
+          const char32_t letter = words::next_letter(form, at);
           if (letter != '\n') CHECK(rank_with(letter, bold));
         }
       for (std::size_t at = 0; at < sentence.size();) { // ours are all in one face
-        const char32_t letter = next_letter(sentence, at);
+        const char32_t letter = words::next_letter(sentence, at);
         if (letter != '\n') CHECK(rank_with(letter, bold) == 0);
       }
     }
@@ -178,7 +179,7 @@ TEST_CASE("widths grow with the words and the capitals, and bad bytes do no harm
   CHECK(width_mm("drop", 5.8, false) == doctest::Approx(2 * width_mm("drop", 2.9, false)));
   CHECK(width_mm("\xff\xc3", 2.9, false) > 0);
   std::size_t at = 0;
-  CHECK(next_letter("½", at) == 0xBD);
+  CHECK(words::next_letter("½", at) == 0xBD);
   CHECK(at == 2);
 }
 
