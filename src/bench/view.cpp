@@ -15,6 +15,7 @@
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/digits.hpp"
+#include "session/resolve.hpp"
 #include "session/trail.hpp"
 #include "words/lists.hpp"
 
@@ -86,12 +87,7 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch) {
                 std::any_of(batch->entries.begin(), batch->entries.end(),
                             [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
-  std::string card;
-  if (target) {
-    if (const auto* a = std::get_if<session::Added>(&target->event)) card = a->of;
-    if (const auto* b = std::get_if<session::BottleWeighed>(&target->event)) card = b->of;
-    if (const auto* c = std::get_if<session::CountLost>(&target->event)) card = c->of;
-  }
+  const std::string card = target ? session::cards_named_by(target->event).card : "";
   if (const auto found = card_of(bench, card)) u.card_name = found->name;
   const std::uint64_t lines = bench.sitting.next_n;
   const std::uint64_t kept = bench.saving.confirmed ? *bench.saving.confirmed + 1 : 0;
@@ -138,10 +134,7 @@ double gliding(const Glide& glide, double to, const Now& now) {
 
 LineView line_view(const Bench& bench, const session::Entry& e) {
   LineView v{{MorePad::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected};
-  std::string card;
-  if (const auto* a = std::get_if<session::Added>(&e.event)) card = a->of;
-  if (const auto* b = std::get_if<session::BottleWeighed>(&e.event)) card = b->of;
-  if (const auto* c = std::get_if<session::CountLost>(&e.event)) card = c->of;
+  const std::string card = session::cards_named_by(e.event).card;
   if (const auto found = card_of(bench, card)) v.card_name = found->name;
   return v;
 }

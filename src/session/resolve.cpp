@@ -10,10 +10,6 @@ namespace session {
 
 namespace {
 
-struct CardNames {
-  std::string card, tool;
-};
-
 CardNames cards_named_by(const Added& a) { return {a.of, a.with}; }
 CardNames cards_named_by(const BottleWeighed& b) { return {b.of, ""}; }
 CardNames cards_named_by(const CountLost& c) { return {c.of, ""}; }
@@ -31,6 +27,14 @@ CardNames cards_named_by(const NamesNone&) {
   return {};
 }
 
+}
+
+CardNames cards_named_by(const Event& event) {
+  return std::visit([](const auto& said) { return cards_named_by(said); }, event);
+}
+
+namespace {
+
 // A session names each card in full before it uses it, so the card of a line is the latest that
 // its own session laid out before it.
 void collect(const Log& log, const std::string& batch, Resolution& out) {
@@ -45,8 +49,7 @@ void collect(const Log& log, const std::string& batch, Resolution& out) {
     if (laid) laid_out.push_back(laid);
     if (line.batch != batch) continue;
     if (laid) out.laid_out[laid->card->id] = laid->card.shared();
-    const CardNames named =
-        std::visit([](const auto& event) { return cards_named_by(event); }, line.event);
+    const CardNames named = cards_named_by(line.event);
     out.lines.push_back(
         {{log.session, line.n}, line.at, line.t, &line.event, find(named.card), find(named.tool)});
     for (const SharedCard& used : {out.lines.back().card, out.lines.back().tool})

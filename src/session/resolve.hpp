@@ -21,6 +21,13 @@ struct Resolved {
   bool corrected = false;
 };
 
+struct CardNames {
+  std::string card, tool; // ids; empty: none
+};
+
+// The card that an event, or what a correction says, adds or weighs, and the one it measures with.
+CardNames cards_named_by(const Event& event);
+
 struct Resolution {            // holds while the logs do
   std::vector<Resolved> lines; // ordered by (at, session, n)
   std::vector<std::unique_ptr<const Event>> said;
