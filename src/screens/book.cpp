@@ -5,6 +5,7 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail.hpp"
+#include "session/resolve.hpp"
 #include "words/book_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
@@ -39,7 +40,7 @@ std::string became_of(const bench::BookView::Row& row) {
 
 void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row) {
   const Rect& r = at.box;
-  const Ground g = pad_box(sheet, at, row.chosen ? dark(sheet.theme) : plain(sheet.theme));
+  const Ground g = pad_box(sheet, at, choosable(sheet.theme, row.chosen));
   const double size = 7, ratio = 32, x = r.x + size + 5;
   material_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, session::CardKind::pigment,
                   rgb(row.colour), g.ink);
@@ -121,10 +122,7 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
 // ---- one batch
 
 std::string card_name_of(const session::Batch& batch, const session::Event& event) {
-  std::string id;
-  if (const auto* added = std::get_if<session::Added>(&event)) id = added->of;
-  if (const auto* weighed = std::get_if<session::BottleWeighed>(&event)) id = weighed->of;
-  if (const auto* lost = std::get_if<session::CountLost>(&event)) id = lost->of;
+  const std::string id = session::cards_named_by(event).card;
   const auto card = batch.cards.find(id);
   return card == batch.cards.end() ? id : card->second.name;
 }

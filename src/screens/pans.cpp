@@ -66,9 +66,7 @@ void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judgin
 
 void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const PansView::Pan& pan) {
   const Theme& t = sheet.theme;
-  const bool meant = pan.chosen;
-  const Ground g = pad_box(sheet, at, meant && pans.judging ? dark(t) : plain(t),
-                           meant ? 3 * outline_mm : outline_mm);
+  const Ground g = pad_box(sheet, at, choosable(t, pan.chosen));
   const Rect& r = at.box;
   pan_head(sheet, r, pan, pans.judging, g);
   const double top = r.y + cap::head + 3.6, side = r.w * 0.2;
@@ -112,7 +110,7 @@ void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const auto became = session::became_named(at.id.arg);
   if (!became) return;
   const bool said = stands(pans, *became);
-  const Ground g = pad_box(sheet, at, said ? dark(sheet.theme) : plain(sheet.theme));
+  const Ground g = pad_box(sheet, at, choosable(sheet.theme, said));
   const double mark = said ? 5 : 0;
   labels(sheet, {at.box.x, at.box.y + mark, at.box.w, at.box.h - mark}, g,
          {{became_words(*became), big_bold},
@@ -138,8 +136,7 @@ void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   case PansPad::judge: return judge_pad(sheet, at, pans);
   case PansPad::became: return became_pad(sheet, at, pans);
   case PansPad::all_pans:
-    return pad(sheet, at, pans.pan == 0 ? dark(t) : plain(t),
-               {{say(Say::pans_all_meant), slab_bold}});
+    return pad(sheet, at, choosable(t, pans.pan == 0), {{say(Say::pans_all_meant), slab_bold}});
   case PansPad::more_pans: return pad(sheet, at, plain(t), {{say(Say::pans_more), slab_letters}});
   case PansPad::batch_back: return pad(sheet, at, plain(t), {{say(Say::pans_older), slab_letters}});
   case PansPad::batch_on: return pad(sheet, at, plain(t), {{say(Say::pans_newer), slab_letters}});

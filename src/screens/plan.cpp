@@ -28,11 +28,11 @@ const bench::PlanView::Row* row_of(const std::vector<bench::PlanView::Row>& rows
   return nullptr;
 }
 
-// A row with its symbol. The chosen one is dark and ticked.
+// A row with its symbol. The chosen one is ticked.
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row) {
   const Theme& t = sheet.theme;
   const bool pigment = at.id.kind == PlanPad::pigment;
-  const Ground g = pad_box(sheet, at, row.chosen ? dark(t) : plain(t));
+  const Ground g = pad_box(sheet, at, choosable(t, row.chosen));
   const Rect& r = at.box;
   const double size = pigment ? 7 : 5.6;
   material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size,
@@ -109,7 +109,7 @@ std::string celsius_words(double celsius) {
 
 void cautions_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   const bool seen = plan.cautions_seen;
-  const Ground g = pad_box(sheet, at, seen ? dark(sheet.theme) : caution(sheet.theme));
+  const Ground g = pad_box(sheet, at, seen ? choosable(sheet.theme, true) : caution(sheet.theme));
   const Rect& r = at.box;
   if (seen)
     tick(sheet, {r.x + 5, r.centre().y}, 3.6, g.ink);

@@ -28,13 +28,13 @@ void kind_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf)
   const auto kind = bench::shelf_tabs.find(&bench::ShelfTab::name, std::string_view(at.id.arg));
   if (!kind) return;
   const bool here = shelf.kind == *kind;
-  pad(sheet, at, here ? dark(sheet.theme) : plain(sheet.theme),
+  pad(sheet, at, choosable(sheet.theme, here),
       {{say(bench::shelf_tabs[*kind].say), here ? small_bold : small, false, 2}});
 }
 
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& row) {
   const Theme& t = sheet.theme;
-  const Ground g = pad_box(sheet, at, row.open ? dark(t) : plain(t));
+  const Ground g = pad_box(sheet, at, choosable(t, row.open));
   const Rect& r = at.box;
   const double size = 6;
   const Colour fill = row.kind == CardKind::pigment || row.kind == CardKind::paint
@@ -127,8 +127,12 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shel
 void caution_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
   const auto caution = paint::caution_named(at.id.arg);
   const bool chosen = std::find(shelf.asks.begin(), shelf.asks.end(), caution) != shelf.asks.end();
-  pad(sheet, at, chosen ? dark(sheet.theme) : plain(sheet.theme),
-      {{say(paint::sentence(*caution)), small, false, 3}});
+  const Ground g = pad_box(sheet, at, choosable(sheet.theme, chosen));
+  const double mark = chosen ? 6 : 0;
+  const Rect& r = at.box;
+  labels(sheet, {r.x, r.y, r.w - mark, r.h}, g, {{say(paint::sentence(*caution)), small, false, 3}},
+         Anchor::left);
+  if (chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
 
 constexpr words::EnumTable<paint::Confidence, words::Sentence> confidences{
@@ -177,7 +181,7 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   case ShelfPad::fact: return fact_pad(sheet, at, shelf);
   case ShelfPad::choice: return choice_pad(sheet, at, shelf);
   case ShelfPad::kept_away:
-    return pad(sheet, at, shelf.away ? dark(sheet.theme) : g,
+    return pad(sheet, at, choosable(sheet.theme, shelf.away),
                {{shelf.away ? say(Say::shelf_here)
                             : say(Say::shelf_away, {std::to_string(shelf.put_away)}),
                  small, true, 2}});
@@ -187,7 +191,7 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
     return pad(sheet, at, g, {{say(Say::shelf_bring_back), clean_letters}});
   case ShelfPad::caution: return caution_pad(sheet, at, shelf);
   case ShelfPad::more_cautions:
-    return pad(sheet, at, g, {{say(words::ScreensSay::page_on), clean_letters}});
+    return pad(sheet, at, g, {{say(Say::card_cautions_more), clean_letters, false, 2}});
   case ShelfPad::cautions_chosen:
     return pad(sheet, at, dark(sheet.theme), {{say(Say::card_cautions_done), clean_bold}});
   case ShelfPad::card_done:

@@ -123,7 +123,7 @@ void felt_pad(Sheet& sheet, const bench::Pad& at) {
 void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   const Ground g = plain(sheet.theme);
   const auto open = [&](const bench::Panel& panel) {
-    return slab.panel == panel ? dark(sheet.theme) : g;
+    return choosable(sheet.theme, slab.panel == panel);
   };
   if (at.id.kind == SharedPad::to_pans)
     pad(sheet, at, dark(sheet.theme), {{say(Say::pour_into_pans), slab_bold, false, 2}});

@@ -169,7 +169,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, ChoicePad choice, const benc
   case ChoicePad::amount: {
     const std::string words = amount_pad_words(at.id.arg);
     const bool chosen = words == next_words(slab.amount);
-    return pad(sheet, at, chosen ? dark(t) : plain(t), {{words, big_bold}});
+    return pad(sheet, at, choosable(t, chosen), {{words, big_bold}});
   }
   case ChoicePad::dropper: return dropper_pad(sheet, at, slab.dropper);
   case ChoicePad::bottle_of:

@@ -50,6 +50,9 @@ const Theme& theme(bool night) { return night ? dark_bench : day; }
 
 Ground plain(const Theme& t) { return {t.slab, t.ink, t.quiet}; }
 Ground dark(const Theme& t) { return {t.ink, t.slab, t.slab}; }
+Ground choosable(const Theme& t, bool chosen) {
+  return {t.slab, t.ink, t.quiet, chosen ? 0.95 : outline_mm};
+}
 Ground on(const Theme& t, Colour fill) { return {fill, t.ink, t.ink}; }
 Ground caution(const Theme& t) { return {t.caution, t.caution_ink, t.caution_ink}; }
 

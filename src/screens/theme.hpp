@@ -20,15 +20,19 @@ struct Theme {
 
 const Theme& theme(bool night);
 
+inline constexpr double outline_mm = 0.34;
+
 // What a pad is drawn with.
 struct Ground {
   Colour fill;
   Colour ink;   // words and outlines
   Colour quiet; // lesser words
+  double outline = outline_mm;
 };
 
 Ground plain(const Theme& theme);
-Ground dark(const Theme& theme); // the one that runs, the one that is chosen
+Ground dark(const Theme& theme);                // the one main thing to do, or what runs
+Ground choosable(const Theme& theme, bool chosen); // a heavy outline says which
 Ground on(const Theme& theme, Colour fill);
 Ground caution(const Theme& theme);
 

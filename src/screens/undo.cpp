@@ -35,8 +35,14 @@ std::vector<Label> words_of(const bench::UndoView& undo, bool narrow, bool low) 
   return out;
 }
 
+Ground undo_ground(const Theme& theme) {
+  Ground g = plain(theme);
+  g.outline = 0.55;
+  return g;
+}
+
 void small_pad(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) {
-  const Ground g = pad_box(sheet, at, plain(sheet.theme), 0.55);
+  const Ground g = pad_box(sheet, at, undo_ground(sheet.theme));
   const Rect& r = at.box;
   constexpr double low_mm = 22;
   if (r.w < 40) return labels(sheet, r, g, words_of(undo, true, true));
@@ -50,7 +56,7 @@ void small_pad(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) 
 // On Slab, where it has the room of two pads.
 void wide_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) {
   const Rect& r = pad.box;
-  const Ground g = pad_box(sheet, pad, plain(sheet.theme), 0.55);
+  const Ground g = pad_box(sheet, pad, undo_ground(sheet.theme));
   const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17});
   undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
   const double x = r.x + arrow + 5.6, width = r.right() - x - padding_mm;

@@ -24,12 +24,12 @@ void panel(Sheet& sheet, const Rect& rect) {
   sheet.shapes.push_back(Box{rect, radius_mm, sheet.theme.slab, clear, 0});
 }
 
-Ground pad_box(Sheet& sheet, const bench::Pad& pad, const Ground& ground, double outline) {
+Ground pad_box(Sheet& sheet, const bench::Pad& pad, const Ground& ground) {
   const Ground g = sheet.view.pressed == pad.id ? pressed(ground) : ground;
   const bool dark_ground = ground.fill == sheet.theme.ink;
   const Colour edge = dark_ground ? ground.fill : ground.ink;
   sheet.shapes.push_back(
-      Box{inset(pad.box, outline / 2), radius_mm, g.fill, dark_ground ? edge : g.ink, outline});
+      Box{inset(pad.box, g.outline / 2), radius_mm, g.fill, dark_ground ? edge : g.ink, g.outline});
   return g;
 }
 

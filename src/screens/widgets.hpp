@@ -19,7 +19,6 @@ struct Sheet {
 };
 
 inline constexpr double radius_mm = 2.2;
-inline constexpr double outline_mm = 0.34;
 inline constexpr double padding_mm = 2.2; // from the edge of a pad to its words
 inline constexpr double line_step = 1.72; // from baseline to baseline, in heights of a capital
 
@@ -33,8 +32,7 @@ void write(Sheet& sheet, Point at, Anchor anchor, const Lettering& lettering, Co
 void panel(Sheet& sheet, const Rect& rect);
 
 // A pad's box, turned inside out while it is pressed; returns what to write on it with.
-Ground pad_box(Sheet& sheet, const bench::Pad& pad, const Ground& ground,
-               double outline = outline_mm);
+Ground pad_box(Sheet& sheet, const bench::Pad& pad, const Ground& ground);
 
 struct Label {
   std::string words;

@@ -36,6 +36,7 @@ std::string_view english(ShelfSay id) {
   case Say::card_confidence_high: return "Confidence good.";
   case Say::card_cautions: return "{0} chosen";
   case Say::card_cautions_none: return "not known";
+  case Say::card_cautions_more: return "more cautions";
   case Say::card_cautions_done: return "back to the card";
   case Say::card_density_from: return "Density: {0}.";
   case Say::card_oil_from: return "Oil absorption: {0}.";

@@ -38,6 +38,7 @@ enum class ShelfSay {
   card_confidence_high,
   card_cautions, // 0: how many are chosen
   card_cautions_none,
+  card_cautions_more,
   card_cautions_done,
   card_density_from, // 0: source
   card_oil_from,     // 0: source
