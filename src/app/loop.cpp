@@ -4,6 +4,7 @@
 #include "app/tones.hpp"
 #include "screens/paint.hpp"
 #include "words/app_says.hpp"
+#include "words/lists.hpp"
 
 #include <algorithm>
 #include <cstdio>
@@ -49,16 +50,18 @@ void Loop::render(const bench::Now& now) {
 }
 
 void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now& now) {
-  if (std::holds_alternative<window::Resized>(event)) return fit_display(now);
-  if (std::holds_alternative<window::CloseAsked>(event)) return leave(now);
-  if (std::holds_alternative<window::Exposed>(event)) {
-    stale_ = true;
-    return;
-  }
-  settling_ = frames_to_settle;
-  if (std::holds_alternative<window::Character>(event)) typed_ = true;
-  if (const auto* k = std::get_if<window::Key>(&event)) return key(*k, poll, now);
-  if (const auto* p = std::get_if<window::Pointer>(&event)) point(*p, poll, now);
+  std::visit(words::Overloaded{
+                 [&](const window::Resized&) { fit_display(now); },
+                 [&](const window::CloseAsked&) { leave(now); },
+                 [&](const window::Exposed&) { stale_ = true; },
+                 [&](const window::Character&) {
+                   settling_ = frames_to_settle;
+                   typed_ = true;
+                 },
+                 [&](const window::Key& k) { key(k, poll, now); },
+                 [&](const window::Pointer& p) { point(p, poll, now); },
+             },
+             event);
 }
 
 namespace {
@@ -74,6 +77,7 @@ bench::Pointer::Phase phase_of(window::Pointer::Phase phase) {
 }
 
 void Loop::point(const window::Pointer& p, std::uint64_t poll, const bench::Now& now) {
+  settling_ = frames_to_settle;
   if (leaving_until_) return; // after `left` a session has no further lines
   if (p.phase == window::Pointer::down) process_typing(now);
   const std::int64_t ms = now.run_ms - static_cast<std::int64_t>(p.ago_ms);
@@ -91,6 +95,7 @@ void Loop::process_typing(const bench::Now& now) {
 
 // Letters belong to the text field that has them.
 void Loop::key(const window::Key& key, std::uint64_t poll, const bench::Now& now) {
+  settling_ = frames_to_settle;
   if (leaving_until_ || (key.down && window::text_is_typed())) return;
   runner_.feed(bench::Key{key.name, key.down, now.run_ms, poll}, now);
 }

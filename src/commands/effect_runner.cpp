@@ -1,5 +1,7 @@
 #include "commands/effect_runner.hpp"
 
+#include "words/lists.hpp"
+
 #include <algorithm>
 #include <iterator>
 #include <utility>
@@ -75,16 +77,22 @@ bool EffectRunner::poll(const bench::Now& now) {
 }
 
 void EffectRunner::take(studio::News news, const bench::Now& now) {
-  if (const auto* saved = std::get_if<studio::Saved>(&news)) {
-    saved_ = saved->n;
-    return feed(bench::Saved{saved->n, on_fallback() ? storage_.fallback_folder : ""}, now);
-  }
-  if (const auto* failed = std::get_if<studio::Failed>(&news)) {
-    last_failure_ = failed->reason;
-    return feed(bench::SaveFailed{failed->reason}, now);
-  }
+  std::visit(words::Overloaded{
+                 [&](const studio::Saved& saved) {
+                   saved_ = saved.n;
+                   feed(bench::Saved{saved.n, on_fallback() ? storage_.fallback_folder : ""}, now);
+                 },
+                 [&](const studio::Failed& failed) {
+                   last_failure_ = failed.reason;
+                   feed(bench::SaveFailed{failed.reason}, now);
+                 },
+                 [&](studio::Read& read) { take(read, now); },
+             },
+             news);
+}
+
+void EffectRunner::take(studio::Read& read, const bench::Now& now) {
   // An answer to a copy that comes home is not for the watch, which would take it for another's.
-  auto& read = std::get<studio::Read>(news);
   if (homecoming_ && homecoming_->take(read.place, read.answer)) return note_homecoming();
   watch_->take(read.place, std::move(read.answer));
   if (!has_read()) feed(bench::Reading{watch_->files_read(), watch_->files_to_come()}, now);

@@ -66,6 +66,7 @@ private:
   void remember(const bench::Now& now);
   void keep_tablet(const bench::Now& now);
   void take(studio::News news, const bench::Now& now);
+  void take(studio::Read& read, const bench::Now& now);
   void take(studio::Found found, const bench::Now& now);
   void note_homecoming();
   void look_around(const bench::Now& now);
