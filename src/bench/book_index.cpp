@@ -6,9 +6,9 @@
 #include "session/amounts.hpp"
 #include "session/in_words.hpp"
 #include "words/calendar.hpp"
-#include "words/language_says.hpp"
 #include "words/letter_case.hpp"
 #include "words/lists.hpp"
+#include "words/moments.hpp"
 #include "words/say.hpp"
 #include "words/session_says.hpp"
 
@@ -70,22 +70,12 @@ struct Read { // into the entry, line after line
   }
 };
 
-std::string month_of(std::string_view date) { // 2026-11-26
-  const std::string names = words::say(words::LanguageSay::month_names);
-  const int month = (date[5] - '0') * 10 + (date[6] - '0');
-  std::size_t from = 0;
-  for (int i = 1; i < month; ++i) from = names.find(' ', from) + 1;
-  return names.substr(from, names.find(' ', from) - from);
-}
-
 std::string searched_in(const BookEntry& entry, const std::string& pigments, const Now& now) {
   std::string text = entry.name + "\n" + pigments;
   for (const session::Judged& judged : entry.verdicts)
     text += "\n" + session::became_words(judged.verdict.as);
-  const std::int64_t day = words::day_number(entry.opened_at, now.utc_offset_min);
-  const std::string date = words::date_of(std::max<std::int64_t>(0, day));
-  const std::string of_month = std::to_string((date[8] - '0') * 10 + (date[9] - '0'));
-  text += "\n" + date + "\n" + of_month + " " + month_of(date) + " " + date.substr(0, 4);
+  text += "\n" + words::date_of(words::day_of(entry.opened_at, now.utc_offset_min));
+  text += "\n" + words::date(entry.opened_at, now.utc_offset_min);
   return words::searchable(text);
 }
 

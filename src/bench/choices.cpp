@@ -2,7 +2,6 @@
 
 #include "paint/catalogue.hpp"
 #include "words/bench_says.hpp"
-#include "words/letter_case.hpp"
 
 #include <algorithm>
 
@@ -50,7 +49,7 @@ std::string name_of_blend(const Bench& bench) {
   std::string name;
   for (const BlendPart& part : bench.plan.blend)
     if (const session::Card* card = shelf_card(bench, part.card))
-      name += name.empty() ? card->name : ", " + words::in_small_letters(card->name);
+      name += (name.empty() ? "" : ", ") + card->name;
   return name;
 }
 
