@@ -57,6 +57,7 @@ struct Saved { // every line of this session up to n lies on the disk
 };
 struct SaveFailed {
   words::Error reason;
+  bool nothing_is_safe = false; // also not what was confirmed before
 };
 struct Reading { // the studio, in files
   std::size_t done = 0;

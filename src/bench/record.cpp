@@ -1,6 +1,7 @@
 #include "bench/record.hpp"
 
 #include "bench/learning.hpp"
+#include "session/bytes.hpp"
 #include "session/check_value.hpp"
 #include "words/lists.hpp"
 #include "words/moments.hpp"
@@ -93,6 +94,7 @@ void record(Bench& bench, const std::string& batch, session::Event event, const 
     bench.sitting.began_run_ms = now.run_ms;
     bench.sitting.wall_ahead_ms = now.wall_ms - now.run_ms;
     session::Began began;
+    began.version = session::format_version;
     began.session = bench.sitting.session;
     began.device = bench.sitting.device;
     began.local = local_time(now);

@@ -224,7 +224,10 @@ struct Handle {
   void operator()(const Tap& t) const { tapped(bench, t.pad, now, effects, outcome); }
   void operator()(const Tick&) const {} // time passes with every input
   void operator()(const Saved& s) const { bench.saving = {s.n, std::nullopt, s.fallback}; }
-  void operator()(const SaveFailed& f) const { bench.saving.failure = f.reason; }
+  void operator()(const SaveFailed& f) const {
+    bench.saving.failure = f.reason;
+    if (f.nothing_is_safe) bench.saving.confirmed.reset();
+  }
   void operator()(const Reading& r) const { bench.reading = r; }
   void operator()(Loaded& l) const { loaded(bench, std::move(l), now); }
   void operator()(Arrived& a) const { arrived(bench, std::move(a), now); }

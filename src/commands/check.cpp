@@ -1,11 +1,15 @@
 #include "commands/check.hpp"
 
 #include "commands/show.hpp"
+#include "session/by_batch.hpp"
 #include "session/in_words.hpp"
 #include "studio/sentences.hpp"
+#include "studio/watch.hpp"
 #include "words/commands_says.hpp"
 
+#include <algorithm>
 #include <ostream>
+#include <set>
 
 namespace commands {
 
@@ -54,10 +58,22 @@ void add_sessions(Report& report, const std::vector<session::Log>& logs) {
 
 void add_warnings(Report& report, const std::vector<session::Log>& logs) {
   const session::Logs all = session::all_of(logs);
+  const auto about = session::by_batch(all);
   for (const std::string& id : session::batch_ids(all))
-    if (const auto batch = session::fold(all, id))
+    if (const auto batch = session::fold(about.at(id), id))
       for (const session::Warning& w : batch->warnings)
         report.line(Say::check_warning, {batch->name, id, session::warning_words(w)});
+}
+
+// What lies in the fallback folder and not at home as well.
+std::size_t adrift(const std::vector<session::File>& files) {
+  const std::string prefix = studio::fallback_prefix;
+  std::set<std::string> home;
+  for (const session::File& file : files) home.insert(file.name);
+  return static_cast<std::size_t>(
+      std::count_if(files.begin(), files.end(), [&](const session::File& file) {
+        return file.name.starts_with(prefix) && !home.count(file.name.substr(prefix.size()));
+      }));
 }
 
 }
@@ -71,6 +87,8 @@ int check(const studio::Reading& reading, std::ostream& out) {
     for (const session::Damage& d : file.damage) report.damage(d);
   }
   const std::vector<session::Log> logs = session::join_parts(reading.files);
+  if (const std::size_t files = adrift(reading.files); files > 0)
+    report.note(Say::check_adrift, {std::to_string(files)});
   add_sessions(report, logs);
   add_warnings(report, logs);
   report.line(Say::check_summary,

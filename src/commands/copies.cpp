@@ -35,9 +35,10 @@ int done(std::ostream& out, words::Sentence id, const Path& made, const studio::
 
 }
 
-words::Result<int> mend(const Path& studio, const Path& folder, std::ostream& out) {
+words::Result<int> mend(const Path& studio, const Path& fallback, const Path& folder,
+                        std::ostream& out) {
   const auto files = disk::posix_files();
-  const auto report = studio::mend(*files, studio, folder);
+  const auto report = studio::mend(*files, studio, folder, fallback);
   if (!report) return tl::make_unexpected(report.error());
   for (const words::Error& file : report->files) line(out, file.what, file.args);
   for (const words::Error& lost : report->lost) line(out, Say::mend_lost, {words::message(lost)});
@@ -55,7 +56,9 @@ words::Result<int> pack(const Path& studio, const Path& fallback, const Path& fi
   for (const std::string& name : packed->left_out) line(out, Say::pack_left_out, {name});
   if (!fallback.empty() && !all_came_home(*files, studio, fallback))
     line(out, Say::pack_fallback, {fallback.string()});
-  return done(out, Say::pack_done, file, *packed);
+  for (const words::Error& missed : packed->missed) line(out, missed.what, missed.args);
+  done(out, Say::pack_done, file, *packed);
+  return packed->missed.empty() ? 0 : 1;
 }
 
 words::Result<int> unpack(const Path& file, const Path& folder, std::ostream& out) {

@@ -12,7 +12,8 @@ using Path = std::filesystem::path;
 
 // One line for each file and for each thing that could not be had back. The exit status: 1 if there
 // was one of those. Errors: those of studio::mend.
-words::Result<int> mend(const Path& studio, const Path& folder, std::ostream& out);
+words::Result<int> mend(const Path& studio, const Path& fallback, const Path& folder,
+                        std::ostream& out);
 
 // One line for each file that was left out, and how much was packed. `in the fallback`: where lines
 // may lie that were saved while the studio failed; that they are not in the pack is said. Errors:

@@ -9,7 +9,7 @@
 namespace commands {
 
 namespace {
-constexpr std::int64_t retry_every_ms = 30'000;
+constexpr std::int64_t soonest_retry_ms = 30'000, latest_retry_ms = 600'000;
 constexpr std::int64_t look_when_open_ms = 5'000;
 constexpr std::int64_t look_when_idle_ms = 60'000;
 }
@@ -47,7 +47,11 @@ void EffectRunner::keep_tablet(const bench::Now& now) {
 }
 
 void EffectRunner::feed(bench::Input input, const bench::Now& now) {
+  const std::string before = bench_.batch;
   bench::Effects effects = bench::step(bench_, std::move(input), now);
+  // What others have written of it is wanted now, and not only at the next look.
+  const bool opened = !bench_.batch.empty() && bench_.batch != before;
+  if (looks_again_ && opened) look_at_ = now.run_ms;
   journal_->append(std::move(effects.append));
   wake_at_ = effects.wake_at;
   redraw_ = redraw_ || effects.redraw;
@@ -71,7 +75,10 @@ bool EffectRunner::poll(const bench::Now& now) {
   const bool studies = study_;
   if (studies) feed(bench::Study{}, now);
   if (look_at_ && now.run_ms >= *look_at_) look_around(now);
-  if (journal_->stuck() && !retry_at_) retry_at_ = now.run_ms + retry_every_ms;
+  if (journal_->stuck() && !retry_at_) {
+    retry_at_ = now.run_ms + retry_after_ms_;
+    retry_after_ms_ = std::min(2 * retry_after_ms_, latest_retry_ms);
+  }
   if (!journal_->stuck()) retry_at_.reset();
   return !all.empty() || found || fit || studies;
 }
@@ -80,11 +87,13 @@ void EffectRunner::take(studio::News news, const bench::Now& now) {
   std::visit(words::Overloaded{
                  [&](const studio::Saved& saved) {
                    saved_ = saved.n;
+                   retry_after_ms_ = soonest_retry_ms;
                    feed(bench::Saved{saved.n, on_fallback() ? storage_.fallback_folder : ""}, now);
                  },
                  [&](const studio::Failed& failed) {
                    last_failure_ = failed.reason;
-                   feed(bench::SaveFailed{failed.reason}, now);
+                   if (failed.nothing_is_safe) saved_.reset();
+                   feed(bench::SaveFailed{failed.reason, failed.nothing_is_safe}, now);
                  },
                  [&](studio::Read& read) { take(read, now); },
              },

@@ -38,7 +38,8 @@ public:
   void feed(bench::Input input, const bench::Now& now);
 
   // Feeds what the disks have answered, what was found and what was learnt, and lets the bench
-  // study a little. True if there was anything. Tries a failed save again, every 30 s.
+  // study a little. True if there was anything. Tries a failed save again, after 30 s
+  // and then ever more seldom.
   bool poll(const bench::Now& now);
 
   // Polls until everything was read, learnt from and saved; false if it was not by then, or cannot
@@ -89,6 +90,7 @@ private:
   std::optional<std::int64_t> look_at_; // run_ms
   std::optional<std::int64_t> wake_at_;
   std::optional<std::int64_t> retry_at_;
+  std::int64_t retry_after_ms_ = 30'000; // twice as long after each that fails, up to ten minutes
   std::optional<std::uint64_t> saved_;
   std::optional<words::Error> last_failure_;
   std::vector<bench::SoundCue> cues_;

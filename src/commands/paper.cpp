@@ -5,6 +5,7 @@
 #include "disk/whole_file.hpp"
 #include "paper/sheet.hpp"
 #include "paper/table.hpp"
+#include "session/by_batch.hpp"
 #include "studio/sentences.hpp"
 #include "words/commands_says.hpp"
 
@@ -86,8 +87,9 @@ Status make_table(const std::vector<session::Log>& logs, const std::optional<std
     batches.push_back(*std::move(batch));
   } else {
     const session::Lessons lessons = session::lessons_of(all);
+    const auto about = session::by_batch(all);
     for (const std::string& id : session::batch_ids(all))
-      if (auto batch = session::fold(all, id, std::nullopt, lessons))
+      if (auto batch = session::fold(about.at(id), id, std::nullopt, lessons))
         batches.push_back(*std::move(batch));
   }
   if (batches.empty()) return words::failure(Say::show_no_batches);

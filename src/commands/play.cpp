@@ -29,7 +29,7 @@ public:
   Played perform(const Action& action) {
     return std::visit([this](const auto& a) { return perform(a); }, action);
   }
-  bool over() const { return stopped_ || enough_; }
+  bool over() const { return stopped_ || enough_ || twice_; }
 
   // Says goodbye unless the script wanted none. Nothing, if all is saved.
   std::optional<words::Error> finish() {
@@ -38,6 +38,7 @@ public:
     const bool saved =
         runner_->settle(clock().now(), patient_ ? patience : std::chrono::seconds(0));
     report();
+    if (twice_) return twice_;
     if (saved && runner_->unsaved() == 0) return std::nullopt;
     const words::Error why = runner_->last_failure().value_or(words::Error{});
     return words::Error{Say::play_unsaved,
@@ -52,7 +53,7 @@ public:
     for (const session::Line& line : bench.logs.front().lines) {
       if (line.batch.empty() || !seen.insert(line.batch).second) continue;
       const auto* opened = std::get_if<session::Opened>(&line.event);
-      out_ << "batch " << line.batch << (opened ? " " + opened->name : "") << '\n';
+      out_ << "batch " << line.batch << (opened ? " " + printable(opened->name) : "") << '\n';
     }
   }
 
@@ -86,6 +87,10 @@ private:
     runner_ = std::make_unique<EffectRunner>(setup, clock().now());
     runner_->settle(clock().now(), patience); // no hand taps before the studio was read
     report();
+    const auto& logs = runner_->bench().logs;
+    if (std::any_of(logs.begin() + 1, logs.end(),
+                    [&](const session::Log& log) { return log.session == setup.session; }))
+      twice_ = words::Error{Say::script_twice, {setup.session}};
   }
 
   // Everything waits for the disk, so that the same script gives the same files even where saving
@@ -109,10 +114,11 @@ private:
     }
     if (runner_->saved() == reported_) return;
     reported_ = runner_->saved();
-    out_ << "saved " << *reported_ << std::endl;
+    if (reported_) out_ << "saved " << *reported_ << std::endl;
   }
 
   void feed(const bench::Input& input) {
+    if (twice_) return;
     if (how_.overhears) how_.overhears(runner_->bench(), input, clock().now());
     runner_->feed(input, clock().now());
     runner_->take_cues(); // nobody listens to a script
@@ -261,6 +267,7 @@ private:
   Steady::time_point started_;
   std::optional<std::uint64_t> reported_;
   std::optional<words::Error> failure_; // the last one reported
+  std::optional<words::Error> twice_;   // the session is there already
   std::uint64_t polls_ = 0;
   bench::Point finger_;
   bool patient_ = true;
@@ -275,7 +282,7 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
   Player player(how, out);
   int status = 0;
   const auto complain = [&](const words::Error& error) {
-    err << words::message(error) << '\n';
+    err << printable(words::message(error)) << '\n';
     status = 1;
   };
   for (const ScriptLine& line : script) {
@@ -286,7 +293,8 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
   }
   if (const auto unsaved = player.finish()) complain(*unsaved);
   player.print_ids();
-  for (const words::Error& said : player.runner()->came_home()) err << words::message(said) << '\n';
+  for (const words::Error& said : player.runner()->came_home())
+    err << printable(words::message(said)) << '\n';
   if (status == 0 && player.runner()->on_fallback())
     err << words::say(Say::play_fallback, {how.fallback.string()}) << '\n';
   return status;

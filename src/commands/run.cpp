@@ -34,11 +34,15 @@ struct Studio {
   studio::Path home, fallback;
 };
 
+studio::Path fallback_of(const Arguments& a, const studio::Path& home) {
+  return a.value("--fallback")
+      .value_or(studio::fallback_folder(studio::state_folder(), home).string());
+}
+
 // Where to read: what is named, or what the window would use.
 words::Result<Studio> studio_of(const Arguments& a) {
   Studio s{a.value("--studio").value_or(studio::default_studio().string()), {}};
-  s.fallback = a.value("--fallback")
-                   .value_or(studio::fallback_folder(studio::state_folder(), s.home).string());
+  s.fallback = fallback_of(a, s.home);
   std::error_code ignored;
   const bool there = std::filesystem::is_directory(s.home, ignored) ||
                      std::filesystem::is_directory(s.fallback, ignored);
@@ -182,7 +186,7 @@ Status run_check(const Arguments& a, Io io) {
   std::error_code ignored;
   if (!std::filesystem::is_directory(a.words[0], ignored))
     return words::failure(Say::no_studio, {a.words[0]});
-  studio::Reading reading = studio::read_all(a.words[0], {});
+  studio::Reading reading = studio::read_all(a.words[0], fallback_of(a, a.words[0]));
   for (words::Error& fault : studio::photo_faults(*disk::posix_files(), a.words[0], reading.files))
     reading.faults.push_back(std::move(fault));
   return check(reading, io.out);
@@ -203,7 +207,7 @@ Status run_photo(const Arguments& a, Io io) {
       io.err);
 }
 
-// Copies are made of one folder, the studio at home.
+// What copies are made of.
 words::Result<studio::Path> original_of(const Arguments& a, const char* command) {
   if (!a.value("--out")) return words::failure(Say::out_missing, {command});
   const studio::Path home = a.value("--studio").value_or(studio::default_studio().string());
@@ -216,14 +220,13 @@ words::Result<studio::Path> original_of(const Arguments& a, const char* command)
 Status run_mend(const Arguments& a, Io io) {
   const auto studio = original_of(a, "mend");
   if (!studio) return tl::make_unexpected(studio.error());
-  return mend(*studio, *a.value("--out"), io.out);
+  return mend(*studio, fallback_of(a, *studio), *a.value("--out"), io.out);
 }
 
 Status run_pack(const Arguments& a, Io io) {
   const auto studio = original_of(a, "pack");
   if (!studio) return tl::make_unexpected(studio.error());
-  return pack(*studio, studio::fallback_folder(studio::state_folder(), *studio), *a.value("--out"),
-              io.out);
+  return pack(*studio, fallback_of(a, *studio), *a.value("--out"), io.out);
 }
 
 Status run_unpack(const Arguments& a, Io io) {
@@ -254,9 +257,9 @@ const Command* command_named(const std::string& name) {
        {{"--studio", "--fallback", "--batch", "--count", "--mm", "--sheet", "--out"}, {}, 0, 0},
        run_labels},
       {"table", {{"--studio", "--fallback", "--batch", "--out"}, {"--totals"}, 0, 0}, run_table},
-      {"check", {{}, {}, 1, 1}, run_check, 2},
-      {"mend", {{"--studio", "--out"}, {}, 0, 0}, run_mend, 2},
-      {"pack", {{"--studio", "--out"}, {}, 0, 0}, run_pack},
+      {"check", {{"--fallback"}, {}, 1, 1}, run_check, 2},
+      {"mend", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_mend, 2},
+      {"pack", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_pack},
       {"unpack", {{"--out"}, {}, 1, 1}, run_unpack},
       {"photo", {{"--studio", "--fallback", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
       {"help", {{}, {}, 0, 0}, run_help},
@@ -283,6 +286,10 @@ std::optional<int> run(const std::vector<std::string>& given, std::ostream& out,
   }
   const Status status = command->does(*arguments, {out, err, onlooker});
   if (!status) complain(status.error());
+  if (!out.flush()) {
+    complain({Say::output_failed, {}});
+    return 1;
+  }
   return status.value_or(command->status_of_error);
 }
 

@@ -1,12 +1,16 @@
 #include "commands/show.hpp"
 
 #include "paint/digits.hpp"
+#include "session/by_batch.hpp"
 #include "session/in_words.hpp"
 #include "studio/utc.hpp"
 #include "words/bench_says.hpp"
 #include "words/commands_says.hpp"
 #include "words/paper_says.hpp"
 #include "words/session_says.hpp"
+
+#include <algorithm>
+#include <array>
 
 namespace commands {
 
@@ -94,11 +98,23 @@ void add_note(Page& page, const Entry& e) {
 
 // C0, DEL, and C1, which in UTF-8 is C2 followed by 80 to 9F.
 std::string printable(std::string_view text) {
+  // Unicode's Bidi_Control and its line ends, by which a text shows as another than it is.
+  constexpr std::array<std::string_view, 14> misleading{
+      "\u061C", "\u200E", "\u200F", "\u2028", "\u2029", "\u202A", "\u202B",
+      "\u202C", "\u202D", "\u202E", "\u2066", "\u2067", "\u2068", "\u2069"};
   std::string out;
   for (std::size_t i = 0; i < text.size(); ++i) {
     const auto c = static_cast<unsigned char>(text[i]);
     const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0;
     const bool c1 = c == 0xC2 && next >= 0x80 && next <= 0x9F;
+    const auto sign = std::find_if(misleading.begin(), misleading.end(), [&](std::string_view s) {
+      return c >= 0xC3 && text.substr(i, s.size()) == s;
+    });
+    if (sign != misleading.end()) {
+      out += '?';
+      i += sign->size() - 1;
+      continue;
+    }
     if (c1) ++i;
     out += c < 0x20 || c == 0x7F || c1 ? '?' : text[i];
   }
@@ -113,8 +129,9 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
   const std::string id = wanted == "last" ? ids.back() : wanted;
   if (auto batch = fold(all, id, std::nullopt, lessons)) return *std::move(batch);
   std::optional<Batch> named;
+  const auto about = by_batch(all);
   for (const std::string& other : ids) {
-    auto batch = fold(all, other, std::nullopt, lessons);
+    auto batch = fold(about.at(other), other, std::nullopt, lessons);
     if (!batch || batch->name != wanted) continue;
     if (named) return words::failure(Say::show_name_twice, {wanted, named->id, batch->id});
     named = std::move(batch);
@@ -147,9 +164,10 @@ std::string shown_for_people(const Batch& batch) {
 std::string list_for_people(const std::vector<Log>& logs) {
   const Logs all = all_of(logs);
   const Lessons lessons = lessons_of(all);
+  const auto about = by_batch(all);
   Page page;
   for (const std::string& id : batch_ids(all)) {
-    const auto batch = fold(all, id, std::nullopt, lessons);
+    const auto batch = fold(about.at(id), id, std::nullopt, lessons);
     if (!batch) continue;
     const auto& ratio = batch->standing.binder_ratio;
     page.line(Say::list_batch,

@@ -17,15 +17,18 @@ using Ticket = std::uint64_t;
 // Adds bytes to the end of a file below the root. The first append to a name creates the file
 // exclusively, with its folder, and forces both; a name that already exists is a failure. After any
 // failure of a file that file is closed for ever, and every later append to it fails at once with
-// the first failure: whoever goes on does so under another name.
+// the first failure: whoever goes on does so under another name. "gone" says that the file is not
+// under its name any more, so that what was confirmed of it before is not safe either.
 struct Append {
   std::string file; // relative, like "sessions/2026-11-25T143200Z-a83f-c41e08d5.jsonl"
   std::string bytes;
 };
 
-// Reads every plain file of one folder whose name ends so; links and sub-folders are passed over,
-// and so are files of a known size, since files only grow. A folder that is not there is an empty
-// one. What was appended before is read.
+// Reads every plain file of one folder whose name ends so. A link, a folder, a pipe or a device of
+// such a name is the failure "not a file", and a file larger than most_file_bytes the failure "too
+// large". Files of a known size are passed over, since files only grow. A folder that is not there
+// is an empty one. What was appended before is read.
+inline constexpr std::uint64_t most_file_bytes = std::uint64_t{256} << 20;
 struct ReadFolder {
   std::string folder;                              // relative to the root
   std::string ending;                              // ".jsonl"
@@ -48,7 +51,7 @@ using Request = std::variant<Append, ReadFolder, Keep>;
 
 struct Failure {
   std::string operation; // "write", "force", "open", "make folder", "rename", "keep", "read",
-                         // "list", "name"
+                         // "list", "name", "gone", "not a file", "too large"
   std::string path;      // in full; of a bad name, the name
   int code = 0;          // errno
   std::string reason;    // the system's own words

@@ -17,12 +17,12 @@ constexpr int largest = 1'000'000;
 constexpr std::pair<std::string_view, Call> calls[] = {
     {"fail", Call::any},           {"fail-write", Call::write},   {"fail-force", Call::force},
     {"fail-open", Call::open},     {"fail-folder", Call::folder}, {"fail-read", Call::read},
-    {"fail-rename", Call::rename},
+    {"fail-rename", Call::rename}, {"fail-name", Call::name},
 };
 
 constexpr std::pair<std::string_view, int> codes[] = {
-    {"ENOSPC", ENOSPC}, {"EIO", EIO},       {"EROFS", EROFS},
-    {"EMFILE", EMFILE}, {"EACCES", EACCES}, {"EDQUOT", EDQUOT},
+    {"ENOSPC", ENOSPC}, {"EIO", EIO},       {"EROFS", EROFS},   {"EMFILE", EMFILE},
+    {"EACCES", EACCES}, {"EDQUOT", EDQUOT}, {"ESTALE", ESTALE},
 };
 
 template <class Table>
@@ -81,6 +81,11 @@ public:
     return inner_->force_folder(folder);
   }
 
+  Sized size_under(int handle, const Path& file) override {
+    if (fault_.call == Call::name && strikes(Call::name)) return {fault_.code, 0};
+    return inner_->size_under(handle, file);
+  }
+
   void close(int handle) override { inner_->close(handle); }
 
   Done rename(const Path& from, const Path& to) override {
@@ -94,7 +99,7 @@ public:
   }
 
   Listed list(const Path& folder) override {
-    if (strikes(Call::read)) return {fault_.code, {}};
+    if (strikes(Call::read)) return {fault_.code, {}, {}};
     return inner_->list(folder);
   }
 

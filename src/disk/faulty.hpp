@@ -23,6 +23,7 @@ struct Fault {
     folder, // making a folder, forcing a folder
     read,   // listing a folder, reading a file
     rename, // giving a file another name, removing it
+    name,   // whether a name is still the file's; not counted among any
   };
 
   Kind kind = Kind::fail;
@@ -36,9 +37,9 @@ struct Fault {
 };
 
 // "slow:150" in milliseconds; "silent"; "fail:7", "fail-from:7", and the same for one kind of call:
-// "fail-write:3", "fail-write-from:3", also -force, -open, -folder, -read, -rename. A failure is
-// ENOSPC, or what is named behind it, "fail:7:EIO": ENOSPC, EIO, EROFS, EMFILE, EACCES or EDQUOT.
-// Nothing for any other text. Numbers are from 1 to 1 000 000.
+// "fail-write:3", "fail-write-from:3", also -force, -open, -folder, -read, -rename, -name. A
+// failure is ENOSPC, or what is named behind it, "fail:7:EIO": ENOSPC, EIO, EROFS, EMFILE, EACCES,
+// EDQUOT or ESTALE. Nothing for any other text. Numbers are from 1 to 1 000 000.
 std::optional<Fault> parse_fault(std::string_view text);
 
 // Passes every call on, except as the fault wants it. A write that fails has written the first half

@@ -30,12 +30,14 @@ Done force_bytes(int handle) { return done(::fdatasync(handle)); }
 Done force_names(int handle) { return done(::fsync(handle)); }
 #endif
 
-Bytes read_from(int handle, std::uint64_t at, std::size_t most) {
-  std::string bytes(most, '\0');
+// Makes room for `likely` bytes at first, and for all only where there are more.
+Bytes read_from(int handle, std::uint64_t at, std::size_t most, std::size_t likely) {
+  std::string bytes(std::min(most, likely), '\0');
   std::size_t filled = 0;
   while (filled < most) {
-    const ssize_t got =
-        ::pread(handle, bytes.data() + filled, most - filled, static_cast<off_t>(at + filled));
+    if (filled == bytes.size()) bytes.resize(most);
+    const ssize_t got = ::pread(handle, bytes.data() + filled, bytes.size() - filled,
+                                static_cast<off_t>(at + filled));
     if (got < 0 && errno == EINTR) continue;
     if (got < 0) return {errno, {}};
     if (got == 0) break;
@@ -51,7 +53,7 @@ Bytes read_all(int handle, const struct stat& about) {
   std::size_t most = static_cast<std::size_t>(about.st_size) + 1;
   Bytes all;
   for (;; most = more) {
-    Bytes piece = read_from(handle, all.bytes.size(), most);
+    Bytes piece = read_from(handle, all.bytes.size(), most, most);
     if (piece.code != 0) return piece;
     const bool ends = piece.bytes.size() < most;
     all.bytes = all.bytes.empty() ? std::move(piece.bytes) : all.bytes + piece.bytes;
@@ -112,6 +114,15 @@ public:
     return forced.code == EINVAL ? Done{} : forced;
   }
 
+  Sized size_under(int handle, const Path& file) override {
+    struct stat open = {}, named = {};
+    if (::fstat(handle, &open) != 0) return {errno, 0};
+    const bool same = ::lstat(file.c_str(), &named) == 0 && named.st_dev == open.st_dev &&
+                      named.st_ino == open.st_ino && open.st_nlink > 0;
+    if (!same) return {ESTALE, 0};
+    return {0, static_cast<std::uint64_t>(open.st_size)};
+  }
+
   void close(int handle) override { ::close(handle); }
 
   Done rename(const Path& from, const Path& to) override {
@@ -128,8 +139,9 @@ public:
       std::error_code unknown;
       const auto kind = entry->symlink_status(unknown).type();
       // What cannot be told is listed: reading it will say what is wrong with it.
-      if (kind == std::filesystem::file_type::regular || kind == std::filesystem::file_type::none)
-        listed.names.push_back(entry->path().filename().string());
+      const bool plain =
+          kind == std::filesystem::file_type::regular || kind == std::filesystem::file_type::none;
+      (plain ? listed.names : listed.odd).push_back(entry->path().filename().string());
       entry.increment(wrong);
     }
     listed.code = wrong.value();
@@ -153,7 +165,11 @@ public:
   }
 
   Bytes read_piece(const Path& file, std::uint64_t at, std::size_t most) override {
-    return read_plain(file, [&](int handle, const auto&) { return read_from(handle, at, most); });
+    return read_plain(file, [&](int handle, const struct stat& about) {
+      const auto size = static_cast<std::uint64_t>(about.st_size);
+      const std::uint64_t left = size > at ? size - at : 0;
+      return read_from(handle, at, most, static_cast<std::size_t>(left + 1));
+    });
   }
 };
 

@@ -24,6 +24,7 @@ struct Opened {
 struct Listed {
   int code = 0;
   std::vector<std::string> names; // in no order
+  std::vector<std::string> odd;   // the others
 };
 
 struct Sized {
@@ -57,6 +58,11 @@ public:
   // The same for the names in a folder: a new file is not safe before its name is.
   virtual Done force_folder(const Path& folder) = 0;
 
+  // How large the open file is. ESTALE where `file` is no more the name of this very file: somebody
+  // may have removed it, put another in its place, or taken its disk away, and write() and force()
+  // go on as if nothing had happened.
+  virtual Sized size_under(int handle, const Path& file) = 0;
+
   // Tells nothing: whatever was promised was promised by force().
   virtual void close(int handle) = 0;
 
@@ -66,7 +72,8 @@ public:
 
   virtual Done remove(const Path& file) = 0;
 
-  // Plain files of a folder; sub-folders, links and devices are left out. ENOENT without a folder.
+  // Plain files of a folder; sub-folders, links, pipes and devices stand apart. ENOENT without a
+  // folder.
   virtual Listed list(const Path& folder) = 0;
 
   // Of a plain file. ENOENT where there is none.

@@ -43,7 +43,8 @@ constexpr std::size_t piece_bytes = std::size_t{1} << 20;
 struct Reading {
   Ticket ticket = 0;
   Path folder;
-  std::deque<std::string> names; // not read yet
+  std::deque<std::string> names; // not read to the end yet
+  std::string bytes;             // of the first of them, so far
   std::vector<Failure> failures; // not answered yet
 };
 
@@ -84,7 +85,7 @@ public:
 
   // The names, to be read piece by piece.
   Reading begin_reading(Ticket ticket, const ReadFolder& wanted) {
-    Reading reading{ticket, root_ / wanted.folder, {}, {}};
+    Reading reading{ticket, root_ / wanted.folder, {}, {}, {}};
     if (!good_name(wanted.folder)) {
       reading.failures.push_back(failure("name", wanted.folder, EINVAL));
       return reading;
@@ -92,6 +93,10 @@ public:
     Listed listed = list(reading.folder);
     if (listed.code != 0) reading.failures.push_back(failure("list", reading.folder, listed.code));
     std::sort(listed.names.begin(), listed.names.end());
+    std::sort(listed.odd.begin(), listed.odd.end());
+    for (const std::string& name : listed.odd)
+      if (name.ends_with(wanted.ending))
+        reading.failures.push_back(failure("not a file", reading.folder / name, EINVAL));
     for (std::string& name : listed.names)
       if (name.ends_with(wanted.ending) && !is_known(reading.folder / name, wanted.known))
         reading.names.push_back(std::move(name));
@@ -102,13 +107,19 @@ public:
     Answer answer{reading.ticket, std::exchange(reading.failures, {}), {}};
     for (std::size_t bytes = 0; !reading.names.empty() && bytes < piece_bytes;) {
       const Path file = reading.folder / reading.names.front();
-      Bytes read = files_->read(file);
+      const Bytes read = files_->read_piece(file, reading.bytes.size(), piece_bytes);
       bytes += read.bytes.size();
-      if (read.code == 0)
-        answer.files.push_back({std::move(reading.names.front()), std::move(read.bytes)});
+      reading.bytes += read.bytes; // mostly all there is
+      const auto failed =
+          read.code != 0 ? std::optional(failure("read", file, read.code)) : too_large(reading);
+      if (failed)
+        answer.failures.push_back(*failed);
+      else if (read.bytes.size() == piece_bytes)
+        continue; // there may be more of it
       else
-        answer.failures.push_back(failure("read", file, read.code));
+        answer.files.push_back({std::move(reading.names.front()), std::move(reading.bytes)});
       reading.names.pop_front();
+      reading.bytes.clear();
     }
     answer.to_come = reading.names.size();
     return answer;
@@ -118,8 +129,18 @@ private:
   struct Kept {
     bool begun = false;
     int handle = -1;
+    std::uint64_t bytes = 0;        // written
     std::optional<Failure> failure; // once set, the file is closed for ever
   };
+
+  // Asked once there is so much of it that it might be.
+  std::optional<Failure> too_large(const Reading& reading) {
+    if (reading.bytes.size() < piece_bytes) return {};
+    const Path file = reading.folder / reading.names.front();
+    const Sized whole = files_->size(file);
+    const bool over = whole.bytes > most_file_bytes || reading.bytes.size() > most_file_bytes;
+    return over ? std::optional(failure("too large", file, EFBIG)) : std::nullopt;
+  }
 
   void close(Kept& file) {
     if (file.handle != -1) files_->close(file.handle);
@@ -145,14 +166,24 @@ private:
   void add(const std::string& name, const std::string& bytes) {
     Kept& file = kept_[name];
     if (!std::exchange(file.begun, true)) file.failure = begin(name, file.handle);
-    if (!file.failure) file.failure = put(root_ / name, file.handle, bytes);
+    if (!file.failure) file.failure = put(root_ / name, file, bytes);
     if (file.failure) close(file);
   }
 
-  std::optional<Failure> put(const Path& path, int handle, const std::string& bytes) {
-    if (const int code = files_->write(handle, bytes).code) return failure("write", path, code);
-    if (const int code = files_->force(handle).code) return failure("force", path, code);
-    return {};
+  // Looked for under its name only after the force, so that what is confirmed lies there. A file
+  // that somebody cut or wrote into is no more the file that it was.
+  std::optional<Failure> put(const Path& path, Kept& file, const std::string& bytes) {
+    std::optional<Failure> failed;
+    file.bytes += bytes.size();
+    if (const int wrote = files_->write(file.handle, bytes).code)
+      failed = failure("write", path, wrote);
+    else if (const int forced = files_->force(file.handle).code)
+      failed = failure("force", path, forced);
+    const Sized there = files_->size_under(file.handle, path);
+    if (there.code == ESTALE || (!failed && there.code != 0))
+      return failure("gone", path, there.code);
+    if (!failed && there.bytes != file.bytes) return failure("gone", path, ESTALE);
+    return failed;
   }
 
   // Written under a name of its own, and only once it is safe there given its right one.

@@ -22,8 +22,10 @@ bool begins_formula(char32_t c) {
          c == U'＠' || breaks(c);
 }
 
+// Where a comma is the decimal sign a spreadsheet takes `;` for the end of a cell, and the next one
+// might be a formula.
 std::string quoted(const std::string& bytes) {
-  if (bytes.find_first_of("\",\r\n") == std::string::npos) return bytes;
+  if (bytes.find_first_of("\",;\r\n") == std::string::npos) return bytes;
   std::string out = "\"";
   for (const char c : bytes) out += c == '"' ? "\"\"" : std::string(1, c);
   return out + "\"";

@@ -1,6 +1,7 @@
 #include "session/batch.hpp"
 
 #include "session/amounts.hpp"
+#include "session/by_batch.hpp"
 #include "session/feelings.hpp"
 #include "session/folding.hpp"
 #include "words/lists.hpp"
@@ -327,8 +328,10 @@ Lessons lessons_of(const Logs& logs) {
         teach.insert(line.batch);
   if (teach.empty()) return {};
   Lessons lessons;
+  const auto about = by_batch(logs);
   for (const std::string& id : batch_ids(logs)) {
-    const auto batch = teach.count(id) ? fold(logs, id, std::nullopt, lessons) : std::nullopt;
+    const auto batch =
+        teach.count(id) ? fold(about.at(id), id, std::nullopt, lessons) : std::nullopt;
     if (batch) lessons.push_back({id, batch->opened_at, batch->places.bench});
   }
   return lessons;

@@ -17,7 +17,27 @@ constexpr std::size_t check_length = check_start.size() + digits + seal_end.size
 
 }
 
-words::Result<Encoded> encode(const Line& line, std::uint32_t before) {
+std::uint32_t seed_of(const std::string& session, int part) {
+  return crc32c(session + "." + std::to_string(part));
+}
+
+std::uint32_t seed_of(const Began& began) {
+  return began.version < 2 ? 0 : seed_of(began.session, began.part);
+}
+
+namespace {
+
+// `body` without the check value of the line before it.
+Encoded sealed_with(std::string body, std::uint32_t before, std::uint32_t seed) {
+  body.append(before_start).append(to_hex(before)).append("\"");
+  const std::uint32_t check = crc32c(body, before ^ seed);
+  body.append(check_start).append(to_hex(check)).append(seal_end).append("\n");
+  return {std::move(body), check};
+}
+
+}
+
+words::Result<Encoded> encode(const Line& line, std::uint32_t before, std::uint32_t seed) {
   Json j = {{"n", line.n}, {"t", line.t}, {"at", line.at}, {"e", kind_of(line.event)}};
   if (!line.batch.empty()) j["batch"] = line.batch;
   write_fields(line.event, j);
@@ -27,14 +47,16 @@ words::Result<Encoded> encode(const Line& line, std::uint32_t before) {
       strict != body)
     return words::failure(words::SessionSay::text_not_utf8);
   body.pop_back(); // the closing brace, which goes behind the check values
-  body.append(before_start).append(to_hex(before)).append("\"");
-  const std::uint32_t check = crc32c(body, before);
-  std::string bytes = std::move(body);
-  bytes.append(check_start).append(to_hex(check)).append(seal_end).append("\n");
-  if (bytes.size() > longest_line)
+  Encoded sealed = sealed_with(std::move(body), before, seed);
+  if (sealed.bytes.size() > longest_line)
     return words::failure(words::SessionSay::line_too_long,
-                          {std::to_string(bytes.size()), std::to_string(longest_line)});
-  return Encoded{std::move(bytes), check};
+                          {std::to_string(sealed.bytes.size()), std::to_string(longest_line)});
+  return sealed;
+}
+
+Encoded resealed(const Sealed& sealed, std::uint32_t before, std::uint32_t seed) {
+  const std::string_view own = sealed.body.substr(0, sealed.body.size() - before_length);
+  return sealed_with(std::string(own), before, seed);
 }
 
 namespace {
@@ -99,7 +121,15 @@ std::optional<Sealed> unseal(std::string_view text) {
   return Sealed{body, *previous, *check};
 }
 
-bool is_intact(const Sealed& sealed) { return crc32c(sealed.body, sealed.before) == sealed.check; }
+bool is_intact(const Sealed& sealed, std::uint32_t seed) {
+  return crc32c(sealed.body, sealed.before ^ seed) == sealed.check;
+}
+
+std::string_view without_cr(std::string_view text) {
+  if (text.empty() || text.back() != '\r') return text;
+  const std::string_view line = text.substr(0, text.size() - 1);
+  return unseal(line) ? line : text;
+}
 
 bool is_utf8(std::string_view text) {
   return Json(std::string(text)).dump(-1, ' ', false, Json::error_handler_t::ignore) ==

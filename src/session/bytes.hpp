@@ -10,7 +10,7 @@
 
 namespace session {
 
-inline constexpr int format_version = 1;
+inline constexpr int format_version = 2;
 inline constexpr std::size_t longest_line = 65536; // bytes, newline included
 inline constexpr std::size_t longest_text = 200;   // characters a name may have
 
@@ -19,10 +19,15 @@ struct Encoded {
   std::uint32_t check = 0;
 };
 
+// Whose a file's lines are, as a value that goes into the check value of each: a line that lies in
+// another file, of another session or part, does not fit there. 0 for the lines of version 1.
+std::uint32_t seed_of(const Began& began);
+std::uint32_t seed_of(const std::string& session, int part); // from version 2 on
+
 // `before` is the check value of the previous line of this file, 0 for the first. It is written
 // into the line, so that each line can be verified alone and a line that is missing is noticed.
 // Errors: text that is not UTF-8, a line longer than longest_line.
-words::Result<Encoded> encode(const Line& line, std::uint32_t before);
+words::Result<Encoded> encode(const Line& line, std::uint32_t before, std::uint32_t seed = 0);
 
 // `text` without its newline; the check value is not looked at here.
 // Errors name the field and what is wrong with it. A kind or a word this version does not know is
@@ -40,7 +45,12 @@ struct Sealed {
 };
 // Absent where the line does not end as a line must. Whether the check value fits: is_intact.
 std::optional<Sealed> unseal(std::string_view text);
-bool is_intact(const Sealed& sealed);
+bool is_intact(const Sealed& sealed, std::uint32_t seed = 0);
+// The line's own bytes under another seal: also what this version does not understand stays.
+Encoded resealed(const Sealed& sealed, std::uint32_t before, std::uint32_t seed);
+
+// A line without the CR that some program put before its LF, if it is a line without it.
+std::string_view without_cr(std::string_view text);
 
 bool is_utf8(std::string_view text);
 

@@ -1,6 +1,7 @@
 #include "session/ranges.hpp"
 
 #include "paint/range/learn_facts.hpp"
+#include "session/by_batch.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -167,8 +168,9 @@ bool continues(const RangeNames& earlier, const RangeNames& later) {
 words::Result<Ranges> learn_ranges(const Logs& logs) {
   std::vector<TrainingBatch> all;
   const Lessons lessons = lessons_of(logs);
+  const auto about = by_batch(logs);
   for (const std::string& id : batch_ids(logs))
-    if (const auto batch = fold(logs, id, std::nullopt, lessons))
+    if (const auto batch = fold(about.at(id), id, std::nullopt, lessons))
       if (auto training = training_of(*batch)) all.push_back(*std::move(training));
   std::vector<const TrainingBatch*> of;
   for (const TrainingBatch& training : all) of.push_back(&training);

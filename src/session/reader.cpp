@@ -1,6 +1,8 @@
 #include "session/reader.hpp"
 
 #include "session/bytes.hpp"
+#include "session/torn.hpp"
+#include "words/calendar.hpp"
 #include "words/session_says.hpp"
 
 #include <algorithm>
@@ -9,78 +11,129 @@
 
 namespace session {
 
-namespace {
-
-struct Reading {
-  File file;
-  std::size_t line = 0;
-  std::size_t byte = 0;
-  std::optional<std::uint32_t> before = 0; // check value of the line before, where it was intact
-  std::optional<Line> began;               // the file's own
-  bool foreign = false;                    // another session's lines follow
-
-  void damaged(words::Error reason, bool ordinary = false) {
-    file.damaged |= !ordinary;
-    file.damage.push_back({file.name, line, byte, std::move(reason), ordinary});
-  }
-};
-
-// True if the line is as it was written. That the line before it is there is looked at here too.
-bool intact(Reading& r, std::string_view text) {
-  const auto sealed = unseal(text);
-  const auto before = std::exchange(r.before, std::nullopt);
-  if (!sealed) return r.damaged({words::SessionSay::line_without_check, {}}), false;
-  if (!is_intact(*sealed)) return r.damaged({words::SessionSay::line_check_wrong, {}}), false;
-  r.before = sealed->check;
-  if (before && *before != sealed->before) r.damaged({words::SessionSay::line_not_joined, {}});
-  return true;
-}
-
-void take_beginning(Reading& r, const Began& began) {
-  r.file.session = began.session;
-  r.file.device = began.device;
-  r.file.version = began.version;
-  r.file.part = began.part;
-  r.file.from = began.from;
-  r.file.future = began.version > format_version;
-  if (r.file.future)
-    r.damaged({words::SessionSay::file_of_future_version, {std::to_string(began.version)}});
-}
-
-// A later part's beginning bears the number of the first line it takes over. It is not that line,
-// unless it takes over the whole session.
 bool is_beginning_of_part(const File& file, const Line& line) {
   return file.part > 0 && file.from > 0 && std::holds_alternative<Began>(line.event);
 }
 
-const Line* numbered(const File& file, std::uint64_t n) {
-  if (file.lines.empty() || file.lines.back().n < n) return nullptr;
-  const auto at = std::find_if(file.lines.begin(), file.lines.end(), [&](const Line& l) {
-    return l.n == n && !is_beginning_of_part(file, l);
-  });
-  return at == file.lines.end() ? nullptr : &*at;
+namespace {
+
+struct Raw { // a line that ends with LF
+  std::string_view text;
+  std::size_t byte = 0;
+  std::optional<Sealed> sealed;
+};
+
+struct Candidate { // a `began` that fits the seal it asks for
+  std::size_t raw = 0;
+  Line line;
+  std::uint32_t seed = 0;
+};
+
+struct Entry { // a line as it was written
+  Line line;
+  std::size_t raw = 0;
+  std::size_t run = 0;
+};
+
+// Lines that stand one after the other, each joined to the one before.
+struct Run {
+  std::uint32_t before = 0; // of its first line
+  bool foreign = false;     // begins with another's beginning
+  std::optional<int>
+      rank; // how sure it is that it is the file's own: 0 the most; absent: it is not
+  std::vector<std::size_t> entries;
+};
+
+struct Reading {
+  File file;
+  std::vector<Raw> raws;
+  std::string_view tail; // behind the last LF
+  std::size_t tail_byte = 0;
+  std::vector<Candidate> candidates;
+  std::optional<Candidate> began;    // the file's own
+  std::optional<std::int64_t> clock; // without it: what the name says of its `at`
+  std::vector<Entry> entries;
+  std::vector<Run> runs;
+
+  void damaged(std::size_t raw, words::Error reason) {
+    file.damaged = true;
+    file.damage.push_back({file.name, raw + 1, raws[raw].byte, std::move(reason), false});
+  }
+};
+
+void take_apart(Reading& r, std::string_view bytes) {
+  bool any_cr = false;
+  for (std::size_t& at = r.tail_byte;;) {
+    const std::size_t end = bytes.find('\n', at);
+    if (end == std::string_view::npos) break;
+    const std::string_view whole = bytes.substr(at, end - at), text = without_cr(whole);
+    r.raws.push_back({text, at, unseal(text)});
+    if (text.size() < whole.size() && !std::exchange(any_cr, true))
+      r.damaged(r.raws.size() - 1, {words::SessionSay::line_ends_changed, {}});
+    at = end + 1;
+  }
+  r.tail = bytes.substr(r.tail_byte);
 }
 
-// Lines that stand out of order are put where they belong: what is odd about them was said.
-void keep(Reading& r, Line line) {
-  auto& lines = r.file.lines;
-  auto at = lines.end();
-  while (at != lines.begin() && std::prev(at)->n > line.n) --at;
-  r.file.ended = std::holds_alternative<Left>(line.event);
-  lines.insert(at, std::move(line));
+// A version to come may seal its lines in either way.
+std::optional<std::uint32_t> seed_that_fits(const Sealed& sealed, const Began& began) {
+  const std::uint32_t seed = seed_of(began);
+  if (is_intact(sealed, seed)) return seed;
+  if (began.version > format_version && is_intact(sealed, 0)) return 0;
+  return std::nullopt;
 }
 
-// Where the first line is damaged the file's name still says whose it is: …-SESSION[.part].jsonl
+void find_candidates(Reading& r) {
+  for (std::size_t i = 0; i < r.raws.size(); ++i) {
+    const Raw& raw = r.raws[i];
+    if (!raw.sealed || raw.text.find("\"e\":\"began\"") == std::string_view::npos) continue;
+    auto line = decode(raw.text);
+    const auto* began = line ? std::get_if<Began>(&line->event) : nullptr;
+    if (!began) continue;
+    if (const auto seed = seed_that_fits(*raw.sealed, *began))
+      r.candidates.push_back({i, *std::move(line), *seed});
+  }
+}
+
+// What a file's name says of whose it is: …-SESSION[.part].jsonl
 struct Named {
   std::string session;
   std::optional<int> part;
+  bool by_writer = false;               // it is of the form that a writer gives
+  std::optional<std::int64_t> began_at; // as such a name says it, to the second
 };
+
+// 2026-11-25T143200Z-07bd-5e1f20c70b94, and of a later part .1, then .jsonl
+bool is_name_by_writer(std::string_view file) {
+  file.remove_prefix(file.rfind('/') + 1); // of none: 0
+  constexpr std::string_view form = "dddd-dd-ddTddddddZ-hhhh-hhhhhhhh", ending = ".jsonl";
+  constexpr std::string_view digits = "0123456789", hex = "0123456789abcdef";
+  if (file.size() < form.size() || !file.ends_with(ending)) return false;
+  for (std::size_t i = 0; i < form.size(); ++i) {
+    const std::string_view may = form[i] == 'd' ? digits : form[i] == 'h' ? hex : form.substr(i, 1);
+    if (may.find(file[i]) == std::string_view::npos) return false;
+  }
+  std::string_view rest = file.substr(form.size(), file.size() - ending.size() - form.size());
+  rest.remove_prefix(std::min(rest.find_first_not_of(hex), rest.size()));
+  const bool part = rest.size() > 1 && rest.size() < 8 && rest.front() == '.';
+  return rest.empty() || (part && rest.find_first_not_of(digits, 1) == std::string_view::npos);
+}
+
+// Of 2026-11-25T143200Z, in ms since 1970.
+std::optional<std::int64_t> moment_in(std::string_view name) {
+  name.remove_prefix(name.rfind('/') + 1);
+  const auto days = words::days_of(name.substr(0, 10));
+  const auto two = [&](std::size_t at) { return (name[at] - '0') * 10 + name[at + 1] - '0'; };
+  if (!days) return std::nullopt;
+  return ((*days * 24 + two(11)) * 60 + two(13)) * 60'000 + two(15) * 1000;
+}
 
 Named named_by(const std::string& file) {
   const std::size_t dash = file.rfind('-');
   const std::size_t dot = file.find('.', dash == std::string::npos ? 0 : dash);
   if (dash == std::string::npos || dot == std::string::npos) return {};
-  Named named{file.substr(dash + 1, dot - dash - 1), std::nullopt};
+  Named named{file.substr(dash + 1, dot - dash - 1), std::nullopt, is_name_by_writer(file), {}};
+  if (named.by_writer) named.began_at = moment_in(file);
   const std::size_t end = file.find('.', dot + 1);
   const std::string part = end == std::string::npos ? "" : file.substr(dot + 1, end - dot - 1);
   const bool digits =
@@ -89,104 +142,222 @@ Named named_by(const std::string& file) {
   return named;
 }
 
-// One `began` is the file's own: its first line, or a later one that the file's name bears out.
-// That line once more, as it stands, is a copy.
-void take_began(Reading& r, Line line) {
-  const Began began = std::get<Began>(line.event);
-  const bool own = r.file.lines.empty() || named_by(r.file.name).session == began.session;
-  if (!r.began && own) {
-    r.began = line;
-    take_beginning(r, began);
-    keep(r, std::move(line));
-  } else if (r.began != line) {
-    r.foreign = true;
-    r.damaged({words::SessionSay::file_of_two_sessions, {began.session}});
-  }
+bool any_fits(const Reading& r, std::size_t raws, std::uint32_t seed) {
+  return std::any_of(r.raws.begin(), r.raws.begin() + static_cast<std::ptrdiff_t>(raws),
+                     [&](const Raw& raw) { return raw.sealed && is_intact(*raw.sealed, seed); });
 }
 
-void take_line(Reading& r, Line line) {
-  if (std::holds_alternative<Began>(line.event)) return take_began(r, std::move(line));
-  const Line* there = numbered(r.file, line.n);
-  if (!there) return keep(r, std::move(line));
-  if (*there != line) r.damaged({words::SessionSay::line_number_twice, {std::to_string(line.n)}});
+// The beginning that the name bears out. Where a writer gave the name there is no other; else it is
+// the first one, but where lines are the name's, or, of version 1, stand before it.
+std::optional<Candidate> own_beginning(const Reading& r, const Named& named) {
+  const auto session = [](const Candidate& c) { return std::get<Began>(c.line.event).session; };
+  for (const Candidate& c : r.candidates)
+    if (session(c) == named.session) return c;
+  if (r.candidates.empty() || named.by_writer) return std::nullopt;
+  const Candidate& first = r.candidates.front();
+  if (first.seed == 0 && any_fits(r, first.raw, 0)) return std::nullopt;
+  const bool others = any_fits(r, r.raws.size(), seed_of(named.session, named.part.value_or(0)));
+  return others ? std::nullopt : std::optional(first);
 }
 
-void read_line(Reading& r, std::string_view text) {
-  if (!intact(r, text)) return;
-  auto line = r.file.future ? decode_newer(text) : decode(text);
-  if (!line) return r.damaged(line.error());
-  take_line(r, *std::move(line));
+void take_beginning(Reading& r) {
+  const Began& began = std::get<Began>(r.began->line.event);
+  r.file.seed = r.began->seed;
+  r.file.session = began.session;
+  r.file.device = began.device;
+  r.file.version = began.version;
+  r.file.part = began.part;
+  r.file.from = began.from;
+  r.file.future = began.version > format_version;
 }
 
-void look_at_ends(Reading& r, bool any_line) {
-  // A file with no whole line was being created when the power went: ordinary.
-  if (!r.began) {
-    r.file.damaged |= any_line;
-    r.file.damage.push_back(
-        {r.file.name, 1, 0, {words::SessionSay::file_without_beginning, {}}, !any_line});
-  }
-  if (!r.file.ended) r.damaged({words::SessionSay::file_not_ended, {}}, true);
-  if (r.began || !any_line) return;
+void find_whose(Reading& r) {
+  find_candidates(r);
   const Named named = named_by(r.file.name);
+  r.began = own_beginning(r, named);
+  if (r.began) return take_beginning(r);
+  r.clock = named.began_at;
+  if (r.raws.empty()) return;
   r.file.session = named.session;
   r.file.part = named.part.value_or(0);
-  if (r.file.part > 0 && !r.file.lines.empty()) r.file.from = r.file.lines.front().n;
+  const std::uint32_t seed = seed_of(named.session, r.file.part);
+  if (!any_fits(r, r.raws.size(), seed)) return;
+  r.file.seed = seed;
+  r.file.version = format_version;
 }
 
-// Between two lines of a joined session: what no file holds.
-void find_missing(Log& log) {
-  std::uint64_t next = 0;
-  for (const Line& line : log.lines) {
-    if (line.n > next) log.missing.push_back({next, line.n - 1});
-    const auto* gone = std::get_if<Gone>(&line.event);
-    next = std::max({next, line.n + 1, gone ? gone->to + 1 : 0});
-    log.damaged |= gone != nullptr;
+const Candidate* candidate_at(const Reading& r, std::size_t raw) {
+  const auto at = std::lower_bound(r.candidates.begin(), r.candidates.end(), raw,
+                                   [](const Candidate& c, std::size_t i) { return c.raw < i; });
+  return at == r.candidates.end() || at->raw != raw ? nullptr : &*at;
+}
+
+bool is_foreign(const Reading& r, const Line& line) {
+  return std::holds_alternative<Began>(line.event) && !(r.began && r.began->line == line);
+}
+
+void damaged_by_another(Reading& r, std::size_t raw, const Line& line) {
+  r.damaged(raw, {words::SessionSay::file_of_two_sessions, {std::get<Began>(line.event).session}});
+}
+
+// True if the line is as it was written, in this file.
+bool intact(Reading& r, std::size_t i) {
+  const Raw& raw = r.raws[i];
+  if (!raw.sealed) return r.damaged(i, {words::SessionSay::line_without_check, {}}), false;
+  if (is_intact(*raw.sealed, r.file.seed)) return true;
+  if (const Candidate* another = candidate_at(r, i))
+    damaged_by_another(r, i, another->line);
+  else
+    r.damaged(i, {words::SessionSay::line_check_wrong, {}});
+  return false;
+}
+
+void read_line(Reading& r, std::size_t i, bool joined) {
+  auto line = r.file.future ? decode_newer(r.raws[i].text) : decode(r.raws[i].text);
+  const bool foreign = line && is_foreign(r, *line);
+  const bool may_go_on = r.file.seed == 0; // with lines of that other session
+  const bool own = r.began && r.began->raw == i;
+  if (!joined || foreign || own || r.runs.empty())
+    r.runs.push_back({r.raws[i].sealed->before, foreign && may_go_on, std::nullopt, {}});
+  if (!line) return r.damaged(i, line.error());
+  if (foreign) return damaged_by_another(r, i, *line);
+  r.runs.back().entries.push_back(r.entries.size());
+  r.entries.push_back({*std::move(line), i, r.runs.size() - 1});
+}
+
+// That the line before it is there is looked at here too.
+void read_lines(Reading& r) {
+  std::optional<std::uint32_t> before = 0; // check value of the line before, where it was intact
+  for (std::size_t i = 0; i < r.raws.size(); ++i) {
+    const auto last = std::exchange(before, std::nullopt);
+    if (!intact(r, i)) continue;
+    const Sealed& sealed = *r.raws[i].sealed;
+    if (last && *last != sealed.before) r.damaged(i, {words::SessionSay::line_not_joined, {}});
+    before = sealed.check;
+    if (r.began && r.began->raw == i && r.file.future)
+      r.damaged(i, {words::SessionSay::file_of_future_version, {std::to_string(r.file.version)}});
+    read_line(r, i, last == sealed.before);
   }
-  log.damaged |= !log.missing.empty();
 }
 
-// Of two files that tell one line, a mended one may only know that it is gone.
-bool is_better(const Line& line, const Line& than) {
-  return std::holds_alternative<Gone>(than.event) && !std::holds_alternative<Gone>(line.event);
+std::int64_t clock_of(const Line& line) { return line.at - line.t; }
+
+// Both began in the same second, as far as a name and a clock that is set right now and then say
+// it.
+bool same_clock(std::int64_t a, std::int64_t b) {
+  constexpr std::int64_t as_good_as_same_ms = 2000;
+  return a - b <= as_good_as_same_ms && b - a <= as_good_as_same_ms;
 }
 
-// A line that stands already came from a copy of the same file.
-void insert_new(Log& log, File& part) {
-  const bool first = log.lines.empty();
-  for (Line& line : part.lines) {
-    if (is_beginning_of_part(part, line)) continue;
-    const auto at = first
-                        ? log.lines.end()
-                        : std::lower_bound(log.lines.begin(), log.lines.end(), line.n,
-                                           [](const Line& l, std::uint64_t n) { return l.n < n; });
-    if (at == log.lines.end() || at->n != line.n)
-      log.lines.insert(at, std::move(line));
-    else if (is_better(line, *at))
-      *at = std::move(line);
-    else if (*at != line && !is_better(*at, line))
-      log.contradicted.push_back(line.n);
+// Of runs, that to which all others have to chain.
+std::optional<std::size_t> first_own_run(const Reading& r) {
+  for (const Entry& e : r.entries)
+    if (r.began && e.raw == r.began->raw) return e.run;
+  for (const Entry& e : r.entries)
+    if (!r.runs[e.run].foreign && (!r.clock || same_clock(clock_of(e.line), *r.clock)))
+      return e.run;
+  return std::nullopt;
+}
+
+void bind_by_chain(Reading& r, std::size_t first) {
+  std::multimap<std::uint32_t, std::size_t> waiting; // by what their first line follows
+  for (std::size_t i = 0; i < r.runs.size(); ++i)
+    if (!r.runs[i].foreign && i != first) waiting.emplace(r.runs[i].before, i);
+  std::vector<std::size_t> bound{first};
+  r.runs[first].rank = 0;
+  while (!bound.empty()) {
+    const std::size_t run = bound.back();
+    bound.pop_back();
+    for (const std::size_t e : r.runs[run].entries) {
+      const auto [from, to] = waiting.equal_range(r.raws[r.entries[e].raw].sealed->check);
+      for (auto next = from; next != to; ++next) {
+        r.runs[next->second].rank = 0;
+        bound.push_back(next->second);
+      }
+      waiting.erase(from, to);
+    }
   }
 }
 
-Log joined(const std::string& session, std::vector<File*>& parts) {
-  std::stable_sort(parts.begin(), parts.end(), [](const File* a, const File* b) {
-    return std::tie(a->part, a->from) < std::tie(b->part, b->from);
-  });
-  Log log;
-  log.session = session;
-  int newest = 0;
-  for (File* part : parts) {
-    if (log.device.empty()) log.device = part->device;
-    log.future |= part->future;
-    log.damaged |= part->damaged;
-    if (part->lines.empty()) continue; // from where on it takes over, nobody knows
-    if (part->part > newest) std::erase_if(log.lines, [&](auto& l) { return l.n >= part->from; });
-    newest = part->part;
-    insert_new(log, *part);
+// A run that does not chain may still be the session's own, behind what was lost: then its clock is
+// the session's. That of another session is not, or both began in the same second.
+void bind_by_clock(Reading& r, std::optional<std::size_t> first) {
+  std::optional<std::int64_t> clock;
+  if (first) clock = clock_of(r.entries[r.runs[*first].entries.front()].line);
+  for (Run& run : r.runs) {
+    if (run.foreign || run.entries.empty()) continue;
+    const Entry& head = r.entries[run.entries.front()];
+    if (!run.rank && clock && same_clock(clock_of(head.line), *clock)) run.rank = 1;
+    if (run.rank)
+      clock = clock_of(r.entries[run.entries.back()].line);
+    else
+      r.damaged(head.raw, {words::SessionSay::line_of_another, {}});
   }
-  find_missing(log);
-  log.damaged |= !log.contradicted.empty();
-  return log;
+}
+
+void bind_runs(Reading& r) {
+  const auto first = first_own_run(r);
+  const bool sealed_as_own = r.file.seed != 0 || r.file.future;
+  if (sealed_as_own)
+    for (Run& run : r.runs)
+      if (!run.foreign) run.rank = 0;
+  if (sealed_as_own) return;
+  if (first) bind_by_chain(r, *first);
+  bind_by_clock(r, first);
+}
+
+// Lines that stand out of order are put where they belong: what is odd about them was said. Of two
+// that bear one number that counts which chains, and then the first; the same line once more, as it
+// stands, is a copy.
+void keep_lines(Reading& r) {
+  std::vector<const Entry*> all;
+  for (const Entry& e : r.entries)
+    if (r.runs[e.run].rank) all.push_back(&e);
+  const auto place = [&](const Entry* e) {
+    const bool began = std::holds_alternative<Began>(e->line.event);
+    return std::tuple(e->line.n, !began, *r.runs[e->run].rank, e->raw);
+  };
+  std::sort(all.begin(), all.end(), [&](auto* a, auto* b) { return place(a) < place(b); });
+  const Entry *last = nullptr, *beginning = nullptr;
+  const Entry* numbered = nullptr;
+  for (const Entry* e : all) {
+    const bool of_part = is_beginning_of_part(r.file, e->line);
+    const Entry*& same = of_part ? beginning : numbered;
+    if (same && (of_part || same->line.n == e->line.n)) {
+      if (same->line != e->line)
+        r.damaged(e->raw, {words::SessionSay::line_number_twice, {std::to_string(e->line.n)}});
+      continue;
+    }
+    same = e;
+    if (!last || last->raw < e->raw) last = e;
+    r.file.lines.push_back(e->line);
+  }
+  r.file.ended = last && std::holds_alternative<Left>(last->line.event);
+}
+
+bool says_left(const File& file) {
+  return std::any_of(file.lines.begin(), file.lines.end(),
+                     [](const Line& line) { return std::holds_alternative<Left>(line.event); });
+}
+
+// A file with no whole line was being created when the power went: ordinary.
+void look_at_ends(Reading& r) {
+  File& file = r.file;
+  const auto say = [&](std::size_t line, std::size_t byte, words::SessionSay what, bool ordinary) {
+    file.damaged |= !ordinary;
+    file.damage.push_back({file.name, line, byte, {what, {}}, ordinary});
+  };
+  const auto last = file.lines.empty() ? std::nullopt : std::optional(file.lines.back().n);
+  const bool torn = r.tail.empty() || (!says_left(file) && is_torn_line(r.tail, last));
+  const std::size_t end = r.raws.size() + (r.tail.empty() ? 0 : 1);
+  if (!r.tail.empty())
+    say(end, r.tail_byte,
+        torn ? words::SessionSay::line_torn : words::SessionSay::line_no_beginning, torn);
+  if (!r.began) say(1, 0, words::SessionSay::file_without_beginning, r.raws.empty() && torn);
+  if (!file.ended) say(end, r.tail_byte, words::SessionSay::file_not_ended, true);
+  if (!r.began && file.part > 0 && !file.lines.empty()) file.from = file.lines.front().n;
+  std::stable_sort(file.damage.begin(), file.damage.end(),
+                   [](const Damage& a, const Damage& b) { return a.line < b.line; });
 }
 
 }
@@ -194,31 +365,13 @@ Log joined(const std::string& session, std::vector<File*>& parts) {
 File read_file(std::string name, std::string_view bytes) {
   Reading r;
   r.file.name = std::move(name);
-  while (r.byte < bytes.size() && !r.foreign) {
-    ++r.line;
-    const std::size_t end = bytes.find('\n', r.byte);
-    if (end == std::string_view::npos) {
-      r.damaged({words::SessionSay::line_torn, {}}, true);
-      break;
-    }
-    read_line(r, bytes.substr(r.byte, end - r.byte));
-    r.byte = end + 1;
-  }
-  look_at_ends(r, bytes.find('\n') != std::string_view::npos);
+  take_apart(r, bytes);
+  find_whose(r);
+  read_lines(r);
+  bind_runs(r);
+  keep_lines(r);
+  look_at_ends(r);
   return std::move(r.file);
 }
-
-Joined join(std::vector<File> files) {
-  Joined out;
-  std::map<std::string, std::vector<File*>> by_session;
-  for (File& file : files) {
-    std::move(file.damage.begin(), file.damage.end(), std::back_inserter(out.damage));
-    if (!file.session.empty()) by_session[file.session].push_back(&file);
-  }
-  for (auto& [session, parts] : by_session) out.logs.push_back(joined(session, parts));
-  return out;
-}
-
-std::vector<Log> join_parts(std::vector<File> files) { return join(std::move(files)).logs; }
 
 }

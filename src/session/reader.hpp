@@ -19,11 +19,14 @@ struct Damage {
   bool ordinary = false; // a torn tail or a missing end: the power went, nothing else is wrong
 };
 
+// Of version 1, whose lines do not bear whose they are: a run of lines that does not chain to the
+// file's own counts only where its clock is theirs.
 struct File {
   std::string name;
   std::string session;
   std::string device;
   int version = 1;
+  std::uint32_t seed = 0; // that its lines are sealed with
   int part = 0;
   std::uint64_t from = 0;
   bool future = false;     // a newer format: lines are shown, nothing is summed
@@ -32,6 +35,10 @@ struct File {
   std::vector<Damage> damage;
   bool damaged = false; // beyond what is ordinary
 };
+
+// A later part's beginning bears the number of the first line it takes over. It is not that line,
+// unless it takes over the whole session.
+bool is_beginning_of_part(const File& file, const Line& line);
 
 // Never fails: what is wrong stands in `damage`.
 File read_file(std::string name, std::string_view bytes);

@@ -2,6 +2,9 @@
 
 #include "words/session_says.hpp"
 
+#include <map>
+#include <string>
+#include <unordered_set>
 #include <utility>
 #include <vector>
 
@@ -34,7 +37,7 @@ public:
   bool end_array() { return close(); }
 
   bool key(string_t& name) {
-    if (inside_.back()->contains(name)) return refuse(words::SessionSay::field_twice);
+    if (is_there(name)) return refuse(words::SessionSay::field_twice);
     key_ = std::move(name);
     return true;
   }
@@ -46,6 +49,17 @@ public:
   std::optional<words::Sentence> fault;
 
 private:
+  // The library looks through all keys, which is right for the few that a line has, and too long
+  // where somebody has put thousands there.
+  bool is_there(const string_t& name) {
+    constexpr std::size_t few = 32;
+    const Json& object = *inside_.back();
+    if (object.size() < few) return object.contains(name);
+    std::unordered_set<std::string>& keys = keys_[inside_.size()];
+    if (keys.empty())
+      for (const auto& field : object.items()) keys.insert(field.key());
+    return !keys.insert(name).second;
+  }
   bool refuse(words::Sentence why) {
     fault = why;
     return false;
@@ -53,7 +67,12 @@ private:
   Json* place(Json value) {
     if (inside_.empty()) return &(root = std::move(value));
     Json& outer = *inside_.back();
-    if (outer.is_object()) return &(outer[key_] = std::move(value));
+    if (outer.is_object()) {
+      using Fields = std::vector<std::pair<const string_t, Json>>; // what the ordered object is
+      Fields& fields = outer.get_ref<Json::object_t&>();
+      fields.emplace_back(std::move(key_), std::move(value));
+      return &fields.back().second;
+    }
     outer.push_back(std::move(value));
     return &outer.back();
   }
@@ -66,6 +85,7 @@ private:
     if (inside_.size() == deepest) return refuse(words::SessionSay::line_too_deep);
     if (inside_.empty() && !value.is_object()) return refuse(words::SessionSay::line_not_an_object);
     inside_.push_back(place(std::move(value)));
+    keys_.erase(inside_.size());
     return true;
   }
   bool close() {
@@ -75,6 +95,7 @@ private:
 
   std::vector<Json*> inside_; // of an ordered object only the last child grows, so these stay good
   std::string key_;
+  std::map<std::size_t, std::unordered_set<std::string>> keys_; // by depth, of large objects
 };
 
 }

@@ -23,6 +23,9 @@ public:
   Done write(int handle, std::string_view bytes) override { return inner_->write(handle, bytes); }
   Done force(int handle) override { return inner_->force(handle); }
   Done force_folder(const Path& folder) override { return inner_->force_folder(folder); }
+  disk::Sized size_under(int handle, const Path& file) override {
+    return inner_->size_under(handle, file);
+  }
   void close(int handle) override { inner_->close(handle); }
   Done rename(const Path& from, const Path& to) override { return inner_->rename(from, to); }
   Done remove(const Path& file) override { return inner_->remove(file); }

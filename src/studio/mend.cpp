@@ -23,8 +23,9 @@ using Path = std::filesystem::path;
 
 class Copier {
 public:
-  Copier(disk::Files& files, Path studio, const Path& folder)
-      : files_(files), studio_(std::move(studio)), made_(files, folder) {}
+  Copier(disk::Files& files, Path studio, const Path& folder, Path fallback)
+      : files_(files), studio_(std::move(studio)), fallback_(std::move(fallback)),
+        made_(files, folder) {}
 
   words::Result<MendReport> run() {
     if (auto failed = made_.begin()) return tl::make_unexpected(*failed);
@@ -38,36 +39,64 @@ public:
 
 private:
   // The folder's files, sorted; none without a folder.
-  words::Result<std::vector<std::string>> names_in(const char* folder) {
-    disk::Listed listed = files_.list(studio_ / folder);
+  words::Result<std::vector<std::string>> names_in(const Path& folder) {
+    disk::Listed listed = files_.list(folder);
     if (listed.code != 0 && listed.code != ENOENT)
-      return tl::make_unexpected(error("list", studio_ / folder, listed.code));
+      return tl::make_unexpected(error("list", folder, listed.code));
     std::erase_if(listed.names,
                   [](const auto& name) { return name.ends_with(disk::unfinished_ending); });
     std::sort(listed.names.begin(), listed.names.end());
+    std::sort(listed.odd.begin(), listed.odd.end());
+    for (const std::string& name : listed.odd)
+      report_.lost.push_back(error("not a file", folder / name, EINVAL));
     return std::move(listed.names);
   }
 
   // Nothing where it cannot be read, which is said.
-  std::optional<std::string> read(const std::string& file) {
-    disk::Bytes read = files_.read(studio_ / file);
+  std::optional<std::string> read(const Path& file) {
+    if (files_.size(file).bytes > disk::most_file_bytes) {
+      report_.lost.push_back(error("too large", file, EFBIG));
+      return std::nullopt;
+    }
+    disk::Bytes read = files_.read(file);
     if (read.code == 0) return std::move(read.bytes);
-    report_.lost.push_back(error("read", studio_ / file, read.code));
+    report_.lost.push_back(error("read", file, read.code));
     return std::nullopt;
   }
 
+  // As at the next start. Where home has a file of that name that says something else, both are
+  // copies of one part.
+  Problem add_fallback(std::vector<SessionFile>& sessions) {
+    if (fallback_.empty()) return {};
+    const Path folder = fallback_ / sessions_folder;
+    const auto names = names_in(folder);
+    if (!names) return names.error();
+    for (const std::string& name : *names) {
+      auto bytes = name.ends_with(sessions_ending) ? read(folder / name) : std::nullopt;
+      if (!bytes) continue;
+      const auto home = std::find_if(sessions.begin(), sessions.end(),
+                                     [&](const SessionFile& s) { return s.name == name; });
+      if (home == sessions.end())
+        sessions.push_back({name, *std::move(bytes)});
+      else if (!home->bytes.starts_with(*bytes))
+        sessions.push_back({"fallback-" + name, *std::move(bytes)});
+    }
+    return {};
+  }
+
   Problem copy_sessions() {
-    const auto names = names_in(sessions_folder);
+    const auto names = names_in(studio_ / sessions_folder);
     if (!names) return names.error();
     std::vector<SessionFile> sessions;
     for (const std::string& name : *names) {
       const std::string file = std::string(sessions_folder) + "/" + name;
       if (!name.ends_with(sessions_ending)) {
         if (auto failed = copy(file, Say::mend_as_it_is)) return failed;
-      } else if (auto bytes = read(file)) {
+      } else if (auto bytes = read(studio_ / file)) {
         sessions.push_back({name, *std::move(bytes)});
       }
     }
+    if (auto failed = add_fallback(sessions)) return failed;
     MendReport mended = mend_sessions(sessions);
     report_.files.insert(report_.files.end(), mended.files.begin(), mended.files.end());
     report_.lost.insert(report_.lost.end(), mended.lost.begin(), mended.lost.end());
@@ -86,7 +115,7 @@ private:
   }
 
   Problem copy_photos() {
-    const auto names = names_in(photos_folder);
+    const auto names = names_in(studio_ / photos_folder);
     if (!names) return names.error();
     for (const std::string& name : *names) {
       const std::string file = std::string(photos_folder) + "/" + name;
@@ -123,7 +152,7 @@ private:
   }
 
   disk::Files& files_;
-  const Path studio_;
+  const Path studio_, fallback_;
   NewFolder made_;
   std::map<std::string, std::string> named_photos_; // to a batch that names them
   std::set<std::string> photos_;
@@ -132,8 +161,9 @@ private:
 
 }
 
-words::Result<MendReport> mend(disk::Files& files, const Path& studio, const Path& folder) {
-  return Copier(files, studio, folder).run();
+words::Result<MendReport> mend(disk::Files& files, const Path& studio, const Path& folder,
+                               const Path& fallback) {
+  return Copier(files, studio, folder, fallback).run();
 }
 
 }

@@ -32,9 +32,11 @@ struct MendReport {
 MendReport mend_sessions(std::vector<SessionFile>& sessions);
 
 // Copies a studio's sessions and photos to `folder`, which must not be there: whole and forced to
-// the disk, or not at all. Links, folders in folders and unfinished files are left behind. A file
-// that cannot be read is no error: it is lost, and said. Errors: folder_there, those of the disk.
+// the disk, or not at all; with them the sessions that lie in `fallback`, which may be empty or not
+// there. Unfinished files are left behind. What is no file, or cannot be read, is no error: it is
+// lost, and said. Errors: folder_there, those of the disk.
 words::Result<MendReport> mend(disk::Files& files, const std::filesystem::path& studio,
-                               const std::filesystem::path& folder);
+                               const std::filesystem::path& folder,
+                               const std::filesystem::path& fallback = {});
 
 }

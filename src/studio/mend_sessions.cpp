@@ -1,5 +1,4 @@
 #include "session/bytes.hpp"
-#include "session/check_value.hpp"
 #include "session/reader.hpp"
 #include "studio/mend.hpp"
 #include "studio/sentences.hpp"
@@ -7,6 +6,8 @@
 #include "words/studio_says.hpp"
 
 #include <algorithm>
+#include <iterator>
+#include <limits>
 #include <map>
 #include <optional>
 #include <set>
@@ -36,27 +37,28 @@ struct Work {
   std::multimap<std::uint64_t, Standing> standing; // by n; of a damaged file
   bool mendable = true;                            // no newer format, and a session
   bool anew = false;
+  std::uint64_t void_from = std::numeric_limits<std::uint64_t>::max(); // by a later part
+  std::vector<Line> told;                                              // to be put among its lines
 
   // As the reader has it: a later part's beginning is a line only where it takes over everything.
   bool is_line(const Line& line) const { return file.from == 0 || !is_began(line); }
-  const Line* numbered(std::uint64_t n) const {
-    for (const Line& line : file.lines)
-      if (line.n == n && is_line(line)) return &line;
-    return nullptr;
+  std::vector<Line>::const_iterator at_or_behind(std::uint64_t n) const {
+    return std::lower_bound(file.lines.begin(), file.lines.end(), n,
+                            [](const Line& line, std::uint64_t m) { return line.n < m; });
   }
 };
 
 bool really(const session::Damage& d) { return !d.ordinary; }
 
-std::multimap<std::uint64_t, Standing> standing_in(std::string_view bytes) {
+std::multimap<std::uint64_t, Standing> standing_in(std::string_view bytes, std::uint32_t seed) {
   std::multimap<std::uint64_t, Standing> all;
   for (std::size_t number = 1; !bytes.empty(); ++number) {
     const std::size_t end = bytes.find('\n');
     if (end == std::string_view::npos) break;
-    const std::string_view text = bytes.substr(0, end);
+    const std::string_view text = session::without_cr(bytes.substr(0, end));
     bytes.remove_prefix(end + 1);
     const auto sealed = session::unseal(text);
-    if (!sealed || !session::is_intact(*sealed)) continue;
+    if (!sealed || !session::is_intact(*sealed, seed)) continue;
     if (auto line = session::decode(text)) all.insert({line->n, {*line, text, number}});
   }
   return all;
@@ -66,15 +68,6 @@ const Standing* find(const Work& work, const Line& line) {
   const auto [from, to] = work.standing.equal_range(line.n);
   const auto at = std::find_if(from, to, [&](const auto& s) { return s.second.line == line; });
   return at == to ? nullptr : &at->second;
-}
-
-// The line's own bytes under another seal: also what this version does not understand stays.
-session::Encoded resealed(std::string_view text, std::uint32_t before) {
-  const std::string_view body = session::unseal(text)->body;
-  std::string bytes(body.substr(0, body.rfind(",\"p\":\"")));
-  bytes += ",\"p\":\"" + session::to_hex(before) + "\"";
-  const std::uint32_t check = session::crc32c(bytes, before);
-  return {bytes + ",\"c\":\"" + session::to_hex(check) + "\"}\n", check};
 }
 
 // "…-DEVICE-SESSION.jsonl": what the reader took the session from says the device too.
@@ -88,6 +81,8 @@ class Mender {
 public:
   explicit Mender(std::vector<SessionFile>& sessions) {
     for (SessionFile& s : sessions) works_.push_back(taken(s));
+    for (Work& work : works_) by_session_[work.file.session].push_back(&work);
+    for (auto& [session, works] : by_session_) say_what_is_void(works);
   }
 
   MendReport run() {
@@ -95,7 +90,9 @@ public:
       if (work.anew) make_beginning(work);
     for (const session::Log& log : joined()) settle_contradictions(log);
     for (const session::Log& log : joined()) tell_missing(log);
+    put_what_was_told();
     for (const session::Log& log : joined()) tell_end(log);
+    put_what_was_told();
     for (Work& work : works_) finish(work);
     return std::move(report_);
   }
@@ -107,13 +104,15 @@ private:
     work.file = session::read_file(original.name, original.bytes);
     work.mendable = !work.file.future && !work.file.session.empty() && !work.file.lines.empty();
     work.anew = work.mendable && work.file.damaged;
-    if (work.anew) work.standing = standing_in(original.bytes);
+    if (work.anew) work.standing = standing_in(original.bytes, work.file.seed);
     if (!work.mendable && !work.file.future && work.file.damaged)
       lost(Say::mend_lost_file, {original.name});
     for (const session::Damage& d : work.file.damage) {
       if (d.reason.what == words::SessionSay::line_number_twice)
         lost(Say::mend_lost_telling, {original.name, d.reason.args.front()});
       if (d.reason.what == words::SessionSay::file_of_two_sessions)
+        lost(Say::mend_lost_rest, {original.name, std::to_string(d.line)});
+      if (d.reason.what == words::SessionSay::line_of_another)
         lost(Say::mend_lost_rest, {original.name, std::to_string(d.line)});
     }
     return work;
@@ -137,6 +136,7 @@ private:
     if (taken) work.mendable = work.anew = false;
     if (taken) return lost(Say::mend_lost_file, {work.file.name});
     Began began;
+    began.version = work.file.version;
     began.session = work.file.session;
     began.part = work.file.part;
     began.from = work.file.from;
@@ -147,17 +147,20 @@ private:
 
   // The line that counts is left to the file that holds it.
   void settle_contradictions(const session::Log& log) {
-    for (const std::uint64_t n : std::set(log.contradicted.begin(), log.contradicted.end())) {
-      const auto counts = std::find_if(log.lines.begin(), log.lines.end(),
-                                       [&](const Line& line) { return line.n == n; });
-      for (Work* work : works_of(log)) {
-        const Line* line = counts == log.lines.end() ? nullptr : work->numbered(n);
-        const bool other = line && *line != *counts && !is_began(*line);
-        if (!other || std::holds_alternative<Gone>(line->event)) continue;
-        std::erase(work->file.lines, Line(*line));
-        change(*work);
-        lost(Say::mend_lost_telling, {work->file.name, std::to_string(n)});
-      }
+    const std::set<std::uint64_t> contradicted(log.contradicted.begin(), log.contradicted.end());
+    if (contradicted.empty()) return;
+    std::map<std::uint64_t, const Line*> count;
+    for (const Line& line : log.lines) count[line.n] = &line;
+    for (Work* work : works_of(log)) {
+      const auto told_otherwise = [&](const Line& line) {
+        if (!contradicted.count(line.n) || !work->is_line(line) || is_began(line)) return false;
+        const auto counts = count.find(line.n);
+        const bool other = counts != count.end() && line != *counts->second;
+        if (!other || std::holds_alternative<Gone>(line.event)) return false;
+        lost(Say::mend_lost_telling, {work->file.name, std::to_string(line.n)});
+        return true;
+      };
+      if (std::erase_if(work->file.lines, told_otherwise) > 0) change(*work);
     }
   }
 
@@ -165,19 +168,31 @@ private:
     for (const session::Span& span : log.missing) {
       const words::Error lacks = missing(log.session, span);
       lost(lacks.what, lacks.args);
-      Work* teller = nullptr; // rather one that is written anew in any case
-      for (Work* work : works_of(log))
-        if (counts(*work, span.from) && (!teller || (work->anew && !teller->anew))) teller = work;
-      if (teller) tell(*teller, span);
+      if (Work* teller = teller_of(log, span.from)) tell(*teller, span);
     }
   }
 
-  // Whether no later part of the session takes over what this file says about line n.
-  bool counts(const Work& work, std::uint64_t n) const {
-    return std::none_of(works_.begin(), works_.end(), [&](const Work& other) {
-      return other.file.session == work.file.session && other.file.part > work.file.part &&
-             other.file.from <= n;
-    });
+  // Rather one that is written anew in any case. The latest part that there is says most.
+  Work* teller_of(const session::Log& log, std::uint64_t n) {
+    Work* teller = nullptr;
+    for (Work* work : works_of(log)) {
+      if (work->void_from <= n) continue;
+      if (!teller || (work->anew && !teller->anew)) teller = work;
+      if (teller->anew) break;
+    }
+    return teller;
+  }
+
+  // From where on a later part of the session takes over what a file says.
+  static void say_what_is_void(std::vector<Work*> works) {
+    std::stable_sort(works.begin(), works.end(),
+                     [](const Work* a, const Work* b) { return a->file.part > b->file.part; });
+    std::uint64_t later = std::numeric_limits<std::uint64_t>::max(), same = later;
+    for (std::size_t i = 0; i < works.size(); ++i) {
+      if (i > 0 && works[i]->file.part != works[i - 1]->file.part) later = std::min(later, same);
+      works[i]->void_from = later;
+      if (!works[i]->file.lines.empty()) same = std::min(same, works[i]->file.from);
+    }
   }
 
   // What was damaged behind a file's last line is told if nothing else holds it. How many lines it
@@ -187,7 +202,7 @@ private:
       const Line* last = log.lines.empty() ? nullptr : &log.lines.back();
       const Standing* stands = last && work->anew ? find(*work, *last) : nullptr;
       if (!stands || std::holds_alternative<Left>(last->event)) continue;
-      if (!counts(*work, last->n + 1)) continue;
+      if (work->void_from <= last->n + 1) continue;
       std::set<std::size_t> behind;
       for (const session::Damage& d : work->file.damage)
         if (really(d) && d.line > stands->number &&
@@ -200,25 +215,33 @@ private:
   }
 
   void tell(Work& work, const session::Span& span) {
-    auto& lines = work.file.lines;
-    const auto next = std::find_if(lines.begin(), lines.end(), [&](const Line& line) {
-      return line.n > span.from && work.is_line(line);
-    });
-    const Line& beside = next == lines.end() ? lines.back() : *next;
+    auto next = work.at_or_behind(span.from + 1);
+    while (next != work.file.lines.end() && !work.is_line(*next)) ++next;
+    const Line& beside = next == work.file.lines.end() ? work.file.lines.back() : *next;
     const Gone gone{span.to, words::say(Say::mend_gone)};
-    lines.insert(next, {span.from, beside.t, beside.at, "", gone});
+    work.told.push_back({span.from, beside.t, beside.at, "", gone});
     change(work);
+  }
+
+  void put_what_was_told() {
+    for (Work& work : works_) {
+      auto& lines = work.file.lines;
+      std::move(work.told.begin(), work.told.end(), std::back_inserter(lines));
+      if (work.told.empty()) continue;
+      work.told.clear();
+      std::stable_sort(lines.begin(), lines.end(),
+                       [](const Line& a, const Line& b) { return a.n < b.n; });
+    }
   }
 
   void change(Work& work) {
     work.anew = true;
-    if (work.standing.empty()) work.standing = standing_in(work.original->bytes);
+    if (work.standing.empty()) work.standing = standing_in(work.original->bytes, work.file.seed);
   }
 
   std::vector<Work*> works_of(const session::Log& log) {
-    std::vector<Work*> some;
-    for (Work& work : works_)
-      if (work.mendable && work.file.session == log.session) some.push_back(&work);
+    std::vector<Work*> some = by_session_[log.session];
+    std::erase_if(some, [](const Work* work) { return !work->mendable; });
     return some;
   }
 
@@ -226,6 +249,7 @@ private:
   std::optional<std::string> written(Work& work);
 
   std::vector<Work> works_;
+  std::map<std::string, std::vector<Work*>> by_session_;
   MendReport report_;
 };
 
@@ -235,9 +259,11 @@ std::optional<std::string> Mender::written(Work& work) {
   std::stable_partition(lines.begin(), lines.end(), is_began);
   std::string bytes;
   std::uint32_t before = 0;
+  const std::uint32_t seed = work.file.seed;
   for (const Line& line : lines) {
     const Standing* stands = find(work, line);
-    const auto encoded = stands ? resealed(stands->text, before) : session::encode(line, before);
+    const auto encoded = stands ? session::resealed(*session::unseal(stands->text), before, seed)
+                                : session::encode(line, before, seed);
     if (!encoded) return std::nullopt;
     bytes += encoded->bytes;
     before = encoded->check;

@@ -60,6 +60,10 @@ private:
     if (listed.code == ENOENT) return {};
     if (listed.code != 0) return error("list", studio_ / folder, listed.code);
     std::sort(listed.names.begin(), listed.names.end());
+    std::sort(listed.odd.begin(), listed.odd.end());
+    for (const std::string& name : listed.odd)
+      if (belongs(folder, name))
+        packed_.missed.push_back(error("not a file", studio_ / folder / name, EINVAL));
     for (const std::string& name : listed.names) {
       const std::string entry = folder + "/" + name;
       if (!belongs(folder, name)) {

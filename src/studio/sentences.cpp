@@ -17,6 +17,9 @@ words::Sentence say_of(const std::string& operation) {
   if (operation == "list") return Say::disk_list_failed;
   if (operation == "rename") return Say::disk_rename_failed;
   if (operation == "keep") return Say::disk_keep_failed;
+  if (operation == "gone") return Say::disk_file_gone;
+  if (operation == "not a file") return Say::disk_not_a_file;
+  if (operation == "too large") return Say::disk_too_large;
   return Say::disk_write_failed;
 }
 

@@ -36,6 +36,30 @@ std::string first_word_of(const Path& file) {
   return word;
 }
 
+// A path as it is without links, whether what it leads to is there now or not: weakly_canonical
+// takes a link to a disk that is not there for a name.
+Path resolved(const Path& path) {
+  constexpr int most_links = 40; // as Linux follows (path_resolution(7))
+  std::error_code failed;
+  Path left = std::filesystem::absolute(path, failed).lexically_normal();
+  Path whole = left.root_path();
+  left = left.relative_path();
+  for (int links = 0; !left.empty();) {
+    const Path first = *left.begin(), there = whole / first;
+    Path rest;
+    for (auto part = std::next(left.begin()); part != left.end(); ++part) rest /= *part;
+    const Path target = std::filesystem::read_symlink(there, failed);
+    if (failed || ++links > most_links) {
+      whole = first == ".." ? whole.parent_path() : there;
+      left = rest;
+      continue;
+    }
+    left = (target.is_absolute() ? target.relative_path() : target) / rest;
+    if (target.is_absolute()) whole = target.root_path();
+  }
+  return whole.has_filename() ? whole : whole.parent_path(); // "studio/" is "studio"
+}
+
 void add(Reading& all, Reading more) {
   std::move(more.files.begin(), more.files.end(), std::back_inserter(all.files));
   std::move(more.faults.begin(), more.faults.end(), std::back_inserter(all.faults));
@@ -72,9 +96,7 @@ Path state_folder() {
 
 Path fallback_folder(const Path& state, const Path& studio) {
   if (state.empty()) return {};
-  std::error_code failed;
-  const Path whole = std::filesystem::weakly_canonical(studio, failed);
-  return state / "adrift" / session::to_hex(session::crc32c((failed ? studio : whole).string()));
+  return state / "adrift" / session::to_hex(session::crc32c(resolved(studio).string()));
 }
 
 std::string device_id(const Path& state, const std::function<std::uint32_t()>& fresh) {

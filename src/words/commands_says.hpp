@@ -31,6 +31,7 @@ enum class CommandsSay {
   option_with_value,
   word_missing,
   word_too_many,
+  output_failed,
   no_studio,
   bad_fault,
   bad_pace,
@@ -51,6 +52,7 @@ enum class CommandsSay {
   script_type,
   script_write,
   script_too_late,
+  script_twice, // 0: session
   play_needs_studio,
   play_unsaved,
   play_fallback,
@@ -88,6 +90,7 @@ enum class CommandsSay {
   check_note,
   check_warning,
   check_summary,
+  check_adrift,   // 0: files
   check_gone_one, // 0: session, 1: number, 2: why
   check_gone,     // 0: session, 1: first number, 2: last, 3: why
   // a studio mended, packed and unpacked

@@ -93,6 +93,8 @@ std::string_view english(CommandsSay id) {
   case Say::option_with_value: return "The option {0} takes nothing behind it.";
   case Say::word_missing: return "A word is missing. “slabside help” says what goes where.";
   case Say::word_too_many: return "“{0}” is one word too many.";
+  case Say::output_failed:
+    return "What was to be said here could not be written: the output takes no more.";
   case Say::no_studio: return "There is no studio folder “{0}”.";
   case Say::bad_fault: return "“{0}” is no fault this program can play.";
   case Say::bad_pace: return "A pace lies between 0.001 and 1000000: {0} does not.";
@@ -115,6 +117,9 @@ std::string_view english(CommandsSay id) {
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
   case Say::script_write: return "There are three fields to write in: name, search and note.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
+  case Say::script_twice:
+    return "Session {0} is in this studio already: the script was played here before. Play it into "
+           "another studio, or give it another “seed” or “session”.";
   case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";
   case Say::play_unsaved: return "{0} entries are not saved. {1}";
   case Say::play_fallback: return "The studio failed. What came after is kept in “{0}”.";
@@ -151,6 +156,10 @@ std::string_view english(CommandsSay id) {
   case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
   case Say::check_warning: return "{0} ({1}): {2}";
   case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::check_adrift:
+    return "note: files saved elsewhere while the studio failed: {0}. The next start of the "
+           "program "
+           "brings them home";
   case Say::check_gone_one: return "note: session {0}: line {1} is gone: {2}";
   case Say::check_gone: return "note: session {0}: lines {1} to {2} are gone: {3}";
   case Say::out_missing: return "“{0}” needs --out: the name of what is to be made.";

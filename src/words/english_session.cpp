@@ -19,17 +19,26 @@ std::string_view english(SessionSay id) {
   case Say::line_too_long: return "the line has {0} bytes; {1} is the most";
   case Say::line_too_deep: return "brackets within brackets, too many";
   case Say::line_not_an_object: return "not a JSON object";
-  case Say::line_check_wrong: return "the check value does not match the line";
+  case Say::line_check_wrong:
+    return "the check value does not match the line: it was changed, or belongs to another file";
   case Say::line_without_check: return "the check value at the end is missing";
   case Say::line_not_joined: return "the line that belongs before this one is not there";
   case Say::line_number_twice: return "another line bears the number {0} already: that one counts";
   case Say::line_torn: return "the last entry was not finished";
+  case Say::line_no_beginning:
+    return "what stands at the end is no entry that was not finished: these bytes were changed";
+  case Say::line_ends_changed:
+    return "some program has put CR LF at the ends of lines from here on: they count all the same, "
+           "and “mend” makes a copy with the right ends";
+  case Say::line_of_another:
+    return "the lines from here on follow from none of this file, and their clock is another's: "
+           "they "
+           "are not counted";
   case Say::text_not_utf8: return "That text is not readable (not UTF-8): please type it again.";
   case Say::file_without_beginning: return "the file does not start with “began”";
   case Say::file_of_other_format: return "this is not a session file of ours";
   case Say::file_of_two_sessions:
-    return "session {0} begins here inside another: from here on nothing is read. Put it into a "
-           "file of its own";
+    return "session {0} begins here inside another, and is not read. Put it into a file of its own";
   case Say::file_of_future_version:
     return "written by a newer Slabside (format {0}): shown without totals";
   case Say::file_not_ended: return "the program was stopped before it could say goodbye";

@@ -16,6 +16,14 @@ std::string_view english(StudioSay id) {
   case Say::disk_list_failed: return "{1}: the folder “{0}” could not be looked through.";
   case Say::disk_rename_failed: return "{1}: “{0}” could not be given its name.";
   case Say::disk_keep_failed: return "“{0}” is there already with other bytes, and was left so.";
+  case Say::disk_file_gone:
+    return "“{0}” is no longer there: it was moved, changed or removed, or its disk was taken out. "
+           "All of this session is being written again.";
+  case Say::disk_not_a_file:
+    return "“{0}” is a link, a folder, a pipe or a device, and is not read: put the file itself "
+           "there.";
+  case Say::disk_too_large:
+    return "“{0}” is too large for a session, and is not read: take it out of that folder.";
   case Say::came_home:
     return "Files saved elsewhere while the studio failed that are now in the studio too: {0}.";
   case Say::photo_empty: return "The photo is empty.";
@@ -42,7 +50,7 @@ std::string_view english(StudioSay id) {
   case Say::mend_lost_telling:
     return "{0}: line {1} as this file tells it: another one tells it otherwise, and counts";
   case Say::mend_lost_rest:
-    return "{0}: what stands from line {1} on: it belongs to another session";
+    return "{0}: line {1} and those that belong to it: they are of another session";
   case Say::mend_lost_file: return "{0}: nothing in it can be believed";
   case Say::pack_refused:
     return "“{0}” was not made: {1}. Move or rename what stands in the way, and pack again.";

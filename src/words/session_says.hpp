@@ -28,6 +28,9 @@ enum class SessionSay {
   line_not_joined,
   line_number_twice, // 0: number
   line_torn,
+  line_no_beginning,
+  line_ends_changed,
+  line_of_another,
   text_not_utf8,
   file_without_beginning,
   file_of_other_format,

@@ -22,7 +22,10 @@ enum class StudioSay {
   disk_list_failed,
   disk_rename_failed,
   disk_keep_failed, // 0: path
-  came_home,        // 0: files
+  disk_file_gone,   // as disk_keep_failed, and so are the next two
+  disk_not_a_file,
+  disk_too_large,
+  came_home, // 0: files
   // photos
   photo_empty,
   photo_too_long, // 0: bytes at most

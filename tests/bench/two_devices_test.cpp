@@ -25,7 +25,8 @@ struct Device {
 
   void write() {
     for (; written < hands.lines.size(); ++written) {
-      const auto encoded = session::encode(hands.lines[written], check);
+      const auto& began = std::get<session::Began>(hands.lines.front().event);
+      const auto encoded = session::encode(hands.lines[written], check, session::seed_of(began));
       REQUIRE(encoded);
       bytes += encoded->bytes;
       check = encoded->check;

@@ -165,3 +165,43 @@ TEST_CASE("odd but good names are taken as they are") {
     CHECK(bytes_of(folder.path / name) == name);
   }
 }
+
+TEST_CASE("a file that is no more under its name, or no more what was written, fails and says so") {
+  const std::string name = "s/x";
+  const std::initializer_list<std::function<void(const Path&)>> ways{
+      [&](const Path& root) { std::filesystem::remove(root / name); },
+      [&](const Path& root) { std::filesystem::rename(root / name, root / "s/y"); },
+      [&](const Path& root) { std::filesystem::remove_all(root / "s"); },
+      [&](const Path& root) { std::filesystem::rename(root / "s", root / "t"); },
+      [&](const Path& root) {
+        put(root / "other", "1");
+        std::filesystem::rename(root / "other", root / name);
+      },
+      [&](const Path& root) { std::filesystem::resize_file(root / name, 0); },
+      [&](const Path& root) { put(root / name, "other"); }};
+  for (const auto& way : ways) {
+    Folder folder;
+    Opened disk(folder.path);
+    CHECK(confirmed(disk.ask(Append{name, "1"})));
+    way(folder.path);
+    for (int again = 0; again < 2; ++again) {
+      const Answer answer = disk.ask(Append{name, "2"});
+      REQUIRE(answer.failures.size() == 1);
+      CHECK(answer.failures[0].operation == "gone");
+      CHECK(answer.failures[0].path == (folder.path / name).string());
+    }
+    CHECK(confirmed(disk.ask(Append{"s/z", "3"})));
+    CHECK(bytes_of(folder.path / "s/z") == "3");
+  }
+}
+
+TEST_CASE("a name beside it, or another name for it, does no harm to a file") {
+  Folder folder;
+  Opened disk(folder.path);
+  CHECK(confirmed(disk.ask(Append{"s/x", "1"})));
+  std::filesystem::create_hard_link(folder.path / "s/x", folder.path / "s/y");
+  std::filesystem::rename(folder.path / "s", folder.path / "t");
+  std::filesystem::create_symlink(folder.path / "t", folder.path / "s"); // as some people move
+  CHECK(confirmed(disk.ask(Append{"s/x", "2"})));
+  CHECK(bytes_of(folder.path / "t/x") == "12");
+}

@@ -6,6 +6,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 
 using namespace rig;
@@ -25,7 +26,12 @@ TEST_CASE("a folder is read whole, sorted, and only what ends so") {
 
   Opened disk(folder.path);
   const Answer answer = disk.ask(ReadFolder{"sessions", ".jsonl"});
-  CHECK(answer.failures.empty());
+  std::vector<std::string> odd; // a link, a pipe and a folder are said, and not read
+  for (const disk::Failure& failure : answer.failures) {
+    CHECK(failure.operation == "not a file");
+    odd.push_back(Path(failure.path).filename());
+  }
+  CHECK(odd == std::vector<std::string>{"c.jsonl", "pipe.jsonl", "sub.jsonl"});
   REQUIRE(answer.files.size() == 3);
   CHECK(answer.files[0].name == "B.jsonl");
   CHECK(answer.files[0].bytes.empty());
@@ -44,7 +50,7 @@ TEST_CASE("many files, one of them big") {
   const std::string big(3'000'000, 'y');
   put(folder.path / "s/9999", big);
   Opened disk(folder.path);
-  const Answer answer = disk.ask(ReadFolder{"s", ""});
+  const Answer answer = disk.read(ReadFolder{"s", ""});
   CHECK(answer.failures.empty());
   REQUIRE(answer.files.size() == 501);
   for (std::size_t i = 0; i < 500; ++i) CHECK(answer.files[i].bytes == std::to_string(i));
@@ -58,6 +64,39 @@ TEST_CASE("a file that holds more than it said is read to its end") {
   CHECK(status.code == 0);
   CHECK(status.bytes.find("VmPeak:") != std::string::npos);
   CHECK(status.bytes.back() == '\n');
+}
+
+TEST_CASE("a file too large for a session is said and left, and the others are read") {
+  Folder folder;
+  std::filesystem::create_directory(folder.path / "s");
+  for (const char* name : {"a", "b", "c"}) put(folder.path / "s" / name, name);
+  std::filesystem::resize_file(folder.path / "s/b", std::uint64_t{2} << 30); // takes no room
+  const Answer answer = Opened(folder.path).read(ReadFolder{"s", ""});
+  REQUIRE(answer.failures.size() == 1);
+  CHECK(answer.failures[0].operation == "too large");
+  CHECK(answer.failures[0].path == (folder.path / "s/b").string());
+  REQUIRE(answer.files.size() == 2);
+  CHECK(answer.files[0].name == "a");
+  CHECK(answer.files[1].name == "c");
+}
+
+TEST_CASE("a file of many pieces is read whole, and lines are written between two of them") {
+  Folder folder;
+  std::filesystem::create_directory(folder.path / "s");
+  std::string big(5'500'000, 'y');
+  for (std::size_t i = 0; i < big.size(); i += 1000)
+    big[i] = static_cast<char>('a' + i / 1000 % 26);
+  put(folder.path / "s/big", big);
+  Opened disk(folder.path);
+  disk.submit(ReadFolder{"s", ""});
+  disk.submit(Append{"x", "1"});
+  const std::vector<Answer> answers = disk.await(7);
+  REQUIRE(answers.size() == 7);
+  const auto written = std::find_if(answers.begin(), answers.end(),
+                                    [&](const Answer& a) { return a.ticket != answers[0].ticket; });
+  CHECK(written < answers.end() - 1);
+  REQUIRE(answers.back().files.size() == 1);
+  CHECK(answers.back().files[0].bytes == big);
 }
 
 TEST_CASE("a folder that is not there is empty, unless the root is gone") {

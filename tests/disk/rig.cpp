@@ -112,6 +112,14 @@ public:
       if (Path(below).parent_path() == folder) memory_.safe_names_.insert(below);
     return {};
   }
+  disk::Sized size_under(int handle, const Path& file) override {
+    const std::lock_guard lock(memory_.mutex_);
+    const auto named = memory_.bytes_.find(file);
+    const bool same = memory_.opened_.at(static_cast<std::size_t>(handle)) == file &&
+                      named != memory_.bytes_.end();
+    if (!same) return {ESTALE, 0};
+    return {0, named->second.size()};
+  }
   void close(int handle) override {
     const std::lock_guard lock(memory_.mutex_);
     std::string& file = memory_.opened_.at(static_cast<std::size_t>(handle));
@@ -133,7 +141,7 @@ public:
   }
   disk::Listed list(const Path& folder) override {
     const std::lock_guard lock(memory_.mutex_);
-    if (!memory_.folders_.count(folder)) return {ENOENT, {}};
+    if (!memory_.folders_.count(folder)) return {ENOENT, {}, {}};
     disk::Listed listed;
     for (const auto& [file, bytes] : memory_.bytes_)
       if (Path(file).parent_path() == folder) listed.names.push_back(Path(file).filename());

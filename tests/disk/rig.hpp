@@ -87,6 +87,9 @@ public:
   }
   disk::Done force(int handle) override { return real_->force(handle); }
   disk::Done force_folder(const Path& folder) override { return real_->force_folder(folder); }
+  disk::Sized size_under(int handle, const Path& file) override {
+    return real_->size_under(handle, file);
+  }
   void close(int handle) override { real_->close(handle); }
   disk::Done rename(const Path& from, const Path& to) override { return real_->rename(from, to); }
   disk::Done remove(const Path& file) override { return real_->remove(file); }
@@ -110,6 +113,19 @@ struct Opened {
   disk::Ticket submit(disk::Request request) { return disk->submit(std::move(request)); }
   std::vector<Answer> await(std::size_t count) { return rig::await(*disk, bell, count); }
   Answer ask(disk::Request request) { return rig::ask(*disk, bell, std::move(request)); }
+  // All pieces as one.
+  Answer read(disk::ReadFolder folder) {
+    submit(std::move(folder));
+    Answer whole;
+    do
+      for (Answer& piece : await(1)) {
+        for (auto& file : piece.files) whole.files.push_back(std::move(file));
+        for (auto& failure : piece.failures) whole.failures.push_back(std::move(failure));
+        whole.to_come = piece.to_come;
+      }
+    while (whole.to_come > 0);
+    return whole;
+  }
 
   Bell bell;
   std::unique_ptr<disk::Disk> disk;

@@ -4,6 +4,7 @@
 #include "commands/clock.hpp"
 #include "faults/evening.hpp"
 
+#include <algorithm>
 #include <cerrno>
 
 using namespace faults;
@@ -212,6 +213,20 @@ TEST_CASE("errors: storage that does not answer: every tap counts, is shown unsa
   REQUIRE(other.settle(same.now(), long_enough));
   tap_a_batch(other, same);
   CHECK(other.bench().logs.front().lines == lines);
+}
+
+TEST_CASE("errors: a file that is gone from its name, once, at every line: all is written again") {
+  int n = 1;
+  for (;; ++n) {
+    CAPTURE(n);
+    REQUIRE(n < 1000);
+    const Outcome o = play_and_check({fault("name", n, "ESTALE"), {}}, true, n);
+    CHECK(all_saved(o.evening));
+    if (!o.evening.said) break; // past the last one
+    CHECK(std::any_of(o.files.begin(), o.files.end(),
+                      [](const session::File& f) { return f.part == 1 && f.from == 0; }));
+  }
+  CHECK(n > 10);
 }
 
 TEST_CASE("errors: both disks stuck is known at once, and not while there is hope") {

@@ -103,6 +103,15 @@ public:
     return {};
   }
 
+  disk::Sized size_under(int handle, const Path& file) override {
+    const std::lock_guard lock(it_.mutex_);
+    if (!it_.power_) return {EIO, 0};
+    const auto named = it_.files_.find(file);
+    const FileRef& open = opened_.at(static_cast<std::size_t>(handle));
+    if (named == it_.files_.end() || named->second != open) return {ESTALE, 0};
+    return {0, open->bytes.size()};
+  }
+
   void close(int handle) override { opened_.at(static_cast<std::size_t>(handle)).reset(); }
 
   Done rename(const Path& from, const Path& to) override {
@@ -125,8 +134,8 @@ public:
 
   disk::Listed list(const Path& folder) override {
     const std::lock_guard lock(it_.mutex_);
-    if (!it_.power_) return {EIO, {}};
-    if (!it_.folders_.count(folder)) return {ENOENT, {}};
+    if (!it_.power_) return {EIO, {}, {}};
+    if (!it_.folders_.count(folder)) return {ENOENT, {}, {}};
     disk::Listed listed;
     for (const auto& [path, file] : children(it_.files_, folder))
       listed.names.push_back(path.filename().string());

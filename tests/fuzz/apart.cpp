@@ -46,14 +46,36 @@ Pieces taken_apart(std::string_view input) {
   return files;
 }
 
+namespace {
+
+// From a key to the next comma or quote.
+std::string value_of(const std::string& text, const std::string& key) {
+  const std::size_t at = text.find(key);
+  if (at == std::string::npos) return "";
+  const std::size_t from = at + key.size();
+  return text.substr(from, text.find_first_of(",\"}", from) - from);
+}
+
+std::uint32_t seed_of(const std::vector<Piece>& file) {
+  for (const Piece& piece : file) {
+    if (piece.text.find("\"e\":\"began\"") == std::string::npos) continue;
+    if (value_of(piece.text, "\"version\":") == "1") return 0;
+    return crc(value_of(piece.text, "\"session\":\"") + "." + value_of(piece.text, "\"part\":"), 0);
+  }
+  return 0;
+}
+
+}
+
 std::string put_together(const Pieces& files) {
   std::string out;
   for (const auto& file : files) {
     if (&file != &files.front()) out += '\xff';
     std::uint32_t check = 0;
+    const std::uint32_t seed = seed_of(file);
     for (const Piece& piece : file) {
       if (piece.torn_off) check ^= 1;
-      out += (piece.sealed ? sealed(piece.text, check, check) : piece.text) + '\n';
+      out += (piece.sealed ? sealed(piece.text, check, check, seed) : piece.text) + '\n';
     }
   }
   return out;

@@ -25,16 +25,18 @@ struct Raw { // a line that ends with LF
   std::optional<Line> line;       // where it fits and can be read
 };
 
-std::vector<Raw> raw_lines(std::string_view bytes, bool future) {
+std::vector<Raw> raw_lines(std::string_view bytes, const File& file) {
   std::vector<Raw> lines;
   for (std::size_t at = 0; at < bytes.size();) {
     const std::size_t end = bytes.find('\n', at);
     if (end == std::string_view::npos) break;
     Raw raw{bytes.substr(at, end - at), at, {}, {}};
+    const std::string_view line = raw.text.substr(0, std::max<std::size_t>(raw.text.size(), 1) - 1);
+    if (!raw.text.empty() && raw.text.back() == '\r' && fuzz::seal_of(line)) raw.text = line;
     const auto seal = fuzz::seal_of(raw.text);
-    if (seal && fuzz::fits(raw.text, *seal)) {
+    if (seal && fuzz::fits(raw.text, *seal, file.seed)) {
       raw.seal = seal;
-      if (auto line = future ? session::decode_newer(raw.text) : session::decode(raw.text))
+      if (auto line = file.future ? session::decode_newer(raw.text) : session::decode(raw.text))
         raw.line = *std::move(line);
     }
     lines.push_back(std::move(raw));
@@ -47,25 +49,33 @@ bool is_among(const Line& line, const std::vector<Line>& lines) {
   return std::find(lines.begin(), lines.end(), line) != lines.end();
 }
 
-bool is_of_two_sessions(const File& file) {
-  return std::any_of(file.damage.begin(), file.damage.end(), [](const session::Damage& d) {
-    return d.reason.what == words::SessionSay::file_of_two_sessions;
-  });
+// Lines from here on, as long as they are joined, belong to another.
+bool are_of_another(const session::Damage& d) {
+  return d.reason.what == words::SessionSay::file_of_two_sessions ||
+         d.reason.what == words::SessionSay::line_of_another;
+}
+
+// Said of the file as a whole, or of what stands behind its last line.
+bool is_of_all(const session::Damage& d) {
+  return d.ordinary || d.reason.what == words::SessionSay::file_without_beginning ||
+         d.reason.what == words::SessionSay::line_no_beginning;
 }
 
 void check_each_line(const std::vector<Raw>& raws, const File& file) {
-  std::set<std::size_t> damaged;
+  std::set<std::size_t> damaged, of_another;
   for (const session::Damage& d : file.damage) {
     damaged.insert(d.line);
-    // Said of the file as a whole, where its reading stopped.
-    const bool of_all = d.ordinary || d.reason.what == words::SessionSay::file_without_beginning;
-    must(of_all || (d.line >= 1 && d.line <= raws.size() && d.byte == raws[d.line - 1].byte),
+    if (are_of_another(d)) of_another.insert(d.line);
+    must(is_of_all(d) || (d.line >= 1 && d.line <= raws.size() && d.byte == raws[d.line - 1].byte),
          "damage is where it is said to be");
   }
-  const std::size_t last = is_of_two_sessions(file) ? *damaged.rbegin() : raws.size();
-  for (std::size_t i = 0; i < std::min(last, raws.size()); ++i) {
-    if (damaged.count(i + 1)) continue;
+  bool passed_over = false;
+  for (std::size_t i = 0; i < raws.size(); ++i) {
     const Raw& raw = raws[i];
+    const bool goes_on =
+        i > 0 && raws[i - 1].seal && raw.seal && raws[i - 1].seal->c == raw.seal->p;
+    passed_over = of_another.count(i + 1) || (passed_over && goes_on);
+    if (damaged.count(i + 1) || (passed_over && file.seed == 0)) continue;
     must(raw.seal.has_value(), "a line that does not fit its check value is damage");
     must(raw.line.has_value(), "a line that cannot be read is damage");
     must(is_among(*raw.line, file.lines), "a line is believed or its damage is said");
@@ -78,7 +88,7 @@ void check_each_line(const std::vector<Raw>& raws, const File& file) {
 
 File read(std::string name, std::string_view bytes) {
   const File file = session::read_file(std::move(name), bytes);
-  const std::vector<Raw> raws = raw_lines(bytes, file.future);
+  const std::vector<Raw> raws = raw_lines(bytes, file);
   for (std::size_t i = 0; i < file.lines.size(); ++i) {
     const Line& line = file.lines[i];
     must(std::any_of(raws.begin(), raws.end(), [&](const Raw& r) { return r.line == line; }),

@@ -47,14 +47,16 @@ inline std::optional<Seal> seal_of(std::string_view line) {
   return Seal{*p, *c};
 }
 
-inline bool fits(std::string_view line, const Seal& seal) {
-  return crc(line.substr(0, line.size() - 16), seal.p) == seal.c;
+// `seed` says whose the line is: of version 1 it is 0.
+inline bool fits(std::string_view line, const Seal& seal, std::uint32_t seed = 0) {
+  return crc(line.substr(0, line.size() - 16), seal.p ^ seed) == seal.c;
 }
 
 // `open` is a line without its seal: `{"n":0, … ,"e":"left"`.
-inline std::string sealed(const std::string& open, std::uint32_t p, std::uint32_t& c) {
+inline std::string sealed(const std::string& open, std::uint32_t p, std::uint32_t& c,
+                          std::uint32_t seed = 0) {
   const std::string body = open + ",\"p\":\"" + hex8(p) + "\"";
-  c = crc(body, p);
+  c = crc(body, p ^ seed);
   return body + ",\"c\":\"" + hex8(c) + "\"}";
 }
 

@@ -154,6 +154,19 @@ TEST_CASE("what a line lacks or says wrongly is named") {
   CHECK(decode("{\"a\":" + deep + std::string(20, ']') + "}").error().what == Say::line_too_deep);
 }
 
+TEST_CASE("a field that stands twice is found among very many, and only in its own object") {
+  std::string many, inner;
+  for (int i = 0; i < 1000; ++i) many += ",\"k" + std::to_string(i) + "\":0";
+  for (int i = 0; i < 100; ++i) inner += (i > 0 ? ",\"k" : "\"k") + std::to_string(i) + "\":0";
+  const std::string start = R"({"n":3,"t":1,"at":2,"e":"closed")" + many;
+  CHECK(decode(start + "}"));
+  CHECK(decode(start + ",\"x\":{" + inner + "},\"y\":{" + inner + "}}"));
+  for (const char* twice : {"\"k0\":1", "\"k31\":1", "\"k999\":1", "\"t\":1"})
+    CHECK(decode(start + "," + twice + "}").error().what == words::SessionSay::field_twice);
+  CHECK(decode(start + ",\"x\":{" + inner + ",\"k99\":0}}").error().what ==
+        words::SessionSay::field_twice);
+}
+
 TEST_CASE("text that is not UTF-8 never reaches a line") {
   CHECK(encode({0, 0, 0, "b", Opened{"caf\xC3"}}, 0).error().what ==
         words::SessionSay::text_not_utf8);

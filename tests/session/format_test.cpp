@@ -2,6 +2,7 @@
 // written back byte for byte, and folds to the numbers it prints.
 #include "make.hpp"
 #include "session/bytes.hpp"
+#include "session/check_value.hpp"
 
 #include <doctest/doctest.h>
 
@@ -26,16 +27,21 @@ std::string example() {
   return text.substr(from, text.find("```", from) - from);
 }
 
+bool page_says(std::uint32_t seed) {
+  return page().find("crc(\"5e1f20c70b94.0\", 0) = " + to_hex(seed)) != std::string::npos;
+}
+
 }
 
 TEST_CASE("the format page's example is true") {
   const File file = read_file("example.jsonl", example());
   REQUIRE(file.lines.size() == 14);
+  CHECK(page_says(file.seed));
   CHECK(file.damage.empty());
   std::string again;
   std::uint32_t before = 0;
   for (const Line& line : file.lines) {
-    const auto bytes = encode(line, before);
+    const auto bytes = encode(line, before, file.seed);
     REQUIRE(bytes);
     again += bytes->bytes;
     before = bytes->check;

@@ -112,15 +112,19 @@ TEST_CASE("a beginning after other lines is the file's own if the name bears it 
   CHECK(other.lines == std::vector<Line>{felt(1)});
 }
 
-TEST_CASE("a second beginning ends what is believed, unless it is the first once more") {
+TEST_CASE("of two beginnings the file's own is the one that its name bears out, or the first") {
   const File again = read(Written().line(began()).line(began()).line(felt(1)));
   CHECK(again.lines == std::vector<Line>{began(), felt(1)});
   CHECK_FALSE(says(again, words::SessionSay::file_of_two_sessions));
-  // Even one that the name would bear out.
-  const File other = read(Written().line(began("77aa77aa")).line(began()).line(felt(1)));
+  const Written two = Written().line(began("77aa77aa")).line(began()).line(felt(1));
+  const File other = read(two);
   CHECK(says(other, words::SessionSay::file_of_two_sessions));
-  CHECK(other.session == "77aa77aa");
-  CHECK(other.lines == std::vector<Line>{began("77aa77aa")});
+  CHECK(other.session == "c41e08d5");
+  CHECK(other.lines == std::vector<Line>{began(), felt(1)});
+  const File unnamed = read(two, "notes");
+  CHECK(says(unnamed, words::SessionSay::file_of_two_sessions));
+  CHECK(unnamed.session == "77aa77aa");
+  CHECK(unnamed.lines == std::vector<Line>{began("77aa77aa")});
 }
 
 TEST_CASE(

@@ -117,7 +117,8 @@ struct Writing {
   // The evening on another day, as a session and a batch of its own.
   void write(std::vector<session::Line> lines, std::uint32_t day) {
     const std::string id = session::to_hex(day), session = "5e55" + id, batch = "ba7c" + id;
-    std::get<session::Began>(lines.front().event).session = session;
+    auto& began = std::get<session::Began>(lines.front().event);
+    began.session = session;
     std::ofstream file(sessions / ("2026-11-25T143200Z-a83f-" + session + ".jsonl"),
                        std::ios::binary);
     std::uint32_t check = 0;
@@ -125,7 +126,7 @@ struct Writing {
       line.at += day * day_ms;
       if (!line.batch.empty()) line.batch = batch;
       if (auto* back = std::get_if<session::Withdrawn>(&line.event)) back->line.session = session;
-      const auto encoded = session::encode(line, check);
+      const auto encoded = session::encode(line, check, session::seed_of(began));
       need(encoded.has_value(), "a line cannot be written");
       check = encoded->check;
       file << encoded->bytes;

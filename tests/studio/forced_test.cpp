@@ -117,8 +117,8 @@ TEST_CASE("whichever call fails, mending leaves a whole studio or none") {
 
 TEST_CASE("a file that cannot be read is lost from the mended studio, and said") {
   const Workshop w;
-  // The first two calls that read list a folder and read its one file.
-  const auto files = disk::faulty_files(disk::posix_files(), *disk::parse_fault("fail-read:2:EIO"));
+  // The first three calls that read list a folder, ask for the size of its one file and read it.
+  const auto files = disk::faulty_files(disk::posix_files(), *disk::parse_fault("fail-read:3:EIO"));
   const auto mended = studio::mend(*files, w.studio, w.out);
   REQUIRE(mended);
   REQUIRE(mended->lost.size() == 1);

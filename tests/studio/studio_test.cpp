@@ -75,6 +75,27 @@ TEST_CASE("each studio has its own folder for lines adrift") {
   CHECK(studio::fallback_folder("", "/studios/one").empty());
 }
 
+TEST_CASE("however a studio's path is written, and whether it is there or not, its folder is one") {
+  const rig::Folder folder;
+  const auto disk = folder.path / "disk", studio = disk / "studio";
+  const auto beside = std::filesystem::absolute(folder.path).parent_path();
+  std::filesystem::create_directory_symlink(disk, folder.path / "link");
+  std::filesystem::create_directory_symlink("disk", folder.path / "near");
+  std::filesystem::create_directory_symlink("loop", folder.path / "loop");
+  const auto one = studio::fallback_folder("/s", studio);
+  for (const bool there : {false, true}) {
+    CAPTURE(there);
+    if (there) std::filesystem::create_directories(studio);
+    for (const std::string& name :
+         {studio.string() + "/", studio.string() + "//", (folder.path / "link/studio").string(),
+          (folder.path / "near/studio/").string(), (disk / "." / "studio").string(),
+          (disk / "other/../studio").string(),
+          (beside / folder.path.filename() / "disk/studio").string()})
+      CHECK_MESSAGE(studio::fallback_folder("/s", name) == one, name);
+  }
+  CHECK(studio::fallback_folder("/s", folder.path / "loop/x") != one);
+}
+
 TEST_CASE("a studio that is not there is empty, and made with its first file") {
   const rig::Folder folder;
   const auto root = folder.path / "a" / "b";

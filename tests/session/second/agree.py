@@ -1,9 +1,10 @@
 #!/usr/bin/python3
 """Both readers on one corpus: agree.py SLABSIDE SCRIPT...
 
-The corpus is what the program writes when it plays the scripts, that in many states of damage
-(seeded), and lines made by hand with true check values but fields that are not. `slabside check`
-and reader.py must name the same places and believe the same number of lines.
+The corpus is what the program writes when it plays the scripts, the same sealed as in version 1,
+both in many states of damage (seeded), and lines made by hand with true check values but fields that
+are not. `slabside check` and reader.py must name the same places and believe the same number of
+lines.
 """
 
 import json
@@ -15,10 +16,11 @@ import sys
 import tempfile
 
 sys.path.insert(0, str(pathlib.Path(__file__).parent))
-from reader import crc32c, read_file  # noqa: E402
+from reader import crc32c, read_file, seed_of  # noqa: E402
 
 BEGAN = {"n": 0, "t": 0, "at": 0, "e": "began", "format": "slabside-session", "version": 1,
          "session": "5e1f20c7", "part": 0, "device": "07bd", "local": ""}
+PAGE = 4096
 BY_HAND = [
     '"e":"felt","as":"silky","by":"knife"', '"e":"sniffed","as":3', '"e":"felt","as":7,"by":"knife"',
     '"e":"added","of":"x","g":-1', '"e":"added","of":"x","g":5001', '"e":"added","of":"x"',
@@ -47,17 +49,28 @@ BY_HAND = [
 ]
 
 
-def seal(body, before):
+def seal(body, before, seed=0):
     body += b',"p":"%08x"' % before
-    value = crc32c(body, before)
+    value = crc32c(body, before ^ seed)
     return body + b',"c":"%08x"}\n' % value, value
 
 
-def by_hand(fields):
-    first, check = seal(json.dumps(BEGAN, separators=(",", ":"))[:-1].encode(), 0)
-    line, check = seal(f'{{"n":1,"t":5,"at":5,{fields}'.encode(), check)
-    last, _ = seal(b'{"n":2,"t":6,"at":6,"e":"left"', check)
+def by_hand(fields, version=1):
+    seed = seed_of(BEGAN["session"], 0) if version > 1 else 0
+    began = json.dumps({**BEGAN, "version": version}, separators=(",", ":"))[:-1].encode()
+    first, check = seal(began, 0, seed)
+    line, check = seal(f'{{"n":1,"t":5,"at":5,{fields}'.encode(), check, seed)
+    last, _ = seal(b'{"n":2,"t":6,"at":6,"e":"left"', check, seed)
     return first + line + last
+
+
+def as_version_1(data):
+    """The same lines as they were sealed once."""
+    out, check = b"", 0
+    for line in data.replace(b'"version":2', b'"version":1', 1).splitlines():
+        sealed, check = seal(line[:-31], check)
+        out += sealed
+    return out
 
 
 def damaged(data, chance):
@@ -73,6 +86,29 @@ def damaged(data, chance):
     yield b"".join(lines[:k] + [lines[k + 1], lines[k]] + lines[k + 2:])
     yield data.replace(b"\n", b"\r\n")
     yield b"\xef\xbb\xbf" + data
+    yield b"".join(reversed(lines))
+    yield data + data
+    for i in range(0, len(data), PAGE):
+        yield data[:i] + bytes(min(PAGE, len(data) - i)) + data[i + PAGE:]
+        yield data[:i] + data[i:i + PAGE] + data[i:]
+        yield data[:i] + chance.randbytes(PAGE) + data[i + PAGE:]
+    for end in (b"\0" * 9, lines[k][:60], lines[-1][:40], b'{"n":', b'{"n":99999,"t":5,"at":"\xc3'):
+        yield data + end
+        yield b"".join(lines[:-1]) + end
+
+
+def crossed(data, other, chance):
+    """Pages and lines of another file in this one."""
+    ours, theirs = data.splitlines(keepends=True), other.splitlines(keepends=True)
+    for _ in range(8):
+        i = chance.randrange(0, len(data), PAGE)
+        yield data[:i] + other[i:i + PAGE] + data[i + PAGE:]
+        k, m = chance.randrange(len(ours)), chance.randrange(len(theirs))
+        yield b"".join(ours[:k] + theirs[m:m + 9] + ours[k:])
+        yield b"".join(ours[:k] + theirs[m:m + 9] + ours[k + 9:])
+    yield b"".join(ours[:3] + theirs[:1] + ours[3:])
+    yield b"".join(theirs[:1] + ours[1:])
+    yield data + other
 
 
 def main(slabside, scripts):
@@ -84,10 +120,20 @@ def main(slabside, scripts):
                            stdout=subprocess.DEVNULL)
         sessions = studio / "sessions"
         written = [f.read_bytes() for f in sorted(sessions.iterdir())]
+        names = sorted(f.name for f in sessions.iterdir())
         cases = [d for data in written for d in damaged(data, chance)] + [b"", b"\n", b"{}\n"]
-        cases += [by_hand(fields) for fields in BY_HAND]
+        cases += [by_hand(fields, version) for fields in BY_HAND for version in (1, 2)]
         for i, data in enumerate(cases):
             (sessions / f"case-{i:04}.jsonl").write_bytes(data)
+        # Under names of their own, by which whose they are is known where nothing else says it.
+        for i, data in enumerate(written):
+            name, other = names[i], written[i - 1]
+            old, old_other = as_version_1(data), as_version_1(other)
+            more = [*crossed(data, other, chance), *crossed(old, old_other, chance),
+                    *damaged(old, chance), *damaged(data, chance)]
+            for k, bytes_of_it in enumerate(more):
+                (sessions / f"{k:04}-{name}").write_bytes(bytes_of_it)
+            cases += more
         said = subprocess.run([slabside, "check", studio], stdout=subprocess.PIPE, check=False)
         out = said.stdout.decode()
         theirs = {(m[2], int(m[3]), int(m[4]), m[1] is not None)

@@ -3,11 +3,14 @@
 It shares nothing with the program but that page, so where the two agree the page is enough.
 """
 
+import codecs
+import datetime
 import json
 import math
 import re
 
 LONGEST = 65536
+NEWEST = 2
 DEEPEST = 8
 
 TABLE = []
@@ -262,57 +265,218 @@ def same(a, b):
     return {k: v for k, v in a.items() if k not in drop} == {k: v for k, v in b.items() if k not in drop}
 
 
+def seed_of(session, part):
+    return crc32c(f"{session}.{part}".encode("utf-8", "replace"))
+
+
+def seed_asked_for(began, fits):
+    """The seed that a beginning's own words ask for, where it fits."""
+    seed = seed_of(began["session"], began["part"]) if began["version"] > 1 else 0
+    return next((s for s in ([seed, 0] if began["version"] > NEWEST else [seed]) if fits(s)), None)
+
+
+def torn(tail, last, left):
+    """Whether these bytes are the beginning of a line behind number `last`."""
+    if left or len(tail) >= LONGEST:
+        return False
+    number = re.match(rb'\{"n":([0-9]{1,16})', tail)
+    if not number:
+        return b'{"n":'.startswith(tail)
+    rest = tail[number.end():]
+    then = b',"t":'
+    if rest and not (then.startswith(rest) or rest.startswith(then) and last < int(number[1])):
+        return False
+    if rest and last >= int(number[1]):
+        return False
+    try:
+        letters = codecs.getincrementaldecoder("utf-8")().decode(tail)
+    except UnicodeDecodeError:
+        return False
+    inside = escaped = False
+    nested = 0
+    for i, letter in enumerate(letters):
+        if letter < " ":
+            return False
+        if inside:
+            inside = letter != '"' or escaped
+            escaped = letter == "\\" and not escaped
+        elif letter == '"':
+            inside = True
+        elif letter in "{[":
+            nested += 1
+            if nested > DEEPEST:
+                return False
+        elif letter in "}]":
+            nested -= 1
+            if nested == 0 and i + 1 < len(letters):
+                return False
+        elif letter not in ",:+-.0123456789eEtrufalsn":
+            return False
+    return not (nested == 0 and len(tail) > len(letters.encode()))
+
+
 def takes_over(line):
     """The beginning of a later part, which is no line of the session."""
     return line["e"] == "began" and line.get("part", 0) > 0 and line["from"] > 0
 
 
+class Raw:
+    def __init__(self, number, at, text):
+        self.changed_end = text.endswith(b"\r") and sealed(text[:-1]) is not None
+        text = text[:-1] if self.changed_end else text
+        self.number, self.at, self.text = number, at, text
+        found = sealed(text)
+        self.formed = found is not None
+        self.body, self.p, self.c = found or (b"", 0, 0)
+        self.line = None
+
+    def fits(self, seed):
+        return self.formed and crc32c(self.body, self.p ^ seed) == self.c
+
+    def beginning(self):
+        """The line, and its seed, if it is a beginning that fits the seed it asks for."""
+        if not self.formed or b'"e":"began"' not in self.text or len(self.text) >= LONGEST:
+            return None
+        try:
+            line = parse(self.text, False)
+        except Damaged:
+            return None
+        if line["e"] != "began" or "unknown" in line:
+            return None
+        seed = seed_asked_for(line, self.fits)
+        return None if seed is None else (line, seed)
+
+
+def whose(name, raws):
+    """The raw line with the file's own beginning, the seed, and the version."""
+    begun = [(raw, *found) for raw in raws if (found := raw.beginning())]
+    # Between the last dash and the next dot, and what stands between that one and the next.
+    named = re.search(r"-([^-.]*)\.(?:([0-9]{1,6})\.)?[^-]*$", name)
+    session = named[1] if named else ""
+    by_name = seed_of(session, int(named[2] or 0) if named else 0)  # of no name, that of ""
+    for raw, line, seed in begun:
+        if line["session"] == session:
+            return raw, line, seed
+    if begun and not re.search(r"(^|/)\d{4}-\d\d-\d\dT\d{6}Z-[0-9a-f]{4}-[0-9a-f]{8,}"
+                               r"(\.\d{1,6})?\.jsonl$", name):
+        raw, line, seed = begun[0]
+        behind = seed == 0 and any(r.fits(0) for r in raws if r.number < raw.number)
+        if not behind and not any(r.fits(by_name) for r in raws):
+            return raw, line, seed
+    return None, None, by_name if any(r.fits(by_name) for r in raws) else 0
+
+
+def clock(raw):
+    return raw.line["at"] - raw.line["t"]
+
+
+def moment_in(name):
+    """Of a name as a writer gives it, in ms since 1970."""
+    found = re.search(r"(?:^|/)(\d{4}-\d\d-\d\d)T(\d\d)(\d\d)(\d\d)Z-[0-9a-f]{4}-[0-9a-f]{8,}"
+                      r"(\.\d{1,6})?\.jsonl$", name)
+    try:
+        days = (datetime.date.fromisoformat(found[1]) - datetime.date(1970, 1, 1)).days
+    except (TypeError, ValueError):
+        return None
+    return ((days * 24 + int(found[2])) * 60 + int(found[3])) * 60000 + int(found[4]) * 1000
+
+
+def bound(runs, by_seal, known):
+    """Of runs of lines the believed ones, each with how sure that is."""
+    if by_seal:
+        return {i: 0 for i, run in enumerate(runs) if not run["foreign"]}
+    own = [i for i, run in enumerate(runs) if run["own"]]
+    own = own or [i for i, run in enumerate(runs) if not run["foreign"] and any(
+        known is None or abs(clock(raw) - known) <= 2000 for raw in run["lines"])]
+    rank, ahead = ({own[0]: 0}, [own[0]]) if own else ({}, [])
+    for i in ahead:
+        checks = {raw.c for raw in runs[i]["lines"]}
+        for k, run in enumerate(runs):
+            if k not in rank and not run["foreign"] and run["before"] in checks:
+                rank[k] = 0
+                ahead.append(k)
+
+    known = clock(runs[own[0]]["lines"][0]) if own else None
+    for i, run in enumerate(runs):
+        if run["foreign"] or not run["lines"]:
+            continue
+        if i not in rank and known is not None and abs(clock(run["lines"][0]) - known) <= 2000:
+            rank[i] = 1
+        if i in rank:
+            known = clock(run["lines"][-1])
+    return rank
+
+
 def read_file(name, data):
     """The lines that are believed, and the damage: (line from 1, byte, whether it is ordinary)."""
-    lines, damage = [], []
-    before, at, number_of, began, newer, ended, foreign = 0, 0, 0, None, False, False, False
-    while at < len(data) and not foreign:
-        number_of += 1
-        end = data.find(b"\n", at)
-        if end < 0:
-            damage.append((number_of, at, True))
-            break
-        raw = data[at:end]
+    *whole, tail = data.split(b"\n")
+    raws, at = [], 0
+    for number_of, text in enumerate(whole, 1):
+        raws.append(Raw(number_of, at, text))
+        at += len(text) + 1
+    own, began, seed = whose(name, raws)
+    newer = began is not None and began["version"] > NEWEST
+    damage, runs, before = [], [], 0
+
+    def say(raw):
+        damage.append((raw.number, raw.at, False))
+
+    damage += [(raw.number, raw.at, False) for raw in raws if raw.changed_end][:1]
+    for raw in raws:
+        last, before = before, None
+        if not raw.fits(seed):
+            say(raw)
+            continue
+        before = raw.c
+        if last is not None and last != raw.p:
+            say(raw)
+        if raw is own and newer:
+            say(raw)
         try:
-            found, last, before = sealed(raw), before, None
-            if found is None:
-                raise Damaged("no check value")
-            body, p, c = found
-            if crc32c(body, p) != c:
-                raise Damaged("check value")
-            before = c
-            if last is not None and last != p:
-                damage.append((number_of, at, False))
-            if len(raw) >= LONGEST:
+            if len(raw.text) >= LONGEST:
                 raise Damaged("too long")
-            line = parse(raw, newer)
-            if line["e"] == "began" and "unknown" not in line:
-                whose = re.search(r"-([^-.]*)\.[^-]*$", name)
-                own = not lines or whose is not None and whose[1] == line["session"]
-                if began is None and own:
-                    began, newer, ended = line, line["version"] > 1, False
-                    lines.append(line)
-                    if newer:
-                        damage.append((number_of, at, False))
-                elif began is None or not same(line, began):
-                    foreign = True
-                    raise Damaged("two sessions")
-            elif there := [x for x in lines if x["n"] == line["n"] and not takes_over(x)]:
-                if not same(there[0], line):
-                    raise Damaged("number twice")
-            else:
-                ended = line["e"] == "left"
-                lines.append(line)
+            raw.line = parse(raw.text, newer)
         except Damaged:
-            damage.append((number_of, at, False))
-        at = end + 1
+            say(raw)
+        line = raw.line
+        foreign = (line is not None and line["e"] == "began" and "unknown" not in line
+                   and (began is None or not same(line, began)))
+        if last != raw.p or foreign or raw is own or not runs:
+            runs.append({"before": raw.p, "foreign": foreign and seed == 0, "own": False,
+                         "lines": []})
+        if foreign:
+            say(raw)
+        elif line is not None:
+            runs[-1]["lines"].append(raw)
+            runs[-1]["own"] |= raw is own
+    rank = bound(runs, seed != 0 or newer, None if began else moment_in(name))
+    believed = []
+    for i, run in enumerate(runs):
+        if i in rank:
+            believed += [(raw.line["n"], raw.line["e"] != "began", rank[i], raw.number, raw)
+                         for raw in run["lines"]]
+        elif run["lines"] and not run["foreign"]:
+            say(run["lines"][0])
+    lines, numbered, over = [], {}, None
+    for n, _, _, _, raw in sorted(believed, key=lambda each: each[:4]):
+        there = over if takes_over(raw.line) else numbered.get(n)
+        if there is not None:
+            if not same(there.line, raw.line):
+                say(raw)
+            continue
+        if takes_over(raw.line):
+            over = raw
+        else:
+            numbered[n] = raw
+        lines.append(raw)
+    is_left = [raw.line["e"] == "left" and "unknown" not in raw.line for raw in lines]
+    ends = len(raws) + (1 if tail else 0)
+    last = max((raw.line["n"] for raw in lines), default=-1)
+    is_torn = not tail or torn(tail, last, any(is_left))
+    if tail:
+        damage.append((ends, at, is_torn))
     if began is None:
-        damage.append((1, 0, b"\n" not in data))
-    if not ended:
-        damage.append((number_of, at, True))
-    return lines, damage
+        damage.append((1, 0, not raws and is_torn))
+    if not lines or not is_left[lines.index(max(lines, key=lambda raw: raw.number))]:
+        damage.append((ends, at, True))
+    return [raw.line for raw in lines], damage
