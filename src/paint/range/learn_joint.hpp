@@ -46,6 +46,7 @@ private:
   bool turn(const PlanBatch& batch, Curvature curvature); // true: it was curved upwards
   void add_batch(Joint& joint, const PlanBatch& batch, Curvature curvature);
   void add_priors(Joint& joint, const NoteModel& hand, const Eigen::VectorXd& z) const;
+  void add_walk(Joint& joint, const Eigen::VectorXd& z) const;
   BatchSum sum;
   // Of the batch that was summed up last.
   std::vector<std::vector<double>> shares; // of each segment's demand, by its pigments
