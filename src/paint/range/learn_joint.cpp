@@ -120,6 +120,25 @@ bool Model::sum_up(const PlanBatch& batch, const NoteModel& hand, const NoteMode
   return true;
 }
 
+// Of a batch that moves along one direction alone.
+void Model::turn_one(const PlanBatch& batch, Curvature curvature) {
+  const auto places = static_cast<Index>(batch.at.size());
+  const double slope = sum.slope[0], bend = sum.curvature(0, 0);
+  const double split = curvature == Curvature::bounded ? 0 : slope;
+  const auto& at = batch.segments[0].local;
+  local_slope.setZero(places);
+  for (std::size_t k = 0; k < at.size(); ++k) local_slope[at[k]] = shares[0][k];
+  local_slope.tail(static_cast<Index>(batch.common.size())) =
+      Eigen::Map<const VectorXd>(batch.common.data(), static_cast<Index>(batch.common.size()));
+  local_bend.noalias() = bend * local_slope * local_slope.transpose();
+  for (std::size_t k = 0; k < at.size(); ++k) {
+    local_bend(at[k], at[k]) += split * shares[0][k];
+    for (std::size_t l = 0; l < at.size(); ++l)
+      local_bend(at[k], at[l]) -= split * shares[0][k] * shares[0][l];
+  }
+  local_slope *= slope;
+}
+
 // The batch's slope and curvature by its own places, from those along its directions.
 bool Model::turn(const PlanBatch& batch, Curvature curvature) {
   const auto places = static_cast<Index>(batch.at.size());
@@ -127,9 +146,8 @@ bool Model::turn(const PlanBatch& batch, Curvature curvature) {
   if (up && curvature != Curvature::bent)
     level(sum.curvature,
           curvature == Curvature::level ? batch.share_of_prior * prior_precision : 0);
-  if (places == 1 && sum.slope.size() == 1) {
-    local_slope = sum.slope;
-    local_bend = sum.curvature;
+  if (sum.slope.size() == 1) {
+    turn_one(batch, curvature);
     return up;
   }
   MatrixXd moves = MatrixXd::Zero(sum.slope.size(), places); // directions by places
