@@ -59,23 +59,28 @@ std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double flo
   return out;
 }
 
-// Minutes until so much has dried off, as it lies; 0 for more than two hours.
-int minutes_to(const session::Batch& batch, double flow) {
+// Minutes until so much has dried off, as it lies, that it is at the middle of right, which rises
+// as the gum grows stronger; 0 for more than two hours.
+int minutes_to_right(const session::Batch& batch, const session::Expectation& expected) {
   session::Places places = batch.places;
+  const double dry_gum = paint::dry_gum(session::sums(places), session::live(places));
   for (int minute = 1; minute <= 120; ++minute) {
     session::dry(places, 60);
-    const auto now = session::live(places).flow;
-    if (now && *now <= flow) return minute;
+    const paint::Live now = session::live(places);
+    const double stronger = paint::dry_gum(session::sums(places), now) - dry_gum;
+    const double middle = expected.band.middle + expected.prediction.drying * stronger;
+    if (now.flow && *now.flow <= std::exp(middle)) return minute;
   }
   return 0;
 }
 
 // What the hand would find now, since water may have left after the last note.
-paint::PredictionAt now_at(const session::Batch& batch) {
+paint::PredictionAt now_at(const session::Batch& batch, double stronger) {
   const paint::Standing& s = batch.standing;
   const double since = batch.feelings.empty() ? 0 : batch.feelings.back().lost_mL;
   const double lost = std::max(0.0, s.water_lost_mL.value - since);
-  return {s.flow_now->value, std::min(1.0, session::dried_off_u * lost / s.liquid_mL_now.value)};
+  return {s.flow_now->value, std::min(1.0, session::dried_off_u * lost / s.liquid_mL_now.value),
+          stronger};
 }
 
 }
@@ -107,10 +112,10 @@ bool right_is_likeliest(const session::Expectation& expected, const paint::Predi
   return std::max_element(chances.begin(), chances.end()) == chances.begin() + 2;
 }
 
-Advice thicken(const session::Batch& batch, double flow, Advice advice) {
+Advice thicken(const session::Batch& batch, const session::Expectation& expected, Advice advice) {
   advice.kind = Advice::too_loose;
-  advice.dry_min = minutes_to(batch, flow);
-  advice.pigments = pigments_to(batch, flow);
+  advice.dry_min = minutes_to_right(batch, expected);
+  advice.pigments = pigments_to(batch, std::exp(expected.band.middle));
   return advice;
 }
 
@@ -132,11 +137,15 @@ Advice advise(const session::Batch& batch, const std::optional<session::Expectat
   const bool fresh = note.feel && !note.added_since;
   if (fresh && *note.feel > Feel::right) {
     advice.gum.reset();
-    return thicken(batch, std::exp(expected->band.middle), advice);
+    return thicken(batch, *expected, advice);
   }
-  const paint::PredictionAt now = now_at(batch);
+  if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
+    return advice.kind = Advice::work_in, advice;
+  const paint::PredictionAt now = now_at(batch, expected->stronger);
   const double drop = of.drop_mL / s.pigment_mL.value;
-  advice.drops = paint::safe_drops(expected->prediction, now, drop);
+  const bool of_water = advice.gum == paint::GumState::too_much;
+  advice.drops =
+      paint::safe_drops(expected->prediction, now, drop, of_water ? -paint::dry_gum_put_in(s) : 0);
   const bool right = fresh && *note.feel == Feel::right;
   if (right && (!has_dried(batch) || right_is_likeliest(*expected, now))) {
     advice.kind = Advice::there;

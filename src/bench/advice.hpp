@@ -15,6 +15,7 @@ struct Advice {
     add_drops,      // so many drops, or spoons where there are any; then mull and judge
     mull_and_judge, // one drop more is already a risk
     keep_going,     // that too, but too little is known to stop a hand
+    work_in,        // stiff, and the powder is not wetted out yet: nothing is known from that
     there,          // last felt right, and likely still so
     too_loose,      // let it dry, or more of the pigments
     gathered,       // the batch is off the slab

@@ -108,12 +108,13 @@ void expect(Bench& bench) {
   Expected& expected = bench.expected;
   const session::Ranges& ranges = bench.learning.ranges;
   session::RangeQuestion question = session::range_question(ranges, *bench.folded);
-  if (expected.answer && expected.version == bench.learning.version &&
-      expected.question == question)
-    return;
-  expected.answer = session::expectation(ranges, question);
-  expected.version = bench.learning.version;
-  expected.question = std::move(question);
+  if (!expected.answer || expected.version != bench.learning.version ||
+      expected.question != question) {
+    expected.answer = session::expectation(ranges, question);
+    expected.version = bench.learning.version;
+    expected.question = std::move(question);
+  }
+  if (expected.answer) session::take_strength(*expected.answer, *bench.folded);
 }
 
 }

@@ -64,7 +64,9 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
       binder ? session::material_of(*binder) : paint::Material{paint::Kind::binder, {.gum = 1}, {}};
   if (!material) return tl::make_unexpected(material.error());
   one.binder = material->parts;
-  one.liquid_mL = session::wanted_mL(bench.learning.ranges, one.shares);
+  one.liquid_mL =
+      session::wanted_mL(bench.learning.ranges, one.shares,
+                         binder ? session::dry_gum_of(*material) : paint::usual_dry_gum);
   one.binder_g = one.liquid_mL / paint::mL_per_g(one.binder);
   if (const AsMade* made = as_made(bench.plan)) {
     one.binder_g = made->binder_g;

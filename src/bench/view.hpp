@@ -3,6 +3,7 @@
 
 #include "bench/advice.hpp"
 #include "bench/bench.hpp"
+#include "bench/binder_range.hpp"
 #include "bench/planning.hpp"
 #include "bench/remedy.hpp"
 #include "paint/catalogue.hpp"
@@ -137,6 +138,7 @@ struct PlanView {
   double wanted = 0;
   std::string pan; // its name
   std::optional<Planned> planned;
+  std::optional<BinderRange> range;    // of the blend, in that binder
   std::optional<words::Error> why_not; // it comes to nothing
   struct Short {
     std::string name;
@@ -251,6 +253,7 @@ struct ShelfView {
   std::vector<FactView> facts;
   std::optional<words::Error> fault; // of the figures, as long as it stands
   std::optional<double> left_g;
+  std::optional<BinderRange> range; // of a pigment
   std::optional<NumberView> number;
   Notice notice;
 };

@@ -86,6 +86,7 @@ PlanView plan_view(const Bench& bench) {
     v.planned = **comes_to;
   else if (comes_to && plan.wanted > 0)
     v.why_not = comes_to->error();
+  v.range = range_of_plan(bench);
   v.blend = parts_of(bench, v.planned);
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);

@@ -2,6 +2,8 @@
 
 #include "paint/water.hpp"
 
+#include <algorithm>
+
 namespace paint {
 
 namespace {
@@ -147,6 +149,28 @@ Live live(const Sums& s, const Gone& gone) {
   now.flow = now.liquid_mL / s.pigment_mL;
   if (s.oil_known) now.over_oil_point = now.liquid_mL / s.oil_mL;
   return now;
+}
+
+namespace {
+
+double share(double gum_g, double others_g) {
+  const double all_g = gum_g + std::max(0.0, others_g);
+  return gum_g > 0 ? gum_g / all_g : 0;
+}
+
+}
+
+double dry_gum(const Sums& s, const Live& now) {
+  return share(s.gum_g, s.glycerin_g + s.honey_g + now.water_g + now.alcohol_g);
+}
+
+double dry_gum_put_in(const Standing& s) {
+  return share(s.gum_g.value, s.liquid_g.value - s.gum_g.value);
+}
+
+double dry_gum(const Standing& s) {
+  return share(s.gum_g.value,
+               s.glycerin_g.value + s.honey_g.value + s.water_g.value + s.alcohol_g.value);
 }
 
 Wet wet_of(const Sums& s, const Live& now) {

@@ -48,6 +48,9 @@ struct Live {
 };
 Live live(const Sums& sums, const Gone& gone);
 
+// Dry gum's share of all liquid's mass as it is now; 0 where there is none.
+double dry_gum(const Sums& sums, const Live& now);
+
 // What of it may dry.
 Wet wet_of(const Sums& sums, const Live& now);
 
@@ -82,5 +85,9 @@ struct Standing {
 // the contents by name. More gone than there was leaves water_g below 0.
 Standing stand(const std::vector<Portion>& contents, const Amount& water_gone,
                const Amount& alcohol_left = {});
+
+// Dry gum's share of all liquid's mass, as it was put in and as it is now; 0 where there is none.
+double dry_gum_put_in(const Standing& standing);
+double dry_gum(const Standing& standing);
 
 }

@@ -4,6 +4,7 @@
 #include "bench/materials.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
+#include "words/ranges_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
 
@@ -156,6 +157,7 @@ std::string hint_words(const bench::Advice& a) {
   case Advice::mull_and_judge:
     return say(a.by_knife ? Say::advice_judge_by_knife : Say::advice_mull_and_judge);
   case Advice::keep_going: return say(a.by_knife ? Say::advice_go_on_by_knife : Say::advice_go_on);
+  case Advice::work_in: return say(Say::advice_work_in);
   case Advice::there: return say(Say::advice_there);
   case Advice::too_loose: return thicken_words(a);
   case Advice::gathered: return say(Say::advice_gathered);
@@ -177,6 +179,18 @@ std::string advice_words(const bench::Advice& a) {
                           a.kind == Advice::first_helping || a.kind == Advice::mull_and_judge;
   const std::string hint = hint_words(a);
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
+}
+
+std::string binder_range_words(const bench::BinderRange& r) {
+  using bench::BinderRange;
+  const words::Args said{r.binder, grams_number(r.g), grams_number(r.low_g),
+                         grams_number(r.high_g)};
+  switch (r.than) {
+  case BinderRange::as_taught: return say(words::RangesSay::range_in_binder, said);
+  case BinderRange::stronger: return say(words::RangesSay::range_in_stronger, said);
+  case BinderRange::thinner: return say(words::RangesSay::range_in_thinner, said);
+  }
+  return "";
 }
 
 std::string gum_words(const bench::Advice& a) {

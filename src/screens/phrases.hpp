@@ -45,6 +45,7 @@ std::string mark_words(const bench::TrailMark& mark);
 
 std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);
+std::string binder_range_words(const bench::BinderRange& range);
 std::string sticky_words(paint::Tack tack);
 std::string gum_words(const bench::Advice& advice); // of its gum, which is there
 std::string not_counted_words(bench::NotCounted why);

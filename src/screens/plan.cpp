@@ -217,6 +217,7 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
   out.push_back(p.pans > 0 ? say(Say::plan_wet,
                                  {wet, std::to_string(p.pans), plan.pan, std::to_string(p.layers)})
                            : say(Say::plan_wet_no_pans, {wet}));
+  if (plan.range) out.push_back(binder_range_words(*plan.range));
   if (p.portions > 1) out.push_back(say(Say::plan_portions, {std::to_string(p.portions)}));
   return out;
 }

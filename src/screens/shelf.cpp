@@ -149,6 +149,7 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
     out.push_back({words::message(*shelf.fault), clean_bold, false, 3});
   const session::Card& card = *shelf.card;
   if (shelf.left_g) out.push_back({say(Say::card_left, {grams_number(*shelf.left_g)}), clean_bold});
+  if (shelf.range) out.push_back({binder_range_words(*shelf.range), small, false, 3});
   if (card.kind() == CardKind::dropper) out.push_back({say(Say::card_of_drops), small, false, 3});
   if (card.kind() == CardKind::spoon || card.kind() == CardKind::pan)
     out.push_back({say(Say::card_of_water), small, false, 3});

@@ -32,7 +32,13 @@ struct Entry {
 struct Feeling {
   Ref line;
   Feel as = Feel::right;
+  By by = By::muller;
+  // Stiff while powder was still dry within it: in the first minutes of a timed wetting out. Kept,
+  // and it says nothing of the range.
+  bool unwetted = false;
+  double mulled_s = 0;  // in all passes before it
   double flow = 0;      // live, above 0
+  double dry_gum = 0;   // its share of the liquid's mass then
   double scatter = 0;   // relative standard uncertainty of the liquid put in: its own part
   double lost_mL = 0;   // water that had left
   double dried_off = 0; // that, to 1 mL of the liquid then

@@ -43,6 +43,20 @@ std::map<Ref, Feeling*> by_line(Batch& batch) {
 
 }
 
+namespace {
+
+// Under the knife for so long powder is still being wetted out: own choice.
+constexpr double wetted_out_s = 120;
+
+bool is_unwetted(const Batch& batch, const Felt& felt) {
+  const bool timed = std::any_of(batch.passes.begin(), batch.passes.end(),
+                                 [](const Pass& pass) { return pass.stage == Stage::wetting_out; });
+  return timed && felt.by == By::knife && felt.as < Feel::right &&
+         seconds_of(batch, Stage::wetting_out) < wetted_out_s;
+}
+
+}
+
 void feel(Batch& batch, const Entry& entry, const paint::Mixture& paint) {
   const auto* felt = std::get_if<Felt>(&entry.event);
   if (!felt || entry.withdrawn || !entry.flow || !(*entry.flow > 0)) return;
@@ -51,7 +65,11 @@ void feel(Batch& batch, const Entry& entry, const paint::Mixture& paint) {
   Feeling f;
   f.line = entry.ref;
   f.as = felt->as;
+  f.by = felt->by;
+  f.unwetted = is_unwetted(batch, *felt);
+  f.mulled_s = seconds_of(batch, Stage::mulling);
   f.flow = *entry.flow;
+  f.dry_gum = paint::dry_gum(s);
   f.scatter = std::sqrt(s.liquid_mL.variance) / put_in;
   for (const auto& [tool, share] : s.liquid_mL.shares) f.tools[tool] = share / put_in;
   f.lost_mL = std::max(0.0, s.water_lost_mL.value);
@@ -73,7 +91,8 @@ void mark_feelings(Batch& batch) {
     }
     const auto felt = feelings.find(e.ref);
     if (felt == feelings.end()) continue;
-    felt->second->repeats = last && last->as == felt->second->as;
+    felt->second->repeats =
+        last && last->as == felt->second->as && (!last->unwetted || felt->second->unwetted);
     last = felt->second;
   }
 }

@@ -1,6 +1,7 @@
 #include "session/ranges.hpp"
 
 #include "paint/range/learn_facts.hpp"
+#include "session/amounts.hpp"
 #include "session/by_batch.hpp"
 
 #include <algorithm>
@@ -43,6 +44,10 @@ int number_of(const std::vector<std::string>& names, const std::string& name) {
   return at == names.end() ? -1 : static_cast<int>(at - names.begin());
 }
 
+double scatter_of(const Feeling& note) {
+  return note.by == By::knife ? std::hypot(note.scatter, paint::knife_sd) : note.scatter;
+}
+
 double shared_sd_of(const TrainingBatch& training) {
   double dried_off = 0, pigment_sd = 0;
   for (const Feeling& note : training.notes) {
@@ -75,8 +80,8 @@ public:
     std::size_t segments = 0;
     for (const Feeling& note : training.notes) {
       const double ln_flow = std::log(note.flow);
-      if (note.set_aside || !(std::abs(ln_flow) <= 25) ||
-          !(note.scatter >= 0 && note.scatter <= 10))
+      if (note.set_aside || note.unwetted || !(std::abs(ln_flow) <= 25) ||
+          !(scatter_of(note) >= 0 && scatter_of(note) <= 10))
         continue;
       Shares shares = shares_of(note);
       if (segments == 0 || !alike(shares, last, same_share)) {
@@ -110,8 +115,9 @@ private:
     paint::LearnNote note;
     note.segment = static_cast<int>(out.problem.segments.size()) - 1;
     note.ln_mL = ln_flow;
-    note.sd = felt.scatter;
+    note.sd = scatter_of(felt);
     note.felt = static_cast<int>(felt.as);
+    note.dry_gum = felt.dry_gum;
     for (const auto& [tool, sd] : felt.tools) {
       const double most = sds_.at(tool);
       if (most <= 0) continue;
@@ -120,7 +126,10 @@ private:
         out.problem.tools.push_back({most});
       note.tools.emplace_back(number, sd / most);
     }
-    for (const auto& part : felt.pigments) ++out.names.notes[part.first];
+    for (const auto& part : felt.pigments) {
+      ++out.names.notes[part.first];
+      out.names.dry_gum[part.first] += felt.dry_gum;
+    }
     out.problem.notes.push_back(std::move(note));
   }
 
@@ -161,6 +170,14 @@ const Ranges& untrained_ranges() {
   return ranges;
 }
 
+std::optional<double> dry_gum_taught(const RangeNames& names, const std::string& pigment) {
+  const auto notes = names.notes.find(pigment);
+  const auto shares = names.dry_gum.find(pigment);
+  if (notes == names.notes.end() || shares == names.dry_gum.end() || notes->second == 0)
+    return std::nullopt;
+  return shares->second / notes->second;
+}
+
 bool continues(const RangeNames& earlier, const RangeNames& later) {
   return is_beginning(earlier.pigments, later.pigments) && is_beginning(earlier.tools, later.tools);
 }
@@ -181,8 +198,10 @@ words::Result<Ranges> learn_ranges(const Logs& logs) {
   return Ranges{*std::move(fit), std::move(asked.names)};
 }
 
-RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments) {
+RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments,
+                             double dry_gum) {
   RangeQuestion q;
+  q.batch.dry_gum = dry_gum;
   q.of_studio = ranges.names.of_studio;
   bool first = true;
   for (const BatchPigment& p : pigments) {
@@ -233,6 +252,15 @@ void add_tools(paint::PredictBatch& asked, const Ranges& ranges, const Batch& ba
                                                                        std::sqrt(own_variance))));
 }
 
+// Of what was put in; before that, of the binder that is laid out.
+double dry_gum_meant(const Batch& batch) {
+  if (batch.standing.liquid_g.value > 0) return paint::dry_gum_put_in(batch.standing);
+  for (const auto& [id, card] : batch.cards)
+    if (card.kind() == CardKind::binder)
+      if (const auto binder = material_of(card)) return dry_gum_of(*binder);
+  return paint::usual_dry_gum;
+}
+
 Shares shares_of(const std::vector<BatchPigment>& pigments) {
   Shares shares;
   for (const BatchPigment& p : pigments) shares.emplace_back(p.card->id, p.volume_share);
@@ -241,25 +269,34 @@ Shares shares_of(const std::vector<BatchPigment>& pigments) {
 
 }
 
+double dry_gum_of(const paint::Material& liquid) {
+  const double all = 1 - liquid.parts.pigment;
+  return all > 0 ? liquid.parts.gum / all : 0;
+}
+
 RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
   const std::vector<BatchPigment> now = pigments(batch);
   RangeQuestion q = range_question(ranges, now);
   if (q.batch.pigments.empty()) return q;
   add_tools(q.batch, ranges, batch);
+  q.batch.dry_gum = dry_gum_meant(batch);
+  const double late = q.of_studio < paint::first_batches ? paint::felt_late : 0;
   Shares shares = shares_of(now);
   std::sort(shares.begin(), shares.end());
   for (const Feeling& note : batch.feelings) {
-    if (note.repeats || note.set_aside) continue;
+    if (note.repeats || note.set_aside || note.unwetted) continue;
     Shares then = shares_of(note);
     std::sort(then.begin(), then.end());
     if (alike(then, shares, same_paint))
-      q.notes.push_back({note.flow, note.scatter, static_cast<int>(note.as)});
+      q.notes.push_back({note.flow, scatter_of(note), static_cast<int>(note.as),
+                         note.dry_gum - q.batch.dry_gum, late});
   }
   return q;
 }
 
-double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments) {
-  const auto prediction = paint::predict(ranges.fit, range_question(ranges, pigments).batch);
+double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments, double dry_gum) {
+  const auto prediction =
+      paint::predict(ranges.fit, range_question(ranges, pigments, dry_gum).batch);
   return prediction ? paint::mL_at_share(*prediction, 0.5) : 0;
 }
 
@@ -284,16 +321,28 @@ std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion
   if (!prediction) return std::nullopt;
   for (const paint::TodayNote& note : question.notes)
     if (auto after = paint::after(*prediction, note)) prediction = std::move(after);
-  Expectation e{*std::move(prediction), {}};
+  Expectation e{*std::move(prediction), {}, 0};
   e.band = paint::band_seen(e.prediction);
   e.band.batches = question.batches;
   e.band.of_studio = question.of_studio;
   return e;
 }
 
+void take_strength(Expectation& expected, const Batch& batch) {
+  if (!(batch.standing.liquid_g.value > 0)) return;
+  const double stronger = paint::dry_gum(batch.standing) - paint::dry_gum_put_in(batch.standing);
+  const double up = expected.prediction.drying * (stronger - expected.stronger);
+  for (double* ln_flow :
+       {&expected.band.middle, &expected.band.from, &expected.band.to, &expected.band.first})
+    *ln_flow += up;
+  expected.stronger = stronger;
+}
+
 std::optional<paint::Band> band_of(const Batch& batch, const Ranges& ranges) {
-  const auto expected = expectation(ranges, range_question(ranges, batch));
-  return expected ? std::optional(expected->band) : std::nullopt;
+  auto expected = expectation(ranges, range_question(ranges, batch));
+  if (!expected) return std::nullopt;
+  take_strength(*expected, batch);
+  return expected->band;
 }
 
 }

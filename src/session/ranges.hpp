@@ -9,11 +9,12 @@ namespace session {
 
 // Whom the numbers of a problem mean.
 struct RangeNames {
-  std::vector<std::string> pigments;  // cards
-  std::vector<std::string> tools;     // tool_key
-  std::map<std::string, int> batches; // pigment -> how many it was felt in
-  std::map<std::string, int> notes;   // likewise, how often
-  int of_studio = 0;                  // batches with notes
+  std::vector<std::string> pigments;     // cards
+  std::vector<std::string> tools;        // tool_key
+  std::map<std::string, int> batches;    // pigment -> how many it was felt in
+  std::map<std::string, int> notes;      // likewise, how often
+  std::map<std::string, double> dry_gum; // of those notes together: its shares of the liquid
+  int of_studio = 0;                     // batches with notes
 };
 
 struct RangeProblem {
@@ -38,6 +39,9 @@ struct Ranges {
 
 const Ranges& untrained_ranges(); // what classes and oil absorptions alone let expect
 
+// Mean share of dry gum in the liquid that a pigment was felt in; absent where it never was.
+std::optional<double> dry_gum_taught(const RangeNames& names, const std::string& pigment);
+
 // Whether a result's numbers still mean the same in a later problem.
 bool continues(const RangeNames& earlier, const RangeNames& later);
 
@@ -54,10 +58,13 @@ struct RangeQuestion {
   bool operator==(const RangeQuestion&) const = default;
 };
 RangeQuestion range_question(const Ranges& ranges, const Batch& batch);
-RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments);
+RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments,
+                             double dry_gum = paint::usual_dry_gum);
+double dry_gum_of(const paint::Material& liquid); // its share of the liquid's mass
 
 // Liquid at the middle of right, for these volumes of pigment in mL; 0 without any.
-double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments);
+double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments,
+                 double dry_gum = paint::usual_dry_gum);
 
 // ln flow of what a pigment wants by itself where it was felt; else of what its next batch will
 // likely want. Absent where nothing can be said.
@@ -69,11 +76,15 @@ struct NineInTen { // of what it may be, as flows
 NineInTen nine_in_ten(const paint::LnSpread& spread);
 
 struct Expectation {
-  paint::Prediction prediction; // of ln flow
-  paint::Band band;
+  paint::Prediction prediction; // of ln flow, for liquid as it was put in
+  paint::Band band;             // for what is there
+  double stronger = 0;          // dry gum's share of that, less that of what was put in
 };
 // Absent without pigment.
 std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question);
+
+// Its band is for the batch's liquid as it is now: water leaves it, gum stays.
+void take_strength(Expectation& expected, const Batch& batch);
 
 // What a batch's pigments want, its own notes counted in. A batch that is among those learnt from
 // has its notes counted twice, which makes its band a little too narrow: for pictures, not advice.

@@ -55,7 +55,7 @@ std::string tool_key(const Batch& batch, const std::string& tool) {
 
 bool has_training_notes(const TrainingBatch& training) {
   return std::any_of(training.notes.begin(), training.notes.end(),
-                     [](const Feeling& note) { return !note.set_aside; });
+                     [](const Feeling& note) { return !note.set_aside && !note.unwetted; });
 }
 
 std::optional<TrainingBatch> training_of(const Batch& batch) {

@@ -24,7 +24,8 @@ struct TrainingBatch {
 // alone.
 std::optional<TrainingBatch> training_of(const Batch& batch);
 
-bool has_training_notes(const TrainingBatch& training); // not all of its notes were set aside
+// Not all of its notes were set aside, or felt before the powder was wetted out.
+bool has_training_notes(const TrainingBatch& training);
 
 // The last verdict on the batch that gum is a reason of: rubs off; cracked, or sticky a day
 // after the pour though its honey and glycerin would let it dry; good. Others say nothing of it.

@@ -45,6 +45,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_mull_and_judge: return "one drop is a risk: mull first";
   case Say::advice_go_on: return "go on drop by drop: mull, then judge";
   case Say::advice_go_on_by_knife: return "go on drop by drop: work it in, then judge";
+  case Say::advice_work_in: return "work the powder in, then judge";
   case Say::advice_there: return "you are there: leave it so";
   case Say::advice_let_dry: return "too loose: let it dry";
   case Say::advice_let_dry_minutes: return "too loose: let it dry {0} min";

@@ -48,6 +48,7 @@ enum class ScreensSay {
   advice_mull_and_judge,
   advice_go_on,
   advice_go_on_by_knife,
+  advice_work_in,
   advice_there,
   advice_let_dry,
   advice_let_dry_minutes,

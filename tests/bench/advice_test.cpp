@@ -78,6 +78,36 @@ TEST_CASE("before the first pass it is the knife's work") {
   CHECK_FALSE(s.advice().by_knife);
 }
 
+TEST_CASE("stiff before the powder is wetted out: work it in, and no stop") {
+  Slab s;
+  s.add("gum", 4);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.w.wait(37);
+  const Advice before = s.advice();
+  s.w.put(batch, Felt{Feel::wont_move, By::knife});
+  CHECK(s.advice().kind == Advice::work_in);
+  s.add("gum", 0.1);
+  CHECK(s.advice().kind == before.kind);
+  s.w.wait(120);
+  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  CHECK(s.advice().kind != Advice::work_in);
+}
+
+TEST_CASE("where gum is enough and water is named, as many drops as of water are safe") {
+  Slab strong;
+  strong.w.card(make::liquid("strong", CardKind::binder, {.gum = 2, .water = 1}));
+  strong.add("strong", 6);
+  const Advice advice = strong.advice();
+  REQUIRE(advice.gum == paint::GumState::too_much);
+  const auto b = make::folded({strong.w.log}, batch);
+  const auto expected = *strong.expected();
+  CHECK(advice.drops == paint::safe_drops(expected.prediction, {b.standing.flow_now->value},
+                                          0.033 / b.standing.pigment_mL.value,
+                                          -paint::dry_gum_put_in(b.standing)));
+  CHECK(advice.drops < paint::safe_drops(expected.prediction, {b.standing.flow_now->value},
+                                         0.033 / b.standing.pigment_mL.value));
+}
+
 TEST_CASE("right and too loose paint is not asked for more") {
   Slab s;
   s.add("gum", 6);

@@ -100,10 +100,10 @@ TEST_CASE("slopes and curvatures are those of the value") {
   for (const bool slips : {false, true}) {
     LearnPriors priors;
     priors.slips = slips;
-    compare_with_differences(small(), priors, {0.75, 1.0, 0.05, 0.01, -0.02});
-    compare_with_differences(small(), priors, {0.3, 1.4, -0.2, 0.05, 0.05});
+    compare_with_differences(small(), priors, {0.75, 1.0, 0.05, 0.01, -0.02, 3.5});
+    compare_with_differences(small(), priors, {0.3, 1.4, -0.2, 0.05, 0.05, 4});
     // So far away that chances are counted by logarithms.
-    compare_with_differences(small(), priors, {14.0, 12.0, 5, 0, 0});
+    compare_with_differences(small(), priors, {14.0, 12.0, 5, 0, 0, 3.9});
   }
 }
 
@@ -117,6 +117,7 @@ TEST_CASE("near and far notes are counted by the same rule") {
   LearnPriors priors;
   priors.theta[at_batch_sd] = {-20, 0};
   priors.slips = false;
+  priors.strength.sd = 0;
   Theta theta = centres();
   theta[at_batch_sd] = -20;
   const double edge = 150 * 0.06 - 0.12; // demand at which the nearer end is 150 slopes away
@@ -229,6 +230,7 @@ TEST_CASE("what cannot be is named") {
   for (const double bad : {nan, inf, -inf, 1e300}) {
     CHECK(fault([&](auto& p) { p.notes[3].ln_mL = bad; }) == Say::learn_out_of_range);
     CHECK(fault([&](auto& p) { p.notes[3].sd = bad; }) == Say::learn_out_of_range);
+    CHECK(fault([&](auto& p) { p.notes[3].dry_gum = bad; }) == Say::learn_out_of_range);
     CHECK(fault([&](auto& p) { p.notes[3].tools[0].second = bad; }) == Say::learn_out_of_range);
     CHECK(fault([&](auto& p) { p.pigments[0].ln_oil = bad; }) == Say::learn_out_of_range);
     CHECK(fault([&](auto& p) { p.pigments[0].q = bad; }) == Say::learn_out_of_range);
@@ -240,6 +242,11 @@ TEST_CASE("what cannot be is named") {
     LearnPriors priors;
     priors.theta[2].sd = bad;
     CHECK(fault([](auto&) {}, priors) == Say::learn_out_of_range);
+    for (double* of : {&priors.strength.sd, &priors.drying, &priors.walk}) {
+      priors = {};
+      *of = bad;
+      CHECK(fault([](auto&) {}, priors) == Say::learn_out_of_range);
+    }
   }
   for (const int felt : {-1, 5})
     CHECK(fault([&](auto& p) { p.notes[0].felt = felt; }) == Say::learn_out_of_range);

@@ -118,6 +118,7 @@ TEST_CASE("the band begins where right is as likely as not, and ends where too l
 TEST_CASE("the grid agrees with a finer integral") {
   LearnPriors priors;
   for (NormalPrior& prior : priors.theta) prior.sd = 0;
+  priors.walk = 0;
   const Prediction f =
       *after(*predict(*learn({}, priors), {{{-1, 1, usual}}, {}, 0}), {1.6, 0.03, 1});
   const double sd = std::sqrt(0.16 + 0.25 * 0.25 + 0.08 * 0.08), pi = 3.14159265358979;
@@ -174,6 +175,7 @@ TEST_CASE("what cannot be is named and changes nothing") {
   CHECK(fault({{{0, 1, {}}}, {{2, 1, 0}}, 0}) == Say::learn_not_there);
   CHECK(fault({{{0, 1, {}}}, {{-1, nan, 0}}, 0}) == Say::learn_out_of_range);
   CHECK(fault({{{0, 1, {}}}, {}, nan}) == Say::learn_out_of_range);
+  CHECK(fault({{{0, 1, {}}}, {}, 0, nan}) == Say::learn_out_of_range);
   const Prediction f = first_batch();
   for (const TodayNote& note : {TodayNote{0, 0, 2},
                                 {-1, 0, 2},
@@ -181,6 +183,8 @@ TEST_CASE("what cannot be is named and changes nothing") {
                                 {2, nan, 2},
                                 {2, -1, 2},
                                 {2, 0, 5},
+                                {2, 0, 1, nan, 0},
+                                {2, 0, 1, 0, 1.1},
                                 {2, 0, -1}})
     CHECK(after(f, note).error().what == Say::learn_out_of_range);
   CHECK(std::isnan(chance_right(f, {-1})));

@@ -38,6 +38,8 @@ inline paint::LearnPriors feel_priors(bool slips) {
   paint::LearnPriors priors;
   priors.alpha = {0.5, 0.4};
   priors.slips = slips;
+  priors.strength = {0, 0}; // of one binder, and of no time
+  priors.walk = 0;
   return priors;
 }
 

@@ -123,8 +123,8 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   for (auto& m : first.materials) m.grams.reset();
   first.undo = {std::nullopt, "", true, false, 0};
   keep("empty", first);
-  for (const auto kind :
-       {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge, Advice::keep_going}) {
+  for (const auto kind : {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge,
+                          Advice::keep_going, Advice::work_in}) {
     SlabView advised = slab_of(b);
     advised.advice.kind = kind;
     advised.advice.low_g = 14.5;

@@ -148,6 +148,125 @@ TEST_CASE("today's notes move the band of the paint in hand") {
   CHECK(band->batches == 0);
 }
 
+namespace {
+
+// Some binder in, then under the knife.
+make::Writer wetting_out(paint::Recipe binder = {.gum = 1, .water = 2}) {
+  make::Writer w("c41e08d5");
+  w.card(blue());
+  w.card(make::liquid("gum", CardKind::binder, binder));
+  w.put("a", Opened{"Blue"});
+  w.put("a", Added{"pb28", Unit::g, 12, ""});
+  w.put("a", Added{"gum", Unit::g, 4, ""});
+  w.put("a", StageBegan{Stage::wetting_out});
+  return w;
+}
+
+}
+
+TEST_CASE("stiff while the powder is wetted out is kept, and says nothing of the range") {
+  make::Writer w = wetting_out();
+  const auto before = band_of(make::folded({w.log}, "a"));
+  w.wait(37);
+  w.put("a", Felt{Feel::wont_move, By::knife});
+  const Batch stiff = make::folded({w.log}, "a");
+  REQUIRE(stiff.feelings.size() == 1);
+  CHECK(stiff.feelings[0].unwetted);
+  CHECK(range_question(untrained_ranges(), stiff).notes.empty());
+  CHECK(band_of(stiff)->middle == Approx(before->middle).epsilon(0.05));
+  CHECK_FALSE(has_training_notes(training({w}).at(0)));
+  w.wait(120);
+  w.put("a", Felt{Feel::wont_move, By::knife}); // now it is meant, and no repetition
+  const Batch worked_in = make::folded({w.log}, "a");
+  REQUIRE(worked_in.feelings.size() == 2);
+  CHECK_FALSE(worked_in.feelings[1].unwetted);
+  CHECK_FALSE(worked_in.feelings[1].repeats);
+  CHECK(range_question(untrained_ranges(), worked_in).notes.size() == 1);
+  CHECK(range_problem({&training({w}).at(0)}).problem.notes.size() == 1);
+}
+
+TEST_CASE("right or looser counts at once, and so does what nobody timed") {
+  make::Writer w = wetting_out();
+  w.put("a", Felt{Feel::right, By::knife});
+  CHECK_FALSE(make::folded({w.log}, "a").feelings.at(0).unwetted);
+  make::Writer untimed = evening("c41e08d5", "b", 2);
+  untimed.put("b", Felt{Feel::too_sticky, By::knife});
+  CHECK_FALSE(make::folded({untimed.log}, "b").feelings.back().unwetted);
+}
+
+TEST_CASE("a note under the knife is less sure than one under the muller") {
+  make::Writer w = wetting_out();
+  w.put("a", Felt{Feel::right, By::knife});
+  w.put("a", StageBegan{Stage::mulling});
+  w.put("a", Felt{Feel::too_sticky, By::muller});
+  const Batch b = make::folded({w.log}, "a");
+  const auto notes = range_question(untrained_ranges(), b).notes;
+  REQUIRE(notes.size() == 2);
+  CHECK(notes[0].sd == Approx(std::hypot(b.feelings[0].scatter, 0.10)));
+  CHECK(notes[1].sd == b.feelings[1].scatter);
+}
+
+TEST_CASE("how long it had been mulled goes with a note") {
+  make::Writer w = wetting_out();
+  w.wait(150);
+  w.put("a", StageBegan{Stage::mulling});
+  w.wait(200);
+  w.put("a", StageBegan{Stage::resting});
+  w.wait(60);
+  w.put("a", StageBegan{Stage::mulling});
+  w.wait(100);
+  w.put("a", Felt{Feel::right, By::muller});
+  CHECK(make::folded({w.log}, "a").feelings.at(0).mulled_s == Approx(300));
+  CHECK(training({w}).at(0).notes.at(0).mulled_s == Approx(300));
+}
+
+TEST_CASE("a note knows the strength of its binder, and honey makes it no stronger") {
+  const auto dry_gum = [](paint::Recipe recipe) {
+    make::Writer w = wetting_out(recipe);
+    w.put("a", Felt{Feel::right, By::knife});
+    const auto batch = training({w}).at(0);
+    CHECK(range_problem({&batch}).problem.notes.at(0).dry_gum == batch.notes.at(0).dry_gum);
+    return batch.notes.at(0).dry_gum;
+  };
+  CHECK(dry_gum({.gum = 1, .water = 2}) == Approx(0.2933).epsilon(0.01));
+  CHECK(dry_gum({.gum = 1, .water = 3}) == Approx(0.22).epsilon(0.01));
+  CHECK(dry_gum({.gum = 1, .water = 2, .honey = 0.5}) == Approx(0.88 / 3.5).epsilon(0.01));
+}
+
+TEST_CASE("before anything went in, the binder that is laid out says how strong it will be") {
+  make::Writer w("c41e08d5");
+  w.card(blue());
+  w.put("a", Opened{"Blue"});
+  w.put("a", LaidOut{make::liquid("gum", CardKind::binder, {.gum = 1, .water = 3})});
+  w.put("a", Added{"pb28", Unit::g, 12, ""});
+  CHECK(range_question(untrained_ranges(), make::folded({w.log}, "a")).batch.dry_gum ==
+        Approx(0.22).epsilon(0.01));
+}
+
+TEST_CASE("as water leaves, the band moves up with the gum's strength") {
+  make::Writer w = wetting_out();
+  w.put("a", StageBegan{Stage::mulling});
+  const auto fresh = band_of(make::folded({w.log}, "a"));
+  w.wait(1200);
+  w.put("a", Noted{"dried a while"});
+  const Batch dried = make::folded({w.log}, "a");
+  REQUIRE(paint::dry_gum(dried.standing) > paint::dry_gum_put_in(dried.standing) + 0.01);
+  const auto band = band_of(dried);
+  const double stronger = paint::dry_gum(dried.standing) - paint::dry_gum_put_in(dried.standing);
+  CHECK(band->middle - fresh->middle == Approx(3.9 * stronger).epsilon(0.1));
+  CHECK(band->to - fresh->to == Approx(3.9 * stronger).epsilon(0.2));
+}
+
+TEST_CASE("a studio's first batches believe a dry word by less") {
+  make::Writer w = wetting_out();
+  w.put("a", Felt{Feel::right, By::knife});
+  const Batch b = make::folded({w.log}, "a");
+  CHECK(range_question(untrained_ranges(), b).notes.at(0).late == 0.25);
+  Ranges known = untrained_ranges();
+  known.names.of_studio = 3;
+  CHECK(range_question(known, b).notes.at(0).late == 0);
+}
+
 TEST_CASE("the last verdict that gum is a reason of counts, once a batch") {
   make::Writer w = evening("c41e08d5", "a", 2);
   const auto verdict = [&] { return gum_verdict(make::folded({w.log}, "a")); };

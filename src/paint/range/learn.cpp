@@ -70,6 +70,9 @@ Start start_of(const Model& model, const RangeFit* earlier) {
   const std::size_t tools = std::min(model.plan.tool_at.size(), earlier->tools.size());
   for (std::size_t i = 0; i < tools; ++i) take(model.plan.tool_at[i], earlier->tools[i].at);
   take(model.plan.alpha_at, earlier->alpha_at);
+  take(model.plan.strength_at, earlier->strength_at);
+  for (int at = model.plan.levels_at, from = earlier->levels_at; at < model.plan.size();)
+    take(at++, from > earlier->alpha_at ? from++ : -1);
   start.z = start_near_notes(model.plan, note_model_of(start.theta), start.z);
   return start;
 }
@@ -114,6 +117,8 @@ RangeFit fit_of(const LearnProblem& problem, Model& model, Factor& factor, const
   fit.theta = summit.theta;
   fit.theta_covariance = summit.covariance;
   fit.alpha_at = model.plan.alpha_at;
+  fit.strength_at = model.plan.strength_at;
+  fit.levels_at = model.plan.levels_at;
   fit.z.assign(summit.mode.z.begin(), summit.mode.z.end());
   fit.z_by_theta = summit.z_by_theta;
   fit.precision = entries_of(summit.mode.joint.precision);

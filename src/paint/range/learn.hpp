@@ -1,12 +1,19 @@
 // What a studio's feel notes say of its pigments, its tools and its hands: one model for all of
 // them, fitted at once. Natural logarithms of volumes and flows throughout.
 //
-// A pigment's demand d is the liquid, in mL to 1 mL of pigment, at the middle of right. A note of
-// a batch lies at x = ln V - ln sum(v d) - u + sum(share * tool error), u what the whole batch has
-// for itself; P(word <= j) = (1 - slips) F((c_j - x) / s) + slips j / 5, F the logistic (cumulative
-// logit, McCullagh 1980, with a lapse rate as in psychometrics, Wichmann & Hill 2001), thresholds
-// c = (-w - g1, -w, w, w + g4). ln d ~ normal(alpha + kappa + ln r_oa, tau^2 + q^2),
-// u ~ normal(0, sigma_b^2 + shared^2), tool errors ~ normal(0, sd^2).
+// A pigment's demand d is the liquid, in mL to 1 mL of pigment, at the middle of right: today, in
+// binder of the usual strength. A note of a batch lies at
+//   x = ln V - drying (g - mean g) - ln sum(v d) - gamma (mean g - usual) - level - u
+//       + sum(share * tool error),
+// g the dry gum's share of the liquid's mass then, its mean that of the batch's notes, u what the
+// whole batch has for itself; P(word <= j) = (1 - slips) F((c_j - x) / s) + slips j / 5, F the
+// logistic (cumulative logit, McCullagh 1980, with a lapse rate as in psychometrics, Wichmann &
+// Hill 2001), thresholds c = (-w - g1, -w, w, w + g4). ln d ~ normal(alpha + kappa + ln_oil, tau^2
+// + q^2), u ~ normal(0, sigma_b^2 + shared^2), tool errors ~ normal(0, sd^2).
+//
+// A hand changes in time: batches of like age share a level, a random walk backwards from today's,
+// which is 0, of `walk`^2 for each batch. Of gamma a batch tells by its mean alone; what drying
+// does within it is as the prior has it.
 //
 // Batches are integrated over u by a sum over evenly spaced nodes, demands and tools by Laplace's
 // approximation; the parameters theta are the posterior's mode with the inverse of its curvature.
@@ -23,9 +30,9 @@
 namespace paint {
 
 struct LearnPigment {
-  double ln_oil = 0; // ln r_oa, mL oil to 1 mL pigment; -10 to 10
-  double kappa = 0;  // ln of its class's usual demand over r_oa; -10 to 10
-  double q = 0; // sd of ln_oil and kappa beyond tau: 0 with an oil absorption of its own; to 10
+  double ln_oil = 0; // what its oil absorption lets expect of ln demand; -10 to 10
+  double kappa = 0;  // what its class adds; -10 to 10
+  double q = 0;      // sd of both beyond tau; to 10
 
   bool operator==(const LearnPigment&) const = default;
 };
@@ -44,12 +51,18 @@ struct LearnSegment {
   std::vector<std::pair<int, double>> pigments; // which, mL: 0 to 1e6, not all 0
 };
 
+// Dry gum's share of the mass of gum 1 : water 2 at 12 % moisture of the gum.
+inline constexpr double usual_dry_gum = 0.293;
+// A knife is less sure than a muller: the sd of a note under it, beside its own. Own choice.
+inline constexpr double knife_sd = 0.10;
+
 struct LearnNote {
   int segment = 0;
   double ln_mL = 0;                          // liquid there; -25 to 25
   double sd = 0;                             // of ln_mL, this note's own part; 0 to 10
   std::vector<std::pair<int, double>> tools; // which, its share of the liquid: -10 to 10
   int felt = 2;                              // 0 won't move, 2 right, 4 too runny
+  double dry_gum = usual_dry_gum;            // its share of the liquid's mass then; 0 to 1
 
   bool operator==(const LearnNote&) const = default;
 };
@@ -95,10 +108,17 @@ struct NormalPrior {
 // tell viscosities 25 to 30 % apart (from memory), which is a slope of 0.04 and more.
 std::array<NormalPrior, theta_count> usual_theta();
 
+// Of gamma: a solution's ln viscosity rises by 15.6 for each unit of dry gum's share, and falls by
+// 4 with each unit of ln flow, which is 3.9; its sd is 40 %, which spans what gums of other kinds
+// do. Of walk: own choice; a hand that drifts by 0.15 in 40 batches is followed, one that does not
+// is still covered as promised.
 struct LearnPriors {
   std::array<NormalPrior, theta_count> theta = usual_theta();
-  NormalPrior alpha{0, 0.4}; // sd above 0
-  bool slips = true;         // false: each note is meant as it was tapped
+  NormalPrior alpha{0, 0.4};      // sd above 0
+  bool slips = true;              // false: each note is meant as it was tapped
+  NormalPrior strength{3.9, 1.6}; // gamma
+  double drying = 3.9;            // gamma within a batch, -100 to 100
+  double walk = 0.015;            // sd from one batch to the next, ln flow; 0 to 10
 };
 
 enum class LearnEnd { found, separated, no_convergence, no_peak };
@@ -123,12 +143,14 @@ struct FittedTool {
   double error = 0;
 };
 
-// The result. z holds ln demands, alpha, tool errors in places of their own.
+// The result. z holds ln demands, alpha, tool errors, gamma, levels in places of their own.
 struct RangeFit {
   LearnPriors priors;
   Theta theta{};
   std::array<Theta, theta_count> theta_covariance{}; // rows of what was held are 0
   int alpha_at = 0;
+  int strength_at = -1; // gamma's; -1: it was held
+  int levels_at = 0;    // of the first of them, the latest; the others follow to the end of z
   std::vector<double> z;
   std::vector<Theta> z_by_theta;       // how each of z moves with theta
   std::vector<MatrixEntry> precision;  // of z at theta, the lower half

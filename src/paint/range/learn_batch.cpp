@@ -84,10 +84,9 @@ int nodes_for(double sd, double slope) {
 void BatchSum::place_nodes(int nodes) {
   if (nodes == count) return;
   count = nodes;
-  spread_sd = -1;
+  for (Spread& s : spreads) s.sd = -1;
   const auto n = static_cast<std::size_t>(nodes);
-  for (auto* row_of : {&q, &weight, &rising, &falling, &d1, &d2, &product, &logarithm})
-    row_of->resize(n);
+  for (auto* row_of : {&q, &weight, &d1, &d2, &product, &logarithm}) row_of->resize(n);
   const double h = 2 * reach / (nodes - 1);
   for (std::size_t k = 0; k < n; ++k) {
     q[k] = -reach + h * static_cast<double>(k);
@@ -97,6 +96,7 @@ void BatchSum::place_nodes(int nodes) {
 
 void BatchSum::begin(const Limits& limits, double batch_sd, int nodes, int directions) {
   place_nodes(nodes);
+  ln_slipped = limits.slips > 0 ? std::log(limits.slips / 5) : -infinite;
   at = limits;
   sd = batch_sd;
   directions_count = directions;
@@ -107,22 +107,29 @@ void BatchSum::begin(const Limits& limits, double batch_sd, int nodes, int direc
   second.assign(static_cast<std::size_t>(directions * (directions + 1) / 2 * count), 0.0);
 }
 
-// What notes of this slope have in common.
-void BatchSum::spread(double slope_of_note) {
-  if (spread_sd == sd && spread_slope == slope_of_note && spread_limits == at) return;
-  spread_limits = at;
-  ln_slipped = at.slips > 0 ? std::log(at.slips / 5) : -infinite;
-  for (std::size_t word = 0; word < widths.size(); ++word) {
+const BatchSum::Spread& BatchSum::spread(double slope_of_note) {
+  const auto holds = [&](const Spread& s) {
+    return s.sd == sd && s.slope == slope_of_note && s.limits == at;
+  };
+  if (holds(spreads[0])) return spreads[0];
+  std::swap(spreads[0], spreads[1]);
+  Spread& s = spreads[0];
+  if (holds(s)) return s;
+  s.limits = at;
+  s.sd = sd;
+  s.slope = slope_of_note;
+  for (std::size_t word = 0; word < s.widths.size(); ++word) {
     const bool outermost = word == 0 || word == 4;
     const double in_slopes = outermost ? infinite : (at.c[word] - at.c[word - 1]) / slope_of_note;
     const double meant = (1 - at.slips) * -std::expm1(-in_slopes);
-    widths[word] = {std::exp(-in_slopes), meant, std::log(meant)};
+    s.widths[word] = {std::exp(-in_slopes), meant, std::log(meant)};
   }
-  spread_sd = sd;
-  spread_slope = slope_of_note;
   const auto n = static_cast<std::size_t>(count);
-  for (std::size_t k = 0; k < n; ++k) rising[k] = std::exp(sd / slope_of_note * q[k]);
-  std::reverse_copy(rising.begin(), rising.end(), falling.begin());
+  s.rising.resize(n);
+  s.falling.resize(n);
+  for (std::size_t k = 0; k < n; ++k) s.rising[k] = std::exp(sd / slope_of_note * q[k]);
+  std::reverse_copy(s.rising.begin(), s.rising.end(), s.falling.begin());
+  return s;
 }
 
 void BatchSum::add(const SeenNote& note, const std::vector<NoteShare>& moves) {
@@ -139,8 +146,8 @@ bool BatchSum::add_fast(const SeenNote& note) {
   const double below = lowest || highest ? -infinite : (at.c[word - 1] - note.t) / s;
   if (std::abs(above) + to_side > safe_exponent) return false;
   if (!std::isinf(below) && std::abs(below) + to_side > safe_exponent) return false;
-  spread(s);
-  const Width& width = widths[word];
+  const Spread& common = spread(s);
+  const Width& width = common.widths[word];
   if (!(width.meant > 0)) return false;
   // ln of the least chance at any node
   const double far = std::min(0.0, above - to_side) + std::min(0.0, -below - to_side) - 1.5;
@@ -148,7 +155,8 @@ bool BatchSum::add_fast(const SeenNote& note) {
   if (at_least + least < lowest_product) flush();
   at_least += least;
   at_nodes({std::exp(above), width.ratio, width.meant, at.slips / 5, highest ? -1 / s : 1 / s},
-           count, highest ? falling.data() : rising.data(), product.data(), d1.data(), d2.data());
+           count, highest ? common.falling.data() : common.rising.data(), product.data(), d1.data(),
+           d2.data());
   return true;
 }
 

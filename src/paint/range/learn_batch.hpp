@@ -47,8 +47,18 @@ public:
   void end();
 
 private:
+  struct Width { // of a word: exp(-width / slope), chance that it is meant in its middle
+    double ratio = 0, meant = 0, ln_meant = 0;
+  };
+  struct Spread { // what notes of one slope have in common
+    Limits limits;
+    double sd = -1, slope = -1;
+    std::array<Width, 5> widths;
+    std::vector<double> rising, falling; // exp(+- sd q / slope)
+  };
+
   void place_nodes(int nodes);
-  void spread(double slope);
+  const Spread& spread(double slope);
   bool add_fast(const SeenNote& note);
   void add_slow(const SeenNote& note);
   void take(const std::vector<NoteShare>& moves);
@@ -59,14 +69,8 @@ private:
   double sd = 0;
   int count = 0, directions_count = 0;
   std::vector<double> q, weight; // nodes in sds of the batch; spacing times normal density
-  struct Width { // of a word: exp(-width / slope), chance that it is meant in its middle
-    double ratio = 0, meant = 0, ln_meant = 0;
-  };
-  std::array<Width, 5> widths;
+  std::array<Spread, 2> spreads; // of knife and muller, as a rule; the last used comes first
   double ln_slipped = 0;
-  Limits spread_limits;
-  double spread_sd = -1, spread_slope = -1;
-  std::vector<double> rising, falling;    // exp(+- sd q / slope)
   std::vector<double> d1, d2;             // of one note at each node
   std::vector<double> product, logarithm; // of all notes' chances
   double at_least = 0;                    // ln of what the product may have come down to

@@ -112,7 +112,9 @@ NormalPrior prior_of(Reader& in, const Json& value, const char* name) {
 Json json_of(const LearnPriors& priors) {
   Json theta = Json::array();
   for (const NormalPrior& prior : priors.theta) theta.push_back(json_of(prior));
-  return {{"theta", theta}, {"alpha", json_of(priors.alpha)}, {"slips", priors.slips}};
+  return {{"theta", theta},          {"alpha", json_of(priors.alpha)},
+          {"slips", priors.slips},   {"strength", json_of(priors.strength)},
+          {"drying", priors.drying}, {"walk", priors.walk}};
 }
 
 LearnPriors priors_of(Reader& in, const Json& object) {
@@ -121,6 +123,9 @@ LearnPriors priors_of(Reader& in, const Json& object) {
   for (std::size_t i = 0; i < theta_count; ++i) priors.theta[i] = prior_of(in, theta[i], "theta");
   priors.alpha = prior_of(in, in.field(object, "alpha"), "alpha");
   priors.slips = in.yes(in.field(object, "slips"), "slips");
+  priors.strength = prior_of(in, in.field(object, "strength"), "strength");
+  priors.drying = in.number(in.field(object, "drying"), "drying");
+  priors.walk = in.number(in.field(object, "walk"), "walk");
   return priors;
 }
 
@@ -133,8 +138,11 @@ LearnPigment pigment_of(Reader& in, const Json& value) {
 
 LearnNote note_of(Reader& in, const Json& object) {
   return {in.whole(in.field(object, "segment"), "segment"),
-          in.number(in.field(object, "ln_mL"), "ln_mL"), in.number(in.field(object, "sd"), "sd"),
-          pairs_of(in, object, "tools"), in.whole(in.field(object, "felt"), "felt")};
+          in.number(in.field(object, "ln_mL"), "ln_mL"),
+          in.number(in.field(object, "sd"), "sd"),
+          pairs_of(in, object, "tools"),
+          in.whole(in.field(object, "felt"), "felt"),
+          in.number(in.field(object, "dry_gum"), "dry_gum")};
 }
 
 LearnProblem problem_of(Reader& in, const Json& object) {
@@ -171,6 +179,8 @@ Json json_of(const RangeFit& fit) {
           {"theta", fit.theta},
           {"theta_covariance", fit.theta_covariance},
           {"alpha_at", fit.alpha_at},
+          {"strength_at", fit.strength_at},
+          {"levels_at", fit.levels_at},
           {"z", fit.z},
           {"z_by_theta", fit.z_by_theta},
           {"precision", std::move(precision)},
@@ -202,6 +212,8 @@ RangeFit fit_of(Reader& in, const Json& object) {
   for (std::size_t i = 0; i < theta_count; ++i)
     fit.theta_covariance[i] = theta_of(in, covariance[i], "theta_covariance");
   fit.alpha_at = in.whole(in.field(object, "alpha_at"), "alpha_at");
+  fit.strength_at = in.whole(in.field(object, "strength_at"), "strength_at");
+  fit.levels_at = in.whole(in.field(object, "levels_at"), "levels_at");
   for (const Json& one : in.list(object, "z")) fit.z.push_back(in.number(one, "z"));
   for (const Json& one : in.list(object, "z_by_theta"))
     fit.z_by_theta.push_back(theta_of(in, one, "z_by_theta"));
@@ -243,7 +255,8 @@ std::string bytes_of(const LearnProblem& problem, const LearnPriors& priors,
                                {"ln_mL", n.ln_mL},
                                {"sd", n.sd},
                                {"tools", json_of(n.tools)},
-                               {"felt", n.felt}});
+                               {"felt", n.felt},
+                               {"dry_gum", n.dry_gum}});
   if (earlier) object["earlier"] = json_of(*earlier);
   return object.dump();
 }

@@ -3,8 +3,9 @@
 //
 // A problem: {"pigments": [[ln_oil, kappa, q], ...], "tools": [sd, ...], "batches": [shared_sd,
 // ...], "segments": [{"batch": 0, "pigments": [[0, 1.5], ...]}, ...], "notes": [{"segment": 0,
-// "ln_mL": 1.1, "sd": 0.01, "tools": [[0, 1], ...], "felt": 2}, ...], "priors": {"theta": [[centre,
-// sd], ... seven], "alpha": [centre, sd], "slips": true}, "earlier": a result, or not there}. A
+// "ln_mL": 1.1, "sd": 0.01, "tools": [[0, 1], ...], "felt": 2, "dry_gum": 0.293}, ...], "priors":
+// {"theta": [[centre, sd], ... seven], "alpha": [centre, sd], "slips": true, "strength": [centre,
+// sd], "drying": 3.9, "walk": 0.015}, "earlier": a result, or not there}. A
 // result: the fields of RangeFit by their names; "end" is "found", "separated", "no_convergence" or
 // "no_peak".
 #pragma once

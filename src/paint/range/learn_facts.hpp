@@ -6,10 +6,10 @@
 
 namespace paint {
 
-// ln r_oa from the oil absorption, or its class's mean; kappa and its sd from the class's usual
-// demand, as class_guess (range.hpp) has them. q takes that sd where it is larger than the usual sd
-// between pigments, the class's sd of ln r_oa where the oil absorption is not known, and 0.15 where
-// it was measured on another lot.
+// From the class's usual demand and the mean of its ln r_oa (ClassPrior, range.hpp); with an oil
+// absorption, half of what its ln lies off that mean. q takes the sd between pigments of the class,
+// what the half may be off by, and the class's sd of ln r_oa where the oil absorption is not known
+// or the sd between lots where it was measured on another one.
 LearnPigment learn_facts(const Pigment& pigment, bool another_lot = false);
 
 }

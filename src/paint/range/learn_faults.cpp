@@ -109,6 +109,7 @@ void check_notes(Check& check, const LearnProblem& p) {
     check.within("ln_mL", note.ln_mL, -25, 25);
     check.within("sd", note.sd, 0, widest_sd);
     check.within("felt", note.felt, 0, 4);
+    check.within("dry_gum", note.dry_gum, 0, 1);
     for (const auto& [tool, share] : note.tools) {
       check.there("tool", tool, p.tools.size());
       check.within("share", share, -10, 10);
@@ -128,6 +129,11 @@ std::optional<words::Error> fault_of(const LearnProblem& problem, const LearnPri
   check.where("prior of alpha", 0);
   check.within("centre", priors.alpha.centre, -20, 20);
   check.within("sd", priors.alpha.sd, 1e-3, widest_sd);
+  check.where("prior of strength", 0);
+  check.within("centre", priors.strength.centre, -20, 20);
+  check.within("sd", priors.strength.sd, 0, widest_sd);
+  check.within("drying", priors.drying, -100, 100);
+  check.within("walk", priors.walk, 0, widest_sd);
   check_parts(check, problem);
   check_segments(check, problem);
   check_notes(check, problem);

@@ -56,12 +56,13 @@ void level(MatrixXd& curvature, double most) {
 }
 
 Model::Model(const LearnProblem& problem, const LearnPriors& given)
-    : plan(plan_of(problem)), priors(given) {}
+    : plan(plan_of(problem, given)), priors(given) {}
 
 VectorXd Model::start(const NoteModel& hand) const {
   VectorXd z = VectorXd::Zero(plan.size());
   for (int k = 0; k <= plan.alpha_at; ++k) z[k] = priors.alpha.centre;
   for (int k = 0; k < plan.alpha_at; ++k) z[k] += plan.demands[static_cast<std::size_t>(k)].offset;
+  if (plan.strength_at >= 0) z[plan.strength_at] = priors.strength.centre;
   return start_near_notes(plan, hand, z);
 }
 
@@ -103,8 +104,9 @@ bool Model::sum_up(const PlanBatch& batch, const NoteModel& hand, const NoteMode
   const std::size_t segments = batch.segments.size();
   if (shares.size() < segments) shares.resize(segments);
   demands.resize(segments);
+  const double lifted = batch.lifted(z);
   for (std::size_t s = 0; s < segments; ++s)
-    demands[s] = demand_of(batch.segments[s], batch, z, shares[s]);
+    demands[s] = demand_of(batch.segments[s], batch, z, shares[s]) + lifted;
   sum.begin(limits_of(hand), sd(hand), nodes, batch.directions());
   for (const PlanNote& note : batch.notes) {
     double t = note.ln_mL - demands[static_cast<std::size_t>(note.moves[0].direction)];
@@ -118,6 +120,25 @@ bool Model::sum_up(const PlanBatch& batch, const NoteModel& hand, const NoteMode
   return true;
 }
 
+// Of a batch that moves along one direction alone.
+void Model::turn_one(const PlanBatch& batch, Curvature curvature) {
+  const auto places = static_cast<Index>(batch.at.size());
+  const double slope = sum.slope[0], bend = sum.curvature(0, 0);
+  const double split = curvature == Curvature::bounded ? 0 : slope;
+  const auto& at = batch.segments[0].local;
+  local_slope.setZero(places);
+  for (std::size_t k = 0; k < at.size(); ++k) local_slope[at[k]] = shares[0][k];
+  local_slope.tail(static_cast<Index>(batch.common.size())) =
+      Eigen::Map<const VectorXd>(batch.common.data(), static_cast<Index>(batch.common.size()));
+  local_bend.noalias() = bend * local_slope * local_slope.transpose();
+  for (std::size_t k = 0; k < at.size(); ++k) {
+    local_bend(at[k], at[k]) += split * shares[0][k];
+    for (std::size_t l = 0; l < at.size(); ++l)
+      local_bend(at[k], at[l]) -= split * shares[0][k] * shares[0][l];
+  }
+  local_slope *= slope;
+}
+
 // The batch's slope and curvature by its own places, from those along its directions.
 bool Model::turn(const PlanBatch& batch, Curvature curvature) {
   const auto places = static_cast<Index>(batch.at.size());
@@ -125,9 +146,8 @@ bool Model::turn(const PlanBatch& batch, Curvature curvature) {
   if (up && curvature != Curvature::bent)
     level(sum.curvature,
           curvature == Curvature::level ? batch.share_of_prior * prior_precision : 0);
-  if (places == 1 && sum.slope.size() == 1) {
-    local_slope = sum.slope;
-    local_bend = sum.curvature;
+  if (sum.slope.size() == 1) {
+    turn_one(batch, curvature);
     return up;
   }
   MatrixXd moves = MatrixXd::Zero(sum.slope.size(), places); // directions by places
@@ -142,8 +162,12 @@ bool Model::turn(const PlanBatch& batch, Curvature curvature) {
         local_bend(at[k], at[l]) -= slope * shares[s][k] * shares[s][l];
     }
   }
-  for (Index t = batch.pigments; t < places; ++t)
-    moves(static_cast<Index>(batch.segments.size()) + t - batch.pigments, t) = 1;
+  const Index segments = static_cast<Index>(batch.segments.size());
+  for (Index t = 0; t < batch.tools; ++t) moves(segments + t, batch.pigments + t) = 1;
+  for (std::size_t c = 0; c < batch.common.size(); ++c)
+    moves.col(batch.pigments + batch.tools + static_cast<Index>(c))
+        .head(segments)
+        .setConstant(batch.common[c]);
   local_bend += moves.transpose() * sum.curvature * moves;
   local_slope = moves.transpose() * sum.slope;
   return up;
@@ -214,6 +238,27 @@ void Model::add_priors(Joint& joint, const NoteModel& hand, const VectorXd& z) c
   for (std::size_t t = 0; t < plan.tool_variances.size(); ++t) {
     const int at = plan.alpha_at + 1 + static_cast<int>(t);
     normal(at, plan.tool_entries[t], z[at], plan.tool_variances[t]);
+  }
+  if (plan.strength_at >= 0)
+    normal(plan.strength_at, plan.strength_entry, z[plan.strength_at] - priors.strength.centre,
+           priors.strength.sd * priors.strength.sd);
+  add_walk(joint, z);
+}
+
+// Each level, the one before it being given.
+void Model::add_walk(Joint& joint, const VectorXd& z) const {
+  double* values = joint.precision.valuePtr();
+  for (std::size_t j = 0; j < plan.level_variances.size(); ++j) {
+    const int at = plan.levels_at + static_cast<int>(j);
+    const double variance = plan.level_variances[j];
+    const double off = z[at] - (j > 0 ? z[at - 1] : 0);
+    joint.value -= 0.5 * (off * off / variance + std::log(variance) + ln_2pi);
+    joint.gradient[at] -= off / variance;
+    values[plan.level_entries[2 * j]] += 1 / variance;
+    if (j == 0) continue;
+    joint.gradient[at - 1] += off / variance;
+    values[plan.level_entries[2 * j - 2]] += 1 / variance;
+    values[plan.level_entries[2 * j + 1]] -= 1 / variance;
   }
 }
 

@@ -44,8 +44,10 @@ private:
   bool sum_up(const PlanBatch& batch, const NoteModel& hand, const NoteModel& nodes_at,
               const Eigen::VectorXd& z);                  // false: too many nodes
   bool turn(const PlanBatch& batch, Curvature curvature); // true: it was curved upwards
+  void turn_one(const PlanBatch& batch, Curvature curvature);
   void add_batch(Joint& joint, const PlanBatch& batch, Curvature curvature);
   void add_priors(Joint& joint, const NoteModel& hand, const Eigen::VectorXd& z) const;
+  void add_walk(Joint& joint, const Eigen::VectorXd& z) const;
   BatchSum sum;
   // Of the batch that was summed up last.
   std::vector<std::vector<double>> shares; // of each segment's demand, by its pigments

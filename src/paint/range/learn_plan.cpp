@@ -43,7 +43,7 @@ void give_places(Plan& plan, const LearnProblem& problem,
   plan.alpha_at = static_cast<int>(plan.demands.size());
   for (std::size_t i = 0; i < problem.tools.size(); ++i) {
     if (plan.tool_at[i] < 0) continue;
-    plan.tool_at[i] = plan.size();
+    plan.tool_at[i] = plan.alpha_at + 1 + static_cast<int>(plan.tool_variances.size());
     plan.tool_variances.push_back(problem.tools[i].sd * problem.tools[i].sd);
   }
 }
@@ -69,12 +69,19 @@ PlanSegment segment_of(const Plan& plan, PlanBatch& batch, const LearnSegment& f
   return segment;
 }
 
+double mean_dry_gum(const std::vector<const LearnNote*>& notes) {
+  double sum = 0;
+  for (const LearnNote* note : notes) sum += note->dry_gum;
+  return sum / static_cast<double>(notes.size());
+}
+
 // Directions of a batch: its segments, then its tools.
+template <class Lift>
 void place_notes(const Plan& plan, PlanBatch& batch, const std::vector<const LearnNote*>& notes,
-                 const std::vector<int>& segments) {
+                 const std::vector<int>& segments, Lift lift) {
   for (const LearnNote* note : notes) {
     PlanNote own;
-    own.ln_mL = note->ln_mL;
+    own.ln_mL = note->ln_mL - lift(*note);
     own.variance = 3 * note->sd * note->sd / (pi * pi);
     own.felt = note->felt;
     const auto found = std::find(segments.begin(), segments.end(), note->segment);
@@ -87,9 +94,10 @@ void place_notes(const Plan& plan, PlanBatch& batch, const std::vector<const Lea
       own.moves.push_back({static_cast<int>(segments.size()) + at - batch.pigments, share});
     batch.notes.push_back(own);
   }
+  batch.tools = static_cast<int>(batch.at.size()) - batch.pigments;
 }
 
-void give_batches(Plan& plan, const LearnProblem& problem,
+void give_batches(Plan& plan, const LearnProblem& problem, const LearnPriors& priors,
                   const std::vector<const LearnNote*>& notes) {
   std::vector<std::vector<const LearnNote*>> of(problem.batches.size());
   for (const LearnNote* note : notes)
@@ -103,9 +111,45 @@ void give_batches(Plan& plan, const LearnProblem& problem,
     for (const int s : segments)
       batch.segments.push_back(segment_of(plan, batch, problem.segments[place(s)]));
     batch.pigments = static_cast<int>(batch.at.size());
-    place_notes(plan, batch, of[b], segments);
+    const double mean = mean_dry_gum(of[b]), stronger = mean - usual_dry_gum;
+    const double held = plan.strength_at < 0 ? priors.strength.centre * stronger : 0;
+    place_notes(plan, batch, of[b], segments, [&](const LearnNote& note) {
+      return priors.drying * (note.dry_gum - mean) + held;
+    });
+    if (plan.strength_at >= 0 && stronger != 0) {
+      batch.at.push_back(plan.strength_at);
+      batch.common.push_back(stronger);
+    }
     plan.batches.push_back(std::move(batch));
   }
+}
+
+// Which level batches of this age share; -1: today's.
+int level_of(int age) {
+  const auto* above = std::upper_bound(level_from.begin(), level_from.end(), age);
+  return static_cast<int>(above - level_from.begin()) - 1;
+}
+
+// Groups of batches by age, their middles so far apart that the walk between them is known.
+void give_levels(Plan& plan, double walk) {
+  const int count = static_cast<int>(plan.batches.size());
+  if (walk == 0) return;
+  const auto middle = [&](std::size_t begin, std::size_t end) {
+    return (static_cast<int>(begin) + std::min(static_cast<int>(end), count) - 1) / 2.0;
+  };
+  double before = middle(0, place(level_from[0]));
+  for (std::size_t j = 0; j < level_from.size() && level_from[j] < count; ++j) {
+    const double here =
+        middle(place(level_from[j]),
+               j + 1 < level_from.size() ? place(level_from[j + 1]) : plan.batches.size());
+    plan.level_variances.push_back(walk * walk * (here - before));
+    before = here;
+  }
+  for (int b = 0; b < count; ++b)
+    if (const int level = level_of(count - 1 - b); level >= 0) {
+      plan.batches[place(b)].at.push_back(plan.levels_at + level);
+      plan.batches[place(b)].common.push_back(1);
+    }
 }
 
 void mark(std::vector<Eigen::Triplet<double>>& marks, int a, int b) {
@@ -126,6 +170,7 @@ void give_pattern(Plan& plan) {
   for (const PlanBatch& batch : plan.batches)
     for (std::size_t i = 0; i < batch.at.size(); ++i)
       for (std::size_t j = 0; j < i; ++j) mark(marks, batch.at[i], batch.at[j]);
+  for (int k = plan.levels_at + 1; k < plan.size(); ++k) mark(marks, k, k - 1);
   plan.pattern.resize(plan.size(), plan.size());
   plan.pattern.setFromTriplets(marks.begin(), marks.end());
   plan.pattern.makeCompressed();
@@ -139,8 +184,15 @@ void give_pattern(Plan& plan) {
     plan.demands[place(k)].with_alpha = entry(plan.pattern, k, plan.alpha_at);
   }
   plan.alpha_entry = entry(plan.pattern, plan.alpha_at, plan.alpha_at);
-  for (int k = plan.alpha_at + 1; k < plan.size(); ++k)
+  for (std::size_t t = 0; t < plan.tool_variances.size(); ++t) {
+    const int k = plan.alpha_at + 1 + static_cast<int>(t);
     plan.tool_entries.push_back(entry(plan.pattern, k, k));
+  }
+  if (plan.strength_at >= 0)
+    plan.strength_entry = entry(plan.pattern, plan.strength_at, plan.strength_at);
+  for (int k = plan.levels_at; k < plan.size(); ++k)
+    for (const int other : {k, std::max(k - 1, plan.levels_at)})
+      plan.level_entries.push_back(entry(plan.pattern, k, other));
 }
 
 void share_priors(Plan& plan) {
@@ -157,12 +209,15 @@ void share_priors(Plan& plan) {
 
 }
 
-Plan plan_of(const LearnProblem& problem) {
+Plan plan_of(const LearnProblem& problem, const LearnPriors& priors) {
   const auto notes = counted(problem);
   Plan plan;
   plan.notes = static_cast<int>(notes.size());
   give_places(plan, problem, notes);
-  give_batches(plan, problem, notes);
+  plan.levels_at = plan.alpha_at + 1 + static_cast<int>(plan.tool_variances.size());
+  if (priors.strength.sd > 0) plan.strength_at = plan.levels_at++;
+  give_batches(plan, problem, priors, notes);
+  give_levels(plan, priors.walk);
   give_pattern(plan);
   share_priors(plan);
   return plan;

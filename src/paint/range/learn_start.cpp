@@ -21,7 +21,7 @@ double wanted(const PlanBatch& batch, const PlanSegment& segment, const Eigen::V
   double sum = 0;
   for (std::size_t k = 0; k < segment.local.size(); ++k)
     sum += std::exp(segment.ln_mL[k] + z[batch.at[static_cast<std::size_t>(segment.local[k])]]);
-  return std::log(sum);
+  return std::log(sum) + batch.lifted(z);
 }
 
 double median(std::vector<double>& of) {

@@ -81,7 +81,10 @@ double chance_from(const Prediction& prediction, double x, double sd, int felt) 
   return sum;
 }
 
-double ln_of(double mL) { return mL > 0 ? std::log(mL) : not_a_number; }
+// What there is, as if it were of the batch's own strength.
+double ln_felt(const Prediction& prediction, const PredictionAt& at) {
+  return at.mL > 0 ? std::log(at.mL) - prediction.drying * at.stronger : not_a_number;
+}
 
 struct Span {
   double low = infinite, high = -infinite;
@@ -115,17 +118,31 @@ double reached(const Prediction& prediction, double level, Rising rising) {
 struct NoteOnGrid {
   double ln_mL = 0, sd = 0;
   int felt = 0;
+  double late = 0; // none of those who say the last word are
 
   double chance(const PredictionPoint& p, int k) const {
-    const Ends ends = ends_of(p.hand, felt);
-    const double s = widened(p.hand.slope, sd), x = ln_mL - (p.first + k * p.step);
-    const double meant = logistic((ends.above - x) / s) * logistic((x - ends.below) / s) *
-                         -std::expm1((ends.below - ends.above) / s);
-    return (1 - p.hand.slips) * meant + p.hand.slips / 5;
+    const double said = (1 - late) * meant(p, k, felt);
+    return (1 - p.hand.slips) * (late > 0 ? said + late * meant(p, k, felt + 1) : said) +
+           p.hand.slips / 5;
   }
 
   double ln_chance(const PredictionPoint& p, int k) const {
-    const Ends ends = ends_of(p.hand, felt);
+    const double said = ln_meant(p, k, felt);
+    if (late == 0) return said;
+    const double wanted = ln_meant(p, k, felt + 1), most = std::max(said, wanted);
+    return most + std::log((1 - late) * std::exp(said - most) + late * std::exp(wanted - most));
+  }
+
+private:
+  double meant(const PredictionPoint& p, int k, int word) const {
+    const Ends ends = ends_of(p.hand, word);
+    const double s = widened(p.hand.slope, sd), x = ln_mL - (p.first + k * p.step);
+    return logistic((ends.above - x) / s) * logistic((x - ends.below) / s) *
+           -std::expm1((ends.below - ends.above) / s);
+  }
+
+  double ln_meant(const PredictionPoint& p, int k, int word) const {
+    const Ends ends = ends_of(p.hand, word);
     const double s = widened(p.hand.slope, sd), x = ln_mL - (p.first + k * p.step);
     return word_chance((ends.below - x) / s, (ends.above - x) / s).ln_p;
   }
@@ -161,6 +178,7 @@ words::Result<Prediction> predict(const RangeFit& fit, const PredictBatch& batch
   Prediction prediction;
   for (const learning::Expected& e : *expected)
     add_grid(prediction, e, 1 / static_cast<double>(expected->size()));
+  prediction.drying = fit.priors.drying;
   return prediction;
 }
 
@@ -171,7 +189,10 @@ words::Result<Prediction> after(const Prediction& before, const TodayNote& note)
   if (!(note.mL >= 1e-9 && note.mL <= 1e9)) return outside("mL", "0", "1000000000");
   if (!(note.sd >= 0 && note.sd <= 10)) return outside("sd", "0", "10");
   if (note.felt < 0 || note.felt > 4) return outside("felt", "0", "4");
-  const NoteOnGrid seen{std::log(note.mL), note.sd, note.felt};
+  if (!(note.stronger >= -1 && note.stronger <= 1)) return outside("stronger", "-1", "1");
+  if (!(note.late >= 0 && note.late <= 1)) return outside("late", "0", "1");
+  const NoteOnGrid seen{std::log(note.mL) - before.drying * note.stronger, note.sd, note.felt,
+                        note.felt < 4 ? note.late : 0};
   Prediction now = before;
   double sum = multiply(now, seen);
   if (!(sum > 1e-250)) {
@@ -186,7 +207,8 @@ std::array<double, 5> chances(const Prediction& prediction, PredictionAt at) {
   std::array<double, 5> words{};
   double from = 1;
   for (int felt = 0; felt < 5; ++felt) {
-    const double next = felt == 4 ? 0 : chance_from(prediction, ln_of(at.mL), at.sd, felt + 1);
+    const double next =
+        felt == 4 ? 0 : chance_from(prediction, ln_felt(prediction, at), at.sd, felt + 1);
     words[static_cast<std::size_t>(felt)] = from - next;
     from = next;
   }
@@ -194,18 +216,21 @@ std::array<double, 5> chances(const Prediction& prediction, PredictionAt at) {
 }
 
 double chance_right(const Prediction& prediction, PredictionAt at) {
-  return chance_from(prediction, ln_of(at.mL), at.sd, 2) -
-         chance_from(prediction, ln_of(at.mL), at.sd, 3);
+  return chance_from(prediction, ln_felt(prediction, at), at.sd, 2) -
+         chance_from(prediction, ln_felt(prediction, at), at.sd, 3);
 }
 
 double chance_too_loose(const Prediction& prediction, PredictionAt at) {
-  return chance_from(prediction, ln_of(at.mL), at.sd, 3);
+  return chance_from(prediction, ln_felt(prediction, at), at.sd, 3);
 }
 
-int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL) {
+int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL,
+               double drop_stronger) {
   if (!(drop_mL > 0) || !std::isfinite(drop_mL) || !(at.mL >= 0)) return 0;
   const auto safe = [&](int drops) {
-    return chance_too_loose(prediction, {at.mL + drops * drop_mL, at.sd}) <= allowed_too_loose;
+    const double added = drops * drop_mL, mL = at.mL + added;
+    const double stronger = mL > 0 ? (at.mL * at.stronger + added * drop_stronger) / mL : 0;
+    return chance_too_loose(prediction, {mL, at.sd, stronger}) <= allowed_too_loose;
   };
   int most = 0, too_many = most_drops + 1;
   while (too_many - most > 1) {
@@ -217,6 +242,16 @@ int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL) {
 
 double mL_at_chance_too_loose(const Prediction& prediction, double chance) {
   return reached(prediction, chance, [&](double x) { return chance_from(prediction, x, 0, 3); });
+}
+
+FirstLiquid first_liquid(const Prediction& prediction) {
+  constexpr double most = 0.7, least_to_most = 5.0 / 7;
+  FirstLiquid first;
+  first.median_mL = mL_at_share(prediction, 0.5);
+  first.cap_mL = mL_at_chance_too_loose(prediction, allowed_too_loose);
+  first.to_mL = std::min(most * first.median_mL, first.cap_mL);
+  first.from_mL = least_to_most * first.to_mL;
+  return first;
 }
 
 PredictedBand band_of(const Prediction& prediction) {

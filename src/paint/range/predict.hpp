@@ -6,6 +6,9 @@
 // factor of theta's covariance, p parameters being free), each a normal distribution on a grid,
 // spaced by at most 0.7 slopes. A note multiplies it by its chance (Bayes's rule). What a hand
 // would say is told without slips: for the one that does not slip.
+//
+// Liquids are those of the batch's own strength; one of another, as after some water has left,
+// feels as the prior's drying has it (learn.hpp).
 #pragma once
 
 #include "paint/range/learn.hpp"
@@ -31,7 +34,8 @@ struct PredictTool {
 struct PredictBatch {
   std::vector<PredictPart> pigments;
   std::vector<PredictTool> tools;
-  double shared_sd = 0; // as LearnBatch
+  double shared_sd = 0;           // as LearnBatch
+  double dry_gum = usual_dry_gum; // its share of the liquid's mass, 0 to 1
 
   bool operator==(const PredictBatch&) const = default;
 };
@@ -45,6 +49,7 @@ struct PredictionPoint {
 struct Prediction {
   std::vector<PredictionPoint> points;
   std::vector<double> weights; // of every point's grid one after the other; they sum to 1
+  double drying = 0;           // as LearnPriors
 };
 
 // Of one that was learnt, or of nobody's notes: learn({}) holds the priors alone. Errors:
@@ -53,12 +58,19 @@ struct Prediction {
 words::Result<Prediction> predict(const RangeFit& fit, const PredictBatch& batch);
 
 struct TodayNote {
-  double mL = 0; // live liquid; above 0
-  double sd = 0; // of ln mL, this note's own part; 0 to 10
-  int felt = 2;  // 0 to 4
+  double mL = 0;       // live liquid; above 0
+  double sd = 0;       // of ln mL, this note's own part; 0 to 10
+  int felt = 2;        // 0 to 4
+  double stronger = 0; // dry gum's share of the liquid then, less the batch's; -1 to 1
+  double late = 0;     // chance that a step drier was meant than is felt by others; 0 to 1
 
   bool operator==(const TodayNote&) const = default;
 };
+
+// A studio's first batches: who is new to it may feel a word late. Own choice: a ruined first batch
+// costs more than six first batches in a hundred that stop short of right.
+inline constexpr int first_batches = 3;
+inline constexpr double felt_late = 0.25;
 
 // After one more note. Errors: learn_out_of_range.
 words::Result<Prediction> after(const Prediction& before, const TodayNote& note);
@@ -68,6 +80,7 @@ words::Result<Prediction> after(const Prediction& before, const TodayNote& note)
 struct PredictionAt {
   double mL = 0;
   double sd = 0;
+  double stronger = 0; // dry gum's share of it, less the batch's
 };
 
 std::array<double, 5> chances(const Prediction& prediction, PredictionAt at); // of each word
@@ -76,11 +89,21 @@ double chance_too_loose(const Prediction& prediction, PredictionAt at); // or ru
 
 // Most drops that leave the chance of too loose at 4 % or less, 0 to 10,000; 0 where the drop, the
 // liquid or the Prediction is none. The promise is 5 % for each step that is advised; the rest is
-// for what the model does not know.
-int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL);
+// for what the model does not know. `drop_stronger`: as PredictionAt, of the drop.
+int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL,
+               double drop_stronger = 0);
 
 // Liquid at which the chance of too loose is so much; chance between 0 and 1, else not a number.
 double mL_at_chance_too_loose(const Prediction& prediction, double chance);
+
+// What may go in at once before anything was felt: half to seven tenths of the median, and no more
+// than leaves the chance of too loose at 4 %.
+struct FirstLiquid {
+  double from_mL = 0, to_mL = 0;
+  double median_mL = 0; // of what will be wanted
+  double cap_mL = 0;    // where the chance is 4 %
+};
+FirstLiquid first_liquid(const Prediction& prediction);
 
 // From where right or looser is as likely as not to where too loose is.
 struct PredictedBand {

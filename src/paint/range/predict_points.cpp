@@ -1,5 +1,6 @@
 #include "paint/range/predict_points.hpp"
 
+#include "paint/range/learn_plan.hpp"
 #include "words/paint_says.hpp"
 
 #include <Eigen/Dense>
@@ -31,7 +32,7 @@ bool within(double x, double least, double most) { return x >= least && x <= mos
 bool sound(const RangeFit& fit) {
   const auto n = static_cast<int>(fit.z.size());
   const auto there = [n](int at) { return at >= 0 && at < n; };
-  return there(fit.alpha_at) && fit.z_by_theta.size() == fit.z.size() &&
+  return there(fit.alpha_at) && fit.strength_at < n && fit.z_by_theta.size() == fit.z.size() &&
          std::all_of(fit.pigments.begin(), fit.pigments.end(),
                      [&](const FittedPigment& p) { return p.at < n; }) &&
          std::all_of(fit.tools.begin(), fit.tools.end(),
@@ -64,6 +65,7 @@ std::optional<words::Error> fault_in(const RangeFit& fit, const PredictBatch& ba
     if (!within(tool.sd, 0, 10)) return outside(where, "sd", 0, 10);
   }
   if (!within(batch.shared_sd, 0, 10)) return outside("batch", "shared_sd", 0, 10);
+  if (!within(batch.dry_gum, 0, 1)) return outside("batch", "dry_gum", 0, 1);
   if (!any) return words::Error{Say::learn_no_pigment, {"batch"}};
   return std::nullopt;
 }
@@ -152,6 +154,42 @@ double z_at(const RangeFit& fit, int at, const VectorXd& step) {
   return z;
 }
 
+// How far today's batch may have walked from the middle of the latest ones.
+double walked_variance(const RangeFit& fit) {
+  const double walk = fit.priors.walk;
+  return walk * walk * (std::min(fit.batches, level_from[0]) / 2.0 + 0.5);
+}
+
+struct Lean { // on z, and what is beside it
+  VectorXd along;
+  double variance = 0;
+};
+
+void lean_on_strength(Expected& e, Lean& lean, const RangeFit& fit, double dry_gum,
+                      const VectorXd& step) {
+  const double stronger = dry_gum - usual_dry_gum;
+  if (fit.strength_at < 0) {
+    e.mean += stronger * fit.priors.strength.centre;
+    return;
+  }
+  e.mean += stronger * z_at(fit, fit.strength_at, step);
+  lean.along[fit.strength_at] += stronger;
+}
+
+void lean_on_tools(Expected& e, Lean& lean, const RangeFit& fit, const PredictBatch& batch,
+                   const VectorXd& step) {
+  for (const PredictTool& tool : batch.tools) {
+    const FittedTool* known = tool.fit < 0 ? nullptr : &fit.tools[place(tool.fit)];
+    if (known && known->at >= 0) {
+      e.mean -= tool.share * z_at(fit, known->at, step);
+      lean.along[known->at] -= tool.share;
+    } else {
+      const double off = tool.share * (known ? known->sd : tool.sd);
+      lean.variance += off * off;
+    }
+  }
+}
+
 Expected expected_at(const RangeFit& fit, const PredictBatch& batch, const std::vector<Part>& parts,
                      const Factor& factor, const VectorXd& step) {
   Theta theta = fit.theta;
@@ -164,25 +202,18 @@ Expected expected_at(const RangeFit& fit, const PredictBatch& batch, const std::
   double sum = 0;
   for (double& w : wanted) sum += w = std::exp(w - most);
   e.mean = most + std::log(sum);
-  double variance = e.hand.batch_sd * e.hand.batch_sd + batch.shared_sd * batch.shared_sd;
-  VectorXd along = VectorXd::Zero(static_cast<Index>(fit.z.size()));
+  Lean lean{VectorXd::Zero(static_cast<Index>(fit.z.size())),
+            e.hand.batch_sd * e.hand.batch_sd + batch.shared_sd * batch.shared_sd +
+                walked_variance(fit)};
   const double tau_2 = e.hand.pigment_sd * e.hand.pigment_sd;
   for (std::size_t k = 0; k < parts.size(); ++k) {
     const double share = wanted[k] / sum;
-    along[parts[k].at] += share;
-    if (!parts[k].felt) variance += share * share * (tau_2 + parts[k].own_variance);
+    lean.along[parts[k].at] += share;
+    if (!parts[k].felt) lean.variance += share * share * (tau_2 + parts[k].own_variance);
   }
-  for (const PredictTool& tool : batch.tools) {
-    const FittedTool* known = tool.fit < 0 ? nullptr : &fit.tools[place(tool.fit)];
-    if (known && known->at >= 0) {
-      e.mean -= tool.share * z_at(fit, known->at, step);
-      along[known->at] -= tool.share;
-    } else {
-      const double off = tool.share * (known ? known->sd : tool.sd);
-      variance += off * off;
-    }
-  }
-  e.sd = std::sqrt(variance + along.dot(VectorXd(factor.solve(along))));
+  lean_on_strength(e, lean, fit, batch.dry_gum, step);
+  lean_on_tools(e, lean, fit, batch, step);
+  e.sd = std::sqrt(lean.variance + lean.along.dot(VectorXd(factor.solve(lean.along))));
   return e;
 }
 

@@ -32,9 +32,9 @@ double chance_right(const Band& band, double flow);
 
 // What a pigment's class alone tells. Where each figure is from: the .cpp.
 struct ClassPrior {
-  double over_oil = 0; // ln of demand over r_oa
-  double over_oil_sd = 0;
-  double oil = 0; // ln r_oa where the oil absorption is not known
+  double over_oil = 0;    // ln of demand over r_oa
+  double over_oil_sd = 0; // between pigments of the class, beyond LearnPriors' tau
+  double oil = 0;         // ln r_oa where the oil absorption is not known
   double oil_sd = 0;
   double binder_g = 0; // usual g of binder (gum 1 : water 2) to 10 g of pigment
 };

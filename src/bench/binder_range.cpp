@@ -1,0 +1,79 @@
+#include "bench/binder_range.hpp"
+
+#include "bench/choices.hpp"
+#include "session/amounts.hpp"
+
+#include <cmath>
+
+namespace bench {
+
+namespace {
+
+// Dry gum's share that is another binder: 1 : 2 and 1 : 2.3 differ by so much, and demand by 8 %.
+// Own choice.
+constexpr double another = 0.02;
+
+// In what the pigments were felt so far, by their shares; absent where one never was.
+std::optional<double> taught_in(const session::RangeNames& names,
+                                const std::vector<session::BatchPigment>& mL) {
+  double sum = 0, all = 0;
+  for (const session::BatchPigment& p : mL) {
+    const auto dry_gum = session::dry_gum_taught(names, p.card->id);
+    if (!dry_gum) return std::nullopt;
+    sum += p.volume_share * *dry_gum;
+    all += p.volume_share;
+  }
+  return all > 0 ? std::optional(sum / all) : std::nullopt;
+}
+
+BinderRange::Than than(std::optional<double> taught, double dry_gum) {
+  if (!taught || std::abs(dry_gum - *taught) < another) return BinderRange::as_taught;
+  return dry_gum > *taught ? BinderRange::stronger : BinderRange::thinner;
+}
+
+const session::Card* binder_of(const Bench& bench) {
+  if (const session::Card* planned = shelf_card(bench, bench.plan.binder)) return planned;
+  const auto all = shelf_of(bench, session::CardKind::binder);
+  return all.empty() ? nullptr : all.front();
+}
+
+}
+
+std::optional<BinderRange> binder_range(const Bench& bench,
+                                        const std::vector<session::BatchPigment>& mL,
+                                        const session::Card& binder) {
+  const auto material = session::material_of(binder);
+  const session::Ranges& ranges = bench.learning.ranges;
+  double pigment_g = 0;
+  for (const session::BatchPigment& p : mL)
+    pigment_g += p.volume_share * pigment_of(*p.card).pigment.g_per_mL;
+  if (!material || !(pigment_g > 0)) return std::nullopt;
+  const double dry_gum = session::dry_gum_of(*material);
+  const auto prediction =
+      paint::predict(ranges.fit, session::range_question(ranges, mL, dry_gum).batch);
+  if (!prediction) return std::nullopt;
+  const auto [low, middle, high] = session::nine_in_ten(paint::spread_of(*prediction));
+  const double g_per_mL = 10 / pigment_g / paint::mL_per_g(material->parts);
+  return BinderRange{binder.name, middle * g_per_mL, low * g_per_mL, high * g_per_mL,
+                     than(taught_in(ranges.names, mL), dry_gum)};
+}
+
+std::optional<BinderRange> range_of_plan(const Bench& bench) {
+  const session::Card* binder = shelf_card(bench, bench.plan.binder);
+  std::vector<session::BatchPigment> mL;
+  for (const BlendPart& part : bench.plan.blend)
+    if (const session::Card* card = shelf_card(bench, part.card)) {
+      const double g_per_mL = pigment_of(*card).pigment.g_per_mL;
+      if (!(g_per_mL > 0)) return std::nullopt;
+      mL.push_back({card, bench.plan.by_volume ? part.parts : part.parts / g_per_mL});
+    }
+  return binder ? binder_range(bench, mL, *binder) : std::nullopt;
+}
+
+std::optional<BinderRange> range_of_card(const Bench& bench, const session::Card& pigment) {
+  const session::Card* binder = binder_of(bench);
+  if (!binder || !(pigment_of(pigment).pigment.g_per_mL > 0)) return std::nullopt;
+  return binder_range(bench, {{&pigment, 1}}, *binder);
+}
+
+}

@@ -1,0 +1,26 @@
+// How much of one binder a pigment wants: its range, said in what a maker weighs.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+struct BinderRange {
+  enum Than { as_taught, stronger, thinner }; // than what taught it: then it is known less well
+  std::string binder;                         // its name
+  double g = 0, low_g = 0, high_g = 0;        // to 10 g of pigment; nine in ten of what it may be
+  Than than = as_taught;
+};
+
+// Of these mL of pigments together. Absent where nothing can be said.
+std::optional<BinderRange> binder_range(const Bench& bench,
+                                        const std::vector<session::BatchPigment>& mL,
+                                        const session::Card& binder);
+
+// Of the plan's blend, in its binder.
+std::optional<BinderRange> range_of_plan(const Bench& bench);
+
+// Of a pigment's card, in the binder that is planned with.
+std::optional<BinderRange> range_of_card(const Bench& bench, const session::Card& pigment);
+
+}

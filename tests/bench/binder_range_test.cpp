@@ -1,0 +1,97 @@
+// A pigment's range, said in grams of one binder.
+#include "bench/binder_range.hpp"
+#include "bench/choices.hpp"
+#include "hands.hpp"
+#include "session/amounts.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace bench;
+using doctest::Approx;
+using hands::Hands;
+
+namespace {
+
+session::Card gum(double water) {
+  return {"gum", "Gum", session::LiquidCard{session::CardKind::binder, {.gum = 1, .water = water}}};
+}
+
+double dry_gum(const session::Card& binder) {
+  return session::dry_gum_of(*session::material_of(binder));
+}
+
+// The cobalt blue of the shelf, felt three times over in one binder.
+void teach(Bench& bench, const session::Card& binder) {
+  const session::Card& blue = *shelf_card(bench, "pb28");
+  paint::LearnProblem p;
+  p.pigments = {session::range_question(session::untrained_ranges(), {{&blue, 1}})
+                    .batch.pigments.front()
+                    .facts};
+  session::RangeNames names;
+  names.pigments = {"pb28"};
+  for (int b = 0; b < 3; ++b) {
+    p.batches.push_back({0.01});
+    p.segments.push_back({b, {{0, 1}}});
+    for (const auto& [ln_mL, felt] : {std::pair{0.5, 1}, {0.7, 2}, {1.0, 3}}) {
+      p.notes.push_back({b, ln_mL, 0.01, {}, felt, dry_gum(binder)});
+      ++names.notes["pb28"];
+      names.dry_gum["pb28"] += dry_gum(binder);
+    }
+  }
+  bench.learning.ranges = {*paint::learn(p), names};
+}
+
+BinderRange blue_in(Bench& bench, const session::Card& binder) {
+  const auto range = binder_range(bench, {{shelf_card(bench, "pb28"), 1}}, binder);
+  REQUIRE(range);
+  return *range;
+}
+
+}
+
+TEST_CASE("what a pigment wants is said in grams of the binder to ten grams") {
+  Hands h;
+  teach(h.b, gum(2));
+  const BinderRange range = blue_in(h.b, gum(2));
+  const auto material = *session::material_of(gum(2));
+  const double g_per_mL = pigment_of(*shelf_card(h.b, "pb28")).pigment.g_per_mL;
+  CHECK(range.binder == "Gum");
+  CHECK(range.g * paint::mL_per_g(material.parts) * g_per_mL / 10 ==
+        Approx(std::exp(0.7)).epsilon(0.1));
+  CHECK(range.low_g < range.g);
+  CHECK(range.g < range.high_g);
+  CHECK(range.than == BinderRange::as_taught);
+}
+
+TEST_CASE("in a binder that it was not felt in, it is known less well, and that is said") {
+  Hands h;
+  teach(h.b, gum(2));
+  const auto width = [](const BinderRange& r) { return std::log(r.high_g / r.low_g); };
+  const BinderRange taught = blue_in(h.b, gum(2)), thinner = blue_in(h.b, gum(4)),
+                    stronger = blue_in(h.b, gum(1.2));
+  CHECK(thinner.than == BinderRange::thinner);
+  CHECK(stronger.than == BinderRange::stronger);
+  CHECK(width(thinner) > width(taught) * 1.1);
+  CHECK(width(stronger) > width(taught) * 1.1);
+  CHECK(thinner.g < taught.g);
+  // Taught in that one, it is the other way round.
+  teach(h.b, gum(4));
+  CHECK(blue_in(h.b, gum(4)).than == BinderRange::as_taught);
+  CHECK(blue_in(h.b, gum(2)).than == BinderRange::stronger);
+  CHECK(width(blue_in(h.b, gum(4))) < width(blue_in(h.b, gum(2))));
+}
+
+TEST_CASE("of nobody's notes nothing is stronger or thinner, and a blend is one range") {
+  Hands h;
+  CHECK(blue_in(h.b, gum(4)).than == BinderRange::as_taught);
+  teach(h.b, gum(2));
+  const session::Card* blue = shelf_card(h.b, "pb28");
+  const BinderRange one = blue_in(h.b, gum(2));
+  const auto two = binder_range(h.b, {{blue, 0.4}, {blue, 0.6}}, gum(2));
+  REQUIRE(two);
+  CHECK(two->g == Approx(one.g));
+  CHECK_FALSE(binder_range(h.b, {}, gum(2)));
+  CHECK(range_of_card(h.b, *blue));
+}
