@@ -288,11 +288,34 @@ Card next_family(Card card) {
   return card;
 }
 
+// Nobody weighed it yet: the usual drop of water, as it falls of another liquid.
+session::Volume guessed_drop(CardKind with) {
+  const paint::Dropper usual_one;
+  const paint::Material of = usual(with);
+  const auto grams = paint::grams_of_drops(1, usual_one, of);
+  if (with == CardKind::water || !grams) return {usual_one.mL_per_drop, usual_one.mL_per_drop_u};
+  const double g_per_mL = paint::g_per_mL(of);
+  return {grams->value / g_per_mL, paint::uncertainty(*grams) / g_per_mL};
+}
+
+bool is_guessed(const session::DropperCard& dropper) {
+  constexpr double rounding = 1e-9;
+  const session::Volume guess = guessed_drop(dropper.calibrated_with);
+  return std::abs(dropper.drop.mL - guess.mL) < rounding &&
+         std::abs(dropper.drop.mL_u - guess.mL_u) < rounding;
+}
+
+// What 20 drops weighed stays as it was read: the size of a drop follows from it.
 Card next_calibration(Card card) {
-  if (auto* at = std::get_if<session::DropperCard>(&card.facts))
-    at->calibrated_with =
-        next_in(std::array{CardKind::water, CardKind::binder, CardKind::honey, CardKind::glycerin},
-                at->calibrated_with);
+  auto* at = std::get_if<session::DropperCard>(&card.facts);
+  if (!at) return card;
+  const CardKind next =
+      next_in(std::array{CardKind::water, CardKind::binder, CardKind::honey, CardKind::glycerin},
+              at->calibrated_with);
+  const double by = paint::g_per_mL(usual(at->calibrated_with)) / paint::g_per_mL(usual(next));
+  at->drop =
+      is_guessed(*at) ? guessed_drop(next) : session::Volume{at->drop.mL * by, at->drop.mL_u * by};
+  at->calibrated_with = next;
   return card;
 }
 
