@@ -32,6 +32,13 @@ enum class SlabSay {
   dried_off,
   dust_mask,
   entry_left_out,
+  left_out_why, // 0: that, 1: why the last one is
+  jar_and_glass,
+  jar_holds,
+  dropper_by_bottle,
+  dropper_right,
+  pad_keep_dropper,
+  pad_keep_dropper_what,
   trail_gathered,
   ask_amount,
   ask_bottle,
