@@ -72,6 +72,16 @@ std::optional<paint::Amount> weighed_in_drops(const Entries& lines, double weigh
   return in_drops.value > 0 ? std::optional(in_drops) : std::nullopt;
 }
 
+// Its card was written anew, perhaps by this very weighing: drops counted before say nothing new.
+bool edited_since(const Bench& bench, const std::string& card, std::int64_t at) {
+  for (const session::Log& log : bench.logs)
+    for (const session::Line& line : log.lines) {
+      const auto* laid = std::get_if<session::LaidOut>(&line.event);
+      if (laid && line.batch.empty() && line.at >= at && laid->card->id == card) return true;
+    }
+  return false;
+}
+
 std::optional<DropperFound> found(const session::Card& dropper, const session::Card& liquid,
                                   double drops, const paint::Amount& grams) {
   const auto material = session::material_of(liquid);
@@ -102,7 +112,8 @@ std::optional<DropperFound> dropper_found(const Bench& bench) {
   const auto grams = weighed_in_drops(lines, sum->weighed_g);
   const auto dropper = card_of(bench, sum->dropper), liquid = card_of(bench, of);
   const session::Card* on_shelf = shelf_card(bench, sum->dropper);
-  if (!grams || !dropper || !liquid || !on_shelf || on_shelf->facts != dropper->facts)
+  if (!grams || !dropper || !liquid || !on_shelf || on_shelf->facts != dropper->facts ||
+      edited_since(bench, dropper->id, lines.front()->at))
     return std::nullopt;
   return found(*dropper, *liquid, sum->drops, *grams);
 }

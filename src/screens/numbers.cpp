@@ -30,6 +30,11 @@ struct Sentence {
   std::string shorter = {}; // where there is no room for all of it
 };
 
+std::string why_left_out(const session::Warning& w) {
+  if (w.why) return words::message(*w.why);
+  return w.kind == session::WarningKind::bottle_heavier ? say(Say::left_out_bottle) : "";
+}
+
 // How many entries are not in the sums, and of the last one why.
 void add_left_out(std::vector<Sentence>& out, const std::vector<session::Warning>& warnings) {
   int count = 0;
@@ -37,7 +42,7 @@ void add_left_out(std::vector<Sentence>& out, const std::vector<session::Warning
   for (const session::Warning& w : warnings) {
     if (w.kind == session::WarningKind::clock_ahead) continue;
     ++count;
-    why = w.why ? words::message(*w.why) : "";
+    why = why_left_out(w);
   }
   if (count == 0) return;
   const std::string many = count == 1

@@ -33,6 +33,7 @@ enum class SlabSay {
   dust_mask,
   entry_left_out,
   left_out_why, // 0: that, 1: why the last one is
+  left_out_bottle,
   jar_and_glass,
   jar_holds,
   dropper_by_bottle,

@@ -201,6 +201,12 @@ TEST_CASE("a bottle weighed around drops says what they weigh; one tap puts it o
   REQUIRE(grams);
   CHECK(grams->value == Approx(0.045).epsilon(0.01));
   CHECK_FALSE(dropper_found(h.b)); // it is on the card
+  h.tap("add gum_12");
+  weigh_bottle(h, "gum_12", "245.4"); // these drops have a word of their own
+  const auto again = h.slab().dropper_found;
+  REQUIRE(again);
+  CHECK(again->drops == 2);
+  CHECK(again->found_g == Approx(0.9).epsilon(0.02));
 }
 
 TEST_CASE("a bottle says nothing of a dropper where other things stand between its weighings") {
