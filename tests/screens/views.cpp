@@ -12,6 +12,7 @@
 #include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
+#include "screens/views_weighings.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
@@ -247,31 +248,6 @@ void add_droppers(std::vector<Case>& out, Size mm, Hand hand, const std::string&
   out.push_back({"slab, droppers" + on, mm, v});
 }
 
-// What a bottle said of its dropper; a jar whose weighing is left out.
-void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
-  Bench b = bench_on(mm, hand);
-  open_batch(b);
-  b.panel = DropperPanel{};
-  View v = around(b);
-  SlabView slab = slab_of(b);
-  slab.dropper_found =
-      DropperFound{*shelf_card(b, "dropper"), "Gum 1 : 2 with glycerin", 110, 12.34, 10.47};
-  v.screen = slab;
-  out.push_back({"slab, dropper found" + on, mm, v});
-  b.panel = TrailPanel{};
-  b.folded->progress = session::Progress::gathered;
-  v = around(b);
-  slab = slab_of(b);
-  slab.advice.kind = Advice::gathered;
-  slab.jar = JarView{{129.14, 1, {}}, 0.075};
-  slab.warnings = {{session::WarningKind::not_weighed,
-                    {"c41e08d5", 12},
-                    "",
-                    words::Error{words::PaintSay::weighing_contradicts, {"129.1", "140.5"}}}};
-  v.screen = slab;
-  out.push_back({"slab, jar weighed" + on, mm, v});
-}
-
 void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   b.screen = Screen::shelf;
@@ -408,17 +384,9 @@ std::vector<Case> all(Hand hand) {
   std::vector<Case> out;
   for (const Size mm : displays) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
-    add_slabs(out, mm, hand, on);
-    add_plans(out, mm, hand, on);
-    add_panels(out, mm, hand, on);
-    add_weighings(out, mm, hand, on);
-    add_droppers(out, mm, hand, on);
-    add_shelves(out, mm, hand, on);
-    add_blends(out, mm, hand, on);
-    add_left_open(out, mm, hand, on);
-    add_books(out, mm, hand, on);
-    add_tablets(out, mm, hand, on);
-    add_pans(out, mm, hand, on);
+    for (const auto add : {add_slabs, add_plans, add_panels, add_droppers, add_shelves, add_blends,
+                           add_left_open, add_books, add_tablets, add_pans, add_weighings})
+      add(out, mm, hand, on);
   }
   return out;
 }
