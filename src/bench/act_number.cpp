@@ -8,6 +8,7 @@
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
+#include "bench/recalibration.hpp"
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
@@ -105,10 +106,12 @@ struct Use {
     switch (pad) {
     case ChoicePad::bottle_of:
       weighed_at_slab(bench, target.arg, session::BottleWeighed{target.arg, value}, now, effects);
+      if (dropper_found(bench)) bench.panel = DropperPanel{};
       return value;
     case ChoicePad::amount:
     case ChoicePad::dropper:
     case ChoicePad::lost_count:
+    case ChoicePad::keep_dropper:
     case ChoicePad::specks:
     case ChoicePad::trouble_is: return value; // ask for none
     }

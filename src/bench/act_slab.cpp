@@ -5,7 +5,9 @@
 #include "bench/pads_shared.hpp"
 #include "bench/pads_slab.hpp"
 #include "bench/paints.hpp"
+#include "bench/recalibration.hpp"
 #include "bench/record.hpp"
+#include "bench/shelf.hpp"
 #include "words/bench_says.hpp"
 
 #include <utility>
@@ -80,6 +82,15 @@ void lay_out_and_lose(Bench& bench, const std::string& id, const Now& now, Effec
   at_slab(bench, session::CountLost{id}, now, effects);
 }
 
+// The next drops go by it; those of before keep what their session said of the dropper.
+void keep_dropper(Bench& bench, const Now& now, Effects& effects) {
+  if (const auto found = dropper_found(bench)) {
+    record(bench, "", session::LaidOut{found->card}, now, effects);
+    restock(bench);
+  }
+  bench.panel = TrailPanel{};
+}
+
 }
 
 void ask_how_found(Bench& bench, const Now& now) {
@@ -134,6 +145,7 @@ void act_on(Bench& bench, ChoicePad pad, const std::string& arg, const Now& now,
   case ChoicePad::dropper: return next_dropper(bench);
   case ChoicePad::bottle_of: return open_number(bench, {pad, arg});
   case ChoicePad::lost_count: return lay_out_and_lose(bench, arg, now, effects);
+  case ChoicePad::keep_dropper: return keep_dropper(bench, now, effects);
   }
 }
 

@@ -1,9 +1,9 @@
 #include "bench/card_facts.hpp"
 
+#include "bench/card_dropper.hpp"
 #include "bench/choices.hpp"
 #include "paint/binder.hpp"
 #include "paint/catalogue.hpp"
-#include "paint/dropper.hpp"
 #include "paint/measure.hpp"
 #include "paint/water.hpp"
 #include "session/amounts.hpp"
@@ -22,7 +22,6 @@ namespace {
 using session::Card;
 using session::CardKind;
 
-constexpr double counted_drops = 20;
 constexpr double scale_step_g = 0.1;
 
 struct Figure {
@@ -76,29 +75,9 @@ words::Result<Card> with_face(Card card, double typed) {
   return card;
 }
 
-paint::Material usual(CardKind kind) {
-  const paint::Recipe recipe = kind == CardKind::binder     ? paint::Recipe{.gum = 1, .water = 2}
-                               : kind == CardKind::honey    ? paint::Recipe{.water = 1, .honey = 1}
-                               : kind == CardKind::glycerin ? paint::Recipe{.glycerin = 1}
-                                                            : paint::Recipe{.water = 1};
-  return {session::paint_kind(kind), *paint::parts_of(recipe), {}};
-}
-
 Figure weight_of_drops(const Card& card) {
-  const auto* dropper = std::get_if<session::DropperCard>(&card.facts);
-  if (!dropper) return {};
-  const double g = counted_drops * paint::g_per_mL(usual(dropper->calibrated_with));
-  return {dropper->drop.mL * g, dropper->drop.mL_u * g};
-}
-
-words::Result<Card> with_weighed_drops(Card card, double g) {
-  auto* dropper = std::get_if<session::DropperCard>(&card.facts);
-  if (!dropper) return card;
-  const auto tool = paint::calibrated(card.id, {{counted_drops, g}}, scale_step_g,
-                                      usual(dropper->calibrated_with));
-  if (!tool) return tl::make_unexpected(tool.error());
-  dropper->drop = {tool->mL_per_drop, tool->mL_per_drop_u};
-  return card;
+  const DropsWeight weight = weight_of_twenty(card);
+  return {weight.value, weight.u};
 }
 
 Figure weight_of_water(const Card& card) {
@@ -288,14 +267,6 @@ Card next_family(Card card) {
   return card;
 }
 
-Card next_calibration(Card card) {
-  if (auto* at = std::get_if<session::DropperCard>(&card.facts))
-    at->calibrated_with =
-        next_in(std::array{CardKind::water, CardKind::binder, CardKind::honey, CardKind::glycerin},
-                at->calibrated_with);
-  return card;
-}
-
 Card next_size(Card card) {
   auto* at = std::get_if<session::SpoonCard>(&card.facts);
   if (!at) return card;
@@ -329,7 +300,7 @@ Card other_glass(Card card) {
 Card with_next(Card card, ChoiceKind choice) {
   switch (choice) {
   case ChoiceKind::family: return next_family(std::move(card));
-  case ChoiceKind::with: return next_calibration(std::move(card));
+  case ChoiceKind::with: return with_next_liquid(std::move(card));
   case ChoiceKind::size: return next_size(std::move(card));
   case ChoiceKind::liquid: return next_liquid(std::move(card));
   case ChoiceKind::glass: return other_glass(std::move(card));

@@ -120,6 +120,9 @@ struct LayOut {
   void operator()(const LinePanel&) const { lay_out_line(bench, g, layout); }
   void operator()(const FoundPanel&) const { lay_out_found(g, layout); }
   void operator()(const RemedyPanel&) const {} // words alone
+  void operator()(const DropperPanel&) const {
+    add(layout, ChoicePad::keep_dropper, g.cell(0, g.rows - 2, 4));
+  }
   template <words::one_of<TrailPanel, NumberPanel> Elsewhere>
   void operator()(const Elsewhere&) const {}
 };
@@ -130,7 +133,10 @@ void lay_out_panel(const Bench& bench, const Grid& g, Layout& layout) {
   const int last = g.rows - 1;
   const bool half = is_open<LinesPanel>(bench.panel) ||
                     (is_open<AmountsPanel>(bench.panel) && droppers_of(bench).size() > 1);
-  layout.main = g.cell(0, 0, 4, is_open<RemedyPanel>(bench.panel) ? last : 1);
+  const int words = is_open<RemedyPanel>(bench.panel)    ? last
+                    : is_open<DropperPanel>(bench.panel) ? last - 1
+                                                         : 1;
+  layout.main = g.cell(0, 0, 4, words);
   add(layout, SharedPad::leave, half ? g.cell(2, last, 2) : g.cell(0, last, 4));
   std::visit(LayOut{bench, g, layout}, bench.panel);
 }

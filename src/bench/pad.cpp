@@ -56,6 +56,7 @@ constexpr Names<ChoicePad> choice_pads{{{ChoicePad::amount, {"amount"}},
                                         {ChoicePad::dropper, {"dropper"}},
                                         {ChoicePad::bottle_of, {"bottle_of"}},
                                         {ChoicePad::lost_count, {"lost_count"}},
+                                        {ChoicePad::keep_dropper, {"keep_dropper"}},
                                         {ChoicePad::specks, {"specks"}},
                                         {ChoicePad::trouble_is, {"trouble_is"}}}};
 constexpr Names<MorePad> more_pads{{{MorePad::weigh_paint, {"weigh_paint"}},

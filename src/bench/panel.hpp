@@ -17,6 +17,9 @@ struct AmountsPanel { // how much the next tap adds
 struct BottlesPanel {
   bool operator==(const BottlesPanel&) const = default;
 };
+struct DropperPanel { // what a bottle said of it
+  bool operator==(const DropperPanel&) const = default;
+};
 struct SpecksPanel {
   bool operator==(const SpecksPanel&) const = default;
 };
@@ -54,7 +57,7 @@ struct NumberPanel {
 
 using Panel = std::variant<TrailPanel, AmountsPanel, BottlesPanel, SpecksPanel, TroublesPanel,
                            RemedyPanel, PigmentsPanel, MorePanel, PaintsPanel, LinesPanel,
-                           LinePanel, FoundPanel, NumberPanel>;
+                           LinePanel, FoundPanel, NumberPanel, DropperPanel>;
 
 template <class P>
 bool is_open(const Panel& panel) {

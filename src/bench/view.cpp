@@ -139,11 +139,21 @@ LineView line_view(const Bench& bench, const session::Entry& e) {
   return v;
 }
 
+std::optional<JarView> jar_view(const session::Batch& batch) {
+  const session::Places& places = batch.places;
+  const auto jar = places.at.find(session::Place::jar);
+  if (jar == places.at.end() || in_hand(places) != session::Place::jar) return std::nullopt;
+  const paint::Amount g = paint::grams_of(jar->second.paint, places.bench);
+  const double stayed = paint::grams_of(places.on_tools.paint, places.bench).value;
+  return JarView{g, stayed > 0 && g.value > 0 ? stayed / (g.value + stayed) : 0};
+}
+
 // What the seldom wanted panels show.
 void add_panel(const Bench& bench, SlabView& v) {
   v.in_jar = lies(bench, session::Place::jar);
   if (is_open<AmountsPanel>(bench.panel))
     if (const auto dropper = card_of(bench, dropper_in_hand(bench))) v.dropper = dropper->name;
+  if (is_open<DropperPanel>(bench.panel)) v.dropper_found = dropper_found(bench);
   if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
     v.remedy = remedy_of(remedy->of, *bench.folded, measures_of_binder(bench).drop_mL);
   if (is_open<LinesPanel>(bench.panel))
@@ -205,6 +215,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   if (const double mL = advised_mL(v.advice, measures); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.standing.water_lost_mL;
+  v.jar = jar_view(batch);
   v.dust = batch.powder_is_dry;
   v.progress = batch.progress;
   v.warnings = batch.warnings;

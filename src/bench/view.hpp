@@ -5,6 +5,7 @@
 #include "bench/bench.hpp"
 #include "bench/binder_range.hpp"
 #include "bench/planning.hpp"
+#include "bench/recalibration.hpp"
 #include "bench/remedy.hpp"
 #include "paint/catalogue.hpp"
 #include "session/trail.hpp"
@@ -63,6 +64,12 @@ struct PaintView {
   double grams = 0;
 };
 
+// The jar, while what is in it is in hand.
+struct JarView {
+  paint::Amount g;
+  double on_tools = 0; // the share of the paint that stayed on glass and knife
+};
+
 struct NumberView {
   PadId target;
   std::string text; // as typed
@@ -105,6 +112,8 @@ struct SlabView {
   bool line_has_amount = false;
   std::vector<PaintView> paints;
   bool in_jar = false; // some of it is
+  std::optional<JarView> jar;
+  std::optional<DropperFound> dropper_found; // in its panel
   std::optional<NumberView> number;
   bool locked = false;
   std::optional<double> unlocking; // 0 to 1 while the unlocking pad is held

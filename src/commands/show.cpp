@@ -78,6 +78,14 @@ void add_material(Page& page, const Total& t) {
   if (t.count_lost) page.line(Say::show_count_lost, {});
 }
 
+void add_left_on_tools(Page& page, const Places& places) {
+  const auto jar = places.at.find(Place::jar);
+  const paint::Amount left = paint::grams_of(places.on_tools.paint, places.bench);
+  if (!(left.value > 0) || jar == places.at.end()) return;
+  const double all = left.value + paint::grams_of(jar->second.paint, places.bench).value;
+  page.line(Say::show_on_tools, {amount(left, 1), number(left.value / all * 100, 0)});
+}
+
 void add_pass(Page& page, const Pass& pass) {
   const std::string end = pass.end ? clock(*pass.end) : words::say(Say::show_runs);
   page.line(Say::show_pass, {said(pass), clock(pass.start), end});
@@ -152,6 +160,7 @@ std::string shown_for_people(const Batch& batch) {
   for (const auto& [place, lying] : batch.places.at)
     page.line(Say::show_place,
               {place_words(place), amount(paint::grams_of(lying.paint, batch.places.bench), 1)});
+  add_left_on_tools(page, batch.places);
   for (const Total& total : batch.totals) add_material(page, total);
   for (const Pass& pass : batch.passes) add_pass(page, pass);
   for (const Entry& e : batch.entries) add_note(page, e);

@@ -150,6 +150,10 @@ std::string shown_as_json(const Batch& batch) {
   out["in_hand"] = session::name_of(in_hand(batch.places));
   out["standing"] = standing(batch.standing);
   out["places"] = places(batch);
+  out["on_tools"] = {{"g", json(paint::grams_of(batch.places.on_tools.paint, batch.places.bench))},
+                     {"usual_share", batch.places.loss.share},
+                     {"usual_share_u", batch.places.loss.u},
+                     {"observations", batch.places.loss.observations}};
   out["bench"] = {{"ln_factor", batch.places.bench.ln_factor},
                   {"ln_u", batch.places.bench.ln_u},
                   {"observations", batch.places.bench.observations}};

@@ -83,7 +83,8 @@ words::Result<std::vector<Amount>> split(const Amount& weighed,
 }
 
 words::Result<std::vector<Amount>> given_sum(const std::vector<Amount>& parts,
-                                             const Amount& weighed, const std::string& weighing) {
+                                             const Amount& weighed, const std::string& weighing,
+                                             const std::vector<Amount>& beside) {
   if (auto fault = fault_of_parts(parts, weighed)) return tl::make_unexpected(*fault);
   std::vector<Amount> named = parts; // own errors as shares: they are about to be common
   for (std::size_t i = 0; i < named.size(); ++i) {
@@ -98,10 +99,10 @@ words::Result<std::vector<Amount>> given_sum(const std::vector<Amount>& parts,
   if (!(std::abs(off.value) <= contradiction * spread))
     return words::failure(Say::weighing_contradicts,
                           {words::Number(sum.value, 1), words::Number(weighed.value, 1)});
-  if (!(spread > 0)) return parts;
-  const std::vector<double> doing = covariances(named, sum);
-  for (std::size_t i = 0; i < named.size(); ++i)
-    named[i] = named[i] + scaled(off, doing[i] / (spread * spread));
+  named = spread > 0 ? named : parts;
+  named.insert(named.end(), beside.begin(), beside.end());
+  if (!(spread > 0)) return named;
+  for (Amount& part : named) part = part + scaled(off, covariance(part, sum) / (spread * spread));
   return named;
 }
 

@@ -36,9 +36,12 @@ words::Result<std::vector<Amount>> split(const Amount& weighed, const std::vecto
 // A part may be negative: water that has left, paint that stayed on the tools. An own error of one
 // part is in all of them afterwards, so it becomes a share named `weighing` + " of " + its number.
 // Weighings are independent of the parts: none may have been used for them before.
-// Errors: not_a_number; nothing_counted for no parts; weighing_contradicts where the two differ by
-// more than 4 standard uncertainties (our own choice): something was not recorded.
+// What lies beside them and shares their errors by name is known better too: it follows the parts
+// in what comes back, moved by k = cov(x, sum) / (S + r). Errors: not_a_number; nothing_counted for
+// no parts; weighing_contradicts where the two differ by more than 4 standard uncertainties (our
+// own choice): something was not recorded.
 words::Result<std::vector<Amount>> given_sum(const std::vector<Amount>& parts,
-                                             const Amount& weighed, const std::string& weighing);
+                                             const Amount& weighed, const std::string& weighing,
+                                             const std::vector<Amount>& beside = {});
 
 }

@@ -46,6 +46,9 @@ words::Result<E> id_in(const words::EnumTable<E, Named>& names, std::string_view
 // (Codex CXS 12), 17 % usually.
 constexpr double gum_moisture = 0.12;
 constexpr double honey_moisture = 0.17;
+// sqrt(half width^2 / 3 + distance of the middle from the value used^2), GUM 4.3.7 and F.2.4.5.
+constexpr double gum_moisture_u = 0.0153;
+constexpr double honey_moisture_u = 0.0173;
 
 // mL/g at 20 °C. Glycerin: specific gravity 1.26362 (20/20), Bosart & Snoddy in
 // Lange's Handbook, 15th ed., table 5.13. Ethanol 0.7893 g/mL: from memory.
@@ -54,6 +57,7 @@ constexpr double glycerin_v = 1 / 1.2614;
 constexpr double alcohol_v = 1 / 0.7893;
 // Dry gum in solution, 0.58 to 0.62 from memory; 0.02 moves a 30 % solution by 0.7 %.
 constexpr double gum_v = 0.60;
+constexpr double gum_v_u = 0.02;
 // Honey of 17 % water has a specific gravity 20/20 of 1.4237 (White 1975); what is not its water's
 // volume is its solids'.
 constexpr double honey_v =
@@ -118,6 +122,26 @@ words::Result<Parts> parts_of(const Recipe& as_sold) {
   parts.other = as_sold.other / sum;
   return parts;
 }
+
+bool is_of_composition(std::string_view share) {
+  return share == gum_moisture_share || share == honey_moisture_share || share == gum_volume_share;
+}
+
+Parts with_moister_gum(Parts p) {
+  const double more = p.gum / (1 - gum_moisture) * gum_moisture_u;
+  p.gum -= more;
+  p.water += more;
+  return p;
+}
+
+Parts with_moister_honey(Parts p) {
+  const double more = p.honey / (1 - honey_moisture) * honey_moisture_u;
+  p.honey -= more;
+  p.water += more;
+  return p;
+}
+
+double mL_u_of_gum(const Parts& p) { return p.gum * gum_v_u; }
 
 double mL_per_g(const Parts& p) {
   const double grams = p.gum + p.water + p.glycerin + p.honey + p.alcohol + p.other;

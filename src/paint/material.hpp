@@ -69,6 +69,20 @@ struct Recipe {
 };
 words::Result<Parts> parts_of(const Recipe& as_sold);
 
+// What is not known of how liquids were made, each by its name in an amount's shares. All of one
+// workshop's have it alike, whatever bottle they stand in.
+inline constexpr std::string_view gum_moisture_share = "moisture:gum";
+inline constexpr std::string_view honey_moisture_share = "moisture:honey";
+inline constexpr std::string_view gum_volume_share = "volume:gum";
+bool is_of_composition(std::string_view share);
+// The parts, were gum, or honey, sold with one standard uncertainty more water: gum 0.015 (10 to
+// 15 %), honey 0.017 (17 to 20 %), as uniform, about the value that is used.
+Parts with_moister_gum(Parts parts);
+Parts with_moister_honey(Parts parts);
+// Standard uncertainty of mL_per_g by the volume of dry gum, 0.02 mL/g, in a gram of liquid and
+// pigment together: 0.7 % of the usual binder.
+double mL_u_of_gum(const Parts& parts);
+
 // Shares of masses in any unit. Errors: as parts_of.
 words::Result<Parts> whole(const Parts& masses);
 

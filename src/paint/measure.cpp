@@ -32,6 +32,17 @@ Amount repeats(double count, double grams_each, double own) {
   return {count * grams_each, count * (own * grams_each) * (own * grams_each), {}};
 }
 
+// A measured volume weighs as much as its liquid is dense, which its making leaves open.
+void leave_density_open(Amount& grams, const Parts& of) {
+  const double mL = mL_per_g(of);
+  const auto leave_open = [&](std::string_view share, double mL_u) {
+    grams.shares[std::string(share)] -= grams.value * mL_u / mL;
+  };
+  if (of.gum > 0) leave_open(gum_volume_share, mL_u_of_gum(of));
+  if (of.gum > 0) leave_open(gum_moisture_share, mL_per_g(with_moister_gum(of)) - mL);
+  if (of.honey > 0) leave_open(honey_moisture_share, mL_per_g(with_moister_honey(of)) - mL);
+}
+
 double tension_u(Kind of, Kind calibrated_with) {
   return std::hypot(surface_tension_relative_u(of), surface_tension_relative_u(calibrated_with),
                     law_u);
@@ -67,9 +78,10 @@ words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const
   if (!(each > 0)) return words::failure(Say::density_not_known);
   Amount grams = repeats(drops, each, own_of_drop);
   grams.shares[dropper.tool] = grams.value * dropper.mL_per_drop_u / dropper.mL_per_drop;
-  if (of.kind != dropper.calibrated_with)
-    grams.shares["tension:" + std::string(name_of(of.kind))] =
-        grams.value * tension_u(of.kind, dropper.calibrated_with);
+  if (of.kind == dropper.calibrated_with) return grams;
+  grams.shares["tension:" + std::string(name_of(of.kind))] =
+      grams.value * tension_u(of.kind, dropper.calibrated_with);
+  if (!(of.parts.pigment > 0)) leave_density_open(grams, of.parts);
   return grams;
 }
 
@@ -84,6 +96,7 @@ words::Result<Amount> grams_of_spoons(double spoons, const Spoon& spoon, const M
   const double own = powder ? std::max(spoon.own, own_of_powder) : spoon.own;
   Amount grams = repeats(spoons, spoon.mL * density, own);
   grams.shares[spoon.tool] = grams.value * spoon.mL_u / spoon.mL;
+  if (!(of.parts.pigment > 0)) leave_density_open(grams, of.parts);
   if (powder)
     grams.shares["heap:" + spoon.tool] = grams.value * of.pigment.heap_g_per_mL_u / density;
   return grams;

@@ -38,7 +38,9 @@ inline constexpr double own_of_drop = 0.05;
 //
 // Each drop and each spoonful has an error of its own. Shares:
 // the tool for its calibration; "tension:" + liquid for scaling a drop to another liquid than the
-// dropper was calibrated with; "heap:" + tool for how powder lies in that spoon.
+// dropper was calibrated with; "heap:" + tool for how powder lies in that spoon; those of
+// material.hpp for the density of a liquid with gum or honey, unless drops of its kind were
+// weighed.
 words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const Material& of);
 // Dry powder needs its heap_g_per_mL (else powder_not_weighed).
 words::Result<Amount> grams_of_spoons(double spoons, const Spoon& spoon, const Material& of);

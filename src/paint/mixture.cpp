@@ -184,38 +184,54 @@ Mixture joined(Mixture a, const Mixture& b) {
   return a;
 }
 
-Amount left_on_tools() {
-  const double u = (0.10 - 0.05) / std::sqrt(12);
-  return {0.075, u * u, {}};
+namespace {
+
+// What a mixture weighs, in parts: its contents, the water gone from it, the alcohol.
+std::vector<Amount> parts_of(const Mixture& m, const BenchRate& bench) {
+  std::vector<Amount> parts;
+  for (const Portion& p : m.contents) parts.push_back(p.grams);
+  parts.push_back(scaled(water_gone(m, bench), -1));
+  parts.push_back(scaled(alcohol_put_in(m) - alcohol_left(m), -1));
+  return parts;
 }
 
-words::Result<Weighed> weighed(const Mixture& counted, const Amount& grams, const Amount& on_tools,
+// The mixture as its parts are known now; `part` goes on to what follows them.
+Mixture as_known(Mixture m, std::vector<Amount>::const_iterator& part) {
+  for (Portion& p : m.contents) p.grams = *part++;
+  m.water_gone = scaled(*part++, -1);
+  m.since = {};
+  ++part; // alcohol is gone soon, and not settled by this
+  return m;
+}
+
+words::Result<Weighed> weighed_as_parted(const Mixture& m, const Mixture& on_tools,
+                                         const Amount& grams, const BenchRate& bench,
+                                         const std::string& weighing) {
+  const auto known = given_sum(parts_of(m, bench), grams, weighing, parts_of(on_tools, bench));
+  if (!known) return tl::make_unexpected(known.error());
+  const Amount lost = settled_grams(m) - grams;
+  auto part = known->cbegin();
+  Weighed out;
+  out.there = as_known(m, part);
+  out.on_tools = is_empty(on_tools) ? Mixture{} : as_known(on_tools, part);
+  out.bench = taught_where_it_tells(bench, m.since, lost);
+  const Amount whole = grams_of(joined(m, on_tools), bench);
+  out.stayed_on_tools = exact(1) - quotient(grams, whole);
+  return out;
+}
+
+}
+
+words::Result<Weighed> weighed(const Mixture& counted, const Mixture& on_tools, const Amount& grams,
                                const BenchRate& bench, const std::string& weighing) {
   if (is_empty(counted)) return words::failure(Say::nothing_there);
   const Mixture m = named(counted, weighing);
-  std::vector<Amount> parts;
-  for (const Portion& p : m.contents) parts.push_back(p.grams);
-  const std::size_t portions = parts.size();
-  const Amount alcohol_gone = alcohol_put_in(m) - alcohol_left(m);
-  parts.push_back(scaled(water_gone(m, bench), -1));
-  parts.push_back(scaled(product(grams_of(m, bench), named(on_tools, weighing + " tools")), -1));
-  parts.push_back(scaled(alcohol_gone, -1));
-  const auto known = given_sum(parts, grams, weighing);
-  if (!known) return tl::make_unexpected(known.error());
-
-  const Amount lost = settled_grams(m) - product(settled_grams(m), on_tools) - grams;
-  Weighed out{m, {}, taught_where_it_tells(bench, m.since, lost)};
-  for (std::size_t i = 0; i < portions; ++i) out.all.contents[i].grams = (*known)[i];
-  out.all.water_gone = scaled((*known)[portions], -1);
-  out.all.since = {};
-  out.there = out.all;
-  const Amount stayed = scaled((*known)[portions + 1], -1);
-  if (!(stayed.value > 0)) return out;
-  const auto parting =
-      part(out.all, quotient(stayed, grams_of(out.all, out.bench)), weighing + " tools");
-  if (!parting) return tl::make_unexpected(parting.error());
-  out.there = parting->left;
-  return out;
+  const auto known = weighed_as_parted(m, on_tools, grams, bench, weighing);
+  if (is_empty(on_tools)) return known;
+  const bool nothing_stayed =
+      known ? grams_of(known->on_tools, bench).value < 0 : grams.value > grams_of(m, bench).value;
+  if (!nothing_stayed) return known;
+  return weighed_as_parted(joined(m, on_tools), {}, grams, bench, weighing);
 }
 
 words::Result<Weighed> brought_back(const Mixture& before, const Mixture& now,
@@ -234,9 +250,8 @@ words::Result<Weighed> brought_back(const Mixture& before, const Mixture& now,
   const double u = hand * stand(before, bench).liquid_mL_now.value;
   added.variance += u * u;
   Weighed out{now, {}, taught_where_it_tells(bench, since(before.since, now.since), added)};
-  out.all.water_gone = water_gone(before, bench) + named(added, name);
-  out.all.since = {};
-  out.there = out.all;
+  out.there.water_gone = water_gone(before, bench) + named(added, name);
+  out.there.since = {};
   return out;
 }
 

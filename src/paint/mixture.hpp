@@ -59,17 +59,16 @@ Mixture joined(Mixture a, const Mixture& b);
 // What a weighing of it says of everything at once (given_sum in bottle.hpp): what went in, what
 // has left, what stayed on the tools.
 struct Weighed {
-  Mixture all;     // with what stayed on the tools: what went in was this
-  Mixture there;   // what was weighed
-  BenchRate bench; // taught, where enough had left to tell
+  Mixture there;               // what was weighed
+  Mixture on_tools;            // what had been parted from it
+  BenchRate bench;             // taught, where enough had left to tell
+  Amount stayed_on_tools = {}; // the share, by what went in and this weighing alone
 };
-// 5 to 10 % stay on glass, knife and muller when paint is gathered (common practice, no source), as
-// uniform.
-Amount left_on_tools();
-// on_tools: the share that did not come along; exact(0) for paint weighed where it lies.
-// The bench is taught only where the water observed to have left stands 2 uncertainties above none.
+// on_tools: what did not come along, as `part` took it from the whole; none for paint weighed where
+// it lies. It cannot be less than nothing: paint that weighs so much left nothing behind. The bench
+// is taught only where the water observed to have left stands 2 uncertainties above none.
 // Errors: those of given_sum; nothing_there.
-words::Result<Weighed> weighed(const Mixture& m, const Amount& grams, const Amount& on_tools,
+words::Result<Weighed> weighed(const Mixture& m, const Mixture& on_tools, const Amount& grams,
                                const BenchRate& bench, const std::string& weighing);
 
 // Paint that was left to dry and got water until it moved as it had before: what was added is what

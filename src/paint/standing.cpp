@@ -77,15 +77,34 @@ Quantity operator+(Quantity a, const Quantity& b) {
   return a;
 }
 
-// Of every portion so much to its gram.
+// Of every portion so much to its gram, and what its making leaves open of that.
 template <class PerGram>
 Quantity sum(const std::vector<Portion>& contents, PerGram per_gram) {
   Quantity q;
+  const auto leave_open = [&](std::string_view share, const Portion& p, const Parts& other) {
+    Material material = p.material;
+    material.parts = other;
+    const double more = (per_gram(material) - q.of_term.back()) * p.grams.value;
+    if (more != 0) q.shares[std::string(share)] += more;
+  };
   for (const Portion& p : contents) {
+    const Parts& parts = p.material.parts;
     q.of_term.push_back(per_gram(p.material));
     q.value += q.of_term.back() * p.grams.value;
+    if (parts.gum > 0) leave_open(gum_moisture_share, p, with_moister_gum(parts));
+    if (parts.honey > 0) leave_open(honey_moisture_share, p, with_moister_honey(parts));
   }
   q.of_term.resize(contents.size() + 2, 0);
+  return q;
+}
+
+// Liquid, so much to its gram: dry gum's volume is not known exactly either.
+template <class PerGram>
+Quantity liquid_volume(const std::vector<Portion>& contents, PerGram mL_to_gram) {
+  Quantity q = sum(contents, mL_to_gram);
+  for (const Portion& p : contents)
+    if (p.material.parts.gum > 0)
+      q.shares[std::string(gum_volume_share)] += mL_u_of_gum(p.material.parts) * p.grams.value;
   return q;
 }
 
@@ -186,17 +205,17 @@ Standing stand(const std::vector<Portion>& contents, const Amount& water_gone,
   const auto part = [&](double Parts::*which) {
     return sum(contents, [&](const Material& m) { return m.parts.*which; });
   };
-  const Quantity pigment = part(&Parts::pigment), volume = pigment_volume(contents);
+  const Quantity pigment = part(&Parts::pigment), solid = pigment_volume(contents);
   const Quantity gum = part(&Parts::gum), glycerin = part(&Parts::glycerin);
   const Quantity honey = part(&Parts::honey);
   const Quantity binder =
       sum(contents, [](const Material& m) { return m.kind == Kind::binder ? 1.0 : 0.0; });
-  const Quantity put_in =
-      sum(contents, [](const Material& m) { return liquid_share(m.parts) * mL_per_g(m.parts); });
+  const Quantity put_in = liquid_volume(
+      contents, [](const Material& m) { return liquid_share(m.parts) * mL_per_g(m.parts); });
   Quantity water = part(&Parts::water),
            alcohol = sum(contents, [](const Material&) { return 0.0; });
   Quantity liquid =
-      sum(contents, [](const Material& m) { return without_alcohol_mL_per_g(m.parts); });
+      liquid_volume(contents, [](const Material& m) { return without_alcohol_mL_per_g(m.parts); });
   with(water, terms, terms.water_gone(), -1);
   with(alcohol, terms, terms.alcohol_left(), 1);
   with(liquid, terms, terms.water_gone(), -water_mL_per_g);
@@ -204,7 +223,7 @@ Standing stand(const std::vector<Portion>& contents, const Amount& water_gone,
 
   Standing s;
   s.pigment_g = amount_of(terms, pigment);
-  s.pigment_mL = amount_of(terms, volume);
+  s.pigment_mL = amount_of(terms, solid);
   s.binder_g = amount_of(terms, binder);
   s.liquid_g =
       amount_of(terms, sum(contents, [](const Material& m) { return liquid_share(m.parts); }));
@@ -224,10 +243,10 @@ Standing stand(const std::vector<Portion>& contents, const Amount& water_gone,
   s.binder_ratio = scaled(ratio_of(terms, binder, pigment), 10);
   const Sums known = sums_of(contents);
   if (!known.densities_known) return s;
-  s.flow_put_in = ratio_of(terms, put_in, volume);
-  s.flow_now = ratio_of(terms, liquid, volume);
-  s.gum_per_pigment = ratio_of(terms, gum, volume);
-  s.pigment_fraction = ratio_of(terms, volume, volume + liquid);
+  s.flow_put_in = ratio_of(terms, put_in, solid);
+  s.flow_now = ratio_of(terms, liquid, solid);
+  s.gum_per_pigment = ratio_of(terms, gum, solid);
+  s.pigment_fraction = ratio_of(terms, solid, solid + liquid);
   if (known.oil_known) s.over_oil_point = ratio_of(terms, liquid, oil_volume(contents));
   return s;
 }

@@ -58,7 +58,7 @@ Wet wet_of(const Sums& sums, const Live& now);
 
 // Values as Live has them. Ratios of what shares a portion carry the portion's error once. A
 // pigment's density and oil absorption put the shares "density:" and "oil:" + card into what rests
-// on them.
+// on them, gum and honey those that material.hpp names.
 struct Standing {
   Amount pigment_g, pigment_mL;
   Amount binder_g;  // materials of kind binder, as put in

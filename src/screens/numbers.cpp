@@ -27,7 +27,40 @@ struct Sentence {
   std::string words;
   Tone tone = Tone::plain;
   int max_lines = 2;
+  std::string shorter = {}; // where there is no room for all of it
 };
+
+std::string why_left_out(const session::Warning& w) {
+  if (w.why) return words::message(*w.why);
+  return w.kind == session::WarningKind::bottle_heavier ? say(Say::left_out_bottle) : "";
+}
+
+// How many entries are not in the sums, and of the last one why.
+void add_left_out(std::vector<Sentence>& out, const std::vector<session::Warning>& warnings) {
+  int count = 0;
+  std::string why;
+  for (const session::Warning& w : warnings) {
+    if (w.kind == session::WarningKind::clock_ahead) continue;
+    ++count;
+    why = why_left_out(w);
+  }
+  if (count == 0) return;
+  const std::string many = count == 1
+                               ? say(Say::entry_left_out)
+                               : say(words::ScreensSay::entries_left_out, {std::to_string(count)});
+  if (why.empty())
+    out.push_back({many, Tone::plain});
+  else
+    out.push_back({say(Say::left_out_why, {many, why}), Tone::plain, 4, many});
+}
+
+void add_jar(std::vector<Sentence>& out, const bench::JarView& jar) {
+  const std::string g = number_words(jar.g, 1);
+  const double percent = std::round(jar.on_tools * 100);
+  out.push_back({percent >= 1 ? say(Say::jar_and_glass, {g, paint::written(percent, 0)})
+                              : say(Say::jar_holds, {g}),
+                 Tone::quiet});
+}
 
 // In order of weight: what stands in danger comes right after the advice, so that the calmer lines
 // are those that give way.
@@ -48,14 +81,12 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({notice, Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
   if (slab.advice.sticky) out.push_back({sticky_words(*slab.advice.sticky), Tone::plain});
-  const auto ahead = std::count_if(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
+  const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
     return w.kind == session::WarningKind::clock_ahead;
   });
-  if (ahead > 0) out.push_back({say(Say::another_clock_ahead), Tone::plain});
-  if (const auto n = slab.warnings.size() - static_cast<std::size_t>(ahead); n > 0)
-    out.push_back({n == 1 ? say(Say::entry_left_out)
-                          : say(words::ScreensSay::entries_left_out, {std::to_string(n)}),
-                   Tone::plain});
+  if (ahead) out.push_back({say(Say::another_clock_ahead), Tone::plain});
+  add_left_out(out, slab.warnings);
+  if (slab.jar) add_jar(out, *slab.jar);
   if (slab.dried_mL.value >= 0.05)
     out.push_back({say(Say::dried_off, {number_words(slab.dried_mL, 1)}), Tone::quiet});
   return out;
@@ -76,8 +107,11 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
     const bool bold = s.tone == Tone::advice || s.tone == Tone::caution;
     const double inner = s.tone == Tone::caution ? width - 3 : width;
     const int left = static_cast<int>(room - rows.size());
-    const Lines lines =
-        fitted(s.words, inner, {cap_mm, bold, cap_mm}, std::min(s.max_lines, left), false);
+    const auto fit = [&](const std::string& all) {
+      return fitted(all, inner, {cap_mm, bold, cap_mm}, std::min(s.max_lines, left), false);
+    };
+    Lines lines = fit(s.words);
+    if (lines.cut && !s.shorter.empty()) lines = fit(s.shorter);
     if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
     for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
   }

@@ -37,7 +37,9 @@ struct Question {
   words::Sentence operator()(const bench::LinesPanel&) const { return Say::ask_line; }
   words::Sentence operator()(const bench::LinePanel&) const { return Say::ask_how_wrong; }
   words::Sentence operator()(const bench::FoundPanel&) const { return Say::ask_found; }
-  template <words::one_of<bench::TrailPanel, bench::RemedyPanel, bench::NumberPanel> Other>
+  template <
+      words::one_of<bench::TrailPanel, bench::RemedyPanel, bench::NumberPanel, bench::DropperPanel>
+          Other>
   words::Sentence operator()(const Other&) const {
     return {};
   }
@@ -180,6 +182,8 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, ChoicePad choice, const benc
       pad(sheet, at, plain(t),
           {{say(Say::pad_lost_count), slab_letters}, {m->name, slab_letters, true, 2}});
     return;
+  case ChoicePad::keep_dropper:
+    return simple(sheet, at, Say::pad_keep_dropper, Say::pad_keep_dropper_what);
   case ChoicePad::specks:
     if (const auto specks = session::specks_named(at.id.arg)) specks_pad(sheet, at, *specks);
     return;
@@ -222,6 +226,19 @@ void remedy(Sheet& sheet, const bench::Remedy& r) {
          Anchor::left);
 }
 
+void dropper_found(Sheet& sheet, const bench::DropperFound& f) {
+  const Rect& area = sheet.view.layout.main;
+  panel(sheet, area);
+  labels(sheet, inset(area, 2), plain(sheet.theme),
+         {{say(Say::dropper_by_bottle,
+               {f.of, words::number(f.found_g, 2), f.card.name, words::number(f.was_g, 2)}),
+           {cap::body, true, cap::body},
+           false,
+           5},
+          {say(Say::dropper_right, {count_words(f.drops)}), slab_letters, true, 3}},
+         Anchor::left);
+}
+
 // The question, or that there is nothing to ask about.
 std::string asked(const bench::SlabView& slab, int utc_offset_min) {
   if (is_open<bench::PaintsPanel>(slab.panel) && slab.paints.empty()) return say(Say::ask_no_paint);
@@ -241,6 +258,11 @@ void draw_panel(Sheet& sheet, const bench::SlabView& slab) {
   }
   if (slab.remedy) {
     remedy(sheet, *slab.remedy);
+    for (const bench::Pad& at : sheet.view.layout.pads) panel_pad(sheet, at, slab);
+    return;
+  }
+  if (slab.dropper_found) {
+    dropper_found(sheet, *slab.dropper_found);
     for (const bench::Pad& at : sheet.view.layout.pads) panel_pad(sheet, at, slab);
     return;
   }

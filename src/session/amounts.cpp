@@ -97,15 +97,46 @@ void weigh_bottles(BatchLines& lines, Amounts& amounts) {
   }
 }
 
+bool by_drops(const Event& event, const std::string& card) {
+  const auto* added = std::get_if<Added>(&event);
+  return added && added->of == card && added->unit == Unit::drops;
+}
+
+bool weighs_bottle(const Event& event, const std::string& card) {
+  const auto* weighed = std::get_if<BottleWeighed>(&event);
+  return weighed && weighed->of == card;
+}
+
+// g of one liquid's drops before a line whose count may be wrong: dropped since a count was lost
+// before, and not between two weighings of the bottle. Absent where none was dropped since the last
+// loss, so that to say it twice says nothing new.
+std::optional<double> may_be_miscounted(const BatchLines& lines, const Amounts& amounts,
+                                        std::size_t before, const std::string& card) {
+  double since_weighing = 0, until_weighing = 0;
+  bool weighed = false, lost = false, dropped = false;
+  for (std::size_t i = before; i-- > 0;) {
+    const Entry& e = lines.entries[i];
+    if (e.withdrawn) continue;
+    if (weighs_bottle(e.event, card)) {
+      weighed = true;
+      until_weighing = 0;
+    }
+    lost = lost || loses_count(e.event, card);
+    if (lost || !amounts[i] || !by_drops(e.event, card)) continue;
+    dropped = true;
+    (weighed ? until_weighing : since_weighing) += amounts[i]->value;
+  }
+  if (lost && !dropped) return std::nullopt;
+  return since_weighing + until_weighing;
+}
+
 void lose_counts(const BatchLines& lines, Amounts& amounts) {
   for (std::size_t i = 0; i < lines.entries.size(); ++i) {
     const auto* lost = std::get_if<CountLost>(&lines.entries[i].event);
     if (!lost || lines.entries[i].withdrawn) continue;
-    double counted = 0;
-    for (std::size_t k = 0; k < i; ++k)
-      if (amounts[k] && by_hand(lines.entries[k].event, lost->of)) counted += amounts[k]->value;
-    const auto unsure = paint::lost_count(counted);
-    if (unsure) amounts[i] = *unsure;
+    const auto counted = may_be_miscounted(lines, amounts, i, lost->of);
+    if (!counted) continue;
+    if (const auto unsure = paint::lost_count(*counted)) amounts[i] = *unsure;
   }
 }
 

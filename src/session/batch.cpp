@@ -68,15 +68,13 @@ const Quantity all_of_it;
 
 bool lies(const Places& places, Place place) { return places.at.count(place) > 0; }
 
-// Off the slab, or back onto it: all of it, where any of it lies there.
-void carry_all(Batch& batch, Place from, Place to) {
-  if (lies(batch.places, from)) move(batch.places, from, to, all_of_it, "");
-}
-
 void begin_stage(Batch& batch, FoldState& state, const StageBegan& s, const std::string& session) {
   end_pass(batch, batch.clock);
   batch.progress = Progress::open;
-  if (!lies(batch.places, Place::slab)) carry_all(batch, Place::jar, Place::slab);
+  if (!lies(batch.places, Place::slab) && lies(batch.places, Place::jar)) {
+    move(batch.places, Place::jar, Place::slab, all_of_it, "");
+    take_up(batch.places, session);
+  }
   batch.places.spread = s.stage == Stage::wetting_out ? paint::Spread::knife
                         : s.stage == Stage::mulling   ? paint::Spread::mulling
                                                       : paint::Spread::gathered;
@@ -126,10 +124,17 @@ void set_room(Batch& batch, const RoomSet& r, const Ref& ref) {
   batch.room_guessed = r.guessed;
 }
 
+bool is_all(const Quantity& quantity) { return !quantity.g && quantity.share == 1; }
+
 // A pass goes on over what is still on the slab.
 void move_paint(Batch& batch, Place from, std::optional<Place> to, const Quantity& quantity,
                 const Ref& ref) {
-  warn(batch, WarningKind::not_moved, ref, move(batch.places, from, to, quantity, name_of(ref)));
+  if (from == Place::slab && to == Place::jar && is_all(quantity) && lies(batch.places, from))
+    gather(batch.places, ref.session);
+  else if (const Fault fault = move(batch.places, from, to, quantity, name_of(ref)))
+    warn(batch, WarningKind::not_moved, ref, fault);
+  else if (to == Place::slab)
+    take_up(batch.places, ref.session);
   const bool on_slab = lies(batch.places, Place::slab);
   if (!on_slab && !batch.places.at.empty()) {
     end_pass(batch, batch.clock);
@@ -160,10 +165,9 @@ void correct_total(Total& total, const paint::Amount& counted, const paint::Amou
 }
 
 void weigh_paint(Batch& batch, const Weighed& weighed, const Ref& ref) {
-  const auto before = batch.places.at;
+  const auto counted = with_tools(batch.places, weighed.place).contents;
   const auto known = weigh(batch.places, weighed, name_of(ref));
   if (!known) return warn(batch, WarningKind::not_weighed, ref, known.error());
-  const auto& counted = before.at(weighed.place).paint.contents;
   for (std::size_t i = 0; i < counted.size(); ++i)
     for (Total& total : batch.totals)
       if (total.card.id == counted[i].card)
@@ -175,8 +179,10 @@ paint::Mixture paint_in_hand(const Batch& batch) {
   return here == batch.places.at.end() ? paint::Mixture{} : here->second.paint;
 }
 
+// Of what stayed on the tools too.
 paint::Amount dried_off(const Batch& batch) {
-  return paint::stand(paint_in_hand(batch), batch.places.bench).water_lost_mL;
+  const paint::Mixture all = with_tools(batch.places, in_hand(batch.places));
+  return paint::stand(all, batch.places.bench).water_lost_mL;
 }
 
 void pour(Batch& batch, const Poured& p, const Card* in, const Ref& ref, std::int64_t at) {
@@ -199,9 +205,9 @@ void read_scale(Batch& batch, const PanWeighed& w, const Ref& ref, std::int64_t 
   batch.warnings.push_back({WarningKind::not_weighed, ref, std::to_string(w.pan)});
 }
 
-void leave_slab(Batch& batch, Progress progress) {
+void leave_slab(Batch& batch, Progress progress, const Ref& ref) {
   end_pass(batch, batch.clock);
-  carry_all(batch, Place::slab, Place::jar);
+  gather(batch.places, ref.session);
   batch.progress = progress;
 }
 
@@ -226,8 +232,8 @@ struct Apply {
   void operator()(const Verdict& v) const { batch.verdicts.push_back({ref, at, v}); }
   void operator()(const RoomSet& r) const { set_room(batch, r, ref); }
   void operator()(const StageBegan& s) const { begin_stage(batch, state, s, ref.session); }
-  void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered); }
-  void operator()(const Closed&) const { leave_slab(batch, Progress::closed); }
+  void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered, ref); }
+  void operator()(const Closed&) const { leave_slab(batch, Progress::closed, ref); }
   void operator()(const Moved& m) const { move_paint(batch, m.from, m.to, m.quantity, ref); }
   void operator()(const Lost& l) const { move_paint(batch, l.from, std::nullopt, l.quantity, ref); }
   void operator()(const Weighed& w) const { weigh_paint(batch, w, ref); }
@@ -315,7 +321,7 @@ Batch finished(FoldState state, std::vector<Entry> entries, const BatchLines& li
     dry_until(batch, clock_of(*now, lines, batch.opened_at, batch.clock));
   }
   batch.standing = paint::stand(paint_in_hand(batch), batch.places.bench);
-  if (batch.pans.empty()) batch.dried_mL = batch.standing.water_lost_mL;
+  if (batch.pans.empty()) batch.dried_mL = dried_off(batch);
   return std::move(batch);
 }
 
@@ -332,7 +338,7 @@ Lessons lessons_of(const Logs& logs) {
   for (const std::string& id : batch_ids(logs)) {
     const auto batch =
         teach.count(id) ? fold(about.at(id), id, std::nullopt, lessons) : std::nullopt;
-    if (batch) lessons.push_back({id, batch->opened_at, batch->places.bench});
+    if (batch) lessons.push_back({id, batch->opened_at, batch->places.bench, batch->places.loss});
   }
   return lessons;
 }

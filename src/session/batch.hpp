@@ -42,7 +42,8 @@ struct Feeling {
   double scatter = 0;   // relative standard uncertainty of the liquid put in: its own part
   double lost_mL = 0;   // water that had left
   double dried_off = 0; // that, to 1 mL of the liquid then
-  std::map<std::string, double> tools; // relative, signed: what each put into the liquid's
+  std::map<std::string, double> tools; // relative, signed: what each put into the liquid's. Not how
+                                       // gum and honey were made: all batches have that alike
   double pigment_sd = 0;               // relative, of the pigment's mass
   std::vector<std::pair<std::string, double>> pigments; // card, mL
   bool repeats = false; // the same word as before it, and nothing changed between
@@ -146,11 +147,12 @@ std::vector<std::string> batch_ids(const Logs& logs);
 
 inline constexpr std::int64_t a_day_ms = 86'400'000;
 
-// The bench's rate after one batch that taught it.
+// The bench's rate, and what stays on the tools, after one batch that taught it.
 struct Lesson {
   std::string batch;
   std::int64_t opened_at = 0;
   paint::BenchRate after;
+  paint::ToolsLoss loss = {};
   bool operator==(const Lesson&) const = default;
 };
 using Lessons = std::vector<Lesson>; // in order of opening

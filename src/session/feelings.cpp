@@ -71,7 +71,8 @@ void feel(Batch& batch, const Entry& entry, const paint::Mixture& paint) {
   f.flow = *entry.flow;
   f.dry_gum = paint::dry_gum(s);
   f.scatter = std::sqrt(s.liquid_mL.variance) / put_in;
-  for (const auto& [tool, share] : s.liquid_mL.shares) f.tools[tool] = share / put_in;
+  for (const auto& [tool, share] : s.liquid_mL.shares)
+    if (!paint::is_of_composition(tool)) f.tools[tool] = share / put_in;
   f.lost_mL = std::max(0.0, s.water_lost_mL.value);
   f.dried_off = f.lost_mL / s.liquid_mL_now.value;
   f.pigment_sd = paint::relative_uncertainty(s.pigment_g);

@@ -34,11 +34,12 @@ FoldLines lines_to_fold(const Logs& logs, const std::string& batch) {
   return lines;
 }
 
-paint::BenchRate taught_before(const Lessons& lessons, const Batch& batch) {
-  paint::BenchRate rate;
+void teach(Batch& batch, const Lessons& lessons) {
   for (const Lesson& lesson : lessons)
-    if (lesson.opened_at < batch.opened_at && lesson.batch != batch.id) rate = lesson.after;
-  return rate;
+    if (lesson.opened_at < batch.opened_at && lesson.batch != batch.id) {
+      batch.places.bench = lesson.after;
+      batch.places.loss = lesson.loss;
+    }
 }
 
 std::optional<FoldState> start_of(const FoldLines& lines, const std::string& id,
@@ -52,13 +53,13 @@ std::optional<FoldState> start_of(const FoldLines& lines, const std::string& id,
   state.batch.id = id;
   state.batch.opened_at = opened->at;
   state.batch.newer = lines.of.newer;
-  state.batch.places.bench = taught_before(lessons, state.batch);
+  teach(state.batch, lessons);
   return state;
 }
 
 bool starts_alike(const Batch& a, const Batch& b) {
   return a.id == b.id && a.opened_at == b.opened_at && a.newer == b.newer &&
-         a.places.bench == b.places.bench;
+         a.places.bench == b.places.bench && a.places.loss == b.places.loss;
 }
 
 bool same_card(const SharedCard& a, const SharedCard& b) { return a == b || (a && b && *a == *b); }

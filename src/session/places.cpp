@@ -4,6 +4,8 @@
 #include "paint/measure.hpp"
 #include "words/paint_says.hpp"
 
+#include <utility>
+
 namespace session {
 
 namespace {
@@ -87,18 +89,42 @@ Fault move(Places& places, Place from, std::optional<Place> to, const Quantity& 
   return std::nullopt;
 }
 
+void gather(Places& places, const std::string& session) {
+  const paint::Mixture& all = contents_of(places, Place::slab).paint;
+  if (paint::is_empty(all)) return;
+  const auto parted = paint::part(all, paint::foretold(places.loss),
+                                  "gathering " + std::to_string(++places.gatherings));
+  if (!parted) return;
+  places.on_tools = {parted->taken, session};
+  lay(places, Place::slab, {});
+  lay(places, Place::jar, paint::joined(contents_of(places, Place::jar).paint, parted->left));
+}
+
+void take_up(Places& places, const std::string& session) {
+  const LeftOnTools left = std::exchange(places.on_tools, {});
+  if (left.session == session)
+    lay(places, Place::slab, paint::joined(contents_of(places, Place::slab).paint, left.paint));
+}
+
+paint::Mixture with_tools(const Places& places, Place place) {
+  return paint::joined(contents_of(places, place).paint, places.on_tools.paint);
+}
+
 words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
                                     const std::string& name) {
   const auto grams = paint::weighed_difference(weighed.g, weighed.tare_g, name);
   if (!grams) return tl::make_unexpected(grams.error());
-  const bool moved = weighed.place != Place::slab;
-  const auto known =
-      paint::weighed(contents_of(places, weighed.place).paint, *grams,
-                     moved ? paint::left_on_tools() : paint::exact(0), places.bench, name);
+  const auto known = paint::weighed(contents_of(places, weighed.place).paint, places.on_tools.paint,
+                                    *grams, places.bench, name);
   if (!known) return tl::make_unexpected(known.error());
+  const paint::Amount& stayed = known->stayed_on_tools;
+  LeftOnTools& tools = places.on_tools;
+  if (!paint::is_empty(tools.paint) && !std::exchange(tools.weighed, true))
+    places.loss = paint::updated(places.loss, stayed.value, paint::uncertainty(stayed));
+  tools.paint = known->on_tools;
   lay(places, weighed.place, known->there);
   places.bench = known->bench;
-  return known->all;
+  return with_tools(places, weighed.place);
 }
 
 Fault bring_back(Places& places, const paint::Mixture& before, const std::string& name) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "paint/mixture.hpp"
+#include "paint/tools_loss.hpp"
 #include "session/event.hpp"
 
 #include <map>
@@ -13,11 +14,21 @@ struct PlaceContents {
   paint::Sums sums; // of its contents
 };
 
+// What stayed on glass, knife and muller when the paint was gathered.
+struct LeftOnTools {
+  paint::Mixture paint;
+  std::string session;  // that gathered it: by the next one the glass is clean
+  bool weighed = false; // it has taught what usually stays
+};
+
 struct Places {
   std::map<Place, PlaceContents> at;              // where there is any
   paint::Spread spread = paint::Spread::gathered; // on the slab
   paint::Room room;
   paint::BenchRate bench; // as far as it is taught
+  paint::ToolsLoss loss;  // likewise
+  LeftOnTools on_tools;
+  int gatherings = 0; // so far
 };
 
 // Where the work is: on the slab if any paint lies there, else in the jar, else in the pans.
@@ -42,6 +53,12 @@ void dry_out(Places& places);
 using Fault = std::optional<words::Error>;
 Fault move(Places& places, Place from, std::optional<Place> to, const Quantity& quantity,
            const std::string& name);
+
+// Off the slab into the jar, but for what stays on the tools.
+void gather(Places& places, const std::string& session);
+// On the slab again: within the session that gathered it, what stayed on the tools is there too.
+void take_up(Places& places, const std::string& session);
+paint::Mixture with_tools(const Places& places, Place place);
 
 // Back comes what all of it was, with what stayed on the tools: what went in, better known.
 // Errors: those of paint::weighed and brought_back; amounts as in paint::grams_weighed.

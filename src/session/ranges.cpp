@@ -233,7 +233,8 @@ Measured measured(const Batch& batch) {
   Measured m;
   m.pigment_sd = paint::relative_uncertainty(s.pigment_g);
   if (s.liquid_mL.value > 0)
-    for (const auto& [tool, share] : s.liquid_mL.shares) m.tools[tool] = share / s.liquid_mL.value;
+    for (const auto& [tool, share] : s.liquid_mL.shares)
+      if (!paint::is_of_composition(tool)) m.tools[tool] = share / s.liquid_mL.value;
   return m;
 }
 

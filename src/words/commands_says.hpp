@@ -72,6 +72,7 @@ enum class CommandsSay {
   show_humectant_to_gum,
   show_pigment_fraction,
   show_place,
+  show_on_tools, // 0: g, 1: percent
   show_pigment,
   show_liquid,
   show_solids,

@@ -138,6 +138,7 @@ std::string_view english(CommandsSay id) {
   case Say::show_humectant_to_gum: return "sweet           {0} g honey and glycerin to 1 g gum";
   case Say::show_pigment_fraction: return "solid           {0} of the wet volume is pigment";
   case Say::show_place: return "lies there      {0}: {1} g of paint";
+  case Say::show_on_tools: return "lies there      on glass and knife: {0} g of paint, about {1} %";
   case Say::show_pigment: return "pigment         {0} g, {1} mL";
   case Say::show_liquid: return "liquid          {0} g put in, {1} mL now";
   case Say::show_solids:

@@ -29,6 +29,16 @@ std::string_view english(SlabSay id) {
   case Say::dried_off: return "{0} mL has dried off";
   case Say::dust_mask: return "dry powder: mask on";
   case Say::entry_left_out: return "1 entry is not in the sums";
+  case Say::left_out_why: return "{0}: {1}";
+  case Say::left_out_bottle: return "the bottle weighs more than what came out of it allows";
+  case Say::jar_and_glass: return "in the jar {0} g; about {1} % stays on the glass";
+  case Say::jar_holds: return "in the jar {0} g";
+  case Say::dropper_by_bottle:
+    return "By its bottle, 20 drops of {0} weigh {1} g. The card of “{2}” says {3} g.";
+  case Say::dropper_right:
+    return "The {0} drops between the two weighings are counted by the bottle already.";
+  case Say::pad_keep_dropper: return "put it on the dropper’s card";
+  case Say::pad_keep_dropper_what: return "the next drops go by it";
   case Say::trail_gathered: return "gathered {0}";
   case Say::ask_amount: return "how much, with the next tap?";
   case Say::ask_bottle: return "which bottle will you weigh?";

@@ -6,6 +6,7 @@
 #include "bench/materials.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/planning.hpp"
+#include "bench/recalibration.hpp"
 
 using doctest::Approx;
 using namespace hands;
@@ -154,6 +155,101 @@ TEST_CASE("what is left of a bottle follows corrections, and what was taken back
   CHECK(*left_of(h.b, card) == Approx(7));
   h.tap("undo");
   CHECK(*left_of(h.b, card) == Approx(10));
+}
+
+namespace {
+
+void weigh_bottle(Hands& h, const std::string& of, const std::string& g) {
+  h.tap("more");
+  h.tap("bottle");
+  h.tap("bottle_of " + of);
+  h.type(g);
+}
+
+// 100 drops of binder between two weighings of its bottle.
+void drop_and_weigh(Hands& h, const std::string& before, const std::string& after) {
+  weigh_bottle(h, "gum_12", before);
+  for (int i = 0; i < 10; ++i) {
+    h.tap("another");
+    h.tap("amount 10 drops");
+    h.tap("add gum_12");
+  }
+  weigh_bottle(h, "gum_12", after);
+}
+
+}
+
+TEST_CASE("a bottle weighed around drops says what they weigh; one tap puts it on the card") {
+  Hands h;
+  h.begin();
+  drop_and_weigh(h, "250", "245.5");
+  const auto found = h.slab().dropper_found;
+  REQUIRE(found);
+  CHECK(found->drops == 100);
+  CHECK(found->found_g == Approx(0.9).epsilon(0.01)); // 4.5 g / 5
+  CHECK(found->was_g == Approx(0.73).epsilon(0.01));  // 20 of 0.0365 g, FORMAT.md
+  const double ratio = h.b.folded->standing.binder_ratio->value;
+  h.tap("keep_dropper");
+  const session::Card card = shelf_that_has(h, "dropper");
+  const session::Volume drop = volume_of(card);
+  CHECK(drop.mL == Approx(0.045 * 0.8839).epsilon(0.01));
+  CHECK(drop.mL_u < 0.02 * drop.mL);
+  CHECK(std::get<session::DropperCard>(card.facts).calibrated_with == session::CardKind::binder);
+  CHECK(h.b.folded->standing.binder_ratio->value == Approx(ratio)); // what was counted stays
+  h.tap("add gum_12");
+  const auto grams = h.b.folded->entries.back().grams;
+  REQUIRE(grams);
+  CHECK(grams->value == Approx(0.045).epsilon(0.01));
+  CHECK_FALSE(dropper_found(h.b)); // it is on the card
+  h.tap("add gum_12");
+  weigh_bottle(h, "gum_12", "245.4"); // these drops have a word of their own
+  const auto again = h.slab().dropper_found;
+  REQUIRE(again);
+  CHECK(again->drops == 2);
+  CHECK(again->found_g == Approx(0.9).epsilon(0.02));
+}
+
+TEST_CASE("a bottle says nothing of a dropper where other things stand between its weighings") {
+  const auto offers = [](auto between, const std::string& after) {
+    Hands h;
+    h.begin();
+    weigh_bottle(h, "gum_12", "250");
+    for (int i = 0; i < 10; ++i) {
+      h.tap("another");
+      h.tap("amount 10 drops");
+      h.tap("add gum_12");
+    }
+    between(h);
+    weigh_bottle(h, "gum_12", after);
+    return h.slab().dropper_found.has_value();
+  };
+  CHECK(offers([](Hands&) {}, "245.5"));
+  CHECK(offers([](Hands& h) { h.tap("add water"); }, "245.5"));
+  CHECK_FALSE(offers(
+      [](Hands& h) {
+        h.tap("another");
+        h.tap("amount 1 tsp");
+        h.tap("add gum_12");
+      },
+      "240"));
+  CHECK_FALSE(offers(
+      [](Hands& h) {
+        h.tap("more");
+        h.tap("bottle");
+        h.tap("lost_count gum_12");
+      },
+      "245.5"));
+  CHECK_FALSE(offers([](Hands&) {}, "150")); // a hundred grams are no hundred drops
+  CHECK_FALSE(offers([](Hands&) {}, "260")); // heavier than before
+}
+
+TEST_CASE("a bottle's weighing taken back says nothing of the dropper") {
+  Hands h;
+  h.begin();
+  drop_and_weigh(h, "250", "245.5");
+  h.tap("leave");
+  h.tap("undo");
+  CHECK_FALSE(dropper_found(h.b));
 }
 
 TEST_CASE("a batch whose name was corrected is called so everywhere") {

@@ -3,6 +3,7 @@
 #include "bench/paints.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
+#include "words/paint_says.hpp"
 
 using namespace bench;
 using doctest::Approx;
@@ -57,6 +58,60 @@ TEST_CASE("some was lost, and the paint weighed") {
         session::Weighed{session::Place::slab, 11, 0});
 }
 
+namespace {
+
+// 12 g of pigment and 19.5 g of binder, weighed, in the jar.
+void gather(Hands& h) {
+  h.begin();
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("19.5");
+  h.tap("gather");
+}
+
+void weigh_jar(Hands& h, const std::string& g) {
+  h.tap("more");
+  h.tap("weigh_paint");
+  h.type(g);
+}
+
+}
+
+TEST_CASE("the jar is shown without what stayed on the glass; that figure typed changes nothing") {
+  Hands h;
+  gather(h);
+  REQUIRE(h.slab().jar);
+  CHECK(h.slab().jar->g.value == Approx(29.14).epsilon(2e-3)); // 31.5 less 7.5 %
+  CHECK(h.slab().jar->on_tools == Approx(0.075));
+  const session::Batch before = *h.b.folded;
+  weigh_jar(h, "29.1");
+  const session::Batch& now = *h.b.folded;
+  CHECK(h.slab().warnings.empty());
+  CHECK(now.standing.binder_ratio->value == Approx(before.standing.binder_ratio->value));
+  for (std::size_t i = 0; i < now.totals.size(); ++i)
+    CHECK(now.totals[i].grams.value == Approx(before.totals[i].grams.value).epsilon(1e-4));
+  CHECK(paint::uncertainty(h.slab().jar->g) < 0.1);
+  CHECK(paint::uncertainty(before.places.at.at(session::Place::jar).paint.contents[0].grams) > 0.1);
+}
+
+TEST_CASE("a jar that cannot weigh so much is left out with the reason, and can be put right") {
+  Hands h;
+  gather(h);
+  weigh_jar(h, "60");
+  REQUIRE(h.slab().warnings.size() == 1);
+  REQUIRE(h.slab().warnings[0].why);
+  CHECK(h.slab().warnings[0].why->what == words::PaintSay::weighing_contradicts);
+  CHECK(h.slab().jar->g.value == Approx(29.14).epsilon(2e-3));
+  h.tap("undo");
+  CHECK(h.slab().warnings.empty());
+  weigh_jar(h, "28.5");
+  CHECK(h.slab().warnings.empty());
+  CHECK(h.slab().jar->g.value == Approx(28.5).epsilon(2e-3));
+  weigh_jar(h, "28.5"); // once more: nothing moves
+  CHECK(h.slab().jar->g.value == Approx(28.5).epsilon(2e-3));
+}
+
 TEST_CASE("an earlier line gets another amount, another moment, or goes") {
   Hands h;
   h.begin();
@@ -109,11 +164,12 @@ TEST_CASE("paint of another batch goes in as what it is made of") {
   h.tap("other_paint");
   const auto paints = h.b.paints;
   REQUIRE(paints.size() == 1);
-  CHECK(std::get<session::PaintCard>(paints[0].card.facts).made_of.pigment == Approx(12));
+  const double in_jar = 12 * 0.925; // the rest stayed on the tools
+  CHECK(std::get<session::PaintCard>(paints[0].card.facts).made_of.pigment == Approx(in_jar));
   h.tap("paint_of " + paints[0].batch);
   h.type("3");
   CHECK(h.b.folded->standing.pigment_g.value ==
-        Approx(12 + 3 * 12 / paints[0].grams).epsilon(0.001));
+        Approx(12 + 3 * in_jar / paints[0].grams).epsilon(0.001));
   CHECK(h.shows("pigments"));
 }
 

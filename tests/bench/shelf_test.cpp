@@ -122,6 +122,41 @@ TEST_CASE("a dropper by what 20 drops weigh, a spoon by the water it holds") {
   CHECK(volume_of(card(h, "teaspoon")).mL == Approx(4.6 / 0.99821).epsilon(1e-3));
 }
 
+// What follows from the weight is the size of a drop, by the liquid's density.
+TEST_CASE("what 20 drops weighed stays as typed, whatever they are said to be of") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("kind_of dropper");
+  h.tap("card dropper");
+  fact(h, "drops_20_g", "1.14");
+  const auto typed = [&] { return fact_of(*h.b.shelf_page.card, "drops_20_g"); };
+  const auto drop = [&] { return volume_of(*h.b.shelf_page.card).mL; };
+  const Fact first = typed();
+  CHECK(first.value == Approx(1.14));
+  const double of_water = drop();
+  for (const double g_per_mL : {1 / 0.8839, 1.0 / 0.8, 1.2614, 0.99821}) {
+    h.tap("choice with");
+    CHECK(typed().value == Approx(1.14));
+    CHECK(typed().u == Approx(first.u));
+    if (g_per_mL == 1 / 0.8839) CHECK(drop() == Approx(of_water * 0.99821 * 0.8839).epsilon(1e-3));
+  }
+  CHECK(drop() == Approx(of_water));
+}
+
+TEST_CASE("a dropper nobody has weighed stays the usual one, whatever it is said to drop") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("kind_of dropper");
+  h.tap("card dropper");
+  h.tap("choice with");
+  const session::Card& open = *h.b.shelf_page.card;
+  // As the law of drops has it: FORMAT.md, 0.0365 g of gum in twice its water.
+  CHECK(volume_of(open).mL == Approx(0.0365 * 0.8839).epsilon(5e-3));
+  CHECK(volume_of(open).mL_u > 0.19 * volume_of(open).mL);
+  for (int i = 0; i < 3; ++i) h.tap("choice with");
+  CHECK(volume_of(open) == session::Volume{0.05, 0.0095});
+}
+
 TEST_CASE("facts out of their range are refused with what can be") {
   session::Card card = blank_card(ShelfKind::pigment, "p");
   for (const double bad : {0.0, -1.0, 50.0, std::numeric_limits<double>::quiet_NaN()}) {

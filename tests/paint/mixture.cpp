@@ -1,5 +1,6 @@
 #include "paint/mixture.hpp"
 
+#include "paint/tools_loss.hpp"
 #include "random.hpp"
 #include "words/paint_says.hpp"
 
@@ -60,7 +61,7 @@ TEST_CASE("nothing weighs nothing, and stands nowhere") {
   CHECK(is_empty(Mixture{}));
   CHECK(grams_of({}, {}).value == 0);
   CHECK_FALSE(stand(Mixture{}).flow_now);
-  CHECK(weighed({}, exact(1), exact(0), {}, "w").error().what == Say::nothing_there);
+  CHECK(weighed({}, {}, exact(1), {}, "w").error().what == Say::nothing_there);
   CHECK(share_of({}, exact(1), {}, "w").error().what == Say::nothing_there);
 }
 
@@ -202,30 +203,92 @@ TEST_CASE("paint weighed where it lies says what has left, and teaches the bench
   // Drops known to 5 % hide half a gram of water; a binder weighed in does not.
   m.contents[1].grams = {6, 0.0016, {}};
   const double really = predicted * 0.6;
-  const auto w = weighed(m, {17 - really, 0.0016, {}}, exact(0), {}, "weighing");
+  const auto w = weighed(m, {}, {17 - really, 0.0016, {}}, {}, "weighing");
   REQUIRE(w);
-  CHECK(w->all.water_gone.value == doctest::Approx(really).epsilon(0.1));
-  CHECK(uncertainty(w->all.water_gone) < 0.1);
+  CHECK(w->there.water_gone.value == doctest::Approx(really).epsilon(0.1));
+  CHECK(uncertainty(w->there.water_gone) < 0.1);
   CHECK(w->bench.observations == 1);
   CHECK(std::exp(w->bench.ln_factor) < 0.85);
   CHECK(std::exp(w->bench.ln_factor) > 0.6);
   CHECK(grams_of(w->there, w->bench).value == doctest::Approx(17 - really).epsilon(1e-3));
-  CHECK(w->all.since == DryingPrediction{});
+  CHECK(w->there.since == DryingPrediction{});
 }
 
 TEST_CASE("paint weighed in its jar corrects the drops, less what stayed on the tools") {
   const Mixture m = usual();
+  const auto gathered = part(m, {0.075, 0.0144 * 0.0144, {}}, "gathered");
   const double expected = 17 * (1 - 0.075);
-  const auto w = weighed(m, {expected - 0.5, 0.0016, {}}, left_on_tools(), {}, "jar");
+  const auto w = weighed(gathered->left, gathered->taken, {expected - 0.5, 0.0016, {}}, {}, "jar");
   REQUIRE(w);
+  const Mixture all = joined(w->there, w->on_tools);
   // The dropper is the worst known: it gives most of the half gram.
-  CHECK(w->all.contents[1].grams.value < 6 - 0.2);
-  CHECK(w->all.contents[0].grams.value == doctest::Approx(10).epsilon(0.01));
-  CHECK(uncertainty(w->all.contents[1].grams) < uncertainty(m.contents[1].grams));
+  CHECK(all.contents[1].grams.value < 6 - 0.2);
+  CHECK(all.contents[0].grams.value == doctest::Approx(10).epsilon(0.01));
+  CHECK(uncertainty(all.contents[1].grams) < uncertainty(m.contents[1].grams));
   CHECK(grams_of(w->there, w->bench).value == doctest::Approx(expected - 0.5).epsilon(1e-3));
+  CHECK(w->stayed_on_tools.value == doctest::Approx(0.075 + 0.5 / 17));
   CHECK(w->bench.observations == 0); // nothing was left to dry
-  CHECK(weighed(m, exact(40), left_on_tools(), {}, "jar").error().what ==
+  CHECK(weighed(gathered->left, gathered->taken, exact(40), {}, "jar").error().what ==
         Say::weighing_contradicts);
+}
+
+TEST_CASE("a jar that holds all that went in left nothing on the tools, and no more") {
+  const auto gathered = part(usual(), foretold({}), "gathered");
+  for (const double g : {17.0, 17.3}) {
+    const auto w = weighed(gathered->left, gathered->taken, {g, 0.0016, {}}, {}, "jar");
+    REQUIRE(w);
+    const double stayed = grams_of(w->on_tools, {}).value;
+    CHECK(stayed >= 0);
+    CHECK(stayed < 0.5);
+    CHECK(grams_of(w->there, {}).value == doctest::Approx(g).epsilon(2e-3));
+  }
+}
+
+namespace {
+
+// The paint, and what it left on the tools, after time under the muller.
+Parting gathered() {
+  const Mixture m = rested(anything(), Spread::mulling, between(0, 600));
+  return *part(m, foretold({between(0.02, 0.12), between(0.001, 0.03), 0}), "gathered");
+}
+
+}
+
+TEST_CASE("weighing exactly what is expected changes nothing, and narrows") {
+  holds("expected", [] {
+    const Parting m = gathered();
+    const BenchRate bench{between(-0.5, 0.5)};
+    const Amount before = grams_of(m.left, bench);
+    const auto w = weighed(m.left, m.taken, {before.value, 0.0016, {}}, bench, "jar");
+    RC_ASSERT(w.has_value());
+    const auto no_wider = [](const Amount& known, const Amount& was) {
+      RC_ASSERT(same(known.value, was.value));
+      RC_ASSERT(uncertainty(known) <= uncertainty(was) * (1 + 1e-9) + 1e-12);
+    };
+    no_wider(grams_of(w->there, w->bench), before);
+    no_wider(grams_of(w->on_tools, w->bench), grams_of(m.taken, bench));
+    const Standing now = stand(w->there, w->bench), was = stand(m.left, bench);
+    for (const auto which : {&Standing::gum_g, &Standing::pigment_mL, &Standing::liquid_mL_now,
+                             &Standing::water_lost_mL})
+      no_wider(now.*which, was.*which);
+    RC_ASSERT(same(now.binder_ratio->value, was.binder_ratio->value));
+    RC_ASSERT(same(w->bench.ln_factor, bench.ln_factor));
+    const double of_alcohol = uncertainty(alcohol_left(m.left)); // gone soon, and not settled
+    RC_ASSERT(uncertainty(grams_of(w->there, w->bench)) < std::hypot(0.041, of_alcohol));
+  });
+}
+
+TEST_CASE("a weighing never moves an amount away from itself") {
+  holds("towards", [] {
+    const Parting m = gathered();
+    const Amount before = grams_of(m.left, {});
+    const double weighs = before.value + between(-2, 2) * uncertainty(before);
+    const auto w = weighed(m.left, m.taken, {weighs, 0.0016, {}}, {}, "jar");
+    if (!w) return; // contradicted, and said
+    const double now = grams_of(w->there, w->bench).value;
+    RC_ASSERT(now >= std::min(before.value, weighs) - 1e-9);
+    RC_ASSERT(now <= std::max(before.value, weighs) + 1e-9);
+  });
 }
 
 TEST_CASE("water back to where it was is the water that had left") {
@@ -237,7 +300,7 @@ TEST_CASE("water back to where it was is the water that had left") {
   REQUIRE(back);
   CHECK(stand(back->there, back->bench).water_g.value ==
         doctest::Approx(stand(before).water_g.value));
-  CHECK(back->all.since == DryingPrediction{});
+  CHECK(back->there.since == DryingPrediction{});
   Mixture more = now;
   put(more, "b", binder, exact(1));
   CHECK(brought_back(before, more, {}, "back").error().what == Say::not_only_water);

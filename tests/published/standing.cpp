@@ -63,10 +63,13 @@ TEST_CASE("the uncertainty of every ratio is that of drawing the batch") {
       const double pigment = 12 + 0.03 * random.normal();
       const double b = 6 + 0.09 * random.normal() + 0.15 * tool;
       const double w = 1 + 0.02 * random.normal() + 0.025 * tool - (0.5 + 0.08 * random.normal());
+      const double moister = 0.0153 * random.normal(), gum_v = 0.02 * random.normal();
       const double density = 4.2 / (1 - 0.08 / 4.2 * random.normal());
       const double oil = 30 + 1.2 * random.normal();
-      const double gum = b * binder.parts.gum, wet = b * binder.parts.water + w;
-      const double mL = b * mL_of_binder + w / 0.99821;
+      const double held = b * binder.parts.gum / 0.88 * moister;
+      const double gum = b * binder.parts.gum - held, wet = b * binder.parts.water + held + w;
+      const double mL = b * mL_of_binder + held * (1 / 0.99821 - 0.6) +
+                        b * binder.parts.gum * gum_v + w / 0.99821;
       return ratio(pigment, pigment / density, mL, gum, wet, pigment * oil / 93.5);
     });
   };
@@ -105,13 +108,16 @@ TEST_CASE("a jar weighed, by generalised least squares") {
   put(m, "p", powder(4.2, 0, 30, 0), {10, 0.0016, {}});
   put(m, "b", binder, {6, 0.01, {{"dropper", 0.3}}});
   put(m, "w", water, {1, 0.001, {{"dropper", 0.05}}});
-  const auto w = weighed(m, {17 * 0.925 - 0.5, 0.0016, {}}, left_on_tools(), {}, "jar");
+  const auto gathered = part(m, {0.075, 0.05 * 0.05 / 12, {}}, "gathered");
+  const auto w =
+      weighed(gathered->left, gathered->taken, {17 * 0.925 - 0.5, 0.0016, {}}, {}, "jar");
   REQUIRE(w);
+  const Mixture all = joined(w->there, w->on_tools);
   const Source squares = apart("generalised least squares, worked in Python");
   const std::array<double, 3> values{9.9958287, 5.7001887, 0.9517695};
   const std::array<double, 3> us{0.0398454, 0.1903028, 0.0430036};
   for (std::size_t i = 0; i < values.size(); ++i) {
-    const Amount& grams = w->all.contents[i].grams;
+    const Amount& grams = all.contents[i].grams;
     const std::string at = m.contents[i].card;
     check({"mixture/weighed", "g of each after the jar was weighed", squares, values[i],
            grams.value, 1e-6, "the digits written", at});

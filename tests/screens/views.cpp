@@ -12,6 +12,7 @@
 #include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
+#include "screens/views_weighings.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
@@ -383,16 +384,9 @@ std::vector<Case> all(Hand hand) {
   std::vector<Case> out;
   for (const Size mm : displays) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
-    add_slabs(out, mm, hand, on);
-    add_plans(out, mm, hand, on);
-    add_panels(out, mm, hand, on);
-    add_droppers(out, mm, hand, on);
-    add_shelves(out, mm, hand, on);
-    add_blends(out, mm, hand, on);
-    add_left_open(out, mm, hand, on);
-    add_books(out, mm, hand, on);
-    add_tablets(out, mm, hand, on);
-    add_pans(out, mm, hand, on);
+    for (const auto add : {add_slabs, add_plans, add_panels, add_droppers, add_shelves, add_blends,
+                           add_left_open, add_books, add_tablets, add_pans, add_weighings})
+      add(out, mm, hand, on);
   }
   return out;
 }

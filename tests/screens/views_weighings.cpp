@@ -1,0 +1,50 @@
+// Views of what weighings say, as views.cpp makes the others.
+#include "screens/views_weighings.hpp"
+
+#include "bench/choices.hpp"
+#include "session/amounts.hpp"
+#include "words/paint_says.hpp"
+
+namespace views {
+
+using namespace bench;
+
+namespace {
+
+// 120 g of a pigment in a binder of a long name, in the jar.
+Bench bench_on(Size mm, Hand hand) {
+  Now now;
+  now.fresh = [] { return 7u; };
+  Bench b = start("s", "tablet", {mm, hand}, now);
+  b.loaded = true;
+  b.screen = Screen::slab;
+  b.batch = "b";
+  session::Batch batch;
+  batch.id = "b";
+  batch.name = "Cerulean blue (chromium), 3";
+  batch.progress = session::Progress::gathered;
+  for (const char* id : {"pb36", "gum_12_glycerin"}) {
+    const session::Card card = *shelf_card(b, id);
+    batch.cards[id] = card;
+    session::put_in(batch.places, id, *session::material_of(card), paint::exact(60));
+  }
+  session::gather(batch.places, "s");
+  b.folded = batch;
+  return b;
+}
+
+}
+
+void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  out.push_back({"slab, jar" + on, mm, view(b, {})});
+  const words::Error why{words::PaintSay::weighing_contradicts, {"111.0", "140.5"}};
+  b.folded->warnings = {{session::WarningKind::not_weighed, {"c41e08d5", 12}, "", why}};
+  out.push_back({"slab, weighing left out" + on, mm, view(b, {})});
+  b.panel = DropperPanel{};
+  out.push_back({"slab, dropper found" + on, mm, view(b, {})});
+  std::get<SlabView>(out.back().view.screen).dropper_found =
+      DropperFound{*shelf_card(b, "dropper"), "Gum 1 : 2 with glycerin", 110, 12.34, 10.47};
+}
+
+}
