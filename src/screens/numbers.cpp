@@ -29,14 +29,21 @@ struct Sentence {
   int max_lines = 2;
 };
 
+// Every pigment has to be there before anything else is advised.
+bool waits_for_pigment(const bench::SlabView& slab) {
+  return std::any_of(slab.to_come.begin(), slab.to_come.end(), is_first);
+}
+
 // In order of weight: what stands in danger comes right after the advice, so that the calmer lines
 // are those that give way.
 std::vector<Sentence> sentences(const bench::SlabView& slab) {
   std::vector<Sentence> out;
+  const bool weigh_out = waits_for_pigment(slab);
   if (slab.newer)
     out.push_back({say(words::SessionSay::batch_of_newer_format), Tone::caution});
   else
-    out.push_back({advice_words(slab.advice), Tone::advice, 3});
+    out.push_back(
+        {weigh_out ? to_come_words(slab.to_come) : advice_words(slab.advice), Tone::advice, 3});
   if (slab.save_failure)
     out.push_back({say(words::ScreensSay::not_saved, {words::message(*slab.save_failure)}),
                    Tone::caution, 3});
@@ -46,13 +53,18 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
+  if (!weigh_out && !slab.to_come.empty())
+    out.push_back({to_come_words(slab.to_come), Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
   if (slab.advice.sticky) out.push_back({sticky_words(*slab.advice.sticky), Tone::plain});
   const auto ahead = std::count_if(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
     return w.kind == session::WarningKind::clock_ahead;
   });
+  const auto of_plan = std::count_if(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
+    return w.kind == session::WarningKind::unknown_plan;
+  });
   if (ahead > 0) out.push_back({say(Say::another_clock_ahead), Tone::plain});
-  if (const auto n = slab.warnings.size() - static_cast<std::size_t>(ahead); n > 0)
+  if (const auto n = slab.warnings.size() - static_cast<std::size_t>(ahead + of_plan); n > 0)
     out.push_back({n == 1 ? say(Say::entry_left_out)
                           : say(words::ScreensSay::entries_left_out, {std::to_string(n)}),
                    Tone::plain});
