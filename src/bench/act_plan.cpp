@@ -62,6 +62,21 @@ void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, 
     record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
 }
 
+// Nothing where the plan comes to nothing that could be said.
+void keep_plan(Bench& bench, const std::string& batch, const Now& now, Effects& effects) {
+  const auto comes_to = planned(bench);
+  if (!comes_to || !*comes_to) return;
+  const Planned& p = **comes_to;
+  session::Planned kept;
+  if (p.pans > 0) kept.pans = p.pans, kept.in = bench.plan.pan;
+  for (const PlannedPigment& pigment : p.pigments)
+    kept.takes.push_back({pigment.card, pigment.grams});
+  if (shelf_card(bench, bench.plan.binder))
+    kept.takes.push_back({bench.plan.binder, p.as_made ? std::optional(p.binder_g) : std::nullopt});
+  for (const PlannedPigment& extra : p.extras) kept.takes.push_back({extra.card, extra.grams});
+  record(bench, batch, std::move(kept), now, effects);
+}
+
 void begin(Bench& bench, const Now& now, Effects& effects) {
   const PlanState plan = bench.plan;
   if (missing_for_begin(bench)) return;
@@ -73,6 +88,7 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   for (const session::Card& card : bench.shelf)
     if (is_in(plan, card.id) || always_there(bench, card))
       lay_out_card(bench, batch, card, now, effects);
+  keep_plan(bench, batch, now, effects);
   put_pigment(bench, plan, batch, now, effects);
   bench.batch = batch;
   bench.batches.push_back(batch);
@@ -116,12 +132,28 @@ void next_want(Bench& bench) {
 
 }
 
+namespace {
+
+// To 1 g of pigment.
+std::vector<std::pair<std::string, double>> extras_of(const session::Batch& batch) {
+  std::vector<std::pair<std::string, double>> out;
+  for (const session::Total& t : batch.totals) {
+    const bool extra =
+        session::is_liquid(t.card.kind()) && t.card.kind() != session::CardKind::binder;
+    if (extra && t.grams.value > 0)
+      out.emplace_back(t.card.id, t.grams.value / batch.standing.pigment_g.value);
+  }
+  return out;
+}
+
+}
+
 std::optional<AsMade> what_it_took(const session::Batch& batch, const PlanState& plan) {
   const paint::Standing& s = batch.standing;
   if (!s.binder_ratio || !s.flow_put_in || !(s.binder_ratio->value > 0)) return std::nullopt;
   const double mL_of_one_gram = s.pigment_mL.value / s.pigment_g.value;
   return AsMade{plan.blend, plan.binder, s.binder_ratio->value / 10,
-                s.flow_put_in->value * mL_of_one_gram};
+                s.flow_put_in->value * mL_of_one_gram, extras_of(batch)};
 }
 
 void make_again(Bench& bench, const std::string& id) {

@@ -10,6 +10,7 @@
 #include "bench/panel.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
+#include "session/mulled.hpp"
 #include "session/ranges.hpp"
 #include "session/reader.hpp"
 
@@ -188,8 +189,9 @@ inline constexpr std::size_t most_pigments = 4;
 struct AsMade {
   std::vector<BlendPart> blend;
   std::string binder;
-  double binder_g = 0;  // to 1 g of pigment
-  double liquid_mL = 0; // likewise, of all that went in
+  double binder_g = 0;                                // to 1 g of pigment
+  double liquid_mL = 0;                               // likewise, of all that went in
+  std::vector<std::pair<std::string, double>> extras; // cards beside pigment and binder; g likewise
 };
 
 enum class Want { pigment_g, pans, wet_mL, dried_g };
@@ -257,6 +259,20 @@ struct Expected { // of the batch on the slab
   std::optional<session::Expectation> answer;
 };
 
+// What the batches have taught of mulling, and what that lets expect.
+struct Mulling {
+  std::map<std::string, session::Mulled> of; // batch; that on the slab is left out while it is open
+  int version = 0;                           // of them
+  double pass_s = paint::usual_pass_s;       // as this studio makes them
+  struct Expected {
+    int version = -1; // never asked
+    std::vector<session::MulledPigment> pigments;
+    std::optional<paint::MullTime> time; // until there are no specks
+    int batches = 0;                     // with dots, of the pigment known least
+  };
+  Expected slab, plan;
+};
+
 struct Sitting { // this run of the program as a session
   std::string session;
   std::string device;
@@ -272,9 +288,6 @@ struct Saving {
   std::optional<words::Error> failure;    // stands until a later save succeeds
   std::string fallback;                   // where lines lie while the studio fails
 };
-
-inline constexpr double pass_target_s = 210; // the middle of 2 to 5 minutes: common practice, no
-                                             // source
 
 struct OtherPaint { // of an earlier batch, as a material
   std::string batch;
@@ -326,6 +339,7 @@ struct Bench {
   session::Lessons lessons;               // what batches taught of this bench's drying
   Learning learning;                      // and of the range
   Expected expected;                      // what it says of the batch on the slab
+  Mulling mulling;
 };
 
 // An empty bench with the shelf that ships: one session, not yet begun on disk.

@@ -1,5 +1,6 @@
 #include "bench/learning.hpp"
 
+#include "bench/mulling.hpp"
 #include "bench/ranges.hpp"
 #include "bench/record.hpp"
 #include "paint/range/learn_bytes.hpp"
@@ -28,6 +29,7 @@ void forget(Learning& learning, const std::string& batch) {
 
 void look_through(Bench& bench, const std::string& id) {
   const Folded batch = fold_of(bench, id);
+  learn_mulling(bench, id, batch.get());
   auto training = batch ? session::training_of(*batch) : std::nullopt;
   if (!training) return forget(bench.learning, id);
   session::TrainingBatch& known = bench.learning.training[id];
@@ -44,6 +46,7 @@ void mind_the_slab(Bench& bench) {
   learning.at_work = now;
   learning.stale.erase(now);
   forget(learning, now);
+  learn_mulling(bench, now, nullptr);
 }
 
 void ask(Bench& bench, Effects& effects) {

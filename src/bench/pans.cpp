@@ -23,9 +23,17 @@ int pans_filled(const Bench& bench, const session::Card& card) {
   const double mL = to_pour_mL(*bench.pans.folded);
   const double full_mL = volume_of(card).mL;
   if (!(mL > 0) || !(full_mL > 0)) return 0;
-  return std::clamp(static_cast<int>(std::floor(mL / full_mL)), 1, most_new_pans);
+  const int filled = std::clamp(static_cast<int>(std::floor(mL / full_mL)), 1, most_new_pans);
+  const int planned = pans_planned(bench, card);
+  return planned > 0 ? std::min(filled, planned) : filled;
 }
 
+}
+
+int pans_planned(const Bench& bench, const session::Card& card) {
+  const auto& batch = bench.pans.folded;
+  const bool so = batch && batch->plan && batch->plan->of.pans > 0 && batch->plan->of.in == card.id;
+  return so ? batch->plan->of.pans : 0;
 }
 
 std::string pans_batch(const Bench& bench) {
@@ -105,6 +113,18 @@ int pan_pages(const Bench& bench) {
   return pages_for(all_pans(bench).size(), pans_a_page(bench.display, bench.pans.judging));
 }
 
+namespace {
+
+const session::Card* planned_pan(const Bench& bench) {
+  const auto& batch = bench.pans.folded;
+  if (!batch || !batch->plan || batch->plan->of.pans == 0) return nullptr;
+  const auto known = batch->cards.find(batch->plan->of.in);
+  const bool is_pan = known != batch->cards.end() && known->second.kind() == session::CardKind::pan;
+  return is_pan ? &known->second : nullptr;
+}
+
+}
+
 std::optional<session::Card> pan_card(const Bench& bench) {
   if (const session::Card* chosen = shelf_card(bench, bench.pans.card)) return *chosen;
   const auto& batch = bench.pans.folded;
@@ -113,6 +133,7 @@ std::optional<session::Card> pan_card(const Bench& bench) {
     if (!last || pan.layers.back().at >= last->layers.back().at)
       last = pan_numbered(*batch, pan.number);
   if (last) return last->card;
+  if (const session::Card* planned = planned_pan(bench)) return *planned;
   const auto all = shelf_of(bench, session::CardKind::pan);
   return all.empty() ? std::nullopt : std::optional(*all.front());
 }

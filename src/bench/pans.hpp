@@ -24,14 +24,18 @@ int next_number(const session::Batch& batch);
 std::vector<int> pans_of_page(const Bench& bench);
 int pan_pages(const Bench& bench);
 
-// What the next new pan is: chosen, else as poured last, else the first of the shelf.
+// What the next new pan is: chosen, else as poured last, else as planned, else the first of the
+// shelf.
 std::optional<session::Card> pan_card(const Bench& bench);
 
 // There is room in it, and its last layer may be firm.
 bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms);
 
+// How many pans of this card the batch was planned for; 0: nothing was said of them.
+int pans_planned(const Bench& bench, const session::Card& card);
+
 // What "pour all" does: layers into all that take one, or, before the first pour, as many new pans
-// as the paint fills.
+// as the paint fills, but no more than were planned.
 std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now);
 int pans_in(const std::vector<session::Poured>& pours);
 

@@ -142,6 +142,9 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.binder_g = one->binder_g * *grams;
   p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
   p.as_made = one->as_made;
+  if (const AsMade* made = as_made(bench.plan))
+    for (const auto& [card, g] : made->extras)
+      if (shelf_card(bench, card)) p.extras.push_back({card, g * *grams});
   p.first_helping = p.as_made ? paint::first_helping(p.binder_g) : helping_of(bench, p.pigments);
   p.drops = drops_between(bench, p.binder_g - (p.first_helping.low + p.first_helping.high) / 2,
                           one->binder);

@@ -6,7 +6,7 @@
 
 namespace bench {
 
-struct PlannedPigment {
+struct PlannedPigment { // or what else is weighed out
   std::string card;
   double grams = 0;
 };
@@ -25,9 +25,10 @@ struct Planned {
   double binder_g = 0;          // all of it, by what is guessed, or as the batch made again took
   int drops = 0;                // to follow the first helping, about
   double wet_mL = 0;
-  int pans = 0, layers = 0; // of the chosen pan
-  int portions = 1;         // over the slab
-  bool as_made = false;     // by the batch made again, not by what is guessed
+  int pans = 0, layers = 0;           // of the chosen pan
+  int portions = 1;                   // over the slab
+  bool as_made = false;               // by the batch made again, not by what is guessed
+  std::vector<PlannedPigment> extras; // beside pigment and binder, as in that batch
 };
 
 // Errors: nothing_wanted for 0 of it; those of paint::pans_of and grams_weighed;

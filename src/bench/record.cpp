@@ -64,9 +64,9 @@ struct ByHand {
     return true;
   }
   template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Opened,
-                          session::RoomSet, session::CautionsSeen, session::SetAside,
-                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-                          session::ClockJumped, session::Left, session::Unknown>
+                          session::Planned, session::RoomSet, session::CautionsSeen,
+                          session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
+                          session::Gone, session::ClockJumped, session::Left, session::Unknown>
                 Other>
   bool operator()(const Other&) const {
     return false;

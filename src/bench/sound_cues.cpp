@@ -51,7 +51,7 @@ std::optional<double> seconds_to_bell(const Bench& bench) {
   const session::Pass* pass = bench.folded ? session::running(*bench.folded) : nullptr;
   if (!pass || pass->stage != session::Stage::mulling) return std::nullopt;
   if (bench.rung == std::pair{bench.batch, pass->start}) return std::nullopt;
-  return pass->start + pass_target_s - bench.folded->clock;
+  return pass->start + bench.mulling.pass_s - bench.folded->clock;
 }
 
 bool rings(Bench& bench) {

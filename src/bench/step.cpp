@@ -4,6 +4,7 @@
 #include "bench/due.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
+#include "bench/mulling.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
@@ -305,6 +306,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
     ask_how_found(bench, now);
   }
   fold_what_shows(bench);
+  expect_mulling(bench);
   effects.cues = cues_of(bench, effects, outcome.tapped, outcome.not_counted);
   effects.wake_at = wake_at(bench, now);
   effects.study = wants_to_study(bench);

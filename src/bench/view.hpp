@@ -4,6 +4,7 @@
 #include "bench/advice.hpp"
 #include "bench/bench.hpp"
 #include "bench/binder_range.hpp"
+#include "bench/mulling.hpp"
 #include "bench/planning.hpp"
 #include "bench/recalibration.hpp"
 #include "bench/remedy.hpp"
@@ -29,7 +30,7 @@ struct PassView {
   std::optional<session::Stage> running;
   int number = 0;      // of the running pass, or of the next one
   double seconds = 0;  // of the running pass
-  double target_s = 0; // common practice, no source: a pass takes 2 to 5 minutes
+  double target_s = 0; // how long this studio's passes are
 };
 
 // The running pass has lasted as long as one should.
@@ -88,6 +89,15 @@ struct TopBarView {
   std::size_t due = 0; // what waits under Pans
 };
 
+// What the plan still waits for.
+struct ToComeView {
+  session::CardKind kind = session::CardKind::other;
+  std::string name;
+  double g = 0;
+  int drops = 0; // that come to it; 0: not dropped, or more than anybody counts
+  bool begun = false;
+};
+
 struct SlabView {
   std::vector<MaterialView> materials;
   PassView pass;
@@ -98,6 +108,7 @@ struct SlabView {
   std::optional<paint::Amount> ratio; // g binder to 10 g pigment
   int ratio_decimals = 2;             // to one drop's worth
   Advice advice;
+  std::vector<ToComeView> to_come;
   paint::Amount dried_mL;
   bool dust = false;
   std::optional<words::Error> save_failure;
@@ -149,6 +160,12 @@ struct PlanView {
   std::optional<Planned> planned;
   std::optional<BinderRange> range;    // of the blend, in that binder
   std::optional<words::Error> why_not; // it comes to nothing
+  std::optional<MullingNeeded> mulling;
+  struct Extra {
+    std::string name;
+    double g = 0;
+  };
+  std::vector<Extra> extras; // as last time
   struct Short {
     std::string name;
     double left_g = 0, wanted_g = 0;
@@ -302,7 +319,11 @@ struct PansView {
   std::string card_name;
   double card_mL = 0;
   double to_pour_mL = 0;
-  int all = 0;        // pans that "pour all" pours into
+  int all = 0; // pans that "pour all" pours into
+  struct Planned {
+    int pans = 0;   // 0: nothing was planned, or other pans
+    int layers = 0; // that fill them; 0: not known
+  } planned;
   bool wet = false;   // some that have room are still wet
   bool first = false; // nothing was poured yet
   Next next;

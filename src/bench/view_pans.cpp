@@ -6,6 +6,7 @@
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "bench/view_parts.hpp"
+#include "paint/pans.hpp"
 #include "paint/standing.hpp"
 
 #include <algorithm>
@@ -133,6 +134,16 @@ std::vector<PansView::Weighing> weighings_of(const session::Batch& batch, int me
   return {};
 }
 
+PansView::Planned planned_view(const Bench& bench) {
+  const session::Batch& batch = *bench.pans.folded;
+  const auto card = pan_card(bench);
+  PansView::Planned v;
+  if (card) v.pans = pans_planned(bench, *card);
+  const auto share = session::dry_share(batch.places, session::in_hand(batch.places));
+  if (v.pans > 0 && share) v.layers = paint::layers_to(planned_fill, share->middle).value_or(0);
+  return v;
+}
+
 void add_pans(const Bench& bench, const Now& now, PansView& v) {
   const session::Batch& batch = *bench.pans.folded;
   for (const int number : pans_of_page(bench)) {
@@ -173,6 +184,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
     return !is_full(pan) && still_wet(batch, pan, now.wall_ms);
   });
   v.first = batch.pans.empty();
+  v.planned = planned_view(bench);
   v.next = next_of(batch, v.pan, now);
   v.fill = fill_of(batch);
   v.tack = tack_of(batch);

@@ -88,6 +88,10 @@ PlanView plan_view(const Bench& bench) {
     v.why_not = comes_to->error();
   v.range = range_of_plan(bench);
   v.blend = parts_of(bench, v.planned);
+  v.mulling = mulling_planned(bench);
+  if (v.planned)
+    for (const PlannedPigment& extra : v.planned->extras)
+      v.extras.push_back({shelf_card(bench, extra.card)->name, extra.grams});
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
   v.go_on = name_of_batch(bench, bench.plan.go_on);

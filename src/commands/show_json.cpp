@@ -1,6 +1,7 @@
 #include "commands/show.hpp"
 #include "session/in_words.hpp"
 #include "session/lists.hpp"
+#include "session/plan.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -24,6 +25,7 @@ std::string_view name_of(WarningKind kind) {
   switch (kind) {
   case WarningKind::unknown_event: return "unknown_event";
   case WarningKind::unknown_card: return "unknown_card";
+  case WarningKind::unknown_plan: return "unknown_plan";
   case WarningKind::withdrawn_missing: return "withdrawn_missing";
   case WarningKind::clock_ahead: return "clock_ahead";
   case WarningKind::corrected_missing: return "corrected_missing";
@@ -123,6 +125,18 @@ void add_notes(const Batch& batch, Json& out) {
   out["troubles"] = troubles;
 }
 
+Json plan(const Batch& batch) {
+  Json takes = Json::array(), still = Json::array();
+  for (const Planned::Take& take : batch.plan->of.takes)
+    takes.push_back({{"of", take.of}, {"g", json(take.g)}});
+  for (const ToCome& one : to_come(batch)) still.push_back({{"of", one.card->id}, {"g", one.g}});
+  return {{"line", json(batch.plan->line)},
+          {"pans", batch.plan->of.pans},
+          {"in", batch.plan->of.in},
+          {"takes", takes},
+          {"to_come", still}};
+}
+
 Json warnings(const Batch& batch) {
   Json out = Json::array();
   for (const Warning& w : batch.warnings)
@@ -158,6 +172,7 @@ std::string shown_as_json(const Batch& batch) {
                   {"ln_u", batch.places.bench.ln_u},
                   {"observations", batch.places.bench.observations}};
   out["materials"] = materials(batch);
+  if (batch.plan) out["plan"] = plan(batch);
   out["passes"] = passes(batch);
   add_notes(batch, out);
   out["warnings"] = warnings(batch);

@@ -85,8 +85,7 @@ std::optional<Decline> decline_guess(PigmentClass family) {
   case PigmentClass::carbon: break;
   }
   // Middles geometric; both spreads in the logarithm, independent of each other.
-  const double pass_min = std::sqrt(2.0 * 5.0);
-  const double middle = std::log(60.0) / (std::sqrt(least_min * most_min) / pass_min);
+  const double middle = std::log(60.0) / (std::sqrt(least_min * most_min) / guess_pass_min);
   const double wide = std::exp(std::hypot(std::log(most_min / least_min), std::log(5.0 / 2.0)) / 2);
   return Decline{{middle / wide, middle, middle * wide}, 0};
 }

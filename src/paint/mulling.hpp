@@ -28,6 +28,7 @@ struct Decline {
 // practice, no source); carbon and fine minerals as organics, unknown 5 to 60 (own guess). Absent
 // for effect pigments, whose flakes mulling breaks.
 std::optional<Decline> decline_guess(PigmentClass family);
+inline constexpr double guess_pass_min = 3.1622776601683795; // sqrt(2 x 5): of its passes
 
 struct GaugeReading {
   double passes = 0;

@@ -40,7 +40,8 @@ void add_left_out(std::vector<Sentence>& out, const std::vector<session::Warning
   int count = 0;
   std::string why;
   for (const session::Warning& w : warnings) {
-    if (w.kind == session::WarningKind::clock_ahead) continue;
+    if (w.kind == session::WarningKind::clock_ahead || w.kind == session::WarningKind::unknown_plan)
+      continue;
     ++count;
     why = why_left_out(w);
   }
@@ -62,14 +63,21 @@ void add_jar(std::vector<Sentence>& out, const bench::JarView& jar) {
                  Tone::quiet});
 }
 
+// Every pigment has to be there before anything else is advised.
+bool waits_for_pigment(const bench::SlabView& slab) {
+  return std::any_of(slab.to_come.begin(), slab.to_come.end(), is_first);
+}
+
 // In order of weight: what stands in danger comes right after the advice, so that the calmer lines
 // are those that give way.
 std::vector<Sentence> sentences(const bench::SlabView& slab) {
   std::vector<Sentence> out;
+  const bool weigh_out = waits_for_pigment(slab);
   if (slab.newer)
     out.push_back({say(words::SessionSay::batch_of_newer_format), Tone::caution});
   else
-    out.push_back({advice_words(slab.advice), Tone::advice, 3});
+    out.push_back(
+        {weigh_out ? to_come_words(slab.to_come) : advice_words(slab.advice), Tone::advice, 3});
   if (slab.save_failure)
     out.push_back({say(words::ScreensSay::not_saved, {words::message(*slab.save_failure)}),
                    Tone::caution, 3});
@@ -79,6 +87,8 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
+  if (!weigh_out && !slab.to_come.empty())
+    out.push_back({to_come_words(slab.to_come), Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
   if (slab.advice.sticky) out.push_back({sticky_words(*slab.advice.sticky), Tone::plain});
   const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {

@@ -78,6 +78,8 @@ void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const Pan
 
 std::string all_words(const PansView& pans) {
   if (pans.all == 0) return say(pans.wet ? Say::pans_pour_wait : Say::pans_pour_none);
+  if (pans.first && pans.planned.pans > 1 && pans.all == pans.planned.pans)
+    return say(Say::pans_fill_planned, {std::to_string(pans.all)});
   if (pans.first)
     return pans.all == 1 ? say(Say::pans_fill_one)
                          : say(Say::pans_fill_new, {std::to_string(pans.all)});
@@ -215,12 +217,21 @@ struct Sentence {
   std::string head = {}; // bold, on a line of its own
 };
 
+std::string planned_words(const PansView& pans) {
+  const words::Args args{std::to_string(pans.planned.pans), pans.card_name,
+                         std::to_string(pans.planned.layers)};
+  return say(pans.planned.layers > 1 ? Say::pans_planned_pours : Say::pans_planned, args);
+}
+
 std::vector<Sentence> said_of_pours(const PansView& pans) {
   std::vector<Sentence> out;
   out.push_back({pans.to_pour_mL > 0 ? say(Say::pans_left, {number(pans.to_pour_mL, 1)})
                                      : say(words::BenchSay::pans_left_none),
                  true});
-  if (pans.first) return out;
+  if (pans.first) {
+    if (pans.planned.pans > 0) out.push_back({planned_words(pans)});
+    return out;
+  }
   if (pans.fill)
     out.push_back({say(Say::pans_will_fill,
                        {number(pans.fill->low * 100, 0), number(pans.fill->high * 100, 0)})});

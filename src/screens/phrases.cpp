@@ -100,6 +100,9 @@ struct EventWords {
     }
     return "";
   }
+  std::string operator()(const session::Planned& p) const {
+    return p.pans > 0 ? say(Say::did_plan_pans, {std::to_string(p.pans)}) : say(Say::did_plan);
+  }
   std::string operator()(const session::CautionsSeen&) const { return say(Say::did_see_cautions); }
   std::string operator()(const session::Poured& p) const { return session::pour_words(p); }
   std::string operator()(const session::PanWeighed& p) const {
@@ -172,6 +175,27 @@ std::string event_words(const session::Event& event, const std::string& card_nam
 }
 
 std::string mark_words(const bench::TrailMark& mark) { return std::visit(MarkWords{}, mark.what); }
+
+bool is_first(const bench::ToComeView& one) {
+  return one.kind == session::CardKind::pigment && !one.begun;
+}
+
+std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
+  std::string pigments, others;
+  for (const bench::ToComeView& one : to_come) {
+    std::string& list = is_first(one) ? pigments : others;
+    const std::string amount =
+        one.drops > 0 ? amount_words(session::Unit::drops, one.drops) : grams_words(one.g);
+    list += (list.empty() ? "" : ", ") + say(Say::to_come_one, {amount, one.name});
+  }
+  if (!pigments.empty()) return say(Say::to_come_weigh_out, {pigments});
+  return others.empty() ? "" : say(Say::to_come, {others});
+}
+
+std::string minutes_words(double minutes) {
+  const double step = minutes < 10 ? 1 : 5;
+  return words::number(std::max(1.0, step * std::round(minutes / step)), 0);
+}
 
 std::string advice_words(const bench::Advice& a) {
   using bench::Advice;

@@ -43,6 +43,13 @@ std::string event_words(const session::Event& event, const std::string& card_nam
 
 std::string mark_words(const bench::TrailMark& mark);
 
+// What the plan still waits for: pigments of which nothing is there yet, else all the rest; empty
+// for nothing.
+bool is_first(const bench::ToComeView& to_come);
+std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
+
+std::string minutes_words(double minutes); // as round as a guess may be, at least 1
+
 std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);
 std::string binder_range_words(const bench::BinderRange& range);

@@ -202,6 +202,21 @@ void cautions(Sheet& sheet, const bench::PlanView& plan) {
       Box{{area.x, area.y - 0.3, 1.8, y - air - area.y}, 0.9, t.caution, t.ink, 0.2});
 }
 
+std::string extras_words(const bench::PlanView& plan) {
+  std::string list;
+  for (const auto& extra : plan.extras)
+    list += (list.empty() ? "" : ", ") +
+            say(words::ScreensSay::to_come_one, {grams_words(extra.g), extra.name});
+  return say(Say::plan_extras, {list});
+}
+
+std::string mulling_words(const bench::MullingNeeded& mulling) {
+  const words::Args args{minutes_words(mulling.minutes.middle), minutes_words(mulling.minutes.low),
+                         minutes_words(mulling.minutes.high),
+                         words::number(std::max(1.0, mulling.passes.middle), 0)};
+  return say(mulling.batches > 0 ? Say::plan_mull : Say::plan_mull_guess, args);
+}
+
 // What the plan comes to, in sentences.
 std::vector<std::string> comes_to(const bench::PlanView& plan) {
   std::vector<std::string> out;
@@ -218,6 +233,8 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
                                  {wet, std::to_string(p.pans), plan.pan, std::to_string(p.layers)})
                            : say(Say::plan_wet_no_pans, {wet}));
   if (plan.range) out.push_back(binder_range_words(*plan.range));
+  if (!plan.extras.empty()) out.push_back(extras_words(plan));
+  if (plan.mulling) out.push_back(mulling_words(*plan.mulling));
   if (p.portions > 1) out.push_back(say(Say::plan_portions, {std::to_string(p.portions)}));
   return out;
 }

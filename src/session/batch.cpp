@@ -223,6 +223,7 @@ struct Apply {
     batch.name = o.name;
     batch.again_of = o.again_of;
   }
+  void operator()(const Planned& p) const { batch.plan = Plan{ref, p}; }
   void operator()(const CautionsSeen&) const { batch.cautions_seen = true; }
   void operator()(const Found& f) const {
     if (f.as == State::dry) dry_out(batch.places);
@@ -273,6 +274,17 @@ void look_for_wrong_clock(Batch& batch, const Moment& now) {
     batch.warnings.push_back({WarningKind::clock_ahead, wrong->ref, ""});
 }
 
+// A session names what it plans with, in full, as it does what it adds.
+void look_for_planned_cards(Batch& batch) {
+  if (!batch.plan) return;
+  std::vector<std::string> named;
+  for (const Planned::Take& take : batch.plan->of.takes) named.push_back(take.of);
+  if (batch.plan->of.pans > 0) named.push_back(batch.plan->of.in);
+  for (const std::string& card : named)
+    if (!batch.cards.count(card))
+      batch.warnings.push_back({WarningKind::unknown_plan, batch.plan->line, card});
+}
+
 Clock clock_of(const Moment& now, const BatchLines& lines, std::int64_t opened_at, Clock last) {
   const auto anchor = lines.anchors.find(now.session);
   const double own = anchor == lines.anchors.end()
@@ -314,6 +326,7 @@ Batch finished(FoldState state, std::vector<Entry> entries, const BatchLines& li
   for (const auto& [id, card] : lines.laid_out) batch.cards.emplace(id, *card);
   batch.warnings.insert(batch.warnings.begin(), lines.warnings.begin(), lines.warnings.end());
   batch.damaged = lines.damaged;
+  look_for_planned_cards(batch);
   mark_feelings(batch);
   if (now) look_for_wrong_clock(batch, *now);
   if (now && batch.progress == Progress::open) {

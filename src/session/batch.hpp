@@ -78,6 +78,7 @@ struct Pass {
 enum class WarningKind {
   unknown_event,
   unknown_card,      // an addition of a card no session has laid out
+  unknown_plan,      // a plan names such a card
   withdrawn_missing, // the line to be withdrawn is not there
   corrected_missing, // the line to be corrected is not there
   corrected_kind,    // it is not of the kind that the correction says
@@ -104,6 +105,11 @@ struct Judged {
   Verdict verdict;
 };
 
+struct Plan {
+  Ref line;
+  Planned of;
+};
+
 struct Batch {
   std::string id;
   std::string name;
@@ -117,6 +123,7 @@ struct Batch {
   std::vector<Entry> entries;        // in order, withdrawn ones too
   std::vector<Total> totals;         // in order of first addition
   Places places;                     // what lies where, at `clock`
+  std::optional<Plan> plan;
   std::vector<Pass> passes;
   std::vector<Pan> pans; // in order of first pour
   std::vector<Judged> verdicts;

@@ -70,6 +70,21 @@ struct Opened {
   bool operator==(const Opened&) const = default;
 };
 
+// What the batch is meant to be: pans of one size, and what is to go in. Of several the last
+// counts.
+struct Planned {
+  static constexpr std::string_view word = "planned";
+  struct Take {
+    std::string of;          // card
+    std::optional<double> g; // absent: as much as it turns out to want
+    bool operator==(const Take&) const = default;
+  };
+  int pans = 0;   // 0: not said
+  std::string in; // card of the pans, where there are any
+  std::vector<Take> takes;
+  bool operator==(const Planned&) const = default;
+};
+
 struct RoomSet {
   static constexpr std::string_view word = "room";
   double celsius = 21;
@@ -303,10 +318,11 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event = std::variant<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Added, Felt,
-                           StageBegan, Dot, Trouble, BottleWeighed, CountLost, Moved, Lost, Weighed,
-                           AsBefore, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Withdrawn,
-                           Corrected, Photo, Gone, Gathered, Closed, ClockJumped, Left, Unknown>;
+using Event =
+    std::variant<Began, LaidOut, PutAway, Opened, Planned, RoomSet, CautionsSeen, Added, Felt,
+                 StageBegan, Dot, Trouble, BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore,
+                 Found, Poured, PanWeighed, Verdict, Noted, SetAside, Withdrawn, Corrected, Photo,
+                 Gone, Gathered, Closed, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;

@@ -70,6 +70,21 @@ void write_quantity(const Quantity& m, Json& j) {
     j["share"] = number(m.share);
 }
 
+Planned read(An<Planned>, Fields& f) {
+  Planned p;
+  if (f.has("pans")) {
+    p.pans = static_cast<int>(f.integer("pans", 1, most_pans));
+    p.in = f.text("in");
+  }
+  for (const Json& object : f.objects_or_none("takes")) {
+    Fields inner(object);
+    p.takes.push_back({inner.text("of"), {}});
+    if (inner.has("g")) p.takes.back().g = inner.number("g", 0, most_g);
+    f.take_fault_of(inner);
+  }
+  return p;
+}
+
 Weighed read(An<Weighed>, Fields& f) {
   return {f.word("place", place_named), f.number("g", 0, most_gross_g),
           f.number_or("tare_g", 0, most_gross_g, 0)};
@@ -211,6 +226,17 @@ void write(const PutAway& p, Json& j) { j["card"] = p.card; }
 void write(const Opened& o, Json& j) {
   j["name"] = o.name;
   if (!o.again_of.empty()) j["again_of"] = o.again_of;
+}
+void write(const Planned& p, Json& j) {
+  if (p.pans > 0) {
+    j["pans"] = p.pans;
+    j["in"] = p.in;
+  }
+  for (const Planned::Take& take : p.takes) {
+    Json one = {{"of", take.of}};
+    if (take.g) one["g"] = number(*take.g);
+    j["takes"].push_back(std::move(one));
+  }
 }
 void write(const RoomSet& r, Json& j) {
   j["celsius"] = number(r.celsius);

@@ -70,6 +70,18 @@ public:
     return out;
   }
 
+  std::vector<Json> objects_or_none(const char* name) {
+    std::vector<Json> out;
+    if (!has(name)) return out;
+    const Json* field = find(name);
+    if (!field->is_array()) return fault(words::SessionSay::field_not_list, name), out;
+    for (const Json& each : *field) {
+      if (!each.is_object()) return fault(words::SessionSay::field_not_object, name), out;
+      out.push_back(each);
+    }
+    return out;
+  }
+
   bool yes(const char* name) {
     if (!has(name)) return false;
     const Json* field = find(name);

@@ -71,6 +71,7 @@ std::string warning_words(const Warning& w) {
   switch (w.kind) {
   case WarningKind::unknown_event: return say(Say::warning_unknown_event, args);
   case WarningKind::unknown_card: return say(Say::warning_unknown_card, args);
+  case WarningKind::unknown_plan: return say(Say::warning_unknown_plan, args);
   case WarningKind::withdrawn_missing: return say(Say::warning_withdrawn_missing, args);
   case WarningKind::clock_ahead: return say(Say::warning_clock_ahead, args);
   case WarningKind::corrected_missing: return say(Say::warning_corrected_missing, args);

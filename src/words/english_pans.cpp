@@ -9,6 +9,9 @@ std::string_view english(PansSay id) {
   case Say::pans_new: return "new pan";
   case Say::pans_number: return "pan {0}";
   case Say::pans_fill_new: return "fill {0} pans";
+  case Say::pans_fill_planned: return "fill the {0} pans";
+  case Say::pans_planned: return "planned: {0} × {1}";
+  case Say::pans_planned_pours: return "planned: {0} × {1}, in {2} pours";
   case Say::pans_fill_one: return "fill a pan";
   case Say::pans_pour_all: return "pour into all {0}";
   case Say::pans_pour_one: return "pour into the one with room";

@@ -31,6 +31,9 @@ std::string_view english(PlanSay id) {
   case Say::plan_binder_no_drops: return "Binder about {0} g in all: {1} to {2} g first.";
   case Say::plan_wet: return "{0} mL of wet paint: {1} × {2}, {3} pours.";
   case Say::plan_wet_no_pans: return "{0} mL of wet paint.";
+  case Say::plan_extras: return "With it, as last time: {0}.";
+  case Say::plan_mull: return "Mull about {0} min ({1} to {2}), some {3} passes, to no specks.";
+  case Say::plan_mull_guess: return "Paint of its kind mostly wants {1} to {2} min of mulling.";
   case Say::plan_portions: return "Over the slab in {0} portions.";
   case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";
   case Say::plan_again_of: return "Again: {0}.";

@@ -21,6 +21,8 @@ std::string_view english(ScreensSay id) {
   case Say::did_bottle: return "{0} bottle {1}";
   case Say::did_lost_count: return "{0}, count lost";
   case Say::did_opened: return "batch opened";
+  case Say::did_plan: return "planned";
+  case Say::did_plan_pans: return "planned for {0} pans";
   case Say::did_room: return "room {0} °C, {1} %";
   case Say::did_gathered: return "gathered";
   case Say::did_move: return "{0}: from {1} to {2}";
@@ -37,6 +39,9 @@ std::string_view english(ScreensSay id) {
   case Say::did_see_cautions: return "cautions read";
   case Say::did_other: return "an entry";
   case Say::advice_guess: return "a guess: {0}";
+  case Say::to_come: return "still to come: {0}";
+  case Say::to_come_one: return "{0} {1}";
+  case Say::to_come_weigh_out: return "weigh out {0}";
   case Say::advice_weigh_pigment: return "weigh the pigment first";
   case Say::advice_first_helping: return "start with {0} to {1} g binder";
   case Say::advice_add: return "add {0}, then mull";

@@ -12,6 +12,7 @@ std::string_view english(SessionSay id) {
   case Say::field_not_text: return "“{0}” is not text";
   case Say::field_not_yes_or_no: return "“{0}” is neither true nor false";
   case Say::field_not_object: return "“{0}” is not an object";
+  case Say::field_not_list: return "“{0}” is not a list";
   case Say::field_not_a_line: return "“{0}” does not name a line";
   case Say::field_not_a_colour: return "“colour” is not of the form #rrggbb";
   case Say::field_not_a_photo: return "“{0}” does not name a photo";
@@ -105,6 +106,8 @@ std::string_view english(SessionSay id) {
     return "Line {0} is of a newer kind, “{1}”: it is not in the sums.";
   case Say::warning_unknown_card:
     return "Line {0} adds “{1}”, and no session says what that is: not in the sums.";
+  case Say::warning_unknown_plan:
+    return "Line {0} plans with “{1}”, and no session says what that is: it is not asked for.";
   case Say::warning_withdrawn_missing: return "Line {0} takes back line {1}, which is not there.";
   case Say::warning_clock_ahead:
     return "Line {0} is dated more than a day from now: that device's clock was wrong.";

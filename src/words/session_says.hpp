@@ -16,6 +16,7 @@ enum class SessionSay {
   field_not_text,
   field_not_yes_or_no,
   field_not_object,
+  field_not_list,
   field_not_a_line,
   field_not_a_colour,
   field_not_a_photo, // 0: field
@@ -109,6 +110,7 @@ enum class SessionSay {
   place_pans,
   warning_unknown_event,
   warning_unknown_card,
+  warning_unknown_plan,
   warning_withdrawn_missing,
   warning_clock_ahead,
   warning_corrected_missing, // as withdrawn_missing

@@ -79,12 +79,14 @@ TEST_CASE("a tap pours a pan to the brim, of the card that is shown") {
 TEST_CASE("pour all fills as many new pans as the paint fills, whole") {
   Hands h;
   gather(h);
+  h.tap("pan_card"); // a size that was not planned
   const int all = shown(h).all;
-  CHECK(all == static_cast<int>(std::floor(shown(h).to_pour_mL / 1.7)));
+  const double mL = shown(h).card_mL;
+  CHECK(all == static_cast<int>(std::floor(shown(h).to_pour_mL / mL)));
   h.tap("pour_all");
-  CHECK(last_of<session::Poured>(h) == session::Poured{1, all, "half_pan", std::nullopt});
+  CHECK(last_of<session::Poured>(h) == session::Poured{1, all, "full_pan", std::nullopt});
   CHECK(static_cast<int>(batch(h).pans.size()) == all);
-  CHECK(shown(h).to_pour_mL < 1.7);
+  CHECK(shown(h).to_pour_mL < mL);
 }
 
 TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer") {
@@ -375,7 +377,7 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   h.tap("plan");
   gather(h);
   h.tap("pour_all");
-  h.tap("new_pan"); // the rest
+  while (shown(h).to_pour_mL > 0) h.tap("new_pan"); // the rest
   const std::string judged = h.b.batch;
   h.wait(3 * day);
   CHECK(shown(h).waits.size() == view(h.b, h.now()).top_bar.due);
@@ -394,4 +396,31 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   h.tap("pans");
   CHECK(shown(h).batch == judged);
   CHECK(h.b.pans.judging);
+}
+
+TEST_CASE("the pans that were planned are offered, not as many as the paint would fill") {
+  Hands h;
+  h.tap("pigment pb28");
+  while (h.b.plan.want != Want::pans) h.tap("want");
+  h.tap("weigh");
+  h.type("3");
+  h.tap("pan_size"); // full pans
+  const std::string pan = h.b.plan.pan;
+  h.tap("begin");
+  h.tap("add pb28");
+  h.type("12"); // more than was asked for
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("9");
+  for (const char* pad : {"pass", "pass", "pass", "gather", "pans"}) h.tap(pad);
+  CHECK(shown(h).planned.pans == 3);
+  CHECK(shown(h).planned.layers > 1);
+  CHECK(shown(h).all == 3);
+  h.tap("pour_all");
+  CHECK(last_of<session::Poured>(h) == session::Poured{1, 3, pan, std::nullopt});
+  h.tap("undo");
+  h.tap("pan_card"); // of another size nothing was planned
+  CHECK(shown(h).planned.pans == 0);
+  CHECK(shown(h).all > 3);
 }

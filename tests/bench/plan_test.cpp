@@ -255,3 +255,79 @@ TEST_CASE("a batch gathered, or left open for longer, is not offered") {
   open_again(h, gathered);
   CHECK_FALSE(gathered.shows("go_on " + id));
 }
+
+namespace {
+
+const session::Planned& plan_of(Hands& h) {
+  REQUIRE(h.b.folded->plan);
+  return h.b.folded->plan->of;
+}
+
+}
+
+TEST_CASE("the plan goes with the batch: what is to be weighed, for which pans") {
+  Hands h;
+  h.tap("pigment pb28");
+  h.tap("pigment pb29");
+  want(h, Want::pans, "6");
+  const Planned p = planned_of(h);
+  const std::string pan = h.b.plan.pan;
+  h.tap("begin");
+  CHECK(h.count<session::Planned>() == 1);
+  CHECK(plan_of(h).pans == 6);
+  CHECK(plan_of(h).in == pan);
+  REQUIRE(plan_of(h).takes.size() == 3);
+  CHECK(plan_of(h).takes[0] == session::Planned::Take{"pb28", p.pigments[0].grams});
+  CHECK(plan_of(h).takes[2] == session::Planned::Take{"gum_12", std::nullopt});
+  REQUIRE(h.slab().to_come.size() == 2);
+  CHECK(h.slab().to_come[0].g == Approx(p.pigments[0].grams));
+  h.tap("pigments");
+  h.tap("add pb28");
+  h.type("99");
+  REQUIRE(h.slab().to_come.size() == 1);
+  CHECK(h.slab().to_come[0].name == "Ultramarine blue");
+  h.tap("undo");
+  CHECK(h.slab().to_come.size() == 2); // nothing is lost with what was taken back
+}
+
+TEST_CASE("what was typed as pigment is weighed already, and a plan of nothing is none") {
+  Hands h;
+  h.begin();
+  CHECK(h.slab().to_come.empty());
+  Hands bare;
+  bare.tap("pigment pb28");
+  bare.tap("begin");
+  CHECK(bare.count<session::Planned>() == 0);
+  CHECK(bare.slab().to_come.empty());
+}
+
+TEST_CASE("made again: honey, water and ox gall as last time, to as much as there will be") {
+  Hands h;
+  h.begin();
+  for (const char* id : {"gum_12", "honey_11", "water"}) {
+    h.tap("another");
+    h.tap("amount weigh");
+    h.tap(std::string("add ") + id);
+    h.type(id == std::string("gum_12") ? "5" : "0.4");
+  }
+  for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) h.tap(pad);
+  make_again(h.b, h.b.batches.back());
+  h.give(Tick{});
+  h.tap("weigh");
+  h.type("24");
+  const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(plan.extras.size() == 2);
+  CHECK(plan.extras[0].g == Approx(0.8));
+  h.tap("begin");
+  std::vector<ToComeView> to_come = h.slab().to_come;
+  REQUIRE(to_come.size() == 2);
+  CHECK(to_come[0].kind == session::CardKind::honey);
+  CHECK(to_come[0].drops > 10); // let down with water it drips
+  CHECK(to_come[0].g == Approx(0.8));
+  CHECK(to_come[1].kind == session::CardKind::water);
+  CHECK(to_come[1].drops == 16);
+  for (const session::Planned::Take& take : plan_of(h).takes)
+    if (take.of == "gum_12") CHECK(*take.g == Approx(10));
+  h.tap("add water");
+  CHECK(h.slab().to_come[1].begun);
+}

@@ -52,7 +52,7 @@ TEST_CASE("the bell rings once when a pass has lasted its time, however late it 
   h.wait(400); // wetting out has no bell
   h.tap("pass");
   h.cues.clear();
-  h.wait(pass_target_s - 1);
+  h.wait(paint::usual_pass_s - 1);
   CHECK(h.cues.empty());
   CHECK(*h.wake - h.run <= 1000); // it wakes for it
   h.wait(90);
@@ -63,7 +63,7 @@ TEST_CASE("the bell rings once when a pass has lasted its time, however late it 
   h.tap("pass");
   h.tap("pass");
   h.cues.clear();
-  h.wait(pass_target_s + 1);
+  h.wait(paint::usual_pass_s + 1);
   CHECK(h.cues == std::vector{SoundCue::bell}); // the next one again
 }
 
@@ -87,8 +87,8 @@ TEST_CASE("the bell wakes whoever looks at another screen, and while a finger mo
     h.give(Tick{});
   }
   CHECK(h.cues == std::vector{SoundCue::bell});
-  CHECK(h.run - began >= pass_target_s * 1000);
-  CHECK(h.run - began <= pass_target_s * 1000 + 1);
+  CHECK(h.run - began >= paint::usual_pass_s * 1000);
+  CHECK(h.run - began <= paint::usual_pass_s * 1000 + 1);
 }
 
 TEST_CASE("a pad that said no sounds like what was not counted") {

@@ -138,6 +138,11 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   maybe.save_failure =
       words::Error{words::SessionSay::did_added, {"no space is left", "on the device"}};
   keep("may be firm", b, maybe);
+  PansView planned = some;
+  planned.first = true;
+  planned.next = {};
+  planned.planned = {14, 3};
+  keep("planned", b, planned);
   PansView unknown = some;
   unknown.next.kind = PansView::Next::unknown;
   unknown.undo = {std::nullopt, "", true, false, 0};

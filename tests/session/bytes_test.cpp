@@ -51,6 +51,8 @@ std::vector<Event> one_of_each() {
       LaidOut{make::muller("foot", 38)},
       LaidOut{make::pan("half", 1.7)},
       PutAway{"gum"},
+      Planned{},
+      Planned{6, "half", {{"pb28", 22.1}, {"gum", {}}, {"honey", 0.4}}},
       CautionsSeen{},
       Opened{"Blue again", "7f3a91c2"},
       Found{State::dry},

@@ -102,6 +102,14 @@ inline std::string told(const Batch& b) {
                          b.clock, double(b.damaged), double(b.newer)})
     out.put(v);
   out.put(b.dried_mL);
+  if (b.plan) {
+    out.put(b.plan->line.session + " " + std::to_string(b.plan->line.n) + b.plan->of.in);
+    out.put(double(b.plan->of.pans));
+    for (const Planned::Take& take : b.plan->of.takes) {
+      out.put(take.of);
+      out.put(take.g.value_or(-1));
+    }
+  }
   tell_lines(out, b);
   for (const Total& t : b.totals) {
     out.line("total");

@@ -60,6 +60,6 @@ TEST_CASE("the format page names every kind of event") {
         "lost",          "weighed",  "as_before", "withdrawn",      "corrected",  "photo",
         "gone",          "gathered", "closed",    "clock_jumped",   "left",       "put_away",
         "cautions_seen", "found",    "poured",    "pan_weighed",    "verdict",    "noted",
-        "set_aside"})
+        "set_aside",     "planned"})
     CHECK_MESSAGE(text.find("`" + std::string(kind) + "`") != std::string::npos, kind);
 }

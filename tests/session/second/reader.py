@@ -116,6 +116,13 @@ def made_of(v):
              for p in ("pigment", "gum", "water", "honey", "glycerin", "alcohol", "other")})
 
 
+def takes(v):
+    if not isinstance(v, list) or not all(isinstance(each, dict) for each in v):
+        raise Damaged("takes")
+    for each in v:
+        read(each, {"of": text(), "g": number(0, 5000, False)})
+
+
 LIQUIDS = ("binder", "water", "honey", "glycerin", "wetting_aid", "other")
 CARDS = ("pigment", *LIQUIDS, "paint", "dropper", "spoon", "pan", "slab", "muller")
 CARD = {"card": text(), "is_a": word(*CARDS), "name": text()}
@@ -139,6 +146,7 @@ KINDS = {
     "laid_out": CARD,
     "put_away": {"card": text()},
     "opened": {"name": text(), "again_of": text(False)},
+    "planned": {"pans": whole(1, 1000, False), "takes": (takes, False)},
     "cautions_seen": {},
     "room": {"celsius": number(-50, 100), "humidity": number(0, 1), "guessed": (yes, False)},
     "added": {"of": text()},
@@ -203,6 +211,8 @@ def check_fields(line):
         more = {"pigment": PIGMENT, "paint": {**PIGMENT, "made_of": (made_of, True)},
                 "dropper": DROPPER, "spoon": SPOON, "pan": SPOON, "slab": FACE, "muller": FACE}
         read(line, {**more.get(line["is_a"], {"parts": (parts, True)}), **KEEPING})
+    if kind == "planned" and "pans" in line:
+        read(line, {"in": text()})
     if kind == "poured":
         read(line, {"last": whole(line["first"], 1000)})
     if kind == "photo" and line["ending"] not in ("jpg", "png"):

@@ -1,0 +1,27 @@
+// What this studio's own mulling lets expect: minutes and passes until there are no specks.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+// A batch was folded: what it teaches takes the place of what it taught before. Null: nothing.
+void learn_mulling(Bench& bench, const std::string& batch, const session::Batch* folded);
+
+// At the end of a step: asked anew, for the slab and for the plan, where something has changed.
+void expect_mulling(Bench& bench);
+
+// One in ten takes less than low, one in ten more than high.
+struct MullingNeeded {
+  paint::Interval minutes;
+  paint::Interval passes; // whole ones; of the length that this studio's have
+  int batches = 0;        // of this studio that it rests on; 0: on what is usual
+};
+
+// Until there are no specks, or few. Absent where mulling has no say (no pigment, or flakes), and
+// where it has lasted longer than anything that was foreseen.
+std::optional<MullingNeeded> mulling_planned(const Bench& bench);
+std::optional<MullingNeeded> mulling_left(const Bench& bench,
+                                          paint::SpeckWord until = paint::SpeckWord::none);
+
+}

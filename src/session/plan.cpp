@@ -1,0 +1,56 @@
+#include "session/plan.hpp"
+
+namespace session {
+
+namespace {
+
+constexpr double near_enough = 0.95;
+
+double grams_in(const Batch& batch, const std::string& card) {
+  for (const Total& t : batch.totals)
+    if (t.card.id == card) return t.grams.value;
+  return 0;
+}
+
+bool is_wet(const Batch& batch) {
+  for (const Total& t : batch.totals)
+    if (is_liquid(t.card.kind()) && t.grams.value > 0) return true;
+  return false;
+}
+
+const Card* card_of(const Batch& batch, const std::string& id) {
+  const auto known = batch.cards.find(id);
+  return known == batch.cards.end() ? nullptr : &known->second;
+}
+
+// Pigment that was weighed, to 1 g of what was planned.
+double pigment_share(const Batch& batch) {
+  double planned = 0, there = 0;
+  for (const Planned::Take& take : batch.plan->of.takes) {
+    const Card* card = card_of(batch, take.of);
+    if (!card || card->kind() != CardKind::pigment || !take.g) continue;
+    planned += *take.g;
+    there += grams_in(batch, take.of);
+  }
+  return planned > 0 && there > 0 ? there / planned : 1;
+}
+
+}
+
+std::vector<ToCome> to_come(const Batch& batch) {
+  std::vector<ToCome> out;
+  if (!batch.plan || batch.progress != Progress::open || batch.newer) return out;
+  const bool wet = is_wet(batch);
+  const double share = pigment_share(batch);
+  for (const Planned::Take& take : batch.plan->of.takes) {
+    const Card* card = card_of(batch, take.of);
+    if (!card || !take.g || card->kind() == CardKind::binder) continue;
+    const bool pigment = card->kind() == CardKind::pigment;
+    if (pigment && wet) continue;
+    const double wanted = pigment ? *take.g : *take.g * share, there = grams_in(batch, take.of);
+    if (there < near_enough * wanted) out.push_back({card, wanted - there, there > 0});
+  }
+  return out;
+}
+
+}
