@@ -82,15 +82,20 @@ private:
     setup.display = display_;
     setup.looks_again = false; // a script is the only hand
     setup.session = session_ ? *session_ : bench::fresh_id(clock().now());
+    if (is_there(setup.session)) twice_ = words::Error{Say::script_twice, {setup.session}};
     setup.device = device_ ? *device_ : session::to_hex(clock().fresh()).substr(4);
     started_ = Steady::now();
     runner_ = std::make_unique<EffectRunner>(setup, clock().now());
     runner_->settle(clock().now(), patience); // no hand taps before the studio was read
     report();
-    const auto& logs = runner_->bench().logs;
-    if (std::any_of(logs.begin() + 1, logs.end(),
-                    [&](const session::Log& log) { return log.session == setup.session; }))
-      twice_ = words::Error{Say::script_twice, {setup.session}};
+  }
+
+  // The program passes over its own session's files, whoever wrote them.
+  bool is_there(const std::string& session) const {
+    const auto names = how_.home_files()->list(how_.studio / studio::sessions_folder).names;
+    return std::any_of(names.begin(), names.end(), [&](const std::string& name) {
+      return name.find("-" + session + ".") != std::string::npos;
+    });
   }
 
   // Everything waits for the disk, so that the same script gives the same files even where saving

@@ -347,7 +347,8 @@ void look_at_ends(Reading& r) {
     file.damaged |= !ordinary;
     file.damage.push_back({file.name, line, byte, {what, {}}, ordinary});
   };
-  const auto last = file.lines.empty() ? std::nullopt : std::optional(file.lines.back().n);
+  const bool any = !file.lines.empty() && !is_beginning_of_part(file, file.lines.back());
+  const auto last = any ? std::optional(file.lines.back().n) : std::nullopt;
   const bool torn = r.tail.empty() || (!says_left(file) && is_torn_line(r.tail, last));
   const std::size_t end = r.raws.size() + (r.tail.empty() ? 0 : 1);
   if (!r.tail.empty())

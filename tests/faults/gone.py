@@ -130,7 +130,7 @@ def main():
         for way in WAYS:
             for i in range(times):
                 one = pathlib.Path(folder) / f"{way.__name__}-{i}"
-                after = chance.randrange(2, len(truth) - 4)
+                after = chance.randrange(2, len(truth) // 2)  # enough is still to come
                 said = play(slabside, one, way, after)
                 try:
                     confirmed += look(said, truth, one)

@@ -198,6 +198,21 @@ TEST_CASE("what is torn is the beginning of one line, and nothing stands behind 
   }
 }
 
+TEST_CASE("the first line of a later part, torn, is ordinary too") {
+  const Written whole = evening(2);
+  Line first = whole.lines[0];
+  auto& began = std::get<Began>(first.event);
+  began.part = 1;
+  began.from = 4;
+  first.n = 4;
+  const auto head = encode(first, 0, seed_of(began));
+  REQUIRE(head);
+  const auto next = encode(whole.lines[4], head->check, seed_of(began));
+  REQUIRE(next);
+  for (std::size_t cut = 1; cut < next->bytes.size(); ++cut)
+    CHECK_MESSAGE(only_ordinary(whole.read(head->bytes + next->bytes.substr(0, cut))), cut);
+}
+
 TEST_CASE("the beginning of a line is of the grammar, in UTF-8, and numbered on") {
   const auto after = [](std::uint64_t n) { return std::optional<std::uint64_t>(n); };
   const std::string line =

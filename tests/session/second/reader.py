@@ -481,7 +481,7 @@ def read_file(name, data):
         lines.append(raw)
     is_left = [raw.line["e"] == "left" and "unknown" not in raw.line for raw in lines]
     ends = len(raws) + (1 if tail else 0)
-    last = max((raw.line["n"] for raw in lines), default=-1)
+    last = max((raw.line["n"] for raw in lines if not takes_over(raw.line)), default=-1)
     is_torn = not tail or torn(tail, last, any(is_left))
     if tail:
         damage.append((ends, at, is_torn))
