@@ -235,7 +235,7 @@ void dropper_found(Sheet& sheet, const bench::DropperFound& f) {
            {cap::body, true, cap::body},
            false,
            5},
-          {say(Say::dropper_right, {count_words(f.drops)}), slab_letters, true, 3}},
+          {say(Say::dropper_right, {paint::count_words(f.drops)}), slab_letters, true, 3}},
          Anchor::left);
 }
 
