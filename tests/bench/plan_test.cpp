@@ -35,7 +35,7 @@ TEST_CASE("a blend by weight and by volume") {
   Hands h;
   h.tap("pigment pb28");
   h.tap("pigment pb29");
-  CHECK(h.b.plan.name == "Cobalt blue, ultramarine blue");
+  CHECK(h.b.plan.name == "Cobalt blue, Ultramarine blue");
   h.tap("parts pb28");
   h.type("3");
   want(h, Want::pigment_g, "12");
