@@ -17,11 +17,9 @@ std::string_view english(StudioSay id) {
   case Say::disk_rename_failed: return "{1}: “{0}” could not be given its name.";
   case Say::disk_keep_failed: return "“{0}” is there already with other bytes, and was left so.";
   case Say::disk_file_gone:
-    return "“{0}” is no longer there: it was moved, changed or removed, or its disk was taken out. "
-           "All of this session is being written again.";
+    return "“{0}” is no longer there as it was written: all of this session is written again.";
   case Say::disk_not_a_file:
-    return "“{0}” is a link, a folder, a pipe or a device, and is not read: put the file itself "
-           "there.";
+    return "“{0}” is no file but a link, folder or device, and is not read: put the file there.";
   case Say::disk_too_large:
     return "“{0}” is too large for a session, and is not read: take it out of that folder.";
   case Say::came_home:
