@@ -49,10 +49,9 @@ namespace {
 constexpr double wetted_out_s = 120;
 
 bool is_unwetted(const Batch& batch, const Felt& felt) {
-  const bool timed = std::any_of(batch.passes.begin(), batch.passes.end(),
-                                 [](const Pass& pass) { return pass.stage == Stage::wetting_out; });
-  return timed && felt.by == By::knife && felt.as < Feel::right &&
-         seconds_of(batch, Stage::wetting_out) < wetted_out_s;
+  const Pass* pass = running(batch);
+  return pass && pass->stage == Stage::wetting_out && felt.by == By::knife &&
+         felt.as < Feel::right && seconds_of(batch, Stage::wetting_out) < wetted_out_s;
 }
 
 }

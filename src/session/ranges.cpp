@@ -44,6 +44,12 @@ int number_of(const std::vector<std::string>& names, const std::string& name) {
   return at == names.end() ? -1 : static_cast<int>(at - names.begin());
 }
 
+// Beyond that a solution's viscosity is no longer what the model has, as where paint has dried out.
+// Own choice.
+constexpr double strongest = 0.5;
+
+double within_model(const Feeling& note) { return std::min(note.dry_gum, strongest); }
+
 double scatter_of(const Feeling& note) {
   return note.by == By::knife ? std::hypot(note.scatter, paint::knife_sd) : note.scatter;
 }
@@ -117,7 +123,7 @@ private:
     note.ln_mL = ln_flow;
     note.sd = scatter_of(felt);
     note.felt = static_cast<int>(felt.as);
-    note.dry_gum = felt.dry_gum;
+    note.dry_gum = within_model(felt);
     for (const auto& [tool, sd] : felt.tools) {
       const double most = sds_.at(tool);
       if (most <= 0) continue;
@@ -128,7 +134,7 @@ private:
     }
     for (const auto& part : felt.pigments) {
       ++out.names.notes[part.first];
-      out.names.dry_gum[part.first] += felt.dry_gum;
+      out.names.dry_gum[part.first] += note.dry_gum;
     }
     out.problem.notes.push_back(std::move(note));
   }
@@ -290,7 +296,7 @@ RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
     std::sort(then.begin(), then.end());
     if (alike(then, shares, same_paint))
       q.notes.push_back({note.flow, scatter_of(note), static_cast<int>(note.as),
-                         note.dry_gum - q.batch.dry_gum, late});
+                         within_model(note) - q.batch.dry_gum, late});
   }
   return q;
 }
@@ -331,7 +337,9 @@ std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion
 
 void take_strength(Expectation& expected, const Batch& batch) {
   if (!(batch.standing.liquid_g.value > 0)) return;
-  const double stronger = paint::dry_gum(batch.standing) - paint::dry_gum_put_in(batch.standing);
+  const double put_in = paint::dry_gum_put_in(batch.standing);
+  const double stronger =
+      std::max(put_in, std::min(paint::dry_gum(batch.standing), strongest)) - put_in;
   const double up = expected.prediction.drying * (stronger - expected.stronger);
   for (double* ln_flow :
        {&expected.band.middle, &expected.band.from, &expected.band.to, &expected.band.first})

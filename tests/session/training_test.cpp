@@ -194,6 +194,14 @@ TEST_CASE("right or looser counts at once, and so does what nobody timed") {
   CHECK_FALSE(make::folded({untimed.log}, "b").feelings.back().unwetted);
 }
 
+TEST_CASE("once the knife was put away the powder is wetted out") {
+  make::Writer w = wetting_out();
+  w.wait(60);
+  w.put("a", StageBegan{Stage::resting});
+  w.put("a", Felt{Feel::too_sticky, By::knife});
+  CHECK_FALSE(make::folded({w.log}, "a").feelings.at(0).unwetted);
+}
+
 TEST_CASE("a note under the knife is less sure than one under the muller") {
   make::Writer w = wetting_out();
   w.put("a", Felt{Feel::right, By::knife});
@@ -255,6 +263,16 @@ TEST_CASE("as water leaves, the band moves up with the gum's strength") {
   const double stronger = paint::dry_gum(dried.standing) - paint::dry_gum_put_in(dried.standing);
   CHECK(band->middle - fresh->middle == Approx(3.9 * stronger).epsilon(0.1));
   CHECK(band->to - fresh->to == Approx(3.9 * stronger).epsilon(0.2));
+}
+
+TEST_CASE("paint that has dried out moves the band no further than the model reaches") {
+  make::Writer w = wetting_out();
+  const auto fresh = band_of(make::folded({w.log}, "a"));
+  w.wait(60);
+  w.put("a", Found{State::dry});
+  const Batch dry = make::folded({w.log}, "a");
+  REQUIRE(paint::dry_gum(dry.standing) > 0.6);
+  CHECK(band_of(dry)->middle - fresh->middle < 3.9 * 0.21);
 }
 
 TEST_CASE("a studio's first batches believe a dry word by less") {

@@ -126,7 +126,7 @@ void give_batches(Plan& plan, const LearnProblem& problem, const LearnPriors& pr
 
 // Which level batches of this age share; -1: today's.
 int level_of(int age) {
-  const auto* above = std::upper_bound(level_from.begin(), level_from.end(), age);
+  const auto above = std::upper_bound(level_from.begin(), level_from.end(), age);
   return static_cast<int>(above - level_from.begin()) - 1;
 }
 
