@@ -9,8 +9,12 @@
 #include "words/paper_says.hpp"
 #include "words/session_says.hpp"
 
+<<<<<<< HEAD
 #include <algorithm>
 #include <array>
+=======
+#include <cmath>
+>>>>>>> g/weigh
 
 namespace commands {
 
@@ -83,7 +87,8 @@ void add_left_on_tools(Page& page, const Places& places) {
   const paint::Amount left = paint::grams_of(places.on_tools.paint, places.bench);
   if (!(left.value > 0) || jar == places.at.end()) return;
   const double all = left.value + paint::grams_of(jar->second.paint, places.bench).value;
-  page.line(Say::show_on_tools, {amount(left, 1), number(left.value / all * 100, 0)});
+  page.line(Say::show_on_tools,
+            {amount(left, 1), number(std::round(left.value / all * 100 - 0.01), 0)});
 }
 
 void add_pass(Page& page, const Pass& pass) {

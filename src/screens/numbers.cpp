@@ -35,7 +35,7 @@ std::string why_left_out(const session::Warning& w) {
   return w.kind == session::WarningKind::bottle_heavier ? say(Say::left_out_bottle) : "";
 }
 
-// How many entries are not in the sums, and of the last one why.
+// That entries are not in the sums; of a single one why, where there is room.
 void add_left_out(std::vector<Sentence>& out, const std::vector<session::Warning>& warnings) {
   int count = 0;
   std::string why;
@@ -52,12 +52,14 @@ void add_left_out(std::vector<Sentence>& out, const std::vector<session::Warning
   if (why.empty())
     out.push_back({many, Tone::plain});
   else
-    out.push_back({say(Say::left_out_why, {many, why}), Tone::plain, 4, many});
+    out.push_back(
+        {count == 1 ? say(Say::left_out_why, {why}) : say(Say::last_left_out, {many, why}),
+         Tone::plain, 4, many});
 }
 
 void add_jar(std::vector<Sentence>& out, const bench::JarView& jar) {
   const std::string g = number_words(jar.g, 1);
-  const double percent = std::round(jar.on_tools * 100);
+  const double percent = std::round(jar.on_tools * 100 - 0.01); // a half falls, to the last digit
   out.push_back({percent >= 1 ? say(Say::jar_and_glass, {g, paint::written(percent, 0)})
                               : say(Say::jar_holds, {g}),
                  Tone::quiet});

@@ -32,7 +32,8 @@ enum class SlabSay {
   dried_off,
   dust_mask,
   entry_left_out,
-  left_out_why, // 0: that, 1: why the last one is
+  left_out_why,
+  last_left_out, // 0: how many, 1: why the last one is
   left_out_bottle,
   jar_and_glass,
   jar_holds,

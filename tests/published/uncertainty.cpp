@@ -58,6 +58,7 @@ TEST_CASE("JCGM 101:2008: a million draws of a batch against first order") {
   Random random(20081);
   const double tension = drops.shares.at("tension:binder") / drops.value;
   const double one = drops.value / 12;
+  const double mL = mL_per_g(binder.parts), gum = binder.parts.gum;
   const Drawn drawn = of_draws([&] {
     const double calibration = 1 + 0.19 * random.normal();
     const double law = 1 + tension * random.normal();
@@ -66,6 +67,8 @@ TEST_CASE("JCGM 101:2008: a million draws of a batch against first order") {
     g *= calibration * law;
     const double volume = 1 + 0.05 * random.even(); // one draw a statement: their order is ours
     g += helping.value * volume * (1 + spoon.own * random.normal());
+    const double held = gum / 0.88 * 0.0153 * random.normal(); // water, in place of gum
+    g *= mL / (mL + held * (1 / 0.99821 - 0.6) + gum * 0.02 * random.normal());
     return 10 * g / (10 + 0.05 * random.even());
   });
   check({"measure/grams_of_drops", "ratio of drops, a spoon and a weighing, g to 10 g", drawn_apart,
