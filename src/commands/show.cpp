@@ -9,12 +9,9 @@
 #include "words/paper_says.hpp"
 #include "words/session_says.hpp"
 
-<<<<<<< HEAD
 #include <algorithm>
 #include <array>
-=======
 #include <cmath>
->>>>>>> g/weigh
 
 namespace commands {
 

@@ -397,30 +397,3 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   CHECK(shown(h).batch == judged);
   CHECK(h.b.pans.judging);
 }
-
-TEST_CASE("the pans that were planned are offered, not as many as the paint would fill") {
-  Hands h;
-  h.tap("pigment pb28");
-  while (h.b.plan.want != Want::pans) h.tap("want");
-  h.tap("weigh");
-  h.type("3");
-  h.tap("pan_size"); // full pans
-  const std::string pan = h.b.plan.pan;
-  h.tap("begin");
-  h.tap("add pb28");
-  h.type("12"); // more than was asked for
-  h.tap("another");
-  h.tap("amount weigh");
-  h.tap("add gum_12");
-  h.type("9");
-  for (const char* pad : {"pass", "pass", "pass", "gather", "pans"}) h.tap(pad);
-  CHECK(shown(h).planned.pans == 3);
-  CHECK(shown(h).planned.layers > 1);
-  CHECK(shown(h).all == 3);
-  h.tap("pour_all");
-  CHECK(last_of<session::Poured>(h) == session::Poured{1, 3, pan, std::nullopt});
-  h.tap("undo");
-  h.tap("pan_card"); // of another size nothing was planned
-  CHECK(shown(h).planned.pans == 0);
-  CHECK(shown(h).all > 3);
-}
