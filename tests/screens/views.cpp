@@ -84,6 +84,13 @@ View around(const Bench& b) {
   return v;
 }
 
+void fill(Advice& advice) {
+  advice.low_g = 14.5, advice.high_g = 19.5, advice.rest = true;
+  advice.spoons = 3.25, advice.mL = 16.1, advice.dry_min = 15;
+  advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
+  advice.mulling = MullingLeft{{20, 42, 60}, {8, 12, 20}};
+}
+
 void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   open_batch(b);
@@ -123,14 +130,12 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   for (auto& m : first.materials) m.grams.reset();
   first.undo = {std::nullopt, "", true, false, 0};
   keep("empty", first);
-  for (const auto kind :
-       {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge, Advice::keep_going}) {
+  for (const auto kind : {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge,
+                          Advice::keep_going, Advice::keep_mulling, Advice::test_dot,
+                          Advice::judge_again, Advice::right_by_now, Advice::give_back}) {
     SlabView advised = slab_of(b);
     advised.advice.kind = kind;
-    advised.advice.low_g = 14.5;
-    advised.advice.high_g = 19.5;
-    advised.advice.dry_min = 15;
-    advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
+    fill(advised.advice);
     keep("advised", advised);
   }
   b.folded->passes[0].end = 100;
@@ -180,7 +185,8 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     plan.want = Want::pans;
     plan.wanted = 123;
     plan.pan = "half pan";
-    plan.planned = Planned{{}, 123.4, {41.5, 58.5}, 97.3, 123, 154.2, 123, 3, 11};
+    plan.planned =
+        Planned{{}, 123.4, {41.5, 58.5, 9.75}, 97.3, 47.3, 11.25, 0, 154.2, 0.55, 123, 3, 11};
     plan.cautions = {words::PaintSay::caution_dust, words::PaintSay::caution_cobalt};
     for (const words::Sentence care : paint::general_care()) plan.cautions.push_back(care);
     plan.missing = words::BenchSay::plan_choose_pigment;
