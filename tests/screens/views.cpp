@@ -66,8 +66,7 @@ SlabView slab_of(const Bench& b) {
   v.last_trouble = session::TroubleKind::separates;
   v.trail = trail();
   v.ratio = paint::exact(12.34);
-  v.advice.kind = Advice::add_drops;
-  v.advice.drops = 10;
+  v.advice = {Advice::add_drops, 10};
   v.advice.gum = paint::GumState::too_little;
   v.dried_mL = paint::exact(0.5);
   v.panel = b.panel;
@@ -82,13 +81,6 @@ View around(const Bench& b) {
   v.top_bar = {b.screen, "", 0x2266AA, 14, 32, b.night};
   if (!b.batch.empty()) v.top_bar.batch_name = b.folded->name;
   return v;
-}
-
-void fill(Advice& advice) {
-  advice.low_g = 14.5, advice.high_g = 19.5, advice.rest = true;
-  advice.spoons = 3.25, advice.mL = 16.1, advice.dry_min = 15;
-  advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
-  advice.mulling = MullingLeft{{20, 42, 60}, {8, 12, 20}};
 }
 
 void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
@@ -130,12 +122,14 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   for (auto& m : first.materials) m.grams.reset();
   first.undo = {std::nullopt, "", true, false, 0};
   keep("empty", first);
-  for (const auto kind : {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge,
-                          Advice::keep_going, Advice::keep_mulling, Advice::test_dot,
-                          Advice::judge_again, Advice::right_by_now, Advice::give_back}) {
+  for (int kind = Advice::first_helping; kind < Advice::gathered; ++kind) {
     SlabView advised = slab_of(b);
-    advised.advice.kind = kind;
-    fill(advised.advice);
+    advised.advice.kind = static_cast<Advice::Kind>(kind);
+    advised.advice.rest = true;
+    advised.advice.low_g = advised.advice.mL = advised.advice.spoons = 14.25;
+    advised.advice.high_g = advised.advice.dry_min = 15;
+    advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
+    advised.advice.mulling = MullingLeft{{20, 42, 60}, {8, 12, 20}};
     keep("advised", advised);
   }
   b.folded->passes[0].end = 100;
@@ -186,7 +180,7 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     plan.wanted = 123;
     plan.pan = "half pan";
     plan.planned =
-        Planned{{}, 123.4, {41.5, 58.5, 9.75}, 97.3, 47.3, 11.25, 0, 154.2, 0.55, 123, 3, 11};
+        Planned{{}, 123.4, {41.5, 58.5, 9.75}, 97.3, 47, 11.25, 0, 154.2, .5, 123, 3, 11};
     plan.cautions = {words::PaintSay::caution_dust, words::PaintSay::caution_cobalt};
     for (const words::Sentence care : paint::general_care()) plan.cautions.push_back(care);
     plan.missing = words::BenchSay::plan_choose_pigment;
