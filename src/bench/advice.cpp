@@ -250,7 +250,7 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
     return felt_right(batch, expected, known, advice);
   constexpr double least_of_rest = 0.7;
   const paint::Helping rest = still_to_come(batch, expected, known);
-  if (rest.low > 0 && rest.high > most_counted / 3 * of.drop_mL) {
+  if (advice.by_knife && !note.feel && rest.low > 0 && rest.high > most_counted / 3 * of.drop_mL) {
     advice.rest = true;
     return start_with({least_of_rest * rest.high, rest.high}, of, advice);
   }

@@ -193,7 +193,7 @@ std::string hint_words(const bench::Advice& a) {
   case Advice::keep_going: return say(a.by_knife ? Say::advice_go_on_by_knife : Say::advice_go_on);
   case Advice::keep_mulling: return keep_mulling_words(a);
   case Advice::test_dot: return say(Say::advice_test_dot);
-  case Advice::there: return say(Say::advice_there);
+  case Advice::there: return say(a.gum ? Say::advice_there_but_gum : Say::advice_there);
   case Advice::judge_again: return say(Say::advice_judge_again);
   case Advice::right_by_now: return say(Say::advice_right_by_now);
   case Advice::too_loose: return thicken_words(a);

@@ -58,6 +58,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
   case Say::advice_there: return "you are there: leave it so";
+  case Say::advice_there_but_gum: return "it flows right and is smooth";
   case Say::advice_judge_again: return "there is little liquid for that: mull, then judge again";
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
   case Say::advice_let_dry: return "spread it out wide and let it dry for some hours";
@@ -68,7 +69,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_give_back_spoons: return "give back {0} water ({1} mL), let it soak, then mull";
   case Say::advice_gathered: return "gathered: off the slab";
   case Say::gum_too_little: return "gum is short: binder, not water";
-  case Say::gum_short: return "gum is short: dry paint may rub off";
+  case Say::gum_short: return "gum is short: let some water dry off, then add binder";
   case Say::gum_no_pigment: return "gum is short: no more pigment";
   case Say::gum_enough: return "binder or water, both will do";
   case Say::gum_too_much: return "water only: gum enough";

@@ -60,6 +60,7 @@ enum class ScreensSay {
   advice_passes_more,
   advice_test_dot,
   advice_there,
+  advice_there_but_gum,
   advice_judge_again,
   advice_right_by_now,
   advice_let_dry,

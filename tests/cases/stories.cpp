@@ -64,7 +64,7 @@ std::string written(const Story& story);
 void turn_over(Story& story) {
   Story next;
   next.before = written(story) + "\n";
-  next.plan = story.next_plan;
+  next.next_plan = story.next_plan;
   story = std::move(next);
 }
 

@@ -116,7 +116,11 @@ TEST_CASE("flowing right and being smooth are two things") {
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 1 more pass (7 min), then make a test dot");
   a.gum = paint::GumState::too_little;
-  CHECK(gum_words(a) == "gum is short: dry paint may rub off");
+  CHECK(gum_words(a) == "gum is short: let some water dry off, then add binder");
+  a.kind = bench::Advice::there;
+  CHECK(advice_words(a) == "it flows right and is smooth");
+  a.gum.reset();
+  CHECK(advice_words(a) == "you are there: leave it so");
 }
 
 TEST_CASE("after too sticky no drop is called a risk") {
