@@ -34,6 +34,7 @@ void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& ef
   bench.dropper.clear();
   refold(bench, now);
   bench.ghost = ghost_of(bench, *bench.folded);
+  bench.made = fold_of(bench, bench.folded->again_of);
   go_to(bench, Screen::slab);
   ask_how_found(bench, now);
 }

@@ -1,4 +1,5 @@
 #include "bench/act.hpp"
+#include "bench/advice.hpp"
 #include "bench/again.hpp"
 #include "bench/choices.hpp"
 #include "bench/ghost.hpp"
@@ -98,6 +99,7 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   bench.dropper.clear();
   refold(bench, now);
   bench.ghost = ghost_of(bench, *bench.folded);
+  bench.made = fold_of(bench, bench.folded->again_of);
   go_to(bench, Screen::slab);
 }
 
@@ -150,10 +152,14 @@ std::vector<std::pair<std::string, double>> extras_of(const session::Batch& batc
 
 std::optional<AsMade> what_it_took(const session::Batch& batch, const PlanState& plan) {
   const paint::Standing& s = batch.standing;
-  if (!s.binder_ratio || !s.flow_put_in || !(s.binder_ratio->value > 0)) return std::nullopt;
+  if (!s.binder_ratio || !s.flow_now || !(s.binder_ratio->value > 0)) return std::nullopt;
   const double mL_of_one_gram = s.pigment_mL.value / s.pigment_g.value;
-  return AsMade{plan.blend, plan.binder, s.binder_ratio->value / 10,
-                s.flow_put_in->value * mL_of_one_gram, extras_of(batch)};
+  double flow = s.flow_now->value;
+  for (const session::Feeling& felt : batch.feelings)
+    if (felt.as == session::Feel::right) flow = felt.flow;
+  return AsMade{
+      plan.blend,        plan.binder,     s.binder_ratio->value / 10, flow * mL_of_one_gram,
+      took_first(batch), extras_of(batch)};
 }
 
 void make_again(Bench& bench, const std::string& id) {

@@ -1,7 +1,11 @@
 #include "bench/advice.hpp"
 
+#include "bench/record.hpp"
+#include "paint/range/helping.hpp"
+
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace bench {
 
@@ -28,14 +32,9 @@ LastNote last_note(const session::Batch& batch) {
   return note;
 }
 
-bool mulled(const session::Batch& batch) {
+bool was_mulled(const session::Batch& batch) {
   return std::any_of(batch.passes.begin(), batch.passes.end(),
                      [](const session::Pass& p) { return p.stage == session::Stage::mulling; });
-}
-
-// Nobody counts fifty drops.
-double spoons_of(double mL, double spoon_mL) {
-  return spoon_mL > 0 ? std::min(1.0, std::floor(4 * mL / spoon_mL) / 4) : 0;
 }
 
 // Whether it would dry, from what the room lets gum, glycerin and honey keep. Without any of the
@@ -49,31 +48,6 @@ std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& r
   return tack && *tack != paint::Tack::dries ? std::optional(*tack) : std::nullopt;
 }
 
-// A little of every pigment in it brings a loose paint to the middle of what it wants.
-std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double flow) {
-  const double more = batch.standing.flow_now->value / flow - 1;
-  std::vector<Advice::Pigment> out;
-  for (const session::Total& t : batch.totals)
-    if (t.card.kind() == session::CardKind::pigment && t.grams.value > 0 && more > 0)
-      out.push_back({t.card.id, t.card.name, more * t.grams.value});
-  return out;
-}
-
-// Minutes until so much has dried off, as it lies, that it is at the middle of right, which rises
-// as the gum grows stronger; 0 for more than two hours.
-int minutes_to_right(const session::Batch& batch, const session::Expectation& expected) {
-  session::Places places = batch.places;
-  const double dry_gum = paint::dry_gum(session::sums(places), session::live(places));
-  for (int minute = 1; minute <= 120; ++minute) {
-    session::dry(places, 60);
-    const paint::Live now = session::live(places);
-    const double stronger = paint::dry_gum(session::sums(places), now) - dry_gum;
-    const double middle = expected.band.middle + expected.prediction.drying * stronger;
-    if (now.flow && *now.flow <= std::exp(middle)) return minute;
-  }
-  return 0;
-}
-
 // What the hand would find now, since water may have left after the last note.
 paint::PredictionAt now_at(const session::Batch& batch, double stronger) {
   const paint::Standing& s = batch.standing;
@@ -81,23 +55,6 @@ paint::PredictionAt now_at(const session::Batch& batch, double stronger) {
   const double lost = std::max(0.0, s.water_lost_mL.value - since);
   return {s.flow_now->value, std::min(1.0, session::dried_off_u * lost / s.liquid_mL_now.value),
           stronger};
-}
-
-}
-
-double advised_mL(const Advice& advice, const Measures& of) {
-  if (advice.kind != Advice::add_drops) return 0;
-  return advice.spoons > 0 ? advice.spoons * of.spoon_mL : advice.drops * of.drop_mL;
-}
-
-namespace {
-
-Advice start_with(const session::Batch& batch, Advice advice) {
-  const paint::Helping usual = paint::first_helping(session::family_of(batch));
-  advice.kind = Advice::first_helping;
-  advice.low_g = usual.low * batch.standing.pigment_g.value / 10;
-  advice.high_g = usual.high * batch.standing.pigment_g.value / 10;
-  return advice;
 }
 
 // Since the last note, by more than a hand would feel.
@@ -112,51 +69,233 @@ bool right_is_likeliest(const session::Expectation& expected, const paint::Predi
   return std::max_element(chances.begin(), chances.end()) == chances.begin() + 2;
 }
 
-Advice thicken(const session::Batch& batch, const session::Expectation& expected, Advice advice) {
+// ---- too loose
+
+// Minutes until so much has dried off, mulled out, that it is at the middle of right, which rises
+// as the gum grows stronger; 0 for more than two hours.
+int minutes_to_right(const session::Batch& batch, const session::Expectation& expected) {
+  session::Places places = batch.places;
+  places.spread = paint::Spread::mulling;
+  const double dry_gum = paint::dry_gum(session::sums(places), session::live(places));
+  for (int minute = 1; minute <= 120; ++minute) {
+    session::dry(places, 60);
+    const paint::Live now = session::live(places);
+    const double stronger = paint::dry_gum(session::sums(places), now) - dry_gum;
+    const double middle = expected.band.middle + expected.prediction.drying * stronger;
+    if (now.flow && *now.flow <= std::exp(middle)) return minute;
+  }
+  return 0;
+}
+
+// Nobody dries paint by the minute.
+int rounded_minutes(int minutes) {
+  for (const auto& [most, said] :
+       {std::pair{7, 5}, {12, 10}, {17, 15}, {25, 20}, {45, 30}, {80, 60}})
+    if (minutes <= most) return said;
+  return 120;
+}
+
+// A little of every pigment in it brings a loose paint nearer to the middle of what it wants: a
+// fifth of what is there at once is as much as a hand can judge.
+constexpr double most_pigment = 0.2;
+
+std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double more) {
+  std::vector<Advice::Pigment> out;
+  for (const session::Total& t : batch.totals)
+    if (t.card.kind() == session::CardKind::pigment && t.grams.value > 0)
+      out.push_back({t.card.id, t.card.name, more * t.grams.value});
+  return out;
+}
+
+// More pigment takes its share of the gum.
+void thicken(const session::Batch& batch, double flow, const paint::GumMarks& marks,
+             Advice& advice) {
+  const paint::Standing& s = batch.standing;
+  const double more = std::min(most_pigment, s.flow_now->value / flow - 1);
+  const auto after = paint::gum_state(s.gum_g.value, s.pigment_mL.value * (1 + more), marks);
+  if (after == paint::GumState::too_little)
+    advice.gum = after;
+  else
+    advice.pigments = pigments_to(batch, more);
+}
+
+Advice loosened(const session::Batch& batch, const session::Expectation& expected,
+                const paint::GumMarks& marks, Advice advice) {
+  constexpr int least_min = 2;
+  const double flow = std::exp(expected.band.middle);
+  advice.gum.reset();
+  if (has_dried(batch) && right_is_likeliest(expected, now_at(batch, expected.stronger)))
+    return advice.kind = Advice::right_by_now, advice;
+  const int minutes = minutes_to_right(batch, expected);
+  const bool contradicts = batch.standing.flow_now->value <= flow;
+  if (contradicts || (minutes > 0 && minutes <= least_min))
+    return advice.kind = Advice::judge_again, advice;
   advice.kind = Advice::too_loose;
-  advice.dry_min = minutes_to_right(batch, expected);
-  advice.pigments = pigments_to(batch, std::exp(expected.band.middle));
+  advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
+  thicken(batch, flow, marks, advice);
   return advice;
 }
 
+// ---- right
+
+Advice felt_right(const session::Batch& batch, const session::Expectation& expected,
+                  const Known& known, Advice advice) {
+  if (advice.gum != paint::GumState::too_little) advice.gum.reset();
+  if (std::log(batch.standing.flow_now->value) < expected.band.from)
+    return advice.kind = Advice::judge_again, advice;
+  const SmoothState state = smooth_state(batch, known.mulling_left);
+  switch (smoothness(state)) {
+  case Smoothness::smooth: advice.kind = Advice::there; break;
+  case Smoothness::not_looked: advice.kind = Advice::test_dot; break;
+  case Smoothness::keep_mulling:
+    advice.kind = Advice::keep_mulling;
+    advice.mulling = state.left;
+    break;
+  }
+  return advice;
 }
 
-Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,
-              const Measures& of, const session::GumVerdicts& verdicts) {
-  Advice advice;
+// ---- the first helping
+
+// How much of it is still to come, in mL.
+paint::Helping still_to_come(const session::Batch& batch, const session::Expectation& expected,
+                             const Known& known) {
   const paint::Standing& s = batch.standing;
-  if (batch.progress != session::Progress::open) return advice.kind = Advice::gathered, advice;
-  if (!s.flow_now || !expected) return advice;
-  advice.hint = expected->band.of_studio < taught_enough;
-  if (s.liquid_mL.value <= 0) return start_with(batch, advice);
-  advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value,
-                                session::marks_of(verdicts, session::family_of(batch)));
-  advice.by_knife = !mulled(batch);
-  advice.sticky = sticky(s, batch.places.room);
-  const LastNote note = last_note(batch);
-  const bool fresh = note.feel && !note.added_since;
-  if (fresh && *note.feel > Feel::right) {
-    advice.gum.reset();
-    return thicken(batch, *expected, advice);
+  const paint::Helping all = paint::first_helping(expected.prediction, known.took_first);
+  const double now = s.liquid_mL.value > 0 ? s.flow_now->value : 0;
+  return {(all.low - now) * s.pigment_mL.value, (all.high - now) * s.pigment_mL.value};
+}
+
+Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
+  constexpr double as_a_spoon_fills = 0.95; // where one amount is asked for
+  advice.kind = Advice::first_helping;
+  advice.low_g = mL.low * of.g_per_mL;
+  advice.high_g = mL.high * of.g_per_mL;
+  advice.spoons = spoons_between(std::min(mL.low, as_a_spoon_fills * mL.high), mL.high, of);
+  return advice;
+}
+
+// ---- found dry
+
+// The flow that it had when a hand last did something to it, while it was found dry since and has
+// not been felt to be right again.
+std::optional<double> flow_before_it_dried(const session::Batch& batch) {
+  bool dry = false;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn) continue;
+    const auto* found = std::get_if<session::Found>(&e->event);
+    const auto* felt = std::get_if<session::Felt>(&e->event);
+    if (found && found->as == session::State::dry)
+      dry = true;
+    else if (felt && !dry && felt->as >= Feel::right)
+      return std::nullopt;
+    else if (dry && e->flow && by_hand(e->event))
+      return e->flow;
   }
-  if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
-    return advice.kind = Advice::work_in, advice;
-  const paint::PredictionAt now = now_at(batch, expected->stronger);
-  const double drop = of.drop_mL / s.pigment_mL.value;
+  return std::nullopt;
+}
+
+// mL of water; 0 where it did not dry, or has it back.
+double to_give_back(const session::Batch& batch, const session::Expectation& expected) {
+  constexpr double near_enough = 0.95;
+  const auto before = flow_before_it_dried(batch);
+  if (!before) return 0;
+  const double flow = std::min(*before, std::exp(expected.band.to));
+  const double now = batch.standing.flow_now->value;
+  return now < near_enough * flow ? (flow - now) * batch.standing.pigment_mL.value : 0;
+}
+
+Advice give_back(double mL, const Measures& of, const Known& known, Advice advice) {
+  advice.kind = Advice::give_back;
+  advice.mL = mL;
+  advice.spoons = spoons_in(mL, of);
+  advice.drops = std::max(1, static_cast<int>(mL / known.water_drop_mL));
+  advice.gum.reset();
+  return advice;
+}
+
+// ---- drops
+
+// A spoon at the most: then it is judged.
+void say_drops(const Measures& of, Advice& advice) {
+  const double mL = advice.drops * of.drop_mL;
+  advice.spoons = std::min(1.0, spoons_in(std::min(mL, of.spoon_mL), of));
+  if (advice.spoons > 0 || advice.drops <= most_counted) return;
+  if (of.spoon_mL <= 0) advice.g = mL * of.g_per_mL;
+  advice.drops = most_counted;
+}
+
+Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,
+                    const Measures& of, Advice advice) {
+  const double drop = of.drop_mL / batch.standing.pigment_mL.value;
   const bool of_water = advice.gum == paint::GumState::too_much;
-  advice.drops =
-      paint::safe_drops(expected->prediction, now, drop, of_water ? -paint::dry_gum_put_in(s) : 0);
-  const bool right = fresh && *note.feel == Feel::right;
-  if (right && (!has_dried(batch) || right_is_likeliest(*expected, now))) {
-    advice.kind = Advice::there;
-    if (advice.gum != paint::GumState::too_little) advice.gum.reset();
-    return advice;
-  }
-  advice.spoons = spoons_of(advice.drops * of.drop_mL, of.spoon_mL);
+  advice.drops = paint::safe_drops(expected.prediction, now_at(batch, expected.stronger), drop,
+                                   of_water ? -paint::dry_gum_put_in(batch.standing) : 0);
   advice.kind = advice.drops > 0 ? Advice::add_drops
                 : advice.hint    ? Advice::keep_going
                                  : Advice::mull_and_judge;
+  say_drops(of, advice);
   return advice;
+}
+
+// With liquid in it.
+Advice advise_on(const session::Batch& batch, const session::Expectation& expected,
+                 const Measures& of, const Known& known, Advice advice) {
+  const paint::Standing& s = batch.standing;
+  const auto marks = session::marks_of(known.verdicts, session::family_of(batch));
+  advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, marks);
+  advice.by_knife = !was_mulled(batch);
+  advice.sticky = sticky(s, batch.places.room);
+  const LastNote note = last_note(batch);
+  const bool fresh = note.feel && !note.added_since;
+  advice.sticky_now = fresh && *note.feel < Feel::right;
+  if (const double mL = to_give_back(batch, expected); mL > 0)
+    return give_back(mL, of, known, advice);
+  if (fresh && *note.feel > Feel::right) return loosened(batch, expected, marks, advice);
+  if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
+    return advice.kind = Advice::work_in, advice;
+  const bool still =
+      !has_dried(batch) || right_is_likeliest(expected, now_at(batch, expected.stronger));
+  if (fresh && *note.feel == Feel::right && still)
+    return felt_right(batch, expected, known, advice);
+  constexpr double least_of_rest = 0.7;
+  const paint::Helping rest = still_to_come(batch, expected, known);
+  if (advice.by_knife && !note.feel && rest.low > 0 && rest.high > most_counted / 3 * of.drop_mL) {
+    advice.rest = true;
+    return start_with({least_of_rest * rest.high, rest.high}, of, advice);
+  }
+  return drop_by_drop(batch, expected, of, advice);
+}
+
+}
+
+double advised_mL(const Advice& advice, const Measures& of) {
+  if (advice.kind != Advice::add_drops) return 0;
+  if (advice.g > 0) return advice.g / of.g_per_mL;
+  return advice.spoons > 0 ? advice.spoons * of.spoon_mL : advice.drops * of.drop_mL;
+}
+
+double took_first(const session::Batch& batch) {
+  for (const session::Entry& e : batch.entries) {
+    if (e.withdrawn) continue;
+    const auto* felt = std::get_if<session::Felt>(&e.event);
+    const auto* stage = std::get_if<session::StageBegan>(&e.event);
+    if (felt && felt->as > Feel::right) return 0;
+    if (felt || (stage && stage->stage == session::Stage::mulling))
+      return e.flow_before.value_or(0);
+  }
+  return 0;
+}
+
+Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,
+              const Measures& of, const Known& known) {
+  Advice advice;
+  if (batch.progress != session::Progress::open) return advice.kind = Advice::gathered, advice;
+  if (!batch.standing.flow_now || !expected) return advice;
+  advice.hint = expected->band.of_studio < taught_enough;
+  if (batch.standing.liquid_mL.value <= 0)
+    return start_with(still_to_come(batch, *expected, known), of, advice);
+  return advise_on(batch, *expected, of, known, advice);
 }
 
 }

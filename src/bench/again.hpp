@@ -9,4 +9,8 @@ namespace bench {
 // the room as it is now. What is no longer on the shelf is left out.
 void make_again(Bench& bench, const std::string& batch);
 
+// The flow of the first helping of the batch that the one on the slab makes again, while its
+// pigments stand to each other as they did there; else 0.
+double made_first(const Bench& bench);
+
 }

@@ -189,8 +189,9 @@ inline constexpr std::size_t most_pigments = 4;
 struct AsMade {
   std::vector<BlendPart> blend;
   std::string binder;
-  double binder_g = 0;                                // to 1 g of pigment
-  double liquid_mL = 0;                               // likewise, of all that went in
+  double binder_g = 0;  // to 1 g of pigment
+  double liquid_mL = 0; // likewise, of all that was there when it was right, else in the end
+  double first = 0;     // flow of its first helping; 0: none
   std::vector<std::pair<std::string, double>> extras; // cards beside pigment and binder; g likewise
 };
 
@@ -334,6 +335,7 @@ struct Bench {
   std::optional<session::Batch> folded;   // that batch as of the last step that folded it
   std::int64_t folded_run_ms = 0;         // when that was
   std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
+  Folded made;                            // the batch that it makes again; null: none
   std::vector<OtherPaint> paints;         // that it may take, while they are chosen from
   std::vector<std::string> batches;       // all, oldest first
   session::Lessons lessons;               // what batches taught of this bench's drying

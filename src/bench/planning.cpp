@@ -1,8 +1,7 @@
 #include "bench/planning.hpp"
 
 #include "bench/choices.hpp"
-#include "bench/materials.hpp"
-#include "paint/film.hpp"
+#include "bench/measures.hpp"
 #include "paint/measure.hpp"
 #include "paint/pans.hpp"
 #include "session/amounts.hpp"
@@ -24,9 +23,11 @@ struct OfOneGram {
   std::vector<PlannedPigment> pigments;
   std::vector<session::BatchPigment> shares;
   double pigment_mL = 0;
-  double liquid_mL = 0;
-  double binder_g = 0;
-  paint::Parts binder;
+  double liquid_mL = 0; // live, when it is right
+  double binder_g = 0;  // to put in
+  double dry_share = 0; // of both
+  paint::Helping first; // flows
+  paint::Material binder;
   bool as_made = false;
 };
 
@@ -41,7 +42,7 @@ double g_per_part(const session::Card& card, bool by_volume) {
   return by_volume ? pigment_of(card).pigment.g_per_mL : 1;
 }
 
-Result<OfOneGram> of_one_gram(const Bench& bench) {
+Result<OfOneGram> pigments_of_one_gram(const Bench& bench) {
   OfOneGram one;
   double sum = 0;
   for (const BlendPart& part : bench.plan.blend) {
@@ -59,32 +60,91 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
     one.shares.push_back({card, mL});
     one.pigment_mL += mL;
   }
+  for (session::BatchPigment& p : one.shares) p.volume_share /= one.pigment_mL;
+  return one;
+}
+
+Result<paint::Material> binder_of(const Bench& bench) {
   const session::Card* binder = shelf_card(bench, bench.plan.binder);
-  const auto material =
-      binder ? session::material_of(*binder) : paint::Material{paint::Kind::binder, {.gum = 1}, {}};
-  if (!material) return tl::make_unexpected(material.error());
-  one.binder = material->parts;
-  one.liquid_mL =
-      session::wanted_mL(bench.learning.ranges, one.shares,
-                         binder ? session::dry_gum_of(*material) : paint::usual_dry_gum);
-  one.binder_g = one.liquid_mL / paint::mL_per_g(one.binder);
-  if (const AsMade* made = as_made(bench.plan)) {
-    one.binder_g = made->binder_g;
-    one.liquid_mL = made->liquid_mL;
-    one.as_made = true;
+  return binder ? session::material_of(*binder)
+                : paint::Material{paint::Kind::binder, {.gum = 1}, {}};
+}
+
+// So much pigment and binder on the slab of this bench, in this room.
+session::Places on_the_slab(const Bench& bench, const OfOneGram& one, double grams,
+                            double binder_g) {
+  session::Places places;
+  places.room = {bench.plan.celsius, bench.plan.humidity};
+  if (!bench.lessons.empty()) places.bench = bench.lessons.back().after;
+  for (const PlannedPigment& p : one.pigments)
+    if (const auto material = session::material_of(*shelf_card(bench, p.card)))
+      session::put_in(places, p.card, *material, paint::exact(p.grams * grams));
+  session::put_in(places, bench.plan.binder, one.binder, paint::exact(binder_g));
+  return places;
+}
+
+// At the slab until it is right: minutes under the knife and under the muller, own choice by ten
+// batches as makers say they make them.
+constexpr double knife_min = 2, mulling_min = 8;
+
+void work(session::Places& places) {
+  places.spread = paint::Spread::knife;
+  session::dry(places, 60 * knife_min);
+  places.spread = paint::Spread::mulling;
+  session::dry(places, 60 * mulling_min);
+}
+
+// g of binder to put in, so that what has not dried off when the paint is right is what it wants;
+// with how it lies there then.
+struct PutIn {
+  double binder_g = 0;
+  session::Places places;
+};
+PutIn put_in_for(const Bench& bench, const OfOneGram& one, double grams) {
+  constexpr int rounds = 4; // each leaves a tenth or so of what the one before was off by
+  const double per_g = paint::mL_per_g(one.binder.parts);
+  PutIn put;
+  put.binder_g = one.liquid_mL * grams / per_g;
+  for (int i = 0; i < rounds; ++i) {
+    put.places = on_the_slab(bench, one, grams, put.binder_g);
+    work(put.places);
+    const double there = session::live(put.places).liquid_mL;
+    put.binder_g += (one.liquid_mL * grams - there) / per_g;
   }
+  return put;
+}
+
+// A heap that the slab takes at once: what a plan is reckoned by before its size is known.
+double grams_of_a_portion(const OfOneGram& one) {
+  return portion_mL / (one.pigment_mL + one.liquid_mL);
+}
+
+Result<OfOneGram> of_one_gram(const Bench& bench) {
+  auto one = pigments_of_one_gram(bench);
+  const auto binder = one ? binder_of(bench) : tl::make_unexpected(one.error());
+  if (!binder) return tl::make_unexpected(binder.error());
+  one->binder = *binder;
+  const AsMade* made = as_made(bench.plan);
+  const auto& ranges = bench.learning.ranges;
+  const double dry_gum = shelf_card(bench, bench.plan.binder) ? session::dry_gum_of(one->binder)
+                                                              : paint::usual_dry_gum;
+  const auto wanted =
+      paint::predict(ranges.fit, session::range_question(ranges, one->shares, dry_gum).batch);
+  if (!wanted) return tl::make_unexpected(wanted.error());
+  one->first = paint::first_helping(*wanted, made ? made->first : 0);
+  one->as_made = made;
+  one->liquid_mL = made ? made->liquid_mL : paint::mL_at_share(*wanted, 0.5) * one->pigment_mL;
+  const double grams = grams_of_a_portion(*one);
+  const PutIn put = put_in_for(bench, *one, grams);
+  one->binder_g = made ? made->binder_g : put.binder_g / grams;
+  one->dry_share = session::dry_share(put.places, session::Place::slab)->middle;
   return one;
 }
 
 // g of dried paint: the room's share of water is that of the gum as it is sold (12 %).
 double dried_g(const OfOneGram& one) {
-  const paint::Parts& b = one.binder;
+  const paint::Parts& b = one.binder.parts;
   return 1 + one.binder_g * (b.gum / 0.88 + b.honey + b.glycerin + b.other);
-}
-
-Result<paint::PanPlan> pans_wanted(const Bench& bench, double pan_mL) {
-  return paint::batch_for(static_cast<int>(bench.plan.wanted), pan_mL, planned_dry_share,
-                          planned_fill);
 }
 
 double pan_mL(const Bench& bench) {
@@ -100,28 +160,27 @@ Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
   case Want::dried_g: return plan.wanted / dried_g(one);
   case Want::pans: break;
   }
-  const auto pans = pans_wanted(bench, pan_mL(bench));
+  const auto pans =
+      paint::batch_for(static_cast<int>(plan.wanted), pan_mL(bench), one.dry_share, planned_fill);
   if (!pans) return tl::make_unexpected(pans.error());
   return pans->wet_mL / (one.pigment_mL + one.liquid_mL);
 }
 
-// By what is usual for each class, by mass.
-paint::Helping helping_of(const Bench& bench, const std::vector<PlannedPigment>& pigments) {
-  paint::Helping sum;
-  for (const PlannedPigment& p : pigments) {
-    const session::Card& card = *shelf_card(bench, p.card);
-    const paint::Helping usual = paint::first_helping(pigment_of(card).pigment.family);
-    sum.low += usual.low * p.grams / 10;
-    sum.high += usual.high * p.grams / 10;
-  }
-  return sum;
-}
-
-int drops_between(const Bench& bench, double grams, const paint::Parts& binder) {
+// How the binder goes in: at once, and what follows.
+void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
+  constexpr double as_a_spoon_fills = 0.95; // where one amount is asked for
   const session::Card* card = shelf_card(bench, bench.plan.binder);
-  const auto drop = card ? mL_of(bench, *card, TapAmount{}) : std::nullopt;
-  if (!drop || grams <= 0) return 0;
-  return static_cast<int>(std::lround(grams * paint::mL_per_g(binder) / *drop));
+  const double per_g = paint::mL_per_g(one.binder.parts);
+  const double pigment_mL = one.pigment_mL * p.pigment_g;
+  const double low = one.first.low * pigment_mL, high = one.first.high * pigment_mL;
+  p.first_helping = {low / per_g, high / per_g, 0};
+  p.rest_g = std::max(0.0, p.binder_g - (low + high) / 2 / per_g);
+  if (!card) return;
+  const Measures of = measures_of(bench, *card);
+  p.first_helping.spoons = spoons_between(std::min(low, as_a_spoon_fills * high), high, of);
+  p.rest_spoons = spoons_in(p.rest_g * per_g, of);
+  const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
+  if (p.rest_spoons <= 0 && drops <= most_counted) p.drops = static_cast<int>(drops);
 }
 
 }
@@ -139,17 +198,17 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.pigments = one->pigments;
   for (PlannedPigment& pigment : p.pigments) pigment.grams *= *grams;
   p.pigment_g = *grams;
-  p.binder_g = one->binder_g * *grams;
   p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
-  p.as_made = one->as_made;
   if (const AsMade* made = as_made(bench.plan))
     for (const auto& [card, g] : made->extras)
       if (shelf_card(bench, card)) p.extras.push_back({card, g * *grams});
-  p.first_helping = p.as_made ? paint::first_helping(p.binder_g) : helping_of(bench, p.pigments);
-  p.drops = drops_between(bench, p.binder_g - (p.first_helping.low + p.first_helping.high) / 2,
-                          one->binder);
+  p.dry_share = one->dry_share;
   p.portions = std::max(1, static_cast<int>(std::ceil(p.wet_mL / portion_mL)));
-  if (const auto pans = paint::pans_of(p.wet_mL, pan_mL(bench), planned_dry_share, planned_fill)) {
+  p.as_made = one->as_made;
+  p.binder_g = p.as_made ? one->binder_g * *grams
+                         : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;
+  say_binder(bench, *one, p);
+  if (const auto pans = paint::pans_of(p.wet_mL, pan_mL(bench), p.dry_share, planned_fill)) {
     p.pans = bench.plan.want == Want::pans ? static_cast<int>(bench.plan.wanted) : pans->pans;
     p.layers = pans->layers;
   }

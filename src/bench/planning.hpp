@@ -2,7 +2,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
-#include "paint/range/range.hpp"
+#include "paint/range/helping.hpp"
 
 namespace bench {
 
@@ -11,9 +11,7 @@ struct PlannedPigment { // or what else is weighed out
   double grams = 0;
 };
 
-// Dry share of a poured layer and fill of a pan, for plans: the middle of ten batches by an
-// independent model, and "to the rim but for a little" (common practice, no source).
-inline constexpr double planned_dry_share = 0.55;
+// Fill of a pan, for plans: "to the rim but for a little" (common practice, no source).
 inline constexpr double planned_fill = 0.85;
 // What a slab of 30 cm takes at once: 10 to 20 mL (common practice, no source).
 inline constexpr double portion_mL = 15;
@@ -21,10 +19,17 @@ inline constexpr double portion_mL = 15;
 struct Planned {
   std::vector<PlannedPigment> pigments;
   double pigment_g = 0;
-  paint::Helping first_helping; // g of binder
-  double binder_g = 0;          // all of it, by what is guessed, or as the batch made again took
-  int drops = 0;                // to follow the first helping, about
-  double wet_mL = 0;
+  struct Helping {
+    double low_g = 0, high_g = 0; // of binder
+    double spoons = 0;            // that serve; else 0
+  } first_helping;
+  double binder_g = 0; // all of it, by what is guessed, or as the batch made again took: with what
+                       // dries off until the paint is right
+  double rest_g = 0;   // to follow the first helping, about
+  double rest_spoons = 0;             // of that, the last of it by the drop; 0: none
+  int drops = 0;                      // of that, where they are few enough to be counted; else 0
+  double wet_mL = 0;                  // when it is right
+  double dry_share = 0;               // of that, dried in this room
   int pans = 0, layers = 0;           // of the chosen pan
   int portions = 1;                   // over the slab
   bool as_made = false;               // by the batch made again, not by what is guessed

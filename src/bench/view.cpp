@@ -1,5 +1,6 @@
 #include "bench/view.hpp"
 
+#include "bench/again.hpp"
 #include "bench/choices.hpp"
 #include "bench/corrections.hpp"
 #include "bench/due.hpp"
@@ -98,13 +99,14 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch) {
 
 namespace {
 
-Measures measures_of_binder(const Bench& bench) {
-  constexpr double any_drop_mL = 0.035;
+Known known_of(const Bench& bench) {
+  Known known;
+  known.verdicts = bench.learning.verdicts;
+  known.took_first = made_first(bench);
   for (const session::Card& card : materials_of(bench))
-    if (card.kind() == session::CardKind::binder)
-      return {mL_of(bench, card, TapAmount{}).value_or(any_drop_mL),
-              mL_of(bench, card, TapAmount{session::Unit::spoons, 1}).value_or(0)};
-  return {any_drop_mL, 0};
+    if (card.kind() == session::CardKind::water)
+      known.water_drop_mL = measures_of(bench, card).drop_mL;
+  return known;
 }
 
 std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
@@ -210,7 +212,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   const Measures measures = measures_of_binder(bench);
   v.ratio_decimals =
       paint::decimals_to_step(measures.drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
-  v.advice = advise(batch, bench.expected.answer, measures, bench.learning.verdicts);
+  v.advice = advise(batch, bench.expected.answer, measures, known_of(bench));
   keep_to_jar(bench, v.advice);
   v.to_come = to_come(bench);
   if (const double mL = advised_mL(v.advice, measures); mL > 0 && batch.standing.flow_now)

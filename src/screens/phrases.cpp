@@ -4,6 +4,7 @@
 #include "bench/materials.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
+#include "words/plan_says.hpp"
 #include "words/ranges_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
@@ -150,22 +151,58 @@ std::string thicken_words(const bench::Advice& a) {
   return pigments.empty() ? dry : say(Say::advice_or_pigment, {dry, pigments});
 }
 
+std::string first_words(const bench::Advice& a) {
+  const std::string grams = from_to_words(a.low_g, a.high_g);
+  if (a.spoons <= 0) return say(a.rest ? Say::advice_rest : Say::advice_first_helping, {grams});
+  return say(a.rest ? Say::advice_rest_spoons : Say::advice_first_spoons,
+             {amount_words(session::Unit::spoons, a.spoons), grams});
+}
+
+std::string drops_words(const bench::Advice& a) {
+  if (a.g > 0) return amount_words(session::Unit::g, a.g);
+  return a.spoons > 0 ? amount_words(session::Unit::spoons, a.spoons)
+                      : amount_words(session::Unit::drops, a.drops);
+}
+
+std::string mull_words(const bench::Advice& a) {
+  if (a.sticky_now) return say(a.by_knife ? Say::advice_work_in_sticky : Say::advice_mull_sticky);
+  return say(a.by_knife ? Say::advice_judge_by_knife : Say::advice_mull_and_judge);
+}
+
+std::string keep_mulling_words(const bench::Advice& a) {
+  if (!a.mulling) return say(Say::advice_keep_mulling);
+  const auto passes = std::max(1L, std::lround(a.mulling->passes.middle));
+  const auto minutes = std::max(1L, std::lround(a.mulling->minutes.middle));
+  return say(Say::advice_keep_mulling_for,
+             {passes == 1 ? say(Say::advice_pass_more)
+                          : say(Say::advice_passes_more, {std::to_string(passes)}),
+              std::to_string(minutes)});
+}
+
+std::string give_back_words(const bench::Advice& a) {
+  const std::string mL = words::number(a.mL, 1);
+  if (a.spoons <= 0)
+    return say(Say::advice_give_back, {amount_words(session::Unit::drops, a.drops), mL});
+  return say(Say::advice_give_back_spoons, {amount_words(session::Unit::spoons, a.spoons), mL});
+}
+
 std::string hint_words(const bench::Advice& a) {
   using bench::Advice;
   switch (a.kind) {
   case Advice::weigh_pigment: return say(Say::advice_weigh_pigment);
-  case Advice::first_helping:
-    return say(Say::advice_first_helping, {grams_number(a.low_g), grams_number(a.high_g)});
+  case Advice::first_helping: return first_words(a);
   case Advice::add_drops:
-    return say(a.by_knife ? Say::advice_add_by_knife : Say::advice_add,
-               {a.spoons > 0 ? amount_words(session::Unit::spoons, a.spoons)
-                             : amount_words(session::Unit::drops, a.drops)});
-  case Advice::mull_and_judge:
-    return say(a.by_knife ? Say::advice_judge_by_knife : Say::advice_mull_and_judge);
+    return say(a.by_knife ? Say::advice_add_by_knife : Say::advice_add, {drops_words(a)});
+  case Advice::mull_and_judge: return mull_words(a);
   case Advice::keep_going: return say(a.by_knife ? Say::advice_go_on_by_knife : Say::advice_go_on);
   case Advice::work_in: return say(Say::advice_work_in);
-  case Advice::there: return say(Say::advice_there);
+  case Advice::keep_mulling: return keep_mulling_words(a);
+  case Advice::test_dot: return say(Say::advice_test_dot);
+  case Advice::there: return say(a.gum ? Say::advice_there_but_gum : Say::advice_there);
+  case Advice::judge_again: return say(Say::advice_judge_again);
+  case Advice::right_by_now: return say(Say::advice_right_by_now);
   case Advice::too_loose: return thicken_words(a);
+  case Advice::give_back: return give_back_words(a);
   case Advice::gathered: return say(Say::advice_gathered);
   }
   return "";
@@ -175,6 +212,31 @@ std::string hint_words(const bench::Advice& a) {
 
 std::string event_words(const session::Event& event, const std::string& card_name) {
   return std::visit(EventWords{card_name}, event);
+}
+
+std::string from_to_words(double low_g, double high_g) {
+  const std::string low = grams_number(low_g), high = grams_number(high_g);
+  return low == high ? high : say(Say::advice_from_to, {low, high});
+}
+
+namespace {
+std::string first_of_plan(const bench::Planned::Helping& h) {
+  const std::string grams = from_to_words(h.low_g, h.high_g);
+  return h.spoons > 0 ? say(words::PlanSay::plan_first_spoons,
+                            {amount_words(session::Unit::spoons, h.spoons), grams})
+                      : say(words::PlanSay::plan_first, {grams});
+}
+}
+
+std::string binder_words(const bench::Planned& p) {
+  std::string how = first_of_plan(p.first_helping);
+  if (p.rest_spoons > 0)
+    how = say(words::PlanSay::plan_rest, {how, amount_words(session::Unit::spoons, p.rest_spoons)});
+  else if (p.drops > 0)
+    how = say(words::PlanSay::plan_rest_drops, {how, amount_words(session::Unit::drops, p.drops)});
+  else if (p.rest_g > 0)
+    how = say(words::PlanSay::plan_rest, {how, grams_words(p.rest_g)});
+  return say(words::PlanSay::plan_binder, {grams_number(p.binder_g), how});
 }
 
 std::string mark_words(const bench::TrailMark& mark) { return std::visit(MarkWords{}, mark.what); }
@@ -202,8 +264,8 @@ std::string minutes_words(double minutes) {
 
 std::string advice_words(const bench::Advice& a) {
   using bench::Advice;
-  const bool from_range = a.kind == Advice::add_drops || a.kind == Advice::too_loose ||
-                          a.kind == Advice::first_helping || a.kind == Advice::mull_and_judge;
+  const bool from_range =
+      a.kind == Advice::add_drops || a.kind == Advice::too_loose || a.kind == Advice::first_helping;
   const std::string hint = hint_words(a);
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
 }
@@ -220,8 +282,16 @@ std::string binder_range_words(const bench::BinderRange& r) {
   return "";
 }
 
+namespace {
+bool says_right(const bench::Advice& a) {
+  using bench::Advice;
+  return a.kind == Advice::there || a.kind == Advice::test_dot || a.kind == Advice::keep_mulling;
+}
+}
+
 std::string gum_words(const bench::Advice& a) {
-  if (a.kind == bench::Advice::there) return say(Say::gum_short);
+  if (a.kind == bench::Advice::too_loose) return say(Say::gum_no_pigment);
+  if (says_right(a)) return say(Say::gum_short);
   switch (*a.gum) {
   case paint::GumState::too_little: return say(Say::gum_too_little);
   case paint::GumState::enough: return say(Say::gum_enough);

@@ -53,6 +53,9 @@ std::string minutes_words(double minutes); // as round as a guess may be, at lea
 std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);
 std::string binder_range_words(const bench::BinderRange& range);
+std::string from_to_words(double low_g, double high_g); // "5.2 to 7.2", without the unit
+std::string
+binder_words(const bench::Planned& planned); // how it goes in: spoons, the last by the drop
 std::string sticky_words(paint::Tack tack);
 std::string gum_words(const bench::Advice& advice); // of its gum, which is there
 std::string not_counted_words(bench::NotCounted why);

@@ -225,9 +225,7 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
   const bench::Planned& p = *plan.planned;
   if (p.as_made)
     out.push_back(say(Say::plan_as_last_time, {words::number(10 * p.binder_g / p.pigment_g, 1)}));
-  const words::Args binder{grams_number(p.binder_g), grams_number(p.first_helping.low),
-                           grams_number(p.first_helping.high), std::to_string(p.drops)};
-  out.push_back(say(p.drops > 0 ? Say::plan_binder : Say::plan_binder_no_drops, binder));
+  out.push_back(binder_words(p));
   const std::string wet = words::number(p.wet_mL, 1);
   out.push_back(p.pans > 0 ? say(Say::plan_wet,
                                  {wet, std::to_string(p.pans), plan.pan, std::to_string(p.layers)})
@@ -241,8 +239,9 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
 
 // Where a blend leaves no room for more.
 std::string binder_in_short(const bench::Planned& p) {
-  return say(Say::plan_binder_short, {grams_number(p.binder_g), grams_number(p.first_helping.low),
-                                      grams_number(p.first_helping.high)});
+  return say(
+      Say::plan_binder_short,
+      {grams_number(p.binder_g), from_to_words(p.first_helping.low_g, p.first_helping.high_g)});
 }
 
 std::string how_much_words(const bench::PlanView& plan) {

@@ -44,11 +44,11 @@ std::string_view english(PaintSay id) {
   case Say::oil_absorption_not_known: return "Its oil absorption is not known.";
   case Say::no_pigment_there: return "There is no pigment in it.";
   case Say::no_gum_there: return "There is no gum in it.";
-  case Say::tack_mark_unusable: return "What was learnt about sticky paint makes no sense.";
+  case Say::tack_mark_unusable: return "What was learnt about tacky paint makes no sense.";
   case Say::tack_dries:
-    return "it should dry without staying sticky in this room, by our own estimate";
-  case Say::tack_may_stay: return "it may stay sticky in this room, by our own estimate";
-  case Say::tack_stays: return "it will likely stay sticky in this room, by our own estimate";
+    return "it should dry without staying tacky in this room, by our own estimate";
+  case Say::tack_may_stay: return "it may stay tacky in this room, by our own estimate";
+  case Say::tack_stays: return "it will likely stay tacky in this room, by our own estimate";
   case Say::wet_less_than_dry: return "{0} mL of wet paint cannot leave {1} mL of dry paint.";
   case Say::layers_out_of_range: return "A pan takes 0 to 100 layers: {0} is outside.";
   case Say::fill_out_of_reach: return "No number of layers fills a pan to {0} % with this paint.";

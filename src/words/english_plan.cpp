@@ -7,7 +7,7 @@ std::string_view english(PlanSay id) {
   switch (id) {
   case Say::plan_weigh: return "or later, at the slab";
   case Say::plan_how_many: return "how many?";
-  case Say::plan_binder_short: return "Binder {0} g, {1} to {2} first.";
+  case Say::plan_binder_short: return "Binder {0} g, {1} first.";
   case Say::plan_as_last_time: return "As last time: {0} g binder to 10 g.";
   case Say::plan_not_weighed: return "weigh the pigment";
   case Say::plan_begin: return "begin";
@@ -26,9 +26,11 @@ std::string_view english(PlanSay id) {
   case Say::plan_parts: return "{0} parts";
   case Say::plan_part: return "1 part";
   case Say::plan_weigh_grams: return "weigh out {0} g";
-  case Say::plan_binder:
-    return "Binder about {0} g in all: {1} to {2} g first, then some {3} drops.";
-  case Say::plan_binder_no_drops: return "Binder about {0} g in all: {1} to {2} g first.";
+  case Say::plan_binder: return "Binder about {0} g in all: {1}.";
+  case Say::plan_first: return "{0} g first";
+  case Say::plan_first_spoons: return "{0} ({1} g) first";
+  case Say::plan_rest_drops: return "{0}, then some {1}";
+  case Say::plan_rest: return "{0}, then {1}, the last of it by the drop";
   case Say::plan_wet: return "{0} mL of wet paint: {1} × {2}, {3} pours.";
   case Say::plan_wet_no_pans: return "{0} mL of wet paint.";
   case Say::plan_extras: return "With it, as last time: {0}.";

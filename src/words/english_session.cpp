@@ -75,7 +75,7 @@ std::string_view english(SessionSay id) {
   case Say::became_full: return "full";
   case Say::became_sunken: return "sunken";
   case Say::became_cracked: return "cracked";
-  case Say::became_sticky: return "sticky";
+  case Say::became_sticky: return "stays tacky";
   case Say::became_rubs_off: return "rubs off";
   case Say::became_wont_rewet: return "won’t re-wet";
   case Say::became_mould: return "mould";

@@ -1,9 +1,11 @@
 #include "../session/make.hpp"
 #include "bench/advice.hpp"
+#include "paint/range/helping.hpp"
 
 #include <doctest/doctest.h>
 
 #include <cmath>
+#include <utility>
 
 using namespace session;
 using bench::Advice;
@@ -14,7 +16,9 @@ constexpr const char* batch = "7f3a91c2";
 
 struct Slab {
   make::Writer w;
-  double spoon_mL = 0;
+  bench::Measures of{0.033, 0, 1.1};
+  bench::Known known;
+  int of_studio = 0;
   Slab() {
     w.card(make::pigment("p", 4.2, 30));
     w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
@@ -24,16 +28,21 @@ struct Slab {
   }
   void add(const char* what, double g) { w.put(batch, Added{what, Unit::g, g, ""}); }
   void feel(Feel f) { w.put(batch, Felt{f, By::muller}); }
-  int of_studio = 0;
+  void mull(double seconds) {
+    w.put(batch, StageBegan{Stage::mulling});
+    w.wait(seconds);
+    w.put(batch, StageBegan{Stage::resting});
+  }
+  void dot(Specks specks) { w.put(batch, Dot{specks}); }
+  Batch folded() { return make::folded({w.log}, batch); }
+  double flow() { return folded().standing.flow_now->value; }
   std::optional<Expectation> expected() {
-    RangeQuestion question = range_question(untrained_ranges(), make::folded({w.log}, batch));
+    RangeQuestion question = range_question(untrained_ranges(), folded());
     question.of_studio = of_studio;
     return expectation(untrained_ranges(), question);
   }
-  Advice advice() {
-    const auto b = make::folded({w.log}, batch);
-    return bench::advise(b, expected(), {0.033, spoon_mL});
-  }
+  double middle() { return std::exp(expected()->band.middle); }
+  Advice advice() { return bench::advise(folded(), expected(), of, known); }
 };
 
 }
@@ -41,14 +50,18 @@ struct Slab {
 TEST_CASE("advice follows the last note until something is added") {
   Slab s;
   CHECK(s.advice().kind == Advice::first_helping);
-  s.add("gum", 1.5);
+  s.add("gum", 4.5);
+  s.feel(Feel::too_sticky);
   CHECK(s.advice().kind == Advice::add_drops);
   const int far = s.advice().drops;
-  s.add("gum", 0.5);
+  s.add("gum", 0.4);
   CHECK(s.advice().drops < far);
+  s.add("gum", 2);
+  s.mull(60);
+  s.dot(Specks::none);
   s.feel(Feel::right);
   CHECK(s.advice().kind == Advice::there);
-  s.add("gum", 0.1);
+  s.add("gum", 0.9);
   CHECK(s.advice().kind != Advice::there);
   s.feel(Feel::too_loose);
   CHECK(s.advice().kind == Advice::too_loose);
@@ -56,18 +69,86 @@ TEST_CASE("advice follows the last note until something is added") {
   CHECK(s.advice().kind != Advice::too_loose);
 }
 
-TEST_CASE("what nobody would count in drops is said in spoons") {
+TEST_CASE("a first helping is never too loose by more than a chance of 4 %, and fits the spoon") {
   Slab s;
-  s.spoon_mL = 5;
-  s.add("p", 88);
-  s.add("gum", 12);
+  const Advice plain = s.advice();
+  CHECK(plain.kind == Advice::first_helping);
+  CHECK(plain.spoons == 0);
+  CHECK(plain.low_g / plain.high_g == doctest::Approx(0.5 / 0.7));
+  const double flow = plain.high_g / 1.1 / s.folded().standing.pigment_mL.value;
+  CHECK(flow <= 0.7 * s.middle() * 1.001);
+  CHECK(paint::chance_too_loose(s.expected()->prediction, {flow, 0}) <= 0.0401);
+  s.of.spoon_mL = 5;
+  const Advice spoons = s.advice();
+  CHECK(spoons.spoons * 5 * 1.1 >= spoons.low_g);
+  CHECK(spoons.spoons * 5 * 1.1 <= spoons.high_g);
+}
+
+TEST_CASE("after a part of the first helping the rest of it is asked for, and no drops") {
+  Slab s;
+  const Advice all = s.advice();
+  s.add("gum", all.low_g / 2);
+  const Advice rest = s.advice();
+  CHECK(rest.kind == Advice::first_helping);
+  CHECK(rest.rest);
+  CHECK(rest.high_g < all.high_g);
+  CHECK(rest.high_g > all.high_g - all.low_g / 2 * 1.3);
+  s.add("gum", all.low_g / 2 + 0.3);
+  CHECK(s.advice().kind != Advice::first_helping);
+}
+
+TEST_CASE(
+    "made again, what that batch took first is asked for, until its first note was too loose") {
+  Slab made;
+  made.add("gum", 2.9);
+  made.add("water", 0.1);
+  made.feel(Feel::too_sticky);
+  const double took = bench::took_first(made.folded());
+  CHECK(took == doctest::Approx(made.flow()));
+  Slab s;
+  s.known.took_first = took;
+  const double limit =
+      paint::mL_at_chance_too_loose(s.expected()->prediction, paint::allowed_too_loose);
+  REQUIRE(took < limit);
+  CHECK(s.advice().low_g == doctest::Approx(took * s.folded().standing.pigment_mL.value * 1.1));
+  CHECK(s.advice().low_g == s.advice().high_g);
+  s.known.took_first = 4;
+  CHECK(s.advice().high_g == doctest::Approx(limit * s.folded().standing.pigment_mL.value * 1.1));
+  Slab flooded;
+  flooded.add("gum", 14);
+  flooded.feel(Feel::too_loose);
+  CHECK(bench::took_first(flooded.folded()) == 0);
+  CHECK(bench::took_first(Slab().folded()) == 0);
+}
+
+TEST_CASE("what nobody would count in drops is said in spoons, and weighed where there is none") {
+  Slab s;
+  s.of.spoon_mL = 5;
+  s.add("p", 348);
+  s.add("gum", 162);
+  s.feel(Feel::too_sticky);
   const int drops = s.advice().drops;
-  REQUIRE(drops > 1.25 / 0.033);
-  CHECK(s.advice().spoons == std::min(1.0, std::floor(drops * 0.033 / 1.25) / 4));
-  CHECK(bench::advised_mL(s.advice(), {0.033, 5}) == s.advice().spoons * 5);
-  s.add("gum", 14);
+  REQUIRE(s.advice().kind == Advice::add_drops);
+  CHECK(s.advice().spoons > 0);
+  CHECK(s.advice().spoons <= 1);
+  CHECK(s.advice().spoons * 5 <= drops * 0.033);
+  CHECK(bench::advised_mL(s.advice(), s.of) == s.advice().spoons * 5);
+  s.of.spoon_mL = 0;
   CHECK(s.advice().spoons == 0);
-  CHECK(bench::advised_mL(s.advice(), {0.033, 5}) == s.advice().drops * 0.033);
+  CHECK(s.advice().drops == bench::most_counted);
+  CHECK(s.advice().g == doctest::Approx(drops * 0.033 * 1.1));
+  CHECK(bench::advised_mL(s.advice(), s.of) == doctest::Approx(drops * 0.033));
+}
+
+TEST_CASE("what would fill no quarter of a spoon is counted, as far as anybody counts") {
+  Slab s;
+  s.of.spoon_mL = 15;
+  s.add("gum", 4.5);
+  s.feel(Feel::too_sticky);
+  REQUIRE(s.advice().kind == Advice::add_drops);
+  CHECK(s.advice().spoons == 0);
+  CHECK(s.advice().drops <= bench::most_counted);
+  CHECK(s.advice().g == 0);
 }
 
 TEST_CASE("before the first pass it is the knife's work") {
@@ -124,12 +205,71 @@ TEST_CASE("right and too loose paint is not asked for more") {
   CHECK(lean.advice().gum == paint::GumState::too_little);
 }
 
-TEST_CASE("far past the range with a sticky note, one drop is already a risk") {
+TEST_CASE("right is not there while there are specks, in the first pass, or before a dot") {
+  Slab s;
+  s.add("gum", 6);
+  s.feel(Feel::right);
+  CHECK(s.advice().kind == Advice::keep_mulling); // by the knife
+  s.mull(60);
+  s.feel(Feel::right);
+  CHECK(s.advice().kind == Advice::test_dot);
+  for (const auto& [specks, kind] : {std::pair{Specks::many, Advice::keep_mulling},
+                                     {Specks::few, Advice::keep_mulling},
+                                     {Specks::none, Advice::there}}) {
+    s.dot(specks);
+    CHECK(s.advice().kind == kind);
+  }
+  s.add("p", 0.5); // new powder was in no dot
+  s.feel(Feel::right);
+  CHECK(s.advice().kind == Advice::test_dot);
+}
+
+TEST_CASE("what this paint has always taken is said while it is not smooth") {
+  Slab s;
+  s.add("gum", 6);
+  s.known.mulling_left = bench::MullingLeft{{4, 7, 12}, {1, 2, 4}};
+  s.feel(Feel::right);
+  REQUIRE(s.advice().mulling);
+  CHECK(s.advice().mulling->passes.middle == 2);
+  s.mull(60);
+  s.feel(Feel::right);
+  CHECK(s.advice().kind == Advice::keep_mulling); // no dot, and it has taken longer before
+  s.known.mulling_left->passes = {0, 0.3, 1};
+  CHECK(s.advice().kind == Advice::test_dot);
+  s.dot(Specks::none);
+  CHECK(s.advice().kind == Advice::there);
+  CHECK_FALSE(s.advice().mulling);
+}
+
+TEST_CASE("right left of what is known to be right is to be judged again") {
+  Slab s;
+  s.add("gum", 5.2);
+  for (int i = 0; i < 6; ++i) {
+    s.feel(Feel::too_sticky);
+    s.add("gum", 0.1);
+  }
+  for (int i = 0; i < 3; ++i) {
+    s.add("gum", 0.5);
+    s.feel(Feel::right);
+  }
+  s.mull(1200);
+  s.feel(Feel::right);
+  CAPTURE(s.flow());
+  REQUIRE(std::log(s.flow()) < s.expected()->band.from);
+  CHECK(s.advice().kind == Advice::judge_again);
+}
+
+TEST_CASE(
+    "far past the range with a sticky note, it is mulled and judged, and no risk is spoken of") {
   Slab s;
   s.add("gum", 20);
   s.feel(Feel::too_sticky);
   s.of_studio = 3;
   CHECK(s.advice().kind == Advice::mull_and_judge);
+  CHECK(s.advice().sticky_now);
+  s.add("gum", 0.1);
+  CHECK(s.advice().kind == Advice::mull_and_judge);
+  CHECK_FALSE(s.advice().sticky_now);
 }
 
 TEST_CASE("a guess does not stop the hand") {
@@ -139,48 +279,134 @@ TEST_CASE("a guess does not stop the hand") {
   CHECK(s.advice().kind == Advice::keep_going);
 }
 
-TEST_CASE("too loose: how much pigment would bring it to the middle, and how long it would dry") {
+TEST_CASE("too loose: at most a fifth of the pigment at once, and how long it dries mulled out") {
   Slab s;
   s.add("gum", 14);
   s.feel(Feel::too_runny);
   const Advice advice = s.advice();
   CHECK(advice.kind == Advice::too_loose);
+  REQUIRE(s.flow() / s.middle() > 1.2);
   REQUIRE(advice.pigments.size() == 1);
-  const auto b = make::folded({s.w.log}, batch);
-  const double middle = std::exp(s.expected()->band.middle);
-  CHECK(advice.pigments[0].g == doctest::Approx(12 * (b.standing.flow_now->value / middle - 1)));
-  CHECK(advice.pigments[0].g > 5);
-  CHECK(advice.dry_min == 0); // gathered, so much takes hours
+  CHECK(advice.pigments[0].g == doctest::Approx(12 * 0.2));
+  CHECK(advice.dry_min > 0);
+  CHECK(advice.dry_min % 5 == 0);
 }
 
-TEST_CASE("a little too loose dries in minutes under the muller") {
+TEST_CASE("too loose: less pigment where less brings it to the middle") {
+  Slab s;
+  s.add("gum", 5.2);
+  s.feel(Feel::too_sticky);
+  s.add("gum", 0.8);
+  s.feel(Feel::too_loose);
+  const double more = s.flow() / s.middle() - 1;
+  REQUIRE(more > 0);
+  REQUIRE(more < 0.2);
+  if (s.advice().kind == Advice::too_loose) {
+    REQUIRE(s.advice().pigments.size() == 1);
+    CHECK(s.advice().pigments[0].g == doctest::Approx(12 * more));
+  }
+}
+
+TEST_CASE("too loose and short of gum: no more pigment") {
+  Slab s;
+  s.add("gum", 3.6);
+  s.add("water", 5);
+  s.feel(Feel::too_loose);
+  const Advice advice = s.advice();
+  CHECK(advice.kind == Advice::too_loose);
+  CHECK(advice.pigments.empty());
+  CHECK(advice.gum == paint::GumState::too_little);
+}
+
+TEST_CASE("so much as it is said to dry, mulled out, it dries") {
   Slab s;
   s.add("gum", 8);
   s.w.put(batch, StageBegan{Stage::mulling});
   s.feel(Feel::too_loose);
   const Advice advice = s.advice();
-  CHECK(advice.kind == Advice::too_loose);
-  CHECK(advice.dry_min > 0);
-  const auto b = make::folded({s.w.log}, batch);
-  Places places = b.places;
-  dry(places, 60.0 * advice.dry_min);
-  const auto expected = *s.expected();
-  const double stronger =
-      paint::dry_gum(sums(places), live(places)) - paint::dry_gum_put_in(b.standing);
-  CHECK(stronger > 0);
-  CHECK(*live(places).flow <=
-        std::exp(expected.band.middle + expected.prediction.drying * stronger));
+  REQUIRE(advice.kind == Advice::too_loose);
+  REQUIRE(advice.dry_min > 0);
+  Places places = s.folded().places;
+  dry(places, 60.0 * 1.6 * advice.dry_min); // said in round numbers
+  CHECK(*live(places).flow <= s.middle());
+}
+
+TEST_CASE(
+    "too loose where little liquid is: judge again; and dried since: it may be right by now") {
+  Slab s;
+  s.add("gum", 5.2);
+  for (int i = 0; i < 8; ++i) {
+    s.feel(Feel::too_sticky);
+    s.add("gum", 0.05);
+  }
+  s.feel(Feel::too_loose);
+  CAPTURE(s.flow());
+  CAPTURE(s.middle());
+  CHECK(s.advice().kind == Advice::judge_again);
+  Slab dried;
+  dried.add("gum", 5.2);
+  dried.feel(Feel::too_sticky);
+  dried.add("gum", 1.2);
+  dried.feel(Feel::too_loose);
+  REQUIRE(dried.advice().kind == Advice::too_loose);
+  dried.mull(240);
+  CHECK(dried.advice().kind == Advice::right_by_now);
 }
 
 TEST_CASE("paint that was right and has dried since is told to have more") {
   Slab s;
   s.add("gum", 8);
-  s.w.put(batch, StageBegan{Stage::mulling});
+  s.mull(60);
+  s.dot(Specks::none);
   s.feel(Feel::right);
   CHECK(s.advice().kind == Advice::there);
+  s.w.put(batch, StageBegan{Stage::mulling});
   s.w.wait(1500);
-  s.w.put(batch, Dot{Specks::none});
+  s.dot(Specks::none);
   CHECK(s.advice().kind == Advice::keep_going);
+}
+
+TEST_CASE(
+    "found dry: the water that left is given back, the rest of it after a part, then no more") {
+  Slab s;
+  s.add("gum", 8);
+  s.mull(200);
+  s.feel(Feel::right);
+  const double before = s.flow(), pigment_mL = s.folded().standing.pigment_mL.value;
+  s.w.wait(14 * 3600);
+  s.w.put(batch, RoomSet{20, 0.5, false});
+  s.w.put(batch, Found{State::dry});
+  const Advice dry = s.advice();
+  REQUIRE(dry.kind == Advice::give_back);
+  CHECK(dry.mL == doctest::Approx((before - s.flow()) * pigment_mL));
+  CHECK(dry.mL > 2);
+  s.add("water", dry.mL / 2);
+  CHECK(s.advice().kind == Advice::give_back);
+  CHECK(s.advice().mL == doctest::Approx(dry.mL / 2).epsilon(0.01));
+  s.add("water", dry.mL / 2);
+  CHECK(s.advice().kind != Advice::give_back);
+  CHECK(s.flow() == doctest::Approx(before).epsilon(0.01));
+}
+
+TEST_CASE("found dry twice, or taken back: what is to be given back stays true") {
+  Slab s;
+  s.add("gum", 8);
+  s.mull(200);
+  s.feel(Feel::right);
+  s.w.wait(14 * 3600);
+  s.w.put(batch, Found{State::dry});
+  const double mL = s.advice().mL;
+  s.w.put(batch, Found{State::dry});
+  CHECK(s.advice().mL == doctest::Approx(mL).epsilon(0.01));
+  s.feel(Feel::wont_move);
+  CHECK(s.advice().kind == Advice::give_back);
+  s.feel(Feel::right); // whoever calls it right means that
+  CHECK(s.advice().kind != Advice::give_back);
+  Slab taken_back;
+  taken_back.add("gum", 8);
+  const Ref dry = taken_back.w.put(batch, Found{State::dry});
+  taken_back.w.put(batch, Withdrawn{dry});
+  CHECK(taken_back.advice().kind != Advice::give_back);
 }
 
 TEST_CASE("it is a hint until three batches have taught something") {

@@ -1,8 +1,13 @@
 // What Plan makes of pigments, parts and pans.
 #include "bench/again.hpp"
+#include "bench/choices.hpp"
+#include "bench/measures.hpp"
 #include "bench/planning.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
+
+#include <cmath>
+#include <map>
 
 using namespace bench;
 using doctest::Approx;
@@ -21,6 +26,11 @@ words::Sentence error_of(Hands& h) {
   REQUIRE(h.b.number);
   REQUIRE(h.b.number->error);
   return h.b.number->error->what;
+}
+
+void choose(Hands& h, const std::string& pigment) {
+  h.b.plan.search = pigment;
+  h.tap("pigment " + pigment);
 }
 
 void want(Hands& h, Want what, const std::string& number) {
@@ -79,20 +89,80 @@ TEST_CASE("a blend begins with each pigment weighed, and one pad that asks which
   CHECK(h.b.folded->standing.pigment_g.value == Approx(14));
 }
 
-// n pours of a brim each leave C (1 - 0.45^n) dry: 0.85 of it wants three, and three take
-// C (1 + 0.45 + 0.45^2) = 1.6525 C of wet paint.
+// n pours of a brim each, of which a share f stays, leave C (1 - (1 - f)^n) dry; they take
+// C (1 + (1 - f) + ...) of wet paint.
 TEST_CASE("so many pans come to grams, and those grams to so many pans") {
   Hands h;
   h.tap("pigment pb29");
   want(h, Want::pans, "6");
   const Planned p = planned_of(h);
-  CHECK(p.layers == 3);
+  const double leaves = 1 - p.dry_share;
+  int layers = 1;
+  while (1 - std::pow(leaves, layers) < planned_fill) ++layers;
+  CHECK(p.layers == layers);
   CHECK(p.pans == 6);
-  CHECK(p.wet_mL == Approx(6 * 1.6525 * 1.7).epsilon(1e-6));
+  CHECK(p.wet_mL == Approx(6 * 1.7 * (1 - std::pow(leaves, layers)) / p.dry_share).epsilon(1e-6));
   Hands other;
   other.tap("pigment pb29");
-  want(other, Want::wet_mL, "16.9");
+  want(other, Want::wet_mL, std::to_string(p.wet_mL).substr(0, 4));
   CHECK(planned_of(other).pigment_g == Approx(p.pigment_g).epsilon(0.01));
+}
+
+TEST_CASE("each paint keeps a share of its own when dry, as the fold has it") {
+  std::map<std::string, double> shares;
+  for (const char* id : {"pr108", "pb29", "pg7", "pbk6"}) {
+    Hands h;
+    choose(h, id);
+    want(h, Want::pigment_g, "10");
+    shares[id] = planned_of(h).dry_share;
+    CHECK(shares[id] > 0.4);
+    CHECK(shares[id] < 0.75);
+  }
+  CHECK(std::abs(shares["pr108"] - shares["pg7"]) > 0.02);
+}
+
+TEST_CASE("the binder of a plan makes up for what dries off until the paint is right") {
+  Hands h;
+  h.tap("pigment pb28");
+  want(h, Want::pigment_g, "12");
+  const Planned p = planned_of(h);
+  const session::Card* binder = shelf_card(h.b, h.b.plan.binder);
+  const double per_mL = measures_of(h.b, *binder).g_per_mL;
+  const double live_g =
+      (p.wet_mL - 12 / pigment_of(*shelf_card(h.b, "pb28")).pigment.g_per_mL) * per_mL;
+  CHECK(p.binder_g / live_g - 1 > 0.05);
+  CHECK(p.binder_g / live_g - 1 < 0.25);
+  CHECK(p.first_helping.high_g <= 0.7 * live_g * 1.001);
+}
+
+TEST_CASE("Plan and Slab ask for the same first helping, of a blend too") {
+  for (const bool blend : {false, true}) {
+    Hands h;
+    choose(h, "pr108");
+    if (blend) choose(h, "pv19");
+    want(h, Want::pigment_g, "30");
+    const Planned p = planned_of(h);
+    h.tap("begin");
+    const Advice advice = h.slab().advice;
+    CHECK(advice.kind == Advice::first_helping);
+    CHECK(advice.low_g == Approx(p.first_helping.low_g).epsilon(0.02));
+    CHECK(advice.high_g == Approx(p.first_helping.high_g).epsilon(0.02));
+    CHECK(advice.spoons == p.first_helping.spoons);
+  }
+}
+
+TEST_CASE("what follows the first helping is said in spoons, and counted where it is little") {
+  Hands h;
+  choose(h, "pv19");
+  want(h, Want::pigment_g, "20");
+  const Planned much = planned_of(h);
+  CHECK(much.rest_spoons > 1);
+  CHECK(much.drops == 0);
+  want(h, Want::pigment_g, "0.3");
+  const Planned little = planned_of(h);
+  CHECK(little.rest_spoons == 0);
+  CHECK(little.drops > 0);
+  CHECK(little.drops <= most_counted);
 }
 
 TEST_CASE("what was worked out from pans is not yet weighed") {
@@ -181,7 +251,7 @@ TEST_CASE(
   REQUIRE(plan());
   CHECK(plan()->as_made);
   CHECK(plan()->binder_g == doctest::Approx(4.2));
-  CHECK(plan()->first_helping.high < plan()->binder_g);
+  CHECK(plan()->first_helping.high_g < plan()->binder_g);
   h.tap("weigh");
   h.type("24");
   CHECK(plan()->binder_g == doctest::Approx(8.4));

@@ -57,11 +57,3 @@ TEST_CASE("where nothing was sampled there is no chance, and of no flow none is 
   CHECK(std::isnan(chance_right(band, std::nan(""))));
   CHECK(chance_right(Band{}, 2) == 0);
 }
-
-TEST_CASE("a first helping of an unknown pigment is that of the class that wants least") {
-  for (PigmentClass c : {PigmentClass::mineral, PigmentClass::fine_mineral, PigmentClass::organic,
-                         PigmentClass::carbon, PigmentClass::effect, PigmentClass::extender}) {
-    CHECK(first_helping(c).low < first_helping(c).high);
-    CHECK(first_helping(PigmentClass::unknown).high <= first_helping(c).high);
-  }
-}

@@ -70,11 +70,77 @@ TEST_CASE("advice that little has taught says that it is a guess; the rest does 
   a.drops = 1;
   CHECK(advice_words(a) == "add 1 drop, then mull");
   CHECK(advice_words({}) == "weigh the pigment first");
+  a.g = 5.2;
+  CHECK(advice_words(a) == "add 5.2 g, then mull");
+}
+
+TEST_CASE("a first helping is said in spoons where one serves, the rest of it likewise") {
+  bench::Advice a;
+  a.kind = bench::Advice::first_helping;
+  a.hint = false;
+  a.low_g = 5.2;
+  a.high_g = 7.2;
+  CHECK(advice_words(a) == "start with 5.2 to 7.2 g binder");
+  a.spoons = 1.25;
+  CHECK(advice_words(a) == "start with 1¼ tsp binder (5.2 to 7.2 g)");
+  a.rest = true;
+  CHECK(advice_words(a) == "add the rest at once: 1¼ tsp binder (5.2 to 7.2 g)");
+  a.spoons = 0;
+  a.low_g = 7.2;
+  CHECK(advice_words(a) == "add the rest at once: 7.2 g binder");
+}
+
+TEST_CASE("too loose: what to do, in minutes that anybody would say") {
+  bench::Advice a;
   a.kind = bench::Advice::too_loose;
-  CHECK(advice_words(a) == "too loose: let it dry");
+  a.hint = false;
+  CHECK(advice_words(a) == "spread it out wide and let it dry for some hours");
   a.dry_min = 10;
-  CHECK(advice_words(a) == "too loose: let it dry 10 min");
+  CHECK(advice_words(a) == "mull it out wide for about 10 min, then judge");
   a.pigments = {{"a", "Cobalt blue", 0.8}, {"b", "Ochre", 0.24}};
+  CHECK(advice_words(a) == "mull it out wide for about 10 min, then judge; "
+                           "or mask on, add 0.80 g Cobalt blue + 0.24 g Ochre, mull, judge");
+  a.pigments.clear();
+  a.gum = paint::GumState::too_little;
+  CHECK(gum_words(a) == "gum is short: no more pigment");
+}
+
+TEST_CASE("flowing right and being smooth are two things") {
+  bench::Advice a;
+  a.kind = bench::Advice::keep_mulling;
+  CHECK(advice_words(a) == "it flows right: keep mulling, then make a test dot");
+  a.mulling = bench::MullingLeft{{4, 7.2, 12}, {1, 2.1, 4}};
   CHECK(advice_words(a) ==
-        "too loose: let it dry 10 min, or add 0.80 g Cobalt blue + 0.24 g Ochre");
+        "it flows right: keep mulling, about 2 more passes (7 min), then make a test dot");
+  a.mulling->passes.middle = 0.6;
+  CHECK(advice_words(a) ==
+        "it flows right: keep mulling, about 1 more pass (7 min), then make a test dot");
+  a.gum = paint::GumState::too_little;
+  CHECK(gum_words(a) == "gum is short: let some water dry off, then add binder");
+  a.kind = bench::Advice::there;
+  CHECK(advice_words(a) == "it flows right and is smooth");
+  a.gum.reset();
+  CHECK(advice_words(a) == "you are there: leave it so");
+}
+
+TEST_CASE("after too sticky no drop is called a risk") {
+  bench::Advice a;
+  a.kind = bench::Advice::mull_and_judge;
+  CHECK(advice_words(a) == "one drop is a risk: mull first");
+  a.sticky_now = true;
+  CHECK(advice_words(a) == "mull, then judge again");
+  a.by_knife = true;
+  CHECK(advice_words(a) == "work it in, then judge again");
+}
+
+TEST_CASE("found dry: how much water, and what then") {
+  bench::Advice a;
+  a.kind = bench::Advice::give_back;
+  a.mL = 6.13;
+  a.spoons = 1;
+  CHECK(advice_words(a) == "give back 1 tsp water (6.1 mL), let it soak, then mull");
+  a.spoons = 0;
+  a.mL = 0.6;
+  a.drops = 12;
+  CHECK(advice_words(a) == "give back 12 drops of water (0.6 mL), let it soak, then mull");
 }

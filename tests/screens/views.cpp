@@ -67,8 +67,7 @@ SlabView slab_of(const Bench& b) {
   v.last_trouble = session::TroubleKind::separates;
   v.trail = trail();
   v.ratio = paint::exact(12.34);
-  v.advice.kind = Advice::add_drops;
-  v.advice.drops = 10;
+  v.advice = {Advice::add_drops, 10};
   v.advice.gum = paint::GumState::too_little;
   v.dried_mL = paint::exact(0.5);
   v.panel = b.panel;
@@ -124,14 +123,14 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   for (auto& m : first.materials) m.grams.reset();
   first.undo = {std::nullopt, "", true, false, 0};
   keep("empty", first);
-  for (const auto kind : {Advice::first_helping, Advice::too_loose, Advice::mull_and_judge,
-                          Advice::keep_going, Advice::work_in}) {
+  for (int kind = Advice::first_helping; kind < Advice::gathered; ++kind) {
     SlabView advised = slab_of(b);
-    advised.advice.kind = kind;
-    advised.advice.low_g = 14.5;
-    advised.advice.high_g = 19.5;
-    advised.advice.dry_min = 15;
+    advised.advice.kind = static_cast<Advice::Kind>(kind);
+    advised.advice.rest = true;
+    advised.advice.low_g = advised.advice.mL = advised.advice.spoons = 14.25;
+    advised.advice.high_g = advised.advice.dry_min = 15;
     advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
+    advised.advice.mulling = MullingLeft{{20, 42, 60}, {8, 12, 20}};
     keep("advised", advised);
   }
   SlabView weigh_out = first;
@@ -190,7 +189,8 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     plan.want = Want::pans;
     plan.wanted = 123;
     plan.pan = "half pan";
-    plan.planned = Planned{{}, 123.4, {41.5, 58.5}, 97.3, 123, 154.2, 123, 3, 11, false, {}};
+    plan.planned =
+        Planned{{}, 123.4, {41.5, 58.5, 9.75}, 97.3, 47, 11.25, 0, 154.2, .5, 123, 3, 11};
     plan.mulling = MullingNeeded{{24, 41, 86}, {8, 12, 25}, b.plan.page % 2};
     plan.extras = {{"Honey 1 : 1", 1.25}, {"Ox gall", 0.2}};
     plan.cautions = {words::PaintSay::caution_dust, words::PaintSay::caution_cobalt};

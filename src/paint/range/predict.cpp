@@ -21,7 +21,6 @@ constexpr int most_half = 20000;
 constexpr double widest_step = 0.7; // in slopes
 constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
-constexpr double allowed_too_loose = 0.04;
 constexpr int most_drops = 10000;
 
 void add_grid(Prediction& prediction, const learning::Expected& e, double share) {

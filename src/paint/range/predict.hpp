@@ -87,9 +87,11 @@ std::array<double, 5> chances(const Prediction& prediction, PredictionAt at); //
 double chance_right(const Prediction& prediction, PredictionAt at);
 double chance_too_loose(const Prediction& prediction, PredictionAt at); // or runnier
 
-// Most drops that leave the chance of too loose at 4 % or less, 0 to 10,000; 0 where the drop, the
-// liquid or the Prediction is none. The promise is 5 % for each step that is advised; the rest is
-// for what the model does not know. `drop_stronger`: as PredictionAt, of the drop.
+// The promise is 5 % for each step that is advised; the rest is for what the model does not know.
+inline constexpr double allowed_too_loose = 0.04;
+
+// Most drops that leave the chance of too loose at that or less, 0 to 10,000; 0 where the drop, the
+// liquid or the Prediction is none. `drop_stronger`: as PredictionAt, of the drop.
 int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL,
                double drop_stronger = 0);
 

@@ -39,27 +39,23 @@ double chance_right(const Band& band, double flow) {
   return band.right[i] * (1 - share) + band.right[i + 1] * share;
 }
 
-// over_oil: from the binder that makers use (below) with each class's oil absorption, less what
-// dries off at the slab; its sd is what is left beyond tau once half of the oil absorption is
-// followed, by hand; effect and extender pigments share the wide one. oil: mean and sd over the
-// catalogue's pigments of that class; the 0.30s by hand. binder_g: geometric middle of common
+// over_oil: from the g of binder (gum 1 : water 2) to 10 g of pigment that makers use (common
 // practice, no source: mineral 4-12, fine mineral 10-18, organic 15-30, carbon 15-40, effect 8-15,
-// extender 5-12.
+// extender 5-12) with each class's oil absorption, less what dries off at the slab; its sd is what
+// is left beyond tau once half of the oil absorption is followed, by hand; effect and extender
+// pigments share the wide one. oil: mean and sd over the catalogue's pigments of that
+// class; the 0.30s by hand.
 ClassPrior class_prior(PigmentClass family) {
   switch (family) {
-  case PigmentClass::mineral: return {0.60, 0.15, 0.12, 0.35, 6.9};
-  case PigmentClass::fine_mineral: return {0.80, 0.25, 0.12, 0.35, 13.4};
-  case PigmentClass::organic: return {1.20, 0.15, -0.23, 0.16, 21.2};
-  case PigmentClass::carbon: return {0.50, 0.30, 0.75, 0.30, 24.5};
-  case PigmentClass::effect: return {0.75, 0.40, 0.65, 0.30, 11.0};
-  case PigmentClass::extender: return {0.75, 0.40, -0.27, 0.31, 7.7};
-  case PigmentClass::unknown: return {0.75, 0.40, 0.04, 0.38, 6.9};
+  case PigmentClass::mineral: return {0.60, 0.15, 0.12, 0.35};
+  case PigmentClass::fine_mineral: return {0.80, 0.25, 0.12, 0.35};
+  case PigmentClass::organic: return {1.20, 0.15, -0.23, 0.16};
+  case PigmentClass::carbon: return {0.50, 0.30, 0.75, 0.30};
+  case PigmentClass::effect: return {0.75, 0.40, 0.65, 0.30};
+  case PigmentClass::extender: return {0.75, 0.40, -0.27, 0.31};
+  case PigmentClass::unknown: return {0.75, 0.40, 0.04, 0.38};
   }
   return {};
 }
-
-Helping first_helping(double usual_g) { return {0.5 * usual_g, 0.7 * usual_g}; }
-
-Helping first_helping(PigmentClass family) { return first_helping(class_prior(family).binder_g); }
 
 }

@@ -1,4 +1,4 @@
-// The flow at which a pigment feels right, as it is drawn and told, and how to begin. Natural
+// The flow at which a pigment feels right, as it is drawn and told. Natural
 // logarithms of flow (mL liquid to 1 mL pigment) throughout.
 #pragma once
 
@@ -36,17 +36,7 @@ struct ClassPrior {
   double over_oil_sd = 0; // between pigments of the class, beyond LearnPriors' tau
   double oil = 0;         // ln r_oa where the oil absorption is not known
   double oil_sd = 0;
-  double binder_g = 0; // usual g of binder (gum 1 : water 2) to 10 g of pigment
 };
 ClassPrior class_prior(PigmentClass family);
-
-// First helping by practice, g binder (gum 1 : water 2) to 10 g pigment: half to seven tenths of
-// the class's usual; for an unknown pigment that of the class that wants least.
-struct Helping {
-  double low = 0;
-  double high = 0;
-};
-Helping first_helping(PigmentClass family);
-Helping first_helping(double usual_g); // of what is usual, in its unit
 
 }
