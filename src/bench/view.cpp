@@ -106,6 +106,9 @@ Known known_of(const Bench& bench) {
   for (const session::Card& card : materials_of(bench))
     if (card.kind() == session::CardKind::water)
       known.water_drop_mL = measures_of(bench, card).drop_mL;
+  // A guess of how long would be no more than that: it is said once batches have taught it.
+  if (const auto left = mulling_left(bench); left && left->batches > 0)
+    known.mulling_left = MullingLeft{left->minutes, left->passes};
   return known;
 }
 
