@@ -15,9 +15,6 @@
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/digits.hpp"
-#include "paint/measure.hpp"
-#include "session/amounts.hpp"
-#include "session/plan.hpp"
 #include "session/trail.hpp"
 #include "words/lists.hpp"
 
@@ -178,18 +175,6 @@ void keep_to_jar(const Bench& bench, Advice& advice) {
   }
 }
 
-constexpr int most_counted = 30; // drops
-
-ToComeView to_come_view(const Bench& bench, const session::ToCome& one) {
-  ToComeView v{one.card->kind(), one.card->name, one.g, 0, one.begun};
-  const auto drop = mL_of(bench, *one.card, TapAmount{});
-  const auto material = session::material_of(*one.card);
-  if (!drop || !material) return v;
-  const double drops = std::round(one.g * paint::mL_per_g(material->parts) / *drop);
-  if (drops <= most_counted) v.drops = static_cast<int>(drops);
-  return v;
-}
-
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
   v.panel = bench.panel;
@@ -224,8 +209,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
       paint::decimals_to_step(measures.drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
   v.advice = advise(batch, bench.expected.answer, measures, bench.learning.verdicts);
   keep_to_jar(bench, v.advice);
-  for (const session::ToCome& one : session::to_come(batch))
-    v.to_come.push_back(to_come_view(bench, one));
+  v.to_come = to_come(bench);
   if (const double mL = advised_mL(v.advice, measures); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.standing.water_lost_mL;

@@ -6,6 +6,7 @@
 #include "bench/mulling.hpp"
 #include "bench/planning.hpp"
 #include "bench/remedy.hpp"
+#include "bench/to_come.hpp"
 #include "paint/catalogue.hpp"
 #include "session/trail.hpp"
 #include "words/say.hpp"
@@ -79,15 +80,6 @@ struct TopBarView {
   bool night = false;
   bool sound = true;
   std::size_t due = 0; // what waits under Pans
-};
-
-// What the plan still waits for.
-struct ToComeView {
-  session::CardKind kind = session::CardKind::other;
-  std::string name;
-  double g = 0;
-  int drops = 0; // that come to it; 0: not dropped, or more than anybody counts
-  bool begun = false;
 };
 
 struct SlabView {

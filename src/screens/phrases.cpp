@@ -7,6 +7,9 @@
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace screens {
 
 using Say = words::ScreensSay;
