@@ -27,6 +27,7 @@ struct Sentence {
   std::string words;
   Tone tone = Tone::plain;
   int max_lines = 2;
+  std::string shorter = {}; // where it has no room whole
 };
 
 // Every pigment has to be there before anything else is advised.
@@ -54,7 +55,8 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   if (!weigh_out && !slab.to_come.empty())
-    out.push_back({to_come_words(slab.to_come), Tone::plain});
+    out.push_back(
+        {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
   if (slab.advice.sticky) out.push_back({sticky_words(*slab.advice.sticky), Tone::plain});
   const auto ahead = std::count_if(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
@@ -88,8 +90,10 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
     const bool bold = s.tone == Tone::advice || s.tone == Tone::caution;
     const double inner = s.tone == Tone::caution ? width - 3 : width;
     const int left = static_cast<int>(room - rows.size());
-    const Lines lines =
+    Lines lines =
         fitted(s.words, inner, {cap_mm, bold, cap_mm}, std::min(s.max_lines, left), false);
+    if (lines.cut && !s.shorter.empty())
+      lines = fitted(s.shorter, inner, {cap_mm, bold, cap_mm}, left, false);
     if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
     for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
   }
