@@ -41,11 +41,13 @@ struct Advice {
     std::string card, name;
     double g = 0;
   };
-  std::vector<Pigment> pigments; // that would bring it there or nearer, as they stand to each other
-  std::optional<MullingLeft> mulling; // until it is smooth, as far as that is learnt
-  bool hint = true;                   // too little is known for more
-  std::optional<paint::GumState> gum; // binder or water; silent where absent
-  std::optional<paint::Tack> sticky;  // honey and glycerin stand at their stop mark, or beyond it
+  std::vector<Pigment> pigments =
+      {}; // that would bring it there or nearer, as they stand to each other
+  std::optional<MullingLeft> mulling = {}; // until it is smooth, as far as that is learnt
+  bool hint = true;                        // too little is known for more
+  std::optional<paint::GumState> gum = {}; // binder or water; silent where absent
+  std::optional<paint::Tack> sticky =
+      {}; // honey and glycerin stand at their stop mark, or beyond it
 };
 
 inline constexpr int taught_enough = 3; // batches of this studio: until then, hints

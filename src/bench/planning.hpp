@@ -26,14 +26,14 @@ struct Planned {
   double binder_g = 0; // all of it, by what is guessed, or as the batch made again took: with what
                        // dries off until the paint is right
   double rest_g = 0;   // to follow the first helping, about
-  double rest_spoons = 0;             // of that, the last of it by the drop; 0: none
-  int drops = 0;                      // of that, where they are few enough to be counted; else 0
-  double wet_mL = 0;                  // when it is right
-  double dry_share = 0;               // of that, dried in this room
-  int pans = 0, layers = 0;           // of the chosen pan
-  int portions = 1;                   // over the slab
-  bool as_made = false;               // by the batch made again, not by what is guessed
-  std::vector<PlannedPigment> extras; // beside pigment and binder, as in that batch
+  double rest_spoons = 0;   // of that, the last of it by the drop; 0: none
+  int drops = 0;            // of that, where they are few enough to be counted; else 0
+  double wet_mL = 0;        // when it is right
+  double dry_share = 0;     // of that, dried in this room
+  int pans = 0, layers = 0; // of the chosen pan
+  int portions = 1;         // over the slab
+  bool as_made = false;     // by the batch made again, not by what is guessed
+  std::vector<PlannedPigment> extras = {}; // beside pigment and binder, as in that batch
 };
 
 // Errors: nothing_wanted for 0 of it; those of paint::pans_of and grams_weighed;

@@ -90,7 +90,8 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   if (!weigh_out && !slab.to_come.empty())
-    out.push_back({to_come_words(slab.to_come), Tone::plain});
+    out.push_back(
+        {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
   if (slab.advice.sticky) out.push_back({sticky_words(*slab.advice.sticky), Tone::plain});
   const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {

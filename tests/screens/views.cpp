@@ -133,15 +133,6 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     advised.advice.mulling = MullingLeft{{20, 42, 60}, {8, 12, 20}};
     keep("advised", advised);
   }
-  SlabView weigh_out = first;
-  weigh_out.to_come = {{session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, 0, false},
-                       {session::CardKind::pigment, "Quinacridone magenta", 12.4, 0, false}};
-  keep("to be weighed out", weigh_out);
-  SlabView to_come = slab_of(b);
-  to_come.to_come = {{session::CardKind::honey, "Honey 1 : 1", 0.62, 14, false},
-                     {session::CardKind::water, "Water", 12.4, 0, true},
-                     {session::CardKind::wetting_aid, "Ox gall", 0.2, 4, false}};
-  keep("still to come", to_come);
   b.folded->passes[0].end = 100;
   SlabView idle = slab_of(b);
   idle.pass = {PassView::mull, std::nullopt, 12, 0, 210};
@@ -189,10 +180,8 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     plan.want = Want::pans;
     plan.wanted = 123;
     plan.pan = "half pan";
-    plan.planned =
-        Planned{{}, 123.4, {41.5, 58.5, 9.75}, 97.3, 47, 11.25, 0, 154.2, .5, 123, 3, 11};
-    plan.mulling = MullingNeeded{{24, 41, 86}, {8, 12, 25}, b.plan.page % 2};
-    plan.extras = {{"Honey 1 : 1", 1.25}, {"Ox gall", 0.2}};
+    plan.planned = Planned{
+        {}, 123.4, {41.5, 58.5, 9.75}, 97.3, 47, 11.25, 0, 154.2, .5, 123, 3, 11, false, {}};
     plan.cautions = {words::PaintSay::caution_dust, words::PaintSay::caution_cobalt};
     for (const words::Sentence care : paint::general_care()) plan.cautions.push_back(care);
     plan.missing = words::BenchSay::plan_choose_pigment;

@@ -8,6 +8,7 @@
 #include "words/bench_says.hpp"
 #include "words/session_says.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace views {
@@ -303,9 +304,37 @@ void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) 
   out.push_back({"two batches" + on, mm, v});
 }
 
+// What a plan says of mulling, and what of it the slab still waits for: as those that are there
+// already, but for that.
+void add_planned(std::vector<Case>& out, const std::string& on) {
+  const auto as = [&](const std::string& there, const std::string& name) -> ScreenView& {
+    const auto one =
+        std::find_if(out.begin(), out.end(), [&](const Case& c) { return c.name == there + on; });
+    Case copy = *one;
+    copy.name = name + on;
+    return out.emplace_back(std::move(copy)).view.screen;
+  };
+  for (const int batches : {0, 12}) {
+    auto& plan = std::get<PlanView>(as("plan", "plan, mulling"));
+    plan.mulling = MullingNeeded{{24, 41, 86}, {8, 12, 25}, batches};
+    plan.extras = {{"Honey 1 : 1", 1.25}, {"Ox gall", 0.2}};
+  }
+  std::get<SlabView>(as("slab, empty", "slab, to be weighed out")).to_come = {
+      {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, 0, false},
+      {session::CardKind::pigment, "Quinacridone magenta", 12.4, 0, false}};
+  for (const bool dust : {false, true}) {
+    auto& slab = std::get<SlabView>(as("slab, running", "slab, still to come"));
+    slab.dust = dust;
+    slab.to_come = {{session::CardKind::honey, "Honey 1 : 1", 0.62, 14, false},
+                    {session::CardKind::water, "Water", 12.4, 0, true},
+                    {session::CardKind::wetting_aid, "Ox gall", 0.2, 4, false}};
+  }
+}
+
 }
 
 void add_pans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  add_planned(out, on);
   add_faces(out, mm, hand, on);
   add_books(out, mm, hand, on);
   add_two(out, mm, hand, on);
