@@ -115,7 +115,7 @@ void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const Ground g = pad_box(sheet, at, choosable(sheet.theme, said));
   const double mark = said ? 5 : 0;
   labels(sheet, {at.box.x, at.box.y + mark, at.box.w, at.box.h - mark}, g,
-         {{became_words(*became), said && pans.said->early ? slab_bold : big_bold},
+         {{became_words(*became), big_bold},
           {said && pans.said->early ? say(Say::pans_still_drying) : "", slab_letters, true, 2}});
   if (said) tick(sheet, {at.box.centre().x, at.box.y + 4.4}, 4, g.ink);
 }

@@ -67,9 +67,9 @@ std::string_view english(ScreensSay id) {
   case Say::advice_there_but_gum: return "it flows right and is smooth";
   case Say::advice_judge_again: return "there is little liquid for that: mull, then judge again";
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
-  case Say::advice_let_dry: return "spread it out wide and let it dry for some hours";
-  case Say::advice_let_dry_minutes: return "mull it out wide for about {0} min, then judge";
-  case Say::advice_or_pigment: return "{0}; or mask on, add {1}, mull, judge";
+  case Say::advice_let_dry: return "spread it out to dry for hours";
+  case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
+  case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";
   case Say::advice_pigment: return "{0} g {1}";
   case Say::advice_give_back: return "give back {0} of water ({1} mL), let it soak, then mull";
   case Say::advice_give_back_spoons: return "give back {0} water ({1} mL), let it soak, then mull";

@@ -67,7 +67,8 @@ SlabView slab_of(const Bench& b) {
   v.last_trouble = session::TroubleKind::separates;
   v.trail = trail();
   v.ratio = paint::exact(12.34);
-  v.advice = {Advice::add_drops, 10};
+  v.advice.kind = Advice::add_drops;
+  v.advice.drops = 10;
   v.advice.gum = paint::GumState::too_little;
   v.dried_mL = paint::exact(0.5);
   v.panel = b.panel;
@@ -126,7 +127,6 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   for (int kind = Advice::first_helping; kind < Advice::gathered; ++kind) {
     SlabView advised = slab_of(b);
     advised.advice.kind = static_cast<Advice::Kind>(kind);
-    advised.advice.rest = true;
     advised.advice.low_g = advised.advice.mL = advised.advice.spoons = 14.25;
     advised.advice.high_g = advised.advice.dry_min = 15;
     advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
