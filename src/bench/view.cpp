@@ -37,6 +37,7 @@ MaterialView card_view(const Bench& bench, const session::Card& card) {
   m.colour = pigment_of(card).colour;
   m.next = next_amount(bench, card);
   m.dropper = dropper_to_tell(bench, card);
+  m.corrects = corrects_material(bench);
   for (const session::Total& t : bench.folded->totals)
     if (t.card.id == card.id && t.grams.value > 0) m.grams = t.grams.value;
   return m;
@@ -49,6 +50,7 @@ MaterialView material_view(const Bench& bench, const PadId& pad) {
   all.pad = pad;
   all.kind = session::CardKind::pigment;
   all.next = {session::Unit::g, 0};
+  all.corrects = corrects_material(bench);
   for (const session::Card& card : pigments_of(bench)) {
     const MaterialView one = card_view(bench, card);
     if (all.colour == 0) all.colour = one.colour;
@@ -88,6 +90,7 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch) {
                 std::any_of(batch->entries.begin(), batch->entries.end(),
                             [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
+  u.gives_back = target && target->gives_back;
   const std::string card = target ? session::cards_named_by(target->event).card : "";
   if (const auto found = card_of(bench, card)) u.card_name = found->name;
   const std::uint64_t lines = bench.sitting.next_n;
@@ -138,7 +141,8 @@ double gliding(const Glide& glide, double to, const Now& now) {
 }
 
 LineView line_view(const Bench& bench, const session::Entry& e) {
-  LineView v{{MorePad::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected};
+  LineView v{{MorePad::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected, 0, {}};
+  v.offset_min = session::offset_of(bench.offsets, e.ref);
   const std::string card = session::cards_named_by(e.event).card;
   if (const auto found = card_of(bench, card)) v.card_name = found->name;
   return v;
@@ -153,6 +157,33 @@ std::optional<JarView> jar_view(const session::Batch& batch) {
   return JarView{g, stayed > 0 && g.value > 0 ? stayed / (g.value + stayed) : 0};
 }
 
+// Of a run the sum, at the moment of its last drop.
+LineView line_view(const Bench& bench, const ListedLine& line) {
+  LineView v = line_view(bench, *line.all.front());
+  v.pad = line.pad;
+  v.took_ms = line.all.front()->at - line.all.back()->at;
+  if (line.all.size() == 1) return v;
+  auto& sum = std::get<session::Added>(v.event);
+  sum.amount = 0;
+  for (const session::Entry* e : line.all) {
+    sum.amount += std::get<session::Added>(e->event).amount;
+    v.corrected |= e->corrected;
+  }
+  return v;
+}
+
+void add_materials(const Bench& bench, const MaterialsPanel& panel, SlabView& v) {
+  const auto pads = material_pads(bench);
+  for (const session::Card& card : materials_of_page(bench, panel)) {
+    MaterialView m = card_view(bench, card);
+    m.has_pad = panel.why == MaterialsPanel::choose &&
+                std::find(pads.begin(), pads.end(), m.pad) != pads.end();
+    if (panel.why == MaterialsPanel::was) m.pad.kind = MorePad::it_was;
+    if (panel.why == MaterialsPanel::choose) m.pad.kind = MorePad::on_pad;
+    v.cards.push_back(std::move(m));
+  }
+}
+
 // What the seldom wanted panels show.
 void add_panel(const Bench& bench, SlabView& v) {
   v.in_jar = lies(bench, session::Place::jar);
@@ -161,8 +192,11 @@ void add_panel(const Bench& bench, SlabView& v) {
   if (is_open<DropperPanel>(bench.panel)) v.dropper_found = dropper_found(bench);
   if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
     v.remedy = remedy_of(remedy->of, *bench.folded, measures_of_binder(bench).drop_mL);
-  if (is_open<LinesPanel>(bench.panel))
-    for (const session::Entry* e : correctable(bench)) v.lines.push_back(line_view(bench, *e));
+  if (const auto* lines = std::get_if<LinesPanel>(&bench.panel))
+    for (const ListedLine& line : lines_listed(bench, *lines))
+      v.lines.push_back(line_view(bench, line));
+  if (const auto* materials = std::get_if<MaterialsPanel>(&bench.panel))
+    add_materials(bench, *materials, v);
   if (const session::Entry* chosen = line_chosen(bench);
       chosen && is_open<LinePanel>(bench.panel)) {
     v.lines.push_back(line_view(bench, *chosen));
@@ -205,6 +239,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.dot = session::last_dot(batch);
   v.last_trouble = session::last_trouble(batch);
   v.trail = trail_view(batch);
+  add_offset(bench, v.trail);
   if (bench.expected.answer) v.trail.band = bench.expected.answer->band;
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;
@@ -225,6 +260,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.dust = batch.powder_is_dry;
   v.progress = batch.progress;
   v.warnings = batch.warnings;
+  v.room_guessed = batch.room_guessed;
   v.damaged = batch.damaged;
   v.newer = batch.newer;
   return v;
@@ -291,7 +327,7 @@ ScreenView page_view(const Bench& bench) {
 ScreenView screen_view(const Bench& bench, const Now& now) {
   switch (bench.screen) {
   case Screen::shelf: return shelf_view(bench);
-  case Screen::plan: return plan_view(bench);
+  case Screen::plan: return plan_view(bench, now);
   case Screen::slab: return slab_view(bench, now);
   case Screen::pans: return pans_view(bench, now);
   case Screen::book: return page_view(bench);

@@ -26,9 +26,9 @@ struct Changes {
     return true;
   }
   template <words::one_of<Began, LaidOut, PutAway, Opened, Planned, RoomSet, CautionsSeen, Felt,
-                          Dot, Trouble, BottleWeighed, Weighed, AsBefore, Poured, PanWeighed,
-                          Verdict, Noted, SetAside, Withdrawn, Corrected, Photo, Gone, Gathered,
-                          Closed, ClockJumped, Left, Unknown>
+                          GoesOn, Dot, Trouble, BottleWeighed, Weighed, AsBefore, Poured,
+                          PanWeighed, Verdict, Noted, SetAside, Withdrawn, Corrected, Photo, Gone,
+                          Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
                 None>
   bool operator()(const None&) const {
     return false;

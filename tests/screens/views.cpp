@@ -12,6 +12,7 @@
 #include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
+#include "screens/views_slab.hpp"
 #include "screens/views_weighings.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
@@ -26,6 +27,8 @@ using namespace bench;
 namespace {
 
 const Size displays[]{{218, 136}, {237, 148}, {280, 175}, {136, 218}, {148, 237}};
+
+}
 
 Bench bench_on(Size mm, Hand hand) {
   Now now;
@@ -84,6 +87,8 @@ View around(const Bench& b) {
   if (!b.batch.empty()) v.top_bar.batch_name = b.folded->name;
   return v;
 }
+
+namespace {
 
 void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
@@ -232,22 +237,6 @@ void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   out.push_back({"slab, line" + on, mm, v});
 }
 
-void add_droppers(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
-  Bench b = bench_on(mm, hand);
-  open_batch(b);
-  session::Card another = *shelf_card(b, "dropper");
-  another.id = "green";
-  b.shelf.push_back(another);
-  b.panel = AmountsPanel{};
-  View v = around(b);
-  SlabView slab = slab_of(b);
-  slab.dropper = "green bulb";
-  for (MaterialView& m : slab.materials)
-    if (session::is_liquid(m.kind)) m.dropper = slab.dropper;
-  v.screen = slab;
-  out.push_back({"slab, droppers" + on, mm, v});
-}
-
 void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   b.screen = Screen::shelf;
@@ -384,8 +373,9 @@ std::vector<Case> all(Hand hand) {
   std::vector<Case> out;
   for (const Size mm : displays) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
-    for (const auto add : {add_slabs, add_plans, add_panels, add_droppers, add_shelves, add_blends,
-                           add_left_open, add_books, add_tablets, add_pans, add_weighings})
+    for (const auto add :
+         {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers, add_shelves,
+          add_blends, add_left_open, add_books, add_tablets, add_pans, add_weighings})
       add(out, mm, hand, on);
   }
   return out;
