@@ -40,6 +40,7 @@ struct Counted {
   std::string dropper;
   double drops = 0;
   double weighed_g = 0;
+  std::int64_t first_at = 0; // its first drop
 };
 
 // Absent where more than one dropper's count and the scale stand between.
@@ -56,6 +57,7 @@ std::optional<Counted> counted(const Entries& lines, const std::string& of) {
       continue;
     }
     if (!sum.dropper.empty() && sum.dropper != added->with) return std::nullopt;
+    if (sum.dropper.empty()) sum.first_at = line->at;
     sum.dropper = added->with;
     sum.drops += added->amount;
   }
@@ -113,7 +115,7 @@ std::optional<DropperFound> dropper_found(const Bench& bench) {
   const auto dropper = card_of(bench, sum->dropper), liquid = card_of(bench, of);
   const session::Card* on_shelf = shelf_card(bench, sum->dropper);
   if (!grams || !dropper || !liquid || !on_shelf || on_shelf->facts != dropper->facts ||
-      edited_since(bench, dropper->id, lines.front()->at))
+      edited_since(bench, dropper->id, sum->first_at))
     return std::nullopt;
   return found(*dropper, *liquid, sum->drops, *grams);
 }

@@ -67,6 +67,7 @@ void gather(Hands& h) {
   h.tap("amount weigh");
   h.tap("add gum_12");
   h.type("19.5");
+  for (int i = 0; i < 3; ++i) h.tap("pass"); // wet out, mulled, scraped
   h.tap("gather");
 }
 
