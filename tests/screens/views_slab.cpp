@@ -27,7 +27,8 @@ void add_materials(std::vector<Case>& out, Size mm, Hand hand, const std::string
     for (const Pad& pad : v.layout.pads)
       for (const session::Card& card : all_materials(b))
         if (pad.id.arg == card.id)
-          slab.cards.push_back({pad.id, card.kind(), card.name, pigment_of(card).colour, 123.4});
+          slab.cards.push_back(
+              {pad.id, card.kind(), card.name, pigment_of(card).colour, 123.4, {}, 0, ""});
     for (std::size_t i = 0; i < slab.cards.size(); i += 2) slab.cards[i].has_pad = true;
     for (MaterialView& m : slab.materials) m.corrects = corrects_material(b);
     slab.notice.error = words::Error{words::BenchSay::powder_is_weighed, {"Cerulean blue"}};
