@@ -1,11 +1,14 @@
 #include "bench/act.hpp"
 #include "bench/again.hpp"
+#include "bench/choices.hpp"
 #include "bench/ghost.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/ranges.hpp"
 #include "bench/record.hpp"
 #include "words/lists.hpp"
+
+#include <utility>
 
 namespace bench {
 
@@ -21,6 +24,7 @@ void offer_to_go_on(Bench& bench, const Now& now) {
 }
 
 void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& effects) {
+  if (bench.batch != batch) bench.begun.reset();
   bench.batch = batch;
   refold(bench, now);
   if (!bench.folded) return;
@@ -76,6 +80,71 @@ void keep_note(Bench& bench, BatchPage& page, const Now& now, Effects& effects) 
   if (page.batch == bench.batch) refold(bench, now);
 }
 
+const session::Entry* standing(const session::Batch& batch, bool (*is)(const session::Event&)) {
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
+    if (!e->withdrawn && is(e->event)) return &*e;
+  return nullptr;
+}
+
+template <class E>
+bool is_a(const session::Event& event) {
+  return std::holds_alternative<E>(event);
+}
+
+// A correction of what it was opened as.
+void keep_name(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
+  const std::string name = std::exchange(page.name, std::nullopt).value_or("");
+  const Folded batch = fold_of(bench, page.batch);
+  const session::Entry* opened = batch ? standing(*batch, is_a<session::Opened>) : nullptr;
+  if (!opened || name == batch->name) return;
+  if (name.empty()) return void(page.name = name); // the field says that it needs one
+  const session::Corrected::Says says = session::Opened{name, batch->again_of};
+  record(bench, page.batch, session::Corrected{opened->ref, says, {}}, now, effects);
+  if (page.batch == bench.batch) refold(bench, now);
+}
+
+void keep(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
+  page.name ? keep_name(bench, page, now, effects) : keep_note(bench, page, now, effects);
+}
+
+void begin_rename(Bench& bench, BatchPage& page) {
+  page.note.reset();
+  page.name = name_of_batch(bench, page.batch);
+}
+
+void forget_slab(Bench& bench, const Now& now) {
+  bench.batch.clear();
+  bench.ghost.clear();
+  refold(bench, now);
+}
+
+// Its page stays open, so that it can be had back at once.
+void discard(Bench& bench, const BatchPage& page, const Now& now, Effects& effects) {
+  const std::string batch = page.batch;
+  record(bench, batch, session::Discarded{}, now, effects);
+  if (batch == bench.batch) forget_slab(bench, now);
+  if (batch == bench.plan.go_on) bench.plan.go_on.clear();
+  if (batch == bench.pans.batch) bench.pans = {};
+  learn_lessons(bench);
+}
+
+// Each device may have discarded it.
+void have_back(Bench& bench, const BatchPage& page, const Now& now, Effects& effects) {
+  const Folded batch = fold_of(bench, page.batch);
+  if (!batch) return;
+  for (const session::Entry& e : batch->entries)
+    if (!e.withdrawn && is_a<session::Discarded>(e.event))
+      record(bench, page.batch, session::Withdrawn{e.ref}, now, effects);
+  learn_lessons(bench);
+}
+
+void turn_list(Bench& bench) {
+  auto* list = std::get_if<ListPage>(&bench.book.page);
+  bench.book.page = ListPage{!list || !list->discarded};
+  bench.book.list_page = 0;
+  bench.book.search.clear();
+}
+
 void open_ranges(Bench& bench) {
   bench.book.page = RangesPage{};
   bench.book.list_page = 0;
@@ -118,9 +187,14 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::make_again: return batch ? again(bench, *batch) : void();
   case BookPad::compare: return batch ? choose_other(bench, *batch) : void();
   case BookPad::note: return batch ? void(batch->note = "") : void();
-  case BookPad::keep: return batch ? keep_note(bench, *batch, now, effects) : void();
+  case BookPad::keep: return batch ? keep(bench, *batch, now, effects) : void();
+  case BookPad::rename: return batch ? begin_rename(bench, *batch) : void();
+  case BookPad::discard: return batch ? discard(bench, *batch, now, effects) : void();
+  case BookPad::have_back: return batch ? have_back(bench, *batch, now, effects) : void();
+  case BookPad::discarded: return turn_list(bench);
   case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
-  case BookPad::note_text: return; // a text field
+  case BookPad::name_text:
+  case BookPad::note_text: return; // text fields
   }
 }
 

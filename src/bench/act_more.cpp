@@ -2,6 +2,7 @@
 // that were wrong.
 #include "bench/act.hpp"
 #include "bench/corrections.hpp"
+#include "bench/materials.hpp"
 #include "bench/pads_more.hpp"
 #include "bench/pads_slab.hpp"
 #include "bench/paints.hpp"
@@ -38,13 +39,58 @@ void move_line(Bench& bench, std::int64_t by_ms, const Now& now, Effects& effect
             effects);
 }
 
+void turn_lines(Bench& bench, int by) {
+  if (auto* lines = std::get_if<LinesPanel>(&bench.panel)) lines->page += by;
+}
+
+void open_materials(Bench& bench, MaterialsPanel::Why why) {
+  const session::Entry* line = why == MaterialsPanel::was ? line_chosen(bench) : nullptr;
+  bench.panel = MaterialsPanel{why, 0, line ? std::optional(line->ref) : std::nullopt};
+}
+
+void turn_materials(Bench& bench) {
+  if (auto* panel = std::get_if<MaterialsPanel>(&bench.panel))
+    panel->page = (panel->page + 1) % material_pages(bench, *panel);
+}
+
+// On a pad of the slab, or off it: the one chosen first makes way.
+void put_on_pad(Bench& bench, const std::string& card, Effects& effects) {
+  auto& chosen = bench.tablet.materials;
+  if (std::erase(chosen, card) == 0) chosen.push_back(card);
+  if (chosen.size() > most_materials) chosen.erase(chosen.begin());
+  effects.keep_tablet = true;
+}
+
+void take_back(Bench& bench, const Now& now, Effects& effects) {
+  const auto* open = std::get_if<LinePanel>(&bench.panel);
+  if (!open) return;
+  at_slab(bench, session::Withdrawn{session::Ref(open->line)}, now, effects);
+  bench.sitting.picked_out.insert(bench.sitting.next_n - 1);
+}
+
+}
+
+void correct_material(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
+  const session::Entry* line = line_chosen(bench);
+  const auto card = card_of(bench, id);
+  if (!line || !card) return;
+  const auto* added = std::get_if<session::Added>(&line->event);
+  const std::string tool = added ? tool_for(bench, *card, added->unit) : "";
+  auto says = with_material(line->event, *card, tool);
+  if (!says) return say_error(bench, says.error(), now);
+  const session::Ref ref = line->ref;
+  lay_out_card(bench, bench.batch, *card, now, effects);
+  if (const auto tool_card = card_of(bench, tool))
+    lay_out_card(bench, bench.batch, *tool_card, now, effects);
+  at_slab(bench, session::Corrected{ref, *std::move(says), {}}, now, effects);
 }
 
 void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& now,
                  Effects& effects) {
   switch (pad) {
   case MorePad::weigh_paint:
-  case MorePad::spilt: return open_number(bench, {pad, arg});
+  case MorePad::spilt:
+  case MorePad::room: return open_number(bench, {pad, arg});
   case MorePad::to_jar:
     return at_slab(bench, session::Moved{Place::slab, Place::jar, {arg == "half" ? 0.5 : 1.0, {}}},
                    now, effects);
@@ -53,16 +99,19 @@ void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& n
   case MorePad::other_paint: bench.panel = PaintsPanel{}; return;
   case MorePad::paint_of: return choose_paint(bench, arg, now, effects);
   case MorePad::lines: bench.panel = LinesPanel{}; return;
-  case MorePad::earlier:
-    if (auto* lines = std::get_if<LinesPanel>(&bench.panel)) ++lines->page;
-    return;
+  case MorePad::earlier: return turn_lines(bench, 1);
+  case MorePad::later: return turn_lines(bench, -1);
+  case MorePad::run: bench.panel = LinesPanel{0, line_named(arg)}; return;
+  case MorePad::other_material: return open_materials(bench, MaterialsPanel::was);
+  case MorePad::it_was: return correct_material(bench, arg, now, effects);
+  case MorePad::materials: return open_materials(bench, MaterialsPanel::add);
+  case MorePad::choose_pads: return open_materials(bench, MaterialsPanel::choose);
+  case MorePad::more_materials: return turn_materials(bench);
+  case MorePad::on_pad: return put_on_pad(bench, arg, effects);
   case MorePad::line: return choose_line(bench, arg);
   case MorePad::other_amount: return open_number(bench, {pad, arg});
   case MorePad::five_earlier: return move_line(bench, -300000, now, effects);
-  case MorePad::take_back:
-    if (const auto* open = std::get_if<LinePanel>(&bench.panel))
-      at_slab(bench, session::Withdrawn{open->line}, now, effects);
-    return;
+  case MorePad::take_back: return take_back(bench, now, effects);
   case MorePad::found:
     if (const auto state = session::state_named(arg))
       at_slab(bench, session::Found{*state}, now, effects);

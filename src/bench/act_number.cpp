@@ -8,6 +8,7 @@
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
+#include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
@@ -63,14 +64,35 @@ void weighed_at_slab(Bench& bench, const std::string& id, session::Event event, 
   refold(bench, now);
 }
 
-words::Result<double> set_room(PlanState& plan, double celsius, double humidity, double typed) {
+words::Result<double> set_room(PlanState& plan, double celsius, double humidity, double typed,
+                               const Now& now) {
   const auto room = paint::room(celsius, humidity);
   if (!room) return tl::make_unexpected(room.error());
   plan.celsius = room->celsius;
   plan.humidity = room->humidity;
   plan.room_guessed = false;
+  plan.room_read_at = now.wall_ms;
   return typed;
 }
+
+// Of a batch, from now on: the degrees, or after them the humidity.
+words::Result<double> set_room_of(Bench& bench, const std::string& batch, bool humidity,
+                                  double value, const Now& now, Effects& effects) {
+  const Folded folded = fold_of(bench, batch);
+  if (!folded) return value;
+  const paint::Room& was = folded->places.room;
+  const auto room =
+      humidity ? paint::room(was.celsius, value) : paint::room(value, was.humidity * 100);
+  if (!room) return tl::make_unexpected(room.error());
+  const bool guessed = !humidity && folded->room_guessed;
+  record(bench, batch, session::RoomSet{room->celsius, room->humidity, guessed}, now, effects);
+  if (!guessed) set_room(bench.plan, room->celsius, room->humidity * 100, value, now);
+  if (batch == bench.batch) refold(bench, now);
+  if (bench.screen == Screen::pans) refold_pans(bench, now);
+  return value;
+}
+
+bool asks_humidity(const PadId& target) { return target.arg == "humidity"; }
 
 // Where a number goes that was asked for by a pad of each list.
 struct Use {
@@ -83,8 +105,8 @@ struct Use {
   words::Result<double> operator()(PlanPad pad) const {
     PlanState& plan = bench.plan;
     switch (pad) {
-    case PlanPad::celsius: return set_room(plan, value, plan.humidity * 100, value);
-    case PlanPad::humidity: return set_room(plan, plan.celsius, value, value);
+    case PlanPad::celsius: return set_room(plan, value, plan.humidity * 100, value, now);
+    case PlanPad::humidity: return set_room(plan, plan.celsius, value, value, now);
     case PlanPad::parts: return set_parts(bench, target.arg, value);
     case PlanPad::weigh: return set_wanted(bench, value);
     case PlanPad::pigment:
@@ -121,13 +143,23 @@ struct Use {
     case MorePad::weigh_paint: return weighed(session::Weighed{here, value, 0});
     case MorePad::spilt: return weighed(session::Lost{here, {1, value}, ""});
     case MorePad::other_amount: return correct_amount(bench, value, now, effects);
+    case MorePad::room:
+      return set_room_of(bench, bench.batch, asks_humidity(target), value, now, effects);
     case MorePad::to_jar:
     case MorePad::from_jar:
     case MorePad::other_paint:
     case MorePad::paint_of:
     case MorePad::lines:
     case MorePad::earlier:
+    case MorePad::later:
+    case MorePad::run:
     case MorePad::line:
+    case MorePad::other_material:
+    case MorePad::it_was:
+    case MorePad::materials:
+    case MorePad::more_materials:
+    case MorePad::choose_pads:
+    case MorePad::on_pad:
     case MorePad::five_earlier:
     case MorePad::take_back:
     case MorePad::found: return value; // ask for none
@@ -153,7 +185,10 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
   if (const auto pad = target.kind.as<MorePad>()) return use(*pad);
   switch (target.kind.list()) {
   case PadList::shelf: return set_fact(bench, target.arg, value);
-  case PadList::pans: return set_on_pan(bench, target, value, now, effects);
+  case PadList::pans:
+    return target.kind == PansPad::room
+               ? set_room_of(bench, pans_batch(bench), asks_humidity(target), value, now, effects)
+               : set_on_pan(bench, target, value, now, effects);
   case PadList::slab: return use.weighed(session::Added{target.arg, session::Unit::g, value, ""});
   case PadList::top_bar:
   case PadList::shared:
@@ -171,8 +206,10 @@ void enter(Bench& bench, const Now& now, Effects& effects) {
   NumberEntry entry = *bench.number;
   const auto value = paint::typed_number(entry.text);
   const auto used = value ? use(bench, entry.target, *value, now, effects) : value;
-  if (used) return close_number(bench);
-  bench.number->error = used.error();
+  if (!used) return void(bench.number->error = used.error());
+  const bool of_room = entry.target.kind == MorePad::room || entry.target.kind == PansPad::room;
+  if (!of_room || asks_humidity(entry.target)) return close_number(bench);
+  open_number(bench, {entry.target.kind, "humidity"});
 }
 
 void type(Bench& bench, char c) {

@@ -48,11 +48,11 @@ void pour_all(Bench& bench, const Now& now, Effects& effects) {
   bench.pans.pan = 0;
 }
 
-void tap_pan(Bench& bench, const std::string& arg, const Now& now, Effects& effects) {
+void tap_pan(Bench& bench, const std::string& arg) {
   int number = 0;
   std::from_chars(arg.data(), arg.data() + arg.size(), number);
-  if (!bench.pans.judging) return pour_one(bench, number, now, effects);
-  bench.pans.pan = bench.pans.pan == number ? 0 : number;
+  const bool again = bench.pans.judging && bench.pans.pan == number; // all are meant
+  bench.pans.pan = again ? 0 : number;
 }
 
 void another_card(Bench& bench) {
@@ -133,11 +133,13 @@ void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   const auto own = pad.kind.as<PansPad>();
   if (!own) return;
   switch (*own) {
-  case PansPad::pan: return tap_pan(bench, pad.arg, now, effects);
+  case PansPad::pan: return tap_pan(bench, pad.arg);
   case PansPad::new_pan: return pour_one(bench, next_number(*bench.pans.folded), now, effects);
   case PansPad::pour_all: return pour_all(bench, now, effects);
+  case PansPad::pour_pan: return pour_one(bench, bench.pans.pan, now, effects);
   case PansPad::pour_g:
-  case PansPad::weigh_pan: return open_number(bench, pad);
+  case PansPad::weigh_pan:
+  case PansPad::room: return open_number(bench, pad);
   case PansPad::pan_card: return another_card(bench);
   case PansPad::judge:
     bench.pans.judging = !bench.pans.judging;

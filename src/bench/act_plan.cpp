@@ -23,6 +23,7 @@ void clear(PlanState& plan) {
   next.celsius = plan.celsius;
   next.humidity = plan.humidity;
   next.room_guessed = plan.room_guessed;
+  next.room_read_at = plan.room_read_at;
   plan = next;
 }
 
@@ -66,8 +67,8 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   const PlanState plan = bench.plan;
   if (missing_for_begin(bench)) return;
   const std::string batch = fresh_id(now);
-  record(bench, batch, session::Opened{plan.name, plan.again_of}, now, effects);
-  record(bench, batch, session::RoomSet{plan.celsius, plan.humidity, plan.room_guessed}, now,
+  record(bench, batch, session::Opened{plan.name, made_again(plan)}, now, effects);
+  record(bench, batch, session::RoomSet{plan.celsius, plan.humidity, room_is_guess(plan, now)}, now,
          effects);
   if (plan.cautions_seen) record(bench, batch, session::CautionsSeen{}, now, effects);
   for (const session::Card& card : bench.shelf)
@@ -75,6 +76,7 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
       lay_out_card(bench, batch, card, now, effects);
   put_pigment(bench, plan, batch, now, effects);
   bench.batch = batch;
+  bench.begun = plan;
   bench.batches.push_back(batch);
   learn_lessons(bench);
   clear(bench.plan);
@@ -86,7 +88,10 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
 }
 
 void rename(Bench& bench) {
-  if (!bench.plan.name_typed) bench.plan.name = proposed_name(bench, name_of_blend(bench));
+  PlanState& plan = bench.plan;
+  if (plan.name_typed) return;
+  plan.name =
+      proposed_name(bench, made_again(plan).empty() ? name_of_blend(bench) : plan.again_name);
 }
 
 // In or out of the blend.
@@ -139,9 +144,11 @@ void make_again(Bench& bench, const std::string& id) {
       plan.binder = total.card.id;
   }
   plan.again_of = id;
+  plan.again_name = batch->name;
+  for (const BlendPart& part : plan.blend) plan.again_cards.push_back(part.card);
+  std::sort(plan.again_cards.begin(), plan.again_cards.end());
   plan.as_made = what_it_took(*batch, plan);
-  plan.name = proposed_name(bench, batch->name);
-  plan.name_typed = true;
+  rename(bench);
   go_to(bench, Screen::plan);
 }
 

@@ -1,4 +1,5 @@
 #include "bench/act.hpp"
+#include "bench/corrections.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
@@ -57,9 +58,20 @@ void feel(Bench& bench, session::Feel as, const Now& now, Effects& effects) {
   at_slab(bench, session::Felt{as, tool_in_hand(*bench.folded)}, now, effects);
 }
 
+// Back to Plan, as it was.
+void take_back_beginning(Bench& bench, const Now& now) {
+  bench.batch.clear();
+  bench.ghost.clear();
+  refold(bench, now);
+  bench.plan = *std::exchange(bench.begun, std::nullopt);
+  go_to(bench, Screen::plan);
+}
+
 void undo(Bench& bench, const Now& now, Effects& effects) {
-  if (const auto target = undo_target(bench))
-    at_slab(bench, session::Withdrawn{target->ref}, now, effects);
+  const auto target = undo_target(bench);
+  if (!target) return;
+  at_slab(bench, session::Withdrawn{target->ref}, now, effects);
+  if (!bench.folded) take_back_beginning(bench, now);
 }
 
 void open_panel(Bench& bench, Panel which) {
@@ -102,9 +114,13 @@ void close_batch(Bench& bench, const Now& now, Effects& effects) {
 
 void act_on(Bench& bench, SlabPad pad, const std::string& arg, const Now& now, Effects& effects) {
   switch (pad) {
-  case SlabPad::add: return add_material(bench, arg, now, effects);
+  case SlabPad::add:
+    return corrects_material(bench) ? correct_material(bench, arg, now, effects)
+                                    : add_material(bench, arg, now, effects);
   case SlabPad::another: return open_panel(bench, AmountsPanel{});
-  case SlabPad::pigments: return open_panel(bench, PigmentsPanel{});
+  case SlabPad::pigments:
+    return corrects_material(bench) ? act_on_more(bench, MorePad::other_material, "", now, effects)
+                                    : open_panel(bench, PigmentsPanel{});
   case SlabPad::more: return open_panel(bench, MorePanel{});
   case SlabPad::bottle: return open_panel(bench, BottlesPanel{});
   case SlabPad::dot: return open_panel(bench, SpecksPanel{});

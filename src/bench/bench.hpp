@@ -10,6 +10,7 @@
 #include "bench/panel.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
+#include "session/offsets.hpp"
 #include "session/ranges.hpp"
 #include "session/reader.hpp"
 
@@ -202,16 +203,19 @@ struct PlanState {
   std::string search;
   int page = 0;
   Want want = Want::pigment_g;
-  double wanted = 0;             // of that; 0: not said
-  std::string pan;               // card
-  std::string again_of;          // batch; empty: none
-  std::string go_on;             // batch that was left open; empty: none
-  std::optional<AsMade> as_made; // of that batch
-  bool reading = false;          // the cautions lie open
+  double wanted = 0;    // of that; 0: not said
+  std::string pan;      // card
+  std::string again_of; // batch; empty: none. See made_again
+  std::string again_name;
+  std::vector<std::string> again_cards; // its pigments, sorted
+  std::string go_on;                    // batch that was left open; empty: none
+  std::optional<AsMade> as_made;        // of that batch
+  bool reading = false;                 // the cautions lie open
   bool cautions_seen = false;
   double celsius = 21;
   double humidity = 0.5;
   bool room_guessed = true;
+  std::int64_t room_read_at = 0; // ms since 1970, unless it is guessed
 };
 
 enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass };
@@ -261,9 +265,11 @@ struct Sitting { // this run of the program as a session
   std::string device;
   std::int64_t began_run_ms = 0;
   std::int64_t wall_ahead_ms = 0; // of the running clock, when the wall clock was last looked at
+  int utc_offset_min = 0;         // likewise
   std::uint64_t next_n = 0;
   bool left = false;                                      // has said goodbye: no line follows
   std::set<std::pair<std::string, std::string>> laid_out; // batch and card named in full already
+  std::set<std::uint64_t> picked_out; // lines by which another than the last was taken back
 };
 
 struct Saving {
@@ -309,6 +315,7 @@ struct Bench {
   std::vector<session::Card> away;  // put away
   std::vector<session::Log> logs;   // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
+  session::Offsets offsets;                                  // of their devices' clocks
   std::vector<session::Damage> damage;
   std::vector<words::Error> faults;
   bool loaded = false;
@@ -317,11 +324,13 @@ struct Bench {
   Saving saving;
 
   std::string batch;                      // on the slab; empty: none
+  std::optional<PlanState> begun;         // as it was when that batch was begun here
   std::optional<session::Batch> folded;   // that batch as of the last step that folded it
   std::int64_t folded_run_ms = 0;         // when that was
   std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
   std::vector<OtherPaint> paints;         // that it may take, while they are chosen from
-  std::vector<std::string> batches;       // all, oldest first
+  std::vector<std::string> batches;       // all that are listed, oldest first
+  std::vector<std::string> discarded;     // likewise
   session::Lessons lessons;               // what batches taught of this bench's drying
   Learning learning;                      // and of the range
   Expected expected;                      // what it says of the batch on the slab

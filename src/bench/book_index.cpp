@@ -27,11 +27,15 @@ struct Read { // into the entry, line after line
   std::string pigments;
   std::set<std::string> known; // of them
   bool opened = false;
+  const session::Offsets& offsets;
   session::GramsAdded grams_added;
 
   void operator()(const session::Opened& o) {
     opened = true;
-    if (entry.opened_at == 0) entry.opened_at = line->at;
+    if (entry.opened_at == 0) {
+      entry.opened_at = line->at;
+      entry.offset_min = session::offset_of(offsets, line->ref);
+    }
     entry.name = o.name;
     entry.again_of = o.again_of;
   }
@@ -53,9 +57,10 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::Gathered&) { entry.has_left_slab = true; }
   void operator()(const session::Closed&) { entry.has_left_slab = true; }
+  void operator()(const session::Discarded&) { entry.discarded = true; }
   template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::RoomSet,
                           session::CautionsSeen, session::Added, session::Felt, session::StageBegan,
-                          session::Dot, session::Trouble, session::BottleWeighed,
+                          session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed,
                           session::CountLost, session::Lost, session::Weighed, session::AsBefore,
                           session::Found, session::PanWeighed, session::Noted, session::SetAside,
                           session::Withdrawn, session::Corrected, session::Photo, session::Gone,
@@ -82,7 +87,8 @@ std::string searched_in(const BookEntry& entry, const std::string& pigments, con
   std::string text = entry.name + "\n" + pigments;
   for (const session::Judged& judged : entry.verdicts)
     text += "\n" + session::became_words(judged.verdict.as);
-  const std::int64_t day = words::day_number(entry.opened_at, now.utc_offset_min);
+  const int offset_min = entry.offset_min.value_or(now.utc_offset_min);
+  const std::int64_t day = words::day_number(entry.opened_at, offset_min);
   const std::string date = words::date_of(std::max<std::int64_t>(0, day));
   const std::string of_month = std::to_string((date[8] - '0') * 10 + (date[9] - '0'));
   text += "\n" + date + "\n" + of_month + " " + month_of(date) + " " + date.substr(0, 4);
@@ -96,7 +102,7 @@ bool poured_lately(const BookEntry& entry, const Now& now) {
 std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
   BookEntry entry;
   const session::Resolution resolved = session::resolve(logs_about(bench, batch), batch);
-  Read read{entry, nullptr, {}, {}, false, {}};
+  Read read{entry, nullptr, {}, {}, false, bench.offsets, {}};
   for (const session::Resolved& line : resolved.lines) {
     read.line = &line;
     if (!line.withdrawn) std::visit(read, *line.event);
@@ -118,6 +124,23 @@ void count_in(BookIndex& index, const BookEntry& entry) {
   for (const auto& [of, ug] : entry.used_ug) index.used_ug[of.first][of.second] += ug;
 }
 
+bool stands_in(const std::vector<std::string>& list, const std::string& batch) {
+  return std::find(list.rbegin(), list.rend(), batch) != list.rend(); // a late one mostly
+}
+
+// One that was discarded stands apart, and one whose beginning was taken back nowhere.
+void list_batches(Bench& bench) {
+  if (!std::exchange(bench.index.lists_stale, false)) return;
+  bench.batches = session::batch_ids(session::all_of(bench.logs));
+  bench.discarded.clear();
+  std::erase_if(bench.batches, [&](const std::string& batch) {
+    const auto entry = bench.index.of.find(batch);
+    const bool discarded = entry != bench.index.of.end() && entry->second.discarded;
+    if (discarded) bench.discarded.push_back(batch);
+    return discarded || entry == bench.index.of.end();
+  });
+}
+
 void read_anew(Bench& bench, const std::string& batch, const Now& now) {
   bench.index.poured.erase(batch);
   if (const auto before = bench.index.of.find(batch); before != bench.index.of.end()) {
@@ -125,9 +148,11 @@ void read_anew(Bench& bench, const std::string& batch, const Now& now) {
     bench.index.of.erase(before);
   }
   auto entry = entry_of(bench, batch, now);
+  const bool listed = entry && !entry->discarded;
+  bench.index.lists_stale = bench.index.lists_stale || listed != stands_in(bench.batches, batch);
   if (!entry) return;
   count_in(bench.index, *entry);
-  if (poured_lately(*entry, now)) bench.index.poured.insert(batch);
+  if (listed && poured_lately(*entry, now)) bench.index.poured.insert(batch);
   bench.index.of[batch] = *std::move(entry);
 }
 
@@ -154,19 +179,32 @@ std::vector<std::string> found_by(const Bench& bench, Bears bears) {
 
 void index_all(Bench& bench, const Now& now) {
   bench.index = {};
+  bench.index.lists_stale = true;
   bench.index.of.reserve(bench.batches.size());
   for (const std::string& batch : bench.batches) read_anew(bench, batch, now);
   bench.learning.stale = {bench.batches.begin(), bench.batches.end()};
+  list_batches(bench);
   find_batches(bench);
 }
 
 void refresh_index(Bench& bench, const Now& now) {
-  if (bench.index.stale.empty()) return;
+  if (bench.index.stale.empty() && !bench.index.lists_stale) return;
   for (const std::string& batch : std::exchange(bench.index.stale, {})) {
     read_anew(bench, batch, now);
     bench.learning.stale.insert(batch);
   }
+  list_batches(bench);
   find_batches(bench);
+}
+
+bool is_discarded(const Bench& bench, const std::string& batch) {
+  const auto entry = bench.index.of.find(batch);
+  return entry != bench.index.of.end() && entry->second.discarded;
+}
+
+bool lists_discarded(const Bench& bench) {
+  const auto* list = std::get_if<ListPage>(&bench.book.page);
+  return list && list->discarded;
 }
 
 std::vector<std::string> batches_found(const Bench& bench, const std::string& text) {

@@ -31,11 +31,13 @@ using Measured = std::pair<session::Unit, std::string>; // how, and of which car
 
 struct BookEntry {
   std::string name;
-  std::int64_t opened_at = 0; // ms since 1970
-  std::string again_of;       // batch; empty: none
+  std::int64_t opened_at = 0;    // ms since 1970
+  std::optional<int> offset_min; // east of UTC, by the clock there
+  std::string again_of;          // batch; empty: none
   std::vector<session::Judged> verdicts;
   std::string text; // all that is searched in, in small letters
   bool has_left_slab = false;
+  bool discarded = false;
   std::int64_t poured_at = 0; // the last time; 0: never
   // Of pans poured in the last weeks, where they have room and paint is left: from when the next
   // layer may go on.
@@ -50,6 +52,7 @@ struct BookIndex {
   std::unordered_map<std::string, BookEntry> of; // batch
   std::set<std::string> poured;                  // of them, lately enough to ask about
   std::set<std::string> stale;                   // have changed since
+  bool lists_stale = false;                      // bench.batches and bench.discarded are
   std::map<Measured, std::set<ToolUse>> tools;   // of all of them
   std::map<std::string, std::map<std::int64_t, std::int64_t>> used_ug; // card -> day -> all of it
 };
@@ -59,6 +62,9 @@ inline constexpr std::int64_t asks_lapse_ms = 30 * session::a_day_ms;
 
 void index_all(Bench& bench, const Now& now);
 void refresh_index(Bench& bench, const Now& now); // what is stale
+
+bool is_discarded(const Bench& bench, const std::string& batch);
+bool lists_discarded(const Bench& bench); // the Book does
 
 // Batches, newest first, that bear this text: name, pigments, Colour Index names, verdicts, date
 // ("2026-11", "26 Nov"). Where none bears it in one piece, those that bear all of its words.

@@ -36,10 +36,13 @@ struct PigmentStory { // how one pigment came to be known
   std::optional<std::pair<double, double>> was; // low and high before a note was set aside
 };
 
-struct ListPage {};
+struct ListPage {
+  bool discarded = false; // what was discarded, in place of the others
+};
 struct BatchPage {
   std::string batch;
-  std::optional<std::string> note; // as far as it is written
+  std::optional<std::string> note;      // as far as it is written
+  std::optional<std::string> name = {}; // likewise, a new one
 };
 struct ChoicePage { // the list, to choose another one to compare it with
   BatchPage of;

@@ -34,6 +34,25 @@ int pages_for(std::size_t items, int a_page) {
   return std::max(1, (count + a_page - 1) / a_page);
 }
 
+bool room_is_guess(const PlanState& plan, const Now& now) {
+  constexpr std::int64_t holds_ms = session::a_day_ms / 2;
+  return plan.room_guessed || now.wall_ms - plan.room_read_at > holds_ms;
+}
+
+void recall_room(Bench& bench, const Now& now) {
+  PlanState& plan = bench.plan;
+  for (const session::Log& log : bench.logs)
+    for (const session::Line& line : log.lines) {
+      const auto* room = std::get_if<session::RoomSet>(&line.event);
+      const bool newer = line.at > plan.room_read_at && line.at <= now.wall_ms;
+      if (!room || room->guessed || !newer) continue;
+      plan.celsius = room->celsius;
+      plan.humidity = room->humidity;
+      plan.room_guessed = false;
+      plan.room_read_at = line.at;
+    }
+}
+
 std::optional<words::Sentence> missing_for_begin(const Bench& bench) {
   if (!bench.loaded) return words::BenchSay::plan_still_reading;
   if (bench.plan.blend.empty()) return words::BenchSay::plan_choose_pigment;
@@ -44,6 +63,13 @@ std::optional<words::Sentence> missing_for_begin(const Bench& bench) {
 std::string name_of_batch(const Bench& bench, const std::string& id) {
   const auto entry = bench.index.of.find(id);
   return entry == bench.index.of.end() ? "" : entry->second.name;
+}
+
+std::string made_again(const PlanState& plan) {
+  std::vector<std::string> cards;
+  for (const BlendPart& part : plan.blend) cards.push_back(part.card);
+  std::sort(cards.begin(), cards.end());
+  return cards == plan.again_cards ? plan.again_of : "";
 }
 
 std::string name_of_blend(const Bench& bench) {

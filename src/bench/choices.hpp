@@ -14,6 +14,11 @@ std::vector<const session::Card*> pigments_found(const Bench& bench);
 
 int pages_for(std::size_t items, int a_page); // at least 1
 
+// A room read half a day ago is a guess of what it is now.
+bool room_is_guess(const PlanState& plan, const Now& now);
+// The last one that anybody read, for Plan, unless one was given there.
+void recall_room(Bench& bench, const Now& now);
+
 // What stands in the way of beginning; absent when nothing does.
 std::optional<words::Sentence> missing_for_begin(const Bench& bench);
 
@@ -21,6 +26,9 @@ std::optional<words::Sentence> missing_for_begin(const Bench& bench);
 std::string proposed_name(const Bench& bench, std::string_view of);
 
 std::string name_of_batch(const Bench& bench, const std::string& id); // empty: not there
+
+// The batch that is made again; empty: none, or other pigments were taken since.
+std::string made_again(const PlanState& plan);
 
 // "Cobalt blue", or "Cobalt blue, yellow ochre" of a blend.
 std::string name_of_blend(const Bench& bench);

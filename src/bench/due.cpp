@@ -20,7 +20,7 @@ std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
 }
 
 bool asks(const BookEntry& entry, std::int64_t now_ms) {
-  return entry.poured_at > 0 && entry.poured_at <= now_ms &&
+  return !entry.discarded && entry.poured_at > 0 && entry.poured_at <= now_ms &&
          now_ms - entry.poured_at < asks_lapse_ms;
 }
 

@@ -19,9 +19,15 @@ constexpr double figures_mm = 26;
 // What is searched for; beside it, while another batch is chosen, what for and the way back.
 void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
   const Grid parts{10, 1, row};
+  if (lists_discarded(bench)) {
+    layout.more = parts.cell(0, 0, 6);
+    return add(layout, BookPad::discarded, parts.cell(6, 0, 4));
+  }
   if (!std::holds_alternative<ChoicePage>(bench.book.page)) {
-    add(layout, SharedPad::search, parts.cell(0, 0, 6));
-    return add(layout, BookPad::ranges, parts.cell(6, 0, 4));
+    const int wide = bench.discarded.empty() ? 6 : 4;
+    add(layout, SharedPad::search, parts.cell(0, 0, wide));
+    if (!bench.discarded.empty()) add(layout, BookPad::discarded, parts.cell(4, 0, 3));
+    return add(layout, BookPad::ranges, wide == 6 ? parts.cell(6, 0, 4) : parts.cell(7, 0, 3));
   }
   layout.more = parts.cell(0, 0, 4);
   add(layout, SharedPad::search, parts.cell(4, 0, 3));
@@ -29,11 +35,13 @@ void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
 }
 
 std::size_t batches_listed(const Bench& bench) {
+  if (lists_discarded(bench)) return bench.discarded.size();
   return bench.book.search.empty() ? bench.batches.size() : bench.book.found.size();
 }
 
 // Newest first.
 std::string batch_at(const Bench& bench, std::size_t place) {
+  if (lists_discarded(bench)) return bench.discarded[bench.discarded.size() - 1 - place];
   if (!bench.book.search.empty()) return bench.book.found[place];
   return bench.batches[bench.batches.size() - 1 - place];
 }
@@ -52,8 +60,8 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
 
 void lay_out_told(const BatchPage& page, Rect area, Layout& layout) {
   layout.more = area;
-  if (!page.note) return;
-  add(layout, BookPad::note_text, take_top(area, row_mm));
+  if (!page.note && !page.name) return;
+  add(layout, page.name ? BookPad::name_text : BookPad::note_text, take_top(area, row_mm));
   const Grid halves{2, 1, area};
   add(layout, BookPad::keep, halves.cell(0, 0));
   add(layout, SharedPad::leave, halves.cell(1, 0));
@@ -61,14 +69,16 @@ void lay_out_told(const BatchPage& page, Rect area, Layout& layout) {
 
 void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& upper,
                      const Rect& lower, Layout& layout) {
-  const bool newer = is_newer(bench, page.batch);
-  const Grid thirds{3, 1, upper};
-  if (!newer) add(layout, BookPad::make_again, thirds.cell(0, 0));
-  if (bench.batches.size() > 1) add(layout, BookPad::compare, thirds.cell(1, 0));
-  if (!page.note) add(layout, BookPad::note, thirds.cell(2, 0));
-  const Grid halves{2, 1, lower};
-  add(layout, BookPad::to_list, halves.cell(0, 0));
-  if (!newer) add(layout, BookPad::take_up, halves.cell(1, 0));
+  const Grid over{4, 1, upper}, under{3, 1, lower};
+  add(layout, BookPad::to_list, under.cell(0, 0));
+  if (is_discarded(bench, page.batch)) return add(layout, BookPad::have_back, under.cell(1, 0, 2));
+  const bool newer = is_newer(bench, page.batch), writing = page.note || page.name;
+  if (!newer) add(layout, BookPad::make_again, over.cell(0, 0));
+  if (bench.batches.size() > 1) add(layout, BookPad::compare, over.cell(1, 0));
+  if (!writing) add(layout, BookPad::note, over.cell(2, 0));
+  if (!writing && !newer) add(layout, BookPad::rename, over.cell(3, 0));
+  if (!newer) add(layout, BookPad::take_up, under.cell(1, 0));
+  if (!newer) add(layout, BookPad::discard, under.cell(2, 0));
 }
 
 void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {

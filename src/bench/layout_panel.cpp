@@ -63,6 +63,8 @@ void lay_out_more(const Bench& bench, const Grid& g, Layout& layout) {
   if (on_slab) add(layout, MorePad::to_jar, g.cell(1, 2), "half");
   if (in_jar) add(layout, MorePad::from_jar, g.cell(2, 2));
   if (on_slab || in_jar) add(layout, MorePad::spilt, g.cell(3, 2));
+  if (!without_pad(bench).empty()) add(layout, MorePad::materials, g.cell(0, g.rows - 1));
+  add(layout, MorePad::room, g.cell(1, g.rows - 1));
 }
 
 void lay_out_paints(const Bench& bench, const Grid& g, Layout& layout) {
@@ -71,25 +73,38 @@ void lay_out_paints(const Bench& bench, const Grid& g, Layout& layout) {
     add(layout, MorePad::paint_of, g.cell(i % 2 * 2, 1 + i / 2, 2), paints[i].batch);
 }
 
-void lay_out_lines(const Bench& bench, const LinesPanel& page, const Grid& g, Layout& layout) {
-  const auto lines = correctable(bench);
-  const int first = page.page * lines_a_page;
-  for (int i = 0; i < lines_a_page && first + i < static_cast<int>(lines.size()); ++i) {
-    const session::Ref& ref = lines[first + i]->ref;
-    add(layout, MorePad::line, g.cell(i % 2 * 2, 1 + i / 2, 2), arg_of(ref));
-  }
+void lay_out_lines(const Bench& bench, const LinesPanel& panel, const Grid& g, Layout& layout) {
+  const auto lines = lines_listed(bench, panel);
+  const int first = panel.page * lines_a_page, last = g.rows - 1;
+  for (int i = 0; i < lines_a_page && first + i < static_cast<int>(lines.size()); ++i)
+    layout.pads.push_back({lines[first + i].pad, g.cell(i % 2 * 2, 1 + i / 2, 2)});
   if (first + lines_a_page < static_cast<int>(lines.size()))
-    add(layout, MorePad::earlier, g.cell(0, g.rows - 1, 2));
+    add(layout, MorePad::earlier, g.cell(0, last));
+  if (panel.page > 0)
+    add(layout, MorePad::later, g.cell(1, last));
+  else if (panel.run)
+    add(layout, MorePad::lines, g.cell(1, last));
 }
 
 void lay_out_line(const Bench& bench, const Grid& g, Layout& layout) {
-  Grid thirds = g;
-  thirds.columns = 3;
   const session::Entry* line = line_chosen(bench);
   if (!line) return;
-  if (amount_in(line->event)) add(layout, MorePad::other_amount, thirds.cell(0, 1, 1, 2));
-  add(layout, MorePad::five_earlier, thirds.cell(1, 1, 1, 2));
-  add(layout, MorePad::take_back, thirds.cell(2, 1, 1, 2));
+  if (amount_in(line->event)) add(layout, MorePad::other_amount, g.cell(0, 1, 1, 2));
+  if (has_material(line->event)) add(layout, MorePad::other_material, g.cell(1, 1, 1, 2));
+  add(layout, MorePad::five_earlier, g.cell(2, 1, 1, 2));
+  add(layout, MorePad::take_back, g.cell(3, 1, 1, 2));
+}
+
+void lay_out_materials(const Bench& bench, const MaterialsPanel& panel, const Grid& g,
+                       Layout& layout) {
+  const PadKind kind = panel.why == MaterialsPanel::add   ? PadKind(SlabPad::add)
+                       : panel.why == MaterialsPanel::was ? PadKind(MorePad::it_was)
+                                                          : PadKind(MorePad::on_pad);
+  const auto cards = materials_of_page(bench, panel);
+  for (int i = 0; i < static_cast<int>(cards.size()); ++i)
+    add(layout, kind, g.cell(i % 4, 1 + i / 4), cards[i].id);
+  if (material_pages(bench, panel) > 1) add(layout, MorePad::more_materials, g.cell(0, g.rows - 1));
+  if (panel.why == MaterialsPanel::add) add(layout, MorePad::choose_pads, g.cell(1, g.rows - 1));
 }
 
 void lay_out_found(const Grid& g, Layout& layout) {
@@ -114,6 +129,7 @@ struct LayOut {
     add_rows<session::TroubleKind>(layout, ChoicePad::trouble_is, g);
   }
   void operator()(const PigmentsPanel&) const { lay_out_pigments(bench, g, layout); }
+  void operator()(const MaterialsPanel& panel) const { lay_out_materials(bench, panel, g, layout); }
   void operator()(const MorePanel&) const { lay_out_more(bench, g, layout); }
   void operator()(const PaintsPanel&) const { lay_out_paints(bench, g, layout); }
   void operator()(const LinesPanel& page) const { lay_out_lines(bench, page, g, layout); }
@@ -128,7 +144,8 @@ struct LayOut {
 
 void lay_out_panel(const Bench& bench, const Grid& g, Layout& layout) {
   const int last = g.rows - 1;
-  const bool half = is_open<LinesPanel>(bench.panel) ||
+  const bool half = is_open<LinesPanel>(bench.panel) || is_open<MaterialsPanel>(bench.panel) ||
+                    is_open<MorePanel>(bench.panel) ||
                     (is_open<AmountsPanel>(bench.panel) && droppers_of(bench).size() > 1);
   layout.main = g.cell(0, 0, 4, is_open<RemedyPanel>(bench.panel) ? last : 1);
   add(layout, SharedPad::leave, half ? g.cell(2, last, 2) : g.cell(0, last, 4));

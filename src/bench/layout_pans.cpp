@@ -46,14 +46,25 @@ void lay_out_known(const Cells& c, Layout& layout) {
   layout.main = c.upright ? g.cell(0, 2, 5, rows) : g.cell(c.left, 0, 5, rows);
 }
 
+// Into the pan that was chosen, where it has room.
+bool pours_one(const Bench& bench) {
+  const session::Batch& batch = *bench.pans.folded;
+  const session::Pan* chosen = pan_numbered(batch, bench.pans.pan);
+  return !bench.pans.judging && chosen && !is_full(*chosen) && to_pour_mL(batch) > 0;
+}
+
 void lay_out_pour(const Bench& bench, const Cells& c, Layout& layout) {
   const session::Batch& batch = *bench.pans.folded;
   const bool some = to_pour_mL(batch) > 0 && pan_card(bench);
+  const session::Pan* chosen = pan_numbered(batch, bench.pans.pan);
+  const bool one = pours_one(bench);
   const int wide = c.upright ? 1 : 2;
-  if (some) add(layout, PansPad::pour_all, c.action(0, wide));
+  if (some) add(layout, PansPad::pour_all, c.action(0, one ? 1 : wide));
+  if (one) add(layout, PansPad::pour_pan, c.upright ? c.last(3) : c.action(1));
   if (bench.pans.pan > 0 && (some || own_pour(bench, bench.pans.pan)))
     add(layout, PansPad::pour_g, c.action(wide));
-  if (pan_numbered(batch, bench.pans.pan)) add(layout, PansPad::weigh_pan, c.action(wide + 1));
+  if (c.upright && bench.pans.pan == 0) add(layout, PansPad::room, c.action(1));
+  if (chosen) add(layout, PansPad::weigh_pan, c.action(wide + 1));
   if (pan_card(bench)) add(layout, PansPad::pan_card, c.action(wide + 2));
   if (c.upright && !batch.pans.empty()) add(layout, PansPad::judge, c.action(4));
 }
@@ -75,11 +86,13 @@ void lay_out_last(const Bench& bench, const Cells& c, Layout& layout) {
   if (pan_pages(bench) > 1) add(layout, PansPad::more_pans, c.last(2));
   const bool turns = c.judging || !bench.pans.folded->pans.empty();
   if (!c.upright) {
-    if (turns) add(layout, PansPad::judge, c.last(3, 2));
+    if (turns) add(layout, PansPad::judge, c.last(3));
+    add(layout, PansPad::room, c.last(4));
     return add(layout, SharedPad::undo, c.grid.cell(c.info, 4, 2));
   }
   if (c.judging) add(layout, PansPad::judge, c.last(3));
-  add(layout, SharedPad::undo, c.last(c.judging ? 4 : 3, c.judging ? 1 : 2));
+  const bool narrow = c.judging || pours_one(bench);
+  add(layout, SharedPad::undo, c.last(narrow ? 4 : 3, narrow ? 1 : 2));
 }
 
 }

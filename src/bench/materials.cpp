@@ -1,5 +1,6 @@
 #include "bench/materials.hpp"
 
+#include "bench/choices.hpp"
 #include "bench/pads_slab.hpp"
 #include "paint/measure.hpp"
 #include "session/amounts.hpp"
@@ -34,6 +35,12 @@ std::optional<int> place_of(CardKind kind) {
   return std::nullopt;
 }
 
+void sort_by_kind(std::vector<Card>& cards) {
+  std::stable_sort(cards.begin(), cards.end(), [](const Card& a, const Card& b) {
+    return place_of(a.kind()) < place_of(b.kind());
+  });
+}
+
 bool is_solid(const Card& card) {
   return card.kind() == CardKind::pigment || card.kind() == CardKind::paint;
 }
@@ -57,9 +64,18 @@ std::vector<Card> materials_of(const Bench& bench) {
     const bool always = session::is_liquid(card.kind()) && card.kind() != CardKind::binder;
     if (always && std::none_of(cards.begin(), cards.end(), same_kind)) cards.push_back(card);
   }
-  std::stable_sort(cards.begin(), cards.end(), [](const Card& a, const Card& b) {
-    return place_of(a.kind()) < place_of(b.kind());
-  });
+  sort_by_kind(cards);
+  return cards;
+}
+
+std::vector<Card> all_materials(const Bench& bench) {
+  std::vector<Card> cards = materials_of(bench);
+  for (const Card& card : bench.shelf) {
+    const auto same = [&](const Card& c) { return c.id == card.id; };
+    if (session::is_liquid(card.kind()) && std::none_of(cards.begin(), cards.end(), same))
+      cards.push_back(card);
+  }
+  sort_by_kind(cards);
   return cards;
 }
 
@@ -69,18 +85,89 @@ std::vector<Card> pigments_of(const Bench& bench) {
   return cards;
 }
 
-std::vector<PadId> material_pads(const Bench& bench) {
-  const bool several = pigments_of(bench).size() > 1;
+namespace {
+
+bool stands_for(const PadId& pad, const Card& card) {
+  return pad.kind == SlabPad::pigments ? is_solid(card) : pad.arg == card.id;
+}
+
+// One for each card; solids share one.
+std::vector<PadId> pads_for(const std::vector<Card>& cards, bool several_solids) {
   std::vector<PadId> pads;
   bool asked = false;
-  for (const Card& card : materials_of(bench)) {
-    if (!is_solid(card) || !several)
+  for (const Card& card : cards) {
+    if (!is_solid(card) || !several_solids)
       pads.push_back({SlabPad::add, card.id});
     else if (!std::exchange(asked, true))
       pads.push_back({SlabPad::pigments, ""});
   }
-  if (pads.size() > most_materials) pads.resize(most_materials);
   return pads;
+}
+
+template <class Has>
+void put_first(std::vector<PadId>& pads, Has has) {
+  std::stable_partition(pads.begin(), pads.end(), has);
+}
+
+}
+
+std::vector<PadId> material_pads(const Bench& bench) {
+  const auto all = all_materials(bench), usual = materials_of(bench), solids = pigments_of(bench);
+  const std::vector<PadId> in_order = pads_for(all, solids.size() > 1);
+  const auto any_of = [](const std::vector<Card>& cards, const PadId& pad) {
+    return std::any_of(cards.begin(), cards.end(),
+                       [&](const Card& card) { return stands_for(pad, card); });
+  };
+  const auto& chosen = bench.tablet.materials;
+  const auto is_chosen = [&](const PadId& pad) {
+    return std::find(chosen.begin(), chosen.end(), pad.arg) != chosen.end();
+  };
+  std::vector<PadId> pads = in_order;
+  std::erase_if(pads, [&](const PadId& pad) { return !any_of(usual, pad) && !is_chosen(pad); });
+  put_first(pads, is_chosen);
+  put_first(pads, [&](const PadId& pad) { return any_of(solids, pad); });
+  if (pads.size() > most_materials) pads.resize(most_materials);
+  std::vector<PadId> out;
+  for (const PadId& pad : in_order)
+    if (std::find(pads.begin(), pads.end(), pad) != pads.end()) out.push_back(pad);
+  return out;
+}
+
+std::vector<Card> without_pad(const Bench& bench) {
+  const std::vector<PadId> pads = material_pads(bench);
+  std::vector<Card> rest = all_materials(bench);
+  std::erase_if(rest, [&](const Card& card) {
+    return std::any_of(pads.begin(), pads.end(),
+                       [&](const PadId& pad) { return stands_for(pad, card); });
+  });
+  return rest;
+}
+
+namespace {
+
+std::vector<Card> materials_listed(const Bench& bench, MaterialsPanel::Why why) {
+  switch (why) {
+  case MaterialsPanel::add: return without_pad(bench);
+  case MaterialsPanel::was: return all_materials(bench);
+  case MaterialsPanel::choose: break;
+  }
+  std::vector<Card> cards = all_materials(bench);
+  std::erase_if(cards, is_solid); // they always have one
+  return cards;
+}
+
+}
+
+int material_pages(const Bench& bench, const MaterialsPanel& panel) {
+  return pages_for(materials_listed(bench, panel.why).size(), materials_a_page);
+}
+
+std::vector<Card> materials_of_page(const Bench& bench, const MaterialsPanel& panel) {
+  const std::vector<Card> all = materials_listed(bench, panel.why);
+  const auto first = std::min(all.size(), static_cast<std::size_t>(panel.page) * materials_a_page);
+  const auto last = std::min(all.size(), first + materials_a_page);
+  return {all.begin() + static_cast<std::ptrdiff_t>(first),
+          all.begin() + static_cast<std::ptrdiff_t>(last)};
 }
 
 std::vector<Card> bottles_of(const Bench& bench) {

@@ -13,9 +13,17 @@ inline constexpr int most_bottles = 4;
 // The cards of the batch's materials in the order of their pads, pigments and paints among them.
 std::vector<session::Card> materials_of(const Bench& bench);
 
+// With what else of the shelf could go in, such as another binder.
+std::vector<session::Card> all_materials(const Bench& bench);
+
 // Pads of the materials: a card's each, but one for all pigments and paints where there are
-// several. At most six.
+// several. At most six: those chosen on this tablet before the others.
 std::vector<PadId> material_pads(const Bench& bench);
+std::vector<session::Card> without_pad(const Bench& bench); // the rest of them
+
+inline constexpr int materials_a_page = 8;
+std::vector<session::Card> materials_of_page(const Bench& bench, const MaterialsPanel& panel);
+int material_pages(const Bench& bench, const MaterialsPanel& panel);
 std::vector<session::Card> pigments_of(const Bench& bench); // with paint of other batches
 
 // The liquids whose bottle can be weighed: those used first, at most four.

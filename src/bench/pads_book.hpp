@@ -18,7 +18,12 @@ enum class BookPad {
   compare,
   note,
   note_text, // a text field
-  keep,      // the note
+  keep,      // the note, or the name
+  rename,
+  name_text, // a text field
+  discard,
+  have_back,
+  discarded, // lists what was
 };
 
 constexpr PadList list_of(BookPad) { return PadList::book; }

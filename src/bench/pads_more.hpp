@@ -14,11 +14,20 @@ enum class MorePad {
   paint_of, // arg: batch
   lines,    // what was done, to be corrected
   earlier,  // of them
-  line,     // arg: SESSION N
+  later,
+  run,  // arg: SESSION N of its last; drops of one material, to be looked at one by one
+  line, // arg: SESSION N
   other_amount,
-  five_earlier, // five minutes
+  other_material,
+  it_was,         // arg: card
+  materials,      // that no pad stands for
+  more_materials, // the next page of them
+  choose_pads,    // which of them shall have one
+  on_pad,         // arg: card; and off it
+  five_earlier,   // five minutes
   take_back,
   found, // arg: wet, dry
+  room,  // arg while its number is asked for: humidity; else its degrees
 };
 
 constexpr PadList list_of(MorePad) { return PadList::more; }

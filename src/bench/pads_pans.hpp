@@ -6,10 +6,11 @@
 namespace bench {
 
 enum class PansPad {
-  pan, // arg: its number; pours into it, or chooses it
+  pan, // arg: its number; chooses it
   new_pan,
   pour_all,
-  pour_g, // how much the pan poured last took
+  pour_pan, // into the chosen one
+  pour_g,   // how much the pan poured last took
   weigh_pan,
   pan_card, // another size
   judge,    // from pouring to judging, and back
@@ -18,6 +19,7 @@ enum class PansPad {
   more_pans,
   batch_back, // an older one
   batch_on,
+  room, // as on Slab
 };
 
 constexpr PadList list_of(PansPad) { return PadList::pans; }

@@ -36,8 +36,19 @@ struct MorePanel {
 struct PaintsPanel { // of other batches
   bool operator==(const PaintsPanel&) const = default;
 };
+struct MaterialsPanel { // those that no pad of the slab stands for; or all
+  enum Why {
+    add,
+    was,
+    choose
+  } why = add; // to be added; what a line should have said; for the pads
+  int page = 0;
+  std::optional<session::Ref> line = {}; // that line
+  bool operator==(const MaterialsPanel&) const = default;
+};
 struct LinesPanel { // what was done, the latest first
   int page = 0;
+  std::optional<session::Ref> run = {}; // of these drops alone
   bool operator==(const LinesPanel&) const = default;
 };
 struct LinePanel { // one of them, to be corrected
@@ -53,8 +64,8 @@ struct NumberPanel {
 };
 
 using Panel = std::variant<TrailPanel, AmountsPanel, BottlesPanel, SpecksPanel, TroublesPanel,
-                           RemedyPanel, PigmentsPanel, MorePanel, PaintsPanel, LinesPanel,
-                           LinePanel, FoundPanel, NumberPanel>;
+                           RemedyPanel, PigmentsPanel, MaterialsPanel, MorePanel, PaintsPanel,
+                           LinesPanel, LinePanel, FoundPanel, NumberPanel>;
 
 template <class P>
 bool is_open(const Panel& panel) {

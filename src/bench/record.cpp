@@ -41,6 +41,7 @@ void append(Bench& bench, const std::string& batch, session::Event event, const 
   line.at = order_stamp(bench, batch, now);
   line.batch = batch;
   line.event = std::move(event);
+  session::note_offset(bench.offsets, bench.sitting.session, line);
   own_log(bench).lines.push_back(line);
   effects.append.push_back(std::move(line));
   if (batch.empty()) return;
@@ -62,11 +63,12 @@ struct ByHand {
   bool operator()(const Hand&) const {
     return true;
   }
-  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Opened,
-                          session::RoomSet, session::CautionsSeen, session::SetAside,
-                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-                          session::ClockJumped, session::Left, session::Unknown>
-                Other>
+  template <
+      words::one_of<session::Began, session::LaidOut, session::PutAway, session::Opened,
+                    session::RoomSet, session::CautionsSeen, session::GoesOn, session::SetAside,
+                    session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                    session::Discarded, session::ClockJumped, session::Left, session::Unknown>
+          Other>
   bool operator()(const Other&) const {
     return false;
   }
@@ -82,8 +84,10 @@ void notice_clock(Bench& bench, const Now& now, Effects& effects) {
   if (!has_begun(bench) || bench.sitting.left) return;
   const std::int64_t ahead = now.wall_ms - now.run_ms;
   const std::int64_t by = ahead - bench.sitting.wall_ahead_ms;
-  if (std::abs(by) < least_ms) return;
+  const bool elsewhere = now.utc_offset_min != bench.sitting.utc_offset_min;
+  if (std::abs(by) < least_ms && !elsewhere) return;
   bench.sitting.wall_ahead_ms = ahead;
+  bench.sitting.utc_offset_min = now.utc_offset_min;
   append(bench, "", session::ClockJumped{by, local_time(now)}, now, effects);
 }
 
@@ -92,6 +96,7 @@ void record(Bench& bench, const std::string& batch, session::Event event, const 
   if (!has_begun(bench)) {
     bench.sitting.began_run_ms = now.run_ms;
     bench.sitting.wall_ahead_ms = now.wall_ms - now.run_ms;
+    bench.sitting.utc_offset_min = now.utc_offset_min;
     session::Began began;
     began.session = bench.sitting.session;
     began.device = bench.sitting.device;
@@ -108,9 +113,31 @@ void lay_out_card(Bench& bench, const std::string& batch, const session::Card& c
 }
 
 namespace {
-bool can_take_back(const session::Event& e) {
-  return by_hand(e) || std::holds_alternative<session::Corrected>(e);
+
+// What the undo pad took back itself would come and go for ever.
+bool can_take_back(const Bench& bench, const session::Entry& e) {
+  if (e.withdrawn || e.ref.session != bench.sitting.session) return false;
+  if (std::holds_alternative<session::Withdrawn>(e.event))
+    return bench.sitting.picked_out.count(e.ref.n) > 0;
+  return by_hand(e.event) || std::holds_alternative<session::Corrected>(e.event);
 }
+
+const session::Entry* entry_at(const session::Batch& batch, const session::Ref& line) {
+  for (const session::Entry& e : batch.entries)
+    if (e.ref == line) return &e;
+  return nullptr;
+}
+
+// Begun by a slip of the finger: nothing has been done to it since, by anybody.
+const session::Entry* only_begun(const Bench& bench, const session::Batch& batch) {
+  const session::Entry* opened = nullptr;
+  for (const session::Entry& e : batch.entries) {
+    if (!e.withdrawn && by_hand(e.event)) return nullptr;
+    if (!e.withdrawn && std::holds_alternative<session::Opened>(e.event)) opened = &e;
+  }
+  return opened && opened->ref.session == bench.sitting.session ? opened : nullptr;
+}
+
 }
 
 std::optional<UndoTarget> undo_target(const Bench& bench) {
@@ -119,13 +146,13 @@ std::optional<UndoTarget> undo_target(const Bench& bench) {
 
 std::optional<UndoTarget> undo_target(const Bench& bench, const session::Batch& batch) {
   const session::Entry* latest = nullptr;
-  for (const session::Entry& e : batch.entries) {
-    const bool own = e.ref.session == bench.sitting.session;
-    if (own && !e.withdrawn && can_take_back(e.event) && (!latest || e.ref.n > latest->ref.n))
-      latest = &e;
-  }
+  for (const session::Entry& e : batch.entries)
+    if (can_take_back(bench, e) && (!latest || e.ref.n > latest->ref.n)) latest = &e;
+  if (!latest && bench.screen == Screen::slab && bench.begun) latest = only_begun(bench, batch);
   if (!latest) return std::nullopt;
-  return UndoTarget{latest->ref, latest->event};
+  const auto* back = std::get_if<session::Withdrawn>(&latest->event);
+  const session::Entry* line = back ? entry_at(batch, back->line) : latest;
+  return UndoTarget{latest->ref, line ? line->event : latest->event, back != nullptr};
 }
 
 bool is_newer(const Bench& bench, const std::string& batch) {

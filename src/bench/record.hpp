@@ -19,14 +19,15 @@ bool has_begun(const Bench& bench);
 bool by_hand(const session::Event& event); // what a hand did, and can take back
 
 // Notes that somebody set the wall clock, once this session has begun: a minute or more against
-// the running clock (less is the clock's own correction).
+// the running clock (less is the clock's own correction); or that summer time began or ended.
 void notice_clock(Bench& bench, const Now& now, Effects& effects);
 
 // The line that the undo pad takes back: the latest of this session's own that stands and that a
-// hand did at the slab.
+// hand did at the slab; on Slab, where nothing else stands, that the batch was begun.
 struct UndoTarget {
   session::Ref ref;
-  session::Event event;
+  session::Event event;    // of a line that was taken back: what that line says
+  bool gives_back = false; // such a line
 };
 std::optional<UndoTarget> undo_target(const Bench& bench); // of the batch on the slab
 std::optional<UndoTarget> undo_target(const Bench& bench, const session::Batch& batch);

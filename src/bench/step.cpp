@@ -29,6 +29,8 @@ constexpr std::int64_t notice_ms = 4000;
 constexpr std::int64_t drying_ms = 20000; // how often an untouched slab is folded again
 constexpr std::int64_t holding_ms = 100;  // while the unlocking pad is held
 
+// More than a usual pass, so that few need it.
+constexpr std::int64_t sign_of_life_ms = 240000;
 constexpr std::int64_t frame_ms = 16; // while the marker glides
 
 std::optional<double> flow_of(const Bench& bench) {
@@ -92,9 +94,11 @@ void search(Bench& bench, const std::string& text) {
   }
 }
 
-void write_note(Bench& bench, const std::string& text) {
+void write_on_batch(Bench& bench, PadKind field, const std::string& text) {
   auto* page = std::get_if<BatchPage>(&bench.book.page);
-  if (page && page->note) page->note = text;
+  if (!page) return;
+  if (field == BookPad::note_text && page->note) page->note = text;
+  if (field == BookPad::name_text && page->name) page->name = text;
 }
 
 void typed(Bench& bench, const Text& text, const Now& now) {
@@ -106,7 +110,7 @@ void typed(Bench& bench, const Text& text, const Now& now) {
               now);
   if (text.field.kind == ShelfPad::says) say_on_card(bench, text.field.arg, kept);
   if (text.field.kind == SharedPad::search) search(bench, kept);
-  if (text.field.kind == BookPad::note_text) write_note(bench, kept);
+  write_on_batch(bench, text.field.kind, kept);
   if (text.field.kind == PlanPad::name) {
     bench.plan.name = kept;
     bench.plan.name_typed = !kept.empty();
@@ -125,6 +129,9 @@ void index_logs(Bench& bench) {
     }
   }
   bench.batches = session::batch_ids(session::all_of(bench.logs));
+  bench.offsets = session::offsets_of(bench.logs);
+  bench.discarded.clear();
+  bench.index.lists_stale = true;
   learn_lessons(bench);
   restock(bench);
 }
@@ -148,6 +155,7 @@ void loaded(Bench& bench, Loaded input, const Now& now) {
   bench.folds = {};
   index_logs(bench);
   index_all(bench, now);
+  recall_room(bench, now);
   offer_to_go_on(bench, now);
   open_what_is_due(bench, now);
 }
@@ -181,6 +189,7 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
   std::move(input.damage.begin(), input.damage.end(), std::back_inserter(bench.damage));
   bench.faults = std::move(input.faults);
   index_logs(bench);
+  recall_room(bench, now);
   if (of_this_batch) say_error(bench, {words::BenchSay::another_device_wrote, {}}, now);
 }
 
@@ -204,6 +213,14 @@ void ticked(Bench& bench, const Now& now) {
   }
   if (now.run_ms >= bench.notice.until_ms) bench.notice = {};
   if (bench.glide && now.run_ms - bench.glide->since_ms >= glide_ms) bench.glide.reset();
+}
+
+// A program that is killed says no goodbye: what it wrote last is all that is known of the pass.
+void give_sign_of_life(Bench& bench, const Now& now, Effects& effects) {
+  if (!bench.folded || !running(*bench.folded) || bench.sitting.left) return;
+  const std::int64_t t = now.run_ms - bench.sitting.began_run_ms;
+  if (t - bench.logs.front().lines.back().t < sign_of_life_ms) return;
+  record(bench, bench.batch, session::GoesOn{}, now, effects);
 }
 
 void leaving(Bench& bench, const Now& now, Effects& effects) {
@@ -298,6 +315,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   refresh_index(bench, now);
   if (time_matters(input)) {
     refold(bench, now);
+    give_sign_of_life(bench, now, effects);
     if (bench.screen == Screen::pans) refold_pans(bench, now);
     ask_how_found(bench, now);
   }

@@ -40,7 +40,8 @@ std::string written(const Tablet& tablet) {
                     {"sound", tablet.sound},
                     {"motion", tablet.motion},
                     {"scales", scales},
-                    {"keys", keys}};
+                    {"keys", keys},
+                    {"materials", tablet.materials}};
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -57,6 +58,9 @@ words::Result<Tablet> read_tablet(std::string_view text) {
   for (const auto& [key, name] : inner(all, "keys").items())
     if (const auto pad = name.is_string() ? pad_named(name.get<std::string>()) : std::nullopt)
       tablet.keys[key] = *pad;
+  const Json cards = all.value("materials", Json::array());
+  for (const Json& card : cards.is_array() ? cards : Json::array())
+    if (card.is_string()) tablet.materials.push_back(card.get<std::string>());
   return tablet;
 }
 

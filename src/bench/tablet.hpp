@@ -7,6 +7,7 @@
 #include <map>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace bench {
 
@@ -16,6 +17,7 @@ struct Tablet {
   bool motion = true;                   // the marker glides to where a drop has brought it
   std::map<std::string, double> scales; // monitor -> by how much it is larger than it says
   std::map<std::string, PadId> keys;    // key -> pad; an "add" names a kind of card
+  std::vector<std::string> materials;   // cards that shall lie on the slab's pads
   bool operator==(const Tablet&) const = default;
 };
 

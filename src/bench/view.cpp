@@ -35,6 +35,7 @@ MaterialView card_view(const Bench& bench, const session::Card& card) {
   m.colour = pigment_of(card).colour;
   m.next = next_amount(bench, card);
   m.dropper = dropper_to_tell(bench, card);
+  m.corrects = corrects_material(bench);
   for (const session::Total& t : bench.folded->totals)
     if (t.card.id == card.id && t.grams.value > 0) m.grams = t.grams.value;
   return m;
@@ -47,6 +48,7 @@ MaterialView material_view(const Bench& bench, const PadId& pad) {
   all.pad = pad;
   all.kind = session::CardKind::pigment;
   all.next = {session::Unit::g, 0};
+  all.corrects = corrects_material(bench);
   for (const session::Card& card : pigments_of(bench)) {
     const MaterialView one = card_view(bench, card);
     if (all.colour == 0) all.colour = one.colour;
@@ -86,6 +88,7 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch) {
                 std::any_of(batch->entries.begin(), batch->entries.end(),
                             [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
+  u.gives_back = target && target->gives_back;
   std::string card;
   if (target) {
     if (const auto* a = std::get_if<session::Added>(&target->event)) card = a->of;
@@ -137,13 +140,41 @@ double gliding(const Glide& glide, double to, const Now& now) {
 }
 
 LineView line_view(const Bench& bench, const session::Entry& e) {
-  LineView v{{MorePad::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected};
+  LineView v{{MorePad::line, arg_of(e.ref)}, e.at, e.event, "", e.corrected, 0, {}};
+  v.offset_min = session::offset_of(bench.offsets, e.ref);
   std::string card;
   if (const auto* a = std::get_if<session::Added>(&e.event)) card = a->of;
   if (const auto* b = std::get_if<session::BottleWeighed>(&e.event)) card = b->of;
   if (const auto* c = std::get_if<session::CountLost>(&e.event)) card = c->of;
   if (const auto found = card_of(bench, card)) v.card_name = found->name;
   return v;
+}
+
+// Of a run the sum, at the moment of its last drop.
+LineView line_view(const Bench& bench, const ListedLine& line) {
+  LineView v = line_view(bench, *line.all.front());
+  v.pad = line.pad;
+  v.took_ms = line.all.front()->at - line.all.back()->at;
+  if (line.all.size() == 1) return v;
+  auto& sum = std::get<session::Added>(v.event);
+  sum.amount = 0;
+  for (const session::Entry* e : line.all) {
+    sum.amount += std::get<session::Added>(e->event).amount;
+    v.corrected |= e->corrected;
+  }
+  return v;
+}
+
+void add_materials(const Bench& bench, const MaterialsPanel& panel, SlabView& v) {
+  const auto pads = material_pads(bench);
+  for (const session::Card& card : materials_of_page(bench, panel)) {
+    MaterialView m = card_view(bench, card);
+    m.has_pad = panel.why == MaterialsPanel::choose &&
+                std::find(pads.begin(), pads.end(), m.pad) != pads.end();
+    if (panel.why == MaterialsPanel::was) m.pad.kind = MorePad::it_was;
+    if (panel.why == MaterialsPanel::choose) m.pad.kind = MorePad::on_pad;
+    v.cards.push_back(std::move(m));
+  }
 }
 
 // What the seldom wanted panels show.
@@ -153,8 +184,11 @@ void add_panel(const Bench& bench, SlabView& v) {
     if (const auto dropper = card_of(bench, dropper_in_hand(bench))) v.dropper = dropper->name;
   if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
     v.remedy = remedy_of(remedy->of, *bench.folded, measures_of_binder(bench).drop_mL);
-  if (is_open<LinesPanel>(bench.panel))
-    for (const session::Entry* e : correctable(bench)) v.lines.push_back(line_view(bench, *e));
+  if (const auto* lines = std::get_if<LinesPanel>(&bench.panel))
+    for (const ListedLine& line : lines_listed(bench, *lines))
+      v.lines.push_back(line_view(bench, line));
+  if (const auto* materials = std::get_if<MaterialsPanel>(&bench.panel))
+    add_materials(bench, *materials, v);
   if (const session::Entry* chosen = line_chosen(bench);
       chosen && is_open<LinePanel>(bench.panel)) {
     v.lines.push_back(line_view(bench, *chosen));
@@ -197,6 +231,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.dot = session::last_dot(batch);
   v.last_trouble = session::last_trouble(batch);
   v.trail = trail_view(batch);
+  add_offset(bench, v.trail);
   if (bench.expected.answer) v.trail.band = bench.expected.answer->band;
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;
@@ -215,6 +250,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.dust = batch.powder_is_dry;
   v.progress = batch.progress;
   v.warnings = batch.warnings;
+  v.room_guessed = batch.room_guessed;
   v.damaged = batch.damaged;
   v.newer = batch.newer;
   return v;
@@ -281,7 +317,7 @@ ScreenView page_view(const Bench& bench) {
 ScreenView screen_view(const Bench& bench, const Now& now) {
   switch (bench.screen) {
   case Screen::shelf: return shelf_view(bench);
-  case Screen::plan: return plan_view(bench);
+  case Screen::plan: return plan_view(bench, now);
   case Screen::slab: return slab_view(bench, now);
   case Screen::pans: return pans_view(bench, now);
   case Screen::book: return page_view(bench);

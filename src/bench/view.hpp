@@ -20,6 +20,8 @@ struct MaterialView {
   TapAmount next;              // what a tap adds
   int several = 0;             // pigments that the pad stands for
   std::string dropper;         // of the drops, where it is not plain
+  bool corrects = false;       // a tap says that the open line was of it
+  bool has_pad = false;        // while pads are chosen: it is on the slab
 };
 
 struct PassView {
@@ -39,6 +41,7 @@ struct UndoView {
   bool came_back = false;               // all that was done there, another sitting did
   bool saved = false;                   // the last line of this session lies on the disk
   std::uint64_t unsaved = 0;            // lines that do not
+  bool gives_back = false;              // the target was taken back, and comes again
 };
 
 using session::TrailMark;
@@ -51,6 +54,8 @@ struct LineView {
   session::Event event;
   std::string card_name; // of what was added
   bool corrected = false;
+  std::int64_t took_ms = 0;           // a run of drops: from the first to the last
+  std::optional<int> offset_min = {}; // by the clock there, where it is known
 };
 
 // A batch whose paint can go into this one.
@@ -99,6 +104,7 @@ struct SlabView {
   TapAmount amount;
   std::string dropper;                // for the next drops, where there are several
   std::vector<MaterialView> pigments; // where one pad stands for all
+  std::vector<MaterialView> cards;    // of the panel of materials
   std::optional<Remedy> remedy;
   std::vector<LineView> lines; // this page's; the chosen one alone in its panel
   bool line_has_amount = false;
@@ -109,8 +115,9 @@ struct SlabView {
   std::optional<double> unlocking; // 0 to 1 while the unlocking pad is held
   session::Progress progress = session::Progress::open;
   std::vector<session::Warning> warnings;
-  bool damaged = false; // a file of this batch is
-  bool newer = false;   // a file of this batch is of a newer format: nothing is summed
+  bool room_guessed = false; // what has dried off rests on a room that nobody read
+  bool damaged = false;      // a file of this batch is
+  bool newer = false;        // a file of this batch is of a newer format: nothing is summed
 };
 
 struct PlanView {
@@ -146,7 +153,8 @@ struct PlanView {
   std::string again_of; // name
   std::string go_on;    // name of the batch that was left open
   double celsius = 21, humidity = 0.5;
-  bool room_guessed = true;
+  bool room_guessed = true;     // nobody ever read it
+  std::int64_t room_age_ms = 0; // since it was
   std::vector<words::Sentence> cautions;
   bool reading = false; // the cautions lie open
   bool cautions_seen = false;
@@ -165,7 +173,8 @@ struct BookView {
     std::optional<paint::Amount> ratio;
     bool warned = false;
     std::vector<session::Became> became = {};
-    bool chosen = false; // another one is wanted beside it
+    bool chosen = false;                // another one is wanted beside it
+    std::optional<int> offset_min = {}; // by the clock there, where it is known
   };
   std::string search;
   bool comparing = false;
@@ -185,8 +194,10 @@ struct BookView {
     session::Became as = session::Became::good;
     int pan = 0; // 0: all
   };
-  std::vector<Verdict> verdicts;   // in order
-  std::optional<std::string> note; // as far as it is written
+  std::vector<Verdict> verdicts;       // in order
+  std::optional<std::string> note;     // as far as it is written
+  std::optional<std::string> new_name; // likewise
+  bool discarded = false;              // the batch is, or the list is of those
 };
 
 struct CompareView {
@@ -296,7 +307,9 @@ struct PansView {
   Next next;
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
   std::optional<paint::Tack> tack;
-  std::vector<Weighing> weighings; // of the pan that is meant, or the first that was weighed
+  bool room_guessed = false;           // what is said of drying rests on a guess
+  double celsius = 21, humidity = 0.5; // of the room
+  std::vector<Weighing> weighings;     // of the pan that is meant, or the first that was weighed
   std::int64_t since_pour_ms = 0;
   int asked_day = 0;        // whose verdict is due; 0: none
   std::optional<Said> said; // of the pan that is meant, or of all
@@ -329,8 +342,9 @@ struct RangesView {
 // How one pigment came to be known.
 struct StoryView {
   struct Step {
-    std::string name;           // of the batch; empty: before the first
-    std::int64_t opened_at = 0; // ms since 1970
+    std::string name;              // of the batch; empty: before the first
+    std::int64_t opened_at = 0;    // ms since 1970
+    std::optional<int> offset_min; // by the clock there, where it is known
     PigmentStory::Step of;
   };
   std::string name;
@@ -341,6 +355,7 @@ struct StoryView {
   struct Chosen {
     std::string name; // of its batch
     std::int64_t opened_at = 0;
+    std::optional<int> offset_min;
     PigmentStory::Note note;
   };
   std::optional<Chosen> chosen;

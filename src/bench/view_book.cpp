@@ -25,6 +25,8 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   if (!batch) return row;
   row.name = batch->name;
   row.opened_at = batch->opened_at;
+  if (const auto entry = bench.index.of.find(id); entry != bench.index.of.end())
+    row.offset_min = entry->second.offset_min;
   row.progress = batch->progress;
   row.warned = batch->damaged || batch->newer || !batch->warnings.empty();
   row.ratio = batch->standing.binder_ratio;
@@ -38,12 +40,15 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
 void add_list(const Bench& bench, BookView& v) {
   const auto& book = bench.book;
   v.search = book.search;
+  v.discarded = lists_discarded(bench);
   if (const auto* choice = std::get_if<ChoicePage>(&book.page)) {
     v.comparing = true;
     v.compared = name_of_batch(bench, choice->of.batch);
   }
   v.page = book.list_page;
-  const std::size_t count = book.search.empty() ? bench.batches.size() : book.found.size();
+  const std::size_t count = v.discarded           ? bench.discarded.size()
+                            : book.search.empty() ? bench.batches.size()
+                                                  : book.found.size();
   v.pages = pages_for(count, book_rows_a_page(bench.display));
   for (const std::string& batch : batches_of_page(bench)) v.rows.push_back(book_row(bench, batch));
 }
@@ -79,6 +84,10 @@ TrailView trail_at_slab(const session::Batch& batch) {
   return t;
 }
 
+void add_offset(const Bench& bench, TrailView& trail) {
+  if (trail.gathered_by) trail.offset_min = session::offset_of(bench.offsets, *trail.gathered_by);
+}
+
 BookView book_view(const Bench& bench) {
   BookView v;
   v.damages =
@@ -95,9 +104,12 @@ BookView book_view(const Bench& bench) {
   if (!v.batch) return v;
   v.colour = session::colour_of(*v.batch);
   v.trail = trail_at_slab(*v.batch);
+  add_offset(bench, v.trail);
   v.trail.band = kept_band(bench, v.batch->id);
   v.verdicts = verdicts_of(*v.batch);
   v.note = page->note;
+  v.new_name = page->name;
+  v.discarded = v.batch->discarded;
   add_lineage(bench, v);
   return v;
 }

@@ -176,6 +176,9 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.next = next_of(batch, v.pan, now);
   v.fill = fill_of(batch);
   v.tack = tack_of(batch);
+  v.room_guessed = batch.room_guessed;
+  v.celsius = batch.places.room.celsius;
+  v.humidity = batch.places.room.humidity;
   v.weighings = weighings_of(batch, v.pan);
   if (const auto at = session::last_pour(batch.pans, now.wall_ms))
     v.since_pour_ms = now.wall_ms - *at;

@@ -9,7 +9,8 @@ namespace bench {
 std::optional<NumberView> number_view(const Bench& bench);
 // No longer than it lay on the slab.
 TrailView trail_at_slab(const session::Batch& batch);
-PlanView plan_view(const Bench& bench);
+void add_offset(const Bench& bench, TrailView& trail);
+PlanView plan_view(const Bench& bench, const Now& now);
 BookView book_view(const Bench& bench);
 CompareView compare_view(const Bench& bench, const ComparePage& page);
 RangesView ranges_view(const Bench& bench, const RangesPage& page);

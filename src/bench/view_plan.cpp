@@ -63,7 +63,7 @@ std::vector<PlanView::Short> short_of(const Bench& bench, const Planned& comes_t
 
 }
 
-PlanView plan_view(const Bench& bench) {
+PlanView plan_view(const Bench& bench, const Now& now) {
   const PlanState& plan = bench.plan;
   PlanView v;
   const auto found = pigments_found(bench);
@@ -90,10 +90,11 @@ PlanView plan_view(const Bench& bench) {
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
   v.go_on = name_of_batch(bench, bench.plan.go_on);
-  v.again_of = plan.again_of.empty() ? "" : name_of_batch(bench, plan.again_of);
+  v.again_of = name_of_batch(bench, made_again(plan));
   v.celsius = plan.celsius;
   v.humidity = plan.humidity;
   v.room_guessed = plan.room_guessed;
+  if (!plan.room_guessed) v.room_age_ms = now.wall_ms - plan.room_read_at;
   v.cautions = cautions_of(bench);
   v.reading = plan.reading;
   v.cautions_seen = plan.cautions_seen;

@@ -41,7 +41,11 @@ StoryView story_view(const Bench& bench, const StoryPage& page) {
   for (const PigmentStory::Step& step : story.steps) {
     const auto entry = bench.index.of.find(step.batch);
     const bool known = entry != bench.index.of.end();
-    v.steps.push_back({known ? entry->second.name : "", known ? entry->second.opened_at : 0, step});
+    if (known)
+      v.steps.push_back(
+          {entry->second.name, entry->second.opened_at, entry->second.offset_min, step});
+    else
+      v.steps.push_back({"", 0, {}, step});
     v.low = std::min(v.low, step.low);
     v.high = std::max(v.high, step.high);
     for (const PigmentStory::Note& note : step.notes) {
@@ -52,10 +56,12 @@ StoryView story_view(const Bench& bench, const StoryPage& page) {
   if (const PigmentStory::Note* note = note_chosen(story)) {
     const auto entry = bench.index.of.find(step_of_note(story)->batch);
     const bool known = entry != bench.index.of.end();
-    v.chosen = {known ? entry->second.name : "", known ? entry->second.opened_at : 0, *note};
+    v.chosen = {"", 0, {}, *note};
+    if (known)
+      v.chosen = {entry->second.name, entry->second.opened_at, entry->second.offset_min, *note};
   }
   if (v.steps.empty()) // nobody has felt it: the guess stands alone
-    v.steps.push_back({"", 0, {"", {}, v.range.demand, v.range.low, v.range.high}});
+    v.steps.push_back({"", 0, {}, {"", {}, v.range.demand, v.range.low, v.range.high}});
   v.was = story.was;
   v.failure = bench.learning.failure;
   return v;

@@ -1,6 +1,7 @@
 #include "commands/clock.hpp"
 
 #include "words/commands_says.hpp"
+#include "words/moments.hpp"
 
 #include <chrono>
 
@@ -25,13 +26,10 @@ bool has_form(std::string_view text, std::string_view form) {
   return true;
 }
 
-// "Z", "+01:00", "-03:30"
-std::optional<int> offset_min(std::string_view text) {
-  if (text == "Z") return 0;
-  if (!has_form(text, "+00:00") && !has_form(text, "-00:00")) return std::nullopt;
-  const int hours = digits(text, 1, 2), minutes = digits(text, 4, 2);
-  if (hours < 0 || hours > 14 || minutes < 0 || minutes > 59) return std::nullopt;
-  return (hours * 60 + minutes) * (text[0] == '-' ? -1 : 1);
+// "Z", "+01:00", "-03:30", and nothing else.
+std::optional<int> zone_of(std::string_view text) {
+  const bool whole = text == "Z" || text.size() == 6;
+  return whole ? words::utc_offset_in(text) : std::nullopt;
 }
 
 }
@@ -43,7 +41,7 @@ words::Result<Moment> moment(std::string_view text) {
     return words::failure(words::CommandsSay::not_a_moment, {std::string(text)});
   };
   if (text.size() <= until_seconds) return wrong();
-  const auto offset = offset_min(text.substr(until_seconds));
+  const auto offset = zone_of(text.substr(until_seconds));
   if (!has_form(text.substr(0, until_seconds), "0000-00-00T00:00:00") || !offset) return wrong();
   const int year_number = digits(text, 0, 4), month_number = digits(text, 5, 2);
   const int day_number = digits(text, 8, 2), h = digits(text, 11, 2);

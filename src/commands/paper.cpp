@@ -1,6 +1,5 @@
 #include "commands/paper.hpp"
 
-#include "commands/clock.hpp"
 #include "commands/show.hpp"
 #include "disk/whole_file.hpp"
 #include "paper/sheet.hpp"
@@ -17,17 +16,6 @@ namespace {
 
 using Say = words::CommandsSay;
 using Status = words::Result<int>;
-
-// As far as a session's first line tells it; a clock set later tells it anew for what follows, but
-// not for what was before.
-paper::Offsets offsets_of(const std::vector<session::Log>& logs) {
-  paper::Offsets offsets;
-  for (const session::Log& log : logs)
-    for (const session::Line& line : log.lines)
-      if (const auto* began = std::get_if<session::Began>(&line.event))
-        if (const auto there = moment(began->local)) offsets[log.session] = there->utc_offset_min;
-  return offsets;
-}
 
 Status write_new(const std::string& name, const std::string& bytes) {
   const auto failed = disk::write_new(*disk::posix_files(), name, bytes);
@@ -59,7 +47,8 @@ Status make_sheet(const std::vector<session::Log>& logs, const std::string& want
   if (!batch) return tl::make_unexpected(batch.error());
   // Where nothing could be learnt, the sheet has the guess, and says that it is one.
   const auto ranges = session::learn_ranges(session::all_of(logs));
-  return hand_on(paper::sheet({*batch, offsets_of(logs), ranges ? &*ranges : nullptr}), to);
+  return hand_on(paper::sheet({*batch, session::offsets_of(logs), ranges ? &*ranges : nullptr}),
+                 to);
 }
 
 Status make_labels(const std::vector<session::Log>& logs, const std::string& wanted,
@@ -69,7 +58,7 @@ Status make_labels(const std::vector<session::Log>& logs, const std::string& wan
     return words::failure(Say::labels_bad_ending, {*to.file});
   const auto batch = find_batch(logs, wanted);
   if (!batch) return tl::make_unexpected(batch.error());
-  const paper::Offsets offsets = offsets_of(logs);
+  const paper::Offsets offsets = session::offsets_of(logs);
   const auto bytes = svg ? paper::labels_as_svg({*batch, offsets}, plan)
                          : paper::labels_as_html({*batch, offsets}, plan);
   if (!bytes) return tl::make_unexpected(bytes.error());
@@ -87,11 +76,11 @@ Status make_table(const std::vector<session::Log>& logs, const std::optional<std
   } else {
     const session::Lessons lessons = session::lessons_of(all);
     for (const std::string& id : session::batch_ids(all))
-      if (auto batch = session::fold(all, id, std::nullopt, lessons))
+      if (auto batch = session::fold(all, id, std::nullopt, lessons); batch && !batch->discarded)
         batches.push_back(*std::move(batch));
   }
   if (batches.empty()) return words::failure(Say::show_no_batches);
-  const paper::Offsets offsets = offsets_of(logs);
+  const paper::Offsets offsets = session::offsets_of(logs);
   return hand_on(totals ? paper::totals_table(batches, offsets)
                         : paper::additions_table(batches, offsets),
                  to);

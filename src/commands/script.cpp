@@ -141,7 +141,8 @@ Result<Action> read_write(const Words& w, std::string_view line) {
   using bench::SharedPad;
   using Field = std::pair<const char*, bench::PadKind>;
   constexpr std::array fields{Field{"name", PlanPad::name}, Field{"search", SharedPad::search},
-                              Field{"note", BookPad::note_text}};
+                              Field{"note", BookPad::note_text},
+                              Field{"batch_name", BookPad::name_text}};
   for (const auto& [name, field] : fields) {
     if (w.size() < 2 || w[1] != name) continue;
     const std::size_t behind = line.find(w[1], line.find("write") + 5) + w[1].size();

@@ -105,28 +105,60 @@ std::string printable(std::string_view text) {
   return out;
 }
 
+namespace {
+
+// As a label has it: the first eight digits of an id, or more of them.
+std::vector<std::string> ids_beginning(const std::vector<std::string>& ids,
+                                       const std::string& wanted) {
+  constexpr std::size_t on_label = 8;
+  std::vector<std::string> out;
+  if (wanted.size() < on_label) return out;
+  for (const std::string& id : ids)
+    if (id.compare(0, wanted.size(), wanted) == 0) out.push_back(id);
+  return out;
+}
+
+std::optional<Batch> latest(const Logs& logs, const std::vector<std::string>& ids,
+                            const Lessons& lessons) {
+  for (auto id = ids.rbegin(); id != ids.rend(); ++id)
+    if (auto batch = fold(logs, *id, std::nullopt, lessons); batch && !batch->discarded)
+      return batch;
+  return std::nullopt;
+}
+
+}
+
 words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string& wanted) {
   const Logs all = all_of(logs);
   const std::vector<std::string> ids = batch_ids(all);
   if (ids.empty()) return words::failure(Say::show_no_batches);
   const Lessons lessons = lessons_of(all);
-  const std::string id = wanted == "last" ? ids.back() : wanted;
-  if (auto batch = fold(all, id, std::nullopt, lessons)) return *std::move(batch);
+  if (wanted == "last") {
+    auto last = latest(all, ids, lessons);
+    return last ? words::Result<Batch>(*std::move(last)) : words::failure(Say::show_no_batches);
+  }
+  if (auto batch = fold(all, wanted, std::nullopt, lessons)) return *std::move(batch);
   std::optional<Batch> named;
   for (const std::string& other : ids) {
     auto batch = fold(all, other, std::nullopt, lessons);
-    if (!batch || batch->name != wanted) continue;
+    if (!batch || batch->discarded || batch->name != wanted) continue;
     if (named) return words::failure(Say::show_name_twice, {wanted, named->id, batch->id});
     named = std::move(batch);
   }
-  if (!named) return words::failure(Say::show_no_batch, {wanted});
-  return *std::move(named);
+  if (named) return *std::move(named);
+  const auto begun_so = ids_beginning(ids, wanted);
+  if (begun_so.size() > 1)
+    return words::failure(Say::show_id_twice, {wanted, begun_so[0], begun_so[1]});
+  auto batch = begun_so.empty() ? std::nullopt : fold(all, begun_so[0], std::nullopt, lessons);
+  if (!batch) return words::failure(Say::show_no_batch, {wanted});
+  return *std::move(batch);
 }
 
 std::string shown_for_people(const Batch& batch) {
   Page page;
   page.line(Say::show_title, {batch.name, batch.id, progress_words(batch.progress),
                               studio::utc_for_people(batch.opened_at)});
+  if (batch.discarded) page.line(Say::show_discarded, {});
   const double humidity = batch.places.room.humidity * 100;
   page.line(Say::show_room, {number(batch.places.room.celsius, 1),
                              paint::written(humidity, paint::decimals_as_read(humidity)),
@@ -150,7 +182,7 @@ std::string list_for_people(const std::vector<Log>& logs) {
   Page page;
   for (const std::string& id : batch_ids(all)) {
     const auto batch = fold(all, id, std::nullopt, lessons);
-    if (!batch) continue;
+    if (!batch || batch->discarded) continue;
     const auto& ratio = batch->standing.binder_ratio;
     page.line(Say::list_batch,
               {id, studio::utc_for_people(batch->opened_at), progress_words(batch->progress),

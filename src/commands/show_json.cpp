@@ -147,6 +147,7 @@ std::string shown_as_json(const Batch& batch) {
                 {"humidity", batch.places.room.humidity},
                 {"guessed", batch.room_guessed}}},
               {"powder_is_dry", batch.powder_is_dry}};
+  if (batch.discarded) out["discarded"] = true;
   out["in_hand"] = session::name_of(in_hand(batch.places));
   out["standing"] = standing(batch.standing);
   out["places"] = places(batch);

@@ -10,8 +10,7 @@ namespace paper {
 using namespace session;
 
 int offset_of(const Handed& handed, const Ref& line) {
-  const auto found = handed.offsets.find(line.session);
-  return found == handed.offsets.end() ? 0 : found->second;
+  return session::offset_of(handed.offsets, line).value_or(0);
 }
 
 int offset_of(const Handed& handed) {
@@ -21,8 +20,9 @@ int offset_of(const Handed& handed) {
 }
 
 bool knows_zone(const Handed& handed) {
-  return std::all_of(handed.batch.entries.begin(), handed.batch.entries.end(),
-                     [&](const Entry& e) { return handed.offsets.count(e.ref.session) > 0; });
+  return std::all_of(handed.batch.entries.begin(), handed.batch.entries.end(), [&](const Entry& e) {
+    return session::offset_of(handed.offsets, e.ref).has_value();
+  });
 }
 
 bool is_coloured(const Card& card) {

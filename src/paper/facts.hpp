@@ -1,17 +1,16 @@
 // What sheet, labels and table say alike of a batch.
 #pragma once
 
+#include "session/offsets.hpp"
 #include "session/ranges.hpp"
 
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace paper {
 
-// Minutes east of UTC by the clock of each session's device, as far as its `began` says.
-using Offsets = std::map<std::string, int>;
+using Offsets = session::Offsets;
 
 struct Handed {
   const session::Batch& batch;

@@ -44,7 +44,8 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
   material_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, session::CardKind::pigment,
                   rgb(row.colour), g.ink);
   const double warned = row.warned ? 8 : 0;
-  const std::string when = date_and_time(row.opened_at, sheet.view.utc_offset_min);
+  const std::string when =
+      date_and_time(row.opened_at, row.offset_min.value_or(sheet.view.utc_offset_min));
   const bool wide = r.w > 150;
   const double name_w = (wide ? 0.55 : 1) * (r.right() - ratio - warned - x);
   std::vector<Label> left{{row.name, clean_bold, false, 1}};
@@ -104,6 +105,10 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
       if (row.pad == at.id) batch_row(sheet, at, row);
     if (at.id.kind == BookPad::ranges)
       pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::book_ranges), clean_letters}});
+    if (at.id.kind == BookPad::discarded)
+      pad(sheet, at, plain(sheet.theme),
+          {{book.discarded ? say(words::ScreensSay::book_to_list) : say(Say::book_discarded),
+            clean_letters}});
     if (at.id.kind == SharedPad::leave)
       pad(sheet, at, plain(sheet.theme),
           {{say(words::ScreensSay::pad_leave_number), clean_letters}});
@@ -112,6 +117,9 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
     if (at.id.kind == SharedPad::page_on)
       pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::page_on), clean_letters}});
   }
+  if (book.discarded)
+    labels(sheet, sheet.view.layout.more, plain(sheet.theme),
+           {{say(Say::book_discarded_list), small, false, 2}}, Anchor::left);
   if (book.comparing)
     labels(sheet, sheet.view.layout.more, plain(sheet.theme),
            {{say(Say::book_compare_with, {book.compared}), clean_bold, false, 2}}, Anchor::left);
@@ -194,6 +202,7 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
   std::string last =
       say(words::SessionSay::book_room, {reading_words(batch.places.room.celsius),
                                          reading_words(batch.places.room.humidity * 100)});
+  if (batch.room_guessed) last += ", " + say(words::SessionSay::plan_guess);
   if (batch.newer)
     last = say(words::SessionSay::batch_of_newer_format);
   else if (batch.damaged)
@@ -268,6 +277,7 @@ std::vector<std::string> verdict_words(const bench::BookView& book) {
 std::vector<NoteLine> told_of(const bench::BookView& book) {
   const session::Batch& batch = *book.batch;
   std::vector<NoteLine> out;
+  if (book.discarded) out.push_back({say(Say::book_is_discarded), true});
   for (const std::string& day : verdict_words(book)) out.push_back({day, true});
   if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
   if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
@@ -282,7 +292,7 @@ std::vector<NoteLine> told_of(const bench::BookView& book) {
 
 // One line each, the last with as many as are left; notes the latest first.
 void told(Sheet& sheet, const bench::BookView& book) {
-  if (book.note) return; // its field is there
+  if (book.note || book.new_name) return; // its field is there
   const Theme& t = sheet.theme;
   panel(sheet, sheet.view.layout.more);
   const Rect area = inset(sheet.view.layout.more, 3.2);
@@ -312,6 +322,9 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
                {{say(Say::book_make_again), open ? clean_letters : clean_bold}});
   case BookPad::compare: return pad(sheet, at, plain(t), {{say(Say::book_compare), clean_letters}});
   case BookPad::note: return pad(sheet, at, plain(t), {{say(Say::book_note), clean_letters}});
+  case BookPad::rename: return pad(sheet, at, plain(t), {{say(Say::book_rename), clean_letters}});
+  case BookPad::discard: return pad(sheet, at, plain(t), {{say(Say::book_discard), clean_letters}});
+  case BookPad::have_back: return pad(sheet, at, dark(t), {{say(Say::book_have_back), clean_bold}});
   case BookPad::keep: return pad(sheet, at, dark(t), {{say(Say::book_keep), clean_bold}});
   case BookPad::to_list:
     return pad(sheet, at, plain(t), {{say(words::ScreensSay::book_to_list), clean_letters}});
@@ -320,11 +333,13 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
                {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
   case BookPad::batch:
   case BookPad::ranges: // of the list
+  case BookPad::discarded:
   case BookPad::range_of:
   case BookPad::note_before:
   case BookPad::note_after:
-  case BookPad::set_aside:         // of the ranges
-  case BookPad::note_text: return; // a text field
+  case BookPad::set_aside: // of the ranges
+  case BookPad::name_text:
+  case BookPad::note_text: return; // text fields
   }
 }
 

@@ -47,6 +47,8 @@ struct Fields {
                    book.search,
                    book.comparing ? Say::book_search_other : Say::book_search});
     if (book.note) out.push_back({{BookPad::note_text, ""}, *book.note, Say::book_note_text});
+    if (book.new_name)
+      out.push_back({{BookPad::name_text, ""}, *book.new_name, Say::book_name_text});
   }
   template <words::one_of<bench::SlabView, bench::CompareView, bench::TabletView, bench::PansView,
                           bench::RangesView, bench::StoryView>

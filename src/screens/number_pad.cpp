@@ -63,8 +63,13 @@ std::string asked(PlanPad pad, const bench::NumberView& number) {
   return "";
 }
 
-std::string asked(MorePad pad) {
+std::string asked_of_room(const std::string& arg) {
+  return say(arg == "humidity" ? Say::ask_humidity : Say::ask_celsius);
+}
+
+std::string asked(MorePad pad, const std::string& arg) {
   switch (pad) {
+  case MorePad::room: return asked_of_room(arg);
   case MorePad::weigh_paint: return say(Say::ask_weigh_paint);
   case MorePad::spilt: return say(Say::ask_spilt);
   case MorePad::other_amount: return say(Say::ask_other_amount);
@@ -74,7 +79,15 @@ std::string asked(MorePad pad) {
   case MorePad::paint_of:
   case MorePad::lines:
   case MorePad::earlier:
+  case MorePad::later:
+  case MorePad::run:
   case MorePad::line:
+  case MorePad::other_material:
+  case MorePad::it_was:
+  case MorePad::materials:
+  case MorePad::more_materials:
+  case MorePad::choose_pads:
+  case MorePad::on_pad:
   case MorePad::five_earlier:
   case MorePad::take_back:
   case MorePad::found: return "";
@@ -85,10 +98,11 @@ std::string asked(MorePad pad) {
 std::string asked(const bench::NumberView& number) {
   const bench::PadKind target = number.target.kind;
   if (const auto plan = target.as<PlanPad>()) return asked(*plan, number);
-  if (const auto more = target.as<MorePad>()) return asked(*more);
+  if (const auto more = target.as<MorePad>()) return asked(*more, number.target.arg);
   if (target == SlabPad::add) return say(Say::ask_grams_of, {number.of});
   if (target == ChoicePad::bottle_of) return say(Say::ask_bottle_of, {number.of});
   if (target == ShelfPad::fact) return fact_words(number.target.arg);
+  if (target == PansPad::room) return asked_of_room(number.target.arg);
   if (target == PansPad::pour_g) return say(Say::ask_pour_g, {number.of});
   if (target == PansPad::weigh_pan) return say(Say::ask_pan_g, {number.of});
   return number.of;

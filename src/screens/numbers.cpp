@@ -57,7 +57,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
                           : say(words::ScreensSay::entries_left_out, {std::to_string(n)}),
                    Tone::plain});
   if (slab.dried_mL.value >= 0.05)
-    out.push_back({say(Say::dried_off, {number_words(slab.dried_mL, 1)}), Tone::quiet});
+    out.push_back({say(slab.room_guessed ? Say::dried_off_by_guess : Say::dried_off,
+                       {number_words(slab.dried_mL, 1)}),
+                   Tone::quiet});
   return out;
 }
 

@@ -120,6 +120,14 @@ void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   if (said) tick(sheet, {at.box.centre().x, at.box.y + 4.4}, 4, g.ink);
 }
 
+void room_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
+  const std::string room = say(words::SessionSay::book_room,
+                               {reading_words(pans.celsius), reading_words(pans.humidity * 100)});
+  pad(sheet, at, plain(sheet.theme),
+      {{room, slab_letters, false, 2},
+       {pans.room_guessed ? say(words::SessionSay::plan_guess) : "", slab_letters, true}});
+}
+
 void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const Theme& t = sheet.theme;
   const std::string number = std::to_string(pans.pan);
@@ -129,6 +137,8 @@ void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   case PansPad::pour_all:
     return pad(sheet, at, pans.all > 0 ? dark(t) : plain(t),
                {{all_words(pans), big_bold, false, 3}});
+  case PansPad::pour_pan:
+    return pad(sheet, at, plain(t), {{say(Say::pans_pour_into, {number}), slab_bold, false, 3}});
   case PansPad::pour_g:
   case PansPad::weigh_pan:
     return pad(sheet, at, plain(t),
@@ -143,6 +153,7 @@ void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   case PansPad::more_pans: return pad(sheet, at, plain(t), {{say(Say::pans_more), slab_letters}});
   case PansPad::batch_back: return pad(sheet, at, plain(t), {{say(Say::pans_older), slab_letters}});
   case PansPad::batch_on: return pad(sheet, at, plain(t), {{say(Say::pans_newer), slab_letters}});
+  case PansPad::room: return room_pad(sheet, at, pans);
   case PansPad::pan:
   case PansPad::new_pan: return; // one each
   }
@@ -170,6 +181,7 @@ NextWords next_words(const PansView& pans) {
   const std::string next = say(Say::pans_next), firm = say(Say::pans_if_firm);
   const std::string from = n.weighed                    ? say(Say::pans_from_scale)
                            : pans.weighings.size() == 1 ? say(Say::pans_weigh_again)
+                           : pans.room_guessed          ? say(Say::pans_from_guess)
                                                         : say(Say::pans_from_room);
   switch (n.kind) {
   case Next::nothing: return {say(Say::pans_first), say(Say::pans_tap_one), ""};

@@ -120,9 +120,19 @@ void cautions_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& pla
          Anchor::left);
 }
 
+// How far it can be trusted: nothing where it was read just now.
+std::string room_words(const bench::PlanView& plan) {
+  if (plan.room_guessed) return say(words::SessionSay::plan_guess);
+  constexpr std::int64_t an_hour_ms = 3'600'000, two_days_h = 48;
+  const std::int64_t hours = plan.room_age_ms / an_hour_ms;
+  if (hours < 1) return "";
+  return hours < two_days_h ? say(Say::plan_room_hours, {std::to_string(hours)})
+                            : say(Say::plan_room_days, {std::to_string(hours / 24)});
+}
+
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   const Ground g = plain(sheet.theme);
-  const std::string guess = plan.room_guessed ? say(words::SessionSay::plan_guess) : "";
+  const std::string guess = room_words(plan);
   const Lettering small{cap::small, false, cap::small};
   if (at.id.kind == SharedPad::page_back)
     pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});

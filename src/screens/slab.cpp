@@ -61,7 +61,10 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   for (const std::string& line : name.lines)
     write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_bold, g.ink, line, width);
   write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_letters, g.ink,
-        m.several > 0 ? say(Say::pad_which) : next_words(m.next), width);
+        m.corrects      ? say(Say::pad_it_was)
+        : m.several > 0 ? say(Say::pad_which)
+                        : next_words(m.next),
+        width);
   if (!m.dropper.empty())
     write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.quiet, m.dropper,
           width);

@@ -33,6 +33,14 @@ struct Question {
   words::Sentence operator()(const bench::TroublesPanel&) const { return Say::ask_trouble; }
   words::Sentence operator()(const bench::MorePanel&) const { return Say::ask_more; }
   words::Sentence operator()(const bench::PigmentsPanel&) const { return Say::ask_pigment; }
+  words::Sentence operator()(const bench::MaterialsPanel& panel) const {
+    switch (panel.why) {
+    case bench::MaterialsPanel::add: return Say::ask_material;
+    case bench::MaterialsPanel::was: return Say::ask_material_was;
+    case bench::MaterialsPanel::choose: return Say::ask_pads;
+    }
+    return {};
+  }
   words::Sentence operator()(const bench::PaintsPanel&) const { return Say::ask_paint; }
   words::Sentence operator()(const bench::LinesPanel&) const { return Say::ask_line; }
   words::Sentence operator()(const bench::LinePanel&) const { return Say::ask_how_wrong; }
@@ -51,12 +59,17 @@ const bench::MaterialView* material_named(const bench::SlabView& slab, const std
 
 void bottle_pad(Sheet& sheet, const bench::Pad& at, const bench::MaterialView& m) {
   const Theme& t = sheet.theme;
-  const Ground g = pad_box(sheet, at, on(t, material_colour(t, m.kind)));
+  const Ground g = pad_box(sheet, at, m.has_pad ? dark(t) : on(t, material_colour(t, m.kind)));
   const Rect& r = at.box;
   const double size = 6;
   material_symbol(sheet, {r.centre().x, r.y + 2.2 + size / 2}, size, m.kind,
                   sheet.view.pressed == at.id ? g.fill : t.slab, g.ink);
   labels(sheet, {r.x, r.y + size + 2.4, r.w, r.h - size - 3}, g, {{m.name, slab_bold, false, 2}});
+}
+
+void card_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  for (const bench::MaterialView& m : slab.cards)
+    if (m.pad == at.id) bottle_pad(sheet, at, m);
 }
 
 int specks_drawn(session::Specks specks) {
@@ -117,14 +130,19 @@ void paint_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) 
                       ", " + grams_words(p.grams));
 }
 
+std::string when_words(const bench::LineView& line, int utc_offset_min) {
+  std::string out = time_to_second(line.at, line.offset_min.value_or(utc_offset_min));
+  const auto took_s = static_cast<double>(line.took_ms) / 1000;
+  if (took_s > 0) out = say(Say::lines_in_time, {minutes_seconds(took_s), out});
+  return line.corrected ? out + ", " + say(Say::corrected) : out;
+}
+
 void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   for (const bench::LineView& line : slab.lines)
     if (line.pad == at.id)
       pad(sheet, at, plain(sheet.theme),
           {{event_words(line.event, line.card_name), slab_bold, false, 2},
-           {time_to_second(line.at, sheet.view.utc_offset_min) +
-                (line.corrected ? ", " + say(Say::corrected) : ""),
-            slab_letters, true, 1}});
+           {when_words(line, sheet.view.utc_offset_min), slab_letters, true, 1}});
 }
 
 void simple(Sheet& sheet, const bench::Pad& at, words::Sentence words,
@@ -145,7 +163,9 @@ void found_pad(Sheet& sheet, const bench::Pad& at) {
 
 void more_pad(Sheet& sheet, const bench::Pad& at, MorePad pad, const bench::SlabView& slab) {
   switch (pad) {
-  case MorePad::lines: return simple(sheet, at, Say::pad_lines);
+  case MorePad::lines:
+    return simple(sheet, at,
+                  is_open<bench::LinesPanel>(slab.panel) ? Say::pad_all_lines : Say::pad_lines);
   case MorePad::other_paint: return simple(sheet, at, Say::pad_other_paint);
   case MorePad::weigh_paint:
     return simple(sheet, at, Say::pad_weigh_paint, Say::pad_weigh_paint_what);
@@ -158,7 +178,16 @@ void more_pad(Sheet& sheet, const bench::Pad& at, MorePad pad, const bench::Slab
   case MorePad::five_earlier: return simple(sheet, at, Say::pad_five_earlier);
   case MorePad::take_back: return simple(sheet, at, Say::pad_take_back);
   case MorePad::found: return found_pad(sheet, at);
+  case MorePad::room: return simple(sheet, at, Say::pad_room);
+  case MorePad::later: return simple(sheet, at, Say::pad_later);
+  case MorePad::other_material: return simple(sheet, at, Say::pad_other_material);
+  case MorePad::materials: return simple(sheet, at, Say::pad_materials);
+  case MorePad::more_materials: return simple(sheet, at, Say::pad_more);
+  case MorePad::choose_pads: return simple(sheet, at, Say::pad_choose_pads);
+  case MorePad::it_was:
+  case MorePad::on_pad: return card_pad(sheet, at, slab);
   case MorePad::paint_of: return paint_pad(sheet, at, slab);
+  case MorePad::run:
   case MorePad::line: return line_pad(sheet, at, slab);
   }
 }
@@ -191,6 +220,7 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, ChoicePad choice, const benc
 }
 
 void add_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  card_pad(sheet, at, slab);
   for (const auto& m : slab.pigments)
     if (m.pad == at.id)
       pigment_pad(sheet, at, m.name, m.colour, m.grams ? grams_words(*m.grams) : "–");
@@ -228,7 +258,8 @@ std::string asked(const bench::SlabView& slab, int utc_offset_min) {
   if (is_open<bench::LinesPanel>(slab.panel) && slab.lines.empty()) return say(Say::ask_no_lines);
   if (is_open<bench::LinePanel>(slab.panel) && !slab.lines.empty())
     return event_words(slab.lines[0].event, slab.lines[0].card_name) + ", " +
-           time_to_second(slab.lines[0].at, utc_offset_min) + ": " + say(Say::ask_how_wrong);
+           time_to_second(slab.lines[0].at, slab.lines[0].offset_min.value_or(utc_offset_min)) +
+           ": " + say(Say::ask_how_wrong);
   return say(std::visit(Question{}, slab.panel));
 }
 

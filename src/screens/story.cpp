@@ -56,8 +56,9 @@ void step_row(Sheet& sheet, const RangeChart& c, std::size_t i, const StoryView&
            {cap::clear, !guess, cap::small},
            guess,
            2},
-          {guess ? "" : words::date(step.opened_at, sheet.view.utc_offset_min), clean_letters, true,
-           1}},
+          {guess ? ""
+                 : words::date(step.opened_at, step.offset_min.value_or(sheet.view.utc_offset_min)),
+           clean_letters, true, 1}},
          Anchor::left);
   const double y = bars.y + bars.h * 0.72;
   interval(sheet, c, y, step.of.low, step.of.demand, step.of.high, !guess);
@@ -80,9 +81,10 @@ void was(Sheet& sheet, const RangeChart& c, const StoryView& story) {
 
 std::string said_of_note(const StoryView& story, int utc_offset_min) {
   if (!story.chosen) return say(Say::range_not_felt);
-  const auto& [name, opened_at, note] = *story.chosen;
-  const std::string said = say(Say::range_note, {name, words::date(opened_at, utc_offset_min),
-                                                 session::feel_words(note.as)});
+  const auto& [name, opened_at, offset_min, note] = *story.chosen;
+  const std::string said =
+      say(Say::range_note, {name, words::date(opened_at, offset_min.value_or(utc_offset_min)),
+                            session::feel_words(note.as)});
   return note.set_aside ? said + " (" + say(Say::range_left_out) + ")" : said;
 }
 

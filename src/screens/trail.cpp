@@ -173,8 +173,10 @@ void draw_gathered(Sheet& sheet, const TrailPlot& p, Taken& taken) {
   const Point at{p.flow.x(p.trail.points.back().flow), p.time.y(*p.trail.gathered)};
   const double thick = marker_mm * 0.75;
   sheet.shapes.push_back(Disc{at, thick, sheet.theme.ink, clear, 0});
-  const Flag flag{at, 2 * thick,
-                  say(Say::trail_gathered, {time_of_day(at_ms, sheet.view.utc_offset_min)})};
+  const Flag flag{
+      at, 2 * thick,
+      say(Say::trail_gathered,
+          {time_of_day(at_ms, p.trail.offset_min.value_or(sheet.view.utc_offset_min))})};
   const auto place = place_labels({flag}, taken, p.style.cap_mm)[0];
   if (!place) return;
   taken.boxes.push_back(place->box);

@@ -13,7 +13,10 @@ using Say = words::SlabSay;
 using words::say;
 
 std::string undo_words(const bench::UndoView& undo) {
-  if (undo.target) return event_words(*undo.target, undo.card_name);
+  if (undo.target) {
+    const std::string what = event_words(*undo.target, undo.card_name);
+    return undo.gives_back ? say(Say::undo_gives_back, {what}) : what;
+  }
   return say(undo.came_back ? Say::undo_nothing_since : Say::undo_nothing);
 }
 

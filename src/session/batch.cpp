@@ -227,6 +227,7 @@ struct Apply {
   void operator()(const StageBegan& s) const { begin_stage(batch, state, s, ref.session); }
   void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered); }
   void operator()(const Closed&) const { leave_slab(batch, Progress::closed); }
+  void operator()(const Discarded&) const { batch.discarded = true; }
   void operator()(const Moved& m) const { move_paint(batch, m.from, m.to, m.quantity, ref); }
   void operator()(const Lost& l) const { move_paint(batch, l.from, std::nullopt, l.quantity, ref); }
   void operator()(const Weighed& w) const { weigh_paint(batch, w, ref); }
@@ -234,10 +235,10 @@ struct Apply {
   void operator()(const Unknown& u) const {
     batch.warnings.push_back({WarningKind::unknown_event, ref, u.e});
   }
-  template <
-      words::one_of<Began, LaidOut, PutAway, Added, Felt, Dot, Trouble, BottleWeighed, CountLost,
-                    Noted, SetAside, Withdrawn, Corrected, Photo, Gone, ClockJumped, Left>
-          Elsewhere>
+  template <words::one_of<Began, LaidOut, PutAway, Added, Felt, GoesOn, Dot, Trouble, BottleWeighed,
+                          CountLost, Noted, SetAside, Withdrawn, Corrected, Photo, Gone,
+                          ClockJumped, Left>
+                Elsewhere>
   void operator()(const Elsewhere&) const {}
 };
 
@@ -249,10 +250,11 @@ void add(Batch& batch, const Entry& e, const Card& card, const paint::Amount& gr
   put_in(batch, card, grams, e.ref);
 }
 
-// A pass belongs to the session that began it: when another session speaks, it had ended with the
-// last line before.
-void leave_session(FoldState& state, const std::string& next) {
+// A pass belongs to the session that began it: when another session speaks, or none does any more,
+// it had ended with its own session's last line.
+void leave_session(FoldState& state, const std::string& next, Clock left_at) {
   if (state.pass_session.empty() || state.pass_session == next) return;
+  if (running(state.batch)) dry_until(state.batch, left_at);
   end_pass(state.batch, state.batch.clock);
   state.pass_session.clear();
   state.batch.places.spread = paint::Spread::gathered;
@@ -274,13 +276,29 @@ Clock clock_of(const Moment& now, const BatchLines& lines, std::int64_t opened_a
   return std::max(last, own);
 }
 
+// Up to now, or as far as is known of a pass: whether one runs that nobody has ended, only now
+// tells.
+void go_on_until(FoldState& state, const BatchLines& lines, const std::optional<Moment>& now) {
+  Batch& batch = state.batch;
+  const auto end = lines.ends.find(state.pass_session);
+  const Clock left_at = end == lines.ends.end() ? batch.clock : end->second;
+  if (now) {
+    const Clock until = clock_of(*now, lines, batch.opened_at, batch.clock);
+    leave_session(state, now->session, std::min(left_at, until));
+    dry_until(batch, until);
+  } else if (running(batch)) {
+    dry_until(batch, left_at);
+    if (lines.over.count(state.pass_session) > 0) leave_session(state, "", left_at);
+  }
+}
+
 }
 
 void take(FoldState& state, FoldLines& lines) {
   const std::size_t i = state.taken++;
   Batch& batch = state.batch;
   Entry& e = lines.of.entries[i];
-  leave_session(state, e.ref.session);
+  leave_session(state, e.ref.session, lines.of.left_at[i]);
   if (was_covered(e))
     pass_by(batch, e.clock);
   else
@@ -309,10 +327,7 @@ Batch finished(FoldState state, std::vector<Entry> entries, const BatchLines& li
   batch.damaged = lines.damaged;
   mark_feelings(batch);
   if (now) look_for_wrong_clock(batch, *now);
-  if (now && batch.progress == Progress::open) {
-    leave_session(state, now->session);
-    dry_until(batch, clock_of(*now, lines, batch.opened_at, batch.clock));
-  }
+  if (batch.progress == Progress::open) go_on_until(state, lines, now);
   batch.standing = paint::stand(paint_in_hand(batch), batch.places.bench);
   if (batch.pans.empty()) batch.dried_mL = batch.standing.water_lost_mL;
   return std::move(batch);
@@ -329,7 +344,7 @@ Lessons lessons_of(const Logs& logs) {
   Lessons lessons;
   for (const std::string& id : batch_ids(logs)) {
     const auto batch = teach.count(id) ? fold(logs, id, std::nullopt, lessons) : std::nullopt;
-    if (batch) lessons.push_back({id, batch->opened_at, batch->places.bench});
+    if (batch && !batch->discarded) lessons.push_back({id, batch->opened_at, batch->places.bench});
   }
   return lessons;
 }

@@ -105,6 +105,7 @@ struct Batch {
   std::int64_t opened_at = 0; // ms since 1970
   std::int64_t last_at = 0;
   Progress progress = Progress::open;
+  bool discarded = false;
   bool room_guessed = true;
   std::map<std::string, Card> cards; // by id, as last laid out in a session of this batch
   std::vector<Entry> entries;        // in order, withdrawn ones too
@@ -154,8 +155,8 @@ using Lessons = std::vector<Lesson>; // in order of opening
 Lessons lessons_of(const Logs& logs);
 
 // Folds one batch, with what earlier ones taught of the bench. With `now` an open batch goes on
-// drying up to that moment; without it the fold ends at the batch's last line. Absent if no log
-// opened that batch.
+// drying up to that moment; without it the fold ends at the batch's last line, or, where a pass
+// runs, at the last line of the session that began it. Absent if no log opened that batch.
 std::optional<Batch> fold(const Logs& logs, const std::string& batch,
                           const std::optional<Moment>& now = std::nullopt,
                           const Lessons& lessons = {});

@@ -107,6 +107,12 @@ struct StageBegan {
   bool operator==(const StageBegan&) const = default;
 };
 
+// The stage still runs: written while nothing else is, so that a program that dies has not lost it.
+struct GoesOn {
+  static constexpr std::string_view word = "goes_on";
+  bool operator==(const GoesOn&) const = default;
+};
+
 enum class Specks { many, few, none };
 
 struct Dot {
@@ -284,6 +290,13 @@ struct Closed {
   bool operator==(const Closed&) const = default;
 };
 
+// The batch leaves every list and teaches nothing; what went into it is gone all the same.
+// Withdrawn, it is there again.
+struct Discarded {
+  static constexpr std::string_view word = "discarded";
+  bool operator==(const Discarded&) const = default;
+};
+
 struct ClockJumped {
   static constexpr std::string_view word = "clock_jumped";
   std::int64_t by_ms = 0; // wall clock against the running one
@@ -303,10 +316,11 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event = std::variant<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Added, Felt,
-                           StageBegan, Dot, Trouble, BottleWeighed, CountLost, Moved, Lost, Weighed,
-                           AsBefore, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Withdrawn,
-                           Corrected, Photo, Gone, Gathered, Closed, ClockJumped, Left, Unknown>;
+using Event =
+    std::variant<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Added, Felt, StageBegan,
+                 GoesOn, Dot, Trouble, BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore,
+                 Found, Poured, PanWeighed, Verdict, Noted, SetAside, Withdrawn, Corrected, Photo,
+                 Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;

@@ -140,6 +140,7 @@ RoomSet read(An<RoomSet>, Fields& f) {
 CautionsSeen read(An<CautionsSeen>, Fields&) { return {}; }
 Felt read(An<Felt>, Fields& f) { return {f.word("as", feel_named), f.word("by", by_named)}; }
 StageBegan read(An<StageBegan>, Fields& f) { return {f.word("stage", stage_named)}; }
+GoesOn read(An<GoesOn>, Fields&) { return {}; }
 Dot read(An<Dot>, Fields& f) { return {f.word("specks", specks_named)}; }
 Trouble read(An<Trouble>, Fields& f) { return {f.word("what", trouble_named)}; }
 BottleWeighed read(An<BottleWeighed>, Fields& f) {
@@ -162,6 +163,7 @@ SetAside read(An<SetAside>, Fields& f) { return {f.ref("line")}; }
 Withdrawn read(An<Withdrawn>, Fields& f) { return {f.ref("line")}; }
 Gathered read(An<Gathered>, Fields&) { return {}; }
 Closed read(An<Closed>, Fields&) { return {}; }
+Discarded read(An<Discarded>, Fields&) { return {}; }
 ClockJumped read(An<ClockJumped>, Fields& f) {
   return {f.integer("by_ms", -far, far), f.text("local")};
 }
@@ -228,6 +230,7 @@ void write(const Felt& f, Json& j) {
   j["by"] = name_of(f.by);
 }
 void write(const StageBegan& s, Json& j) { j["stage"] = name_of(s.stage); }
+void write(const GoesOn&, Json&) {}
 void write(const Dot& d, Json& j) { j["specks"] = name_of(d.specks); }
 void write(const Trouble& t, Json& j) { j["what"] = name_of(t.what); }
 void write(const BottleWeighed& b, Json& j) {
@@ -291,6 +294,7 @@ void write(const Gone& g, Json& j) {
 }
 void write(const Gathered&, Json&) {}
 void write(const Closed&, Json&) {}
+void write(const Discarded&, Json&) {}
 void write(const ClockJumped& c, Json& j) {
   j["by_ms"] = c.by_ms;
   j["local"] = c.local;

@@ -23,6 +23,24 @@ void set_clocks(const std::vector<Resolved>& items, BatchLines& out) {
   }
 }
 
+// Its last line may be of another batch, or of none.
+void set_ends(const Logs& logs, BatchLines& out) {
+  for (const Log* log : logs) {
+    const auto anchor = out.anchors.find(log->session);
+    if (anchor == out.anchors.end() || log->lines.empty()) continue;
+    const double own = static_cast<double>(log->lines.back().t) / 1000;
+    out.ends[log->session] = anchor->second + own;
+    if (std::holds_alternative<Left>(log->lines.back().event)) out.over.insert(log->session);
+  }
+  const auto& entries = out.entries;
+  for (std::size_t i = 0; i < entries.size(); ++i) {
+    const bool another = i > 0 && entries[i].ref.session != entries[i - 1].ref.session;
+    out.left_at.push_back(another ? std::clamp(out.ends[entries[i - 1].ref.session],
+                                               entries[i - 1].clock, entries[i].clock)
+                                  : entries[i].clock);
+  }
+}
+
 }
 
 BatchLines lines_of(const Logs& logs, const std::string& batch) {
@@ -41,6 +59,7 @@ BatchLines lines_of(const Logs& logs, const std::string& batch) {
     out.tools.push_back(std::move(line.tool));
   }
   set_clocks(resolved.lines, out);
+  set_ends(logs, out);
   out.laid_out = std::move(resolved.laid_out);
   out.warnings = std::move(resolved.warnings);
   out.damaged = resolved.damaged;

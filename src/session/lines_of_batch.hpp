@@ -4,6 +4,8 @@
 
 #include "session/resolve.hpp"
 
+#include <set>
+
 namespace session {
 
 struct BatchLines {
@@ -13,6 +15,9 @@ struct BatchLines {
   std::vector<SharedCard> tools; // for each addition: its dropper or spoon; else null
   std::map<std::string, SharedCard> laid_out;
   std::map<std::string, double> anchors; // session -> batch clock less the session's own, in s
+  std::map<std::string, Clock> ends;     // session -> moment of its last line, of whatever batch
+  std::set<std::string> over;            // sessions that ended in good order
+  std::vector<Clock> left_at; // for each entry: until when the session of the one before was there
   std::vector<Warning> warnings;
   bool damaged = false; // a log that speaks of the batch is
   bool newer = false;   // a log that speaks of it is of a newer format

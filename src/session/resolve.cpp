@@ -23,9 +23,9 @@ CardNames cards_named_by(const Corrected& c) {
   return {};
 }
 template <words::one_of<Began, LaidOut, PutAway, Opened, RoomSet, CautionsSeen, Felt, StageBegan,
-                        Dot, Trouble, Moved, Lost, Weighed, AsBefore, Found, Poured, PanWeighed,
-                        Verdict, Noted, SetAside, Withdrawn, Photo, Gone, Gathered, Closed,
-                        ClockJumped, Left, Unknown>
+                        GoesOn, Dot, Trouble, Moved, Lost, Weighed, AsBefore, Found, Poured,
+                        PanWeighed, Verdict, Noted, SetAside, Withdrawn, Photo, Gone, Gathered,
+                        Closed, Discarded, ClockJumped, Left, Unknown>
               NamesNone>
 CardNames cards_named_by(const NamesNone&) {
   return {};

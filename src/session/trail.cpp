@@ -15,7 +15,10 @@ TrailView trail_view(const Batch& batch) {
     t.now = batch.standing.flow_now->value;
   for (const Entry& e : batch.entries) {
     if (e.withdrawn) continue;
-    if (std::holds_alternative<Gathered>(e.event)) t.gathered = e.clock;
+    if (std::holds_alternative<Gathered>(e.event)) {
+      t.gathered = e.clock;
+      t.gathered_by = e.ref;
+    }
     if (!e.flow) continue;
     if (const auto* f = std::get_if<Felt>(&e.event)) t.marks.push_back({e.clock, *e.flow, f->as});
     if (const auto* d = std::get_if<Dot>(&e.event))

@@ -30,6 +30,8 @@ struct TrailView {
   std::optional<Clock> gathered;
   std::vector<TrailPoint> beside; // of another batch, to compare with
   std::int64_t opened_at = 0;     // ms since 1970, for times of day
+  std::optional<Ref> gathered_by; // line
+  std::optional<int> offset_min;  // by the clock there, where it is known
 };
 
 TrailView trail_view(const Batch& batch); // the whole of it, without a band

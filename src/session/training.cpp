@@ -59,7 +59,7 @@ bool has_training_notes(const TrainingBatch& training) {
 }
 
 std::optional<TrainingBatch> training_of(const Batch& batch) {
-  if (batch.newer) return std::nullopt;
+  if (batch.newer || batch.discarded) return std::nullopt;
   TrainingBatch training;
   training.batch = batch.id;
   training.opened_at = batch.opened_at;

@@ -22,6 +22,8 @@ enum class BenchSay {
   pans_no_more,
   pans_left_none,
   another_device_wrote,
+  powder_is_weighed,
+  bottle_of_liquid,
   nothing_wanted,
   pans_not_whole,
   parts_out_of_range,

@@ -58,6 +58,8 @@ enum class CommandsSay {
   show_no_batches,
   show_no_batch,
   show_name_twice,
+  show_id_twice,
+  show_discarded,
   show_title,
   show_room,
   show_guessed,

@@ -22,6 +22,13 @@ std::string_view english(BookSay id) {
   case Say::book_compare: return "compare";
   case Say::book_note: return "note";
   case Say::book_keep: return "keep it";
+  case Say::book_rename: return "rename";
+  case Say::book_discard: return "discard";
+  case Say::book_have_back: return "have it back";
+  case Say::book_discarded: return "discarded";
+  case Say::book_discarded_list:
+    return "Discarded batches: they teach nothing, and what went into them stays used up.";
+  case Say::book_is_discarded: return "Discarded: it stands in no list and teaches nothing.";
   case Say::book_again_of: return "again of {0}";
   case Say::book_made_again: return "made again as {0}";
   case Say::book_verdict: return "{0}: {1}";

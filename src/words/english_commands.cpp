@@ -54,7 +54,7 @@ A script has one thing to do in a line; # begins a line that says nothing.
   display 218x136 [right]        in mm                session c41e08d5, device a83f
   tap PAD [x10] [every 1.5]      seconds, from press to press
   type 12.5                      digits and “that's it” on the number pad
-  write name TEXT                into the field “name”, “search” or “note”
+  write name TEXT                into the field “name”, “search”, “note” or “batch_name”
   wait 90 | wait 5m | wait 2h
   down PAD, slide, up            one touch by hand
   stop                           end without a goodbye, as if killed
@@ -120,6 +120,8 @@ std::string_view english(CommandsSay id) {
   case Say::play_fallback: return "The studio failed. What came after is kept in “{0}”.";
   case Say::show_no_batches: return "There is no batch in this studio yet.";
   case Say::show_no_batch: return "There is no batch “{0}”.";
+  case Say::show_id_twice: return "More than one batch begins with “{0}”: say {1} or {2}.";
+  case Say::show_discarded: return "  discarded: it stands in no list and teaches nothing";
   case Say::show_name_twice: return "More than one batch is called “{0}”: say {1} or {2}.";
   case Say::show_title: return "{0}   {1}   {2}   opened {3}";
   case Say::show_room: return "room            {0} °C, {1} %{2}";

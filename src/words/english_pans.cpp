@@ -12,6 +12,7 @@ std::string_view english(PansSay id) {
   case Say::pans_fill_one: return "fill a pan";
   case Say::pans_pour_all: return "pour into all {0}";
   case Say::pans_pour_one: return "pour into the one with room";
+  case Say::pans_pour_into: return "pour into pan {0}";
   case Say::pans_pour_none: return "all pans are full";
   case Say::pans_pour_wait: return "wait: still wet";
   case Say::pans_grams: return "in grams";
@@ -33,8 +34,9 @@ std::string_view english(PansSay id) {
   case Say::pans_full: return "full";
   case Say::pans_when_firm: return "when it is firm to the touch";
   case Say::pans_first: return "first layer";
-  case Say::pans_tap_one: return "tap a pan to pour";
+  case Say::pans_tap_one: return "fill them, or a new one";
   case Say::pans_from_room: return "from the room: a weighed pan knows better";
+  case Say::pans_from_guess: return "from a guessed room: read it, or weigh a pan";
   case Say::pans_from_scale: return "from what the scale said";
   case Say::pans_weigh_again: return "weighed once: weigh it again in some hours";
   case Say::pans_ask: return "what became of it?";

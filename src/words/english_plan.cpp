@@ -11,6 +11,8 @@ std::string_view english(PlanSay id) {
   case Say::plan_as_last_time: return "As last time: {0} g binder to 10 g.";
   case Say::plan_not_weighed: return "weigh the pigment";
   case Say::plan_begin: return "begin";
+  case Say::plan_room_hours: return "{0} h ago";
+  case Say::plan_room_days: return "{0} days ago";
   case Say::plan_celsius: return "{0} °C";
   case Say::plan_humidity: return "{0} %";
   case Say::plan_care_in_short:

@@ -67,6 +67,7 @@ std::string_view english(ScreensSay id) {
   case Say::plan_name: return "name of the batch";
   case Say::page_back: return "back";
   case Say::page_on: return "more";
+  case Say::book_name_text: return "a batch needs a name";
   case Say::book_to_list: return "all batches";
   case Say::book_ranges: return "what each pigment wants";
   case Say::book_search: return "name, pigment, verdict or date";

@@ -48,6 +48,23 @@ std::string date(std::int64_t ms, int utc_offset_min) {
              {std::to_string(d.day), month_name(d.month), std::to_string(d.year)});
 }
 
+std::optional<int> utc_offset_in(std::string_view local_time) {
+  constexpr std::size_t form = 6; // +01:00
+  if (!local_time.empty() && local_time.back() == 'Z') return 0;
+  if (local_time.size() < form) return std::nullopt;
+  const std::string_view text = local_time.substr(local_time.size() - form);
+  if ((text[0] != '+' && text[0] != '-') || text[3] != ':') return std::nullopt;
+  int digits[4];
+  constexpr std::size_t at[] = {1, 2, 4, 5};
+  for (std::size_t i = 0; i < 4; ++i) {
+    digits[i] = text[at[i]] - '0';
+    if (digits[i] < 0 || digits[i] > 9) return std::nullopt;
+  }
+  const int hours = digits[0] * 10 + digits[1], minutes = digits[2] * 10 + digits[3];
+  if (hours > 14 || minutes > 59) return std::nullopt;
+  return (hours * 60 + minutes) * (text[0] == '-' ? -1 : 1);
+}
+
 std::string local_time(std::int64_t ms, int utc_offset_min) {
   const WallTime at = wall_time(ms, utc_offset_min);
   const int offset = std::abs(utc_offset_min);

@@ -4,7 +4,9 @@
 #include "words/calendar.hpp"
 
 #include <cstdint>
+#include <optional>
 #include <string>
+#include <string_view>
 
 namespace words {
 
@@ -20,5 +22,8 @@ std::string date(std::int64_t ms, int utc_offset_min);
 // "2026-11-25T15:32:00+01:00" (ISO 8601, RFC 3339), to the second it lies in. Years 0 to 9999 have
 // four digits.
 std::string local_time(std::int64_t ms, int utc_offset_min);
+
+// Of such a text, 60 for that one; Z is 0. Absent where it ends otherwise, or says more than 14 h.
+std::optional<int> utc_offset_in(std::string_view local_time);
 
 }

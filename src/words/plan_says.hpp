@@ -15,6 +15,8 @@ enum class PlanSay {
   plan_not_weighed,
   plan_begin,
   plan_celsius,
+  plan_room_hours,
+  plan_room_days,
   plan_humidity,
   plan_care_in_short,
   plan_nothing_found,

@@ -71,6 +71,7 @@ enum class ScreensSay {
   page_back,
   page_on,
   book_to_list,
+  book_name_text,
   book_ranges,
   book_search,
   book_search_other,

@@ -94,8 +94,9 @@ TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer
   h.tap("new_pan");
   const auto lines = h.lines.size();
   h.tap("pan 1");
-  CHECK(h.lines.size() == lines);
   CHECK(h.b.pans.pan == 1);
+  h.tap("pour_pan");
+  CHECK(h.lines.size() == lines);
   CHECK(h.b.notice.error->what == words::BenchSay::pans_still_wet);
   CHECK(shown(h).all == 0);
   CHECK(shown(h).wet);
@@ -109,6 +110,7 @@ TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer
   CHECK(last_of<session::Poured>(h) == session::Poured{1, 2, "half_pan", std::nullopt});
   CHECK(batch(h).pans[0].layers.size() == 2);
   h.tap("pan 1");
+  h.tap("pour_pan");
   CHECK(batch(h).pans[0].layers.size() == 2);
 }
 
@@ -294,6 +296,7 @@ TEST_CASE("a next layer is due while paint is left and pans have room, and is co
   CHECK(view(h.b, h.now()).top_bar.due == waiting.size());
   h.wait(day);
   h.tap("pan 1");
+  h.tap("pour_pan");
   CHECK(due(h.b, h.now()).empty());
 }
 

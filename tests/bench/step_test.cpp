@@ -91,12 +91,13 @@ TEST_CASE("undo takes back the last thing a hand did, and then the one before") 
   h.tap("undo");
   CHECK(h.slab().undo.card_name == "Cobalt blue");
   h.tap("undo");
-  CHECK_FALSE(h.slab().undo.target);
-  const auto lines = h.lines.size();
-  h.tap("undo");
-  CHECK(h.lines.size() == lines);
   CHECK_FALSE(h.slab().ratio);
   CHECK(h.count<session::Withdrawn>() == 4);
+  CHECK(std::holds_alternative<session::Opened>(*h.slab().undo.target));
+  h.tap("undo");
+  CHECK(h.b.batch.empty());
+  CHECK_FALSE(h.shows("undo"));
+  CHECK(h.count<session::Withdrawn>() == 5);
 }
 
 TEST_CASE("passes: wetting out, mulling, scraping, gathering, closing, and back again") {

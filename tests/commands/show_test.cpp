@@ -136,3 +136,38 @@ TEST_CASE("no studio, no crash") {
   CHECK(check.status == 2);
   CHECK(has(check.err, "/nowhere/at/all"));
 }
+
+TEST_CASE("a batch is found by the number on its label, unless two bear it") {
+  const Studio studio;
+  auto events = tiny("7f3a91c2d4e5", "Stone");
+  for (const char* other : {"19aa20f7c001", "19aa20f7c002"}) {
+    const auto more = tiny(other, other);
+    events.insert(events.end(), more.begin() + 1, more.end());
+  }
+  rig::put(studio.sessions / "a.jsonl", bytes_of(events));
+  const Ran found = studio.read({"show", "7f3a91c2"});
+  CHECK(found.status == 0);
+  CHECK(found.out.find("Stone") != std::string::npos);
+  CHECK(studio.read({"show", "7f3a91c2d4"}).status == 0);
+  CHECK(studio.read({"show", "7f3a91c"}).status == 1); // no label has so few
+  CHECK(studio.read({"show", "7f3a91c3"}).status == 1);
+  const Ran two = studio.read({"show", "19aa20f7"});
+  CHECK(two.status == 1);
+  CHECK(two.err.find("19aa20f7c002") != std::string::npos);
+  CHECK(studio.read({"show", "19aa20f7c002"}).status == 0);
+}
+
+TEST_CASE("a discarded batch is shown when it is named by its number, and listed nowhere") {
+  const Studio studio;
+  auto events = tiny("7f3a91c2d4e5", "Stone");
+  const auto more = tiny("f9aa20f7c001", "Chalk");
+  events.insert(events.end(), more.begin() + 1, more.end());
+  events.push_back({"f9aa20f7c001", Discarded{}});
+  rig::put(studio.sessions / "a.jsonl", bytes_of(events));
+  CHECK(studio.read({"list"}).out.find("Chalk") == std::string::npos);
+  CHECK(studio.read({"show", "last"}).out.find("Stone") != std::string::npos);
+  CHECK(studio.read({"show", "Chalk"}).status == 1);
+  const Ran shown = studio.read({"show", "f9aa20f7c001"});
+  CHECK(shown.status == 0);
+  CHECK(shown.out.find("discarded") != std::string::npos);
+}

@@ -10,7 +10,7 @@ using namespace session;
 
 struct Made {
   make::Writer writer;
-  paper::Offsets offsets{{"c41e08d5", 60}};
+  paper::Offsets offsets{{Ref{"c41e08d5", 0}, 60}};
 
   Made() {
     Card pigment = make::pigment("pb28", 4.0, 30);
@@ -55,7 +55,7 @@ inline Batch ordinary(const std::string& name = "Weir blue") {
 }
 
 inline const paper::Offsets& offsets() {
-  static const paper::Offsets all{{"c41e08d5", 60}};
+  static const paper::Offsets all{{Ref{"c41e08d5", 0}, 60}};
   return all;
 }
 

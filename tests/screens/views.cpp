@@ -12,6 +12,7 @@
 #include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
+#include "screens/views_slab.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
@@ -25,6 +26,8 @@ using namespace bench;
 namespace {
 
 const Size displays[]{{218, 136}, {237, 148}, {280, 175}, {136, 218}, {148, 237}};
+
+}
 
 Bench bench_on(Size mm, Hand hand) {
   Now now;
@@ -83,6 +86,8 @@ View around(const Bench& b) {
   if (!b.batch.empty()) v.top_bar.batch_name = b.folded->name;
   return v;
 }
+
+namespace {
 
 void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
@@ -231,22 +236,6 @@ void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   out.push_back({"slab, line" + on, mm, v});
 }
 
-void add_droppers(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
-  Bench b = bench_on(mm, hand);
-  open_batch(b);
-  session::Card another = *shelf_card(b, "dropper");
-  another.id = "green";
-  b.shelf.push_back(another);
-  b.panel = AmountsPanel{};
-  View v = around(b);
-  SlabView slab = slab_of(b);
-  slab.dropper = "green bulb";
-  for (MaterialView& m : slab.materials)
-    if (session::is_liquid(m.kind)) m.dropper = slab.dropper;
-  v.screen = slab;
-  out.push_back({"slab, droppers" + on, mm, v});
-}
-
 void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   b.screen = Screen::shelf;
@@ -386,6 +375,8 @@ std::vector<Case> all(Hand hand) {
     add_slabs(out, mm, hand, on);
     add_plans(out, mm, hand, on);
     add_panels(out, mm, hand, on);
+    add_materials(out, mm, hand, on);
+    add_runs(out, mm, hand, on);
     add_droppers(out, mm, hand, on);
     add_shelves(out, mm, hand, on);
     add_blends(out, mm, hand, on);

@@ -124,6 +124,11 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   b.pans.pan = 2;
   const PansView some = pans_of(b, around(b));
   keep("pouring", b, some);
+  b.pans.pan = 1; // which has room
+  PansView one = pans_of(b, around(b));
+  one.room_guessed = true;
+  keep("one chosen", b, one);
+  b.pans.pan = 2;
   PansView said = some;
   said.next = {PansView::Next::full, 0, 0, false};
   said.all = 0;
@@ -177,6 +182,7 @@ BookView::Row row_of(const PadId& pad, bool chosen) {
 BookView list_of(const Bench& b, const View& v) {
   BookView list;
   list.search = b.book.search;
+  list.discarded = lists_discarded(b);
   list.comparing = std::holds_alternative<ChoicePage>(b.book.page);
   list.compared = long_name;
   for (const Pad& pad : v.layout.pads)
@@ -198,6 +204,8 @@ BookView one_of(const Bench& b) {
                   {3, session::Became::sunken, 0},
                   {10, session::Became::good, 0}};
   one.note = std::get<BatchPage>(b.book.page).note;
+  one.new_name = std::get<BatchPage>(b.book.page).name;
+  one.discarded = is_discarded(b, "one");
   return one;
 }
 
@@ -257,6 +265,20 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("judged", one_of(b));
   b.book.page = BatchPage{"one", "less water"};
   keep("note", one_of(b));
+  b.book.page = BatchPage{"one", {}, "Less water"};
+  keep("name", one_of(b));
+  b.book.page = BatchPage{"one", {}, ""};
+  keep("no name", one_of(b));
+  b.index.of["one"].discarded = true;
+  b.discarded = {"one"};
+  b.book.page = BatchPage{"one", {}};
+  keep("discarded", one_of(b));
+  b.book.page = ListPage{};
+  keep("some discarded", list_of(b, around(b)));
+  b.book.page = ListPage{true};
+  keep("those discarded", list_of(b, around(b)));
+  b.index.of.erase("one");
+  b.discarded.clear();
   b.book.page = ChoicePage{{"one", {}}};
   keep("with which", list_of(b, around(b)));
 }

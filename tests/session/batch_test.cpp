@@ -228,6 +228,58 @@ TEST_CASE("a pass ends with its session") {
   CHECK(folded.clock == 7200);
 }
 
+// The evening's last line is of no batch, or of another one: the muller went on until then.
+TEST_CASE("a pass ends with the last line of its session, of whatever batch that is") {
+  const Line last_lines[] = {{0, 0, 0, "", Left{}},
+                             {0, 0, 0, "", PutAway{"nothing"}},
+                             {0, 0, 0, "another", Felt{Feel::right, By::knife}},
+                             {0, 0, 0, batch, GoesOn{}}};
+  for (const Line& last : last_lines) {
+    auto a = worked_example();
+    make::Writer b("bbbbbbbb");
+    a.put(batch, StageBegan{Stage::mulling});
+    a.wait(1200);
+    a.put(last.batch, last.event);
+    const auto alone = make::folded({a.log}, batch);
+    CHECK(seconds_of(alone, Stage::mulling) == 1200);
+    CHECK((running(alone) == nullptr) == std::holds_alternative<Left>(last.event));
+    b.wait(1260);
+    b.put(batch, Felt{Feel::right, By::muller});
+    const auto both = make::folded({a.log, b.log}, batch);
+    CHECK(seconds_of(both, Stage::mulling) == 1200);
+    REQUIRE(both.feelings.size() == 1);
+    CHECK(both.feelings[0].flow < alone.standing.flow_now->value);
+    CHECK(both.feelings[0].flow > 0.97 * alone.standing.flow_now->value);
+    const auto logs = std::vector{a.log};
+    const auto later = fold(all_of(logs), batch, Moment{a.at0 + a.t + 3600000, "bbbbbbbb", 0});
+    CHECK(seconds_of(*later, Stage::mulling) == 1200);
+  }
+}
+
+TEST_CASE("another device ends a pass that runs on this one, at the moment it speaks") {
+  auto a = worked_example();
+  make::Writer b("bbbbbbbb");
+  a.put(batch, StageBegan{Stage::mulling});
+  b.wait(300);
+  b.put(batch, Added{"water", Unit::g, 0, ""});
+  a.wait(1200);
+  a.put(batch, Felt{Feel::right, By::muller});
+  const auto folded = make::folded({a.log, b.log}, batch);
+  CHECK(seconds_of(folded, Stage::mulling) == 300);
+}
+
+TEST_CASE("paint that was covered after the pass has lost what the pass took") {
+  auto a = worked_example();
+  make::Writer b("bbbbbbbb");
+  a.put(batch, StageBegan{Stage::mulling});
+  a.wait(1200);
+  a.put("", Left{});
+  b.wait(40000);
+  b.put(batch, Found{State::wet});
+  const double at_the_end = make::folded({a.log}, batch).standing.flow_now->value;
+  CHECK(make::folded({a.log, b.log}, batch).standing.flow_now->value == Approx(at_the_end));
+}
+
 TEST_CASE("an open batch goes on drying up to now; a batch nobody opened is none") {
   auto w = worked_example();
   const Moment later{w.at0 + 3600000, "", 0};

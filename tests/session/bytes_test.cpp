@@ -69,6 +69,8 @@ std::vector<Event> one_of_each() {
       Added{"gum", Unit::spoons, 0.25, "tsp"},
       Felt{Feel::too_sticky, By::muller},
       StageBegan{Stage::resting},
+      GoesOn{},
+      Discarded{},
       Dot{Specks::few},
       Trouble{TroubleKind::gelling},
       BottleWeighed{"gum", 81.4},

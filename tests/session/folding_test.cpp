@@ -49,7 +49,7 @@ struct Evening {
     for (make::Writer& w : writers) w.wait(below(20) == 0 ? 2400 : below(90));
     const Added drop{below(3) ? "gum" : "water", Unit::drops, 1.0 + below(3),
                      below(3) ? "bulb" : "pipette"};
-    switch (below(22)) {
+    switch (below(24)) {
     case 0: return put(who, StageBegan{static_cast<Stage>(below(3))});
     case 1:
     case 2: return put(who, Felt{static_cast<Feel>(below(5)), By::muller});
@@ -69,6 +69,8 @@ struct Evening {
     case 16: return put(who, Added{"py43", Unit::g, 0.5 + below(3), ""});
     case 17: return put(who, Lost{Place::slab, {0.1, {}}, ""});
     case 18: return put(who, RoomSet{18.0 + below(8), 0.3 + 0.05 * below(8), false});
+    case 19: return void(writers[static_cast<std::size_t>(who)].put("", PutAway{"nothing"}));
+    case 20: return put(who, GoesOn{});
     default: return put(who, drop);
     }
   }

@@ -142,6 +142,7 @@ KINDS = {
     "felt": {"as": word("wont_move", "too_sticky", "right", "too_loose", "too_runny"),
              "by": word("knife", "muller")},
     "stage": {"stage": word("wetting_out", "mulling", "resting")},
+    "goes_on": {},
     "dot": {"specks": word("many", "few", "none")},
     "trouble": {"what": word("wont_wet", "gelling", "gummy", "gritty", "foams", "separates",
                               "smells")},
@@ -162,7 +163,7 @@ KINDS = {
     "corrected": {"line": (line_name, True), "by_ms": whole(-2**53, 2**53, False)},
     "photo": {"sha256": (sha256, True), "ending": text(), "of": word("slab", "dot", "swatch", "pan")},
     "gone": {"to": whole(0, 2**53), "why": text()},
-    "gathered": {}, "closed": {}, "left": {},
+    "gathered": {}, "closed": {}, "discarded": {}, "left": {},
     "clock_jumped": {"by_ms": whole(-2**53, 2**53), "local": text()},
 }
 

@@ -1,0 +1,120 @@
+// Every material can be reached, however many there are.
+#include "bench/materials.hpp"
+#include "hands.hpp"
+
+#include <algorithm>
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+const std::vector<std::string> own{"clove_oil", "alcohol_70", "honey_own", "rose_water"};
+
+// A shelf with more liquids than there are pads.
+Hands full_shelf() {
+  Hands h;
+  const session::CardKind kinds[] = {session::CardKind::other, session::CardKind::other,
+                                     session::CardKind::honey, session::CardKind::water};
+  session::Log log;
+  log.session = "d52f19e60002";
+  for (std::size_t i = 0; i < own.size(); ++i) {
+    const session::LiquidCard facts{kinds[i], {.water = 1}};
+    log.lines.push_back(
+        {i, 0, h.wall - 1000, "", session::LaidOut{session::Card{own[i], own[i], facts}}});
+  }
+  h.give(Loaded{{log}, {}, {}});
+  h.begin();
+  return h;
+}
+
+bool has_pad(const Hands& h, const std::string& card) {
+  const auto pads = material_pads(h.b);
+  return std::any_of(pads.begin(), pads.end(), [&](const PadId& pad) { return pad.arg == card; });
+}
+
+// Through the panel of those that have no pad.
+void add_from_panel(Hands& h, const std::string& card) {
+  h.tap("more");
+  h.tap("materials");
+  for (int page = 0; !h.shows("add " + card); ++page) {
+    REQUIRE(page < 5);
+    h.tap("more_materials");
+  }
+  h.tap("add " + card);
+}
+
+double drops_of(const Hands& h, const std::string& card) {
+  for (const session::Total& t : h.b.folded->totals)
+    if (t.card.id == card) return t.drops;
+  return 0;
+}
+
+}
+
+TEST_CASE("each liquid of the shelf goes in, with a pad of its own or without") {
+  Hands h = full_shelf();
+  CHECK(material_pads(h.b).size() == most_materials);
+  CHECK(has_pad(h, "pb28"));
+  std::vector<std::string> liquids;
+  for (const session::Card& card : h.b.shelf)
+    if (session::is_liquid(card.kind())) liquids.push_back(card.id);
+  REQUIRE(liquids.size() > most_materials + 2);
+  for (const std::string& card : liquids) {
+    if (has_pad(h, card))
+      h.tap("add " + card);
+    else
+      add_from_panel(h, card);
+    CAPTURE(card);
+    CHECK(drops_of(h, card) == 1);
+    CHECK(is_open<TrailPanel>(h.b.panel));
+  }
+}
+
+TEST_CASE("the pads are of one's own choice, and the tablet remembers it") {
+  Hands h = full_shelf();
+  REQUIRE_FALSE(has_pad(h, "alcohol_70"));
+  h.tap("more");
+  h.tap("materials");
+  h.tap("choose_pads");
+  const auto turn_to = [&](const std::string& card) {
+    for (int page = 0; !h.shows("on_pad " + card) && page < 5; ++page) h.tap("more_materials");
+    h.tap("on_pad " + card);
+  };
+  turn_to("alcohol_70");
+  CHECK(has_pad(h, "alcohol_70"));
+  CHECK(has_pad(h, "pb28"));
+  CHECK(material_pads(h.b).size() == most_materials);
+  for (const MaterialView& m : h.slab().cards) CHECK(m.has_pad == has_pad(h, m.pad.arg));
+  const auto kept = read_tablet(written(h.b.tablet));
+  REQUIRE(kept);
+  CHECK(kept->materials == std::vector<std::string>{"alcohol_70"});
+  turn_to("alcohol_70"); // off again
+  CHECK_FALSE(has_pad(h, "alcohol_70"));
+}
+
+TEST_CASE("of more than six chosen the first one makes way, and the pigment never") {
+  Hands h = full_shelf();
+  h.b.tablet.materials.clear();
+  h.tap("more");
+  h.tap("materials");
+  h.tap("choose_pads");
+  int chosen = 0;
+  for (int page = 0; page < material_pages(h.b, std::get<MaterialsPanel>(h.b.panel)); ++page) {
+    for (const MaterialView& m : h.slab().cards) {
+      h.tap(name_of(m.pad));
+      ++chosen;
+    }
+    h.tap("more_materials");
+  }
+  CHECK(chosen > most_materials);
+  CHECK(h.b.tablet.materials.size() == most_materials);
+  CHECK(material_pads(h.b).size() == most_materials);
+  CHECK(has_pad(h, "pb28"));
+}
+
+TEST_CASE("a tablet's file with nonsense for materials reads without them") {
+  CHECK(read_tablet(R"({"materials": 7})")->materials.empty());
+  CHECK(read_tablet(R"({"materials": ["a", 3, null, "b"]})")->materials ==
+        std::vector<std::string>{"a", "b"});
+}
