@@ -138,10 +138,20 @@ Advice loosened(const session::Batch& batch, const session::Expectation& expecte
 
 // ---- right
 
+// A hand that calls it right twice, at much the same flow, is believed.
+bool called_right_twice(const session::Batch& batch) {
+  constexpr double much_the_same = 1.1;
+  const double most = much_the_same * batch.standing.flow_now->value;
+  return std::count_if(batch.feelings.begin(), batch.feelings.end(),
+                       [&](const session::Feeling& felt) {
+                         return felt.as == Feel::right && !felt.repeats && felt.flow < most;
+                       }) > 1;
+}
+
 Advice felt_right(const session::Batch& batch, const session::Expectation& expected,
                   const Known& known, Advice advice) {
   if (advice.gum != paint::GumState::too_little) advice.gum.reset();
-  if (std::log(batch.standing.flow_now->value) < expected.band.from)
+  if (std::log(batch.standing.flow_now->value) < expected.band.from && !called_right_twice(batch))
     return advice.kind = Advice::judge_again, advice;
   const SmoothState state = smooth_state(batch, known.mulling_left);
   switch (smoothness(state)) {

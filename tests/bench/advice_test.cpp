@@ -249,7 +249,7 @@ TEST_CASE("right left of what is known to be right is to be judged again") {
     s.add("gum", 0.1);
   }
   for (int i = 0; i < 3; ++i) {
-    s.add("gum", 0.5);
+    s.add("gum", i == 0 ? 1.2 : 0.3);
     s.feel(Feel::right);
   }
   s.mull(1200);
