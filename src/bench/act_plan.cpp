@@ -141,14 +141,18 @@ void next_want(Bench& bench) {
 
 namespace {
 
-// To 1 g of pigment.
+// To 1 g of pigment, of all that was put in: what stayed on the tools took its share of both.
 std::vector<std::pair<std::string, double>> extras_of(const session::Batch& batch) {
   std::vector<std::pair<std::string, double>> out;
+  double pigment_g = 0;
+  for (const session::Total& t : batch.totals)
+    if (t.card.kind() == session::CardKind::pigment) pigment_g += t.grams.value;
+  if (pigment_g <= 0) return out;
   for (const session::Total& t : batch.totals) {
     const bool extra =
         session::is_liquid(t.card.kind()) && t.card.kind() != session::CardKind::binder;
     if (extra && t.grams.value > 0)
-      out.emplace_back(t.card.id, t.grams.value / batch.standing.pigment_g.value);
+      out.emplace_back(t.card.id, t.grams.value / pigment_g);
   }
   return out;
 }

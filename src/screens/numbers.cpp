@@ -85,7 +85,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
                    Tone::caution, 3});
   else if (slab.saved_elsewhere)
     out.push_back({say(words::ScreensSay::saved_elsewhere), Tone::caution});
-  if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 1});
+  if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 2});
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});

@@ -113,11 +113,12 @@ void became_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   if (!became) return;
   const bool said = stands(pans, *became);
   const Ground g = pad_box(sheet, at, choosable(sheet.theme, said));
-  const double mark = said ? 5 : 0;
+  const bool early = said && pans.said->early;
+  const double mark = said && !early ? 5 : 0; // room for the tick
   labels(sheet, {at.box.x, at.box.y + mark, at.box.w, at.box.h - mark}, g,
-         {{became_words(*became), big_bold},
-          {said && pans.said->early ? say(Say::pans_still_drying) : "", slab_letters, true, 2}});
-  if (said) tick(sheet, {at.box.centre().x, at.box.y + 4.4}, 4, g.ink);
+         {{became_words(*became), early ? slab_bold : big_bold},
+          {early ? say(Say::pans_still_drying) : "", slab_letters, true, 2}});
+  if (said && !early) tick(sheet, {at.box.centre().x, at.box.y + 4.4}, 4, g.ink);
 }
 
 void room_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {

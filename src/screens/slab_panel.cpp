@@ -61,12 +61,15 @@ const bench::MaterialView* material_named(const bench::SlabView& slab, const std
 
 void bottle_pad(Sheet& sheet, const bench::Pad& at, const bench::MaterialView& m) {
   const Theme& t = sheet.theme;
-  const Ground g = pad_box(sheet, at, m.has_pad ? dark(t) : on(t, material_colour(t, m.kind)));
+  Ground ground = on(t, material_colour(t, m.kind));
+  if (m.has_pad) ground.outline = choosable(t, true).outline;
+  const Ground g = pad_box(sheet, at, ground);
   const Rect& r = at.box;
   const double size = 6;
   material_symbol(sheet, {r.centre().x, r.y + 2.2 + size / 2}, size, m.kind,
                   sheet.view.pressed == at.id ? g.fill : t.slab, g.ink);
   labels(sheet, {r.x, r.y + size + 2.4, r.w, r.h - size - 3}, g, {{m.name, slab_bold, false, 2}});
+  if (m.has_pad) tick(sheet, {r.right() - 5, r.y + 4.6}, 3.4, g.ink);
 }
 
 void card_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
@@ -144,7 +147,7 @@ void line_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
     if (line.pad == at.id)
       pad(sheet, at, plain(sheet.theme),
           {{event_words(line.event, line.card_name), slab_bold, false, 2},
-           {when_words(line, sheet.view.utc_offset_min), slab_letters, true, 1}});
+           {when_words(line, sheet.view.utc_offset_min), slab_letters, true, 2}});
 }
 
 void simple(Sheet& sheet, const bench::Pad& at, words::Sentence words,

@@ -94,7 +94,7 @@ std::string_view english(ScreensSay id) {
   case Say::book_name_text: return "a batch needs a name";
   case Say::book_to_list: return "all batches";
   case Say::book_ranges: return "what each pigment wants";
-  case Say::book_search: return "name, pigment, verdict or date";
+  case Say::book_search: return "find a batch";
   case Say::book_search_other: return "search";
   case Say::book_note_text: return "what to know next time";
   case Say::book_no_verdict: return "no verdict yet";

@@ -21,7 +21,7 @@ std::string_view english(SlabSay id) {
   case Say::undo_nothing: return "nothing yet";
   case Say::undo_nothing_since: return "nothing yet since you came back";
   case Say::undo_unsaved: return "{0} not saved yet";
-  case Say::undo_gives_back: return "back again: {0}";
+  case Say::undo_gives_back: return "again: {0}";
   case Say::stage_wet_out: return "wet out";
   case Say::stage_with_knife: return "with the knife";
   case Say::ratio_none: return "no pigment yet, so no ratio";
@@ -82,12 +82,12 @@ std::string_view english(SlabSay id) {
   case Say::pad_later: return "later lines";
   case Say::pad_all_lines: return "all lines";
   case Say::pad_other_material: return "another material";
-  case Say::pad_it_was: return "it was this";
+  case Say::pad_it_was: return "this";
   case Say::pad_materials: return "another material";
   case Say::pad_choose_pads: return "choose the pads";
   case Say::ask_material: return "which goes in?";
   case Say::ask_material_was: return "what was it?";
-  case Say::ask_pads: return "which shall lie on the slab? At most six, with the pigment.";
+  case Say::ask_pads: return "which six lie on the slab?";
   case Say::lines_in_time: return "in {0}, until {1}";
   case Say::pad_other_amount: return "another amount";
   case Say::pad_five_earlier: return "5 minutes earlier";

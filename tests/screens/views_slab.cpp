@@ -6,6 +6,8 @@
 #include "bench/pads_more.hpp"
 #include "words/bench_says.hpp"
 
+#include <algorithm>
+
 namespace views {
 
 using namespace bench;
@@ -24,9 +26,13 @@ void add_materials(std::vector<Case>& out, Size mm, Hand hand, const std::string
     SlabView slab = slab_of(b);
     slab.panel = panel;
     slab.undo.gives_back = true;
+    const auto has_pad_already = [&](const PadId& id) {
+      return std::any_of(slab.materials.begin(), slab.materials.end(),
+                         [&](const MaterialView& m) { return m.pad == id; });
+    };
     for (const Pad& pad : v.layout.pads)
       for (const session::Card& card : all_materials(b))
-        if (pad.id.arg == card.id)
+        if (pad.id.arg == card.id && !has_pad_already(pad.id))
           slab.cards.push_back(
               {pad.id, card.kind(), card.name, pigment_of(card).colour, 123.4, {}, 0, ""});
     for (std::size_t i = 0; i < slab.cards.size(); i += 2) slab.cards[i].has_pad = true;
