@@ -42,9 +42,12 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row
   const Rect words{x, r.y, r.right() - x - mark, r.h};
   const Lettering small{cap::small, false, cap::small}, small_bold{cap::small, true, cap::small};
   const bool one_line = width_mm(row.name, cap::small, true) <= words.w - 2 * padding_mm;
+  // Three lines would lie on the outline of a chosen row.
+  const std::string both = row.index_name.empty() ? row.name : row.name + ", " + row.index_name;
   labels(sheet, words, g,
-         {{row.name, one_line ? clean_bold : small_bold, false, one_line ? 1 : 2},
-          {row.index_name, small, true, 1}},
+         one_line ? std::vector<Label>{{row.name, clean_bold, false, 1},
+                                       {row.index_name, small, true, 1}}
+                  : std::vector<Label>{{both, small_bold, false, 2}},
          Anchor::left);
   if (row.chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
