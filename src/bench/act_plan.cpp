@@ -151,8 +151,7 @@ std::vector<std::pair<std::string, double>> extras_of(const session::Batch& batc
   for (const session::Total& t : batch.totals) {
     const bool extra =
         session::is_liquid(t.card.kind()) && t.card.kind() != session::CardKind::binder;
-    if (extra && t.grams.value > 0)
-      out.emplace_back(t.card.id, t.grams.value / pigment_g);
+    if (extra && t.grams.value > 0) out.emplace_back(t.card.id, t.grams.value / pigment_g);
   }
   return out;
 }

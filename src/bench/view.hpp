@@ -9,6 +9,7 @@
 #include "bench/recalibration.hpp"
 #include "bench/remedy.hpp"
 #include "bench/to_come.hpp"
+#include "bench/view_ranges.hpp"
 #include "paint/catalogue.hpp"
 #include "session/trail.hpp"
 #include "words/say.hpp"
@@ -349,43 +350,6 @@ struct PansView {
   bool saved_elsewhere = false;
   Notice notice;
   std::optional<NumberView> number;
-};
-
-// What each pigment wants, the thirstiest first.
-struct RangesView {
-  struct Row {
-    std::string name, index_name;
-    std::uint32_t colour = 0;
-    PigmentRange range;
-  };
-  std::vector<Row> rows;    // this page's
-  double low = 1, high = 6; // flows that hold every page's
-  int page = 0, pages = 1;
-  std::optional<words::Error> failure; // what was felt since could not be learnt from
-};
-
-// How one pigment came to be known.
-struct StoryView {
-  struct Step {
-    std::string name;              // of the batch; empty: before the first
-    std::int64_t opened_at = 0;    // ms since 1970
-    std::optional<int> offset_min; // by the clock there, where it is known
-    PigmentStory::Step of;
-  };
-  std::string name;
-  std::uint32_t colour = 0;
-  std::vector<Step> steps;
-  PigmentRange range;       // as it stands
-  double low = 1, high = 6; // flows that hold everything
-  struct Chosen {
-    std::string name; // of its batch
-    std::int64_t opened_at = 0;
-    std::optional<int> offset_min;
-    PigmentStory::Note note;
-  };
-  std::optional<Chosen> chosen;
-  std::optional<std::pair<double, double>> was;
-  std::optional<words::Error> failure; // what was felt since could not be learnt from
 };
 
 using ScreenView = std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView,

@@ -31,7 +31,7 @@ struct Ground {
 };
 
 Ground plain(const Theme& theme);
-Ground dark(const Theme& theme);                // the one main thing to do, or what runs
+Ground dark(const Theme& theme);                   // the one main thing to do, or what runs
 Ground choosable(const Theme& theme, bool chosen); // a heavy outline says which
 Ground on(const Theme& theme, Colour fill);
 Ground caution(const Theme& theme);

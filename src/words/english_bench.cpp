@@ -22,8 +22,7 @@ std::string_view english(BenchSay id) {
   case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
   case Say::pans_no_more: return "no more layers";
   case Say::pans_left_none: return "nothing left to pour";
-  case Say::powder_is_weighed:
-    return "{0} is not counted in drops: undo, and weigh it";
+  case Say::powder_is_weighed: return "{0} is not counted in drops: undo, and weigh it";
   case Say::bottle_of_liquid: return "{0} comes in no bottle: tap a liquid";
   case Say::another_device_wrote: return "Another device has added to this batch.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";

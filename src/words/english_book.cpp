@@ -26,8 +26,7 @@ std::string_view english(BookSay id) {
   case Say::book_discard: return "discard";
   case Say::book_have_back: return "have it back";
   case Say::book_discarded: return "discarded";
-  case Say::book_discarded_list:
-    return "Discarded: they teach nothing; what they took is used up.";
+  case Say::book_discarded_list: return "Discarded: they teach nothing; what they took is used up.";
   case Say::book_is_discarded: return "Discarded: it stands in no list and teaches nothing.";
   case Say::book_again_of: return "again of {0}";
   case Say::book_made_again: return "made again as {0}";

@@ -386,8 +386,7 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   CHECK(shown(h).waits.size() == view(h.b, h.now()).top_bar.due);
   h.b.batch.clear(); // nothing on the slab
   h.b.pans.batch.clear();
-  h.tap("plan");
-  h.tap("pans");
+  for (const char* pad : {"plan", "pans"}) h.tap(pad);
   CHECK(shown(h).batch == layered);
   CHECK_FALSE(h.b.pans.judging);
   REQUIRE(shown(h).waits.size() == 3);
@@ -395,8 +394,7 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   CHECK(shown(h).waits[0].name == h.b.index.of.at(layered).name);
   h.tap("judge");
   h.tap("became good"); // which settles the layer as well
-  h.tap("plan");
-  h.tap("pans");
+  for (const char* pad : {"plan", "pans"}) h.tap(pad);
   CHECK(shown(h).batch == judged);
   CHECK(h.b.pans.judging);
 }

@@ -319,8 +319,7 @@ TEST_CASE("a batch gathered, or left open for longer, is not offered") {
   CHECK_FALSE(late.shows("go_on " + id));
   h.tap("pass");
   h.tap("pass");
-  h.tap("pass");
-  h.tap("gather");
+  for (const char* pad : {"pass", "gather"}) h.tap(pad);
   Hands gathered;
   open_again(h, gathered);
   CHECK_FALSE(gathered.shows("go_on " + id));
@@ -337,8 +336,7 @@ const session::Planned& plan_of(Hands& h) {
 
 TEST_CASE("the plan goes with the batch: what is to be weighed, for which pans") {
   Hands h;
-  h.tap("pigment pb28");
-  h.tap("pigment pb29");
+  for (const char* pad : {"pigment pb28", "pigment pb29"}) h.tap(pad);
   want(h, Want::pans, "6");
   const Planned p = planned_of(h);
   const std::string pan = h.b.plan.pan;
@@ -351,8 +349,7 @@ TEST_CASE("the plan goes with the batch: what is to be weighed, for which pans")
   CHECK(plan_of(h).takes[2] == session::Planned::Take{"gum_12", std::nullopt});
   REQUIRE(h.slab().to_come.size() == 2);
   CHECK(h.slab().to_come[0].g == Approx(p.pigments[0].grams));
-  h.tap("pigments");
-  h.tap("add pb28");
+  for (const char* pad : {"pigments", "add pb28"}) h.tap(pad);
   h.type("99");
   REQUIRE(h.slab().to_come.size() == 1);
   CHECK(h.slab().to_come[0].name == "Ultramarine blue");
