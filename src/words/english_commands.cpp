@@ -115,7 +115,8 @@ std::string_view english(CommandsSay id) {
     return "A display looks like 218x136 (mm, 50 to 1000 each), then left or right.";
   case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
-  case Say::script_write: return "There are three fields to write in: name, search and note.";
+  case Say::script_write:
+    return "There are four fields to write in: name, search, note and batch_name.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::script_twice:
     return "Session {0} is in this studio already: the script was played here before. Play it into "
