@@ -218,7 +218,7 @@ void ticked(Bench& bench, const Now& now) {
 
 // A program that is killed says no goodbye: what it wrote last is all that is known of the pass.
 void give_sign_of_life(Bench& bench, const Now& now, Effects& effects) {
-  if (!bench.folded || !running(*bench.folded) || bench.sitting.left) return;
+  if (!has_begun(bench) || !bench.folded || !running(*bench.folded) || bench.sitting.left) return;
   const std::int64_t t = now.run_ms - bench.sitting.began_run_ms;
   if (t - bench.logs.front().lines.back().t < sign_of_life_ms) return;
   record(bench, bench.batch, session::GoesOn{}, now, effects);

@@ -109,7 +109,8 @@ def look(said, truth, folder):
     saved = [line for line in said if line.startswith(("saved ", "failed "))]
     last = max(i for i, line in enumerate(saved) if line.startswith("saved "))
     confirmed = int(saved[last].split()[1])
-    assert any("is no longer there" in line for line in said), "it was not said:\n" + "".join(said)
+    told = [line for line in said if "is no longer there" in line or line.startswith("failed ")]
+    assert told, "it was not said:\n" + "".join(said)
     assert confirmed == len(truth) - 1, f"only {confirmed} of {len(truth) - 1}:\n" + "".join(said)
     left = lines_left(folder)
     for n in range(1, confirmed + 1):
