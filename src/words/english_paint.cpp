@@ -20,7 +20,7 @@ std::string_view english(PaintSay id) {
   case Say::nothing_counted: return "Nothing was counted here that could weigh so much.";
   case Say::bottle_gained: return "The bottle weighs {0} g more than before.";
   case Say::weighing_contradicts:
-    return "By what was recorded it should weigh {0} g, it weighs {1} g: something is missing.";
+    return "By what was recorded it should weigh {0} g, it weighs {1} g: is an entry missing?";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
   case Say::recipe_honey:
