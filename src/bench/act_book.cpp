@@ -1,7 +1,6 @@
 #include "bench/act.hpp"
 #include "bench/again.hpp"
 #include "bench/choices.hpp"
-#include "bench/ghost.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/ranges.hpp"
@@ -37,8 +36,6 @@ void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& ef
   bench.amount = {};
   bench.dropper.clear();
   refold(bench, now);
-  bench.ghost = ghost_of(bench, *bench.folded);
-  bench.made = fold_of(bench, bench.folded->again_of);
   go_to(bench, Screen::slab);
   ask_how_found(bench, now);
 }
@@ -115,7 +112,6 @@ void begin_rename(Bench& bench, BatchPage& page) {
 
 void forget_slab(Bench& bench, const Now& now) {
   bench.batch.clear();
-  bench.ghost.clear();
   refold(bench, now);
 }
 

@@ -2,7 +2,6 @@
 #include "bench/advice.hpp"
 #include "bench/again.hpp"
 #include "bench/choices.hpp"
-#include "bench/ghost.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/planning.hpp"
@@ -70,7 +69,7 @@ void keep_plan(Bench& bench, const std::string& batch, const Now& now, Effects& 
   if (!comes_to || !*comes_to) return;
   const Planned& p = **comes_to;
   session::Planned kept;
-  if (p.pans > 0) kept.pans = p.pans, kept.in = bench.plan.pan;
+  if (bench.plan.want == Want::pans && p.pans > 0) kept.pans = p.pans, kept.in = bench.plan.pan;
   for (const PlannedPigment& pigment : p.pigments)
     kept.takes.push_back({pigment.card, pigment.grams});
   if (shelf_card(bench, bench.plan.binder))
@@ -100,8 +99,6 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   bench.amount = {};
   bench.dropper.clear();
   refold(bench, now);
-  bench.ghost = ghost_of(bench, *bench.folded);
-  bench.made = fold_of(bench, bench.folded->again_of);
   go_to(bench, Screen::slab);
 }
 

@@ -63,7 +63,6 @@ void feel(Bench& bench, session::Feel as, const Now& now, Effects& effects) {
 // Back to Plan, as it was.
 void take_back_beginning(Bench& bench, const Now& now) {
   bench.batch.clear();
-  bench.ghost.clear();
   refold(bench, now);
   bench.plan = *std::exchange(bench.begun, std::nullopt);
   go_to(bench, Screen::plan);

@@ -181,7 +181,7 @@ Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
   advice.kind = Advice::first_helping;
   advice.low_g = mL.low * of.g_per_mL;
   advice.high_g = mL.high * of.g_per_mL;
-  advice.spoons = spoons_between(std::min(mL.low, as_a_spoon_fills * mL.high), mL.high, of);
+  advice.amount.spoons = spoons_between(std::min(mL.low, as_a_spoon_fills * mL.high), mL.high, of);
   return advice;
 }
 
@@ -207,7 +207,7 @@ std::optional<double> flow_before_it_dried(const session::Batch& batch) {
 
 // mL of water; 0 where it did not dry, or has it back.
 double to_give_back(const session::Batch& batch, const session::Expectation& expected) {
-  constexpr double near_enough = 0.95;
+  constexpr double near_enough = 0.9;
   const auto before = flow_before_it_dried(batch);
   if (!before) return 0;
   const double flow = std::min(*before, std::exp(expected.band.to));
@@ -215,36 +215,113 @@ double to_give_back(const session::Batch& batch, const session::Expectation& exp
   return now < near_enough * flow ? (flow - now) * batch.standing.pigment_mL.value : 0;
 }
 
-Advice give_back(double mL, const Measures& of, const Known& known, Advice advice) {
+Advice give_back(double mL, const Known& known, Advice advice) {
   advice.kind = Advice::give_back;
   advice.mL = mL;
-  advice.spoons = spoons_in(mL, of);
-  advice.drops = std::max(1, static_cast<int>(mL / known.water_drop_mL));
+  advice.amount = tapped(known.water.drop_mL, mL, known.water);
   advice.gum.reset();
   return advice;
 }
 
 // ---- drops
 
-// A spoon at the most: then it is judged.
-void say_drops(const Measures& of, Advice& advice) {
-  const double mL = advice.drops * of.drop_mL;
-  advice.spoons = std::min(1.0, spoons_in(std::min(mL, of.spoon_mL), of));
-  if (advice.spoons > 0 || advice.drops <= most_counted) return;
-  if (of.spoon_mL <= 0) advice.g = mL * of.g_per_mL;
-  advice.drops = most_counted;
+// As the work that follows will leave it, with nothing added: what is added is judged after that.
+paint::PredictionAt after_work(const session::Batch& batch, const session::Expectation& expected,
+                               const Known& known, bool by_knife) {
+  constexpr double knife_s = 60; // own choice
+  const paint::PredictionAt now = now_at(batch, expected.stronger);
+  session::Places places = batch.places;
+  places.spread = by_knife ? paint::Spread::knife : paint::Spread::mulling;
+  const paint::Live before = session::live(places);
+  const double gum = paint::dry_gum(session::sums(places), before);
+  for (double left = by_knife ? knife_s : known.pass_s; left > 0; left -= 60)
+    session::dry(places, std::min(60.0, left));
+  const paint::Live then = session::live(places);
+  if (!then.flow || !(*then.flow > 0)) return now;
+  const double lost = before.liquid_mL - then.liquid_mL;
+  return {*then.flow,
+          std::min(1.0, now.sd * before.liquid_mL / then.liquid_mL +
+                            session::dried_off_u * lost / then.liquid_mL),
+          now.stronger + paint::dry_gum(session::sums(places), then) - gum};
+}
+
+// The flow that a hand last found too sticky, where the range does not say that it cannot be: to be
+// there again is no risk of its own.
+double flow_felt_sticky(const session::Batch& batch, const session::Expectation& expected) {
+  if (batch.feelings.empty()) return 0;
+  const session::Feeling& last = batch.feelings.back();
+  const bool sticky = last.as < Feel::right && !last.unwetted;
+  return sticky && std::log(last.flow) < expected.band.middle ? last.flow : 0;
+}
+
+// Rounds of so much until right begins, each as far as this one; 0: one or two, or nobody knows.
+int rounds_to_right(double felt, double then, const session::Expectation& expected) {
+  constexpr double most = 12;
+  if (!(felt > 0) || !(then > felt)) return 0;
+  const double rounds = std::ceil((expected.band.from - std::log(felt)) / std::log(then / felt));
+  return rounds > 2 && rounds <= most ? static_cast<int>(rounds) : 0;
+}
+
+struct Helping {
+  double least_mL = 0, most_mL = 0;
+};
+
+// No odd drops where there are many.
+double up_to_fives(double mL, const Measures& of) {
+  const double five_mL = 5 * of.drop_mL;
+  return mL > five_mL ? five_mL * std::ceil(mL / five_mL) : mL;
+}
+
+// No less than the work that follows dries off, and a step; no more than is safe after it, nor than
+// a spoon: then it is judged.
+Helping drops_to_add(const session::Batch& batch, const session::Expectation& expected,
+                     const paint::PredictionAt& after, double felt, const Measures& of,
+                     bool of_water) {
+  constexpr double least_step = 1.02, a_little_more = 0.015;
+  const double pigment_mL = batch.standing.pigment_mL.value;
+  const double least_mL = std::max(0.0, (least_step * felt - after.mL) * pigment_mL);
+  const double safe_mL =
+      of.drop_mL * paint::safe_drops(expected.prediction, after, of.drop_mL / pigment_mL,
+                                     of_water ? -paint::dry_gum_put_in(batch.standing) : 0);
+  const double once_mL = of.spoon_mL > 0 ? std::min(safe_mL, of.spoon_mL) : safe_mL;
+  const double fives_mL = up_to_fives(least_mL, of);
+  const bool a_little = fives_mL - least_mL < a_little_more * batch.standing.liquid_mL_now.value;
+  return {least_mL, std::max(a_little ? fives_mL : least_mL, once_mL)};
+}
+
+// What was asked for is there, all but what nobody would add.
+bool is_there(const session::Batch& batch, const Helping& left, const Measures& of) {
+  constexpr double nearly = 0.01; // of the liquid
+  constexpr double a_few = 5;     // drops are said by fives
+  return left.most_mL < nearly * batch.standing.liquid_mL_now.value ||
+         (left.most_mL < a_few * of.drop_mL && left.least_mL < 1.5 * of.drop_mL);
 }
 
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,
-                    const Measures& of, Advice advice) {
-  const double drop = of.drop_mL / batch.standing.pigment_mL.value;
-  const bool of_water = advice.gum == paint::GumState::too_much;
-  advice.drops = paint::safe_drops(expected.prediction, now_at(batch, expected.stronger), drop,
-                                   of_water ? -paint::dry_gum_put_in(batch.standing) : 0);
-  advice.kind = advice.drops > 0 ? Advice::add_drops
-                : advice.hint    ? Advice::keep_going
-                                 : Advice::mull_and_judge;
-  say_drops(of, advice);
+                    const Measures& binder, const Known& known, Advice advice) {
+  advice.kind = Advice::mull_and_judge;
+  advice.water = advice.gum == paint::GumState::too_much;
+  const Measures& of = advice.water ? known.water : binder;
+  const paint::PredictionAt after = after_work(batch, expected, known, advice.by_knife);
+  const double felt = flow_felt_sticky(batch, expected);
+  const Helping left = drops_to_add(batch, expected, after, felt, of, advice.water);
+  if (last_note(batch).added_since && (running(batch) || is_there(batch, left, of))) return advice;
+  advice.amount = tapped(left.least_mL, left.most_mL, of);
+  const double mL = mL_of(advice.amount, of);
+  if (!(mL > 0)) return advice;
+  advice.kind = Advice::add_drops;
+  advice.rounds = rounds_to_right(felt, after.mL + mL / batch.standing.pigment_mL.value, expected);
+  return advice;
+}
+
+// Once the powder was wetted out.
+bool was_felt(const session::Batch& batch) {
+  return std::any_of(batch.feelings.begin(), batch.feelings.end(),
+                     [](const session::Feeling& felt) { return !felt.unwetted; });
+}
+
+Advice work_in(Advice advice) {
+  advice.kind = Advice::work_in;
   return advice;
 }
 
@@ -259,11 +336,9 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   const LastNote note = last_note(batch);
   const bool fresh = note.feel && !note.added_since;
   advice.sticky_now = fresh && *note.feel < Feel::right;
-  if (const double mL = to_give_back(batch, expected); mL > 0)
-    return give_back(mL, of, known, advice);
+  if (const double mL = to_give_back(batch, expected); mL > 0) return give_back(mL, known, advice);
   if (fresh && *note.feel > Feel::right) return loosened(batch, expected, marks, advice);
-  if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
-    return advice.kind = Advice::work_in, advice;
+  if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted) return work_in(advice);
   const bool still =
       !has_dried(batch) || right_is_likeliest(expected, now_at(batch, expected.stronger));
   if (fresh && *note.feel == Feel::right && still)
@@ -274,15 +349,15 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
     advice.rest = true;
     return start_with({least_of_rest * rest.high, rest.high}, of, advice);
   }
-  return drop_by_drop(batch, expected, of, advice);
+  if (advice.by_knife && !was_felt(batch)) return work_in(advice);
+  return drop_by_drop(batch, expected, of, known, advice);
 }
 
 }
 
-double advised_mL(const Advice& advice, const Measures& of) {
+double advised_mL(const Advice& advice, const Measures& binder, const Known& known) {
   if (advice.kind != Advice::add_drops) return 0;
-  if (advice.g > 0) return advice.g / of.g_per_mL;
-  return advice.spoons > 0 ? advice.spoons * of.spoon_mL : advice.drops * of.drop_mL;
+  return mL_of(advice.amount, advice.water ? known.water : binder);
 }
 
 double took_first(const session::Batch& batch) {

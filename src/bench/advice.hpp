@@ -6,6 +6,7 @@
 #include "bench/smooth.hpp"
 #include "paint/film.hpp"
 #include "paint/gum.hpp"
+#include "paint/mull_time.hpp"
 #include "session/ranges.hpp"
 
 namespace bench {
@@ -14,10 +15,9 @@ struct Advice {
   enum Kind {
     weigh_pigment,  // nothing on the slab yet
     first_helping,  // low_g to high_g of binder, or what of it is still to come
-    add_drops,      // so many drops, or spoons where there are any; then mull and judge
-    mull_and_judge, // one drop more is already a risk
-    keep_going,     // that too, but too little is known to stop a hand
-    work_in,        // stiff, and the powder is not wetted out yet: nothing is known from that
+    add_drops,      // so much, then mull and judge
+    mull_and_judge, // what was asked for is there, or one drop more is already a risk
+    work_in,        // the powder is not wetted out yet: nothing is known of it before that
     keep_mulling,   // last felt right, and is not smooth
     test_dot,       // last felt right, and nobody has looked whether it is smooth
     there,          // last felt right, likely still so, and smooth
@@ -27,11 +27,11 @@ struct Advice {
     give_back,      // found dry: so much water, before anything else
     gathered        // the batch is off the slab
   } kind = weigh_pigment;
-  int drops = 0;
-  double spoons = 0;     // quarters of one that it would fill, of binder or of water; else 0
-  double g = 0;          // of binder, where there are more drops than anybody counts, and no spoon
-  double mL = 0;         // of water to give back
-  bool by_knife = false; // no mulling pass has begun yet
+  Tapped amount = {};      // of binder, or of water
+  bool water = false;      // it is of that
+  int rounds = 0;          // of so much and a pass that it likely takes until right; 0: one or two
+  double mL = 0;           // of water to give back
+  bool by_knife = false;   // no mulling pass has begun yet
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
   bool rest = false;       // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
@@ -43,9 +43,9 @@ struct Advice {
   };
   std::vector<Pigment> pigments =
       {}; // that would bring it there or nearer, as they stand to each other
-  std::optional<MullingLeft> mulling = {}; // until it is smooth, as far as that is learnt
-  bool hint = true;                        // too little is known for more
-  std::optional<paint::GumState> gum = {}; // binder or water; silent where absent
+  std::optional<MullingNeeded> mulling = {}; // until it is smooth, as far as that is learnt
+  bool hint = true;                          // too little is known for more
+  std::optional<paint::GumState> gum = {};   // binder or water; silent where absent
   std::optional<paint::Tack> sticky =
       {}; // honey and glycerin stand at their stop mark, or beyond it
 };
@@ -55,16 +55,17 @@ inline constexpr int taught_enough = 3; // batches of this studio: until then, h
 // What is known beside the batch itself.
 struct Known {
   session::GumVerdicts verdicts;
-  double took_first = 0;                   // flow; of the batch that is made again, 0: none
-  std::optional<MullingLeft> mulling_left; // of this paint
-  double water_drop_mL = 0.05;
+  double took_first = 0;                     // flow; of the batch that is made again, 0: none
+  std::optional<MullingNeeded> mulling_left; // of this paint
+  double pass_s = paint::usual_pass_s;       // as this studio makes them
+  Measures water{0.05, 0, 1};
 };
 
 Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,
               const Measures& of, const Known& known = {});
 
 // mL that it says to add; 0 where it says so of none.
-double advised_mL(const Advice& advice, const Measures& of);
+double advised_mL(const Advice& advice, const Measures& binder, const Known& known = {});
 
 // The flow that a batch's first helping brought; 0 where it had none, or too much of one.
 double took_first(const session::Batch& batch);

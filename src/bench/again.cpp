@@ -21,11 +21,32 @@ bool same_blend(const session::Batch& a, const session::Batch& b) {
          });
 }
 
+const session::Batch* made_of_this(const Bench& bench) {
+  const session::Batch* made = bench.earlier.made.get();
+  return made && bench.folded && same_blend(*made, *bench.folded) ? made : nullptr;
+}
+
+// Cards that it knows of.
+std::set<std::string> binders(const session::Batch& batch) {
+  std::set<std::string> ids;
+  for (const auto& [id, card] : batch.cards)
+    if (card.kind() == session::CardKind::binder) ids.insert(id);
+  return ids;
+}
+
 }
 
 double made_first(const Bench& bench) {
-  const bool again = bench.made && bench.folded && same_blend(*bench.made, *bench.folded);
-  return again ? took_first(*bench.made) : 0;
+  const session::Batch* made = made_of_this(bench);
+  return made ? took_first(*made) : 0;
+}
+
+std::optional<double> made_in_all(const Bench& bench) {
+  const session::Batch* made = made_of_this(bench);
+  if (!made || !made->standing.binder_ratio || binders(*made) != binders(*bench.folded))
+    return std::nullopt;
+  const double g = made->standing.binder_ratio->value * bench.folded->standing.pigment_g.value / 10;
+  return g > 0 ? std::optional(g) : std::nullopt;
 }
 
 }

@@ -13,4 +13,8 @@ void make_again(Bench& bench, const std::string& batch);
 // pigments stand to each other as they did there; else 0.
 double made_first(const Bench& bench);
 
+// g of binder that it took in all, for as much pigment as lies here; absent where it was another
+// binder.
+std::optional<double> made_in_all(const Bench& bench);
+
 }

@@ -196,6 +196,14 @@ struct AsMade {
   std::vector<std::pair<std::string, double>> extras; // cards beside pigment and binder; g likewise
 };
 
+// Of the batch on the slab, as long as its pigments are these.
+struct EarlierBatches {
+  std::string of;
+  std::set<std::string> pigments;         // cards
+  std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
+  Folded made;                            // the batch that it makes again; null: none
+};
+
 enum class Want { pigment_g, pans, wet_mL, dried_g };
 
 struct PlanState {
@@ -338,18 +346,17 @@ struct Bench {
   Sitting sitting;
   Saving saving;
 
-  std::string batch;                      // on the slab; empty: none
-  std::optional<PlanState> begun;         // as it was when that batch was begun here
-  std::optional<session::Batch> folded;   // that batch as of the last step that folded it
-  std::int64_t folded_run_ms = 0;         // when that was
-  std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
-  Folded made;                            // the batch that it makes again; null: none
-  std::vector<OtherPaint> paints;         // that it may take, while they are chosen from
-  std::vector<std::string> batches;       // all that are listed, oldest first
-  std::vector<std::string> discarded;     // likewise
-  session::Lessons lessons;               // what batches taught of this bench's drying
-  Learning learning;                      // and of the range
-  Expected expected;                      // what it says of the batch on the slab
+  std::string batch;                    // on the slab; empty: none
+  std::optional<PlanState> begun;       // as it was when that batch was begun here
+  std::optional<session::Batch> folded; // that batch as of the last step that folded it
+  std::int64_t folded_run_ms = 0;       // when that was
+  EarlierBatches earlier;               // that it is like
+  std::vector<OtherPaint> paints;       // that it may take, while they are chosen from
+  std::vector<std::string> batches;     // all that are listed, oldest first
+  std::vector<std::string> discarded;   // likewise
+  session::Lessons lessons;             // what batches taught of this bench's drying
+  Learning learning;                    // and of the range
+  Expected expected;                    // what it says of the batch on the slab
   Mulling mulling;
 };
 

@@ -1,6 +1,7 @@
 #include "bench/folds.hpp"
 
 #include "bench/bench.hpp"
+#include "bench/ghost.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
@@ -113,6 +114,7 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 
 void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
+  if (bench.screen == Screen::slab) find_earlier(bench);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }
 

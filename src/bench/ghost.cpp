@@ -12,15 +12,24 @@ namespace {
 
 constexpr std::size_t most_tried = 30; // each has to be folded
 
-std::set<std::string> pigments_of(const session::Batch& batch) {
+// That went in.
+std::set<std::string> pigments_in(const session::Batch& batch) {
   std::set<std::string> ids;
+  for (const session::BatchPigment& one : session::pigments(batch))
+    if (one.volume_share > 0) ids.insert(one.card->id);
+  return ids;
+}
+
+// Until it is wet, those that are still to be weighed too.
+std::set<std::string> pigments_meant(const session::Batch& batch) {
+  std::set<std::string> ids = pigments_in(batch);
+  if (batch.standing.liquid_mL.value > 0 && !ids.empty()) return ids;
   for (const auto& [id, card] : batch.cards)
     if (card.kind() == session::CardKind::pigment) ids.insert(id);
   return ids;
 }
 
 bool ended_right(const session::Batch& batch) {
-  if (batch.progress == session::Progress::open || batch.newer || batch.damaged) return false;
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
     if (const auto* felt = std::get_if<session::Felt>(&e->event); felt && !e->withdrawn)
       return felt->as == session::Feel::right;
@@ -54,21 +63,31 @@ Worth worth_of(const session::Batch& batch) {
 }
 
 std::vector<session::TrailPoint> ghost_of(Bench& bench, const session::Batch& batch) {
-  const auto wanted = pigments_of(batch);
+  const auto wanted = pigments_meant(batch);
   std::size_t tried = 0;
   std::vector<session::TrailPoint> unjudged;
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend() && tried < most_tried; ++id) {
     if (*id == batch.id) continue;
     ++tried;
     const Folded other = fold_of(bench, *id);
-    if (other && other->opened_at <= batch.opened_at && pigments_of(*other) == wanted &&
-        ended_right(*other)) {
-      const Worth worth = worth_of(*other);
-      if (worth == Worth::good) return other->trail;
-      if (worth == Worth::unjudged && unjudged.empty()) unjudged = other->trail;
-    }
+    const bool ended = other && other->progress != session::Progress::open && !other->newer &&
+                       !other->damaged && other->opened_at <= batch.opened_at;
+    if (!ended || pigments_in(*other) != wanted) continue;
+    const Worth worth = worth_of(*other);
+    if (worth == Worth::good) return other->trail;
+    const bool may_be = worth == Worth::unjudged && ended_right(*other);
+    if (may_be && unjudged.empty()) unjudged = other->trail;
   }
   return unjudged;
+}
+
+void find_earlier(Bench& bench) {
+  if (!bench.folded) return void(bench.earlier = {});
+  auto pigments = pigments_meant(*bench.folded);
+  EarlierBatches& known = bench.earlier;
+  if (known.of == bench.batch && known.pigments == pigments) return;
+  known = {bench.batch, std::move(pigments), ghost_of(bench, *bench.folded),
+           fold_of(bench, bench.folded->again_of)};
 }
 
 }

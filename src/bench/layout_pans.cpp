@@ -90,6 +90,8 @@ void lay_out_last(const Bench& bench, const Cells& c, Layout& layout) {
     add(layout, PansPad::room, c.last(4));
     return add(layout, SharedPad::undo, c.grid.cell(c.info, 4, 2));
   }
+  const bool has_room = c.judging || bench.pans.pan > 0; // else it has a pad beside the pours
+  if (has_room && pan_pages(bench) <= 1) add(layout, PansPad::room, c.last(2));
   if (c.judging) add(layout, PansPad::judge, c.last(3));
   const bool narrow = c.judging || pours_one(bench);
   add(layout, SharedPad::undo, c.last(narrow ? 4 : 3, narrow ? 1 : 2));

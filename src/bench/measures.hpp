@@ -18,10 +18,28 @@ Measures measures_of_binder(const Bench& bench); // of the batch on the slab
 
 inline constexpr int most_counted = 30; // drops in a row: own choice
 
+// In what has a pad. Spoons and drops follow each other; grams stand alone.
+struct Tapped {
+  double spoons = 0; // quarters of one
+  int drops = 0;     // up to five, or fives
+  double g = 0;
+};
+double mL_of(const Tapped& amount, const Measures& of);
+
+// As much as is nearest below `most_mL`, and where that would be less than `least_mL`, as little
+// as is not: spoons, drops as far as they are counted, both, or what is weighed where there is no
+// spoon. Nothing of nothing.
+Tapped tapped(double least_mL, double most_mL, const Measures& of);
+inline Tapped tapped(double mL, const Measures& of) { return tapped(0, mL, of); }
+
+// So many as a hand counts: fives, where one of them is not less than the least.
+int drops_by_fives(int least, int most);
+
 // Quarters of a spoon, as many as are in it; 0 where that is none, or more than twelve spoons.
 double spoons_in(double mL, const Measures& of);
 
-// Quarters of a spoon from low to high, the nearest to their middle; 0 where there is none.
+// Quarters of a spoon from low to high, in the fewest taps, of those the nearest to their middle; 0
+// where there is none.
 double spoons_between(double low_mL, double high_mL, const Measures& of);
 
 }

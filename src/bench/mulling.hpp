@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "bench/smooth.hpp"
 
 namespace bench {
 
@@ -10,13 +11,6 @@ void learn_mulling(Bench& bench, const std::string& batch, const session::Batch*
 
 // At the end of a step: asked anew, for the slab and for the plan, where something has changed.
 void expect_mulling(Bench& bench);
-
-// One in ten takes less than low, one in ten more than high.
-struct MullingNeeded {
-  paint::Interval minutes;
-  paint::Interval passes; // whole ones; of the length that this studio's have
-  int batches = 0;        // of this studio that it rests on; 0: on what is usual
-};
 
 // Until there are no specks, or few. Absent where mulling has no say (no pigment, or flakes), and
 // where it has lasted longer than anything that was foreseen.

@@ -180,7 +180,8 @@ void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
   p.first_helping.spoons = spoons_between(std::min(low, as_a_spoon_fills * high), high, of);
   p.rest_spoons = spoons_in(p.rest_g * per_g, of);
   const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
-  if (p.rest_spoons <= 0 && drops <= most_counted) p.drops = static_cast<int>(drops);
+  if (p.rest_spoons <= 0 && drops <= most_counted)
+    p.drops = drops_by_fives(0, static_cast<int>(drops));
 }
 
 }

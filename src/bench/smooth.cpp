@@ -25,7 +25,7 @@ std::optional<session::Specks> dot_of(const session::Batch& batch) {
 
 }
 
-SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingLeft>& left) {
+SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingNeeded>& left) {
   SmoothState state;
   state.dot = dot_of(batch);
   state.passes = static_cast<int>(

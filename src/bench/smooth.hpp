@@ -8,10 +8,11 @@
 
 namespace bench {
 
-// Mulling that this paint likely still takes until a dot shows no specks, as the studio has learnt.
-struct MullingLeft {
+// Mulling that a paint likely takes: one in ten takes less than low, one in ten more than high.
+struct MullingNeeded {
   paint::Interval minutes;
-  paint::Interval passes;
+  paint::Interval passes; // whole ones; of the length that this studio's have
+  int batches = 0;        // of this studio that it rests on; 0: on what is usual
 };
 
 // What there is to go by.
@@ -19,9 +20,10 @@ struct SmoothState {
   std::optional<session::Specks> dot; // the last one, of all the pigment that is there
   int passes = 0;                     // of mulling that have ended
   bool mulled = true;                 // such paint is; flakes are not, they would break
-  std::optional<MullingLeft> left;    // while that is learnt
+  std::optional<MullingNeeded> left;  // until a dot shows no specks, while that is learnt
 };
-SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingLeft>& left = {});
+SmoothState smooth_state(const session::Batch& batch,
+                         const std::optional<MullingNeeded>& left = {});
 
 enum class Smoothness { smooth, keep_mulling, not_looked };
 

@@ -1,6 +1,7 @@
 #include "bench/to_come.hpp"
 
 #include "bench/materials.hpp"
+#include "bench/measures.hpp"
 #include "paint/measure.hpp"
 #include "session/amounts.hpp"
 #include "session/plan.hpp"
@@ -11,15 +12,13 @@ namespace bench {
 
 namespace {
 
-constexpr int most_counted = 30; // drops
-
 ToComeView to_come_view(const Bench& bench, const session::ToCome& one) {
   ToComeView v{one.card->kind(), one.card->name, one.g, 0, one.begun};
   const auto drop = mL_of(bench, *one.card, TapAmount{});
   const auto material = session::material_of(*one.card);
   if (!drop || !material) return v;
   const double drops = std::round(one.g * paint::mL_per_g(material->parts) / *drop);
-  if (drops <= most_counted) v.drops = static_cast<int>(drops);
+  if (drops <= most_counted) v.drops = drops_by_fives(0, static_cast<int>(drops));
   return v;
 }
 

@@ -43,7 +43,7 @@ MaterialView card_view(const Bench& bench, const session::Card& card) {
   return m;
 }
 
-// One pad for all pigments bears the colour of the first.
+// One pad for all pigments bears the colour of the largest part, as the batch does.
 MaterialView material_view(const Bench& bench, const PadId& pad) {
   if (const auto card = card_of(bench, pad.arg)) return card_view(bench, *card);
   MaterialView all;
@@ -51,9 +51,9 @@ MaterialView material_view(const Bench& bench, const PadId& pad) {
   all.kind = session::CardKind::pigment;
   all.next = {session::Unit::g, 0};
   all.corrects = corrects_material(bench);
+  all.colour = session::colour_of(*bench.folded);
   for (const session::Card& card : pigments_of(bench)) {
     const MaterialView one = card_view(bench, card);
-    if (all.colour == 0) all.colour = one.colour;
     if (one.grams) all.grams = all.grams.value_or(0) + *one.grams;
     ++all.several;
   }
@@ -107,11 +107,10 @@ Known known_of(const Bench& bench) {
   known.verdicts = bench.learning.verdicts;
   known.took_first = made_first(bench);
   for (const session::Card& card : materials_of(bench))
-    if (card.kind() == session::CardKind::water)
-      known.water_drop_mL = measures_of(bench, card).drop_mL;
+    if (card.kind() == session::CardKind::water) known.water = measures_of(bench, card);
+  known.pass_s = bench.mulling.pass_s;
   // A guess of how long would be no more than that: it is said once batches have taught it.
-  if (const auto left = mulling_left(bench); left && left->batches > 0)
-    known.mulling_left = MullingLeft{left->minutes, left->passes};
+  if (const auto left = mulling_left(bench); left && left->batches > 0) known.mulling_left = left;
   return known;
 }
 
@@ -243,17 +242,20 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   if (bench.expected.answer) v.trail.band = bench.expected.answer->band;
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;
-  v.trail.ghost = bench.ghost;
+  v.trail.ghost = bench.earlier.ghost;
+  v.last_time_g = made_in_all(bench);
   v.trail.landing = landing(bench, batch);
   if (bench.glide && v.trail.now) v.trail.now = gliding(*bench.glide, *v.trail.now, now);
   v.ratio = batch.standing.binder_ratio;
   const Measures measures = measures_of_binder(bench);
   v.ratio_decimals =
       paint::decimals_to_step(measures.drop_mL / batch.standing.pigment_g.value * 10).value_or(3);
-  v.advice = advise(batch, bench.expected.answer, measures, known_of(bench));
+  const Known known = known_of(bench);
+  v.advice = advise(batch, bench.expected.answer, measures, known);
   keep_to_jar(bench, v.advice);
+  v.smooth = smoothness(smooth_state(batch, known.mulling_left)) != Smoothness::keep_mulling;
   v.to_come = to_come(bench);
-  if (const double mL = advised_mL(v.advice, measures); mL > 0 && batch.standing.flow_now)
+  if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.standing.water_lost_mL;
   v.jar = jar_view(batch);

@@ -103,10 +103,13 @@ struct SlabView {
   std::optional<session::Specks> dot;
   std::optional<session::TroubleKind> last_trouble; // that stands
   TrailView trail;
+  bool smooth = false;                // as far as anybody knows
   std::optional<paint::Amount> ratio; // g binder to 10 g pigment
   int ratio_decimals = 2;             // to one drop's worth
   Advice advice;
   std::vector<ToComeView> to_come;
+  std::optional<double>
+      last_time_g; // of binder, that the batch made again took for as much pigment
   paint::Amount dried_mL;
   bool dust = false;
   std::optional<words::Error> save_failure;
@@ -215,10 +218,11 @@ struct BookView {
     session::Became as = session::Became::good;
     int pan = 0; // 0: all
   };
-  std::vector<Verdict> verdicts;       // in order
-  std::optional<std::string> note;     // as far as it is written
-  std::optional<std::string> new_name; // likewise
-  bool discarded = false;              // the batch is, or the list is of those
+  std::vector<Verdict> verdicts;        // in order
+  std::map<std::string, Tapped> spoons; // by card: what went in by more drops than anybody counts
+  std::optional<std::string> note;      // as far as it is written
+  std::optional<std::string> new_name;  // likewise
+  bool discarded = false;               // the batch is, or the list is of those
 };
 
 struct CompareView {

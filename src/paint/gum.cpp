@@ -9,9 +9,10 @@ namespace paint {
 
 namespace {
 
-constexpr double usual_sd = 0.25; // of the ln of a limit
-constexpr double slope = 0.15;    // of a verdict, in ln gum
-constexpr double otherwise = 0.1; // verdicts that gum is not the reason of
+constexpr double usual_sd = 0.25;  // of the ln of a limit
+constexpr double slope = 0.15;     // of a verdict, in ln gum
+constexpr double otherwise = 0.1;  // verdicts that gum is not the reason of
+constexpr double of_holding = 0.2; // weight of a verdict that found no fault
 constexpr int half_steps = 200;
 constexpr double reach_sd = 5;
 
@@ -33,6 +34,7 @@ double moved_by(double ln_usual, int side, GumVerdict::What fault,
       const bool speaks = v.what == fault || v.what == GumVerdict::holds;
       if (speaks && v.g_per_mL > 0 && std::isfinite(v.g_per_mL))
         weight +=
+            (v.what == fault ? 1 : of_holding) *
             std::log(chance(side * (std::log(v.g_per_mL) - ln_usual - off(i)), v.what == fault));
     }
     weights.push_back(weight);

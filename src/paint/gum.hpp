@@ -40,9 +40,11 @@ struct GumVerdict {
 // below the lower one (between little and enough_from) dry paint rubs off, above the upper one it
 // cracks or sticks. ln of a limit ~ normal(ln of the usual one, 0.25^2); the chance of a verdict is
 // a logistic of slope 0.15 in ln gum around the limit, mixed with one in ten that has another
-// reason. "Holds" speaks for both limits, the other two for one each. Each limit's two marks move
-// by the mean of its ln. Our own values, no source: one verdict at the usual limit moves it by 7 %,
-// ten alike that contradict it by about a half.
+// reason. "Holds" speaks for both limits, the other two for one each; five of them weigh as much as
+// one fault that was seen: lean paint may hold for a month and rub off in a year. Each limit's two
+// marks move by the mean of its ln. Our own values, no source: one fault at the usual limit moves
+// it by 7 %, ten alike that contradict it by about a half; one that holds never so far that what
+// was warned of by more than a twentieth is no longer, five may.
 GumMarks marks_after(const GumMarks& usual, const std::vector<GumVerdict>& verdicts);
 
 }

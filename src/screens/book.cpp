@@ -156,7 +156,17 @@ void line_list(Sheet& sheet, const session::Batch& batch) {
   }
 }
 
-void went_in_row(Sheet& sheet, const Rect& r, const session::Total& total) {
+// What was counted, and what it comes to in spoons where that is easier to put in again.
+std::string how_words(const bench::BookView& book, const session::Total& total) {
+  const auto spoons = book.spoons.find(total.card.id);
+  const std::string counted = total_words(total);
+  return spoons == book.spoons.end()
+             ? counted
+             : say(Say::book_in_spoons, {counted, tapped_words(spoons->second)});
+}
+
+void went_in_row(Sheet& sheet, const Rect& r, const bench::BookView& book,
+                 const session::Total& total) {
   const Theme& t = sheet.theme;
   const double size = 5, y = r.centre().y + cap::clear / 2;
   const bool heap = total.card.kind() == session::CardKind::pigment;
@@ -167,7 +177,7 @@ void went_in_row(Sheet& sheet, const Rect& r, const session::Total& total) {
   write(sheet, {r.right(), y}, Anchor::right, clean_letters, t.ink, grams_words(total.grams),
         grams_w);
   const double left = r.right() - grams_w - 2 - x;
-  const std::string how = total_words(total);
+  const std::string how = how_words(book, total);
   const double name_w = width_mm(total.card.name, cap::clear, false) + 0.1;
   const bool beside = name_w + 3 + width_mm(how, cap::clear, false) <= left;
   if (!beside && r.h > 3 * cap::clear) {
@@ -181,7 +191,8 @@ void went_in_row(Sheet& sheet, const Rect& r, const session::Total& total) {
         left - name_room - 2);
 }
 
-void went_in(Sheet& sheet, const session::Batch& batch) {
+void went_in(Sheet& sheet, const bench::BookView& book) {
+  const session::Batch& batch = *book.batch;
   const Theme& t = sheet.theme;
   panel(sheet, sheet.view.layout.side);
   const Rect area = inset(sheet.view.layout.side, 3.4);
@@ -194,7 +205,7 @@ void went_in(Sheet& sheet, const session::Batch& batch) {
   y += 2.6;
   const double step = std::min(9.6, (area.bottom() - foot - y) / std::max(1.0, rows));
   for (const session::Total& total : batch.totals) {
-    went_in_row(sheet, {area.x, y, area.w, step}, total);
+    went_in_row(sheet, {area.x, y, area.w, step}, book, total);
     y += step;
   }
   std::string last =
@@ -349,7 +360,7 @@ void draw_book(Sheet& sheet, const bench::BookView& book) {
     line_list(sheet, *book.batch);
   else
     draw_trail(sheet, sheet.view.layout.main, book.trail, cap::clear);
-  went_in(sheet, *book.batch);
+  went_in(sheet, book);
   figures(sheet, *book.batch);
   told(sheet, book);
   for (const bench::Pad& at : sheet.view.layout.pads) way_on(sheet, at, book);

@@ -12,6 +12,18 @@ namespace screens {
 
 namespace {
 
+// Of a ratio written with spaces ("1 : 2") nothing is left alone.
+std::vector<std::string> with_ratios(std::vector<std::string> words) {
+  for (std::size_t i = 1; i + 1 < words.size(); ++i) {
+    if (words[i] != ":") continue;
+    words[i - 1] += " : " + words[i + 1];
+    const auto at = words.begin() + static_cast<std::ptrdiff_t>(i);
+    words.erase(at, at + 2);
+    --i;
+  }
+  return words;
+}
+
 // A hyphen inside a word ends a piece too; no space follows it then.
 std::vector<std::string> split(const std::string& words) {
   std::vector<std::string> out;
@@ -21,7 +33,7 @@ std::vector<std::string> split(const std::string& words) {
     const bool hyphen = c == '-' && word.size() > 1;
     if ((c == ' ' || hyphen) && !word.empty()) out.push_back(std::exchange(word, {}));
   }
-  return out;
+  return with_ratios(std::move(out));
 }
 
 bool ends_in_hyphen(const std::string& word) { return word.size() > 1 && word.back() == '-'; }
@@ -106,6 +118,25 @@ std::vector<std::string> balanced(const std::vector<std::string>& words, double 
   return best;
 }
 
+// Of more lines none longer than it must be, so that no word is left alone on one.
+std::vector<std::string> evened(const std::vector<std::string>& words, double width, double cap,
+                                bool bold) {
+  std::vector<std::string> best = greedy(words, width, cap, bold);
+  constexpr double finest_mm = 0.5;
+  double too_narrow = 0, wide = width;
+  while (wide - too_narrow > finest_mm) {
+    const double middle = (wide + too_narrow) / 2;
+    auto lines = greedy(words, middle, cap, bold);
+    const bool narrow = std::all_of(lines.begin(), lines.end(), [&](const std::string& line) {
+      return width_mm(line, cap, bold) <= width;
+    });
+    const bool as_many = narrow && lines.size() <= best.size();
+    (as_many ? wide : too_narrow) = middle;
+    if (as_many) best = std::move(lines);
+  }
+  return best;
+}
+
 }
 
 std::string cut_to(const std::string& words, double width, double cap, bool bold) {
@@ -126,6 +157,7 @@ std::optional<Lines> whole(const std::vector<std::string>& words, double width, 
   });
   if (!narrow || static_cast<int>(lines.size()) > max_lines) return std::nullopt;
   if (even && lines.size() == 2) lines = balanced(words, cap, bold);
+  if (even && lines.size() > 2) lines = evened(words, width, cap, bold);
   return Lines{lines, cap, false};
 }
 

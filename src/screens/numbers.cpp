@@ -70,30 +70,40 @@ bool waits_for_pigment(const bench::SlabView& slab) {
   return std::any_of(slab.to_come.begin(), slab.to_come.end(), is_first);
 }
 
+std::string tack_words(const bench::SlabView& slab) {
+  const std::string tack = sticky_words(*slab.advice.sticky);
+  return slab.room_guessed ? say(words::ScreensSay::by_guessed_room, {tack}) : tack;
+}
+
+Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
+  if (slab.newer) return {say(words::SessionSay::batch_of_newer_format), Tone::caution};
+  return {weigh_out ? to_come_words(slab.to_come) : advice_words(slab.advice), Tone::advice, 3};
+}
+
 // In order of weight: what stands in danger comes right after the advice, so that the calmer lines
 // are those that give way.
 std::vector<Sentence> sentences(const bench::SlabView& slab) {
   std::vector<Sentence> out;
   const bool weigh_out = waits_for_pigment(slab);
-  if (slab.newer)
-    out.push_back({say(words::SessionSay::batch_of_newer_format), Tone::caution});
-  else
-    out.push_back(
-        {weigh_out ? to_come_words(slab.to_come) : advice_words(slab.advice), Tone::advice, 3});
+  const bool two_dangers = slab.save_failure && slab.dust; // then the advice gives way
+  if (!two_dangers) out.push_back(first_sentence(slab, weigh_out));
   if (slab.save_failure)
     out.push_back({say(words::ScreensSay::not_saved, {words::message(*slab.save_failure)}),
-                   Tone::caution, 3});
+                   Tone::caution, two_dangers ? 2 : 3});
   else if (slab.saved_elsewhere)
     out.push_back({say(words::ScreensSay::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 2});
+  if (two_dangers) out.push_back(first_sentence(slab, weigh_out));
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   if (!weigh_out && !slab.to_come.empty())
     out.push_back(
         {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
+  if (slab.last_time_g)
+    out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
-  if (slab.advice.sticky) out.push_back({sticky_words(*slab.advice.sticky), Tone::plain});
+  if (slab.advice.sticky) out.push_back({tack_words(slab), Tone::plain});
   const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
     return w.kind == session::WarningKind::clock_ahead;
   });

@@ -236,6 +236,11 @@ std::string planned_words(const PansView& pans) {
   return say(pans.planned.layers > 1 ? Say::pans_planned_pours : Say::pans_planned, args);
 }
 
+std::string tack_words(const PansView& pans) {
+  const std::string tack = say(paint::say_of(*pans.tack));
+  return pans.room_guessed ? say(words::ScreensSay::by_guessed_room, {tack}) : tack;
+}
+
 std::vector<Sentence> said_of_pours(const PansView& pans) {
   std::vector<Sentence> out;
   out.push_back({pans.to_pour_mL > 0 ? say(Say::pans_left, {number(pans.to_pour_mL, 1)})
@@ -248,7 +253,7 @@ std::vector<Sentence> said_of_pours(const PansView& pans) {
   if (pans.fill)
     out.push_back({say(Say::pans_will_fill,
                        {number(pans.fill->low * 100, 0), number(pans.fill->high * 100, 0)})});
-  if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
+  if (pans.tack) out.push_back({tack_words(pans)});
   std::string when = since_pour_words(pans.since_pour_ms);
   if (pans.weighings.size() > 1)
     when += " · " + say(Say::pans_weighings, {std::to_string(pans.weighings.size())});
@@ -272,7 +277,7 @@ std::vector<Sentence> said_of_verdicts(const PansView& pans) {
                    true});
   if (!pans.said && pans.apart.empty()) {
     out.push_back({say(words::ScreensSay::book_no_verdict), true});
-    if (pans.tack) out.push_back({say(paint::say_of(*pans.tack))});
+    if (pans.tack) out.push_back({tack_words(pans)});
   }
   return out;
 }

@@ -48,6 +48,31 @@ std::string next_words(const bench::TapAmount& amount) {
                                          : amount_words(amount.unit, amount.count);
 }
 
+namespace {
+
+// "1 + ½ + ¼": there is a pad for each.
+std::string by_spoons(double spoons) {
+  const double whole = std::floor(spoons);
+  std::string out = whole > 0 ? paint::count_words(whole) : "";
+  const auto and_then = [&](double part) {
+    out += (out.empty() ? "" : " + ") + paint::count_words(part);
+  };
+  const double rest = spoons - whole;
+  if (rest >= 0.5) and_then(0.5);
+  if (rest == 0.25 || rest == 0.75) and_then(0.25);
+  return say(words::SessionSay::amount_spoons, {out});
+}
+
+}
+
+std::string tapped_words(const bench::Tapped& t) {
+  if (t.g > 0) return amount_words(session::Unit::g, t.g);
+  const std::string drops = amount_words(session::Unit::drops, t.drops);
+  if (t.spoons <= 0) return drops;
+  const std::string spoons = by_spoons(t.spoons);
+  return t.drops > 0 ? say(Say::advice_and, {spoons, drops}) : spoons;
+}
+
 std::string fact_words(const std::string& which) {
   const words::Sentence words = bench::say_of_fact(which);
   return words == words::Sentence{} ? which : say(words);
@@ -153,19 +178,23 @@ std::string thicken_words(const bench::Advice& a) {
 
 std::string first_words(const bench::Advice& a) {
   const std::string grams = from_to_words(a.low_g, a.high_g);
-  if (a.spoons <= 0) return say(a.rest ? Say::advice_rest : Say::advice_first_helping, {grams});
+  if (a.amount.spoons <= 0)
+    return say(a.rest ? Say::advice_rest : Say::advice_first_helping, {grams});
   return say(a.rest ? Say::advice_rest_spoons : Say::advice_first_spoons,
-             {amount_words(session::Unit::spoons, a.spoons), grams});
+             {tapped_words(a.amount), grams});
 }
 
-std::string drops_words(const bench::Advice& a) {
-  if (a.g > 0) return amount_words(session::Unit::g, a.g);
-  return a.spoons > 0 ? amount_words(session::Unit::spoons, a.spoons)
-                      : amount_words(session::Unit::drops, a.drops);
+std::string add_words(const bench::Advice& a) {
+  const std::string amount =
+      say(a.water ? Say::advice_of_water : Say::advice_of_binder, {tapped_words(a.amount)});
+  if (a.by_knife) return say(Say::advice_add_by_knife, {amount});
+  if (a.rounds > 0) return say(Say::advice_add_rounds, {amount, std::to_string(a.rounds)});
+  return say(Say::advice_add, {amount});
 }
 
 std::string mull_words(const bench::Advice& a) {
   if (a.sticky_now) return say(a.by_knife ? Say::advice_work_in_sticky : Say::advice_mull_sticky);
+  if (a.hint) return say(a.by_knife ? Say::advice_judge : Say::advice_mull);
   return say(a.by_knife ? Say::advice_judge_by_knife : Say::advice_mull_and_judge);
 }
 
@@ -180,10 +209,8 @@ std::string keep_mulling_words(const bench::Advice& a) {
 }
 
 std::string give_back_words(const bench::Advice& a) {
-  const std::string mL = words::number(a.mL, 1);
-  if (a.spoons <= 0)
-    return say(Say::advice_give_back, {amount_words(session::Unit::drops, a.drops), mL});
-  return say(Say::advice_give_back_spoons, {amount_words(session::Unit::spoons, a.spoons), mL});
+  return say(Say::advice_give_back,
+             {say(Say::advice_of_water, {tapped_words(a.amount)}), words::number(a.mL, 1)});
 }
 
 std::string hint_words(const bench::Advice& a) {
@@ -191,10 +218,8 @@ std::string hint_words(const bench::Advice& a) {
   switch (a.kind) {
   case Advice::weigh_pigment: return say(Say::advice_weigh_pigment);
   case Advice::first_helping: return first_words(a);
-  case Advice::add_drops:
-    return say(a.by_knife ? Say::advice_add_by_knife : Say::advice_add, {drops_words(a)});
+  case Advice::add_drops: return add_words(a);
   case Advice::mull_and_judge: return mull_words(a);
-  case Advice::keep_going: return say(a.by_knife ? Say::advice_go_on_by_knife : Say::advice_go_on);
   case Advice::work_in: return say(Say::advice_work_in);
   case Advice::keep_mulling: return keep_mulling_words(a);
   case Advice::test_dot: return say(Say::advice_test_dot);
@@ -222,16 +247,16 @@ std::string from_to_words(double low_g, double high_g) {
 namespace {
 std::string first_of_plan(const bench::Planned::Helping& h) {
   const std::string grams = from_to_words(h.low_g, h.high_g);
-  return h.spoons > 0 ? say(words::PlanSay::plan_first_spoons,
-                            {amount_words(session::Unit::spoons, h.spoons), grams})
-                      : say(words::PlanSay::plan_first, {grams});
+  return h.spoons > 0
+             ? say(words::PlanSay::plan_first_spoons, {tapped_words({h.spoons, 0, 0}), grams})
+             : say(words::PlanSay::plan_first, {grams});
 }
 }
 
 std::string binder_words(const bench::Planned& p) {
   std::string how = first_of_plan(p.first_helping);
   if (p.rest_spoons > 0)
-    how = say(words::PlanSay::plan_rest, {how, amount_words(session::Unit::spoons, p.rest_spoons)});
+    how = say(words::PlanSay::plan_rest, {how, tapped_words({p.rest_spoons, 0, 0})});
   else if (p.drops > 0)
     how = say(words::PlanSay::plan_rest_drops, {how, amount_words(session::Unit::drops, p.drops)});
   else if (p.rest_g > 0)

@@ -48,7 +48,8 @@ std::string mark_words(const bench::TrailMark& mark);
 bool is_first(const bench::ToComeView& to_come);
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
 
-std::string minutes_words(double minutes); // as round as a guess may be, at least 1
+std::string tapped_words(const bench::Tapped& amount); // "½ + ¼ tsp", "15 drops"
+std::string minutes_words(double minutes);             // as round as a guess may be, at least 1
 
 std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);

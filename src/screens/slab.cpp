@@ -123,6 +123,14 @@ void felt_pad(Sheet& sheet, const bench::Pad& at) {
       {{feel_words(*feel), slab_bold}});
 }
 
+// It can be done at any time, and is not what comes next while the paint is gritty.
+void gather_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
+  const std::string what = say(slab.smooth ? Say::pad_gather_what : Say::gather_not_smooth);
+  pad(sheet, at, plain(sheet.theme),
+      {{say(Say::pad_gather), slab.smooth ? slab_bold : slab_letters, !slab.smooth},
+       {what, slab_letters, true, 3}});
+}
+
 void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   const Ground g = plain(sheet.theme);
   const auto open = [&](const bench::Panel& panel) {
@@ -146,10 +154,7 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
     return pad(sheet, at, open(bench::TroublesPanel{}),
                {{say(Say::pad_trouble), slab_bold},
                 {slab.last_trouble ? trouble_words(*slab.last_trouble) : "", slab_letters, true}});
-  case SlabPad::gather:
-    return pad(
-        sheet, at, g,
-        {{say(Say::pad_gather), slab_bold}, {say(Say::pad_gather_what), slab_letters, true, 3}});
+  case SlabPad::gather: return gather_pad(sheet, at, slab);
   case SlabPad::back_on_slab: return pad(sheet, at, g, {{say(Say::pad_back), slab_bold, false, 3}});
   case SlabPad::close:
     return pad(

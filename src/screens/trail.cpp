@@ -23,7 +23,8 @@ namespace {
 
 constexpr double marker_mm = 2.0; // radius of what is now and of what comes next
 constexpr double ghost_mm = 0.5;
-constexpr double bar_mm = 3.2; // from the panel's edge to the bars of the stages
+constexpr std::size_t most_named = 4; // of what was told, the last; before them stand signs alone
+constexpr double bar_mm = 3.2;        // from the panel's edge to the bars of the stages
 
 // The words of the stages stand beside their bars.
 double room_for_stages(const bench::TrailView& trail, double cap) {
@@ -119,10 +120,12 @@ void draw_flags(Sheet& sheet, const TrailPlot& p, Taken taken) {
   for (auto mark = p.trail.marks.rbegin(); mark != p.trail.marks.rend(); ++mark) {
     const Point at{p.flow.x(mark->flow), p.time.y(mark->clock)};
     if (!inside(p.style.inside, at)) continue;
-    flags.push_back({at, size, mark_words(*mark)});
+    const bool named = p.trail.whole || marks.size() < most_named;
+    flags.push_back({at, size, named ? mark_words(*mark) : ""});
     marks.push_back(&*mark);
   }
-  const auto places = place_labels(flags, std::move(taken), p.style.cap_mm);
+  const double furthest_mm = p.trail.whole ? 28 : 7; // words further off seem to be another's
+  const auto places = place_labels(flags, std::move(taken), p.style.cap_mm, furthest_mm);
   for (std::size_t i = flags.size(); i-- > 0;)
     session::add_sign(sheet.shapes, marks[i]->what, flags[i].at, size, sign_colours(sheet.theme));
   for (std::size_t i = 0; i < flags.size(); ++i)
@@ -167,6 +170,17 @@ void draw_now(Sheet& sheet, const TrailPlot& p) {
   chevron(sheet, {high ? p.style.inside.right() - 2 : p.style.inside.x + 2, y}, 4, t.ink, high);
 }
 
+void name_ghost(Sheet& sheet, const TrailPlot& p, Taken& taken) {
+  const auto pieces = ghost_pieces(p.trail, p.flow, p.time);
+  if (pieces.empty() || !inside(p.style.inside, pieces.back().back())) return;
+  const Flag flag{pieces.back().back(), ghost_mm, say(Say::trail_last_time)};
+  const auto place = place_labels({flag}, taken, p.style.cap_mm)[0];
+  if (!place) return;
+  taken.boxes.push_back(place->box);
+  sheet.shapes.push_back(Text{place->at, Anchor::left, p.style.cap_mm, false, sheet.theme.ink,
+                              flag.words, place->box.w});
+}
+
 void draw_gathered(Sheet& sheet, const TrailPlot& p, Taken& taken) {
   if (!p.trail.gathered || p.trail.points.empty()) return;
   const auto at_ms = p.trail.opened_at + static_cast<std::int64_t>(*p.trail.gathered * 1000);
@@ -209,6 +223,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   add(sheet, trail_stages(p));
   Taken taken = taken_of(p, pieces);
   draw_gathered(sheet, p, taken);
+  name_ghost(sheet, p, taken);
   draw_flags(sheet, p, std::move(taken));
   draw_now(sheet, p);
 }

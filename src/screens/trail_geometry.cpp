@@ -110,13 +110,14 @@ bool free_of(const Rect& box, const Taken& taken) {
 }
 
 std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, Taken taken,
-                                                double cap_mm) {
+                                                double cap_mm, double furthest_mm) {
   for (const Flag& flag : flags)
     taken.boxes.push_back(
         {flag.at.x - flag.size / 2, flag.at.y - flag.size / 2, flag.size, flag.size});
   std::vector<std::optional<Placed>> out;
   for (const Flag& flag : flags) {
     out.emplace_back();
+    if (flag.words.empty()) continue;
     const auto attempt = [&](Side side, double caps_down) {
       if (out.back()) return;
       const Placed place = placed(flag, side, caps_down * cap_mm, 0, cap_mm);
@@ -133,7 +134,7 @@ std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, 
       const Placed place = led(placed(flag, side, caps_down * cap_mm, away_mm, cap_mm), flag);
       if (free_of(place.box, taken) && leads(place, taken)) out.back() = place;
     };
-    for (const double away : {0.0, 7.0, 14.0, 21.0, 28.0})
+    for (double away = 0; away <= furthest_mm; away += 7)
       for (const double down : {0.0, 2.6, -2.6, 3.6, -3.6, 4.6, -4.6})
         for (const Side side : {Side::left, Side::right}) attempt_led(side, down, away);
     if (out.back()) taken.boxes.push_back(out.back()->box);

@@ -57,6 +57,6 @@ struct Taken {
 // off on a leader; absent where there is no such place. Earlier flags choose first, and none covers
 // another's mark.
 std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, Taken taken,
-                                                double cap_mm);
+                                                double cap_mm, double furthest_mm = 28);
 
 }

@@ -1,7 +1,6 @@
 #include "session/batch.hpp"
 
 #include "session/amounts.hpp"
-#include "session/by_batch.hpp"
 #include "session/feelings.hpp"
 #include "session/folding.hpp"
 #include "words/lists.hpp"
@@ -68,8 +67,19 @@ const Quantity all_of_it;
 
 bool lies(const Places& places, Place place) { return places.at.count(place) > 0; }
 
-void begin_stage(Batch& batch, FoldState& state, const StageBegan& s, const std::string& session) {
+// Worked for so long, powder is wetted out: own choice. A tap alone wets nothing.
+constexpr double wetted_s = 60;
+
+void end_work(Batch& batch, const FoldState& state) {
+  const Pass* pass = running(batch);
+  const bool dry = batch.powder_is_dry;
+  const bool wetted = pass && batch.clock - std::max(pass->start, state.powder_at) >= wetted_s;
   end_pass(batch, batch.clock);
+  if (!wetted) batch.powder_is_dry = dry;
+}
+
+void begin_stage(Batch& batch, FoldState& state, const StageBegan& s, const std::string& session) {
+  end_work(batch, state);
   batch.progress = Progress::open;
   if (!lies(batch.places, Place::slab) && lies(batch.places, Place::jar)) {
     move(batch.places, Place::jar, Place::slab, all_of_it, "");
@@ -268,6 +278,12 @@ void leave_session(FoldState& state, const std::string& next, Clock left_at) {
   state.batch.places.spread = paint::Spread::gathered;
 }
 
+// With the powder worked in, as far as its note says anything of the paint.
+bool was_felt(const Batch& batch, const Entry& e) {
+  return !batch.feelings.empty() && batch.feelings.back().line == e.ref &&
+         !batch.feelings.back().unwetted;
+}
+
 void look_for_wrong_clock(Batch& batch, const Moment& now) {
   const auto wrong = std::find_if(batch.entries.begin(), batch.entries.end(), [&](const Entry& e) {
     return e.at > now.at + a_day_ms && e.ref.session != now.session;
@@ -327,11 +343,13 @@ void take(FoldState& state, FoldLines& lines) {
   if (!e.withdrawn) std::visit(Apply{batch, state, card, e.ref, e.at}, e.event);
   if (!e.withdrawn && card && !batch.newer && lines.amounts[i]) {
     add(batch, e, *card, *lines.amounts[i]);
+    if (!is_liquid(card->kind())) state.powder_at = batch.clock;
     e.place = in_hand(batch.places);
     e.grams = lines.amounts[i];
   }
   e.flow = live(batch.places).flow;
   feel(batch, e, paint_in_hand(batch));
+  if (was_felt(batch, e)) batch.powder_is_dry = false;
   if (e.flow != e.flow_before) mark_trail(batch, false);
   if (lines.named.count(e.ref)) state.named[e.ref] = paint_in_hand(batch);
   batch.last_at = e.at;
@@ -351,25 +369,6 @@ Batch finished(FoldState state, std::vector<Entry> entries, const BatchLines& li
   batch.standing = paint::stand(paint_in_hand(batch), batch.places.bench);
   if (batch.pans.empty()) batch.dried_mL = dried_off(batch);
   return std::move(batch);
-}
-
-Lessons lessons_of(const Logs& logs) {
-  std::set<std::string> teach;
-  for (const Log* log : logs)
-    for (const Line& line : log->lines)
-      if (std::holds_alternative<Weighed>(line.event) ||
-          std::holds_alternative<AsBefore>(line.event))
-        teach.insert(line.batch);
-  if (teach.empty()) return {};
-  Lessons lessons;
-  const auto about = by_batch(logs);
-  for (const std::string& id : batch_ids(logs)) {
-    const auto batch =
-        teach.count(id) ? fold(about.at(id), id, std::nullopt, lessons) : std::nullopt;
-    if (batch && !batch->discarded)
-      lessons.push_back({id, batch->opened_at, batch->places.bench, batch->places.loss});
-  }
-  return lessons;
 }
 
 Logs all_of(const std::vector<Log>& logs) {

@@ -128,7 +128,7 @@ struct Batch {
   std::vector<Pass> passes;
   std::vector<Pan> pans; // in order of first pour
   std::vector<Judged> verdicts;
-  bool powder_is_dry = false;    // pigment was added since a working stage last ended
+  bool powder_is_dry = false;    // pigment was added since it was last worked in, or felt worked in
   std::vector<Feeling> feelings; // in order; those withdrawn, or of no flow, are not there
   std::vector<TrailPoint> trail;
   paint::Standing standing; // of the paint in hand

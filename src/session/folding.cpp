@@ -1,6 +1,7 @@
 #include "session/folding.hpp"
 
 #include "session/amounts.hpp"
+#include "session/by_batch.hpp"
 
 #include <algorithm>
 
@@ -120,6 +121,25 @@ std::optional<Batch> fold(const Logs& logs, const std::string& batch,
   Folding once;
   once.read(logs, batch, lessons);
   return std::move(once).at(now);
+}
+
+Lessons lessons_of(const Logs& logs) {
+  std::set<std::string> teach;
+  for (const Log* log : logs)
+    for (const Line& line : log->lines)
+      if (std::holds_alternative<Weighed>(line.event) ||
+          std::holds_alternative<AsBefore>(line.event))
+        teach.insert(line.batch);
+  if (teach.empty()) return {};
+  Lessons lessons;
+  const auto about = by_batch(logs);
+  for (const std::string& id : batch_ids(logs)) {
+    const auto batch =
+        teach.count(id) ? fold(about.at(id), id, std::nullopt, lessons) : std::nullopt;
+    if (batch && !batch->discarded)
+      lessons.push_back({id, batch->opened_at, batch->places.bench, batch->places.loss});
+  }
+  return lessons;
 }
 
 }

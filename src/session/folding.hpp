@@ -13,6 +13,7 @@ namespace session {
 struct FoldState {
   Batch batch; // without its entries and cards; of the warnings the fold's own
   std::string pass_session;
+  Clock powder_at = 0;                 // when the last of it was added
   std::map<Ref, paint::Mixture> named; // the paint in hand after lines that a later line names
   std::size_t taken = 0;               // lines so far
 };

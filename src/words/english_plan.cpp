@@ -5,11 +5,11 @@ namespace words {
 std::string_view english(PlanSay id) {
   using Say = PlanSay;
   switch (id) {
-  case Say::plan_weigh: return "or later, at the slab";
+  case Say::plan_weigh: return "or begin, and weigh it there";
   case Say::plan_how_many: return "how many?";
   case Say::plan_binder_short: return "Binder {0} g, {1} first.";
   case Say::plan_as_last_time: return "As last time: {0} g binder to 10 g.";
-  case Say::plan_not_weighed: return "weigh the pigment";
+  case Say::plan_not_weighed: return "how much pigment?";
   case Say::plan_begin: return "begin";
   case Say::plan_room_hours: return "{0} h ago";
   case Say::plan_room_days: return "{0} days ago";
@@ -45,7 +45,7 @@ std::string_view english(PlanSay id) {
   case Say::plan_go_on_what: return "it lies on the slab";
   case Say::plan_cautions_read: return "cautions read";
   case Say::plan_cautions_to_read: return "read the cautions";
-  case Say::plan_how_much: return "How much? Tap “{0}”.";
+  case Say::plan_how_much: return "Tap “{0}”, or begin and weigh it at the slab.";
   }
   return "";
 }

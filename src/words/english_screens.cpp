@@ -48,15 +48,19 @@ std::string_view english(ScreensSay id) {
   case Say::advice_rest: return "add the rest at once: {0} g binder";
   case Say::advice_rest_spoons: return "add the rest at once: {0} binder ({1} g)";
   case Say::advice_from_to: return "{0} to {1}";
+  case Say::advice_of_binder: return "{0} of binder";
+  case Say::advice_of_water: return "{0} of water";
+  case Say::advice_and: return "{0} and {1}";
   case Say::advice_add: return "add {0}, then mull";
+  case Say::advice_add_rounds: return "add {0}, then mull: about {1} rounds like this";
   case Say::advice_add_by_knife: return "add {0}, then work it in";
-  case Say::advice_judge_by_knife: return "one drop is a risk: work it in first";
-  case Say::advice_mull_and_judge: return "one drop is a risk: mull first";
+  case Say::advice_judge_by_knife: return "one more drop is a risk: work it in, then judge";
+  case Say::advice_mull_and_judge: return "one more drop is a risk: mull, then judge";
   case Say::advice_mull_sticky: return "mull, then judge again";
   case Say::advice_work_in_sticky: return "work it in, then judge again";
-  case Say::advice_go_on: return "go on drop by drop: mull, then judge";
-  case Say::advice_go_on_by_knife: return "go on drop by drop: work it in, then judge";
-  case Say::advice_work_in: return "work the powder in, then judge";
+  case Say::advice_mull: return "mull, then judge";
+  case Say::advice_judge: return "work it in, then judge";
+  case Say::advice_work_in: return "work it in with the knife, then judge";
   case Say::advice_keep_mulling: return "it flows right: keep mulling, then make a test dot";
   case Say::advice_keep_mulling_for:
     return "it flows right: keep mulling, about {0} ({1} min), then make a test dot";
@@ -71,8 +75,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
   case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";
   case Say::advice_pigment: return "{0} g {1}";
-  case Say::advice_give_back: return "give back {0} of water ({1} mL), let it soak, then mull";
-  case Say::advice_give_back_spoons: return "give back {0} water ({1} mL), let it soak, then mull";
+  case Say::advice_give_back: return "give back {0} ({1} mL), let it soak ten minutes, then mull";
   case Say::advice_gathered: return "gathered: off the slab";
   case Say::gum_too_little: return "gum is short: binder, not water";
   case Say::gum_short: return "gum is short: let some water dry off, then add binder";
@@ -81,6 +84,7 @@ std::string_view english(ScreensSay id) {
   case Say::gum_too_much: return "water only: gum enough";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay tacky";
   case Say::sweet_too_much: return "honey and glycerin: it will likely stay tacky";
+  case Say::by_guessed_room: return "{0} (the room is a guess)";
   case Say::not_saved: return "not saved: {0}";
   case Say::entries_left_out: return "{0} entries are not in the sums";
   case Say::not_counted_bounced: return "not counted: too quick";

@@ -44,6 +44,9 @@ std::string_view english(SlabSay id) {
   case Say::pad_keep_dropper: return "put it on the dropper’s card";
   case Say::pad_keep_dropper_what: return "the next drops go by it";
   case Say::trail_gathered: return "gathered {0}";
+  case Say::trail_last_time: return "last time";
+  case Say::last_time: return "last time {0} g binder in all";
+  case Say::gather_not_smooth: return "not smooth yet";
   case Say::ask_amount: return "how much, with the next tap?";
   case Say::ask_bottle: return "which bottle will you weigh?";
   case Say::ask_specks: return "what does the dot show?";

@@ -19,6 +19,17 @@ const session::Poured& last_pour(const Hands& h) {
 
 }
 
+TEST_CASE("where grams were asked for no pans were planned") {
+  Hands h;
+  h.begin();
+  h.tap("another");
+  h.tap("amount 1 tsp");
+  h.tap("add gum_12");
+  for (const char* pad : {"pass", "pass", "pass", "gather", "pans"}) h.tap(pad);
+  CHECK(shown(h).planned.pans == 0);
+  CHECK(shown(h).all > 0);
+}
+
 TEST_CASE("the pans that were planned are offered, not as many as the paint would fill") {
   Hands h;
   h.tap("pigment pb28");

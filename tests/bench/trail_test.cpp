@@ -64,4 +64,36 @@ TEST_CASE("the last good batch of the same paint lies under today's as a ghost")
   make("pb28", "right");
   CHECK(h.slab().trail.ghost.size() >= good.size());
   CHECK(h.slab().trail.ghost.front().flow == good.front().flow);
+  const std::string batch = h.b.batch;
+  end();
+  h.b.batch = batch; // looked at, as a picture does
+  h.b.screen = Screen::slab;
+  h.give(Tick{});
+  CHECK(h.slab().trail.ghost.size() >= good.size());
+}
+
+TEST_CASE("a pigment that was meant to go in and never did is none of the paint's") {
+  Hands h;
+  const auto begin = [&](const char* weighed) {
+    while (h.b.plan.want != Want::pans) h.tap("want");
+    h.tap("weigh");
+    h.type("2");
+    h.tap("begin");
+    if (h.shows("pigments")) h.tap("pigments");
+    h.tap("add pb28");
+    h.type(weighed);
+    h.tap("add gum_12");
+  };
+  h.tap("pigment pb28");
+  h.tap("pigment pb29");
+  begin("12");
+  h.tap("pass");
+  h.wait(30);
+  h.tap("pass");
+  h.tap("felt right");
+  h.tap("pass");
+  const auto good = h.slab().trail.points;
+  for (const char* pad : {"gather", "close", "plan", "pigment pb28"}) h.tap(pad);
+  begin("10");
+  CHECK(h.slab().trail.ghost.size() >= good.size());
 }

@@ -185,7 +185,8 @@ TEST_CASE("ten batches tell a story that makes sense") {
       // Nobody is told to dry or thicken what does not even move yet.
       if (!last || *last <= session::Feel::right) CHECK(t.advice.kind != bench::Advice::too_loose);
       CHECK_FALSE(t.advice.sticky); // mild honey and glycerin, as practice has them
-      if (t.advice.kind == bench::Advice::add_drops) CHECK(t.advice.drops > 0);
+      if (t.advice.kind == bench::Advice::add_drops)
+        CHECK(t.advice.amount.drops + t.advice.amount.spoons + t.advice.amount.g > 0);
     }
     CHECK(story.batch.warnings.empty());
   }

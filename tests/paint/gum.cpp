@@ -57,6 +57,24 @@ TEST_CASE("verdicts move the limit they speak of, few of them little, and the ot
   CHECK(good.little < usual.little);
 }
 
+TEST_CASE("one good verdict does not take the warning away from leaner paint, several do") {
+  const GumMarks usual = usual_marks(PigmentClass::mineral);
+  for (const double lean : {0.2, 0.25, 0.3, 0.33}) {
+    CAPTURE(lean);
+    const auto good = [&](std::size_t times) {
+      return marks_after(usual, std::vector<GumVerdict>(times, {GumVerdict::holds, lean}));
+    };
+    CHECK(gum_state(lean, 1, good(1)) == GumState::too_little);
+    CHECK(good(1).little > 0.95 * usual.little);
+    CHECK(good(10).little < 0.8 * usual.little);
+  }
+  const GumMarks rich = marks_after(usual, {{GumVerdict::holds, 1.6}});
+  CHECK(gum_state(1.6, 1, rich) == GumState::too_much);
+  CHECK(
+      gum_state(0.3, 1, marks_after(usual, std::vector<GumVerdict>(8, {GumVerdict::holds, 0.3}))) !=
+      GumState::too_little);
+}
+
 TEST_CASE("one verdict that contradicts many others is taken for another's fault") {
   const GumMarks usual = usual_marks(PigmentClass::mineral);
   std::vector<GumVerdict> verdicts(12, {GumVerdict::holds, 0.6});

@@ -63,15 +63,29 @@ TEST_CASE("what the next undo takes back") {
 TEST_CASE("advice that little has taught says that it is a guess; the rest does not") {
   bench::Advice a;
   a.kind = bench::Advice::add_drops;
-  a.drops = 10;
-  CHECK(advice_words(a) == "a guess: add 10 drops, then mull");
+  a.amount.drops = 10;
+  CHECK(advice_words(a) == "a guess: add 10 drops of binder, then mull");
   a.hint = false;
-  CHECK(advice_words(a) == "add 10 drops, then mull");
-  a.drops = 1;
-  CHECK(advice_words(a) == "add 1 drop, then mull");
+  CHECK(advice_words(a) == "add 10 drops of binder, then mull");
+  a.rounds = 4;
+  CHECK(advice_words(a) == "add 10 drops of binder, then mull: about 4 rounds like this");
+  a.amount.drops = 1;
+  a.rounds = 0;
+  a.water = true;
+  CHECK(advice_words(a) == "add 1 drop of water, then mull");
   CHECK(advice_words({}) == "weigh the pigment first");
-  a.g = 5.2;
-  CHECK(advice_words(a) == "add 5.2 g, then mull");
+  a.amount = {.g = 5.2};
+  a.water = false;
+  a.by_knife = true;
+  CHECK(advice_words(a) == "add 5.2 g of binder, then work it in");
+}
+
+TEST_CASE("an amount is said in what has a pad") {
+  CHECK(tapped_words({.drops = 15}) == "15 drops");
+  CHECK(tapped_words({.spoons = 0.75}) == "½ + ¼ tsp");
+  CHECK(tapped_words({.spoons = 0.25, .drops = 5}) == "¼ tsp and 5 drops");
+  CHECK(tapped_words({.spoons = 2}) == "2 tsp");
+  CHECK(tapped_words({.spoons = 3.75}) == "3 + ½ + ¼ tsp");
 }
 
 TEST_CASE("a first helping is said in spoons where one serves, the rest of it likewise") {
@@ -81,11 +95,11 @@ TEST_CASE("a first helping is said in spoons where one serves, the rest of it li
   a.low_g = 5.2;
   a.high_g = 7.2;
   CHECK(advice_words(a) == "start with 5.2 to 7.2 g binder");
-  a.spoons = 1.25;
-  CHECK(advice_words(a) == "start with 1¼ tsp binder (5.2 to 7.2 g)");
+  a.amount.spoons = 1.25;
+  CHECK(advice_words(a) == "start with 1 + ¼ tsp binder (5.2 to 7.2 g)");
   a.rest = true;
-  CHECK(advice_words(a) == "add the rest at once: 1¼ tsp binder (5.2 to 7.2 g)");
-  a.spoons = 0;
+  CHECK(advice_words(a) == "add the rest at once: 1 + ¼ tsp binder (5.2 to 7.2 g)");
+  a.amount.spoons = 0;
   a.low_g = 7.2;
   CHECK(advice_words(a) == "add the rest at once: 7.2 g binder");
 }
@@ -109,7 +123,7 @@ TEST_CASE("flowing right and being smooth are two things") {
   bench::Advice a;
   a.kind = bench::Advice::keep_mulling;
   CHECK(advice_words(a) == "it flows right: keep mulling, then make a test dot");
-  a.mulling = bench::MullingLeft{{4, 7.2, 12}, {1, 2.1, 4}};
+  a.mulling = bench::MullingNeeded{{4, 7.2, 12}, {1, 2.1, 4}};
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 2 more passes (7 min), then make a test dot");
   a.mulling->passes.middle = 0.6;
@@ -126,7 +140,9 @@ TEST_CASE("flowing right and being smooth are two things") {
 TEST_CASE("after too sticky no drop is called a risk") {
   bench::Advice a;
   a.kind = bench::Advice::mull_and_judge;
-  CHECK(advice_words(a) == "one drop is a risk: mull first");
+  CHECK(advice_words(a) == "mull, then judge"); // little is known to stop a hand
+  a.hint = false;
+  CHECK(advice_words(a) == "one more drop is a risk: mull, then judge");
   a.sticky_now = true;
   CHECK(advice_words(a) == "mull, then judge again");
   a.by_knife = true;
@@ -137,10 +153,10 @@ TEST_CASE("found dry: how much water, and what then") {
   bench::Advice a;
   a.kind = bench::Advice::give_back;
   a.mL = 6.13;
-  a.spoons = 1;
-  CHECK(advice_words(a) == "give back 1 tsp water (6.1 mL), let it soak, then mull");
-  a.spoons = 0;
+  a.amount.spoons = 1;
+  CHECK(advice_words(a) == "give back 1 tsp of water (6.1 mL), let it soak ten minutes, then mull");
   a.mL = 0.6;
-  a.drops = 12;
-  CHECK(advice_words(a) == "give back 12 drops of water (0.6 mL), let it soak, then mull");
+  a.amount = {.drops = 10};
+  CHECK(advice_words(a) ==
+        "give back 10 drops of water (0.6 mL), let it soak ten minutes, then mull");
 }

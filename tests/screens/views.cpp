@@ -71,7 +71,7 @@ SlabView slab_of(const Bench& b) {
   v.trail = trail();
   v.ratio = paint::exact(12.34);
   v.advice.kind = Advice::add_drops;
-  v.advice.drops = 10;
+  v.advice.amount.drops = 10;
   v.advice.gum = paint::GumState::too_little;
   v.dried_mL = paint::exact(0.5);
   v.panel = b.panel;
@@ -132,10 +132,11 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   for (int kind = Advice::first_helping; kind < Advice::gathered; ++kind) {
     SlabView advised = slab_of(b);
     advised.advice.kind = static_cast<Advice::Kind>(kind);
-    advised.advice.low_g = advised.advice.mL = advised.advice.spoons = 14.25;
+    advised.advice.low_g = advised.advice.mL = advised.advice.amount.spoons = 14.25;
+    advised.advice.rounds = 12;
     advised.advice.high_g = advised.advice.dry_min = 15;
     advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
-    advised.advice.mulling = MullingLeft{{20, 42, 60}, {8, 12, 20}};
+    advised.advice.mulling = MullingNeeded{{20, 42, 60}, {8, 12, 20}};
     keep("advised", advised);
   }
   b.folded->passes[0].end = 100;

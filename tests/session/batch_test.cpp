@@ -156,17 +156,40 @@ TEST_CASE("no pigment: no ratio; no liquid: a ratio of nothing") {
   CHECK(b.powder_is_dry);
 }
 
-TEST_CASE("powder is dry until a working stage has ended, and again when more is added") {
+TEST_CASE("powder is dry until it was worked in, and again when more is added") {
   auto w = worked_example();
-  CHECK(make::folded({w.log}, batch).powder_is_dry);
+  const auto is_dry = [&] { return make::folded({w.log}, batch).powder_is_dry; };
+  CHECK(is_dry());
   w.put(batch, StageBegan{Stage::wetting_out});
-  CHECK(make::folded({w.log}, batch).powder_is_dry);
-  w.put(batch, StageBegan{Stage::mulling});
-  CHECK_FALSE(make::folded({w.log}, batch).powder_is_dry);
-  w.put(batch, Added{"pb28", Unit::g, 1, ""});
-  CHECK(make::folded({w.log}, batch).powder_is_dry);
+  CHECK(is_dry());
+  w.put(batch, StageBegan{Stage::mulling}); // a tap wets nothing
+  CHECK(is_dry());
+  w.wait(90);
   w.put(batch, StageBegan{Stage::resting});
-  CHECK_FALSE(make::folded({w.log}, batch).powder_is_dry);
+  CHECK_FALSE(is_dry());
+  w.put(batch, StageBegan{Stage::mulling});
+  w.wait(80);
+  w.put(batch, Added{"pb28", Unit::g, 1, ""});
+  CHECK(is_dry());
+  w.wait(20);
+  w.put(batch, StageBegan{Stage::resting}); // the new powder was not worked so long
+  CHECK(is_dry());
+  w.put(batch, StageBegan{Stage::mulling});
+  w.wait(70);
+  w.put(batch, StageBegan{Stage::resting});
+  CHECK_FALSE(is_dry());
+}
+
+TEST_CASE(
+    "whoever feels the paint says that the powder is wet, but not stiff in the first minutes") {
+  auto w = worked_example();
+  const auto is_dry = [&] { return make::folded({w.log}, batch).powder_is_dry; };
+  w.put(batch, StageBegan{Stage::wetting_out});
+  w.wait(20);
+  w.put(batch, Felt{Feel::wont_move, By::knife});
+  CHECK(is_dry());
+  w.put(batch, Felt{Feel::right, By::knife});
+  CHECK_FALSE(is_dry());
 }
 
 // Bottle 80.0 g before, 78.6 g after ten drops and 1.0 g weighed out of it: the drops weigh 0.4 g.

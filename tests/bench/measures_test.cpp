@@ -1,0 +1,58 @@
+// Amounts as they are tapped: whatever is said lies between what was asked for, in what has a pad.
+#include "bench/measures.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace bench;
+
+namespace {
+
+const Measures spoon{0.05, 5, 1.1}, none{0.05, 0, 1.1};
+
+}
+
+TEST_CASE(
+    "drops are up to five, or fives; more of them than anybody counts are spoons, or weighed") {
+  CHECK(tapped(0.15, none).drops == 3);
+  CHECK(tapped(0.85, none).drops == 15); // not 17
+  CHECK(tapped(1.49, none).drops == 25);
+  CHECK(tapped(2.0, none).drops == 0);
+  CHECK(tapped(2.0, none).g == doctest::Approx(2.2));
+  CHECK(tapped(2.0, spoon).spoons == 0.25);
+  CHECK(tapped(0, spoon).drops == 0);
+  CHECK(tapped(-1, spoon).spoons == 0);
+}
+
+TEST_CASE("where the round amount below would be too little, a little more is said") {
+  CHECK(tapped(0.80, 0.90, none).drops == 18);
+  CHECK(tapped(0.30, 0.30, none).drops == 6);
+  const Tapped both = tapped(1.5, 1.6, spoon);
+  CHECK(both.spoons == 0.25);
+  CHECK(both.drops == 5);
+  CHECK(mL_of(both, spoon) == doctest::Approx(1.5));
+  CHECK(tapped(0.31, 0.2, none).drops == 7); // the least counts
+}
+
+TEST_CASE("what is said lies between what may be and what must be, to a drop") {
+  for (const Measures& of : {spoon, none, Measures{0.033, 15, 1}})
+    for (double most = 0.05; most < 30; most *= 1.3)
+      for (const double share : {0.0, 0.5, 0.9, 1.0}) {
+        const double mL = mL_of(tapped(share * most, most, of), of);
+        CAPTURE(most);
+        CAPTURE(share);
+        CHECK(mL <= most + of.drop_mL + 1e-9);
+        CHECK(mL >= share * most - 1e-9);
+        CHECK(mL > 0);
+      }
+}
+
+TEST_CASE("of spoons that serve the one in the fewest taps") {
+  CHECK(spoons_between(3, 5.5, spoon) == 1);
+  CHECK(spoons_between(3, 4.5, spoon) == 0.75);
+  CHECK(spoons_between(2, 4, spoon) == 0.5);
+  CHECK(spoons_between(1.3, 2.4, spoon) == 0);
+  CHECK(spoons_between(3, 4.5, none) == 0);
+  CHECK(spoons_between(100, 140, spoon) == 0); // nobody counts so many
+}

@@ -1,0 +1,132 @@
+// How much is asked for, and what becomes of paint whose maker does what the screen says.
+#include "advice_slab.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace advised;
+
+TEST_CASE("what nobody would count in drops is said in spoons, and weighed where there is none") {
+  Slab s;
+  s.of.spoon_mL = 5;
+  s.add("p", 348);
+  s.add("gum", 75);
+  s.feel(Feel::too_sticky);
+  const Advice advice = s.advice();
+  REQUIRE(advice.kind == Advice::add_drops);
+  CHECK(advice.amount.spoons > 0);
+  CHECK(advice.amount.spoons <= 1);
+  CHECK(advice.amount.g == 0);
+  CHECK(bench::advised_mL(advice, s.of) == advice.amount.spoons * 5 + advice.amount.drops * 0.033);
+  s.of.spoon_mL = 0;
+  CHECK(s.advice().amount.spoons == 0);
+  CHECK(s.advice().amount.drops == 0);
+  CHECK(s.advice().amount.g > advice.amount.spoons * 5 * 1.1);
+  CHECK(bench::advised_mL(s.advice(), s.of) == doctest::Approx(s.advice().amount.g / 1.1));
+}
+
+TEST_CASE("what would fill no quarter of a spoon is counted, as far as anybody counts") {
+  Slab s;
+  s.of.spoon_mL = 15;
+  s.add("gum", 2.5);
+  s.feel(Feel::too_sticky);
+  REQUIRE(s.advice().kind == Advice::add_drops);
+  CHECK(s.advice().amount.spoons == 0);
+  CHECK(s.advice().amount.drops > 0);
+  CHECK(s.advice().amount.drops <= bench::most_counted);
+  CHECK(s.advice().amount.g == 0);
+}
+
+TEST_CASE("before the powder was worked in no drop is asked for") {
+  Slab s;
+  s.add("gum", 5);
+  CHECK(s.advice().kind == Advice::work_in);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.w.wait(90);
+  CHECK(s.advice().kind == Advice::work_in);
+  s.w.wait(60);
+  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  CHECK(s.advice().kind == Advice::add_drops);
+}
+
+TEST_CASE("what is asked for before a pass is no less than the pass dries off, and a step") {
+  for (const double gum : {4.5, 5.0, 5.5, 6.0}) {
+    CAPTURE(gum);
+    Slab s;
+    s.add("gum", gum);
+    s.mull(200);
+    s.feel(Feel::too_sticky);
+    if (std::log(s.flow()) >= s.expected()->band.middle) continue;
+    const double felt = s.flow();
+    const Advice advice = s.advice();
+    REQUIRE(advice.kind == Advice::add_drops);
+    s.add("gum", 1.1 * bench::advised_mL(advice, s.of));
+    CHECK(s.advice().kind == Advice::mull_and_judge);
+    s.w.put(batch, StageBegan{Stage::mulling});
+    s.w.wait(s.known.pass_s);
+    CHECK(s.advice().kind == Advice::mull_and_judge); // no drops in the middle of it
+    CHECK(s.flow() > 1.01 * felt);
+  }
+}
+
+// Who does what the screen says, with a hand that finds right where `wants` is, and no amount
+// between: how many passes it takes, and how far the paint is then from what it wants.
+namespace {
+struct Obeyed {
+  int passes = 0;
+  Feel last = Feel::wont_move;
+  double off = 0;
+};
+
+Feel felt_by_hand(double off) {
+  constexpr double half = 0.12, reach = 0.30;
+  return off < -half - reach ? Feel::wont_move
+         : off < -half       ? Feel::too_sticky
+         : off < half        ? Feel::right
+                             : Feel::too_loose;
+}
+
+Obeyed obey(Slab& s, double wants) {
+  Obeyed end;
+  const auto felt = [&](By by) {
+    end.off = std::log(s.flow() / wants);
+    end.last = felt_by_hand(end.off);
+    s.w.put(batch, Felt{end.last, by});
+  };
+  const Advice first = s.advice();
+  s.add("gum", (first.low_g + first.high_g) / 2);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.w.wait(150);
+  felt(By::knife);
+  for (int line = 0; line < 100 && end.last < Feel::right; ++line) {
+    const Advice advice = s.advice();
+    if (advice.kind == Advice::add_drops) {
+      s.add("gum", 1.1 * bench::advised_mL(advice, s.of));
+    } else {
+      REQUIRE(advice.kind == Advice::mull_and_judge);
+      s.w.put(batch, StageBegan{Stage::mulling});
+      s.w.wait(s.known.pass_s);
+      felt(By::muller);
+      s.w.put(batch, StageBegan{Stage::resting});
+      ++end.passes;
+    }
+  }
+  return end;
+}
+}
+
+TEST_CASE("whoever does what is said arrives, in rounds that anybody would make, never too loose") {
+  for (const int of_studio : {0, 3})
+    for (const double share : {0.75, 0.9, 1.0, 1.1, 1.3, 1.5}) { // of what was guessed
+      Slab s;
+      s.of_studio = of_studio;
+      const double wants = share * s.middle();
+      const Obeyed end = obey(s, wants);
+      CAPTURE(of_studio);
+      CAPTURE(share);
+      MESSAGE(share << ": " << end.passes << " passes, off " << end.off);
+      CHECK(end.last == Feel::right);
+      CHECK(end.passes <= 9);
+    }
+}
