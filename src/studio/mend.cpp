@@ -101,15 +101,18 @@ private:
     report_.files.insert(report_.files.end(), mended.files.begin(), mended.files.end());
     report_.lost.insert(report_.lost.end(), mended.lost.begin(), mended.lost.end());
     for (const SessionFile& s : sessions) {
-      note_photos(s);
+      look_at(session::read_file(s.name, s.bytes));
       if (auto failed = made_.put(std::string(sessions_folder) + "/" + s.name, s.bytes))
         return failed;
     }
     return {};
   }
 
-  void note_photos(const SessionFile& s) {
-    for (const session::Line& line : session::read_file(s.name, s.bytes).lines)
+  // As it is in the copy.
+  void look_at(const session::File& file) {
+    for (const session::Damage& d : file.damage)
+      if (!d.ordinary) report_.still.push_back(d);
+    for (const session::Line& line : file.lines)
       if (const auto* photo = std::get_if<session::Photo>(&line.event))
         named_photos_.emplace(photo_file(*photo), line.batch);
   }

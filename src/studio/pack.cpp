@@ -52,7 +52,7 @@ public:
 
 private:
   words::Error refused(const words::Error& why) const {
-    return {Say::pack_refused, {path_.string(), words::message(why)}};
+    return {Say::pack_refused, {path_.string(), words::Inner(why)}};
   }
 
   Problem list(const std::string& folder) {

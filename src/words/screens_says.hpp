@@ -84,6 +84,7 @@ enum class ScreensSay {
   sweet_enough,
   sweet_too_much,
   not_saved,
+  entry_left_out,
   entries_left_out,
   not_counted_bounced,
   not_counted_slid,

@@ -82,7 +82,7 @@ TEST_CASE("a file that is too large to be unpacked is not packed, and not read")
   std::filesystem::resize_file(w.studio / "photos" / "large", studio::most_entry_bytes + 1);
   const auto packed = studio::pack(*files, w.studio, w.pack);
   REQUIRE(!packed);
-  CHECK(packed.error().args.at(1) ==
+  CHECK(words::written(packed.error().args.at(1)) ==
         words::say(words::StudioSay::entry_too_large,
                    {"photos/large", std::to_string(studio::most_entry_bytes)}));
   CHECK(!std::filesystem::exists(w.pack));
@@ -118,6 +118,7 @@ TEST_CASE("a session that grows while it is packed is packed as it was, one that
   Changing shrinking(w.studio / "sessions" / "b.jsonl", 2);
   const auto packed = studio::pack(shrinking, w.studio, w.pack);
   REQUIRE(!packed);
-  CHECK(packed.error().args.at(1) == why(words::StudioSay::entry_shrank, "sessions/b.jsonl"));
+  CHECK(words::written(packed.error().args.at(1)) ==
+        why(words::StudioSay::entry_shrank, "sessions/b.jsonl"));
   CHECK(!std::filesystem::exists(w.pack));
 }

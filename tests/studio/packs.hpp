@@ -62,7 +62,7 @@ inline std::string refused(const std::string& bytes, const std::string& entry = 
   CHECK(w.beside() == 0);
   const auto inspected = studio::inspect(bytes);
   REQUIRE(!inspected);
-  CHECK(inspected.error().args.at(1) == why);
+  CHECK(written(inspected.error().args.at(1)) == why);
   return why;
 }
 
