@@ -2,6 +2,7 @@
 
 #include "disk/disk.hpp"
 #include "session/reader.hpp"
+#include "studio/founding.hpp"
 #include "studio/journal.hpp"
 #include "studio/new_files.hpp"
 #include "studio/photos.hpp"
@@ -31,6 +32,7 @@ public:
     if (auto failed = made_.begin()) return tl::make_unexpected(*failed);
     if (auto failed = copy_sessions()) return tl::make_unexpected(*failed);
     if (auto failed = copy_photos()) return tl::make_unexpected(*failed);
+    if (auto failed = copy_id()) return tl::make_unexpected(*failed);
     if (auto failed = made_.finish()) return tl::make_unexpected(*failed);
     for (const auto& [file, batch] : named_photos_)
       if (!photos_.count(file)) report_.lost.push_back({Say::photo_missing, {file, batch}});
@@ -126,6 +128,12 @@ private:
       if (auto failed = copy(file, Say::mend_whole)) return failed;
     }
     return {};
+  }
+
+  // The copy is to take the studio's place.
+  Problem copy_id() {
+    const disk::Bytes id = files_.read(studio_ / id_file);
+    return id.code == 0 ? made_.put(id_file, id.bytes) : Problem{};
   }
 
   // What is no session. A file that cannot be read is lost, and said.
