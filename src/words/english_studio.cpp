@@ -75,7 +75,8 @@ std::string_view english(StudioSay id) {
   case Say::entry_not_utf8: return "the name of the entry “{0}” is not UTF-8";
   case Say::entry_shrank: return "“{0}” became shorter while it was read";
   case Say::entry_elsewhere:
-    return "the entry “{0}” is neither a session, sessions/….jsonl, nor in photos";
+    return "the entry “{0}” is neither a session, sessions/….jsonl, nor a photo under the name "
+           "that it is given, photos/….jpg or .png";
   case Say::entry_twice:
     return "the entry “{0}” is there twice, if capital and small letters are the same";
   case Say::entry_not_plain:

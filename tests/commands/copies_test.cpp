@@ -11,6 +11,8 @@ using namespace tool;
 
 namespace {
 
+const std::string photo = std::string(64, '0') + ".jpg";
+
 Ran unpack(const rig::Path& file, const rig::Path& folder) {
   return run({"unpack", file.string(), "--out", folder.string()});
 }
@@ -40,7 +42,7 @@ struct Played : Studio {
 TEST_CASE("a studio packed, carried and unpacked is checked and shown as before") {
   const Played s;
   std::filesystem::create_directory(s.path / "photos");
-  rig::put(s.path / "photos" / "p.jpg", std::string(70'000, 'p'));
+  rig::put(s.path / "photos" / photo, std::string(70'000, 'p'));
   const Ran packed = s.packed();
   CHECK(packed.err == "");
   CHECK(packed.status == 0);
@@ -54,11 +56,11 @@ TEST_CASE("a studio packed, carried and unpacked is checked and shown as before"
 TEST_CASE("other programs read the pack: Python's zipfile, unzip and bsdtar") {
   const Played s;
   std::filesystem::create_directory(s.path / "photos");
-  rig::put(s.path / "photos" / "p.jpg", std::string(70'000, 'p'));
-  rig::put(s.path / "photos" / "empty", "");
+  rig::put(s.path / "photos" / photo, std::string(70'000, 'p'));
+  rig::put(s.path / "photos" / (std::string(64, 'a') + ".png"), "");
   rig::put(s.sessions / "another.jsonl", "");
   rig::put(s.sessions / "Müller.jsonl", "");
-  rig::put(s.path / "photos" / "墨.jpg", "ink");
+  rig::put(s.sessions / "墨.jsonl", "ink");
   REQUIRE(s.packed().status == 0);
   const std::string agrees = std::string("/usr/bin/python3 -B ") + SLABSIDE_ROOT +
                              "/tests/commands/zip_agrees.py " + s.pack + " " + s.name;
