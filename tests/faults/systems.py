@@ -30,9 +30,8 @@ SYSTEMS = {
     "xfs": (320, "mkfs.xfs -q {image}", LOOP),
     "btrfs": (128, "mkfs.btrfs -q {image}", LOOP),
     "FAT": (64, "mkfs.vfat {image}", LOOP + " -t vfat"),
-    "exFAT": (64, "mkfs.exfat -q {image}", LOOP + " -t exfat"),
-    "FAT, FUSE": (64, "mkfs.vfat {image}", "fusefat -o rw+ {image} {folder}"),
-    "exFAT, FUSE": (64, "mkfs.exfat -q {image}", "mount.exfat-fuse {image} {folder}"),
+    "exFAT": (64, "mkfs.exfat {image}", LOOP + " -t exfat"),
+    "exFAT, FUSE": (64, "mkfs.exfat {image}", "mount.exfat-fuse {image} {folder}"),
     "NTFS, FUSE": (64, "mkfs.ntfs -F -q {image}", "ntfs-3g {image} {folder}"),
     "another folder, FUSE": (0, None, "bindfs {image}.d {folder}"),
 }
@@ -49,7 +48,7 @@ def sure(command, why):
         raise Missing(f"no program {command[0]}") from None
     if done.returncode != 0:
         said = (done.stderr or done.stdout).strip().splitlines() or ["no reason given"]
-        raise Missing(f"{why}: {said[-1]}")
+        raise Missing(f"{why}: {said[0]}")
 
 
 class Image:
