@@ -74,7 +74,7 @@ std::optional<commands::Moment> moment_of(const std::string& text) {
 words::Result<WindowOptions> window_options(const std::vector<std::string>& given) {
   const auto arguments =
       commands::parse(given, {{"--studio", "--size", "--mm", "--hand", "--fault"},
-                              {"--night", "--full-screen", "--report"}});
+                              {"--night", "--full-screen", "--as-studio", "--report"}});
   if (!arguments) return tl::make_unexpected(arguments.error());
   WindowOptions o;
   Reader reader{*arguments};
@@ -85,6 +85,7 @@ words::Result<WindowOptions> window_options(const std::vector<std::string>& give
   reader.take("--fault", o.fault, disk::parse_fault);
   o.night = arguments->has("--night");
   o.full_screen = arguments->has("--full-screen");
+  o.as_studio = arguments->has("--as-studio");
   o.report = arguments->has("--report");
   if (reader.error) return tl::make_unexpected(*reader.error);
   return o;

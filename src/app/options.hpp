@@ -22,7 +22,8 @@ struct WindowOptions {
   std::optional<bench::Hand> hand; // else as this tablet has it
   bool night = false;
   bool full_screen = false;
-  bool report = false; // says on stdout what happens, for tests
+  bool as_studio = false; // whatever lay under that name before
+  bool report = false;    // says on stdout what happens, for tests
   std::optional<disk::Fault> fault;
 };
 words::Result<WindowOptions> window_options(const std::vector<std::string>& given);

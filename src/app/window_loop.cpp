@@ -130,7 +130,7 @@ int run_window(const WindowOptions& options) {
   }
 
   const bench::Now now = commands::real_now();
-  commands::Setup setup = commands::usual_setup(options.studio, now);
+  commands::Setup setup = commands::usual_setup(options.studio, now, options.as_studio);
   setup.fault = options.fault;
   setup.display = display_of(window->size(), px_per_mm, bench::Hand::left);
   setup.wake = window::Window::wake;

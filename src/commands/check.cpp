@@ -6,6 +6,7 @@
 #include "studio/sentences.hpp"
 #include "studio/watch.hpp"
 #include "words/commands_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <algorithm>
 #include <ostream>
@@ -19,40 +20,42 @@ using Say = words::CommandsSay;
 
 struct Report {
   std::ostream& out;
-  std::size_t damages = 0, notes = 0, lines = 0;
 
   void line(words::Sentence id, const words::Args& args) {
     out << printable(words::say(id, args)) << '\n';
   }
-  void damage(words::Sentence id, const words::Args& args) {
-    ++damages;
-    line(id, args);
-  }
-  void note(words::Sentence id, const words::Args& args) {
-    ++notes;
-    line(id, args);
-  }
-  void damage(const session::Damage& d) {
-    const words::Args args{d.file, std::to_string(d.line), std::to_string(d.byte),
-                           words::message(d.reason)};
-    d.ordinary ? note(Say::check_note, args) : damage(Say::check_damage, args);
-  }
 };
 
-void add_sessions(Report& report, const std::vector<session::Log>& logs) {
+using Findings = std::vector<Finding>;
+
+void add_files(Findings& found, const std::vector<session::File>& files) {
+  for (const session::File& file : files)
+    for (const session::Damage& d : file.damage)
+      found.push_back(
+          {{d.ordinary ? Say::check_note : Say::check_damage,
+            {d.file, std::to_string(d.line), std::to_string(d.byte), words::Inner(d.reason)}},
+           d.ordinary});
+}
+
+words::Error gone_words(const std::string& session, const session::Line& line,
+                        const session::Gone& gone) {
+  const std::string from = std::to_string(line.n);
+  const words::Arg why = gone.why == session::gone_damaged
+                             ? words::Arg(words::Inner({words::StudioSay::mend_gone, {}}))
+                             : words::Arg(gone.why);
+  if (gone.to == line.n) return {Say::check_gone_one, {session, from, why}};
+  return {Say::check_gone, {session, from, std::to_string(gone.to), why}};
+}
+
+void add_sessions(Findings& found, const std::vector<session::Log>& logs) {
   for (const session::Log& log : logs) {
-    for (const session::Span& span : log.missing) {
-      const words::Error lacks = studio::missing(log.session, span);
-      report.damage(lacks.what, lacks.args);
-    }
+    for (const session::Span& span : log.missing)
+      found.push_back({studio::missing(log.session, span), false});
     for (const std::uint64_t n : log.contradicted)
-      report.damage(Say::session_contradicted, {log.session, std::to_string(n)});
+      found.push_back({{Say::session_contradicted, {log.session, std::to_string(n)}}, false});
     for (const session::Line& line : log.lines)
       if (const auto* gone = std::get_if<session::Gone>(&line.event))
-        gone->to == line.n
-            ? report.note(Say::check_gone_one, {log.session, std::to_string(line.n), gone->why})
-            : report.note(Say::check_gone, {log.session, std::to_string(line.n),
-                                            std::to_string(gone->to), gone->why});
+        found.push_back({gone_words(log.session, line, *gone), true});
   }
 }
 
@@ -78,24 +81,38 @@ std::size_t adrift(const std::vector<session::File>& files) {
 
 }
 
+std::vector<Finding> findings(const studio::Reading& reading,
+                              const std::vector<session::Log>& logs) {
+  Findings found;
+  for (const words::Error& fault : reading.faults) found.push_back({fault, false});
+  add_files(found, reading.files);
+  if (const std::size_t files = adrift(reading.files); files > 0)
+    found.push_back({{Say::check_adrift, {std::to_string(files)}}, true});
+  add_sessions(found, logs);
+  return found;
+}
+
+std::size_t damaged_places(const std::vector<Finding>& found) {
+  return static_cast<std::size_t>(
+      std::count_if(found.begin(), found.end(), [](const Finding& f) { return !f.ordinary; }));
+}
+
 int check(const studio::Reading& reading, std::ostream& out) {
   Report report{out};
-  for (const words::Error& fault : reading.faults) out << printable(words::message(fault)) << '\n';
-  report.damages += reading.faults.size();
-  for (const session::File& file : reading.files) {
-    report.lines += file.lines.size();
-    for (const session::Damage& d : file.damage) report.damage(d);
-  }
   const std::vector<session::Log> logs = session::join_parts(reading.files);
-  if (const std::size_t files = adrift(reading.files); files > 0)
-    report.note(Say::check_adrift, {std::to_string(files)});
-  add_sessions(report, logs);
+  const Findings found = findings(reading, logs);
+  for (const Finding& f : found) report.line(f.what.what, f.what.args);
   add_warnings(report, logs);
+  std::size_t lines = 0;
+  for (const session::File& file : reading.files) lines += file.lines.size();
+  const std::size_t damages = damaged_places(found), notes = found.size() - damages;
   report.line(Say::check_summary,
-              {std::to_string(reading.files.size()), std::to_string(report.lines),
-               std::to_string(report.damages), std::to_string(report.notes)});
+              {words::counted(reading.files.size(), Say::count_file, Say::count_files),
+               words::counted(lines, Say::count_line, Say::count_lines),
+               words::counted(damages, Say::count_place, Say::count_places),
+               words::counted(notes, Say::count_note, Say::count_notes)});
   if (reading.files.empty() && !reading.faults.empty()) return 2;
-  return report.damages > 0 ? 1 : 0;
+  return damages > 0 ? 1 : 0;
 }
 
 }

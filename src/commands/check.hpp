@@ -4,8 +4,22 @@
 #include "studio/studio.hpp"
 
 #include <iosfwd>
+#include <vector>
 
 namespace commands {
+
+struct Finding {
+  words::Error what;
+  bool ordinary = false; // a note
+};
+
+// What is wrong with a studio's files and with the sessions joined of them: everything that was
+// read and that could not be.
+std::vector<Finding> findings(const studio::Reading& reading,
+                              const std::vector<session::Log>& logs);
+
+// Of these, the damaged places: the one count of them.
+std::size_t damaged_places(const std::vector<Finding>& found);
 
 // One line for each damage (file, line, byte, reason), line that no file holds or that two tell
 // differently, file that could not be read, and warning of a batch; what is ordinary (a torn last

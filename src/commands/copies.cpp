@@ -28,8 +28,12 @@ bool all_came_home(disk::Files& files, const Path& studio, const Path& fallback)
   });
 }
 
+std::string files_words(std::size_t files) {
+  return words::counted(files, Say::count_file, Say::count_files);
+}
+
 int done(std::ostream& out, words::Sentence id, const Path& made, const studio::Packed& packed) {
-  line(out, id, {made.string(), std::to_string(packed.files), std::to_string(packed.bytes)});
+  line(out, id, {made.string(), files_words(packed.files), std::to_string(packed.bytes)});
   return 0;
 }
 
@@ -41,11 +45,14 @@ words::Result<int> mend(const Path& studio, const Path& fallback, const Path& fo
   const auto report = studio::mend(*files, studio, folder, fallback);
   if (!report) return tl::make_unexpected(report.error());
   for (const words::Error& file : report->files) line(out, file.what, file.args);
-  for (const words::Error& lost : report->lost) line(out, Say::mend_lost, {words::message(lost)});
-  line(
-      out, Say::mend_summary,
-      {folder.string(), std::to_string(report->files.size()), std::to_string(report->lost.size())});
-  return report->lost.empty() ? 0 : 1;
+  for (const words::Error& lost : report->lost) line(out, Say::mend_lost, {words::Inner(lost)});
+  for (const session::Damage& d : report->still)
+    line(out, Say::mend_still,
+         {d.file, std::to_string(d.line), std::to_string(d.byte), words::Inner(d.reason)});
+  line(out, Say::mend_summary,
+       {folder.string(), files_words(report->files.size()),
+        words::counted(report->lost.size(), Say::count_lost, Say::count_losts)});
+  return report->lost.empty() && report->still.empty() ? 0 : 1;
 }
 
 words::Result<int> pack(const Path& studio, const Path& fallback, const Path& file,

@@ -10,8 +10,9 @@ namespace commands {
 
 using Path = std::filesystem::path;
 
-// One line for each file and for each thing that could not be had back. The exit status: 1 if there
-// was one of those. Errors: those of studio::mend.
+// One line for each file, for each thing that could not be had back, and for each that is wrong in
+// the copy too. The exit status: 0 if the copy says all that the studio did, however much of it was
+// written anew; 1 if something is lost or still wrong. Errors: those of studio::mend.
 words::Result<int> mend(const Path& studio, const Path& fallback, const Path& folder,
                         std::ostream& out);
 

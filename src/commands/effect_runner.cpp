@@ -16,7 +16,7 @@ constexpr std::int64_t look_when_idle_ms = 60'000;
 
 EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, const bench::Now& now)
     : bench_(bench::start(sitting.session, sitting.device, sitting.display, now)),
-      looks_again_(sitting.looks_again) {
+      hears_failure_(sitting.hears_failure), looks_again_(sitting.looks_again) {
   const auto wake = [bell = bell_, also = sitting.wake] {
     bell.ring();
     if (also) also();
@@ -92,6 +92,7 @@ void EffectRunner::take(studio::News news, const bench::Now& now) {
                  },
                  [&](const studio::Failed& failed) {
                    last_failure_ = failed.reason;
+                   if (hears_failure_) hears_failure_(failed.reason);
                    if (failed.nothing_is_safe) saved_.reset();
                    feed(bench::SaveFailed{failed.reason, failed.nothing_is_safe}, now);
                  },

@@ -21,8 +21,9 @@ namespace commands {
 struct Sitting {
   std::string session, device;
   bench::Display display;
-  bool looks_again = true;    // for what other devices write, every 5 s while a batch is open, else
-                              // once a minute
+  bool looks_again = true; // for what other devices write, every 5 s while a batch is open, else
+                           // once a minute
+  std::function<void(const words::Error&)> hears_failure = {}; // of every failed save; may be empty
   std::function<void()> wake; // called when poll() has something, perhaps on a disk's thread; may
                               // be empty
 };
@@ -86,6 +87,7 @@ private:
   std::unique_ptr<studio::Watch> watch_;
   std::unique_ptr<studio::Learner> learner_;
   bool study_ = false; // the bench has more to look through
+  const std::function<void(const words::Error&)> hears_failure_;
   const bool looks_again_;
   std::optional<std::int64_t> look_at_; // run_ms
   std::optional<std::int64_t> wake_at_;

@@ -12,12 +12,14 @@ struct Setup : Sitting {
   studio::Path fallback;            // empty: none
   std::optional<disk::Fault> fault; // of the studio's disk
   studio::Path tablet_file;         // where this device's ways are kept; empty: nowhere
+  std::optional<studio::Identity> identity = std::nullopt; // of the studio
   studio::MakeFiles home_files = disk::posix_files, fallback_files = disk::posix_files;
 };
 
 // As a person means it who names a studio or nothing: the device's own id, a fresh session, the
-// folder for when the studio fails.
-Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& now);
+// folder for when the studio fails. `anew`: the folder is the studio, whatever lay there before.
+Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& now,
+                  bool anew = false);
 
 // Opens what the setup names; to be called once.
 OpenStorage in_folders(const Setup& setup);

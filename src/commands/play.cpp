@@ -41,8 +41,9 @@ public:
     if (twice_) return twice_;
     if (saved && runner_->unsaved() == 0) return std::nullopt;
     const words::Error why = runner_->last_failure().value_or(words::Error{});
-    return words::Error{Say::play_unsaved,
-                        {std::to_string(runner_->unsaved()), words::message(why)}};
+    const std::size_t unsaved = runner_->unsaved();
+    return words::Error{unsaved == 1 ? Say::play_unsaved_one : Say::play_unsaved,
+                        {std::to_string(unsaved), words::Inner(why)}};
   }
 
   void print_ids() const {
@@ -81,6 +82,10 @@ private:
     setup.fallback_files = how_.fallback_files;
     setup.display = display_;
     setup.looks_again = false; // a script is the only hand
+    if (how_.report)
+      setup.hears_failure = [this](const words::Error& why) {
+        out_ << "failed " << printable(words::message(why)) << std::endl;
+      };
     setup.session = session_ ? *session_ : bench::fresh_id(clock().now());
     if (is_there(setup.session)) twice_ = words::Error{Say::script_twice, {setup.session}};
     setup.device = device_ ? *device_ : session::to_hex(clock().fresh()).substr(4);
@@ -113,10 +118,6 @@ private:
 
   void report() {
     if (!how_.report) return;
-    if (runner_->last_failure() != failure_) {
-      failure_ = runner_->last_failure();
-      out_ << "failed " << printable(words::message(*failure_)) << std::endl;
-    }
     if (runner_->saved() == reported_) return;
     reported_ = runner_->saved();
     if (reported_) out_ << "saved " << *reported_ << std::endl;
@@ -271,8 +272,7 @@ private:
   std::unique_ptr<EffectRunner> runner_;
   Steady::time_point started_;
   std::optional<std::uint64_t> reported_;
-  std::optional<words::Error> failure_; // the last one reported
-  std::optional<words::Error> twice_;   // the session is there already
+  std::optional<words::Error> twice_; // the session is there already
   std::uint64_t polls_ = 0;
   bench::Point finger_;
   bool patient_ = true;
@@ -293,7 +293,7 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
   for (const ScriptLine& line : script) {
     const Played done = player.perform(line.action);
     if (!done)
-      complain({Say::script_line, {std::to_string(line.number), words::message(done.error())}});
+      complain({Say::script_line, {std::to_string(line.number), words::Inner(done.error())}});
     if (!done || player.over()) break;
   }
   if (const auto unsaved = player.finish()) complain(*unsaved);

@@ -105,13 +105,15 @@ words::Result<std::vector<session::Log>> logs_of(const Arguments& a, Io io) {
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
   const studio::Reading reading = studio::read_all(where->home, where->fallback);
-  std::size_t damages = 0;
-  for (const session::File& file : reading.files)
-    for (const session::Damage& d : file.damage) damages += d.ordinary ? 0 : 1;
+  std::vector<session::Log> logs = session::join_parts(reading.files);
+  const std::size_t places = damaged_places(findings(reading, logs));
   for (const words::Error& fault : reading.faults)
     io.err << printable(words::message(fault)) << '\n';
-  if (damages > 0) io.err << words::say(Say::read_with_damage, {std::to_string(damages)}) << '\n';
-  return session::join_parts(reading.files);
+  if (places > 0)
+    io.err << words::say(Say::read_with_damage,
+                         {words::counted(places, Say::count_place, Say::count_places)})
+           << '\n';
+  return logs;
 }
 
 Status run_show(const Arguments& a, Io io) {

@@ -215,7 +215,7 @@ struct Spent {
 
 words::Result<std::vector<ScriptLine>> read_script(std::string_view text) {
   const auto fault = [](std::size_t number, const words::Error& error) {
-    return words::failure(Say::script_line, {std::to_string(number), words::message(error)});
+    return words::failure(Say::script_line, {std::to_string(number), words::Inner(error)});
   };
   if (text.size() > most_script_bytes)
     return words::failure(Say::script_too_long, {std::to_string(most_script_bytes)});

@@ -30,8 +30,12 @@ std::string_view name_of(WarningKind kind) {
   case WarningKind::clock_ahead: return "clock_ahead";
   case WarningKind::corrected_missing: return "corrected_missing";
   case WarningKind::corrected_kind: return "corrected_kind";
+  case WarningKind::corrected_remark: return "corrected_remark";
+  case WarningKind::corrected_to_no_name: return "corrected_to_no_name";
+  case WarningKind::nameless: return "nameless";
   case WarningKind::amount_unreadable: return "amount_unreadable";
   case WarningKind::bottle_heavier: return "bottle_heavier";
+  case WarningKind::bottle_uncounted: return "bottle_uncounted";
   case WarningKind::not_moved: return "not_moved";
   case WarningKind::not_poured: return "not_poured";
   case WarningKind::not_weighed: return "not_weighed";

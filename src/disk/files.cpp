@@ -109,16 +109,15 @@ public:
     if (handle < 0) return {errno};
     const Done forced = force_names(handle);
     ::close(handle);
-    // Some file systems have no such call for a folder. PostgreSQL's fsync_fname_ext (its fd.c)
-    // lets EINVAL pass for the same reason.
-    return forced.code == EINVAL ? Done{} : forced;
+    return has_no_force_for_folders(forced.code) ? Done{} : forced;
   }
 
   Sized size_under(int handle, const Path& file) override {
     struct stat open = {}, named = {};
     if (::fstat(handle, &open) != 0) return {errno, 0};
+    // How many names it has is not asked: some file systems say 0.
     const bool same = ::lstat(file.c_str(), &named) == 0 && named.st_dev == open.st_dev &&
-                      named.st_ino == open.st_ino && open.st_nlink > 0;
+                      named.st_ino == open.st_ino;
     if (!same) return {ESTALE, 0};
     return {0, static_cast<std::uint64_t>(open.st_size)};
   }
@@ -173,6 +172,10 @@ public:
   }
 };
 
+}
+
+bool has_no_force_for_folders(int code) {
+  return code == EINVAL || code == EBADF || code == ENOSYS || code == EOPNOTSUPP;
 }
 
 std::unique_ptr<Files> posix_files() { return std::make_unique<PosixFiles>(); }

@@ -89,4 +89,9 @@ public:
 // The real ones.
 std::unique_ptr<Files> posix_files();
 
+// What fsync says of a folder where a file system has no such call, as FAT has none on some
+// systems, and some behind a network (PostgreSQL's fsync_fname_ext lets EBADF and EINVAL pass for
+// the same reason). A folder's names are then as safe as that file system makes them.
+bool has_no_force_for_folders(int code);
+
 }

@@ -216,8 +216,8 @@ void went_in(Sheet& sheet, const bench::BookView& book) {
     last = say(words::SessionSay::batch_of_newer_format);
   else if (batch.damaged)
     last = say(words::ScreensSay::batch_damaged);
-  else if (!batch.warnings.empty())
-    last = say(words::ScreensSay::entries_left_out, {std::to_string(batch.warnings.size())});
+  else if (const std::string left_out = left_out_words(batch.warnings); !left_out.empty())
+    last = left_out;
   else if (lost.value >= 0.05)
     last = say(Say::book_dried_off, {number_words(lost, 1)}) + " · " + last;
   write(sheet, {area.x, std::min(y + foot, area.bottom())}, Anchor::left, clean_letters, t.quiet,

@@ -30,31 +30,17 @@ struct Sentence {
   std::string shorter = {}; // where there is no room for all of it
 };
 
-std::string why_left_out(const session::Warning& w) {
-  if (w.why) return words::message(*w.why);
-  return w.kind == session::WarningKind::bottle_heavier ? say(Say::left_out_bottle) : "";
-}
-
 // That entries are not in the sums; of a single one why, where there is room.
 void add_left_out(std::vector<Sentence>& out, const std::vector<session::Warning>& warnings) {
-  int count = 0;
-  std::string why;
-  for (const session::Warning& w : warnings) {
-    if (w.kind == session::WarningKind::clock_ahead || w.kind == session::WarningKind::unknown_plan)
-      continue;
-    ++count;
-    why = why_left_out(w);
-  }
-  if (count == 0) return;
-  const std::string many = count == 1
-                               ? say(Say::entry_left_out)
-                               : say(words::ScreensSay::entries_left_out, {std::to_string(count)});
-  if (why.empty())
-    out.push_back({many, Tone::plain});
-  else
-    out.push_back(
-        {count == 1 ? say(Say::left_out_why, {why}) : say(Say::last_left_out, {many, why}),
-         Tone::plain, 4, many});
+  const auto last = std::find_if(warnings.rbegin(), warnings.rend(),
+                                 [](const session::Warning& w) { return leaves_out(w.kind); });
+  if (last == warnings.rend()) return;
+  const std::string many = left_out_words(warnings);
+  if (!last->why) return out.push_back({many, Tone::plain});
+  const std::string why = words::message(*last->why);
+  const bool single = many == say(words::ScreensSay::entry_left_out);
+  out.push_back({single ? say(Say::left_out_why, {why}) : say(Say::last_left_out, {many, why}),
+                 Tone::plain, 4, many});
 }
 
 void add_jar(std::vector<Sentence>& out, const bench::JarView& jar) {

@@ -344,6 +344,14 @@ std::string not_counted_words(bench::NotCounted why) {
   return "";
 }
 
+std::string left_out_words(const std::vector<session::Warning>& warnings) {
+  const auto count = std::count_if(warnings.begin(), warnings.end(),
+                                   [](const auto& w) { return session::leaves_out(w.kind); });
+  if (count == 0) return "";
+  return count == 1 ? say(words::ScreensSay::entry_left_out)
+                    : say(words::ScreensSay::entries_left_out, {std::to_string(count)});
+}
+
 std::string notice_words(const bench::Notice& notice) {
   if (notice.error) return words::message(*notice.error);
   return notice.not_counted ? not_counted_words(*notice.not_counted) : "";

@@ -51,6 +51,9 @@ std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
 std::string tapped_words(const bench::Tapped& amount); // "½ + ¼ tsp", "15 drops"
 std::string minutes_words(double minutes);             // as round as a guess may be, at least 1
 
+// "2 entries are not in the sums"; empty: all are.
+std::string left_out_words(const std::vector<session::Warning>& warnings);
+
 std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);
 std::string binder_range_words(const bench::BinderRange& range);

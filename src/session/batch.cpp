@@ -4,6 +4,7 @@
 #include "session/feelings.hpp"
 #include "session/folding.hpp"
 #include "words/lists.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -11,6 +12,8 @@
 namespace session {
 
 namespace {
+
+using Say = words::SessionSay;
 
 constexpr Clock gap_s = 1800;       // longer than this between two lines: nobody was there
 constexpr Clock finest_step_s = 10; // of the trail while water leaves
@@ -158,11 +161,10 @@ void move_paint(Batch& batch, Place from, std::optional<Place> to, const Quantit
 
 void bring_back(Batch& batch, const FoldState& state, const AsBefore& as, const Ref& ref) {
   const auto before = state.named.find(as.line);
-  if (before == state.named.end())
-    batch.warnings.push_back({WarningKind::not_weighed, ref, name_of(as.line)});
-  else
-    warn(batch, WarningKind::not_weighed, ref,
-         bring_back(batch.places, before->second, name_of(ref)));
+  const Fault fault = before == state.named.end()
+                          ? words::Error{Say::as_before_nothing, {name_of(as.line)}}
+                          : bring_back(batch.places, before->second, name_of(ref));
+  warn(batch, WarningKind::not_weighed, ref, fault);
 }
 
 // What went in is known better afterwards: outright where all of it was weighed, else by as much as
@@ -197,10 +199,8 @@ paint::Amount dried_off(const Batch& batch) {
 
 void pour(Batch& batch, const Poured& p, const Card* in, const Ref& ref, std::int64_t at) {
   if (batch.pans.empty()) batch.dried_mL = dried_off(batch);
-  if (!in || in->kind() != CardKind::pan) {
-    batch.warnings.push_back({WarningKind::not_poured, ref, p.in});
-    return;
-  }
+  if (const Fault fault = into_no_pan(p, in))
+    return warn(batch, WarningKind::not_poured, ref, fault);
   warn(batch, WarningKind::not_poured, ref,
        pour(batch.pans, batch.places, p, *in, {ref, batch.clock, at}, name_of(ref)));
   if (!lies(batch.places, Place::slab) && batch.progress == Progress::open) {
@@ -212,7 +212,8 @@ void pour(Batch& batch, const Poured& p, const Card* in, const Ref& ref, std::in
 void read_scale(Batch& batch, const PanWeighed& w, const Ref& ref, std::int64_t at) {
   for (Pan& pan : batch.pans)
     if (pan.number == w.pan) return pan.readings.push_back({batch.clock, at, w.g});
-  batch.warnings.push_back({WarningKind::not_weighed, ref, std::to_string(w.pan)});
+  warn(batch, WarningKind::not_weighed, ref,
+       words::Error{Say::pan_never_poured, {std::to_string(w.pan)}});
 }
 
 void leave_slab(Batch& batch, Progress progress, const Ref& ref) {
@@ -232,6 +233,7 @@ struct Apply {
   void operator()(const Opened& o) const {
     batch.name = o.name;
     batch.again_of = o.again_of;
+    if (is_nameless(o)) batch.warnings.push_back({WarningKind::nameless, ref, ""});
   }
   void operator()(const Planned& p) const { batch.plan = Plan{ref, p}; }
   void operator()(const CautionsSeen&) const { batch.cautions_seen = true; }

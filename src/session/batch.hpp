@@ -82,14 +82,21 @@ enum class WarningKind {
   withdrawn_missing, // the line to be withdrawn is not there
   corrected_missing, // the line to be corrected is not there
   corrected_kind,    // it is not of the kind that the correction says
+  corrected_remark,  // it only speaks of another line
+  corrected_to_no_name,
+  nameless,          // opened without a name
   amount_unreadable, // an addition that paint refuses
-  bottle_heavier,    // weighed more after than before
+  bottle_heavier,    // weighed more after than before, or lost less than was weighed out
+  bottle_uncounted,  // weighed again, and nothing was counted meanwhile
   not_moved,         // paint that could not be moved, or be lost, as told
   not_poured,        // there was none, or into a pan nobody knows
   not_weighed,       // paint that cannot weigh so much, or be as it was
   unknown_recipe,    // a liquid's parts cannot be made into a composition
   clock_ahead,       // stamped more than a day after now, by another session: its clock was wrong
 };
+
+// Whether what it is about is missing from the sums.
+bool leaves_out(WarningKind kind);
 
 // Facts alone: in_words makes a sentence of them where one is shown.
 struct Warning {

@@ -36,6 +36,29 @@ std::optional<TroubleKind> last_trouble(const Batch& batch) {
   return trouble ? std::optional(trouble->what) : std::nullopt;
 }
 
+bool leaves_out(WarningKind kind) {
+  switch (kind) {
+  case WarningKind::clock_ahead:
+  case WarningKind::unknown_plan:
+  case WarningKind::nameless:
+  case WarningKind::corrected_to_no_name: return false;
+  case WarningKind::unknown_event:
+  case WarningKind::unknown_card:
+  case WarningKind::withdrawn_missing:
+  case WarningKind::corrected_missing:
+  case WarningKind::corrected_kind:
+  case WarningKind::corrected_remark:
+  case WarningKind::amount_unreadable:
+  case WarningKind::bottle_heavier:
+  case WarningKind::bottle_uncounted:
+  case WarningKind::not_moved:
+  case WarningKind::not_poured:
+  case WarningKind::not_weighed:
+  case WarningKind::unknown_recipe: return true;
+  }
+  return true;
+}
+
 std::vector<BatchPigment> pigments(const Batch& batch) {
   std::vector<BatchPigment> out;
   double sum = 0;

@@ -82,6 +82,8 @@ words::Result<Head> head_of(std::string_view text) {
   head.line.t = fields.integer("t", 0, far);
   head.line.at = fields.integer("at", -far, far);
   head.line.batch = fields.text_or("batch", "");
+  if (head.line.batch.empty() && fields.has("batch"))
+    fields.reject(words::SessionSay::field_empty, "batch");
   head.kind = fields.text("e");
   if (fields.fault()) return tl::make_unexpected(*fields.fault());
   return head;

@@ -21,6 +21,10 @@ std::optional<E> named(const words::EnumTable<E, Row>& list, std::string_view na
 }
 }
 
+bool is_nameless(const Opened& opened) {
+  return opened.name.find_first_not_of(' ') == std::string::npos;
+}
+
 std::optional<Feel> feel_named(std::string_view s) { return named(lists::feels, s); }
 std::optional<By> by_named(std::string_view s) { return named(lists::tools, s); }
 std::optional<Stage> stage_named(std::string_view s) { return named(lists::stages, s); }

@@ -69,6 +69,7 @@ struct Opened {
   std::string again_of = {}; // the batch it makes again; empty: none
   bool operator==(const Opened&) const = default;
 };
+bool is_nameless(const Opened& opened); // nothing but spaces is no name
 
 // What the batch is meant to be: pans of one size, and what is to go in. Of several the last
 // counts.
@@ -287,11 +288,13 @@ struct Photo {
   bool operator==(const Photo&) const = default;
 };
 
+inline constexpr const char* gone_damaged = "damaged"; // what a writer gives as why
+
 // Stands in a mended file for lines that could not be had back: from its own n to this one.
 struct Gone {
   static constexpr std::string_view word = "gone";
   std::uint64_t to = 0;
-  std::string why; // for people
+  std::string why; // gone_damaged, or a sentence in older files
   bool operator==(const Gone&) const = default;
 };
 

@@ -67,7 +67,7 @@ std::string stage_words(const Pass& pass) {
 std::string detail_words(const Warning& w) { return w.why ? words::message(*w.why) : w.of; }
 
 std::string warning_words(const Warning& w) {
-  const words::Args args{w.ref.session + " " + std::to_string(w.ref.n), detail_words(w)};
+  const words::Args args{w.ref.session + " " + std::to_string(w.ref.n), detail_words(w), w.of};
   switch (w.kind) {
   case WarningKind::unknown_event: return say(Say::warning_unknown_event, args);
   case WarningKind::unknown_card: return say(Say::warning_unknown_card, args);
@@ -76,8 +76,12 @@ std::string warning_words(const Warning& w) {
   case WarningKind::clock_ahead: return say(Say::warning_clock_ahead, args);
   case WarningKind::corrected_missing: return say(Say::warning_corrected_missing, args);
   case WarningKind::corrected_kind: return say(Say::warning_corrected_kind, args);
+  case WarningKind::corrected_remark: return say(Say::warning_corrected_remark, args);
+  case WarningKind::corrected_to_no_name: return say(Say::warning_corrected_to_no_name, args);
+  case WarningKind::nameless: return say(Say::warning_nameless, args);
   case WarningKind::amount_unreadable: return say(Say::warning_amount_unreadable, args);
   case WarningKind::bottle_heavier: return say(Say::warning_bottle_heavier, args);
+  case WarningKind::bottle_uncounted: return say(Say::warning_bottle_uncounted, args);
   case WarningKind::not_moved: return say(Say::warning_not_moved, args);
   case WarningKind::not_poured: return say(Say::warning_not_poured, args);
   case WarningKind::not_weighed: return say(Say::warning_not_weighed, args);

@@ -2,6 +2,7 @@
 
 #include "paint/pans.hpp"
 #include "words/paint_says.hpp"
+#include "words/session_says.hpp"
 
 #include <algorithm>
 
@@ -67,6 +68,14 @@ std::optional<paint::Interval> dry_share(const Places& places, Place place) {
   if (!critical || !film) return usual_dry_share;
   const auto share = paint::dry_over_wet(*film, *critical, wet_mL(*here));
   return share ? *share : usual_dry_share;
+}
+
+Fault into_no_pan(const Poured& poured, const Card* in) {
+  using Say = words::SessionSay;
+  if (in && in->kind() == CardKind::pan) return std::nullopt;
+  if (in) return words::Error{Say::poured_into_no_pan, {in->name}};
+  if (poured.in.empty()) return words::Error{Say::poured_into_nothing, {}};
+  return words::Error{Say::pan_not_laid_out, {poured.in}};
 }
 
 Fault pour(std::vector<Pan>& pans, Places& places, const Poured& poured, const Card& card,

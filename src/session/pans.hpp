@@ -50,6 +50,9 @@ struct WhenPoured {
   std::int64_t at = 0;
 };
 
+// Why nothing can be poured into that, if so; `in` is null where no session laid it out.
+Fault into_no_pan(const Poured& poured, const Card* in);
+
 // Fills them one after the other as far as the paint goes: out of the jar, or off the slab where
 // the jar is empty. Errors: nothing_there; measure_not_positive for a pan that holds nothing.
 Fault pour(std::vector<Pan>& pans, Places& places, const Poured& poured, const Card& card,

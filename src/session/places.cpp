@@ -3,6 +3,7 @@
 #include "paint/bottle.hpp"
 #include "paint/measure.hpp"
 #include "words/paint_says.hpp"
+#include "words/session_says.hpp"
 
 #include <utility>
 
@@ -112,6 +113,9 @@ paint::Mixture with_tools(const Places& places, Place place) {
 
 words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
                                     const std::string& name) {
+  if (weighed.tare_g > weighed.g)
+    return words::failure(words::SessionSay::weighed_below_tare,
+                          {words::Number(weighed.tare_g - weighed.g, 1)});
   const auto grams = paint::weighed_difference(weighed.g, weighed.tare_g, name);
   if (!grams) return tl::make_unexpected(grams.error());
   const auto known = paint::weighed(contents_of(places, weighed.place).paint, places.on_tools.paint,

@@ -1,6 +1,7 @@
 #include "session/reader.hpp"
 
 #include "session/bytes.hpp"
+#include "session/line_order.hpp"
 #include "session/torn.hpp"
 #include "words/calendar.hpp"
 #include "words/session_says.hpp"
@@ -203,6 +204,7 @@ void damaged_by_another(Reading& r, std::size_t raw, const Line& line) {
 // True if the line is as it was written, in this file.
 bool intact(Reading& r, std::size_t i) {
   const Raw& raw = r.raws[i];
+  if (is_blank(raw.text)) return r.damaged(i, {words::SessionSay::line_blank, {}}), false;
   if (!raw.sealed) return r.damaged(i, {words::SessionSay::line_without_check, {}}), false;
   if (is_intact(*raw.sealed, r.file.seed)) return true;
   if (const Candidate* another = candidate_at(r, i))
@@ -328,7 +330,9 @@ void keep_lines(Reading& r) {
         r.damaged(e->raw, {words::SessionSay::line_number_twice, {std::to_string(e->line.n)}});
       continue;
     }
-    same = e;
+    const Entry* before = std::exchange(same, e);
+    if (auto odd = before ? odd_after(before->line, e->line) : std::nullopt; odd && !r.file.future)
+      r.damaged(e->raw, *std::move(odd));
     if (!last || last->raw < e->raw) last = e;
     r.file.lines.push_back(e->line);
   }

@@ -101,6 +101,19 @@ bool say_instead(Resolution& out, Resolved& line, const Corrected::Says& says) {
       says);
 }
 
+bool speaks_of_another(const Event& event) {
+  return std::holds_alternative<Corrected>(event) || std::holds_alternative<Withdrawn>(event) ||
+         std::holds_alternative<SetAside>(event);
+}
+
+// Why a correction of a line that is there changes nothing.
+std::optional<WarningKind> without_effect(const Corrected& c, const Resolved& line) {
+  if (speaks_of_another(*line.event)) return WarningKind::corrected_remark;
+  const auto* opened = std::get_if<Opened>(&*c.says);
+  if (opened && is_nameless(*opened)) return WarningKind::corrected_to_no_name;
+  return std::nullopt;
+}
+
 struct Borne { // by the line itself: from there a correction's by_ms counts
   std::int64_t at = 0, t = 0;
 };
@@ -130,6 +143,8 @@ void apply_corrections(Resolution& out) {
     const auto found = by_ref.find(c->line);
     if (found == by_ref.end()) {
       out.warnings.push_back({WarningKind::corrected_missing, correction.ref, name_of(c->line)});
+    } else if (const auto why = without_effect(*c, *found->second)) {
+      out.warnings.push_back({*why, correction.ref, name_of(c->line)});
     } else if (!say_instead(out, *found->second, *c->says)) {
       out.warnings.push_back({WarningKind::corrected_kind, correction.ref, name_of(c->line)});
     } else {

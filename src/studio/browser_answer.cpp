@@ -13,7 +13,7 @@ using Json = nlohmann::json;
 Json as_json(const words::Arg& arg) {
   if (const auto* number = std::get_if<words::Number>(&arg.is))
     return {number->value, number->decimals};
-  return std::get<std::string>(arg.is);
+  return words::written(arg);
 }
 
 words::Arg arg_of(const Json& arg) {

@@ -2,6 +2,7 @@
 
 #include "disk/disk.hpp"
 #include "session/reader.hpp"
+#include "studio/founding.hpp"
 #include "studio/journal.hpp"
 #include "studio/new_files.hpp"
 #include "studio/photos.hpp"
@@ -31,6 +32,7 @@ public:
     if (auto failed = made_.begin()) return tl::make_unexpected(*failed);
     if (auto failed = copy_sessions()) return tl::make_unexpected(*failed);
     if (auto failed = copy_photos()) return tl::make_unexpected(*failed);
+    if (auto failed = copy_id()) return tl::make_unexpected(*failed);
     if (auto failed = made_.finish()) return tl::make_unexpected(*failed);
     for (const auto& [file, batch] : named_photos_)
       if (!photos_.count(file)) report_.lost.push_back({Say::photo_missing, {file, batch}});
@@ -101,15 +103,18 @@ private:
     report_.files.insert(report_.files.end(), mended.files.begin(), mended.files.end());
     report_.lost.insert(report_.lost.end(), mended.lost.begin(), mended.lost.end());
     for (const SessionFile& s : sessions) {
-      note_photos(s);
+      look_at(session::read_file(s.name, s.bytes));
       if (auto failed = made_.put(std::string(sessions_folder) + "/" + s.name, s.bytes))
         return failed;
     }
     return {};
   }
 
-  void note_photos(const SessionFile& s) {
-    for (const session::Line& line : session::read_file(s.name, s.bytes).lines)
+  // As it is in the copy.
+  void look_at(const session::File& file) {
+    for (const session::Damage& d : file.damage)
+      if (!d.ordinary) report_.still.push_back(d);
+    for (const session::Line& line : file.lines)
       if (const auto* photo = std::get_if<session::Photo>(&line.event))
         named_photos_.emplace(photo_file(*photo), line.batch);
   }
@@ -123,6 +128,12 @@ private:
       if (auto failed = copy(file, Say::mend_whole)) return failed;
     }
     return {};
+  }
+
+  // The copy is to take the studio's place.
+  Problem copy_id() {
+    const disk::Bytes id = files_.read(studio_ / id_file);
+    return id.code == 0 ? made_.put(id_file, id.bytes) : Problem{};
   }
 
   // What is no session. A file that cannot be read is lost, and said.

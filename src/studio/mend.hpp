@@ -2,6 +2,7 @@
 #pragma once
 
 #include "disk/files.hpp"
+#include "session/reader.hpp"
 #include "words/error.hpp"
 
 #include <filesystem>
@@ -21,6 +22,8 @@ struct MendReport {
   // mend_lost_telling, mend_lost_rest, mend_lost_file, photo_missing, photo_changed, and what could
   // not be read.
   std::vector<words::Error> lost;
+  // What a reader finds wrong in the copy: what no mending can undo, and files of a newer format.
+  std::vector<session::Damage> still = {};
 };
 
 // All session files of one studio, each mended in its place. A file without damage stays as it is,

@@ -206,7 +206,8 @@ private:
       std::set<std::size_t> behind;
       for (const session::Damage& d : work->file.damage)
         if (really(d) && d.line > stands->number &&
-            d.reason.what != words::SessionSay::file_without_beginning)
+            d.reason.what != words::SessionSay::file_without_beginning &&
+            d.reason.what != words::SessionSay::line_blank)
           behind.insert(d.line);
       if (behind.empty()) continue;
       lost(Say::mend_lost_end, {work->file.name, std::to_string(behind.size())});
@@ -218,7 +219,7 @@ private:
     auto next = work.at_or_behind(span.from + 1);
     while (next != work.file.lines.end() && !work.is_line(*next)) ++next;
     const Line& beside = next == work.file.lines.end() ? work.file.lines.back() : *next;
-    const Gone gone{span.to, words::say(Say::mend_gone)};
+    const Gone gone{span.to, session::gone_damaged};
     work.told.push_back({span.from, beside.t, beside.at, "", gone});
     change(work);
   }

@@ -101,14 +101,15 @@ Problem NewFolder::finish() {
   const int code = files_.make_folder(place_).code;
   if (code == EEXIST) return there(place_);
   if (code != 0) return error("make folder", place_, code);
-  if (const int failed = files_.rename(beside_, place_).code) {
-    std::error_code ignored;
-    std::filesystem::remove(place_, ignored);
-    return error("rename", beside_, failed);
-  }
+  int failed = files_.rename(beside_, place_).code;
+  std::error_code ignored;
+  if (failed != 0) std::filesystem::remove(place_, ignored); // nothing that anybody has filled
+  // Some file systems replace no folder, not even an empty one.
+  if (failed == EPERM || failed == EEXIST) failed = files_.rename(beside_, place_).code;
+  if (failed != 0) return error("rename", beside_, failed);
   finished_ = true;
   const Path parent = place_.parent_path();
-  if (const int failed = files_.force_folder(parent).code) return error("force", parent, failed);
+  if (const int forced = files_.force_folder(parent).code) return error("force", parent, forced);
   return {};
 }
 

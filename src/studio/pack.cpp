@@ -30,7 +30,7 @@ struct Free {
 // What a synchroniser, a file manager or a killed program left there stays behind.
 bool belongs(const std::string& folder, const std::string& name) {
   if (name.empty() || name[0] == '.' || name.ends_with(disk::unfinished_ending)) return false;
-  return folder != sessions_folder || name.ends_with(sessions_ending);
+  return folder == sessions_folder ? name.ends_with(sessions_ending) : is_photo_name(name);
 }
 
 class Packer {
@@ -52,7 +52,7 @@ public:
 
 private:
   words::Error refused(const words::Error& why) const {
-    return {Say::pack_refused, {path_.string(), words::message(why)}};
+    return {Say::pack_refused, {path_.string(), words::Inner(why)}};
   }
 
   Problem list(const std::string& folder) {

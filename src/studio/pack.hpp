@@ -45,6 +45,9 @@ words::Result<Packed> unpack(disk::Files& files, const std::filesystem::path& fi
 // Reads a pack's bytes to their end as unpack() would, and writes nothing. The same errors.
 words::Result<Packed> inspect(std::string_view bytes);
 
+// As the program gives it: a SHA-256 in lower-case hexadecimal digits, then .jpg or .png.
+bool is_photo_name(std::string_view file);
+
 // The names in one pack, one after the other. They are UTF-8 and stay as they are, byte by byte: an
 // umlaut in one sign and one in two are two names.
 class PackNames {

@@ -55,11 +55,18 @@ bool belongs(const std::vector<std::string_view>& parts) {
   if (parts.size() != 2) return false;
   const std::string_view ending = sessions_ending;
   const std::string_view file = parts[1];
-  if (parts[0] == photos_folder) return true;
+  if (parts[0] == photos_folder) return is_photo_name(file);
   return parts[0] == sessions_folder && file.size() > ending.size() &&
          file.substr(file.size() - ending.size()) == ending;
 }
 
+}
+
+bool is_photo_name(std::string_view file) {
+  constexpr std::size_t digits = 64;
+  const std::string_view ending = file.substr(std::min(file.size(), digits));
+  return file.find_first_not_of("0123456789abcdef") == digits &&
+         (ending == ".jpg" || ending == ".png");
 }
 
 std::optional<words::Error> PackNames::take(std::string_view name) {

@@ -2,6 +2,9 @@
 
 #include "words/studio_says.hpp"
 
+#include <algorithm>
+#include <optional>
+
 namespace studio {
 
 namespace {
@@ -27,7 +30,7 @@ tl::unexpected<words::Error> without_size() { return words::failure(Say::photo_w
 // The first chunk must be IHDR: length, name, width, height (ISO/IEC 15948, 5.6 and 11.2.2).
 words::Result<PictureHeader> png_header(std::string_view bytes) {
   if (bytes.size() < 24 || bytes.substr(12, 4) != "IHDR") return without_size();
-  return PictureHeader{PictureKind::png, number(bytes, 16, 4), number(bytes, 20, 4)};
+  return PictureHeader{PictureKind::png, number(bytes, 16, 4), number(bytes, 20, 4), 0};
 }
 
 // A frame header is SOF0 to SOF15 but for DHT, JPG and DAC (T.81, table B.1).
@@ -35,18 +38,47 @@ bool is_frame(std::int64_t marker) {
   return marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
 }
 
-// Segment by segment to the frame header: marker, length, precision, height, width (T.81, B.2.2).
+bool is_progressive(std::int64_t marker) { return is_frame(marker) && (marker & 3) == 2; }
+
+// Of all samples of a frame, each component in whole units and with its own share of them: two
+// bytes each. 0: the frame header is none (T.81, B.2.2).
+std::int64_t coefficient_bytes(std::string_view frame, const PictureHeader& header) {
+  const auto count = static_cast<std::size_t>(frame.size() > 9 ? number(frame, 9, 1) : 0);
+  if (frame.size() < 10 + 3 * count) return 0;
+  std::int64_t most_h = 0, most_v = 0, share = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::int64_t h = number(frame, 11 + 3 * i, 1) >> 4, v = number(frame, 11 + 3 * i, 1) & 15;
+    most_h = std::max(most_h, h);
+    most_v = std::max(most_v, v);
+    share += h * v;
+  }
+  if (share == 0) return 0;
+  const auto whole = [](std::int64_t size, std::int64_t unit) { return (size + unit - 1) / unit; };
+  return 2 * 64 * share * whole(header.width, 8 * most_h) * whole(header.height, 8 * most_v);
+}
+
+// Segment by segment to the frame header (marker, length, precision, height, width; T.81, B.2.2),
+// and on to the first scan. One that does not hold all components has others behind it; so may one
+// that is not found.
 words::Result<PictureHeader> jpg_header(std::string_view bytes) {
-  std::size_t at = 2;
-  while (at + 9 <= bytes.size()) {
+  std::optional<PictureHeader> header;
+  std::string_view frame;
+  for (std::size_t at = 2; at + 9 <= bytes.size() && bytes[at] == '\xff';) {
     const std::int64_t marker = number(bytes, at + 1, 1);
     const bool fill = marker == 0xff; // any number of them may stand before a marker
-    if (bytes[at] != '\xff') return without_size();
-    if (is_frame(marker))
-      return PictureHeader{PictureKind::jpg, number(bytes, at + 7, 2), number(bytes, at + 5, 2)};
-    at += fill ? 1 : 2 + static_cast<std::size_t>(number(bytes, at + 2, 2));
+    const bool bare = marker == 0x01 || (marker >= 0xd0 && marker <= 0xd7); // without a length
+    if (is_frame(marker) && !header) {
+      frame = bytes.substr(at);
+      header = {PictureKind::jpg, number(bytes, at + 7, 2), number(bytes, at + 5, 2), 0};
+      if (is_progressive(marker)) break;
+    }
+    if (marker == 0xda && header && bytes[at + 4] == frame[9]) return *header;
+    if (marker == 0xda) break;
+    at += fill ? 1 : bare ? 2 : 2 + static_cast<std::size_t>(number(bytes, at + 2, 2));
   }
-  return without_size();
+  if (!header) return without_size();
+  header->held_bytes = coefficient_bytes(frame, *header);
+  return *header;
 }
 
 words::Result<PictureHeader> bounded(PictureHeader header) {
@@ -57,6 +89,11 @@ words::Result<PictureHeader> bounded(PictureHeader header) {
     return words::failure(Say::photo_too_large,
                           {std::to_string(header.width), std::to_string(header.height),
                            std::to_string(most_pixels / 1'000'000)});
+  if (header.held_bytes > most_held_bytes)
+    return words::failure(Say::photo_too_large_in_scans,
+                          {std::to_string(header.width), std::to_string(header.height),
+                           std::to_string(header.width * header.height / 1'000'000 *
+                                          most_held_bytes / header.held_bytes)});
   return header;
 }
 

@@ -1,5 +1,6 @@
 #include "studio/sentences.hpp"
 
+#include "studio/founding.hpp"
 #include "words/studio_says.hpp"
 
 #include <system_error>
@@ -26,6 +27,9 @@ words::Sentence say_of(const std::string& operation) {
 }
 
 words::Error error(const disk::Failure& failure) {
+  if (failure.code == other_studio)
+    return {words::StudioSay::disk_other_studio,
+            {std::filesystem::path(failure.path).parent_path().string()}};
   return {say_of(failure.operation), {failure.path, failure.reason}};
 }
 

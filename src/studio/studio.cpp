@@ -3,8 +3,8 @@
 #include "disk/posix.hpp"
 #include "session/check_value.hpp"
 #include "studio/bell.hpp"
-#include "studio/founding.hpp"
 #include "studio/journal.hpp"
+#include "studio/kept.hpp"
 #include "studio/sentences.hpp"
 #include "studio/watch.hpp"
 
@@ -60,6 +60,11 @@ Path resolved(const Path& path) {
   return whole.has_filename() ? whole : whole.parent_path(); // "studio/" is "studio"
 }
 
+// One for a studio however its path is written.
+std::string key_of(const Path& studio) {
+  return session::to_hex(session::crc32c(resolved(studio).string()));
+}
+
 void add(Reading& all, Reading more) {
   std::move(more.files.begin(), more.files.end(), std::back_inserter(all.files));
   std::move(more.faults.begin(), more.faults.end(), std::back_inserter(all.faults));
@@ -96,7 +101,23 @@ Path state_folder() {
 
 Path fallback_folder(const Path& state, const Path& studio) {
   if (state.empty()) return {};
-  return state / "adrift" / session::to_hex(session::crc32c(resolved(studio).string()));
+  return state / "adrift" / key_of(studio);
+}
+
+std::optional<Identity> identity_of(const Path& state, const Path& studio,
+                                    const std::string& device,
+                                    const std::function<std::uint32_t()>& fresh, bool anew) {
+  if (state.empty()) return std::nullopt;
+  const Path file = state / "studios" / key_of(studio);
+  return Identity{anew ? "" : first_word_of(file), device,
+                  session::to_hex(fresh()) + four_digits(fresh()),
+                  [state, file](const std::string& id) {
+                    const auto files = disk::posix_files();
+                    files->make_folder(state.parent_path());
+                    files->make_folder(state);
+                    // Where it cannot be kept, any studio is as good as this one at the next start.
+                    (void)keep(*files, file, id + "\n");
+                  }};
 }
 
 std::string device_id(const Path& state, const std::function<std::uint32_t()>& fresh) {
@@ -118,14 +139,15 @@ std::string device_id(const Path& state, const std::function<std::uint32_t()>& f
 }
 
 std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fault>& fault,
-                                 std::function<void()> wake, const MakeFiles& make) {
+                                 std::function<void()> wake, const MakeFiles& make,
+                                 std::optional<Identity> identity) {
   std::error_code ignored;
   const Path whole = std::filesystem::absolute(root, ignored);
   auto files = make();
   const bool missing = files->list(whole).code == ENOENT;
   if (fault && fault->kind != disk::Fault::Kind::silent)
     files = disk::faulty_files(std::move(files), *fault);
-  files = founding_files(std::move(files), whole, missing);
+  files = founding_files(std::move(files), whole, missing, std::move(identity));
   auto disk = disk::open_disk(whole, std::move(files), std::move(wake));
   if (fault && fault->kind == disk::Fault::Kind::silent) disk = disk::silent_disk(std::move(disk));
   return disk;

@@ -4,6 +4,7 @@
 #include "disk/disk.hpp"
 #include "disk/faulty.hpp"
 #include "session/reader.hpp"
+#include "studio/founding.hpp"
 
 #include <filesystem>
 #include <functional>
@@ -29,13 +30,21 @@ Path fallback_folder(const Path& state, const Path& studio);
 // fresh one for this run: it only has to differ from other devices'.
 std::string device_id(const Path& state, const std::function<std::uint32_t()>& fresh);
 
+// Which studio lay under this name when this device last used it, and where that is remembered; of
+// none where nothing can be. `anew`: whatever lies there now is the studio from now on.
+std::optional<Identity> identity_of(const Path& state, const Path& studio,
+                                    const std::string& device,
+                                    const std::function<std::uint32_t()>& fresh, bool anew);
+
 using MakeFiles = std::function<std::unique_ptr<disk::Files>()>;
 
 // A disk below `root` (made absolute), which is made with the first file if it is not there now.
-// `wake` as for disk::open_disk. `make` gives the system calls under it.
+// `wake` as for disk::open_disk. `make` gives the system calls under it. With an identity it is a
+// disk of that studio alone.
 std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fault>& fault,
                                  std::function<void()> wake,
-                                 const MakeFiles& make = disk::posix_files);
+                                 const MakeFiles& make = disk::posix_files,
+                                 std::optional<Identity> identity = std::nullopt);
 
 struct Reading {
   std::vector<session::File> files;

@@ -66,7 +66,7 @@ public:
 
 private:
   Problem refused(const words::Error& why) const {
-    return words::Error{Say::unpack_refused, {opened_.called, words::message(why)}};
+    return words::Error{Say::unpack_refused, {opened_.called, words::Inner(why)}};
   }
   Problem refused(words::Sentence why, words::Args args = {}) const {
     return refused(words::Error{why, std::move(args)});

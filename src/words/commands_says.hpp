@@ -35,7 +35,7 @@ enum class CommandsSay {
   no_studio,
   bad_fault,
   bad_pace,
-  read_with_damage,
+  read_with_damage, // 0: places
   // scripts of taps
   not_a_moment,
   script_not_there,
@@ -54,7 +54,8 @@ enum class CommandsSay {
   script_too_late,
   script_twice, // 0: session
   play_needs_studio,
-  play_unsaved,
+  play_unsaved_one,
+  play_unsaved, // 0: entries, 1: why
   play_fallback,
   // a batch shown
   show_no_batches,
@@ -92,13 +93,24 @@ enum class CommandsSay {
   check_damage,
   check_note,
   check_warning,
-  check_summary,
+  check_summary, // 0: files, 1: lines, 2: places, 3: notes
+  count_file,
+  count_files,
+  count_line,
+  count_lines,
+  count_place,
+  count_places,
+  count_note,
+  count_notes,
+  count_lost,
+  count_losts,
   check_adrift,   // 0: files
   check_gone_one, // 0: session, 1: number, 2: why
   check_gone,     // 0: session, 1: first number, 2: last, 3: why
   // a studio mended, packed and unpacked
   out_missing,   // 0: command
   mend_lost,     // 0: one of these
+  mend_still,    // 0: file, 1: line, 2: byte, 3: why
   mend_summary,  // 0: folder, 1: files, 2: things lost
   pack_done,     // 0: file, 1: files, 2: bytes
   unpack_done,   // 0: folder, 1: files, 2: bytes

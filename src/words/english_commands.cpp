@@ -8,8 +8,10 @@ constexpr std::string_view help_text =
     R"(Slabside: making watercolour paint by touch, with a record that can be made again.
 
 slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
-                                 the window, on this studio (else ~/Slabside); size in pixels
-                                 (1280x800), and in mm as it is on the real display
+         [--as-studio]           the window, on this studio (else ~/Slabside); size in pixels
+                                 (1280x800), and in mm as it is on the real display;
+                                 --as-studio takes the folder for the studio although another
+                                 one, or a disk that is not in now, was there before
 slabside picture shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
                  [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
                  [--night] [--language english|pseudo]
@@ -34,8 +36,9 @@ slabside table  [--batch BATCH] [--totals] [--studio DIR] [--out FILE.csv]
 slabside check DIR               look for damage in a studio's files; changes nothing. Exit status
                                  0 whole, 1 damage, 2 it cannot be read at all
 slabside mend  [--studio DIR] --out NEWDIR
-                                 a repaired copy of a studio, and what could not be had back
-                                 (then the exit status is 1); the studio stays as it is
+                                 a repaired copy of a studio, and what could not be had back;
+                                 the studio stays as it is. Exit status 0 the copy says all that
+                                 the studio did, 1 something is lost, or is wrong in the copy too
 slabside pack  [--studio DIR] --out FILE.zip
                                  sessions and photos as one file, to be carried elsewhere
 slabside unpack FILE.zip --out NEWDIR
@@ -99,7 +102,7 @@ std::string_view english(CommandsSay id) {
   case Say::bad_fault: return "“{0}” is no fault this program can play.";
   case Say::bad_pace: return "A pace lies between 0.001 and 1000000: {0} does not.";
   case Say::read_with_damage:
-    return "Not all could be read: {0} damaged places. “slabside check” names them.";
+    return "Not all could be read: {0}. “slabside check” says where and why.";
   case Say::not_a_moment: return "“{0}” is no moment: it looks like 2026-11-20T14:02:00+01:00.";
   case Say::script_not_there: return "The script “{0}” cannot be read.";
   case Say::script_too_long: return "A script has at most {0} bytes.";
@@ -122,6 +125,7 @@ std::string_view english(CommandsSay id) {
     return "Session {0} is in this studio already: the script was played here before. Play it into "
            "another studio, or give it another “seed” or “session”.";
   case Say::play_needs_studio: return "Where to? A script wants --studio and a folder.";
+  case Say::play_unsaved_one: return "1 entry is not saved. {1}";
   case Say::play_unsaved: return "{0} entries are not saved. {1}";
   case Say::play_fallback: return "The studio failed. What came after is kept in “{0}”.";
   case Say::show_no_batches: return "There is no batch in this studio yet.";
@@ -159,7 +163,17 @@ std::string_view english(CommandsSay id) {
   case Say::check_damage: return "{0}: line {1}, byte {2}: {3}";
   case Say::check_note: return "note: {0}: line {1}, byte {2}: {3}";
   case Say::check_warning: return "{0} ({1}): {2}";
-  case Say::check_summary: return "{0} files, {1} lines: {2} damaged places, {3} notes";
+  case Say::check_summary: return "{0}, {1}: {2}, {3}";
+  case Say::count_file: return "1 file";
+  case Say::count_files: return "{0} files";
+  case Say::count_line: return "1 line";
+  case Say::count_lines: return "{0} lines";
+  case Say::count_place: return "1 damaged place";
+  case Say::count_places: return "{0} damaged places";
+  case Say::count_note: return "1 note";
+  case Say::count_notes: return "{0} notes";
+  case Say::count_lost: return "1 thing could not be had back";
+  case Say::count_losts: return "{0} things could not be had back";
   case Say::check_adrift:
     return "note: files saved elsewhere while the studio failed: {0}. The next start of the "
            "program "
@@ -168,9 +182,10 @@ std::string_view english(CommandsSay id) {
   case Say::check_gone: return "note: session {0}: lines {1} to {2} are gone: {3}";
   case Say::out_missing: return "“{0}” needs --out: the name of what is to be made.";
   case Say::mend_lost: return "lost: {0}";
-  case Say::mend_summary: return "{1} files in “{0}”, {2} things could not be had back";
-  case Say::pack_done: return "packed as {0}: {1} files, {2} bytes";
-  case Say::unpack_done: return "unpacked as {0}: {1} files, {2} bytes";
+  case Say::mend_still: return "still so in the copy: {0}: line {1}, byte {2}: {3}";
+  case Say::mend_summary: return "{1} in “{0}”, {2}";
+  case Say::pack_done: return "packed as {0}: {1}, {2} bytes";
+  case Say::unpack_done: return "unpacked as {0}: {1}, {2} bytes";
   case Say::pack_left_out: return "left out: {0}: no session and no photo";
   case Say::pack_fallback:
     return "not in it: what was saved in “{0}” while the studio failed. Start Slabside on it once, "

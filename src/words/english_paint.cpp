@@ -18,7 +18,8 @@ std::string_view english(PaintSay id) {
     return "Weigh one spoon of this powder first: powders pack differently.";
   case Say::drop_out_of_range: return "No dropper gives drops of such a size.";
   case Say::nothing_counted: return "Nothing was counted here that could weigh so much.";
-  case Say::bottle_gained: return "The bottle weighs {0} g more than before.";
+  case Say::bottle_gained:
+    return "The bottle weighs {0} g more than before: correct it, or weigh it once more.";
   case Say::weighing_contradicts:
     return "By what was recorded it should weigh {0} g, it weighs {1} g: is an entry missing?";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";

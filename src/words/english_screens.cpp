@@ -86,6 +86,7 @@ std::string_view english(ScreensSay id) {
   case Say::sweet_too_much: return "honey and glycerin: it will likely stay tacky";
   case Say::by_guessed_room: return "{0} (the room is a guess)";
   case Say::not_saved: return "not saved: {0}";
+  case Say::entry_left_out: return "1 entry is not in the sums";
   case Say::entries_left_out: return "{0} entries are not in the sums";
   case Say::not_counted_bounced: return "not counted: too quick";
   case Say::not_counted_slid: return "not counted: slid off the pad";

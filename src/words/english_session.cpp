@@ -10,6 +10,7 @@ std::string_view english(SessionSay id) {
   case Say::field_out_of_range: return "“{0}” is {1}, which cannot be";
   case Say::field_not_whole: return "“{0}” is not a whole number";
   case Say::field_not_text: return "“{0}” is not text";
+  case Say::field_empty: return "“{0}” is empty";
   case Say::field_not_yes_or_no: return "“{0}” is neither true nor false";
   case Say::field_not_object: return "“{0}” is not an object";
   case Say::field_not_list: return "“{0}” is not a list";
@@ -23,6 +24,7 @@ std::string_view english(SessionSay id) {
   case Say::line_check_wrong:
     return "the check value does not match the line: it was changed, or belongs to another file";
   case Say::line_without_check: return "the check value at the end is missing";
+  case Say::line_blank: return "an empty line, which says nothing: “mend” makes a copy without it";
   case Say::line_not_joined: return "the line that belongs before this one is not there";
   case Say::line_number_twice: return "another line bears the number {0} already: that one counts";
   case Say::line_torn: return "the last entry was not finished";
@@ -35,6 +37,12 @@ std::string_view english(SessionSay id) {
     return "the lines from here on follow from none of this file, and their clock is another's: "
            "they "
            "are not counted";
+  case Say::line_behind_left:
+    return "the session had said goodbye, and nothing of it comes after that: the lines from here "
+           "on were put there by another program. They count; look whether they are yours";
+  case Say::line_back_in_time:
+    return "by its own clock it was {0} s before the line that stands before it, and that clock "
+           "never goes back: amounts count, times around it are not sure";
   case Say::text_not_utf8: return "That text is not readable (not UTF-8): please type it again.";
   case Say::file_without_beginning: return "the file does not start with “began”";
   case Say::file_of_other_format: return "this is not a session file of ours";
@@ -44,6 +52,8 @@ std::string_view english(SessionSay id) {
     return "written by a newer Slabside (format {0}): shown without totals";
   case Say::file_not_ended: return "the program was stopped before it could say goodbye";
   case Say::card_not_laid_out: return "no session says what “{0}” is";
+  case Say::card_is_a_tool:
+    return "“{0}” is a tool, and nothing that goes into paint: correct the material.";
   case Say::feel_wont_move: return "won’t move";
   case Say::feel_too_sticky: return "too sticky";
   case Say::feel_right: return "right";
@@ -114,13 +124,44 @@ std::string_view english(SessionSay id) {
   case Say::warning_corrected_missing: return "Line {0} corrects line {1}, which is not there.";
   case Say::warning_corrected_kind:
     return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";
+  case Say::warning_corrected_remark:
+    return "Line {0} corrects line {1}, which only speaks of another line: it changes nothing. "
+           "Correct that other line.";
+  case Say::warning_corrected_to_no_name:
+    return "Line {0} takes the name of line {1} away and gives no other: the batch keeps the one "
+           "it "
+           "had.";
+  case Say::warning_nameless:
+    return "Line {0} opens this batch without a name: give it one in the Book.";
   case Say::warning_amount_unreadable: return "Line {0} is not in the sums. {1}";
-  case Say::warning_bottle_heavier: return "Line {0}: the bottle weighs more than before. {1}";
+  case Say::warning_bottle_heavier:
+    return "Line {0}: this weighing of the bottle of “{2}” was left out. {1}";
+  case Say::warning_bottle_uncounted:
+    return "Line {0}: this weighing of the bottle of “{2}” tells nothing. {1}";
   case Say::warning_not_moved: return "Line {0}: the paint was not moved as told. {1}";
   case Say::warning_not_poured: return "Line {0}: nothing was poured as told. {1}";
-  case Say::warning_not_weighed: return "Line {0}: this weighing was left out. {1}";
+  case Say::warning_not_weighed: return "Line {0} was left out. {1}";
   case Say::warning_unknown_recipe:
     return "Line {0} is not in the sums: its recipe makes no sense. {1}";
+  case Say::bottle_lost_less:
+    return "The bottle lost {0} g, and {1} g was weighed out of it: correct one of the two.";
+  case Say::bottle_unchanged:
+    return "Nothing was dropped from the bottle since it was weighed: weigh it before the drops "
+           "and "
+           "again after them.";
+  case Say::bottle_uncounted:
+    return "{0} g left the bottle and no drop was counted: weigh it before the drops and again "
+           "after them.";
+  case Say::weighed_below_tare:
+    return "What it lies in weighs {0} g more than all of it together: correct it, or weigh again.";
+  case Say::as_before_nothing:
+    return "There is no line {0} before it that paint could be like: take it back, say it again.";
+  case Say::poured_into_nothing: return "It names no pan to pour into: take it back, pour again.";
+  case Say::poured_into_no_pan: return "“{0}” is no pan: correct what was poured into.";
+  case Say::pan_not_laid_out:
+    return "No session says what pan “{0}” is: take it back, and pour into one of the shelf.";
+  case Say::pan_never_poured:
+    return "Pan {0} was never poured: correct the pan's number, or pour it first.";
   case Say::sheet_pan: return "pan {0}: {1}";
   case Say::batch_of_newer_format: return "Written in part by a newer Slabside: shown, not summed.";
   }

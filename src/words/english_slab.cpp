@@ -31,10 +31,8 @@ std::string_view english(SlabSay id) {
   case Say::dried_off_by_guess: return "{0} mL has dried off, by a guessed room";
   case Say::pad_room: return "the room";
   case Say::dust_mask: return "dry powder: mask on";
-  case Say::entry_left_out: return "1 entry is not in the sums";
   case Say::left_out_why: return "left out: {0}";
   case Say::last_left_out: return "{0}, the last: {1}";
-  case Say::left_out_bottle: return "the bottle weighs more than what came out of it allows";
   case Say::jar_and_glass: return "in the jar {0} g; about {1} % stays on the glass";
   case Say::jar_holds: return "in the jar {0} g";
   case Say::dropper_by_bottle:

@@ -18,6 +18,9 @@ std::string_view english(StudioSay id) {
   case Say::disk_keep_failed: return "“{0}” is there already with other bytes, and was left so.";
   case Say::disk_file_gone:
     return "“{0}” is no longer there as it was written: all of this session is written again.";
+  case Say::disk_other_studio:
+    return "“{0}” is not the studio that was there before, and nothing is written into it: put its "
+           "disk in. If it is meant all the same, start once with --as-studio.";
   case Say::disk_not_a_file:
     return "“{0}” is no file but a link, folder or device, and is not read: put the file there.";
   case Say::disk_too_large:
@@ -30,6 +33,9 @@ std::string_view english(StudioSay id) {
   case Say::photo_without_size: return "The photo breaks off before it says how large it is.";
   case Say::photo_too_large:
     return "The photo is {0} × {1} pixels large; {2} million are the most.";
+  case Say::photo_too_large_in_scans:
+    return "The photo is {0} × {1} pixels large and stored in several passes; of such {2} million "
+           "are the most. Save it again, not progressive, or smaller.";
   case Say::photo_not_decoded:
     return "The photo is damaged, or of a rare kind: it cannot be shown.";
   case Say::photo_missing: return "{0}: this photo of batch {1} is not there";
@@ -39,10 +45,10 @@ std::string_view english(StudioSay id) {
   case Say::mend_whole: return "{0}: copied";
   case Say::mend_as_it_is:
     return "{0}: copied as it is: no session, or not one that this Slabside can mend";
-  case Say::mend_anew: return "{0}: written anew, {1} lines";
+  case Say::mend_anew: return "{0}: written anew, lines: {1}";
   case Say::mend_gone: return "damaged, and nowhere else";
   case Say::mend_lost_end:
-    return "{0}: what stood at its end is damaged, by the look of it {1} lines";
+    return "{0}: what stood at its end is damaged: lines, by the look of it: {1}";
   case Say::mend_lost_beginning:
     return "{0}: its first line, made again from the file's name without the time of day";
   case Say::mend_lost_telling:
@@ -69,7 +75,8 @@ std::string_view english(StudioSay id) {
   case Say::entry_not_utf8: return "the name of the entry “{0}” is not UTF-8";
   case Say::entry_shrank: return "“{0}” became shorter while it was read";
   case Say::entry_elsewhere:
-    return "the entry “{0}” is neither a session, sessions/….jsonl, nor in photos";
+    return "the entry “{0}” is neither a session, sessions/….jsonl, nor a photo under the name "
+           "that it is given, photos/….jpg or .png";
   case Say::entry_twice:
     return "the entry “{0}” is there twice, if capital and small letters are the same";
   case Say::entry_not_plain:

@@ -4,6 +4,7 @@
 #include "words/bench_says.hpp"
 #include "words/book_says.hpp"
 #include "words/commands_says.hpp"
+#include "words/error.hpp"
 #include "words/language_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/pans_says.hpp"
@@ -74,9 +75,19 @@ std::string say(Sentence sentence, const Args& args) {
   return spoken == Language::pseudo ? fill(pseudo(form), args) : fill(form, args);
 }
 
+Inner::Inner(Error error) : is_(std::make_shared<const Error>(std::move(error))) {}
+
+bool Inner::operator==(const Inner& other) const { return *is_ == *other.is_; }
+
+std::string counted(std::size_t many, Sentence one, Sentence others) {
+  return say(many == 1 ? one : others, {std::to_string(many)});
+}
+
 std::string written(const Arg& arg) {
-  const auto* known = std::get_if<Number>(&arg.is);
-  return known ? number(known->value, known->decimals) : std::get<std::string>(arg.is);
+  if (const auto* known = std::get_if<Number>(&arg.is))
+    return number(known->value, known->decimals);
+  if (const auto* inner = std::get_if<Inner>(&arg.is)) return message(**inner);
+  return std::get<std::string>(arg.is);
 }
 
 std::string decimal_sign() { return spoken == Language::pseudo ? "," : "."; }

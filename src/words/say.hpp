@@ -5,6 +5,7 @@
 #include "words/numbers.hpp"
 #include "words/sentence.hpp"
 
+#include <memory>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -27,13 +28,27 @@ void say_in(Language language);
 // offered it.
 std::string pseudo(std::string_view english);
 
-// What goes into a sentence: a text as it stands, or a number.
+struct Error;
+
+// A sentence within another, which makes words of both.
+class Inner {
+public:
+  explicit Inner(Error error);
+  const Error& operator*() const { return *is_; }
+  bool operator==(const Inner& other) const;
+
+private:
+  std::shared_ptr<const Error> is_;
+};
+
+// What goes into a sentence: a text as it stands, a number, or another sentence.
 struct Arg {
-  std::variant<std::string, Number> is;
+  std::variant<std::string, Number, Inner> is;
 
   Arg(std::string text) : is(std::move(text)) {}
   Arg(const char* text) : is(std::string(text)) {}
   Arg(Number number) : is(number) {}
+  Arg(Inner inner) : is(std::move(inner)) {}
   bool operator==(const Arg&) const = default;
 };
 using Args = std::vector<Arg>;
@@ -42,5 +57,8 @@ std::string written(const Arg& arg);
 
 // The finished sentence. An argument that the pattern does not name is left out.
 std::string say(Sentence sentence, const Args& args = {});
+
+// Of a thing that can be counted: "1 line", "0 lines".
+std::string counted(std::size_t many, Sentence one, Sentence others);
 
 }

@@ -88,6 +88,7 @@ enum class ScreensSay {
   sweet_too_much,
   by_guessed_room,
   not_saved,
+  entry_left_out,
   entries_left_out,
   not_counted_bounced,
   not_counted_slid,

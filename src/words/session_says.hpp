@@ -14,6 +14,7 @@ enum class SessionSay {
   field_out_of_range,
   field_not_whole,
   field_not_text,
+  field_empty,
   field_not_yes_or_no,
   field_not_object,
   field_not_list,
@@ -26,12 +27,15 @@ enum class SessionSay {
   line_not_an_object,
   line_check_wrong,
   line_without_check,
+  line_blank,
   line_not_joined,
   line_number_twice, // 0: number
   line_torn,
   line_no_beginning,
   line_ends_changed,
   line_of_another,
+  line_behind_left,
+  line_back_in_time, // 0: by how many s
   text_not_utf8,
   file_without_beginning,
   file_of_other_format,
@@ -39,6 +43,7 @@ enum class SessionSay {
   file_of_future_version,
   file_not_ended,
   card_not_laid_out,
+  card_is_a_tool, // 0: its name
   // feel notes, specks, troubles
   feel_wont_move,
   feel_too_sticky,
@@ -115,12 +120,26 @@ enum class SessionSay {
   warning_clock_ahead,
   warning_corrected_missing, // as withdrawn_missing
   warning_corrected_kind,
+  warning_corrected_remark,
+  warning_corrected_to_no_name,
+  warning_nameless,
   warning_amount_unreadable,
-  warning_bottle_heavier,
+  warning_bottle_heavier, // 1: why, 2: of what
+  warning_bottle_uncounted,
   warning_not_moved,
   warning_not_poured,
   warning_not_weighed,
   warning_unknown_recipe,
+  // why a line is left out
+  bottle_lost_less, // 0: g lost, 1: g weighed out of it
+  bottle_unchanged,
+  bottle_uncounted,   // 0: g
+  weighed_below_tare, // 0: by g
+  as_before_nothing,  // 0: line
+  poured_into_nothing,
+  poured_into_no_pan, // 0: name
+  pan_not_laid_out,   // 0: card
+  pan_never_poured,   // 0: number
   // what is handed on
   sheet_pan, // 0: number, 1: verdict
   batch_of_newer_format,

@@ -34,10 +34,8 @@ enum class SlabSay {
   dried_off_by_guess,
   pad_room,
   dust_mask,
-  entry_left_out,
   left_out_why,
   last_left_out, // 0: how many, 1: why the last one is
-  left_out_bottle,
   jar_and_glass,
   jar_holds,
   dropper_by_bottle,

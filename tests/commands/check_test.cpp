@@ -28,7 +28,7 @@ std::size_t start_of_line(const std::string& bytes, int line) {
 TEST_CASE("a whole file has nothing to report") {
   const Ran ran = check(whole());
   CHECK(ran.status == 0);
-  CHECK(has(ran.out, "1 files, 4 lines: 0 damaged places, 0 notes"));
+  CHECK(has(ran.out, "1 file, 4 lines: 0 damaged places, 0 notes"));
 }
 
 TEST_CASE("a file cut in its last line is ordinary: a note") {
@@ -80,6 +80,47 @@ TEST_CASE("a file that is no session at all is damage, whatever it holds") {
   CHECK(check("PK\x03\x04 something else\n").status == 1);
   CHECK(check(std::string(100000, '[') + "\n").status == 1);
   CHECK(check(std::string(3, '\0') + "\n").status == 1);
+}
+
+TEST_CASE("one thing is one thing") {
+  const Ran ran = check(bytes_of({{"", began()}}));
+  CHECK(has(ran.out, "1 file, 1 line: 0 damaged places, 1 note"));
+}
+
+TEST_CASE("check and show count the same damaged places") {
+  std::string bytes = whole();
+  bytes[start_of_line(bytes, 3) + 8] ^= 1; // the line, and the number that is then missing
+  const Studio studio;
+  rig::put(studio.sessions / "a.jsonl", bytes);
+  std::filesystem::create_directory(studio.sessions / "b.jsonl"); // and what is no file
+  CHECK(has(run({"check", studio.name}).out, ": 3 damaged places, "));
+  CHECK(has(studio.read({"show", "last"}).err, "Not all could be read: 3 damaged places."));
+}
+
+TEST_CASE("check says of each entry that is left out which, why, and what to do") {
+  using namespace session;
+  Card bulb{"bulb", "green bulb", DropperCard{{0.05, 0}, CardKind::water}};
+  const std::string batch = "7f3a91c2";
+  const Ran ran = check(bytes_of({{"", began()},
+                                  {"", LaidOut{bulb}},
+                                  {batch, Opened{"Stone"}},
+                                  {batch, Added{"bulb", Unit::g, 3, ""}},
+                                  {batch, Weighed{Place::jar, 10, 25}},
+                                  {batch, AsBefore{{"c41e08d5", 77}}},
+                                  {batch, PanWeighed{4, 5}},
+                                  {batch, Poured{1, 2, "", {}}},
+                                  {batch, BottleWeighed{"gum", 80}},
+                                  {batch, BottleWeighed{"gum", 80}},
+                                  {"", Left{}}}));
+  CHECK(ran.status == 0);
+  const auto of = [&](int n) { return "Stone (7f3a91c2): Line c41e08d5 " + std::to_string(n); };
+  CHECK(has(ran.out, of(3) + " is not in the sums. “green bulb” is a tool"));
+  CHECK(has(ran.out, of(4) + " was left out. What it lies in weighs 15.0 g more than all"));
+  CHECK(has(ran.out, of(5) + " was left out. There is no line c41e08d5 77 before it"));
+  CHECK(has(ran.out, of(6) + " was left out. Pan 4 was never poured"));
+  CHECK(has(ran.out, of(7) + ": nothing was poured as told. It names no pan"));
+  CHECK(has(ran.out, of(9) + ": this weighing of the bottle of “gum” tells nothing. Nothing was"));
+  CHECK(has(ran.out, "1 file, 11 lines: 0 damaged places, 0 notes"));
 }
 
 TEST_CASE("an empty studio is in order") {

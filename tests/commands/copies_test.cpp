@@ -11,6 +11,8 @@ using namespace tool;
 
 namespace {
 
+const std::string photo = std::string(64, '0') + ".jpg";
+
 Ran unpack(const rig::Path& file, const rig::Path& folder) {
   return run({"unpack", file.string(), "--out", folder.string()});
 }
@@ -40,7 +42,7 @@ struct Played : Studio {
 TEST_CASE("a studio packed, carried and unpacked is checked and shown as before") {
   const Played s;
   std::filesystem::create_directory(s.path / "photos");
-  rig::put(s.path / "photos" / "p.jpg", std::string(70'000, 'p'));
+  rig::put(s.path / "photos" / photo, std::string(70'000, 'p'));
   const Ran packed = s.packed();
   CHECK(packed.err == "");
   CHECK(packed.status == 0);
@@ -54,11 +56,11 @@ TEST_CASE("a studio packed, carried and unpacked is checked and shown as before"
 TEST_CASE("other programs read the pack: Python's zipfile, unzip and bsdtar") {
   const Played s;
   std::filesystem::create_directory(s.path / "photos");
-  rig::put(s.path / "photos" / "p.jpg", std::string(70'000, 'p'));
-  rig::put(s.path / "photos" / "empty", "");
+  rig::put(s.path / "photos" / photo, std::string(70'000, 'p'));
+  rig::put(s.path / "photos" / (std::string(64, 'a') + ".png"), "");
   rig::put(s.sessions / "another.jsonl", "");
   rig::put(s.sessions / "Müller.jsonl", "");
-  rig::put(s.path / "photos" / "墨.jpg", "ink");
+  rig::put(s.sessions / "墨.jsonl", "ink");
   REQUIRE(s.packed().status == 0);
   const std::string agrees = std::string("/usr/bin/python3 -B ") + SLABSIDE_ROOT +
                              "/tests/commands/zip_agrees.py " + s.pack + " " + s.name;
@@ -196,6 +198,66 @@ TEST_CASE("a photo that changed or is gone is lost, and said") {
   ran = s.mended();
   CHECK(ran.status == 1);
   CHECK(has(ran.out, photo.filename().string()));
+}
+
+namespace {
+
+// Mends a studio of one file.
+Ran mended(const std::string& bytes) {
+  const Studio s;
+  rig::put(s.sessions / "a-a83f-c41e08d5.jsonl", bytes);
+  const std::string out = (s.path / "new").string();
+  Ran ran = run({"mend", "--studio", s.name, "--fallback", "", "--out", out});
+  CHECK(run({"check", out}).status == ran.status);
+  return ran;
+}
+
+std::string sealed(const std::vector<session::Line>& lines) {
+  std::string bytes;
+  std::uint32_t before = 0;
+  for (const session::Line& line : lines) {
+    const auto encoded = session::encode(line, before);
+    bytes += encoded->bytes;
+    before = encoded->check;
+  }
+  return bytes;
+}
+
+}
+
+TEST_CASE("mending ends with 0 where the copy says all that was said, however it was damaged") {
+  const std::string whole =
+      bytes_of({{"", began()}, {"7f3a91c2", session::Opened{"Stone"}}, {"", session::Left{}}});
+  const std::size_t second = whole.find('\n') + 1;
+  for (const std::string& bytes : {whole, whole.substr(0, second) + "\n" + whole.substr(second),
+                                   whole + "\n", whole + whole.substr(second)}) {
+    const Ran ran = mended(bytes);
+    CHECK(ran.status == 0);
+    CHECK(has(ran.out, "0 things could not be had back"));
+  }
+}
+
+TEST_CASE("mending ends with 1 where something is still wrong in the copy, which is said") {
+  session::Began newer = began();
+  newer.version = 7;
+  Ran ran = mended(bytes_of({{"", newer}, {"", session::Left{}}}));
+  CHECK(ran.status == 1);
+  CHECK(has(ran.out,
+            "still so in the copy: a-a83f-c41e08d5.jsonl: line 1, byte 0: written by a newer"));
+  const std::int64_t at = 1795617120000;
+  ran = mended(sealed({{0, 0, at, "", began()},
+                       {1, 9000, at + 9000, "7f3a91c2", session::Opened{"Stone"}},
+                       {2, 6500, at + 6500, "", session::Left{}}}));
+  CHECK(ran.status == 1);
+  CHECK(has(ran.out, "it was 2.5 s before the line that stands before it"));
+  CHECK(has(ran.out, "0 things could not be had back"));
+}
+
+TEST_CASE("the copy is the same studio as the one it mends") {
+  const Played s;
+  rig::put(s.path / "studio-id", "1234abcdabcd\n");
+  CHECK(s.mended().status == 0);
+  CHECK(rig::bytes_of(rig::Path(s.out) / "studio-id") == "1234abcdabcd\n");
 }
 
 TEST_CASE("what no studio holds is copied by mending all the same, and said") {

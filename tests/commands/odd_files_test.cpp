@@ -94,7 +94,7 @@ TEST_CASE("line ends that some program changed are named once, and mended") {
   rig::put(s.sessions / "a.jsonl", changed);
   const Ran check = run({"check", s.name});
   CHECK(check.status == 1);
-  CHECK(has(check.out, "1 files, 3 lines: 1 damaged places, 0 notes"));
+  CHECK(has(check.out, "1 file, 3 lines: 1 damaged place, 0 notes"));
   CHECK(has(check.out, "CR LF"));
   const std::string out = (s.path / "new").string();
   CHECK(run({"mend", "--studio", s.name, "--out", out}).status == 0);

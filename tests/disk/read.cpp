@@ -244,6 +244,13 @@ TEST_CASE(
   CHECK(files->force_folder("/proc/self").code == 0);
 }
 
+TEST_CASE("what says that a folder cannot be forced, and what says that it went wrong") {
+  for (const int code : {EINVAL, EBADF, ENOSYS, EOPNOTSUPP})
+    CHECK(disk::has_no_force_for_folders(code));
+  for (const int code : {0, EIO, ENOSPC, EDQUOT, EROFS, EACCES, ENOENT})
+    CHECK_FALSE(disk::has_no_force_for_folders(code));
+}
+
 TEST_CASE("what cannot be told of a file does not hide it") {
   Folder folder;
   std::filesystem::permissions(folder.path, std::filesystem::perms(0755));

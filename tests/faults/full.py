@@ -10,6 +10,7 @@ The same script and seed give the same lines, so one run on a roomy disk is the 
   once there is room, the next start brings it home, and home alone shows it.
 - Full for good, with nowhere else: the program says how many entries are not saved, and every line
   that it reported as saved is there, as in the truth.
+- Full from the start for good: it fails as often as its retries say and no more, with a file each.
 - Full for a while: everything is saved in the end.
 """
 
@@ -25,6 +26,7 @@ from soak import script_of
 
 MINUTES = 1  # of a script like soak.py's
 PAGE = 4096  # tmpfs gives room by the page
+AHEAD = 2  # failures that the program may be ahead of who reads of them
 
 
 class Mounted:
@@ -119,15 +121,61 @@ def fill_with_nowhere_else(slabside, folder, truth, size, inodes):
     return run.returncode != 0
 
 
-def fill_for_a_while(slabside, folder, truth, failures):
-    """A file takes all the room but a page, and is removed once so many saves have failed.
+def seconds_left(truth, saved):
+    """On the session's clock, from the first line that was not saved to the last one."""
+    moments = {n: line["t"] / 1000 for n, line in truth["lines"].items()}
+    return moments[max(moments)] - moments[saved + 1]
 
-    The program cannot run far ahead of its reader: its reports go into a pipe of one page.
+
+def retries_within(seconds):
+    """Half a minute after a failure, and then each time after twice as long, up to ten minutes."""
+    count, at, after = 0, 30, 30
+    while at <= seconds:
+        count += 1
+        after = min(2 * after, 600)
+        at += after
+    return count
+
+
+def play_into_full(slabside, home):
+    """With a filler that takes all the room but a page."""
+    filler = home.folder / "filler"
+    filler.write_bytes(bytes(63 * PAGE))
+    return filler, ["play", slabside.script, "--studio", home.folder, "--fallback", "", "--report"]
+
+
+def stays_full(slabside, folder, truth):
+    """How often it fails: the first part, one more at once, each retry, and at last the goodbye.
+
+    Every failure leaves one file, and of those behind the first none holds anything.
     """
     with Mounted(folder / "home", 64 * PAGE) as home:
-        filler = home.folder / "filler"
-        filler.write_bytes(bytes(63 * PAGE))
-        words = ["play", slabside.script, "--studio", home.folder, "--fallback", "", "--report"]
+        _, words = play_into_full(slabside, home)
+        run = slabside.run(*words)
+        failures = [line for line in run.stdout.splitlines() if line.startswith("failed ")]
+        saved = reported(run.stdout)
+        retries = retries_within(seconds_left(truth, saved))
+        assert len(failures) == 2 + retries + 1, f"{retries} retries: {failures}"
+        assert all("No space left on device" in line for line in failures), failures
+        unsaved = len(truth["lines"]) - saved
+        assert run.stderr.startswith(f"{unsaved} entries are not saved."), run.stderr
+        sizes = [file.stat().st_size for file in (home.folder / "sessions").iterdir()]
+        assert len(sizes) == len(failures), sizes
+        assert sorted(sizes)[:-1] == [0] * (len(sizes) - 1), sizes
+    return len(failures)
+
+
+def fill_for_a_while(slabside, folder, truth, failures):
+    """The filler is removed once so many saves have failed.
+
+    The program cannot run far ahead of its reader. Its reports go into a pipe of one page, and the
+    studio's path is so long that two failures do not fit into it: when one is read, the next may
+    stand there and the one after it have happened.
+    """
+    deep = folder.joinpath(*["d" * 250] * (PAGE // 2 // 250 + 1))
+    deep.mkdir(parents=True)
+    with Mounted(deep / "home", 64 * PAGE) as home:
+        filler, words = play_into_full(slabside, home)
         process = subprocess.Popen([slabside.program, *words], bufsize=0, stdout=subprocess.PIPE,
                                    stderr=subprocess.PIPE)
         fcntl.fcntl(process.stdout, fcntl.F_SETPIPE_SZ, PAGE)
@@ -135,7 +183,7 @@ def fill_for_a_while(slabside, folder, truth, failures):
         while seen < failures:
             line = process.stdout.readline()
             assert line, "the disk did not fill up"
-            seen += line.startswith(b"failed ")
+            seen += line.startswith(b"failed No space left on device")
         filler.unlink()
         _, err = process.communicate()
         assert process.returncode == 0, err.decode()
@@ -168,12 +216,15 @@ def main():
                 here = folder / f"{kind.__name__}{i}"
                 here.mkdir()
                 struck += kind(slabside, here, truth, size, inodes)
+        (folder / "stays").mkdir()
+        failures = stays_full(slabside, folder / "stays", truth)
+        assert failures > AHEAD + 1, "too short an evening to make room in"
         for i in range(times):
             here = folder / f"while{i}"
             here.mkdir()
-            fill_for_a_while(slabside, here, truth, rng.randint(1, 3))
-    print(f"seed {seed}: {2 * len(cases)} disks of {len(cases)} sizes, {struck} filled up; "
-          f"{times} more had room again later; nothing lost")
+            fill_for_a_while(slabside, here, truth, rng.randint(1, failures - AHEAD - 1))
+    print(f"seed {seed}: {2 * len(cases)} disks of {len(cases)} sizes, {struck} filled up; one that "
+          f"stayed full failed {failures} times; {times} more had room again later; nothing lost")
     assert struck > len(cases), "the disks did not fill up"
     return 0
 

@@ -103,6 +103,35 @@ TEST_CASE(
   CHECK(b.standing.binder_ratio == right.folded().standing.binder_ratio);
 }
 
+TEST_CASE("a correction of what only speaks of another line changes nothing and is said") {
+  Evening e;
+  const std::uint64_t next = e.w.log.lines.back().n + 1;
+  const Ref a{e.w.log.session, next}, b{e.w.log.session, next + 1};
+  e.w.put(batch, Corrected{b, {}, -40'000}); // each of the other
+  e.w.put(batch, Corrected{a, {}, -40'000});
+  const Ref taken_back = e.w.put(batch, Withdrawn{e.drop});
+  e.w.put(batch, Corrected{taken_back, {}, 1000});
+  e.w.put(batch, Corrected{e.w.put(batch, SetAside{e.note}), {}, 1000});
+  const Batch is = e.folded();
+  CHECK(is.warnings.size() == 4);
+  for (const Warning& w : is.warnings) CHECK(w.kind == WarningKind::corrected_remark);
+  for (const Ref& ref : {a, b, taken_back}) CHECK_FALSE(entry(is, ref).corrected);
+}
+
+TEST_CASE("a correction to no name leaves the batch the one it has, and is said") {
+  Evening e;
+  const auto opened = std::find_if(e.w.log.lines.begin(), e.w.log.lines.end(), [](const Line& l) {
+    return std::holds_alternative<Opened>(l.event);
+  });
+  const Ref ref{e.w.log.session, opened->n};
+  e.w.put(batch, to(ref, Opened{"Sea blue"}));
+  for (const char* name : {"", "   "}) e.w.put(batch, to(ref, Opened{name}));
+  const Batch b = e.folded();
+  CHECK(b.name == "Sea blue");
+  CHECK(b.warnings.size() == 2);
+  CHECK(warned(b, WarningKind::corrected_to_no_name));
+}
+
 TEST_CASE("a withdrawn line stays withdrawn when it is corrected") {
   Evening e;
   e.w.put(batch, Withdrawn{e.drop});

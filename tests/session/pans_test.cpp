@@ -1,6 +1,7 @@
 // What was poured into which pan, what became of it, and how paint was found after a time away.
 #include "session/in_words.hpp"
 #include "session/make.hpp"
+#include "words/session_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -110,7 +111,13 @@ TEST_CASE("into what is no pan nothing is poured, and nothing is weighed that wa
   CHECK(b.warnings[0].kind == WarningKind::not_poured);
   CHECK(b.warnings[1].kind == WarningKind::not_poured);
   CHECK(b.warnings[2].kind == WarningKind::not_weighed);
+  using Say = words::SessionSay;
+  CHECK(b.warnings[0].why == words::Error{Say::poured_into_no_pan, {"gum"}});
+  CHECK(b.warnings[1].why == words::Error{Say::pan_not_laid_out, {"nobody's"}});
+  CHECK(b.warnings[2].why == words::Error{Say::pan_never_poured, {"3"}});
   CHECK(b.pans.empty());
+  w.put(batch, Poured{1, 1, "", {}});
+  CHECK(folded({w.log}, batch).warnings.at(3).why == words::Error{Say::poured_into_nothing, {}});
 }
 
 TEST_CASE("weighings and verdicts stand with their pans, until withdrawn") {

@@ -1,5 +1,6 @@
 // Paint that moves between slab, jar and pans, is lost, weighed, and brought back to where it was.
 #include "make.hpp"
+#include "words/session_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -229,8 +230,10 @@ TEST_CASE("a weighing that cannot be is said, and changes nothing") {
   w.put(batch, Weighed{Place::jar, 10, 0});
   w.put(batch, Weighed{Place::slab, 10, 20});
   const Batch b = folded(w);
-  CHECK(b.warnings.size() == 3);
+  REQUIRE(b.warnings.size() == 3);
   CHECK(warned(b, WarningKind::not_weighed));
+  CHECK(b.warnings[2].why ==
+        words::Error{words::SessionSay::weighed_below_tare, {words::Number(10, 1)}});
   CHECK(b.standing.binder_ratio == before.standing.binder_ratio);
 }
 
@@ -279,8 +282,9 @@ TEST_CASE("as it was at a line that is not there, or after more than water, is s
   w.put(batch, Added{"gum", Unit::g, 1, ""});
   w.put(batch, AsBefore{felt});
   const Batch b = folded(w);
-  CHECK(b.warnings.size() == 2);
+  REQUIRE(b.warnings.size() == 2);
   CHECK(warned(b, WarningKind::not_weighed));
+  CHECK(b.warnings[0].why == words::Error{words::SessionSay::as_before_nothing, {"c41e08d5 99"}});
 }
 
 TEST_CASE("alcohol flows at first and is gone after minutes under the muller") {

@@ -31,27 +31,27 @@ std::string with_listed_size(std::string bytes, const std::string& name, std::ui
   return bytes.replace(bytes.rfind(name) - 46 + 24, 4, zip::little(size, 4));
 }
 
-std::string bomb() { return deflated("photos/a", 64 << 20); }
+std::string bomb() { return deflated(photo("a"), 64 << 20); }
 
 }
 
 TEST_CASE("an entry that says it is too large is refused before anything is written") {
-  zip::Entry large{"photos/a", "x"};
+  zip::Entry large{photo("a"), "x"};
   large.size = static_cast<std::int64_t>(studio::most_entry_bytes) + 1;
-  const auto [why, written] = unpacked(zip::of({{"photos/first", "y"}, large}));
+  const auto [why, written] = unpacked(zip::of({{photo("f"), "y"}, large}));
   CHECK(why == words::say(words::StudioSay::entry_too_large,
-                          {"photos/a", std::to_string(studio::most_entry_bytes)}));
+                          {photo("a"), std::to_string(studio::most_entry_bytes)}));
   CHECK(written == 0);
 }
 
 TEST_CASE("a pack that says it swells is refused before anything is written") {
-  REQUIRE(studio::inspect(deflated("photos/a", 1 << 20)));
+  REQUIRE(studio::inspect(deflated(photo("a"), 1 << 20)));
   const auto [why, written] = unpacked(bomb());
-  CHECK(why == words::say(words::StudioSay::pack_swells, {"photos/a", "100"}));
+  CHECK(why == words::say(words::StudioSay::pack_swells, {photo("a"), "100"}));
   CHECK(written == 0);
   std::vector<zip::Entry> many(100, zip::Entry{"", "x"});
   for (std::size_t i = 0; i < many.size(); ++i) {
-    many[i].name = "photos/" + std::to_string(i);
+    many[i].name = photo(std::to_string(i));
     many[i].size = 1 << 20;
   }
   CHECK(unpacked(zip::of(many)).first.find("100 times") != std::string::npos);
@@ -59,32 +59,32 @@ TEST_CASE("a pack that says it swells is refused before anything is written") {
 
 TEST_CASE("a pack that swells and does not say so is refused once it has") {
   for (const std::uint64_t said : {0, 1, 10, 1 << 20}) {
-    const std::string lying = with_listed_size(bomb(), "photos/a", said);
+    const std::string lying = with_listed_size(bomb(), photo("a"), said);
     const auto [why, written] = unpacked(lying);
-    CHECK(why.find("photos/a") != std::string::npos);
+    CHECK(why.find(photo("a")) != std::string::npos);
     CHECK(written <= (lying.size() + 1) * studio::most_times_larger + (1 << 20));
   }
 }
 
 TEST_CASE("an entry that is not as long as it says is refused") {
   for (const std::int64_t said : {0, 3, 5, 1000}) {
-    zip::Entry wrong{"photos/a", "four"};
+    zip::Entry wrong{photo("a"), "four"};
     wrong.listed = said;
-    CHECK(entry_refused(wrong).find("photos/a") != std::string::npos);
+    CHECK(entry_refused(wrong).find(photo("a")) != std::string::npos);
     wrong.size = said;
-    CHECK(entry_refused(wrong).find("photos/a") != std::string::npos);
+    CHECK(entry_refused(wrong).find(photo("a")) != std::string::npos);
   }
 }
 
 TEST_CASE("a file that is too large to be unpacked is not packed, and not read") {
   const Workshop w;
-  rig::put(w.studio / "photos" / "large", "");
-  std::filesystem::resize_file(w.studio / "photos" / "large", studio::most_entry_bytes + 1);
+  rig::put(w.studio / photo("1"), "");
+  std::filesystem::resize_file(w.studio / photo("1"), studio::most_entry_bytes + 1);
   const auto packed = studio::pack(*files, w.studio, w.pack);
   REQUIRE(!packed);
-  CHECK(packed.error().args.at(1) ==
+  CHECK(words::written(packed.error().args.at(1)) ==
         words::say(words::StudioSay::entry_too_large,
-                   {"photos/large", std::to_string(studio::most_entry_bytes)}));
+                   {photo("1"), std::to_string(studio::most_entry_bytes)}));
   CHECK(!std::filesystem::exists(w.pack));
 }
 
@@ -118,6 +118,7 @@ TEST_CASE("a session that grows while it is packed is packed as it was, one that
   Changing shrinking(w.studio / "sessions" / "b.jsonl", 2);
   const auto packed = studio::pack(shrinking, w.studio, w.pack);
   REQUIRE(!packed);
-  CHECK(packed.error().args.at(1) == why(words::StudioSay::entry_shrank, "sessions/b.jsonl"));
+  CHECK(words::written(packed.error().args.at(1)) ==
+        why(words::StudioSay::entry_shrank, "sessions/b.jsonl"));
   CHECK(!std::filesystem::exists(w.pack));
 }

@@ -10,7 +10,7 @@ namespace {
 
 const std::vector<std::string> far_names{
     "sessions/Müller 2026.jsonl", "sessions/Mu\u0308ller 2026.jsonl", // ü in one sign and in two
-    "photos/墨.jpg", "photos/синий 🎨.jpg"};
+    "sessions/墨.jsonl", "sessions/синий 🎨.jsonl"};
 
 bool is_taken(const std::string& name) { return !studio::PackNames().take(name); }
 
@@ -51,10 +51,10 @@ TEST_CASE("names that Python marks as UTF-8 are read, and unmarked ones that are
   const Workshop w;
   REQUIRE(python("names", w.pack));
   REQUIRE(studio::unpack(*files, w.pack, w.out));
-  CHECK(tree(w.out) == Tree{{"photos/Müller.jpg", "one sign"},
-                            {"photos/Mu\u0308ller.jpg", "two signs"},
-                            {"photos/墨.jpg", "ink"}});
-  const auto unmarked = studio::inspect(zip::of({{"photos/Müller.jpg", "x"}}));
+  CHECK(tree(w.out) == Tree{{"sessions/Müller.jsonl", "one sign"},
+                            {"sessions/Mu\u0308ller.jsonl", "two signs"},
+                            {"sessions/墨.jsonl", "ink"}});
+  const auto unmarked = studio::inspect(zip::of({{"sessions/Müller.jsonl", "x"}}));
   REQUIRE(unmarked);
   CHECK(unmarked->files == 1);
 }
@@ -74,15 +74,16 @@ TEST_CASE("names that show as others than they are are refused") {
                            "photos/\u061C", "photos/a\u2028b", "photos/a\u2029", "photos/a\xc2\x85",
                            "photos/a\xc2\x9b[2J", "photos/\xc2\x80"})
     CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_odd_name, name));
-  for (const char* name : {"photos/\u00A0", "photos/\u00C2\u0192", "photos/a\u200Db"})
+  for (const char* name :
+       {"sessions/\u00A0.jsonl", "sessions/\u00C2\u0192.jsonl", "sessions/a\u200Db.jsonl"})
     CHECK(is_taken(name));
 }
 
 TEST_CASE("a pack of too many entries is refused") {
   studio::PackNames names;
   for (std::uint64_t i = 0; i < studio::most_pack_entries; ++i)
-    REQUIRE_FALSE(names.take("photos/" + std::to_string(i)));
-  CHECK(names.take("photos/more") ==
+    REQUIRE_FALSE(names.take(photo(std::to_string(i))));
+  CHECK(names.take(photo("abc")) ==
         words::Error{words::StudioSay::pack_too_many, {std::to_string(studio::most_pack_entries)}});
 }
 
@@ -97,7 +98,7 @@ TEST_CASE("a zip64 pack by Python's zipfile is read right") {
     REQUIRE_MESSAGE(unpacked, words::message(unpacked.error()));
     const Tree all = tree(w.out);
     CHECK(all.at("sessions/a.jsonl") == "one\n");
-    CHECK(all.at("photos/p.jpg") == std::string(100'000, 'p'));
+    CHECK(all.at(photo("0")) == std::string(100'000, 'p'));
     CHECK(all.size() == 2);
   }
   const Workshop w;

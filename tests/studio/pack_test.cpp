@@ -3,6 +3,8 @@
 #include "studio/packs.hpp"
 #include "words/studio_says.hpp"
 
+#include <cerrno>
+
 using namespace packs;
 
 TEST_CASE("a studio packed and unpacked is the same studio") {
@@ -44,11 +46,13 @@ TEST_CASE("what belongs to no studio is left out of the pack, and named") {
   w.put("sessions/notes.txt", "");
   w.put("sessions/.hidden.jsonl", "");
   w.put("photos/x.jpg.17.unfinished", "half");
+  w.put("photos/holiday.jpg", "no photo of a batch");
   std::filesystem::create_symlink(w.studio / "sessions" / "a.jsonl",
                                   w.studio / "sessions" / "link.jsonl");
   const auto packed = studio::pack(*files, w.studio, w.pack);
   REQUIRE(packed);
   CHECK(packed->left_out == std::vector<std::string>{"sessions/.hidden.jsonl", "sessions/notes.txt",
+                                                     "photos/holiday.jpg",
                                                      "photos/x.jpg.17.unfinished"});
   REQUIRE(studio::unpack(*files, w.pack, w.out));
   CHECK(tree(w.out) == before);
@@ -67,8 +71,8 @@ TEST_CASE("what could not be unpacked is not packed") {
   CHECK(refusal("sessions/A.jsonl") == why(words::StudioSay::entry_twice, "sessions/a.jsonl"));
   CHECK(refusal("sessions/x\ny.jsonl") ==
         why(words::StudioSay::entry_odd_name, "sessions/x\ny.jsonl"));
-  CHECK(refusal("photos/caf\xe9.jpg") ==
-        why(words::StudioSay::entry_not_utf8, "photos/caf\xe9.jpg"));
+  CHECK(refusal("sessions/caf\xe9.jsonl") ==
+        why(words::StudioSay::entry_not_utf8, "sessions/caf\xe9.jsonl"));
 }
 
 TEST_CASE("nothing to pack is said") {
@@ -113,6 +117,18 @@ TEST_CASE("names outside a studio's two folders are refused") {
     CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_elsewhere, name));
 }
 
+TEST_CASE("a photo that is not called as the program calls it is refused") {
+  const std::string good = photo("0");
+  CHECK_FALSE(studio::PackNames().take(good));
+  CHECK_FALSE(studio::PackNames().take(good.substr(0, 71) + ".png"));
+  const std::string digits = good.substr(0, 70);
+  for (const std::string& name :
+       {std::string("photos/a.jpg"), std::string("photos/.jpg"), digits + ".jpg", digits + "00.jpg",
+        digits + "A.jpg", digits + "g.jpg", digits + "0.exe", digits + "0.JPG", digits + "0",
+        digits + "0.jpg.html"})
+    CHECK(entry_refused({name, "x"}) == why(words::StudioSay::entry_elsewhere, name));
+}
+
 TEST_CASE("a name with a zero byte is refused, whatever stands behind it") {
   for (const std::string& name :
        {std::string("sessions/a.jsonl\0.exe", 21), std::string("\0", 1),
@@ -121,11 +137,11 @@ TEST_CASE("a name with a zero byte is refused, whatever stands behind it") {
 }
 
 TEST_CASE("an entry that calls itself otherwise than the list does is refused") {
-  std::string bytes = zip::of({{"photos/a", "x"}, {"photos/b", "y"}});
-  bytes[bytes.find("photos/a") + 7] = 'c'; // at its own place, which comes first
-  CHECK(refused(bytes) == why(words::StudioSay::entry_unlike, "photos/a"));
-  bytes = zip::of({{"photos/a", "x"}});
-  bytes[bytes.find("photos/a") + 7] = '/';
+  std::string bytes = zip::of({{photo("a"), "x"}, {photo("b"), "y"}});
+  bytes[bytes.find(photo("a")) + 7] = 'c'; // at its own place, which comes first
+  CHECK(refused(bytes) == why(words::StudioSay::entry_unlike, photo("a")));
+  bytes = zip::of({{photo("a"), "x"}});
+  bytes[bytes.find(photo("a")) + 7] = '/';
   CHECK(refused(bytes) != "");
 }
 
@@ -138,8 +154,8 @@ TEST_CASE("a name that is there twice is refused, capital or not") {
 
 TEST_CASE("links, devices and folders of their own are refused") {
   for (const std::uint32_t kind : {zip::link, zip::device, zip::pipe, zip::folder})
-    CHECK(entry_refused({"photos/a", "/etc/passwd", kind}) ==
-          why(words::StudioSay::entry_not_plain, "photos/a"));
+    CHECK(entry_refused({photo("a"), "/etc/passwd", kind}) ==
+          why(words::StudioSay::entry_not_plain, photo("a")));
   CHECK(entry_refused({"photos/deep/", "", zip::folder}) ==
         why(words::StudioSay::entry_leaves, "photos/deep/"));
 }
@@ -153,10 +169,10 @@ TEST_CASE("the two folders may have entries of their own") {
 }
 
 TEST_CASE("encrypted entries and rare ways of compressing are refused") {
-  CHECK(entry_refused({"photos/a", std::string(20, 'x'), zip::plain_file, 1}) ==
-        why(words::StudioSay::entry_encrypted, "photos/a"));
+  CHECK(entry_refused({photo("a"), std::string(20, 'x'), zip::plain_file, 1}) ==
+        why(words::StudioSay::entry_encrypted, photo("a")));
   for (const std::uint16_t method : {12, 14, 93, 95, 98}) { // bzip2, lzma, zstd, xz, ppmd
-    const std::string said = entry_refused({"photos/a", "xxxx", zip::plain_file, 0, method});
+    const std::string said = entry_refused({photo("a"), "xxxx", zip::plain_file, 0, method});
     CHECK(said.find("compressed in a way that is not read") != std::string::npos);
   }
 }
@@ -179,8 +195,8 @@ TEST_CASE("a broken pack is refused") {
 
 TEST_CASE("one byte of a pack changed: refused, or the same studio") {
   const std::string whole =
-      zip::of({{"sessions/a.jsonl", "one\n"}, {"photos/b", "a photo"}, {"photos/c", ""}});
-  const Tree same{{"sessions/a.jsonl", "one\n"}, {"photos/b", "a photo"}, {"photos/c", ""}};
+      zip::of({{"sessions/a.jsonl", "one\n"}, {photo("b"), "a photo"}, {photo("c"), ""}});
+  const Tree same{{"sessions/a.jsonl", "one\n"}, {photo("b"), "a photo"}, {photo("c"), ""}};
   int refusals = 0;
   for (std::size_t at = 0; at < whole.size(); ++at) {
     std::string changed = whole;
@@ -199,6 +215,28 @@ TEST_CASE("one byte of a pack changed: refused, or the same studio") {
     }
   }
   CHECK(refusals > 100);
+}
+
+namespace {
+
+// A file system that puts no folder in the place of another, as FAT may be.
+class ReplacesNoFolder final : public rig::Passing {
+public:
+  disk::Done rename(const Path& from, const Path& to) override {
+    if (std::filesystem::is_directory(to)) return {EPERM};
+    return Passing::rename(from, to);
+  }
+};
+
+}
+
+TEST_CASE("where no folder can be put in the place of an empty one it is put into none") {
+  const Workshop w;
+  ReplacesNoFolder files_there;
+  REQUIRE(studio::pack(files_there, w.studio, w.pack));
+  REQUIRE(studio::unpack(files_there, w.pack, w.out));
+  CHECK(tree(w.out) == tree(w.studio));
+  CHECK_FALSE(studio::unpack(files_there, w.pack, w.out));
 }
 
 TEST_CASE("whichever call fails, packing leaves no pack and unpacking no folder") {

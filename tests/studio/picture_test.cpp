@@ -7,6 +7,8 @@
 
 #include <doctest/doctest.h>
 #include <sys/resource.h>
+#include <sys/wait.h>
+#include <unistd.h>
 
 #include <algorithm>
 #include <cstdlib>
@@ -51,9 +53,9 @@ words::Sentence refusal(const std::string& bytes) {
 // The largest difference of one colour in one half.
 int worst(const Pixels& p, bool left, int r, int g, int b) {
   int most = 0;
-  for (int y = 0; y < 16; ++y)
-    for (int x = left ? 0 : 8; x < (left ? 8 : 16); ++x) {
-      const std::uint8_t* at = &p.rgb[static_cast<std::size_t>(3 * (16 * y + x))];
+  for (int y = 0; y < 2; ++y)
+    for (int x = left ? 0 : 1; x < (left ? 1 : 2); ++x) {
+      const std::uint8_t* at = &p.rgb[static_cast<std::size_t>(3 * (2 * y + x))];
       most = std::max({most, std::abs(at[0] - r), std::abs(at[1] - g), std::abs(at[2] - b)});
     }
   return most;
@@ -72,7 +74,7 @@ TEST_CASE("pictures that other programs wrote") {
     CHECK(header->height == 16);
     const auto pixels = decode_picture(file(name));
     REQUIRE(pixels);
-    REQUIRE(pixels->rgb.size() == 16 * 16 * 3);
+    REQUIRE(pixels->rgb.size() == 2 * 2 * 3);
     // djpeg's own reading of base.jpg is one step off; colour kept at half the grid bleeds over the
     // edge between the halves by far more, but nowhere near to the other half's.
     const int within = !jpg ? 0 : std::string(name) == "base.jpg" ? 2 : 60;
@@ -147,7 +149,7 @@ TEST_CASE("cut anywhere, and with any byte changed: an error or a picture of its
       CAPTURE(name);
       CAPTURE(at);
       const auto cut = decode_picture(std::string_view(whole).substr(0, at));
-      if (cut) CHECK(cut->rgb.size() == 16 * 16 * 3);
+      if (cut) CHECK(cut->rgb.size() == 2 * 2 * 3);
       for (const int flip : {0x01, 0x80, 0xff}) {
         std::string changed = whole;
         changed[at] = static_cast<char>(changed[at] ^ flip);
@@ -155,8 +157,8 @@ TEST_CASE("cut anywhere, and with any byte changed: an error or a picture of its
         // Else the whole of what a large header asks for is set aside for each.
         if (!header || header->width * header->height > 1'000'000) continue;
         if (const auto read = decode_picture(changed)) {
-          CHECK(read->width == header->width);
-          CHECK(read->height == header->height);
+          CHECK(read->width == (header->width + 7) / 8);
+          CHECK(read->height == (header->height + 7) / 8);
         }
       }
     }
@@ -195,12 +197,57 @@ std::string zeros(std::size_t copies) {
   return out + std::string(4, '\0');
 }
 
-std::string png_with(std::size_t copies) {
-  return file("two.png").substr(0, 8) +
-         chunk("IHDR", number(1, 4) + number(1, 4) + std::string("\x08\0\0\0\0", 5)) +
+// Grey, of so many zeros.
+std::string png_with(std::size_t copies, std::uint32_t side = 1, bool interlaced = false) {
+  const std::string kind = std::string("\x08\0\0\0", 4) + (interlaced ? '\1' : '\0');
+  return file("two.png").substr(0, 8) + chunk("IHDR", number(side, 4) + number(side, 4) + kind) +
          chunk("IDAT", zeros(copies)) + chunk("IEND", "");
 }
 
+std::string progressive_of(std::uint32_t width, std::uint32_t height) {
+  std::string bytes = file("prog.jpg");
+  return bytes.replace(bytes.find("\xff\xc2") + 5, 4, number(height, 2) + number(width, 2));
+}
+
+// MB that decoding took, in a program of its own: what was taken once counts for ever. -1 where it
+// did not come to `decoded`.
+int megabytes_for(const std::string& bytes, bool decoded) {
+  const pid_t child = ::fork();
+  if (child == 0) {
+    rusage before = {}, after = {};
+    ::getrusage(RUSAGE_SELF, &before);
+    const bool as_told = decode_picture(bytes).has_value() == decoded;
+    ::getrusage(RUSAGE_SELF, &after);
+    const long mb = (after.ru_maxrss - before.ru_maxrss) / 1000;
+    ::_exit(as_told ? static_cast<int>(std::min(mb, 250L)) : 255);
+  }
+  int status = 0;
+  REQUIRE(::waitpid(child, &status, 0) == child);
+  REQUIRE(WIFEXITED(status));
+  return WEXITSTATUS(status) == 255 ? -1 : WEXITSTATUS(status);
+}
+
+}
+
+TEST_CASE("the largest photos are read within 200 MB, their own 32 among them") {
+  static constexpr int most = 200 - 32;
+  constexpr std::size_t enough = 249'000; // copies for 8000 x 8000 grey pixels
+  const auto within = [](int mb) {
+    CHECK(mb >= 0);
+    CHECK(mb < most);
+  };
+  within(megabytes_for(png_with(enough, 8000), true));
+  within(megabytes_for(png_with(enough, 8000, true), true));
+  CHECK(megabytes_for(png_with(enough / 2, 8000), false) >= 0); // cut short
+  // Large ones by their header alone: what has to be held is set aside all the same.
+  within(megabytes_for(jpg_of(8000, 8000), false));
+  const std::int64_t per_pixel = picture_header(progressive_of(800, 800))->held_bytes / 640'000;
+  CHECK(per_pixel >= 3);
+  std::uint32_t side = 800;
+  while (picture_header(progressive_of(side + 16, side + 16))) side += 16;
+  within(megabytes_for(progressive_of(side, side), false));
+  CHECK(refusal(progressive_of(side + 16, side + 16)) == Say::photo_too_large_in_scans);
+  CHECK(refusal(progressive_of(8000, 8000)) == Say::photo_too_large_in_scans);
 }
 
 TEST_CASE("a small file that unpacks to very much takes memory for no more than its header says") {

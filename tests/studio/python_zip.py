@@ -7,10 +7,10 @@ Usage: python_zip.py WHAT FILE     WHAT: names, zip64_heads, zip64_everywhere, z
 import sys
 import zipfile
 
-STUDIO = {"sessions/a.jsonl": b"one\n", "photos/p.jpg": b"p" * 100_000}
-FEW = {"sessions/a.jsonl": b"one\n", "photos/b": b"a photo"}
-NAMES = {"photos/M\u00fcller.jpg": b"one sign", "photos/Mu\u0308ller.jpg": b"two signs",
-         "photos/\u58a8.jpg": b"ink"}
+STUDIO = {"sessions/a.jsonl": b"one\n", f"photos/{0:064x}.jpg": b"p" * 100_000}
+FEW = {"sessions/a.jsonl": b"one\n", f"photos/{11:064x}.jpg": b"a photo"}
+NAMES = {"sessions/M\u00fcller.jsonl": b"one sign", "sessions/Mu\u0308ller.jsonl": b"two signs",
+         "sessions/\u58a8.jsonl": b"ink"}
 
 
 def write(file, entries, heads64=False, packing=zipfile.ZIP_DEFLATED):
@@ -38,7 +38,7 @@ def main():
         without_limits()
         write(file, FEW, heads64=True, packing=zipfile.ZIP_STORED)
     elif what == "zip64_many":
-        write(file, STUDIO | {f"photos/{n}": b"" for n in range(65_536)},
+        write(file, STUDIO | {f"photos/{n:064x}.png": b"" for n in range(65_536)},
               packing=zipfile.ZIP_STORED)
     else:
         sys.exit(__doc__.strip())

@@ -29,6 +29,7 @@ BY_HAND = [
     '"e":"goes_on"', '"e":"discarded"', '"e":"set_aside","line":["a",1]', '"e":"set_aside","line":"a"',
     '"e":"withdrawn","line":["a",-1]', '"e":"withdrawn","line":["a",1,2]', '"e":"closed","e":"left"',
     '"e":"closed","x":[[[[[[[[[[1]]]]]]]]]]', '"e":"opened","name":"' + "a" * 65600 + '"',
+    '"batch":"","e":"goes_on"', '"batch":"b","e":"goes_on"', '"batch":7,"e":"goes_on"', '"e":"left"',
     '"e":"opened","name":"caf\u00e9 \\ud83c\\udfa8"', '"e":"opened"', '"e":5',
     '"e":"laid_out","card":"a","is_a":"spoon","name":"s","mL":0',
     '"e":"laid_out","card":"a","is_a":"binder","name":"s","parts":{"gum":-1}',
@@ -55,11 +56,11 @@ def seal(body, before, seed=0):
     return body + b',"c":"%08x"}\n' % value, value
 
 
-def by_hand(fields, version=1):
+def by_hand(fields, version=1, t=5):
     seed = seed_of(BEGAN["session"], 0) if version > 1 else 0
     began = json.dumps({**BEGAN, "version": version}, separators=(",", ":"))[:-1].encode()
     first, check = seal(began, 0, seed)
-    line, check = seal(f'{{"n":1,"t":5,"at":5,{fields}'.encode(), check, seed)
+    line, check = seal(f'{{"n":1,"t":{t},"at":5,{fields}'.encode(), check, seed)
     last, _ = seal(b'{"n":2,"t":6,"at":6,"e":"left"', check, seed)
     return first + line + last
 
@@ -84,6 +85,10 @@ def damaged(data, chance):
     yield b"".join(lines[:k] + lines[k + 1:])
     yield b"".join(lines[:k] + [lines[k]] + lines[k:])
     yield b"".join(lines[:k] + [lines[k + 1], lines[k]] + lines[k + 2:])
+    for blank in (b"\n", b" \n", b"\r\n"):
+        yield b"".join(lines[:k] + [blank] + lines[k:])
+        yield data + blank
+    yield b"".join(lines + [lines[k]])
     yield data.replace(b"\n", b"\r\n")
     yield b"\xef\xbb\xbf" + data
     yield b"".join(reversed(lines))
@@ -123,6 +128,7 @@ def main(slabside, scripts):
         names = sorted(f.name for f in sessions.iterdir())
         cases = [d for data in written for d in damaged(data, chance)] + [b"", b"\n", b"{}\n"]
         cases += [by_hand(fields, version) for fields in BY_HAND for version in (1, 2)]
+        cases += [by_hand('"e":"closed"', version, t) for version in (1, 2, 3) for t in (6, 7, 2000)]
         for i, data in enumerate(cases):
             (sessions / f"case-{i:04}.jsonl").write_bytes(data)
         # Under names of their own, by which whose they are is known where nothing else says it.
@@ -138,7 +144,7 @@ def main(slabside, scripts):
         out = said.stdout.decode()
         theirs = {(m[2], int(m[3]), int(m[4]), m[1] is not None)
                   for m in re.finditer(r"^(note: )?(\S+): line (\d+), byte (\d+): ", out, re.M)}
-        their_lines = int(re.search(r"(\d+) files?, (\d+) lines", out)[2])
+        their_lines = int(re.search(r"(\d+) files?, (\d+) lines?", out)[2])
         ours, our_lines = set(), 0
         for f in sessions.iterdir():
             lines, damage = read_file(f.name, f.read_bytes())

@@ -67,6 +67,11 @@ def text(needed=True):
     return check, needed
 
 
+def name_of_batch(v):
+    if not isinstance(v, str) or not v:
+        raise Damaged("no name of a batch")
+
+
 def yes(v):
     if not isinstance(v, bool):
         raise Damaged("true or false")
@@ -243,7 +248,7 @@ def parse(raw, newer):
     if not isinstance(line, dict) or depth(line) > DEEPEST:
         raise Damaged("no object, or too deep")
     read(line, {"n": whole(0, 2**53), "t": whole(0, 2**53), "at": whole(-2**53, 2**53),
-                "e": text(), "batch": text(False)})
+                "e": text(), "batch": (name_of_batch, False)})
     try:
         check_fields(line)
     except Unknown:
@@ -329,6 +334,11 @@ def torn(tail, last, left):
 def takes_over(line):
     """The beginning of a later part, which is no line of the session."""
     return line["e"] == "began" and line.get("part", 0) > 0 and line["from"] > 0
+
+
+def odd_after(before, line):
+    """A session ends with `left`, and its clock never goes back."""
+    return before["e"] == "left" and "unknown" not in before or line["t"] < before["t"]
 
 
 class Raw:
@@ -468,7 +478,7 @@ def read_file(name, data):
                          for raw in run["lines"]]
         elif run["lines"] and not run["foreign"]:
             say(run["lines"][0])
-    lines, numbered, over = [], {}, None
+    lines, numbered, over, before = [], {}, None, None
     for n, _, _, _, raw in sorted(believed, key=lambda each: each[:4]):
         there = over if takes_over(raw.line) else numbered.get(n)
         if there is not None:
@@ -479,6 +489,9 @@ def read_file(name, data):
             over = raw
         else:
             numbered[n] = raw
+            if before is not None and not newer and odd_after(before.line, raw.line):
+                say(raw)
+            before = raw
         lines.append(raw)
     is_left = [raw.line["e"] == "left" and "unknown" not in raw.line for raw in lines]
     ends = len(raws) + (1 if tail else 0)

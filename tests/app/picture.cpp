@@ -1,0 +1,62 @@
+// A picture of a moment that is past: nobody sits there now, so nothing may be written for it.
+#include "app/picture.hpp"
+
+#include "commands/run.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <sstream>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+struct Folder {
+  fs::path path;
+  Folder() {
+    std::string name = (fs::temp_directory_path() / "slabside-XXXXXX").string();
+    REQUIRE(::mkdtemp(name.data()));
+    path = name;
+  }
+  ~Folder() {
+    std::error_code ignored;
+    fs::remove_all(path, ignored);
+  }
+  Folder(const Folder&) = delete;
+  Folder& operator=(const Folder&) = delete;
+};
+
+constexpr const char* twenty_minutes_of_mulling = R"(at 2026-11-20T14:00:00+01:00
+seed 7
+tap pigment pb29
+tap weigh
+type 10
+tap begin
+tap pass
+wait 20m
+tap felt too_sticky
+)";
+
+}
+
+TEST_CASE("a picture of a moment within a pass, minutes after the last tap") {
+  const Folder folder;
+  const std::string script = (folder.path / "script").string();
+  const std::string studio = (folder.path / "studio").string();
+  std::ofstream(script) << twenty_minutes_of_mulling;
+  std::ostringstream out, err;
+  REQUIRE(commands::run({"play", script, "--studio", studio}, out, err) == 0);
+  app::PictureOptions options;
+  options.studio = studio;
+  options.out = (folder.path / "slab.png").string();
+  for (const char* at : {"2026-11-20T14:04:00+01:00", "2026-11-20T14:19:00+01:00"}) {
+    options.at = commands::moment(at).value();
+    const auto made = app::make_picture(options);
+    REQUIRE(made);
+    CHECK(fs::file_size(options.out) > 1000);
+    fs::remove(options.out);
+  }
+}
