@@ -22,7 +22,8 @@ SCRIPT = pathlib.Path(__file__).with_name("kill") / "evening.taps"
 PHOTO = pathlib.Path(__file__).parents[1] / "studio/pictures/base.jpg"
 MB = 1 << 20
 
-# name: (MB of the image, how it is made, how it is mounted); {image} and {folder} are filled in
+# name: (MB of the image, how it is made, how it is mounted); {image}, {folder} and, for what wants a
+# block device of its own, {device} are filled in
 LOOP = "mount -o loop {image} {folder}"
 SYSTEMS = {
     "tmpfs": (0, None, "mount -t tmpfs -o size=16m slabside {folder}"),
@@ -31,7 +32,7 @@ SYSTEMS = {
     "btrfs": (128, "mkfs.btrfs -q {image}", LOOP),
     "FAT": (64, "mkfs.vfat {image}", LOOP + " -t vfat"),
     "exFAT": (64, "mkfs.exfat {image}", LOOP + " -t exfat"),
-    "exFAT, FUSE": (64, "mkfs.exfat {image}", "mount.exfat-fuse {image} {folder}"),
+    "exFAT, FUSE": (64, "mkfs.exfat {image}", "mount.exfat-fuse {device} {folder}"),
     "NTFS, FUSE": (64, "mkfs.ntfs -F -q {image}", "ntfs-3g {image} {folder}"),
     "another folder, FUSE": (0, None, "bindfs {image}.d {folder}"),
 }
@@ -49,6 +50,7 @@ def sure(command, why):
     if done.returncode != 0:
         said = (done.stderr or done.stdout).strip().splitlines() or ["no reason given"]
         raise Missing(f"{why}: {said[0]}")
+    return done.stdout
 
 
 class Image:
@@ -75,12 +77,22 @@ class Image:
         return self
 
     def put_in(self):
-        sure(self.words(self.mount), "cannot be mounted")
-        if not os.path.ismount(self.folder):
-            raise Missing("cannot be mounted: nothing is there")
+        if "{device}" in self.mount:
+            self.names["device"] = sure(["losetup", "--find", "--show", self.names["image"]],
+                                        "no loop device").strip()
+        try:
+            sure(self.words(self.mount), "cannot be mounted")
+        except Missing:
+            self.free_device()
+            raise
 
     def take_out(self):
         subprocess.run(["umount", self.folder], check=True)
+        self.free_device()
+
+    def free_device(self):
+        if device := self.names.pop("device", None):
+            subprocess.run(["losetup", "--detach", device], check=True)
 
     def __exit__(self, *_):
         if os.path.ismount(self.folder):

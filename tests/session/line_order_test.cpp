@@ -1,0 +1,97 @@
+// What no writer does: empty lines, lines behind the goodbye, a clock that goes back.
+#include "make.hpp"
+#include "session/bytes.hpp"
+#include "session/reader.hpp"
+#include "words/session_says.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace session;
+
+namespace {
+
+std::string written(const std::vector<Line>& lines) {
+  std::string bytes;
+  std::uint32_t before = 0;
+  for (const Line& line : lines) {
+    const auto encoded = encode(line, before);
+    REQUIRE(encoded);
+    bytes += encoded->bytes;
+    before = encoded->check;
+  }
+  return bytes;
+}
+
+// began, five notes, left
+std::vector<Line> evening() {
+  make::Writer w;
+  for (const Feel feel :
+       {Feel::wont_move, Feel::wont_move, Feel::too_sticky, Feel::right, Feel::too_loose}) {
+    w.wait(10);
+    w.put("7f3a91c2", Felt{feel, By::knife});
+  }
+  w.put("", Left{});
+  return w.log.lines;
+}
+
+std::size_t start_of_line(const std::string& bytes, std::size_t line) {
+  std::size_t at = 0;
+  for (; line > 1; --line) at = bytes.find('\n', at) + 1;
+  return at;
+}
+
+}
+
+TEST_CASE("an empty line is named as that, and costs nothing") {
+  for (const char* blank : {"\n", "  \n", "\r\n"}) {
+    std::string bytes = written(evening());
+    bytes.insert(start_of_line(bytes, 3), blank);
+    const File file = read_file("a.jsonl", bytes);
+    CHECK(file.lines == evening());
+    REQUIRE(file.damage.size() == 1);
+    CHECK(file.damage[0].reason.what == words::SessionSay::line_blank);
+    CHECK(file.damage[0].line == 3);
+  }
+}
+
+TEST_CASE("a line behind the goodbye is named; it counts, and so do those behind it") {
+  auto lines = evening();
+  for (const std::uint64_t n : {7, 8}) {
+    lines.push_back(lines[2]);
+    lines.back().n = n;
+    lines.back().t = lines[6].t;
+  }
+  const File file = read_file("a.jsonl", written(lines));
+  CHECK(file.lines == lines);
+  CHECK(file.damaged);
+  REQUIRE(file.damage.size() == 2);
+  CHECK(file.damage[0].reason.what == words::SessionSay::line_behind_left);
+  CHECK(file.damage[0].line == 8);
+  CHECK(file.damage[1].reason.what == words::SessionSay::file_not_ended);
+}
+
+TEST_CASE("a session's clock that goes back is named by how much; the line counts") {
+  auto lines = evening();
+  lines[3].t -= 12'500;
+  const File file = read_file("a.jsonl", written(lines));
+  CHECK(file.lines == lines);
+  REQUIRE(file.damage.size() == 1);
+  CHECK(file.damage[0].reason ==
+        words::Error{words::SessionSay::line_back_in_time, {words::Number(2.5, 1)}});
+  CHECK(file.damage[0].line == 4);
+}
+
+TEST_CASE("of a newer format nobody knows what it means by that") {
+  auto lines = evening();
+  std::get<Began>(lines[0].event).version = format_version + 1;
+  lines[3].t = 0;
+  const File file = read_file("a.jsonl", written(lines));
+  CHECK(file.lines.size() == lines.size());
+  CHECK(file.damage.size() == 1);
+}
+
+TEST_CASE("a batch without a name of its own is not believed") {
+  CHECK(decode(R"({"n":1,"t":0,"at":0,"e":"closed","batch":"","p":"00000000","c":"00000000"})")
+            .error() == words::Error{words::SessionSay::field_empty, {"batch", ""}});
+  CHECK(decode(R"({"n":1,"t":0,"at":0,"e":"closed","p":"00000000","c":"00000000"})"));
+}
