@@ -6,6 +6,7 @@
 #include "studio/founding.hpp"
 #include "studio/journal.hpp"
 #include "studio/sentences.hpp"
+#include "studio/understand.hpp"
 #include "studio/watch.hpp"
 
 #include <cerrno>
@@ -133,8 +134,7 @@ std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fau
 
 Reading reading_of(const disk::Answer& answer, const std::string& prefix) {
   Reading out;
-  for (const disk::FileBytes& file : answer.files)
-    out.files.push_back(session::read_file(prefix + file.name, file.bytes));
+  out.files = understand(answer.files, prefix);
   for (const disk::Failure& failure : answer.failures) out.faults.push_back(error(failure));
   return out;
 }
