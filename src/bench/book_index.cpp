@@ -21,17 +21,23 @@ namespace bench {
 
 namespace {
 
+struct LineRead {
+  const session::Ref& ref;
+  std::int64_t at = 0;
+  const session::Event& event;
+  const session::Card* card = nullptr;
+  const session::Card* tool = nullptr;
+};
+
 struct Read { // into the entry, line after line
-  BookEntry& entry;
-  const session::Resolved* line = nullptr;
-  std::string pigments;
-  std::set<std::string> known; // of them
-  bool opened = false;
+  ReadEntry& to;
   const session::Offsets& offsets;
-  session::GramsAdded grams_added;
+  const LineRead* line = nullptr;
+  session::GramsAdded grams_added = {};
 
   void operator()(const session::Opened& o) {
-    opened = true;
+    BookEntry& entry = to.entry;
+    to.opened = true;
     if (entry.opened_at == 0) {
       entry.opened_at = line->at;
       entry.offset_min = session::offset_of(offsets, line->ref);
@@ -40,24 +46,26 @@ struct Read { // into the entry, line after line
     entry.again_of = o.again_of;
   }
   void operator()(const session::LaidOut& laid) {
-    if (laid.card->kind() == session::CardKind::pigment && known.insert(laid.card->id).second)
-      pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
+    if (laid.card->kind() == session::CardKind::pigment && to.known.insert(laid.card->id).second)
+      to.pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
   }
   void operator()(const session::Added& a) {
-    if (!a.with.empty()) entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
-    entry.used_ug[{a.of, line->at / session::a_day_ms}] += micrograms(a);
+    if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
+    to.entry.used_ug[{a.of, line->at / session::a_day_ms}] += micrograms(a);
   }
-  void operator()(const session::Verdict& v) { entry.verdicts.push_back({line->ref, line->at, v}); }
+  void operator()(const session::Verdict& v) {
+    to.entry.verdicts.push_back({line->ref, line->at, v});
+  }
   void operator()(const session::Poured&) {
-    entry.poured_at = line->at;
-    entry.has_left_slab = true;
+    to.entry.poured_at = line->at;
+    to.entry.has_left_slab = true;
   }
   void operator()(const session::Moved& m) {
-    if (m.from == session::Place::slab) entry.has_left_slab = true;
+    if (m.from == session::Place::slab) to.entry.has_left_slab = true;
   }
-  void operator()(const session::Gathered&) { entry.has_left_slab = true; }
-  void operator()(const session::Closed&) { entry.has_left_slab = true; }
-  void operator()(const session::Discarded&) { entry.discarded = true; }
+  void operator()(const session::Gathered&) { to.entry.has_left_slab = true; }
+  void operator()(const session::Closed&) { to.entry.has_left_slab = true; }
+  void operator()(const session::Discarded&) { to.entry.discarded = true; }
   template <words::one_of<
       session::Began, session::LaidOut, session::PutAway, session::Planned, session::RoomSet,
       session::CautionsSeen, session::Added, session::Felt, session::StageBegan, session::GoesOn,
@@ -70,10 +78,15 @@ struct Read { // into the entry, line after line
 
   std::int64_t micrograms(const session::Added& a) {
     static const session::Card not_laid_out;
-    const auto& g = grams_added(a, line->card ? *line->card : not_laid_out, line->tool.get());
+    const auto& g = grams_added(a, line->card ? *line->card : not_laid_out, line->tool);
     return g ? std::llround(g->value * 1e6) : 0;
   }
 };
+
+void read(Read& reading, const LineRead& line) {
+  reading.line = &line;
+  std::visit(reading, line.event);
+}
 
 std::string searched_in(const BookEntry& entry, const std::string& pigments, const Now& now) {
   std::string text = entry.name + "\n" + pigments;
@@ -89,15 +102,40 @@ bool poured_lately(const BookEntry& entry, const Now& now) {
   return entry.poured_at > 0 && now.wall_ms - entry.poured_at < asks_lapse_ms;
 }
 
-std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
-  BookEntry entry;
+ReadEntry read_all(Bench& bench, const std::string& batch) {
+  ReadEntry all;
   const session::Resolution resolved = session::resolve(logs_about(bench, batch), batch);
-  Read read{entry, nullptr, {}, {}, false, bench.offsets, {}};
-  for (const session::Resolved& line : resolved.lines) {
-    read.line = &line;
-    if (!line.withdrawn) std::visit(read, *line.event);
+  Read reading{all, bench.offsets};
+  for (const session::Resolved& l : resolved.lines)
+    if (!l.withdrawn) read(reading, {l.ref, l.at, *l.event, l.card.get(), l.tool.get()});
+  return all;
+}
+
+// Goes on from before the first line that is another than it was.
+const ReadEntry& read_on_slab(Bench& bench) {
+  constexpr std::size_t kept_each = 64; // lines
+  const LinesOfSlab of = lines_of_slab(bench);
+  std::vector<ReadEntry>& states = bench.index.of_slab;
+  if (std::exchange(bench.index.slab, bench.batch) != bench.batch) states.clear();
+  while (!states.empty() && states.back().lines > of.changed_from) states.pop_back();
+  if (states.empty()) states.emplace_back();
+  ReadEntry now = states.back();
+  if (now.lines % kept_each != 0) states.pop_back();
+  Read reading{now, bench.offsets};
+  for (; now.lines < of.lines.entries.size(); ++now.lines) {
+    if (now.lines % kept_each == 0 && states.back().lines < now.lines) states.push_back(now);
+    const session::Entry& e = of.lines.entries[now.lines];
+    const session::Card* card = of.lines.cards[now.lines].get();
+    if (!e.withdrawn) read(reading, {e.ref, e.at, e.event, card, of.lines.tools[now.lines].get()});
   }
+  if (states.back().lines < now.lines) states.push_back(std::move(now));
+  return states.back();
+}
+
+std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
+  const ReadEntry read = batch == bench.batch ? read_on_slab(bench) : read_all(bench, batch);
   if (!read.opened) return std::nullopt;
+  BookEntry entry = read.entry;
   entry.text = searched_in(entry, read.pigments, now);
   const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
   if (folded) entry.layer_at = next_layer_at(*folded);

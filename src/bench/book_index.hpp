@@ -48,6 +48,15 @@ struct BookEntry {
   std::map<std::pair<std::string, std::int64_t>, std::int64_t> used_ug;
 };
 
+// An entry as far as its lines were read.
+struct ReadEntry {
+  BookEntry entry;
+  std::string pigments;
+  std::set<std::string> known; // of them
+  bool opened = false;
+  std::size_t lines = 0;
+};
+
 struct BookIndex {
   std::unordered_map<std::string, BookEntry> of; // batch
   std::set<std::string> poured;                  // of them, lately enough to ask about
@@ -55,6 +64,9 @@ struct BookIndex {
   bool lists_stale = false;                      // bench.batches and bench.discarded are
   std::map<Measured, std::set<ToolUse>> tools;   // of all of them
   std::map<std::string, std::map<std::int64_t, std::int64_t>> used_ug; // card -> day -> all of it
+  // Of the batch on the slab: some on the way, and all of its lines.
+  std::vector<ReadEntry> of_slab;
+  std::string slab;
 };
 
 // An ask for a verdict, or for a layer, goes unanswered no longer than this after the last pour.

@@ -99,17 +99,36 @@ std::optional<paint::Band> kept_band(const Bench& bench, const std::string& batc
   return known == bench.folds.kept.end() ? std::nullopt : known->second.band;
 }
 
+namespace {
+
+void read_slab(Bench& bench) {
+  Folds& folds = bench.folds;
+  const FoldVersion version = version_of(bench, bench.batch);
+  const bool grown = folds.open_batch == bench.batch && folds.open_arrivals == folds.arrivals &&
+                     folds.open_of.lessons == version.lessons;
+  if (grown && folds.open_of.lines == version.lines) return;
+  const session::Logs logs = logs_about(bench, bench.batch);
+  if (grown)
+    folds.open.read_on(bench.logs.front(), logs, bench.batch, bench.lessons);
+  else
+    folds.open.read(logs, bench.batch, bench.lessons);
+  folds.open_batch = bench.batch;
+  folds.open_of = version;
+  folds.open_arrivals = folds.arrivals;
+}
+
+}
+
+LinesOfSlab lines_of_slab(Bench& bench) {
+  read_slab(bench);
+  return {bench.folds.open.lines(), bench.folds.open.changed_from()};
+}
+
 std::optional<session::Batch> fold_of_slab(Bench& bench,
                                            const std::optional<session::Moment>& now) {
   if (bench.batch.empty()) return std::nullopt;
-  Folds& folds = bench.folds;
-  const FoldVersion version = version_of(bench, bench.batch);
-  if (folds.open_batch != bench.batch || folds.open_of != version) {
-    folds.open.read(logs_about(bench, bench.batch), bench.batch, bench.lessons);
-    folds.open_batch = bench.batch;
-    folds.open_of = version;
-  }
-  return folds.open.at(now);
+  read_slab(bench);
+  return bench.folds.open.at(now);
 }
 
 void fold_what_shows(Bench& bench) {

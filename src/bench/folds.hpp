@@ -34,11 +34,13 @@ struct Folds {
   };
   std::map<std::string, std::uint64_t> lines; // batch -> FoldVersion::lines; absent: 0
   std::uint64_t lessons = 0;
+  std::uint64_t arrivals = 0; // of other devices' sessions; between two only this one's grows
   std::uint64_t asks = 0;
   std::map<std::string, Kept> kept; // batch, as of its last line
   session::Folding open;            // of the batch on the slab, which goes on
   std::string open_batch;
   FoldVersion open_of;
+  std::uint64_t open_arrivals = 0;
 };
 
 // Everywhere that lines of a batch come in, or go.
@@ -50,6 +52,13 @@ Folded fold_of(Bench& bench, const std::string& batch);
 // As it is kept: what shows was folded when the last step ended. Null where it was not.
 Folded kept_fold(const Bench& bench, const std::string& batch);
 std::optional<paint::Band> kept_band(const Bench& bench, const std::string& batch);
+
+// Its lines, and the first of them that is another than when they were asked for last.
+struct LinesOfSlab {
+  const session::BatchLines& lines;
+  std::size_t changed_from = 0;
+};
+LinesOfSlab lines_of_slab(Bench& bench);
 
 // The batch on the slab as of a moment; nothing where none lies there.
 std::optional<session::Batch> fold_of_slab(Bench& bench, const std::optional<session::Moment>& now);

@@ -113,7 +113,7 @@ void learn_mulling(Bench& bench, const std::string& batch, const session::Batch*
 
 void expect_mulling(Bench& bench) {
   ask(bench.mulling,
-      bench.folded ? session::mulled(*bench.folded).pigments : std::vector<MulledPigment>{},
+      bench.folded ? session::pigments_mulled(*bench.folded) : std::vector<MulledPigment>{},
       bench.mulling.slab);
   ask(bench.mulling, pigments_planned(bench), bench.mulling.plan);
 }

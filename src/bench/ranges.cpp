@@ -63,7 +63,7 @@ std::optional<session::Ref> line_that_set_aside(Bench& bench, const std::string&
                                                 const session::Ref& note) {
   const Folded folded = fold_of(bench, batch);
   std::optional<session::Ref> found;
-  for (const session::Entry& e : folded ? folded->entries : std::vector<session::Entry>{}) {
+  for (const session::Entry& e : folded ? folded->entries : session::Grown<session::Entry>{}) {
     const auto* aside = std::get_if<session::SetAside>(&e.event);
     if (aside && !e.withdrawn && aside->line == note) found = e.ref;
   }

@@ -148,8 +148,10 @@ std::optional<UndoTarget> undo_target(const Bench& bench) {
 
 std::optional<UndoTarget> undo_target(const Bench& bench, const session::Batch& batch) {
   const session::Entry* latest = nullptr;
-  for (const session::Entry& e : batch.entries)
-    if (can_take_back(bench, e) && (!latest || e.ref.n > latest->ref.n)) latest = &e;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (can_take_back(bench, *e) && (!latest || e->ref.n > latest->ref.n)) latest = &*e;
+    if (latest && !batch.moved) break; // a session's own lines stand in order
+  }
   if (!latest && bench.screen == Screen::slab && bench.begun) latest = only_begun(bench, batch);
   if (!latest) return std::nullopt;
   const auto* back = std::get_if<session::Withdrawn>(&latest->event);

@@ -168,6 +168,7 @@ bool speaks_of(const session::Log& log, const std::string& batch) {
 
 // Whole sessions take the place of what was known of them.
 void arrived(Bench& bench, Arrived input, const Now& now) {
+  ++bench.folds.arrivals;
   bool of_this_batch = false;
   for (session::Log& log : input.logs) {
     if (log.session == bench.sitting.session) continue;

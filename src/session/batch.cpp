@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 namespace session {
 
@@ -287,11 +288,12 @@ bool was_felt(const Batch& batch, const Entry& e) {
 }
 
 void look_for_wrong_clock(Batch& batch, const Moment& now) {
-  const auto wrong = std::find_if(batch.entries.begin(), batch.entries.end(), [&](const Entry& e) {
-    return e.at > now.at + a_day_ms && e.ref.session != now.session;
-  });
-  if (wrong != batch.entries.end())
-    batch.warnings.push_back({WarningKind::clock_ahead, wrong->ref, ""});
+  const Grown<Entry>& all = batch.entries; // in order of `at`
+  const auto ahead = [&](const Entry& e) { return e.at > now.at + a_day_ms; };
+  const auto first = std::partition_point(all.begin(), all.end(), std::not_fn(ahead));
+  const auto others = [&](const Entry& e) { return e.ref.session != now.session; };
+  const auto wrong = std::find_if(first, all.end(), others);
+  if (wrong != all.end()) batch.warnings.push_back({WarningKind::clock_ahead, wrong->ref, ""});
 }
 
 // A session names what it plans with, in full, as it does what it adds.
@@ -334,7 +336,9 @@ void go_on_until(FoldState& state, const BatchLines& lines, const std::optional<
 void take(FoldState& state, FoldLines& lines) {
   const std::size_t i = state.taken++;
   Batch& batch = state.batch;
-  Entry& e = lines.of.entries[i];
+  Entry& e = lines.of.entries.change(i);
+  e.grams.reset();
+  e.place = Place::slab;
   leave_session(state, e.ref.session, lines.of.left_at[i]);
   if (was_covered(e))
     pass_by(batch, e.clock);
@@ -350,22 +354,22 @@ void take(FoldState& state, FoldLines& lines) {
     e.grams = lines.amounts[i];
   }
   e.flow = live(batch.places).flow;
-  feel(batch, e, paint_in_hand(batch));
+  feel(state, e, paint_in_hand(batch));
   if (was_felt(batch, e)) batch.powder_is_dry = false;
   if (e.flow != e.flow_before) mark_trail(batch, false);
   if (lines.named.count(e.ref)) state.named[e.ref] = paint_in_hand(batch);
   batch.last_at = e.at;
 }
 
-Batch finished(FoldState state, std::vector<Entry> entries, const BatchLines& lines,
+Batch finished(FoldState state, Grown<Entry> entries, const BatchLines& lines,
                const std::optional<Moment>& now) {
   Batch& batch = state.batch;
   batch.entries = std::move(entries);
   for (const auto& [id, card] : lines.laid_out) batch.cards.emplace(id, *card);
   batch.warnings.insert(batch.warnings.begin(), lines.warnings.begin(), lines.warnings.end());
+  batch.moved = lines.moved;
   batch.damaged = lines.damaged;
   look_for_planned_cards(batch);
-  mark_feelings(batch);
   if (now) look_for_wrong_clock(batch, *now);
   if (batch.progress == Progress::open) go_on_until(state, lines, now);
   batch.standing = paint::stand(paint_in_hand(batch), batch.places.bench);

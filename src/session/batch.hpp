@@ -2,6 +2,7 @@
 // or a lesson wants to know about a batch stands here; nothing here is ever written down.
 #pragma once
 
+#include "session/grown.hpp"
 #include "session/pans.hpp"
 #include "session/reader.hpp"
 
@@ -128,20 +129,21 @@ struct Batch {
   bool discarded = false;
   bool room_guessed = true;
   std::map<std::string, Card> cards; // by id, as last laid out in a session of this batch
-  std::vector<Entry> entries;        // in order, withdrawn ones too
+  Grown<Entry> entries;              // in order, withdrawn ones too
   std::vector<Total> totals;         // in order of first addition
   Places places;                     // what lies where, at `clock`
   std::optional<Plan> plan;
   std::vector<Pass> passes;
   std::vector<Pan> pans; // in order of first pour
   std::vector<Judged> verdicts;
-  bool powder_is_dry = false;    // pigment was added since it was last worked in, or felt worked in
-  std::vector<Feeling> feelings; // in order; those withdrawn, or of no flow, are not there
-  std::vector<TrailPoint> trail;
+  bool powder_is_dry = false; // pigment was added since it was last worked in, or felt worked in
+  Grown<Feeling> feelings;    // in order; those withdrawn, or of no flow, are not there
+  Grown<TrailPoint> trail;
   paint::Standing standing; // of the paint in hand
   paint::Amount dried_mL;   // water that left all of it, before the first pour took some away
   Clock clock = 0;          // up to which the batch was folded
   std::vector<Warning> warnings;
+  bool moved = false;   // a correction has put one of its lines at another moment
   bool damaged = false; // one of its files is: entries may be missing
   bool newer = false;   // one of its files is of a newer format: nothing was summed
 };

@@ -65,18 +65,18 @@ namespace {
 struct Head {
   Line line;
   std::string kind;
-  Json object;
+  Tree tree;
 };
 
 words::Result<Head> head_of(std::string_view text) {
   if (text.size() >= longest_line)
     return words::failure(words::SessionSay::line_too_long,
                           {std::to_string(text.size() + 1), std::to_string(longest_line)});
-  auto object = read_object(text);
-  if (!object) return tl::make_unexpected(object.error());
+  auto tree = read_tree(text);
+  if (!tree) return tl::make_unexpected(tree.error());
   Head head;
-  head.object = *std::move(object);
-  Fields fields(head.object);
+  head.tree = *std::move(tree);
+  Fields fields(head.tree.object());
   constexpr std::int64_t far = std::int64_t{1} << 53;
   head.line.n = static_cast<std::uint64_t>(fields.integer("n", 0, far));
   head.line.t = fields.integer("t", 0, far);
@@ -94,7 +94,7 @@ words::Result<Head> head_of(std::string_view text) {
 words::Result<Line> decode(std::string_view text) {
   auto head = head_of(text);
   if (!head) return tl::make_unexpected(head.error());
-  auto event = read_event(head->kind, head->object);
+  auto event = read_event(head->kind, head->tree);
   if (!event) return tl::make_unexpected(event.error());
   head->line.event = *std::move(event);
   return std::move(head->line);
@@ -103,8 +103,8 @@ words::Result<Line> decode(std::string_view text) {
 words::Result<Line> decode_newer(std::string_view text) {
   auto head = head_of(text);
   if (!head) return tl::make_unexpected(head.error());
-  auto event = read_event(head->kind, head->object);
-  head->line.event = event ? *std::move(event) : unknown_from(head->kind, head->object);
+  auto event = read_event(head->kind, head->tree);
+  head->line.event = event ? *std::move(event) : unknown_from(head->kind, head->tree);
   return std::move(head->line);
 }
 

@@ -75,8 +75,7 @@ void write(const LiquidCard& card, Json& j) {
 }
 
 void read(Fields& f, LiquidCard& card) {
-  const Json parts = f.object("parts");
-  Fields p(parts);
+  Fields p(f.object("parts"));
   const auto mass = [&](const char* name) { return p.number_or(name, 0, most_mass, 0); };
   card.recipe = {mass("gum"),      mass("water"),   mass("honey"),
                  mass("glycerin"), mass("alcohol"), mass("other")};
@@ -98,8 +97,7 @@ void write(const PaintCard& card, Json& j) {
 
 void read(Fields& f, PaintCard& card) {
   read(f, card.as_one);
-  const Json parts = f.object("made_of");
-  Fields p(parts);
+  Fields p(f.object("made_of"));
   const auto mass = [&](const char* name) { return p.number_or(name, 0, most_mass, 0); };
   card.made_of = {mass("pigment"), mass("gum"),     mass("water"), mass("glycerin"),
                   mass("honey"),   mass("alcohol"), mass("other")};

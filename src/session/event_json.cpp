@@ -76,8 +76,8 @@ Planned read(An<Planned>, Fields& f) {
     p.pans = static_cast<int>(f.integer("pans", 1, most_pans));
     p.in = f.text("in");
   }
-  for (const Json& object : f.objects_or_none("takes")) {
-    Fields inner(object);
+  for (const Value* object : f.objects_or_none("takes")) {
+    Fields inner(*object);
     p.takes.push_back({inner.text("of"), {}});
     if (inner.has("g")) p.takes.back().g = inner.number("g", 0, most_g);
     f.take_fault_of(inner);
@@ -132,8 +132,7 @@ Event read(An<Corrected>, Fields& f) {
   c.line = f.ref("line");
   if (f.has("by_ms")) c.by_ms = f.integer("by_ms", -far, far);
   if (!f.has("says")) return c;
-  const Json object = f.object("says");
-  Fields inner(object);
+  Fields inner(f.object("says"));
   const std::string kind = inner.text("e");
   auto says = sayable(read_known(kind, inner));
   f.take_fault_of(inner);
@@ -334,18 +333,18 @@ void write_fields(const Event& event, Json& j) {
   std::visit([&](const auto& e) { write(e, j); }, event);
 }
 
-Unknown unknown_from(const std::string& kind, const Json& object) {
-  Json rest = object;
+Unknown unknown_from(const std::string& kind, const Tree& line) {
+  Json rest = *read_object(line.line); // it was one a moment ago
   for (const char* name : {"n", "t", "at", "e", "batch", "p", "c"}) rest.erase(name);
   return {kind, rest.dump()};
 }
 
-words::Result<Event> read_event(const std::string& kind, const Json& object) {
-  Fields fields(object);
+words::Result<Event> read_event(const std::string& kind, const Tree& line) {
+  Fields fields(line.object());
   Event event = read_known(kind, fields);
   if (fields.fault()) return tl::make_unexpected(*fields.fault());
   if (fields.unknown_word() || std::holds_alternative<Unknown>(event))
-    return unknown_from(kind, object);
+    return unknown_from(kind, line);
   return event;
 }
 

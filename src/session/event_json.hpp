@@ -10,9 +10,9 @@ std::string_view kind_of(const Event& event);
 // Adds the kind's own fields behind those already there.
 void write_fields(const Event& event, Json& into);
 
-// `object` is the whole line. Unknown for a kind or word this version does not know.
-words::Result<Event> read_event(const std::string& kind, const Json& object);
+// Unknown for a kind or word this version does not know.
+words::Result<Event> read_event(const std::string& kind, const Tree& line);
 
-Unknown unknown_from(const std::string& kind, const Json& object);
+Unknown unknown_from(const std::string& kind, const Tree& line);
 
 }

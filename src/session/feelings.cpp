@@ -4,7 +4,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace session {
 
@@ -35,15 +34,11 @@ struct Changes {
   }
 };
 
-std::map<Ref, Feeling*> by_line(Batch& batch) {
-  std::map<Ref, Feeling*> out;
-  for (Feeling& f : batch.feelings) out[f.line] = &f;
-  return out;
+void set_aside(FoldState& state, const Ref& note) {
+  state.set_aside.insert(note);
+  for (std::size_t i = state.batch.feelings.size(); i-- > 0;)
+    if (state.batch.feelings[i].line == note) state.batch.feelings.change(i).set_aside = true;
 }
-
-}
-
-namespace {
 
 // Under the knife for so long powder is still being wetted out: own choice.
 constexpr double wetted_out_s = 120;
@@ -54,18 +49,15 @@ bool is_unwetted(const Batch& batch, const Felt& felt) {
          felt.as < Feel::right && seconds_of(batch, Stage::wetting_out) < wetted_out_s;
 }
 
-}
-
-void feel(Batch& batch, const Entry& entry, const paint::Mixture& paint) {
-  const auto* felt = std::get_if<Felt>(&entry.event);
-  if (!felt || entry.withdrawn || !entry.flow || !(*entry.flow > 0)) return;
+Feeling feeling_of(const Batch& batch, const Entry& entry, const Felt& felt,
+                   const paint::Mixture& paint) {
   const paint::Standing s = paint::stand(paint, batch.places.bench);
   const double put_in = s.liquid_mL.value;
   Feeling f;
   f.line = entry.ref;
-  f.as = felt->as;
-  f.by = felt->by;
-  f.unwetted = is_unwetted(batch, *felt);
+  f.as = felt.as;
+  f.by = felt.by;
+  f.unwetted = is_unwetted(batch, felt);
   f.mulled_s = seconds_of(batch, Stage::mulling);
   f.flow = *entry.flow;
   f.dry_gum = paint::dry_gum(s);
@@ -76,25 +68,27 @@ void feel(Batch& batch, const Entry& entry, const paint::Mixture& paint) {
   f.dried_off = f.lost_mL / s.liquid_mL_now.value;
   f.pigment_sd = paint::relative_uncertainty(s.pigment_g);
   f.pigments = pigments_in(paint);
-  batch.feelings.push_back(std::move(f));
+  return f;
 }
 
-void mark_feelings(Batch& batch) {
-  const auto feelings = by_line(batch);
-  const Feeling* last = nullptr;
-  for (const Entry& e : batch.entries) {
-    if (e.withdrawn) continue;
-    if (std::visit(Changes{}, e.event)) last = nullptr;
-    if (const auto* aside = std::get_if<SetAside>(&e.event)) {
-      const auto of = feelings.find(aside->line);
-      if (of != feelings.end()) of->second->set_aside = true;
-    }
-    const auto felt = feelings.find(e.ref);
-    if (felt == feelings.end()) continue;
-    felt->second->repeats =
-        last && last->as == felt->second->as && (!last->unwetted || felt->second->unwetted);
-    last = felt->second;
-  }
+bool repeats(const Feeling& last, const Feeling& f) {
+  return last.as == f.as && (!last.unwetted || f.unwetted);
+}
+
+}
+
+void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint) {
+  if (entry.withdrawn) return;
+  if (std::visit(Changes{}, entry.event)) state.felt.reset();
+  if (const auto* aside = std::get_if<SetAside>(&entry.event)) set_aside(state, aside->line);
+  const auto* felt = std::get_if<Felt>(&entry.event);
+  if (!felt || !entry.flow || !(*entry.flow > 0)) return;
+  Grown<Feeling>& feelings = state.batch.feelings;
+  Feeling f = feeling_of(state.batch, entry, *felt, paint);
+  f.repeats = state.felt && repeats(feelings[*state.felt], f);
+  f.set_aside = state.set_aside.count(f.line) > 0;
+  state.felt = feelings.size();
+  feelings.push_back(std::move(f));
 }
 
 }

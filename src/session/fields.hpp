@@ -3,7 +3,7 @@
 #pragma once
 
 #include "session/event.hpp"
-#include "session/strict_json.hpp"
+#include "session/tree.hpp"
 #include "words/error.hpp"
 #include "words/session_says.hpp"
 
@@ -13,18 +13,20 @@
 namespace session {
 
 class Fields {
-public:
-  explicit Fields(const Json& object) : object_(object) {}
+  using Kind = Value::Kind;
 
-  bool has(const char* name) const { return object_.contains(name); }
+public:
+  explicit Fields(const Value& object) : object_(object) {}
+
+  bool has(const char* name) const { return object_.field(name) != nullptr; }
 
   double number(const char* name, double least, double most) {
-    const Json* field = find(name);
+    const Value* field = find(name);
     if (!field) return least;
     if (!field->is_number()) return fault(words::SessionSay::field_not_a_number, name), least;
-    const double value = field->get<double>();
+    const double value = field->number();
     if (!(value >= least && value <= most))
-      return fault(words::SessionSay::field_out_of_range, name, field->dump()), least;
+      return fault(words::SessionSay::field_out_of_range, name, written(*field)), least;
     return value;
   }
 
@@ -33,24 +35,24 @@ public:
   }
 
   std::int64_t integer(const char* name, std::int64_t least, std::int64_t most) {
-    const Json* field = find(name);
+    constexpr auto largest = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
+    const Value* field = find(name);
     if (!field) return least;
-    const bool fits = field->is_number_integer() &&
-                      (!field->is_number_unsigned() ||
-                       field->get<std::uint64_t>() <=
-                           static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max()));
+    const bool fits = field->kind == Kind::negative ||
+                      (field->kind == Kind::natural && field->natural <= largest);
     if (!fits) return fault(words::SessionSay::field_not_whole, name), least;
-    const auto value = field->get<std::int64_t>();
+    const auto value =
+        field->kind == Kind::negative ? field->negative : static_cast<std::int64_t>(field->natural);
     if (value < least || value > most)
-      return fault(words::SessionSay::field_out_of_range, name, field->dump()), least;
+      return fault(words::SessionSay::field_out_of_range, name, written(*field)), least;
     return value;
   }
 
   std::string text(const char* name) {
-    const Json* field = find(name);
+    const Value* field = find(name);
     if (!field) return "";
-    if (!field->is_string()) return fault(words::SessionSay::field_not_text, name), "";
-    return field->get<std::string>();
+    if (field->kind != Kind::text) return fault(words::SessionSay::field_not_text, name), "";
+    return std::string(field->text);
   }
 
   std::string text_or(const char* name, std::string otherwise) {
@@ -60,23 +62,23 @@ public:
   std::vector<std::string> texts_or_none(const char* name) {
     std::vector<std::string> out;
     if (!has(name)) return out;
-    const Json* field = find(name);
-    bool texts = field->is_array();
-    for (const Json& each : *field) {
-      texts = texts && each.is_string();
-      if (texts) out.push_back(each.get<std::string>());
+    const Value* field = find(name);
+    bool texts = field->kind == Kind::list;
+    for (const Value* each = field->begin(); each != field->end(); each = each->next()) {
+      texts = texts && each->kind == Kind::text;
+      if (texts) out.emplace_back(each->text);
     }
     if (!texts) fault(words::SessionSay::field_not_text, name);
     return out;
   }
 
-  std::vector<Json> objects_or_none(const char* name) {
-    std::vector<Json> out;
+  std::vector<const Value*> objects_or_none(const char* name) {
+    std::vector<const Value*> out;
     if (!has(name)) return out;
-    const Json* field = find(name);
-    if (!field->is_array()) return fault(words::SessionSay::field_not_list, name), out;
-    for (const Json& each : *field) {
-      if (!each.is_object()) return fault(words::SessionSay::field_not_object, name), out;
+    const Value* field = find(name);
+    if (field->kind != Kind::list) return fault(words::SessionSay::field_not_list, name), out;
+    for (const Value* each = field->begin(); each != field->end(); each = each->next()) {
+      if (each->kind != Kind::object) return fault(words::SessionSay::field_not_object, name), out;
       out.push_back(each);
     }
     return out;
@@ -84,9 +86,10 @@ public:
 
   bool yes(const char* name) {
     if (!has(name)) return false;
-    const Json* field = find(name);
-    if (!field->is_boolean()) return fault(words::SessionSay::field_not_yes_or_no, name), false;
-    return field->get<bool>();
+    const Value* field = find(name);
+    const bool known = field->kind == Kind::yes || field->kind == Kind::no;
+    if (!known) return fault(words::SessionSay::field_not_yes_or_no, name), false;
+    return field->kind == Kind::yes;
   }
 
   // A word of a closed list; one that is not in it makes the event unknown, not damaged.
@@ -98,20 +101,24 @@ public:
     return known.value_or(E{});
   }
 
-  Json object(const char* name) {
-    const Json* field = find(name);
-    if (!field) return Json::object();
-    if (!field->is_object())
-      return fault(words::SessionSay::field_not_object, name), Json::object();
+  const Value& object(const char* name) {
+    static const Value nothing{};
+    const Value* field = find(name);
+    if (!field) return nothing;
+    if (field->kind != Kind::object)
+      return fault(words::SessionSay::field_not_object, name), nothing;
     return *field;
   }
 
   Ref ref(const char* name) {
-    const Json* field = find(name);
-    const bool good = field && field->is_array() && field->size() == 2 && (*field)[0].is_string() &&
-                      (*field)[1].is_number_unsigned();
+    const Value* field = find(name);
+    const bool filled = field && field->kind == Kind::list && field->begin() != field->end();
+    const Value* session = filled ? field->begin() : nullptr;
+    const Value* n = filled && session->next() != field->end() ? session->next() : nullptr;
+    const bool good =
+        n && n->next() == field->end() && session->kind == Kind::text && n->kind == Kind::natural;
     if (!good) return fault(words::SessionSay::field_not_a_line, name), Ref{};
-    return {(*field)[0].get<std::string>(), (*field)[1].get<std::uint64_t>()};
+    return {std::string(session->text), n->natural};
   }
 
   void take_fault_of(const Fields& inner) {
@@ -124,18 +131,22 @@ public:
   bool unknown_word() const { return unknown_word_; }
 
 private:
-  const Json* find(const char* name) {
-    const auto at = object_.find(name);
-    if (at != object_.end()) return &*at;
-    fault(words::SessionSay::field_missing, name);
-    return nullptr;
+  const Value* find(const char* name) {
+    const Value* at = object_.field(name);
+    if (!at) fault(words::SessionSay::field_missing, name);
+    return at;
+  }
+
+  static std::string written(const Value& number) {
+    if (number.kind == Kind::natural) return Json(number.natural).dump();
+    return (number.kind == Kind::negative ? Json(number.negative) : Json(number.real)).dump();
   }
 
   void fault(words::Sentence what, const char* name, std::string value = "") {
     if (!fault_) fault_ = words::Error{what, {name, std::move(value)}};
   }
 
-  const Json& object_;
+  const Value& object_;
   std::optional<words::Error> fault_;
   bool unknown_word_ = false;
 };

@@ -4,6 +4,8 @@
 #include "session/by_batch.hpp"
 
 #include <algorithm>
+#include <limits>
+#include <utility>
 
 namespace session {
 
@@ -11,7 +13,7 @@ namespace {
 
 constexpr std::size_t kept_each = 64; // lines, between two states to which a fold can go back
 
-std::set<Ref> named_by_later(const std::vector<Entry>& entries) {
+std::set<Ref> named_by_later(const Grown<Entry>& entries) {
   std::set<Ref> named;
   for (const Entry& e : entries)
     if (const auto* as = std::get_if<AsBefore>(&e.event)) named.insert(as->line);
@@ -92,18 +94,47 @@ void Folding::read(const Logs& logs, const std::string& batch, const Lessons& le
     return;
   }
   const std::size_t same = alike(*start, lines);
-  while (!states_.empty() && states_.back().taken > same) states_.pop_back();
   if (same == 0) states_ = {*std::move(start)};
-  const auto taken = static_cast<std::ptrdiff_t>(states_.back().taken);
-  std::move(lines_.of.entries.begin(), lines_.of.entries.begin() + taken, lines.of.entries.begin());
+  while (states_.back().taken > same) states_.pop_back();
+  lines.of.entries.take_first(lines_.of.entries, states_.back().taken);
   lines_ = std::move(lines);
-  FoldState state = states_.back();
-  if (state.taken % kept_each != 0) states_.pop_back();
+  so_far_.clear();
+  lines_read_.clear();
+  for (const Log* log : logs) lines_read_[log->session] = log->lines.size();
+  take_from(same);
+}
+
+void Folding::read_on(const Log& log, const Logs& logs, const std::string& batch,
+                      const Lessons& lessons) {
+  if (states_.empty()) return read(logs, batch, lessons);
+  auto known = so_far_.find(log.session);
+  if (known == so_far_.end()) {
+    const auto lines = lines_read_.find(log.session);
+    const std::size_t read = lines == lines_read_.end() ? 0 : lines->second;
+    known = so_far_.emplace(log.session, read_so_far(lines_, log, read)).first;
+  }
+  std::size_t first = lines_.of.entries.size();
+  const bool goes = go_on(lines_, known->second, log, batch, first);
+  while (states_.back().taken > first) states_.pop_back();
+  if (!goes) return read(logs, batch, lessons);
+  take_from(first);
+}
+
+void Folding::take_from(std::size_t same) {
+  while (states_.back().taken > same) states_.pop_back();
+  changed_ = std::min(changed_, same);
+  const bool on_the_way = states_.back().taken % kept_each != 0;
+  FoldState state = on_the_way ? std::move(states_.back()) : states_.back();
+  if (on_the_way) states_.pop_back();
   while (state.taken < lines_.of.entries.size()) {
     take(state, lines_);
     if (state.taken % kept_each == 0) states_.push_back(state);
   }
   if (state.taken % kept_each != 0) states_.push_back(std::move(state));
+}
+
+std::size_t Folding::changed_from() {
+  return std::exchange(changed_, std::numeric_limits<std::size_t>::max());
 }
 
 std::optional<Batch> Folding::at(const std::optional<Moment>& now) const& {

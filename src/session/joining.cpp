@@ -39,18 +39,10 @@ void insert_new(Log& log, ByNumber& lines, File& part) {
   }
 }
 
-Log joined(const std::string& session, std::vector<File*>& parts) {
-  std::stable_sort(parts.begin(), parts.end(), [](const File* a, const File* b) {
-    return std::tie(a->part, a->from) < std::tie(b->part, b->from);
-  });
-  Log log;
-  log.session = session;
+void put_together(Log& log, std::vector<File*>& parts) {
   ByNumber lines;
   int newest = 0;
   for (File* part : parts) {
-    if (log.device.empty()) log.device = part->device;
-    log.future |= part->future;
-    log.damaged |= part->damaged;
     if (part->lines.empty()) continue; // from where on it takes over, nobody knows
     if (part->part > newest) lines.erase(lines.lower_bound(part->from), lines.end());
     newest = part->part;
@@ -58,6 +50,25 @@ Log joined(const std::string& session, std::vector<File*>& parts) {
   }
   log.lines.reserve(lines.size());
   for (const auto& [n, line] : lines) log.lines.push_back(std::move(*line));
+}
+
+Log joined(const std::string& session, std::vector<File*>& parts) {
+  std::stable_sort(parts.begin(), parts.end(), [](const File* a, const File* b) {
+    return std::tie(a->part, a->from) < std::tie(b->part, b->from);
+  });
+  Log log;
+  log.session = session;
+  for (const File* part : parts) {
+    if (log.device.empty()) log.device = part->device;
+    log.future |= part->future;
+    log.damaged |= part->damaged;
+  }
+  const bool whole = parts.size() == 1 && parts.front()->part == 0;
+  if (whole)
+    log.lines = std::move(parts.front()->lines);
+  else
+    put_together(log, parts);
+  for (File* part : parts) part->lines = {}; // so that no more than one session is there twice
   find_missing(log);
   log.damaged |= !log.contradicted.empty();
   return log;

@@ -6,41 +6,31 @@
 
 namespace session {
 
-namespace {
-
-void set_clocks(const std::vector<Resolved>& items, BatchLines& out) {
-  Clock clock = 0;
-  for (std::size_t i = 0; i < items.size(); ++i) {
-    const Resolved& item = items[i];
-    const double own = static_cast<double>(item.t) / 1000;
-    const auto known = out.anchors.find(item.ref.session);
-    if (known == out.anchors.end()) {
-      const double since = static_cast<double>(item.at - items.front().at) / 1000;
-      out.anchors[item.ref.session] = std::max(clock, since) - own;
-    }
-    clock = std::max(clock, out.anchors[item.ref.session] + own);
-    out.entries[i].clock = clock;
+Clock clock_behind(BatchLines& lines, const Ref& line, std::int64_t at, std::int64_t t) {
+  const Clock last = lines.entries.empty() ? 0 : lines.entries.back().clock;
+  const std::int64_t first_at = lines.entries.empty() ? at : lines.entries.front().at;
+  const double own = static_cast<double>(t) / 1000;
+  const auto known = lines.anchors.find(line.session);
+  if (known == lines.anchors.end()) {
+    const double since = static_cast<double>(at - first_at) / 1000;
+    lines.anchors[line.session] = std::max(last, since) - own;
   }
+  return std::max(last, lines.anchors[line.session] + own);
+}
+
+Clock left_before(BatchLines& lines, std::size_t i) {
+  const Entry& e = lines.entries[i];
+  if (i == 0 || e.ref.session == lines.entries[i - 1].ref.session) return e.clock;
+  const Entry& before = lines.entries[i - 1];
+  return std::clamp(lines.ends[before.ref.session], before.clock, e.clock);
 }
 
 // Its last line may be of another batch, or of none.
-void set_ends(const Logs& logs, BatchLines& out) {
-  for (const Log* log : logs) {
-    const auto anchor = out.anchors.find(log->session);
-    if (anchor == out.anchors.end() || log->lines.empty()) continue;
-    const double own = static_cast<double>(log->lines.back().t) / 1000;
-    out.ends[log->session] = anchor->second + own;
-    if (std::holds_alternative<Left>(log->lines.back().event)) out.over.insert(log->session);
-  }
-  const auto& entries = out.entries;
-  for (std::size_t i = 0; i < entries.size(); ++i) {
-    const bool another = i > 0 && entries[i].ref.session != entries[i - 1].ref.session;
-    out.left_at.push_back(another ? std::clamp(out.ends[entries[i - 1].ref.session],
-                                               entries[i - 1].clock, entries[i].clock)
-                                  : entries[i].clock);
-  }
-}
-
+void note_end(BatchLines& lines, const Log& log) {
+  const auto anchor = lines.anchors.find(log.session);
+  if (anchor == lines.anchors.end() || log.lines.empty()) return;
+  lines.ends[log.session] = anchor->second + static_cast<double>(log.lines.back().t) / 1000;
+  if (std::holds_alternative<Left>(log.lines.back().event)) lines.over.insert(log.session);
 }
 
 BatchLines lines_of(const Logs& logs, const std::string& batch) {
@@ -53,15 +43,17 @@ BatchLines lines_of(const Logs& logs, const std::string& batch) {
     entry.event = *line.event;
     entry.withdrawn = line.withdrawn;
     entry.corrected = line.corrected;
+    entry.clock = clock_behind(out, line.ref, line.at, line.t);
     const bool only_says = std::holds_alternative<Corrected>(entry.event);
     out.entries.push_back(std::move(entry));
     out.cards.push_back(only_says ? nullptr : std::move(line.card));
     out.tools.push_back(std::move(line.tool));
   }
-  set_clocks(resolved.lines, out);
-  set_ends(logs, out);
+  for (const Log* log : logs) note_end(out, *log);
+  for (std::size_t i = 0; i < out.entries.size(); ++i) out.left_at.push_back(left_before(out, i));
   out.laid_out = std::move(resolved.laid_out);
   out.warnings = std::move(resolved.warnings);
+  out.moved = resolved.moved;
   out.damaged = resolved.damaged;
   out.newer = resolved.newer;
   return out;

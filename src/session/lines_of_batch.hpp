@@ -9,7 +9,7 @@
 namespace session {
 
 struct BatchLines {
-  std::vector<Entry> entries;    // ordered by (at, session, n), clocks set, withdrawn ones marked,
+  Grown<Entry> entries;          // ordered by (at, session, n), clocks set, withdrawn ones marked,
                                  // corrected ones as the correction says
   std::vector<SharedCard> cards; // for each entry that adds or weighs: its card; else null
   std::vector<SharedCard> tools; // for each addition: its dropper or spoon; else null
@@ -19,10 +19,18 @@ struct BatchLines {
   std::set<std::string> over;            // sessions that ended in good order
   std::vector<Clock> left_at; // for each entry: until when the session of the one before was there
   std::vector<Warning> warnings;
+  bool moved = false;   // a correction has put a line at another moment
   bool damaged = false; // a log that speaks of the batch is
   bool newer = false;   // a log that speaks of it is of a newer format
 };
 
 BatchLines lines_of(const Logs& logs, const std::string& batch);
+
+// When a session wrote its last line, if it speaks of the batch.
+void note_end(BatchLines& lines, const Log& log);
+// The moment of a line that comes behind all others of its batch.
+Clock clock_behind(BatchLines& lines, const Ref& line, std::int64_t at, std::int64_t t);
+// Until when the session of the line before was there, of a line that has its clock.
+Clock left_before(BatchLines& lines, std::size_t i);
 
 }

@@ -66,6 +66,10 @@ paint::SpeckWord word_of(Specks specks) {
 
 }
 
+std::vector<MulledPigment> pigments_mulled(const Batch& batch) {
+  return batch.newer ? std::vector<MulledPigment>() : pigments_seen(batch);
+}
+
 Mulled mulled(const Batch& batch) {
   Mulled out;
   if (batch.newer) return out;

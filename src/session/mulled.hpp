@@ -25,5 +25,6 @@ struct Mulled {
 // forgotten: what comes after it tells nothing. Without pigments where paint of another batch is in
 // it, which was mulled there.
 Mulled mulled(const Batch& batch);
+std::vector<MulledPigment> pigments_mulled(const Batch& batch); // of it, these alone
 
 }

@@ -312,17 +312,18 @@ void bind_runs(Reading& r) {
 // that bear one number that counts which chains, and then the first; the same line once more, as it
 // stands, is a copy.
 void keep_lines(Reading& r) {
-  std::vector<const Entry*> all;
-  for (const Entry& e : r.entries)
+  std::vector<Entry*> all, kept;
+  for (Entry& e : r.entries)
     if (r.runs[e.run].rank) all.push_back(&e);
   const auto place = [&](const Entry* e) {
     const bool began = std::holds_alternative<Began>(e->line.event);
     return std::tuple(e->line.n, !began, *r.runs[e->run].rank, e->raw);
   };
-  std::sort(all.begin(), all.end(), [&](auto* a, auto* b) { return place(a) < place(b); });
+  const auto before = [&](auto* a, auto* b) { return place(a) < place(b); };
+  if (!std::is_sorted(all.begin(), all.end(), before)) std::sort(all.begin(), all.end(), before);
   const Entry *last = nullptr, *beginning = nullptr;
   const Entry* numbered = nullptr;
-  for (const Entry* e : all) {
+  for (Entry* e : all) {
     const bool of_part = is_beginning_of_part(r.file, e->line);
     const Entry*& same = of_part ? beginning : numbered;
     if (same && (of_part || same->line.n == e->line.n)) {
@@ -334,9 +335,11 @@ void keep_lines(Reading& r) {
     if (auto odd = before ? odd_after(before->line, e->line) : std::nullopt; odd && !r.file.future)
       r.damaged(e->raw, *std::move(odd));
     if (!last || last->raw < e->raw) last = e;
-    r.file.lines.push_back(e->line);
+    kept.push_back(e);
   }
   r.file.ended = last && std::holds_alternative<Left>(last->line.event);
+  r.file.lines.reserve(kept.size());
+  for (Entry* e : kept) r.file.lines.push_back(std::move(e->line));
 }
 
 bool says_left(const File& file) {

@@ -58,10 +58,31 @@ void collect(const Log& log, const std::string& batch, Resolution& out) {
 }
 
 void order(std::vector<Resolved>& lines) {
-  std::sort(lines.begin(), lines.end(), [](const Resolved& a, const Resolved& b) {
+  const auto before = [](const Resolved& a, const Resolved& b) {
     return std::tie(a.at, a.ref) < std::tie(b.at, b.ref);
-  });
+  };
+  if (!std::is_sorted(lines.begin(), lines.end(), before))
+    std::sort(lines.begin(), lines.end(), before);
 }
+
+class ByRef {
+public:
+  explicit ByRef(std::vector<Resolved>& lines) {
+    for (Resolved& line : lines) lines_.push_back(&line);
+    if (!std::is_sorted(lines_.begin(), lines_.end(), before))
+      std::stable_sort(lines_.begin(), lines_.end(), before);
+  }
+  Resolved* find(const Ref& ref) const {
+    const auto after = std::upper_bound(
+        lines_.begin(), lines_.end(), ref,
+        [](const Ref& wanted, const Resolved* line) { return wanted < line->ref; });
+    return after == lines_.begin() || !((*(after - 1))->ref == ref) ? nullptr : *(after - 1);
+  }
+
+private:
+  static bool before(const Resolved* a, const Resolved* b) { return a->ref < b->ref; }
+  std::vector<Resolved*> lines_;
+};
 
 std::string name_of(const Ref& ref) { return ref.session + " " + std::to_string(ref.n); }
 
@@ -71,14 +92,12 @@ void withdraw(Resolution& out) {
   for (const Resolved& line : out.lines)
     if (std::holds_alternative<Withdrawn>(*line.event)) withdrawals.push_back(&line);
   if (withdrawals.empty()) return;
-  std::map<Ref, Resolved*> by_ref;
-  for (Resolved& line : out.lines) by_ref[line.ref] = &line;
+  const ByRef by_ref(out.lines);
   for (auto w = withdrawals.rbegin(); w != withdrawals.rend(); ++w) {
     if ((*w)->withdrawn) continue;
     const Ref& gone = std::get<Withdrawn>(*(*w)->event).line;
-    const auto found = by_ref.find(gone);
-    if (found != by_ref.end())
-      found->second->withdrawn = true;
+    if (Resolved* found = by_ref.find(gone))
+      found->withdrawn = true;
     else
       out.warnings.push_back({WarningKind::withdrawn_missing, (*w)->ref, name_of(gone)});
   }
@@ -131,25 +150,22 @@ void correct(Resolved& line, const Borne& own, const Resolved& correction) {
 }
 
 void apply_corrections(Resolution& out) {
-  std::map<Ref, Resolved*> by_ref;
+  const ByRef by_ref(out.lines);
   std::vector<Borne> own;
-  for (Resolved& line : out.lines) {
-    by_ref[line.ref] = &line;
-    own.push_back({line.at, line.t});
-  }
+  for (const Resolved& line : out.lines) own.push_back({line.at, line.t});
   for (const Resolved& correction : out.lines) {
     const auto* c = std::get_if<Corrected>(correction.event);
     if (!c || correction.withdrawn) continue;
-    const auto found = by_ref.find(c->line);
-    if (found == by_ref.end()) {
+    Resolved* found = by_ref.find(c->line);
+    if (!found) {
       out.warnings.push_back({WarningKind::corrected_missing, correction.ref, name_of(c->line)});
-    } else if (const auto why = without_effect(*c, *found->second)) {
+    } else if (const auto why = without_effect(*c, *found)) {
       out.warnings.push_back({*why, correction.ref, name_of(c->line)});
-    } else if (!say_instead(out, *found->second, *c->says)) {
+    } else if (!say_instead(out, *found, *c->says)) {
       out.warnings.push_back({WarningKind::corrected_kind, correction.ref, name_of(c->line)});
     } else {
-      correct(*found->second, own[static_cast<std::size_t>(found->second - out.lines.data())],
-              correction);
+      correct(*found, own[static_cast<std::size_t>(found - out.lines.data())], correction);
+      out.moved |= c->by_ms.has_value();
     }
   }
   order(out.lines);

@@ -33,6 +33,7 @@ struct Resolution {            // holds while the logs do
   std::vector<std::unique_ptr<const Event>> said;
   std::map<std::string, SharedCard> laid_out;
   std::vector<Warning> warnings;
+  bool moved = false;   // a correction has put a line at another moment
   bool damaged = false; // a log that speaks of the batch is
   bool newer = false;   // a log that speaks of it is of a newer format
 };

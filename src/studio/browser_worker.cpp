@@ -33,4 +33,9 @@ void Worker::give(std::function<void()> job) {
   if (jobs_->waiting.size() == 1) Jobs::next_of(jobs_);
 }
 
+void do_both(const std::function<void()>& one, const std::function<void()>& other) {
+  one();
+  other();
+}
+
 }

@@ -6,6 +6,7 @@
 #include "studio/journal.hpp"
 #include "studio/kept.hpp"
 #include "studio/sentences.hpp"
+#include "studio/understand.hpp"
 #include "studio/watch.hpp"
 
 #include <cerrno>
@@ -155,8 +156,7 @@ std::unique_ptr<disk::Disk> open(const Path& root, const std::optional<disk::Fau
 
 Reading reading_of(const disk::Answer& answer, const std::string& prefix) {
   Reading out;
-  for (const disk::FileBytes& file : answer.files)
-    out.files.push_back(session::read_file(prefix + file.name, file.bytes));
+  out.files = understand(answer.files, prefix);
   for (const disk::Failure& failure : answer.failures) out.faults.push_back(error(failure));
   return out;
 }

@@ -1,6 +1,7 @@
 #include "studio/watch.hpp"
 
 #include "studio/sentences.hpp"
+#include "studio/understand.hpp"
 
 #include <memory>
 #include <utility>
@@ -9,9 +10,7 @@ namespace studio {
 
 namespace {
 
-std::string shown(Location place, const std::string& name) {
-  return place == Location::fallback ? fallback_prefix + name : name;
-}
+std::string prefix_of(Location place) { return place == Location::fallback ? fallback_prefix : ""; }
 
 }
 
@@ -48,11 +47,13 @@ void Watch::take(Location place, disk::Answer answer) {
   // Shared, since a job must be copyable.
   const auto files = std::make_shared<std::vector<disk::FileBytes>>(std::move(answer.files));
   worker_.give([this, place, files] {
-    for (const disk::FileBytes& file : *files) {
-      session::File read = session::read_file(shown(place, file.name), file.bytes);
-      understood_.session_of[{place, file.name}] = read.session;
-      understood_.files[{place, file.name}] = std::move(read);
+    std::vector<session::File> read = understand(*files, prefix_of(place));
+    for (std::size_t i = 0; i < read.size(); ++i) {
+      const Name name{place, (*files)[i].name};
+      understood_.session_of[name] = read[i].session;
+      understood_.files[name] = std::move(read[i]);
     }
+    files->clear(); // their bytes are needed no more
   });
   to_come_[place] = answer.to_come;
   if (answer.to_come == 0) to_come_.erase(place);

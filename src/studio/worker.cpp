@@ -3,6 +3,7 @@
 #include <condition_variable>
 #include <deque>
 #include <mutex>
+#include <system_error>
 #include <thread>
 
 namespace studio {
@@ -45,6 +46,15 @@ void Worker::give(std::function<void()> job) {
     jobs_->waiting.push_back(std::move(job));
   }
   jobs_->something.notify_one();
+}
+
+void do_both(const std::function<void()>& one, const std::function<void()>& other) {
+  std::thread beside;
+  try {
+    beside = std::thread(other);
+  } catch (const std::system_error&) { other(); } // the system gives none
+  one();
+  if (beside.joinable()) beside.join();
 }
 
 }

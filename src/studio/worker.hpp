@@ -23,4 +23,8 @@ private:
   std::shared_ptr<Jobs> jobs_;
 };
 
+// Returns when both are done: at the same time, or where there is no second thread one after the
+// other. They must not throw.
+void do_both(const std::function<void()>& one, const std::function<void()>& other);
+
 }

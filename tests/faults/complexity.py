@@ -1,9 +1,9 @@
 #!/usr/bin/python3
-"""Counts the instructions of the real program on files that are made to be slow to read.
+"""Counts the instructions of the real program on files made to be slow to read, and on a long batch.
 
-Usage: complexity.py SLABSIDE [LINES]     LINES: of the smaller file of each kind, 600 unless said
+Usage: complexity.py SLABSIDE [LINES]     LINES: of the smaller one of each kind, 600 unless said
 
-Twice the file may take at most 2.3 times the instructions, less those of a studio with nothing in
+Twice as much may take at most 2.3 times the instructions, less those of a studio with nothing in
 it. They are counted by valgrind and not by a clock, so the answer is the same each time.
 """
 
@@ -33,8 +33,8 @@ def sealed(bodies, part=0):
     return out
 
 
-def began(part=0, start=0):
-    return BEGAN.format(start, SESSION, part, f'"from":{start},' if part else "")
+def began(part=0, start=0, session=SESSION):
+    return BEGAN.format(start, session, part, f'"from":{start},' if part else "")
 
 
 def felt(n, how="right"):
@@ -71,8 +71,8 @@ def split(many, most=60000):
 
 
 def beginnings(count):
-    other = BEGAN.format(0, "{:012x}", 0, "")
-    return {NAME: b"".join(sealed([began()] + [other.format(i) for i in range(count)]))}
+    others = [began(session=f"{i:012x}") for i in range(count)]
+    return {NAME: b"".join(sealed([began()] + others))}
 
 
 def same_number(count):
@@ -95,13 +95,33 @@ def no_lines(count):
 CASES = [descending, gaps, contradictions, keys, beginnings, same_number, parts, zeros, no_lines]
 
 
+TAPS = """at 2026-11-25T14:32:00+01:00
+seed 7
+tap pigment pb28
+tap weigh
+type 12
+tap begin
+"""
+
+
+def long_batch(count):
+    """Of one batch: a tap costs no more where it has many."""
+    round_ = "tap add gum_12 x8 every 2\nwait 5\ntap felt too_sticky\ntap undo\ntap add gum_12\n"
+    return {"evening.taps": (TAPS + round_ * (count // 12)).encode()}
+
+
 def instructions(program, files, folder, command):
     sessions = folder / "studio" / "sessions"
     sessions.mkdir(parents=True)
     for name, data in files.items():
-        (sessions / f"{name}.jsonl").write_bytes(data)
+        place = folder / name if name.endswith(".taps") else sessions / f"{name}.jsonl"
+        place.write_bytes(data)
+    if not files:
+        (folder / "evening.taps").write_text(TAPS)
     words = {"check": ["check", folder / "studio", "--fallback", ""],
-             "mend": ["mend", "--studio", folder / "studio", "--fallback", "", "--out", folder / "new"]}
+             "mend": ["mend", "--studio", folder / "studio", "--fallback", "", "--out", folder / "new"],
+             "play": ["play", folder / "evening.taps", "--studio", folder / "studio",
+                      "--fallback", ""]}
     run = subprocess.run(["valgrind", "--tool=callgrind", "--callgrind-out-file=/dev/null", program,
                           *words[command]], capture_output=True, text=True)
     assert run.returncode in (0, 1), run.stderr
@@ -113,9 +133,9 @@ def main():
     count = int(sys.argv[2]) if len(sys.argv) > 2 else 600
     slow = 0
     with tempfile.TemporaryDirectory() as root:
-        for command in ("check", "mend"):
+        for command, cases in (("check", CASES), ("mend", CASES), ("play", [long_batch])):
             nothing = instructions(program, {}, pathlib.Path(root) / f"{command}-0", command)
-            for case in CASES:
+            for case in cases:
                 one, two = (instructions(program, case(size), pathlib.Path(root)
                                          / f"{command}-{case.__name__}-{size}", command) - nothing
                             for size in (count, 2 * count))

@@ -2,6 +2,7 @@
 #include "fuzz/must.hpp"
 #include "fuzz/seal.hpp"
 #include "session/bytes.hpp"
+#include "session/same_tree.hpp"
 #include "words/session_says.hpp"
 
 using fuzz::must;
@@ -35,6 +36,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   must(sealed.has_value() == seal.has_value(), "there is a seal or none");
   if (sealed) must(session::is_intact(*sealed) == fuzz::fits(text, *seal), "the seal fits or not");
 
+  must(same_tree::read_alike(text), "two readers read the same");
   const auto line = session::decode(text);
   const auto newer = session::decode_newer(text);
   if (!line) return 0;

@@ -5,7 +5,10 @@
 
 #include <doctest/doctest.h>
 
+#include <cstdlib>
 #include <random>
+#include <string>
+#include <utility>
 
 using namespace session;
 
@@ -36,6 +39,7 @@ struct Evening {
     put(0, Added{"pb28", Unit::g, 12, ""});
     put(0, Added{"gum", Unit::g, 9, ""});
   }
+  bool only_first = true; // has written since it was asked
   int below(int n) { return static_cast<int>(random() % static_cast<unsigned>(n)); }
   void put(int who, Event event) {
     done.push_back(writers[static_cast<std::size_t>(who)].put(batch, std::move(event)));
@@ -46,6 +50,7 @@ struct Evening {
   }
   void one_thing() {
     const int who = below(8) == 0 ? 1 : 0;
+    only_first = only_first && who == 0;
     for (make::Writer& w : writers) w.wait(below(20) == 0 ? 2400 : below(90));
     const Added drop{below(3) ? "gum" : "water", Unit::drops, 1.0 + below(3),
                      below(3) ? "bulb" : "pipette"};
@@ -103,6 +108,76 @@ TEST_CASE("a fold that goes on is a fold from nothing, to the last digit") {
         REQUIRE(exactly::same(going.at(now), fold(all_of(logs), batch, now, lessons)));
     }
   }
+}
+
+namespace {
+
+// As the program does it: line by line where only its own session has grown.
+void read_on(Folding& going, Evening& evening) {
+  const std::vector<Log>& logs = evening.read();
+  if (std::exchange(evening.only_first, true))
+    going.read_on(logs.front(), all_of(logs), batch, {});
+  else
+    going.read(all_of(logs), batch, {});
+}
+
+bool as_from_nothing(const Folding& going, const Evening& evening) {
+  return exactly::same(going.at(std::nullopt), fold(all_of(evening.logs), batch));
+}
+
+// More of them where somebody wants to be sure: 100000 take half an hour.
+unsigned evenings() {
+  const char* wanted = std::getenv("SLABSIDE_EVENINGS");
+  return wanted ? static_cast<unsigned>(std::stoul(wanted)) : 100;
+}
+
+}
+
+TEST_CASE("a fold that is told of each line is a fold from nothing, to the last digit") {
+  for (unsigned seed = 1; seed <= evenings(); ++seed) {
+    Evening evening(seed);
+    Folding going;
+    for (int i = 0; i < 30; ++i) {
+      evening.one_thing();
+      if (evening.below(4) > 0) read_on(going, evening);
+    }
+    read_on(going, evening);
+    CAPTURE(seed);
+    REQUIRE(as_from_nothing(going, evening));
+  }
+}
+
+TEST_CASE("a long evening, told line by line") {
+  Evening evening(77);
+  Folding going;
+  for (int i = 0; i < 400; ++i) {
+    evening.one_thing();
+    read_on(going, evening);
+    CAPTURE(i);
+    if (i % 19 == 0) REQUIRE(as_from_nothing(going, evening));
+  }
+}
+
+TEST_CASE("lines are added behind those that are there, where they alter nothing before them") {
+  Evening evening(5);
+  Folding going;
+  read_on(going, evening);
+  going.changed_from();
+  const auto first_changed = [&](Event event) {
+    evening.put(0, std::move(event));
+    read_on(going, evening);
+    REQUIRE(as_from_nothing(going, evening));
+    return going.changed_from();
+  };
+  const Added drop{"gum", Unit::drops, 1, "bulb"};
+  for (std::size_t i = 0; i < 100; ++i) REQUIRE(first_changed(drop) == i + 3);
+  const Ref one = evening.done[90];
+  CHECK(first_changed(Felt{Feel::right, By::muller}) == 103);
+  CHECK(first_changed(Withdrawn{one}) == 90);
+  CHECK(first_changed(Withdrawn{one}) == 105);
+  CHECK(first_changed(Corrected{
+            evening.done[80], Corrected::Says{Added{"water", Unit::g, 2, ""}}, {}}) == 80);
+  CHECK(first_changed(drop) == 107);
 }
 
 TEST_CASE("a fold goes to another batch, and to none") {
