@@ -25,13 +25,14 @@ struct Read { // into the entry, line after line
   BookEntry& entry;
   const session::Resolved* line = nullptr;
   std::string pigments;
-  std::set<std::string> known; // of them
   bool opened = false;
   const session::Offsets& offsets;
   session::GramsAdded grams_added;
+  bool some_in_jar = false;
 
   void operator()(const session::Opened& o) {
     opened = true;
+    lay(BookEntry::on_slab);
     if (entry.opened_at == 0) {
       entry.opened_at = line->at;
       entry.offset_min = session::offset_of(offsets, line->ref);
@@ -40,7 +41,8 @@ struct Read { // into the entry, line after line
     entry.again_of = o.again_of;
   }
   void operator()(const session::LaidOut& laid) {
-    if (laid.card->kind() == session::CardKind::pigment && known.insert(laid.card->id).second)
+    if (laid.card->kind() == session::CardKind::pigment &&
+        entry.pigments.insert(laid.card->id).second)
       pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
   }
   void operator()(const session::Added& a) {
@@ -51,22 +53,45 @@ struct Read { // into the entry, line after line
   void operator()(const session::Poured&) {
     entry.poured_at = line->at;
     entry.has_left_slab = true;
+    if (entry.lies == BookEntry::in_jar || !some_in_jar) entry.lies = BookEntry::nowhere;
   }
   void operator()(const session::Moved& m) {
-    if (m.from == session::Place::slab) entry.has_left_slab = true;
+    if (m.to == session::Place::slab) lay(BookEntry::on_slab);
+    if (m.from != session::Place::slab) return;
+    entry.has_left_slab = some_in_jar = true;
+    if (is_all(m.quantity)) lay(BookEntry::in_jar);
   }
-  void operator()(const session::Gathered&) { entry.has_left_slab = true; }
-  void operator()(const session::Closed&) { entry.has_left_slab = true; }
+  void operator()(const session::Lost& lost) {
+    if (is_all(lost.quantity) && !some_in_jar) entry.lies = BookEntry::nowhere;
+  }
+  void operator()(const session::Gathered&) { off_the_slab(); }
+  void operator()(const session::Closed&) { off_the_slab(); }
+  void operator()(const session::StageBegan&) {
+    if (entry.lies == BookEntry::in_jar) lay(BookEntry::on_slab);
+  }
   void operator()(const session::Discarded&) { entry.discarded = true; }
-  template <words::one_of<
-      session::Began, session::LaidOut, session::PutAway, session::Planned, session::RoomSet,
-      session::CautionsSeen, session::Added, session::Felt, session::StageBegan, session::GoesOn,
-      session::Dot, session::Trouble, session::BottleWeighed, session::CountLost, session::Lost,
-      session::Weighed, session::AsBefore, session::Found, session::PanWeighed, session::Noted,
-      session::SetAside, session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-      session::ClockJumped, session::Left, session::Unknown>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Planned,
+                          session::RoomSet, session::CautionsSeen, session::Felt, session::GoesOn,
+                          session::Dot, session::Trouble, session::BottleWeighed,
+                          session::CountLost, session::Weighed, session::AsBefore, session::Found,
+                          session::PanWeighed, session::Noted, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
+
+  static bool is_all(const session::Quantity& quantity) {
+    return !quantity.g && quantity.share == 1;
+  }
+  void lay(BookEntry::Lies where) {
+    if (entry.poured_at > 0) return;
+    if (entry.lies != where) entry.lies_since = line->at;
+    entry.lies = where;
+  }
+  void off_the_slab() {
+    entry.has_left_slab = some_in_jar = true;
+    if (entry.lies != BookEntry::nowhere) lay(BookEntry::in_jar);
+  }
 
   std::int64_t micrograms(const session::Added& a) {
     static const session::Card not_laid_out;
@@ -89,15 +114,24 @@ bool poured_lately(const BookEntry& entry, const Now& now) {
   return entry.poured_at > 0 && now.wall_ms - entry.poured_at < asks_lapse_ms;
 }
 
+bool asked_lately(const BookEntry& entry, const Now& now) {
+  const bool lies =
+      entry.lies != BookEntry::nowhere && now.wall_ms - entry.lies_since < waits_lapse_ms;
+  return lies || poured_lately(entry, now);
+}
+
 std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
   BookEntry entry;
   const session::Resolution resolved = session::resolve(logs_about(bench, batch), batch);
-  Read read{entry, nullptr, {}, {}, false, bench.offsets, {}};
+  Read read{entry, nullptr, {}, false, bench.offsets, {}};
   for (const session::Resolved& line : resolved.lines) {
     read.line = &line;
-    if (!line.withdrawn) std::visit(read, *line.event);
+    if (line.withdrawn) continue;
+    std::visit(read, *line.event);
+    if (entry.lies == BookEntry::on_slab && by_hand(*line.event)) entry.lies_since = line.at;
   }
   if (!read.opened) return std::nullopt;
+  if (is_newer(bench, batch)) entry.lies = BookEntry::nowhere; // nobody can take it up here
   entry.text = searched_in(entry, read.pigments, now);
   const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
   if (folded) entry.layer_at = next_layer_at(*folded);
@@ -132,7 +166,7 @@ void list_batches(Bench& bench) {
 }
 
 void read_anew(Bench& bench, const std::string& batch, const Now& now) {
-  bench.index.poured.erase(batch);
+  bench.index.asked.erase(batch);
   if (const auto before = bench.index.of.find(batch); before != bench.index.of.end()) {
     count_out(bench.index, before->second);
     bench.index.of.erase(before);
@@ -142,7 +176,7 @@ void read_anew(Bench& bench, const std::string& batch, const Now& now) {
   bench.index.lists_stale = bench.index.lists_stale || listed != stands_in(bench.batches, batch);
   if (!entry) return;
   count_in(bench.index, *entry);
-  if (listed && poured_lately(*entry, now)) bench.index.poured.insert(batch);
+  if (listed && asked_lately(*entry, now)) bench.index.asked.insert(batch);
   bench.index.of[batch] = *std::move(entry);
 }
 

@@ -12,6 +12,7 @@ enum class SharedPad {
   page_back,
   page_on,
   to_pans,
+  to_plan,
 };
 
 constexpr PadList list_of(SharedPad) { return PadList::shared; }

@@ -50,8 +50,8 @@ struct Fields {
     if (book.new_name)
       out.push_back({{BookPad::name_text, ""}, *book.new_name, Say::book_name_text});
   }
-  template <words::one_of<bench::SlabView, bench::CompareView, bench::TabletView, bench::PansView,
-                          bench::RangesView, bench::StoryView>
+  template <words::one_of<bench::TodayView, bench::SlabView, bench::CompareView, bench::TabletView,
+                          bench::PansView, bench::RangesView, bench::StoryView>
                 None>
   void operator()(const None&) const {}
 };
