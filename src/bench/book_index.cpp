@@ -3,6 +3,7 @@
 #include "bench/bench.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
+#include "paint/catalogue.hpp"
 #include "session/amounts.hpp"
 #include "session/in_words.hpp"
 #include "words/calendar.hpp"
@@ -42,8 +43,11 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::LaidOut& laid) {
     if (laid.card->kind() == session::CardKind::pigment &&
-        entry.pigments.insert(laid.card->id).second)
+        entry.pigments.insert(laid.card->id).second) {
       pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
+      if (const auto* known = paint::in_catalogue(laid.card->id))
+        for (const std::string& name : known->other_names) pigments += name + "\n";
+    }
   }
   void operator()(const session::Added& a) {
     if (!a.with.empty()) entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};

@@ -73,7 +73,7 @@ void refresh_index(Bench& bench, const Now& now); // what is stale
 bool is_discarded(const Bench& bench, const std::string& batch);
 bool lists_discarded(const Bench& bench); // the Book does
 
-// Batches, newest first, that bear this text: name, pigments, Colour Index names, verdicts, date
+// Batches, newest first, that bear this text: name, pigments by all their names, verdicts, date
 // ("2026-11", "26 Nov"). Where none bears it in one piece, those that bear all of its words.
 std::vector<std::string> batches_found(const Bench& bench, const std::string& text);
 

@@ -9,6 +9,7 @@ enum class SharedPad {
   undo,
   leave,
   search, // a text field
+  clear,  // empties it
   page_back,
   page_on,
   to_pans,

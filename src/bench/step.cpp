@@ -69,6 +69,7 @@ void search(Bench& bench, const std::string& text) {
 void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, TapOutcome& outcome) {
   if (!pad_of(layout(bench), pad)) return;
   outcome.tapped = pad;
+  if (pad.kind == SharedPad::clear) return search(bench, "");
   const std::string batch = bench.batch;
   const auto before = flow_of(bench);
   act(bench, pad, now, effects);

@@ -156,6 +156,9 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
     }
     h.tap("book");
     check_pads(layout(h.b), mm, 12, 12);
+    h.give(Text{{SharedPad::search, ""}, "a"});
+    check_pads(layout(h.b), mm, 12, 12);
+    h.tap("clear");
     CHECK(h.shows("page_on"));
     h.tap("batch " + h.b.batches.back());
     check_pads(layout(h.b), mm, 12, 12);
