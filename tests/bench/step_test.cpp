@@ -370,8 +370,6 @@ TEST_CASE("a closed batch is off the slab, and another size starts at its first 
   h.tap("close");
   CHECK(h.b.batch.empty());
   CHECK(std::get<BookView>(view(h.b, h.now()).screen).batch->progress == session::Progress::closed);
-  h.tap("slab");
-  CHECK(h.shows("to_plan"));
 }
 
 TEST_CASE("goodbye is said once, and nothing follows it") {
