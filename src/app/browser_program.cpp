@@ -54,6 +54,7 @@ commands::Sitting sitting(const bench::Display& display, const bench::Now& now) 
   out.session = bench::fresh_id(now);
   out.device = device_id(now);
   out.display = display;
+  out.opens_on = bench::Screen::today;
   out.wake = window::Window::wake;
   return out;
 }

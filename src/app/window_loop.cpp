@@ -133,6 +133,7 @@ int run_window(const WindowOptions& options) {
   commands::Setup setup = commands::usual_setup(options.studio, now, options.as_studio);
   setup.fault = options.fault;
   setup.display = display_of(window->size(), px_per_mm, bench::Hand::left);
+  setup.opens_on = bench::Screen::today;
   setup.wake = window::Window::wake;
   commands::EffectRunner runner(setup, now); // ends before the window does: its threads call wake
   saving = &runner;

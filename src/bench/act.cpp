@@ -17,10 +17,14 @@ bool belongs_to_number(PadKind kind) {
 
 std::optional<Screen> screen_of(PadKind pad) {
   if (pad == SharedPad::to_pans) return Screen::pans;
+  if (pad == SharedPad::to_plan) return Screen::plan;
   return screens.find(&ScreenRow::pad, pad);
 }
 
-void turn_to(Bench& bench, Screen screen, const Now& now) {
+// The tab of Slab takes up what was left there.
+void turn_to(Bench& bench, Screen screen, const Now& now, Effects& effects) {
+  if (screen == Screen::slab && bench.batch.empty() && !bench.plan.go_on.empty())
+    return take_up(bench, std::string(bench.plan.go_on), now, effects);
   if (screen == Screen::pans) open_pans_from_top_bar(bench, now);
   if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench);
   go_to(bench, screen);
@@ -35,6 +39,7 @@ void act_on_top_bar(Bench& bench, TopBarPad pad, Effects& effects) {
   case TopBarPad::night: bench.night = !bench.night; return;
   case TopBarPad::wipe: bench.locked = true; return;
   case TopBarPad::unlock: return; // held, see touch.hpp
+  case TopBarPad::today:
   case TopBarPad::shelf:
   case TopBarPad::plan:
   case TopBarPad::slab:
@@ -47,7 +52,6 @@ void act_on_top_bar(Bench& bench, TopBarPad pad, Effects& effects) {
 }
 
 void go_to(Bench& bench, Screen screen) {
-  if (screen == Screen::slab && bench.batch.empty()) return;
   bench.screen = screen;
   bench.keys.binding.reset();
   bench.number.reset();
@@ -63,11 +67,12 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   const auto to = screen_of(pad.kind);
   const bool leaves_shelf = bench.screen == Screen::shelf && to && to != Screen::shelf;
   if (leaves_shelf && !keep_card(bench, now, effects)) return;
-  if (to) return turn_to(bench, *to, now);
+  if (to) return turn_to(bench, *to, now, effects);
   if (const auto top_bar = pad.kind.as<TopBarPad>())
     return act_on_top_bar(bench, *top_bar, effects);
   if (bench.number && belongs_to_number(pad.kind)) return act_on_number(bench, pad, now, effects);
   switch (bench.screen) {
+  case Screen::today: return act_on_today(bench, pad, now, effects);
   case Screen::shelf: return act_on_shelf(bench, pad, now, effects);
   case Screen::plan: return act_on_plan(bench, pad, now, effects);
   case Screen::slab: return act_on_slab(bench, pad, now, effects);

@@ -14,6 +14,7 @@ void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& n
                  Effects& effects);
 // Of the line that is open: what it should have said.
 void correct_material(Bench& bench, const std::string& card, const Now& now, Effects& effects);
+void act_on_today(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects);

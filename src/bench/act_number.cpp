@@ -195,6 +195,7 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
   case PadList::slab: return use.weighed(session::Added{target.arg, session::Unit::g, value, ""});
   case PadList::top_bar:
   case PadList::shared:
+  case PadList::today:
   case PadList::choice:
   case PadList::more:
   case PadList::number:

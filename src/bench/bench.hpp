@@ -5,6 +5,7 @@
 
 #include "bench/book_index.hpp"
 #include "bench/book_pages.hpp"
+#include "bench/due.hpp"
 #include "bench/folds.hpp"
 #include "bench/layout.hpp"
 #include "bench/panel.hpp"
@@ -117,7 +118,7 @@ struct Effects {
 
 // ---- the state
 
-enum class Screen { shelf, plan, slab, pans, book, tablet };
+enum class Screen { today, shelf, plan, slab, pans, book, tablet };
 
 enum class NotCounted { bounced, slid, rested, other_finger };
 
@@ -244,6 +245,12 @@ struct ShelfState {
   int caution_page = 0;
 };
 
+struct TodayState {
+  std::vector<Due> waits;         // as of the last step that showed it
+  std::vector<std::string> again; // batches: the last good paints, each paint once
+  int page = 0;                   // of what waits
+};
+
 struct PansState {
   std::string batch;    // chosen here; empty: that of the Book or of the slab, else the latest
   bool judging = false; // else pouring
@@ -314,7 +321,7 @@ struct OtherPaint { // of an earlier batch, as a material
 struct Bench {
   Display display;
   bool night = false;
-  Screen screen = Screen::plan;
+  Screen screen = Screen::plan; // a window begins on Today, a script on Plan
   Panel panel;                  // of Slab
   std::int64_t asked_since = 0; // last line, order stamp, after which "found" was asked
   TapAmount amount;
@@ -331,6 +338,7 @@ struct Bench {
   ShelfState shelf_page;
   BookState book;
   PansState pans;
+  TodayState today;
   BookIndex index;
   Folds folds;
 

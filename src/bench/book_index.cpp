@@ -3,6 +3,7 @@
 #include "bench/bench.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
+#include "paint/catalogue.hpp"
 #include "session/amounts.hpp"
 #include "session/in_words.hpp"
 #include "words/calendar.hpp"
@@ -38,6 +39,7 @@ struct Read { // into the entry, line after line
   void operator()(const session::Opened& o) {
     BookEntry& entry = to.entry;
     to.opened = true;
+    lay(BookEntry::on_slab);
     if (entry.opened_at == 0) {
       entry.opened_at = line->at;
       entry.offset_min = session::offset_of(offsets, line->ref);
@@ -46,8 +48,11 @@ struct Read { // into the entry, line after line
     entry.again_of = o.again_of;
   }
   void operator()(const session::LaidOut& laid) {
-    if (laid.card->kind() == session::CardKind::pigment && to.known.insert(laid.card->id).second)
-      to.pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
+    if (laid.card->kind() != session::CardKind::pigment) return;
+    if (!to.entry.pigments.insert(laid.card->id).second) return;
+    to.pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
+    if (const auto* known = paint::in_catalogue(laid.card->id))
+      for (const std::string& name : known->other_names) to.pigments += name + "\n";
   }
   void operator()(const session::Added& a) {
     if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
@@ -57,24 +62,49 @@ struct Read { // into the entry, line after line
     to.entry.verdicts.push_back({line->ref, line->at, v});
   }
   void operator()(const session::Poured&) {
-    to.entry.poured_at = line->at;
-    to.entry.has_left_slab = true;
+    BookEntry& entry = to.entry;
+    entry.poured_at = line->at;
+    entry.has_left_slab = true;
+    if (entry.lies == BookEntry::in_jar || !to.some_in_jar) entry.lies = BookEntry::nowhere;
   }
   void operator()(const session::Moved& m) {
-    if (m.from == session::Place::slab) to.entry.has_left_slab = true;
+    if (m.to == session::Place::slab) lay(BookEntry::on_slab);
+    if (m.from != session::Place::slab) return;
+    to.entry.has_left_slab = to.some_in_jar = true;
+    if (is_all(m.quantity)) lay(BookEntry::in_jar);
   }
-  void operator()(const session::Gathered&) { to.entry.has_left_slab = true; }
-  void operator()(const session::Closed&) { to.entry.has_left_slab = true; }
+  void operator()(const session::Lost& lost) {
+    if (is_all(lost.quantity) && !to.some_in_jar) to.entry.lies = BookEntry::nowhere;
+  }
+  void operator()(const session::Gathered&) { off_the_slab(); }
+  void operator()(const session::Closed&) { off_the_slab(); }
+  void operator()(const session::StageBegan&) {
+    if (to.entry.lies == BookEntry::in_jar) lay(BookEntry::on_slab);
+  }
   void operator()(const session::Discarded&) { to.entry.discarded = true; }
-  template <words::one_of<
-      session::Began, session::LaidOut, session::PutAway, session::Planned, session::RoomSet,
-      session::CautionsSeen, session::Added, session::Felt, session::StageBegan, session::GoesOn,
-      session::Dot, session::Trouble, session::BottleWeighed, session::CountLost, session::Lost,
-      session::Weighed, session::AsBefore, session::Found, session::PanWeighed, session::Noted,
-      session::SetAside, session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-      session::ClockJumped, session::Left, session::Unknown>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Planned,
+                          session::RoomSet, session::CautionsSeen, session::Felt, session::GoesOn,
+                          session::Dot, session::Trouble, session::BottleWeighed,
+                          session::CountLost, session::Weighed, session::AsBefore, session::Found,
+                          session::PanWeighed, session::Noted, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
+
+  static bool is_all(const session::Quantity& quantity) {
+    return !quantity.g && quantity.share == 1;
+  }
+  void lay(BookEntry::Lies where) {
+    BookEntry& entry = to.entry;
+    if (entry.poured_at > 0) return;
+    if (entry.lies != where) entry.lies_since = line->at;
+    entry.lies = where;
+  }
+  void off_the_slab() {
+    to.entry.has_left_slab = to.some_in_jar = true;
+    if (to.entry.lies != BookEntry::nowhere) lay(BookEntry::in_jar);
+  }
 
   std::int64_t micrograms(const session::Added& a) {
     static const session::Card not_laid_out;
@@ -86,6 +116,8 @@ struct Read { // into the entry, line after line
 void read(Read& reading, const LineRead& line) {
   reading.line = &line;
   std::visit(reading, line.event);
+  BookEntry& entry = reading.to.entry;
+  if (entry.lies == BookEntry::on_slab && by_hand(line.event)) entry.lies_since = line.at;
 }
 
 std::string searched_in(const BookEntry& entry, const std::string& pigments, const Now& now) {
@@ -100,6 +132,12 @@ std::string searched_in(const BookEntry& entry, const std::string& pigments, con
 
 bool poured_lately(const BookEntry& entry, const Now& now) {
   return entry.poured_at > 0 && now.wall_ms - entry.poured_at < asks_lapse_ms;
+}
+
+bool asked_lately(const BookEntry& entry, const Now& now) {
+  const bool lies =
+      entry.lies != BookEntry::nowhere && now.wall_ms - entry.lies_since < waits_lapse_ms;
+  return lies || poured_lately(entry, now);
 }
 
 ReadEntry read_all(Bench& bench, const std::string& batch) {
@@ -136,6 +174,7 @@ std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const 
   const ReadEntry read = batch == bench.batch ? read_on_slab(bench) : read_all(bench, batch);
   if (!read.opened) return std::nullopt;
   BookEntry entry = read.entry;
+  if (is_newer(bench, batch)) entry.lies = BookEntry::nowhere; // nobody can take it up here
   entry.text = searched_in(entry, read.pigments, now);
   const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
   if (folded) entry.layer_at = next_layer_at(*folded);
@@ -170,7 +209,7 @@ void list_batches(Bench& bench) {
 }
 
 void read_anew(Bench& bench, const std::string& batch, const Now& now) {
-  bench.index.poured.erase(batch);
+  bench.index.asked.erase(batch);
   if (const auto before = bench.index.of.find(batch); before != bench.index.of.end()) {
     count_out(bench.index, before->second);
     bench.index.of.erase(before);
@@ -180,7 +219,7 @@ void read_anew(Bench& bench, const std::string& batch, const Now& now) {
   bench.index.lists_stale = bench.index.lists_stale || listed != stands_in(bench.batches, batch);
   if (!entry) return;
   count_in(bench.index, *entry);
-  if (listed && poured_lately(*entry, now)) bench.index.poured.insert(batch);
+  if (listed && asked_lately(*entry, now)) bench.index.asked.insert(batch);
   bench.index.of[batch] = *std::move(entry);
 }
 

@@ -1,4 +1,4 @@
-// What is found in the Book, and what waits under Pans, without folding every batch: a few facts
+// What is found in the Book, and what waits under Today, without folding every batch: a few facts
 // of each, read from its lines once and again where it changed.
 #pragma once
 
@@ -37,6 +37,11 @@ struct BookEntry {
   std::vector<session::Judged> verdicts;
   std::string text; // all that is searched in, in small letters
   bool has_left_slab = false;
+  // Paint that was never poured: on the slab since it was last touched there, in the jar since it
+  // was put there.
+  enum Lies { nowhere, on_slab, in_jar } lies = nowhere;
+  std::int64_t lies_since = 0;    // ms since 1970
+  std::set<std::string> pigments; // cards
   bool discarded = false;
   std::int64_t poured_at = 0; // the last time; 0: never
   // Of pans poured in the last weeks, where they have room and paint is left: from when the next
@@ -51,15 +56,15 @@ struct BookEntry {
 // An entry as far as its lines were read.
 struct ReadEntry {
   BookEntry entry;
-  std::string pigments;
-  std::set<std::string> known; // of them
+  std::string pigments; // by all their names
   bool opened = false;
+  bool some_in_jar = false;
   std::size_t lines = 0;
 };
 
 struct BookIndex {
   std::unordered_map<std::string, BookEntry> of; // batch
-  std::set<std::string> poured;                  // of them, lately enough to ask about
+  std::set<std::string> asked;                   // of them, poured or left lately enough to ask
   std::set<std::string> stale;                   // have changed since
   bool lists_stale = false;                      // bench.batches and bench.discarded are
   std::map<Measured, std::set<ToolUse>> tools;   // of all of them
@@ -69,8 +74,10 @@ struct BookIndex {
   std::string slab;
 };
 
-// An ask for a verdict, or for a layer, goes unanswered no longer than this after the last pour.
-inline constexpr std::int64_t asks_lapse_ms = 30 * session::a_day_ms;
+// An ask for a verdict goes unanswered no longer than this after the last pour; all else that waits
+// for a hand no longer than the other.
+inline constexpr std::int64_t asks_lapse_ms = 60 * session::a_day_ms;
+inline constexpr std::int64_t waits_lapse_ms = 30 * session::a_day_ms;
 
 void index_all(Bench& bench, const Now& now);
 void refresh_index(Bench& bench, const Now& now); // what is stale
@@ -78,7 +85,7 @@ void refresh_index(Bench& bench, const Now& now); // what is stale
 bool is_discarded(const Bench& bench, const std::string& batch);
 bool lists_discarded(const Bench& bench); // the Book does
 
-// Batches, newest first, that bear this text: name, pigments, Colour Index names, verdicts, date
+// Batches, newest first, that bear this text: name, pigments by all their names, verdicts, date
 // ("2026-11", "26 Nov"). Where none bears it in one piece, those that bear all of its words.
 std::vector<std::string> batches_found(const Bench& bench, const std::string& text);
 

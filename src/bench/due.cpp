@@ -1,61 +1,161 @@
 #include "bench/due.hpp"
 
+#include "bench/bench.hpp"
+#include "words/calendar.hpp"
+#include "words/lists.hpp"
+
 #include <algorithm>
 
 namespace bench {
 
 namespace {
 
+constexpr std::int64_t ms_per_min = 60'000;
+
+struct Named {
+  std::string_view name;
+};
+constexpr words::EnumTable<Due::What, Named> names{{{Due::What::on_slab, {"slab"}},
+                                                    {Due::What::in_jar, {"jar"}},
+                                                    {Due::What::next_layer, {"layer"}},
+                                                    {Due::What::verdict, {"verdict"}},
+                                                    {Due::What::use_up, {"use_up"}},
+                                                    {Due::What::runs_low, {"low"}}}};
+
+bool lately(std::int64_t at, std::int64_t now_ms, std::int64_t lapse_ms) {
+  return at > 0 && at <= now_ms && now_ms - at < lapse_ms;
+}
+
 std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
                                std::int64_t now_ms) {
   std::optional<Due> out;
+  if (entry.discarded || !lately(entry.poured_at, now_ms, asks_lapse_ms)) return out;
   for (const int day : asked_days) {
     const std::int64_t asked = entry.poured_at + day * session::a_day_ms;
     const bool settled =
         std::any_of(entry.verdicts.begin(), entry.verdicts.end(),
                     [&](const session::Judged& judged) { return judged.at >= asked; });
-    if (now_ms >= asked && !settled) out = Due{batch, Due::verdict, day, asked};
+    if (now_ms >= asked && !settled) out = Due{batch, Due::What::verdict, day, asked};
   }
   return out;
 }
 
-bool asks(const BookEntry& entry, std::int64_t now_ms) {
-  return !entry.discarded && entry.poured_at > 0 && entry.poured_at <= now_ms &&
-         now_ms - entry.poured_at < asks_lapse_ms;
-}
-
 bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
-  return entry.layer_at && *entry.layer_at <= now_ms;
+  return !entry.discarded && lately(entry.poured_at, now_ms, waits_lapse_ms) && entry.layer_at &&
+         *entry.layer_at <= now_ms;
+}
+
+// A moment that lies ahead, by a clock that was set back, is taken for now.
+std::optional<Due> unpoured(const std::string& batch, const BookEntry& entry, std::int64_t now_ms) {
+  const bool judged = !entry.verdicts.empty();
+  if (entry.discarded || entry.lies == BookEntry::nowhere || judged) return std::nullopt;
+  const std::int64_t since = std::min(entry.lies_since, now_ms);
+  if (!lately(since, now_ms, waits_lapse_ms)) return std::nullopt;
+  if (entry.lies == BookEntry::in_jar) return Due{batch, Due::What::in_jar, 0, since};
+  return Due{batch, Due::What::on_slab, 0, since};
+}
+
+// What was made or bought so that it lasts until a day.
+std::optional<Due> used_up_by(const BookIndex& index, const session::Card& card,
+                              std::int64_t now_ms, int utc_offset_min) {
+  const auto last = words::days_of(card.keep_until);
+  const auto left = left_of(index, card);
+  if (!last || !session::is_liquid(card.kind()) || (left && !(*left > 0))) return std::nullopt;
+  if (*last - words::day_number(now_ms, utc_offset_min) > use_up_days) return std::nullopt;
+  return Due{card.id, Due::What::use_up, 0,
+             *last * session::a_day_ms - utc_offset_min * ms_per_min};
+}
+
+std::optional<Due> runs_low(const BookIndex& index, const session::Card& card) {
+  if (card.kind() != session::CardKind::pigment) return std::nullopt;
+  const auto left = left_of(index, card), takes = batch_takes(index, card);
+  if (!left || !takes || *left >= 2 * *takes) return std::nullopt;
+  return Due{card.id, Due::What::runs_low, 0, 0};
+}
+
+int place_of(const Due& due) {
+  return due.what == Due::What::on_slab ? 0 : due.what == Due::What::runs_low ? 2 : 1;
 }
 
 }
 
-std::vector<Due> due(const Bench& bench, const Now& now) {
+std::string name_of(const Due& due) { return std::string(names[due.what].name) + " " + due.of; }
+
+bool is_of_shelf(const Due& due) {
+  return due.what == Due::What::use_up || due.what == Due::What::runs_low;
+}
+
+std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
+                     std::int64_t now_ms, int utc_offset_min) {
   std::vector<Due> out;
-  for (const std::string& batch : bench.index.poured) {
-    const BookEntry& entry = bench.index.of.at(batch);
-    if (!asks(entry, now.wall_ms)) continue;
-    if (const auto verdict = verdict_due(batch, entry, now.wall_ms)) out.push_back(*verdict);
-    if (takes_layer(entry, now.wall_ms))
-      out.push_back({batch, Due::next_layer, 0, *entry.layer_at});
+  const auto add = [&](const std::optional<Due>& one) {
+    if (one) out.push_back(*one);
+  };
+  for (const std::string& batch : index.asked) {
+    const BookEntry& entry = index.of.at(batch);
+    add(unpoured(batch, entry, now_ms));
+    add(verdict_due(batch, entry, now_ms));
+    if (takes_layer(entry, now_ms)) add(Due{batch, Due::What::next_layer, 0, *entry.layer_at});
+  }
+  for (const session::Card& card : shelf) {
+    add(used_up_by(index, card, now_ms, utc_offset_min));
+    add(runs_low(index, card));
   }
   std::sort(out.begin(), out.end(), [](const Due& a, const Due& b) {
-    return std::tie(a.since, a.batch, a.what) < std::tie(b.since, b.batch, b.what);
+    const int place_a = place_of(a), place_b = place_of(b);
+    return std::tie(place_a, a.since, a.of, a.what) < std::tie(place_b, b.since, b.of, b.what);
   });
   return out;
 }
 
+std::vector<Due> due(const Bench& bench, const Now& now) {
+  return due(bench.index, bench.shelf, now.wall_ms, now.utc_offset_min);
+}
+
+std::size_t due_now(const Bench& bench, const Now& now) {
+  const auto all = due(bench, now);
+  return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const Due& one) {
+    const std::int64_t from = one.what == Due::What::on_slab ? one.since + at_slab_ms : one.since;
+    return one.what != Due::What::runs_low && from <= now.wall_ms;
+  }));
+}
+
 int verdict_day_due(const Bench& bench, const std::string& batch, const Now& now) {
   const auto entry = bench.index.of.find(batch);
-  if (entry == bench.index.of.end() || !asks(entry->second, now.wall_ms)) return 0;
+  if (entry == bench.index.of.end()) return 0;
   const auto verdict = verdict_due(batch, entry->second, now.wall_ms);
   return verdict ? verdict->day : 0;
 }
 
 bool layer_due(const Bench& bench, const std::string& batch, const Now& now) {
   const auto entry = bench.index.of.find(batch);
-  return entry != bench.index.of.end() && asks(entry->second, now.wall_ms) &&
-         takes_layer(entry->second, now.wall_ms);
+  return entry != bench.index.of.end() && takes_layer(entry->second, now.wall_ms);
+}
+
+std::optional<double> left_of(const BookIndex& index, const session::Card& card) {
+  if (!(card.made_g > 0)) return std::nullopt;
+  const auto used = index.used_ug.find(card.id);
+  if (used == index.used_ug.end()) return card.made_g;
+  const std::int64_t since = words::days_of(card.made_on).value_or(0);
+  std::int64_t ug = 0;
+  for (auto day = used->second.lower_bound(since); day != used->second.end(); ++day)
+    ug += day->second;
+  return card.made_g - static_cast<double>(ug) * 1e-6;
+}
+
+std::optional<double> batch_takes(const BookIndex& index, const session::Card& card) {
+  const auto used = index.used_ug.find(card.id);
+  if (used == index.used_ug.end()) return std::nullopt;
+  const std::int64_t since = words::days_of(card.made_on).value_or(0);
+  std::int64_t most = 0;
+  int days = 0;
+  for (auto day = used->second.rbegin(); day != used->second.rend() && days < 3; ++day) {
+    if (day->first < since) break;
+    if (day->second <= 0) continue; // of batches that were corrected or discarded since
+    most = std::max(most, day->second);
+    ++days;
+  }
+  return most > 0 ? std::optional(static_cast<double>(most) * 1e-6) : std::nullopt;
 }
 
 }

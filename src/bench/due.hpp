@@ -1,27 +1,48 @@
-// What waits to be done about poured paint.
+// What waits, of all batches and of the shelf: a function of what is indexed of the batches, the
+// cards and the clock.
 #pragma once
 
-#include "bench/bench.hpp"
+#include "bench/book_index.hpp"
+#include "session/card.hpp"
+
+#include <array>
 
 namespace bench {
 
 // A verdict is asked for after so many days since the last pour (common practice, no source).
-inline constexpr std::array asked_days{1, 3, 10};
+inline constexpr std::array asked_days{1, 3, 10, 30};
+// A hand that leaves the slab for no longer than this is still at work there.
+inline constexpr std::int64_t at_slab_ms = 30 * 60'000;
+// A thing with a last day is named so many days before it.
+inline constexpr int use_up_days = 14;
 
 struct Due {
-  std::string batch;
-  enum What { next_layer, verdict } what = next_layer;
+  std::string of; // batch; of the shelf: card
+  enum class What { on_slab, in_jar, next_layer, verdict, use_up, runs_low };
+  What what = What::next_layer;
   int day = 0;            // of the verdict
-  std::int64_t since = 0; // ms since 1970
+  std::int64_t since = 0; // ms since 1970: from when it is due, perhaps to come; runs_low: 0
   bool operator==(const Due&) const = default;
 };
+std::string name_of(const Due& due); // "verdict BATCH"
+bool is_of_shelf(const Due& due);
 
-// The longest due first. Of several days whose verdict nobody gave the last one counts; a verdict
-// given after a day's ask settles it and those before. Nothing is due of pans poured longer ago
-// than asks_lapse_ms.
+// In the order they are due: paint that lies open on the slab first, what runs low, which has no
+// day, last. Of several days whose verdict nobody gave the last one counts; a verdict given after a
+// day's ask settles it and those before. A verdict lapses asks_lapse_ms after the last pour, a
+// layer, a jar and a slab waits_lapse_ms after paint was last there.
+std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
+                     std::int64_t now_ms, int utc_offset_min);
 std::vector<Due> due(const Bench& bench, const Now& now);
+std::size_t due_now(const Bench& bench, const Now& now); // how many of them are not to come
 
 int verdict_day_due(const Bench& bench, const std::string& batch, const Now& now); // 0: none
 bool layer_due(const Bench& bench, const std::string& batch, const Now& now);
+
+// What is left of a card of which it is known how much there was: that, less all that went into
+// batches since it was made. In g; an addition by spoon or drop counts as its tools say.
+std::optional<double> left_of(const BookIndex& index, const session::Card& card);
+// As much as a batch of it takes: the most of its last three days at the slab, since it was made.
+std::optional<double> batch_takes(const BookIndex& index, const session::Card& card);
 
 }

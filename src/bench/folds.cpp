@@ -5,6 +5,7 @@
 #include "bench/layout_of.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
+#include "bench/today.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -71,6 +72,14 @@ struct KeepBook {
   void operator()(const Ranges&) const {} // of no batch
 };
 
+void keep_today(Bench& bench) {
+  for (const Due& one : waits_of_page(bench)) {
+    if (one.what == Due::What::on_slab) keep_band(bench, one.of);
+    if (!is_of_shelf(one)) keep(bench, one.of);
+  }
+  for (const std::string& batch : bench.today.again) keep(bench, batch);
+}
+
 }
 
 void lines_came(Bench& bench, const std::string& batch) {
@@ -132,6 +141,7 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 }
 
 void fold_what_shows(Bench& bench) {
+  if (bench.screen == Screen::today) keep_today(bench);
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
   if (bench.screen == Screen::slab) find_earlier(bench);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);

@@ -25,12 +25,12 @@ void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
   }
   if (!std::holds_alternative<ChoicePage>(bench.book.page)) {
     const int wide = bench.discarded.empty() ? 6 : 4;
-    add(layout, SharedPad::search, parts.cell(0, 0, wide));
+    add_search(layout, parts.cell(0, 0, wide), bench.book.search);
     if (!bench.discarded.empty()) add(layout, BookPad::discarded, parts.cell(4, 0, 3));
     return add(layout, BookPad::ranges, wide == 6 ? parts.cell(6, 0, 4) : parts.cell(7, 0, 3));
   }
   layout.more = parts.cell(0, 0, 4);
-  add(layout, SharedPad::search, parts.cell(4, 0, 3));
+  add_search(layout, parts.cell(4, 0, 3), bench.book.search);
   add(layout, SharedPad::leave, parts.cell(7, 0, 3));
 }
 

@@ -6,6 +6,7 @@
 namespace bench {
 
 void lay_out_top_bar(const Bench& bench, Layout& layout);
+void lay_out_today(const Bench& bench, Layout& layout);
 void lay_out_slab(const Bench& bench, Layout& layout);
 void lay_out_plan(const Bench& bench, Layout& layout);
 void lay_out_shelf(const Bench& bench, Layout& layout);

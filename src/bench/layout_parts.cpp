@@ -26,6 +26,12 @@ Halves halves(const Rect& area, bool upright, double share) {
   return {{area.x, area.y, w, area.h}, {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h}};
 }
 
+void add_search(Layout& layout, const Rect& box, const std::string& text) {
+  const double clear = text.empty() ? 0 : row_mm + gap_mm;
+  add(layout, SharedPad::search, {box.x, box.y, box.w - clear, box.h});
+  if (clear > 0) add(layout, SharedPad::clear, {box.right() - row_mm, box.y, row_mm, box.h});
+}
+
 void add_pages(Layout& layout, const Rect& row, int page, int pages) {
   const Grid halves{2, 1, row};
   if (page > 0) add(layout, SharedPad::page_back, halves.cell(0, 0));

@@ -23,6 +23,8 @@ struct Halves {
 };
 Halves halves(const Rect& area, bool upright, double share);
 
+// A field to search in; beside it, while anything stands in it, what empties it.
+void add_search(Layout& layout, const Rect& box, const std::string& text);
 void add_pages(Layout& layout, const Rect& row, int page, int pages);
 
 // The number pad over an area, in place of the pads there.

@@ -9,7 +9,7 @@ namespace {
 
 void lay_out_pigments(const Bench& bench, Rect area, Layout& layout) {
   layout.main = area;
-  add(layout, SharedPad::search, take_top(area, row_mm));
+  add_search(layout, take_top(area, row_mm), bench.plan.search);
   const Rect pages = take_bottom(area, row_mm);
   const auto found = pigments_found(bench);
   const int a_page = plan_rows_a_page(bench.display);

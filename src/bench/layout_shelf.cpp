@@ -21,7 +21,7 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   }
   add(layout, ShelfPad::kept_away, tabs.cell(3, 1));
   const bool wide = bench.shelf_page.kind == ShelfKind::pigment;
-  if (wide) add(layout, SharedPad::search, take_top(area, row_mm));
+  if (wide) add_search(layout, take_top(area, row_mm), bench.shelf_page.search);
   const Grid bottom{3, 1, take_bottom(area, row_mm)};
   const auto cards = cards_listed(bench);
   const int rows = shelf_rows(area.h), a_page = rows * (wide ? 2 : 1);

@@ -120,6 +120,13 @@ void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
   lay_out_feels(bench, c, layout);
 }
 
+// How to begin, and the way there.
+void lay_out_empty(const Grid& g, Layout& layout) {
+  layout.main = g.cell(0, 0, g.columns, g.rows - 1);
+  layout.side = {};
+  add(layout, SharedPad::to_plan, g.cell(0, g.rows - 1, g.columns));
+}
+
 }
 
 void lay_out_number(const Grid& g, Layout& layout) {
@@ -142,7 +149,7 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
     add(layout, TopBarPad::unlock, {p.x + p.w / 4, p.y + p.h / 3, p.w / 2, p.h / 3});
     return;
   }
-  if (bench.batch.empty()) return;
+  if (bench.batch.empty()) return lay_out_empty(slab_grid(bench.display), layout);
   lay_out_hands(bench, c, layout);
   if (is_open<TrailPanel>(bench.panel)) return;
   layout.side = {};

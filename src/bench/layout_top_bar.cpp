@@ -3,18 +3,25 @@
 #include "bench/screens.hpp"
 #include "words/say.hpp"
 
+#include <algorithm>
+
 namespace bench {
+
+namespace {
+
+constexpr double upright_beside_mm = 64; // the other pads of Slab, and all gaps
+
+}
 
 void lay_out_top_bar(const Bench& bench, Layout& layout) {
   const bool upright = bench.display.upright();
   const Size mm = bench.display.mm;
   const double h = top_bar_mm - 2 * gap_mm;
-  const double tab = upright ? 14 : 19;
+  const double tab = upright ? std::min(14.0, (mm.w - upright_beside_mm) / 6) : 15.5;
   layout.top_bar = {0, 0, mm.w, top_bar_mm};
   double x = margin_mm;
   for (const Screen screen : words::all_of<Screen>) {
     if (screens[screen].tab == words::Sentence{}) continue;
-    if (screen == Screen::slab && bench.batch.empty()) continue;
     add(layout, screens[screen].pad, {x, gap_mm, tab, h});
     x += tab + gap_mm;
   }
@@ -30,7 +37,7 @@ void lay_out_top_bar(const Bench& bench, Layout& layout) {
   add(layout, TopBarPad::sound, take_right(13));
   if (bench.screen != Screen::slab) add(layout, TopBarPad::tablet, take_right(13));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
-    add(layout, TopBarPad::wipe, take_right(upright ? 25.5 : 38));
+    add(layout, TopBarPad::wipe, take_right(upright ? 22 : 38));
   layout.title = {x, gap_mm, right - x, h};
 }
 
@@ -39,6 +46,7 @@ Layout layout(const Bench& bench) {
   lay_out_top_bar(bench, out);
   if (bench.locked) out.pads.clear();
   switch (bench.screen) {
+  case Screen::today: lay_out_today(bench, out); break;
   case Screen::shelf: lay_out_shelf(bench, out); break;
   case Screen::plan: lay_out_plan(bench, out); break;
   case Screen::slab: lay_out_slab(bench, out); break;

@@ -10,6 +10,7 @@
 #include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
 #include "bench/pads_tablet.hpp"
+#include "bench/pads_today.hpp"
 #include "bench/pads_top_bar.hpp"
 #include "words/lists.hpp"
 
@@ -24,7 +25,8 @@ struct Named {
 template <class Pad>
 using Names = words::EnumTable<Pad, Named>;
 
-constexpr Names<TopBarPad> top_bar_pads{{{TopBarPad::shelf, {"shelf"}},
+constexpr Names<TopBarPad> top_bar_pads{{{TopBarPad::today, {"today"}},
+                                         {TopBarPad::shelf, {"shelf"}},
                                          {TopBarPad::plan, {"plan"}},
                                          {TopBarPad::slab, {"slab"}},
                                          {TopBarPad::pans, {"pans"}},
@@ -37,9 +39,18 @@ constexpr Names<TopBarPad> top_bar_pads{{{TopBarPad::shelf, {"shelf"}},
 constexpr Names<SharedPad> shared_pads{{{SharedPad::undo, {"undo"}},
                                         {SharedPad::leave, {"leave"}},
                                         {SharedPad::search, {"search"}},
+                                        {SharedPad::clear, {"clear"}},
                                         {SharedPad::page_back, {"page_back"}},
                                         {SharedPad::page_on, {"page_on"}},
-                                        {SharedPad::to_pans, {"to_pans"}}}};
+                                        {SharedPad::to_pans, {"to_pans"}},
+                                        {SharedPad::to_plan, {"to_plan"}}}};
+constexpr Names<TodayPad> today_pads{{{TodayPad::due, {"due"}},
+                                      {TodayPad::again, {"again"}},
+                                      {TodayPad::new_paint, {"new_paint"}},
+                                      {TodayPad::have, {"have"}},
+                                      {TodayPad::binder, {"my_binder"}},
+                                      {TodayPad::bank_card, {"bank_card"}},
+                                      {TodayPad::hand, {"hand_on"}}}};
 constexpr Names<SlabPad> slab_pads{{{SlabPad::add, {"add"}},
                                     {SlabPad::pigments, {"pigments"}},
                                     {SlabPad::another, {"another"}},
@@ -165,6 +176,7 @@ std::string_view name_of(PadKind pad) {
   switch (pad.list()) {
   case PadList::top_bar: return name_in(top_bar_pads, pad);
   case PadList::shared: return name_in(shared_pads, pad);
+  case PadList::today: return name_in(today_pads, pad);
   case PadList::slab: return name_in(slab_pads, pad);
   case PadList::choice: return name_in(choice_pads, pad);
   case PadList::more: return name_in(more_pads, pad);
@@ -182,6 +194,7 @@ std::optional<PadKind> kind_named(PadList list, std::string_view name) {
   switch (list) {
   case PadList::top_bar: return kind_in(top_bar_pads, name);
   case PadList::shared: return kind_in(shared_pads, name);
+  case PadList::today: return kind_in(today_pads, name);
   case PadList::slab: return kind_in(slab_pads, name);
   case PadList::choice: return kind_in(choice_pads, name);
   case PadList::more: return kind_in(more_pads, name);

@@ -17,6 +17,7 @@ namespace bench {
 enum class PadList : std::uint8_t {
   top_bar,
   shared,
+  today,
   slab,
   choice,
   more,

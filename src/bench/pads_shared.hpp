@@ -9,9 +9,11 @@ enum class SharedPad {
   undo,
   leave,
   search, // a text field
+  clear,  // empties it
   page_back,
   page_on,
   to_pans,
+  to_plan,
 };
 
 constexpr PadList list_of(SharedPad) { return PadList::shared; }

@@ -6,6 +6,7 @@
 namespace bench {
 
 enum class TopBarPad {
+  today,
   shelf,
   plan,
   slab,

@@ -190,10 +190,11 @@ std::string waits_first(const Bench& bench, const std::string& here, const Now& 
   std::string first;
   int best = 0;
   for (const Due& one : due(bench, now)) {
-    const int weight = 1 + (one.what == Due::next_layer ? 2 : 0) + (one.batch == here ? 1 : 0);
-    if (weight <= best) continue;
+    const bool layer = one.what == Due::What::next_layer;
+    const int weight = 1 + (layer ? 2 : 0) + (one.of == here ? 1 : 0);
+    if ((!layer && one.what != Due::What::verdict) || weight <= best) continue;
     best = weight;
-    first = one.batch;
+    first = one.of;
   }
   return first;
 }

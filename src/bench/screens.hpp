@@ -15,7 +15,8 @@ struct ScreenRow {
   words::Sentence tab; // none: its pad is no tab
 };
 inline constexpr words::EnumTable<Screen, ScreenRow> screens{
-    {{Screen::shelf, {"shelf", TopBarPad::shelf, words::BenchSay::tab_shelf}},
+    {{Screen::today, {"today", TopBarPad::today, words::BenchSay::tab_today}},
+     {Screen::shelf, {"shelf", TopBarPad::shelf, words::BenchSay::tab_shelf}},
      {Screen::plan, {"plan", TopBarPad::plan, words::BenchSay::tab_plan}},
      {Screen::slab, {"slab", TopBarPad::slab, words::BenchSay::tab_slab}},
      {Screen::pans, {"pans", TopBarPad::pans, words::BenchSay::tab_pans}},

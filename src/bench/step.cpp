@@ -1,7 +1,6 @@
 #include "bench/act.hpp"
 #include "bench/bench.hpp"
 #include "bench/choices.hpp"
-#include "bench/due.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
 #include "bench/mulling.hpp"
@@ -14,6 +13,7 @@
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
 #include "bench/sound_cues.hpp"
+#include "bench/today.hpp"
 #include "bench/touch.hpp"
 #include "session/bytes.hpp"
 #include "words/bench_says.hpp"
@@ -45,9 +45,31 @@ struct TapOutcome {
   bool not_counted = false;
 };
 
+void search(Bench& bench, const std::string& text) {
+  switch (bench.screen) {
+  case Screen::plan:
+    bench.plan.search = text;
+    bench.plan.page = 0;
+    return;
+  case Screen::shelf:
+    bench.shelf_page.search = text;
+    bench.shelf_page.page = 0;
+    return;
+  case Screen::book:
+    bench.book.search = text;
+    bench.book.list_page = 0;
+    return find_batches(bench);
+  case Screen::today:
+  case Screen::slab:
+  case Screen::pans:
+  case Screen::tablet: return; // nothing to search
+  }
+}
+
 void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, TapOutcome& outcome) {
   if (!pad_of(layout(bench), pad)) return;
   outcome.tapped = pad;
+  if (pad.kind == SharedPad::clear) return search(bench, "");
   const std::string batch = bench.batch;
   const auto before = flow_of(bench);
   act(bench, pad, now, effects);
@@ -73,26 +95,6 @@ void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, TapOu
   if (means.not_counted) bench.notice = {means.not_counted, std::nullopt, now.run_ms + notice_ms};
   if (means.tap) tapped(bench, *means.tap, now, effects, outcome);
   outcome.not_counted = means.not_counted.has_value();
-}
-
-void search(Bench& bench, const std::string& text) {
-  switch (bench.screen) {
-  case Screen::plan:
-    bench.plan.search = text;
-    bench.plan.page = 0;
-    return;
-  case Screen::shelf:
-    bench.shelf_page.search = text;
-    bench.shelf_page.page = 0;
-    return;
-  case Screen::book:
-    bench.book.search = text;
-    bench.book.list_page = 0;
-    return find_batches(bench);
-  case Screen::slab:
-  case Screen::pans:
-  case Screen::tablet: return; // nothing to search
-  }
 }
 
 void write_on_batch(Bench& bench, PadKind field, const std::string& text) {
@@ -137,16 +139,7 @@ void index_logs(Bench& bench) {
   restock(bench);
 }
 
-// The program opens on what waits under Pans, where no batch is at hand.
-void open_what_is_due(Bench& bench, const Now& now) {
-  const auto waiting = due(bench, now);
-  if (waiting.empty() || !bench.batch.empty() || bench.screen != Screen::plan) return;
-  bench.screen = Screen::pans;
-  bench.pans.batch = waiting.front().batch;
-  open_pans(bench, now);
-}
-
-void loaded(Bench& bench, Loaded input, const Now& now) {
+void loaded(Bench& bench, Loaded input, const Now& now, Effects& effects) {
   bench.logs.resize(1); // this session's own
   for (session::Log& log : input.logs)
     if (log.session != bench.sitting.session) bench.logs.push_back(std::move(log));
@@ -158,7 +151,7 @@ void loaded(Bench& bench, Loaded input, const Now& now) {
   index_all(bench, now);
   recall_room(bench, now);
   offer_to_go_on(bench, now);
-  open_what_is_due(bench, now);
+  open_at_hand(bench, now, effects);
 }
 
 bool speaks_of(const session::Log& log, const std::string& batch) {
@@ -204,6 +197,7 @@ void resized(Bench& bench, const Display& display, const Now& now) {
   if (std::hypot(display.mm.w, display.mm.h) < small_mm)
     say_error(bench, {words::BenchSay::display_small, {}}, now);
   bench.plan.page = bench.shelf_page.page = bench.book.list_page = bench.pans.page = 0;
+  bench.today.page = 0;
   if (auto* ranges = std::get_if<RangesPage>(&bench.book.page)) ranges->page = 0;
   if (auto* story = std::get_if<StoryPage>(&bench.book.page)) story->ranges.page = 0;
 }
@@ -248,7 +242,7 @@ struct Handle {
     if (f.nothing_is_safe) bench.saving.confirmed.reset();
   }
   void operator()(const Reading& r) const { bench.reading = r; }
-  void operator()(Loaded& l) const { loaded(bench, std::move(l), now); }
+  void operator()(Loaded& l) const { loaded(bench, std::move(l), now, effects); }
   void operator()(Arrived& a) const { arrived(bench, std::move(a), now); }
   void operator()(const Resized& r) const { resized(bench, r.display, now); }
   void operator()(const NotKept& k) const { say_error(bench, k.why, now); }
@@ -324,6 +318,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
     if (bench.screen == Screen::pans) refold_pans(bench, now);
     ask_how_found(bench, now);
   }
+  if (bench.screen == Screen::today) refresh_today(bench, now);
   fold_what_shows(bench);
   expect_mulling(bench);
   effects.cues = cues_of(bench, effects, outcome.tapped, outcome.not_counted);

@@ -273,7 +273,7 @@ TopBarView top_bar_view(const Bench& bench, const Now& now) {
   s.screen = bench.screen;
   s.night = bench.night;
   s.sound = bench.tablet.sound;
-  s.due = due(bench, now).size();
+  s.due = due_now(bench, now);
   if (bench.folded) {
     s.batch_name = bench.folded->name;
     s.batch_colour = session::colour_of(*bench.folded);
@@ -328,6 +328,7 @@ ScreenView page_view(const Bench& bench) {
 
 ScreenView screen_view(const Bench& bench, const Now& now) {
   switch (bench.screen) {
+  case Screen::today: return today_view(bench, now);
   case Screen::shelf: return shelf_view(bench);
   case Screen::plan: return plan_view(bench, now);
   case Screen::slab: return slab_view(bench, now);

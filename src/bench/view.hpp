@@ -93,7 +93,7 @@ struct TopBarView {
   int hour = 0, minute = 0;
   bool night = false;
   bool sound = true;
-  std::size_t due = 0; // what waits under Pans
+  std::size_t due = 0; // what waits on Today
 };
 
 struct SlabView {
@@ -185,6 +185,37 @@ struct PlanView {
   std::optional<words::Sentence> missing; // why it cannot begin yet
   std::optional<NumberView> number;
   std::optional<words::Error> error;
+};
+
+struct TodayView {
+  struct Wait {
+    PadId pad;
+    Due due;
+    std::string name = {}; // of the batch or card
+    session::CardKind kind = session::CardKind::pigment;
+    std::uint32_t colour = 0;
+    TrailView trail = {}; // on the slab
+    std::vector<std::vector<double>> pans =
+        {};                            // poured: the layers of each, as shares of what it holds
+    int days = 0;                      // to the last day of what is to be used up
+    std::optional<double> left_g = {}; // of a card
+    double of_g = 0, takes_g = 0;      // how much there was, and what a batch takes
+  };
+  struct Again {
+    PadId pad;
+    std::string name;
+    std::uint32_t colour = 0;
+    std::int64_t opened_at = 0;         // ms since 1970
+    std::optional<int> offset_min = {}; // by the clock there, where it is known
+  };
+  std::vector<Wait> waits; // this page's
+  int page = 0, pages = 1;
+  std::vector<Again> again;
+  bool first_day = false;
+  Hand hand = Hand::left;
+  std::int64_t now_ms = 0;        // since 1970
+  std::optional<Reading> reading; // while the studio is being read
+  Notice notice;
 };
 
 struct BookView {
@@ -344,11 +375,6 @@ struct PansView {
   int asked_day = 0;        // whose verdict is due; 0: none
   std::optional<Said> said; // of the pan that is meant, or of all
   std::vector<Apart> apart; // while all are meant: pans of which something newer was said
-  struct Wait {
-    std::string name; // of the batch
-    bool layer = false;
-  };
-  std::vector<Wait> waits; // what the number on the tab counts, the longest first
   UndoView undo;
   std::optional<words::Error> save_failure;
   bool saved_elsewhere = false;
@@ -356,8 +382,8 @@ struct PansView {
   std::optional<NumberView> number;
 };
 
-using ScreenView = std::variant<PlanView, SlabView, BookView, CompareView, TabletView, ShelfView,
-                                PansView, RangesView, StoryView>;
+using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,
+                                ShelfView, PansView, RangesView, StoryView>;
 
 struct View {
   Layout layout;

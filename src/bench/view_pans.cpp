@@ -198,8 +198,6 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.said = said_view(batch, v.pan);
   if (v.pan == 0)
     for (const int pan : said_apart(batch)) v.apart.push_back({pan, *said_view(batch, pan)});
-  for (const Due& one : due(bench, now))
-    v.waits.push_back({name_of_batch(bench, one.batch), one.what == Due::next_layer});
   v.undo = undo_view(bench, &batch);
   v.number = number_view(bench);
   return v;

@@ -10,6 +10,7 @@ std::optional<NumberView> number_view(const Bench& bench);
 // No longer than it lay on the slab.
 TrailView trail_at_slab(const session::Batch& batch);
 void add_offset(const Bench& bench, TrailView& trail);
+TodayView today_view(const Bench& bench, const Now& now);
 PlanView plan_view(const Bench& bench, const Now& now);
 BookView book_view(const Bench& bench);
 CompareView compare_view(const Bench& bench, const ComparePage& page);

@@ -21,6 +21,7 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
     bell.ring();
     if (also) also();
   };
+  bench_.screen = sitting.opens_on;
   storage_ = open(wake);
   disk::Disk &home = *storage_.home, *fallback = storage_.fallback.get();
   journal_ = std::make_unique<studio::Journal>(home, fallback);

@@ -21,6 +21,7 @@ namespace commands {
 struct Sitting {
   std::string session, device;
   bench::Display display;
+  bench::Screen opens_on = bench::Screen::plan;
   bool looks_again = true; // for what other devices write, every 5 s while a batch is open, else
                            // once a minute
   std::function<void(const words::Error&)> hears_failure = {}; // of every failed save; may be empty

@@ -3,6 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/shelf.hpp"
 #include "commands/show.hpp"
+#include "paint/catalogue.hpp"
 #include "session/in_words.hpp"
 #include "session/ranges.hpp"
 #include "words/commands_says.hpp"
@@ -34,6 +35,19 @@ bool is_called(const session::Card& card, const std::string& name) {
          (!index_name.empty() && words::searchable(index_name) == words::searchable(name));
 }
 
+// Those called just so; where none is, those that go by it among other names.
+std::vector<const session::Card*> pigments_meant(const bench::Bench& bench,
+                                                 const std::string& name) {
+  std::vector<const session::Card*> all = bench::shelf_of(bench, session::CardKind::pigment);
+  const bool any = std::any_of(all.begin(), all.end(),
+                               [&](const session::Card* card) { return is_called(*card, name); });
+  std::erase_if(all, [&](const session::Card* card) {
+    return any ? !is_called(*card, name)
+               : !paint::goes_by(card->id, card->name, pigment_of(*card).index_name, name);
+  });
+  return all;
+}
+
 int notes_of(const session::Ranges& ranges, const std::string& card) {
   const auto notes = ranges.names.notes.find(card);
   return notes == ranges.names.notes.end() ? 0 : notes->second;
@@ -54,8 +68,9 @@ std::vector<Row> rows_of(const std::vector<session::Log>& logs, const session::R
   bench.logs = logs;
   bench::restock(bench);
   std::vector<Row> rows;
-  for (const session::Card* card : bench::shelf_of(bench, session::CardKind::pigment)) {
-    if (pigment ? !is_called(*card, *pigment) : notes_of(ranges, card->id) == 0) continue;
+  for (const session::Card* card : pigment ? pigments_meant(bench, *pigment)
+                                           : bench::shelf_of(bench, session::CardKind::pigment)) {
+    if (!pigment && notes_of(ranges, card->id) == 0) continue;
     if (auto row = row_of(ranges, *card)) rows.push_back(*std::move(row));
   }
   std::stable_sort(rows.begin(), rows.end(),

@@ -15,6 +15,7 @@ constexpr double ring_mm = 1.1;
 
 struct Screens {
   Sheet& sheet;
+  void operator()(const bench::TodayView& today) const { draw_today(sheet, today); }
   void operator()(const bench::PlanView& plan) const { draw_plan(sheet, plan); }
   void operator()(const bench::SlabView& slab) const { draw_slab(sheet, slab); }
   void operator()(const bench::BookView& book) const { draw_book(sheet, book); }

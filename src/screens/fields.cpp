@@ -50,8 +50,8 @@ struct Fields {
     if (book.new_name)
       out.push_back({{BookPad::name_text, ""}, *book.new_name, Say::book_name_text});
   }
-  template <words::one_of<bench::SlabView, bench::CompareView, bench::TabletView, bench::PansView,
-                          bench::RangesView, bench::StoryView>
+  template <words::one_of<bench::TodayView, bench::SlabView, bench::CompareView, bench::TabletView,
+                          bench::PansView, bench::RangesView, bench::StoryView>
                 None>
   void operator()(const None&) const {}
 };
@@ -65,8 +65,22 @@ std::vector<Field> fields_of(const bench::View& view) {
   return out;
 }
 
+namespace {
+
+void draw_cross(Sheet& sheet, const bench::Pad& at) {
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const Point c = at.box.centre();
+  constexpr double r = 1.9;
+  sheet.shapes.push_back(Polyline{{{c.x - r, c.y - r}, {c.x + r, c.y + r}}, 0.6, g.ink, 0});
+  sheet.shapes.push_back(Polyline{{{c.x - r, c.y + r}, {c.x + r, c.y - r}}, 0.6, g.ink, 0});
+}
+
+}
+
 void draw_fields(Sheet& sheet) {
   const Theme& t = sheet.theme;
+  for (const bench::Pad& at : sheet.view.layout.pads)
+    if (at.id.kind == SharedPad::clear) draw_cross(sheet, at);
   for (const Field& field : fields_of(sheet.view)) {
     const Rect& box = bench::pad_of(sheet.view.layout, field.pad)->box;
     sheet.shapes.push_back(Box{inset(box, outline_mm / 2), radius_mm, t.slab, t.rule, outline_mm});

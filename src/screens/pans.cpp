@@ -319,26 +319,9 @@ void draw_weighings(Sheet& sheet, const Rect& r, const std::vector<PansView::Wei
     sheet.shapes.push_back(Disc{at, 1.1, sheet.theme.slab, sheet.theme.ink, 0.45});
 }
 
-// By name as many of them as go whole into a few lines; the number says that there are more.
-std::string waits_words(const PansView& pans, std::size_t named, double width) {
-  std::string all;
-  for (std::size_t i = 0; i < pans.waits.size() && i < named; ++i) {
-    const auto& [name, layer] = pans.waits[i];
-    all += (i > 0 ? "; " : "") + say(layer ? Say::pans_wait_layer : Say::pans_wait_verdict, {name});
-  }
-  const std::string out = pans.waits.size() == 1
-                              ? say(Say::pans_waits_one, {all})
-                              : say(Say::pans_waits, {std::to_string(pans.waits.size()), all});
-  const bool cut = fitted(out, width, slab_letters, 4, false).cut;
-  return cut && named > 1 ? waits_words(pans, named - 1, width) : out;
-}
-
 void draw_known(Sheet& sheet, const PansView& pans) {
   draw_next(sheet, pans);
   std::vector<Sentence> said = pans.judging ? said_of_verdicts(pans) : said_of_pours(pans);
-  const double width = sheet.view.layout.lower.w - 6.8;
-  if (!pans.waits.empty())
-    said.insert(said.begin() + 1, {waits_words(pans, 3, width), false, true});
   constexpr double name_mm = 60; // the top bar has no room for the name
   if (sheet.view.layout.title.w < name_mm) said.insert(said.begin(), {pans.name, true});
   if (pans.save_failure)

@@ -13,6 +13,7 @@ void draw_panel(Sheet& sheet, const bench::SlabView& slab);   // what opens over
 // The pads of a number and, above them, what has been typed.
 void draw_number(Sheet& sheet, const bench::NumberView& number);
 
+void draw_today(Sheet& sheet, const bench::TodayView& today);
 void draw_plan(Sheet& sheet, const bench::PlanView& plan);
 void draw_book(Sheet& sheet, const bench::BookView& book);
 void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf);

@@ -203,11 +203,21 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
 
 }
 
+namespace {
+
+words::Sentence nothing_listed(const bench::ShelfView& shelf) {
+  if (!shelf.search.empty() && shelf.kind == bench::ShelfKind::pigment)
+    return Say::shelf_none_found;
+  return shelf.away ? Say::shelf_none_away : Say::shelf_none;
+}
+
+}
+
 void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
   const bench::Layout& l = sheet.view.layout;
   const Theme& t = sheet.theme;
   if (shelf.rows.empty() && !shelf.number)
-    labels(sheet, l.main, plain(t), {{say(Say::shelf_none), clean_letters, true, 1}});
+    labels(sheet, l.main, plain(t), {{say(nothing_listed(shelf)), clean_letters, true, 3}});
   if (shelf.number) {
     draw_number(sheet, *shelf.number);
   } else if (shelf.choosing) {

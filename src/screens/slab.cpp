@@ -136,6 +136,8 @@ void simple_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab)
   const auto open = [&](const bench::Panel& panel) {
     return choosable(sheet.theme, slab.panel == panel);
   };
+  if (at.id.kind == SharedPad::to_plan)
+    pad(sheet, at, dark(sheet.theme), {{say(Say::to_plan), slab_bold, false, 2}});
   if (at.id.kind == SharedPad::to_pans)
     pad(sheet, at, dark(sheet.theme), {{say(Say::pour_into_pans), slab_bold, false, 2}});
   const auto own = at.id.kind.as<SlabPad>();
@@ -194,7 +196,7 @@ void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
     if (batch) draw_numbers(sheet, slab);
     if (!batch) {
       panel(sheet, l.main);
-      labels(sheet, l.main, plain(sheet.theme), {{say(Say::no_batch), slab_letters, true, 5}});
+      labels(sheet, l.main, plain(sheet.theme), {{say(Say::no_batch), slab_letters, false, 5}});
     }
   } else {
     draw_panel(sheet, slab);

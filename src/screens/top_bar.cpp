@@ -3,6 +3,7 @@
 #include "bench/screens.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
+#include "words/moments.hpp"
 #include "words/tablet_says.hpp"
 
 #include <algorithm>
@@ -29,9 +30,8 @@ void tab(Sheet& sheet, const bench::Pad& pad, words::Sentence name, bench::Scree
 void due_count(Sheet& sheet, const bench::Pad& pad) {
   const Theme& t = sheet.theme;
   const std::size_t due = sheet.view.top_bar.due;
-  if (due == 0) return;
-  const bool dark_tab =
-      (sheet.view.top_bar.screen == bench::Screen::pans) != (sheet.view.pressed == pad.id);
+  if (due == 0 || sheet.view.top_bar.screen == bench::Screen::today) return; // which shows them
+  const bool dark_tab = sheet.view.pressed == pad.id;
   const double h = 4.2;
   const std::string count = due > 9 ? "9+" : std::to_string(due);
   const double w = std::max(h, width_mm(count, cap::small, true) + 2.2);
@@ -101,10 +101,18 @@ Title title_of(const bench::View& view) {
   return title;
 }
 
+void draw_date(Sheet& sheet, const Rect& r, std::int64_t now_ms) {
+  const std::string date = words::weekday_and_date(now_ms, sheet.view.utc_offset_min);
+  if (fitted(date, r.w - 2 * padding_mm, slab_bold, 2).cut) return;
+  labels(sheet, r, plain(sheet.theme), {{date, slab_bold, false, 2}}, Anchor::left);
+}
+
 // The name beside its heap, as far left as it goes.
 void draw_title(Sheet& sheet) {
-  const Title title = title_of(sheet.view);
   const Rect& r = sheet.view.layout.title;
+  if (const auto* today = std::get_if<bench::TodayView>(&sheet.view.screen))
+    return draw_date(sheet, r, today->now_ms);
+  const Title title = title_of(sheet.view);
   if (title.name.empty() || r.w < 14) return;
   const double heap = 7, x = r.x + (r.w > 60 ? 5 : 2);
   const Rect words{x + heap + 1.5, r.y, r.right() - x - heap - 2, r.h};
@@ -137,7 +145,7 @@ void draw_top_bar(Sheet& sheet) {
     const auto screen = bench::screens.find(&bench::ScreenRow::pad, pad.id.kind);
     if (screen && bench::screens[*screen].tab != words::Sentence{})
       tab(sheet, pad, bench::screens[*screen].tab, *screen);
-    if (pad.id.kind == TopBarPad::pans) due_count(sheet, pad);
+    if (pad.id.kind == TopBarPad::today) due_count(sheet, pad);
     if (pad.id.kind == TopBarPad::tablet) tablet_pad(sheet, pad);
     if (pad.id.kind == TopBarPad::sound) sound_pad(sheet, pad);
     if (pad.id.kind == TopBarPad::night) night_pad(sheet, pad);

@@ -45,6 +45,7 @@ enum class BenchSay {
   ships_teaspoon,
   ships_half_pan,
   ships_full_pan,
+  tab_today,
   tab_shelf,
   tab_plan,
   tab_slab,

@@ -45,6 +45,7 @@ std::string_view english(BenchSay id) {
   case Say::ships_teaspoon: return "teaspoon";
   case Say::ships_half_pan: return "half pan";
   case Say::ships_full_pan: return "full pan";
+  case Say::tab_today: return "Today";
   case Say::tab_shelf: return "Shelf";
   case Say::tab_plan: return "Plan";
   case Say::tab_slab: return "Slab";

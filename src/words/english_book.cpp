@@ -5,7 +5,9 @@ namespace words {
 std::string_view english(BookSay id) {
   using Say = BookSay;
   switch (id) {
-  case Say::book_empty: return "No batch yet. The first one begins under Plan.";
+  case Say::book_empty:
+    return "No batch yet. Under Plan, choose a pigment, weigh it and tap begin: the batch comes "
+           "here.";
   case Say::book_damages:
     return "{0} places in the files could not be read: “slabside check” names them";
   case Say::book_damage: return "1 place in the files could not be read: “slabside check” names it";
@@ -17,7 +19,7 @@ std::string_view english(BookSay id) {
   case Say::book_minutes: return "{0} min";
   case Say::book_passes: return "{0} passes, {1} min";
   case Say::book_one_pass: return "1 pass, {0} min";
-  case Say::book_nothing_found: return "No batch bears that.";
+  case Say::book_nothing_found: return "No batch bears that. Try a pigment, a verdict or a month.";
   case Say::book_compare_with: return "Compare {0} with which?";
   case Say::book_make_again: return "make again";
   case Say::book_compare: return "compare";

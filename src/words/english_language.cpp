@@ -9,6 +9,9 @@ std::string_view english(LanguageSay id) {
   case Say::date_time: return "{0} {1}, {2}";
   case Say::date: return "{0} {1} {2}";
   case Say::month_names: return "Jan Feb March April May June July Aug Sept Oct Nov Dec";
+  case Say::day_names: return "Sunday Monday Tuesday Wednesday Thursday Friday Saturday";
+  case Say::weekday_date: return "{0} {1} {2}";
+  case Say::day_month: return "{0} {1}";
   }
   return "";
 }

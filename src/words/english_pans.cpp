@@ -5,7 +5,8 @@ namespace words {
 std::string_view english(PansSay id) {
   using Say = PansSay;
   switch (id) {
-  case Say::pans_none: return "No paint lies in a jar or in pans yet. It comes here from the slab.";
+  case Say::pans_none:
+    return "No paint lies in a jar or in pans yet. Gather it on the slab, then pour it here.";
   case Say::pans_new: return "new pan";
   case Say::pans_number: return "pan {0}";
   case Say::pans_fill_new: return "fill {0} pans";
@@ -50,10 +51,6 @@ std::string_view english(PansSay id) {
   case Say::pans_still_drying: return "still drying";
   case Say::pans_early:
     return "Too early to tell: by the room this layer is not dry yet. “{0}” is kept.";
-  case Say::pans_waits_one: return "1 waits: {0}";
-  case Say::pans_waits: return "{0} wait: {1}";
-  case Say::pans_wait_layer: return "a layer for {0}";
-  case Say::pans_wait_verdict: return "{0} to be judged";
   case Say::remedy_good: return "Nothing to do: make it so again.";
   case Say::remedy_full: return "No more layers: let it dry through.";
   case Say::remedy_sunken: return "Pour one more layer when it is firm.";

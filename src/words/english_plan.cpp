@@ -18,7 +18,7 @@ std::string_view english(PlanSay id) {
   case Say::plan_care_in_short:
     return "Always: wipe wet, no food tools, away from children; the supplier’s data sheet comes "
            "first.";
-  case Say::plan_nothing_found: return "No pigment of that name.";
+  case Say::plan_nothing_found: return "No pigment of that name. Under Shelf a new card makes one.";
   case Say::want_pigment: return "g of pigment";
   case Say::want_pans: return "pans";
   case Say::want_wet: return "mL wet paint";

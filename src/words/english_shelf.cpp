@@ -11,7 +11,9 @@ std::string_view english(ShelfSay id) {
   case Say::shelf_put_away: return "put away";
   case Say::shelf_bring_back: return "back on the shelf";
   case Say::shelf_done: return "done";
-  case Say::shelf_none: return "Nothing here.";
+  case Say::shelf_none: return "Nothing here yet. Tap “new card” to write the first.";
+  case Say::shelf_none_found: return "Nothing is called that. Tap “new card” to write one.";
+  case Say::shelf_none_away: return "Nothing is put away.";
   case Say::shelf_choose:
     return "Tap a card to see or change it. Nothing has to be filled in before the first batch.";
   case Say::family_mineral: return "mineral";

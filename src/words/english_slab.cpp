@@ -25,7 +25,10 @@ std::string_view english(SlabSay id) {
   case Say::stage_wet_out: return "wet out";
   case Say::stage_with_knife: return "with the knife";
   case Say::ratio_none: return "no pigment yet, so no ratio";
-  case Say::no_batch: return "Nothing is on the slab. Plan a batch, or take one up from the Book.";
+  case Say::no_batch:
+    return "Nothing is on the slab. Choose a pigment and a binder, weigh the powder and tap begin: "
+           "then each drop is one tap here.";
+  case Say::to_plan: return "choose a pigment";
   case Say::pour_into_pans: return "pour into pans";
   case Say::dried_off: return "{0} mL has dried off";
   case Say::dried_off_by_guess: return "{0} mL has dried off, by a guessed room";

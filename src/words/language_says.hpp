@@ -12,6 +12,9 @@ enum class LanguageSay {
   date_time,
   date, // 0: day, 1: month, 2: year
   month_names,
+  day_names,    // of the week, from Sunday
+  weekday_date, // 0: day of the week, 1: day, 2: month
+  day_month,    // 0: day, 1: month
 };
 
 constexpr Table table_of(LanguageSay) { return Table::language; }

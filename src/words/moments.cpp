@@ -13,11 +13,19 @@ namespace {
 
 std::string two_digits(std::int64_t n) { return (n < 10 ? "0" : "") + std::to_string(n); }
 
-std::string month_name(int month) { // 1 to 12
-  const std::string names = say(LanguageSay::month_names);
+std::string nth_name(LanguageSay list, int n) { // 0 for the first
+  const std::string names = say(list);
   std::size_t from = 0;
-  for (int i = 1; i < month; ++i) from = names.find(' ', from) + 1;
+  for (int i = 0; i < n; ++i) from = names.find(' ', from) + 1;
   return names.substr(from, names.find(' ', from) - from);
+}
+
+std::string month_name(int month) { return nth_name(LanguageSay::month_names, month - 1); }
+
+std::string day_name(std::int64_t day_number) {
+  constexpr std::int64_t week = 7, first = 4; // 1970 began with a Thursday
+  return nth_name(LanguageSay::day_names,
+                  static_cast<int>(((day_number + first) % week + week) % week));
 }
 
 }
@@ -46,6 +54,22 @@ std::string date(std::int64_t ms, int utc_offset_min) {
   const Day d = day_of(ms, utc_offset_min);
   return say(LanguageSay::date,
              {std::to_string(d.day), month_name(d.month), std::to_string(d.year)});
+}
+
+std::string weekday_and_date(std::int64_t ms, int utc_offset_min) {
+  const Day d = day_of(ms, utc_offset_min);
+  return say(LanguageSay::weekday_date, {day_name(day_number(ms, utc_offset_min)),
+                                         std::to_string(d.day), month_name(d.month)});
+}
+
+std::string lately(std::int64_t ms, std::int64_t now_ms, int utc_offset_min) {
+  const std::int64_t day = day_number(ms, utc_offset_min),
+                     today = day_number(now_ms, utc_offset_min);
+  if (day == today) return time_of_day(ms, utc_offset_min);
+  if (day < today && today - day < 7) return day_name(day);
+  const Day d = day_of(ms, utc_offset_min);
+  if (d.year != day_of(now_ms, utc_offset_min).year) return date(ms, utc_offset_min);
+  return say(LanguageSay::day_month, {std::to_string(d.day), month_name(d.month)});
 }
 
 std::optional<int> utc_offset_in(std::string_view local_time) {

@@ -17,6 +17,7 @@
 #include "words/slab_says.hpp"
 #include "words/studio_says.hpp"
 #include "words/tablet_says.hpp"
+#include "words/today_says.hpp"
 
 #include <iomanip>
 #include <locale>
@@ -57,6 +58,7 @@ std::string_view pattern(Sentence sentence) {
   case Table::studio: return english(static_cast<StudioSay>(sentence.row));
   case Table::paper: return english(static_cast<PaperSay>(sentence.row));
   case Table::screens: return english(static_cast<ScreensSay>(sentence.row));
+  case Table::today: return english(static_cast<TodaySay>(sentence.row));
   case Table::shelf: return english(static_cast<ShelfSay>(sentence.row));
   case Table::plan: return english(static_cast<PlanSay>(sentence.row));
   case Table::slab: return english(static_cast<SlabSay>(sentence.row));

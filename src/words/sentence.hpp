@@ -15,6 +15,7 @@ enum class Table {
   studio,
   paper,
   screens,
+  today,
   shelf,
   plan,
   slab,

@@ -15,6 +15,8 @@ enum class ShelfSay {
   shelf_bring_back,
   shelf_done,
   shelf_none,
+  shelf_none_found,
+  shelf_none_away,
   shelf_choose,
   family_mineral,
   family_fine_mineral,

@@ -29,6 +29,7 @@ enum class SlabSay {
   stage_with_knife,
   ratio_none,
   no_batch,
+  to_plan,
   pour_into_pans,
   dried_off,
   dried_off_by_guess,

@@ -67,6 +67,36 @@ TEST_CASE("pads on the slab are large, apart and inside on every display and for
     }
 }
 
+TEST_CASE("the board of Today is for wet hands, on its first day and on every page") {
+  for (const Size mm : hands::displays())
+    for (const Hand hand : {Hand::left, Hand::right}) {
+      CAPTURE(mm.w);
+      Hands h(Display{mm, hand});
+      const bool upright = mm.h > mm.w;
+      const auto check = [&] { check_pads(layout(h.b), mm, upright ? 24 : 26, upright ? 20 : 22); };
+      h.tap("today");
+      check();
+      for (const char* id : {"a", "b", "c", "d", "e", "f"}) {
+        h.b.batches.push_back(id);
+        BookEntry& entry = h.b.index.of[id];
+        entry.lies = BookEntry::in_jar;
+        entry.lies_since = h.wall;
+        entry.pigments = {id};
+        entry.verdicts = {{{}, 1, {session::Became::good, 0}}};
+        h.b.index.asked.insert(id);
+      }
+      h.wait(1);
+      check();
+      CHECK(h.shows("again f"));
+      for (auto& [id, entry] : h.b.index.of) entry.verdicts.clear();
+      h.wait(1);
+      CHECK(h.shows("page_on"));
+      check();
+      h.tap("page_on");
+      check();
+    }
+}
+
 TEST_CASE("the running pass and undo are larger than the rest") {
   for (const Size mm : hands::displays()) {
     Hands h(Display{mm, Hand::left});
@@ -126,6 +156,9 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
     }
     h.tap("book");
     check_pads(layout(h.b), mm, 12, 12);
+    h.give(Text{{SharedPad::search, ""}, "a"});
+    check_pads(layout(h.b), mm, 12, 12);
+    h.tap("clear");
     CHECK(h.shows("page_on"));
     h.tap("batch " + h.b.batches.back());
     check_pads(layout(h.b), mm, 12, 12);

@@ -39,15 +39,6 @@ const E& last_of(const Hands& h) {
   throw std::runtime_error("no such line");
 }
 
-// The same studio, opened by another run of the program.
-void open_again(Hands& h, Hands& later) {
-  later.wall = h.wall;
-  later.b.batch.clear();
-  session::Log log = h.b.logs.front();
-  log.session = "0ther";
-  later.give(Loaded{{log}, {}, {}});
-}
-
 }
 
 TEST_CASE("without paint in a jar Pans is empty, and nothing can be tapped there") {
@@ -258,7 +249,7 @@ TEST_CASE("sticky said of a wet layer is kept as tapped, and shown as still dryi
   CHECK_FALSE(shown(h).said->early);
 }
 
-TEST_CASE("asked after 1, 3 and 10 days; a verdict after the ask settles it") {
+TEST_CASE("asked after 1, 3, 10 and 30 days; a verdict after the ask settles it") {
   Hands h;
   gather(h);
   h.tap("new_pan");
@@ -283,6 +274,8 @@ TEST_CASE("asked after 1, 3 and 10 days; a verdict after the ask settles it") {
   h.tap("became good");
   CHECK(verdict_day_due(h.b, id, h.now()) == 0);
   h.wait(25 * day);
+  CHECK(verdict_day_due(h.b, id, h.now()) == 30);
+  h.wait(25 * day);
   CHECK(due(h.b, h.now()).empty());
 }
 
@@ -294,31 +287,12 @@ TEST_CASE("a next layer is due while paint is left and pans have room, and is co
   const auto waiting = due(h.b, h.now());
   REQUIRE_FALSE(waiting.empty());
   CHECK(std::any_of(waiting.begin(), waiting.end(),
-                    [](const Due& d) { return d.what == Due::next_layer; }));
+                    [](const Due& d) { return d.what == Due::What::next_layer; }));
   CHECK(view(h.b, h.now()).top_bar.due == waiting.size());
   h.wait(day);
   h.tap("pan 1");
   h.tap("pour_pan");
   CHECK(due(h.b, h.now()).empty());
-}
-
-TEST_CASE("the program opens on Pans where something waits, and on Plan where nothing does") {
-  Hands h;
-  gather(h);
-  h.tap("new_pan");
-  h.wait(60);
-  Hands soon;
-  open_again(h, soon);
-  CHECK(soon.b.screen == Screen::plan);
-  h.wait(3 * day);
-  Hands later;
-  open_again(h, later);
-  CHECK(later.b.screen == Screen::pans);
-  CHECK_FALSE(later.b.pans.judging); // paint is left for a layer
-  CHECK(shown(later).asked_day == 3);
-  later.tap("judge");
-  later.tap("became full");
-  CHECK(later.count<session::Verdict>() == 1);
 }
 
 TEST_CASE("the batch of the Book goes before the one on the slab; arrows go on from there") {
@@ -372,7 +346,7 @@ TEST_CASE("one clock: Pans and Book count from the last pour, and without a pour
   CHECK(book().verdicts[0].days == 4);
 }
 
-TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all of it") {
+TEST_CASE("the tab opens what waits: a layer before a verdict") {
   Hands h;
   gather(h); // some for a layer is left
   h.tap("new_pan");
@@ -383,15 +357,15 @@ TEST_CASE("the tab opens what waits: a layer before a verdict, and Pans says all
   while (shown(h).to_pour_mL > 0) h.tap("new_pan"); // the rest
   const std::string judged = h.b.batch;
   h.wait(3 * day);
-  CHECK(shown(h).waits.size() == view(h.b, h.now()).top_bar.due);
+  CHECK(due(h.b, h.now()).size() == view(h.b, h.now()).top_bar.due);
   h.b.batch.clear(); // nothing on the slab
   h.b.pans.batch.clear();
   for (const char* pad : {"plan", "pans"}) h.tap(pad);
   CHECK(shown(h).batch == layered);
   CHECK_FALSE(h.b.pans.judging);
-  REQUIRE(shown(h).waits.size() == 3);
-  CHECK(shown(h).waits[0].layer);
-  CHECK(shown(h).waits[0].name == h.b.index.of.at(layered).name);
+  const auto waiting = due(h.b, h.now());
+  REQUIRE(waiting.size() == 3);
+  CHECK(waiting[0] == Due{layered, Due::What::next_layer, 0, *h.b.index.of.at(layered).layer_at});
   h.tap("judge");
   h.tap("became good"); // which settles the layer as well
   for (const char* pad : {"plan", "pans"}) h.tap(pad);

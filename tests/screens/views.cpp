@@ -13,6 +13,7 @@
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
 #include "screens/views_slab.hpp"
+#include "screens/views_today.hpp"
 #include "screens/views_weighings.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
@@ -376,7 +377,7 @@ std::vector<Case> all(Hand hand) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
     for (const auto add :
          {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers, add_shelves,
-          add_blends, add_left_open, add_books, add_tablets, add_pans, add_weighings})
+          add_blends, add_left_open, add_books, add_tablets, add_pans, add_weighings, add_todays})
       add(out, mm, hand, on);
   }
   return out;

@@ -73,7 +73,7 @@ TEST_CASE("the display goes away while lines wait for the disk: they are saved")
 TEST_CASE("the window is closed at once, with nothing done") {
   Glass glass(1280, 800);
   const Home home;
-  Hand hand(glass, home);
+  Hand hand(glass, home, lying, {}, {}, Hand::Begin::where_it_opens);
   CHECK(hand.close().number == 0);
   CHECK(hand.program.out().rfind("ready\nclosed\n", 0) == 0);
   CHECK_FALSE(std::filesystem::exists(home.studio));
@@ -82,7 +82,7 @@ TEST_CASE("the window is closed at once, with nothing done") {
 TEST_CASE("nothing is drawn while nothing changes") {
   Glass glass(1280, 800);
   const Home home;
-  Hand hand(glass, home);
+  Hand hand(glass, home, lying, {}, {}, Hand::Begin::where_it_opens);
   std::this_thread::sleep_for(std::chrono::seconds(4));
   CHECK(hand.close().number == 0);
   const std::string out = hand.program.out();

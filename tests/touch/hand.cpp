@@ -61,11 +61,12 @@ std::vector<session::File> Home::files() const {
 }
 
 Hand::Hand(Glass& glass, const Home& home, const Look& look, const std::vector<std::string>& more,
-           Pixel corner)
+           Pixel corner, Begin begin)
     : program(program_words(home, look, more), home.environment(glass.name())), glass_(glass),
       look_(look), corner_(corner), px_per_mm_(std::min(look.w / look.mm.w, look.h / look.mm.h)) {
   const bench::Display display{{look.w / px_per_mm_, look.h / px_per_mm_}};
   mirror = bench::start("0a0a0a0a", "0b0b", display, commands::real_now());
+  mirror.screen = bench::Screen::today;
   session::Joined joined = session::join(home.files());
   feed(bench::Loaded{std::move(joined.logs), std::move(joined.damage), {}});
   wait_until("ready", [&] {
@@ -76,6 +77,7 @@ Hand::Hand(Glass& glass, const Home& home, const Look& look, const std::vector<s
   glass_.place(window_, corner);
   glass_.focus(window_);
   drawn();
+  if (begin == Begin::on_plan && mirror.screen == bench::Screen::today) tap("plan");
 }
 
 void Hand::feed(const bench::Input& input, std::int64_t later_ms) {

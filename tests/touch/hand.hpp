@@ -30,9 +30,11 @@ inline constexpr Look lying{}, upright{800, 1280, {136, 218}};
 
 class Hand {
 public:
-  // Starts the program and waits until it is ready. `more`: further options of the program.
+  // Starts the program and waits until it is ready. `more`: further options of the program. Where
+  // no batch was in hand a moment ago it opens on Today; most tests begin on Plan.
+  enum class Begin { on_plan, where_it_opens };
   Hand(Glass& glass, const Home& home, const Look& look = lying,
-       const std::vector<std::string>& more = {}, Pixel corner = {});
+       const std::vector<std::string>& more = {}, Pixel corner = {}, Begin begin = Begin::on_plan);
 
   // A whole tap: put down and seen; lifted and seen, and what it made of it reported as saved.
   void tap(const std::string& pad);

@@ -1,0 +1,73 @@
+#include "bench/act.hpp"
+#include "bench/again.hpp"
+#include "bench/card_facts.hpp"
+#include "bench/choices.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/pads_today.hpp"
+#include "bench/pans.hpp"
+#include "bench/today.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+void lead_to_pans(Bench& bench, const Due& due, const Now& now) {
+  bench.pans = {};
+  bench.pans.batch = due.of;
+  go_to(bench, Screen::pans);
+  open_pans(bench, now);
+  bench.pans.judging = due.what == Due::What::verdict;
+}
+
+void lead_to_shelf(Bench& bench, ShelfKind kind, const std::string& card) {
+  bench.shelf_page = {};
+  bench.shelf_page.kind = kind;
+  if (const session::Card* known = shelf_card(bench, card)) {
+    bench.shelf_page.kind = shelf_kind(known->kind());
+    bench.shelf_page.card = *known;
+  }
+  go_to(bench, Screen::shelf);
+}
+
+// A copy: what is done there makes the list anew.
+void lead_to(Bench& bench, const Due due, const Now& now, Effects& effects) {
+  switch (due.what) {
+  case Due::What::on_slab: return take_up(bench, due.of, now, effects);
+  case Due::What::in_jar:
+  case Due::What::next_layer:
+  case Due::What::verdict: return lead_to_pans(bench, due, now);
+  case Due::What::use_up:
+  case Due::What::runs_low: return lead_to_shelf(bench, ShelfKind::pigment, due.of);
+  }
+}
+
+void put_hand(Bench& bench, Hand hand, Effects& effects) {
+  bench.tablet.hand = bench.display.hand = hand;
+  effects.keep_tablet = true;
+}
+
+}
+
+void act_on_today(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
+  if (pad.kind == SharedPad::page_back) --bench.today.page;
+  if (pad.kind == SharedPad::page_on) ++bench.today.page;
+  const auto own = pad.kind.as<TodayPad>();
+  if (!own) return;
+  switch (*own) {
+  case TodayPad::due:
+    for (const Due& one : bench.today.waits)
+      if (name_of(one) == pad.arg) return lead_to(bench, one, now, effects);
+    return;
+  case TodayPad::again: return make_again(bench, pad.arg);
+  case TodayPad::new_paint: return go_to(bench, Screen::plan);
+  case TodayPad::have: return lead_to_shelf(bench, ShelfKind::pigment, "");
+  case TodayPad::binder: return lead_to_shelf(bench, ShelfKind::binder, bench.plan.binder);
+  case TodayPad::bank_card: return go_to(bench, Screen::tablet);
+  case TodayPad::hand:
+    return put_hand(bench, pad.arg == "right" ? Hand::right : Hand::left, effects);
+  }
+}
+
+}

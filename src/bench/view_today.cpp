@@ -1,0 +1,81 @@
+#include "bench/choices.hpp"
+#include "bench/pads_today.hpp"
+#include "bench/today.hpp"
+#include "bench/view_parts.hpp"
+#include "words/calendar.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+std::vector<std::vector<double>> layers_of(const session::Batch& batch) {
+  std::vector<std::vector<double>> out;
+  for (const session::Pan& pan : batch.pans) {
+    std::vector<double> shares;
+    const double holds = volume_of(pan.card).mL;
+    for (const session::PouredLayer& layer : pan.layers)
+      shares.push_back(holds > 0 ? layer.dry_mL / holds : 0);
+    out.push_back(std::move(shares));
+  }
+  return out;
+}
+
+void add_batch(const Bench& bench, const Due& due, TodayView::Wait& v) {
+  const Folded batch = kept_fold(bench, due.of);
+  v.name = name_of_batch(bench, due.of);
+  if (!batch) return;
+  v.colour = session::colour_of(*batch);
+  if (due.what == Due::What::on_slab) {
+    v.trail = trail_at_slab(*batch);
+    v.trail.band = kept_band(bench, due.of);
+  }
+  v.pans = layers_of(*batch);
+}
+
+void add_card(const Bench& bench, const session::Card& card, const Now& now, TodayView::Wait& v) {
+  v.name = card.name;
+  v.kind = card.kind();
+  v.colour = pigment_of(card).colour;
+  v.left_g = left_of(bench.index, card);
+  v.of_g = card.made_g;
+  v.takes_g = batch_takes(bench.index, card).value_or(0);
+  if (const auto last = words::days_of(card.keep_until))
+    v.days = static_cast<int>(*last - words::day_number(now.wall_ms, now.utc_offset_min));
+}
+
+TodayView::Again again_view(const Bench& bench, const std::string& id) {
+  TodayView::Again v{{TodayPad::again, id}, name_of_batch(bench, id)};
+  if (const Folded batch = kept_fold(bench, id)) v.colour = session::colour_of(*batch);
+  if (const auto entry = bench.index.of.find(id); entry != bench.index.of.end()) {
+    v.opened_at = entry->second.opened_at;
+    v.offset_min = entry->second.offset_min;
+  }
+  return v;
+}
+
+}
+
+TodayView today_view(const Bench& bench, const Now& now) {
+  TodayView v;
+  for (const Due& one : waits_of_page(bench)) {
+    TodayView::Wait wait{{TodayPad::due, name_of(one)}, one};
+    if (!is_of_shelf(one))
+      add_batch(bench, one, wait);
+    else if (const session::Card* card = shelf_card(bench, one.of))
+      add_card(bench, *card, now, wait);
+    v.waits.push_back(std::move(wait));
+  }
+  v.page = bench.today.page;
+  v.pages = waits_pages(bench);
+  for (const std::string& batch : bench.today.again) v.again.push_back(again_view(bench, batch));
+  v.first_day = is_first_day(bench);
+  v.hand = bench.tablet.hand;
+  v.now_ms = now.wall_ms;
+  if (!bench.loaded) v.reading = bench.reading;
+  v.notice = bench.notice;
+  return v;
+}
+
+}

@@ -1,0 +1,50 @@
+#include "words/today_says.hpp"
+
+namespace words {
+
+std::string_view english(TodaySay id) {
+  using Say = TodaySay;
+  switch (id) {
+  case Say::on_slab: return "on the slab since {0}";
+  case Say::in_jar: return "in the jar since {0}: pour it";
+  case Say::layer: return "the next layer can go on, if firm";
+  case Say::verdict: return "look at the pans: {0} days dry";
+  case Say::verdict_one: return "look at the pans: 1 day dry";
+  case Say::use_within: return "use within {0} days";
+  case Say::use_within_one: return "use within 1 day";
+  case Say::use_today: return "use today: its last day";
+  case Say::use_past: return "kept until {0}: smell it, look for mould";
+  case Say::low_one_more: return "enough for one more batch";
+  case Say::low_short: return "too little for a batch like the last";
+  case Say::low_none: return "used up, as weighed";
+  case Say::left: return "{0} left";
+  case Say::of_jar: return "of {0}";
+  case Say::again: return "make again";
+  case Say::again_which: return "the last good ones";
+  case Say::again_none: return "Paints that you judge good will lie here, ready to be made again.";
+  case Say::again_made: return "made {0}";
+  case Say::new_paint: return "new paint";
+  case Say::new_paint_what: return "any pigment, any binder";
+  case Say::nothing_waits: return "Nothing waits.";
+  case Say::nothing_waits_what:
+    return "Here comes what lies on the slab or in a jar, pans to pour on or to look at, and what "
+           "runs low.";
+  case Say::first_paint: return "make the first paint";
+  case Say::first_paint_what: return "choose a pigment, weigh it, begin";
+  case Say::i_have: return "what I have";
+  case Say::i_have_what: return "your pigments, and how much of each";
+  case Say::binder: return "my binder";
+  case Say::binder_what: return "its gum, water and honey";
+  case Say::bank_card: return "a bank card on the glass";
+  case Say::bank_card_what: return "so that every pad has its true size";
+  case Say::bank_card_takes: return "1 minute";
+  case Say::any_time: return "any time";
+  case Say::hand_left: return "drops left";
+  case Say::hand_left_what: return "left hand taps";
+  case Say::hand_right: return "drops right";
+  case Say::hand_right_what: return "right hand taps";
+  }
+  return "";
+}
+
+}

@@ -1,0 +1,53 @@
+// What is said of Today.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class TodaySay {
+  on_slab,
+  in_jar,
+  layer,
+  verdict,
+  verdict_one,
+  use_within,
+  use_within_one,
+  use_today,
+  use_past,
+  low_one_more,
+  low_short,
+  low_none,
+  left,
+  of_jar,
+  again,
+  again_which,
+  again_none,
+  again_made,
+  new_paint,
+  new_paint_what,
+  nothing_waits,
+  nothing_waits_what,
+  first_paint,
+  first_paint_what,
+  i_have,
+  i_have_what,
+  binder,
+  binder_what,
+  bank_card,
+  bank_card_what,
+  bank_card_takes,
+  any_time,
+  hand_left,
+  hand_left_what,
+  hand_right,
+  hand_right_what,
+};
+
+constexpr Table table_of(TodaySay) { return Table::today; }
+
+std::string_view english(TodaySay id);
+
+}

@@ -1,0 +1,307 @@
+#include "bench/pans.hpp"
+#include "bench/today.hpp"
+#include "hands.hpp"
+#include "words/calendar.hpp"
+
+#include <algorithm>
+#include <set>
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+constexpr std::int64_t day_ms = session::a_day_ms;
+constexpr double minute = 60, day = 86400;
+constexpr std::int64_t first = 20000 * day_ms; // a day of 2024, by UTC
+
+using What = Due::What;
+
+const Due* of(const std::vector<Due>& all, const std::string& id, What what) {
+  for (const Due& one : all)
+    if (one.of == id && one.what == what) return &one;
+  return nullptr;
+}
+
+BookEntry poured(std::int64_t at) {
+  BookEntry entry;
+  entry.poured_at = at;
+  entry.layer_at = at + 2 * day_ms;
+  return entry;
+}
+
+BookEntry lying(BookEntry::Lies where, std::int64_t since) {
+  BookEntry entry;
+  entry.lies = where;
+  entry.lies_since = since;
+  return entry;
+}
+
+BookIndex index_of(const std::vector<std::pair<std::string, BookEntry>>& entries) {
+  BookIndex index;
+  for (const auto& [id, entry] : entries) {
+    index.of[id] = entry;
+    index.asked.insert(id);
+  }
+  return index;
+}
+
+int asked_on(int days_dry) { // counted by hand
+  if (days_dry < 1 || days_dry >= 60) return 0;
+  return days_dry < 3 ? 1 : days_dry < 10 ? 3 : days_dry < 30 ? 10 : 30;
+}
+
+bool in_order(const std::vector<Due>& all) {
+  const auto place = [](const Due& d) {
+    return d.what == What::on_slab ? 0 : d.what == What::runs_low ? 2 : 1;
+  };
+  return std::is_sorted(all.begin(), all.end(), [&](const Due& a, const Due& b) {
+    return std::pair(place(a), a.since) < std::pair(place(b), b.since);
+  });
+}
+
+session::Card binder_until(const std::string& date) {
+  session::Card card{"gum", "Gum 1:2", session::LiquidCard{session::CardKind::binder, {}}};
+  card.keep_until = date;
+  return card;
+}
+
+void gather(Hands& h) {
+  h.begin();
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("9");
+  for (int i = 0; i < 3; ++i) h.tap("pass");
+  h.tap("gather");
+}
+
+TodayView shown(Hands& h) { return std::get<TodayView>(view(h.b, h.now()).screen); }
+
+// The same studio, in a window that opens later.
+void open_window(Hands& h, Hands& later, double after_s) {
+  later.wall = h.wall + static_cast<std::int64_t>(after_s * 1000);
+  session::Log log = h.b.logs.front();
+  log.session = "0ther";
+  later.b.screen = Screen::today;
+  later.give(Loaded{{log}, {}, {}});
+}
+
+}
+
+TEST_CASE("a year of days: each thing is due from its day until it lapses, in order") {
+  const BookIndex index = index_of({{"p", poured(first)},
+                                    {"s", lying(BookEntry::on_slab, first + 20 * day_ms)},
+                                    {"j", lying(BookEntry::in_jar, first)}});
+  const std::vector<session::Card> shelf{binder_until(words::date_of(20200))}; // the 200th day
+  for (int d = 0; d < 366; ++d) {
+    CAPTURE(d);
+    const std::int64_t now = first + d * day_ms + 1000;
+    const auto all = due(index, shelf, now, 0);
+    CHECK(in_order(all));
+    const Due* verdict = of(all, "p", What::verdict);
+    CHECK((verdict ? verdict->day : 0) == asked_on(d));
+    CHECK((of(all, "p", What::next_layer) != nullptr) == (d >= 2 && d < 30));
+    CHECK((of(all, "j", What::in_jar) != nullptr) == (d < 30));
+    CHECK((of(all, "s", What::on_slab) != nullptr) == (d < 50)); // by a clock set back it is there
+    CHECK((of(all, "gum", What::use_up) != nullptr) == (d >= 186));
+    if (const Due* slab = of(all, "s", What::on_slab)) CHECK(slab == &all.front());
+  }
+}
+
+TEST_CASE("what was dealt with is not due: judged, discarded, poured, put away, used up") {
+  const std::int64_t now = first + 12 * day_ms;
+  BookEntry judged = poured(first);
+  judged.verdicts = {{{"s", 1}, first + 11 * day_ms, {session::Became::good, 0}}};
+  BookEntry discarded = poured(first);
+  discarded.discarded = true;
+  BookEntry jar = lying(BookEntry::in_jar, first);
+  jar.verdicts = judged.verdicts;
+  const auto all = due(index_of({{"a", judged}, {"b", discarded}, {"c", jar}}), {}, now, 0);
+  REQUIRE(all.size() == 1); // the day of a layer is another matter
+  CHECK(all[0].what == What::next_layer);
+  session::Card gum = binder_until(words::date_of(20013));
+  CHECK(due({}, {gum}, now, 0).size() == 1);
+  CHECK(due({}, {}, now, 0).empty());
+  BookIndex used;
+  gum.made_g = 50;
+  used.used_ug["gum"][20005] = 50'000'000;
+  CHECK(due(used, {gum}, now, 0).empty());
+}
+
+TEST_CASE("lines from the future are not due before their day") {
+  const auto all = due(index_of({{"p", poured(first + 5 * day_ms)}}), {}, first, 0);
+  CHECK(all.empty());
+}
+
+TEST_CASE("a pigment runs low where two batches like its last ones take more than is left") {
+  session::Card ochre{"ochre", "Yellow ochre", session::PigmentCard{}};
+  ochre.made_g = 100;
+  BookIndex index;
+  CHECK(due(index, {ochre}, first, 0).empty()); // never used: nobody knows what a batch takes
+  index.used_ug["ochre"] = {{20000, 20'000'000}, {20005, 30'000'000}};
+  CHECK(batch_takes(index, ochre) == doctest::Approx(30));
+  CHECK(left_of(index, ochre) == doctest::Approx(50));
+  REQUIRE(due(index, {ochre}, first, 0).size() == 1);
+  CHECK(due(index, {ochre}, first, 0)[0] == Due{"ochre", What::runs_low, 0, 0});
+  ochre.made_on = words::date_of(20004); // a new jar, that only the last batch was of
+  CHECK(due(index, {ochre}, first, 0).empty());
+}
+
+TEST_CASE("a batch goes over the board: slab, jar, pans, verdict, and is made again from there") {
+  Hands h;
+  h.begin();
+  const std::string id = h.b.batch;
+  h.tap("today");
+  CHECK(shown(h).waits.size() == 1);
+  CHECK(view(h.b, h.now()).top_bar.due == 0); // a hand is at work there
+  h.wait(31 * minute);
+  CHECK(view(h.b, h.now()).top_bar.due == 1);
+  h.tap("due slab " + id);
+  CHECK(h.b.screen == Screen::slab);
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("9");
+  for (int i = 0; i < 3; ++i) h.tap("pass");
+  h.tap("gather");
+  h.tap("today");
+  CHECK_FALSE(h.shows("due slab " + id));
+  h.tap("due jar " + id);
+  CHECK(h.b.screen == Screen::pans);
+  CHECK(pans_batch(h.b) == id);
+  h.tap("pour_all");
+  while (std::get<PansView>(view(h.b, h.now()).screen).to_pour_mL > 0) h.tap("new_pan");
+  h.tap("today");
+  CHECK(shown(h).waits.empty());
+  h.wait(1.1 * day);
+  REQUIRE(shown(h).waits.size() == 1);
+  CHECK_FALSE(shown(h).waits[0].pans.empty());
+  h.tap("due verdict " + id);
+  CHECK(h.b.pans.judging);
+  h.tap("became good");
+  h.tap("today");
+  CHECK(shown(h).waits.empty());
+  REQUIRE(shown(h).again.size() == 1);
+  h.tap("again " + id);
+  CHECK(h.b.screen == Screen::plan);
+  CHECK(h.b.plan.again_of == id);
+  h.tap("begin");
+  CHECK(h.b.folded->again_of == id);
+}
+
+TEST_CASE("a window opens on Slab where a hand was a moment ago, else on Today") {
+  Hands h;
+  h.begin();
+  Hands soon;
+  open_window(h, soon, 20 * minute);
+  CHECK(soon.b.screen == Screen::slab);
+  CHECK(soon.b.batch == h.b.batch);
+  CHECK(soon.lines.empty());
+  Hands later;
+  open_window(h, later, 40 * minute);
+  CHECK(later.b.screen == Screen::today);
+  CHECK(later.b.batch.empty());
+  REQUIRE(shown(later).waits.size() == 1);
+  later.tap("due slab " + h.b.batch);
+  CHECK(later.b.screen == Screen::slab);
+  CHECK(later.b.batch == h.b.batch);
+}
+
+TEST_CASE("a gathered batch opens Today, however short the while") {
+  Hands h;
+  gather(h);
+  Hands soon;
+  open_window(h, soon, minute);
+  CHECK(soon.b.screen == Screen::today);
+  CHECK(soon.shows("due jar " + h.b.batch));
+}
+
+TEST_CASE("the first day: everything on the board leads somewhere, and nothing is asked") {
+  Hands h;
+  h.tap("today");
+  CHECK(shown(h).first_day);
+  const std::vector<std::pair<const char*, Screen>> ways{{"new_paint", Screen::plan},
+                                                         {"have", Screen::shelf},
+                                                         {"my_binder", Screen::shelf},
+                                                         {"bank_card", Screen::tablet}};
+  for (const auto& [pad, screen] : ways) {
+    h.tap(pad);
+    CHECK(h.b.screen == screen);
+    h.tap("today");
+  }
+  h.tap("hand_on right");
+  CHECK(h.b.display.hand == Hand::right);
+  h.tap("hand_on left");
+  CHECK(h.b.tablet.hand == Hand::left);
+  CHECK(h.lines.empty());
+}
+
+TEST_CASE("hundreds of batches: the board turns pages, and each thing stands on one of them") {
+  Hands h;
+  h.tap("today");
+  for (int i = 0; i < 300; ++i) {
+    const std::string id = "b" + std::to_string(i);
+    h.b.batches.push_back(id);
+    h.b.index.of[id] = lying(BookEntry::in_jar, h.wall - i);
+    h.b.index.asked.insert(id);
+  }
+  h.wait(1);
+  std::set<std::string> seen;
+  for (int page = 0;; ++page) {
+    REQUIRE(page < 100);
+    for (const auto& wait : shown(h).waits) CHECK(seen.insert(wait.due.of).second);
+    if (!h.shows("page_on")) break;
+    h.tap("page_on");
+  }
+  CHECK(seen.size() == 300);
+  h.b.index = {};
+  h.wait(1);
+  CHECK(shown(h).page == 0);
+  CHECK(shown(h).waits.empty());
+}
+
+TEST_CASE("a card that runs low leads to itself, and away when it is put away") {
+  Hands h;
+  for (session::Card& card : h.b.shelf)
+    if (card.id == "pb28") card.made_g = 20;
+  h.begin(); // 12 g of it
+  h.tap("today");
+  h.tap("due low pb28");
+  CHECK(h.b.screen == Screen::shelf);
+  REQUIRE(h.b.shelf_page.card);
+  CHECK(h.b.shelf_page.card->id == "pb28");
+  h.tap("put_away");
+  h.tap("today");
+  CHECK_FALSE(h.shows("due low pb28"));
+}
+
+TEST_CASE("an empty Slab says how to begin, and its tab takes up what was left there") {
+  Hands h;
+  h.tap("slab");
+  CHECK(h.b.screen == Screen::slab);
+  h.tap("to_plan");
+  CHECK(h.b.screen == Screen::plan);
+  h.begin();
+  Hands later;
+  open_window(h, later, 40 * minute);
+  later.tap("slab");
+  CHECK(later.b.batch == h.b.batch);
+  CHECK(later.b.screen == Screen::slab);
+}
+
+TEST_CASE("of paints made again and again the newest good one is offered, and none that is ill") {
+  Hands h;
+  const auto add = [&](const std::string& id, const std::string& pigment,
+                       std::vector<session::Became> as) {
+    h.b.batches.push_back(id);
+    BookEntry& entry = h.b.index.of[id];
+    entry.pigments = {pigment};
+    for (const session::Became one : as) entry.verdicts.push_back({{}, 1, {one, 0}});
+  };
+  using session::Became;
+  add("old", "pb28", {Became::good});
+  add("new", "pb28", {Became::sticky, Became::good});
+  add("ill", "pb28", {Became::good, Became::mould});
+  add("other", "py43", {Became::good, Became::sunken});
+  add("unjudged", "pr101", {});
+  CHECK(last_good(h.b) == std::vector<std::string>{"other", "new"});
+}

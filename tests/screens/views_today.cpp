@@ -1,0 +1,87 @@
+// Views of Today, as views.cpp makes the others.
+#include "screens/views_today.hpp"
+
+#include "bench/pads_today.hpp"
+#include "bench/today.hpp"
+
+namespace views {
+
+using namespace bench;
+
+namespace {
+
+const char* const long_name = "Cerulean blue (chromium), 3";
+constexpr std::int64_t now_ms = 1795617120000; // 2026-11-25 14:32 UTC
+
+Bench bench_on(Size mm, Hand hand) {
+  Now now;
+  now.fresh = [] { return 7u; };
+  Bench b = start("s", "tablet", {mm, hand}, now);
+  b.tablet.hand = hand;
+  b.loaded = true;
+  b.screen = Screen::today;
+  return b;
+}
+
+Now at() {
+  Now now;
+  now.wall_ms = now_ms;
+  return now;
+}
+
+TodayView::Wait wait_of(const Due& due) {
+  TodayView::Wait w{{TodayPad::due, name_of(due)}, due, long_name};
+  w.colour = 0x2266AA;
+  if (due.what == Due::What::on_slab) w.trail = trail();
+  for (int i = 0; i < 8; ++i) w.pans.push_back(std::vector<double>(1 + i % 2, 0.35));
+  if (due.what == Due::What::use_up) w.kind = session::CardKind::binder;
+  w.days = 12;
+  w.left_g = 38.4;
+  w.of_g = 100;
+  w.takes_g = 20;
+  return w;
+}
+
+void keep(std::vector<Case>& out, const std::string& name, const Bench& b, Size mm) {
+  out.push_back({name, mm, view(b, at())});
+}
+
+// Every kind of thing on one page, the rest on the next.
+void add_full(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
+  constexpr std::int64_t days = session::a_day_ms;
+  using What = Due::What;
+  b.batches = {"one"};
+  b.today.waits = {
+      {"a", What::on_slab, 0, now_ms - days},     {"b", What::in_jar, 0, now_ms - 9 * days},
+      {"c", What::next_layer, 0, now_ms - days},  {"d", What::verdict, 30, now_ms},
+      {"e", What::use_up, 0, now_ms + 12 * days}, {"f", What::runs_low, 0, 0}};
+  b.today.again = {"g", "h", "i", "j", "k", "l"};
+  for (const bool second : {false, true}) {
+    b.today.page = second ? 1 : 0;
+    View v = view(b, at());
+    auto& today = std::get<TodayView>(v.screen);
+    for (auto& wait : today.waits) wait = wait_of(wait.due);
+    for (auto& again : today.again) again.name = long_name, again.opened_at = now_ms;
+    out.push_back({std::string("today, ") + (second ? "second page" : "full") + on, mm, v});
+  }
+  auto& today = std::get<TodayView>(out.back().view.screen);
+  today.waits.front().days = -3;
+  today.waits.back().left_g = 0;
+}
+
+}
+
+void add_todays(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  keep(out, "today, first day" + on, b, mm);
+  add_full(out, b, mm, on);
+  b.batches = {"one"};
+  keep(out, "today, nothing waits" + on, b, mm);
+  b.loaded = false;
+  keep(out, "today, reading" + on, b, mm);
+  b.loaded = true;
+  b.screen = Screen::slab;
+  keep(out, "slab, nothing there" + on, b, mm);
+}
+
+}
