@@ -277,7 +277,7 @@ double up_to_fives(double mL, const Measures& of) {
 Helping drops_to_add(const session::Batch& batch, const session::Expectation& expected,
                      const paint::PredictionAt& after, double felt, const Measures& of,
                      bool of_water) {
-  constexpr double least_step = 1.02, a_little_more = 0.015;
+  constexpr double least_step = 1.02, a_little_more = 0.02;
   const double pigment_mL = batch.standing.pigment_mL.value;
   const double least_mL = std::max(0.0, (least_step * felt - after.mL) * pigment_mL);
   const double safe_mL =

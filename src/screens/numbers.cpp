@@ -63,7 +63,15 @@ std::string tack_words(const bench::SlabView& slab) {
 
 Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (slab.newer) return {say(words::SessionSay::batch_of_newer_format), Tone::caution};
-  return {weigh_out ? to_come_words(slab.to_come) : advice_words(slab.advice), Tone::advice, 3};
+  if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
+  Sentence advice{advice_words(slab.advice), Tone::advice, 3};
+  if (slab.advice.kind != bench::Advice::add_drops) return advice;
+  bench::Advice amount = slab.advice; // alone, where the rest has no room
+  amount.rounds = 0;
+  amount.hint = false;
+  advice.shorter = advice_words(amount);
+  if (slab.dust) advice.max_lines = 2; // the mask has to be read too
+  return advice;
 }
 
 // In order of weight: what stands in danger comes right after the advice, so that the calmer lines

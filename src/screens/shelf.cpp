@@ -130,8 +130,15 @@ void caution_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& she
   const Ground g = pad_box(sheet, at, choosable(sheet.theme, chosen));
   const double mark = chosen ? 6 : 0;
   const Rect& r = at.box;
-  labels(sheet, {r.x, r.y, r.w - mark, r.h}, g, {{say(paint::sentence(*caution)), small, false, 3}},
-         Anchor::left);
+  const double width = r.w - mark - 2 * padding_mm;
+  const Lines lines = fitted(say(paint::sentence(*caution)), width, small, 3);
+  const auto below = static_cast<double>(lines.lines.size()) - 1;
+  const double step = lines.cap_mm * (below > 1 ? 1.5 : line_step); // three keep off the outline
+  double y = r.centre().y - (lines.cap_mm + below * step) / 2 + lines.cap_mm;
+  for (const std::string& line : lines.lines) {
+    write(sheet, {r.x + padding_mm, y}, Anchor::left, small, g.ink, line, width);
+    y += step;
+  }
   if (chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
 

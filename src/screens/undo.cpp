@@ -71,12 +71,13 @@ void wide_pad(Sheet& sheet, const bench::Pad& pad, const bench::UndoView& undo) 
              slab_letters, 2);
   const int room = 3 - static_cast<int>(unsaved.lines.size());
   const Lines lines = fitted(what, width - mark, slab_letters, room);
-  const double step = cap::body * line_step;
-  const double height =
-      cap::head + step * static_cast<double>(lines.lines.size() + unsaved.lines.size()) + 0.4;
-  double y = r.centre().y - height / 2 + cap::head;
-  write(sheet, {x, y}, Anchor::left, {cap::head, true, cap::head}, g.ink, say(Say::pad_undo),
-        width);
+  const auto below = static_cast<double>(lines.lines.size() + unsaved.lines.size());
+  const bool full = below > 2; // lines that would reach from edge to edge
+  const double head = full ? cap::body : cap::head;
+  const double step = cap::body * (full ? 1.5 : line_step);
+  const double height = head + step * below + 0.4;
+  double y = r.centre().y - height / 2 + head;
+  write(sheet, {x, y}, Anchor::left, {head, true, head}, g.ink, say(Say::pad_undo), width);
   y += 0.4;
   for (const std::string& line : lines.lines)
     write(sheet, {x, y += step}, Anchor::left, slab_letters, g.quiet, line, width);

@@ -82,6 +82,8 @@ TEST_CASE("advice that little has taught says that it is a guess; the rest does 
 
 TEST_CASE("an amount is said in what has a pad") {
   CHECK(tapped_words({.drops = 15}) == "15 drops");
+  CHECK(tapped_words({.drops = 17}) == "15 + 2 drops");
+  CHECK(tapped_words({.drops = 1}) == "1 drop");
   CHECK(tapped_words({.spoons = 0.75}) == "½ + ¼ tsp");
   CHECK(tapped_words({.spoons = 0.25, .drops = 5}) == "¼ tsp and 5 drops");
   CHECK(tapped_words({.spoons = 2}) == "2 tsp");
