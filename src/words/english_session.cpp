@@ -52,8 +52,7 @@ std::string_view english(SessionSay id) {
     return "written by a newer Slabside (format {0}): shown without totals";
   case Say::file_not_ended: return "the program was stopped before it could say goodbye";
   case Say::card_not_laid_out: return "no session says what “{0}” is";
-  case Say::card_is_a_tool:
-    return "“{0}” is a tool, and nothing that goes into paint: correct the material.";
+  case Say::card_is_a_tool: return "“{0}” is a tool, not a material: correct what was added.";
   case Say::feel_wont_move: return "won’t move";
   case Say::feel_too_sticky: return "too sticky";
   case Say::feel_right: return "right";
@@ -146,16 +145,13 @@ std::string_view english(SessionSay id) {
   case Say::bottle_lost_less:
     return "The bottle lost {0} g, and {1} g was weighed out of it: correct one of the two.";
   case Say::bottle_unchanged:
-    return "Nothing was dropped from the bottle since it was weighed: weigh it before the drops "
-           "and "
-           "again after them.";
+    return "No drop was counted since it was weighed: weigh before the drops and after.";
   case Say::bottle_uncounted:
-    return "{0} g left the bottle and no drop was counted: weigh it before the drops and again "
-           "after them.";
+    return "{0} g left the bottle and no drop was counted: weigh before the drops and after.";
   case Say::weighed_below_tare:
-    return "What it lies in weighs {0} g more than all of it together: correct it, or weigh again.";
+    return "It weighs {0} g less than what it lies in: correct it, or weigh again.";
   case Say::as_before_nothing:
-    return "There is no line {0} before it that paint could be like: take it back, say it again.";
+    return "There is no line {0} before it to be like: take it back, say it again.";
   case Say::poured_into_nothing: return "It names no pan to pour into: take it back, pour again.";
   case Say::poured_into_no_pan: return "“{0}” is no pan: correct what was poured into.";
   case Say::pan_not_laid_out:

@@ -115,11 +115,11 @@ TEST_CASE("check says of each entry that is left out which, why, and what to do"
   CHECK(ran.status == 0);
   const auto of = [&](int n) { return "Stone (7f3a91c2): Line c41e08d5 " + std::to_string(n); };
   CHECK(has(ran.out, of(3) + " is not in the sums. “green bulb” is a tool"));
-  CHECK(has(ran.out, of(4) + " was left out. What it lies in weighs 15.0 g more than all"));
+  CHECK(has(ran.out, of(4) + " was left out. It weighs 15.0 g less than what it lies in"));
   CHECK(has(ran.out, of(5) + " was left out. There is no line c41e08d5 77 before it"));
   CHECK(has(ran.out, of(6) + " was left out. Pan 4 was never poured"));
   CHECK(has(ran.out, of(7) + ": nothing was poured as told. It names no pan"));
-  CHECK(has(ran.out, of(9) + ": this weighing of the bottle of “gum” tells nothing. Nothing was"));
+  CHECK(has(ran.out, of(9) + ": this weighing of the bottle of “gum” tells nothing. No drop was"));
   CHECK(has(ran.out, "1 file, 11 lines: 0 damaged places, 0 notes"));
 }
 

@@ -117,7 +117,9 @@ TEST_CASE("errors: every call fails from then on, and there is nowhere else: sai
         const auto unsaved =
             static_cast<std::int64_t>(o.evening.lines.size()) - 1 - o.evening.confirmed;
         CHECK(unsaved > 0);
-        CHECK(o.evening.err.find(std::to_string(unsaved) + " entries are not saved") == 0);
+        const std::string said = unsaved == 1 ? "1 entry is not saved"
+                                              : std::to_string(unsaved) + " entries are not saved";
+        CHECK(o.evening.err.find(said) == 0);
         return true;
       });
       CHECK(calls > 0);

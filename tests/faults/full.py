@@ -77,6 +77,10 @@ def reported(out):
                default=-1)
 
 
+def not_saved(entries):
+    return "1 entry is not saved." if entries == 1 else f"{entries} entries are not saved."
+
+
 def lines_of(studio):
     """By number, without what binds a line to its file. Torn ends are passed over."""
     found = {}
@@ -113,7 +117,7 @@ def fill_with_nowhere_else(slabside, folder, truth, size, inodes):
         if run.returncode == 0:
             assert unsaved == 0
         else:
-            assert run.stderr.startswith(f"{unsaved} entries are not saved."), run.stderr
+            assert run.stderr.startswith(not_saved(unsaved)), run.stderr
         for n in range(1, saved + 1):
             assert found.get(n) == truth["lines"][n], f"line {n} of {saved} saved"
         for n, line in found.items():
@@ -158,7 +162,7 @@ def stays_full(slabside, folder, truth):
         assert len(failures) == 2 + retries + 1, f"{retries} retries: {failures}"
         assert all("No space left on device" in line for line in failures), failures
         unsaved = len(truth["lines"]) - saved
-        assert run.stderr.startswith(f"{unsaved} entries are not saved."), run.stderr
+        assert run.stderr.startswith(not_saved(unsaved)), run.stderr
         sizes = [file.stat().st_size for file in (home.folder / "sessions").iterdir()]
         assert len(sizes) == len(failures), sizes
         assert sorted(sizes)[:-1] == [0] * (len(sizes) - 1), sizes

@@ -4,6 +4,7 @@
 #include "bench/choices.hpp"
 #include "session/amounts.hpp"
 #include "words/paint_says.hpp"
+#include "words/session_says.hpp"
 
 namespace views {
 
@@ -38,6 +39,9 @@ Bench bench_on(Size mm, Hand hand) {
 void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   out.push_back({"slab, jar" + on, mm, view(b, {})});
+  const words::Error idle{words::SessionSay::bottle_uncounted, {words::Number(12.5, 1)}};
+  b.folded->warnings = {{session::WarningKind::bottle_uncounted, {"c41e08d5", 12}, "", idle}};
+  out.push_back({"slab, bottle that tells nothing" + on, mm, view(b, {})});
   const words::Error why{words::PaintSay::weighing_contradicts, {"111.0", "140.5"}};
   b.folded->warnings = {{session::WarningKind::not_weighed, {"c41e08d5", 12}, "", why}};
   out.push_back({"slab, weighing left out" + on, mm, view(b, {})});

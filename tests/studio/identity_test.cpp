@@ -1,8 +1,8 @@
 // Which studio a folder is: a mount point without its disk, another disk, and a folder that lost
 // its id or got another.
-#include "disk/rig.hpp"
-#include "session/bytes.hpp"
+#include "studio/homecoming.hpp"
 #include "studio/sentences.hpp"
+#include "studio/sitting.hpp"
 #include "studio/studio.hpp"
 #include "words/studio_says.hpp"
 
@@ -132,4 +132,65 @@ TEST_CASE("an id that another device wrote is learnt, and one that cannot be kep
 
 TEST_CASE("without a folder for what is remembered any folder is the studio") {
   CHECK_FALSE(studio::identity_of("", "/s", "07bd", digits, false));
+}
+
+namespace {
+
+std::size_t files_in(const studio::Path& folder) {
+  std::error_code none;
+  const std::filesystem::directory_iterator all(folder / "sessions", none);
+  return static_cast<std::size_t>(std::distance(begin(all), end(all)));
+}
+
+// Home, and the folder that stands in for it.
+struct Disks {
+  rig::Bell bell;
+  std::unique_ptr<disk::Disk> home, fallback;
+
+  explicit Disks(const Bench& b)
+      : home(studio::open(b.home, std::nullopt, bell.wake(), disk::posix_files,
+                          studio::identity_of(b.state, b.home, "a83f", digits, false))),
+        fallback(studio::open(b.folder.path / "fallback", std::nullopt, bell.wake())) {}
+
+  // Until all was brought home that can be.
+  void bring_home() {
+    studio::Homecoming coming(*home);
+    for (disk::Disk* disk : {home.get(), fallback.get()})
+      disk->submit(disk::ReadFolder{"sessions", ".jsonl"});
+    for (long rings = bell.rings(); !coming.over(); bell.wait_past(rings)) {
+      rings = bell.rings();
+      for (const auto& answer : home->answers()) coming.take(studio::Location::home, answer);
+      for (const auto& answer : fallback->answers())
+        coming.take(studio::Location::fallback, answer);
+      if (coming.over()) return;
+    }
+  }
+};
+
+}
+
+TEST_CASE("what is tapped while the disk is not in is kept elsewhere, and comes home once it is") {
+  Bench b;
+  REQUIRE(rig::confirmed(b.write("5e1f20c70b94", "a83f")));
+  b.unmount();
+  {
+    Disks disks(b);
+    studio::Journal journal(*disks.home, disks.fallback.get());
+    for (const std::uint64_t n : {0, 1, 2}) journal.append(sitting::line(n));
+    while (journal.unsaved() > 0) {
+      const long rings = disks.bell.rings();
+      for (const studio::News& news : journal.poll())
+        if (const auto* failed = std::get_if<studio::Failed>(&news))
+          CHECK(failed->reason.what == words::StudioSay::disk_other_studio);
+      if (journal.unsaved() > 0) disks.bell.wait_past(rings);
+    }
+    CHECK(journal.place() == studio::Location::fallback);
+  }
+  CHECK(std::filesystem::is_empty(b.home));
+  Disks(b).bring_home(); // into a mount point nothing is brought
+  CHECK(std::filesystem::is_empty(b.home));
+  b.mount();
+  CHECK(files_in(b.home) == 1);
+  Disks(b).bring_home();
+  CHECK(files_in(b.home) == 2);
 }
