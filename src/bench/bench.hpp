@@ -177,6 +177,7 @@ struct NumberEntry {
                 // weigh, parts CARD, celsius or humidity; fact WHICH
   std::string text;
   std::optional<words::Error> error;
+  std::string asked = {}; // the text that was doubted: entered again, it is meant
 };
 
 struct BlendPart {

@@ -2,6 +2,7 @@
 
 #include "paint/bottle.hpp"
 #include "paint/measure.hpp"
+#include "session/bottles.hpp"
 #include "words/lists.hpp"
 #include "words/session_says.hpp"
 
@@ -13,10 +14,8 @@ namespace {
 
 using Amounts = std::vector<std::optional<paint::Amount>>;
 
-constexpr double scale_step_g = 0.1;
-
 words::Result<paint::Amount> grams_of(const Added& added, const Card& of, const Card* tool) {
-  if (added.unit == Unit::g) return paint::grams_weighed(added.amount, scale_step_g);
+  if (added.unit == Unit::g) return paint::grams_weighed(added.amount);
   const auto material = material_of(of);
   if (!material) return tl::make_unexpected(material.error());
   if (added.unit == Unit::spoons)
@@ -42,59 +41,9 @@ void measure(BatchLines& lines, Amounts& amounts) {
   }
 }
 
-bool by_hand(const Event& event, const std::string& card) {
-  const auto* added = std::get_if<Added>(&event);
-  return added && added->of == card && added->unit != Unit::g;
-}
-
-bool by_scale(const Event& event, const std::string& card) {
-  const auto* added = std::get_if<Added>(&event);
-  return added && added->of == card && added->unit == Unit::g;
-}
-
 bool loses_count(const Event& event, const std::string& card) {
   const auto* lost = std::get_if<CountLost>(&event);
   return lost && lost->of == card;
-}
-
-// Everything of one liquid that was dropped, spooned or lost count of between two weighings of its
-// bottle weighs together what the bottle lost, less what was weighed out of it.
-void split_difference(BatchLines& lines, Amounts& amounts, std::size_t before, std::size_t after) {
-  const auto& first = std::get<BottleWeighed>(lines.entries[before].event);
-  const auto& second = std::get<BottleWeighed>(lines.entries[after].event);
-  const Ref& ref = lines.entries[after].ref;
-  std::vector<std::size_t> counted;
-  std::vector<paint::Amount> grams;
-  double weighed = 0;
-  for (std::size_t i = before; i < after; ++i) {
-    if (!amounts[i]) continue;
-    const Event& event = lines.entries[i].event;
-    if (by_scale(event, first.of)) weighed += amounts[i]->value;
-    if (!by_hand(event, first.of) && !loses_count(event, first.of)) continue;
-    counted.push_back(i);
-    grams.push_back(*amounts[i]);
-  }
-  auto gone = paint::weighed_difference(
-      first.g, second.g, "bottle " + ref.session + " " + std::to_string(ref.n), scale_step_g);
-  if (!gone || gone->value < weighed) {
-    lines.warnings.push_back({WarningKind::bottle_heavier, ref, first.of});
-    return;
-  }
-  gone->value -= weighed;
-  const auto split = paint::split(*gone, grams);
-  if (!split) return; // nothing was counted: what is gone went elsewhere
-  for (std::size_t i = 0; i < counted.size(); ++i) amounts[counted[i]] = (*split)[i];
-}
-
-void weigh_bottles(BatchLines& lines, Amounts& amounts) {
-  std::map<std::string, std::size_t> last;
-  for (std::size_t i = 0; i < lines.entries.size(); ++i) {
-    const auto* weighed = std::get_if<BottleWeighed>(&lines.entries[i].event);
-    if (!weighed || lines.entries[i].withdrawn) continue;
-    const auto before = last.find(weighed->of);
-    if (before != last.end()) split_difference(lines, amounts, before->second, i);
-    last[weighed->of] = i;
-  }
 }
 
 bool by_drops(const Event& event, const std::string& card) {

@@ -23,6 +23,20 @@ void set_clocks(const std::vector<Resolved>& items, BatchLines& out) {
   }
 }
 
+// Of the figure that it bears now: corrected afterwards, it is looked at anew.
+void set_confirmed(std::vector<Entry>& entries) {
+  std::set<std::pair<Ref, double>> right;
+  for (const Entry& e : entries)
+    if (const auto* c = std::get_if<Confirmed>(&e.event); c && !e.withdrawn)
+      right.emplace(c->line, c->g);
+  if (right.empty()) return;
+  for (Entry& e : entries) {
+    const auto* bottle = std::get_if<BottleWeighed>(&e.event);
+    const auto* paint = std::get_if<Weighed>(&e.event);
+    if (bottle || paint) e.confirmed = right.count({e.ref, bottle ? bottle->g : paint->g}) > 0;
+  }
+}
+
 // Its last line may be of another batch, or of none.
 void set_ends(const Logs& logs, BatchLines& out) {
   for (const Log* log : logs) {
@@ -58,6 +72,7 @@ BatchLines lines_of(const Logs& logs, const std::string& batch) {
     out.cards.push_back(only_says ? nullptr : std::move(line.card));
     out.tools.push_back(std::move(line.tool));
   }
+  set_confirmed(out.entries);
   set_clocks(resolved.lines, out);
   set_ends(logs, out);
   out.laid_out = std::move(resolved.laid_out);

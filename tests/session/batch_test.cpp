@@ -350,3 +350,80 @@ TEST_CASE("an open batch goes on drying up to now; a batch nobody opened is none
   CHECK_FALSE(fold({}, batch));
   CHECK(batch_ids(all_of(logs)) == std::vector<std::string>{batch});
 }
+
+namespace {
+
+// A bottle of 92.4 g, ten drops of 0.054 g out of it, and then what the scale is said to show.
+make::Writer weighed_after_drops(double g) {
+  make::Writer w = spooned(0);
+  w.put(batch, BottleWeighed{"gum", 92.4});
+  for (int i = 0; i < 10; ++i) w.put(batch, Added{"gum", Unit::drops, 1, "bulb"});
+  w.put(batch, BottleWeighed{"gum", g});
+  return w;
+}
+
+double drops_g(const Batch& b) {
+  static const double spoons = make::folded({spooned(0).log}, batch).totals[1].grams.value;
+  return b.totals[1].grams.value - spoons;
+}
+
+}
+
+TEST_CASE("a bottle that lost ninety grams in ten drops moves nothing, and says why") {
+  const double by_count = 10 * 0.048 / 0.8839;
+  const auto b = make::folded({weighed_after_drops(2.4).log}, batch);
+  CHECK(drops_g(b) == Approx(by_count).epsilon(1e-3));
+  REQUIRE(b.warnings.size() == 1);
+  CHECK(b.warnings[0].kind == WarningKind::not_weighed);
+  CHECK(b.warnings[0].why->what == words::PaintSay::bottle_contradicts);
+  REQUIRE(b.bottles.size() == 1);
+  CHECK_FALSE(b.bottles[0].stands);
+  CHECK(b.bottles[0].weighed.value == Approx(90));
+  CHECK(drops_g(make::folded({weighed_after_drops(91.9).log}, batch)) == Approx(0.5));
+}
+
+TEST_CASE(
+    "confirmed, a bottle's weight counts: its own figure alone, by any device, until undone") {
+  make::Writer w = weighed_after_drops(88.4), other("bbbbbbbb");
+  const Ref line{w.log.session, w.log.lines.back().n};
+  other.wait(5000);
+  const Ref said = other.put(batch, Confirmed{line, 88.4});
+  const auto drops = [&] { return drops_g(make::folded({w.log, other.log}, batch)); };
+  CHECK(drops() == Approx(4));
+  other.put(batch, Withdrawn{said});
+  CHECK(drops() < 1);
+  other.put(batch, Confirmed{line, 88.5}); // another figure
+  CHECK(drops() < 1);
+  other.put(batch, Confirmed{{"nobody", 4}, 88.4});
+  CHECK(drops() < 1);
+  other.put(batch, Confirmed{line, 88.4});
+  CHECK(drops() == Approx(4));
+}
+
+TEST_CASE("after a weighing that is doubted the next agrees with the one before it, or with that") {
+  auto slip = weighed_after_drops(9.2);
+  slip.put(batch, BottleWeighed{"gum", 91.8});
+  const auto b = make::folded({slip.log}, batch);
+  CHECK(drops_g(b) == Approx(0.6));
+  CHECK(b.warnings.size() == 1);         // of the slip
+  auto poured = weighed_after_drops(50); // 42 g went elsewhere
+  for (int i = 0; i < 10; ++i) poured.put(batch, Added{"gum", Unit::drops, 1, "bulb"});
+  poured.put(batch, BottleWeighed{"gum", 49.4});
+  CHECK(drops_g(make::folded({poured.log}, batch)) ==
+        Approx(0.6 + 10 * 0.048 / 0.8839).epsilon(1e-3));
+}
+
+TEST_CASE("where a count was lost, the bottle may have lost forty drops that nobody counted") {
+  const auto after = [](double g) {
+    make::Writer w = spooned(0);
+    w.put(batch, BottleWeighed{"gum", 92.4});
+    for (int i = 0; i < 10; ++i) w.put(batch, Added{"gum", Unit::drops, 1, "bulb"});
+    w.put(batch, CountLost{"gum"});
+    w.put(batch, BottleWeighed{"gum", g});
+    return make::folded({w.log}, batch);
+  };
+  CHECK(drops_g(after(90.4)) == Approx(2));
+  CHECK(after(90.4).warnings.empty());
+  CHECK(after(9.2).warnings.size() == 1);
+  CHECK(drops_g(after(9.2)) < 1);
+}
