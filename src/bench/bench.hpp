@@ -250,6 +250,7 @@ struct PansState {
 struct Learning {
   std::map<std::string, session::TrainingBatch> training; // by batch
   session::GumVerdicts verdicts;                          // of them
+  session::SharedTold told;                               // by another studio
   std::set<std::string> stale;                            // to be looked through
   std::string at_work;                                    // the open batch on the slab, left out
   bool changed = false;                                   // since `asked`

@@ -135,6 +135,7 @@ void index_logs(Bench& bench) {
   bench.index.lists_stale = true;
   learn_lessons(bench);
   restock(bench);
+  hear(bench);
 }
 
 // The program opens on what waits under Pans, where no batch is at hand.
