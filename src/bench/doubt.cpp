@@ -4,7 +4,6 @@
 #include "bench/corrections.hpp"
 #include "paint/slip.hpp"
 #include "words/bench_says.hpp"
-#include "words/slab_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -19,7 +18,7 @@ std::optional<words::Error> why_doubted(const session::Batch& batch, const sessi
   for (const session::Warning& w : batch.warnings) {
     if (!(w.ref == line)) continue;
     if (w.kind == session::WarningKind::bottle_heavier)
-      return words::Error{words::SlabSay::left_out_bottle, {}};
+      return words::Error{words::BenchSay::bottle_heavier, {}};
     if (w.kind == session::WarningKind::not_weighed) return w.why;
   }
   return std::nullopt;

@@ -21,7 +21,9 @@ struct Two {
   nlohmann::json range_of(const std::string& pigment) const {
     const Ran ran = own.read({"range", pigment, "--json"});
     REQUIRE(ran.status == 0);
-    return nlohmann::json::parse(ran.out)["pigments"][0];
+    for (const auto& row : nlohmann::json::parse(ran.out)["pigments"])
+      if (row["card"] == pigment) return row;
+    return {};
   }
 };
 

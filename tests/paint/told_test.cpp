@@ -16,7 +16,7 @@ using Say = words::PaintSay;
 
 namespace {
 
-const std::vector<std::string> names{"pb28", "pb29", "py43", "pr101", "pg17", "pbk6"};
+const std::vector<std::string> names{"pb28", "pb29", "py43", "pr108", "pg17", "pg18"};
 
 LearnProblem notes(int batches = 30) {
   return invented_notes({.pigments = 6, .batches = batches, .seed = 5});
