@@ -6,7 +6,9 @@
 #include "bench/pads_more.hpp"
 #include "bench/pads_slab.hpp"
 #include "bench/paints.hpp"
+#include "bench/recalibration.hpp"
 #include "bench/record.hpp"
+#include "paint/measure.hpp"
 
 namespace bench {
 
@@ -68,6 +70,29 @@ void take_back(Bench& bench, const Now& now, Effects& effects) {
   bench.sitting.picked_out.insert(bench.sitting.next_n - 1);
 }
 
+// What a weighing that was doubted has to say of a dropper waits no longer.
+void say_of_doubted(Bench& bench, const session::Entry& line, session::Event said, const Now& now,
+                    Effects& effects) {
+  const bool bottle = std::holds_alternative<session::BottleWeighed>(line.event);
+  at_slab(bench, std::move(said), now, effects);
+  if (bottle && dropper_found(bench)) bench.panel = DropperPanel{};
+}
+
+void confirm(Bench& bench, const Now& now, Effects& effects) {
+  const session::Entry* line = line_chosen(bench);
+  const auto g = line ? amount_in(line->event) : std::nullopt;
+  if (!g) return;
+  say_of_doubted(bench, *line, session::Confirmed{line->ref, *g}, now, effects);
+}
+
+void say_meant(Bench& bench, const std::string& arg, const Now& now, Effects& effects) {
+  const session::Entry* line = line_chosen(bench);
+  const auto g = paint::typed_number(arg);
+  auto says = line && g ? with_amount(line->event, *g) : std::nullopt;
+  if (!says) return;
+  say_of_doubted(bench, *line, session::Corrected{line->ref, *std::move(says), {}}, now, effects);
+}
+
 }
 
 void correct_material(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
@@ -112,6 +137,8 @@ void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& n
   case MorePad::other_amount: return open_number(bench, {pad, arg});
   case MorePad::five_earlier: return move_line(bench, -300000, now, effects);
   case MorePad::take_back: return take_back(bench, now, effects);
+  case MorePad::it_is: return confirm(bench, now, effects);
+  case MorePad::was_meant: return say_meant(bench, arg, now, effects);
   case MorePad::found:
     if (const auto state = session::state_named(arg))
       at_slab(bench, session::Found{*state}, now, effects);

@@ -1,5 +1,7 @@
 #include "bench/act.hpp"
+#include "bench/card_facts.hpp"
 #include "bench/corrections.hpp"
+#include "bench/doubt.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
@@ -34,7 +36,17 @@ words::Result<double> correct_amount(Bench& bench, double value, const Now& now,
   if (auto says = with_amount(line->event, value))
     record(bench, bench.batch, session::Corrected{line->ref, *std::move(says), {}}, now, effects);
   refold(bench, now);
+  ask_if_doubted(bench);
   return value;
+}
+
+// A slip on the card of a dropper would be in every drop: the same once more says that it is none.
+std::optional<words::Error> doubt_about_number(const Bench& bench, double value) {
+  const auto& card = bench.shelf_page.card;
+  const NumberEntry& entry = *bench.number;
+  if (!(entry.target == PadId{ShelfPad::fact, "drops_20_g"}) || !card || entry.asked == entry.text)
+    return std::nullopt;
+  return with_fact(*card, entry.target.arg, value) ? doubt_about_drops(*card, value) : std::nullopt;
 }
 
 words::Result<double> set_parts(Bench& bench, const std::string& card, double parts) {
@@ -129,6 +141,7 @@ struct Use {
     case ChoicePad::bottle_of:
       weighed_at_slab(bench, target.arg, session::BottleWeighed{target.arg, value}, now, effects);
       if (dropper_found(bench)) bench.panel = DropperPanel{};
+      ask_if_doubted(bench);
       return value;
     case ChoicePad::amount:
     case ChoicePad::dropper:
@@ -143,7 +156,7 @@ struct Use {
   words::Result<double> operator()(MorePad pad) const {
     const session::Place here = session::in_hand(bench.folded->places);
     switch (pad) {
-    case MorePad::weigh_paint: return weighed(session::Weighed{here, value, 0});
+    case MorePad::weigh_paint: return paint_weighed(session::Weighed{here, value, 0});
     case MorePad::spilt: return weighed(session::Lost{here, {1, value}, ""});
     case MorePad::other_amount: return correct_amount(bench, value, now, effects);
     case MorePad::room:
@@ -165,9 +178,17 @@ struct Use {
     case MorePad::on_pad:
     case MorePad::five_earlier:
     case MorePad::take_back:
+    case MorePad::it_is:
+    case MorePad::was_meant:
     case MorePad::found: return value; // ask for none
     }
     return value;
+  }
+
+  words::Result<double> paint_weighed(session::Weighed event) const {
+    const auto done = weighed(std::move(event));
+    if (done) ask_if_doubted(bench);
+    return done;
   }
 
   // Errors where a scale could not show it.
@@ -209,6 +230,11 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
 void enter(Bench& bench, const Now& now, Effects& effects) {
   NumberEntry entry = *bench.number;
   const auto value = paint::typed_number(entry.text);
+  if (auto doubt = value ? doubt_about_number(bench, *value) : std::nullopt) {
+    bench.number->error = std::move(doubt);
+    bench.number->asked = entry.text;
+    return;
+  }
   const auto used = value ? use(bench, entry.target, *value, now, effects) : value;
   if (!used) return void(bench.number->error = used.error());
   const bool of_room = entry.target.kind == MorePad::room || entry.target.kind == PansPad::room;

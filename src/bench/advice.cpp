@@ -41,9 +41,7 @@ bool was_mulled(const session::Batch& batch) {
 // two it is the room's doing, and no stop mark.
 std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& room) {
   if (s.glycerin_g.value + s.honey_g.value <= 0) return std::nullopt;
-  const paint::Wet dry{
-      .gum_g = s.gum_g.value, .glycerin_g = s.glycerin_g.value, .honey_g = s.honey_g.value};
-  const auto index = paint::tack_index(dry, room);
+  const auto index = paint::tack_index(s.gum_g, s.glycerin_g, s.honey_g, room);
   const auto tack = index ? paint::tack(*index) : tl::make_unexpected(index.error());
   return tack && *tack != paint::Tack::dries ? std::optional(*tack) : std::nullopt;
 }

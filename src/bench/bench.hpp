@@ -178,6 +178,7 @@ struct NumberEntry {
                 // weigh, parts CARD, celsius or humidity; fact WHICH
   std::string text;
   std::optional<words::Error> error;
+  std::string asked = {}; // the text that was doubted: entered again, it is meant
 };
 
 struct BlendPart {
@@ -264,6 +265,7 @@ struct PansState {
 struct Learning {
   std::map<std::string, session::TrainingBatch> training; // by batch
   session::GumVerdicts verdicts;                          // of them
+  session::SharedTold told;                               // by another studio
   std::set<std::string> stale;                            // to be looked through
   std::string at_work;                                    // the open batch on the slab, left out
   bool changed = false;                                   // since `asked`

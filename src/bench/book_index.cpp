@@ -82,13 +82,13 @@ struct Read { // into the entry, line after line
     if (to.entry.lies == BookEntry::in_jar) lay(BookEntry::on_slab);
   }
   void operator()(const session::Discarded&) { to.entry.discarded = true; }
-  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Planned,
-                          session::RoomSet, session::CautionsSeen, session::Felt, session::GoesOn,
-                          session::Dot, session::Trouble, session::BottleWeighed,
-                          session::CountLost, session::Weighed, session::AsBefore, session::Found,
-                          session::PanWeighed, session::Noted, session::SetAside,
-                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-                          session::ClockJumped, session::Left, session::Unknown>
+  template <words::one_of<
+      session::Began, session::LaidOut, session::PutAway, session::Told, session::Planned,
+      session::RoomSet, session::CautionsSeen, session::Felt, session::GoesOn, session::Dot,
+      session::Trouble, session::BottleWeighed, session::CountLost, session::Weighed,
+      session::AsBefore, session::Found, session::PanWeighed, session::Noted, session::SetAside,
+      session::Confirmed, session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+      session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
 

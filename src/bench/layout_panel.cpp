@@ -1,4 +1,5 @@
 #include "bench/corrections.hpp"
+#include "bench/doubt.hpp"
 #include "bench/layout_parts.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_choice.hpp"
@@ -86,9 +87,22 @@ void lay_out_lines(const Bench& bench, const LinesPanel& panel, const Grid& g, L
     add(layout, MorePad::lines, g.cell(1, last));
 }
 
+// What may have been meant stands first; all else that can be said of a line is there too.
+void lay_out_doubted(const Doubt& doubt, const session::Event& event, const Grid& g,
+                     Layout& layout) {
+  if (doubt.can_count) add(layout, MorePad::it_is, g.cell(0, 1));
+  if (doubt.meant) add(layout, MorePad::was_meant, g.cell(1, 1), grams_arg(*doubt.meant));
+  add(layout, MorePad::other_amount, g.cell(2, 1));
+  add(layout, MorePad::take_back, g.cell(3, 1));
+  if (has_material(event)) add(layout, MorePad::other_material, g.cell(0, 2));
+  add(layout, MorePad::five_earlier, g.cell(1, 2));
+}
+
 void lay_out_line(const Bench& bench, const Grid& g, Layout& layout) {
   const session::Entry* line = line_chosen(bench);
   if (!line) return;
+  if (const auto doubt = doubt_about(bench, *line))
+    return lay_out_doubted(*doubt, line->event, g, layout);
   if (amount_in(line->event)) add(layout, MorePad::other_amount, g.cell(0, 1, 1, 2));
   if (has_material(line->event)) add(layout, MorePad::other_material, g.cell(1, 1, 1, 2));
   add(layout, MorePad::five_earlier, g.cell(2, 1, 1, 2));

@@ -58,11 +58,26 @@ void ask(Bench& bench, Effects& effects) {
   for (const auto& [id, training] : learning.training) all.push_back(&training);
   session::RangeProblem asked = session::range_problem(all);
   const bool goes_on = session::continues(learning.ranges.names, asked.names);
-  effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.fit : nullptr);
+  const auto told =
+      learning.told ? std::optional(session::told_variant(asked, *learning.told)) : std::nullopt;
+  effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.fit : nullptr,
+                                  told ? &*told : nullptr);
   learning.asked = std::move(asked.names);
   learning.changed = false;
 }
 
+}
+
+void hear(Bench& bench) {
+  Learning& learning = bench.learning;
+  auto told = session::told_in(session::all_of(bench.logs));
+  if (!told) learning.failure = told.error();
+  session::SharedTold now = told.value_or(nullptr);
+  const bool same =
+      now && learning.told ? bytes_of(*now) == bytes_of(*learning.told) : now == learning.told;
+  if (same) return;
+  learning.told = std::move(now);
+  learning.changed = true;
 }
 
 bool wants_to_study(const Bench& bench) {
@@ -97,7 +112,7 @@ void take_fit(Bench& bench, const Fitted& input) {
   else if (fit->end != paint::LearnEnd::found)
     learning.failure = words::Error{paint::sentence(fit->end), {}};
   if (learning.failure) return;
-  learning.ranges = {*std::move(fit), std::move(names)};
+  learning.ranges = {*std::move(fit), std::move(names), learning.told};
   ++learning.version;
   expect(bench);
   refresh_ranges(bench);

@@ -90,6 +90,8 @@ constexpr Names<MorePad> more_pads{{{MorePad::weigh_paint, {"weigh_paint"}},
                                     {MorePad::on_pad, {"on_pad"}},
                                     {MorePad::five_earlier, {"five_earlier"}},
                                     {MorePad::take_back, {"take_back"}},
+                                    {MorePad::it_is, {"it_is"}},
+                                    {MorePad::was_meant, {"was_meant"}},
                                     {MorePad::found, {"found"}},
                                     {MorePad::room, {"room"}}}};
 constexpr Names<NumberPad> number_pads{{{NumberPad::digit, {"digit"}},

@@ -26,8 +26,10 @@ enum class MorePad {
   on_pad,         // arg: card; and off it
   five_earlier,   // five minutes
   take_back,
-  found, // arg: wet, dry
-  room,  // arg while its number is asked for: humidity; else its degrees
+  it_is,     // a weighing that was doubted is as it was typed
+  was_meant, // arg: g; what was meant instead
+  found,     // arg: wet, dry
+  room,      // arg while its number is asked for: humidity; else its degrees
 };
 
 constexpr PadList list_of(MorePad) { return PadList::more; }

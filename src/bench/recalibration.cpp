@@ -6,6 +6,7 @@
 #include "paint/dropper.hpp"
 #include "session/amounts.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace bench {
@@ -23,17 +24,27 @@ const E* as(const Entry& entry) {
   return entry.withdrawn ? nullptr : std::get_if<E>(&entry.event);
 }
 
-// The last two weighings of the bottle weighed last, and what lies between.
-Entries between_weighings(const session::Batch& batch) {
-  Entries out;
-  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
-    const auto* weighed = as<session::BottleWeighed>(*e);
-    if (out.empty() && !weighed) continue;
-    out.insert(out.begin(), &*e);
-    if (out.size() < 2 || !weighed) continue;
-    if (weighed->of == as<session::BottleWeighed>(*out.back())->of) return out;
+struct Weighings {
+  Entries lines; // both, and what lies between
+  bool confirmed = false;
+};
+
+// The bottle weighed last, and the weighing before that which was compared with it.
+Weighings last_weighings(const session::Batch& batch) {
+  const Entry* last = nullptr;
+  for (const Entry& e : batch.entries)
+    if (as<session::BottleWeighed>(e)) last = &e;
+  const auto checked = std::find_if(
+      batch.bottles.begin(), batch.bottles.end(),
+      [&](const session::BottleChecked& c) { return last && c.stands && c.line == last->ref; });
+  Weighings out;
+  if (checked == batch.bottles.end()) return out;
+  out.confirmed = last->confirmed;
+  for (const Entry& e : batch.entries) {
+    if (!out.lines.empty() || e.ref == checked->since) out.lines.push_back(&e);
+    if (e.ref == checked->line) break;
   }
-  return {};
+  return out;
 }
 
 struct Counted {
@@ -85,14 +96,14 @@ bool edited_since(const Bench& bench, const std::string& card, std::int64_t at) 
 }
 
 std::optional<DropperFound> found(const session::Card& dropper, const session::Card& liquid,
-                                  double drops, const paint::Amount& grams) {
+                                  double drops, const paint::Amount& grams, bool confirmed) {
   const auto material = session::material_of(liquid);
   if (!material) return std::nullopt;
   const paint::Dropper before = session::dropper_of(dropper);
   const auto expected = paint::grams_of_drops(drops, before, *material);
   if (!expected) return std::nullopt;
   const paint::Amount off = grams - *expected;
-  if (std::abs(off.value) > surely * paint::uncertainty(off)) return std::nullopt;
+  if (!confirmed && std::abs(off.value) > surely * paint::uncertainty(off)) return std::nullopt;
   const auto after = paint::recalibrated(before, drops, *material, grams);
   if (!after) return std::nullopt;
   DropperFound out{dropper, liquid.name, drops};
@@ -106,7 +117,7 @@ std::optional<DropperFound> found(const session::Card& dropper, const session::C
 
 std::optional<DropperFound> dropper_found(const Bench& bench) {
   if (!bench.folded) return std::nullopt;
-  const Entries lines = between_weighings(*bench.folded);
+  const auto [lines, confirmed] = last_weighings(*bench.folded);
   if (lines.empty()) return std::nullopt;
   const std::string of = as<session::BottleWeighed>(*lines.back())->of;
   const auto sum = counted(lines, of);
@@ -117,7 +128,7 @@ std::optional<DropperFound> dropper_found(const Bench& bench) {
   if (!grams || !dropper || !liquid || !on_shelf || on_shelf->facts != dropper->facts ||
       edited_since(bench, dropper->id, sum->first_at))
     return std::nullopt;
-  return found(*dropper, *liquid, sum->drops, *grams);
+  return found(*dropper, *liquid, sum->drops, *grams, confirmed);
 }
 
 }

@@ -15,7 +15,8 @@ struct DropperFound {
 
 // By the last two weighings of one bottle in the batch on the slab. Absent where they do not tell:
 // other measures than drops of one dropper and the scale in between, a count lost, a weight that
-// the drops contradict; and where the shelf's card was written anew since, as once it took this.
+// the drops contradict, unless it was confirmed; and where the shelf's card was written anew since,
+// as once it took this.
 std::optional<DropperFound> dropper_found(const Bench& bench);
 
 }

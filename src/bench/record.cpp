@@ -59,16 +59,16 @@ struct ByHand {
                           session::Trouble, session::BottleWeighed, session::CountLost,
                           session::Gathered, session::Closed, session::Moved, session::Lost,
                           session::Weighed, session::AsBefore, session::Found, session::Poured,
-                          session::PanWeighed, session::Verdict, session::Noted>
+                          session::PanWeighed, session::Verdict, session::Noted, session::Confirmed>
                 Hand>
   bool operator()(const Hand&) const {
     return true;
   }
-  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Opened,
-                          session::Planned, session::RoomSet, session::CautionsSeen,
-                          session::GoesOn, session::SetAside, session::Withdrawn,
-                          session::Corrected, session::Photo, session::Gone, session::Discarded,
-                          session::ClockJumped, session::Left, session::Unknown>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Told,
+                          session::Opened, session::Planned, session::RoomSet,
+                          session::CautionsSeen, session::GoesOn, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::Discarded, session::ClockJumped, session::Left, session::Unknown>
                 Other>
   bool operator()(const Other&) const {
     return false;

@@ -137,6 +137,7 @@ void index_logs(Bench& bench) {
   bench.index.lists_stale = true;
   learn_lessons(bench);
   restock(bench);
+  hear(bench);
 }
 
 void loaded(Bench& bench, Loaded input, const Now& now, Effects& effects) {

@@ -200,6 +200,7 @@ void add_panel(const Bench& bench, SlabView& v) {
       chosen && is_open<LinePanel>(bench.panel)) {
     v.lines.push_back(line_view(bench, *chosen));
     v.line_has_amount = amount_in(chosen->event).has_value();
+    v.doubt = doubt_about(bench, *chosen);
   }
   if (is_open<PaintsPanel>(bench.panel))
     for (const OtherPaint& p : bench.paints)

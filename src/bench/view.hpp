@@ -4,6 +4,7 @@
 #include "bench/advice.hpp"
 #include "bench/bench.hpp"
 #include "bench/binder_range.hpp"
+#include "bench/doubt.hpp"
 #include "bench/mulling.hpp"
 #include "bench/planning.hpp"
 #include "bench/recalibration.hpp"
@@ -123,6 +124,7 @@ struct SlabView {
   std::optional<Remedy> remedy;
   std::vector<LineView> lines; // this page's; the chosen one alone in its panel
   bool line_has_amount = false;
+  std::optional<Doubt> doubt; // about the chosen one
   std::vector<PaintView> paints;
   bool in_jar = false; // some of it is
   std::optional<JarView> jar;

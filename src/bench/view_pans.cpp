@@ -114,9 +114,8 @@ std::optional<paint::Interval> fill_of(const session::Batch& batch) {
 std::optional<paint::Tack> tack_of(const session::Batch& batch) {
   const auto there = batch.places.at.find(session::Place::pans);
   if (there == batch.places.at.end()) return std::nullopt;
-  const session::PlaceContents& all = there->second;
-  const auto index = paint::tack_index(paint::wet_of(all.sums, paint::live(all.sums, all.paint)),
-                                       batch.places.room);
+  const paint::Standing all = paint::stand(there->second.paint, batch.places.bench);
+  const auto index = paint::tack_index(all.gum_g, all.glycerin_g, all.honey_g, batch.places.room);
   const auto tack =
       index ? paint::tack(*index) : words::Result<paint::Tack>(tl::make_unexpected(index.error()));
   return tack ? std::optional(*tack) : std::nullopt;

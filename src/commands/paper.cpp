@@ -25,6 +25,13 @@ Status write_new(const std::string& name, const std::string& bytes) {
   return tl::make_unexpected(studio::error(*failed));
 }
 
+bool ends_with(const std::string& name, std::string_view ending) {
+  return name.size() >= ending.size() &&
+         name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
+}
+
+}
+
 Status hand_on(const std::string& bytes, const Destination& to) {
   if (!to.file) {
     to.out << bytes;
@@ -33,13 +40,6 @@ Status hand_on(const std::string& bytes, const Destination& to) {
   auto written = write_new(*to.file, bytes);
   if (written) to.out << printable(words::say(Say::paper_made, {*to.file})) << '\n';
   return written;
-}
-
-bool ends_with(const std::string& name, std::string_view ending) {
-  return name.size() >= ending.size() &&
-         name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
-}
-
 }
 
 Status make_sheet(const std::vector<session::Log>& logs, const std::string& wanted,

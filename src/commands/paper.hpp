@@ -18,6 +18,9 @@ struct Destination {
   std::ostream& out;
 };
 
+// Errors: file_there, disk_open_failed, disk_write_failed, disk_force_failed.
+words::Result<int> hand_on(const std::string& bytes, const Destination& to);
+
 // Of a batch found as find_batch() finds it. Errors: those, and file_there, disk_open_failed,
 // disk_write_failed, disk_force_failed.
 words::Result<int> make_sheet(const std::vector<session::Log>& logs, const std::string& batch,

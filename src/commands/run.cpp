@@ -8,6 +8,7 @@
 #include "commands/play.hpp"
 #include "commands/range.hpp"
 #include "commands/show.hpp"
+#include "commands/tell.hpp"
 #include "paint/measure.hpp"
 #include "studio/photos.hpp"
 #include "studio/picture.hpp"
@@ -135,14 +136,37 @@ Status run_range(const Arguments& a, Io io) {
   return 0;
 }
 
+Destination destination(const Arguments& a, Io io) { return {a.value("--out"), io.out}; }
+
+Status run_tell(const Arguments& a, Io io) {
+  if (!a.value("--out")) return words::failure(Say::out_missing, {"tell"});
+  const auto logs = logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  return tell(*logs, destination(a, io));
+}
+
+Status run_hear(const Arguments& a, Io io) {
+  if (a.words.empty() != a.has("--no-more"))
+    return words::failure(a.words.empty() ? Say::word_missing : Say::word_too_many, {"--no-more"});
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
+  const auto fault = fault_of(a);
+  if (!fault) return tl::make_unexpected(fault.error());
+  Hearing what{where->home, where->fallback, {}, *fault};
+  if (!a.words.empty()) {
+    auto text = bytes_of(a.words[0], paint::most_told_bytes, Say::hear_not_there);
+    if (!text) return tl::make_unexpected(text.error());
+    what.text = *std::move(text);
+  }
+  return hear(what, io.out, io.err);
+}
+
 Status run_list(const Arguments& a, Io io) {
   const auto logs = logs_of(a, io);
   if (!logs) return tl::make_unexpected(logs.error());
   io.out << list_for_people(*logs);
   return 0;
 }
-
-Destination destination(const Arguments& a, Io io) { return {a.value("--out"), io.out}; }
 
 Status run_sheet(const Arguments& a, Io io) {
   if (!a.value("--batch")) return words::failure(Say::batch_missing, {"sheet"});
@@ -253,6 +277,8 @@ const Command* command_named(const std::string& name) {
       {"play", {{"--studio", "--fallback", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
       {"show", {{"--studio", "--fallback"}, {"--json"}, 1, 1}, run_show},
       {"range", {{"--studio", "--fallback"}, {"--json"}, 0, 1}, run_range},
+      {"tell", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_tell},
+      {"hear", {{"--studio", "--fallback", "--fault"}, {"--no-more"}, 0, 1}, run_hear},
       {"list", {{"--studio", "--fallback"}, {}, 0, 0}, run_list},
       {"sheet", {{"--studio", "--fallback", "--batch", "--out"}, {}, 0, 0}, run_sheet},
       {"labels",

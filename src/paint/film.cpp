@@ -92,6 +92,28 @@ words::Result<double> tack_index(const Wet& wet, const Room& room) {
   return (*held + 0.6 * wet.glycerin_g + 0.2 * wet.honey_g) / wet.gum_g;
 }
 
+words::Result<Amount> tack_index(const Amount& gum_g, const Amount& glycerin_g,
+                                 const Amount& honey_g, const Room& room) {
+  const auto at = [&](double gum, double glycerin, double honey) {
+    return tack_index(Wet{gum, glycerin, honey, 0, 0}, room);
+  };
+  const double gum = gum_g.value, glycerin = glycerin_g.value, honey = honey_g.value;
+  const auto here = at(gum, glycerin, honey);
+  if (!here) return tl::make_unexpected(here.error());
+  const double h = 1e-4 * gum;
+  Amount index = exact(*here);
+  const auto add = [&](const Amount& of, const words::Result<double>& beside) {
+    if (!beside) return;
+    Amount off = of;
+    off.value = 0;
+    index = index + scaled(off, (*beside - *here) / h);
+  };
+  add(gum_g, at(gum + h, glycerin, honey));
+  add(glycerin_g, at(gum, glycerin + h, honey));
+  add(honey_g, at(gum, glycerin, honey + h));
+  return index;
+}
+
 double caution_mark(const TackMark& mark) { return std::exp(mark.ln_middle - spread(mark)); }
 double warning_mark(const TackMark& mark) { return std::exp(mark.ln_middle + spread(mark)); }
 
@@ -108,6 +130,12 @@ words::Result<Tack> tack(double index, const TackMark& mark) {
   if (auto fault = fault_of(index, mark)) return tl::make_unexpected(*fault);
   if (index < caution_mark(mark)) return Tack::dries;
   return index < warning_mark(mark) ? Tack::may_stay_sticky : Tack::stays_sticky;
+}
+
+words::Result<Tack> tack(const Amount& index, const TackMark& mark) {
+  TackMark wider = mark;
+  if (index.value > 0) wider.ln_noise = std::hypot(mark.ln_noise, relative_uncertainty(index));
+  return tack(index.value, wider);
 }
 
 words::Result<TackMark> updated(const TackMark& mark, double index, bool sticky) {

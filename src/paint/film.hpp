@@ -4,6 +4,7 @@
 #pragma once
 
 #include "paint/air.hpp"
+#include "paint/amount.hpp"
 #include "paint/material.hpp"
 #include "paint/water_activity.hpp"
 #include "words/say.hpp"
@@ -47,6 +48,10 @@ words::Result<double> pvc(const Film& film);
 // good) and 0.47 to 0.53 (40 g, too tacky): the films in words from a paper on a gum like this one,
 // at 50 to 57 % humidity, which is assumed. Errors: no_gum_there, and those of held_water_g.
 words::Result<double> tack_index(const Wet& wet, const Room& room);
+// With what is not known of gum, glycerin and honey (their moisture above all): first order, by
+// differences. Errors likewise.
+words::Result<Amount> tack_index(const Amount& gum_g, const Amount& glycerin_g,
+                                 const Amount& honey_g, const Room& room);
 
 // Where sticky begins, as a distribution: ln of the index is normal(ln_middle, ln_u), and one
 // verdict strays from it by ln_noise more. As it stands, our own starting point for paint: chance
@@ -66,8 +71,10 @@ double warning_mark(const TackMark& mark); // 0.8
 enum class Tack { dries, may_stay_sticky, stays_sticky };
 words::Sentence say_of(Tack tack); // sentences that call it our own estimate
 
-// Index 0 to 100. Errors: not_a_number, negative_amount, amount_too_large; tack_mark_unusable.
+// Index 0 to 100, with a chance of sticky below 16 %, above 84 %, or between. Errors: not_a_number,
+// negative_amount, amount_too_large; tack_mark_unusable.
 words::Result<Tack> tack(double index, const TackMark& mark = {});
+words::Result<Tack> tack(const Amount& index, const TackMark& mark = {});
 
 // The mark after a verdict on dry paint of that index: mean and variance of the normal distribution
 // that the verdict leaves of it (moments of a normal times a probit). Sticky moves the mark down,

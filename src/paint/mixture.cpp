@@ -43,6 +43,18 @@ Amount alcohol_put_in(const Mixture& m) {
   return sum;
 }
 
+double alcohol_u(const Mixture& m) { return (m.alcohol_g.high - m.alcohol_g.low) / 4; }
+
+// What the uncertainties of two are made of, together.
+std::map<std::string, double> alcohol_by(const Mixture& a, const Mixture& b) {
+  const double of_a = alcohol_u(a), of_b = alcohol_u(b);
+  if (!(of_a + of_b > 0)) return a.alcohol_by;
+  std::map<std::string, double> by;
+  for (const auto& [name, share] : a.alcohol_by) by[name] += share * of_a / (of_a + of_b);
+  for (const auto& [name, share] : b.alcohol_by) by[name] += share * of_b / (of_a + of_b);
+  return by;
+}
+
 // The whole without what the bench foretold.
 Amount settled_grams(const Mixture& m) {
   Amount sum = alcohol_left(m) - m.water_gone;
@@ -88,9 +100,11 @@ Amount water_gone(const Mixture& m, const BenchRate& bench) {
 }
 
 Amount alcohol_left(const Mixture& m) {
-  const double u = (m.alcohol_g.high - m.alcohol_g.low) / 4;
+  const double u = alcohol_u(m);
   if (u == 0) return exact(m.alcohol_g.middle);
-  return {m.alcohol_g.middle, 0, {{"alcohol", u}}};
+  Amount left = exact(m.alcohol_g.middle);
+  for (const auto& [name, share] : m.alcohol_by) left.shares[name] = share * u;
+  return left;
 }
 
 Amount grams_of(const Mixture& m, const BenchRate& bench) {
@@ -179,6 +193,7 @@ Mixture joined(Mixture a, const Mixture& b) {
   a.water_gone = a.water_gone + b.water_gone;
   a.since = {a.since.lost_g + b.since.lost_g, a.since.per_ln_factor + b.since.per_ln_factor,
              a.since.carried};
+  a.alcohol_by = alcohol_by(a, b);
   a.alcohol_g = {a.alcohol_g.low + b.alcohol_g.low, a.alcohol_g.middle + b.alcohol_g.middle,
                  a.alcohol_g.high + b.alcohol_g.high};
   return a;
@@ -195,12 +210,22 @@ std::vector<Amount> parts_of(const Mixture& m, const BenchRate& bench) {
   return parts;
 }
 
+// So much alcohol is left as it is known now: not below none.
+void take_alcohol(Mixture& m, const Amount& left) {
+  const double u = uncertainty(left);
+  if (alcohol_u(m) == 0 || !(u > 0)) return;
+  const double middle = std::max(0.0, left.value), low = std::max(0.0, middle - 2 * u);
+  m.alcohol_by.clear();
+  for (const auto& [name, share] : left.shares) m.alcohol_by[name] = share / u;
+  m.alcohol_g = {low, middle, low + 4 * u};
+}
+
 // The mixture as its parts are known now; `part` goes on to what follows them.
 Mixture as_known(Mixture m, std::vector<Amount>::const_iterator& part) {
   for (Portion& p : m.contents) p.grams = *part++;
   m.water_gone = scaled(*part++, -1);
   m.since = {};
-  ++part; // alcohol is gone soon, and not settled by this
+  take_alcohol(m, alcohol_put_in(m) + *part++);
   return m;
 }
 

@@ -12,6 +12,9 @@ struct Mixture {
   Amount water_gone;             // as far as it is settled; below 0: taken up from the air
   DryingPrediction since;        // what should have left beside that
   Interval alcohol_g;            // left in it: `low` on a fast bench, `high` on a slow one
+  // What its uncertainty is made of, each to 1 of it: weighings that told of it tell of the rest
+  // too.
+  std::map<std::string, double> alcohol_by = {{"alcohol", 1}};
 };
 
 bool is_empty(const Mixture& m);

@@ -90,6 +90,8 @@ std::string asked(MorePad pad, const std::string& arg) {
   case MorePad::on_pad:
   case MorePad::five_earlier:
   case MorePad::take_back:
+  case MorePad::it_is:
+  case MorePad::was_meant:
   case MorePad::found: return "";
   }
   return "";

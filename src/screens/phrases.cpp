@@ -155,6 +155,9 @@ struct EventWords {
   std::string operator()(const session::CountLost&) const {
     return say(Say::did_lost_count, {card});
   }
+  std::string operator()(const session::Confirmed& c) const {
+    return say(Say::did_confirm, {grams_words(c.g)});
+  }
   std::string operator()(const session::RoomSet& r) const {
     return say(Say::did_room, {reading_words(r.celsius), reading_words(r.humidity * 100)});
   }
@@ -162,9 +165,10 @@ struct EventWords {
   std::string operator()(const session::Gathered&) const { return say(Say::did_gathered); }
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
-  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::GoesOn,
-                          session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
-                          session::Gone, session::Discarded, session::ClockJumped, session::Left>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Told,
+                          session::GoesOn, session::SetAside, session::Withdrawn,
+                          session::Corrected, session::Photo, session::Gone, session::Discarded,
+                          session::ClockJumped, session::Left>
                 Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);

@@ -166,6 +166,16 @@ void found_pad(Sheet& sheet, const bench::Pad& at) {
   }
 }
 
+void doubted_pad(Sheet& sheet, const bench::Pad& at, words::Sentence words, std::string g) {
+  if (const auto point = g.find('.'); point != std::string::npos)
+    g.replace(point, 1, words::decimal_sign());
+  pad(sheet, at, plain(sheet.theme), {{say(words, {g}), slab_bold, false, 3}});
+}
+
+std::string grams_of_line(const bench::SlabView& slab) {
+  return slab.doubt ? bench::grams_arg(slab.doubt->g) : "";
+}
+
 void more_pad(Sheet& sheet, const bench::Pad& at, MorePad pad, const bench::SlabView& slab) {
   switch (pad) {
   case MorePad::lines:
@@ -182,6 +192,8 @@ void more_pad(Sheet& sheet, const bench::Pad& at, MorePad pad, const bench::Slab
   case MorePad::other_amount: return simple(sheet, at, Say::pad_other_amount);
   case MorePad::five_earlier: return simple(sheet, at, Say::pad_five_earlier);
   case MorePad::take_back: return simple(sheet, at, Say::pad_take_back);
+  case MorePad::it_is: return doubted_pad(sheet, at, Say::pad_it_is, grams_of_line(slab));
+  case MorePad::was_meant: return doubted_pad(sheet, at, Say::pad_was_meant, at.id.arg);
   case MorePad::found: return found_pad(sheet, at);
   case MorePad::room: return simple(sheet, at, Say::pad_room);
   case MorePad::later: return simple(sheet, at, Say::pad_later);
@@ -276,6 +288,7 @@ void dropper_found(Sheet& sheet, const bench::DropperFound& f) {
 std::string asked(const bench::SlabView& slab, int utc_offset_min) {
   if (is_open<bench::PaintsPanel>(slab.panel) && slab.paints.empty()) return say(Say::ask_no_paint);
   if (is_open<bench::LinesPanel>(slab.panel) && slab.lines.empty()) return say(Say::ask_no_lines);
+  if (slab.doubt) return words::message(slab.doubt->why);
   if (is_open<bench::LinePanel>(slab.panel) && !slab.lines.empty())
     return event_words(slab.lines[0].event, slab.lines[0].card_name) + ", " +
            time_to_second(slab.lines[0].at, slab.lines[0].offset_min.value_or(utc_offset_min)) +

@@ -2,6 +2,7 @@
 
 #include "paint/bottle.hpp"
 #include "paint/measure.hpp"
+#include "session/bottles.hpp"
 #include "words/lists.hpp"
 #include "words/session_says.hpp"
 
@@ -49,102 +50,9 @@ void measure(BatchLines& lines, Amounts& amounts) {
   }
 }
 
-bool by_hand(const Event& event, const std::string& card) {
-  const auto* added = std::get_if<Added>(&event);
-  return added && added->of == card && added->unit != Unit::g;
-}
-
-bool by_scale(const Event& event, const std::string& card) {
-  const auto* added = std::get_if<Added>(&event);
-  return added && added->of == card && added->unit == Unit::g;
-}
-
 bool loses_count(const Event& event, const std::string& card) {
   const auto* lost = std::get_if<CountLost>(&event);
   return lost && lost->of == card;
-}
-
-struct Between {                    // two weighings of a bottle
-  std::vector<std::size_t> counted; // dropped, spooned or lost count of
-  std::vector<paint::Amount> grams;
-  double weighed = 0; // out of it
-};
-
-Between between(const BatchLines& lines, const Amounts& amounts, std::size_t before,
-                std::size_t after, const std::string& card) {
-  Between out;
-  for (std::size_t i = before; i < after; ++i) {
-    if (!amounts[i]) continue;
-    const Event& event = lines.entries[i].event;
-    if (by_scale(event, card)) out.weighed += amounts[i]->value;
-    if (!by_hand(event, card) && !loses_count(event, card)) continue;
-    out.counted.push_back(i);
-    out.grams.push_back(*amounts[i]);
-  }
-  return out;
-}
-
-// What the bottle lost, less what was weighed out of it.
-words::Result<paint::Amount> left_bottle(const BatchLines& lines, std::size_t before,
-                                         std::size_t after, double weighed) {
-  constexpr double rounding_g = 1e-9;
-  const auto& first = std::get<BottleWeighed>(lines.entries[before].event);
-  const auto& second = std::get<BottleWeighed>(lines.entries[after].event);
-  const Ref& ref = lines.entries[after].ref;
-  auto gone = paint::weighed_difference(
-      first.g, second.g, "bottle " + ref.session + " " + std::to_string(ref.n), scale_step_g);
-  if (!gone) return gone;
-  if (gone->value < weighed - rounding_g)
-    return words::failure(words::SessionSay::bottle_lost_less,
-                          {words::Number(gone->value, 1), words::Number(weighed, 1)});
-  gone->value = std::max(0.0, gone->value - weighed);
-  return gone;
-}
-
-// Where nothing was counted: what is gone went elsewhere.
-words::Error nothing_counted(double gone_g) {
-  constexpr double seen_g = scale_step_g / 2;
-  if (gone_g < seen_g) return {words::SessionSay::bottle_unchanged, {}};
-  return {words::SessionSay::bottle_uncounted, {words::Number(gone_g, 1)}};
-}
-
-// Everything of one liquid that was dropped, spooned or lost count of between two weighings of its
-// bottle weighs together what the bottle lost, less what was weighed out of it. Else why the second
-// one tells nothing.
-std::optional<Warning> split_difference(const BatchLines& lines, Amounts& amounts,
-                                        std::size_t before, std::size_t after) {
-  const Ref& ref = lines.entries[after].ref;
-  const std::string& card = std::get<BottleWeighed>(lines.entries[after].event).of;
-  const std::string& name = lines.cards[after] ? lines.cards[after]->name : card;
-  const Between meanwhile = between(lines, amounts, before, after, card);
-  const auto gone = left_bottle(lines, before, after, meanwhile.weighed);
-  if (!gone) return Warning{WarningKind::bottle_heavier, ref, name, gone.error()};
-  const auto split = paint::split(*gone, meanwhile.grams);
-  if (!split)
-    return Warning{WarningKind::bottle_uncounted, ref, name, nothing_counted(gone->value)};
-  for (std::size_t i = 0; i < meanwhile.counted.size(); ++i)
-    amounts[meanwhile.counted[i]] = (*split)[i];
-  return std::nullopt;
-}
-
-// A weighing that told nothing of what was before it may still begin what is told by the next one.
-void weigh_bottles(BatchLines& lines, Amounts& amounts) {
-  std::map<std::string, std::size_t> last;
-  std::map<std::size_t, Warning> told_nothing;
-  for (std::size_t i = 0; i < lines.entries.size(); ++i) {
-    const auto* weighed = std::get_if<BottleWeighed>(&lines.entries[i].event);
-    if (!weighed || lines.entries[i].withdrawn) continue;
-    const auto before = last.find(weighed->of);
-    if (before != last.end()) {
-      if (auto why = split_difference(lines, amounts, before->second, i))
-        told_nothing.emplace(i, *std::move(why));
-      else if (const auto idle = told_nothing.find(before->second);
-               idle != told_nothing.end() && idle->second.kind == WarningKind::bottle_uncounted)
-        told_nothing.erase(idle);
-    }
-    last[weighed->of] = i;
-  }
-  for (auto& [line, warning] : told_nothing) lines.warnings.push_back(std::move(warning));
 }
 
 bool by_drops(const Event& event, const std::string& card) {

@@ -177,10 +177,10 @@ void correct_total(Total& total, const paint::Amount& counted, const paint::Amou
   total.grams.value = value;
 }
 
-void weigh_paint(Batch& batch, const Weighed& weighed, const Ref& ref) {
+void weigh_paint(Batch& batch, const Weighed& weighed, const Entry& e) {
   const auto counted = with_tools(batch.places, weighed.place).contents;
-  const auto known = weigh(batch.places, weighed, name_of(ref));
-  if (!known) return warn(batch, WarningKind::not_weighed, ref, known.error());
+  const auto known = weigh(batch.places, weighed, name_of(e.ref), e.confirmed);
+  if (!known) return warn(batch, WarningKind::not_weighed, e.ref, known.error());
   for (std::size_t i = 0; i < counted.size(); ++i)
     for (Total& total : batch.totals)
       if (total.card.id == counted[i].card)
@@ -228,8 +228,9 @@ struct Apply {
   Batch& batch;
   FoldState& state;
   const Card* card; // that the line pours into
-  const Ref& ref;
-  std::int64_t at;
+  const Entry& e;
+  const Ref& ref = e.ref;
+  std::int64_t at = e.at;
 
   void operator()(const Opened& o) const {
     batch.name = o.name;
@@ -251,14 +252,14 @@ struct Apply {
   void operator()(const Discarded&) const { batch.discarded = true; }
   void operator()(const Moved& m) const { move_paint(batch, m.from, m.to, m.quantity, ref); }
   void operator()(const Lost& l) const { move_paint(batch, l.from, std::nullopt, l.quantity, ref); }
-  void operator()(const Weighed& w) const { weigh_paint(batch, w, ref); }
+  void operator()(const Weighed& w) const { weigh_paint(batch, w, e); }
   void operator()(const AsBefore& as) const { bring_back(batch, state, as, ref); }
   void operator()(const Unknown& u) const {
     batch.warnings.push_back({WarningKind::unknown_event, ref, u.e});
   }
-  template <words::one_of<Began, LaidOut, PutAway, Added, Felt, GoesOn, Dot, Trouble, BottleWeighed,
-                          CountLost, Noted, SetAside, Withdrawn, Corrected, Photo, Gone,
-                          ClockJumped, Left>
+  template <words::one_of<Began, LaidOut, PutAway, Told, Added, Felt, GoesOn, Dot, Trouble,
+                          BottleWeighed, CountLost, Noted, SetAside, Confirmed, Withdrawn,
+                          Corrected, Photo, Gone, ClockJumped, Left>
                 Elsewhere>
   void operator()(const Elsewhere&) const {}
 };
@@ -346,7 +347,7 @@ void take(FoldState& state, FoldLines& lines) {
     dry_until(batch, e.clock);
   e.flow_before = live(batch.places).flow;
   const Card* card = lines.of.cards[i].get();
-  if (!e.withdrawn) std::visit(Apply{batch, state, card, e.ref, e.at}, e.event);
+  if (!e.withdrawn) std::visit(Apply{batch, state, card, e}, e.event);
   if (!e.withdrawn && card && !batch.newer && lines.amounts[i]) {
     add(batch, e, *card, *lines.amounts[i]);
     if (!is_liquid(card->kind())) state.powder_at = batch.clock;
@@ -368,6 +369,7 @@ Batch finished(FoldState state, Grown<Entry> entries, const BatchLines& lines,
   for (const auto& [id, card] : lines.laid_out) batch.cards.emplace(id, *card);
   batch.warnings.insert(batch.warnings.begin(), lines.warnings.begin(), lines.warnings.end());
   batch.moved = lines.moved;
+  batch.bottles = lines.bottles;
   batch.damaged = lines.damaged;
   look_for_planned_cards(batch);
   if (now) look_for_wrong_clock(batch, *now);

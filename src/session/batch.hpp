@@ -22,6 +22,7 @@ struct Entry {
   std::int64_t at = 0;
   Event event;
   bool withdrawn = false;
+  bool confirmed = false;            // a weighing: a later line says that its figure is right
   bool corrected = false;            // `event`, `at` and `clock` are as a later line says
   std::optional<double> flow_before; // live flow just before and after; absent without pigment
   std::optional<double> flow;
@@ -91,7 +92,7 @@ enum class WarningKind {
   bottle_uncounted,  // weighed again, and nothing was counted meanwhile
   not_moved,         // paint that could not be moved, or be lost, as told
   not_poured,        // there was none, or into a pan nobody knows
-  not_weighed,       // paint that cannot weigh so much, or be as it was
+  not_weighed,       // a bottle or paint that cannot weigh so much, or be as it was
   unknown_recipe,    // a liquid's parts cannot be made into a composition
   clock_ahead,       // stamped more than a day after now, by another session: its clock was wrong
 };
@@ -111,6 +112,14 @@ struct Judged {
   Ref line;
   std::int64_t at = 0;
   Verdict verdict;
+};
+
+// What a bottle lost between two weighings beside what was counted out of it.
+struct BottleChecked {
+  Ref since, line;       // the two weighings
+  paint::Amount weighed; // by them, less what the scale saw go in, g
+  paint::Amount counted; // g
+  bool stands = true;    // false: they contradict each other, and nobody said that it is so
 };
 
 struct Plan {
@@ -135,6 +144,7 @@ struct Batch {
   std::optional<Plan> plan;
   std::vector<Pass> passes;
   std::vector<Pan> pans; // in order of first pour
+  std::vector<BottleChecked> bottles;
   std::vector<Judged> verdicts;
   bool powder_is_dry = false; // pigment was added since it was last worked in, or felt worked in
   Grown<Feeling> feelings;    // in order; those withdrawn, or of no flow, are not there

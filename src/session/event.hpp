@@ -63,6 +63,14 @@ struct PutAway {
   bool operator==(const PutAway&) const = default;
 };
 
+// What another studio has learnt of its pigments, as the file that it wrote (paint/range/TOLD.md);
+// empty: it is told no more. Of several the last counts.
+struct Told {
+  static constexpr std::string_view word = "told";
+  std::string range;
+  bool operator==(const Told&) const = default;
+};
+
 struct Opened {
   static constexpr std::string_view word = "opened";
   std::string name;
@@ -263,6 +271,14 @@ struct SetAside {
   bool operator==(const SetAside&) const = default;
 };
 
+// That weighing was looked at again: so many g it is, whatever was counted says.
+struct Confirmed {
+  static constexpr std::string_view word = "confirmed";
+  Ref line;
+  double g = 0; // as that line says
+  bool operator==(const Confirmed&) const = default;
+};
+
 // That line should have said something else of its own kind, or happened `by_ms` after the moment
 // it bears (before it if negative), or both. Of several corrections the last one that speaks
 // counts.
@@ -334,11 +350,11 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event =
-    std::variant<Began, LaidOut, PutAway, Opened, Planned, RoomSet, CautionsSeen, Added, Felt,
-                 StageBegan, GoesOn, Dot, Trouble, BottleWeighed, CountLost, Moved, Lost, Weighed,
-                 AsBefore, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Withdrawn,
-                 Corrected, Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>;
+using Event = std::variant<Began, LaidOut, PutAway, Told, Opened, Planned, RoomSet, CautionsSeen,
+                           Added, Felt, StageBegan, GoesOn, Dot, Trouble, BottleWeighed, CountLost,
+                           Moved, Lost, Weighed, AsBefore, Found, Poured, PanWeighed, Verdict,
+                           Noted, SetAside, Confirmed, Withdrawn, Corrected, Photo, Gone, Gathered,
+                           Closed, Discarded, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;

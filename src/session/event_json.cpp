@@ -147,6 +147,7 @@ Gone read(An<Gone>, Fields& f) {
 
 LaidOut read(An<LaidOut>, Fields& f) { return {read_card(f)}; }
 PutAway read(An<PutAway>, Fields& f) { return {f.text("card")}; }
+Told read(An<Told>, Fields& f) { return {f.text("range")}; }
 Opened read(An<Opened>, Fields& f) { return {f.text("name"), f.text_or("again_of", "")}; }
 RoomSet read(An<RoomSet>, Fields& f) {
   return {f.number("celsius", -50, 100), f.number("humidity", 0, 1), f.yes("guessed")};
@@ -174,6 +175,7 @@ PanWeighed read(An<PanWeighed>, Fields& f) {
 }
 Noted read(An<Noted>, Fields& f) { return {f.text("text")}; }
 SetAside read(An<SetAside>, Fields& f) { return {f.ref("line")}; }
+Confirmed read(An<Confirmed>, Fields& f) { return {f.ref("line"), f.number("g", 0, most_gross_g)}; }
 Withdrawn read(An<Withdrawn>, Fields& f) { return {f.ref("line")}; }
 Gathered read(An<Gathered>, Fields&) { return {}; }
 Closed read(An<Closed>, Fields&) { return {}; }
@@ -224,6 +226,7 @@ void write(const Began& b, Json& j) {
 }
 void write(const LaidOut& l, Json& j) { write_card(*l.card, j); }
 void write(const PutAway& p, Json& j) { j["card"] = p.card; }
+void write(const Told& t, Json& j) { j["range"] = t.range; }
 void write(const Opened& o, Json& j) {
   j["name"] = o.name;
   if (!o.again_of.empty()) j["again_of"] = o.again_of;
@@ -296,6 +299,10 @@ void write(const Verdict& v, Json& j) {
 }
 void write(const Noted& n, Json& j) { j["text"] = n.text; }
 void write(const SetAside& s, Json& j) { j["line"] = json(s.line); }
+void write(const Confirmed& c, Json& j) {
+  j["line"] = json(c.line);
+  j["g"] = number(c.g);
+}
 void write(const Withdrawn& w, Json& j) { j["line"] = json(w.line); }
 void write(const Corrected& c, Json& j) {
   j["line"] = json(c.line);

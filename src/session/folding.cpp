@@ -70,9 +70,9 @@ bool same_card(const SharedCard& a, const SharedCard& b) { return a == b || (a &
 bool same_line(const FoldLines& a, const FoldLines& b, std::size_t i) {
   const Entry &x = a.of.entries[i], &y = b.of.entries[i];
   return x.ref == y.ref && x.at == y.at && x.clock == y.clock && x.withdrawn == y.withdrawn &&
-         x.corrected == y.corrected && x.event == y.event && a.amounts[i] == b.amounts[i] &&
-         a.of.left_at[i] == b.of.left_at[i] && same_card(a.of.cards[i], b.of.cards[i]) &&
-         a.named.count(x.ref) == b.named.count(y.ref);
+         x.corrected == y.corrected && x.confirmed == y.confirmed && x.event == y.event &&
+         a.amounts[i] == b.amounts[i] && a.of.left_at[i] == b.of.left_at[i] &&
+         same_card(a.of.cards[i], b.of.cards[i]) && a.named.count(x.ref) == b.named.count(y.ref);
 }
 
 }

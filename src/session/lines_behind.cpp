@@ -23,7 +23,8 @@ bool weighs_or_loses(const Event& event) {
 bool stands_alone(const FoldLines& known, std::size_t i) {
   const Entry& e = known.of.entries[i];
   const Event& says = e.event;
-  if (is<Opened>(says) || is<Withdrawn>(says) || is<Corrected>(says) || is<AsBefore>(says))
+  if (is<Opened>(says) || is<Withdrawn>(says) || is<Corrected>(says) || is<AsBefore>(says) ||
+      is<Weighed>(says) || is<Confirmed>(says))
     return false;
   return !is<Added>(says) || e.withdrawn || known.amounts[i].has_value();
 }
@@ -50,8 +51,8 @@ public:
     of_ = card(names.card);
     with_ = card(names.tool);
     const auto* laid = std::get_if<LaidOut>(&line.event);
-    if (is<Opened>(line.event) || is<AsBefore>(line.event) || weighs_or_loses(line.event) ||
-        (laid && so_far_.poured))
+    if (is<Opened>(line.event) || is<AsBefore>(line.event) || is<Confirmed>(line.event) ||
+        weighs_or_loses(line.event) || (laid && so_far_.poured))
       return false;
     const auto grams = amount_of(line.event);
     if (is<Added>(line.event) && !grams) return false;

@@ -25,6 +25,26 @@ Clock left_before(BatchLines& lines, std::size_t i) {
   return std::clamp(lines.ends[before.ref.session], before.clock, e.clock);
 }
 
+namespace {
+
+// Of the figure that it bears now: corrected afterwards, it is looked at anew.
+void set_confirmed(Grown<Entry>& entries) {
+  std::set<std::pair<Ref, double>> right;
+  for (const Entry& e : entries)
+    if (const auto* c = std::get_if<Confirmed>(&e.event); c && !e.withdrawn)
+      right.emplace(c->line, c->g);
+  if (right.empty()) return;
+  for (std::size_t i = 0; i < entries.size(); ++i) {
+    const Entry& e = entries[i];
+    const auto* bottle = std::get_if<BottleWeighed>(&e.event);
+    const auto* paint = std::get_if<Weighed>(&e.event);
+    if ((bottle || paint) && right.count({e.ref, bottle ? bottle->g : paint->g}) > 0)
+      entries.change(i).confirmed = true;
+  }
+}
+
+}
+
 // Its last line may be of another batch, or of none.
 void note_end(BatchLines& lines, const Log& log) {
   const auto anchor = lines.anchors.find(log.session);
@@ -49,6 +69,7 @@ BatchLines lines_of(const Logs& logs, const std::string& batch) {
     out.cards.push_back(only_says ? nullptr : std::move(line.card));
     out.tools.push_back(std::move(line.tool));
   }
+  set_confirmed(out.entries);
   for (const Log* log : logs) note_end(out, *log);
   for (std::size_t i = 0; i < out.entries.size(); ++i) out.left_at.push_back(left_before(out, i));
   out.laid_out = std::move(resolved.laid_out);

@@ -18,6 +18,7 @@ struct BatchLines {
   std::map<std::string, Clock> ends;     // session -> moment of its last line, of whatever batch
   std::set<std::string> over;            // sessions that ended in good order
   std::vector<Clock> left_at; // for each entry: until when the session of the one before was there
+  std::vector<BottleChecked> bottles;
   std::vector<Warning> warnings;
   bool moved = false;   // a correction has put a line at another moment
   bool damaged = false; // a log that speaks of the batch is

@@ -111,8 +111,18 @@ paint::Mixture with_tools(const Places& places, Place place) {
   return paint::joined(contents_of(places, place).paint, places.on_tools.paint);
 }
 
-words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
-                                    const std::string& name) {
+namespace {
+
+// Nobody wrote down that some of it was lost.
+bool lose_down_to(Places& places, Place place, double g, const std::string& name) {
+  const double there = paint::grams_of(contents_of(places, place).paint, places.bench).value;
+  return g > 0 && g < there && !move(places, place, std::nullopt, {1, there - g}, name);
+}
+
+}
+
+words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed, const std::string& name,
+                                    bool confirmed) {
   if (weighed.tare_g > weighed.g)
     return words::failure(words::SessionSay::weighed_below_tare,
                           {words::Number(weighed.tare_g - weighed.g, 1)});
@@ -120,6 +130,10 @@ words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed,
   if (!grams) return tl::make_unexpected(grams.error());
   const auto known = paint::weighed(contents_of(places, weighed.place).paint, places.on_tools.paint,
                                     *grams, places.bench, name);
+  if (!known && confirmed) {
+    const paint::Mixture all = with_tools(places, weighed.place);
+    if (lose_down_to(places, weighed.place, grams->value, name)) return all;
+  }
   if (!known) return tl::make_unexpected(known.error());
   const paint::Amount& stayed = known->stayed_on_tools;
   LeftOnTools& tools = places.on_tools;

@@ -197,11 +197,24 @@ words::Result<Ranges> learn_ranges(const Logs& logs) {
       if (auto training = training_of(*batch)) all.push_back(*std::move(training));
   std::vector<const TrainingBatch*> of;
   for (const TrainingBatch& training : all) of.push_back(&training);
+  auto told = told_in(logs);
+  if (!told) return tl::make_unexpected(told.error());
   RangeProblem asked = range_problem(of);
-  auto fit = paint::learn(asked.problem);
+  auto fit = *told ? paint::learn_told(asked.problem, told_variant(asked, **told))
+                   : paint::learn(asked.problem);
   if (!fit) return tl::make_unexpected(fit.error());
   if (fit->end != paint::LearnEnd::found) return words::failure(paint::sentence(fit->end));
-  return Ranges{*std::move(fit), std::move(asked.names)};
+  return Ranges{*std::move(fit), std::move(asked.names), *std::move(told)};
+}
+
+namespace {
+
+// Of one that the fit does not hold, as the fit has the others.
+paint::LearnPigment facts_of(const Ranges& ranges, const Card& card) {
+  const paint::LearnPigment usual = paint::learn_facts(pigment_of(card).pigment);
+  return ranges.told && ranges.fit.told ? paint::facts_told(*ranges.told, usual, card.id) : usual;
+}
+
 }
 
 RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments,
@@ -212,8 +225,8 @@ RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigmen
   bool first = true;
   for (const BatchPigment& p : pigments) {
     if (!(p.volume_share > 0) || !std::isfinite(p.volume_share)) continue;
-    q.batch.pigments.push_back({number_of(ranges.names.pigments, p.card->id), p.volume_share,
-                                paint::learn_facts(pigment_of(*p.card).pigment)});
+    q.batch.pigments.push_back(
+        {number_of(ranges.names.pigments, p.card->id), p.volume_share, facts_of(ranges, *p.card)});
     const auto known = ranges.names.batches.find(p.card->id);
     const int batches = known == ranges.names.batches.end() ? 0 : known->second;
     q.batches = first ? batches : std::min(q.batches, batches);

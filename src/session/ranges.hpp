@@ -3,6 +3,7 @@
 #pragma once
 
 #include "paint/range/range.hpp"
+#include "paint/range/told.hpp"
 #include "session/training.hpp"
 
 namespace session {
@@ -32,10 +33,25 @@ RangeProblem range_problem(const std::vector<const TrainingBatch*>& training);
 // Of what evaporation is said to have taken, relative: own estimate, no source.
 inline constexpr double dried_off_u = 0.4;
 
+using SharedTold = std::shared_ptr<const paint::ToldRange>; // null: nothing
+
 struct Ranges {
   paint::RangeFit fit; // found
   RangeNames names;
+  SharedTold told = {}; // what another studio told; in the fit, where its `told` says so
 };
+
+// What another studio told this one: the last line that says so. Error: that of paint::told_from.
+words::Result<SharedTold> told_in(const Logs& logs);
+
+// The problem as it is by that word too.
+paint::ToldVariant told_variant(const RangeProblem& asked, const paint::ToldRange& told);
+
+bool is_told(const Ranges& ranges, const Card& pigment); // and it is believed
+
+// What this studio's notes have come to, for another. Only pigments of the catalogue, that still
+// bear its Colour Index name, by their names there; absent where none of them was felt.
+std::optional<paint::ToldRange> told_by(const Ranges& ranges, const std::vector<Card>& shelf);
 
 const Ranges& untrained_ranges(); // what classes and oil absorptions alone let expect
 

@@ -78,6 +78,11 @@ std::optional<words::Error> keep_photo(disk::Disk& disk, const Bell& bell,
   return write(disk, bell, std::move(lines));
 }
 
+std::optional<words::Error> keep_lines(disk::Disk& disk, const Bell& bell,
+                                       std::vector<session::Line> lines) {
+  return write(disk, bell, std::move(lines));
+}
+
 std::vector<words::Error> photo_faults(disk::Files& files, const std::filesystem::path& studio,
                                        const std::vector<session::File>& sessions) {
   std::vector<words::Error> faults;

@@ -33,6 +33,10 @@ std::optional<words::Error> keep_photo(disk::Disk& disk, const Bell& bell,
                                        const session::Photo& photo, std::string bytes,
                                        std::vector<session::Line> lines);
 
+// A session's lines (from its Began on) by themselves, likewise.
+std::optional<words::Error> keep_lines(disk::Disk& disk, const Bell& bell,
+                                       std::vector<session::Line> lines);
+
 // One for every photo that a line names and that is missing or was changed, in the order of
 // the lines. Reads one after the other, piece by piece.
 std::vector<words::Error> photo_faults(disk::Files& files, const std::filesystem::path& studio,

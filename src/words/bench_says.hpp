@@ -26,6 +26,8 @@ enum class BenchSay {
   bottle_of_liquid,
   nothing_wanted,
   pans_not_whole,
+  bottle_heavier,
+  drops_doubted, // g: 0 by the card, 1 as typed
   parts_out_of_range,
   blend_full,
   fact_out_of_range,

@@ -12,6 +12,7 @@ enum class CommandsSay {
   session_contradicted, // 0: session, 1: number
   // the book
   range_no_pigment,
+  range_told,
   show_range,
   show_hand_right,
   show_hand_reaches,
@@ -19,6 +20,12 @@ enum class CommandsSay {
   show_hand_batches,
   show_hand_slips,
   show_hand_rests_on,
+  // what studios tell each other
+  tell_nothing,
+  hear_nothing,
+  hear_not_there, // 0: path
+  hear_done,      // 0: pigments, 1: batches
+  hear_forgotten,
   // photos
   photo_not_there, // 0: path
   photo_needs_batch,

@@ -24,6 +24,12 @@ slabside show  BATCH [--studio DIR] [--json]
 slabside range [PIGMENT] [--studio DIR] [--json]
                                  what each pigment wants, as the feel notes of all batches have
                                  taught it; of one: by card, name or Colour Index name
+slabside tell  --out FILE.json [--studio DIR]
+                                 what the feel notes have taught, for another studio: pigments of
+                                 the catalogue and the hand, no batch, no recipe, nobody's name
+slabside hear  FILE.json | --no-more [--studio DIR]
+                                 what another studio told, to begin from; asked for each time,
+                                 and your own notes outweigh it
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
                                  and the next two are printed; no file is written over
@@ -74,6 +80,14 @@ std::string_view english(CommandsSay id) {
   switch (id) {
   case Say::session_contradicted:
     return "session {0}: two files tell line {1} differently; one of them counts";
+  case Say::tell_nothing:
+    return "No pigment of the catalogue was felt here yet, so there is nothing to tell.";
+  case Say::hear_nothing: return "Nothing was told to this studio, so nothing was changed.";
+  case Say::hear_not_there: return "There is no file {0} that can be read.";
+  case Say::hear_done:
+    return "Heard: {0} pigments, from {1} batches. Your own notes outweigh it as they come.";
+  case Say::hear_forgotten: return "What was told counts no more.";
+  case Say::range_told: return "as another studio told";
   case Say::range_no_pigment:
     return "There is no pigment {0} on this shelf. “slabside range” names those that were felt.";
   case Say::show_range:

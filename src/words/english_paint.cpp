@@ -22,6 +22,8 @@ std::string_view english(PaintSay id) {
     return "The bottle weighs {0} g more than before: correct it, or weigh it once more.";
   case Say::weighing_contradicts:
     return "By what was recorded it should weigh {0} g, it weighs {1} g: is an entry missing?";
+  case Say::bottle_contradicts:
+    return "By the count {0} g came out of the bottle, by this weight {1} g: is it a slip?";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
   case Say::recipe_honey:
@@ -82,6 +84,20 @@ std::string_view english(PaintSay id) {
     return "What the range is learnt from cannot be read: it was cut off or damaged.";
   case Say::learn_field:
     return "What the range is learnt from cannot be read: “{0}” is missing or of the wrong kind.";
+  case Say::told_too_large: return "What another studio told has at most {0} bytes; this is more.";
+  case Say::told_not_json:
+    return "This is not what another studio tells: it cannot be read at all.";
+  case Say::told_format: return "This is a file, but not what another studio tells.";
+  case Say::told_version:
+    return "What the other studio tells is of version {0}: this program reads version 1.";
+  case Say::told_field: return "What the other studio tells lacks “{0}”, or it is no such thing.";
+  case Say::told_out_of_range: return "What the other studio tells has “{0}” out of range.";
+  case Say::told_unknown_pigment:
+    return "The other studio tells of “{0}”, a pigment that this program does not know.";
+  case Say::told_twice: return "The other studio tells of “{0}” twice.";
+  case Say::told_row: return "Row {0} of “covariance” has to have {1} numbers.";
+  case Say::told_not_positive:
+    return "“covariance” is none: some of it would be known better than exactly.";
   case Say::learn_separated:
     return "These notes leave a limit of the range open: it rests on the first guess until more "
            "batches "

@@ -19,6 +19,7 @@ std::string_view english(ScreensSay id) {
   case Say::stage_scrape: return "scrape";
   case Say::amount_weigh: return "weigh";
   case Say::did_bottle: return "{0} bottle {1}";
+  case Say::did_confirm: return "{0} it is";
   case Say::did_lost_count: return "{0}, count lost";
   case Say::did_opened: return "batch opened";
   case Say::did_plan: return "planned";

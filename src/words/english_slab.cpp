@@ -96,6 +96,8 @@ std::string_view english(SlabSay id) {
   case Say::pad_other_amount: return "another amount";
   case Say::pad_five_earlier: return "5 minutes earlier";
   case Say::pad_take_back: return "take it back";
+  case Say::pad_it_is: return "{0} g it is";
+  case Say::pad_was_meant: return "{0} g was meant";
   case Say::corrected: return "corrected";
   case Say::ask_weigh_paint: return "the paint alone, in g";
   case Say::ask_spilt: return "how much was lost, in g";

@@ -24,6 +24,7 @@ enum class PaintSay {
   nothing_counted,
   bottle_gained,
   weighing_contradicts,
+  bottle_contradicts, // g: 0 by the count, 1 by its weight
   strength_out_of_reach,
   not_a_share,
   recipe_honey,
@@ -74,7 +75,17 @@ enum class PaintSay {
   learn_not_there,    // 0: where, 1: field
   learn_no_pigment,   // 0: where
   learn_not_json,
-  learn_field, // 0: field
+  learn_field,    // 0: field
+  told_too_large, // 0: bytes
+  told_not_json,
+  told_format,
+  told_version,         // 0: which
+  told_field,           // 0: field
+  told_out_of_range,    // 0: field
+  told_unknown_pigment, // 0: name
+  told_twice,           // 0: name
+  told_row,             // 0: which, 1: numbers that it has
+  told_not_positive,
   learn_separated,
   learn_no_convergence,
   learn_no_peak,

@@ -22,6 +22,7 @@ enum class ScreensSay {
   stage_scrape,
   amount_weigh,
   did_bottle,
+  did_confirm,
   did_lost_count,
   did_opened,
   did_plan,

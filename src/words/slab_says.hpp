@@ -95,6 +95,8 @@ enum class SlabSay {
   pad_other_amount,
   pad_five_earlier,
   pad_take_back,
+  pad_it_is,     // 0: g
+  pad_was_meant, // 0: g
   corrected,
   ask_weigh_paint,
   ask_spilt,

@@ -196,3 +196,28 @@ TEST_CASE("the moments after a verdict are those of the product, summed in small
   const TackMark beside = *updated(sure, std::exp(-0.2999), true);
   CHECK(join.ln_middle == doctest::Approx(beside.ln_middle - 0.0002).epsilon(1e-5));
 }
+
+// Gum's moisture of 12.5 % to 0.72 %, the fifths of honey's water: what they leave open of the
+// index.
+TEST_CASE("what is not known of gum and honey is not known of the tack either") {
+  const Room room{21, 0.5};
+  const Amount gum{10, 0, {{"gum moisture", 0.3}}}, honey{2, 0, {{"honey water", 0.04}}};
+  const auto index = tack_index(gum, exact(0.5), honey, room);
+  REQUIRE(index);
+  const auto at = [&](double g, double h) { return *tack_index(Wet{g, 0.5, h, 0, 0}, room); };
+  CHECK(index->value == at(10, 2));
+  CHECK(index->shares.at("gum moisture") ==
+        doctest::Approx((at(10.3, 2) - at(9.7, 2)) / 2).epsilon(0.01));
+  CHECK(index->shares.at("honey water") ==
+        doctest::Approx((at(10, 2.04) - at(10, 1.96)) / 2).epsilon(0.01));
+  CHECK(tack_index(exact(0), exact(1), exact(1), room).error().what ==
+        words::PaintSay::no_gum_there);
+}
+
+TEST_CASE("an index that is known less is between the marks over a wider stretch") {
+  CHECK(*tack(exact(0.49)) == Tack::dries);
+  CHECK(*tack(Amount{0.49, 0.1 * 0.1, {}}) == Tack::may_stay_sticky);
+  CHECK(*tack(exact(0.81)) == Tack::stays_sticky);
+  CHECK(*tack(Amount{0.81, 0.1 * 0.1, {}}) == Tack::may_stay_sticky);
+  CHECK(*tack(exact(0)) == Tack::dries);
+}

@@ -45,6 +45,18 @@ void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string
   const words::Error why{words::PaintSay::weighing_contradicts, {"111.0", "140.5"}};
   b.folded->warnings = {{session::WarningKind::not_weighed, {"c41e08d5", 12}, "", why}};
   out.push_back({"slab, weighing left out" + on, mm, view(b, {})});
+  const session::Ref before{"c41e08d5", 13}, line{"c41e08d5", 27};
+  session::Entry bottle;
+  bottle.ref = line;
+  bottle.event = session::BottleWeighed{"gum_12_glycerin", 138.96};
+  const words::Error slip{words::PaintSay::bottle_contradicts,
+                          {words::Number(0.4, 1), words::Number(1251.04, 1)}};
+  Bench doubted = b;
+  doubted.folded->entries = {bottle};
+  doubted.folded->warnings = {{session::WarningKind::not_weighed, line, "", slip}};
+  doubted.folded->bottles = {{before, line, {1251.04, 0.0016, {}}, {0.4, 0.01, {}}, false}};
+  doubted.panel = LinePanel{line};
+  out.push_back({"slab, weighing doubted" + on, mm, view(doubted, {})});
   b.panel = DropperPanel{};
   out.push_back({"slab, dropper found" + on, mm, view(b, {})});
   std::get<SlabView>(out.back().view.screen).dropper_found =

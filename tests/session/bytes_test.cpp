@@ -83,6 +83,8 @@ std::vector<Event> one_of_each() {
       Weighed{Place::jar, 153.2, 120},
       AsBefore{{"c41e08d5", 4}},
       SetAside{{"c41e08d5", 6}},
+      Confirmed{{"c41e08d5", 6}, 84.3},
+      Told{"{\"a\": [1, 2]}"},
       Withdrawn{{"c41e08d5", 6}},
       Corrected{{"c41e08d5", 6}, Corrected::Says(Felt{Feel::right, By::knife}), -120000},
       Corrected{{"c41e08d5", 7}, Corrected::Says(Added{"gum", Unit::drops, 2, "bulb"}), {}},

@@ -43,6 +43,7 @@ inline void tell(Told& out, const Places& places) {
     for (const paint::Portion& p : lying.paint.contents) out.put(p.card), out.put(p.grams);
     out.put(lying.paint.water_gone);
     out.put(lying.paint.alcohol_g);
+    for (const auto& [name, share] : lying.paint.alcohol_by) out.put(name), out.put(share);
     for (const double v : {lying.sums.pigment_g, lying.sums.pigment_mL, lying.sums.gum_g,
                            lying.sums.honey_g, lying.sums.glycerin_g})
       out.put(v);

@@ -54,7 +54,7 @@ struct Evening {
     for (make::Writer& w : writers) w.wait(below(20) == 0 ? 2400 : below(90));
     const Added drop{below(3) ? "gum" : "water", Unit::drops, 1.0 + below(3),
                      below(3) ? "bulb" : "pipette"};
-    switch (below(24)) {
+    switch (below(25)) {
     case 0: return put(who, StageBegan{static_cast<Stage>(below(3))});
     case 1:
     case 2: return put(who, Felt{static_cast<Feel>(below(5)), By::muller});
@@ -76,6 +76,7 @@ struct Evening {
     case 18: return put(who, RoomSet{18.0 + below(8), 0.3 + 0.05 * below(8), false});
     case 19: return void(writers[static_cast<std::size_t>(who)].put("", PutAway{"nothing"}));
     case 20: return put(who, GoesOn{});
+    case 21: return put(who, Confirmed{any(), 120.0 - below(20) / 10.0});
     default: return put(who, drop);
     }
   }

@@ -94,8 +94,9 @@ void name_parts(RangeFit& fit, const LearnProblem& problem, const Plan& plan, co
     if (at >= 0)
       fit.pigments.push_back({facts, at, summit.mode.z[at], std::sqrt(variance(at))});
     else
-      fit.pigments.push_back({facts, at, summit.mode.z[plan.alpha_at] + facts.ln_oil + facts.kappa,
-                              std::sqrt(alpha_variance + tau_2 + facts.q * facts.q)});
+      fit.pigments.push_back(
+          {facts, at, summit.mode.z[plan.alpha_at] + facts.ln_oil + facts.kappa,
+           std::sqrt(alpha_variance + (facts.told ? 0 : tau_2) + facts.q * facts.q)});
   }
   for (std::size_t i = 0; i < problem.tools.size(); ++i) {
     const int at = plan.tool_at[i];

@@ -33,6 +33,7 @@ struct LearnPigment {
   double ln_oil = 0; // what its oil absorption lets expect of ln demand; -10 to 10
   double kappa = 0;  // what its class adds; -10 to 10
   double q = 0;      // sd of both beyond tau; to 10
+  bool told = false; // by another studio: q is all of it, without tau
 
   bool operator==(const LearnPigment&) const = default;
 };
@@ -156,6 +157,7 @@ struct RangeFit {
   std::vector<MatrixEntry> precision;  // of z at theta, the lower half
   std::vector<FittedPigment> pigments; // as in the problem
   std::vector<FittedTool> tools;
+  bool told = false;        // another studio's word is in it (told.hpp)
   int batches = 0;          // with notes
   int notes = 0;            // that counted
   double log_marginal = 0;  // ln P(notes | theta)

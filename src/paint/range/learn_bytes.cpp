@@ -129,11 +129,29 @@ LearnPriors priors_of(Reader& in, const Json& object) {
   return priors;
 }
 
-Json json_of(const LearnPigment& p) { return {p.ln_oil, p.kappa, p.q}; }
+Json json_of(const LearnPigment& p) {
+  Json row{p.ln_oil, p.kappa, p.q};
+  if (p.told) row.push_back(true);
+  return row;
+}
 
 LearnPigment pigment_of(Reader& in, const Json& value) {
-  const Json& row = in.row(value, 3, "pigments");
-  return {in.number(row[0], "ln_oil"), in.number(row[1], "kappa"), in.number(row[2], "q")};
+  const bool told = value.is_array() && value.size() == 4;
+  const Json& row = in.row(value, told ? 4 : 3, "pigments");
+  return {in.number(row[0], "ln_oil"), in.number(row[1], "kappa"), in.number(row[2], "q"),
+          told && in.yes(row[3], "told")};
+}
+
+Json json_of(const std::vector<LearnPigment>& pigments) {
+  Json list = Json::array();
+  for (const LearnPigment& p : pigments) list.push_back(json_of(p));
+  return list;
+}
+
+std::vector<LearnPigment> pigments_of(Reader& in, const Json& object) {
+  std::vector<LearnPigment> pigments;
+  for (const Json& one : in.list(object, "pigments")) pigments.push_back(pigment_of(in, one));
+  return pigments;
 }
 
 LearnNote note_of(Reader& in, const Json& object) {
@@ -147,8 +165,7 @@ LearnNote note_of(Reader& in, const Json& object) {
 
 LearnProblem problem_of(Reader& in, const Json& object) {
   LearnProblem problem;
-  for (const Json& one : in.list(object, "pigments"))
-    problem.pigments.push_back(pigment_of(in, one));
+  problem.pigments = pigments_of(in, object);
   for (const Json& one : in.list(object, "tools"))
     problem.tools.push_back({in.number(one, "tools")});
   for (const Json& one : in.list(object, "batches"))
@@ -186,6 +203,7 @@ Json json_of(const RangeFit& fit) {
           {"precision", std::move(precision)},
           {"pigments", std::move(pigments)},
           {"tools", std::move(tools)},
+          {"told", fit.told},
           {"batches", fit.batches},
           {"notes", fit.notes},
           {"log_marginal", fit.log_marginal},
@@ -223,6 +241,7 @@ RangeFit fit_of(Reader& in, const Json& object) {
                              in.number(row[2], "precision")});
   }
   read_parts(in, object, fit);
+  fit.told = in.yes(in.field(object, "told"), "told");
   fit.batches = in.whole(in.field(object, "batches"), "batches");
   fit.notes = in.whole(in.field(object, "notes"), "notes");
   fit.log_marginal = in.height(in.field(object, "log_marginal"), "log_marginal");
@@ -241,11 +260,13 @@ Json parsed(std::string_view bytes) { return Json::parse(bytes, nullptr, false);
 }
 
 std::string bytes_of(const LearnProblem& problem, const LearnPriors& priors,
-                     const RangeFit* earlier) {
-  Json object = {{"pigments", Json::array()}, {"tools", Json::array()},
-                 {"batches", Json::array()},  {"segments", Json::array()},
-                 {"notes", Json::array()},    {"priors", json_of(priors)}};
-  for (const LearnPigment& p : problem.pigments) object["pigments"].push_back(json_of(p));
+                     const RangeFit* earlier, const ToldVariant* told) {
+  Json object = {{"pigments", json_of(problem.pigments)},
+                 {"tools", Json::array()},
+                 {"batches", Json::array()},
+                 {"segments", Json::array()},
+                 {"notes", Json::array()},
+                 {"priors", json_of(priors)}};
   for (const LearnTool& t : problem.tools) object["tools"].push_back(t.sd);
   for (const LearnBatch& b : problem.batches) object["batches"].push_back(b.shared_sd);
   for (const LearnSegment& s : problem.segments)
@@ -258,6 +279,8 @@ std::string bytes_of(const LearnProblem& problem, const LearnPriors& priors,
                                {"felt", n.felt},
                                {"dry_gum", n.dry_gum}});
   if (earlier) object["earlier"] = json_of(*earlier);
+  if (told)
+    object["told"] = {{"pigments", json_of(told->pigments)}, {"priors", json_of(told->priors)}};
   return object.dump();
 }
 
@@ -280,8 +303,12 @@ words::Result<std::string> learn_bytes(std::string_view bytes) {
   const LearnPriors priors = priors_of(in, in.field(object, "priors"));
   std::optional<RangeFit> earlier;
   if (object.is_object() && object.contains("earlier")) earlier = fit_of(in, object["earlier"]);
+  std::optional<ToldVariant> told;
+  if (object.is_object() && object.contains("told"))
+    told = {pigments_of(in, object["told"]), priors_of(in, in.field(object["told"], "priors"))};
   if (in.fault) return tl::make_unexpected(*in.fault);
-  const auto fit = learn(problem, priors, earlier ? &*earlier : nullptr);
+  const RangeFit* from = earlier ? &*earlier : nullptr;
+  const auto fit = told ? learn_told(problem, *told, from) : learn(problem, priors, from);
   if (!fit) return tl::make_unexpected(fit.error());
   return bytes_of(*fit);
 }

@@ -5,12 +5,13 @@
 // ...], "segments": [{"batch": 0, "pigments": [[0, 1.5], ...]}, ...], "notes": [{"segment": 0,
 // "ln_mL": 1.1, "sd": 0.01, "tools": [[0, 1], ...], "felt": 2, "dry_gum": 0.293}, ...], "priors":
 // {"theta": [[centre, sd], ... seven], "alpha": [centre, sd], "slips": true, "strength": [centre,
-// sd], "drying": 3.9, "walk": 0.015}, "earlier": a result, or not there}. A
-// result: the fields of RangeFit by their names; "end" is "found", "separated", "no_convergence" or
-// "no_peak".
+// sd], "drying": 3.9, "walk": 0.015}, "earlier": a result, or not there, "told": {"pigments",
+// "priors"} as another studio lets expect them, or not there}. A pigment that was told of has a
+// fourth entry, true. A result: the fields of RangeFit by their names; "end" is "found",
+// "separated", "no_convergence" or "no_peak".
 #pragma once
 
-#include "paint/range/learn.hpp"
+#include "paint/range/told.hpp"
 
 #include <string>
 #include <string_view>
@@ -18,7 +19,7 @@
 namespace paint {
 
 std::string bytes_of(const LearnProblem& problem, const LearnPriors& priors = {},
-                     const RangeFit* earlier = nullptr);
+                     const RangeFit* earlier = nullptr, const ToldVariant* told = nullptr);
 std::string bytes_of(const RangeFit& fit);
 
 // Errors: learn_not_json, learn_field.

@@ -219,7 +219,8 @@ void Model::add_priors(Joint& joint, const NoteModel& hand, const VectorXd& z) c
   const double alpha = z[plan.alpha_at];
   for (int k = 0; k < plan.alpha_at; ++k) {
     const PlanNormal& demand = plan.demands[static_cast<std::size_t>(k)];
-    const double variance = hand.pigment_sd * hand.pigment_sd + demand.own_variance;
+    const double tau = demand.told ? 0 : hand.pigment_sd;
+    const double variance = tau * tau + demand.own_variance;
     const double off = z[k] - alpha - demand.offset;
     joint.value -= 0.5 * (off * off / variance + std::log(variance) + ln_2pi);
     joint.gradient[k] -= off / variance;

@@ -38,7 +38,7 @@ void give_places(Plan& plan, const LearnProblem& problem,
     if (plan.pigment_at[i] < 0) continue;
     const LearnPigment& facts = problem.pigments[i];
     plan.pigment_at[i] = static_cast<int>(plan.demands.size());
-    plan.demands.push_back({facts.ln_oil + facts.kappa, facts.q * facts.q});
+    plan.demands.push_back({facts.ln_oil + facts.kappa, facts.q * facts.q, facts.told});
   }
   plan.alpha_at = static_cast<int>(plan.demands.size());
   for (std::size_t i = 0; i < problem.tools.size(); ++i) {

@@ -48,9 +48,10 @@ struct PlanBatch {
   std::vector<Eigen::Index> entries; // of the pairs of places (i >= j, row by row) in the matrix
 };
 
-struct PlanNormal { // ln d ~ normal(alpha + offset, tau^2 + own_variance)
+struct PlanNormal { // ln d ~ normal(alpha + offset, tau^2 + own_variance), told: without tau
   double offset = 0;
   double own_variance = 0;
+  bool told = false;
   Eigen::Index own = 0, with_alpha = 0; // entries in the matrix
 };
 

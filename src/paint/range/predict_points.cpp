@@ -87,7 +87,7 @@ struct Part {
   int at = -1; // in z; alpha's if it was never felt
   double offset = 0;
   double own_variance = 0; // besides tau's
-  bool felt = false;
+  bool felt = false, told = false;
   double ln_mL = 0;
 };
 
@@ -113,6 +113,7 @@ std::vector<Part> parts_of(const RangeFit& fit, const PredictBatch& batch) {
       const LearnPigment& facts = known ? known->facts : from.facts;
       part.offset = facts.ln_oil + facts.kappa;
       part.own_variance = facts.q * facts.q;
+      part.told = facts.told;
     }
     parts.push_back(part);
   }
@@ -209,7 +210,8 @@ Expected expected_at(const RangeFit& fit, const PredictBatch& batch, const std::
   for (std::size_t k = 0; k < parts.size(); ++k) {
     const double share = wanted[k] / sum;
     lean.along[parts[k].at] += share;
-    if (!parts[k].felt) lean.variance += share * share * (tau_2 + parts[k].own_variance);
+    if (!parts[k].felt)
+      lean.variance += share * share * ((parts[k].told ? 0 : tau_2) + parts[k].own_variance);
   }
   lean_on_strength(e, lean, fit, batch.dry_gum, step);
   lean_on_tools(e, lean, fit, batch, step);

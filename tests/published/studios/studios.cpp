@@ -2,7 +2,8 @@
 // learnt from them is held against their truth. Usage: studios COUNT
 // Prints a page; fails if a promise is not kept within two standard errors, clustered by studio;
 // three where there are fewer than 300.
-#include "published/studios/workshop.hpp"
+#include "published/studios/friends.hpp"
+#include "published/studios/making.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,40 +15,6 @@ namespace {
 
 using namespace paint;
 using namespace studios;
-
-// How often something happened, studio by studio.
-class Share {
-public:
-  void add(bool happened) {
-    ++asked;
-    yes += happened;
-  }
-  void close_studio() {
-    studios.emplace_back(yes, asked);
-    yes = asked = 0;
-  }
-  double value() const {
-    double sum = 0, of = 0;
-    for (const auto& [y, n] : studios) {
-      sum += y;
-      of += n;
-    }
-    return of > 0 ? sum / of : 0;
-  }
-  double error() const { // of a ratio of clusters
-    const double r = value(), count = static_cast<double>(studios.size());
-    double squares = 0, of = 0;
-    for (const auto& [y, n] : studios) {
-      squares += (y - r * n) * (y - r * n);
-      of += n;
-    }
-    return of > 0 && count > 1 ? std::sqrt(squares * count / (count - 1)) / of : 0;
-  }
-
-private:
-  double yes = 0, asked = 0;
-  std::vector<std::pair<double, double>> studios;
-};
 
 struct Promises {
   Share demand, next, untried, too_loose, past_edge, ended_right;
@@ -65,9 +32,8 @@ struct Promises {
   }
 };
 
-constexpr int made = 40, change = 20;
+constexpr int change = 20;
 
-bool is_early(int number) { return number < first_batches; }
 bool is_after(int number) { return number >= change && number < change + 4; }
 
 // Batches before which the program is asked.
@@ -75,40 +41,6 @@ bool is_asked(const Truth& truth, int number) {
   for (const int asked : {0, 1, 2, 8, 20, 30, 40})
     if (number == asked) return true;
   return truth.thinner && is_after(number);
-}
-
-PredictBatch asked_of(const Slab& slab) {
-  PredictBatch batch;
-  for (const auto& [pigment, mL] : slab.pigments) batch.pigments.push_back({pigment, mL, {}});
-  batch.tools = {{slab.tool, 1, 0}};
-  batch.shared_sd = Workshop::pigment_sd;
-  batch.dry_gum = slab.binder_gum;
-  return batch;
-}
-
-double sd_of(const Felt& felt) {
-  return felt.knife ? std::hypot(Workshop::note_sd, knife_sd) : Workshop::note_sd;
-}
-
-// What a batch leaves behind for the next fit.
-void keep(LearnProblem& problem, const Slab& slab, const Read& read, const Felt& felt) {
-  problem.notes.push_back({static_cast<int>(problem.segments.size()) - 1,
-                           std::log(read.mL),
-                           sd_of(felt),
-                           {{slab.tool, 1}},
-                           felt.tapped,
-                           slab.binder_gum + read.stronger});
-}
-
-void open_batch(LearnProblem& problem, const Slab& slab) {
-  problem.batches.push_back({Workshop::pigment_sd});
-  problem.segments.push_back({static_cast<int>(problem.batches.size()) - 1, slab.pigments});
-}
-
-// Every batch begins with a helping as the program has it.
-void begin(Workshop& shop, Slab& slab, const Prediction& prediction) {
-  const FirstLiquid first = first_liquid(prediction);
-  shop.add(slab, first.from_mL + (first.to_mL - first.from_mL) * shop.chance.even());
 }
 
 // Drops are advised until there is no safe one, or it is felt right.
@@ -142,23 +74,6 @@ void follow_advice(Workshop& shop, Slab slab, Prediction now, Promises& promises
   promises.ended_right.add(felt.genuine == 2);
   if (is_early(slab.number)) promises.early_right.add(felt.genuine == 2);
   if (is_after(slab.number)) promises.after_right.add(felt.genuine == 2);
-}
-
-// A maker's own way: liquid is added until it is felt right, and now and then past it.
-void go_own_way(Workshop& shop, Slab slab, const Prediction& prediction, LearnProblem& problem) {
-  const double stride[] = {0.30, 0.16, 0.10, 0, 0};
-  const int beyond = shop.chance.even() < 0.3 ? 1 : 0;
-  int rights = 0;
-  open_batch(problem, slab);
-  begin(shop, slab, prediction);
-  for (int note = 0; note < 8; ++note) {
-    const Read read = shop.read(slab);
-    const Felt felt = shop.feel(slab);
-    keep(problem, slab, read, felt);
-    rights += felt.tapped == 2;
-    if (felt.tapped > 2 || rights > beyond) return;
-    shop.add(slab, read.mL * std::expm1(stride[felt.tapped] * (0.6 + 0.8 * shop.chance.even())));
-  }
 }
 
 // Today's demand of each pigment that was felt, in today's binder: what its next batch may want,
@@ -352,5 +267,6 @@ int main(int count_of_words, char** words) {
     row.promised = false;
     print(row, look_at(row.truth, count));
   }
+  kept = print_friends(count, errors_allowed) && kept;
   return kept ? 0 : 1;
 }

@@ -58,6 +58,15 @@ Workshop::Workshop(const Truth& of, std::uint64_t seed) : chance(seed), truth(of
     bottles.push_back(truth.wrong_label * chance.normal());
 }
 
+Workshop::Workshop(std::uint64_t seed, const Workshop& friends, double hands, double lots,
+                   double off)
+    : Workshop(friends.truth, seed) {
+  known = friends.known;
+  demands = friends.demands;
+  const double apart = off + hands * chance.normal();
+  for (double& demand : demands) demand += apart + lots * chance.normal();
+}
+
 void Workshop::add_pigments() {
   const double alpha = 0.4 * chance.normal();
   const double follows = truth.follows + truth.follows_sd * chance.normal();

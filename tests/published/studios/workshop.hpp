@@ -70,6 +70,9 @@ struct Read {
 class Workshop {
 public:
   Workshop(const Truth& truth, std::uint64_t seed);
+  // With the pigments of another, from other lots (sd `lots`), and hands that call it right drier
+  // or looser than there (by sd `hands`, and `off` for sure).
+  Workshop(std::uint64_t seed, const Workshop& friends, double hands, double lots, double off);
 
   static constexpr int pigments = 12, untried = 3;
 

@@ -27,6 +27,8 @@ BY_HAND = [
     '"e":"added","of":"x","drops":2', '"e":"added","of":"x","spoons":1,"with":"s"',
     '"e":"room","celsius":20,"humidity":50', '"e":"room","celsius":20,"humidity":0.5,"guessed":1',
     '"e":"goes_on"', '"e":"discarded"', '"e":"set_aside","line":["a",1]', '"e":"set_aside","line":"a"',
+    '"e":"confirmed","line":["a",1],"g":84.3', '"e":"confirmed","line":["a",1]',
+    '"e":"confirmed","line":["a",1],"g":-1', '"e":"told","range":"{}"', '"e":"told","range":{}',
     '"e":"withdrawn","line":["a",-1]', '"e":"withdrawn","line":["a",1,2]', '"e":"closed","e":"left"',
     '"e":"closed","x":[[[[[[[[[[1]]]]]]]]]]', '"e":"opened","name":"' + "a" * 65600 + '"',
     '"batch":"","e":"goes_on"', '"batch":"b","e":"goes_on"', '"batch":7,"e":"goes_on"', '"e":"left"',

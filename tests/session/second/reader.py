@@ -175,6 +175,8 @@ KINDS = {
                            "mould"), "pan": whole(1, 1000, False)},
     "noted": {"text": text()},
     "set_aside": {"line": (line_name, True)},
+    "confirmed": {"line": (line_name, True), "g": number(0, 100000)},
+    "told": {"range": text()},
     "withdrawn": {"line": (line_name, True)},
     "corrected": {"line": (line_name, True), "by_ms": whole(-2**53, 2**53, False)},
     "photo": {"sha256": (sha256, True), "ending": text(), "of": word("slab", "dot", "swatch", "pan")},

@@ -1,0 +1,90 @@
+#include "bench/doubt.hpp"
+
+#include "bench/card_dropper.hpp"
+#include "bench/corrections.hpp"
+#include "paint/slip.hpp"
+#include "words/bench_says.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bench {
+
+namespace {
+
+constexpr double surely = 4; // standard uncertainties, as for any weighing
+
+std::optional<words::Error> why_doubted(const session::Batch& batch, const session::Ref& line) {
+  for (const session::Warning& w : batch.warnings) {
+    if (!(w.ref == line)) continue;
+    if (w.kind == session::WarningKind::bottle_heavier)
+      return words::Error{words::BenchSay::bottle_heavier, {}};
+    if (w.kind == session::WarningKind::not_weighed) return w.why;
+  }
+  return std::nullopt;
+}
+
+void complete(Doubt& doubt, const session::Batch& batch, const session::Ref& line,
+              const session::BottleWeighed& weighed) {
+  const auto check = std::find_if(batch.bottles.begin(), batch.bottles.end(),
+                                  [&](const auto& b) { return b.line == line; });
+  if (check == batch.bottles.end()) return;
+  const paint::Amount off = check->weighed - check->counted;
+  doubt.meant = paint::meant(weighed.g, weighed.g + off.value, surely * paint::uncertainty(off));
+  doubt.can_count = check->weighed.value >= 0;
+}
+
+void complete(Doubt& doubt, const session::Batch& batch, const session::Weighed& weighed) {
+  const auto there = batch.places.at.find(weighed.place);
+  if (there == batch.places.at.end()) return;
+  const paint::Amount g = paint::grams_of(there->second.paint, batch.places.bench);
+  doubt.meant = paint::meant(weighed.g, g.value + weighed.tare_g, surely * paint::uncertainty(g));
+  doubt.can_count = weighed.g > weighed.tare_g && weighed.g < g.value + weighed.tare_g;
+}
+
+}
+
+std::optional<Doubt> doubt_about(const Bench& bench, const session::Entry& line) {
+  const auto g = amount_in(line.event);
+  if (!bench.folded || line.withdrawn || !g) return std::nullopt;
+  auto why = why_doubted(*bench.folded, line.ref);
+  if (!why) return std::nullopt;
+  Doubt doubt{*std::move(why), *g, {}, false};
+  if (const auto* bottle = std::get_if<session::BottleWeighed>(&line.event))
+    complete(doubt, *bench.folded, line.ref, *bottle);
+  else if (const auto* paint = std::get_if<session::Weighed>(&line.event))
+    complete(doubt, *bench.folded, *paint);
+  else
+    return std::nullopt;
+  return doubt;
+}
+
+void ask_if_doubted(Bench& bench) {
+  if (!bench.folded) return;
+  for (auto e = bench.folded->entries.rbegin(); e != bench.folded->entries.rend(); ++e) {
+    const auto* corrected = std::get_if<session::Corrected>(&e->event);
+    if (e->withdrawn) continue;
+    const session::Ref ref = corrected ? corrected->line : e->ref;
+    for (const session::Entry& line : bench.folded->entries)
+      if (line.ref == ref && doubt_about(bench, line)) bench.panel = LinePanel{ref};
+    return;
+  }
+}
+
+std::string grams_arg(double g) {
+  std::string text = words::invariant(g, 3);
+  text.erase(text.find_last_not_of('0') + 1);
+  if (text.back() == '.') text.pop_back();
+  return text;
+}
+
+std::optional<words::Error> doubt_about_drops(const session::Card& dropper, double g) {
+  const DropsWeight says = weight_of_twenty(dropper);
+  const bool far_off = g > 2 * says.value || g < says.value / 2;
+  if (!(says.value > 0) || !far_off || !(std::abs(g - says.value) > surely * says.u))
+    return std::nullopt;
+  return words::Error{words::BenchSay::drops_doubted,
+                      {words::Number(says.value, 2), words::Number(g, 2)}};
+}
+
+}

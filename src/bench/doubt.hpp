@@ -1,0 +1,28 @@
+// A weighing that what was counted contradicts: what is asked about it, on the slab and on the
+// number pad.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+struct Doubt {
+  words::Error why;
+  double g = 0;                // as it was typed
+  std::optional<double> meant; // one slip of the finger away, and what was counted agrees with it
+  bool can_count = false;      // said to be right, it counts
+};
+
+// Of a line of the batch on the slab; absent where nothing contradicts it.
+std::optional<Doubt> doubt_about(const Bench& bench, const session::Entry& line);
+
+// Opens the line last written where it is to be asked about.
+void ask_if_doubted(Bench& bench);
+
+std::string grams_arg(double g); // "84", "84.3"
+
+// Twenty drops of a dropper that would weigh twice or half of what its card says, and are surely
+// not what it says.
+std::optional<words::Error> doubt_about_drops(const session::Card& dropper, double g);
+
+}

@@ -1,0 +1,72 @@
+#include "commands/tell.hpp"
+
+#include "bench/record.hpp"
+#include "bench/shelf.hpp"
+#include "commands/clock.hpp"
+#include "commands/folders.hpp"
+#include "commands/show.hpp"
+#include "session/ranges.hpp"
+#include "studio/photos.hpp"
+#include "words/commands_says.hpp"
+
+#include <ostream>
+
+namespace commands {
+
+namespace {
+
+using Say = words::CommandsSay;
+
+std::vector<session::Line> lines_of(const std::string& range, std::vector<session::Log> logs,
+                                    const bench::Now& now) {
+  const Setup setup = usual_setup(std::nullopt, now);
+  bench::Bench bench = bench::start(setup.session, setup.device, setup.display, now);
+  bench::step(bench, bench::Loaded{std::move(logs), {}, {}}, now);
+  bench::Effects said;
+  bench::record(bench, "", session::Told{range}, now, said);
+  bench::record(bench, "", session::Left{}, now, said);
+  return said.append;
+}
+
+// As it will be written, whoever wrote the file: with what is understood of it and no more.
+words::Result<paint::ToldRange> understood(const Hearing& what) {
+  return what.text ? paint::told_from(*what.text) : paint::ToldRange{};
+}
+
+}
+
+words::Result<int> tell(const std::vector<session::Log>& logs, const Destination& to) {
+  const auto ranges = session::learn_ranges(session::all_of(logs));
+  if (!ranges) return tl::make_unexpected(ranges.error());
+  bench::Bench bench;
+  bench.logs = logs;
+  bench::restock(bench);
+  const auto told = session::told_by(*ranges, bench.shelf);
+  if (!told) return words::failure(Say::tell_nothing);
+  return hand_on(paint::bytes_of(*told), to);
+}
+
+words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& err) {
+  const auto told = understood(what);
+  if (!told) return tl::make_unexpected(told.error());
+  auto logs = session::join_parts(studio::read_all(what.home, what.fallback).files);
+  const auto before = session::told_in(session::all_of(logs));
+  if (!what.text && before && !*before) return words::failure(Say::hear_nothing);
+
+  const studio::Bell bell;
+  const auto disk = studio::open(what.home, what.fault, [bell] { bell.ring(); });
+  auto lines = lines_of(what.text ? paint::bytes_of(*told) : "", std::move(logs), real_now());
+  if (const auto failure = studio::keep_lines(*disk, bell, std::move(lines))) {
+    err << printable(words::message(*failure)) << '\n';
+    return 1;
+  }
+  if (what.text)
+    out << words::say(Say::hear_done,
+                      {std::to_string(told->pigments.size()), std::to_string(told->batches)})
+        << '\n';
+  else
+    out << words::say(Say::hear_forgotten) << '\n';
+  return 0;
+}
+
+}

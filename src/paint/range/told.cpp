@@ -1,0 +1,163 @@
+#include "paint/range/told.hpp"
+
+#include <Eigen/LU>
+#include <Eigen/SparseCholesky>
+
+#include <algorithm>
+#include <cmath>
+
+namespace paint {
+
+namespace {
+
+using Eigen::MatrixXd;
+using Eigen::VectorXd;
+
+// What two studios differ by, own choice, no source: where a hand calls it right, ln flow; its
+// edges, ln; one pigment from another lot, ln demand, as between_lots of learn_facts.cpp.
+constexpr double hands_apart = 0.20, edges_apart = 0.40, lots_apart = 0.15;
+constexpr double doubled = 2;
+constexpr double odds_for = 9; // that another studio's word holds here, beforehand
+
+std::size_t place(int i) { return static_cast<std::size_t>(i); }
+
+// Of so many of z.
+MatrixXd covariance_of(const RangeFit& fit, const std::vector<int>& at) {
+  const auto n = static_cast<Eigen::Index>(fit.z.size());
+  std::vector<Eigen::Triplet<double>> entries;
+  for (const MatrixEntry& e : fit.precision) entries.emplace_back(e.row, e.column, e.value);
+  Eigen::SparseMatrix<double> precision(n, n);
+  precision.setFromTriplets(entries.begin(), entries.end());
+  const Eigen::SimplicialLDLT<Eigen::SparseMatrix<double>, Eigen::Lower> factor(precision);
+  const auto count = static_cast<Eigen::Index>(at.size());
+  MatrixXd by_theta(count, theta_count), of_theta(theta_count, theta_count);
+  for (std::size_t i = 0; i < theta_count; ++i)
+    for (std::size_t j = 0; j < theta_count; ++j)
+      of_theta(static_cast<Eigen::Index>(i), static_cast<Eigen::Index>(j)) =
+          fit.theta_covariance[i][j];
+  MatrixXd out(count, count);
+  for (Eigen::Index k = 0; k < count; ++k) {
+    VectorXd one = VectorXd::Zero(n);
+    one[at[place(static_cast<int>(k))]] = 1;
+    const VectorXd column = factor.solve(one);
+    for (Eigen::Index l = 0; l < count; ++l) out(l, k) = column[at[place(static_cast<int>(l))]];
+    for (std::size_t i = 0; i < theta_count; ++i)
+      by_theta(k, static_cast<Eigen::Index>(i)) =
+          fit.z_by_theta[place(at[place(static_cast<int>(k))])][i];
+  }
+  return out + by_theta * of_theta * by_theta.transpose();
+}
+
+std::size_t entry(std::size_t row, std::size_t column) { return row * (row + 1) / 2 + column; }
+
+// What all of that studio's demands may be off by together: between any two of them, on average.
+double common_variance(const ToldRange& told) {
+  const std::size_t count = told.pigments.size();
+  double sum = 0, pairs = 0, least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < count; ++i) {
+    least = std::min(least, told.covariance[entry(i, i)]);
+    for (std::size_t j = 0; j < i; ++j, ++pairs) sum += told.covariance[entry(i, j)];
+  }
+  return pairs > 0 ? std::clamp(sum / pairs, 0.0, least) : 0;
+}
+
+double doubted_variance(const NormalPrior& said) { return doubled * said.sd * said.sd; }
+
+// Another's hand tells where hands usually lie, and no more: this one may be any of them.
+NormalPrior of_hands(const NormalPrior& said, const NormalPrior& usual) {
+  const double v = usual.sd * usual.sd;
+  const double other = doubted_variance(said) + edges_apart * edges_apart;
+  return {usual.centre + (said.centre - usual.centre) * v / (v + other), usual.sd};
+}
+
+// ln of what the notes are worth, theta integrated over.
+double evidence(const RangeFit& fit) {
+  std::vector<Eigen::Index> free;
+  MatrixXd covariance(theta_count, theta_count);
+  for (std::size_t i = 0; i < theta_count; ++i) {
+    const auto row = static_cast<Eigen::Index>(i);
+    for (std::size_t j = 0; j < theta_count; ++j)
+      covariance(row, static_cast<Eigen::Index>(j)) = fit.theta_covariance[i][j];
+    if (covariance(row, row) > 0) free.push_back(row);
+  }
+  const MatrixXd of_free = covariance(free, free);
+  return fit.log_posterior + 0.5 * std::log(std::max(1e-300, of_free.determinant()));
+}
+
+}
+
+ToldRange told_by(const RangeFit& fit, const std::vector<std::string>& names) {
+  ToldRange told;
+  std::vector<int> at;
+  for (std::size_t i = 0; i < fit.pigments.size() && i < names.size(); ++i) {
+    if (fit.pigments[i].at < 0 || names[i].empty()) continue;
+    told.pigments.push_back(names[i]);
+    told.ln_demands.push_back(fit.pigments[i].ln_demand);
+    at.push_back(fit.pigments[i].at);
+  }
+  if (at.empty()) return told;
+  at.push_back(fit.alpha_at);
+  at.push_back(fit.strength_at < 0 ? fit.alpha_at : fit.strength_at);
+  const MatrixXd covariance = covariance_of(fit, at);
+  const auto count = static_cast<Eigen::Index>(told.pigments.size());
+  for (Eigen::Index i = 0; i < count; ++i)
+    for (Eigen::Index j = 0; j <= i; ++j) told.covariance.push_back(covariance(i, j));
+  told.class_offset = {fit.z[place(fit.alpha_at)], std::sqrt(covariance(count, count))};
+  told.strength = fit.strength_at < 0 ? fit.priors.strength
+                                      : NormalPrior{fit.z[place(fit.strength_at)],
+                                                    std::sqrt(covariance(count + 1, count + 1))};
+  for (std::size_t i = 0; i < theta_count; ++i)
+    told.hand[i] = {fit.theta[i], std::sqrt(fit.theta_covariance[i][i])};
+  told.batches = fit.batches;
+  told.notes = fit.notes;
+  return told;
+}
+
+LearnPriors priors_told(const ToldRange& told) {
+  LearnPriors priors;
+  for (std::size_t i = 0; i < theta_count; ++i)
+    priors.theta[i] = of_hands(told.hand[i], priors.theta[i]);
+  priors.alpha = {told.class_offset.centre,
+                  std::sqrt(doubled * common_variance(told) + hands_apart * hands_apart)};
+  priors.strength = {told.strength.centre,
+                     std::min(std::sqrt(doubted_variance(told.strength)), priors.strength.sd)};
+  return priors;
+}
+
+LearnPigment facts_told(const ToldRange& told, const LearnPigment& usual, const std::string& name) {
+  const double common = common_variance(told);
+  const auto at = std::find(told.pigments.begin(), told.pigments.end(), name);
+  LearnPigment facts = usual;
+  if (name.empty() || at == told.pigments.end()) {
+    const double offset = told.class_offset.sd * told.class_offset.sd - common;
+    facts.q = std::sqrt(usual.q * usual.q + doubled * std::max(0.0, offset));
+    return facts;
+  }
+  const auto k = static_cast<std::size_t>(at - told.pigments.begin());
+  const double own = told.covariance[entry(k, k)] - common;
+  facts.ln_oil = told.ln_demands[k] - told.class_offset.centre;
+  facts.kappa = 0;
+  facts.q = std::sqrt(doubled * own + lots_apart * lots_apart);
+  facts.told = true;
+  return facts;
+}
+
+words::Result<RangeFit> learn_told(const LearnProblem& problem, const ToldVariant& told,
+                                   const RangeFit* earlier) {
+  const auto from = [&](bool of_told) {
+    return earlier && earlier->told == of_told ? earlier : nullptr;
+  };
+  LearnProblem by_word = problem;
+  by_word.pigments = told.pigments;
+  auto with = learn(by_word, told.priors, from(true));
+  const bool found = with && with->end == LearnEnd::found;
+  if (with) with->told = true;
+  if (found && problem.notes.empty()) return with;
+  auto without = learn(problem, {}, from(false));
+  if (!found) return without;
+  if (!without || without->end != LearnEnd::found) return with;
+  const bool holds = evidence(*with) + std::log(odds_for) >= evidence(*without);
+  return holds ? with : without;
+}
+
+}

@@ -1,0 +1,51 @@
+// What one studio has learnt, for another to begin from: a small file, asked for and never sent.
+// How it looks stands in TOLD.md beside this file.
+//
+// Read, it is a prior whose variances are doubled, and widened by what two studios differ by: their
+// hands, and the lots of a pigment. Where this studio's own notes speak against it, what they say
+// by themselves stands (learn_told).
+#pragma once
+
+#include "paint/range/learn.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace paint {
+
+struct ToldRange {
+  std::vector<std::string> pigments; // by their names in the catalogue, each once
+  std::vector<double> ln_demands;    // of each
+  std::vector<double> covariance;    // of them, the lower half row by row
+  NormalPrior class_offset;          // alpha
+  NormalPrior strength;
+  std::array<NormalPrior, theta_count> hand;
+  int batches = 0, notes = 0; // that it rests on
+};
+
+inline constexpr std::size_t most_told_bytes = 48'000; // a file's; a session's line holds it
+
+std::string bytes_of(const ToldRange& told);
+// Errors: told_too_large, told_not_json, told_format, told_version, told_field (missing, or no
+// number, list or text), told_out_of_range, told_unknown_pigment, told_twice, told_row (a
+// covariance's row too long or too short), told_not_positive (the covariance is of nothing).
+words::Result<ToldRange> told_from(std::string_view bytes);
+
+// Of the pigments that were felt and have a name; what has none is left out. No pigment: none.
+ToldRange told_by(const RangeFit& fit, const std::vector<std::string>& names);
+
+// A problem's pigments and priors as another studio's word lets expect them.
+struct ToldVariant {
+  std::vector<LearnPigment> pigments;
+  LearnPriors priors;
+};
+LearnPriors priors_told(const ToldRange& told);
+// `name` in the catalogue: a pigment that was told of; else what is usual, by that studio's offset.
+LearnPigment facts_told(const ToldRange& told, const LearnPigment& usual, const std::string& name);
+
+// learn() with that word and without; the one that explains the notes better, the word being
+// nine times as likely beforehand (own choice). Errors: those of learn().
+words::Result<RangeFit> learn_told(const LearnProblem& problem, const ToldVariant& told,
+                                   const RangeFit* earlier = nullptr);
+
+}

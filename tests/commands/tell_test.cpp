@@ -1,0 +1,73 @@
+// tell and hear, as somebody types them.
+#include "commands/tool.hpp"
+#include "paint/range/told.hpp"
+
+#include <nlohmann/json.hpp>
+
+using namespace tool;
+
+namespace {
+
+struct Two {
+  Studio friends, own;
+  std::string file = (friends.path / "told.json").string();
+  Two() { REQUIRE(friends.play(small_batch).status == 0); }
+  Ran tell() const {
+    return run({"tell", "--out", file, "--studio", friends.name, "--fallback", ""});
+  }
+  Ran hear(const std::string& what) const {
+    return run({"hear", what, "--studio", own.name, "--fallback", ""});
+  }
+  nlohmann::json range_of(const std::string& pigment) const {
+    const Ran ran = own.read({"range", pigment, "--json"});
+    REQUIRE(ran.status == 0);
+    for (const auto& row : nlohmann::json::parse(ran.out)["pigments"])
+      if (row["card"] == pigment) return row;
+    return {};
+  }
+};
+
+}
+
+TEST_CASE("what one studio tells another hears, and can forget") {
+  const Two s;
+  const auto before = s.range_of("pb29");
+  CHECK(s.tell().status == 0);
+  const std::string bytes = rig::bytes_of(s.file);
+  CHECK(paint::told_from(bytes));
+  for (const char* own : {"Evening", "gum_12", "c41e", "2026"}) CHECK_FALSE(has(bytes, own));
+  const Ran heard = s.hear(s.file);
+  CHECK(heard.status == 0);
+  CHECK(has(heard.out, "1 pigments, from 1 batches"));
+  CHECK(run({"check", s.own.name}).status == 0);
+  const auto after = s.range_of("pb29");
+  CHECK(after["sd_of_ln"] < before["sd_of_ln"]);
+  CHECK(after["rests_on"] == "told");
+  CHECK(before["rests_on"] == "class_guess");
+  CHECK(s.hear("--no-more").status == 0);
+  CHECK(s.range_of("pb29") == before);
+  CHECK(s.hear("--no-more").status == 1);
+  CHECK(s.own.files().size() == 2); // each in a session of its own, nothing written over
+}
+
+TEST_CASE("nothing is told where nothing was felt; no file is written over") {
+  const Two s;
+  CHECK(run({"tell", "--out", s.file, "--studio", s.own.name, "--fallback", ""}).status == 1);
+  CHECK(s.tell().status == 0);
+  CHECK(s.tell().status == 1);
+  CHECK(run({"tell", "--studio", s.friends.name}).status == 1);
+}
+
+TEST_CASE("what cannot be heard is named, and nothing is kept") {
+  const Two s;
+  rig::put(s.friends.path / "bad", "{\"format\":\"slabside-range\",\"version\":9}");
+  const Ran bad = s.hear((s.friends.path / "bad").string());
+  CHECK(bad.status == 1);
+  CHECK(has(bad.err, "version 9"));
+  rig::put(s.friends.path / "large", std::string(100'000, 'x'));
+  CHECK(has(s.hear((s.friends.path / "large").string()).err, "48000 bytes"));
+  CHECK(s.hear((s.friends.path / "none").string()).status == 1);
+  CHECK(s.hear(s.friends.name).status == 1); // a folder
+  CHECK(run({"hear", "--studio", s.own.name}).status == 1);
+  CHECK(s.own.files().empty());
+}

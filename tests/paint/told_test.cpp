@@ -1,0 +1,169 @@
+// What one studio tells another: the file, and what becomes of it.
+#include "paint/catalogue.hpp"
+#include "paint/invented_notes.hpp"
+#include "paint/range/learn_bytes.hpp"
+#include "paint/range/predict.hpp"
+#include "paint/range/told.hpp"
+#include "words/paint_says.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+
+using namespace paint;
+using doctest::Approx;
+using Say = words::PaintSay;
+
+namespace {
+
+const std::vector<std::string> names{"pb28", "pb29", "py43", "pr108", "pg17", "pg18"};
+
+LearnProblem notes(int batches = 30) {
+  return invented_notes({.pigments = 6, .batches = batches, .seed = 5});
+}
+
+const RangeFit& fit() {
+  static const RangeFit one = *learn(notes());
+  return one;
+}
+
+ToldRange told() {
+  for (const std::string& name : names) REQUIRE(in_catalogue(name));
+  return told_by(fit(), names);
+}
+
+std::string with(const std::string& from, const std::string& to) {
+  std::string bytes = bytes_of(told());
+  const std::size_t at = bytes.find(from);
+  REQUIRE_MESSAGE(at != std::string::npos, from);
+  return bytes.replace(at, from.size(), to);
+}
+
+words::Sentence fault(const std::string& bytes) {
+  const auto read = told_from(bytes);
+  REQUIRE_FALSE(read);
+  CHECK_FALSE(message(read.error()).empty());
+  return read.error().what;
+}
+
+ToldVariant variant(const LearnProblem& of, const ToldRange& by) {
+  ToldVariant out{{}, priors_told(by)};
+  for (std::size_t i = 0; i < of.pigments.size(); ++i)
+    out.pigments.push_back(facts_told(by, of.pigments[i], names[i]));
+  return out;
+}
+
+LnSpread next_of(const RangeFit& by, int pigment) {
+  const auto prediction = predict(by, {{{pigment, 1, {}}}, {}, 0});
+  REQUIRE(prediction);
+  return spread_of(*prediction);
+}
+
+}
+
+TEST_CASE("what is told is what was learnt") {
+  const ToldRange t = told();
+  REQUIRE(t.pigments == names);
+  CHECK(t.batches == 30);
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    CHECK(t.ln_demands[i] == fit().pigments[i].ln_demand);
+    // The diagonal of the covariance, as the fit itself has it.
+    CHECK(std::sqrt(t.covariance[i * (i + 1) / 2 + i]) == Approx(fit().pigments[i].sd));
+  }
+  CHECK(t.hand[at_slope].centre == fit().theta[at_slope]);
+  CHECK(t.strength.sd > 0);
+}
+
+TEST_CASE("pigments without a name, and such as were never felt, are not told of") {
+  std::vector<std::string> some = names;
+  some[1].clear();
+  const ToldRange t = told_by(fit(), some);
+  CHECK(t.pigments.size() == 5);
+  CHECK(t.covariance.size() == 15);
+  CHECK(bytes_of(t).find("pb29") == std::string::npos);
+  LearnProblem more = notes();
+  more.pigments.push_back(more.pigments.front());
+  some = names;
+  some.push_back("pw6");
+  CHECK(told_by(*learn(more), some).pigments == names);
+  CHECK(told_by(*learn({}), names).pigments.empty());
+}
+
+TEST_CASE("a file reads back as it was told, to six digits behind the point") {
+  const std::string bytes = bytes_of(told());
+  CHECK(bytes.size() < 2000);
+  const auto back = told_from(bytes);
+  REQUIRE(back);
+  CHECK(back->pigments == names);
+  CHECK(back->ln_demands[2] == Approx(told().ln_demands[2]).epsilon(1e-5));
+  CHECK(bytes_of(*told_from(bytes_of(*back))).size() == bytes.size());
+  CHECK(told_from(with("\"notes\"", "\"hm\":[{}],\"notes\""))); // what nobody knows is passed over
+}
+
+TEST_CASE("a file that is wrong is refused by what is wrong with it") {
+  CHECK(fault("") == Say::told_not_json);
+  CHECK(fault(std::string("\x89PNG\r\n\x1a\n\0\0", 10)) == Say::told_not_json);
+  CHECK(fault("[]") == Say::told_not_json);
+  CHECK(fault(std::string(100'000'000, ' ')) == Say::told_too_large);
+  CHECK(fault(std::string(40'000, '[')) == Say::told_not_json);
+  CHECK(fault("{}") == Say::told_format);
+  CHECK(fault(with("slabside-range", "slabside-session")) == Say::told_format);
+  CHECK(fault(with("\"version\":1", "\"version\":2")) == Say::told_version);
+  CHECK(fault(with("\"version\":1", "\"version\":\"1\"")) == Say::told_field);
+  CHECK(fault(with("\"batches\":30", "\"batches\":-30")) == Say::told_field);
+  CHECK(fault(with("\"batches\":30", "\"batches\":30000000")) == Say::told_out_of_range);
+  CHECK(fault(with("pb29", "px99")) == Say::told_unknown_pigment);
+  CHECK(fault(with("pb29", "pb28")) == Say::told_twice);
+  CHECK(fault(with("\"pb29\"", "7")) == Say::told_field);
+  CHECK(fault(with("\"pb29\",", "")) == Say::told_field);
+  CHECK(fault(with("\"ln_demands\":[", "\"ln_demands\":[NaN,")) == Say::told_not_json);
+  CHECK(fault(with("\"ln_demands\":[", "\"ln_demands\":[1e999,")) == Say::told_not_json);
+  CHECK(fault(with("\"ln_demands\":[", "\"ln_demands\":[1e9,")) == Say::told_out_of_range);
+  CHECK(fault(with("\"ln_demands\":[", "\"ln_demands\":[null,")) == Say::told_field);
+  CHECK(fault(with("\"covariance\":[[", "\"covariance\":[[1e9,")) == Say::told_row);
+  CHECK(fault(with("\"covariance\":[[", "\"covariance\":[[0.1],[")) == Say::told_field);
+  CHECK(fault(with("\"covariance\":[[", "\"covariance\":[[-")) == Say::told_not_positive);
+  CHECK(fault(with("\"strength\":[", "\"strength\":[1,")) == Say::told_field);
+  CHECK(fault(with("\"hand\":[[", "\"hand\":[[0,1],[")) == Say::told_field);
+}
+
+TEST_CASE("half a file is none") {
+  const std::string bytes = bytes_of(told());
+  for (std::size_t n = 0; n + 2 < bytes.size(); n += 13) CHECK_FALSE(told_from(bytes.substr(0, n)));
+}
+
+// Doubled, and widened by what studios differ by.
+TEST_CASE(
+    "a new studio that was told begins nearer than one that was not, and less sure than told") {
+  LearnProblem nothing = notes();
+  nothing.notes.clear();
+  const RangeFit without = *learn(nothing), heard = *learn_told(nothing, variant(nothing, told()));
+  CHECK(heard.told);
+  for (int k = 0; k < 6; ++k) {
+    const double demand = fit().pigments[static_cast<std::size_t>(k)].ln_demand;
+    CHECK(next_of(heard, k).mean == Approx(demand).epsilon(0.02));
+    CHECK(next_of(heard, k).sd < 0.7 * next_of(without, k).sd);
+    CHECK(next_of(heard, k).sd > std::sqrt(2.0) * fit().pigments[static_cast<std::size_t>(k)].sd);
+  }
+}
+
+TEST_CASE("a studio whose notes speak against what it was told goes by its notes") {
+  const LearnProblem own = notes(12);
+  ToldRange other = told();
+  for (std::size_t i = 0; i < names.size(); ++i) other.ln_demands[i] += i % 2 ? 1.2 : -1.2;
+  const RangeFit by_itself = *learn(own), heard = *learn_told(own, variant(own, other));
+  CHECK_FALSE(heard.told);
+  CHECK(heard.z == by_itself.z);
+  CHECK(learn_told(own, variant(own, told()))->told);
+}
+
+TEST_CASE("what was told goes to the worker and back in bytes") {
+  const LearnProblem own = notes(12);
+  const ToldVariant by = variant(own, told());
+  const auto bytes = learn_bytes(bytes_of(own, {}, nullptr, &by));
+  REQUIRE(bytes);
+  const RangeFit direct = *learn_told(own, by);
+  CHECK(*bytes == bytes_of(direct));
+  CHECK(fit_from(*bytes)->told);
+  CHECK(fit_from(*bytes)->pigments[0].facts == direct.pigments[0].facts);
+}
