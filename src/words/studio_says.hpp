@@ -23,17 +23,17 @@ enum class StudioSay {
   disk_rename_failed,
   disk_keep_failed, // 0: path
   disk_file_gone,   // as disk_keep_failed, and so are the next two
-  disk_other_studio, // 0: folder
   disk_not_a_file,
   disk_too_large,
-  came_home, // 0: files
+  disk_other_studio, // 0: folder
+  came_home,         // 0: files
   // photos
   photo_empty,
   photo_too_long, // 0: bytes at most
   photo_not_known,
   photo_without_size,
   photo_too_large_in_scans, // 0: width, 1: height, 2: most, in millions
-  photo_too_large, // 0: wide, 1: high, 2: megapixels at most
+  photo_too_large,          // 0: wide, 1: high, 2: megapixels at most
   photo_not_decoded,
   photo_missing, // 0: file, 1: batch
   photo_changed, // as photo_missing
