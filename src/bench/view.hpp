@@ -50,8 +50,7 @@ struct UndoView {
   bool gives_back = false;              // the target was taken back, and comes again
 };
 
-using session::TrailMark;
-using session::TrailView;
+using session::TrailMark, session::TrailView;
 
 // A line of the batch that can be corrected.
 struct LineView {

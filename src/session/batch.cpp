@@ -282,12 +282,6 @@ void leave_session(FoldState& state, const std::string& next, Clock left_at) {
   state.batch.places.spread = paint::Spread::gathered;
 }
 
-// With the powder worked in, as far as its note says anything of the paint.
-bool was_felt(const Batch& batch, const Entry& e) {
-  return !batch.feelings.empty() && batch.feelings.back().line == e.ref &&
-         !batch.feelings.back().unwetted;
-}
-
 void look_for_wrong_clock(Batch& batch, const Moment& now) {
   const Grown<Entry>& all = batch.entries; // in order of `at`
   const auto ahead = [&](const Entry& e) { return e.at > now.at + a_day_ms; };
@@ -356,7 +350,7 @@ void take(FoldState& state, FoldLines& lines) {
   }
   e.flow = live(batch.places).flow;
   feel(state, e, paint_in_hand(batch));
-  if (was_felt(batch, e)) batch.powder_is_dry = false;
+  if (felt_worked_in(batch, e.ref)) batch.powder_is_dry = false;
   if (e.flow != e.flow_before) mark_trail(batch, false);
   if (lines.named.count(e.ref)) state.named[e.ref] = paint_in_hand(batch);
   batch.last_at = e.at;

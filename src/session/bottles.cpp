@@ -106,9 +106,7 @@ Warning left_out(const Between& two, const std::string& name) {
     return {WarningKind::bottle_heavier, two.check.line, name, lost_less(two)};
   if (two.counted.empty())
     return {WarningKind::bottle_uncounted, two.check.line, name, nothing_counted(gone_g)};
-  return {WarningKind::not_weighed,
-          two.check.line,
-          name,
+  return {WarningKind::not_weighed, two.check.line, name,
           words::Error{words::PaintSay::bottle_contradicts,
                        {words::Number(two.check.counted.value, 1), words::Number(gone_g, 1)}}};
 }

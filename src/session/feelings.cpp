@@ -91,4 +91,9 @@ void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint) {
   feelings.push_back(std::move(f));
 }
 
+bool felt_worked_in(const Batch& batch, const Ref& line) {
+  return !batch.feelings.empty() && batch.feelings.back().line == line &&
+         !batch.feelings.back().unwetted;
+}
+
 }

@@ -9,4 +9,7 @@ namespace session {
 // repeats the note before it. Where it sets one aside: marks that.
 void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint);
 
+// The last note is this line's, and the powder was worked in, as far as it says anything of that.
+bool felt_worked_in(const Batch& batch, const Ref& line);
+
 }
