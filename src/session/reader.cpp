@@ -319,8 +319,9 @@ void keep_lines(Reading& r) {
     const bool began = std::holds_alternative<Began>(e->line.event);
     return std::tuple(e->line.n, !began, *r.runs[e->run].rank, e->raw);
   };
-  const auto before = [&](auto* a, auto* b) { return place(a) < place(b); };
-  if (!std::is_sorted(all.begin(), all.end(), before)) std::sort(all.begin(), all.end(), before);
+  const auto in_order = [&](auto* a, auto* b) { return place(a) < place(b); };
+  if (!std::is_sorted(all.begin(), all.end(), in_order))
+    std::sort(all.begin(), all.end(), in_order);
   const Entry *last = nullptr, *beginning = nullptr;
   const Entry* numbered = nullptr;
   for (Entry* e : all) {
