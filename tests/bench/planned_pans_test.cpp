@@ -56,3 +56,17 @@ TEST_CASE("the pans that were planned are offered, not as many as the paint woul
   CHECK(shown(h).planned.pans == 0);
   CHECK(shown(h).all > 3);
 }
+
+TEST_CASE("upright too the room can be read while a pan is chosen, and while it is judged") {
+  Hands h(Display{{136, 218}, Hand::left});
+  h.begin();
+  h.tap("another");
+  h.tap("amount 1 tsp");
+  h.tap("add gum_12");
+  for (const char* pad : {"pass", "pass", "pass", "gather", "pans", "pour_all"}) h.tap(pad);
+  CHECK(h.shows("room_of_pans"));
+  h.tap("pan 1");
+  CHECK(h.shows("room_of_pans"));
+  h.tap("judge");
+  CHECK(h.shows("room_of_pans"));
+}
