@@ -4,7 +4,6 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
-#include "words/book_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/today_says.hpp"
 
@@ -190,6 +189,12 @@ Row row_of(const Rect& r) {
 
 Point symbol_at(const Rect& r) { return {r.x + 4 + symbol_mm / 2, r.centre().y}; }
 
+// On one line, or on two smaller ones.
+Label name_label(const std::string& name, double width) {
+  const bool one = !fitted(name, width - 2 * padding_mm, big_bold, 1).cut;
+  return {name, one ? big_bold : slab_bold, false, one ? 1 : 2};
+}
+
 void wait_pad(Sheet& sheet, const bench::Pad& at, const TodayView& today,
               const TodayView::Wait& wait, bool first) {
   const Theme& t = sheet.theme;
@@ -272,7 +277,7 @@ void way_pad(Sheet& sheet, const bench::Pad& at, TodayPad pad, const TodayView& 
   Row row = row_of(at.box);
   if (!way.takes) row.words.w = at.box.right() - chevron_mm - 4 - row.words.x;
   labels(sheet, row.words, g,
-         {{say(way.what), big_bold, false, 2}, {say(way.below), slab_letters, true, 2}},
+         {name_label(say(way.what), row.words.w), {say(way.below), slab_letters, true, 2}},
          Anchor::left);
   if (way.takes)
     labels(sheet, row.picture, g, {{say(*way.takes), slab_letters, true, 2}}, Anchor::right);
@@ -324,12 +329,8 @@ void draw_again(Sheet& sheet, const TodayView& today) {
 void draw_nothing(Sheet& sheet, const TodayView& today) {
   const Rect& r = sheet.view.layout.main;
   panel(sheet, r);
-  if (today.reading) {
-    const auto [done, to_come] = *today.reading;
-    const std::string words =
-        say(words::BookSay::reading_files, {std::to_string(done), std::to_string(done + to_come)});
-    return labels(sheet, r, plain(sheet.theme), {{words, slab_letters, false, 3}});
-  }
+  if (today.reading)
+    return labels(sheet, r, plain(sheet.theme), {{say(Say::reading), slab_letters, false, 3}});
   labels(sheet, inset(r, 6), plain(sheet.theme),
          {{say(Say::nothing_waits), big_bold, false, 1},
           {say(Say::nothing_waits_what), slab_letters, true, 5}});

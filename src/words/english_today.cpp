@@ -13,7 +13,7 @@ std::string_view english(TodaySay id) {
   case Say::use_within: return "use within {0} days";
   case Say::use_within_one: return "use within 1 day";
   case Say::use_today: return "use today: its last day";
-  case Say::use_past: return "kept until {0}: smell it, look for mould";
+  case Say::use_past: return "its day was {0}: smell it first";
   case Say::low_one_more: return "enough for one more batch";
   case Say::low_short: return "too little for a batch like the last";
   case Say::low_none: return "used up, as weighed";
@@ -25,6 +25,7 @@ std::string_view english(TodaySay id) {
   case Say::again_made: return "made {0}";
   case Say::new_paint: return "new paint";
   case Say::new_paint_what: return "any pigment, any binder";
+  case Say::reading: return "The studio is being read.";
   case Say::nothing_waits: return "Nothing waits.";
   case Say::nothing_waits_what:
     return "Here comes what lies on the slab or in a jar, pans to pour on or to look at, and what "

@@ -28,6 +28,7 @@ enum class TodaySay {
   again_made,
   new_paint,
   new_paint_what,
+  reading,
   nothing_waits,
   nothing_waits_what,
   first_paint,

@@ -41,10 +41,14 @@ void leads_to_pans(const Look& look) {
   CHECK(hand.program.err() == "");
   const auto lines = only_session(home);
   check_same(lines, hand.lines);
-  bool poured = false;
-  for (const session::Line& line : lines)
-    if (std::holds_alternative<session::Poured>(line.event)) poured = line.batch == first;
-  CHECK(poured);
+  std::string opened_first, poured; // in the program's own ids
+  for (const session::Line& line : lines) {
+    if (opened_first.empty() && std::holds_alternative<session::Opened>(line.event))
+      opened_first = line.batch;
+    if (std::holds_alternative<session::Poured>(line.event)) poured = line.batch;
+  }
+  CHECK(opened_first != "");
+  CHECK(poured == opened_first);
 }
 
 }
