@@ -52,7 +52,8 @@ void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string
   const words::Error slip{words::PaintSay::bottle_contradicts,
                           {words::Number(0.4, 1), words::Number(1251.04, 1)}};
   Bench doubted = b;
-  doubted.folded->entries = {bottle};
+  doubted.folded->entries = {};
+  doubted.folded->entries.push_back(bottle);
   doubted.folded->warnings = {{session::WarningKind::not_weighed, line, "", slip}};
   doubted.folded->bottles = {{before, line, {1251.04, 0.0016, {}}, {0.4, 0.01, {}}, false}};
   doubted.panel = LinePanel{line};
