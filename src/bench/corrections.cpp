@@ -1,5 +1,6 @@
 #include "bench/corrections.hpp"
 
+#include "bench/doubt.hpp"
 #include "bench/pads_more.hpp"
 #include "bench/record.hpp"
 #include "words/bench_says.hpp"
@@ -85,7 +86,9 @@ const session::Entry* line_chosen(const Bench& bench) {
 
 bool corrects_material(const Bench& bench) {
   const session::Entry* line = is_open<NumberPanel>(bench.panel) ? nullptr : line_chosen(bench);
-  return line && has_material(line->event);
+  // A question that opened by itself must not change what the pads beside it do.
+  const bool asked = is_open<LinePanel>(bench.panel) && line && doubt_about(bench, *line);
+  return line && has_material(line->event) && !asked;
 }
 
 std::int64_t moved_by_ms(const Bench& bench, const session::Entry& line) {

@@ -69,6 +69,14 @@ TEST_CASE("a bottle's weight that the drops contradict is asked about at once an
   CHECK(h.slab().warnings.size() == 1); // still not in the sums, and said
 }
 
+TEST_CASE("beside the question a material's pad adds a drop, as ever") {
+  Mistyped h("92.4", "9.2");
+  h.tap("add water");
+  CHECK(std::get<session::Added>(h.lines.back().event).of == "water");
+  CHECK(h.count<session::Corrected>() == 0);
+  CHECK(h.slab().warnings.size() == 1);
+}
+
 TEST_CASE("the weight that was meant is one tap away") {
   Mistyped h("92.4", "9.2");
   h.tap("was_meant 92");
