@@ -27,11 +27,11 @@ constexpr double symbol_mm = 9, chevron_mm = 4, fine_mm = 0.25, small_trail_mm =
 
 // ---- the words of what waits
 
-std::string use_up_words(const TodayView::Wait& wait, int utc_offset_min) {
+std::string use_up_words(const TodayView::Wait& wait) {
   if (wait.days > 1) return say(Say::use_within, {std::to_string(wait.days)});
   if (wait.days == 1) return say(Say::use_within_one);
   if (wait.days == 0) return say(Say::use_today);
-  return say(Say::use_past, {words::date(wait.due.since, utc_offset_min)});
+  return say(Say::use_past);
 }
 
 std::string low_words(const TodayView::Wait& wait) {
@@ -49,7 +49,7 @@ std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayVi
   case Due::What::verdict:
     return wait.due.day == 1 ? say(Say::verdict_one)
                              : say(Say::verdict, {std::to_string(wait.due.day)});
-  case Due::What::use_up: return use_up_words(wait, offset);
+  case Due::What::use_up: return use_up_words(wait);
   case Due::What::runs_low: return low_words(wait);
   }
   return "";

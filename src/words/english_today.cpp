@@ -13,7 +13,7 @@ std::string_view english(TodaySay id) {
   case Say::use_within: return "use within {0} days";
   case Say::use_within_one: return "use within 1 day";
   case Say::use_today: return "use today: its last day";
-  case Say::use_past: return "its day was {0}: smell it first";
+  case Say::use_past: return "past its day: smell it";
   case Say::low_one_more: return "enough for one more batch";
   case Say::low_short: return "too little for a batch like the last";
   case Say::low_none: return "used up, as weighed";
