@@ -14,12 +14,15 @@ namespace {
 
 constexpr double surely = 4; // standard uncertainties, as for any weighing
 
+bool contradicts(const session::Batch& batch, const session::Ref& line) {
+  return std::any_of(batch.bottles.begin(), batch.bottles.end(),
+                     [&](const auto& b) { return b.line == line && !b.stands; });
+}
+
 std::optional<words::Error> why_doubted(const session::Batch& batch, const session::Ref& line) {
   for (const session::Warning& w : batch.warnings) {
     if (!(w.ref == line)) continue;
-    if (w.kind == session::WarningKind::bottle_heavier)
-      return words::Error{words::BenchSay::bottle_heavier, {}};
-    if (w.kind == session::WarningKind::not_weighed) return w.why;
+    if (w.kind == session::WarningKind::not_weighed || contradicts(batch, line)) return w.why;
   }
   return std::nullopt;
 }

@@ -26,7 +26,6 @@ enum class BenchSay {
   bottle_of_liquid,
   nothing_wanted,
   pans_not_whole,
-  bottle_heavier,
   drops_doubted, // g: 0 by the card, 1 as typed
   parts_out_of_range,
   blend_full,

@@ -27,8 +27,6 @@ std::string_view english(BenchSay id) {
   case Say::another_device_wrote: return "Another device has added to this batch.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
-  case Say::bottle_heavier:
-    return "More is in the bottle than came out of it allows: was it filled, or is it a slip?";
   case Say::drops_doubted:
     return "Its card says {0} g. If 20 drops weigh {1} g, enter it once more.";
   case Say::parts_out_of_range: return "Parts of a blend: above 0, to 1000.";

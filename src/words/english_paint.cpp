@@ -19,7 +19,7 @@ std::string_view english(PaintSay id) {
   case Say::drop_out_of_range: return "No dropper gives drops of such a size.";
   case Say::nothing_counted: return "Nothing was counted here that could weigh so much.";
   case Say::bottle_gained:
-    return "The bottle weighs {0} g more than before: correct it, or weigh it once more.";
+    return "The bottle weighs {0} g more than before: was it filled, or is it a slip?";
   case Say::weighing_contradicts:
     return "By what was recorded it should weigh {0} g, it weighs {1} g: is an entry missing?";
   case Say::bottle_contradicts:

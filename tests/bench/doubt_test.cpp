@@ -8,6 +8,7 @@
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
+#include "words/session_says.hpp"
 
 using namespace bench;
 using doctest::Approx;
@@ -160,7 +161,7 @@ TEST_CASE("a bottle of which nothing was counted is asked about") {
   CHECK_FALSE(is_asked(h));
   weigh_bottle(h, "82.4");
   REQUIRE(is_asked(h));
-  CHECK(h.slab().doubt->why.what == words::PaintSay::nothing_counted);
+  CHECK(h.slab().doubt->why.what == words::SessionSay::bottle_uncounted);
   CHECK(h.slab().doubt->meant == 92.4);
   h.tap("it_is");
   CHECK(h.slab().warnings.empty());
