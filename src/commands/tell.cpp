@@ -61,8 +61,10 @@ words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& er
     return 1;
   }
   if (what.text)
-    out << words::say(Say::hear_done,
-                      {std::to_string(told->pigments.size()), std::to_string(told->batches)})
+    out << words::say(
+               Say::hear_done,
+               {words::counted(told->pigments.size(), Say::count_pigment, Say::count_pigments),
+                words::counted(told->batches, Say::count_batch, Say::count_batches)})
         << '\n';
   else
     out << words::say(Say::hear_forgotten) << '\n';

@@ -85,7 +85,7 @@ std::string_view english(CommandsSay id) {
   case Say::hear_nothing: return "Nothing was told to this studio, so nothing was changed.";
   case Say::hear_not_there: return "There is no file {0} that can be read.";
   case Say::hear_done:
-    return "Heard: {0} pigments, from {1} batches. Your own notes outweigh it as they come.";
+    return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
   case Say::hear_forgotten: return "What was told counts no more.";
   case Say::range_told: return "as another studio told";
   case Say::range_no_pigment:
@@ -182,6 +182,10 @@ std::string_view english(CommandsSay id) {
   case Say::count_files: return "{0} files";
   case Say::count_line: return "1 line";
   case Say::count_lines: return "{0} lines";
+  case Say::count_batch: return "1 batch";
+  case Say::count_batches: return "{0} batches";
+  case Say::count_pigment: return "1 pigment";
+  case Say::count_pigments: return "{0} pigments";
   case Say::count_place: return "1 damaged place";
   case Say::count_places: return "{0} damaged places";
   case Say::count_note: return "1 note";

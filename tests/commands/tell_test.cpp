@@ -26,7 +26,8 @@ struct Two {
   nlohmann::json range_of(const std::string& pigment) const {
     const Ran ran = own.read({"range", pigment, "--json"});
     REQUIRE(ran.status == 0);
-    for (const auto& row : nlohmann::json::parse(ran.out)["pigments"])
+    const auto all = nlohmann::json::parse(ran.out);
+    for (const auto& row : all["pigments"])
       if (row["card"] == pigment) return row;
     return {};
   }
@@ -43,7 +44,7 @@ TEST_CASE("what one studio tells another hears, and can forget") {
   for (const char* own : {"Evening", "gum_12", "c41e", "2026"}) CHECK_FALSE(has(bytes, own));
   const Ran heard = s.hear(s.file);
   CHECK(heard.status == 0);
-  CHECK(has(heard.out, "1 pigments, from 1 batches"));
+  CHECK(has(heard.out, "1 pigment, from 1 batch."));
   CHECK(run({"check", s.own.name}).status == 0);
   const auto after = s.range_of("pb29");
   CHECK(after["sd_of_ln"] < before["sd_of_ln"]);
