@@ -314,12 +314,6 @@ RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
   return q;
 }
 
-double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments, double dry_gum) {
-  const auto prediction =
-      paint::predict(ranges.fit, range_question(ranges, pigments, dry_gum).batch);
-  return prediction ? paint::mL_at_share(*prediction, 0.5) : 0;
-}
-
 std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment) {
   const RangeQuestion question = range_question(ranges, {{&pigment, 1}});
   const int number = question.batch.pigments.front().fit;

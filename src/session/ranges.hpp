@@ -78,10 +78,6 @@ RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigmen
                              double dry_gum = paint::usual_dry_gum);
 double dry_gum_of(const paint::Material& liquid); // its share of the liquid's mass
 
-// Liquid at the middle of right, for these volumes of pigment in mL; 0 without any.
-double wanted_mL(const Ranges& ranges, const std::vector<BatchPigment>& pigments,
-                 double dry_gum = paint::usual_dry_gum);
-
 // ln flow of what a pigment wants by itself where it was felt; else of what its next batch will
 // likely want. Absent where nothing can be said.
 std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment);

@@ -114,7 +114,9 @@ TEST_CASE("batches that agree are learnt, and the band knows what it rests on") 
                   range_question(untrained_ranges(), std::vector<BatchPigment>{{&card, 1}}));
   CHECK(expected->band.sd < guess->band.sd / 2);
   CHECK(guess->band.batches == 0);
-  CHECK(wanted_mL(ranges, {{&card, 3}}) == Approx(6).epsilon(0.1));
+  const auto wanted = paint::predict(ranges.fit, range_question(ranges, {{&card, 3}}).batch);
+  REQUIRE(wanted);
+  CHECK(paint::mL_at_share(*wanted, 0.5) == Approx(6).epsilon(0.1));
 }
 
 TEST_CASE("what is known of a pigment narrows batch by batch, and ends where it stands now") {
