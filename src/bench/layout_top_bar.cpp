@@ -10,6 +10,7 @@ namespace bench {
 namespace {
 
 constexpr double upright_beside_mm = 64; // the other pads of Slab, and all gaps
+constexpr double first_tab_mm = 1.5;     // by which its longer word makes it wider
 
 }
 
@@ -22,8 +23,9 @@ void lay_out_top_bar(const Bench& bench, Layout& layout) {
   double x = margin_mm;
   for (const Screen screen : words::all_of<Screen>) {
     if (screens[screen].tab == words::Sentence{}) continue;
-    add(layout, screens[screen].pad, {x, gap_mm, tab, h});
-    x += tab + gap_mm;
+    const double wide = screen == Screen::today && upright ? tab + first_tab_mm : tab;
+    add(layout, screens[screen].pad, {x, gap_mm, wide, h});
+    x += wide + gap_mm;
   }
   double right = mm.w - margin_mm;
   const auto take_right = [&](double w) {
@@ -37,7 +39,7 @@ void lay_out_top_bar(const Bench& bench, Layout& layout) {
   add(layout, TopBarPad::sound, take_right(13));
   if (bench.screen != Screen::slab) add(layout, TopBarPad::tablet, take_right(13));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
-    add(layout, TopBarPad::wipe, take_right(upright ? 22 : 38));
+    add(layout, TopBarPad::wipe, take_right(upright ? 20.5 : 38));
   layout.title = {x, gap_mm, right - x, h};
 }
 
