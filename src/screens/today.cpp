@@ -318,12 +318,12 @@ void draw_again(Sheet& sheet, const TodayView& today) {
   const Theme& t = sheet.theme;
   const Rect& r = sheet.view.layout.more;
   panel(sheet, r);
-  const double y = r.y + 3.2 + cap::body, half = r.w / 2 - 4;
-  write(sheet, {r.x + 4, y}, Anchor::left, slab_bold, t.ink, say(Say::again), half);
+  const double y = r.y + 3.2 + cap::body, head = r.w * 0.48 - 4;
+  write(sheet, {r.x + 4, y}, Anchor::left, slab_bold, t.ink, say(Say::again), head);
   if (today.again.empty())
     return labels(sheet, inset(r, 6), plain(t), {{say(Say::again_none), slab_letters, false, 5}});
   write(sheet, {r.right() - 4, y}, Anchor::right, clean_letters, t.quiet, say(Say::again_which),
-        half);
+        r.w - head - 10);
 }
 
 void draw_nothing(Sheet& sheet, const TodayView& today) {

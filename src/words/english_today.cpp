@@ -20,9 +20,9 @@ std::string_view english(TodaySay id) {
   case Say::left: return "{0} left";
   case Say::of_jar: return "of {0}";
   case Say::again: return "make again";
-  case Say::again_which: return "the last good ones";
+  case Say::again_which: return "last good ones";
   case Say::again_none: return "Paints that you judge good will lie here, ready to be made again.";
-  case Say::again_made: return "made {0}";
+  case Say::again_made: return "{0}";
   case Say::new_paint: return "new paint";
   case Say::new_paint_what: return "any pigment, any binder";
   case Say::reading: return "The studio is being read.";
