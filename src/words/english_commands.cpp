@@ -12,7 +12,7 @@ slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [-
                                  (1280x800), and in mm as it is on the real display;
                                  --as-studio takes the folder for the studio although another
                                  one, or a disk that is not in now, was there before
-slabside picture shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
+slabside picture today|shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
                  [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
                  [--night] [--language english|pseudo]
                                  a screen without a window, as it was at a time (else now), after
