@@ -84,8 +84,7 @@ std::string_view english(CommandsSay id) {
     return "No pigment of the catalogue was felt here yet, so there is nothing to tell.";
   case Say::hear_nothing: return "Nothing was told to this studio, so nothing was changed.";
   case Say::hear_not_there: return "There is no file {0} that can be read.";
-  case Say::hear_done:
-    return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
+  case Say::hear_done: return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
   case Say::hear_forgotten: return "What was told counts no more.";
   case Say::range_told: return "as another studio told";
   case Say::range_no_pigment:
