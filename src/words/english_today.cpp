@@ -8,8 +8,8 @@ std::string_view english(TodaySay id) {
   case Say::on_slab: return "on the slab since {0}";
   case Say::in_jar: return "in the jar since {0}: pour it";
   case Say::layer: return "the next layer can go on, if firm";
-  case Say::verdict: return "the pans after {0} days: how are they?";
-  case Say::verdict_one: return "the pans after 1 day: how are they?";
+  case Say::verdict: return "day {0}: how are the pans?";
+  case Say::verdict_one: return "day 1: how are the pans?";
   case Say::use_within: return "use within {0} days";
   case Say::use_within_one: return "use within 1 day";
   case Say::use_today: return "use today: its last day";
