@@ -19,6 +19,7 @@ void lead_to_pans(Bench& bench, const Due& due, const Now& now) {
   go_to(bench, Screen::pans);
   open_pans(bench, now);
   bench.pans.judging = due.what == Due::What::verdict;
+  bench.pans.pan = due.pan;
 }
 
 void lead_to_shelf(Bench& bench, ShelfKind kind, const std::string& card) {
@@ -37,6 +38,7 @@ void lead_to(Bench& bench, const Due due, const Now& now, Effects& effects) {
   case Due::What::on_slab: return take_up(bench, due.of, now, effects);
   case Due::What::in_jar:
   case Due::What::next_layer:
+  case Due::What::weigh_pan:
   case Due::What::verdict: return lead_to_pans(bench, due, now);
   case Due::What::use_up:
   case Due::What::runs_low: return lead_to_shelf(bench, ShelfKind::pigment, due.of);

@@ -177,7 +177,13 @@ std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const 
   if (is_newer(bench, batch)) entry.lies = BookEntry::nowhere; // nobody can take it up here
   entry.text = searched_in(entry, read.pigments, now);
   const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
-  if (folded) entry.layer_at = next_layer_at(*folded);
+  if (!folded) return entry;
+  entry.layer_at = next_layer_at(*folded);
+  entry.weigh_again = weigh_again(*folded);
+  const bool judged = std::any_of(entry.verdicts.begin(), entry.verdicts.end(), [&](const auto& j) {
+    return j.at > entry.poured_at && j.verdict.pan == 0;
+  });
+  entry.left_mL = judged ? 0 : to_pour_mL(*folded);
   return entry;
 }
 

@@ -18,6 +18,7 @@ struct Named {
 constexpr words::EnumTable<Due::What, Named> names{{{Due::What::on_slab, {"slab"}},
                                                     {Due::What::in_jar, {"jar"}},
                                                     {Due::What::next_layer, {"layer"}},
+                                                    {Due::What::weigh_pan, {"weigh"}},
                                                     {Due::What::verdict, {"verdict"}},
                                                     {Due::What::use_up, {"use_up"}},
                                                     {Due::What::runs_low, {"low"}}}};
@@ -41,8 +42,25 @@ std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
 }
 
 bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
-  return !entry.discarded && lately(entry.poured_at, now_ms, waits_lapse_ms) && entry.layer_at &&
+  return !entry.discarded && lately(entry.poured_at, now_ms, asks_lapse_ms) && entry.layer_at &&
          *entry.layer_at <= now_ms;
+}
+
+// From when it can be poured: where no pan has room, at once.
+std::optional<Due> left_over(const std::string& batch, const BookEntry& entry,
+                             std::int64_t now_ms) {
+  if (entry.discarded || entry.left_mL < least_left_mL || takes_layer(entry, now_ms) ||
+      !lately(entry.poured_at, now_ms, asks_lapse_ms))
+    return std::nullopt;
+  return Due{batch, Due::What::in_jar, 0,
+             std::max(entry.poured_at, entry.layer_at.value_or(entry.poured_at))};
+}
+
+std::optional<Due> to_weigh(const std::string& batch, const BookEntry& entry, std::int64_t now_ms) {
+  const auto& again = entry.weigh_again;
+  if (entry.discarded || !again || now_ms < again->at || now_ms >= again->until)
+    return std::nullopt;
+  return Due{batch, Due::What::weigh_pan, 0, again->at, again->pan};
 }
 
 // A moment that lies ahead, by a clock that was set back, is taken for now.
@@ -95,6 +113,8 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
     const BookEntry& entry = index.of.at(batch);
     add(unpoured(batch, entry, now_ms));
     add(verdict_due(batch, entry, now_ms));
+    add(left_over(batch, entry, now_ms));
+    add(to_weigh(batch, entry, now_ms));
     if (takes_layer(entry, now_ms)) add(Due{batch, Due::What::next_layer, 0, *entry.layer_at});
   }
   for (const session::Card& card : shelf) {

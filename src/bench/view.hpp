@@ -198,6 +198,8 @@ struct TodayView {
     TrailView trail = {}; // on the slab
     std::vector<std::vector<double>> pans =
         {};                            // poured: the layers of each, as shares of what it holds
+    double left_mL = 0;                // poured: in the jar
+    int open_days = 0;                 // since the last pour, where it lapses soon; else 0
     int days = 0;                      // to the last day of what is to be used up
     std::optional<double> left_g = {}; // of a card
     double of_g = 0, takes_g = 0;      // how much there was, and what a batch takes
@@ -250,11 +252,11 @@ struct BookView {
     session::Became as = session::Became::good;
     int pan = 0; // 0: all
   };
-  std::vector<Verdict> verdicts;        // in order
-  std::map<std::string, Tapped> spoons; // by card: what went in by more drops than anybody counts
-  std::optional<std::string> note;      // as far as it is written
-  std::optional<std::string> new_name;  // likewise
-  bool discarded = false;               // the batch is, or the list is of those
+  std::vector<Verdict> verdicts;            // in order
+  std::map<std::string, Measures> measures; // by card: of a liquid, by the tools of today
+  std::optional<std::string> note;          // as far as it is written
+  std::optional<std::string> new_name;      // likewise
+  bool discarded = false;                   // the batch is, or the list is of those
 };
 
 struct CompareView {

@@ -22,7 +22,15 @@ std::vector<std::vector<double>> layers_of(const session::Batch& batch) {
   return out;
 }
 
-void add_batch(const Bench& bench, const Due& due, TodayView::Wait& v) {
+void add_poured(const Bench& bench, const Due& due, const Now& now, TodayView::Wait& v) {
+  const auto entry = bench.index.of.find(due.of);
+  if (entry == bench.index.of.end() || entry->second.poured_at == 0) return;
+  v.left_mL = entry->second.left_mL;
+  const std::int64_t open_ms = now.wall_ms - entry->second.poured_at;
+  if (open_ms >= waits_lapse_ms) v.open_days = static_cast<int>(open_ms / session::a_day_ms);
+}
+
+void add_batch(const Bench& bench, const Due& due, const Now& now, TodayView::Wait& v) {
   const Folded batch = kept_fold(bench, due.of);
   v.name = name_of_batch(bench, due.of);
   if (!batch) return;
@@ -32,6 +40,7 @@ void add_batch(const Bench& bench, const Due& due, TodayView::Wait& v) {
     v.trail.band = kept_band(bench, due.of);
   }
   v.pans = layers_of(*batch);
+  add_poured(bench, due, now, v);
 }
 
 void add_card(const Bench& bench, const session::Card& card, const Now& now, TodayView::Wait& v) {
@@ -62,7 +71,7 @@ TodayView today_view(const Bench& bench, const Now& now) {
   for (const Due& one : waits_of_page(bench)) {
     TodayView::Wait wait{{TodayPad::due, name_of(one)}, one};
     if (!is_of_shelf(one))
-      add_batch(bench, one, wait);
+      add_batch(bench, one, now, wait);
     else if (const session::Card* card = shelf_card(bench, one.of))
       add_card(bench, *card, now, wait);
     v.waits.push_back(std::move(wait));

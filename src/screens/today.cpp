@@ -39,13 +39,31 @@ std::string low_words(const TodayView::Wait& wait) {
   return say(*wait.left_g >= wait.takes_g ? Say::low_one_more : Say::low_short);
 }
 
+std::string layer_words(const TodayView::Wait& wait) {
+  return wait.open_days > 0 ? say(Say::layer_late, {std::to_string(wait.open_days)})
+                            : say(Say::layer);
+}
+
+// What was left in the jar: now, or how long until the pans can take it.
+std::string left_over_words(const TodayView& today, const TodayView::Wait& wait) {
+  constexpr double ms_per_h = 3'600'000, days_from_h = 72;
+  const std::string mL = words::number(wait.left_mL, 1);
+  const double hours = static_cast<double>(wait.due.since - today.now_ms) / ms_per_h;
+  if (hours <= 0) return say(Say::left_over, {mL});
+  const bool days = hours > days_from_h;
+  return say(days ? Say::left_over_days : Say::left_over_hours,
+             {mL, words::number(std::ceil(days ? hours / 24 : hours), 0)});
+}
+
 std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayView::Wait& wait) {
   const int offset = sheet.view.utc_offset_min;
   const std::string since = words::lately(wait.due.since, today.now_ms, offset);
   switch (wait.due.what) {
   case Due::What::on_slab: return say(Say::on_slab, {since});
-  case Due::What::in_jar: return say(Say::in_jar, {since});
-  case Due::What::next_layer: return say(Say::layer);
+  case Due::What::in_jar:
+    return wait.left_mL > 0 ? left_over_words(today, wait) : say(Say::in_jar, {since});
+  case Due::What::next_layer: return layer_words(wait);
+  case Due::What::weigh_pan: return say(Say::weigh_pan, {std::to_string(wait.due.pan), since});
   case Due::What::verdict:
     return wait.due.day == 1 ? say(Say::verdict_one)
                              : say(Say::verdict, {std::to_string(wait.due.day)});
@@ -170,6 +188,7 @@ void draw_picture(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, cons
   case Due::What::on_slab: return draw_small_trail(sheet, r, wait.trail);
   case Due::What::in_jar: return draw_jar(sheet, r, rgb(wait.colour), 0.5, g);
   case Due::What::next_layer:
+  case Due::What::weigh_pan:
   case Due::What::verdict: return draw_pans(sheet, r, wait, g);
   case Due::What::use_up: return draw_use_up(sheet, r, wait, g);
   case Due::What::runs_low: return draw_stock(sheet, r, wait, g);

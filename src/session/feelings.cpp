@@ -40,9 +40,6 @@ void set_aside(FoldState& state, const Ref& note) {
     if (state.batch.feelings[i].line == note) state.batch.feelings.change(i).set_aside = true;
 }
 
-// Under the knife for so long powder is still being wetted out: own choice.
-constexpr double wetted_out_s = 120;
-
 bool is_unwetted(const Batch& batch, const Felt& felt) {
   const Pass* pass = running(batch);
   return pass && pass->stage == Stage::wetting_out && felt.by == By::knife &&

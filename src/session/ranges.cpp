@@ -289,6 +289,25 @@ Shares shares_of(const std::vector<BatchPigment>& pigments) {
 
 }
 
+namespace {
+
+// As the hand has it, for water leaves and the gum grows stronger: ln flow.
+double place_of(const Feeling& note, double drying) {
+  return std::log(note.flow) - drying * within_model(note);
+}
+
+// The same word, of paint that is no further towards right than it was when it was said last.
+bool is_said_again(const Feeling& note, const Feeling& before, double drying) {
+  constexpr double felt = 0.03; // ln flow; less is not felt: own choice
+  if (note.as != before.as || note.by != before.by) return false;
+  const double further = place_of(note, drying) - place_of(before, drying);
+  if (note.as < Feel::right) return further <= felt;
+  if (note.as > Feel::right) return further >= -felt;
+  return std::abs(further) <= felt;
+}
+
+}
+
 double dry_gum_of(const paint::Material& liquid) {
   const double all = 1 - liquid.parts.pigment;
   return all > 0 ? liquid.parts.gum / all : 0;
@@ -303,14 +322,18 @@ RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
   const double late = q.of_studio < paint::first_batches ? paint::felt_late : 0;
   Shares shares = shares_of(now);
   std::sort(shares.begin(), shares.end());
+  std::vector<const Feeling*> counted;
   for (const Feeling& note : batch.feelings) {
     if (note.repeats || note.set_aside || note.unwetted) continue;
     Shares then = shares_of(note);
     std::sort(then.begin(), then.end());
-    if (alike(then, shares, same_paint))
-      q.notes.push_back({note.flow, scatter_of(note), static_cast<int>(note.as),
-                         within_model(note) - q.batch.dry_gum, late});
+    if (!alike(then, shares, same_paint)) continue;
+    if (counted.empty() || !is_said_again(note, *counted.back(), ranges.fit.priors.drying))
+      counted.push_back(&note);
   }
+  for (const Feeling* note : counted)
+    q.notes.push_back({note->flow, scatter_of(*note), static_cast<int>(note->as),
+                       within_model(*note) - q.batch.dry_gum, late});
   return q;
 }
 

@@ -66,6 +66,11 @@ bool continues(const RangeNames& earlier, const RangeNames& later);
 words::Result<Ranges> learn_ranges(const Logs& logs);
 
 // A batch's question to what was learnt, in flow: liquid to 1 mL of its pigments.
+//
+// The same word said again of paint that is no further on is hardly more than one judgement: within
+// minutes a hand is off by as much as it was, and each repeat, taken for a new note, would move the
+// range and make it surer of itself. So it counts once, by the same tool. What is learnt of the
+// batch afterwards counts them all: there what they have in common goes to the batch.
 struct RangeQuestion {
   paint::PredictBatch batch;
   std::vector<paint::TodayNote> notes; // felt while its pigments stood in this proportion

@@ -67,6 +67,11 @@ enum class SessionSay {
   // amounts
   amount_drop,
   amount_drops,
+  pvc_number,
+  pvc_words,
+  pvc_caption,
+  amount_and,
+  amount_about, // 0: as counted, 1: in spoons
   amount_spoons,
   amount_none,
   amount_weighed,

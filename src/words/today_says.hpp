@@ -11,6 +11,11 @@ enum class TodaySay {
   on_slab,
   in_jar,
   layer,
+  layer_late,
+  left_over,
+  left_over_hours,
+  left_over_days,
+  weigh_pan, // 0: its number, 1: since when
   verdict,
   verdict_one,
   use_within,

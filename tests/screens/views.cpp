@@ -134,10 +134,14 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     SlabView advised = slab_of(b);
     advised.advice.kind = static_cast<Advice::Kind>(kind);
     advised.advice.low_g = advised.advice.mL = advised.advice.amount.spoons = 14.25;
-    advised.advice.rounds = 12;
+    advised.advice.several = true;
+    advised.advice.wait_min = 10;
+    advised.advice.too_early = true;
     advised.advice.high_g = advised.advice.dry_min = 15;
     advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
     advised.advice.mulling = MullingNeeded{{20, 42, 60}, {8, 12, 20}};
+    keep("advised", advised);
+    advised.advice.gum.reset(); // then right is said otherwise
     keep("advised", advised);
   }
   b.folded->passes[0].end = 100;

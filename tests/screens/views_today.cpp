@@ -69,12 +69,32 @@ void add_full(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
   today.waits.back().left_g = 0;
 }
 
+// Left over, for hours and for days, a layer that is late, a pan to weigh.
+void add_poured(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
+  constexpr std::int64_t hour = 3'600'000;
+  using What = Due::What;
+  b.batches = {"one"};
+  b.today.waits = {{"a", What::in_jar, 0, now_ms - hour},
+                   {"b", What::in_jar, 0, now_ms + 20 * hour},
+                   {"c", What::in_jar, 0, now_ms + 200 * hour},
+                   {"d", What::next_layer, 0, now_ms - 900 * hour},
+                   {"e", What::weigh_pan, 0, now_ms - 50 * hour, 12}};
+  View v = view(b, at());
+  for (auto& wait : std::get<TodayView>(v.screen).waits) {
+    wait = wait_of(wait.due);
+    wait.left_mL = 12.8;
+    wait.open_days = 41;
+  }
+  out.push_back({"today, poured" + on, mm, v});
+}
+
 }
 
 void add_todays(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   keep(out, "today, first day" + on, b, mm);
   add_full(out, b, mm, on);
+  add_poured(out, b, mm, on);
   b.batches = {"one"};
   keep(out, "today, nothing waits" + on, b, mm);
   b.loaded = false;
