@@ -108,6 +108,12 @@ void record(Bench& bench, const std::string& batch, session::Event event, const 
   append(bench, batch, std::move(event), now, effects);
 }
 
+void record_at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
+  record(bench, bench.batch, std::move(event), now, effects);
+  bench.panel = TrailPanel{};
+  refold(bench, now);
+}
+
 void lay_out_card(Bench& bench, const std::string& batch, const session::Card& card, const Now& now,
                   Effects& effects) {
   if (bench.sitting.laid_out.insert({batch, card.id}).second)
