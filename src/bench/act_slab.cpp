@@ -99,12 +99,14 @@ void keep_dropper(Bench& bench, const Now& now, Effects& effects) {
 }
 
 void ask_how_found(Bench& bench, const Now& now) {
-  constexpr std::int64_t away_ms = 30 * 60000;
+  constexpr std::int64_t long_away_ms = 30 * 60000;
   if (!bench.folded || bench.screen != Screen::slab || !is_open<TrailPanel>(bench.panel)) return;
   const session::Batch& batch = *bench.folded;
   const bool wet = lies(bench, session::Place::slab) && session::sums(batch.places).water_g > 0;
-  if (!wet || running(batch) || now.wall_ms - batch.last_at < away_ms) return;
-  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at) bench.panel = FoundPanel{};
+  const std::int64_t away_ms = now.wall_ms - batch.last_at;
+  if (!wet || running(batch) || away_ms < long_away_ms) return;
+  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at)
+    bench.panel = FoundPanel{away_ms};
 }
 
 namespace {

@@ -86,9 +86,6 @@ PassView pass_view(const Bench& bench, const session::Batch& batch) {
 UndoView undo_view(const Bench& bench, const session::Batch* batch) {
   UndoView u;
   const auto target = batch ? undo_target(bench, *batch) : std::nullopt;
-  u.came_back = batch && !target &&
-                std::any_of(batch->entries.begin(), batch->entries.end(),
-                            [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
   u.gives_back = target && target->gives_back;
   const std::string card = target ? session::cards_named_by(target->event).card : "";

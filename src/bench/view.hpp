@@ -44,7 +44,6 @@ bool is_over(const PassView& pass);
 struct UndoView {
   std::optional<session::Event> target; // what the next undo takes back
   std::string card_name;                // of what was added
-  bool came_back = false;               // all that was done there, another sitting did
   bool saved = false;                   // the last line of this session lies on the disk
   std::uint64_t unsaved = 0;            // lines that do not
   bool gives_back = false;              // the target was taken back, and comes again

@@ -53,10 +53,10 @@ std::string_view english(BenchSay id) {
   case Say::tab_slab: return "Slab";
   case Say::tab_pans: return "Pans";
   case Say::tab_book: return "Book";
-  case Say::fact_g_per_mL: return "g in 1 mL, no air in it";
+  case Say::fact_g_per_mL: return "density, g/mL";
   case Say::fact_unknown: return "not known";
-  case Say::fact_oil: return "g of oil that 100 g take";
-  case Say::fact_heap: return "g in 1 mL, loose powder";
+  case Say::fact_oil: return "oil absorption, g/100 g";
+  case Say::fact_heap: return "loose powder, g/mL";
   case Say::fact_gum: return "gum, g";
   case Say::fact_water: return "water, g";
   case Say::fact_honey: return "honey, g";

@@ -32,7 +32,7 @@ slabside hear  FILE.json | --no-more [--studio DIR]
                                  and your own notes outweigh it
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
-                                 and the next two are printed; no file is written over
+                                 and the next two go to standard output; no file is overwritten
 slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
                 [--out FILE.html|FILE.svg]
                                  labels for its pans, in true millimetres; without --count a sheet
@@ -56,17 +56,17 @@ slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fau
                                  --watch shows them in one
 slabside help                    this
 
-Exit status: 0 done, 1 something is wrong, 2 the words make no sense.
+Exit status: 0 done, 1 something is wrong, 2 the command was not understood.
 
-A script has one thing to do in a line; # begins a line that says nothing.
+A script has one thing to do in a line; # begins a comment.
   at 2026-11-20T14:02:00+01:00   sets the clock       seed 7    the same ids each time
   display 218x136 [right]        in mm                session c41e08d5, device a83f
   tap PAD [x10] [every 1.5]      seconds, from press to press
-  type 12.5                      digits and “that's it” on the number pad
+  type 12.5                      digits and “enter” on the number pad
   write name TEXT                into the field “name”, “search”, “note” or “batch_name”
   wait 90 | wait 5m | wait 2h
   down PAD, slide, up            one touch by hand
-  stop                           end without a goodbye, as if killed
+  stop                           end at once, as if killed
 --report prints “saved N” when line N lies on the disk, and the window, which takes --report and
 --fault too, “ready”, “unsaved N” and “closed”; --pace 50 plays 50 times faster than
 life, without it as fast as it goes; --fallback is where lines go while the studio fails.

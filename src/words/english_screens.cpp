@@ -7,7 +7,7 @@ std::string_view english(ScreensSay id) {
   switch (id) {
   case Say::pad_another: return "another amount";
   case Say::pad_dot: return "test dot";
-  case Say::pad_leave_number: return "leave it";
+  case Say::pad_leave_number: return "cancel";
   case Say::sign_wont_wet: return "powder floats, dry inside";
   case Say::sign_gelling: return "stiffens when left alone";
   case Say::sign_gummy: return "pulls strings";

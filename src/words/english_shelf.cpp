@@ -32,7 +32,7 @@ std::string_view english(ShelfSay id) {
   case Say::glass_slab: return "slab";
   case Say::glass_muller: return "muller";
   case Say::size_mL: return "{0} mL";
-  case Say::card_ships: return "As it ships: marked guesses, until you replace them.";
+  case Say::card_ships: return "Starting values: replace them with your own.";
   case Say::card_confidence_low: return "Confidence low.";
   case Say::card_confidence_medium: return "Confidence fair.";
   case Say::card_confidence_high: return "Confidence good.";
