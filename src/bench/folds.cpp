@@ -3,6 +3,7 @@
 #include "bench/bench.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/paints.hpp"
+#include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "words/lists.hpp"
 
@@ -113,6 +114,8 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 
 void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
+  if (bench.screen == Screen::pans)
+    for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }
 
