@@ -94,6 +94,11 @@ struct Cells {
     return part(row, at.pans_a_row, at.rows_of_pans, i);
   }
   Rect verdict(int i) const { return part(cell(at.verdicts), at.verdicts.wide, 2, i); }
+  // What the verdicts leave of their second row, else a place of its own.
+  Rect behind_verdicts(int i, const Place& own) const {
+    constexpr int verdicts = words::count_of<session::Became>;
+    return verdicts + i < 2 * at.verdicts.wide ? verdict(verdicts + i) : cell(own);
+  }
 };
 
 Cells cells_of(const Display& display) {
@@ -158,9 +163,9 @@ void lay_out_verdicts(const Bench& bench, const Cells& c, Layout& layout) {
   for (const session::Became became : words::all_of<session::Became>)
     add(layout, PansPad::became, c.verdict(static_cast<int>(became)),
         std::string(session::name_of(became)));
-  add(layout, PansPad::all_pans, c.cell(c.at.all_pans));
+  add(layout, PansPad::all_pans, c.behind_verdicts(0, c.at.all_pans));
   if (pan_numbered(*bench.pans.folded, bench.pans.pan))
-    add(layout, PansPad::weigh_pan, c.cell(c.at.weigh_judged));
+    add(layout, PansPad::weigh_pan, c.behind_verdicts(1, c.at.weigh_judged));
   add(layout, PansPad::judge, c.cell(c.at.judge_back));
   if (!bench.pans.others.empty())
     add(layout, PansPad::batch, c.cell(c.at.batch), bench.pans.others.front());

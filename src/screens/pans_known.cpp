@@ -178,7 +178,7 @@ double draw_said(Sheet& sheet, const Rect& area, const std::vector<Sentence>& sa
     const Lines lines = fitted(s.words, area.w, l, 4, false);
     const double head = s.head.empty() ? 0 : said_step;
     const auto count = static_cast<double>(lines.lines.size());
-    if (y + head + said_step * (count - 1) > area.bottom()) continue;
+    if (y + head + said_step * (count - 1) > area.bottom()) break;
     write(sheet, {area.x, y}, Anchor::left, slab_bold, t.ink, s.head, area.w);
     y += head;
     for (const std::string& line : lines.lines) {

@@ -99,10 +99,10 @@ TEST_CASE("a plan with honey in its binder asks for less of it, and for none whe
   const double plain_g = planned_with(h, "gum_12").last_time->g;
   h.tap("plan");
   h.tap("pigment pb28"); // off again
-  const auto with_honey = planned_with(h, "gum_12_honey").last_time;
-  REQUIRE(with_honey);
-  CHECK(with_honey->g < 0.7 * plain_g);
-  Planned sweet = *planned_with(h, "gum_12_honey").planned;
+  const PlanView with_honey = planned_with(h, "gum_12_honey");
+  REQUIRE(with_honey.last_time);
+  CHECK(with_honey.last_time->g < 0.7 * plain_g);
+  Planned sweet = *with_honey.planned;
   sweet.extras.push_back({shelf_of(h.b, session::CardKind::honey).front()->id, plain_g});
   CHECK(last_time(h.b, sweet)->enough);
 }

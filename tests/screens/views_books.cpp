@@ -78,7 +78,7 @@ PigmentStory story_of(const std::string& card) {
 
 }
 
-void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_with_batches(mm, hand, Screen::book);
   const auto keep = [&](const std::string& what, auto screen) {
     View v = view_around(b);

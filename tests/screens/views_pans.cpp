@@ -295,7 +295,7 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
 void add_pans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   add_planned(out, on);
   add_faces(out, mm, hand, on);
-  add_books(out, mm, hand, on);
+  add_book_pages(out, mm, hand, on);
   add_two(out, mm, hand, on);
 }
 
