@@ -257,8 +257,10 @@ struct PansState {
   bool judging = false; // else pouring
   int pan = 0;          // tapped last; 0: all
   int page = 0;
-  std::string card; // of the pan; empty: as poured last, else the shelf's first
-  Folded folded;    // as of the last step that folded it
+  std::string card;                // of the pan; empty: as poured last, else the shelf's first
+  std::vector<std::string> others; // batches that may have paint, as they lay when Pans was opened
+  int others_page = 0;
+  Folded folded; // as of the last step that folded it
 };
 
 // What the batches have taught of the range, as far as they were looked through.
@@ -293,6 +295,11 @@ struct Mulling {
     int batches = 0;                     // with dots, of the pigment known least
   };
   Expected slab, plan;
+};
+
+// What became of dry paint, by batch, and what of it is said of the plan.
+struct Rewetting {
+  std::map<std::string, session::DriedPaint> of; // that on the slab is left out while it is open
 };
 
 struct Sitting { // this run of the program as a session
@@ -368,6 +375,7 @@ struct Bench {
   Learning learning;                    // and of the range
   Expected expected;                    // what it says of the batch on the slab
   Mulling mulling;
+  Rewetting rewetting;
 };
 
 // An empty bench with the shelf that ships: one session, not yet begun on disk.

@@ -94,6 +94,26 @@ words::Result<Card> with_weighed_water(Card card, double water_g) {
   return card;
 }
 
+Figure depth_of(const Card& card) {
+  const auto* pan = std::get_if<session::PanCard>(&card.facts);
+  return {pan ? pan->depth_mm : 0, 0};
+}
+
+// A pan that is as wide as a coin or as a plate: a slip of the finger, or of the other figure (own
+// estimate).
+words::Result<Card> with_depth(Card card, double mm) {
+  constexpr double least_cm2 = 0.5, most_cm2 = 100;
+  auto* pan = std::get_if<session::PanCard>(&card.facts);
+  if (!pan) return card;
+  const double cm2 = pan->full.mL / mm * 10;
+  if (cm2 < least_cm2 || cm2 > most_cm2)
+    return words::failure(
+        words::BenchSay::pan_depth_unlikely,
+        {words::Number(mm, 1), words::Number(pan->full.mL, 1), words::Number(cm2, 1)});
+  pan->depth_mm = mm;
+  return card;
+}
+
 enum class FactKind {
   g_per_mL,
   oil,
@@ -107,6 +127,7 @@ enum class FactKind {
   drops,
   water_in_spoon,
   water_in_pan,
+  pan_depth,
   slab_cm2,
   muller_cm2
 };
@@ -164,6 +185,8 @@ constexpr words::EnumTable<FactKind, FactRow> fact_rows{{
     {FactKind::water_in_pan,
      {"water_g", 0.05, 500, 1, Say::fact_water_full, Say::fact_unknown, weight_of_water,
       with_weighed_water}},
+    {FactKind::pan_depth,
+     {"depth_mm", 1, 200, 1, Say::fact_depth_mm, Say::fact_unknown, depth_of, with_depth}},
     {FactKind::slab_cm2,
      {"cm2", 1, 20000, 0, Say::fact_cm2, Say::fact_unknown, face_of<session::SlabCard>,
       with_face<session::SlabCard>}},
@@ -204,7 +227,7 @@ Form form_of(CardKind kind) {
   case CardKind::other: return {ShelfKind::liquid, recipe, {ChoiceKind::liquid}};
   case CardKind::dropper: return {ShelfKind::dropper, {F::drops}, {ChoiceKind::with}};
   case CardKind::spoon: return {ShelfKind::spoon, {F::water_in_spoon}, {ChoiceKind::size}};
-  case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan}, {}};
+  case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan, F::pan_depth}, {}};
   case CardKind::slab: return {ShelfKind::glass, {F::slab_cm2}, {ChoiceKind::glass}};
   case CardKind::muller: return {ShelfKind::glass, {F::muller_cm2}, {ChoiceKind::glass}};
   }

@@ -4,6 +4,7 @@
 #include "bench/ghost.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/paints.hpp"
+#include "bench/pans.hpp"
 #include "bench/record.hpp"
 #include "bench/today.hpp"
 #include "words/lists.hpp"
@@ -144,6 +145,8 @@ void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::today) keep_today(bench);
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
   if (bench.screen == Screen::slab) find_earlier(bench);
+  if (bench.screen == Screen::pans)
+    for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }
 

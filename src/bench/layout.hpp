@@ -39,7 +39,7 @@ struct Layout {
   Rect main;  // slab: the trail; plan: the list; book: the list or the trail
   Rect side;  // slab: the numbers; plan: the choices; book: what went in
   Rect lower; // plan: what it comes to and the cautions; book: the times; shelf: the sources
-  Rect note;  // plan: why it cannot begin yet
+  Rect note;  // plan: why it cannot begin yet; pans: the batch
   Rect more;  // book: what became of it; pans: what lies there
 };
 

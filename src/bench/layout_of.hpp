@@ -27,6 +27,6 @@ int plan_rows_a_page(const Display& display); // pads, two to a row
 int book_rows_a_page(const Display& display);
 std::vector<std::string> batches_of_page(const Bench& bench); // of the Book's list
 int ranges_a_page(const Display& display);
-int pans_a_page(const Display& display, bool judging);
+int pans_a_page(const Display& display); // the last place turns the page where there are more
 
 }

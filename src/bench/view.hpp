@@ -9,7 +9,9 @@
 #include "bench/planning.hpp"
 #include "bench/recalibration.hpp"
 #include "bench/remedy.hpp"
+#include "bench/rewetting.hpp"
 #include "bench/to_come.hpp"
+#include "bench/view_pans.hpp"
 #include "bench/view_ranges.hpp"
 #include "paint/catalogue.hpp"
 #include "session/trail.hpp"
@@ -41,15 +43,6 @@ struct PassView {
 // The running pass has lasted as long as one should.
 bool is_over(const PassView& pass);
 
-struct UndoView {
-  std::optional<session::Event> target; // what the next undo takes back
-  std::string card_name;                // of what was added
-  bool came_back = false;               // all that was done there, another sitting did
-  bool saved = false;                   // the last line of this session lies on the disk
-  std::uint64_t unsaved = 0;            // lines that do not
-  bool gives_back = false;              // the target was taken back, and comes again
-};
-
 using session::TrailMark, session::TrailView;
 
 // A line of the batch that can be corrected.
@@ -76,14 +69,6 @@ struct PaintView {
 struct JarView {
   paint::Amount g;
   double on_tools = 0; // the share of the paint that stayed on glass and knife
-};
-
-struct NumberView {
-  PadId target;
-  std::string text; // as typed
-  std::string of;   // the material's name, where it is one
-  std::optional<words::Error> error;
-  Want want = Want::pigment_g; // of the plan, for its number
 };
 
 struct TopBarView {
@@ -165,6 +150,7 @@ struct PlanView {
   std::optional<BinderRange> range;    // of the blend, in that binder
   std::optional<words::Error> why_not; // it comes to nothing
   std::optional<MullingNeeded> mulling;
+  std::optional<LastTime> last_time; // its dry paint was not good
   struct Extra {
     std::string name;
     double g = 0;
@@ -320,67 +306,9 @@ struct ShelfView {
   std::optional<words::Error> fault; // of the figures, as long as it stands
   std::optional<double> left_g;
   std::optional<BinderRange> range; // of a pigment
+  std::optional<SoftWanted> soft;   // likewise
   std::optional<NumberView> number;
   Notice notice;
-};
-
-struct PansView {
-  struct Said { // of the dry paint, last
-    session::Became as = session::Became::good;
-    bool early = false; // sticky, of a layer that could not yet be dry
-  };
-  struct Pan {
-    PadId pad; // "pan 3", or "new_pan"
-    int number = 1;
-    double brim_mL = 0;
-    std::vector<double> layers_mL; // as they will be when dry, the first below
-    double wet_mL = 0;             // above that, still to dry off
-    bool full = false;
-    bool chosen = false;
-    std::optional<Said> said;
-  };
-  struct Apart {
-    int pan = 0;
-    Said said;
-  };
-  struct Next { // layer
-    enum Kind { nothing, in_hours, maybe_now, now, full, unknown } kind = nothing;
-    double low_h = 0, high_h = 0; // from now
-    bool weighed = false;         // by what the scale said
-  };
-  struct Weighing {
-    double hours = 0, g = 0;
-  };
-  std::string batch, name; // empty: none
-  std::uint32_t colour = 0;
-  bool judging = false;
-  int pan = 0; // that is meant; 0: all
-  std::vector<Pan> pans;
-  std::string card_name;
-  double card_mL = 0;
-  double to_pour_mL = 0;
-  int all = 0; // pans that "pour all" pours into
-  struct Planned {
-    int pans = 0;   // 0: nothing was planned, or other pans
-    int layers = 0; // that fill them; 0: not known
-  } planned;
-  bool wet = false;   // some that have room are still wet
-  bool first = false; // nothing was poured yet
-  Next next;
-  std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
-  std::optional<paint::Tack> tack;
-  bool room_guessed = false;           // what is said of drying rests on a guess
-  double celsius = 21, humidity = 0.5; // of the room
-  std::vector<Weighing> weighings;     // of the pan that is meant, or the first that was weighed
-  std::int64_t since_pour_ms = 0;
-  int asked_day = 0;        // whose verdict is due; 0: none
-  std::optional<Said> said; // of the pan that is meant, or of all
-  std::vector<Apart> apart; // while all are meant: pans of which something newer was said
-  UndoView undo;
-  std::optional<words::Error> save_failure;
-  bool saved_elsewhere = false;
-  Notice notice;
-  std::optional<NumberView> number;
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,

@@ -89,6 +89,7 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   v.range = range_of_plan(bench);
   v.blend = parts_of(bench, v.planned);
   v.mulling = mulling_planned(bench);
+  if (v.planned) v.last_time = last_time(bench, *v.planned);
   if (v.planned)
     for (const PlannedPigment& extra : v.planned->extras)
       v.extras.push_back({shelf_card(bench, extra.card)->name, extra.grams});

@@ -29,7 +29,10 @@ void add_card(const Bench& bench, const session::Card& card, ShelfView& v) {
   v.ships = ships_so(card);
   if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
   v.left_g = left_of(bench, card);
-  if (card.kind() == session::CardKind::pigment) v.range = range_of_card(bench, card);
+  if (card.kind() == session::CardKind::pigment) {
+    v.range = range_of_card(bench, card);
+    v.soft = soft_wanted(bench, card);
+  }
   v.choosing = bench.shelf_page.choosing;
   if (shelf_kind(card.kind()) == ShelfKind::pigment) v.asks = asked_by(card);
   for (const std::string_view which : facts_of(card.kind())) {

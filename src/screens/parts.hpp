@@ -18,6 +18,12 @@ void draw_plan(Sheet& sheet, const bench::PlanView& plan);
 void draw_book(Sheet& sheet, const bench::BookView& book);
 void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf);
 void draw_pans(Sheet& sheet, const bench::PansView& pans);
+struct NextWords { // of the next layer
+  std::string about, big, below;
+};
+NextWords next_words(const bench::PansView& pans);
+void draw_known(Sheet& sheet, const bench::PansView& pans); // what is known, beside the pans
+void draw_pan_curve(Sheet& sheet, const Rect& area, const bench::PansView& pans);
 void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, Colour paint,
               const Ground& ground);
 std::string undo_words(const bench::UndoView& undo); // what it takes back

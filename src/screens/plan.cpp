@@ -230,6 +230,21 @@ std::string mulling_words(const bench::MullingNeeded& mulling) {
   return say(mulling.batches > 0 ? Say::plan_mull : Say::plan_mull_guess, args);
 }
 
+std::string last_time_words(const bench::LastTime& last) {
+  using session::Became;
+  const auto then = say(last.as == Became::cracked    ? Say::plan_last_cracked
+                        : last.as == Became::sticky   ? Say::plan_last_sticky
+                        : last.as == Became::rubs_off ? Say::plan_last_rubs_off
+                                                      : Say::plan_last_wont_rewet);
+  if (last.enough) return say(Say::plan_last_enough, {then});
+  if (last.drops > 0)
+    return say(Say::plan_last_more_drops, {then, std::to_string(last.drops), last.card});
+  if (!last.card.empty()) return say(Say::plan_last_more, {then, grams_number(last.g), last.card});
+  if (last.most_honey_g > 0)
+    return say(Say::plan_last_less_to, {then, words::number(last.most_honey_g, 1)});
+  return say(last.as == Became::sticky ? Say::plan_last_less : Say::plan_last_sweeter, {then});
+}
+
 // What the plan comes to, in sentences.
 std::vector<std::string> comes_to(const bench::PlanView& plan) {
   std::vector<std::string> out;
@@ -239,6 +254,7 @@ std::vector<std::string> comes_to(const bench::PlanView& plan) {
   if (p.as_made)
     out.push_back(say(Say::plan_as_last_time, {words::number(10 * p.binder_g / p.pigment_g, 1)}));
   out.push_back(binder_words(p));
+  if (plan.last_time) out.push_back(last_time_words(*plan.last_time));
   const std::string wet = words::number(p.wet_mL, 1);
   out.push_back(p.pans > 0 ? say(Say::plan_wet,
                                  {wet, std::to_string(p.pans), plan.pan, std::to_string(p.layers)})

@@ -142,6 +142,24 @@ void caution_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& she
   if (chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
 
+// Honey, glycerin and gum that it wants, and what that rests on; empty where nothing can be said.
+std::string soft_words(const bench::SoftWanted& soft) {
+  if (!soft.honey) return "";
+  const auto g = [](double x) { return words::number(x, 1); };
+  std::string out =
+      soft.glycerin ? say(Say::card_soft_both, {g(soft.honey->low_g), g(soft.honey->high_g),
+                                                g(soft.glycerin->low_g), g(soft.glycerin->high_g)})
+                    : say(Say::card_soft_honey, {g(soft.honey->low_g), g(soft.honey->high_g)});
+  if (soft.gum) out = say(Say::card_soft_gum, {out, g(soft.gum->low_g), g(soft.gum->high_g)});
+  if (soft.verdicts > 0)
+    out = say(Say::card_soft_own, {out, std::to_string(soft.verdicts)});
+  else if (soft.of_class > 0)
+    out = say(Say::card_soft_class, {out, std::to_string(soft.of_class)});
+  else
+    out = say(Say::card_soft_guess, {out});
+  return soft.last ? say(Say::card_soft_last, {out, became_words(*soft.last)}) : out;
+}
+
 constexpr words::EnumTable<paint::Confidence, words::Sentence> confidences{
     {{paint::Confidence::low, Say::card_confidence_low},
      {paint::Confidence::medium, Say::card_confidence_medium},
@@ -157,6 +175,9 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
   const session::Card& card = *shelf.card;
   if (shelf.left_g) out.push_back({say(Say::card_left, {grams_number(*shelf.left_g)}), clean_bold});
   if (shelf.range) out.push_back({binder_range_words(*shelf.range), small, false, 3});
+  if (shelf.soft)
+    if (const std::string soft = soft_words(*shelf.soft); !soft.empty())
+      out.push_back({soft, small, false, 4});
   if (card.kind() == CardKind::dropper) out.push_back({say(Say::card_of_drops), small, false, 3});
   if (card.kind() == CardKind::spoon || card.kind() == CardKind::pan)
     out.push_back({say(Say::card_of_water), small, false, 3});

@@ -62,6 +62,7 @@ struct SpoonCard {
 };
 struct PanCard {
   Volume full;
+  double depth_mm = 0; // inside, to the brim; 0: not known
   bool operator==(const PanCard&) const = default;
 };
 struct SlabCard {

@@ -128,8 +128,14 @@ void read(Fields& f, DropperCard& card) {
 
 void write(const SpoonCard& card, Json& j) { write(card.level, "mL", j); }
 void read(Fields& f, SpoonCard& card) { card.level = read_volume(f, "mL", 0.01, 1000); }
-void write(const PanCard& card, Json& j) { write(card.full, "mL", j); }
-void read(Fields& f, PanCard& card) { card.full = read_volume(f, "mL", 0.01, 1000); }
+void write(const PanCard& card, Json& j) {
+  write(card.full, "mL", j);
+  if (card.depth_mm > 0) j["depth_mm"] = number(card.depth_mm);
+}
+void read(Fields& f, PanCard& card) {
+  card.full = read_volume(f, "mL", 0.01, 1000);
+  card.depth_mm = f.number_or("depth_mm", 1, 200, 0);
+}
 void write(const SlabCard& card, Json& j) { j["cm2"] = number(card.cm2); }
 void read(Fields& f, SlabCard& card) { card.cm2 = f.number("cm2", 0, most_cm2); }
 void write(const MullerCard& card, Json& j) { j["cm2"] = number(card.cm2); }

@@ -17,6 +17,10 @@ std::string_view english(BenchSay id) {
   case Say::stage_mulling: return "mulling {0}";
   case Say::nothing_to_feel:
     return "There is no liquid in it yet: add binder, then say how it feels.";
+  case Say::pan_depth_unlikely:
+    return "{0} mm deep, a pan of {1} mL would be {2} cm² wide. Measure it again, or weigh its "
+           "water "
+           "first.";
   case Say::pan_too_heavy:
     return "A pan of {0} mL with its paint weighs no {1} g: weigh one pan alone.";
   case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
@@ -65,6 +69,7 @@ std::string_view english(BenchSay id) {
   case Say::fact_made_g: return "g bought or made";
   case Say::fact_drops: return "20 drops, g";
   case Say::fact_water_full: return "water in it, g";
+  case Say::fact_depth_mm: return "inside depth, mm";
   case Say::fact_cm2: return "face, cm²";
   case Say::choice_class: return "class";
   case Say::choice_with: return "weighed with";

@@ -46,6 +46,17 @@ std::string_view english(PlanSay id) {
   case Say::plan_cautions_read: return "cautions read";
   case Say::plan_cautions_to_read: return "read the cautions";
   case Say::plan_how_much: return "Tap “{0}”, or begin and weigh it at the slab.";
+  case Say::plan_last_cracked: return "Last time it cracked";
+  case Say::plan_last_sticky: return "Last time it stayed tacky";
+  case Say::plan_last_rubs_off: return "Last time it rubbed off";
+  case Say::plan_last_wont_rewet: return "Last time it would not re-wet";
+  case Say::plan_last_more_drops: return "{0}: about {1} drops of {2} more (own guess).";
+  case Say::plan_last_more: return "{0}: about {1} g of {2} more (own guess).";
+  case Say::plan_last_enough: return "{0}; this plan differs by enough.";
+  case Say::plan_last_less: return "{0}: less honey or glycerin.";
+  case Say::plan_last_sweeter: return "{0}: more honey or glycerin.";
+  case Say::plan_last_less_to:
+    return "{0}: no more than {1} g of honey to 10 g of gum (own guess).";
   }
   return "";
 }

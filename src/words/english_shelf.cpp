@@ -50,6 +50,14 @@ std::string_view english(ShelfSay id) {
   case Say::card_keep_note:
     return "A jar that hisses, smells or grows fur is thrown away, whatever the date says.";
   case Say::card_sheet: return "The supplier’s safety data sheet decides.";
+  case Say::card_soft_honey: return "In this air, to 10 g of gum: honey {0} to {1} g";
+  case Say::card_soft_both:
+    return "In this air, to 10 g of gum: honey {0} to {1} g, or glycerin {2} to {3} g";
+  case Say::card_soft_gum: return "{0}. Dry gum to 10 g of pigment: {1} to {2} g";
+  case Say::card_soft_guess: return "{0}; our own guess.";
+  case Say::card_soft_class: return "{0}; own guess, and {1} of its class.";
+  case Say::card_soft_own: return "{0}; own guess, and {1} of it.";
+  case Say::card_soft_last: return "{0} Last: {1}.";
   }
   return "";
 }

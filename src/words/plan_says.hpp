@@ -47,6 +47,16 @@ enum class PlanSay {
   plan_cautions_read,
   plan_cautions_to_read,
   plan_how_much,
+  plan_last_cracked,
+  plan_last_sticky,
+  plan_last_rubs_off,
+  plan_last_wont_rewet,
+  plan_last_more_drops,
+  plan_last_more,
+  plan_last_enough,
+  plan_last_less,
+  plan_last_sweeter,
+  plan_last_less_to,
 };
 
 constexpr Table table_of(PlanSay) { return Table::plan; }

@@ -50,6 +50,13 @@ enum class ShelfSay {
   card_of_water,
   card_keep_note,
   card_sheet,
+  card_soft_honey,
+  card_soft_both,
+  card_soft_gum,
+  card_soft_guess,
+  card_soft_class,
+  card_soft_own,
+  card_soft_last,
 };
 
 constexpr Table table_of(ShelfSay) { return Table::shelf; }

@@ -185,6 +185,7 @@ void on_all_pans(Hands& h, F check) {
   check();
   while (!h.shows("more_pans") && h.shows("new_pan")) h.tap("new_pan");
   check();
+  h.tap("more_pans"); // round to the first
   h.tap("pan 1");
   h.tap("pour_g");
   check();

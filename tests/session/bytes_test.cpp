@@ -50,6 +50,7 @@ std::vector<Event> one_of_each() {
       LaidOut{make::slab("glass", 900)},
       LaidOut{make::muller("foot", 38)},
       LaidOut{make::pan("half", 1.7)},
+      LaidOut{Card{"deep", "deep pan", PanCard{{1.7, 0.05}, 8.5}}},
       PutAway{"gum"},
       Planned{},
       Planned{6, "half", {{"pb28", 22.1}, {"gum", {}}, {"honey", 0.4}}},

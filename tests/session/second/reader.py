@@ -142,6 +142,7 @@ DROPPER = {"mL_per_drop": number(1e-4, 1), "u": number(0, 1000, False),
            "calibrated_with": word(*CARDS, needed=False)}
 FACE = {"cm2": number(0, 100000)}
 SPOON = {"mL": number(0.01, 1000), "u": number(0, 1000, False)}
+PAN = {**SPOON, "depth_mm": number(1, 200, False)}
 
 PLACES = ("slab", "jar", "pans")
 
@@ -217,7 +218,7 @@ def check_fields(line):
             read(line, {"from": whole(0, 2**53)})
     if kind == "laid_out":
         more = {"pigment": PIGMENT, "paint": {**PIGMENT, "made_of": (made_of, True)},
-                "dropper": DROPPER, "spoon": SPOON, "pan": SPOON, "slab": FACE, "muller": FACE}
+                "dropper": DROPPER, "spoon": SPOON, "pan": PAN, "slab": FACE, "muller": FACE}
         read(line, {**more.get(line["is_a"], {"parts": (parts, True)}), **KEEPING})
     if kind == "planned" and "pans" in line:
         read(line, {"in": text()})
