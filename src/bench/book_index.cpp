@@ -58,13 +58,14 @@ struct Read { // into the entry, line after line
   void operator()(const session::Gathered&) { entry.has_left_slab = true; }
   void operator()(const session::Closed&) { entry.has_left_slab = true; }
   void operator()(const session::Discarded&) { entry.discarded = true; }
-  template <words::one_of<
-      session::Began, session::LaidOut, session::PutAway, session::Planned, session::RoomSet,
-      session::CautionsSeen, session::Added, session::Felt, session::StageBegan, session::GoesOn,
-      session::Dot, session::Trouble, session::BottleWeighed, session::CountLost, session::Lost,
-      session::Weighed, session::AsBefore, session::Found, session::PanWeighed, session::Noted,
-      session::SetAside, session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-      session::ClockJumped, session::Left, session::Unknown>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
+                          session::StockWeighed, session::Planned, session::RoomSet,
+                          session::CautionsSeen, session::Added, session::Felt, session::StageBegan,
+                          session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed,
+                          session::CountLost, session::Lost, session::Weighed, session::AsBefore,
+                          session::Found, session::PanWeighed, session::Noted, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
 

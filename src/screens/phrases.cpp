@@ -125,9 +125,10 @@ struct EventWords {
   std::string operator()(const session::Gathered&) const { return say(Say::did_gathered); }
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
-  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::GoesOn,
-                          session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
-                          session::Gone, session::Discarded, session::ClockJumped, session::Left>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
+                          session::StockWeighed, session::GoesOn, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::Discarded, session::ClockJumped, session::Left>
                 Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);
