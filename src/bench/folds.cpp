@@ -4,6 +4,7 @@
 #include "bench/layout_of.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
+#include "bench/shelf_list.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -113,6 +114,8 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 
 void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
+  if (bench.screen == Screen::shelf && bench.shelf_page.on == CardPage::reading)
+    for (const std::string& batch : batches_of_card(bench)) keep_band(bench, batch);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }
 

@@ -2,11 +2,11 @@
 
 #include "bench/choices.hpp"
 #include "bench/measures.hpp"
+#include "bench/stock.hpp"
 #include "paint/measure.hpp"
 #include "paint/pans.hpp"
 #include "session/amounts.hpp"
 #include "words/bench_says.hpp"
-#include "words/calendar.hpp"
 #include "words/paint_says.hpp"
 
 #include <algorithm>
@@ -216,14 +216,8 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
 }
 
 std::optional<double> left_of(const Bench& bench, const session::Card& card) {
-  if (!(card.made_g > 0)) return std::nullopt;
-  const auto used = bench.index.used_ug.find(card.id);
-  if (used == bench.index.used_ug.end()) return card.made_g;
-  const std::int64_t since = words::days_of(card.made_on).value_or(0);
-  std::int64_t ug = 0;
-  for (auto day = used->second.lower_bound(since); day != used->second.end(); ++day)
-    ug += day->second;
-  return card.made_g - static_cast<double>(ug) * 1e-6;
+  const auto left = stock_of(bench, card);
+  return left ? std::optional(left->g) : std::nullopt;
 }
 
 }

@@ -271,6 +271,12 @@ std::string advice_words(const bench::Advice& a) {
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
 }
 
+std::string money_words(double amount, const std::string& currency) {
+  constexpr double small = 0.1;
+  const int decimals = amount > 0 && amount < small ? 3 : 2;
+  return say(Say::money, {currency, words::number(amount, decimals)});
+}
+
 std::string binder_range_words(const bench::BinderRange& r) {
   using bench::BinderRange;
   const words::Args said{r.binder, grams_number(r.g), grams_number(r.low_g),

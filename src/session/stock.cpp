@@ -24,6 +24,12 @@ double used_from(const Uses& uses, std::int64_t minute) {
   return grams(ug);
 }
 
+double largest_jar(const Stock& stock) {
+  double g = 0;
+  for (const Jar& jar : stock.jars) g = std::max(g, jar.of.g);
+  return g;
+}
+
 template <class Counts>
 double bought(const Stock& stock, Counts counts) {
   double g = 0;
@@ -39,7 +45,7 @@ Remaining since_weighed(const Stock& stock, const Uses& uses) {
                          const std::int64_t of = day_of(jar);
                          return of > day || (of == day && jar.at > last.at);
                        });
-  return {there - used_from(uses, use_minute(last.at) + 1), there};
+  return {there - used_from(uses, use_minute(last.at) + 1), std::max(there, largest_jar(stock))};
 }
 
 }

@@ -29,7 +29,7 @@ std::int64_t use_minute(std::int64_t at);
 
 struct Remaining {
   double g = 0;  // below 0: more was taken than was known of
-  double of = 0; // what there was, before any of it was taken
+  double of = 0; // what there was, before any of it was taken; at least the largest jar
 };
 
 // What was weighed last, or else what the card says was made, whichever is later (a weighing of the
