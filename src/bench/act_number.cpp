@@ -208,7 +208,9 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
   if (const auto pad = target.kind.as<ChoicePad>()) return use(*pad);
   if (const auto pad = target.kind.as<MorePad>()) return use(*pad);
   switch (target.kind.list()) {
-  case PadList::shelf: return set_fact(bench, target.arg, value);
+  case PadList::shelf:
+    return target.kind == ShelfPad::fact ? set_fact(bench, target.arg, value)
+                                         : set_on_jar(bench, target, value, now, effects);
   case PadList::pans:
     return target.kind == PansPad::room
                ? set_room_of(bench, pans_batch(bench), asks_humidity(target), value, now, effects)

@@ -6,6 +6,7 @@
 #include "bench/pads_shared.hpp"
 #include "bench/planning.hpp"
 #include "bench/record.hpp"
+#include "bench/shelf.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
 
@@ -49,7 +50,7 @@ bool always_there(const Bench& bench, const session::Card& card) {
   case CardKind::honey:
   case CardKind::glycerin:
   case CardKind::wetting_aid:
-  case CardKind::other: return true;
+  case CardKind::other: return !makes_binder(card);
   }
   return true;
 }
@@ -187,6 +188,12 @@ void make_again(Bench& bench, const std::string& id) {
   std::sort(plan.again_cards.begin(), plan.again_cards.end());
   plan.as_made = what_it_took(*batch, plan);
   rename(bench);
+  go_to(bench, Screen::plan);
+}
+
+void plan_pigment(Bench& bench, const std::string& card, const Now& now) {
+  clear(bench.plan);
+  turn_pigment(bench, card, now);
   go_to(bench, Screen::plan);
 }
 

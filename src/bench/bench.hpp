@@ -15,6 +15,7 @@
 #include "session/offsets.hpp"
 #include "session/ranges.hpp"
 #include "session/reader.hpp"
+#include "session/shelf.hpp"
 
 #include <functional>
 #include <map>
@@ -234,6 +235,10 @@ struct PlanState {
 
 enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass };
 
+// What lies open of a card: its figures to be changed, a pigment as it is read, its jars, the chart
+// of colours.
+enum class CardPage { facts, reading, jars, hues, shades };
+
 struct ShelfState {
   ShelfKind kind = ShelfKind::pigment;
   std::string search;
@@ -244,6 +249,10 @@ struct ShelfState {
   bool is_new = false;
   bool choosing = false; // its cautions, in place of the card
   int caution_page = 0;
+  bool others = false; // lists what is not the maker's own
+  CardPage on = CardPage::facts;
+  int hue = 0;         // of the chart, while a shade is chosen
+  session::Bought jar; // as far as it is entered
 };
 
 struct TodayState {
@@ -294,7 +303,7 @@ struct Mulling {
     std::optional<paint::MullTime> time; // until there are no specks
     int batches = 0;                     // with dots, of the pigment known least
   };
-  Expected slab, plan;
+  Expected slab, plan, card; // of the shelf, that is read
 };
 
 // What became of dry paint, by batch, and what of it is said of the plan.
@@ -353,6 +362,8 @@ struct Bench {
 
   std::vector<session::Card> shelf; // what may be used: what ships, as the workshop edited it
   std::vector<session::Card> away;  // put away
+  std::set<std::string> own;        // cards that somebody laid out on the shelf
+  session::Stocks stock;            // what was bought and weighed of them
   std::vector<session::Log> logs;   // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
   session::Offsets offsets;                                  // of their devices' clocks

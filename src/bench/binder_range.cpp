@@ -54,8 +54,12 @@ std::optional<BinderRange> binder_range(const Bench& bench,
   if (!prediction) return std::nullopt;
   const auto [low, middle, high] = session::nine_in_ten(paint::spread_of(*prediction));
   const double g_per_mL = 10 / pigment_g / paint::mL_per_g(material->parts);
-  return BinderRange{binder.name, middle * g_per_mL, low * g_per_mL, high * g_per_mL,
-                     than(taught_in(ranges.names, mL), dry_gum)};
+  return BinderRange{binder.name,
+                     middle * g_per_mL,
+                     low * g_per_mL,
+                     high * g_per_mL,
+                     than(taught_in(ranges.names, mL), dry_gum),
+                     g_per_mL};
 }
 
 std::optional<BinderRange> range_of_plan(const Bench& bench) {

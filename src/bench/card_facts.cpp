@@ -3,7 +3,6 @@
 #include "bench/card_dropper.hpp"
 #include "bench/choices.hpp"
 #include "paint/binder.hpp"
-#include "paint/catalogue.hpp"
 #include "paint/measure.hpp"
 #include "paint/water.hpp"
 #include "session/amounts.hpp"
@@ -216,7 +215,7 @@ Form form_of(CardKind kind) {
   switch (kind) {
   case CardKind::pigment:
     return {ShelfKind::pigment,
-            {F::g_per_mL, F::oil, F::heap, F::made_g},
+            {F::g_per_mL, F::oil, F::heap},
             {ChoiceKind::family, ChoiceKind::cautions}};
   case CardKind::paint: return {ShelfKind::pigment, {}, {}};
   case CardKind::binder: return {ShelfKind::binder, recipe, {}};
@@ -355,19 +354,6 @@ Card blank_card(ShelfKind kind, std::string id) {
   card.id = std::move(id);
   card.facts = blank(kind);
   return card;
-}
-
-std::vector<const Card*> cards_listed(const Bench& bench) {
-  const ShelfState& page = bench.shelf_page;
-  const std::string wanted = page.kind == ShelfKind::pigment ? page.search : "";
-  std::vector<const Card*> out;
-  for (const Card& card : page.away ? bench.away : bench.shelf) {
-    const bool named =
-        paint::goes_by(card.id, card.name, session::pigment_of(card).index_name, wanted) ||
-        words::searchable(card.lot).find(words::searchable(wanted)) != std::string::npos;
-    if (shelf_kind(card.kind()) == page.kind && named) out.push_back(&card);
-  }
-  return out;
 }
 
 std::optional<words::Error> fault_of_figures(const Card& card) {

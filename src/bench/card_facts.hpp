@@ -59,10 +59,6 @@ session::Card blank_card(ShelfKind kind, std::string id);
 
 ShelfKind shelf_kind(session::CardKind kind);
 
-// What the list shows, before it is cut into pages.
-std::vector<const session::Card*> cards_listed(const Bench& bench);
-int shelf_rows(double height_mm);
-
 // A binder that is none: see paint::fault_of_recipe.
 std::optional<words::Error> fault_of_figures(const session::Card& card);
 

@@ -6,6 +6,7 @@
 #include "bench/paints.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
+#include "bench/shelf_list.hpp"
 #include "bench/today.hpp"
 #include "words/lists.hpp"
 
@@ -147,6 +148,8 @@ void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::slab) find_earlier(bench);
   if (bench.screen == Screen::pans)
     for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
+  if (bench.screen == Screen::shelf && bench.shelf_page.on == CardPage::reading)
+    for (const std::string& batch : batches_of_card(bench)) keep_band(bench, batch);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }
 

@@ -2,11 +2,11 @@
 
 #include "bench/choices.hpp"
 #include "bench/measures.hpp"
+#include "bench/stock.hpp"
 #include "paint/measure.hpp"
 #include "paint/pans.hpp"
 #include "session/amounts.hpp"
 #include "words/bench_says.hpp"
-#include "words/calendar.hpp"
 #include "words/paint_says.hpp"
 
 #include <algorithm>
@@ -217,7 +217,8 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
 }
 
 std::optional<double> left_of(const Bench& bench, const session::Card& card) {
-  return left_of(bench.index, card);
+  const auto left = stock_of(bench, card);
+  return left ? std::optional(left->g) : std::nullopt;
 }
 
 }

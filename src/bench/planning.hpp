@@ -40,6 +40,7 @@ struct Planned {
 // density_not_known for a pigment without one. Absent where no pigment is chosen.
 std::optional<words::Result<Planned>> planned(const Bench& bench);
 
+// What is left of a card of which it is known how much there was, in g: see stock_of.
 std::optional<double> left_of(const Bench& bench, const session::Card& card);
 
 }

@@ -13,7 +13,9 @@
 #include "bench/to_come.hpp"
 #include "bench/view_pans.hpp"
 #include "bench/view_ranges.hpp"
+#include "bench/view_shelf.hpp"
 #include "paint/catalogue.hpp"
+#include "session/cost.hpp"
 #include "session/trail.hpp"
 #include "words/say.hpp"
 
@@ -241,6 +243,9 @@ struct BookView {
   std::optional<std::string> note;      // as far as it is written
   std::optional<std::string> new_name;  // likewise
   bool discarded = false;               // the batch is, or the list is of those
+  std::optional<session::Cost> cost;
+  std::optional<double> a_pan_costs;
+  std::string currency; // of both
 };
 
 struct CompareView {
@@ -269,46 +274,6 @@ struct TabletView {
     bool waits = false; // the next key will be it
   };
   std::vector<Row> rows;
-};
-
-// A number of a card, as it stands, with where it comes from.
-struct FactView {
-  PadId pad;
-  double value = 0; // 0: not known
-  int decimals = 2;
-  double u = 0;
-  words::Sentence say = words::Sentence{};  // what it is
-  words::Sentence zero = words::Sentence{}; // what stands there for 0
-};
-
-struct ShelfView {
-  struct Row {
-    PadId pad;
-    session::CardKind kind = session::CardKind::other;
-    std::string name, index_name;
-    std::uint32_t colour = 0;
-    std::optional<double> left_g;
-    bool open = false;
-  };
-  ShelfKind kind = ShelfKind::pigment;
-  bool away = false;
-  std::size_t put_away = 0; // how many are
-  std::vector<Row> rows;    // this page's
-  std::string search;
-  int page = 0, pages = 1;
-  std::optional<session::Card> card;           // the open one
-  bool ships = false;                          // and nobody has edited it: its figures are guesses
-  std::string density_from, oil_from;          // from the catalogue; empty: a guess
-  std::optional<paint::Confidence> confidence; // of a pigment as it ships
-  std::vector<paint::Caution> asks;            // a pigment: what to be careful about
-  bool choosing = false;                       // which of them
-  std::vector<FactView> facts;
-  std::optional<words::Error> fault; // of the figures, as long as it stands
-  std::optional<double> left_g;
-  std::optional<BinderRange> range; // of a pigment
-  std::optional<SoftWanted> soft;   // likewise
-  std::optional<NumberView> number;
-  Notice notice;
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,

@@ -1,6 +1,7 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/pads_plan.hpp"
+#include "bench/stock.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/catalogue.hpp"
 #include "words/say.hpp"
@@ -51,13 +52,8 @@ std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Pla
 // What the shelf has too little of, of what it knows how much there was.
 std::vector<PlanView::Short> short_of(const Bench& bench, const Planned& comes_to) {
   std::vector<PlanView::Short> out;
-  const auto look = [&](const std::string& id, double wanted) {
-    const session::Card* card = shelf_card(bench, id);
-    const auto left = card ? left_of(bench, *card) : std::nullopt;
-    if (left && *left < wanted) out.push_back({card->name, std::max(0.0, *left), wanted});
-  };
-  for (const PlannedPigment& p : comes_to.pigments) look(p.card, p.grams);
-  look(bench.plan.binder, comes_to.binder_g);
+  for (const session::ToBuy& buy : to_buy(bench, comes_to))
+    out.push_back({shelf_card(bench, buy.card)->name, std::max(0.0, buy.left_g), buy.wanted_g});
   return out;
 }
 

@@ -104,6 +104,9 @@ std::string asked(const bench::NumberView& number) {
   if (target == SlabPad::add) return say(Say::ask_grams_of, {number.of});
   if (target == ChoicePad::bottle_of) return say(Say::ask_bottle_of, {number.of});
   if (target == ShelfPad::fact) return fact_words(number.target.arg);
+  if (target == ShelfPad::jar_g) return say(Say::ask_jar_g);
+  if (target == ShelfPad::jar_price) return say(Say::ask_jar_price, {number.of});
+  if (target == ShelfPad::left_g) return say(Say::ask_left, {number.of});
   if (target == PansPad::room) return asked_of_room(number.target.arg);
   if (target == PansPad::pour_g) return say(Say::ask_pour_g, {number.of});
   if (target == PansPad::weigh_pan) return say(Say::ask_pan_g, {number.of});

@@ -63,6 +63,26 @@ struct PutAway {
   bool operator==(const PutAway&) const = default;
 };
 
+// So much more of it on the shelf: a jar bought, or given where its price is 0.
+struct Bought {
+  static constexpr std::string_view word = "bought";
+  std::string of; // card
+  double g = 0;
+  std::optional<double> price = {}; // of all of it; absent: not said
+  std::string currency = {};        // a word of its maker's own, where there is a price
+  std::string lot = {};
+  std::string on = {}; // "2026-11-25"; empty: the day of the line
+  bool operator==(const Bought&) const = default;
+};
+
+// So much of it is left, without its jar: whatever was counted before.
+struct StockWeighed {
+  static constexpr std::string_view word = "stock_weighed";
+  std::string of; // card
+  double g = 0;
+  bool operator==(const StockWeighed&) const = default;
+};
+
 // What another studio has learnt of its pigments, as the file that it wrote (paint/range/TOLD.md);
 // empty: it is told no more. Of several the last counts.
 struct Told {
@@ -350,11 +370,11 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event = std::variant<Began, LaidOut, PutAway, Told, Opened, Planned, RoomSet, CautionsSeen,
-                           Added, Felt, StageBegan, GoesOn, Dot, Trouble, BottleWeighed, CountLost,
-                           Moved, Lost, Weighed, AsBefore, Found, Poured, PanWeighed, Verdict,
-                           Noted, SetAside, Confirmed, Withdrawn, Corrected, Photo, Gone, Gathered,
-                           Closed, Discarded, ClockJumped, Left, Unknown>;
+using Event = std::variant<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned,
+                           RoomSet, CautionsSeen, Added, Felt, StageBegan, GoesOn, Dot, Trouble,
+                           BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore, Found, Poured,
+                           PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected,
+                           Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;

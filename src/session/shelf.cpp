@@ -13,6 +13,10 @@ Shelf shelf_of(const Logs& logs) {
       shelf.put_away.erase(laid->card->id);
     }
     if (const auto* put = std::get_if<PutAway>(line.event)) shelf.put_away.insert(put->card);
+    if (const auto* bought = std::get_if<Bought>(line.event))
+      shelf.stock[bought->of].jars.push_back({line.ref, line.at, *bought});
+    if (const auto* weighed = std::get_if<StockWeighed>(line.event))
+      shelf.stock[weighed->of].weighed = Stock::Weighing{line.ref, line.at, weighed->g};
   }
   return shelf;
 }

@@ -34,6 +34,10 @@ enum class BenchSay {
   card_needs_name,
   not_a_date,
   made_in_future,
+  bought_in_future,
+  jar_needs_g,
+  usual_currency,
+  jar_needs_currency,
   // cards that every shelf begins with
   ships_gum_12,
   ships_gum_12_honey,
@@ -43,6 +47,7 @@ enum class BenchSay {
   ships_honey_11,
   ships_glycerin,
   ships_ox_gall,
+  ships_gum_arabic,
   ships_dropper,
   ships_teaspoon,
   ships_half_pan,

@@ -39,6 +39,10 @@ std::string_view english(BenchSay id) {
   case Say::card_needs_name: return "The card has no name yet.";
   case Say::not_a_date: return "{0} is no date: write it like 2026-11-25.";
   case Say::made_in_future: return "{0} lies ahead: nothing was made then.";
+  case Say::bought_in_future: return "{0} lies ahead: nothing was bought then.";
+  case Say::jar_needs_g: return "How many grams are in the jar? Without them it cannot be counted.";
+  case Say::usual_currency: return "€";
+  case Say::jar_needs_currency: return "In which currency is the price? Any word will do.";
   case Say::ships_gum_12: return "Gum 1:2";
   case Say::ships_gum_12_honey: return "Gum and honey";
   case Say::ships_gum_12_glycerin: return "Gum and glycerin";
@@ -47,6 +51,7 @@ std::string_view english(BenchSay id) {
   case Say::ships_honey_11: return "Honey 1:1";
   case Say::ships_glycerin: return "Glycerin";
   case Say::ships_ox_gall: return "Ox gall";
+  case Say::ships_gum_arabic: return "Gum arabic, dry";
   case Say::ships_dropper: return "any dropper";
   case Say::ships_teaspoon: return "teaspoon";
   case Say::ships_half_pan: return "half pan";

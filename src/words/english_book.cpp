@@ -32,6 +32,14 @@ std::string_view english(BookSay id) {
   case Say::book_discarded_list: return "Discarded: they teach nothing; what they took is used up.";
   case Say::book_is_discarded: return "Discarded: it stands in no list and teaches nothing.";
   case Say::book_again_of: return "again of {0}";
+  case Say::book_cost: return "cost {0}";
+  case Say::cost_pigment: return "pigment {0} %";
+  case Say::cost_binder: return "binder {0} %";
+  case Say::cost_gum: return "gum {0} %";
+  case Say::cost_honey: return "honey and glycerin {0} %";
+  case Say::cost_rest: return "the rest {0} %";
+  case Say::cost_a_pan: return "a pan {0}";
+  case Say::cost_without: return "not counted, as no price is known: {0}";
   case Say::book_made_again: return "made again as {0}";
   case Say::book_verdict: return "{0}: {1}";
   case Say::book_of_pan: return "{0} (pan {1})";

@@ -58,6 +58,9 @@ std::string_view english(SlabSay id) {
   case Say::ask_humidity: return "humidity, in %";
   case Say::ask_pour_g: return "what pan {0} took, in g";
   case Say::ask_pan_g: return "pan {0} with its paint, in g";
+  case Say::ask_left: return "{0} that is left, without its jar, in g";
+  case Say::ask_jar_price: return "price of the jar, in {0}; 0: a gift";
+  case Say::ask_jar_g: return "what is in the jar, in g";
   case Say::another_clock_ahead: return "another device's clock is days ahead: look at it";
   case Say::pad_more: return "more…";
   case Say::pad_pigments: return "{0} pigments";

@@ -98,6 +98,7 @@ TEST_CASE("a card of the shelf is edited, and a blend of two pigments planned an
   hand.tap("kind_of pigment");
   hand.write("search", "cobalt blue");
   hand.tap("card pb28");
+  hand.tap("change");
   hand.write("says lot", "jar 3");
   hand.tap("card_done");
   hand.tap("plan");
