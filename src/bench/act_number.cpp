@@ -10,6 +10,7 @@
 #include "bench/pads_shelf.hpp"
 #include "bench/pans.hpp"
 #include "bench/recalibration.hpp"
+#include "bench/recipes.hpp"
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
@@ -35,13 +36,6 @@ words::Result<double> correct_amount(Bench& bench, double value, const Now& now,
     record(bench, bench.batch, session::Corrected{line->ref, *std::move(says), {}}, now, effects);
   refold(bench, now);
   return value;
-}
-
-words::Result<double> set_parts(Bench& bench, const std::string& card, double parts) {
-  if (!(parts > 0 && parts <= 1000)) return words::failure(words::BenchSay::parts_out_of_range);
-  for (BlendPart& part : bench.plan.blend)
-    if (part.card == card) part.parts = parts;
-  return parts;
 }
 
 // In the plan's own unit. Whole pans.
@@ -108,7 +102,7 @@ struct Use {
     switch (pad) {
     case PlanPad::celsius: return set_room(plan, value, plan.humidity * 100, value, now);
     case PlanPad::humidity: return set_room(plan, plan.celsius, value, value, now);
-    case PlanPad::parts: return set_parts(bench, target.arg, value);
+    case PlanPad::parts: return say_amount(bench, target.arg, value);
     case PlanPad::weigh: return set_wanted(bench, value);
     case PlanPad::pigment:
     case PlanPad::binder:
@@ -119,7 +113,17 @@ struct Use {
     case PlanPad::cautions_read:
     case PlanPad::name:
     case PlanPad::begin:
-    case PlanPad::go_on: return value; // ask for none
+    case PlanPad::go_on:
+    case PlanPad::another_pigment:
+    case PlanPad::recipes:
+    case PlanPad::recipe:
+    case PlanPad::all_others:
+    case PlanPad::say_in:
+    case PlanPad::spoon:
+    case PlanPad::other_binders:
+    case PlanPad::fewer:
+    case PlanPad::more:
+    case PlanPad::keep_recipe: return value; // ask for none
     }
     return value;
   }

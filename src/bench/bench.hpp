@@ -179,9 +179,12 @@ struct NumberEntry {
   std::optional<words::Error> error;
 };
 
+// An amount of a pigment as it was said.
 struct BlendPart {
   std::string card;
-  double parts = 1;
+  double parts = 1; // or grams, or spoons
+  session::SaidIn in = session::SaidIn::parts;
+  std::string with = {}; // that spoon
   bool operator==(const BlendPart&) const = default;
 };
 inline constexpr std::size_t most_pigments = 4;
@@ -194,13 +197,23 @@ struct AsMade {
   double liquid_mL = 0; // likewise, of all that was there when it was right, else in the end
   double first = 0;     // flow of its first helping; 0: none
   std::vector<std::pair<std::string, double>> extras; // cards beside pigment and binder; g likewise
+  bool by_recipe = false;                             // no batch: a recipe says so
 };
 
-enum class Want { pigment_g, pans, wet_mL, dried_g };
+// The last two ask for no number: as the recipe stands, and as far as a pigment lasts.
+enum class Want { pigment_g, pans, wet_mL, dried_g, as_it_stands, all_left };
+
+// What Plan looks for, in place of what was chosen.
+enum class Finding { nothing, pigment, recipe };
 
 struct PlanState {
-  std::vector<BlendPart> blend; // empty: nothing chosen
-  bool by_volume = false;       // its parts; else by weight
+  std::vector<BlendPart> blend;                     // empty: nothing chosen
+  bool by_volume = false;                           // its parts; else by weight
+  session::SaidIn said_in = session::SaidIn::parts; // how amounts are said: spoons, g or parts
+  Finding finding = Finding::nothing;               // see finds
+  bool all_cards = false;                           // of the catalogue too, not mine alone
+  int binder_page = 0;
+  std::string recipe; // card that it was filled from; empty: none. See recipe_followed
   std::string binder;
   std::string name;
   bool name_typed = false; // else the name follows the pigment
@@ -222,7 +235,7 @@ struct PlanState {
   std::int64_t room_read_at = 0; // ms since 1970, unless it is guessed
 };
 
-enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass };
+enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass, recipe };
 
 struct ShelfState {
   ShelfKind kind = ShelfKind::pigment;
@@ -328,6 +341,7 @@ struct Bench {
 
   std::vector<session::Card> shelf; // what may be used: what ships, as the workshop edited it
   std::vector<session::Card> away;  // put away
+  std::set<std::string> own;        // cards that the workshop wrote on
   std::vector<session::Log> logs;   // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
   session::Offsets offsets;                                  // of their devices' clocks

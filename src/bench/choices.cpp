@@ -25,7 +25,38 @@ std::vector<const session::Card*> pigments_found(const Bench& bench) {
   std::erase_if(out, [&](const session::Card* card) {
     return !paint::goes_by(card->id, card->name, pigment_of(*card).index_name, bench.plan.search);
   });
+  const auto own = [&](const session::Card* card) { return is_own(bench, *card); };
+  const auto last_use = [&](const session::Card* card) {
+    const auto used = bench.index.used_ug.find(card->id);
+    return used == bench.index.used_ug.end() || used->second.empty() ? std::int64_t{0}
+                                                                     : used->second.rbegin()->first;
+  };
+  const auto others = std::stable_partition(out.begin(), out.end(), own);
+  std::stable_sort(out.begin(), others,
+                   [&](const auto* a, const auto* b) { return last_use(a) > last_use(b); });
+  if (bench.plan.search.empty() && !bench.plan.all_cards && others != out.begin())
+    out.erase(others, out.end());
   return out;
+}
+
+bool is_own(const Bench& bench, const session::Card& card) {
+  return bench.own.count(card.id) > 0 || bench.index.used_ug.count(card.id) > 0;
+}
+
+Finding finds(const Bench& bench) {
+  const PlanState& plan = bench.plan;
+  return plan.blend.empty() && plan.finding == Finding::nothing ? Finding::pigment : plan.finding;
+}
+
+void clear_plan(PlanState& plan) {
+  PlanState next;
+  next.binder = plan.binder;
+  next.pan = plan.pan;
+  next.celsius = plan.celsius;
+  next.humidity = plan.humidity;
+  next.room_guessed = plan.room_guessed;
+  next.room_read_at = plan.room_read_at;
+  plan = next;
 }
 
 int pages_for(std::size_t items, int a_page) {

@@ -56,6 +56,8 @@ void restock(Bench& bench) {
   const session::Shelf own = session::shelf_of(session::all_of(bench.logs));
   bench.shelf.clear();
   bench.away.clear();
+  bench.own.clear();
+  for (const auto& [id, card] : own.cards) bench.own.insert(id);
   const auto put = [&](const Card& card) {
     (own.put_away.count(card.id) ? bench.away : bench.shelf).push_back(card);
   };

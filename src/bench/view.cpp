@@ -300,6 +300,8 @@ std::optional<NumberView> number_view(const Bench& bench) {
   if (!bench.number) return std::nullopt;
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
   n.want = bench.plan.want;
+  for (const BlendPart& part : bench.plan.blend)
+    if (part.card == n.target.arg) n.in = part.in;
   if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
   if (n.target.kind == PansPad::pour_g || n.target.kind == PansPad::weigh_pan)
     n.of = std::to_string(bench.pans.pan);

@@ -199,7 +199,7 @@ words::Result<paint::Material> material(const PaintCard& card) {
   return paint::Material{paint::Kind::other, *parts, card.as_one.pigment};
 }
 
-template <words::one_of<DropperCard, SpoonCard, PanCard, SlabCard, MullerCard> Tool>
+template <words::one_of<DropperCard, SpoonCard, PanCard, SlabCard, MullerCard, RecipeCard> Tool>
 words::Result<paint::Material> material(const Tool&) {
   return material(LiquidCard{}); // made of nothing, which is refused
 }

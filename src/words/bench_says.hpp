@@ -27,6 +27,10 @@ enum class BenchSay {
   nothing_wanted,
   pans_not_whole,
   parts_out_of_range,
+  recipe_pigment_gone,
+  recipe_empty,
+  spoon_gone,
+  nothing_left,
   blend_full,
   fact_out_of_range,
   card_needs_name,
@@ -67,6 +71,8 @@ enum class BenchSay {
   choice_with,
   choice_size,
   choice_is_a,
+  choice_mine,
+  choice_from,
   card_cautions_what,
   shelf_pigment,
   shelf_binder,
@@ -75,6 +81,7 @@ enum class BenchSay {
   shelf_spoon,
   shelf_pan,
   shelf_glass,
+  shelf_recipe,
 };
 
 constexpr Table table_of(BenchSay) { return Table::bench; }

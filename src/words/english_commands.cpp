@@ -24,7 +24,9 @@ slabside range [PIGMENT] [--studio DIR] [--json]
                                  taught it; of one: by card, name or Colour Index name
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
-                                 and the next two are printed; no file is written over
+                                 and the next two are printed; no file is written over. All three
+                                 leave out the amounts of recipes marked as mine, but for
+                                 --with-recipes
 slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
                 [--out FILE.html|FILE.svg]
                                  labels for its pans, in true millimetres; without --count a sheet
@@ -177,6 +179,8 @@ std::string_view english(CommandsSay id) {
            "and pack again.";
   case Say::help: return help_text;
   case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
+  case Say::table_kept_back:
+    return "{0} goes by a recipe marked as its maker’s own: add --with-recipes to hand it on.";
   case Say::labels_bad_ending: return "Labels are made as .html or .svg: “{0}” ends with neither.";
   case Say::batch_missing: return "“{0}” needs --batch: a name, an id, or “last”.";
   case Say::file_there:

@@ -48,6 +48,11 @@ std::string_view english(ShelfSay id) {
   case Say::card_keep_note:
     return "A jar that hisses, smells or grows fur is thrown away, whatever the date says.";
   case Say::card_sheet: return "The supplier’s safety data sheet decides.";
+  case Say::recipe_mine: return "mine: no amounts";
+  case Say::recipe_not_mine: return "all of it";
+  case Say::recipe_own_head: return "own head";
+  case Say::recipe_old_notes: return "old notes";
+  case Say::recipe_from_batch: return "a batch";
   }
   return "";
 }

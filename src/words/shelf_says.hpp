@@ -48,6 +48,11 @@ enum class ShelfSay {
   card_of_water,
   card_keep_note,
   card_sheet,
+  recipe_mine,
+  recipe_not_mine,
+  recipe_own_head,
+  recipe_old_notes,
+  recipe_from_batch,
 };
 
 constexpr Table table_of(ShelfSay) { return Table::shelf; }
