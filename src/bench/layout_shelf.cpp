@@ -17,7 +17,8 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   const Grid tabs{columns, 2, take_top(area, 2 * row_mm + gap_mm)};
   int tab = 0;
   for (const ShelfKind kind : words::all_of<ShelfKind>) {
-    add(layout, ShelfPad::kind_of, tabs.cell(tab % columns, tab / columns), std::string(shelf_tabs[kind].name));
+    add(layout, ShelfPad::kind_of, tabs.cell(tab % columns, tab / columns),
+        std::string(shelf_tabs[kind].name));
     ++tab;
   }
   add(layout, ShelfPad::kept_away, tabs.cell(columns - 1, 1));

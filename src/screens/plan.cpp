@@ -186,7 +186,8 @@ void step_pad(Sheet& sheet, const bench::Pad& at) {
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   const Ground g = plain(sheet.theme);
   const std::string guess = room_words(plan);
-  if (at.id.kind == SharedPad::leave && !plan.number) pad(sheet, at, g, {{say(Say::plan_leave), clean_letters}});
+  if (at.id.kind == SharedPad::leave && !plan.number)
+    pad(sheet, at, g, {{say(Say::plan_leave), clean_letters}});
   if (at.id.kind == SharedPad::page_back)
     pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
   if (at.id.kind == SharedPad::page_on)

@@ -28,8 +28,6 @@ words::Sentence error_of(Hands& h) {
   return h.b.number->error->what;
 }
 
-void choose(Hands& h, const std::string& pigment) { h.choose(pigment); }
-
 void want(Hands& h, Want what, const std::string& number) {
   while (h.b.plan.want != what) h.tap("want");
   h.tap("weigh");
@@ -67,10 +65,7 @@ TEST_CASE("a second tap takes a pigment out; there are at most four") {
   CHECK(h.b.plan.blend.empty());
   for (const char* id : {"pw6", "pw4", "pb28"}) h.choose(id);
   h.tap("another_pigment");
-  for (const char* id : {"pb29", "pb35"}) {
-    h.b.plan.search = id;
-    h.tap(std::string("pigment ") + id);
-  }
+  for (const char* id : {"pb29", "pb35"}) h.tap(std::string("pigment ") + id);
   CHECK(h.b.plan.blend.size() == most_pigments);
   REQUIRE(h.b.notice.error);
   CHECK(h.b.notice.error->what == words::BenchSay::blend_full);
@@ -114,7 +109,7 @@ TEST_CASE("each paint keeps a share of its own when dry, as the fold has it") {
   std::map<std::string, double> shares;
   for (const char* id : {"pr108", "pb29", "pg7", "pbk6"}) {
     Hands h;
-    choose(h, id);
+    h.choose(id);
     want(h, Want::pigment_g, "10");
     shares[id] = planned_of(h).dry_share;
     CHECK(shares[id] > 0.4);
@@ -140,8 +135,8 @@ TEST_CASE("the binder of a plan makes up for what dries off until the paint is r
 TEST_CASE("Plan and Slab ask for the same first helping, of a blend too") {
   for (const bool blend : {false, true}) {
     Hands h;
-    choose(h, "pr108");
-    if (blend) choose(h, "pv19");
+    h.choose("pr108");
+    if (blend) h.choose("pv19");
     want(h, Want::pigment_g, "30");
     const Planned p = planned_of(h);
     h.tap("begin");
@@ -155,7 +150,7 @@ TEST_CASE("Plan and Slab ask for the same first helping, of a blend too") {
 
 TEST_CASE("what follows the first helping is said in spoons, and counted where it is little") {
   Hands h;
-  choose(h, "pv19");
+  h.choose("pv19");
   want(h, Want::pigment_g, "20");
   const Planned much = planned_of(h);
   CHECK(much.rest_spoons > 1);
@@ -388,7 +383,6 @@ TEST_CASE("made again: honey, water and ox gall as last time, to as much as ther
   REQUIRE(plan.planned);
   REQUIRE(plan.planned->extras.size() == 2);
   CHECK(plan.planned->extras[0].grams == Approx(0.8));
-  REQUIRE(plan.lines.size() >= 4);
   CHECK(plan.lines.back().why == PlanView::Line::extra);
   CHECK_FALSE(plan.lines.back().scoops.empty()); // in drops, as nobody weighs so little
   h.tap("begin");
