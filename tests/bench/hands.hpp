@@ -75,10 +75,11 @@ struct Hands {
     b.plan.search = pigment;
     tap("pigment " + pigment);
     if (shows("leave")) tap("leave");
+    b.plan.search.clear();
   }
   // 12 g of cobalt blue on the slab.
   void begin() {
-    tap("pigment pb28");
+    choose("pb28");
     tap("weigh");
     type("12");
     tap("begin");

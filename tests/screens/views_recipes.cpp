@@ -67,6 +67,10 @@ void add_recipes(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
       out.push_back({"plan, in spoons" + on, mm, view(b, {})});
     }
   }
+  session::Card binder = *shelf_card(b, "gum_12_glycerin");
+  binder.id = "own";
+  b.shelf.push_back(binder);
+  out.push_back({"plan, many binders" + on, mm, view(b, {})});
   b.plan.finding = Finding::pigment;
   out.push_back({"plan, another pigment" + on, mm, view(b, {})});
   b.plan.finding = Finding::nothing;
