@@ -182,9 +182,12 @@ struct NumberEntry {
   std::string asked = {}; // the text that was doubted: entered again, it is meant
 };
 
+// An amount of a pigment as it was said.
 struct BlendPart {
   std::string card;
-  double parts = 1;
+  double parts = 1; // or grams, or spoons
+  session::SaidIn in = session::SaidIn::parts;
+  std::string with = {}; // that spoon
   bool operator==(const BlendPart&) const = default;
 };
 inline constexpr std::size_t most_pigments = 4;
@@ -197,6 +200,7 @@ struct AsMade {
   double liquid_mL = 0; // likewise, of all that was there when it was right, else in the end
   double first = 0;     // flow of its first helping; 0: none
   std::vector<std::pair<std::string, double>> extras; // cards beside pigment and binder; g likewise
+  bool by_recipe = false;                             // no batch: a recipe says so
 };
 
 // Of the batch on the slab, as long as its pigments are these.
@@ -207,11 +211,20 @@ struct EarlierBatches {
   Folded made;                            // the batch that it makes again; null: none
 };
 
-enum class Want { pigment_g, pans, wet_mL, dried_g };
+// The last two ask for no number: as the recipe stands, and as far as a pigment lasts.
+enum class Want { pigment_g, pans, wet_mL, dried_g, as_it_stands, all_left };
+
+// What Plan looks for, in place of what was chosen.
+enum class Finding { nothing, pigment, recipe };
 
 struct PlanState {
-  std::vector<BlendPart> blend; // empty: nothing chosen
-  bool by_volume = false;       // its parts; else by weight
+  std::vector<BlendPart> blend;                     // empty: nothing chosen
+  bool by_volume = false;                           // its parts; else by weight
+  session::SaidIn said_in = session::SaidIn::parts; // how amounts are said: spoons, g or parts
+  Finding finding = Finding::nothing;               // see finds
+  bool all_cards = false;                           // of the catalogue too, not mine alone
+  int binder_page = 0;
+  std::string recipe; // card that it was filled from; empty: none. See recipe_followed
   std::string binder;
   std::string name;
   bool name_typed = false; // else the name follows the pigment
@@ -233,7 +246,7 @@ struct PlanState {
   std::int64_t room_read_at = 0; // ms since 1970, unless it is guessed
 };
 
-enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass };
+enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass, recipe };
 
 // What lies open of a card: its figures to be changed, a pigment as it is read, its jars, the chart
 // of colours.

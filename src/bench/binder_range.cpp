@@ -1,6 +1,7 @@
 #include "bench/binder_range.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/recipes.hpp"
 #include "session/amounts.hpp"
 
 #include <cmath>
@@ -69,7 +70,9 @@ std::optional<BinderRange> range_of_plan(const Bench& bench) {
     if (const session::Card* card = shelf_card(bench, part.card)) {
       const double g_per_mL = pigment_of(*card).pigment.g_per_mL;
       if (!(g_per_mL > 0)) return std::nullopt;
-      mL.push_back({card, bench.plan.by_volume ? part.parts : part.parts / g_per_mL});
+      const auto said = grams_said(bench, part);
+      const double g = said ? said->g.value : part.parts;
+      mL.push_back({card, bench.plan.by_volume && !said ? g : g / g_per_mL});
     }
   return binder ? binder_range(bench, mL, *binder) : std::nullopt;
 }

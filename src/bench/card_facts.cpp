@@ -200,7 +200,9 @@ constexpr words::EnumTable<ChoiceKind, ChoiceRow> choice_rows{
      {ChoiceKind::size, {"size", Say::choice_size}},
      {ChoiceKind::liquid, {"liquid", Say::choice_is_a}},
      {ChoiceKind::glass, {"glass", Say::choice_is_a}},
-     {ChoiceKind::cautions, {"cautions", Say::card_cautions_what}}}};
+     {ChoiceKind::cautions, {"cautions", Say::card_cautions_what}},
+     {ChoiceKind::mine, {"mine", Say::choice_mine}},
+     {ChoiceKind::from, {"from", Say::choice_from}}}};
 
 // What a card of each kind can be asked and told.
 struct Form {
@@ -229,6 +231,7 @@ Form form_of(CardKind kind) {
   case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan, F::pan_depth}, {}};
   case CardKind::slab: return {ShelfKind::glass, {F::slab_cm2}, {ChoiceKind::glass}};
   case CardKind::muller: return {ShelfKind::glass, {F::muller_cm2}, {ChoiceKind::glass}};
+  case CardKind::recipe: return {ShelfKind::recipe, {}, {ChoiceKind::mine, ChoiceKind::from}};
   }
   return {ShelfKind::liquid, {}, {}};
 }
@@ -309,6 +312,20 @@ Card next_liquid(Card card) {
   return card;
 }
 
+Card turned_mine(Card card) {
+  if (auto* at = std::get_if<session::RecipeCard>(&card.facts)) at->mine = !at->mine;
+  return card;
+}
+
+// What was kept from a batch stays so.
+Card next_from(Card card) {
+  using session::RecipeFrom;
+  if (auto* at = std::get_if<session::RecipeCard>(&card.facts))
+    if (at->from != RecipeFrom::batch)
+      at->from = at->from == RecipeFrom::own_head ? RecipeFrom::old_notes : RecipeFrom::own_head;
+  return card;
+}
+
 Card other_glass(Card card) {
   if (const auto* slab = std::get_if<session::SlabCard>(&card.facts))
     card.facts = session::MullerCard{slab->cm2};
@@ -327,6 +344,8 @@ Card with_next(Card card, ChoiceKind choice) {
   case ChoiceKind::liquid: return next_liquid(std::move(card));
   case ChoiceKind::glass: return other_glass(std::move(card));
   case ChoiceKind::cautions: return card; // these open
+  case ChoiceKind::mine: return turned_mine(std::move(card));
+  case ChoiceKind::from: return next_from(std::move(card));
   }
   return card;
 }
@@ -343,6 +362,7 @@ Card::Facts blank(ShelfKind kind) {
   case ShelfKind::spoon: return session::SpoonCard{{5, 0.144}};
   case ShelfKind::pan: return session::PanCard{{1.7, 0.2}};
   case ShelfKind::glass: return session::SlabCard{900};
+  case ShelfKind::recipe: return session::RecipeCard{};
   }
   return session::LiquidCard{};
 }

@@ -11,17 +11,19 @@ namespace bench {
 
 namespace {
 
-static_assert(words::count_of<ShelfKind> == 7, "eight tabs, and what was put away is one");
+static_assert(words::count_of<ShelfKind> <= 9, "ten tabs, and what was put away is one");
 
 void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   layout.main = area;
-  const Grid tabs{4, 2, take_top(area, 2 * row_mm + gap_mm)};
+  constexpr int columns = 5;
+  const Grid tabs{columns, 2, take_top(area, 2 * row_mm + gap_mm)};
   int tab = 0;
   for (const ShelfKind kind : words::all_of<ShelfKind>) {
-    add(layout, ShelfPad::kind_of, tabs.cell(tab % 4, tab / 4), std::string(shelf_tabs[kind].name));
+    add(layout, ShelfPad::kind_of, tabs.cell(tab % columns, tab / columns),
+        std::string(shelf_tabs[kind].name));
     ++tab;
   }
-  add(layout, ShelfPad::kept_away, tabs.cell(3, 1));
+  add(layout, ShelfPad::kept_away, tabs.cell(columns - 1, 1));
   const bool wide = bench.shelf_page.kind == ShelfKind::pigment;
   if (wide) add_search(layout, take_top(area, row_mm), bench.shelf_page.search);
   const std::size_t others = not_listed(bench);
@@ -36,7 +38,9 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
         cards[first + i]->id);
   if (bench.shelf_page.page > 0) add(layout, SharedPad::page_back, bottom.cell(0, 0));
   if (others > 0) add(layout, ShelfPad::others, bottom.cell(1, 0));
-  if (!bench.shelf_page.away) add(layout, ShelfPad::new_card, bottom.cell(last - 1, 0));
+  // A recipe begins on Plan.
+  const bool recipes = bench.shelf_page.kind == ShelfKind::recipe;
+  if (!bench.shelf_page.away && !recipes) add(layout, ShelfPad::new_card, bottom.cell(last - 1, 0));
   if (first + a_page < static_cast<int>(cards.size()))
     add(layout, SharedPad::page_on, bottom.cell(last, 0));
 }

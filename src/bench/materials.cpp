@@ -31,7 +31,8 @@ std::optional<int> place_of(CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return std::nullopt;
+  case CardKind::muller:
+  case CardKind::recipe: return std::nullopt;
   }
   return std::nullopt;
 }

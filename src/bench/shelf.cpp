@@ -61,10 +61,10 @@ bool makes_binder(const Card& card) {
 void restock(Bench& bench) {
   const session::Shelf own = session::shelf_of(session::all_of(bench.logs));
   bench.stock = own.stock;
-  bench.own.clear();
-  for (const auto& [id, card] : own.cards) bench.own.insert(id);
   bench.shelf.clear();
   bench.away.clear();
+  bench.own.clear();
+  for (const auto& [id, card] : own.cards) bench.own.insert(id);
   const auto put = [&](const Card& card) {
     (own.put_away.count(card.id) ? bench.away : bench.shelf).push_back(card);
   };

@@ -304,6 +304,8 @@ std::optional<NumberView> number_view(const Bench& bench) {
   if (!bench.number) return std::nullopt;
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
   n.want = bench.plan.want;
+  for (const BlendPart& part : bench.plan.blend)
+    if (part.card == n.target.arg) n.in = part.in;
   if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
   if (n.target.kind == ShelfPad::jar_price) n.of = bench.shelf_page.jar.currency;
   if (n.target.kind == ShelfPad::left_g && bench.shelf_page.card)

@@ -125,12 +125,21 @@ struct SlabView {
   bool newer = false;        // a file of this batch is of a newer format: nothing is summed
 };
 
+// Spoons or drops of one tool.
+struct ScoopView {
+  double count = 0;
+  bool drops = false;
+  std::string name; // of the spoon
+  double mL = 0;    // that it holds
+};
+
 struct PlanView {
   struct Row {
     PadId pad;
     std::string name, index_name;
     std::uint32_t colour = 0;
     bool chosen = false;
+    std::optional<double> left_g = {};
   };
   struct Part {
     PadId pad; // parts
@@ -138,7 +147,29 @@ struct PlanView {
     std::uint32_t colour = 0;
     double parts = 1;
     double grams = 0; // to be weighed
+    session::SaidIn in = session::SaidIn::parts;
+    ScoopView spoon = {}; // that it is said in
+    std::string index_name = {};
+    std::optional<double> left_g = {};
   };
+  // What is to be done, in its order.
+  struct Line {
+    enum Why { measure, first_helping, rest, extra } why = measure;
+    session::CardKind kind = session::CardKind::pigment;
+    std::string name;
+    std::uint32_t colour = 0;
+    std::vector<ScoopView> scoops = {}; // none: it is weighed
+    double low_g = 0, g = 0;            // from low where there is a range
+    double u = 0;                       // of what those scoops give
+    bool guess = false;                 // by how the powder is guessed to lie
+  };
+  Finding finding = Finding::nothing;
+  bool all_cards = false; // listed, not the workshop's own alone
+  session::SaidIn said_in = session::SaidIn::parts;
+  std::vector<Row> recipes;
+  std::vector<Line> lines;
+  std::string recipe;        // its name
+  bool recipe_kept = false;  // the plan goes by it
   std::vector<Row> pigments; // this page's
   std::vector<Part> blend;
   bool by_volume = false;
@@ -153,11 +184,6 @@ struct PlanView {
   std::optional<words::Error> why_not; // it comes to nothing
   std::optional<MullingNeeded> mulling;
   std::optional<LastTime> last_time; // its dry paint was not good
-  struct Extra {
-    std::string name;
-    double g = 0;
-  };
-  std::vector<Extra> extras; // as last time
   struct Short {
     std::string name;
     double left_g = 0, wanted_g = 0;
@@ -245,7 +271,8 @@ struct BookView {
   bool discarded = false;               // the batch is, or the list is of those
   std::optional<session::Cost> cost;
   std::optional<double> a_pan_costs;
-  std::string currency; // of both
+  std::string currency;     // of both
+  bool recipe_kept = false; // from this batch
 };
 
 struct CompareView {

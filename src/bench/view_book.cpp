@@ -1,6 +1,7 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/pads_book.hpp"
+#include "bench/recipes.hpp"
 #include "bench/record.hpp"
 #include "bench/stock.hpp"
 #include "bench/view_parts.hpp"
@@ -135,6 +136,7 @@ BookView book_view(const Bench& bench) {
   v.note = page->note;
   v.new_name = page->name;
   v.discarded = v.batch->discarded;
+  v.recipe_kept = !recipe_of_batch(bench, v.batch->id).empty();
   add_lineage(bench, v);
   add_cost(bench, v);
   return v;

@@ -25,7 +25,8 @@ struct NumberView {
   std::string text; // as typed
   std::string of;   // the material's name, where it is one
   std::optional<words::Error> error;
-  Want want = Want::pigment_g; // of the plan, for its number
+  Want want = Want::pigment_g;                 // of the plan, for its number
+  session::SaidIn in = session::SaidIn::parts; // likewise
 };
 
 struct PansView {

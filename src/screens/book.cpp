@@ -358,6 +358,10 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::note: return pad(sheet, at, plain(t), {{say(Say::book_note), clean_letters}});
   case BookPad::rename: return pad(sheet, at, plain(t), {{say(Say::book_rename), clean_letters}});
   case BookPad::discard: return pad(sheet, at, plain(t), {{say(Say::book_discard), clean_letters}});
+  case BookPad::keep_recipe:
+    return pad(
+        sheet, at, plain(t),
+        {{say(book.recipe_kept ? Say::book_use_recipe : Say::book_keep_recipe), clean_letters}});
   case BookPad::have_back: return pad(sheet, at, dark(t), {{say(Say::book_have_back), clean_bold}});
   case BookPad::keep: return pad(sheet, at, dark(t), {{say(Say::book_keep), clean_bold}});
   case BookPad::to_list:

@@ -99,7 +99,18 @@ std::string liquid_words(CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return say(Say::liquid_other);
+  case CardKind::muller:
+  case CardKind::recipe: return say(Say::liquid_other);
+  }
+  return "";
+}
+
+std::string from_words(const session::Card& card) {
+  const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+  switch (recipe ? recipe->from : session::RecipeFrom::own_head) {
+  case session::RecipeFrom::own_head: return say(Say::recipe_own_head);
+  case session::RecipeFrom::old_notes: return say(Say::recipe_old_notes);
+  case session::RecipeFrom::batch: return say(Say::recipe_from_batch);
   }
   return "";
 }
@@ -124,6 +135,11 @@ std::string choice_words(bench::ChoiceKind choice, const bench::ShelfView& shelf
   case ChoiceKind::glass:
     return say(card.kind() == CardKind::slab ? Say::glass_slab : Say::glass_muller);
   case ChoiceKind::cautions: return chosen_words(shelf.asks);
+  case ChoiceKind::mine: {
+    const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+    return say(recipe && recipe->mine ? Say::recipe_mine : Say::recipe_not_mine);
+  }
+  case ChoiceKind::from: return from_words(card);
   }
   return "";
 }

@@ -67,7 +67,8 @@ double& place_of(Cost& cost, CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return cost.rest;
+  case CardKind::muller:
+  case CardKind::recipe: return cost.rest;
   }
   return cost.rest;
 }

@@ -111,6 +111,7 @@ struct Planned {
   int pans = 0;   // 0: not said
   std::string in; // card of the pans, where there are any
   std::vector<Take> takes;
+  std::string recipe = {}; // card that it was planned by; empty: none
   bool operator==(const Planned&) const = default;
 };
 

@@ -83,6 +83,7 @@ Planned read(An<Planned>, Fields& f) {
     if (inner.has("g")) p.takes.back().g = inner.number("g", 0, most_g);
     f.take_fault_of(inner);
   }
+  p.recipe = f.text_or("recipe", "");
   return p;
 }
 
@@ -268,6 +269,7 @@ void write(const Planned& p, Json& j) {
     if (take.g) one["g"] = number(*take.g);
     j["takes"].push_back(std::move(one));
   }
+  if (!p.recipe.empty()) j["recipe"] = p.recipe;
 }
 void write(const RoomSet& r, Json& j) {
   j["celsius"] = number(r.celsius);

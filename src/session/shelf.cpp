@@ -21,4 +21,13 @@ Shelf shelf_of(const Logs& logs) {
   return shelf;
 }
 
+bool keeps_amounts(const Shelf& shelf, const Batch& batch) {
+  for (const auto& [id, card] : shelf.cards) {
+    const auto* recipe = std::get_if<RecipeCard>(&card.facts);
+    if (!recipe || !recipe->mine) continue;
+    if (recipe->batch == batch.id || (batch.plan && batch.plan->of.recipe == id)) return true;
+  }
+  return false;
+}
+
 }

@@ -16,4 +16,8 @@ struct Shelf {
 // Edits of all sessions, in order of (at, session, n); withdrawn ones left out.
 Shelf shelf_of(const Logs& logs);
 
+// A recipe marked its maker's own led this batch, or was kept from it: no amount of it is handed on
+// unless asked for. Put away, a recipe stays what it was marked.
+bool keeps_amounts(const Shelf& shelf, const Batch& batch);
+
 }

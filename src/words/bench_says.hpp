@@ -29,6 +29,10 @@ enum class BenchSay {
   pans_not_whole,
   drops_doubted, // g: 0 by the card, 1 as typed
   parts_out_of_range,
+  recipe_pigment_gone,
+  recipe_empty,
+  spoon_gone,
+  nothing_left,
   blend_full,
   fact_out_of_range,
   card_needs_name,
@@ -76,6 +80,8 @@ enum class BenchSay {
   choice_with,
   choice_size,
   choice_is_a,
+  choice_mine,
+  choice_from,
   card_cautions_what,
   shelf_pigment,
   shelf_binder,
@@ -84,6 +90,7 @@ enum class BenchSay {
   shelf_spoon,
   shelf_pan,
   shelf_glass,
+  shelf_recipe,
 };
 
 constexpr Table table_of(BenchSay) { return Table::bench; }

@@ -27,6 +27,8 @@ enum class BookSay {
   book_keep,
   book_rename,
   book_discard,
+  book_keep_recipe,
+  book_use_recipe,
   book_have_back,
   book_discarded,
   book_discarded_list,

@@ -33,7 +33,14 @@ std::string_view english(BenchSay id) {
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
   case Say::drops_doubted:
     return "Its card says {0} g. If 20 drops weigh {1} g, enter it once more.";
-  case Say::parts_out_of_range: return "Parts of a blend: above 0, to 1000.";
+  case Say::parts_out_of_range: return "Spoons, grams or parts of a pigment: above 0, to 1000.";
+  case Say::recipe_pigment_gone:
+    return "Not on the shelf: {0}. Bring it back there, or choose another pigment.";
+  case Say::recipe_empty: return "No pigment is in this batch yet: it makes no recipe.";
+  case Say::spoon_gone:
+    return "{0}: the spoon it is said in is not on the shelf. Choose another spoon, or grams.";
+  case Say::nothing_left:
+    return "No pigment of this recipe says how much is left: type it on its card.";
   case Say::blend_full: return "A blend has at most {0} pigments: take one out first.";
   case Say::fact_out_of_range: return "That can be {0} to {1}.";
   case Say::card_needs_name: return "The card has no name yet.";
@@ -80,6 +87,8 @@ std::string_view english(BenchSay id) {
   case Say::choice_with: return "weighed with";
   case Say::choice_size: return "of the kitchen";
   case Say::choice_is_a: return "is a";
+  case Say::choice_mine: return "on what is handed on";
+  case Say::choice_from: return "where it is from";
   case Say::card_cautions_what: return "cautions";
   case Say::shelf_pigment: return "pigments";
   case Say::shelf_binder: return "binders";
@@ -88,6 +97,7 @@ std::string_view english(BenchSay id) {
   case Say::shelf_spoon: return "spoons";
   case Say::shelf_pan: return "pans";
   case Say::shelf_glass: return "slab, muller";
+  case Say::shelf_recipe: return "recipes";
   }
   return "";
 }

@@ -27,6 +27,8 @@ std::string_view english(BookSay id) {
   case Say::book_keep: return "keep it";
   case Say::book_rename: return "rename";
   case Say::book_discard: return "discard";
+  case Say::book_keep_recipe: return "keep as recipe";
+  case Say::book_use_recipe: return "plan by recipe";
   case Say::book_have_back: return "have it back";
   case Say::book_discarded: return "discarded";
   case Say::book_discarded_list: return "Discarded: they teach nothing; what they took is used up.";

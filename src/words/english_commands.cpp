@@ -32,7 +32,9 @@ slabside hear  FILE.json | --no-more [--studio DIR]
                                  and your own notes outweigh it
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
-                                 and the next two are printed; no file is written over
+                                 and the next two are printed; no file is written over. All three
+                                 leave out the amounts of recipes marked as mine, but for
+                                 --with-recipes
 slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
                 [--out FILE.html|FILE.svg]
                                  labels for its pans, in true millimetres; without --count a sheet
@@ -84,8 +86,7 @@ std::string_view english(CommandsSay id) {
     return "No pigment of the catalogue was felt here yet, so there is nothing to tell.";
   case Say::hear_nothing: return "Nothing was told to this studio, so nothing was changed.";
   case Say::hear_not_there: return "There is no file {0} that can be read.";
-  case Say::hear_done:
-    return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
+  case Say::hear_done: return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
   case Say::hear_forgotten: return "What was told counts no more.";
   case Say::range_told: return "as another studio told";
   case Say::range_no_pigment:
@@ -210,6 +211,8 @@ std::string_view english(CommandsSay id) {
            "and pack again.";
   case Say::help: return help_text;
   case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
+  case Say::table_kept_back:
+    return "{0} goes by a recipe marked as its maker’s own: add --with-recipes to hand it on.";
   case Say::labels_bad_ending: return "Labels are made as .html or .svg: “{0}” ends with neither.";
   case Say::batch_missing: return "“{0}” needs --batch: a name, an id, or “last”.";
   case Say::file_there:

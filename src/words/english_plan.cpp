@@ -5,10 +5,7 @@ namespace words {
 std::string_view english(PlanSay id) {
   using Say = PlanSay;
   switch (id) {
-  case Say::plan_weigh: return "or begin, and weigh it there";
   case Say::plan_how_many: return "how many?";
-  case Say::plan_binder_short: return "Binder {0} g, {1} first.";
-  case Say::plan_as_last_time: return "As last time: {0} g binder to 10 g.";
   case Say::plan_not_weighed: return "how much pigment?";
   case Say::plan_begin: return "begin";
   case Say::plan_room_hours: return "{0} h ago";
@@ -27,18 +24,12 @@ std::string_view english(PlanSay id) {
   case Say::plan_by_volume: return "by volume";
   case Say::plan_parts: return "{0} parts";
   case Say::plan_part: return "1 part";
-  case Say::plan_weigh_grams: return "weigh out {0} g";
   case Say::plan_binder: return "Binder about {0} g in all: {1}.";
   case Say::plan_first: return "{0} g first";
   case Say::plan_first_spoons: return "{0} ({1} g) first";
   case Say::plan_rest_drops: return "{0}, then some {1}";
   case Say::plan_rest: return "{0}, then {1}, the last of it by the drop";
-  case Say::plan_wet: return "{0} mL of wet paint: {1} × {2}, {3} pours.";
-  case Say::plan_wet_no_pans: return "{0} mL of wet paint.";
-  case Say::plan_extras: return "With it, as last time: {0}.";
   case Say::plan_mull: return "Mull about {0} min ({1} to {2}), some {3} passes, to no specks.";
-  case Say::plan_mull_guess: return "Paint of its kind mostly wants {1} to {2} min of mulling.";
-  case Say::plan_portions: return "Over the slab in {0} portions.";
   case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";
   case Say::plan_again_of: return "Again: {0}.";
   case Say::plan_go_on: return "go on with {0}";
@@ -57,6 +48,50 @@ std::string_view english(PlanSay id) {
   case Say::plan_last_sweeter: return "{0}: more honey or glycerin.";
   case Say::plan_last_less_to:
     return "{0}: no more than {1} g of honey to 10 g of gum (own guess).";
+  case Say::plan_tablespoons: return "{0} tbsp";
+  case Say::plan_named_spoons: return "{0} {1}";
+  case Say::plan_by_the_drop: return "drop by drop";
+  case Say::plan_grams_guess: return "a guess: {0} ± {1}";
+  case Say::plan_grams_about: return "{0} ± {1}";
+  case Say::plan_weigh_out: return "weigh out";
+  case Say::plan_spoon_out: return "spoon out";
+  case Say::plan_first_helping: return "first helping";
+  case Say::plan_then: return "then";
+  case Say::plan_by_recipe: return "by the recipe";
+  case Say::plan_as_last: return "as last time";
+  case Say::plan_by_feel: return "by feel";
+  case Say::plan_minutes: return "{0} min";
+  case Say::plan_from_to: return "{0} to {1}";
+  case Say::plan_in_portions: return "of mulling, {0} portions";
+  case Say::plan_of_mulling: return "of mulling";
+  case Say::plan_layers: return "{0} layers";
+  case Say::plan_pans_of: return "{0} × {1}";
+  case Say::plan_ratio: return "{0} g";
+  case Say::plan_ratio_what: return "binder to 10 g";
+  case Say::plan_ratio_last: return "binder to 10 g, as last time";
+  case Say::plan_mL: return "{0} mL";
+  case Say::plan_wet_paint: return "of wet paint";
+  case Say::plan_recipe: return "By the recipe {0}.";
+  case Say::want_as_it_stands: return "as it stands";
+  case Say::want_all_left: return "all that is left";
+  case Say::plan_left: return "{0} g left";
+  case Say::plan_name_and_left: return "{0}, {1}";
+  case Say::plan_leave: return "done";
+  case Say::plan_pigments: return "pigments";
+  case Say::plan_another_pigment: return "another pigment";
+  case Say::plan_recipes: return "recipes";
+  case Say::plan_own_alone: return "mine alone";
+  case Say::plan_all_others: return "all the others";
+  case Say::plan_other_binders: return "other binders";
+  case Say::plan_keep_recipe: return "keep as recipe";
+  case Say::plan_recipe_kept: return "a recipe";
+  case Say::plan_in_spoons: return "spoons";
+  case Say::plan_in_grams: return "grams";
+  case Say::plan_in_parts: return "parts";
+  case Say::plan_what: return "what";
+  case Say::plan_which_binder: return "binder";
+  case Say::plan_how_much_title: return "how much";
+  case Say::plan_no_recipe: return "No recipe of that name.";
   }
   return "";
 }

@@ -101,6 +101,11 @@ std::string_view english(ShelfSay id) {
   case Say::jar_note:
     return "What batches take goes off by itself. Where that has gone wrong, weigh what is left.";
   case Say::jar_none: return "No jar is entered yet.";
+  case Say::recipe_mine: return "mine: no amounts";
+  case Say::recipe_not_mine: return "all of it";
+  case Say::recipe_own_head: return "own head";
+  case Say::recipe_old_notes: return "old notes";
+  case Say::recipe_from_batch: return "a batch";
   }
   return "";
 }

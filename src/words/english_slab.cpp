@@ -106,6 +106,8 @@ std::string_view english(SlabSay id) {
   case Say::ask_spilt: return "how much was lost, in g";
   case Say::ask_other_amount: return "it should have been";
   case Say::ask_parts: return "{0}: how many parts?";
+  case Say::ask_spoons: return "{0}: how many level spoons? ¼ is 0.25";
+  case Say::ask_grams: return "{0}: how many grams?";
   case Say::ask_wanted_pigment: return "pigment, in g";
   case Say::ask_wanted_pans: return "how many pans?";
   case Say::ask_wanted_wet: return "wet paint, in mL";

@@ -99,6 +99,11 @@ enum class ShelfSay {
   jar_weighed,    // 0: date; 1: grams
   jar_note,
   jar_none,
+  recipe_mine,
+  recipe_not_mine,
+  recipe_own_head,
+  recipe_old_notes,
+  recipe_from_batch,
 };
 
 constexpr Table table_of(ShelfSay) { return Table::shelf; }

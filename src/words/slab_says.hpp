@@ -105,6 +105,8 @@ enum class SlabSay {
   ask_spilt,
   ask_other_amount,
   ask_parts,
+  ask_spoons,
+  ask_grams,
   ask_wanted_pigment,
   ask_wanted_pans,
   ask_wanted_wet,

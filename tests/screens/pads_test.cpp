@@ -42,7 +42,7 @@ void look(const hands::Hands& h, std::set<bench::PadKind>& seen) {
 // was put away.
 void see_what_is_seldom(std::set<bench::PadKind>& seen) {
   hands::Hands h;
-  h.tap("pigment pb29");
+  h.choose("pb29");
   h.begin();
   look(h, seen);
   h.tap("add gum_12");

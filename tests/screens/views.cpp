@@ -12,6 +12,7 @@
 #include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
+#include "screens/views_recipes.hpp"
 #include "screens/views_shelf.hpp"
 #include "screens/views_slab.hpp"
 #include "screens/views_today.hpp"
@@ -185,6 +186,7 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     for (const session::Card* card : shelf_of(b, session::CardKind::binder))
       plan.binders.push_back({{PlanPad::binder, card->id}, card->name, "", 0, true});
     plan.name = "Cerulean blue (chromium), 3";
+    plan.finding = Finding::pigment;
     plan.want = Want::pans;
     plan.wanted = 123;
     plan.pan = "half pan";
@@ -193,6 +195,7 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     plan.cautions = {words::PaintSay::caution_dust, words::PaintSay::caution_cobalt};
     for (const words::Sentence care : paint::general_care()) plan.cautions.push_back(care);
     plan.missing = words::BenchSay::plan_choose_pigment;
+    plan.lines = lines();
     v.screen = plan;
     out.push_back({"plan" + on, mm, v});
   }
@@ -351,7 +354,7 @@ std::vector<Case> all(Hand hand) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
     for (const auto add : {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers,
                            add_shelves, add_cards_read, add_blends, add_left_open, add_books,
-                           add_tablets, add_pans, add_weighings, add_todays})
+                           add_tablets, add_pans, add_weighings, add_todays, add_recipes})
       add(out, mm, hand, on);
   }
   return out;

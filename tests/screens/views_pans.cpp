@@ -263,7 +263,8 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
   for (const int batches : {0, 12}) {
     auto& plan = std::get<PlanView>(as("plan", "plan, mulling"));
     plan.mulling = MullingNeeded{{24, 41, 86}, {8, 12, 25}, batches};
-    plan.extras = {{"Honey 1 : 1", 1.25}, {"Ox gall", 0.2}};
+    plan.recipe_kept = true;
+    plan.recipe = "Cerulean blue (chromium), 3";
   }
   using session::Became;
   for (const LastTime& last : {LastTime{Became::wont_rewet, "Honey 1 : 1", 1.2, 14, false, 0},
