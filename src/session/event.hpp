@@ -4,9 +4,9 @@
 #pragma once
 
 #include "session/card.hpp"
+#include "session/immutable.hpp"
 
 #include <cstdint>
-#include <memory>
 #include <optional>
 #include <string>
 #include <tuple>
@@ -34,20 +34,6 @@ struct Began {
   std::string device;
   std::string local; // local time with offset, for people
   bool operator==(const Began&) const = default;
-};
-
-// A value that is large where most are small: copies share it, and nothing can change it.
-template <class T>
-class Immutable {
-public:
-  Immutable(T value = {}) : value_(std::make_shared<const T>(std::move(value))) {}
-  const T& operator*() const { return *value_; }
-  const T* operator->() const { return value_.get(); }
-  std::shared_ptr<const T> shared() const { return value_; }
-  bool operator==(const Immutable& other) const { return *value_ == *other.value_; }
-
-private:
-  std::shared_ptr<const T> value_;
 };
 
 struct LaidOut {

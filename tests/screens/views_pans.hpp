@@ -14,7 +14,8 @@ bench::View view_around(const bench::Bench& b);
 
 // Pans, the Book while it compares, finds and takes a note, and what follows from the plan.
 void add_pans(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
-void add_book_pages(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
+void add_book_pages(std::vector<Case>& out, bench::Size mm, bench::Hand hand,
+                    const std::string& on);
 void add_two(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 
 }
