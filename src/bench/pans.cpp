@@ -65,8 +65,9 @@ std::vector<std::string> other_batches(const Bench& bench, const Now& now) {
     const bool other = id != here && may_have_paint(bench, id);
     if (other && std::find(out.begin(), out.end(), id) == out.end()) out.push_back(id);
   };
-  for (const Due& one : due(bench, now)) put(one.batch);
-  const auto lately = [&](const std::string& id) { return bench.index.poured.count(id) > 0; };
+  for (const Due& one : due(bench, now))
+    if (!is_of_shelf(one)) put(one.of);
+  const auto lately = [&](const std::string& id) { return bench.index.asked.count(id) > 0; };
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id)
     if (lately(*id)) put(*id);
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id) put(*id);

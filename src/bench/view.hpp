@@ -183,6 +183,8 @@ struct PlanView {
   std::optional<BinderRange> range;    // of the blend, in that binder
   std::optional<words::Error> why_not; // it comes to nothing
   std::optional<MullingNeeded> mulling;
+  std::optional<session::Cost> cost;
+  std::string currency;              // of that
   std::optional<LastTime> last_time; // its dry paint was not good
   struct Short {
     std::string name;

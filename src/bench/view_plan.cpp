@@ -120,6 +120,8 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   if (v.planned) v.last_time = last_time(bench, *v.planned);
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
+  if (v.planned) v.cost = cost_of(bench, *v.planned);
+  if (v.cost) v.currency = prices(bench).currency;
   if (v.planned) v.lines = plan_lines(bench, *v.planned);
   if (const session::Card* recipe = shelf_card(bench, recipe_followed(bench))) {
     v.recipe = recipe->name;

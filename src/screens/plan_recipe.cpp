@@ -180,6 +180,14 @@ std::string last_time_words(const bench::LastTime& last) {
   return say(last.as == Became::sticky ? Say::plan_last_less : Say::plan_last_sweeter, {then});
 }
 
+std::string cost_words(const session::Cost& cost, const std::string& currency) {
+  const std::string sum = money_words(cost.sum(), currency);
+  std::string unknown;
+  for (const session::Card& card : cost.unknown)
+    unknown += (unknown.empty() ? "" : ", ") + card.name;
+  return unknown.empty() ? say(Say::plan_costs, {sum}) : say(Say::plan_costs_part, {sum, unknown});
+}
+
 // Where there is room for it.
 std::vector<std::string> also(const bench::PlanView& plan) {
   std::vector<std::string> out;
@@ -194,6 +202,7 @@ std::vector<std::string> also(const bench::PlanView& plan) {
             {minutes_words(plan.mulling->minutes.middle), minutes_words(plan.mulling->minutes.low),
              minutes_words(plan.mulling->minutes.high),
              words::number(std::max(1.0, plan.mulling->passes.middle), 0)}));
+  if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency));
   return out;
 }
 

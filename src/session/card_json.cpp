@@ -158,8 +158,8 @@ void write(const std::vector<Said>& said, const char* name, Json& j) {
 
 std::vector<Said> read_said(Fields& f, const char* name) {
   std::vector<Said> out;
-  for (const Json& object : f.objects_or_none(name)) {
-    Fields one(object);
+  for (const Value* object : f.objects_or_none(name)) {
+    Fields one(*object);
     Said said{one.text("of")};
     for (const SaidIn in : words::all_of<SaidIn>)
       if (one.has(std::string(name_of(in)).c_str())) said.in = in;

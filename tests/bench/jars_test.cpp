@@ -85,6 +85,25 @@ TEST_CASE("a jar bought is counted, and what batches take goes off by itself") {
   CHECK(*shelf(h).stock.a_gram == Approx(0.42));
 }
 
+TEST_CASE("a plan costs what its jars cost, and names what nobody knows the price of") {
+  Hands h;
+  const auto plan = [&] { return std::get<PlanView>(view(h.b, h.now()).screen); };
+  h.tap("plan");
+  h.choose("pb28");
+  h.tap("weigh");
+  h.type("12");
+  CHECK_FALSE(plan().cost); // no price was ever said
+  open_jars_of(h, "pb28");
+  write(h, "currency", "crowns");
+  buy(h, "100", "42");
+  h.tap("plan");
+  REQUIRE(plan().cost);
+  CHECK(plan().currency == "crowns");
+  CHECK(plan().cost->pigment == Approx(5.04));
+  REQUIRE(plan().cost->unknown.size() == 1);
+  CHECK(plan().cost->unknown[0].id == h.b.plan.binder);
+}
+
 TEST_CASE("a jar that cannot be entered so is said, and nothing is lost") {
   Hands h;
   open_jars_of(h, "pb28");

@@ -107,11 +107,11 @@ TEST_CASE("spoons go in as they are said and come out as grams with their width"
 
 TEST_CASE("a powder whose spoon was weighed is no guess") {
   Hands h;
-  for (const char* pad : {"shelf", "card pb28", "fact heap"})
+  for (const char* pad : {"shelf", "card pb28", "change", "fact heap"})
     if (h.shows(pad)) h.tap(pad);
   if (!h.b.number) {
     h.b.shelf_page.search = "pb28";
-    for (const char* pad : {"card pb28", "fact heap"}) h.tap(pad);
+    for (const char* pad : {"card pb28", "change", "fact heap"}) h.tap(pad);
   }
   h.type("0.9");
   h.tap("card_done");
