@@ -21,7 +21,7 @@ Board board_of(const Display& display) {
   Board b;
   b.rows = waits_a_page();
   if (display.upright()) {
-    const double row = (area.h + gap_mm) / 9.3 - gap_mm;
+    const double row = (area.h + gap_mm) / 8.8 - gap_mm;
     b.waits = take_top(area, b.rows * (row + gap_mm) - gap_mm);
     b.lower = take_bottom(area, row);
     b.again = area;

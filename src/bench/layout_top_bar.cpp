@@ -10,6 +10,7 @@ namespace bench {
 namespace {
 
 constexpr double upright_beside_mm = 64; // the other pads of Slab, and all gaps
+constexpr double first_tab_mm = 3;       // by which its longer word makes it wider
 
 }
 
@@ -18,12 +19,14 @@ void lay_out_top_bar(const Bench& bench, Layout& layout) {
   const Size mm = bench.display.mm;
   const double h = top_bar_mm - 2 * gap_mm;
   const double tab = upright ? std::min(14.0, (mm.w - upright_beside_mm) / 6) : 15.5;
+  const double small = upright ? 12 : 13;
   layout.top_bar = {0, 0, mm.w, top_bar_mm};
   double x = margin_mm;
   for (const Screen screen : words::all_of<Screen>) {
     if (screens[screen].tab == words::Sentence{}) continue;
-    add(layout, screens[screen].pad, {x, gap_mm, tab, h});
-    x += tab + gap_mm;
+    const double wide = screen == Screen::today && upright ? tab + first_tab_mm : tab;
+    add(layout, screens[screen].pad, {x, gap_mm, wide, h});
+    x += wide + gap_mm;
   }
   double right = mm.w - margin_mm;
   const auto take_right = [&](double w) {
@@ -33,11 +36,11 @@ void lay_out_top_bar(const Bench& bench, Layout& layout) {
     return box;
   };
   if (!upright) layout.clock = take_right(17);
-  add(layout, TopBarPad::night, take_right(13));
-  add(layout, TopBarPad::sound, take_right(13));
-  if (bench.screen != Screen::slab) add(layout, TopBarPad::tablet, take_right(13));
+  add(layout, TopBarPad::night, take_right(small));
+  add(layout, TopBarPad::sound, take_right(small));
+  if (bench.screen != Screen::slab) add(layout, TopBarPad::tablet, take_right(small));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
-    add(layout, TopBarPad::wipe, take_right(upright ? 22 : 38));
+    add(layout, TopBarPad::wipe, take_right(upright ? 20.5 : 38));
   layout.title = {x, gap_mm, right - x, h};
 }
 

@@ -153,8 +153,10 @@ std::string for_people(const session::Ranges& ranges, const std::vector<Row>& ro
   line(Say::show_hand_slope, {number(hand.slope, 3)});
   line(Say::show_hand_batches, {number(hand.batch_sd, 3), number(hand.pigment_sd, 3)});
   line(Say::show_hand_slips, {number(hand.slips * 100, 1)});
-  line(Say::show_hand_rests_on,
-       {std::to_string(ranges.fit.notes), std::to_string(ranges.names.of_studio)});
+  line(Say::show_hand_rests_on, {words::counted(static_cast<std::size_t>(ranges.fit.notes),
+                                                Say::count_note, Say::count_notes),
+                                 words::counted(static_cast<std::size_t>(ranges.names.of_studio),
+                                                Say::count_batch, Say::count_batches)});
   return out;
 }
 

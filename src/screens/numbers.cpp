@@ -89,6 +89,11 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 2});
   if (two_dangers) out.push_back(first_sentence(slab, weigh_out));
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
+  const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
+    return w.kind == session::WarningKind::clock_ahead;
+  });
+  if (ahead) out.push_back({say(Say::another_clock_ahead), Tone::plain});
+  add_left_out(out, slab.warnings);
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   if (!weigh_out && !slab.to_come.empty())
@@ -98,11 +103,6 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
   if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
   if (slab.advice.sticky) out.push_back({tack_words(slab), Tone::plain});
-  const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
-    return w.kind == session::WarningKind::clock_ahead;
-  });
-  if (ahead) out.push_back({say(Say::another_clock_ahead), Tone::plain});
-  add_left_out(out, slab.warnings);
   if (slab.jar) add_jar(out, *slab.jar);
   if (slab.dried_mL.value >= 0.05)
     out.push_back({say(slab.room_guessed ? Say::dried_off_by_guess : Say::dried_off,

@@ -123,12 +123,12 @@ void draw_pans(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, const G
 void draw_jar(Sheet& sheet, const Rect& r, Colour fill, double share, const Ground& g) {
   const double h = std::min(r.h, 15.0), w = h * 0.82, neck = w * 0.66;
   const double x = r.right() - w, y = r.centre().y - h / 2, lip = h * 0.2, c = x + w / 2;
-  const double inside = h - lip - 1.4, high = std::clamp(share, 0.0, 1.0) * inside;
+  const double inside = h - lip - 2.2, high = std::clamp(share, 0.0, 1.0) * inside;
   const Rect body{x, y + lip, w, h - lip};
   sheet.shapes.push_back(Box{body, 1.8, clear, g.ink, 0.5});
   if (high > 0.8)
     sheet.shapes.push_back(
-        Box{{x + 0.8, body.bottom() - 0.8 - high, w - 1.6, high}, 1, fill, g.ink, fine_mm});
+        Box{{x + 1.2, body.bottom() - 1.2 - high, w - 2.4, high}, 1, fill, g.ink, fine_mm});
   sheet.shapes.push_back(
       Polyline{{{c - neck / 2, y + lip}, {c - neck / 2, y + 0.4}}, 0.5, g.ink, 0});
   sheet.shapes.push_back(
@@ -318,12 +318,12 @@ void draw_again(Sheet& sheet, const TodayView& today) {
   const Theme& t = sheet.theme;
   const Rect& r = sheet.view.layout.more;
   panel(sheet, r);
-  const double y = r.y + 3.2 + cap::body, half = r.w / 2 - 4;
-  write(sheet, {r.x + 4, y}, Anchor::left, slab_bold, t.ink, say(Say::again), half);
+  const double y = r.y + 3.2 + cap::body, head = r.w * 0.48 - 4;
+  write(sheet, {r.x + 4, y}, Anchor::left, slab_bold, t.ink, say(Say::again), head);
   if (today.again.empty())
     return labels(sheet, inset(r, 6), plain(t), {{say(Say::again_none), slab_letters, false, 5}});
   write(sheet, {r.right() - 4, y}, Anchor::right, clean_letters, t.quiet, say(Say::again_which),
-        half);
+        r.w - head - 10);
 }
 
 void draw_nothing(Sheet& sheet, const TodayView& today) {

@@ -23,7 +23,12 @@ void tab(Sheet& sheet, const bench::Pad& pad, words::Sentence name, bench::Scree
   if (sheet.view.pressed == pad.id) g = pressed(g);
   if (here || sheet.view.pressed == pad.id)
     sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, here ? t.ink : clear, outline_mm});
-  labels(sheet, pad.box, g, {{say(name), {cap::body, here, cap::small}, false, 1}});
+  const Point c = pad.box.centre();
+  const double width = pad.box.w - 1;
+  const Lettering bold{cap::body, true, cap::small};
+  const bool fits = !fitted(say(name), width, bold, 1).cut;
+  write(sheet, {c.x, c.y + cap::body / 2}, Anchor::centre, {cap::body, here && fits, cap::small},
+        g.ink, say(name), width);
 }
 
 // How many wait there, on the tab's corner.
@@ -82,7 +87,7 @@ void wipe_pad(Sheet& sheet, const bench::Pad& pad) {
   const Ground g = sheet.view.pressed == pad.id ? pressed(plain(t)) : plain(t);
   sheet.shapes.push_back(
       Box{inset(pad.box, outline_mm / 2), radius_mm, g.fill, t.rule, outline_mm});
-  labels(sheet, pad.box, g, {{say(Say::wipe_glass), slab_letters}});
+  labels(sheet, pad.box, g, {{say(Say::wipe_glass), {cap::body, false, cap::small}}});
 }
 
 // The batch on the slab; in the Book the one that is looked at. Pans says it over the pans.

@@ -12,7 +12,7 @@ slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [-
                                  (1280x800), and in mm as it is on the real display;
                                  --as-studio takes the folder for the studio although another
                                  one, or a disk that is not in now, was there before
-slabside picture shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
+slabside picture today|shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
                  [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
                  [--night] [--language english|pseudo]
                                  a screen without a window, as it was at a time (else now), after
@@ -98,7 +98,7 @@ std::string_view english(CommandsSay id) {
   case Say::show_hand_slope: return "told apart      {0}, the slope of the notes";
   case Say::show_hand_batches: return "differences     {0} between batches, {1} between pigments";
   case Say::show_hand_slips: return "slips           {0} % of the notes";
-  case Say::show_hand_rests_on: return "rests on        {0} notes of {1} batches";
+  case Say::show_hand_rests_on: return "rests on        {0} of {1}";
   case Say::photo_not_there: return "The photo “{0}” cannot be read.";
   case Say::photo_needs_batch:
     return "A photo wants its batch (--batch) and what it is of (--of dot, swatch, pan or slab).";

@@ -8,8 +8,8 @@ std::string_view english(TodaySay id) {
   case Say::on_slab: return "on the slab since {0}";
   case Say::in_jar: return "in the jar since {0}: pour it";
   case Say::layer: return "the next layer can go on, if firm";
-  case Say::verdict: return "look at the pans: {0} days dry";
-  case Say::verdict_one: return "look at the pans: 1 day dry";
+  case Say::verdict: return "day {0}: how are the pans?";
+  case Say::verdict_one: return "day 1: how are the pans?";
   case Say::use_within: return "use within {0} days";
   case Say::use_within_one: return "use within 1 day";
   case Say::use_today: return "use today: its last day";
@@ -20,9 +20,9 @@ std::string_view english(TodaySay id) {
   case Say::left: return "{0} left";
   case Say::of_jar: return "of {0}";
   case Say::again: return "make again";
-  case Say::again_which: return "the last good ones";
+  case Say::again_which: return "last good ones";
   case Say::again_none: return "Paints that you judge good will lie here, ready to be made again.";
-  case Say::again_made: return "made {0}";
+  case Say::again_made: return "{0}";
   case Say::new_paint: return "new paint";
   case Say::new_paint_what: return "any pigment, any binder";
   case Say::reading: return "The studio is being read.";

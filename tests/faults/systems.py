@@ -154,10 +154,11 @@ def packs(slabside, here, outside):
     slabside.run("mend", "--studio", studio, "--fallback", "", "--out", here / "mended")
     assert slabside.shown(here / "mended") == shown
     slabside.run("check", here / "mended")
-    one = next((studio / "sessions").glob("*.jsonl"))
+    names = {file: file.stem.upper() + file.suffix for file in (studio / "sessions").glob("*.jsonl")}
+    one, other_name = next((file, name) for file, name in names.items() if name != file.name)
     twice = outside / "twice"
     (twice / "sessions").mkdir(parents=True)
-    for name in (one.name, one.name.upper().replace(".JSONL", ".jsonl")):
+    for name in (one.name, other_name):
         shutil.copy(one, twice / "sessions" / name)
     slabside.run("pack", "--studio", twice, "--fallback", "", "--out", outside / "twice.zip", status=1)
 

@@ -45,6 +45,9 @@ void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string
   const words::Error why{words::PaintSay::weighing_contradicts, {"111.0", "140.5"}};
   b.folded->warnings = {{session::WarningKind::not_weighed, {"c41e08d5", 12}, "", why}};
   out.push_back({"slab, weighing left out" + on, mm, view(b, {})});
+  Bench dusty = b;
+  dusty.folded->powder_is_dry = true;
+  out.push_back({"slab, weighing left out, mask on" + on, mm, view(dusty, {})});
   const session::Ref before{"c41e08d5", 13}, line{"c41e08d5", 27};
   session::Entry bottle;
   bottle.ref = line;

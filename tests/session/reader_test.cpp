@@ -1,4 +1,4 @@
-#include "make.hpp"
+#include "evening.hpp"
 #include "session/bytes.hpp"
 #include "session/reader.hpp"
 #include "words/session_says.hpp"
@@ -6,40 +6,7 @@
 #include <doctest/doctest.h>
 
 using namespace session;
-
-namespace {
-
-std::string written(const std::vector<Line>& lines) {
-  std::string bytes;
-  std::uint32_t before = 0;
-  for (const Line& line : lines) {
-    const auto encoded = encode(line, before);
-    REQUIRE(encoded);
-    bytes += encoded->bytes;
-    before = encoded->check;
-  }
-  return bytes;
-}
-
-// began, five notes, left
-std::vector<Line> evening() {
-  make::Writer w;
-  for (const Feel feel :
-       {Feel::wont_move, Feel::wont_move, Feel::too_sticky, Feel::right, Feel::too_loose}) {
-    w.wait(10);
-    w.put("7f3a91c2", Felt{feel, By::knife});
-  }
-  w.put("", Left{});
-  return w.log.lines;
-}
-
-std::size_t start_of_line(const std::string& bytes, std::size_t line) {
-  std::size_t at = 0;
-  for (; line > 1; --line) at = bytes.find('\n', at) + 1;
-  return at;
-}
-
-}
+using make::evening, make::start_of_line, make::written;
 
 TEST_CASE("a whole file reads without a word") {
   const File file = read_file("a.jsonl", written(evening()));

@@ -11,8 +11,8 @@ int main(int count, char** words) {
   const double px = std::strtod(words[1], nullptr);
   speed::need(px > 0, "pixels to a millimetre are wanted");
   speed::Sitting sitting(1);
-  for (const char* pad :
-       {"pigment pb28", "weigh", "digit 1", "digit 2", "enter", "begin", "add gum_12", "pass"}) {
+  for (const char* pad : {"plan", "pigment pb28", "weigh", "digit 1", "digit 2", "enter", "begin",
+                          "add gum_12", "pass"}) {
     const bench::Point at = sitting.box(pad).centre();
     std::printf("%.0f %.0f\n", at.x * px, at.y * px);
     sitting.tap(pad);

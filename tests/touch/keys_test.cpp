@@ -58,6 +58,7 @@ TEST_CASE("a pedal drops binder and begins a pass, in this sitting and in the ne
   }
   Hand again(glass, home);
   again.mirror.tablet = kept;
+  again.tap("plan"); // it opens on the batch that was touched just now
   begin(again, "later");
   again.key("b", 'b');
   CHECK(drops(again) == 1);

@@ -48,10 +48,10 @@ TEST_CASE("a tap is heard, and none after the pad that turns sound off") {
   Glass glass(1280, 800);
   Home home;
   const Recording recording(home);
-  Hand hand(glass, home);
+  Hand hand(glass, home, lying, {}, {}, Hand::Begin::where_it_opens);
   recording.goes_on(); // its device is open
   CHECK_FALSE(recording.sounds_from(0));
-  hand.tap("pigment pb29");
+  hand.tap("plan");
   recording.goes_on();
   CHECK(recording.sounds_from(0));
   hand.tap("sound");

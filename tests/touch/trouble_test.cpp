@@ -59,7 +59,8 @@ TEST_CASE("nowhere to write: the pads work, and it is said how much is lost") {
 struct SmallDisk {
   explicit SmallDisk(const Path& at) : path(at) {
     std::filesystem::create_directory(at);
-    mounted = mount("touch", at.c_str(), "tmpfs", 0, "size=4k") == 0;
+    // A page for who it is, and one of lines.
+    mounted = mount("touch", at.c_str(), "tmpfs", 0, "size=8k") == 0;
   }
   ~SmallDisk() {
     if (mounted) umount(path.c_str());
