@@ -2,7 +2,7 @@
 // of each, read from its lines once and again where it changed.
 #pragma once
 
-#include "session/batch.hpp"
+#include "session/stock.hpp"
 
 #include <cstdint>
 #include <map>
@@ -48,9 +48,7 @@ struct BookEntry {
   // layer may go on.
   std::optional<std::int64_t> layer_at;
   std::map<Measured, ToolUse> tools;
-  // Micrograms that went in by card and day since 1970: whole numbers, so that a sum over batches
-  // stays exact while they come and go.
-  std::map<std::pair<std::string, std::int64_t>, std::int64_t> used_ug;
+  std::map<std::string, session::Uses> used_ug; // by card
 };
 
 // An entry as far as its lines were read.
@@ -68,7 +66,9 @@ struct BookIndex {
   std::set<std::string> stale;                   // have changed since
   bool lists_stale = false;                      // bench.batches and bench.discarded are
   std::map<Measured, std::set<ToolUse>> tools;   // of all of them
-  std::map<std::string, std::map<std::int64_t, std::int64_t>> used_ug; // card -> day -> all of it
+  std::map<std::string, session::Uses> used_ug;  // by card, of all of them
+  // By card, what each batch took of it: when it was opened, and which.
+  std::map<std::string, std::map<std::pair<std::int64_t, std::string>, std::int64_t>> took_ug;
   // Of the batch on the slab: some on the way, and all of its lines.
   std::vector<ReadEntry> of_slab;
   std::string slab;

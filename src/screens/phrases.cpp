@@ -165,10 +165,10 @@ struct EventWords {
   std::string operator()(const session::Gathered&) const { return say(Say::did_gathered); }
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
-  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Told,
-                          session::GoesOn, session::SetAside, session::Withdrawn,
-                          session::Corrected, session::Photo, session::Gone, session::Discarded,
-                          session::ClockJumped, session::Left>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
+                          session::StockWeighed, session::Told, session::GoesOn, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::Discarded, session::ClockJumped, session::Left>
                 Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);
@@ -309,6 +309,12 @@ std::string advice_words(const bench::Advice& a) {
       a.kind == Advice::add_drops || a.kind == Advice::too_loose || a.kind == Advice::first_helping;
   const std::string hint = hint_words(a);
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
+}
+
+std::string money_words(double amount, const std::string& currency) {
+  constexpr double small = 0.1;
+  const int decimals = amount > 0 && amount < small ? 3 : 2;
+  return say(Say::money, {currency, words::number(amount, decimals)});
 }
 
 std::string binder_range_words(const bench::BinderRange& r) {

@@ -48,8 +48,9 @@ std::string mark_words(const bench::TrailMark& mark);
 bool is_first(const bench::ToComeView& to_come);
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
 
-std::string tapped_words(const bench::Tapped& amount); // "½ + ¼ tsp", "15 drops"
-std::string minutes_words(double minutes);             // as round as a guess may be, at least 1
+std::string money_words(double amount, const std::string& currency); // small sums to a thousandth
+std::string tapped_words(const bench::Tapped& amount);               // "½ + ¼ tsp", "15 drops"
+std::string minutes_words(double minutes); // as round as a guess may be, at least 1
 
 // "2 entries are not in the sums"; empty: all are.
 std::string left_out_words(const std::vector<session::Warning>& warnings);

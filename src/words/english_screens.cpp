@@ -139,6 +139,10 @@ std::string_view english(ScreensSay id) {
   case Say::card_written: return "what is written on it";
   case Say::card_made_on: return "made on (date)";
   case Say::card_keep_until: return "keep until";
+  case Say::money: return "{0} {1}";
+  case Say::card_bought_on: return "bought on (date)";
+  case Say::card_jar_lot: return "its lot";
+  case Say::card_currency: return "currency";
   case Say::saved_elsewhere: return "studio fails: saved beside it";
   case Say::batch_damaged: return "a file is damaged: entries may be missing";
   }

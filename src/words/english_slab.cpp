@@ -57,6 +57,9 @@ std::string_view english(SlabSay id) {
   case Say::ask_humidity: return "humidity, in %";
   case Say::ask_pour_g: return "what pan {0} took, in g";
   case Say::ask_pan_g: return "pan {0} with its paint, in g";
+  case Say::ask_left: return "{0} that is left, without its jar, in g";
+  case Say::ask_jar_price: return "price of the jar, in {0}; 0: a gift";
+  case Say::ask_jar_g: return "what is in the jar, in g";
   case Say::another_clock_ahead: return "another device's clock is days ahead: look at it";
   case Say::pad_more: return "more…";
   case Say::pad_pigments: return "{0} pigments";
@@ -103,6 +106,8 @@ std::string_view english(SlabSay id) {
   case Say::ask_spilt: return "how much was spilt, in g";
   case Say::ask_other_amount: return "it should have been";
   case Say::ask_parts: return "{0}: how many parts?";
+  case Say::ask_spoons: return "{0}: how many level spoons? ¼ is 0.25";
+  case Say::ask_grams: return "{0}: how many grams?";
   case Say::ask_wanted_pigment: return "pigment, in g";
   case Say::ask_wanted_pans: return "how many pans?";
   case Say::ask_wanted_wet: return "wet paint, in mL";

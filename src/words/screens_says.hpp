@@ -122,6 +122,10 @@ enum class ScreensSay {
   card_written,
   card_made_on,
   card_keep_until,
+  money,
+  card_bought_on,
+  card_jar_lot,
+  card_currency,
   saved_elsewhere,
   batch_damaged,
 };
