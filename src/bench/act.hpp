@@ -6,6 +6,7 @@
 namespace bench {
 
 enum class MorePad;
+enum class ShelfPad;
 
 void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 
@@ -30,6 +31,9 @@ void offer_to_go_on(Bench& bench, const Now& now);
 // Takes up that batch again: a closed one by withdrawing what closed it.
 void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& effects);
 
+// A new plan, of this pigment.
+void plan_pigment(Bench& bench, const std::string& card, const Now& now);
+
 void go_to(Bench& bench, Screen screen);
 void to_all_batches(Bench& bench); // of the Book
 // Records the open card, if it was changed; false, and says why, where it cannot be kept so.
@@ -38,6 +42,13 @@ bool keep_card(Bench& bench, const Now& now, Effects& effects);
 void say_on_card(Bench& bench, const std::string& which, const std::string& text);
 // Of the open card; says why it cannot be that.
 words::Result<double> set_fact(Bench& bench, const std::string& which, double value);
+
+// What is written of the jar that is being entered, and its numbers.
+void say_on_jar(Bench& bench, const std::string& which, const std::string& text);
+words::Result<double> set_on_jar(Bench& bench, const PadId& target, double value, const Now& now,
+                                 Effects& effects);
+void act_on_jars(Bench& bench, ShelfPad pad, const Now& now, Effects& effects);
+void open_jars(Bench& bench, const Now& now);
 
 // Of the pan that is meant: what it took, or weighs.
 words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,

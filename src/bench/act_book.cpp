@@ -4,6 +4,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/ranges.hpp"
+#include "bench/recipes.hpp"
 #include "bench/record.hpp"
 #include "words/lists.hpp"
 
@@ -163,6 +164,14 @@ void again(Bench& bench, const BatchPage& page) {
   go_to(bench, Screen::plan);
 }
 
+// Once; after that it leads to Plan with it.
+void keep_recipe(Bench& bench, const BatchPage& page, const Now& now, Effects& effects) {
+  const std::string kept = recipe_of_batch(bench, page.batch);
+  if (kept.empty()) return keep_recipe_of(bench, page.batch, now, effects);
+  use_recipe(bench, kept, now);
+  go_to(bench, Screen::plan);
+}
+
 // Neither another batch nor a note is wanted.
 void leave(Bench& bench) {
   if (const std::string batch = batch_of(bench.book.page); !batch.empty())
@@ -189,6 +198,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::discard: return batch ? discard(bench, *batch, now, effects) : void();
   case BookPad::have_back: return batch ? have_back(bench, *batch, now, effects) : void();
   case BookPad::discarded: return turn_list(bench);
+  case BookPad::keep_recipe: return batch ? keep_recipe(bench, *batch, now, effects) : void();
   case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
   case BookPad::name_text:
   case BookPad::note_text: return; // text fields

@@ -12,6 +12,7 @@
 #include "bench/pads_shelf.hpp"
 #include "bench/pans.hpp"
 #include "bench/recalibration.hpp"
+#include "bench/recipes.hpp"
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
@@ -47,13 +48,6 @@ std::optional<words::Error> doubt_about_number(const Bench& bench, double value)
   if (!(entry.target == PadId{ShelfPad::fact, "drops_20_g"}) || !card || entry.asked == entry.text)
     return std::nullopt;
   return with_fact(*card, entry.target.arg, value) ? doubt_about_drops(*card, value) : std::nullopt;
-}
-
-words::Result<double> set_parts(Bench& bench, const std::string& card, double parts) {
-  if (!(parts > 0 && parts <= 1000)) return words::failure(words::BenchSay::parts_out_of_range);
-  for (BlendPart& part : bench.plan.blend)
-    if (part.card == card) part.parts = parts;
-  return parts;
 }
 
 // In the plan's own unit. Whole pans.
@@ -120,7 +114,7 @@ struct Use {
     switch (pad) {
     case PlanPad::celsius: return set_room(plan, value, plan.humidity * 100, value, now);
     case PlanPad::humidity: return set_room(plan, plan.celsius, value, value, now);
-    case PlanPad::parts: return set_parts(bench, target.arg, value);
+    case PlanPad::parts: return say_amount(bench, target.arg, value);
     case PlanPad::weigh: return set_wanted(bench, value);
     case PlanPad::pigment:
     case PlanPad::binder:
@@ -131,7 +125,17 @@ struct Use {
     case PlanPad::cautions_read:
     case PlanPad::name:
     case PlanPad::begin:
-    case PlanPad::go_on: return value; // ask for none
+    case PlanPad::go_on:
+    case PlanPad::another_pigment:
+    case PlanPad::recipes:
+    case PlanPad::recipe:
+    case PlanPad::all_others:
+    case PlanPad::say_in:
+    case PlanPad::spoon:
+    case PlanPad::other_binders:
+    case PlanPad::fewer:
+    case PlanPad::more:
+    case PlanPad::keep_recipe: return value; // ask for none
     }
     return value;
   }
@@ -208,7 +212,9 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
   if (const auto pad = target.kind.as<ChoicePad>()) return use(*pad);
   if (const auto pad = target.kind.as<MorePad>()) return use(*pad);
   switch (target.kind.list()) {
-  case PadList::shelf: return set_fact(bench, target.arg, value);
+  case PadList::shelf:
+    return target.kind == ShelfPad::fact ? set_fact(bench, target.arg, value)
+                                         : set_on_jar(bench, target, value, now, effects);
   case PadList::pans:
     return target.kind == PansPad::room
                ? set_room_of(bench, pans_batch(bench), asks_humidity(target), value, now, effects)

@@ -41,6 +41,7 @@ void pour_one(Bench& bench, int number, const Now& now, Effects& effects) {
     return say_error(bench, {words::BenchSay::pans_still_wet, {std::to_string(number)}}, now);
   const auto card = pan ? std::optional(pan->card) : pan_card(bench);
   if (card) pour(bench, {number, number, card->id, std::nullopt}, now, effects);
+  show_pan(bench, number);
 }
 
 void pour_all(Bench& bench, const Now& now, Effects& effects) {
@@ -75,15 +76,13 @@ void judge(Bench& bench, session::Became as, const Now& now, Effects& effects) {
   record_of_pans(bench, verdict, now, effects);
 }
 
-void undo(Bench& bench, const Now& now, Effects& effects) {
+void undo_of_pans(Bench& bench, const Now& now, Effects& effects) {
   if (const auto target = undo_target(bench, *bench.pans.folded))
     record_of_pans(bench, session::Withdrawn{target->ref}, now, effects);
 }
 
-void turn_to(Bench& bench, bool newer, const Now& now) {
-  const auto next = other_batch(bench, pans_batch(bench), newer);
-  if (!next) return;
-  bench.pans.batch = *next;
+void turn_to(Bench& bench, const std::string& batch, const Now& now) {
+  bench.pans.batch = batch;
   bench.pans.card.clear();
   open_pans(bench, now);
 }
@@ -129,7 +128,7 @@ words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, co
 
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (!bench.pans.folded) return;
-  if (pad.kind == SharedPad::undo) return undo(bench, now, effects);
+  if (pad.kind == SharedPad::undo) return undo_of_pans(bench, now, effects);
   const auto own = pad.kind.as<PansPad>();
   if (!own) return;
   switch (*own) {
@@ -150,8 +149,10 @@ void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effect
     return;
   case PansPad::all_pans: bench.pans.pan = 0; return;
   case PansPad::more_pans: bench.pans.page = (bench.pans.page + 1) % pan_pages(bench); return;
-  case PansPad::batch_back: return turn_to(bench, false, now);
-  case PansPad::batch_on: return turn_to(bench, true, now);
+  case PansPad::batch: return turn_to(bench, pad.arg, now);
+  case PansPad::more_batches:
+    bench.pans.others_page = (bench.pans.others_page + 1) % other_pages(bench);
+    return;
   }
 }
 

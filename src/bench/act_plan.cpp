@@ -5,7 +5,10 @@
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/planning.hpp"
+#include "bench/recipes.hpp"
 #include "bench/record.hpp"
+#include "bench/shelf.hpp"
+#include "paint/heap.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
 
@@ -15,22 +18,10 @@ namespace bench {
 
 namespace {
 
-// Everything but the room and the binder: the next batch is another colour.
-void clear(PlanState& plan) {
-  PlanState next;
-  next.binder = plan.binder;
-  next.pan = plan.pan;
-  next.celsius = plan.celsius;
-  next.humidity = plan.humidity;
-  next.room_guessed = plan.room_guessed;
-  next.room_read_at = plan.room_read_at;
-  plan = next;
-}
-
-bool is_in(const PlanState& plan, const std::string& card) {
-  return card == plan.binder || card == plan.pan ||
+bool is_in(const Bench& bench, const PlanState& plan, const std::string& card) {
+  return card == plan.binder || card == plan.pan || card == recipe_followed(bench) ||
          std::any_of(plan.blend.begin(), plan.blend.end(),
-                     [&](const BlendPart& part) { return part.card == card; });
+                     [&](const BlendPart& part) { return part.card == card || part.with == card; });
 }
 
 // What every slab has beside pigment and binder: the other liquids, and of the tools the first.
@@ -40,7 +31,8 @@ bool always_there(const Bench& bench, const session::Card& card) {
   case CardKind::pigment:
   case CardKind::binder:
   case CardKind::pan:
-  case CardKind::paint: return false;
+  case CardKind::paint:
+  case CardKind::recipe: return false;
   case CardKind::dropper:
   case CardKind::spoon:
   case CardKind::slab:
@@ -49,15 +41,27 @@ bool always_there(const Bench& bench, const session::Card& card) {
   case CardKind::honey:
   case CardKind::glycerin:
   case CardKind::wetting_aid:
-  case CardKind::other: return true;
+  case CardKind::other: return !makes_binder(card);
   }
   return true;
 }
 
-// What was typed as pigment is what was weighed; what was worked out from pans is still to be.
+// As it was said: by a spoon, or weighed.
+session::Added added_as_said(const BlendPart& part) {
+  using session::SaidIn;
+  const session::Unit unit = part.in == SaidIn::spoons  ? session::Unit::spoons
+                             : part.in == SaidIn::drops ? session::Unit::drops
+                                                        : session::Unit::g;
+  return {part.card, unit, part.parts, unit == session::Unit::g ? "" : part.with};
+}
+
+// What was typed as pigment is what was measured out; what was worked out from pans is still to be.
 void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, const Now& now,
                  Effects& effects) {
   const auto grams = planned(bench);
+  if (plan.want == Want::as_it_stands && grams && *grams)
+    for (const BlendPart& part : plan.blend)
+      if (shelf_card(bench, part.card)) record(bench, batch, added_as_said(part), now, effects);
   if (plan.want != Want::pigment_g || !grams || !*grams) return;
   for (const PlannedPigment& p : (*grams)->pigments)
     record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
@@ -75,7 +79,18 @@ void keep_plan(Bench& bench, const std::string& batch, const Now& now, Effects& 
   if (shelf_card(bench, bench.plan.binder))
     kept.takes.push_back({bench.plan.binder, p.as_made ? std::optional(p.binder_g) : std::nullopt});
   for (const PlannedPigment& extra : p.extras) kept.takes.push_back({extra.card, extra.grams});
+  kept.recipe = recipe_followed(bench);
   record(bench, batch, std::move(kept), now, effects);
+}
+
+// A powder that goes in by a spoon nobody weighed has the guess, and its width, on its card for
+// this batch alone.
+session::Card as_laid_out(const PlanState& plan, session::Card card) {
+  auto* pigment = std::get_if<session::PigmentCard>(&card.facts);
+  for (const BlendPart& part : plan.blend)
+    if (pigment && part.card == card.id && part.in == session::SaidIn::spoons)
+      pigment->pigment = paint::with_heap(pigment->pigment);
+  return card;
 }
 
 void begin(Bench& bench, const Now& now, Effects& effects) {
@@ -87,15 +102,15 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
          effects);
   if (plan.cautions_seen) record(bench, batch, session::CautionsSeen{}, now, effects);
   for (const session::Card& card : bench.shelf)
-    if (is_in(plan, card.id) || always_there(bench, card))
-      lay_out_card(bench, batch, card, now, effects);
+    if (is_in(bench, plan, card.id) || always_there(bench, card))
+      lay_out_card(bench, batch, as_laid_out(plan, card), now, effects);
   keep_plan(bench, batch, now, effects);
   put_pigment(bench, plan, batch, now, effects);
   bench.batch = batch;
   bench.begun = plan;
   bench.batches.push_back(batch);
   learn_lessons(bench);
-  clear(bench.plan);
+  clear_plan(bench.plan);
   bench.amount = {};
   bench.dropper.clear();
   refold(bench, now);
@@ -109,6 +124,14 @@ void rename(Bench& bench) {
       proposed_name(bench, made_again(plan).empty() ? name_of_blend(bench) : plan.again_name);
 }
 
+// For a pigment more: that of the last one, else the shelf's first.
+std::string spoon_of_blend(const Bench& bench) {
+  const auto& blend = bench.plan.blend;
+  if (!blend.empty() && !blend.back().with.empty()) return blend.back().with;
+  const auto spoons = shelf_of(bench, session::CardKind::spoon);
+  return spoons.empty() ? "" : spoons.front()->id;
+}
+
 // In or out of the blend.
 void turn_pigment(Bench& bench, const std::string& id, const Now& now) {
   PlanState& plan = bench.plan;
@@ -116,7 +139,11 @@ void turn_pigment(Bench& bench, const std::string& id, const Now& now) {
   plan.cautions_seen = plan.reading = false;
   if (gone == 0 && plan.blend.size() == most_pigments)
     return say_error(bench, {words::BenchSay::blend_full, {std::to_string(most_pigments)}}, now);
-  if (gone == 0) plan.blend.push_back({id, 1});
+  const bool first = plan.blend.empty();
+  if (gone == 0) plan.blend.push_back({id, 1, plan.said_in, spoon_of_blend(bench)});
+  // The first of a new blend was all that was looked for; of several, the hand says when.
+  if (first || plan.blend.empty()) plan.finding = Finding::nothing;
+  if (gone == 0) plan.page = 0;
   rename(bench);
 }
 
@@ -128,10 +155,38 @@ void next_pan(Bench& bench) {
   bench.plan.pan = now == pans.end() || now + 1 == pans.end() ? pans.front()->id : (*(now + 1))->id;
 }
 
+bool serves(const Bench& bench, Want want) {
+  const auto& blend = bench.plan.blend;
+  if (want == Want::as_it_stands)
+    return !blend.empty() && blend.front().in != session::SaidIn::parts;
+  if (want != Want::all_left) return true;
+  return std::any_of(blend.begin(), blend.end(), [&](const BlendPart& part) {
+    const session::Card* card = shelf_card(bench, part.card);
+    return card && left_of(bench, *card);
+  });
+}
+
 // A number of grams is none of pans.
 void next_want(Bench& bench) {
-  bench.plan.want = words::next_of(bench.plan.want);
+  do bench.plan.want = words::next_of(bench.plan.want);
+  while (!serves(bench, bench.plan.want));
   bench.plan.wanted = 0;
+}
+
+// One pan, gram or millilitre.
+void step_wanted(PlanState& plan, double by) { plan.wanted = std::max(0.0, plan.wanted + by); }
+
+void find(PlanState& plan, Finding what) {
+  plan.finding = plan.finding == what ? Finding::nothing : what;
+  plan.page = 0;
+  plan.search.clear();
+}
+
+// Found or not: back to what was chosen.
+void leave_finder(PlanState& plan) {
+  plan.finding = Finding::nothing;
+  plan.search.clear();
+  plan.page = 0;
 }
 
 }
@@ -171,7 +226,7 @@ void make_again(Bench& bench, const std::string& id) {
   const Folded batch = fold_of(bench, id);
   if (!batch) return;
   PlanState& plan = bench.plan;
-  clear(plan);
+  clear_plan(plan);
   for (const session::Total& total : batch->totals) {
     const bool pigment = total.card.kind() == session::CardKind::pigment && total.grams.value > 0;
     if (pigment && plan.blend.size() < most_pigments && shelf_card(bench, total.card.id)) {
@@ -190,13 +245,35 @@ void make_again(Bench& bench, const std::string& id) {
   go_to(bench, Screen::plan);
 }
 
+void plan_pigment(Bench& bench, const std::string& card, const Now& now) {
+  clear_plan(bench.plan);
+  turn_pigment(bench, card, now);
+  go_to(bench, Screen::plan);
+}
+
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   PlanState& plan = bench.plan;
   if (pad.kind == SharedPad::page_back) --plan.page;
   if (pad.kind == SharedPad::page_on) ++plan.page;
+  if (pad.kind == SharedPad::leave) return leave_finder(plan);
   const auto own = pad.kind.as<PlanPad>();
   if (!own) return;
   switch (*own) {
+  case PlanPad::another_pigment: return find(plan, Finding::pigment);
+  case PlanPad::recipes: return find(plan, Finding::recipe);
+  case PlanPad::recipe: return use_recipe(bench, std::string(pad.arg), now);
+  case PlanPad::all_others:
+    plan.all_cards = !plan.all_cards;
+    plan.page = 0;
+    return;
+  case PlanPad::say_in:
+    if (const auto in = session::said_in_named(pad.arg)) say_in(bench, *in);
+    return;
+  case PlanPad::spoon: return next_spoon(bench, pad.arg);
+  case PlanPad::other_binders: ++plan.binder_page; return;
+  case PlanPad::fewer: return step_wanted(plan, -1);
+  case PlanPad::more: return step_wanted(plan, 1);
+  case PlanPad::keep_recipe: return keep_recipe_of_plan(bench, now, effects);
   case PlanPad::pigment: return turn_pigment(bench, pad.arg, now);
   case PlanPad::binder: plan.binder = pad.arg; return;
   case PlanPad::by_volume: plan.by_volume = !plan.by_volume; return;

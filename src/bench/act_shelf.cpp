@@ -2,10 +2,12 @@
 #include "bench/card_cautions.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
+#include "bench/colour_chart.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
+#include "bench/shelf_list.hpp"
 #include "words/calendar.hpp"
 
 #include <algorithm>
@@ -24,6 +26,7 @@ void close_card(Bench& bench) {
   bench.shelf_page.card.reset();
   bench.shelf_page.changed = bench.shelf_page.is_new = false;
   bench.shelf_page.choosing = false;
+  bench.shelf_page.on = CardPage::facts;
 }
 
 void turn_choice(ShelfState& page, const std::string& which) {
@@ -41,7 +44,44 @@ void turn_choice(ShelfState& page, const std::string& which) {
 void open_card(Bench& bench, const std::string& id) {
   ShelfState& page = bench.shelf_page;
   close_card(bench);
-  if (const auto* card = find(page.away ? bench.away : bench.shelf, id)) page.card = *card;
+  const auto* card = find(page.away ? bench.away : bench.shelf, id);
+  if (!card) return;
+  page.card = *card;
+  if (is_read(*card) && !page.away) page.on = CardPage::reading;
+}
+
+// From its figures, its jars or the chart: to what is read where it is, else the card is closed.
+void back_to_card(Bench& bench) {
+  ShelfState& page = bench.shelf_page;
+  const bool from_chart = page.on == CardPage::hues || page.on == CardPage::shades;
+  if (page.card && from_chart)
+    page.on = CardPage::facts;
+  else if (page.card && is_read(*page.card) && !page.away)
+    page.on = CardPage::reading;
+  else if (page.on == CardPage::jars)
+    page.on = CardPage::facts;
+  else
+    close_card(bench);
+}
+
+void choose_shade(ShelfState& page, const std::string& place) {
+  auto* pigment = std::get_if<session::PigmentCard>(&page.card->facts);
+  if (!pigment) return;
+  pigment->colour = chart_shades(page.hue)[static_cast<std::size_t>(std::stoi(place))];
+  page.changed = true;
+  page.on = CardPage::facts;
+}
+
+void read_batch(Bench& bench, const std::string& batch) {
+  bench.book.page = BatchPage{batch, {}};
+  go_to(bench, Screen::book);
+}
+
+// Laid out as it is, it is the maker's own.
+void tick(Bench& bench, const Now& now, Effects& effects) {
+  record(bench, "", session::LaidOut{*bench.shelf_page.card}, now, effects);
+  restock(bench);
+  bench.shelf_page.others = false;
 }
 
 void new_card(Bench& bench, const Now& now) {
@@ -105,6 +145,7 @@ namespace {
 void show_kind(ShelfState& page, const std::string& name) {
   if (const auto kind = shelf_tabs.find(&ShelfTab::name, std::string_view(name))) page.kind = *kind;
   page.page = 0;
+  page.others = false;
 }
 
 // What leaves the open card; it is kept before.
@@ -118,7 +159,26 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
     return close_card(bench);
   case ShelfPad::card: return open_card(bench, arg);
   case ShelfPad::new_card: return new_card(bench, now);
-  case ShelfPad::card_done: return close_card(bench);
+  case ShelfPad::card_done: return back_to_card(bench);
+  case ShelfPad::others:
+    page.others = !page.others;
+    page.page = 0;
+    return close_card(bench);
+  case ShelfPad::jars: return open_jars(bench, now);
+  case ShelfPad::make: return plan_pigment(bench, page.card->id, now);
+  case ShelfPad::batch_of: return read_batch(bench, arg);
+  case ShelfPad::to_card:
+  case ShelfPad::tick:
+  case ShelfPad::change:
+  case ShelfPad::chart:
+  case ShelfPad::hue:
+  case ShelfPad::shade:
+  case ShelfPad::jar_g:
+  case ShelfPad::jar_price:
+  case ShelfPad::jar_says:
+  case ShelfPad::jar_in:
+  case ShelfPad::jar_back:
+  case ShelfPad::left_g:
   case ShelfPad::put_away:
   case ShelfPad::bring_back:
   case ShelfPad::fact:
@@ -139,7 +199,20 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   const auto own = pad.kind.as<ShelfPad>();
   if (!own) return;
   switch (*own) {
-  case ShelfPad::fact: return open_number(bench, pad);
+  case ShelfPad::fact:
+  case ShelfPad::jar_g:
+  case ShelfPad::jar_price:
+  case ShelfPad::left_g: return open_number(bench, pad);
+  case ShelfPad::jar_in:
+  case ShelfPad::jar_back: return act_on_jars(bench, *own, now, effects);
+  case ShelfPad::tick: return tick(bench, now, effects);
+  case ShelfPad::change: page.on = CardPage::facts; return;
+  case ShelfPad::chart: page.on = CardPage::hues; return;
+  case ShelfPad::hue:
+    page.hue = std::stoi(pad.arg);
+    page.on = CardPage::shades;
+    return;
+  case ShelfPad::shade: return choose_shade(page, pad.arg);
   case ShelfPad::choice: return turn_choice(page, pad.arg);
   case ShelfPad::caution:
     turn_caution(*page.card, pad.arg);
@@ -149,7 +222,13 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   case ShelfPad::cautions_chosen: page.choosing = false; return;
   case ShelfPad::put_away: return put_away(bench, now, effects);
   case ShelfPad::bring_back: return bring_back(bench, now, effects);
-  case ShelfPad::says: return; // a text field
+  case ShelfPad::says:
+  case ShelfPad::jar_says: return; // text fields
+  case ShelfPad::to_card: return back_to_card(bench);
+  case ShelfPad::others:
+  case ShelfPad::jars:
+  case ShelfPad::make:
+  case ShelfPad::batch_of:
   case ShelfPad::kind_of:
   case ShelfPad::kept_away:
   case ShelfPad::card:

@@ -5,6 +5,7 @@
 #include "bench/pads_shared.hpp"
 #include "bench/pads_today.hpp"
 #include "bench/pans.hpp"
+#include "bench/shelf_list.hpp"
 #include "bench/today.hpp"
 
 #include <algorithm>
@@ -28,6 +29,7 @@ void lead_to_shelf(Bench& bench, ShelfKind kind, const std::string& card) {
   if (const session::Card* known = shelf_card(bench, card)) {
     bench.shelf_page.kind = shelf_kind(known->kind());
     bench.shelf_page.card = *known;
+    if (is_read(*known)) bench.shelf_page.on = CardPage::reading;
   }
   go_to(bench, Screen::shelf);
 }

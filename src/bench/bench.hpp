@@ -9,12 +9,14 @@
 #include "bench/folds.hpp"
 #include "bench/layout.hpp"
 #include "bench/panel.hpp"
+#include "bench/plan_state.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
 #include "session/mulled.hpp"
 #include "session/offsets.hpp"
 #include "session/ranges.hpp"
 #include "session/reader.hpp"
+#include "session/shelf.hpp"
 
 #include <functional>
 #include <map>
@@ -181,23 +183,6 @@ struct NumberEntry {
   std::string asked = {}; // the text that was doubted: entered again, it is meant
 };
 
-struct BlendPart {
-  std::string card;
-  double parts = 1;
-  bool operator==(const BlendPart&) const = default;
-};
-inline constexpr std::size_t most_pigments = 4;
-
-// What an earlier batch came to, in its own blend and binder.
-struct AsMade {
-  std::vector<BlendPart> blend;
-  std::string binder;
-  double binder_g = 0;  // to 1 g of pigment
-  double liquid_mL = 0; // likewise, of all that was there when it was right, else in the end
-  double first = 0;     // flow of its first helping; 0: none
-  std::vector<std::pair<std::string, double>> extras; // cards beside pigment and binder; g likewise
-};
-
 // Of the batch on the slab, as long as its pigments are these.
 struct EarlierBatches {
   std::string of;
@@ -206,33 +191,11 @@ struct EarlierBatches {
   Folded made;                            // the batch that it makes again; null: none
 };
 
-enum class Want { pigment_g, pans, wet_mL, dried_g };
+enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass, recipe };
 
-struct PlanState {
-  std::vector<BlendPart> blend; // empty: nothing chosen
-  bool by_volume = false;       // its parts; else by weight
-  std::string binder;
-  std::string name;
-  bool name_typed = false; // else the name follows the pigment
-  std::string search;
-  int page = 0;
-  Want want = Want::pigment_g;
-  double wanted = 0;    // of that; 0: not said
-  std::string pan;      // card
-  std::string again_of; // batch; empty: none. See made_again
-  std::string again_name;
-  std::vector<std::string> again_cards; // its pigments, sorted
-  std::string go_on;                    // batch that was left open; empty: none
-  std::optional<AsMade> as_made;        // of that batch
-  bool reading = false;                 // the cautions lie open
-  bool cautions_seen = false;
-  double celsius = 21;
-  double humidity = 0.5;
-  bool room_guessed = true;
-  std::int64_t room_read_at = 0; // ms since 1970, unless it is guessed
-};
-
-enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass };
+// What lies open of a card: its figures to be changed, a pigment as it is read, its jars, the chart
+// of colours.
+enum class CardPage { facts, reading, jars, hues, shades };
 
 struct ShelfState {
   ShelfKind kind = ShelfKind::pigment;
@@ -244,6 +207,10 @@ struct ShelfState {
   bool is_new = false;
   bool choosing = false; // its cautions, in place of the card
   int caution_page = 0;
+  bool others = false; // lists what is not the maker's own
+  CardPage on = CardPage::facts;
+  int hue = 0;         // of the chart, while a shade is chosen
+  session::Bought jar; // as far as it is entered
 };
 
 struct TodayState {
@@ -257,8 +224,10 @@ struct PansState {
   bool judging = false; // else pouring
   int pan = 0;          // tapped last; 0: all
   int page = 0;
-  std::string card; // of the pan; empty: as poured last, else the shelf's first
-  Folded folded;    // as of the last step that folded it
+  std::string card;                // of the pan; empty: as poured last, else the shelf's first
+  std::vector<std::string> others; // batches that may have paint, as they lay when Pans was opened
+  int others_page = 0;
+  Folded folded; // as of the last step that folded it
 };
 
 // What the batches have taught of the range, as far as they were looked through.
@@ -292,7 +261,12 @@ struct Mulling {
     std::optional<paint::MullTime> time; // until there are no specks
     int batches = 0;                     // with dots, of the pigment known least
   };
-  Expected slab, plan;
+  Expected slab, plan, card; // of the shelf, that is read
+};
+
+// What became of dry paint, by batch, and what of it is said of the plan.
+struct Rewetting {
+  std::map<std::string, session::DriedPaint> of; // that on the slab is left out while it is open
 };
 
 struct Sitting { // this run of the program as a session
@@ -346,6 +320,8 @@ struct Bench {
 
   std::vector<session::Card> shelf; // what may be used: what ships, as the workshop edited it
   std::vector<session::Card> away;  // put away
+  std::set<std::string> own;        // cards that somebody laid out on the shelf
+  session::Stocks stock;            // what was bought and weighed of them
   std::vector<session::Log> logs;   // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
   session::Offsets offsets;                                  // of their devices' clocks
@@ -368,6 +344,7 @@ struct Bench {
   Learning learning;                    // and of the range
   Expected expected;                    // what it says of the batch on the slab
   Mulling mulling;
+  Rewetting rewetting;
 };
 
 // An empty bench with the shelf that ships: one session, not yet begun on disk.

@@ -1,6 +1,7 @@
 #include "bench/binder_range.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/recipes.hpp"
 #include "session/amounts.hpp"
 
 #include <cmath>
@@ -54,8 +55,12 @@ std::optional<BinderRange> binder_range(const Bench& bench,
   if (!prediction) return std::nullopt;
   const auto [low, middle, high] = session::nine_in_ten(paint::spread_of(*prediction));
   const double g_per_mL = 10 / pigment_g / paint::mL_per_g(material->parts);
-  return BinderRange{binder.name, middle * g_per_mL, low * g_per_mL, high * g_per_mL,
-                     than(taught_in(ranges.names, mL), dry_gum)};
+  return BinderRange{binder.name,
+                     middle * g_per_mL,
+                     low * g_per_mL,
+                     high * g_per_mL,
+                     than(taught_in(ranges.names, mL), dry_gum),
+                     g_per_mL};
 }
 
 std::optional<BinderRange> range_of_plan(const Bench& bench) {
@@ -65,7 +70,9 @@ std::optional<BinderRange> range_of_plan(const Bench& bench) {
     if (const session::Card* card = shelf_card(bench, part.card)) {
       const double g_per_mL = pigment_of(*card).pigment.g_per_mL;
       if (!(g_per_mL > 0)) return std::nullopt;
-      mL.push_back({card, bench.plan.by_volume ? part.parts : part.parts / g_per_mL});
+      const auto said = grams_said(bench, part);
+      const double g = said ? said->g.value : part.parts;
+      mL.push_back({card, bench.plan.by_volume && !said ? g : g / g_per_mL});
     }
   return binder ? binder_range(bench, mL, *binder) : std::nullopt;
 }

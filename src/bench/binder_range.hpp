@@ -10,6 +10,7 @@ struct BinderRange {
   std::string binder;                         // its name
   double g = 0, low_g = 0, high_g = 0;        // to 10 g of pigment; nine in ten of what it may be
   Than than = as_taught;
+  double g_per_flow = 0; // g of it to 10 g of pigment, to a flow of 1
 };
 
 // Of these mL of pigments together. Absent where nothing can be said.

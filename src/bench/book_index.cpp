@@ -56,7 +56,7 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::Added& a) {
     if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
-    to.entry.used_ug[{a.of, line->at / session::a_day_ms}] += micrograms(a);
+    to.entry.used_ug[a.of][session::use_minute(line->at)] += micrograms(a);
   }
   void operator()(const session::Verdict& v) {
     to.entry.verdicts.push_back({line->ref, line->at, v});
@@ -83,12 +83,12 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::Discarded&) { to.entry.discarded = true; }
   template <words::one_of<
-      session::Began, session::LaidOut, session::PutAway, session::Told, session::Planned,
-      session::RoomSet, session::CautionsSeen, session::Felt, session::GoesOn, session::Dot,
-      session::Trouble, session::BottleWeighed, session::CountLost, session::Weighed,
-      session::AsBefore, session::Found, session::PanWeighed, session::Noted, session::SetAside,
-      session::Confirmed, session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-      session::ClockJumped, session::Left, session::Unknown>
+      session::Began, session::LaidOut, session::PutAway, session::Bought, session::StockWeighed,
+      session::Told, session::Planned, session::RoomSet, session::CautionsSeen, session::Felt,
+      session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed, session::CountLost,
+      session::Weighed, session::AsBefore, session::Found, session::PanWeighed, session::Noted,
+      session::SetAside, session::Confirmed, session::Withdrawn, session::Corrected, session::Photo,
+      session::Gone, session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
 
@@ -187,14 +187,33 @@ std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const 
   return entry;
 }
 
-void count_out(BookIndex& index, const BookEntry& entry) {
-  for (const auto& [measured, use] : entry.tools) index.tools[measured].erase(use);
-  for (const auto& [of, ug] : entry.used_ug) index.used_ug[of.first][of.second] -= ug;
+std::int64_t sum_of(const session::Uses& uses) {
+  std::int64_t ug = 0;
+  for (const auto& [minute, one] : uses) ug += one;
+  return ug;
 }
 
-void count_in(BookIndex& index, const BookEntry& entry) {
+// Minutes in which nothing is used any more are forgotten: an empty one is no use.
+void count_uses(session::Uses& all, const session::Uses& uses, int sign) {
+  for (const auto& [minute, ug] : uses)
+    if ((all[minute] += sign * ug) == 0) all.erase(minute);
+}
+
+void count_out(BookIndex& index, const std::string& batch, const BookEntry& entry) {
+  for (const auto& [measured, use] : entry.tools) index.tools[measured].erase(use);
+  for (const auto& [card, uses] : entry.used_ug) {
+    count_uses(index.used_ug[card], uses, -1);
+    index.took_ug[card].erase({entry.opened_at, batch});
+  }
+}
+
+void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry) {
   for (const auto& [measured, use] : entry.tools) index.tools[measured].insert(use);
-  for (const auto& [of, ug] : entry.used_ug) index.used_ug[of.first][of.second] += ug;
+  for (const auto& [card, uses] : entry.used_ug) {
+    count_uses(index.used_ug[card], uses, 1);
+    if (const std::int64_t ug = sum_of(uses); ug > 0)
+      index.took_ug[card][{entry.opened_at, batch}] = ug;
+  }
 }
 
 bool stands_in(const std::vector<std::string>& list, const std::string& batch) {
@@ -217,14 +236,14 @@ void list_batches(Bench& bench) {
 void read_anew(Bench& bench, const std::string& batch, const Now& now) {
   bench.index.asked.erase(batch);
   if (const auto before = bench.index.of.find(batch); before != bench.index.of.end()) {
-    count_out(bench.index, before->second);
+    count_out(bench.index, batch, before->second);
     bench.index.of.erase(before);
   }
   auto entry = entry_of(bench, batch, now);
   const bool listed = entry && !entry->discarded;
   bench.index.lists_stale = bench.index.lists_stale || listed != stands_in(bench.batches, batch);
   if (!entry) return;
-  count_in(bench.index, *entry);
+  count_in(bench.index, batch, *entry);
   if (listed && asked_lately(*entry, now)) bench.index.asked.insert(batch);
   bench.index.of[batch] = *std::move(entry);
 }

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "bench/pan_times.hpp"
-#include "session/batch.hpp"
+#include "session/stock.hpp"
 
 #include <cstdint>
 #include <map>
@@ -52,9 +52,7 @@ struct BookEntry {
       0; // of paint that pans were poured of in the last weeks, unless they were judged
   std::optional<WeighAgain> weigh_again; // of those pans
   std::map<Measured, ToolUse> tools;
-  // Micrograms that went in by card and day since 1970: whole numbers, so that a sum over batches
-  // stays exact while they come and go.
-  std::map<std::pair<std::string, std::int64_t>, std::int64_t> used_ug;
+  std::map<std::string, session::Uses> used_ug; // by card
 };
 
 // An entry as far as its lines were read.
@@ -72,7 +70,9 @@ struct BookIndex {
   std::set<std::string> stale;                   // have changed since
   bool lists_stale = false;                      // bench.batches and bench.discarded are
   std::map<Measured, std::set<ToolUse>> tools;   // of all of them
-  std::map<std::string, std::map<std::int64_t, std::int64_t>> used_ug; // card -> day -> all of it
+  std::map<std::string, session::Uses> used_ug;  // by card, of all of them
+  // By card, what each batch took of it: when it was opened, and which.
+  std::map<std::string, std::map<std::pair<std::int64_t, std::string>, std::int64_t>> took_ug;
   // Of the batch on the slab: some on the way, and all of its lines.
   std::vector<ReadEntry> of_slab;
   std::string slab;

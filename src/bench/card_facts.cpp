@@ -3,7 +3,6 @@
 #include "bench/card_dropper.hpp"
 #include "bench/choices.hpp"
 #include "paint/binder.hpp"
-#include "paint/catalogue.hpp"
 #include "paint/measure.hpp"
 #include "paint/water.hpp"
 #include "session/amounts.hpp"
@@ -94,6 +93,26 @@ words::Result<Card> with_weighed_water(Card card, double water_g) {
   return card;
 }
 
+Figure depth_of(const Card& card) {
+  const auto* pan = std::get_if<session::PanCard>(&card.facts);
+  return {pan ? pan->depth_mm : 0, 0};
+}
+
+// A pan that is as wide as a coin or as a plate: a slip of the finger, or of the other figure (own
+// estimate).
+words::Result<Card> with_depth(Card card, double mm) {
+  constexpr double least_cm2 = 0.5, most_cm2 = 100;
+  auto* pan = std::get_if<session::PanCard>(&card.facts);
+  if (!pan) return card;
+  const double cm2 = pan->full.mL / mm * 10;
+  if (cm2 < least_cm2 || cm2 > most_cm2)
+    return words::failure(
+        words::BenchSay::pan_depth_unlikely,
+        {words::Number(mm, 1), words::Number(pan->full.mL, 1), words::Number(cm2, 1)});
+  pan->depth_mm = mm;
+  return card;
+}
+
 enum class FactKind {
   g_per_mL,
   oil,
@@ -107,6 +126,7 @@ enum class FactKind {
   drops,
   water_in_spoon,
   water_in_pan,
+  pan_depth,
   slab_cm2,
   muller_cm2
 };
@@ -164,6 +184,8 @@ constexpr words::EnumTable<FactKind, FactRow> fact_rows{{
     {FactKind::water_in_pan,
      {"water_g", 0.05, 500, 1, Say::fact_water_full, Say::fact_unknown, weight_of_water,
       with_weighed_water}},
+    {FactKind::pan_depth,
+     {"depth_mm", 1, 200, 1, Say::fact_depth_mm, Say::fact_unknown, depth_of, with_depth}},
     {FactKind::slab_cm2,
      {"cm2", 1, 20000, 0, Say::fact_cm2, Say::fact_unknown, face_of<session::SlabCard>,
       with_face<session::SlabCard>}},
@@ -178,7 +200,9 @@ constexpr words::EnumTable<ChoiceKind, ChoiceRow> choice_rows{
      {ChoiceKind::size, {"size", Say::choice_size}},
      {ChoiceKind::liquid, {"liquid", Say::choice_is_a}},
      {ChoiceKind::glass, {"glass", Say::choice_is_a}},
-     {ChoiceKind::cautions, {"cautions", Say::card_cautions_what}}}};
+     {ChoiceKind::cautions, {"cautions", Say::card_cautions_what}},
+     {ChoiceKind::mine, {"mine", Say::choice_mine}},
+     {ChoiceKind::from, {"from", Say::choice_from}}}};
 
 // What a card of each kind can be asked and told.
 struct Form {
@@ -193,7 +217,7 @@ Form form_of(CardKind kind) {
   switch (kind) {
   case CardKind::pigment:
     return {ShelfKind::pigment,
-            {F::g_per_mL, F::oil, F::heap, F::made_g},
+            {F::g_per_mL, F::oil, F::heap},
             {ChoiceKind::family, ChoiceKind::cautions}};
   case CardKind::paint: return {ShelfKind::pigment, {}, {}};
   case CardKind::binder: return {ShelfKind::binder, recipe, {}};
@@ -204,9 +228,10 @@ Form form_of(CardKind kind) {
   case CardKind::other: return {ShelfKind::liquid, recipe, {ChoiceKind::liquid}};
   case CardKind::dropper: return {ShelfKind::dropper, {F::drops}, {ChoiceKind::with}};
   case CardKind::spoon: return {ShelfKind::spoon, {F::water_in_spoon}, {ChoiceKind::size}};
-  case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan}, {}};
+  case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan, F::pan_depth}, {}};
   case CardKind::slab: return {ShelfKind::glass, {F::slab_cm2}, {ChoiceKind::glass}};
   case CardKind::muller: return {ShelfKind::glass, {F::muller_cm2}, {ChoiceKind::glass}};
+  case CardKind::recipe: return {ShelfKind::recipe, {}, {ChoiceKind::mine, ChoiceKind::from}};
   }
   return {ShelfKind::liquid, {}, {}};
 }
@@ -287,6 +312,20 @@ Card next_liquid(Card card) {
   return card;
 }
 
+Card turned_mine(Card card) {
+  if (auto* at = std::get_if<session::RecipeCard>(&card.facts)) at->mine = !at->mine;
+  return card;
+}
+
+// What was kept from a batch stays so.
+Card next_from(Card card) {
+  using session::RecipeFrom;
+  if (auto* at = std::get_if<session::RecipeCard>(&card.facts))
+    if (at->from != RecipeFrom::batch)
+      at->from = at->from == RecipeFrom::own_head ? RecipeFrom::old_notes : RecipeFrom::own_head;
+  return card;
+}
+
 Card other_glass(Card card) {
   if (const auto* slab = std::get_if<session::SlabCard>(&card.facts))
     card.facts = session::MullerCard{slab->cm2};
@@ -305,6 +344,8 @@ Card with_next(Card card, ChoiceKind choice) {
   case ChoiceKind::liquid: return next_liquid(std::move(card));
   case ChoiceKind::glass: return other_glass(std::move(card));
   case ChoiceKind::cautions: return card; // these open
+  case ChoiceKind::mine: return turned_mine(std::move(card));
+  case ChoiceKind::from: return next_from(std::move(card));
   }
   return card;
 }
@@ -321,6 +362,7 @@ Card::Facts blank(ShelfKind kind) {
   case ShelfKind::spoon: return session::SpoonCard{{5, 0.144}};
   case ShelfKind::pan: return session::PanCard{{1.7, 0.2}};
   case ShelfKind::glass: return session::SlabCard{900};
+  case ShelfKind::recipe: return session::RecipeCard{};
   }
   return session::LiquidCard{};
 }
@@ -332,19 +374,6 @@ Card blank_card(ShelfKind kind, std::string id) {
   card.id = std::move(id);
   card.facts = blank(kind);
   return card;
-}
-
-std::vector<const Card*> cards_listed(const Bench& bench) {
-  const ShelfState& page = bench.shelf_page;
-  const std::string wanted = page.kind == ShelfKind::pigment ? page.search : "";
-  std::vector<const Card*> out;
-  for (const Card& card : page.away ? bench.away : bench.shelf) {
-    const bool named =
-        paint::goes_by(card.id, card.name, session::pigment_of(card).index_name, wanted) ||
-        words::searchable(card.lot).find(words::searchable(wanted)) != std::string::npos;
-    if (shelf_kind(card.kind()) == page.kind && named) out.push_back(&card);
-  }
-  return out;
 }
 
 std::optional<words::Error> fault_of_figures(const Card& card) {

@@ -19,13 +19,14 @@ inline constexpr words::EnumTable<ShelfKind, ShelfTab> shelf_tabs{
      {ShelfKind::dropper, {"dropper", words::BenchSay::shelf_dropper}},
      {ShelfKind::spoon, {"spoon", words::BenchSay::shelf_spoon}},
      {ShelfKind::pan, {"pan", words::BenchSay::shelf_pan}},
-     {ShelfKind::glass, {"glass", words::BenchSay::shelf_glass}}}};
+     {ShelfKind::glass, {"glass", words::BenchSay::shelf_glass}},
+     {ShelfKind::recipe, {"recipe", words::BenchSay::shelf_recipe}}}};
 
 // What may be typed, by the names of the pads.
 std::vector<std::string_view> facts_of(session::CardKind kind);
 
 // What turns over at each tap; the cautions open instead.
-enum class ChoiceKind { family, with, size, liquid, glass, cautions };
+enum class ChoiceKind { family, with, size, liquid, glass, cautions, mine, from };
 struct ChoiceRow {
   std::string_view name; // of its pad
   words::Sentence say;
@@ -58,10 +59,6 @@ session::Card with_next(session::Card card, ChoiceKind choice);
 session::Card blank_card(ShelfKind kind, std::string id);
 
 ShelfKind shelf_kind(session::CardKind kind);
-
-// What the list shows, before it is cut into pages.
-std::vector<const session::Card*> cards_listed(const Bench& bench);
-int shelf_rows(double height_mm);
 
 // A binder that is none: see paint::fault_of_recipe.
 std::optional<words::Error> fault_of_figures(const session::Card& card);

@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 
+#include "bench/stock.hpp"
 #include "paint/catalogue.hpp"
 #include "words/bench_says.hpp"
 
@@ -25,7 +26,30 @@ std::vector<const session::Card*> pigments_found(const Bench& bench) {
   std::erase_if(out, [&](const session::Card* card) {
     return !paint::goes_by(card->id, card->name, pigment_of(*card).index_name, bench.plan.search);
   });
+  const auto mine = [&](const session::Card* card) { return is_mine(bench, *card); };
+  const auto others = std::stable_partition(out.begin(), out.end(), mine);
+  std::stable_sort(out.begin(), others, [&](const auto* a, const auto* b) {
+    return last_used(bench, a->id) > last_used(bench, b->id);
+  });
+  if (bench.plan.search.empty() && !bench.plan.all_cards && others != out.begin())
+    out.erase(others, out.end());
   return out;
+}
+
+Finding finds(const Bench& bench) {
+  const PlanState& plan = bench.plan;
+  return plan.blend.empty() && plan.finding == Finding::nothing ? Finding::pigment : plan.finding;
+}
+
+void clear_plan(PlanState& plan) {
+  PlanState next;
+  next.binder = plan.binder;
+  next.pan = plan.pan;
+  next.celsius = plan.celsius;
+  next.humidity = plan.humidity;
+  next.room_guessed = plan.room_guessed;
+  next.room_read_at = plan.room_read_at;
+  plan = next;
 }
 
 int pages_for(std::size_t items, int a_page) {

@@ -9,8 +9,15 @@ namespace bench {
 std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind kind);
 const session::Card* shelf_card(const Bench& bench, const std::string& id);
 
-// Pigments whose name or Colour Index name holds the search text, in any case; all for none.
+// Pigments whose name or Colour Index name holds the search text, in any case. Without one the
+// workshop's own, unless all are wanted or it has none. Own ones first, the last used before the
+// others.
 std::vector<const session::Card*> pigments_found(const Bench& bench);
+
+// What Plan shows in place of what was chosen.
+Finding finds(const Bench& bench);
+// Everything but the room, the binder and the pans: the next batch is another colour.
+void clear_plan(PlanState& plan);
 
 int pages_for(std::size_t items, int a_page); // at least 1
 

@@ -1,6 +1,6 @@
 #include "bench/due.hpp"
 
-#include "bench/bench.hpp"
+#include "bench/stock.hpp"
 #include "words/calendar.hpp"
 #include "words/lists.hpp"
 
@@ -74,20 +74,21 @@ std::optional<Due> unpoured(const std::string& batch, const BookEntry& entry, st
 }
 
 // What was made or bought so that it lasts until a day.
-std::optional<Due> used_up_by(const BookIndex& index, const session::Card& card,
-                              std::int64_t now_ms, int utc_offset_min) {
+std::optional<Due> used_up_by(const session::Card& card,
+                              const std::optional<session::Remaining>& left, std::int64_t now_ms,
+                              int utc_offset_min) {
   const auto last = words::days_of(card.keep_until);
-  const auto left = left_of(index, card);
-  if (!last || !session::is_liquid(card.kind()) || (left && !(*left > 0))) return std::nullopt;
+  if (!last || !session::is_liquid(card.kind()) || (left && !(left->g > 0))) return std::nullopt;
   if (*last - words::day_number(now_ms, utc_offset_min) > use_up_days) return std::nullopt;
   return Due{card.id, Due::What::use_up, 0,
              *last * session::a_day_ms - utc_offset_min * ms_per_min};
 }
 
-std::optional<Due> runs_low(const BookIndex& index, const session::Card& card) {
+std::optional<Due> runs_low(const BookIndex& index, const session::Card& card,
+                            const std::optional<session::Remaining>& left) {
   if (card.kind() != session::CardKind::pigment) return std::nullopt;
-  const auto left = left_of(index, card), takes = batch_takes(index, card);
-  if (!left || !takes || *left >= 2 * *takes) return std::nullopt;
+  const auto takes = low_mark(index, card.id);
+  if (!left || !takes || left->g >= 2 * *takes) return std::nullopt;
   return Due{card.id, Due::What::runs_low, 0, 0};
 }
 
@@ -104,7 +105,7 @@ bool is_of_shelf(const Due& due) {
 }
 
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
-                     std::int64_t now_ms, int utc_offset_min) {
+                     const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min) {
   std::vector<Due> out;
   const auto add = [&](const std::optional<Due>& one) {
     if (one) out.push_back(*one);
@@ -118,8 +119,9 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
     if (takes_layer(entry, now_ms)) add(Due{batch, Due::What::next_layer, 0, *entry.layer_at});
   }
   for (const session::Card& card : shelf) {
-    add(used_up_by(index, card, now_ms, utc_offset_min));
-    add(runs_low(index, card));
+    const auto left = stock_of(index, stock, card);
+    add(used_up_by(card, left, now_ms, utc_offset_min));
+    add(runs_low(index, card, left));
   }
   std::sort(out.begin(), out.end(), [](const Due& a, const Due& b) {
     const int place_a = place_of(a), place_b = place_of(b);
@@ -129,7 +131,7 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
 }
 
 std::vector<Due> due(const Bench& bench, const Now& now) {
-  return due(bench.index, bench.shelf, now.wall_ms, now.utc_offset_min);
+  return due(bench.index, bench.shelf, bench.stock, now.wall_ms, now.utc_offset_min);
 }
 
 std::size_t due_now(const Bench& bench, const Now& now) {
@@ -150,32 +152,6 @@ int verdict_day_due(const Bench& bench, const std::string& batch, const Now& now
 bool layer_due(const Bench& bench, const std::string& batch, const Now& now) {
   const auto entry = bench.index.of.find(batch);
   return entry != bench.index.of.end() && takes_layer(entry->second, now.wall_ms);
-}
-
-std::optional<double> left_of(const BookIndex& index, const session::Card& card) {
-  if (!(card.made_g > 0)) return std::nullopt;
-  const auto used = index.used_ug.find(card.id);
-  if (used == index.used_ug.end()) return card.made_g;
-  const std::int64_t since = words::days_of(card.made_on).value_or(0);
-  std::int64_t ug = 0;
-  for (auto day = used->second.lower_bound(since); day != used->second.end(); ++day)
-    ug += day->second;
-  return card.made_g - static_cast<double>(ug) * 1e-6;
-}
-
-std::optional<double> batch_takes(const BookIndex& index, const session::Card& card) {
-  const auto used = index.used_ug.find(card.id);
-  if (used == index.used_ug.end()) return std::nullopt;
-  const std::int64_t since = words::days_of(card.made_on).value_or(0);
-  std::int64_t most = 0;
-  int days = 0;
-  for (auto day = used->second.rbegin(); day != used->second.rend() && days < 3; ++day) {
-    if (day->first < since) break;
-    if (day->second <= 0) continue; // of batches that were corrected or discarded since
-    most = std::max(most, day->second);
-    ++days;
-  }
-  return most > 0 ? std::optional(static_cast<double>(most) * 1e-6) : std::nullopt;
 }
 
 }

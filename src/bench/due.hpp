@@ -1,9 +1,9 @@
 // What waits, of all batches and of the shelf: a function of what is indexed of the batches, the
-// cards and the clock.
+// cards, what was bought and weighed of them, and the clock.
 #pragma once
 
 #include "bench/book_index.hpp"
-#include "session/card.hpp"
+#include "session/stock.hpp"
 
 #include <array>
 
@@ -34,17 +34,11 @@ bool is_of_shelf(const Due& due);
 // layer is due. All of a batch that was poured lapses asks_lapse_ms after the last pour, paint that
 // never was waits_lapse_ms after it was last touched.
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
-                     std::int64_t now_ms, int utc_offset_min);
+                     const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min);
 std::vector<Due> due(const Bench& bench, const Now& now);
 std::size_t due_now(const Bench& bench, const Now& now); // how many of them are not to come
 
 int verdict_day_due(const Bench& bench, const std::string& batch, const Now& now); // 0: none
 bool layer_due(const Bench& bench, const std::string& batch, const Now& now);
-
-// What is left of a card of which it is known how much there was: that, less all that went into
-// batches since it was made. In g; an addition by spoon or drop counts as its tools say.
-std::optional<double> left_of(const BookIndex& index, const session::Card& card);
-// As much as a batch of it takes: the most of its last three days at the slab, since it was made.
-std::optional<double> batch_takes(const BookIndex& index, const session::Card& card);
 
 }

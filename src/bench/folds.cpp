@@ -4,7 +4,9 @@
 #include "bench/ghost.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/paints.hpp"
+#include "bench/pans.hpp"
 #include "bench/record.hpp"
+#include "bench/shelf_list.hpp"
 #include "bench/today.hpp"
 #include "words/lists.hpp"
 
@@ -144,6 +146,10 @@ void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::today) keep_today(bench);
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
   if (bench.screen == Screen::slab) find_earlier(bench);
+  if (bench.screen == Screen::pans)
+    for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
+  if (bench.screen == Screen::shelf && bench.shelf_page.on == CardPage::reading)
+    for (const std::string& batch : batches_of_card(bench)) keep_band(bench, batch);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }
 

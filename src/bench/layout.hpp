@@ -37,10 +37,12 @@ struct Layout {
   Rect title; // the batch's name in the top bar
   Rect clock; // the time of day in the top bar
   Rect main;  // slab: the trail; plan: the list; book: the list or the trail
-  Rect side;  // slab: the numbers; plan: the choices; book: what went in
+  Rect side;  // slab: the numbers; plan: how much; book: what went in
   Rect lower; // plan: what it comes to and the cautions; book: the times; shelf: the sources
-  Rect note;  // plan: why it cannot begin yet
-  Rect more;  // book: what became of it; pans: what lies there
+  Rect note;  // plan: why it cannot begin yet; pans: the batch
+  Rect title_of_plan; // its words over what was chosen
+  Rect result;        // plan: what is to be followed, `lower` in it below its name
+  Rect more;          // book: what became of it; pans: what lies there; plan: the binders
 };
 
 const Pad* pad_at(const Layout& layout, Point at);

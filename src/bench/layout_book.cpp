@@ -69,16 +69,17 @@ void lay_out_told(const BatchPage& page, Rect area, Layout& layout) {
 
 void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& upper,
                      const Rect& lower, Layout& layout) {
-  const Grid over{4, 1, upper}, under{3, 1, lower};
+  const Grid over{4, 1, upper}, under{4, 1, lower};
   add(layout, BookPad::to_list, under.cell(0, 0));
-  if (is_discarded(bench, page.batch)) return add(layout, BookPad::have_back, under.cell(1, 0, 2));
+  if (is_discarded(bench, page.batch)) return add(layout, BookPad::have_back, under.cell(1, 0, 3));
   const bool newer = is_newer(bench, page.batch), writing = page.note || page.name;
   if (!newer) add(layout, BookPad::make_again, over.cell(0, 0));
   if (bench.batches.size() > 1) add(layout, BookPad::compare, over.cell(1, 0));
   if (!writing) add(layout, BookPad::note, over.cell(2, 0));
   if (!writing && !newer) add(layout, BookPad::rename, over.cell(3, 0));
-  if (!newer) add(layout, BookPad::take_up, under.cell(1, 0));
-  if (!newer) add(layout, BookPad::discard, under.cell(2, 0));
+  if (!newer) add(layout, BookPad::keep_recipe, under.cell(1, 0));
+  if (!newer) add(layout, BookPad::take_up, under.cell(2, 0));
+  if (!newer) add(layout, BookPad::discard, under.cell(3, 0));
 }
 
 void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {

@@ -23,10 +23,10 @@ void lay_out_panel(const Bench& bench, const Grid& grid, Layout& layout);
 // The number pad in a grid of 4 columns and at least 5 rows; the top row is left for the number.
 void lay_out_number(const Grid& grid, Layout& layout);
 
-int plan_rows_a_page(const Display& display); // pads, two to a row
+inline constexpr int plan_rows_a_page = 10; // pads, two to a row
 int book_rows_a_page(const Display& display);
 std::vector<std::string> batches_of_page(const Bench& bench); // of the Book's list
 int ranges_a_page(const Display& display);
-int pans_a_page(const Display& display, bool judging);
+int pans_a_page(const Display& display); // the last place turns the page where there are more
 
 }

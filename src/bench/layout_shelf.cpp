@@ -1,28 +1,34 @@
 #include "bench/card_cautions.hpp"
 #include "bench/card_facts.hpp"
-#include "bench/choices.hpp"
+#include "bench/colour_chart.hpp"
 #include "bench/layout_parts.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
+#include "bench/shelf_list.hpp"
+#include "bench/stock.hpp"
 
 namespace bench {
 
 namespace {
 
-static_assert(words::count_of<ShelfKind> == 7, "eight tabs, and what was put away is one");
+static_assert(words::count_of<ShelfKind> <= 9, "ten tabs, and what was put away is one");
 
 void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   layout.main = area;
-  const Grid tabs{4, 2, take_top(area, 2 * row_mm + gap_mm)};
+  constexpr int columns = 5;
+  const Grid tabs{columns, 2, take_top(area, 2 * row_mm + gap_mm)};
   int tab = 0;
   for (const ShelfKind kind : words::all_of<ShelfKind>) {
-    add(layout, ShelfPad::kind_of, tabs.cell(tab % 4, tab / 4), std::string(shelf_tabs[kind].name));
+    add(layout, ShelfPad::kind_of, tabs.cell(tab % columns, tab / columns),
+        std::string(shelf_tabs[kind].name));
     ++tab;
   }
-  add(layout, ShelfPad::kept_away, tabs.cell(3, 1));
+  add(layout, ShelfPad::kept_away, tabs.cell(columns - 1, 1));
   const bool wide = bench.shelf_page.kind == ShelfKind::pigment;
   if (wide) add_search(layout, take_top(area, row_mm), bench.shelf_page.search);
-  const Grid bottom{3, 1, take_bottom(area, row_mm)};
+  const std::size_t others = not_listed(bench);
+  const Grid bottom{others > 0 ? 4 : 3, 1, take_bottom(area, row_mm)};
+  const int last = bottom.columns - 1;
   const auto cards = cards_listed(bench);
   const int rows = shelf_rows(area.h), a_page = rows * (wide ? 2 : 1);
   const Grid grid{wide ? 2 : 1, rows, area};
@@ -31,40 +37,102 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
     add(layout, ShelfPad::card, grid.cell(i % grid.columns, i / grid.columns),
         cards[first + i]->id);
   if (bench.shelf_page.page > 0) add(layout, SharedPad::page_back, bottom.cell(0, 0));
-  if (!bench.shelf_page.away) add(layout, ShelfPad::new_card, bottom.cell(1, 0));
+  if (others > 0) add(layout, ShelfPad::others, bottom.cell(1, 0));
+  // A recipe begins on Plan.
+  const bool recipes = bench.shelf_page.kind == ShelfKind::recipe;
+  if (!bench.shelf_page.away && !recipes) add(layout, ShelfPad::new_card, bottom.cell(last - 1, 0));
   if (first + a_page < static_cast<int>(cards.size()))
-    add(layout, SharedPad::page_on, bottom.cell(2, 0));
+    add(layout, SharedPad::page_on, bottom.cell(last, 0));
 }
 
-void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
-  layout.side = area;
-  if (!bench.shelf_page.card) return;
-  if (bench.shelf_page.choosing) return lay_out_cautions(bench, area, layout);
-  const session::Card& card = *bench.shelf_page.card;
+void lay_out_texts(const session::Card& card, Rect& area, Layout& layout) {
   add(layout, ShelfPad::says, take_top(area, row_mm), "name");
   const bool made = session::is_liquid(card.kind());
   const Grid texts{made ? 3 : 1, 1, take_top(area, row_mm)};
   add(layout, ShelfPad::says, texts.cell(0, 0), "lot");
   if (made) add(layout, ShelfPad::says, texts.cell(1, 0), "made_on");
   if (made) add(layout, ShelfPad::says, texts.cell(2, 0), "keep_until");
-  const auto facts = facts_of(card.kind());
-  const auto choices = choices_of(card.kind());
-  const int count = static_cast<int>(facts.size() + choices.size());
+}
+
+// What can be changed, to be looked at and written on.
+void lay_out_facts(const Bench& bench, Rect area, Layout& layout) {
+  const session::Card& card = *bench.shelf_page.card;
+  lay_out_texts(card, area, layout);
+  std::vector<PadId> pads;
+  for (const std::string_view fact : facts_of(card.kind()))
+    pads.push_back({ShelfPad::fact, std::string(fact)});
+  for (const ChoiceKind choice : choices_of(card.kind()))
+    pads.push_back({ShelfPad::choice, std::string(row_of(choice).name)});
+  if (is_read(card)) pads.push_back({ShelfPad::chart, ""});
+  const int count = static_cast<int>(pads.size());
   const Grid grid{3, (count + 2) / 3, take_top(area, (count + 2) / 3 * (row_mm + gap_mm) - gap_mm)};
-  int i = 0;
-  for (const std::string_view fact : facts) {
-    add(layout, ShelfPad::fact, grid.cell(i % 3, i / 3), std::string(fact));
-    ++i;
+  for (int i = 0; i < count; ++i)
+    layout.pads.push_back({pads[static_cast<std::size_t>(i)], grid.cell(i % 3, i / 3)});
+  const bool jars = has_jars(card) && !is_read(card) && !bench.shelf_page.away;
+  const Grid foot{jars ? 3 : 2, 1, take_bottom(area, row_mm)};
+  if (!bench.shelf_page.is_new) {
+    add(layout, bench.shelf_page.away ? ShelfPad::bring_back : ShelfPad::put_away, foot.cell(0, 0));
+    if (jars) add(layout, ShelfPad::jars, foot.cell(1, 0));
   }
-  for (const ChoiceKind choice : choices) {
-    add(layout, ShelfPad::choice, grid.cell(i % 3, i / 3), std::string(row_of(choice).name));
-    ++i;
-  }
-  const Grid half{2, 1, take_bottom(area, row_mm)};
-  if (!bench.shelf_page.is_new)
-    add(layout, bench.shelf_page.away ? ShelfPad::bring_back : ShelfPad::put_away, half.cell(0, 0));
-  add(layout, ShelfPad::card_done, half.cell(1, 0));
+  add(layout, ShelfPad::card_done, foot.cell(foot.columns - 1, 0));
   layout.lower = area;
+}
+
+constexpr double trail_mm = 27; // of a batch, with its name
+
+void lay_out_reading(const Bench& bench, Rect area, Layout& layout) {
+  const bool mine = is_mine(bench, *bench.shelf_page.card);
+  const Grid foot{mine ? 3 : 4, 1, take_bottom(area, row_mm)};
+  add(layout, ShelfPad::make, foot.cell(0, 0));
+  if (!mine) add(layout, ShelfPad::tick, foot.cell(1, 0));
+  add(layout, ShelfPad::jars, foot.cell(foot.columns - 2, 0));
+  add(layout, ShelfPad::change, foot.cell(foot.columns - 1, 0));
+  const auto batches = batches_of_card(bench);
+  if (!batches.empty()) {
+    const Grid latest{static_cast<int>(latest_batches), 1, take_bottom(area, trail_mm)};
+    for (std::size_t i = 0; i < batches.size(); ++i)
+      add(layout, ShelfPad::batch_of, latest.cell(static_cast<int>(i), 0), batches[i]);
+  }
+  layout.lower = area;
+}
+
+void lay_out_jars(const Bench& bench, Rect area, Layout& layout) {
+  const Grid figures{2, 1, take_top(area, row_mm)}, texts{3, 1, take_top(area, row_mm)};
+  add(layout, ShelfPad::jar_g, figures.cell(0, 0));
+  add(layout, ShelfPad::jar_price, figures.cell(1, 0));
+  add(layout, ShelfPad::jar_says, texts.cell(0, 0), "currency");
+  add(layout, ShelfPad::jar_says, texts.cell(1, 0), "lot");
+  add(layout, ShelfPad::jar_says, texts.cell(2, 0), "on");
+  add(layout, ShelfPad::jar_in, take_top(area, row_mm));
+  const Grid foot{3, 1, take_bottom(area, row_mm)};
+  add(layout, ShelfPad::to_card, foot.cell(0, 0));
+  if (last_entry(bench, bench.shelf_page.card->id))
+    add(layout, ShelfPad::jar_back, foot.cell(1, 0));
+  add(layout, ShelfPad::left_g, foot.cell(2, 0));
+  layout.lower = area;
+}
+
+void lay_out_chart(ShelfPad pad, std::size_t count, Rect area, Layout& layout) {
+  add(layout, ShelfPad::to_card, take_bottom(area, row_mm));
+  const int of = static_cast<int>(count);
+  const Grid grid{chart_columns, (of + chart_columns - 1) / chart_columns, area};
+  for (int i = 0; i < of; ++i)
+    add(layout, pad, grid.cell(i % chart_columns, i / chart_columns), std::to_string(i));
+}
+
+void lay_out_card(const Bench& bench, const Rect& area, Layout& layout) {
+  const ShelfState& page = bench.shelf_page;
+  layout.side = area;
+  if (!page.card) return;
+  if (page.choosing) return lay_out_cautions(bench, area, layout);
+  switch (page.on) {
+  case CardPage::facts: return lay_out_facts(bench, area, layout);
+  case CardPage::reading: return lay_out_reading(bench, area, layout);
+  case CardPage::jars: return lay_out_jars(bench, area, layout);
+  case CardPage::hues: return lay_out_chart(ShelfPad::hue, chart_hues().size(), area, layout);
+  case CardPage::shades:
+    return lay_out_chart(ShelfPad::shade, chart_shades(page.hue).size(), area, layout);
+  }
 }
 
 }

@@ -3,6 +3,7 @@
 #include "bench/mulling.hpp"
 #include "bench/ranges.hpp"
 #include "bench/record.hpp"
+#include "bench/rewetting.hpp"
 #include "paint/range/learn_bytes.hpp"
 
 namespace bench {
@@ -30,6 +31,7 @@ void forget(Learning& learning, const std::string& batch) {
 void look_through(Bench& bench, const std::string& id) {
   const Folded batch = fold_of(bench, id);
   learn_mulling(bench, id, batch.get());
+  learn_dried(bench, id, batch.get());
   auto training = batch ? session::training_of(*batch) : std::nullopt;
   if (!training) return forget(bench.learning, id);
   session::TrainingBatch& known = bench.learning.training[id];
@@ -47,6 +49,7 @@ void mind_the_slab(Bench& bench) {
   learning.stale.erase(now);
   forget(learning, now);
   learn_mulling(bench, now, nullptr);
+  learn_dried(bench, now, nullptr);
 }
 
 void ask(Bench& bench, Effects& effects) {

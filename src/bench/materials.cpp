@@ -2,6 +2,7 @@
 
 #include "bench/choices.hpp"
 #include "bench/pads_slab.hpp"
+#include "bench/shelf.hpp"
 #include "paint/measure.hpp"
 #include "session/amounts.hpp"
 
@@ -30,7 +31,8 @@ std::optional<int> place_of(CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return std::nullopt;
+  case CardKind::muller:
+  case CardKind::recipe: return std::nullopt;
   }
   return std::nullopt;
 }
@@ -61,7 +63,8 @@ std::vector<Card> materials_of(const Bench& bench) {
   // A log may name only what it used; whatever else a slab always has comes from the shelf.
   for (const Card& card : bench.shelf) {
     const auto same_kind = [&](const Card& c) { return c.kind() == card.kind(); };
-    const bool always = session::is_liquid(card.kind()) && card.kind() != CardKind::binder;
+    const bool always =
+        session::is_liquid(card.kind()) && card.kind() != CardKind::binder && !makes_binder(card);
     if (always && std::none_of(cards.begin(), cards.end(), same_kind)) cards.push_back(card);
   }
   sort_by_kind(cards);
@@ -72,8 +75,8 @@ std::vector<Card> all_materials(const Bench& bench) {
   std::vector<Card> cards = materials_of(bench);
   for (const Card& card : bench.shelf) {
     const auto same = [&](const Card& c) { return c.id == card.id; };
-    if (session::is_liquid(card.kind()) && std::none_of(cards.begin(), cards.end(), same))
-      cards.push_back(card);
+    const bool liquid = session::is_liquid(card.kind()) && !makes_binder(card);
+    if (liquid && std::none_of(cards.begin(), cards.end(), same)) cards.push_back(card);
   }
   sort_by_kind(cards);
   return cards;

@@ -87,6 +87,12 @@ std::vector<MulledPigment> pigments_planned(const Bench& bench) {
   return out;
 }
 
+std::vector<MulledPigment> pigment_read(const Bench& bench) {
+  const ShelfState& page = bench.shelf_page;
+  if (bench.screen != Screen::shelf || !page.card || page.on != CardPage::reading) return {};
+  return {{page.card->id, pigment_of(*page.card).pigment.family}};
+}
+
 MullingNeeded needed(const Mulling& mulling, const paint::Interval& minutes, int batches) {
   const auto passes = [&](double m) {
     return std::max(0.0, std::ceil(m * 60 / mulling.pass_s - 0.25));
@@ -116,12 +122,19 @@ void expect_mulling(Bench& bench) {
       bench.folded ? session::pigments_mulled(*bench.folded) : std::vector<MulledPigment>{},
       bench.mulling.slab);
   ask(bench.mulling, pigments_planned(bench), bench.mulling.plan);
+  ask(bench.mulling, pigment_read(bench), bench.mulling.card);
 }
 
 std::optional<MullingNeeded> mulling_planned(const Bench& bench) {
   const Mulling::Expected& plan = bench.mulling.plan;
   if (!plan.time) return std::nullopt;
   return needed(bench.mulling, paint::mull_minutes(*plan.time), plan.batches);
+}
+
+std::optional<MullingNeeded> mulling_of_card(const Bench& bench) {
+  const Mulling::Expected& card = bench.mulling.card;
+  if (!card.time) return std::nullopt;
+  return needed(bench.mulling, paint::mull_minutes(*card.time), card.batches);
 }
 
 std::optional<MullingNeeded> mulling_left(const Bench& bench, paint::SpeckWord until) {

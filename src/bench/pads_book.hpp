@@ -24,6 +24,7 @@ enum class BookPad {
   discard,
   have_back,
   discarded, // lists what was
+  keep_recipe,
 };
 
 constexpr PadList list_of(BookPad) { return PadList::book; }

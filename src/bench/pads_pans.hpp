@@ -6,8 +6,8 @@
 namespace bench {
 
 enum class PansPad {
-  pan, // arg: its number; chooses it
-  new_pan,
+  pan,     // arg: its number; chooses it
+  new_pan, // pours one more
   pour_all,
   pour_pan, // into the chosen one
   pour_g,   // how much the pan poured last took
@@ -17,9 +17,9 @@ enum class PansPad {
   became,   // arg: good ... mould
   all_pans, // are meant, not one
   more_pans,
-  batch_back, // an older one
-  batch_on,
-  room, // as on Slab
+  batch,        // arg: another one
+  more_batches, // the next others
+  room,         // as on Slab
 };
 
 constexpr PadList list_of(PansPad) { return PadList::pans; }

@@ -19,7 +19,17 @@ enum class PlanPad {
   cautions_read,
   name, // a text field
   begin,
-  go_on, // with the batch that was left open; arg: batch
+  go_on,           // with the batch that was left open; arg: batch
+  another_pigment, // opens the finder
+  recipes,         // likewise, of recipes
+  recipe,          // arg: card
+  all_others,      // the catalogue too, and back
+  say_in,          // arg: spoons, g, parts
+  spoon,           // another one; arg: card of the pigment
+  other_binders,
+  fewer,
+  more,
+  keep_recipe,
 };
 
 constexpr PadList list_of(PlanPad) { return PadList::plan; }

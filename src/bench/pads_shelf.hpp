@@ -19,6 +19,22 @@ enum class ShelfPad {
   caution, // arg: its word; chosen, or not
   more_cautions,
   cautions_chosen, // back to the card
+  others,          // the catalogue's, and back to the maker's own
+  tick,            // it is the maker's own
+  make,            // a paint of it
+  change,          // its figures
+  batch_of,        // arg: batch
+  chart,           // of colours
+  hue,             // arg: its place in the chart
+  shade,           // arg: likewise
+  jars,            // of it: bought and weighed
+  jar_g,
+  jar_price,
+  jar_says, // a text field; arg: currency, lot, on
+  jar_in,   // entered
+  jar_back, // the last entry is taken back
+  left_g,   // weighed
+  to_card,  // from its jars or the chart
 };
 
 constexpr PadList list_of(ShelfPad) { return PadList::shelf; }

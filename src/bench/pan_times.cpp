@@ -29,7 +29,7 @@ std::optional<paint::Layer> last_layer(const session::Batch& batch, const sessio
        {&paint::Wet::gum_g, &paint::Wet::glycerin_g, &paint::Wet::honey_g, &paint::Wet::water_g,
         &paint::Wet::volume_mL})
     wet.*part *= share;
-  return paint::Layer{wet, volume_of(pan.card).mL / pan_depth_cm};
+  return paint::Layer{wet, area_cm2(pan.card)};
 }
 
 // Since the last layer; the first of them at the pour itself.
@@ -71,6 +71,13 @@ bool judged_since(const session::Batch& batch, std::int64_t at) {
 
 }
 
+double depth_mm(const session::Card& pan) {
+  const auto* card = std::get_if<session::PanCard>(&pan.facts);
+  return card && card->depth_mm > 0 ? card->depth_mm : usual_depth_mm;
+}
+
+double area_cm2(const session::Card& pan) { return volume_of(pan).mL / depth_mm(pan) * 10; }
+
 bool is_full(const session::Pan& pan) {
   return session::dry_mL(pan) >= full_share * volume_of(pan.card).mL;
 }
@@ -85,6 +92,44 @@ std::optional<LayerTime> layer_time(const session::Batch& batch, const session::
   const auto hours = paint::layer_hours(*drying);
   if (!hours) return std::nullopt;
   return LayerTime{*hours, false, free_mL};
+}
+
+namespace {
+
+struct Start {
+  double hours = 0;
+  std::optional<double> g; // on the scale
+};
+
+Start last_weighing(const session::Pan& pan) {
+  Start start;
+  const std::int64_t poured = pan.layers.back().at;
+  for (const session::PanReading& r : pan.readings)
+    if (r.at >= poured) start = {hours_between(poured, r.at), r.g};
+  return start;
+}
+
+}
+
+std::optional<LayerCourse> layer_course(const session::Batch& batch, const session::Pan& pan,
+                                        double to_h) {
+  constexpr int steps = 40;
+  const auto layer = last_layer(batch, pan);
+  const auto time = layer_time(batch, pan);
+  if (!layer || !time) return std::nullopt;
+  const auto drying = paint::drying_of(*layer, batch.places.room);
+  if (!drying) return std::nullopt;
+  const Start from = last_weighing(pan);
+  LayerCourse out;
+  out.weighed = from.g.has_value();
+  const double start_g = from.g.value_or(drying->free_g);
+  for (int i = 0; i <= steps; ++i) {
+    const double h = from.hours + std::max(0.0, to_h - from.hours) * i / steps;
+    const auto lost = paint::loses_g(*drying, time->hours, from.hours, h);
+    if (!lost) return std::nullopt;
+    out.points.push_back({h, start_g - lost->high, start_g - lost->middle, start_g - lost->low});
+  }
+  return out;
 }
 
 bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms) {

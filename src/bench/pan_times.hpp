@@ -6,9 +6,12 @@
 
 namespace bench {
 
-// A pan's area is its volume over this depth: a half pan of 1.7 mL then has the 3 cm2 open to the
-// air that paint::Layer takes one for (common practice, no source).
-inline constexpr double pan_depth_cm = 1.7 / 3;
+// A pan's area is its volume over its depth. Where its card does not say how deep it is: so much,
+// by which a half pan of 1.7 mL has the 3 cm2 open to the air that paint::Layer takes one for
+// (common practice, no source).
+inline constexpr double usual_depth_mm = 17.0 / 3;
+double depth_mm(const session::Card& pan);
+double area_cm2(const session::Card& pan);
 
 // To the rim but for a little (common practice, no source).
 inline constexpr double full_share = 0.85;
@@ -31,6 +34,19 @@ struct LayerTime {
 // The paint of all pans is taken as one, since every pour of a batch is from the same jar. Absent
 // for a pan without a layer, and where the paint or the room says nothing of its drying.
 std::optional<LayerTime> layer_time(const session::Batch& batch, const session::Pan& pan);
+
+// How its last layer dries: from its last weighing on, else from the pour, at even steps of time.
+struct LayerCourse {
+  struct Point {
+    double hours = 0; // since the pour
+    double low_g = 0, g = 0, high_g = 0;
+  };
+  std::vector<Point> points; // by the scale pan and paint; never weighed: the water still to go
+  bool weighed = false;      // by the scale
+};
+// Until `to_h` hours after the pour, which is later than the last weighing. Absent as LayerTime is.
+std::optional<LayerCourse> layer_course(const session::Batch& batch, const session::Pan& pan,
+                                        double to_h);
 
 // Its last layer cannot be firm yet at that moment.
 bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms);

@@ -48,22 +48,46 @@ void refold_pans(Bench& bench, const Now& now) {
   const std::string batch = pans_batch(bench);
   if (batch.empty() || batch != bench.batch) {
     bench.pans.folded = fold_of(bench, batch);
-    return;
+  } else {
+    auto folded = fold_of_slab(bench, moment_of(bench, now));
+    bench.pans.folded =
+        folded ? std::make_shared<const session::Batch>(*std::move(folded)) : nullptr;
   }
-  auto folded = fold_of_slab(bench, moment_of(bench, now));
-  bench.pans.folded = folded ? std::make_shared<const session::Batch>(*std::move(folded)) : nullptr;
+  bench.pans.page = std::min(bench.pans.page, pan_pages(bench) - 1);
 }
 
-std::optional<std::string> other_batch(const Bench& bench, const std::string& batch, bool newer) {
-  const auto here = std::find(bench.batches.begin(), bench.batches.end(), batch);
-  const auto wanted = [&](const std::string& id) { return may_have_paint(bench, id); };
-  if (here == bench.batches.end()) return std::nullopt;
-  if (newer) {
-    const auto next = std::find_if(here + 1, bench.batches.end(), wanted);
-    return next == bench.batches.end() ? std::nullopt : std::optional(*next);
-  }
-  const auto next = std::find_if(std::make_reverse_iterator(here), bench.batches.rend(), wanted);
-  return next == bench.batches.rend() ? std::nullopt : std::optional(*next);
+namespace {
+
+std::vector<std::string> other_batches(const Bench& bench, const Now& now) {
+  const std::string here = pans_batch(bench);
+  std::vector<std::string> out;
+  const auto put = [&](const std::string& id) {
+    const bool other = id != here && may_have_paint(bench, id);
+    if (other && std::find(out.begin(), out.end(), id) == out.end()) out.push_back(id);
+  };
+  for (const Due& one : due(bench, now))
+    if (!is_of_shelf(one)) put(one.of);
+  const auto lately = [&](const std::string& id) { return bench.index.asked.count(id) > 0; };
+  for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id)
+    if (lately(*id)) put(*id);
+  for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id) put(*id);
+  return out;
+}
+
+}
+
+std::vector<std::string> others_that_show(const Bench& bench) {
+  const std::vector<std::string>& all = bench.pans.others;
+  if (bench.pans.judging) return {all.begin(), all.begin() + (all.empty() ? 0 : 1)};
+  const std::size_t first =
+      std::min(all.size(), static_cast<std::size_t>(bench.pans.others_page) * others_a_page);
+  const std::size_t last = std::min(all.size(), first + others_a_page);
+  return {all.begin() + static_cast<std::ptrdiff_t>(first),
+          all.begin() + static_cast<std::ptrdiff_t>(last)};
+}
+
+int other_pages(const Bench& bench) {
+  return pages_for(bench.pans.others.size(), static_cast<int>(others_a_page));
 }
 
 std::vector<const session::Pan*> pans_in_order(const session::Batch& batch) {
@@ -85,23 +109,26 @@ int next_number(const session::Batch& batch) {
   return last + 1;
 }
 
+bool may_add_pan(const Bench& bench) {
+  constexpr int most = 1000; // as the file has it
+  return bench.pans.folded && pan_card(bench) && next_number(*bench.pans.folded) <= most;
+}
+
 namespace {
 
-std::vector<int> all_pans(const Bench& bench) {
-  std::vector<int> out;
-  if (!bench.pans.folded) return out;
-  for (const session::Pan* pan : pans_in_order(*bench.pans.folded)) out.push_back(pan->number);
-  constexpr int most = 1000; // as the file has it
-  const int next = next_number(*bench.pans.folded);
-  if (!bench.pans.judging && pan_card(bench) && next <= most) out.push_back(next);
-  return out;
+// Where they take more than one page, its last place turns to the next.
+std::size_t places_for(const Bench& bench, std::size_t pans) {
+  const auto all = static_cast<std::size_t>(pans_a_page(bench.display));
+  return pans > all ? all - 1 : all;
 }
 
 }
 
 std::vector<int> pans_of_page(const Bench& bench) {
-  const std::vector<int> all = all_pans(bench);
-  const auto a_page = static_cast<std::size_t>(pans_a_page(bench.display, bench.pans.judging));
+  std::vector<int> all;
+  if (!bench.pans.folded) return all;
+  for (const session::Pan* pan : pans_in_order(*bench.pans.folded)) all.push_back(pan->number);
+  const std::size_t a_page = places_for(bench, all.size());
   const std::size_t first =
       std::min(all.size(), static_cast<std::size_t>(bench.pans.page) * a_page);
   const std::size_t last = std::min(all.size(), first + a_page);
@@ -109,8 +136,15 @@ std::vector<int> pans_of_page(const Bench& bench) {
           all.begin() + static_cast<std::ptrdiff_t>(last)};
 }
 
+void show_pan(Bench& bench, int number) {
+  int before = 0;
+  for (const session::Pan& pan : bench.pans.folded->pans) before += pan.number < number;
+  bench.pans.page = before / static_cast<int>(places_for(bench, bench.pans.folded->pans.size()));
+}
+
 int pan_pages(const Bench& bench) {
-  return pages_for(all_pans(bench).size(), pans_a_page(bench.display, bench.pans.judging));
+  const std::size_t pans = bench.pans.folded ? bench.pans.folded->pans.size() : 0;
+  return pages_for(pans, static_cast<int>(places_for(bench, pans)));
 }
 
 namespace {
@@ -177,7 +211,8 @@ std::optional<session::Ref> own_pour(const Bench& bench, int number) {
 }
 
 void open_pans(Bench& bench, const Now& now) {
-  bench.pans.page = bench.pans.pan = 0;
+  bench.pans.page = bench.pans.pan = bench.pans.others_page = 0;
+  bench.pans.others = other_batches(bench, now);
   refold_pans(bench, now);
   const std::string batch = pans_batch(bench);
   bench.pans.judging = verdict_day_due(bench, batch, now) > 0 && !layer_due(bench, batch, now);

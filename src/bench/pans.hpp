@@ -12,16 +12,22 @@ std::string pans_batch(const Bench& bench);
 // Folds that batch up to now.
 void refold_pans(Bench& bench, const Now& now);
 
-// The next older or newer one that may have paint in a jar or in pans; absent where there is none.
-std::optional<std::string> other_batch(const Bench& bench, const std::string& batch, bool newer);
+// The other batches that may have paint in a jar or in pans, as they lay when Pans was opened: what
+// waits first, then those poured lately, the newest first. Those that have a pad: this page's, or
+// while judging the first.
+inline constexpr std::size_t others_a_page = 2;
+std::vector<std::string> others_that_show(const Bench& bench);
+int other_pages(const Bench& bench);
 
 // By their numbers.
 std::vector<const session::Pan*> pans_in_order(const session::Batch& batch);
 const session::Pan* pan_numbered(const session::Batch& batch, int number);
 int next_number(const session::Batch& batch);
 
-// The pads of this page: pans by their numbers and, while pouring, a new one behind the last.
+// The pads of this page: pans by their numbers.
 std::vector<int> pans_of_page(const Bench& bench);
+void show_pan(Bench& bench, int number); // turns to its page
+bool may_add_pan(const Bench& bench);    // a batch has so many numbers
 int pan_pages(const Bench& bench);
 
 // What the next new pan is: chosen, else as poured last, else as planned, else the first of the

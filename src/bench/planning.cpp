@@ -2,11 +2,12 @@
 
 #include "bench/choices.hpp"
 #include "bench/measures.hpp"
+#include "bench/recipes.hpp"
+#include "bench/stock.hpp"
 #include "paint/measure.hpp"
 #include "paint/pans.hpp"
 #include "session/amounts.hpp"
 #include "words/bench_says.hpp"
-#include "words/calendar.hpp"
 #include "words/paint_says.hpp"
 
 #include <algorithm>
@@ -22,6 +23,7 @@ using words::Result;
 struct OfOneGram {
   std::vector<PlannedPigment> pigments;
   std::vector<session::BatchPigment> shares;
+  double said_g = 0; // of the recipe as it stands
   double pigment_mL = 0;
   double liquid_mL = 0; // live, when it is right
   double binder_g = 0;  // to put in
@@ -38,8 +40,16 @@ const AsMade* as_made(const PlanState& plan) {
   return same ? &*plan.as_made : nullptr;
 }
 
-double g_per_part(const session::Card& card, bool by_volume) {
-  return by_volume ? pigment_of(card).pigment.g_per_mL : 1;
+// Of what was said: grams, or parts of them.
+std::optional<paint::Amount> said(const Bench& bench, const BlendPart& part,
+                                  const session::Card& card, bool& guess) {
+  if (part.in == session::SaidIn::parts)
+    return paint::exact(part.parts *
+                        (bench.plan.by_volume ? pigment_of(card).pigment.g_per_mL : 1));
+  const auto grams = grams_said(bench, part);
+  if (!grams || !(grams->g.value > 0)) return std::nullopt;
+  guess = grams->guess;
+  return grams->g;
 }
 
 Result<OfOneGram> pigments_of_one_gram(const Bench& bench) {
@@ -50,17 +60,26 @@ Result<OfOneGram> pigments_of_one_gram(const Bench& bench) {
     if (!card) continue;
     if (!(pigment_of(*card).pigment.g_per_mL > 0))
       return words::failure(words::PaintSay::density_not_known, {card->name});
-    one.pigments.push_back({part.card, part.parts * g_per_part(*card, bench.plan.by_volume)});
-    sum += one.pigments.back().grams;
+    bool guess = false;
+    const auto grams = said(bench, part, *card, guess);
+    if (!grams)
+      return words::failure(shelf_card(bench, part.with)
+                                ? words::Sentence(words::PaintSay::powder_not_weighed)
+                                : words::BenchSay::spoon_gone,
+                            {card->name});
+    one.pigments.push_back({part.card, grams->value, paint::uncertainty(*grams), guess});
+    sum += grams->value;
   }
   for (PlannedPigment& p : one.pigments) {
     p.grams /= sum;
+    p.u /= sum;
     const session::Card* card = shelf_card(bench, p.card);
     const double mL = p.grams / pigment_of(*card).pigment.g_per_mL;
     one.shares.push_back({card, mL});
     one.pigment_mL += mL;
   }
   for (session::BatchPigment& p : one.shares) p.volume_share /= one.pigment_mL;
+  one.said_g = sum;
   return one;
 }
 
@@ -133,9 +152,15 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   if (!wanted) return tl::make_unexpected(wanted.error());
   one->first = paint::first_helping(*wanted, made ? made->first : 0);
   one->as_made = made;
-  one->liquid_mL = made ? made->liquid_mL : paint::mL_at_share(*wanted, 0.5) * one->pigment_mL;
+  one->liquid_mL = made && made->liquid_mL > 0 ? made->liquid_mL
+                                               : paint::mL_at_share(*wanted, 0.5) * one->pigment_mL;
   const double grams = grams_of_a_portion(*one);
-  const PutIn put = put_in_for(bench, *one, grams);
+  PutIn put = put_in_for(bench, *one, grams);
+  if (made && made->by_recipe) {
+    put.places = on_the_slab(bench, *one, grams, made->binder_g * grams);
+    work(put.places);
+    one->liquid_mL = session::live(put.places).liquid_mL / grams;
+  }
   one->binder_g = made ? made->binder_g : put.binder_g / grams;
   one->dry_share = session::dry_share(put.places, session::Place::slab)->middle;
   return one;
@@ -152,12 +177,24 @@ double pan_mL(const Bench& bench) {
   return pan ? volume_of(*pan).mL : 0;
 }
 
+// As far as the pigment lasts that gives out first.
+Result<double> grams_left(const Bench& bench, const OfOneGram& one) {
+  std::optional<double> least;
+  for (const PlannedPigment& p : one.pigments)
+    if (const auto left = left_of(bench, *shelf_card(bench, p.card)))
+      least = std::min(least.value_or(*left / p.grams), *left / p.grams);
+  if (!least || !(*least > 0)) return words::failure(words::BenchSay::nothing_left);
+  return *least;
+}
+
 Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
   const PlanState& plan = bench.plan;
   switch (plan.want) {
   case Want::pigment_g: return plan.wanted;
   case Want::wet_mL: return plan.wanted / (one.pigment_mL + one.liquid_mL);
   case Want::dried_g: return plan.wanted / dried_g(one);
+  case Want::as_it_stands: return one.said_g;
+  case Want::all_left: return grams_left(bench, one);
   case Want::pans: break;
   }
   const auto pans =
@@ -190,14 +227,15 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   if (bench.plan.blend.empty()) return std::nullopt;
   const auto one = of_one_gram(bench);
   if (!one) return tl::make_unexpected(one.error());
-  if (!(bench.plan.wanted > 0)) return words::failure(words::BenchSay::nothing_wanted);
+  if (asks_how_much(bench.plan.want) && !(bench.plan.wanted > 0))
+    return words::failure(words::BenchSay::nothing_wanted);
   const auto grams = pigment_wanted(bench, *one);
   if (!grams) return tl::make_unexpected(grams.error());
   if (const auto weighed = paint::grams_weighed(*grams); !weighed)
     return tl::make_unexpected(weighed.error());
   Planned p;
   p.pigments = one->pigments;
-  for (PlannedPigment& pigment : p.pigments) pigment.grams *= *grams;
+  for (PlannedPigment& pigment : p.pigments) pigment.grams *= *grams, pigment.u *= *grams;
   p.pigment_g = *grams;
   p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
   if (const AsMade* made = as_made(bench.plan))
@@ -206,6 +244,7 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.dry_share = one->dry_share;
   p.portions = std::max(1, static_cast<int>(std::ceil(p.wet_mL / portion_mL)));
   p.as_made = one->as_made;
+  p.by_recipe = as_made(bench.plan) && as_made(bench.plan)->by_recipe;
   p.binder_g = p.as_made ? one->binder_g * *grams
                          : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;
   say_binder(bench, *one, p);
@@ -216,8 +255,11 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   return p;
 }
 
+bool asks_how_much(Want want) { return want != Want::as_it_stands && want != Want::all_left; }
+
 std::optional<double> left_of(const Bench& bench, const session::Card& card) {
-  return left_of(bench.index, card);
+  const auto left = stock_of(bench, card);
+  return left ? std::optional(left->g) : std::nullopt;
 }
 
 }

@@ -9,6 +9,8 @@ namespace bench {
 struct PlannedPigment { // or what else is weighed out
   std::string card;
   double grams = 0;
+  double u = 0;       // of what was said in spoons; 0: it is weighed
+  bool guess = false; // by how its powder is guessed to lie in the spoon
 };
 
 // Fill of a pan, for plans: "to the rim but for a little" (common practice, no source).
@@ -32,14 +34,20 @@ struct Planned {
   double dry_share = 0;     // of that, dried in this room
   int pans = 0, layers = 0; // of the chosen pan
   int portions = 1;         // over the slab
-  bool as_made = false;     // by the batch made again, not by what is guessed
+  bool as_made = false;     // by the batch made again or by a recipe, not by what is guessed
+  bool by_recipe = false;   // by that
   std::vector<PlannedPigment> extras = {}; // beside pigment and binder, as in that batch
 };
 
-// Errors: nothing_wanted for 0 of it; those of paint::pans_of and grams_weighed;
-// density_not_known for a pigment without one. Absent where no pigment is chosen.
+// Errors: nothing_wanted for 0 of it; nothing_left where it goes as far as its pigments last and no
+// card says how far that is; spoon_gone where an amount is said in one that is not on the shelf;
+// those of paint::pans_of and grams_weighed; density_not_known for a pigment without one. Absent
+// where no pigment is chosen.
 std::optional<words::Result<Planned>> planned(const Bench& bench);
 
+bool asks_how_much(Want want); // by a number
+
+// What is left of a card of which it is known how much there was, in g: see stock_of.
 std::optional<double> left_of(const Bench& bench, const session::Card& card);
 
 }

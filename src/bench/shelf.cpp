@@ -43,6 +43,7 @@ std::vector<Card> shelf_that_ships() {
       liquid("glycerin", CardKind::glycerin, say(Say::ships_glycerin), {.glycerin = 1}),
       liquid("ox_gall", CardKind::wetting_aid, say(Say::ships_ox_gall),
              {.water = 0.95, .other = 0.05}),
+      liquid("gum_arabic", CardKind::other, say(Say::ships_gum_arabic), {.gum = 1}),
       {"dropper", say(Say::ships_dropper), session::DropperCard{{0.05, 0.0095}}},
       {"teaspoon", say(Say::ships_teaspoon), session::SpoonCard{{5, 0.144}}},
       {"half_pan", say(Say::ships_half_pan), session::PanCard{{1.7, 0.2}}},
@@ -52,10 +53,18 @@ std::vector<Card> shelf_that_ships() {
   return cards;
 }
 
+bool makes_binder(const Card& card) {
+  const paint::Recipe& r = recipe_of(card);
+  return card.kind() == CardKind::other && r.gum > 0 && r == paint::Recipe{.gum = r.gum};
+}
+
 void restock(Bench& bench) {
   const session::Shelf own = session::shelf_of(session::all_of(bench.logs));
+  bench.stock = own.stock;
   bench.shelf.clear();
   bench.away.clear();
+  bench.own.clear();
+  for (const auto& [id, card] : own.cards) bench.own.insert(id);
   const auto put = [&](const Card& card) {
     (own.put_away.count(card.id) ? bench.away : bench.shelf).push_back(card);
   };

@@ -24,7 +24,8 @@ SoundCue of_material(session::CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return SoundCue::tap;
+  case CardKind::muller:
+  case CardKind::recipe: return SoundCue::tap;
   }
   return SoundCue::tap;
 }

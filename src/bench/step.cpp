@@ -112,6 +112,7 @@ void typed(Bench& bench, const Text& text, const Now& now) {
     say_error(bench, {words::BenchSay::text_shortened, {std::to_string(session::longest_text)}},
               now);
   if (text.field.kind == ShelfPad::says) say_on_card(bench, text.field.arg, kept);
+  if (text.field.kind == ShelfPad::jar_says) say_on_jar(bench, text.field.arg, kept);
   if (text.field.kind == SharedPad::search) search(bench, kept);
   write_on_batch(bench, text.field.kind, kept);
   if (text.field.kind == PlanPad::name) {

@@ -8,6 +8,7 @@
 #include "bench/materials.hpp"
 #include "bench/pads_more.hpp"
 #include "bench/pads_pans.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
 #include "bench/pads_tablet.hpp"
 #include "bench/pads_top_bar.hpp"
@@ -86,9 +87,6 @@ PassView pass_view(const Bench& bench, const session::Batch& batch) {
 UndoView undo_view(const Bench& bench, const session::Batch* batch) {
   UndoView u;
   const auto target = batch ? undo_target(bench, *batch) : std::nullopt;
-  u.came_back = batch && !target &&
-                std::any_of(batch->entries.begin(), batch->entries.end(),
-                            [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
   u.gives_back = target && target->gives_back;
   const std::string card = target ? session::cards_named_by(target->event).card : "";
@@ -245,6 +243,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.trail.whole = false;
   v.trail.ghost = bench.earlier.ghost;
   v.last_time_g = made_in_all(bench);
+  v.softening = softening_of_slab(bench);
   v.trail.landing = landing(bench, batch);
   if (bench.glide && v.trail.now) v.trail.now = gliding(*bench.glide, *v.trail.now, now);
   v.ratio = batch.standing.binder_ratio;
@@ -303,7 +302,12 @@ std::optional<NumberView> number_view(const Bench& bench) {
   if (!bench.number) return std::nullopt;
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
   n.want = bench.plan.want;
+  for (const BlendPart& part : bench.plan.blend)
+    if (part.card == n.target.arg) n.in = part.in;
   if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
+  if (n.target.kind == ShelfPad::jar_price) n.of = bench.shelf_page.jar.currency;
+  if (n.target.kind == ShelfPad::left_g && bench.shelf_page.card)
+    n.of = bench.shelf_page.card->name;
   if (n.target.kind == PansPad::pour_g || n.target.kind == PansPad::weigh_pan)
     n.of = std::to_string(bench.pans.pan);
   return n;
@@ -330,7 +334,7 @@ ScreenView page_view(const Bench& bench) {
 ScreenView screen_view(const Bench& bench, const Now& now) {
   switch (bench.screen) {
   case Screen::today: return today_view(bench, now);
-  case Screen::shelf: return shelf_view(bench);
+  case Screen::shelf: return shelf_view(bench, now);
   case Screen::plan: return plan_view(bench, now);
   case Screen::slab: return slab_view(bench, now);
   case Screen::pans: return pans_view(bench, now);

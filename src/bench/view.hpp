@@ -9,9 +9,14 @@
 #include "bench/planning.hpp"
 #include "bench/recalibration.hpp"
 #include "bench/remedy.hpp"
+#include "bench/rewetting.hpp"
+#include "bench/softening.hpp"
 #include "bench/to_come.hpp"
+#include "bench/view_pans.hpp"
 #include "bench/view_ranges.hpp"
+#include "bench/view_shelf.hpp"
 #include "paint/catalogue.hpp"
+#include "session/cost.hpp"
 #include "session/trail.hpp"
 #include "words/say.hpp"
 
@@ -41,15 +46,6 @@ struct PassView {
 // The running pass has lasted as long as one should.
 bool is_over(const PassView& pass);
 
-struct UndoView {
-  std::optional<session::Event> target; // what the next undo takes back
-  std::string card_name;                // of what was added
-  bool came_back = false;               // all that was done there, another sitting did
-  bool saved = false;                   // the last line of this session lies on the disk
-  std::uint64_t unsaved = 0;            // lines that do not
-  bool gives_back = false;              // the target was taken back, and comes again
-};
-
 using session::TrailMark, session::TrailView;
 
 // A line of the batch that can be corrected.
@@ -78,14 +74,6 @@ struct JarView {
   double on_tools = 0; // the share of the paint that stayed on glass and knife
 };
 
-struct NumberView {
-  PadId target;
-  std::string text; // as typed
-  std::string of;   // the material's name, where it is one
-  std::optional<words::Error> error;
-  Want want = Want::pigment_g; // of the plan, for its number
-};
-
 struct TopBarView {
   Screen screen = Screen::plan;
   std::string batch_name; // empty: none
@@ -110,6 +98,7 @@ struct SlabView {
   std::vector<ToComeView> to_come;
   std::optional<double>
       last_time_g; // of binder, that the batch made again took for as much pigment
+  std::optional<Softening> softening;
   paint::Amount dried_mL;
   bool dust = false;
   std::optional<words::Error> save_failure;
@@ -138,12 +127,21 @@ struct SlabView {
   bool newer = false;        // a file of this batch is of a newer format: nothing is summed
 };
 
+// Spoons or drops of one tool.
+struct ScoopView {
+  double count = 0;
+  bool drops = false;
+  std::string name; // of the spoon
+  double mL = 0;    // that it holds
+};
+
 struct PlanView {
   struct Row {
     PadId pad;
     std::string name, index_name;
     std::uint32_t colour = 0;
     bool chosen = false;
+    std::optional<double> left_g = {};
   };
   struct Part {
     PadId pad; // parts
@@ -151,7 +149,29 @@ struct PlanView {
     std::uint32_t colour = 0;
     double parts = 1;
     double grams = 0; // to be weighed
+    session::SaidIn in = session::SaidIn::parts;
+    ScoopView spoon = {}; // that it is said in
+    std::string index_name = {};
+    std::optional<double> left_g = {};
   };
+  // What is to be done, in its order.
+  struct Line {
+    enum Why { measure, first_helping, rest, extra } why = measure;
+    session::CardKind kind = session::CardKind::pigment;
+    std::string name;
+    std::uint32_t colour = 0;
+    std::vector<ScoopView> scoops = {}; // none: it is weighed
+    double low_g = 0, g = 0;            // from low where there is a range
+    double u = 0;                       // of what those scoops give
+    bool guess = false;                 // by how the powder is guessed to lie
+  };
+  Finding finding = Finding::nothing;
+  bool all_cards = false; // listed, not the workshop's own alone
+  session::SaidIn said_in = session::SaidIn::parts;
+  std::vector<Row> recipes;
+  std::vector<Line> lines;
+  std::string recipe;        // its name
+  bool recipe_kept = false;  // the plan goes by it
   std::vector<Row> pigments; // this page's
   std::vector<Part> blend;
   bool by_volume = false;
@@ -165,11 +185,10 @@ struct PlanView {
   std::optional<BinderRange> range;    // of the blend, in that binder
   std::optional<words::Error> why_not; // it comes to nothing
   std::optional<MullingNeeded> mulling;
-  struct Extra {
-    std::string name;
-    double g = 0;
-  };
-  std::vector<Extra> extras; // as last time
+  std::optional<session::Cost> cost;
+  std::string currency;               // of that
+  std::optional<LastTime> last_time;  // its dry paint was not good
+  std::optional<Softening> softening; // else: what it lacks
   struct Short {
     std::string name;
     double left_g = 0, wanted_g = 0;
@@ -257,6 +276,10 @@ struct BookView {
   std::optional<std::string> note;          // as far as it is written
   std::optional<std::string> new_name;      // likewise
   bool discarded = false;                   // the batch is, or the list is of those
+  std::optional<session::Cost> cost;
+  std::optional<double> a_pan_costs;
+  std::string currency;     // of both
+  bool recipe_kept = false; // from this batch
 };
 
 struct CompareView {
@@ -285,104 +308,6 @@ struct TabletView {
     bool waits = false; // the next key will be it
   };
   std::vector<Row> rows;
-};
-
-// A number of a card, as it stands, with where it comes from.
-struct FactView {
-  PadId pad;
-  double value = 0; // 0: not known
-  int decimals = 2;
-  double u = 0;
-  words::Sentence say = words::Sentence{};  // what it is
-  words::Sentence zero = words::Sentence{}; // what stands there for 0
-};
-
-struct ShelfView {
-  struct Row {
-    PadId pad;
-    session::CardKind kind = session::CardKind::other;
-    std::string name, index_name;
-    std::uint32_t colour = 0;
-    std::optional<double> left_g;
-    bool open = false;
-  };
-  ShelfKind kind = ShelfKind::pigment;
-  bool away = false;
-  std::size_t put_away = 0; // how many are
-  std::vector<Row> rows;    // this page's
-  std::string search;
-  int page = 0, pages = 1;
-  std::optional<session::Card> card;           // the open one
-  bool ships = false;                          // and nobody has edited it: its figures are guesses
-  std::string density_from, oil_from;          // from the catalogue; empty: a guess
-  std::optional<paint::Confidence> confidence; // of a pigment as it ships
-  std::vector<paint::Caution> asks;            // a pigment: what to be careful about
-  bool choosing = false;                       // which of them
-  std::vector<FactView> facts;
-  std::optional<words::Error> fault; // of the figures, as long as it stands
-  std::optional<double> left_g;
-  std::optional<BinderRange> range; // of a pigment
-  std::optional<NumberView> number;
-  Notice notice;
-};
-
-struct PansView {
-  struct Said { // of the dry paint, last
-    session::Became as = session::Became::good;
-    bool early = false; // sticky, of a layer that could not yet be dry
-  };
-  struct Pan {
-    PadId pad; // "pan 3", or "new_pan"
-    int number = 1;
-    double brim_mL = 0;
-    std::vector<double> layers_mL; // as they will be when dry, the first below
-    double wet_mL = 0;             // above that, still to dry off
-    bool full = false;
-    bool chosen = false;
-    std::optional<Said> said;
-  };
-  struct Apart {
-    int pan = 0;
-    Said said;
-  };
-  struct Next { // layer
-    enum Kind { nothing, in_hours, maybe_now, now, full, unknown } kind = nothing;
-    double low_h = 0, high_h = 0; // from now
-    bool weighed = false;         // by what the scale said
-  };
-  struct Weighing {
-    double hours = 0, g = 0;
-  };
-  std::string batch, name; // empty: none
-  std::uint32_t colour = 0;
-  bool judging = false;
-  int pan = 0; // that is meant; 0: all
-  std::vector<Pan> pans;
-  std::string card_name;
-  double card_mL = 0;
-  double to_pour_mL = 0;
-  int all = 0; // pans that "pour all" pours into
-  struct Planned {
-    int pans = 0;   // 0: nothing was planned, or other pans
-    int layers = 0; // that fill them; 0: not known
-  } planned;
-  bool wet = false;   // some that have room are still wet
-  bool first = false; // nothing was poured yet
-  Next next;
-  std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
-  std::optional<paint::Tack> tack;
-  bool room_guessed = false;           // what is said of drying rests on a guess
-  double celsius = 21, humidity = 0.5; // of the room
-  std::vector<Weighing> weighings;     // of the pan that is meant, or the first that was weighed
-  std::int64_t since_pour_ms = 0;
-  int asked_day = 0;        // whose verdict is due; 0: none
-  std::optional<Said> said; // of the pan that is meant, or of all
-  std::vector<Apart> apart; // while all are meant: pans of which something newer was said
-  UndoView undo;
-  std::optional<words::Error> save_failure;
-  bool saved_elsewhere = false;
-  Notice notice;
-  std::optional<NumberView> number;
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,

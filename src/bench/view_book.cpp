@@ -1,7 +1,9 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/pads_book.hpp"
+#include "bench/recipes.hpp"
 #include "bench/record.hpp"
+#include "bench/stock.hpp"
 #include "bench/view_parts.hpp"
 
 #include <algorithm>
@@ -73,6 +75,13 @@ void add_lineage(const Bench& bench, BookView& v) {
   }
 }
 
+void add_cost(const Bench& bench, BookView& v) {
+  v.cost = cost_of(bench, *v.batch);
+  if (!v.cost) return;
+  v.a_pan_costs = session::cost_of_a_pan(*v.batch, *v.cost);
+  v.currency = prices(bench).currency;
+}
+
 }
 
 TrailView trail_at_slab(const session::Batch& batch) {
@@ -122,7 +131,9 @@ BookView book_view(const Bench& bench) {
   v.note = page->note;
   v.new_name = page->name;
   v.discarded = v.batch->discarded;
+  v.recipe_kept = !recipe_of_batch(bench, v.batch->id).empty();
   add_lineage(bench, v);
+  add_cost(bench, v);
   return v;
 }
 

@@ -5,6 +5,7 @@
 #include "bench/pan_said.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
+#include "bench/rewetting.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/pans.hpp"
 #include "paint/standing.hpp"
@@ -38,16 +39,24 @@ std::optional<PansView::Said> said_view(const session::Batch& batch, int pan) {
   return PansView::Said{said->verdict.as, said_early(batch, *said)};
 }
 
-PansView::Pan pan_view(const Bench& bench, const session::Pan& pan, const Now& now) {
-  const session::Batch& batch = *bench.pans.folded;
+// What one more layer leaves, poured to the brim.
+double next_mL(const session::Batch& batch, const session::Pan& pan) {
+  const auto share = session::dry_share(batch.places, poured_from(batch));
+  if (is_full(pan) || !share || !(to_pour_mL(batch) > 0)) return 0;
+  return std::max(0.0, volume_of(pan.card).mL - session::dry_mL(pan)) * share->middle;
+}
+
+PansView::Pan pan_view(const session::Batch& batch, int chosen, const session::Pan& pan,
+                       const Now& now) {
   PansView::Pan v;
   v.pad = {PansPad::pan, std::to_string(pan.number)};
   v.number = pan.number;
   v.brim_mL = volume_of(pan.card).mL;
   for (const session::PouredLayer& layer : pan.layers) v.layers_mL.push_back(layer.dry_mL);
   v.wet_mL = still_wet_mL(batch, pan, now);
+  v.next_mL = next_mL(batch, pan);
   v.full = is_full(pan);
-  v.chosen = bench.pans.pan == pan.number;
+  v.chosen = chosen == pan.number;
   v.said = said_view(batch, pan.number);
   return v;
 }
@@ -121,16 +130,90 @@ std::optional<paint::Tack> tack_of(const session::Batch& batch) {
   return tack ? std::optional(*tack) : std::nullopt;
 }
 
-std::vector<PansView::Weighing> weighings_of(const session::Batch& batch, int meant) {
+std::vector<PansView::Weighing> weighings_of(const session::Pan& pan) {
+  std::vector<PansView::Weighing> out;
+  const std::int64_t poured = pan.layers.back().at;
+  for (const session::PanReading& r : pan.readings)
+    if (r.at >= poured) out.push_back({static_cast<double>(r.at - poured) / ms_per_h, r.g});
+  return out;
+}
+
+// The pan that is meant, else the first that was weighed, else the first.
+const session::Pan* pan_to_watch(const session::Batch& batch, int meant) {
+  const session::Pan* first = nullptr;
   for (const session::Pan* pan : pans_in_order(batch)) {
-    if (pan->readings.empty() || (meant > 0 && pan->number != meant)) continue;
-    std::vector<PansView::Weighing> out;
-    const std::int64_t poured = pan->layers.back().at;
-    for (const session::PanReading& r : pan->readings)
-      if (r.at >= poured) out.push_back({static_cast<double>(r.at - poured) / ms_per_h, r.g});
-    return out;
+    if (meant > 0 ? pan->number == meant : !pan->readings.empty()) return pan;
+    if (!first) first = pan;
   }
-  return {};
+  return first;
+}
+
+PansView::Curve curve_of(const session::Batch& batch, const session::Pan& pan, const Now& now) {
+  PansView::Curve v;
+  const auto time = layer_time(batch, pan);
+  v.pan = pan.number;
+  v.poured_at = pan.layers.back().at;
+  v.now_h = std::max(0.0, hours_since(v.poured_at, now));
+  v.to_h = std::max({6.0, 1.2 * v.now_h, time ? 1.15 * time->hours.high : 0});
+  if (!is_full(pan)) v.layer = static_cast<int>(pan.layers.size()) + 1;
+  if (time && v.layer > 0) v.ready_h = time->hours;
+  if (auto course = layer_course(batch, pan, v.to_h)) v.ahead = std::move(course->points);
+  return v;
+}
+
+// What other batches wait for, the first of it.
+PansView::Other other_view(const Bench& bench, const PadId& pad, const Now& now) {
+  using Other = PansView::Other;
+  Other v;
+  v.pad = pad;
+  v.name = name_of_batch(bench, pad.arg);
+  const auto folded = kept_fold(bench, pad.arg);
+  if (!folded) return v;
+  v.colour = session::colour_of(*folded);
+  for (const session::Pan* pan : pans_in_order(*folded)) {
+    v.pans.push_back(pan_view(*folded, 0, *pan, now));
+    if (!is_full(*pan)) v.layer = std::max(v.layer, static_cast<int>(pan->layers.size()) + 1);
+  }
+  if (const auto at = session::last_pour(folded->pans, now.wall_ms))
+    v.since_pour_ms = now.wall_ms - *at;
+  v.mL = to_pour_mL(*folded);
+  const auto next = next_layer_at(*folded);
+  if (layer_due(bench, pad.arg, now)) return v.what = Other::layer_now, v;
+  if (verdict_day_due(bench, pad.arg, now) > 0) return v.what = Other::look, v;
+  if (next && v.layer > 0 && *next > now.wall_ms) {
+    v.what = Other::layer_later;
+    v.hours = -hours_since(*next, now);
+  } else if (v.pans.empty()) {
+    v.what = Other::in_jar;
+  }
+  return v;
+}
+
+double deepest_mm(const session::Batch& batch, int meant) {
+  double mm = 0;
+  for (const session::Pan& pan : batch.pans)
+    for (const session::PouredLayer& layer : pan.layers)
+      if (meant == 0 || pan.number == meant)
+        mm = std::max(mm, layer.wet_mL / area_cm2(pan.card) * 10);
+  return mm;
+}
+
+std::vector<paint::LikelyCause> causes_of(const Bench& bench, int meant, double layer_mm) {
+  const session::Batch& batch = *bench.pans.folded;
+  const auto there = batch.places.at.find(session::Place::pans);
+  if (there == batch.places.at.end()) return {};
+  const session::PlaceContents& all = there->second;
+  const paint::Wet wet = paint::wet_of(all.sums, paint::live(all.sums, all.paint));
+  const auto family = session::family_of(batch);
+  paint::Cracked known;
+  known.layer_mm = layer_mm;
+  known.gum = paint::gum_state(wet.gum_g, all.sums.pigment_mL,
+                               session::marks_of(bench.learning.verdicts, family));
+  known.index = paint::tack_index(wet, batch.places.room).value_or(0);
+  known.hard_below = hard_below(bench, family);
+  if (const session::Pan* pan = pan_to_watch(batch, meant))
+    if (const auto time = layer_time(batch, *pan)) known.firm_h = time->hours.middle;
+  return paint::crack_causes(known);
 }
 
 PansView::Planned planned_view(const Bench& bench) {
@@ -145,17 +228,51 @@ PansView::Planned planned_view(const Bench& bench) {
 
 void add_pans(const Bench& bench, const Now& now, PansView& v) {
   const session::Batch& batch = *bench.pans.folded;
-  for (const int number : pans_of_page(bench)) {
-    if (const session::Pan* pan = pan_numbered(batch, number)) {
-      v.pans.push_back(pan_view(bench, *pan, now));
-      continue;
+  for (const int number : pans_of_page(bench))
+    v.pans.push_back(pan_view(batch, bench.pans.pan, *pan_numbered(batch, number), now));
+  for (const session::Pan& pan : batch.pans)
+    if (v.pan == 0 || pan.number == v.pan)
+      v.layer = std::max(v.layer, static_cast<int>(pan.layers.size()));
+  const auto share = session::dry_share(batch.places, batch.pans.empty() ? poured_from(batch)
+                                                                         : session::Place::pans);
+  if (share) v.layers_to_fill = paint::layers_to(planned_fill, share->middle).value_or(0);
+}
+
+void add_pours(const Bench& bench, const Now& now, PansView& v) {
+  const session::Batch& batch = *bench.pans.folded;
+  const auto pours = pours_for_all(bench, now);
+  v.all = pans_in(pours);
+  for (const session::Poured& p : pours)
+    for (int number = p.first; number <= p.last; ++number) {
+      const session::Pan* pan = pan_numbered(batch, number);
+      const int layer = pan ? static_cast<int>(pan->layers.size()) + 1 : 1;
+      v.all_layer = v.all_layer == 0 || v.all_layer == layer ? layer : -1;
     }
-    PansView::Pan fresh;
-    fresh.pad = {PansPad::new_pan, ""};
-    fresh.number = number;
-    fresh.brim_mL = v.card_mL;
-    v.pans.push_back(std::move(fresh));
-  }
+  v.all_layer = std::max(0, v.all_layer);
+}
+
+void add_others(const Bench& bench, const Now& now, PansView& v) {
+  const auto shown = others_that_show(bench);
+  for (const std::string& id : shown)
+    v.others.push_back(other_view(bench, {PansPad::batch, id}, now));
+  v.more_others = bench.pans.others.size() - shown.size();
+}
+
+// What is known of the pan that is meant, or of all.
+void add_known(const Bench& bench, const Now& now, PansView& v) {
+  const session::Batch& batch = *bench.pans.folded;
+  v.said = said_view(batch, v.pan);
+  if (v.pan == 0)
+    for (const int pan : said_apart(batch)) v.apart.push_back({pan, *said_view(batch, pan)});
+  v.layer_mm = deepest_mm(batch, v.pan);
+  if (v.said && v.said->as == session::Became::cracked)
+    v.causes = causes_of(bench, v.pan, v.layer_mm);
+  const session::Pan* watched = pan_to_watch(batch, v.pan);
+  if (!watched) return;
+  v.curve = curve_of(batch, *watched, now);
+  v.weighings = weighings_of(*watched);
+  const auto* card = std::get_if<session::PanCard>(&watched->card.facts);
+  v.depth_known = card && card->depth_mm > 0;
 }
 
 }
@@ -178,25 +295,25 @@ PansView pans_view(const Bench& bench, const Now& now) {
   }
   add_pans(bench, now, v);
   v.to_pour_mL = to_pour_mL(batch);
-  v.all = pans_in(pours_for_all(bench, now));
+  add_pours(bench, now, v);
   v.wet = std::any_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
     return !is_full(pan) && still_wet(batch, pan, now.wall_ms);
   });
   v.first = batch.pans.empty();
   v.planned = planned_view(bench);
   v.next = next_of(batch, v.pan, now);
+  v.weigh_again = weigh_again(batch);
+  v.weigh_now = v.weigh_again && v.weigh_again->at <= now.wall_ms;
   v.fill = fill_of(batch);
   v.tack = tack_of(batch);
   v.room_guessed = batch.room_guessed;
   v.celsius = batch.places.room.celsius;
   v.humidity = batch.places.room.humidity;
-  v.weighings = weighings_of(batch, v.pan);
   if (const auto at = session::last_pour(batch.pans, now.wall_ms))
     v.since_pour_ms = now.wall_ms - *at;
   v.asked_day = verdict_day_due(bench, batch.id, now);
-  v.said = said_view(batch, v.pan);
-  if (v.pan == 0)
-    for (const int pan : said_apart(batch)) v.apart.push_back({pan, *said_view(batch, pan)});
+  add_known(bench, now, v);
+  add_others(bench, now, v);
   v.undo = undo_view(bench, &batch);
   v.number = number_view(bench);
   return v;

@@ -17,7 +17,7 @@ CompareView compare_view(const Bench& bench, const ComparePage& page);
 RangesView ranges_view(const Bench& bench, const RangesPage& page);
 StoryView story_view(const Bench& bench, const StoryPage& page);
 UndoView undo_view(const Bench& bench, const session::Batch* batch);
-ShelfView shelf_view(const Bench& bench);
+ShelfView shelf_view(const Bench& bench, const Now& now);
 PansView pans_view(const Bench& bench, const Now& now);
 TabletView tablet_view(const Bench& bench);
 

@@ -1,6 +1,9 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/pads_plan.hpp"
+#include "bench/plan_lines.hpp"
+#include "bench/recipes.hpp"
+#include "bench/stock.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/catalogue.hpp"
 #include "words/say.hpp"
@@ -11,17 +14,45 @@ namespace bench {
 
 namespace {
 
-PlanView::Row plan_row(const session::Card& card, PadKind kind, const std::string& chosen) {
-  return {{kind, card.id},
-          card.name,
-          pigment_of(card).index_name,
-          pigment_of(card).colour,
-          card.id == chosen};
+PlanView::Row plan_row(const Bench& bench, const session::Card& card, PadKind kind,
+                       const std::string& chosen) {
+  return {{kind, card.id},         card.name,         pigment_of(card).index_name,
+          pigment_of(card).colour, card.id == chosen, left_of(bench, card)};
+}
+
+// The heap of a recipe is that of its first pigment.
+PlanView::Row recipe_row(const Bench& bench, const session::Card& card) {
+  PlanView::Row row = plan_row(bench, card, PlanPad::recipe, recipe_followed(bench));
+  const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+  for (const session::Said& said : recipe->pigments) {
+    const session::Card* pigment = shelf_card(bench, said.of);
+    if (pigment && row.index_name.empty()) row.colour = pigment_of(*pigment).colour;
+    row.index_name += (row.index_name.empty() ? "" : ", ") + (pigment ? pigment->name : said.of);
+  }
+  return row;
 }
 
 bool is_chosen(const PlanState& plan, const std::string& card) {
   return std::any_of(plan.blend.begin(), plan.blend.end(),
                      [&](const BlendPart& part) { return part.card == card; });
+}
+
+// This page's.
+void add_found(const Bench& bench, PlanView& v) {
+  const auto recipes = recipes_found(bench), pigments = pigments_found(bench);
+  const auto& found = v.finding == Finding::recipe ? recipes : pigments;
+  const auto a_page = static_cast<std::size_t>(plan_rows_a_page);
+  const std::size_t first = static_cast<std::size_t>(bench.plan.page) * a_page;
+  for (std::size_t i = first; i < std::min(found.size(), first + a_page); ++i) {
+    if (v.finding == Finding::recipe) {
+      v.recipes.push_back(recipe_row(bench, *found[i]));
+      continue;
+    }
+    v.pigments.push_back(plan_row(bench, *found[i], PlanPad::pigment, ""));
+    v.pigments.back().chosen = is_chosen(bench.plan, found[i]->id);
+  }
+  v.page = bench.plan.page;
+  v.pages = pages_for(found.size(), static_cast<int>(a_page));
 }
 
 std::vector<words::Sentence> cautions_of(const Bench& bench) {
@@ -39,8 +70,15 @@ std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Pla
   for (const BlendPart& part : bench.plan.blend) {
     const session::Card* card = shelf_card(bench, part.card);
     if (!card) continue;
-    out.push_back(
-        {{PlanPad::parts, part.card}, card->name, pigment_of(*card).colour, part.parts, 0});
+    out.push_back({{PlanPad::parts, part.card},
+                   card->name,
+                   pigment_of(*card).colour,
+                   part.parts,
+                   0,
+                   part.in,
+                   scoop_view(bench, part.with, part.in == session::SaidIn::drops, part.parts),
+                   pigment_of(*card).index_name,
+                   left_of(bench, *card)});
     if (!comes_to) continue;
     for (const PlannedPigment& p : comes_to->pigments)
       if (p.card == part.card) out.back().grams = p.grams;
@@ -51,13 +89,8 @@ std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Pla
 // What the shelf has too little of, of what it knows how much there was.
 std::vector<PlanView::Short> short_of(const Bench& bench, const Planned& comes_to) {
   std::vector<PlanView::Short> out;
-  const auto look = [&](const std::string& id, double wanted) {
-    const session::Card* card = shelf_card(bench, id);
-    const auto left = card ? left_of(bench, *card) : std::nullopt;
-    if (left && *left < wanted) out.push_back({card->name, std::max(0.0, *left), wanted});
-  };
-  for (const PlannedPigment& p : comes_to.pigments) look(p.card, p.grams);
-  look(bench.plan.binder, comes_to.binder_g);
+  for (const session::ToBuy& buy : to_buy(bench, comes_to))
+    out.push_back({shelf_card(bench, buy.card)->name, std::max(0.0, buy.left_g), buy.wanted_g});
   return out;
 }
 
@@ -66,17 +99,12 @@ std::vector<PlanView::Short> short_of(const Bench& bench, const Planned& comes_t
 PlanView plan_view(const Bench& bench, const Now& now) {
   const PlanState& plan = bench.plan;
   PlanView v;
-  const auto found = pigments_found(bench);
-  const auto a_page = static_cast<std::size_t>(plan_rows_a_page(bench.display));
-  const std::size_t first = static_cast<std::size_t>(plan.page) * a_page;
-  for (std::size_t i = first; i < std::min(found.size(), first + a_page); ++i) {
-    v.pigments.push_back(plan_row(*found[i], PlanPad::pigment, ""));
-    v.pigments.back().chosen = is_chosen(plan, found[i]->id);
-  }
+  v.finding = finds(bench);
+  v.all_cards = plan.all_cards;
+  v.said_in = plan.said_in;
+  if (v.finding != Finding::nothing) add_found(bench, v);
   for (const session::Card* card : shelf_of(bench, session::CardKind::binder))
-    v.binders.push_back(plan_row(*card, PlanPad::binder, plan.binder));
-  v.page = plan.page;
-  v.pages = pages_for(found.size(), static_cast<int>(a_page));
+    v.binders.push_back(plan_row(bench, *card, PlanPad::binder, plan.binder));
   v.name = plan.name;
   v.search = plan.search;
   v.want = plan.want;
@@ -84,16 +112,22 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   if (const session::Card* pan = shelf_card(bench, plan.pan)) v.pan = pan->name;
   if (auto comes_to = planned(bench); comes_to && *comes_to)
     v.planned = **comes_to;
-  else if (comes_to && plan.wanted > 0)
+  else if (comes_to && (plan.wanted > 0 || !asks_how_much(plan.want)))
     v.why_not = comes_to->error();
   v.range = range_of_plan(bench);
   v.blend = parts_of(bench, v.planned);
   v.mulling = mulling_planned(bench);
-  if (v.planned)
-    for (const PlannedPigment& extra : v.planned->extras)
-      v.extras.push_back({shelf_card(bench, extra.card)->name, extra.grams});
+  if (v.planned) v.last_time = last_time(bench, *v.planned);
+  if (v.planned && !v.last_time) v.softening = softening_of(bench, *v.planned);
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
+  if (v.planned) v.cost = cost_of(bench, *v.planned);
+  if (v.cost) v.currency = prices(bench).currency;
+  if (v.planned) v.lines = plan_lines(bench, *v.planned);
+  if (const session::Card* recipe = shelf_card(bench, recipe_followed(bench))) {
+    v.recipe = recipe->name;
+    v.recipe_kept = true;
+  }
   v.go_on = name_of_batch(bench, bench.plan.go_on);
   v.again_of = name_of_batch(bench, made_again(plan));
   v.celsius = plan.celsius;

@@ -1,9 +1,11 @@
 #include "bench/card_cautions.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
+#include "bench/colour_chart.hpp"
 #include "bench/pads_shelf.hpp"
-#include "bench/planning.hpp"
 #include "bench/shelf.hpp"
+#include "bench/shelf_list.hpp"
+#include "bench/stock.hpp"
 #include "bench/view_parts.hpp"
 
 #include <algorithm>
@@ -24,14 +26,61 @@ bool ships_so(const session::Card& card) {
   return std::find(all.begin(), all.end(), card) != all.end();
 }
 
-void add_card(const Bench& bench, const session::Card& card, ShelfView& v) {
-  v.card = card;
-  v.ships = ships_so(card);
-  if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
-  v.left_g = left_of(bench, card);
-  if (card.kind() == session::CardKind::pigment) v.range = range_of_card(bench, card);
-  v.choosing = bench.shelf_page.choosing;
-  if (shelf_kind(card.kind()) == ShelfKind::pigment) v.asks = asked_by(card);
+StockView stock_view(const Bench& bench, const session::Card& card, const Now& now) {
+  const session::Prices known = prices(bench);
+  return {stock_of(bench, card), low_mark(bench, card.id), days_left(bench, card, now.wall_ms),
+          session::a_gram_of(card, known), known.currency};
+}
+
+// Of batches of this pigment alone: of a blend nobody knows which of them wanted how much.
+std::vector<double> right_of(const Bench& bench, const std::string& card, double g_per_flow) {
+  std::vector<double> out;
+  for (const auto& [id, batch] : bench.learning.training) {
+    if (batch.pigments.size() != 1 || batch.pigments.count(card) == 0) continue;
+    std::optional<double> flow;
+    for (const session::Feeling& note : batch.notes)
+      if (note.as == session::Feel::right && !note.set_aside) flow = note.flow;
+    if (flow) out.push_back(*flow * g_per_flow);
+  }
+  return out;
+}
+
+ReadingView::Batch batch_view(const Bench& bench, const std::string& id) {
+  ReadingView::Batch v;
+  v.pad = {ShelfPad::batch_of, id};
+  const Folded batch = kept_fold(bench, id);
+  if (!batch) return v;
+  v.name = batch->name;
+  v.trail = trail_at_slab(*batch);
+  v.trail.band = kept_band(bench, id);
+  v.progress = batch->progress;
+  if (!batch->verdicts.empty()) v.became = batch->verdicts.back().verdict.as;
+  return v;
+}
+
+ReadingView reading_view(const Bench& bench, const ShelfView& shelf) {
+  ReadingView v;
+  const session::Card& card = *shelf.card;
+  if (shelf.range) v.right = right_of(bench, card.id, shelf.range->g_per_flow);
+  const auto question = session::range_question(bench.learning.ranges, {{&card, 1}});
+  if (const auto expected = session::expectation(bench.learning.ranges, question))
+    v.band = expected->band;
+  v.mulling = mulling_of_card(bench);
+  for (const std::string& id : batches_of_card(bench)) v.batches.push_back(batch_view(bench, id));
+  return v;
+}
+
+JarsView jars_view(const Bench& bench, const std::string& card) {
+  JarsView v;
+  v.jar = bench.shelf_page.jar;
+  const auto stock = bench.stock.find(card);
+  if (stock == bench.stock.end()) return v;
+  v.jars.assign(stock->second.jars.rbegin(), stock->second.jars.rend());
+  v.weighed = stock->second.weighed;
+  return v;
+}
+
+void add_facts(const session::Card& card, ShelfView& v) {
   for (const std::string_view which : facts_of(card.kind())) {
     const Fact fact = fact_of(card, which);
     v.facts.push_back({{ShelfPad::fact, std::string(which)},
@@ -41,39 +90,69 @@ void add_card(const Bench& bench, const session::Card& card, ShelfView& v) {
                        fact.say,
                        fact.zero});
   }
+}
+
+void add_page(const Bench& bench, ShelfView& v) {
+  switch (v.on) {
+  case CardPage::facts: return add_facts(*v.card, v);
+  case CardPage::reading: v.reading = reading_view(bench, v); return;
+  case CardPage::jars: v.jars = jars_view(bench, v.card->id); return;
+  case CardPage::hues: v.chart = chart_hues(); return;
+  case CardPage::shades: v.chart = chart_shades(bench.shelf_page.hue); return;
+  }
+}
+
+void add_card(const Bench& bench, const session::Card& card, const Now& now, ShelfView& v) {
+  v.card = card;
+  v.on = bench.shelf_page.on;
+  v.ships = ships_so(card);
+  if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
+  v.stock = stock_view(bench, card, now);
+  if (card.kind() == session::CardKind::pigment) {
+    v.range = range_of_card(bench, card);
+    v.soft = soft_wanted(bench, card);
+  }
+  v.choosing = bench.shelf_page.choosing;
+  if (shelf_kind(card.kind()) == ShelfKind::pigment) v.asks = asked_by(card);
   if (const auto* entry = catalogued(card); entry && v.ships) {
     v.density_from = entry->density_from;
     v.oil_from = entry->oil_from;
     v.confidence = entry->confidence;
   }
+  add_page(bench, v);
+}
+
+ShelfView::Row row_view(const Bench& bench, const session::Card& card) {
+  const session::PigmentCard& pigment = session::pigment_of(card);
+  const auto& open = bench.shelf_page.card;
+  return {{ShelfPad::card, card.id},
+          card.kind(),
+          card.name,
+          pigment.index_name.empty() ? card.lot : pigment.index_name,
+          pigment.colour,
+          stock_of(bench, card),
+          low_mark(bench, card.id),
+          open && open->id == card.id};
 }
 
 }
 
-ShelfView shelf_view(const Bench& bench) {
+ShelfView shelf_view(const Bench& bench, const Now& now) {
   const ShelfState& page = bench.shelf_page;
   ShelfView v;
   v.kind = page.kind;
   v.away = page.away;
   v.put_away = bench.away.size();
+  v.others = page.others;
+  v.not_listed = not_listed(bench);
   v.search = page.search;
   v.page = page.page;
   v.number = number_view(bench);
   v.notice = bench.notice;
-  const auto cards = cards_listed(bench);
   const Layout here = layout(bench);
-  for (const session::Card* card : cards) {
-    const session::PigmentCard& pigment = session::pigment_of(*card);
-    if (pad_of(here, {ShelfPad::card, card->id}))
-      v.rows.push_back({{ShelfPad::card, card->id},
-                        card->kind(),
-                        card->name,
-                        pigment.index_name.empty() ? card->lot : pigment.index_name,
-                        pigment.colour,
-                        std::nullopt,
-                        page.card && page.card->id == card->id});
-  }
-  if (page.card) add_card(bench, *page.card, v);
+  for (const session::Card* card : cards_listed(bench))
+    if (pad_of(here, {ShelfPad::card, card->id})) v.rows.push_back(row_view(bench, *card));
+  if (page.card) add_card(bench, *page.card, now, v);
   return v;
 }
 

@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 #include "bench/pads_today.hpp"
+#include "bench/stock.hpp"
 #include "bench/today.hpp"
 #include "bench/view_parts.hpp"
 #include "words/calendar.hpp"
@@ -47,9 +48,11 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, Tod
   v.name = card.name;
   v.kind = card.kind();
   v.colour = pigment_of(card).colour;
-  v.left_g = left_of(bench.index, card);
-  v.of_g = card.made_g;
-  v.takes_g = batch_takes(bench.index, card).value_or(0);
+  if (const auto left = stock_of(bench, card)) {
+    v.left_g = left->g;
+    v.of_g = left->of;
+  }
+  v.takes_g = low_mark(bench, card.id).value_or(0);
   if (const auto last = words::days_of(card.keep_until))
     v.days = static_cast<int>(*last - words::day_number(now.wall_ms, now.utc_offset_min));
 }

@@ -5,6 +5,7 @@
 #include "paper/sheet.hpp"
 #include "paper/table.hpp"
 #include "session/by_batch.hpp"
+#include "session/shelf.hpp"
 #include "studio/sentences.hpp"
 #include "words/commands_says.hpp"
 
@@ -30,6 +31,14 @@ bool ends_with(const std::string& name, std::string_view ending) {
          name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
 }
 
+bool kept_back(const session::Shelf& shelf, const session::Batch& batch, const Destination& to) {
+  return !to.with_recipes && session::keeps_amounts(shelf, batch);
+}
+
+session::Shelf shelf_in(const std::vector<session::Log>& logs) {
+  return session::shelf_of(session::all_of(logs));
+}
+
 }
 
 Status hand_on(const std::string& bytes, const Destination& to) {
@@ -48,7 +57,8 @@ Status make_sheet(const std::vector<session::Log>& logs, const std::string& want
   if (!batch) return tl::make_unexpected(batch.error());
   // Where nothing could be learnt, the sheet has the guess, and says that it is one.
   const auto ranges = session::learn_ranges(session::all_of(logs));
-  return hand_on(paper::sheet({*batch, session::offsets_of(logs), ranges ? &*ranges : nullptr}),
+  return hand_on(paper::sheet({*batch, session::offsets_of(logs), ranges ? &*ranges : nullptr,
+                               kept_back(shelf_in(logs), *batch, to)}),
                  to);
 }
 
@@ -60,8 +70,8 @@ Status make_labels(const std::vector<session::Log>& logs, const std::string& wan
   const auto batch = find_batch(logs, wanted);
   if (!batch) return tl::make_unexpected(batch.error());
   const paper::Offsets offsets = session::offsets_of(logs);
-  const auto bytes = svg ? paper::labels_as_svg({*batch, offsets}, plan)
-                         : paper::labels_as_html({*batch, offsets}, plan);
+  const paper::Handed handed{*batch, offsets, nullptr, kept_back(shelf_in(logs), *batch, to)};
+  const auto bytes = svg ? paper::labels_as_svg(handed, plan) : paper::labels_as_html(handed, plan);
   if (!bytes) return tl::make_unexpected(bytes.error());
   return hand_on(*bytes, to);
 }
@@ -83,6 +93,10 @@ Status make_table(const std::vector<session::Log>& logs, const std::optional<std
         batches.push_back(*std::move(batch));
   }
   if (batches.empty()) return words::failure(Say::show_no_batches);
+  const std::string first = batches.front().name;
+  const session::Shelf shelf = shelf_in(logs);
+  std::erase_if(batches, [&](const auto& batch) { return kept_back(shelf, batch, to); });
+  if (batches.empty()) return words::failure(Say::table_kept_back, {first});
   const paper::Offsets offsets = session::offsets_of(logs);
   return hand_on(totals ? paper::totals_table(batches, offsets)
                         : paper::additions_table(batches, offsets),

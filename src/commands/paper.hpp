@@ -16,6 +16,7 @@ namespace commands {
 struct Destination {
   std::optional<std::string> file;
   std::ostream& out;
+  bool with_recipes = false; // amounts of recipes marked their maker's own too
 };
 
 // Errors: file_there, disk_open_failed, disk_write_failed, disk_force_failed.
@@ -31,7 +32,8 @@ words::Result<int> make_sheet(const std::vector<session::Log>& logs, const std::
 words::Result<int> make_labels(const std::vector<session::Log>& logs, const std::string& batch,
                                const paper::LabelPlan& plan, const Destination& to);
 
-// Of all batches where none is named.
+// Of all batches where none is named; without those whose amounts are their maker's own. Error
+// besides: table_kept_back where nothing else is left.
 words::Result<int> make_table(const std::vector<session::Log>& logs,
                               const std::optional<std::string>& batch, bool totals,
                               const Destination& to);

@@ -136,7 +136,9 @@ Status run_range(const Arguments& a, Io io) {
   return 0;
 }
 
-Destination destination(const Arguments& a, Io io) { return {a.value("--out"), io.out}; }
+Destination destination(const Arguments& a, Io io) {
+  return {a.value("--out"), io.out, a.has("--with-recipes")};
+}
 
 Status run_tell(const Arguments& a, Io io) {
   if (!a.value("--out")) return words::failure(Say::out_missing, {"tell"});
@@ -280,11 +282,18 @@ const Command* command_named(const std::string& name) {
       {"tell", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_tell},
       {"hear", {{"--studio", "--fallback", "--fault"}, {"--no-more"}, 0, 1}, run_hear},
       {"list", {{"--studio", "--fallback"}, {}, 0, 0}, run_list},
-      {"sheet", {{"--studio", "--fallback", "--batch", "--out"}, {}, 0, 0}, run_sheet},
+      {"sheet",
+       {{"--studio", "--fallback", "--batch", "--out"}, {"--with-recipes"}, 0, 0},
+       run_sheet},
       {"labels",
-       {{"--studio", "--fallback", "--batch", "--count", "--mm", "--sheet", "--out"}, {}, 0, 0},
+       {{"--studio", "--fallback", "--batch", "--count", "--mm", "--sheet", "--out"},
+        {"--with-recipes"},
+        0,
+        0},
        run_labels},
-      {"table", {{"--studio", "--fallback", "--batch", "--out"}, {"--totals"}, 0, 0}, run_table},
+      {"table",
+       {{"--studio", "--fallback", "--batch", "--out"}, {"--totals", "--with-recipes"}, 0, 0},
+       run_table},
       {"check", {{"--fallback"}, {}, 1, 1}, run_check, 2},
       {"mend", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_mend, 2},
       {"pack", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_pack},

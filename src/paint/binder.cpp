@@ -64,13 +64,13 @@ words::Result<double> water_to_reach(const Parts& binder, double grams, double s
 }
 
 words::Result<double> gum_to_reach(const Parts& binder, double grams, double strength,
-                                   double gum_moisture) {
+                                   double moisture) {
   if (auto fault = fault_of_wanted(binder, grams, strength)) return tl::make_unexpected(*fault);
-  if (auto fault = fault_if_no_share(gum_moisture, 0, 0.30)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_no_share(moisture, 0, 0.30)) return tl::make_unexpected(*fault);
   if (strength < binder.gum)
     return words::failure(Say::strength_out_of_reach, {words::Number(strength * 100, 1)});
-  // With x g of it: binder.gum grams + (1 - gum_moisture) x = strength (grams + x).
-  return grams * (strength - binder.gum) / (1 - gum_moisture - strength);
+  // With x g of it: binder.gum grams + (1 - moisture) x = strength (grams + x).
+  return grams * (strength - binder.gum) / (1 - moisture - strength);
 }
 
 }

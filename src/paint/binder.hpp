@@ -24,6 +24,6 @@ std::optional<words::Error> fault_of_recipe(const Recipe& binder);
 // would have to strengthen, or gum to weaken.
 words::Result<double> water_to_reach(const Parts& binder, double grams, double strength);
 words::Result<double> gum_to_reach(const Parts& binder, double grams, double strength,
-                                   double gum_moisture = 0.12);
+                                   double moisture = gum_moisture);
 
 }

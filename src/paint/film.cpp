@@ -28,7 +28,6 @@ double critical(double oil_g_per_100g, double g_per_mL) {
 }
 
 // mL that 1 g of dry gum takes up in a film, water apart.
-constexpr double gum_moisture = 0.12;
 constexpr double gum_in_film_v = (1 / 1.40 - gum_moisture / water_g_per_mL) / (1 - gum_moisture);
 
 double binder_mL(const Wet& wet, double held_g) {

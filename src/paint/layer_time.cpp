@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 namespace paint {
 
@@ -14,7 +15,6 @@ namespace {
 
 using Say = words::PaintSay;
 
-constexpr double pi = 3.14159265358979323846;
 constexpr Interval diffusion_m2_s{1.2e-11, 2.5e-11, 5e-11};
 constexpr double free_relative_u = 0.05;
 
@@ -39,6 +39,12 @@ double hours(const Course& c, double share) {
   const double left = 1 - share, from = critical(c);
   if (left >= from) return c.free_g * share / c.constant_g_h;
   return c.free_g * (1 - from) / c.constant_g_h + std::log(from / left) / c.falling_per_h;
+}
+
+double gone(const Course& c, double h) {
+  const double from = critical(c), constant_h = c.free_g * (1 - from) / c.constant_g_h;
+  if (h <= constant_h) return c.constant_g_h * h / c.free_g;
+  return 1 - from * std::exp(-c.falling_per_h * (h - constant_h));
 }
 
 double g_per_h(const Course& c, double share) {
@@ -139,8 +145,9 @@ words::Result<Drying> drying_of(const Layer& layer, const Room& room) {
     return words::failure(Say::volume_too_small, {words::Number(layer.wet.volume_mL, 2),
                                                   words::Number(layer.wet.water_g, 2)});
   const double depth_m = dry_mL / layer.area_cm2 * 0.01;
-  const double per_h = pi * pi * 3600 / (4 * depth_m * depth_m); // for each m2/s
-  const double g_h = layer.area_cm2 * 0.1;                       // for each kg/(m2 h)
+  const double per_h =
+      std::numbers::pi * std::numbers::pi * 3600 / (4 * depth_m * depth_m); // for each m2/s
+  const double g_h = layer.area_cm2 * 0.1;                                  // for each kg/(m2 h)
   const Interval& d = diffusion_m2_s;
   return Drying{free_g,
                 {rate->low * g_h, rate->middle * g_h, rate->high * g_h},
@@ -177,6 +184,28 @@ words::Result<Interval> layer_hours(const Drying& drying, const std::vector<Weig
   }
   if (!range) return words::failure(Say::weigh_ins_say_nothing);
   return *range;
+}
+
+words::Result<Interval> loses_g(const Drying& d, const Interval& ready, double from_h,
+                                double to_h) {
+  for (double h : {from_h, to_h - from_h})
+    if (auto fault = fault_if_negative(h)) return tl::make_unexpected(*fault);
+  for (double h : {ready.low, ready.middle, ready.high})
+    if (auto fault = fault_if_not_positive(h)) return tl::make_unexpected(*fault);
+  if (const auto sound = layer_hours(d); !sound) return sound;
+  const auto& [slow_c, middle_c, fast_c] = d.constant_g_h;
+  const auto& [slow_f, middle_f, fast_f] = d.falling_per_h;
+  const Course middle{d.free_g, middle_c, middle_f};
+  // Hours of the course for one of this layer.
+  const auto pace = [](const Course& c, double ready_h) { return hours(c, ready_share) / ready_h; };
+  const double there = std::min(gone(middle, from_h * pace(middle, ready.middle)), 1 - 1e-9);
+  const auto lost = [&](const Course& c, double ready_h) {
+    const double later = hours(c, there) + (to_h - from_h) * pace(c, ready_h);
+    return c.free_g * std::max(0.0, gone(c, later) - there);
+  };
+  return Interval{lost({d.free_g, slow_c, slow_f}, ready.high) * (1 - free_relative_u),
+                  lost(middle, ready.middle),
+                  lost({d.free_g, fast_c, fast_f}, ready.low) * (1 + free_relative_u)};
 }
 
 }

@@ -66,4 +66,12 @@ struct WeighIn {
 words::Result<Interval> layer_hours(const Drying& drying, const std::vector<WeighIn>& weigh_ins,
                                     double share = ready_share, double step_g = 0.1);
 
+// g that the layer loses from one moment to a later one, in hours after it was poured, of one that
+// is ready after `ready_hours`: its courses go as much slower or faster as that says. They begin
+// where the middle one stands at the first moment, so that the range opens from there; the free
+// water is known to +-5 %.
+// Errors: as hours_until; negative_amount for a time before the pour, or one that runs backwards.
+words::Result<Interval> loses_g(const Drying& drying, const Interval& ready_hours, double from_h,
+                                double to_h);
+
 }

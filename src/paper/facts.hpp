@@ -16,6 +16,7 @@ struct Handed {
   const session::Batch& batch;
   const Offsets& offsets;
   const session::Ranges* ranges = nullptr; // of the studio; null: nothing was learnt
+  bool keeps_amounts = false;              // what went in is named, not how much
 };
 
 // Of the session of a line; 0 where it is not known.

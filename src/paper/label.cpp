@@ -26,13 +26,14 @@ constexpr double line_step = 1.22; // from baseline to baseline, in sizes
 constexpr double notes_mm = 3.4;   // for the line to write on
 constexpr double sure = 0.9;       // of the room: words estimated wider are held to it
 
-std::string binder_words(const Batch& batch) {
+std::string binder_words(const Handed& handed) {
+  const Batch& batch = handed.batch;
   std::string names;
   for (const Total& total : batch.totals)
     if (total.card.kind() == CardKind::binder)
       names += (names.empty() ? "" : " + ") + total.card.name;
   const auto& ratio = batch.standing.binder_ratio;
-  if (names.empty() || !ratio || !std::isfinite(ratio->value)) return names;
+  if (names.empty() || !ratio || !std::isfinite(ratio->value) || handed.keeps_amounts) return names;
   return say(Say::label_binder, {names, paint::number_words(*ratio, 2)});
 }
 
@@ -79,7 +80,7 @@ std::vector<LabelText> label_texts(const Handed& handed) {
     out.push_back({pigment_words(pigment), false, false});
     care |= asks_for_care(pigment);
   }
-  if (const std::string binder = binder_words(batch); !binder.empty())
+  if (const std::string binder = binder_words(handed); !binder.empty())
     out.push_back({binder, false, false});
   out.push_back(
       {say(Say::label_batch, {words::date(batch.opened_at, offset_of(handed)), short_id(batch.id)}),

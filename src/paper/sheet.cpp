@@ -111,9 +111,16 @@ Markup material_row(const Batch& batch, const Total& total) {
               number_cell(batch.newer ? "–" : paint::grams_words(total.grams))});
 }
 
-Markup materials(const Batch& batch) {
+Markup name_row(const Total& total) {
+  const bool pigment = is_coloured(total.card);
+  return row({element("td", {}, {given(pigment ? pigment_words(total.card) : total.card.name)})});
+}
+
+Markup materials(const Handed& handed) {
+  const Batch& batch = handed.batch;
   std::vector<Markup> rows;
-  for (const Total& total : went_in(batch)) rows.push_back(material_row(batch, total));
+  for (const Total& total : went_in(batch))
+    rows.push_back(handed.keeps_amounts ? name_row(total) : material_row(batch, total));
   if (rows.empty()) rows.push_back(row({element("td", {}, say(words::SessionSay::amount_none))}));
   return titled("", words::SessionSay::book_went_in,
                 {element("table", {}, {element("tbody", {}, rows)})});
@@ -215,9 +222,14 @@ Markup care(const Batch& batch) {
 
 std::string sheet(const Handed& handed) {
   const Batch& batch = handed.batch;
+  if (handed.keeps_amounts)
+    return document(batch.name, sheet_style,
+                    {head(handed), materials(handed),
+                     element("p", {{"class", "quiet"}}, say(Say::sheet_keeps_amounts)),
+                     broken(batch), care(batch)});
   return document(batch.name, sheet_style,
                   {head(handed), figures(batch),
-                   element("div", {{"class", "two"}}, {materials(batch), passes(handed)}),
+                   element("div", {{"class", "two"}}, {materials(handed), passes(handed)}),
                    drawn(handed), pans(handed), broken(batch), care(batch),
                    element("footer", {}, say(Say::sheet_foot))});
 }

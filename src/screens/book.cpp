@@ -280,12 +280,37 @@ std::vector<std::string> verdict_words(const bench::BookView& book) {
   return out;
 }
 
+// "€ 5.12: pigment 98 %, gum 2 %; a pan € 0.43".
+std::string cost_words(const bench::BookView& book) {
+  const session::Cost& cost = *book.cost;
+  const double sum = cost.sum();
+  std::string parts;
+  const auto add = [&](words::Sentence what, double of) {
+    if (of > 0)
+      parts += (parts.empty() ? "" : ", ") + say(what, {words::number(100 * of / sum, 0)});
+  };
+  add(Say::cost_pigment, cost.pigment);
+  add(Say::cost_binder, cost.binder);
+  add(Say::cost_gum, cost.gum);
+  add(Say::cost_honey, cost.honey);
+  add(Say::cost_rest, cost.rest);
+  std::string said = say(Say::book_cost, {money_words(sum, book.currency)});
+  if (!parts.empty()) said += ": " + parts;
+  if (book.a_pan_costs)
+    said += "; " + say(Say::cost_a_pan, {money_words(*book.a_pan_costs, book.currency)});
+  std::string unknown;
+  for (const session::Card& card : cost.unknown)
+    unknown += (unknown.empty() ? "" : ", ") + card.name;
+  return unknown.empty() ? said : said + "; " + say(Say::cost_without, {unknown});
+}
+
 std::vector<NoteLine> told_of(const bench::BookView& book) {
   const session::Batch& batch = *book.batch;
   std::vector<NoteLine> out;
   if (book.discarded) out.push_back({say(Say::book_is_discarded), true});
   for (const std::string& day : verdict_words(book)) out.push_back({day, true});
   if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
+  if (book.cost) out.push_back({cost_words(book)});
   if (const auto pvc = session::pvc_of(batch)) out.push_back({session::pvc_words(*pvc)});
   if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
   std::string made;
@@ -331,6 +356,10 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::note: return pad(sheet, at, plain(t), {{say(Say::book_note), clean_letters}});
   case BookPad::rename: return pad(sheet, at, plain(t), {{say(Say::book_rename), clean_letters}});
   case BookPad::discard: return pad(sheet, at, plain(t), {{say(Say::book_discard), clean_letters}});
+  case BookPad::keep_recipe:
+    return pad(
+        sheet, at, plain(t),
+        {{say(book.recipe_kept ? Say::book_use_recipe : Say::book_keep_recipe), clean_letters}});
   case BookPad::have_back: return pad(sheet, at, dark(t), {{say(Say::book_have_back), clean_bold}});
   case BookPad::keep: return pad(sheet, at, dark(t), {{say(Say::book_keep), clean_bold}});
   case BookPad::to_list:

@@ -41,6 +41,10 @@ struct Fields {
     out.push_back({{ShelfPad::says, "lot"}, card.lot, lot_words(card.kind())});
     out.push_back({{ShelfPad::says, "made_on"}, card.made_on, Say::card_made_on});
     out.push_back({{ShelfPad::says, "keep_until"}, card.keep_until, Say::card_keep_until});
+    const session::Bought& jar = shelf.jars.jar;
+    out.push_back({{ShelfPad::jar_says, "currency"}, jar.currency, Say::card_currency});
+    out.push_back({{ShelfPad::jar_says, "lot"}, jar.lot, Say::card_jar_lot});
+    out.push_back({{ShelfPad::jar_says, "on"}, jar.on, Say::card_bought_on});
   }
   void operator()(const bench::BookView& book) const {
     out.push_back({{SharedPad::search, ""},

@@ -38,6 +38,8 @@ words::Sentence wanted_words(bench::Want want) {
   case bench::Want::pans: return Say::ask_wanted_pans;
   case bench::Want::wet_mL: return Say::ask_wanted_wet;
   case bench::Want::dried_g: return Say::ask_wanted_dried;
+  case bench::Want::as_it_stands:
+  case bench::Want::all_left: break; // ask for none
   }
   return {};
 }
@@ -46,7 +48,11 @@ words::Sentence wanted_words(bench::Want want) {
 std::string asked(PlanPad pad, const bench::NumberView& number) {
   switch (pad) {
   case PlanPad::weigh: return say(wanted_words(number.want));
-  case PlanPad::parts: return say(Say::ask_parts, {number.of});
+  case PlanPad::parts:
+    return say(number.in == session::SaidIn::parts ? Say::ask_parts
+               : number.in == session::SaidIn::g   ? Say::ask_grams
+                                                   : Say::ask_spoons,
+               {number.of});
   case PlanPad::celsius: return say(Say::ask_celsius);
   case PlanPad::humidity: return say(Say::ask_humidity);
   case PlanPad::pigment:
@@ -58,7 +64,17 @@ std::string asked(PlanPad pad, const bench::NumberView& number) {
   case PlanPad::cautions_read:
   case PlanPad::name:
   case PlanPad::begin:
-  case PlanPad::go_on: return "";
+  case PlanPad::go_on:
+  case PlanPad::another_pigment:
+  case PlanPad::recipes:
+  case PlanPad::recipe:
+  case PlanPad::all_others:
+  case PlanPad::say_in:
+  case PlanPad::spoon:
+  case PlanPad::other_binders:
+  case PlanPad::fewer:
+  case PlanPad::more:
+  case PlanPad::keep_recipe: return "";
   }
   return "";
 }
@@ -104,6 +120,9 @@ std::string asked(const bench::NumberView& number) {
   if (target == SlabPad::add) return say(Say::ask_grams_of, {number.of});
   if (target == ChoicePad::bottle_of) return say(Say::ask_bottle_of, {number.of});
   if (target == ShelfPad::fact) return fact_words(number.target.arg);
+  if (target == ShelfPad::jar_g) return say(Say::ask_jar_g);
+  if (target == ShelfPad::jar_price) return say(Say::ask_jar_price, {number.of});
+  if (target == ShelfPad::left_g) return say(Say::ask_left, {number.of});
   if (target == PansPad::room) return asked_of_room(number.target.arg);
   if (target == PansPad::pour_g) return say(Say::ask_pour_g, {number.of});
   if (target == PansPad::weigh_pan) return say(Say::ask_pan_g, {number.of});

@@ -103,6 +103,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
+  if (slab.softening) out.push_back({softening_words(*slab.softening), Tone::plain});
   if (slab.advice.sticky) out.push_back({tack_words(slab), Tone::plain});
   if (slab.jar) add_jar(out, *slab.jar);
   if (slab.dried_mL.value >= 0.05)

@@ -19,6 +19,19 @@ void draw_walls(Sheet& sheet, const Rect& r, Colour ink) {
       {{r.x, r.y}, {r.x, r.bottom()}, {r.right(), r.bottom()}, {r.right(), r.y}}, wall_mm, ink, 0});
 }
 
+// A layer that is to come, dotted on top of what is there.
+void draw_next(Sheet& sheet, const Rect& free, double high, Colour ink) {
+  constexpr double least_mm = 1.6, dots_mm = 0.5;
+  const double h = std::min(high, free.h);
+  if (h < least_mm) return;
+  const Rect r{free.x + 0.2, free.bottom() - h, free.w - 0.4, h - air_mm};
+  sheet.shapes.push_back(Polyline{
+      {{r.x, r.bottom()}, {r.x, r.y}, {r.right(), r.y}, {r.right(), r.bottom()}, {r.x, r.bottom()}},
+      0.25,
+      ink,
+      dots_mm});
+}
+
 // What is wet has waves; what is dry lies flat.
 void draw_waves(Sheet& sheet, double x, double w, double y, Colour ink) {
   std::vector<Point> points;
@@ -41,7 +54,7 @@ void draw_pan(Sheet& sheet, const Rect& r, const bench::PansView::Pan& pan, Colo
   for (const double mL : pan.layers_mL) {
     const double h = std::min(mL * mm_per_mL, y - in.y);
     if (h <= air_mm) continue;
-    sheet.shapes.push_back(Box{{in.x, y - h, in.w, h - air_mm}, 0.5, paint, clear, 0});
+    sheet.shapes.push_back(Box{{in.x, y - h, in.w, h - air_mm}, 0.5, paint, g.ink, 0.25});
     y -= h;
   }
   const double wet = std::min(pan.wet_mL * mm_per_mL, y - in.y);
@@ -50,6 +63,8 @@ void draw_pan(Sheet& sheet, const Rect& r, const bench::PansView::Pan& pan, Colo
     sheet.shapes.push_back(Box{on_top, 0, mixed(paint, g.fill, 0.45), clear, 0});
     if (wet > 1.2) draw_waves(sheet, on_top.x, on_top.w, on_top.y, g.ink);
   }
+  draw_next(sheet, {in.x, in.y, in.w, y - std::max(0.0, wet) - in.y}, pan.next_mL * mm_per_mL,
+            g.ink);
   draw_walls(sheet, r, g.ink);
 }
 

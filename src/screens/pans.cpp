@@ -10,14 +10,11 @@
 #include "words/session_says.hpp"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 
 namespace screens {
 
 using bench::PansPad;
 using bench::PansView;
-using bench::SharedPad;
 using words::number;
 using Say = words::PansSay;
 using words::say;
@@ -44,17 +41,22 @@ bool words_fit(const std::string& words, double width) {
   return !words.empty() && width_mm(words, cap::body, false) <= width;
 }
 
-// Its number, and beside it how it is: full, or what was said of it, as a word where one is to be
-// judged, else as a mark.
+std::string share_words(const PansView::Pan& pan) {
+  double mL = 0;
+  for (const double layer : pan.layers_mL) mL += layer;
+  return pan.brim_mL > 0 ? say(Say::pans_share, {number(100 * mL / pan.brim_mL, 0)}) : "";
+}
+
+// Its number, and beside it how it is: how full, or what was said of it, as a word where one is to
+// be judged, else as a mark.
 void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judging,
               const Ground& g) {
   const double y = r.y + 1.7 + cap::head, half = r.w / 2 - padding_mm;
-  const bool fresh = pan.pad.kind == PansPad::new_pan;
-  write(sheet, {r.x + padding_mm, y}, Anchor::left,
-        fresh ? Lettering{cap::body, false, cap::small} : big_bold, g.ink,
-        fresh ? say(Say::pans_new) : std::to_string(pan.number), fresh ? 2 * half : half * 0.8);
+  write(sheet, {r.x + padding_mm, y}, Anchor::left, big_bold, g.ink, std::to_string(pan.number),
+        half * 0.8);
   const Point mark{r.right() - padding_mm - 2, y - cap::head / 2};
-  const std::string word = pan.said ? pan_word(*pan.said) : pan.full ? say(Say::pans_full) : "";
+  std::string word = pan.said ? pan_word(*pan.said) : pan.full ? say(Say::pans_full) : "";
+  if (!pan.said && !words_fit(word, half * 1.3)) word = share_words(pan);
   if (words_fit(word, half * 1.4) && (judging || !pan.said))
     write(sheet, {r.right() - padding_mm, y}, Anchor::right, slab_letters,
           pan.said ? g.ink : g.quiet, word, half * 1.4);
@@ -65,26 +67,123 @@ void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judgin
 }
 
 void pan_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans, const PansView::Pan& pan) {
-  const Theme& t = sheet.theme;
-  const Ground g = pad_box(sheet, at, choosable(t, pan.chosen));
+  const Ground g = pad_box(sheet, at, choosable(sheet.theme, pan.chosen));
   const Rect& r = at.box;
   pan_head(sheet, r, pan, pans.judging, g);
-  const double top = r.y + cap::head + 3.6, side = r.w * 0.2;
-  const Rect body{r.x + side, top, r.w - 2 * side, r.bottom() - 2.4 - top};
-  draw_pan(sheet, body, pan, rgb(pans.colour), g);
+  const double top = r.y + cap::head + 3.8, side = std::max(3.2, (r.w - 22) / 2);
+  draw_pan(sheet, {r.x + side, top, r.w - 2 * side, r.bottom() - 2.6 - top}, pan, rgb(pans.colour),
+           g);
+}
+
+// ---- the batch in hand, and the others
+
+std::string old_words(std::int64_t ms) {
+  const std::int64_t hours = ms / 3'600'000, days = hours / 24;
+  if (days < 1) return say(Say::pans_old_hours, {std::to_string(hours)});
+  return days == 1 ? say(Say::pans_old_day) : say(Say::pans_old_days, {std::to_string(days)});
+}
+
+std::string layer_words(const PansView& pans) {
+  if (pans.layer == 0) return "";
+  const words::Args layers{std::to_string(pans.layer), std::to_string(pans.layers_to_fill)};
+  return say(pans.layers_to_fill >= pans.layer ? Say::pans_layer_of : Say::pans_layer, layers) +
+         ", " + old_words(pans.since_pour_ms);
+}
+
+// Its name, and how far it is.
+void draw_title(Sheet& sheet, const PansView& pans) {
+  const Rect& all = sheet.view.layout.main;
+  panel(sheet, all);
+  const double h = sheet.view.layout.note.h, heap = 7;
+  const Ground g = plain(sheet.theme);
+  material_symbol(sheet, {all.x + 3 + heap / 2, all.y + h / 2 + 0.4}, heap,
+                  session::CardKind::pigment, rgb(pans.colour), g.ink);
+  const double x = all.x + 4 + heap, middle = all.x + all.w * 0.5;
+  labels(sheet, {x, all.y + 0.4, middle - x, h}, g, {{pans.name, big_bold, false, 2}},
+         Anchor::left);
+  const std::string left = pans.to_pour_mL > 0 ? say(Say::pans_in_jar, {number(pans.to_pour_mL, 1)})
+                                               : say(words::BenchSay::pans_left_none);
+  labels(sheet, {middle, all.y + 0.4, all.right() - 2 - middle, h}, g,
+         {{layer_words(pans), slab_letters, true, 2}, {left, slab_letters, true, 1}},
+         Anchor::right);
+}
+
+// Before the first pour: the pans that one tap would fill.
+void draw_first(Sheet& sheet, const PansView& pans) {
+  const Rect& all = sheet.view.layout.main;
+  const double top = sheet.view.layout.note.bottom() + 3,
+               h = std::min(24.0, all.bottom() - 4 - top);
+  constexpr double step = 26, wide = 20;
+  const int room = static_cast<int>((all.w - 6) / step), count = std::min(pans.all, room);
+  PansView::Pan fresh;
+  fresh.brim_mL = pans.card_mL;
+  fresh.next_mL = pans.card_mL / 2; // about what dries down
+  for (int i = 0; i < count; ++i)
+    draw_pan(sheet, {all.x + 5 + i * step, top, wide, h}, fresh, rgb(pans.colour),
+             plain(sheet.theme));
+}
+
+std::string waits_words(const PansView::Other& other) {
+  using Other = PansView::Other;
+  const std::int64_t days = other.since_pour_ms / session::a_day_ms;
+  const std::string layer = std::to_string(other.layer);
+  switch (other.what) {
+  case Other::layer_now: return say(Say::pans_can_go_on, {layer});
+  case Other::layer_later:
+    return other.hours < 48
+               ? say(Say::pans_later, {layer, number(std::max(1.0, std::ceil(other.hours)), 0)})
+               : say(Say::pans_later_days, {layer, number(std::ceil(other.hours / 24), 0)});
+  case Other::look:
+    return days == 1 ? say(Say::pans_look_soon) : say(Say::pans_look, {std::to_string(days)});
+  case Other::in_jar: return say(Say::pans_waits_in_jar, {number(other.mL, 1)});
+  case Other::dries: return since_pour_words(other.since_pour_ms);
+  }
+  return "";
+}
+
+void other_pad(Sheet& sheet, const bench::Pad& at, const PansView::Other& other) {
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const Rect& r = at.box;
+  constexpr double wide = 5, step = 6.2, high = 8;
+  const int count = static_cast<int>(std::min<std::size_t>(other.pans.size(), 3));
+  const double marks = std::max(8.5, count * step + 1.4);
+  for (int i = 0; i < count; ++i)
+    draw_pan(sheet, {r.right() - marks + i * step, r.bottom() - high - 2.6, wide, high},
+             other.pans[static_cast<std::size_t>(i)], rgb(other.colour), g);
+  if (count == 0)
+    material_symbol(sheet, {r.right() - 5.6, r.bottom() - 5.6}, 6, session::CardKind::pigment,
+                    rgb(other.colour), g.ink);
+  labels(sheet, {r.x, r.y, r.w - marks, r.h}, g,
+         {{other.name, slab_bold, false, 2}, {waits_words(other), slab_letters, true, 2}},
+         Anchor::left);
 }
 
 // ---- the other pads
 
-std::string all_words(const PansView& pans) {
-  if (pans.all == 0) return say(pans.wet ? Say::pans_pour_wait : Say::pans_pour_none);
-  if (pans.first && pans.planned.pans > 1 && pans.all == pans.planned.pans)
-    return say(Say::pans_fill_planned, {std::to_string(pans.all)});
-  if (pans.first)
-    return pans.all == 1 ? say(Say::pans_fill_one)
-                         : say(Say::pans_fill_new, {std::to_string(pans.all)});
-  return pans.all == 1 ? say(Say::pans_pour_one)
-                       : say(Say::pans_pour_all, {std::to_string(pans.all)});
+std::string pour_head(const PansView& pans) {
+  return pans.all_layer > 0 ? say(Say::pans_pour_layer, {std::to_string(pans.all_layer)})
+                            : say(Say::pans_pour);
+}
+
+std::string into_words(int pans) {
+  return pans == 1 ? say(Say::pans_into_one) : say(Say::pans_into, {std::to_string(pans)});
+}
+
+// What it does; where it does nothing yet, from when.
+void pour_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
+  const Theme& t = sheet.theme;
+  if (pans.all > 0) {
+    const std::string firm = pans.first ? "" : say(Say::pans_if_firm);
+    return pad(sheet, at, dark(t),
+               {{pour_head(pans), big_bold, false, 3},
+                {into_words(pans.all), slab_letters, true, 2},
+                {firm, slab_letters, true, 3}});
+  }
+  const NextWords next = next_words(sheet, pans);
+  pad(sheet, at, plain(t),
+      {{next.about, slab_bold, false, 2},
+       {next.big, slab_letters, false, 3},
+       {pans.wet ? say(Say::pans_pour_wait) : "", slab_letters, true, 2}});
 }
 
 void judge_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
@@ -129,219 +228,46 @@ void room_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
        {pans.room_guessed ? say(words::SessionSay::plan_guess) : "", slab_letters, true}});
 }
 
+// The first line says what it does, the second to what.
+std::vector<Label> two(const std::string& does, const std::string& to_what) {
+  return {{does, slab_bold, false, 2}, {to_what, slab_letters, true, 2}};
+}
+
 void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
   const Theme& t = sheet.theme;
+  const Ground g = plain(t);
   const std::string number = std::to_string(pans.pan);
   const auto own = at.id.kind.as<PansPad>();
   if (!own) return;
   switch (*own) {
-  case PansPad::pour_all:
-    return pad(sheet, at, pans.all > 0 ? dark(t) : plain(t),
-               {{all_words(pans), big_bold, false, 3}});
+  case PansPad::pour_all: return pour_pad(sheet, at, pans);
   case PansPad::pour_pan:
-    return pad(sheet, at, plain(t), {{say(Say::pans_pour_into, {number}), slab_bold, false, 3}});
+    return pad(sheet, at, g, two(say(Say::pans_pour), say(Say::pans_only, {number})));
   case PansPad::pour_g:
+    return pad(sheet, at, g, two(say(Say::pans_grams), say(Say::pans_number, {number})));
   case PansPad::weigh_pan:
-    return pad(sheet, at, plain(t),
-               {{say(*own == PansPad::pour_g ? Say::pans_grams : Say::pans_weigh), slab_bold},
-                {say(Say::pans_number, {number}), slab_letters, true}});
+    return pad(sheet, at, g, two(say(Say::pans_weigh), say(Say::pans_number, {number})));
+  case PansPad::new_pan: return pad(sheet, at, g, two(say(Say::pans_add), pans.card_name));
   case PansPad::pan_card: return card_pad(sheet, at, pans);
   case PansPad::judge: return judge_pad(sheet, at, pans);
   case PansPad::became: return became_pad(sheet, at, pans);
   case PansPad::all_pans:
     return pad(sheet, at, choosable(t, pans.pan == 0), {{say(Say::pans_all_meant), slab_bold}});
-  case PansPad::more_pans: return pad(sheet, at, plain(t), {{say(Say::pans_more), slab_letters}});
-  case PansPad::batch_back: return pad(sheet, at, plain(t), {{say(Say::pans_older), slab_letters}});
-  case PansPad::batch_on: return pad(sheet, at, plain(t), {{say(Say::pans_newer), slab_letters}});
+  case PansPad::more_pans: return pad(sheet, at, g, {{say(Say::pans_more), slab_letters}});
+  case PansPad::more_batches:
+    return pad(sheet, at, g,
+               {{say(pans.more_others == 1 ? Say::pans_one_more_batch : Say::pans_more_batches,
+                     {std::to_string(pans.more_others)}),
+                 slab_letters, false, 3}});
   case PansPad::room: return room_pad(sheet, at, pans);
   case PansPad::pan:
-  case PansPad::new_pan: return; // one each
+  case PansPad::batch: return; // one each
   }
 }
 
-// ---- what is known
-
-// Whole hours up to three days, then whole days: the range is wide enough.
-std::string span_words(double low_h, double high_h) {
-  constexpr double days_from_h = 72;
-  const bool days = high_h > days_from_h;
-  const double unit = days ? 24 : 1;
-  const double low = std::floor(std::max(unit, low_h) / unit),
-               high = std::max(low + 1, std::ceil(high_h / unit));
-  return say(days ? Say::pans_in_days : Say::pans_in_hours, {number(low, 0), number(high, 0)});
-}
-
-struct NextWords {
-  std::string about, big, below;
-};
-
-NextWords next_words(const PansView& pans) {
-  using Next = PansView::Next;
-  const Next& n = pans.next;
-  const std::string next = say(Say::pans_next), firm = say(Say::pans_if_firm);
-  const std::string from = n.weighed                    ? say(Say::pans_from_scale)
-                           : pans.weighings.size() == 1 ? say(Say::pans_weigh_again)
-                           : pans.room_guessed          ? say(Say::pans_from_guess)
-                                                        : say(Say::pans_from_room);
-  switch (n.kind) {
-  case Next::nothing: return {say(Say::pans_first), say(Say::pans_tap_one), ""};
-  case Next::in_hours: return {next, span_words(n.low_h, n.high_h), from};
-  case Next::maybe_now:
-  case Next::now: return {next, say(Say::pans_now), firm};
-  case Next::full: return {"", say(Say::pans_full), say(words::BenchSay::pans_no_more)};
-  case Next::unknown: return {next, say(Say::pans_when_firm), ""};
-  }
-  return {};
-}
-
-NextWords ask_words(const PansView& pans) {
-  const std::string meant =
-      pans.pan == 0 ? say(Say::pans_all_meant) : say(Say::pans_number, {std::to_string(pans.pan)});
-  return {say(Say::pans_ask), since_pour_words(pans.since_pour_ms), meant};
-}
-
-void draw_next(Sheet& sheet, const PansView& pans) {
-  const Theme& t = sheet.theme;
-  const Rect& r = sheet.view.layout.side;
-  const Ground g = dark(t);
-  sheet.shapes.push_back(Box{r, radius_mm, g.fill, clear, 0});
-  const NextWords w = pans.judging ? ask_words(pans) : next_words(pans);
-  const double above = w.about.empty() ? 0 : r.h * 0.24, below = r.h * (pans.judging      ? 0.22
-                                                                        : w.below.empty() ? 0
-                                                                                          : 0.32);
-  labels(sheet, {r.x, r.y + r.h * 0.05, r.w, above}, g,
-         {{w.about, {cap::head, false, cap::body}, true, 2}});
-  labels(sheet, {r.x, r.y + above, r.w, r.h - above - below}, g,
-         {{w.big, {cap::timer, true, cap::head}, false, 2}});
-  labels(sheet, {r.x, r.bottom() - below, r.w, below * 0.94}, g,
-         {{w.below, slab_letters, true, 3}});
-}
-
-words::Sentence remedy(session::Became became) {
-  constexpr std::array ids{Say::remedy_good,       Say::remedy_full,   Say::remedy_sunken,
-                           Say::remedy_cracked,    Say::remedy_sticky, Say::remedy_rubs_off,
-                           Say::remedy_wont_rewet, Say::remedy_mould};
-  return ids[static_cast<std::size_t>(became)];
-}
-
-struct Sentence {
-  std::string words;
-  bool bold = false, quiet = false;
-  std::string head = {}; // bold, on a line of its own
-};
-
-std::string planned_words(const PansView& pans) {
-  const words::Args args{std::to_string(pans.planned.pans), pans.card_name,
-                         std::to_string(pans.planned.layers)};
-  return say(pans.planned.layers > 1 ? Say::pans_planned_pours : Say::pans_planned, args);
-}
-
-std::string tack_words(const PansView& pans) {
-  const std::string tack = say(paint::say_of(*pans.tack));
-  return pans.room_guessed ? say(words::ScreensSay::by_guessed_room, {tack}) : tack;
-}
-
-std::vector<Sentence> said_of_pours(const PansView& pans) {
-  std::vector<Sentence> out;
-  out.push_back({pans.to_pour_mL > 0 ? say(Say::pans_left, {number(pans.to_pour_mL, 1)})
-                                     : say(words::BenchSay::pans_left_none),
-                 true});
-  if (pans.first) {
-    if (pans.planned.pans > 0) out.push_back({planned_words(pans)});
-    return out;
-  }
-  if (pans.fill)
-    out.push_back({say(Say::pans_will_fill,
-                       {number(pans.fill->low * 100, 0), number(pans.fill->high * 100, 0)})});
-  if (pans.tack) out.push_back({tack_words(pans)});
-  std::string when = since_pour_words(pans.since_pour_ms);
-  if (pans.weighings.size() > 1)
-    when += " · " + say(Say::pans_weighings, {std::to_string(pans.weighings.size())});
-  out.push_back({when, false, true});
-  return out;
-}
-
-// What was said last, with what practice does about it; then pans of which something else was said
-// since.
-std::vector<Sentence> said_of_verdicts(const PansView& pans) {
-  std::vector<Sentence> out;
-  if (pans.said && pans.said->early)
-    out.push_back({say(Say::pans_early, {became_words(pans.said->as)}), false, false,
-                   say(Say::pans_still_drying)});
-  else if (pans.said)
-    out.push_back({say(remedy(pans.said->as)), false, false, became_words(pans.said->as)});
-  for (const auto& [pan, said] : pans.apart)
-    out.push_back({say(words::SessionSay::sheet_pan,
-                       {std::to_string(pan),
-                        said.early ? say(Say::pans_still_drying) : became_words(said.as)}),
-                   true});
-  if (!pans.said && pans.apart.empty()) {
-    out.push_back({say(words::ScreensSay::book_no_verdict), true});
-    if (pans.tack) out.push_back({tack_words(pans)});
-  }
-  return out;
-}
-
-// As many as there is room for, whole; returns how far down they reach.
-double draw_said(Sheet& sheet, const Rect& panel_box, const std::vector<Sentence>& said) {
-  const Theme& t = sheet.theme;
-  panel(sheet, panel_box);
-  const Rect area = inset(panel_box, 3.4);
-  const double step = cap::body * line_step;
-  double y = area.y + cap::body;
-  for (const Sentence& s : said) {
-    const Lettering l{cap::body, s.bold, cap::body};
-    const Lines lines = fitted(s.words, area.w, l, 4, false);
-    const double head = s.head.empty() ? 0 : step;
-    const auto count = static_cast<double>(lines.lines.size());
-    if (y + head + step * (count - 1) > area.bottom()) break;
-    write(sheet, {area.x, y}, Anchor::left, slab_bold, t.ink, s.head, area.w);
-    y += head;
-    for (const std::string& line : lines.lines) {
-      write(sheet, {area.x, y}, Anchor::left, l, s.quiet ? t.quiet : t.ink, line, area.w);
-      y += step;
-    }
-    y += 0.8;
-  }
-  return y - cap::body;
-}
-
-// What the scale said, the pour at the left.
-void draw_weighings(Sheet& sheet, const Rect& r, const std::vector<PansView::Weighing>& all) {
-  const auto [least, most] = std::minmax_element(
-      all.begin(), all.end(), [](const auto& a, const auto& b) { return a.g < b.g; });
-  const double hours = std::max(1.0, all.back().hours), g = std::max(0.1, most->g - least->g);
-  std::vector<Point> points;
-  for (const auto& one : all)
-    points.push_back({r.x + r.w * one.hours / hours, r.bottom() - r.h * (one.g - least->g) / g});
-  sheet.shapes.push_back(Polyline{points, 0.6, sheet.theme.ink, 0});
-  for (const Point& at : points)
-    sheet.shapes.push_back(Disc{at, 1.1, sheet.theme.slab, sheet.theme.ink, 0.45});
-}
-
-void draw_known(Sheet& sheet, const PansView& pans) {
-  draw_next(sheet, pans);
-  std::vector<Sentence> said = pans.judging ? said_of_verdicts(pans) : said_of_pours(pans);
-  constexpr double name_mm = 60; // the top bar has no room for the name
-  if (sheet.view.layout.title.w < name_mm) said.insert(said.begin(), {pans.name, true});
-  if (pans.save_failure)
-    said.insert(said.begin(),
-                {say(words::ScreensSay::not_saved, {words::message(*pans.save_failure)}), true});
-  else if (pans.saved_elsewhere)
-    said.insert(said.begin(), {say(words::ScreensSay::saved_elsewhere), true});
-  if (const std::string notice = notice_words(pans.notice); !notice.empty())
-    said.insert(said.begin(), {notice, true});
-  const Rect& lower = sheet.view.layout.lower;
-  const double from = draw_said(sheet, lower, said) + 2;
-  const double left = lower.bottom() - 4 - from;
-  if (!pans.judging && pans.weighings.size() > 1 && left >= 4.5)
-    draw_weighings(sheet, {lower.x + 5, from, lower.w - 10, std::min(left, 14.0)}, pans.weighings);
-}
-
-const PansView::Pan* pan_of(const PansView& pans, const bench::PadId& id) {
-  for (const PansView::Pan& pan : pans.pans)
-    if (pan.pad == id) return &pan;
-  return nullptr;
+template <class Views>
+auto find_view(const Views& views, const bench::PadId& id) {
+  return std::find_if(views.begin(), views.end(), [&](const auto& one) { return one.pad == id; });
 }
 
 }
@@ -353,13 +279,19 @@ void draw_pans(Sheet& sheet, const PansView& pans) {
                   {{say(Say::pans_none), slab_letters, true, 4}});
   }
   draw_known(sheet, pans);
+  if (pans.number) return draw_number(sheet, *pans.number);
+  draw_title(sheet, pans);
+  if (pans.pans.empty()) draw_first(sheet, pans);
   for (const bench::Pad& at : sheet.view.layout.pads) {
-    if (const auto* pan = pan_of(pans, at.id))
+    const auto pan = find_view(pans.pans, at.id);
+    const auto other = find_view(pans.others, at.id);
+    if (pan != pans.pans.end())
       pan_pad(sheet, at, pans, *pan);
+    else if (other != pans.others.end())
+      other_pad(sheet, at, *other);
     else
       action_pad(sheet, at, pans);
   }
-  if (pans.number) draw_number(sheet, *pans.number);
 }
 
 }

@@ -17,7 +17,21 @@ void draw_today(Sheet& sheet, const bench::TodayView& today);
 void draw_plan(Sheet& sheet, const bench::PlanView& plan);
 void draw_book(Sheet& sheet, const bench::BookView& book);
 void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf);
+void draw_reading(Sheet& sheet, const bench::ShelfView& shelf); // of Shelf: a pigment
+void draw_jars(Sheet& sheet, const bench::ShelfView& shelf);    // of Shelf
+std::string rests_on_words(const bench::ShelfView& shelf); // its figures, and how sure they are
+// Honey, glycerin and gum that it wants, and what that rests on; empty where nothing can be said.
+std::string soft_words(const bench::SoftWanted& soft);
+// How much of it is left, with a mark at what a batch takes.
+void stock_bar(Sheet& sheet, const Rect& rect, const session::Remaining& left,
+               const std::optional<double>& low_g, Colour fill, const Ground& ground);
 void draw_pans(Sheet& sheet, const bench::PansView& pans);
+struct NextWords { // of the next layer
+  std::string about, big, below;
+};
+NextWords next_words(const Sheet& sheet, const bench::PansView& pans);
+void draw_known(Sheet& sheet, const bench::PansView& pans); // what is known, beside the pans
+void draw_pan_curve(Sheet& sheet, const Rect& area, const bench::PansView& pans);
 void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, Colour paint,
               const Ground& ground);
 std::string undo_words(const bench::UndoView& undo); // what it takes back

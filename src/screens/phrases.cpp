@@ -128,10 +128,10 @@ struct EventWords {
   std::string operator()(const session::Gathered&) const { return say(Say::did_gathered); }
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
-  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Told,
-                          session::GoesOn, session::SetAside, session::Withdrawn,
-                          session::Corrected, session::Photo, session::Gone, session::Discarded,
-                          session::ClockJumped, session::Left>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
+                          session::StockWeighed, session::Told, session::GoesOn, session::SetAside,
+                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
+                          session::Discarded, session::ClockJumped, session::Left>
                 Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);
@@ -287,6 +287,12 @@ std::string advice_words(const bench::Advice& a) {
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
 }
 
+std::string money_words(double amount, const std::string& currency) {
+  constexpr double small = 0.1;
+  const int decimals = amount > 0 && amount < small ? 3 : 2;
+  return say(Say::money, {currency, words::number(amount, decimals)});
+}
+
 std::string binder_range_words(const bench::BinderRange& r) {
   using bench::BinderRange;
   const words::Args said{r.binder, grams_number(r.g), grams_number(r.low_g),
@@ -305,6 +311,11 @@ std::string gum_words(const bench::Advice& a) {
   if (a.kind == Advice::too_loose) return say(Say::gum_no_pigment);
   if (a.kind != Advice::add_drops) return "";
   return say(*a.gum == paint::GumState::too_little ? Say::gum_too_little : Say::gum_too_much);
+}
+
+std::string softening_words(const bench::Softening& s) {
+  return s.name.empty() ? say(Say::hard_no_softener)
+                        : say(Say::hard_softener, {tapped_words(s.amount), s.name});
 }
 
 std::string sticky_words(paint::Tack tack) {

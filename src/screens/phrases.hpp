@@ -49,6 +49,9 @@ std::string mark_words(const bench::TrailMark& mark);
 bool is_first(const bench::ToComeView& to_come);
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
 
+// That nothing soft is in it, and how much is usual.
+std::string softening_words(const bench::Softening& softening);
+std::string money_words(double amount, const std::string& currency); // small sums to a thousandth
 std::string minutes_words(double minutes); // as round as a guess may be, at least 1
 
 // "2 entries are not in the sums"; empty: all are.

@@ -5,6 +5,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "screens/plan_recipe.hpp"
 #include "words/plan_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
@@ -28,53 +29,74 @@ const bench::PlanView::Row* row_of(const std::vector<bench::PlanView::Row>& rows
   return nullptr;
 }
 
-// A row with its symbol. The chosen one is ticked.
+constexpr Lettering small{cap::small, false, cap::small}, small_bold{cap::small, true, cap::small};
+
+std::string below_name(const bench::PlanView::Row& row) {
+  if (!row.left_g) return row.index_name;
+  const std::string left = say(Say::plan_left, {grams_number(std::max(0.0, *row.left_g))});
+  return row.index_name.empty() ? left : say(Say::plan_name_and_left, {row.index_name, left});
+}
+
+// A row of the finder with its heap. The chosen one is ticked.
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row) {
-  const Theme& t = sheet.theme;
-  const bool pigment = at.id.kind == PlanPad::pigment;
-  const Ground g = pad_box(sheet, at, choosable(t, row.chosen));
+  const Ground g = pad_box(sheet, at, choosable(sheet.theme, row.chosen));
   const Rect& r = at.box;
-  const double size = pigment ? 7 : 5.6;
-  material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size,
-                  pigment ? session::CardKind::pigment : session::CardKind::binder,
-                  pigment ? rgb(row.colour) : t.binder, g.ink);
+  const double size = 7;
+  material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, session::CardKind::pigment,
+                  rgb(row.colour), g.ink);
   const double x = r.x + size + 4, mark = row.chosen ? 6 : 0;
   const Rect words{x, r.y, r.right() - x - mark, r.h};
-  const Lettering small{cap::small, false, cap::small}, small_bold{cap::small, true, cap::small};
   const bool one_line = width_mm(row.name, cap::small, true) <= words.w - 2 * padding_mm;
+  const std::string below = below_name(row);
   // Three lines would lie on the outline of a chosen row.
-  const std::string both = row.index_name.empty() ? row.name : row.name + ", " + row.index_name;
+  const std::string both = below.empty() ? row.name : row.name + ", " + below;
   labels(sheet, words, g,
-         one_line ? std::vector<Label>{{row.name, clean_bold, false, 1},
-                                       {row.index_name, small, true, 1}}
+         one_line ? std::vector<Label>{{row.name, clean_bold, false, 1}, {below, small, true, 1}}
                   : std::vector<Label>{{both, small_bold, false, 2}},
          Anchor::left);
   if (row.chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
 
-std::string want_words(bench::Want want) {
-  constexpr std::array ids{Say::want_pigment, Say::want_pans, Say::want_wet, Say::want_dried};
-  return say(ids[static_cast<std::size_t>(want)]);
+// Of a few, one is meant: a heavy outline says which.
+void binder_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row) {
+  const Lettering letters = row.chosen ? clean_bold : clean_letters;
+  const std::string below = below_name(row);
+  const bool one_line = width_mm(row.name, cap::small, row.chosen) <= at.box.w - 2 * padding_mm;
+  pad(sheet, at, choosable(sheet.theme, row.chosen),
+      {{row.name, letters, false, below.empty() || !one_line ? 2 : 1},
+       {one_line ? below : "", small, true, 1}});
 }
 
-// While it is not said how much.
-std::string unsaid_words(bench::Want want) {
-  return say(want == bench::Want::pigment_g ? Say::plan_not_weighed : Say::plan_how_many);
+// A pigment of the recipe; another tap takes it out.
+void chosen_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Part& part) {
+  constexpr double size = 6, cross = 2.4;
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const Rect& r = at.box;
+  material_symbol(sheet, {r.x + 2.4 + size / 2, r.centre().y}, size, session::CardKind::pigment,
+                  rgb(part.colour), g.ink);
+  const Point c{r.right() - 4, r.centre().y};
+  for (const double way : {-1.0, 1.0})
+    sheet.shapes.push_back(Polyline{
+        {{c.x - cross / 2, c.y - way * cross / 2}, {c.x + cross / 2, c.y + way * cross / 2}},
+        0.5,
+        g.ink,
+        0});
+  bench::PlanView::Row row;
+  row.index_name = part.index_name;
+  row.left_g = part.left_g;
+  labels(sheet, {r.x + size + 3, r.y, r.w - size - 9, r.h}, g,
+         {{part.name, clean_bold, false, 1}, {below_name(row), small, true, 1}}, Anchor::left);
 }
 
-// How much: what was asked for, and what is to be weighed for it.
+// How much: what was asked for.
 void wanted_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
-  const Lettering small{cap::small, false, cap::small};
-  std::string much = unsaid_words(plan.want), below;
-  if (plan.want == bench::Want::pigment_g) below = say(Say::plan_weigh);
-  if (plan.wanted > 0) {
-    much = words::number(plan.wanted, plan.want == bench::Want::pans ? 0 : 1) + " " +
-           want_words(plan.want);
-    below.clear();
-  }
-  if (plan.planned && plan.want != bench::Want::pigment_g)
-    below = say(Say::plan_weigh_grams, {grams_number(plan.planned->pigment_g)});
-  pad(sheet, at, plain(sheet.theme), {{much, clean_bold, false, 1}, {below, small, true, 2}});
+  if (plan.wanted > 0)
+    return pad(sheet, at, plain(sheet.theme),
+               {{words::number(plan.wanted, plan.want == bench::Want::pans ? 0 : 1),
+                 {cap::head, true, cap::small},
+                 false,
+                 1}});
+  pad(sheet, at, plain(sheet.theme), {{unsaid_words(plan.want), clean_bold, false, 2}});
 }
 
 // It turns over to the next unit at each tap.
@@ -87,22 +109,28 @@ void want_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   chevron(sheet, {r.right() - sign_mm, r.centre().y}, sign_mm, g.ink, true);
 }
 
+std::string part_words(const bench::PlanView::Part& part) {
+  using session::SaidIn;
+  switch (part.in) {
+  case SaidIn::g: return grams_words(part.parts);
+  case SaidIn::spoons:
+  case SaidIn::drops: return paint::count_words(part.parts);
+  case SaidIn::parts: break;
+  }
+  return part.parts == 1 ? say(Say::plan_part)
+                         : say(Say::plan_parts, {paint::written(part.parts, part.parts < 10)});
+}
+
 void part_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   for (const auto& part : plan.blend) {
-    if (part.pad != at.id) continue;
-    const Ground g = pad_box(sheet, at, plain(sheet.theme));
-    const Rect& r = at.box;
-    const double size = 4.4;
-    material_symbol(sheet, {r.x + 1.6 + size / 2, r.centre().y}, size, session::CardKind::pigment,
-                    rgb(part.colour), g.ink);
-    const std::string parts =
-        part.parts == 1
-            ? say(Say::plan_part)
-            : say(Say::plan_parts, {paint::written(part.parts, part.parts < 10 ? 1 : 0)});
-    const Lettering bold{cap::small, true, cap::small}, small{cap::small, false, cap::small};
-    labels(
-        sheet, {r.x + size + 0.6, r.y, r.w - size - 0.6, r.h}, g,
-        {{parts, bold, false, 2}, {part.grams > 0 ? grams_words(part.grams) : "", small, true, 1}});
+    if (part.pad.arg != at.id.arg) continue;
+    if (at.id.kind == PlanPad::pigment) return chosen_pad(sheet, at, part);
+    if (at.id.kind == PlanPad::spoon)
+      return pad(sheet, at, plain(sheet.theme), {{part.spoon.name, clean_letters, false, 2}});
+    const bool alike = part.in == session::SaidIn::g && plan.want == bench::Want::as_it_stands;
+    const std::string grams = part.grams > 0 && !alike ? grams_words(part.grams) : "";
+    pad(sheet, at, plain(sheet.theme),
+        {{part_words(part), clean_bold, false, 1}, {grams, small, true, 1}});
   }
 }
 
@@ -133,10 +161,33 @@ std::string room_words(const bench::PlanView& plan) {
                             : say(Say::plan_room_days, {std::to_string(hours / 24)});
 }
 
+void say_in_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
+  const auto in = session::said_in_named(at.id.arg);
+  if (!in) return;
+  const bool chosen = *in == plan.said_in;
+  const Say id = *in == session::SaidIn::spoons ? Say::plan_in_spoons
+                 : *in == session::SaidIn::g    ? Say::plan_in_grams
+                                                : Say::plan_in_parts;
+  pad(sheet, at, choosable(sheet.theme, chosen), {{say(id), chosen ? clean_bold : clean_letters}});
+}
+
+// A minus or a plus.
+void step_pad(Sheet& sheet, const bench::Pad& at) {
+  constexpr double size = 4, thick = 0.7;
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  const Point c = at.box.centre();
+  const auto bar = [&](double w, double h) {
+    sheet.shapes.push_back(Box{{c.x - w / 2, c.y - h / 2, w, h}, 0, g.ink, g.ink, 0});
+  };
+  bar(size, thick);
+  if (at.id.kind == PlanPad::more) bar(thick, size);
+}
+
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   const Ground g = plain(sheet.theme);
   const std::string guess = room_words(plan);
-  const Lettering small{cap::small, false, cap::small};
+  if (at.id.kind == SharedPad::leave && !plan.number)
+    pad(sheet, at, g, {{say(Say::plan_leave), clean_letters}});
   if (at.id.kind == SharedPad::page_back)
     pad(sheet, at, g, {{say(words::ScreensSay::page_back), clean_letters}});
   if (at.id.kind == SharedPad::page_on)
@@ -169,25 +220,30 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
     return pad(sheet, at, dark(sheet.theme),
                {{say(Say::plan_go_on, {plan.go_on}), {cap::clear, true, cap::small}, false, 2},
                 {say(Say::plan_go_on_what), small, true, 1}});
+  case PlanPad::another_pigment:
+    return pad(sheet, at, g,
+               {{say(plan.finding == bench::Finding::recipe ? Say::plan_pigments
+                                                            : Say::plan_another_pigment),
+                 clean_letters}});
+  case PlanPad::recipes: return pad(sheet, at, g, {{say(Say::plan_recipes), clean_letters}});
+  case PlanPad::all_others:
+    return pad(sheet, at, g,
+               {{say(plan.all_cards ? Say::plan_own_alone : Say::plan_all_others), clean_letters}});
+  case PlanPad::say_in: return say_in_pad(sheet, at, plan);
+  case PlanPad::other_binders:
+    return pad(sheet, at, g, {{say(Say::plan_other_binders), clean_letters}});
+  case PlanPad::fewer:
+  case PlanPad::more: return step_pad(sheet, at);
+  case PlanPad::keep_recipe:
+    return pad(sheet, at, choosable(sheet.theme, plan.recipe_kept),
+               {{say(plan.recipe_kept ? Say::plan_recipe_kept : Say::plan_keep_recipe),
+                 plan.recipe_kept ? clean_bold : clean_letters}});
   case PlanPad::pigment:
+  case PlanPad::recipe:
+  case PlanPad::spoon:
   case PlanPad::binder:       // a row's each
   case PlanPad::name: return; // a text field
   }
-}
-
-// One line of the notes under the choices; returns how far down it reached.
-double note(Sheet& sheet, const Rect& area, double y, const std::string& words, const Lettering& l,
-            Colour colour) {
-  const double step = l.cap_mm * 1.66;
-  for (const std::string& line : fitted(words, area.w, l, 3, false).lines) {
-    write(sheet, {area.x, y + l.cap_mm}, Anchor::left, l, colour, line, area.w);
-    y += step;
-  }
-  return y;
-}
-
-double lines_high(const std::string& words, double width, const Lettering& l) {
-  return static_cast<double>(fitted(words, width, l, 3, false).lines.size()) * l.cap_mm * 1.66;
 }
 
 // All of them, as large as has room. A bar of the caution's colour down the side says what the
@@ -215,114 +271,52 @@ void cautions(Sheet& sheet, const bench::PlanView& plan) {
       Box{{area.x, area.y - 0.3, 1.8, y - air - area.y}, 0.9, t.caution, t.ink, 0.2});
 }
 
-std::string extras_words(const bench::PlanView& plan) {
-  std::string list;
-  for (const auto& extra : plan.extras)
-    list += (list.empty() ? "" : ", ") +
-            say(words::ScreensSay::to_come_one, {grams_words(extra.g), extra.name});
-  return say(Say::plan_extras, {list});
-}
-
-std::string mulling_words(const bench::MullingNeeded& mulling) {
-  const words::Args args{minutes_words(mulling.minutes.middle), minutes_words(mulling.minutes.low),
-                         minutes_words(mulling.minutes.high),
-                         words::number(std::max(1.0, mulling.passes.middle), 0)};
-  return say(mulling.batches > 0 ? Say::plan_mull : Say::plan_mull_guess, args);
-}
-
-// What the plan comes to, in sentences.
-std::vector<std::string> comes_to(const bench::PlanView& plan) {
-  std::vector<std::string> out;
-  if (!plan.again_of.empty()) out.push_back(say(Say::plan_again_of, {plan.again_of}));
-  if (!plan.planned) return out;
-  const bench::Planned& p = *plan.planned;
-  if (p.as_made)
-    out.push_back(say(Say::plan_as_last_time, {words::number(10 * p.binder_g / p.pigment_g, 1)}));
-  out.push_back(binder_words(p));
-  const std::string wet = words::number(p.wet_mL, 1);
-  out.push_back(p.pans > 0 ? say(Say::plan_wet,
-                                 {wet, std::to_string(p.pans), plan.pan, std::to_string(p.layers)})
-                           : say(Say::plan_wet_no_pans, {wet}));
-  if (plan.range) out.push_back(binder_range_words(*plan.range));
-  if (!plan.extras.empty()) out.push_back(extras_words(plan));
-  if (plan.mulling) out.push_back(mulling_words(*plan.mulling));
-  if (p.portions > 1) out.push_back(say(Say::plan_portions, {std::to_string(p.portions)}));
-  return out;
-}
-
-// Where a blend leaves no room for more.
-std::string binder_in_short(const bench::Planned& p) {
-  return say(
-      Say::plan_binder_short,
-      {grams_number(p.binder_g), from_to_words(p.first_helping.low_g, p.first_helping.high_g)});
-}
-
-std::string how_much_words(const bench::PlanView& plan) {
-  if (plan.blend.empty()) return say(Say::plan_care_in_short);
-  return say(Say::plan_how_much, {unsaid_words(plan.want)});
-}
-
-// What there is not enough of strikes the eye.
-double shortages(Sheet& sheet, const Rect& area, double y, const bench::PlanView& plan) {
+void titles(Sheet& sheet, const bench::PlanView& plan) {
   const Theme& t = sheet.theme;
-  for (const auto& s : plan.short_of) {
-    const std::string said =
-        say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)});
-    const double h = lines_high(said, area.w - 2, clean_bold) + 0.6;
-    sheet.shapes.push_back(Box{{area.x - 1, y - 0.4, area.w + 2, h}, 1, t.caution, t.caution, 0});
-    y = note(sheet, {area.x + 0.5, area.y, area.w - 1, area.h}, y, said, clean_bold,
-             t.caution_ink) +
-        1;
-  }
-  return y;
-}
-
-void notes(Sheet& sheet, const bench::PlanView& plan) {
-  const Theme& t = sheet.theme;
-  const Lettering small{cap::small, false, cap::small};
-  panel(sheet, sheet.view.layout.lower);
-  const Rect area = inset(sheet.view.layout.lower, 2.5);
-  double y = area.y + 0.3;
-  if (plan.error) y = note(sheet, area, y, words::message(*plan.error), clean_bold, t.ink) + 1;
-  if (plan.why_not) y = note(sheet, area, y, words::message(*plan.why_not), clean_bold, t.ink) + 1;
-  y = shortages(sheet, area, y, plan);
-  const auto fits = [&](const std::string& sentence) {
-    return y + lines_high(sentence, area.w, small) <= area.bottom() + 1;
+  const bench::Layout& l = sheet.view.layout;
+  const Lettering title{cap::head, true, cap::body};
+  const auto over = [&](const Rect& area, Say id) {
+    write(sheet, {area.x + 3, area.y + 3 + cap::head}, Anchor::left, title, t.ink, say(id),
+          area.w - 6);
   };
-  std::vector<std::string> said = comes_to(plan);
-  if (plan.planned && !said.empty() && !fits(said[0])) said = {binder_in_short(*plan.planned)};
-  for (const std::string& sentence : said) {
-    if (!fits(sentence)) break;
-    y = note(sheet, area, y, sentence, small, t.ink) + 0.7;
-  }
-  if (!plan.planned && !plan.why_not)
-    y = note(sheet, area, y, how_much_words(plan), small, t.quiet);
-  const Rect& why = sheet.view.layout.note;
-  if (plan.missing && why.w > 0)
-    labels(sheet, why, plain(t), {{say(*plan.missing), clean_bold, false, 2}});
+  panel(sheet, l.main);
+  panel(sheet, l.more);
+  panel(sheet, l.side);
+  if (!bench::pad_of(l, {PlanPad::by_volume, ""})) over(l.title_of_plan, Say::plan_what);
+  if (plan.blend.size() > 2) return;
+  over(l.more, Say::plan_which_binder);
+  over(l.side, Say::plan_how_much_title);
 }
 
-void pages(Sheet& sheet, const bench::PlanView& plan) {
-  const Rect& list = sheet.view.layout.main;
-  if (plan.pigments.empty())
-    labels(sheet, list, plain(sheet.theme), {{say(Say::plan_nothing_found), clean_letters, true}});
+void finder(Sheet& sheet, const bench::PlanView& plan) {
+  const bool recipes = plan.finding == bench::Finding::recipe;
+  if (recipes ? !plan.recipes.empty() : !plan.pigments.empty()) return;
+  labels(sheet, sheet.view.layout.main, plain(sheet.theme),
+         {{say(recipes ? Say::plan_no_recipe : Say::plan_nothing_found), clean_letters, true}});
 }
 
 }
 
 void draw_plan(Sheet& sheet, const bench::PlanView& plan) {
-  notes(sheet, plan);
+  draw_recipe(sheet, plan);
   if (plan.number)
     draw_number(sheet, *plan.number);
   else if (plan.reading)
     cautions(sheet, plan);
+  else if (plan.finding != bench::Finding::nothing)
+    finder(sheet, plan);
   else
-    pages(sheet, plan);
+    titles(sheet, plan);
   for (const bench::Pad& at : sheet.view.layout.pads) {
     const auto* row = row_of(plan.pigments, at.id);
-    if (!row) row = row_of(plan.binders, at.id);
+    if (!row) row = row_of(plan.recipes, at.id);
+    const bool of_part = at.id.kind == PlanPad::pigment || at.id.kind == PlanPad::spoon;
     if (row)
       row_pad(sheet, at, *row);
+    else if (const auto* binder = row_of(plan.binders, at.id))
+      binder_pad(sheet, at, *binder);
+    else if (of_part)
+      part_pad(sheet, at, plan);
     else
       choice_pad(sheet, at, plan);
   }

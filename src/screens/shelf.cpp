@@ -32,6 +32,12 @@ void kind_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf)
       {{say(bench::shelf_tabs[*kind].say), here ? small_bold : small, false, 2}});
 }
 
+std::string left_words(const bench::ShelfView::Row& row) {
+  if (row.left->g <= 0) return say(Say::card_used_up);
+  const bool low = row.low_g && row.left->g < *row.low_g;
+  return say(low ? Say::card_low : Say::card_grams, {grams_number(row.left->g)});
+}
+
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& row) {
   const Theme& t = sheet.theme;
   const Ground g = pad_box(sheet, at, choosable(t, row.open));
@@ -42,8 +48,14 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
                           : material_colour(t, row.kind);
   material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, row.kind, fill, g.ink);
   const double x = r.x + size + 3.4;
-  labels(sheet, {x, r.y, r.right() - x, r.h}, g,
-         {{row.name, small_bold, false, 2}, {row.index_name, small, true, 1}}, Anchor::left);
+  const double bar_mm = row.left ? 2.6 : 0;
+  labels(sheet, {x, r.y, r.right() - x, r.h - bar_mm}, g,
+         {{row.name, small_bold, false, row.left ? 1 : 2},
+          {row.left ? left_words(row) : row.index_name, small, true, 1}},
+         Anchor::left);
+  if (row.left)
+    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 0.6, r.right() - x - 5, 1.6}, *row.left,
+              row.low_g, fill, g);
 }
 
 std::string value_words(const bench::FactView& fact) {
@@ -87,7 +99,18 @@ std::string liquid_words(CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return say(Say::liquid_other);
+  case CardKind::muller:
+  case CardKind::recipe: return say(Say::liquid_other);
+  }
+  return "";
+}
+
+std::string from_words(const session::Card& card) {
+  const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+  switch (recipe ? recipe->from : session::RecipeFrom::own_head) {
+  case session::RecipeFrom::own_head: return say(Say::recipe_own_head);
+  case session::RecipeFrom::old_notes: return say(Say::recipe_old_notes);
+  case session::RecipeFrom::batch: return say(Say::recipe_from_batch);
   }
   return "";
 }
@@ -112,6 +135,11 @@ std::string choice_words(bench::ChoiceKind choice, const bench::ShelfView& shelf
   case ChoiceKind::glass:
     return say(card.kind() == CardKind::slab ? Say::glass_slab : Say::glass_muller);
   case ChoiceKind::cautions: return chosen_words(shelf.asks);
+  case ChoiceKind::mine: {
+    const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+    return say(recipe && recipe->mine ? Say::recipe_mine : Say::recipe_not_mine);
+  }
+  case ChoiceKind::from: return from_words(card);
   }
   return "";
 }
@@ -142,11 +170,6 @@ void caution_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& she
   if (chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
 
-constexpr words::EnumTable<paint::Confidence, words::Sentence> confidences{
-    {{paint::Confidence::low, Say::card_confidence_low},
-     {paint::Confidence::medium, Say::card_confidence_medium},
-     {paint::Confidence::high, Say::card_confidence_high}}};
-
 // What is to be known about the open card's figures.
 std::vector<Label> about(const bench::ShelfView& shelf) {
   std::vector<Label> out;
@@ -155,21 +178,29 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
   else if (shelf.fault)
     out.push_back({words::message(*shelf.fault), clean_bold, false, 3});
   const session::Card& card = *shelf.card;
-  if (shelf.left_g) out.push_back({say(Say::card_left, {grams_number(*shelf.left_g)}), clean_bold});
+  if (shelf.stock.left)
+    out.push_back(
+        {say(Say::card_left, {grams_number(std::max(0.0, shelf.stock.left->g))}), clean_bold});
   if (shelf.range) out.push_back({binder_range_words(*shelf.range), small, false, 3});
+  if (shelf.soft)
+    if (const std::string soft = soft_words(*shelf.soft); !soft.empty())
+      out.push_back({soft, small, false, 4});
   if (card.kind() == CardKind::dropper) out.push_back({say(Say::card_of_drops), small, false, 3});
   if (card.kind() == CardKind::spoon || card.kind() == CardKind::pan)
     out.push_back({say(Say::card_of_water), small, false, 3});
   if (card.kind() == CardKind::binder) out.push_back({say(Say::card_keep_note), small, true, 3});
   if (shelf.ships) out.push_back({say(Say::card_ships), small, true, 2});
-  if (shelf.confidence) {
-    const auto from = [](const std::string& s) { return s.empty() ? say(Say::card_guess) : s; };
-    out.push_back({say(confidences[*shelf.confidence]), small, true, 1});
-    out.push_back({say(Say::card_density_from, {from(shelf.density_from)}), small, true, 2});
-    out.push_back({say(Say::card_oil_from, {from(shelf.oil_from)}), small, true, 2});
-  }
+  if (shelf.confidence) out.push_back({rests_on_words(shelf), small, true, 5});
   if (card.kind() == CardKind::pigment) out.push_back({say(Say::card_sheet), small, true, 1});
   return out;
+}
+
+// One of the chart's colours.
+void chart_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
+  const auto place = static_cast<std::size_t>(std::stoi(at.id.arg));
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  sheet.shapes.push_back(
+      Box{inset(at.box, 2), radius_mm, rgb(shelf.chart[place]), g.ink, outline_mm});
 }
 
 void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
@@ -204,7 +235,28 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
     return pad(sheet, at, dark(sheet.theme), {{say(Say::card_cautions_done), clean_bold}});
   case ShelfPad::card_done:
     return pad(sheet, at, dark(sheet.theme), {{say(Say::shelf_done), clean_bold}});
-  case ShelfPad::says: return; // a text field
+  case ShelfPad::others:
+    return pad(sheet, at, g,
+               {{say(shelf.others ? Say::shelf_mine : Say::shelf_others,
+                     {std::to_string(shelf.not_listed)}),
+                 small, false, 2}});
+  case ShelfPad::make:
+    return pad(sheet, at, dark(sheet.theme), {{say(Say::card_make), clean_bold}});
+  case ShelfPad::tick: return pad(sheet, at, g, {{say(Say::card_tick), small, false, 2}});
+  case ShelfPad::change: return pad(sheet, at, g, {{say(Say::card_change), small, false, 2}});
+  case ShelfPad::chart: return pad(sheet, at, g, {{say(Say::card_colour), clean_letters}});
+  case ShelfPad::hue:
+  case ShelfPad::shade: return chart_pad(sheet, at, shelf);
+  case ShelfPad::jars: return pad(sheet, at, g, {{say(Say::card_jars), clean_letters}});
+  case ShelfPad::to_card: return pad(sheet, at, g, {{say(Say::card_to), clean_letters}});
+  case ShelfPad::batch_of:
+  case ShelfPad::jar_g:
+  case ShelfPad::jar_price:
+  case ShelfPad::jar_in:
+  case ShelfPad::jar_back:
+  case ShelfPad::left_g: return; // see draw_reading and draw_jars
+  case ShelfPad::jar_says:
+  case ShelfPad::says: return; // text fields
   }
 }
 
@@ -227,8 +279,12 @@ void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
     labels(sheet, l.main, plain(t), {{say(nothing_listed(shelf)), clean_letters, true, 3}});
   if (shelf.number) {
     draw_number(sheet, *shelf.number);
-  } else if (shelf.choosing) {
+  } else if (shelf.choosing || !shelf.chart.empty()) {
     // pads only
+  } else if (shelf.card && shelf.on == bench::CardPage::reading) {
+    draw_reading(sheet, shelf);
+  } else if (shelf.card && shelf.on == bench::CardPage::jars) {
+    draw_jars(sheet, shelf);
   } else if (shelf.card) {
     panel(sheet, l.lower);
     labels(sheet, inset(l.lower, 1.5), plain(t), about(shelf), Anchor::left);

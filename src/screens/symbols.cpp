@@ -124,6 +124,7 @@ void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind,
   case CardKind::pan:
   case CardKind::slab:
   case CardKind::muller:
+  case CardKind::recipe:
     sheet.shapes.push_back(Box{{c.x - size * 0.36, c.y - size * 0.36, size * 0.72, size * 0.72},
                                size * 0.12,
                                fill,

@@ -73,7 +73,8 @@ Colour material_colour(const Theme& t, session::CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return t.slab;
+  case CardKind::muller:
+  case CardKind::recipe: return t.slab;
   }
   return t.slab;
 }

@@ -90,15 +90,14 @@ void wipe_pad(Sheet& sheet, const bench::Pad& pad) {
   labels(sheet, pad.box, g, {{say(Say::wipe_glass), {cap::body, false, cap::small}}});
 }
 
-// The batch on the slab; in the Book and under Pans the one that is looked at.
+// The batch on the slab; in the Book the one that is looked at. Pans says it over the pans.
 struct Title {
   std::string name;
   std::uint32_t colour = 0;
 };
 
 Title title_of(const bench::View& view) {
-  if (const auto* pans = std::get_if<bench::PansView>(&view.screen); pans && !pans->name.empty())
-    return {pans->name, pans->colour};
+  if (std::holds_alternative<bench::PansView>(view.screen)) return {};
   const auto* book = std::get_if<bench::BookView>(&view.screen);
   if (!book || !book->batch) return {view.top_bar.batch_name, view.top_bar.batch_colour};
   Title title{book->batch->name};

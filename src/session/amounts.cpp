@@ -157,7 +157,7 @@ words::Result<paint::Material> material(const PaintCard& card) {
   return paint::Material{paint::Kind::other, *parts, card.as_one.pigment};
 }
 
-template <words::one_of<DropperCard, SpoonCard, PanCard, SlabCard, MullerCard> Tool>
+template <words::one_of<DropperCard, SpoonCard, PanCard, SlabCard, MullerCard, RecipeCard> Tool>
 words::Result<paint::Material> material(const Tool&) {
   return words::failure(words::SessionSay::card_is_a_tool);
 }

@@ -10,6 +10,15 @@ std::optional<CardKind> card_kind_named(std::string_view s) {
   return lists::card_kinds.find(&lists::Named::name, s);
 }
 
+std::string_view name_of(SaidIn v) { return lists::said_in[v].name; }
+std::optional<SaidIn> said_in_named(std::string_view s) {
+  return lists::said_in.find(&lists::Named::name, s);
+}
+std::string_view name_of(RecipeFrom v) { return lists::recipes_from[v].name; }
+std::optional<RecipeFrom> recipe_from_named(std::string_view s) {
+  return lists::recipes_from.find(&lists::Named::name, s);
+}
+
 CardKind Card::kind() const {
   return std::visit(words::Overloaded{[](const LiquidCard& liquid) { return liquid.kind; },
                                       [](const PigmentCard&) { return CardKind::pigment; },
@@ -18,7 +27,8 @@ CardKind Card::kind() const {
                                       [](const SpoonCard&) { return CardKind::spoon; },
                                       [](const PanCard&) { return CardKind::pan; },
                                       [](const SlabCard&) { return CardKind::slab; },
-                                      [](const MullerCard&) { return CardKind::muller; }},
+                                      [](const MullerCard&) { return CardKind::muller; },
+                                      [](const RecipeCard&) { return CardKind::recipe; }},
                     facts);
 }
 
@@ -37,6 +47,7 @@ Card::Facts blank_facts(CardKind kind) {
   case CardKind::pan: return PanCard{};
   case CardKind::slab: return SlabCard{};
   case CardKind::muller: return MullerCard{};
+  case CardKind::recipe: return RecipeCard{};
   }
   return LiquidCard{};
 }
@@ -77,7 +88,8 @@ paint::Kind paint_kind(CardKind kind) {
   case CardKind::spoon:
   case CardKind::pan:
   case CardKind::slab:
-  case CardKind::muller: return paint::Kind::other;
+  case CardKind::muller:
+  case CardKind::recipe: return paint::Kind::other;
   }
   return paint::Kind::other;
 }

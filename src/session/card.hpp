@@ -25,7 +25,8 @@ enum class CardKind {
   spoon,
   pan,
   slab,
-  muller
+  muller,
+  recipe // of a paint
 };
 
 // What a card says, by its kind.
@@ -62,6 +63,7 @@ struct SpoonCard {
 };
 struct PanCard {
   Volume full;
+  double depth_mm = 0; // inside, to the brim; 0: not known
   bool operator==(const PanCard&) const = default;
 };
 struct SlabCard {
@@ -73,10 +75,32 @@ struct MullerCard {
   bool operator==(const MullerCard&) const = default;
 };
 
+// An amount as its maker says it. Spoons and drops name their tool, parts are by weight.
+enum class SaidIn { parts, g, drops, spoons };
+struct Said {
+  std::string of; // card
+  SaidIn in = SaidIn::g;
+  double amount = 0;
+  std::string with = {}; // spoon or dropper
+  bool operator==(const Said&) const = default;
+};
+enum class RecipeFrom { own_head, old_notes, batch };
+struct RecipeCard {
+  std::vector<Said> pigments;
+  std::vector<Said> liquids; // binder and extras, to the pigments as they stand above, or
+  double per_g = 0;          // to so many g of pigment; 0: not so
+  double per_spoons = 0;     // to so many spoons of powder; 0: not so
+  std::string per_with = {}; // that spoon
+  RecipeFrom from = RecipeFrom::own_head;
+  std::string batch = {}; // that it was kept from
+  bool mine = false;      // it and its amounts are handed on only when asked for
+  bool operator==(const RecipeCard&) const = default;
+};
+
 // A thing of the shelf as it was when a session first used it.
 struct Card {
   using Facts = std::variant<LiquidCard, PigmentCard, PaintCard, DropperCard, SpoonCard, PanCard,
-                             SlabCard, MullerCard>;
+                             SlabCard, MullerCard, RecipeCard>;
   std::string id;
   std::string name;
   Facts facts;
@@ -98,6 +122,10 @@ Volume volume_of(const Card& card);               // dropper, spoon, pan
 // The word in files.
 std::string_view name_of(CardKind);
 std::optional<CardKind> card_kind_named(std::string_view);
+std::string_view name_of(SaidIn);
+std::optional<SaidIn> said_in_named(std::string_view);
+std::string_view name_of(RecipeFrom);
+std::optional<RecipeFrom> recipe_from_named(std::string_view);
 
 bool is_liquid(CardKind kind);
 paint::Kind paint_kind(CardKind kind);

@@ -2,6 +2,7 @@
 
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
+#include "words/lists.hpp"
 #include "words/session_says.hpp"
 
 #include <cmath>
@@ -128,12 +129,71 @@ void read(Fields& f, DropperCard& card) {
 
 void write(const SpoonCard& card, Json& j) { write(card.level, "mL", j); }
 void read(Fields& f, SpoonCard& card) { card.level = read_volume(f, "mL", 0.01, 1000); }
-void write(const PanCard& card, Json& j) { write(card.full, "mL", j); }
-void read(Fields& f, PanCard& card) { card.full = read_volume(f, "mL", 0.01, 1000); }
+void write(const PanCard& card, Json& j) {
+  write(card.full, "mL", j);
+  if (card.depth_mm > 0) j["depth_mm"] = number(card.depth_mm);
+}
+void read(Fields& f, PanCard& card) {
+  card.full = read_volume(f, "mL", 0.01, 1000);
+  card.depth_mm = f.number_or("depth_mm", 1, 200, 0);
+}
 void write(const SlabCard& card, Json& j) { j["cm2"] = number(card.cm2); }
 void read(Fields& f, SlabCard& card) { card.cm2 = f.number("cm2", 0, most_cm2); }
 void write(const MullerCard& card, Json& j) { j["cm2"] = number(card.cm2); }
 void read(Fields& f, MullerCard& card) { card.cm2 = f.number("cm2", 0, most_cm2); }
+
+constexpr words::EnumTable<SaidIn, double> most_said{
+    {{SaidIn::parts, 1000}, {SaidIn::g, 5000}, {SaidIn::drops, 10000}, {SaidIn::spoons, 1000}}};
+
+void write(const std::vector<Said>& said, const char* name, Json& j) {
+  Json list = Json::array();
+  for (const Said& one : said) {
+    Json object{{"of", one.of}};
+    object[std::string(name_of(one.in))] = number(one.amount);
+    if (!one.with.empty()) object["with"] = one.with;
+    list.push_back(std::move(object));
+  }
+  j[name] = std::move(list);
+}
+
+std::vector<Said> read_said(Fields& f, const char* name) {
+  std::vector<Said> out;
+  for (const Value* object : f.objects_or_none(name)) {
+    Fields one(*object);
+    Said said{one.text("of")};
+    for (const SaidIn in : words::all_of<SaidIn>)
+      if (one.has(std::string(name_of(in)).c_str())) said.in = in;
+    said.amount = one.number(std::string(name_of(said.in)).c_str(), 0, most_said[said.in]);
+    if (said.in == SaidIn::drops || said.in == SaidIn::spoons) said.with = one.text("with");
+    f.take_fault_of(one);
+    out.push_back(std::move(said));
+  }
+  return out;
+}
+
+void write(const RecipeCard& card, Json& j) {
+  write(card.pigments, "pigments", j);
+  write(card.liquids, "liquids", j);
+  if (card.per_g > 0) j["per_g"] = number(card.per_g);
+  if (card.per_spoons > 0) {
+    j["per_spoons"] = number(card.per_spoons);
+    j["per_with"] = card.per_with;
+  }
+  j["from"] = name_of(card.from);
+  if (!card.batch.empty()) j["from_batch"] = card.batch;
+  if (card.mine) j["mine"] = true;
+}
+
+void read(Fields& f, RecipeCard& card) {
+  card.pigments = read_said(f, "pigments");
+  card.liquids = read_said(f, "liquids");
+  card.per_g = f.number_or("per_g", 0, 5000, 0);
+  card.per_spoons = f.number_or("per_spoons", 0, 1000, 0);
+  if (card.per_spoons > 0) card.per_with = f.text("per_with");
+  card.from = f.word("from", recipe_from_named);
+  card.batch = f.text_or("from_batch", "");
+  card.mine = f.yes("mine");
+}
 
 void write_keeping(const Card& card, Json& j) {
   const auto text = [&](const char* name, const std::string& value) {

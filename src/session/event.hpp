@@ -4,9 +4,9 @@
 #pragma once
 
 #include "session/card.hpp"
+#include "session/immutable.hpp"
 
 #include <cstdint>
-#include <memory>
 #include <optional>
 #include <string>
 #include <tuple>
@@ -36,20 +36,6 @@ struct Began {
   bool operator==(const Began&) const = default;
 };
 
-// A value that is large where most are small: copies share it, and nothing can change it.
-template <class T>
-class Immutable {
-public:
-  Immutable(T value = {}) : value_(std::make_shared<const T>(std::move(value))) {}
-  const T& operator*() const { return *value_; }
-  const T* operator->() const { return value_.get(); }
-  std::shared_ptr<const T> shared() const { return value_; }
-  bool operator==(const Immutable& other) const { return *value_ == *other.value_; }
-
-private:
-  std::shared_ptr<const T> value_;
-};
-
 struct LaidOut {
   static constexpr std::string_view word = "laid_out";
   Immutable<Card> card;
@@ -61,6 +47,26 @@ struct PutAway {
   static constexpr std::string_view word = "put_away";
   std::string card;
   bool operator==(const PutAway&) const = default;
+};
+
+// So much more of it on the shelf: a jar bought, or given where its price is 0.
+struct Bought {
+  static constexpr std::string_view word = "bought";
+  std::string of; // card
+  double g = 0;
+  std::optional<double> price = {}; // of all of it; absent: not said
+  std::string currency = {};        // a word of its maker's own, where there is a price
+  std::string lot = {};
+  std::string on = {}; // "2026-11-25"; empty: the day of the line
+  bool operator==(const Bought&) const = default;
+};
+
+// So much of it is left, without its jar: whatever was counted before.
+struct StockWeighed {
+  static constexpr std::string_view word = "stock_weighed";
+  std::string of; // card
+  double g = 0;
+  bool operator==(const StockWeighed&) const = default;
 };
 
 // What another studio has learnt of its pigments, as the file that it wrote (paint/range/TOLD.md);
@@ -91,6 +97,7 @@ struct Planned {
   int pans = 0;   // 0: not said
   std::string in; // card of the pans, where there are any
   std::vector<Take> takes;
+  std::string recipe = {}; // card that it was planned by; empty: none
   bool operator==(const Planned&) const = default;
 };
 
@@ -350,11 +357,11 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event = std::variant<Began, LaidOut, PutAway, Told, Opened, Planned, RoomSet, CautionsSeen,
-                           Added, Felt, StageBegan, GoesOn, Dot, Trouble, BottleWeighed, CountLost,
-                           Moved, Lost, Weighed, AsBefore, Found, Poured, PanWeighed, Verdict,
-                           Noted, SetAside, Confirmed, Withdrawn, Corrected, Photo, Gone, Gathered,
-                           Closed, Discarded, ClockJumped, Left, Unknown>;
+using Event = std::variant<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned,
+                           RoomSet, CautionsSeen, Added, Felt, StageBegan, GoesOn, Dot, Trouble,
+                           BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore, Found, Poured,
+                           PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected,
+                           Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;

@@ -14,6 +14,7 @@ constexpr double most_g = 5000;
 constexpr double most_gross_g = 100000; // with what it lies in
 constexpr double most_drops = 10000;
 constexpr double most_spoons = 1000;
+constexpr double most_price = 1e9;
 constexpr std::int64_t most_pans = 1000;
 constexpr std::int64_t far = std::int64_t{1} << 53;
 
@@ -82,6 +83,7 @@ Planned read(An<Planned>, Fields& f) {
     if (inner.has("g")) p.takes.back().g = inner.number("g", 0, most_g);
     f.take_fault_of(inner);
   }
+  p.recipe = f.text_or("recipe", "");
   return p;
 }
 
@@ -147,6 +149,17 @@ Gone read(An<Gone>, Fields& f) {
 
 LaidOut read(An<LaidOut>, Fields& f) { return {read_card(f)}; }
 PutAway read(An<PutAway>, Fields& f) { return {f.text("card")}; }
+Bought read(An<Bought>, Fields& f) {
+  Bought b{f.text("of"), f.number("g", 0, most_gross_g)};
+  if (f.has("price")) b.price = f.number("price", 0, most_price);
+  b.currency = f.text_or("currency", "");
+  b.lot = f.text_or("lot", "");
+  b.on = f.text_or("on", "");
+  return b;
+}
+StockWeighed read(An<StockWeighed>, Fields& f) {
+  return {f.text("of"), f.number("g", 0, most_gross_g)};
+}
 Told read(An<Told>, Fields& f) { return {f.text("range")}; }
 Opened read(An<Opened>, Fields& f) { return {f.text("name"), f.text_or("again_of", "")}; }
 RoomSet read(An<RoomSet>, Fields& f) {
@@ -226,6 +239,21 @@ void write(const Began& b, Json& j) {
 }
 void write(const LaidOut& l, Json& j) { write_card(*l.card, j); }
 void write(const PutAway& p, Json& j) { j["card"] = p.card; }
+void write(const Bought& b, Json& j) {
+  j["of"] = b.of;
+  j["g"] = number(b.g);
+  if (b.price) j["price"] = number(*b.price);
+  const auto text = [&](const char* name, const std::string& value) {
+    if (!value.empty()) j[name] = value;
+  };
+  text("currency", b.currency);
+  text("lot", b.lot);
+  text("on", b.on);
+}
+void write(const StockWeighed& w, Json& j) {
+  j["of"] = w.of;
+  j["g"] = number(w.g);
+}
 void write(const Told& t, Json& j) { j["range"] = t.range; }
 void write(const Opened& o, Json& j) {
   j["name"] = o.name;
@@ -241,6 +269,7 @@ void write(const Planned& p, Json& j) {
     if (take.g) one["g"] = number(*take.g);
     j["takes"].push_back(std::move(one));
   }
+  if (!p.recipe.empty()) j["recipe"] = p.recipe;
 }
 void write(const RoomSet& r, Json& j) {
   j["celsius"] = number(r.celsius);

@@ -24,11 +24,12 @@ struct Changes {
   bool operator()(const Change&) const {
     return true;
   }
-  template <words::one_of<Began, LaidOut, PutAway, Told, Opened, Planned, RoomSet, CautionsSeen,
-                          Felt, GoesOn, Dot, Trouble, BottleWeighed, Weighed, AsBefore, Poured,
-                          PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected,
-                          Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
-                None>
+  template <
+      words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned, RoomSet,
+                    CautionsSeen, Felt, GoesOn, Dot, Trouble, BottleWeighed, Weighed, AsBefore,
+                    Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected,
+                    Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
+          None>
   bool operator()(const None&) const {
     return false;
   }

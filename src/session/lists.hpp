@@ -33,7 +33,16 @@ inline constexpr words::EnumTable<CardKind, Named> card_kinds{
      {CardKind::spoon, {"spoon"}},
      {CardKind::pan, {"pan"}},
      {CardKind::slab, {"slab"}},
-     {CardKind::muller, {"muller"}}}};
+     {CardKind::muller, {"muller"}},
+     {CardKind::recipe, {"recipe"}}}};
+inline constexpr words::EnumTable<SaidIn, Named> said_in{{{SaidIn::parts, {"parts"}},
+                                                          {SaidIn::g, {"g"}},
+                                                          {SaidIn::drops, {"drops"}},
+                                                          {SaidIn::spoons, {"spoons"}}}};
+inline constexpr words::EnumTable<RecipeFrom, Named> recipes_from{
+    {{RecipeFrom::own_head, {"head"}},
+     {RecipeFrom::old_notes, {"notes"}},
+     {RecipeFrom::batch, {"batch"}}}};
 inline constexpr words::EnumTable<Feel, Worded> feels{
     {{Feel::wont_move, {"wont_move", Say::feel_wont_move}},
      {Feel::too_sticky, {"too_sticky", Say::feel_too_sticky}},

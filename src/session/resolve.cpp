@@ -18,11 +18,12 @@ CardNames cards_named_by(const Corrected& c) {
   if (const auto* weighed = std::get_if<BottleWeighed>(&*c.says)) return cards_named_by(*weighed);
   return {};
 }
-template <words::one_of<Began, LaidOut, PutAway, Told, Opened, Planned, RoomSet, CautionsSeen, Felt,
-                        StageBegan, GoesOn, Dot, Trouble, Moved, Lost, Weighed, AsBefore, Found,
-                        Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Photo,
-                        Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
-              NamesNone>
+template <
+    words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned, RoomSet,
+                  CautionsSeen, Felt, StageBegan, GoesOn, Dot, Trouble, Moved, Lost, Weighed,
+                  AsBefore, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed,
+                  Withdrawn, Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
+        NamesNone>
 CardNames cards_named_by(const NamesNone&) {
   return {};
 }

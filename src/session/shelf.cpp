@@ -13,8 +13,21 @@ Shelf shelf_of(const Logs& logs) {
       shelf.put_away.erase(laid->card->id);
     }
     if (const auto* put = std::get_if<PutAway>(line.event)) shelf.put_away.insert(put->card);
+    if (const auto* bought = std::get_if<Bought>(line.event))
+      shelf.stock[bought->of].jars.push_back({line.ref, line.at, *bought});
+    if (const auto* weighed = std::get_if<StockWeighed>(line.event))
+      shelf.stock[weighed->of].weighed = Stock::Weighing{line.ref, line.at, weighed->g};
   }
   return shelf;
+}
+
+bool keeps_amounts(const Shelf& shelf, const Batch& batch) {
+  for (const auto& [id, card] : shelf.cards) {
+    const auto* recipe = std::get_if<RecipeCard>(&card.facts);
+    if (!recipe || !recipe->mine) continue;
+    if (recipe->batch == batch.id || (batch.plan && batch.plan->of.recipe == id)) return true;
+  }
+  return false;
 }
 
 }

@@ -147,6 +147,68 @@ std::optional<paint::GumVerdict> gum_verdict(const Batch& batch) {
   return std::nullopt;
 }
 
+namespace {
+
+std::vector<std::string> pigments_of(const Batch& batch) {
+  std::vector<std::string> out;
+  for (const Total& t : batch.totals)
+    if (t.card.kind() == CardKind::pigment && t.grams.value > 0) out.push_back(t.card.id);
+  std::sort(out.begin(), out.end());
+  return out;
+}
+
+std::optional<Judged> tells_of_dry_paint(const Batch& batch) {
+  for (auto judged = batch.verdicts.rbegin(); judged != batch.verdicts.rend(); ++judged)
+    switch (judged->verdict.as) {
+    case Became::good:
+    case Became::cracked:
+    case Became::rubs_off:
+    case Became::wont_rewet: return *judged;
+    case Became::sticky:
+      if (!is_early(batch, judged->at)) return *judged;
+      break;
+    case Became::full:
+    case Became::sunken:
+    case Became::mould: break;
+    }
+  return std::nullopt;
+}
+
+}
+
+std::optional<DriedPaint> dried_paint(const Batch& batch) {
+  if (batch.newer || batch.discarded) return std::nullopt;
+  const auto judged = tells_of_dry_paint(batch);
+  DriedPaint out;
+  out.pigments = pigments_of(batch);
+  if (!judged || out.pigments.empty()) return std::nullopt;
+  out.family = family_of(batch);
+  out.as = judged->verdict.as;
+  out.at = judged->at;
+  const paint::Wet dry = put_in(batch);
+  out.index = paint::tack_index(dry, batch.places.room).value_or(0);
+  const double mL = pigment_mL(batch);
+  out.gum_g_per_mL = mL > 0 ? dry.gum_g / mL : 0;
+  out.gum = gum_verdict(batch);
+  return out;
+}
+
+std::optional<paint::SoftVerdict> soft_verdict(const DriedPaint& dried) {
+  using paint::SoftVerdict;
+  if (!(dried.index > 0)) return std::nullopt;
+  switch (dried.as) {
+  case Became::good: return SoftVerdict{SoftVerdict::holds, dried.index};
+  case Became::cracked: return SoftVerdict{SoftVerdict::cracked, dried.index};
+  case Became::sticky: return SoftVerdict{SoftVerdict::sticky, dried.index};
+  case Became::wont_rewet: return SoftVerdict{SoftVerdict::wont_rewet, dried.index};
+  case Became::rubs_off:
+  case Became::full:
+  case Became::sunken:
+  case Became::mould: return std::nullopt;
+  }
+  return std::nullopt;
+}
+
 paint::GumMarks marks_of(const GumVerdicts& verdicts, paint::PigmentClass family) {
   const paint::GumMarks usual = paint::usual_marks(family);
   const auto said = verdicts.find(family);

@@ -26,12 +26,22 @@ enum class BookSay {
   book_keep,
   book_rename,
   book_discard,
+  book_keep_recipe,
+  book_use_recipe,
   book_have_back,
   book_discarded,
   book_discarded_list,
   book_is_discarded,
   book_again_of,
   book_made_again,
+  book_cost,    // 0: sum
+  cost_pigment, // 0: per cent, and so on
+  cost_binder,
+  cost_gum,
+  cost_honey,
+  cost_rest,
+  cost_a_pan,   // 0: price
+  cost_without, // 0: cards whose price is not known
   book_verdict,
   book_of_pan,
   book_one_back,

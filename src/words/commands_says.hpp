@@ -131,6 +131,7 @@ enum class CommandsSay {
   // what is handed on
   labels_bad_sheet,
   labels_bad_ending,
+  table_kept_back,
   batch_missing, // 0: command
   file_there,    // 0: file
   paper_made,    // 0: file

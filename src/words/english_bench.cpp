@@ -17,6 +17,10 @@ std::string_view english(BenchSay id) {
   case Say::stage_mulling: return "mulling {0}";
   case Say::nothing_to_feel:
     return "There is no liquid in it yet: add binder, then say how it feels.";
+  case Say::pan_depth_unlikely:
+    return "{0} mm deep, a pan of {1} mL would be {2} cm² wide. Measure it again, or weigh its "
+           "water "
+           "first.";
   case Say::pan_too_heavy:
     return "A pan of {0} mL with its paint weighs no {1} g: weigh one pan alone.";
   case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
@@ -29,12 +33,23 @@ std::string_view english(BenchSay id) {
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
   case Say::drops_doubted:
     return "Its card says {0} g. If 20 drops weigh {1} g, enter it once more.";
-  case Say::parts_out_of_range: return "Parts of a blend: above 0, to 1000.";
+  case Say::parts_out_of_range: return "Spoons, grams or parts of a pigment: above 0, to 1000.";
+  case Say::recipe_pigment_gone:
+    return "Not on the shelf: {0}. Bring it back there, or choose another pigment.";
+  case Say::recipe_empty: return "No pigment is in this batch yet: it makes no recipe.";
+  case Say::spoon_gone:
+    return "{0}: the spoon it is said in is not on the shelf. Choose another spoon, or grams.";
+  case Say::nothing_left:
+    return "No pigment of this recipe says how much is left: type it on its card.";
   case Say::blend_full: return "A blend has at most {0} pigments: take one out first.";
   case Say::fact_out_of_range: return "That can be {0} to {1}.";
   case Say::card_needs_name: return "The card has no name yet.";
   case Say::not_a_date: return "{0} is no date: write it like 2026-11-25.";
   case Say::made_in_future: return "{0} lies ahead: nothing was made then.";
+  case Say::bought_in_future: return "{0} lies ahead: nothing was bought then.";
+  case Say::jar_needs_g: return "How many grams are in the jar? Without them it cannot be counted.";
+  case Say::usual_currency: return "€";
+  case Say::jar_needs_currency: return "In which currency is the price? Any word will do.";
   case Say::ships_gum_12: return "Gum 1:2";
   case Say::ships_gum_12_honey: return "Gum and honey";
   case Say::ships_gum_12_glycerin: return "Gum and glycerin";
@@ -43,6 +58,7 @@ std::string_view english(BenchSay id) {
   case Say::ships_honey_11: return "Honey 1:1";
   case Say::ships_glycerin: return "Glycerin";
   case Say::ships_ox_gall: return "Ox gall";
+  case Say::ships_gum_arabic: return "Gum arabic, dry";
   case Say::ships_dropper: return "any dropper";
   case Say::ships_teaspoon: return "teaspoon";
   case Say::ships_half_pan: return "half pan";
@@ -53,10 +69,10 @@ std::string_view english(BenchSay id) {
   case Say::tab_slab: return "Slab";
   case Say::tab_pans: return "Pans";
   case Say::tab_book: return "Book";
-  case Say::fact_g_per_mL: return "g in 1 mL, no air in it";
+  case Say::fact_g_per_mL: return "density, g/mL";
   case Say::fact_unknown: return "not known";
-  case Say::fact_oil: return "g of oil that 100 g take";
-  case Say::fact_heap: return "g in 1 mL, loose powder";
+  case Say::fact_oil: return "oil absorption, g/100 g";
+  case Say::fact_heap: return "loose powder, g/mL";
   case Say::fact_gum: return "gum, g";
   case Say::fact_water: return "water, g";
   case Say::fact_honey: return "honey, g";
@@ -65,11 +81,14 @@ std::string_view english(BenchSay id) {
   case Say::fact_made_g: return "g bought or made";
   case Say::fact_drops: return "20 drops, g";
   case Say::fact_water_full: return "water in it, g";
+  case Say::fact_depth_mm: return "inside depth, mm";
   case Say::fact_cm2: return "face, cm²";
   case Say::choice_class: return "class";
   case Say::choice_with: return "weighed with";
   case Say::choice_size: return "of the kitchen";
   case Say::choice_is_a: return "is a";
+  case Say::choice_mine: return "on what is handed on";
+  case Say::choice_from: return "where it is from";
   case Say::card_cautions_what: return "cautions";
   case Say::shelf_pigment: return "pigments";
   case Say::shelf_binder: return "binders";
@@ -78,6 +97,7 @@ std::string_view english(BenchSay id) {
   case Say::shelf_spoon: return "spoons";
   case Say::shelf_pan: return "pans";
   case Say::shelf_glass: return "slab, muller";
+  case Say::shelf_recipe: return "recipes";
   }
   return "";
 }

@@ -32,7 +32,9 @@ slabside hear  FILE.json | --no-more [--studio DIR]
                                  and your own notes outweigh it
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
-                                 and the next two are printed; no file is written over
+                                 and the next two go to standard output; no file is overwritten.
+                                 All three leave out the amounts of recipes marked as mine, but for
+                                 --with-recipes
 slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
                 [--out FILE.html|FILE.svg]
                                  labels for its pans, in true millimetres; without --count a sheet
@@ -56,17 +58,18 @@ slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fau
                                  --watch shows them in one
 slabside help                    this
 
-Exit status: 0 done, 1 something is wrong, 2 the words make no sense.
+Exit status: 0 done, 1 something is wrong, 2 the command was not understood.
 
-A script has one thing to do in a line; # begins a line that says nothing.
+A script has one thing to do in a line; # begins a comment.
   at 2026-11-20T14:02:00+01:00   sets the clock       seed 7    the same ids each time
   display 218x136 [right]        in mm                session c41e08d5, device a83f
   tap PAD [x10] [every 1.5]      seconds, from press to press
-  type 12.5                      digits and “that's it” on the number pad
-  write name TEXT                into the field “name”, “search”, “note” or “batch_name”
+  type 12.5                      digits and “enter” on the number pad
+  write name TEXT                into a field: name, search, note, batch_name, card_name, card_lot,
+                                 made_on, keep_until, currency, jar_lot, bought_on
   wait 90 | wait 5m | wait 2h
   down PAD, slide, up            one touch by hand
-  stop                           end without a goodbye, as if killed
+  stop                           end at once, as if killed
 --report prints “saved N” when line N lies on the disk, and the window, which takes --report and
 --fault too, “ready”, “unsaved N” and “closed”; --pace 50 plays 50 times faster than
 life, without it as fast as it goes; --fallback is where lines go while the studio fails.
@@ -132,7 +135,8 @@ std::string_view english(CommandsSay id) {
   case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
   case Say::script_write:
-    return "There are four fields to write in: name, search, note and batch_name.";
+    return "Fields to write in are name, search, note, batch_name; on a card card_name, card_lot, "
+           "made_on, keep_until; of a jar currency, jar_lot, bought_on.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::script_twice:
     return "Session {0} is in this studio already: the script was played here before. Play it into "
@@ -209,6 +213,8 @@ std::string_view english(CommandsSay id) {
            "and pack again.";
   case Say::help: return help_text;
   case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
+  case Say::table_kept_back:
+    return "{0} goes by a recipe marked as its maker’s own: add --with-recipes to hand it on.";
   case Say::labels_bad_ending: return "Labels are made as .html or .svg: “{0}” ends with neither.";
   case Say::batch_missing: return "“{0}” needs --batch: a name, an id, or “last”.";
   case Say::file_there:

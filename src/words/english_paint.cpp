@@ -37,7 +37,7 @@ std::string_view english(PaintSay id) {
   case Say::nothing_to_dry: return "Nothing is here that could dry.";
   case Say::volume_too_small: return "{0} mL cannot hold {1} g of water.";
   case Say::time_below_zero: return "A time cannot be below zero: {0} s.";
-  case Say::time_too_long: return "Nobody waits that long.";
+  case Say::time_too_long: return "That is more than 300 years: enter a shorter time.";
   case Say::nothing_lost: return "A weighing teaches only where water has left.";
   case Say::nothing_there: return "There is no paint there.";
   case Say::not_only_water: return "Paint is as it was only if nothing but water went in since.";

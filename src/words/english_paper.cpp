@@ -23,6 +23,7 @@ std::string_view english(PaperSay id) {
   case Say::sheet_foot:
     return "Flow: mL of liquid to 1 mL of pigment. Times of day are those of the slab. This sheet "
            "tells what was recorded there; it certifies nothing.";
+  case Say::sheet_keeps_amounts: return "The recipe is its maker’s own: amounts are left out.";
   case Say::label_binder: return "{0}, {1} g to 10 g";
   case Say::label_batch: return "{0}, batch {1}";
   case Say::label_see_sheet: return "See the supplier’s safety data sheet.";

@@ -7,7 +7,7 @@ std::string_view english(ScreensSay id) {
   switch (id) {
   case Say::pad_another: return "another amount";
   case Say::pad_dot: return "test dot";
-  case Say::pad_leave_number: return "leave it";
+  case Say::pad_leave_number: return "cancel";
   case Say::sign_wont_wet: return "powder floats, dry inside";
   case Say::sign_gelling: return "stiffens when left alone";
   case Say::sign_gummy: return "pulls strings";
@@ -86,6 +86,8 @@ std::string_view english(ScreensSay id) {
   case Say::gum_too_little: return "gum is short: binder, not water";
   case Say::gum_no_pigment: return "gum is short: no more pigment";
   case Say::gum_too_much: return "water only: gum enough";
+  case Say::hard_softener: return "gum alone may dry brittle and re-wet badly: {0} of {1} is usual";
+  case Say::hard_no_softener: return "gum alone may dry brittle and re-wet badly: some honey is usual";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay tacky";
   case Say::sweet_too_much: return "honey and glycerin: it will likely stay tacky";
   case Say::by_guessed_room: return "{0} (the room is a guess)";
@@ -142,6 +144,10 @@ std::string_view english(ScreensSay id) {
   case Say::card_written: return "what is written on it";
   case Say::card_made_on: return "made on (date)";
   case Say::card_keep_until: return "keep until";
+  case Say::money: return "{0} {1}";
+  case Say::card_bought_on: return "bought on (date)";
+  case Say::card_jar_lot: return "its lot";
+  case Say::card_currency: return "currency";
   case Say::saved_elsewhere: return "studio fails: saved beside it";
   case Say::batch_damaged: return "a file is damaged: entries may be missing";
   }

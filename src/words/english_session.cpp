@@ -38,8 +38,8 @@ std::string_view english(SessionSay id) {
            "they "
            "are not counted";
   case Say::line_behind_left:
-    return "the session had said goodbye, and nothing of it comes after that: the lines from here "
-           "on were put there by another program. They count; look whether they are yours";
+    return "the session was closed before this, so another program put the lines from here on "
+           "there. They count; look whether they are yours";
   case Say::line_back_in_time:
     return "by its own clock it was {0} s before the line that stands before it, and that clock "
            "never goes back: amounts count, times around it are not sure";
@@ -50,7 +50,7 @@ std::string_view english(SessionSay id) {
     return "session {0} begins here inside another, and is not read. Put it into a file of its own";
   case Say::file_of_future_version:
     return "written by a newer Slabside (format {0}): shown without totals";
-  case Say::file_not_ended: return "the program was stopped before it could say goodbye";
+  case Say::file_not_ended: return "the program stopped without closing this session";
   case Say::card_not_laid_out: return "no session says what “{0}” is";
   case Say::card_is_a_tool: return "“{0}” is a tool, not a material: correct what was added.";
   case Say::feel_wont_move: return "won’t move";

@@ -32,7 +32,7 @@ std::string_view english(ShelfSay id) {
   case Say::glass_slab: return "slab";
   case Say::glass_muller: return "muller";
   case Say::size_mL: return "{0} mL";
-  case Say::card_ships: return "As it ships: marked guesses, until you replace them.";
+  case Say::card_ships: return "Starting values: replace them with your own.";
   case Say::card_confidence_low: return "Confidence low.";
   case Say::card_confidence_medium: return "Confidence fair.";
   case Say::card_confidence_high: return "Confidence good.";
@@ -50,6 +50,62 @@ std::string_view english(ShelfSay id) {
   case Say::card_keep_note:
     return "A jar that hisses, smells or grows fur is thrown away, whatever the date says.";
   case Say::card_sheet: return "The supplier’s safety data sheet decides.";
+  case Say::card_soft_honey: return "In this air, to 10 g of gum: honey {0} to {1} g";
+  case Say::card_soft_both:
+    return "In this air, to 10 g of gum: honey {0} to {1} g, or glycerin {2} to {3} g";
+  case Say::card_soft_gum: return "{0}. Dry gum to 10 g of pigment: {1} to {2} g";
+  case Say::card_soft_guess: return "{0}; our own guess.";
+  case Say::card_soft_class: return "{0}; own guess, and {1} of its class.";
+  case Say::card_soft_own: return "{0}; own guess, and {1} of it.";
+  case Say::card_soft_last: return "{0} Last: {1}.";
+  case Say::shelf_others: return "the others ({0})";
+  case Say::shelf_mine: return "mine ({0})";
+  case Say::card_grams: return "{0} g";
+  case Say::card_low: return "{0} g, low";
+  case Say::card_used_up: return "used up?";
+  case Say::card_make: return "make a paint";
+  case Say::card_change: return "change the card";
+  case Say::card_jars: return "jars";
+  case Say::card_tick: return "this is mine";
+  case Say::card_colour: return "colour";
+  case Say::card_to: return "back to the card";
+  case Say::card_figures: return "{0} g to 1 mL, oil absorption {1} g to 100 g";
+  case Say::card_density: return "{0} g to 1 mL";
+  case Say::card_wants_what: return "wants";
+  case Say::card_wants: return "{0} to 10 g";
+  case Say::card_mull: return "{0} min";
+  case Say::card_mulling: return "mulling, {0} passes";
+  case Say::card_mulling_guess: return "mulling, as its kind";
+  case Say::card_left_what: return "left";
+  case Say::card_batches_more: return "left: {0} more batches";
+  case Say::card_no_batch_more: return "less than a batch takes";
+  case Say::card_weeks: return "left: about {0} weeks";
+  case Say::card_not_counted: return "not counted";
+  case Say::card_enter_jar: return "enter it under jars";
+  case Say::card_price: return "a gram";
+  case Say::card_no_price: return "no price yet";
+  case Say::jar_grams: return "{0} g";
+  case Say::jar_grams_none: return "how many g?";
+  case Say::jar_grams_what: return "in the jar";
+  case Say::jar_price_none: return "not said";
+  case Say::jar_gift: return "a gift";
+  case Say::jar_price_what: return "price of the jar";
+  case Say::jar_in: return "onto the shelf";
+  case Say::jar_back: return "take back the last entry";
+  case Say::jar_weigh: return "weigh what is left";
+  case Say::jar_said: return "{0}: {1} g";
+  case Say::jar_said_price: return "{0}: {1} g for {2}";
+  case Say::jar_said_gift: return "{0}: {1} g, a gift";
+  case Say::jar_said_lot: return "{0}, {1}";
+  case Say::jar_weighed: return "{0}: weighed, {1} g";
+  case Say::jar_note:
+    return "What batches take goes off by itself. Where that has gone wrong, weigh what is left.";
+  case Say::jar_none: return "No jar is entered yet.";
+  case Say::recipe_mine: return "mine: no amounts";
+  case Say::recipe_not_mine: return "all of it";
+  case Say::recipe_own_head: return "own head";
+  case Say::recipe_old_notes: return "old notes";
+  case Say::recipe_from_batch: return "a batch";
   }
   return "";
 }

@@ -23,6 +23,7 @@ enum class PaperSay {
   sheet_care,
   care_pigment_not_known,
   sheet_foot,
+  sheet_keeps_amounts,
   label_binder, // 0: binder, 1: g
   label_batch,  // 0: date, 1: id
   label_see_sheet,

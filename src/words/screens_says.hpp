@@ -86,6 +86,8 @@ enum class ScreensSay {
   gum_too_little,
   gum_no_pigment,
   gum_too_much,
+  hard_softener, // 0: how much, 1: of what
+  hard_no_softener,
   sweet_enough,
   sweet_too_much,
   by_guessed_room,
@@ -123,6 +125,10 @@ enum class ScreensSay {
   card_written,
   card_made_on,
   card_keep_until,
+  money,
+  card_bought_on,
+  card_jar_lot,
+  card_currency,
   saved_elsewhere,
   batch_damaged,
 };

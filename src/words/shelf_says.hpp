@@ -50,6 +50,60 @@ enum class ShelfSay {
   card_of_water,
   card_keep_note,
   card_sheet,
+  card_soft_honey,
+  card_soft_both,
+  card_soft_gum,
+  card_soft_guess,
+  card_soft_class,
+  card_soft_own,
+  card_soft_last,
+  shelf_others, // 0: how many
+  shelf_mine,   // 0: how many
+  card_grams,   // 0: grams
+  card_low,     // 0: grams
+  card_used_up,
+  card_make,
+  card_change,
+  card_jars,
+  card_tick,
+  card_colour,
+  card_to,
+  card_figures, // 0: density; 1: oil
+  card_density, // 0: density
+  card_wants_what,
+  card_wants,   // 0: binder
+  card_mull,    // 0: minutes
+  card_mulling, // 0: passes
+  card_mulling_guess,
+  card_left_what,
+  card_batches_more, // 0: batches
+  card_no_batch_more,
+  card_weeks, // 0: weeks
+  card_not_counted,
+  card_enter_jar,
+  card_price,
+  card_no_price,
+  jar_grams, // 0: grams
+  jar_grams_none,
+  jar_grams_what,
+  jar_price_none,
+  jar_gift,
+  jar_price_what,
+  jar_in,
+  jar_back,
+  jar_weigh,
+  jar_said,       // 0: date; 1: grams
+  jar_said_price, // 0: date; 1: grams; 2: price
+  jar_said_gift,  // 0: date; 1: grams
+  jar_said_lot,   // 0: what was said; 1: lot
+  jar_weighed,    // 0: date; 1: grams
+  jar_note,
+  jar_none,
+  recipe_mine,
+  recipe_not_mine,
+  recipe_own_head,
+  recipe_old_notes,
+  recipe_from_batch,
 };
 
 constexpr Table table_of(ShelfSay) { return Table::shelf; }

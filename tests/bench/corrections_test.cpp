@@ -280,18 +280,18 @@ TEST_CASE("made again with another pigment it is another paint; with the first a
   const std::string first = h.b.index.of.at(batch).name;
   h.tap("make_again");
   CHECK(h.b.plan.name == first + ", 2");
-  h.tap("pigment pb28");
-  h.tap("pigment pw6");
+  h.choose("pb28");
+  h.choose("pw6");
   const auto plan = [&] { return std::get<PlanView>(view(h.b, h.now()).screen); };
   CHECK(plan().again_of.empty());
   CHECK(plan().name.find(first) == std::string::npos);
   CHECK_FALSE((planned(h.b) && *planned(h.b) && (*planned(h.b))->as_made));
-  h.tap("pigment pw6");
-  h.tap("pigment pb28");
+  h.choose("pw6");
+  h.choose("pb28");
   CHECK(plan().again_of == first);
   CHECK(plan().name == first + ", 2");
-  h.tap("pigment pb28");
-  h.tap("pigment pw6");
+  h.choose("pb28");
+  h.choose("pw6");
   h.tap("begin");
   CHECK(h.b.folded->again_of.empty());
 }

@@ -69,9 +69,17 @@ struct Hands {
     for (const char c : digits) tap(c == '.' ? "point" : std::string("digit ") + c);
     tap("enter");
   }
+  // A pigment more in the plan, or one less.
+  void choose(const std::string& pigment) {
+    if (!shows("pigment " + pigment) && shows("another_pigment")) tap("another_pigment");
+    b.plan.search = pigment;
+    tap("pigment " + pigment);
+    if (shows("leave")) tap("leave");
+    b.plan.search.clear();
+  }
   // 12 g of cobalt blue on the slab.
   void begin() {
-    tap("pigment pb28");
+    choose("pb28");
     tap("weigh");
     type("12");
     tap("begin");

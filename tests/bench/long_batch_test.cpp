@@ -38,7 +38,9 @@ void check_index(Hands& h) {
   CHECK(same(kept.tools, anew.tools));
   const auto some = [](const auto& used) { // what was taken back leaves a nought
     auto out = used;
-    std::erase_if(out, [](const auto& of) { return of.second == 0; });
+    for (auto& [card, uses] : out)
+      std::erase_if(uses, [](const auto& use) { return use.second == 0; });
+    std::erase_if(out, [](const auto& of) { return of.second.empty(); });
     return out;
   };
   CHECK(some(kept.used_ug) == some(anew.used_ug));

@@ -64,7 +64,7 @@ TEST_CASE("the plan's minutes come from this studio, and from what is usual befo
   CHECK(plan(h).mulling->passes.middle >= 5);
   CHECK(plan(h).mulling->passes.middle <= 9);
   h.tap("pigment pb28");
-  h.tap("pigment pb35"); // another mineral, never made
+  h.choose("pb35"); // another mineral, never made
   CHECK(plan(h).mulling->batches == 0);
   CHECK(plan(h).mulling->minutes.middle > usual);
   h.tap("pigment pb35");

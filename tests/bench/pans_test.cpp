@@ -295,19 +295,19 @@ TEST_CASE("a next layer is due while paint is left and pans have room, and is co
   CHECK(due(h.b, h.now()).empty());
 }
 
-TEST_CASE("the batch of the Book goes before the one on the slab; arrows go on from there") {
+TEST_CASE("the batch of the Book goes before the one on the slab; the others have pads") {
   Hands h;
   gather(h);
   const std::string first = h.b.batch;
   h.tap("plan");
   gather(h);
   CHECK(pans_batch(h.b) == h.b.batch);
-  h.tap("batch_back");
+  h.tap("other_batch " + first);
   CHECK(shown(h).batch == first);
-  CHECK_FALSE(h.shows("batch_back"));
+  CHECK_FALSE(h.shows("other_batch " + first));
   h.tap("new_pan");
   CHECK(h.lines.back().batch == first);
-  h.tap("batch_on");
+  h.tap("other_batch " + h.b.batch);
   CHECK(shown(h).batch == h.b.batch);
   h.b.pans.batch.clear();
   h.tap("book");

@@ -28,11 +28,6 @@ words::Sentence error_of(Hands& h) {
   return h.b.number->error->what;
 }
 
-void choose(Hands& h, const std::string& pigment) {
-  h.b.plan.search = pigment;
-  h.tap("pigment " + pigment);
-}
-
 void want(Hands& h, Want what, const std::string& number) {
   while (h.b.plan.want != what) h.tap("want");
   h.tap("weigh");
@@ -43,8 +38,8 @@ void want(Hands& h, Want what, const std::string& number) {
 
 TEST_CASE("a blend by weight and by volume") {
   Hands h;
-  h.tap("pigment pb28");
-  h.tap("pigment pb29");
+  h.choose("pb28");
+  h.choose("pb29");
   CHECK(h.b.plan.name == "Cobalt blue, Ultramarine blue");
   h.tap("parts pb28");
   h.type("3");
@@ -68,7 +63,9 @@ TEST_CASE("a second tap takes a pigment out; there are at most four") {
   h.tap("pigment pb28");
   h.tap("pigment pb28");
   CHECK(h.b.plan.blend.empty());
-  for (const char* id : {"pw6", "pw4", "pb28", "pb29", "pb35"}) h.tap(std::string("pigment ") + id);
+  for (const char* id : {"pw6", "pw4", "pb28"}) h.choose(id);
+  h.tap("another_pigment");
+  for (const char* id : {"pb29", "pb35"}) h.tap(std::string("pigment ") + id);
   CHECK(h.b.plan.blend.size() == most_pigments);
   REQUIRE(h.b.notice.error);
   CHECK(h.b.notice.error->what == words::BenchSay::blend_full);
@@ -76,8 +73,8 @@ TEST_CASE("a second tap takes a pigment out; there are at most four") {
 
 TEST_CASE("a blend begins with each pigment weighed, and one pad that asks which") {
   Hands h;
-  h.tap("pigment pb28");
-  h.tap("pigment pb29");
+  h.choose("pb28");
+  h.choose("pb29");
   want(h, Want::pigment_g, "12");
   h.tap("begin");
   CHECK(h.b.folded->standing.pigment_g.value == Approx(12));
@@ -112,7 +109,7 @@ TEST_CASE("each paint keeps a share of its own when dry, as the fold has it") {
   std::map<std::string, double> shares;
   for (const char* id : {"pr108", "pb29", "pg7", "pbk6"}) {
     Hands h;
-    choose(h, id);
+    h.choose(id);
     want(h, Want::pigment_g, "10");
     shares[id] = planned_of(h).dry_share;
     CHECK(shares[id] > 0.4);
@@ -138,8 +135,8 @@ TEST_CASE("the binder of a plan makes up for what dries off until the paint is r
 TEST_CASE("Plan and Slab ask for the same first helping, of a blend too") {
   for (const bool blend : {false, true}) {
     Hands h;
-    choose(h, "pr108");
-    if (blend) choose(h, "pv19");
+    h.choose("pr108");
+    if (blend) h.choose("pv19");
     want(h, Want::pigment_g, "30");
     const Planned p = planned_of(h);
     h.tap("begin");
@@ -153,7 +150,7 @@ TEST_CASE("Plan and Slab ask for the same first helping, of a blend too") {
 
 TEST_CASE("what follows the first helping is said in spoons, and counted where it is little") {
   Hands h;
-  choose(h, "pv19");
+  h.choose("pv19");
   want(h, Want::pigment_g, "20");
   const Planned much = planned_of(h);
   CHECK(much.rest_spoons > 1);
@@ -184,8 +181,8 @@ TEST_CASE("dried paint weighs more than its pigment and less than wet") {
 
 TEST_CASE("numbers that make no plan are refused with words, and nothing changes") {
   Hands h;
-  h.tap("pigment pb29");
-  h.tap("pigment pb28");
+  h.choose("pb29");
+  h.choose("pb28");
   h.tap("want"); // pans
   for (const char* number : {"0", "2.5", "99999"}) {
     h.tap("weigh");
@@ -211,8 +208,8 @@ TEST_CASE("cautions are opened by one tap, and reading them is recorded") {
 
 TEST_CASE("again: the same pigments and binder, scaled, and whose child it is") {
   Hands h;
-  h.tap("pigment pb28");
-  h.tap("pigment pb29");
+  h.choose("pb28");
+  h.choose("pb29");
   h.tap("parts pb28");
   h.type("2");
   h.tap("binder gum_12_honey");
@@ -255,7 +252,7 @@ TEST_CASE(
   h.tap("weigh");
   h.type("24");
   CHECK(plan()->binder_g == doctest::Approx(8.4));
-  h.tap("pigment pw4");
+  h.choose("pw4");
   CHECK_FALSE(plan()->as_made);
 }
 
@@ -300,10 +297,8 @@ TEST_CASE("a batch left open lately is offered on Plan, and a tap goes on with i
   later.tap("go_on " + id);
   CHECK(later.b.screen == Screen::slab);
   CHECK(later.b.batch == id);
-  CHECK(later.slab().undo.came_back);
   CHECK_FALSE(later.slab().undo.target);
   later.tap("found wet");
-  CHECK_FALSE(later.slab().undo.came_back);
   later.tap("plan");
   CHECK_FALSE(later.shows("go_on " + id));
 }
@@ -336,7 +331,7 @@ const session::Planned& plan_of(Hands& h) {
 
 TEST_CASE("the plan goes with the batch: what is to be weighed, for which pans") {
   Hands h;
-  for (const char* pad : {"pigment pb28", "pigment pb29"}) h.tap(pad);
+  for (const char* id : {"pb28", "pb29"}) h.choose(id);
   want(h, Want::pans, "6");
   const Planned p = planned_of(h);
   const std::string pan = h.b.plan.pan;
@@ -383,8 +378,11 @@ TEST_CASE("made again: honey, water and ox gall as last time, to as much as ther
   h.tap("weigh");
   h.type("24");
   const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
-  REQUIRE(plan.extras.size() == 2);
-  CHECK(plan.extras[0].g == Approx(0.8));
+  REQUIRE(plan.planned);
+  REQUIRE(plan.planned->extras.size() == 2);
+  CHECK(plan.planned->extras[0].grams == Approx(0.8));
+  CHECK(plan.lines.back().why == PlanView::Line::extra);
+  CHECK_FALSE(plan.lines.back().scoops.empty()); // in drops, as nobody weighs so little
   h.tap("begin");
   std::vector<ToComeView> to_come = h.slab().to_come;
   REQUIRE(to_come.size() == 2);

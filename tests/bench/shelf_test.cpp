@@ -2,6 +2,7 @@
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/planning.hpp"
+#include "bench/shelf_list.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
@@ -36,6 +37,7 @@ TEST_CASE("an edit of a card is one line, once the card is done") {
   Hands h;
   h.tap("shelf");
   h.tap("card pb29");
+  h.tap("change");
   write(h, "lot", "jar 7");
   fact(h, "oil", "36");
   CHECK(h.lines.empty());
@@ -44,7 +46,8 @@ TEST_CASE("an edit of a card is one line, once the card is done") {
   CHECK(h.lines.back().batch.empty());
   CHECK(card(h, "pb29").lot == "jar 7");
   CHECK(pigment_of(card(h, "pb29")).pigment.oil_g_per_100g == 36);
-  h.tap("card pb29");
+  CHECK(h.shows("change")); // read again
+  h.tap("change");
   h.tap("card_done");
   CHECK(h.lines.size() == 2); // looked at, not changed
 }
@@ -170,6 +173,7 @@ TEST_CASE("put away, and back") {
   Hands h;
   h.tap("shelf");
   h.tap("card pw6");
+  h.tap("change");
   h.tap("put_away");
   CHECK(shelf_card(h.b, "pw6") == nullptr);
   CHECK_FALSE(h.shows("card pw6"));
@@ -249,6 +253,7 @@ TEST_CASE("each caution can be reached on every display, and the catalogue's own
     h.tap("shelf");
     h.b.shelf_page.search = "cadmium red";
     h.tap("card pr108");
+    h.tap("change");
     h.tap("choice cautions");
     for (const paint::Caution c : paint::cautions_to_choose()) {
       const std::string pad = "caution " + std::string(paint::name_of(c));
@@ -266,10 +271,11 @@ TEST_CASE("another card opens as a card, not as its cautions") {
   Hands h;
   h.tap("shelf");
   h.tap("card pb29");
+  h.tap("change");
   h.tap("choice cautions");
   h.tap("card pb28");
   CHECK_FALSE(h.b.shelf_page.choosing);
-  CHECK(h.shows("card_done"));
+  CHECK(h.shows("change"));
 }
 
 TEST_CASE("a pigment is found by what else it is called, in plan and shelf") {

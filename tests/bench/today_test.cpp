@@ -1,4 +1,5 @@
 #include "bench/pans.hpp"
+#include "bench/stock.hpp"
 #include "bench/today.hpp"
 #include "hands.hpp"
 #include "words/calendar.hpp"
@@ -45,6 +46,8 @@ BookIndex index_of(const std::vector<std::pair<std::string, BookEntry>>& entries
   }
   return index;
 }
+
+std::int64_t on_day(int day) { return session::use_minute(day * day_ms); }
 
 int asked_on(int days_dry) { // counted by hand
   if (days_dry < 1 || days_dry >= 60) return 0;
@@ -97,7 +100,7 @@ TEST_CASE("a year of days: each thing is due from its day until it lapses, in or
   for (int d = 0; d < 366; ++d) {
     CAPTURE(d);
     const std::int64_t now = first + d * day_ms + 1000;
-    const auto all = due(index, shelf, now, 0);
+    const auto all = due(index, shelf, {}, now, 0);
     CHECK(in_order(all));
     const Due* verdict = of(all, "p", What::verdict);
     CHECK((verdict ? verdict->day : 0) == asked_on(d));
@@ -117,16 +120,16 @@ TEST_CASE("what was dealt with is not due: judged, discarded, poured, put away, 
   discarded.discarded = true;
   BookEntry jar = lying(BookEntry::in_jar, first);
   jar.verdicts = judged.verdicts;
-  const auto all = due(index_of({{"a", judged}, {"b", discarded}, {"c", jar}}), {}, now, 0);
+  const auto all = due(index_of({{"a", judged}, {"b", discarded}, {"c", jar}}), {}, {}, now, 0);
   REQUIRE(all.size() == 1); // the day of a layer is another matter
   CHECK(all[0].what == What::next_layer);
   session::Card gum = binder_until(words::date_of(20013));
-  CHECK(due({}, {gum}, now, 0).size() == 1);
-  CHECK(due({}, {}, now, 0).empty());
+  CHECK(due({}, {gum}, {}, now, 0).size() == 1);
+  CHECK(due({}, {}, {}, now, 0).empty());
   BookIndex used;
   gum.made_g = 50;
-  used.used_ug["gum"][20005] = 50'000'000;
-  CHECK(due(used, {gum}, now, 0).empty());
+  used.used_ug["gum"] = {{on_day(20005), 50'000'000}};
+  CHECK(due(used, {gum}, {}, now, 0).empty());
 }
 
 TEST_CASE(
@@ -137,14 +140,14 @@ TEST_CASE(
   const BookIndex index = index_of({{"some", some}, {"full", full}});
   for (int d = 0; d < 70; ++d) {
     CAPTURE(d);
-    const auto all = due(index, {}, first + d * day_ms + 1000, 0);
+    const auto all = due(index, {}, {}, first + d * day_ms + 1000, 0);
     CHECK((of(all, "full", What::in_jar) != nullptr) == (d < 60));
     CHECK((of(all, "some", What::in_jar) != nullptr) == (d < 2));
     if (const Due* jar = of(all, "some", What::in_jar)) CHECK(jar->since == *some.layer_at);
     CHECK((of(all, "some", What::next_layer) != nullptr) == (d >= 2 && d < 60));
   }
   some.left_mL = 0.05; // on the glass of an empty jar
-  CHECK(due(index_of({{"some", some}}), {}, first + 1000, 0).empty());
+  CHECK(due(index_of({{"some", some}}), {}, {}, first + 1000, 0).empty());
 }
 
 TEST_CASE("a pan that was weighed once is to be weighed again, in its time, and after it no more") {
@@ -154,7 +157,7 @@ TEST_CASE("a pan that was weighed once is to be weighed again, in its time, and 
   const BookIndex index = index_of({{"p", entry}});
   for (int h = 0; h < 30; ++h) {
     CAPTURE(h);
-    const auto all = due(index, {}, first + h * day_ms / 24, 0);
+    const auto all = due(index, {}, {}, first + h * day_ms / 24, 0);
     const Due* weigh = of(all, "p", What::weigh_pan);
     CHECK((weigh != nullptr) == (h >= 6 && h < 24));
     if (weigh) CHECK(weigh->pan == 3);
@@ -196,22 +199,26 @@ TEST_CASE(
 }
 
 TEST_CASE("lines from the future are not due before their day") {
-  const auto all = due(index_of({{"p", poured(first + 5 * day_ms)}}), {}, first, 0);
+  const auto all = due(index_of({{"p", poured(first + 5 * day_ms)}}), {}, {}, first, 0);
   CHECK(all.empty());
 }
 
 TEST_CASE("a pigment runs low where two batches like its last ones take more than is left") {
   session::Card ochre{"ochre", "Yellow ochre", session::PigmentCard{}};
-  ochre.made_g = 100;
+  ochre.made_g = 105;
   BookIndex index;
-  CHECK(due(index, {ochre}, first, 0).empty()); // never used: nobody knows what a batch takes
-  index.used_ug["ochre"] = {{20000, 20'000'000}, {20005, 30'000'000}};
-  CHECK(batch_takes(index, ochre) == doctest::Approx(30));
-  CHECK(left_of(index, ochre) == doctest::Approx(50));
-  REQUIRE(due(index, {ochre}, first, 0).size() == 1);
-  CHECK(due(index, {ochre}, first, 0)[0] == Due{"ochre", What::runs_low, 0, 0});
-  ochre.made_on = words::date_of(20004); // a new jar, that only the last batch was of
-  CHECK(due(index, {ochre}, first, 0).empty());
+  CHECK(due(index, {ochre}, {}, first, 0).empty()); // never used: nobody knows what a batch takes
+  index.used_ug["ochre"] = {{on_day(20000), 20'000'000}, {on_day(20005), 40'000'000}};
+  index.took_ug["ochre"] = {{{1, "a"}, 20'000'000}, {{2, "b"}, 40'000'000}};
+  CHECK(low_mark(index, "ochre") == doctest::Approx(30));
+  CHECK(stock_of(index, {}, ochre)->g == doctest::Approx(45));
+  REQUIRE(due(index, {ochre}, {}, first, 0).size() == 1);
+  CHECK(due(index, {ochre}, {}, first, 0)[0] == Due{"ochre", What::runs_low, 0, 0});
+  session::Stocks jar;
+  jar["ochre"].jars = {{{"s", 1}, 20006 * day_ms, {"ochre", 50}}};
+  CHECK(due(index, {ochre}, jar, first, 0).empty()); // one more was bought
+  ochre.made_on = words::date_of(20004);             // a new jar, that only the last batch was of
+  CHECK(due(index, {ochre}, {}, first, 0).empty());
 }
 
 TEST_CASE("a batch goes over the board: slab, jar, pans, verdict, and is made again from there") {
@@ -335,6 +342,7 @@ TEST_CASE("a card that runs low leads to itself, and away when it is put away") 
   CHECK(h.b.screen == Screen::shelf);
   REQUIRE(h.b.shelf_page.card);
   CHECK(h.b.shelf_page.card->id == "pb28");
+  h.tap("change");
   h.tap("put_away");
   h.tap("today");
   CHECK_FALSE(h.shows("due low pb28"));

@@ -35,7 +35,7 @@ TEST_CASE("a drop glides the marker for a moment, and not at all where motion is
 TEST_CASE("the last good batch of the same paint lies under today's as a ghost") {
   Hands h;
   const auto make = [&](const char* pigment, const char* feel) {
-    h.tap("pigment " + std::string(pigment));
+    h.choose(pigment);
     h.tap("weigh");
     h.type("12");
     h.tap("begin");
@@ -84,8 +84,8 @@ TEST_CASE("a pigment that was meant to go in and never did is none of the paint'
     h.type(weighed);
     h.tap("add gum_12");
   };
-  h.tap("pigment pb28");
-  h.tap("pigment pb29");
+  h.choose("pb28");
+  h.choose("pb29");
   begin("12");
   h.tap("pass");
   h.wait(30);

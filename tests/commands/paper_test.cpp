@@ -125,3 +125,41 @@ TEST_CASE("a table has a row for each addition, or for each material") {
   CHECK(std::count(totals.out.begin(), totals.out.end(), '\n') == 3);
   CHECK(has(totals.out, ",binder,"));
 }
+
+TEST_CASE("of a recipe that is its maker's own no amount is handed on, unless asked for") {
+  const Studio s;
+  REQUIRE(s.play("at 2026-11-21T14:02:00+01:00\nseed 8\ntap pigment pb29\nwrite name Evening blue\n"
+                 "tap weigh\ntype 12.3\ntap begin\ntap another\ntap amount weigh\ntap add gum_12\n"
+                 "type 6.7\ntap pass\nwait 60\ntap pass\nwait 90\ntap pass\ntap gather\ntap close\n"
+                 "tap keep_as_recipe\n")
+              .status == 0);
+  const std::vector<std::string> sheet{"sheet", "--batch", "last"}, table{"table"},
+      labels{"labels", "--batch", "last"};
+  CHECK(has(s.read(sheet).out, "12.3"));
+  CHECK(has(s.read(labels).out, "to 10 g"));
+  std::string id;
+  for (const auto& file : std::filesystem::directory_iterator(s.path / "sessions")) {
+    const std::string bytes = rig::bytes_of(file.path());
+    const std::size_t recipe = bytes.find("\"is_a\":\"recipe\""),
+                      card = bytes.rfind("\"card\":\"", recipe);
+    if (recipe != std::string::npos)
+      id = bytes.substr(card + 8, bytes.find('"', card + 8) - card - 8);
+  }
+  REQUIRE(id != "");
+  REQUIRE(s.play("at 2026-11-22T14:02:00+01:00\nseed 9\ntap shelf\ntap kind_of recipe\ntap card " +
+                 id + "\ntap choice mine\ntap card_done\n")
+              .status == 0);
+  for (const auto& words : {sheet, labels}) {
+    const Ran kept = s.read(words);
+    CHECK(kept.status == 0);
+    CHECK(has(kept.out, "Ultramarine"));
+    CHECK_FALSE(has(kept.out, "12.3"));
+    CHECK_FALSE(has(kept.out, "6.7"));
+    CHECK_FALSE(has(kept.out, "to 10 g"));
+  }
+  const Ran none = s.read(table);
+  CHECK(none.status == 1);
+  CHECK(has(none.err, "--with-recipes"));
+  CHECK(has(s.read({"table", "--with-recipes"}).out, "12.3"));
+  CHECK(has(s.read({"sheet", "--batch", "last", "--with-recipes"}).out, "12.3"));
+}

@@ -56,6 +56,32 @@ TEST_CASE("it is the slower of two rates, in small steps too") {
   }
 }
 
+TEST_CASE("what a layer loses: as its course, and wider the farther ahead") {
+  const Drying d = *drying_of(half_pan, usual);
+  const Interval ready = *layer_hours(d);
+  // From the pour to when the middle course is ready: that share of its free water.
+  CHECK(loses_g(d, ready, 0, ready.middle)->middle == doctest::Approx(ready_share * d.free_g));
+  // A layer that the scale knows to be twice as slow loses in twice the time.
+  const Interval slower{2 * ready.low, 2 * ready.middle, 2 * ready.high};
+  CHECK(loses_g(d, slower, 0, 2 * ready.middle)->middle ==
+        doctest::Approx(loses_g(d, ready, 0, ready.middle)->middle));
+  CHECK(rc::check("opens", [&] {
+    const double from = some(40), near = from + some(10), far = near + some(10);
+    const Interval soon = *loses_g(d, ready, from, near), late = *loses_g(d, ready, from, far);
+    RC_ASSERT(soon.low <= soon.middle);
+    RC_ASSERT(soon.middle <= soon.high);
+    RC_ASSERT(late.middle >= soon.middle);
+    RC_ASSERT(std::abs(loses_g(d, ready, 0, from)->middle + soon.middle -
+                       loses_g(d, ready, 0, near)->middle) < 1e-6);
+  }));
+  CHECK(loses_g(d, ready, 5, 5)->high == 0);
+  CHECK(loses_g(d, ready, 0, 1e6)->high <= 1.05 * d.free_g + 1e-9);
+  CHECK(loses_g(d, ready, -1, 5).error().what == Say::negative_amount);
+  CHECK(loses_g(d, ready, 5, 4).error().what == Say::negative_amount);
+  CHECK(loses_g(d, {0, 1, 2}, 0, 4).error().what == Say::measure_not_positive);
+  CHECK(loses_g(d, ready, none, 4).error().what == Say::not_a_number);
+}
+
 TEST_CASE("courses that cannot be are errors") {
   CHECK(hours_until({0, 1, 1}, 0.5).error().what == Say::measure_not_positive);
   CHECK(hours_until({1, none, 1}, 0.5).error().what == Say::not_a_number);

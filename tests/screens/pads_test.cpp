@@ -42,7 +42,7 @@ void look(const hands::Hands& h, std::set<bench::PadKind>& seen) {
 // was put away.
 void see_what_is_seldom(std::set<bench::PadKind>& seen) {
   hands::Hands h;
-  h.tap("pigment pb29");
+  h.choose("pb29");
   h.begin();
   look(h, seen);
   h.tap("add gum_12");
@@ -56,7 +56,7 @@ void see_what_is_seldom(std::set<bench::PadKind>& seen) {
   h.tap("other_paint");
   look(h, seen);
   for (const char* const pad :
-       {"shelf", "kind_of binder", "card gum_13", "put_away", "kept_away", "card gum_13"})
+       {"shelf", "kind_of binder", "others", "card gum_13", "put_away", "kept_away", "card gum_13"})
     h.tap(pad);
   look(h, seen);
 }

@@ -12,6 +12,8 @@
 #include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/views_pans.hpp"
+#include "screens/views_recipes.hpp"
+#include "screens/views_shelf.hpp"
 #include "screens/views_slab.hpp"
 #include "screens/views_today.hpp"
 #include "screens/views_weighings.hpp"
@@ -150,7 +152,8 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("may gather", idle);
   for (const Panel& panel :
        {Panel(AmountsPanel{}), Panel(BottlesPanel{}), Panel(SpecksPanel{}), Panel(TroublesPanel{}),
-        Panel(MorePanel{}), Panel(FoundPanel{}), Panel(LinesPanel{}), Panel(PaintsPanel{})}) {
+        Panel(MorePanel{}), Panel(FoundPanel{3 * 24 * 3'600'000}), Panel(LinesPanel{}),
+        Panel(PaintsPanel{})}) {
     b.panel = panel;
     keep("choosing", slab_of(b));
   }
@@ -188,6 +191,7 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     for (const session::Card* card : shelf_of(b, session::CardKind::binder))
       plan.binders.push_back({{PlanPad::binder, card->id}, card->name, "", 0, true});
     plan.name = "Cerulean blue (chromium), 3";
+    plan.finding = Finding::pigment;
     plan.want = Want::pans;
     plan.wanted = 123;
     plan.pan = "half pan";
@@ -196,6 +200,7 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     plan.cautions = {words::PaintSay::caution_dust, words::PaintSay::caution_cobalt};
     for (const words::Sentence care : paint::general_care()) plan.cautions.push_back(care);
     plan.missing = words::BenchSay::plan_choose_pigment;
+    plan.lines = lines();
     v.screen = plan;
     out.push_back({"plan" + on, mm, v});
   }
@@ -241,33 +246,6 @@ void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   slab.lines.resize(1);
   v.screen = slab;
   out.push_back({"slab, line" + on, mm, v});
-}
-
-void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
-  Bench b = bench_on(mm, hand);
-  b.screen = Screen::shelf;
-  const auto keep = [&](const std::string& what) {
-    out.push_back({"shelf, " + what + on, mm, view(b, {})});
-  };
-  keep("list");
-  for (const char* id :
-       {"pb36", "gum_12_glycerin", "honey_11", "dropper", "teaspoon", "half_pan"}) {
-    b.shelf_page.card = *shelf_card(b, id);
-    b.shelf_page.kind = shelf_kind(b.shelf_page.card->kind());
-    keep(id);
-  }
-  std::get<ShelfView>(out.back().view.screen).notice.error =
-      words::Error{words::BenchSay::not_a_date, {"25.11.2026"}};
-  b.shelf_page.kind = ShelfKind::pigment;
-  b.shelf_page.choosing = true;
-  b.shelf_page.card = *shelf_card(b, "pr108");
-  keep("cautions");
-  b.shelf_page = {};
-  b.shelf_page.kind = ShelfKind::glass;
-  b.shelf_page.card = blank_card(ShelfKind::glass, "g");
-  keep("new glass");
-  b.number = NumberEntry{{ShelfPad::fact, "cm2"}, "", {}};
-  keep("number");
 }
 
 // A plan as the bench makes it: a blend of four for pans, and its cautions open.
@@ -379,9 +357,9 @@ std::vector<Case> all(Hand hand) {
   std::vector<Case> out;
   for (const Size mm : displays) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
-    for (const auto add :
-         {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers, add_shelves,
-          add_blends, add_left_open, add_books, add_tablets, add_pans, add_weighings, add_todays})
+    for (const auto add : {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers,
+                           add_shelves, add_cards_read, add_blends, add_left_open, add_books,
+                           add_tablets, add_pans, add_weighings, add_todays, add_recipes})
       add(out, mm, hand, on);
   }
   return out;

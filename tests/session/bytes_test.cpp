@@ -33,6 +33,16 @@ Card warned(Card card) {
   return card;
 }
 
+Card recipe(double per_spoons) {
+  RecipeCard recipe;
+  recipe.pigments = {{"pb28", SaidIn::spoons, 1, "tbsp"}, {"pw6", SaidIn::parts, 2.5}};
+  recipe.liquids = {{"gum", SaidIn::g, 6.9}, {"honey", SaidIn::drops, 6, "bulb"}};
+  if (per_spoons > 0) recipe.per_spoons = per_spoons, recipe.per_with = "tbsp";
+  if (per_spoons <= 0) recipe.per_g = 10, recipe.batch = "7f3a91c2", recipe.mine = true;
+  recipe.from = per_spoons > 0 ? RecipeFrom::old_notes : RecipeFrom::batch;
+  return {"sky", "Ferry sky", recipe};
+}
+
 std::vector<Event> one_of_each() {
   Began later;
   later.session = "c41e08d5";
@@ -50,9 +60,18 @@ std::vector<Event> one_of_each() {
       LaidOut{make::slab("glass", 900)},
       LaidOut{make::muller("foot", 38)},
       LaidOut{make::pan("half", 1.7)},
+      LaidOut{Card{"deep", "deep pan", PanCard{{1.7, 0.05}, 8.5}}},
+      LaidOut{recipe(1)},
+      LaidOut{recipe(0)},
+      LaidOut{Card{"empty", "Nothing yet", RecipeCard{}}},
       PutAway{"gum"},
+      Bought{"pb28", 100},
+      Bought{"pb28", 50, 21.5, "crowns", "L 77", "2026-11-25"},
+      Bought{"pb28", 12.5, 0.0},
+      StockWeighed{"pb28", 63.4},
       Planned{},
       Planned{6, "half", {{"pb28", 22.1}, {"gum", {}}, {"honey", 0.4}}},
+      Planned{0, "", {}, "sky"},
       CautionsSeen{},
       Opened{"Blue again", "7f3a91c2"},
       Found{State::dry},

@@ -311,6 +311,47 @@ TEST_CASE("the last verdict that gum is a reason of counts, once a batch") {
         marks_of(many, paint::PigmentClass::organic).little * 0.35 / 0.5);
 }
 
+TEST_CASE("dry paint teaches by the last verdict that tells of it, and of which pigments") {
+  make::Writer w = evening("c41e08d5", "a", 2);
+  const auto dried = [&] { return dried_paint(make::folded({w.log}, "a")); };
+  CHECK_FALSE(dried());
+  w.put("a", Verdict{Became::wont_rewet, 0});
+  REQUIRE(dried());
+  CHECK(dried()->as == Became::wont_rewet);
+  CHECK(dried()->pigments == std::vector<std::string>{"pb28"});
+  CHECK(dried()->family == paint::PigmentClass::mineral);
+  CHECK(dried()->index > 0.1); // gum alone: 0.13 to 0.15 in the usual air
+  CHECK(dried()->index < 0.17);
+  CHECK(soft_verdict(*dried())->what == paint::SoftVerdict::wont_rewet);
+  CHECK_FALSE(dried()->gum); // gum has no say in it
+  w.put("a", Verdict{Became::mould, 0});
+  w.put("a", Verdict{Became::full, 0});
+  CHECK(dried()->as == Became::wont_rewet);
+  const Ref last = w.put("a", Verdict{Became::rubs_off, 2});
+  CHECK(dried()->as == Became::rubs_off);
+  CHECK(dried()->gum);
+  CHECK_FALSE(soft_verdict(*dried()));
+  w.put("a", Withdrawn{last});
+  CHECK(dried()->as == Became::wont_rewet);
+  w.put("a", Discarded{});
+  CHECK_FALSE(dried());
+}
+
+TEST_CASE("sticky on the day of the pour teaches nothing of dry paint") {
+  make::Writer w = evening("c41e08d5", "a", 2);
+  w.card(make::pan("half", 1.7));
+  w.put("a", Gathered{});
+  w.put("a", Poured{1, 1, "half", {}});
+  const auto dried = [&] { return dried_paint(make::folded({w.log}, "a")); };
+  w.wait(3600);
+  w.put("a", Verdict{Became::sticky, 0});
+  CHECK_FALSE(dried());
+  w.wait(3 * 86400);
+  w.put("a", Verdict{Became::sticky, 0});
+  REQUIRE(dried());
+  CHECK(soft_verdict(*dried())->what == paint::SoftVerdict::sticky);
+}
+
 TEST_CASE("the latest batches are learnt from, as many notes as a fit can take in a second") {
   std::vector<TrainingBatch> many = training({evening("c41e08d5", "a", 2)});
   many[0].notes.resize(1);

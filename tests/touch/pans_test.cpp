@@ -98,13 +98,16 @@ TEST_CASE("a card of the shelf is edited, and a blend of two pigments planned an
   hand.tap("kind_of pigment");
   hand.write("search", "cobalt blue");
   hand.tap("card pb28");
+  hand.tap("change");
   hand.write("says lot", "jar 3");
   hand.tap("card_done");
   hand.tap("plan");
   hand.write("search", "cobalt blue");
   hand.tap("pigment pb28");
+  hand.tap("another_pigment");
   hand.write("search", "ochre");
   hand.tap("pigment py43");
+  hand.tap("leave");
   hand.tap("parts pb28");
   hand.type("3");
   hand.tap("want");

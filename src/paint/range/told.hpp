@@ -23,6 +23,10 @@ struct ToldRange {
   int batches = 0, notes = 0; // that it rests on
 };
 
+inline std::size_t covariance_entry(std::size_t row, std::size_t column) {
+  return row * (row + 1) / 2 + column;
+}
+
 inline constexpr std::size_t most_told_bytes = 48'000; // a file's; a session's line holds it
 
 std::string bytes_of(const ToldRange& told);

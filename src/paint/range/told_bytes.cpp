@@ -19,14 +19,12 @@ using Say = words::PaintSay;
 constexpr const char* format = "slabside-range";
 constexpr int version = 1;
 // So that a problem of learn.hpp holds whatever is made of them.
-constexpr double most_ln_flow = 5, most_variance = 4, most_of_hand = 10, widest_sd = 4;
+constexpr double most_ln_flow = 5, most_variance = 4, most_of_hand = 10, most_sd = 4;
 
 // Six digits behind the point: a hundredth of what any of these is known to.
 double rounded(double value) { return std::round(value * 1e6) / 1e6; }
 
 Json json_of(const NormalPrior& prior) { return {rounded(prior.centre), rounded(prior.sd)}; }
-
-std::size_t entry(std::size_t row, std::size_t column) { return row * (row + 1) / 2 + column; }
 
 // The first fault stays; what is read after it is nothing.
 class Reader {
@@ -63,7 +61,7 @@ public:
 
   NormalPrior prior(const Json& value, const char* name, double most) {
     if (value.is_array() && value.size() == 2)
-      return {number(value[0], name, -most, most), number(value[1], name, 0, widest_sd)};
+      return {number(value[0], name, -most, most), number(value[1], name, 0, most_sd)};
     fail(Say::told_field, {name});
     return {};
   }
@@ -113,8 +111,8 @@ void read_covariance(Reader& in, ToldRange& told) {
   Eigen::MatrixXd whole(n, n);
   for (Eigen::Index i = 0; i < n; ++i)
     for (Eigen::Index j = 0; j <= i; ++j)
-      whole(i, j) = whole(j, i) =
-          told.covariance[entry(static_cast<std::size_t>(i), static_cast<std::size_t>(j))];
+      whole(i, j) = whole(j, i) = told.covariance[covariance_entry(static_cast<std::size_t>(i),
+                                                                   static_cast<std::size_t>(j))];
   const Eigen::LLT<Eigen::MatrixXd> root(whole);
   if (root.info() != Eigen::Success) in.fail(Say::told_not_positive);
 }
@@ -128,7 +126,7 @@ std::string bytes_of(const ToldRange& told) {
     for (std::size_t j = 0; j <= i; ++j) {
       // Rounding must not make a matrix of nothing.
       const double more = i == j ? 2e-6 * static_cast<double>(told.pigments.size()) : 0;
-      row.push_back(rounded(told.covariance[entry(i, j)] + more));
+      row.push_back(rounded(told.covariance[covariance_entry(i, j)] + more));
     }
     rows.push_back(std::move(row));
     demands.push_back(rounded(told.ln_demands[i]));

@@ -128,8 +128,22 @@ def takes(v):
         read(each, {"of": text(), "g": number(0, 5000, False)})
 
 
+MOST_SAID = {"parts": 1000, "g": 5000, "drops": 10000, "spoons": 1000}
+
+
+def said(v):
+    if not isinstance(v, list) or not all(isinstance(each, dict) for each in v):
+        raise Damaged("list of amounts")
+    for each in v:
+        by = next((by for by in ("spoons", "drops", "g", "parts") if by in each), "g")
+        read(each, {"of": text(), by: number(0, MOST_SAID[by])})
+        if by in ("drops", "spoons"):
+            read(each, {"with": text()})
+
+
 LIQUIDS = ("binder", "water", "honey", "glycerin", "wetting_aid", "other")
-CARDS = ("pigment", *LIQUIDS, "paint", "dropper", "spoon", "pan", "slab", "muller")
+CARDS = ("pigment", *LIQUIDS, "paint", "dropper", "spoon", "pan", "slab", "muller",
+         "recipe")
 CARD = {"card": text(), "is_a": word(*CARDS), "name": text()}
 KEEPING = {"lot": text(False), "made_on": text(False), "keep_until": text(False),
            "made_g": number(0, 1e6, False)}
@@ -141,7 +155,11 @@ PIGMENT = {"index_name": text(False), "colour": (colour, True), "family": text()
 DROPPER = {"mL_per_drop": number(1e-4, 1), "u": number(0, 1000, False),
            "calibrated_with": word(*CARDS, needed=False)}
 FACE = {"cm2": number(0, 100000)}
+RECIPE = {"pigments": (said, False), "liquids": (said, False), "per_g": number(0, 5000, False),
+          "per_spoons": number(0, 1000, False), "from": word("head", "notes", "batch"),
+          "from_batch": text(False), "mine": (yes, False)}
 SPOON = {"mL": number(0.01, 1000), "u": number(0, 1000, False)}
+PAN = {**SPOON, "depth_mm": number(1, 200, False)}
 
 PLACES = ("slab", "jar", "pans")
 
@@ -150,8 +168,12 @@ KINDS = {
               "part": whole(0, 10**6), "device": text(), "local": text()},
     "laid_out": CARD,
     "put_away": {"card": text()},
+    "bought": {"of": text(), "g": number(0, 100000), "price": number(0, 1e9, False),
+               "currency": text(False), "lot": text(False), "on": text(False)},
+    "stock_weighed": {"of": text(), "g": number(0, 100000)},
     "opened": {"name": text(), "again_of": text(False)},
-    "planned": {"pans": whole(1, 1000, False), "takes": (takes, False)},
+    "planned": {"pans": whole(1, 1000, False), "takes": (takes, False),
+                "recipe": text(False)},
     "cautions_seen": {},
     "room": {"celsius": number(-50, 100), "humidity": number(0, 1), "guessed": (yes, False)},
     "added": {"of": text()},
@@ -217,8 +239,11 @@ def check_fields(line):
             read(line, {"from": whole(0, 2**53)})
     if kind == "laid_out":
         more = {"pigment": PIGMENT, "paint": {**PIGMENT, "made_of": (made_of, True)},
-                "dropper": DROPPER, "spoon": SPOON, "pan": SPOON, "slab": FACE, "muller": FACE}
+                "dropper": DROPPER, "spoon": SPOON, "pan": PAN, "slab": FACE, "muller": FACE,
+                "recipe": RECIPE}
         read(line, {**more.get(line["is_a"], {"parts": (parts, True)}), **KEEPING})
+        if line["is_a"] == "recipe" and line.get("per_spoons", 0) > 0:
+            read(line, {"per_with": text()})
     if kind == "planned" and "pans" in line:
         read(line, {"in": text()})
     if kind == "poured":

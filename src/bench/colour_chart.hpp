@@ -1,0 +1,15 @@
+// A chart to choose the colour of a heap from: hues, then shades of one of them. Computed in OKLCH
+// (Ottosson 2020), so that steps look even; what a display cannot show is made less vivid.
+#pragma once
+
+#include <cstdint>
+#include <vector>
+
+namespace bench {
+
+inline constexpr int chart_columns = 4;
+
+std::vector<std::uint32_t> chart_hues();          // 0xRRGGBB
+std::vector<std::uint32_t> chart_shades(int hue); // its place among them
+
+}

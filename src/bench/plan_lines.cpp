@@ -1,0 +1,98 @@
+#include "bench/plan_lines.hpp"
+
+#include "bench/choices.hpp"
+#include "bench/materials.hpp"
+#include "bench/recipes.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+using Line = PlanView::Line;
+using session::SaidIn;
+
+constexpr double near = 0.02; // of an amount: closer no spoon is filled
+
+Line line_of(const session::Card& card, Line::Why why, double g) {
+  Line line;
+  line.why = why;
+  line.kind = card.kind();
+  line.name = card.name;
+  line.colour = pigment_of(card).colour;
+  line.g = g;
+  return line;
+}
+
+void say_scoops(const Bench& bench, Line& line, const paint::ScoopSet& set) {
+  for (const paint::Scooped& one : set.of)
+    line.scoops.push_back(scoop_view(bench, one.tool, one.drops, one.count));
+  line.u = paint::uncertainty(set.grams);
+}
+
+// In spoons where its maker says it so: as it was said, or the best set for so much.
+Line pigment_line(const Bench& bench, const PlannedPigment& p, const session::Card& card) {
+  Line line = line_of(card, Line::measure, p.grams);
+  const auto& blend = bench.plan.blend;
+  const auto part = std::find_if(blend.begin(), blend.end(),
+                                 [&](const BlendPart& one) { return one.card == p.card; });
+  if (part == blend.end() || (part->in != SaidIn::spoons && part->in != SaidIn::drops)) return line;
+  line.guess = p.guess;
+  if (bench.plan.want == Want::as_it_stands) {
+    line.scoops = {scoop_view(bench, part->with, part->in == SaidIn::drops, part->parts)};
+    line.u = p.u;
+  } else if (const auto set = scooped(bench, card, p.grams, near * p.grams)) {
+    say_scoops(bench, line, *set);
+  }
+  return line;
+}
+
+Line liquid_line(const Bench& bench, const session::Card& card, Line::Why why, double g) {
+  Line line = line_of(card, why, g);
+  if (const auto set = scooped(bench, card, g, near * g)) say_scoops(bench, line, *set);
+  return line;
+}
+
+// The same spoons that the slab asks for.
+Line first_line(const Bench& bench, const session::Card& binder, const Planned::Helping& first) {
+  Line line = line_of(binder, Line::first_helping, first.high_g);
+  line.low_g = first.low_g;
+  const std::string spoon = tool_for(bench, binder, session::Unit::spoons);
+  if (first.spoons > 0) line.scoops = {scoop_view(bench, spoon, false, first.spoons)};
+  return line;
+}
+
+Line rest_line(const Bench& bench, const session::Card& binder, const Planned& p) {
+  Line line = line_of(binder, Line::rest, p.rest_g);
+  if (p.rest_spoons > 0)
+    line.scoops = {
+        scoop_view(bench, tool_for(bench, binder, session::Unit::spoons), false, p.rest_spoons)};
+  else if (p.drops > 0)
+    line.scoops = {scoop_view(bench, tool_for(bench, binder, session::Unit::drops), true, p.drops)};
+  return line;
+}
+
+}
+
+ScoopView scoop_view(const Bench& bench, const std::string& tool, bool drops, double count) {
+  const session::Card* card = shelf_card(bench, tool);
+  return {count, drops, card ? card->name : tool, card ? volume_of(*card).mL : 0};
+}
+
+std::vector<Line> plan_lines(const Bench& bench, const Planned& comes_to) {
+  std::vector<Line> out;
+  for (const PlannedPigment& p : comes_to.pigments)
+    if (const session::Card* card = shelf_card(bench, p.card))
+      out.push_back(pigment_line(bench, p, *card));
+  if (const session::Card* binder = shelf_card(bench, bench.plan.binder)) {
+    out.push_back(first_line(bench, *binder, comes_to.first_helping));
+    if (comes_to.rest_g > 0) out.push_back(rest_line(bench, *binder, comes_to));
+  }
+  for (const PlannedPigment& extra : comes_to.extras)
+    if (const session::Card* card = shelf_card(bench, extra.card))
+      out.push_back(liquid_line(bench, *card, Line::extra, extra.grams));
+  return out;
+}
+
+}

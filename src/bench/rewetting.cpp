@@ -1,0 +1,200 @@
+#include "bench/rewetting.hpp"
+
+#include "bench/choices.hpp"
+#include "bench/measures.hpp"
+#include "session/amounts.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bench {
+
+namespace {
+
+using session::Became;
+using session::CardKind;
+using session::DriedPaint;
+
+// The least step from a paint that failed to the next one: our own choice, no source.
+constexpr double at_least = 1.15;
+
+struct Taught {
+  std::vector<paint::SoftVerdict> soft;
+  std::vector<paint::GumVerdict> gum;
+
+  void add(const DriedPaint& dried) {
+    if (const auto said = session::soft_verdict(dried)) soft.push_back(*said);
+    if (dried.gum) gum.push_back(*dried.gum);
+  }
+};
+
+struct Marks {
+  paint::SoftMarks soft;
+  paint::GumMarks gum;
+};
+
+// The class's other paints first, from where the pigments' own go on.
+Marks marks_for(const Bench& bench, paint::PigmentClass family,
+                const std::vector<std::string>& pigments) {
+  Taught of_class, own;
+  for (const auto& [id, dried] : bench.rewetting.of)
+    if (dried.pigments == pigments)
+      own.add(dried);
+    else if (dried.family == family)
+      of_class.add(dried);
+  const auto soft = paint::marks_after(paint::usual_soft_marks(), of_class.soft);
+  const auto gum = paint::marks_after(paint::usual_marks(family), of_class.gum);
+  return {paint::marks_after(paint::for_a_pigment(soft), own.soft),
+          paint::marks_after(gum, own.gum)};
+}
+
+std::optional<SoftWanted::Range> wanted(paint::Softener by, const paint::SoftRange& range,
+                                        const paint::Room& room) {
+  paint::Wet gum;
+  gum.gum_g = 10;
+  const auto low = paint::softener_g(by, range.low, gum, room);
+  const auto high = paint::softener_g(by, range.high, gum, room);
+  if (!low || !high) return std::nullopt;
+  return SoftWanted::Range{*low, *high};
+}
+
+paint::Room planned_room(const Bench& bench) { return {bench.plan.celsius, bench.plan.humidity}; }
+
+paint::Parts parts_of(const session::Card* card) {
+  return card ? session::material_of(*card).value_or(paint::Material{}).parts : paint::Parts{};
+}
+
+// All that the plan puts in, dry.
+paint::Wet planned_dry(const Bench& bench, const Planned& planned) {
+  paint::Wet dry;
+  const auto put = [&](const std::string& id, double g) {
+    const paint::Parts parts = parts_of(shelf_card(bench, id));
+    dry.gum_g += g * parts.gum;
+    dry.honey_g += g * parts.honey;
+    dry.glycerin_g += g * parts.glycerin;
+  };
+  put(bench.plan.binder, planned.binder_g);
+  for (const PlannedPigment& extra : planned.extras) put(extra.card, extra.grams);
+  return dry;
+}
+
+std::vector<std::string> planned_pigments(const Planned& planned) {
+  std::vector<std::string> out;
+  for (const PlannedPigment& p : planned.pigments) out.push_back(p.card);
+  std::sort(out.begin(), out.end());
+  return out;
+}
+
+const DriedPaint* last_dried(const Bench& bench, const std::vector<std::string>& pigments) {
+  const DriedPaint* last = nullptr;
+  for (const auto& [id, dried] : bench.rewetting.of)
+    if (dried.pigments == pigments && (!last || dried.at > last->at)) last = &dried;
+  return last;
+}
+
+void say_amount(const Bench& bench, const session::Card& card, double g, LastTime& out) {
+  const Measures of = measures_of(bench, card);
+  out.card = card.name;
+  out.g = g;
+  const long drops = std::lround(std::max(1.0, g / of.g_per_mL / of.drop_mL));
+  if (drops <= most_counted) out.drops = static_cast<int>(drops);
+}
+
+// Honey, else glycerin, as the shelf has it.
+void ask_for_softener(const Bench& bench, double index, const paint::Wet& has, LastTime& out) {
+  for (const auto& [kind, by] : {std::pair(CardKind::honey, paint::Softener::honey),
+                                 std::pair(CardKind::glycerin, paint::Softener::glycerin)}) {
+    const auto cards = shelf_of(bench, kind);
+    if (cards.empty()) continue;
+    const paint::Parts parts = parts_of(cards.front());
+    const auto g = paint::softener_g(by, index, has, planned_room(bench));
+    const double share = by == paint::Softener::honey ? parts.honey : parts.glycerin;
+    if (!g || !(share > 0)) continue;
+    out.enough = *g <= 0;
+    if (!out.enough) say_amount(bench, *cards.front(), *g / share, out);
+    return;
+  }
+}
+
+void ask_for_gum(const Bench& bench, double gum_g, const paint::Wet& has, LastTime& out) {
+  const session::Card* binder = shelf_card(bench, bench.plan.binder);
+  const paint::Parts parts = parts_of(binder);
+  if (!(parts.gum > 0)) return;
+  const double short_g = gum_g - has.gum_g;
+  out.enough = short_g <= 0;
+  if (!out.enough) say_amount(bench, *binder, short_g / parts.gum, out);
+}
+
+double pigment_mL(const Bench& bench, const Planned& planned) {
+  double mL = 0;
+  for (const PlannedPigment& p : planned.pigments)
+    if (const session::Card* card = shelf_card(bench, p.card);
+        card && pigment_of(*card).pigment.g_per_mL > 0)
+      mL += p.grams / pigment_of(*card).pigment.g_per_mL;
+  return mL;
+}
+
+void ask_for_less(const Bench& bench, double index, const paint::Wet& has, LastTime& out) {
+  paint::Wet gum;
+  gum.gum_g = 10;
+  const auto honey = paint::softener_g(paint::Softener::honey, index, gum, planned_room(bench));
+  const auto there = paint::tack_index(has, planned_room(bench));
+  out.enough = there && *there <= index;
+  out.most_honey_g = honey.value_or(0);
+}
+
+}
+
+void learn_dried(Bench& bench, const std::string& batch, const session::Batch* folded) {
+  const auto now = folded ? session::dried_paint(*folded) : std::nullopt;
+  if (now)
+    bench.rewetting.of[batch] = *now;
+  else
+    bench.rewetting.of.erase(batch);
+}
+
+SoftWanted soft_wanted(const Bench& bench, const session::Card& pigment) {
+  const auto family = pigment_of(pigment).pigment.family;
+  const Marks marks = marks_for(bench, family, {pigment.id});
+  const paint::SoftRange range = paint::soft_range(marks.soft);
+  SoftWanted out;
+  out.honey = wanted(paint::Softener::honey, range, planned_room(bench));
+  out.glycerin = wanted(paint::Softener::glycerin, range, planned_room(bench));
+  if (const double g_per_mL = pigment_of(pigment).pigment.g_per_mL; g_per_mL > 0)
+    out.gum = {10 * marks.gum.enough_from / g_per_mL, 10 * marks.gum.enough_to / g_per_mL};
+  for (const auto& [id, dried] : bench.rewetting.of)
+    if (dried.pigments == std::vector{pigment.id})
+      ++out.verdicts;
+    else if (dried.family == family)
+      ++out.of_class;
+  if (const DriedPaint* last = last_dried(bench, {pigment.id})) out.last = last->as;
+  return out;
+}
+
+std::optional<LastTime> last_time(const Bench& bench, const Planned& planned) {
+  const auto pigments = planned_pigments(planned);
+  const DriedPaint* last = last_dried(bench, pigments);
+  if (!last || last->as == Became::good) return std::nullopt;
+  const Marks marks = marks_for(bench, last->family, pigments);
+  const paint::SoftRange range = paint::soft_range(marks.soft);
+  const paint::Wet has = planned_dry(bench, planned);
+  LastTime out;
+  out.as = last->as;
+  if (last->as == Became::rubs_off)
+    ask_for_gum(bench,
+                std::max(marks.gum.enough_from, at_least * last->gum_g_per_mL) *
+                    pigment_mL(bench, planned),
+                has, out);
+  else if (last->as == Became::sticky)
+    ask_for_less(bench, last->index > 0 ? std::min(range.high, last->index / at_least) : range.high,
+                 has, out);
+  else
+    ask_for_softener(bench, std::max(range.low, at_least * last->index), has, out);
+  return out;
+}
+
+double hard_below(const Bench& bench, paint::PigmentClass family) {
+  return std::exp(marks_for(bench, family, {}).soft.hard.ln_middle);
+}
+
+}

@@ -1,0 +1,40 @@
+// What this studio's dry paint lets expect: how much honey or glycerin to gum, and how much gum.
+#pragma once
+
+#include "bench/planning.hpp"
+
+namespace bench {
+
+// A batch was folded: what it teaches takes the place of what it taught before. Null: nothing.
+void learn_dried(Bench& bench, const std::string& batch, const session::Batch* folded);
+
+// What a pigment wants in the air that was read last. By our own guess until verdicts on dry paint
+// of it and of its class have taught better.
+struct SoftWanted {
+  struct Range {
+    double low_g = 0, high_g = 0;
+  };
+  std::optional<Range> honey;    // its solids, to 10 g of dry gum
+  std::optional<Range> glycerin; // likewise
+  std::optional<Range> gum;      // dry, to 10 g of pigment
+  int verdicts = 0;              // on this pigment
+  int of_class = 0;              // on others of its class
+  std::optional<session::Became> last;
+};
+SoftWanted soft_wanted(const Bench& bench, const session::Card& pigment);
+
+// What the last dry paint of the plan's pigments asks of the plan.
+struct LastTime {
+  session::Became as = session::Became::good;
+  std::string card;        // name of what there should be more of; empty: nothing, or less
+  double g = 0;            // so much of it
+  int drops = 0;           // where they can be counted; else 0
+  bool enough = false;     // the plan differs from last time by as much already
+  double most_honey_g = 0; // sticky: no more than this to 10 g of dry gum; 0: not known
+};
+std::optional<LastTime> last_time(const Bench& bench, const Planned& planned);
+
+// The tack index below which paint of this batch's class is too hard.
+double hard_below(const Bench& bench, paint::PigmentClass family);
+
+}

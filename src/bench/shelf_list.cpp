@@ -1,0 +1,85 @@
+#include "bench/shelf_list.hpp"
+
+#include "bench/card_facts.hpp"
+#include "bench/stock.hpp"
+#include "paint/catalogue.hpp"
+#include "words/letter_case.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+struct Listed {
+  const session::Card* card;
+  bool mine;
+  std::int64_t last_used;
+};
+using Cards = std::vector<Listed>;
+
+Cards of_this_kind(const Bench& bench) {
+  Cards out;
+  for (const session::Card& card : bench.shelf_page.away ? bench.away : bench.shelf)
+    if (shelf_kind(card.kind()) == bench.shelf_page.kind)
+      out.push_back({&card, is_mine(bench, card), last_used(bench, card.id)});
+  return out;
+}
+
+bool is_found(const session::Card& card, const std::string& wanted) {
+  return paint::goes_by(card.id, card.name, session::pigment_of(card).index_name, wanted) ||
+         words::searchable(card.lot).find(words::searchable(wanted)) != std::string::npos;
+}
+
+std::size_t count_mine(const Cards& cards) {
+  return static_cast<std::size_t>(
+      std::count_if(cards.begin(), cards.end(), [](const Listed& one) { return one.mine; }));
+}
+
+bool searches(const ShelfState& page) {
+  return page.kind == ShelfKind::pigment && !page.search.empty();
+}
+
+bool lists_all(const ShelfState& page, std::size_t mine) {
+  return page.away || searches(page) || mine == 0;
+}
+
+// The maker's own before the others, the latest used before those that lie there.
+bool lies_before(const Listed& a, const Listed& b) {
+  return a.mine != b.mine ? a.mine : a.last_used > b.last_used;
+}
+
+}
+
+std::vector<const session::Card*> cards_listed(const Bench& bench) {
+  const ShelfState& page = bench.shelf_page;
+  Cards cards = of_this_kind(bench);
+  if (searches(page))
+    std::erase_if(cards, [&](const Listed& one) { return !is_found(*one.card, page.search); });
+  else if (!lists_all(page, count_mine(cards)))
+    std::erase_if(cards, [&](const Listed& one) { return one.mine == page.others; });
+  if (!page.away) std::stable_sort(cards.begin(), cards.end(), lies_before);
+  std::vector<const session::Card*> out;
+  for (const Listed& one : cards) out.push_back(one.card);
+  return out;
+}
+
+std::size_t not_listed(const Bench& bench) {
+  const Cards all = of_this_kind(bench);
+  const std::size_t mine = count_mine(all);
+  if (lists_all(bench.shelf_page, mine)) return 0;
+  return bench.shelf_page.others ? mine : all.size() - mine;
+}
+
+bool is_read(const session::Card& card) { return card.kind() == session::CardKind::pigment; }
+
+bool has_jars(const session::Card& card) {
+  return card.kind() == session::CardKind::pigment || session::is_liquid(card.kind());
+}
+
+std::vector<std::string> batches_of_card(const Bench& bench) {
+  const auto& card = bench.shelf_page.card;
+  return card ? batches_with(bench, card->id, latest_batches) : std::vector<std::string>{};
+}
+
+}

@@ -1,0 +1,23 @@
+// What the shelf lists, and what lies open beside the list.
+#pragma once
+
+#include "bench/bench.hpp"
+
+namespace bench {
+
+// Before it is cut into pages: the maker's own in order of use, or the others. While something is
+// searched for, and where nothing of that kind is the maker's own yet, all of them.
+std::vector<const session::Card*> cards_listed(const Bench& bench);
+int shelf_rows(double height_mm);
+
+// How many of the kind are not listed but could be.
+std::size_t not_listed(const Bench& bench);
+
+bool is_read(const session::Card& card);  // opens to be read: a pigment
+bool has_jars(const session::Card& card); // is used up
+
+// Those of the card that is read, newest first: as many as there is room for.
+inline constexpr std::size_t latest_batches = 4;
+std::vector<std::string> batches_of_card(const Bench& bench);
+
+}

@@ -1,0 +1,90 @@
+// What Shelf shows: its list, and what lies open of a card.
+#pragma once
+
+#include "bench/binder_range.hpp"
+#include "bench/mulling.hpp"
+#include "bench/rewetting.hpp"
+#include "bench/view_pans.hpp"
+#include "paint/catalogue.hpp"
+#include "session/trail.hpp"
+
+namespace bench {
+
+// A number of a card, as it stands, with where it comes from.
+struct FactView {
+  PadId pad;
+  double value = 0; // 0: not known
+  int decimals = 2;
+  double u = 0;
+  words::Sentence say = words::Sentence{};  // what it is
+  words::Sentence zero = words::Sentence{}; // what stands there for 0
+};
+
+// What there is of a card.
+struct StockView {
+  std::optional<session::Remaining> left;
+  std::optional<double> low_g; // what a batch takes
+  std::optional<double> days;  // until it is used up, as it was used lately
+  std::optional<double> a_gram;
+  std::string currency; // of that
+};
+
+// A pigment as it is read.
+struct ReadingView {
+  std::vector<double> right; // g of the binder to 10 g at which each batch of it alone was right
+  std::optional<paint::Band> band;
+  std::optional<MullingNeeded> mulling;
+  struct Batch {
+    PadId pad;
+    std::string name;
+    session::TrailView trail;
+    session::Progress progress = session::Progress::open;
+    std::optional<session::Became> became; // last
+  };
+  std::vector<Batch> batches; // newest first
+};
+
+struct JarsView {
+  session::Bought jar;            // as far as it is entered
+  std::vector<session::Jar> jars; // newest first
+  std::optional<session::Stock::Weighing> weighed;
+};
+
+struct ShelfView {
+  struct Row {
+    PadId pad;
+    session::CardKind kind = session::CardKind::other;
+    std::string name, index_name;
+    std::uint32_t colour = 0;
+    std::optional<session::Remaining> left;
+    std::optional<double> low_g; // what a batch takes
+    bool open = false;
+  };
+  ShelfKind kind = ShelfKind::pigment;
+  bool away = false;
+  std::size_t put_away = 0; // how many are
+  bool others = false;
+  std::size_t not_listed = 0; // the others, or the maker's own
+  std::vector<Row> rows;      // this page's
+  std::string search;
+  int page = 0, pages = 1;
+  std::optional<session::Card> card; // the open one
+  CardPage on = CardPage::facts;
+  bool ships = false;                          // and nobody has edited it: its figures are guesses
+  std::string density_from, oil_from;          // from the catalogue; empty: a guess
+  std::optional<paint::Confidence> confidence; // of a pigment as it ships
+  std::vector<paint::Caution> asks;            // a pigment: what to be careful about
+  bool choosing = false;                       // which of them
+  std::vector<FactView> facts;
+  std::optional<words::Error> fault; // of the figures, as long as it stands
+  StockView stock;
+  std::optional<BinderRange> range; // of a pigment
+  std::optional<SoftWanted> soft;   // likewise
+  ReadingView reading;
+  JarsView jars;
+  std::vector<std::uint32_t> chart; // hues, or shades of one
+  std::optional<NumberView> number;
+  Notice notice;
+};
+
+}

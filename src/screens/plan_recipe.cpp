@@ -1,0 +1,282 @@
+#include "screens/plan_recipe.hpp"
+
+#include "bench/pads_plan.hpp"
+#include "bench/planning.hpp"
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+#include "words/paint_says.hpp"
+#include "words/plan_says.hpp"
+#include "words/session_says.hpp"
+
+#include <algorithm>
+#include <array>
+
+namespace screens {
+
+using Say = words::PlanSay;
+using words::say;
+using Line = bench::PlanView::Line;
+
+namespace {
+
+constexpr Lettering small{cap::small, false, cap::small}, small_bold{cap::small, true, cap::small};
+
+// A teaspoon and a tablespoon by what they hold, as any kitchen's; any other by its name.
+std::string scoop_words(const bench::ScoopView& scoop) {
+  if (scoop.drops) return amount_words(session::Unit::drops, scoop.count);
+  const std::string count = paint::count_words(scoop.count);
+  if (scoop.mL > 4.5 && scoop.mL < 5.5) return say(words::SessionSay::amount_spoons, {count});
+  if (scoop.mL > 14 && scoop.mL < 16) return say(Say::plan_tablespoons, {count});
+  return say(Say::plan_named_spoons, {count, scoop.name});
+}
+
+std::string amount_of(const Line& line) {
+  if (!line.scoops.empty()) return scoops_words(line.scoops);
+  return line.why == Line::rest ? say(Say::plan_by_the_drop) : "";
+}
+
+std::string grams_of(const Line& line) {
+  const std::string grams =
+      line.low_g > 0 ? say(words::PaintSay::amount_grams, {from_to_words(line.low_g, line.g)})
+                     : grams_words(line.g);
+  if (line.guess) return say(Say::plan_grams_guess, {grams, grams_number(line.u)});
+  const bool wide = line.why == Line::measure && line.u > 0.02 * line.g;
+  return wide ? say(Say::plan_grams_about, {grams, grams_number(line.u)}) : grams;
+}
+
+std::string why_words(const Line& line, const bench::PlanView& plan) {
+  switch (line.why) {
+  case Line::measure: return say(line.scoops.empty() ? Say::plan_weigh_out : Say::plan_spoon_out);
+  case Line::first_helping: return say(Say::plan_first_helping);
+  case Line::rest: return say(Say::plan_then);
+  case Line::extra:
+    return say(plan.planned && plan.planned->by_recipe ? Say::plan_by_recipe : Say::plan_as_last);
+  }
+  return "";
+}
+
+// What stands once over the lines that follow it.
+bool begins(const std::vector<Line>& lines, std::size_t i) {
+  return i == 0 || lines[i - 1].why != lines[i].why ||
+         lines[i - 1].scoops.empty() != lines[i].scoops.empty();
+}
+
+void draw_line(Sheet& sheet, const Rect& row, const Line& line, const bench::PlanView& plan,
+               bool first) {
+  const Theme& t = sheet.theme;
+  const double base = row.centre().y + cap::small / 2, why_mm = 22, size = std::min(4.6, row.h);
+  if (first) {
+    sheet.shapes.push_back(Box{{row.x, row.y, row.w, 0.2}, 0, t.rule, t.rule, 0});
+    write(sheet, {row.x, base}, Anchor::left, small, t.quiet, why_words(line, plan), why_mm);
+  }
+  const bool pigment = line.kind == session::CardKind::pigment;
+  material_symbol(sheet, {row.x + why_mm + 1 + size / 2, row.centre().y}, size, line.kind,
+                  pigment ? rgb(line.colour) : material_colour(t, line.kind), t.ink);
+  const std::string grams = grams_of(line), amount = amount_of(line);
+  const Lettering figures = amount.empty() ? small_bold : small;
+  const double grams_mm = width_mm(grams, cap::small, figures.bold) + 0.3;
+  write(sheet, {row.right(), base}, Anchor::right, figures, amount.empty() ? t.ink : t.quiet, grams,
+        grams_mm);
+  double end = row.right() - grams_mm - 2;
+  if (!amount.empty()) {
+    const double w =
+        std::min(width_mm(amount, cap::small, true) + 0.3, end - row.x - why_mm - size - 4);
+    write(sheet, {end, base}, Anchor::right, small_bold, t.ink, amount, w);
+    end -= w + 2;
+  }
+  const double x = row.x + why_mm + size + 2.6;
+  const std::string name = line.why == Line::rest ? say(Say::plan_by_feel) : line.name;
+  if (end - x > 6) write(sheet, {x, base}, Anchor::left, small, t.ink, name, end - x);
+}
+
+struct Figure {
+  std::string what, about;
+};
+
+std::vector<Figure> figures_of(const bench::PlanView& plan) {
+  std::vector<Figure> out;
+  const bench::Planned& p = *plan.planned;
+  if (plan.mulling) {
+    const auto& m = *plan.mulling;
+    const std::string minutes =
+        m.batches > 0
+            ? minutes_words(m.minutes.middle)
+            : say(Say::plan_from_to, {minutes_words(m.minutes.low), minutes_words(m.minutes.high)});
+    out.push_back({say(Say::plan_minutes, {minutes}),
+                   p.portions > 1 ? say(Say::plan_in_portions, {std::to_string(p.portions)})
+                                  : say(Say::plan_of_mulling)});
+  }
+  if (p.pans > 0)
+    out.push_back({say(Say::plan_layers, {std::to_string(p.layers)}),
+                   say(Say::plan_pans_of, {std::to_string(p.pans), plan.pan})});
+  out.push_back({say(Say::plan_ratio, {words::number(10 * p.binder_g / p.pigment_g, 1)}),
+                 say(p.as_made && !p.by_recipe ? Say::plan_ratio_last : Say::plan_ratio_what)});
+  out.push_back({say(Say::plan_mL, {words::number(p.wet_mL, 1)}), say(Say::plan_wet_paint)});
+  return out;
+}
+
+constexpr double figures_mm = 12;
+
+void draw_figures(Sheet& sheet, const Rect& area, const bench::PlanView& plan) {
+  const Theme& t = sheet.theme;
+  const auto figures = figures_of(plan);
+  sheet.shapes.push_back(Box{{area.x, area.y, area.w, 0.2}, 0, t.rule, t.rule, 0});
+  const double w = area.w / static_cast<double>(figures.size());
+  double x = area.x;
+  for (const Figure& figure : figures) {
+    write(sheet, {x, area.y + 1.8 + cap::clear}, Anchor::left, clean_bold, t.ink, figure.what,
+          w - 1);
+    const Lines about = fitted(figure.about, w - 1, small, 2, false);
+    double y = area.y + 1.8 + cap::clear + 1.4 + cap::small;
+    for (const std::string& line : about.lines) {
+      write(sheet, {x, y}, Anchor::left, small, t.quiet, line, w - 1);
+      y += cap::small * 1.5;
+    }
+    x += w;
+  }
+}
+
+std::string short_words(const bench::PlanView::Short& s) {
+  return say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)});
+}
+
+// What there is not enough of strikes the eye, and what stands in the way.
+double draw_warnings(Sheet& sheet, const Rect& area, double y, const bench::PlanView& plan) {
+  const Theme& t = sheet.theme;
+  for (const auto& why : {plan.error, plan.why_not})
+    if (why) y = note(sheet, area, y, words::message(*why), clean_bold, t.ink) + 1;
+  for (const auto& s : plan.short_of) {
+    const std::string said = short_words(s);
+    const double h = lines_high(said, area.w - 2, clean_bold) + 0.6;
+    sheet.shapes.push_back(Box{{area.x - 1, y - 0.4, area.w + 2, h}, 1, t.caution, t.caution, 0});
+    y = note(sheet, {area.x + 0.5, area.y, area.w - 1, area.h}, y, said, clean_bold,
+             t.caution_ink) +
+        1;
+  }
+  return y;
+}
+
+double warnings_high(const Rect& area, const bench::PlanView& plan) {
+  double h = 0;
+  for (const auto& why : {plan.error, plan.why_not})
+    if (why) h += lines_high(words::message(*why), area.w, clean_bold) + 1;
+  for (const auto& s : plan.short_of) h += lines_high(short_words(s), area.w - 2, clean_bold) + 1.6;
+  return h;
+}
+
+std::string last_time_words(const bench::LastTime& last) {
+  using session::Became;
+  const auto then = say(last.as == Became::cracked    ? Say::plan_last_cracked
+                        : last.as == Became::sticky   ? Say::plan_last_sticky
+                        : last.as == Became::rubs_off ? Say::plan_last_rubs_off
+                                                      : Say::plan_last_wont_rewet);
+  if (last.enough) return say(Say::plan_last_enough, {then});
+  if (last.drops > 0)
+    return say(Say::plan_last_more_drops, {then, std::to_string(last.drops), last.card});
+  if (!last.card.empty()) return say(Say::plan_last_more, {then, grams_number(last.g), last.card});
+  if (last.most_honey_g > 0)
+    return say(Say::plan_last_less_to, {then, words::number(last.most_honey_g, 1)});
+  return say(last.as == Became::sticky ? Say::plan_last_less : Say::plan_last_sweeter, {then});
+}
+
+std::string cost_words(const session::Cost& cost, const std::string& currency) {
+  const std::string sum = money_words(cost.sum(), currency);
+  std::string unknown;
+  for (const session::Card& card : cost.unknown)
+    unknown += (unknown.empty() ? "" : ", ") + card.name;
+  return unknown.empty() ? say(Say::plan_costs, {sum}) : say(Say::plan_costs_part, {sum, unknown});
+}
+
+// Where there is room for it.
+std::vector<std::string> also(const bench::PlanView& plan) {
+  std::vector<std::string> out;
+  if (!plan.again_of.empty()) out.push_back(say(Say::plan_again_of, {plan.again_of}));
+  if (!plan.recipe.empty()) out.push_back(say(Say::plan_recipe, {plan.recipe}));
+  if (!plan.planned) return out;
+  if (plan.last_time) out.push_back(last_time_words(*plan.last_time));
+  if (plan.softening) out.push_back(softening_words(*plan.softening));
+  if (plan.range) out.push_back(binder_range_words(*plan.range));
+  if (plan.mulling && plan.mulling->batches > 0)
+    out.push_back(
+        say(Say::plan_mull,
+            {minutes_words(plan.mulling->minutes.middle), minutes_words(plan.mulling->minutes.low),
+             minutes_words(plan.mulling->minutes.high),
+             words::number(std::max(1.0, plan.mulling->passes.middle), 0)}));
+  if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency));
+  return out;
+}
+
+std::string how_much_words(const bench::PlanView& plan) {
+  if (plan.blend.empty()) return say(Say::plan_care_in_short);
+  return say(Say::plan_how_much, {unsaid_words(plan.want)});
+}
+
+double draw_lines(Sheet& sheet, const Rect& area, double room, const bench::PlanView& plan) {
+  constexpr double row_mm = 7;
+  const double step = std::min(row_mm, room / static_cast<double>(plan.lines.size()));
+  double y = area.y;
+  for (std::size_t i = 0; i < plan.lines.size(); ++i) {
+    draw_line(sheet, {area.x, y, area.w, step}, plan.lines[i], plan, begins(plan.lines, i));
+    y += step;
+  }
+  return y;
+}
+
+}
+
+std::string scoops_words(const std::vector<bench::ScoopView>& scoops) {
+  std::string out;
+  for (const bench::ScoopView& scoop : scoops)
+    out += (out.empty() ? "" : " + ") + scoop_words(scoop);
+  return out;
+}
+
+std::string want_words(bench::Want want) {
+  constexpr std::array ids{Say::want_pigment, Say::want_pans,         Say::want_wet,
+                           Say::want_dried,   Say::want_as_it_stands, Say::want_all_left};
+  return say(ids[static_cast<std::size_t>(want)]);
+}
+
+std::string unsaid_words(bench::Want want) {
+  return say(want == bench::Want::pigment_g ? Say::plan_not_weighed : Say::plan_how_many);
+}
+
+double note(Sheet& sheet, const Rect& area, double y, const std::string& words, const Lettering& l,
+            Colour colour) {
+  const double step = l.cap_mm * 1.66;
+  for (const std::string& line : fitted(words, area.w, l, 3, false).lines) {
+    write(sheet, {area.x, y + l.cap_mm}, Anchor::left, l, colour, line, area.w);
+    y += step;
+  }
+  return y;
+}
+
+double lines_high(const std::string& words, double width, const Lettering& l) {
+  return static_cast<double>(fitted(words, width, l, 3, false).lines.size()) * l.cap_mm * 1.66;
+}
+
+void draw_recipe(Sheet& sheet, const bench::PlanView& plan) {
+  const Theme& t = sheet.theme;
+  panel(sheet, sheet.view.layout.result);
+  const Rect area = inset(sheet.view.layout.lower, 1.5);
+  double y = area.y;
+  const double warned = warnings_high(area, plan);
+  if (plan.planned && !plan.lines.empty()) {
+    y = draw_lines(sheet, area, area.h - figures_mm - warned - 1, plan);
+    draw_figures(sheet, {area.x, y, area.w, figures_mm}, plan);
+    y += figures_mm + 1.5;
+  }
+  y = draw_warnings(sheet, area, y, plan);
+  for (const std::string& sentence : also(plan)) {
+    if (y + lines_high(sentence, area.w, small) > area.bottom() + 1) break;
+    y = note(sheet, area, y, sentence, small, t.ink) + 0.7;
+  }
+  if (!plan.planned && !plan.why_not)
+    y = note(sheet, area, y, how_much_words(plan), small, t.quiet);
+  const Rect& why = sheet.view.layout.note;
+  if (plan.missing && why.w > 0)
+    labels(sheet, why, plain(t), {{say(*plan.missing), clean_bold, false, 2}});
+}
+
+}

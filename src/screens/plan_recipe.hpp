@@ -1,0 +1,19 @@
+// Plan's right side: what the plan comes to, as a recipe to follow.
+#pragma once
+
+#include "screens/widgets.hpp"
+
+namespace screens {
+
+void draw_recipe(Sheet& sheet, const bench::PlanView& plan);
+
+// Running text; returns how far down it reached.
+double note(Sheet& sheet, const Rect& area, double y, const std::string& words, const Lettering& l,
+            Colour colour);
+double lines_high(const std::string& words, double width, const Lettering& l);
+
+std::string scoops_words(const std::vector<bench::ScoopView>& scoops); // "1 tbsp + 2¾ tsp"
+std::string want_words(bench::Want want);
+std::string unsaid_words(bench::Want want); // while it is not said how much
+
+}

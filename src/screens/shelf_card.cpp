@@ -1,0 +1,374 @@
+// Shelf: a pigment's card as it is read, and the jars of any card.
+#include "bench/pads_shelf.hpp"
+#include "paint/catalogue.hpp"
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+#include "screens/trail_geometry.hpp"
+#include "words/calendar.hpp"
+#include "words/lists.hpp"
+#include "words/moments.hpp"
+#include "words/shelf_says.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace screens {
+
+using bench::ReadingView;
+using bench::ShelfPad;
+using bench::ShelfView;
+using Say = words::ShelfSay;
+using words::say;
+
+namespace {
+
+constexpr Lettering small{cap::small, false, cap::small};
+constexpr Lettering small_bold{cap::small, true, cap::small};
+
+Rect slice(Rect& area, double h) {
+  const Rect top{area.x, area.y, area.w, std::min(h, area.h)};
+  area.y += top.h;
+  area.h -= top.h;
+  return top;
+}
+
+void rule(Sheet& sheet, const Rect& above) {
+  sheet.shapes.push_back(Polyline{{{above.x, above.bottom()}, {above.right(), above.bottom()}},
+                                  outline_mm,
+                                  sheet.theme.rule,
+                                  0});
+}
+
+std::string figures_words(const session::PigmentCard& pigment) {
+  const paint::Pigment& p = pigment.pigment;
+  const std::string density = words::number(p.g_per_mL, 1);
+  const std::string figures =
+      p.oil_g_per_100g > 0 ? say(Say::card_figures, {density, words::number(p.oil_g_per_100g, 0)})
+                           : say(Say::card_density, {density});
+  return pigment.index_name.empty() ? figures : pigment.index_name + "; " + figures;
+}
+
+// Its colour, what it is called, and what is to be known of it at once.
+void head(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
+  const Theme& t = sheet.theme;
+  const session::PigmentCard& pigment = pigment_of(*shelf.card);
+  const double wide = std::min(r.w * 0.3, 40.0);
+  sheet.shapes.push_back(
+      Box{{r.x + 2, r.y + 2, wide, r.h - 3}, radius_mm, rgb(pigment.colour), t.ink, outline_mm});
+  std::vector<Label> said{{shelf.card->name, {cap::head, true, cap::clear}, false, 2},
+                          {figures_words(pigment), small, true, 2}};
+  labels(sheet, {r.x + wide + 3, r.y, r.w - wide - 3, r.h}, plain(t), said, Anchor::left);
+}
+
+// What is so of this pigment, and after it what is so of every powder where there is room.
+std::vector<Label> harm_words(const std::vector<paint::Caution>& asks, double width_mm) {
+  std::vector<paint::Caution> own = asks;
+  std::stable_partition(own.begin(), own.end(),
+                        [](paint::Caution c) { return c != paint::Caution::dust; });
+  if (own.size() > 2) own = {own[0], paint::Caution::dust};
+  const std::string first = own.empty() ? "" : say(paint::sentence(own[0]));
+  if (own.size() < 2) return {{first, small_bold, false, 2}};
+  const std::string second = say(paint::sentence(own[1]));
+  const bool both =
+      !fitted(first, width_mm, small_bold, 1).cut && !fitted(second, width_mm, small_bold, 1).cut;
+  if (!both) return {{first, small_bold, false, 2}};
+  return {{first, small_bold, false, 1}, {second, small_bold, false, 1}};
+}
+
+void harm(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
+  const Ground g = caution(sheet.theme);
+  sheet.shapes.push_back(Box{{r.x + 2, r.y + 0.5, r.w - 4, r.h - 1}, 1.6, g.fill, clear, 0});
+  caution_sign(sheet, {r.x + 6, r.centre().y}, 4.6);
+  const Rect words{r.x + 9, r.y, r.w - 11, r.h};
+  labels(sheet, words, g, harm_words(shelf.asks, words.w - 2 * padding_mm), Anchor::left);
+}
+
+void wants(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
+  const Theme& t = sheet.theme;
+  const std::string grams = say(Say::card_grams, {grams_number(shelf.range->g)});
+  const std::string what = say(Say::card_wants_what);
+  const double y = r.centre().y + cap::head / 2;
+  write(sheet, {r.x + 3, y}, Anchor::left, clean_letters, t.quiet, what, 24);
+  const double x = r.x + 5 + std::min(24.0, width_mm(what, cap::clear, false));
+  write(sheet, {x, y}, Anchor::left, {cap::head, true, cap::head}, t.ink, grams, 30);
+  const double after = x + width_mm(grams, cap::head, true) + 2, known = r.w * 0.25;
+  write(sheet, {after, y}, Anchor::left, clean_letters, t.ink,
+        say(Say::card_wants, {shelf.range->binder}), r.right() - known - after - 2);
+  const int batches = shelf.reading.band ? shelf.reading.band->batches : 0;
+  write(sheet, {r.right() - 3, y}, Anchor::right, clean_letters, t.quiet,
+        session::known_words(batches), known - 3);
+}
+
+FlowScale scale_of(const ShelfView& shelf, const Rect& r) {
+  double low = shelf.range->low_g, high = shelf.range->high_g;
+  for (const double g : shelf.reading.right) {
+    low = std::min(low, g);
+    high = std::max(high, g);
+  }
+  return {low / 1.2, high * 1.2, r.x + 6, r.right() - 6};
+}
+
+void band(Sheet& sheet, const Rect& r, const FlowScale& grams, const ShelfView& shelf) {
+  const Theme& t = sheet.theme;
+  const double k = shelf.range->g_per_flow;
+  const FlowScale flows{grams.low / k, grams.high / k, grams.left, grams.right};
+  sheet.shapes.push_back(Gradient{{grams.left, r.y, grams.right - grams.left, r.h},
+                                  band_stops(*shelf.reading.band, flows, 0, t.slab, t.right)});
+  const auto [low, high] = band_edges(*shelf.reading.band);
+  for (const double edge : {low, high})
+    if (edge > flows.low && edge < flows.high)
+      sheet.shapes.push_back(
+          Polyline{{{flows.x(edge), r.y}, {flows.x(edge), r.bottom()}}, 0.3, t.right_ink, 0.9});
+}
+
+// Grams to 10 g: the band, what it is taken for, and a mark for each batch that was right.
+void range(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
+  const Theme& t = sheet.theme;
+  const FlowScale grams = scale_of(shelf, r);
+  const double foot = cap::small * 1.9, axis = r.bottom() - foot;
+  const Rect picture{r.x, r.y, r.w, r.h - foot};
+  if (shelf.reading.band) band(sheet, picture, grams, shelf);
+  const double y = r.y + picture.h * 0.36;
+  sheet.shapes.push_back(Polyline{
+      {{grams.x(shelf.range->low_g), y}, {grams.x(shelf.range->high_g), y}}, 0.5, t.ink, 0});
+  const bool known = shelf.reading.band && shelf.reading.band->batches > 0;
+  sheet.shapes.push_back(
+      Disc{{grams.x(shelf.range->g), y}, 1.5, known ? t.ink : t.slab, t.ink, 0.5});
+  for (const double g : shelf.reading.right)
+    sheet.shapes.push_back(
+        Polyline{{{grams.x(g), axis - picture.h * 0.3}, {grams.x(g), axis}}, 0.5, t.ink, 0});
+  sheet.shapes.push_back(Polyline{{{grams.left, axis}, {grams.right, axis}}, outline_mm, t.ink, 0});
+  for (const Tick& tick : ticks(grams, cap::small))
+    write(sheet, {grams.x(tick.flow), r.bottom() - 0.4}, Anchor::centre, small, t.quiet, tick.label,
+          12);
+}
+
+std::vector<Label> mulling_figure(const std::optional<bench::MullingNeeded>& mulling) {
+  if (!mulling) return {};
+  const bool known = mulling->batches > 0;
+  const std::string passes = words::number(std::max(1.0, mulling->passes.middle), 0);
+  return {
+      {say(Say::card_mull, {minutes_words(mulling->minutes.middle)}),
+       {cap::body, true, cap::small},
+       false,
+       1},
+      {known ? say(Say::card_mulling, {passes}) : say(Say::card_mulling_guess), small, true, 1}};
+}
+
+std::string lasts_words(const bench::StockView& stock) {
+  const double left = std::max(0.0, stock.left->g);
+  if (stock.low_g && left < *stock.low_g) return say(Say::card_no_batch_more);
+  if (stock.days && *stock.days >= 14)
+    return say(Say::card_weeks, {words::number(std::round(*stock.days / 7), 0)});
+  if (stock.low_g)
+    return say(Say::card_batches_more, {words::number(std::floor(left / *stock.low_g), 0)});
+  return say(Say::card_left_what);
+}
+
+std::vector<Label> stock_figure(const bench::StockView& stock) {
+  const Lettering bold{cap::body, true, cap::small};
+  if (!stock.left)
+    return {{say(Say::card_not_counted), bold, false, 1},
+            {say(Say::card_enter_jar), small, true, 1}};
+  const std::string grams = say(Say::card_grams, {grams_number(std::max(0.0, stock.left->g))});
+  return {{stock.left->g > 0 ? grams : say(Say::card_used_up), bold, false, 1},
+          {lasts_words(stock), small, true, 1}};
+}
+
+std::vector<Label> price_figure(const bench::StockView& stock) {
+  const Lettering bold{cap::body, true, cap::small};
+  if (!stock.a_gram) return {{say(Say::card_no_price), small, true, 2}};
+  return {{money_words(*stock.a_gram, stock.currency), bold, false, 1},
+          {say(Say::card_price), small, true, 1}};
+}
+
+void figures(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
+  const Ground g = plain(sheet.theme);
+  const bench::Grid three{3, 1, r};
+  labels(sheet, three.cell(0, 0), g, mulling_figure(shelf.reading.mulling), Anchor::left);
+  labels(sheet, three.cell(1, 0), g, stock_figure(shelf.stock), Anchor::left);
+  labels(sheet, three.cell(2, 0), g, price_figure(shelf.stock), Anchor::left);
+}
+
+constexpr words::EnumTable<paint::Confidence, words::Sentence> confidences{
+    {{paint::Confidence::low, Say::card_confidence_low},
+     {paint::Confidence::medium, Say::card_confidence_medium},
+     {paint::Confidence::high, Say::card_confidence_high}}};
+
+// What is wrong; else what it wants to dry well, and what the figures rest on, as far as there is
+// room.
+std::vector<Label> foot(const ShelfView& shelf, const Rect& r) {
+  const int lines = std::min(4, static_cast<int>((r.h - 1) / (cap::small * line_step)));
+  if (lines < 1) return {};
+  if (shelf.notice.error) return {{words::message(*shelf.notice.error), small_bold, false, lines}};
+  const auto count = [&](const std::string& words) {
+    const Lines set = fitted(words, r.w - 2 * padding_mm, small, lines);
+    return set.cut ? lines + 1 : static_cast<int>(set.lines.size());
+  };
+  std::vector<Label> out;
+  const std::string soft = shelf.soft ? soft_words(*shelf.soft) : "";
+  const int taken = soft.empty() ? 0 : count(soft);
+  if (taken > 0 && taken <= lines) out.push_back({soft, small, false, taken});
+  const int left = lines - (out.empty() ? 0 : taken);
+  if (!shelf.confidence || left < 1) return out;
+  const std::string whole = rests_on_words(shelf);
+  out.push_back(
+      {count(whole) <= left ? whole : say(confidences[*shelf.confidence]), small, true, left});
+  return out;
+}
+
+// Where the paint went, small: the band, the way, and where it ended.
+void little_trail(Sheet& sheet, const Rect& r, const session::TrailView& trail) {
+  const Theme& t = sheet.theme;
+  if (trail.points.empty()) return;
+  std::vector<double> flows;
+  for (const session::TrailPoint& point : trail.points) flows.push_back(point.flow);
+  const FlowScale scale = paint::flow_scale(trail.band, flows, r.x + 1, r.right() - 1);
+  if (trail.band)
+    sheet.shapes.push_back(Gradient{r, band_stops(*trail.band, scale, 0, t.slab, t.right)});
+  const double from = trail.points.front().clock;
+  const double long_s = std::max(1.0, trail.points.back().clock - from);
+  Polyline way{{}, 0.6, t.ink, 0};
+  for (const session::TrailPoint& point : trail.points)
+    way.points.push_back({std::clamp(scale.x(point.flow), r.x, r.right()),
+                          r.y + 1 + (r.h - 2) * (point.clock - from) / long_s});
+  const Point end = way.points.back();
+  sheet.shapes.push_back(std::move(way));
+  sheet.shapes.push_back(Disc{end, 1.2, t.ink, clear, 0});
+}
+
+void batch_pad(Sheet& sheet, const bench::Pad& at, const ReadingView::Batch& batch) {
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  Rect r = inset(at.box, 1);
+  little_trail(sheet, inset(slice(r, r.h * 0.38), 0.6), batch.trail);
+  labels(sheet, r, g,
+         {{batch.name, small_bold, false, 2},
+          {batch.became ? became_words(*batch.became) : progress_words(batch.progress), small, true,
+           2}},
+         Anchor::left);
+}
+
+}
+
+std::string soft_words(const bench::SoftWanted& soft) {
+  if (!soft.honey) return "";
+  const auto g = [](double x) { return words::number(x, 1); };
+  std::string out =
+      soft.glycerin ? say(Say::card_soft_both, {g(soft.honey->low_g), g(soft.honey->high_g),
+                                                g(soft.glycerin->low_g), g(soft.glycerin->high_g)})
+                    : say(Say::card_soft_honey, {g(soft.honey->low_g), g(soft.honey->high_g)});
+  if (soft.gum) out = say(Say::card_soft_gum, {out, g(soft.gum->low_g), g(soft.gum->high_g)});
+  if (soft.verdicts > 0)
+    out = say(Say::card_soft_own, {out, std::to_string(soft.verdicts)});
+  else if (soft.of_class > 0)
+    out = say(Say::card_soft_class, {out, std::to_string(soft.of_class)});
+  else
+    out = say(Say::card_soft_guess, {out});
+  return soft.last ? say(Say::card_soft_last, {out, became_words(*soft.last)}) : out;
+}
+
+std::string rests_on_words(const ShelfView& shelf) {
+  const auto from = [](const std::string& s) { return s.empty() ? say(Say::card_guess) : s; };
+  return say(confidences[*shelf.confidence]) + " " +
+         say(Say::card_density_from, {from(shelf.density_from)}) + " " +
+         say(Say::card_oil_from, {from(shelf.oil_from)});
+}
+
+void stock_bar(Sheet& sheet, const Rect& r, const session::Remaining& left,
+               const std::optional<double>& low_g, Colour fill, const Ground& g) {
+  const double of = std::max(left.of, 1e-9), share = std::clamp(left.g / of, 0.0, 1.0);
+  sheet.shapes.push_back(Box{r, r.h / 2, g.fill, g.ink, 0.2});
+  if (share * r.w > r.h)
+    sheet.shapes.push_back(Box{{r.x, r.y, r.w * share, r.h}, r.h / 2, fill, g.ink, 0.2});
+  if (!low_g || *low_g > of) return;
+  const double x = r.x + r.w * *low_g / of;
+  sheet.shapes.push_back(Polyline{{{x, r.y - 0.8}, {x, r.bottom() + 0.8}}, 0.4, g.ink, 0});
+}
+
+void draw_reading(Sheet& sheet, const ShelfView& shelf) {
+  Rect area = sheet.view.layout.lower;
+  panel(sheet, area);
+  head(sheet, slice(area, std::min(26.0, area.h * 0.27)), shelf);
+  if (!shelf.asks.empty()) harm(sheet, slice(area, 10), shelf);
+  if (shelf.range) {
+    wants(sheet, slice(area, 7), shelf);
+    range(sheet, slice(area, std::min(24.0, area.h * 0.4)), shelf);
+  }
+  const Rect three = slice(area, 12);
+  figures(sheet, three, shelf);
+  const auto below = foot(shelf, area);
+  if (!below.empty()) rule(sheet, three);
+  labels(sheet, area, plain(sheet.theme), below, Anchor::left);
+  for (const bench::Pad& at : sheet.view.layout.pads)
+    for (const ReadingView::Batch& batch : shelf.reading.batches)
+      if (batch.pad == at.id) batch_pad(sheet, at, batch);
+}
+
+namespace {
+
+std::string jar_words(const session::Jar& jar, int utc_offset_min) {
+  const auto day = words::days_of(jar.of.on);
+  const std::string on =
+      day ? words::date(*day * session::a_day_ms, 0) : words::date(jar.at, utc_offset_min);
+  const std::string grams = grams_number(jar.of.g);
+  std::string said = say(Say::jar_said, {on, grams});
+  if (jar.of.price && *jar.of.price > 0)
+    said = say(Say::jar_said_price, {on, grams, money_words(*jar.of.price, jar.of.currency)});
+  else if (jar.of.price)
+    said = say(Say::jar_said_gift, {on, grams});
+  return jar.of.lot.empty() ? said : say(Say::jar_said_lot, {said, jar.of.lot});
+}
+
+std::vector<Label> jars_told(const ShelfView& shelf, int utc_offset_min) {
+  constexpr std::size_t most = 5;
+  std::vector<Label> out;
+  if (shelf.notice.error)
+    out.push_back({words::message(*shelf.notice.error), clean_bold, false, 3});
+  if (shelf.stock.left)
+    out.push_back(
+        {say(Say::card_left, {grams_number(std::max(0.0, shelf.stock.left->g))}), clean_bold});
+  if (shelf.jars.weighed)
+    out.push_back({say(Say::jar_weighed, {words::date(shelf.jars.weighed->at, utc_offset_min),
+                                          grams_number(shelf.jars.weighed->g)}),
+                   small});
+  for (std::size_t i = 0; i < std::min(most, shelf.jars.jars.size()); ++i)
+    out.push_back({jar_words(shelf.jars.jars[i], utc_offset_min), small});
+  if (shelf.jars.jars.empty() && !shelf.jars.weighed)
+    out.push_back({say(Say::jar_none), clean_letters, true, 1});
+  out.push_back({say(Say::jar_note), small, true, 3});
+  return out;
+}
+
+void jar_pad(Sheet& sheet, const bench::Pad& at, const ShelfView& shelf) {
+  const Ground g = plain(sheet.theme);
+  const session::Bought& jar = shelf.jars.jar;
+  if (at.id.kind == ShelfPad::jar_g)
+    pad(sheet, at, g,
+        {{jar.g > 0 ? say(Say::jar_grams, {grams_number(jar.g)}) : say(Say::jar_grams_none),
+          clean_bold, false, 1},
+         {say(Say::jar_grams_what), small, true, 1}});
+  if (at.id.kind == ShelfPad::jar_price)
+    pad(sheet, at, g,
+        {{!jar.price       ? say(Say::jar_price_none)
+          : *jar.price > 0 ? money_words(*jar.price, jar.currency)
+                           : say(Say::jar_gift),
+          clean_bold, false, 1},
+         {say(Say::jar_price_what), small, true, 1}});
+  if (at.id.kind == ShelfPad::jar_in)
+    pad(sheet, at, dark(sheet.theme), {{say(Say::jar_in), clean_bold}});
+  if (at.id.kind == ShelfPad::jar_back) pad(sheet, at, g, {{say(Say::jar_back), small, false, 2}});
+  if (at.id.kind == ShelfPad::left_g) pad(sheet, at, g, {{say(Say::jar_weigh), small, false, 2}});
+}
+
+}
+
+void draw_jars(Sheet& sheet, const ShelfView& shelf) {
+  const Rect& area = sheet.view.layout.lower;
+  panel(sheet, area);
+  labels(sheet, inset(area, 1.5), plain(sheet.theme), jars_told(shelf, sheet.view.utc_offset_min),
+         Anchor::left);
+  for (const bench::Pad& at : sheet.view.layout.pads) jar_pad(sheet, at, shelf);
+}
+
+}

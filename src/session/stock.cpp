@@ -1,0 +1,108 @@
+#include "session/stock.hpp"
+
+#include "words/calendar.hpp"
+
+#include <algorithm>
+#include <numeric>
+
+namespace session {
+
+namespace {
+
+constexpr std::int64_t minute_ms = 60000;
+constexpr std::int64_t minutes_a_day = a_day_ms / minute_ms;
+
+std::int64_t day_of(const Jar& jar) {
+  return words::days_of(jar.of.on).value_or(jar.at / a_day_ms);
+}
+
+double grams(std::int64_t ug) { return static_cast<double>(ug) * 1e-6; }
+
+double used_from(const Uses& uses, std::int64_t minute) {
+  std::int64_t ug = 0;
+  for (auto use = uses.lower_bound(minute); use != uses.end(); ++use) ug += use->second;
+  return grams(ug);
+}
+
+double largest_jar(const Stock& stock) {
+  double g = 0;
+  for (const Jar& jar : stock.jars) g = std::max(g, jar.of.g);
+  return g;
+}
+
+template <class Counts>
+double bought(const Stock& stock, Counts counts) {
+  double g = 0;
+  for (const Jar& jar : stock.jars)
+    if (counts(jar)) g += jar.of.g;
+  return g;
+}
+
+Remaining since_weighed(const Stock& stock, const Uses& uses) {
+  const Stock::Weighing& last = *stock.weighed;
+  const std::int64_t day = last.at / a_day_ms;
+  const double there = last.g + bought(stock, [&](const Jar& jar) {
+                         const std::int64_t of = day_of(jar);
+                         return of > day || (of == day && jar.at > last.at);
+                       });
+  return {there - used_from(uses, use_minute(last.at) + 1), std::max(there, largest_jar(stock))};
+}
+
+}
+
+std::int64_t use_minute(std::int64_t at) { return at / minute_ms; }
+
+std::optional<Remaining> left_of(const Card& card, const Stock& stock, const Uses& uses) {
+  const std::int64_t made = words::days_of(card.made_on).value_or(0);
+  const bool is_made = card.made_g > 0;
+  if (stock.weighed && !(is_made && made > stock.weighed->at / a_day_ms))
+    return since_weighed(stock, uses);
+  std::int64_t from = made;
+  if (!is_made) {
+    if (stock.jars.empty()) return std::nullopt;
+    from = day_of(*std::min_element(stock.jars.begin(), stock.jars.end(),
+                                    [](auto& a, auto& b) { return day_of(a) < day_of(b); }));
+  }
+  const double there =
+      card.made_g + bought(stock, [&](const Jar& jar) { return day_of(jar) >= from; });
+  return Remaining{there - used_from(uses, from * minutes_a_day), there};
+}
+
+std::optional<double> pace(const Uses& uses, std::int64_t now_ms) {
+  constexpr std::int64_t most_days = 90, least_days = 28;
+  const std::int64_t now = use_minute(now_ms);
+  const auto first = uses.lower_bound(now - most_days * minutes_a_day);
+  double g = 0;
+  for (auto use = first; use != uses.end() && use->first <= now; ++use) g += grams(use->second);
+  if (!(g > 0)) return std::nullopt;
+  const std::int64_t minutes =
+      std::clamp(now - uses.begin()->first, least_days * minutes_a_day, most_days * minutes_a_day);
+  return g * static_cast<double>(minutes_a_day) / static_cast<double>(minutes);
+}
+
+std::optional<double> days_left(const Remaining& left, const Uses& uses, std::int64_t now_ms) {
+  const auto a_day = pace(uses, now_ms);
+  return a_day ? std::optional(std::max(0.0, left.g) / *a_day) : std::nullopt;
+}
+
+std::optional<double> taken_by_a_batch(const std::vector<double>& latest_first) {
+  constexpr std::size_t of = 3;
+  const auto count = std::min(of, latest_first.size());
+  if (count == 0) return std::nullopt;
+  const auto end = latest_first.begin() + static_cast<std::ptrdiff_t>(count);
+  return std::accumulate(latest_first.begin(), end, 0.0) / static_cast<double>(count);
+}
+
+std::vector<ToBuy> to_buy(const std::vector<Wanted>& wanted,
+                          const std::map<std::string, double>& left_g) {
+  std::map<std::string, double> sums;
+  for (const Wanted& want : wanted) sums[want.card] += want.g;
+  std::vector<ToBuy> out;
+  for (const auto& [card, g] : sums) {
+    const auto left = left_g.find(card);
+    if (left != left_g.end() && left->second < g) out.push_back({card, g, left->second});
+  }
+  return out;
+}
+
+}

@@ -1,0 +1,154 @@
+// The board of Pans: other batches, pages of pans, the drying curve, and why paint cracked.
+#include "bench/pans.hpp"
+#include "hands.hpp"
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+constexpr double hour = 3600, day = 24 * hour;
+
+// Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
+void gather(Hands& h) {
+  h.begin();
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("9");
+  for (const char* pad : {"pass", "pass", "pass", "gather", "pans"}) h.tap(pad);
+}
+
+PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }
+
+}
+
+TEST_CASE("several batches at once: what waits first, two on a page, and what each waits for") {
+  using Other = PansView::Other;
+  Hands h;
+  std::vector<std::string> batches;
+  for (int i = 0; i < 4; ++i) {
+    h.tap("plan");
+    gather(h);
+    batches.push_back(h.b.batch);
+    if (i < 2) h.tap("new_pan");
+  }
+  h.tap("pour_all");
+  h.b.pans.batch.clear();
+  h.tap("plan");
+  h.tap("pans");
+  REQUIRE(shown(h).others.size() == 2);
+  CHECK(shown(h).more_others == 1);
+  CHECK(shown(h).others[0].pad.arg == batches[2]); // a jar waits now, a layer later
+  CHECK(shown(h).others[0].what == Other::in_jar);
+  CHECK(shown(h).others[0].mL > 5);
+  CHECK(shown(h).others[1].pad.arg == batches[1]);
+  CHECK(shown(h).others[1].what == Other::layer_later);
+  CHECK(shown(h).others[1].hours > 4);
+  CHECK(shown(h).others[1].pans.size() == 1);
+  h.tap("more_batches");
+  REQUIRE(shown(h).others.size() == 1);
+  CHECK(shown(h).others[0].pad.arg == batches[0]);
+  CHECK(shown(h).others[0].what == Other::layer_later);
+  h.wait(3 * day);
+  CHECK(shown(h).others[0].what == Other::layer_now);
+  CHECK(shown(h).others[0].layer == 2);
+  h.tap("more_batches"); // round
+  CHECK(shown(h).others.size() == 2);
+  h.tap("more_batches");
+  h.tap("other_batch " + batches[0]);
+  CHECK(shown(h).batch == batches[0]);
+  CHECK(shown(h).others[0].pad.arg != batches[0]);
+}
+
+TEST_CASE(
+    "pans over more than a page: the last place turns it, and a pan just poured is in sight") {
+  for (const Display& display : {Display{}, Display{{136, 218}, Hand::left}}) {
+    Hands h(display);
+    gather(h);
+    const int a_page = display.upright() ? 10 : 6;
+    for (int i = 0; i < a_page; ++i) {
+      h.tap("new_pan");
+      h.tap("pour_g");
+      h.type("1");
+      CHECK_FALSE(h.shows("more_pans"));
+    }
+    h.tap("new_pan");
+    CHECK(h.shows("more_pans"));
+    CHECK(h.shows("pan " + std::to_string(a_page + 1)));
+    CHECK_FALSE(h.shows("pan 1"));
+    h.tap("more_pans");
+    CHECK(h.shows("pan 1"));
+    h.tap("more_pans");
+    h.tap("undo"); // the last page is gone with it
+    CHECK(h.shows("pan 1"));
+    CHECK_FALSE(h.shows("more_pans"));
+  }
+}
+
+TEST_CASE("the chosen pan's curve: from the last weighing on, with the time for the next layer") {
+  Hands h;
+  gather(h);
+  CHECK(shown(h).curve.pan == 0);
+  h.tap("new_pan");
+  h.tap("new_pan");
+  const auto curve = [&] { return shown(h).curve; };
+  CHECK(curve().pan == 2);
+  CHECK(curve().layer == 2);
+  REQUIRE(curve().ready_h);
+  REQUIRE(curve().ahead.size() > 10);
+  CHECK(curve().ahead.front().hours == 0);
+  CHECK(curve().ahead.back().g < 0.5 * curve().ahead.front().g);
+  h.tap("pan 1");
+  CHECK(curve().pan == 1);
+  h.tap("weigh_pan");
+  h.type("4.8");
+  h.wait(10 * hour);
+  h.tap("weigh_pan");
+  h.type("4.3");
+  CHECK(shown(h).weighings.size() == 2);
+  CHECK(curve().ahead.front().g == doctest::Approx(4.3));
+  CHECK(curve().ahead.front().low_g == doctest::Approx(4.3));
+  CHECK(curve().ahead.back().low_g < curve().ahead.back().high_g);
+  CHECK(curve().to_h > curve().now_h);
+  h.wait(30 * day);
+  CHECK(curve().ahead.back().hours == doctest::Approx(curve().to_h));
+  CHECK(curve().ahead.back().g > 3); // no more than its water
+}
+
+TEST_CASE("how deep the pan is decides how deep a layer lies, and how long it dries") {
+  Hands h;
+  const auto gathered = [&](const char* depth) {
+    h.tap("shelf");
+    h.tap("kind_of pan");
+    h.tap("card half_pan");
+    h.tap("fact depth_mm");
+    h.type(depth);
+    h.tap("card_done");
+    h.tap("plan");
+    gather(h);
+    h.tap("new_pan");
+    return shown(h);
+  };
+  const PansView shallow = gathered("5"), deep = gathered("12");
+  CHECK(shallow.depth_known);
+  CHECK(shallow.layer_mm == doctest::Approx(5)); // to the brim
+  CHECK(deep.layer_mm == doctest::Approx(12));
+  CHECK(deep.next.low_h > 1.5 * shallow.next.low_h);
+}
+
+TEST_CASE("cracked: the likely causes in order, what is seen here first") {
+  using paint::CrackCause;
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(3 * day);
+  h.tap("judge");
+  CHECK(shown(h).causes.empty());
+  h.tap("became cracked");
+  REQUIRE(shown(h).causes.size() == 4);
+  CHECK(shown(h).causes[0] == paint::LikelyCause{CrackCause::too_hard, true}); // no honey in it
+  CHECK(shown(h).causes[1].cause == CrackCause::deep_layer);
+  h.tap("became cracked"); // taken back
+  CHECK(shown(h).causes.empty());
+}

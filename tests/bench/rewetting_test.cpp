@@ -1,0 +1,152 @@
+// What dry paint teaches of honey, glycerin and gum: said on the pigment's card and in Plan.
+#include "bench/choices.hpp"
+#include "bench/learning.hpp"
+#include "bench/rewetting.hpp"
+#include "hands.hpp"
+#include "session/amounts.hpp"
+
+using namespace bench;
+using doctest::Approx;
+using hands::Hands;
+using session::Became;
+
+namespace {
+
+void study_all(Hands& h) {
+  for (int i = 0; wants_to_study(h.b) && i < 100; ++i) step(h.b, Study{}, h.now());
+  h.give(Tick{});
+}
+
+// 12 g of cobalt blue in so much of that binder, poured, and judged three days later.
+std::string batch_that_became(Hands& h, const std::string& as, const std::string& binder = "gum_12",
+                              const char* g = "9") {
+  h.tap("plan");
+  h.tap("pigment pb28");
+  h.tap("binder " + binder);
+  h.tap("weigh");
+  h.type("12");
+  h.tap("begin");
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add " + binder);
+  h.type(g);
+  for (const char* pad : {"pass", "pass", "pass", "gather", "pans", "pour_all"}) h.tap(pad);
+  h.wait(3 * 24 * 3600);
+  h.tap("judge");
+  h.tap("became " + as);
+  study_all(h);
+  return h.b.batch;
+}
+
+PlanView planned_with(Hands& h, const std::string& binder) {
+  h.tap("plan");
+  h.tap("pigment pb28");
+  h.tap("binder " + binder);
+  h.tap("weigh");
+  h.type("12");
+  return std::get<PlanView>(view(h.b, h.now()).screen);
+}
+
+SoftWanted of_card(Hands& h) { return soft_wanted(h.b, *shelf_card(h.b, "pb28")); }
+
+}
+
+TEST_CASE("paint that would not re-wet: so many drops of honey more, and those are enough") {
+  Hands h;
+  CHECK_FALSE(planned_with(h, "gum_12").last_time);
+  h.tap("plan");
+  h.tap("pigment pb28"); // off again
+  batch_that_became(h, "wont_rewet");
+  const PlanView plan = planned_with(h, "gum_12");
+  REQUIRE(plan.last_time);
+  const LastTime& last = *plan.last_time;
+  CHECK(last.as == Became::wont_rewet);
+  CHECK_FALSE(last.enough);
+  CHECK(last.g > 0.1);
+  const session::Card& honey = *shelf_of(h.b, session::CardKind::honey).front();
+  CHECK(last.card == honey.name);
+  // Put in, the paint stands where paint of its class is soft enough.
+  const auto parts = session::material_of(*shelf_card(h.b, "gum_12"))->parts;
+  paint::Wet dry{.gum_g = plan.planned->binder_g * parts.gum};
+  dry.honey_g = last.g * session::material_of(honey)->parts.honey;
+  const double index = *paint::tack_index(dry, {h.b.plan.celsius, h.b.plan.humidity});
+  CHECK(index > 0.25);
+  CHECK(index < caution_mark(paint::TackMark{}));
+}
+
+TEST_CASE("the word taken back, another after it, or the batch discarded: nothing is asked for") {
+  Hands h;
+  const std::string batch = batch_that_became(h, "wont_rewet");
+  REQUIRE(h.b.rewetting.of.count(batch) == 1);
+  h.tap("became wont_rewet"); // taken back
+  study_all(h);
+  CHECK(h.b.rewetting.of.empty());
+  h.tap("became wont_rewet");
+  h.tap("became good");
+  study_all(h);
+  CHECK(h.b.rewetting.of.at(batch).as == Became::good);
+  CHECK_FALSE(planned_with(h, "gum_12").last_time);
+  h.tap("book");
+  h.tap("batch " + batch);
+  h.tap("discard");
+  study_all(h);
+  CHECK(h.b.rewetting.of.empty());
+}
+
+TEST_CASE("a plan with honey in its binder asks for less of it, and for none where it is enough") {
+  Hands h;
+  batch_that_became(h, "wont_rewet");
+  const double plain_g = planned_with(h, "gum_12").last_time->g;
+  h.tap("plan");
+  h.tap("pigment pb28"); // off again
+  const PlanView with_honey = planned_with(h, "gum_12_honey");
+  REQUIRE(with_honey.last_time);
+  CHECK(with_honey.last_time->g < 0.7 * plain_g);
+  Planned sweet = *with_honey.planned;
+  sweet.extras.push_back({shelf_of(h.b, session::CardKind::honey).front()->id, plain_g});
+  CHECK(last_time(h.b, sweet)->enough);
+}
+
+TEST_CASE("paint that stayed tacky: how much honey at most; that rubbed off: more binder") {
+  Hands tacky;
+  batch_that_became(tacky, "sticky", "gum_12_honey");
+  const auto less = planned_with(tacky, "gum_12_honey").last_time;
+  REQUIRE(less);
+  CHECK(less->as == Became::sticky);
+  CHECK(less->card.empty());
+  CHECK_FALSE(less->enough);
+  CHECK(less->most_honey_g > 0);
+  Hands dusty;
+  batch_that_became(dusty, "rubs_off", "gum_12", "4");
+  const PlanView more = planned_with(dusty, "gum_12");
+  REQUIRE(more.last_time);
+  CHECK(more.last_time->as == Became::rubs_off);
+  CHECK((more.last_time->enough || more.last_time->card == shelf_card(dusty.b, "gum_12")->name));
+}
+
+TEST_CASE("the pigment's card: a guess, then what its own paint and its class have taught") {
+  Hands h;
+  const SoftWanted guess = of_card(h);
+  REQUIRE(guess.honey);
+  REQUIRE(guess.glycerin);
+  REQUIRE(guess.gum);
+  CHECK(guess.verdicts == 0);
+  CHECK(guess.of_class == 0);
+  CHECK_FALSE(guess.last);
+  CHECK(guess.honey->low_g < guess.honey->high_g);
+  CHECK(guess.glycerin->high_g < guess.honey->high_g); // it holds more water
+  CHECK(guess.gum->low_g < guess.gum->high_g);
+  batch_that_became(h, "wont_rewet", "gum_12_honey");
+  const SoftWanted taught = of_card(h);
+  CHECK(taught.verdicts == 1);
+  CHECK(taught.last == Became::wont_rewet);
+  CHECK(taught.honey->low_g > guess.honey->low_g);
+  h.tap("shelf");
+  h.tap("card pb28");
+  CHECK(std::get<ShelfView>(view(h.b, h.now()).screen).soft->verdicts == 1);
+  // Others of its class start where it led, those of another class do not.
+  const auto other = [&](const char* id) { return soft_wanted(h.b, *shelf_card(h.b, id)); };
+  CHECK(other("pb29").of_class + other("py43").of_class >= 1);
+  CHECK(other("pv19").of_class == 0);
+  CHECK(other("pv19").honey->low_g == Approx(guess.honey->low_g));
+}

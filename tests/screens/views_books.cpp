@@ -1,0 +1,171 @@
+// Views of the Book's comparing, finding and writing, as views.cpp makes the others.
+#include "bench/pads_book.hpp"
+#include "bench/ranges.hpp"
+#include "screens/views_pans.hpp"
+
+#include <array>
+
+namespace views {
+
+using namespace bench;
+
+namespace {
+
+BookView::Row row_of(const PadId& pad, bool chosen) {
+  BookView::Row row;
+  row.pad = pad;
+  row.name = long_name;
+  row.colour = 0x2266AA;
+  row.opened_at = 1773066720000;
+  row.progress = session::Progress::gathered;
+  row.ratio = paint::exact(12.34);
+  row.warned = true;
+  row.became = {session::Became::cracked, session::Became::wont_rewet};
+  row.chosen = chosen;
+  return row;
+}
+
+BookView list_of(const Bench& b, const View& v) {
+  BookView list;
+  list.search = b.book.search;
+  list.discarded = lists_discarded(b);
+  list.comparing = std::holds_alternative<ChoicePage>(b.book.page);
+  list.compared = long_name;
+  for (const Pad& pad : v.layout.pads)
+    if (pad.id.kind == BookPad::batch) list.rows.push_back(row_of(pad.id, list.rows.empty()));
+  return list;
+}
+
+BookView one_of(const Bench& b) {
+  BookView one;
+  session::Batch batch = batch_of_pans(3);
+  batch.entries.push_back(entry_of(99, session::Noted{"Less water, and a day more."}));
+  one.batch = std::make_shared<const session::Batch>(std::move(batch));
+  one.trail = trail();
+  one.trail.whole = true;
+  one.trail.gathered = 900;
+  one.again_of = long_name;
+  one.made_again = {long_name, long_name};
+  one.verdicts = {{3, session::Became::cracked, 12},
+                  {3, session::Became::sunken, 0},
+                  {10, session::Became::good, 0}};
+  one.note = std::get<BatchPage>(b.book.page).note;
+  one.new_name = std::get<BatchPage>(b.book.page).name;
+  one.discarded = is_discarded(b, "one");
+  return one;
+}
+
+// Felt in three batches, the last of which says most.
+PigmentStory story_of(const std::string& card) {
+  using session::Feel;
+  PigmentStory story;
+  story.card = card;
+  const auto note = [](std::uint64_t n, double flow, Feel as) {
+    return PigmentStory::Note{{"0a1b2c3d", n}, flow, as};
+  };
+  story.steps = {
+      {"", {}, 2.2, 1.1, 4.4},
+      {"one", {note(1, 1.4, Feel::too_sticky), note(2, 2.1, Feel::right)}, 2.0, 1.5, 2.7},
+      {"two", {note(3, 1.0, Feel::wont_move), note(4, 1.8, Feel::too_sticky)}, 2.1, 1.8, 2.5},
+      {"one",
+       {note(5, 2.0, Feel::right), note(6, 2.6, Feel::too_loose), note(7, 3.3, Feel::too_runny)},
+       2.15,
+       1.95,
+       2.35}};
+  story.note = story.steps[2].notes[0].line;
+  return story;
+}
+
+}
+
+void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_with_batches(mm, hand, Screen::book);
+  const auto keep = [&](const std::string& what, auto screen) {
+    View v = view_around(b);
+    v.screen = std::move(screen);
+    out.push_back({"book, " + what + on, mm, v});
+  };
+  b.book.page = RangesPage{};
+  bench::refresh_ranges(b);
+  RangesView wants = std::get<RangesView>(view(b, {}).screen);
+  for (std::size_t i = 0; i < wants.rows.size(); i += 2)
+    wants.rows[i].range.band.batches = i ? 14 : 1;
+  keep("what each wants", wants);
+  for (const char* const id : {"one", "two"}) {
+    b.index.of[id].name = long_name;
+    b.index.of[id].opened_at = 1795617120000;
+  }
+  StoryPage known{std::get<RangesPage>(b.book.page), story_of(wants.rows[0].range.card)};
+  b.book.page = known;
+  keep("how it is known", std::get<StoryView>(view(b, {}).screen));
+  known.story.was = {1.1, 3.2};
+  known.story.steps[2].notes[0].set_aside = true;
+  b.book.page = known;
+  keep("a note left out", std::get<StoryView>(view(b, {}).screen));
+  known.story.steps.clear();
+  b.book.page = known;
+  keep("never felt", std::get<StoryView>(view(b, {}).screen));
+  b.book.page = ListPage{};
+  b.book.search = "zinc";
+  keep("nothing found", list_of(b, view_around(b)));
+  b.book.search.clear();
+  b.book.page = BatchPage{"one", {}};
+  keep("judged", one_of(b));
+  b.book.page = BatchPage{"one", "less water"};
+  keep("note", one_of(b));
+  b.book.page = BatchPage{"one", {}, "Less water"};
+  keep("name", one_of(b));
+  b.book.page = BatchPage{"one", {}, ""};
+  keep("no name", one_of(b));
+  b.index.of["one"].discarded = true;
+  b.discarded = {"one"};
+  b.book.page = BatchPage{"one", {}};
+  keep("discarded", one_of(b));
+  b.book.page = ListPage{};
+  keep("some discarded", list_of(b, view_around(b)));
+  b.book.page = ListPage{true};
+  keep("those discarded", list_of(b, view_around(b)));
+  b.index.of.erase("one");
+  b.discarded.clear();
+  b.book.page = ChoicePage{{"one", {}}};
+  keep("with which", list_of(b, view_around(b)));
+}
+
+void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_with_batches(mm, hand, Screen::book);
+  b.book.page = ComparePage{{"one", {}}, "older"};
+  CompareView both;
+  both.name_a = both.name_b = long_name;
+  both.colour_a = 0x2266AA;
+  both.colour_b = 0x884422;
+  both.trail = trail();
+  both.trail.beside = both.trail.ghost;
+  both.trail.ghost.clear();
+  both.trail.marks.clear();
+  both.trail.passes.clear();
+  both.trail.now.reset();
+  both.trail.next.reset();
+  for (int i = 0; i < 4; ++i) {
+    CompareView::Row pigment;
+    pigment.name = "Cerulean blue (chromium)";
+    pigment.a = paint::exact(123.4);
+    if (i != 1) pigment.b = paint::exact(12.3);
+    pigment.differs = true;
+    both.rows.push_back(pigment);
+  }
+  for (int what = CompareView::ratio; what <= CompareView::became; ++what) {
+    CompareView::Row row;
+    row.what = static_cast<CompareView::What>(what);
+    row.a = paint::Amount{12.34, 0.0004, {}};
+    row.b = paint::Amount{11.22, 0.0004, {}};
+    row.became_a = {session::Became::cracked, session::Became::wont_rewet};
+    row.became_b = {session::Became::good};
+    row.differs = what % 2 == 0;
+    both.rows.push_back(row);
+  }
+  View v = view_around(b);
+  v.screen = both;
+  out.push_back({"two batches" + on, mm, v});
+}
+
+}

@@ -1,0 +1,84 @@
+#include "screens/views_shelf.hpp"
+
+#include "bench/card_facts.hpp"
+#include "bench/choices.hpp"
+#include "bench/pads_shelf.hpp"
+#include "screens/views_slab.hpp"
+#include "words/bench_says.hpp"
+
+namespace views {
+
+using namespace bench;
+
+void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  b.screen = Screen::shelf;
+  const auto keep = [&](const std::string& what) {
+    out.push_back({"shelf, " + what + on, mm, view(b, {})});
+  };
+  keep("list");
+  for (const char* id :
+       {"pb36", "gum_12_glycerin", "honey_11", "dropper", "teaspoon", "half_pan"}) {
+    b.shelf_page.card = *shelf_card(b, id);
+    b.shelf_page.kind = shelf_kind(b.shelf_page.card->kind());
+    keep(id);
+  }
+  std::get<ShelfView>(out.back().view.screen).notice.error =
+      words::Error{words::BenchSay::not_a_date, {"25.11.2026"}};
+  b.shelf_page.kind = ShelfKind::pigment;
+  b.shelf_page.choosing = true;
+  b.shelf_page.card = *shelf_card(b, "pr108");
+  keep("cautions");
+  b.shelf_page = {};
+  b.shelf_page.kind = ShelfKind::glass;
+  b.shelf_page.card = blank_card(ShelfKind::glass, "g");
+  keep("new glass");
+  b.number = NumberEntry{{ShelfPad::fact, "cm2"}, "", {}};
+  keep("number");
+}
+
+// A pigment of long words, known from four batches, with jars and little left.
+void add_cards_read(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  b.screen = Screen::shelf;
+  const auto keep = [&](const std::string& what) {
+    out.push_back({"shelf, " + what + on, mm, view(b, {})});
+  };
+  const auto open = [&](const char* id, CardPage page) {
+    b.shelf_page.card = *shelf_card(b, id);
+    b.shelf_page.on = page;
+  };
+  open("pw6", CardPage::reading);
+  keep("a card nobody used");
+  b.stock["pr108"].jars = {
+      {{"s", 1}, 1795617120000, {"pr108", 100, 42.5, "crowns", "L 77", "2026-11-20"}},
+      {{"s", 2}, 1795617180000, {"pr108", 50, 0.0, "crowns", "", ""}}};
+  b.stock["pr108"].weighed = session::Stock::Weighing{{"s", 3}, 1795617240000, 9.4};
+  b.stock["pb36"].jars = {{{"s", 4}, 1795617120000, {"pb36", 250}}};
+  for (int i = 0; i < 4; ++i)
+    b.index.took_ug["pr108"][{1795617120000 + i, "b" + std::to_string(i)}] = 12'000'000;
+  open("pr108", CardPage::reading);
+  keep("a card that is read");
+  auto& shown = std::get<ShelfView>(out.back().view.screen);
+  for (auto& batch : shown.reading.batches) {
+    batch.name = "Cerulean blue (chromium), 3";
+    batch.trail = trail();
+    batch.became = session::Became::wont_rewet;
+  }
+  for (const double g : {0.9, 1.0, 1.1}) shown.reading.right.push_back(g * shown.range->g);
+  shown.reading.band->batches = 12;
+  open("pr108", CardPage::jars);
+  b.shelf_page.jar = {"pr108", 123.4, 1234.5, "crowns", "L 77", "2026-11-25"};
+  keep("jars");
+  std::get<ShelfView>(out.back().view.screen).notice.error =
+      words::Error{words::BenchSay::jar_needs_currency, {}};
+  b.number = NumberEntry{{ShelfPad::jar_price, ""}, "12.5", {}};
+  keep("price of a jar");
+  b.number.reset();
+  open("pr108", CardPage::hues);
+  keep("hues");
+  open("pr108", CardPage::shades);
+  keep("shades");
+}
+
+}
