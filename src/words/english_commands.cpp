@@ -87,6 +87,19 @@ std::string_view english(CommandsSay id) {
     return "No pigment of the catalogue was felt here yet, so there is nothing to tell.";
   case Say::hear_nothing: return "Nothing was told to this studio, so nothing was changed.";
   case Say::hear_not_there: return "There is no file {0} that can be read.";
+  case Say::not_a_file: return "“{0}” is a folder, and a file is wanted.";
+  case Say::not_a_plain_file: return "“{0}” is no plain file, but a pipe or a device.";
+  case Say::not_a_studio:
+    return "“{0}” is no studio: other things lie in it, and no folder “sessions”. Name the folder "
+           "that "
+           "holds one.";
+  case Say::hear_refused: return "“{0}” was not heard. {1}";
+  case Say::hear_floored:
+    return "How much a binder's strength matters is told as if it were certain (an sd of {0}); it "
+           "is taken as {1}.";
+  case Say::hear_not_believed:
+    return "The feel notes of this studio speak against it: it is kept, and not believed as long "
+           "as they do.";
   case Say::hear_done: return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
   case Say::hear_forgotten: return "What was told counts no more.";
   case Say::range_told: return "as another studio told";
@@ -129,10 +142,13 @@ std::string_view english(CommandsSay id) {
   case Say::script_no_such_line: return "“{0}” is nothing a script can say.";
   case Say::script_no_such_pad: return "There is no pad “{0}”.";
   case Say::script_pad_not_there: return "The pad “{0}” is not there now. There are: {1}.";
-  case Say::script_number_range: return "{0} is not between {1} and {2}.";
+  case Say::script_number_range: return "{0} is not between {1} and {2}{3}.";
   case Say::script_display:
     return "A display looks like 218x136 (mm, 50 to 1000 each), then left or right.";
   case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
+  case Say::script_refused: return "{0} does not go in: {1}";
+  case Say::script_nothing_down:
+    return "No finger is down: “down PAD” comes before “slide” and “up”.";
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
   case Say::script_write:
     return "Fields to write in are name, search, note, batch_name; on a card card_name, card_lot, "

@@ -87,6 +87,8 @@ std::string_view english(PaintSay id) {
   case Say::told_too_large: return "What another studio told has at most {0} bytes; this is more.";
   case Say::told_not_json:
     return "This is not what another studio tells: it cannot be read at all.";
+  case Say::told_field_twice:
+    return "What the other studio tells has “{0}” twice, and nobody can know which is meant.";
   case Say::told_format: return "This is a file, but not what another studio tells.";
   case Say::told_version:
     return "What the other studio tells is of version {0}: this program reads version 1.";

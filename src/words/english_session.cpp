@@ -26,6 +26,12 @@ std::string_view english(SessionSay id) {
   case Say::line_without_check: return "the check value at the end is missing";
   case Say::line_blank: return "an empty line, which says nothing: “mend” makes a copy without it";
   case Say::line_not_joined: return "the line that belongs before this one is not there";
+  case Say::line_doubled:
+    return "line {0} once more, to the last byte: it counts once, and “mend” makes a copy without "
+           "the second";
+  case Say::line_moved:
+    return "it belongs behind line {0}: lines were moved, or others put between them. It counts, "
+           "and “mend” makes a copy in the right order";
   case Say::line_number_twice: return "another line bears the number {0} already: that one counts";
   case Say::line_torn: return "the last entry was not finished";
   case Say::line_no_beginning:
@@ -45,6 +51,12 @@ std::string_view english(SessionSay id) {
            "never goes back: amounts count, times around it are not sure";
   case Say::text_not_utf8: return "That text is not readable (not UTF-8): please type it again.";
   case Say::file_without_beginning: return "the file does not start with “began”";
+  case Say::file_empty:
+    return "nothing stands in it, not even the first line: the power went as it was begun, or it "
+           "was emptied";
+  case Say::file_has_bom:
+    return "some program has put a byte order mark before the first line: all lines count, and "
+           "“mend” makes a copy without it";
   case Say::file_of_other_format: return "this is not a session file of ours";
   case Say::file_of_two_sessions:
     return "session {0} begins here inside another, and is not read. Put it into a file of its own";

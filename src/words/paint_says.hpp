@@ -124,6 +124,7 @@ enum class PaintSay {
   care_no_draught,
   // amounts
   amount_grams,
+  told_field_twice, // 0: field
 };
 
 constexpr Table table_of(PaintSay) { return Table::paint; }

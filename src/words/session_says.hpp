@@ -148,6 +148,11 @@ enum class SessionSay {
   // what is handed on
   sheet_pan, // 0: number, 1: verdict
   batch_of_newer_format,
+  // more of a session file
+  line_doubled, // 0: line of the file that is the same
+  line_moved,   // 0: line of the file that it follows from
+  file_empty,
+  file_has_bom,
 };
 
 constexpr Table table_of(SessionSay) { return Table::session; }

@@ -118,8 +118,9 @@ LearnPriors priors_told(const ToldRange& told) {
     priors.theta[i] = of_hands(told.hand[i], priors.theta[i]);
   priors.alpha = {told.class_offset.centre,
                   std::sqrt(doubled * common_variance(told) + hands_apart * hands_apart)};
-  priors.strength = {told.strength.centre,
-                     std::min(std::sqrt(doubted_variance(told.strength)), priors.strength.sd)};
+  const NormalPrior strength{told.strength.centre, std::max(told.strength.sd, least_strength_sd)};
+  priors.strength = {strength.centre,
+                     std::min(std::sqrt(doubted_variance(strength)), priors.strength.sd)};
   return priors;
 }
 

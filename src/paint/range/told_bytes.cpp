@@ -71,6 +71,24 @@ private:
   const Json none_ = Json::array();
 };
 
+// The library takes the last of two fields of one name, and a NUL for the end.
+words::Result<Json> parsed(std::string_view bytes) {
+  std::vector<std::set<std::string>> open;
+  std::optional<std::string> twice;
+  const auto look = [&](int, Json::parse_event_t at, const Json& is) {
+    if (at == Json::parse_event_t::object_start) open.emplace_back();
+    if (at == Json::parse_event_t::object_end) open.pop_back();
+    if (at == Json::parse_event_t::key && !open.back().insert(is.get<std::string>()).second)
+      twice = is.get<std::string>();
+    return true;
+  };
+  Json object = Json::parse(bytes, look, false);
+  if (bytes.find('\0') != std::string_view::npos || object.is_discarded())
+    return words::failure(Say::told_not_json);
+  if (twice) return words::failure(Say::told_field_twice, {*twice});
+  return object;
+}
+
 std::optional<words::Error> fault_of_kind(const Json& object) {
   if (!object.is_object()) return words::Error{Say::told_not_json, {}};
   const auto kind = object.find("format");
@@ -148,7 +166,9 @@ std::string bytes_of(const ToldRange& told) {
 words::Result<ToldRange> told_from(std::string_view bytes) {
   if (bytes.size() > most_told_bytes)
     return words::failure(Say::told_too_large, {std::to_string(most_told_bytes)});
-  const Json object = Json::parse(bytes, nullptr, false);
+  const auto whole = parsed(bytes);
+  if (!whole) return tl::make_unexpected(whole.error());
+  const Json& object = *whole;
   if (const auto fault = fault_of_kind(object)) return tl::make_unexpected(*fault);
   Reader in(object);
   ToldRange told;

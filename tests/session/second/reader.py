@@ -457,14 +457,16 @@ def bound(runs, by_seal, known):
 
 def read_file(name, data):
     """The lines that are believed, and the damage: (line from 1, byte, whether it is ordinary)."""
-    *whole, tail = data.split(b"\n")
-    raws, at = [], 0
+    damage, raws, at = [], [], 0
+    if data.startswith(b"\xef\xbb\xbf"):
+        damage, at = [(1, 0, False)], 3
+    *whole, tail = data[at:].split(b"\n")
     for number_of, text in enumerate(whole, 1):
         raws.append(Raw(number_of, at, text))
         at += len(text) + 1
     own, began, seed = whose(name, raws)
     newer = began is not None and began["version"] > NEWEST
-    damage, runs, before = [], [], 0
+    runs, before = [], 0
 
     def say(raw):
         damage.append((raw.number, raw.at, False))
