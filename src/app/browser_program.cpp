@@ -1,5 +1,6 @@
 #include "app/browser_program.hpp"
 
+#include "app/told.hpp"
 #include "app/frame.hpp"
 #include "app/loop.hpp"
 #include "bench/record.hpp"
@@ -10,6 +11,8 @@
 #include "window/browser.hpp"
 #include "words/app_says.hpp"
 #include "words/studio_says.hpp"
+
+#include <emscripten/emscripten.h>
 
 #include <algorithm>
 
@@ -65,6 +68,7 @@ struct Everything {
   window::Sound sound;
   commands::EffectRunner runner;
   Loop loop;
+  std::string told_last = {};
 
   Everything(window::Window opened, double px_per_mm, const bench::Now& now)
       : window(std::move(opened)),
@@ -82,8 +86,26 @@ struct Everything {
 
   void render() {
     const bench::Now now = commands::real_now();
+    const auto drawn = loop.drawn();
     loop.render(now);
+    if (loop.drawn() > drawn) tell(now);
     if (loop.drawn() > 0) window::show_canvas(!runner.bench().loaded);
+    call_again(now);
+  }
+
+  void tell(const bench::Now& now) {
+    const bench::Bench& bench = runner.bench();
+    const bool open = bench.folded && bench.folded->progress == session::Progress::open;
+    std::string shown = told(bench::view(bench, now), open, loop.px_per_mm());
+    if (shown == told_last) return;
+    window::tell(shown);
+    told_last = std::move(shown);
+  }
+
+  void look() {
+    const bench::Now now = commands::real_now();
+    runner.look_soon(now);
+    loop.process_input(window.wait(0), now);
     call_again(now);
   }
 
@@ -94,6 +116,8 @@ struct Everything {
                        : std::nullopt);
   }
 };
+
+std::unique_ptr<Everything> all; // the page outlives main()
 
 bool give_up(const words::Error& error) {
   window::give_up(words::message(error));
@@ -107,11 +131,15 @@ bool begin_in_browser() {
   if (!window) return give_up({Say::window_not_opened, {window.error()}});
   const double px_per_mm = window->px_per_mm().value_or(usual_px_per_mm);
   if (const auto faces = screens::load_faces(px_per_mm); !faces) return give_up(faces.error());
-  static std::unique_ptr<Everything> all; // the page outlives main()
   all = std::make_unique<Everything>(*std::move(window), px_per_mm, commands::real_now());
   window::take_turns({[] { all->process_input(); }, [] { all->render(); }});
   all->process_input();
   return true;
 }
 
+}
+
+// The page has put files into the store.
+extern "C" EMSCRIPTEN_KEEPALIVE void slabside_look() {
+  if (app::all) app::all->look();
 }

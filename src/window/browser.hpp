@@ -21,6 +21,9 @@ void hear_in(std::optional<double> seconds); // at the latest; the last word cou
 // cannot see the canvas is told (WAI-ARIA 1.2, aria-busy).
 void show_canvas(bool busy);
 
+// What a frame shows, as JSON, for the page's own buttons and text; the page asks nothing of it.
+void tell(const std::string& shown);
+
 // An end with words instead of the canvas. Nothing is called any more.
 void give_up(const std::string& sentence);
 
