@@ -60,7 +60,10 @@ Slabside.pads = {
       if (place.children[i] !== button) place.insertBefore(button, place.children[i] ?? null);
     });
     pads.tell('beside', shown.words);
-    if (shown.counted !== pads.shown?.counted) document.getElementById('counted').textContent = shown.counted;
+    // The second drop reads like the first one; the sums on the pads tell that there was one.
+    const names = (told) => told?.pads.map((pad) => pad.name).join('\n');
+    if (shown.counted !== pads.shown?.counted || names(shown) !== names(pads.shown))
+      document.getElementById('counted').textContent = shown.counted;
     document.body.classList.toggle('night', shown.night);
     pads.shown = shown;
   },

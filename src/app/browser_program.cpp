@@ -3,6 +3,7 @@
 #include "app/told.hpp"
 #include "app/frame.hpp"
 #include "app/loop.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "bench/record.hpp"
 #include "commands/clock.hpp"
 #include "disk/browser.hpp"
@@ -44,10 +45,18 @@ words::Result<void> keep_tablet(const std::string& text) {
   return {};
 }
 
+// The first time as the tablet is set for everything.
+std::optional<std::string> kept_tablet() {
+  if (auto kept = disk::small_text(tablet_name)) return kept;
+  bench::Tablet first;
+  first.motion = !window::prefers_less_motion();
+  return bench::written(first);
+}
+
 commands::Storage in_the_browser(std::function<void()> wake) {
   commands::Storage storage;
   storage.home = disk::open_browser_disk(std::move(wake));
-  storage.tablet = [] { return disk::small_text(tablet_name); };
+  storage.tablet = kept_tablet;
   storage.keep_tablet = keep_tablet;
   return storage;
 }
@@ -76,6 +85,7 @@ struct Everything {
                in_the_browser, now),
         loop(window, sound, runner, {}, px_per_mm) {
     loop.begin(now);
+    if (window::prefers_dark()) runner.feed(bench::Tap{{bench::TopBarPad::night, ""}}, now);
   }
 
   void process_input() {

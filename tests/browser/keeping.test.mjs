@@ -28,8 +28,11 @@ async function open_keeping(glass) {
   await glass.said_at('#kept-how', (words) => words !== '');
 }
 async function hand_on(glass) {
-  const before = await glass.page.evaluate(() => window.slabsidePacks.length);
-  await glass.page.evaluate(() => document.getElementById('pack-out').click());
+  const before = await glass.page.evaluate(() => {
+    document.getElementById('pack-said').textContent = '';
+    document.getElementById('pack-out').click();
+    return window.slabsidePacks.length;
+  });
   await glass.said_at('#pack-said', (words) => words !== '');
   const [name, bytes] = await glass.page.evaluate(async (at) => {
     const file = window.slabsidePacks[at];

@@ -48,11 +48,12 @@ test('in a second tab it is said where the first one is, and it goes on there wh
   await says(second, say('other_tab'));
   assert.equal(await is_ready(second), false);
   assert.equal(await is_ready(first), true);
+  await second.bringToFront(); // what is not in sight draws nothing
   await press_again(second);
   await patiently(second.waitForSelector('body.ready canvas[aria-busy=false]'), 'the second tab does not start');
   await says(first, say('goes_on_elsewhere'));
   assert.equal(await is_ready(first), false);
-  // And back, by one press.
+  await first.bringToFront(); // and back, by one press
   await press_again(first);
   await patiently(first.waitForSelector('body.ready canvas[aria-busy=false]'), 'the first tab does not come back');
   await says(second, say('goes_on_elsewhere'));
@@ -68,6 +69,7 @@ test('when the first tab is closed the second one goes on by itself', async (t) 
   await second.goto(site.url);
   await says(second, say('other_tab'));
   await glass.page.close();
+  await second.bringToFront();
   await patiently(second.waitForSelector('body.ready canvas[aria-busy=false]'), 'the second tab does not start');
   await glass.close();
 });
