@@ -241,7 +241,9 @@ struct Handle {
   void operator()(const Saved& s) const { bench.saving = {s.n, std::nullopt, s.fallback}; }
   void operator()(const SaveFailed& f) const {
     bench.saving.failure = f.reason;
-    if (f.nothing_is_safe) bench.saving.confirmed.reset();
+    if (!f.nothing_is_safe) return;
+    bench.saving.confirmed.reset();
+    say_error(bench, f.reason, now); // it stays to be read when all is saved again
   }
   void operator()(const Reading& r) const { bench.reading = r; }
   void operator()(Loaded& l) const { loaded(bench, std::move(l), now, effects); }
