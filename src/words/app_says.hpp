@@ -25,6 +25,9 @@ enum class AppSay {
   page_needs_script,
   page_stopped,        // 0: why, a sentence
   page_no_webassembly, // 0 of page_stopped
+  // a file to be opened
+  no_such_file,   // 0: what was given
+  pack_or_studio, // 0: what was given
 };
 
 constexpr Table table_of(AppSay) { return Table::app; }

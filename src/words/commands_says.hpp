@@ -134,6 +134,9 @@ enum class CommandsSay {
   batch_missing, // 0: command
   file_there,    // 0: file
   paper_made,    // 0: file
+  // the program itself, and a pack that it is to open
+  version,     // 0: of the program, 1: of the session format
+  pack_opened, // 0: folder
 };
 
 constexpr Table table_of(CommandsSay) { return Table::commands; }
