@@ -10,6 +10,7 @@
 #include "commands/show.hpp"
 #include "commands/tell.hpp"
 #include "paint/measure.hpp"
+#include "session/bytes.hpp"
 #include "studio/photos.hpp"
 #include "studio/picture.hpp"
 #include "words/commands_says.hpp"
@@ -293,6 +294,11 @@ Status run_help(const Arguments&, Io io) {
   return 0;
 }
 
+Status run_version(const Arguments&, Io io) {
+  io.out << words::say(Say::version, {SLABSIDE_VERSION, std::to_string(session::format_version)});
+  return 0;
+}
+
 struct Command {
   const char* name;
   Accepted accepted;
@@ -327,6 +333,7 @@ const Command* command_named(const std::string& name) {
       {"photo", {{"--studio", "--fallback", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
       {"help", {{}, {}, 0, 0}, run_help},
       {"--help", {{}, {}, 0, 0}, run_help},
+      {"--version", {{}, {}, 0, 0}, run_version},
   };
   for (const Command& command : commands)
     if (name == command.name) return &command;

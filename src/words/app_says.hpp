@@ -64,6 +64,9 @@ enum class AppSay {
   pad_clear,
   pad_erase,
   pad_pan, // 0: number
+  // a file to be opened
+  no_such_file,   // 0: what was given
+  pack_or_studio, // 0: what was given
 };
 
 constexpr Table table_of(AppSay) { return Table::app; }

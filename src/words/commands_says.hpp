@@ -146,6 +146,9 @@ enum class CommandsSay {
   // a script, played
   script_refused, // 0: digits, 1: why
   script_nothing_down,
+  // the program itself, and a pack that it is to open
+  version,     // 0: of the program, 1: of the session format
+  pack_opened, // 0: folder
 };
 
 constexpr Table table_of(CommandsSay) { return Table::commands; }

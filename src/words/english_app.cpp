@@ -9,6 +9,11 @@ std::string_view english(AppSay id) {
   case Say::display_kept_awake: return "a batch lies on the slab";
   case Say::option_bad_value: return "{0} cannot be “{1}”. “slabside help” shows what it can be.";
   case Say::option_missing: return "{0} is missing. “slabside help” shows what goes behind it.";
+  case Say::no_such_file:
+    return "“{0}” is neither a command nor a file that is there. “slabside help” names the "
+           "commands.";
+  case Say::pack_or_studio:
+    return "“{0}” is opened as a studio of its own: give either this file or --studio, not both.";
   case Say::window_not_opened: return "No window could be opened: {0}";
   case Say::display_lost: return "The display is gone; finishing what is being saved.";
   case Say::display_lost_unsaved: return "Entries that are not saved: {0}.{1}";

@@ -12,6 +12,9 @@ slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [-
                                  (1280x800), and in mm as it is on the real display;
                                  --as-studio takes the folder for the studio although another
                                  one, or a disk that is not in now, was there before
+slabside FILE [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
+                                 the window, on a packed studio: it is unpacked beside ~/Slabside,
+                                 the first time that it is opened
 slabside picture today|shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
                  [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
                  [--night] [--language english|pseudo]
@@ -47,9 +50,9 @@ slabside mend  [--studio DIR] --out NEWDIR
                                  a repaired copy of a studio, and what could not be had back;
                                  the studio stays as it is. Exit status 0 the copy says all that
                                  the studio did, 1 something is lost, or is wrong in the copy too
-slabside pack  [--studio DIR] --out FILE.zip
-                                 sessions and photos as one file, to be carried elsewhere
-slabside unpack FILE.zip --out NEWDIR
+slabside pack  [--studio DIR] --out FILE.slabside
+                                 sessions and photos as one file (a zip), to be carried elsewhere
+slabside unpack FILE.slabside --out NEWDIR
                                  a studio from such a file; nothing is ever written over
 slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
                                  keeps a JPEG or PNG with a batch
@@ -57,6 +60,7 @@ slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fau
                                  taps from a script, on the real bench, without a window;
                                  --watch shows them in one
 slabside help                    this
+slabside --version               which version this is, and of which session format
 
 Exit status: 0 done, 1 something is wrong, 2 the command was not understood.
 
@@ -223,11 +227,14 @@ std::string_view english(CommandsSay id) {
   case Say::mend_summary: return "{1} in “{0}”, {2}";
   case Say::pack_done: return "packed as {0}: {1}, {2} bytes";
   case Say::unpack_done: return "unpacked as {0}: {1}, {2} bytes";
+  case Say::pack_opened:
+    return "opened in “{0}”, where all that is tapped now is kept; the file stays as it is";
   case Say::pack_left_out: return "left out: {0}: no session and no photo";
   case Say::pack_fallback:
     return "not in it: what was saved in “{0}” while the studio failed. Start Slabside on it once, "
            "and pack again.";
   case Say::help: return help_text;
+  case Say::version: return "Slabside {0}\nsession format {1}\n";
   case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
   case Say::table_kept_back:
     return "{0} goes by a recipe marked as its maker’s own: add --with-recipes to hand it on.";
