@@ -67,7 +67,7 @@ void mirror(SlabCells& c, const Rect& area) {
   std::swap(c.feels[1], c.feels[3]);
 }
 
-SlabCells cells_of(const Display& display) {
+SlabCells slab_cells_of(const Display& display) {
   const Grid grid = slab_grid(display);
   SlabCells c = display.upright() ? cells_upright(grid) : cells_lying(grid);
   const double h = std::max(numbers_mm, grid.cell(0, 0).h);
@@ -137,7 +137,7 @@ void lay_out_number(const Grid& g, Layout& layout) {
 }
 
 void lay_out_slab(const Bench& bench, Layout& layout) {
-  const SlabCells c = cells_of(bench.display);
+  const SlabCells c = slab_cells_of(bench.display);
   layout.main = {c.panel.x, c.panel.y, c.panel.w, c.numbers.y - gap_mm - c.panel.y};
   layout.side = c.numbers;
   if (bench.locked) {

@@ -31,7 +31,7 @@ struct Candidate { // a `began` that fits the seal it asks for
   std::uint32_t seed = 0;
 };
 
-struct Entry { // a line as it was written
+struct WrittenLine { // a line as it was written
   Line line;
   std::size_t raw = 0;
   std::size_t run = 0;
@@ -54,7 +54,7 @@ struct Reading {
   std::vector<Candidate> candidates;
   std::optional<Candidate> began;    // the file's own
   std::optional<std::int64_t> clock; // without it: what the name says of its `at`
-  std::vector<Entry> entries;
+  std::vector<WrittenLine> entries;
   std::vector<Run> runs;
 
   void damaged(std::size_t raw, words::Error reason) {
@@ -242,9 +242,9 @@ bool same_clock(std::int64_t a, std::int64_t b) {
 
 // Of runs, that to which all others have to chain.
 std::optional<std::size_t> first_own_run(const Reading& r) {
-  for (const Entry& e : r.entries)
+  for (const WrittenLine& e : r.entries)
     if (r.began && e.raw == r.began->raw) return e.run;
-  for (const Entry& e : r.entries)
+  for (const WrittenLine& e : r.entries)
     if (!r.runs[e.run].foreign && (!r.clock || same_clock(clock_of(e.line), *r.clock)))
       return e.run;
   return std::nullopt;
@@ -277,7 +277,7 @@ void bind_by_clock(Reading& r, std::optional<std::size_t> first) {
   if (first) clock = clock_of(r.entries[r.runs[*first].entries.front()].line);
   for (Run& run : r.runs) {
     if (run.foreign || run.entries.empty()) continue;
-    const Entry& head = r.entries[run.entries.front()];
+    const WrittenLine& head = r.entries[run.entries.front()];
     if (!run.rank && clock && same_clock(clock_of(head.line), *clock)) run.rank = 1;
     if (run.rank)
       clock = clock_of(r.entries[run.entries.back()].line);
@@ -301,27 +301,27 @@ void bind_runs(Reading& r) {
 // that bear one number that counts which chains, and then the first; the same line once more, as it
 // stands, is a copy.
 void keep_lines(Reading& r) {
-  std::vector<Entry*> all, kept;
-  for (Entry& e : r.entries)
+  std::vector<WrittenLine*> all, kept;
+  for (WrittenLine& e : r.entries)
     if (r.runs[e.run].rank) all.push_back(&e);
-  const auto place = [&](const Entry* e) {
+  const auto place = [&](const WrittenLine* e) {
     const bool began = std::holds_alternative<Began>(e->line.event);
     return std::tuple(e->line.n, !began, *r.runs[e->run].rank, e->raw);
   };
   const auto in_order = [&](auto* a, auto* b) { return place(a) < place(b); };
   if (!std::is_sorted(all.begin(), all.end(), in_order))
     std::sort(all.begin(), all.end(), in_order);
-  const Entry *last = nullptr, *beginning = nullptr;
-  const Entry* numbered = nullptr;
-  for (Entry* e : all) {
+  const WrittenLine *last = nullptr, *beginning = nullptr;
+  const WrittenLine* numbered = nullptr;
+  for (WrittenLine* e : all) {
     const bool of_part = is_beginning_of_part(r.file, e->line);
-    const Entry*& same = of_part ? beginning : numbered;
+    const WrittenLine*& same = of_part ? beginning : numbered;
     if (same && (of_part || same->line.n == e->line.n)) {
       if (same->line != e->line)
         r.damaged(e->raw, {words::SessionSay::line_number_twice, {std::to_string(e->line.n)}});
       continue;
     }
-    const Entry* before = std::exchange(same, e);
+    const WrittenLine* before = std::exchange(same, e);
     if (auto odd = before ? odd_after(before->line, e->line) : std::nullopt; odd && !r.file.future)
       r.damaged(e->raw, *std::move(odd));
     if (!last || last->raw < e->raw) last = e;
@@ -329,7 +329,7 @@ void keep_lines(Reading& r) {
   }
   r.file.ended = last && std::holds_alternative<Left>(last->line.event);
   r.file.lines.reserve(kept.size());
-  for (Entry* e : kept) r.file.lines.push_back(std::move(e->line));
+  for (WrittenLine* e : kept) r.file.lines.push_back(std::move(e->line));
 }
 
 bool says_left(const File& file) {
