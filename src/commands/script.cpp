@@ -3,6 +3,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "paint/measure.hpp"
 #include "session/bytes.hpp"
 #include "words/commands_says.hpp"
@@ -137,17 +138,28 @@ Result<Action> read_type(const Words& w) {
 // The text keeps its spaces: it is what stands behind the field's name.
 Result<Action> read_write(const Words& w, std::string_view line) {
   using bench::BookPad;
-  using bench::PlanPad;
-  using bench::SharedPad;
-  using Field = std::pair<const char*, bench::PadKind>;
-  constexpr std::array fields{Field{"name", PlanPad::name}, Field{"search", SharedPad::search},
+  using bench::ShelfPad;
+  struct Field {
+    const char* name;
+    bench::PadKind pad;
+    const char* arg = "";
+  };
+  constexpr std::array fields{Field{"name", bench::PlanPad::name},
+                              Field{"search", bench::SharedPad::search},
                               Field{"note", BookPad::note_text},
-                              Field{"batch_name", BookPad::name_text}};
-  for (const auto& [name, field] : fields) {
-    if (w.size() < 2 || w[1] != name) continue;
+                              Field{"batch_name", BookPad::name_text},
+                              Field{"card_name", ShelfPad::says, "name"},
+                              Field{"card_lot", ShelfPad::says, "lot"},
+                              Field{"made_on", ShelfPad::says, "made_on"},
+                              Field{"keep_until", ShelfPad::says, "keep_until"},
+                              Field{"currency", ShelfPad::jar_says, "currency"},
+                              Field{"jar_lot", ShelfPad::jar_says, "lot"},
+                              Field{"bought_on", ShelfPad::jar_says, "on"}};
+  for (const Field& field : fields) {
+    if (w.size() < 2 || w[1] != field.name) continue;
     const std::size_t behind = line.find(w[1], line.find("write") + 5) + w[1].size();
     const std::size_t text = line.find_first_not_of(" \t", behind);
-    return Written{{field, ""},
+    return Written{{field.pad, field.arg},
                    text == std::string_view::npos ? "" : std::string(line.substr(text))};
   }
   return words::failure(Say::script_write);

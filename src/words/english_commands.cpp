@@ -65,7 +65,8 @@ A script has one thing to do in a line; # begins a line that says nothing.
   display 218x136 [right]        in mm                session c41e08d5, device a83f
   tap PAD [x10] [every 1.5]      seconds, from press to press
   type 12.5                      digits and “that's it” on the number pad
-  write name TEXT                into the field “name”, “search”, “note” or “batch_name”
+  write name TEXT                into a field: name, search, note, batch_name, card_name, card_lot,
+                                 made_on, keep_until, currency, jar_lot, bought_on
   wait 90 | wait 5m | wait 2h
   down PAD, slide, up            one touch by hand
   stop                           end without a goodbye, as if killed
@@ -134,7 +135,8 @@ std::string_view english(CommandsSay id) {
   case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
   case Say::script_write:
-    return "There are four fields to write in: name, search, note and batch_name.";
+    return "Fields to write in are name, search, note, batch_name; on a card card_name, card_lot, "
+           "made_on, keep_until; of a jar currency, jar_lot, bought_on.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::script_twice:
     return "Session {0} is in this studio already: the script was played here before. Play it into "

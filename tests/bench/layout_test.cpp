@@ -145,10 +145,23 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
       h.tap("page_on");
       check_pads(layout(h.b), mm, 12, 12);
     }
+    while (h.shows("page_back")) h.tap("page_back");
+    for (const char* const id : {"pb28", "pb29", "pw6", "py43"}) h.choose(id);
+    for (const char* const in : {"spoons", "g", "parts"}) {
+      h.tap(std::string("say_in ") + in);
+      check_pads(layout(h.b), mm, 12, 12);
+    }
     h.tap("weigh");
     check_pads(layout(h.b), mm, 12, 12);
     h.tap("leave");
-    while (h.shows("page_back")) h.tap("page_back");
+    h.tap("keep_recipe");
+    h.tap("pigment pb29");
+    h.tap("another_pigment");
+    check_pads(layout(h.b), mm, 12, 12);
+    h.tap("recipes");
+    check_pads(layout(h.b), mm, 12, 12);
+    h.tap("leave");
+    for (const char* const id : {"pb28", "pw6", "py43"}) h.choose(id);
     for (int i = 0; i < 20; ++i) {
       h.tap("plan");
       h.give(Text{{SharedPad::search, ""}, "PB28"});
@@ -214,7 +227,7 @@ void on_all_pans(Hands& h, F check) {
   check();
   while (!h.shows("more_pans") && h.shows("new_pan")) h.tap("new_pan");
   check();
-  h.tap("more_pans"); // round to the first
+  while (!h.shows("pan 1")) h.tap("more_pans"); // round to the first
   h.tap("pan 1");
   h.tap("pour_g");
   check();

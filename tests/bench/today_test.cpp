@@ -276,6 +276,7 @@ TEST_CASE("a card that runs low leads to itself, and away when it is put away") 
   CHECK(h.b.screen == Screen::shelf);
   REQUIRE(h.b.shelf_page.card);
   CHECK(h.b.shelf_page.card->id == "pb28");
+  h.tap("change");
   h.tap("put_away");
   h.tap("today");
   CHECK_FALSE(h.shows("due low pb28"));

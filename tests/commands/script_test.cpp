@@ -2,6 +2,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
 #include "commands/script.hpp"
 #include "commands/tool.hpp"
@@ -46,6 +47,10 @@ TEST_CASE("what a script can say") {
   CHECK(only<Written>("write search name").text == "name");
   CHECK(only<Written>("write note less water").field.kind == bench::BookPad::note_text);
   CHECK(only<Written>("write note less water").text == "less water");
+  CHECK(only<Written>("write card_name Pinch").field ==
+        bench::PadId{bench::ShelfPad::says, "name"});
+  CHECK(only<Written>("write bought_on 2026-10-01").field ==
+        bench::PadId{bench::ShelfPad::jar_says, "on"});
   CHECK(only<Shown>("display 136x218 right").display.upright());
   CHECK(only<Shown>("display 136x218 right").display.hand == bench::Hand::right);
   CHECK(only<Seed>("seed 4294967295").value == 4294967295u);
