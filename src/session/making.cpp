@@ -10,7 +10,7 @@ namespace session {
 
 namespace {
 
-constexpr std::int64_t minute_ms = 60000;
+constexpr std::int64_t a_minute_ms = 60000;
 
 void take(Shelf& shelf, const MakingLine& line) {
   for (const Making::Take& one : line.says.takes)
@@ -88,7 +88,7 @@ const BinderMaking::Step* begun(const BinderMaking& making, MakingStep step) {
 std::int64_t ends_at(const BinderMaking& making) {
   if (making.steps.empty()) return 0;
   const BinderMaking::Step& last = making.steps.back();
-  return last.at + std::llround(usual_minutes(last.step)) * minute_ms;
+  return last.at + std::llround(usual_minutes(last.step)) * a_minute_ms;
 }
 
 std::optional<MakingStep> next_step(const BinderMaking& making) {
