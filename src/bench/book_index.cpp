@@ -84,11 +84,11 @@ struct Read { // into the entry, line after line
   void operator()(const session::Discarded&) { to.entry.discarded = true; }
   template <words::one_of<
       session::Began, session::LaidOut, session::PutAway, session::Bought, session::StockWeighed,
-      session::Told, session::Planned, session::RoomSet, session::CautionsSeen, session::Felt,
-      session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed, session::CountLost,
-      session::Weighed, session::AsBefore, session::Found, session::PanWeighed, session::Noted,
-      session::SetAside, session::Confirmed, session::Withdrawn, session::Corrected, session::Photo,
-      session::Gone, session::ClockJumped, session::Left, session::Unknown>
+      session::Making, session::Told, session::Planned, session::RoomSet, session::CautionsSeen,
+      session::Felt, session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed,
+      session::CountLost, session::Weighed, session::AsBefore, session::Found, session::PanWeighed,
+      session::Noted, session::SetAside, session::Confirmed, session::Withdrawn, session::Corrected,
+      session::Photo, session::Gone, session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
 

@@ -64,11 +64,12 @@ struct ByHand {
   bool operator()(const Hand&) const {
     return true;
   }
-  template <words::one_of<
-      session::Began, session::LaidOut, session::PutAway, session::Bought, session::StockWeighed,
-      session::Told, session::Opened, session::Planned, session::RoomSet, session::CautionsSeen,
-      session::GoesOn, session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
-      session::Gone, session::Discarded, session::ClockJumped, session::Left, session::Unknown>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
+                          session::StockWeighed, session::Making, session::Told, session::Opened,
+                          session::Planned, session::RoomSet, session::CautionsSeen,
+                          session::GoesOn, session::SetAside, session::Withdrawn,
+                          session::Corrected, session::Photo, session::Gone, session::Discarded,
+                          session::ClockJumped, session::Left, session::Unknown>
                 Other>
   bool operator()(const Other&) const {
     return false;

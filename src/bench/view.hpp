@@ -12,6 +12,7 @@
 #include "bench/rewetting.hpp"
 #include "bench/softening.hpp"
 #include "bench/to_come.hpp"
+#include "bench/view_binder.hpp"
 #include "bench/view_pans.hpp"
 #include "bench/view_ranges.hpp"
 #include "bench/view_shelf.hpp"
@@ -222,6 +223,8 @@ struct TodayView {
     int days = 0;                      // to the last day of what is to be used up
     std::optional<double> left_g = {}; // of a card
     double of_g = 0, takes_g = 0;      // how much there was, and what a batch takes
+    session::MakingStep step = session::MakingStep::gum_in; // of binder: that runs
+    std::optional<session::MakingStep> next = {};           // that has not begun; absent: none
   };
   struct Again {
     PadId pad;
@@ -311,7 +314,7 @@ struct TabletView {
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,
-                                ShelfView, PansView, RangesView, StoryView>;
+                                ShelfView, PansView, RangesView, StoryView, BinderView>;
 
 struct View {
   Layout layout;

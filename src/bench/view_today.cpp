@@ -1,9 +1,12 @@
 #include "bench/choices.hpp"
+#include "bench/making.hpp"
 #include "bench/pads_today.hpp"
 #include "bench/stock.hpp"
 #include "bench/today.hpp"
 #include "bench/view_parts.hpp"
+#include "words/bench_says.hpp"
 #include "words/calendar.hpp"
+#include "words/say.hpp"
 
 #include <algorithm>
 
@@ -57,6 +60,16 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, Tod
     v.days = static_cast<int>(*last - words::day_number(now.wall_ms, now.utc_offset_min));
 }
 
+void add_making(const Bench& bench, const std::string& of, TodayView::Wait& v) {
+  v.kind = session::CardKind::binder;
+  const auto making = bench.makings.find(of);
+  if (making == bench.makings.end()) return;
+  const session::Card* by = card_anywhere(bench, making->second.plan.by);
+  v.name = by ? by->name : words::say(words::BenchSay::making_nameless);
+  v.step = making->second.steps.back().step;
+  v.next = session::next_step(making->second);
+}
+
 TodayView::Again again_view(const Bench& bench, const std::string& id) {
   TodayView::Again v{{TodayPad::again, id}, name_of_batch(bench, id)};
   if (const Folded batch = kept_fold(bench, id)) v.colour = session::colour_of(*batch);
@@ -73,7 +86,9 @@ TodayView today_view(const Bench& bench, const Now& now) {
   TodayView v;
   for (const Due& one : waits_of_page(bench)) {
     TodayView::Wait wait{{TodayPad::due, name_of(one)}, one};
-    if (!is_of_shelf(one))
+    if (one.what == Due::What::making)
+      add_making(bench, one.of, wait);
+    else if (!is_of_shelf(one))
       add_batch(bench, one, now, wait);
     else if (const session::Card* card = shelf_card(bench, one.of))
       add_card(bench, *card, now, wait);

@@ -129,9 +129,9 @@ struct EventWords {
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
   template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
-                          session::StockWeighed, session::Told, session::GoesOn, session::SetAside,
-                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-                          session::Discarded, session::ClockJumped, session::Left>
+                          session::StockWeighed, session::Making, session::Told, session::GoesOn,
+                          session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
+                          session::Gone, session::Discarded, session::ClockJumped, session::Left>
                 Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);

@@ -25,10 +25,10 @@ struct Changes {
     return true;
   }
   template <
-      words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned, RoomSet,
-                    CautionsSeen, Felt, GoesOn, Dot, Trouble, BottleWeighed, Weighed, AsBefore,
-                    Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected,
-                    Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
+      words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Opened, Planned,
+                    RoomSet, CautionsSeen, Felt, GoesOn, Dot, Trouble, BottleWeighed, Weighed,
+                    AsBefore, Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn,
+                    Corrected, Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
           None>
   bool operator()(const None&) const {
     return false;

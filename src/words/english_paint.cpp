@@ -25,6 +25,9 @@ std::string_view english(PaintSay id) {
   case Say::bottle_contradicts:
     return "By the count {0} g came out of the bottle, by this weight {1} g: is it a slip?";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
+  case Say::more_water_than_there_is:
+    return "{0} g of water cannot have left it: there were {1} g. Weigh again, and the empty "
+           "bottle.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
   case Say::recipe_honey:
     return "Honey {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";

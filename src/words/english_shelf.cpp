@@ -66,6 +66,8 @@ std::string_view english(ShelfSay id) {
   case Say::card_make: return "make a paint";
   case Say::card_change: return "change the card";
   case Say::card_jars: return "jars";
+  case Say::card_make_binder: return "make it";
+  case Say::card_strength: return "weigh, thin";
   case Say::card_tick: return "this is mine";
   case Say::card_colour: return "colour";
   case Say::card_to: return "back to the card";

@@ -39,12 +39,16 @@ std::string_view english(TodaySay id) {
   case Say::first_paint_what: return "choose a pigment, weigh it, begin";
   case Say::i_have: return "what I have";
   case Say::i_have_what: return "your pigments, and how much of each";
-  case Say::binder: return "my binder";
-  case Say::binder_what: return "its gum, water and honey";
+  case Say::binder: return "make binder";
+  case Say::binder_what: return "gum, water, honey, step by step";
   case Say::bank_card: return "a bank card on the glass";
   case Say::bank_card_what: return "so that every pad has its true size";
   case Say::bank_card_takes: return "1 minute";
   case Say::any_time: return "any time";
+  case Say::a_day: return "1 day";
+  case Say::making_runs: return "{0}, until {1}";
+  case Say::making_next: return "next: {0}";
+  case Say::making_done: return "done: onto the shelf with it";
   case Say::hand_left: return "drops left";
   case Say::hand_left_what: return "left hand taps";
   case Say::hand_right: return "drops right";

@@ -46,6 +46,10 @@ enum class TodaySay {
   bank_card_what,
   bank_card_takes,
   any_time,
+  a_day,
+  making_runs, // 0: step; 1: until when
+  making_next, // 0: step
+  making_done,
   hand_left,
   hand_left_what,
   hand_right,

@@ -294,7 +294,7 @@ TEST_CASE("the first day: everything on the board leads somewhere, and nothing i
   CHECK(shown(h).first_day);
   const std::vector<std::pair<const char*, Screen>> ways{{"new_paint", Screen::plan},
                                                          {"have", Screen::shelf},
-                                                         {"my_binder", Screen::shelf},
+                                                         {"my_binder", Screen::binder},
                                                          {"bank_card", Screen::tablet}};
   for (const auto& [pad, screen] : ways) {
     h.tap(pad);
