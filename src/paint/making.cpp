@@ -1,5 +1,6 @@
 #include "paint/making.hpp"
 
+#include "paint/binder.hpp"
 #include "paint/faults.hpp"
 #include "paint/tools_loss.hpp"
 #include "words/paint_says.hpp"
@@ -12,9 +13,8 @@ namespace {
 
 using Say = words::PaintSay;
 
-constexpr double most_g = 5000, most_spoons = 1000;
+constexpr double most_spoons = 1000;
 constexpr double heap_g_per_mL = 0.5, heap_relative_u = 0.3;
-constexpr double strongest = 0.55;
 
 std::optional<words::Error> fault_of_amount(double x, double most) {
   if (auto fault = fault_if_not_positive(x)) return fault;
@@ -39,7 +39,7 @@ double sum_of(const Recipe& r) {
 }
 
 words::Result<Recipe> scaled_to_gum(const Recipe& recipe, double gum_g) {
-  if (auto fault = fault_of_amount(gum_g, most_g)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_of_amount(gum_g, most_binder_g)) return tl::make_unexpected(*fault);
   if (!(recipe.gum > 0)) return words::failure(Say::empty_recipe);
   return times(recipe, gum_g / recipe.gum);
 }
@@ -50,7 +50,7 @@ words::Result<Amount> gum_in_spoons(double spoons, double spoon_mL) {
   if (auto fault = fault_of_amount(spoons, most_spoons)) return tl::make_unexpected(*fault);
   if (auto fault = fault_if_not_positive(spoon_mL)) return tl::make_unexpected(*fault);
   const double g = spoons * spoon_mL * heap_g_per_mL;
-  if (auto fault = fault_of_amount(g, most_g)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_of_amount(g, most_binder_g)) return tl::make_unexpected(*fault);
   Amount out = exact(g);
   out.variance = heap_relative_u * g * heap_relative_u * g;
   return out;
@@ -71,9 +71,9 @@ words::Result<Mix> alligation(double weaker, double stronger, double wanted) {
 }
 
 words::Result<PutIn> to_strength(const Recipe& binder, double grams, double wanted) {
-  if (auto fault = fault_of_amount(grams, most_g)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_of_amount(grams, most_binder_g)) return tl::make_unexpected(*fault);
   if (auto fault = fault_if_no_share(wanted)) return tl::make_unexpected(*fault);
-  if (!(wanted > 0 && wanted <= strongest)) return tl::make_unexpected(out_of_reach(wanted));
+  if (!(wanted > 0 && wanted <= strongest_binder)) return tl::make_unexpected(out_of_reach(wanted));
   const double now = strength_of(binder);
   if (wanted <= now) {
     const auto mix = alligation(0, now, wanted);
