@@ -115,7 +115,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     }
   }
   SlabView bad = slab_of(b);
-  bad.undo = {session::Gathered{}, "", false, false, 12};
+  bad.undo = {session::Gathered{}, "", false, 12};
   bad.save_failure =
       words::Error{words::SessionSay::did_added, {"no space is left", "on the device"}};
   bad.dust = true;

@@ -142,7 +142,7 @@ PansView pans_of(const Bench& b, const View& v) {
   p.asked_day = 10;
   p.said = {session::Became::wont_rewet, false};
   p.apart = {{3, {session::Became::cracked, false}}, {14, {session::Became::sticky, true}}};
-  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, false, 12};
+  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, 12};
   if (b.number) p.number = NumberView{b.number->target, "12.34", "14", {}};
   return p;
 }
