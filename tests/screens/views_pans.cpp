@@ -219,7 +219,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   b.pans.folded = std::make_shared<const session::Batch>(batch_of_pans(4));
   PansView unknown = some;
   unknown.next.kind = PansView::Next::unknown;
-  unknown.undo = {std::nullopt, "", true, false, 0};
+  unknown.undo = {std::nullopt, "", true};
   keep("nothing known", b, unknown);
   b.number = NumberEntry{{PansPad::weigh_pan, ""}, "", {}};
   keep("number", b, pans_of(b, view_around(b)));
@@ -246,7 +246,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   unasked.asked_day = 0;
   unasked.said.reset();
   unasked.apart.clear();
-  unasked.undo = {std::nullopt, "", true, false, 0};
+  unasked.undo = {std::nullopt, "", true};
   keep("judged by none", b, unasked);
 }
 
