@@ -84,7 +84,10 @@ TEST_CASE("the same word again says nothing new until something was done") {
   CHECK(b.feelings[1].repeats);
   CHECK(b.feelings[2].repeats);
   CHECK_FALSE(b.feelings[3].repeats);
-  CHECK(range_question(untrained_ranges(), b).notes.size() == 2);
+  CHECK(range_question(untrained_ranges(), b).notes.size() == 1); // one drop is not felt
+  w.put(batch, Added{"gum", Unit::drops, 20, "bulb"});
+  w.put(batch, Felt{Feel::too_sticky, By::knife});
+  CHECK(range_question(untrained_ranges(), folded(w)).notes.size() == 2);
 }
 
 TEST_CASE("a note that is set aside teaches nothing until that is withdrawn") {
