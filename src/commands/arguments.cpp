@@ -8,6 +8,8 @@ namespace {
 
 using Say = words::CommandsSay;
 
+constexpr std::string_view may_be_empty = "--fallback"; // none
+
 struct Parser {
   const std::vector<std::string>& given;
   const Accepted& accepted;
@@ -30,9 +32,10 @@ struct Parser {
       found.values[name] = whole.substr(equals + 1);
     } else if (next < given.size()) {
       found.values[name] = given[next++];
-    } else {
-      return words::Error{Say::option_without_value, {name}};
     }
+    const auto value = found.values.find(name);
+    const bool none = with_value && (value == found.values.end() || value->second.empty());
+    if (none && name != may_be_empty) return words::Error{Say::option_without_value, {name}};
     return std::nullopt;
   }
 };

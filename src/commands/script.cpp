@@ -42,12 +42,13 @@ std::string joined(const Words& words, std::size_t from) {
   return out;
 }
 
-Result<double> number(const std::string& text, double least, double most) {
+// `unit` is said behind what it may be.
+Result<double> number(const std::string& text, double least, double most, const char* unit = "") {
   const auto value = paint::typed_number(text);
   if (!value) return value;
   if (!(*value >= least && *value <= most))
     return words::failure(Say::script_number_range,
-                          {text, words::Number(least, 2), words::Number(most, 0)});
+                          {text, words::Number(least, 2), words::Number(most, 0), unit});
   return *value;
 }
 
@@ -55,7 +56,8 @@ Result<std::int64_t> milliseconds(std::string text, double least_s) {
   const char unit = text.empty() ? ' ' : text.back();
   const double factor = unit == 'h' ? 3600 : unit == 'm' ? 60 : 1;
   if (unit == 's' || unit == 'm' || unit == 'h') text.pop_back();
-  const auto value = number(text, least_s / factor, most_script_s / factor);
+  const char* said = unit == 'h' ? " h" : unit == 'm' ? " min" : " s";
+  const auto value = number(text, least_s / factor, most_script_s / factor, said);
   if (!value) return tl::make_unexpected(value.error());
   return std::llround(*value * factor * 1000);
 }
@@ -116,7 +118,7 @@ Result<Action> read_tap(Words w) {
     w.resize(w.size() - 2);
   }
   if (const auto times = w.size() > 2 ? times_of(w.back()) : std::nullopt) {
-    const auto count = number(*times, 1, most_taps);
+    const auto count = number(*times, 1, most_taps, " taps");
     if (!count) return tl::make_unexpected(count.error());
     tap.times = static_cast<int>(*count);
     w.pop_back();
@@ -231,6 +233,7 @@ words::Result<std::vector<ScriptLine>> read_script(std::string_view text) {
   };
   if (text.size() > most_script_bytes)
     return words::failure(Say::script_too_long, {std::to_string(most_script_bytes)});
+  text = session::without_bom(text);
   std::vector<ScriptLine> script;
   Spent spent;
   std::size_t number = 0;

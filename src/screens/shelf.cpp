@@ -248,6 +248,10 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   case ShelfPad::hue:
   case ShelfPad::shade: return chart_pad(sheet, at, shelf);
   case ShelfPad::jars: return pad(sheet, at, g, {{say(Say::card_jars), clean_letters}});
+  case ShelfPad::make_binder:
+    return pad(sheet, at, g, {{say(Say::card_make_binder), clean_letters, false, 2}});
+  case ShelfPad::strength:
+    return pad(sheet, at, g, {{say(Say::card_strength), clean_letters, false, 2}});
   case ShelfPad::to_card: return pad(sheet, at, g, {{say(Say::card_to), clean_letters}});
   case ShelfPad::batch_of:
   case ShelfPad::jar_g:

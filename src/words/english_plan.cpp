@@ -16,10 +16,10 @@ std::string_view english(PlanSay id) {
     return "Always: wipe wet, no food tools, away from children; the supplier’s data sheet comes "
            "first.";
   case Say::plan_nothing_found: return "No pigment of that name. Under Shelf a new card makes one.";
-  case Say::want_pigment: return "g of pigment";
-  case Say::want_pans: return "pans";
-  case Say::want_wet: return "mL wet paint";
-  case Say::want_dried: return "g dried paint";
+  case Say::want_pigment: return "in g of pigment";
+  case Say::want_pans: return "in pans";
+  case Say::want_wet: return "in mL of wet paint";
+  case Say::want_dried: return "in g of dried paint";
   case Say::plan_by_weight: return "by weight";
   case Say::plan_by_volume: return "by volume";
   case Say::plan_parts: return "{0} parts";

@@ -178,6 +178,35 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
   }
 }
 
+TEST_CASE("making binder, and a jar's strength: at least 12 mm, apart and inside") {
+  for (const Size mm : hands::displays()) {
+    CAPTURE(mm.w);
+    Hands h(Display{mm, Hand::left});
+    const auto check = [&] { check_pads(layout(h.b), mm, 12, 12); };
+    for (session::Card& card : h.b.shelf)
+      if (card.id == "gum_12") card.made_g = 120, card.made_on = "2026-11-20";
+    h.tap("shelf");
+    h.tap("kind_of binder");
+    h.tap("card gum_12");
+    check();
+    h.tap("strength");
+    check();
+    h.tap("weigh_bottle");
+    check();
+    h.type("100");
+    check();
+    h.tap("shelf");
+    for (int making = 0; making < 2; ++making) {
+      h.tap(making == 0 ? "card gum_12" : "card gum_12_honey");
+      h.tap("make_binder");
+      check();
+      h.tap("step gum");
+      check();
+      h.tap("shelf");
+    }
+  }
+}
+
 namespace {
 
 // Runs a check on every face of Pans, with more pans than one page has.

@@ -115,6 +115,13 @@ TEST_CASE("what a script cannot say is an error that names the line") {
   }
 }
 
+TEST_CASE("what is out of range is said with its unit; a byte order mark says nothing") {
+  CHECK(tool::has(fault_of("wait 10000001"), "between 0.00 and 10000000 s"));
+  CHECK(tool::has(fault_of("wait 5000h"), " h."));
+  CHECK(tool::has(fault_of("tap undo x0"), "100000 taps"));
+  CHECK(fault_of("\xEF\xBB\xBFseed 7\ntap undo\n") == "");
+}
+
 TEST_CASE("too much is too much") {
   CHECK(fault_of("tap undo x100000 every 0.1") == "");
   CHECK(tool::has(fault_of("tap undo x60000 every 0.1\ntap undo x60000 every 0.1"), "Line 2"));
