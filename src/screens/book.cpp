@@ -61,7 +61,7 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
   if (row.warned) caution_sign(sheet, {r.right() - ratio - 4, r.centre().y}, 5.4);
   if (row.ratio)
     labels(sheet, {r.right() - ratio, r.y, ratio - 1, r.h}, g,
-           {{number_words(*row.ratio, 2), {cap::body, true, cap::body}, false, 1},
+           {{words::number(row.ratio->value, 1), {cap::body, true, cap::body}, false, 1},
             {say(Say::book_ratio), small, true, 2}},
            Anchor::right);
 }

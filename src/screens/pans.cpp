@@ -10,6 +10,7 @@
 #include "words/session_says.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace screens {
 
@@ -114,13 +115,15 @@ void draw_first(Sheet& sheet, const PansView& pans) {
   const double top = sheet.view.layout.note.bottom() + 3,
                h = std::min(24.0, all.bottom() - 4 - top);
   constexpr double step = 26, wide = 20;
-  const int room = static_cast<int>((all.w - 6) / step), count = std::min(pans.all, room);
+  const int a_row = static_cast<int>((all.w - 6) / step),
+            rows = std::max(1, static_cast<int>((all.bottom() - top) / (h + 5))),
+            count = std::min(pans.all, a_row * rows);
   PansView::Pan fresh;
   fresh.brim_mL = pans.card_mL;
   fresh.next_mL = pans.card_mL / 2; // about what dries down
   for (int i = 0; i < count; ++i)
-    draw_pan(sheet, {all.x + 5 + i * step, top, wide, h}, fresh, rgb(pans.colour),
-             plain(sheet.theme));
+    draw_pan(sheet, {all.x + 5 + i % a_row * step, top + i / a_row * (h + 5), wide, h}, fresh,
+             rgb(pans.colour), plain(sheet.theme));
 }
 
 std::string waits_words(const PansView::Other& other) {

@@ -224,6 +224,7 @@ double draw_said(Sheet& sheet, const Rect& area, const std::vector<Sentence>& sa
 }
 
 void draw_said_panel(Sheet& sheet, const Rect& box, const std::vector<Sentence>& said) {
+  if (said.empty()) return;
   panel(sheet, box);
   draw_said(sheet, inset(box, 3.4), said);
 }

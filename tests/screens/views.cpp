@@ -69,7 +69,7 @@ SlabView slab_of(const Bench& b) {
                            {}});
   v.pass = {PassView::scrape, session::Stage::mulling, 3, 754, 210};
   v.undo = {session::Added{"gum_12_glycerin", session::Unit::drops, 10, "dropper"},
-            "Gum 1 : 2, glycerin", false, true, 0};
+            "Gum 1 : 2, glycerin", false, 0};
   v.dot = session::Specks::many;
   v.last_trouble = session::TroubleKind::separates;
   v.trail = trail();
@@ -115,7 +115,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     }
   }
   SlabView bad = slab_of(b);
-  bad.undo = {session::Gathered{}, "", false, false, 12};
+  bad.undo = {session::Gathered{}, "", false, 12};
   bad.save_failure =
       words::Error{words::SessionSay::did_added, {"no space is left", "on the device"}};
   bad.dust = true;
@@ -131,7 +131,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   first.advice = {};
   first.pass = {PassView::wet_out, std::nullopt, 1, 0, 210};
   for (auto& m : first.materials) m.grams.reset();
-  first.undo = {std::nullopt, "", true, false, 0};
+  first.undo = {std::nullopt, "", true};
   keep("empty", first);
   for (int kind = Advice::first_helping; kind < Advice::gathered; ++kind) {
     SlabView advised = slab_of(b);

@@ -142,7 +142,7 @@ PansView pans_of(const Bench& b, const View& v) {
   p.asked_day = 10;
   p.said = {session::Became::wont_rewet, false};
   p.apart = {{3, {session::Became::cracked, false}}, {14, {session::Became::sticky, true}}};
-  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, false, 12};
+  p.undo = {session::Poured{1, 14, "half_pan", {}}, "", false, 12};
   if (b.number) p.number = NumberView{b.number->target, "12.34", "14", {}};
   return p;
 }
@@ -219,7 +219,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   b.pans.folded = std::make_shared<const session::Batch>(batch_of_pans(4));
   PansView unknown = some;
   unknown.next.kind = PansView::Next::unknown;
-  unknown.undo = {std::nullopt, "", true, false, 0};
+  unknown.undo = {std::nullopt, "", true};
   keep("nothing known", b, unknown);
   b.number = NumberEntry{{PansPad::weigh_pan, ""}, "", {}};
   keep("number", b, pans_of(b, view_around(b)));
@@ -246,7 +246,7 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   unasked.asked_day = 0;
   unasked.said.reset();
   unasked.apart.clear();
-  unasked.undo = {std::nullopt, "", true, false, 0};
+  unasked.undo = {std::nullopt, "", true};
   keep("judged by none", b, unasked);
 }
 
