@@ -88,9 +88,10 @@ struct PansGrid {
     return Grid{columns, rows, all}.cell(i % columns, i / columns);
   }
   Rect pan(int i) const {
+    constexpr double edge_mm = 1;
     Rect row = cell(at.pans);
-    row.y += at.title_mm;
-    row.h -= at.title_mm;
+    row = {row.x + edge_mm, row.y + at.title_mm, row.w - 2 * edge_mm,
+           row.h - at.title_mm - edge_mm};
     return part(row, at.pans_a_row, at.rows_of_pans, i);
   }
   Rect verdict(int i) const { return part(cell(at.verdicts), at.verdicts.wide, 2, i); }

@@ -10,6 +10,7 @@
 #include "words/session_says.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 namespace screens {
@@ -290,7 +291,8 @@ std::string advice_words(const bench::Advice& a) {
 std::string money_words(double amount, const std::string& currency) {
   constexpr double small = 0.1;
   const int decimals = amount > 0 && amount < small ? 3 : 2;
-  return say(Say::money, {currency, words::number(amount, decimals)});
+  const bool sign = currency.empty() || !std::isalpha(static_cast<unsigned char>(currency[0]));
+  return say(sign ? Say::money : Say::money_in_words, {currency, words::number(amount, decimals)});
 }
 
 std::string binder_range_words(const bench::BinderRange& r) {

@@ -206,8 +206,9 @@ std::string last_time_words(const bench::LastTime& last) {
   return say(last.as == Became::sticky ? Say::plan_last_less : Say::plan_last_sweeter, {then});
 }
 
-std::string cost_words(const session::Cost& cost, const std::string& currency) {
-  const std::string sum = money_words(cost.sum(), currency);
+std::string cost_words(const session::Cost& cost, const std::string& currency, int pans) {
+  std::string sum = money_words(cost.sum(), currency);
+  if (pans > 0) sum = say(Say::plan_costs_pans, {sum, money_words(cost.sum() / pans, currency)});
   std::string unknown;
   for (const session::Card& card : cost.unknown)
     unknown += (unknown.empty() ? "" : ", ") + card.name;
@@ -229,7 +230,7 @@ std::vector<std::string> also(const bench::PlanView& plan) {
             {minutes_words(plan.mulling->minutes.middle), minutes_words(plan.mulling->minutes.low),
              minutes_words(plan.mulling->minutes.high),
              words::number(std::max(1.0, plan.mulling->passes.middle), 0)}));
-  if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency));
+  if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency, plan.planned->pans));
   return out;
 }
 

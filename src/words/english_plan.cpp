@@ -37,8 +37,9 @@ std::string_view english(PlanSay id) {
   case Say::plan_cautions_read: return "cautions read";
   case Say::plan_cautions_to_read: return "read the cautions";
   case Say::plan_how_much: return "Tap “{0}”, or begin and weigh it at the slab.";
+  case Say::plan_costs_pans: return "{0}, {1} a pan";
   case Say::plan_costs: return "It costs {0}.";
-  case Say::plan_costs_part: return "It costs {0}, without {1}: no price is known.";
+  case Say::plan_costs_part: return "It costs {0}; without {1}, whose price is not known.";
   case Say::plan_last_cracked: return "Last time it cracked";
   case Say::plan_last_sticky: return "Last time it stayed tacky";
   case Say::plan_last_rubs_off: return "Last time it rubbed off";

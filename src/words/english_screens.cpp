@@ -145,6 +145,7 @@ std::string_view english(ScreensSay id) {
   case Say::card_made_on: return "made on (date)";
   case Say::card_keep_until: return "keep until";
   case Say::money: return "{0} {1}";
+  case Say::money_in_words: return "{1} {0}";
   case Say::card_bought_on: return "bought on (date)";
   case Say::card_jar_lot: return "its lot";
   case Say::card_currency: return "currency";

@@ -125,7 +125,8 @@ enum class ScreensSay {
   card_written,
   card_made_on,
   card_keep_until,
-  money,
+  money,          // 0: a sign; 1: number
+  money_in_words, // 0: a word; 1: number
   card_bought_on,
   card_jar_lot,
   card_currency,
