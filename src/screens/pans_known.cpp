@@ -74,7 +74,7 @@ void draw_next(Sheet& sheet, const PansView& pans) {
                           : NextWords{"", say(words::BenchSay::pans_left_none), ""};
   labels(sheet, r, plain(t),
          {{w.about, slab_bold, false, 3},
-          {w.big, slab_letters, false, 3},
+          {w.big, slab_letters, false, 4},
           {w.below, slab_letters, true, 2}});
 }
 

@@ -108,7 +108,7 @@ std::string_view english(BenchSay id) {
   case Say::shelf_dropper: return "droppers";
   case Say::shelf_spoon: return "spoons";
   case Say::shelf_pan: return "pans";
-  case Say::shelf_glass: return "slab, muller";
+  case Say::shelf_glass: return "slab and muller";
   case Say::shelf_recipe: return "recipes";
   }
   return "";
