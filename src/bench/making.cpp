@@ -187,7 +187,7 @@ bool making_rings(Bench& bench, const Now& now) {
     rings |=
         ends > bench.making_rung_at && ends <= now.wall_ms && now.wall_ms - ends < bell_late_ms;
   }
-  bench.making_rung_at = std::max(bench.making_rung_at, now.wall_ms);
+  bench.making_rung_at = now.wall_ms;
   return rings;
 }
 

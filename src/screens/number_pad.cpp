@@ -28,7 +28,7 @@ using bench::PlanPad;
 using bench::SharedPad;
 using bench::ShelfPad;
 using bench::SlabPad;
-using Making = words::MakingSay;
+using words::MakingSay;
 using Say = words::SlabSay;
 using words::say;
 
@@ -120,11 +120,12 @@ std::string asked(MorePad pad, const std::string& arg) {
 std::string asked(BinderPad pad, const bench::NumberView& number) {
   switch (pad) {
   case BinderPad::gum:
-    return number.of.empty() ? say(Making::ask_gum) : say(Making::ask_gum_spoons, {number.of});
-  case BinderPad::dose: return say(number.of.empty() ? Making::ask_dose : Making::ask_dose_g);
-  case BinderPad::jar_holds: return say(Making::ask_jar);
-  case BinderPad::empty_bottle: return say(Making::ask_empty);
-  case BinderPad::bottle: return say(Making::ask_bottle);
+    return number.of.empty() ? say(MakingSay::ask_gum)
+                             : say(MakingSay::ask_gum_spoons, {number.of});
+  case BinderPad::dose: return say(number.of.empty() ? MakingSay::ask_dose : MakingSay::ask_dose_g);
+  case BinderPad::jar_holds: return say(MakingSay::ask_jar);
+  case BinderPad::empty_bottle: return say(MakingSay::ask_empty);
+  case BinderPad::bottle: return say(MakingSay::ask_bottle);
   case BinderPad::recipe:
   case BinderPad::less:
   case BinderPad::more:
