@@ -107,16 +107,31 @@ std::string to_hex(std::uint32_t value) {
   return out;
 }
 
+namespace {
+
+constexpr std::uint8_t no_digit = 0x10;
+
+constexpr std::array<std::uint8_t, 256> make_digits() {
+  std::array<std::uint8_t, 256> digits{};
+  digits.fill(no_digit);
+  for (std::uint8_t i = 0; i < 10; ++i) digits[static_cast<std::size_t>('0' + i)] = i;
+  for (std::uint8_t i = 10; i < 16; ++i) digits[static_cast<std::size_t>('a' + i - 10)] = i;
+  return digits;
+}
+
+constexpr auto digits_of = make_digits();
+
+}
+
 std::optional<std::uint32_t> from_hex(std::string_view text) {
   if (text.size() != 8) return std::nullopt;
-  std::uint32_t value = 0;
+  std::uint32_t value = 0, seen = 0;
   for (const char c : text) {
-    const bool digit = c >= '0' && c <= '9';
-    const bool letter = c >= 'a' && c <= 'f';
-    if (!digit && !letter) return std::nullopt;
-    value = value * 16 + static_cast<std::uint32_t>(digit ? c - '0' : c - 'a' + 10);
+    const std::uint32_t digit = digits_of[static_cast<unsigned char>(c)];
+    value = value * 16 + (digit & 0xF);
+    seen |= digit;
   }
-  return value;
+  return seen & no_digit ? std::nullopt : std::optional(value);
 }
 
 }

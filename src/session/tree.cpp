@@ -105,7 +105,7 @@ private:
   // Behind `at` stands nothing but what is inside of it.
   bool is_there(std::size_t at, std::string_view key) const {
     for (std::size_t i = at + 1; i < tree_.values.size(); i += tree_.values[i].span)
-      if (tree_.values[i].name == key) return true;
+      if (same_name(tree_.values[i].name, key)) return true;
     return false;
   }
 

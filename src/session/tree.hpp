@@ -8,6 +8,11 @@
 
 namespace session {
 
+// Most names differ in their first letter.
+inline bool same_name(std::string_view a, std::string_view b) {
+  return a.size() == b.size() && (a.empty() || (a.front() == b.front() && a == b));
+}
+
 struct Value {
   enum class Kind : std::uint8_t { none, yes, no, natural, negative, real, text, list, object };
 
@@ -26,7 +31,7 @@ struct Value {
   const Value* next() const { return this + span; } // beside it
   const Value* field(std::string_view wanted) const {
     for (const Value* v = begin(); v != end(); v = v->next())
-      if (v->name == wanted) return v;
+      if (same_name(v->name, wanted)) return v;
     return nullptr;
   }
   bool is_number() const {

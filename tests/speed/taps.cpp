@@ -93,14 +93,16 @@ private:
 int main(int count, char** words) {
   need(count == 3, "usage: taps FOLDER ROUNDS");
   std::vector<std::unique_ptr<LongBatch>> batches;
-  std::vector<speed::Contender> drops, undos;
+  std::vector<speed::Contender> drops, undos, notes;
   for (const std::size_t lines : {200, 2000, 20000}) {
     LongBatch& batch = *batches.emplace_back(std::make_unique<LongBatch>(words[1], lines));
     const std::string name = std::to_string(lines);
     drops.push_back({name, [&batch] { return batch.tap("add gum_12"); }});
     undos.push_back({name, [&batch] { return batch.tap("undo"); }});
+    notes.push_back({name, [&batch] { return batch.tap("felt right"); }});
   }
   const int rounds = speed::count_of(words[2]);
   speed::race("drop on", drops, {rounds, 5, 1});
   speed::race("undo on", undos, {rounds, 3, 0});
+  speed::race("note on", notes, {rounds, 1, 0});
 }
