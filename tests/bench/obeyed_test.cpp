@@ -1,7 +1,6 @@
 // How much is asked for, and what becomes of paint whose maker does what the screen says.
 #include "advice_slab.hpp"
-#include "hands.hpp"
-#include "words/numbers.hpp"
+#include "obeying.hpp"
 
 #include <doctest/doctest.h>
 
@@ -10,6 +9,7 @@
 #include <utility>
 
 using namespace advised;
+using obeying::do_what_is_said, obeying::felt_by_hand;
 
 TEST_CASE("what nobody would count in drops is said in spoons, and weighed where there is none") {
   Slab s;
@@ -84,14 +84,6 @@ struct Obeyed {
   double off = 0;
 };
 
-Feel felt_by_hand(double off) {
-  constexpr double half = 0.12, reach = 0.30;
-  return off < -half - reach ? Feel::wont_move
-         : off < -half       ? Feel::too_sticky
-         : off < half        ? Feel::right
-                             : Feel::too_loose;
-}
-
 Obeyed obey(Slab& s, double wants) {
   Obeyed end;
   const auto felt = [&](By by) {
@@ -139,77 +131,6 @@ TEST_CASE("whoever does what is said arrives, in rounds that anybody would make,
 }
 
 // The same with the pads of the screen alone: whatever is said has one.
-namespace {
-
-void tap_amount(hands::Hands& h, const std::string& amount, const std::string& material) {
-  h.tap("another");
-  h.tap("amount " + amount);
-  h.tap("add " + material);
-}
-
-void put_in(hands::Hands& h, const bench::Tapped& said, const std::string& material) {
-  if (said.g > 0) {
-    tap_amount(h, "weigh", material);
-    return h.type(words::invariant(said.g, 1));
-  }
-  double spoons = said.spoons;
-  for (const auto& [name, of] : {std::pair{"1 tsp", 1.0}, {"1/2 tsp", 0.5}, {"1/4 tsp", 0.25}})
-    for (; spoons >= of; spoons -= of) tap_amount(h, name, material);
-  int drops = said.drops;
-  for (const auto& [name, of] : {std::pair{"10 drops", 10}, {"5 drops", 5}, {"1 drop", 1}})
-    for (; drops >= of; drops -= of) tap_amount(h, name, material);
-}
-
-Feel felt_on_glass(hands::Hands& h, double wants) {
-  const Feel feel = felt_by_hand(std::log(h.b.folded->standing.flow_now->value / wants));
-  h.tap("felt " + std::string(name_of(feel)));
-  return feel;
-}
-
-Feel work_in(hands::Hands& h, double wants) {
-  if (!running(*h.b.folded)) h.tap("pass");
-  h.wait(130);
-  return felt_on_glass(h, wants);
-}
-
-// Specks go in the third pass.
-void make_dot(hands::Hands& h) {
-  const auto passes = std::count_if(h.b.folded->passes.begin(), h.b.folded->passes.end(),
-                                    [](const Pass& p) { return p.stage == Stage::mulling; });
-  h.tap("dot");
-  h.tap(passes < 2 ? "specks many" : passes < 3 ? "specks few" : "specks none");
-}
-
-Feel mull(hands::Hands& h, double wants) {
-  h.tap("pass");
-  h.wait(h.b.mulling.pass_s);
-  const Feel feel = felt_on_glass(h, wants);
-  h.tap("pass");
-  make_dot(h);
-  return feel;
-}
-
-Feel do_what_is_said(hands::Hands& h, double wants) {
-  const Advice advice = h.slab().advice;
-  switch (advice.kind) {
-  case Advice::first_helping:
-    put_in(h, advice.amount.spoons > 0 ? advice.amount : bench::Tapped{.g = advice.high_g},
-           "gum_12");
-    return Feel::wont_move;
-  case Advice::add_drops:
-    put_in(h, advice.amount, advice.water ? "water" : "gum_12");
-    return Feel::wont_move;
-  case Advice::work_in: return work_in(h, wants);
-  case Advice::mull_and_judge: return advice.by_knife ? work_in(h, wants) : mull(h, wants);
-  case Advice::keep_mulling:
-  case Advice::judge_again: return mull(h, wants);
-  case Advice::test_dot: make_dot(h); return Feel::right;
-  default: FAIL("nobody expects " << advice.kind); return Feel::too_runny;
-  }
-}
-
-}
-
 TEST_CASE("a whole batch by the pads alone, as the screen says, ends right and smooth") {
   for (const double share : {0.8, 1.0, 1.3}) {
     CAPTURE(share);

@@ -181,6 +181,12 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     if (what == PansView::Other::in_jar) later.others[0].pans.clear();
     keep("never weighed, " + std::to_string(what), b, later);
   }
+  for (const bool now : {false, true}) {
+    PansView weighed = later;
+    weighed.weigh_again = WeighAgain{14, 1795800000000, 1795900000000};
+    weighed.weigh_now = now;
+    keep("weighed once", b, weighed);
+  }
   PansView long_ago = later;
   long_ago.curve.to_h = 400;
   long_ago.curve.ready_h = paint::Interval{60, 120, 190};
@@ -274,6 +280,12 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
                                LastTime{Became::sticky, "", 0, 0, false, 0},
                                LastTime{Became::sticky, "", 0, 0, false, 4.5}})
     std::get<PlanView>(as("plan", "plan, last time")).last_time = last;
+  for (const Softening& soft : {Softening{"Honey 1 : 1", {.drops = 15}}, Softening{}}) {
+    std::get<PlanView>(as("plan", "plan, gum alone")).softening = soft;
+    auto& slab = std::get<SlabView>(as("slab, running", "slab, gum alone"));
+    slab.softening = soft;
+    slab.advice.gum.reset();
+  }
   std::get<SlabView>(as("slab, empty", "slab, to be weighed out")).to_come = {
       {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, 0, false},
       {session::CardKind::pigment, "Quinacridone magenta", 12.4, 0, false}};

@@ -1,0 +1,79 @@
+// Paint of gum alone: that it may re-wet badly is said before it is gathered, and not once some
+// honey or glycerin is in.
+#include "bench/softening.hpp"
+#include "obeying.hpp"
+#include "session/amounts.hpp"
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+std::optional<Softening> planned_softening(Hands& h, const std::string& binder) {
+  h.b.plan.binder = binder;
+  const auto p = planned(h.b);
+  REQUIRE(p);
+  REQUIRE(*p);
+  return softening_of(h.b, **p);
+}
+
+// g of honey solids in so much of the shelf's honey.
+double solids(Hands& h, const Tapped& amount) {
+  for (const session::Card& card : h.b.shelf)
+    if (card.kind() == session::CardKind::honey) {
+      const Measures of = measures_of(h.b, card);
+      return mL_of(amount, of) * of.g_per_mL * session::material_of(card)->parts.honey;
+    }
+  return 0;
+}
+
+}
+
+TEST_CASE("a plan with gum alone names how much honey is usual, one with honey nothing") {
+  Hands h;
+  h.choose("pb28");
+  h.tap("weigh");
+  h.type("12");
+  const auto soft = planned_softening(h, "gum_12");
+  REQUIRE(soft);
+  CHECK_FALSE(soft->name.empty());
+  const double binder_g = (*planned(h.b))->binder_g;
+  const double honey_g = solids(h, soft->amount) / 0.82;
+  CHECK(honey_g >= 0.05 * binder_g * 0.99);
+  CHECK(honey_g <= 0.10 * binder_g);
+  CHECK_FALSE(planned_softening(h, "gum_12_honey"));
+  CHECK_FALSE(planned_softening(h, "gum_12_glycerin"));
+}
+
+TEST_CASE("on the slab it is said from the first pass on, until some is in or it is gathered") {
+  Hands h;
+  h.begin();
+  CHECK_FALSE(h.slab().softening);
+  obeying::tap_amount(h, "1 tsp", "gum_12");
+  h.tap("pass");
+  h.wait(130);
+  CHECK_FALSE(h.slab().softening); // it is worked in
+  h.tap("pass");
+  h.wait(60);
+  REQUIRE(h.slab().softening);
+  const Softening soft = *h.slab().softening;
+  Hands gathered = h;
+  gathered.tap("pass");
+  gathered.tap("gather");
+  CHECK_FALSE(gathered.slab().softening);
+  obeying::put_in(h, soft.amount, "honey_11");
+  CHECK_FALSE(h.slab().softening);
+}
+
+TEST_CASE("where neither honey nor glycerin is on the shelf it is said without an amount") {
+  Hands h;
+  std::erase_if(h.b.shelf, [](const session::Card& card) {
+    return card.kind() == session::CardKind::honey || card.kind() == session::CardKind::glycerin;
+  });
+  h.choose("pb28");
+  h.tap("weigh");
+  h.type("12");
+  const auto soft = planned_softening(h, "gum_12");
+  REQUIRE(soft);
+  CHECK(soft->name.empty());
+}
