@@ -86,8 +86,10 @@ Cells cells_of(const Photo& photo, const Box& box, int wanted, const Three& glin
 namespace {
 
 struct Spread {
-  double n = 0, sum = 0, squares = 0;
+  double n = 0, sum = 0, squares = 0, least = 0, most = 0;
   void add(double x) {
+    least = n == 0 ? x : std::min(least, x);
+    most = n == 0 ? x : std::max(most, x);
     n += 1;
     sum += x;
     squares += x * x;
@@ -130,11 +132,16 @@ void add_blocks(const Photo& photo, const Box& box, int side, std::array<Spread,
 
 }
 
-Three block_scatter(const Photo& photo, const std::vector<Box>& boxes) {
+BlockScatter block_scatter(const Photo& photo, const std::vector<Box>& boxes) {
   std::array<Spread, 3> spread;
   for (const Box& box : boxes)
     for (const int side : {8, 16}) add_blocks(photo, box, side, spread);
-  return {spread[0].sd(), spread[1].sd(), spread[2].sd()};
+  BlockScatter out;
+  for (std::size_t i = 0; i < 3; ++i) {
+    out.sd[i] = spread[i].sd();
+    out.range[i] = spread[i].most - spread[i].least;
+  }
+  return out;
 }
 
 }

@@ -28,6 +28,10 @@ Cells cells_of(const Photo& photo, const Box& stored, int wanted, const Three& g
 
 // How the middles of blocks of 8 x 8 (light) and 16 x 16 (colours) scatter, in levels of 255:
 // light, blue to yellow, red to green, as JPEG has them (ITU-T T.871).
-Three block_scatter(const Photo& photo, const std::vector<Box>& stored);
+struct BlockScatter {
+  Three sd{};
+  Three range{}; // between the lowest and the highest
+};
+BlockScatter block_scatter(const Photo& photo, const std::vector<Box>& stored);
 
 }

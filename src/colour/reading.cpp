@@ -13,6 +13,7 @@ namespace colour {
 namespace {
 
 constexpr double curve_sd = 0.03, liveliness_sd = 0.03, black_sd = 0.004; // see the header
+constexpr double pi = 3.14159265358979323846;
 constexpr int swatch_cells = 16, paper_cells = 48;
 constexpr Three no_glints{256, 256, 256};
 
@@ -75,14 +76,24 @@ struct Paper {
   std::array<Three, 3> coarse{}; // as coarse_doubts
 };
 
-// A mean of coarsened values is off by up to half a step where all fall on the same side; values
-// that scatter over several steps average it out (the first harmonic of the error; Widrow and
-// Kollár, Quantization Noise, chapter 4).
-double coarse_sd(double step, double scatter) {
+// A mean of coarsened values is off by up to half a step, evenly, where all fall on the same side.
+// Of values that hardly scatter but lie on both sides, the share p on one is no measure of where
+// they lie: the mean is off by (p - 1/2) steps, while the scatter is p (1 - p). Only values spread
+// over several steps average it out, to one over pi times the steps (the first harmonic of the
+// error; Widrow and Kollar, Quantization Noise, chapter 4).
+double coarse_sd(double step, double scatter, double range) {
   if (step <= 0) return 0;
-  const double before = std::max(0.0, scatter * scatter - step * step / 12);
-  constexpr double twice_pi_squared = 19.739208802178716;
-  return step / std::sqrt(12.0) * std::exp(-twice_pi_squared * before / (step * step));
+  const double squared = scatter * scatter / (step * step);
+  const double evenly = 1.0 / 12, steps = std::sqrt(12 * std::max(0.0, squared - evenly));
+  const double averaged = evenly / std::pow(std::max(1.0, pi * steps), 2);
+  const bool on_two_sides = range < 1.6 * step;
+  return step * std::sqrt(on_two_sides ? std::clamp(0.25 - squared, averaged, evenly) : averaged);
+}
+
+// How many cells share a block of 16 x 16 of a JPEG's colours, and with it its step.
+double in_one_block(const Photo& photo, const Cells& cells) {
+  if (photo.colour_step <= 0 || cells.cells.empty()) return 1;
+  return std::max(1.0, 256 * static_cast<double>(cells.cells.size()) / cells.pixels);
 }
 
 double slope(const std::array<float, 256>& curve, double level) {
@@ -93,9 +104,10 @@ double slope(const std::array<float, 256>& curve, double level) {
 // What the JPEG's steps may do to the mean linear light of boxes: 1 sd of light, blue and red.
 std::array<Three, 3> coarse_doubts(const Photo& photo, const std::vector<Box>& boxes,
                                    const Three& levels) {
-  const Three scatter = block_scatter(photo, boxes);
-  const Three sd{coarse_sd(photo.light_step, scatter[0]), coarse_sd(photo.colour_step, scatter[1]),
-                 coarse_sd(photo.colour_step, scatter[2])};
+  const BlockScatter blocks = block_scatter(photo, boxes);
+  Three sd{};
+  for (std::size_t k = 0; k < 3; ++k)
+    sd[k] = coarse_sd(k == 0 ? photo.light_step : photo.colour_step, blocks.sd[k], blocks.range[k]);
   // Of T.871, equations 4 to 6: what light, blue and red do to the three levels.
   constexpr std::array<Three, 3> to_rgb{{{1, 1, 1}, {0, -0.34414, 1.772}, {1.402, -0.71414, 0}}};
   std::array<Three, 3> out{};
@@ -168,6 +180,8 @@ tl::expected<Paper, Untold> paper_around(const Photo& photo, const std::vector<B
       for (const double there : light_at(*light, x, y))
         if (!(there > 0)) return tl::make_unexpected(Untold::no_paper);
   paper.light = *light;
+  for (double& scatter : paper.light.scatter)
+    scatter *= std::sqrt(in_one_block(photo, paper.cells));
   return paper;
 }
 
@@ -196,8 +210,9 @@ struct Mean {
   Matrix covariance{};
 };
 
-// Each cell evened by the light where it lies; t's variance instead of the normal one's.
-Mean evened(const Cells& swatch, const Light& light) {
+// Each cell evened by the light where it lies; t's variance instead of the normal one's, of so many
+// cells that are as one.
+Mean evened(const Cells& swatch, const Light& light, double alike) {
   std::vector<Three> ratios;
   Mean mean;
   for (const Cell& cell : swatch.cells) {
@@ -208,7 +223,7 @@ Mean evened(const Cells& swatch, const Light& light) {
   }
   const double n = static_cast<double>(ratios.size());
   for (double& r : mean.ratio) r /= n;
-  const double by = n > 3 ? n * (n - 3) : n * std::max(1.0, n - 1) / 3;
+  const double by = (n > 3 ? n * (n - 3) : n * std::max(1.0, n - 1) / 3) / alike;
   for (const Three& r : ratios)
     for (std::size_t i = 0; i < 3; ++i)
       for (std::size_t j = 0; j < 3; ++j)
@@ -292,7 +307,7 @@ tl::expected<Reading, Untold> read_swatch(const Photo& photo, const Regions& reg
 
   const Cells swatch = swatch_cells_of(photo, box, paper->cells.levels);
   if (const auto fault = fault_of_swatch(swatch)) return tl::make_unexpected(*fault);
-  Mean mean = evened(swatch, paper->light);
+  Mean mean = evened(swatch, paper->light, in_one_block(photo, swatch));
   if (times(photo.encoding.to_xyz_d50, mean.ratio)[1] > 1.05)
     return tl::make_unexpected(Untold::no_paper);
 

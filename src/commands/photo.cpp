@@ -4,6 +4,7 @@
 #include "commands/clock.hpp"
 #include "commands/folders.hpp"
 #include "commands/show.hpp"
+#include "session/resolve.hpp"
 #include "studio/photos.hpp"
 #include "words/commands_says.hpp"
 
@@ -44,6 +45,17 @@ words::Result<int> keep_photo(const PhotoToKeep& wanted, std::ostream& out, std:
   }
   out << words::say(words::CommandsSay::photo_kept, {studio::photo_file(*photo)}) << '\n';
   return 0;
+}
+
+std::optional<session::Photo> last_swatch(const std::vector<session::Log>& logs,
+                                          const std::string& batch) {
+  std::optional<session::Photo> last;
+  const session::Resolution resolution = session::resolve(session::all_of(logs), batch);
+  for (const session::Resolved& line : resolution.lines) {
+    const auto* photo = std::get_if<session::Photo>(line.event);
+    if (photo && !line.withdrawn && photo->of == session::PhotoOf::swatch) last = *photo;
+  }
+  return last;
 }
 
 }

@@ -3,12 +3,14 @@
 
 #include "disk/faulty.hpp"
 #include "session/event.hpp"
+#include "session/reader.hpp"
 #include "studio/studio.hpp"
 #include "words/error.hpp"
 
 #include <iosfwd>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace commands {
 
@@ -24,5 +26,9 @@ struct PhotoToKeep {
 // disk failed: then the photo may be there and no line names it. Errors: those of
 // studio::photo_from and find_batch; then nothing was written.
 words::Result<int> keep_photo(const PhotoToKeep& wanted, std::ostream& out, std::ostream& err);
+
+// The swatch's photo that was kept last with a batch and stands.
+std::optional<session::Photo> last_swatch(const std::vector<session::Log>& logs,
+                                          const std::string& batch);
 
 }

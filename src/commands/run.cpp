@@ -2,6 +2,7 @@
 
 #include "commands/arguments.hpp"
 #include "commands/check.hpp"
+#include "commands/colour.hpp"
 #include "commands/copies.hpp"
 #include "commands/paper.hpp"
 #include "commands/photo.hpp"
@@ -260,6 +261,50 @@ Status run_photo(const Arguments& a, Io io) {
       io.err);
 }
 
+// A photo by its path; else the last one of a swatch that was kept with the batch of that name.
+words::Result<std::string> photo_or_batch(const Arguments& a, const std::string& named, Io io) {
+  std::error_code ignored;
+  if (std::filesystem::is_regular_file(named, ignored))
+    return bytes_of(named, studio::most_picture_bytes, Say::photo_not_there);
+  const auto where = studio_of(a);
+  const auto logs = logs_of(a, io);
+  if (!where || !logs) return words::failure(Say::colour_no_such_photo, {named});
+  const auto batch = find_batch(*logs, named);
+  if (!batch) return words::failure(Say::colour_no_such_photo, {named});
+  const auto photo = last_swatch(*logs, batch->id);
+  if (!photo) return words::failure(Say::colour_no_such_photo, {named});
+  return bytes_of((where->home / studio::photo_file(*photo)).string(), studio::most_picture_bytes,
+                  Say::photo_not_there);
+}
+
+Status run_colour(const Arguments& a, Io io) {
+  ColourWanted wanted;
+  wanted.name = a.words[0];
+  for (const char* option : {"--swatch", "--paper", "--beside"}) {
+    const auto text = a.value(option);
+    if (!text) continue;
+    const auto box = box_of(*text);
+    if (!box) return tl::make_unexpected(box.error());
+    const std::string which = option;
+    if (which == "--swatch") wanted.swatch = *box;
+    if (which == "--paper") wanted.paper.push_back(*box);
+    if (which == "--beside") wanted.beside = *box;
+  }
+  auto bytes = bytes_of(wanted.name, studio::most_picture_bytes, Say::photo_not_there);
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  wanted.bytes = *std::move(bytes);
+  if (const auto named = a.value("--against")) {
+    auto other = photo_or_batch(a, *named, io);
+    if (!other) return tl::make_unexpected(other.error());
+    wanted.against = *std::move(other);
+    wanted.against_name = *named;
+  }
+  const auto shown = colour_shown(wanted);
+  if (!shown) return tl::make_unexpected(shown.error());
+  io.out << *shown;
+  return 0;
+}
+
 // What copies are made of.
 words::Result<studio::Path> original_of(const Arguments& a, const char* command) {
   if (!a.value("--out")) return words::failure(Say::out_missing, {command});
@@ -331,6 +376,9 @@ const Command* command_named(const std::string& name) {
       {"pack", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_pack},
       {"unpack", {{"--out"}, {}, 1, 1}, run_unpack},
       {"photo", {{"--studio", "--fallback", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
+      {"colour",
+       {{"--swatch", "--paper", "--beside", "--against", "--studio", "--fallback"}, {}, 1, 1},
+       run_colour},
       {"help", {{}, {}, 0, 0}, run_help},
       {"--help", {{}, {}, 0, 0}, run_help},
       {"--version", {{}, {}, 0, 0}, run_version},

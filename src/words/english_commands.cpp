@@ -56,6 +56,12 @@ slabside unpack FILE.slabside --out NEWDIR
                                  a studio from such a file; nothing is ever written over
 slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
                                  keeps a JPEG or PNG with a batch
+slabside colour PHOTO [--swatch X,Y,W,H] [--paper X,Y,W,H] [--beside X,Y,W,H]
+                [--against PHOTO|BATCH] [--studio DIR]
+                                 the colour of a swatch from its photo, with bare paper around it,
+                                 and how sure that is; of two, how far they are apart. Best are
+                                 both swatches side by side on one photo. Regions are in pixels;
+                                 without them they are looked for. BATCH: its last swatch's photo
 slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fault F] [--watch]
                                  taps from a script, on the real bench, without a window;
                                  --watch shows them in one
@@ -122,6 +128,61 @@ std::string_view english(CommandsSay id) {
     return "A photo wants its batch (--batch) and what it is of (--of dot, swatch, pan or slab).";
   case Say::photo_bad_of: return "A photo is of a dot, a swatch, a pan or the slab, not of “{0}”.";
   case Say::photo_kept: return "kept as {0}";
+  case Say::colour_bad_box:
+    return "“{0}” is no region: it wants left,top,width,height in whole pixels of the upright "
+           "photo.";
+  case Say::colour_no_swatch:
+    return "{0}: no swatch is seen on it, with bare paper all around: say where with --swatch and "
+           "--paper.";
+  case Say::colour_no_such_photo:
+    return "“{0}” is neither a photo nor a batch that a photo of a swatch was kept with.";
+  case Say::colour_untold: return "{0}: the colour cannot be told: {1}.";
+  case Say::untold_outside: return "a region reaches beyond the photo";
+  case Say::untold_overlapping: return "two regions lie over each other";
+  case Say::untold_too_small: return "the swatch, or the bare paper, is too small on the photo";
+  case Say::untold_no_paper:
+    return "there is no bare paper beside the swatch, or it lies in light and shade";
+  case Say::untold_paper_clipped:
+    return "the paper is overexposed: take it again with less light, or a little darker";
+  case Say::untold_too_dark: return "it is too dark: take it again in more light";
+  case Say::untold_clipped: return "the swatch is overexposed: take it again with less light";
+  case Say::untold_gloss:
+    return "the swatch shines, or bare paper shows through: turn it away from the light, or choose "
+           "an even part";
+  case Say::untold_like_paper: return "the paint looks like the paper it is on";
+  case Say::untold_no_colours: return "the photo is black and white";
+  case Say::colour_where: return "{0}, swatch at {1}, bare paper in {2} places";
+  case Say::colour_lab:
+    return "  L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}   (D50, the paper as white; ± is 95 %)";
+  case Say::colour_d65: return "  L* {0}   a* {1}   b* {2}   (D65)   on a screen {3}";
+  case Say::colour_graded:
+    return "  from its darkest to its lightest part {0} in L*: this is the middle of all of it";
+  case Say::colour_glints: return "  {0} % of it shines, and was left out";
+  case Say::colour_beyond: return "  it may be livelier than the photo can hold";
+  case Say::match_difference: return "difference {0} (CIEDE2000), nine in ten {1} to {2}";
+  case Say::match_seen: return "  {0}";
+  case Say::match_seen_between: return "  from “{0}” to “{1}”";
+  case Say::seen_not: return "no eye sees it";
+  case Say::seen_practised: return "a practised eye sees it";
+  case Say::seen_any: return "any eye sees it";
+  case Say::seen_clearly: return "clearly different";
+  case Say::seen_another: return "another colour";
+  case Say::way_lighter: return "  the second is lighter, by {0} ± {1}";
+  case Say::way_darker: return "  the second is darker, by {0} ± {1}";
+  case Say::way_as_light: return "  as light as far as can be told ({0} ± {1})";
+  case Say::way_stronger: return "  the second is stronger, by {0} ± {1}";
+  case Say::way_greyer: return "  the second is greyer, by {0} ± {1}";
+  case Say::way_as_strong: return "  as strong as far as can be told ({0} ± {1})";
+  case Say::way_redder: return "  the second is redder, by {0} ± {1}";
+  case Say::way_yellower: return "  the second is yellower, by {0} ± {1}";
+  case Say::way_greener: return "  the second is greener, by {0} ± {1}";
+  case Say::way_bluer: return "  the second is bluer, by {0} ± {1}";
+  case Say::way_warmer: return "  the second is warmer, by {0} ± {1}";
+  case Say::way_cooler: return "  the second is cooler, by {0} ± {1}";
+  case Say::way_same_hue: return "  the same hue as far as can be told ({0} ± {1})";
+  case Say::match_one_photo: return "  both on one photo, under one light: the surest way";
+  case Say::match_two_photos:
+    return "  on two photos, which may differ by themselves: both swatches on one photo tell more";
   case Say::unknown_option:
     return "There is no option {0} here. “slabside help” names those there are.";
   case Say::option_twice: return "The option {0} stands there twice.";

@@ -34,7 +34,7 @@ Source remembered(const std::string& what); // named, but nobody has read it aga
 Source consistent_with(const Source& other);
 
 struct Row {
-  std::string of;   // header and function of src/paint: "film/cpvc"
+  std::string of;   // header and function of src/paint or src/colour: "film/cpvc"
   std::string what; // with its unit
   Source source;
   double expected;

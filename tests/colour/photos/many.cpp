@@ -66,7 +66,7 @@ std::optional<colour::Photo> taken(const std::vector<Swatch>& swatches, Dice& di
 }
 
 std::optional<colour::Reading> read(const colour::Photo& photo, const Box& swatch, bool proposed) {
-  colour::Regions regions{inside(swatch, 10), paper_around(swatch, 6, 24)};
+  colour::Regions regions{inside(swatch, 10), paper_around(swatch, 10, 24)};
   if (proposed) {
     const auto found = colour::propose_regions(photo);
     for (const colour::Regions& r : found)

@@ -1,0 +1,209 @@
+#include "commands/colour.hpp"
+
+#include "colour/match.hpp"
+#include "colour/propose.hpp"
+#include "commands/show.hpp"
+#include "studio/photo_pixels.hpp"
+#include "words/commands_says.hpp"
+#include "words/lists.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace commands {
+
+namespace {
+
+using colour::Box;
+using colour::Regions;
+using words::Number;
+using Say = words::CommandsSay;
+
+struct Worded {
+  Say as;
+};
+
+constexpr words::EnumTable<colour::Untold, Worded> reasons{
+    {{colour::Untold::outside, {Say::untold_outside}},
+     {colour::Untold::overlapping, {Say::untold_overlapping}},
+     {colour::Untold::too_small, {Say::untold_too_small}},
+     {colour::Untold::no_paper, {Say::untold_no_paper}},
+     {colour::Untold::paper_clipped, {Say::untold_paper_clipped}},
+     {colour::Untold::too_dark, {Say::untold_too_dark}},
+     {colour::Untold::clipped, {Say::untold_clipped}},
+     {colour::Untold::gloss, {Say::untold_gloss}},
+     {colour::Untold::like_paper, {Say::untold_like_paper}},
+     {colour::Untold::no_colours, {Say::untold_no_colours}}}};
+
+constexpr words::EnumTable<colour::Seen, Worded> eyes{
+    {{colour::Seen::not_seen, {Say::seen_not}},
+     {colour::Seen::practised_eye, {Say::seen_practised}},
+     {colour::Seen::any_eye, {Say::seen_any}},
+     {colour::Seen::clearly, {Say::seen_clearly}},
+     {colour::Seen::another_colour, {Say::seen_another}}}};
+
+constexpr words::EnumTable<colour::Turned, Worded> turns{
+    {{colour::Turned::redder, {Say::way_redder}},
+     {colour::Turned::yellower, {Say::way_yellower}},
+     {colour::Turned::greener, {Say::way_greener}},
+     {colour::Turned::bluer, {Say::way_bluer}},
+     {colour::Turned::warmer, {Say::way_warmer}},
+     {colour::Turned::cooler, {Say::way_cooler}}}};
+
+tl::unexpected<words::Error> untold(colour::Untold why, const std::string& photo) {
+  return words::failure(Say::colour_untold, {photo, words::say(reasons[why].as)});
+}
+
+struct Page {
+  std::string text;
+  void line(words::Sentence id, const words::Args& args = {}) {
+    text += printable(words::say(id, args)) + "\n";
+  }
+};
+
+// 1.96 sd: nineteen in twenty.
+Number doubt(double sd) { return {1.96 * sd, 1}; }
+
+std::string hex_of(const colour::Lab& d65) {
+  const colour::Three linear =
+      colour::times(colour::inverse(colour::srgb_to_xyz_d65()), colour::xyz(d65, colour::d65));
+  std::string out = "#";
+  for (const double each : linear) {
+    const long level = std::lround(255 * colour::linear_to_srgb(std::clamp(each, 0.0, 1.0)));
+    out += "0123456789abcdef"[level / 16];
+    out += "0123456789abcdef"[level % 16];
+  }
+  return out;
+}
+
+std::string box_words(const Box& box) {
+  return std::to_string(box.x) + "," + std::to_string(box.y) + "," + std::to_string(box.width) +
+         "," + std::to_string(box.height);
+}
+
+struct Swatch {
+  Regions regions;
+  colour::Reading reading;
+};
+
+words::Result<Swatch> read(const colour::Photo& photo, const Regions& regions,
+                           const std::string& name) {
+  const auto reading = colour::read_swatch(photo, regions);
+  if (!reading) return untold(reading.error(), name);
+  return Swatch{regions, *reading};
+}
+
+// Paper beside a swatch that was named: what is found beside the proposal that it lies on.
+std::vector<Box> paper_for(const Box& swatch, const std::vector<Regions>& found) {
+  for (const Regions& regions : found)
+    if (colour::overlap(regions.swatch, swatch)) return regions.paper;
+  return {};
+}
+
+void say_reading(Page& page, const Swatch& swatch, const std::string& name) {
+  const colour::Reading& r = swatch.reading;
+  const colour::Three sd = colour::uncertainty(r);
+  page.line(Say::colour_where,
+            {name, box_words(swatch.regions.swatch), std::to_string(swatch.regions.paper.size())});
+  page.line(Say::colour_lab, {Number(r.d50.l, 1), doubt(sd[0]), Number(r.d50.a, 1), doubt(sd[1]),
+                              Number(r.d50.b, 1), doubt(sd[2])});
+  page.line(Say::colour_d65,
+            {Number(r.d65.l, 1), Number(r.d65.a, 1), Number(r.d65.b, 1), hex_of(r.d65)});
+  if (r.graded > 8) page.line(Say::colour_graded, {Number(r.graded, 0)});
+  if (r.glints > 0.001) page.line(Say::colour_glints, {Number(100 * r.glints, 1)});
+  if (r.beyond) page.line(Say::colour_beyond);
+}
+
+void say_way(Page& page, const colour::Way& way, Say more, Say less, Say same) {
+  const bool told = colour::tells(way);
+  page.line(!told        ? same
+            : way.by > 0 ? more
+                         : less,
+            {Number(std::abs(way.by), 1), Number(1.645 * way.sd, 1)});
+}
+
+void say_match(Page& page, const Swatch& one, const Swatch& other, colour::Taken taken) {
+  const colour::Match m = colour::match(one.reading, other.reading, taken);
+  page.line(Say::match_difference, {Number(m.difference, 1), Number(m.low, 1), Number(m.high, 1)});
+  const colour::Seen least = colour::seen(m.low), most = colour::seen(m.high);
+  if (least == most)
+    page.line(Say::match_seen, {words::say(eyes[least].as)});
+  else
+    page.line(Say::match_seen_between, {words::say(eyes[least].as), words::say(eyes[most].as)});
+  say_way(page, m.lightness, Say::way_lighter, Say::way_darker, Say::way_as_light);
+  say_way(page, m.chroma, Say::way_stronger, Say::way_greyer, Say::way_as_strong);
+  const Say turned = turns[m.turned].as;
+  say_way(page, m.hue, turned, turned, Say::way_same_hue);
+  page.line(taken == colour::Taken::one_photo ? Say::match_one_photo : Say::match_two_photos);
+}
+
+words::Result<Swatch> first_of(const colour::Photo& photo, const ColourWanted& wanted,
+                               const std::vector<Regions>& found) {
+  if (!wanted.swatch && found.empty()) return words::failure(Say::colour_no_swatch, {wanted.name});
+  Regions regions =
+      wanted.swatch ? Regions{*wanted.swatch, paper_for(*wanted.swatch, found)} : found.front();
+  if (!wanted.paper.empty()) regions.paper = wanted.paper;
+  return read(photo, regions, wanted.name);
+}
+
+// The one that was named; where nothing was, the second that was found.
+std::optional<Regions> second_of(const ColourWanted& wanted, const std::vector<Regions>& found) {
+  if (wanted.beside) {
+    Regions regions{*wanted.beside, paper_for(*wanted.beside, found)};
+    if (regions.paper.empty()) regions.paper = wanted.paper;
+    return regions;
+  }
+  if (wanted.swatch || wanted.against || found.size() < 2) return std::nullopt;
+  return found[1];
+}
+
+}
+
+words::Result<Box> box_of(const std::string& text) {
+  std::vector<int> numbers;
+  std::string digits;
+  for (const char c : text + ",") {
+    if (c >= '0' && c <= '9' && digits.size() < 6) {
+      digits += c;
+    } else if (c == ',' && !digits.empty()) {
+      numbers.push_back(std::stoi(digits));
+      digits.clear();
+    } else {
+      return words::failure(Say::colour_bad_box, {text});
+    }
+  }
+  if (numbers.size() != 4 || numbers[2] == 0 || numbers[3] == 0)
+    return words::failure(Say::colour_bad_box, {text});
+  return Box{numbers[0], numbers[1], numbers[2], numbers[3]};
+}
+
+words::Result<std::string> colour_shown(const ColourWanted& wanted) {
+  const auto photo = studio::read_photo(wanted.bytes);
+  if (!photo) return tl::make_unexpected(photo.error());
+  const std::vector<Regions> found = colour::propose_regions(*photo);
+  const auto one = first_of(*photo, wanted, found);
+  if (!one) return tl::make_unexpected(one.error());
+  Page page;
+  say_reading(page, *one, wanted.name);
+
+  if (const auto regions = second_of(wanted, found)) {
+    if (colour::overlap(regions->swatch, one->regions.swatch))
+      return untold(colour::Untold::overlapping, wanted.name);
+    const auto other = read(*photo, *regions, wanted.name);
+    if (!other) return tl::make_unexpected(other.error());
+    say_reading(page, *other, wanted.name);
+    say_match(page, *one, *other, colour::Taken::one_photo);
+  }
+  if (wanted.against) {
+    const ColourWanted plain{*wanted.against, wanted.against_name, {}, {}, {}, {}, {}};
+    const auto second = studio::read_photo(plain.bytes);
+    if (!second) return tl::make_unexpected(second.error());
+    const auto other = first_of(*second, plain, colour::propose_regions(*second));
+    if (!other) return tl::make_unexpected(other.error());
+    say_reading(page, *other, plain.name);
+    say_match(page, *other, *one, colour::Taken::two_photos);
+  }
+  return page.text;
+}
+
+}

@@ -1,0 +1,31 @@
+// What the numbers of a swatch's photo say, in plain words; of two, whether they match.
+#pragma once
+
+#include "colour/photo.hpp"
+#include "words/error.hpp"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace commands {
+
+// "x,y,width,height" in pixels of the upright photo, whole numbers. Errors: colour_bad_box.
+words::Result<colour::Box> box_of(const std::string& text);
+
+struct ColourWanted {
+  std::string bytes;                  // the photo's
+  std::string name;                   // as it is called in what is said
+  std::optional<colour::Box> swatch;  // without it the largest that is found
+  std::vector<colour::Box> paper;     // without any what is found beside the swatch
+  std::optional<colour::Box> beside;  // another swatch on the same photo
+  std::optional<std::string> against; // another photo's bytes
+  std::string against_name;
+};
+
+// Lines for people. With `against`, or with a second swatch on the photo (named or found), the
+// difference of the two as well. Errors: those of studio::read_photo; colour_no_swatch;
+// colour_untold with the reason why.
+words::Result<std::string> colour_shown(const ColourWanted& wanted);
+
+}

@@ -1,0 +1,96 @@
+// The colour of a swatch, as somebody types for it.
+#include "colour/scene.hpp"
+#include "commands/tool.hpp"
+
+using namespace tool;
+
+namespace {
+
+constexpr colour::Lab blue{38, 8, -42};
+
+struct Photos : Studio {
+  std::string photo(const std::string& file, const std::vector<scene::Swatch>& swatches) const {
+    scene::Table table;
+    table.swatches = swatches;
+    scene::Camera camera;
+    camera.read_noise = 0.002;
+    camera.shot_noise = 0.01;
+    scene::Dice dice(5);
+    rig::put(path / file, scene::jpeg_of(scene::photograph(table, camera, dice), 90));
+    return (path / file).string();
+  }
+};
+
+}
+
+TEST_CASE("one swatch: its colour and how sure, found or named") {
+  const Photos s;
+  const std::string photo = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});
+  const Ran found = run({"colour", photo});
+  CHECK(found.status == 0);
+  CHECK(found.err.empty());
+  CHECK(has(found.out, "D50"));
+  CHECK(has(found.out, "D65"));
+  CHECK_FALSE(has(found.out, "CIEDE2000"));
+  const Ran named = run({"colour", photo, "--swatch", "120,80,80,80", "--paper", "20,80,70,80"});
+  CHECK(named.status == 0);
+  CHECK(has(named.out, "swatch at 120,80,80,80"));
+}
+
+TEST_CASE("two swatches on one photo, and two photos: how far apart, and which way") {
+  const Photos s;
+  const std::string both =
+      s.photo("both.jpg", {{{40, 70, 90, 100}, blue}, {{190, 75, 90, 90}, {48, 8, -42}}});
+  const Ran together = run({"colour", both});
+  CHECK(together.status == 0);
+  CHECK(has(together.out, "CIEDE2000"));
+  CHECK(has(together.out, "the second is lighter"));
+  CHECK(has(together.out, "both on one photo"));
+
+  const std::string one = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});
+  const std::string other = s.photo("other.jpg", {{{110, 70, 100, 100}, {52, 8, -42}}});
+  const Ran parted = run({"colour", other, "--against", one});
+  CHECK(parted.status == 0);
+  CHECK(has(parted.out, "on two photos"));
+  CHECK(has(parted.out, "the second is lighter"));
+  const Ran same = run({"colour", one, "--against", one});
+  CHECK(same.status == 0);
+  CHECK(has(same.out, "difference 0.0"));
+}
+
+TEST_CASE("against a batch: the swatch's photo that was kept with it last") {
+  const Photos s;
+  REQUIRE(s.play(small_batch).status == 0);
+  const std::string one = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});
+  const std::string other = s.photo("other.jpg", {{{110, 70, 100, 100}, {52, 8, -42}}});
+  const Ran none = s.read({"colour", one, "--against", "last"});
+  CHECK(none.status == 1);
+  CHECK(has(none.err, "neither a photo nor a batch"));
+  REQUIRE(s.read({"photo", one, "--batch", "last", "--of", "pan"}).status == 0);
+  CHECK(s.read({"colour", one, "--against", "last"}).status == 1);
+  REQUIRE(s.read({"photo", other, "--batch", "last", "--of", "swatch"}).status == 0);
+  REQUIRE(s.read({"photo", one, "--batch", "last", "--of", "swatch"}).status == 0);
+  const Ran ran = s.read({"colour", one, "--against", "last"});
+  CHECK(ran.status == 0);
+  CHECK(has(ran.out, "difference 0.0"));
+}
+
+TEST_CASE("what cannot be told says why, and what makes no sense says how") {
+  const Photos s;
+  const std::string photo = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});
+  for (const char* box :
+       {"", "1,2,3", "1,2,3,4,5", "a,b,c,d", "1,2,0,4", "-1,2,3,4", "1,2,3,4,", "9999999,1,1,1"}) {
+    CAPTURE(box);
+    const Ran ran = run({"colour", photo, "--swatch", box});
+    CHECK(ran.status == 1);
+    CHECK(has(ran.err, "left,top,width,height"));
+  }
+  CHECK(has(run({"colour", photo, "--swatch", "300,0,90,90", "--paper", "1,1,40,40"}).err,
+            "beyond the photo"));
+  CHECK(has(run({"colour", photo, "--swatch", "120,80,80,80", "--paper", "120,80,80,80"}).err,
+            "lie over each other"));
+  CHECK(has(run({"colour", s.photo("bare.jpg", {})}).err, "no swatch is seen"));
+  CHECK(run({"colour", (s.path / "none.jpg").string()}).status == 1);
+  CHECK(run({"colour", photo, "--against", (s.path / "none.jpg").string()}).status == 1);
+  CHECK(run({"colour"}).status == 2);
+}
