@@ -25,6 +25,7 @@ enum class Table {
   tablet,
   commands,
   app,
+  notes,
 };
 
 struct Sentence {

@@ -13,13 +13,14 @@ LINKS = {
     "words": [],
     "paint": ["words"],
     "session": ["paint"],
+    "notes": ["session"],
     "bench": ["session"],
     "disk": [],
     "studio": ["session", "disk"],
     "paper": ["session"],
     "screens": ["bench"],
     "window": [],
-    "commands": ["bench", "studio", "paper"],
+    "commands": ["bench", "notes", "studio", "paper"],
 }
 LINKS["app"] = list(LINKS)
 # The one folder within a room.
@@ -29,7 +30,7 @@ DRAWING_ROOMS = {"screens", "window", "app"}
 DRAWING_HEADER = re.compile(r"(backends/)?im(gui|stb)\w*\.h$|imconfig\.h$|(GLFW|glad|GL|GLES\d?|EGL|KHR|X11)/")
 
 # Bytes in, bytes out: these rooms open nothing, start nothing and print nothing.
-PURE_ROOMS = {"words", "paint", "session", "bench", "paper"}
+PURE_ROOMS = {"words", "paint", "session", "notes", "bench", "paper"}
 IMPURE_HEADER = re.compile(r"(fstream|iostream|filesystem|thread|mutex|condition_variable|future)$"
                            r"|(unistd|fcntl|dirent|pthread|signal|time)\.h$|(sys|emscripten)/")
 
