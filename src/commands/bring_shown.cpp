@@ -1,5 +1,6 @@
 #include "commands/bring.hpp"
 #include "commands/show.hpp"
+#include "paint/digits.hpp"
 #include "paint/in_words.hpp"
 #include "session/bytes.hpp"
 #include "words/commands_says.hpp"
@@ -104,8 +105,16 @@ private:
                say(Say::bring_head,
                    {what_.name, words::counted(table_.rows.size(), Say::count_row, Say::count_rows),
                     words::counted(table_.columns, Say::count_column, Say::count_columns),
-                    say(encodings[table_.encoding]), say(separators[table_.separator])})) +
+                    say(encodings[table_.encoding]), say(separators[table_.separator])}) +
+               (has_comma() ? say(Say::bring_decimal_comma) : "")) +
            "\n";
+  }
+
+  bool has_comma() const {
+    const auto& all = notes_.layout.columns;
+    return std::any_of(all.begin(), all.end(), [](const Column& column) {
+      return column.decimal == notes::Decimal::comma;
+    });
   }
 
   std::string role(const Column& column) const {
@@ -121,11 +130,7 @@ private:
     for (std::size_t at = 0; at < notes_.layout.columns.size(); ++at) {
       const Column& column = notes_.layout.columns[at];
       const std::string heading = column.heading.empty() ? "" : quoted(column.heading);
-      const bool numbers = column.role == Role::amount || column.role == Role::pigment ||
-                           notes::liquid_of(column.role);
-      const bool comma = numbers && column.decimal == notes::Decimal::comma;
-      rows.push_back({notes::column_name(at), heading, role(column),
-                      words::message(column.why) + (comma ? say(Say::bring_decimal_comma) : "")});
+      rows.push_back({notes::column_name(at), heading, role(column), words::message(column.why)});
     }
     return in_columns(rows);
   }
@@ -134,10 +139,14 @@ private:
     const Card *card = find(shelf_, notes_, one.of), *tool = find(shelf_, notes_, one.with);
     const std::string name = card ? card->name : one.of, with = tool ? tool->name : one.with;
     const std::string many = paint::count_words(one.amount);
+    constexpr int as_read = 3; // decimals: nothing of what was noted is rounded away
+    const words::Number g(one.amount, paint::decimals_as_read(one.amount, as_read));
     switch (one.in) {
-    case SaidIn::parts: return say(Say::bring_parts, {name, many});
-    case SaidIn::g: return say(Say::bring_g, {name, paint::grams_words(one.amount)});
-    case SaidIn::drops: return say(Say::bring_drops, {name, many});
+    case SaidIn::parts:
+      return say(one.amount == 1 ? Say::bring_part : Say::bring_parts, {name, many});
+    case SaidIn::g: return say(Say::bring_g, {name, g});
+    case SaidIn::drops:
+      return say(one.amount == 1 ? Say::bring_drop : Say::bring_drops, {name, many});
     case SaidIn::spoons: return say(Say::bring_spoons, {name, many, with});
     }
     return name;
@@ -149,16 +158,23 @@ private:
     return out;
   }
 
+  static std::string row_of(const Fated& one) {
+    return say(Say::bring_row, {std::to_string(one.recipe->row)});
+  }
+
   std::string recipes() const {
     Rows rows;
     for (const Fated& one : recipes_) {
       const auto& recipe = std::get<session::RecipeCard>(one.recipe->card.facts);
+      if (one.fate == Fate::left) {
+        rows.push_back({row_of(one), say(fates[one.fate]), one.recipe->card.name});
+        continue;
+      }
       std::string text = said(recipe.pigments);
       if (!recipe.liquids.empty()) text += "; " + said(recipe.liquids);
       if (!one.recipe->card.made_on.empty()) text += "; " + one.recipe->card.made_on;
-      if (!one.recipe->note.empty()) text += "; " + quoted(one.recipe->note);
-      rows.push_back({say(Say::bring_row, {std::to_string(one.recipe->row)}), say(fates[one.fate]),
-                      one.recipe->card.name, text});
+      if (!recipe.note.empty()) text += "; " + quoted(recipe.note);
+      rows.push_back({row_of(one), say(fates[one.fate]), one.recipe->card.name, text});
     }
     return in_columns(rows);
   }

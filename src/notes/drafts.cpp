@@ -25,6 +25,7 @@ void Draft::misses(const Place& at, words::Error why, bool is_lost) {
 
 void Draft::keep(const std::string& heading, const std::string& text) {
   const bool says_so = heading.empty() || role_in(heading) == Role::note;
+  if (note.find(text) != std::string::npos) return;
   note += (note.empty() ? "" : "; ") + (says_so ? text : heading + ": " + text);
 }
 
@@ -56,8 +57,11 @@ std::optional<std::size_t> Rows::column_of(Role role) const {
 
 Hand Rows::hand_of(std::size_t at) const { return {layout_.columns[at].decimal, tools_}; }
 
-Amount Rows::in_unit(Amount amount, std::size_t column) const {
-  if (amount.unit == Unit::none) amount.unit = layout_.columns[column].unit;
+// In the column's unit where it names none. What its number alone does not say stands in the note.
+Amount Rows::taken(Amount amount, const Row& row, std::size_t at) {
+  const Column& column = layout_.columns[at];
+  if (amount.unit == Unit::none) amount.unit = column.unit;
+  if (amount.up_to || !amount.remark.empty()) drafts_.back().keep(column.heading, cell_of(row, at));
   return amount;
 }
 
@@ -115,7 +119,7 @@ std::optional<Amount> Rows::amount_beside(const Row& row, std::size_t at, bool l
     return std::nullopt;
   }
   if (!*amount) return std::nullopt;
-  return in_unit(**amount, beside->second);
+  return taken(**amount, row, beside->second);
 }
 
 words::Result<Meant> Rows::meant_by(const std::string& name) {
@@ -129,7 +133,6 @@ words::Result<Meant> Rows::meant_by(const std::string& name) {
 
 void Rows::add(Entry entry) {
   Draft& draft = drafts_.back();
-  if (entry.amount && !entry.amount->remark.empty()) draft.keep("", entry.amount->remark);
   (entry.of.kind == CardKind::pigment ? draft.pigments : draft.liquids).push_back(std::move(entry));
 }
 
@@ -140,7 +143,7 @@ void Rows::read_pigments(const Row& row, std::size_t at) {
   if (!column.card.empty()) {
     const auto amount = amount_in(place.text, hand_of(at));
     if (!amount) return draft.misses(place, amount.error(), true);
-    if (*amount) add({place, {column.card}, in_unit(**amount, at), column.heading});
+    if (*amount) add({place, {column.card}, taken(**amount, row, at), column.heading});
     return;
   }
   if (says_none(place.text)) return;
@@ -156,7 +159,7 @@ void Rows::read_pigments(const Row& row, std::size_t at) {
       draft.misses({row.number, at, one.name}, meant.error(), true);
       continue;
     }
-    const auto amount = one.amount ? std::optional(in_unit(*one.amount, at)) : beside;
+    const auto amount = one.amount ? std::optional(taken(*one.amount, row, at)) : beside;
     add({{row.number, at, one.name}, *meant, amount, column.heading});
   }
 }
@@ -174,7 +177,7 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
   if (amount) {
     if (!*amount) return;
     const std::string card = column.card.empty() ? measures_.card_for(kind) : column.card;
-    return add({place, {card, kind}, in_unit(**amount, at), column.heading});
+    return add({place, {card, kind}, taken(**amount, row, at), column.heading});
   }
   const bool whole = names_.meant_by(place.text).has_value();
   auto named = whole ? std::vector{Named{std::nullopt, place.text}}
@@ -184,7 +187,7 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
     if (const auto meant = meant_by(one.name); meant && meant->kind != CardKind::pigment)
       entries.push_back(
           {place, *meant,
-           one.amount ? std::optional(in_unit(*one.amount, at)) : amount_beside(row, at, false),
+           one.amount ? std::optional(taken(*one.amount, row, at)) : amount_beside(row, at, false),
            column.heading});
   if (entries.empty() || entries.size() != named.size()) return not_read(amount.error());
   for (Entry& entry : entries) add(std::move(entry));

@@ -52,7 +52,7 @@ private:
   words::Result<Meant> meant_by(const std::string& name);
   std::optional<std::size_t> column_of(Role role) const;
   Hand hand_of(std::size_t at) const;
-  Amount in_unit(Amount amount, std::size_t column) const;
+  Amount taken(Amount amount, const Row& row, std::size_t at);
 
   const Table& table_;
   const Layout& layout_;

@@ -50,7 +50,7 @@ public:
     out.card.made_on = draft_.made_on;
     name(out.card, shelf);
     shorten_note();
-    out.note = draft_.note;
+    recipe_.note = draft_.note;
     out.card.facts = recipe_;
     out.whole = !recipe_.pigments.empty() && !draft_.lost();
     return out;

@@ -19,7 +19,6 @@ struct Unread {
 struct Brought {
   std::size_t row = 0; // its first
   session::Card card;  // a recipe
-  std::string note;    // what else its rows say
   bool whole = false;  // it can be taken
 };
 

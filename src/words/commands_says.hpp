@@ -65,8 +65,10 @@ enum class CommandsSay {
   bring_is_there,
   bring_otherwise,
   bring_is_left,
+  bring_part,  // 0: name, 1: amount
   bring_parts, // 0: name, 1: amount; so the next two
   bring_g,
+  bring_drop,
   bring_drops,
   bring_spoons, // 2: spoon
   bring_mL,     // 0: mL

@@ -34,7 +34,8 @@ TEST_CASE("thirty recipes are shown, and taken when that is asked for") {
   CHECK(shown.status == 0);
   CHECK(has(shown.out, "notes.csv: 32 rows, 7 columns; UTF-8, semicolons between cells"));
   CHECK(has(shown.out, "amount of B"));
-  CHECK(has(shown.out, "decimal comma"));
+  CHECK(has(shown.out, "between cells, decimal comma"));
+  CHECK(has(shown.out, "Bone black 1.25 g; Gum 1:2 16 drops, Honey 2 drops; 2019-05-22"));
   CHECK(has(shown.out, "With --take 28 recipes would be taken"));
   CHECK(s.files().empty());
 
@@ -46,6 +47,7 @@ TEST_CASE("thirty recipes are shown, and taken when that is asked for") {
   CHECK(times(files.begin()->second, "\"is_a\":\"recipe\"") == 28);
   CHECK(times(files.begin()->second, "\"from\":\"notes\"") == 28);
   CHECK(has(files.begin()->second, "\"made_on\":\"2019-04-03\""));
+  CHECK(has(files.begin()->second, "\"note\":\"Gum water: 20-24 drops; How it went: gummy"));
   CHECK(run({"check", s.name}).status == 0);
 }
 

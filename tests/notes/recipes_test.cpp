@@ -84,7 +84,7 @@ TEST_CASE("columns by headings in German, a row as a recipe") {
   CHECK(blue.row == 2);
   CHECK(blue.card.name == "Wehrblau");
   CHECK(blue.card.made_on == "2019-04-03");
-  CHECK(blue.note == "klebt etwas");
+  CHECK(recipe(blue).note == "klebt etwas");
   CHECK(recipe(blue).from == session::RecipeFrom::old_notes);
   CHECK(recipe(blue).pigments == std::vector<Said>{{"pb28", SaidIn::g, 3.5}});
   CHECK(recipe(blue).liquids == std::vector<Said>{{"gum_12", SaidIn::drops, 24, "dropper"},
@@ -155,8 +155,17 @@ TEST_CASE("every cell that was not understood is named") {
   CHECK(notes.passed == std::vector<std::size_t>{6});
   const Brought& clay = notes.recipes[2];
   CHECK(clay.whole);
-  CHECK(clay.note == "binder: some; date: 2031-01-01");
+  CHECK(recipe(clay).note == "binder: some; date: 2031-01-01");
   CHECK(clay.card.made_on.empty());
+}
+
+TEST_CASE("a range and a remark stand in the note as they were written") {
+  const Understood notes = Notes().read("name,pigment,amount,binder\n"
+                                        "Sky,ultramarine,3 g (fine),20-24 drops\n");
+  const auto& sky = recipe(notes.recipes[0]);
+  CHECK(sky.liquids[0].amount == 22);
+  CHECK(sky.note == "amount: 3 g (fine); binder: 20-24 drops");
+  CHECK(notes.unread.empty());
 }
 
 TEST_CASE("what is said of a column goes before any guess") {
@@ -167,7 +176,7 @@ TEST_CASE("what is said of a column goes before any guess") {
   const Understood said = notes.read("a,b,c\nSky,PB29,3\n");
   CHECK(recipe(said.recipes[0]).pigments == std::vector<Said>{{"pb29", SaidIn::g, 3}});
   CHECK(said.recipes[0].card.name == "Ultramarine blue");
-  CHECK(said.recipes[0].note == "a: Sky");
+  CHECK(recipe(said.recipes[0]).note == "a: Sky");
   notes.asked.columns[7] = {Role::note, Unit::none};
   const auto table = table_of(*text_of("a,b,c\nSky,PB29,3\n"));
   const auto none = understood(*table, notes.cards, {}, notes.asked, notes.how);
@@ -183,7 +192,7 @@ TEST_CASE("amounts without a measure are parts, and parts go with nothing else")
   CHECK(recipe(notes.recipes[0]).liquids == std::vector<Said>{{"gum_12", SaidIn::parts, 3}});
   CHECK_FALSE(notes.recipes[1].whole);
   CHECK(recipe(notes.recipes[2]).liquids.empty());
-  CHECK(notes.recipes[2].note == "binder: 20 drops");
+  CHECK(recipe(notes.recipes[2]).note == "binder: 20 drops");
 }
 
 TEST_CASE("the same row is the same card, in any encoding and however it is understood") {

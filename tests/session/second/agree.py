@@ -44,6 +44,8 @@ BY_HAND = [
     '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"notes","liquids":[{"of":"b"}],"per_g":10',
     '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"batch","liquids":7,"mine":true',
     '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"batch","per_spoons":1,"mine":1',
+    '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"notes","note":7',
+    '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"notes","note":"n"',
     '"e":"planned","recipe":5', '"e":"planned","recipe":"r"',
     '"e":"corrected","line":["a",1],"by_ms":-500', '"e":"corrected","line":["a"],"by_ms":-500',
     '"e":"corrected","line":["a",1],"by_ms":0.5',
