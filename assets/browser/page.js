@@ -1,25 +1,85 @@
 // What is there before the program, and what is left when it stops.
 'use strict';
 
-function stopped(why) {
-  console.error(why);
-  document.body.classList.remove('ready');
-  const words = document.getElementById('words'); // its data are sentences
-  words.textContent = words.dataset.stopped.replace('{0}', () => why);
-}
+const Slabside = {
+  // A sentence of the page, in its language.
+  say: function (name, ...facts) {
+    const template = document.getElementById('sentences').content;
+    const pattern = template.querySelector(`[data-say="${name}"]`).textContent;
+    return pattern.replace(/\{(\d)\}/g, (_, at) => facts[at]);
+  },
+
+  // Words instead of the canvas, and one button below them.
+  show_words: function (words, button, then) {
+    document.body.classList.remove('ready');
+    document.getElementById('words').textContent = words;
+    const again = document.getElementById('again');
+    again.hidden = !button;
+    again.textContent = button ?? '';
+    again.onclick = then;
+  },
+
+  has_stopped: false,
+  // Nothing of the program runs any more: what it would do then, nobody knows. What it has saved is in
+  // the store, and the next start reads it.
+  end: function () {
+    Slabside.has_stopped = true;
+    if (Module.slabsideEnd) Module.slabsideEnd();
+    for (const dialog of document.querySelectorAll('dialog[open]')) dialog.close();
+    document.getElementById('pads').replaceChildren();
+    document.getElementById('keeping').hidden = true;
+  },
+  stop: function (why) {
+    if (Slabside.has_stopped) return;
+    console.error(why);
+    Slabside.end();
+    Slabside.show_words(Slabside.say('stopped', why), Slabside.say('start_again'), () => location.reload());
+  },
+
+  // Every way from the page into the program. One that does not come back as it should is the last.
+  guarded: function (name, enter) {
+    return (...words) => {
+      if (Slabside.has_stopped) return 0;
+      try {
+        return enter(...words);
+      } catch (error) {
+        Slabside.stop(`${error}, ${name}.`);
+        return 0;
+      }
+    };
+  },
+  guard: function (exports) {
+    const all = {};
+    for (const [name, value] of Object.entries(exports))
+      all[name] = /^(slabside_|main$|__main_argc_argv$)/.test(name) ? Slabside.guarded(name, value) : value;
+    return all;
+  },
+};
 
 var Module = {
   canvas: document.getElementById('canvas'),
-  onAbort: (why) => stopped(why + '.'),
+  locateFile: (file) => `${document.body.dataset.version}/${file}`,
+  onAbort: (why) => Slabside.stop(why + '.'),
+  instantiateWasm: (imports, receive) => {
+    const place = Module.locateFile('slabside.wasm');
+    const whole = async () => WebAssembly.instantiate(await (await fetch(place)).arrayBuffer(), imports);
+    // A server that has no name for the kind of file: all of it is fetched first.
+    WebAssembly.instantiateStreaming(fetch(place), imports)
+      .catch((error) => { if (error instanceof TypeError) return whole(); throw error; })
+      .then(({instance, module}) => receive({exports: Slabside.guard(instance.exports)}, module))
+      .catch((error) => Slabside.stop(error.message + '.'));
+    return {};
+  },
+  slabsideShown: () => {},
+  slabsideGaveUp: (sentence) => {
+    Slabside.end();
+    Slabside.show_words(sentence, Slabside.say('start_again'), () => location.reload());
+  },
 };
 
 window.addEventListener('error', (event) => {
-  if (!event.message.startsWith('ResizeObserver loop')) stopped(event.message + '.'); // else a remark
+  if (!event.message.startsWith('ResizeObserver loop')) Slabside.stop(event.message + '.'); // else a remark
 });
-
-if (typeof WebAssembly !== 'object')
-  stopped(document.getElementById('words').dataset.noWebassembly);
-
-// Offline the page comes from its own cache. Browsers allow that on https and localhost only.
-if (window.isSecureContext && 'serviceWorker' in navigator)
-  navigator.serviceWorker.register('worker.js').catch((error) => console.warn('not offline:', error.message));
+window.addEventListener('unhandledrejection', (event) => {
+  if (event.reason instanceof WebAssembly.RuntimeError) Slabside.stop(`${event.reason}.`);
+});

@@ -1,11 +1,14 @@
-# The page: a folder of plain files that any web server may serve, in web/ of the build folder.
+# The page: a folder of plain files that any web server may serve, in web/ of the build folder. Its
+# parts are linked beside it, and lie there in a folder that is named by what is in it.
 set(web ${CMAKE_BINARY_DIR}/web)
+set(parts ${CMAKE_CURRENT_BINARY_DIR}/page)
 set(page ${PROJECT_SOURCE_DIR}/assets/browser)
 
 add_executable(slabside app/browser_main.cpp)
 target_link_libraries(slabside PRIVATE app)
-set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${web})
-foreach(library commands/browser_clock.js disk/browser_store.js window/browser_page.js)
+set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
+foreach(library commands/browser_clock.js disk/browser_store.js studio/browser_learner.js
+                window/browser_page.js)
   target_link_options(slabside PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_SOURCE_DIR}/${library}")
   list(APPEND libraries ${CMAKE_CURRENT_SOURCE_DIR}/${library})
 endforeach()
@@ -23,7 +26,7 @@ set_target_properties(slabside PROPERTIES LINK_DEPENDS "${libraries}")
 # What learns, in a worker of the page.
 add_executable(learner app/browser_learn_main.cpp)
 target_link_libraries(learner PRIVATE studio)
-set_target_properties(learner PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${web})
+set_target_properties(learner PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
 target_link_options(learner PRIVATE --no-entry -sBUILD_AS_WORKER=1 -sALLOW_MEMORY_GROWTH=1
                     -sENVIRONMENT=worker -sEXPORTED_FUNCTIONS=_learn,_malloc,_free)
 
@@ -39,6 +42,6 @@ add_custom_command(OUTPUT ${page_words}
 file(GLOB page_files CONFIGURE_DEPENDS ${page}/*)
 set(finish ${CMAKE_CURRENT_SOURCE_DIR}/app/browser_page.cmake)
 add_custom_command(OUTPUT ${web}/worker.js
-  COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DWEB=${web} -DWORDS=${page_words} -P ${finish}
+  COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DPARTS=${parts} -DWEB=${web} -DWORDS=${page_words} -P ${finish}
   DEPENDS slabside learner ${page_words} ${page_files} ${finish})
 add_custom_target(page ALL DEPENDS ${web}/worker.js)

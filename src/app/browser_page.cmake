@@ -1,23 +1,41 @@
-# Puts the page's own files beside the program, with the words in them:
-# cmake -DPAGE=... -DWEB=... -DWORDS=... -P browser_page.cmake
+# Puts the page together, with the words in it:
+# cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -P browser_page.cmake
 include(${WORDS})
+set(own page.css page.js unzip.js pack.js store.js pads.js keeping.js start.js)
+set(built slabside.js slabside.wasm slabside.data learner.js learner.wasm)
+set(icons icon.svg icon-180.png icon-192.png icon-512.png icon-maskable-512.png)
+
+# A version is named by all that goes into it, so that no cache on the way gives files of two.
+set(hashes)
+foreach(file index.html manifest.webmanifest worker.js ${own} ${icons})
+  file(SHA256 ${PAGE}/${file} hash)
+  string(APPEND hashes ${hash})
+endforeach()
+foreach(file ${built})
+  file(SHA256 ${PARTS}/${file} hash)
+  string(APPEND hashes ${hash})
+endforeach()
+file(SHA256 ${WORDS} hash)
+string(SHA256 version "${hashes}${hash}")
+string(SUBSTRING ${version} 0 16 version)
+
+file(REMOVE_RECURSE ${WEB})
 foreach(file index.html manifest.webmanifest)
   configure_file(${PAGE}/${file} ${WEB}/${file} @ONLY)
 endforeach()
-foreach(file page.css page.js icon.svg)
+foreach(file ${icons})
   configure_file(${PAGE}/${file} ${WEB}/${file} COPYONLY)
 endforeach()
-set(files index.html page.css page.js manifest.webmanifest icon.svg)
-
-# The worker keeps one version of everything, named by what is in it.
-list(APPEND files slabside.js slabside.wasm slabside.data learner.js learner.wasm)
-set(hashes)
-foreach(file ${files})
-  file(SHA256 ${WEB}/${file} hash)
-  string(APPEND hashes ${hash})
+foreach(file ${own})
+  configure_file(${PAGE}/${file} ${WEB}/${version}/${file} COPYONLY)
 endforeach()
-string(SHA256 version "${hashes}")
-string(SUBSTRING ${version} 0 16 version)
+foreach(file ${built})
+  configure_file(${PARTS}/${file} ${WEB}/${version}/${file} COPYONLY)
+endforeach()
+
+set(files ${own} ${built})
+list(TRANSFORM files PREPEND "${version}/")
+list(APPEND files manifest.webmanifest ${icons})
 list(TRANSFORM files PREPEND "'")
 list(TRANSFORM files APPEND "'")
 list(JOIN files ", " files)

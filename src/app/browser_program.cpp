@@ -1,7 +1,9 @@
 #include "app/browser_program.hpp"
 
+#include "app/told.hpp"
 #include "app/frame.hpp"
 #include "app/loop.hpp"
+#include "bench/pads_top_bar.hpp"
 #include "bench/record.hpp"
 #include "commands/clock.hpp"
 #include "disk/browser.hpp"
@@ -10,6 +12,8 @@
 #include "window/browser.hpp"
 #include "words/app_says.hpp"
 #include "words/studio_says.hpp"
+
+#include <emscripten/emscripten.h>
 
 #include <algorithm>
 
@@ -41,10 +45,18 @@ words::Result<void> keep_tablet(const std::string& text) {
   return {};
 }
 
+// The first time as the tablet is set for everything.
+std::optional<std::string> kept_tablet() {
+  if (auto kept = disk::small_text(tablet_name)) return kept;
+  bench::Tablet first;
+  first.motion = !window::prefers_less_motion();
+  return bench::written(first);
+}
+
 commands::Storage in_the_browser(std::function<void()> wake) {
   commands::Storage storage;
   storage.home = disk::open_browser_disk(std::move(wake));
-  storage.tablet = [] { return disk::small_text(tablet_name); };
+  storage.tablet = kept_tablet;
   storage.keep_tablet = keep_tablet;
   return storage;
 }
@@ -65,6 +77,7 @@ struct Everything {
   window::Sound sound;
   commands::EffectRunner runner;
   Loop loop;
+  std::string told_last = {};
 
   Everything(window::Window opened, double px_per_mm, const bench::Now& now)
       : window(std::move(opened)),
@@ -72,6 +85,7 @@ struct Everything {
                in_the_browser, now),
         loop(window, sound, runner, {}, px_per_mm) {
     loop.begin(now);
+    if (window::prefers_dark()) runner.feed(bench::Tap{{bench::TopBarPad::night, ""}}, now);
   }
 
   void process_input() {
@@ -82,8 +96,26 @@ struct Everything {
 
   void render() {
     const bench::Now now = commands::real_now();
+    const auto drawn = loop.drawn();
     loop.render(now);
+    if (loop.drawn() > drawn) tell(now);
     if (loop.drawn() > 0) window::show_canvas(!runner.bench().loaded);
+    call_again(now);
+  }
+
+  void tell(const bench::Now& now) {
+    const bench::Bench& bench = runner.bench();
+    const bool open = bench.folded && bench.folded->progress == session::Progress::open;
+    std::string shown = told(bench::view(bench, now), open, loop.px_per_mm());
+    if (shown == told_last) return;
+    window::tell(shown);
+    told_last = std::move(shown);
+  }
+
+  void look() {
+    const bench::Now now = commands::real_now();
+    runner.look_soon(now);
+    loop.process_input(window.wait(0), now);
     call_again(now);
   }
 
@@ -94,6 +126,8 @@ struct Everything {
                        : std::nullopt);
   }
 };
+
+std::unique_ptr<Everything> all; // the page outlives main()
 
 bool give_up(const words::Error& error) {
   window::give_up(words::message(error));
@@ -107,11 +141,15 @@ bool begin_in_browser() {
   if (!window) return give_up({Say::window_not_opened, {window.error()}});
   const double px_per_mm = window->px_per_mm().value_or(usual_px_per_mm);
   if (const auto faces = screens::load_faces(px_per_mm); !faces) return give_up(faces.error());
-  static std::unique_ptr<Everything> all; // the page outlives main()
   all = std::make_unique<Everything>(*std::move(window), px_per_mm, commands::real_now());
   window::take_turns({[] { all->process_input(); }, [] { all->render(); }});
   all->process_input();
   return true;
 }
 
+}
+
+// The page has put files into the store.
+extern "C" EMSCRIPTEN_KEEPALIVE void slabside_look() {
+  if (app::all) app::all->look();
 }

@@ -37,6 +37,7 @@ public:
   bool may_end(const bench::Now& now) const; // all is said, and saved or not to be saved
 
   std::uint64_t drawn() const { return drawn_; } // frames
+  double px_per_mm() const { return px_per_mm_; }
 
 private:
   void take(const window::Event& event, std::uint64_t poll, const bench::Now& now);

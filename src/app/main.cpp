@@ -1,10 +1,15 @@
 #include "app/picture.hpp"
 #include "app/watch.hpp"
 #include "app/window_loop.hpp"
+#include "commands/open_pack.hpp"
 #include "commands/run.hpp"
+#include "screens/own_faces.hpp"
+#include "studio/studio.hpp"
 
 #include <algorithm>
 #include <cstdio>
+#include <filesystem>
+#include <iostream>
 
 namespace {
 
@@ -20,6 +25,26 @@ int picture(const std::vector<std::string>& given) {
   return made ? 0 : complain(made.error(), 1);
 }
 
+int open_window(const std::vector<std::string>& given) {
+  auto options = app::window_options(given);
+  if (!options) return complain(options.error(), 2);
+  if (options->pack) {
+    const auto home = studio::default_studio().parent_path();
+    const auto opened = commands::open_pack(*options->pack, home, std::cout);
+    if (!opened) return complain(opened.error(), 1);
+    options->studio = opened->string();
+  }
+  return app::run_window(*options);
+}
+
+// Fonts that were put beside the program come before the system's, so a copied folder runs.
+void look_beside_the_program() {
+  std::error_code failed;
+  const auto program = std::filesystem::read_symlink("/proc/self/exe", failed);
+  if (!failed)
+    screens::look_for_faces_in((program.parent_path() / SLABSIDE_FONTS_FROM_PROGRAM).string());
+}
+
 // The words but for one.
 std::vector<std::string> without(const std::string& word, std::vector<std::string> words) {
   std::erase(words, word);
@@ -30,12 +55,12 @@ std::vector<std::string> without(const std::string& word, std::vector<std::strin
 
 int main(int count, char** words) {
   const std::vector<std::string> given(words + std::min(count, 1), words + count);
+  look_beside_the_program();
   if (const auto watched = without("--watch", given); watched.size() < given.size())
     return app::watch(watched);
   const bool lost = std::find(given.begin(), given.end(), "--help") != given.end();
   if (const auto status = commands::run(lost ? std::vector<std::string>{"help"} : given))
     return *status;
   if (!given.empty() && given[0] == "picture") return picture({given.begin() + 1, given.end()});
-  const auto options = app::window_options(given);
-  return options ? app::run_window(*options) : complain(options.error(), 2);
+  return open_window(given);
 }

@@ -6,6 +6,7 @@
 #include "words/paint_says.hpp"
 
 #include <algorithm>
+#include <filesystem>
 #include <utility>
 
 namespace app {
@@ -69,16 +70,28 @@ std::optional<commands::Moment> moment_of(const std::string& text) {
   return moment ? std::optional(*moment) : std::nullopt;
 }
 
+bool is_file(const std::string& path) {
+  std::error_code failed;
+  return std::filesystem::is_regular_file(path, failed);
+}
+
 }
 
 words::Result<WindowOptions> window_options(const std::vector<std::string>& given) {
   const auto arguments =
       commands::parse(given, {{"--studio", "--size", "--mm", "--hand", "--fault"},
-                              {"--night", "--full-screen", "--as-studio", "--report"}});
+                              {"--night", "--full-screen", "--as-studio", "--report"},
+                              0,
+                              1});
   if (!arguments) return tl::make_unexpected(arguments.error());
   WindowOptions o;
   Reader reader{*arguments};
   o.studio = arguments->value("--studio");
+  if (!arguments->words.empty()) {
+    o.pack = arguments->words[0];
+    if (!is_file(*o.pack)) return words::failure(Say::no_such_file, {*o.pack});
+    if (o.studio) return words::failure(Say::pack_or_studio, {*o.pack});
+  }
   reader.take("--size", o.size, parse_pixels);
   reader.take("--mm", o.mm, parse_mm);
   reader.take("--hand", o.hand, hand_named);

@@ -13,10 +13,12 @@
 
 namespace app {
 
-// Errors of both: those of commands::parse, option_bad_value, option_missing.
+// Errors of both: those of commands::parse, option_bad_value, option_missing. Of the window:
+// no_such_file, pack_or_studio.
 
 struct WindowOptions {
   std::optional<std::string> studio; // else ~/Slabside
+  std::optional<std::string> pack;   // a packed studio, to be opened instead
   window::Extent size{1280, 800};
   std::optional<bench::Size> mm;   // how large the window is on the real display
   std::optional<bench::Hand> hand; // else as this tablet has it

@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <cstdio>
+#include <filesystem>
 
 namespace app {
 
@@ -112,12 +113,18 @@ double start_px_per_mm(const window::Window& window, const WindowOptions& option
   return std::min(size.w / options.mm->w, size.h / options.mm->h);
 }
 
+// A packed studio is named: it is not the one that is opened every day.
+std::string title_of(const WindowOptions& options) {
+  const auto name = options.pack ? std::filesystem::path(*options.pack).stem().string() : "";
+  return name.empty() ? "Slabside" : "Slabside: " + name;
+}
+
 }
 
 int run_window(const WindowOptions& options) {
   window::Sound sound;                      // before any thread but this
   commands::EffectRunner* saving = nullptr; // once there is one
-  auto window = window::Window::open({"Slabside", options.size, options.full_screen,
+  auto window = window::Window::open({title_of(options), options.size, options.full_screen,
                                       [&saving] { finish_without_display(saving); }});
   if (!window) {
     complain(Say::window_not_opened, {window.error()});

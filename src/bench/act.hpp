@@ -5,6 +5,7 @@
 
 namespace bench {
 
+enum class BinderPad;
 enum class MorePad;
 enum class ShelfPad;
 
@@ -21,6 +22,7 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_tablet(Bench& bench, const PadId& pad, Effects& effects);
+void act_on_binder(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 
 // Asks once after half an hour in which nobody touched wet paint on the slab.
@@ -49,6 +51,12 @@ words::Result<double> set_on_jar(Bench& bench, const PadId& target, double value
                                  Effects& effects);
 void act_on_jars(Bench& bench, ShelfPad pad, const Now& now, Effects& effects);
 void open_jars(Bench& bench, const Now& now);
+
+// Of binder that is made, and of its jar.
+words::Result<double> set_on_binder(Bench& bench, const PadId& target, double value);
+void act_on_strength(Bench& bench, BinderPad pad, const Now& now, Effects& effects);
+void take_back_of_jar(Bench& bench, const Now& now, Effects& effects);
+words::Result<double> set_on_bottle(Bench& bench, const PadId& target, double value);
 
 // Of the pan that is meant: what it took, or weighs.
 words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,

@@ -16,12 +16,6 @@ namespace {
 
 using session::Place;
 
-void at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
-  record(bench, bench.batch, std::move(event), now, effects);
-  bench.panel = TrailPanel{};
-  refold(bench, now);
-}
-
 void choose_paint(Bench& bench, const std::string& batch, const Now& now, Effects& effects) {
   for (const OtherPaint& paint : bench.paints)
     if (paint.batch == batch) {
@@ -37,8 +31,8 @@ void choose_line(Bench& bench, const std::string& arg) {
 
 void move_line(Bench& bench, std::int64_t by_ms, const Now& now, Effects& effects) {
   if (const session::Entry* line = line_chosen(bench))
-    at_slab(bench, session::Corrected{line->ref, {}, moved_by_ms(bench, *line) + by_ms}, now,
-            effects);
+    record_at_slab(bench, session::Corrected{line->ref, {}, moved_by_ms(bench, *line) + by_ms}, now,
+                   effects);
 }
 
 void turn_lines(Bench& bench, int by) {
@@ -66,7 +60,7 @@ void put_on_pad(Bench& bench, const std::string& card, Effects& effects) {
 void take_back(Bench& bench, const Now& now, Effects& effects) {
   const auto* open = std::get_if<LinePanel>(&bench.panel);
   if (!open) return;
-  at_slab(bench, session::Withdrawn{session::Ref(open->line)}, now, effects);
+  record_at_slab(bench, session::Withdrawn{session::Ref(open->line)}, now, effects);
   bench.sitting.picked_out.insert(bench.sitting.next_n - 1);
 }
 
@@ -74,7 +68,7 @@ void take_back(Bench& bench, const Now& now, Effects& effects) {
 void say_of_doubted(Bench& bench, const session::Entry& line, session::Event said, const Now& now,
                     Effects& effects) {
   const bool bottle = std::holds_alternative<session::BottleWeighed>(line.event);
-  at_slab(bench, std::move(said), now, effects);
+  record_at_slab(bench, std::move(said), now, effects);
   if (bottle && dropper_found(bench)) bench.panel = DropperPanel{};
 }
 
@@ -107,7 +101,7 @@ void correct_material(Bench& bench, const std::string& id, const Now& now, Effec
   lay_out_card(bench, bench.batch, *card, now, effects);
   if (const auto tool_card = card_of(bench, tool))
     lay_out_card(bench, bench.batch, *tool_card, now, effects);
-  at_slab(bench, session::Corrected{ref, *std::move(says), {}}, now, effects);
+  record_at_slab(bench, session::Corrected{ref, *std::move(says), {}}, now, effects);
 }
 
 void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& now,
@@ -117,10 +111,11 @@ void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& n
   case MorePad::spilt:
   case MorePad::room: return open_number(bench, {pad, arg});
   case MorePad::to_jar:
-    return at_slab(bench, session::Moved{Place::slab, Place::jar, {arg == "half" ? 0.5 : 1.0, {}}},
-                   now, effects);
+    return record_at_slab(bench,
+                          session::Moved{Place::slab, Place::jar, {arg == "half" ? 0.5 : 1.0, {}}},
+                          now, effects);
   case MorePad::from_jar:
-    return at_slab(bench, session::Moved{Place::jar, Place::slab, {}}, now, effects);
+    return record_at_slab(bench, session::Moved{Place::jar, Place::slab, {}}, now, effects);
   case MorePad::other_paint: bench.panel = PaintsPanel{}; return;
   case MorePad::paint_of: return choose_paint(bench, arg, now, effects);
   case MorePad::lines: bench.panel = LinesPanel{}; return;
@@ -141,7 +136,7 @@ void act_on_more(Bench& bench, MorePad pad, const std::string& arg, const Now& n
   case MorePad::was_meant: return say_meant(bench, arg, now, effects);
   case MorePad::found:
     if (const auto state = session::state_named(arg))
-      at_slab(bench, session::Found{*state}, now, effects);
+      record_at_slab(bench, session::Found{*state}, now, effects);
     return;
   }
 }

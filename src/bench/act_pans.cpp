@@ -76,7 +76,7 @@ void judge(Bench& bench, session::Became as, const Now& now, Effects& effects) {
   record_of_pans(bench, verdict, now, effects);
 }
 
-void undo(Bench& bench, const Now& now, Effects& effects) {
+void undo_of_pans(Bench& bench, const Now& now, Effects& effects) {
   if (const auto target = undo_target(bench, *bench.pans.folded))
     record_of_pans(bench, session::Withdrawn{target->ref}, now, effects);
 }
@@ -128,7 +128,7 @@ words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, co
 
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (!bench.pans.folded) return;
-  if (pad.kind == SharedPad::undo) return undo(bench, now, effects);
+  if (pad.kind == SharedPad::undo) return undo_of_pans(bench, now, effects);
   const auto own = pad.kind.as<PansPad>();
   if (!own) return;
   switch (*own) {

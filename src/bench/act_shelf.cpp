@@ -3,6 +3,7 @@
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/colour_chart.hpp"
+#include "bench/making.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/record.hpp"
@@ -167,6 +168,8 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   case ShelfPad::jars: return open_jars(bench, now);
   case ShelfPad::make: return plan_pigment(bench, page.card->id, now);
   case ShelfPad::batch_of: return read_batch(bench, arg);
+  case ShelfPad::strength: open_strength(bench, page.card->id); return go_to(bench, Screen::binder);
+  case ShelfPad::make_binder: // see screens.hpp
   case ShelfPad::to_card:
   case ShelfPad::tick:
   case ShelfPad::change:
@@ -228,6 +231,8 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   case ShelfPad::others:
   case ShelfPad::jars:
   case ShelfPad::make:
+  case ShelfPad::make_binder:
+  case ShelfPad::strength:
   case ShelfPad::batch_of:
   case ShelfPad::kind_of:
   case ShelfPad::kept_away:

@@ -17,12 +17,6 @@ namespace bench {
 
 namespace {
 
-void at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
-  record(bench, bench.batch, std::move(event), now, effects);
-  bench.panel = TrailPanel{};
-  refold(bench, now);
-}
-
 void add_material(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
   const auto card = card_of(bench, id);
   if (!card) return;
@@ -32,7 +26,7 @@ void add_material(Bench& bench, const std::string& id, const Now& now, Effects& 
   lay_out_card(bench, bench.batch, *card, now, effects);
   if (const auto tool_card = card_of(bench, tool))
     lay_out_card(bench, bench.batch, *tool_card, now, effects);
-  at_slab(bench, session::Added{id, amount.unit, amount.count, tool}, now, effects);
+  record_at_slab(bench, session::Added{id, amount.unit, amount.count, tool}, now, effects);
   bench.amount = {};
   bench.dropper.clear();
 }
@@ -44,7 +38,7 @@ void next_stage(Bench& bench, const Now& now, Effects& effects) {
                               : pass && pass->stage == session::Stage::mulling
                                   ? session::Stage::resting
                                   : session::Stage::mulling;
-  at_slab(bench, session::StageBegan{next}, now, effects);
+  record_at_slab(bench, session::StageBegan{next}, now, effects);
 }
 
 // Mulled paint is judged under the muller; before the first pass the knife is in the hand.
@@ -57,7 +51,7 @@ session::By tool_in_hand(const session::Batch& batch) {
 void feel(Bench& bench, session::Feel as, const Now& now, Effects& effects) {
   if (!(bench.folded->standing.liquid_mL.value > 0))
     return say_error(bench, {words::BenchSay::nothing_to_feel, {}}, now);
-  at_slab(bench, session::Felt{as, tool_in_hand(*bench.folded)}, now, effects);
+  record_at_slab(bench, session::Felt{as, tool_in_hand(*bench.folded)}, now, effects);
 }
 
 // Back to Plan, as it was.
@@ -71,7 +65,7 @@ void take_back_beginning(Bench& bench, const Now& now) {
 void undo(Bench& bench, const Now& now, Effects& effects) {
   const auto target = undo_target(bench);
   if (!target) return;
-  at_slab(bench, session::Withdrawn{target->ref}, now, effects);
+  record_at_slab(bench, session::Withdrawn{target->ref}, now, effects);
   if (!bench.folded) take_back_beginning(bench, now);
 }
 
@@ -84,13 +78,13 @@ void open_panel(Bench& bench, Panel which) {
 void name_trouble(Bench& bench, const std::string& name, const Now& now, Effects& effects) {
   const auto trouble = session::trouble_named(name);
   if (!trouble) return;
-  at_slab(bench, session::Trouble{*trouble}, now, effects);
+  record_at_slab(bench, session::Trouble{*trouble}, now, effects);
   bench.panel = RemedyPanel{*trouble};
 }
 
 void lay_out_and_lose(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
   if (const auto card = card_of(bench, id)) lay_out_card(bench, bench.batch, *card, now, effects);
-  at_slab(bench, session::CountLost{id}, now, effects);
+  record_at_slab(bench, session::CountLost{id}, now, effects);
 }
 
 // The next drops go by it; those of before keep what their session said of the dropper.
@@ -105,18 +99,20 @@ void keep_dropper(Bench& bench, const Now& now, Effects& effects) {
 }
 
 void ask_how_found(Bench& bench, const Now& now) {
-  constexpr std::int64_t away_ms = 30 * 60000;
+  constexpr std::int64_t long_away_ms = 30 * 60000;
   if (!bench.folded || bench.screen != Screen::slab || !is_open<TrailPanel>(bench.panel)) return;
   const session::Batch& batch = *bench.folded;
   const bool wet = lies(bench, session::Place::slab) && session::sums(batch.places).water_g > 0;
-  if (!wet || running(batch) || now.wall_ms - batch.last_at < away_ms) return;
-  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at) bench.panel = FoundPanel{};
+  const std::int64_t away_ms = now.wall_ms - batch.last_at;
+  if (!wet || running(batch) || away_ms < long_away_ms) return;
+  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at)
+    bench.panel = FoundPanel{away_ms};
 }
 
 namespace {
 
 void close_batch(Bench& bench, const Now& now, Effects& effects) {
-  at_slab(bench, session::Closed{}, now, effects);
+  record_at_slab(bench, session::Closed{}, now, effects);
   bench.screen = Screen::book;
   bench.book.page = BatchPage{std::exchange(bench.batch, ""), {}};
   bench.folded.reset();
@@ -136,9 +132,9 @@ void act_on(Bench& bench, SlabPad pad, const std::string& arg, const Now& now, E
   case SlabPad::dot: return open_panel(bench, SpecksPanel{});
   case SlabPad::trouble: return open_panel(bench, TroublesPanel{});
   case SlabPad::pass: return next_stage(bench, now, effects);
-  case SlabPad::gather: return at_slab(bench, session::Gathered{}, now, effects);
+  case SlabPad::gather: return record_at_slab(bench, session::Gathered{}, now, effects);
   case SlabPad::back_on_slab:
-    return at_slab(bench, session::StageBegan{session::Stage::resting}, now, effects);
+    return record_at_slab(bench, session::StageBegan{session::Stage::resting}, now, effects);
   case SlabPad::close: return close_batch(bench, now, effects);
   case SlabPad::felt:
     if (const auto as = session::feel_named(arg)) feel(bench, *as, now, effects);
@@ -150,7 +146,7 @@ void act_on(Bench& bench, ChoicePad pad, const std::string& arg, const Now& now,
   switch (pad) {
   case ChoicePad::specks:
     if (const auto specks = session::specks_named(arg))
-      at_slab(bench, session::Dot{*specks}, now, effects);
+      record_at_slab(bench, session::Dot{*specks}, now, effects);
     return;
   case ChoicePad::trouble_is: return name_trouble(bench, arg, now, effects);
   case ChoicePad::amount:

@@ -1,23 +1,13 @@
-#include "bench/advice.hpp"
-
+#include "bench/advice_parts.hpp"
 #include "bench/record.hpp"
 #include "paint/range/helping.hpp"
+#include "session/feelings.hpp"
 
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
 namespace bench {
-
-namespace {
-
-using session::Feel;
-
-// What changed since the last feel note: an addition makes the note old.
-struct LastNote {
-  std::optional<Feel> feel;
-  bool added_since = false;
-};
 
 LastNote last_note(const session::Batch& batch) {
   LastNote note;
@@ -32,6 +22,29 @@ LastNote last_note(const session::Batch& batch) {
   return note;
 }
 
+paint::PredictionAt now_at(const session::Batch& batch, double stronger) {
+  const paint::Standing& s = batch.standing;
+  const double since = batch.feelings.empty() ? 0 : batch.feelings.back().lost_mL;
+  const double lost = std::max(0.0, s.water_lost_mL.value - since);
+  return {s.flow_now->value, std::min(1.0, session::dried_off_u * lost / s.liquid_mL_now.value),
+          stronger};
+}
+
+bool has_dried(const session::Batch& batch) {
+  constexpr double felt = 0.97;
+  return !batch.feelings.empty() &&
+         batch.standing.flow_now->value < felt * batch.feelings.back().flow;
+}
+
+bool right_is_likeliest(const session::Expectation& expected, const paint::PredictionAt& now) {
+  const auto chances = paint::chances(expected.prediction, now);
+  return std::max_element(chances.begin(), chances.end()) == chances.begin() + 2;
+}
+
+namespace {
+
+using session::Feel;
+
 bool was_mulled(const session::Batch& batch) {
   return std::any_of(batch.passes.begin(), batch.passes.end(),
                      [](const session::Pass& p) { return p.stage == session::Stage::mulling; });
@@ -44,94 +57,6 @@ std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& r
   const auto index = paint::tack_index(s.gum_g, s.glycerin_g, s.honey_g, room);
   const auto tack = index ? paint::tack(*index) : tl::make_unexpected(index.error());
   return tack && *tack != paint::Tack::dries ? std::optional(*tack) : std::nullopt;
-}
-
-// What the hand would find now, since water may have left after the last note.
-paint::PredictionAt now_at(const session::Batch& batch, double stronger) {
-  const paint::Standing& s = batch.standing;
-  const double since = batch.feelings.empty() ? 0 : batch.feelings.back().lost_mL;
-  const double lost = std::max(0.0, s.water_lost_mL.value - since);
-  return {s.flow_now->value, std::min(1.0, session::dried_off_u * lost / s.liquid_mL_now.value),
-          stronger};
-}
-
-// Since the last note, by more than a hand would feel.
-bool has_dried(const session::Batch& batch) {
-  constexpr double felt = 0.97;
-  return !batch.feelings.empty() &&
-         batch.standing.flow_now->value < felt * batch.feelings.back().flow;
-}
-
-bool right_is_likeliest(const session::Expectation& expected, const paint::PredictionAt& now) {
-  const auto chances = paint::chances(expected.prediction, now);
-  return std::max_element(chances.begin(), chances.end()) == chances.begin() + 2;
-}
-
-// ---- too loose
-
-// Minutes until so much has dried off, mulled out, that it is at the middle of right, which rises
-// as the gum grows stronger; 0 for more than two hours.
-int minutes_to_right(const session::Batch& batch, const session::Expectation& expected) {
-  session::Places places = batch.places;
-  places.spread = paint::Spread::mulling;
-  const double dry_gum = paint::dry_gum(session::sums(places), session::live(places));
-  for (int minute = 1; minute <= 120; ++minute) {
-    session::dry(places, 60);
-    const paint::Live now = session::live(places);
-    const double stronger = paint::dry_gum(session::sums(places), now) - dry_gum;
-    const double middle = expected.band.middle + expected.prediction.drying * stronger;
-    if (now.flow && *now.flow <= std::exp(middle)) return minute;
-  }
-  return 0;
-}
-
-// Nobody dries paint by the minute.
-int rounded_minutes(int minutes) {
-  for (const auto& [most, said] :
-       {std::pair{7, 5}, {12, 10}, {17, 15}, {25, 20}, {45, 30}, {80, 60}})
-    if (minutes <= most) return said;
-  return 120;
-}
-
-// A little of every pigment in it brings a loose paint nearer to the middle of what it wants: a
-// fifth of what is there at once is as much as a hand can judge.
-constexpr double most_pigment = 0.2;
-
-std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double more) {
-  std::vector<Advice::Pigment> out;
-  for (const session::Total& t : batch.totals)
-    if (t.card.kind() == session::CardKind::pigment && t.grams.value > 0)
-      out.push_back({t.card.id, t.card.name, more * t.grams.value});
-  return out;
-}
-
-// More pigment takes its share of the gum.
-void thicken(const session::Batch& batch, double flow, const paint::GumMarks& marks,
-             Advice& advice) {
-  const paint::Standing& s = batch.standing;
-  const double more = std::min(most_pigment, s.flow_now->value / flow - 1);
-  const auto after = paint::gum_state(s.gum_g.value, s.pigment_mL.value * (1 + more), marks);
-  if (after == paint::GumState::too_little)
-    advice.gum = after;
-  else
-    advice.pigments = pigments_to(batch, more);
-}
-
-Advice loosened(const session::Batch& batch, const session::Expectation& expected,
-                const paint::GumMarks& marks, Advice advice) {
-  constexpr int least_min = 2;
-  const double flow = std::exp(expected.band.middle);
-  advice.gum.reset();
-  if (has_dried(batch) && right_is_likeliest(expected, now_at(batch, expected.stronger)))
-    return advice.kind = Advice::right_by_now, advice;
-  const int minutes = minutes_to_right(batch, expected);
-  const bool contradicts = batch.standing.flow_now->value <= flow;
-  if (contradicts || (minutes > 0 && minutes <= least_min))
-    return advice.kind = Advice::judge_again, advice;
-  advice.kind = Advice::too_loose;
-  advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
-  thicken(batch, flow, marks, advice);
-  return advice;
 }
 
 // ---- right
@@ -213,102 +138,23 @@ double to_give_back(const session::Batch& batch, const session::Expectation& exp
   return now < near_enough * flow ? (flow - now) * batch.standing.pigment_mL.value : 0;
 }
 
+// Minutes that water given back since has still to soak in, before anything else is done; 0: none.
+int to_soak_min(const session::Batch& batch) {
+  constexpr double soak_s = 600; // common practice, no source
+  if (!flow_before_it_dried(batch)) return 0;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn || !by_hand(e->event)) continue;
+    if (!std::holds_alternative<session::Added>(e->event)) return 0;
+    return static_cast<int>(std::ceil(std::max(0.0, soak_s - (batch.clock - e->clock)) / 60));
+  }
+  return 0;
+}
+
 Advice give_back(double mL, const Known& known, Advice advice) {
   advice.kind = Advice::give_back;
   advice.mL = mL;
   advice.amount = tapped(known.water.drop_mL, mL, known.water);
   advice.gum.reset();
-  return advice;
-}
-
-// ---- drops
-
-// As the work that follows will leave it, with nothing added: what is added is judged after that.
-paint::PredictionAt after_work(const session::Batch& batch, const session::Expectation& expected,
-                               const Known& known, bool by_knife) {
-  constexpr double knife_s = 60; // own choice
-  const paint::PredictionAt now = now_at(batch, expected.stronger);
-  session::Places places = batch.places;
-  places.spread = by_knife ? paint::Spread::knife : paint::Spread::mulling;
-  const paint::Live before = session::live(places);
-  const double gum = paint::dry_gum(session::sums(places), before);
-  for (double left = by_knife ? knife_s : known.pass_s; left > 0; left -= 60)
-    session::dry(places, std::min(60.0, left));
-  const paint::Live then = session::live(places);
-  if (!then.flow || !(*then.flow > 0)) return now;
-  const double lost = before.liquid_mL - then.liquid_mL;
-  return {*then.flow,
-          std::min(1.0, now.sd * before.liquid_mL / then.liquid_mL +
-                            session::dried_off_u * lost / then.liquid_mL),
-          now.stronger + paint::dry_gum(session::sums(places), then) - gum};
-}
-
-// The flow that a hand last found too sticky, where the range does not say that it cannot be: to be
-// there again is no risk of its own.
-double flow_felt_sticky(const session::Batch& batch, const session::Expectation& expected) {
-  if (batch.feelings.empty()) return 0;
-  const session::Feeling& last = batch.feelings.back();
-  const bool sticky = last.as < Feel::right && !last.unwetted;
-  return sticky && std::log(last.flow) < expected.band.middle ? last.flow : 0;
-}
-
-// Rounds of so much until right begins, each as far as this one; 0: one or two, or nobody knows.
-int rounds_to_right(double felt, double then, const session::Expectation& expected) {
-  constexpr double most = 12;
-  if (!(felt > 0) || !(then > felt)) return 0;
-  const double rounds = std::ceil((expected.band.from - std::log(felt)) / std::log(then / felt));
-  return rounds > 2 && rounds <= most ? static_cast<int>(rounds) : 0;
-}
-
-struct Helping {
-  double least_mL = 0, most_mL = 0;
-};
-
-// No odd drops where there are many.
-double up_to_fives(double mL, const Measures& of) {
-  const double five_mL = 5 * of.drop_mL;
-  return mL > five_mL ? five_mL * std::ceil(mL / five_mL) : mL;
-}
-
-// No less than the work that follows dries off, and a step; no more than is safe after it, nor than
-// a spoon: then it is judged.
-Helping drops_to_add(const session::Batch& batch, const session::Expectation& expected,
-                     const paint::PredictionAt& after, double felt, const Measures& of,
-                     bool of_water) {
-  constexpr double least_step = 1.02, a_little_more = 0.02;
-  const double pigment_mL = batch.standing.pigment_mL.value;
-  const double least_mL = std::max(0.0, (least_step * felt - after.mL) * pigment_mL);
-  const double safe_mL =
-      of.drop_mL * paint::safe_drops(expected.prediction, after, of.drop_mL / pigment_mL,
-                                     of_water ? -paint::dry_gum_put_in(batch.standing) : 0);
-  const double once_mL = of.spoon_mL > 0 ? std::min(safe_mL, of.spoon_mL) : safe_mL;
-  const double fives_mL = up_to_fives(least_mL, of);
-  const bool a_little = fives_mL - least_mL < a_little_more * batch.standing.liquid_mL_now.value;
-  return {least_mL, std::max(a_little ? fives_mL : least_mL, once_mL)};
-}
-
-// What was asked for is there, all but what nobody would add.
-bool is_there(const session::Batch& batch, const Helping& left, const Measures& of) {
-  constexpr double nearly = 0.01; // of the liquid
-  constexpr double a_few = 5;     // drops are said by fives
-  return left.most_mL < nearly * batch.standing.liquid_mL_now.value ||
-         (left.most_mL < a_few * of.drop_mL && left.least_mL < 1.5 * of.drop_mL);
-}
-
-Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,
-                    const Measures& binder, const Known& known, Advice advice) {
-  advice.kind = Advice::mull_and_judge;
-  advice.water = advice.gum == paint::GumState::too_much;
-  const Measures& of = advice.water ? known.water : binder;
-  const paint::PredictionAt after = after_work(batch, expected, known, advice.by_knife);
-  const double felt = flow_felt_sticky(batch, expected);
-  const Helping left = drops_to_add(batch, expected, after, felt, of, advice.water);
-  if (last_note(batch).added_since && (running(batch) || is_there(batch, left, of))) return advice;
-  advice.amount = tapped(left.least_mL, left.most_mL, of);
-  const double mL = mL_of(advice.amount, of);
-  if (!(mL > 0)) return advice;
-  advice.kind = Advice::add_drops;
-  advice.rounds = rounds_to_right(felt, after.mL + mL / batch.standing.pigment_mL.value, expected);
   return advice;
 }
 
@@ -318,8 +164,13 @@ bool was_felt(const session::Batch& batch) {
                      [](const session::Feeling& felt) { return !felt.unwetted; });
 }
 
-Advice work_in(Advice advice) {
+// Until no dry powder is left within it, however it feels before that.
+Advice work_in(const session::Batch& batch, bool felt, Advice advice) {
+  const double worked_s = session::seconds_of(batch, session::Stage::wetting_out);
   advice.kind = Advice::work_in;
+  advice.too_early = felt;
+  advice.wait_min =
+      static_cast<int>(std::ceil(std::max(0.0, session::wetted_out_s - worked_s) / 60));
   return advice;
 }
 
@@ -335,8 +186,10 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   const bool fresh = note.feel && !note.added_since;
   advice.sticky_now = fresh && *note.feel < Feel::right;
   if (const double mL = to_give_back(batch, expected); mL > 0) return give_back(mL, known, advice);
+  if ((advice.wait_min = to_soak_min(batch)) > 0) return advice.kind = Advice::soak, advice;
   if (fresh && *note.feel > Feel::right) return loosened(batch, expected, marks, advice);
-  if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted) return work_in(advice);
+  if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
+    return work_in(batch, true, advice);
   const bool still =
       !has_dried(batch) || right_is_likeliest(expected, now_at(batch, expected.stronger));
   if (fresh && *note.feel == Feel::right && still)
@@ -347,7 +200,7 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
     advice.rest = true;
     return start_with({least_of_rest * rest.high, rest.high}, of, advice);
   }
-  if (advice.by_knife && !was_felt(batch)) return work_in(advice);
+  if (advice.by_knife && !was_felt(batch)) return work_in(batch, !batch.feelings.empty(), advice);
   return drop_by_drop(batch, expected, of, known, advice);
 }
 

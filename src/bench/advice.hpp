@@ -18,6 +18,7 @@ struct Advice {
     add_drops,      // so much, then mull and judge
     mull_and_judge, // what was asked for is there, or one drop more is already a risk
     work_in,        // the powder is not wetted out yet: nothing is known of it before that
+    soak,           // water was given back a moment ago
     keep_mulling,   // last felt right, and is not smooth
     test_dot,       // last felt right, and nobody has looked whether it is smooth
     there,          // last felt right, likely still so, and smooth
@@ -29,9 +30,11 @@ struct Advice {
   } kind = weigh_pigment;
   Tapped amount = {};      // of binder, or of water
   bool water = false;      // it is of that
-  int rounds = 0;          // of so much and a pass that it likely takes until right; 0: one or two
+  bool several = false;    // rounds of so much and a pass it may take until right
   double mL = 0;           // of water to give back
   bool by_knife = false;   // no mulling pass has begun yet
+  int wait_min = 0;        // to work it in, or to let it soak, before it can be judged
+  bool too_early = false;  // it was felt before that
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
   bool rest = false;       // a part of the first helping has gone in
   double low_g = 0, high_g = 0;

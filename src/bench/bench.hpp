@@ -12,6 +12,7 @@
 #include "bench/plan_state.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
+#include "session/making.hpp"
 #include "session/mulled.hpp"
 #include "session/offsets.hpp"
 #include "session/ranges.hpp"
@@ -120,7 +121,7 @@ struct Effects {
 
 // ---- the state
 
-enum class Screen { today, shelf, plan, slab, pans, book, tablet };
+enum class Screen { today, shelf, plan, slab, pans, book, tablet, binder };
 
 enum class NotCounted { bounced, slid, rested, other_finger };
 
@@ -211,6 +212,24 @@ struct ShelfState {
   CardPage on = CardPage::facts;
   int hue = 0;         // of the chart, while a shade is chosen
   session::Bought jar; // as far as it is entered
+};
+
+// Binder as it is made, or a jar of it whose strength is looked at.
+struct BinderState {
+  std::string of;    // the making, by its jar's card; empty: a new one
+  std::string by;    // of a new one: the binder whose recipe it goes by
+  double gum_g = 60; // weighed
+  double spoons = 0; // or measured so; 0: weighed
+  std::string spoon; // card
+  double dose = 0;   // of a preservative, in drops
+  bool dose_in_g = false;
+  std::optional<bool> preserved; // as chosen for its last day
+  double jar_g = 0;              // that the jar holds, weighed; 0: not yet
+
+  std::string jar;             // card of the jar that is looked at; empty: none
+  double tare_g = 0;           // of its bottle
+  std::optional<double> net_g; // in it, weighed and not yet kept
+  int percent = 0;             // dry gum that it shall have; 0: as it is
 };
 
 struct TodayState {
@@ -315,6 +334,7 @@ struct Bench {
   BookState book;
   PansState pans;
   TodayState today;
+  BinderState binder;
   BookIndex index;
   Folds folds;
 
@@ -322,6 +342,8 @@ struct Bench {
   std::vector<session::Card> away;  // put away
   std::set<std::string> own;        // cards that somebody laid out on the shelf
   session::Stocks stock;            // what was bought and weighed of them
+  session::Makings makings;         // of binder, neither done nor thrown away
+  std::int64_t making_rung_at = 0;  // wall clock, up to when the bell has rung for them
   std::vector<session::Log> logs;   // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
   session::Offsets offsets;                                  // of their devices' clocks

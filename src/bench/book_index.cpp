@@ -84,11 +84,11 @@ struct Read { // into the entry, line after line
   void operator()(const session::Discarded&) { to.entry.discarded = true; }
   template <words::one_of<
       session::Began, session::LaidOut, session::PutAway, session::Bought, session::StockWeighed,
-      session::Told, session::Planned, session::RoomSet, session::CautionsSeen, session::Felt,
-      session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed, session::CountLost,
-      session::Weighed, session::AsBefore, session::Found, session::PanWeighed, session::Noted,
-      session::SetAside, session::Confirmed, session::Withdrawn, session::Corrected, session::Photo,
-      session::Gone, session::ClockJumped, session::Left, session::Unknown>
+      session::Making, session::Told, session::Planned, session::RoomSet, session::CautionsSeen,
+      session::Felt, session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed,
+      session::CountLost, session::Weighed, session::AsBefore, session::Found, session::PanWeighed,
+      session::Noted, session::SetAside, session::Confirmed, session::Withdrawn, session::Corrected,
+      session::Photo, session::Gone, session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
 
@@ -177,7 +177,13 @@ std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const 
   if (is_newer(bench, batch)) entry.lies = BookEntry::nowhere; // nobody can take it up here
   entry.text = searched_in(entry, read.pigments, now);
   const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
-  if (folded) entry.layer_at = next_layer_at(*folded);
+  if (!folded) return entry;
+  entry.layer_at = next_layer_at(*folded);
+  entry.weigh_again = weigh_again(*folded);
+  const bool judged = std::any_of(entry.verdicts.begin(), entry.verdicts.end(), [&](const auto& j) {
+    return j.at > entry.poured_at && j.verdict.pan == 0;
+  });
+  entry.left_mL = judged ? 0 : to_pour_mL(*folded);
   return entry;
 }
 

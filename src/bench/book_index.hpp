@@ -2,6 +2,7 @@
 // of each, read from its lines once and again where it changed.
 #pragma once
 
+#include "bench/pan_times.hpp"
 #include "session/stock.hpp"
 
 #include <cstdint>
@@ -47,6 +48,9 @@ struct BookEntry {
   // Of pans poured in the last weeks, where they have room and paint is left: from when the next
   // layer may go on.
   std::optional<std::int64_t> layer_at;
+  double left_mL =
+      0; // of paint that pans were poured of in the last weeks, unless they were judged
+  std::optional<WeighAgain> weigh_again; // of those pans
   std::map<Measured, ToolUse> tools;
   std::map<std::string, session::Uses> used_ug; // by card
 };
@@ -74,8 +78,8 @@ struct BookIndex {
   std::string slab;
 };
 
-// An ask for a verdict goes unanswered no longer than this after the last pour; all else that waits
-// for a hand no longer than the other.
+// What is asked about pans goes unanswered no longer than this after the last pour; paint that was
+// never poured waits no longer than the other.
 inline constexpr std::int64_t asks_lapse_ms = 60 * session::a_day_ms;
 inline constexpr std::int64_t waits_lapse_ms = 30 * session::a_day_ms;
 

@@ -18,9 +18,11 @@ struct Named {
 constexpr words::EnumTable<Due::What, Named> names{{{Due::What::on_slab, {"slab"}},
                                                     {Due::What::in_jar, {"jar"}},
                                                     {Due::What::next_layer, {"layer"}},
+                                                    {Due::What::weigh_pan, {"weigh"}},
                                                     {Due::What::verdict, {"verdict"}},
                                                     {Due::What::use_up, {"use_up"}},
-                                                    {Due::What::runs_low, {"low"}}}};
+                                                    {Due::What::runs_low, {"low"}},
+                                                    {Due::What::making, {"making"}}}};
 
 bool lately(std::int64_t at, std::int64_t now_ms, std::int64_t lapse_ms) {
   return at > 0 && at <= now_ms && now_ms - at < lapse_ms;
@@ -41,8 +43,25 @@ std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
 }
 
 bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
-  return !entry.discarded && lately(entry.poured_at, now_ms, waits_lapse_ms) && entry.layer_at &&
+  return !entry.discarded && lately(entry.poured_at, now_ms, asks_lapse_ms) && entry.layer_at &&
          *entry.layer_at <= now_ms;
+}
+
+// From when it can be poured: where no pan has room, at once.
+std::optional<Due> left_over(const std::string& batch, const BookEntry& entry,
+                             std::int64_t now_ms) {
+  if (entry.discarded || entry.left_mL < least_left_mL || takes_layer(entry, now_ms) ||
+      !lately(entry.poured_at, now_ms, asks_lapse_ms))
+    return std::nullopt;
+  return Due{batch, Due::What::in_jar, 0,
+             std::max(entry.poured_at, entry.layer_at.value_or(entry.poured_at))};
+}
+
+std::optional<Due> to_weigh(const std::string& batch, const BookEntry& entry, std::int64_t now_ms) {
+  const auto& again = entry.weigh_again;
+  if (entry.discarded || !again || now_ms < again->at || now_ms >= again->until)
+    return std::nullopt;
+  return Due{batch, Due::What::weigh_pan, 0, again->at, again->pan};
 }
 
 // A moment that lies ahead, by a clock that was set back, is taken for now.
@@ -74,6 +93,36 @@ std::optional<Due> runs_low(const BookIndex& index, const session::Card& card,
   return Due{card.id, Due::What::runs_low, 0, 0};
 }
 
+bool is_newer_jar(const session::Card& a, const session::Card& than) {
+  return std::tie(a.made_on, a.id) > std::tie(than.made_on, than.id);
+}
+
+// Of one name together: a jar that is nearly empty beside a full one is no want.
+std::optional<Due> binder_runs_low(const BookIndex& index, const std::vector<session::Card>& shelf,
+                                   const session::Stocks& stock, const session::Card& card) {
+  if (card.kind() != session::CardKind::binder || !stock_of(index, stock, card))
+    return std::nullopt;
+  double left = 0, takes = 0;
+  for (const session::Card& other : shelf) {
+    if (other.kind() != session::CardKind::binder || other.name != card.name) continue;
+    const auto there = stock_of(index, stock, other);
+    if (there && is_newer_jar(other, card)) return std::nullopt;
+    if (there) left += std::max(0.0, there->g);
+    takes = std::max(takes, low_mark(index, other.id).value_or(0));
+  }
+  if (!(takes > 0) || left >= 2 * takes) return std::nullopt;
+  return Due{card.id, Due::What::runs_low, 0, 0};
+}
+
+// From when on its step has had its time.
+std::optional<Due> made_further(const std::string& of, const session::BinderMaking& making,
+                                std::int64_t now_ms) {
+  if (making.steps.empty() ||
+      !lately(std::min(making.steps.back().at, now_ms), now_ms, waits_lapse_ms))
+    return std::nullopt;
+  return Due{of, Due::What::making, 0, session::ends_at(making)};
+}
+
 int place_of(const Due& due) {
   return due.what == Due::What::on_slab ? 0 : due.what == Due::What::runs_low ? 2 : 1;
 }
@@ -87,7 +136,8 @@ bool is_of_shelf(const Due& due) {
 }
 
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
-                     const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min) {
+                     const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min,
+                     const session::Makings& makings) {
   std::vector<Due> out;
   const auto add = [&](const std::optional<Due>& one) {
     if (one) out.push_back(*one);
@@ -96,13 +146,17 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
     const BookEntry& entry = index.of.at(batch);
     add(unpoured(batch, entry, now_ms));
     add(verdict_due(batch, entry, now_ms));
+    add(left_over(batch, entry, now_ms));
+    add(to_weigh(batch, entry, now_ms));
     if (takes_layer(entry, now_ms)) add(Due{batch, Due::What::next_layer, 0, *entry.layer_at});
   }
   for (const session::Card& card : shelf) {
     const auto left = stock_of(index, stock, card);
     add(used_up_by(card, left, now_ms, utc_offset_min));
     add(runs_low(index, card, left));
+    add(binder_runs_low(index, shelf, stock, card));
   }
+  for (const auto& [of, making] : makings) add(made_further(of, making, now_ms));
   std::sort(out.begin(), out.end(), [](const Due& a, const Due& b) {
     const int place_a = place_of(a), place_b = place_of(b);
     return std::tie(place_a, a.since, a.of, a.what) < std::tie(place_b, b.since, b.of, b.what);
@@ -111,7 +165,7 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
 }
 
 std::vector<Due> due(const Bench& bench, const Now& now) {
-  return due(bench.index, bench.shelf, bench.stock, now.wall_ms, now.utc_offset_min);
+  return due(bench.index, bench.shelf, bench.stock, now.wall_ms, now.utc_offset_min, bench.makings);
 }
 
 std::size_t due_now(const Bench& bench, const Now& now) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "bench/book_index.hpp"
+#include "session/making.hpp"
 #include "session/stock.hpp"
 
 #include <array>
@@ -17,11 +18,12 @@ inline constexpr std::int64_t at_slab_ms = 30 * 60'000;
 inline constexpr int use_up_days = 14;
 
 struct Due {
-  std::string of; // batch; of the shelf: card
-  enum class What { on_slab, in_jar, next_layer, verdict, use_up, runs_low };
+  std::string of; // batch; of the shelf: card; of binder that is made: that of its jar
+  enum class What { on_slab, in_jar, next_layer, weigh_pan, verdict, use_up, runs_low, making };
   What what = What::next_layer;
   int day = 0;            // of the verdict
   std::int64_t since = 0; // ms since 1970: from when it is due, perhaps to come; runs_low: 0
+  int pan = 0;            // that is to be weighed
   bool operator==(const Due&) const = default;
 };
 std::string name_of(const Due& due); // "verdict BATCH"
@@ -29,10 +31,13 @@ bool is_of_shelf(const Due& due);
 
 // In the order they are due: paint that lies open on the slab first, what runs low, which has no
 // day, last. Of several days whose verdict nobody gave the last one counts; a verdict given after a
-// day's ask settles it and those before. A verdict lapses asks_lapse_ms after the last pour, a
-// layer, a jar and a slab waits_lapse_ms after paint was last there.
+// day's ask settles it and those before. What was left in the jar after a pour waits there where no
+// layer is due. All of a batch that was poured lapses asks_lapse_ms after the last pour, paint that
+// never was, and binder that is made, waits_lapse_ms after something was last done there. Of binders
+// of one name all that is left counts as one, and the newest is named.
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
-                     const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min);
+                     const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min,
+                     const session::Makings& makings = {});
 std::vector<Due> due(const Bench& bench, const Now& now);
 std::size_t due_now(const Bench& bench, const Now& now); // how many of them are not to come
 

@@ -16,6 +16,7 @@ void lay_out_book(const Bench& bench, Layout& layout);
 void lay_out_ranges(const Bench& bench, const RangesPage& page, Layout& layout);
 void lay_out_story(const Bench& bench, const PigmentStory& story, Layout& layout);
 void lay_out_tablet(const Bench& bench, Layout& layout);
+void lay_out_binder(const Bench& bench, Layout& layout);
 
 // What opens over the trail, in a grid of 4 columns; the top row is left for words.
 void lay_out_panel(const Bench& bench, const Grid& grid, Layout& layout);

@@ -10,77 +10,77 @@ namespace {
 
 static_assert(words::count_of<session::Became> == 8, "two rows of four, or five and three");
 
-struct Place {
+struct Span {
   int column, row, wide = 1, high = 1;
 };
 
 // Places by name, so that lying and upright differ in these tables alone.
-struct Places {
-  Place pans, pour, curve, batches[2], more_batches, undo, weigh, judge, pour_pan, pour_g, new_pan,
+struct PansCells {
+  Span pans, pour, curve, batches[2], more_batches, undo, weigh, judge, pour_pan, pour_g, new_pan,
       pan_card, room;
   // Judging.
-  Place verdicts, said, all_pans, batch, judge_back, weigh_judged;
-  Place number, beside_number;
+  Span verdicts, said, all_pans, batch, judge_back, weigh_judged;
+  Span number, beside_number;
   int pans_a_row, rows_of_pans;
   double title_mm; // above them, for the batch's name on two lines
 };
 
-constexpr Places lying{.pans = {0, 0, 6, 2},
-                       .pour = {6, 0, 1, 2},
-                       .curve = {3, 2, 4, 2},
-                       .batches = {{0, 2, 2}, {0, 3, 2}},
-                       .more_batches = {2, 2},
-                       .undo = {0, 4, 2},
-                       .weigh = {2, 4},
-                       .judge = {3, 4},
-                       .pour_pan = {4, 4},
-                       .pour_g = {5, 4},
-                       .new_pan = {6, 4},
-                       .pan_card = {2, 3},
-                       .room = {5, 4},
-                       .verdicts = {0, 2, 4, 2},
-                       .said = {4, 2, 3, 2},
-                       .all_pans = {4, 4},
-                       .batch = {5, 4, 2},
-                       .judge_back = {3, 4},
-                       .weigh_judged = {2, 4},
-                       .number = {0, 0, 4, 5},
-                       .beside_number = {4, 0, 3, 5},
-                       .pans_a_row = 6,
-                       .rows_of_pans = 1,
-                       .title_mm = 13};
-constexpr Places upright{.pans = {0, 0, 5, 4},
-                         .pour = {4, 4, 1, 2},
-                         .curve = {0, 4, 4, 2},
-                         .batches = {{0, 6, 2}, {2, 6, 2}},
-                         .more_batches = {4, 6},
-                         .undo = {2, 8, 2},
-                         .weigh = {0, 7},
-                         .judge = {4, 8},
-                         .pour_pan = {1, 7},
-                         .pour_g = {2, 7},
-                         .new_pan = {3, 7},
-                         .pan_card = {4, 7},
-                         .room = {0, 8},
-                         .verdicts = {0, 6, 5, 2},
-                         .said = {0, 4, 4, 2},
-                         .all_pans = {3, 7},
-                         .batch = {0, 8, 2},
-                         .judge_back = {4, 8},
-                         .weigh_judged = {4, 7},
-                         .number = {0, 3, 5, 6},
-                         .beside_number = {0, 0, 5, 3},
-                         .pans_a_row = 5,
-                         .rows_of_pans = 2,
-                         .title_mm = 18};
+constexpr PansCells lying{.pans = {0, 0, 6, 2},
+                          .pour = {6, 0, 1, 2},
+                          .curve = {3, 2, 4, 2},
+                          .batches = {{0, 2, 2}, {0, 3, 2}},
+                          .more_batches = {2, 2},
+                          .undo = {0, 4, 2},
+                          .weigh = {2, 4},
+                          .judge = {3, 4},
+                          .pour_pan = {4, 4},
+                          .pour_g = {5, 4},
+                          .new_pan = {6, 4},
+                          .pan_card = {2, 3},
+                          .room = {5, 4},
+                          .verdicts = {0, 2, 4, 2},
+                          .said = {4, 2, 3, 2},
+                          .all_pans = {4, 4},
+                          .batch = {5, 4, 2},
+                          .judge_back = {3, 4},
+                          .weigh_judged = {2, 4},
+                          .number = {0, 0, 4, 5},
+                          .beside_number = {4, 0, 3, 5},
+                          .pans_a_row = 6,
+                          .rows_of_pans = 1,
+                          .title_mm = 13};
+constexpr PansCells upright{.pans = {0, 0, 5, 4},
+                            .pour = {4, 4, 1, 2},
+                            .curve = {0, 4, 4, 2},
+                            .batches = {{0, 6, 2}, {2, 6, 2}},
+                            .more_batches = {4, 6},
+                            .undo = {2, 8, 2},
+                            .weigh = {0, 7},
+                            .judge = {4, 8},
+                            .pour_pan = {1, 7},
+                            .pour_g = {2, 7},
+                            .new_pan = {3, 7},
+                            .pan_card = {4, 7},
+                            .room = {0, 8},
+                            .verdicts = {0, 6, 5, 2},
+                            .said = {0, 4, 4, 2},
+                            .all_pans = {3, 7},
+                            .batch = {0, 8, 2},
+                            .judge_back = {4, 8},
+                            .weigh_judged = {4, 7},
+                            .number = {0, 3, 5, 6},
+                            .beside_number = {0, 0, 5, 3},
+                            .pans_a_row = 5,
+                            .rows_of_pans = 2,
+                            .title_mm = 18};
 
 // For the other hand everything changes sides, but pans and verdicts stay in their order.
-struct Cells {
+struct PansGrid {
   Grid grid;
-  Places at;
+  PansCells at;
   bool mirrored = false;
 
-  Rect cell(const Place& p) const {
+  Rect cell(const Span& p) const {
     const int column = mirrored ? grid.columns - p.column - p.wide : p.column;
     return grid.cell(column, p.row, p.wide, p.high);
   }
@@ -88,26 +88,27 @@ struct Cells {
     return Grid{columns, rows, all}.cell(i % columns, i / columns);
   }
   Rect pan(int i) const {
+    constexpr double edge_mm = 1;
     Rect row = cell(at.pans);
-    row.y += at.title_mm;
-    row.h -= at.title_mm;
+    row = {row.x + edge_mm, row.y + at.title_mm, row.w - 2 * edge_mm,
+           row.h - at.title_mm - edge_mm};
     return part(row, at.pans_a_row, at.rows_of_pans, i);
   }
   Rect verdict(int i) const { return part(cell(at.verdicts), at.verdicts.wide, 2, i); }
   // What the verdicts leave of their second row, else a place of its own.
-  Rect behind_verdicts(int i, const Place& own) const {
+  Rect behind_verdicts(int i, const Span& own) const {
     constexpr int verdicts = words::count_of<session::Became>;
     return verdicts + i < 2 * at.verdicts.wide ? verdict(verdicts + i) : cell(own);
   }
 };
 
-Cells cells_of(const Display& display) {
+PansGrid pans_grid_of(const Display& display) {
   return {slab_grid(display), display.upright() ? upright : lying, display.hand == Hand::right};
 }
 
 bool more_batches(const Bench& bench) { return bench.pans.others.size() > others_a_page; }
 
-void lay_out_pans_row(const Bench& bench, const Cells& c, Layout& layout) {
+void lay_out_pans_row(const Bench& bench, const PansGrid& c, Layout& layout) {
   layout.main = layout.note = c.cell(c.at.pans);
   layout.note.h = c.at.title_mm;
   const std::vector<int> numbers = pans_of_page(bench);
@@ -118,7 +119,7 @@ void lay_out_pans_row(const Bench& bench, const Cells& c, Layout& layout) {
 }
 
 // Other batches, and what lies there instead of them.
-void lay_out_others(const Bench& bench, const Cells& c, Layout& layout) {
+void lay_out_others(const Bench& bench, const PansGrid& c, Layout& layout) {
   const std::vector<std::string> others = others_that_show(bench);
   for (std::size_t i = 0; i < others.size(); ++i)
     add(layout, PansPad::batch, c.cell(c.at.batches[i]), others[i]);
@@ -133,7 +134,7 @@ void lay_out_others(const Bench& bench, const Cells& c, Layout& layout) {
   if (more_batches(bench)) add(layout, PansPad::more_batches, c.cell(c.at.more_batches));
 }
 
-void lay_out_pour(const Bench& bench, const Cells& c, Layout& layout) {
+void lay_out_pour(const Bench& bench, const PansGrid& c, Layout& layout) {
   const session::Batch& batch = *bench.pans.folded;
   const bool card = pan_card(bench).has_value(), some = to_pour_mL(batch) > 0 && card;
   const session::Pan* chosen = pan_numbered(batch, bench.pans.pan);
@@ -157,7 +158,7 @@ void lay_out_pour(const Bench& bench, const Cells& c, Layout& layout) {
   lay_out_others(bench, c, layout);
 }
 
-void lay_out_verdicts(const Bench& bench, const Cells& c, Layout& layout) {
+void lay_out_verdicts(const Bench& bench, const PansGrid& c, Layout& layout) {
   layout.side = c.cell(c.at.pour);
   layout.more = c.cell(c.at.said);
   for (const session::Became became : words::all_of<session::Became>)
@@ -176,7 +177,7 @@ void lay_out_verdicts(const Bench& bench, const Cells& c, Layout& layout) {
 }
 
 int pans_a_page(const Display& display) {
-  const Places& at = display.upright() ? upright : lying;
+  const PansCells& at = display.upright() ? upright : lying;
   return at.pans_a_row * at.rows_of_pans;
 }
 
@@ -185,7 +186,7 @@ void lay_out_pans(const Bench& bench, Layout& layout) {
     layout.main = below_top_bar(bench.display);
     return;
   }
-  const Cells c = cells_of(bench.display);
+  const PansGrid c = pans_grid_of(bench.display);
   if (bench.number) {
     layout.more = c.cell(c.at.beside_number);
     return lay_out_number_over(c.cell(c.at.number), layout);

@@ -69,7 +69,13 @@ void lay_out_facts(const Bench& bench, Rect area, Layout& layout) {
   for (int i = 0; i < count; ++i)
     layout.pads.push_back({pads[static_cast<std::size_t>(i)], grid.cell(i % 3, i / 3)});
   const bool jars = has_jars(card) && !is_read(card) && !bench.shelf_page.away;
+  const bool binder = jars && card.kind() == session::CardKind::binder && !bench.shelf_page.is_new;
   const Grid foot{jars ? 3 : 2, 1, take_bottom(area, row_mm)};
+  if (binder) {
+    const Grid making{2, 1, take_bottom(area, row_mm)};
+    add(layout, ShelfPad::make_binder, making.cell(0, 0));
+    add(layout, ShelfPad::strength, making.cell(1, 0));
+  }
   if (!bench.shelf_page.is_new) {
     add(layout, bench.shelf_page.away ? ShelfPad::bring_back : ShelfPad::put_away, foot.cell(0, 0));
     if (jars) add(layout, ShelfPad::jars, foot.cell(1, 0));

@@ -1,4 +1,4 @@
-#include "bench/layout_of.hpp"
+#include "bench/layout_parts.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_number.hpp"
 #include "bench/pads_shared.hpp"
@@ -12,8 +12,8 @@ namespace bench {
 
 namespace {
 
-// Cells by name, so that lying and upright differ in this table alone.
-struct Cells {
+// SlabCells by name, so that lying and upright differ in this table alone.
+struct SlabCells {
   Rect materials[most_materials];
   Rect another, more, undo, pass, pass_upper, pass_lower, dot, trouble, feels[5];
   Rect panel;   // the trail and the numbers, or what opens over them
@@ -22,8 +22,8 @@ struct Cells {
 
 constexpr double numbers_mm = 25.9; // the numbers need a little more than one row of cells
 
-Cells cells_lying(const Grid& g) {
-  Cells c;
+SlabCells cells_lying(const Grid& g) {
+  SlabCells c;
   for (int i = 0; i < most_materials; ++i) c.materials[i] = g.cell(i % 2, i / 2);
   c.another = g.cell(0, 3);
   c.more = g.cell(1, 3);
@@ -38,8 +38,8 @@ Cells cells_lying(const Grid& g) {
   return c;
 }
 
-Cells cells_upright(const Grid& g) {
-  Cells c;
+SlabCells cells_upright(const Grid& g) {
+  SlabCells c;
   for (int i = 0; i < most_materials; ++i) c.materials[i] = g.cell(i % 3, 6 + i / 3);
   c.another = g.cell(0, 8);
   c.more = g.cell(1, 8);
@@ -57,7 +57,7 @@ Cells cells_upright(const Grid& g) {
 void mirror(Rect& r, const Rect& area) { r.x = 2 * area.x + area.w - r.right(); }
 
 // For the other hand everything changes sides, but sticky stays left of runny.
-void mirror(Cells& c, const Rect& area) {
+void mirror(SlabCells& c, const Rect& area) {
   for (Rect& r : c.materials) mirror(r, area);
   for (Rect* r : {&c.another, &c.more, &c.undo, &c.pass, &c.pass_upper, &c.pass_lower, &c.dot,
                   &c.trouble, &c.panel, &c.numbers})
@@ -67,20 +67,16 @@ void mirror(Cells& c, const Rect& area) {
   std::swap(c.feels[1], c.feels[3]);
 }
 
-Cells cells_of(const Display& display) {
+SlabCells slab_cells_of(const Display& display) {
   const Grid grid = slab_grid(display);
-  Cells c = display.upright() ? cells_upright(grid) : cells_lying(grid);
+  SlabCells c = display.upright() ? cells_upright(grid) : cells_lying(grid);
   const double h = std::max(numbers_mm, grid.cell(0, 0).h);
   c.numbers = {c.panel.x, c.panel.bottom() - h, c.panel.w, h};
   if (display.hand == Hand::right) mirror(c, grid.area);
   return c;
 }
 
-void add(Layout& layout, PadKind kind, const Rect& box, std::string arg = "") {
-  layout.pads.push_back({{kind, std::move(arg)}, box});
-}
-
-void lay_out_pass(const Bench& bench, const Cells& c, Layout& layout) {
+void lay_out_pass(const Bench& bench, const SlabCells& c, Layout& layout) {
   if (!bench.folded) return;
   const session::Batch& batch = *bench.folded;
   if (batch.progress != session::Progress::open) {
@@ -95,19 +91,19 @@ void lay_out_pass(const Bench& bench, const Cells& c, Layout& layout) {
 }
 
 // Once the paint is off the slab no hand feels it: in their place lies the way on.
-void lay_out_feels(const Bench& bench, const Cells& c, Layout& layout) {
+void lay_out_feels(const Bench& bench, const SlabCells& c, Layout& layout) {
   if (bench.folded && bench.folded->progress != session::Progress::open) {
     const auto [first, last] = std::minmax(c.feels[0].x, c.feels[4].x);
     return add(layout, SharedPad::to_pans,
                {first, c.feels[0].y, last + c.feels[0].w - first, c.feels[0].h});
   }
-  static_assert(words::count_of<session::Feel> == std::extent_v<decltype(Cells::feels)>);
+  static_assert(words::count_of<session::Feel> == std::extent_v<decltype(SlabCells::feels)>);
   for (const session::Feel feel : words::all_of<session::Feel>)
     add(layout, SlabPad::felt, c.feels[static_cast<int>(feel)],
         std::string(session::name_of(feel)));
 }
 
-void lay_out_hands(const Bench& bench, const Cells& c, Layout& layout) {
+void lay_out_hands(const Bench& bench, const SlabCells& c, Layout& layout) {
   const auto materials = material_pads(bench);
   for (std::size_t i = 0; i < materials.size(); ++i)
     layout.pads.push_back({materials[i], c.materials[i]});
@@ -141,7 +137,7 @@ void lay_out_number(const Grid& g, Layout& layout) {
 }
 
 void lay_out_slab(const Bench& bench, Layout& layout) {
-  const Cells c = cells_of(bench.display);
+  const SlabCells c = slab_cells_of(bench.display);
   layout.main = {c.panel.x, c.panel.y, c.panel.w, c.numbers.y - gap_mm - c.panel.y};
   layout.side = c.numbers;
   if (bench.locked) {

@@ -1,17 +1,12 @@
 #include "bench/keys.hpp"
-#include "bench/layout_of.hpp"
+#include "bench/layout_parts.hpp"
 #include "bench/pads_tablet.hpp"
 
 namespace bench {
 
 namespace {
 
-constexpr double row_mm = 12;  // the least a clean thumb needs
 constexpr double left_mm = 92; // the card, and some air around it
-
-void add(Layout& layout, PadKind kind, const Rect& box, std::string arg = "") {
-  layout.pads.push_back({{kind, std::move(arg)}, box});
-}
 
 // The card, what makes it larger and smaller, and above it hand and motion.
 void lay_out_card(Rect area, Layout& layout) {

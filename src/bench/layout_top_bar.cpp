@@ -56,6 +56,7 @@ Layout layout(const Bench& bench) {
   case Screen::pans: lay_out_pans(bench, out); break;
   case Screen::book: lay_out_book(bench, out); break;
   case Screen::tablet: lay_out_tablet(bench, out); break;
+  case Screen::binder: lay_out_binder(bench, out); break;
   }
   return out;
 }

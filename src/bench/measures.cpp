@@ -1,107 +1,19 @@
 #include "bench/measures.hpp"
 
 #include "bench/materials.hpp"
-#include "paint/measure.hpp"
-#include "session/amounts.hpp"
-
-#include <algorithm>
-#include <cmath>
 
 namespace bench {
 
-namespace {
-
-constexpr double any_drop_mL = 0.035;
-constexpr double most_spoons = 12; // more is weighed: own choice
-
-}
-
 Measures measures_of(const Bench& bench, const session::Card& liquid) {
-  Measures m;
-  m.drop_mL = mL_of(bench, liquid, TapAmount{}).value_or(any_drop_mL);
-  m.spoon_mL = mL_of(bench, liquid, TapAmount{session::Unit::spoons, 1}).value_or(0);
-  const auto material = session::material_of(liquid);
-  if (const double per_g = material ? paint::mL_per_g(material->parts) : 0; per_g > 0)
-    m.g_per_mL = 1 / per_g;
-  return m;
+  const auto dropper = card_of(bench, tool_for(bench, liquid, session::Unit::drops));
+  const auto spoon = card_of(bench, tool_for(bench, liquid, session::Unit::spoons));
+  return session::measures_of(liquid, dropper ? &*dropper : nullptr, spoon ? &*spoon : nullptr);
 }
 
 Measures measures_of_binder(const Bench& bench) {
   for (const session::Card& card : materials_of(bench))
     if (card.kind() == session::CardKind::binder) return measures_of(bench, card);
   return {any_drop_mL, 0, 1};
-}
-
-double spoons_in(double mL, const Measures& of) {
-  const double spoons = of.spoon_mL > 0 ? std::floor(4 * mL / of.spoon_mL) / 4 : 0;
-  return spoons <= most_spoons ? spoons : 0;
-}
-
-namespace {
-
-// There is a pad for one, for a half and for a quarter.
-double taps_of(double spoons) {
-  const double whole = std::floor(spoons), quarters = std::round(4 * (spoons - whole));
-  return whole + (quarters > 0) + (quarters > 2);
-}
-
-constexpr double rounding = 1e-9; // an amount that was made of drops is so many drops
-
-int whole_drops(double mL, const Measures& of) {
-  constexpr double most = 1e6;
-  return static_cast<int>(std::min(most, std::floor(mL / of.drop_mL + rounding)));
-}
-
-int least_drops(double mL, const Measures& of) {
-  return -whole_drops(-std::min(mL, 1e6 * of.drop_mL), of);
-}
-
-}
-
-double spoons_between(double low_mL, double high_mL, const Measures& of) {
-  if (!(of.spoon_mL > 0)) return 0;
-  const double middle = (low_mL + high_mL) / 2 / of.spoon_mL;
-  double best = 0;
-  const double first = std::ceil(4 * low_mL / of.spoon_mL - rounding) / 4;
-  for (double spoons = std::max(0.25, first); spoons <= most_spoons; spoons += 0.25) {
-    if (spoons * of.spoon_mL > high_mL) break;
-    const double fewer = best > 0 ? taps_of(best) - taps_of(spoons) : 1;
-    if (fewer > 0 || (fewer == 0 && std::abs(spoons - middle) < std::abs(best - middle)))
-      best = spoons;
-  }
-  return best;
-}
-
-int drops_by_fives(int least, int most) {
-  const int fives = 5 * (most / 5);
-  return most > 5 && fives >= least ? fives : std::max(least, most);
-}
-
-double mL_of(const Tapped& amount, const Measures& of) {
-  return amount.g > 0 ? amount.g / of.g_per_mL
-                      : amount.spoons * of.spoon_mL + amount.drops * of.drop_mL;
-}
-
-namespace {
-
-Tapped in_what_is_there(double least_mL, double most_mL, const Measures& of) {
-  const int least = std::max(0, least_drops(least_mL, of));
-  const int most = std::max(least, whole_drops(most_mL, of));
-  const double spoons = spoons_in(most_mL, of), in_spoons = spoons * of.spoon_mL;
-  if (spoons > 0 && in_spoons >= least_mL) return {.spoons = spoons};
-  if (most <= most_counted) return {.drops = drops_by_fives(least, most)};
-  const int counted = static_cast<int>((std::max(least_mL, most_mL) - in_spoons) / of.drop_mL);
-  return {.spoons = spoons, .drops = std::min(most_counted, drops_by_fives(0, counted))};
-}
-
-}
-
-Tapped tapped(double least_mL, double most_mL, const Measures& of) {
-  const Tapped amount = in_what_is_there(least_mL, most_mL, of);
-  const bool too_little = mL_of(amount, of) < least_mL * (1 - rounding);
-  const bool weighed = of.spoon_mL <= 0 && most_mL > (most_counted + 1) * of.drop_mL;
-  if (!too_little && !weighed) return amount;
-  return {.g = std::max(least_mL, most_mL) * of.g_per_mL};
 }
 
 }

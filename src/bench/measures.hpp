@@ -1,45 +1,17 @@
-// How an amount of a liquid is said: in spoons where they serve, the last of it by the drop; what
-// nobody counts is weighed.
+// How an amount of a liquid is said with what is on the shelf: session/tapped.hpp.
 #pragma once
 
 #include "bench/bench.hpp"
+#include "session/tapped.hpp"
 
 namespace bench {
 
-// What one drop and one level spoon of a liquid hold, and what it weighs; 0 where there is no
-// spoon.
-struct Measures {
-  double drop_mL = 0;
-  double spoon_mL = 0;
-  double g_per_mL = 1;
-};
+using session::any_drop_mL, session::most_counted, session::mL_of, session::tapped,
+    session::drops_by_fives;
+using session::Measures, session::Tapped;
+using session::spoons_in, session::spoons_between;
+
 Measures measures_of(const Bench& bench, const session::Card& liquid);
 Measures measures_of_binder(const Bench& bench); // of the batch on the slab
-
-inline constexpr int most_counted = 30; // drops in a row: own choice
-
-// In what has a pad. Spoons and drops follow each other; grams stand alone.
-struct Tapped {
-  double spoons = 0; // quarters of one
-  int drops = 0;     // up to five, or fives
-  double g = 0;
-};
-double mL_of(const Tapped& amount, const Measures& of);
-
-// As much as is nearest below `most_mL`, and where that would be less than `least_mL`, as little
-// as is not: spoons, drops as far as they are counted, both, or what is weighed where there is no
-// spoon. Nothing of nothing.
-Tapped tapped(double least_mL, double most_mL, const Measures& of);
-inline Tapped tapped(double mL, const Measures& of) { return tapped(0, mL, of); }
-
-// So many as a hand counts: fives, where one of them is not less than the least.
-int drops_by_fives(int least, int most);
-
-// Quarters of a spoon, as many as are in it; 0 where that is none, or more than twelve spoons.
-double spoons_in(double mL, const Measures& of);
-
-// Quarters of a spoon from low to high, in the fewest taps, of those the nearest to their middle; 0
-// where there is none.
-double spoons_between(double low_mL, double high_mL, const Measures& of);
 
 }

@@ -1,5 +1,6 @@
 #include "bench/pad.hpp"
 
+#include "bench/pads_binder.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
@@ -150,7 +151,9 @@ constexpr Names<ShelfPad> shelf_pads{{{ShelfPad::kind_of, {"kind_of"}},
                                       {ShelfPad::jar_in, {"jar_in"}},
                                       {ShelfPad::jar_back, {"jar_back"}},
                                       {ShelfPad::left_g, {"left_g"}},
-                                      {ShelfPad::to_card, {"to_card"}}}};
+                                      {ShelfPad::to_card, {"to_card"}},
+                                      {ShelfPad::make_binder, {"make_binder"}},
+                                      {ShelfPad::strength, {"strength"}}}};
 constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
                                     {BookPad::to_list, {"to_list"}},
                                     {BookPad::ranges, {"ranges"}},
@@ -190,6 +193,28 @@ constexpr Names<TabletPad> tablet_pads{{{TabletPad::hand, {"hand"}},
                                         {TabletPad::card_larger, {"card_larger"}},
                                         {TabletPad::bind, {"bind"}}}};
 
+constexpr Names<BinderPad> binder_pads{{{BinderPad::recipe, {"recipe_of_binder"}},
+                                        {BinderPad::less, {"less_gum"}},
+                                        {BinderPad::gum, {"gum"}},
+                                        {BinderPad::more, {"more_gum"}},
+                                        {BinderPad::measured_in, {"measured_in"}},
+                                        {BinderPad::step, {"step"}},
+                                        {BinderPad::dose, {"dose"}},
+                                        {BinderPad::dose_in, {"dose_in"}},
+                                        {BinderPad::keep, {"keep_cold_until"}},
+                                        {BinderPad::jar_holds, {"jar_holds"}},
+                                        {BinderPad::take_back, {"take_step_back"}},
+                                        {BinderPad::give_up, {"give_up"}},
+                                        {BinderPad::other, {"other_making"}},
+                                        {BinderPad::onto_shelf, {"onto_shelf"}},
+                                        {BinderPad::empty_bottle, {"empty_bottle"}},
+                                        {BinderPad::bottle, {"weigh_bottle"}},
+                                        {BinderPad::dried, {"water_gone"}},
+                                        {BinderPad::used, {"was_used"}},
+                                        {BinderPad::weaker, {"weaker"}},
+                                        {BinderPad::stronger, {"stronger"}},
+                                        {BinderPad::put_in, {"put_in"}}}};
+
 template <class Pad>
 std::string_view name_in(const Names<Pad>& names, PadKind pad) {
   return names[*pad.as<Pad>()].name;
@@ -215,6 +240,7 @@ std::string_view name_of(PadKind pad) {
   case PadList::book: return name_in(book_pads, pad);
   case PadList::pans: return name_in(pans_pads, pad);
   case PadList::tablet: return name_in(tablet_pads, pad);
+  case PadList::binder: return name_in(binder_pads, pad);
   }
   return "";
 }
@@ -233,6 +259,7 @@ std::optional<PadKind> kind_named(PadList list, std::string_view name) {
   case PadList::book: return kind_in(book_pads, name);
   case PadList::pans: return kind_in(pans_pads, name);
   case PadList::tablet: return kind_in(tablet_pads, name);
+  case PadList::binder: return kind_in(binder_pads, name);
   }
   return std::nullopt;
 }

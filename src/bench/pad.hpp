@@ -27,6 +27,7 @@ enum class PadList : std::uint8_t {
   book,
   pans,
   tablet,
+  binder,
 };
 
 template <class Pad>

@@ -35,6 +35,8 @@ enum class ShelfPad {
   jar_back, // the last entry is taken back
   left_g,   // weighed
   to_card,  // from its jars or the chart
+  make_binder,
+  strength, // of a jar of binder
 };
 
 constexpr PadList list_of(ShelfPad) { return PadList::shelf; }

@@ -138,14 +138,33 @@ bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_
 }
 
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
-  constexpr double least_mL = 0.1; // what is left on the glass of an empty jar
-  if (to_pour_mL(batch) < least_mL) return std::nullopt;
+  if (to_pour_mL(batch) < least_left_mL) return std::nullopt;
   std::optional<std::int64_t> soonest;
   for (const session::Pan& pan : batch.pans) {
     const auto time = is_full(pan) ? std::nullopt : layer_time(batch, pan);
     if (!time || judged_since(batch, pan.layers.back().at)) continue;
     const auto at = pan.layers.back().at + static_cast<std::int64_t>(time->hours.low * ms_per_h);
     soonest = std::min(soonest.value_or(at), at);
+  }
+  return soonest;
+}
+
+std::optional<WeighAgain> weigh_again(const session::Batch& batch) {
+  constexpr double share = 0.25, least_h = 2, most_h = 12;
+  std::optional<WeighAgain> soonest;
+  for (const session::Pan& pan : batch.pans) {
+    if (pan.layers.empty() || weigh_ins(pan).size() != 1) continue;
+    const std::int64_t poured = pan.layers.back().at;
+    const auto time = layer_time(batch, pan);
+    if (!time || judged_since(batch, poured)) continue;
+    const auto after = [](std::int64_t from, double hours) {
+      return from + static_cast<std::int64_t>(hours * ms_per_h);
+    };
+    const std::int64_t weighed = pan.readings.back().at;
+    const WeighAgain one{pan.number,
+                         after(weighed, std::clamp(share * time->hours.middle, least_h, most_h)),
+                         after(poured, time->hours.high)};
+    if (!soonest || one.at < soonest->at) soonest = one;
   }
   return soonest;
 }

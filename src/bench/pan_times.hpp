@@ -55,6 +55,18 @@ bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_
 // is left to pour, or a verdict on all of them has been given since.
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch);
 
+// A pan that was weighed once since its last layer: a second weighing a quarter of its time later,
+// but after two to twelve hours, says how it dries; when it is dry, none does. In ms since 1970.
+struct WeighAgain {
+  int pan = 0;
+  std::int64_t at = 0, until = 0;
+  bool operator==(const WeighAgain&) const = default;
+};
+std::optional<WeighAgain> weigh_again(const session::Batch& batch); // the soonest of them
+
+// Less is what stays on the glass of an empty jar.
+inline constexpr double least_left_mL = 0.1;
+
 // Where it would be poured from, and how much of it is there.
 session::Place poured_from(const session::Batch& batch);
 double to_pour_mL(const session::Batch& batch);

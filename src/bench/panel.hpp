@@ -59,6 +59,7 @@ struct LinePanel { // one of them, to be corrected
   bool operator==(const LinePanel&) const = default;
 };
 struct FoundPanel { // how was the paint found?
+  std::int64_t away_ms = 0;
   bool operator==(const FoundPanel&) const = default;
 };
 struct NumberPanel {

@@ -64,11 +64,12 @@ struct ByHand {
   bool operator()(const Hand&) const {
     return true;
   }
-  template <words::one_of<
-      session::Began, session::LaidOut, session::PutAway, session::Bought, session::StockWeighed,
-      session::Told, session::Opened, session::Planned, session::RoomSet, session::CautionsSeen,
-      session::GoesOn, session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
-      session::Gone, session::Discarded, session::ClockJumped, session::Left, session::Unknown>
+  template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
+                          session::StockWeighed, session::Making, session::Told, session::Opened,
+                          session::Planned, session::RoomSet, session::CautionsSeen,
+                          session::GoesOn, session::SetAside, session::Withdrawn,
+                          session::Corrected, session::Photo, session::Gone, session::Discarded,
+                          session::ClockJumped, session::Left, session::Unknown>
                 Other>
   bool operator()(const Other&) const {
     return false;
@@ -106,6 +107,12 @@ void record(Bench& bench, const std::string& batch, session::Event event, const 
     append(bench, "", began, now, effects);
   }
   append(bench, batch, std::move(event), now, effects);
+}
+
+void record_at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
+  record(bench, bench.batch, std::move(event), now, effects);
+  bench.panel = TrailPanel{};
+  refold(bench, now);
 }
 
 void lay_out_card(Bench& bench, const std::string& batch, const session::Card& card, const Now& now,

@@ -10,6 +10,9 @@ namespace bench {
 void record(Bench& bench, const std::string& batch, session::Event event, const Now& now,
             Effects& effects);
 
+// One of the batch on the slab, which is folded anew; the trail stands in the middle again.
+void record_at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects);
+
 // Names a card in full unless this session has done so for this batch.
 void lay_out_card(Bench& bench, const std::string& batch, const session::Card& card, const Now& now,
                   Effects& effects);

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/pads_top_bar.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
@@ -21,6 +22,7 @@ inline constexpr words::EnumTable<Screen, ScreenRow> screens{
      {Screen::slab, {"slab", TopBarPad::slab, words::BenchSay::tab_slab}},
      {Screen::pans, {"pans", TopBarPad::pans, words::BenchSay::tab_pans}},
      {Screen::book, {"book", TopBarPad::book, words::BenchSay::tab_book}},
-     {Screen::tablet, {"tablet", TopBarPad::tablet, {}}}}};
+     {Screen::tablet, {"tablet", TopBarPad::tablet, {}}},
+     {Screen::binder, {"binder", ShelfPad::make_binder, {}}}}};
 
 }

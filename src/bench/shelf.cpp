@@ -61,6 +61,10 @@ bool makes_binder(const Card& card) {
 void restock(Bench& bench) {
   const session::Shelf own = session::shelf_of(session::all_of(bench.logs));
   bench.stock = own.stock;
+  bench.makings = own.makings;
+  std::erase_if(bench.makings, [&](const auto& making) {
+    return making.second.given_up || own.cards.count(making.first) > 0;
+  });
   bench.shelf.clear();
   bench.away.clear();
   bench.own.clear();

@@ -3,6 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
+#include "bench/making.hpp"
 #include "bench/mulling.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_plan.hpp"
@@ -62,7 +63,8 @@ void search(Bench& bench, const std::string& text) {
   case Screen::today:
   case Screen::slab:
   case Screen::pans:
-  case Screen::tablet: return; // nothing to search
+  case Screen::tablet:
+  case Screen::binder: return; // nothing to search
   }
 }
 
@@ -241,7 +243,9 @@ struct Handle {
   void operator()(const Saved& s) const { bench.saving = {s.n, std::nullopt, s.fallback}; }
   void operator()(const SaveFailed& f) const {
     bench.saving.failure = f.reason;
-    if (f.nothing_is_safe) bench.saving.confirmed.reset();
+    if (!f.nothing_is_safe) return;
+    bench.saving.confirmed.reset();
+    say_error(bench, f.reason, now); // it stays to be read when all is saved again
   }
   void operator()(const Reading& r) const { bench.reading = r; }
   void operator()(Loaded& l) const { loaded(bench, std::move(l), now, effects); }
@@ -265,6 +269,7 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
     sooner(now.run_ms + holding_ms);
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
   if (const auto bell = bell_at(bench)) sooner(*bell);
+  if (const auto bell = making_bell_at(bench)) sooner(now.run_ms + *bell - now.wall_ms);
   if (bench.screen != Screen::slab || !bench.folded) return wake;
   if (bench.glide) sooner(now.run_ms + frame_ms);
   if (const session::Pass* pass = running(*bench.folded)) {
@@ -324,6 +329,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   fold_what_shows(bench);
   expect_mulling(bench);
   effects.cues = cues_of(bench, effects, outcome.tapped, outcome.not_counted);
+  if (making_rings(bench, now) && bench.tablet.sound) effects.cues.push_back(SoundCue::bell);
   effects.wake_at = wake_at(bench, now);
   effects.study = wants_to_study(bench);
   return effects;

@@ -11,8 +11,14 @@ bool bounces(const Touch& touch, const PadId& pad, const Pointer& p) {
          p.ms - touch.last->ms < bounce_ms;
 }
 
+// A hand that was laid down: no tap any more, and nothing waits until it is lifted.
+bool rests(const Touch::Press& press, std::int64_t ms) {
+  return ms - press.since_ms > longest_touch_ms;
+}
+
 Recognised go_down(Touch& touch, const Layout& layout, const Pointer& p) {
-  if (touch.press && touch.press->finger != p.finger) return {{}, NotCounted::other_finger};
+  const bool other = touch.press && touch.press->finger != p.finger;
+  if (other && !rests(*touch.press, p.ms)) return {{}, NotCounted::other_finger};
   touch.press.reset();
   const Pad* pad = pad_at(layout, p.at);
   if (!pad) return {};
@@ -27,7 +33,7 @@ Recognised go_up(Touch& touch, const Pointer& p) {
   touch.last = {press.pad, p.ms, p.poll};
   if (press.slid || !press.box.contains(p.at)) return {{}, NotCounted::slid};
   if (press.pad.kind == TopBarPad::unlock) return {};
-  if (p.ms - press.since_ms > longest_touch_ms) return {{}, NotCounted::rested};
+  if (rests(press, p.ms)) return {{}, NotCounted::rested};
   return {press.pad, {}};
 }
 

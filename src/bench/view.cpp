@@ -5,7 +5,9 @@
 #include "bench/corrections.hpp"
 #include "bench/due.hpp"
 #include "bench/keys.hpp"
+#include "bench/making.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_binder.hpp"
 #include "bench/pads_more.hpp"
 #include "bench/pads_pans.hpp"
 #include "bench/pads_shelf.hpp"
@@ -87,9 +89,6 @@ PassView pass_view(const Bench& bench, const session::Batch& batch) {
 UndoView undo_view(const Bench& bench, const session::Batch* batch) {
   UndoView u;
   const auto target = batch ? undo_target(bench, *batch) : std::nullopt;
-  u.came_back = batch && !target &&
-                std::any_of(batch->entries.begin(), batch->entries.end(),
-                            [](const auto& e) { return !e.withdrawn && by_hand(e.event); });
   if (target) u.target = target->event;
   u.gives_back = target && target->gives_back;
   const std::string card = target ? session::cards_named_by(target->event).card : "";
@@ -246,6 +245,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.trail.whole = false;
   v.trail.ghost = bench.earlier.ghost;
   v.last_time_g = made_in_all(bench);
+  v.softening = softening_of_slab(bench);
   v.trail.landing = landing(bench, batch);
   if (bench.glide && v.trail.now) v.trail.now = gliding(*bench.glide, *v.trail.now, now);
   v.ratio = batch.standing.binder_ratio;
@@ -272,7 +272,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
 
 TopBarView top_bar_view(const Bench& bench, const Now& now) {
   TopBarView s;
-  s.screen = bench.screen;
+  s.screen = bench.screen == Screen::binder ? Screen::shelf : bench.screen;
   s.night = bench.night;
   s.sound = bench.tablet.sound;
   s.due = due_now(bench, now);
@@ -300,6 +300,13 @@ TabletView tablet_view(const Bench& bench) {
   return v;
 }
 
+namespace {
+std::string gum_spoon(const Bench& bench) {
+  const session::Card* spoon = gum_measured(bench).spoon;
+  return spoon ? spoon->name : "";
+}
+}
+
 std::optional<NumberView> number_view(const Bench& bench) {
   if (!bench.number) return std::nullopt;
   NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
@@ -310,6 +317,8 @@ std::optional<NumberView> number_view(const Bench& bench) {
   if (n.target.kind == ShelfPad::jar_price) n.of = bench.shelf_page.jar.currency;
   if (n.target.kind == ShelfPad::left_g && bench.shelf_page.card)
     n.of = bench.shelf_page.card->name;
+  if (n.target.kind == BinderPad::gum) n.of = gum_spoon(bench);
+  if (n.target.kind == BinderPad::dose && bench.binder.dose_in_g) n.of = "g";
   if (n.target.kind == PansPad::pour_g || n.target.kind == PansPad::weigh_pan)
     n.of = std::to_string(bench.pans.pan);
   return n;
@@ -342,6 +351,7 @@ ScreenView screen_view(const Bench& bench, const Now& now) {
   case Screen::pans: return pans_view(bench, now);
   case Screen::book: return page_view(bench);
   case Screen::tablet: return tablet_view(bench);
+  case Screen::binder: return binder_view(bench, now);
   }
   return {};
 }

@@ -10,7 +10,9 @@
 #include "bench/recalibration.hpp"
 #include "bench/remedy.hpp"
 #include "bench/rewetting.hpp"
+#include "bench/softening.hpp"
 #include "bench/to_come.hpp"
+#include "bench/view_binder.hpp"
 #include "bench/view_pans.hpp"
 #include "bench/view_ranges.hpp"
 #include "bench/view_shelf.hpp"
@@ -97,6 +99,7 @@ struct SlabView {
   std::vector<ToComeView> to_come;
   std::optional<double>
       last_time_g; // of binder, that the batch made again took for as much pigment
+  std::optional<Softening> softening;
   paint::Amount dried_mL;
   bool dust = false;
   std::optional<words::Error> save_failure;
@@ -184,8 +187,9 @@ struct PlanView {
   std::optional<words::Error> why_not; // it comes to nothing
   std::optional<MullingNeeded> mulling;
   std::optional<session::Cost> cost;
-  std::string currency;              // of that
-  std::optional<LastTime> last_time; // its dry paint was not good
+  std::string currency;               // of that
+  std::optional<LastTime> last_time;  // its dry paint was not good
+  std::optional<Softening> softening; // else: what it lacks
   struct Short {
     std::string name;
     double left_g = 0, wanted_g = 0;
@@ -214,9 +218,13 @@ struct TodayView {
     TrailView trail = {}; // on the slab
     std::vector<std::vector<double>> pans =
         {};                            // poured: the layers of each, as shares of what it holds
+    double left_mL = 0;                // poured: in the jar
+    int open_days = 0;                 // since the last pour, where it lapses soon; else 0
     int days = 0;                      // to the last day of what is to be used up
     std::optional<double> left_g = {}; // of a card
     double of_g = 0, takes_g = 0;      // how much there was, and what a batch takes
+    session::MakingStep step = session::MakingStep::gum_in; // of binder: that runs
+    std::optional<session::MakingStep> next = {};           // that has not begun; absent: none
   };
   struct Again {
     PadId pad;
@@ -266,11 +274,11 @@ struct BookView {
     session::Became as = session::Became::good;
     int pan = 0; // 0: all
   };
-  std::vector<Verdict> verdicts;        // in order
-  std::map<std::string, Tapped> spoons; // by card: what went in by more drops than anybody counts
-  std::optional<std::string> note;      // as far as it is written
-  std::optional<std::string> new_name;  // likewise
-  bool discarded = false;               // the batch is, or the list is of those
+  std::vector<Verdict> verdicts;            // in order
+  std::map<std::string, Measures> measures; // by card: of a liquid, by the tools of today
+  std::optional<std::string> note;          // as far as it is written
+  std::optional<std::string> new_name;      // likewise
+  bool discarded = false;                   // the batch is, or the list is of those
   std::optional<session::Cost> cost;
   std::optional<double> a_pan_costs;
   std::string currency;     // of both
@@ -306,7 +314,7 @@ struct TabletView {
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,
-                                ShelfView, PansView, RangesView, StoryView>;
+                                ShelfView, PansView, RangesView, StoryView, BinderView>;
 
 struct View {
   Layout layout;

@@ -99,15 +99,10 @@ void add_offset(const Bench& bench, TrailView& trail) {
 
 namespace {
 
-// As it would be put in again, with the spoon of today.
-std::map<std::string, Tapped> in_spoons(const Bench& bench, const session::Batch& batch) {
-  std::map<std::string, Tapped> out;
-  for (const session::Total& total : batch.totals) {
-    if (total.drops <= most_counted || !session::is_liquid(total.card.kind())) continue;
-    const Measures of = measures_of(bench, total.card);
-    const Tapped all = tapped(total.grams.value / of.g_per_mL, of);
-    if (all.spoons > 0) out[total.card.id] = all;
-  }
+std::map<std::string, Measures> measures_today(const Bench& bench, const session::Batch& batch) {
+  std::map<std::string, Measures> out;
+  for (const session::Total& total : batch.totals)
+    out[total.card.id] = measures_of(bench, total.card);
   return out;
 }
 
@@ -132,7 +127,7 @@ BookView book_view(const Bench& bench) {
   add_offset(bench, v.trail);
   v.trail.band = kept_band(bench, v.batch->id);
   v.verdicts = verdicts_of(*v.batch);
-  v.spoons = in_spoons(bench, *v.batch);
+  v.measures = measures_today(bench, *v.batch);
   v.note = page->note;
   v.new_name = page->name;
   v.discarded = v.batch->discarded;

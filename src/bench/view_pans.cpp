@@ -302,6 +302,8 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.first = batch.pans.empty();
   v.planned = planned_view(bench);
   v.next = next_of(batch, v.pan, now);
+  v.weigh_again = weigh_again(batch);
+  v.weigh_now = v.weigh_again && v.weigh_again->at <= now.wall_ms;
   v.fill = fill_of(batch);
   v.tack = tack_of(batch);
   v.room_guessed = batch.room_guessed;

@@ -14,7 +14,6 @@ namespace bench {
 struct UndoView {
   std::optional<session::Event> target; // what the next undo takes back
   std::string card_name;                // of what was added
-  bool came_back = false;               // all that was done there, another sitting did
   bool saved = false;                   // the last line of this session lies on the disk
   std::uint64_t unsaved = 0;            // lines that do not
   bool gives_back = false;              // the target was taken back, and comes again
@@ -103,9 +102,11 @@ struct PansView {
   Next next;
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
   std::optional<paint::Tack> tack;
-  bool room_guessed = false;           // what is said of drying rests on a guess
-  double celsius = 21, humidity = 0.5; // of the room
-  std::vector<Weighing> weighings;     // of the pan that is meant, or the first that was weighed
+  bool room_guessed = false;             // what is said of drying rests on a guess
+  double celsius = 21, humidity = 0.5;   // of the room
+  std::vector<Weighing> weighings;       // of the pan that is meant, or the first that was weighed
+  std::optional<WeighAgain> weigh_again; // of this batch's pans
+  bool weigh_now = false;                // its time has come
   std::int64_t since_pour_ms = 0;
   int asked_day = 0;        // whose verdict is due; 0: none
   std::optional<Said> said; // of the pan that is meant, or of all

@@ -20,5 +20,6 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch);
 ShelfView shelf_view(const Bench& bench, const Now& now);
 PansView pans_view(const Bench& bench, const Now& now);
 TabletView tablet_view(const Bench& bench);
+BinderView binder_view(const Bench& bench, const Now& now);
 
 }

@@ -118,6 +118,7 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   v.blend = parts_of(bench, v.planned);
   v.mulling = mulling_planned(bench);
   if (v.planned) v.last_time = last_time(bench, *v.planned);
+  if (v.planned && !v.last_time) v.softening = softening_of(bench, *v.planned);
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
   if (v.planned) v.cost = cost_of(bench, *v.planned);

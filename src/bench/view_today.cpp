@@ -1,9 +1,12 @@
 #include "bench/choices.hpp"
+#include "bench/making.hpp"
 #include "bench/pads_today.hpp"
 #include "bench/stock.hpp"
 #include "bench/today.hpp"
 #include "bench/view_parts.hpp"
+#include "words/bench_says.hpp"
 #include "words/calendar.hpp"
+#include "words/say.hpp"
 
 #include <algorithm>
 
@@ -23,7 +26,15 @@ std::vector<std::vector<double>> layers_of(const session::Batch& batch) {
   return out;
 }
 
-void add_batch(const Bench& bench, const Due& due, TodayView::Wait& v) {
+void add_poured(const Bench& bench, const Due& due, const Now& now, TodayView::Wait& v) {
+  const auto entry = bench.index.of.find(due.of);
+  if (entry == bench.index.of.end() || entry->second.poured_at == 0) return;
+  v.left_mL = entry->second.left_mL;
+  const std::int64_t open_ms = now.wall_ms - entry->second.poured_at;
+  if (open_ms >= waits_lapse_ms) v.open_days = static_cast<int>(open_ms / session::a_day_ms);
+}
+
+void add_batch(const Bench& bench, const Due& due, const Now& now, TodayView::Wait& v) {
   const Folded batch = kept_fold(bench, due.of);
   v.name = name_of_batch(bench, due.of);
   if (!batch) return;
@@ -33,6 +44,7 @@ void add_batch(const Bench& bench, const Due& due, TodayView::Wait& v) {
     v.trail.band = kept_band(bench, due.of);
   }
   v.pans = layers_of(*batch);
+  add_poured(bench, due, now, v);
 }
 
 void add_card(const Bench& bench, const session::Card& card, const Now& now, TodayView::Wait& v) {
@@ -46,6 +58,16 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, Tod
   v.takes_g = low_mark(bench, card.id).value_or(0);
   if (const auto last = words::days_of(card.keep_until))
     v.days = static_cast<int>(*last - words::day_number(now.wall_ms, now.utc_offset_min));
+}
+
+void add_making(const Bench& bench, const std::string& of, TodayView::Wait& v) {
+  v.kind = session::CardKind::binder;
+  const auto making = bench.makings.find(of);
+  if (making == bench.makings.end()) return;
+  const session::Card* by = card_anywhere(bench, making->second.plan.by);
+  v.name = by ? by->name : words::say(words::BenchSay::making_nameless);
+  v.step = making->second.steps.back().step;
+  v.next = session::next_step(making->second);
 }
 
 TodayView::Again again_view(const Bench& bench, const std::string& id) {
@@ -64,8 +86,10 @@ TodayView today_view(const Bench& bench, const Now& now) {
   TodayView v;
   for (const Due& one : waits_of_page(bench)) {
     TodayView::Wait wait{{TodayPad::due, name_of(one)}, one};
-    if (!is_of_shelf(one))
-      add_batch(bench, one, wait);
+    if (one.what == Due::What::making)
+      add_making(bench, one.of, wait);
+    else if (!is_of_shelf(one))
+      add_batch(bench, one, now, wait);
     else if (const session::Card* card = shelf_card(bench, one.of))
       add_card(bench, *card, now, wait);
     v.waits.push_back(std::move(wait));

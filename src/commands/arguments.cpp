@@ -8,6 +8,8 @@ namespace {
 
 using Say = words::CommandsSay;
 
+constexpr std::string_view may_be_empty = "--fallback"; // none
+
 struct Parser {
   const std::vector<std::string>& given;
   const Accepted& accepted;
@@ -32,6 +34,8 @@ struct Parser {
     } else {
       const std::string value =
           equals != std::string::npos ? whole.substr(equals + 1) : given[next++];
+      if (value.empty() && name != may_be_empty)
+        return words::Error{Say::option_without_value, {name}};
       if (repeated)
         found.lists[name].push_back(value);
       else

@@ -44,6 +44,9 @@ public:
   // and then ever more seldom.
   bool poll(const bench::Now& now);
 
+  // Somebody has put files there: what they say is wanted now.
+  void look_soon(const bench::Now& now) { look_at_ = now.run_ms; }
+
   // Polls until everything was read, learnt from and saved; false if it was not by then, or cannot
   // be now.
   bool settle(const bench::Now& now, std::chrono::milliseconds at_most);

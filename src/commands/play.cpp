@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <ostream>
 #include <set>
+#include <utility>
 
 namespace commands {
 
@@ -29,6 +30,8 @@ public:
   Played perform(const Action& action) {
     return std::visit([this](const auto& a) { return perform(a); }, action);
   }
+  // What the program told the hand since it was asked last.
+  std::vector<words::Error> said() { return std::exchange(said_, {}); }
   bool over() const { return stopped_ || enough_ || twice_; }
 
   // Says goodbye unless the script wanted none. Nothing, if all is saved.
@@ -126,11 +129,29 @@ private:
   void feed(const bench::Input& input) {
     if (twice_) return;
     if (how_.overhears) how_.overhears(runner_->bench(), input, clock().now());
+    const bench::Notice before = runner_->bench().notice;
     runner_->feed(input, clock().now());
+    listen(before);
     runner_->take_cues(); // nobody listens to a script
     settle();
     if (how_.onlooker && runner_->take_redraw())
       enough_ = enough_ || !how_.onlooker(runner_->bench(), clock().now());
+  }
+
+  void listen(const bench::Notice& before) {
+    const bench::Notice& now = runner_->bench().notice;
+    if (now.error && (now.error != before.error || now.until_ms != before.until_ms))
+      said_.push_back(*now.error);
+  }
+
+  // A number that the program doubts stands when it is entered once more; another does not go in.
+  Played look_at_number(const std::string& digits) {
+    const auto& number = runner_->bench().number;
+    if (!number || !number->error) return {};
+    if (number->asked != number->text)
+      return words::failure(Say::script_refused, {digits, words::Inner(*number->error)});
+    said_.push_back(*number->error);
+    return {};
   }
 
   void pass(std::int64_t ms) {
@@ -216,7 +237,9 @@ private:
                                    : bench::PadId{bench::NumberPad::digit, std::string(1, c)};
       if (const Played done = tap(pad, Tapped{}.every_ms); !done) return done;
     }
-    return tap({bench::NumberPad::enter, ""}, Tapped{}.every_ms);
+    if (const Played done = tap({bench::NumberPad::enter, ""}, Tapped{}.every_ms); !done)
+      return done;
+    return look_at_number(a.digits);
   }
   Played perform(const Written& a) {
     start();
@@ -243,18 +266,18 @@ private:
     const auto at = centre_of(a.pad);
     if (!at) return tl::make_unexpected(at.error());
     finger_ = *at;
-    point(bench::Pointer::down, finger_);
+    point(bench::Pointer::down, *finger_);
     return {};
   }
   Played perform(const Slide&) {
-    start();
+    if (!finger_) return words::failure(Say::script_nothing_down);
     finger_ = {-1, -1}; // off every pad
-    point(bench::Pointer::move, finger_);
+    point(bench::Pointer::move, *finger_);
     return {};
   }
   Played perform(const Up&) {
-    start();
-    point(bench::Pointer::up, finger_);
+    if (!finger_) return words::failure(Say::script_nothing_down);
+    point(bench::Pointer::up, *std::exchange(finger_, std::nullopt));
     return {};
   }
   Played perform(const Stop&) {
@@ -274,7 +297,8 @@ private:
   std::optional<std::uint64_t> reported_;
   std::optional<words::Error> twice_; // the session is there already
   std::uint64_t polls_ = 0;
-  bench::Point finger_;
+  std::optional<bench::Point> finger_; // while it is down
+  std::vector<words::Error> said_;
   bool patient_ = true;
   bool stopped_ = false; // by the script, as if killed
   bool enough_ = false;  // for the onlooker
@@ -292,8 +316,12 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
   };
   for (const ScriptLine& line : script) {
     const Played done = player.perform(line.action);
-    if (!done)
-      complain({Say::script_line, {std::to_string(line.number), words::Inner(done.error())}});
+    const auto at_line = [&](const words::Error& what) {
+      return words::Error{Say::script_line, {std::to_string(line.number), words::Inner(what)}};
+    };
+    for (const words::Error& said : player.said())
+      err << printable(words::message(at_line(said))) << '\n';
+    if (!done) complain(at_line(done.error()));
     if (!done || player.over()) break;
   }
   if (const auto unsaved = player.finish()) complain(*unsaved);

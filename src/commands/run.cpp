@@ -11,6 +11,7 @@
 #include "commands/show.hpp"
 #include "commands/tell.hpp"
 #include "paint/measure.hpp"
+#include "session/bytes.hpp"
 #include "studio/photos.hpp"
 #include "studio/picture.hpp"
 #include "words/commands_says.hpp"
@@ -41,6 +42,21 @@ studio::Path fallback_of(const Arguments& a, const studio::Path& home) {
       .value_or(studio::fallback_folder(studio::state_folder(), home).string());
 }
 
+// An empty folder is an empty one. A folder that cannot be looked into may be one: reading it says
+// why not.
+bool is_studio(const studio::Path& folder) {
+  std::error_code failed;
+  const auto sessions = std::filesystem::status(folder / studio::sessions_folder, failed);
+  if (sessions.type() != std::filesystem::file_type::not_found) return true;
+  return std::filesystem::is_directory(folder, failed) &&
+         (std::filesystem::is_empty(folder, failed) || failed);
+}
+
+std::optional<words::Error> fault_of_studio(const studio::Path& home, const studio::Path& beside) {
+  if (is_studio(home) || is_studio(beside)) return std::nullopt;
+  return words::Error{Say::not_a_studio, {home.string()}};
+}
+
 // Where to read: what is named, or what the window would use.
 words::Result<Studio> studio_of(const Arguments& a) {
   Studio s{a.value("--studio").value_or(studio::default_studio().string()), {}};
@@ -56,7 +72,10 @@ words::Result<Studio> studio_of(const Arguments& a) {
 words::Result<std::string> bytes_of(const std::string& path, std::size_t most,
                                     words::Sentence otherwise) {
   std::error_code failed;
-  if (!std::filesystem::is_regular_file(path, failed)) return words::failure(otherwise, {path});
+  const auto status = std::filesystem::status(path, failed);
+  if (is_directory(status)) return words::failure(Say::not_a_file, {path});
+  if (exists(status) && !is_regular_file(status))
+    return words::failure(Say::not_a_plain_file, {path});
   std::ifstream in(path, std::ios::binary);
   std::string bytes(most + 1, '\0');
   in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
@@ -106,6 +125,8 @@ Status run_play(const Arguments& a, Io io) {
 words::Result<std::vector<session::Log>> logs_of(const Arguments& a, Io io) {
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
+  if (auto fault = fault_of_studio(where->home, where->fallback))
+    return tl::make_unexpected(*std::move(fault));
   const studio::Reading reading = studio::read_all(where->home, where->fallback);
   std::vector<session::Log> logs = session::join_parts(reading.files);
   const std::size_t places = damaged_places(findings(reading, logs));
@@ -155,8 +176,9 @@ Status run_hear(const Arguments& a, Io io) {
   if (!where) return tl::make_unexpected(where.error());
   const auto fault = fault_of(a);
   if (!fault) return tl::make_unexpected(fault.error());
-  Hearing what{where->home, where->fallback, {}, *fault};
+  Hearing what{where->home, where->fallback, "", {}, *fault};
   if (!a.words.empty()) {
+    what.file = a.words[0];
     auto text = bytes_of(a.words[0], paint::most_told_bytes, Say::hear_not_there);
     if (!text) return tl::make_unexpected(text.error());
     what.text = *std::move(text);
@@ -234,7 +256,10 @@ Status run_check(const Arguments& a, Io io) {
   std::error_code ignored;
   if (!std::filesystem::is_directory(a.words[0], ignored))
     return words::failure(Say::no_studio, {a.words[0]});
-  studio::Reading reading = studio::read_all(a.words[0], fallback_of(a, a.words[0]));
+  const studio::Path fallback = fallback_of(a, a.words[0]);
+  if (auto fault = fault_of_studio(a.words[0], fallback))
+    return tl::make_unexpected(*std::move(fault));
+  studio::Reading reading = studio::read_all(a.words[0], fallback);
   for (words::Error& fault : studio::photo_faults(*disk::posix_files(), a.words[0], reading.files))
     reading.faults.push_back(std::move(fault));
   return check(reading, io.out);
@@ -262,6 +287,8 @@ words::Result<studio::Path> original_of(const Arguments& a, const char* command)
   std::error_code ignored;
   if (!std::filesystem::is_directory(home, ignored))
     return words::failure(Say::no_studio, {home.string()});
+  if (auto fault = fault_of_studio(home, fallback_of(a, home)))
+    return tl::make_unexpected(*std::move(fault));
   return home;
 }
 
@@ -284,6 +311,11 @@ Status run_unpack(const Arguments& a, Io io) {
 
 Status run_help(const Arguments&, Io io) {
   io.out << words::say(Say::help);
+  return 0;
+}
+
+Status run_version(const Arguments&, Io io) {
+  io.out << words::say(Say::version, {SLABSIDE_VERSION, std::to_string(session::format_version)});
   return 0;
 }
 
@@ -329,6 +361,7 @@ const Command* command_named(const std::string& name) {
       {"photo", {{"--studio", "--fallback", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
       {"help", {{}, {}, 0, 0}, run_help},
       {"--help", {{}, {}, 0, 0}, run_help},
+      {"--version", {{}, {}, 0, 0}, run_version},
   };
   for (const Command& command : commands)
     if (name == command.name) return &command;

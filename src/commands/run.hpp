@@ -11,10 +11,11 @@
 namespace commands {
 
 // `given`: without the program's own name. Does the job its first word names (play, show, list,
-// bring, sheet, labels, table, check, mend, pack, unpack, photo, help; also --help) and returns the
-// exit status: 0 done, 1 it could not be done or something is wrong, 2 the words make no sense, or
-// check and mend could not be done at all. Absent, with nothing printed, for any other first word
-// or none: then a window or a picture is wanted, or whoever calls does not know it either.
+// bring, sheet, labels, table, check, mend, pack, unpack, photo, help; also --help and --version)
+// and returns the exit status: 0 done, 1 it could not be done or something is wrong, 2 the words
+// make no sense, or check and mend could not be done at all. Absent, with nothing printed, for any
+// other first word or none: then a window or a picture is wanted, or whoever calls does not know it
+// either.
 std::optional<int> run(const std::vector<std::string>& given, std::ostream& out, std::ostream& err,
                        const Onlooker& onlooker = {}); // the onlooker watches a script played
 std::optional<int> run(const std::vector<std::string>& given, const Onlooker& onlooker = {});

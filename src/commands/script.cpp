@@ -3,6 +3,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "paint/measure.hpp"
 #include "session/bytes.hpp"
 #include "words/commands_says.hpp"
@@ -41,12 +42,13 @@ std::string joined(const Words& words, std::size_t from) {
   return out;
 }
 
-Result<double> number(const std::string& text, double least, double most) {
+// `unit` is said behind what it may be.
+Result<double> number(const std::string& text, double least, double most, const char* unit = "") {
   const auto value = paint::typed_number(text);
   if (!value) return value;
   if (!(*value >= least && *value <= most))
     return words::failure(Say::script_number_range,
-                          {text, words::Number(least, 2), words::Number(most, 0)});
+                          {text, words::Number(least, 2), words::Number(most, 0), unit});
   return *value;
 }
 
@@ -54,7 +56,8 @@ Result<std::int64_t> milliseconds(std::string text, double least_s) {
   const char unit = text.empty() ? ' ' : text.back();
   const double factor = unit == 'h' ? 3600 : unit == 'm' ? 60 : 1;
   if (unit == 's' || unit == 'm' || unit == 'h') text.pop_back();
-  const auto value = number(text, least_s / factor, most_script_s / factor);
+  const char* said = unit == 'h' ? " h" : unit == 'm' ? " min" : " s";
+  const auto value = number(text, least_s / factor, most_script_s / factor, said);
   if (!value) return tl::make_unexpected(value.error());
   return std::llround(*value * factor * 1000);
 }
@@ -115,7 +118,7 @@ Result<Action> read_tap(Words w) {
     w.resize(w.size() - 2);
   }
   if (const auto times = w.size() > 2 ? times_of(w.back()) : std::nullopt) {
-    const auto count = number(*times, 1, most_taps);
+    const auto count = number(*times, 1, most_taps, " taps");
     if (!count) return tl::make_unexpected(count.error());
     tap.times = static_cast<int>(*count);
     w.pop_back();
@@ -137,17 +140,28 @@ Result<Action> read_type(const Words& w) {
 // The text keeps its spaces: it is what stands behind the field's name.
 Result<Action> read_write(const Words& w, std::string_view line) {
   using bench::BookPad;
-  using bench::PlanPad;
-  using bench::SharedPad;
-  using Field = std::pair<const char*, bench::PadKind>;
-  constexpr std::array fields{Field{"name", PlanPad::name}, Field{"search", SharedPad::search},
+  using bench::ShelfPad;
+  struct Field {
+    const char* name;
+    bench::PadKind pad;
+    const char* arg = "";
+  };
+  constexpr std::array fields{Field{"name", bench::PlanPad::name},
+                              Field{"search", bench::SharedPad::search},
                               Field{"note", BookPad::note_text},
-                              Field{"batch_name", BookPad::name_text}};
-  for (const auto& [name, field] : fields) {
-    if (w.size() < 2 || w[1] != name) continue;
+                              Field{"batch_name", BookPad::name_text},
+                              Field{"card_name", ShelfPad::says, "name"},
+                              Field{"card_lot", ShelfPad::says, "lot"},
+                              Field{"made_on", ShelfPad::says, "made_on"},
+                              Field{"keep_until", ShelfPad::says, "keep_until"},
+                              Field{"currency", ShelfPad::jar_says, "currency"},
+                              Field{"jar_lot", ShelfPad::jar_says, "lot"},
+                              Field{"bought_on", ShelfPad::jar_says, "on"}};
+  for (const Field& field : fields) {
+    if (w.size() < 2 || w[1] != field.name) continue;
     const std::size_t behind = line.find(w[1], line.find("write") + 5) + w[1].size();
     const std::size_t text = line.find_first_not_of(" \t", behind);
-    return Written{{field, ""},
+    return Written{{field.pad, field.arg},
                    text == std::string_view::npos ? "" : std::string(line.substr(text))};
   }
   return words::failure(Say::script_write);
@@ -219,6 +233,7 @@ words::Result<std::vector<ScriptLine>> read_script(std::string_view text) {
   };
   if (text.size() > most_script_bytes)
     return words::failure(Say::script_too_long, {std::to_string(most_script_bytes)});
+  text = session::without_bom(text);
   std::vector<ScriptLine> script;
   Spent spent;
   std::size_t number = 0;

@@ -22,6 +22,21 @@ words::Result<paint::ToldRange> understood(const Hearing& what) {
   return what.text ? paint::told_from(*what.text) : paint::ToldRange{};
 }
 
+void say_what_was_heard(const Hearing& what, const paint::ToldRange& told, std::ostream& out) {
+  out << words::say(Say::hear_done,
+                    {words::counted(told.pigments.size(), Say::count_pigment, Say::count_pigments),
+                     words::counted(static_cast<std::size_t>(told.batches), Say::count_batch,
+                                    Say::count_batches)})
+      << '\n';
+  if (told.strength.sd < paint::least_strength_sd)
+    out << words::say(Say::hear_floored, {words::Number(told.strength.sd, 3),
+                                          words::Number(paint::least_strength_sd, 2)})
+        << '\n';
+  const auto logs = session::join_parts(studio::read_all(what.home, what.fallback).files);
+  const auto ranges = session::learn_ranges(session::all_of(logs));
+  if (ranges && !ranges->fit.told) out << words::say(Say::hear_not_believed) << '\n';
+}
+
 }
 
 words::Result<int> tell(const std::vector<session::Log>& logs, const Destination& to) {
@@ -37,7 +52,7 @@ words::Result<int> tell(const std::vector<session::Log>& logs, const Destination
 
 words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& err) {
   const auto told = understood(what);
-  if (!told) return tl::make_unexpected(told.error());
+  if (!told) return words::failure(Say::hear_refused, {what.file, words::Inner(told.error())});
   auto logs = session::join_parts(studio::read_all(what.home, what.fallback).files);
   const auto before = session::told_in(session::all_of(logs));
   if (!what.text && before && !*before) return words::failure(Say::hear_nothing);
@@ -51,11 +66,7 @@ words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& er
     return 1;
   }
   if (what.text)
-    out << words::say(
-               Say::hear_done,
-               {words::counted(told->pigments.size(), Say::count_pigment, Say::count_pigments),
-                words::counted(told->batches, Say::count_batch, Say::count_batches)})
-        << '\n';
+    say_what_was_heard(what, *told, out);
   else
     out << words::say(Say::hear_forgotten) << '\n';
   return 0;

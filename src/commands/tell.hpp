@@ -14,12 +14,13 @@ words::Result<int> tell(const std::vector<session::Log>& logs, const Destination
 
 struct Hearing {
   std::filesystem::path home, fallback;
+  std::string file;                // as it was named
   std::optional<std::string> text; // the file's; absent: what was told is to count no more
   std::optional<disk::Fault> fault;
 };
 
-// Keeps it as a line of a session of its own. Errors: those of paint::told_from, hear_nothing where
-// there is nothing to forget.
+// Keeps it as a line of a session of its own, and says where it is not believed. Errors:
+// hear_refused with those of paint::told_from, hear_nothing where there is nothing to forget.
 words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& err);
 
 }

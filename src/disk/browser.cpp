@@ -128,7 +128,8 @@ private:
   void appended(const std::string& file, const std::vector<Ticket>& tickets,
                 const std::string& bytes, const std::string& failure) {
     Kept& kept = kept_[file];
-    if (!kept.failure && !failure.empty()) kept.failure = failed("write", file, failure);
+    const char* operation = failure == "gone" ? "gone" : "write";
+    if (!kept.failure && !failure.empty()) kept.failure = failed(operation, file, failure);
     if (!kept.failure) {
       kept.records += static_cast<double>(std::count(bytes.begin(), bytes.end(), '\n'));
       kept.bytes += static_cast<double>(bytes.size());

@@ -87,8 +87,9 @@ mergeInto(LibraryManager.library, {
     same: function (a, b) { return a.length === b.length && a.every((byte, i) => byte === b[i]); },
   },
 
-  // `records` and `size`: what was put into the file so far. Where the store says anything else,
-  // another program wrote to it or somebody cleared it, and nothing may be added: EEXIST.
+  // `records` and `size`: what was put into the file so far. Where the store has less of it somebody
+  // cleared or replaced the store: "gone". Where it has more another program wrote to it, and
+  // nothing may be added: EEXIST.
   slabside_store_append__deps: ['$SlabsideStore'],
   slabside_store_append: function (id, file_at, place, count, records, size) {
     const store = SlabsideStore, file = UTF8ToString(file_at), bytes = store.bytes_at(place, count);
@@ -97,7 +98,7 @@ mergeInto(LibraryManager.library, {
       before.onsuccess = () => {
         const there = before.result || {records: 0, bytes: 0};
         if (there.records !== records || there.bytes !== size) {
-          outcome.failure = 'EEXIST';
+          outcome.failure = there.records < records ? 'gone' : 'EEXIST';
           lines.transaction.abort();
           return;
         }

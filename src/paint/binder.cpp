@@ -12,8 +12,6 @@ namespace {
 
 using Say = words::PaintSay;
 
-constexpr double strongest = 0.55;
-
 std::optional<words::Error> fault_of_sum(std::initializer_list<double> amounts, double& sum) {
   for (double amount : amounts) {
     if (auto fault = fault_if_negative(amount)) return fault;
@@ -33,9 +31,9 @@ std::optional<words::Error> fault_of(const Parts& p) {
 
 std::optional<words::Error> fault_of_wanted(const Parts& binder, double grams, double strength) {
   if (auto fault = fault_of(binder)) return fault;
-  if (auto fault = fault_of_count(grams, 5000)) return fault;
+  if (auto fault = fault_of_count(grams, most_binder_g)) return fault;
   if (auto fault = fault_if_no_share(strength, 0, 1)) return fault;
-  if (strength > 0 && strength <= strongest) return std::nullopt;
+  if (strength > 0 && strength <= strongest_binder) return std::nullopt;
   return words::Error{Say::strength_out_of_reach, {words::Number(strength * 100, 1)}};
 }
 
@@ -64,13 +62,13 @@ words::Result<double> water_to_reach(const Parts& binder, double grams, double s
 }
 
 words::Result<double> gum_to_reach(const Parts& binder, double grams, double strength,
-                                   double gum_moisture) {
+                                   double moisture) {
   if (auto fault = fault_of_wanted(binder, grams, strength)) return tl::make_unexpected(*fault);
-  if (auto fault = fault_if_no_share(gum_moisture, 0, 0.30)) return tl::make_unexpected(*fault);
+  if (auto fault = fault_if_no_share(moisture, 0, 0.30)) return tl::make_unexpected(*fault);
   if (strength < binder.gum)
     return words::failure(Say::strength_out_of_reach, {words::Number(strength * 100, 1)});
-  // With x g of it: binder.gum grams + (1 - gum_moisture) x = strength (grams + x).
-  return grams * (strength - binder.gum) / (1 - gum_moisture - strength);
+  // With x g of it: binder.gum grams + (1 - moisture) x = strength (grams + x).
+  return grams * (strength - binder.gum) / (1 - moisture - strength);
 }
 
 }

@@ -17,13 +17,16 @@ inline constexpr double most_water_to_gum = 20;
 // recipe_water.
 std::optional<words::Error> fault_of_recipe(const Recipe& binder);
 
+// Share of dry gum. More does not dissolve (a supplier's data sheet says 50 to 55 %).
+inline constexpr double strongest_binder = 0.55;
+inline constexpr double most_binder_g = 5000; // at once: own choice
+
 // g of water, or of gum as sold, to add to so many g of a binder until dry gum is this share of the
-// whole. Strengths above 0 and up to 0.55, more than which water does not dissolve (a supplier's
-// data sheet says 50 to 55 %). Errors: not_a_number, negative_amount, empty_recipe; not_a_share
-// for parts that do not sum to 1; amounts as in measure.hpp; strength_out_of_reach where water
-// would have to strengthen, or gum to weaken.
+// whole. Strengths above 0 and up to strongest_binder. Errors: not_a_number, negative_amount,
+// empty_recipe; not_a_share for parts that do not sum to 1; amounts as in measure.hpp;
+// strength_out_of_reach where water would have to strengthen, or gum to weaken.
 words::Result<double> water_to_reach(const Parts& binder, double grams, double strength);
 words::Result<double> gum_to_reach(const Parts& binder, double grams, double strength,
-                                   double gum_moisture = 0.12);
+                                   double moisture = gum_moisture);
 
 }

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <initializer_list>
+#include <numbers>
 #include <optional>
 
 namespace paint {
@@ -13,7 +14,6 @@ namespace {
 
 using Say = words::PaintSay;
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double gravity = 980.665; // cm/s2, so that mN/m, g and cm go together
 constexpr double widest = 1.2;
 
@@ -47,7 +47,7 @@ words::Result<double> drop_mL(double tip_mm, double tension_mN_per_m, double g_p
   if (auto fault = fault_of({tip_mm, tension_mN_per_m, g_per_mL}))
     return tl::make_unexpected(*fault);
   const double r = tip_mm / 20; // cm
-  const double value = g_per_mL * gravity * r * r / (2 * pi * tension_mN_per_m);
+  const double value = g_per_mL * gravity * r * r / (2 * std::numbers::pi * tension_mN_per_m);
   const auto u = where([](double x) { return x * x * x * drop_weight_factor(x); }, value);
   if (!u) return u;
   return std::pow(r / *u, 3);
@@ -56,7 +56,7 @@ words::Result<double> drop_mL(double tip_mm, double tension_mN_per_m, double g_p
 words::Result<double> tip_of_drop_mm(double mL, double tension_mN_per_m, double g_per_mL) {
   if (auto fault = fault_of({mL, tension_mN_per_m, g_per_mL})) return tl::make_unexpected(*fault);
   const double side = std::cbrt(mL);
-  const double value = g_per_mL * gravity * side * side / (2 * pi * tension_mN_per_m);
+  const double value = g_per_mL * gravity * side * side / (2 * std::numbers::pi * tension_mN_per_m);
   const auto u = where([](double x) { return x * drop_weight_factor(x); }, value);
   if (!u) return u;
   return 20 * *u * side;

@@ -4,8 +4,10 @@
 #include "paint/water.hpp"
 #include "words/paint_says.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <vector>
 
 namespace paint {
 
@@ -26,7 +28,6 @@ double critical(double oil_g_per_100g, double g_per_mL) {
 }
 
 // mL that 1 g of dry gum takes up in a film, water apart.
-constexpr double gum_moisture = 0.12;
 constexpr double gum_in_film_v = (1 / 1.40 - gum_moisture / water_g_per_mL) / (1 - gum_moisture);
 
 double binder_mL(const Wet& wet, double held_g) {
@@ -77,12 +78,53 @@ words::Result<Film> film_of(double pigment_mL, const Wet& wet, const Room& room)
   return film;
 }
 
+namespace {
+
+// How a number moves with each of what it rests on, and with the uncertainty of that.
+template <class Of>
+words::Result<Amount> by_differences(const std::vector<Amount>& rests_on, double step, Of number) {
+  std::vector<double> at;
+  for (const Amount& one : rests_on) at.push_back(one.value);
+  const words::Result<double> here = number(at);
+  if (!here) return tl::make_unexpected(here.error());
+  Amount out = exact(*here);
+  for (std::size_t i = 0; i < at.size(); ++i) {
+    at[i] += step;
+    const words::Result<double> beside = number(at);
+    at[i] = rests_on[i].value;
+    if (!beside) continue;
+    Amount off = rests_on[i];
+    off.value = 0;
+    out = out + scaled(off, (*beside - *here) / step);
+  }
+  return out;
+}
+
+}
+
 words::Result<double> pvc(const Film& film) {
   for (double mL : {film.pigment_mL, film.binder_mL})
     if (auto fault = fault_if_negative(mL)) return tl::make_unexpected(*fault);
   const double all = film.pigment_mL + film.binder_mL;
   if (all == 0) return words::failure(Say::nothing_to_dry);
   return film.pigment_mL / all;
+}
+
+words::Result<Amount> pvc(const Amount& pigment_mL, const Amount& gum_g, const Amount& glycerin_g,
+                          const Amount& honey_g, const Room& room, double humidity_u) {
+  const auto at = [&](const std::vector<double>& of, const Room& in) -> words::Result<double> {
+    const auto film = film_of(of[0], Wet{of[1], of[2], of[3], 0, 0}, in);
+    return film ? pvc(*film) : tl::make_unexpected(film.error());
+  };
+  const double step = 1e-4 * (pigment_mL.value + gum_g.value);
+  auto out = by_differences({pigment_mL, gum_g, glycerin_g, honey_g}, step,
+                            [&](const auto& of) { return at(of, room); });
+  if (!out) return out;
+  Room drier = room;
+  drier.humidity = std::max(0.0, room.humidity - humidity_u);
+  const auto beside = at({pigment_mL.value, gum_g.value, glycerin_g.value, honey_g.value}, drier);
+  if (beside) out->variance += (*beside - out->value) * (*beside - out->value);
+  return out;
 }
 
 words::Result<double> tack_index(const Wet& wet, const Room& room) {
@@ -94,24 +136,9 @@ words::Result<double> tack_index(const Wet& wet, const Room& room) {
 
 words::Result<Amount> tack_index(const Amount& gum_g, const Amount& glycerin_g,
                                  const Amount& honey_g, const Room& room) {
-  const auto at = [&](double gum, double glycerin, double honey) {
-    return tack_index(Wet{gum, glycerin, honey, 0, 0}, room);
-  };
-  const double gum = gum_g.value, glycerin = glycerin_g.value, honey = honey_g.value;
-  const auto here = at(gum, glycerin, honey);
-  if (!here) return tl::make_unexpected(here.error());
-  const double h = 1e-4 * gum;
-  Amount index = exact(*here);
-  const auto add = [&](const Amount& of, const words::Result<double>& beside) {
-    if (!beside) return;
-    Amount off = of;
-    off.value = 0;
-    index = index + scaled(off, (*beside - *here) / h);
-  };
-  add(gum_g, at(gum + h, glycerin, honey));
-  add(glycerin_g, at(gum, glycerin + h, honey));
-  add(honey_g, at(gum, glycerin, honey + h));
-  return index;
+  return by_differences({gum_g, glycerin_g, honey_g}, 1e-4 * gum_g.value, [&](const auto& at) {
+    return tack_index(Wet{at[0], at[1], at[2], 0, 0}, room);
+  });
 }
 
 double caution_mark(const TackMark& mark) { return std::exp(mark.ln_middle - spread(mark)); }

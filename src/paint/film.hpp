@@ -41,6 +41,10 @@ words::Result<Film> film_of(double pigment_mL, const Wet& wet, const Room& room)
 
 // Pigment volume concentration, 0 to 1. Errors: not_a_number, negative_amount, nothing_to_dry.
 words::Result<double> pvc(const Film& film);
+// With what is not known of the masses, of the pigment's density, and of the room's air, whose
+// humidity is off by so much: first order, by differences. Errors likewise, and film_of's.
+words::Result<Amount> pvc(const Amount& pigment_mL, const Amount& gum_g, const Amount& glycerin_g,
+                          const Amount& honey_g, const Room& room, double humidity_u);
 
 // Tack index, our own: (water held at the room's humidity + 0.6 glycerin + 0.2 honey solids) to
 // 1 g of dry gum, weights after a Fox-type estimate of how far each softens gum. Films without

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 
 namespace paint {
 
@@ -14,7 +15,6 @@ namespace {
 
 using Say = words::PaintSay;
 
-constexpr double pi = 3.14159265358979323846;
 constexpr Interval diffusion_m2_s{1.2e-11, 2.5e-11, 5e-11};
 constexpr double free_relative_u = 0.05;
 
@@ -145,8 +145,9 @@ words::Result<Drying> drying_of(const Layer& layer, const Room& room) {
     return words::failure(Say::volume_too_small, {words::Number(layer.wet.volume_mL, 2),
                                                   words::Number(layer.wet.water_g, 2)});
   const double depth_m = dry_mL / layer.area_cm2 * 0.01;
-  const double per_h = pi * pi * 3600 / (4 * depth_m * depth_m); // for each m2/s
-  const double g_h = layer.area_cm2 * 0.1;                       // for each kg/(m2 h)
+  const double per_h =
+      std::numbers::pi * std::numbers::pi * 3600 / (4 * depth_m * depth_m); // for each m2/s
+  const double g_h = layer.area_cm2 * 0.1;                                  // for each kg/(m2 h)
   const Interval& d = diffusion_m2_s;
   return Drying{free_g,
                 {rate->low * g_h, rate->middle * g_h, rate->high * g_h},

@@ -5,6 +5,7 @@
 #include "words/paint_says.hpp"
 
 #include <cmath>
+#include <numbers>
 #include <utility>
 
 namespace paint {
@@ -42,9 +43,7 @@ words::Result<E> id_in(const words::EnumTable<E, Named>& names, std::string_view
   return *id;
 }
 
-// Gum as sold loses 10 to 15 % on drying (JECFA: at most 15 %). Honey holds at most 20 % water
-// (Codex CXS 12), 17 % usually.
-constexpr double gum_moisture = 0.12;
+// Honey holds at most 20 % water (Codex CXS 12), 17 % usually.
 constexpr double honey_moisture = 0.17;
 // sqrt(half width^2 / 3 + distance of the middle from the value used^2), GUM 4.3.7 and F.2.4.5.
 constexpr double gum_moisture_u = 0.0153;
@@ -71,8 +70,7 @@ double shrinking(double glycerin, double water) {
   if (!(glycerin > 0) || !(water > 0)) return 1;
   const double w = glycerin / (glycerin + water);
   constexpr double at_20 = 1.78e-6 * 20 * 20 - 1.82e-4 * 20 + 1.41e-2;
-  constexpr double pi = 3.14159265358979323846;
-  return 1 + at_20 * std::pow(std::sin(pi * std::pow(w, 1.31)), 0.81);
+  return 1 + at_20 * std::pow(std::sin(std::numbers::pi * std::pow(w, 1.31)), 0.81);
 }
 
 }

@@ -6,6 +6,7 @@
 #include "paper/sheet_style.hpp"
 #include "paper/svg.hpp"
 #include "paper/trail.hpp"
+#include "session/dry_film.hpp"
 #include "session/in_words.hpp"
 #include "words/moments.hpp"
 #include "words/paper_says.hpp"
@@ -81,6 +82,7 @@ Markup figures(const Batch& batch) {
   const paint::Room& room = batch.places.room;
   std::string where = say(Say::sheet_room);
   if (batch.room_guessed) where += ", " + say(words::SessionSay::plan_guess);
+  const auto pvc = pvc_of(batch);
   return element(
       "div", {{"class", "figures"}},
       {figure(ratio_words(s.binder_ratio, 2), say(words::SessionSay::ratio_caption)),
@@ -88,6 +90,7 @@ Markup figures(const Batch& batch) {
        figure(ratio_words(s.flow_now, 1),
               say(batch.progress == Progress::open ? Say::sheet_flow_now : Say::sheet_flow_last)),
        figure(batch.newer ? "–" : paint::number_words(batch.dried_mL, 1), say(Say::sheet_dried)),
+       figure(pvc ? pvc_number(*pvc) : "–", say(words::SessionSay::pvc_caption)),
        figure(say(words::SessionSay::book_room,
                   {paint::reading_words(room.celsius), paint::reading_words(room.humidity * 100)}),
               where)});
@@ -99,13 +102,13 @@ Markup number_cell(const std::string& number) {
   return element("td", {{"class", "number"}}, number);
 }
 
-Markup material_row(const Total& total, bool summed) {
+Markup material_row(const Batch& batch, const Total& total) {
   const bool pigment = is_coloured(total.card);
-  std::string how = total_words(total);
+  std::string how = total_words(total, measures_in(batch, total.card));
   if (total.count_lost) how += (how.empty() ? "" : ", ") + say(Say::sheet_count_lost);
   return row({element("td", {}, {given(pigment ? pigment_words(total.card) : total.card.name)}),
               element("td", {{"class", "quiet"}}, how),
-              number_cell(summed ? paint::grams_words(total.grams) : "–")});
+              number_cell(batch.newer ? "–" : paint::grams_words(total.grams))});
 }
 
 Markup name_row(const Total& total) {
@@ -117,7 +120,7 @@ Markup materials(const Handed& handed) {
   const Batch& batch = handed.batch;
   std::vector<Markup> rows;
   for (const Total& total : went_in(batch))
-    rows.push_back(handed.keeps_amounts ? name_row(total) : material_row(total, !batch.newer));
+    rows.push_back(handed.keeps_amounts ? name_row(total) : material_row(batch, total));
   if (rows.empty()) rows.push_back(row({element("td", {}, say(words::SessionSay::amount_none))}));
   return titled("", words::SessionSay::book_went_in,
                 {element("table", {}, {element("tbody", {}, rows)})});

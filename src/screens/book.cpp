@@ -5,6 +5,7 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail.hpp"
+#include "session/dry_film.hpp"
 #include "session/resolve.hpp"
 #include "words/book_says.hpp"
 #include "words/screens_says.hpp"
@@ -156,13 +157,9 @@ void line_list(Sheet& sheet, const session::Batch& batch) {
   }
 }
 
-// What was counted, and what it comes to in spoons where that is easier to put in again.
 std::string how_words(const bench::BookView& book, const session::Total& total) {
-  const auto spoons = book.spoons.find(total.card.id);
-  const std::string counted = total_words(total);
-  return spoons == book.spoons.end()
-             ? counted
-             : say(Say::book_in_spoons, {counted, tapped_words(spoons->second)});
+  const auto measures = book.measures.find(total.card.id);
+  return total_words(total, measures == book.measures.end() ? bench::Measures{} : measures->second);
 }
 
 void went_in_row(Sheet& sheet, const Rect& r, const bench::BookView& book,
@@ -314,6 +311,7 @@ std::vector<NoteLine> told_of(const bench::BookView& book) {
   for (const std::string& day : verdict_words(book)) out.push_back({day, true});
   if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
   if (book.cost) out.push_back({cost_words(book)});
+  if (const auto pvc = session::pvc_of(batch)) out.push_back({session::pvc_words(*pvc)});
   if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
   std::string made;
   for (const std::string& name : book.made_again) made += (made.empty() ? "" : ", ") + name;

@@ -55,7 +55,7 @@ struct Fields {
       out.push_back({{BookPad::name_text, ""}, *book.new_name, Say::book_name_text});
   }
   template <words::one_of<bench::TodayView, bench::SlabView, bench::CompareView, bench::TabletView,
-                          bench::PansView, bench::RangesView, bench::StoryView>
+                          bench::PansView, bench::RangesView, bench::StoryView, bench::BinderView>
                 None>
   void operator()(const None&) const {}
 };

@@ -1,5 +1,6 @@
 #include "screens/measure.hpp"
 
+#include "screens/own_faces.hpp"
 #include "words/letters.hpp"
 #include "words/screens_says.hpp"
 
@@ -18,9 +19,30 @@ namespace {
 constexpr std::array<std::array<const char*, ranks>, 2> paths{
     {{SLABSIDE_FONT_REGULAR, SLABSIDE_FONT_OTHER_REGULAR, SLABSIDE_FONT_EAST_ASIAN},
      {SLABSIDE_FONT_BOLD, SLABSIDE_FONT_OTHER_BOLD, SLABSIDE_FONT_EAST_ASIAN}}};
+// Where the build found none of that rank, one may have come to the system since.
+constexpr std::array<const char*, 2> usual_east_asian{
+    "/usr/share/fonts/truetype/droid/DroidSansFallbackFull.ttf",
+    "/usr/share/fonts/opentype/noto/NotoSansCJK-Regular.ttc"};
 
-std::vector<unsigned char> bytes_of(const char* path) {
-  std::ifstream file(path, std::ios::binary | std::ios::ate);
+std::string& own_folder() {
+  static std::string folder;
+  return folder;
+}
+
+// The first that is there counts.
+std::vector<std::string> places(bool bold, int rank) {
+  const std::string usual = paths[static_cast<std::size_t>(bold)][static_cast<std::size_t>(rank)];
+  std::vector<std::string> all{usual};
+  if (!own_folder().empty())
+    all.insert(all.begin(), own_folder() + '/' + usual.substr(usual.find_last_of('/') + 1));
+  if (rank == ranks - 1) all.insert(all.end(), usual_east_asian.begin(), usual_east_asian.end());
+  return all;
+}
+
+std::vector<unsigned char> bytes_of(const std::vector<std::string>& in_turn) {
+  std::ifstream file;
+  for (const std::string& place : in_turn)
+    if (file.open(place, std::ios::binary | std::ios::ate); file) break;
   if (!file) return {};
   std::vector<unsigned char> bytes(static_cast<std::size_t>(file.tellg()));
   file.seekg(0);
@@ -35,7 +57,7 @@ struct Face {
   double units_per_cap = 1;
   double units_per_size = 1;
 
-  explicit Face(const char* path) : bytes(bytes_of(path)) {
+  explicit Face(const std::vector<std::string>& in_turn) : bytes(bytes_of(in_turn)) {
     there = !bytes.empty() && stbtt_InitFont(&info, bytes.data(), 0);
     if (!there) return;
     int ascent = 0, descent = 0, gap = 0, x0 = 0, y0 = 0, x1 = 0, y1 = 0;
@@ -56,11 +78,13 @@ const Face& loaded(bool bold, int rank) {
   static std::array<std::array<std::optional<Face>, ranks>, 2> faces;
   const auto weight = static_cast<std::size_t>(bold), at = static_cast<std::size_t>(rank);
   std::optional<Face>& face = faces[weight][at];
-  if (!face) face.emplace(paths[weight][at]);
+  if (!face) face.emplace(places(bold, rank));
   return *face;
 }
 
 }
+
+void look_for_faces_in(const std::string& folder) { own_folder() = folder; }
 
 const std::vector<unsigned char>& face(bool bold, int rank) { return loaded(bold, rank).bytes; }
 

@@ -1,4 +1,5 @@
 // The number pad: what the number is for, what has been typed, and the keys.
+#include "bench/pads_binder.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
 #include "bench/pads_number.hpp"
@@ -10,6 +11,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/making_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/slab_says.hpp"
 
@@ -17,6 +19,7 @@
 
 namespace screens {
 
+using bench::BinderPad;
 using bench::ChoicePad;
 using bench::MorePad;
 using bench::NumberPad;
@@ -25,6 +28,7 @@ using bench::PlanPad;
 using bench::SharedPad;
 using bench::ShelfPad;
 using bench::SlabPad;
+using Making = words::MakingSay;
 using Say = words::SlabSay;
 using words::say;
 
@@ -113,8 +117,37 @@ std::string asked(MorePad pad, const std::string& arg) {
   return "";
 }
 
+std::string asked(BinderPad pad, const bench::NumberView& number) {
+  switch (pad) {
+  case BinderPad::gum:
+    return number.of.empty() ? say(Making::ask_gum) : say(Making::ask_gum_spoons, {number.of});
+  case BinderPad::dose: return say(number.of.empty() ? Making::ask_dose : Making::ask_dose_g);
+  case BinderPad::jar_holds: return say(Making::ask_jar);
+  case BinderPad::empty_bottle: return say(Making::ask_empty);
+  case BinderPad::bottle: return say(Making::ask_bottle);
+  case BinderPad::recipe:
+  case BinderPad::less:
+  case BinderPad::more:
+  case BinderPad::measured_in:
+  case BinderPad::step:
+  case BinderPad::dose_in:
+  case BinderPad::keep:
+  case BinderPad::take_back:
+  case BinderPad::give_up:
+  case BinderPad::other:
+  case BinderPad::onto_shelf:
+  case BinderPad::dried:
+  case BinderPad::used:
+  case BinderPad::weaker:
+  case BinderPad::stronger:
+  case BinderPad::put_in: return "";
+  }
+  return "";
+}
+
 std::string asked(const bench::NumberView& number) {
   const bench::PadKind target = number.target.kind;
+  if (const auto binder = target.as<BinderPad>()) return asked(*binder, number);
   if (const auto plan = target.as<PlanPad>()) return asked(*plan, number);
   if (const auto more = target.as<MorePad>()) return asked(*more, number.target.arg);
   if (target == SlabPad::add) return say(Say::ask_grams_of, {number.of});

@@ -67,7 +67,7 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   Sentence advice{advice_words(slab.advice), Tone::advice, 3};
   if (slab.advice.kind != bench::Advice::add_drops) return advice;
   bench::Advice amount = slab.advice; // alone, where the rest has no room
-  amount.rounds = 0;
+  amount.several = false;
   amount.hint = false;
   advice.shorter = advice_words(amount);
   if (slab.dust) advice.max_lines = 2; // the mask has to be read too
@@ -101,7 +101,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
         {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
   if (slab.last_time_g)
     out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
-  if (slab.advice.gum) out.push_back({gum_words(slab.advice), Tone::plain});
+  if (const std::string gum = gum_words(slab.advice); !gum.empty())
+    out.push_back({gum, Tone::plain});
+  if (slab.softening) out.push_back({softening_words(*slab.softening), Tone::plain});
   if (slab.advice.sticky) out.push_back({tack_words(slab), Tone::plain});
   if (slab.jar) add_jar(out, *slab.jar);
   if (slab.dried_mL.value >= 0.05)

@@ -19,6 +19,20 @@ void draw_walls(Sheet& sheet, const Rect& r, Colour ink) {
       {{r.x, r.y}, {r.x, r.bottom()}, {r.right(), r.bottom()}, {r.right(), r.y}}, wall_mm, ink, 0});
 }
 
+double light(Colour c) {
+  const auto linear = [](int level) {
+    const double v = level / 255.0;
+    return v <= 0.04045 ? v / 12.92 : std::pow((v + 0.055) / 1.055, 2.4);
+  };
+  return 0.2126 * linear(c.r) + 0.7152 * linear(c.g) + 0.0722 * linear(c.b) + 0.05;
+}
+
+// 3:1, by WCAG 2.2. What does not has an outline, which would be no better seen on what does.
+bool stands_out(Colour paint, Colour ground) {
+  const double a = light(paint), b = light(ground);
+  return std::max(a, b) / std::min(a, b) >= 3;
+}
+
 // A layer that is to come, dotted on top of what is there.
 void draw_next(Sheet& sheet, const Rect& free, double high, Colour ink) {
   constexpr double least_mm = 1.6, dots_mm = 0.5;
@@ -54,7 +68,9 @@ void draw_pan(Sheet& sheet, const Rect& r, const bench::PansView::Pan& pan, Colo
   for (const double mL : pan.layers_mL) {
     const double h = std::min(mL * mm_per_mL, y - in.y);
     if (h <= air_mm) continue;
-    sheet.shapes.push_back(Box{{in.x, y - h, in.w, h - air_mm}, 0.5, paint, g.ink, 0.25});
+    const bool seen = stands_out(paint, g.fill);
+    sheet.shapes.push_back(
+        Box{{in.x, y - h, in.w, h - air_mm}, 0.5, paint, seen ? clear : g.ink, seen ? 0 : 0.25});
     y -= h;
   }
   const double wet = std::min(pan.wet_mL * mm_per_mL, y - in.y);

@@ -121,10 +121,16 @@ void draw_ahead(Sheet& sheet, Plot& p, const PansView::Curve& curve) {
   if (all.size() < 2) return;
   Colour veil = t.ink;
   veil.a = 70;
+  constexpr int slices = 5; // so narrow that their steps look like a line
   for (std::size_t i = 1; i < all.size(); ++i) {
-    const double x = p.x(all[i - 1].hours), top = p.y(all[i].high_g), bottom = p.y(all[i].low_g);
-    if (bottom - top > 0.3)
-      sheet.shapes.push_back(Box{{x, top, p.x(all[i].hours) - x, bottom - top}, 0, veil, clear, 0});
+    const double x = p.x(all[i - 1].hours), w = (p.x(all[i].hours) - x) / slices;
+    for (int k = 0; k < slices; ++k) {
+      const double share = (k + 0.5) / slices;
+      const double top = p.y(std::lerp(all[i - 1].high_g, all[i].high_g, share)),
+                   bottom = p.y(std::lerp(all[i - 1].low_g, all[i].low_g, share));
+      if (bottom - top > 0.3)
+        sheet.shapes.push_back(Box{{x + k * w, top, w, bottom - top}, 0, veil, clear, 0});
+    }
   }
   std::vector<Point> past, ahead;
   for (std::size_t i = 0; i < all.size(); ++i) {

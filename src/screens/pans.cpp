@@ -179,7 +179,7 @@ void pour_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
                 {into_words(pans.all), slab_letters, true, 2},
                 {firm, slab_letters, true, 3}});
   }
-  const NextWords next = next_words(pans);
+  const NextWords next = next_words(sheet, pans);
   pad(sheet, at, plain(t),
       {{next.about, slab_bold, false, 2},
        {next.big, slab_letters, false, 3},

@@ -32,17 +32,47 @@ std::string span_words(double low_h, double high_h) {
 
 }
 
-NextWords next_words(const PansView& pans) {
+namespace {
+
+// Which pan, and from when.
+std::string weigh_words(const Sheet& sheet, const PansView& pans) {
+  const std::string pan = std::to_string(pans.weigh_again->pan);
+  if (pans.weigh_now) return say(Say::pans_weigh_now, {pan});
+  return say(Say::pans_weigh_again,
+             {pan, time_of_day(pans.weigh_again->at, sheet.view.utc_offset_min)});
+}
+
+// In thirds and quarters: how far it sinks is not known closer.
+std::string fill_words(const paint::Interval& fill) {
+  struct Part {
+    double share;
+    Say say;
+  };
+  constexpr std::array parts{Part{0.25, Say::pans_fill_quarter},
+                             Part{1.0 / 3, Say::pans_fill_third},
+                             Part{0.5, Say::pans_fill_half},
+                             Part{2.0 / 3, Say::pans_fill_two_thirds},
+                             Part{0.75, Say::pans_fill_three_quarters},
+                             Part{1, Say::pans_fill_full}};
+  const Part* best = &parts.front();
+  for (const Part& part : parts)
+    if (std::abs(part.share - fill.middle) < std::abs(best->share - fill.middle)) best = &part;
+  return say(best->say);
+}
+
+}
+
+NextWords next_words(const Sheet& sheet, const PansView& pans) {
   using Next = PansView::Next;
   const Next& n = pans.next;
   const std::string next = pans.curve.layer > 0 && pans.pan > 0
                                ? say(Say::pans_layer, {std::to_string(pans.curve.layer)})
                                : say(Say::pans_next),
                     firm = say(Say::pans_if_firm);
-  const std::string from = n.weighed                    ? say(Say::pans_from_scale)
-                           : pans.weighings.size() == 1 ? say(Say::pans_weigh_again)
-                           : pans.room_guessed          ? say(Say::pans_from_guess)
-                                                        : say(Say::pans_from_room);
+  const std::string from = n.weighed           ? say(Say::pans_from_scale)
+                           : pans.weigh_again  ? weigh_words(sheet, pans)
+                           : pans.room_guessed ? say(Say::pans_from_guess)
+                                               : say(Say::pans_from_room);
   switch (n.kind) {
   case Next::nothing: return {say(Say::pans_first), "", ""};
   case Next::in_hours: return {next, span_words(n.low_h, n.high_h), from};
@@ -74,7 +104,7 @@ void draw_next(Sheet& sheet, const PansView& pans) {
                           : NextWords{"", say(words::BenchSay::pans_left_none), ""};
   labels(sheet, r, plain(t),
          {{w.about, slab_bold, false, 3},
-          {w.big, slab_letters, false, 3},
+          {w.big, slab_letters, false, 4},
           {w.below, slab_letters, true, 2}});
 }
 
@@ -114,16 +144,14 @@ std::string tack_words(const PansView& pans) {
   return pans.room_guessed ? say(words::ScreensSay::by_guessed_room, {tack}) : tack;
 }
 
-std::vector<Sentence> said_of_pours(const PansView& pans) {
+std::vector<Sentence> said_of_pours(const Sheet& sheet, const PansView& pans) {
   std::vector<Sentence> out;
   if (pans.first && pans.planned.pans > 0) out.push_back({planned_words(pans), true});
   if (pans.tack) out.push_back({tack_words(pans)});
   if (pans.first) return out;
   if (pans.next.kind == PansView::Next::in_hours)
-    out.push_back({next_words(pans).below, false, true});
-  if (pans.fill)
-    out.push_back({say(Say::pans_will_fill,
-                       {number(pans.fill->low * 100, 0), number(pans.fill->high * 100, 0)})});
+    out.push_back({next_words(sheet, pans).below, false, true});
+  if (pans.fill) out.push_back({fill_words(*pans.fill)});
   if (pans.depth_known) out.push_back({say(Say::pans_deep, {number(pans.layer_mm, 1)})});
   std::string when = since_pour_words(pans.since_pour_ms);
   if (pans.weighings.size() > 1)
@@ -239,7 +267,8 @@ void draw_curve(Sheet& sheet, const Rect& box, const PansView& pans, bool says) 
   const bool drawn = pans.curve.ahead.size() > 1 || pans.weighings.size() > 1;
   const double room = drawn ? least_mm : 0;
   if (says)
-    to = draw_said(sheet, {area.x, to, area.w, area.bottom() - to - room}, said_of_pours(pans));
+    to = draw_said(sheet, {area.x, to, area.w, area.bottom() - to - room},
+                   said_of_pours(sheet, pans));
   to += 1;
   if (drawn && area.bottom() - to >= least_mm - 5)
     draw_pan_curve(sheet, {area.x + 1.2, to, area.w - 2.4, area.bottom() + 1 - to}, pans);
@@ -260,10 +289,11 @@ void draw_known(Sheet& sheet, const PansView& pans) {
   draw_next(sheet, pans);
   if (pans.judging)
     return draw_said_panel(sheet, l.more, of_both(urgent(pans), said_of_verdicts(pans)));
-  if (alone) draw_said_panel(sheet, l.lower, said_of_pours(pans));
+  if (alone) draw_said_panel(sheet, l.lower, said_of_pours(sheet, pans));
   if (pans.first)
-    draw_said_panel(sheet, l.more,
-                    of_both(urgent(pans), alone ? std::vector<Sentence>{} : said_of_pours(pans)));
+    draw_said_panel(
+        sheet, l.more,
+        of_both(urgent(pans), alone ? std::vector<Sentence>{} : said_of_pours(sheet, pans)));
   else
     draw_curve(sheet, l.more, pans, !alone);
 }

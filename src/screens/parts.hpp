@@ -29,7 +29,7 @@ void draw_pans(Sheet& sheet, const bench::PansView& pans);
 struct NextWords { // of the next layer
   std::string about, big, below;
 };
-NextWords next_words(const bench::PansView& pans);
+NextWords next_words(const Sheet& sheet, const bench::PansView& pans);
 void draw_known(Sheet& sheet, const bench::PansView& pans); // what is known, beside the pans
 void draw_pan_curve(Sheet& sheet, const Rect& area, const bench::PansView& pans);
 void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, Colour paint,
@@ -40,6 +40,8 @@ void draw_ranges(Sheet& sheet, const bench::RangesView& ranges);
 void draw_story(Sheet& sheet, const bench::StoryView& story);
 void draw_compare(Sheet& sheet, const bench::CompareView& compare);
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet);
+void draw_binder(Sheet& sheet, const bench::BinderView& binder);
+void draw_strength(Sheet& sheet, const bench::BinderView& binder); // of a jar of it
 
 // The letters of slab and of the clean-hands screens; no smaller than these.
 inline constexpr Lettering slab_letters{cap::body, false, cap::body};

@@ -10,6 +10,7 @@
 #include "words/session_says.hpp"
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 namespace screens {
@@ -46,43 +47,6 @@ std::string remedy_words(const bench::Remedy& r) {
 std::string next_words(const bench::TapAmount& amount) {
   return amount.unit == session::Unit::g ? say(Say::amount_weigh)
                                          : amount_words(amount.unit, amount.count);
-}
-
-namespace {
-
-// "1 + ½ + ¼": there is a pad for each.
-std::string by_spoons(double spoons) {
-  const double whole = std::floor(spoons);
-  std::string out = whole > 0 ? paint::count_words(whole) : "";
-  const auto and_then = [&](double part) {
-    out += (out.empty() ? "" : " + ") + paint::count_words(part);
-  };
-  const double rest = spoons - whole;
-  if (rest >= 0.5) and_then(0.5);
-  if (rest == 0.25 || rest == 0.75) and_then(0.25);
-  return say(words::SessionSay::amount_spoons, {out});
-}
-
-}
-
-namespace {
-
-// "10 + 2": fives, and what is left of them.
-std::string by_fives(int drops) {
-  const int rest = drops % 5;
-  if (drops < 5 || rest == 0) return amount_words(session::Unit::drops, drops);
-  return say(words::SessionSay::amount_drops,
-             {std::to_string(drops - rest) + " + " + std::to_string(rest)});
-}
-
-}
-
-std::string tapped_words(const bench::Tapped& t) {
-  if (t.g > 0) return amount_words(session::Unit::g, t.g);
-  const std::string drops = by_fives(t.drops);
-  if (t.spoons <= 0) return drops;
-  const std::string spoons = by_spoons(t.spoons);
-  return t.drops > 0 ? say(Say::advice_and, {spoons, drops}) : spoons;
 }
 
 std::string fact_words(const std::string& which) {
@@ -166,9 +130,9 @@ struct EventWords {
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
   template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
-                          session::StockWeighed, session::Told, session::GoesOn, session::SetAside,
-                          session::Withdrawn, session::Corrected, session::Photo, session::Gone,
-                          session::Discarded, session::ClockJumped, session::Left>
+                          session::StockWeighed, session::Making, session::Told, session::GoesOn,
+                          session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
+                          session::Gone, session::Discarded, session::ClockJumped, session::Left>
                 Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);
@@ -204,8 +168,14 @@ std::string add_words(const bench::Advice& a) {
   const std::string amount =
       say(a.water ? Say::advice_of_water : Say::advice_of_binder, {tapped_words(a.amount)});
   if (a.by_knife) return say(Say::advice_add_by_knife, {amount});
-  if (a.rounds > 0) return say(Say::advice_add_rounds, {amount, std::to_string(a.rounds)});
-  return say(Say::advice_add, {amount});
+  return say(a.several ? Say::advice_add_several : Say::advice_add, {amount});
+}
+
+std::string work_in_words(const bench::Advice& a) {
+  if (a.wait_min == 0)
+    return say(a.too_early ? Say::advice_worked_in_early : Say::advice_worked_in);
+  return say(a.too_early ? Say::advice_work_in_early : Say::advice_work_in,
+             {std::to_string(a.wait_min)});
 }
 
 std::string mull_words(const bench::Advice& a) {
@@ -229,17 +199,24 @@ std::string give_back_words(const bench::Advice& a) {
              {say(Say::advice_of_water, {tapped_words(a.amount)}), words::number(a.mL, 1)});
 }
 
+bool says_right(const bench::Advice& a) {
+  using bench::Advice;
+  return a.kind == Advice::there || a.kind == Advice::test_dot || a.kind == Advice::keep_mulling;
+}
+
 std::string hint_words(const bench::Advice& a) {
   using bench::Advice;
+  if (says_right(a) && a.gum == paint::GumState::too_little) return say(Say::advice_right_but_gum);
   switch (a.kind) {
   case Advice::weigh_pigment: return say(Say::advice_weigh_pigment);
   case Advice::first_helping: return first_words(a);
   case Advice::add_drops: return add_words(a);
   case Advice::mull_and_judge: return mull_words(a);
-  case Advice::work_in: return say(Say::advice_work_in);
+  case Advice::work_in: return work_in_words(a);
+  case Advice::soak: return say(Say::advice_soak, {std::to_string(a.wait_min)});
   case Advice::keep_mulling: return keep_mulling_words(a);
   case Advice::test_dot: return say(Say::advice_test_dot);
-  case Advice::there: return say(a.gum ? Say::advice_there_but_gum : Say::advice_there);
+  case Advice::there: return say(Say::advice_there);
   case Advice::judge_again: return say(Say::advice_judge_again);
   case Advice::right_by_now: return say(Say::advice_right_by_now);
   case Advice::too_loose: return thicken_words(a);
@@ -314,7 +291,8 @@ std::string advice_words(const bench::Advice& a) {
 std::string money_words(double amount, const std::string& currency) {
   constexpr double small = 0.1;
   const int decimals = amount > 0 && amount < small ? 3 : 2;
-  return say(Say::money, {currency, words::number(amount, decimals)});
+  const bool sign = currency.empty() || !std::isalpha(static_cast<unsigned char>(currency[0]));
+  return say(sign ? Say::money : Say::money_in_words, {currency, words::number(amount, decimals)});
 }
 
 std::string binder_range_words(const bench::BinderRange& r) {
@@ -329,22 +307,17 @@ std::string binder_range_words(const bench::BinderRange& r) {
   return "";
 }
 
-namespace {
-bool says_right(const bench::Advice& a) {
+std::string gum_words(const bench::Advice& a) {
   using bench::Advice;
-  return a.kind == Advice::there || a.kind == Advice::test_dot || a.kind == Advice::keep_mulling;
-}
+  if (!a.gum || *a.gum == paint::GumState::enough) return "";
+  if (a.kind == Advice::too_loose) return say(Say::gum_no_pigment);
+  if (a.kind != Advice::add_drops) return "";
+  return say(*a.gum == paint::GumState::too_little ? Say::gum_too_little : Say::gum_too_much);
 }
 
-std::string gum_words(const bench::Advice& a) {
-  if (a.kind == bench::Advice::too_loose) return say(Say::gum_no_pigment);
-  if (says_right(a)) return say(Say::gum_short);
-  switch (*a.gum) {
-  case paint::GumState::too_little: return say(Say::gum_too_little);
-  case paint::GumState::enough: return say(Say::gum_enough);
-  case paint::GumState::too_much: return say(Say::gum_too_much);
-  }
-  return "";
+std::string softening_words(const bench::Softening& s) {
+  return s.name.empty() ? say(Say::hard_no_softener)
+                        : say(Say::hard_softener, {tapped_words(s.amount), s.name});
 }
 
 std::string sticky_words(paint::Tack tack) {

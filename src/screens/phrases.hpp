@@ -23,6 +23,7 @@ using session::progress_words;
 using session::since_pour_words;
 using session::specks_words;
 using session::stage_words;
+using session::tapped_words;
 using session::total_words;
 using session::trouble_words;
 using words::date_and_time;
@@ -48,8 +49,9 @@ std::string mark_words(const bench::TrailMark& mark);
 bool is_first(const bench::ToComeView& to_come);
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
 
+// That nothing soft is in it, and how much is usual.
+std::string softening_words(const bench::Softening& softening);
 std::string money_words(double amount, const std::string& currency); // small sums to a thousandth
-std::string tapped_words(const bench::Tapped& amount);               // "½ + ¼ tsp", "15 drops"
 std::string minutes_words(double minutes); // as round as a guess may be, at least 1
 
 // "2 entries are not in the sums"; empty: all are.
@@ -62,7 +64,7 @@ std::string from_to_words(double low_g, double high_g); // "5.2 to 7.2", without
 std::string
 binder_words(const bench::Planned& planned); // how it goes in: spoons, the last by the drop
 std::string sticky_words(paint::Tack tack);
-std::string gum_words(const bench::Advice& advice); // of its gum, which is there
+std::string gum_words(const bench::Advice& advice); // why it is that liquid; empty: nothing to say
 std::string not_counted_words(bench::NotCounted why);
 std::string notice_words(const bench::Notice& notice); // empty where there is none
 

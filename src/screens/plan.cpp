@@ -37,6 +37,15 @@ std::string below_name(const bench::PlanView::Row& row) {
   return row.index_name.empty() ? left : say(Say::plan_name_and_left, {row.index_name, left});
 }
 
+// A long name takes both lines, with what stands below it as far as there is room: three lines
+// would lie on the outline of a chosen row.
+std::vector<Label> name_and_below(const std::string& name, const std::string& below, double width) {
+  if (width_mm(name, cap::small, true) <= width)
+    return {{name, clean_bold, false, 1}, {below, small, true, 1}};
+  const std::string both = below.empty() ? name : name + ", " + below;
+  return {{fitted(both, width, small_bold, 2).cut ? name : both, small_bold, false, 2}};
+}
+
 // A row of the finder with its heap. The chosen one is ticked.
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row) {
   const Ground g = pad_box(sheet, at, choosable(sheet.theme, row.chosen));
@@ -45,14 +54,8 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row
   material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, session::CardKind::pigment,
                   rgb(row.colour), g.ink);
   const double x = r.x + size + 4, mark = row.chosen ? 6 : 0;
-  const Rect words{x, r.y, r.right() - x - mark, r.h};
-  const bool one_line = width_mm(row.name, cap::small, true) <= words.w - 2 * padding_mm;
-  const std::string below = below_name(row);
-  // Three lines would lie on the outline of a chosen row.
-  const std::string both = below.empty() ? row.name : row.name + ", " + below;
-  labels(sheet, words, g,
-         one_line ? std::vector<Label>{{row.name, clean_bold, false, 1}, {below, small, true, 1}}
-                  : std::vector<Label>{{both, small_bold, false, 2}},
+  labels(sheet, {x, r.y, r.right() - x - mark, r.h}, g,
+         name_and_below(row.name, below_name(row), r.right() - x - mark - 2 * padding_mm),
          Anchor::left);
   if (row.chosen) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
 }
@@ -84,8 +87,9 @@ void chosen_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Part&
   bench::PlanView::Row row;
   row.index_name = part.index_name;
   row.left_g = part.left_g;
-  labels(sheet, {r.x + size + 3, r.y, r.w - size - 9, r.h}, g,
-         {{part.name, clean_bold, false, 1}, {below_name(row), small, true, 1}}, Anchor::left);
+  const double w = r.w - size - 9;
+  labels(sheet, {r.x + size + 3, r.y, w, r.h}, g,
+         name_and_below(part.name, below_name(row), w - 2 * padding_mm), Anchor::left);
 }
 
 // How much: what was asked for.

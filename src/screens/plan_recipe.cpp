@@ -62,32 +62,58 @@ bool begins(const std::vector<Line>& lines, std::size_t i) {
          lines[i - 1].scoops.empty() != lines[i].scoops.empty();
 }
 
+// Between the lines of one row lie its words in at most so many of their own, in its middle.
+void write_lines(Sheet& sheet, const Rect& row, Anchor to, const Lettering& l, Colour colour,
+                 const std::string& words, int most) {
+  const Lines set = fitted(words, row.w, l, most);
+  const double step = set.cap_mm * 1.45, x = to == Anchor::right ? row.right() : row.x;
+  double y = row.centre().y + (set.cap_mm - step * (static_cast<double>(set.lines.size()) - 1)) / 2;
+  for (const std::string& line : set.lines) {
+    write(sheet, {x, y}, to, l, colour, line, row.w);
+    y += step;
+  }
+}
+
+constexpr double why_mm = 22, two_lines_mm = 6.4; // of a row that has room for two
+
+// How much, beside its name: the amount to be measured out and what it weighs, below each other
+// where the name wants the room.
+void draw_amounts(Sheet& sheet, Rect row, const Line& line, int most) {
+  const Theme& t = sheet.theme;
+  const std::string grams = grams_of(line), amount = amount_of(line);
+  const bool alone = amount.empty();
+  const double grams_mm = width_mm(grams, cap::small, alone) + 0.3,
+               amount_mm = alone ? 0 : width_mm(amount, cap::small, true) + 0.3;
+  const std::string name = line.why == Line::rest ? say(Say::plan_by_feel) : line.name;
+  double name_mm = row.w - grams_mm - 2 - (alone ? 0 : amount_mm + 2);
+  const bool below = !alone && most > 1 && fitted(name, name_mm, small, most).cut;
+  if (below) name_mm = row.w - std::max(grams_mm, amount_mm) - 2;
+  write_lines(sheet, {row.x, row.y, name_mm, row.h}, Anchor::left, small, t.ink, name, most);
+  Rect grams_at{row.right() - grams_mm, row.y, grams_mm, row.h}, amount_at = row;
+  amount_at.w = below ? row.w : row.w - grams_mm - 2;
+  amount_at.x += amount_at.w - amount_mm;
+  amount_at.w = amount_mm;
+  if (below) grams_at.y += row.h * 0.24, amount_at.y -= row.h * 0.24;
+  write_lines(sheet, grams_at, Anchor::right, alone ? small_bold : small, alone ? t.ink : t.quiet,
+              grams, 1);
+  if (!alone) write_lines(sheet, amount_at, Anchor::right, small_bold, t.ink, amount, 1);
+}
+
 void draw_line(Sheet& sheet, const Rect& row, const Line& line, const bench::PlanView& plan,
                bool first) {
   const Theme& t = sheet.theme;
-  const double base = row.centre().y + cap::small / 2, why_mm = 22, size = std::min(4.6, row.h);
+  const double size = std::min(4.6, row.h);
+  const int most = row.h >= two_lines_mm ? 2 : 1;
   if (first) {
     sheet.shapes.push_back(Box{{row.x, row.y, row.w, 0.2}, 0, t.rule, t.rule, 0});
-    write(sheet, {row.x, base}, Anchor::left, small, t.quiet, why_words(line, plan), why_mm);
+    write_lines(sheet, {row.x, row.y, why_mm, row.h}, Anchor::left, small, t.quiet,
+                why_words(line, plan), most);
   }
   const bool pigment = line.kind == session::CardKind::pigment;
   material_symbol(sheet, {row.x + why_mm + 1 + size / 2, row.centre().y}, size, line.kind,
                   pigment ? rgb(line.colour) : material_colour(t, line.kind), t.ink);
-  const std::string grams = grams_of(line), amount = amount_of(line);
-  const Lettering figures = amount.empty() ? small_bold : small;
-  const double grams_mm = width_mm(grams, cap::small, figures.bold) + 0.3;
-  write(sheet, {row.right(), base}, Anchor::right, figures, amount.empty() ? t.ink : t.quiet, grams,
-        grams_mm);
-  double end = row.right() - grams_mm - 2;
-  if (!amount.empty()) {
-    const double w =
-        std::min(width_mm(amount, cap::small, true) + 0.3, end - row.x - why_mm - size - 4);
-    write(sheet, {end, base}, Anchor::right, small_bold, t.ink, amount, w);
-    end -= w + 2;
-  }
-  const double x = row.x + why_mm + size + 2.6;
-  const std::string name = line.why == Line::rest ? say(Say::plan_by_feel) : line.name;
-  if (end - x > 6) write(sheet, {x, base}, Anchor::left, small, t.ink, name, end - x);
+  const double x = why_mm + size + 2.6;
+  draw_amounts(sheet, {row.x + x, row.y, row.w - x, row.h}, line, most);
 }
 
 struct Figure {
@@ -180,8 +206,9 @@ std::string last_time_words(const bench::LastTime& last) {
   return say(last.as == Became::sticky ? Say::plan_last_less : Say::plan_last_sweeter, {then});
 }
 
-std::string cost_words(const session::Cost& cost, const std::string& currency) {
-  const std::string sum = money_words(cost.sum(), currency);
+std::string cost_words(const session::Cost& cost, const std::string& currency, int pans) {
+  std::string sum = money_words(cost.sum(), currency);
+  if (pans > 0) sum = say(Say::plan_costs_pans, {sum, money_words(cost.sum() / pans, currency)});
   std::string unknown;
   for (const session::Card& card : cost.unknown)
     unknown += (unknown.empty() ? "" : ", ") + card.name;
@@ -195,6 +222,7 @@ std::vector<std::string> also(const bench::PlanView& plan) {
   if (!plan.recipe.empty()) out.push_back(say(Say::plan_recipe, {plan.recipe}));
   if (!plan.planned) return out;
   if (plan.last_time) out.push_back(last_time_words(*plan.last_time));
+  if (plan.softening) out.push_back(softening_words(*plan.softening));
   if (plan.range) out.push_back(binder_range_words(*plan.range));
   if (plan.mulling && plan.mulling->batches > 0)
     out.push_back(
@@ -202,7 +230,7 @@ std::vector<std::string> also(const bench::PlanView& plan) {
             {minutes_words(plan.mulling->minutes.middle), minutes_words(plan.mulling->minutes.low),
              minutes_words(plan.mulling->minutes.high),
              words::number(std::max(1.0, plan.mulling->passes.middle), 0)}));
-  if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency));
+  if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency, plan.planned->pans));
   return out;
 }
 
@@ -212,7 +240,7 @@ std::string how_much_words(const bench::PlanView& plan) {
 }
 
 double draw_lines(Sheet& sheet, const Rect& area, double room, const bench::PlanView& plan) {
-  constexpr double row_mm = 7;
+  constexpr double row_mm = 7.6;
   const double step = std::min(row_mm, room / static_cast<double>(plan.lines.size()));
   double y = area.y;
   for (std::size_t i = 0; i < plan.lines.size(); ++i) {

@@ -54,7 +54,7 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
           {row.left ? left_words(row) : row.index_name, small, true, 1}},
          Anchor::left);
   if (row.left)
-    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 0.6, r.right() - x - 5, 1.6}, *row.left,
+    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 1, r.right() - x - 5, 1.6}, *row.left,
               row.low_g, fill, g);
 }
 
@@ -248,6 +248,10 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   case ShelfPad::hue:
   case ShelfPad::shade: return chart_pad(sheet, at, shelf);
   case ShelfPad::jars: return pad(sheet, at, g, {{say(Say::card_jars), clean_letters}});
+  case ShelfPad::make_binder:
+    return pad(sheet, at, g, {{say(Say::card_make_binder), clean_letters, false, 2}});
+  case ShelfPad::strength:
+    return pad(sheet, at, g, {{say(Say::card_strength), clean_letters, false, 2}});
   case ShelfPad::to_card: return pad(sheet, at, g, {{say(Say::card_to), clean_letters}});
   case ShelfPad::batch_of:
   case ShelfPad::jar_g:

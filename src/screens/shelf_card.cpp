@@ -170,10 +170,10 @@ std::vector<Label> stock_figure(const bench::StockView& stock) {
   const Lettering bold{cap::body, true, cap::small};
   if (!stock.left)
     return {{say(Say::card_not_counted), bold, false, 1},
-            {say(Say::card_enter_jar), small, true, 1}};
+            {say(Say::card_enter_jar), small, true, 2}};
   const std::string grams = say(Say::card_grams, {grams_number(std::max(0.0, stock.left->g))});
   return {{stock.left->g > 0 ? grams : say(Say::card_used_up), bold, false, 1},
-          {lasts_words(stock), small, true, 1}};
+          {lasts_words(stock), small, true, 2}};
 }
 
 std::vector<Label> price_figure(const bench::StockView& stock) {

@@ -44,14 +44,19 @@ struct Question {
   words::Sentence operator()(const bench::PaintsPanel&) const { return Say::ask_paint; }
   words::Sentence operator()(const bench::LinesPanel&) const { return Say::ask_line; }
   words::Sentence operator()(const bench::LinePanel&) const { return Say::ask_how_wrong; }
-  words::Sentence operator()(const bench::FoundPanel&) const { return Say::ask_found; }
-  template <
-      words::one_of<bench::TrailPanel, bench::RemedyPanel, bench::NumberPanel, bench::DropperPanel>
-          Other>
+  template <words::one_of<bench::TrailPanel, bench::FoundPanel, bench::RemedyPanel,
+                          bench::NumberPanel, bench::DropperPanel>
+                Other>
   words::Sentence operator()(const Other&) const {
     return {};
   }
 };
+
+std::string away_words(std::int64_t away_ms) {
+  const double hours = static_cast<double>(away_ms) / 3'600'000;
+  if (hours >= 48) return say(Say::ask_found_days, {words::number(hours / 24, 0)});
+  return say(Say::ask_found_hours, {words::number(hours, hours < 1.95 ? 1 : 0)});
+}
 
 const bench::MaterialView* material_named(const bench::SlabView& slab, const std::string& card) {
   for (const auto& m : slab.materials)
@@ -293,6 +298,8 @@ std::string asked(const bench::SlabView& slab, int utc_offset_min) {
     return event_words(slab.lines[0].event, slab.lines[0].card_name) + ", " +
            time_to_second(slab.lines[0].at, slab.lines[0].offset_min.value_or(utc_offset_min)) +
            ": " + say(Say::ask_how_wrong);
+  if (const auto* found = std::get_if<bench::FoundPanel>(&slab.panel))
+    return away_words(found->away_ms);
   return say(std::visit(Question{}, slab.panel));
 }
 

@@ -1,6 +1,7 @@
 // Today: what waits, one pad each, and the paints that may be made again.
 #include "bench/pads_shared.hpp"
 #include "bench/pads_today.hpp"
+#include "screens/binder.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -39,18 +40,48 @@ std::string low_words(const TodayView::Wait& wait) {
   return say(*wait.left_g >= wait.takes_g ? Say::low_one_more : Say::low_short);
 }
 
+std::string making_words(const TodayView::Wait& wait, std::int64_t now_ms, int offset_min) {
+  if (wait.due.since > now_ms) {
+    const bool today =
+        words::day_number(wait.due.since, offset_min) == words::day_number(now_ms, offset_min);
+    return say(Say::making_runs,
+               {step_words(wait.step), today ? words::time_of_day(wait.due.since, offset_min)
+                                             : words::date_and_time(wait.due.since, offset_min)});
+  }
+  return wait.next ? say(Say::making_next, {step_words(*wait.next)}) : say(Say::making_done);
+}
+
+std::string layer_words(const TodayView::Wait& wait) {
+  return wait.open_days > 0 ? say(Say::layer_late, {std::to_string(wait.open_days)})
+                            : say(Say::layer);
+}
+
+// What was left in the jar: now, or how long until the pans can take it.
+std::string left_over_words(const TodayView& today, const TodayView::Wait& wait) {
+  constexpr double ms_per_h = 3'600'000, days_from_h = 72;
+  const std::string mL = words::number(wait.left_mL, 1);
+  const double hours = static_cast<double>(wait.due.since - today.now_ms) / ms_per_h;
+  if (hours <= 0) return say(Say::left_over, {mL});
+  const bool days = hours > days_from_h;
+  return say(days ? Say::left_over_days : Say::left_over_hours,
+             {mL, words::number(std::ceil(days ? hours / 24 : hours), 0)});
+}
+
 std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayView::Wait& wait) {
   const int offset = sheet.view.utc_offset_min;
   const std::string since = words::lately(wait.due.since, today.now_ms, offset);
   switch (wait.due.what) {
   case Due::What::on_slab: return say(Say::on_slab, {since});
-  case Due::What::in_jar: return say(Say::in_jar, {since});
-  case Due::What::next_layer: return say(Say::layer);
+  case Due::What::in_jar:
+    return wait.left_mL > 0 ? left_over_words(today, wait) : say(Say::in_jar, {since});
+  case Due::What::next_layer: return layer_words(wait);
+  case Due::What::weigh_pan: return say(Say::weigh_pan, {std::to_string(wait.due.pan), since});
   case Due::What::verdict:
     return wait.due.day == 1 ? say(Say::verdict_one)
                              : say(Say::verdict, {std::to_string(wait.due.day)});
   case Due::What::use_up: return use_up_words(wait);
   case Due::What::runs_low: return low_words(wait);
+  case Due::What::making: return making_words(wait, today.now_ms, offset);
   }
   return "";
 }
@@ -152,6 +183,8 @@ void draw_use_up(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, const
 // How much is left of the jar, and the mark under which it is less than a batch takes.
 void draw_stock(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, const Ground& g) {
   const Rect bar{r.x, r.centre().y - 1.1, r.w, 2.2};
+  const bool pigment = wait.kind == session::CardKind::pigment;
+  const Colour fill = pigment ? rgb(wait.colour) : material_colour(sheet.theme, wait.kind);
   const double share = std::clamp(wait.left_g.value_or(0) / std::max(wait.of_g, 1e-9), 0.0, 1.0);
   const double mark = std::clamp(wait.takes_g / std::max(wait.of_g, 1e-9), 0.0, 1.0);
   write(sheet, {r.right(), bar.y - 1.8}, Anchor::right, slab_bold, g.ink, left_words(wait), r.w);
@@ -160,7 +193,7 @@ void draw_stock(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, const 
   sheet.shapes.push_back(Box{bar, bar.h / 2, clear, g.ink, fine_mm});
   if (share * bar.w > 0.5)
     sheet.shapes.push_back(
-        Box{{bar.x, bar.y, share * bar.w, bar.h}, bar.h / 2, rgb(wait.colour), g.ink, fine_mm});
+        Box{{bar.x, bar.y, share * bar.w, bar.h}, bar.h / 2, fill, g.ink, fine_mm});
   const double x = bar.x + mark * bar.w;
   sheet.shapes.push_back(Polyline{{{x, bar.y - 1.2}, {x, bar.bottom() + 1.2}}, 0.45, g.ink, 0});
 }
@@ -170,9 +203,11 @@ void draw_picture(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, cons
   case Due::What::on_slab: return draw_small_trail(sheet, r, wait.trail);
   case Due::What::in_jar: return draw_jar(sheet, r, rgb(wait.colour), 0.5, g);
   case Due::What::next_layer:
+  case Due::What::weigh_pan:
   case Due::What::verdict: return draw_pans(sheet, r, wait, g);
   case Due::What::use_up: return draw_use_up(sheet, r, wait, g);
   case Due::What::runs_low: return draw_stock(sheet, r, wait, g);
+  case Due::What::making: return draw_jar(sheet, r, sheet.theme.binder, 0.5, g);
   }
 }
 
@@ -246,7 +281,7 @@ struct Way { // on from the board of the first day, or to new paint
 Way way_of(TodayPad pad, bool first_day) {
   switch (pad) {
   case TodayPad::have: return {Say::i_have, Say::i_have_what, Say::any_time};
-  case TodayPad::binder: return {Say::binder, Say::binder_what, Say::any_time};
+  case TodayPad::binder: return {Say::binder, Say::binder_what, Say::a_day};
   case TodayPad::bank_card: return {Say::bank_card, Say::bank_card_what, Say::bank_card_takes};
   case TodayPad::new_paint:
   case TodayPad::due:

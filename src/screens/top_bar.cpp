@@ -94,10 +94,15 @@ void wipe_pad(Sheet& sheet, const bench::Pad& pad) {
 struct Title {
   std::string name;
   std::uint32_t colour = 0;
+  session::CardKind kind = session::CardKind::pigment;
 };
 
 Title title_of(const bench::View& view) {
   if (std::holds_alternative<bench::PansView>(view.screen)) return {};
+  if (const auto* binder = std::get_if<bench::BinderView>(&view.screen)) {
+    const std::string lot = binder->lot.empty() ? "" : ", " + binder->lot;
+    return {binder->name + lot, 0, session::CardKind::binder};
+  }
   const auto* book = std::get_if<bench::BookView>(&view.screen);
   if (!book || !book->batch) return {view.top_bar.batch_name, view.top_bar.batch_colour};
   Title title{book->batch->name};
@@ -120,8 +125,10 @@ void draw_title(Sheet& sheet) {
   if (title.name.empty() || r.w < 14) return;
   const double heap = 7, x = r.x + (r.w > 60 ? 5 : 2);
   const Rect words{x + heap + 1.5, r.y, r.right() - x - heap - 2, r.h};
-  material_symbol(sheet, {x + heap / 2, r.centre().y}, heap, session::CardKind::pigment,
-                  rgb(title.colour), sheet.theme.ink);
+  const bool pigment = title.kind == session::CardKind::pigment;
+  material_symbol(sheet, {x + heap / 2, r.centre().y}, heap, title.kind,
+                  pigment ? rgb(title.colour) : material_colour(sheet.theme, title.kind),
+                  sheet.theme.ink);
   const double width = words.w - 2 * padding_mm;
   if (fitted(title.name, width, slab_bold, 2).cut) return; // the heap says more than half a name
   labels(sheet, words, plain(sheet.theme), {{title.name, slab_bold, false, 2}}, Anchor::left);

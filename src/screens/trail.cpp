@@ -83,6 +83,29 @@ void draw_beside(Sheet& sheet, const TrailPlot& p) {
     sheet.shapes.push_back(Disc{own.back().back(), marker_mm * 0.75, sheet.theme.ink, clear, 0});
 }
 
+constexpr double goes_on_mm = 4; // above which the way is dotted, where it began earlier
+
+bool goes_on(const TrailPlot& p) { return !p.trail.whole && p.trail.from > 0; }
+
+// What is older than all that is shown has left at the top: there the way is dotted, so that it
+// does not seem to be cut.
+void draw_way(Sheet& sheet, const TrailPlot& p) {
+  Rect window = trail_window(p);
+  sheet.shapes.push_back(Clip{window});
+  for (const auto& piece : ghost_pieces(p.trail, p.flow, p.time))
+    sheet.shapes.push_back(Polyline{piece, ghost_mm, sheet.theme.rule, 0});
+  if (goes_on(p)) {
+    sheet.shapes.push_back(Clip{{window.x, window.y, window.w, goes_on_mm}});
+    for (const auto& piece : trail_pieces(p.trail.points, p.flow, p.time))
+      for (const auto& dash : dashes(piece, 0.9))
+        sheet.shapes.push_back(Polyline{dash, p.style.trail_mm, p.style.ink, 0});
+    window.y += goes_on_mm;
+    window.h -= goes_on_mm;
+    sheet.shapes.push_back(Clip{window});
+  }
+  add(sheet, trail_way(p));
+}
+
 bool inside(const Rect& r, Point p) {
   return p.x >= r.x && p.x <= r.right() && p.y >= r.y && p.y <= r.bottom();
 }
@@ -113,13 +136,18 @@ Taken taken_of(const TrailPlot& p, const std::vector<std::vector<Point>>& pieces
   return taken;
 }
 
+// A sign is there as long as it is there whole.
+bool leaves(const TrailPlot& p, Point at, double size) {
+  return goes_on(p) && at.y < p.style.inside.y + size / 2;
+}
+
 void draw_flags(Sheet& sheet, const TrailPlot& p, Taken taken) {
   const double size = p.style.cap_mm * 1.1;
   std::vector<Flag> flags;
   std::vector<const bench::TrailMark*> marks;
   for (auto mark = p.trail.marks.rbegin(); mark != p.trail.marks.rend(); ++mark) {
     const Point at{p.flow.x(mark->flow), p.time.y(mark->clock)};
-    if (!inside(p.style.inside, at)) continue;
+    if (!inside(p.style.inside, at) || leaves(p, at, size)) continue;
     const bool named = p.trail.whole || marks.size() < most_named;
     flags.push_back({at, size, named ? mark_words(*mark) : ""});
     marks.push_back(&*mark);
@@ -214,10 +242,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
            {{say(words::SessionSay::trail_empty), {cap_mm, false, cap_mm}, true, 3}});
   }
   const auto pieces = trail_pieces(trail.points, p.flow, p.time);
-  sheet.shapes.push_back(Clip{trail_window(p)});
-  for (const auto& piece : ghost_pieces(trail, p.flow, p.time))
-    sheet.shapes.push_back(Polyline{piece, ghost_mm, t.rule, 0});
-  add(sheet, trail_way(p));
+  draw_way(sheet, p);
   draw_beside(sheet, p);
   sheet.shapes.push_back(Clip{});
   add(sheet, trail_stages(p));

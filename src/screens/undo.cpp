@@ -17,15 +17,14 @@ std::string undo_words(const bench::UndoView& undo) {
     const std::string what = event_words(*undo.target, undo.card_name);
     return undo.gives_back ? say(Say::undo_gives_back, {what}) : what;
   }
-  return say(undo.came_back ? Say::undo_nothing_since : Say::undo_nothing);
+  return say(Say::undo_nothing);
 }
 
 namespace {
 
 // What is not saved yet takes one line of three.
 std::vector<Label> words_of(const bench::UndoView& undo, bool narrow, bool low) {
-  const bool no_room = narrow && undo.came_back;
-  const std::string what = no_room ? say(Say::undo_nothing) : undo_words(undo);
+  const std::string what = undo_words(undo);
   const bool waits = undo.unsaved > 0 && !narrow;
   const double head = low ? cap::body : cap::head; // three lines may stand below
   std::vector<Label> out{{say(Say::pad_undo), {head, true, cap::body}, false, 1},

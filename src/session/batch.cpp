@@ -257,9 +257,9 @@ struct Apply {
   void operator()(const Unknown& u) const {
     batch.warnings.push_back({WarningKind::unknown_event, ref, u.e});
   }
-  template <words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Added, Felt, GoesOn,
-                          Dot, Trouble, BottleWeighed, CountLost, Noted, SetAside, Confirmed,
-                          Withdrawn, Corrected, Photo, Gone, ClockJumped, Left>
+  template <words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Added, Felt,
+                          GoesOn, Dot, Trouble, BottleWeighed, CountLost, Noted, SetAside,
+                          Confirmed, Withdrawn, Corrected, Photo, Gone, ClockJumped, Left>
                 Elsewhere>
   void operator()(const Elsewhere&) const {}
 };

@@ -133,6 +133,11 @@ std::string_view without_cr(std::string_view text) {
   return unseal(line) ? line : text;
 }
 
+std::string_view without_bom(std::string_view bytes) {
+  constexpr std::string_view bom = "\xEF\xBB\xBF";
+  return bytes.starts_with(bom) ? bytes.substr(bom.size()) : bytes;
+}
+
 bool is_utf8(std::string_view text) {
   return Json(std::string(text)).dump(-1, ' ', false, Json::error_handler_t::ignore) ==
          Json(std::string(text)).dump(-1, ' ', false, Json::error_handler_t::replace);

@@ -52,6 +52,9 @@ Encoded resealed(const Sealed& sealed, std::uint32_t before, std::uint32_t seed)
 // A line without the CR that some program put before its LF, if it is a line without it.
 std::string_view without_cr(std::string_view text);
 
+// A file's bytes without the byte order mark that some program put before them.
+std::string_view without_bom(std::string_view bytes);
+
 bool is_utf8(std::string_view text);
 
 // The first `most` characters of a text, never half of one. The text must be UTF-8.

@@ -64,24 +64,8 @@ void read(Fields& f, PigmentCard& card) {
   card.pigment.heap_g_per_mL_u = f.number_or("heap_u", 0, 5, 0);
 }
 
-void write(const LiquidCard& card, Json& j) {
-  const paint::Recipe& r = card.recipe;
-  write_shares(j, "parts",
-               {{"gum", r.gum},
-                {"water", r.water},
-                {"honey", r.honey},
-                {"glycerin", r.glycerin},
-                {"alcohol", r.alcohol},
-                {"other", r.other}});
-}
-
-void read(Fields& f, LiquidCard& card) {
-  Fields p(f.object("parts"));
-  const auto mass = [&](const char* name) { return p.number_or(name, 0, most_mass, 0); };
-  card.recipe = {mass("gum"),      mass("water"),   mass("honey"),
-                 mass("glycerin"), mass("alcohol"), mass("other")};
-  f.take_fault_of(p);
-}
+void write(const LiquidCard& card, Json& j) { write_parts(card.recipe, j); }
+void read(Fields& f, LiquidCard& card) { card.recipe = read_parts(f); }
 
 void write(const PaintCard& card, Json& j) {
   write(card.as_one, j);
@@ -220,6 +204,25 @@ Json number(double value) {
   if (!(std::abs(value) < 1e15)) return value;
   const auto whole = static_cast<std::int64_t>(value);
   return static_cast<double>(whole) == value ? Json(whole) : Json(value);
+}
+
+void write_parts(const paint::Recipe& r, Json& j) {
+  write_shares(j, "parts",
+               {{"gum", r.gum},
+                {"water", r.water},
+                {"honey", r.honey},
+                {"glycerin", r.glycerin},
+                {"alcohol", r.alcohol},
+                {"other", r.other}});
+}
+
+paint::Recipe read_parts(Fields& f) {
+  Fields p(f.object("parts"));
+  const auto mass = [&](const char* name) { return p.number_or(name, 0, most_mass, 0); };
+  const paint::Recipe parts{mass("gum"),      mass("water"),   mass("honey"),
+                            mass("glycerin"), mass("alcohol"), mass("other")};
+  f.take_fault_of(p);
+  return parts;
 }
 
 void write_card(const Card& card, Json& j) {

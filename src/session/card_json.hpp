@@ -7,6 +7,10 @@ namespace session {
 
 Json number(double value); // whole ones without ".0"
 
+// What a liquid is made of, as its field "parts".
+void write_parts(const paint::Recipe& recipe, Json& object);
+paint::Recipe read_parts(Fields& fields);
+
 void write_card(const Card& card, Json& object);
 Card read_card(Fields& fields);
 

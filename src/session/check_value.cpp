@@ -1,6 +1,13 @@
 #include "session/check_value.hpp"
 
 #include <array>
+#include <cstring>
+
+#if defined(__x86_64__)
+#include <nmmintrin.h>
+#elif defined(__ARM_FEATURE_CRC32)
+#include <arm_acle.h>
+#endif
 
 namespace session {
 
@@ -33,10 +40,7 @@ std::uint32_t byte_at(std::string_view bytes, std::size_t i) {
   return static_cast<unsigned char>(bytes[i]);
 }
 
-}
-
-std::uint32_t crc32c(std::string_view bytes, std::uint32_t before) {
-  std::uint32_t crc = ~before;
+std::uint32_t by_tables(std::string_view bytes, std::uint32_t crc) {
   for (; bytes.size() >= at_once; bytes.remove_prefix(at_once)) {
     std::uint32_t next = 0;
     for (std::size_t i = 0; i < at_once; ++i) {
@@ -47,7 +51,53 @@ std::uint32_t crc32c(std::string_view bytes, std::uint32_t before) {
   }
   for (std::size_t i = 0; i < bytes.size(); ++i)
     crc = tables[0][(crc ^ byte_at(bytes, i)) & 0xFF] ^ (crc >> 8);
-  return ~crc;
+  return crc;
+}
+
+#if defined(__x86_64__)
+// SSE 4.2 has an instruction for it.
+__attribute__((target("sse4.2"))) std::uint32_t by_processor(std::string_view bytes,
+                                                             std::uint32_t crc) {
+  std::uint64_t sum = crc, word = 0;
+  for (; bytes.size() >= sizeof word; bytes.remove_prefix(sizeof word)) {
+    std::memcpy(&word, bytes.data(), sizeof word);
+    sum = _mm_crc32_u64(sum, word);
+  }
+  crc = static_cast<std::uint32_t>(sum);
+  for (const char c : bytes) crc = _mm_crc32_u8(crc, static_cast<unsigned char>(c));
+  return crc;
+}
+
+bool processor_can() {
+  static const bool can = __builtin_cpu_supports("sse4.2");
+  return can;
+}
+#elif defined(__ARM_FEATURE_CRC32)
+std::uint32_t by_processor(std::string_view bytes, std::uint32_t crc) {
+  std::uint64_t word = 0;
+  for (; bytes.size() >= sizeof word; bytes.remove_prefix(sizeof word)) {
+    std::memcpy(&word, bytes.data(), sizeof word);
+    crc = __crc32cd(crc, word);
+  }
+  for (const char c : bytes) crc = __crc32cb(crc, static_cast<unsigned char>(c));
+  return crc;
+}
+
+bool processor_can() { return true; }
+#else
+std::uint32_t by_processor(std::string_view, std::uint32_t crc) { return crc; }
+
+bool processor_can() { return false; }
+#endif
+
+}
+
+std::uint32_t crc32c(std::string_view bytes, std::uint32_t before) {
+  return processor_can() ? ~by_processor(bytes, ~before) : crc32c_by_tables(bytes, before);
+}
+
+std::uint32_t crc32c_by_tables(std::string_view bytes, std::uint32_t before) {
+  return ~by_tables(bytes, ~before);
 }
 
 std::string to_hex(std::uint32_t value) {

@@ -7,6 +7,7 @@ namespace session {
 std::string_view name_of(Feel v) { return lists::feels[v].name; }
 std::string_view name_of(By v) { return lists::tools[v].name; }
 std::string_view name_of(Stage v) { return lists::stages[v].name; }
+std::string_view name_of(MakingStep v) { return lists::making_steps[v].name; }
 std::string_view name_of(Specks v) { return lists::specks[v].name; }
 std::string_view name_of(TroubleKind v) { return lists::troubles[v].name; }
 std::string_view name_of(PhotoOf v) { return lists::photos_of[v].name; }
@@ -28,6 +29,9 @@ bool is_nameless(const Opened& opened) {
 std::optional<Feel> feel_named(std::string_view s) { return named(lists::feels, s); }
 std::optional<By> by_named(std::string_view s) { return named(lists::tools, s); }
 std::optional<Stage> stage_named(std::string_view s) { return named(lists::stages, s); }
+std::optional<MakingStep> making_step_named(std::string_view s) {
+  return named(lists::making_steps, s);
+}
 std::optional<Specks> specks_named(std::string_view s) { return named(lists::specks, s); }
 std::optional<TroubleKind> trouble_named(std::string_view s) { return named(lists::troubles, s); }
 std::optional<PhotoOf> photo_of_named(std::string_view s) { return named(lists::photos_of, s); }

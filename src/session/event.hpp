@@ -5,6 +5,7 @@
 
 #include "session/card.hpp"
 #include "session/immutable.hpp"
+#include "session/making_event.hpp"
 
 #include <cstdint>
 #include <optional>
@@ -66,6 +67,7 @@ struct StockWeighed {
   static constexpr std::string_view word = "stock_weighed";
   std::string of; // card
   double g = 0;
+  double tare_g = 0; // of the empty jar, which g is without; 0: not said
   bool operator==(const StockWeighed&) const = default;
 };
 
@@ -357,11 +359,12 @@ struct Unknown {
   bool operator==(const Unknown&) const = default;
 };
 
-using Event = std::variant<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned,
-                           RoomSet, CautionsSeen, Added, Felt, StageBegan, GoesOn, Dot, Trouble,
-                           BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore, Found, Poured,
-                           PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected,
-                           Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>;
+using Event =
+    std::variant<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Opened, Planned,
+                 RoomSet, CautionsSeen, Added, Felt, StageBegan, GoesOn, Dot, Trouble,
+                 BottleWeighed, CountLost, Moved, Lost, Weighed, AsBefore, Found, Poured,
+                 PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected, Photo, Gone,
+                 Gathered, Closed, Discarded, ClockJumped, Left, Unknown>;
 
 struct Line {
   std::uint64_t n = 0;

@@ -2,6 +2,7 @@
 
 #include "session/bytes.hpp"
 #include "session/card_json.hpp"
+#include "session/making_json.hpp"
 #include "words/lists.hpp"
 #include "words/session_says.hpp"
 
@@ -158,8 +159,9 @@ Bought read(An<Bought>, Fields& f) {
   return b;
 }
 StockWeighed read(An<StockWeighed>, Fields& f) {
-  return {f.text("of"), f.number("g", 0, most_gross_g)};
+  return {f.text("of"), f.number("g", 0, most_gross_g), f.number_or("tare_g", 0, most_gross_g, 0)};
 }
+Making read(An<Making>, Fields& f) { return read_making(f); }
 Told read(An<Told>, Fields& f) { return {f.text("range")}; }
 Opened read(An<Opened>, Fields& f) { return {f.text("name"), f.text_or("again_of", "")}; }
 RoomSet read(An<RoomSet>, Fields& f) {
@@ -253,7 +255,9 @@ void write(const Bought& b, Json& j) {
 void write(const StockWeighed& w, Json& j) {
   j["of"] = w.of;
   j["g"] = number(w.g);
+  if (w.tare_g > 0) j["tare_g"] = number(w.tare_g);
 }
+void write(const Making& m, Json& j) { write_making(m, j); }
 void write(const Told& t, Json& j) { j["range"] = t.range; }
 void write(const Opened& o, Json& j) {
   j["name"] = o.name;

@@ -25,10 +25,10 @@ struct Changes {
     return true;
   }
   template <
-      words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned, RoomSet,
-                    CautionsSeen, Felt, GoesOn, Dot, Trouble, BottleWeighed, Weighed, AsBefore,
-                    Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn, Corrected,
-                    Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
+      words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Opened, Planned,
+                    RoomSet, CautionsSeen, Felt, GoesOn, Dot, Trouble, BottleWeighed, Weighed,
+                    AsBefore, Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed, Withdrawn,
+                    Corrected, Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
           None>
   bool operator()(const None&) const {
     return false;
@@ -40,9 +40,6 @@ void set_aside(FoldState& state, const Ref& note) {
   for (std::size_t i = state.batch.feelings.size(); i-- > 0;)
     if (state.batch.feelings[i].line == note) state.batch.feelings.change(i).set_aside = true;
 }
-
-// Under the knife for so long powder is still being wetted out: own choice.
-constexpr double wetted_out_s = 120;
 
 bool is_unwetted(const Batch& batch, const Felt& felt) {
   const Pass* pass = running(batch);

@@ -4,6 +4,8 @@
 #include "session/lists.hpp"
 #include "words/session_says.hpp"
 
+#include <cmath>
+
 namespace session {
 
 using Say = words::SessionSay;
@@ -44,7 +46,39 @@ std::string amount_words(Unit unit, double amount) {
   return "";
 }
 
-std::string total_words(const Total& total) {
+namespace {
+
+// "1 + ½ + ¼": there is a pad for each.
+std::string by_spoons(double spoons) {
+  const double whole = std::floor(spoons);
+  std::string out = whole > 0 ? paint::count_words(whole) : "";
+  const auto and_then = [&](double part) {
+    out += (out.empty() ? "" : " + ") + paint::count_words(part);
+  };
+  const double rest = spoons - whole;
+  if (rest >= 0.5) and_then(0.5);
+  if (rest == 0.25 || rest == 0.75) and_then(0.25);
+  return say(Say::amount_spoons, {out});
+}
+
+// "10 + 2": fives, and what is left of them.
+std::string by_fives(int drops) {
+  const int rest = drops % 5;
+  if (drops < 5 || rest == 0) return amount_words(Unit::drops, drops);
+  return say(Say::amount_drops, {std::to_string(drops - rest) + " + " + std::to_string(rest)});
+}
+
+}
+
+std::string tapped_words(const Tapped& t) {
+  if (t.g > 0) return amount_words(Unit::g, t.g);
+  const std::string drops = by_fives(t.drops);
+  if (t.spoons <= 0) return drops;
+  const std::string spoons = by_spoons(t.spoons);
+  return t.drops > 0 ? say(Say::amount_and, {spoons, drops}) : spoons;
+}
+
+std::string total_words(const Total& total, const Measures& of) {
   std::string out;
   const auto add = [&](const std::string& part) { out += (out.empty() ? "" : " + ") + part; };
   if (total.weighed_g > 0) add(say(Say::amount_weighed));
@@ -52,7 +86,8 @@ std::string total_words(const Total& total) {
   for (const auto& [spoon, count] : total.spoons) spoons += count;
   if (spoons > 0) add(amount_words(Unit::spoons, spoons));
   if (total.drops > 0) add(amount_words(Unit::drops, total.drops));
-  return out;
+  const Tapped again = put_in_again(total, of);
+  return again.spoons > 0 ? say(Say::amount_about, {out, tapped_words(again)}) : out;
 }
 
 std::string stage_words(const Pass& pass) {

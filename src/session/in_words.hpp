@@ -2,6 +2,7 @@
 #pragma once
 
 #include "session/batch.hpp"
+#include "session/tapped.hpp"
 
 namespace session {
 
@@ -18,10 +19,12 @@ std::string place_words(Place place);
 std::string progress_words(Progress progress);
 
 std::string amount_words(Unit unit, double amount); // "1 drop", "¼ tsp", "4.5 g"
-std::string total_words(const Total& total);        // "1 tsp + 52 drops", "weighed"
-std::string stage_words(const Pass& pass);          // "knife", "pass 2"
-std::string known_words(int batches);               // "a guess", "4 batches"
-std::string right_words(int batches);               // "right, 4 batches"
+std::string tapped_words(const Tapped& tapped);     // "½ + ¼ tsp and 5 drops"
+// "1 tsp + 52 drops (about 1 + ½ tsp)", "weighed"
+std::string total_words(const Total& total, const Measures& of);
+std::string stage_words(const Pass& pass); // "knife", "pass 2"
+std::string known_words(int batches);      // "a guess", "4 batches"
+std::string right_words(int batches);      // "right, 4 batches"
 
 std::string detail_words(const Warning& warning);  // what it is about, or why
 std::string warning_words(const Warning& warning); // a sentence

@@ -54,6 +54,17 @@ inline constexpr words::EnumTable<By, Named> tools{
 inline constexpr words::EnumTable<Stage, Named> stages{{{Stage::wetting_out, {"wetting_out"}},
                                                         {Stage::mulling, {"mulling"}},
                                                         {Stage::resting, {"resting"}}}};
+inline constexpr words::EnumTable<MakingStep, Named> making_steps{
+    {{MakingStep::gum_in, {"gum"}},
+     {MakingStep::steep, {"steep"}},
+     {MakingStep::strain, {"strain"}},
+     {MakingStep::sweeten, {"sweeten"}},
+     {MakingStep::preserve, {"preserve"}},
+     {MakingStep::into_jar, {"jar"}},
+     {MakingStep::thinned, {"thinned"}},
+     {MakingStep::thickened, {"thickened"}},
+     {MakingStep::dried, {"dried"}},
+     {MakingStep::given_up, {"given_up"}}}};
 inline constexpr words::EnumTable<Specks, Worded> specks{
     {{Specks::many, {"many", Say::specks_many}},
      {Specks::few, {"few", Say::specks_few}},

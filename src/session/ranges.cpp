@@ -287,6 +287,27 @@ Shares shares_of(const std::vector<BatchPigment>& pigments) {
   return shares;
 }
 
+bool is_of(const Feeling& note, const Shares& sorted) {
+  Shares then = shares_of(note);
+  std::sort(then.begin(), then.end());
+  return alike(then, sorted, same_paint);
+}
+
+// As the hand has it, for water leaves and the gum grows stronger: ln flow.
+double place_of(const Feeling& note, double drying) {
+  return std::log(note.flow) - drying * within_model(note);
+}
+
+// The same word, of paint that is no further towards right than it was when it was said last.
+bool is_said_again(const Feeling& note, const Feeling& before, double drying) {
+  constexpr double felt = 0.03; // ln flow; less is not felt: own choice
+  if (note.as != before.as || note.by != before.by) return false;
+  const double further = place_of(note, drying) - place_of(before, drying);
+  if (note.as < Feel::right) return further <= felt;
+  if (note.as > Feel::right) return further >= -felt;
+  return std::abs(further) <= felt;
+}
+
 }
 
 double dry_gum_of(const paint::Material& liquid) {
@@ -303,13 +324,18 @@ RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
   const double late = q.of_studio < paint::first_batches ? paint::felt_late : 0;
   Shares shares = shares_of(now);
   std::sort(shares.begin(), shares.end());
+  const Feeling* last = nullptr; // most are of the same paint as the one before
+  const Feeling* counted = nullptr;
+  bool of_this_paint = false;
   for (const Feeling& note : batch.feelings) {
     if (note.repeats || note.set_aside || note.unwetted) continue;
-    Shares then = shares_of(note);
-    std::sort(then.begin(), then.end());
-    if (alike(then, shares, same_paint))
-      q.notes.push_back({note.flow, scatter_of(note), static_cast<int>(note.as),
-                         within_model(note) - q.batch.dry_gum, late});
+    if (!last || last->pigments != note.pigments) of_this_paint = is_of(note, shares);
+    last = &note;
+    if (!of_this_paint) continue;
+    if (counted && is_said_again(note, *counted, ranges.fit.priors.drying)) continue;
+    counted = &note;
+    q.notes.push_back({note.flow, scatter_of(note), static_cast<int>(note.as),
+                       within_model(note) - paint::usual_dry_gum, late});
   }
   return q;
 }
@@ -330,16 +356,34 @@ NineInTen nine_in_ten(const paint::LnSpread& spread) {
   return {std::exp(spread.mean - reach), std::exp(spread.mean), std::exp(spread.mean + reach)};
 }
 
-std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question) {
-  auto prediction = paint::predict(ranges.fit, question.batch);
-  if (!prediction) return std::nullopt;
-  for (const paint::TodayNote& note : question.notes)
-    if (auto after = paint::after(*prediction, note)) prediction = std::move(after);
-  Expectation e{*std::move(prediction), {}, 0};
+namespace {
+
+Expectation expectation_of(const RangeQuestion& question, paint::Prediction prediction) {
+  Expectation e{std::move(prediction), {}, 0};
   e.band = paint::band_seen(e.prediction);
   e.band.batches = question.batches;
   e.band.of_studio = question.of_studio;
   return e;
+}
+
+}
+
+std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question) {
+  auto prediction = paint::predict(ranges.fit, question.batch);
+  if (!prediction) return std::nullopt;
+  for (paint::TodayNote note : question.notes) {
+    note.stronger += paint::usual_dry_gum - question.batch.dry_gum;
+    if (auto after = paint::after(*prediction, note)) prediction = std::move(after);
+  }
+  return expectation_of(question, *std::move(prediction));
+}
+
+std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question,
+                                       paint::NotesSeen& seen) {
+  auto prediction = paint::predict(ranges.fit, question.batch);
+  if (!prediction) return std::nullopt;
+  return expectation_of(question,
+                        seen.weigh(*std::move(prediction), question.batch.dry_gum, question.notes));
 }
 
 void take_strength(Expectation& expected, const Batch& batch) {

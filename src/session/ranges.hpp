@@ -2,6 +2,7 @@
 // paint/learn.hpp, and from its result to what the paint in hand wants.
 #pragma once
 
+#include "paint/range/notes_seen.hpp"
 #include "paint/range/range.hpp"
 #include "paint/range/told.hpp"
 #include "session/training.hpp"
@@ -66,9 +67,15 @@ bool continues(const RangeNames& earlier, const RangeNames& later);
 words::Result<Ranges> learn_ranges(const Logs& logs);
 
 // A batch's question to what was learnt, in flow: liquid to 1 mL of its pigments.
+//
+// The same word said again of paint that is no further on is hardly more than one judgement: within
+// minutes a hand is off by as much as it was, and each repeat, taken for a new note, would move the
+// range and make it surer of itself. So it counts once, by the same tool. What is learnt of the
+// batch afterwards counts them all: there what they have in common goes to the batch.
 struct RangeQuestion {
   paint::PredictBatch batch;
-  std::vector<paint::TodayNote> notes; // felt while its pigments stood in this proportion
+  std::vector<paint::TodayNote> notes; // felt while its pigments stood in this proportion;
+                                       // `stronger` than paint::usual_dry_gum
   int batches = 0, of_studio = 0;      // as Band has them
 
   bool operator==(const RangeQuestion&) const = default;
@@ -94,6 +101,9 @@ struct Expectation {
 };
 // Absent without pigment.
 std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question);
+// The same to nine digits, for who asks again and again: `seen` keeps what its notes say.
+std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question,
+                                       paint::NotesSeen& seen);
 
 // Its band is for the batch's liquid as it is now: water leaves it, gum stays.
 void take_strength(Expectation& expected, const Batch& batch);

@@ -1,14 +1,15 @@
 #include "session/reader.hpp"
 
 #include "session/bytes.hpp"
+#include "session/file_name.hpp"
 #include "session/line_order.hpp"
 #include "session/torn.hpp"
-#include "words/calendar.hpp"
 #include "words/session_says.hpp"
 
 #include <algorithm>
 #include <map>
 #include <tuple>
+#include <unordered_map>
 
 namespace session {
 
@@ -30,7 +31,7 @@ struct Candidate { // a `began` that fits the seal it asks for
   std::uint32_t seed = 0;
 };
 
-struct Entry { // a line as it was written
+struct WrittenLine { // a line as it was written
   Line line;
   std::size_t raw = 0;
   std::size_t run = 0;
@@ -53,7 +54,7 @@ struct Reading {
   std::vector<Candidate> candidates;
   std::optional<Candidate> began;    // the file's own
   std::optional<std::int64_t> clock; // without it: what the name says of its `at`
-  std::vector<Entry> entries;
+  std::vector<WrittenLine> entries;
   std::vector<Run> runs;
 
   void damaged(std::size_t raw, words::Error reason) {
@@ -64,6 +65,12 @@ struct Reading {
 
 void take_apart(Reading& r, std::string_view bytes) {
   bool any_cr = false;
+  r.raws.reserve(static_cast<std::size_t>(std::count(bytes.begin(), bytes.end(), '\n')));
+  r.tail_byte = bytes.size() - without_bom(bytes).size();
+  if (r.tail_byte > 0) {
+    r.file.damaged = true;
+    r.file.damage.push_back({r.file.name, 1, 0, {words::SessionSay::file_has_bom, {}}, false});
+  }
   for (std::size_t& at = r.tail_byte;;) {
     const std::size_t end = bytes.find('\n', at);
     if (end == std::string_view::npos) break;
@@ -84,63 +91,22 @@ std::optional<std::uint32_t> seed_that_fits(const Sealed& sealed, const Began& b
   return std::nullopt;
 }
 
+// Quotes are frequent, and b is not.
+bool names_began(std::string_view text) {
+  return text.find("began") != std::string_view::npos &&
+         text.find("\"e\":\"began\"") != std::string_view::npos;
+}
+
 void find_candidates(Reading& r) {
   for (std::size_t i = 0; i < r.raws.size(); ++i) {
     const Raw& raw = r.raws[i];
-    if (!raw.sealed || raw.text.find("\"e\":\"began\"") == std::string_view::npos) continue;
+    if (!raw.sealed || !names_began(raw.text)) continue;
     auto line = decode(raw.text);
     const auto* began = line ? std::get_if<Began>(&line->event) : nullptr;
     if (!began) continue;
     if (const auto seed = seed_that_fits(*raw.sealed, *began))
       r.candidates.push_back({i, *std::move(line), *seed});
   }
-}
-
-// What a file's name says of whose it is: …-SESSION[.part].jsonl
-struct Named {
-  std::string session;
-  std::optional<int> part;
-  bool by_writer = false;               // it is of the form that a writer gives
-  std::optional<std::int64_t> began_at; // as such a name says it, to the second
-};
-
-// 2026-11-25T143200Z-07bd-5e1f20c70b94, and of a later part .1, then .jsonl
-bool is_name_by_writer(std::string_view file) {
-  file.remove_prefix(file.rfind('/') + 1); // of none: 0
-  constexpr std::string_view form = "dddd-dd-ddTddddddZ-hhhh-hhhhhhhh", ending = ".jsonl";
-  constexpr std::string_view digits = "0123456789", hex = "0123456789abcdef";
-  if (file.size() < form.size() || !file.ends_with(ending)) return false;
-  for (std::size_t i = 0; i < form.size(); ++i) {
-    const std::string_view may = form[i] == 'd' ? digits : form[i] == 'h' ? hex : form.substr(i, 1);
-    if (may.find(file[i]) == std::string_view::npos) return false;
-  }
-  std::string_view rest = file.substr(form.size(), file.size() - ending.size() - form.size());
-  rest.remove_prefix(std::min(rest.find_first_not_of(hex), rest.size()));
-  const bool part = rest.size() > 1 && rest.size() < 8 && rest.front() == '.';
-  return rest.empty() || (part && rest.find_first_not_of(digits, 1) == std::string_view::npos);
-}
-
-// Of 2026-11-25T143200Z, in ms since 1970.
-std::optional<std::int64_t> moment_in(std::string_view name) {
-  name.remove_prefix(name.rfind('/') + 1);
-  const auto days = words::days_of(name.substr(0, 10));
-  const auto two = [&](std::size_t at) { return (name[at] - '0') * 10 + name[at + 1] - '0'; };
-  if (!days) return std::nullopt;
-  return ((*days * 24 + two(11)) * 60 + two(13)) * 60'000 + two(15) * 1000;
-}
-
-Named named_by(const std::string& file) {
-  const std::size_t dash = file.rfind('-');
-  const std::size_t dot = file.find('.', dash == std::string::npos ? 0 : dash);
-  if (dash == std::string::npos || dot == std::string::npos) return {};
-  Named named{file.substr(dash + 1, dot - dash - 1), std::nullopt, is_name_by_writer(file), {}};
-  if (named.by_writer) named.began_at = moment_in(file);
-  const std::size_t end = file.find('.', dot + 1);
-  const std::string part = end == std::string::npos ? "" : file.substr(dot + 1, end - dot - 1);
-  const bool digits =
-      !part.empty() && part.size() < 7 && part.find_first_not_of("0123456789") == std::string::npos;
-  if (digits) named.part = std::stoi(part);
-  return named;
 }
 
 bool any_fits(const Reading& r, std::size_t raws, std::uint32_t seed) {
@@ -230,6 +196,8 @@ void read_line(Reading& r, std::size_t i, bool joined) {
 // That the line before it is there is looked at here too.
 void read_lines(Reading& r) {
   std::optional<std::uint32_t> before = 0; // check value of the line before, where it was intact
+  r.entries.reserve(static_cast<std::size_t>(std::count_if(
+      r.raws.begin(), r.raws.end(), [](const Raw& raw) { return raw.sealed.has_value(); })));
   for (std::size_t i = 0; i < r.raws.size(); ++i) {
     const auto last = std::exchange(before, std::nullopt);
     if (!intact(r, i)) continue;
@@ -239,6 +207,27 @@ void read_lines(Reading& r) {
     if (r.began && r.began->raw == i && r.file.future)
       r.damaged(i, {words::SessionSay::file_of_future_version, {std::to_string(r.file.version)}});
     read_line(r, i, last == sealed.before);
+  }
+}
+
+// Of lines that do not follow from the one before them, why: they stand there twice, or were moved.
+void name_what_is_not_joined(Reading& r) {
+  const auto is_it = [](const Damage& d) {
+    return d.reason.what == words::SessionSay::line_not_joined;
+  };
+  if (std::none_of(r.file.damage.begin(), r.file.damage.end(), is_it)) return;
+  std::unordered_map<std::uint32_t, std::size_t> first; // that bears this check value
+  for (std::size_t i = 0; i < r.raws.size(); ++i)
+    if (r.raws[i].sealed) first.emplace(r.raws[i].sealed->check, i);
+  for (Damage& d : r.file.damage) {
+    if (!is_it(d)) continue;
+    const Raw& raw = r.raws[d.line - 1];
+    const std::size_t same = first.at(raw.sealed->check);
+    const auto before = first.find(raw.sealed->before);
+    if (same + 1 < d.line && r.raws[same].text == raw.text)
+      d.reason = {words::SessionSay::line_doubled, {std::to_string(same + 1)}};
+    else if (before != first.end())
+      d.reason = {words::SessionSay::line_moved, {std::to_string(before->second + 1)}};
   }
 }
 
@@ -253,9 +242,9 @@ bool same_clock(std::int64_t a, std::int64_t b) {
 
 // Of runs, that to which all others have to chain.
 std::optional<std::size_t> first_own_run(const Reading& r) {
-  for (const Entry& e : r.entries)
+  for (const WrittenLine& e : r.entries)
     if (r.began && e.raw == r.began->raw) return e.run;
-  for (const Entry& e : r.entries)
+  for (const WrittenLine& e : r.entries)
     if (!r.runs[e.run].foreign && (!r.clock || same_clock(clock_of(e.line), *r.clock)))
       return e.run;
   return std::nullopt;
@@ -288,7 +277,7 @@ void bind_by_clock(Reading& r, std::optional<std::size_t> first) {
   if (first) clock = clock_of(r.entries[r.runs[*first].entries.front()].line);
   for (Run& run : r.runs) {
     if (run.foreign || run.entries.empty()) continue;
-    const Entry& head = r.entries[run.entries.front()];
+    const WrittenLine& head = r.entries[run.entries.front()];
     if (!run.rank && clock && same_clock(clock_of(head.line), *clock)) run.rank = 1;
     if (run.rank)
       clock = clock_of(r.entries[run.entries.back()].line);
@@ -312,27 +301,27 @@ void bind_runs(Reading& r) {
 // that bear one number that counts which chains, and then the first; the same line once more, as it
 // stands, is a copy.
 void keep_lines(Reading& r) {
-  std::vector<Entry*> all, kept;
-  for (Entry& e : r.entries)
+  std::vector<WrittenLine*> all, kept;
+  for (WrittenLine& e : r.entries)
     if (r.runs[e.run].rank) all.push_back(&e);
-  const auto place = [&](const Entry* e) {
+  const auto place = [&](const WrittenLine* e) {
     const bool began = std::holds_alternative<Began>(e->line.event);
     return std::tuple(e->line.n, !began, *r.runs[e->run].rank, e->raw);
   };
   const auto in_order = [&](auto* a, auto* b) { return place(a) < place(b); };
   if (!std::is_sorted(all.begin(), all.end(), in_order))
     std::sort(all.begin(), all.end(), in_order);
-  const Entry *last = nullptr, *beginning = nullptr;
-  const Entry* numbered = nullptr;
-  for (Entry* e : all) {
+  const WrittenLine *last = nullptr, *beginning = nullptr;
+  const WrittenLine* numbered = nullptr;
+  for (WrittenLine* e : all) {
     const bool of_part = is_beginning_of_part(r.file, e->line);
-    const Entry*& same = of_part ? beginning : numbered;
+    const WrittenLine*& same = of_part ? beginning : numbered;
     if (same && (of_part || same->line.n == e->line.n)) {
       if (same->line != e->line)
         r.damaged(e->raw, {words::SessionSay::line_number_twice, {std::to_string(e->line.n)}});
       continue;
     }
-    const Entry* before = std::exchange(same, e);
+    const WrittenLine* before = std::exchange(same, e);
     if (auto odd = before ? odd_after(before->line, e->line) : std::nullopt; odd && !r.file.future)
       r.damaged(e->raw, *std::move(odd));
     if (!last || last->raw < e->raw) last = e;
@@ -340,7 +329,7 @@ void keep_lines(Reading& r) {
   }
   r.file.ended = last && std::holds_alternative<Left>(last->line.event);
   r.file.lines.reserve(kept.size());
-  for (Entry* e : kept) r.file.lines.push_back(std::move(e->line));
+  for (WrittenLine* e : kept) r.file.lines.push_back(std::move(e->line));
 }
 
 bool says_left(const File& file) {
@@ -362,7 +351,10 @@ void look_at_ends(Reading& r) {
   if (!r.tail.empty())
     say(end, r.tail_byte,
         torn ? words::SessionSay::line_torn : words::SessionSay::line_no_beginning, torn);
-  if (!r.began) say(1, 0, words::SessionSay::file_without_beginning, r.raws.empty() && torn);
+  const bool empty = r.raws.empty() && r.tail.empty();
+  if (!r.began)
+    say(1, 0, empty ? words::SessionSay::file_empty : words::SessionSay::file_without_beginning,
+        r.raws.empty() && torn);
   if (!file.ended) say(end, r.tail_byte, words::SessionSay::file_not_ended, true);
   if (!r.began && file.part > 0 && !file.lines.empty()) file.from = file.lines.front().n;
   std::stable_sort(file.damage.begin(), file.damage.end(),
@@ -377,6 +369,7 @@ File read_file(std::string name, std::string_view bytes) {
   take_apart(r, bytes);
   find_whose(r);
   read_lines(r);
+  name_what_is_not_joined(r);
   bind_runs(r);
   keep_lines(r);
   look_at_ends(r);

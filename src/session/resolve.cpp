@@ -19,9 +19,9 @@ CardNames cards_named_by(const Corrected& c) {
   return {};
 }
 template <
-    words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Told, Opened, Planned, RoomSet,
-                  CautionsSeen, Felt, StageBegan, GoesOn, Dot, Trouble, Moved, Lost, Weighed,
-                  AsBefore, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed,
+    words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Opened, Planned,
+                  RoomSet, CautionsSeen, Felt, StageBegan, GoesOn, Dot, Trouble, Moved, Lost,
+                  Weighed, AsBefore, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Confirmed,
                   Withdrawn, Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
         NamesNone>
 CardNames cards_named_by(const NamesNone&) {

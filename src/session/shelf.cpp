@@ -16,7 +16,10 @@ Shelf shelf_of(const Logs& logs) {
     if (const auto* bought = std::get_if<Bought>(line.event))
       shelf.stock[bought->of].jars.push_back({line.ref, line.at, *bought});
     if (const auto* weighed = std::get_if<StockWeighed>(line.event))
-      shelf.stock[weighed->of].weighed = Stock::Weighing{line.ref, line.at, weighed->g};
+      shelf.stock[weighed->of].weighed =
+          Stock::Weighing{line.ref, line.at, weighed->g, weighed->tare_g};
+    if (const auto* making = std::get_if<Making>(line.event))
+      take_step(shelf, {line.ref, line.at, *making});
   }
   return shelf;
 }

@@ -1,6 +1,7 @@
 // What the workshop owns, folded from the edits of its cards.
 #pragma once
 
+#include "session/making.hpp"
 #include "session/stock.hpp"
 
 #include <set>
@@ -11,6 +12,7 @@ struct Shelf {
   std::map<std::string, Card> cards; // by id, as last edited
   std::set<std::string> put_away;    // of those and of any other
   Stocks stock;                      // likewise
+  Makings makings;                   // of binder, done or not
 };
 
 // Edits of all sessions, in order of (at, session, n); withdrawn ones left out.

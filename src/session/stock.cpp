@@ -18,9 +18,10 @@ std::int64_t day_of(const Jar& jar) {
 
 double grams(std::int64_t ug) { return static_cast<double>(ug) * 1e-6; }
 
-double used_from(const Uses& uses, std::int64_t minute) {
+double used_from(const Stock& stock, const Uses& uses, std::int64_t minute) {
   std::int64_t ug = 0;
-  for (auto use = uses.lower_bound(minute); use != uses.end(); ++use) ug += use->second;
+  for (const Uses* of : {&uses, &stock.taken})
+    for (auto use = of->lower_bound(minute); use != of->end(); ++use) ug += use->second;
   return grams(ug);
 }
 
@@ -45,7 +46,8 @@ Remaining since_weighed(const Stock& stock, const Uses& uses) {
                          const std::int64_t of = day_of(jar);
                          return of > day || (of == day && jar.at > last.at);
                        });
-  return {there - used_from(uses, use_minute(last.at) + 1), std::max(there, largest_jar(stock))};
+  return {there - used_from(stock, uses, use_minute(last.at) + 1),
+          std::max(there, largest_jar(stock))};
 }
 
 }
@@ -65,7 +67,7 @@ std::optional<Remaining> left_of(const Card& card, const Stock& stock, const Use
   }
   const double there =
       card.made_g + bought(stock, [&](const Jar& jar) { return day_of(jar) >= from; });
-  return Remaining{there - used_from(uses, from * minutes_a_day), there};
+  return Remaining{there - used_from(stock, uses, from * minutes_a_day), there};
 }
 
 std::optional<double> pace(const Uses& uses, std::int64_t now_ms) {

@@ -11,21 +11,23 @@ struct Jar {
   Bought of;
 };
 
+// Micrograms of a card that were used, by the minute since 1970: whole numbers, so that a sum over
+// batches stays exact while they come and go, and drops that follow each other are one.
+using Uses = std::map<std::int64_t, std::int64_t>;
+std::int64_t use_minute(std::int64_t at);
+
 struct Stock {
   struct Weighing {
     Ref line;
     std::int64_t at = 0;
     double g = 0;
+    double tare_g = 0; // of the empty jar; 0: not said
   };
   std::vector<Jar> jars;           // in order of their lines
-  std::optional<Weighing> weighed; // the last time
+  std::optional<Weighing> weighed; // the last time, or when something was put into the jar
+  Uses taken;                      // into binder; into batches: see left_of
 };
 using Stocks = std::map<std::string, Stock>; // by card
-
-// Micrograms of a card that went into batches, by the minute since 1970: whole numbers, so that a
-// sum over batches stays exact while they come and go, and drops that follow each other are one.
-using Uses = std::map<std::int64_t, std::int64_t>;
-std::int64_t use_minute(std::int64_t at);
 
 struct Remaining {
   double g = 0;  // below 0: more was taken than was known of
@@ -33,9 +35,10 @@ struct Remaining {
 };
 
 // What was weighed last, or else what the card says was made, whichever is later (a weighing of the
-// same day is); what was bought since, or ever where neither is known; less what batches took since
-// then, or since the day of the first purchase. A jar counts from its own day; of the day of a
-// weighing those that were entered after it. Absent where nothing was said.
+// same day is); what was bought since, or ever where neither is known; less what batches, whose
+// uses these are, and binder took since then, or since the day of the first purchase. A jar counts
+// from its own day; of the day of a weighing those that were entered after it. Absent where nothing
+// was said.
 std::optional<Remaining> left_of(const Card& card, const Stock& stock, const Uses& uses);
 
 // g a day that batches took in the last 90 days, or since the first of them where that is less, but

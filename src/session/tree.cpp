@@ -9,6 +9,7 @@ namespace session {
 namespace {
 
 constexpr int deepest = 8;
+constexpr std::size_t usual_values = 20;
 constexpr std::size_t most_fields = 32; // to be looked through for one that is there twice
 
 using Element = simdjson::dom::element;
@@ -22,10 +23,13 @@ public:
 
   std::optional<Tree> read() {
     thread_local simdjson::dom::parser parser;
+    thread_local std::vector<char> padded; // simdjson reads beyond the end
     Element root;
     if (line_.find('\\') != std::string_view::npos) return std::nullopt; // half a letter pair, say
-    if (parser.parse(line_.data(), line_.size(), true).get(root)) return std::nullopt;
-    tree_.values.reserve(32);
+    padded.resize(std::max(padded.size(), line_.size() + simdjson::SIMDJSON_PADDING));
+    std::copy(line_.begin(), line_.end(), padded.begin());
+    if (parser.parse(padded.data(), line_.size(), false).get(root)) return std::nullopt;
+    tree_.values.reserve(usual_values);
     if (root.type() != Type::OBJECT || !add({}, root, 1)) return std::nullopt;
     return std::move(tree_);
   }

@@ -1,4 +1,5 @@
-#include "studio/picture.hpp"
+#include "studio/decode.hpp"
+
 #include "words/studio_says.hpp"
 
 #include <png.h>
@@ -16,7 +17,14 @@ const std::uint8_t* start_of(std::string_view bytes) {
   return reinterpret_cast<const std::uint8_t*>(bytes.data());
 }
 
-int eighth(int side) { return (side + 7) / 8; }
+int part(std::int64_t side, int by) { return (static_cast<int>(side) + by - 1) / by; }
+
+Pixels room_for(const PictureHeader& header, int by) {
+  Pixels pixels{part(header.width, by), part(header.height, by), {}};
+  pixels.rgb.resize(3 * static_cast<std::size_t>(pixels.width) *
+                    static_cast<std::size_t>(pixels.height));
+  return pixels;
+}
 
 // A warning is no picture either: of a file cut short the decoder makes grey and warns.
 bool decode_jpg(std::string_view bytes, const PictureHeader& header, Pixels& pixels) {
@@ -28,7 +36,7 @@ bool decode_jpg(std::string_view bytes, const PictureHeader& header, Pixels& pix
   if (!headed || width != header.width || height != header.height) return false;
   // Without the limit a small file can have the same pixels painted over for hours.
   return tjDecompress2(decoder.get(), start_of(bytes), bytes.size(), pixels.rgb.data(),
-                       eighth(width), 0, eighth(height), TJPF_RGB, TJFLAG_LIMITSCANS) == 0;
+                       pixels.width, 0, pixels.height, TJPF_RGB, TJFLAG_LIMITSCANS) == 0;
 }
 
 struct Png {
@@ -53,9 +61,11 @@ struct Png {
 };
 
 // What libpng calls jumps out of these two, past nothing that has to be cleared away.
-void begin_png(Png& png) {
+void begin_png(Png& png, bool with_tags) {
   png_set_read_fn(png.read, &png, Png::take);
   png_set_keep_unknown_chunks(png.read, PNG_HANDLE_CHUNK_NEVER, nullptr, -1); // texts, profiles
+  constexpr png_byte wanted[] = "iCCP\0eXIf";
+  if (with_tags) png_set_keep_unknown_chunks(png.read, PNG_HANDLE_CHUNK_AS_DEFAULT, wanted, 2);
   png_read_info(png.read, png.info);
   png_set_expand(png.read);
   png_set_scale_16(png.read);
@@ -64,22 +74,42 @@ void begin_png(Png& png) {
   png_read_update_info(png.read, png.info);
 }
 
-// Interlaced rows as they come, pass by pass: the first pass is every eighth pixel of every eighth
-// row.
-void read_png_rows(Png& png, Pixels& pixels) {
+// Of one row of the file, or of one pass of it, what belongs to every by-th row and column.
+struct Row {
+  int y = 0, from = 0, step = 1; // of the picture: which row, its first column, to the next one
+  int columns = 0;
+};
+
+void keep_row(const Png& png, const Row& row, int by, Pixels& pixels) {
+  if (row.y % by != 0) return;
+  std::uint8_t* to =
+      &pixels
+           .rgb[3 * static_cast<std::size_t>(row.y / by) * static_cast<std::size_t>(pixels.width)];
+  if (row.from == 0 && row.step == 1 && by == 1) {
+    std::memcpy(to, png.row.data(), 3 * static_cast<std::size_t>(row.columns));
+    return;
+  }
+  for (int i = 0, x = row.from; i < row.columns; ++i, x += row.step)
+    if (x % by == 0) std::memcpy(to + 3 * (x / by), &png.row[3 * static_cast<std::size_t>(i)], 3);
+}
+
+// Interlaced rows as they come, pass by pass, as far as any of them is wanted: the first pass is
+// every eighth pixel of every eighth row, the last every second row.
+void read_png_rows(Png& png, int by, Pixels& pixels) {
   const png_uint_32 width = png_get_image_width(png.read, png.info);
   const png_uint_32 height = png_get_image_height(png.read, png.info);
-  const bool passes = png_get_interlace_type(png.read, png.info) == PNG_INTERLACE_ADAM7;
-  const png_uint_32 step = passes ? 1 : 8;
-  std::uint8_t* to = pixels.rgb.data();
-  for (int pass = 0; pass < (passes ? PNG_INTERLACE_ADAM7_PASSES : 1); ++pass) {
-    const bool any = !passes || PNG_PASS_COLS(width, pass) > 0;
-    const png_uint_32 rows = !any ? 0 : passes ? PNG_PASS_ROWS(height, pass) : height;
+  const bool woven = png_get_interlace_type(png.read, png.info) == PNG_INTERLACE_ADAM7;
+  const int needed = by >= 8 ? 1 : by >= 4 ? 3 : by >= 2 ? 5 : PNG_INTERLACE_ADAM7_PASSES;
+  for (int pass = 0; pass < (woven ? PNG_INTERLACE_ADAM7_PASSES : 1); ++pass) {
+    Row row;
+    row.columns = static_cast<int>(woven ? PNG_PASS_COLS(width, pass) : width);
+    row.from = woven ? static_cast<int>(PNG_COL_FROM_PASS_COL(0, pass)) : 0;
+    row.step = woven ? static_cast<int>(1U << PNG_PASS_COL_SHIFT(pass)) : 1;
+    const png_uint_32 rows = row.columns == 0 ? 0 : woven ? PNG_PASS_ROWS(height, pass) : height;
     for (png_uint_32 y = 0; y < rows; ++y) {
       png_read_row(png.read, png.row.data(), nullptr);
-      if (pass > 0 || y % step != 0) continue;
-      for (int x = 0; x < pixels.width; ++x, to += 3)
-        std::memcpy(to, &png.row[3 * step * static_cast<std::size_t>(x)], 3);
+      row.y = static_cast<int>(woven ? PNG_ROW_FROM_PASS_ROW(y, pass) : y);
+      if (pass < needed) keep_row(png, row, by, pixels);
     }
   }
 }
@@ -91,30 +121,44 @@ bool without_jump(Png& png, const Does& does) {
   return true;
 }
 
-bool decode_png(std::string_view bytes, const PictureHeader& header, Pixels& pixels) {
+void take_tags(const Png& png, PngTags& tags) {
+  tags.grey = (png_get_color_type(png.read, png.info) & PNG_COLOR_MASK_COLOR) == 0;
+  png_charp name = nullptr;
+  png_bytep bytes = nullptr;
+  png_uint_32 count = 0;
+  int packed = 0;
+  if (png_get_iCCP(png.read, png.info, &name, &packed, &bytes, &count) != 0)
+    tags.profile.assign(reinterpret_cast<const char*>(bytes), count);
+  if (png_get_eXIf_1(png.read, png.info, &count, &bytes) != 0)
+    tags.exif.assign(reinterpret_cast<const char*>(bytes), count);
+}
+
+bool decode_png(std::string_view bytes, const PictureHeader& header, int by, Pixels& pixels,
+                PngTags* tags) {
   Png png(bytes);
-  if (!png.info || !without_jump(png, [&] { begin_png(png); })) return false;
+  if (!png.info || !without_jump(png, [&] { begin_png(png, tags != nullptr); })) return false;
   const bool as_announced =
       png_get_image_width(png.read, png.info) == static_cast<png_uint_32>(header.width) &&
       png_get_image_height(png.read, png.info) == static_cast<png_uint_32>(header.height);
   if (!as_announced || png_get_channels(png.read, png.info) != 3) return false;
+  if (tags) take_tags(png, *tags);
   png.row.resize(png_get_rowbytes(png.read, png.info));
-  return without_jump(png, [&] { read_png_rows(png, pixels); });
+  return without_jump(png, [&] { read_png_rows(png, by, pixels); });
 }
 
 }
 
-words::Result<Pixels> decode_picture(std::string_view bytes) {
+words::Result<Pixels> decode_part(std::string_view bytes, int by, PngTags* tags) {
   const auto header = picture_header(bytes);
   if (!header) return tl::make_unexpected(header.error());
-  Pixels pixels{
-      eighth(static_cast<int>(header->width)), eighth(static_cast<int>(header->height)), {}};
-  pixels.rgb.resize(3 * static_cast<std::size_t>(pixels.width) *
-                    static_cast<std::size_t>(pixels.height));
-  const bool decoded = header->kind == PictureKind::jpg ? decode_jpg(bytes, *header, pixels)
-                                                        : decode_png(bytes, *header, pixels);
+  Pixels pixels = room_for(*header, by);
+  const bool decoded = header->kind == PictureKind::jpg
+                           ? decode_jpg(bytes, *header, pixels)
+                           : decode_png(bytes, *header, by, pixels, tags);
   if (!decoded) return words::failure(words::StudioSay::photo_not_decoded);
   return pixels;
 }
+
+words::Result<Pixels> decode_picture(std::string_view bytes) { return decode_part(bytes, 8); }
 
 }

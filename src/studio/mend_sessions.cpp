@@ -52,6 +52,7 @@ bool really(const session::Damage& d) { return !d.ordinary; }
 
 std::multimap<std::uint64_t, Standing> standing_in(std::string_view bytes, std::uint32_t seed) {
   std::multimap<std::uint64_t, Standing> all;
+  bytes = session::without_bom(bytes);
   for (std::size_t number = 1; !bytes.empty(); ++number) {
     const std::size_t end = bytes.find('\n');
     if (end == std::string_view::npos) break;
@@ -198,11 +199,13 @@ private:
   // What was damaged behind a file's last line is told if nothing else holds it. How many lines it
   // was is a guess.
   void tell_end(const session::Log& log) {
+    const std::uint64_t next = log.lines.empty() ? 0 : log.lines.back().n + 1;
     for (Work* work : works_of(log)) {
-      const Line* last = log.lines.empty() ? nullptr : &log.lines.back();
-      const Standing* stands = last && work->anew ? find(*work, *last) : nullptr;
-      if (!stands || std::holds_alternative<Left>(last->event)) continue;
-      if (work->void_from <= last->n + 1) continue;
+      const Line& last = work->file.lines.back(); // of a part nothing else may be left but this
+      const Standing* stands = work->anew ? find(*work, last) : nullptr;
+      if (!stands || std::holds_alternative<Left>(last.event)) continue;
+      const std::uint64_t from = work->is_line(last) ? last.n + 1 : last.n;
+      if (next > from || work->void_from <= from) continue;
       std::set<std::size_t> behind;
       for (const session::Damage& d : work->file.damage)
         if (really(d) && d.line > stands->number &&
@@ -211,7 +214,7 @@ private:
           behind.insert(d.line);
       if (behind.empty()) continue;
       lost(Say::mend_lost_end, {work->file.name, std::to_string(behind.size())});
-      tell(*work, {last->n + 1, last->n + behind.size()});
+      tell(*work, {from, from + behind.size() - 1});
     }
   }
 

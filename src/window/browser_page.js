@@ -8,6 +8,7 @@ mergeInto(LibraryManager.library, {
     asked: false,     // to show
     woken: false,
     down: null,       // pointers that are down, by the browser's number -> the finger
+    fields: [],       // where text is written: boxes in the canvas's pixels
     wake_lock: null,
     wants_wake_lock: false,
     audio: null,
@@ -30,14 +31,44 @@ mergeInto(LibraryManager.library, {
       }
       return page.down.get(event.pointerId);
     },
+    place_of: function (event) {
+      const canvas = SlabsidePage.canvas, box = canvas.getBoundingClientRect();
+      return {x: (event.clientX - box.left) * canvas.width / box.width,
+              y: (event.clientY - box.top) * canvas.height / box.height};
+    },
     pointed: function (phase, event) {
-      const page = SlabsidePage, box = page.canvas.getBoundingClientRect();
-      const finger = page.finger_of(event);
+      const page = SlabsidePage, at = page.place_of(event), finger = page.finger_of(event);
       if (phase >= 2) page.down.delete(event.pointerId);
-      const wide = page.canvas.width / box.width, high = page.canvas.height / box.height;
       const ago = Math.max(0, performance.now() - event.timeStamp);
-      _slabside_pointer(phase, (event.clientX - box.left) * wide, (event.clientY - box.top) * high,
-                        finger, ago, event.isPrimary ? 1 : 0);
+      _slabside_pointer(phase, at.x, at.y, finger, ago, event.isPrimary ? 1 : 0);
+    },
+    // A thumb laid flat is some 15 mm wide (our own measure; CSS's 160 pixels to a touched inch).
+    is_palm: function (event) {
+      const widest_mm = 18, css_px_per_mm = 160 / 25.4;
+      return event.pointerType === 'touch' && Math.max(event.width, event.height) > widest_mm * css_px_per_mm;
+    },
+    // A tablet shows its keyboard only for a field that gets the focus within the touch itself. So what
+    // a touch on a field leads to is drawn at once.
+    draw_field: function (at) {
+      const page = SlabsidePage, most_frames = 4;
+      const within = (box) => at.x >= box[0] && at.x < box[0] + box[2] && at.y >= box[1] && at.y < box[1] + box[3];
+      if (!page.fields.some(within)) return;
+      for (let frame = 0; frame < most_frames && document.activeElement !== page.typed; ++frame) _slabside_show();
+    },
+    // A button of the page was pressed, by voice, a switch, a key or a reader of screens: a finger of
+    // its own taps where the button stands, or holds.
+    press: function (x, y, hold_ms) {
+      const page = SlabsidePage, finger = 99;
+      const lift = () => {
+        _slabside_pointer(2, x, y, finger, 0, 1);
+        _slabside_hear();
+        page.draw_field({x: x, y: y});
+      };
+      _slabside_pointer(0, x, y, finger, 0, 1);
+      _slabside_hear();
+      if (hold_ms > 0) return setTimeout(lift, hold_ms);
+      _slabside_show();
+      lift();
     },
     listen_to_pointers: function () {
       const page = SlabsidePage, canvas = page.canvas;
@@ -45,15 +76,10 @@ mergeInto(LibraryManager.library, {
       on('pointerdown', (event) => {
         event.preventDefault();
         if (event.pointerType === 'mouse' && event.button !== 0) return;
+        if (page.is_button(document.activeElement)) document.activeElement.blur();
+        if (page.is_palm(event)) return;
         canvas.setPointerCapture(event.pointerId);
         page.pointed(0, event);
-        _slabside_hear();
-      });
-      // A mouse that hovers is for ImGui alone, which shows nothing of it.
-      on('pointermove', (event) => {
-        if (!page.down.has(event.pointerId)) return;
-        const all = event.getCoalescedEvents ? event.getCoalescedEvents() : [];
-        for (const each of all.length > 0 ? all : [event]) page.pointed(1, each);
         _slabside_hear();
       });
       const lifted = (phase, event) => {
@@ -61,7 +87,16 @@ mergeInto(LibraryManager.library, {
         if (event.pointerType === 'mouse' && event.type === 'pointerup' && event.button !== 0) return;
         page.pointed(phase, event);
         _slabside_hear();
+        if (phase === 2) page.draw_field(page.place_of(event));
       };
+      // A mouse that hovers is for ImGui alone, which shows nothing of it.
+      on('pointermove', (event) => {
+        if (!page.down.has(event.pointerId)) return;
+        if (page.is_palm(event)) return lifted(3, event);
+        const all = event.getCoalescedEvents ? event.getCoalescedEvents() : [];
+        for (const each of all.length > 0 ? all : [event]) page.pointed(1, each);
+        _slabside_hear();
+      });
       on('pointerup', (event) => lifted(2, event));
       on('pointercancel', (event) => lifted(3, event));
       on('contextmenu', (event) => event.preventDefault());
@@ -70,6 +105,13 @@ mergeInto(LibraryManager.library, {
         on(name, (event) => event.preventDefault());
     },
 
+    is_button: function (element) { return element instanceof HTMLButtonElement; },
+    // Tab walks through the page's buttons, and who has walked there presses them by these.
+    is_the_pages: function (event) {
+      if (document.querySelector('dialog[open]')) return true;
+      if (event.key === 'Tab') return !_slabside_typing();
+      return (event.key === 'Enter' || event.key === ' ') && SlabsidePage.is_button(document.activeElement);
+    },
     listen_to_keys: function () {
       const page = SlabsidePage;
       const tell = (event, down) => {
@@ -82,6 +124,7 @@ mergeInto(LibraryManager.library, {
           ((!event.ctrlKey && !event.metaKey && !event.altKey) || event.getModifierState('AltGraph'));
       window.addEventListener('keydown', (event) => {
         if (event.isComposing || event.key === 'Unidentified' || event.key === 'Process') return;
+        if (page.is_the_pages(event)) return;
         tell(event, 1);
         if (written(event)) _slabside_character(event.key.codePointAt(0));
         const browsers = event.ctrlKey || event.metaKey || event.altKey || /^F\d/.test(event.key);
@@ -161,14 +204,21 @@ mergeInto(LibraryManager.library, {
     page.canvas.height = Math.max(1, Math.round(page.canvas.clientHeight * page.ratio()));
   },
   // Once there is somebody who hears.
-  slabside_page_listen__deps: ['$SlabsidePage'],
+  slabside_page_listen__deps: ['$SlabsidePage', '$Browser'],
   slabside_page_listen: function () {
     const page = SlabsidePage;
     page.listen_to_pointers();
     page.listen_to_keys();
     if (page.typed) page.listen_to_tablet_keyboard();
     page.listen_to_page();
-    if (navigator.storage && navigator.storage.persist) navigator.storage.persist().catch(() => {});
+    Module['slabsidePress'] = page.press;
+    Module['slabsideLook'] = () => _slabside_look();
+    Module['slabsideEnd'] = () => {
+      ABORT = true; // what emscripten would still call is not called
+      clearTimeout(page.timer);
+      page.wants_wake_lock = false;
+      for (const each of Browser.workers) if (each) each.worker.terminate();
+    };
   },
   slabside_page_width__deps: ['$SlabsidePage'],
   slabside_page_width: function () { return SlabsidePage.canvas.width; },
@@ -177,6 +227,7 @@ mergeInto(LibraryManager.library, {
   slabside_page_ratio__deps: ['$SlabsidePage'],
   slabside_page_ratio: function () { return SlabsidePage.ratio(); },
   slabside_page_is_touched: function () { return matchMedia('(pointer: coarse)').matches ? 1 : 0; },
+  slabside_page_prefers: function (what) { return matchMedia(UTF8ToString(what)).matches ? 1 : 0; },
   slabside_page_display__deps: ['$SlabsidePage'],
   slabside_page_display: function () {
     const sides = [screen.width, screen.height].sort((a, b) => b - a);
@@ -215,11 +266,13 @@ mergeInto(LibraryManager.library, {
     document.body.classList.add('ready');
     SlabsidePage.canvas.setAttribute('aria-busy', busy ? 'true' : 'false');
   },
-  slabside_give_up__deps: ['$SlabsidePage'],
-  slabside_give_up: function (sentence) {
-    document.body.classList.remove('ready');
-    document.getElementById('words').textContent = UTF8ToString(sentence);
+  slabside_tell__deps: ['$SlabsidePage'],
+  slabside_tell: function (shown_at) {
+    const shown = JSON.parse(UTF8ToString(shown_at));
+    SlabsidePage.fields = shown.pads.filter((pad) => pad.field).map((pad) => pad.box);
+    Module['slabsideShown'](shown);
   },
+  slabside_give_up: function (sentence) { Module['slabsideGaveUp'](UTF8ToString(sentence)); },
   // A tablet shows its keyboard while a field of the page has the focus.
   slabside_call_keyboard__deps: ['$SlabsidePage'],
   slabside_call_keyboard: function (wanted) {

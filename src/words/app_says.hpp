@@ -25,6 +25,48 @@ enum class AppSay {
   page_needs_script,
   page_stopped,        // 0: why, a sentence
   page_no_webassembly, // 0 of page_stopped
+  page_start_again,
+  page_other_tab,
+  page_go_on_here,
+  page_goes_on_elsewhere,
+  // on this tablet's screen in a browser, where what is kept is looked after
+  page_keeping,
+  page_keeping_title,
+  page_done,
+  kept_promised,
+  kept_not_promised,
+  kept_not_answered,
+  kept_private,
+  kept_private_perhaps,
+  kept_nothing,
+  pack_hand_on,
+  pack_handed_on, // 0: files, 1: name of the pack
+  pack_empty,
+  pack_too_long,   // 0: files, 1: GiB at most
+  pack_take_in,
+  pack_taken_in,   // 0: files that are new, 1: that became longer, 2: that were here
+  pack_stayed,     // 0: names of files
+  pack_not_taken,  // 0: name of the pack, 1: why
+  pack_not_read,   // 0: the browser's own words
+  pack_wrong_sum,
+  pack_ends_early,
+  version_waits,
+  version_take,
+  version_after_batch,
+  // pads that bear a sign and no words, for who hears them
+  pad_this_tablet,
+  pad_sound_on,
+  pad_sound_off,
+  pad_by_night,
+  pad_by_day,
+  pad_page_back,
+  pad_page_on,
+  pad_clear,
+  pad_erase,
+  pad_pan, // 0: number
+  // a file to be opened
+  no_such_file,   // 0: what was given
+  pack_or_studio, // 0: what was given
 };
 
 constexpr Table table_of(AppSay) { return Table::app; }

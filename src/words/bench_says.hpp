@@ -42,6 +42,16 @@ enum class BenchSay {
   jar_needs_g,
   usual_currency,
   jar_needs_currency,
+  making_no_recipe,
+  making_nameless,
+  making_jar, // 0: which
+  making_no_spoon,
+  making_gum_first,
+  making_step_twice,
+  making_not_in_jar,
+  strength_weigh_first,
+  strength_as_it_is,
+  bottle_below_empty, // 0: the empty bottle, g
   // cards that every shelf begins with
   ships_gum_12,
   ships_gum_12_honey,

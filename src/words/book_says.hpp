@@ -14,7 +14,6 @@ enum class BookSay {
   book_take_up,
   book_dried_off,
   book_ratio,
-  book_in_spoons,
   book_flow,
   book_minutes,
   book_passes,

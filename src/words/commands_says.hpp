@@ -99,7 +99,7 @@ enum class CommandsSay {
   script_no_such_line,
   script_no_such_pad,
   script_pad_not_there,
-  script_number_range,
+  script_number_range, // 3: unit
   script_display,
   script_id,
   script_type,
@@ -181,6 +181,20 @@ enum class CommandsSay {
   batch_missing, // 0: command
   file_there,    // 0: file
   paper_made,    // 0: file
+  // what is named is not what is wanted
+  not_a_file, // 0: path
+  not_a_plain_file,
+  not_a_studio,
+  // what another studio told
+  hear_refused, // 0: path, 1: why
+  hear_floored, // 0: sd, 1: taken as
+  hear_not_believed,
+  // a script, played
+  script_refused, // 0: digits, 1: why
+  script_nothing_down,
+  // the program itself, and a pack that it is to open
+  version,     // 0: of the program, 1: of the session format
+  pack_opened, // 0: folder
 };
 
 constexpr Table table_of(CommandsSay) { return Table::commands; }

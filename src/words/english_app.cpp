@@ -9,6 +9,11 @@ std::string_view english(AppSay id) {
   case Say::display_kept_awake: return "a batch lies on the slab";
   case Say::option_bad_value: return "{0} cannot be “{1}”. “slabside help” shows what it can be.";
   case Say::option_missing: return "{0} is missing. “slabside help” shows what goes behind it.";
+  case Say::no_such_file:
+    return "“{0}” is neither a command nor a file that is there. “slabside help” names the "
+           "commands.";
+  case Say::pack_or_studio:
+    return "“{0}” is opened as a studio of its own: give either this file or --studio, not both.";
   case Say::window_not_opened: return "No window could be opened: {0}";
   case Say::display_lost: return "The display is gone; finishing what is being saved.";
   case Say::display_lost_unsaved: return "Entries that are not saved: {0}.{1}";
@@ -24,6 +29,67 @@ std::string_view english(AppSay id) {
   case Say::page_stopped:
     return "Slabside has stopped: {0} What it had saved is safe. Load this page again to go on.";
   case Say::page_no_webassembly: return "this browser has no WebAssembly.";
+  case Say::page_start_again: return "Start again from what is saved";
+  case Say::page_other_tab:
+    return "Slabside is open in another tab or window of this browser, and only one at a time "
+           "counts. Go on there; when that one is closed, it goes on here.";
+  case Say::page_go_on_here: return "Go on here";
+  case Say::page_goes_on_elsewhere:
+    return "Slabside goes on in another tab or window of this browser. What was saved here is "
+           "there too.";
+  case Say::page_keeping: return "batches in and out, and where they are kept";
+  case Say::page_keeping_title: return "What this tablet keeps";
+  case Say::page_done: return "Done";
+  case Say::kept_promised: return "This browser has promised to keep what is written here.";
+  case Say::kept_not_promised:
+    return "This browser has not promised to keep what is written here: it may clear it when space "
+           "runs out, or after weeks without a visit. Put this page on the home screen, and hand "
+           "on a pack now and then.";
+  case Say::kept_not_answered:
+    return "This browser was asked to keep what is written here, and has not answered yet. Until "
+           "then, hand on a pack now and then.";
+  case Say::kept_private:
+    return "This is a private window: when it is closed, all that is written here is gone. Hand on "
+           "a pack before, or open this page in a usual window.";
+  case Say::kept_private_perhaps:
+    return "If this is a private window, all of it is gone when the window is closed.";
+  case Say::kept_nothing:
+    return "This browser keeps nothing of this page. What is tapped counts until the page is "
+           "closed, and is gone then. Open it in a usual window, or in another browser.";
+  case Say::pack_hand_on: return "Hand on all batches as one pack";
+  case Say::pack_handed_on:
+    return "The pack “{1}” holds all that is saved here, files: {0}. “slabside unpack” makes a "
+           "studio of it on a computer, and this page takes it in on another tablet.";
+  case Say::pack_empty: return "There is nothing to hand on yet.";
+  case Say::pack_too_long:
+    return "There is more here than this page can put into one pack: at most {0} files and {1} "
+           "GiB.";
+  case Say::pack_take_in: return "Take in a pack";
+  case Say::pack_taken_in:
+    return "The pack is here. Files that are new: {0}, that became longer: {1}, that were here: "
+           "{2}. Whatever is in both counts once.";
+  case Say::pack_stayed:
+    return "These tell something else in the pack than here, and stayed as they are here: {0}";
+  case Say::pack_not_taken:
+    return "“{0}” was not taken in, and nothing of it was kept: {1}. Fetch it once more, or ask "
+           "whoever made it to pack the studio again.";
+  case Say::pack_not_read: return "this browser could not do it: {0}";
+  case Say::pack_wrong_sum: return "its bytes are not those that were packed";
+  case Say::pack_ends_early: return "it ends too early";
+  case Say::version_waits: return "A new version of this page is here.";
+  case Say::version_take: return "Change to it now";
+  case Say::version_after_batch:
+    return "It can be had once no batch is open: nothing changes in the middle of one.";
+  case Say::pad_this_tablet: return "this tablet";
+  case Say::pad_sound_on: return "sound, on";
+  case Say::pad_sound_off: return "sound, off";
+  case Say::pad_by_night: return "darker, for the night";
+  case Say::pad_by_day: return "lighter, for the day";
+  case Say::pad_page_back: return "page back";
+  case Say::pad_page_on: return "next page";
+  case Say::pad_clear: return "empty the search";
+  case Say::pad_erase: return "erase the last digit";
+  case Say::pad_pan: return "pan {0}";
   }
   return "";
 }

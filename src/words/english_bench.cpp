@@ -50,6 +50,18 @@ std::string_view english(BenchSay id) {
   case Say::jar_needs_g: return "How many grams are in the jar? Without them it cannot be counted.";
   case Say::usual_currency: return "€";
   case Say::jar_needs_currency: return "In which currency is the price? Any word will do.";
+  case Say::making_no_recipe:
+    return "There is no binder on the shelf to go by: write its card first.";
+  case Say::making_nameless: return "Binder";
+  case Say::making_jar: return "jar {0}";
+  case Say::making_no_spoon: return "There is no spoon on the shelf: weigh the gum.";
+  case Say::making_gum_first: return "First the gum goes into the water.";
+  case Say::making_step_twice: return "That step has begun already. A slip is taken back below.";
+  case Say::making_not_in_jar: return "It is not in its jar yet.";
+  case Say::strength_weigh_first: return "Weigh it first: nobody knows how much there is.";
+  case Say::strength_as_it_is: return "It is as strong as that already.";
+  case Say::bottle_below_empty:
+    return "With binder in it, it weighs more than empty: {0} g. Is it a slip?";
   case Say::ships_gum_12: return "Gum 1:2";
   case Say::ships_gum_12_honey: return "Gum and honey";
   case Say::ships_gum_12_glycerin: return "Gum and glycerin";
@@ -69,10 +81,10 @@ std::string_view english(BenchSay id) {
   case Say::tab_slab: return "Slab";
   case Say::tab_pans: return "Pans";
   case Say::tab_book: return "Book";
-  case Say::fact_g_per_mL: return "g in 1 mL, no air in it";
+  case Say::fact_g_per_mL: return "density, g/mL";
   case Say::fact_unknown: return "not known";
-  case Say::fact_oil: return "g of oil that 100 g take";
-  case Say::fact_heap: return "g in 1 mL, loose powder";
+  case Say::fact_oil: return "oil absorption, g/100 g";
+  case Say::fact_heap: return "loose powder, g/mL";
   case Say::fact_gum: return "gum, g";
   case Say::fact_water: return "water, g";
   case Say::fact_honey: return "honey, g";
@@ -96,7 +108,7 @@ std::string_view english(BenchSay id) {
   case Say::shelf_dropper: return "droppers";
   case Say::shelf_spoon: return "spoons";
   case Say::shelf_pan: return "pans";
-  case Say::shelf_glass: return "slab, muller";
+  case Say::shelf_glass: return "slab and muller";
   case Say::shelf_recipe: return "recipes";
   }
   return "";

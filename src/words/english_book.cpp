@@ -13,7 +13,6 @@ std::string_view english(BookSay id) {
   case Say::book_damage: return "1 place in the files could not be read: “slabside check” names it";
   case Say::book_take_up: return "take up again";
   case Say::book_dried_off: return "{0} mL of water dried off";
-  case Say::book_in_spoons: return "{0} (about {1})";
   case Say::book_ratio: return "g binder to 10 g";
   case Say::book_flow: return "flow {0}";
   case Say::book_minutes: return "{0} min";

@@ -12,6 +12,9 @@ slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [-
                                  (1280x800), and in mm as it is on the real display;
                                  --as-studio takes the folder for the studio although another
                                  one, or a disk that is not in now, was there before
+slabside FILE [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
+                                 the window, on a packed studio: it is unpacked beside ~/Slabside,
+                                 the first time that it is opened
 slabside picture today|shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
                  [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
                  [--night] [--language english|pseudo]
@@ -40,8 +43,8 @@ slabside bring FILE.csv [--take] [--studio DIR] [--column C=ROLE[:UNIT] ...] [--
                                  cards for pigments that the shelf has not
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
-                                 and the next two are printed; no file is written over. All three
-                                 leave out the amounts of recipes marked as mine, but for
+                                 and the next two go to standard output; no file is overwritten.
+                                 All three leave out the amounts of recipes marked as mine, but for
                                  --with-recipes
 slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
                 [--out FILE.html|FILE.svg]
@@ -55,9 +58,9 @@ slabside mend  [--studio DIR] --out NEWDIR
                                  a repaired copy of a studio, and what could not be had back;
                                  the studio stays as it is. Exit status 0 the copy says all that
                                  the studio did, 1 something is lost, or is wrong in the copy too
-slabside pack  [--studio DIR] --out FILE.zip
-                                 sessions and photos as one file, to be carried elsewhere
-slabside unpack FILE.zip --out NEWDIR
+slabside pack  [--studio DIR] --out FILE.slabside
+                                 sessions and photos as one file (a zip), to be carried elsewhere
+slabside unpack FILE.slabside --out NEWDIR
                                  a studio from such a file; nothing is ever written over
 slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
                                  keeps a JPEG or PNG with a batch
@@ -65,18 +68,20 @@ slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fau
                                  taps from a script, on the real bench, without a window;
                                  --watch shows them in one
 slabside help                    this
+slabside --version               which version this is, and of which session format
 
-Exit status: 0 done, 1 something is wrong, 2 the words make no sense.
+Exit status: 0 done, 1 something is wrong, 2 the command was not understood.
 
-A script has one thing to do in a line; # begins a line that says nothing.
+A script has one thing to do in a line; # begins a comment.
   at 2026-11-20T14:02:00+01:00   sets the clock       seed 7    the same ids each time
   display 218x136 [right]        in mm                session c41e08d5, device a83f
   tap PAD [x10] [every 1.5]      seconds, from press to press
-  type 12.5                      digits and “that's it” on the number pad
-  write name TEXT                into the field “name”, “search”, “note” or “batch_name”
+  type 12.5                      digits and “enter” on the number pad
+  write name TEXT                into a field: name, search, note, batch_name, card_name, card_lot,
+                                 made_on, keep_until, currency, jar_lot, bought_on
   wait 90 | wait 5m | wait 2h
   down PAD, slide, up            one touch by hand
-  stop                           end without a goodbye, as if killed
+  stop                           end at once, as if killed
 --report prints “saved N” when line N lies on the disk, and the window, which takes --report and
 --fault too, “ready”, “unsaved N” and “closed”; --pace 50 plays 50 times faster than
 life, without it as fast as it goes; --fallback is where lines go while the studio fails.
@@ -94,6 +99,19 @@ std::string_view english(CommandsSay id) {
     return "No pigment of the catalogue was felt here yet, so there is nothing to tell.";
   case Say::hear_nothing: return "Nothing was told to this studio, so nothing was changed.";
   case Say::hear_not_there: return "There is no file {0} that can be read.";
+  case Say::not_a_file: return "“{0}” is a folder, and a file is wanted.";
+  case Say::not_a_plain_file: return "“{0}” is no plain file, but a pipe or a device.";
+  case Say::not_a_studio:
+    return "“{0}” is no studio: other things lie in it, and no folder “sessions”. Name the folder "
+           "that "
+           "holds one.";
+  case Say::hear_refused: return "“{0}” was not heard. {1}";
+  case Say::hear_floored:
+    return "How much a binder's strength matters is told as if it were certain (an sd of {0}); it "
+           "is taken as {1}.";
+  case Say::hear_not_believed:
+    return "The feel notes of this studio speak against it: it is kept, and not believed as long "
+           "as they do.";
   case Say::hear_done: return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
   case Say::hear_forgotten: return "What was told counts no more.";
   case Say::bring_not_there: return "There is no file {0} that can be read.";
@@ -187,13 +205,17 @@ std::string_view english(CommandsSay id) {
   case Say::script_no_such_line: return "“{0}” is nothing a script can say.";
   case Say::script_no_such_pad: return "There is no pad “{0}”.";
   case Say::script_pad_not_there: return "The pad “{0}” is not there now. There are: {1}.";
-  case Say::script_number_range: return "{0} is not between {1} and {2}.";
+  case Say::script_number_range: return "{0} is not between {1} and {2}{3}.";
   case Say::script_display:
     return "A display looks like 218x136 (mm, 50 to 1000 each), then left or right.";
   case Say::script_id: return "“{0}” is no id: {1} digits, 0 to 9 and a to f.";
+  case Say::script_refused: return "{0} does not go in: {1}";
+  case Say::script_nothing_down:
+    return "No finger is down: “down PAD” comes before “slide” and “up”.";
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
   case Say::script_write:
-    return "There are four fields to write in: name, search, note and batch_name.";
+    return "Fields to write in are name, search, note, batch_name; on a card card_name, card_lot, "
+           "made_on, keep_until; of a jar currency, jar_lot, bought_on.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::script_twice:
     return "Session {0} is in this studio already: the script was played here before. Play it into "
@@ -264,11 +286,14 @@ std::string_view english(CommandsSay id) {
   case Say::mend_summary: return "{1} in “{0}”, {2}";
   case Say::pack_done: return "packed as {0}: {1}, {2} bytes";
   case Say::unpack_done: return "unpacked as {0}: {1}, {2} bytes";
+  case Say::pack_opened:
+    return "opened in “{0}”, where all that is tapped now is kept; the file stays as it is";
   case Say::pack_left_out: return "left out: {0}: no session and no photo";
   case Say::pack_fallback:
     return "not in it: what was saved in “{0}” while the studio failed. Start Slabside on it once, "
            "and pack again.";
   case Say::help: return help_text;
+  case Say::version: return "Slabside {0}\nsession format {1}\n";
   case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
   case Say::table_kept_back:
     return "{0} goes by a recipe marked as its maker’s own: add --with-recipes to hand it on.";

@@ -25,6 +25,9 @@ std::string_view english(PaintSay id) {
   case Say::bottle_contradicts:
     return "By the count {0} g came out of the bottle, by this weight {1} g: is it a slip?";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
+  case Say::more_water_than_there_is:
+    return "{0} g of water cannot have left it: there were {1} g. Weigh again, and the empty "
+           "bottle.";
   case Say::not_a_share: return "A share lies between 0 and 1: {0} does not.";
   case Say::recipe_honey:
     return "Honey {0} g to gum {1} g: at most {2} times the gum. Change one of the two.";
@@ -37,7 +40,7 @@ std::string_view english(PaintSay id) {
   case Say::nothing_to_dry: return "Nothing is here that could dry.";
   case Say::volume_too_small: return "{0} mL cannot hold {1} g of water.";
   case Say::time_below_zero: return "A time cannot be below zero: {0} s.";
-  case Say::time_too_long: return "Nobody waits that long.";
+  case Say::time_too_long: return "That is more than 300 years: enter a shorter time.";
   case Say::nothing_lost: return "A weighing teaches only where water has left.";
   case Say::nothing_there: return "There is no paint there.";
   case Say::not_only_water: return "Paint is as it was only if nothing but water went in since.";
@@ -87,6 +90,8 @@ std::string_view english(PaintSay id) {
   case Say::told_too_large: return "What another studio told has at most {0} bytes; this is more.";
   case Say::told_not_json:
     return "This is not what another studio tells: it cannot be read at all.";
+  case Say::told_field_twice:
+    return "What the other studio tells has “{0}” twice, and nobody can know which is meant.";
   case Say::told_format: return "This is a file, but not what another studio tells.";
   case Say::told_version:
     return "What the other studio tells is of version {0}: this program reads version 1.";

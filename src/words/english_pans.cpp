@@ -31,9 +31,15 @@ std::string_view english(PansSay id) {
   case Say::pans_from_room: return "from the room: a weighed pan knows better";
   case Say::pans_from_guess: return "from a guessed room: read it, or weigh a pan";
   case Say::pans_from_scale: return "from what the scale said";
-  case Say::pans_weigh_again: return "weighed once: weigh it again in some hours";
+  case Say::pans_weigh_again: return "weighed once: weigh pan {0} again from about {1}";
+  case Say::pans_weigh_now: return "weighed once: weigh pan {0} again now";
   case Say::pans_ask: return "what became of it?";
-  case Say::pans_will_fill: return "{0} to {1} % full when dry";
+  case Say::pans_fill_quarter: return "about a quarter full when dry";
+  case Say::pans_fill_third: return "about a third full when dry";
+  case Say::pans_fill_half: return "about half full when dry";
+  case Say::pans_fill_two_thirds: return "about two thirds full when dry";
+  case Say::pans_fill_three_quarters: return "about three quarters full when dry";
+  case Say::pans_fill_full: return "about full when dry";
   case Say::pans_weighings: return "weighed {0} times";
   case Say::pans_drying: return "drying";
   case Say::pans_still_drying: return "still drying";

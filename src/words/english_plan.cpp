@@ -16,10 +16,10 @@ std::string_view english(PlanSay id) {
     return "Always: wipe wet, no food tools, away from children; the supplier’s data sheet comes "
            "first.";
   case Say::plan_nothing_found: return "No pigment of that name. Under Shelf a new card makes one.";
-  case Say::want_pigment: return "g of pigment";
-  case Say::want_pans: return "pans";
-  case Say::want_wet: return "mL wet paint";
-  case Say::want_dried: return "g dried paint";
+  case Say::want_pigment: return "in g of pigment";
+  case Say::want_pans: return "in pans";
+  case Say::want_wet: return "in mL of wet paint";
+  case Say::want_dried: return "in g of dried paint";
   case Say::plan_by_weight: return "by weight";
   case Say::plan_by_volume: return "by volume";
   case Say::plan_parts: return "{0} parts";
@@ -37,8 +37,9 @@ std::string_view english(PlanSay id) {
   case Say::plan_cautions_read: return "cautions read";
   case Say::plan_cautions_to_read: return "read the cautions";
   case Say::plan_how_much: return "Tap “{0}”, or begin and weigh it at the slab.";
+  case Say::plan_costs_pans: return "{0}, {1} a pan";
   case Say::plan_costs: return "It costs {0}.";
-  case Say::plan_costs_part: return "It costs {0}, without {1}: no price is known.";
+  case Say::plan_costs_part: return "It costs {0}; without {1}, whose price is not known.";
   case Say::plan_last_cracked: return "Last time it cracked";
   case Say::plan_last_sticky: return "Last time it stayed tacky";
   case Say::plan_last_rubs_off: return "Last time it rubbed off";

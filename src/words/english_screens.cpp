@@ -7,7 +7,7 @@ std::string_view english(ScreensSay id) {
   switch (id) {
   case Say::pad_another: return "another amount";
   case Say::pad_dot: return "test dot";
-  case Say::pad_leave_number: return "leave it";
+  case Say::pad_leave_number: return "cancel";
   case Say::sign_wont_wet: return "powder floats, dry inside";
   case Say::sign_gelling: return "stiffens when left alone";
   case Say::sign_gummy: return "pulls strings";
@@ -51,9 +51,8 @@ std::string_view english(ScreensSay id) {
   case Say::advice_from_to: return "{0} to {1}";
   case Say::advice_of_binder: return "{0} of binder";
   case Say::advice_of_water: return "{0} of water";
-  case Say::advice_and: return "{0} and {1}";
   case Say::advice_add: return "add {0}, then mull";
-  case Say::advice_add_rounds: return "add {0}, then mull: about {1} rounds like this";
+  case Say::advice_add_several: return "add {0}, then mull; it may take several rounds";
   case Say::advice_add_by_knife: return "add {0}, then work it in";
   case Say::advice_judge_by_knife: return "one more drop is a risk: work it in, then judge";
   case Say::advice_mull_and_judge: return "one more drop is a risk: mull, then judge";
@@ -61,7 +60,11 @@ std::string_view english(ScreensSay id) {
   case Say::advice_work_in_sticky: return "work it in, then judge again";
   case Say::advice_mull: return "mull, then judge";
   case Say::advice_judge: return "work it in, then judge";
-  case Say::advice_work_in: return "work it in with the knife, then judge";
+  case Say::advice_work_in: return "work it in with the knife for {0} min, then judge";
+  case Say::advice_work_in_early:
+    return "too early to tell: work it in for {0} min more, then judge again";
+  case Say::advice_worked_in: return "worked in: say how it moves under the knife";
+  case Say::advice_worked_in_early: return "worked in: say again how it moves";
   case Say::advice_keep_mulling: return "it flows right: keep mulling, then make a test dot";
   case Say::advice_keep_mulling_for:
     return "it flows right: keep mulling, about {0} ({1} min), then make a test dot";
@@ -69,20 +72,22 @@ std::string_view english(ScreensSay id) {
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
   case Say::advice_there: return "you are there: leave it so";
-  case Say::advice_there_but_gum: return "it flows right and is smooth";
-  case Say::advice_judge_again: return "there is little liquid for that: mull, then judge again";
+  case Say::advice_right_but_gum:
+    return "it flows right, but gum is short: let it dry as you mull, then add binder";
+  case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
   case Say::advice_let_dry: return "spread it out to dry for hours";
   case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
   case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";
   case Say::advice_pigment: return "{0} g {1}";
   case Say::advice_give_back: return "give back {0} ({1} mL), let it soak ten minutes, then mull";
+  case Say::advice_soak: return "let it soak for {0} min, then mull";
   case Say::advice_gathered: return "gathered: off the slab";
   case Say::gum_too_little: return "gum is short: binder, not water";
-  case Say::gum_short: return "gum is short: let some water dry off, then add binder";
   case Say::gum_no_pigment: return "gum is short: no more pigment";
-  case Say::gum_enough: return "binder or water, both will do";
   case Say::gum_too_much: return "water only: gum enough";
+  case Say::hard_softener: return "gum alone may dry brittle and re-wet badly: {0} of {1} is usual";
+  case Say::hard_no_softener: return "gum alone may dry brittle and re-wet badly: some honey is usual";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay tacky";
   case Say::sweet_too_much: return "honey and glycerin: it will likely stay tacky";
   case Say::by_guessed_room: return "{0} (the room is a guess)";
@@ -140,6 +145,7 @@ std::string_view english(ScreensSay id) {
   case Say::card_made_on: return "made on (date)";
   case Say::card_keep_until: return "keep until";
   case Say::money: return "{0} {1}";
+  case Say::money_in_words: return "{1} {0}";
   case Say::card_bought_on: return "bought on (date)";
   case Say::card_jar_lot: return "its lot";
   case Say::card_currency: return "currency";

@@ -26,6 +26,12 @@ std::string_view english(SessionSay id) {
   case Say::line_without_check: return "the check value at the end is missing";
   case Say::line_blank: return "an empty line, which says nothing: “mend” makes a copy without it";
   case Say::line_not_joined: return "the line that belongs before this one is not there";
+  case Say::line_doubled:
+    return "line {0} once more, to the last byte: it counts once, and “mend” makes a copy without "
+           "the second";
+  case Say::line_moved:
+    return "it belongs behind line {0}: lines were moved, or others put between them. It counts, "
+           "and “mend” makes a copy in the right order";
   case Say::line_number_twice: return "another line bears the number {0} already: that one counts";
   case Say::line_torn: return "the last entry was not finished";
   case Say::line_no_beginning:
@@ -38,19 +44,25 @@ std::string_view english(SessionSay id) {
            "they "
            "are not counted";
   case Say::line_behind_left:
-    return "the session had said goodbye, and nothing of it comes after that: the lines from here "
-           "on were put there by another program. They count; look whether they are yours";
+    return "the session was closed before this, so another program put the lines from here on "
+           "there. They count; look whether they are yours";
   case Say::line_back_in_time:
     return "by its own clock it was {0} s before the line that stands before it, and that clock "
            "never goes back: amounts count, times around it are not sure";
   case Say::text_not_utf8: return "That text is not readable (not UTF-8): please type it again.";
   case Say::file_without_beginning: return "the file does not start with “began”";
+  case Say::file_empty:
+    return "nothing stands in it, not even the first line: the power went as it was begun, or it "
+           "was emptied";
+  case Say::file_has_bom:
+    return "some program has put a byte order mark before the first line: all lines count, and "
+           "“mend” makes a copy without it";
   case Say::file_of_other_format: return "this is not a session file of ours";
   case Say::file_of_two_sessions:
     return "session {0} begins here inside another, and is not read. Put it into a file of its own";
   case Say::file_of_future_version:
     return "written by a newer Slabside (format {0}): shown without totals";
-  case Say::file_not_ended: return "the program was stopped before it could say goodbye";
+  case Say::file_not_ended: return "the program stopped without closing this session";
   case Say::card_not_laid_out: return "no session says what “{0}” is";
   case Say::card_is_a_tool: return "“{0}” is a tool, not a material: correct what was added.";
   case Say::feel_wont_move: return "won’t move";
@@ -72,6 +84,11 @@ std::string_view english(SessionSay id) {
   case Say::stage_resting: return "resting";
   case Say::stage_pass: return "pass {0}";
   case Say::amount_drop: return "1 drop";
+  case Say::pvc_number: return "{0} ± {1} %";
+  case Say::pvc_words: return "{0} of the dry paint is pigment, by volume (PVC)";
+  case Say::pvc_caption: return "of the dry paint is pigment (PVC)";
+  case Say::amount_and: return "{0} and {1}";
+  case Say::amount_about: return "{0} (about {1})";
   case Say::amount_drops: return "{0} drops";
   case Say::amount_spoons: return "{0} tsp";
   case Say::amount_none: return "none";

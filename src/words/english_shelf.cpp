@@ -32,7 +32,7 @@ std::string_view english(ShelfSay id) {
   case Say::glass_slab: return "slab";
   case Say::glass_muller: return "muller";
   case Say::size_mL: return "{0} mL";
-  case Say::card_ships: return "As it ships: marked guesses, until you replace them.";
+  case Say::card_ships: return "Starting values: replace them with your own.";
   case Say::card_confidence_low: return "Confidence low.";
   case Say::card_confidence_medium: return "Confidence fair.";
   case Say::card_confidence_high: return "Confidence good.";
@@ -66,6 +66,8 @@ std::string_view english(ShelfSay id) {
   case Say::card_make: return "make a paint";
   case Say::card_change: return "change the card";
   case Say::card_jars: return "jars";
+  case Say::card_make_binder: return "make it";
+  case Say::card_strength: return "weigh, thin";
   case Say::card_tick: return "this is mine";
   case Say::card_colour: return "colour";
   case Say::card_to: return "back to the card";

@@ -38,6 +38,10 @@ std::string_view english(StudioSay id) {
            "are the most. Save it again, not progressive, or smaller.";
   case Say::photo_not_decoded:
     return "The photo is damaged, or of a rare kind: it cannot be shown.";
+  case Say::photo_for_printing:
+    return "The photo is in printing colours (CMYK): save it as an ordinary JPEG (RGB) first.";
+  case Say::photo_bad_profile:
+    return "The photo names a colour profile that cannot be read: save it again with sRGB.";
   case Say::photo_missing: return "{0}: this photo of batch {1} is not there";
   case Say::photo_changed: return "{0}: this photo of batch {1} is not as it was: its bytes differ";
   case Say::folder_there:

@@ -26,6 +26,7 @@ enum class PaintSay {
   weighing_contradicts,
   bottle_contradicts, // g: 0 by the count, 1 by its weight
   strength_out_of_reach,
+  more_water_than_there_is, // g: 0 said to be gone, 1 there
   not_a_share,
   recipe_honey,
   recipe_glycerin,
@@ -124,6 +125,7 @@ enum class PaintSay {
   care_no_draught,
   // amounts
   amount_grams,
+  told_field_twice, // 0: field
 };
 
 constexpr Table table_of(PaintSay) { return Table::paint; }

@@ -39,6 +39,7 @@ enum class PlanSay {
   plan_cautions_to_read,
   plan_how_much,
   plan_costs,      // 0: money
+  plan_costs_pans, // 0: money; 1: of a pan
   plan_costs_part, // 0: money; 1: names
   plan_last_cracked,
   plan_last_sticky,

@@ -6,6 +6,7 @@
 #include "words/commands_says.hpp"
 #include "words/error.hpp"
 #include "words/language_says.hpp"
+#include "words/making_says.hpp"
 #include "words/notes_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/pans_says.hpp"
@@ -62,6 +63,7 @@ std::string_view pattern(Sentence sentence) {
   case Table::screens: return english(static_cast<ScreensSay>(sentence.row));
   case Table::today: return english(static_cast<TodaySay>(sentence.row));
   case Table::shelf: return english(static_cast<ShelfSay>(sentence.row));
+  case Table::making: return english(static_cast<MakingSay>(sentence.row));
   case Table::plan: return english(static_cast<PlanSay>(sentence.row));
   case Table::slab: return english(static_cast<SlabSay>(sentence.row));
   case Table::pans: return english(static_cast<PansSay>(sentence.row));

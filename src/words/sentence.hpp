@@ -17,6 +17,7 @@ enum class Table {
   screens,
   today,
   shelf,
+  making,
   plan,
   slab,
   pans,

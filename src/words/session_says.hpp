@@ -67,6 +67,11 @@ enum class SessionSay {
   // amounts
   amount_drop,
   amount_drops,
+  pvc_number,
+  pvc_words,
+  pvc_caption,
+  amount_and,
+  amount_about, // 0: as counted, 1: in spoons
   amount_spoons,
   amount_none,
   amount_weighed,
@@ -143,6 +148,11 @@ enum class SessionSay {
   // what is handed on
   sheet_pan, // 0: number, 1: verdict
   batch_of_newer_format,
+  // more of a session file
+  line_doubled, // 0: line of the file that is the same
+  line_moved,   // 0: line of the file that it follows from
+  file_empty,
+  file_has_bom,
 };
 
 constexpr Table table_of(SessionSay) { return Table::session; }

@@ -65,6 +65,8 @@ enum class ShelfSay {
   card_make,
   card_change,
   card_jars,
+  card_make_binder,
+  card_strength,
   card_tick,
   card_colour,
   card_to,

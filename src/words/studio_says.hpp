@@ -35,6 +35,8 @@ enum class StudioSay {
   photo_too_large_in_scans, // 0: width, 1: height, 2: most, in millions
   photo_too_large,          // 0: wide, 1: high, 2: megapixels at most
   photo_not_decoded,
+  photo_for_printing,
+  photo_bad_profile,
   photo_missing, // 0: file, 1: batch
   photo_changed, // as photo_missing
   // a studio mended, packed and unpacked

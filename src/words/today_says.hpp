@@ -11,6 +11,11 @@ enum class TodaySay {
   on_slab,
   in_jar,
   layer,
+  layer_late,
+  left_over,
+  left_over_hours,
+  left_over_days,
+  weigh_pan, // 0: its number, 1: since when
   verdict,
   verdict_one,
   use_within,
@@ -41,6 +46,10 @@ enum class TodaySay {
   bank_card_what,
   bank_card_takes,
   any_time,
+  a_day,
+  making_runs, // 0: step; 1: until when
+  making_next, // 0: step
+  making_done,
   hand_left,
   hand_left_what,
   hand_right,

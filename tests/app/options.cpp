@@ -53,6 +53,20 @@ TEST_CASE("the first wrong value is named, with its option") {
   CHECK(!window_options({"--out", "x.png"}).has_value());
 }
 
+TEST_CASE("a packed studio is a file that is there, and stands for --studio") {
+  const std::string here = SLABSIDE_ROOT "/README.md";
+  const auto o = window_options({here, "--night"});
+  REQUIRE(o.has_value());
+  CHECK(o->pack == here);
+  CHECK(!o->studio);
+  CHECK(window_options({"shwo"}).error() == words::Error{Say::no_such_file, {"shwo"}});
+  CHECK(window_options({SLABSIDE_ROOT}).error() ==
+        words::Error{Say::no_such_file, {SLABSIDE_ROOT}});
+  CHECK(window_options({here, "--studio", "x"}).error() ==
+        words::Error{Say::pack_or_studio, {here}});
+  CHECK(!window_options({here, here}).has_value());
+}
+
 TEST_CASE("a picture wants a screen and a file") {
   const auto o = picture_options({"slab", "--out", "x.png", "--batch", "7f3a91c2", "--at",
                                   "2026-11-25T15:32:00+01:00", "--taps", "more; bottle",

@@ -42,6 +42,7 @@ struct Slab {
     if (expected) take_strength(*expected, folded());
     return expected;
   }
+  double wanted() { return paint::mL_at_share(expected()->prediction, 0.5); }
   double middle() { return std::exp(expected()->band.middle); }
   Advice advice() { return bench::advise(folded(), expected(), of, known); }
 };

@@ -97,13 +97,50 @@ TEST_CASE("stiff before the powder is wetted out: work it in, and no stop") {
   s.w.put(batch, StageBegan{Stage::wetting_out});
   s.w.wait(37);
   const Advice before = s.advice();
+  CHECK(before.wait_min == 2);
+  CHECK_FALSE(before.too_early);
   s.w.put(batch, Felt{Feel::wont_move, By::knife});
   CHECK(s.advice().kind == Advice::work_in);
+  CHECK(s.advice().too_early); // one thing is said then: how long still
+  for (const int left : {1, 0}) {
+    s.w.wait(50);
+    s.w.put(batch, Noted{"still at it"});
+    CHECK(s.advice().wait_min == left);
+  }
   s.add("gum", 0.1);
   CHECK(s.advice().kind == before.kind);
   s.w.wait(120);
   s.w.put(batch, Felt{Feel::too_sticky, By::knife});
   CHECK(s.advice().kind != Advice::work_in);
+}
+
+TEST_CASE("the same word again at the same place moves nothing; at a wetter one it does") {
+  Slab s;
+  s.add("gum", 5);
+  s.mull(120);
+  s.feel(Feel::too_sticky);
+  const double once = s.wanted();
+  for (int i = 0; i < 3; ++i) {
+    s.mull(20);
+    s.feel(Feel::too_sticky);
+    CHECK(s.wanted() == doctest::Approx(once).epsilon(1e-4));
+  }
+  s.add("gum", 0.05); // nobody feels that
+  s.feel(Feel::too_sticky);
+  CHECK(s.wanted() == doctest::Approx(once).epsilon(1e-4));
+  s.add("gum", 1);
+  s.feel(Feel::too_sticky);
+  CHECK(s.wanted() > 1.03 * once);
+  Slab loose;
+  loose.add("gum", 8);
+  loose.feel(Feel::too_loose);
+  const double before = loose.wanted();
+  loose.add("gum", 0.5);
+  loose.feel(Feel::too_loose);
+  CHECK(loose.wanted() == doctest::Approx(before).epsilon(1e-4));
+  loose.mull(400);
+  loose.feel(Feel::too_loose);
+  CHECK(loose.wanted() < before);
 }
 
 TEST_CASE("right and too loose paint is not asked for more") {
@@ -297,7 +334,8 @@ TEST_CASE(
   CHECK(s.advice().kind == Advice::give_back);
   CHECK(s.advice().mL == doctest::Approx(dry.mL / 2).epsilon(0.01));
   s.add("water", dry.mL / 2);
-  CHECK(s.advice().kind != Advice::give_back);
+  CHECK(s.advice().kind == Advice::soak);
+  CHECK(s.advice().wait_min == 10);
   CHECK(s.flow() == doctest::Approx(before).epsilon(0.01));
 }
 

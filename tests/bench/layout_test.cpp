@@ -145,10 +145,23 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
       h.tap("page_on");
       check_pads(layout(h.b), mm, 12, 12);
     }
+    while (h.shows("page_back")) h.tap("page_back");
+    for (const char* const id : {"pb28", "pb29", "pw6", "py43"}) h.choose(id);
+    for (const char* const in : {"spoons", "g", "parts"}) {
+      h.tap(std::string("say_in ") + in);
+      check_pads(layout(h.b), mm, 12, 12);
+    }
     h.tap("weigh");
     check_pads(layout(h.b), mm, 12, 12);
     h.tap("leave");
-    while (h.shows("page_back")) h.tap("page_back");
+    h.tap("keep_recipe");
+    h.tap("pigment pb29");
+    h.tap("another_pigment");
+    check_pads(layout(h.b), mm, 12, 12);
+    h.tap("recipes");
+    check_pads(layout(h.b), mm, 12, 12);
+    h.tap("leave");
+    for (const char* const id : {"pb28", "pw6", "py43"}) h.choose(id);
     for (int i = 0; i < 20; ++i) {
       h.tap("plan");
       h.give(Text{{SharedPad::search, ""}, "PB28"});
@@ -162,6 +175,35 @@ TEST_CASE("clean-hands screens: at least 12 mm, apart and inside, on every page"
     CHECK(h.shows("page_on"));
     h.tap("batch " + h.b.batches.back());
     check_pads(layout(h.b), mm, 12, 12);
+  }
+}
+
+TEST_CASE("making binder, and a jar's strength: at least 12 mm, apart and inside") {
+  for (const Size mm : hands::displays()) {
+    CAPTURE(mm.w);
+    Hands h(Display{mm, Hand::left});
+    const auto check = [&] { check_pads(layout(h.b), mm, 12, 12); };
+    for (session::Card& card : h.b.shelf)
+      if (card.id == "gum_12") card.made_g = 120, card.made_on = "2026-11-20";
+    h.tap("shelf");
+    h.tap("kind_of binder");
+    h.tap("card gum_12");
+    check();
+    h.tap("strength");
+    check();
+    h.tap("weigh_bottle");
+    check();
+    h.type("100");
+    check();
+    h.tap("shelf");
+    for (int making = 0; making < 2; ++making) {
+      h.tap(making == 0 ? "card gum_12" : "card gum_12_honey");
+      h.tap("make_binder");
+      check();
+      h.tap("step gum");
+      check();
+      h.tap("shelf");
+    }
   }
 }
 
@@ -185,7 +227,7 @@ void on_all_pans(Hands& h, F check) {
   check();
   while (!h.shows("more_pans") && h.shows("new_pan")) h.tap("new_pan");
   check();
-  h.tap("more_pans"); // round to the first
+  while (!h.shows("pan 1")) h.tap("more_pans"); // round to the first
   h.tap("pan 1");
   h.tap("pour_g");
   check();

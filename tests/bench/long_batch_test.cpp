@@ -1,7 +1,9 @@
 // What is kept from tap to tap of the batch on the slab is what a look at all of it would give.
 #include "bench/book_index.hpp"
 #include "hands.hpp"
+#include "session/ranges.hpp"
 
+#include <cmath>
 #include <random>
 
 using namespace bench;
@@ -61,6 +63,39 @@ TEST_CASE("what the Book knows of the batch on the slab goes on with every tap")
     CAPTURE(i);
     if (i % 10 == 9) check_index(h);
   }
+}
+
+namespace {
+
+void check_expected(const Bench& b) {
+  const Expected& kept = b.expected;
+  const auto anew = session::expectation(b.learning.ranges, kept.question);
+  REQUIRE(anew.has_value() == kept.answer.has_value());
+  if (!anew) return;
+  const auto& weights = kept.answer->prediction.weights;
+  REQUIRE(weights.size() == anew->prediction.weights.size());
+  for (std::size_t i = 0; i < weights.size(); ++i)
+    REQUIRE(std::abs(weights[i] - anew->prediction.weights[i]) < 1e-9);
+}
+
+}
+
+TEST_CASE("what is expected of the paint goes on with every note, and drop, and undo") {
+  const std::vector<std::string> pads{"add gum_12", "add water",  "felt too_sticky", "felt right",
+                                      "add gum_12", "felt right", "felt too_loose",  "undo"};
+  Hands h;
+  h.begin();
+  std::mt19937 random(4);
+  std::size_t most = 0;
+  for (int i = 0; i < 200; ++i) {
+    h.pass_ms(1000 * static_cast<std::int64_t>(random() % 30));
+    tap_if_there(h, pads[random() % pads.size()]);
+    if (h.b.batch.empty()) h.begin();
+    CAPTURE(i);
+    check_expected(h.b);
+    most = std::max(most, h.b.expected.question.notes.size());
+  }
+  CHECK(most > 20);
 }
 
 TEST_CASE("undo goes back over the last tap that stands") {

@@ -78,6 +78,7 @@ TEST_CASE("what is asked for before a pass is no less than the pass dries off, a
 // between: how many passes it takes, and how far the paint is then from what it wants.
 namespace {
 struct Obeyed {
+  std::vector<int> soon = {}; // passes made, when it was not said that it may take several
   int passes = 0;
   Feel last = Feel::wont_move;
   double off = 0;
@@ -106,6 +107,7 @@ Obeyed obey(Slab& s, double wants) {
   for (int line = 0; line < 100 && end.last < Feel::right; ++line) {
     const Advice advice = s.advice();
     if (advice.kind == Advice::add_drops) {
+      if (!advice.several) end.soon.push_back(end.passes);
       s.add("gum", 1.1 * bench::advised_mL(advice, s.of));
     } else {
       REQUIRE(advice.kind == Advice::mull_and_judge);
@@ -132,6 +134,7 @@ TEST_CASE("whoever does what is said arrives, in rounds that anybody would make,
       MESSAGE(share << ": " << end.passes << " passes, off " << end.off);
       CHECK(end.last == Feel::right);
       CHECK(end.passes <= 9);
+      for (const int made : end.soon) CHECK(end.passes - made <= 3);
     }
 }
 

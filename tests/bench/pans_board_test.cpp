@@ -39,19 +39,23 @@ TEST_CASE("several batches at once: what waits first, two on a page, and what ea
   h.tap("pans");
   REQUIRE(shown(h).others.size() == 2);
   CHECK(shown(h).more_others == 1);
-  CHECK(shown(h).others[0].what == Other::layer_later);
-  CHECK(shown(h).others[0].hours > 4);
-  CHECK(shown(h).others[0].pans.size() == 1);
-  h.tap("more_batches");
-  REQUIRE(shown(h).others.size() == 1);
-  CHECK(shown(h).others[0].pad.arg == batches[2]);
+  CHECK(shown(h).others[0].pad.arg == batches[2]); // a jar waits now, a layer later
   CHECK(shown(h).others[0].what == Other::in_jar);
   CHECK(shown(h).others[0].mL > 5);
-  h.tap("more_batches"); // round
-  CHECK(shown(h).others.size() == 2);
+  CHECK(shown(h).others[1].pad.arg == batches[1]);
+  CHECK(shown(h).others[1].what == Other::layer_later);
+  CHECK(shown(h).others[1].hours > 4);
+  CHECK(shown(h).others[1].pans.size() == 1);
+  h.tap("more_batches");
+  REQUIRE(shown(h).others.size() == 1);
+  CHECK(shown(h).others[0].pad.arg == batches[0]);
+  CHECK(shown(h).others[0].what == Other::layer_later);
   h.wait(3 * day);
   CHECK(shown(h).others[0].what == Other::layer_now);
   CHECK(shown(h).others[0].layer == 2);
+  h.tap("more_batches"); // round
+  CHECK(shown(h).others.size() == 2);
+  h.tap("more_batches");
   h.tap("other_batch " + batches[0]);
   CHECK(shown(h).batch == batches[0]);
   CHECK(shown(h).others[0].pad.arg != batches[0]);

@@ -282,7 +282,7 @@ TEST_CASE("a card put away while it is planned leaves the plan, and its recipe n
   h.tap("shelf");
   h.b.shelf_page.search = "pw6";
   h.b.shelf_page.kind = ShelfKind::pigment;
-  for (const char* pad : {"card pw6", "put_away", "plan"}) h.tap(pad);
+  for (const char* pad : {"card pw6", "change", "put_away", "plan"}) h.tap(pad);
   CHECK(h.b.plan.blend.size() == 1);
   CHECK(recipe_followed(h.b).empty());
   CHECK(planned_of(h).pigments.size() == 1);

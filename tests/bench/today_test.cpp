@@ -104,7 +104,7 @@ TEST_CASE("a year of days: each thing is due from its day until it lapses, in or
     CHECK(in_order(all));
     const Due* verdict = of(all, "p", What::verdict);
     CHECK((verdict ? verdict->day : 0) == asked_on(d));
-    CHECK((of(all, "p", What::next_layer) != nullptr) == (d >= 2 && d < 30));
+    CHECK((of(all, "p", What::next_layer) != nullptr) == (d >= 2 && d < 60)); // as its verdicts
     CHECK((of(all, "j", What::in_jar) != nullptr) == (d < 30));
     CHECK((of(all, "s", What::on_slab) != nullptr) == (d < 50)); // by a clock set back it is there
     CHECK((of(all, "gum", What::use_up) != nullptr) == (d >= 186));
@@ -130,6 +130,72 @@ TEST_CASE("what was dealt with is not due: judged, discarded, poured, put away, 
   gum.made_g = 50;
   used.used_ug["gum"] = {{on_day(20005), 50'000'000}};
   CHECK(due(used, {gum}, {}, now, 0).empty());
+}
+
+TEST_CASE(
+    "what was left in the jar waits: until the next layer, or where no pan has room at once") {
+  BookEntry some = poured(first), full = poured(first);
+  some.left_mL = full.left_mL = 0.8;
+  full.layer_at.reset();
+  const BookIndex index = index_of({{"some", some}, {"full", full}});
+  for (int d = 0; d < 70; ++d) {
+    CAPTURE(d);
+    const auto all = due(index, {}, {}, first + d * day_ms + 1000, 0);
+    CHECK((of(all, "full", What::in_jar) != nullptr) == (d < 60));
+    CHECK((of(all, "some", What::in_jar) != nullptr) == (d < 2));
+    if (const Due* jar = of(all, "some", What::in_jar)) CHECK(jar->since == *some.layer_at);
+    CHECK((of(all, "some", What::next_layer) != nullptr) == (d >= 2 && d < 60));
+  }
+  some.left_mL = 0.05; // on the glass of an empty jar
+  CHECK(due(index_of({{"some", some}}), {}, {}, first + 1000, 0).empty());
+}
+
+TEST_CASE("a pan that was weighed once is to be weighed again, in its time, and after it no more") {
+  BookEntry entry = poured(first);
+  entry.layer_at.reset();
+  entry.weigh_again = WeighAgain{3, first + day_ms / 4, first + day_ms};
+  const BookIndex index = index_of({{"p", entry}});
+  for (int h = 0; h < 30; ++h) {
+    CAPTURE(h);
+    const auto all = due(index, {}, {}, first + h * day_ms / 24, 0);
+    const Due* weigh = of(all, "p", What::weigh_pan);
+    CHECK((weigh != nullptr) == (h >= 6 && h < 24));
+    if (weigh) CHECK(weigh->pan == 3);
+  }
+}
+
+TEST_CASE(
+    "0.8 mL left after pouring: the board says so, and leads to Pans; so does a weighed pan") {
+  Hands h;
+  gather(h);
+  const std::string id = h.b.batch;
+  h.tap("today");
+  h.tap("due jar " + id);
+  h.tap("new_pan");
+  h.tap("pan 1");
+  h.tap("weigh_pan");
+  h.type("5");
+  REQUIRE(to_pour_mL(*h.b.pans.folded) > least_left_mL);
+  h.tap("today");
+  REQUIRE(shown(h).waits.size() == 1);
+  CHECK(shown(h).waits[0].due.what == What::in_jar);
+  CHECK(shown(h).waits[0].left_mL > least_left_mL);
+  CHECK(shown(h).waits[0].due.since > h.wall); // when the next layer can go on
+  CHECK(view(h.b, h.now()).top_bar.due == 0);
+  h.wait(0.5 * day);
+  const auto waits = shown(h).waits;
+  const bool weighs = std::any_of(waits.begin(), waits.end(), [](const auto& wait) {
+    return wait.due.what == What::weigh_pan && wait.due.pan == 1;
+  });
+  CHECK(weighs);
+  h.tap("due weigh " + id);
+  CHECK(h.b.screen == Screen::pans);
+  CHECK(h.b.pans.pan == 1);
+  CHECK_FALSE(h.b.pans.judging);
+  h.tap("weigh_pan");
+  h.type("4.5");
+  h.tap("today");
+  CHECK_FALSE(h.shows("due weigh " + id));
 }
 
 TEST_CASE("lines from the future are not due before their day") {
@@ -228,7 +294,7 @@ TEST_CASE("the first day: everything on the board leads somewhere, and nothing i
   CHECK(shown(h).first_day);
   const std::vector<std::pair<const char*, Screen>> ways{{"new_paint", Screen::plan},
                                                          {"have", Screen::shelf},
-                                                         {"my_binder", Screen::shelf},
+                                                         {"my_binder", Screen::binder},
                                                          {"bank_card", Screen::tablet}};
   for (const auto& [pad, screen] : ways) {
     h.tap(pad);
@@ -276,6 +342,7 @@ TEST_CASE("a card that runs low leads to itself, and away when it is put away") 
   CHECK(h.b.screen == Screen::shelf);
   REQUIRE(h.b.shelf_page.card);
   CHECK(h.b.shelf_page.card->id == "pb28");
+  h.tap("change");
   h.tap("put_away");
   h.tap("today");
   CHECK_FALSE(h.shows("due low pb28"));

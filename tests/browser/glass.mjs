@@ -35,6 +35,7 @@ export async function until(ask, otherwise) {
 
 const kinds = {
   '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml',
+  '.png': 'image/png',
   '.wasm': 'application/wasm', '.data': 'application/octet-stream',
   '.webmanifest': 'application/manifest+json',
 };
@@ -123,6 +124,30 @@ export class Glass {
   rest() {
     return until(() => this.page.evaluate(() => window.slabsideIsAtRest()),
                  () => 'the page does not come to rest');
+  }
+
+  // As voice, a switch or a reader of screens finds it: by what it is and what it is called.
+  button(name) { return this.page.getByRole('button', {name, exact: true}); }
+  // No pointer comes with it.
+  async press(name, button = this.button(name)) {
+    await patiently(button.evaluate((element) => element.click()), `no button “${name}” is there`);
+    await this.rest();
+  }
+  pads() {
+    return this.page.evaluate(() => [...document.querySelectorAll('#pads button')].map((button) => ({
+      id: button.dataset.pad, name: button.ariaLabel, current: button.ariaCurrent, pressed: button.ariaPressed})));
+  }
+  name_of(pad) {
+    return until(async () => (await this.pads()).find(({id}) => id === pad)?.name, () => `no pad “${pad}” is there`);
+  }
+  async press_pad(pad) {
+    const name = await this.name_of(pad); // two pads may be called the same
+    await this.press(name, this.button(name).and(this.page.locator(`[data-pad="${pad}"]`)));
+  }
+  text(selector) { return this.page.evaluate((where) => document.querySelector(where).textContent, selector); }
+  said_at(selector, enough) {
+    return until(async () => { const words = await this.text(selector); return enough(words) && words; },
+                 () => `${selector} does not say it`);
   }
 
   // All fingers that are down, each [x, y] by its number.

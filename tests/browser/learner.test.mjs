@@ -6,7 +6,7 @@ import {folder} from './hand.mjs';
 
 // As the program's own library calls it.
 const ask = (problem) => new Promise((resolve) => {
-  const worker = new Worker('learner.js');
+  const worker = new Worker(Module.locateFile('learner.js'));
   worker.onmessage = (event) => {
     if (!event.data.finalResponse) return;
     resolve(new TextDecoder().decode(event.data.data));

@@ -81,3 +81,37 @@ export function full_disk({from, to}) {
 export function no_store() {
   Object.defineProperty(window, 'indexedDB', {get: () => undefined});
 }
+
+// Packs that are handed to somebody or saved come here instead: each a file.
+export function catch_packs({shares}) {
+  const packs = window.slabsidePacks = [];
+  const blobs = new Map(), click = HTMLAnchorElement.prototype.click;
+  URL.createObjectURL = (blob) => {
+    const place = `blob:${blobs.size}`;
+    blobs.set(place, blob);
+    return place;
+  };
+  URL.revokeObjectURL = () => {};
+  HTMLAnchorElement.prototype.click = function () {
+    const blob = blobs.get(this.getAttribute('href'));
+    if (!blob) return click.call(this);
+    packs.push(new File([blob], this.download));
+  };
+  if (!shares) return;
+  navigator.canShare = ({files}) => files.length === 1;
+  navigator.share = async ({files}) => { packs.push(files[0]); };
+}
+
+// The program breaks down the next time it is called, once somebody asks for that.
+export function trap_on_demand() {
+  const start = WebAssembly.instantiateStreaming;
+  WebAssembly.instantiateStreaming = async (...words) => {
+    const {instance, module} = await start.apply(WebAssembly, words);
+    const hear = instance.exports.slabside_hear;
+    const exports = {...instance.exports, slabside_hear: () => {
+      if (window.slabsideTraps) throw new WebAssembly.RuntimeError('unreachable');
+      return hear();
+    }};
+    return {instance: {exports}, module};
+  };
+}

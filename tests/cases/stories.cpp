@@ -100,7 +100,7 @@ Story told(const fs::path& folder) {
 
 std::string said(const Told& t) {
   std::string out = screens::advice_words(t.advice);
-  if (t.advice.gum) out += "; " + screens::gum_words(t.advice);
+  if (const std::string gum = screens::gum_words(t.advice); !gum.empty()) out += "; " + gum;
   if (t.advice.sticky) out += "; " + screens::sticky_words(*t.advice.sticky);
   return out;
 }

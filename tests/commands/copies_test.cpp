@@ -1,6 +1,7 @@
 // mend, pack and unpack, as somebody types them.
 #include "commands/check.hpp"
 #include "commands/copies.hpp"
+#include "commands/open_pack.hpp"
 #include "commands/show.hpp"
 #include "commands/tool.hpp"
 #include "studio/mend.hpp"
@@ -51,6 +52,48 @@ TEST_CASE("a studio packed, carried and unpacked is checked and shown as before"
   CHECK(run({"check", s.out}).out == run({"check", s.name}).out);
   CHECK(run({"check", s.out}).status == 0);
   CHECK(shown(s.out).out == shown(s.name).out);
+}
+
+TEST_CASE("a pack opened by hand is unpacked once, and found again with what was done since") {
+  const Played s;
+  REQUIRE(s.packed().status == 0);
+  const std::string whole = rig::bytes_of(s.pack);
+  std::ostringstream out;
+  const auto first = commands::open_pack(s.pack, s.path, out);
+  REQUIRE(first.has_value());
+  CHECK(first->parent_path() == s.path);
+  CHECK(first->filename().string().find("Slabside-p-") == 0);
+  CHECK(has(out.str(), first->string()));
+  CHECK(shown(first->string()).out == shown(s.name).out);
+
+  rig::put(*first / "sessions" / "later.jsonl", "");
+  const auto again = commands::open_pack(s.pack, s.path, out);
+  REQUIRE(again.has_value());
+  CHECK(*again == *first);
+  CHECK(std::filesystem::exists(*again / "sessions" / "later.jsonl"));
+  CHECK(rig::bytes_of(s.pack) == whole);
+
+  // Another one of that name is another studio.
+  const char* more = "seed 8\ntap pigment pb29\ntap weigh\ntype 10\ntap begin\n";
+  REQUIRE(s.play(more).status == 0);
+  std::filesystem::remove(s.pack);
+  REQUIRE(s.packed().status == 0);
+  const auto other = commands::open_pack(s.pack, s.path, out);
+  REQUIRE(other.has_value());
+  CHECK(*other != *first);
+}
+
+TEST_CASE("what is no pack is not opened, and leaves nothing") {
+  const Studio s;
+  rig::put(s.path / "p.slabside", "no zip");
+  const auto before = std::distance(std::filesystem::directory_iterator(s.path), {});
+  std::ostringstream out;
+  const auto opened = commands::open_pack(s.path / "p.slabside", s.path, out);
+  REQUIRE(!opened.has_value());
+  CHECK(has(words::message(opened.error()), "p.slabside"));
+  CHECK(out.str() == "");
+  CHECK(std::distance(std::filesystem::directory_iterator(s.path), {}) == before);
+  CHECK(!commands::open_pack(s.path / "none.slabside", s.path, out).has_value());
 }
 
 TEST_CASE("other programs read the pack: Python's zipfile, unzip and bsdtar") {

@@ -101,6 +101,71 @@ TEST_CASE("line ends that some program changed are named once, and mended") {
   CHECK(rig::bytes_of(rig::Path(out) / "sessions" / "a.jsonl") == whole());
 }
 
+TEST_CASE("a byte order mark before the first line is named, costs nothing, and is mended") {
+  const Studio s;
+  rig::put(s.sessions / "a.jsonl", "\xEF\xBB\xBF" + whole());
+  const Ran check = run({"check", s.name});
+  CHECK(check.status == 1);
+  CHECK(has(check.out, "1 file, 3 lines: 1 damaged place, 0 notes"));
+  CHECK(has(check.out, "a.jsonl: line 1, byte 0: some program has put a byte order mark"));
+  const std::string out = (s.path / "new").string();
+  CHECK(run({"mend", "--studio", s.name, "--out", out}).status == 0);
+  CHECK(rig::bytes_of(rig::Path(out) / "sessions" / "a.jsonl") == whole());
+}
+
+TEST_CASE("a folder that is no studio is said to be none, an empty one is empty") {
+  const rig::Folder folder;
+  const std::string name = folder.path.string(), out = (folder.path / "out").string();
+  CHECK(run({"list", "--studio", name, "--fallback", ""}).status == 0);
+  rig::put(folder.path / "letter.txt", "Dear");
+  for (const std::vector<std::string>& words :
+       std::vector<std::vector<std::string>>{{"list", "--studio", name},
+                                             {"show", "last", "--studio", name},
+                                             {"range", "--studio", name},
+                                             {"table", "--studio", name},
+                                             {"check", name},
+                                             {"mend", "--studio", name, "--out", out},
+                                             {"pack", "--studio", name, "--out", out}}) {
+    auto all = words;
+    all.insert(all.end(), {"--fallback", ""});
+    const Ran ran = run(all);
+    CAPTURE(words.front());
+    CHECK(ran.status == (words.front() == "check" || words.front() == "mend" ? 2 : 1));
+    CHECK(has(ran.err, "is no studio"));
+  }
+  CHECK_FALSE(std::filesystem::exists(out));
+}
+
+TEST_CASE("an option that names nothing is refused, and nothing is made") {
+  const Studio s;
+  for (const char* option : {"--studio", "--studio="}) {
+    std::vector<std::string> words{"play", s.script(small_batch), option};
+    if (option == std::string("--studio")) words.push_back("");
+    const Ran ran = run(words);
+    CHECK(ran.status == 2);
+    CHECK(has(ran.err, "--studio wants something behind it"));
+  }
+  CHECK_FALSE(std::filesystem::exists("sessions"));
+}
+
+TEST_CASE("what is no file is said to be what it is") {
+  const Studio s;
+  REQUIRE(::mkfifo((s.path / "pipe").c_str(), 0600) == 0);
+  const std::string pipe = (s.path / "pipe").string(), none = (s.path / "none").string();
+  const auto said = [&](const std::vector<std::string>& words, const char* what) {
+    const Ran ran = run(words);
+    CHECK(ran.status == 1);
+    CHECK(has(ran.err, what));
+  };
+  for (const auto& [name, what] :
+       {std::pair{s.name, "is a folder"}, {pipe, "no plain file"}, {none, none.c_str()}}) {
+    said({"hear", name, "--studio", s.name, "--fallback", ""}, what);
+    said({"play", name, "--studio", s.name}, what);
+    said({"photo", name, "--batch", "last", "--of", "pan", "--studio", s.name, "--fallback", ""},
+         what);
+  }
+}
+
 TEST_CASE("a script played twice into one studio is refused, and nothing is written") {
   const Studio s;
   REQUIRE(s.play(small_batch).status == 0);

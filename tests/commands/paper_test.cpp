@@ -126,6 +126,22 @@ TEST_CASE("a table has a row for each addition, or for each material") {
   CHECK(has(totals.out, ",binder,"));
 }
 
+namespace {
+
+// What a page says: places of shapes are numbers too.
+std::string text_of(const std::string& page) {
+  std::string out;
+  bool inside = false;
+  for (const char c : page) {
+    if (c == '<') inside = true;
+    if (!inside) out += c;
+    if (c == '>') inside = false;
+  }
+  return out;
+}
+
+}
+
 TEST_CASE("of a recipe that is its maker's own no amount is handed on, unless asked for") {
   const Studio s;
   REQUIRE(s.play("at 2026-11-21T14:02:00+01:00\nseed 8\ntap pigment pb29\nwrite name Evening blue\n"
@@ -135,8 +151,8 @@ TEST_CASE("of a recipe that is its maker's own no amount is handed on, unless as
               .status == 0);
   const std::vector<std::string> sheet{"sheet", "--batch", "last"}, table{"table"},
       labels{"labels", "--batch", "last"};
-  CHECK(has(s.read(sheet).out, "12.3"));
-  CHECK(has(s.read(labels).out, "to 10 g"));
+  CHECK(has(text_of(s.read(sheet).out), "12.3"));
+  CHECK(has(text_of(s.read(labels).out), "to 10 g"));
   std::string id;
   for (const auto& file : std::filesystem::directory_iterator(s.path / "sessions")) {
     const std::string bytes = rig::bytes_of(file.path());
@@ -153,9 +169,10 @@ TEST_CASE("of a recipe that is its maker's own no amount is handed on, unless as
     const Ran kept = s.read(words);
     CHECK(kept.status == 0);
     CHECK(has(kept.out, "Ultramarine"));
-    CHECK_FALSE(has(kept.out, "12.3"));
-    CHECK_FALSE(has(kept.out, "6.7"));
-    CHECK_FALSE(has(kept.out, "to 10 g"));
+    const std::string text = text_of(kept.out);
+    CHECK_FALSE(has(text, "12.3"));
+    CHECK_FALSE(has(text, "6.7"));
+    CHECK_FALSE(has(text, "to 10 g"));
   }
   const Ran none = s.read(table);
   CHECK(none.status == 1);

@@ -119,6 +119,31 @@ TEST_CASE("a studio that fails for good and nowhere to go: said, with how much")
   CHECK(has(ran.err, "not saved"));
 }
 
+TEST_CASE("a number that does not go in stops the script at its line, with the reason") {
+  const Studio studio;
+  const Ran ran = studio.play("seed 7\ntap pigment pb29\ntap weigh\ntype 99999\ntap begin\n");
+  CHECK(ran.status == 1);
+  CHECK(has(ran.err, "Line 4: 99999 does not go in: "));
+  CHECK(has(ran.err, "5000"));
+}
+
+TEST_CASE("what the program tells the hand stands beside the line of the script") {
+  const Studio studio;
+  const Ran ran = studio.play("seed 7\ntap pigment pb29\ntap weigh\ntype 10\ntap begin\n"
+                              "tap felt right\n");
+  CHECK(ran.status == 0);
+  CHECK(has(ran.err, "Line 6: "));
+}
+
+TEST_CASE("a finger that is not down can neither slide nor go up") {
+  for (const char* line : {"up", "slide"}) {
+    const Studio studio;
+    const Ran ran = studio.play(std::string(small_batch) + line + "\n");
+    CHECK(ran.status == 1);
+    CHECK(has(ran.err, "Line 18: No finger is down"));
+  }
+}
+
 TEST_CASE("a studio that is not there is made") {
   const rig::Folder folder;
   Studio script;

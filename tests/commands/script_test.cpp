@@ -2,6 +2,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
 #include "commands/script.hpp"
 #include "commands/tool.hpp"
@@ -46,6 +47,10 @@ TEST_CASE("what a script can say") {
   CHECK(only<Written>("write search name").text == "name");
   CHECK(only<Written>("write note less water").field.kind == bench::BookPad::note_text);
   CHECK(only<Written>("write note less water").text == "less water");
+  CHECK(only<Written>("write card_name Pinch").field ==
+        bench::PadId{bench::ShelfPad::says, "name"});
+  CHECK(only<Written>("write bought_on 2026-10-01").field ==
+        bench::PadId{bench::ShelfPad::jar_says, "on"});
   CHECK(only<Shown>("display 136x218 right").display.upright());
   CHECK(only<Shown>("display 136x218 right").display.hand == bench::Hand::right);
   CHECK(only<Seed>("seed 4294967295").value == 4294967295u);
@@ -108,6 +113,13 @@ TEST_CASE("what a script cannot say is an error that names the line") {
     const std::string fault = fault_of("# first\n" + line + "\n");
     CHECK(tool::has(fault, "Line 2"));
   }
+}
+
+TEST_CASE("what is out of range is said with its unit; a byte order mark says nothing") {
+  CHECK(tool::has(fault_of("wait 10000001"), "between 0.00 and 10000000 s"));
+  CHECK(tool::has(fault_of("wait 5000h"), " h."));
+  CHECK(tool::has(fault_of("tap undo x0"), "100000 taps"));
+  CHECK(fault_of("\xEF\xBB\xBFseed 7\ntap undo\n") == "");
 }
 
 TEST_CASE("too much is too much") {

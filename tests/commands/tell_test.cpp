@@ -70,10 +70,31 @@ TEST_CASE("what cannot be heard is named, and nothing is kept") {
   const Ran bad = s.hear((s.friends.path / "bad").string());
   CHECK(bad.status == 1);
   CHECK(has(bad.err, "version 9"));
+  CHECK(has(bad.err, "bad” was not heard"));
   rig::put(s.friends.path / "large", std::string(100'000, 'x'));
   CHECK(has(s.hear((s.friends.path / "large").string()).err, "48000 bytes"));
   CHECK(s.hear((s.friends.path / "none").string()).status == 1);
   CHECK(s.hear(s.friends.name).status == 1); // a folder
   CHECK(run({"hear", "--studio", s.own.name}).status == 1);
   CHECK(s.own.files().empty());
+}
+
+TEST_CASE("a word that the studio's own notes speak against is kept, and said not to be believed") {
+  const Two s;
+  REQUIRE(s.tell().status == 0);
+  std::string evening = felt_batch();
+  for (const char* lines : {"tap add gum_12 x3\nwait 5\ntap felt right\n"})
+    for (int i = 0; i < 6; ++i) evening += lines;
+  REQUIRE(s.own.play(evening).status == 0);
+  CHECK_FALSE(has(s.hear(s.file).out, "speak against it"));
+  auto far = nlohmann::json::parse(rig::bytes_of(s.file));
+  far["ln_demands"][0] = -4.9;
+  far["strength"][1] = 0;
+  for (auto& hand : far["hand"]) hand[1] = 0.01;
+  far["covariance"][0][0] = 0.001;
+  rig::put(s.friends.path / "far", far.dump());
+  const Ran heard = s.hear((s.friends.path / "far").string());
+  CHECK(heard.status == 0);
+  CHECK(has(heard.out, "speak against it"));
+  CHECK(has(heard.out, "an sd of 0.000"));
 }

@@ -53,7 +53,9 @@ class Script:
     def batch(self, number, seconds):
         ends = self.seconds + seconds
         self.tap("plan")
-        self.tap("pigment " + self.random.choice(PIGMENTS))
+        pigment = self.random.choice(PIGMENTS)
+        self.lines.append(f"write search {pigment}")
+        self.tap("pigment " + pigment)
         self.lines.append(f"write name Batch {number}")
         self.tap("weigh")
         self.lines.append(f"type {self.random.randint(8, 20)}")

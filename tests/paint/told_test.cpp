@@ -107,6 +107,11 @@ TEST_CASE("a file that is wrong is refused by what is wrong with it") {
   CHECK(fault(std::string(100'000'000, ' ')) == Say::told_too_large);
   CHECK(fault(std::string(40'000, '[')) == Say::told_not_json);
   CHECK(fault("{}") == Say::told_format);
+  CHECK(fault(with("\"notes\"", "\"notes\":1,\"notes\"")) == Say::told_field_twice);
+  CHECK(fault(with("\"notes\"", "\"hm\":[{\"a\":1,\"b\":{},\"a\":2}],\"notes\"")) ==
+        Say::told_field_twice);
+  CHECK(fault(bytes_of(told()) + std::string(1, '\0')) == Say::told_not_json);
+  CHECK(fault(bytes_of(told()) + std::string(1, '\0') + "}") == Say::told_not_json);
   CHECK(fault(with("slabside-range", "slabside-session")) == Say::told_format);
   CHECK(fault(with("\"version\":1", "\"version\":2")) == Say::told_version);
   CHECK(fault(with("\"version\":1", "\"version\":\"1\"")) == Say::told_field);
@@ -155,6 +160,15 @@ TEST_CASE("a studio whose notes speak against what it was told goes by its notes
   CHECK_FALSE(heard.told);
   CHECK(heard.z == by_itself.z);
   CHECK(learn_told(own, variant(own, told()))->told);
+}
+
+TEST_CASE("nobody is believed to know for certain how much a binder's strength matters") {
+  ToldRange certain = told();
+  certain.strength.sd = 0;
+  CHECK(told_from(bytes_of(certain)));
+  CHECK(priors_told(certain).strength.sd == Approx(std::sqrt(2.0) * least_strength_sd));
+  certain.strength.sd = 0.5;
+  CHECK(priors_told(certain).strength.sd == Approx(std::sqrt(2.0) * 0.5));
 }
 
 TEST_CASE("what was told goes to the worker and back in bytes") {

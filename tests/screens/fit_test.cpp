@@ -36,7 +36,7 @@ bool holds(const Rect& outer, const Rect& r, double air) {
 Rect home_of(const bench::Layout& layout, const Rect& box) {
   if (const bench::Pad* pad = bench::pad_at(layout, box.centre())) return pad->box;
   for (const Rect& area : {layout.title, layout.clock, layout.top_bar, layout.main, layout.side,
-                           layout.lower, layout.more})
+                           layout.lower, layout.more, layout.note, layout.result})
     if (area.contains(box.centre())) return area;
   return {};
 }

@@ -1,5 +1,6 @@
 // Every pad that a screen lists has a place on it.
 #include "bench/hands.hpp"
+#include "bench/pads_binder.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
@@ -68,7 +69,7 @@ TEST_CASE("every pad lies on some screen, and is called by its name") {
   std::set<PadKind> seen = seen_on_views();
   see_what_is_seldom(seen);
   for (const PadKind kind : all_pads<TopBarPad, SharedPad, SlabPad, ChoicePad, MorePad, NumberPad,
-                                     PlanPad, ShelfPad, BookPad, PansPad, TabletPad>()) {
+                                     PlanPad, ShelfPad, BookPad, PansPad, TabletPad, BinderPad>()) {
     const std::string name = name_of(PadId{kind, ""});
     CAPTURE(name);
     CHECK(seen.count(kind) == 1);

@@ -67,10 +67,10 @@ TEST_CASE("advice that little has taught says that it is a guess; the rest does 
   CHECK(advice_words(a) == "a guess: add 10 drops of binder, then mull");
   a.hint = false;
   CHECK(advice_words(a) == "add 10 drops of binder, then mull");
-  a.rounds = 4;
-  CHECK(advice_words(a) == "add 10 drops of binder, then mull: about 4 rounds like this");
+  a.several = true;
+  CHECK(advice_words(a) == "add 10 drops of binder, then mull; it may take several rounds");
   a.amount.drops = 1;
-  a.rounds = 0;
+  a.several = false;
   a.water = true;
   CHECK(advice_words(a) == "add 1 drop of water, then mull");
   CHECK(advice_words({}) == "weigh the pigment first");
@@ -132,11 +132,49 @@ TEST_CASE("flowing right and being smooth are two things") {
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 1 more pass (7 min), then make a test dot");
   a.gum = paint::GumState::too_little;
-  CHECK(gum_words(a) == "gum is short: let some water dry off, then add binder");
-  a.kind = bench::Advice::there;
-  CHECK(advice_words(a) == "it flows right and is smooth");
+  for (const auto right :
+       {bench::Advice::keep_mulling, bench::Advice::test_dot, bench::Advice::there}) {
+    a.kind = right;
+    CHECK(advice_words(a) ==
+          "it flows right, but gum is short: let it dry as you mull, then add binder");
+    CHECK(gum_words(a).empty());
+  }
   a.gum.reset();
   CHECK(advice_words(a) == "you are there: leave it so");
+}
+
+TEST_CASE("what goes in is named where something is to go in, once") {
+  bench::Advice a;
+  a.kind = bench::Advice::add_drops;
+  a.amount.drops = 10;
+  a.gum = paint::GumState::enough;
+  CHECK(gum_words(a).empty());
+  a.gum = paint::GumState::too_little;
+  CHECK(gum_words(a) == "gum is short: binder, not water");
+  a.gum = paint::GumState::too_much;
+  CHECK(gum_words(a) == "water only: gum enough");
+  for (const auto kind : {bench::Advice::mull_and_judge, bench::Advice::work_in,
+                          bench::Advice::first_helping, bench::Advice::soak}) {
+    a.kind = kind;
+    CHECK(gum_words(a).empty());
+  }
+}
+
+TEST_CASE("while it is worked in: how long still, and then that it is judged") {
+  bench::Advice a;
+  a.kind = bench::Advice::work_in;
+  a.wait_min = 2;
+  CHECK(advice_words(a) == "work it in with the knife for 2 min, then judge");
+  a.too_early = true;
+  a.wait_min = 1;
+  CHECK(advice_words(a) == "too early to tell: work it in for 1 min more, then judge again");
+  a.wait_min = 0;
+  CHECK(advice_words(a) == "worked in: say again how it moves");
+  a.too_early = false;
+  CHECK(advice_words(a) == "worked in: say how it moves under the knife");
+  a.kind = bench::Advice::soak;
+  a.wait_min = 10;
+  CHECK(advice_words(a) == "let it soak for 10 min, then mull");
 }
 
 TEST_CASE("after too sticky no drop is called a risk") {

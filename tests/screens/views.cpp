@@ -11,6 +11,7 @@
 #include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
 #include "paint/catalogue.hpp"
+#include "screens/views_binder.hpp"
 #include "screens/views_pans.hpp"
 #include "screens/views_recipes.hpp"
 #include "screens/views_shelf.hpp"
@@ -136,10 +137,14 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     SlabView advised = slab_of(b);
     advised.advice.kind = static_cast<Advice::Kind>(kind);
     advised.advice.low_g = advised.advice.mL = advised.advice.amount.spoons = 14.25;
-    advised.advice.rounds = 12;
+    advised.advice.several = true;
+    advised.advice.wait_min = 10;
+    advised.advice.too_early = true;
     advised.advice.high_g = advised.advice.dry_min = 15;
     advised.advice.pigments = {{"pb36", "Cerulean blue (chromium)", 1.2}};
     advised.advice.mulling = MullingNeeded{{20, 42, 60}, {8, 12, 20}};
+    keep("advised", advised);
+    advised.advice.gum.reset(); // then right is said otherwise
     keep("advised", advised);
   }
   b.folded->passes[0].end = 100;
@@ -148,7 +153,8 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("may gather", idle);
   for (const Panel& panel :
        {Panel(AmountsPanel{}), Panel(BottlesPanel{}), Panel(SpecksPanel{}), Panel(TroublesPanel{}),
-        Panel(MorePanel{}), Panel(FoundPanel{}), Panel(LinesPanel{}), Panel(PaintsPanel{})}) {
+        Panel(MorePanel{}), Panel(FoundPanel{3 * 24 * 3'600'000}), Panel(LinesPanel{}),
+        Panel(PaintsPanel{})}) {
     b.panel = panel;
     keep("choosing", slab_of(b));
   }
@@ -352,9 +358,10 @@ std::vector<Case> all(Hand hand) {
   std::vector<Case> out;
   for (const Size mm : displays) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
-    for (const auto add : {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers,
-                           add_shelves, add_cards_read, add_blends, add_left_open, add_books,
-                           add_tablets, add_pans, add_weighings, add_todays, add_recipes})
+    for (const auto add :
+         {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers, add_shelves,
+          add_cards_read, add_blends, add_left_open, add_books, add_tablets, add_pans,
+          add_weighings, add_todays, add_recipes, add_binders})
       add(out, mm, hand, on);
   }
   return out;

@@ -273,10 +273,7 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
                                LastTime{Became::wont_rewet, "", 0, 0, false, 0},
                                LastTime{Became::sticky, "", 0, 0, false, 0},
                                LastTime{Became::sticky, "", 0, 0, false, 4.5}})
-    std::get<PlanView>(as("plan", "plan, last time " + std::to_string(last.g) +
-                                      std::to_string(static_cast<int>(last.as)) +
-                                      std::to_string(last.most_honey_g)))
-        .last_time = last;
+    std::get<PlanView>(as("plan", "plan, last time")).last_time = last;
   std::get<SlabView>(as("slab, empty", "slab, to be weighed out")).to_come = {
       {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, 0, false},
       {session::CardKind::pigment, "Quinacridone magenta", 12.4, 0, false}};

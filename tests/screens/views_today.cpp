@@ -34,7 +34,10 @@ TodayView::Wait wait_of(const Due& due) {
   w.colour = 0x2266AA;
   if (due.what == Due::What::on_slab) w.trail = trail();
   for (int i = 0; i < 8; ++i) w.pans.push_back(std::vector<double>(1 + i % 2, 0.35));
-  if (due.what == Due::What::use_up) w.kind = session::CardKind::binder;
+  if (due.what == Due::What::use_up || due.what == Due::What::making)
+    w.kind = session::CardKind::binder;
+  w.step = session::MakingStep::steep;
+  w.next = session::MakingStep::preserve;
   w.days = 12;
   w.left_g = 38.4;
   w.of_g = 100;
@@ -54,7 +57,8 @@ void add_full(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
   b.today.waits = {
       {"a", What::on_slab, 0, now_ms - days},     {"b", What::in_jar, 0, now_ms - 9 * days},
       {"c", What::next_layer, 0, now_ms - days},  {"d", What::verdict, 30, now_ms},
-      {"e", What::use_up, 0, now_ms + 12 * days}, {"f", What::runs_low, 0, 0}};
+      {"e", What::use_up, 0, now_ms + 12 * days}, {"g", What::making, 0, now_ms + days / 8},
+      {"h", What::making, 0, now_ms - days / 8},  {"f", What::runs_low, 0, 0}};
   b.today.again = {"g", "h", "i", "j", "k", "l"};
   for (const bool second : {false, true}) {
     b.today.page = second ? 1 : 0;
@@ -69,12 +73,32 @@ void add_full(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
   today.waits.back().left_g = 0;
 }
 
+// Left over, for hours and for days, a layer that is late, a pan to weigh.
+void add_poured(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
+  constexpr std::int64_t hour = 3'600'000;
+  using What = Due::What;
+  b.batches = {"one"};
+  b.today.waits = {{"a", What::in_jar, 0, now_ms - hour},
+                   {"b", What::in_jar, 0, now_ms + 20 * hour},
+                   {"c", What::in_jar, 0, now_ms + 200 * hour},
+                   {"d", What::next_layer, 0, now_ms - 900 * hour},
+                   {"e", What::weigh_pan, 0, now_ms - 50 * hour, 12}};
+  View v = view(b, at());
+  for (auto& wait : std::get<TodayView>(v.screen).waits) {
+    wait = wait_of(wait.due);
+    wait.left_mL = 12.8;
+    wait.open_days = 41;
+  }
+  out.push_back({"today, poured" + on, mm, v});
+}
+
 }
 
 void add_todays(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   keep(out, "today, first day" + on, b, mm);
   add_full(out, b, mm, on);
+  add_poured(out, b, mm, on);
   b.batches = {"one"};
   keep(out, "today, nothing waits" + on, b, mm);
   b.loaded = false;

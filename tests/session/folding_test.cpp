@@ -48,13 +48,31 @@ struct Evening {
     return done[done.size() - 1 -
                 static_cast<std::size_t>(below(std::min<int>(12, static_cast<int>(done.size()))))];
   }
+  static Card pan_as_deep_as(double mm) {
+    Card pan = make::pan("half", 1.7);
+    std::get<PanCard>(pan.facts).depth_mm = mm;
+    return pan;
+  }
+  // Lines of no batch, between those of this one.
+  void of_the_shelf(int who) {
+    make::Writer& w = writers[static_cast<std::size_t>(who)];
+    RecipeCard sky;
+    sky.pigments = {{"pb28", SaidIn::spoons, 1, "tsp"}};
+    const Card recipe{"sky", "Sky", sky};
+    switch (below(4)) {
+    case 0: w.put("", Bought{"pb28", 100, 42.0, "crowns"}); break;
+    case 1: w.put("", StockWeighed{"pb28", 60.0 + below(20)}); break;
+    case 2: w.card(recipe); break;
+    default: w.card(pan_as_deep_as(4.0 + below(8)));
+    }
+  }
   void one_thing() {
     const int who = below(8) == 0 ? 1 : 0;
     only_first = only_first && who == 0;
     for (make::Writer& w : writers) w.wait(below(20) == 0 ? 2400 : below(90));
     const Added drop{below(3) ? "gum" : "water", Unit::drops, 1.0 + below(3),
                      below(3) ? "bulb" : "pipette"};
-    switch (below(25)) {
+    switch (below(30)) {
     case 0: return put(who, StageBegan{static_cast<Stage>(below(3))});
     case 1:
     case 2: return put(who, Felt{static_cast<Feel>(below(5)), By::muller});
@@ -77,6 +95,9 @@ struct Evening {
     case 19: return void(writers[static_cast<std::size_t>(who)].put("", PutAway{"nothing"}));
     case 20: return put(who, GoesOn{});
     case 21: return put(who, Confirmed{any(), 120.0 - below(20) / 10.0});
+    case 22: return of_the_shelf(who);
+    case 23: return put(who, LaidOut{pan_as_deep_as(4.0 + below(8))});
+    case 24: return put(who, Planned{4, "half", {{"pb28", 12.0}}, below(2) ? "sky" : ""});
     default: return put(who, drop);
     }
   }

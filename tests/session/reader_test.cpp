@@ -111,13 +111,55 @@ TEST_CASE("lines doubled or swapped cost nothing, and are said") {
     std::swap(swapped[k], swapped[k + 1]);
     for (const auto& lines : {doubled, swapped}) {
       const File file = read_file("2026-11-25T143200Z-a83f-c41e08d5.jsonl", together(lines));
-      CHECK(named(file, words::SessionSay::line_not_joined));
+      CHECK(named(file, lines == doubled ? words::SessionSay::line_doubled
+                                         : words::SessionSay::line_moved));
+      if (lines == doubled) {
+        REQUIRE(file.damage.size() == 1);
+        CHECK(file.damage[0].line == k + 2);
+        CHECK(file.damage[0].reason.args == words::Args{std::to_string(k + 1)});
+      }
       const auto logs = join_parts({file});
       REQUIRE(logs.size() == 1);
       CHECK(logs[0].lines == evening());
       CHECK(logs[0].missing.empty());
     }
   }
+}
+
+TEST_CASE("a line that was moved names the one that it follows from") {
+  auto lines = pieces(written(evening()));
+  std::swap(lines[2], lines[3]);
+  const File file = read_file("a.jsonl", together(lines));
+  REQUIRE(file.damage.size() == 3); // the two, and the one behind them
+  const char* follows[] = {"4", "2", "3"};
+  for (std::size_t i = 0; i < 3; ++i) {
+    CHECK(file.damage[i].line == i + 3);
+    CHECK(file.damage[i].reason.what == words::SessionSay::line_moved);
+    CHECK(file.damage[i].reason.args == words::Args{follows[i]});
+  }
+}
+
+TEST_CASE("a byte order mark costs no line, and is said") {
+  for (const char* end : {"\n", "\r\n"}) {
+    std::string bytes = "\xEF\xBB\xBF";
+    for (const std::string& line : pieces(written(evening())))
+      bytes += line.substr(0, line.size() - 1) + end;
+    const File file = read_file("a.jsonl", bytes);
+    CHECK(file.lines == evening());
+    REQUIRE_FALSE(file.damage.empty());
+    CHECK(file.damage[0].line == 1);
+    CHECK(file.damage[0].byte == 0);
+    CHECK(file.damage[0].reason.what == words::SessionSay::file_has_bom);
+    CHECK(file.damaged);
+  }
+}
+
+TEST_CASE("a file with not even its first line is ordinary, and is said to be empty") {
+  const File file = read_file("2026-11-25T143200Z-a83f-c41e08d5.jsonl", "");
+  REQUIRE(file.damage.size() == 2);
+  CHECK(file.damage[1].reason.what == words::SessionSay::file_empty);
+  for (const Damage& d : file.damage) CHECK(d.ordinary);
+  CHECK_FALSE(file.damaged);
 }
 
 TEST_CASE("a line that tells another story under a number that is taken is not believed") {

@@ -339,7 +339,7 @@ TEST_CASE("dry paint teaches by the last verdict that tells of it, and of which 
 
 TEST_CASE("sticky on the day of the pour teaches nothing of dry paint") {
   make::Writer w = evening("c41e08d5", "a", 2);
-  w.card(make::pan("half", 1.7));
+  w.put("a", LaidOut{make::pan("half", 1.7)});
   w.put("a", Gathered{});
   w.put("a", Poured{1, 1, "half", {}});
   const auto dried = [&] { return dried_paint(make::folded({w.log}, "a")); };

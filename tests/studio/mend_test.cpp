@@ -183,6 +183,19 @@ TEST_CASE("damage at the end of a part is no loss where a later part begins ther
   CHECK(gone_in(sessions[0].bytes).empty());
 }
 
+TEST_CASE("a part of which only the beginning is left: what is lost of it is told") {
+  const std::string first = bytes_of({began(), felt(1), felt(2), felt(3)});
+  const std::string second = bytes_of({began(1, 4), felt(4), felt(5)});
+  std::vector<SessionFile> sessions{{part_0, first}, {part_1, spoilt(spoilt(second, 1), 2)}};
+  const auto report = mended(sessions);
+  CHECK(report.lost == std::vector<words::Error>{{Say::mend_lost_end, {part_1, "2"}}});
+  CHECK(sessions[0].bytes == first);
+  const auto log = logs_of(sessions).at(0);
+  REQUIRE(log.lines.size() == 5);
+  CHECK(log.lines.back().event == session::Event(session::Gone{5, session::gone_damaged}));
+  CHECK(log.damaged);
+}
+
 TEST_CASE("a whole part is missing: the one that is there tells it") {
   std::vector<SessionFile> sessions{{part_1, bytes_of({began(1, 3), felt(3), felt(4), left(5)})}};
   const auto report = mended(sessions);

@@ -251,7 +251,7 @@ void Hand::keep_picture(const std::string& of) {
 }
 
 std::vector<std::string> deeds(const std::vector<session::Line>& lines) {
-  std::map<std::string, std::string> batches;
+  std::map<std::string, std::string> batches, jars;
   std::string own;
   std::vector<std::string> out;
   for (session::Line line : lines) {
@@ -263,6 +263,17 @@ std::vector<std::string> deeds(const std::vector<session::Line>& lines) {
       own = std::exchange(began->session, "own");
       began->device = began->local = "";
     }
+    if (auto* making = std::get_if<session::Making>(&line.event)) {
+      if (making->step == session::MakingStep::gum_in)
+        jars.try_emplace(making->of, "jar" + std::to_string(jars.size()));
+      if (const auto jar = jars.find(making->of); jar != jars.end()) making->of = jar->second;
+    }
+    if (auto* laid = std::get_if<session::LaidOut>(&line.event))
+      if (const auto jar = jars.find(laid->card->id); jar != jars.end()) {
+        session::Card card = *laid->card;
+        card.id = jar->second;
+        laid->card = session::Immutable(std::move(card));
+      }
     if (auto* withdrawn = std::get_if<session::Withdrawn>(&line.event))
       if (withdrawn->line.session == own) withdrawn->line.session = "own";
     if (auto* corrected = std::get_if<session::Corrected>(&line.event))

@@ -4,6 +4,7 @@
 #include <nlohmann/json.hpp>
 
 #include <fstream>
+#include <set>
 
 namespace {
 
@@ -75,18 +76,23 @@ TEST_CASE("with nothing but arrows and enter a batch begins and gets its drop") 
   const auto arrow = [&](const std::string& key) {
     hand.key(key, key == "Left" ? left : key == "Right" ? right : key == "Up" ? up : down);
   };
-  // Greedily towards a pad, by what the mirror shows.
+  // Greedily towards a pad, by what the mirror shows; from where it was before, the other way.
   const auto press = [&](const std::string& pad) {
     CAPTURE(pad);
     const auto& ring = hand.mirror.keys.focus;
     if (!ring || !bench::pad_of(bench::layout(hand.mirror), *ring)) arrow("Right");
+    std::string way;
+    std::set<std::string> seen;
     for (int i = 0; i < 40 && bench::name_of(*hand.mirror.keys.focus) != pad; ++i) {
+      way += bench::name_of(*hand.mirror.keys.focus) + ", ";
       const bench::Layout pads = bench::layout(hand.mirror);
       const bench::Point to = bench::pad_of(pads, *bench::pad_named(pad))->box.centre();
       const bench::Point at = bench::pad_of(pads, *hand.mirror.keys.focus)->box.centre();
-      const bool across = std::abs(to.x - at.x) > std::abs(to.y - at.y);
+      const bool first = seen.insert(bench::name_of(*hand.mirror.keys.focus)).second;
+      const bool across = (std::abs(to.x - at.x) > std::abs(to.y - at.y)) == first;
       arrow(ways[across ? (to.x > at.x ? 0 : 1) : (to.y > at.y ? 2 : 3)].first);
     }
+    CAPTURE(way);
     REQUIRE(bench::name_of(*hand.mirror.keys.focus) == pad);
     hand.key("Enter", enter);
   };

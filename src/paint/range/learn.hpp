@@ -95,6 +95,8 @@ using Theta = std::array<double, theta_count>;
 struct NoteModel {
   double half_width = 0.12, sticky_reach = 0.30, loose_reach = 0.25, slope = 0.06,
          pigment_sd = 0.25, batch_sd = 0.08, slips = 0.047;
+
+  bool operator==(const NoteModel&) const = default;
 };
 NoteModel note_model_of(const Theta& theta, bool slips = true); // without: slips are 0
 

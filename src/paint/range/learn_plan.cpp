@@ -3,14 +3,11 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numbers>
 
 namespace paint::learning {
 
 namespace {
-
-constexpr double pi = 3.14159265358979323846;
-
-std::size_t place(int i) { return static_cast<std::size_t>(i); }
 
 // Notes that count: a tap repeated with nothing changed between counts once.
 std::vector<const LearnNote*> counted(const LearnProblem& problem) {
@@ -82,7 +79,7 @@ void place_notes(const Plan& plan, PlanBatch& batch, const std::vector<const Lea
   for (const LearnNote* note : notes) {
     PlanNote own;
     own.ln_mL = note->ln_mL - lift(*note);
-    own.variance = 3 * note->sd * note->sd / (pi * pi);
+    own.variance = 3 * note->sd * note->sd / (std::numbers::pi * std::numbers::pi);
     own.felt = note->felt;
     const auto found = std::find(segments.begin(), segments.end(), note->segment);
     own.moves.push_back({static_cast<int>(found - segments.begin()), -1});

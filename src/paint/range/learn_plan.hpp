@@ -1,5 +1,5 @@
 // A problem laid out for the solver: what is looked for in places of one vector z, notes by batch,
-// the pattern of the second derivatives. Private to learn*.cpp.
+// the pattern of the second derivatives. Private to this folder.
 #pragma once
 
 #include "paint/range/learn.hpp"
@@ -13,6 +13,8 @@
 namespace paint::learning {
 
 using Sparse = Eigen::SparseMatrix<double>;
+
+inline std::size_t place(int i) { return static_cast<std::size_t>(i); }
 
 struct PlanSegment {
   std::vector<int> local; // which of the batch's own places each pigment is

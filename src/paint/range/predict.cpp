@@ -1,8 +1,7 @@
 #include "paint/range/predict.hpp"
 
-#include "paint/range/note_chance.hpp"
+#include "paint/range/note_on_grid.hpp"
 #include "paint/range/predict_points.hpp"
-#include "words/paint_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -12,8 +11,6 @@
 namespace paint {
 
 namespace {
-
-using Say = words::PaintSay;
 
 constexpr double reach = 6;    // of a grid to either side, in sds
 constexpr int least_half = 60; // steps to either side
@@ -37,21 +34,6 @@ void add_grid(Prediction& prediction, const learning::Expected& e, double share)
   }
   for (std::size_t k = begin; k < prediction.weights.size(); ++k)
     prediction.weights[k] *= share / sum;
-}
-
-double widened(double slope, double sd) {
-  constexpr double three_over_pi_2 = 0.30396355092701331;
-  return sd > 0 ? std::sqrt(slope * slope + three_over_pi_2 * sd * sd) : slope;
-}
-
-struct Ends {
-  double below = -infinite, above = infinite; // of a word, ln flow from the middle of right
-};
-
-Ends ends_of(const NoteModel& h, int felt) {
-  const double edges[] = {-infinite,    -h.half_width - h.sticky_reach, -h.half_width,
-                          h.half_width, h.half_width + h.loose_reach,   infinite};
-  return {edges[felt], edges[felt + 1]};
 }
 
 // Sum of weights times F((x - t) / slope) over one grid. Along it the exponential is multiplied by
@@ -113,45 +95,14 @@ double reached(const Prediction& prediction, double level, Rising rising) {
   return std::exp(low + (high - low) / 2);
 }
 
-// The chance of a note on the grid, by its logarithm where all would vanish.
-struct NoteOnGrid {
-  double ln_mL = 0, sd = 0;
-  int felt = 0;
-  double late = 0; // none of those who say the last word are
-
-  double chance(const PredictionPoint& p, int k) const {
-    const double said = (1 - late) * meant(p, k, felt);
-    return (1 - p.hand.slips) * (late > 0 ? said + late * meant(p, k, felt + 1) : said) +
-           p.hand.slips / 5;
-  }
-
-  double ln_chance(const PredictionPoint& p, int k) const {
-    const double said = ln_meant(p, k, felt);
-    if (late == 0) return said;
-    const double wanted = ln_meant(p, k, felt + 1), most = std::max(said, wanted);
-    return most + std::log((1 - late) * std::exp(said - most) + late * std::exp(wanted - most));
-  }
-
-private:
-  double meant(const PredictionPoint& p, int k, int word) const {
-    const Ends ends = ends_of(p.hand, word);
-    const double s = widened(p.hand.slope, sd), x = ln_mL - (p.first + k * p.step);
-    return logistic((ends.above - x) / s) * logistic((x - ends.below) / s) *
-           -std::expm1((ends.below - ends.above) / s);
-  }
-
-  double ln_meant(const PredictionPoint& p, int k, int word) const {
-    const Ends ends = ends_of(p.hand, word);
-    const double s = widened(p.hand.slope, sd), x = ln_mL - (p.first + k * p.step);
-    return word_chance((ends.below - x) / s, (ends.above - x) / s).ln_p;
-  }
-};
-
 double multiply(Prediction& now, const NoteOnGrid& note) {
   double sum = 0;
   double* weight = now.weights.data();
-  for (const PredictionPoint& p : now.points)
-    for (int k = 0; k < p.count; ++k, ++weight) sum += * weight *= note.chance(p, k);
+  std::vector<double> chances;
+  for (const PredictionPoint& p : now.points) {
+    chances_along(p, note, chances);
+    for (const double chance : chances) sum += * weight++ *= chance;
+  }
   return sum;
 }
 
@@ -161,7 +112,7 @@ double multiply_far(Prediction& now, const NoteOnGrid& note) {
   double* weight = now.weights.data();
   for (const PredictionPoint& p : now.points)
     for (int k = 0; k < p.count; ++k, ++weight) {
-      *weight = *weight > 0 ? std::log(*weight) + note.ln_chance(p, k) : -infinite;
+      *weight = *weight > 0 ? std::log(*weight) + ln_chance(p, k, note) : -infinite;
       most = std::max(most, *weight);
     }
   double sum = 0;
@@ -182,16 +133,8 @@ words::Result<Prediction> predict(const RangeFit& fit, const PredictBatch& batch
 }
 
 words::Result<Prediction> after(const Prediction& before, const TodayNote& note) {
-  const auto outside = [](const char* field, const char* least, const char* most) {
-    return words::failure(Say::learn_out_of_range, {"note", field, least, most});
-  };
-  if (!(note.mL >= 1e-9 && note.mL <= 1e9)) return outside("mL", "0", "1000000000");
-  if (!(note.sd >= 0 && note.sd <= 10)) return outside("sd", "0", "10");
-  if (note.felt < 0 || note.felt > 4) return outside("felt", "0", "4");
-  if (!(note.stronger >= -1 && note.stronger <= 1)) return outside("stronger", "-1", "1");
-  if (!(note.late >= 0 && note.late <= 1)) return outside("late", "0", "1");
-  const NoteOnGrid seen{std::log(note.mL) - before.drying * note.stronger, note.sd, note.felt,
-                        note.felt < 4 ? note.late : 0};
+  if (auto fault = fault_of(note)) return tl::make_unexpected(*std::move(fault));
+  const NoteOnGrid seen = on_grid(note, before.drying);
   Prediction now = before;
   double sum = multiply(now, seen);
   if (!(sum > 1e-250)) {

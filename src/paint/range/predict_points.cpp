@@ -20,8 +20,6 @@ using Eigen::MatrixXd;
 using Eigen::VectorXd;
 using Say = words::PaintSay;
 
-std::size_t place(int i) { return static_cast<std::size_t>(i); }
-
 words::Error outside(const std::string& where, const char* field, int least, int most) {
   return {Say::learn_out_of_range, {where, field, std::to_string(least), std::to_string(most)}};
 }

@@ -1,5 +1,7 @@
 #include "paint/range/told.hpp"
 
+#include "paint/range/learn_plan.hpp"
+
 #include <Eigen/LU>
 #include <Eigen/SparseCholesky>
 
@@ -12,14 +14,13 @@ namespace {
 
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
+using learning::place;
 
 // What two studios differ by, own choice, no source: where a hand calls it right, ln flow; its
 // edges, ln; one pigment from another lot, ln demand, as between_lots of learn_facts.cpp.
 constexpr double hands_apart = 0.20, edges_apart = 0.40, lots_apart = 0.15;
 constexpr double doubled = 2;
 constexpr double odds_for = 9; // that another studio's word holds here, beforehand
-
-std::size_t place(int i) { return static_cast<std::size_t>(i); }
 
 // Of so many of z.
 MatrixXd covariance_of(const RangeFit& fit, const std::vector<int>& at) {
@@ -48,15 +49,13 @@ MatrixXd covariance_of(const RangeFit& fit, const std::vector<int>& at) {
   return out + by_theta * of_theta * by_theta.transpose();
 }
 
-std::size_t entry(std::size_t row, std::size_t column) { return row * (row + 1) / 2 + column; }
-
 // What all of that studio's demands may be off by together: between any two of them, on average.
 double common_variance(const ToldRange& told) {
   const std::size_t count = told.pigments.size();
   double sum = 0, pairs = 0, least = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i < count; ++i) {
-    least = std::min(least, told.covariance[entry(i, i)]);
-    for (std::size_t j = 0; j < i; ++j, ++pairs) sum += told.covariance[entry(i, j)];
+    least = std::min(least, told.covariance[covariance_entry(i, i)]);
+    for (std::size_t j = 0; j < i; ++j, ++pairs) sum += told.covariance[covariance_entry(i, j)];
   }
   return pairs > 0 ? std::clamp(sum / pairs, 0.0, least) : 0;
 }
@@ -119,8 +118,9 @@ LearnPriors priors_told(const ToldRange& told) {
     priors.theta[i] = of_hands(told.hand[i], priors.theta[i]);
   priors.alpha = {told.class_offset.centre,
                   std::sqrt(doubled * common_variance(told) + hands_apart * hands_apart)};
-  priors.strength = {told.strength.centre,
-                     std::min(std::sqrt(doubted_variance(told.strength)), priors.strength.sd)};
+  const NormalPrior strength{told.strength.centre, std::max(told.strength.sd, least_strength_sd)};
+  priors.strength = {strength.centre,
+                     std::min(std::sqrt(doubted_variance(strength)), priors.strength.sd)};
   return priors;
 }
 
@@ -134,7 +134,7 @@ LearnPigment facts_told(const ToldRange& told, const LearnPigment& usual, const 
     return facts;
   }
   const auto k = static_cast<std::size_t>(at - told.pigments.begin());
-  const double own = told.covariance[entry(k, k)] - common;
+  const double own = told.covariance[covariance_entry(k, k)] - common;
   facts.ln_oil = told.ln_demands[k] - told.class_offset.centre;
   facts.kappa = 0;
   facts.q = std::sqrt(doubled * own + lots_apart * lots_apart);

@@ -23,12 +23,21 @@ struct ToldRange {
   int batches = 0, notes = 0; // that it rests on
 };
 
+inline std::size_t covariance_entry(std::size_t row, std::size_t column) {
+  return row * (row + 1) / 2 + column;
+}
+
+// No strength is told more surely than this: a tenth of how far gums of all kinds differ (own
+// choice).
+inline constexpr double least_strength_sd = 0.16;
+
 inline constexpr std::size_t most_told_bytes = 48'000; // a file's; a session's line holds it
 
 std::string bytes_of(const ToldRange& told);
-// Errors: told_too_large, told_not_json, told_format, told_version, told_field (missing, or no
-// number, list or text), told_out_of_range, told_unknown_pigment, told_twice, told_row (a
-// covariance's row too long or too short), told_not_positive (the covariance is of nothing).
+// Errors: told_too_large, told_not_json, told_field_twice, told_format, told_version, told_field
+// (missing, or no number, list or text), told_out_of_range, told_unknown_pigment, told_twice,
+// told_row (a covariance's row too long or too short), told_not_positive (the covariance is of
+// nothing).
 words::Result<ToldRange> told_from(std::string_view bytes);
 
 // Of the pigments that were felt and have a name; what has none is left out. No pigment: none.

@@ -19,14 +19,12 @@ using Say = words::PaintSay;
 constexpr const char* format = "slabside-range";
 constexpr int version = 1;
 // So that a problem of learn.hpp holds whatever is made of them.
-constexpr double most_ln_flow = 5, most_variance = 4, most_of_hand = 10, widest_sd = 4;
+constexpr double most_ln_flow = 5, most_variance = 4, most_of_hand = 10, most_sd = 4;
 
 // Six digits behind the point: a hundredth of what any of these is known to.
 double rounded(double value) { return std::round(value * 1e6) / 1e6; }
 
 Json json_of(const NormalPrior& prior) { return {rounded(prior.centre), rounded(prior.sd)}; }
-
-std::size_t entry(std::size_t row, std::size_t column) { return row * (row + 1) / 2 + column; }
 
 // The first fault stays; what is read after it is nothing.
 class Reader {
@@ -63,7 +61,7 @@ public:
 
   NormalPrior prior(const Json& value, const char* name, double most) {
     if (value.is_array() && value.size() == 2)
-      return {number(value[0], name, -most, most), number(value[1], name, 0, widest_sd)};
+      return {number(value[0], name, -most, most), number(value[1], name, 0, most_sd)};
     fail(Say::told_field, {name});
     return {};
   }
@@ -72,6 +70,24 @@ private:
   const Json& object_;
   const Json none_ = Json::array();
 };
+
+// The library takes the last of two fields of one name, and a NUL for the end.
+words::Result<Json> parsed(std::string_view bytes) {
+  std::vector<std::set<std::string>> open;
+  std::optional<std::string> twice;
+  const auto look = [&](int, Json::parse_event_t at, const Json& is) {
+    if (at == Json::parse_event_t::object_start) open.emplace_back();
+    if (at == Json::parse_event_t::object_end) open.pop_back();
+    if (at == Json::parse_event_t::key && !open.back().insert(is.get<std::string>()).second)
+      twice = is.get<std::string>();
+    return true;
+  };
+  Json object = Json::parse(bytes, look, false);
+  if (bytes.find('\0') != std::string_view::npos || object.is_discarded())
+    return words::failure(Say::told_not_json);
+  if (twice) return words::failure(Say::told_field_twice, {*twice});
+  return object;
+}
 
 std::optional<words::Error> fault_of_kind(const Json& object) {
   if (!object.is_object()) return words::Error{Say::told_not_json, {}};
@@ -113,8 +129,8 @@ void read_covariance(Reader& in, ToldRange& told) {
   Eigen::MatrixXd whole(n, n);
   for (Eigen::Index i = 0; i < n; ++i)
     for (Eigen::Index j = 0; j <= i; ++j)
-      whole(i, j) = whole(j, i) =
-          told.covariance[entry(static_cast<std::size_t>(i), static_cast<std::size_t>(j))];
+      whole(i, j) = whole(j, i) = told.covariance[covariance_entry(static_cast<std::size_t>(i),
+                                                                   static_cast<std::size_t>(j))];
   const Eigen::LLT<Eigen::MatrixXd> root(whole);
   if (root.info() != Eigen::Success) in.fail(Say::told_not_positive);
 }
@@ -128,7 +144,7 @@ std::string bytes_of(const ToldRange& told) {
     for (std::size_t j = 0; j <= i; ++j) {
       // Rounding must not make a matrix of nothing.
       const double more = i == j ? 2e-6 * static_cast<double>(told.pigments.size()) : 0;
-      row.push_back(rounded(told.covariance[entry(i, j)] + more));
+      row.push_back(rounded(told.covariance[covariance_entry(i, j)] + more));
     }
     rows.push_back(std::move(row));
     demands.push_back(rounded(told.ln_demands[i]));
@@ -150,7 +166,9 @@ std::string bytes_of(const ToldRange& told) {
 words::Result<ToldRange> told_from(std::string_view bytes) {
   if (bytes.size() > most_told_bytes)
     return words::failure(Say::told_too_large, {std::to_string(most_told_bytes)});
-  const Json object = Json::parse(bytes, nullptr, false);
+  const auto whole = parsed(bytes);
+  if (!whole) return tl::make_unexpected(whole.error());
+  const Json& object = *whole;
   if (const auto fault = fault_of_kind(object)) return tl::make_unexpected(*fault);
   Reader in(object);
   ToldRange told;

@@ -128,6 +128,13 @@ def takes(v):
         read(each, {"of": text(), "g": number(0, 5000, False)})
 
 
+def off_the_shelf(v):
+    if not isinstance(v, list) or not all(isinstance(each, dict) for each in v):
+        raise Damaged("takes")
+    for each in v:
+        read(each, {"of": text(), "g": number(0, 100000)})
+
+
 MOST_SAID = {"parts": 1000, "g": 5000, "drops": 10000, "spoons": 1000}
 
 
@@ -170,7 +177,9 @@ KINDS = {
     "put_away": {"card": text()},
     "bought": {"of": text(), "g": number(0, 100000), "price": number(0, 1e9, False),
                "currency": text(False), "lot": text(False), "on": text(False)},
-    "stock_weighed": {"of": text(), "g": number(0, 100000)},
+    "stock_weighed": {"of": text(), "g": number(0, 100000), "tare_g": number(0, 100000, False)},
+    "making": {"step": word("gum", "steep", "strain", "sweeten", "preserve", "jar", "thinned",
+                            "thickened", "dried", "given_up"), "of": text()},
     "opened": {"name": text(), "again_of": text(False)},
     "planned": {"pans": whole(1, 1000, False), "takes": (takes, False),
                 "recipe": text(False)},
@@ -244,6 +253,14 @@ def check_fields(line):
         read(line, {**more.get(line["is_a"], {"parts": (parts, True)}), **KEEPING})
         if line["is_a"] == "recipe" and line.get("per_spoons", 0) > 0:
             read(line, {"per_with": text()})
+    if kind == "making":
+        done_to_jar = {"g": number(0, 100000), "had_g": number(0, 100000)}
+        more = {"gum": {"by": text(False), "parts": (parts, True), "spoons": number(0, 1000, False)},
+                "preserve": {"drops": number(0, 10000, False), "g": number(0, 100000, False)},
+                "thinned": done_to_jar, "thickened": done_to_jar, "dried": done_to_jar}
+        read(line, {**more.get(line["step"], {}), "takes": (off_the_shelf, False)})
+        if line["step"] == "gum" and line.get("spoons", 0) > 0:
+            read(line, {"with": text()})
     if kind == "planned" and "pans" in line:
         read(line, {"in": text()})
     if kind == "poured":
@@ -457,14 +474,16 @@ def bound(runs, by_seal, known):
 
 def read_file(name, data):
     """The lines that are believed, and the damage: (line from 1, byte, whether it is ordinary)."""
-    *whole, tail = data.split(b"\n")
-    raws, at = [], 0
+    damage, raws, at = [], [], 0
+    if data.startswith(b"\xef\xbb\xbf"):
+        damage, at = [(1, 0, False)], 3
+    *whole, tail = data[at:].split(b"\n")
     for number_of, text in enumerate(whole, 1):
         raws.append(Raw(number_of, at, text))
         at += len(text) + 1
     own, began, seed = whose(name, raws)
     newer = began is not None and began["version"] > NEWEST
-    damage, runs, before = [], [], 0
+    runs, before = [], 0
 
     def say(raw):
         damage.append((raw.number, raw.at, False))

@@ -1,0 +1,144 @@
+#include "app/told.hpp"
+
+#include "bench/pads_number.hpp"
+#include "bench/pads_pans.hpp"
+#include "bench/pads_shared.hpp"
+#include "bench/screens.hpp"
+#include "screens/draw.hpp"
+#include "screens/fields.hpp"
+#include "screens/parts.hpp"
+#include "words/app_says.hpp"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <map>
+
+namespace app {
+
+namespace {
+
+using Json = nlohmann::json;
+using Say = words::AppSay;
+using screens::Anchor;
+using screens::Box;
+using screens::Text;
+using Texts = std::vector<const Text*>;
+
+// What belongs on one line: the next line of the same sentence looks the same.
+bool goes_on(const Text& before, const Text& next) {
+  return before.bold == next.bold && before.anchor == next.anchor && before.colour == next.colour &&
+         before.cap_mm == next.cap_mm && next.at.y > before.at.y &&
+         next.at.y - before.at.y < 2.6 * next.cap_mm;
+}
+
+std::vector<std::string> sentences(const Texts& texts) {
+  std::vector<std::string> out;
+  const Text* before = nullptr;
+  for (const Text* text : texts) {
+    if (before && goes_on(*before, *text))
+      out.back() += " " + text->words;
+    else
+      out.push_back(text->words);
+    before = text;
+  }
+  return out;
+}
+
+std::string joined(const std::vector<std::string>& all) {
+  std::string out;
+  for (const std::string& each : all) out += (out.empty() ? "" : ", ") + each;
+  return out;
+}
+
+// Of pads that bear a sign.
+std::string sign_words(const bench::View& view, const bench::PadId& pad) {
+  using bench::SharedPad;
+  using bench::TopBarPad;
+  if (pad.kind == TopBarPad::tablet) return say(Say::pad_this_tablet);
+  if (pad.kind == TopBarPad::sound)
+    return say(view.top_bar.sound ? Say::pad_sound_on : Say::pad_sound_off);
+  if (pad.kind == TopBarPad::night)
+    return say(view.top_bar.night ? Say::pad_by_day : Say::pad_by_night);
+  if (pad.kind == SharedPad::page_back) return say(Say::pad_page_back);
+  if (pad.kind == SharedPad::page_on) return say(Say::pad_page_on);
+  if (pad.kind == SharedPad::clear) return say(Say::pad_clear);
+  if (pad.kind == bench::NumberPad::erase) return say(Say::pad_erase);
+  if (pad.kind == bench::PansPad::pan) return say(Say::pad_pan, {pad.arg});
+  return "";
+}
+
+// What is on the right of a pad is a number of what is called on its left: the name comes first.
+std::string name_of(const bench::View& view, const bench::Pad& pad, Texts texts) {
+  std::stable_partition(texts.begin(), texts.end(),
+                        [](const Text* text) { return text->anchor != Anchor::right; });
+  const std::string words = joined(sentences(texts)), sign = sign_words(view, pad.id);
+  if (words.empty()) return sign.empty() ? bench::name_of(pad.id) : sign;
+  const bool number_only = words.find_first_not_of("0123456789") == std::string::npos;
+  return number_only && !sign.empty() ? sign : words;
+}
+
+// The heavy outline, as eyes see it.
+bool is_chosen(const bench::View& view, const bench::Pad& pad,
+               const std::vector<screens::Shape>& shapes) {
+  const double heavy = choosable(screens::theme(view.top_bar.night), true).outline;
+  const screens::Rect edge = screens::inset(pad.box, heavy / 2);
+  return std::any_of(shapes.begin(), shapes.end(), [&](const screens::Shape& shape) {
+    const auto* box = std::get_if<Box>(&shape);
+    return box && box->outline_mm == heavy && box->rect.x == edge.x && box->rect.y == edge.y;
+  });
+}
+
+Json in_px(const bench::Rect& box, double px_per_mm) {
+  return {box.x * px_per_mm, box.y * px_per_mm, box.w * px_per_mm, box.h * px_per_mm};
+}
+
+// Below the card, whose place is twice as high as it is.
+bench::Rect free_place(const bench::Layout& layout) {
+  constexpr double high = 12;
+  const bench::Rect& main = layout.main;
+  return {main.x + bench::gap_mm, main.bottom() - high - bench::gap_mm, main.w - 2 * bench::gap_mm,
+          high};
+}
+
+std::string counted(const bench::View& view) {
+  if (const auto* slab = std::get_if<bench::SlabView>(&view.screen))
+    return screens::undo_words(slab->undo);
+  if (const auto* pans = std::get_if<bench::PansView>(&view.screen))
+    return screens::undo_words(pans->undo);
+  return "";
+}
+
+bool is_field(const std::vector<screens::Field>& fields, const bench::PadId& pad) {
+  return std::any_of(fields.begin(), fields.end(), [&](const auto& f) { return f.pad == pad; });
+}
+
+}
+
+std::string told(const bench::View& view, bool open, double px_per_mm) {
+  const std::vector<screens::Shape> shapes = screens::draw(view);
+  std::map<const bench::Pad*, Texts> on; // null: beside the pads
+  for (const screens::Shape& shape : shapes)
+    if (const auto* text = std::get_if<Text>(&shape))
+      on[bench::pad_at(view.layout, text->at)].push_back(text);
+  const auto& row = bench::screens[view.top_bar.screen];
+  Json all{{"screen", row.name},
+           {"open", open},
+           {"night", view.top_bar.night},
+           {"counted", counted(view)},
+           {"words", sentences(on[nullptr])},
+           {"pads", Json::array()}};
+  if (view.top_bar.screen == bench::Screen::tablet)
+    all["free"] = in_px(free_place(view.layout), px_per_mm);
+  const auto fields = screens::fields_of(view);
+  for (const bench::Pad& pad : view.layout.pads)
+    all["pads"].push_back({{"id", bench::name_of(pad.id)},
+                           {"name", name_of(view, pad, on[&pad])},
+                           {"box", in_px(pad.box, px_per_mm)},
+                           {"here", pad.id.kind == row.pad},
+                           {"chosen", is_chosen(view, pad, shapes)},
+                           {"field", is_field(fields, pad.id)}});
+  return all.dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
+}

@@ -1,0 +1,29 @@
+// The pieces that advise() is put together from: too loose, and drop by drop.
+#pragma once
+
+#include "bench/advice.hpp"
+
+namespace bench {
+
+// What changed since the last feel note: an addition makes the note old.
+struct LastNote {
+  std::optional<session::Feel> feel;
+  bool added_since = false;
+};
+LastNote last_note(const session::Batch& batch);
+
+// What the hand would find now, since water may have left after the last note.
+paint::PredictionAt now_at(const session::Batch& batch, double stronger);
+// Since the last note, by more than a hand would feel.
+bool has_dried(const session::Batch& batch);
+bool right_is_likeliest(const session::Expectation& expected, const paint::PredictionAt& now);
+
+// Felt too loose, or runnier.
+Advice loosened(const session::Batch& batch, const session::Expectation& expected,
+                const paint::GumMarks& marks, Advice advice);
+
+// Felt stiffer than right, or not felt since something was added.
+Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,
+                    const Measures& binder, const Known& known, Advice advice);
+
+}

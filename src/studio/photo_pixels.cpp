@@ -1,0 +1,51 @@
+#include "studio/photo_pixels.hpp"
+
+#include "studio/decode.hpp"
+#include "studio/jpg_tags.hpp"
+#include "studio/profile.hpp"
+#include "words/studio_says.hpp"
+
+namespace studio {
+
+namespace {
+
+using Say = words::StudioSay;
+
+int fineness(const PictureHeader& header) {
+  int by = 1;
+  while (by < 8 &&
+         static_cast<double>(header.width) * static_cast<double>(header.height) / (by * by) >
+             most_read_pixels)
+    by *= 2;
+  return by;
+}
+
+}
+
+words::Result<colour::Photo> read_photo(std::string_view bytes) {
+  const auto header = picture_header(bytes);
+  if (!header) return tl::make_unexpected(header.error());
+  const bool jpg = header->kind == PictureKind::jpg;
+  const JpgTags tags = jpg ? jpg_tags(bytes) : JpgTags{};
+  if (tags.components == 4) return words::failure(Say::photo_for_printing);
+
+  colour::Photo photo;
+  photo.shrunk = fineness(*header);
+  PngTags png;
+  auto pixels = decode_part(bytes, photo.shrunk, &png);
+  if (!pixels) return tl::make_unexpected(pixels.error());
+  photo.width = pixels->width;
+  photo.height = pixels->height;
+  photo.rgb = std::move(pixels->rgb);
+  photo.orientation = jpg ? tags.orientation : orientation_of(png.exif);
+  photo.grey = jpg ? tags.components == 1 : png.grey;
+  // Made fewer, pixels are means of several blocks, or of parts of one.
+  photo.light_step = tags.light_step;
+  photo.colour_step = tags.colour_step;
+  const std::string& profile = jpg ? tags.profile : png.profile;
+  if (!photo.grey && !profile.empty() && !take_profile(profile, photo))
+    return words::failure(Say::photo_bad_profile);
+  return photo;
+}
+
+}

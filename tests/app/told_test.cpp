@@ -1,0 +1,99 @@
+// What the page is told of a screen: a name for every pad, the material first, and what is chosen.
+#include "app/told.hpp"
+
+#include "screens/paint.hpp"
+#include "screens/views.hpp"
+
+#include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
+
+namespace {
+
+using Json = nlohmann::json;
+constexpr double px_per_mm = 6;
+
+Json told(const bench::View& view) {
+  REQUIRE(screens::load_faces(px_per_mm).has_value());
+  return Json::parse(app::told(view, false, px_per_mm));
+}
+
+Json pad(const Json& all, const std::string& id) {
+  for (const Json& each : all["pads"])
+    if (each["id"] == id) return each;
+  FAIL("no pad " << id);
+  return {};
+}
+
+const views::Case& view_of(const std::vector<views::Case>& all, const std::string& name) {
+  for (const views::Case& each : all)
+    if (each.name.rfind(name, 0) == 0) return each;
+  FAIL("no view " << name);
+  return all.front();
+}
+
+}
+
+TEST_CASE("every pad of every screen has a name in words, and no other of that screen has it") {
+  for (const views::Case& c : views::all()) {
+    CAPTURE(c.name);
+    const Json all = told(c.view);
+    CHECK(all["pads"].size() == c.view.layout.pads.size());
+    for (const Json& each : all["pads"]) {
+      CAPTURE(each["id"]);
+      CHECK(each["name"] != "");
+      CHECK(each["name"] != each["id"]); // the name of a script's pad is no word
+      CHECK(each["box"].size() == 4);
+    }
+  }
+}
+
+TEST_CASE("a material's pad is called by the material first") {
+  int materials = 0;
+  for (const views::Case& c : views::all()) {
+    const auto* slab = std::get_if<bench::SlabView>(&c.view.screen);
+    if (!slab) continue;
+    const Json all = told(c.view);
+    for (const bench::MaterialView& m : slab->materials) {
+      if (!bench::pad_of(c.view.layout, m.pad) || m.several > 0) continue;
+      const std::string name = pad(all, bench::name_of(m.pad))["name"];
+      CAPTURE(name);
+      const std::string first = m.name.substr(0, m.name.find(' '));
+      CHECK(name.rfind(first.substr(0, 3), 0) == 0);
+      ++materials;
+    }
+  }
+  CHECK(materials > 100);
+}
+
+TEST_CASE("the tab one is on, what is chosen, and where the page has room") {
+  int here = 0, chosen = 0, free = 0;
+  for (const views::Case& c : views::all()) {
+    CAPTURE(c.name);
+    const Json all = told(c.view);
+    for (const Json& each : all["pads"]) {
+      here += each["here"].get<bool>();
+      chosen += each["chosen"].get<bool>();
+    }
+    const bool tablet = std::holds_alternative<bench::TabletView>(c.view.screen);
+    CHECK(all.contains("free") == tablet);
+    if (!tablet) continue;
+    ++free;
+    const double card_w = 85.60, card_h = 53.98; // as it is drawn, in the middle of its place
+    const bench::Rect main = c.view.layout.main;
+    CHECK(all["free"][1].get<double>() > (main.centre().y + card_h / 2) * px_per_mm);
+    CHECK(all["free"][2].get<double>() > card_w / 2 * px_per_mm);
+    CHECK(all["free"][3].get<double>() >= 12 * px_per_mm);
+  }
+  CHECK(here > 0);
+  CHECK(chosen > 0);
+  CHECK(free > 0);
+}
+
+TEST_CASE("what stands beside the pads is told, and in one piece where it goes over two lines") {
+  const auto all = views::all();
+  const views::Case& tablet = view_of(all, "tablet");
+  const Json words = told(tablet.view)["words"];
+  CHECK(std::find(words.begin(), words.end(), "hold a bank card here") != words.end());
+  const Json smaller = pad(told(tablet.view), "card_smaller much");
+  CHECK(smaller["name"] == "much smaller");
+}
