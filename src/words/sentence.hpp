@@ -11,6 +11,7 @@ enum class Table {
   language,
   paint,
   session,
+  notes,
   bench,
   studio,
   paper,
@@ -26,7 +27,6 @@ enum class Table {
   tablet,
   commands,
   app,
-  notes,
 };
 
 struct Sentence {
