@@ -20,7 +20,8 @@ struct Parser {
   std::optional<words::Error> take_option(const std::string& whole) {
     const std::size_t equals = whole.find('=');
     const std::string name = whole.substr(0, equals);
-    const bool with_value = accepted.with_value.count(name) > 0;
+    const bool repeated = accepted.repeated.count(name) > 0;
+    const bool with_value = repeated || accepted.with_value.count(name) > 0;
     if (!with_value && !accepted.flags.count(name))
       return words::Error{Say::unknown_option, {name}};
     if (found.flags.count(name) || found.values.count(name))
@@ -28,14 +29,18 @@ struct Parser {
     if (!with_value) {
       if (equals != std::string::npos) return words::Error{Say::option_with_value, {name}};
       found.flags.insert(name);
-    } else if (equals != std::string::npos) {
-      found.values[name] = whole.substr(equals + 1);
-    } else if (next < given.size()) {
-      found.values[name] = given[next++];
+    } else if (equals == std::string::npos && next == given.size()) {
+      return words::Error{Say::option_without_value, {name}};
+    } else {
+      const std::string value =
+          equals != std::string::npos ? whole.substr(equals + 1) : given[next++];
+      if (value.empty() && name != may_be_empty)
+        return words::Error{Say::option_without_value, {name}};
+      if (repeated)
+        found.lists[name].push_back(value);
+      else
+        found.values[name] = value;
     }
-    const auto value = found.values.find(name);
-    const bool none = with_value && (value == found.values.end() || value->second.empty());
-    if (none && name != may_be_empty) return words::Error{Say::option_without_value, {name}};
     return std::nullopt;
   }
 };

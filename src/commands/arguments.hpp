@@ -16,17 +16,23 @@ struct Accepted {
   std::set<std::string> flags;      // "--json"
   std::size_t least_words = 0;      // words that are no options
   std::size_t most_words = 0;
+  std::set<std::string> repeated = {}; // with a value each time
 };
 
 struct Arguments {
   std::vector<std::string> words;
   std::map<std::string, std::string> values;
   std::set<std::string> flags;
+  std::map<std::string, std::vector<std::string>> lists; // of repeated ones
 
   bool has(const std::string& flag) const { return flags.count(flag) > 0; }
   std::optional<std::string> value(const std::string& option) const {
     const auto at = values.find(option);
     return at == values.end() ? std::nullopt : std::optional(at->second);
+  }
+  std::vector<std::string> all(const std::string& option) const {
+    const auto at = lists.find(option);
+    return at == lists.end() ? std::vector<std::string>{} : at->second;
   }
 };
 

@@ -1,6 +1,7 @@
 #include "commands/run.hpp"
 
 #include "commands/arguments.hpp"
+#include "commands/bring.hpp"
 #include "commands/check.hpp"
 #include "commands/colour.hpp"
 #include "commands/copies.hpp"
@@ -186,6 +187,25 @@ Status run_hear(const Arguments& a, Io io) {
   return hear(what, io.out, io.err);
 }
 
+// Into the usual studio also where there is none yet: that is how somebody may begin.
+Status run_bring(const Arguments& a, Io io) {
+  Bringing what;
+  what.name = studio::Path(a.words[0]).filename().string();
+  what.take = a.has("--take");
+  what.home = a.value("--studio").value_or(studio::default_studio().string());
+  const auto damage = fault_of(a);
+  if (!damage) return tl::make_unexpected(damage.error());
+  what.fault = *damage;
+  if (auto fault = ask(what, a)) return tl::make_unexpected(*std::move(fault));
+  auto bytes = bytes_of(a.words[0], notes::most_bytes, Say::bring_not_there);
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  what.bytes = *std::move(bytes);
+  const bool to_begin = !a.value("--studio") && !what.home.empty() && !studio_of(a);
+  auto logs = to_begin ? words::Result<std::vector<session::Log>>() : logs_of(a, io);
+  if (!logs) return tl::make_unexpected(logs.error());
+  return bring(std::move(what), *std::move(logs), io.out, io.err);
+}
+
 Status run_list(const Arguments& a, Io io) {
   const auto logs = logs_of(a, io);
   if (!logs) return tl::make_unexpected(logs.error());
@@ -358,6 +378,14 @@ const Command* command_named(const std::string& name) {
       {"range", {{"--studio", "--fallback"}, {"--json"}, 0, 1}, run_range},
       {"tell", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_tell},
       {"hear", {{"--studio", "--fallback", "--fault"}, {"--no-more"}, 0, 1}, run_hear},
+      {"bring",
+       {{"--studio", "--fallback", "--fault", "--binder", "--decimal", "--dates", "--separator",
+         "--spoons"},
+        {"--take", "--new-pigments", "--mine"},
+        1,
+        1,
+        {"--column"}},
+       run_bring},
       {"list", {{"--studio", "--fallback"}, {}, 0, 0}, run_list},
       {"sheet",
        {{"--studio", "--fallback", "--batch", "--out"}, {"--with-recipes"}, 0, 0},

@@ -1,12 +1,12 @@
 #include "commands/tell.hpp"
 
-#include "bench/record.hpp"
 #include "bench/shelf.hpp"
+#include "commands/alone.hpp"
 #include "commands/clock.hpp"
-#include "commands/folders.hpp"
 #include "commands/show.hpp"
 #include "session/ranges.hpp"
 #include "studio/photos.hpp"
+#include "studio/studio.hpp"
 #include "words/commands_says.hpp"
 
 #include <ostream>
@@ -16,17 +16,6 @@ namespace commands {
 namespace {
 
 using Say = words::CommandsSay;
-
-std::vector<session::Line> lines_of(const std::string& range, std::vector<session::Log> logs,
-                                    const bench::Now& now) {
-  const Setup setup = usual_setup(std::nullopt, now);
-  bench::Bench bench = bench::start(setup.session, setup.device, setup.display, now);
-  bench::step(bench, bench::Loaded{std::move(logs), {}, {}}, now);
-  bench::Effects said;
-  bench::record(bench, "", session::Told{range}, now, said);
-  bench::record(bench, "", session::Left{}, now, said);
-  return said.append;
-}
 
 // As it will be written, whoever wrote the file: with what is understood of it and no more.
 words::Result<paint::ToldRange> understood(const Hearing& what) {
@@ -70,7 +59,8 @@ words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& er
 
   const studio::Bell bell;
   const auto disk = studio::open(what.home, what.fault, [bell] { bell.ring(); });
-  auto lines = lines_of(what.text ? paint::bytes_of(*told) : "", std::move(logs), real_now());
+  const session::Told line{what.text ? paint::bytes_of(*told) : ""};
+  auto lines = session_of({line}, std::move(logs), real_now());
   if (const auto failure = studio::keep_lines(*disk, bell, std::move(lines))) {
     err << printable(words::message(*failure)) << '\n';
     return 1;

@@ -94,6 +94,7 @@ struct RecipeCard {
   RecipeFrom from = RecipeFrom::own_head;
   std::string batch = {}; // that it was kept from
   bool mine = false;      // it and its amounts are handed on only when asked for
+  std::string note = {};  // what else its maker wrote of it
   bool operator==(const RecipeCard&) const = default;
 };
 

@@ -166,6 +166,7 @@ void write(const RecipeCard& card, Json& j) {
   j["from"] = name_of(card.from);
   if (!card.batch.empty()) j["from_batch"] = card.batch;
   if (card.mine) j["mine"] = true;
+  if (!card.note.empty()) j["note"] = card.note;
 }
 
 void read(Fields& f, RecipeCard& card) {
@@ -177,6 +178,7 @@ void read(Fields& f, RecipeCard& card) {
   card.from = f.word("from", recipe_from_named);
   card.batch = f.text_or("from_batch", "");
   card.mine = f.yes("mine");
+  card.note = f.text_or("note", "");
 }
 
 void write_keeping(const Card& card, Json& j) {

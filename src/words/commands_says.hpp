@@ -87,6 +87,52 @@ enum class CommandsSay {
   bad_fault,
   bad_pace,
   read_with_damage, // 0: places
+  // old notes brought in
+  bring_not_there,  // 0: path
+  bring_no_binder,  // 0: what was asked for, 1: those there are
+  bring_bad_column, // 0: text
+  bring_bad_word,   // 0: text, 1: option, 2: what it may be
+  bring_head,       // 0: file, 1: rows, 2: columns, 3: encoding, 4: separator
+  bring_utf8,
+  bring_utf16,
+  bring_windows_1252,
+  bring_commas,
+  bring_semicolons,
+  bring_tabs,
+  bring_bars,
+  bring_columns,
+  bring_amount_of, // 0: column, or card
+  bring_decimal_comma,
+  bring_recipes,
+  bring_row, // 0: row
+  bring_fresh,
+  bring_is_there,
+  bring_otherwise,
+  bring_is_left,
+  bring_part,  // 0: name, 1: amount
+  bring_parts, // 0: name, 1: amount; so the next two
+  bring_g,
+  bring_drop,
+  bring_drops,
+  bring_spoons, // 2: spoon
+  bring_mL,     // 0: mL
+  bring_cards,
+  bring_unread,
+  bring_no_recipe,
+  bring_in_note,
+  bring_passed, // 0: rows
+  bring_taken,  // 0: recipes, 1: folder; so the next one
+  bring_would_take,
+  bring_there, // 0: recipes; so the next one
+  bring_left,
+  bring_nothing_new,
+  bring_nothing,
+  count_row,
+  count_rows,
+  count_column,
+  count_columns,
+  count_recipe,
+  count_recipes,
   // scripts of taps
   not_a_moment,
   script_not_there,

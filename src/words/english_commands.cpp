@@ -33,6 +33,14 @@ slabside tell  --out FILE.json [--studio DIR]
 slabside hear  FILE.json | --no-more [--studio DIR]
                                  what another studio told, to begin from; asked for each time,
                                  and your own notes outweigh it
+slabside bring FILE.csv [--take] [--studio DIR] [--column C=ROLE[:UNIT] ...] [--binder CARD]
+               [--decimal comma|point] [--dates day|month] [--separator comma|semicolon|tab|bar]
+               [--spoons metric|us|uk|australia] [--new-pigments] [--mine]
+                                 old notes, a table of any spreadsheet's, as recipes: shows what
+                                 was understood and every cell that was not; --take puts them on
+                                 the shelf. A column is skip, name, pigment, amount, binder, honey,
+                                 glycerin, water, wetting_aid, date or note; --new-pigments makes
+                                 cards for pigments that the shelf has not
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
                                  and the next two go to standard output; no file is overwritten.
@@ -112,6 +120,57 @@ std::string_view english(CommandsSay id) {
            "as they do.";
   case Say::hear_done: return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
   case Say::hear_forgotten: return "What was told counts no more.";
+  case Say::bring_not_there: return "There is no file {0} that can be read.";
+  case Say::bring_no_binder: return "There is no binder “{0}” on the shelf. There are: {1}.";
+  case Say::bring_bad_column:
+    return "“{0}” says nothing of a column: it looks like C=amount or D=binder:drops, each column "
+           "once, and a column is skip, name, pigment, amount, binder, honey, glycerin, water, "
+           "wetting_aid, date or note.";
+  case Say::bring_bad_word: return "“{0}” is nothing that {1} can be: it is {2}.";
+  case Say::bring_head: return "{0}: {1}, {2}; {3}, {4} between cells";
+  case Say::bring_utf8: return "UTF-8";
+  case Say::bring_utf16: return "UTF-16";
+  case Say::bring_windows_1252: return "Latin-1";
+  case Say::bring_commas: return "commas";
+  case Say::bring_semicolons: return "semicolons";
+  case Say::bring_tabs: return "tabs";
+  case Say::bring_bars: return "bars";
+  case Say::bring_columns: return "Columns, each with why it is taken for that";
+  case Say::bring_amount_of: return "amount of {0}";
+  case Say::bring_decimal_comma: return ", decimal comma";
+  case Say::bring_recipes: return "Recipes";
+  case Say::bring_row: return "row {0}";
+  case Say::bring_fresh: return "new";
+  case Say::bring_is_there: return "there already";
+  case Say::bring_otherwise: return "there, but otherwise";
+  case Say::bring_is_left: return "left out";
+  case Say::bring_part: return "{0} {1} part";
+  case Say::bring_parts: return "{0} {1} parts";
+  case Say::bring_g: return "{0} {1} g";
+  case Say::bring_drop: return "{0} {1} drop";
+  case Say::bring_drops: return "{0} {1} drops";
+  case Say::bring_spoons: return "{0} {1} × {2}";
+  case Say::bring_mL: return "{0} mL";
+  case Say::bring_cards: return "New on the shelf with them";
+  case Say::bring_unread: return "Not understood";
+  case Say::bring_no_recipe: return "→ its row is left out";
+  case Say::bring_in_note: return "→ it stands in the recipe's note";
+  case Say::bring_passed: return "Passed over, since no pigment stands there: row {0}";
+  case Say::bring_taken: return "{0} taken into “{1}”.";
+  case Say::bring_would_take:
+    return "Nothing was taken yet. With --take {0} would be taken into “{1}”.";
+  case Say::bring_there: return "There already: {0}, which stay as they are.";
+  case Say::bring_left: return "Left out: {0}. Mend the cells named above, and bring it again.";
+  case Say::bring_nothing_new: return "There is nothing new in it: all of it was brought before.";
+  case Say::bring_nothing:
+    return "No row of it is a recipe. Say what its columns hold, as in --column B=pigment "
+           "--column C=amount.";
+  case Say::count_row: return "1 row";
+  case Say::count_rows: return "{0} rows";
+  case Say::count_column: return "1 column";
+  case Say::count_columns: return "{0} columns";
+  case Say::count_recipe: return "1 recipe";
+  case Say::count_recipes: return "{0} recipes";
   case Say::range_told: return "as another studio told";
   case Say::range_no_pigment:
     return "There is no pigment {0} on this shelf. “slabside range” names those that were felt.";

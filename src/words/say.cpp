@@ -7,6 +7,7 @@
 #include "words/error.hpp"
 #include "words/language_says.hpp"
 #include "words/making_says.hpp"
+#include "words/notes_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/pans_says.hpp"
 #include "words/paper_says.hpp"
@@ -55,6 +56,7 @@ std::string_view pattern(Sentence sentence) {
   case Table::language: return english(static_cast<LanguageSay>(sentence.row));
   case Table::paint: return english(static_cast<PaintSay>(sentence.row));
   case Table::session: return english(static_cast<SessionSay>(sentence.row));
+  case Table::notes: return english(static_cast<NotesSay>(sentence.row));
   case Table::bench: return english(static_cast<BenchSay>(sentence.row));
   case Table::studio: return english(static_cast<StudioSay>(sentence.row));
   case Table::paper: return english(static_cast<PaperSay>(sentence.row));

@@ -11,6 +11,7 @@ enum class Table {
   language,
   paint,
   session,
+  notes,
   bench,
   studio,
   paper,

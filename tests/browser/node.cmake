@@ -29,6 +29,7 @@ target_link_libraries(ordinal PUBLIC paint PRIVATE third_party::eigen)
 node_tests(paint paint ordinal third_party::eigen)
 node_tests(published paint ordinal nlohmann_json::nlohmann_json)
 node_tests(session session)
+node_tests(notes notes)
 node_tests(bench bench)
 
 # Every script of the page, as emscripten's last pass has left it: a browser that cannot parse one says

@@ -14,13 +14,14 @@ LINKS = {
     "paint": ["words"],
     "colour": [],
     "session": ["paint"],
+    "notes": ["session"],
     "bench": ["session"],
     "disk": [],
     "studio": ["session", "disk", "colour"],
     "paper": ["session"],
     "screens": ["bench"],
     "window": [],
-    "commands": ["bench", "studio", "paper"],
+    "commands": ["bench", "notes", "studio", "paper"],
 }
 LINKS["app"] = list(LINKS)
 # The one folder within a room.
@@ -30,7 +31,7 @@ DRAWING_ROOMS = {"screens", "window", "app"}
 DRAWING_HEADER = re.compile(r"(backends/)?im(gui|stb)\w*\.h$|imconfig\.h$|(GLFW|glad|GL|GLES\d?|EGL|KHR|X11)/")
 
 # Bytes in, bytes out: these rooms open nothing, start nothing and print nothing.
-PURE_ROOMS = {"words", "paint", "colour", "session", "bench", "paper"}
+PURE_ROOMS = {"words", "paint", "colour", "session", "notes", "bench", "paper"}
 IMPURE_HEADER = re.compile(r"(fstream|iostream|filesystem|thread|mutex|condition_variable|future)$"
                            r"|(unistd|fcntl|dirent|pthread|signal|time)\.h$|(sys|emscripten)/")
 

@@ -44,6 +44,8 @@ BY_HAND = [
     '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"notes","liquids":[{"of":"b"}],"per_g":10',
     '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"batch","liquids":7,"mine":true',
     '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"batch","per_spoons":1,"mine":1',
+    '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"notes","note":7',
+    '"e":"laid_out","card":"a","is_a":"recipe","name":"s","from":"notes","note":"n"',
     '"e":"planned","recipe":5', '"e":"planned","recipe":"r"',
     '"e":"laid_out","card":"a","is_a":"pan","name":"s","mL":1.7,"depth_mm":0.5',
     '"e":"laid_out","card":"a","is_a":"pan","name":"s","mL":1.7,"depth_mm":9',

@@ -164,7 +164,7 @@ DROPPER = {"mL_per_drop": number(1e-4, 1), "u": number(0, 1000, False),
 FACE = {"cm2": number(0, 100000)}
 RECIPE = {"pigments": (said, False), "liquids": (said, False), "per_g": number(0, 5000, False),
           "per_spoons": number(0, 1000, False), "from": word("head", "notes", "batch"),
-          "from_batch": text(False), "mine": (yes, False)}
+          "from_batch": text(False), "mine": (yes, False), "note": text(False)}
 SPOON = {"mL": number(0.01, 1000), "u": number(0, 1000, False)}
 PAN = {**SPOON, "depth_mm": number(1, 200, False)}
 

@@ -1,0 +1,68 @@
+// A recipe while its rows are read: what each cell came to, before units and measures are settled.
+#pragma once
+
+#include "notes/recipes.hpp"
+
+namespace notes {
+
+struct Place {
+  std::size_t row = 0, column = 0;
+  std::string text; // of the cell, or of the part of it that is meant
+};
+
+struct Entry {
+  Place at;
+  Meant of;
+  std::optional<Amount> amount;
+  std::string heading; // of its column
+};
+
+struct Draft {
+  std::size_t row = 0;
+  std::string name;
+  std::vector<Entry> pigments, liquids;
+  std::string made_on;
+  std::string note;
+  std::string cells; // of all its rows, from which its id follows
+  std::vector<Unread> unread;
+
+  bool lost() const;
+  void misses(const Place& at, words::Error why, bool lost);
+  // "Heading: text", or the text alone.
+  void keep(const std::string& heading, const std::string& text);
+};
+
+// Reads the rows of a table one after the other into drafts.
+class Rows {
+public:
+  Rows(const Table& table, const Layout& layout, const Names& names, Measures& measures,
+       const AskedRecipes& how);
+
+  std::vector<Draft> read();
+
+private:
+  bool goes_on(const Row& row) const;
+  void read_row(const Row& row);
+  void read_cell(const Row& row, std::size_t at);
+  void read_pigments(const Row& row, std::size_t at);
+  void read_liquid(const Row& row, std::size_t at);
+  void read_date(const Row& row, std::size_t at);
+  void add(Entry entry);
+  std::optional<Amount> amount_beside(const Row& row, std::size_t at, bool lost);
+  words::Result<Meant> meant_by(const std::string& name);
+  std::optional<std::size_t> column_of(Role role) const;
+  Hand hand_of(std::size_t at) const;
+  Amount taken(Amount amount, const Row& row, std::size_t at);
+
+  const Table& table_;
+  const Layout& layout_;
+  const Names& names_;
+  Measures& measures_;
+  const AskedRecipes& how_;
+  std::vector<Tool> tools_;
+  std::map<std::size_t, std::size_t> amounts_; // by the column they are of
+  bool one_thing_a_row_ = false;               // liquids stand among the pigments
+  std::vector<Draft> drafts_;
+};
+
+}

@@ -1,0 +1,149 @@
+#include "notes/measures.hpp"
+
+#include "paint/measure.hpp"
+#include "session/bytes.hpp"
+#include "words/lists.hpp"
+#include "words/notes_says.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace notes {
+
+namespace {
+
+using session::Card;
+using session::CardKind;
+using session::Said;
+using session::SaidIn;
+using Say = words::NotesSay;
+
+struct Country {
+  std::string_view tea, table;
+};
+constexpr words::EnumTable<SpoonsOf, Country> countries{
+    {{SpoonsOf::metric, {"teaspoon_metric", "tablespoon_metric"}},
+     {SpoonsOf::us, {"teaspoon_us", "tablespoon_us"}},
+     {SpoonsOf::uk, {"teaspoon_uk_traditional", "tablespoon_uk_traditional"}},
+     {SpoonsOf::australia, {"teaspoon_metric", "tablespoon_australia"}}}};
+
+// As the session's format has them.
+constexpr words::EnumTable<SaidIn, double> most{
+    {{SaidIn::parts, 1000}, {SaidIn::g, 5000}, {SaidIn::drops, 10000}, {SaidIn::spoons, 1000}}};
+
+const paint::KitchenMeasure& kitchen_measure(std::string_view id) {
+  const auto& all = paint::kitchen_measures();
+  return *std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.id == id; });
+}
+
+bool is_pure_honey(const Card& card) {
+  const paint::Recipe& r = recipe_of(card);
+  return card.kind() == CardKind::honey && r.honey > 0 && r == paint::Recipe{.honey = r.honey};
+}
+
+// A third of a spoon, and no trace of a sum's last bit.
+double rounded(double amount) { return std::round(1e6 * amount) / 1e6; }
+
+}
+
+std::vector<Tool> Measures::tools() const {
+  std::vector<Tool> out;
+  for (const Card& card : shelf_)
+    if (card.kind() == CardKind::spoon && own_.count(card.id))
+      out.push_back({card.id, key_of(card.name)});
+  return out;
+}
+
+const Card* Measures::first_of(CardKind kind) const {
+  const Card* first = nullptr;
+  for (const Card& card : shelf_) {
+    if (card.kind() != kind) continue;
+    if (own_.count(card.id)) return &card;
+    if (!first) first = &card;
+  }
+  return first;
+}
+
+std::string Measures::card_for(CardKind kind) {
+  if (kind == CardKind::binder && !how_.binder.empty()) return how_.binder;
+  if (kind != CardKind::honey) {
+    const Card* card = first_of(kind);
+    return card ? card->id : "";
+  }
+  for (const auto* cards : {&shelf_, &std::as_const(new_cards_)})
+    for (const Card& card : *cards)
+      if (is_pure_honey(card)) return card.id;
+  new_cards_.push_back({"honey_pure", words::say(Say::card_honey),
+                        session::LiquidCard{CardKind::honey, {.honey = 1}}});
+  return new_cards_.back().id;
+}
+
+std::string Measures::new_pigment(const std::string& name) {
+  constexpr std::size_t longest_id = 60;
+  const std::string id = "notes_" + session::first_characters(key_of(name), longest_id);
+  const auto is = [&](const Card& card) { return card.id == id; };
+  if (std::any_of(new_cards_.begin(), new_cards_.end(), is)) return id;
+  constexpr std::uint32_t grey = 0x8A8178;
+  new_cards_.push_back({id, session::first_characters(name, session::longest_text),
+                        session::PigmentCard{"", grey, {.g_per_mL = 4, .g_per_mL_u = 1}}});
+  return id;
+}
+
+// One of the shelf's of that size, within 2 %, else one of the country's.
+std::string Measures::spoon(bool large) {
+  const Country& country = countries[how_.spoons];
+  const paint::KitchenMeasure& measure = kitchen_measure(large ? country.table : country.tea);
+  constexpr double same_size = 0.02;
+  const auto fits = [&](const Card& card) {
+    return card.kind() == CardKind::spoon &&
+           std::abs(volume_of(card).mL - measure.mL) <= same_size * measure.mL;
+  };
+  for (const bool own : {true, false})
+    for (const Card& card : shelf_)
+      if ((own_.count(card.id) > 0) == own && fits(card)) return card.id;
+  for (const Card& card : new_cards_)
+    if (fits(card)) return card.id;
+  const paint::Spoon size = paint::spoon_of(measure);
+  new_cards_.push_back({std::string(measure.id),
+                        words::say(large ? Say::card_tablespoon : Say::card_teaspoon),
+                        session::SpoonCard{{size.mL, size.mL_u}}});
+  return new_cards_.back().id;
+}
+
+double Measures::mL_of(const std::string& spoon) const {
+  for (const auto* cards : {&shelf_, &new_cards_})
+    for (const Card& card : *cards)
+      if (card.id == spoon) return volume_of(card).mL;
+  return 0;
+}
+
+words::Result<Said> Measures::said(const Meant& of, const Amount& amount) {
+  Said out{of.card, SaidIn::g, amount.value};
+  switch (amount.unit) {
+  case Unit::none:
+  case Unit::parts: out.in = SaidIn::parts; break;
+  case Unit::g: break;
+  case Unit::drops: {
+    if (of.kind == CardKind::pigment) return words::failure(Say::amount_powder_in_drops);
+    const Card* dropper = first_of(CardKind::dropper);
+    if (!dropper) return words::failure(Say::amount_no_dropper);
+    out.in = SaidIn::drops;
+    out.with = dropper->id;
+    break;
+  }
+  case Unit::mL:
+  case Unit::teaspoon:
+  case Unit::tablespoon:
+  case Unit::tool:
+    out.in = SaidIn::spoons;
+    out.with = amount.unit == Unit::tool ? amount.tool : spoon(amount.unit == Unit::tablespoon);
+    if (amount.unit == Unit::mL) out.amount /= mL_of(out.with);
+    break;
+  }
+  out.amount = rounded(out.amount);
+  if (out.amount > most[out.in])
+    return words::failure(Say::amount_too_large, {words::Number(most[out.in], 0)});
+  return out;
+}
+
+}

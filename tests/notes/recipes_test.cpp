@@ -1,0 +1,254 @@
+// Tables of old notes as recipes. All names and notes are invented.
+#include "notes/heading_words.hpp"
+#include "notes/recipes.hpp"
+#include "paint/catalogue.hpp"
+#include "words/calendar.hpp"
+#include "words/notes_says.hpp"
+
+#include <doctest/doctest.h>
+
+using namespace notes;
+using session::Said;
+using session::SaidIn;
+using words::NotesSay;
+
+namespace {
+
+session::Card liquid(std::string id, session::CardKind kind, std::string name, paint::Recipe of) {
+  return {std::move(id), std::move(name), session::LiquidCard{kind, of}};
+}
+
+std::vector<session::Card> shelf() {
+  using session::CardKind;
+  std::vector<session::Card> cards{
+      liquid("gum_12", CardKind::binder, "Gum 1 : 2", {.gum = 1, .water = 2}),
+      liquid("water", CardKind::water, "Water", {.water = 1}),
+      liquid("honey_11", CardKind::honey, "Honey 1:1", {.water = 1, .honey = 1}),
+      liquid("glycerin", CardKind::glycerin, "Glycerin", {.glycerin = 1}),
+      liquid("gum_arabic", CardKind::other, "Gum arabic, dry", {.gum = 1}),
+      {"dropper", "any dropper", session::DropperCard{{0.05, 0.0095}}},
+      {"teaspoon", "teaspoon", session::SpoonCard{{5, 0.144}}}};
+  for (const auto& entry : paint::catalogue())
+    cards.push_back({entry.id, entry.name, session::PigmentCard{entry.ci_name, 0, entry.facts}});
+  return cards;
+}
+
+struct Notes {
+  std::set<std::string> own;
+  std::vector<session::Card> cards = shelf();
+  Asked asked;
+  AskedRecipes how{.today = *words::days_of("2026-11-28")};
+
+  Understood read(std::string_view bytes) const {
+    const auto text = text_of(bytes);
+    REQUIRE(text);
+    const auto table = table_of(*text);
+    REQUIRE(table);
+    const auto found = understood(*table, cards, own, asked, how);
+    REQUIRE(found);
+    return *found;
+  }
+};
+
+const session::RecipeCard& recipe(const Brought& brought) {
+  return std::get<session::RecipeCard>(brought.card.facts);
+}
+
+std::vector<Role> roles(const Understood& notes) {
+  std::vector<Role> out;
+  for (const Column& column : notes.layout.columns) out.push_back(column.role);
+  return out;
+}
+
+bool is(const Unread& unread, const std::string& cell, NotesSay why, bool lost) {
+  return cell_name(unread.column, unread.row) == cell && unread.why.what == words::Sentence(why) &&
+         unread.lost == lost;
+}
+
+const char* const german = "Farbe;Pigment;Menge;Binder;Honig;Datum;Bemerkung\n"
+                           "Wehrblau;Kobaltblau;3,5 g;24 Tr.;2 Tr.;3.4.2019;klebt etwas\n"
+                           "Ofenrot;Eisenoxid rot;¼ TL;12 Tropfen;-;;\n";
+
+}
+
+TEST_CASE("columns by headings in German, a row as a recipe") {
+  const Understood notes = Notes().read(german);
+  CHECK(roles(notes) == std::vector<Role>{Role::name, Role::pigment, Role::amount, Role::binder,
+                                          Role::honey, Role::date, Role::note});
+  CHECK(notes.layout.columns[2].of == 1u);
+  CHECK(notes.layout.columns[2].decimal == Decimal::comma);
+  CHECK(notes.unread.empty());
+  REQUIRE(notes.recipes.size() == 2);
+  const Brought& blue = notes.recipes[0];
+  CHECK(blue.whole);
+  CHECK(blue.row == 2);
+  CHECK(blue.card.name == "Wehrblau");
+  CHECK(blue.card.made_on == "2019-04-03");
+  CHECK(recipe(blue).note == "klebt etwas");
+  CHECK(recipe(blue).from == session::RecipeFrom::old_notes);
+  CHECK(recipe(blue).pigments == std::vector<Said>{{"pb28", SaidIn::g, 3.5}});
+  CHECK(recipe(blue).liquids == std::vector<Said>{{"gum_12", SaidIn::drops, 24, "dropper"},
+                                                  {"honey_pure", SaidIn::drops, 2, "dropper"}});
+  CHECK(recipe(notes.recipes[1]).pigments ==
+        std::vector<Said>{{"pr101_red_oxide", SaidIn::spoons, 0.25, "teaspoon"}});
+  REQUIRE(notes.cards.size() == 1); // honey as it comes from the jar
+  CHECK(recipe_of(notes.cards[0]) == paint::Recipe{.honey = 1});
+}
+
+TEST_CASE("a recipe as it is said, and a spoon the shelf has not") {
+  const Understood notes = Notes().read(
+      "paint,pigments,binder\n"
+      "Sky,a quarter teaspoon of titanium white and a tablespoon of ultramarine,3 mL gum 1:2\n");
+  REQUIRE(notes.recipes.size() == 1);
+  CHECK(notes.unread.empty());
+  CHECK(recipe(notes.recipes[0]).pigments ==
+        std::vector<Said>{{"pw6", SaidIn::spoons, 0.25, "teaspoon"},
+                          {"pb29", SaidIn::spoons, 1, "tablespoon_metric"}});
+  CHECK(recipe(notes.recipes[0]).liquids ==
+        std::vector<Said>{{"gum_12", SaidIn::spoons, 0.6, "teaspoon"}});
+  REQUIRE(notes.cards.size() == 1);
+  CHECK(volume_of(notes.cards[0]).mL == 15);
+}
+
+TEST_CASE("one column a pigment, and one thing a row") {
+  const Understood wide = Notes().read("Name,Ultramarine (g),Titanium white (g),Binder (drops)\n"
+                                       "Sky,3,1,20\nDeep,4,,25\n");
+  REQUIRE(wide.recipes.size() == 2);
+  CHECK(wide.unread.empty());
+  CHECK(recipe(wide.recipes[0]).pigments ==
+        std::vector<Said>{{"pb29", SaidIn::g, 3}, {"pw6", SaidIn::g, 1}});
+  CHECK(recipe(wide.recipes[1]).pigments.size() == 1);
+  CHECK(recipe(wide.recipes[1]).liquids[0].amount == 25);
+
+  const Understood tall = Notes().read("Recipe,Ingredient,Amount\nSky,ultramarine,3 g\n"
+                                       "Sky,binder,20 drops\nRed,red oxide,2 g\n,honey,1 drop\n");
+  REQUIRE(tall.recipes.size() == 2);
+  CHECK(tall.unread.empty());
+  CHECK(recipe(tall.recipes[0]).liquids.size() == 1);
+  CHECK(recipe(tall.recipes[1]).liquids[0].of == "honey_pure");
+}
+
+TEST_CASE("without headings the cells tell") {
+  const Understood notes = Notes().read("Sky,PB29,3 g,2019-04-03\nRust,PR102,2 g,2019-05-03\n");
+  CHECK_FALSE(notes.layout.headings);
+  CHECK(roles(notes) == std::vector<Role>{Role::name, Role::pigment, Role::amount, Role::date});
+  REQUIRE(notes.recipes.size() == 2);
+  CHECK(notes.recipes[0].row == 1);
+  CHECK(notes.recipes[0].card.name == "Sky");
+}
+
+TEST_CASE("every cell that was not understood is named") {
+  const Understood notes = Notes().read("name,pigment,amount,binder,date\n"
+                                        "Sky,ultramarine,a bit,20 drops,2019-04-03\n"
+                                        "Moss,frog green,3 g,20 drops,2019-04-03\n"
+                                        "Clay,red earth,3 g,some,2031-01-01\n"
+                                        "Pale,white,2 g,20 drops,\n"
+                                        "Browns,,,,\n"
+                                        "Odd,,3 g,20 drops,\n");
+  REQUIRE(notes.unread.size() == 6);
+  CHECK(is(notes.unread[0], "C2", NotesSay::amount_no_size, true));
+  CHECK(is(notes.unread[1], "B3", NotesSay::name_unknown, true));
+  CHECK(is(notes.unread[2], "D4", NotesSay::amount_none, false));
+  CHECK(is(notes.unread[3], "E4", NotesSay::date_in_future, false));
+  CHECK(is(notes.unread[4], "B5", NotesSay::name_of_many, true));
+  CHECK(is(notes.unread[5], "C7", NotesSay::amount_of_what, true));
+  CHECK(notes.passed == std::vector<std::size_t>{6});
+  const Brought& clay = notes.recipes[2];
+  CHECK(clay.whole);
+  CHECK(recipe(clay).note == "binder: some; date: 2031-01-01");
+  CHECK(clay.card.made_on.empty());
+}
+
+TEST_CASE("a range and a remark stand in the note as they were written") {
+  const Understood notes = Notes().read("name,pigment,amount,binder\n"
+                                        "Sky,ultramarine,3 g (fine),20-24 drops\n");
+  const auto& sky = recipe(notes.recipes[0]);
+  CHECK(sky.liquids[0].amount == 22);
+  CHECK(sky.note == "amount: 3 g (fine); binder: 20-24 drops");
+  CHECK(notes.unread.empty());
+}
+
+TEST_CASE("what is said of a column goes before any guess") {
+  Notes notes;
+  CHECK(notes.read("a,b,c\nSky,PB29,3\n").recipes[0].card.name == "Sky");
+  notes.asked.columns[2] = {Role::amount, Unit::g};
+  notes.asked.columns[0] = {Role::note, Unit::none};
+  const Understood said = notes.read("a,b,c\nSky,PB29,3\n");
+  CHECK(recipe(said.recipes[0]).pigments == std::vector<Said>{{"pb29", SaidIn::g, 3}});
+  CHECK(said.recipes[0].card.name == "Ultramarine blue");
+  CHECK(recipe(said.recipes[0]).note == "a: Sky");
+  notes.asked.columns[7] = {Role::note, Unit::none};
+  const auto table = table_of(*text_of("a,b,c\nSky,PB29,3\n"));
+  const auto none = understood(*table, notes.cards, {}, notes.asked, notes.how);
+  REQUIRE_FALSE(none);
+  CHECK(none.error() == words::Error{NotesSay::column_not_there, {"H", "C"}});
+}
+
+TEST_CASE("amounts without a measure are parts, and parts go with nothing else") {
+  const Understood notes = Notes().read("name,pigment,amount,binder\nSky,ultramarine,2,3 parts\n"
+                                        "Mix,2 parts ultramarine + 1 g titanium white,,\n"
+                                        "Sea,ultramarine,2,20 drops\n");
+  CHECK(recipe(notes.recipes[0]).pigments == std::vector<Said>{{"pb29", SaidIn::parts, 2}});
+  CHECK(recipe(notes.recipes[0]).liquids == std::vector<Said>{{"gum_12", SaidIn::parts, 3}});
+  CHECK_FALSE(notes.recipes[1].whole);
+  CHECK(recipe(notes.recipes[2]).liquids.empty());
+  CHECK(recipe(notes.recipes[2]).note == "binder: 20 drops");
+}
+
+TEST_CASE("the same row is the same card, in any encoding and however it is understood") {
+  const Notes notes;
+  const auto ids = [](const Understood& read) {
+    std::set<std::string> out;
+    for (const Brought& brought : read.recipes) out.insert(brought.card.id);
+    return out;
+  };
+  const auto first = ids(notes.read(german));
+  CHECK(first.size() == 2);
+  CHECK(ids(notes.read("\xEF\xBB\xBF" + std::string(german))) == first);
+  const Understood twice =
+      notes.read(std::string(german) + "Ofenrot;Eisenoxid rot;¼ TL;12 Tropfen;-;;\n");
+  REQUIRE(twice.recipes.size() == 3);
+  CHECK_FALSE(twice.recipes[2].whole);
+  CHECK(twice.unread[0].why == words::Error{NotesSay::row_twice, {"3"}});
+}
+
+TEST_CASE("a pigment nobody knows gets a card where that is asked for") {
+  Notes notes;
+  notes.how.new_pigments = true;
+  notes.how.mine = true;
+  const Understood read = notes.read("name,pigment,amount\nMoss,frog green,3 g\n");
+  REQUIRE(read.recipes.size() == 1);
+  CHECK(read.recipes[0].whole);
+  CHECK(recipe(read.recipes[0]).mine);
+  REQUIRE(read.cards.size() == 1);
+  CHECK(read.cards[0].name == "frog green");
+  CHECK(recipe(read.recipes[0]).pigments[0].of == read.cards[0].id);
+}
+
+TEST_CASE("a pigment of the workshop's own goes before the catalogue's") {
+  Notes notes;
+  notes.cards.push_back({"a1", "Weir white", session::PigmentCard{"PW6", 0, {.g_per_mL = 4}}});
+  notes.own = {"a1"};
+  const Understood read = notes.read("name,pigment,amount\nPale,white,2 g\nNew,PW 6,2 g\n");
+  CHECK(recipe(read.recipes[0]).pigments[0].of == "a1");
+  CHECK(recipe(read.recipes[1]).pigments[0].of == "a1");
+}
+
+TEST_CASE("too many pigments, too much, powder in drops") {
+  const Understood notes = Notes().read("name,pigment\n"
+                                        "Mud,1 g PB29 + 1 g PB28 + 1 g PW6 + 1 g PW4 + 1 g PY42\n"
+                                        "Heap,6000 g PB29\nWet,3 drops PB29\n");
+  REQUIRE(notes.unread.size() == 3);
+  CHECK(is(notes.unread[0], "B2", NotesSay::pigments_too_many, true));
+  CHECK(is(notes.unread[1], "B3", NotesSay::amount_too_large, true));
+  CHECK(is(notes.unread[2], "B4", NotesSay::amount_powder_in_drops, true));
+}
+
+TEST_CASE("ten thousand recipes") {
+  std::string bytes = "name,pigment,amount,binder\n";
+  for (int n = 0; n < 10'000; ++n)
+    bytes += "Paint " + std::to_string(n) + ",ultramarine,3 g,20 drops\n";
+  const Understood notes = Notes().read(bytes);
+  CHECK(notes.recipes.size() == 10'000);
+  CHECK(notes.unread.empty());
+}
