@@ -13,7 +13,7 @@ how much binder each pigment wants, and keeps every batch so that it can be
 made again: as plain text, every tap forced to the disk before it is called
 saved, and nothing ever overwritten.")
 set(CPACK_STRIP_FILES TRUE)
-set(CPACK_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS ${CMAKE_INSTALL_DEFAULT_DIRECTORY_PERMISSIONS})
+set(CPACK_PRE_BUILD_SCRIPTS ${CMAKE_CURRENT_SOURCE_DIR}/readable.cmake)
 
 set(CPACK_DEBIAN_FILE_NAME DEB-DEFAULT)
 set(CPACK_DEBIAN_PACKAGE_SECTION misc)
