@@ -1,6 +1,5 @@
 // What the page is told of a screen: a name for every pad, the material first, and what is chosen.
 #include "app/told.hpp"
-
 #include "screens/paint.hpp"
 #include "screens/views.hpp"
 
