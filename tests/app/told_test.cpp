@@ -1,6 +1,5 @@
 // What the page is told of a screen: a name for every pad, the material first, and what is chosen.
 #include "app/told.hpp"
-#include "screens/paint.hpp"
 #include "screens/views.hpp"
 
 #include <doctest/doctest.h>
@@ -11,10 +10,7 @@ namespace {
 using Json = nlohmann::json;
 constexpr double px_per_mm = 6;
 
-Json told(const bench::View& view) {
-  REQUIRE(screens::load_faces(px_per_mm).has_value());
-  return Json::parse(app::told(view, false, px_per_mm));
-}
+Json told(const bench::View& view) { return Json::parse(app::told(view, false, px_per_mm)); }
 
 Json pad(const Json& all, const std::string& id) {
   for (const Json& each : all["pads"])
@@ -32,7 +28,7 @@ const views::Case& view_of(const std::vector<views::Case>& all, const std::strin
 
 }
 
-TEST_CASE("every pad of every screen has a name in words, and no other of that screen has it") {
+TEST_CASE("every pad of every screen has a name in words") {
   for (const views::Case& c : views::all()) {
     CAPTURE(c.name);
     const Json all = told(c.view);
