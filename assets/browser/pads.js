@@ -42,7 +42,7 @@ Slabside.pads = {
       pads.all.set(pad.id, button);
     }
     button.onclick = () => pads.press(pad);
-    pads.state(button, 'aria-label', pad.name || pad.id);
+    pads.state(button, 'aria-label', pad.name);
     pads.state(button, 'aria-current', pad.here ? 'page' : null);
     pads.state(button, 'aria-pressed', pad.chosen ? 'true' : null);
     pads.place(button, pad.box);
