@@ -1,4 +1,5 @@
 #include "hands.hpp"
+#include "words/bench_says.hpp"
 #include "words/studio_says.hpp"
 
 using namespace bench;
@@ -15,5 +16,5 @@ TEST_CASE("a store that was cleared is said, and stays to be read when all is sa
   h.give(Saved{h.lines.back().n, ""});
   CHECK(h.slab().undo.saved);
   CHECK_FALSE(h.slab().save_failure);
-  CHECK(h.slab().notice.error == gone);
+  CHECK(h.slab().notice.error == words::Error{words::BenchSay::saved_lines_gone, {}});
 }
