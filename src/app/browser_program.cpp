@@ -1,8 +1,8 @@
 #include "app/browser_program.hpp"
 
-#include "app/told.hpp"
 #include "app/frame.hpp"
 #include "app/loop.hpp"
+#include "app/told.hpp"
 #include "bench/pads_top_bar.hpp"
 #include "bench/record.hpp"
 #include "commands/clock.hpp"

@@ -73,7 +73,7 @@ std::string name_of(const bench::View& view, const bench::Pad& pad, Texts texts)
   std::stable_partition(texts.begin(), texts.end(),
                         [](const Text* text) { return text->anchor != Anchor::right; });
   const std::string words = joined(sentences(texts)), sign = sign_words(view, pad.id);
-  if (words.empty()) return sign.empty() ? bench::name_of(pad.id) : sign;
+  if (words.empty()) return sign; // a pad that bears neither is none to anybody
   const bool number_only = words.find_first_not_of("0123456789") == std::string::npos;
   return number_only && !sign.empty() ? sign : words;
 }

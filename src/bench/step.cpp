@@ -245,7 +245,7 @@ struct Handle {
     bench.saving.failure = f.reason;
     if (!f.nothing_is_safe) return;
     bench.saving.confirmed.reset();
-    say_error(bench, f.reason, now); // it stays to be read when all is saved again
+    say_error(bench, {words::BenchSay::saved_lines_gone, {}}, now); // read when all is saved again
   }
   void operator()(const Reading& r) const { bench.reading = r; }
   void operator()(Loaded& l) const { loaded(bench, std::move(l), now, effects); }

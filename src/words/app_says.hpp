@@ -42,12 +42,12 @@ enum class AppSay {
   pack_hand_on,
   pack_handed_on, // 0: files, 1: name of the pack
   pack_empty,
-  pack_too_long,   // 0: files, 1: GiB at most
+  pack_too_long, // 0: files, 1: GiB at most
   pack_take_in,
-  pack_taken_in,   // 0: files that are new, 1: that became longer, 2: that were here
-  pack_stayed,     // 0: names of files
-  pack_not_taken,  // 0: name of the pack, 1: why
-  pack_not_read,   // 0: the browser's own words
+  pack_taken_in,  // 0: files that are new, 1: that became longer, 2: that were here
+  pack_stayed,    // 0: names of files
+  pack_not_taken, // 0: name of the pack, 1: why
+  pack_not_read,  // 0: the browser's own words
   pack_wrong_sum,
   pack_ends_early,
   version_waits,

@@ -13,6 +13,7 @@ enum class BenchSay {
   plan_needs_name,
   text_shortened,
   tablet_unreadable,
+  saved_lines_gone,
   display_small,
   stage_wetting_out,
   stage_mulling,

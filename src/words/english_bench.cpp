@@ -11,6 +11,7 @@ std::string_view english(BenchSay id) {
   case Say::text_shortened: return "Only the first {0} characters were kept.";
   case Say::tablet_unreadable:
     return "What was kept of this tablet cannot be read: it starts afresh.";
+  case Say::saved_lines_gone: return "What was saved here is gone: this session is written again.";
   case Say::display_small:
     return "This display is small: its pads are smaller than they should be.";
   case Say::stage_wetting_out: return "wetting out";
