@@ -66,7 +66,7 @@ void read(const std::string& bytes) {
   const auto regions = colour::propose_regions(*photo);
   speed::need(regions.size() == 1, "the swatch is not found");
   const auto reading = colour::read_swatch(*photo, regions.front());
-  speed::need(reading && std::abs(reading->d50.l - 33) < 5, "the colour is not read");
+  speed::need(reading && std::abs(reading->d50.l - 43) < 2, "the colour is not read");
 }
 
 void print_peak() {
