@@ -86,7 +86,7 @@ std::string_view english(ScreensSay id) {
   case Say::gum_too_little: return "gum is short: binder, not water";
   case Say::gum_no_pigment: return "gum is short: no more pigment";
   case Say::gum_too_much: return "water only: gum enough";
-  case Say::hard_softener: return "gum alone may dry brittle and re-wet badly: {0} of {1} is usual";
+  case Say::hard_softener: return "gum alone may dry brittle and re-wet badly; usual: {0} of {1}";
   case Say::hard_no_softener:
     return "gum alone may dry brittle and re-wet badly: some honey is usual";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay tacky";

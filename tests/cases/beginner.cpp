@@ -105,10 +105,10 @@ TEST_CASE("a beginner's first four batches, made as the screen says, end right a
   make(h, cobalt, told);
   finish(h);
 
-  told += "red iron oxide, with two spoons of water where binder was meant\n";
+  told += "cadmium red, with two spoons of water where binder was meant\n";
   h.tap("plan");
   if (!h.b.plan.blend.empty()) h.choose(h.b.plan.blend.front().card);
-  begin(h, "pr101", "15");
+  begin(h, "pr108", "15");
   const double red = wanted(h);
   obeying::tap_amount(h, "1/2 tsp", "gum_12");
   obeying::tap_amount(h, "1 tsp", "water");
