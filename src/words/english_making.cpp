@@ -28,10 +28,10 @@ std::string_view english(MakingSay id) {
   case Say::in_grams: return "in g";
   case Say::in_spoons: return "in spoons";
   case Say::in_drops: return "in drops";
-  case Say::gum_dust: return "Gum powder: mask on. Its dust can make you allergic.";
+  case Say::gum_dust: return "Gum dust: mask on, it can cause allergy.";
   case Say::gum: return "Gum arabic";
   case Say::gum_is_powder: return "powder: mask on";
-  case Say::gum_guess: return "{0} g, by {1} g either way: weigh one";
+  case Say::gum_guess: return "{0} ± {1} g";
   case Say::gum_left: return "of {0} g left";
   case Say::water: return "Warm water";
   case Say::water_warm: return "{0} to 1 of gum";
@@ -64,7 +64,7 @@ std::string_view english(MakingSay id) {
   case Say::keep_cold_what: return "no preservative";
   case Say::dose_what: return "preservative";
   case Say::jar_weigh: return "weigh the jar";
-  case Say::take_back: return "take back";
+  case Say::take_back: return "undo";
   case Say::give_up: return "thrown away";
   case Say::other_making: return "another ({0})";
   case Say::onto_shelf: return "onto the shelf";

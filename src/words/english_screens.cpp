@@ -71,12 +71,12 @@ std::string_view english(ScreensSay id) {
   case Say::advice_pass_more: return "1 more pass";
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
-  case Say::advice_there: return "you are there: leave it so";
+  case Say::advice_there: return "just right: add nothing more";
   case Say::advice_right_but_gum:
     return "it flows right, but gum is short: let it dry as you mull, then add binder";
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
-  case Say::advice_let_dry: return "spread it out to dry for hours";
+  case Say::advice_let_dry: return "let it dry spread out, judge every half hour";
   case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
   case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";
   case Say::advice_pigment: return "{0} g {1}";

@@ -110,7 +110,7 @@ TEST_CASE("too loose: what to do, in minutes that anybody would say") {
   bench::Advice a;
   a.kind = bench::Advice::too_loose;
   a.hint = false;
-  CHECK(advice_words(a) == "spread it out to dry for hours");
+  CHECK(advice_words(a) == "let it dry spread out, judge every half hour");
   a.dry_min = 10;
   CHECK(advice_words(a) == "mull it wide for 10 min");
   a.pigments = {{"a", "Cobalt blue", 0.8}, {"b", "Ochre", 0.24}};
@@ -140,7 +140,7 @@ TEST_CASE("flowing right and being smooth are two things") {
     CHECK(gum_words(a).empty());
   }
   a.gum.reset();
-  CHECK(advice_words(a) == "you are there: leave it so");
+  CHECK(advice_words(a) == "just right: add nothing more");
 }
 
 TEST_CASE("what goes in is named where something is to go in, once") {
