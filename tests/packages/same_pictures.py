@@ -49,6 +49,8 @@ def unfilter(kind, line, above, step):  # PNG specification, section 9
 
 
 def fault(one, other, most):
+    if one.read_bytes() == other.read_bytes():
+        return None
     (w, h, a), (v, k, b) = rows(one), rows(other)
     if (w, h, len(a)) != (v, k, len(b)):
         return "another size"
