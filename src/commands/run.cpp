@@ -5,6 +5,7 @@
 #include "commands/check.hpp"
 #include "commands/colour.hpp"
 #include "commands/copies.hpp"
+#include "commands/inputs.hpp"
 #include "commands/paper.hpp"
 #include "commands/photo.hpp"
 #include "commands/play.hpp"
@@ -34,71 +35,12 @@ struct Io {
   const Onlooker& onlooker;
 };
 
-struct Studio {
-  studio::Path home, fallback;
-};
-
-studio::Path fallback_of(const Arguments& a, const studio::Path& home) {
-  return a.value("--fallback")
-      .value_or(studio::fallback_folder(studio::state_folder(), home).string());
-}
-
-// An empty folder is an empty one. A folder that cannot be looked into may be one: reading it says
-// why not.
-bool is_studio(const studio::Path& folder) {
-  std::error_code failed;
-  const auto sessions = std::filesystem::status(folder / studio::sessions_folder, failed);
-  if (sessions.type() != std::filesystem::file_type::not_found) return true;
-  return std::filesystem::is_directory(folder, failed) &&
-         (std::filesystem::is_empty(folder, failed) || failed);
-}
-
-std::optional<words::Error> fault_of_studio(const studio::Path& home, const studio::Path& beside) {
-  if (is_studio(home) || is_studio(beside)) return std::nullopt;
-  return words::Error{Say::not_a_studio, {home.string()}};
-}
-
-// Where to read: what is named, or what the window would use.
-words::Result<Studio> studio_of(const Arguments& a) {
-  Studio s{a.value("--studio").value_or(studio::default_studio().string()), {}};
-  s.fallback = fallback_of(a, s.home);
-  std::error_code ignored;
-  const bool there = std::filesystem::is_directory(s.home, ignored) ||
-                     std::filesystem::is_directory(s.fallback, ignored);
-  if (!there) return words::failure(Say::no_studio, {s.home.string()});
-  return s;
-}
-
-// One more byte than may be, so that whoever reads them can tell; `otherwise` names the path.
-words::Result<std::string> bytes_of(const std::string& path, std::size_t most,
-                                    words::Sentence otherwise) {
-  std::error_code failed;
-  const auto status = std::filesystem::status(path, failed);
-  if (is_directory(status)) return words::failure(Say::not_a_file, {path});
-  if (exists(status) && !is_regular_file(status))
-    return words::failure(Say::not_a_plain_file, {path});
-  std::ifstream in(path, std::ios::binary);
-  std::string bytes(most + 1, '\0');
-  in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-  if (in.bad() || !in.is_open()) return words::failure(otherwise, {path});
-  bytes.resize(static_cast<std::size_t>(in.gcount()));
-  return bytes;
-}
-
-words::Result<std::optional<disk::Fault>> fault_of(const Arguments& a) {
-  const auto text = a.value("--fault");
-  if (!text) return std::nullopt;
-  const auto fault = disk::parse_fault(*text);
-  if (!fault) return words::failure(Say::bad_fault, {*text});
-  return fault;
-}
-
 words::Result<Playing> playing(const Arguments& a) {
   Playing how;
   how.studio = *a.value("--studio");
   how.fallback = a.value("--fallback").value_or("");
   how.report = a.has("--report");
-  const auto fault = fault_of(a);
+  const auto fault = disk_fault_of(a);
   if (!fault) return tl::make_unexpected(fault.error());
   how.fault = *fault;
   if (const auto text = a.value("--pace")) {
@@ -115,33 +57,15 @@ Status run_play(const Arguments& a, Io io) {
   auto how = playing(a);
   if (!how) return tl::make_unexpected(how.error());
   how->onlooker = io.onlooker;
-  const auto text = bytes_of(a.words[0], most_script_bytes, Say::script_not_there);
+  const auto text = bytes_of_file(a.words[0], most_script_bytes, Say::script_not_there);
   if (!text) return tl::make_unexpected(text.error());
   const auto script = read_script(*text);
   if (!script) return tl::make_unexpected(script.error());
   return play(*script, *how, io.out, io.err);
 }
 
-// Everything that can be read, with a word on `err` where that is not all.
-words::Result<std::vector<session::Log>> logs_of(const Arguments& a, Io io) {
-  const auto where = studio_of(a);
-  if (!where) return tl::make_unexpected(where.error());
-  if (auto fault = fault_of_studio(where->home, where->fallback))
-    return tl::make_unexpected(*std::move(fault));
-  const studio::Reading reading = studio::read_all(where->home, where->fallback);
-  std::vector<session::Log> logs = session::join_parts(reading.files);
-  const std::size_t places = damaged_places(findings(reading, logs));
-  for (const words::Error& fault : reading.faults)
-    io.err << printable(words::message(fault)) << '\n';
-  if (places > 0)
-    io.err << words::say(Say::read_with_damage,
-                         {words::counted(places, Say::count_place, Say::count_places)})
-           << '\n';
-  return logs;
-}
-
 Status run_show(const Arguments& a, Io io) {
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   const auto batch = find_batch(*logs, a.words[0]);
   if (!batch) return tl::make_unexpected(batch.error());
@@ -150,7 +74,7 @@ Status run_show(const Arguments& a, Io io) {
 }
 
 Status run_range(const Arguments& a, Io io) {
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   const auto pigment = a.words.empty() ? std::nullopt : std::optional(a.words[0]);
   const auto shown = ranges_shown(*logs, pigment, a.has("--json"));
@@ -165,7 +89,7 @@ Destination destination(const Arguments& a, Io io) {
 
 Status run_tell(const Arguments& a, Io io) {
   if (!a.value("--out")) return words::failure(Say::out_missing, {"tell"});
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   return tell(*logs, destination(a, io));
 }
@@ -175,12 +99,12 @@ Status run_hear(const Arguments& a, Io io) {
     return words::failure(a.words.empty() ? Say::word_missing : Say::word_too_many, {"--no-more"});
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
-  const auto fault = fault_of(a);
+  const auto fault = disk_fault_of(a);
   if (!fault) return tl::make_unexpected(fault.error());
   Hearing what{where->home, where->fallback, "", {}, *fault};
   if (!a.words.empty()) {
     what.file = a.words[0];
-    auto text = bytes_of(a.words[0], paint::most_told_bytes, Say::hear_not_there);
+    auto text = bytes_of_file(a.words[0], paint::most_told_bytes, Say::hear_not_there);
     if (!text) return tl::make_unexpected(text.error());
     what.text = *std::move(text);
   }
@@ -193,21 +117,21 @@ Status run_bring(const Arguments& a, Io io) {
   what.name = studio::Path(a.words[0]).filename().string();
   what.take = a.has("--take");
   what.home = a.value("--studio").value_or(studio::default_studio().string());
-  const auto damage = fault_of(a);
+  const auto damage = disk_fault_of(a);
   if (!damage) return tl::make_unexpected(damage.error());
   what.fault = *damage;
   if (auto fault = ask(what, a)) return tl::make_unexpected(*std::move(fault));
-  auto bytes = bytes_of(a.words[0], notes::most_bytes, Say::bring_not_there);
+  auto bytes = bytes_of_file(a.words[0], notes::most_bytes, Say::bring_not_there);
   if (!bytes) return tl::make_unexpected(bytes.error());
   what.bytes = *std::move(bytes);
   const bool to_begin = !a.value("--studio") && !what.home.empty() && !studio_of(a);
-  auto logs = to_begin ? words::Result<std::vector<session::Log>>() : logs_of(a, io);
+  auto logs = to_begin ? words::Result<std::vector<session::Log>>() : logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   return bring(std::move(what), *std::move(logs), io.out, io.err);
 }
 
 Status run_list(const Arguments& a, Io io) {
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   io.out << list_for_people(*logs);
   return 0;
@@ -215,7 +139,7 @@ Status run_list(const Arguments& a, Io io) {
 
 Status run_sheet(const Arguments& a, Io io) {
   if (!a.value("--batch")) return words::failure(Say::batch_missing, {"sheet"});
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   return make_sheet(*logs, *a.value("--batch"), destination(a, io));
 }
@@ -242,13 +166,13 @@ Status run_labels(const Arguments& a, Io io) {
   if (!a.value("--batch")) return words::failure(Say::batch_missing, {"labels"});
   const auto plan = label_plan(a);
   if (!plan) return tl::make_unexpected(plan.error());
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   return make_labels(*logs, *a.value("--batch"), *plan, destination(a, io));
 }
 
 Status run_table(const Arguments& a, Io io) {
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   return make_table(*logs, a.value("--batch"), a.has("--totals"), destination(a, io));
 }
@@ -270,11 +194,11 @@ Status run_photo(const Arguments& a, Io io) {
   if (!a.value("--batch") || !a.value("--of")) return words::failure(Say::photo_needs_batch);
   const auto of = session::photo_of_named(*a.value("--of"));
   if (!of) return words::failure(Say::photo_bad_of, {*a.value("--of")});
-  const auto fault = fault_of(a);
+  const auto fault = disk_fault_of(a);
   if (!fault) return tl::make_unexpected(fault.error());
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
-  auto bytes = bytes_of(a.words[0], studio::most_picture_bytes, Say::photo_not_there);
+  auto bytes = bytes_of_file(a.words[0], studio::most_picture_bytes, Say::photo_not_there);
   if (!bytes) return tl::make_unexpected(bytes.error());
   return keep_photo(
       {*std::move(bytes), *a.value("--batch"), *of, where->home, where->fallback, *fault}, io.out,
@@ -285,16 +209,16 @@ Status run_photo(const Arguments& a, Io io) {
 words::Result<std::string> photo_or_batch(const Arguments& a, const std::string& named, Io io) {
   std::error_code ignored;
   if (std::filesystem::is_regular_file(named, ignored))
-    return bytes_of(named, studio::most_picture_bytes, Say::photo_not_there);
+    return bytes_of_file(named, studio::most_picture_bytes, Say::photo_not_there);
   const auto where = studio_of(a);
-  const auto logs = logs_of(a, io);
+  const auto logs = logs_of(a, io.err);
   if (!where || !logs) return words::failure(Say::colour_no_such_photo, {named});
   const auto batch = find_batch(*logs, named);
   if (!batch) return words::failure(Say::colour_no_such_photo, {named});
   const auto photo = last_swatch(*logs, batch->id);
   if (!photo) return words::failure(Say::colour_no_such_photo, {named});
-  return bytes_of((where->home / studio::photo_file(*photo)).string(), studio::most_picture_bytes,
-                  Say::photo_not_there);
+  return bytes_of_file((where->home / studio::photo_file(*photo)).string(),
+                       studio::most_picture_bytes, Say::photo_not_there);
 }
 
 Status run_colour(const Arguments& a, Io io) {
@@ -310,7 +234,7 @@ Status run_colour(const Arguments& a, Io io) {
     if (which == "--paper") wanted.paper.push_back(*box);
     if (which == "--beside") wanted.beside = *box;
   }
-  auto bytes = bytes_of(wanted.name, studio::most_picture_bytes, Say::photo_not_there);
+  auto bytes = bytes_of_file(wanted.name, studio::most_picture_bytes, Say::photo_not_there);
   if (!bytes) return tl::make_unexpected(bytes.error());
   wanted.bytes = *std::move(bytes);
   if (const auto named = a.value("--against")) {

@@ -94,4 +94,24 @@ bool felt_worked_in(const Batch& batch, const Ref& line) {
          !batch.feelings.back().unwetted;
 }
 
+namespace {
+
+// As the hand has it, for water leaves and the gum grows stronger: ln flow.
+double felt_at(const Feeling& note, double drying) {
+  return std::log(note.flow) - drying * within_model(note);
+}
+
+}
+
+double within_model(const Feeling& note) { return std::min(note.dry_gum, strongest_modelled); }
+
+bool is_said_again(const Feeling& note, const Feeling& before, double drying) {
+  constexpr double felt = 0.03; // ln flow; less is not felt: own choice
+  if (note.as != before.as || note.by != before.by) return false;
+  const double further = felt_at(note, drying) - felt_at(before, drying);
+  if (note.as < Feel::right) return further <= felt;
+  if (note.as > Feel::right) return further >= -felt;
+  return std::abs(further) <= felt;
+}
+
 }

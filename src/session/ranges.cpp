@@ -3,6 +3,7 @@
 #include "paint/range/learn_facts.hpp"
 #include "session/amounts.hpp"
 #include "session/by_batch.hpp"
+#include "session/feelings.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -43,12 +44,6 @@ int number_of(const std::vector<std::string>& names, const std::string& name) {
   const auto at = std::find(names.begin(), names.end(), name);
   return at == names.end() ? -1 : static_cast<int>(at - names.begin());
 }
-
-// Beyond that a solution's viscosity is no longer what the model has, as where paint has dried out.
-// Own choice.
-constexpr double strongest = 0.5;
-
-double within_model(const Feeling& note) { return std::min(note.dry_gum, strongest); }
 
 double scatter_of(const Feeling& note) {
   return note.by == By::knife ? std::hypot(note.scatter, paint::knife_sd) : note.scatter;
@@ -293,21 +288,6 @@ bool is_of(const Feeling& note, const Shares& sorted) {
   return alike(then, sorted, same_paint);
 }
 
-// As the hand has it, for water leaves and the gum grows stronger: ln flow.
-double place_of(const Feeling& note, double drying) {
-  return std::log(note.flow) - drying * within_model(note);
-}
-
-// The same word, of paint that is no further towards right than it was when it was said last.
-bool is_said_again(const Feeling& note, const Feeling& before, double drying) {
-  constexpr double felt = 0.03; // ln flow; less is not felt: own choice
-  if (note.as != before.as || note.by != before.by) return false;
-  const double further = place_of(note, drying) - place_of(before, drying);
-  if (note.as < Feel::right) return further <= felt;
-  if (note.as > Feel::right) return further >= -felt;
-  return std::abs(further) <= felt;
-}
-
 }
 
 double dry_gum_of(const paint::Material& liquid) {
@@ -390,7 +370,7 @@ void take_strength(Expectation& expected, const Batch& batch) {
   if (!(batch.standing.liquid_g.value > 0)) return;
   const double put_in = paint::dry_gum_put_in(batch.standing);
   const double stronger =
-      std::max(put_in, std::min(paint::dry_gum(batch.standing), strongest)) - put_in;
+      std::max(put_in, std::min(paint::dry_gum(batch.standing), strongest_modelled)) - put_in;
   const double up = expected.prediction.drying * (stronger - expected.stronger);
   for (double* ln_flow :
        {&expected.band.middle, &expected.band.from, &expected.band.to, &expected.band.first})

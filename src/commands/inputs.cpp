@@ -1,0 +1,88 @@
+#include "commands/inputs.hpp"
+
+#include "commands/check.hpp"
+#include "commands/show.hpp"
+#include "studio/journal.hpp"
+#include "words/commands_says.hpp"
+
+#include <fstream>
+#include <ostream>
+
+namespace commands {
+
+using Say = words::CommandsSay;
+
+namespace {
+
+// An empty folder is an empty one. A folder that cannot be looked into may be one: reading it says
+// why not.
+bool is_studio(const studio::Path& folder) {
+  std::error_code failed;
+  const auto sessions = std::filesystem::status(folder / studio::sessions_folder, failed);
+  if (sessions.type() != std::filesystem::file_type::not_found) return true;
+  return std::filesystem::is_directory(folder, failed) &&
+         (std::filesystem::is_empty(folder, failed) || failed);
+}
+
+}
+
+studio::Path fallback_of(const Arguments& a, const studio::Path& home) {
+  return a.value("--fallback")
+      .value_or(studio::fallback_folder(studio::state_folder(), home).string());
+}
+
+std::optional<words::Error> fault_of_studio(const studio::Path& home, const studio::Path& beside) {
+  if (is_studio(home) || is_studio(beside)) return std::nullopt;
+  return words::Error{Say::not_a_studio, {home.string()}};
+}
+
+words::Result<Studio> studio_of(const Arguments& a) {
+  Studio s{a.value("--studio").value_or(studio::default_studio().string()), {}};
+  s.fallback = fallback_of(a, s.home);
+  std::error_code ignored;
+  const bool there = std::filesystem::is_directory(s.home, ignored) ||
+                     std::filesystem::is_directory(s.fallback, ignored);
+  if (!there) return words::failure(Say::no_studio, {s.home.string()});
+  return s;
+}
+
+words::Result<std::string> bytes_of_file(const std::string& path, std::size_t most,
+                                         words::Sentence otherwise) {
+  std::error_code failed;
+  const auto status = std::filesystem::status(path, failed);
+  if (is_directory(status)) return words::failure(Say::not_a_file, {path});
+  if (exists(status) && !is_regular_file(status))
+    return words::failure(Say::not_a_plain_file, {path});
+  std::ifstream in(path, std::ios::binary);
+  std::string bytes(most + 1, '\0');
+  in.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+  if (in.bad() || !in.is_open()) return words::failure(otherwise, {path});
+  bytes.resize(static_cast<std::size_t>(in.gcount()));
+  return bytes;
+}
+
+words::Result<std::optional<disk::Fault>> disk_fault_of(const Arguments& a) {
+  const auto text = a.value("--fault");
+  if (!text) return std::nullopt;
+  const auto fault = disk::parse_fault(*text);
+  if (!fault) return words::failure(Say::bad_fault, {*text});
+  return fault;
+}
+
+words::Result<std::vector<session::Log>> logs_of(const Arguments& a, std::ostream& err) {
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
+  if (auto fault = fault_of_studio(where->home, where->fallback))
+    return tl::make_unexpected(*std::move(fault));
+  const studio::Reading reading = studio::read_all(where->home, where->fallback);
+  std::vector<session::Log> logs = session::join_parts(reading.files);
+  const std::size_t places = damaged_places(findings(reading, logs));
+  for (const words::Error& fault : reading.faults) err << printable(words::message(fault)) << '\n';
+  if (places > 0)
+    err << words::say(Say::read_with_damage,
+                      {words::counted(places, Say::count_place, Say::count_places)})
+        << '\n';
+  return logs;
+}
+
+}

@@ -1,0 +1,34 @@
+// What a command reads, as its words name it.
+#pragma once
+
+#include "commands/arguments.hpp"
+#include "disk/faulty.hpp"
+#include "studio/studio.hpp"
+
+#include <iosfwd>
+
+namespace commands {
+
+struct Studio {
+  studio::Path home, fallback;
+};
+
+studio::Path fallback_of(const Arguments& a, const studio::Path& home);
+
+// Neither is a studio; an empty folder is an empty one.
+std::optional<words::Error> fault_of_studio(const studio::Path& home, const studio::Path& beside);
+
+// Where to read: what is named, or what the window would use.
+words::Result<Studio> studio_of(const Arguments& a);
+
+// One more byte than may be, so that whoever reads them can tell; `otherwise` names the path.
+words::Result<std::string> bytes_of_file(const std::string& path, std::size_t most,
+                                         words::Sentence otherwise);
+
+// Which fault the disk is to play.
+words::Result<std::optional<disk::Fault>> disk_fault_of(const Arguments& a);
+
+// Everything that can be read, with a word on `err` where that is not all.
+words::Result<std::vector<session::Log>> logs_of(const Arguments& a, std::ostream& err);
+
+}
