@@ -54,8 +54,8 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
           {row.left ? left_words(row) : row.index_name, small, true, 1}},
          Anchor::left);
   if (row.left)
-    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 1, r.right() - x - 5, 1.6}, *row.left,
-              row.low_g, fill, g);
+    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 1, r.right() - x - 5, 1.6}, *row.left, row.low_g,
+              fill, g);
 }
 
 std::string value_words(const bench::FactView& fact) {
