@@ -49,7 +49,7 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
   material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, row.kind, fill, g.ink);
   const double x = r.x + size + 3.4;
   const double bar_mm = row.left ? 2.6 : 0;
-  labels(sheet, {x, r.y, r.right() - x, r.h - bar_mm}, g,
+  labels(sheet, {x, r.y, r.right() - x, r.h - bar_mm - (row.left ? 1.2 : 0)}, g,
          {{row.name, small_bold, false, row.left ? 1 : 2},
           {row.left ? left_words(row) : row.index_name, small, true, 1}},
          Anchor::left);

@@ -25,9 +25,9 @@ std::string_view english(MakingSay id) {
   case Say::minutes_to_go: return "min to go";
   case Say::time_is_up: return "time is up";
   case Say::recipe_other: return "tap: another recipe";
-  case Say::in_grams: return "in g";
-  case Say::in_spoons: return "in spoons";
-  case Say::in_drops: return "in drops";
+  case Say::in_grams: return "grams";
+  case Say::in_spoons: return "spoons";
+  case Say::in_drops: return "drops";
   case Say::gum_dust: return "Gum dust: mask on, it can cause allergy.";
   case Say::gum: return "Gum arabic";
   case Say::gum_is_powder: return "powder: mask on";

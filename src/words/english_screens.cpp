@@ -62,7 +62,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_judge: return "work it in, then judge";
   case Say::advice_work_in: return "work it in with the knife for {0} min, then judge";
   case Say::advice_work_in_early:
-    return "too early to tell: work it in for {0} min more, then judge again";
+    return "too early: work it in for {0} min more, then judge";
   case Say::advice_worked_in: return "worked in: say how it moves under the knife";
   case Say::advice_worked_in_early: return "worked in: say again how it moves";
   case Say::advice_keep_mulling: return "it flows right: keep mulling, then make a test dot";
@@ -73,7 +73,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_test_dot: return "it flows right: make a test dot";
   case Say::advice_there: return "just right: add nothing more";
   case Say::advice_right_but_gum:
-    return "it flows right, but gum is short: let it dry as you mull, then add binder";
+    return "it flows right, gum is short: mull it drier, then add binder";
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
   case Say::advice_let_dry: return "let it dry spread out, judge every half hour";

@@ -55,7 +55,6 @@ TEST_CASE("several batches at once: what waits first, two on a page, and what ea
   CHECK(shown(h).others[0].layer == 2);
   h.tap("more_batches"); // round
   CHECK(shown(h).others.size() == 2);
-  h.tap("more_batches");
   h.tap("other_batch " + batches[0]);
   CHECK(shown(h).batch == batches[0]);
   CHECK(shown(h).others[0].pad.arg != batches[0]);

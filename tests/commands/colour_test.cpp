@@ -79,12 +79,13 @@ TEST_CASE("what cannot be told says why, and what makes no sense says how") {
   const Photos s;
   const std::string photo = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});
   for (const char* box :
-       {"", "1,2,3", "1,2,3,4,5", "a,b,c,d", "1,2,0,4", "-1,2,3,4", "1,2,3,4,", "9999999,1,1,1"}) {
+       {"1,2,3", "1,2,3,4,5", "a,b,c,d", "1,2,0,4", "-1,2,3,4", "1,2,3,4,", "9999999,1,1,1"}) {
     CAPTURE(box);
     const Ran ran = run({"colour", photo, "--swatch", box});
     CHECK(ran.status == 1);
     CHECK(has(ran.err, "left,top,width,height"));
   }
+  CHECK(run({"colour", photo, "--swatch", ""}).status == 2);
   CHECK(has(run({"colour", photo, "--swatch", "300,0,90,90", "--paper", "1,1,40,40"}).err,
             "beyond the photo"));
   CHECK(has(run({"colour", photo, "--swatch", "120,80,80,80", "--paper", "120,80,80,80"}).err,

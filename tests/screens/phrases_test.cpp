@@ -135,8 +135,7 @@ TEST_CASE("flowing right and being smooth are two things") {
   for (const auto right :
        {bench::Advice::keep_mulling, bench::Advice::test_dot, bench::Advice::there}) {
     a.kind = right;
-    CHECK(advice_words(a) ==
-          "it flows right, but gum is short: let it dry as you mull, then add binder");
+    CHECK(advice_words(a) == "it flows right, gum is short: mull it drier, then add binder");
     CHECK(gum_words(a).empty());
   }
   a.gum.reset();
@@ -167,7 +166,7 @@ TEST_CASE("while it is worked in: how long still, and then that it is judged") {
   CHECK(advice_words(a) == "work it in with the knife for 2 min, then judge");
   a.too_early = true;
   a.wait_min = 1;
-  CHECK(advice_words(a) == "too early to tell: work it in for 1 min more, then judge again");
+  CHECK(advice_words(a) == "too early: work it in for 1 min more, then judge");
   a.wait_min = 0;
   CHECK(advice_words(a) == "worked in: say again how it moves");
   a.too_early = false;
