@@ -37,11 +37,11 @@ Areas areas_of(const Display& display) {
 void lay_out_amounts(const Bench& bench, Rect area, Layout& layout) {
   if (!making_in_hand(bench)) {
     add(layout, BinderPad::recipe, take_top(area, row_mm));
-    const Grid gum{11, 1, take_top(area, row_mm)};
-    add(layout, BinderPad::less, gum.cell(0, 0, 2));
-    add(layout, BinderPad::gum, gum.cell(2, 0, 4));
-    add(layout, BinderPad::more, gum.cell(6, 0, 2));
-    add(layout, BinderPad::measured_in, gum.cell(8, 0, 3));
+    const Grid gum{18, 1, take_top(area, row_mm)};
+    add(layout, BinderPad::less, gum.cell(0, 0, 4));
+    add(layout, BinderPad::gum, gum.cell(4, 0, 4));
+    add(layout, BinderPad::more, gum.cell(8, 0, 4));
+    add(layout, BinderPad::measured_in, gum.cell(12, 0, 6));
   }
   layout.lower = area;
 }

@@ -103,7 +103,7 @@ std::vector<Token> tokens_of(std::string_view cell) {
     }
     if (is_digit(c))
       out.push_back(read_number(cell, at));
-    else if (const double value = fraction_of(c))
+    else if (const double value = fraction_of(c); value > 0)
       out.push_back({TokenKind::fraction, at, behind(cell, at), {}, value});
     else if (is_letter(c))
       out.push_back(read_word(cell, at));

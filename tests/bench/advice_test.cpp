@@ -224,7 +224,7 @@ TEST_CASE(
   CHECK_FALSE(s.advice().sticky_now);
 }
 
-TEST_CASE("too loose: at most a fifth of the pigment at once, and how long it dries mulled out") {
+TEST_CASE("too loose: at most a fifth of the pigment at once; what takes an hour is not mulled") {
   Slab s;
   s.add("gum", 14);
   s.feel(Feel::too_runny);
@@ -233,8 +233,7 @@ TEST_CASE("too loose: at most a fifth of the pigment at once, and how long it dr
   REQUIRE(s.flow() / s.middle() > 1.2);
   REQUIRE(advice.pigments.size() == 1);
   CHECK(advice.pigments[0].g == doctest::Approx(12 * 0.2));
-  CHECK(advice.dry_min > 0);
-  CHECK(advice.dry_min % 5 == 0);
+  CHECK(advice.dry_min == 0); // over an hour: nobody mulls so long
 }
 
 TEST_CASE("too loose: less pigment where less brings it to the middle") {
