@@ -3,6 +3,7 @@
 #include "bench/pads_number.hpp"
 #include "bench/pads_pans.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/pads_shelf.hpp"
 #include "bench/screens.hpp"
 #include "screens/draw.hpp"
 #include "screens/fields.hpp"
@@ -65,6 +66,8 @@ std::string sign_words(const bench::View& view, const bench::PadId& pad) {
   if (pad.kind == SharedPad::clear) return say(Say::pad_clear);
   if (pad.kind == bench::NumberPad::erase) return say(Say::pad_erase);
   if (pad.kind == bench::PansPad::pan) return say(Say::pad_pan, {pad.arg});
+  if (pad.kind == bench::ShelfPad::hue) return say(Say::pad_hue, {pad.arg});
+  if (pad.kind == bench::ShelfPad::shade) return say(Say::pad_shade, {pad.arg});
   return "";
 }
 
