@@ -1,7 +1,9 @@
 #include "app/told.hpp"
 
+#include "bench/pads_binder.hpp"
 #include "bench/pads_number.hpp"
 #include "bench/pads_pans.hpp"
+#include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/screens.hpp"
@@ -66,6 +68,10 @@ std::string sign_words(const bench::View& view, const bench::PadId& pad) {
   if (pad.kind == SharedPad::clear) return say(Say::pad_clear);
   if (pad.kind == bench::NumberPad::erase) return say(Say::pad_erase);
   if (pad.kind == bench::PansPad::pan) return say(Say::pad_pan, {pad.arg});
+  if (pad.kind == bench::PlanPad::fewer || pad.kind == bench::BinderPad::less)
+    return say(Say::pad_less);
+  if (pad.kind == bench::PlanPad::more || pad.kind == bench::BinderPad::more)
+    return say(Say::pad_more);
   if (pad.kind == bench::ShelfPad::hue) return say(Say::pad_hue, {pad.arg});
   if (pad.kind == bench::ShelfPad::shade) return say(Say::pad_shade, {pad.arg});
   return "";

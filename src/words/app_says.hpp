@@ -63,7 +63,9 @@ enum class AppSay {
   pad_page_on,
   pad_clear,
   pad_erase,
-  pad_pan,   // 0: number
+  pad_pan, // 0: number
+  pad_less,
+  pad_more,
   pad_hue,   // 0: its place in the chart
   pad_shade, // 0: likewise
   // a file to be opened

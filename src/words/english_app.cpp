@@ -90,6 +90,8 @@ std::string_view english(AppSay id) {
   case Say::pad_clear: return "empty the search";
   case Say::pad_erase: return "erase the last digit";
   case Say::pad_pan: return "pan {0}";
+  case Say::pad_less: return "less";
+  case Say::pad_more: return "more";
   case Say::pad_hue: return "hue {0}";
   case Say::pad_shade: return "shade {0}";
   }

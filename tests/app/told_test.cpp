@@ -26,6 +26,15 @@ const views::Case& view_of(const std::vector<views::Case>& all, const std::strin
   return all.front();
 }
 
+// A view made by hand may lay out a pad for what it has nothing to draw of.
+bool has_nothing_for(const bench::View& view, const std::string& pad) {
+  if (std::holds_alternative<bench::SlabView>(view.screen)) return pad == "run c41e08d5 4";
+  const auto* pans = std::get_if<bench::PansView>(&view.screen);
+  return pans && pad.rfind("other_batch ", 0) == 0 &&
+         std::none_of(pans->others.begin(), pans->others.end(),
+                      [&](const auto& other) { return bench::name_of(other.pad) == pad; });
+}
+
 }
 
 TEST_CASE("every pad of every screen has a name in words") {
@@ -35,8 +44,7 @@ TEST_CASE("every pad of every screen has a name in words") {
     CHECK(all["pads"].size() == c.view.layout.pads.size());
     for (const Json& each : all["pads"]) {
       CAPTURE(each["id"]);
-      const bool is_blank = // the view has no such line to draw
-          each["id"] == "run c41e08d5 4" && c.name.rfind("slab, lines, ", 0) == 0;
+      const bool is_blank = has_nothing_for(c.view, each["id"]);
       CHECK((each["name"] == "") == is_blank);
       CHECK(each["box"].size() == 4);
     }

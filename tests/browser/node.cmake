@@ -1,11 +1,11 @@
 # The tests of the pure rooms as WebAssembly, run by node: the numbers a browser computes. Debian
-# brings RapidCheck for the computer only, so files that draw random inputs stay there.
+# brings RapidCheck and Little CMS for the computer only, so files that use them stay there.
 set(CMAKE_CROSSCOMPILING_EMULATOR ${NODE_JS_EXECUTABLE} --no-experimental-fetch)
 
 function(node_tests name)
   file(GLOB sources CONFIGURE_DEPENDS ${CMAKE_CURRENT_SOURCE_DIR}/${name}/*.cpp)
   foreach(source ${sources})
-    file(STRINGS ${source} needs REGEX "include.*(rapidcheck|random\.hpp|sha2|studio/)")
+    file(STRINGS ${source} needs REGEX "include.*(rapidcheck|random\.hpp|sha2|lcms2|studio/)")
     if(needs)
       list(REMOVE_ITEM sources ${source})
     endif()
