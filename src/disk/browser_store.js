@@ -103,8 +103,14 @@ mergeInto(LibraryManager.library, {
           return;
         }
         const added = store.lines_in(bytes);
-        files.put({records: records + added.length, bytes: size + count}, file);
-        added.forEach((line, i) => lines.add(line, [file, records + i]));
+        try {
+          files.put({records: records + added.length, bytes: size + count}, file);
+          added.forEach((line, i) => lines.add(line, [file, records + i]));
+        } catch (error) { // thrown from here it would be the page's, and end it
+          outcome.failure = store.words_of(error);
+          lines.transaction.abort();
+          return;
+        }
         lines.transaction.commit();
       };
     });
