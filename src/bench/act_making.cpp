@@ -155,7 +155,7 @@ session::Card jar_done(const Bench& bench, const session::BinderMaking& making, 
   card.facts = session::LiquidCard{session::CardKind::binder, parts};
   card.made_on = words::date_of(words::day_number(now.wall_ms, now.utc_offset_min));
   card.keep_until = keep_until(bench, now);
-  card.made_g = in_jar(bench);
+  card.made_g = binder_in_jar(bench);
   return card;
 }
 

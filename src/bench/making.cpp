@@ -136,7 +136,7 @@ words::Result<paint::Recipe> to_put_in(const Bench& bench) {
   return paint::scaled_to_gum(recipe_of(*card), gum_measured(bench).g.value);
 }
 
-double in_jar(const Bench& bench) {
+double binder_in_jar(const Bench& bench) {
   if (bench.binder.jar_g > 0) return bench.binder.jar_g;
   const auto parts = to_put_in(bench);
   return parts ? std::round(paint::gets_into_jar(paint::sum_of(*parts))) : 0;

@@ -31,7 +31,7 @@ struct GumMeasured {
 GumMeasured gum_measured(const Bench& bench);
 // All that goes in, in g: as it was begun, or as it would be begun now.
 words::Result<paint::Recipe> to_put_in(const Bench& bench);
-double in_jar(const Bench& bench); // g: as weighed, else about what gets there
+double binder_in_jar(const Bench& bench); // g: as weighed, else about what gets there
 
 // "Gum 1 : 2 + honey", "jar 2".
 std::string name_of_jar(const Bench& bench);

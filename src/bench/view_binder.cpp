@@ -48,7 +48,7 @@ void add_amounts(const Bench& bench, BinderView& v) {
 }
 
 void add_worth(const Bench& bench, BinderView& v) {
-  v.makes_g = in_jar(bench);
+  v.makes_g = binder_in_jar(bench);
   v.jar_weighed = bench.binder.jar_g > 0;
   session::Card jar;
   jar.facts = session::LiquidCard{session::CardKind::binder, v.parts};
