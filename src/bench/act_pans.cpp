@@ -1,5 +1,6 @@
 #include "bench/act.hpp"
 #include "bench/choices.hpp"
+#include "bench/due.hpp"
 #include "bench/pads_pans.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pan_said.hpp"
@@ -66,12 +67,13 @@ void another_card(Bench& bench) {
   bench.pans.card = (*next)->id;
 }
 
-// The word that stands, tapped again, is taken back.
+// The word that stands, tapped again, is taken back, but where another day has asked since.
 void judge(Bench& bench, session::Became as, const Now& now, Effects& effects) {
   const session::Verdict verdict{as, bench.pans.pan};
   const auto said = said_of(*bench.pans.folded, bench.pans.pan);
   const bool own = said && said->line.session == bench.sitting.session;
-  if (own && said->verdict == verdict)
+  const bool asked_anew = verdict_day_due(bench, pans_batch(bench), now) != 0;
+  if (own && said->verdict == verdict && !asked_anew)
     return record_of_pans(bench, session::Withdrawn{said->line}, now, effects);
   record_of_pans(bench, verdict, now, effects);
 }

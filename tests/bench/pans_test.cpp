@@ -269,7 +269,10 @@ TEST_CASE("asked after 1, 3, 10 and 30 days; a verdict after the ask settles it"
   CHECK(verdict_day_due(h.b, id, h.now()) == 0);
   h.wait(7 * day);
   CHECK(verdict_day_due(h.b, id, h.now()) == 10);
-  h.tap("became good"); // takes the first one back, which settles nothing
+  h.tap("became good"); // once more, of that day
+  CHECK(verdict_day_due(h.b, id, h.now()) == 0);
+  CHECK(shown(h).said->as == session::Became::good);
+  h.tap("became good"); // a slip of the finger is taken back, and the ask stands again
   CHECK(verdict_day_due(h.b, id, h.now()) == 10);
   h.tap("became good");
   CHECK(verdict_day_due(h.b, id, h.now()) == 0);

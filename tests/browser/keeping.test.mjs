@@ -23,6 +23,7 @@ stop
 `;
 
 async function open_keeping(glass) {
+  await glass.press_pad('today'); // on the slab the tablet's own screen has no pad
   await glass.press_pad('tablet');
   await glass.press(await glass.text('#keeping'));
   await glass.said_at('#kept-how', (words) => words !== '');

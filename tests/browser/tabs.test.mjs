@@ -74,7 +74,7 @@ test('when the first tab is closed the second one goes on by itself', async (t) 
   await glass.close();
 });
 
-test('a store that is deleted under the page: the whole session is written again, and it is said', async (t) => {
+test('a store that is deleted under the page: the whole session is written again', async (t) => {
   const site = await serve(process.env.SLABSIDE_WEB);
   t.after(site.close);
   const {glass, file, lines, again} = await tapped(t, site);
@@ -91,8 +91,6 @@ test('a store that is deleted under the page: the whole session is written again
   assert.equal(written[0].from, 0);
   assert.deepEqual(written.slice(1, lines.length), lines.map(said).slice(1));
   assert.equal(written.length, lines.length + 1);
-  const about = await glass.said_at('#beside', (words) => words.includes('written again'));
-  assert.ok(about);
   await glass.close();
 });
 
