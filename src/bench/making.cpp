@@ -160,8 +160,7 @@ std::string lot_of_jar(const Bench& bench) {
 bool is_preserved(const Bench& bench) {
   if (bench.binder.preserved) return *bench.binder.preserved;
   const auto* making = making_in_hand(bench);
-  return !making || session::begun(*making, session::MakingStep::preserve) ||
-         !session::begun(*making, session::MakingStep::into_jar);
+  return making && session::begun(*making, session::MakingStep::preserve);
 }
 
 std::string keep_until(const Bench& bench, const Now& now) {

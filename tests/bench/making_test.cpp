@@ -198,8 +198,11 @@ TEST_CASE("done, it is a card of the shelf, which the plan takes") {
 TEST_CASE("without a preservative it keeps two weeks, and a tap says otherwise") {
   Hands h;
   open_making_of_honey(h);
-  CHECK(shown(h).keep_until == "2027-02-25");
+  CHECK(shown(h).keep_until == "2026-12-09"); // none is in yet
   h.tap("step gum");
+  h.tap("step preserve");
+  CHECK(shown(h).keep_until == "2027-02-25");
+  h.tap("take_step_back");
   h.tap("step jar");
   CHECK(shown(h).keep_until == "2026-12-09");
   h.tap("keep_cold_until");
@@ -210,6 +213,7 @@ TEST_CASE("the last day of a month is three months later the last of that one") 
   Hands h;
   h.wall = 1796030000000; // 2026-11-30
   open_making_of_honey(h);
+  h.tap("keep_cold_until");
   CHECK(shown(h).keep_until == "2027-02-28");
 }
 
