@@ -201,7 +201,7 @@ words::Result<std::string> colour_shown(const ColourWanted& wanted) {
     const auto other = first_of(*second, plain, colour::propose_regions(*second));
     if (!other) return tl::make_unexpected(other.error());
     say_reading(page, *other, plain.name);
-    say_match(page, *other, *one, colour::Taken::two_photos);
+    say_match(page, *one, *other, colour::Taken::two_photos);
   }
   return page.text;
 }

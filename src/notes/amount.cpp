@@ -247,8 +247,13 @@ std::string key_of(std::string_view text) {
 bool says_none(std::string_view cell) {
   const std::string key = key_of(cell);
   if (is_none_word(key) || key == "0") return true;
-  return key.empty() && cell.find('?') == std::string_view::npos &&
-         cell.find("\xEF\xBF\xBD") == std::string_view::npos;
+  if (!key.empty() || cell.find('?') != std::string_view::npos ||
+      cell.find("\xEF\xBF\xBD") != std::string_view::npos)
+    return false;
+  const auto tokens = tokens_of(cell); // ½ has no key
+  return std::none_of(tokens.begin(), tokens.end(), [](const Token& token) {
+    return token.kind == TokenKind::number || token.kind == TokenKind::fraction;
+  });
 }
 
 words::Result<std::optional<Amount>> amount_in(std::string_view cell, const Hand& hand) {

@@ -52,7 +52,7 @@ TEST_CASE("two swatches on one photo, and two photos: how far apart, and which w
   const Ran parted = run({"colour", other, "--against", one});
   CHECK(parted.status == 0);
   CHECK(has(parted.out, "on two photos"));
-  CHECK(has(parted.out, "the second is lighter"));
+  CHECK(has(parted.out, "the second is darker"));
   const Ran same = run({"colour", one, "--against", one});
   CHECK(same.status == 0);
   CHECK(has(same.out, "difference 0.0"));

@@ -84,6 +84,7 @@ TEST_CASE("a range is read as its middle") {
 TEST_CASE("nothing of it, and what stands beside it in brackets") {
   for (const char* cell : {"", " ", "-", "–", "none", "keine", "0", "0 g", "n/a"})
     CHECK_FALSE(read(cell));
+  CHECK(read("½")->value == 0.5); // a sign alone is an amount
   CHECK(read("3 g (fine)")->remark == "fine");
 }
 
