@@ -61,8 +61,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_mull: return "mull, then judge";
   case Say::advice_judge: return "work it in, then judge";
   case Say::advice_work_in: return "work it in with the knife for {0} min, then judge";
-  case Say::advice_work_in_early:
-    return "too early: work it in for {0} min more, then judge";
+  case Say::advice_work_in_early: return "too early: work it in for {0} min more, then judge";
   case Say::advice_worked_in: return "worked in: say how it moves under the knife";
   case Say::advice_worked_in_early: return "worked in: say again how it moves";
   case Say::advice_keep_mulling: return "it flows right: keep mulling, then make a test dot";
