@@ -32,8 +32,11 @@ std::string scoop_words(const bench::ScoopView& scoop) {
 }
 
 std::string amount_of(const Line& line) {
-  if (!line.scoops.empty()) return scoops_words(line.scoops);
-  return line.why == Line::rest ? say(Say::plan_by_the_drop) : "";
+  const bool rest = line.why == Line::rest;
+  if (line.scoops.empty()) return rest ? say(Say::plan_by_the_drop) : "";
+  const std::string scoops = scoops_words(line.scoops);
+  // Of the rest only what is surely less stands in spoons.
+  return rest && !line.scoops.back().drops ? say(Say::plan_and_drops, {scoops}) : scoops;
 }
 
 std::string grams_of(const Line& line) {

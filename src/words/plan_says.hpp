@@ -54,6 +54,7 @@ enum class PlanSay {
   plan_tablespoons,
   plan_named_spoons,
   plan_by_the_drop,
+  plan_and_drops, // 0: spoons
   plan_grams_guess,
   plan_grams_about,
   plan_weigh_out,
