@@ -62,7 +62,11 @@ Slabside.keeping = {
   // To the tablet's own sheet of whom to give it to, where there is one for such files; else it is saved.
   hand_on: async function (file) {
     const shared = {files: [file]};
-    if (navigator.canShare && navigator.canShare(shared)) return navigator.share(shared);
+    try {
+      if (navigator.canShare && navigator.canShare(shared)) return await navigator.share(shared);
+    } catch (error) { // a large studio was read longer than a press lasts
+      if (error.name !== 'NotAllowedError') throw error;
+    }
     const link = document.createElement('a');
     link.href = URL.createObjectURL(file);
     link.download = file.name;

@@ -26,7 +26,7 @@ Slabside.store = {
         const transaction = database.transaction(['lines', 'files'], mode, {durability: 'strict'});
         const outcome = {};
         transaction.oncomplete = () => done(outcome.value);
-        transaction.onabort = () => failed(transaction.error ?? new Error('EIO'));
+        transaction.onabort = () => failed(outcome.failure ?? transaction.error ?? new Error('EIO'));
         work(transaction.objectStore('lines'), transaction.objectStore('files'), outcome);
       });
     } finally {
@@ -74,7 +74,14 @@ Slabside.store = {
       outcome.value = told;
       for (const [name, bytes] of incoming) {
         const there = lines.getAll(store.records_of(name));
-        there.onsuccess = () => store.join_one(lines, files, told, name, bytes, there.result);
+        there.onsuccess = () => {
+          try {
+            store.join_one(lines, files, told, name, bytes, there.result);
+          } catch (error) { // thrown from here it would be the page's, and end it
+            outcome.failure = error;
+            lines.transaction.abort();
+          }
+        };
       }
     });
   },
