@@ -225,6 +225,7 @@ struct TodayView {
     double of_g = 0, takes_g = 0;      // how much there was, and what a batch takes
     session::MakingStep step = session::MakingStep::gum_in; // of binder: that runs
     std::optional<session::MakingStep> next = {};           // that has not begun; absent: none
+    bool honey = true;                                      // sweetens it; else glycerin
   };
   struct Again {
     PadId pad;

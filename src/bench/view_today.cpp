@@ -68,6 +68,7 @@ void add_making(const Bench& bench, const std::string& of, TodayView::Wait& v) {
   v.name = by ? by->name : words::say(words::BenchSay::making_nameless);
   v.step = making->second.steps.back().step;
   v.next = session::next_step(making->second);
+  v.honey = making->second.plan.parts.honey > 0;
 }
 
 TodayView::Again again_view(const Bench& bench, const std::string& id) {

@@ -25,13 +25,6 @@ constexpr Lettering small{cap::small, false, cap::small};
 constexpr Lettering small_bold{cap::small, true, cap::small};
 constexpr Lettering big_bold{cap::head, true, cap::small};
 
-Rect slice(Rect& area, double h) {
-  const Rect top{area.x, area.y, area.w, std::min(h, area.h)};
-  area.y += top.h;
-  area.h -= top.h;
-  return top;
-}
-
 void rule(Sheet& sheet, const Rect& below) {
   sheet.shapes.push_back(Polyline{
       {{below.x + 2, below.y}, {below.right() - 2, below.y}}, outline_mm, sheet.theme.rule, 0});
@@ -49,7 +42,7 @@ struct AmountRow {
 std::string dose_words(const BinderView& v) {
   if (v.dose <= 0) return say(Say::none_yet);
   return v.dose_in_g ? say(Say::grams, {grams_number(v.dose)})
-                     : say(Say::drops, {paint::count_words(v.dose)});
+                     : amount_words(session::Unit::drops, v.dose);
 }
 
 std::string to_gum(double g, const paint::Recipe& parts) {

@@ -7,7 +7,7 @@
 
 namespace screens {
 
-std::string step_words(session::MakingStep step, bool honey = true); // else it is glycerin
+std::string step_words(session::MakingStep step, bool honey); // else it is glycerin
 
 // "2.5 water to 1 of gum, by weight".
 std::string ratio_words(const paint::Recipe& recipe);

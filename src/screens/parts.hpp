@@ -3,6 +3,8 @@
 
 #include "screens/widgets.hpp"
 
+#include <algorithm>
+
 namespace screens {
 
 void draw_top_bar(Sheet& sheet);
@@ -42,6 +44,14 @@ void draw_compare(Sheet& sheet, const bench::CompareView& compare);
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet);
 void draw_binder(Sheet& sheet, const bench::BinderView& binder);
 void draw_strength(Sheet& sheet, const bench::BinderView& binder); // of a jar of it
+
+// What is taken off the top of an area.
+inline Rect slice(Rect& area, double h) {
+  const Rect top{area.x, area.y, area.w, std::min(h, area.h)};
+  area.y += top.h;
+  area.h -= top.h;
+  return top;
+}
 
 // The letters of slab and of the clean-hands screens; no smaller than these.
 inline constexpr Lettering slab_letters{cap::body, false, cap::body};

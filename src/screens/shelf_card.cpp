@@ -26,13 +26,6 @@ namespace {
 constexpr Lettering small{cap::small, false, cap::small};
 constexpr Lettering small_bold{cap::small, true, cap::small};
 
-Rect slice(Rect& area, double h) {
-  const Rect top{area.x, area.y, area.w, std::min(h, area.h)};
-  area.y += top.h;
-  area.h -= top.h;
-  return top;
-}
-
 void rule(Sheet& sheet, const Rect& above) {
   sheet.shapes.push_back(Polyline{{{above.x, above.bottom()}, {above.right(), above.bottom()}},
                                   outline_mm,

@@ -44,11 +44,12 @@ std::string making_words(const TodayView::Wait& wait, std::int64_t now_ms, int o
   if (wait.due.since > now_ms) {
     const bool today =
         words::day_number(wait.due.since, offset_min) == words::day_number(now_ms, offset_min);
-    return say(Say::making_runs,
-               {step_words(wait.step), today ? words::time_of_day(wait.due.since, offset_min)
-                                             : words::date_and_time(wait.due.since, offset_min)});
+    return say(Say::making_runs, {step_words(wait.step, wait.honey),
+                                  today ? words::time_of_day(wait.due.since, offset_min)
+                                        : words::date_and_time(wait.due.since, offset_min)});
   }
-  return wait.next ? say(Say::making_next, {step_words(*wait.next)}) : say(Say::making_done);
+  return wait.next ? say(Say::making_next, {step_words(*wait.next, wait.honey)})
+                   : say(Say::making_done);
 }
 
 std::string layer_words(const TodayView::Wait& wait) {

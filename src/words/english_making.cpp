@@ -42,10 +42,9 @@ std::string_view english(MakingSay id) {
   case Say::preservative_how: return "as its supplier says";
   case Say::none_yet: return "?";
   case Say::grams: return "{0} g";
-  case Say::drops: return "{0} drops";
   case Say::makes: return "makes about {0} g";
   case Say::holds: return "the jar holds {0} g";
-  case Say::batches: return "{0} batches like the last";
+  case Say::batches: return "batches like the last: {0}";
   case Say::costs: return "{0} a gram";
   case Say::part_gum: return "{0} gum";
   case Say::part_water: return "{0} water";

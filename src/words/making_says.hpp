@@ -45,7 +45,6 @@ enum class MakingSay {
   preservative_how,
   none_yet,
   grams,         // 0: g
-  drops,         // 0: drops
   makes,         // 0: g
   holds,         // 0: g
   batches,       // 0: batches
