@@ -1,6 +1,7 @@
 #include "colour/cielab.hpp"
 
 #include <cmath>
+#include <numbers>
 
 namespace colour {
 
@@ -13,7 +14,6 @@ constexpr Matrix bradford{
 constexpr std::array<std::array<double, 2>, 3> srgb_primaries{
     {{0.64, 0.33}, {0.30, 0.60}, {0.15, 0.06}}};
 
-constexpr double pi = 3.14159265358979323846;
 constexpr double kappa = 24389.0 / 27, epsilon = 216.0 / 24389;
 
 // Each primary so strong that all three at 1 are the white.
@@ -113,7 +113,7 @@ double chroma(const Lab& lab) { return std::hypot(lab.a, lab.b); }
 
 double hue_degrees(const Lab& lab) {
   if (lab.a == 0 && lab.b == 0) return 0;
-  const double degrees = std::atan2(lab.b, lab.a) * 180 / pi;
+  const double degrees = std::atan2(lab.b, lab.a) * 180 / std::numbers::pi;
   return degrees < 0 ? degrees + 360 : degrees;
 }
 

@@ -1,14 +1,13 @@
 #include "colour/difference.hpp"
 
 #include <cmath>
+#include <numbers>
 
 namespace colour {
 
 namespace {
 
-constexpr double pi = 3.14159265358979323846;
-
-double radians(double degrees) { return degrees * pi / 180; }
+double radians(double degrees) { return degrees * std::numbers::pi / 180; }
 double square(double x) { return x * x; }
 
 // How much of 25^7 a chroma has, which both G and R_C are made of.

@@ -8,7 +8,7 @@ namespace {
 
 Three field(const Photo& photo, int left, int top, int side) {
   const auto& linear = photo.encoding.linear;
-  const int step = std::max(1, side / 8);
+  const int step = (side + 7) / 8;
   Three sum{};
   int count = 0;
   for (int y = top; y < top + side; y += step)

@@ -7,13 +7,13 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 
 namespace colour {
 
 namespace {
 
 constexpr double curve_sd = 0.03, liveliness_sd = 0.03, black_sd = 0.004; // see the header
-constexpr double pi = 3.14159265358979323846;
 constexpr int swatch_cells = 16, paper_cells = 48;
 constexpr Three no_glints{256, 256, 256};
 
@@ -85,7 +85,7 @@ double coarse_sd(double step, double scatter, double range) {
   if (step <= 0) return 0;
   const double squared = scatter * scatter / (step * step);
   const double evenly = 1.0 / 12, steps = std::sqrt(12 * std::max(0.0, squared - evenly));
-  const double averaged = evenly / std::pow(std::max(1.0, pi * steps), 2);
+  const double averaged = evenly / std::pow(std::max(1.0, std::numbers::pi * steps), 2);
   const bool on_two_sides = range < 1.6 * step;
   return step * std::sqrt(on_two_sides ? std::clamp(0.25 - squared, averaged, evenly) : averaged);
 }
@@ -223,7 +223,7 @@ Mean evened(const Cells& swatch, const Light& light, double alike) {
   }
   const double n = static_cast<double>(ratios.size());
   for (double& r : mean.ratio) r /= n;
-  const double by = (n > 3 ? n * (n - 3) : n * std::max(1.0, n - 1) / 3) / alike;
+  const double by = n * (n - 3) / alike; // at least 4 cells: fault_of_swatch
   for (const Three& r : ratios)
     for (std::size_t i = 0; i < 3; ++i)
       for (std::size_t j = 0; j < 3; ++j)

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 namespace colour {
 
@@ -88,15 +89,17 @@ Plane mean_around(const Plane& plane, const Plane& counts, int reach) {
   return out;
 }
 
-// A thousand spread over all say enough.
-float scatter_of(const Plane& off) {
+// Of sizes; some thousands spread over all say enough.
+float middle_size(const Plane& off) {
   std::vector<float> sizes;
   const std::size_t step = std::max<std::size_t>(1, off.at.size() / 4001);
   for (std::size_t i = 0; i < off.at.size(); i += step) sizes.push_back(std::abs(off.at[i]));
   const auto half = sizes.begin() + static_cast<std::ptrdiff_t>(sizes.size() / 2);
   std::nth_element(sizes.begin(), half, sizes.end());
-  return 1.4826F * *half;
+  return *half;
 }
+
+float scatter_of(const Plane& off) { return 1.4826F * middle_size(off); }
 
 // What differs from the paint around: once with all of it around, then without what differed.
 Plane off_from_around(const Plane& plane, float& limit) {
@@ -166,7 +169,8 @@ tl::expected<Specks, Uncounted> count_specks(const Photo& photo, const Box& pain
   if (std::min(box.width, box.height) < 40) return tl::make_unexpected(Uncounted::too_small);
   const int side = std::max(1, (std::max(box.width, box.height) + largest_side - 1) / largest_side);
   const Plane plane = plane_of(photo, box, side);
-  if (scatter_of(plane) < 1.2F) return tl::make_unexpected(Uncounted::too_dark); // L* of level 6
+  constexpr float of_level_6 = 1.64F; // its L*
+  if (middle_size(plane) < of_level_6) return tl::make_unexpected(Uncounted::too_dark);
   float limit = 0;
   Plane off = off_from_around(plane, limit);
   Specks out;
@@ -180,7 +184,7 @@ tl::expected<Specks, Uncounted> count_specks(const Photo& photo, const Box& pain
           as_upright({box.x + static_cast<int>(patch.sum_x / patch.area) * side,
                       box.y + static_cast<int>(patch.sum_y / patch.area) * side, side, side},
                      photo);
-      const double across = 2 * std::sqrt(patch.area / 3.14159265358979323846);
+      const double across = 2 * std::sqrt(patch.area / std::numbers::pi);
       out.found.push_back(
           {here.x + here.width / 2.0, here.y + here.height / 2.0, across * side * photo.shrunk});
     }

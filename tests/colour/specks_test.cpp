@@ -102,4 +102,8 @@ TEST_CASE("where nothing can be counted, and why") {
   Photo night = photo;
   for (auto& level : night.rgb) level = level / 64;
   CHECK(count_specks(night, scene::inside(dot, 20), {}).error() == Uncounted::too_dark);
+  for (auto& level : night.rgb) level = 5;
+  CHECK(count_specks(night, scene::inside(dot, 20), {}).error() == Uncounted::too_dark);
+  for (auto& level : night.rgb) level = 6;
+  CHECK(count_specks(night, scene::inside(dot, 20), {}).has_value());
 }
