@@ -12,6 +12,7 @@ namespace session {
 namespace {
 
 constexpr double most_spoons = 12; // more is weighed: own choice
+constexpr double rounding = 1e-9;  // an amount that was made of drops is so many drops
 
 double mL_of(const words::Result<paint::Amount>& grams, double mL_per_g, double otherwise) {
   return grams ? grams->value * mL_per_g : otherwise;
@@ -43,7 +44,7 @@ Measures measures_in(const Batch& batch, const Card& liquid) {
 }
 
 double spoons_in(double mL, const Measures& of) {
-  const double spoons = of.spoon_mL > 0 ? std::floor(4 * mL / of.spoon_mL) / 4 : 0;
+  const double spoons = of.spoon_mL > 0 ? std::floor(4 * mL / of.spoon_mL + rounding) / 4 : 0;
   return spoons <= most_spoons ? spoons : 0;
 }
 
@@ -54,8 +55,6 @@ double taps_of(double spoons) {
   const double whole = std::floor(spoons), quarters = std::round(4 * (spoons - whole));
   return whole + (quarters > 0) + (quarters > 2);
 }
-
-constexpr double rounding = 1e-9; // an amount that was made of drops is so many drops
 
 int whole_drops(double mL, const Measures& of) {
   constexpr double most = 1e6;
@@ -104,9 +103,9 @@ Tapped in_what_is_there(double least_mL, double most_mL, const Measures& of) {
   const int least = std::max(0, least_drops(least_mL, of));
   const int most = std::max(least, whole_drops(most_mL, of));
   const double spoons = spoons_in(most_mL, of), in_spoons = spoons * of.spoon_mL;
-  if (spoons > 0 && in_spoons >= least_mL) return {.spoons = spoons};
+  if (spoons > 0 && in_spoons >= least_mL * (1 - rounding)) return {.spoons = spoons};
   if (most <= most_counted) return {.drops = drops_by_fives(least, most)};
-  const int counted = static_cast<int>((std::max(least_mL, most_mL) - in_spoons) / of.drop_mL);
+  const int counted = whole_drops(std::max(least_mL, most_mL) - in_spoons, of);
   return {.spoons = spoons, .drops = std::min(most_counted, drops_by_fives(0, counted))};
 }
 

@@ -25,6 +25,20 @@ TEST_CASE(
   CHECK(tapped(-1, spoon).spoons == 0);
 }
 
+TEST_CASE("what was put in drop by drop is as many spoons as if it had been measured at once") {
+  const auto dropped = [](int drops) {
+    double mL = 0;
+    for (int i = 0; i < drops; ++i) mL += spoon.drop_mL;
+    return tapped(mL, mL, spoon);
+  };
+  CHECK(dropped(50).spoons == 0.5);
+  CHECK(dropped(50).drops == 0);
+  CHECK(dropped(51).spoons == 0.5);
+  CHECK(dropped(51).drops == 1);
+  CHECK(dropped(60).spoons == 0.5);
+  CHECK(dropped(60).drops == 10);
+}
+
 TEST_CASE("where the round amount below would be too little, a little more is said") {
   CHECK(tapped(0.80, 0.90, none).drops == 18);
   CHECK(tapped(0.30, 0.30, none).drops == 6);
