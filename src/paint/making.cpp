@@ -26,12 +26,6 @@ Recipe times(const Recipe& r, double by) {
   return {r.gum * by, r.water * by, r.honey * by, r.glycerin * by, r.alcohol * by, r.other * by};
 }
 
-words::Error out_of_reach(double strength) {
-  return {Say::strength_out_of_reach, {words::Number(strength * 100, 1)}};
-}
-
-double dry_gum_of_gum() { return parts_of({.gum = 1})->gum; }
-
 }
 
 double sum_of(const Recipe& r) {
@@ -61,28 +55,15 @@ double strength_of(const Recipe& recipe) {
   return parts ? parts->gum : 0;
 }
 
-words::Result<Mix> alligation(double weaker, double stronger, double wanted) {
-  for (const double share : {weaker, stronger, wanted})
-    if (auto fault = fault_if_no_share(share)) return tl::make_unexpected(*fault);
-  if (!(weaker < stronger && wanted >= weaker && wanted <= stronger))
-    return tl::make_unexpected(out_of_reach(wanted));
-  const double whole = stronger - weaker;
-  return Mix{(stronger - wanted) / whole, (wanted - weaker) / whole};
-}
-
 words::Result<PutIn> to_strength(const Recipe& binder, double grams, double wanted) {
   if (auto fault = fault_of_amount(grams, most_binder_g)) return tl::make_unexpected(*fault);
-  if (auto fault = fault_if_no_share(wanted)) return tl::make_unexpected(*fault);
-  if (!(wanted > 0 && wanted <= strongest_binder)) return tl::make_unexpected(out_of_reach(wanted));
-  const double now = strength_of(binder);
-  if (wanted <= now) {
-    const auto mix = alligation(0, now, wanted);
-    if (!mix) return tl::make_unexpected(mix.error());
-    return PutIn{grams * mix->weaker / mix->stronger, 0};
-  }
-  const auto mix = alligation(now, dry_gum_of_gum(), wanted);
-  if (!mix) return tl::make_unexpected(mix.error());
-  return PutIn{0, grams * mix->stronger / mix->weaker};
+  const auto parts = parts_of(binder);
+  if (!parts) return tl::make_unexpected(parts.error());
+  const bool thinner = wanted <= parts->gum;
+  const auto g =
+      thinner ? water_to_reach(*parts, grams, wanted) : gum_to_reach(*parts, grams, wanted);
+  if (!g) return tl::make_unexpected(g.error());
+  return thinner ? PutIn{*g, 0} : PutIn{0, *g};
 }
 
 Recipe with(const Recipe& binder, double grams, const PutIn& in) {

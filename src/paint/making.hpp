@@ -24,18 +24,8 @@ words::Result<Amount> gum_in_spoons(double spoons, double spoon_mL);
 // Dry gum's share of the whole, 0 to 1; 0 where the recipe holds nothing.
 double strength_of(const Recipe& recipe);
 
-// Shares by mass of a weaker and a stronger one that together are as strong as wanted, each by how
-// far the other lies from it (alligation); they sum to 1. Strengths 0 to 1, weaker below stronger.
-// Errors: not_a_number, not_a_share; strength_out_of_reach where the wanted one does not lie
-// between them, or they are alike.
-struct Mix {
-  double weaker = 0, stronger = 0;
-};
-words::Result<Mix> alligation(double weaker, double stronger, double wanted);
-
 // What so many g of a binder want to be of another strength: water, or gum as bought. Errors: those
-// of alligation; amounts as in scaled_to_gum; strength_out_of_reach above 0.55, more than which
-// water does not dissolve (a supplier's data sheet says 50 to 55 %).
+// of water_to_reach and gum_to_reach; amounts as in scaled_to_gum.
 struct PutIn {
   double water_g = 0, gum_g = 0;
 };

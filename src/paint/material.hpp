@@ -69,11 +69,11 @@ struct Recipe {
 };
 words::Result<Parts> parts_of(const Recipe& as_sold);
 
-// What is not known of how liquids were made, each by its name in an amount's shares. All of one
-// workshop's have it alike, whatever bottle they stand in.
 // Share of water in gum as sold: it loses 10 to 15 % on drying (JECFA: at most 15 %).
 inline constexpr double gum_moisture = 0.12;
 
+// What is not known of how liquids were made, each by its name in an amount's shares. All of one
+// workshop's have it alike, whatever bottle they stand in.
 inline constexpr std::string_view gum_moisture_share = "moisture:gum";
 inline constexpr std::string_view honey_moisture_share = "moisture:honey";
 inline constexpr std::string_view gum_volume_share = "volume:gum";

@@ -1,5 +1,7 @@
 #include "session/cost.hpp"
 
+#include "paint/making.hpp"
+
 #include <algorithm>
 
 namespace session {
@@ -18,10 +20,6 @@ std::string currency_of(const Stocks& stocks) {
     for (const Jar& jar : stock.jars)
       if (jar.of.price && jar.of.g > 0 && (!last || last->at <= jar.at)) last = &jar;
   return last ? last->of.currency : "";
-}
-
-double sum_of(const paint::Recipe& r) {
-  return r.gum + r.water + r.honey + r.glycerin + r.alcohol + r.other;
 }
 
 // A raw material: nothing but this part, and water.
