@@ -5,6 +5,7 @@
 #include "paint/range/learn_bytes.hpp"
 #include "screens/paint.hpp"
 #include "studio/studio.hpp"
+#include "studio/told_files.hpp"
 #include "window/offscreen.hpp"
 #include "words/app_says.hpp"
 
@@ -111,6 +112,7 @@ words::Result<void> make_picture(const PictureOptions& options) {
   const double px_per_mm = std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
   // Else the onlooker is a session that never begins, so it needs no id.
   bench::Bench bench = bench::start("", "", display_of(options.size, px_per_mm, options.hand), now);
+  bench.sharing.folder = (std::filesystem::absolute(home) / studio::told_folder).string();
   session::Joined joined = session::join(std::move(reading.files));
   bench::step(
       bench,

@@ -81,7 +81,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   case Screen::slab: return act_on_slab(bench, pad, now, effects);
   case Screen::pans: return act_on_pans(bench, pad, now, effects);
   case Screen::book: return act_on_book(bench, pad, now, effects);
-  case Screen::tablet: return act_on_tablet(bench, pad, effects);
+  case Screen::tablet: return act_on_tablet(bench, pad, now, effects);
   case Screen::binder: return act_on_binder(bench, pad, now, effects);
   }
 }

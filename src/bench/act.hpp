@@ -21,7 +21,7 @@ void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effect
 void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
-void act_on_tablet(Bench& bench, const PadId& pad, Effects& effects);
+void act_on_tablet(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_binder(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 

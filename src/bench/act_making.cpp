@@ -70,11 +70,12 @@ void turn_recipe(Bench& bench) {
 }
 
 Making gum_goes_in(const Bench& bench, const paint::Recipe& parts, std::string jar) {
-  Making m{MakingStep::gum_in, std::move(jar), made_by(bench)->id, parts};
+  Making::Start start{made_by(bench)->id, parts};
   if (gum_measured(bench).spoon) {
-    m.spoons = bench.binder.spoons;
-    m.with = bench.binder.spoon;
+    start.spoons = bench.binder.spoons;
+    start.with = bench.binder.spoon;
   }
+  Making m{MakingStep::gum_in, std::move(jar), std::move(start)};
   if (const session::Card* gum = gum_of_shelf(bench)) m.takes = {{gum->id, parts.gum}};
   return m;
 }
@@ -106,7 +107,7 @@ void begin_step(Bench& bench, const std::string& word, const Now& now, Effects& 
   if (!making) return begin_making(bench, *step, now, effects);
   if (session::begun(*making, *step)) return say_error(bench, {Say::making_step_twice, {}}, now);
   Making m{*step, bench.binder.of};
-  if (*step == MakingStep::sweeten) m.takes = sweet_of(bench, making->plan.parts);
+  if (*step == MakingStep::sweeten) m.takes = sweet_of(bench, making->plan.start->parts);
   if (*step == MakingStep::preserve) (bench.binder.dose_in_g ? m.g : m.drops) = bench.binder.dose;
   record(bench, "", std::move(m), now, effects);
   restock(bench);
@@ -122,10 +123,10 @@ void take_back_step(Bench& bench, const Now& now, Effects& effects) {
   restock(bench);
   if (last.step != MakingStep::gum_in) return;
   bench.binder.of.clear();
-  bench.binder.by = plan.by;
-  bench.binder.gum_g = plan.parts.gum;
-  bench.binder.spoons = plan.spoons;
-  bench.binder.spoon = plan.with;
+  bench.binder.by = plan.start->by;
+  bench.binder.gum_g = plan.start->parts.gum;
+  bench.binder.spoons = plan.start->spoons;
+  bench.binder.spoon = plan.start->with;
 }
 
 void give_up(Bench& bench, const Now& now, Effects& effects) {
@@ -149,7 +150,7 @@ session::Card jar_done(const Bench& bench, const session::BinderMaking& making, 
   card.id = bench.binder.of;
   card.name = name_of_jar(bench);
   card.lot = lot_of_jar(bench);
-  paint::Recipe parts = making.plan.parts;
+  paint::Recipe parts = making.plan.start->parts;
   if (const auto* preserved = session::begun(making, MakingStep::preserve))
     parts.other += preserved->g;
   card.facts = session::LiquidCard{session::CardKind::binder, parts};

@@ -1,5 +1,9 @@
 #include "bench/act.hpp"
+#include "bench/learning.hpp"
 #include "bench/pads_tablet.hpp"
+#include "bench/record.hpp"
+#include "session/told.hpp"
+#include "words/bench_says.hpp"
 
 #include <algorithm>
 
@@ -28,14 +32,49 @@ void wait_for_key(Bench& bench, const std::string& pad_name, Effects& effects) {
   effects.keep_tablet = freed > 0;
 }
 
+// Of its own notes alone: what a friend told is not told on.
+void tell(Bench& bench, Effects& effects) {
+  if (!bench.loaded) {
+    bench.sharing.failure = words::Error{words::BenchSay::told_reading, {}};
+    return;
+  }
+  finish_studying(bench, effects);
+  std::vector<const session::TrainingBatch*> all;
+  for (const auto& [id, training] : bench.learning.training) all.push_back(&training);
+  auto told = session::told_by(all, bench.shelf);
+  if (!told || !*told) {
+    bench.sharing.failure =
+        told ? words::Error{words::BenchSay::told_nothing, {}} : std::move(told.error());
+    return;
+  }
+  (*told)->from = session::source_of(bench.logs);
+  effects.tell = **std::move(told);
 }
 
-void act_on_tablet(Bench& bench, const PadId& pad, Effects& effects) {
+void be_told(Bench& bench, std::string range, const Now& now, Effects& effects) {
+  record(bench, "", session::Told{std::move(range)}, now, effects);
+  hear(bench);
+}
+
+void act_on_sharing(Bench& bench, TabletPad pad, const Now& now, Effects& effects) {
+  Sharing& sharing = bench.sharing;
+  const auto found = std::move(sharing.found);
+  sharing = {sharing.folder, sharing.open, "", false, std::nullopt, std::nullopt};
+  if (pad == TabletPad::others) sharing.open = !sharing.open;
+  if (pad == TabletPad::tell) tell(bench, effects);
+  if (pad == TabletPad::find_told) effects.find_told = true;
+  if (pad == TabletPad::take_told && found) be_told(bench, bytes_of(found->told), now, effects);
+  if (pad == TabletPad::forget_told) be_told(bench, "", now, effects);
+}
+
+}
+
+void act_on_tablet(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   const auto own = pad.kind.as<TabletPad>();
   if (own == TabletPad::bind) return wait_for_key(bench, pad.arg, effects);
   bench.keys.binding.reset();
   if (!own) return;
-  effects.keep_tablet = true;
+  effects.keep_tablet = *own <= TabletPad::card_larger;
   const double step = pad.arg == "much" ? much : a_little;
   switch (*own) {
   case TabletPad::hand:
@@ -46,6 +85,12 @@ void act_on_tablet(Bench& bench, const PadId& pad, Effects& effects) {
   case TabletPad::card_smaller: return rescale(bench, 1 / (1 + step));
   case TabletPad::card_larger: return rescale(bench, 1 + step);
   case TabletPad::bind: return; // see above
+  case TabletPad::others:
+  case TabletPad::tell:
+  case TabletPad::find_told:
+  case TabletPad::take_told:
+  case TabletPad::leave_told:
+  case TabletPad::forget_told: return act_on_sharing(bench, *own, now, effects);
   }
 }
 

@@ -10,6 +10,7 @@
 #include "bench/layout.hpp"
 #include "bench/panel.hpp"
 #include "bench/plan_state.hpp"
+#include "bench/sharing.hpp"
 #include "bench/tablet.hpp"
 #include "session/batch.hpp"
 #include "session/making.hpp"
@@ -92,8 +93,9 @@ struct Fitted {    // the answer to Effects.learn
   words::Result<std::string> result; // bytes of a paint::RangeFit
 };
 
-using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
-                           Arrived, Resized, NotKept, Leaving, Study, Fitted>;
+using Input =
+    std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded, Arrived,
+                 Resized, NotKept, ToldWritten, FriendsFound, Leaving, Study, Fitted>;
 
 // ---- effects
 
@@ -110,10 +112,12 @@ enum class SoundCue {
 };
 
 struct Effects {
-  std::vector<session::Line> append;   // to this session's file, in order
-  std::optional<std::int64_t> wake_at; // run_ms at which to send a Tick at the latest
-  bool redraw = false;                 // the view has changed
-  bool keep_tablet = false;            // bench.tablet is another
+  std::vector<session::Line> append;    // to this session's file, in order
+  std::optional<std::int64_t> wake_at;  // run_ms at which to send a Tick at the latest
+  bool redraw = false;                  // the view has changed
+  bool keep_tablet = false;             // bench.tablet is another
+  std::optional<paint::ToldRange> tell; // to be written for another studio
+  bool find_told = false;               // what another studio wrote
   std::vector<SoundCue> cues;
   bool study = false; // there is more to look through: send a Study when nothing waits
   std::optional<std::string> learn; // bytes for paint::learn_bytes, off this thread
@@ -267,6 +271,7 @@ struct Expected { // of the batch on the slab
   int version = 0;
   session::RangeQuestion question;
   std::optional<session::Expectation> answer;
+  paint::NotesSeen seen; // from question to question, which alone tells the answer
 };
 
 // What the batches have taught of mulling, and what that lets expect.
@@ -326,6 +331,7 @@ struct Bench {
   Tablet tablet;
   Touch touch;
   Keys keys;
+  Sharing sharing;
   std::optional<Glide> glide;
   std::pair<std::string, double> rung; // batch and start of the last pass that the bell rang for
   Notice notice;

@@ -35,6 +35,7 @@ struct Read { // into the entry, line after line
   const session::Offsets& offsets;
   const LineRead* line = nullptr;
   session::GramsAdded grams_added = {};
+  std::pair<const std::string, session::Uses>* last = nullptr; // additions mostly follow their like
 
   void operator()(const session::Opened& o) {
     BookEntry& entry = to.entry;
@@ -56,7 +57,7 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::Added& a) {
     if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
-    to.entry.used_ug[a.of][session::use_minute(line->at)] += micrograms(a);
+    uses_of(a.of)[session::use_minute(line->at)] += micrograms(a);
   }
   void operator()(const session::Verdict& v) {
     to.entry.verdicts.push_back({line->ref, line->at, v});
@@ -94,6 +95,10 @@ struct Read { // into the entry, line after line
 
   static bool is_all(const session::Quantity& quantity) {
     return !quantity.g && quantity.share == 1;
+  }
+  session::Uses& uses_of(const std::string& card) {
+    if (!last || last->first != card) last = &*to.entry.used_ug.try_emplace(card).first;
+    return last->second;
   }
   void lay(BookEntry::Lies where) {
     BookEntry& entry = to.entry;
@@ -171,9 +176,9 @@ const ReadEntry& read_on_slab(Bench& bench) {
 }
 
 std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
-  const ReadEntry read = batch == bench.batch ? read_on_slab(bench) : read_all(bench, batch);
+  ReadEntry read = batch == bench.batch ? read_on_slab(bench) : read_all(bench, batch);
   if (!read.opened) return std::nullopt;
-  BookEntry entry = read.entry;
+  BookEntry entry = std::move(read.entry);
   if (is_newer(bench, batch)) entry.lies = BookEntry::nowhere; // nobody can take it up here
   entry.text = searched_in(entry, read.pigments, now);
   const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
@@ -195,8 +200,10 @@ std::int64_t sum_of(const session::Uses& uses) {
 
 // Minutes in which nothing is used any more are forgotten: an empty one is no use.
 void count_uses(session::Uses& all, const session::Uses& uses, int sign) {
-  for (const auto& [minute, ug] : uses)
-    if ((all[minute] += sign * ug) == 0) all.erase(minute);
+  for (const auto& [minute, ug] : uses) {
+    const auto at = all.try_emplace(all.end(), minute, 0); // a late one mostly
+    if ((at->second += sign * ug) == 0) all.erase(at);
+  }
 }
 
 void count_out(BookIndex& index, const std::string& batch, const BookEntry& entry) {
@@ -221,9 +228,8 @@ bool stands_in(const std::vector<std::string>& list, const std::string& batch) {
 }
 
 // One that was discarded stands apart, and one whose beginning was taken back nowhere.
-void list_batches(Bench& bench) {
-  if (!std::exchange(bench.index.lists_stale, false)) return;
-  bench.batches = session::batch_ids(session::all_of(bench.logs));
+void part_batches(Bench& bench) {
+  bench.index.lists_stale = false;
   bench.discarded.clear();
   std::erase_if(bench.batches, [&](const std::string& batch) {
     const auto entry = bench.index.of.find(batch);
@@ -233,19 +239,31 @@ void list_batches(Bench& bench) {
   });
 }
 
-void read_anew(Bench& bench, const std::string& batch, const Now& now) {
+void list_batches(Bench& bench) {
+  if (!bench.index.lists_stale) return;
+  bench.batches = session::batch_ids(session::all_of(bench.logs));
+  part_batches(bench);
+}
+
+// Whether it is to be listed.
+bool read_entry(Bench& bench, const std::string& batch, const Now& now) {
   bench.index.asked.erase(batch);
   if (const auto before = bench.index.of.find(batch); before != bench.index.of.end()) {
     count_out(bench.index, batch, before->second);
     bench.index.of.erase(before);
   }
   auto entry = entry_of(bench, batch, now);
-  const bool listed = entry && !entry->discarded;
-  bench.index.lists_stale = bench.index.lists_stale || listed != stands_in(bench.batches, batch);
-  if (!entry) return;
+  if (!entry) return false;
+  const bool listed = !entry->discarded;
   count_in(bench.index, batch, *entry);
   if (listed && asked_lately(*entry, now)) bench.index.asked.insert(batch);
   bench.index.of[batch] = *std::move(entry);
+  return listed;
+}
+
+void read_anew(Bench& bench, const std::string& batch, const Now& now) {
+  const bool listed = read_entry(bench, batch, now);
+  bench.index.lists_stale = bench.index.lists_stale || listed != stands_in(bench.batches, batch);
 }
 
 bool bears_words(const std::string& text, const std::string& words) {
@@ -269,13 +287,13 @@ std::vector<std::string> found_by(const Bench& bench, Bears bears) {
 
 }
 
+// Of bench.batches as they were listed a moment ago.
 void index_all(Bench& bench, const Now& now) {
   bench.index = {};
-  bench.index.lists_stale = true;
   bench.index.of.reserve(bench.batches.size());
-  for (const std::string& batch : bench.batches) read_anew(bench, batch, now);
+  for (const std::string& batch : bench.batches) read_entry(bench, batch, now);
   bench.learning.stale = {bench.batches.begin(), bench.batches.end()};
-  list_batches(bench);
+  part_batches(bench);
   find_batches(bench);
 }
 

@@ -15,7 +15,6 @@ using session::Card;
 using session::CardKind;
 
 constexpr double twenty = 20;
-constexpr double scale_step_g = 0.1;
 constexpr std::array liquids{CardKind::water, CardKind::binder, CardKind::honey,
                              CardKind::glycerin};
 
@@ -55,8 +54,8 @@ DropsWeight weight_of_twenty(const Card& card) {
 words::Result<Card> with_weighed_drops(Card card, double g) {
   auto* dropper = std::get_if<session::DropperCard>(&card.facts);
   if (!dropper) return card;
-  const auto tool =
-      paint::calibrated(card.id, {{twenty, g}}, scale_step_g, usual(dropper->calibrated_with));
+  const auto tool = paint::calibrated(card.id, {{twenty, g}}, paint::scale_step_g,
+                                      usual(dropper->calibrated_with));
   if (!tool) return tl::make_unexpected(tool.error());
   dropper->drop = {tool->mL_per_drop, tool->mL_per_drop_u};
   return card;

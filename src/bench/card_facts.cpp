@@ -21,8 +21,6 @@ namespace {
 using session::Card;
 using session::CardKind;
 
-constexpr double scale_step_g = 0.1;
-
 struct Figure {
   double value = 0, u = 0;
 };
@@ -85,7 +83,7 @@ Figure weight_of_water(const Card& card) {
 }
 
 words::Result<Card> with_weighed_water(Card card, double water_g) {
-  const auto measure = paint::spoon_weighed(card.id, {water_g}, scale_step_g);
+  const auto measure = paint::spoon_weighed(card.id, {water_g}, paint::scale_step_g);
   if (!measure) return tl::make_unexpected(measure.error());
   const session::Volume volume{measure->mL, measure->mL_u};
   if (auto* spoon = std::get_if<session::SpoonCard>(&card.facts)) spoon->level = volume;

@@ -21,24 +21,46 @@ void lay_out_card(Rect area, Layout& layout) {
   add(layout, TabletPad::card_larger, quarters.cell(3, 0), "much");
 }
 
+// What has been told, what may be done about it, and what is asked.
+void lay_out_sharing(const Bench& bench, Rect area, Layout& layout) {
+  const Grid pads{2, 1, take_bottom(area, row_mm)};
+  if (bench.sharing.found) {
+    add(layout, TabletPad::take_told, pads.cell(0, 0));
+    add(layout, TabletPad::leave_told, pads.cell(1, 0));
+  } else {
+    add(layout, TabletPad::tell, pads.cell(0, 0));
+    add(layout, TabletPad::find_told, pads.cell(1, 0));
+  }
+  if (bench.learning.told && !bench.sharing.found)
+    add(layout, TabletPad::forget_told, take_bottom(area, row_mm));
+  layout.more = area;
+}
+
+void lay_out_keys(const Rect& area, Layout& layout) {
+  const Grid grid{2, 6, area};
+  for (int i = 0; i < static_cast<int>(bindable.size()); ++i)
+    add(layout, TabletPad::bind, grid.cell(i / 6, i % 6), std::string(bindable[i]));
+}
+
 }
 
 void lay_out_tablet(const Bench& bench, Layout& layout) {
   const Rect area = slab_grid(bench.display).area;
   const bool upright = bench.display.upright();
-  const Rect card =
-      upright ? Rect{area.x, area.y, area.w, 108} : Rect{area.x, area.y, left_mm, area.h};
+  const bool shares = !bench.sharing.folder.empty();
+  const Rect card = upright ? Rect{area.x, area.y, area.w, shares ? 94.5 : 108}
+                            : Rect{area.x, area.y, left_mm, area.h};
   lay_out_card(card, layout);
   Rect keys = upright ? Rect{area.x, card.bottom() + gap_mm, area.w, 0}
                       : Rect{card.right() + gap_mm, area.y, 0, 0};
   keys.w = area.right() - keys.x;
   keys.h = area.bottom() - keys.y;
-  layout.side = {keys.x, keys.y, keys.w, row_mm};
-  keys.y += row_mm + gap_mm;
-  keys.h -= row_mm + gap_mm;
-  const Grid grid{2, 6, keys};
-  for (int i = 0; i < static_cast<int>(bindable.size()); ++i)
-    add(layout, TabletPad::bind, grid.cell(i / 6, i % 6), std::string(bindable[i]));
+  if (shares) add(layout, TabletPad::others, take_bottom(keys, row_mm));
+  layout.side = take_top(keys, row_mm);
+  if (shares && bench.sharing.open)
+    lay_out_sharing(bench, keys, layout);
+  else
+    lay_out_keys(keys, layout);
 }
 
 }

@@ -103,6 +103,11 @@ void study(Bench& bench, Effects& effects) {
   if (learning.stale.empty() && learning.changed && !learning.asked) ask(bench, effects);
 }
 
+void finish_studying(Bench& bench, Effects& effects) {
+  do study(bench, effects);
+  while (!bench.learning.stale.empty());
+}
+
 void take_fit(Bench& bench, const Fitted& input) {
   Learning& learning = bench.learning;
   if (!learning.asked) return;
@@ -131,8 +136,7 @@ void expect(Bench& bench) {
   session::RangeQuestion question = session::range_question(ranges, *bench.folded);
   if (!expected.answer || expected.version != bench.learning.version ||
       expected.question != question) {
-    thread_local paint::NotesSeen seen; // from question to question, which alone tells the answer
-    expected.answer = session::expectation(ranges, question, seen);
+    expected.answer = session::expectation(ranges, question, expected.seen);
     expected.version = bench.learning.version;
     expected.question = std::move(question);
   }

@@ -76,12 +76,12 @@ void plan_making(Bench& bench, const std::string& by) {
 void show_making(Bench& bench, const std::string& of) {
   bench.binder = {};
   bench.binder.of = of;
-  if (const auto* making = making_in_hand(bench)) bench.binder.by = making->plan.by;
+  if (const auto* making = making_in_hand(bench)) bench.binder.by = making->plan.start->by;
 }
 
 void open_making(Bench& bench, const std::string& by) {
   for (const std::string& of : open_makings(bench))
-    if (bench.makings.at(of).plan.by == by) return show_making(bench, of);
+    if (bench.makings.at(of).plan.start->by == by) return show_making(bench, of);
   plan_making(bench, by);
 }
 
@@ -101,7 +101,8 @@ const Card* card_anywhere(const Bench& bench, const std::string& id) {
 }
 
 const Card* made_by(const Bench& bench) {
-  if (const auto* making = making_in_hand(bench)) return card_anywhere(bench, making->plan.by);
+  if (const auto* making = making_in_hand(bench))
+    return card_anywhere(bench, making->plan.start->by);
   return card_anywhere(bench, bench.binder.by.empty() ? bench.plan.binder : bench.binder.by);
 }
 
@@ -130,7 +131,7 @@ GumMeasured gum_measured(const Bench& bench) {
 }
 
 words::Result<paint::Recipe> to_put_in(const Bench& bench) {
-  if (const auto* making = making_in_hand(bench)) return making->plan.parts;
+  if (const auto* making = making_in_hand(bench)) return making->plan.start->parts;
   const Card* card = made_by(bench);
   if (!card) return words::failure(Say::making_no_recipe);
   return paint::scaled_to_gum(recipe_of(*card), gum_measured(bench).g.value);

@@ -191,7 +191,13 @@ constexpr Names<TabletPad> tablet_pads{{{TabletPad::hand, {"hand"}},
                                         {TabletPad::motion, {"motion"}},
                                         {TabletPad::card_smaller, {"card_smaller"}},
                                         {TabletPad::card_larger, {"card_larger"}},
-                                        {TabletPad::bind, {"bind"}}}};
+                                        {TabletPad::bind, {"bind"}},
+                                        {TabletPad::others, {"other_studios"}},
+                                        {TabletPad::tell, {"tell"}},
+                                        {TabletPad::find_told, {"find_told"}},
+                                        {TabletPad::take_told, {"take_told"}},
+                                        {TabletPad::leave_told, {"leave_told"}},
+                                        {TabletPad::forget_told, {"forget_told"}}}};
 
 constexpr Names<BinderPad> binder_pads{{{BinderPad::recipe, {"recipe_of_binder"}},
                                         {BinderPad::less, {"less_gum"}},

@@ -125,9 +125,11 @@ void typed(Bench& bench, const Text& text, const Now& now) {
 
 void index_logs(Bench& bench) {
   bench.speaks_of.clear();
+  bench.offsets.clear();
   for (std::size_t i = 0; i < bench.logs.size(); ++i) {
     const std::string* last = nullptr; // lines of one batch mostly follow each other
     for (const session::Line& line : bench.logs[i].lines) {
+      session::note_offset(bench.offsets, bench.logs[i].session, line);
       if (line.batch.empty() || (last && *last == line.batch)) continue;
       last = &line.batch;
       auto& spoken = bench.speaks_of[line.batch];
@@ -135,7 +137,6 @@ void index_logs(Bench& bench) {
     }
   }
   bench.batches = session::batch_ids(session::all_of(bench.logs));
-  bench.offsets = session::offsets_of(bench.logs);
   bench.discarded.clear();
   bench.index.lists_stale = true;
   learn_lessons(bench);
@@ -252,6 +253,17 @@ struct Handle {
   void operator()(Arrived& a) const { arrived(bench, std::move(a), now); }
   void operator()(const Resized& r) const { resized(bench, r.display, now); }
   void operator()(const NotKept& k) const { say_error(bench, k.why, now); }
+  void operator()(const ToldWritten& w) const {
+    bench.sharing.written = w.file.value_or("");
+    if (!w.file) bench.sharing.failure = w.file.error();
+  }
+  void operator()(FriendsFound& f) const {
+    bench.sharing.none = f.file && !*f.file;
+    if (f.file)
+      bench.sharing.found = *std::move(f.file);
+    else
+      bench.sharing.failure = f.file.error();
+  }
   void operator()(const Leaving&) const { leaving(bench, now, effects); }
   void operator()(const Study&) const {} // see step
   void operator()(const Fitted& l) const { take_fit(bench, l); }

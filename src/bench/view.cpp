@@ -288,8 +288,35 @@ TopBarView top_bar_view(const Bench& bench, const Now& now) {
 
 }
 
+namespace {
+
+TabletView::Told told_view(const Bench& bench) {
+  const Sharing& s = bench.sharing;
+  TabletView::Told v{s.folder, s.written, s.none, "", 0, 0, 0, s.failure, 0, 0, false};
+  if (s.found) {
+    v.found = s.found->name;
+    v.found_at = s.found->at;
+    v.found_pigments = s.found->told.pigments.size();
+    v.found_batches = s.found->told.batches;
+  }
+  if (const auto& counts = bench.learning.told) {
+    v.pigments = counts->pigments.size();
+    v.batches = counts->batches;
+    const session::Ranges& ranges = bench.learning.ranges;
+    v.doubted = ranges.told == counts && !ranges.fit.told;
+  }
+  return v;
+}
+
+}
+
 TabletView tablet_view(const Bench& bench) {
-  TabletView v{bench.display.mm, bench.tablet.hand, bench.tablet.motion, {}};
+  TabletView v;
+  v.mm = bench.display.mm;
+  v.hand = bench.tablet.hand;
+  v.motion = bench.tablet.motion;
+  v.shares = !bench.sharing.folder.empty();
+  if (v.shares && bench.sharing.open) v.told = told_view(bench);
   for (const std::string_view name : bindable) {
     TabletView::Row row{{TabletPad::bind, std::string(name)}, *pad_named(name), "", false};
     for (const auto& [key, pad] : bench.tablet.keys)

@@ -282,8 +282,9 @@ struct BookView {
   bool discarded = false;                   // the batch is, or the list is of those
   std::optional<session::Cost> cost;
   std::optional<double> a_pan_costs;
-  std::string currency;     // of both
-  bool recipe_kept = false; // from this batch
+  std::string currency;             // of both
+  bool recipe_kept = false;         // from this batch
+  std::optional<paint::Amount> pvc; // of its dry film
 };
 
 struct CompareView {
@@ -312,6 +313,20 @@ struct TabletView {
     bool waits = false; // the next key will be it
   };
   std::vector<Row> rows;
+  struct Told { // what studios tell each other
+    std::string folder, written;
+    bool none = false;
+    std::string found; // a friend's file
+    std::int64_t found_at = 0;
+    std::size_t found_pigments = 0;
+    int found_batches = 0;
+    std::optional<words::Error> failure;
+    std::size_t pigments = 0; // of what counts; 0: nothing does
+    int batches = 0;
+    bool doubted = false; // the studio's own notes speak against it
+  };
+  bool shares = false;      // has a pad for it
+  std::optional<Told> told; // it is open
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,

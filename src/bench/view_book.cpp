@@ -5,6 +5,7 @@
 #include "bench/record.hpp"
 #include "bench/stock.hpp"
 #include "bench/view_parts.hpp"
+#include "session/dry_film.hpp"
 
 #include <algorithm>
 
@@ -131,6 +132,7 @@ BookView book_view(const Bench& bench) {
   v.note = page->note;
   v.new_name = page->name;
   v.discarded = v.batch->discarded;
+  v.pvc = session::pvc_of(*v.batch);
   v.recipe_kept = !recipe_of_batch(bench, v.batch->id).empty();
   add_lineage(bench, v);
   add_cost(bench, v);

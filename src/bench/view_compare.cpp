@@ -1,6 +1,7 @@
 // Two batches beside each other: their trails, and what differs between them.
 #include "bench/record.hpp"
 #include "bench/view_parts.hpp"
+#include "session/dry_film.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -13,10 +14,9 @@ using Row = CompareView::Row;
 using paint::Amount;
 
 // Standard uncertainties, own estimates: a pass is tapped some seconds early or late; an instrument
-// on the wall reads to half a degree and 3 %, a guess to 2 degrees and 10 %.
+// on the wall reads to half a degree, a guess to 2 degrees.
 constexpr double minutes_u = 0.25;
 constexpr double celsius_u = 0.5, celsius_guessed_u = 2;
-constexpr double humidity_u = 3, humidity_guessed_u = 10;
 
 Amount known_to(double value, double u) { return {value, u * u, {}}; }
 
@@ -73,8 +73,7 @@ Amount celsius(const session::Batch& batch) {
 }
 
 Amount humidity(const session::Batch& batch) {
-  return known_to(batch.places.room.humidity * 100,
-                  batch.room_guessed ? humidity_guessed_u : humidity_u);
+  return known_to(batch.places.room.humidity * 100, 100 * session::humidity_u(batch));
 }
 
 std::vector<session::Became> became(const session::Batch& batch) {

@@ -64,11 +64,11 @@ void add_making(const Bench& bench, const std::string& of, TodayView::Wait& v) {
   v.kind = session::CardKind::binder;
   const auto making = bench.makings.find(of);
   if (making == bench.makings.end()) return;
-  const session::Card* by = card_anywhere(bench, making->second.plan.by);
+  const session::Card* by = card_anywhere(bench, making->second.plan.start->by);
   v.name = by ? by->name : words::say(words::BenchSay::making_nameless);
   v.step = making->second.steps.back().step;
   v.next = session::next_step(making->second);
-  v.honey = making->second.plan.parts.honey > 0;
+  v.honey = making->second.plan.start->parts.honey > 0;
 }
 
 TodayView::Again again_view(const Bench& bench, const std::string& id) {

@@ -54,6 +54,23 @@ Matrix product(const Matrix& a, const Matrix& b) {
   return out;
 }
 
+Matrix through(const Matrix& slopes, const Matrix& covariance) {
+  Matrix turned{};
+  for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t j = 0; j < 3; ++j) turned[i][j] = slopes[j][i];
+  return product(product(slopes, covariance), turned);
+}
+
+void add(Matrix& to, const Matrix& more) {
+  for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t j = 0; j < 3; ++j) to[i][j] += more[i][j];
+}
+
+void add_square(Matrix& to, const Three& by) {
+  for (std::size_t i = 0; i < 3; ++i)
+    for (std::size_t j = 0; j < 3; ++j) to[i][j] += by[i] * by[j];
+}
+
 Matrix inverse(const Matrix& m) {
   const auto minor = [&](std::size_t i, std::size_t j) {
     const std::size_t r = (i + 1) % 3, s = (i + 2) % 3, c = (j + 1) % 3, d = (j + 2) % 3;

@@ -11,7 +11,10 @@ using Matrix = std::array<Three, 3>; // by rows
 
 Three times(const Matrix& m, const Three& v);
 Matrix product(const Matrix& a, const Matrix& b);
-Matrix inverse(const Matrix& m); // of one that has an inverse
+Matrix through(const Matrix& slopes, const Matrix& covariance); // of what has these slopes
+void add(Matrix& to, const Matrix& more);
+void add_square(Matrix& to, const Three& by); // of an error that is shared
+Matrix inverse(const Matrix& m);              // of one that has an inverse
 
 // Whites as XYZ. D50 is the profile connection space's (ICC.1, 7.2.16), D65 that of sRGB: x 0.3127,
 // y 0.3290 (IEC 61966-2-1).

@@ -30,24 +30,11 @@ Matrix slopes(const Lab& one, const Lab& other, bool of_other) {
   return out;
 }
 
-void add(Matrix& to, const Matrix& slopes, const Matrix& covariance) {
-  const Matrix half = product(slopes, covariance);
-  for (std::size_t i = 0; i < 3; ++i)
-    for (std::size_t j = 0; j < 3; ++j)
-      for (std::size_t k = 0; k < 3; ++k) to[i][j] += half[i][k] * slopes[j][k];
-}
-
-void add_square(Matrix& to, const Three& by) {
-  for (std::size_t i = 0; i < 3; ++i)
-    for (std::size_t j = 0; j < 3; ++j) to[i][j] += by[i] * by[j];
-}
-
 Matrix covariance_of(const Reading& one, const Reading& other, Taken taken) {
   const Matrix from_one = slopes(one.d50, other.d50, false);
   const Matrix from_other = slopes(one.d50, other.d50, true);
-  Matrix out{};
-  add(out, from_one, one.own);
-  add(out, from_other, other.own);
+  Matrix out = through(from_one, one.own);
+  add(out, through(from_other, other.own));
   for (std::size_t k = 0; k < shared_parts; ++k) {
     Three first = times(from_one, one.shared[k]);
     const Three second = times(from_other, other.shared[k]);

@@ -263,18 +263,6 @@ Matrix slopes(const Beside& beside, const Encoding& encoding) {
   return out;
 }
 
-Matrix through(const Matrix& slopes, const Matrix& covariance) {
-  Matrix turned{};
-  for (std::size_t i = 0; i < 3; ++i)
-    for (std::size_t j = 0; j < 3; ++j) turned[i][j] = slopes[j][i];
-  return product(product(slopes, covariance), turned);
-}
-
-void add_square(Matrix& to, const Three& by) {
-  for (std::size_t i = 0; i < 3; ++i)
-    for (std::size_t j = 0; j < 3; ++j) to[i][j] += by[i] * by[j];
-}
-
 // All of the reading's own doubt about the ratio; true where a colour is at the photo's lowest.
 bool widen(Mean& mean, const Photo& photo, const Box& box, const Cells& swatch,
            const Paper& paper) {

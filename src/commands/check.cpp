@@ -9,6 +9,7 @@
 #include "words/studio_says.hpp"
 
 #include <algorithm>
+#include <map>
 #include <ostream>
 #include <set>
 
@@ -59,6 +60,37 @@ void add_sessions(Findings& found, const std::vector<session::Log>& logs) {
   }
 }
 
+const session::Ref* names_line(const session::Event& event) {
+  return std::visit(
+      [](const auto& e) -> const session::Ref* {
+        if constexpr (requires { e.line; })
+          return &e.line;
+        else
+          return nullptr;
+      },
+      event);
+}
+
+// A session that another names a line of, which lies behind its end: it was cut there.
+void add_cut(Findings& found, const std::vector<session::Log>& logs) {
+  std::map<std::string, std::uint64_t> last, named;
+  for (const session::Log& log : logs)
+    if (!log.lines.empty()) {
+      const auto* gone = std::get_if<session::Gone>(&log.lines.back().event);
+      last[log.session] = std::max(log.lines.back().n, gone ? gone->to : 0);
+    }
+  for (const session::Log& log : logs)
+    for (const session::Line& line : log.lines)
+      if (const session::Ref* ref = names_line(line.event); ref && ref->session != log.session) {
+        std::uint64_t& furthest = named[ref->session];
+        furthest = std::max(furthest, ref->n);
+      }
+  for (const auto& [session, n] : last)
+    if (const auto it = named.find(session); it != named.end() && it->second > n)
+      found.push_back(
+          {{Say::check_cut, {session, std::to_string(n), std::to_string(it->second)}}, false});
+}
+
 void add_warnings(Report& report, const std::vector<session::Log>& logs) {
   const session::Logs all = session::all_of(logs);
   const auto about = session::by_batch(all);
@@ -89,6 +121,7 @@ std::vector<Finding> findings(const studio::Reading& reading,
   if (const std::size_t files = adrift(reading.files); files > 0)
     found.push_back({{Say::check_adrift, {std::to_string(files)}}, true});
   add_sessions(found, logs);
+  add_cut(found, logs);
   return found;
 }
 

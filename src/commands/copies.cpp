@@ -1,5 +1,6 @@
 #include "commands/copies.hpp"
 
+#include "commands/check.hpp"
 #include "commands/show.hpp"
 #include "studio/journal.hpp"
 #include "studio/mend.hpp"
@@ -37,6 +38,17 @@ int done(std::ostream& out, words::Sentence id, const Path& made, const studio::
   return 0;
 }
 
+// Of what was unpacked, which may have been damaged before. The exit status.
+int say_what_is_damaged(const studio::Reading& reading, const Path& folder, std::ostream& out) {
+  const std::vector<Finding> found = findings(reading, session::join_parts(reading.files));
+  for (const Finding& f : found) line(out, f.what.what, f.what.args);
+  const std::size_t places = damaged_places(found);
+  if (places == 0) return 0;
+  line(out, Say::unpack_damaged,
+       {words::counted(places, Say::count_place, Say::count_places), folder.string()});
+  return 1;
+}
+
 }
 
 words::Result<int> mend(const Path& studio, const Path& fallback, const Path& folder,
@@ -45,6 +57,9 @@ words::Result<int> mend(const Path& studio, const Path& fallback, const Path& fo
   const auto report = studio::mend(*files, studio, folder, fallback);
   if (!report) return tl::make_unexpected(report.error());
   for (const words::Error& file : report->files) line(out, file.what, file.args);
+  for (const session::Damage& d : report->torn)
+    line(out, Say::check_note,
+         {d.file, std::to_string(d.line), std::to_string(d.byte), words::Inner(d.reason)});
   for (const words::Error& lost : report->lost) line(out, Say::mend_lost, {words::Inner(lost)});
   for (const session::Damage& d : report->still)
     line(out, Say::mend_still,
@@ -72,7 +87,8 @@ words::Result<int> unpack(const Path& file, const Path& folder, std::ostream& ou
   const auto files = disk::posix_files();
   const auto packed = studio::unpack(*files, file, folder);
   if (!packed) return tl::make_unexpected(packed.error());
-  return done(out, Say::unpack_done, folder, *packed);
+  done(out, Say::unpack_done, folder, *packed);
+  return say_what_is_damaged(studio::read_all(folder, {}), folder, out);
 }
 
 }

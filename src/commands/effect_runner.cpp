@@ -1,5 +1,6 @@
 #include "commands/effect_runner.hpp"
 
+#include "session/told.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -23,6 +24,7 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   };
   bench_.screen = sitting.opens_on;
   storage_ = open(wake);
+  bench_.sharing.folder = storage_.told_folder;
   disk::Disk &home = *storage_.home, *fallback = storage_.fallback.get();
   journal_ = std::make_unique<studio::Journal>(home, fallback);
   if (fallback) homecoming_.emplace(home);
@@ -60,6 +62,11 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
   study_ = effects.study;
   if (effects.learn) learner_->give(*std::move(effects.learn));
   if (effects.keep_tablet) keep_tablet(now);
+  if (effects.tell && storage_.tell) feed(bench::ToldWritten{storage_.tell(*effects.tell)}, now);
+  if (effects.find_told && storage_.find_told)
+    feed(bench::FriendsFound{storage_.find_told(
+             [this](const paint::ToldRange& told) { return is_own(told, bench_.logs); })},
+         now);
 }
 
 bool EffectRunner::poll(const bench::Now& now) {

@@ -1,7 +1,10 @@
 #include "commands/folders.hpp"
 
 #include "bench/record.hpp"
+#include "commands/clock.hpp"
 #include "studio/kept.hpp"
+#include "studio/told_files.hpp"
+#include "words/calendar.hpp"
 
 namespace commands {
 
@@ -17,6 +20,36 @@ Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& no
   return setup;
 }
 
+namespace {
+
+std::string today() {
+  const bench::Now now = real_now();
+  return words::date_of(words::day_of(now.wall_ms, now.utc_offset_min));
+}
+
+void give_told(Storage& storage, const Setup& setup) {
+  const studio::Path studio = std::filesystem::absolute(setup.studio);
+  storage.told_folder = (studio / studio::told_folder).string();
+  // Of this studio alone, as all that is kept.
+  const auto open = [studio, identity = setup.identity] {
+    return studio::founding_files(disk::posix_files(), studio, false, identity);
+  };
+  storage.tell = [studio, open](const paint::ToldRange& told) -> words::Result<std::string> {
+    const auto written = studio::write_told(*open(), studio, today(), told);
+    if (!written) return tl::make_unexpected(written.error());
+    return written->string();
+  };
+  storage.find_told =
+      [studio, open](const auto& is_own) -> words::Result<std::optional<bench::FriendsFile>> {
+    auto found = studio::newest_told(*open(), studio, is_own);
+    if (!found) return tl::make_unexpected(found.error());
+    if (!*found) return std::nullopt;
+    return bench::FriendsFile{(*found)->name, (*found)->at, std::move((*found)->told)};
+  };
+}
+
+}
+
 OpenStorage in_folders(const Setup& setup) {
   return [setup](const std::function<void()>& wake) {
     Storage storage;
@@ -24,6 +57,7 @@ OpenStorage in_folders(const Setup& setup) {
     storage.fallback_folder = setup.fallback.string();
     if (!setup.fallback.empty())
       storage.fallback = studio::open(setup.fallback, std::nullopt, wake, setup.fallback_files);
+    give_told(storage, setup);
     if (setup.tablet_file.empty()) return storage;
     storage.tablet = [file = setup.tablet_file] {
       return studio::kept(*disk::posix_files(), file);

@@ -69,13 +69,28 @@ words::Result<std::optional<disk::Fault>> disk_fault_of(const Arguments& a) {
   return fault;
 }
 
+namespace {
+
+// The files with their lines; `left` are the same without, for what else is said of them.
+std::vector<session::File> taken_out(std::vector<session::File>& left) {
+  std::vector<session::File> whole = std::exchange(left, {});
+  for (session::File& file : whole) {
+    std::vector<session::Line> lines = std::exchange(file.lines, {});
+    left.push_back(file);
+    file.lines = std::move(lines);
+  }
+  return whole;
+}
+
+}
+
 words::Result<std::vector<session::Log>> logs_of(const Arguments& a, std::ostream& err) {
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
   if (auto fault = fault_of_studio(where->home, where->fallback))
     return tl::make_unexpected(*std::move(fault));
-  const studio::Reading reading = studio::read_all(where->home, where->fallback);
-  std::vector<session::Log> logs = session::join_parts(reading.files);
+  studio::Reading reading = studio::read_all(where->home, where->fallback);
+  std::vector<session::Log> logs = session::join_parts(taken_out(reading.files));
   const std::size_t places = damaged_places(findings(reading, logs));
   for (const words::Error& fault : reading.faults) err << printable(words::message(fault)) << '\n';
   if (places > 0)

@@ -1,6 +1,7 @@
 // What a effect runner keeps everything in: the folders of a computer, or a browser's store.
 #pragma once
 
+#include "bench/bench.hpp"
 #include "disk/disk.hpp"
 #include "words/error.hpp"
 
@@ -19,6 +20,13 @@ struct Storage {
   // the place of the one before. Both may be empty: nothing is remembered.
   std::function<std::optional<std::string>()> tablet;
   std::function<words::Result<void>(const std::string& text)> keep_tablet;
+  // Files by which studios tell each other what they have learnt. All empty: there are none here.
+  std::string told_folder; // for people
+  std::function<words::Result<std::string>(const paint::ToldRange& told)>
+      tell; // where it was written
+  std::function<words::Result<std::optional<bench::FriendsFile>>(
+      const std::function<bool(const paint::ToldRange&)>& is_own)>
+      find_told;
 };
 
 // `wake` is to be called, perhaps on another thread, whenever a disk has an answer.

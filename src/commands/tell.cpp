@@ -5,9 +5,11 @@
 #include "commands/clock.hpp"
 #include "commands/show.hpp"
 #include "session/ranges.hpp"
+#include "session/told.hpp"
 #include "studio/photos.hpp"
 #include "studio/studio.hpp"
 #include "words/commands_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <ostream>
 
@@ -18,8 +20,12 @@ namespace {
 using Say = words::CommandsSay;
 
 // As it will be written, whoever wrote the file: with what is understood of it and no more.
-words::Result<paint::ToldRange> understood(const Hearing& what) {
-  return what.text ? paint::told_from(*what.text) : paint::ToldRange{};
+words::Result<paint::ToldRange> understood(const Hearing& what,
+                                           const std::vector<session::Log>& logs) {
+  if (!what.text) return paint::ToldRange{};
+  auto told = paint::told_from(*what.text);
+  if (told && session::is_own(*told, logs)) return words::failure(words::StudioSay::told_by_itself);
+  return told;
 }
 
 void say_what_was_heard(const Hearing& what, const paint::ToldRange& told, std::ostream& out) {
@@ -40,20 +46,23 @@ void say_what_was_heard(const Hearing& what, const paint::ToldRange& told, std::
 }
 
 words::Result<int> tell(const std::vector<session::Log>& logs, const Destination& to) {
-  const auto ranges = session::learn_ranges(session::all_of(logs));
-  if (!ranges) return tl::make_unexpected(ranges.error());
+  const auto trainings = session::trainings_of(session::all_of(logs));
+  std::vector<const session::TrainingBatch*> of;
+  for (const auto& training : trainings) of.push_back(&training);
   bench::Bench bench;
   bench.logs = logs;
   bench::restock(bench);
-  const auto told = session::told_by(*ranges, bench.shelf);
-  if (!told) return words::failure(Say::tell_nothing);
-  return hand_on(paint::bytes_of(*told), to);
+  auto told = session::told_by(of, bench.shelf);
+  if (!told) return tl::make_unexpected(told.error());
+  if (!*told) return words::failure(Say::tell_nothing);
+  (*told)->from = session::source_of(logs);
+  return hand_on(paint::bytes_of(**told), to);
 }
 
 words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& err) {
-  const auto told = understood(what);
-  if (!told) return words::failure(Say::hear_refused, {what.file, words::Inner(told.error())});
   auto logs = session::join_parts(studio::read_all(what.home, what.fallback).files);
+  const auto told = understood(what, logs);
+  if (!told) return words::failure(Say::hear_refused, {what.file, words::Inner(told.error())});
   const auto before = session::told_in(session::all_of(logs));
   if (!what.text && before && !*before) return words::failure(Say::hear_nothing);
 

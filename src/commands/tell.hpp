@@ -20,7 +20,8 @@ struct Hearing {
 };
 
 // Keeps it as a line of a session of its own, and says where it is not believed. Errors:
-// hear_refused with those of paint::told_from, hear_nothing where there is nothing to forget.
+// hear_refused with those of paint::told_from or told_by_itself, hear_nothing where there is
+// nothing to forget.
 words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& err);
 
 }

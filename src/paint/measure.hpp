@@ -44,8 +44,10 @@ inline constexpr double own_of_drop = 0.05;
 words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const Material& of);
 // Dry powder needs its heap_g_per_mL (else powder_not_weighed).
 words::Result<Amount> grams_of_spoons(double spoons, const Spoon& spoon, const Material& of);
+inline constexpr double scale_step_g = 0.1; // the last digit of a kitchen's scale
+
 // step_g: the last digit of the scale; uniform within it, u = step / sqrt(12) (GUM 4.3.7).
-words::Result<Amount> grams_weighed(double g, double step_g = 0.1);
+words::Result<Amount> grams_weighed(double g, double step_g = scale_step_g);
 
 // Drop volume in mL of another liquid from the same tip, by the law of drop.hpp. Errors:
 // density_not_known, drop_out_of_range, and measure_not_positive for a drop of no size.
@@ -55,7 +57,7 @@ words::Result<double> drop_volume_mL(const Dropper& dropper, const Material& of)
 // net. A filling errs by 5 %, so the mean of n by 5 % / sqrt n; the scale adds two readings a
 // filling. Errors: nothing_counted for no filling, those of grams_weighed, measure_not_positive.
 words::Result<Spoon> spoon_weighed(const std::string& tool, const std::vector<double>& water_g,
-                                   double step_g = 0.1);
+                                   double step_g = scale_step_g);
 
 // Spoons and cups as kitchens have them, where the user's own was never weighed. The metric ones
 // are also those of Japan, of the UK today and of the US food label; Australia's teaspoon is too.

@@ -311,7 +311,7 @@ std::vector<NoteLine> told_of(const bench::BookView& book) {
   for (const std::string& day : verdict_words(book)) out.push_back({day, true});
   if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
   if (book.cost) out.push_back({cost_words(book)});
-  if (const auto pvc = session::pvc_of(batch)) out.push_back({session::pvc_words(*pvc)});
+  if (book.pvc) out.push_back({session::pvc_words(*book.pvc)});
   if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
   std::string made;
   for (const std::string& name : book.made_again) made += (made.empty() ? "" : ", ") + name;

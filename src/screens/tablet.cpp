@@ -52,18 +52,72 @@ void draw_row(Sheet& sheet, const bench::Pad& at, const bench::TabletView::Row& 
       {{key_does(row.does), clean_bold, false, 1}, {key, clean_letters, true, 1}});
 }
 
+std::string told_counted(std::size_t pigments, int batches, Say what, words::Args args = {}) {
+  args.push_back(words::counted(pigments, Say::told_pigment, Say::told_pigments));
+  args.push_back(
+      words::counted(static_cast<std::size_t>(batches), Say::told_batch, Say::told_batches));
+  return say(what, std::move(args));
+}
+
+// What was done last, or is asked; empty: nothing.
+std::string told_now(const Sheet& sheet, const bench::TabletView::Told& told) {
+  if (told.failure) return words::message(*told.failure);
+  if (!told.written.empty()) return say(Say::told_written, {told.written});
+  if (told.none) return say(Say::told_none);
+  if (told.found.empty()) return "";
+  return told_counted(told.found_pigments, told.found_batches, Say::told_found,
+                      {told.found, words::date(told.found_at, sheet.view.utc_offset_min)});
+}
+
+void draw_told(Sheet& sheet, const bench::TabletView::Told& told) {
+  const Theme& t = sheet.theme;
+  labels(sheet, sheet.view.layout.side, plain(t),
+         {{say(Say::told_title), clean_bold, false, 1},
+          {say(Say::told_folder, {told.folder}), clean_letters, true, 1}},
+         Anchor::left);
+  panel(sheet, sheet.view.layout.more);
+  std::vector<Label> said;
+  if (const std::string now = told_now(sheet, told); !now.empty())
+    said.push_back({now, clean_bold, false, 5});
+  if (told.pigments > 0)
+    said.push_back(
+        {told_counted(told.pigments, told.batches, Say::told_counts), clean_letters, false, 2});
+  if (told.doubted) said.push_back({say(Say::told_doubted), clean_letters, false, 3});
+  if (said.empty()) said.push_back({say(Say::told_about), clean_letters, false, 6});
+  labels(sheet, inset(sheet.view.layout.more, 3), plain(t), said, Anchor::left);
+}
+
+void draw_told_pad(Sheet& sheet, const bench::Pad& at, const bench::TabletView& tablet) {
+  const auto words_of = [&]() -> std::optional<Say> {
+    if (at.id.kind == TabletPad::others) return tablet.told ? Say::others_back : Say::others;
+    if (at.id.kind == TabletPad::tell) return Say::pad_tell;
+    if (at.id.kind == TabletPad::find_told) return Say::pad_find_told;
+    if (at.id.kind == TabletPad::take_told) return Say::pad_take_told;
+    if (at.id.kind == TabletPad::leave_told) return Say::pad_leave_told;
+    if (at.id.kind == TabletPad::forget_told) return Say::pad_forget_told;
+    return std::nullopt;
+  };
+  if (const auto what = words_of())
+    pad(sheet, at, plain(sheet.theme), {{say(*what), clean_letters}});
+}
+
 }
 
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
   const Theme& t = sheet.theme;
   draw_card(sheet);
-  labels(sheet, sheet.view.layout.side, plain(t),
-         {{say(Say::tablet_keys), clean_bold, false, 2},
-          {say(Say::tablet_size, {words::number(tablet.mm.w, 0), words::number(tablet.mm.h, 0)}),
-           clean_letters, true, 1}},
-         Anchor::left);
+  if (tablet.told) {
+    draw_told(sheet, *tablet.told);
+  } else {
+    labels(sheet, sheet.view.layout.side, plain(t),
+           {{say(Say::tablet_keys), clean_bold, false, 2},
+            {say(Say::tablet_size, {words::number(tablet.mm.w, 0), words::number(tablet.mm.h, 0)}),
+             clean_letters, true, 1}},
+           Anchor::left);
+  }
   std::size_t row = 0;
   for (const bench::Pad& at : sheet.view.layout.pads) {
+    draw_told_pad(sheet, at, tablet);
     const bool left = tablet.hand == bench::Hand::left;
     const bool much = !at.id.arg.empty();
     if (at.id.kind == TabletPad::hand)

@@ -78,9 +78,9 @@ void draw_beside(Sheet& sheet, const TrailPlot& p) {
   if (!other.empty())
     sheet.shapes.push_back(
         Disc{other.back().back(), marker_mm * 0.75, sheet.theme.slab, sheet.theme.ink, 0.6});
-  const auto own = trail_pieces(p.trail.points, p.flow, p.time);
-  if (!own.empty())
-    sheet.shapes.push_back(Disc{own.back().back(), marker_mm * 0.75, sheet.theme.ink, clear, 0});
+  if (!p.pieces.empty())
+    sheet.shapes.push_back(
+        Disc{p.pieces.back().back(), marker_mm * 0.75, sheet.theme.ink, clear, 0});
 }
 
 constexpr double goes_on_mm = 4; // above which the way is dotted, where it began earlier
@@ -96,7 +96,7 @@ void draw_way(Sheet& sheet, const TrailPlot& p) {
     sheet.shapes.push_back(Polyline{piece, ghost_mm, sheet.theme.rule, 0});
   if (goes_on(p)) {
     sheet.shapes.push_back(Clip{{window.x, window.y, window.w, goes_on_mm}});
-    for (const auto& piece : trail_pieces(p.trail.points, p.flow, p.time))
+    for (const auto& piece : p.pieces)
       for (const auto& dash : dashes(piece, 0.9))
         sheet.shapes.push_back(Polyline{dash, p.style.trail_mm, p.style.ink, 0});
     window.y += goes_on_mm;
@@ -113,11 +113,12 @@ bool inside(const Rect& r, Point p) {
 Rect around(Point c, double r) { return {c.x - r, c.y - r, 2 * r, 2 * r}; }
 
 // What the words of the flags have to keep clear of.
-Taken taken_of(const TrailPlot& p, const std::vector<std::vector<Point>>& pieces) {
+Taken taken_of(const TrailPlot& p) {
   Taken taken;
   taken.within = {p.style.inside.x - 2, p.style.inside.y - p.style.cap_mm * 0.4,
                   p.style.inside.w + 4, p.style.inside.h + p.style.cap_mm * 0.4};
   const auto line = [&](Point a, Point b) { taken.lines.push_back({a, b}); };
+  const auto& pieces = p.pieces;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     if (i > 0) line(pieces[i - 1].back(), pieces[i].front());
     for (std::size_t j = 1; j < pieces[i].size(); ++j) line(pieces[i][j - 1], pieces[i][j]);
@@ -241,12 +242,11 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
     labels(sheet, ground, plain(sheet.theme),
            {{say(words::SessionSay::trail_empty), {cap_mm, false, cap_mm}, true, 3}});
   }
-  const auto pieces = trail_pieces(trail.points, p.flow, p.time);
   draw_way(sheet, p);
   draw_beside(sheet, p);
   sheet.shapes.push_back(Clip{});
   add(sheet, trail_stages(p));
-  Taken taken = taken_of(p, pieces);
+  Taken taken = taken_of(p);
   draw_gathered(sheet, p, taken);
   name_ghost(sheet, p, taken);
   draw_flags(sheet, p, std::move(taken));

@@ -15,8 +15,6 @@ namespace {
 
 using Amounts = std::vector<std::optional<paint::Amount>>;
 
-constexpr double scale_step_g = 0.1;
-
 bool goes_into_paint(const Card& card) {
   const CardKind kind = card.kind();
   return is_liquid(kind) || kind == CardKind::pigment || kind == CardKind::paint;
@@ -24,7 +22,7 @@ bool goes_into_paint(const Card& card) {
 
 words::Result<paint::Amount> grams_of(const Added& added, const Card& of, const Card* tool) {
   if (added.unit == Unit::g && goes_into_paint(of))
-    return paint::grams_weighed(added.amount, scale_step_g);
+    return paint::grams_weighed(added.amount, paint::scale_step_g);
   const auto material = material_of(of);
   if (!material) return tl::make_unexpected(material.error());
   if (added.unit == Unit::spoons)

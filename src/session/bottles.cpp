@@ -1,6 +1,7 @@
 #include "session/bottles.hpp"
 
 #include "paint/bottle.hpp"
+#include "paint/measure.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
 
@@ -13,7 +14,6 @@ namespace {
 
 using Amounts = std::vector<std::optional<paint::Amount>>;
 
-constexpr double scale_step_g = 0.1;
 constexpr double surely = 4;      // standard uncertainties, as for paint that is weighed
 constexpr double most_lost_g = 2; // of drops nobody counted, some 40: own choice
 
@@ -41,7 +41,7 @@ struct Between {
 paint::Amount lost_between(double before_g, double after_g, const std::string& name) {
   const bool gained = after_g > before_g;
   const auto by = paint::weighed_difference(std::max(before_g, after_g),
-                                            std::min(before_g, after_g), name, scale_step_g);
+                                            std::min(before_g, after_g), name, paint::scale_step_g);
   return by ? paint::scaled(*by, gained ? -1 : 1) : paint::exact(before_g - after_g);
 }
 
@@ -88,7 +88,7 @@ void believe(const Between& two, Amounts& amounts) {
 
 // Where nothing was counted: what is gone went elsewhere.
 words::Error nothing_counted(double gone_g) {
-  if (gone_g < scale_step_g / 2) return {words::SessionSay::bottle_unchanged, {}};
+  if (gone_g < paint::scale_step_g / 2) return {words::SessionSay::bottle_unchanged, {}};
   return {words::SessionSay::bottle_uncounted, {words::Number(gone_g, 1)}};
 }
 

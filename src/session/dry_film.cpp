@@ -14,9 +14,8 @@ using words::say;
 std::optional<paint::Amount> pvc_of(const Batch& batch) {
   const paint::Standing& s = batch.standing;
   if (!(s.pigment_mL.value > 0) || !(s.gum_g.value > 0)) return std::nullopt;
-  const double humidity_u = batch.room_guessed ? 0.15 : 0.05;
-  const auto pvc =
-      paint::pvc(s.pigment_mL, s.gum_g, s.glycerin_g, s.honey_g, batch.places.room, humidity_u);
+  const auto pvc = paint::pvc(s.pigment_mL, s.gum_g, s.glycerin_g, s.honey_g, batch.places.room,
+                              humidity_u(batch));
   return pvc ? std::optional(*pvc) : std::nullopt;
 }
 

@@ -12,9 +12,6 @@ namespace {
 
 constexpr const char* format_name = "slabside-session";
 constexpr double most_g = 5000;
-constexpr double most_gross_g = 100000; // with what it lies in
-constexpr double most_drops = 10000;
-constexpr double most_spoons = 1000;
 constexpr double most_price = 1e9;
 constexpr std::int64_t most_pans = 1000;
 constexpr std::int64_t far = std::int64_t{1} << 53;
@@ -24,8 +21,8 @@ struct UnitField {
   double most;
 };
 constexpr words::EnumTable<Unit, UnitField> units{{{Unit::g, {"g", most_g}},
-                                                   {Unit::drops, {"drops", most_drops}},
-                                                   {Unit::spoons, {"spoons", most_spoons}}}};
+                                                   {Unit::drops, {"drops", most::drops}},
+                                                   {Unit::spoons, {"spoons", most::spoons}}}};
 
 // Which event is to be read.
 template <class E>
@@ -89,8 +86,8 @@ Planned read(An<Planned>, Fields& f) {
 }
 
 Weighed read(An<Weighed>, Fields& f) {
-  return {f.word("place", place_named), f.number("g", 0, most_gross_g),
-          f.number_or("tare_g", 0, most_gross_g, 0)};
+  return {f.word("place", place_named), f.number("g", 0, most::gross_g),
+          f.number_or("tare_g", 0, most::gross_g, 0)};
 }
 
 Poured read(An<Poured>, Fields& f) {
@@ -151,7 +148,7 @@ Gone read(An<Gone>, Fields& f) {
 LaidOut read(An<LaidOut>, Fields& f) { return {read_card(f)}; }
 PutAway read(An<PutAway>, Fields& f) { return {f.text("card")}; }
 Bought read(An<Bought>, Fields& f) {
-  Bought b{f.text("of"), f.number("g", 0, most_gross_g)};
+  Bought b{f.text("of"), f.number("g", 0, most::gross_g)};
   if (f.has("price")) b.price = f.number("price", 0, most_price);
   b.currency = f.text_or("currency", "");
   b.lot = f.text_or("lot", "");
@@ -159,7 +156,8 @@ Bought read(An<Bought>, Fields& f) {
   return b;
 }
 StockWeighed read(An<StockWeighed>, Fields& f) {
-  return {f.text("of"), f.number("g", 0, most_gross_g), f.number_or("tare_g", 0, most_gross_g, 0)};
+  return {f.text("of"), f.number("g", 0, most::gross_g),
+          f.number_or("tare_g", 0, most::gross_g, 0)};
 }
 Making read(An<Making>, Fields& f) { return read_making(f); }
 Told read(An<Told>, Fields& f) { return {f.text("range")}; }
@@ -174,7 +172,7 @@ GoesOn read(An<GoesOn>, Fields&) { return {}; }
 Dot read(An<Dot>, Fields& f) { return {f.word("specks", specks_named)}; }
 Trouble read(An<Trouble>, Fields& f) { return {f.word("what", trouble_named)}; }
 BottleWeighed read(An<BottleWeighed>, Fields& f) {
-  return {f.text("of"), f.number("g", 0, most_gross_g)};
+  return {f.text("of"), f.number("g", 0, most::gross_g)};
 }
 CountLost read(An<CountLost>, Fields& f) { return {f.text("of")}; }
 Moved read(An<Moved>, Fields& f) {
@@ -186,11 +184,13 @@ Lost read(An<Lost>, Fields& f) {
 AsBefore read(An<AsBefore>, Fields& f) { return {f.ref("line")}; }
 Found read(An<Found>, Fields& f) { return {f.word("as", state_named)}; }
 PanWeighed read(An<PanWeighed>, Fields& f) {
-  return {static_cast<int>(f.integer("pan", 1, most_pans)), f.number("g", 0, most_gross_g)};
+  return {static_cast<int>(f.integer("pan", 1, most_pans)), f.number("g", 0, most::gross_g)};
 }
 Noted read(An<Noted>, Fields& f) { return {f.text("text")}; }
 SetAside read(An<SetAside>, Fields& f) { return {f.ref("line")}; }
-Confirmed read(An<Confirmed>, Fields& f) { return {f.ref("line"), f.number("g", 0, most_gross_g)}; }
+Confirmed read(An<Confirmed>, Fields& f) {
+  return {f.ref("line"), f.number("g", 0, most::gross_g)};
+}
 Withdrawn read(An<Withdrawn>, Fields& f) { return {f.ref("line")}; }
 Gathered read(An<Gathered>, Fields&) { return {}; }
 Closed read(An<Closed>, Fields&) { return {}; }
@@ -205,7 +205,7 @@ Event read_from(const std::string& kind, Fields& f) {
   if constexpr (at < std::variant_size_v<Event>) {
     using E = std::variant_alternative_t<at, Event>;
     if constexpr (!std::is_same_v<E, Unknown>)
-      if (kind == E::word) return read(An<E>{}, f);
+      if (same_name(kind, E::word)) return read(An<E>{}, f);
     return read_from<at + 1>(kind, f);
   } else {
     return Unknown{};

@@ -12,6 +12,12 @@
 
 namespace session {
 
+namespace most {                          // that a line may say of one thing
+inline constexpr double gross_g = 100000; // with what it lies in, or of a jar
+inline constexpr double drops = 10000;
+inline constexpr double spoons = 1000;
+}
+
 class Fields {
   using Kind = Value::Kind;
 

@@ -92,7 +92,7 @@ std::int64_t ends_at(const BinderMaking& making) {
 }
 
 std::optional<MakingStep> next_step(const BinderMaking& making) {
-  for (const MakingStep step : steps_of(making.plan.parts))
+  for (const MakingStep step : steps_of(making.plan.start->parts))
     if (!begun(making, step)) return step;
   return std::nullopt;
 }

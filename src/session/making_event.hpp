@@ -2,6 +2,7 @@
 #pragma once
 
 #include "paint/material.hpp"
+#include "session/immutable.hpp"
 
 #include <optional>
 #include <string>
@@ -32,12 +33,16 @@ struct Making {
     double g = 0;
     bool operator==(const Take&) const = default;
   };
+  struct Start { // of gum_in, and apart from the others: a line is as large as its largest kind
+    std::string by = {};      // card of the binder whose recipe it goes by
+    paint::Recipe parts = {}; // all that is to go in, in g
+    double spoons = 0;        // by which the gum was measured; 0: weighed
+    std::string with = {};    // that spoon
+    bool operator==(const Start&) const = default;
+  };
   MakingStep step = MakingStep::gum_in;
   std::string of;               // card of the jar that it becomes, by which the making is known
-  std::string by = {};          // gum_in: card of the binder whose recipe it goes by
-  paint::Recipe parts = {};     // gum_in: all that is to go in, in g
-  double spoons = 0;            // gum_in: by which the gum was measured; 0: weighed
-  std::string with = {};        // that spoon
+  Immutable<Start> start = {};  // gum_in
   double drops = 0;             // preserve
   double g = 0;                 // preserve; thinned and thickened: put in; dried: gone
   double had_g = 0;             // in the jar before it was thinned, thickened or dry

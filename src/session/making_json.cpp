@@ -6,31 +6,31 @@ namespace session {
 
 namespace {
 
-constexpr double most_g = 100000;
-constexpr double most_drops = 10000;
-constexpr double most_spoons = 1000;
-
 bool is_done_to_jar(MakingStep step) {
   return step == MakingStep::thinned || step == MakingStep::thickened || step == MakingStep::dried;
 }
 
+Making::Start read_start(Fields& f) {
+  Making::Start start;
+  start.by = f.text_or("by", "");
+  start.parts = read_parts(f);
+  start.spoons = f.number_or("spoons", 0, most::spoons, 0);
+  if (start.spoons > 0) start.with = f.text("with");
+  return start;
+}
+
 void read_amounts(Making& m, Fields& f) {
   switch (m.step) {
-  case MakingStep::gum_in:
-    m.by = f.text_or("by", "");
-    m.parts = read_parts(f);
-    m.spoons = f.number_or("spoons", 0, most_spoons, 0);
-    if (m.spoons > 0) m.with = f.text("with");
-    return;
+  case MakingStep::gum_in: m.start = read_start(f); return;
   case MakingStep::preserve:
-    m.drops = f.number_or("drops", 0, most_drops, 0);
-    m.g = f.number_or("g", 0, most_g, 0);
+    m.drops = f.number_or("drops", 0, most::drops, 0);
+    m.g = f.number_or("g", 0, most::gross_g, 0);
     return;
   case MakingStep::thinned:
   case MakingStep::thickened:
   case MakingStep::dried:
-    m.g = f.number("g", 0, most_g);
-    m.had_g = f.number("had_g", 0, most_g);
+    m.g = f.number("g", 0, most::gross_g);
+    m.had_g = f.number("had_g", 0, most::gross_g);
     return;
   case MakingStep::steep:
   case MakingStep::strain:
@@ -48,7 +48,7 @@ Making read_making(Fields& f) {
   read_amounts(m, f);
   for (const Value* object : f.objects_or_none("takes")) {
     Fields inner(*object);
-    m.takes.push_back({inner.text("of"), inner.number("g", 0, most_g)});
+    m.takes.push_back({inner.text("of"), inner.number("g", 0, most::gross_g)});
     f.take_fault_of(inner);
   }
   return m;
@@ -57,13 +57,13 @@ Making read_making(Fields& f) {
 void write_making(const Making& m, Json& j) {
   j["step"] = name_of(m.step);
   j["of"] = m.of;
-  if (!m.by.empty()) j["by"] = m.by;
-  if (m.step == MakingStep::gum_in) write_parts(m.parts, j);
+  if (!m.start->by.empty()) j["by"] = m.start->by;
+  if (m.step == MakingStep::gum_in) write_parts(m.start->parts, j);
   const auto amount = [&](const char* name, double value) {
     if (value > 0) j[name] = number(value);
   };
-  amount("spoons", m.spoons);
-  if (m.spoons > 0) j["with"] = m.with;
+  amount("spoons", m.start->spoons);
+  if (m.start->spoons > 0) j["with"] = m.start->with;
   amount("drops", m.drops);
   const bool of_jar = is_done_to_jar(m.step);
   if (of_jar || m.g > 0) j["g"] = number(m.g);

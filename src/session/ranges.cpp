@@ -183,13 +183,18 @@ bool continues(const RangeNames& earlier, const RangeNames& later) {
   return is_beginning(earlier.pigments, later.pigments) && is_beginning(earlier.tools, later.tools);
 }
 
-words::Result<Ranges> learn_ranges(const Logs& logs) {
+std::vector<TrainingBatch> trainings_of(const Logs& logs) {
   std::vector<TrainingBatch> all;
   const Lessons lessons = lessons_of(logs);
   const auto about = by_batch(logs);
   for (const std::string& id : batch_ids(logs))
     if (const auto batch = fold(about.at(id), id, std::nullopt, lessons))
       if (auto training = training_of(*batch)) all.push_back(*std::move(training));
+  return all;
+}
+
+words::Result<Ranges> learn_ranges(const Logs& logs) {
+  const std::vector<TrainingBatch> all = trainings_of(logs);
   std::vector<const TrainingBatch*> of;
   for (const TrainingBatch& training : all) of.push_back(&training);
   auto told = told_in(logs);

@@ -50,9 +50,11 @@ paint::ToldVariant told_variant(const RangeProblem& asked, const paint::ToldRang
 
 bool is_told(const Ranges& ranges, const Card& pigment); // and it is believed
 
-// What this studio's notes have come to, for another. Only pigments of the catalogue, that still
-// bear its Colour Index name, by their names there; absent where none of them was felt.
-std::optional<paint::ToldRange> told_by(const Ranges& ranges, const std::vector<Card>& shelf);
+// What this studio's own notes have come to, for another: what another told is not in it. Only
+// pigments of the catalogue, that still bear its Colour Index name, by their names there; absent
+// where none of them was felt. Errors: those of learn_ranges.
+words::Result<std::optional<paint::ToldRange>>
+told_by(const std::vector<const TrainingBatch*>& training, const std::vector<Card>& shelf);
 
 const Ranges& untrained_ranges(); // what classes and oil absorptions alone let expect
 
@@ -61,6 +63,8 @@ std::optional<double> dry_gum_taught(const RangeNames& names, const std::string&
 
 // Whether a result's numbers still mean the same in a later problem.
 bool continues(const RangeNames& earlier, const RangeNames& later);
+
+std::vector<TrainingBatch> trainings_of(const Logs& logs); // of all batches that taught something
 
 // All of a studio's batches, folded and learnt from, here and now. Errors: those of paint::learn,
 // and its end where it was not found.

@@ -364,8 +364,25 @@ void look_at_ends(Reading& r) {
 
 }
 
+namespace {
+
+// What one file needed of memory the next will need too, unless it was unusually long.
+template <class T>
+void keep_for_next(std::vector<T>& used, std::vector<T>& kept) {
+  constexpr std::size_t usual_lines = 2000;
+  if (used.capacity() > usual_lines) return;
+  used.clear();
+  kept.swap(used);
+}
+
+}
+
 File read_file(std::string name, std::string_view bytes) {
+  thread_local std::vector<Raw> raws;
+  thread_local std::vector<WrittenLine> entries;
   Reading r;
+  r.raws.swap(raws);
+  r.entries.swap(entries);
   r.file.name = std::move(name);
   take_apart(r, bytes);
   find_whose(r);
@@ -374,6 +391,8 @@ File read_file(std::string name, std::string_view bytes) {
   bind_runs(r);
   keep_lines(r);
   look_at_ends(r);
+  keep_for_next(r.raws, raws);
+  keep_for_next(r.entries, entries);
   return std::move(r.file);
 }
 

@@ -38,23 +38,45 @@ namespace {
 
 // A session names each card in full before it uses it, so the card of a line is the latest that
 // its own session laid out before it.
-void collect(const Log& log, const std::string& batch, Resolution& out) {
-  std::vector<const LaidOut*> laid_out;
-  const auto find = [&](const std::string& id) -> SharedCard {
-    for (auto laid = laid_out.rbegin(); laid != laid_out.rend() && !id.empty(); ++laid)
-      if ((*laid)->card->id == id) return (*laid)->card.shared();
+class LaidOutSoFar {
+public:
+  void put(const LaidOut& laid) { all_.push_back({&laid}); }
+  // Null where none is meant, or none was laid out. The first time that it is used it counts as the
+  // batch's.
+  SharedCard used(const std::string& id, Resolution& out) {
+    for (auto laid = all_.rbegin(); laid != all_.rend() && !id.empty(); ++laid) {
+      const Card& card = *laid->laid->card;
+      if (card.id != id) continue;
+      if (!std::exchange(laid->used, true)) out.laid_out[id] = laid->laid->card.shared();
+      return laid->laid->card.shared();
+    }
     return nullptr;
+  }
+
+private:
+  struct One {
+    const LaidOut* laid = nullptr;
+    bool used = false;
   };
+  std::vector<One> all_;
+};
+
+void collect(const Log& log, const std::string& batch, Resolution& out) {
+  LaidOutSoFar cards;
+  if (out.lines.empty() && !batch.empty()) out.lines.reserve(log.lines.size()); // mostly all of it
   for (const Line& line : log.lines) {
     const auto* laid = std::get_if<LaidOut>(&line.event);
-    if (laid) laid_out.push_back(laid);
+    if (laid) cards.put(*laid);
     if (line.batch != batch) continue;
     if (laid) out.laid_out[laid->card->id] = laid->card.shared();
     const CardNames named = cards_named_by(line.event);
-    out.lines.push_back(
-        {{log.session, line.n}, line.at, line.t, &line.event, find(named.card), find(named.tool)});
-    for (const SharedCard& used : {out.lines.back().card, out.lines.back().tool})
-      if (used) out.laid_out[used->id] = used;
+    Resolved& to = out.lines.emplace_back();
+    to.ref = {log.session, line.n};
+    to.at = line.at;
+    to.t = line.t;
+    to.event = &line.event;
+    to.card = cards.used(named.card, out);
+    to.tool = cards.used(named.tool, out);
   }
 }
 

@@ -1,10 +1,37 @@
 // What another studio told this one, and what this one tells.
+#include "session/told.hpp"
+
 #include "paint/catalogue.hpp"
 #include "session/ranges.hpp"
 
 #include <algorithm>
 
 namespace session {
+
+namespace {
+
+bool is_twelve_digits(const std::string& id) {
+  return id.size() == 12 && id.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+}
+
+std::string source_of(const std::vector<Log>& logs) {
+  const Log* first = nullptr;
+  for (const Log& log : logs) {
+    if (log.lines.empty() || !is_twelve_digits(log.session)) continue;
+    if (!first || std::pair(log.lines.front().at, log.session) <
+                      std::pair(first->lines.front().at, first->session))
+      first = &log;
+  }
+  return first ? first->session : "";
+}
+
+bool is_own(const paint::ToldRange& told, const std::vector<Log>& logs) {
+  return std::any_of(logs.begin(), logs.end(), [&](const Log& log) {
+    return !told.from.empty() && log.session == told.from;
+  });
+}
 
 words::Result<SharedTold> told_in(const Logs& logs) {
   const Told* last = nullptr;
@@ -38,9 +65,14 @@ bool is_told(const Ranges& ranges, const Card& pigment) {
   return std::find(of.begin(), of.end(), pigment.id) != of.end();
 }
 
-std::optional<paint::ToldRange> told_by(const Ranges& ranges, const std::vector<Card>& shelf) {
+words::Result<std::optional<paint::ToldRange>>
+told_by(const std::vector<const TrainingBatch*>& training, const std::vector<Card>& shelf) {
+  const RangeProblem asked = range_problem(training);
+  const auto fit = paint::learn(asked.problem);
+  if (!fit) return tl::make_unexpected(fit.error());
+  if (fit->end != paint::LearnEnd::found) return words::failure(paint::sentence(fit->end));
   std::vector<std::string> names;
-  for (const std::string& id : ranges.names.pigments) {
+  for (const std::string& id : asked.names.pigments) {
     const paint::CataloguePigment* known = paint::in_catalogue(id);
     const auto card =
         std::find_if(shelf.begin(), shelf.end(), [&](const Card& c) { return c.id == id; });
@@ -48,7 +80,7 @@ std::optional<paint::ToldRange> told_by(const Ranges& ranges, const std::vector<
         known && card != shelf.end() && pigment_of(*card).index_name == known->ci_name;
     names.push_back(same ? id : "");
   }
-  paint::ToldRange told = paint::told_by(ranges.fit, names);
+  paint::ToldRange told = paint::told_by(*fit, names);
   return told.pigments.empty() ? std::nullopt : std::optional(std::move(told));
 }
 

@@ -98,8 +98,13 @@ TimeScale time_scale(const TrailView& trail, double top, double bottom) {
 
 TrailPlot trail_plot(const TrailView& trail, const TrailStyle& style) {
   const Rect& in = style.inside;
-  return {trail, style, flow_scale(trail, in.x, in.right()),
-          time_scale(trail, in.y + style.head, in.bottom() - style.foot)};
+  TrailPlot plot{trail,
+                 style,
+                 flow_scale(trail, in.x, in.right()),
+                 time_scale(trail, in.y + style.head, in.bottom() - style.foot),
+                 {}};
+  plot.pieces = trail_pieces(trail.points, plot.flow, plot.time);
+  return plot;
 }
 
 std::vector<Shape> trail_ground(const TrailPlot& p) {
@@ -111,7 +116,7 @@ std::vector<Shape> trail_ground(const TrailPlot& p) {
 }
 
 std::vector<Shape> trail_way(const TrailPlot& p) {
-  const auto pieces = trail_pieces(p.trail.points, p.flow, p.time);
+  const auto& pieces = p.pieces;
   std::vector<Shape> out;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     if (i > 0) // nobody was there: the way between is not known

@@ -37,6 +37,7 @@ struct TrailPlot {
   const TrailStyle& style;
   paint::FlowScale flow; // of all the flows that the trail shows
   TimeScale time;
+  std::vector<std::vector<Point>> pieces; // trail_pieces of the trail's own points
 };
 TrailPlot trail_plot(const TrailView& trail, const TrailStyle& style);
 paint::FlowScale flow_scale(const TrailView& trail, double left, double right);

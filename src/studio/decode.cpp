@@ -151,10 +151,15 @@ bool decode_png(std::string_view bytes, const PictureHeader& header, int by, Pix
 words::Result<Pixels> decode_part(std::string_view bytes, int by, PngTags* tags) {
   const auto header = picture_header(bytes);
   if (!header) return tl::make_unexpected(header.error());
-  Pixels pixels = room_for(*header, by);
-  const bool decoded = header->kind == PictureKind::jpg
-                           ? decode_jpg(bytes, *header, pixels)
-                           : decode_png(bytes, *header, by, pixels, tags);
+  return decode_part(bytes, *header, by, tags);
+}
+
+words::Result<Pixels> decode_part(std::string_view bytes, const PictureHeader& header, int by,
+                                  PngTags* tags) {
+  Pixels pixels = room_for(header, by);
+  const bool decoded = header.kind == PictureKind::jpg
+                           ? decode_jpg(bytes, header, pixels)
+                           : decode_png(bytes, header, by, pixels, tags);
   if (!decoded) return words::failure(words::StudioSay::photo_not_decoded);
   return pixels;
 }

@@ -18,5 +18,8 @@ struct PngTags {
 // their mean. Takes as much as decode_picture, and 3 bytes for each of its pixels. Errors: those of
 // decode_picture.
 words::Result<Pixels> decode_part(std::string_view bytes, int by, PngTags* tags = nullptr);
+// The same of a picture whose header was read already.
+words::Result<Pixels> decode_part(std::string_view bytes, const PictureHeader& header, int by,
+                                  PngTags* tags = nullptr);
 
 }

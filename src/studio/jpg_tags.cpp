@@ -1,5 +1,7 @@
 #include "studio/jpg_tags.hpp"
 
+#include "studio/jpg_segments.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cstdint>
@@ -12,17 +14,12 @@ namespace {
 constexpr std::string_view exif_start("Exif\0\0", 6);
 constexpr std::string_view profile_start("ICC_PROFILE\0", 12);
 
-// 0 beyond the end.
-std::uint32_t byte(std::string_view bytes, std::size_t at) {
-  return at < bytes.size() ? static_cast<unsigned char>(bytes[at]) : 0;
-}
-
 struct Numbers { // in the order that a TIFF header names
   std::string_view bytes;
   bool low_first = false;
 
   std::uint32_t two(std::size_t at) const {
-    const std::uint32_t a = byte(bytes, at), b = byte(bytes, at + 1);
+    const std::uint32_t a = byte_at(bytes, at), b = byte_at(bytes, at + 1);
     return low_first ? b << 8 | a : a << 8 | b;
   }
   std::uint32_t four(std::size_t at) const {
@@ -40,32 +37,28 @@ struct Reading {
 
 void take_profile(std::string_view segment, Reading& reading) {
   if (segment.size() < profile_start.size() + 2) return;
-  const std::uint32_t number = byte(segment, profile_start.size());
-  reading.parts_in_all = byte(segment, profile_start.size() + 1);
+  const std::uint32_t number = byte_at(segment, profile_start.size());
+  reading.parts_in_all = byte_at(segment, profile_start.size() + 1);
   reading.parts[number] = std::string(segment.substr(profile_start.size() + 2));
 }
 
 // Tables of 64 steps, of one byte or two each; the first is that of the middle.
 void take_steps(std::string_view segment, Reading& reading) {
   for (std::size_t at = 0; at < segment.size();) {
-    const std::uint32_t head = byte(segment, at);
+    const std::uint32_t head = byte_at(segment, at);
     const bool wide = head >> 4 != 0;
     const std::uint32_t first =
-        wide ? byte(segment, at + 1) << 8 | byte(segment, at + 2) : byte(segment, at + 1);
+        wide ? byte_at(segment, at + 1) << 8 | byte_at(segment, at + 2) : byte_at(segment, at + 1);
     if ((head & 15) < reading.first_step.size()) reading.first_step[head & 15] = first / 8.0;
     at += 1 + (wide ? 128 : 64);
   }
 }
 
 void take_frame(std::string_view segment, Reading& reading) {
-  const std::uint32_t count = byte(segment, 5);
+  const std::uint32_t count = byte_at(segment, 5);
   reading.tags.components = static_cast<int>(count);
   for (std::size_t i = 0; i < std::min<std::size_t>(count, reading.table_of.size()); ++i)
-    reading.table_of[i] = std::min<std::size_t>(byte(segment, 8 + 3 * i), 3);
-}
-
-bool is_frame(std::uint32_t marker) {
-  return marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
+    reading.table_of[i] = std::min<std::size_t>(byte_at(segment, 8 + 3 * i), 3);
 }
 
 void take_segment(std::uint32_t marker, std::string_view segment, Reading& reading) {
@@ -76,7 +69,7 @@ void take_segment(std::uint32_t marker, std::string_view segment, Reading& readi
     reading.tags.orientation = orientation_of(segment.substr(exif_start.size()));
   if (marker == 0xe2 && begins(profile_start)) take_profile(segment, reading);
   if (marker == 0xdb) take_steps(segment, reading);
-  if (is_frame(marker) && reading.tags.components == 0) take_frame(segment, reading);
+  if (is_jpg_frame(marker) && reading.tags.components == 0) take_frame(segment, reading);
 }
 
 void put_together(Reading& reading) {
@@ -110,22 +103,12 @@ int orientation_of(std::string_view exif) {
 
 JpgTags jpg_tags(std::string_view bytes) {
   Reading reading;
-  for (std::size_t at = 2; at + 4 <= bytes.size() && byte(bytes, at) == 0xff;) {
-    const std::uint32_t marker = byte(bytes, at + 1);
-    if (marker == 0xff) { // any number of them may stand before a marker
-      ++at;
-      continue;
-    }
-    if (marker == 0x01 || (marker >= 0xd0 && marker <= 0xd7)) { // without a length
-      at += 2;
-      continue;
-    }
-    if (marker == 0xda || marker == 0xd9) break;
-    const std::size_t length = byte(bytes, at + 2) << 8 | byte(bytes, at + 3);
-    if (length < 2) break;
-    take_segment(marker, bytes.substr(at + 4, length - 2), reading);
-    at += 2 + length;
-  }
+  jpg_segments(bytes, [&](std::uint32_t marker, std::string_view from) {
+    if (marker == jpg_scan || marker == jpg_end) return false;
+    const std::size_t length = byte_at(from, 0) << 8 | byte_at(from, 1);
+    take_segment(marker, from.substr(2, length - 2), reading);
+    return true;
+  });
   put_together(reading);
   const auto& step = reading.first_step;
   reading.tags.light_step = step[reading.table_of[0]];

@@ -102,6 +102,7 @@ private:
     MendReport mended = mend_sessions(sessions);
     report_.files.insert(report_.files.end(), mended.files.begin(), mended.files.end());
     report_.lost.insert(report_.lost.end(), mended.lost.begin(), mended.lost.end());
+    report_.torn = std::move(mended.torn);
     for (const SessionFile& s : sessions) {
       look_at(session::read_file(s.name, s.bytes));
       if (auto failed = made_.put(std::string(sessions_folder) + "/" + s.name, s.bytes))

@@ -22,6 +22,9 @@ struct MendReport {
   // mend_lost_telling, mend_lost_rest, mend_lost_file, photo_missing, photo_changed, and what could
   // not be read.
   std::vector<words::Error> lost;
+  // Entries that were not finished when the power went, or a file was cut: nothing that was
+  // confirmed is lost with them unless it was cut.
+  std::vector<session::Damage> torn = {};
   // What a reader finds wrong in the copy: what no mending can undo, and files of a newer format.
   std::vector<session::Damage> still = {};
 };

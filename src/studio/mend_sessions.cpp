@@ -109,6 +109,7 @@ private:
     if (!work.mendable && !work.file.future && work.file.damaged)
       lost(Say::mend_lost_file, {original.name});
     for (const session::Damage& d : work.file.damage) {
+      if (d.reason.what == words::SessionSay::line_torn) report_.torn.push_back(d);
       if (d.reason.what == words::SessionSay::line_number_twice)
         lost(Say::mend_lost_telling, {original.name, d.reason.args.front()});
       if (d.reason.what == words::SessionSay::file_of_two_sessions)

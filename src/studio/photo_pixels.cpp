@@ -32,7 +32,7 @@ words::Result<colour::Photo> read_photo(std::string_view bytes) {
   colour::Photo photo;
   photo.shrunk = fineness(*header);
   PngTags png;
-  auto pixels = decode_part(bytes, photo.shrunk, &png);
+  auto pixels = decode_part(bytes, *header, photo.shrunk, &png);
   if (!pixels) return tl::make_unexpected(pixels.error());
   photo.width = pixels->width;
   photo.height = pixels->height;

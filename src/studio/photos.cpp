@@ -1,7 +1,7 @@
 #include "studio/photos.hpp"
 
+#include "studio/decode.hpp"
 #include "studio/journal.hpp"
-#include "studio/picture.hpp"
 #include "studio/sentences.hpp"
 #include "words/studio_says.hpp"
 
@@ -60,7 +60,8 @@ std::optional<words::Error> fault(disk::Files& files, const std::filesystem::pat
 
 words::Result<session::Photo> photo_from(std::string_view bytes, session::PhotoOf of) {
   const auto header = picture_header(bytes);
-  const auto pixels = decode_picture(bytes);
+  if (!header) return tl::make_unexpected(header.error());
+  const auto pixels = decode_part(bytes, *header, 8);
   if (!pixels) return tl::make_unexpected(pixels.error());
   return session::Photo{sha256(bytes), header->kind == PictureKind::jpg ? "jpg" : "png", of};
 }

@@ -1,5 +1,6 @@
 #include "studio/picture.hpp"
 
+#include "studio/jpg_segments.hpp"
 #include "words/studio_says.hpp"
 
 #include <algorithm>
@@ -33,21 +34,14 @@ words::Result<PictureHeader> png_header(std::string_view bytes) {
   return PictureHeader{PictureKind::png, number(bytes, 16, 4), number(bytes, 20, 4), 0};
 }
 
-// A frame header is SOF0 to SOF15 but for DHT, JPG and DAC (T.81, table B.1).
-bool is_frame(std::int64_t marker) {
-  return marker >= 0xc0 && marker <= 0xcf && marker != 0xc4 && marker != 0xc8 && marker != 0xcc;
-}
-
-bool is_progressive(std::int64_t marker) { return is_frame(marker) && (marker & 3) == 2; }
-
 // Of all samples of a frame, each component in whole units and with its own share of them: two
 // bytes each. 0: the frame header is none (T.81, B.2.2).
 std::int64_t coefficient_bytes(std::string_view frame, const PictureHeader& header) {
-  const auto count = static_cast<std::size_t>(frame.size() > 9 ? number(frame, 9, 1) : 0);
-  if (frame.size() < 10 + 3 * count) return 0;
+  const auto count = static_cast<std::size_t>(frame.size() > 7 ? number(frame, 7, 1) : 0);
+  if (frame.size() < 8 + 3 * count) return 0;
   std::int64_t most_h = 0, most_v = 0, share = 0;
   for (std::size_t i = 0; i < count; ++i) {
-    const std::int64_t h = number(frame, 11 + 3 * i, 1) >> 4, v = number(frame, 11 + 3 * i, 1) & 15;
+    const std::int64_t h = number(frame, 9 + 3 * i, 1) >> 4, v = number(frame, 9 + 3 * i, 1) & 15;
     most_h = std::max(most_h, h);
     most_v = std::max(most_v, v);
     share += h * v;
@@ -63,20 +57,20 @@ std::int64_t coefficient_bytes(std::string_view frame, const PictureHeader& head
 words::Result<PictureHeader> jpg_header(std::string_view bytes) {
   std::optional<PictureHeader> header;
   std::string_view frame;
-  for (std::size_t at = 2; at + 9 <= bytes.size() && bytes[at] == '\xff';) {
-    const std::int64_t marker = number(bytes, at + 1, 1);
-    const bool fill = marker == 0xff; // any number of them may stand before a marker
-    const bool bare = marker == 0x01 || (marker >= 0xd0 && marker <= 0xd7); // without a length
-    if (is_frame(marker) && !header) {
-      frame = bytes.substr(at);
-      header = {PictureKind::jpg, number(bytes, at + 7, 2), number(bytes, at + 5, 2), 0};
-      if (is_progressive(marker)) break;
+  bool at_once = false; // all components in the first scan
+  jpg_segments(bytes, [&](std::uint32_t marker, std::string_view from) {
+    if (from.size() < 7) return false;
+    if (is_jpg_frame(marker) && !header) {
+      frame = from;
+      header = {PictureKind::jpg, number(from, 5, 2), number(from, 3, 2), 0};
+      const bool progressive = (marker & 3) == 2;
+      return !progressive;
     }
-    if (marker == 0xda && header && bytes[at + 4] == frame[9]) return *header;
-    if (marker == 0xda) break;
-    at += fill ? 1 : bare ? 2 : 2 + static_cast<std::size_t>(number(bytes, at + 2, 2));
-  }
+    at_once = marker == jpg_scan && header && byte_at(from, 2) == byte_at(frame, 7);
+    return marker != jpg_scan;
+  });
   if (!header) return without_size();
+  if (at_once) return *header;
   header->held_bytes = coefficient_bytes(frame, *header);
   return *header;
 }

@@ -55,8 +55,7 @@ public:
 
   words::Result<Packed> run() {
     const auto listed = zip_list(opened_.size, opened_.read);
-    if (!listed || opened_.said != ARCHIVE_OK)
-      return tl::make_unexpected(*refused(Say::pack_no_zip));
+    if (!listed || opened_.said != ARCHIVE_OK) return tl::make_unexpected(*no_list());
     for (const ZipEntry& entry : *listed)
       if (auto problem = allow(entry)) return tl::make_unexpected(*problem);
     for (const ZipEntry& entry : *listed)
@@ -70,6 +69,11 @@ private:
   }
   Problem refused(words::Sentence why, words::Args args = {}) const {
     return refused(words::Error{why, std::move(args)});
+  }
+  // Of what begins as a zip the end was not fetched.
+  Problem no_list() const {
+    if (!opened_.read(0, 4).starts_with("PK\3\4")) return refused(Say::pack_no_zip);
+    return refused(Say::pack_cut, {std::to_string(opened_.size)});
   }
   Problem broken(const ZipEntry& entry) const {
     const char* why = archive_error_string(zip_);

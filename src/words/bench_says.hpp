@@ -23,6 +23,8 @@ enum class BenchSay {
   pans_still_wet,
   pans_no_more,
   pans_left_none,
+  told_nothing,
+  told_reading,
   another_device_wrote,
   powder_is_weighed,
   bottle_of_liquid,

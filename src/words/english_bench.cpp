@@ -29,6 +29,11 @@ std::string_view english(BenchSay id) {
   case Say::pans_left_none: return "nothing left to pour";
   case Say::powder_is_weighed: return "{0} is not counted in drops: undo, and weigh it";
   case Say::bottle_of_liquid: return "{0} comes in no bottle: tap a liquid";
+  case Say::told_nothing:
+    return "No pigment of the catalogue was felt here yet: there is nothing to write.";
+  case Say::told_reading:
+    return "The studio is still being read, so not all that it taught is known yet: once more in a "
+           "moment.";
   case Say::another_device_wrote: return "Another device has added to this batch.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";

@@ -111,6 +111,12 @@ std::string_view english(CommandsSay id) {
     return "“{0}” is no studio: other things lie in it, and no folder “sessions”. Name the folder "
            "that "
            "holds one.";
+  case Say::check_cut:
+    return "session {0} ends at line {1}, and another names its line {2}: it was cut. Put a whole "
+           "copy of its file in its place, from another device or from a pack.";
+  case Say::unpack_damaged:
+    return "What was packed had {0} already: ask for it once more where it comes from. What can be "
+           "read counts; “slabside mend --studio {1} --out NEWDIR” makes a copy without damage.";
   case Say::hear_refused: return "“{0}” was not heard. {1}";
   case Say::hear_floored:
     return "How much a binder's strength matters is told as if it were certain (an sd of {0}); it "

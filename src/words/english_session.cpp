@@ -33,7 +33,10 @@ std::string_view english(SessionSay id) {
     return "it belongs behind line {0}: lines were moved, or others put between them. It counts, "
            "and “mend” makes a copy in the right order";
   case Say::line_number_twice: return "another line bears the number {0} already: that one counts";
-  case Say::line_torn: return "the last entry was not finished";
+  case Say::line_torn:
+    return "the last entry was not finished, so it counts for nothing: the power "
+           "went as it was written, or the file was cut here. Where a longer "
+           "copy of it lies elsewhere, put that in its place";
   case Say::line_no_beginning:
     return "what stands at the end is no entry that was not finished: these bytes were changed";
   case Say::line_ends_changed:

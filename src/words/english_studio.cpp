@@ -27,6 +27,10 @@ std::string_view english(StudioSay id) {
     return "“{0}” is too large for a session, and is not read: take it out of that folder.";
   case Say::came_home:
     return "Files saved elsewhere while the studio failed that are now in the studio too: {0}.";
+  case Say::told_by_itself:
+    return "It was written by this very studio, whose notes count already: once more as another's "
+           "they would count twice.";
+  case Say::told_file_refused: return "“{0}” cannot be used. {1}";
   case Say::photo_empty: return "The photo is empty.";
   case Say::photo_too_long: return "A photo has at most {0} bytes.";
   case Say::photo_not_known: return "A photo is a JPEG or a PNG: this is neither.";
@@ -68,7 +72,10 @@ std::string_view english(StudioSay id) {
   case Say::pack_itself: return "the pack";
   case Say::pack_not_there: return "There is no pack “{0}”.";
   case Say::pack_nothing: return "There is nothing to pack in “{0}”: no session and no photo.";
-  case Say::pack_no_zip: return "it is no zip file, or only the first part of one";
+  case Say::pack_no_zip: return "it is no zip file";
+  case Say::pack_cut:
+    return "it is only the first part of a pack, which lists what is in it at its end: it was cut "
+           "after {0} bytes";
   case Say::pack_too_many: return "it has more than {0} entries";
   case Say::pack_too_large: return "it unpacks to more than {0} bytes";
   case Say::pack_swells: return "with the entry “{0}” it unpacks to more than {1} times its size";

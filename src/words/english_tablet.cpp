@@ -25,6 +25,29 @@ std::string_view english(TabletSay id) {
   case Say::key_none: return "no key";
   case Say::key_press_now: return "press the key now";
   case Say::wipe_glass: return "wipe the glass";
+  case Say::others: return "other studios";
+  case Say::others_back: return "keys and pedals";
+  case Say::told_title: return "What studios tell each other";
+  case Say::told_about:
+    return "What your feel notes have taught, as one small file for another studio: no batches, no "
+           "recipes, no names. Put a friend’s file into the same folder.";
+  case Say::told_folder: return "Folder: {0}";
+  case Say::told_written: return "Written: {0}";
+  case Say::told_none: return "No friend’s file lies in that folder.";
+  case Say::told_found:
+    return "“{0}” of {1}: {2}, from {3}. Begin from it? Your own notes outweigh it as they come.";
+  case Say::told_counts: return "A friend’s file is used: {0}, from {1}.";
+  case Say::told_doubted:
+    return "Your own notes speak against it: it is kept, and not believed as long as they do.";
+  case Say::told_pigment: return "1 pigment";
+  case Say::told_pigments: return "{0} pigments";
+  case Say::told_batch: return "1 batch";
+  case Say::told_batches: return "{0} batches";
+  case Say::pad_tell: return "write what this studio has learnt";
+  case Say::pad_find_told: return "use a friend’s file";
+  case Say::pad_take_told: return "yes, use it";
+  case Say::pad_leave_told: return "no, leave it";
+  case Say::pad_forget_told: return "put the friend’s file away";
   }
   return "";
 }

@@ -27,6 +27,9 @@ enum class StudioSay {
   disk_too_large,
   disk_other_studio, // 0: folder
   came_home,         // 0: files
+  // what studios tell each other
+  told_by_itself,
+  told_file_refused, // 0: path, 1: why
   // photos
   photo_empty,
   photo_too_long, // 0: bytes at most
@@ -56,6 +59,7 @@ enum class StudioSay {
   pack_not_there, // 0: file
   pack_nothing,   // 0: studio
   pack_no_zip,
+  pack_cut,       // 0: its bytes
   pack_too_many,  // 0: entries at most
   pack_too_large, // 0: bytes at most
   pack_swells,    // 0: entry, 1: times at most

@@ -28,6 +28,26 @@ enum class TabletSay {
   key_none,
   key_press_now,
   wipe_glass,
+  // what studios tell each other
+  others,
+  others_back,
+  told_title,
+  told_about,
+  told_folder,  // 0: path
+  told_written, // 0: path
+  told_none,
+  told_found,  // 0: file, 1: date, 2: pigments, 3: batches
+  told_counts, // 0: pigments, 1: batches
+  told_doubted,
+  told_pigment,
+  told_pigments, // 0: how many, and so on
+  told_batch,
+  told_batches,
+  pad_tell,
+  pad_find_told,
+  pad_take_told,
+  pad_leave_told,
+  pad_forget_told,
 };
 
 constexpr Table table_of(TabletSay) { return Table::tablet; }

@@ -47,6 +47,63 @@ void batch_of_cobalt(Hands& h) {
 
 }
 
+TEST_CASE("what studios tell each other is asked for, taken and put away on this tablet") {
+  Hands h;
+  h.tap("tablet");
+  CHECK_FALSE(h.shows("other_studios")); // where no file can be kept
+  h.b.sharing.folder = "told";
+  h.tap("other_studios");
+  CHECK_FALSE(h.shows("bind undo"));
+  h.tap("tell"); // nothing was felt
+  const auto told_view = [&] { return *std::get<TabletView>(view(h.b, h.now()).screen).told; };
+  CHECK(told_view().failure);
+  h.give(FriendsFound{std::nullopt});
+  CHECK(told_view().none);
+
+  paint::ToldRange told;
+  told.pigments = {"pb28"};
+  told.ln_demands = {0.4};
+  told.covariance = {0.01};
+  told.class_offset = {0, 0.1};
+  told.strength = {3.9, 1};
+  told.hand.fill({0, 0.5});
+  h.give(FriendsFound{FriendsFile{"friend.json", 1795617120000, told}});
+  CHECK(told_view().found == "friend.json");
+  CHECK_FALSE(told_view().none);
+  h.tap("leave_told");
+  CHECK(told_view().found.empty());
+  CHECK(h.count<session::Told>() == 0);
+  h.give(FriendsFound{FriendsFile{"friend.json", 1795617120000, told}});
+  h.tap("take_told");
+  CHECK(h.count<session::Told>() == 1);
+  REQUIRE(h.b.learning.told);
+  CHECK(told_view().pigments == 1);
+  study_all(h);
+  CHECK(h.b.learning.ranges.fit.told);
+  h.tap("forget_told");
+  CHECK(h.count<session::Told>() == 2);
+  CHECK_FALSE(h.b.learning.told);
+  CHECK_FALSE(h.shows("forget_told"));
+  h.tap("other_studios");
+  CHECK(h.shows("bind undo"));
+}
+
+TEST_CASE("what is told is learnt of the studio's own notes, of all that are there") {
+  Hands h;
+  batch_of_cobalt(h);
+  h.tap("gather");
+  CHECK(h.b.learning.training.empty()); // nobody has looked through it yet
+  h.tap("plan");
+  h.tap("tablet");
+  h.b.sharing.folder = "told";
+  h.tap("other_studios");
+  const Effects effects = step(h.b, Tap{*pad_named("tell")}, h.now());
+  REQUIRE(effects.tell);
+  CHECK(effects.tell->pigments == std::vector<std::string>{"pb28"});
+  h.give(ToldWritten{std::string("told/2026-11-25.json")});
+  CHECK(std::get<TabletView>(view(h.b, h.now()).screen).told->written == "told/2026-11-25.json");
+}
+
 TEST_CASE("a batch teaches when it is off the slab, not while it lies there") {
   Hands h;
   batch_of_cobalt(h);

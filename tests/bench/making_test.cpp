@@ -105,7 +105,7 @@ TEST_CASE("what is left of the gum is what there is, and it goes with the first 
   h.type("50");
   CHECK(*shown(h).gum_left_g == Approx(47.6));
   h.tap("step gum");
-  CHECK(last_making(h).parts.gum == 50);
+  CHECK(last_making(h).start->parts.gum == 50);
   REQUIRE(last_making(h).takes.size() == 1);
   CHECK(last_making(h).takes[0].of == "gum_arabic");
   CHECK(last_making(h).takes[0].g == 50);

@@ -2,9 +2,11 @@
 // coarse; and files that are no such photo.
 #include "colour/difference.hpp"
 #include "colour/scene.hpp"
+#include "studio/decode.hpp"
 #include "studio/jpg_tags.hpp"
 #include "studio/photo_pixels.hpp"
 #include "studio/picture.hpp"
+#include "studio/profile.hpp"
 #include "words/studio_says.hpp"
 
 #include <doctest/doctest.h>
@@ -57,6 +59,26 @@ std::string profile_of(double gamma) {
   cmsSaveProfileToMem(profile, out.data(), &size);
   cmsCloseProfile(profile);
   cmsFreeToneCurve(curve);
+  return out;
+}
+
+// The same as tables: from RGB to CIELAB.
+std::string tables_of(double gamma) {
+  const std::string shaper = profile_of(gamma);
+  const cmsHPROFILE from =
+      cmsOpenProfileFromMem(shaper.data(), static_cast<cmsUInt32Number>(shaper.size()));
+  const cmsHPROFILE lab = cmsCreateLab4Profile(nullptr);
+  const cmsHTRANSFORM way =
+      cmsCreateTransform(from, TYPE_RGB_16, lab, TYPE_Lab_16, INTENT_RELATIVE_COLORIMETRIC, 0);
+  const cmsHPROFILE tables = cmsTransform2DeviceLink(way, 4.3, cmsFLAGS_GUESSDEVICECLASS);
+  cmsUInt32Number size = 0;
+  cmsSaveProfileToMem(tables, nullptr, &size);
+  std::string out(size, '\0');
+  cmsSaveProfileToMem(tables, out.data(), &size);
+  cmsCloseProfile(tables);
+  cmsDeleteTransform(way);
+  cmsCloseProfile(lab);
+  cmsCloseProfile(from);
   return out;
 }
 
@@ -137,6 +159,49 @@ TEST_CASE("a profile is what the colours mean, in a JPEG and of a curve other th
     // Without it, the same pixels are another colour.
     const auto plain = studio::read_photo(scene::jpeg_of(in_profile(photo, gamma), 95));
     CHECK(difference(read_swatch(*plain, regions())->d50, ochre) > 2);
+  }
+}
+
+TEST_CASE("a profile of tables turns the pixels into sRGB") {
+  const Photo photo = photographed(1);
+  Photo tabled = in_profile(photo, 1.8);
+  const std::vector<std::uint8_t> before = tabled.rgb;
+  REQUIRE(studio::take_profile(tables_of(1.8), tabled));
+  CHECK(tabled.rgb != before);
+  CHECK(tabled.encoding.to_xyz_d50 == photo.encoding.to_xyz_d50);
+  CHECK(difference(read_swatch(tabled, regions())->d50, ochre) < 1.5);
+  std::string cut = tables_of(1.8);
+  cut.resize(cut.size() / 2);
+  CHECK_FALSE(studio::take_profile(cut, tabled));
+}
+
+TEST_CASE("every second or fourth pixel: those of a PNG as they are, of a JPEG in their mean") {
+  const Photo photo = photographed(1);
+  for (const int by : {2, 4}) {
+    CAPTURE(by);
+    const auto png = studio::decode_part(scene::png_of(photo), by);
+    const auto jpg = studio::decode_part(scene::jpeg_of(photo, 95), by);
+    REQUIRE((png && jpg));
+    CHECK(png->width == 320 / by);
+    CHECK(png->height == 240 / by);
+    CHECK(jpg->rgb.size() == png->rgb.size());
+    double off = 0;
+    bool as_it_is = true;
+    for (int y = 0; y < png->height; ++y)
+      for (int x = 0; x < png->width; ++x)
+        for (int k = 0; k < 3; ++k) {
+          const std::size_t to = static_cast<std::size_t>(3 * (y * png->width + x) + k);
+          const auto at = [&](int dx, int dy) {
+            return photo.rgb[static_cast<std::size_t>(3 * ((y * by + dy) * 320 + x * by + dx) + k)];
+          };
+          as_it_is = as_it_is && png->rgb[to] == at(0, 0);
+          double mean = 0;
+          for (int dy = 0; dy < by; ++dy)
+            for (int dx = 0; dx < by; ++dx) mean += at(dx, dy) / static_cast<double>(by * by);
+          off += std::abs(mean - jpg->rgb[to]);
+        }
+    CHECK(as_it_is);
+    CHECK(off / static_cast<double>(jpg->rgb.size()) < 3);
   }
 }
 

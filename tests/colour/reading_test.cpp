@@ -121,6 +121,9 @@ TEST_CASE("too much light, too little, and what shines") {
   CHECK(untold(photo_of(blue, camera), around(blue_box)) == Untold::paper_clipped);
   camera.exposure = 0.04;
   CHECK(untold(photo_of(blue, camera), around(blue_box)) == Untold::too_dark);
+  // A yellow whose red is beyond the paper's, in light that the paper itself just bears.
+  camera.exposure = 1;
+  CHECK(untold(photo_of({88, 18, 85}, camera), around(blue_box)) == Untold::clipped);
 
   Table table;
   table.swatches = {{blue_box, blue}};

@@ -40,6 +40,28 @@ TEST_CASE("a file cut in its last line is ordinary: a note") {
             "note: a.jsonl: line 4, byte " + std::to_string(start_of_line(bytes, 4)) + ": "));
 }
 
+TEST_CASE("a session cut in its middle, of which another names a later line, is damage") {
+  const Studio s;
+  session::Began other = began();
+  other.session = "19aa20f7";
+  const std::string bytes = whole();
+  rig::put(
+      s.sessions / "b-a83f-19aa20f7.jsonl",
+      bytes_of(
+          {{"", other}, {"7f3a91c2", session::Withdrawn{{"c41e08d5", 2}}}, {"", session::Left{}}}));
+  rig::put(s.sessions / "a-a83f-c41e08d5.jsonl", bytes);
+  CHECK(run({"check", s.name}).status == 0);
+  for (const bool torn : {false, true}) {
+    rig::put(s.sessions / "a-a83f-c41e08d5.jsonl",
+             bytes.substr(0, start_of_line(bytes, 3) + (torn ? 9 : 0)));
+    const Ran ran = run({"check", s.name});
+    CHECK(ran.status == 1);
+    CHECK(
+        has(ran.out, "session c41e08d5 ends at line 1, and another names its line 2: it was cut"));
+    CHECK(has(ran.out, "the last entry was not finished") == torn);
+  }
+}
+
 TEST_CASE("a flipped bit is damage, named by file, line and byte") {
   std::string bytes = whole();
   const std::size_t third = start_of_line(bytes, 3);

@@ -54,6 +54,39 @@ TEST_CASE("a studio packed, carried and unpacked is checked and shown as before"
   CHECK(shown(s.out).out == shown(s.name).out);
 }
 
+TEST_CASE("a pack of a damaged studio says so where it is unpacked, and ends as damage") {
+  const Played s;
+  std::string bytes = rig::bytes_of(s.session());
+  bytes[bytes.find("gum_12") + 1] ^= 1;
+  rig::put(s.session(), bytes);
+  s.packed();
+  const Ran ran = unpack(s.pack, s.out);
+  CHECK(ran.status == 1);
+  CHECK(has(ran.out, "unpacked as"));
+  CHECK(has(ran.out, "the check value does not match the line"));
+  CHECK(has(ran.out, "mend --studio " + s.out));
+}
+
+TEST_CASE("a pack cut in its middle is refused by how much of it there is") {
+  const Played s;
+  REQUIRE(s.packed().status == 0);
+  rig::put(s.pack, rig::bytes_of(s.pack).substr(0, 500));
+  const Ran ran = unpack(s.pack, s.out);
+  CHECK(ran.status == 1);
+  CHECK(has(ran.err, "it was cut after 500 bytes"));
+  CHECK(has(ran.err, "Fetch it once more"));
+}
+
+TEST_CASE("an entry that was not finished is said by mending, with its place") {
+  const Played s;
+  const std::string bytes = rig::bytes_of(s.session());
+  rig::put(s.session(), bytes.substr(0, bytes.size() - 5));
+  const Ran ran = s.mended();
+  CHECK(ran.status == 0);
+  CHECK(has(ran.out, "the last entry was not finished"));
+  CHECK(has(ran.out, "byte " + std::to_string(bytes.rfind('\n', bytes.size() - 2) + 1)));
+}
+
 TEST_CASE("a pack opened by hand is unpacked once, and found again with what was done since") {
   const Played s;
   REQUIRE(s.packed().status == 0);

@@ -13,6 +13,12 @@ std::string felt_batch() {
   return std::string(small_batch) + "wait 60\ntap pass\nwait 200\ntap felt right\n";
 }
 
+// The same on another evening: two studios have no session in common.
+std::string felt_by_another() {
+  std::string batch = felt_batch();
+  return batch.replace(batch.find("seed 7"), 6, "seed 8");
+}
+
 struct Two {
   Studio friends, own;
   std::string file = (friends.path / "told.json").string();
@@ -56,6 +62,60 @@ TEST_CASE("what one studio tells another hears, and can forget") {
   CHECK(s.own.files().size() == 2); // each in a session of its own, nothing written over
 }
 
+TEST_CASE("a studio does not hear itself: its notes would count twice") {
+  const Two s;
+  REQUIRE(s.tell().status == 0);
+  const auto before = s.friends.files();
+  const Ran ran = run({"hear", s.file, "--studio", s.friends.name, "--fallback", ""});
+  CHECK(ran.status == 1);
+  CHECK(has(ran.err, "written by this very studio"));
+  CHECK(s.friends.files() == before);
+  CHECK(s.hear(s.file).status == 0);
+}
+
+TEST_CASE("what a friend told is not told on") {
+  const Two s;
+  REQUIRE(s.tell().status == 0);
+  REQUIRE(s.own.play(felt_by_another()).status == 0);
+  const std::string out = (s.own.path / "out.json").string();
+  const std::vector<std::string> tell{"tell",     "--out",      out, "--studio",
+                                      s.own.name, "--fallback", ""};
+  REQUIRE(run(tell).status == 0);
+  const std::string alone = rig::bytes_of(out);
+  REQUIRE(s.hear(s.file).status == 0);
+  std::filesystem::remove(out);
+  REQUIRE(run(tell).status == 0);
+  CHECK(rig::bytes_of(out) == alone);
+}
+
+TEST_CASE(
+    "on this tablet: written beside the sessions, never over another, and a friend's is taken") {
+  const Two s;
+  const std::string write = "tap tablet\ntap other_studios\ntap tell\ntap tell\n";
+  REQUIRE(s.friends.play("at 2026-11-22T14:02:00+01:00\nseed 9\n" + write).status == 0);
+  std::vector<std::string> written;
+  for (const auto& entry : std::filesystem::directory_iterator(s.friends.path / "told"))
+    written.push_back(rig::bytes_of(entry.path()));
+  REQUIRE(written.size() == 2);
+  CHECK(written[0] == written[1]);
+  CHECK(has(s.friends.files().begin()->first, paint::told_from(written[0])->from));
+
+  const std::string take = "at 2026-11-23T14:02:00+01:00\nseed 9\ntap tablet\n"
+                           "tap other_studios\ntap find_told\ntap take_told\n";
+  CHECK(s.friends.play(take).status == 1); // its own is none of a friend's: nothing to take
+  std::filesystem::create_directory(s.own.path / "told");
+  CHECK(s.own.play(take).status == 1); // nothing lies there
+  rig::put(s.own.path / "told" / "friend.json", written[0]);
+  const auto before = s.range_of("pb29");
+  REQUIRE(s.own.play(take).status == 0);
+  CHECK(s.range_of("pb29")["rests_on"] == "told");
+  REQUIRE(s.own
+              .play("at 2026-11-24T14:02:00+01:00\nseed 10\ntap tablet\n"
+                    "tap other_studios\ntap forget_told\n")
+              .status == 0);
+  CHECK(s.range_of("pb29") == before);
+}
+
 TEST_CASE("nothing is told where nothing was felt; no file is written over") {
   const Two s;
   CHECK(run({"tell", "--out", s.file, "--studio", s.own.name, "--fallback", ""}).status == 1);
@@ -82,7 +142,7 @@ TEST_CASE("what cannot be heard is named, and nothing is kept") {
 TEST_CASE("a word that the studio's own notes speak against is kept, and said not to be believed") {
   const Two s;
   REQUIRE(s.tell().status == 0);
-  std::string evening = felt_batch();
+  std::string evening = felt_by_another();
   for (const char* lines : {"tap add gum_12 x3\nwait 5\ntap felt right\n"})
     for (int i = 0; i < 6; ++i) evening += lines;
   REQUIRE(s.own.play(evening).status == 0);

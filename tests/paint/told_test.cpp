@@ -100,6 +100,15 @@ TEST_CASE("a file reads back as it was told, to six digits behind the point") {
   CHECK(told_from(with("\"notes\"", "\"hm\":[{}],\"notes\""))); // what nobody knows is passed over
 }
 
+TEST_CASE("whose a file is stands in it as a number, where that is known") {
+  CHECK(told_from(bytes_of(told()))->from.empty());
+  ToldRange of_a_studio = told();
+  of_a_studio.from = "1234abcdabcd";
+  CHECK(told_from(bytes_of(of_a_studio))->from == "1234abcdabcd");
+  CHECK(fault(with("\"notes\"", "\"from\":\"Weir\",\"notes\"")) == Say::told_field);
+  CHECK(fault(with("\"notes\"", "\"from\":7,\"notes\"")) == Say::told_field);
+}
+
 TEST_CASE("a file that is wrong is refused by what is wrong with it") {
   CHECK(fault("") == Say::told_not_json);
   CHECK(fault(std::string("\x89PNG\r\n\x1a\n\0\0", 10)) == Say::told_not_json);

@@ -26,8 +26,9 @@ Now at() {
 // Of honey and glycerin both, so that there are as many rows as there can be.
 session::BinderMaking begun(std::initializer_list<std::pair<Step, double>> hours_ago) {
   session::BinderMaking making;
-  making.plan = {
-      Step::gum_in, "jar", "gum_12_honey", {.gum = 120, .water = 240, .honey = 30, .glycerin = 12}};
+  making.plan = {Step::gum_in, "jar",
+                 session::Making::Start{"gum_12_honey",
+                                        {.gum = 120, .water = 240, .honey = 30, .glycerin = 12}}};
   for (const auto& [step, ago] : hours_ago)
     making.steps.push_back({step, now_ms - static_cast<std::int64_t>(ago * hour_ms), {}, 0, 12});
   return making;

@@ -14,7 +14,8 @@ using Step = MakingStep;
 constexpr std::int64_t minute_ms = 60000;
 
 Making gum_in(std::string of = "jar5") {
-  Making m{Step::gum_in, std::move(of), "gum_12", {.gum = 60, .water = 120, .honey = 15}};
+  Making m{Step::gum_in, std::move(of),
+           Making::Start{"gum_12", {.gum = 60, .water = 120, .honey = 15}}};
   m.takes = {{"gum_arabic", 60}};
   return m;
 }
@@ -64,7 +65,7 @@ TEST_CASE("each step begins once, the gum first, and takes from the shelf when i
   REQUIRE(shelf.makings.count("jar5") == 1);
   const BinderMaking& making = shelf.makings.at("jar5");
   REQUIRE(making.steps.size() == 2);
-  CHECK(making.plan.parts.honey == 15);
+  CHECK(making.plan.start->parts.honey == 15);
   CHECK(ends_at(making) == making.steps[1].at + 24 * 60 * minute_ms);
   CHECK(next_step(making) == Step::strain);
   const Card gum = liquid("gum_arabic", CardKind::other, {.gum = 1});

@@ -67,7 +67,8 @@ private:
 
   Limits at;
   double sd = 0;
-  int count = 0, directions_count = 0;
+  int placed = 0, count = 0; // nodes; with those that fill up the lanes
+  int directions_count = 0;
   std::vector<double> q, weight; // nodes in sds of the batch; spacing times normal density
   std::array<Spread, 2> spreads; // of knife and muller, as a rule; the last used comes first
   double ln_slipped = 0;

@@ -1,10 +1,11 @@
 #include "paint/range/learn_climb.hpp"
 
+#include "paint/range/note_chance.hpp"
+
 #include <Eigen/Dense>
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace paint::learning {
 
@@ -13,8 +14,6 @@ namespace {
 using Eigen::Index;
 using Eigen::MatrixXd;
 using Eigen::VectorXd;
-
-constexpr double infinite = std::numeric_limits<double>::infinity();
 
 // Steps and slopes are counted in sds of theta's prior, as many as are free.
 class Climber {

@@ -1,10 +1,10 @@
 #include "paint/range/learn_joint.hpp"
 
 #include "paint/range/learn_start.hpp"
+#include "paint/range/note_chance.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace paint::learning {
 
@@ -15,7 +15,6 @@ using Eigen::MatrixXd;
 using Eigen::VectorXd;
 
 constexpr double ln_2pi = 1.8378770664093453;
-constexpr double infinite = std::numeric_limits<double>::infinity();
 
 Limits limits_of(const NoteModel& h) {
   return {

@@ -3,8 +3,11 @@
 #pragma once
 
 #include <cmath>
+#include <limits>
 
 namespace paint {
+
+inline constexpr double infinite = std::numeric_limits<double>::infinity();
 
 inline double logistic(double x) { return 1 / (1 + std::exp(-x)); }
 

@@ -5,13 +5,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace paint {
 
 namespace {
-
-constexpr double infinite = std::numeric_limits<double>::infinity();
 
 // exp(from + k * stride): one factor takes it on, for no longer than its error stays small.
 class Powers {

@@ -1,5 +1,6 @@
 #include "paint/range/predict.hpp"
 
+#include "paint/range/note_chance.hpp"
 #include "paint/range/note_on_grid.hpp"
 #include "paint/range/predict_points.hpp"
 
@@ -16,7 +17,6 @@ constexpr double reach = 6;    // of a grid to either side, in sds
 constexpr int least_half = 60; // steps to either side
 constexpr int most_half = 20000;
 constexpr double widest_step = 0.7; // in slopes
-constexpr double infinite = std::numeric_limits<double>::infinity();
 constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr int most_drops = 10000;
 

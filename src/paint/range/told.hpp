@@ -21,6 +21,7 @@ struct ToldRange {
   NormalPrior strength;
   std::array<NormalPrior, theta_count> hand;
   int batches = 0, notes = 0; // that it rests on
+  std::string from = {};      // of which studio, as a random number; empty: not said
 };
 
 inline std::size_t covariance_entry(std::size_t row, std::size_t column) {
@@ -35,9 +36,9 @@ inline constexpr std::size_t most_told_bytes = 48'000; // a file's; a session's 
 
 std::string bytes_of(const ToldRange& told);
 // Errors: told_too_large, told_not_json, told_field_twice, told_format, told_version, told_field
-// (missing, or no number, list or text), told_out_of_range, told_unknown_pigment, told_twice,
-// told_row (a covariance's row too long or too short), told_not_positive (the covariance is of
-// nothing).
+// (missing, or no number, list or text, or `from` no twelve digits), told_out_of_range,
+// told_unknown_pigment, told_twice, told_row (a covariance's row too long or too short),
+// told_not_positive (the covariance is of nothing).
 words::Result<ToldRange> told_from(std::string_view bytes);
 
 // Of the pigments that were felt and have a name; what has none is left out. No pigment: none.

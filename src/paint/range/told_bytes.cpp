@@ -100,6 +100,16 @@ std::optional<words::Error> fault_of_kind(const Json& object) {
   return std::nullopt;
 }
 
+// Twelve lower-case hexadecimal digits, as a studio's own file has them.
+std::string read_from(Reader& in, const Json& object) {
+  const auto from = object.find("from");
+  if (from == object.end()) return "";
+  const std::string id = from->is_string() ? from->get<std::string>() : "";
+  if (id.size() != 12 || id.find_first_not_of("0123456789abcdef") != std::string::npos)
+    in.fail(Say::told_field, {"from"});
+  return id;
+}
+
 void read_pigments(Reader& in, ToldRange& told) {
   std::set<std::string> seen;
   for (const Json& one : in.list("pigments")) {
@@ -150,16 +160,16 @@ std::string bytes_of(const ToldRange& told) {
     demands.push_back(rounded(told.ln_demands[i]));
   }
   for (const NormalPrior& prior : told.hand) hand.push_back(json_of(prior));
-  const Json object = {{"format", format},
-                       {"version", version},
-                       {"batches", told.batches},
-                       {"notes", told.notes},
-                       {"pigments", told.pigments},
-                       {"ln_demands", demands},
-                       {"covariance", rows},
-                       {"class_offset", json_of(told.class_offset)},
-                       {"strength", json_of(told.strength)},
-                       {"hand", hand}};
+  Json object = {{"format", format}, {"version", version}};
+  if (!told.from.empty()) object["from"] = told.from;
+  object.update({{"batches", told.batches},
+                 {"notes", told.notes},
+                 {"pigments", told.pigments},
+                 {"ln_demands", demands},
+                 {"covariance", rows},
+                 {"class_offset", json_of(told.class_offset)},
+                 {"strength", json_of(told.strength)},
+                 {"hand", hand}});
   return object.dump() + "\n";
 }
 
@@ -174,6 +184,7 @@ words::Result<ToldRange> told_from(std::string_view bytes) {
   ToldRange told;
   told.batches = in.count("batches");
   told.notes = in.count("notes");
+  told.from = read_from(in, object);
   read_pigments(in, told);
   if (!in.fault) read_covariance(in, told);
   const auto field = [&](const char* name) { return object.value(name, Json()); };

@@ -1,0 +1,35 @@
+// What studios tell each other, on this tablet's own screen (paint/range/TOLD.md).
+#pragma once
+
+#include "paint/range/told.hpp"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace bench {
+
+// What another studio wrote, as it lies in the folder for such files.
+struct FriendsFile {
+  std::string name;
+  std::int64_t at = 0; // when it was written there, wall clock
+  paint::ToldRange told;
+};
+
+struct ToldWritten { // the answer to Effects.tell
+  words::Result<std::string> file;
+};
+struct FriendsFound { // the answer to Effects.find_told: the newest; absent: there is none
+  words::Result<std::optional<FriendsFile>> file;
+};
+
+struct Sharing {
+  std::string folder;               // where such files lie; empty: this device has none
+  bool open = false;                // in place of the keys
+  std::string written;              // the file that was written last
+  bool none = false;                // looked for a friend's, and found none
+  std::optional<FriendsFile> found; // it is asked whether it shall count
+  std::optional<words::Error> failure;
+};
+
+}
