@@ -74,16 +74,15 @@ void act_on_tablet(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   if (own == TabletPad::bind) return wait_for_key(bench, pad.arg, effects);
   bench.keys.binding.reset();
   if (!own) return;
-  effects.keep_tablet = *own <= TabletPad::card_larger;
   const double step = pad.arg == "much" ? much : a_little;
   switch (*own) {
   case TabletPad::hand:
     bench.tablet.hand = bench.tablet.hand == Hand::left ? Hand::right : Hand::left;
     bench.display.hand = bench.tablet.hand;
-    return;
-  case TabletPad::motion: bench.tablet.motion = !bench.tablet.motion; return;
-  case TabletPad::card_smaller: return rescale(bench, 1 / (1 + step));
-  case TabletPad::card_larger: return rescale(bench, 1 + step);
+    break;
+  case TabletPad::motion: bench.tablet.motion = !bench.tablet.motion; break;
+  case TabletPad::card_smaller: rescale(bench, 1 / (1 + step)); break;
+  case TabletPad::card_larger: rescale(bench, 1 + step); break;
   case TabletPad::bind: return; // see above
   case TabletPad::others:
   case TabletPad::tell:
@@ -92,6 +91,7 @@ void act_on_tablet(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   case TabletPad::leave_told:
   case TabletPad::forget_told: return act_on_sharing(bench, *own, now, effects);
   }
+  effects.keep_tablet = true;
 }
 
 }
