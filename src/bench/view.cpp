@@ -279,6 +279,7 @@ TopBarView top_bar_view(const Bench& bench, const Now& now) {
   if (bench.folded) {
     s.batch_name = bench.folded->name;
     s.batch_colour = session::colour_of(*bench.folded);
+    s.batch_swatch = bench.folded->swatch.has_value();
   }
   const std::int64_t minutes = now.wall_ms / 60000 + now.utc_offset_min;
   s.hour = static_cast<int>((minutes / 60 % 24 + 24) % 24);

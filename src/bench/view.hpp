@@ -79,6 +79,7 @@ struct TopBarView {
   Screen screen = Screen::plan;
   std::string batch_name; // empty: none
   std::uint32_t batch_colour = 0;
+  bool batch_swatch = false; // it was read from the batch's swatch
   int hour = 0, minute = 0;
   bool night = false;
   bool sound = true;
@@ -256,6 +257,7 @@ struct BookView {
     std::vector<session::Became> became = {};
     bool chosen = false;                // another one is wanted beside it
     std::optional<int> offset_min = {}; // by the clock there, where it is known
+    bool swatch = false;                // the colour was read from its swatch
   };
   std::string search;
   bool comparing = false;
@@ -266,7 +268,8 @@ struct BookView {
   std::vector<words::Error> faults;
   std::optional<Reading> reading; // while the studio is being read
   Folded batch;                   // the one looked at
-  std::uint32_t colour = 0;       // of its pigment
+  std::uint32_t colour = 0;       // of its swatch, else of its pigment
+  bool swatch = false;            // which of both
   TrailView trail;                // of that one
   std::string again_of;           // names of batches
   std::vector<std::string> made_again;
@@ -298,7 +301,8 @@ struct CompareView {
   };
   std::string name_a, name_b;
   std::uint32_t colour_a = 0, colour_b = 0;
-  TrailView trail; // of a, b beside it
+  bool swatch_a = false, swatch_b = false; // they were read from swatches
+  TrailView trail;                         // of a, b beside it
   std::vector<Row> rows;
 };
 

@@ -34,6 +34,7 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   row.warned = batch->damaged || batch->newer || !batch->warnings.empty();
   row.ratio = batch->standing.binder_ratio;
   row.colour = session::colour_of(*batch);
+  row.swatch = batch->swatch.has_value();
   row.became = words_of(*batch);
   const auto* choice = std::get_if<ChoicePage>(&bench.book.page);
   row.chosen = choice && id == choice->of.batch;
@@ -124,6 +125,7 @@ BookView book_view(const Bench& bench) {
   v.batch = kept_fold(bench, page->batch);
   if (!v.batch) return v;
   v.colour = session::colour_of(*v.batch);
+  v.swatch = v.batch->swatch.has_value();
   v.trail = trail_at_slab(*v.batch);
   add_offset(bench, v.trail);
   v.trail.band = kept_band(bench, v.batch->id);

@@ -138,6 +138,8 @@ CompareView compare_view(const Bench& bench, const ComparePage& page) {
   v.name_b = b->name;
   v.colour_a = session::colour_of(*a);
   v.colour_b = session::colour_of(*b);
+  v.swatch_a = a->swatch.has_value();
+  v.swatch_b = b->swatch.has_value();
   v.trail = both_trails(bench, *a, *b);
   v.rows = rows_of(*a, *b);
   return v;

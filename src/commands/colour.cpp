@@ -3,6 +3,7 @@
 #include "colour/match.hpp"
 #include "colour/propose.hpp"
 #include "commands/show.hpp"
+#include "session/check_value.hpp"
 #include "studio/photo_pixels.hpp"
 #include "words/commands_says.hpp"
 #include "words/lists.hpp"
@@ -64,16 +65,26 @@ struct Page {
 // 1.96 sd: nineteen in twenty.
 Number doubt(double sd) { return {1.96 * sd, 1}; }
 
-std::string hex_of(const colour::Lab& d65) {
+std::uint32_t on_screen(const colour::Lab& d65) {
   const colour::Three linear =
       colour::times(colour::inverse(colour::srgb_to_xyz_d65()), colour::xyz(d65, colour::d65));
-  std::string out = "#";
+  std::uint32_t rgb = 0;
   for (const double each : linear) {
     const long level = std::lround(255 * colour::linear_to_srgb(std::clamp(each, 0.0, 1.0)));
-    out += "0123456789abcdef"[level / 16];
-    out += "0123456789abcdef"[level % 16];
+    rgb = rgb << 8 | static_cast<std::uint32_t>(level);
   }
-  return out;
+  return rgb;
+}
+
+std::string hex_of(const colour::Lab& d65) {
+  return "#" + session::to_hex(on_screen(d65)).substr(2);
+}
+
+session::Measured measured(const colour::Reading& r) {
+  const colour::Three sd = colour::uncertainty(r);
+  const auto as_kept = [](double value) { return std::round(value * 100) / 100; };
+  return {on_screen(r.d65), as_kept(r.d50.l), as_kept(r.d50.a), as_kept(r.d50.b),
+          as_kept(sd[0]),   as_kept(sd[1]),   as_kept(sd[2])};
 }
 
 std::string box_words(const Box& box) {
@@ -177,7 +188,7 @@ words::Result<Box> box_of(const std::string& text) {
   return Box{numbers[0], numbers[1], numbers[2], numbers[3]};
 }
 
-words::Result<std::string> colour_shown(const ColourWanted& wanted) {
+words::Result<ColourSaid> colour_shown(const ColourWanted& wanted) {
   const auto photo = studio::read_photo(wanted.bytes);
   if (!photo) return tl::make_unexpected(photo.error());
   const std::vector<Regions> found = colour::propose_regions(*photo);
@@ -203,7 +214,8 @@ words::Result<std::string> colour_shown(const ColourWanted& wanted) {
     say_reading(page, *other, plain.name);
     say_match(page, *one, *other, colour::Taken::two_photos);
   }
-  return page.text;
+  const bool chosen = wanted.swatch || found.size() == 1;
+  return ColourSaid{page.text, measured(one->reading), chosen};
 }
 
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "colour/photo.hpp"
+#include "session/event.hpp"
 #include "words/error.hpp"
 
 #include <optional>
@@ -23,9 +24,15 @@ struct ColourWanted {
   std::string against_name;
 };
 
-// Lines for people. With `against`, or with a second swatch on the photo (named or found), the
+struct ColourSaid {
+  std::string text;        // lines for people
+  session::Measured first; // the swatch named, else the largest that is found
+  bool chosen = false;     // there is no other on the photo that might be meant
+};
+
+// With `against`, or with a second swatch on the photo (named or found), the
 // difference of the two as well. Errors: those of studio::read_photo; colour_no_swatch;
 // colour_untold with the reason why.
-words::Result<std::string> colour_shown(const ColourWanted& wanted);
+words::Result<ColourSaid> colour_shown(const ColourWanted& wanted);
 
 }

@@ -29,8 +29,9 @@ std::vector<session::Line> lines_of(const session::Photo& photo, const std::stri
 }
 
 words::Result<int> keep_photo(const PhotoToKeep& wanted, std::ostream& out, std::ostream& err) {
-  const auto photo = studio::photo_from(wanted.bytes, wanted.of);
+  auto photo = studio::photo_from(wanted.bytes, wanted.of);
   if (!photo) return tl::make_unexpected(photo.error());
+  photo->measured = wanted.measured;
   auto logs = session::join_parts(studio::read_all(wanted.home, wanted.fallback).files);
   const auto batch = find_batch(logs, wanted.batch);
   if (!batch) return tl::make_unexpected(batch.error());

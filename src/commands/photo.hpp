@@ -18,6 +18,7 @@ struct PhotoToKeep {
   std::string bytes; // the picture's
   std::string batch; // as for find_batch
   session::PhotoOf of = session::PhotoOf::swatch;
+  std::optional<session::Measured> measured; // of a swatch that was read
   studio::Path home, fallback;
   std::optional<disk::Fault> fault; // of the studio's disk
 };

@@ -201,8 +201,8 @@ Status run_photo(const Arguments& a, Io io) {
   auto bytes = bytes_of_file(a.words[0], studio::most_picture_bytes, Say::photo_not_there);
   if (!bytes) return tl::make_unexpected(bytes.error());
   return keep_photo(
-      {*std::move(bytes), *a.value("--batch"), *of, where->home, where->fallback, *fault}, io.out,
-      io.err);
+      {*std::move(bytes), *a.value("--batch"), *of, {}, where->home, where->fallback, *fault},
+      io.out, io.err);
 }
 
 // A photo by its path; else the last one of a swatch that was kept with the batch of that name.
@@ -219,6 +219,22 @@ words::Result<std::string> photo_or_batch(const Arguments& a, const std::string&
   if (!photo) return words::failure(Say::colour_no_such_photo, {named});
   return bytes_of_file((where->home / studio::photo_file(*photo)).string(),
                        studio::most_picture_bytes, Say::photo_not_there);
+}
+
+// The photo with its batch, and with what was read from it: the paint's colour from now on.
+Status keep_colour(const Arguments& a, const std::string& batch, std::string bytes,
+                   const ColourSaid& said, Io io) {
+  if (!said.chosen) return words::failure(Say::colour_which, {a.words[0]});
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
+  return keep_photo({std::move(bytes),
+                     batch,
+                     session::PhotoOf::swatch,
+                     said.first,
+                     where->home,
+                     where->fallback,
+                     {}},
+                    io.out, io.err);
 }
 
 Status run_colour(const Arguments& a, Io io) {
@@ -245,7 +261,9 @@ Status run_colour(const Arguments& a, Io io) {
   }
   const auto shown = colour_shown(wanted);
   if (!shown) return tl::make_unexpected(shown.error());
-  io.out << *shown;
+  io.out << shown->text;
+  if (const auto batch = a.value("--batch"))
+    return keep_colour(a, *batch, std::move(wanted.bytes), *shown, io);
   return 0;
 }
 
@@ -329,7 +347,10 @@ const Command* command_named(const std::string& name) {
       {"unpack", {{"--out"}, {}, 1, 1}, run_unpack},
       {"photo", {{"--studio", "--fallback", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
       {"colour",
-       {{"--swatch", "--paper", "--beside", "--against", "--studio", "--fallback"}, {}, 1, 1},
+       {{"--swatch", "--paper", "--beside", "--against", "--batch", "--studio", "--fallback"},
+        {},
+        1,
+        1},
        run_colour},
       {"help", {{}, {}, 0, 0}, run_help},
       {"--help", {{}, {}, 0, 0}, run_help},

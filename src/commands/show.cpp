@@ -2,6 +2,7 @@
 
 #include "paint/digits.hpp"
 #include "session/by_batch.hpp"
+#include "session/check_value.hpp"
 #include "session/in_words.hpp"
 #include "studio/utc.hpp"
 #include "studio/worker.hpp"
@@ -79,6 +80,12 @@ void add_material(Page& page, const Total& t) {
   for (const auto& [spoon, count] : t.spoons)
     page.line(Say::show_spoons, {paint::written(count, paint::decimals_as_read(count, 2)), spoon});
   if (t.count_lost) page.line(Say::show_count_lost, {});
+}
+
+void add_swatch(Page& page, const Measured& m) {
+  page.line(Say::show_swatch,
+            {number(m.l, 1), number(1.96 * m.l_u, 1), number(m.a, 1), number(1.96 * m.a_u, 1),
+             number(m.b, 1), number(1.96 * m.b_u, 1), "#" + to_hex(m.shown).substr(2)});
 }
 
 void add_left_on_tools(Page& page, const Places& places) {
@@ -198,6 +205,7 @@ std::string shown_for_people(const Batch& batch) {
               {place_words(place), amount(paint::grams_of(lying.paint, batch.places.bench), 1)});
   add_left_on_tools(page, batch.places);
   for (const Total& total : batch.totals) add_material(page, total);
+  if (batch.swatch) add_swatch(page, *batch.swatch);
   for (const Pass& pass : batch.passes) add_pass(page, pass);
   for (const Entry& e : batch.entries) add_note(page, e);
   if (batch.damaged) page.line(words::PaperSay::show_damaged, {});

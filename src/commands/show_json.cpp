@@ -1,4 +1,5 @@
 #include "commands/show.hpp"
+#include "session/check_value.hpp"
 #include "session/in_words.hpp"
 #include "session/lists.hpp"
 #include "session/plan.hpp"
@@ -42,6 +43,13 @@ std::string_view name_of(WarningKind kind) {
   case WarningKind::unknown_recipe: return "unknown_recipe";
   }
   return "";
+}
+
+Json swatch(const Measured& m) {
+  return {{"colour", "#" + to_hex(m.shown).substr(2)},
+          {"l", {{"value", m.l}, {"u", m.l_u}}},
+          {"a", {{"value", m.a}, {"u", m.a_u}}},
+          {"b", {{"value", m.b}, {"u", m.b_u}}}};
 }
 
 Json standing(const paint::Standing& s) {
@@ -178,6 +186,7 @@ std::string shown_as_json(const Batch& batch) {
                   {"observations", batch.places.bench.observations}};
   out["materials"] = materials(batch);
   if (batch.plan) out["plan"] = plan(batch);
+  if (batch.swatch) out["swatch"] = swatch(*batch.swatch);
   out["passes"] = passes(batch);
   add_notes(batch, out);
   out["warnings"] = warnings(batch);

@@ -43,8 +43,7 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
   const Rect& r = at.box;
   const Ground g = pad_box(sheet, at, choosable(sheet.theme, row.chosen));
   const double size = 7, ratio = 32, x = r.x + size + 5;
-  material_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, session::CardKind::pigment,
-                  rgb(row.colour), g.ink);
+  paint_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, rgb(row.colour), row.swatch, g.ink);
   const double warned = row.warned ? 8 : 0;
   const std::string when =
       date_and_time(row.opened_at, row.offset_min.value_or(sheet.view.utc_offset_min));

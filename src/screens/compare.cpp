@@ -20,8 +20,9 @@ namespace {
 
 constexpr double sample_mm = 11;
 
-// How a batch's trail is drawn, its heap, and its name.
-void named(Sheet& sheet, const Rect& r, const std::string& name, std::uint32_t colour, bool drawn) {
+// How a batch's trail is drawn, its heap or swatch, and its name.
+void named(Sheet& sheet, const Rect& r, const std::string& name, std::uint32_t colour, bool swatch,
+           bool drawn) {
   const double y = r.centre().y, heap = 5.6;
   const Polyline sample{{{r.x + 2.6, y}, {r.x + 2.6 + sample_mm, y}},
                         trail_line_mm,
@@ -29,8 +30,7 @@ void named(Sheet& sheet, const Rect& r, const std::string& name, std::uint32_t c
                         drawn ? 0 : trail_dash_mm};
   sheet.shapes.push_back(sample);
   const double x = r.x + sample_mm + 6;
-  material_symbol(sheet, {x + heap / 2, y}, heap, session::CardKind::pigment, rgb(colour),
-                  sheet.theme.ink);
+  paint_symbol(sheet, {x + heap / 2, y}, heap, rgb(colour), swatch, sheet.theme.ink);
   labels(sheet, {x + heap, r.y, r.right() - x - heap, r.h}, plain(sheet.theme),
          {{name, clean_bold, false, 2}}, Anchor::left);
 }
@@ -151,8 +151,8 @@ void draw_compare(Sheet& sheet, const CompareView& both) {
   const bench::Layout& l = sheet.view.layout;
   panel(sheet, l.more);
   const bench::Grid halves{2, 1, l.more};
-  named(sheet, halves.cell(0, 0), both.name_a, both.colour_a, true);
-  named(sheet, halves.cell(1, 0), both.name_b, both.colour_b, false);
+  named(sheet, halves.cell(0, 0), both.name_a, both.colour_a, both.swatch_a, true);
+  named(sheet, halves.cell(1, 0), both.name_b, both.colour_b, both.swatch_b, false);
   draw_trail(sheet, l.main, both.trail, cap::clear);
   table(sheet, both);
   for (const bench::Pad& at : l.pads)

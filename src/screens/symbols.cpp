@@ -133,6 +133,15 @@ void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind,
   }
 }
 
+void paint_symbol(Sheet& sheet, Point c, double size, Colour fill, bool swatch, Colour outline) {
+  if (!swatch) return material_symbol(sheet, c, size, session::CardKind::pigment, fill, outline);
+  sheet.shapes.push_back(Box{{c.x - size / 2, c.y - size * 0.34, size, size * 0.68},
+                             size * 0.1,
+                             fill,
+                             outline,
+                             size * 0.085});
+}
+
 void undo_arrow(Sheet& sheet, Point c, double size, Colour colour) {
   const double r = size * 0.36, thick = size * 0.1;
   const Point middle{c.x + size * 0.06, c.y + size * 0.08};

@@ -95,6 +95,7 @@ struct Title {
   std::string name;
   std::uint32_t colour = 0;
   session::CardKind kind = session::CardKind::pigment;
+  bool swatch = false;
 };
 
 Title title_of(const bench::View& view) {
@@ -104,9 +105,12 @@ Title title_of(const bench::View& view) {
     return {binder->name + lot, 0, session::CardKind::binder};
   }
   const auto* book = std::get_if<bench::BookView>(&view.screen);
-  if (!book || !book->batch) return {view.top_bar.batch_name, view.top_bar.batch_colour};
+  if (!book || !book->batch)
+    return {view.top_bar.batch_name, view.top_bar.batch_colour, session::CardKind::pigment,
+            view.top_bar.batch_swatch};
   Title title{book->batch->name};
   title.colour = book->colour;
+  title.swatch = book->swatch;
   return title;
 }
 
@@ -125,10 +129,12 @@ void draw_title(Sheet& sheet) {
   if (title.name.empty() || r.w < 14) return;
   const double heap = 7, x = r.x + (r.w > 60 ? 5 : 2);
   const Rect words{x + heap + 1.5, r.y, r.right() - x - heap - 2, r.h};
-  const bool pigment = title.kind == session::CardKind::pigment;
-  material_symbol(sheet, {x + heap / 2, r.centre().y}, heap, title.kind,
-                  pigment ? rgb(title.colour) : material_colour(sheet.theme, title.kind),
-                  sheet.theme.ink);
+  const Point at{x + heap / 2, r.centre().y};
+  if (title.kind == session::CardKind::pigment)
+    paint_symbol(sheet, at, heap, rgb(title.colour), title.swatch, sheet.theme.ink);
+  else
+    material_symbol(sheet, at, heap, title.kind, material_colour(sheet.theme, title.kind),
+                    sheet.theme.ink);
   const double width = words.w - 2 * padding_mm;
   if (fitted(title.name, width, slab_bold, 2).cut) return; // the heap says more than half a name
   labels(sheet, words, plain(sheet.theme), {{title.name, slab_bold, false, 2}}, Anchor::left);

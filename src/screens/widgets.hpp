@@ -56,6 +56,9 @@ void progress_bar(Sheet& sheet, const Rect& rect, Colour track, Colour done, dou
 
 void material_symbol(Sheet& sheet, Point centre, double size, session::CardKind kind, Colour fill,
                      Colour outline);
+// Of paint: a stroke of it on paper where its swatch was read; else the heap of a pigment, a guess.
+void paint_symbol(Sheet& sheet, Point centre, double size, Colour fill, bool swatch,
+                  Colour outline);
 void undo_arrow(Sheet& sheet, Point centre, double size, Colour colour);
 void tick(Sheet& sheet, Point centre, double size, Colour colour);
 void sun(Sheet& sheet, Point centre, double size, Colour colour);

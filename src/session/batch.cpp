@@ -245,6 +245,9 @@ struct Apply {
   void operator()(const Poured& p) const { pour(batch, p, card, ref, at); }
   void operator()(const PanWeighed& w) const { read_scale(batch, w, ref, at); }
   void operator()(const Verdict& v) const { batch.verdicts.push_back({ref, at, v}); }
+  void operator()(const Photo& p) const {
+    if (p.measured) batch.swatch = p.measured;
+  }
   void operator()(const RoomSet& r) const { set_room(batch, r, ref); }
   void operator()(const StageBegan& s) const { begin_stage(batch, state, s, ref.session); }
   void operator()(const Gathered&) const { leave_slab(batch, Progress::gathered, ref); }
@@ -259,7 +262,7 @@ struct Apply {
   }
   template <words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Added, Felt,
                           GoesOn, Dot, Trouble, BottleWeighed, CountLost, Noted, SetAside,
-                          Confirmed, Withdrawn, Corrected, Photo, Gone, ClockJumped, Left>
+                          Confirmed, Withdrawn, Corrected, Gone, ClockJumped, Left>
                 Elsewhere>
   void operator()(const Elsewhere&) const {}
 };

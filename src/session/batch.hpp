@@ -146,6 +146,7 @@ struct Batch {
   std::vector<Pan> pans; // in order of first pour
   std::vector<BottleChecked> bottles;
   std::vector<Judged> verdicts;
+  std::optional<Measured> swatch; // the last that was read
   bool powder_is_dry = false; // pigment was added since it was last worked in, or felt worked in
   Grown<Feeling> feelings;    // in order; those withdrawn, or of no flow, are not there
   Grown<TrailPoint> trail;
@@ -213,9 +214,10 @@ struct BatchPigment {
 std::vector<BatchPigment> pigments(const Batch& batch);
 paint::PigmentClass family_of(const Batch& batch); // of the largest part of them
 
-// One colour for all of it: that of the pigment (or of the paint of another batch) with the largest
-// share of the pigment volume, of equal ones the one laid out first; so too before any is weighed.
-// No mixture: averaged light of blue and yellow is grey, where their paint is green.
+// One colour for all of it: that of its swatch, where one was read; else that of the pigment (or of
+// the paint of another batch) with the largest share of the pigment volume, of equal ones the one
+// laid out first; so too before any is weighed. No mixture: averaged light of blue and yellow is
+// grey, where their paint is green.
 std::uint32_t colour_of(const Batch& batch);
 
 }

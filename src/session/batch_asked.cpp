@@ -110,6 +110,7 @@ double pigment_mL_of(const Batch& batch, const Card& card) {
 }
 
 std::uint32_t colour_of(const Batch& batch) {
+  if (batch.swatch) return batch.swatch->shown;
   const Card* most = nullptr;
   double most_mL = 0;
   for (const Card* card : coloured_as_laid_out(batch)) {

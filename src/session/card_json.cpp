@@ -14,16 +14,6 @@ namespace {
 constexpr double most_mass = 1e6;
 constexpr double most_cm2 = 100000;
 
-std::string colour_text(std::uint32_t colour) { return "#" + to_hex(colour).substr(2); }
-
-std::uint32_t read_colour(Fields& f) {
-  const std::string text = f.text("colour");
-  const auto colour = from_hex("00" + text.substr(text.empty() ? 0 : 1));
-  if (colour && text[0] == '#') return *colour;
-  f.reject(words::SessionSay::field_not_a_colour);
-  return 0;
-}
-
 struct Share {
   const char* name;
   double value;
@@ -204,6 +194,16 @@ Json number(double value) {
   if (!(std::abs(value) < 1e15)) return value;
   const auto whole = static_cast<std::int64_t>(value);
   return static_cast<double>(whole) == value ? Json(whole) : Json(value);
+}
+
+std::string colour_text(std::uint32_t colour) { return "#" + to_hex(colour).substr(2); }
+
+std::uint32_t read_colour(Fields& f) {
+  const std::string text = f.text("colour");
+  const auto colour = from_hex("00" + text.substr(text.empty() ? 0 : 1));
+  if (colour && text[0] == '#') return *colour;
+  f.reject(words::SessionSay::field_not_a_colour);
+  return 0;
 }
 
 void write_parts(const paint::Recipe& r, Json& j) {

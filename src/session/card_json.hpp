@@ -11,6 +11,9 @@ Json number(double value); // whole ones without ".0"
 void write_parts(const paint::Recipe& recipe, Json& object);
 paint::Recipe read_parts(Fields& fields);
 
+std::string colour_text(std::uint32_t rgb); // "#rrggbb"
+std::uint32_t read_colour(Fields& fields);  // "colour"
+
 void write_card(const Card& card, Json& object);
 Card read_card(Fields& fields);
 

@@ -6,6 +6,7 @@
 #include "session/card.hpp"
 #include "session/immutable.hpp"
 #include "session/making_event.hpp"
+#include "session/photo_event.hpp"
 
 #include <cstdint>
 #include <optional>
@@ -300,17 +301,6 @@ struct Corrected {
   Immutable<Says> says;              // monostate: nothing about that
   std::optional<std::int64_t> by_ms; // absent: nothing about that
   bool operator==(const Corrected&) const = default;
-};
-
-enum class PhotoOf { slab, dot, swatch, pan };
-
-// A picture, kept beside the sessions under the SHA-256 of its bytes.
-struct Photo {
-  static constexpr std::string_view word = "photo";
-  std::string sha256; // 64 lower-case hexadecimal digits
-  std::string ending; // "jpg" or "png"
-  PhotoOf of = PhotoOf::swatch;
-  bool operator==(const Photo&) const = default;
 };
 
 inline constexpr const char* gone_damaged = "damaged"; // what a writer gives as why

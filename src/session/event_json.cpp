@@ -3,6 +3,7 @@
 #include "session/bytes.hpp"
 #include "session/card_json.hpp"
 #include "session/making_json.hpp"
+#include "session/photo_json.hpp"
 #include "words/lists.hpp"
 #include "words/session_says.hpp"
 
@@ -47,10 +48,6 @@ Began read(An<Began>, Fields& f) {
   b.device = f.text("device");
   b.local = f.text("local");
   return b;
-}
-
-bool is_sha256(const std::string& text) {
-  return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
 }
 
 Quantity read_quantity(Fields& f) {
@@ -105,13 +102,7 @@ Verdict read(An<Verdict>, Fields& f) {
   return v;
 }
 
-Photo read(An<Photo>, Fields& f) {
-  Photo p{f.text("sha256"), f.text("ending"), f.word("of", photo_of_named)};
-  if (!is_sha256(p.sha256)) f.reject(words::SessionSay::field_not_a_photo, "sha256");
-  if (p.ending != "jpg" && p.ending != "png")
-    f.reject(words::SessionSay::field_not_a_photo, "ending");
-  return p;
-}
+Photo read(An<Photo>, Fields& f) { return read_photo(f); }
 
 Event read_known(const std::string& kind, Fields& f);
 
@@ -348,11 +339,7 @@ void write(const Corrected& c, Json& j) {
                                }},
              *c.says);
 }
-void write(const Photo& p, Json& j) {
-  j["sha256"] = p.sha256;
-  j["ending"] = p.ending;
-  j["of"] = name_of(p.of);
-}
+void write(const Photo& p, Json& j) { write_photo(p, j); }
 void write(const Gone& g, Json& j) {
   j["to"] = g.to;
   j["why"] = g.why;

@@ -35,6 +35,7 @@ enum class CommandsSay {
   colour_bad_box,       // 0: text
   colour_no_swatch,     // 0: photo
   colour_no_such_photo, // 0: batch or path
+  colour_which,         // 0: photo
   colour_untold,        // 0: photo, 1: why, one of these:
   untold_outside,
   untold_overlapping,
@@ -178,6 +179,7 @@ enum class CommandsSay {
   show_solids,
   show_water_lost,
   show_material,
+  show_swatch, // 0: L*, 1: its doubt, and so on of a* and b*, 6: as #rrggbb
   show_weighed,
   show_drops,
   show_spoons,

@@ -65,11 +65,13 @@ slabside unpack FILE.slabside --out NEWDIR
 slabside photo FILE --batch BATCH --of dot|swatch|pan|slab [--studio DIR]
                                  keeps a JPEG or PNG with a batch
 slabside colour PHOTO [--swatch X,Y,W,H] [--paper X,Y,W,H] [--beside X,Y,W,H]
-                [--against PHOTO|BATCH] [--studio DIR]
+                [--against PHOTO|BATCH] [--batch BATCH] [--studio DIR]
                                  the colour of a swatch from its photo, with bare paper around it,
                                  and how sure that is; of two, how far they are apart. Best are
                                  both swatches side by side on one photo. Regions are in pixels;
-                                 without them they are looked for. BATCH: its last swatch's photo
+                                 without them they are looked for. BATCH: its last swatch's photo.
+                                 --batch keeps the photo with a batch, whose paint has the colour
+                                 of the first swatch from now on
 slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fault F] [--watch]
                                  taps from a script, on the real bench, without a window;
                                  --watch shows them in one
@@ -201,6 +203,10 @@ std::string_view english(CommandsSay id) {
            "--paper.";
   case Say::colour_no_such_photo:
     return "“{0}” is neither a photo nor a batch that a photo of a swatch was kept with.";
+  case Say::colour_which:
+    return "{0}: there are two swatches on it, and nothing was kept: say with --swatch which one "
+           "is "
+           "of the batch.";
   case Say::colour_untold: return "{0}: the colour cannot be told: {1}.";
   case Say::untold_outside: return "a region reaches beyond the photo";
   case Say::untold_overlapping: return "two regions lie over each other";
@@ -314,6 +320,8 @@ std::string_view english(CommandsSay id) {
   case Say::show_solids:
     return "of it           gum {0} g, honey {1} g, glycerin {2} g, water now {3} g";
   case Say::show_water_lost: return "dried off       {0} mL";
+  case Say::show_swatch:
+    return "swatch          L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}   (D50)   on a screen {6}";
   case Say::show_material: return "went in         {0} ({1}): {2} g";
   case Say::show_weighed: return "                  weighed {0} g";
   case Say::show_drops: return "                  {0} drops";

@@ -75,6 +75,42 @@ TEST_CASE("against a batch: the swatch's photo that was kept with it last") {
   CHECK(has(ran.out, "difference 0.0"));
 }
 
+TEST_CASE("kept with a batch, a swatch is the colour of its paint") {
+  const Photos s;
+  REQUIRE(s.play(small_batch).status == 0);
+  const std::string one = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});
+  const auto kept = [&] { return s.read({"show", "last"}).out; };
+  CHECK_FALSE(has(kept(), "swatch"));
+  const Ran ran = s.read({"colour", one, "--batch", "last"});
+  CHECK_MESSAGE(ran.status == 0, ran.err);
+  CHECK(has(ran.out, "kept as photos/"));
+  const std::string said = ran.out.substr(ran.out.find("on a screen #"), 20);
+  CHECK(has(kept(), said));
+  REQUIRE(s.read({"photo", one, "--batch", "last", "--of", "swatch"}).status == 0);
+  CHECK(has(kept(), said)); // kept once more, not read
+
+  const std::string other = s.photo("other.jpg", {{{110, 70, 100, 100}, {52, 8, -42}}});
+  REQUIRE(s.read({"colour", other, "--batch", "last"}).status == 0);
+  CHECK_FALSE(has(kept(), said));
+}
+
+TEST_CASE("what cannot be kept as a batch's colour is said, and nothing is written") {
+  const Photos s;
+  REQUIRE(s.play(small_batch).status == 0);
+  const std::string both =
+      s.photo("both.jpg", {{{40, 70, 90, 100}, blue}, {{190, 75, 90, 90}, {48, 8, -42}}});
+  const std::string bare = s.photo("bare.jpg", {});
+  const Ran which = s.read({"colour", both, "--batch", "last"});
+  CHECK(which.status == 1);
+  CHECK(has(which.err, "--swatch"));
+  CHECK(s.read({"colour", bare, "--batch", "last"}).status == 1);
+  CHECK(s.read({"colour", both, "--swatch", "50,80,70,80", "--batch", "none"}).status == 1);
+  CHECK(s.files().size() == 1);
+  CHECK_FALSE(std::filesystem::exists(s.path / "photos"));
+  CHECK(s.read({"colour", both, "--swatch", "50,80,70,80", "--batch", "last"}).status == 0);
+  CHECK(s.files().size() == 2);
+}
+
 TEST_CASE("what cannot be told says why, and what makes no sense says how") {
   const Photos s;
   const std::string photo = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});

@@ -22,6 +22,7 @@ BookView::Row row_of(const PadId& pad, bool chosen) {
   row.warned = true;
   row.became = {session::Became::cracked, session::Became::wont_rewet};
   row.chosen = chosen;
+  row.swatch = chosen;
   return row;
 }
 
@@ -111,6 +112,10 @@ void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   b.book.search.clear();
   b.book.page = BatchPage{"one", {}};
   keep("judged", one_of(b));
+  BookView painted = one_of(b);
+  painted.colour = 0x2E4F9A;
+  painted.swatch = true;
+  keep("its swatch", painted);
   b.book.page = BatchPage{"one", "less water"};
   keep("note", one_of(b));
   b.book.page = BatchPage{"one", {}, "Less water"};

@@ -141,6 +141,8 @@ std::vector<Event> one_of_each() {
       Corrected{{"c41e08d5", 3}, Corrected::Says(Verdict{Became::full, 2}), {}},
       Corrected{{"c41e08d5", 9}, Corrected::Says(Moved{Place::slab, Place::jar, {0.5, {}}}), {}},
       Photo{std::string(64, 'a'), "jpg", PhotoOf::dot},
+      Photo{std::string(64, 'b'), "png", PhotoOf::swatch,
+            Measured{0x2E4F9A, 38.25, 8, -42.5, 0.6, 0.9, 1.1}},
       Gone{9, "torn"},
       Gathered{},
       Closed{},

@@ -56,3 +56,22 @@ TEST_CASE("paint of another batch counts by the pigment in it") {
   b.w.put(batch, Added{"p", Unit::g, 4.05, ""});
   CHECK(b.colour() == 0x111111);
 }
+
+TEST_CASE("a swatch that was read is the colour of its paint, until it is withdrawn") {
+  Blend b;
+  b.w.put(batch, Added{"a", Unit::g, 3, ""});
+  const auto photo = [](char digit, std::optional<Measured> read) {
+    return Photo{std::string(64, digit), "jpg", PhotoOf::swatch, read};
+  };
+  b.w.put(batch, photo('1', {}));
+  CHECK(b.colour() == red); // kept, never read
+  b.w.put(batch, photo('2', Measured{0x2E4F9A, 35, 8, -42, 0.6, 0.9, 1.1}));
+  CHECK(b.colour() == 0x2E4F9A);
+  const Ref last = b.w.put(batch, photo('3', Measured{0x30519C, 36, 8, -42, 0.6, 0.9, 1.1}));
+  CHECK(b.colour() == 0x30519C);
+  b.w.put(batch, photo('4', {}));
+  b.w.put(batch, Added{"m", Unit::g, 30, ""});
+  CHECK(b.colour() == 0x30519C); // a later photo was not read, and the paint is what it looks like
+  b.w.put(batch, Withdrawn{last});
+  CHECK(b.colour() == 0x2E4F9A);
+}

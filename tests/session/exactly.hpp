@@ -141,6 +141,10 @@ inline std::string told(const Batch& b) {
     out.put(j.line);
     for (const double v : {double(j.at), double(j.verdict.as), double(j.verdict.pan)}) out.put(v);
   }
+  if (b.swatch) out.line("swatch");
+  if (b.swatch)
+    for (const double v : {double(b.swatch->shown), b.swatch->l, b.swatch->a, b.swatch->b})
+      out.put(v);
   tell(out, b.places);
   tell(out, b.standing);
   return out.text;

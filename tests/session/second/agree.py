@@ -21,6 +21,8 @@ from reader import crc32c, read_file, seed_of  # noqa: E402
 BEGAN = {"n": 0, "t": 0, "at": 0, "e": "began", "format": "slabside-session", "version": 1,
          "session": "5e1f20c7", "part": 0, "device": "07bd", "local": ""}
 PAGE = 4096
+PHOTO = '"e":"photo","sha256":"' + "0a" * 32 + '","ending":"jpg","of":'
+LAB = '"lab":{"l":38,"a":8,"b":-42.5,"l_u":0.6,"a_u":0.9,"b_u":1.1}'
 BY_HAND = [
     '"e":"felt","as":"silky","by":"knife"', '"e":"sniffed","as":3', '"e":"felt","as":7,"by":"knife"',
     '"e":"added","of":"x","g":-1', '"e":"added","of":"x","g":5001', '"e":"added","of":"x"',
@@ -70,6 +72,11 @@ BY_HAND = [
     '"e":"photo","sha256":"' + "0a" * 32 + '","ending":"jpg","of":"dot"',
     '"e":"photo","sha256":"' + "0A" * 32 + '","ending":"jpg","of":"dot"',
     '"e":"photo","sha256":"' + "0a" * 32 + '","ending":"exe","of":"dot"',
+    PHOTO + '"swatch",' + LAB + ',"colour":"#2e4f9a"', PHOTO + '"swatch",' + LAB,
+    PHOTO + '"swatch",' + LAB + ',"colour":"blue"', PHOTO + '"swatch","colour":"blue"',
+    PHOTO + '"swatch",' + LAB.replace("38", "150.5") + ',"colour":"#2e4f9a"',
+    PHOTO + '"swatch",' + LAB.replace('"a":8,', "") + ',"colour":"#2e4f9a"',
+    PHOTO + '"swatch","lab":[38,8,-42],"colour":"#2e4f9a"', PHOTO + '"dot","lab":5',
     '"e":"gone","to":5,"why":"torn"', '"e":"gone","to":-5,"why":"torn"',
     '"e":"began","format":"other","version":1,"session":"a","part":0,"device":"","local":""',
     '"e":"began","format":"slabside-session","version":1,"session":"a","part":2,"device":"","local":""',

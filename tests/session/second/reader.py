@@ -91,6 +91,13 @@ def colour(v):
         raise Damaged("colour")
 
 
+def lab(v):
+    if not isinstance(v, dict):
+        raise Damaged("lab")
+    doubts = {name: number(0, 200) for name in ("l_u", "a_u", "b_u")}
+    read(v, {"l": number(0, 150), "a": number(-200, 200), "b": number(-200, 200), **doubts})
+
+
 def sha256(v):
     if not isinstance(v, str) or len(v) != 64 or set(v) - set("0123456789abcdef"):
         raise Damaged("no SHA-256")
@@ -267,6 +274,8 @@ def check_fields(line):
         read(line, {"last": whole(line["first"], 1000)})
     if kind == "photo" and line["ending"] not in ("jpg", "png"):
         raise Damaged("ending")
+    if kind == "photo" and line["of"] == "swatch" and "lab" in line:
+        read(line, {"colour": (colour, True), "lab": (lab, True)})
     if kind == "corrected" and "says" in line:
         says = line["says"]
         if not isinstance(says, dict) or not isinstance(says.get("e"), str):

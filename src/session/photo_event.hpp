@@ -1,0 +1,31 @@
+// A photo that was kept, and what was read from it.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace session {
+
+enum class PhotoOf { slab, dot, swatch, pan };
+
+// The colour of a swatch beside its bare paper, as it was read from the photo.
+struct Measured {
+  std::uint32_t shown = 0;          // 0xRRGGBB on a screen: sRGB, D65
+  double l = 0, a = 0, b = 0;       // CIELAB under D50, the paper as white
+  double l_u = 0, a_u = 0, b_u = 0; // their standard uncertainties
+  bool operator==(const Measured&) const = default;
+};
+
+// A picture, kept beside the sessions under the SHA-256 of its bytes.
+struct Photo {
+  static constexpr std::string_view word = "photo";
+  std::string sha256; // 64 lower-case hexadecimal digits
+  std::string ending; // "jpg" or "png"
+  PhotoOf of = PhotoOf::swatch;
+  std::optional<Measured> measured = {}; // of a swatch; absent: not read
+  bool operator==(const Photo&) const = default;
+};
+
+}

@@ -1,0 +1,53 @@
+#include "session/photo_json.hpp"
+
+#include "session/card_json.hpp"
+#include "words/session_says.hpp"
+
+namespace session {
+
+namespace {
+
+constexpr double most_lightness = 150; // 100 is the paper
+constexpr double most_chroma = 200;
+
+bool is_sha256(const std::string& text) {
+  return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
+}
+
+Measured read_measured(Fields& f) {
+  Measured m;
+  m.shown = read_colour(f);
+  Fields lab(f.object("lab"));
+  m.l = lab.number("l", 0, most_lightness);
+  m.a = lab.number("a", -most_chroma, most_chroma);
+  m.b = lab.number("b", -most_chroma, most_chroma);
+  m.l_u = lab.number("l_u", 0, most_chroma);
+  m.a_u = lab.number("a_u", 0, most_chroma);
+  m.b_u = lab.number("b_u", 0, most_chroma);
+  f.take_fault_of(lab);
+  return m;
+}
+
+}
+
+Photo read_photo(Fields& f) {
+  Photo p{f.text("sha256"), f.text("ending"), f.word("of", photo_of_named)};
+  if (!is_sha256(p.sha256)) f.reject(words::SessionSay::field_not_a_photo, "sha256");
+  if (p.ending != "jpg" && p.ending != "png")
+    f.reject(words::SessionSay::field_not_a_photo, "ending");
+  if (p.of == PhotoOf::swatch && f.has("lab")) p.measured = read_measured(f);
+  return p;
+}
+
+void write_photo(const Photo& p, Json& j) {
+  j["sha256"] = p.sha256;
+  j["ending"] = p.ending;
+  j["of"] = name_of(p.of);
+  if (!p.measured) return;
+  const Measured& m = *p.measured;
+  j["colour"] = colour_text(m.shown);
+  j["lab"] = {{"l", number(m.l)},     {"a", number(m.a)},     {"b", number(m.b)},
+              {"l_u", number(m.l_u)}, {"a_u", number(m.a_u)}, {"b_u", number(m.b_u)}};
+}
+
+}
