@@ -23,17 +23,25 @@ void offer_to_go_on(Bench& bench, const Now& now) {
     bench.plan.go_on = latest;
 }
 
+namespace {
+
+// Each device may have closed it.
+void open_again(Bench& bench, const Now& now, Effects& effects) {
+  if (bench.folded->progress != session::Progress::closed) return;
+  for (const session::Entry& e : bench.folded->entries)
+    if (!e.withdrawn && std::holds_alternative<session::Closed>(e.event))
+      record(bench, bench.batch, session::Withdrawn{e.ref}, now, effects);
+}
+
+}
+
 void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& effects) {
   if (bench.batch != batch) bench.begun.reset();
   bench.batch = batch;
   refold(bench, now);
   if (!bench.folded) return;
-  if (bench.folded->progress == session::Progress::closed)
-    for (auto e = bench.folded->entries.rbegin(); e != bench.folded->entries.rend(); ++e)
-      if (std::holds_alternative<session::Closed>(e->event) && !e->withdrawn) {
-        record(bench, bench.batch, session::Withdrawn{e->ref}, now, effects);
-        break;
-      }
+  bench.plan.go_on.clear();
+  open_again(bench, now, effects);
   bench.amount = {};
   bench.dropper.clear();
   refold(bench, now);

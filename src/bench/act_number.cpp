@@ -16,6 +16,7 @@
 #include "bench/record.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
+#include "session/bytes.hpp"
 #include "words/bench_says.hpp"
 
 #include <cmath>
@@ -31,11 +32,20 @@ void close_number(Bench& bench) {
   if (is_open<NumberPanel>(bench.panel)) bench.panel = TrailPanel{};
 }
 
+// More than a line can say would be damage when it is read again.
+words::Result<double> if_it_can_be(const session::Event& event, double value) {
+  if (session::reads_back(event)) return value;
+  return words::failure(words::BenchSay::amount_cannot_be);
+}
+
 words::Result<double> correct_amount(Bench& bench, double value, const Now& now, Effects& effects) {
   const session::Entry* line = line_chosen(bench);
   if (!line) return value;
-  if (auto says = with_amount(line->event, value))
-    record(bench, bench.batch, session::Corrected{line->ref, *std::move(says), {}}, now, effects);
+  auto says = with_amount(line->event, value);
+  if (!says) return value;
+  session::Corrected corrected{line->ref, *std::move(says), {}};
+  if (auto can = if_it_can_be(corrected, value); !can) return can;
+  record(bench, bench.batch, std::move(corrected), now, effects);
   refold(bench, now);
   ask_if_doubted(bench);
   return value;
@@ -63,12 +73,14 @@ words::Result<double> set_wanted(Bench& bench, double value) {
   return value;
 }
 
-void weighed_at_slab(Bench& bench, const std::string& id, session::Event event, const Now& now,
-                     Effects& effects) {
+words::Result<double> weighed_at_slab(Bench& bench, const std::string& id, session::Event event,
+                                      double value, const Now& now, Effects& effects) {
+  if (auto can = if_it_can_be(event, value); !can) return can;
   if (const auto card = card_of(bench, id)) lay_out_card(bench, bench.batch, *card, now, effects);
   record(bench, bench.batch, std::move(event), now, effects);
   bench.amount = {};
   refold(bench, now);
+  return value;
 }
 
 words::Result<double> set_room(PlanState& plan, double celsius, double humidity, double typed,
@@ -142,11 +154,7 @@ struct Use {
 
   words::Result<double> operator()(ChoicePad pad) const {
     switch (pad) {
-    case ChoicePad::bottle_of:
-      weighed_at_slab(bench, target.arg, session::BottleWeighed{target.arg, value}, now, effects);
-      if (dropper_found(bench)) bench.panel = DropperPanel{};
-      ask_if_doubted(bench);
-      return value;
+    case ChoicePad::bottle_of: return bottle_weighed();
     case ChoicePad::amount:
     case ChoicePad::dropper:
     case ChoicePad::lost_count:
@@ -189,6 +197,15 @@ struct Use {
     return value;
   }
 
+  words::Result<double> bottle_weighed() const {
+    const auto done = weighed_at_slab(bench, target.arg, session::BottleWeighed{target.arg, value},
+                                      value, now, effects);
+    if (!done) return done;
+    if (dropper_found(bench)) bench.panel = DropperPanel{};
+    ask_if_doubted(bench);
+    return done;
+  }
+
   words::Result<double> paint_weighed(session::Weighed event) const {
     const auto done = weighed(std::move(event));
     if (done) ask_if_doubted(bench);
@@ -199,8 +216,7 @@ struct Use {
   words::Result<double> weighed(session::Event event) const {
     const auto grams = paint::grams_weighed(value);
     if (!grams) return tl::make_unexpected(grams.error());
-    weighed_at_slab(bench, target.arg, std::move(event), now, effects);
-    return value;
+    return weighed_at_slab(bench, target.arg, std::move(event), value, now, effects);
   }
 };
 

@@ -116,6 +116,7 @@ void close_batch(Bench& bench, const Now& now, Effects& effects) {
   bench.screen = Screen::book;
   bench.book.page = BatchPage{std::exchange(bench.batch, ""), {}};
   bench.folded.reset();
+  bench.plan.go_on.clear();
 }
 
 void act_on(Bench& bench, SlabPad pad, const std::string& arg, const Now& now, Effects& effects) {

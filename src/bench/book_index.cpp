@@ -70,6 +70,7 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::Moved& m) {
     if (m.to == session::Place::slab) lay(BookEntry::on_slab);
+    if (m.from == session::Place::jar && is_all(m.quantity)) to.some_in_jar = false;
     if (m.from != session::Place::slab) return;
     to.entry.has_left_slab = to.some_in_jar = true;
     if (is_all(m.quantity)) lay(BookEntry::in_jar);
@@ -108,7 +109,9 @@ struct Read { // into the entry, line after line
   }
   void off_the_slab() {
     to.entry.has_left_slab = to.some_in_jar = true;
-    if (to.entry.lies != BookEntry::nowhere) lay(BookEntry::in_jar);
+    BookEntry& entry = to.entry;
+    if (entry.poured_at > 0 && entry.lies == BookEntry::on_slab) entry.lies = BookEntry::nowhere;
+    if (entry.lies != BookEntry::nowhere) lay(BookEntry::in_jar);
   }
 
   std::int64_t micrograms(const session::Added& a) {

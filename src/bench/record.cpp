@@ -111,6 +111,7 @@ void record(Bench& bench, const std::string& batch, session::Event event, const 
 
 void record_at_slab(Bench& bench, session::Event event, const Now& now, Effects& effects) {
   record(bench, bench.batch, std::move(event), now, effects);
+  bench.number.reset(); // its panel goes too
   bench.panel = TrailPanel{};
   refold(bench, now);
 }

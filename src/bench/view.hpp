@@ -79,11 +79,11 @@ struct TopBarView {
   Screen screen = Screen::plan;
   std::string batch_name; // empty: none
   std::uint32_t batch_colour = 0;
-  bool batch_swatch = false; // it was read from the batch's swatch
   int hour = 0, minute = 0;
   bool night = false;
   bool sound = true;
-  std::size_t due = 0; // what waits on Today
+  std::size_t due = 0;       // what waits on Today
+  bool batch_swatch = false; // its colour was read from its swatch
 };
 
 struct SlabView {

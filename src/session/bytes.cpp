@@ -100,6 +100,13 @@ words::Result<Line> decode(std::string_view text) {
   return std::move(head->line);
 }
 
+bool reads_back(const Event& event) {
+  Line line;
+  line.event = event;
+  const auto written = encode(line, 0);
+  return written && decode(std::string_view(written->bytes).substr(0, written->bytes.size() - 1));
+}
+
 words::Result<Line> decode_newer(std::string_view text) {
   auto head = head_of(text);
   if (!head) return tl::make_unexpected(head.error());

@@ -36,6 +36,9 @@ words::Result<Line> decode(std::string_view text);
 // The same of a newer format, where a known kind may say what is not known here: it too is Unknown.
 words::Result<Line> decode_newer(std::string_view text);
 
+// What is to be written would be read again as it is: no amount out of range, no text too long.
+bool reads_back(const Event& event);
+
 // The line's bytes that its check value covers, the check value of the line before as this line
 // gives it, and its own.
 struct Sealed {

@@ -29,6 +29,7 @@ enum class BenchSay {
   powder_is_weighed,
   bottle_of_liquid,
   nothing_wanted,
+  amount_cannot_be,
   pans_not_whole,
   drops_doubted, // g: 0 by the card, 1 as typed
   parts_out_of_range,

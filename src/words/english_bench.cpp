@@ -35,6 +35,7 @@ std::string_view english(BenchSay id) {
     return "The studio is still being read, so not all that it taught is known yet: once more in a "
            "moment.";
   case Say::another_device_wrote: return "Another device has added to this batch.";
+  case Say::amount_cannot_be: return "It cannot be so much: is a point missing? Type it again.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
   case Say::drops_doubted:
