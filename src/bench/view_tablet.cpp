@@ -1,0 +1,47 @@
+// This tablet: the hand, its keys, and what studios tell each other.
+#include "bench/keys.hpp"
+#include "bench/pads_tablet.hpp"
+#include "bench/view_parts.hpp"
+
+namespace bench {
+
+namespace {
+
+TabletView::Told told_view(const Bench& bench) {
+  const Sharing& s = bench.sharing;
+  TabletView::Told v{s.folder, s.written, s.none, "", 0, 0, 0, s.failure, 0, 0, false};
+  if (s.found) {
+    v.found = s.found->name;
+    v.found_at = s.found->at;
+    v.found_pigments = s.found->told.pigments.size();
+    v.found_batches = s.found->told.batches;
+  }
+  if (const auto& counts = bench.learning.told) {
+    v.pigments = counts->pigments.size();
+    v.batches = counts->batches;
+    const session::Ranges& ranges = bench.learning.ranges;
+    v.doubted = ranges.told == counts && !ranges.fit.told;
+  }
+  return v;
+}
+
+}
+
+TabletView tablet_view(const Bench& bench) {
+  TabletView v;
+  v.mm = bench.display.mm;
+  v.hand = bench.tablet.hand;
+  v.motion = bench.tablet.motion;
+  v.shares = !bench.sharing.folder.empty();
+  if (v.shares && bench.sharing.open) v.told = told_view(bench);
+  for (const std::string_view name : bindable) {
+    TabletView::Row row{{TabletPad::bind, std::string(name)}, *pad_named(name), "", false};
+    for (const auto& [key, pad] : bench.tablet.keys)
+      if (pad == row.does) row.key = key;
+    row.waits = bench.keys.binding == row.does;
+    v.rows.push_back(std::move(row));
+  }
+  return v;
+}
+
+}
