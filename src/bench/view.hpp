@@ -143,6 +143,7 @@ struct PlanView {
     std::uint32_t colour = 0;
     bool chosen = false;
     std::optional<double> left_g = {};
+    enum Whose { told, own, ships } whose = told; // told: by its name, no other has it
   };
   struct Part {
     PadId pad; // parts

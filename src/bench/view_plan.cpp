@@ -20,6 +20,19 @@ PlanView::Row plan_row(const Bench& bench, const session::Card& card, PadKind ki
           pigment_of(card).colour, card.id == chosen, left_of(bench, card)};
 }
 
+// Told from another of its name by its jar, by its day, else by whose it is.
+PlanView::Row binder_row(const Bench& bench, const session::Card& card,
+                         const std::vector<const session::Card*>& all) {
+  PlanView::Row row = plan_row(bench, card, PlanPad::binder, bench.plan.binder);
+  const bool alike = std::any_of(all.begin(), all.end(), [&](const session::Card* other) {
+    return other != &card && other->name == card.name;
+  });
+  if (!alike) return row;
+  row.index_name = card.lot.empty() ? card.made_on : card.lot;
+  row.whose = bench.own.count(card.id) > 0 ? PlanView::Row::own : PlanView::Row::ships;
+  return row;
+}
+
 // The heap of a recipe is that of its first pigment.
 PlanView::Row recipe_row(const Bench& bench, const session::Card& card) {
   PlanView::Row row = plan_row(bench, card, PlanPad::recipe, recipe_followed(bench));
@@ -103,8 +116,8 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   v.all_cards = plan.all_cards;
   v.said_in = plan.said_in;
   if (v.finding != Finding::nothing) add_found(bench, v);
-  for (const session::Card* card : shelf_of(bench, session::CardKind::binder))
-    v.binders.push_back(plan_row(bench, *card, PlanPad::binder, plan.binder));
+  const auto binders = binders_offered(bench);
+  for (const session::Card* card : binders) v.binders.push_back(binder_row(bench, *card, binders));
   v.name = plan.name;
   v.search = plan.search;
   v.want = plan.want;
