@@ -215,6 +215,8 @@ void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
   if (!card) return;
   const Measures of = measures_of(bench, *card);
   p.first_helping.spoons = spoons_between(std::min(low, as_a_spoon_fills * high), high, of);
+  if (p.first_helping.spoons > 0)
+    p.rest_g = std::max(0.0, p.binder_g - p.first_helping.spoons * of.spoon_mL / per_g);
   p.rest_spoons = spoons_in(p.rest_g * per_g, of);
   const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
   if (p.rest_spoons <= 0 && drops <= most_counted)

@@ -99,6 +99,19 @@ std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Pla
   return out;
 }
 
+// As the plan says it: with what dries off. By an earlier batch or a recipe there is that alone.
+std::optional<BinderRange> range_to_put_in(const Bench& bench,
+                                           const std::optional<Planned>& comes_to) {
+  auto range = range_of_plan(bench);
+  if (!range || !comes_to) return range;
+  if (comes_to->as_made) return std::nullopt;
+  const double to_10_g = 10 * comes_to->binder_g / comes_to->pigment_g, more = to_10_g / range->g;
+  range->g = to_10_g;
+  range->low_g *= more;
+  range->high_g *= more;
+  return range;
+}
+
 // What the shelf has too little of, of what it knows how much there was.
 std::vector<PlanView::Short> short_of(const Bench& bench, const Planned& comes_to) {
   std::vector<PlanView::Short> out;
@@ -127,7 +140,7 @@ PlanView plan_view(const Bench& bench, const Now& now) {
     v.planned = **comes_to;
   else if (comes_to && (plan.wanted > 0 || !asks_how_much(plan.want)))
     v.why_not = comes_to->error();
-  v.range = range_of_plan(bench);
+  v.range = range_to_put_in(bench, v.planned);
   v.blend = parts_of(bench, v.planned);
   v.mulling = mulling_planned(bench);
   if (v.planned) v.last_time = last_time(bench, *v.planned);
