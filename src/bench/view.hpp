@@ -155,6 +155,7 @@ struct PlanView {
     ScoopView spoon = {}; // that it is said in
     std::string index_name = {};
     std::optional<double> left_g = {};
+    double u = 0; // of the grams; 0: they are weighed
   };
   // What is to be done, in its order.
   struct Line {

@@ -94,7 +94,7 @@ std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Pla
                    left_of(bench, *card)});
     if (!comes_to) continue;
     for (const PlannedPigment& p : comes_to->pigments)
-      if (p.card == part.card) out.back().grams = p.grams;
+      if (p.card == part.card) out.back().grams = p.grams, out.back().u = p.u;
   }
   return out;
 }

@@ -142,7 +142,7 @@ void part_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
     if (at.id.kind == PlanPad::spoon)
       return pad(sheet, at, plain(sheet.theme), {{part.spoon.name, clean_letters, false, 2}});
     const bool alike = part.in == session::SaidIn::g && plan.want == bench::Want::as_it_stands;
-    const std::string grams = part.grams > 0 && !alike ? grams_words(part.grams) : "";
+    const std::string grams = part.grams > 0 && !alike ? grams_within(part.grams, part.u) : "";
     pad(sheet, at, plain(sheet.theme),
         {{part_words(part), clean_bold, false, 1}, {grams, small, true, 1}});
   }
