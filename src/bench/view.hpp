@@ -99,6 +99,8 @@ struct SlabView {
   std::vector<ToComeView> to_come;
   std::optional<double>
       last_time_g; // of binder, that the batch made again took for as much pigment
+  std::optional<double> by_recipe_g; // likewise, of the recipe that it was planned by
+  int portions = 1;                  // over the slab, by its plan
   std::optional<Softening> softening;
   paint::Amount dried_mL;
   bool dust = false;
