@@ -94,7 +94,8 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
 paint::Helping still_to_come(const session::Batch& batch, const session::Expectation& expected,
                              const Known& known) {
   const paint::Standing& s = batch.standing;
-  const paint::Helping all = paint::first_helping(expected.prediction, known.took_first);
+  const paint::Helping all =
+      paint::first_helping(expected.prediction, known.took_first, known.takes_in_all);
   const double now = s.liquid_mL.value > 0 ? s.flow_now->value : 0;
   return {(all.low - now) * s.pigment_mL.value, (all.high - now) * s.pigment_mL.value};
 }

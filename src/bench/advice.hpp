@@ -59,6 +59,7 @@ inline constexpr int taught_enough = 3; // batches of this studio: until then, h
 struct Known {
   session::GumVerdicts verdicts;
   double took_first = 0;                     // flow; of the batch that is made again, 0: none
+  double takes_in_all = 0;                   // flow; of binder, by the plan, 0: not said
   std::optional<MullingNeeded> mulling_left; // of this paint
   double pass_s = paint::usual_pass_s;       // as this studio makes them
   Measures water{0.05, 0, 1};

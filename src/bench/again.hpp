@@ -17,4 +17,15 @@ double made_first(const Bench& bench);
 // binder.
 std::optional<double> made_in_all(const Bench& bench);
 
+// Of binder in all, by the plan of the batch on the slab, for as much pigment as lies here; 0 where
+// it does not say, or where the pigments or the binder have become others.
+struct PlannedBinder {
+  double g = 0;
+  double flow = 0;
+};
+PlannedBinder planned_in_all(const Bench& bench);
+
+// Over the slab, as Plan said it of the batch that lies there now.
+int portions_planned(const Bench& bench);
+
 }

@@ -194,6 +194,7 @@ struct EarlierBatches {
   std::set<std::string> pigments;         // cards
   std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
   Folded made;                            // the batch that it makes again; null: none
+  int portions = 1;                       // over the slab, as it was planned
 };
 
 enum class ShelfKind { pigment, binder, liquid, dropper, spoon, pan, glass, recipe };

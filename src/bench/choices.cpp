@@ -3,8 +3,10 @@
 #include "bench/stock.hpp"
 #include "paint/catalogue.hpp"
 #include "words/bench_says.hpp"
+#include "words/calendar.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace bench {
 
@@ -19,6 +21,36 @@ const session::Card* shelf_card(const Bench& bench, const std::string& id) {
   for (const session::Card& card : bench.shelf)
     if (card.id == id) return &card;
   return nullptr;
+}
+
+namespace {
+
+// A jar that somebody filled and that is not known to be empty.
+bool own_jar(const Bench& bench, const session::Card& card) {
+  const auto left = stock_of(bench, card);
+  const bool own = bench.own.count(card.id) > 0 || bench.stock.count(card.id) > 0;
+  return own && (!left || left->g > 0);
+}
+
+}
+
+std::vector<const session::Card*> binders_offered(const Bench& bench) {
+  std::vector<const session::Card*> out = shelf_of(bench, session::CardKind::binder);
+  // A jar counts as used until the end of the day on which it was filled.
+  const auto worth = [&](const session::Card* card) {
+    const std::int64_t filled = words::days_of(card->made_on).value_or(-1) + 1;
+    return std::pair(own_jar(bench, *card),
+                     std::max(last_used(bench, card->id), filled * session::a_day_ms));
+  };
+  std::stable_sort(out.begin(), out.end(),
+                   [&](const auto* a, const auto* b) { return worth(a) > worth(b); });
+  return out;
+}
+
+void offer_binder(Bench& bench) {
+  if (!bench.plan.blend.empty()) return;
+  const auto binders = binders_offered(bench);
+  if (!binders.empty()) bench.plan.binder = binders.front()->id;
 }
 
 std::vector<const session::Card*> pigments_found(const Bench& bench) {

@@ -9,6 +9,12 @@ namespace bench {
 std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind kind);
 const session::Card* shelf_card(const Bench& bench, const std::string& id);
 
+// Binders as Plan offers them: the workshop's own jars with something left before all others, of
+// both the last used or filled.
+std::vector<const session::Card*> binders_offered(const Bench& bench);
+// Until something is planned, the first of them is meant.
+void offer_binder(Bench& bench);
+
 // Pigments whose name or Colour Index name holds the search text, in any case. Without one the
 // workshop's own, unless all are wanted or it has none. Own ones first, the last used before the
 // others.

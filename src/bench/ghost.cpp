@@ -1,5 +1,6 @@
 #include "bench/ghost.hpp"
 
+#include "bench/again.hpp"
 #include "bench/pan_said.hpp"
 #include "bench/record.hpp"
 
@@ -81,13 +82,26 @@ std::vector<session::TrailPoint> ghost_of(Bench& bench, const session::Batch& ba
   return unjudged;
 }
 
+namespace {
+
+// The batch that it makes again, or that its recipe was kept from.
+std::string made_from(const session::Batch& batch) {
+  if (!batch.again_of.empty() || !batch.plan) return batch.again_of;
+  const auto card = batch.cards.find(batch.plan->of.recipe);
+  const auto* recipe =
+      card == batch.cards.end() ? nullptr : std::get_if<session::RecipeCard>(&card->second.facts);
+  return recipe ? recipe->batch : "";
+}
+
+}
+
 void find_earlier(Bench& bench) {
   if (!bench.folded) return void(bench.earlier = {});
   auto pigments = pigments_meant(*bench.folded);
   EarlierBatches& known = bench.earlier;
   if (known.of == bench.batch && known.pigments == pigments) return;
   known = {bench.batch, std::move(pigments), ghost_of(bench, *bench.folded),
-           fold_of(bench, bench.folded->again_of)};
+           fold_of(bench, made_from(*bench.folded)), portions_planned(bench)};
 }
 
 }

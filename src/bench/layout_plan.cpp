@@ -103,7 +103,7 @@ void lay_out_what(const Bench& bench, Rect area, Layout& layout) {
 
 // All of them where they are four, else three and a pad that turns to the others.
 void lay_out_binders(const Bench& bench, const Rect& area, Layout& layout) {
-  const auto binders = shelf_of(bench, session::CardKind::binder);
+  const auto binders = binders_offered(bench);
   const Grid grid{2, 2, area};
   const int all = static_cast<int>(binders.size()), a_page = all > 4 ? 3 : 4;
   const int first = bench.plan.binder_page % pages_for(binders.size(), a_page) * a_page;

@@ -2,9 +2,11 @@
 
 #include "bench/choices.hpp"
 #include "bench/materials.hpp"
+#include "bench/measures.hpp"
 #include "bench/recipes.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace bench {
 
@@ -63,13 +65,22 @@ Line first_line(const Bench& bench, const session::Card& binder, const Planned::
   return line;
 }
 
+// Spoons as far as they go, then by fives; what both hold is what stands beside them in grams.
 Line rest_line(const Bench& bench, const session::Card& binder, const Planned& p) {
   Line line = line_of(binder, Line::rest, p.rest_g);
-  if (p.rest_spoons > 0)
-    line.scoops = {
-        scoop_view(bench, tool_for(bench, binder, session::Unit::spoons), false, p.rest_spoons)};
-  else if (p.drops > 0)
-    line.scoops = {scoop_view(bench, tool_for(bench, binder, session::Unit::drops), true, p.drops)};
+  const Measures of = measures_of(bench, binder);
+  Tapped said{p.rest_spoons, p.drops, 0};
+  const double left_mL = p.rest_g / of.g_per_mL - mL_of(said, of);
+  const long fives = 5 * std::lround(left_mL / of.drop_mL / 5);
+  if (said.spoons > 0 && fives > most_counted) return line; // no spoon for so little
+  if (said.spoons > 0) said.drops = static_cast<int>(fives);
+  if (said.spoons > 0)
+    line.scoops.push_back(
+        scoop_view(bench, tool_for(bench, binder, session::Unit::spoons), false, said.spoons));
+  if (said.drops > 0)
+    line.scoops.push_back(
+        scoop_view(bench, tool_for(bench, binder, session::Unit::drops), true, said.drops));
+  if (!line.scoops.empty()) line.g = mL_of(said, of) * of.g_per_mL;
   return line;
 }
 

@@ -150,7 +150,8 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   const auto wanted =
       paint::predict(ranges.fit, session::range_question(ranges, one->shares, dry_gum).batch);
   if (!wanted) return tl::make_unexpected(wanted.error());
-  one->first = paint::first_helping(*wanted, made ? made->first : 0);
+  const double all_mL = made ? made->binder_g * paint::mL_per_g(one->binder.parts) : 0;
+  one->first = paint::first_helping(*wanted, made ? made->first : 0, all_mL / one->pigment_mL);
   one->as_made = made;
   one->liquid_mL = made && made->liquid_mL > 0 ? made->liquid_mL
                                                : paint::mL_at_share(*wanted, 0.5) * one->pigment_mL;
@@ -215,12 +216,18 @@ void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
   if (!card) return;
   const Measures of = measures_of(bench, *card);
   p.first_helping.spoons = spoons_between(std::min(low, as_a_spoon_fills * high), high, of);
+  if (p.first_helping.spoons > 0)
+    p.rest_g = std::max(0.0, p.binder_g - p.first_helping.spoons * of.spoon_mL / per_g);
   p.rest_spoons = spoons_in(p.rest_g * per_g, of);
   const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
   if (p.rest_spoons <= 0 && drops <= most_counted)
     p.drops = drops_by_fives(0, static_cast<int>(drops));
 }
 
+}
+
+int portions_of(double wet_mL) {
+  return std::max(1, static_cast<int>(std::ceil(wet_mL / portion_mL)));
 }
 
 std::optional<Result<Planned>> planned(const Bench& bench) {
@@ -242,8 +249,9 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
     for (const auto& [card, g] : made->extras)
       if (shelf_card(bench, card)) p.extras.push_back({card, g * *grams});
   p.dry_share = one->dry_share;
-  p.portions = std::max(1, static_cast<int>(std::ceil(p.wet_mL / portion_mL)));
   p.as_made = one->as_made;
+  const double put_in_mL = one->binder_g * *grams * paint::mL_per_g(one->binder.parts);
+  p.portions = portions_of(p.as_made ? one->pigment_mL * *grams + put_in_mL : p.wet_mL);
   p.by_recipe = as_made(bench.plan) && as_made(bench.plan)->by_recipe;
   p.binder_g = p.as_made ? one->binder_g * *grams
                          : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;

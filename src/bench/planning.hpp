@@ -18,6 +18,8 @@ inline constexpr double planned_fill = 0.85;
 // What a slab of 30 cm takes at once: 10 to 20 mL (common practice, no source).
 inline constexpr double portion_mL = 15;
 
+int portions_of(double wet_mL); // at least 1
+
 struct Planned {
   std::vector<PlannedPigment> pigments;
   double pigment_g = 0;

@@ -1,6 +1,7 @@
 #include "bench/recipes.hpp"
 
 #include "bench/act.hpp"
+#include "bench/advice.hpp"
 #include "bench/choices.hpp"
 #include "bench/materials.hpp"
 #include "bench/planning.hpp"
@@ -208,6 +209,7 @@ void take_liquids(Bench& bench, const RecipeCard& recipe) {
     }
   }
   made.blend = plan.blend;
+  if (const Folded batch = fold_of(bench, recipe.batch)) made.first = took_first(*batch);
   if (made.binder_g > 0) plan.as_made = made;
 }
 

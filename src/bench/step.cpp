@@ -331,6 +331,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   std::visit(Handle{bench, now, effects, outcome}, input);
   ticked(bench, now);
   refresh_index(bench, now);
+  offer_binder(bench);
   if (time_matters(input)) {
     refold(bench, now);
     give_sign_of_life(bench, now, effects);

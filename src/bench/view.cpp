@@ -104,6 +104,7 @@ Known known_of(const Bench& bench) {
   Known known;
   known.verdicts = bench.learning.verdicts;
   known.took_first = made_first(bench);
+  known.takes_in_all = planned_in_all(bench).flow;
   for (const session::Card& card : materials_of(bench))
     if (card.kind() == session::CardKind::water) known.water = measures_of(bench, card);
   known.pass_s = bench.mulling.pass_s;
@@ -243,6 +244,12 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.trail.whole = false;
   v.trail.ghost = bench.earlier.ghost;
   v.last_time_g = made_in_all(bench);
+  if (batch.plan && !batch.plan->of.recipe.empty()) {
+    const PlannedBinder planned = planned_in_all(bench);
+    v.by_recipe_g = planned.g > 0 ? std::optional(planned.g) : std::nullopt;
+    v.last_time_g.reset();
+  }
+  if (batch.progress == session::Progress::open) v.portions = bench.earlier.portions;
   v.softening = softening_of_slab(bench);
   v.trail.landing = landing(bench, batch);
   if (bench.glide && v.trail.now) v.trail.now = gliding(*bench.glide, *v.trail.now, now);

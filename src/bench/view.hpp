@@ -100,6 +100,8 @@ struct SlabView {
   std::vector<ToComeView> to_come;
   std::optional<double>
       last_time_g; // of binder, that the batch made again took for as much pigment
+  std::optional<double> by_recipe_g; // likewise, of the recipe that it was planned by
+  int portions = 1;                  // over the slab, by its plan
   std::optional<Softening> softening;
   paint::Amount dried_mL;
   bool dust = false;
@@ -144,6 +146,7 @@ struct PlanView {
     std::uint32_t colour = 0;
     bool chosen = false;
     std::optional<double> left_g = {};
+    enum Whose { told, own, ships } whose = told; // told: by its name, no other has it
   };
   struct Part {
     PadId pad; // parts
@@ -155,6 +158,7 @@ struct PlanView {
     ScoopView spoon = {}; // that it is said in
     std::string index_name = {};
     std::optional<double> left_g = {};
+    double u = 0; // of the grams; 0: they are weighed
   };
   // What is to be done, in its order.
   struct Line {

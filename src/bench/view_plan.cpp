@@ -20,6 +20,19 @@ PlanView::Row plan_row(const Bench& bench, const session::Card& card, PadKind ki
           pigment_of(card).colour, card.id == chosen, left_of(bench, card)};
 }
 
+// Told from another of its name by its jar, by its day, else by whose it is.
+PlanView::Row binder_row(const Bench& bench, const session::Card& card,
+                         const std::vector<const session::Card*>& all) {
+  PlanView::Row row = plan_row(bench, card, PlanPad::binder, bench.plan.binder);
+  const bool alike = std::any_of(all.begin(), all.end(), [&](const session::Card* other) {
+    return other != &card && other->name == card.name;
+  });
+  if (!alike) return row;
+  row.index_name = card.lot.empty() ? card.made_on : card.lot;
+  row.whose = bench.own.count(card.id) > 0 ? PlanView::Row::own : PlanView::Row::ships;
+  return row;
+}
+
 // The heap of a recipe is that of its first pigment.
 PlanView::Row recipe_row(const Bench& bench, const session::Card& card) {
   PlanView::Row row = plan_row(bench, card, PlanPad::recipe, recipe_followed(bench));
@@ -81,9 +94,22 @@ std::vector<PlanView::Part> parts_of(const Bench& bench, const std::optional<Pla
                    left_of(bench, *card)});
     if (!comes_to) continue;
     for (const PlannedPigment& p : comes_to->pigments)
-      if (p.card == part.card) out.back().grams = p.grams;
+      if (p.card == part.card) out.back().grams = p.grams, out.back().u = p.u;
   }
   return out;
+}
+
+// As the plan says it: with what dries off. By an earlier batch or a recipe there is that alone.
+std::optional<BinderRange> range_to_put_in(const Bench& bench,
+                                           const std::optional<Planned>& comes_to) {
+  auto range = range_of_plan(bench);
+  if (!range || !comes_to) return range;
+  if (comes_to->as_made) return std::nullopt;
+  const double to_10_g = 10 * comes_to->binder_g / comes_to->pigment_g, more = to_10_g / range->g;
+  range->g = to_10_g;
+  range->low_g *= more;
+  range->high_g *= more;
+  return range;
 }
 
 // What the shelf has too little of, of what it knows how much there was.
@@ -103,8 +129,8 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   v.all_cards = plan.all_cards;
   v.said_in = plan.said_in;
   if (v.finding != Finding::nothing) add_found(bench, v);
-  for (const session::Card* card : shelf_of(bench, session::CardKind::binder))
-    v.binders.push_back(plan_row(bench, *card, PlanPad::binder, plan.binder));
+  const auto binders = binders_offered(bench);
+  for (const session::Card* card : binders) v.binders.push_back(binder_row(bench, *card, binders));
   v.name = plan.name;
   v.search = plan.search;
   v.want = plan.want;
@@ -114,7 +140,7 @@ PlanView plan_view(const Bench& bench, const Now& now) {
     v.planned = **comes_to;
   else if (comes_to && (plan.wanted > 0 || !asks_how_much(plan.want)))
     v.why_not = comes_to->error();
-  v.range = range_of_plan(bench);
+  v.range = range_to_put_in(bench, v.planned);
   v.blend = parts_of(bench, v.planned);
   v.mulling = mulling_planned(bench);
   if (v.planned) v.last_time = last_time(bench, *v.planned);

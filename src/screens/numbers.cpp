@@ -101,6 +101,10 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
         {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
   if (slab.last_time_g)
     out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
+  if (slab.by_recipe_g)
+    out.push_back({say(Say::by_recipe, {grams_number(*slab.by_recipe_g)}), Tone::plain});
+  if (slab.portions > 1)
+    out.push_back({say(Say::in_portions, {std::to_string(slab.portions)}), Tone::plain});
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
   if (slab.softening) out.push_back({softening_words(*slab.softening), Tone::plain});

@@ -31,10 +31,17 @@ const bench::PlanView::Row* row_of(const std::vector<bench::PlanView::Row>& rows
 
 constexpr Lettering small{cap::small, false, cap::small}, small_bold{cap::small, true, cap::small};
 
+std::string told_by(const bench::PlanView::Row& row) {
+  using Row = bench::PlanView::Row;
+  if (row.whose == Row::told || !row.index_name.empty()) return row.index_name;
+  return say(row.whose == Row::own ? Say::plan_binder_own : Say::plan_binder_ships);
+}
+
 std::string below_name(const bench::PlanView::Row& row) {
-  if (!row.left_g) return row.index_name;
+  const std::string told = told_by(row);
+  if (!row.left_g) return told;
   const std::string left = say(Say::plan_left, {grams_number(std::max(0.0, *row.left_g))});
-  return row.index_name.empty() ? left : say(Say::plan_name_and_left, {row.index_name, left});
+  return told.empty() ? left : say(Say::plan_name_and_left, {told, left});
 }
 
 // A long name takes both lines, with what stands below it as far as there is room: three lines
@@ -65,6 +72,9 @@ void binder_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& 
   const Lettering letters = row.chosen ? clean_bold : clean_letters;
   const std::string below = below_name(row);
   const bool one_line = width_mm(row.name, cap::small, row.chosen) <= at.box.w - 2 * padding_mm;
+  if (!one_line && row.whose != bench::PlanView::Row::told)
+    return pad(sheet, at, choosable(sheet.theme, row.chosen),
+               {{say(Say::plan_name_and_left, {told_by(row), row.name}), letters, false, 2}});
   pad(sheet, at, choosable(sheet.theme, row.chosen),
       {{row.name, letters, false, below.empty() || !one_line ? 2 : 1},
        {one_line ? below : "", small, true, 1}});
@@ -132,7 +142,7 @@ void part_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
     if (at.id.kind == PlanPad::spoon)
       return pad(sheet, at, plain(sheet.theme), {{part.spoon.name, clean_letters, false, 2}});
     const bool alike = part.in == session::SaidIn::g && plan.want == bench::Want::as_it_stands;
-    const std::string grams = part.grams > 0 && !alike ? grams_words(part.grams) : "";
+    const std::string grams = part.grams > 0 && !alike ? grams_within(part.grams, part.u) : "";
     pad(sheet, at, plain(sheet.theme),
         {{part_words(part), clean_bold, false, 1}, {grams, small, true, 1}});
   }

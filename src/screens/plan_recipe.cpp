@@ -2,6 +2,7 @@
 
 #include "bench/pads_plan.hpp"
 #include "bench/planning.hpp"
+#include "paint/digits.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -31,6 +32,12 @@ std::string scoop_words(const bench::ScoopView& scoop) {
   return say(Say::plan_named_spoons, {count, scoop.name});
 }
 
+// No more than the spoon bears, nor than a scale shows.
+int decimals_within(double g, double u) {
+  const int most = paint::decimals_of_grams(g);
+  return u > 0 ? std::min(most, paint::decimals_by(u, 1).value_or(most)) : most;
+}
+
 std::string amount_of(const Line& line) {
   const bool rest = line.why == Line::rest;
   if (line.scoops.empty()) return rest ? say(Say::plan_by_the_drop) : "";
@@ -42,10 +49,11 @@ std::string amount_of(const Line& line) {
 std::string grams_of(const Line& line) {
   const std::string grams =
       line.low_g > 0 ? say(words::PaintSay::amount_grams, {from_to_words(line.low_g, line.g)})
-                     : grams_words(line.g);
-  if (line.guess) return say(Say::plan_grams_guess, {grams, grams_number(line.u)});
+                     : grams_within(line.g, line.u);
+  const std::string width = paint::written(line.u, decimals_within(line.u, line.u));
+  if (line.guess) return say(Say::plan_grams_guess, {grams, width});
   const bool wide = line.why == Line::measure && line.u > 0.02 * line.g;
-  return wide ? say(Say::plan_grams_about, {grams, grams_number(line.u)}) : grams;
+  return wide ? say(Say::plan_grams_about, {grams, width}) : grams;
 }
 
 std::string why_words(const Line& line, const bench::PlanView& plan) {
@@ -253,6 +261,10 @@ double draw_lines(Sheet& sheet, const Rect& area, double room, const bench::Plan
   return y;
 }
 
+}
+
+std::string grams_within(double g, double u) {
+  return say(words::PaintSay::amount_grams, {paint::written(g, decimals_within(g, u))});
 }
 
 std::string scoops_words(const std::vector<bench::ScoopView>& scoops) {

@@ -87,6 +87,8 @@ std::string_view english(PlanSay id) {
   case Say::plan_own_alone: return "mine alone";
   case Say::plan_all_others: return "all the others";
   case Say::plan_other_binders: return "other binders";
+  case Say::plan_binder_own: return "your own";
+  case Say::plan_binder_ships: return "catalogue";
   case Say::plan_keep_recipe: return "keep as recipe";
   case Say::plan_recipe_kept: return "a recipe";
   case Say::plan_in_spoons: return "spoons";

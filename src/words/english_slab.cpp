@@ -46,6 +46,8 @@ std::string_view english(SlabSay id) {
   case Say::trail_gathered: return "gathered {0}";
   case Say::trail_last_time: return "last time";
   case Say::last_time: return "last time {0} g binder in all";
+  case Say::by_recipe: return "by the recipe {0} g binder in all";
+  case Say::in_portions: return "to be mulled in {0} portions, as planned";
   case Say::gather_not_smooth: return "not smooth yet";
   case Say::ask_amount: return "how much, with the next tap?";
   case Say::ask_bottle: return "which bottle will you weigh?";

@@ -87,6 +87,8 @@ enum class PlanSay {
   plan_own_alone,
   plan_all_others,
   plan_other_binders,
+  plan_binder_own,
+  plan_binder_ships,
   plan_keep_recipe,
   plan_recipe_kept,
   plan_in_spoons,

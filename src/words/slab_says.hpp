@@ -45,6 +45,8 @@ enum class SlabSay {
   trail_gathered,
   trail_last_time,
   last_time,
+  by_recipe,
+  in_portions,
   gather_not_smooth,
   ask_amount,
   ask_bottle,

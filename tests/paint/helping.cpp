@@ -59,3 +59,13 @@ TEST_CASE("made again, it is what that batch took first, but for the same limit"
   CHECK(first_helping(prediction, 0.05).high == first_helping(prediction).high); // a drop
   CHECK(first_helping(Prediction{}).high == 0);
 }
+
+TEST_CASE(
+    "what a recipe takes in all bounds the first helping, and more than usual changes nothing") {
+  const Prediction prediction = taught();
+  const double wants = mL_at_share(prediction, 0.5);
+  CHECK(first_helping(prediction, 0, 0.4 * wants).low == doctest::Approx(0.2 * wants));
+  CHECK(first_helping(prediction, 0, 0.4 * wants).high == doctest::Approx(0.28 * wants));
+  CHECK(first_helping(prediction, 0.8 * wants, 0.4 * wants).high == doctest::Approx(0.4 * wants));
+  CHECK(first_helping(prediction, 0, 9 * wants).high == first_helping(prediction).high);
+}

@@ -286,6 +286,9 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
     slab.softening = soft;
     slab.advice.gum.reset();
   }
+  auto& by_recipe = std::get<SlabView>(as("slab, running", "slab, by a recipe"));
+  by_recipe.by_recipe_g = 12.3;
+  by_recipe.portions = 12;
   std::get<SlabView>(as("slab, empty", "slab, to be weighed out")).to_come = {
       {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, 0, false},
       {session::CardKind::pigment, "Quinacridone magenta", 12.4, 0, false}};

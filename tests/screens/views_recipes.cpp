@@ -69,6 +69,8 @@ void add_recipes(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   }
   session::Card binder = *shelf_card(b, "gum_12_glycerin");
   binder.id = "own";
+  binder.lot = "jar 12";
+  b.own.insert(binder.id);
   b.shelf.push_back(binder);
   out.push_back({"plan, many binders" + on, mm, view(b, {})});
   b.plan.finding = Finding::pigment;
