@@ -28,6 +28,7 @@ struct Sentence {
   Tone tone = Tone::plain;
   int max_lines = 2;
   std::string shorter = {}; // where there is no room for all of it
+  int whole_lines = 0;      // that all of it may take; 0: as many as the shorter one
 };
 
 // That entries are not in the sums; of a single one why, where there is room.
@@ -61,10 +62,20 @@ std::string tack_words(const bench::SlabView& slab) {
   return slab.room_guessed ? say(words::ScreensSay::by_guessed_room, {tack}) : tack;
 }
 
+// Before the powder is wet it is still to be divided.
+bool says_portions(const bench::SlabView& slab) {
+  return slab.portions > 1 && slab.advice.kind == bench::Advice::first_helping && !slab.advice.rest;
+}
+
 Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (slab.newer) return {say(words::SessionSay::batch_of_newer_format), Tone::caution};
   if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
   Sentence advice{advice_words(slab.advice), Tone::advice, 3};
+  if (says_portions(slab)) {
+    advice.shorter = advice.words;
+    advice.words = say(Say::start_in_portions, {advice.words, std::to_string(slab.portions)});
+    advice.whole_lines = 2; // the mask has to be read too
+  }
   if (slab.advice.kind != bench::Advice::add_drops) return advice;
   bench::Advice amount = slab.advice; // alone, where the rest has no room
   amount.several = false;
@@ -103,7 +114,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
   if (slab.by_recipe_g)
     out.push_back({say(Say::by_recipe, {grams_number(*slab.by_recipe_g)}), Tone::plain});
-  if (slab.portions > 1)
+  if (slab.portions > 1 && (weigh_out || !says_portions(slab)))
     out.push_back({say(Say::in_portions, {std::to_string(slab.portions)}), Tone::plain});
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
@@ -132,11 +143,11 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
     const bool bold = s.tone == Tone::advice || s.tone == Tone::caution;
     const double inner = s.tone == Tone::caution ? width - 3 : width;
     const int left = static_cast<int>(room - rows.size());
-    const auto fit = [&](const std::string& all) {
-      return fitted(all, inner, {cap_mm, bold, cap_mm}, std::min(s.max_lines, left), false);
+    const auto fit = [&](const std::string& all, int most) {
+      return fitted(all, inner, {cap_mm, bold, cap_mm}, std::min(most, left), false);
     };
-    Lines lines = fit(s.words);
-    if (lines.cut && !s.shorter.empty()) lines = fit(s.shorter);
+    Lines lines = fit(s.words, s.whole_lines > 0 ? s.whole_lines : s.max_lines);
+    if (lines.cut && !s.shorter.empty()) lines = fit(s.shorter, s.max_lines);
     if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
     for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
   }

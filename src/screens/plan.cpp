@@ -70,7 +70,8 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row
 // Of a few, one is meant: a heavy outline says which.
 void binder_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& row) {
   const Lettering letters = row.chosen ? clean_bold : clean_letters;
-  const std::string below = below_name(row);
+  std::string below = below_name(row);
+  if (width_mm(below, cap::small, false) > at.box.w - 2 * padding_mm) below = told_by(row);
   const bool one_line = width_mm(row.name, cap::small, row.chosen) <= at.box.w - 2 * padding_mm;
   if (!one_line && row.whose != bench::PlanView::Row::told)
     return pad(sheet, at, choosable(sheet.theme, row.chosen),

@@ -47,6 +47,7 @@ enum class SlabSay {
   last_time,
   by_recipe,
   in_portions,
+  start_in_portions,
   gather_not_smooth,
   ask_amount,
   ask_bottle,

@@ -289,6 +289,15 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
   auto& by_recipe = std::get<SlabView>(as("slab, running", "slab, by a recipe"));
   by_recipe.by_recipe_g = 12.3;
   by_recipe.portions = 12;
+  for (const double spoons : {0.0, 11.75}) {
+    auto& slab = std::get<SlabView>(as("slab, running", "slab, first of portions"));
+    slab.portions = 12;
+    slab.dust = true;
+    slab.advice.kind = Advice::first_helping;
+    slab.advice.low_g = 88.7;
+    slab.advice.high_g = 124.2;
+    slab.advice.amount = {.spoons = spoons};
+  }
   std::get<SlabView>(as("slab, empty", "slab, to be weighed out")).to_come = {
       {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, 0, false},
       {session::CardKind::pigment, "Quinacridone magenta", 12.4, 0, false}};
