@@ -145,6 +145,9 @@ void turn_making(Bench& bench) {
   plan_making(bench, std::string(bench.binder.by));
 }
 
+// A supplier's dropper was never weighed: twenty drops to a g, as is usual.
+constexpr double a_drop_g = 0.05;
+
 session::Card jar_done(const Bench& bench, const session::BinderMaking& making, const Now& now) {
   session::Card card;
   card.id = bench.binder.of;
@@ -152,7 +155,7 @@ session::Card jar_done(const Bench& bench, const session::BinderMaking& making, 
   card.lot = lot_of_jar(bench);
   paint::Recipe parts = making.plan.start->parts;
   if (const auto* preserved = session::begun(making, MakingStep::preserve))
-    parts.other += preserved->g;
+    parts.other += preserved->g + preserved->drops * a_drop_g;
   card.facts = session::LiquidCard{session::CardKind::binder, parts};
   card.made_on = words::date_of(words::day_number(now.wall_ms, now.utc_offset_min));
   card.keep_until = keep_until(bench, now);

@@ -51,12 +51,15 @@ words::Result<double> correct_amount(Bench& bench, double value, const Now& now,
   return value;
 }
 
-// A slip on the card of a dropper would be in every drop: the same once more says that it is none.
+// A slip on the card of a dropper would be in every drop, one of a jar in all that is planned of
+// it: the same once more says that it is none.
 std::optional<words::Error> doubt_about_number(const Bench& bench, double value) {
   const auto& card = bench.shelf_page.card;
   const NumberEntry& entry = *bench.number;
-  if (!(entry.target == PadId{ShelfPad::fact, "drops_20_g"}) || !card || entry.asked == entry.text)
-    return std::nullopt;
+  if (!card || entry.asked == entry.text) return std::nullopt;
+  if (entry.target.kind == ShelfPad::left_g) return doubt_about_left(bench, *card, value);
+  if (entry.target.kind == ShelfPad::jar_g) return doubt_about_bought(value);
+  if (!(entry.target == PadId{ShelfPad::fact, "drops_20_g"})) return std::nullopt;
   return with_fact(*card, entry.target.arg, value) ? doubt_about_drops(*card, value) : std::nullopt;
 }
 

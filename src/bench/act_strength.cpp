@@ -77,7 +77,7 @@ void put_in(Bench& bench, const Now& now, Effects& effects) {
   if (!in) return say_error(bench, in.error(), now);
   const bool gum = in->gum_g > 0;
   const double g = gum ? in->gum_g : in->water_g;
-  if (!(g >= 0.1)) return say_error(bench, {Say::strength_as_it_is, {}}, now);
+  if (is_nothing(*in)) return say_error(bench, {Say::strength_as_it_is, {}}, now);
   Making m{gum ? MakingStep::thickened : MakingStep::thinned, bench.binder.jar};
   m.g = g;
   m.had_g = jar_weighed(bench).left_g();

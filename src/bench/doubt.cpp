@@ -2,6 +2,7 @@
 
 #include "bench/card_dropper.hpp"
 #include "bench/corrections.hpp"
+#include "bench/stock.hpp"
 #include "paint/slip.hpp"
 #include "words/bench_says.hpp"
 
@@ -88,6 +89,25 @@ std::optional<words::Error> doubt_about_drops(const session::Card& dropper, doub
     return std::nullopt;
   return words::Error{words::BenchSay::drops_doubted,
                       {words::Number(says.value, 2), words::Number(g, 2)}};
+}
+
+std::optional<words::Error> doubt_about_bought(double g) {
+  constexpr double least_g = 0.1;
+  if (!(g > 0 && g < least_g)) return std::nullopt;
+  return words::Error{words::BenchSay::grams_tiny, {words::Number(g, 3)}};
+}
+
+std::optional<words::Error> doubt_about_left(const Bench& bench, const session::Card& card,
+                                             double g) {
+  constexpr double of_all = 0.25, of_scale = 0.05;
+  const auto left = stock_of(bench, card);
+  if (!left) return doubt_about_bought(g);
+  const bool contradicts =
+      std::abs(g - left->g) > of_all * left->of || g > (1 + of_scale) * left->of;
+  if (!contradicts) return doubt_about_bought(g);
+  return words::Error{
+      words::BenchSay::left_doubted,
+      {words::Number(std::max(0.0, left->g), 1), words::Number(g, g < 0.1 ? 3 : 1)}};
 }
 
 }

@@ -25,4 +25,10 @@ std::string grams_arg(double g); // "84", "84.3"
 // not what it says.
 std::optional<words::Error> doubt_about_drops(const session::Card& dropper, double g);
 
+// What is left in the jars of a card that is a quarter of them off what was counted, or more than
+// they ever held; next to nothing, where more than nothing is said.
+std::optional<words::Error> doubt_about_left(const Bench& bench, const session::Card& card,
+                                             double g);
+std::optional<words::Error> doubt_about_bought(double g);
+
 }

@@ -215,4 +215,9 @@ words::Result<paint::PutIn> put_in_for(const Bench& bench) {
   return paint::to_strength(recipe_of(*jar), grams, wanted_strength(bench));
 }
 
+bool is_nothing(const paint::PutIn& in) {
+  constexpr double least_g = 0.1;
+  return in.water_g < least_g && in.gum_g < least_g;
+}
+
 }

@@ -59,5 +59,6 @@ JarWeighed jar_weighed(const Bench& bench);
 double wanted_strength(const Bench& bench); // 0 to 1, as set, else as it is
 // What makes it so strong; error where nothing can, or nobody knows how much there is.
 words::Result<paint::PutIn> put_in_for(const Bench& bench);
+bool is_nothing(const paint::PutIn& in); // no kitchen scale shows so little
 
 }

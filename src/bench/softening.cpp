@@ -30,6 +30,13 @@ struct Dry {
   double binder = 0, gum = 0, sweet = 0;
 };
 
+// Drops as long as they are counted, and spoons above: what is wanted moves a little with each tap,
+// and would turn from one to the other and back wherever a quarter of a spoon just serves.
+Tapped in_one_form(double low_mL, double high_mL, Measures of) {
+  if (high_mL <= session::most_counted * of.drop_mL) of.spoon_mL = 0;
+  return tapped(low_mL, high_mL, of);
+}
+
 std::optional<Softening> softening_for(const Bench& bench, const Dry& paint) {
   if (!(paint.gum > 0) || paint.sweet > some * paint.gum) return std::nullopt;
   for (const CardKind kind : {CardKind::honey, CardKind::glycerin}) {
@@ -43,7 +50,7 @@ std::optional<Softening> softening_for(const Bench& bench, const Dry& paint) {
     const double of_g = honey ? paint.binder : paint.gum;
     const Measures of = measures_of(bench, *cards.front());
     const auto mL = [&](double part) { return part * of_g / share / of.g_per_mL; };
-    return Softening{cards.front()->name, tapped(mL(usual.low), mL(usual.high), of)};
+    return Softening{cards.front()->name, in_one_form(mL(usual.low), mL(usual.high), of)};
   }
   return Softening{};
 }

@@ -26,6 +26,7 @@ BinderView::Step step_view(const session::BinderMaking* making, session::MakingS
   v.began_at = began->at;
   v.runs = making->steps.back().step == step;
   // A clock that was set back makes no step longer than it is.
+  if (v.runs) v.ends_at = session::ends_at(*making);
   const double left = static_cast<double>(session::ends_at(*making) - now.wall_ms) / 60000;
   if (v.runs) v.left_min = std::clamp(std::ceil(left), 0.0, session::usual_minutes(step));
   v.main = v.runs && v.left_min > 0;

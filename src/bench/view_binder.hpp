@@ -27,6 +27,7 @@ struct BinderView {
     PadId pad;
     session::MakingStep step = session::MakingStep::gum_in;
     std::int64_t began_at = 0; // ms since 1970; 0: not yet
+    std::int64_t ends_at = 0;  // likewise, while it runs
     bool runs = false;         // the last that began
     double left_min = 0;       // of it
     bool main = false;         // the one thing to do now

@@ -5,6 +5,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/calendar.hpp"
 #include "words/making_says.hpp"
 
 #include <algorithm>
@@ -129,19 +130,27 @@ void draw_amounts(Sheet& sheet, const BinderView& v) {
 
 // ---- the steps
 
+// With its day, where that is not today's.
+std::string until_words(std::int64_t at, std::int64_t now_ms, int utc_offset_min) {
+  const bool today =
+      words::day_number(at, utc_offset_min) == words::day_number(now_ms, utc_offset_min);
+  return today ? words::time_of_day(at, utc_offset_min) : words::date_and_time(at, utc_offset_min);
+}
+
+std::string sweet_words(const paint::Recipe& parts) {
+  const std::string honey = grams_number(parts.honey), glycerin = grams_number(parts.glycerin);
+  if (has_honey(parts) && parts.glycerin > 0) return say(Say::sweet_both_how, {honey, glycerin});
+  return say(Say::sweet_how, {has_honey(parts) ? honey : glycerin});
+}
+
 std::string how_words(const BinderView& v, const BinderView::Step& step, int utc_offset_min) {
   switch (step.step) {
   case MakingStep::gum_in: return say(Say::gum_how);
-  case MakingStep::steep: {
-    const auto min = static_cast<std::int64_t>(session::usual_minutes(step.step));
+  case MakingStep::steep:
     if (!step.runs) return say(Say::steep_how);
-    const std::int64_t until = step.began_at + min * 60000;
-    return say(Say::steep_until, {time_of_day(until, utc_offset_min)});
-  }
+    return say(Say::steep_until, {until_words(step.ends_at, v.now_ms, utc_offset_min)});
   case MakingStep::strain: return say(Say::strain_how);
-  case MakingStep::sweeten:
-    return say(Say::sweet_how,
-               {grams_number(has_honey(v.parts) ? v.parts.honey : v.parts.glycerin)});
+  case MakingStep::sweeten: return sweet_words(v.parts);
   case MakingStep::preserve: return say(Say::preserve_how);
   case MakingStep::into_jar: return say(Say::jar_how);
   case MakingStep::thinned:

@@ -1,4 +1,5 @@
 // A jar of binder: how strong it is, what has left it, what makes it thinner or stronger.
+#include "bench/making.hpp"
 #include "bench/pads_binder.hpp"
 #include "screens/binder.hpp"
 #include "screens/measure.hpp"
@@ -68,8 +69,6 @@ void draw_wanted(Sheet& sheet, const StrengthView& s) {
   figure(1, s.wanted, Say::wanted_what);
 }
 
-bool is_nothing(const paint::PutIn& in) { return in.water_g < 0.1 && in.gum_g < 0.1; }
-
 std::string put_words(const paint::PutIn& in) {
   if (in.gum_g > 0) return say(Say::put_gum, {grams_number(in.gum_g)});
   return say(Say::put_water, {grams_number(in.water_g)});
@@ -81,7 +80,7 @@ void draw_mixing(Sheet& sheet, const StrengthView& s) {
   std::vector<Label> said;
   if (s.why_not) {
     said = {{words::message(*s.why_not), clean_bold, false, 4}};
-  } else if (is_nothing(s.put_in)) {
+  } else if (bench::is_nothing(s.put_in)) {
     said = {{say(Say::put_nothing), clean_letters, true, 3}};
   } else {
     const double water = s.becomes.gum > 0 ? s.becomes.water / s.becomes.gum : 0;
@@ -113,7 +112,7 @@ void strength_pad(Sheet& sheet, const bench::Pad& at, const StrengthView& s) {
   if (own == BinderPad::stronger) pad(sheet, at, g, {{say(Say::stronger), clean_bold}});
   if (own == BinderPad::take_back) pad(sheet, at, g, {{say(Say::take_back), clean_letters}});
   if (own == BinderPad::put_in)
-    pad(sheet, at, s.why_not || is_nothing(s.put_in) ? g : dark(t),
+    pad(sheet, at, s.why_not || bench::is_nothing(s.put_in) ? g : dark(t),
         {{say(Say::is_in), clean_bold}});
 }
 

@@ -32,6 +32,8 @@ enum class BenchSay {
   amount_cannot_be,
   pans_not_whole,
   drops_doubted, // g: 0 by the card, 1 as typed
+  left_doubted,  // g: 0 by count, 1 as typed
+  grams_tiny,    // 0: g as typed
   parts_out_of_range,
   recipe_pigment_gone,
   recipe_empty,

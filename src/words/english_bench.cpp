@@ -40,6 +40,8 @@ std::string_view english(BenchSay id) {
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
   case Say::drops_doubted:
     return "Its card says {0} g. If 20 drops weigh {1} g, enter it once more.";
+  case Say::left_doubted: return "By count {0} g are left. If {1} g are left, enter it once more.";
+  case Say::grams_tiny: return "{0} g is next to nothing. If it is so, enter it once more.";
   case Say::parts_out_of_range: return "Spoons, grams or parts of a pigment: above 0, to 1000.";
   case Say::recipe_pigment_gone:
     return "Not on the shelf: {0}. Bring it back there, or choose another pigment.";

@@ -19,7 +19,8 @@ enum class MakingSay {
   steep_how,
   steep_until, // 0: time
   strain_how,
-  sweet_how, // 0: g
+  sweet_how,      // 0: g
+  sweet_both_how, // g: 0 of honey, 1 of glycerin
   preserve_how,
   jar_how,
   takes_day,

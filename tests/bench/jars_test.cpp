@@ -153,19 +153,68 @@ TEST_CASE("what is left is set right by weighing it, and a slip is taken back") 
   buy(h, "100", "");
   h.wait(60);
   h.tap("left_g");
-  h.type("63");
+  h.type("83");
   CHECK(*left_of(h.b, card(h, "pb28")) == Approx(63));
   h.wait(60);
   h.tap("left_g");
   h.type("0");
+  h.tap("enter"); // counted, there is more: asked about, and it is so
   CHECK(*left_of(h.b, card(h, "pb28")) == 0);
   h.tap("jar_back");
-  CHECK(*left_of(h.b, card(h, "pb28")) == Approx(63));
+  CHECK(*left_of(h.b, card(h, "pb28")) == Approx(83));
   h.tap("jar_back");
   CHECK(*left_of(h.b, card(h, "pb28")) == Approx(100));
   h.tap("jar_back");
   CHECK_FALSE(left_of(h.b, card(h, "pb28")));
   CHECK_FALSE(h.shows("jar_back"));
+}
+
+TEST_CASE("a jar weighed against what was counted is asked about once, and keeps what was typed") {
+  Hands h;
+  open_jars_of(h, "pb28");
+  buy(h, "300", "");
+  const std::size_t lines = h.lines.size();
+  const auto asks = [&](const std::string& g, words::BenchSay why) {
+    h.tap("left_g");
+    h.type(g);
+    REQUIRE(h.b.number);
+    REQUIRE(h.b.number->error);
+    CHECK(h.b.number->error->what == why);
+    CHECK(h.b.number->text == g);
+    CHECK(h.lines.size() == lines);
+    h.tap("leave");
+    CHECK(*left_of(h.b, card(h, "pb28")) == Approx(300));
+  };
+  asks("170", words::BenchSay::left_doubted);
+  asks("5000", words::BenchSay::left_doubted);
+  asks("320", words::BenchSay::left_doubted);
+  asks("0.001", words::BenchSay::left_doubted);
+  h.tap("left_g");
+  h.type("170");
+  h.tap("erase");
+  h.type("1"); // another number is asked about again
+  REQUIRE(h.b.number);
+  CHECK(h.lines.size() == lines);
+  h.tap("enter");
+  CHECK_FALSE(h.b.number);
+  CHECK(*left_of(h.b, card(h, "pb28")) == Approx(171));
+  h.tap("left_g");
+  h.type("150");
+  CHECK_FALSE(h.b.number);
+}
+
+TEST_CASE("next to nothing bought, or left of what nobody counted, is asked about") {
+  Hands h;
+  open_jars_of(h, "pb28");
+  for (const char* pad : {"jar_g", "left_g"}) {
+    h.tap(pad);
+    h.type("0.001");
+    REQUIRE(h.b.number);
+    REQUIRE(h.b.number->error);
+    CHECK(h.b.number->error->what == words::BenchSay::grams_tiny);
+    h.tap("enter");
+    CHECK_FALSE(h.b.number);
+  }
 }
 
 TEST_CASE("two devices buy and weigh: all of it counts") {

@@ -190,6 +190,7 @@ TEST_CASE("done, it is a card of the shelf, which the plan takes") {
   CHECK(jar->made_g == 178.5);
   CHECK(jar->lot != "");
   CHECK(recipe_of(*jar).honey == Approx(15));
+  CHECK(recipe_of(*jar).other == Approx(0.15)); // three drops of preservative
   CHECK(stock_of(h.b, *jar)->g == Approx(178.5));
   REQUIRE(h.b.shelf_page.card);
   CHECK(h.b.shelf_page.card->id == jar->id);
@@ -215,6 +216,16 @@ TEST_CASE("the last day of a month is three months later the last of that one") 
   open_making_of_honey(h);
   h.tap("keep_cold_until");
   CHECK(shown(h).keep_until == "2027-02-28");
+}
+
+TEST_CASE("the step that runs says when it ends") {
+  Hands h;
+  open_making_of_honey(h);
+  h.tap("step gum");
+  CHECK(shown(h).steps[0].ends_at == h.wall + 10 * 60000);
+  h.tap("step steep");
+  CHECK(shown(h).steps[0].ends_at == 0);
+  CHECK(shown(h).steps[1].ends_at == h.wall + 24 * 3600000);
 }
 
 TEST_CASE("steps survive the program, wait on Today and lead back") {

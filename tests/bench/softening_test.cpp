@@ -45,6 +45,26 @@ TEST_CASE("a plan with gum alone names how much honey is usual, one with honey n
   CHECK_FALSE(planned_softening(h, "gum_12_glycerin"));
 }
 
+TEST_CASE("as more is wanted it turns from drops to spoons once, and never back") {
+  Hands h;
+  h.choose("pb28");
+  h.tap("weigh");
+  h.type("12");
+  h.b.plan.binder = "gum_12";
+  bool in_spoons = false, in_drops = false;
+  Planned plan = **planned(h.b);
+  for (plan.binder_g = 4; plan.binder_g < 60; plan.binder_g += 0.25) {
+    const auto soft = softening_of(h.b, plan);
+    REQUIRE(soft);
+    INFO("binder, g: " << plan.binder_g);
+    if (in_spoons) CHECK(soft->amount.spoons > 0);
+    in_spoons = soft->amount.spoons > 0;
+    in_drops |= !in_spoons;
+  }
+  CHECK(in_drops);
+  CHECK(in_spoons);
+}
+
 TEST_CASE("on the slab it is said from the first pass on, until some is in or it is gathered") {
   Hands h;
   h.begin();
