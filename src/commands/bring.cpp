@@ -108,11 +108,14 @@ words::Result<int> bring(Bringing what, std::vector<session::Log> logs, std::ost
   const bench::Now now = real_now();
   if (auto fault = find_binder(bench, what.how.binder)) return tl::make_unexpected(*fault);
   what.how.today = words::day_number(now.wall_ms, now.utc_offset_min);
+  what.how.away = bench.away;
   const auto notes = notes::understood(*table, bench.shelf, bench.own, what.asked, what.how);
   if (!notes) return tl::make_unexpected(notes.error());
 
   const std::vector<Fated> recipes = fates_of(*notes, bench);
-  out << notes_shown(what, *table, *notes, recipes, bench.shelf);
+  std::vector<Card> known = bench.shelf;
+  known.insert(known.end(), bench.away.begin(), bench.away.end());
+  out << notes_shown(what, *table, *notes, recipes, known);
   if (what.take && count(recipes, Fate::fresh) > 0)
     if (const auto failure = save(what, edits_of(*notes, recipes), std::move(bench.logs), now)) {
       err << printable(words::message(*failure)) << '\n';

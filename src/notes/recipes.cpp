@@ -36,7 +36,7 @@ public:
   Settling(Draft draft, Measures& measures, const AskedRecipes& how)
       : draft_(std::move(draft)), measures_(measures), how_(how) {}
 
-  Brought made(const std::vector<session::Card>& shelf) {
+  Brought made() {
     const bool lost = draft_.lost();
     const std::vector<Unread> read = draft_.unread;
     settle_pigments();
@@ -48,7 +48,7 @@ public:
     out.row = draft_.row;
     out.card.id = id_of(draft_.cells);
     out.card.made_on = draft_.made_on;
-    name(out.card, shelf);
+    name(out.card);
     shorten_note();
     recipe_.note = draft_.note;
     out.card.facts = recipe_;
@@ -94,17 +94,11 @@ private:
   }
 
   // Its own, else that of its pigments.
-  void name(session::Card& card, const std::vector<session::Card>& shelf) {
+  void name(session::Card& card) {
     std::string whole = draft_.name;
-    const auto add = [&](const Said& said, const std::vector<session::Card>& cards) {
-      for (const session::Card& pigment : cards)
-        if (pigment.id == said.of) whole += (whole.empty() ? "" : ", ") + pigment.name;
-    };
     if (whole.empty())
-      for (const Said& said : recipe_.pigments) {
-        add(said, shelf);
-        add(said, measures_.new_cards());
-      }
+      for (const Said& said : recipe_.pigments)
+        whole += (whole.empty() ? "" : ", ") + measures_.name_of(said.of);
     card.name = session::first_characters(whole, session::longest_text);
     if (card.name != whole) draft_.keep("", whole);
   }
@@ -175,7 +169,7 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
     if (draft.pigments.empty() && !draft.lost())
       draft.misses(first, {Say::row_no_pigment, {}}, true);
     Settling settling(std::move(draft), measures, how);
-    Brought brought = settling.made(shelf);
+    Brought brought = settling.made();
     const auto [at, fresh] = rows.emplace(brought.card.id, brought.row);
     if (!fresh) {
       brought.whole = false;

@@ -225,6 +225,36 @@ TEST_CASE("a pigment nobody knows gets a card where that is asked for") {
   CHECK(recipe(read.recipes[0]).pigments[0].of == read.cards[0].id);
 }
 
+TEST_CASE("a card that is known is used as it is, whatever became of it") {
+  Notes notes;
+  notes.how.new_pigments = true;
+  const char* const rows = "name,pigment,amount,honey\n,frog green,3 g,2 drops\n";
+  const session::Card renamed{"notes_froggreen", "Pond green",
+                              session::PigmentCard{"", 0, {.g_per_mL = 5}}};
+  notes.cards.push_back(renamed);
+  notes.how.away = {liquid("honey_pure", session::CardKind::honey, "Honey", {.honey = 1})};
+  const Understood read = notes.read(rows);
+  CHECK(read.cards.empty());
+  CHECK(read.recipes[0].card.name == "Pond green");
+  CHECK(recipe(read.recipes[0]).pigments[0].of == "notes_froggreen");
+  CHECK(recipe(read.recipes[0]).liquids[0].of == "honey_pure");
+  std::swap(notes.cards.back(), notes.how.away[0]);
+  const Understood other = notes.read(rows);
+  CHECK(other.cards.empty());
+  CHECK(other.recipes[0].card.name == "Pond green");
+}
+
+TEST_CASE("a spoon that was put away keeps its size") {
+  Notes notes;
+  notes.how.spoons = SpoonsOf::us;
+  notes.how.away = {{"teaspoon_us", "small spoon", session::SpoonCard{{4, 0.1}}}};
+  std::erase_if(notes.cards, [](const session::Card& card) { return card.id == "teaspoon"; });
+  const Understood read = notes.read("name,pigment,amount\nSky,PB29,2 mL\n");
+  CHECK(read.cards.empty());
+  CHECK(recipe(read.recipes[0]).pigments ==
+        std::vector<Said>{{"pb29", SaidIn::spoons, 0.5, "teaspoon_us"}});
+}
+
 TEST_CASE("a pigment of the workshop's own goes before the catalogue's") {
   Notes notes;
   notes.cards.push_back({"a1", "Weir white", session::PigmentCard{"PW6", 0, {.g_per_mL = 4}}});
