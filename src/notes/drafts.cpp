@@ -66,13 +66,15 @@ Amount Rows::taken(Amount amount, const Row& row, std::size_t at) {
 }
 
 // A row without a name and a date belongs to the one above it; so does one of the same name, where
-// each row tells one thing that goes in.
+// each row tells one thing that goes in, unless it was made on another day.
 bool Rows::goes_on(const Row& row) const {
   const auto name_at = column_of(Role::name), date_at = column_of(Role::date);
   if (drafts_.empty() || !name_at) return false;
-  const std::string name = cell_of(row, *name_at);
-  if (name.empty()) return !date_at || cell_of(row, *date_at).empty();
-  return one_thing_a_row_ && name == drafts_.back().name;
+  const Draft& above = drafts_.back();
+  const std::string name = cell_of(row, *name_at), date = date_at ? cell_of(row, *date_at) : "";
+  if (name.empty()) return date.empty();
+  const bool other_day = !date.empty() && !above.dated.empty() && date != above.dated;
+  return one_thing_a_row_ && name == above.name && !other_day;
 }
 
 void Rows::read_row(const Row& row) {
@@ -197,6 +199,7 @@ void Rows::read_date(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Place place{row.number, at, cell_of(row, at)};
   if (says_none(place.text)) return;
+  if (draft.dated.empty()) draft.dated = place.text;
   auto day = date_in(place.text, layout_.columns[at].dates);
   if (day && *day > how_.today) day = words::failure(Say::date_in_future);
   if (day) {

@@ -22,6 +22,7 @@ struct Draft {
   std::string name;
   std::vector<Entry> pigments, liquids;
   std::string made_on;
+  std::string dated; // the cell from which that was read, or not
   std::string note;
   std::string cells; // of all its rows, from which its id follows
   std::vector<Unread> unread;

@@ -128,6 +128,23 @@ TEST_CASE("one column a pigment, and one thing a row") {
   CHECK(recipe(tall.recipes[1]).liquids[0].of == "honey_pure");
 }
 
+TEST_CASE("one thing a row: a paint made on another day is another recipe") {
+  const Understood notes = Notes().read("Recipe,Ingredient,Amount,Made\n"
+                                        "Sky,ultramarine,3 g,2019-03-01\n"
+                                        "Sky,binder,20 drops,2019-03-01\n"
+                                        "Sky,honey,1 drop,\n"
+                                        "Sky,ultramarine,4 g,2019-04-09\n"
+                                        "Sky,binder,25 drops,2019-04-09\n");
+  REQUIRE(notes.recipes.size() == 2);
+  CHECK(notes.recipes[0].card.made_on == "2019-03-01");
+  CHECK(recipe(notes.recipes[0]).pigments == std::vector<Said>{{"pb29", SaidIn::g, 3}});
+  CHECK(recipe(notes.recipes[0]).liquids.size() == 2);
+  CHECK(notes.recipes[1].row == 5);
+  CHECK(notes.recipes[1].card.made_on == "2019-04-09");
+  CHECK(recipe(notes.recipes[1]).pigments == std::vector<Said>{{"pb29", SaidIn::g, 4}});
+  CHECK(recipe(notes.recipes[1]).liquids.size() == 1);
+}
+
 TEST_CASE("without headings the cells tell") {
   const Understood notes = Notes().read("Sky,PB29,3 g,2019-04-03\nRust,PR102,2 g,2019-05-03\n");
   CHECK_FALSE(notes.layout.headings);
