@@ -82,7 +82,11 @@ void Rows::read_row(const Row& row) {
     drafts_.emplace_back();
     drafts_.back().row = row.number;
   }
-  for (const std::string& cell : row.cells) drafts_.back().cells += cell + '\x1F';
+  Draft& draft = drafts_.back();
+  for (const std::string& cell : row.cells) draft.raw += cell + '\x1F';
+  std::size_t filled = row.cells.size();
+  while (filled > 0 && cell_of(row, filled - 1).empty()) --filled;
+  for (std::size_t at = 0; at < filled; ++at) draft.cells += cell_of(row, at) + '\x1F';
   for (std::size_t at = 0; at < layout_.columns.size(); ++at)
     if (!cell_of(row, at).empty()) read_cell(row, at);
 }

@@ -25,6 +25,7 @@ struct Draft {
   std::string dated; // the cell from which that was read, or not
   std::string note;
   std::string cells; // of all its rows, from which its id follows
+  std::string raw;   // the same with every blank and empty cell, as ids were made once
   std::vector<Unread> unread;
 
   bool lost() const;

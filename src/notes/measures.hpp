@@ -40,6 +40,7 @@ public:
 
   const std::vector<session::Card>& new_cards() const { return new_cards_; }
   std::string name_of(const std::string& card) const;
+  bool is_known(const std::string& card) const { return known_.count(card) > 0; }
 
 private:
   const session::Card* first_of(session::CardKind kind) const;

@@ -46,7 +46,7 @@ public:
     recipe_.mine = how_.mine;
     Brought out;
     out.row = draft_.row;
-    out.card.id = id_of(draft_.cells);
+    out.card.id = known_or_new_id();
     out.card.made_on = draft_.made_on;
     name(out.card);
     shorten_note();
@@ -59,6 +59,11 @@ public:
   std::vector<Unread>& unread() { return draft_.unread; }
 
 private:
+  std::string known_or_new_id() const {
+    const std::string id = id_of(draft_.cells), once = id_of(draft_.raw);
+    return !measures_.is_known(id) && measures_.is_known(once) ? once : id;
+  }
+
   void settle_pigments() {
     std::vector<Entry>& all = draft_.pigments;
     if (all.size() == 1 && !all[0].amount) all[0].amount = Amount{1, {}, Unit::parts};

@@ -30,7 +30,8 @@ struct Understood {
   std::vector<std::size_t> passed;  // rows that hold no pigment
 };
 
-// The id of a recipe follows from the cells of its rows, so that the same notes are the same cards.
+// The id of a recipe follows from the cells of its rows, without blanks around them and empty ones
+// behind the last, so that the same notes are the same cards.
 // Error: column_not_there for a column asked for that the table has not.
 words::Result<Understood> understood(const Table& table, const std::vector<session::Card>& shelf,
                                      const std::set<std::string>& own, const Asked& asked,

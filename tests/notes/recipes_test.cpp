@@ -229,6 +229,24 @@ TEST_CASE("the same row is the same card, in any encoding and however it is unde
   CHECK(twice.unread[0].why == words::Error{NotesSay::row_twice, {"3"}});
 }
 
+TEST_CASE("empty columns behind the last and blanks around a cell make no other card") {
+  Notes notes;
+  const Brought first = notes.read("name,pigment,amount\nSky,PB29,3 g\n").recipes[0];
+  const auto id = [&](std::string_view bytes) { return notes.read(bytes).recipes[0].card.id; };
+  CHECK(id("name,pigment,amount,\nSky,PB29,3 g,\n") == first.card.id);
+  CHECK(id("name,pigment,amount,,\n Sky ,PB29 ,3 g, ,\n") == first.card.id);
+  CHECK(id("name,pigment,amount\nSky,PB29,4 g\n") != first.card.id);
+}
+
+TEST_CASE("a recipe is known by the id that it was once brought with") {
+  Notes notes;
+  const char* const rows = "name,pigment,amount,\nSky,PB29,3 g,\n";
+  Brought once = notes.read(rows).recipes[0];
+  once.card.id = "375023705061"; // of its cells with the empty one behind them
+  notes.cards.push_back(once.card);
+  CHECK(notes.read(rows).recipes[0].card == once.card);
+}
+
 TEST_CASE("a pigment nobody knows gets a card where that is asked for") {
   Notes notes;
   notes.how.new_pigments = true;
