@@ -177,6 +177,9 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
   const auto not_read = [&](words::Error why) {
     draft.misses(place, std::move(why), false);
     draft.keep(column.heading, place.text);
+    const auto beside = amounts_.find(at);
+    if (beside == amounts_.end() || says_none(cell_of(row, beside->second))) return;
+    draft.keep(layout_.columns[beside->second].heading, cell_of(row, beside->second));
   };
   const CardKind kind = *liquid_of(column.role);
   const auto amount = amount_in(place.text, hand_of(at));
@@ -188,6 +191,10 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
   const bool whole = names_.meant_by(place.text).has_value();
   auto named = whole ? std::vector{Named{std::nullopt, place.text}}
                      : named_in(place.text, hand_of(at)).value_or(std::vector<Named>{});
+  const bool single = named.size() == 1;
+  const bool lacking =
+      !single && std::any_of(named.begin(), named.end(), [](const Named& n) { return !n.amount; });
+  if (!named.empty() && lacking) return not_read({Say::amount_missing, {}});
   std::vector<Entry> entries;
   for (const Named& one : named)
     if (const auto meant = meant_by(one.name); meant && meant->kind != CardKind::pigment)

@@ -299,6 +299,18 @@ TEST_CASE("a pigment of the workshop's own goes before the catalogue's") {
   CHECK(recipe(read.recipes[1]).pigments[0].of == "a1");
 }
 
+TEST_CASE("an amount beside two liquids is of neither") {
+  const Understood notes = Notes().read("name,pigment,amount,binder,amount\n"
+                                        "Sky,PB29,3 g,gum 1:2 and honey,20 drops\n"
+                                        "Sea,PB29,3 g,gum 1:2,20 drops\n");
+  REQUIRE(notes.unread.size() == 1);
+  CHECK(is(notes.unread[0], "D2", NotesSay::amount_missing, false));
+  CHECK(recipe(notes.recipes[0]).liquids.empty());
+  CHECK(recipe(notes.recipes[0]).note == "binder: gum 1:2 and honey; amount: 20 drops");
+  CHECK(recipe(notes.recipes[1]).liquids ==
+        std::vector<Said>{{"gum_12", SaidIn::drops, 20, "dropper"}});
+}
+
 TEST_CASE("too many pigments, too much, powder in drops") {
   const Understood notes = Notes().read("name,pigment\n"
                                         "Mud,1 g PB29 + 1 g PB28 + 1 g PW6 + 1 g PW4 + 1 g PY42\n"
