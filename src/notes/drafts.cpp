@@ -61,6 +61,7 @@ Hand Rows::hand_of(std::size_t at) const { return {layout_.columns[at].decimal, 
 Amount Rows::taken(Amount amount, const Row& row, std::size_t at) {
   const Column& column = layout_.columns[at];
   if (amount.unit == Unit::none) amount.unit = column.unit;
+  if (amount.unit == Unit::none) drafts_.back().bare.push_back({row.number, at, cell_of(row, at)});
   if (amount.up_to || !amount.remark.empty()) drafts_.back().keep(column.heading, cell_of(row, at));
   return amount;
 }
@@ -142,6 +143,16 @@ void Rows::add(Entry entry) {
   (entry.of.kind == CardKind::pigment ? draft.pigments : draft.liquids).push_back(std::move(entry));
 }
 
+// Whether a column of amounts says of this pigment that there is none, or nothing.
+bool Rows::lacks_amount(const Row& row, std::size_t at, const Meant& of) {
+  const auto beside = amounts_.find(at);
+  if (of.kind != CardKind::pigment || beside == amounts_.end()) return false;
+  const std::string cell = cell_of(row, beside->second);
+  if (!says_none(cell)) return false;
+  drafts_.back().misses({row.number, beside->second, cell}, {Say::amount_missing, {}}, true);
+  return true;
+}
+
 void Rows::read_pigments(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Column& column = layout_.columns[at];
@@ -153,14 +164,22 @@ void Rows::read_pigments(const Row& row, std::size_t at) {
     return;
   }
   if (says_none(place.text)) return;
-  if (names_.meant_by(place.text))
-    return add({place, *meant_by(place.text), amount_beside(row, at, true), column.heading});
+  if (names_.meant_by(place.text)) {
+    const Meant meant = *meant_by(place.text);
+    if (lacks_amount(row, at, meant)) return;
+    return add({place, meant, amount_beside(row, at, true), column.heading});
+  }
   const auto named = named_in(place.text, hand_of(at));
   if (!named) return draft.misses(place, named.error(), true);
   std::optional<Amount> beside;
   if (named->size() == 1 && !named->front().amount) beside = amount_beside(row, at, true);
   for (const Named& one : *named) {
     const auto meant = meant_by(one.name);
+    if (meant && one.amount && !(one.amount->value > 0)) {
+      draft.misses(place, {Say::amount_missing, {}}, true);
+      continue;
+    }
+    if (meant && named->size() == 1 && !one.amount && lacks_amount(row, at, *meant)) continue;
     if (!meant) {
       draft.misses({row.number, at, one.name}, meant.error(), true);
       continue;

@@ -68,6 +68,9 @@ private:
     std::vector<Entry>& all = draft_.pigments;
     if (all.size() == 1 && !all[0].amount) all[0].amount = Amount{1, {}, Unit::parts};
     in_parts_ = !all.empty() && std::all_of(all.begin(), all.end(), is_in_parts);
+    if (in_parts_)
+      for (const Place& place : draft_.bare)
+        draft_.misses(place, {Say::amount_as_parts, {column_name(place.column)}}, false);
     if (all.size() > how_.most_pigments)
       draft_.misses(all[how_.most_pigments].at,
                     {Say::pigments_too_many, {std::to_string(how_.most_pigments)}}, true);

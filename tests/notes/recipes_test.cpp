@@ -311,6 +311,26 @@ TEST_CASE("an amount beside two liquids is of neither") {
         std::vector<Said>{{"gum_12", SaidIn::drops, 20, "dropper"}});
 }
 
+TEST_CASE("amounts without a measure are said to be taken for parts") {
+  const Understood notes = Notes().read("name,pigment,amount,binder\nSky,ultramarine,2,3 parts\n"
+                                        "Sea,ultramarine,2 parts,3\nRed,red oxide,2 g,3 drops\n");
+  REQUIRE(notes.unread.size() == 2);
+  CHECK(is(notes.unread[0], "C2", NotesSay::amount_as_parts, false));
+  CHECK(notes.unread[0].why == words::Error{NotesSay::amount_as_parts, {"C"}});
+  CHECK(is(notes.unread[1], "D3", NotesSay::amount_as_parts, false));
+}
+
+TEST_CASE("a pigment of which the cell for its amount says none is not one part of it") {
+  const Understood notes = Notes().read("name,pigment,amount,binder\nSky,ultramarine,,20 drops\n"
+                                        "Sea,ultramarine,0,20 drops\nRed,0 g red oxide,,3 drops\n"
+                                        "Mix,1 g PB29 + 2 g PW6,,3 drops\n");
+  REQUIRE(notes.unread.size() == 3);
+  CHECK(is(notes.unread[0], "C2", NotesSay::amount_missing, true));
+  CHECK(is(notes.unread[1], "C3", NotesSay::amount_missing, true));
+  CHECK(is(notes.unread[2], "B4", NotesSay::amount_missing, true));
+  CHECK(notes.recipes[3].whole);
+}
+
 TEST_CASE("too many pigments, too much, powder in drops") {
   const Understood notes = Notes().read("name,pigment\n"
                                         "Mud,1 g PB29 + 1 g PB28 + 1 g PW6 + 1 g PW4 + 1 g PY42\n"
