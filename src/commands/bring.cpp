@@ -18,12 +18,6 @@ namespace {
 using session::Card;
 using Say = words::CommandsSay;
 
-const Card* find(const std::vector<Card>& cards, const std::string& id) {
-  for (const Card& card : cards)
-    if (card.id == id) return &card;
-  return nullptr;
-}
-
 // By its id or its name; the id is what it is read by from here on.
 std::optional<words::Error> find_binder(const bench::Bench& bench, std::string& wanted) {
   if (wanted.empty()) return std::nullopt;
@@ -39,10 +33,13 @@ std::optional<words::Error> find_binder(const bench::Bench& bench, std::string& 
 }
 
 std::vector<Fated> fates_of(const notes::Understood& notes, const bench::Bench& bench) {
+  std::map<std::string, const Card*> all;
+  for (const auto* cards : {&bench.shelf, &bench.away})
+    for (const Card& card : *cards) all.emplace(card.id, &card);
   std::vector<Fated> out;
   for (const notes::Brought& brought : notes.recipes) {
-    const Card* known = find(bench.shelf, brought.card.id);
-    if (!known) known = find(bench.away, brought.card.id);
+    const auto at = all.find(brought.card.id);
+    const Card* known = at == all.end() ? nullptr : at->second;
     const Fate fate = known           ? (*known == brought.card ? Fate::there : Fate::otherwise)
                       : brought.whole ? Fate::fresh
                                       : Fate::left;

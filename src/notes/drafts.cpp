@@ -25,7 +25,8 @@ void Draft::misses(const Place& at, words::Error why, bool is_lost) {
 
 void Draft::keep(const std::string& heading, const std::string& text) {
   const bool says_so = heading.empty() || role_in(heading) == Role::note;
-  if (note.find(text) != std::string::npos) return;
+  constexpr std::size_t plenty = 16'000; // bytes: of so long a note the end is cut off anyway
+  if (note.size() > plenty || note.find(text) != std::string::npos) return;
   note += (note.empty() ? "" : "; ") + (says_so ? text : heading + ": " + text);
 }
 

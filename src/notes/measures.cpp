@@ -49,8 +49,12 @@ double rounded(double amount) { return std::round(1e6 * amount) / 1e6; }
 Measures::Measures(const std::vector<Card>& shelf, const std::set<std::string>& own,
                    const AskedRecipes& how)
     : shelf_(shelf), own_(own), how_(how) {
-  for (const auto* cards : {&shelf_, &how_.away})
-    for (const Card& card : *cards) known_.emplace(card.id, card.name);
+  know(shelf_);
+  know(how_.away);
+}
+
+void Measures::know(const std::vector<Card>& cards) {
+  for (const Card& card : cards) known_.emplace(card.id, card.name);
 }
 
 std::string Measures::name_of(const std::string& card) const {

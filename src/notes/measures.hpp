@@ -27,6 +27,8 @@ public:
   Measures(const std::vector<session::Card>& shelf, const std::set<std::string>& own,
            const AskedRecipes& how);
 
+  void know(const std::vector<session::Card>& cards); // not to be laid out anew
+
   std::vector<Tool> tools() const; // spoons of the shelf, by their names
 
   // The card of a liquid that goes by its kind alone, pure honey by "honey"; empty: none.

@@ -6,6 +6,7 @@
 #include "words/notes_says.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace notes {
 
@@ -163,8 +164,13 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
     if (column >= table.columns)
       return words::failure(Say::column_not_there,
                             {column_name(column), column_name(table.columns - 1)});
-  const Names names(shelf, own);
-  Measures measures(shelf, own, how);
+  // Recipes, which may be thousands, are only known by their ids.
+  std::vector<session::Card> materials;
+  std::copy_if(shelf.begin(), shelf.end(), std::back_inserter(materials),
+               [](const session::Card& card) { return card.kind() != session::CardKind::recipe; });
+  const Names names(materials, own);
+  Measures measures(materials, own, how);
+  measures.know(shelf);
   Understood out;
   out.layout = layout_of(table, names, asked);
   std::map<std::string, std::size_t> rows; // by id
