@@ -40,7 +40,8 @@ std::vector<Fated> fates_of(const notes::Understood& notes, const bench::Bench& 
   for (const notes::Brought& brought : notes.recipes) {
     const auto at = all.find(brought.card.id);
     const Card* known = at == all.end() ? nullptr : at->second;
-    const Fate fate = known           ? (*known == brought.card ? Fate::there : Fate::otherwise)
+    const Fate fate = brought.newer   ? Fate::newer
+                      : known         ? (*known == brought.card ? Fate::there : Fate::otherwise)
                       : brought.whole ? Fate::fresh
                                       : Fate::left;
     out.push_back({&brought, fate});
@@ -53,13 +54,15 @@ std::size_t count(const std::vector<Fated>& recipes, Fate fate) {
       recipes.begin(), recipes.end(), [&](const Fated& one) { return one.fate == fate; }));
 }
 
+bool is_taken(const Fated& one) { return one.fate == Fate::fresh || one.fate == Fate::newer; }
+
 // The cards that they need first.
 std::vector<session::Event> edits_of(const notes::Understood& notes,
                                      const std::vector<Fated>& recipes) {
   std::vector<session::Event> out;
   for (const Card& card : notes.cards) out.push_back(session::LaidOut{card});
   for (const Fated& one : recipes)
-    if (one.fate == Fate::fresh) out.push_back(session::LaidOut{one.recipe->card});
+    if (is_taken(one)) out.push_back(session::LaidOut{one.recipe->card});
   return out;
 }
 
@@ -69,15 +72,20 @@ std::string recipes_counted(std::size_t many) {
 
 // What was done, or would be.
 std::string summary(const Bringing& what, const std::vector<Fated>& recipes) {
-  const std::size_t fresh = count(recipes, Fate::fresh);
+  const std::size_t fresh = count(recipes, Fate::fresh), newer = count(recipes, Fate::newer);
   const std::size_t there = count(recipes, Fate::there) + count(recipes, Fate::otherwise);
   std::string out;
-  if (fresh == 0)
+  if (fresh == 0 && newer == 0)
     out = words::say(there > 0 ? Say::bring_nothing_new : Say::bring_nothing);
-  else
+  else if (fresh > 0)
     out = words::say(what.take ? Say::bring_taken : Say::bring_would_take,
                      {recipes_counted(fresh), what.home.string()});
-  if (fresh > 0 && there > 0) out += " " + words::say(Say::bring_there, {recipes_counted(there)});
+  if (newer > 0)
+    out += (out.empty() ? "" : " ") +
+           words::say(what.take ? Say::bring_newer_taken : Say::bring_newer_would_take,
+                      {recipes_counted(newer)});
+  if (fresh + newer > 0 && there > 0)
+    out += " " + words::say(Say::bring_there, {recipes_counted(there)});
   if (const std::size_t left = count(recipes, Fate::left))
     out += " " + words::say(Say::bring_left, {recipes_counted(left)});
   return printable(out) + "\n";
@@ -113,7 +121,7 @@ words::Result<int> bring(Bringing what, std::vector<session::Log> logs, std::ost
   std::vector<Card> known = bench.shelf;
   known.insert(known.end(), bench.away.begin(), bench.away.end());
   out << notes_shown(what, *table, *notes, recipes, known);
-  if (what.take && count(recipes, Fate::fresh) > 0)
+  if (what.take && std::any_of(recipes.begin(), recipes.end(), is_taken))
     if (const auto failure = save(what, edits_of(*notes, recipes), std::move(bench.logs), now)) {
       err << printable(words::message(*failure)) << '\n';
       return 1;

@@ -32,6 +32,7 @@ constexpr words::EnumTable<notes::Separator, words::Sentence> separators{
      {notes::Separator::tab, Say::bring_tabs},
      {notes::Separator::bar, Say::bring_bars}}};
 constexpr words::EnumTable<Fate, words::Sentence> fates{{{Fate::fresh, Say::bring_fresh},
+                                                         {Fate::newer, Say::bring_newer},
                                                          {Fate::there, Say::bring_is_there},
                                                          {Fate::otherwise, Say::bring_otherwise},
                                                          {Fate::left, Say::bring_is_left}}};

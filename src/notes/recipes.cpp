@@ -49,6 +49,7 @@ public:
     out.row = draft_.row;
     out.card.id = known_or_new_id();
     out.card.made_on = draft_.made_on;
+    out.named = !draft_.name.empty();
     name(out.card);
     shorten_note();
     recipe_.note = draft_.note;
@@ -139,6 +140,44 @@ void take(Understood& out, std::vector<Unread>& unread) {
   out.unread.insert(out.unread.end(), unread.begin(), unread.end());
 }
 
+using Older = std::multimap<std::pair<std::string, std::string>, const session::Card*>;
+
+// Recipes that were brought before, by name and date, and that no row makes any more.
+Older older_of(const std::vector<Brought>& recipes, const std::vector<session::Card>& shelf) {
+  std::set<std::string> made;
+  for (const Brought& brought : recipes) made.insert(brought.card.id);
+  Older out;
+  for (const session::Card& card : shelf)
+    if (const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+        recipe && recipe->from == session::RecipeFrom::old_notes && !made.count(card.id))
+      out.emplace(std::pair(card.name, card.made_on), &card);
+  return out;
+}
+
+// Of several the one of the same pigments, else the first.
+Older::iterator older_reading(const session::Card& card, Older& older) {
+  const auto& pigments = std::get<session::RecipeCard>(card.facts).pigments;
+  const auto [first, last] = older.equal_range({card.name, card.made_on});
+  for (auto at = first; at != last; ++at)
+    if (std::get<session::RecipeCard>(at->second->facts).pigments == pigments) return at;
+  return first == last || card.made_on.empty() ? older.end() : first;
+}
+
+void take_places(std::vector<Brought>& recipes, const std::vector<session::Card>& shelf,
+                 const Measures& measures) {
+  Older older = older_of(recipes, shelf);
+  for (Brought& brought : recipes) {
+    if (!brought.whole || !brought.named || measures.is_known(brought.card.id)) continue;
+    const auto at = older_reading(brought.card, older);
+    if (at == older.end()) continue;
+    auto& recipe = std::get<session::RecipeCard>(brought.card.facts);
+    recipe.mine = recipe.mine || std::get<session::RecipeCard>(at->second->facts).mine;
+    brought.card.id = at->second->id;
+    brought.newer = true;
+    older.erase(at);
+  }
+}
+
 // New cards that a recipe which can be taken names.
 std::vector<session::Card> needed(const std::vector<session::Card>& cards,
                                   const std::vector<Brought>& recipes) {
@@ -196,6 +235,7 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
     take(out, settling.unread());
     out.recipes.push_back(std::move(brought));
   }
+  take_places(out.recipes, shelf, measures);
   out.cards = needed(measures.new_cards(), out.recipes);
   return out;
 }

@@ -323,12 +323,37 @@ TEST_CASE("amounts without a measure are said to be taken for parts") {
 TEST_CASE("a pigment of which the cell for its amount says none is not one part of it") {
   const Understood notes = Notes().read("name,pigment,amount,binder\nSky,ultramarine,,20 drops\n"
                                         "Sea,ultramarine,0,20 drops\nRed,0 g red oxide,,3 drops\n"
-                                        "Mix,1 g PB29 + 2 g PW6,,3 drops\n");
+                                        "Mix,1 g PB29 + 2 g PW6,,3 drops\nSnow,PW6,2 g,\n");
   REQUIRE(notes.unread.size() == 3);
   CHECK(is(notes.unread[0], "C2", NotesSay::amount_missing, true));
   CHECK(is(notes.unread[1], "C3", NotesSay::amount_missing, true));
   CHECK(is(notes.unread[2], "B4", NotesSay::amount_missing, true));
   CHECK(notes.recipes[3].whole);
+}
+
+TEST_CASE("a newer reading goes by name and date, and without a date by its pigments") {
+  Notes notes;
+  notes.how.mine = true;
+  const std::string head = "name,pigment,amount,binder,date\n";
+  const auto dated =
+      notes.read(head + "Sky,PB29,3 g,some,2019-04-03\nSky,PB29,4 g,some,2019-04-03\n");
+  const auto undated = notes.read(head + "Sea,PB29,3 g,some,\n");
+  for (const Understood* one : {&dated, &undated})
+    for (const Brought& brought : one->recipes) notes.cards.push_back(brought.card);
+  notes.how.mine = false;
+  const auto only = [&](const std::string& row) { return notes.read(head + row).recipes[0]; };
+  const Brought second = only("Sky,PB29,4 g,20 drops,2019-04-03\n");
+  CHECK(second.newer);
+  CHECK(second.card.id == dated.recipes[1].card.id);
+  CHECK(recipe(second).mine);
+  CHECK(only("Sky,PB29,5 g,20 drops,2019-04-03\n").card.id == dated.recipes[0].card.id);
+  CHECK_FALSE(only("Sky,PB29,4 g,20 drops,2019-04-04\n").newer);
+  CHECK(only("Sea,PB29,3 g,20 drops,\n").card.id == undated.recipes[0].card.id);
+  CHECK_FALSE(only("Sea,PB29,4 g,20 drops,\n").newer);
+  const Understood more =
+      notes.read(head + "Sky,PB29,3 g,some,2019-04-03\nSky,PB29,4 g,some,2019-04-03\n"
+                        "Sky,PB29,5 g,20 drops,2019-04-03\n");
+  CHECK_FALSE(more.recipes[2].newer); // both older ones are still made by a row
 }
 
 TEST_CASE("too many pigments, too much, powder in drops") {
