@@ -18,12 +18,6 @@ namespace {
 using session::Card;
 using Say = words::CommandsSay;
 
-const Card* find(const std::vector<Card>& cards, const std::string& id) {
-  for (const Card& card : cards)
-    if (card.id == id) return &card;
-  return nullptr;
-}
-
 // By its id or its name; the id is what it is read by from here on.
 std::optional<words::Error> find_binder(const bench::Bench& bench, std::string& wanted) {
   if (wanted.empty()) return std::nullopt;
@@ -39,11 +33,15 @@ std::optional<words::Error> find_binder(const bench::Bench& bench, std::string& 
 }
 
 std::vector<Fated> fates_of(const notes::Understood& notes, const bench::Bench& bench) {
+  std::map<std::string, const Card*> all;
+  for (const auto* cards : {&bench.shelf, &bench.away})
+    for (const Card& card : *cards) all.emplace(card.id, &card);
   std::vector<Fated> out;
   for (const notes::Brought& brought : notes.recipes) {
-    const Card* known = find(bench.shelf, brought.card.id);
-    if (!known) known = find(bench.away, brought.card.id);
-    const Fate fate = known           ? (*known == brought.card ? Fate::there : Fate::otherwise)
+    const auto at = all.find(brought.card.id);
+    const Card* known = at == all.end() ? nullptr : at->second;
+    const Fate fate = brought.newer   ? Fate::newer
+                      : known         ? (*known == brought.card ? Fate::there : Fate::otherwise)
                       : brought.whole ? Fate::fresh
                                       : Fate::left;
     out.push_back({&brought, fate});
@@ -56,13 +54,15 @@ std::size_t count(const std::vector<Fated>& recipes, Fate fate) {
       recipes.begin(), recipes.end(), [&](const Fated& one) { return one.fate == fate; }));
 }
 
+bool is_taken(const Fated& one) { return one.fate == Fate::fresh || one.fate == Fate::newer; }
+
 // The cards that they need first.
 std::vector<session::Event> edits_of(const notes::Understood& notes,
                                      const std::vector<Fated>& recipes) {
   std::vector<session::Event> out;
   for (const Card& card : notes.cards) out.push_back(session::LaidOut{card});
   for (const Fated& one : recipes)
-    if (one.fate == Fate::fresh) out.push_back(session::LaidOut{one.recipe->card});
+    if (is_taken(one)) out.push_back(session::LaidOut{one.recipe->card});
   return out;
 }
 
@@ -72,15 +72,20 @@ std::string recipes_counted(std::size_t many) {
 
 // What was done, or would be.
 std::string summary(const Bringing& what, const std::vector<Fated>& recipes) {
-  const std::size_t fresh = count(recipes, Fate::fresh);
+  const std::size_t fresh = count(recipes, Fate::fresh), newer = count(recipes, Fate::newer);
   const std::size_t there = count(recipes, Fate::there) + count(recipes, Fate::otherwise);
   std::string out;
-  if (fresh == 0)
+  if (fresh == 0 && newer == 0)
     out = words::say(there > 0 ? Say::bring_nothing_new : Say::bring_nothing);
-  else
+  else if (fresh > 0)
     out = words::say(what.take ? Say::bring_taken : Say::bring_would_take,
                      {recipes_counted(fresh), what.home.string()});
-  if (fresh > 0 && there > 0) out += " " + words::say(Say::bring_there, {recipes_counted(there)});
+  if (newer > 0)
+    out += (out.empty() ? "" : " ") +
+           words::say(what.take ? Say::bring_newer_taken : Say::bring_newer_would_take,
+                      {recipes_counted(newer)});
+  if (fresh + newer > 0 && there > 0)
+    out += " " + words::say(Say::bring_there, {recipes_counted(there)});
   if (const std::size_t left = count(recipes, Fate::left))
     out += " " + words::say(Say::bring_left, {recipes_counted(left)});
   return printable(out) + "\n";
@@ -108,12 +113,15 @@ words::Result<int> bring(Bringing what, std::vector<session::Log> logs, std::ost
   const bench::Now now = real_now();
   if (auto fault = find_binder(bench, what.how.binder)) return tl::make_unexpected(*fault);
   what.how.today = words::day_number(now.wall_ms, now.utc_offset_min);
+  what.how.away = bench.away;
   const auto notes = notes::understood(*table, bench.shelf, bench.own, what.asked, what.how);
   if (!notes) return tl::make_unexpected(notes.error());
 
   const std::vector<Fated> recipes = fates_of(*notes, bench);
-  out << notes_shown(what, *table, *notes, recipes, bench.shelf);
-  if (what.take && count(recipes, Fate::fresh) > 0)
+  std::vector<Card> known = bench.shelf;
+  known.insert(known.end(), bench.away.begin(), bench.away.end());
+  out << notes_shown(what, *table, *notes, recipes, known);
+  if (what.take && std::any_of(recipes.begin(), recipes.end(), is_taken))
     if (const auto failure = save(what, edits_of(*notes, recipes), std::move(bench.logs), now)) {
       err << printable(words::message(*failure)) << '\n';
       return 1;

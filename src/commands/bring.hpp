@@ -26,6 +26,7 @@ struct Bringing {
 // What becomes of one recipe of the notes.
 enum class Fate {
   fresh,     // it is taken, or would be
+  newer,     // likewise, in place of an older reading of it
   there,     // it is on the shelf already, or put away
   otherwise, // likewise, but the shelf says another thing of it, which stays
   left       // it cannot be taken
@@ -40,10 +41,11 @@ struct Fated {
 words::Result<int> bring(Bringing what, std::vector<session::Log> logs, std::ostream& out,
                          std::ostream& err);
 
-// What was understood, for people: columns, recipes, and each cell that was not.
+// What was understood, for people, with the cards of the shelf and those put away: columns,
+// recipes, and each cell that was not.
 std::string notes_shown(const Bringing& what, const notes::Table& table,
                         const notes::Understood& notes, const std::vector<Fated>& recipes,
-                        const std::vector<session::Card>& shelf);
+                        const std::vector<session::Card>& known);
 
 // What stands on the command line of columns and dialect. Errors: bring_bad_column, bring_bad_word.
 struct Arguments;

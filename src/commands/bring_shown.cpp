@@ -32,6 +32,7 @@ constexpr words::EnumTable<notes::Separator, words::Sentence> separators{
      {notes::Separator::tab, Say::bring_tabs},
      {notes::Separator::bar, Say::bring_bars}}};
 constexpr words::EnumTable<Fate, words::Sentence> fates{{{Fate::fresh, Say::bring_fresh},
+                                                         {Fate::newer, Say::bring_newer},
                                                          {Fate::there, Say::bring_is_there},
                                                          {Fate::otherwise, Say::bring_otherwise},
                                                          {Fate::left, Say::bring_is_left}}};
@@ -76,19 +77,14 @@ std::string quoted(const std::string& cell) {
   return "“" + out + "”";
 }
 
-const Card* find(const std::vector<Card>& shelf, const notes::Understood& notes,
-                 const std::string& id) {
-  for (const auto* cards : {&shelf, &notes.cards})
-    for (const Card& card : *cards)
-      if (card.id == id) return &card;
-  return nullptr;
-}
-
 class Page {
 public:
   Page(const Bringing& what, const notes::Table& table, const notes::Understood& notes,
-       const std::vector<Fated>& recipes, const std::vector<Card>& shelf)
-      : what_(what), table_(table), notes_(notes), recipes_(recipes), shelf_(shelf) {}
+       const std::vector<Fated>& recipes, const std::vector<Card>& known)
+      : what_(what), table_(table), notes_(notes), recipes_(recipes) {
+    for (const auto* cards : {&known, &notes.cards})
+      for (const Card& card : *cards) cards_.emplace(card.id, &card);
+  }
 
   std::string made() const {
     std::string out = head() + "\n" + say(Say::bring_columns) + "\n" + columns();
@@ -100,6 +96,11 @@ public:
   }
 
 private:
+  const Card* find(const std::string& id) const {
+    const auto at = cards_.find(id);
+    return at == cards_.end() ? nullptr : at->second;
+  }
+
   std::string head() const {
     return printable(
                say(Say::bring_head,
@@ -120,8 +121,7 @@ private:
   std::string role(const Column& column) const {
     if (column.role == Role::amount && column.of)
       return say(Say::bring_amount_of, {notes::column_name(*column.of)});
-    if (const Card* card = find(shelf_, notes_, column.card))
-      return say(Say::bring_amount_of, {card->name});
+    if (const Card* card = find(column.card)) return say(Say::bring_amount_of, {card->name});
     return std::string(notes::name_of(column.role));
   }
 
@@ -136,7 +136,7 @@ private:
   }
 
   std::string said(const Said& one) const {
-    const Card *card = find(shelf_, notes_, one.of), *tool = find(shelf_, notes_, one.with);
+    const Card *card = find(one.of), *tool = find(one.with);
     const std::string name = card ? card->name : one.of, with = tool ? tool->name : one.with;
     const std::string many = paint::count_words(one.amount);
     constexpr int as_read = 3; // decimals: nothing of what was noted is rounded away
@@ -208,15 +208,15 @@ private:
   const notes::Table& table_;
   const notes::Understood& notes_;
   const std::vector<Fated>& recipes_;
-  const std::vector<Card>& shelf_;
+  std::map<std::string, const Card*> cards_; // by id
 };
 
 }
 
 std::string notes_shown(const Bringing& what, const notes::Table& table,
                         const notes::Understood& notes, const std::vector<Fated>& recipes,
-                        const std::vector<Card>& shelf) {
-  return Page(what, table, notes, recipes, shelf).made();
+                        const std::vector<Card>& known) {
+  return Page(what, table, notes, recipes, known).made();
 }
 
 }

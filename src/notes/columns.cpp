@@ -126,8 +126,7 @@ public:
       if (!asked_.columns.count(at)) guess(at);
     ensure_pigments();
     ensure_name();
-    for (std::size_t at = 0; at < out_.columns.size(); ++at)
-      if (out_.columns[at].role == Role::amount) give_to_neighbour(at);
+    give_to_neighbours();
     for (std::size_t at = 0; at < out_.columns.size(); ++at) read_hand(at);
     decide_decimals();
     return std::move(out_);
@@ -230,19 +229,31 @@ private:
   bool may_have_amounts(std::size_t at) const {
     const Column& column = out_.columns[at];
     const bool names = column.role == Role::pigment || liquid_of(column.role);
-    const bool taken = std::any_of(out_.columns.begin(), out_.columns.end(),
-                                   [&](const Column& other) { return other.of == at; });
-    return names && !taken && column.card.empty() && !most_of(contents_[at].amounts, contents_[at]);
+    return names && column.card.empty() && !most_of(contents_[at].amounts, contents_[at]);
   }
 
-  // The nearest one before it that has no amounts yet, else the nearest behind it.
-  void give_to_neighbour(std::size_t at) {
-    Column& column = out_.columns[at];
-    for (std::size_t before = at; before-- > 0 && !column.of;)
-      if (may_have_amounts(before)) column.of = before;
-    for (std::size_t behind = at + 1; behind < out_.columns.size() && !column.of; ++behind)
-      if (may_have_amounts(behind)) column.of = behind;
-    if (!column.of) be(at, Role::note, {Say::why_amount_of_nothing, {}});
+  // Each to the nearest before it that has no amounts yet, else to the nearest behind it; in one
+  // pass, since a table may be thousands of columns wide.
+  void give_to_neighbours() {
+    const std::size_t end = out_.columns.size();
+    std::vector<std::size_t> before; // without amounts yet
+    std::set<std::size_t> taken;     // from before they were passed
+    for (std::size_t at = 0, behind = 0; at < end; ++at) {
+      Column& column = out_.columns[at];
+      if (column.role != Role::amount) {
+        if (may_have_amounts(at) && !taken.count(at)) before.push_back(at);
+        continue;
+      }
+      if (!before.empty()) {
+        column.of = before.back();
+        before.pop_back();
+        continue;
+      }
+      behind = std::max(behind, at + 1);
+      while (behind < end && !may_have_amounts(behind)) ++behind;
+      if (behind < end) column.of = *taken.insert(behind++).first;
+      if (!column.of) be(at, Role::note, {Say::why_amount_of_nothing, {}});
+    }
   }
 
   std::vector<std::string_view> cells_of(std::size_t at) const {

@@ -25,7 +25,8 @@ void Draft::misses(const Place& at, words::Error why, bool is_lost) {
 
 void Draft::keep(const std::string& heading, const std::string& text) {
   const bool says_so = heading.empty() || role_in(heading) == Role::note;
-  if (note.find(text) != std::string::npos) return;
+  constexpr std::size_t plenty = 16'000; // bytes: of so long a note the end is cut off anyway
+  if (note.size() > plenty || note.find(text) != std::string::npos) return;
   note += (note.empty() ? "" : "; ") + (says_so ? text : heading + ": " + text);
 }
 
@@ -61,18 +62,21 @@ Hand Rows::hand_of(std::size_t at) const { return {layout_.columns[at].decimal, 
 Amount Rows::taken(Amount amount, const Row& row, std::size_t at) {
   const Column& column = layout_.columns[at];
   if (amount.unit == Unit::none) amount.unit = column.unit;
+  if (amount.unit == Unit::none) drafts_.back().bare.push_back({row.number, at, cell_of(row, at)});
   if (amount.up_to || !amount.remark.empty()) drafts_.back().keep(column.heading, cell_of(row, at));
   return amount;
 }
 
 // A row without a name and a date belongs to the one above it; so does one of the same name, where
-// each row tells one thing that goes in.
+// each row tells one thing that goes in, unless it was made on another day.
 bool Rows::goes_on(const Row& row) const {
   const auto name_at = column_of(Role::name), date_at = column_of(Role::date);
   if (drafts_.empty() || !name_at) return false;
-  const std::string name = cell_of(row, *name_at);
-  if (name.empty()) return !date_at || cell_of(row, *date_at).empty();
-  return one_thing_a_row_ && name == drafts_.back().name;
+  const Draft& above = drafts_.back();
+  const std::string name = cell_of(row, *name_at), date = date_at ? cell_of(row, *date_at) : "";
+  if (name.empty()) return date.empty();
+  const bool other_day = !date.empty() && !above.dated.empty() && date != above.dated;
+  return one_thing_a_row_ && name == above.name && !other_day;
 }
 
 void Rows::read_row(const Row& row) {
@@ -80,7 +84,11 @@ void Rows::read_row(const Row& row) {
     drafts_.emplace_back();
     drafts_.back().row = row.number;
   }
-  for (const std::string& cell : row.cells) drafts_.back().cells += cell + '\x1F';
+  Draft& draft = drafts_.back();
+  for (const std::string& cell : row.cells) draft.raw += cell + '\x1F';
+  std::size_t filled = row.cells.size();
+  while (filled > 0 && cell_of(row, filled - 1).empty()) --filled;
+  for (std::size_t at = 0; at < filled; ++at) draft.cells += cell_of(row, at) + '\x1F';
   for (std::size_t at = 0; at < layout_.columns.size(); ++at)
     if (!cell_of(row, at).empty()) read_cell(row, at);
 }
@@ -136,6 +144,16 @@ void Rows::add(Entry entry) {
   (entry.of.kind == CardKind::pigment ? draft.pigments : draft.liquids).push_back(std::move(entry));
 }
 
+// Whether a column of amounts says of this pigment that there is none, or nothing.
+bool Rows::lacks_amount(const Row& row, std::size_t at, const Meant& of) {
+  const auto beside = amounts_.find(at);
+  if (of.kind != CardKind::pigment || beside == amounts_.end()) return false;
+  const std::string cell = cell_of(row, beside->second);
+  if (!says_none(cell)) return false;
+  drafts_.back().misses({row.number, beside->second, cell}, {Say::amount_missing, {}}, true);
+  return true;
+}
+
 void Rows::read_pigments(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Column& column = layout_.columns[at];
@@ -147,14 +165,22 @@ void Rows::read_pigments(const Row& row, std::size_t at) {
     return;
   }
   if (says_none(place.text)) return;
-  if (names_.meant_by(place.text))
-    return add({place, *meant_by(place.text), amount_beside(row, at, true), column.heading});
+  if (names_.meant_by(place.text)) {
+    const Meant meant = *meant_by(place.text);
+    if (lacks_amount(row, at, meant)) return;
+    return add({place, meant, amount_beside(row, at, true), column.heading});
+  }
   const auto named = named_in(place.text, hand_of(at));
   if (!named) return draft.misses(place, named.error(), true);
   std::optional<Amount> beside;
   if (named->size() == 1 && !named->front().amount) beside = amount_beside(row, at, true);
   for (const Named& one : *named) {
     const auto meant = meant_by(one.name);
+    if (meant && one.amount && !(one.amount->value > 0)) {
+      draft.misses(place, {Say::amount_missing, {}}, true);
+      continue;
+    }
+    if (meant && named->size() == 1 && !one.amount && lacks_amount(row, at, *meant)) continue;
     if (!meant) {
       draft.misses({row.number, at, one.name}, meant.error(), true);
       continue;
@@ -171,6 +197,9 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
   const auto not_read = [&](words::Error why) {
     draft.misses(place, std::move(why), false);
     draft.keep(column.heading, place.text);
+    const auto beside = amounts_.find(at);
+    if (beside == amounts_.end() || says_none(cell_of(row, beside->second))) return;
+    draft.keep(layout_.columns[beside->second].heading, cell_of(row, beside->second));
   };
   const CardKind kind = *liquid_of(column.role);
   const auto amount = amount_in(place.text, hand_of(at));
@@ -182,6 +211,10 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
   const bool whole = names_.meant_by(place.text).has_value();
   auto named = whole ? std::vector{Named{std::nullopt, place.text}}
                      : named_in(place.text, hand_of(at)).value_or(std::vector<Named>{});
+  const bool single = named.size() == 1;
+  const bool lacking =
+      !single && std::any_of(named.begin(), named.end(), [](const Named& n) { return !n.amount; });
+  if (!named.empty() && lacking) return not_read({Say::amount_missing, {}});
   std::vector<Entry> entries;
   for (const Named& one : named)
     if (const auto meant = meant_by(one.name); meant && meant->kind != CardKind::pigment)
@@ -197,6 +230,7 @@ void Rows::read_date(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Place place{row.number, at, cell_of(row, at)};
   if (says_none(place.text)) return;
+  if (draft.dated.empty()) draft.dated = place.text;
   auto day = date_in(place.text, layout_.columns[at].dates);
   if (day && *day > how_.today) day = words::failure(Say::date_in_future);
   if (day) {

@@ -22,8 +22,11 @@ struct Draft {
   std::string name;
   std::vector<Entry> pigments, liquids;
   std::string made_on;
+  std::string dated; // the cell from which that was read, or not
   std::string note;
-  std::string cells; // of all its rows, from which its id follows
+  std::string cells;       // of all its rows, from which its id follows
+  std::string raw;         // the same with every blank and empty cell, as ids were made once
+  std::vector<Place> bare; // amounts that no unit is said of
   std::vector<Unread> unread;
 
   bool lost() const;
@@ -48,6 +51,7 @@ private:
   void read_liquid(const Row& row, std::size_t at);
   void read_date(const Row& row, std::size_t at);
   void add(Entry entry);
+  bool lacks_amount(const Row& row, std::size_t at, const Meant& of);
   std::optional<Amount> amount_beside(const Row& row, std::size_t at, bool lost);
   words::Result<Meant> meant_by(const std::string& name);
   std::optional<std::size_t> column_of(Role role) const;

@@ -46,6 +46,28 @@ double rounded(double amount) { return std::round(1e6 * amount) / 1e6; }
 
 }
 
+Measures::Measures(const std::vector<Card>& shelf, const std::set<std::string>& own,
+                   const AskedRecipes& how)
+    : shelf_(shelf), own_(own), how_(how) {
+  know(shelf_);
+  know(how_.away);
+}
+
+void Measures::know(const std::vector<Card>& cards) {
+  for (const Card& card : cards) known_.emplace(card.id, card.name);
+}
+
+std::string Measures::name_of(const std::string& card) const {
+  const auto known = known_.find(card);
+  return known == known_.end() ? "" : known->second;
+}
+
+std::string Measures::laid_out(Card card) {
+  std::string id = card.id;
+  if (known_.emplace(id, card.name).second) new_cards_.push_back(std::move(card));
+  return id;
+}
+
 std::vector<Tool> Measures::tools() const {
   std::vector<Tool> out;
   for (const Card& card : shelf_)
@@ -73,20 +95,16 @@ std::string Measures::card_for(CardKind kind) {
   for (const auto* cards : {&shelf_, &std::as_const(new_cards_)})
     for (const Card& card : *cards)
       if (is_pure_honey(card)) return card.id;
-  new_cards_.push_back({"honey_pure", words::say(Say::card_honey),
-                        session::LiquidCard{CardKind::honey, {.honey = 1}}});
-  return new_cards_.back().id;
+  return laid_out({"honey_pure", words::say(Say::card_honey),
+                   session::LiquidCard{CardKind::honey, {.honey = 1}}});
 }
 
 std::string Measures::new_pigment(const std::string& name) {
   constexpr std::size_t longest_id = 60;
   const std::string id = "notes_" + session::first_characters(key_of(name), longest_id);
-  const auto is = [&](const Card& card) { return card.id == id; };
-  if (std::any_of(new_cards_.begin(), new_cards_.end(), is)) return id;
   constexpr std::uint32_t grey = 0x8A8178;
-  new_cards_.push_back({id, session::first_characters(name, session::longest_text),
-                        session::PigmentCard{"", grey, {.g_per_mL = 4, .g_per_mL_u = 1}}});
-  return id;
+  return laid_out({id, session::first_characters(name, session::longest_text),
+                   session::PigmentCard{"", grey, {.g_per_mL = 4, .g_per_mL_u = 1}}});
 }
 
 // One of the shelf's of that size, within 2 %, else one of the country's.
@@ -104,14 +122,13 @@ std::string Measures::spoon(bool large) {
   for (const Card& card : new_cards_)
     if (fits(card)) return card.id;
   const paint::Spoon size = paint::spoon_of(measure);
-  new_cards_.push_back({std::string(measure.id),
-                        words::say(large ? Say::card_tablespoon : Say::card_teaspoon),
-                        session::SpoonCard{{size.mL, size.mL_u}}});
-  return new_cards_.back().id;
+  return laid_out({std::string(measure.id),
+                   words::say(large ? Say::card_tablespoon : Say::card_teaspoon),
+                   session::SpoonCard{{size.mL, size.mL_u}}});
 }
 
 double Measures::mL_of(const std::string& spoon) const {
-  for (const auto* cards : {&shelf_, &new_cards_})
+  for (const auto* cards : {&shelf_, &how_.away, &new_cards_})
     for (const Card& card : *cards)
       if (card.id == spoon) return volume_of(card).mL;
   return 0;

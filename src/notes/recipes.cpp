@@ -6,6 +6,7 @@
 #include "words/notes_says.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace notes {
 
@@ -36,7 +37,7 @@ public:
   Settling(Draft draft, Measures& measures, const AskedRecipes& how)
       : draft_(std::move(draft)), measures_(measures), how_(how) {}
 
-  Brought made(const std::vector<session::Card>& shelf) {
+  Brought made() {
     const bool lost = draft_.lost();
     const std::vector<Unread> read = draft_.unread;
     settle_pigments();
@@ -46,9 +47,10 @@ public:
     recipe_.mine = how_.mine;
     Brought out;
     out.row = draft_.row;
-    out.card.id = id_of(draft_.cells);
+    out.card.id = known_or_new_id();
     out.card.made_on = draft_.made_on;
-    name(out.card, shelf);
+    out.named = !draft_.name.empty();
+    name(out.card);
     shorten_note();
     recipe_.note = draft_.note;
     out.card.facts = recipe_;
@@ -59,10 +61,18 @@ public:
   std::vector<Unread>& unread() { return draft_.unread; }
 
 private:
+  std::string known_or_new_id() const {
+    const std::string id = id_of(draft_.cells), once = id_of(draft_.raw);
+    return !measures_.is_known(id) && measures_.is_known(once) ? once : id;
+  }
+
   void settle_pigments() {
     std::vector<Entry>& all = draft_.pigments;
     if (all.size() == 1 && !all[0].amount) all[0].amount = Amount{1, {}, Unit::parts};
     in_parts_ = !all.empty() && std::all_of(all.begin(), all.end(), is_in_parts);
+    if (in_parts_)
+      for (const Place& place : draft_.bare)
+        draft_.misses(place, {Say::amount_as_parts, {column_name(place.column)}}, false);
     if (all.size() > how_.most_pigments)
       draft_.misses(all[how_.most_pigments].at,
                     {Say::pigments_too_many, {std::to_string(how_.most_pigments)}}, true);
@@ -94,17 +104,11 @@ private:
   }
 
   // Its own, else that of its pigments.
-  void name(session::Card& card, const std::vector<session::Card>& shelf) {
+  void name(session::Card& card) {
     std::string whole = draft_.name;
-    const auto add = [&](const Said& said, const std::vector<session::Card>& cards) {
-      for (const session::Card& pigment : cards)
-        if (pigment.id == said.of) whole += (whole.empty() ? "" : ", ") + pigment.name;
-    };
     if (whole.empty())
-      for (const Said& said : recipe_.pigments) {
-        add(said, shelf);
-        add(said, measures_.new_cards());
-      }
+      for (const Said& said : recipe_.pigments)
+        whole += (whole.empty() ? "" : ", ") + measures_.name_of(said.of);
     card.name = session::first_characters(whole, session::longest_text);
     if (card.name != whole) draft_.keep("", whole);
   }
@@ -136,6 +140,44 @@ void take(Understood& out, std::vector<Unread>& unread) {
   out.unread.insert(out.unread.end(), unread.begin(), unread.end());
 }
 
+using Older = std::multimap<std::pair<std::string, std::string>, const session::Card*>;
+
+// Recipes that were brought before, by name and date, and that no row makes any more.
+Older older_of(const std::vector<Brought>& recipes, const std::vector<session::Card>& shelf) {
+  std::set<std::string> made;
+  for (const Brought& brought : recipes) made.insert(brought.card.id);
+  Older out;
+  for (const session::Card& card : shelf)
+    if (const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+        recipe && recipe->from == session::RecipeFrom::old_notes && !made.count(card.id))
+      out.emplace(std::pair(card.name, card.made_on), &card);
+  return out;
+}
+
+// Of several the one of the same pigments, else the first.
+Older::iterator older_reading(const session::Card& card, Older& older) {
+  const auto& pigments = std::get<session::RecipeCard>(card.facts).pigments;
+  const auto [first, last] = older.equal_range({card.name, card.made_on});
+  for (auto at = first; at != last; ++at)
+    if (std::get<session::RecipeCard>(at->second->facts).pigments == pigments) return at;
+  return first == last || card.made_on.empty() ? older.end() : first;
+}
+
+void take_places(std::vector<Brought>& recipes, const std::vector<session::Card>& shelf,
+                 const Measures& measures) {
+  Older older = older_of(recipes, shelf);
+  for (Brought& brought : recipes) {
+    if (!brought.whole || !brought.named || measures.is_known(brought.card.id)) continue;
+    const auto at = older_reading(brought.card, older);
+    if (at == older.end()) continue;
+    auto& recipe = std::get<session::RecipeCard>(brought.card.facts);
+    recipe.mine = recipe.mine || std::get<session::RecipeCard>(at->second->facts).mine;
+    brought.card.id = at->second->id;
+    brought.newer = true;
+    older.erase(at);
+  }
+}
+
 // New cards that a recipe which can be taken names.
 std::vector<session::Card> needed(const std::vector<session::Card>& cards,
                                   const std::vector<Brought>& recipes) {
@@ -161,8 +203,13 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
     if (column >= table.columns)
       return words::failure(Say::column_not_there,
                             {column_name(column), column_name(table.columns - 1)});
-  const Names names(shelf, own);
-  Measures measures(shelf, own, how);
+  // Recipes, which may be thousands, are only known by their ids.
+  std::vector<session::Card> materials;
+  std::copy_if(shelf.begin(), shelf.end(), std::back_inserter(materials),
+               [](const session::Card& card) { return card.kind() != session::CardKind::recipe; });
+  const Names names(materials, own);
+  Measures measures(materials, own, how);
+  measures.know(shelf);
   Understood out;
   out.layout = layout_of(table, names, asked);
   std::map<std::string, std::size_t> rows; // by id
@@ -175,7 +222,7 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
     if (draft.pigments.empty() && !draft.lost())
       draft.misses(first, {Say::row_no_pigment, {}}, true);
     Settling settling(std::move(draft), measures, how);
-    Brought brought = settling.made(shelf);
+    Brought brought = settling.made();
     const auto [at, fresh] = rows.emplace(brought.card.id, brought.row);
     if (!fresh) {
       brought.whole = false;
@@ -188,6 +235,7 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
     take(out, settling.unread());
     out.recipes.push_back(std::move(brought));
   }
+  take_places(out.recipes, shelf, measures);
   out.cards = needed(measures.new_cards(), out.recipes);
   return out;
 }

@@ -20,6 +20,8 @@ struct Brought {
   std::size_t row = 0; // its first
   session::Card card;  // a recipe
   bool whole = false;  // it can be taken
+  bool named = false;  // by its row, and not after its pigments
+  bool newer = false;  // another reading of the recipe of that id, whose place it takes
 };
 
 struct Understood {
@@ -30,7 +32,10 @@ struct Understood {
   std::vector<std::size_t> passed;  // rows that hold no pigment
 };
 
-// The id of a recipe follows from the cells of its rows, so that the same notes are the same cards.
+// The id of a recipe follows from the cells of its rows, without blanks around them and empty ones
+// behind the last, so that the same notes are the same cards.
+// One of the shelf's that no row makes any more gives its id to a row of its name and date, as its
+// newer reading; where there is no date, to a row of its name and pigments.
 // Error: column_not_there for a column asked for that the table has not.
 words::Result<Understood> understood(const Table& table, const std::vector<session::Card>& shelf,
                                      const std::set<std::string>& own, const Asked& asked,

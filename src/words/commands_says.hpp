@@ -107,6 +107,7 @@ enum class CommandsSay {
   bring_recipes,
   bring_row, // 0: row
   bring_fresh,
+  bring_newer,
   bring_is_there,
   bring_otherwise,
   bring_is_left,
@@ -124,6 +125,8 @@ enum class CommandsSay {
   bring_passed, // 0: rows
   bring_taken,  // 0: recipes, 1: folder; so the next one
   bring_would_take,
+  bring_newer_taken, // 0: recipes; so the next one
+  bring_newer_would_take,
   bring_there, // 0: recipes; so the next one
   bring_left,
   bring_nothing_new,

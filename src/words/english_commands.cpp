@@ -149,6 +149,7 @@ std::string_view english(CommandsSay id) {
   case Say::bring_recipes: return "Recipes";
   case Say::bring_row: return "row {0}";
   case Say::bring_fresh: return "new";
+  case Say::bring_newer: return "read anew";
   case Say::bring_is_there: return "there already";
   case Say::bring_otherwise: return "there, but otherwise";
   case Say::bring_is_left: return "left out";
@@ -167,6 +168,9 @@ std::string_view english(CommandsSay id) {
   case Say::bring_taken: return "{0} taken into “{1}”.";
   case Say::bring_would_take:
     return "Nothing was taken yet. With --take {0} would be taken into “{1}”.";
+  case Say::bring_newer_taken: return "Read anew: {0}, in place of what was brought before.";
+  case Say::bring_newer_would_take:
+    return "With --take {0} would be read anew, in place of what was brought before.";
   case Say::bring_there: return "There already: {0}, which stay as they are.";
   case Say::bring_left: return "Left out: {0}. Mend the cells named above, and bring it again.";
   case Say::bring_nothing_new: return "There is nothing new in it: all of it was brought before.";

@@ -43,6 +43,8 @@ std::string_view english(NotesSay id) {
   case Say::amount_unit_unknown: return "“{0}” is no measure that is known";
   case Say::amount_and_more: return "“{0}” stands behind the amount";
   case Say::amount_no_unit: return "no measure: g, drops, spoons?";
+  case Say::amount_as_parts:
+    return "no measure: taken for parts. Say --column {0}=amount:g, or another measure";
   case Say::amount_of_what: return "an amount, but of what?";
   case Say::amount_too_large: return "more than {0}";
   case Say::amount_to_parts: return "parts beside other measures: nobody knows how large a part is";

@@ -42,6 +42,7 @@ enum class NotesSay {
   amount_unit_unknown, // 0: text
   amount_and_more,     // 0: text
   amount_no_unit,
+  amount_as_parts, // 0: column
   amount_of_what,
   amount_too_large, // 0: most
   amount_to_parts,

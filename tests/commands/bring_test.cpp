@@ -124,6 +124,28 @@ TEST_CASE("a recipe that the shelf says otherwise stays as it is") {
   CHECK(s.files().size() == 1);
 }
 
+TEST_CASE("a row that was mended takes the place of its older reading") {
+  const Notes s;
+  const std::string head = "name,pigment,amount,binder,date,note\n";
+  const std::string rest = "Sky,PB29,4 g,20 drops,2019-05-03,\n";
+  REQUIRE(
+      s.bring(s.file(head + "Sky,PB29,3 g,some,2019-04-03,sticky\n" + rest), {"--take"}).status ==
+      0);
+  const std::string mended = s.file(head + "Sky,PB29,3 g,22 drops,2019-04-03,sticky\n" + rest);
+  const Ran shown = s.bring(mended);
+  CHECK(has(shown.out, "read anew"));
+  CHECK(has(shown.out, "With --take 1 recipe would be read anew"));
+  const Ran taken = s.bring(mended, {"--take"});
+  CHECK(taken.status == 0);
+  CHECK(has(taken.out, "Read anew: 1 recipe, in place of what was brought before."));
+  CHECK(has(taken.out, "There already: 1 recipe"));
+  CHECK(s.files().size() == 2);
+  CHECK(times(run({"bring", mended, "--studio", s.name, "--fallback", ""}).out, "read anew") == 1);
+  const std::string note = s.file(head + "Sky,PB29,3 g,22 drops,2019-04-03,good\n" + rest);
+  CHECK(has(s.bring(note, {"--take"}).out, "Read anew: 1 recipe"));
+  CHECK(has(s.bring(note, {"--take"}).out, "There already: 1 recipe"));
+}
+
 TEST_CASE("a disk that takes nothing is said") {
   const Notes s;
   const Ran ran = s.bring(demo, {"--take", "--fault", "fail-from:1"});

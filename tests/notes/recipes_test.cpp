@@ -128,6 +128,23 @@ TEST_CASE("one column a pigment, and one thing a row") {
   CHECK(recipe(tall.recipes[1]).liquids[0].of == "honey_pure");
 }
 
+TEST_CASE("one thing a row: a paint made on another day is another recipe") {
+  const Understood notes = Notes().read("Recipe,Ingredient,Amount,Made\n"
+                                        "Sky,ultramarine,3 g,2019-03-01\n"
+                                        "Sky,binder,20 drops,2019-03-01\n"
+                                        "Sky,honey,1 drop,\n"
+                                        "Sky,ultramarine,4 g,2019-04-09\n"
+                                        "Sky,binder,25 drops,2019-04-09\n");
+  REQUIRE(notes.recipes.size() == 2);
+  CHECK(notes.recipes[0].card.made_on == "2019-03-01");
+  CHECK(recipe(notes.recipes[0]).pigments == std::vector<Said>{{"pb29", SaidIn::g, 3}});
+  CHECK(recipe(notes.recipes[0]).liquids.size() == 2);
+  CHECK(notes.recipes[1].row == 5);
+  CHECK(notes.recipes[1].card.made_on == "2019-04-09");
+  CHECK(recipe(notes.recipes[1]).pigments == std::vector<Said>{{"pb29", SaidIn::g, 4}});
+  CHECK(recipe(notes.recipes[1]).liquids.size() == 1);
+}
+
 TEST_CASE("without headings the cells tell") {
   const Understood notes = Notes().read("Sky,PB29,3 g,2019-04-03\nRust,PR102,2 g,2019-05-03\n");
   CHECK_FALSE(notes.layout.headings);
@@ -212,6 +229,24 @@ TEST_CASE("the same row is the same card, in any encoding and however it is unde
   CHECK(twice.unread[0].why == words::Error{NotesSay::row_twice, {"3"}});
 }
 
+TEST_CASE("empty columns behind the last and blanks around a cell make no other card") {
+  Notes notes;
+  const Brought first = notes.read("name,pigment,amount\nSky,PB29,3 g\n").recipes[0];
+  const auto id = [&](std::string_view bytes) { return notes.read(bytes).recipes[0].card.id; };
+  CHECK(id("name,pigment,amount,\nSky,PB29,3 g,\n") == first.card.id);
+  CHECK(id("name,pigment,amount,,\n Sky ,PB29 ,3 g, ,\n") == first.card.id);
+  CHECK(id("name,pigment,amount\nSky,PB29,4 g\n") != first.card.id);
+}
+
+TEST_CASE("a recipe is known by the id that it was once brought with") {
+  Notes notes;
+  const char* const rows = "name,pigment,amount,\nSky,PB29,3 g,\n";
+  Brought once = notes.read(rows).recipes[0];
+  once.card.id = "375023705061"; // of its cells with the empty one behind them
+  notes.cards.push_back(once.card);
+  CHECK(notes.read(rows).recipes[0].card == once.card);
+}
+
 TEST_CASE("a pigment nobody knows gets a card where that is asked for") {
   Notes notes;
   notes.how.new_pigments = true;
@@ -225,6 +260,36 @@ TEST_CASE("a pigment nobody knows gets a card where that is asked for") {
   CHECK(recipe(read.recipes[0]).pigments[0].of == read.cards[0].id);
 }
 
+TEST_CASE("a card that is known is used as it is, whatever became of it") {
+  Notes notes;
+  notes.how.new_pigments = true;
+  const char* const rows = "name,pigment,amount,honey\n,frog green,3 g,2 drops\n";
+  const session::Card renamed{"notes_froggreen", "Pond green",
+                              session::PigmentCard{"", 0, {.g_per_mL = 5}}};
+  notes.cards.push_back(renamed);
+  notes.how.away = {liquid("honey_pure", session::CardKind::honey, "Honey", {.honey = 1})};
+  const Understood read = notes.read(rows);
+  CHECK(read.cards.empty());
+  CHECK(read.recipes[0].card.name == "Pond green");
+  CHECK(recipe(read.recipes[0]).pigments[0].of == "notes_froggreen");
+  CHECK(recipe(read.recipes[0]).liquids[0].of == "honey_pure");
+  std::swap(notes.cards.back(), notes.how.away[0]);
+  const Understood other = notes.read(rows);
+  CHECK(other.cards.empty());
+  CHECK(other.recipes[0].card.name == "Pond green");
+}
+
+TEST_CASE("a spoon that was put away keeps its size") {
+  Notes notes;
+  notes.how.spoons = SpoonsOf::us;
+  notes.how.away = {{"teaspoon_us", "small spoon", session::SpoonCard{{4, 0.1}}}};
+  std::erase_if(notes.cards, [](const session::Card& card) { return card.id == "teaspoon"; });
+  const Understood read = notes.read("name,pigment,amount\nSky,PB29,2 mL\n");
+  CHECK(read.cards.empty());
+  CHECK(recipe(read.recipes[0]).pigments ==
+        std::vector<Said>{{"pb29", SaidIn::spoons, 0.5, "teaspoon_us"}});
+}
+
 TEST_CASE("a pigment of the workshop's own goes before the catalogue's") {
   Notes notes;
   notes.cards.push_back({"a1", "Weir white", session::PigmentCard{"PW6", 0, {.g_per_mL = 4}}});
@@ -232,6 +297,63 @@ TEST_CASE("a pigment of the workshop's own goes before the catalogue's") {
   const Understood read = notes.read("name,pigment,amount\nPale,white,2 g\nNew,PW 6,2 g\n");
   CHECK(recipe(read.recipes[0]).pigments[0].of == "a1");
   CHECK(recipe(read.recipes[1]).pigments[0].of == "a1");
+}
+
+TEST_CASE("an amount beside two liquids is of neither") {
+  const Understood notes = Notes().read("name,pigment,amount,binder,amount\n"
+                                        "Sky,PB29,3 g,gum 1:2 and honey,20 drops\n"
+                                        "Sea,PB29,3 g,gum 1:2,20 drops\n");
+  REQUIRE(notes.unread.size() == 1);
+  CHECK(is(notes.unread[0], "D2", NotesSay::amount_missing, false));
+  CHECK(recipe(notes.recipes[0]).liquids.empty());
+  CHECK(recipe(notes.recipes[0]).note == "binder: gum 1:2 and honey; amount: 20 drops");
+  CHECK(recipe(notes.recipes[1]).liquids ==
+        std::vector<Said>{{"gum_12", SaidIn::drops, 20, "dropper"}});
+}
+
+TEST_CASE("amounts without a measure are said to be taken for parts") {
+  const Understood notes = Notes().read("name,pigment,amount,binder\nSky,ultramarine,2,3 parts\n"
+                                        "Sea,ultramarine,2 parts,3\nRed,red oxide,2 g,3 drops\n");
+  REQUIRE(notes.unread.size() == 2);
+  CHECK(is(notes.unread[0], "C2", NotesSay::amount_as_parts, false));
+  CHECK(notes.unread[0].why == words::Error{NotesSay::amount_as_parts, {"C"}});
+  CHECK(is(notes.unread[1], "D3", NotesSay::amount_as_parts, false));
+}
+
+TEST_CASE("a pigment of which the cell for its amount says none is not one part of it") {
+  const Understood notes = Notes().read("name,pigment,amount,binder\nSky,ultramarine,,20 drops\n"
+                                        "Sea,ultramarine,0,20 drops\nRed,0 g red oxide,,3 drops\n"
+                                        "Mix,1 g PB29 + 2 g PW6,,3 drops\nSnow,PW6,2 g,\n");
+  REQUIRE(notes.unread.size() == 3);
+  CHECK(is(notes.unread[0], "C2", NotesSay::amount_missing, true));
+  CHECK(is(notes.unread[1], "C3", NotesSay::amount_missing, true));
+  CHECK(is(notes.unread[2], "B4", NotesSay::amount_missing, true));
+  CHECK(notes.recipes[3].whole);
+}
+
+TEST_CASE("a newer reading goes by name and date, and without a date by its pigments") {
+  Notes notes;
+  notes.how.mine = true;
+  const std::string head = "name,pigment,amount,binder,date\n";
+  const auto dated =
+      notes.read(head + "Sky,PB29,3 g,some,2019-04-03\nSky,PB29,4 g,some,2019-04-03\n");
+  const auto undated = notes.read(head + "Sea,PB29,3 g,some,\n");
+  for (const Understood* one : {&dated, &undated})
+    for (const Brought& brought : one->recipes) notes.cards.push_back(brought.card);
+  notes.how.mine = false;
+  const auto only = [&](const std::string& row) { return notes.read(head + row).recipes[0]; };
+  const Brought second = only("Sky,PB29,4 g,20 drops,2019-04-03\n");
+  CHECK(second.newer);
+  CHECK(second.card.id == dated.recipes[1].card.id);
+  CHECK(recipe(second).mine);
+  CHECK(only("Sky,PB29,5 g,20 drops,2019-04-03\n").card.id == dated.recipes[0].card.id);
+  CHECK_FALSE(only("Sky,PB29,4 g,20 drops,2019-04-04\n").newer);
+  CHECK(only("Sea,PB29,3 g,20 drops,\n").card.id == undated.recipes[0].card.id);
+  CHECK_FALSE(only("Sea,PB29,4 g,20 drops,\n").newer);
+  const Understood more =
+      notes.read(head + "Sky,PB29,3 g,some,2019-04-03\nSky,PB29,4 g,some,2019-04-03\n"
+                        "Sky,PB29,5 g,20 drops,2019-04-03\n");
+  CHECK_FALSE(more.recipes[2].newer); // both older ones are still made by a row
 }
 
 TEST_CASE("too many pigments, too much, powder in drops") {
