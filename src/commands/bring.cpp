@@ -40,7 +40,7 @@ std::vector<Fated> fates_of(const notes::Understood& notes, const bench::Bench& 
   for (const notes::Brought& brought : notes.recipes) {
     const auto at = all.find(brought.card.id);
     const Card* known = at == all.end() ? nullptr : at->second;
-    const Fate fate = brought.newer   ? Fate::newer
+    const Fate fate = !brought.older.empty() ? Fate::newer
                       : known         ? (*known == brought.card ? Fate::there : Fate::otherwise)
                       : brought.whole ? Fate::fresh
                                       : Fate::left;
@@ -61,6 +61,8 @@ std::vector<session::Event> edits_of(const notes::Understood& notes,
                                      const std::vector<Fated>& recipes) {
   std::vector<session::Event> out;
   for (const Card& card : notes.cards) out.push_back(session::LaidOut{card});
+  for (const Fated& one : recipes)
+    if (one.fate == Fate::newer) out.push_back(session::PutAway{one.recipe->older});
   for (const Fated& one : recipes)
     if (is_taken(one)) out.push_back(session::LaidOut{one.recipe->card});
   return out;

@@ -26,7 +26,7 @@ struct Bringing {
 // What becomes of one recipe of the notes.
 enum class Fate {
   fresh,     // it is taken, or would be
-  newer,     // likewise, in place of an older reading of it
+  newer,     // likewise, and an older reading of it is put away
   there,     // it is on the shelf already, or put away
   otherwise, // likewise, but the shelf says another thing of it, which stays
   left       // it cannot be taken

@@ -172,8 +172,7 @@ void take_places(std::vector<Brought>& recipes, const std::vector<session::Card>
     if (at == older.end()) continue;
     auto& recipe = std::get<session::RecipeCard>(brought.card.facts);
     recipe.mine = recipe.mine || std::get<session::RecipeCard>(at->second->facts).mine;
-    brought.card.id = at->second->id;
-    brought.newer = true;
+    brought.older = at->second->id;
     older.erase(at);
   }
 }

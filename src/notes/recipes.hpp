@@ -21,7 +21,7 @@ struct Brought {
   session::Card card;  // a recipe
   bool whole = false;  // it can be taken
   bool named = false;  // by its row, and not after its pigments
-  bool newer = false;  // another reading of the recipe of that id, whose place it takes
+  std::string older;   // recipe of the shelf whose place it takes, as another reading of its row
 };
 
 struct Understood {
@@ -34,9 +34,9 @@ struct Understood {
 
 // The id of a recipe follows from the cells of its rows, without blanks around them and empty ones
 // behind the last, so that the same notes are the same cards.
-// One of the shelf's that no row makes any more gives its id to a row of its name and date, as its
-// newer reading; where there is no date, to a row of its name and pigments.
-// Error: column_not_there for a column asked for that the table has not.
+// One of the shelf's that no row makes any more gives its place to a row of its name and date;
+// where there is no date, to a row of its name and pigments. Error: column_not_there for a column
+// asked for that the table has not.
 words::Result<Understood> understood(const Table& table, const std::vector<session::Card>& shelf,
                                      const std::set<std::string>& own, const Asked& asked,
                                      const AskedRecipes& how);

@@ -343,17 +343,16 @@ TEST_CASE("a newer reading goes by name and date, and without a date by its pigm
   notes.how.mine = false;
   const auto only = [&](const std::string& row) { return notes.read(head + row).recipes[0]; };
   const Brought second = only("Sky,PB29,4 g,20 drops,2019-04-03\n");
-  CHECK(second.newer);
-  CHECK(second.card.id == dated.recipes[1].card.id);
+  CHECK(second.older == dated.recipes[1].card.id);
   CHECK(recipe(second).mine);
-  CHECK(only("Sky,PB29,5 g,20 drops,2019-04-03\n").card.id == dated.recipes[0].card.id);
-  CHECK_FALSE(only("Sky,PB29,4 g,20 drops,2019-04-04\n").newer);
-  CHECK(only("Sea,PB29,3 g,20 drops,\n").card.id == undated.recipes[0].card.id);
-  CHECK_FALSE(only("Sea,PB29,4 g,20 drops,\n").newer);
+  CHECK(only("Sky,PB29,5 g,20 drops,2019-04-03\n").older == dated.recipes[0].card.id);
+  CHECK(only("Sky,PB29,4 g,20 drops,2019-04-04\n").older.empty());
+  CHECK(only("Sea,PB29,3 g,20 drops,\n").older == undated.recipes[0].card.id);
+  CHECK(only("Sea,PB29,4 g,20 drops,\n").older.empty());
   const Understood more =
       notes.read(head + "Sky,PB29,3 g,some,2019-04-03\nSky,PB29,4 g,some,2019-04-03\n"
                         "Sky,PB29,5 g,20 drops,2019-04-03\n");
-  CHECK_FALSE(more.recipes[2].newer); // both older ones are still made by a row
+  CHECK(more.recipes[2].older.empty()); // both older ones are still made by a row
 }
 
 TEST_CASE("too many pigments, too much, powder in drops") {
