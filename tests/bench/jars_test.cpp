@@ -154,7 +154,7 @@ TEST_CASE("what is left is set right by weighing it, and a slip is taken back") 
   h.wait(60);
   h.tap("left_g");
   h.type("83");
-  CHECK(*left_of(h.b, card(h, "pb28")) == Approx(63));
+  CHECK(*left_of(h.b, card(h, "pb28")) == Approx(83));
   h.wait(60);
   h.tap("left_g");
   h.type("0");
