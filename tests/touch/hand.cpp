@@ -67,6 +67,7 @@ Hand::Hand(Glass& glass, const Home& home, const Look& look, const std::vector<s
   const bench::Display display{{look.w / px_per_mm_, look.h / px_per_mm_}};
   mirror = bench::start("0a0a0a0a", "0b0b", display, commands::real_now());
   mirror.screen = bench::Screen::today;
+  mirror.sharing.folder = (home.studio / "told").string(); // so that this tablet has its pad
   session::Joined joined = session::join(home.files());
   feed(bench::Loaded{std::move(joined.logs), std::move(joined.damage), {}});
   wait_until("ready", [&] {
