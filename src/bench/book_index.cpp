@@ -1,6 +1,7 @@
 #include "bench/book_index.hpp"
 
 #include "bench/bench.hpp"
+#include "bench/due.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
 #include "paint/catalogue.hpp"
@@ -130,14 +131,13 @@ std::string searched_in(const BookEntry& entry, const std::string& pigments, con
   return words::searchable(text);
 }
 
-bool poured_lately(const BookEntry& entry, const Now& now) {
-  return entry.poured_at > 0 && now.wall_ms - entry.poured_at < asks_lapse_ms;
+bool pans_wait(const BookEntry& entry, const Now& now) {
+  return entry.poured_at > 0 &&
+         (now.wall_ms - entry.poured_at < asks_lapse_ms || !is_settled(entry));
 }
 
-bool asked_lately(const BookEntry& entry, const Now& now) {
-  const bool lies =
-      entry.lies != BookEntry::nowhere && now.wall_ms - entry.lies_since < waits_lapse_ms;
-  return lies || poured_lately(entry, now);
+bool is_asked(const BookEntry& entry, const Now& now) {
+  return entry.lies != BookEntry::nowhere || pans_wait(entry, now);
 }
 
 ReadEntry read_all(Bench& bench, const std::string& batch) {
@@ -176,7 +176,7 @@ std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const 
   BookEntry entry = read.entry;
   if (is_newer(bench, batch)) entry.lies = BookEntry::nowhere; // nobody can take it up here
   entry.text = searched_in(entry, read.pigments, now);
-  const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
+  const Folded folded = pans_wait(entry, now) ? fold_of(bench, batch) : nullptr;
   if (!folded) return entry;
   entry.layer_at = next_layer_at(*folded);
   entry.weigh_again = weigh_again(*folded);
@@ -244,7 +244,7 @@ void read_anew(Bench& bench, const std::string& batch, const Now& now) {
   bench.index.lists_stale = bench.index.lists_stale || listed != stands_in(bench.batches, batch);
   if (!entry) return;
   count_in(bench.index, batch, *entry);
-  if (listed && asked_lately(*entry, now)) bench.index.asked.insert(batch);
+  if (listed && is_asked(*entry, now)) bench.index.asked.insert(batch);
   bench.index.of[batch] = *std::move(entry);
 }
 

@@ -28,10 +28,16 @@ bool lately(std::int64_t at, std::int64_t now_ms, std::int64_t lapse_ms) {
   return at > 0 && at <= now_ms && now_ms - at < lapse_ms;
 }
 
+// Poured paint waits until the last verdict that is asked for was given, however late that is.
+bool waits_for_word(const BookEntry& entry, std::int64_t now_ms) {
+  return !entry.discarded && entry.poured_at > 0 && entry.poured_at <= now_ms &&
+         (lately(entry.poured_at, now_ms, asks_lapse_ms) || !is_settled(entry));
+}
+
 std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
                                std::int64_t now_ms) {
   std::optional<Due> out;
-  if (entry.discarded || !lately(entry.poured_at, now_ms, asks_lapse_ms)) return out;
+  if (!waits_for_word(entry, now_ms)) return out;
   for (const int day : asked_days) {
     const std::int64_t asked = entry.poured_at + day * session::a_day_ms;
     const bool settled =
@@ -43,15 +49,13 @@ std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
 }
 
 bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
-  return !entry.discarded && lately(entry.poured_at, now_ms, asks_lapse_ms) && entry.layer_at &&
-         *entry.layer_at <= now_ms;
+  return waits_for_word(entry, now_ms) && entry.layer_at && *entry.layer_at <= now_ms;
 }
 
 // From when it can be poured: where no pan has room, at once.
 std::optional<Due> left_over(const std::string& batch, const BookEntry& entry,
                              std::int64_t now_ms) {
-  if (entry.discarded || entry.left_mL < least_left_mL || takes_layer(entry, now_ms) ||
-      !lately(entry.poured_at, now_ms, asks_lapse_ms))
+  if (entry.left_mL < least_left_mL || takes_layer(entry, now_ms) || !waits_for_word(entry, now_ms))
     return std::nullopt;
   return Due{batch, Due::What::in_jar, 0,
              std::max(entry.poured_at, entry.layer_at.value_or(entry.poured_at))};
@@ -69,7 +73,7 @@ std::optional<Due> unpoured(const std::string& batch, const BookEntry& entry, st
   const bool judged = !entry.verdicts.empty();
   if (entry.discarded || entry.lies == BookEntry::nowhere || judged) return std::nullopt;
   const std::int64_t since = std::min(entry.lies_since, now_ms);
-  if (!lately(since, now_ms, waits_lapse_ms)) return std::nullopt;
+  if (since <= 0) return std::nullopt;
   if (entry.lies == BookEntry::in_jar) return Due{batch, Due::What::in_jar, 0, since};
   return Due{batch, Due::What::on_slab, 0, since};
 }
@@ -127,6 +131,12 @@ int place_of(const Due& due) {
   return due.what == Due::What::on_slab ? 0 : due.what == Due::What::runs_low ? 2 : 1;
 }
 
+}
+
+bool is_settled(const BookEntry& entry) {
+  const std::int64_t asked = entry.poured_at + asked_days.back() * session::a_day_ms;
+  return std::any_of(entry.verdicts.begin(), entry.verdicts.end(),
+                     [&](const session::Judged& judged) { return judged.at >= asked; });
 }
 
 std::string name_of(const Due& due) { return std::string(names[due.what].name) + " " + due.of; }

@@ -68,6 +68,14 @@ std::string left_over_words(const TodayView& today, const TodayView::Wait& wait)
              {mL, words::number(std::ceil(days ? hours / 24 : hours), 0)});
 }
 
+std::string verdict_words(const TodayView& today, const TodayView::Wait& wait) {
+  constexpr std::int64_t late_days = 10;
+  const std::int64_t days = (today.now_ms - wait.due.since) / session::a_day_ms;
+  if (days >= late_days) return say(Say::verdict_late, {std::to_string(days)});
+  return wait.due.day == 1 ? say(Say::verdict_one)
+                           : say(Say::verdict, {std::to_string(wait.due.day)});
+}
+
 std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayView::Wait& wait) {
   const int offset = sheet.view.utc_offset_min;
   const std::string since = words::lately(wait.due.since, today.now_ms, offset);
@@ -77,9 +85,7 @@ std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayVi
     return wait.left_mL > 0 ? left_over_words(today, wait) : say(Say::in_jar, {since});
   case Due::What::next_layer: return layer_words(wait);
   case Due::What::weigh_pan: return say(Say::weigh_pan, {std::to_string(wait.due.pan), since});
-  case Due::What::verdict:
-    return wait.due.day == 1 ? say(Say::verdict_one)
-                             : say(Say::verdict, {std::to_string(wait.due.day)});
+  case Due::What::verdict: return verdict_words(today, wait);
   case Due::What::use_up: return use_up_words(wait);
   case Due::What::runs_low: return low_words(wait);
   case Due::What::making: return making_words(wait, today.now_ms, offset);

@@ -15,6 +15,7 @@ std::string_view english(TodaySay id) {
   case Say::weigh_pan: return "weigh pan {0} again, since {1}";
   case Say::verdict: return "day {0}: how are the pans?";
   case Say::verdict_one: return "day 1: how are the pans?";
+  case Say::verdict_late: return "due {0} days ago: how are they?";
   case Say::use_within: return "use within {0} days";
   case Say::use_within_one: return "use within 1 day";
   case Say::use_today: return "use today: its last day";

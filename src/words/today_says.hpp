@@ -18,6 +18,7 @@ enum class TodaySay {
   weigh_pan, // 0: its number, 1: since when
   verdict,
   verdict_one,
+  verdict_late, // 0: so many days
   use_within,
   use_within_one,
   use_today,
