@@ -127,8 +127,11 @@ std::optional<Due> made_further(const std::string& of, const session::BinderMaki
   return Due{of, Due::What::making, 0, session::ends_at(making)};
 }
 
-int place_of(const Due& due) {
-  return due.what == Due::What::on_slab ? 0 : due.what == Due::What::runs_low ? 2 : 1;
+// What nobody has dealt with for so long does not stand before this week's work.
+int place_of(const Due& due, std::int64_t now_ms) {
+  if (due.what == Due::What::on_slab) return 0;
+  if (due.what == Due::What::runs_low) return 2;
+  return !is_of_shelf(due) && now_ms - due.since >= asks_lapse_ms ? 3 : 1;
 }
 
 }
@@ -167,8 +170,8 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
     add(binder_runs_low(index, shelf, stock, card));
   }
   for (const auto& [of, making] : makings) add(made_further(of, making, now_ms));
-  std::sort(out.begin(), out.end(), [](const Due& a, const Due& b) {
-    const int place_a = place_of(a), place_b = place_of(b);
+  std::sort(out.begin(), out.end(), [&](const Due& a, const Due& b) {
+    const int place_a = place_of(a, now_ms), place_b = place_of(b, now_ms);
     return std::tie(place_a, a.since, a.of, a.what) < std::tie(place_b, b.since, b.of, b.what);
   });
   return out;

@@ -1,3 +1,4 @@
+#include "bench/learning.hpp"
 #include "bench/pans.hpp"
 #include "bench/stock.hpp"
 #include "bench/today.hpp"
@@ -54,9 +55,11 @@ int asked_on(int days_dry) { // counted by hand
   return days_dry < 3 ? 1 : days_dry < 10 ? 3 : days_dry < 30 ? 10 : 30;
 }
 
-bool in_order(const std::vector<Due>& all) {
-  const auto place = [](const Due& d) {
-    return d.what == What::on_slab ? 0 : d.what == What::runs_low ? 2 : 1;
+bool in_order(const std::vector<Due>& all, std::int64_t now) {
+  const auto place = [&](const Due& d) {
+    if (d.what == What::on_slab) return 0;
+    if (d.what == What::runs_low) return 2;
+    return d.what != What::use_up && now - d.since >= 60 * day_ms ? 3 : 1;
   };
   return std::is_sorted(all.begin(), all.end(), [&](const Due& a, const Due& b) {
     return std::pair(place(a), a.since) < std::pair(place(b), b.since);
@@ -101,7 +104,7 @@ TEST_CASE("a year of days: each thing is due from its day until it is dealt with
     CAPTURE(d);
     const std::int64_t now = first + d * day_ms + 1000;
     const auto all = due(index, shelf, {}, now, 0);
-    CHECK(in_order(all));
+    CHECK(in_order(all, now));
     const Due* verdict = of(all, "p", What::verdict);
     CHECK((verdict ? verdict->day : 0) == asked_on(d));
     CHECK((of(all, "p", What::next_layer) != nullptr) == (d >= 2));
@@ -146,6 +149,49 @@ TEST_CASE("poured paint is done with when its last verdict was given, sixty days
     CHECK(of(all, "last", What::verdict) == nullptr);
     CHECK((of(all, "last", What::next_layer) != nullptr) == (d < 60));
   }
+}
+
+TEST_CASE("what nobody dealt with for months stands after what came due this week") {
+  std::vector<std::pair<std::string, BookEntry>> entries{{"new", poured(first + 395 * day_ms)}};
+  for (int i = 0; i < 20; ++i)
+    entries.push_back({"old" + std::to_string(i), poured(first + i * day_ms)});
+  const auto all = due(index_of(entries), {}, {}, first + 400 * day_ms, 0);
+  REQUIRE(all.size() == 42);
+  CHECK(all[0].of == "new");
+  CHECK(all[1].of == "new");
+  CHECK(all[2].of == "old0");
+}
+
+TEST_CASE("a window that opens folds no paint of months ago; once looked through, it waits whole") {
+  Hands h;
+  gather(h);
+  const std::string id = h.b.batch;
+  h.tap("today");
+  h.tap("due jar " + id);
+  h.tap("new_pan");
+  h.tap("pan 1");
+  h.tap("weigh_pan");
+  h.type("5");
+  Hands soon, late;
+  open_window(h, soon, 20 * day);
+  CHECK(soon.b.folds.kept.count(id) == 1);
+  CHECK(of(soon.b.today.waits, id, What::next_layer));
+  open_window(h, late, 200 * day);
+  CHECK(late.shows("due verdict " + id));
+  late.b.folds.kept.clear();
+  late.b.screen = Screen::plan;
+  index_all(late.b, late.now());
+  CHECK(late.b.folds.kept.empty());
+  late.b.screen = Screen::today;
+  late.wait(1);
+  CHECK(of(late.b.today.waits, id, What::verdict));
+  CHECK_FALSE(of(late.b.today.waits, id, What::next_layer));
+  bool redraw = false;
+  for (int i = 0; wants_to_study(late.b) && i < 100; ++i)
+    redraw = step(late.b, Study{}, late.now()).redraw || redraw;
+  CHECK(redraw);
+  CHECK(of(late.b.today.waits, id, What::next_layer));
+  CHECK(shown(late).waits[0].left_mL > least_left_mL);
 }
 
 TEST_CASE(
