@@ -219,6 +219,7 @@ struct TodayView {
     std::vector<std::vector<double>> pans =
         {};                            // poured: the layers of each, as shares of what it holds
     double left_mL = 0;                // poured: in the jar
+    double low_h = 0, high_h = 0;      // until the pans may take it; 0: now
     int open_days = 0;                 // since the last pour, where it lapses soon; else 0
     int days = 0;                      // to the last day of what is to be used up
     std::optional<double> left_g = {}; // of a card

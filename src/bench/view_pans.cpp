@@ -61,44 +61,19 @@ PansView::Pan pan_view(const session::Batch& batch, int chosen, const session::P
   return v;
 }
 
-// Of the pan that is meant, or of all that have room; those poured last where they differ.
-std::vector<const session::Pan*> pans_to_come(const session::Batch& batch, int meant) {
-  std::vector<const session::Pan*> out;
-  std::int64_t last = 0;
-  for (const session::Pan& pan : batch.pans) {
-    if (is_full(pan) || (meant > 0 && pan.number != meant)) continue;
-    out.push_back(&pan);
-    last = std::max(last, pan.layers.back().at);
-  }
-  std::erase_if(out, [&](const session::Pan* pan) {
-    return pan->layers.back().at < last - poured_together_ms;
-  });
-  return out;
-}
-
-PansView::Next next_of_pan(const session::Pan& pan, const LayerTime& time, const Now& now) {
-  const double since = hours_since(pan.layers.back().at, now);
-  return {PansView::Next::in_hours, time.hours.low - since, time.hours.high - since, time.weighed};
-}
-
-// One range for all of them; where some are known by the scale, for those.
 PansView::Next next_of(const session::Batch& batch, int meant, const Now& now) {
   using Next = PansView::Next;
   if (batch.pans.empty()) return {};
-  const auto pans = pans_to_come(batch, meant);
-  if (pans.empty()) return {Next::full, 0, 0, false};
-  std::optional<Next> out;
-  for (const session::Pan* pan : pans) {
-    const auto time = layer_time(batch, *pan);
-    if (!time || (out && out->weighed && !time->weighed)) continue;
-    const Next one = next_of_pan(*pan, *time, now);
-    if (!out || (one.weighed && !out->weighed)) out = one;
-    out->low_h = std::min(out->low_h, one.low_h);
-    out->high_h = std::max(out->high_h, one.high_h);
-  }
-  if (!out) return {Next::unknown, 0, 0, false};
-  if (out->low_h <= 0) out->kind = out->high_h <= 0 ? Next::now : Next::maybe_now;
-  return *out;
+  const bool full = std::all_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
+    return is_full(pan) || (meant > 0 && pan.number != meant);
+  });
+  if (full) return {Next::full, 0, 0, false};
+  const auto layer = next_layer(batch, meant);
+  if (!layer) return {Next::unknown, 0, 0, false};
+  Next out{Next::in_hours, -hours_since(layer->from, now), -hours_since(layer->to, now),
+           layer->weighed};
+  if (out.low_h <= 0) out.kind = out.high_h <= 0 ? Next::now : Next::maybe_now;
+  return out;
 }
 
 const session::Pan* fullest(const session::Batch& batch) {
@@ -177,12 +152,13 @@ PansView::Other other_view(const Bench& bench, const PadId& pad, const Now& now)
   if (const auto at = session::last_pour(folded->pans, now.wall_ms))
     v.since_pour_ms = now.wall_ms - *at;
   v.mL = to_pour_mL(*folded);
-  const auto next = next_layer_at(*folded);
+  const auto next = v.mL < least_left_mL ? std::nullopt : next_layer(*folded);
   if (layer_due(bench, pad.arg, now)) return v.what = Other::layer_now, v;
   if (verdict_day_due(bench, pad.arg, now) > 0) return v.what = Other::look, v;
-  if (next && v.layer > 0 && *next > now.wall_ms) {
+  if (next && v.layer > 0 && next->from > now.wall_ms) {
     v.what = Other::layer_later;
-    v.hours = -hours_since(*next, now);
+    v.low_h = -hours_since(next->from, now);
+    v.high_h = -hours_since(next->to, now);
   } else if (v.pans.empty()) {
     v.what = Other::in_jar;
   }

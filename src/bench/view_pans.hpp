@@ -71,7 +71,7 @@ struct PansView {
     std::uint32_t colour = 0;
     std::vector<Pan> pans;
     int layer = 0;                  // the next
-    double hours = 0;               // until then
+    double low_h = 0, high_h = 0;   // until then
     double mL = 0;                  // in the jar
     std::int64_t since_pour_ms = 0; // of the last
   };

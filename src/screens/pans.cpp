@@ -133,9 +133,7 @@ std::string waits_words(const PansView::Other& other) {
   switch (other.what) {
   case Other::layer_now: return say(Say::pans_can_go_on, {layer});
   case Other::layer_later:
-    return other.hours < 48
-               ? say(Say::pans_later, {layer, number(std::max(1.0, std::ceil(other.hours)), 0)})
-               : say(Say::pans_later_days, {layer, number(std::ceil(other.hours / 24), 0)});
+    return say(Say::pans_later, {layer, span_words(other.low_h, other.high_h)});
   case Other::look:
     return days == 1 ? say(Say::pans_look_soon) : say(Say::pans_look, {std::to_string(days)});
   case Other::in_jar: return say(Say::pans_waits_in_jar, {number(other.mL, 1)});

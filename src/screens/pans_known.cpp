@@ -20,20 +20,6 @@ using words::say;
 
 namespace {
 
-// Whole hours up to three days, then whole days: the range is wide enough.
-std::string span_words(double low_h, double high_h) {
-  constexpr double days_from_h = 72;
-  const bool days = high_h > days_from_h;
-  const double unit = days ? 24 : 1;
-  const double low = std::floor(std::max(unit, low_h) / unit),
-               high = std::max(low + 1, std::ceil(high_h / unit));
-  return say(days ? Say::pans_in_days : Say::pans_in_hours, {number(low, 0), number(high, 0)});
-}
-
-}
-
-namespace {
-
 // Which pan, and from when.
 std::string weigh_words(const Sheet& sheet, const PansView& pans) {
   const std::string pan = std::to_string(pans.weigh_again->pan);

@@ -58,14 +58,10 @@ std::string layer_words(const TodayView::Wait& wait) {
 }
 
 // What was left in the jar: now, or how long until the pans can take it.
-std::string left_over_words(const TodayView& today, const TodayView::Wait& wait) {
-  constexpr double ms_per_h = 3'600'000, days_from_h = 72;
+std::string left_over_words(const TodayView::Wait& wait) {
   const std::string mL = words::number(wait.left_mL, 1);
-  const double hours = static_cast<double>(wait.due.since - today.now_ms) / ms_per_h;
-  if (hours <= 0) return say(Say::left_over, {mL});
-  const bool days = hours > days_from_h;
-  return say(days ? Say::left_over_days : Say::left_over_hours,
-             {mL, words::number(std::ceil(days ? hours / 24 : hours), 0)});
+  if (!(wait.high_h > 0)) return say(Say::left_over, {mL});
+  return say(Say::left_over_later, {mL, span_words(wait.low_h, wait.high_h)});
 }
 
 std::string verdict_words(const TodayView& today, const TodayView::Wait& wait) {
@@ -82,7 +78,7 @@ std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayVi
   switch (wait.due.what) {
   case Due::What::on_slab: return say(Say::on_slab, {since});
   case Due::What::in_jar:
-    return wait.left_mL > 0 ? left_over_words(today, wait) : say(Say::in_jar, {since});
+    return wait.left_mL > 0 ? left_over_words(wait) : say(Say::in_jar, {since});
   case Due::What::next_layer: return layer_words(wait);
   case Due::What::weigh_pan: return say(Say::weigh_pan, {std::to_string(wait.due.pan), since});
   case Due::What::verdict: return verdict_words(today, wait);

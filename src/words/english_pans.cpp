@@ -61,8 +61,7 @@ std::string_view english(PansSay id) {
   case Say::pans_more_batches: return "{0} more batches";
   case Say::pans_one_more_batch: return "1 more batch";
   case Say::pans_can_go_on: return "layer {0} can go on";
-  case Say::pans_later: return "layer {0} in about {1} h";
-  case Say::pans_later_days: return "layer {0} in about {1} days";
+  case Say::pans_later: return "layer {0} {1}";
   case Say::pans_look: return "look: {0} days dry";
   case Say::pans_look_soon: return "look: 1 day dry";
   case Say::pans_waits_in_jar: return "{0} mL in the jar";

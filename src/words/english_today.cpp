@@ -10,8 +10,7 @@ std::string_view english(TodaySay id) {
   case Say::layer: return "the next layer can go on, if firm";
   case Say::layer_late: return "open for {0} days: look at the pans first";
   case Say::left_over: return "{0} mL left in the jar: pour it";
-  case Say::left_over_hours: return "{0} mL left: pour it in about {1} h";
-  case Say::left_over_days: return "{0} mL left: pour it in about {1} days";
+  case Say::left_over_later: return "{0} mL left: pour it {1}";
   case Say::weigh_pan: return "weigh pan {0} again, since {1}";
   case Say::verdict: return "day {0}: how are the pans?";
   case Say::verdict_one: return "day 1: how are the pans?";

@@ -62,8 +62,7 @@ enum class PansSay {
   pans_more_batches,
   pans_one_more_batch,
   pans_can_go_on,
-  pans_later,
-  pans_later_days,
+  pans_later, // 1: in how many hours or days
   pans_look,
   pans_look_soon,
   pans_waits_in_jar,

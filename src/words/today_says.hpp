@@ -13,8 +13,7 @@ enum class TodaySay {
   layer,
   layer_late,
   left_over,
-  left_over_hours,
-  left_over_days,
+  left_over_later, // 1: in how many hours or days
   weigh_pan, // 0: its number, 1: since when
   verdict,
   verdict_one,

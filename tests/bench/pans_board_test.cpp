@@ -44,7 +44,7 @@ TEST_CASE("several batches at once: what waits first, two on a page, and what ea
   CHECK(shown(h).others[0].mL > 5);
   CHECK(shown(h).others[1].pad.arg == batches[0]); // its layer can go on first
   CHECK(shown(h).others[1].what == Other::layer_later);
-  CHECK(shown(h).others[1].hours > 4);
+  CHECK(shown(h).others[1].low_h > 4);
   CHECK(shown(h).others[1].pans.size() == 1);
   h.tap("more_batches");
   REQUIRE(shown(h).others.size() == 1);

@@ -260,6 +260,33 @@ TEST_CASE(
   CHECK_FALSE(h.shows("due weigh " + id));
 }
 
+TEST_CASE("Today, Pans and the pad of another batch there say one range until the next layer") {
+  Hands h;
+  gather(h);
+  const std::string id = h.b.batch;
+  h.tap("today");
+  h.tap("due jar " + id);
+  h.tap("new_pan");
+  h.wait(1800);
+  h.tap("today");
+  REQUIRE(shown(h).waits.size() == 1);
+  const auto wait = shown(h).waits[0];
+  CHECK(wait.low_h > 0);
+  CHECK(wait.high_h > wait.low_h);
+  h.tap("due jar " + id);
+  const auto pans = std::get<PansView>(view(h.b, h.now()).screen);
+  REQUIRE(pans.next.kind == PansView::Next::in_hours);
+  CHECK(pans.next.low_h == doctest::Approx(wait.low_h).epsilon(0.001));
+  CHECK(pans.next.high_h == doctest::Approx(wait.high_h).epsilon(0.001));
+  h.tap("plan");
+  gather(h);
+  h.tap("pans");
+  const auto other = std::get<PansView>(view(h.b, h.now()).screen).others.at(0);
+  REQUIRE(other.what == PansView::Other::layer_later);
+  CHECK(other.low_h == doctest::Approx(wait.low_h).epsilon(0.001));
+  CHECK(other.high_h == doctest::Approx(wait.high_h).epsilon(0.001));
+}
+
 TEST_CASE("lines from the future are not due before their day") {
   const auto all = due(index_of({{"p", poured(first + 5 * day_ms)}}), {}, {}, first, 0);
   CHECK(all.empty());

@@ -105,7 +105,8 @@ void add_others(const Bench& b, const View& v, PansView& p) {
     other.colour = 0x884422;
     for (int pan = 1; pan <= 5; ++pan) other.pans.push_back(pan_of({}, pan));
     other.layer = 2;
-    other.hours = 30;
+    other.low_h = 30;
+    other.high_h = 140;
     other.since_pour_ms = 277000000;
     p.others.push_back(std::move(other));
     ++i;

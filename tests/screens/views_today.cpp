@@ -87,6 +87,10 @@ void add_poured(std::vector<Case>& out, Bench b, Size mm, const std::string& on)
   for (auto& wait : std::get<TodayView>(v.screen).waits) {
     wait = wait_of(wait.due);
     wait.left_mL = 12.8;
+    if (wait.due.since > now_ms) {
+      wait.low_h = static_cast<double>(wait.due.since - now_ms) / hour;
+      wait.high_h = 2.4 * wait.low_h;
+    }
     wait.open_days = 41;
   }
   out.push_back({"today, poured" + on, mm, v});
