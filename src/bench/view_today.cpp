@@ -14,15 +14,11 @@ namespace bench {
 
 namespace {
 
-std::vector<std::vector<double>> layers_of(const session::Batch& batch) {
-  std::vector<std::vector<double>> out;
-  for (const session::Pan& pan : batch.pans) {
-    std::vector<double> shares;
-    const double holds = volume_of(pan.card).mL;
-    for (const session::PouredLayer& layer : pan.layers)
-      shares.push_back(holds > 0 ? layer.dry_mL / holds : 0);
-    out.push_back(std::move(shares));
-  }
+// With what is to come only where that is what waits.
+std::vector<PansView::Pan> pans_of(const session::Batch& batch, Due::What what, const Now& now) {
+  std::vector<PansView::Pan> out = pans_seen(batch, now);
+  for (PansView::Pan& pan : out)
+    if (what != Due::What::next_layer) pan.pour_mL = pan.next_mL = 0;
   return out;
 }
 
@@ -52,7 +48,7 @@ void add_batch(const Bench& bench, const Due& due, const Now& now, TodayView::Wa
     v.trail = trail_at_slab(*batch);
     v.trail.band = kept_band(bench, due.of);
   }
-  v.pans = layers_of(*batch);
+  v.pans = pans_of(*batch, due.what, now);
   add_poured(bench, due, *batch, now, v);
 }
 

@@ -134,7 +134,13 @@ std::vector<Sentence> said_of_pours(const Sheet& sheet, const PansView& pans) {
   std::vector<Sentence> out;
   if (pans.first && pans.planned.pans > 0) out.push_back({planned_words(pans), true});
   if (pans.tack) out.push_back({tack_words(pans)});
-  if (pans.first) return out;
+  const bool dotted = std::any_of(pans.pans.begin(), pans.pans.end(),
+                                  [](const auto& pan) { return pan.pour_mL > 0; });
+  const Sentence how_dotted{say(Say::pans_dotted), false, true};
+  if (pans.first) {
+    if (pans.all > 0) out.push_back(how_dotted);
+    return out;
+  }
   if (pans.next.kind == PansView::Next::in_hours)
     out.push_back({next_words(sheet, pans).below, false, true});
   if (pans.fill) out.push_back({fill_words(*pans.fill)});
@@ -143,6 +149,7 @@ std::vector<Sentence> said_of_pours(const Sheet& sheet, const PansView& pans) {
   if (pans.weighings.size() > 1)
     when += " · " + say(Say::pans_weighings, {std::to_string(pans.weighings.size())});
   out.push_back({when, false, true});
+  if (dotted) out.push_back(how_dotted);
   return out;
 }
 

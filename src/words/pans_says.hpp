@@ -66,6 +66,8 @@ enum class PansSay {
   pans_look,
   pans_look_soon,
   pans_waits_in_jar,
+  pans_beside, // 0: so many that are not drawn
+  pans_dotted,
   pan_dries,
   pan_is_full,
   pan_water,

@@ -33,7 +33,13 @@ TodayView::Wait wait_of(const Due& due) {
   TodayView::Wait w{{TodayPad::due, name_of(due)}, due, long_name};
   w.colour = 0x2266AA;
   if (due.what == Due::What::on_slab) w.trail = trail();
-  for (int i = 0; i < 8; ++i) w.pans.push_back(std::vector<double>(1 + i % 2, 0.35));
+  for (int i = 0; i < 8; ++i) {
+    PansView::Pan pan;
+    pan.brim_mL = 1.7;
+    pan.layers_mL.assign(1 + i % 2, 0.6);
+    if (due.what == Due::What::next_layer) pan.pour_mL = 0.5, pan.next_mL = 0.25;
+    w.pans.push_back(std::move(pan));
+  }
   if (due.what == Due::What::use_up || due.what == Due::What::making)
     w.kind = session::CardKind::binder;
   w.step = session::MakingStep::steep;
