@@ -38,7 +38,7 @@ std::string_view english(TodaySay id) {
   case Say::first_paint: return "make the first paint";
   case Say::first_paint_what: return "choose a pigment, weigh it, begin";
   case Say::i_have: return "what I have";
-  case Say::i_have_what: return "your pigments, and how much of each";
+  case Say::i_have_what: return "tick your pigments off a list";
   case Say::binder: return "make binder";
   case Say::binder_what: return "gum, water, honey, step by step";
   case Say::bank_card: return "a bank card on the glass";
