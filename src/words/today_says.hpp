@@ -14,7 +14,7 @@ enum class TodaySay {
   layer_late,
   left_over,
   left_over_later, // 1: in how many hours or days
-  weigh_pan, // 0: its number, 1: since when
+  weigh_pan,       // 0: its number, 1: since when
   verdict,
   verdict_one,
   verdict_late, // 0: so many days

@@ -151,3 +151,28 @@ TEST_CASE("cracked: the likely causes in order, what is seen here first") {
   h.tap("became cracked"); // taken back
   CHECK(shown(h).causes.empty());
 }
+
+TEST_CASE("the next layer is foreseen as it is poured, to the brim, and as it dries") {
+  Hands h;
+  gather(h);
+  const auto before = shown(h);
+  CHECK(before.fresh.pour_mL == doctest::Approx(std::min(before.card_mL, before.to_pour_mL)));
+  CHECK(before.fresh.next_mL > 0.4 * before.fresh.pour_mL);
+  CHECK(before.fresh.next_mL < 0.7 * before.fresh.pour_mL);
+  h.tap("pour_all");
+  const auto after = shown(h);
+  double foreseen = 0;
+  for (const auto& pan : after.pans) {
+    CHECK(pan.pour_mL <= pan.brim_mL - pan.layers_mL.at(0) + 1e-9);
+    CHECK(pan.next_mL <= pan.pour_mL);
+    foreseen += pan.pour_mL;
+  }
+  CHECK(foreseen > 0);
+  CHECK(foreseen <= after.to_pour_mL + 1e-9);
+  h.wait(10 * day);
+  h.tap("pour_all");
+  double poured = 0;
+  for (const session::Pan& pan : h.b.pans.folded->pans)
+    if (pan.layers.size() > 1) poured += pan.layers[1].wet_mL;
+  CHECK(poured == doctest::Approx(foreseen).epsilon(0.2)); // some water left the jar's paint
+}
