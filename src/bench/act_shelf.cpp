@@ -9,6 +9,8 @@
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
 #include "bench/shelf_list.hpp"
+#include "bench/stock.hpp"
+#include "session/resolve.hpp"
 #include "words/calendar.hpp"
 
 #include <algorithm>
@@ -85,6 +87,37 @@ void tick(Bench& bench, const Now& now, Effects& effects) {
   bench.shelf_page.others = false;
 }
 
+std::vector<session::Ref> laid_out_by(const Bench& bench, const std::string& card) {
+  std::vector<session::Ref> out;
+  for (const session::Resolved& line : session::resolve(session::all_of(bench.logs), "").lines) {
+    const auto* laid = std::get_if<session::LaidOut>(line.event);
+    if (laid && !line.withdrawn && laid->card->id == card) out.push_back(line.ref);
+  }
+  return out;
+}
+
+// Tapped again it is not the maker's own any more, unless more was said of it than that.
+void tick_or_not(Bench& bench, const std::string& id, const Now& now, Effects& effects) {
+  const session::Card* known = find(bench.shelf, id);
+  if (!known) return;
+  const session::Card card = *known;
+  if (!is_mine(bench, card)) {
+    record(bench, "", session::LaidOut{card}, now, effects);
+    return restock(bench);
+  }
+  if (last_used(bench, id) > 0 || bench.stock.count(id) > 0 || !ships_so(card))
+    return say_error(bench, {words::BenchSay::card_stays_own, {card.name}}, now);
+  for (const session::Ref& line : laid_out_by(bench, id))
+    record(bench, "", session::Withdrawn{line}, now, effects);
+  restock(bench);
+}
+
+void all_ticked(ShelfState& page) {
+  page.ticking = false;
+  page.page = 0;
+  page.search.clear();
+}
+
 void new_card(Bench& bench, const Now& now) {
   ShelfState& page = bench.shelf_page;
   page.card = blank_card(page.kind, fresh_id(now));
@@ -146,7 +179,7 @@ namespace {
 void show_kind(ShelfState& page, const std::string& name) {
   if (const auto kind = shelf_tabs.find(&ShelfTab::name, std::string_view(name))) page.kind = *kind;
   page.page = 0;
-  page.others = false;
+  page.others = page.ticking = false;
 }
 
 // What leaves the open card; it is kept before.
@@ -156,6 +189,7 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   case ShelfPad::kind_of: show_kind(page, arg); return close_card(bench);
   case ShelfPad::kept_away:
     page.away = !page.away;
+    page.ticking = false;
     page.page = 0;
     return close_card(bench);
   case ShelfPad::card: return open_card(bench, arg);
@@ -172,6 +206,8 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   case ShelfPad::make_binder: // see screens.hpp
   case ShelfPad::to_card:
   case ShelfPad::tick:
+  case ShelfPad::own:
+  case ShelfPad::own_done:
   case ShelfPad::change:
   case ShelfPad::chart:
   case ShelfPad::hue:
@@ -209,6 +245,8 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   case ShelfPad::jar_in:
   case ShelfPad::jar_back: return act_on_jars(bench, *own, now, effects);
   case ShelfPad::tick: return tick(bench, now, effects);
+  case ShelfPad::own: return tick_or_not(bench, pad.arg, now, effects);
+  case ShelfPad::own_done: return all_ticked(page);
   case ShelfPad::change: page.on = CardPage::facts; return;
   case ShelfPad::chart: page.on = CardPage::hues; return;
   case ShelfPad::hue:

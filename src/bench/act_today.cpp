@@ -77,7 +77,10 @@ void act_on_today(Bench& bench, const PadId& pad, const Now& now, Effects& effec
     return;
   case TodayPad::again: return make_again(bench, pad.arg);
   case TodayPad::new_paint: return go_to(bench, Screen::plan);
-  case TodayPad::have: return lead_to_shelf(bench, ShelfKind::pigment, "");
+  case TodayPad::have:
+    lead_to_shelf(bench, ShelfKind::pigment, "");
+    bench.shelf_page.ticking = true;
+    return;
   case TodayPad::binder: open_making(bench, bench.plan.binder); return go_to(bench, Screen::binder);
   case TodayPad::bank_card: return go_to(bench, Screen::tablet);
   case TodayPad::hand:

@@ -213,7 +213,8 @@ struct ShelfState {
   bool is_new = false;
   bool choosing = false; // its cautions, in place of the card
   int caution_page = 0;
-  bool others = false; // lists what is not the maker's own
+  bool others = false;  // lists what is not the maker's own
+  bool ticking = false; // lists all pigments, and a tap says whether it is the maker's own
   CardPage on = CardPage::facts;
   int hue = 0;         // of the chart, while a shade is chosen
   session::Bought jar; // as far as it is entered

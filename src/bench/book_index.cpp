@@ -1,6 +1,7 @@
 #include "bench/book_index.hpp"
 
 #include "bench/bench.hpp"
+#include "bench/due.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
 #include "paint/catalogue.hpp"
@@ -142,10 +143,9 @@ bool poured_lately(const BookEntry& entry, const Now& now) {
   return entry.poured_at > 0 && now.wall_ms - entry.poured_at < asks_lapse_ms;
 }
 
-bool asked_lately(const BookEntry& entry, const Now& now) {
-  const bool lies =
-      entry.lies != BookEntry::nowhere && now.wall_ms - entry.lies_since < waits_lapse_ms;
-  return lies || poured_lately(entry, now);
+bool is_asked(const BookEntry& entry, const Now& now) {
+  const bool pans_wait = entry.poured_at > 0 && !is_settled(entry);
+  return entry.lies != BookEntry::nowhere || pans_wait || poured_lately(entry, now);
 }
 
 ReadEntry read_all(Bench& bench, const std::string& batch) {
@@ -178,20 +178,23 @@ const ReadEntry& read_on_slab(Bench& bench) {
   return states.back();
 }
 
+void take_pans(BookEntry& entry, const session::Batch& folded) {
+  entry.layer_at = next_layer_at(folded);
+  entry.weigh_again = weigh_again(folded);
+  const bool judged = std::any_of(entry.verdicts.begin(), entry.verdicts.end(), [&](const auto& j) {
+    return j.at > entry.poured_at && j.verdict.pan == 0;
+  });
+  entry.left_mL = judged ? 0 : to_pour_mL(folded);
+}
+
 std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
   ReadEntry read = batch == bench.batch ? read_on_slab(bench) : read_all(bench, batch);
   if (!read.opened) return std::nullopt;
   BookEntry entry = std::move(read.entry);
   if (is_newer(bench, batch)) entry.lies = BookEntry::nowhere; // nobody can take it up here
   entry.text = searched_in(entry, read.pigments, now);
-  const Folded folded = poured_lately(entry, now) ? fold_of(bench, batch) : nullptr;
-  if (!folded) return entry;
-  entry.layer_at = next_layer_at(*folded);
-  entry.weigh_again = weigh_again(*folded);
-  const bool judged = std::any_of(entry.verdicts.begin(), entry.verdicts.end(), [&](const auto& j) {
-    return j.at > entry.poured_at && j.verdict.pan == 0;
-  });
-  entry.left_mL = judged ? 0 : to_pour_mL(*folded);
+  const bool at_hand = poured_lately(entry, now) || (batch == bench.batch && entry.poured_at > 0);
+  if (const Folded folded = at_hand ? fold_of(bench, batch) : nullptr) take_pans(entry, *folded);
   return entry;
 }
 
@@ -259,7 +262,7 @@ bool read_entry(Bench& bench, const std::string& batch, const Now& now) {
   if (!entry) return false;
   const bool listed = !entry->discarded;
   count_in(bench.index, batch, *entry);
-  if (listed && asked_lately(*entry, now)) bench.index.asked.insert(batch);
+  if (listed && is_asked(*entry, now)) bench.index.asked.insert(batch);
   bench.index.of[batch] = *std::move(entry);
   return listed;
 }
@@ -308,6 +311,12 @@ void refresh_index(Bench& bench, const Now& now) {
   }
   list_batches(bench);
   find_batches(bench);
+}
+
+void look_at_pans(Bench& bench, const std::string& batch, const session::Batch* folded) {
+  const auto entry = bench.index.of.find(batch);
+  const bool asked = bench.index.asked.count(batch) > 0;
+  if (folded && asked && entry->second.poured_at > 0) take_pans(entry->second, *folded);
 }
 
 bool is_discarded(const Bench& bench, const std::string& batch) {

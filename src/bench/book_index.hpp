@@ -45,12 +45,11 @@ struct BookEntry {
   std::set<std::string> pigments; // cards
   bool discarded = false;
   std::int64_t poured_at = 0; // the last time; 0: never
-  // Of pans poured in the last weeks, where they have room and paint is left: from when the next
-  // layer may go on.
+  // Of pans, once they were looked at: from when the next layer may go on, where they have room and
+  // paint is left; how much is left of it, unless they were judged; and which is to be weighed.
   std::optional<std::int64_t> layer_at;
-  double left_mL =
-      0; // of paint that pans were poured of in the last weeks, unless they were judged
-  std::optional<WeighAgain> weigh_again; // of those pans
+  double left_mL = 0;
+  std::optional<WeighAgain> weigh_again;
   std::map<Measured, ToolUse> tools;
   std::map<std::string, session::Uses> used_ug; // by card
 };
@@ -66,7 +65,7 @@ struct ReadEntry {
 
 struct BookIndex {
   std::unordered_map<std::string, BookEntry> of; // batch
-  std::set<std::string> asked;                   // of them, poured or left lately enough to ask
+  std::set<std::string> asked;                   // of them, what may wait for something
   std::set<std::string> stale;                   // have changed since
   bool lists_stale = false;                      // bench.batches and bench.discarded are
   std::map<Measured, std::set<ToolUse>> tools;   // of all of them
@@ -78,13 +77,16 @@ struct BookIndex {
   std::string slab;
 };
 
-// What is asked about pans goes unanswered no longer than this after the last pour; paint that was
-// never poured waits no longer than the other.
+// Pans are looked at when the studio is read if they were poured within this; those that wait
+// longer when their batch is looked through, see study. The other: binder in the making goes
+// unasked after it, and pans stood open for long.
 inline constexpr std::int64_t asks_lapse_ms = 60 * session::a_day_ms;
 inline constexpr std::int64_t waits_lapse_ms = 30 * session::a_day_ms;
 
 void index_all(Bench& bench, const Now& now);
 void refresh_index(Bench& bench, const Now& now); // what is stale
+// What waits for a layer or to be poured, of a batch that was folded for another reason.
+void look_at_pans(Bench& bench, const std::string& batch, const session::Batch* folded);
 
 bool is_discarded(const Bench& bench, const std::string& batch);
 bool lists_discarded(const Bench& bench); // the Book does

@@ -28,10 +28,16 @@ bool lately(std::int64_t at, std::int64_t now_ms, std::int64_t lapse_ms) {
   return at > 0 && at <= now_ms && now_ms - at < lapse_ms;
 }
 
+// Poured paint waits until the last verdict that is asked for was given, however late that is.
+bool waits_for_word(const BookEntry& entry, std::int64_t now_ms) {
+  return !entry.discarded && entry.poured_at > 0 && entry.poured_at <= now_ms &&
+         (lately(entry.poured_at, now_ms, asks_lapse_ms) || !is_settled(entry));
+}
+
 std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
                                std::int64_t now_ms) {
   std::optional<Due> out;
-  if (entry.discarded || !lately(entry.poured_at, now_ms, asks_lapse_ms)) return out;
+  if (!waits_for_word(entry, now_ms)) return out;
   for (const int day : asked_days) {
     const std::int64_t asked = entry.poured_at + day * session::a_day_ms;
     const bool settled =
@@ -43,15 +49,13 @@ std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
 }
 
 bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
-  return !entry.discarded && lately(entry.poured_at, now_ms, asks_lapse_ms) && entry.layer_at &&
-         *entry.layer_at <= now_ms;
+  return waits_for_word(entry, now_ms) && entry.layer_at && *entry.layer_at <= now_ms;
 }
 
 // From when it can be poured: where no pan has room, at once.
 std::optional<Due> left_over(const std::string& batch, const BookEntry& entry,
                              std::int64_t now_ms) {
-  if (entry.discarded || entry.left_mL < least_left_mL || takes_layer(entry, now_ms) ||
-      !lately(entry.poured_at, now_ms, asks_lapse_ms))
+  if (entry.left_mL < least_left_mL || takes_layer(entry, now_ms) || !waits_for_word(entry, now_ms))
     return std::nullopt;
   return Due{batch, Due::What::in_jar, 0,
              std::max(entry.poured_at, entry.layer_at.value_or(entry.poured_at))};
@@ -69,7 +73,7 @@ std::optional<Due> unpoured(const std::string& batch, const BookEntry& entry, st
   const bool judged = !entry.verdicts.empty();
   if (entry.discarded || entry.lies == BookEntry::nowhere || judged) return std::nullopt;
   const std::int64_t since = std::min(entry.lies_since, now_ms);
-  if (!lately(since, now_ms, waits_lapse_ms)) return std::nullopt;
+  if (since <= 0) return std::nullopt;
   if (entry.lies == BookEntry::in_jar) return Due{batch, Due::What::in_jar, 0, since};
   return Due{batch, Due::What::on_slab, 0, since};
 }
@@ -123,10 +127,19 @@ std::optional<Due> made_further(const std::string& of, const session::BinderMaki
   return Due{of, Due::What::making, 0, session::ends_at(making)};
 }
 
-int place_of(const Due& due) {
-  return due.what == Due::What::on_slab ? 0 : due.what == Due::What::runs_low ? 2 : 1;
+// What nobody has dealt with for so long does not stand before this week's work.
+int place_of(const Due& due, std::int64_t now_ms) {
+  if (due.what == Due::What::on_slab) return 0;
+  if (due.what == Due::What::runs_low) return 2;
+  return !is_of_shelf(due) && now_ms - due.since >= asks_lapse_ms ? 3 : 1;
 }
 
+}
+
+bool is_settled(const BookEntry& entry) {
+  const std::int64_t asked = entry.poured_at + asked_days.back() * session::a_day_ms;
+  return std::any_of(entry.verdicts.begin(), entry.verdicts.end(),
+                     [&](const session::Judged& judged) { return judged.at >= asked; });
 }
 
 std::string name_of(const Due& due) { return std::string(names[due.what].name) + " " + due.of; }
@@ -157,8 +170,8 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
     add(binder_runs_low(index, shelf, stock, card));
   }
   for (const auto& [of, making] : makings) add(made_further(of, making, now_ms));
-  std::sort(out.begin(), out.end(), [](const Due& a, const Due& b) {
-    const int place_a = place_of(a), place_b = place_of(b);
+  std::sort(out.begin(), out.end(), [&](const Due& a, const Due& b) {
+    const int place_a = place_of(a, now_ms), place_b = place_of(b, now_ms);
     return std::tie(place_a, a.since, a.of, a.what) < std::tie(place_b, b.since, b.of, b.what);
   });
   return out;

@@ -28,13 +28,16 @@ struct Due {
 };
 std::string name_of(const Due& due); // "verdict BATCH"
 bool is_of_shelf(const Due& due);
+bool is_settled(const BookEntry& entry); // the last verdict that is asked for was given
 
 // In the order they are due: paint that lies open on the slab first, what runs low, which has no
-// day, last. Of several days whose verdict nobody gave the last one counts; a verdict given after a
-// day's ask settles it and those before. What was left in the jar after a pour waits there where no
-// layer is due. All of a batch that was poured lapses asks_lapse_ms after the last pour, paint that
-// never was, and binder that is made, waits_lapse_ms after something was last done there. Of
-// binders of one name all that is left counts as one, and the newest is named.
+// day, after them, and last what has been due for asks_lapse_ms. Of several days whose verdict
+// nobody gave the last one counts; a verdict given after a day's ask settles it and those before.
+// What was left in the jar after a pour waits there where no layer is due. Poured paint waits until
+// its last verdict was given, and asks_lapse_ms after the last pour at least; paint that never was
+// poured until it is poured, judged or put away. Binder that is made lapses waits_lapse_ms after
+// something was last done there. Of binders of one name all that is left counts as one, and the
+// newest is named.
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
                      const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min,
                      const session::Makings& makings = {});

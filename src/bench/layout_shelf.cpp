@@ -34,7 +34,7 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   const Grid grid{wide ? 2 : 1, rows, area};
   const int first = bench.shelf_page.page * a_page;
   for (int i = 0; i < a_page && first + i < static_cast<int>(cards.size()); ++i)
-    add(layout, ShelfPad::card, grid.cell(i % grid.columns, i / grid.columns),
+    add(layout, row_pad(bench), grid.cell(i % grid.columns, i / grid.columns),
         cards[first + i]->id);
   if (bench.shelf_page.page > 0) add(layout, SharedPad::page_back, bottom.cell(0, 0));
   if (others > 0) add(layout, ShelfPad::others, bottom.cell(1, 0));
@@ -126,8 +126,9 @@ void lay_out_chart(ShelfPad pad, std::size_t count, Rect area, Layout& layout) {
     add(layout, pad, grid.cell(i % chart_columns, i / chart_columns), std::to_string(i));
 }
 
-void lay_out_card(const Bench& bench, const Rect& area, Layout& layout) {
+void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
   const ShelfState& page = bench.shelf_page;
+  if (page.ticking && !page.card) add(layout, ShelfPad::own_done, take_bottom(area, row_mm));
   layout.side = area;
   if (!page.card) return;
   if (page.choosing) return lay_out_cautions(bench, area, layout);

@@ -32,6 +32,7 @@ void look_through(Bench& bench, const std::string& id) {
   const Folded batch = fold_of(bench, id);
   learn_mulling(bench, id, batch.get());
   learn_dried(bench, id, batch.get());
+  look_at_pans(bench, id, batch.get());
   auto training = batch ? session::training_of(*batch) : std::nullopt;
   if (!training) return forget(bench.learning, id);
   session::TrainingBatch& known = bench.learning.training[id];

@@ -21,13 +21,15 @@ enum class ShelfPad {
   cautions_chosen, // back to the card
   others,          // the catalogue's, and back to the maker's own
   tick,            // it is the maker's own
-  make,            // a paint of it
-  change,          // its figures
-  batch_of,        // arg: batch
-  chart,           // of colours
-  hue,             // arg: its place in the chart
-  shade,           // arg: likewise
-  jars,            // of it: bought and weighed
+  own,             // arg: card; the same in the list, and again it is not
+  own_done,
+  make,     // a paint of it
+  change,   // its figures
+  batch_of, // arg: batch
+  chart,    // of colours
+  hue,      // arg: its place in the chart
+  shade,    // arg: likewise
+  jars,     // of it: bought and weighed
   jar_g,
   jar_price,
   jar_says, // a text field; arg: currency, lot, on

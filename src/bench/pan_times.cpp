@@ -149,6 +149,39 @@ std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
   return soonest;
 }
 
+namespace {
+
+std::vector<const session::Pan*> pans_to_come(const session::Batch& batch, int meant) {
+  std::vector<const session::Pan*> out;
+  std::int64_t last = 0;
+  for (const session::Pan& pan : batch.pans) {
+    if (is_full(pan) || (meant > 0 && pan.number != meant)) continue;
+    out.push_back(&pan);
+    last = std::max(last, pan.layers.back().at);
+  }
+  std::erase_if(out, [&](const session::Pan* pan) {
+    return pan->layers.back().at < last - poured_together_ms;
+  });
+  return out;
+}
+
+}
+
+std::optional<NextLayer> next_layer(const session::Batch& batch, int meant) {
+  std::optional<NextLayer> out;
+  for (const session::Pan* pan : pans_to_come(batch, meant)) {
+    const auto time = layer_time(batch, *pan);
+    if (!time || (out && out->weighed && !time->weighed)) continue;
+    const std::int64_t poured = pan->layers.back().at;
+    const NextLayer one{poured + std::llround(time->hours.low * ms_per_h),
+                        poured + std::llround(time->hours.high * ms_per_h), time->weighed};
+    if (!out || (one.weighed && !out->weighed)) out = one;
+    out->from = std::min(out->from, one.from);
+    out->to = std::max(out->to, one.to);
+  }
+  return out;
+}
+
 std::optional<WeighAgain> weigh_again(const session::Batch& batch) {
   constexpr double share = 0.25, least_h = 2, most_h = 12;
   std::optional<WeighAgain> soonest;

@@ -55,6 +55,15 @@ bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_
 // is left to pour, or a verdict on all of them has been given since.
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch);
 
+// When the next layer may go on, in ms since 1970: one range for the pan that is meant, or for all
+// that have room (0), of those poured last where they differ; where some are known by the scale,
+// for those. Absent where none has room, and where nothing says how they dry.
+struct NextLayer {
+  std::int64_t from = 0, to = 0;
+  bool weighed = false;
+};
+std::optional<NextLayer> next_layer(const session::Batch& batch, int meant = 0);
+
 // A pan that was weighed once since its last layer: a second weighing a quarter of its time later,
 // but after two to twelve hours, says how it dries; when it is dry, none does. In ms since 1970.
 struct WeighAgain {

@@ -53,6 +53,11 @@ std::vector<Card> shelf_that_ships() {
   return cards;
 }
 
+bool ships_so(const Card& card) {
+  const auto all = shelf_that_ships();
+  return std::find(all.begin(), all.end(), card) != all.end();
+}
+
 bool makes_binder(const Card& card) {
   const paint::Recipe& r = recipe_of(card);
   return card.kind() == CardKind::other && r.gum > 0 && r == paint::Recipe{.gum = r.gum};

@@ -11,6 +11,8 @@ namespace bench {
 // making binder, a dropper nobody has calibrated, a metric teaspoon, a half and a full pan.
 std::vector<session::Card> shelf_that_ships();
 
+bool ships_so(const session::Card& card); // nobody has edited it
+
 // Dry gum: binder is made of it, and it goes into no paint by itself.
 bool makes_binder(const session::Card& card);
 

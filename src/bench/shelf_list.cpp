@@ -41,12 +41,25 @@ bool searches(const ShelfState& page) {
 }
 
 bool lists_all(const ShelfState& page, std::size_t mine) {
-  return page.away || searches(page) || mine == 0;
+  return page.away || page.ticking || searches(page) || mine == 0;
 }
 
 // The maker's own before the others, the latest used before those that lie there.
 bool lies_before(const Listed& a, const Listed& b) {
   return a.mine != b.mine ? a.mine : a.last_used > b.last_used;
+}
+
+// Where each stays under the finger, ticked or not.
+std::vector<const session::Card*> in_order_of_catalogue(const Cards& cards) {
+  const auto& all = paint::catalogue();
+  const auto place = [&](const session::Card* card) {
+    return std::find_if(all.begin(), all.end(), [&](const auto& e) { return e.id == card->id; });
+  };
+  std::vector<const session::Card*> out;
+  for (const Listed& one : cards) out.push_back(one.card);
+  std::stable_sort(out.begin(), out.end(),
+                   [&](const auto* a, const auto* b) { return place(a) < place(b); });
+  return out;
 }
 
 }
@@ -58,10 +71,15 @@ std::vector<const session::Card*> cards_listed(const Bench& bench) {
     std::erase_if(cards, [&](const Listed& one) { return !is_found(*one.card, page.search); });
   else if (!lists_all(page, count_mine(cards)))
     std::erase_if(cards, [&](const Listed& one) { return one.mine == page.others; });
+  if (page.ticking) return in_order_of_catalogue(cards);
   if (!page.away) std::stable_sort(cards.begin(), cards.end(), lies_before);
   std::vector<const session::Card*> out;
   for (const Listed& one : cards) out.push_back(one.card);
   return out;
+}
+
+ShelfPad row_pad(const Bench& bench) {
+  return bench.shelf_page.ticking ? ShelfPad::own : ShelfPad::card;
 }
 
 std::size_t not_listed(const Bench& bench) {

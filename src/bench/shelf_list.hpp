@@ -2,12 +2,14 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "bench/pads_shelf.hpp"
 
 namespace bench {
 
 // Before it is cut into pages: the maker's own in order of use, or the others. While something is
 // searched for, and where nothing of that kind is the maker's own yet, all of them.
 std::vector<const session::Card*> cards_listed(const Bench& bench);
+ShelfPad row_pad(const Bench& bench); // of each of them
 int shelf_rows(double height_mm);
 
 // How many of the kind are not listed but could be.

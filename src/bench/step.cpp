@@ -319,9 +319,10 @@ Bench start(std::string session, std::string device, const Display& display, con
 
 Effects step(Bench& bench, Input input, const Now& now) {
   Effects effects;
-  if (std::holds_alternative<Study>(input)) { // no time passes for the paint, nothing is seen
+  if (std::holds_alternative<Study>(input)) { // no time passes for the paint
     study(bench, effects);
     effects.study = wants_to_study(bench);
+    effects.redraw = !effects.study && bench.screen == Screen::today && today_changes(bench, now);
     effects.wake_at = wake_at(bench, now);
     return effects;
   }

@@ -85,6 +85,13 @@ void refresh_today(Bench& bench, const Now& now) {
   bench.today.again = last_good(bench);
 }
 
+bool today_changes(Bench& bench, const Now& now) {
+  const std::vector<Due> before = bench.today.waits;
+  refresh_today(bench, now);
+  fold_what_shows(bench);
+  return bench.today.waits != before;
+}
+
 void open_at_hand(Bench& bench, const Now& now, Effects& effects) {
   if (bench.screen != Screen::today || !bench.batch.empty()) return;
   const Due* last = nullptr;

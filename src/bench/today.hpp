@@ -21,6 +21,8 @@ int waits_pages(const Bench& bench);
 
 // At the end of a step that shows it: what waits now.
 void refresh_today(Bench& bench, const Now& now);
+// The same beside a step, once older batches were looked through.
+bool today_changes(Bench& bench, const Now& now);
 
 // When the studio has been read: on Slab, where a hand was there a moment ago.
 void open_at_hand(Bench& bench, const Now& now, Effects& effects);

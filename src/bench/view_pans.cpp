@@ -11,6 +11,7 @@
 #include "paint/standing.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace bench {
 
@@ -39,66 +40,44 @@ std::optional<PansView::Said> said_view(const session::Batch& batch, int pan) {
   return PansView::Said{said->verdict.as, said_early(batch, *said)};
 }
 
-// What one more layer leaves, poured to the brim.
-double next_mL(const session::Batch& batch, const session::Pan& pan) {
-  const auto share = session::dry_share(batch.places, poured_from(batch));
-  if (is_full(pan) || !share || !(to_pour_mL(batch) > 0)) return 0;
-  return std::max(0.0, volume_of(pan.card).mL - session::dry_mL(pan)) * share->middle;
+// What one more pour gives each pan that has room, filled in their order; by their numbers.
+std::map<int, double> pours_to_come(const session::Batch& batch) {
+  std::map<int, double> out;
+  double left = to_pour_mL(batch);
+  for (const session::Pan* pan : pans_in_order(batch)) {
+    if (is_full(*pan)) continue;
+    const double free = std::max(0.0, volume_of(pan->card).mL - session::dry_mL(*pan));
+    out[pan->number] = std::min(left, free);
+    left -= out[pan->number];
+  }
+  return out;
 }
 
-PansView::Pan pan_view(const session::Batch& batch, int chosen, const session::Pan& pan,
-                       const Now& now) {
+PansView::Pan pan_view(const session::Batch& batch, const session::Pan& pan, const Now& now) {
   PansView::Pan v;
   v.pad = {PansPad::pan, std::to_string(pan.number)};
   v.number = pan.number;
   v.brim_mL = volume_of(pan.card).mL;
   for (const session::PouredLayer& layer : pan.layers) v.layers_mL.push_back(layer.dry_mL);
   v.wet_mL = still_wet_mL(batch, pan, now);
-  v.next_mL = next_mL(batch, pan);
   v.full = is_full(pan);
-  v.chosen = chosen == pan.number;
   v.said = said_view(batch, pan.number);
   return v;
 }
 
-// Of the pan that is meant, or of all that have room; those poured last where they differ.
-std::vector<const session::Pan*> pans_to_come(const session::Batch& batch, int meant) {
-  std::vector<const session::Pan*> out;
-  std::int64_t last = 0;
-  for (const session::Pan& pan : batch.pans) {
-    if (is_full(pan) || (meant > 0 && pan.number != meant)) continue;
-    out.push_back(&pan);
-    last = std::max(last, pan.layers.back().at);
-  }
-  std::erase_if(out, [&](const session::Pan* pan) {
-    return pan->layers.back().at < last - poured_together_ms;
-  });
-  return out;
-}
-
-PansView::Next next_of_pan(const session::Pan& pan, const LayerTime& time, const Now& now) {
-  const double since = hours_since(pan.layers.back().at, now);
-  return {PansView::Next::in_hours, time.hours.low - since, time.hours.high - since, time.weighed};
-}
-
-// One range for all of them; where some are known by the scale, for those.
 PansView::Next next_of(const session::Batch& batch, int meant, const Now& now) {
   using Next = PansView::Next;
   if (batch.pans.empty()) return {};
-  const auto pans = pans_to_come(batch, meant);
-  if (pans.empty()) return {Next::full, 0, 0, false};
-  std::optional<Next> out;
-  for (const session::Pan* pan : pans) {
-    const auto time = layer_time(batch, *pan);
-    if (!time || (out && out->weighed && !time->weighed)) continue;
-    const Next one = next_of_pan(*pan, *time, now);
-    if (!out || (one.weighed && !out->weighed)) out = one;
-    out->low_h = std::min(out->low_h, one.low_h);
-    out->high_h = std::max(out->high_h, one.high_h);
-  }
-  if (!out) return {Next::unknown, 0, 0, false};
-  if (out->low_h <= 0) out->kind = out->high_h <= 0 ? Next::now : Next::maybe_now;
-  return *out;
+  const bool full = std::all_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
+    return is_full(pan) || (meant > 0 && pan.number != meant);
+  });
+  if (full) return {Next::full, 0, 0, false};
+  const auto layer = next_layer(batch, meant);
+  if (!layer) return {Next::unknown, 0, 0, false};
+  Next out{Next::in_hours, -hours_since(layer->from, now), -hours_since(layer->to, now),
+           layer->weighed};
+  if (out.low_h <= 0) out.kind = out.high_h <= 0 ? Next::now : Next::maybe_now;
+  return out;
 }
 
 const session::Pan* fullest(const session::Batch& batch) {
@@ -170,19 +149,19 @@ PansView::Other other_view(const Bench& bench, const PadId& pad, const Now& now)
   const auto folded = kept_fold(bench, pad.arg);
   if (!folded) return v;
   v.colour = session::colour_of(*folded);
-  for (const session::Pan* pan : pans_in_order(*folded)) {
-    v.pans.push_back(pan_view(*folded, 0, *pan, now));
-    if (!is_full(*pan)) v.layer = std::max(v.layer, static_cast<int>(pan->layers.size()) + 1);
-  }
+  v.pans = pans_seen(*folded, now);
+  for (const session::Pan& pan : folded->pans)
+    if (!is_full(pan)) v.layer = std::max(v.layer, static_cast<int>(pan.layers.size()) + 1);
   if (const auto at = session::last_pour(folded->pans, now.wall_ms))
     v.since_pour_ms = now.wall_ms - *at;
   v.mL = to_pour_mL(*folded);
-  const auto next = next_layer_at(*folded);
+  const auto next = v.mL < least_left_mL ? std::nullopt : next_layer(*folded);
   if (layer_due(bench, pad.arg, now)) return v.what = Other::layer_now, v;
   if (verdict_day_due(bench, pad.arg, now) > 0) return v.what = Other::look, v;
-  if (next && v.layer > 0 && *next > now.wall_ms) {
+  if (next && v.layer > 0 && next->from > now.wall_ms) {
     v.what = Other::layer_later;
-    v.hours = -hours_since(*next, now);
+    v.low_h = -hours_since(next->from, now);
+    v.high_h = -hours_since(next->to, now);
   } else if (v.pans.empty()) {
     v.what = Other::in_jar;
   }
@@ -228,14 +207,28 @@ PansView::Planned planned_view(const Bench& bench) {
 
 void add_pans(const Bench& bench, const Now& now, PansView& v) {
   const session::Batch& batch = *bench.pans.folded;
-  for (const int number : pans_of_page(bench))
-    v.pans.push_back(pan_view(batch, bench.pans.pan, *pan_numbered(batch, number), now));
+  const auto page = pans_of_page(bench);
+  v.pans = pans_seen(batch, now);
+  std::erase_if(v.pans, [&](const PansView::Pan& pan) {
+    return std::find(page.begin(), page.end(), pan.number) == page.end();
+  });
+  for (PansView::Pan& pan : v.pans) pan.chosen = pan.number == bench.pans.pan;
   for (const session::Pan& pan : batch.pans)
     if (v.pan == 0 || pan.number == v.pan)
       v.layer = std::max(v.layer, static_cast<int>(pan.layers.size()));
   const auto share = session::dry_share(batch.places, batch.pans.empty() ? poured_from(batch)
                                                                          : session::Place::pans);
   if (share) v.layers_to_fill = paint::layers_to(planned_fill, share->middle).value_or(0);
+}
+
+// All but a last one, which a single pan alone may be, are filled to the brim.
+PansView::Pan fresh_pan(const session::Batch& batch, double mL) {
+  PansView::Pan v;
+  const auto share = session::dry_share(batch.places, poured_from(batch));
+  v.brim_mL = mL;
+  v.pour_mL = std::min(mL, to_pour_mL(batch));
+  v.next_mL = share ? v.pour_mL * share->middle : 0;
+  return v;
 }
 
 void add_pours(const Bench& bench, const Now& now, PansView& v) {
@@ -277,6 +270,20 @@ void add_known(const Bench& bench, const Now& now, PansView& v) {
 
 }
 
+std::vector<PansView::Pan> pans_seen(const session::Batch& batch, const Now& now) {
+  std::vector<PansView::Pan> out;
+  const auto pours = pours_to_come(batch);
+  const auto share = session::dry_share(batch.places, poured_from(batch));
+  for (const session::Pan* pan : pans_in_order(batch)) {
+    out.push_back(pan_view(batch, *pan, now));
+    const auto pour = pours.find(pan->number);
+    if (!share || pour == pours.end()) continue;
+    out.back().pour_mL = pour->second;
+    out.back().next_mL = pour->second * share->middle;
+  }
+  return out;
+}
+
 PansView pans_view(const Bench& bench, const Now& now) {
   PansView v;
   v.notice = bench.notice;
@@ -300,6 +307,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
     return !is_full(pan) && still_wet(batch, pan, now.wall_ms);
   });
   v.first = batch.pans.empty();
+  v.fresh = fresh_pan(batch, v.card_mL);
   v.planned = planned_view(bench);
   v.next = next_of(batch, v.pan, now);
   v.weigh_again = weigh_again(batch);

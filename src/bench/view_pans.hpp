@@ -39,7 +39,8 @@ struct PansView {
     double brim_mL = 0;
     std::vector<double> layers_mL; // as they will be when dry, the first below
     double wet_mL = 0;             // above that, still to dry off
-    double next_mL = 0;            // that one more layer would leave; 0: it takes none
+    double pour_mL = 0;            // of the next layer, as poured; 0: it takes none
+    double next_mL = 0;            // that it leaves when dry
     bool full = false;
     bool chosen = false;
     std::optional<Said> said;
@@ -71,7 +72,7 @@ struct PansView {
     std::uint32_t colour = 0;
     std::vector<Pan> pans;
     int layer = 0;                  // the next
-    double hours = 0;               // until then
+    double low_h = 0, high_h = 0;   // until then
     double mL = 0;                  // in the jar
     std::int64_t since_pour_ms = 0; // of the last
   };
@@ -99,6 +100,7 @@ struct PansView {
   } planned;
   bool wet = false;   // some that have room are still wet
   bool first = false; // nothing was poured yet
+  Pan fresh;          // before the first pour: each of those
   Next next;
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
   std::optional<paint::Tack> tack;

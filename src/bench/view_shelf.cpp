@@ -21,11 +21,6 @@ const paint::CataloguePigment* catalogued(const session::Card& card) {
   return nullptr;
 }
 
-bool ships_so(const session::Card& card) {
-  const auto all = shelf_that_ships();
-  return std::find(all.begin(), all.end(), card) != all.end();
-}
-
 StockView stock_view(const Bench& bench, const session::Card& card, const Now& now) {
   const session::Prices known = prices(bench);
   return {stock_of(bench, card), low_mark(bench, card.id), days_left(bench, card, now.wall_ms),
@@ -117,7 +112,7 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, She
   if (const auto* entry = catalogued(card); entry && v.ships) {
     v.density_from = entry->density_from;
     v.oil_from = entry->oil_from;
-    v.confidence = entry->confidence;
+    v.from_catalogue = true;
   }
   add_page(bench, v);
 }
@@ -125,14 +120,15 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, She
 ShelfView::Row row_view(const Bench& bench, const session::Card& card) {
   const session::PigmentCard& pigment = session::pigment_of(card);
   const auto& open = bench.shelf_page.card;
-  return {{ShelfPad::card, card.id},
+  return {{row_pad(bench), card.id},
           card.kind(),
           card.name,
           pigment.index_name.empty() ? card.lot : pigment.index_name,
           pigment.colour,
           stock_of(bench, card),
           low_mark(bench, card.id),
-          open && open->id == card.id};
+          open && open->id == card.id,
+          is_mine(bench, card)};
 }
 
 }
@@ -143,6 +139,9 @@ ShelfView shelf_view(const Bench& bench, const Now& now) {
   v.kind = page.kind;
   v.away = page.away;
   v.put_away = bench.away.size();
+  v.ticking = bench.shelf_page.ticking;
+  for (const session::Card& card : bench.shelf)
+    v.ticked += card.kind() == session::CardKind::pigment && is_mine(bench, card);
   v.others = page.others;
   v.not_listed = not_listed(bench);
   v.search = page.search;
@@ -151,7 +150,7 @@ ShelfView shelf_view(const Bench& bench, const Now& now) {
   v.notice = bench.notice;
   const Layout here = layout(bench);
   for (const session::Card* card : cards_listed(bench))
-    if (pad_of(here, {ShelfPad::card, card->id})) v.rows.push_back(row_view(bench, *card));
+    if (pad_of(here, {row_pad(bench), card->id})) v.rows.push_back(row_view(bench, *card));
   if (page.card) add_card(bench, *page.card, now, v);
   return v;
 }

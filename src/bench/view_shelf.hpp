@@ -59,22 +59,25 @@ struct ShelfView {
     std::optional<session::Remaining> left;
     std::optional<double> low_g; // what a batch takes
     bool open = false;
+    bool mine = false;
   };
   ShelfKind kind = ShelfKind::pigment;
   bool away = false;
   std::size_t put_away = 0; // how many are
   bool others = false;
+  bool ticking = false;
+  std::size_t ticked = 0;     // pigments that are the maker's own
   std::size_t not_listed = 0; // the others, or the maker's own
   std::vector<Row> rows;      // this page's
   std::string search;
   int page = 0, pages = 1;
   std::optional<session::Card> card; // the open one
   CardPage on = CardPage::facts;
-  bool ships = false;                          // and nobody has edited it: its figures are guesses
-  std::string density_from, oil_from;          // from the catalogue; empty: a guess
-  std::optional<paint::Confidence> confidence; // of a pigment as it ships
-  std::vector<paint::Caution> asks;            // a pigment: what to be careful about
-  bool choosing = false;                       // which of them
+  bool ships = false;                 // and nobody has edited it: its figures are guesses
+  std::string density_from, oil_from; // from the catalogue; empty: a guess
+  bool from_catalogue = false;        // a pigment as it ships
+  std::vector<paint::Caution> asks;   // a pigment: what to be careful about
+  bool choosing = false;              // which of them
   std::vector<FactView> facts;
   std::optional<words::Error> fault; // of the figures, as long as it stands
   StockView stock;

@@ -14,22 +14,27 @@ namespace bench {
 
 namespace {
 
-std::vector<std::vector<double>> layers_of(const session::Batch& batch) {
-  std::vector<std::vector<double>> out;
-  for (const session::Pan& pan : batch.pans) {
-    std::vector<double> shares;
-    const double holds = volume_of(pan.card).mL;
-    for (const session::PouredLayer& layer : pan.layers)
-      shares.push_back(holds > 0 ? layer.dry_mL / holds : 0);
-    out.push_back(std::move(shares));
-  }
+// With what is to come only where that is what waits.
+std::vector<PansView::Pan> pans_of(const session::Batch& batch, Due::What what, const Now& now) {
+  std::vector<PansView::Pan> out = pans_seen(batch, now);
+  for (PansView::Pan& pan : out)
+    if (what != Due::What::next_layer) pan.pour_mL = pan.next_mL = 0;
   return out;
 }
 
-void add_poured(const Bench& bench, const Due& due, const Now& now, TodayView::Wait& v) {
+double hours_until(std::int64_t at, const Now& now) {
+  return std::max(0.0, static_cast<double>(at - now.wall_ms) / 3'600'000);
+}
+
+void add_poured(const Bench& bench, const Due& due, const session::Batch& batch, const Now& now,
+                TodayView::Wait& v) {
   const auto entry = bench.index.of.find(due.of);
   if (entry == bench.index.of.end() || entry->second.poured_at == 0) return;
   v.left_mL = entry->second.left_mL;
+  if (const auto layer = next_layer(batch); layer && due.since > now.wall_ms) {
+    v.low_h = hours_until(layer->from, now);
+    v.high_h = hours_until(layer->to, now);
+  }
   const std::int64_t open_ms = now.wall_ms - entry->second.poured_at;
   if (open_ms >= waits_lapse_ms) v.open_days = static_cast<int>(open_ms / session::a_day_ms);
 }
@@ -43,8 +48,8 @@ void add_batch(const Bench& bench, const Due& due, const Now& now, TodayView::Wa
     v.trail = trail_at_slab(*batch);
     v.trail.band = kept_band(bench, due.of);
   }
-  v.pans = layers_of(*batch);
-  add_poured(bench, due, now, v);
+  v.pans = pans_of(*batch, due.what, now);
+  add_poured(bench, due, *batch, now, v);
 }
 
 void add_card(const Bench& bench, const session::Card& card, const Now& now, TodayView::Wait& v) {

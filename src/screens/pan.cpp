@@ -33,17 +33,18 @@ bool stands_out(Colour paint, Colour ground) {
   return std::max(a, b) / std::min(a, b) >= 3;
 }
 
-// A layer that is to come, dotted on top of what is there.
-void draw_next(Sheet& sheet, const Rect& free, double high, Colour ink) {
-  constexpr double least_mm = 1.6, dots_mm = 0.5;
-  const double h = std::min(high, free.h);
-  if (h < least_mm) return;
-  const Rect r{free.x + 0.2, free.bottom() - h, free.w - 0.4, h - air_mm};
+// A layer that is to come: dotted as high as it is poured, and where it will have dried to.
+void draw_next(Sheet& sheet, const Rect& free, double dry_y, Colour ink) {
+  constexpr double least_mm = 1.6, dots_mm = 0.5, line_mm = 0.25;
+  if (free.h < least_mm) return;
+  const Rect r{free.x + 0.2, free.y, free.w - 0.4, free.h - air_mm};
   sheet.shapes.push_back(Polyline{
       {{r.x, r.bottom()}, {r.x, r.y}, {r.right(), r.y}, {r.right(), r.bottom()}, {r.x, r.bottom()}},
-      0.25,
+      line_mm,
       ink,
       dots_mm});
+  if (dry_y > r.y + 0.6 && dry_y < r.bottom() - 0.6)
+    sheet.shapes.push_back(Polyline{{{r.x, dry_y}, {r.right(), dry_y}}, line_mm, ink, dots_mm});
 }
 
 // What is wet has waves; what is dry lies flat.
@@ -79,8 +80,10 @@ void draw_pan(Sheet& sheet, const Rect& r, const bench::PansView::Pan& pan, Colo
     sheet.shapes.push_back(Box{on_top, 0, mixed(paint, g.fill, 0.45), clear, 0});
     if (wet > 1.2) draw_waves(sheet, on_top.x, on_top.w, on_top.y, g.ink);
   }
-  draw_next(sheet, {in.x, in.y, in.w, y - std::max(0.0, wet) - in.y}, pan.next_mL * mm_per_mL,
-            g.ink);
+  const double surface = y - std::max(0.0, wet), brim_y = in.bottom() - in.h * brim;
+  const double top = std::max(brim_y, y - pan.pour_mL * mm_per_mL);
+  if (pan.pour_mL > 0)
+    draw_next(sheet, {in.x, top, in.w, surface - top}, y - pan.next_mL * mm_per_mL, g.ink);
   draw_walls(sheet, r, g.ink);
 }
 

@@ -23,6 +23,7 @@ using words::say;
 namespace {
 
 constexpr Lettering big_bold{cap::head, true, cap::body};
+constexpr Lettering small{cap::small, false, cap::small};
 
 bool is_bad(session::Became became) {
   return became != session::Became::good && became != session::Became::full;
@@ -117,13 +118,15 @@ void draw_first(Sheet& sheet, const PansView& pans) {
   constexpr double step = 26, wide = 20;
   const int a_row = static_cast<int>((all.w - 6) / step),
             rows = std::max(1, static_cast<int>((all.bottom() - top) / (h + 5))),
-            count = std::min(pans.all, a_row * rows);
-  PansView::Pan fresh;
-  fresh.brim_mL = pans.card_mL;
-  fresh.next_mL = pans.card_mL / 2; // about what dries down
-  for (int i = 0; i < count; ++i)
-    draw_pan(sheet, {all.x + 5 + i % a_row * step, top + i / a_row * (h + 5), wide, h}, fresh,
-             rgb(pans.colour), plain(sheet.theme));
+            room = a_row * rows, count = pans.all > room ? room - 1 : pans.all;
+  const auto place = [&](int i) {
+    return Rect{all.x + 5 + i % a_row * step, top + i / a_row * (h + 5), wide, h};
+  };
+  const Ground g = plain(sheet.theme);
+  for (int i = 0; i < count; ++i) draw_pan(sheet, place(i), pans.fresh, rgb(pans.colour), g);
+  if (count < pans.all)
+    labels(sheet, place(count), g,
+           {{say(Say::pans_beside, {std::to_string(pans.all - count)}), big_bold}});
 }
 
 std::string waits_words(const PansView::Other& other) {
@@ -133,9 +136,7 @@ std::string waits_words(const PansView::Other& other) {
   switch (other.what) {
   case Other::layer_now: return say(Say::pans_can_go_on, {layer});
   case Other::layer_later:
-    return other.hours < 48
-               ? say(Say::pans_later, {layer, number(std::max(1.0, std::ceil(other.hours)), 0)})
-               : say(Say::pans_later_days, {layer, number(std::ceil(other.hours / 24), 0)});
+    return say(Say::pans_later, {layer, span_words(other.low_h, other.high_h)});
   case Other::look:
     return days == 1 ? say(Say::pans_look_soon) : say(Say::pans_look, {std::to_string(days)});
   case Other::in_jar: return say(Say::pans_waits_in_jar, {number(other.mL, 1)});
@@ -148,11 +149,15 @@ void other_pad(Sheet& sheet, const bench::Pad& at, const PansView::Other& other)
   const Ground g = pad_box(sheet, at, plain(sheet.theme));
   const Rect& r = at.box;
   constexpr double wide = 5, step = 6.2, high = 8;
-  const int count = static_cast<int>(std::min<std::size_t>(other.pans.size(), 3));
-  const double marks = std::max(8.5, count * step + 1.4);
+  constexpr int most = 3;
+  const int all = static_cast<int>(other.pans.size()), count = all > most ? most - 1 : all;
+  const double marks = std::max(8.5, std::min(all, most) * step + 1.4);
   for (int i = 0; i < count; ++i)
     draw_pan(sheet, {r.right() - marks + i * step, r.bottom() - high - 2.6, wide, high},
              other.pans[static_cast<std::size_t>(i)], rgb(other.colour), g);
+  if (count < all)
+    write(sheet, {r.right() - 1.4, r.bottom() - 2.6 - (high - cap::small) / 2}, Anchor::right,
+          small, g.quiet, say(Say::pans_beside, {std::to_string(all - count)}), step - 0.6);
   if (count == 0)
     material_symbol(sheet, {r.right() - 5.6, r.bottom() - 5.6}, 6, session::CardKind::pigment,
                     rgb(other.colour), g.ink);

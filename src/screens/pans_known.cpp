@@ -20,20 +20,6 @@ using words::say;
 
 namespace {
 
-// Whole hours up to three days, then whole days: the range is wide enough.
-std::string span_words(double low_h, double high_h) {
-  constexpr double days_from_h = 72;
-  const bool days = high_h > days_from_h;
-  const double unit = days ? 24 : 1;
-  const double low = std::floor(std::max(unit, low_h) / unit),
-               high = std::max(low + 1, std::ceil(high_h / unit));
-  return say(days ? Say::pans_in_days : Say::pans_in_hours, {number(low, 0), number(high, 0)});
-}
-
-}
-
-namespace {
-
 // Which pan, and from when.
 std::string weigh_words(const Sheet& sheet, const PansView& pans) {
   const std::string pan = std::to_string(pans.weigh_again->pan);
@@ -148,7 +134,13 @@ std::vector<Sentence> said_of_pours(const Sheet& sheet, const PansView& pans) {
   std::vector<Sentence> out;
   if (pans.first && pans.planned.pans > 0) out.push_back({planned_words(pans), true});
   if (pans.tack) out.push_back({tack_words(pans)});
-  if (pans.first) return out;
+  const bool dotted = std::any_of(pans.pans.begin(), pans.pans.end(),
+                                  [](const auto& pan) { return pan.pour_mL > 0; });
+  const Sentence how_dotted{say(Say::pans_dotted), false, true};
+  if (pans.first) {
+    if (pans.all > 0) out.push_back(how_dotted);
+    return out;
+  }
   if (pans.next.kind == PansView::Next::in_hours)
     out.push_back({next_words(sheet, pans).below, false, true});
   if (pans.fill) out.push_back({fill_words(*pans.fill)});
@@ -157,6 +149,7 @@ std::vector<Sentence> said_of_pours(const Sheet& sheet, const PansView& pans) {
   if (pans.weighings.size() > 1)
     when += " · " + say(Say::pans_weighings, {std::to_string(pans.weighings.size())});
   out.push_back({when, false, true});
+  if (dotted) out.push_back(how_dotted);
   return out;
 }
 

@@ -4,6 +4,7 @@
 #include "bench/materials.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
+#include "words/pans_says.hpp"
 #include "words/plan_says.hpp"
 #include "words/ranges_says.hpp"
 #include "words/screens_says.hpp"
@@ -327,6 +328,17 @@ std::string sticky_words(paint::Tack tack) {
   case paint::Tack::stays_sticky: return say(Say::sweet_too_much);
   }
   return "";
+}
+
+// Whole hours up to three days, then whole days: the range is wide enough.
+std::string span_words(double low_h, double high_h) {
+  constexpr double days_from_h = 72;
+  const bool days = high_h > days_from_h;
+  const double unit = days ? 24 : 1;
+  const double low = std::floor(std::max(unit, low_h) / unit),
+               high = std::max(low + 1, std::ceil(high_h / unit));
+  return say(days ? words::PansSay::pans_in_days : words::PansSay::pans_in_hours,
+             {words::number(low, 0), words::number(high, 0)});
 }
 
 std::string not_counted_words(bench::NotCounted why) {

@@ -64,7 +64,8 @@ std::string from_to_words(double low_g, double high_g); // "5.2 to 7.2", without
 std::string
 binder_words(const bench::Planned& planned); // how it goes in: spoons, the last by the drop
 std::string sticky_words(paint::Tack tack);
-std::string gum_words(const bench::Advice& advice); // why it is that liquid; empty: nothing to say
+std::string gum_words(const bench::Advice& advice);  // why it is that liquid; empty: nothing to say
+std::string span_words(double low_h, double high_h); // until pans may take a layer: "in 9 to 62 h"
 std::string not_counted_words(bench::NotCounted why);
 std::string notice_words(const bench::Notice& notice); // empty where there is none
 

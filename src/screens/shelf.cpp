@@ -40,22 +40,24 @@ std::string left_words(const bench::ShelfView::Row& row) {
 
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& row) {
   const Theme& t = sheet.theme;
-  const Ground g = pad_box(sheet, at, choosable(t, row.open));
+  const bool ticked = row.pad.kind == ShelfPad::own && row.mine;
+  const Ground g = pad_box(sheet, at, choosable(t, row.open || ticked));
   const Rect& r = at.box;
-  const double size = 6;
+  const double size = 6, mark = ticked ? 6 : 0;
   const Colour fill = row.kind == CardKind::pigment || row.kind == CardKind::paint
                           ? rgb(row.colour)
                           : material_colour(t, row.kind);
   material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, row.kind, fill, g.ink);
   const double x = r.x + size + 3.4;
   const double bar_mm = row.left ? 2.6 : 0;
-  labels(sheet, {x, r.y, r.right() - x, r.h - bar_mm - (row.left ? 1.2 : 0)}, g,
+  if (ticked) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
+  labels(sheet, {x, r.y, r.right() - mark - x, r.h - bar_mm - (row.left ? 1.2 : 0)}, g,
          {{row.name, small_bold, false, row.left ? 1 : 2},
           {row.left ? left_words(row) : row.index_name, small, true, 1}},
          Anchor::left);
   if (row.left)
-    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 1, r.right() - x - 5, 1.6}, *row.left, row.low_g,
-              fill, g);
+    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 1, r.right() - mark - x - 5, 1.6}, *row.left,
+              row.low_g, fill, g);
 }
 
 std::string value_words(const bench::FactView& fact) {
@@ -190,7 +192,7 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
     out.push_back({say(Say::card_of_water), small, false, 3});
   if (card.kind() == CardKind::binder) out.push_back({say(Say::card_keep_note), small, true, 3});
   if (shelf.ships) out.push_back({say(Say::card_ships), small, true, 2});
-  if (shelf.confidence) out.push_back({rests_on_words(shelf), small, true, 5});
+  if (shelf.from_catalogue) out.push_back({rests_on_words(shelf), small, true, 5});
   if (card.kind() == CardKind::pigment) out.push_back({say(Say::card_sheet), small, true, 1});
   return out;
 }
@@ -214,6 +216,7 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   switch (*own) {
   case ShelfPad::kind_of: return kind_pad(sheet, at, shelf);
   case ShelfPad::card:
+  case ShelfPad::own:
     for (const auto& row : shelf.rows)
       if (row.pad == at.id) row_pad(sheet, at, row);
     return;
@@ -243,6 +246,8 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   case ShelfPad::make:
     return pad(sheet, at, dark(sheet.theme), {{say(Say::card_make), clean_bold}});
   case ShelfPad::tick: return pad(sheet, at, g, {{say(Say::card_tick), small, false, 2}});
+  case ShelfPad::own_done:
+    return pad(sheet, at, dark(sheet.theme), {{say(Say::shelf_done), clean_bold}});
   case ShelfPad::change: return pad(sheet, at, g, {{say(Say::card_change), small, false, 2}});
   case ShelfPad::chart: return pad(sheet, at, g, {{say(Say::card_colour), clean_letters}});
   case ShelfPad::hue:
@@ -274,6 +279,12 @@ words::Sentence nothing_listed(const bench::ShelfView& shelf) {
   return shelf.away ? Say::shelf_none_away : Say::shelf_none;
 }
 
+std::vector<Label> ticking(const bench::ShelfView& shelf) {
+  if (shelf.notice.error) return {{words::message(*shelf.notice.error), clean_bold, false, 6}};
+  return {{say(Say::shelf_ticked, {std::to_string(shelf.ticked)}), clean_bold, false, 1},
+          {say(Say::shelf_tick), clean_letters, true, 6}};
+}
+
 }
 
 void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
@@ -292,6 +303,9 @@ void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
   } else if (shelf.card) {
     panel(sheet, l.lower);
     labels(sheet, inset(l.lower, 1.5), plain(t), about(shelf), Anchor::left);
+  } else if (shelf.ticking) {
+    panel(sheet, l.side);
+    labels(sheet, inset(l.side, 6), plain(t), ticking(shelf));
   } else {
     panel(sheet, l.side);
     labels(sheet, inset(l.side, 6), plain(t), {{say(Say::shelf_choose), clean_letters, true, 5}});

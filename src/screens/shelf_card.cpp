@@ -184,10 +184,13 @@ void figures(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
   labels(sheet, three.cell(2, 0), g, price_figure(shelf.stock), Anchor::left);
 }
 
-constexpr words::EnumTable<paint::Confidence, words::Sentence> confidences{
-    {{paint::Confidence::low, Say::card_confidence_low},
-     {paint::Confidence::medium, Say::card_confidence_medium},
-     {paint::Confidence::high, Say::card_confidence_high}}};
+// The same in short, where the sources have no room.
+std::string from_sources_words(const ShelfView& shelf) {
+  const bool density = !shelf.density_from.empty(), oil = !shelf.oil_from.empty();
+  if (density && oil) return say(Say::card_from_sources);
+  if (density) return say(Say::card_from_density);
+  return say(oil ? Say::card_from_oil : Say::card_from_none);
+}
 
 // What is wrong; else what it wants to dry well, and what the figures rest on, as far as there is
 // room.
@@ -204,10 +207,9 @@ std::vector<Label> foot(const ShelfView& shelf, const Rect& r) {
   const int taken = soft.empty() ? 0 : count(soft);
   if (taken > 0 && taken <= lines) out.push_back({soft, small, false, taken});
   const int left = lines - (out.empty() ? 0 : taken);
-  if (!shelf.confidence || left < 1) return out;
+  if (!shelf.from_catalogue || left < 1) return out;
   const std::string whole = rests_on_words(shelf);
-  out.push_back(
-      {count(whole) <= left ? whole : say(confidences[*shelf.confidence]), small, true, left});
+  out.push_back({count(whole) <= left ? whole : from_sources_words(shelf), small, true, left});
   return out;
 }
 
@@ -263,8 +265,7 @@ std::string soft_words(const bench::SoftWanted& soft) {
 
 std::string rests_on_words(const ShelfView& shelf) {
   const auto from = [](const std::string& s) { return s.empty() ? say(Say::card_guess) : s; };
-  return say(confidences[*shelf.confidence]) + " " +
-         say(Say::card_density_from, {from(shelf.density_from)}) + " " +
+  return say(Say::card_density_from, {from(shelf.density_from)}) + " " +
          say(Say::card_oil_from, {from(shelf.oil_from)});
 }
 

@@ -5,6 +5,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/pans_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/today_says.hpp"
 
@@ -58,14 +59,18 @@ std::string layer_words(const TodayView::Wait& wait) {
 }
 
 // What was left in the jar: now, or how long until the pans can take it.
-std::string left_over_words(const TodayView& today, const TodayView::Wait& wait) {
-  constexpr double ms_per_h = 3'600'000, days_from_h = 72;
+std::string left_over_words(const TodayView::Wait& wait) {
   const std::string mL = words::number(wait.left_mL, 1);
-  const double hours = static_cast<double>(wait.due.since - today.now_ms) / ms_per_h;
-  if (hours <= 0) return say(Say::left_over, {mL});
-  const bool days = hours > days_from_h;
-  return say(days ? Say::left_over_days : Say::left_over_hours,
-             {mL, words::number(std::ceil(days ? hours / 24 : hours), 0)});
+  if (!(wait.high_h > 0)) return say(Say::left_over, {mL});
+  return say(Say::left_over_later, {mL, span_words(wait.low_h, wait.high_h)});
+}
+
+std::string verdict_words(const TodayView& today, const TodayView::Wait& wait) {
+  constexpr std::int64_t late_days = 10;
+  const std::int64_t days = (today.now_ms - wait.due.since) / session::a_day_ms;
+  if (days >= late_days) return say(Say::verdict_late, {std::to_string(days)});
+  return wait.due.day == 1 ? say(Say::verdict_one)
+                           : say(Say::verdict, {std::to_string(wait.due.day)});
 }
 
 std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayView::Wait& wait) {
@@ -74,12 +79,10 @@ std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayVi
   switch (wait.due.what) {
   case Due::What::on_slab: return say(Say::on_slab, {since});
   case Due::What::in_jar:
-    return wait.left_mL > 0 ? left_over_words(today, wait) : say(Say::in_jar, {since});
+    return wait.left_mL > 0 ? left_over_words(wait) : say(Say::in_jar, {since});
   case Due::What::next_layer: return layer_words(wait);
   case Due::What::weigh_pan: return say(Say::weigh_pan, {std::to_string(wait.due.pan), since});
-  case Due::What::verdict:
-    return wait.due.day == 1 ? say(Say::verdict_one)
-                             : say(Say::verdict, {std::to_string(wait.due.day)});
+  case Due::What::verdict: return verdict_words(today, wait);
   case Due::What::use_up: return use_up_words(wait);
   case Due::What::runs_low: return low_words(wait);
   case Due::What::making: return making_words(wait, today.now_ms, offset);
@@ -118,38 +121,18 @@ void draw_small_trail(Sheet& sheet, const Rect& r, const bench::TrailView& trail
   sheet.shapes.push_back(Disc{line.back(), 1.3, t.ink, clear, 0});
 }
 
-void draw_layer(Sheet& sheet, const Rect& r, Colour paint, const Ground& g, bool to_come) {
-  if (!to_come) {
-    sheet.shapes.push_back(Box{r, 0.5, paint, g.ink, fine_mm});
-    return;
-  }
-  const std::vector<Point> around{
-      {r.x, r.y}, {r.right(), r.y}, {r.right(), r.bottom()}, {r.x, r.bottom()}, {r.x, r.y}};
-  sheet.shapes.push_back(Polyline{around, fine_mm, g.ink, 0.6});
-}
-
-// From the side, the layer that may go on dotted; the first six of them.
+// From the side, as on Pans; where there are more than have room, how many more.
 void draw_pans(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, const Ground& g) {
   constexpr std::size_t most = 6;
-  const std::size_t count = std::min(wait.pans.size(), most);
+  const std::size_t all = wait.pans.size(), count = all > most ? most - 1 : all;
   const double w = 6.6, step = r.w / most, h = std::min(r.h, 11.0), top = r.centre().y - h / 2;
-  for (std::size_t i = 0; i < count; ++i) {
-    const double x = r.right() - static_cast<double>(count - i) * step + (step - w);
-    sheet.shapes.push_back(
-        Polyline{{{x, top}, {x, top + h}, {x + w, top + h}, {x + w, top}}, 0.5, g.ink, 0});
-    double y = top + h - 0.7;
-    double last = 0.3;
-    for (const double share : wait.pans[i]) {
-      last = share;
-      const double high = std::min(std::max(1.2, share * (h - 1)), y - top);
-      if (high < 1) break;
-      draw_layer(sheet, {x + 0.9, y - high, w - 1.8, high - 0.4}, rgb(wait.colour), g, false);
-      y -= high;
-    }
-    const double high = std::min(std::max(1.8, last * (h - 1)), y - top);
-    if (wait.due.what == Due::What::next_layer && high > 1)
-      draw_layer(sheet, {x + 0.9, y - high, w - 1.8, high - 0.4}, {}, g, true);
-  }
+  const double end = r.right() - (count < all ? step : 0);
+  for (std::size_t i = 0; i < count; ++i)
+    draw_pan(sheet, {end - static_cast<double>(count - i) * step + (step - w), top, w, h},
+             wait.pans[i], rgb(wait.colour), g);
+  if (count < all)
+    write(sheet, {r.right(), r.centre().y + cap::small / 2}, Anchor::right, small, g.ink,
+          say(words::PansSay::pans_beside, {std::to_string(all - count)}), step - 0.6);
 }
 
 void draw_jar(Sheet& sheet, const Rect& r, Colour fill, double share, const Ground& g) {

@@ -21,6 +21,7 @@ enum class BenchSay {
   pan_too_heavy,
   pan_depth_unlikely,
   pans_still_wet,
+  card_stays_own, // 0: name
   pans_no_more,
   pans_left_none,
   told_nothing,

@@ -25,6 +25,10 @@ std::string_view english(BenchSay id) {
   case Say::pan_too_heavy:
     return "A pan of {0} mL with its paint weighs no {1} g: weigh one pan alone.";
   case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
+  case Say::card_stays_own:
+    return "{0} stays ticked: batches, jars or figures of your own belong to it. To be rid of it, "
+           "put "
+           "its card away.";
   case Say::pans_no_more: return "no more layers";
   case Say::pans_left_none: return "nothing left to pour";
   case Say::powder_is_weighed: return "{0} is not counted in drops: undo, and weigh it";

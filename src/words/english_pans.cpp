@@ -25,7 +25,7 @@ std::string_view english(PansSay id) {
   case Say::pans_in_days: return "in {0} to {1} days";
   case Say::pans_now: return "now";
   case Say::pans_if_firm: return "if it is firm to the touch";
-  case Say::pans_full: return "full";
+  case Say::pans_full: return "no room";
   case Say::pans_when_firm: return "when it is firm to the touch";
   case Say::pans_first: return "first layer";
   case Say::pans_from_room: return "from the room: a weighed pan knows better";
@@ -61,11 +61,12 @@ std::string_view english(PansSay id) {
   case Say::pans_more_batches: return "{0} more batches";
   case Say::pans_one_more_batch: return "1 more batch";
   case Say::pans_can_go_on: return "layer {0} can go on";
-  case Say::pans_later: return "layer {0} in about {1} h";
-  case Say::pans_later_days: return "layer {0} in about {1} days";
+  case Say::pans_later: return "layer {0} {1}";
   case Say::pans_look: return "look: {0} days dry";
   case Say::pans_look_soon: return "look: 1 day dry";
   case Say::pans_waits_in_jar: return "{0} mL in the jar";
+  case Say::pans_beside: return "+{0}";
+  case Say::pans_dotted: return "Dotted: as poured, and when dry.";
   case Say::pan_dries: return "pan {0} dries";
   case Say::pan_is_full: return "pan {0} is full";
   case Say::pan_water: return "water left in pan {0}";

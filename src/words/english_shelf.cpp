@@ -16,6 +16,11 @@ std::string_view english(ShelfSay id) {
   case Say::shelf_none_away: return "Nothing is put away.";
   case Say::shelf_choose:
     return "Tap a card to see or change it. Nothing has to be filled in before the first batch.";
+  case Say::shelf_tick:
+    return "Tap what you have: it lies on your own shelf, and Plan offers it first. Tapped again, "
+           "it "
+           "is off. How much of it there is can wait.";
+  case Say::shelf_ticked: return "{0} ticked";
   case Say::family_mineral: return "mineral";
   case Say::family_fine_mineral: return "fine mineral";
   case Say::family_organic: return "organic";
@@ -33,9 +38,10 @@ std::string_view english(ShelfSay id) {
   case Say::glass_muller: return "muller";
   case Say::size_mL: return "{0} mL";
   case Say::card_ships: return "Starting values: replace them with your own.";
-  case Say::card_confidence_low: return "Confidence low.";
-  case Say::card_confidence_medium: return "Confidence fair.";
-  case Say::card_confidence_high: return "Confidence good.";
+  case Say::card_from_sources: return "Density and oil absorption are from sources.";
+  case Say::card_from_density: return "Density is from a source, oil absorption a guess.";
+  case Say::card_from_oil: return "Density is a guess, oil absorption from a source.";
+  case Say::card_from_none: return "Density and oil absorption are guesses.";
   case Say::card_cautions: return "{0} chosen";
   case Say::card_cautions_none: return "not known";
   case Say::card_cautions_more: return "more cautions";

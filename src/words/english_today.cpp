@@ -10,11 +10,11 @@ std::string_view english(TodaySay id) {
   case Say::layer: return "the next layer can go on, if firm";
   case Say::layer_late: return "open for {0} days: look at the pans first";
   case Say::left_over: return "{0} mL left in the jar: pour it";
-  case Say::left_over_hours: return "{0} mL left: pour it in about {1} h";
-  case Say::left_over_days: return "{0} mL left: pour it in about {1} days";
+  case Say::left_over_later: return "{0} mL left: pour it {1}";
   case Say::weigh_pan: return "weigh pan {0} again, since {1}";
   case Say::verdict: return "day {0}: how are the pans?";
   case Say::verdict_one: return "day 1: how are the pans?";
+  case Say::verdict_late: return "due {0} days ago: how are they?";
   case Say::use_within: return "use within {0} days";
   case Say::use_within_one: return "use within 1 day";
   case Say::use_today: return "use today: its last day";
@@ -38,7 +38,7 @@ std::string_view english(TodaySay id) {
   case Say::first_paint: return "make the first paint";
   case Say::first_paint_what: return "choose a pigment, weigh it, begin";
   case Say::i_have: return "what I have";
-  case Say::i_have_what: return "your pigments, and how much of each";
+  case Say::i_have_what: return "tick your pigments off a list";
   case Say::binder: return "make binder";
   case Say::binder_what: return "gum, water, honey, step by step";
   case Say::bank_card: return "a bank card on the glass";

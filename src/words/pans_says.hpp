@@ -62,11 +62,12 @@ enum class PansSay {
   pans_more_batches,
   pans_one_more_batch,
   pans_can_go_on,
-  pans_later,
-  pans_later_days,
+  pans_later, // 1: in how many hours or days
   pans_look,
   pans_look_soon,
   pans_waits_in_jar,
+  pans_beside, // 0: so many that are not drawn
+  pans_dotted,
   pan_dries,
   pan_is_full,
   pan_water,

@@ -18,6 +18,8 @@ enum class ShelfSay {
   shelf_none_found,
   shelf_none_away,
   shelf_choose,
+  shelf_tick,
+  shelf_ticked, // 0: so many
   family_mineral,
   family_fine_mineral,
   family_organic,
@@ -35,9 +37,10 @@ enum class ShelfSay {
   glass_muller,
   size_mL,
   card_ships,
-  card_confidence_low,
-  card_confidence_medium,
-  card_confidence_high,
+  card_from_sources,
+  card_from_density,
+  card_from_oil,
+  card_from_none,
   card_cautions, // 0: how many are chosen
   card_cautions_none,
   card_cautions_more,

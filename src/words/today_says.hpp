@@ -13,11 +13,11 @@ enum class TodaySay {
   layer,
   layer_late,
   left_over,
-  left_over_hours,
-  left_over_days,
-  weigh_pan, // 0: its number, 1: since when
+  left_over_later, // 1: in how many hours or days
+  weigh_pan,       // 0: its number, 1: since when
   verdict,
   verdict_one,
+  verdict_late, // 0: so many days
   use_within,
   use_within_one,
   use_today,

@@ -44,7 +44,7 @@ TEST_CASE("several batches at once: what waits first, two on a page, and what ea
   CHECK(shown(h).others[0].mL > 5);
   CHECK(shown(h).others[1].pad.arg == batches[0]); // its layer can go on first
   CHECK(shown(h).others[1].what == Other::layer_later);
-  CHECK(shown(h).others[1].hours > 4);
+  CHECK(shown(h).others[1].low_h > 4);
   CHECK(shown(h).others[1].pans.size() == 1);
   h.tap("more_batches");
   REQUIRE(shown(h).others.size() == 1);
@@ -150,4 +150,29 @@ TEST_CASE("cracked: the likely causes in order, what is seen here first") {
   CHECK(shown(h).causes[1].cause == CrackCause::deep_layer);
   h.tap("became cracked"); // taken back
   CHECK(shown(h).causes.empty());
+}
+
+TEST_CASE("the next layer is foreseen as it is poured, to the brim, and as it dries") {
+  Hands h;
+  gather(h);
+  const auto before = shown(h);
+  CHECK(before.fresh.pour_mL == doctest::Approx(std::min(before.card_mL, before.to_pour_mL)));
+  CHECK(before.fresh.next_mL > 0.4 * before.fresh.pour_mL);
+  CHECK(before.fresh.next_mL < 0.7 * before.fresh.pour_mL);
+  h.tap("pour_all");
+  const auto after = shown(h);
+  double foreseen = 0;
+  for (const auto& pan : after.pans) {
+    CHECK(pan.pour_mL <= pan.brim_mL - pan.layers_mL.at(0) + 1e-9);
+    CHECK(pan.next_mL <= pan.pour_mL);
+    foreseen += pan.pour_mL;
+  }
+  CHECK(foreseen > 0);
+  CHECK(foreseen <= after.to_pour_mL + 1e-9);
+  h.wait(10 * day);
+  h.tap("pour_all");
+  double poured = 0;
+  for (const session::Pan& pan : h.b.pans.folded->pans)
+    if (pan.layers.size() > 1) poured += pan.layers[1].wet_mL;
+  CHECK(poured == doctest::Approx(foreseen).epsilon(0.2)); // some water left the jar's paint
 }

@@ -279,6 +279,8 @@ TEST_CASE("asked after 1, 3, 10 and 30 days; a verdict after the ask settles it"
   h.wait(25 * day);
   CHECK(verdict_day_due(h.b, id, h.now()) == 30);
   h.wait(25 * day);
+  CHECK(verdict_day_due(h.b, id, h.now()) == 30); // until it is given
+  h.tap("became good");
   CHECK(due(h.b, h.now()).empty());
 }
 

@@ -1,73 +1,19 @@
+#include "bench/learning.hpp"
 #include "bench/pans.hpp"
-#include "bench/stock.hpp"
 #include "bench/today.hpp"
+#include "entries.hpp"
 #include "hands.hpp"
-#include "words/calendar.hpp"
 
 #include <algorithm>
 #include <set>
 
 using namespace bench;
+using namespace entries;
 using hands::Hands;
 
 namespace {
 
-constexpr std::int64_t day_ms = session::a_day_ms;
 constexpr double minute = 60, day = 86400;
-constexpr std::int64_t first = 20000 * day_ms; // a day of 2024, by UTC
-
-using What = Due::What;
-
-const Due* of(const std::vector<Due>& all, const std::string& id, What what) {
-  for (const Due& one : all)
-    if (one.of == id && one.what == what) return &one;
-  return nullptr;
-}
-
-BookEntry poured(std::int64_t at) {
-  BookEntry entry;
-  entry.poured_at = at;
-  entry.layer_at = at + 2 * day_ms;
-  return entry;
-}
-
-BookEntry lying(BookEntry::Lies where, std::int64_t since) {
-  BookEntry entry;
-  entry.lies = where;
-  entry.lies_since = since;
-  return entry;
-}
-
-BookIndex index_of(const std::vector<std::pair<std::string, BookEntry>>& entries) {
-  BookIndex index;
-  for (const auto& [id, entry] : entries) {
-    index.of[id] = entry;
-    index.asked.insert(id);
-  }
-  return index;
-}
-
-std::int64_t on_day(int day) { return session::use_minute(day * day_ms); }
-
-int asked_on(int days_dry) { // counted by hand
-  if (days_dry < 1 || days_dry >= 60) return 0;
-  return days_dry < 3 ? 1 : days_dry < 10 ? 3 : days_dry < 30 ? 10 : 30;
-}
-
-bool in_order(const std::vector<Due>& all) {
-  const auto place = [](const Due& d) {
-    return d.what == What::on_slab ? 0 : d.what == What::runs_low ? 2 : 1;
-  };
-  return std::is_sorted(all.begin(), all.end(), [&](const Due& a, const Due& b) {
-    return std::pair(place(a), a.since) < std::pair(place(b), b.since);
-  });
-}
-
-session::Card binder_until(const std::string& date) {
-  session::Card card{"gum", "Gum 1:2", session::LiquidCard{session::CardKind::binder, {}}};
-  card.keep_until = date;
-  return card;
-}
 
 void gather(Hands& h) {
   h.begin();
@@ -92,76 +38,36 @@ void open_window(Hands& h, Hands& later, double after_s) {
 
 }
 
-TEST_CASE("a year of days: each thing is due from its day until it lapses, in order") {
-  const BookIndex index = index_of({{"p", poured(first)},
-                                    {"s", lying(BookEntry::on_slab, first + 20 * day_ms)},
-                                    {"j", lying(BookEntry::in_jar, first)}});
-  const std::vector<session::Card> shelf{binder_until(words::date_of(20200))}; // the 200th day
-  for (int d = 0; d < 366; ++d) {
-    CAPTURE(d);
-    const std::int64_t now = first + d * day_ms + 1000;
-    const auto all = due(index, shelf, {}, now, 0);
-    CHECK(in_order(all));
-    const Due* verdict = of(all, "p", What::verdict);
-    CHECK((verdict ? verdict->day : 0) == asked_on(d));
-    CHECK((of(all, "p", What::next_layer) != nullptr) == (d >= 2 && d < 60)); // as its verdicts
-    CHECK((of(all, "j", What::in_jar) != nullptr) == (d < 30));
-    CHECK((of(all, "s", What::on_slab) != nullptr) == (d < 50)); // by a clock set back it is there
-    CHECK((of(all, "gum", What::use_up) != nullptr) == (d >= 186));
-    if (const Due* slab = of(all, "s", What::on_slab)) CHECK(slab == &all.front());
-  }
-}
-
-TEST_CASE("what was dealt with is not due: judged, discarded, poured, put away, used up") {
-  const std::int64_t now = first + 12 * day_ms;
-  BookEntry judged = poured(first);
-  judged.verdicts = {{{"s", 1}, first + 11 * day_ms, {session::Became::good, 0}}};
-  BookEntry discarded = poured(first);
-  discarded.discarded = true;
-  BookEntry jar = lying(BookEntry::in_jar, first);
-  jar.verdicts = judged.verdicts;
-  const auto all = due(index_of({{"a", judged}, {"b", discarded}, {"c", jar}}), {}, {}, now, 0);
-  REQUIRE(all.size() == 1); // the day of a layer is another matter
-  CHECK(all[0].what == What::next_layer);
-  session::Card gum = binder_until(words::date_of(20013));
-  CHECK(due({}, {gum}, {}, now, 0).size() == 1);
-  CHECK(due({}, {}, {}, now, 0).empty());
-  BookIndex used;
-  gum.made_g = 50;
-  used.used_ug["gum"] = {{on_day(20005), 50'000'000}};
-  CHECK(due(used, {gum}, {}, now, 0).empty());
-}
-
-TEST_CASE(
-    "what was left in the jar waits: until the next layer, or where no pan has room at once") {
-  BookEntry some = poured(first), full = poured(first);
-  some.left_mL = full.left_mL = 0.8;
-  full.layer_at.reset();
-  const BookIndex index = index_of({{"some", some}, {"full", full}});
-  for (int d = 0; d < 70; ++d) {
-    CAPTURE(d);
-    const auto all = due(index, {}, {}, first + d * day_ms + 1000, 0);
-    CHECK((of(all, "full", What::in_jar) != nullptr) == (d < 60));
-    CHECK((of(all, "some", What::in_jar) != nullptr) == (d < 2));
-    if (const Due* jar = of(all, "some", What::in_jar)) CHECK(jar->since == *some.layer_at);
-    CHECK((of(all, "some", What::next_layer) != nullptr) == (d >= 2 && d < 60));
-  }
-  some.left_mL = 0.05; // on the glass of an empty jar
-  CHECK(due(index_of({{"some", some}}), {}, {}, first + 1000, 0).empty());
-}
-
-TEST_CASE("a pan that was weighed once is to be weighed again, in its time, and after it no more") {
-  BookEntry entry = poured(first);
-  entry.layer_at.reset();
-  entry.weigh_again = WeighAgain{3, first + day_ms / 4, first + day_ms};
-  const BookIndex index = index_of({{"p", entry}});
-  for (int h = 0; h < 30; ++h) {
-    CAPTURE(h);
-    const auto all = due(index, {}, {}, first + h * day_ms / 24, 0);
-    const Due* weigh = of(all, "p", What::weigh_pan);
-    CHECK((weigh != nullptr) == (h >= 6 && h < 24));
-    if (weigh) CHECK(weigh->pan == 3);
-  }
+TEST_CASE("a window that opens folds no paint of months ago; once looked through, it waits whole") {
+  Hands h;
+  gather(h);
+  const std::string id = h.b.batch;
+  h.tap("today");
+  h.tap("due jar " + id);
+  h.tap("new_pan");
+  h.tap("pan 1");
+  h.tap("weigh_pan");
+  h.type("5");
+  Hands soon, late;
+  open_window(h, soon, 20 * day);
+  CHECK(soon.b.folds.kept.count(id) == 1);
+  CHECK(of(soon.b.today.waits, id, What::next_layer));
+  open_window(h, late, 200 * day);
+  CHECK(late.shows("due verdict " + id));
+  late.b.folds.kept.clear();
+  late.b.screen = Screen::plan;
+  index_all(late.b, late.now());
+  CHECK(late.b.folds.kept.empty());
+  late.b.screen = Screen::today;
+  late.wait(1);
+  CHECK(of(late.b.today.waits, id, What::verdict));
+  CHECK_FALSE(of(late.b.today.waits, id, What::next_layer));
+  bool redraw = false;
+  for (int i = 0; wants_to_study(late.b) && i < 100; ++i)
+    redraw = step(late.b, Study{}, late.now()).redraw || redraw;
+  CHECK(redraw);
+  CHECK(of(late.b.today.waits, id, What::next_layer));
+  CHECK(shown(late).waits[0].left_mL > least_left_mL);
 }
 
 TEST_CASE(
@@ -198,27 +104,31 @@ TEST_CASE(
   CHECK_FALSE(h.shows("due weigh " + id));
 }
 
-TEST_CASE("lines from the future are not due before their day") {
-  const auto all = due(index_of({{"p", poured(first + 5 * day_ms)}}), {}, {}, first, 0);
-  CHECK(all.empty());
-}
-
-TEST_CASE("a pigment runs low where two batches like its last ones take more than is left") {
-  session::Card ochre{"ochre", "Yellow ochre", session::PigmentCard{}};
-  ochre.made_g = 105;
-  BookIndex index;
-  CHECK(due(index, {ochre}, {}, first, 0).empty()); // never used: nobody knows what a batch takes
-  index.used_ug["ochre"] = {{on_day(20000), 20'000'000}, {on_day(20005), 40'000'000}};
-  index.took_ug["ochre"] = {{{1, "a"}, 20'000'000}, {{2, "b"}, 40'000'000}};
-  CHECK(low_mark(index, "ochre") == doctest::Approx(30));
-  CHECK(stock_of(index, {}, ochre)->g == doctest::Approx(45));
-  REQUIRE(due(index, {ochre}, {}, first, 0).size() == 1);
-  CHECK(due(index, {ochre}, {}, first, 0)[0] == Due{"ochre", What::runs_low, 0, 0});
-  session::Stocks jar;
-  jar["ochre"].jars = {{{"s", 1}, 20006 * day_ms, {"ochre", 50}}};
-  CHECK(due(index, {ochre}, jar, first, 0).empty()); // one more was bought
-  ochre.made_on = words::date_of(20004);             // a new jar, that only the last batch was of
-  CHECK(due(index, {ochre}, {}, first, 0).empty());
+TEST_CASE("Today, Pans and the pad of another batch there say one range until the next layer") {
+  Hands h;
+  gather(h);
+  const std::string id = h.b.batch;
+  h.tap("today");
+  h.tap("due jar " + id);
+  h.tap("new_pan");
+  h.wait(1800);
+  h.tap("today");
+  REQUIRE(shown(h).waits.size() == 1);
+  const auto wait = shown(h).waits[0];
+  CHECK(wait.low_h > 0);
+  CHECK(wait.high_h > wait.low_h);
+  h.tap("due jar " + id);
+  const auto pans = std::get<PansView>(view(h.b, h.now()).screen);
+  REQUIRE(pans.next.kind == PansView::Next::in_hours);
+  CHECK(pans.next.low_h == doctest::Approx(wait.low_h).epsilon(0.001));
+  CHECK(pans.next.high_h == doctest::Approx(wait.high_h).epsilon(0.001));
+  h.tap("plan");
+  gather(h);
+  h.tap("pans");
+  const auto other = std::get<PansView>(view(h.b, h.now()).screen).others.at(0);
+  REQUIRE(other.what == PansView::Other::layer_later);
+  CHECK(other.low_h == doctest::Approx(wait.low_h).epsilon(0.001));
+  CHECK(other.high_h == doctest::Approx(wait.high_h).epsilon(0.001));
 }
 
 TEST_CASE("a batch goes over the board: slab, jar, pans, verdict, and is made again from there") {
@@ -286,26 +196,6 @@ TEST_CASE("a gathered batch opens Today, however short the while") {
   open_window(h, soon, minute);
   CHECK(soon.b.screen == Screen::today);
   CHECK(soon.shows("due jar " + h.b.batch));
-}
-
-TEST_CASE("the first day: everything on the board leads somewhere, and nothing is asked") {
-  Hands h;
-  h.tap("today");
-  CHECK(shown(h).first_day);
-  const std::vector<std::pair<const char*, Screen>> ways{{"new_paint", Screen::plan},
-                                                         {"have", Screen::shelf},
-                                                         {"my_binder", Screen::binder},
-                                                         {"bank_card", Screen::tablet}};
-  for (const auto& [pad, screen] : ways) {
-    h.tap(pad);
-    CHECK(h.b.screen == screen);
-    h.tap("today");
-  }
-  h.tap("hand_on right");
-  CHECK(h.b.display.hand == Hand::right);
-  h.tap("hand_on left");
-  CHECK(h.b.tablet.hand == Hand::left);
-  CHECK(h.lines.empty());
 }
 
 TEST_CASE("hundreds of batches: the board turns pages, and each thing stands on one of them") {

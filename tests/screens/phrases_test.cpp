@@ -1,3 +1,4 @@
+#include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 
 #include <doctest/doctest.h>
@@ -198,4 +199,23 @@ TEST_CASE("found dry: how much water, and what then") {
   a.amount = {.drops = 10};
   CHECK(advice_words(a) ==
         "give back 10 drops of water (0.6 mL), let it soak ten minutes, then mull");
+}
+
+TEST_CASE(
+    "what a pigment's figures rest on: a source or a guess, and no word that says otherwise") {
+  bench::ShelfView shelf;
+  shelf.density_from = "data sheet";
+  const std::string half = rests_on_words(shelf);
+  CHECK(half.find("data sheet") != std::string::npos);
+  CHECK(half.find("guess") != std::string::npos);
+  shelf.oil_from = "table";
+  const std::string whole = rests_on_words(shelf);
+  CHECK(whole.find("guess") == std::string::npos);
+  for (const std::string& said : {half, whole}) CHECK(said.find("onfidence") == std::string::npos);
+}
+
+TEST_CASE("how long until the next layer: whole hours up to three days, then whole days") {
+  CHECK(span_words(12.7, 61.2) == "in 12 to 62 h");
+  CHECK(span_words(12.7, 140) == "in 1 to 6 days");
+  CHECK(span_words(0, 0.4) == "in 1 to 2 h");
 }

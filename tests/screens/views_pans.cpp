@@ -66,7 +66,8 @@ PansView::Pan pan_of(const PadId& pad, int i) {
   pan.pad = pad;
   pan.number = i;
   pan.brim_mL = 1.7;
-  pan.next_mL = i % 3 == 2 ? 0 : 0.3;
+  pan.pour_mL = i % 3 == 2 ? 0 : 1.1 - 0.6 * (i % 3);
+  pan.next_mL = 0.5 * pan.pour_mL;
   for (int layer = 0; layer <= i % 3; ++layer) pan.layers_mL.push_back(0.6);
   pan.wet_mL = i % 2 ? 0.4 : 0;
   pan.full = i % 3 == 2;
@@ -105,7 +106,8 @@ void add_others(const Bench& b, const View& v, PansView& p) {
     other.colour = 0x884422;
     for (int pan = 1; pan <= 5; ++pan) other.pans.push_back(pan_of({}, pan));
     other.layer = 2;
-    other.hours = 30;
+    other.low_h = 30;
+    other.high_h = 140;
     other.since_pour_ms = 277000000;
     p.others.push_back(std::move(other));
     ++i;
@@ -134,6 +136,8 @@ PansView pans_of(const Bench& b, const View& v) {
   p.card_mL = 1.7;
   p.to_pour_mL = 12.3;
   p.all = 14;
+  p.fresh.brim_mL = p.fresh.pour_mL = 1.7;
+  p.fresh.next_mL = 0.8;
   p.next = {PansView::Next::in_hours, 9.3, 61.5, false};
   p.fill = paint::Interval{0.55, 0.62, 0.7};
   p.tack = paint::Tack::stays_sticky;

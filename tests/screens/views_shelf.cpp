@@ -17,6 +17,13 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
     out.push_back({"shelf, " + what + on, mm, view(b, {})});
   };
   keep("list");
+  b.shelf_page.ticking = true;
+  b.own = {"pb36", "pw6", "py43"};
+  keep("ticked off");
+  std::get<ShelfView>(out.back().view.screen).notice.error =
+      words::Error{words::BenchSay::card_stays_own, {"Cerulean blue (chromium)"}};
+  b.shelf_page = {};
+  b.own.clear();
   for (const char* id :
        {"pb36", "gum_12_glycerin", "honey_11", "dropper", "teaspoon", "half_pan"}) {
     b.shelf_page.card = *shelf_card(b, id);

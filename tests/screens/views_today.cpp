@@ -33,7 +33,13 @@ TodayView::Wait wait_of(const Due& due) {
   TodayView::Wait w{{TodayPad::due, name_of(due)}, due, long_name};
   w.colour = 0x2266AA;
   if (due.what == Due::What::on_slab) w.trail = trail();
-  for (int i = 0; i < 8; ++i) w.pans.push_back(std::vector<double>(1 + i % 2, 0.35));
+  for (int i = 0; i < 8; ++i) {
+    PansView::Pan pan;
+    pan.brim_mL = 1.7;
+    pan.layers_mL.assign(1 + i % 2, 0.6);
+    if (due.what == Due::What::next_layer) pan.pour_mL = 0.5, pan.next_mL = 0.25;
+    w.pans.push_back(std::move(pan));
+  }
   if (due.what == Due::What::use_up || due.what == Due::What::making)
     w.kind = session::CardKind::binder;
   w.step = session::MakingStep::steep;
@@ -87,6 +93,10 @@ void add_poured(std::vector<Case>& out, Bench b, Size mm, const std::string& on)
   for (auto& wait : std::get<TodayView>(v.screen).waits) {
     wait = wait_of(wait.due);
     wait.left_mL = 12.8;
+    if (wait.due.since > now_ms) {
+      wait.low_h = static_cast<double>(wait.due.since - now_ms) / hour;
+      wait.high_h = 2.4 * wait.low_h;
+    }
     wait.open_days = 41;
   }
   out.push_back({"today, poured" + on, mm, v});
