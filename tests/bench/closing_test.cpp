@@ -6,24 +6,6 @@ using namespace hands;
 
 namespace {
 
-// The same studio, in a window that opens later.
-void open_window(const Hands& h, Hands& later) {
-  later.wall = h.wall + 60000;
-  session::Log log = h.b.logs.front();
-  log.session = "0ther";
-  later.b.screen = Screen::today;
-  later.give(Loaded{{log}, {}, {}});
-}
-
-void gather(Hands& h) {
-  h.begin();
-  h.tap("another");
-  h.tap("amount weigh");
-  h.tap("add gum_12");
-  h.type("9");
-  for (const char* pad : {"pass", "pass", "pass", "gather"}) h.tap(pad);
-}
-
 session::Progress progress(Hands& h, const std::string& batch) {
   return fold_of(h.b, batch)->progress;
 }
@@ -37,7 +19,7 @@ TEST_CASE("what was offered to go on with, and then closed, is not opened by Sla
   const std::string id = h.b.batch;
   Hands later;
   later.give(Tick{});
-  open_window(h, later);
+  later.open_after(h, 60, Screen::today);
   if (later.b.batch.empty()) later.tap("slab");
   REQUIRE(later.b.batch == id);
   for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) later.tap(pad);
@@ -49,7 +31,7 @@ TEST_CASE("what was offered to go on with, and then closed, is not opened by Sla
 
 TEST_CASE("paint that came back from its jar, was poured and closed waits on no slab") {
   Hands h;
-  gather(h);
+  h.gather();
   const std::string id = h.b.batch;
   h.tap("more");
   h.tap("from_jar");
@@ -61,14 +43,14 @@ TEST_CASE("paint that came back from its jar, was poured and closed waits on no 
   REQUIRE(progress(h, id) == session::Progress::closed);
   for (const Due& one : due(h.b, h.now())) CHECK(one.what != Due::What::on_slab);
   Hands later;
-  open_window(h, later);
+  later.open_after(h, 60, Screen::today);
   CHECK(later.b.screen == Screen::today);
   CHECK(later.lines.empty());
 }
 
 TEST_CASE("closed on two tablets, it is open again with one tap") {
   Hands h;
-  gather(h);
+  h.gather();
   const std::string id = h.b.batch;
   session::Log other = h.b.logs.front();
   other.session = "0ther";

@@ -3,27 +3,17 @@
 #include "bench/again.hpp"
 #include "bench/choices.hpp"
 #include "bench/measures.hpp"
-#include "bench/planning.hpp"
 #include "bench/recipes.hpp"
-#include "hands.hpp"
+#include "planned.hpp"
 
 #include <cmath>
 
 using namespace bench;
 using doctest::Approx;
-using hands::Hands;
+using namespace hands;
 using session::SaidIn;
 
 namespace {
-
-PlanView plan_of(Hands& h) { return std::get<PlanView>(view(h.b, h.now()).screen); }
-
-Planned planned_of(Hands& h) {
-  const auto p = planned(h.b);
-  REQUIRE(p);
-  REQUIRE(*p);
-  return **p;
-}
 
 void on_shelf(Hands& h, std::vector<session::Card> cards) {
   session::Log log;

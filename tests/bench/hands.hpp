@@ -42,6 +42,14 @@ struct Hands {
     pass_ms(static_cast<std::int64_t>(seconds * 1000));
     give(Tick{});
   }
+  // The same studio, in a window that opens later.
+  void open_after(const Hands& before, double after_s, Screen on) {
+    wall = before.wall + static_cast<std::int64_t>(after_s * 1000);
+    session::Log log = before.b.logs.front();
+    log.session = "0ther";
+    b.screen = on;
+    give(Loaded{{log}, {}, {}});
+  }
   Rect box(const std::string& name) {
     const auto id = pad_named(name);
     REQUIRE_MESSAGE(id, name);
@@ -83,6 +91,13 @@ struct Hands {
     tap("weigh");
     type("12");
     tap("begin");
+  }
+  // Bound, mulled and off the slab.
+  void gather() {
+    begin();
+    for (const char* pad : {"another", "amount weigh", "add gum_12"}) tap(pad);
+    type("9");
+    for (const char* pad : {"pass", "pass", "pass", "gather"}) tap(pad);
   }
   SlabView slab() { return std::get<SlabView>(view(b, now()).screen); }
   template <class E>

@@ -11,12 +11,8 @@ constexpr double hour = 3600, day = 24 * hour;
 
 // Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
 void gather(Hands& h) {
-  h.begin();
-  h.tap("another");
-  h.tap("amount weigh");
-  h.tap("add gum_12");
-  h.type("9");
-  for (const char* pad : {"pass", "pass", "pass", "gather", "pans"}) h.tap(pad);
+  h.gather();
+  h.tap("pans");
 }
 
 PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }

@@ -16,15 +16,7 @@ constexpr double hour = 3600, day = 24 * hour;
 
 // Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
 void gather(Hands& h) {
-  h.begin();
-  h.tap("another");
-  h.tap("amount weigh");
-  h.tap("add gum_12");
-  h.type("9");
-  h.tap("pass");
-  h.tap("pass");
-  h.tap("pass");
-  h.tap("gather");
+  h.gather();
   h.tap("pans");
 }
 

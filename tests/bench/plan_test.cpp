@@ -269,17 +269,7 @@ TEST_CASE("whole pans are asked for by the two that are near") {
                                         {Number(2, 0), Number(3, 0), Number(2.5, 1)}});
 }
 
-namespace {
-
-// The same studio, opened by another run of the program.
-void open_again(Hands& h, Hands& later) {
-  later.wall = h.wall;
-  session::Log log = h.b.logs.front();
-  log.session = "0ther";
-  later.give(Loaded{{log}, {}, {}});
-}
-
-}
+namespace {}
 
 TEST_CASE("a batch left open lately is offered on Plan, and a tap goes on with it") {
   Hands h;
@@ -288,7 +278,7 @@ TEST_CASE("a batch left open lately is offered on Plan, and a tap goes on with i
   const std::string id = h.b.batch;
   h.wait(2 * 86400);
   Hands later;
-  open_again(h, later);
+  later.open_after(h, 0, Screen::plan);
   REQUIRE(later.shows("go_on " + id));
   CHECK(std::get<PlanView>(view(later.b, later.now()).screen).go_on == h.b.folded->name);
   later.tap("pigment pb28"); // another batch is being planned
@@ -310,13 +300,13 @@ TEST_CASE("a batch gathered, or left open for longer, is not offered") {
   const std::string id = h.b.batch;
   h.wait(3.5 * 86400);
   Hands late;
-  open_again(h, late);
+  late.open_after(h, 0, Screen::plan);
   CHECK_FALSE(late.shows("go_on " + id));
   h.tap("pass");
   h.tap("pass");
   for (const char* pad : {"pass", "gather"}) h.tap(pad);
   Hands gathered;
-  open_again(h, gathered);
+  gathered.open_after(h, 0, Screen::plan);
   CHECK_FALSE(gathered.shows("go_on " + id));
 }
 

@@ -1,29 +1,19 @@
 // Recipes in a maker's own measures: kept, planned, scaled, and what they leave open.
 #include "bench/choices.hpp"
-#include "bench/planning.hpp"
 #include "bench/recipes.hpp"
 #include "bench/shelf.hpp"
-#include "hands.hpp"
 #include "paint/heap.hpp"
+#include "planned.hpp"
 #include "words/bench_says.hpp"
 
 #include <cmath>
 
 using namespace bench;
 using doctest::Approx;
-using hands::Hands;
+using namespace hands;
 using session::SaidIn;
 
 namespace {
-
-PlanView plan_of(Hands& h) { return std::get<PlanView>(view(h.b, h.now()).screen); }
-
-Planned planned_of(Hands& h) {
-  const auto p = planned(h.b);
-  REQUIRE(p);
-  REQUIRE(*p);
-  return **p;
-}
 
 // A second spoon of 15 mL on the shelf.
 void own_tablespoon(Hands& h) {

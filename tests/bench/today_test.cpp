@@ -15,32 +15,13 @@ namespace {
 
 constexpr double minute = 60, day = 86400;
 
-void gather(Hands& h) {
-  h.begin();
-  h.tap("another");
-  h.tap("amount weigh");
-  h.tap("add gum_12");
-  h.type("9");
-  for (int i = 0; i < 3; ++i) h.tap("pass");
-  h.tap("gather");
-}
-
 TodayView shown(Hands& h) { return std::get<TodayView>(view(h.b, h.now()).screen); }
-
-// The same studio, in a window that opens later.
-void open_window(Hands& h, Hands& later, double after_s) {
-  later.wall = h.wall + static_cast<std::int64_t>(after_s * 1000);
-  session::Log log = h.b.logs.front();
-  log.session = "0ther";
-  later.b.screen = Screen::today;
-  later.give(Loaded{{log}, {}, {}});
-}
 
 }
 
 TEST_CASE("a window that opens folds no paint of months ago; once looked through, it waits whole") {
   Hands h;
-  gather(h);
+  h.gather();
   const std::string id = h.b.batch;
   h.tap("today");
   h.tap("due jar " + id);
@@ -49,10 +30,10 @@ TEST_CASE("a window that opens folds no paint of months ago; once looked through
   h.tap("weigh_pan");
   h.type("5");
   Hands soon, late;
-  open_window(h, soon, 20 * day);
+  soon.open_after(h, 20 * day, Screen::today);
   CHECK(soon.b.folds.kept.count(id) == 1);
   CHECK(of(soon.b.today.waits, id, What::next_layer));
-  open_window(h, late, 200 * day);
+  late.open_after(h, 200 * day, Screen::today);
   CHECK(late.shows("due verdict " + id));
   late.b.folds.kept.clear();
   late.b.screen = Screen::plan;
@@ -73,7 +54,7 @@ TEST_CASE("a window that opens folds no paint of months ago; once looked through
 TEST_CASE(
     "0.8 mL left after pouring: the board says so, and leads to Pans; so does a weighed pan") {
   Hands h;
-  gather(h);
+  h.gather();
   const std::string id = h.b.batch;
   h.tap("today");
   h.tap("due jar " + id);
@@ -106,7 +87,7 @@ TEST_CASE(
 
 TEST_CASE("Today, Pans and the pad of another batch there say one range until the next layer") {
   Hands h;
-  gather(h);
+  h.gather();
   const std::string id = h.b.batch;
   h.tap("today");
   h.tap("due jar " + id);
@@ -123,7 +104,7 @@ TEST_CASE("Today, Pans and the pad of another batch there say one range until th
   CHECK(pans.next.low_h == doctest::Approx(wait.low_h).epsilon(0.001));
   CHECK(pans.next.high_h == doctest::Approx(wait.high_h).epsilon(0.001));
   h.tap("plan");
-  gather(h);
+  h.gather();
   h.tap("pans");
   const auto other = std::get<PansView>(view(h.b, h.now()).screen).others.at(0);
   REQUIRE(other.what == PansView::Other::layer_later);
@@ -175,12 +156,12 @@ TEST_CASE("a window opens on Slab where a hand was a moment ago, else on Today")
   Hands h;
   h.begin();
   Hands soon;
-  open_window(h, soon, 20 * minute);
+  soon.open_after(h, 20 * minute, Screen::today);
   CHECK(soon.b.screen == Screen::slab);
   CHECK(soon.b.batch == h.b.batch);
   CHECK(soon.lines.empty());
   Hands later;
-  open_window(h, later, 40 * minute);
+  later.open_after(h, 40 * minute, Screen::today);
   CHECK(later.b.screen == Screen::today);
   CHECK(later.b.batch.empty());
   REQUIRE(shown(later).waits.size() == 1);
@@ -191,9 +172,9 @@ TEST_CASE("a window opens on Slab where a hand was a moment ago, else on Today")
 
 TEST_CASE("a gathered batch opens Today, however short the while") {
   Hands h;
-  gather(h);
+  h.gather();
   Hands soon;
-  open_window(h, soon, minute);
+  soon.open_after(h, minute, Screen::today);
   CHECK(soon.b.screen == Screen::today);
   CHECK(soon.shows("due jar " + h.b.batch));
 }
@@ -246,7 +227,7 @@ TEST_CASE("an empty Slab says how to begin, and its tab takes up what was left t
   CHECK(h.b.screen == Screen::plan);
   h.begin();
   Hands later;
-  open_window(h, later, 40 * minute);
+  later.open_after(h, 40 * minute, Screen::today);
   later.tap("slab");
   CHECK(later.b.batch == h.b.batch);
   CHECK(later.b.screen == Screen::slab);

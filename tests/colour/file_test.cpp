@@ -46,18 +46,22 @@ std::string file(const std::string& name) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
+std::string bytes_of(cmsHPROFILE profile) {
+  cmsUInt32Number size = 0;
+  cmsSaveProfileToMem(profile, nullptr, &size);
+  std::string out(size, '\0');
+  cmsSaveProfileToMem(profile, out.data(), &size);
+  cmsCloseProfile(profile);
+  return out;
+}
+
 // Display P3's primaries with sRGB's curve, or any other curve.
 std::string profile_of(double gamma) {
   cmsCIExyYTRIPLE primaries{{0.680, 0.320, 1}, {0.265, 0.690, 1}, {0.150, 0.060, 1}};
   cmsCIExyY white{0.3127, 0.3290, 1};
   cmsToneCurve* curve = cmsBuildGamma(nullptr, gamma);
   cmsToneCurve* curves[] = {curve, curve, curve};
-  const cmsHPROFILE profile = cmsCreateRGBProfile(&white, &primaries, curves);
-  cmsUInt32Number size = 0;
-  cmsSaveProfileToMem(profile, nullptr, &size);
-  std::string out(size, '\0');
-  cmsSaveProfileToMem(profile, out.data(), &size);
-  cmsCloseProfile(profile);
+  std::string out = bytes_of(cmsCreateRGBProfile(&white, &primaries, curves));
   cmsFreeToneCurve(curve);
   return out;
 }
@@ -70,12 +74,7 @@ std::string tables_of(double gamma) {
   const cmsHPROFILE lab = cmsCreateLab4Profile(nullptr);
   const cmsHTRANSFORM way =
       cmsCreateTransform(from, TYPE_RGB_16, lab, TYPE_Lab_16, INTENT_RELATIVE_COLORIMETRIC, 0);
-  const cmsHPROFILE tables = cmsTransform2DeviceLink(way, 4.3, cmsFLAGS_GUESSDEVICECLASS);
-  cmsUInt32Number size = 0;
-  cmsSaveProfileToMem(tables, nullptr, &size);
-  std::string out(size, '\0');
-  cmsSaveProfileToMem(tables, out.data(), &size);
-  cmsCloseProfile(tables);
+  std::string out = bytes_of(cmsTransform2DeviceLink(way, 4.3, cmsFLAGS_GUESSDEVICECLASS));
   cmsDeleteTransform(way);
   cmsCloseProfile(lab);
   cmsCloseProfile(from);
