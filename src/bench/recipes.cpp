@@ -220,6 +220,8 @@ std::vector<const Card*> recipes_found(const Bench& bench) {
   std::erase_if(out, [&](const Card* card) {
     return !bench.plan.search.empty() && !goes_by(bench, *card, bench.plan.search);
   });
+  std::stable_sort(out.begin(), out.end(),
+                   [](const Card* a, const Card* b) { return a->name < b->name; });
   return out;
 }
 

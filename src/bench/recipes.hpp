@@ -28,7 +28,7 @@ std::vector<paint::Scoop> scoops_for(const Bench& bench, const session::Card& of
 std::optional<paint::ScoopSet> scooped(const Bench& bench, const session::Card& of, double g,
                                        double near_g);
 
-// Those whose name, or whose pigments', holds the search text; the latest first.
+// Those whose name, or whose pigments', holds the search text; by name.
 std::vector<const session::Card*> recipes_found(const Bench& bench);
 // Plan, filled with a recipe. What is no longer on the shelf is left out and said.
 void use_recipe(Bench& bench, const std::string& card, const Now& now);
