@@ -216,7 +216,7 @@ std::optional<AsMade> what_it_took(const session::Batch& batch, const PlanState&
   const double mL_of_one_gram = s.pigment_mL.value / s.pigment_g.value;
   double flow = s.flow_now->value;
   for (const session::Feeling& felt : batch.feelings)
-    if (felt.as == session::Feel::right) flow = felt.flow;
+    if (felt.as == session::Feel::right && !felt.set_aside) flow = felt.flow;
   return AsMade{
       plan.blend,        plan.binder,     s.binder_ratio->value / 10, flow * mL_of_one_gram,
       took_first(batch), extras_of(batch)};

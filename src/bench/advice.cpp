@@ -67,7 +67,8 @@ bool called_right_twice(const session::Batch& batch) {
   const double most = much_the_same * batch.standing.flow_now->value;
   return std::count_if(batch.feelings.begin(), batch.feelings.end(),
                        [&](const session::Feeling& felt) {
-                         return felt.as == Feel::right && !felt.repeats && felt.flow < most;
+                         return felt.as == Feel::right && !felt.repeats && !felt.set_aside &&
+                                felt.flow < most;
                        }) > 1;
 }
 
