@@ -33,13 +33,14 @@ words::Result<double> within(double value, double least, double most) {
 // In whole spoons, or fives of g.
 void change_gum(BinderState& state, int by) {
   if (state.spoons > 0) {
-    state.spoons = std::clamp(std::floor(state.spoons) + by, 1.0, most_spoons);
+    const double least = std::min(1.0, state.spoons);
+    state.spoons = std::clamp(std::floor(state.spoons) + by, least, most_spoons);
     return;
   }
   constexpr double each = 5;
   const double next =
       by > 0 ? std::floor(state.gum_g / each) + 1 : std::ceil(state.gum_g / each) - 1;
-  state.gum_g = std::clamp(next * each, each, most_gum_g);
+  state.gum_g = std::clamp(next * each, std::min(each, state.gum_g), most_gum_g);
 }
 
 // From g to spoons of about as much, and back.
