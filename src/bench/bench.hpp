@@ -267,6 +267,7 @@ struct Learning {
   session::Ranges ranges = session::untrained_ranges();
   int version = 0; // of ranges
   std::optional<words::Error> failure;
+  std::optional<words::Error> not_heard; // what another studio told cannot be read
 };
 
 struct Expected { // of the batch on the slab
@@ -290,7 +291,7 @@ struct Mulling {
   Expected slab, plan, card; // of the shelf, that is read
 };
 
-// What became of dry paint, by batch, and what of it is said of the plan.
+// What became of dry paint, by batch.
 struct Rewetting {
   std::map<std::string, session::DriedPaint> of; // that on the slab is left out while it is open
 };

@@ -75,7 +75,7 @@ void ask(Bench& bench, Effects& effects) {
 void hear(Bench& bench) {
   Learning& learning = bench.learning;
   auto told = session::told_in(session::all_of(bench.logs));
-  if (!told) learning.failure = told.error();
+  learning.not_heard = told ? std::nullopt : std::optional(told.error());
   session::SharedTold now = told.value_or(nullptr);
   const bool same =
       now && learning.told ? bytes_of(*now) == bytes_of(*learning.told) : now == learning.told;

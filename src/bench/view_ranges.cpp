@@ -7,12 +7,20 @@
 
 namespace bench {
 
+namespace {
+
+std::optional<words::Error> fault_of(const Learning& learning) {
+  return learning.failure ? learning.failure : learning.not_heard;
+}
+
+}
+
 RangesView ranges_view(const Bench& bench, const RangesPage& page) {
   RangesView v;
   const std::vector<PigmentRange>& all = page.of_pigments;
   const int a_page = ranges_a_page(bench.display);
   v.page = page.page;
-  v.failure = bench.learning.failure;
+  v.failure = fault_of(bench.learning);
   v.pages = pages_for(all.size(), a_page);
   for (const PigmentRange& range : all) {
     v.low = std::min(v.low, range.low);
@@ -63,7 +71,7 @@ StoryView story_view(const Bench& bench, const StoryPage& page) {
   if (v.steps.empty()) // nobody has felt it: the guess stands alone
     v.steps.push_back({"", 0, {}, {"", {}, v.range.demand, v.range.low, v.range.high}});
   v.was = story.was;
-  v.failure = bench.learning.failure;
+  v.failure = fault_of(bench.learning);
   return v;
 }
 
