@@ -99,6 +99,7 @@ Status run_hear(const Arguments& a, Io io) {
     return words::failure(a.words.empty() ? Say::word_missing : Say::word_too_many, {"--no-more"});
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
+  if (auto none = fault_of_studio(where->home, where->fallback)) return tl::make_unexpected(*none);
   const auto fault = disk_fault_of(a);
   if (!fault) return tl::make_unexpected(fault.error());
   Hearing what{where->home, where->fallback, "", {}, *fault};
@@ -212,8 +213,10 @@ words::Result<std::string> photo_or_batch(const Arguments& a, const std::string&
     return bytes_of_file(named, studio::most_picture_bytes, Say::photo_not_there);
   const auto where = studio_of(a);
   const auto logs = logs_of(a, io.err);
-  if (!where || !logs) return words::failure(Say::colour_no_such_photo, {named});
+  if (!where) return tl::make_unexpected(where.error());
+  if (!logs) return tl::make_unexpected(logs.error());
   const auto batch = find_batch(*logs, named);
+  if (!batch && batch.error().what != Say::show_no_batch) return tl::make_unexpected(batch.error());
   if (!batch) return words::failure(Say::colour_no_such_photo, {named});
   const auto photo = last_swatch(*logs, batch->id);
   if (!photo) return words::failure(Say::colour_no_such_photo, {named});

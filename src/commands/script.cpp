@@ -219,8 +219,9 @@ struct Spent {
     ms += static_cast<double>(t.every_ms) * t.times;
   }
   void operator()(const Typed& t) { taps += static_cast<double>(t.digits.size()); }
+  void operator()(const Pressed&) { ++taps; }
   void operator()(const Waited& w) { ms += static_cast<double>(w.ms); }
-  template <words::one_of<At, Shown, Seed, Named, Written, Pressed, Down, Slide, Up, Stop> Nothing>
+  template <words::one_of<At, Shown, Seed, Named, Written, Down, Slide, Up, Stop> Nothing>
   void operator()(const Nothing&) {}
   bool too_much() const { return taps > most_taps || ms > most_script_s * 1000; }
 };
