@@ -39,7 +39,7 @@ struct Advice {
   bool rest = false;       // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
   int dry_min =
-      0; // mulled out wide, until it has dried to the middle of right; 0: not in two hours
+      0; // mulled out wide, until it has dried to the middle of right; 0: not soon enough to wait for
   struct Pigment {
     std::string card, name;
     double g = 0;

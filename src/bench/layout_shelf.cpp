@@ -151,7 +151,7 @@ void lay_out_shelf(const Bench& bench, Layout& layout) {
   const Halves parts = halves(below_top_bar(bench.display), upright, upright ? 0.5 : 0.48);
   lay_out_list(bench, parts.first, layout);
   lay_out_card(bench, parts.second, layout);
-  if (bench.number) lay_out_number_over(upright ? parts.second : parts.second, layout);
+  if (bench.number) lay_out_number_over(parts.second, layout);
 }
 
 }

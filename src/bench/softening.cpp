@@ -25,7 +25,7 @@ paint::Parts parts_of(const session::Card& card) {
   return session::material_of(card).value_or(paint::Material{}).parts;
 }
 
-// What is dry in it, in g.
+// What stays when the water has gone, in g.
 struct Dry {
   double binder = 0, gum = 0, sweet = 0;
 };

@@ -14,7 +14,7 @@ namespace {
 
 using Say = words::NotesSay;
 
-// March 1900 and later; spreadsheets take 1900 for a leap year.
+// From 1970 on; spreadsheets take 1900 for a leap year.
 constexpr std::int64_t serial_of_1970 = 25569, least_serial = 25569, most_serial = 73050;
 
 int month_of(std::string_view key) {

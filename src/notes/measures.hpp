@@ -37,7 +37,7 @@ public:
   std::string new_pigment(const std::string& name);
 
   // So much of a card, as a recipe says it; of a unit, and not of none. mL are so many of a spoon.
-  // Errors: amount_too_large, amount_no_tool, amount_powder_in_drops.
+  // Errors: amount_too_large, amount_no_dropper, amount_powder_in_drops.
   words::Result<session::Said> said(const Meant& of, const Amount& amount);
 
   const std::vector<session::Card>& new_cards() const { return new_cards_; }

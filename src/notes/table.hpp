@@ -11,7 +11,6 @@
 namespace notes {
 
 enum class Separator { comma, semicolon, tab, bar };
-char sign_of(Separator separator);
 
 inline constexpr std::size_t most_cell_bytes = 32'767; // a spreadsheet has no longer one
 inline constexpr std::size_t most_cells = 500'000;     // of a whole table
