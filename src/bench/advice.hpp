@@ -38,8 +38,8 @@ struct Advice {
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
   bool rest = false;       // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
-  int dry_min =
-      0; // mulled out wide, until it has dried to the middle of right; 0: not soon enough to wait for
+  // Mulled out wide, until it has dried to the middle of right; 0: not soon enough to wait for.
+  int dry_min = 0;
   struct Pigment {
     std::string card, name;
     double g = 0;

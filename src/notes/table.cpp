@@ -141,7 +141,6 @@ std::optional<Separator> separator_named(std::string_view& utf8) {
 
 }
 
-
 words::Result<std::vector<Row>> rows_of(std::string_view utf8, char separator) {
   return RowReader(utf8, separator).read(most_cells);
 }
