@@ -145,7 +145,10 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::today) keep_today(bench);
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
-  if (bench.screen == Screen::slab) find_earlier(bench);
+  if (bench.screen == Screen::slab)
+    find_earlier(bench);
+  else
+    bench.earlier = {}; // it may be judged or discarded meanwhile
   if (bench.screen == Screen::pans)
     for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
   if (bench.screen == Screen::shelf && bench.shelf_page.on == CardPage::reading)

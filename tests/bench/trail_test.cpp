@@ -97,3 +97,20 @@ TEST_CASE("a pigment that was meant to go in and never did is none of the paint'
   begin("10");
   CHECK(h.slab().trail.ghost.size() >= good.size());
 }
+
+TEST_CASE("the ghost goes when its batch cracks while another is on the slab") {
+  Hands h;
+  h.begin();
+  const std::string good = h.b.batch;
+  for (const char* pad : {"add gum_12", "pass", "pass", "felt right", "pass", "gather", "close"})
+    h.tap(pad);
+  h.tap("plan");
+  h.begin();
+  REQUIRE_FALSE(h.slab().trail.ghost.empty());
+  h.tap("pans");
+  h.wait(3 * 86400);
+  Effects effects;
+  record(h.b, good, session::Verdict{session::Became::cracked}, h.now(), effects);
+  h.tap("slab");
+  CHECK(h.slab().trail.ghost.empty());
+}
