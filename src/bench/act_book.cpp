@@ -167,11 +167,6 @@ void choose_other(Bench& bench, const BatchPage& page) {
   bench.book.list_page = 0;
 }
 
-void again(Bench& bench, const BatchPage& page) {
-  make_again(bench, page.batch);
-  go_to(bench, Screen::plan);
-}
-
 // Once; after that it leads to Plan with it.
 void keep_recipe(Bench& bench, const BatchPage& page, const Now& now, Effects& effects) {
   const std::string kept = recipe_of_batch(bench, page.batch);
@@ -198,7 +193,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::note_before: return open ? choose_note(open->story, -1) : void();
   case BookPad::note_after: return open ? choose_note(open->story, 1) : void();
   case BookPad::set_aside: return open ? set_aside(bench, open->story, now, effects) : void();
-  case BookPad::make_again: return batch ? again(bench, *batch) : void();
+  case BookPad::make_again: return batch ? make_again(bench, batch->batch, now) : void();
   case BookPad::compare: return batch ? choose_other(bench, *batch) : void();
   case BookPad::note: return batch ? void(batch->note = "") : void();
   case BookPad::keep: return batch ? keep(bench, *batch, now, effects) : void();

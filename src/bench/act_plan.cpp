@@ -222,27 +222,32 @@ std::optional<AsMade> what_it_took(const session::Batch& batch, const PlanState&
       took_first(batch), extras_of(batch)};
 }
 
-void make_again(Bench& bench, const std::string& id) {
+void make_again(Bench& bench, const std::string& id, const Now& now) {
   const Folded batch = fold_of(bench, id);
   if (!batch) return;
   PlanState& plan = bench.plan;
   clear_plan(plan);
+  std::vector<std::string> left_out;
   for (const session::Total& total : batch->totals) {
-    const bool pigment = total.card.kind() == session::CardKind::pigment && total.grams.value > 0;
-    if (pigment && plan.blend.size() < most_pigments && shelf_card(bench, total.card.id)) {
+    if (!(total.grams.value > 0)) continue;
+    const bool pigment = total.card.kind() == session::CardKind::pigment;
+    if (!shelf_card(bench, total.card.id) || (pigment && plan.blend.size() == most_pigments)) {
+      left_out.push_back(total.card.name);
+    } else if (pigment) {
       plan.blend.push_back({total.card.id, total.grams.value});
       plan.wanted += total.grams.value;
-    }
-    if (total.card.kind() == session::CardKind::binder && shelf_card(bench, total.card.id))
+    } else if (total.card.kind() == session::CardKind::binder) {
       plan.binder = total.card.id;
+    }
   }
   plan.again_of = id;
   plan.again_name = batch->name;
   for (const BlendPart& part : plan.blend) plan.again_cards.push_back(part.card);
   std::sort(plan.again_cards.begin(), plan.again_cards.end());
-  plan.as_made = what_it_took(*batch, plan);
+  if (left_out.empty()) plan.as_made = what_it_took(*batch, plan);
   rename(bench);
   go_to(bench, Screen::plan);
+  say_left_out(bench, left_out, now);
 }
 
 void plan_pigment(Bench& bench, const std::string& card, const Now& now) {

@@ -75,7 +75,7 @@ void act_on_today(Bench& bench, const PadId& pad, const Now& now, Effects& effec
     for (const Due& one : bench.today.waits)
       if (name_of(one) == pad.arg) return lead_to(bench, one, now, effects);
     return;
-  case TodayPad::again: return make_again(bench, pad.arg);
+  case TodayPad::again: return make_again(bench, pad.arg, now);
   case TodayPad::new_paint: return go_to(bench, Screen::plan);
   case TodayPad::have:
     lead_to_shelf(bench, ShelfKind::pigment, "");

@@ -69,14 +69,20 @@ MeantMixture meant(const session::Batch& batch) {
   return m;
 }
 
+// Absent where none was meant, or its card cannot say what it is.
+std::optional<paint::Material> binder_in(const MeantMixture& m) {
+  if (!m.binder) return std::nullopt;
+  const auto material = session::material_of(*m.binder);
+  return material ? std::optional(*material) : std::nullopt;
+}
+
 }
 
 PlannedBinder planned_in_all(const Bench& bench) {
   if (!bench.folded) return {};
   const session::Batch& batch = *bench.folded;
   const MeantMixture m = meant(batch);
-  const auto material =
-      m.binder ? session::material_of(*m.binder) : tl::make_unexpected(words::Error{});
+  const auto material = binder_in(m);
   const double there_g = batch.standing.pigment_g.value;
   const bool of_this = m.binder_g > 0 && there_g > 0 && material &&
                        binders(batch) == std::set<std::string>{m.binder->id} &&
@@ -89,8 +95,7 @@ PlannedBinder planned_in_all(const Bench& bench) {
 int portions_planned(const Bench& bench) {
   if (!bench.folded) return 1;
   const MeantMixture m = meant(*bench.folded);
-  const auto material =
-      m.binder ? session::material_of(*m.binder) : tl::make_unexpected(words::Error{});
+  const auto material = binder_in(m);
   if (m.pigments.empty() || (m.binder_g > 0 && !material)) return 1;
   if (m.binder_g > 0)
     return portions_of(m.pigment_mL + m.binder_g * paint::mL_per_g(material->parts));

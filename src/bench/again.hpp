@@ -6,8 +6,8 @@
 namespace bench {
 
 // Plan, filled with what a batch was made of: its pigments by the grams that went in, its binder,
-// the room as it is now. What is no longer on the shelf is left out.
-void make_again(Bench& bench, const std::string& batch);
+// the room as it is now. What is no longer on the shelf is left out and said.
+void make_again(Bench& bench, const std::string& batch, const Now& now);
 
 // The flow of the first helping of the batch that the one on the slab makes again, while its
 // pigments stand to each other as they did there; else 0.

@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 
+#include "bench/act.hpp"
 #include "bench/stock.hpp"
 #include "paint/catalogue.hpp"
 #include "words/bench_says.hpp"
@@ -133,6 +134,12 @@ std::string name_of_blend(const Bench& bench) {
     if (const session::Card* card = shelf_card(bench, part.card))
       name += (name.empty() ? "" : ", ") + card->name;
   return name;
+}
+
+void say_left_out(Bench& bench, const std::vector<std::string>& names, const Now& now) {
+  std::string all;
+  for (const std::string& name : names) all += (all.empty() ? "" : ", ") + name;
+  if (!all.empty()) say_error(bench, {words::BenchSay::not_on_shelf, {all}}, now);
 }
 
 std::string proposed_name(const Bench& bench, std::string_view of) {

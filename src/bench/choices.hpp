@@ -40,6 +40,9 @@ std::string proposed_name(const Bench& bench, std::string_view of);
 
 std::string name_of_batch(const Bench& bench, const std::string& id); // empty: not there
 
+// Of a recipe or of a batch made again; nothing where there is no name.
+void say_left_out(Bench& bench, const std::vector<std::string>& names, const Now& now);
+
 // The batch that is made again; empty: none, or other pigments were taken since.
 std::string made_again(const PlanState& plan);
 

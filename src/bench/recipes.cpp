@@ -169,12 +169,6 @@ bool goes_by(const Bench& bench, const Card& card, const std::string& text) {
   });
 }
 
-const Card* find(const std::vector<Card>& cards, const std::string& id) {
-  for (const Card& card : cards)
-    if (card.id == id) return &card;
-  return nullptr;
-}
-
 // g of pigment that the liquids are said to.
 double basis_g(const Bench& bench, const RecipeCard& recipe) {
   if (recipe.per_g > 0) return recipe.per_g;
@@ -191,14 +185,24 @@ double basis_g(const Bench& bench, const RecipeCard& recipe) {
   return spoon && spoonful_mL > 0 ? recipe.per_spoons * volume_of(*spoon).mL * g / spoonful_mL : 0;
 }
 
-void take_liquids(Bench& bench, const RecipeCard& recipe) {
+std::string called(const Bench& bench, const std::string& id) {
+  for (const auto* cards : {&bench.shelf, &bench.away})
+    for (const Card& card : *cards)
+      if (card.id == id) return card.name;
+  return id;
+}
+
+// Names of those that are not on the shelf.
+std::vector<std::string> take_liquids(Bench& bench, const RecipeCard& recipe) {
+  std::vector<std::string> gone;
   PlanState& plan = bench.plan;
   const double basis = basis_g(bench, recipe);
-  if (!(basis > 0)) return;
+  if (!(basis > 0)) return gone;
   AsMade made;
   made.by_recipe = true;
   for (const Said& said : recipe.liquids) {
     const Card* card = shelf_card(bench, said.of);
+    if (!card) gone.push_back(called(bench, said.of));
     const auto g = card ? measured(bench, said, *card) : words::Result<paint::Amount>{};
     if (!card || !g || !session::is_liquid(card->kind())) continue;
     if (card->kind() == CardKind::binder && made.binder.empty()) {
@@ -211,6 +215,7 @@ void take_liquids(Bench& bench, const RecipeCard& recipe) {
   made.blend = plan.blend;
   if (const Folded batch = fold_of(bench, recipe.batch)) made.first = took_first(*batch);
   if (made.binder_g > 0) plan.as_made = made;
+  return gone;
 }
 
 }
@@ -243,22 +248,18 @@ void use_recipe(Bench& bench, const std::string& id, const Now& now) {
   PlanState& plan = bench.plan;
   clear_plan(plan);
   plan.recipe = id;
-  std::string gone;
-  for (const Said& said : recipe.pigments) {
-    const Card* pigment = shelf_card(bench, said.of);
-    if (pigment && plan.blend.size() < most_pigments) {
+  std::vector<std::string> gone;
+  for (const Said& said : recipe.pigments)
+    if (shelf_card(bench, said.of) && plan.blend.size() < most_pigments)
       plan.blend.push_back({said.of, said.amount, said.in, said.with});
-      continue;
-    }
-    const Card* away = pigment ? pigment : find(bench.away, said.of);
-    gone += (gone.empty() ? "" : ", ") + (away ? away->name : said.of);
-  }
+    else
+      gone.push_back(called(bench, said.of));
   if (!recipe.pigments.empty()) plan.said_in = recipe.pigments.front().in;
   const bool whole = gone.empty();
   if (whole && plan.said_in != SaidIn::parts) plan.want = Want::as_it_stands;
-  if (whole) take_liquids(bench, recipe);
+  if (whole) gone = take_liquids(bench, recipe);
   plan.name = proposed_name(bench, card->name);
-  if (!whole) say_error(bench, {words::BenchSay::recipe_pigment_gone, {gone}}, now);
+  say_left_out(bench, gone, now);
 }
 
 std::string recipe_of_batch(const Bench& bench, const std::string& batch) {

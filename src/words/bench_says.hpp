@@ -36,7 +36,7 @@ enum class BenchSay {
   left_doubted,  // g: 0 by count, 1 as typed
   grams_tiny,    // 0: g as typed
   parts_out_of_range,
-  recipe_pigment_gone,
+  not_on_shelf,
   recipe_empty,
   spoon_gone,
   nothing_left,

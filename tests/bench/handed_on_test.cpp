@@ -5,6 +5,7 @@
 #include "bench/measures.hpp"
 #include "bench/recipes.hpp"
 #include "planned.hpp"
+#include "words/bench_says.hpp"
 
 #include <cmath>
 
@@ -195,7 +196,7 @@ TEST_CASE("made again, or by the recipe that was kept of it: one first helping")
     h.tap("keep_as_recipe"); // plans by it
     const Planned by_recipe = planned_of(h);
     CHECK(by_recipe.by_recipe);
-    make_again(h.b, made);
+    make_again(h.b, made, h.now());
     const Planned again = planned_of(h);
     CHECK_FALSE(again.by_recipe);
     CHECK(by_recipe.binder_g == Approx(again.binder_g).epsilon(0.01));
@@ -230,4 +231,29 @@ TEST_CASE("the slab says in how many portions it was planned, and no more once i
   Hands little;
   little.begin();
   CHECK(little.slab().portions == 1);
+}
+
+TEST_CASE("made again, what was put away is named, and no other binder's weight is taken") {
+  Hands h;
+  h.begin();
+  for (const char* id : {"gum_12", "honey_11"}) {
+    h.tap("another");
+    h.tap("amount weigh");
+    h.tap(std::string("add ") + id);
+    h.type(id == std::string("gum_12") ? "5" : "0.4");
+  }
+  for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) h.tap(pad);
+  std::string gone;
+  for (const char* id : {"gum_12", "honey_11"}) {
+    const auto at = std::find_if(h.b.shelf.begin(), h.b.shelf.end(),
+                                 [&](const session::Card& card) { return card.id == id; });
+    REQUIRE(at != h.b.shelf.end());
+    gone += (gone.empty() ? "" : ", ") + at->name;
+    h.b.shelf.erase(at);
+  }
+  make_again(h.b, h.b.batches.back(), h.now());
+  REQUIRE(h.b.notice.error);
+  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {gone}});
+  CHECK_FALSE(h.b.plan.as_made);
+  CHECK(h.b.plan.blend.size() == 1);
 }

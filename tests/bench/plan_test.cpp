@@ -217,7 +217,7 @@ TEST_CASE("again: the same pigments and binder, scaled, and whose child it is") 
   h.tap("begin");
   h.tap("add gum_12_honey");
   const std::string first = h.b.batch;
-  make_again(h.b, first);
+  make_again(h.b, first, h.now());
   CHECK(h.b.screen == Screen::plan);
   CHECK(h.b.plan.binder == "gum_12_honey");
   CHECK(planned_of(h).pigment_g == Approx(12));
@@ -363,7 +363,7 @@ TEST_CASE("made again: honey, water and ox gall as last time, to as much as ther
     h.type(id == std::string("gum_12") ? "5" : "0.4");
   }
   for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) h.tap(pad);
-  make_again(h.b, h.b.batches.back());
+  make_again(h.b, h.b.batches.back(), h.now());
   h.give(Tick{});
   h.tap("weigh");
   h.type("24");

@@ -243,10 +243,28 @@ TEST_CASE("a recipe whose pigment is gone says which, and takes the rest") {
   on_shelf(h, recipe_card("r", "Old sky", recipe));
   for (const char* pad : {"recipes", "recipe r"}) h.tap(pad);
   REQUIRE(h.b.notice.error);
-  CHECK(*h.b.notice.error == words::Error{words::BenchSay::recipe_pigment_gone, {"sold_out"}});
+  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {"sold_out"}});
   REQUIRE(h.b.plan.blend.size() == 1);
   CHECK_FALSE(h.b.plan.as_made);
   CHECK(recipe_followed(h.b).empty());
+}
+
+TEST_CASE("a recipe whose honey is put away says so, and keeps its binder") {
+  Hands h;
+  session::RecipeCard recipe;
+  recipe.pigments = {{"pb28", SaidIn::g, 10}};
+  recipe.liquids = {{"gum_12", SaidIn::g, 6}, {"honey_11", SaidIn::g, 1}};
+  on_shelf(h, recipe_card("r", "Old sky", recipe));
+  const auto honey = std::find_if(h.b.shelf.begin(), h.b.shelf.end(),
+                                  [](const session::Card& card) { return card.id == "honey_11"; });
+  REQUIRE(honey != h.b.shelf.end());
+  h.b.away.push_back(*honey);
+  h.b.shelf.erase(honey);
+  for (const char* pad : {"recipes", "recipe r"}) h.tap(pad);
+  REQUIRE(h.b.notice.error);
+  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {h.b.away.back().name}});
+  REQUIRE(h.b.plan.as_made);
+  CHECK(h.b.plan.as_made->extras.empty());
 }
 
 TEST_CASE("binder to a spoon of powder is scaled by what that spoon weighs") {
