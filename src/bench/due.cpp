@@ -128,10 +128,14 @@ std::optional<Due> made_further(const std::string& of, const session::BinderMaki
 }
 
 // What nobody has dealt with for so long does not stand before this week's work.
+bool is_old(const Due& due, std::int64_t now_ms) {
+  return !is_of_shelf(due) && now_ms - due.since >= asks_lapse_ms;
+}
+
 int place_of(const Due& due, std::int64_t now_ms) {
+  if (is_old(due, now_ms)) return 3;
   if (due.what == Due::What::on_slab) return 0;
-  if (due.what == Due::What::runs_low) return 2;
-  return !is_of_shelf(due) && now_ms - due.since >= asks_lapse_ms ? 3 : 1;
+  return due.what == Due::What::runs_low ? 2 : 1;
 }
 
 }
@@ -185,7 +189,7 @@ std::size_t due_now(const Bench& bench, const Now& now) {
   const auto all = due(bench, now);
   return static_cast<std::size_t>(std::count_if(all.begin(), all.end(), [&](const Due& one) {
     const std::int64_t from = one.what == Due::What::on_slab ? one.since + at_slab_ms : one.since;
-    return one.what != Due::What::runs_low && from <= now.wall_ms;
+    return one.what != Due::What::runs_low && from <= now.wall_ms && !is_old(one, now.wall_ms);
   }));
 }
 

@@ -42,7 +42,8 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
                      const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min,
                      const session::Makings& makings = {});
 std::vector<Due> due(const Bench& bench, const Now& now);
-std::size_t due_now(const Bench& bench, const Now& now); // how many of them are not to come
+// How many of them are not to come, and not so old that they stand last.
+std::size_t due_now(const Bench& bench, const Now& now);
 
 int verdict_day_due(const Bench& bench, const std::string& batch, const Now& now); // 0: none
 bool layer_due(const Bench& bench, const std::string& batch, const Now& now);

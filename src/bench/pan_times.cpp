@@ -96,6 +96,17 @@ std::optional<LayerTime> layer_time(const session::Batch& batch, const session::
 
 namespace {
 
+// Said of all pans since the last pour. Sunken paint wants one, and one that is not dry yet may
+// still have it.
+bool settles_layer(const session::Batch& batch) {
+  const auto poured = session::last_pour(batch.pans, std::numeric_limits<std::int64_t>::max());
+  return std::any_of(batch.verdicts.begin(), batch.verdicts.end(), [&](const session::Judged& j) {
+    const session::Became as = j.verdict.as;
+    return poured && j.at > *poured && j.verdict.pan == 0 && as != session::Became::sunken &&
+           as != session::Became::sticky;
+  });
+}
+
 struct Start {
   double hours = 0;
   std::optional<double> g; // on the scale
@@ -137,18 +148,6 @@ bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_
   return time && hours_between(pan.layers.back().at, wall_ms) < time->hours.low;
 }
 
-std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
-  if (to_pour_mL(batch) < least_left_mL) return std::nullopt;
-  std::optional<std::int64_t> soonest;
-  for (const session::Pan& pan : batch.pans) {
-    const auto time = is_full(pan) ? std::nullopt : layer_time(batch, pan);
-    if (!time || judged_since(batch, pan.layers.back().at)) continue;
-    const auto at = pan.layers.back().at + static_cast<std::int64_t>(time->hours.low * ms_per_h);
-    soonest = std::min(soonest.value_or(at), at);
-  }
-  return soonest;
-}
-
 namespace {
 
 std::vector<const session::Pan*> pans_to_come(const session::Batch& batch, int meant) {
@@ -180,6 +179,12 @@ std::optional<NextLayer> next_layer(const session::Batch& batch, int meant) {
     out->to = std::max(out->to, one.to);
   }
   return out;
+}
+
+std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
+  if (to_pour_mL(batch) < least_left_mL || settles_layer(batch)) return std::nullopt;
+  const auto next = next_layer(batch);
+  return next ? std::optional(next->from) : std::nullopt;
 }
 
 std::optional<WeighAgain> weigh_again(const session::Batch& batch) {

@@ -52,7 +52,7 @@ std::optional<LayerCourse> layer_course(const session::Batch& batch, const sessi
 bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms);
 
 // From when, in ms since 1970, some pan may take another layer; absent where all are full, no paint
-// is left to pour, or a verdict on all of them has been given since.
+// is left to pour, or a verdict on all of them has settled it since. Else what next_layer says.
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch);
 
 // When the next layer may go on, in ms since 1970: one range for the pan that is meant, or for all

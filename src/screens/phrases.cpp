@@ -330,15 +330,18 @@ std::string sticky_words(paint::Tack tack) {
   return "";
 }
 
-// Whole hours up to three days, then whole days: the range is wide enough.
+// Whole hours up to three days, then whole days: the range is wide enough. Its beginning is never
+// said to be later than it is.
 std::string span_words(double low_h, double high_h) {
-  constexpr double days_from_h = 72;
-  const bool days = high_h > days_from_h;
-  const double unit = days ? 24 : 1;
-  const double low = std::floor(std::max(unit, low_h) / unit),
-               high = std::max(low + 1, std::ceil(high_h / unit));
-  return say(days ? words::PansSay::pans_in_days : words::PansSay::pans_in_hours,
-             {words::number(low, 0), words::number(high, 0)});
+  constexpr double day_h = 24, days_from_h = 3 * day_h;
+  const bool to_days = high_h > days_from_h, from_days = to_days && low_h >= day_h;
+  const double low = std::floor(from_days ? low_h / day_h : std::max(1.0, low_h)),
+               high = std::ceil(to_days ? high_h / day_h : high_h);
+  const words::PansSay what = from_days ? words::PansSay::pans_in_days
+                              : to_days ? words::PansSay::pans_in_hours_to_days
+                                        : words::PansSay::pans_in_hours;
+  return say(what, {words::number(low, 0),
+                    words::number(from_days == to_days ? std::max(low + 1, high) : high, 0)});
 }
 
 std::string not_counted_words(bench::NotCounted why) {

@@ -23,6 +23,7 @@ std::string_view english(PansSay id) {
   case Say::pans_next: return "next layer";
   case Say::pans_in_hours: return "in {0} to {1} h";
   case Say::pans_in_days: return "in {0} to {1} days";
+  case Say::pans_in_hours_to_days: return "in {0} h to {1} days";
   case Say::pans_now: return "now";
   case Say::pans_if_firm: return "if it is firm to the touch";
   case Say::pans_full: return "no room";

@@ -25,6 +25,7 @@ enum class PansSay {
   pans_next,
   pans_in_hours,
   pans_in_days,
+  pans_in_hours_to_days,
   pans_now,
   pans_if_firm,
   pans_full,

@@ -216,6 +216,6 @@ TEST_CASE(
 
 TEST_CASE("how long until the next layer: whole hours up to three days, then whole days") {
   CHECK(span_words(12.7, 61.2) == "in 12 to 62 h");
-  CHECK(span_words(12.7, 140) == "in 1 to 6 days");
+  CHECK(span_words(12.7, 140) == "in 12 h to 6 days");
   CHECK(span_words(0, 0.4) == "in 1 to 2 h");
 }
