@@ -176,6 +176,24 @@ bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int6
   return !is_full(pan) && !still_wet(batch, pan, wall_ms);
 }
 
+namespace {
+
+// As much for each as there is, where that fills none of them; else to the brim.
+void share_out(const session::Batch& batch, std::vector<session::Poured>& pours) {
+  const double each_mL = to_pour_mL(batch) / std::max(1, pans_in(pours));
+  for (const session::Poured& p : pours)
+    for (int number = p.first; number <= p.last; ++number) {
+      const session::Pan* pan = pan_numbered(batch, number);
+      if (volume_of(pan->card).mL - session::dry_mL(*pan) < each_mL) return;
+    }
+  const double g_per_mL = session::wet_g_per_mL(batch.places, poured_from(batch));
+  const double each_g = std::floor(1000 * each_mL * g_per_mL) / 1000;
+  for (session::Poured& p : pours)
+    if (each_g > 0) p.g = each_g;
+}
+
+}
+
 std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {
   std::vector<session::Poured> out;
   if (!bench.pans.folded || !(to_pour_mL(*bench.pans.folded) > 0)) return out;
@@ -190,6 +208,7 @@ std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {
     else
       out.push_back({pan->number, pan->number, pan->card.id, std::nullopt});
   }
+  share_out(batch, out);
   return out;
 }
 

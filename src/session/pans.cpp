@@ -58,6 +58,12 @@ double wet_mL(const Places& places, Place place) {
   return here ? wet_mL(*here) : 0;
 }
 
+double wet_g_per_mL(const Places& places, Place place) {
+  const PlaceContents* here = find_contents(places, place);
+  const double mL = here ? wet_mL(*here) : 0;
+  return mL > 0 ? paint::grams_of(here->paint, places.bench).value / mL : 0;
+}
+
 std::optional<paint::Interval> dry_share(const Places& places, Place place) {
   const PlaceContents* here = find_contents(places, place);
   if (!here) return std::nullopt;

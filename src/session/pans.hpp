@@ -43,6 +43,7 @@ std::optional<std::int64_t> last_pour(const std::vector<Pan>& pans, std::int64_t
 // independent model (0.44 to 0.69).
 double wet_mL(const Places& places, Place place);
 std::optional<paint::Interval> dry_share(const Places& places, Place place);
+double wet_g_per_mL(const Places& places, Place place); // 0: nothing lies there
 
 struct WhenPoured {
   Ref line;

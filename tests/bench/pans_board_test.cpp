@@ -1,4 +1,7 @@
 // The board of Pans: other batches, pages of pans, the drying curve, and why paint cracked.
+#include "bench/due.hpp"
+#include "bench/folds.hpp"
+#include "bench/pan_times.hpp"
 #include "bench/pans.hpp"
 #include "hands.hpp"
 
@@ -171,4 +174,42 @@ TEST_CASE("the next layer is foreseen as it is poured, to the brim, and as it dr
   for (const session::Pan& pan : h.b.pans.folded->pans)
     if (pan.layers.size() > 1) poured += pan.layers[1].wet_mL;
   CHECK(poured == doctest::Approx(foreseen).epsilon(0.2)); // some water left the jar's paint
+}
+
+TEST_CASE("what is left and fills no pan is shared out between them") {
+  Hands h;
+  gather(h);
+  h.tap("pour_all");
+  h.wait(4 * day);
+  const double left_mL = to_pour_mL(*h.b.pans.folded);
+  const auto pours = pours_for_all(h.b, h.now());
+  REQUIRE(pans_in(pours) > 1);
+  double room_mL = 0;
+  for (const session::Pan& pan : h.b.pans.folded->pans)
+    room_mL += session::volume_of(pan.card).mL - session::dry_mL(pan);
+  REQUIRE(left_mL < room_mL);
+  h.tap("pour_all");
+  CHECK(to_pour_mL(*h.b.pans.folded) < 0.01);
+  for (const session::Pan& pan : h.b.pans.folded->pans)
+    CHECK(pan.layers.back().wet_mL == doctest::Approx(left_mL / pans_in(pours)).epsilon(0.01));
+}
+
+TEST_CASE("sunken pans still take a layer; pans that are good do not") {
+  for (const session::Became as : {session::Became::sunken, session::Became::good}) {
+    Hands h;
+    gather(h);
+    h.tap("new_pan");
+    const std::string batch = h.b.pans.folded->id;
+    h.wait(2 * day);
+    Effects effects;
+    record(h.b, batch, session::Verdict{as}, h.now(), effects);
+    h.wait(2 * day);
+    h.tap("today");
+    const bool waits = as == session::Became::sunken;
+    CHECK(next_layer_at(*fold_of(h.b, batch)).has_value() == waits);
+    const auto waiting = due(h.b, h.now());
+    CHECK(std::any_of(waiting.begin(), waiting.end(), [&](const Due& one) {
+            return one.of == batch && one.what == Due::What::next_layer;
+          }) == waits);
+  }
 }
