@@ -9,6 +9,7 @@
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
 #include "paint/heap.hpp"
+#include "session/bytes.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
 
@@ -67,10 +68,10 @@ void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, 
     record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
 }
 
-// Nothing where the plan comes to nothing that could be said.
-void keep_plan(Bench& bench, const std::string& batch, const Now& now, Effects& effects) {
+// Absent where the plan comes to nothing that could be said.
+std::optional<session::Planned> plan_kept(const Bench& bench) {
   const auto comes_to = planned(bench);
-  if (!comes_to || !*comes_to) return;
+  if (!comes_to || !*comes_to) return std::nullopt;
   const Planned& p = **comes_to;
   session::Planned kept;
   if (bench.plan.want == Want::pans && p.pans > 0) kept.pans = p.pans, kept.in = bench.plan.pan;
@@ -80,7 +81,7 @@ void keep_plan(Bench& bench, const std::string& batch, const Now& now, Effects& 
     kept.takes.push_back({bench.plan.binder, p.as_made ? std::optional(p.binder_g) : std::nullopt});
   for (const PlannedPigment& extra : p.extras) kept.takes.push_back({extra.card, extra.grams});
   kept.recipe = recipe_followed(bench);
-  record(bench, batch, std::move(kept), now, effects);
+  return kept;
 }
 
 // A powder that goes in by a spoon nobody weighed has the guess, and its width, on its card for
@@ -96,6 +97,9 @@ session::Card as_laid_out(const PlanState& plan, session::Card card) {
 void begin(Bench& bench, const Now& now, Effects& effects) {
   const PlanState plan = bench.plan;
   if (missing_for_begin(bench)) return;
+  const auto kept = plan_kept(bench);
+  if (kept && !session::reads_back(*kept))
+    return say_error(bench, {words::BenchSay::amount_cannot_be, {}}, now);
   const std::string batch = fresh_id(now);
   record(bench, batch, session::Opened{plan.name, made_again(plan)}, now, effects);
   record(bench, batch, session::RoomSet{plan.celsius, plan.humidity, room_is_guess(plan, now)}, now,
@@ -104,7 +108,7 @@ void begin(Bench& bench, const Now& now, Effects& effects) {
   for (const session::Card& card : bench.shelf)
     if (is_in(bench, plan, card.id) || always_there(bench, card))
       lay_out_card(bench, batch, as_laid_out(plan, card), now, effects);
-  keep_plan(bench, batch, now, effects);
+  if (kept) record(bench, batch, *kept, now, effects);
   put_pigment(bench, plan, batch, now, effects);
   bench.batch = batch;
   bench.begun = plan;
@@ -280,7 +284,10 @@ void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   case PlanPad::more: return step_wanted(plan, 1);
   case PlanPad::keep_recipe: return keep_recipe_of_plan(bench, now, effects);
   case PlanPad::pigment: return turn_pigment(bench, pad.arg, now);
-  case PlanPad::binder: plan.binder = pad.arg; return;
+  case PlanPad::binder:
+    plan.binder = pad.arg;
+    plan.binder_chosen = true;
+    return;
   case PlanPad::by_volume: plan.by_volume = !plan.by_volume; return;
   case PlanPad::want: return next_want(bench);
   case PlanPad::pan_size: return next_pan(bench);

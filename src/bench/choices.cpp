@@ -49,7 +49,7 @@ std::vector<const session::Card*> binders_offered(const Bench& bench) {
 }
 
 void offer_binder(Bench& bench) {
-  if (!bench.plan.blend.empty()) return;
+  if (!bench.plan.blend.empty() || bench.plan.binder_chosen) return;
   const auto binders = binders_offered(bench);
   if (!binders.empty()) bench.plan.binder = binders.front()->id;
 }
@@ -139,7 +139,8 @@ std::string name_of_blend(const Bench& bench) {
 void say_left_out(Bench& bench, const std::vector<std::string>& names, const Now& now) {
   std::string all;
   for (const std::string& name : names) all += (all.empty() ? "" : ", ") + name;
-  if (!all.empty()) say_error(bench, {words::BenchSay::not_on_shelf, {all}}, now);
+  if (!all.empty())
+    say_error(bench, {words::BenchSay::not_on_shelf, {all, std::to_string(most_pigments)}}, now);
 }
 
 std::string proposed_name(const Bench& bench, std::string_view of) {

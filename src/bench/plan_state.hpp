@@ -47,6 +47,7 @@ struct PlanState {
   int binder_page = 0;
   std::string recipe; // card that it was filled from; empty: none. See recipe_followed
   std::string binder;
+  bool binder_chosen = false; // by hand; else the one used last is offered
   std::string name;
   bool name_typed = false; // else the name follows the pigment
   std::string search;

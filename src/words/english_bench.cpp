@@ -48,7 +48,8 @@ std::string_view english(BenchSay id) {
   case Say::grams_tiny: return "{0} g is next to nothing. If it is so, enter it once more.";
   case Say::parts_out_of_range: return "Spoons, grams or parts of a pigment: above 0, to 1000.";
   case Say::not_on_shelf:
-    return "Not on the shelf, so left out: {0}. Bring it back there, or choose another.";
+    return "Left out: {0}. What is not on the shelf can be brought back there; a blend has at most "
+           "{1} pigments.";
   case Say::recipe_empty: return "No pigment is in this batch yet: it makes no recipe.";
   case Say::spoon_gone:
     return "{0}: the spoon it is said in is not on the shelf. Choose another spoon, or grams.";

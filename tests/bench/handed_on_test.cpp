@@ -85,6 +85,16 @@ TEST_CASE(
   CHECK(h.b.plan.binder == "zz_old"); // the last used
 }
 
+TEST_CASE("a binder chosen by hand stays when the pigment is swapped, until the batch is begun") {
+  Hands h;
+  for (const char* pad : {"pigment pb28", "binder gum_12_honey"}) h.tap(pad);
+  h.tap("pigment pb28");
+  h.tap("pigment pb29");
+  CHECK(h.b.plan.binder == "gum_12_honey");
+  h.tap("begin");
+  CHECK_FALSE(h.b.plan.binder_chosen);
+}
+
 TEST_CASE("a jar of which nothing is left is not meant") {
   Hands h;
   on_shelf(h, {jar(h, "full", "2026-11-02", 80), jar(h, "gone", "2026-11-20", 4)});
@@ -253,7 +263,22 @@ TEST_CASE("made again, what was put away is named, and no other binder's weight 
   }
   make_again(h.b, h.b.batches.back(), h.now());
   REQUIRE(h.b.notice.error);
-  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {gone}});
+  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {gone, "4"}});
   CHECK_FALSE(h.b.plan.as_made);
   CHECK(h.b.plan.blend.size() == 1);
+}
+
+TEST_CASE("a plan of more than a line can say is refused, and nothing is begun") {
+  Hands h;
+  h.begin();
+  add_weighed(h, "gum_12", "24");
+  for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) h.tap(pad);
+  make_again(h.b, h.b.batches.back(), h.now());
+  h.b.plan.want = Want::pigment_g;
+  h.b.plan.wanted = 4000; // of which its binder would be 8000 g
+  const std::size_t lines = h.lines.size();
+  h.tap("begin");
+  REQUIRE(h.b.notice.error);
+  CHECK(h.b.notice.error->what == words::BenchSay::amount_cannot_be);
+  CHECK(h.lines.size() == lines);
 }

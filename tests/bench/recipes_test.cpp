@@ -243,7 +243,7 @@ TEST_CASE("a recipe whose pigment is gone says which, and takes the rest") {
   on_shelf(h, recipe_card("r", "Old sky", recipe));
   for (const char* pad : {"recipes", "recipe r"}) h.tap(pad);
   REQUIRE(h.b.notice.error);
-  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {"sold_out"}});
+  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {"sold_out", "4"}});
   REQUIRE(h.b.plan.blend.size() == 1);
   CHECK_FALSE(h.b.plan.as_made);
   CHECK(recipe_followed(h.b).empty());
@@ -262,7 +262,8 @@ TEST_CASE("a recipe whose honey is put away says so, and keeps its binder") {
   h.b.shelf.erase(honey);
   for (const char* pad : {"recipes", "recipe r"}) h.tap(pad);
   REQUIRE(h.b.notice.error);
-  CHECK(*h.b.notice.error == words::Error{words::BenchSay::not_on_shelf, {h.b.away.back().name}});
+  CHECK(*h.b.notice.error ==
+        words::Error{words::BenchSay::not_on_shelf, {h.b.away.back().name, "4"}});
   REQUIRE(h.b.plan.as_made);
   CHECK(h.b.plan.as_made->extras.empty());
 }
