@@ -194,6 +194,7 @@ struct EarlierBatches {
   std::set<std::string> pigments;         // cards
   std::vector<session::TrailPoint> ghost; // of the last good batch of the same paint
   Folded made;                            // the batch that it makes again; null: none
+  int ranges = -1;                        // version of what was learnt that portions rest on
   int portions = 1;                       // over the slab, as it was planned
 };
 
@@ -264,6 +265,7 @@ struct Learning {
   std::string at_work;                                    // the open batch on the slab, left out
   bool changed = false;                                   // since `asked`
   std::optional<session::RangeNames> asked;               // under way
+  session::SharedTold told_asked;                         // that the fit under way rests on
   session::Ranges ranges = session::untrained_ranges();
   int version = 0; // of ranges
   std::optional<words::Error> failure;

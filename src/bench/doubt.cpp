@@ -99,7 +99,7 @@ std::optional<words::Error> doubt_about_bought(double g) {
 
 std::optional<words::Error> doubt_about_left(const Bench& bench, const session::Card& card,
                                              double g) {
-  constexpr double of_all = 0.25, of_scale = 0.05;
+  constexpr double of_all = 0.25, of_scale = 0.05, least_g = 0.1;
   const auto left = stock_of(bench, card);
   if (!left) return doubt_about_bought(g);
   const bool contradicts =
@@ -107,7 +107,7 @@ std::optional<words::Error> doubt_about_left(const Bench& bench, const session::
   if (!contradicts) return doubt_about_bought(g);
   return words::Error{
       words::BenchSay::left_doubted,
-      {words::Number(std::max(0.0, left->g), 1), words::Number(g, g < 0.1 ? 3 : 1)}};
+      {words::Number(std::max(0.0, left->g), 1), words::Number(g, g > 0 && g < least_g ? 3 : 1)}};
 }
 
 }

@@ -99,9 +99,14 @@ void find_earlier(Bench& bench) {
   if (!bench.folded) return void(bench.earlier = {});
   auto pigments = pigments_meant(*bench.folded);
   EarlierBatches& known = bench.earlier;
-  if (known.of == bench.batch && known.pigments == pigments) return;
-  known = {bench.batch, std::move(pigments), ghost_of(bench, *bench.folded),
-           fold_of(bench, made_from(*bench.folded)), portions_planned(bench)};
+  const int ranges = bench.learning.version;
+  if (known.of == bench.batch && known.pigments == pigments && known.ranges == ranges) return;
+  known = {bench.batch,
+           std::move(pigments),
+           ghost_of(bench, *bench.folded),
+           fold_of(bench, made_from(*bench.folded)),
+           ranges,
+           portions_planned(bench)};
 }
 
 }

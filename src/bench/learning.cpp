@@ -67,6 +67,7 @@ void ask(Bench& bench, Effects& effects) {
   effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.fit : nullptr,
                                   told ? &*told : nullptr);
   learning.asked = std::move(asked.names);
+  learning.told_asked = learning.told;
   learning.changed = false;
 }
 
@@ -121,7 +122,7 @@ void take_fit(Bench& bench, const Fitted& input) {
   else if (fit->end != paint::LearnEnd::found)
     learning.failure = words::Error{paint::sentence(fit->end), {}};
   if (learning.failure) return;
-  learning.ranges = {*std::move(fit), std::move(names), learning.told};
+  learning.ranges = {*std::move(fit), std::move(names), learning.told_asked};
   ++learning.version;
   expect(bench);
   refresh_ranges(bench);

@@ -12,6 +12,7 @@
 #include "paint/measure.hpp"
 #include "session/amounts.hpp"
 #include "words/bench_says.hpp"
+#include "words/letter_case.hpp"
 #include "words/paint_says.hpp"
 
 #include <algorithm>
@@ -225,8 +226,9 @@ std::vector<const Card*> recipes_found(const Bench& bench) {
   std::erase_if(out, [&](const Card* card) {
     return !bench.plan.search.empty() && !goes_by(bench, *card, bench.plan.search);
   });
-  std::stable_sort(out.begin(), out.end(),
-                   [](const Card* a, const Card* b) { return a->name < b->name; });
+  std::stable_sort(out.begin(), out.end(), [](const Card* a, const Card* b) {
+    return words::searchable(a->name) < words::searchable(b->name);
+  });
   return out;
 }
 
