@@ -95,8 +95,8 @@ std::vector<Making::Take> sweet_of(const Bench& bench, const paint::Recipe& part
   std::vector<Making::Take> out;
   for (const bool honey : {true, false}) {
     const double g = honey ? parts.honey : parts.glycerin;
-    const session::Card* card = g > 0 ? sweet_of_shelf(bench, honey) : nullptr;
-    if (card) out.push_back({card->id, g});
+    const Sweetener jar = g > 0 ? sweet_of_shelf(bench, honey, g) : Sweetener{};
+    if (jar.card) out.push_back({jar.card->id, jar.g});
   }
   return out;
 }

@@ -1,11 +1,13 @@
 #include "bench/act.hpp"
 #include "bench/card_cautions.hpp"
+#include "bench/card_colour.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/colour_chart.hpp"
 #include "bench/making.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
+#include "bench/recipes.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
 #include "bench/shelf_list.hpp"
@@ -85,6 +87,30 @@ void tick(Bench& bench, const Now& now, Effects& effects) {
   record(bench, "", session::LaidOut{*bench.shelf_page.card}, now, effects);
   restock(bench);
   bench.shelf_page.others = false;
+}
+
+// The card as it is, in another colour.
+void take_colour(Bench& bench, std::uint32_t colour, const Now& now, Effects& effects) {
+  bench.shelf_page.card = with_colour(*bench.shelf_page.card, colour);
+  record(bench, "", session::LaidOut{*bench.shelf_page.card}, now, effects);
+  restock(bench);
+}
+
+void take_swatch(Bench& bench, const Now& now, Effects& effects) {
+  if (const auto swatch = swatch_to_take(bench, *bench.shelf_page.card))
+    take_colour(bench, swatch->colour, now, effects);
+}
+
+void give_back_colour(Bench& bench, const Now& now, Effects& effects) {
+  if (const auto colour = colour_to_give_back(bench, *bench.shelf_page.card))
+    take_colour(bench, *colour, now, effects);
+}
+
+void plan_card(Bench& bench, const session::Card& card, const Now& now) {
+  const std::string id = card.id;
+  if (card.kind() != session::CardKind::recipe) return plan_pigment(bench, id, now);
+  go_to(bench, Screen::plan); // first, so that what is gone is said there
+  use_recipe(bench, id, now);
 }
 
 std::vector<session::Ref> laid_out_by(const Bench& bench, const std::string& card) {
@@ -200,7 +226,7 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
     page.page = 0;
     return close_card(bench);
   case ShelfPad::jars: return open_jars(bench, now);
-  case ShelfPad::make: return plan_pigment(bench, page.card->id, now);
+  case ShelfPad::make: return plan_card(bench, *page.card, now);
   case ShelfPad::batch_of: return read_batch(bench, arg);
   case ShelfPad::strength: open_strength(bench, page.card->id); return go_to(bench, Screen::binder);
   case ShelfPad::make_binder: // see screens.hpp
@@ -208,6 +234,8 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   case ShelfPad::tick:
   case ShelfPad::own:
   case ShelfPad::own_done:
+  case ShelfPad::as_swatch:
+  case ShelfPad::as_catalogue:
   case ShelfPad::change:
   case ShelfPad::chart:
   case ShelfPad::hue:
@@ -247,6 +275,8 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   case ShelfPad::tick: return tick(bench, now, effects);
   case ShelfPad::own: return tick_or_not(bench, pad.arg, now, effects);
   case ShelfPad::own_done: return all_ticked(page);
+  case ShelfPad::as_swatch: return take_swatch(bench, now, effects);
+  case ShelfPad::as_catalogue: return give_back_colour(bench, now, effects);
   case ShelfPad::change: page.on = CardPage::facts; return;
   case ShelfPad::chart: page.on = CardPage::hues; return;
   case ShelfPad::hue:

@@ -50,11 +50,16 @@ struct Read { // into the entry, line after line
     entry.again_of = o.again_of;
   }
   void operator()(const session::LaidOut& laid) {
+    to.entry.of_paint |= laid.card->kind() == session::CardKind::paint;
     if (laid.card->kind() != session::CardKind::pigment) return;
     if (!to.entry.pigments.insert(laid.card->id).second) return;
     to.pigments += laid.card->name + "\n" + pigment_of(*laid.card).index_name + "\n";
     if (const auto* known = paint::in_catalogue(laid.card->id))
       for (const std::string& name : known->other_names) to.pigments += name + "\n";
+  }
+  void operator()(const session::Planned& p) { to.entry.recipe = p.recipe; }
+  void operator()(const session::Photo& p) {
+    if (p.measured) to.entry.swatch = p.measured->shown;
   }
   void operator()(const session::Added& a) {
     if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
@@ -87,11 +92,11 @@ struct Read { // into the entry, line after line
   void operator()(const session::Discarded&) { to.entry.discarded = true; }
   template <words::one_of<
       session::Began, session::LaidOut, session::PutAway, session::Bought, session::StockWeighed,
-      session::Making, session::Told, session::Planned, session::RoomSet, session::CautionsSeen,
-      session::Felt, session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed,
-      session::CountLost, session::Weighed, session::AsBefore, session::Found, session::PanWeighed,
-      session::Noted, session::SetAside, session::Confirmed, session::Withdrawn, session::Corrected,
-      session::Photo, session::Gone, session::ClockJumped, session::Left, session::Unknown>
+      session::Making, session::Told, session::RoomSet, session::CautionsSeen, session::Felt,
+      session::GoesOn, session::Dot, session::Trouble, session::BottleWeighed, session::CountLost,
+      session::Weighed, session::AsBefore, session::Found, session::PanWeighed, session::Noted,
+      session::SetAside, session::Confirmed, session::Withdrawn, session::Corrected, session::Gone,
+      session::ClockJumped, session::Left, session::Unknown>
                 Other>
   void operator()(const Other&) {}
 
@@ -212,12 +217,26 @@ void count_uses(session::Uses& all, const session::Uses& uses, int sign) {
   }
 }
 
+// The one pigment that went into it, where it took its colour from nothing else.
+std::string alone_in(const BookEntry& entry) {
+  std::string one;
+  for (const std::string& card : entry.pigments) {
+    const auto uses = entry.used_ug.find(card);
+    if (uses == entry.used_ug.end() || sum_of(uses->second) <= 0) continue;
+    if (!one.empty()) return "";
+    one = card;
+  }
+  return entry.of_paint || entry.discarded ? "" : one;
+}
+
 void count_out(BookIndex& index, const std::string& batch, const BookEntry& entry) {
   for (const auto& [measured, use] : entry.tools) index.tools[measured].erase(use);
   for (const auto& [card, uses] : entry.used_ug) {
     count_uses(index.used_ug[card], uses, -1);
     index.took_ug[card].erase({entry.opened_at, batch});
   }
+  if (!entry.recipe.empty()) index.made_by[entry.recipe].erase({entry.opened_at, batch});
+  if (entry.swatch) index.swatches[alone_in(entry)].erase({entry.opened_at, batch});
 }
 
 void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry) {
@@ -227,6 +246,9 @@ void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry
     if (const std::int64_t ug = sum_of(uses); ug > 0)
       index.took_ug[card][{entry.opened_at, batch}] = ug;
   }
+  if (!entry.recipe.empty()) index.made_by[entry.recipe].insert({entry.opened_at, batch});
+  if (const std::string pigment = alone_in(entry); entry.swatch && !pigment.empty())
+    index.swatches[pigment][{entry.opened_at, batch}] = *entry.swatch;
 }
 
 bool stands_in(const std::vector<std::string>& list, const std::string& batch) {

@@ -35,14 +35,17 @@ struct BookEntry {
   std::int64_t opened_at = 0;    // ms since 1970
   std::optional<int> offset_min; // east of UTC, by the clock there
   std::string again_of;          // batch; empty: none
+  std::string recipe;            // card that it was planned by; empty: none
   std::vector<session::Judged> verdicts;
   std::string text; // all that is searched in, in small letters
   bool has_left_slab = false;
   // Paint that was never poured: on the slab since it was last touched there, in the jar since it
   // was put there.
   enum Lies { nowhere, on_slab, in_jar } lies = nowhere;
-  std::int64_t lies_since = 0;    // ms since 1970
-  std::set<std::string> pigments; // cards
+  std::int64_t lies_since = 0;         // ms since 1970
+  std::set<std::string> pigments;      // cards
+  bool of_paint = false;               // paint of an earlier batch was laid out for it
+  std::optional<std::uint32_t> swatch; // its colour, as it was read last
   bool discarded = false;
   std::int64_t poured_at = 0; // the last time; 0: never
   // Of pans, once they were looked at: from when the next layer may go on, where they have room and
@@ -72,6 +75,10 @@ struct BookIndex {
   std::map<std::string, session::Uses> used_ug;  // by card, of all of them
   // By card, what each batch took of it: when it was opened, and which.
   std::map<std::string, std::map<std::pair<std::int64_t, std::string>, std::int64_t>> took_ug;
+  // By recipe, the batches that were planned by it: when each was opened, and which.
+  std::map<std::string, std::set<std::pair<std::int64_t, std::string>>> made_by;
+  // By pigment, of batches of it alone: the colour that was read from the swatch.
+  std::map<std::string, std::map<std::pair<std::int64_t, std::string>, std::uint32_t>> swatches;
   // Of the batch on the slab: some on the way, and all of its lines.
   std::vector<ReadEntry> of_slab;
   std::string slab;

@@ -151,7 +151,7 @@ void fold_what_shows(Bench& bench) {
     bench.earlier = {}; // it may be judged or discarded meanwhile
   if (bench.screen == Screen::pans)
     for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
-  if (bench.screen == Screen::shelf && bench.shelf_page.on == CardPage::reading)
+  if (bench.screen == Screen::shelf && shows_batches(bench.shelf_page))
     for (const std::string& batch : batches_of_card(bench)) keep_band(bench, batch);
   if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
 }

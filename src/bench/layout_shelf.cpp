@@ -1,4 +1,5 @@
 #include "bench/card_cautions.hpp"
+#include "bench/card_colour.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/colour_chart.hpp"
 #include "bench/layout_parts.hpp"
@@ -54,9 +55,35 @@ void lay_out_texts(const session::Card& card, Rect& area, Layout& layout) {
   if (made) add(layout, ShelfPad::says, texts.cell(2, 0), "keep_until");
 }
 
+void add_latest(const Bench& bench, std::size_t most, double high_mm, Rect& area, Layout& layout) {
+  const auto batches = batches_of_card(bench);
+  if (batches.empty()) return;
+  const Grid latest{static_cast<int>(most), 1, take_bottom(area, high_mm)};
+  for (std::size_t i = 0; i < batches.size(); ++i)
+    add(layout, ShelfPad::batch_of, latest.cell(static_cast<int>(i), 0), batches[i]);
+}
+
+// What it says lies between its name and what can be done with it.
+void lay_out_recipe(const Bench& bench, Rect area, Layout& layout) {
+  const bool away = bench.shelf_page.away;
+  add(layout, ShelfPad::says, take_top(area, row_mm), "name");
+  const auto choices = choices_of(session::CardKind::recipe);
+  const Grid choice{static_cast<int>(choices.size()), 1, take_top(area, row_mm)};
+  for (std::size_t i = 0; i < choices.size(); ++i)
+    add(layout, ShelfPad::choice, choice.cell(static_cast<int>(i), 0),
+        std::string(row_of(choices[i]).name));
+  const Grid foot{away ? 2 : 3, 1, take_bottom(area, row_mm)};
+  add(layout, away ? ShelfPad::bring_back : ShelfPad::put_away, foot.cell(0, 0));
+  if (!away) add(layout, ShelfPad::make, foot.cell(1, 0));
+  add(layout, ShelfPad::card_done, foot.cell(foot.columns - 1, 0));
+  add_latest(bench, latest_by_recipe, row_mm, area, layout);
+  layout.lower = area;
+}
+
 // What can be changed, to be looked at and written on.
 void lay_out_facts(const Bench& bench, Rect area, Layout& layout) {
   const session::Card& card = *bench.shelf_page.card;
+  if (card.kind() == session::CardKind::recipe) return lay_out_recipe(bench, area, layout);
   lay_out_texts(card, area, layout);
   std::vector<PadId> pads;
   for (const std::string_view fact : facts_of(card.kind()))
@@ -87,18 +114,16 @@ void lay_out_facts(const Bench& bench, Rect area, Layout& layout) {
 constexpr double trail_mm = 27; // of a batch, with its name
 
 void lay_out_reading(const Bench& bench, Rect area, Layout& layout) {
-  const bool mine = is_mine(bench, *bench.shelf_page.card);
-  const Grid foot{mine ? 3 : 4, 1, take_bottom(area, row_mm)};
-  add(layout, ShelfPad::make, foot.cell(0, 0));
-  if (!mine) add(layout, ShelfPad::tick, foot.cell(1, 0));
-  add(layout, ShelfPad::jars, foot.cell(foot.columns - 2, 0));
-  add(layout, ShelfPad::change, foot.cell(foot.columns - 1, 0));
-  const auto batches = batches_of_card(bench);
-  if (!batches.empty()) {
-    const Grid latest{static_cast<int>(latest_batches), 1, take_bottom(area, trail_mm)};
-    for (std::size_t i = 0; i < batches.size(); ++i)
-      add(layout, ShelfPad::batch_of, latest.cell(static_cast<int>(i), 0), batches[i]);
-  }
+  const session::Card& card = *bench.shelf_page.card;
+  std::vector<ShelfPad> does{ShelfPad::make};
+  if (!is_mine(bench, card)) does.push_back(ShelfPad::tick);
+  if (swatch_to_take(bench, card)) does.push_back(ShelfPad::as_swatch);
+  if (colour_to_give_back(bench, card)) does.push_back(ShelfPad::as_catalogue);
+  for (const ShelfPad pad : {ShelfPad::jars, ShelfPad::change}) does.push_back(pad);
+  const Grid foot{static_cast<int>(does.size()), 1, take_bottom(area, row_mm)};
+  for (std::size_t i = 0; i < does.size(); ++i)
+    add(layout, does[i], foot.cell(static_cast<int>(i), 0));
+  add_latest(bench, latest_batches, trail_mm, area, layout);
   layout.lower = area;
 }
 

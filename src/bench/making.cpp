@@ -112,14 +112,30 @@ const Card* gum_of_shelf(const Bench& bench) {
   return nullptr;
 }
 
-const Card* sweet_of_shelf(const Bench& bench, bool honey) {
+namespace {
+
+Sweetener syrup_of_shelf(const Bench& bench, double honey_g) {
+  for (const Card& card : bench.shelf) {
+    const paint::Recipe& r = recipe_of(card);
+    const bool syrup =
+        r.honey > 0 && r.water > 0 && r == paint::Recipe{.water = r.water, .honey = r.honey};
+    if (!session::is_liquid(card.kind()) || !syrup || !stock_of(bench, card)) continue;
+    const double water_g = honey_g * r.water / r.honey;
+    return {&card, honey_g + water_g, water_g};
+  }
+  return {};
+}
+
+}
+
+Sweetener sweet_of_shelf(const Bench& bench, bool honey, double g) {
   const auto alone = [&](const paint::Recipe& r) {
     return honey ? r.honey > 0 && r == paint::Recipe{.honey = r.honey}
                  : r.glycerin > 0 && r == paint::Recipe{.glycerin = r.glycerin};
   };
   for (const Card& card : bench.shelf)
-    if (session::is_liquid(card.kind()) && alone(recipe_of(card))) return &card;
-  return nullptr;
+    if (session::is_liquid(card.kind()) && alone(recipe_of(card))) return {&card, g};
+  return honey ? syrup_of_shelf(bench, g) : Sweetener{};
 }
 
 GumMeasured gum_measured(const Bench& bench) {

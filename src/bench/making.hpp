@@ -22,7 +22,14 @@ const session::Card* card_anywhere(const Bench& bench, const std::string& id); /
 const session::Card* made_by(const Bench& bench);
 // The shelf's dry gum, honey and glycerin, each alone in its jar; null: there is none.
 const session::Card* gum_of_shelf(const Bench& bench);
-const session::Card* sweet_of_shelf(const Bench& bench, bool honey);
+// The jar that so many g of honey or glycerin come out of: alone in it, else honey with water that
+// somebody bought or weighed. No card: there is none.
+struct Sweetener {
+  const session::Card* card = nullptr;
+  double g = 0;       // out of the jar
+  double water_g = 0; // of that
+};
+Sweetener sweet_of_shelf(const Bench& bench, bool honey, double g);
 
 struct GumMeasured {
   paint::Amount g;

@@ -155,7 +155,9 @@ constexpr Names<ShelfPad> shelf_pads{{{ShelfPad::kind_of, {"kind_of"}},
                                       {ShelfPad::left_g, {"left_g"}},
                                       {ShelfPad::to_card, {"to_card"}},
                                       {ShelfPad::make_binder, {"make_binder"}},
-                                      {ShelfPad::strength, {"strength"}}}};
+                                      {ShelfPad::strength, {"strength"}},
+                                      {ShelfPad::as_swatch, {"as_swatch"}},
+                                      {ShelfPad::as_catalogue, {"as_catalogue"}}}};
 constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
                                     {BookPad::to_list, {"to_list"}},
                                     {BookPad::ranges, {"ranges"}},

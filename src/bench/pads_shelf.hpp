@@ -38,7 +38,9 @@ enum class ShelfPad {
   left_g,   // weighed
   to_card,  // from its jars or the chart
   make_binder,
-  strength, // of a jar of binder
+  strength,     // of a jar of binder
+  as_swatch,    // the card takes the colour of its own paint
+  as_catalogue, // and that of the catalogue again
 };
 
 constexpr PadList list_of(ShelfPad) { return PadList::shelf; }

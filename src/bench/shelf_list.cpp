@@ -95,8 +95,15 @@ bool has_jars(const session::Card& card) {
   return card.kind() == session::CardKind::pigment || session::is_liquid(card.kind());
 }
 
+bool shows_batches(const ShelfState& page) {
+  return page.on == CardPage::reading ||
+         (page.card && page.card->kind() == session::CardKind::recipe);
+}
+
 std::vector<std::string> batches_of_card(const Bench& bench) {
   const auto& card = bench.shelf_page.card;
+  if (card && card->kind() == session::CardKind::recipe)
+    return batches_by(bench, card->id, latest_by_recipe);
   return card ? batches_with(bench, card->id, latest_batches) : std::vector<std::string>{};
 }
 

@@ -19,7 +19,8 @@ bool is_read(const session::Card& card);  // opens to be read: a pigment
 bool has_jars(const session::Card& card); // is used up
 
 // Those of the card that is read, newest first: as many as there is room for.
-inline constexpr std::size_t latest_batches = 4;
+bool shows_batches(const ShelfState& page);
+inline constexpr std::size_t latest_batches = 4, latest_by_recipe = 3;
 std::vector<std::string> batches_of_card(const Bench& bench);
 
 }

@@ -43,6 +43,18 @@ std::vector<std::string> batches_with(const Bench& bench, const std::string& car
   return out;
 }
 
+std::vector<std::string> batches_by(const Bench& bench, const std::string& recipe,
+                                    std::size_t most) {
+  std::vector<std::string> out;
+  const auto made = bench.index.made_by.find(recipe);
+  if (made == bench.index.made_by.end()) return out;
+  for (auto batch = made->second.rbegin(); batch != made->second.rend(); ++batch) {
+    if (out.size() == most) break;
+    if (!is_discarded(bench, batch->second)) out.push_back(batch->second);
+  }
+  return out;
+}
+
 std::optional<session::Remaining> stock_of(const BookIndex& index, const session::Stocks& stock,
                                            const session::Card& card) {
   return session::left_of(card, entered(stock, card.id), uses_of(index, card.id));

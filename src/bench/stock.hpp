@@ -16,6 +16,10 @@ std::int64_t last_used(const Bench& bench, const std::string& card);
 std::vector<std::string> batches_with(const Bench& bench, const std::string& card,
                                       std::size_t most);
 
+// Likewise, that were planned by it.
+std::vector<std::string> batches_by(const Bench& bench, const std::string& recipe,
+                                    std::size_t most);
+
 // See session::left_of: an addition by spoon or drop counts as its tools say.
 std::optional<session::Remaining> stock_of(const BookIndex& index, const session::Stocks& stock,
                                            const session::Card& card);

@@ -131,14 +131,6 @@ struct SlabView {
   bool newer = false;        // a file of this batch is of a newer format: nothing is summed
 };
 
-// Spoons or drops of one tool.
-struct ScoopView {
-  double count = 0;
-  bool drops = false;
-  std::string name; // of the spoon
-  double mL = 0;    // that it holds
-};
-
 struct PlanView {
   struct Row {
     PadId pad;

@@ -43,6 +43,13 @@ void add_amounts(const Bench& bench, BinderView& v) {
   if (!parts) return void(v.why_not = parts.error());
   v.parts = *parts;
   v.gum_g = v.begun ? parts->gum : v.gum_g;
+  const Sweetener honey =
+      parts->honey > 0 ? sweet_of_shelf(bench, true, parts->honey) : Sweetener{};
+  if (honey.card && honey.water_g > 0) {
+    v.syrup = honey.card->name;
+    v.syrup_g = honey.g;
+    v.syrup_water_g = honey.water_g;
+  }
   const session::Card* gum = gum_of_shelf(bench);
   const auto left = gum && !v.begun ? stock_of(bench, *gum) : std::nullopt;
   if (left && left->g < parts->gum) v.gum_left_g = std::max(0.0, left->g);

@@ -39,6 +39,8 @@ struct BinderView {
   std::string spoon;                // empty: weighed
   std::optional<double> gum_left_g; // on the shelf, where that is less
   paint::Recipe parts;              // what goes in, in g
+  std::string syrup;                // card, where the honey goes in with its water; empty: alone
+  double syrup_g = 0, syrup_water_g = 0;
   double makes_g = 0;
   bool jar_weighed = false;
   std::optional<double> a_gram, batches; // costs; like the last ones

@@ -149,6 +149,7 @@ PansView::Other other_view(const Bench& bench, const PadId& pad, const Now& now)
   const auto folded = kept_fold(bench, pad.arg);
   if (!folded) return v;
   v.colour = session::colour_of(*folded);
+  v.swatch = folded->swatch.has_value();
   v.pans = pans_seen(*folded, now);
   for (const session::Pan& pan : folded->pans)
     if (!is_full(pan)) v.layer = std::max(v.layer, static_cast<int>(pan.layers.size()) + 1);
@@ -294,6 +295,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.batch = batch.id;
   v.name = batch.name;
   v.colour = session::colour_of(batch);
+  v.swatch = batch.swatch.has_value();
   v.judging = bench.pans.judging;
   v.pan = bench.pans.pan;
   if (const auto card = pan_card(bench)) {

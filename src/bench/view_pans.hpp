@@ -70,6 +70,7 @@ struct PansView {
     PadId pad;
     std::string name;
     std::uint32_t colour = 0;
+    bool swatch = false; // that colour was read from one
     std::vector<Pan> pans;
     int layer = 0;                  // the next
     double low_h = 0, high_h = 0;   // until then
@@ -78,6 +79,7 @@ struct PansView {
   };
   std::string batch, name; // empty: none
   std::uint32_t colour = 0;
+  bool swatch = false; // that colour was read from one
   bool judging = false;
   int pan = 0; // that is meant; 0: all
   std::vector<Pan> pans;

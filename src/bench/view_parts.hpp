@@ -18,6 +18,7 @@ RangesView ranges_view(const Bench& bench, const RangesPage& page);
 StoryView story_view(const Bench& bench, const StoryPage& page);
 UndoView undo_view(const Bench& bench, const session::Batch* batch);
 ShelfView shelf_view(const Bench& bench, const Now& now);
+RecipeView recipe_view(const Bench& bench, const session::Card& card); // but for what it made
 // Of one batch, by their numbers.
 std::vector<PansView::Pan> pans_seen(const session::Batch& batch, const Now& now);
 PansView pans_view(const Bench& bench, const Now& now);

@@ -1,4 +1,5 @@
 #include "bench/card_cautions.hpp"
+#include "bench/card_colour.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/colour_chart.hpp"
@@ -65,6 +66,13 @@ ReadingView reading_view(const Bench& bench, const ShelfView& shelf) {
   return v;
 }
 
+ColourView colour_view(const Bench& bench, const session::Card& card) {
+  const auto take = swatch_to_take(bench, card);
+  return {name_of_batch(bench, swatch_shown(bench, card)),
+          take ? name_of_batch(bench, take->batch) : "",
+          colour_to_give_back(bench, card).has_value()};
+}
+
 JarsView jars_view(const Bench& bench, const std::string& card) {
   JarsView v;
   v.jar = bench.shelf_page.jar;
@@ -100,12 +108,18 @@ void add_page(const Bench& bench, ShelfView& v) {
 void add_card(const Bench& bench, const session::Card& card, const Now& now, ShelfView& v) {
   v.card = card;
   v.on = bench.shelf_page.on;
-  v.ships = ships_so(card);
+  v.ships = ships_so(in_its_own_colour(card));
   if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
   v.stock = stock_view(bench, card, now);
   if (card.kind() == session::CardKind::pigment) {
     v.range = range_of_card(bench, card);
     v.soft = soft_wanted(bench, card);
+    v.colour = colour_view(bench, card);
+  }
+  if (card.kind() == session::CardKind::recipe) {
+    v.recipe = recipe_view(bench, card);
+    for (const std::string& id : batches_of_card(bench))
+      v.recipe->made.push_back(batch_view(bench, id));
   }
   v.choosing = bench.shelf_page.choosing;
   if (shelf_kind(card.kind()) == ShelfKind::pigment) v.asks = asked_by(card);

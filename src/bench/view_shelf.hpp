@@ -10,6 +10,14 @@
 
 namespace bench {
 
+// Spoons or drops of one tool.
+struct ScoopView {
+  double count = 0;
+  bool drops = false;
+  std::string name; // of the spoon
+  double mL = 0;    // that it holds
+};
+
 // A number of a card, as it stands, with where it comes from.
 struct FactView {
   PadId pad;
@@ -42,6 +50,36 @@ struct ReadingView {
     std::optional<session::Became> became; // last
   };
   std::vector<Batch> batches; // newest first
+};
+
+// A recipe as its maker says it.
+struct RecipeView {
+  struct Line {
+    session::CardKind kind = session::CardKind::pigment;
+    std::string name;
+    std::uint32_t colour = 0;
+    bool gone = false; // not on the shelf
+    session::SaidIn in = session::SaidIn::g;
+    double amount = 0;
+    ScoopView scoop = {}; // of spoons and drops
+    double g = 0, u = 0;  // of those; 0: not known
+    bool guess = false;   // by how the powder is guessed to lie
+  };
+  std::vector<Line> pigments, liquids;
+  double per_g = 0;             // of pigment, that the liquids go to; 0: to all of it
+  std::optional<ScoopView> per; // or to these spoons of powder
+  session::RecipeFrom from = session::RecipeFrom::own_head;
+  std::string batch; // that it was kept from; empty: not known
+  bool mine = false;
+  std::string note;
+  std::vector<ReadingView::Batch> made; // by it, newest first
+};
+
+// Where a card's colour is from.
+struct ColourView {
+  std::string swatch_of;  // batch whose swatch it shows
+  std::string take;       // batch whose swatch can be taken; empty: none
+  bool give_back = false; // for the catalogue's
 };
 
 struct JarsView {
@@ -84,6 +122,8 @@ struct ShelfView {
   std::optional<BinderRange> range; // of a pigment
   std::optional<SoftWanted> soft;   // likewise
   ReadingView reading;
+  ColourView colour; // of a pigment
+  std::optional<RecipeView> recipe;
   JarsView jars;
   std::vector<std::uint32_t> chart; // hues, or shades of one
   std::optional<NumberView> number;

@@ -62,13 +62,17 @@ std::string gum_below(const BinderView& v) {
 std::vector<AmountRow> amounts(const BinderView& v) {
   const auto g = [](double x) { return say(Say::grams, {grams_number(x)}); };
   const paint::Recipe& p = v.parts;
-  std::vector<AmountRow> out{
-      {CardKind::pigment, say(Say::gum), gum_below(v), g(p.gum)},
-      {CardKind::water, say(Say::water), say(Say::water_warm, {to_gum(p.water, p)}), g(p.water)}};
+  std::vector<AmountRow> out{{CardKind::pigment, say(Say::gum), gum_below(v), g(p.gum)},
+                             {CardKind::water, say(Say::water),
+                              say(Say::water_warm, {to_gum(p.water, p)}),
+                              g(std::max(0.0, p.water - v.syrup_water_g))}};
+  if (!v.syrup.empty())
+    out.push_back(
+        {CardKind::honey, v.syrup, say(Say::syrup_holds, {grams_number(p.honey)}), g(v.syrup_g)});
   const auto sweet = [&](CardKind kind, Say name, double grams) {
     if (grams > 0) out.push_back({kind, say(name), say(Say::to_gum, {to_gum(grams, p)}), g(grams)});
   };
-  sweet(CardKind::honey, Say::honey, p.honey);
+  if (v.syrup.empty()) sweet(CardKind::honey, Say::honey, p.honey);
   sweet(CardKind::glycerin, Say::glycerin, p.glycerin);
   out.push_back(
       {CardKind::wetting_aid, say(Say::preservative), say(Say::preservative_how), dose_words(v)});
@@ -137,8 +141,10 @@ std::string until_words(std::int64_t at, std::int64_t now_ms, int utc_offset_min
   return today ? words::time_of_day(at, utc_offset_min) : words::date_and_time(at, utc_offset_min);
 }
 
-std::string sweet_words(const paint::Recipe& parts) {
-  const std::string honey = grams_number(parts.honey), glycerin = grams_number(parts.glycerin);
+std::string sweet_words(const BinderView& v) {
+  const paint::Recipe& parts = v.parts;
+  const std::string honey = grams_number(v.syrup.empty() ? parts.honey : v.syrup_g),
+                    glycerin = grams_number(parts.glycerin);
   if (has_honey(parts) && parts.glycerin > 0) return say(Say::sweet_both_how, {honey, glycerin});
   return say(Say::sweet_how, {has_honey(parts) ? honey : glycerin});
 }
@@ -150,7 +156,7 @@ std::string how_words(const BinderView& v, const BinderView::Step& step, int utc
     if (!step.runs) return say(Say::steep_how);
     return say(Say::steep_until, {until_words(step.ends_at, v.now_ms, utc_offset_min)});
   case MakingStep::strain: return say(Say::strain_how);
-  case MakingStep::sweeten: return sweet_words(v.parts);
+  case MakingStep::sweeten: return sweet_words(v);
   case MakingStep::preserve: return say(Say::preserve_how);
   case MakingStep::into_jar: return say(Say::jar_how);
   case MakingStep::thinned:

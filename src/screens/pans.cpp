@@ -98,8 +98,8 @@ void draw_title(Sheet& sheet, const PansView& pans) {
   panel(sheet, all);
   const double h = sheet.view.layout.note.h, heap = 7;
   const Ground g = plain(sheet.theme);
-  material_symbol(sheet, {all.x + 3 + heap / 2, all.y + h / 2 + 0.4}, heap,
-                  session::CardKind::pigment, rgb(pans.colour), g.ink);
+  paint_symbol(sheet, {all.x + 3 + heap / 2, all.y + h / 2 + 0.4}, heap, rgb(pans.colour),
+               pans.swatch, g.ink);
   const double x = all.x + 4 + heap, middle = all.x + all.w * 0.5;
   labels(sheet, {x, all.y + 0.4, middle - x, h}, g, {{pans.name, big_bold, false, 2}},
          Anchor::left);
@@ -159,8 +159,8 @@ void other_pad(Sheet& sheet, const bench::Pad& at, const PansView::Other& other)
     write(sheet, {r.right() - 1.4, r.bottom() - 2.6 - (high - cap::small) / 2}, Anchor::right,
           small, g.quiet, say(Say::pans_beside, {std::to_string(all - count)}), step - 0.6);
   if (count == 0)
-    material_symbol(sheet, {r.right() - 5.6, r.bottom() - 5.6}, 6, session::CardKind::pigment,
-                    rgb(other.colour), g.ink);
+    paint_symbol(sheet, {r.right() - 5.6, r.bottom() - 5.6}, 6, rgb(other.colour), other.swatch,
+                 g.ink);
   labels(sheet, {r.x, r.y, r.w - marks, r.h}, g,
          {{other.name, slab_bold, false, 2}, {waits_words(other), slab_letters, true, 2}},
          Anchor::left);

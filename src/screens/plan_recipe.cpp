@@ -47,13 +47,10 @@ std::string amount_of(const Line& line) {
 }
 
 std::string grams_of(const Line& line) {
-  const std::string grams =
-      line.low_g > 0 ? say(words::PaintSay::amount_grams, {from_to_words(line.low_g, line.g)})
-                     : grams_within(line.g, line.u);
-  const std::string width = paint::written(line.u, decimals_within(line.u, line.u));
-  if (line.guess) return say(Say::plan_grams_guess, {grams, width});
-  const bool wide = line.why == Line::measure && line.u > 0.02 * line.g;
-  return wide ? say(Say::plan_grams_about, {grams, width}) : grams;
+  if (line.low_g > 0)
+    return say(words::PaintSay::amount_grams, {from_to_words(line.low_g, line.g)});
+  return line.why == Line::measure ? grams_about(line.g, line.u, line.guess)
+                                   : grams_within(line.g, line.u);
 }
 
 std::string why_words(const Line& line, const bench::PlanView& plan) {
@@ -265,6 +262,12 @@ double draw_lines(Sheet& sheet, const Rect& area, double room, const bench::Plan
 
 std::string grams_within(double g, double u) {
   return say(words::PaintSay::amount_grams, {paint::written(g, decimals_within(g, u))});
+}
+
+std::string grams_about(double g, double u, bool guess) {
+  const std::string grams = grams_within(g, u), width = paint::written(u, decimals_within(u, u));
+  if (guess) return say(Say::plan_grams_guess, {grams, width});
+  return u > 0.02 * g ? say(Say::plan_grams_about, {grams, width}) : grams;
 }
 
 std::string scoops_words(const std::vector<bench::ScoopView>& scoops) {

@@ -244,7 +244,12 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
                      {std::to_string(shelf.not_listed)}),
                  small, false, 2}});
   case ShelfPad::make:
-    return pad(sheet, at, dark(sheet.theme), {{say(Say::card_make), clean_bold}});
+    return pad(sheet, at, dark(sheet.theme),
+               {{say(shelf.recipe ? Say::recipe_plan : Say::card_make), clean_bold}});
+  case ShelfPad::as_swatch:
+    return pad(sheet, at, g, {{say(Say::card_as_swatch, {shelf.colour.take}), small, false, 3}});
+  case ShelfPad::as_catalogue:
+    return pad(sheet, at, g, {{say(Say::card_as_catalogue), small, false, 3}});
   case ShelfPad::tick: return pad(sheet, at, g, {{say(Say::card_tick), small, false, 2}});
   case ShelfPad::own_done:
     return pad(sheet, at, dark(sheet.theme), {{say(Say::shelf_done), clean_bold}});
@@ -276,7 +281,8 @@ namespace {
 words::Sentence nothing_listed(const bench::ShelfView& shelf) {
   if (!shelf.search.empty() && shelf.kind == bench::ShelfKind::pigment)
     return Say::shelf_none_found;
-  return shelf.away ? Say::shelf_none_away : Say::shelf_none;
+  if (shelf.away) return Say::shelf_none_away;
+  return shelf.kind == bench::ShelfKind::recipe ? Say::shelf_no_recipe : Say::shelf_none;
 }
 
 std::vector<Label> ticking(const bench::ShelfView& shelf) {
@@ -291,7 +297,7 @@ void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
   const bench::Layout& l = sheet.view.layout;
   const Theme& t = sheet.theme;
   if (shelf.rows.empty() && !shelf.number)
-    labels(sheet, l.main, plain(t), {{say(nothing_listed(shelf)), clean_letters, true, 3}});
+    labels(sheet, l.main, plain(t), {{say(nothing_listed(shelf)), clean_letters, true, 4}});
   if (shelf.number) {
     draw_number(sheet, *shelf.number);
   } else if (shelf.choosing || !shelf.chart.empty()) {
@@ -300,6 +306,8 @@ void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf) {
     draw_reading(sheet, shelf);
   } else if (shelf.card && shelf.on == bench::CardPage::jars) {
     draw_jars(sheet, shelf);
+  } else if (shelf.recipe) {
+    draw_recipe_card(sheet, shelf);
   } else if (shelf.card) {
     panel(sheet, l.lower);
     labels(sheet, inset(l.lower, 1.5), plain(t), about(shelf), Anchor::left);

@@ -17,6 +17,7 @@ std::string_view english(MakingSay id) {
   case Say::steep_until: return "until {0}, lid on";
   case Say::strain_how: return "through cloth, warm it again";
   case Say::sweet_how: return "{0} g, stir until clear";
+  case Say::syrup_holds: return "with its water: {0} g of honey";
   case Say::sweet_both_how: return "honey {0} g, glycerin {1} g: stir";
   case Say::preserve_how: return "as its supplier doses; gloves";
   case Say::jar_how: return "wipe the rim, date it";

@@ -97,7 +97,8 @@ std::string_view english(PlanSay id) {
   case Say::plan_what: return "what";
   case Say::plan_which_binder: return "binder";
   case Say::plan_how_much_title: return "how much";
-  case Say::plan_no_recipe: return "No recipe of that name.";
+  case Say::plan_no_recipe:
+    return "No recipe of that name. A plan or a batch is kept as one by “keep as recipe”.";
   }
   return "";
 }

@@ -13,7 +13,7 @@ std::string_view english(ShelfSay id) {
   case Say::shelf_done: return "done";
   case Say::shelf_none: return "Nothing here yet. Tap “new card” to write the first.";
   case Say::shelf_none_found: return "Nothing is called that. Tap “new card” to write one.";
-  case Say::shelf_none_away: return "Nothing is put away.";
+  case Say::shelf_none_away: return "Nothing is put away. A card goes here by its pad “put away”.";
   case Say::shelf_choose:
     return "Tap a card to see or change it. Nothing has to be filled in before the first batch.";
   case Say::shelf_tick:
@@ -114,6 +114,28 @@ std::string_view english(ShelfSay id) {
   case Say::recipe_own_head: return "own head";
   case Say::recipe_old_notes: return "old notes";
   case Say::recipe_from_batch: return "a batch";
+  case Say::recipe_plan: return "plan it";
+  case Say::recipe_parts: return "{0} parts";
+  case Say::recipe_part: return "1 part";
+  case Say::recipe_gone: return "not on the shelf";
+  case Say::recipe_to_grams: return "to {0} g of pigment";
+  case Say::recipe_to_spoons: return "to {0} of powder";
+  case Say::recipe_to_all: return "to all of the pigment";
+  case Say::recipe_no_liquids: return "No binder is said: Plan asks for it.";
+  case Say::recipe_more: return "and {0} more";
+  case Say::recipe_kept_of: return "Kept from {0}.";
+  case Say::recipe_of_notes: return "From old notes.";
+  case Say::recipe_of_head: return "Out of your own head.";
+  case Say::recipe_is_mine:
+    return "Mine: no amount of it stands on labels or in shared files unless you ask for it.";
+  case Say::recipe_is_shared: return "Its amounts go into shared files. Tap “all of it” for mine.";
+  case Say::recipe_none_made: return "No batch was made by it yet.";
+  case Say::shelf_no_recipe:
+    return "No recipe yet. Say a paint under Plan, or open a good batch in the Book, and tap “keep "
+           "as recipe”.";
+  case Say::card_from_swatch: return "Colour from swatch of {0}";
+  case Say::card_as_swatch: return "colour from swatch of {0}";
+  case Say::card_as_catalogue: return "colour of the catalogue";
   }
   return "";
 }

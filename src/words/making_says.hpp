@@ -20,6 +20,7 @@ enum class MakingSay {
   steep_until, // 0: time
   strain_how,
   sweet_how,      // 0: g
+  syrup_holds,    // 0: g of honey
   sweet_both_how, // g: 0 of honey, 1 of glycerin
   preserve_how,
   jar_how,

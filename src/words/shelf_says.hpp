@@ -109,6 +109,25 @@ enum class ShelfSay {
   recipe_own_head,
   recipe_old_notes,
   recipe_from_batch,
+  recipe_plan,
+  recipe_parts, // 0: how many
+  recipe_part,
+  recipe_gone,
+  recipe_to_grams,  // 0: grams
+  recipe_to_spoons, // 0: spoons
+  recipe_to_all,
+  recipe_no_liquids,
+  recipe_more,    // 0: lines
+  recipe_kept_of, // 0: batch
+  recipe_of_notes,
+  recipe_of_head,
+  recipe_is_mine,
+  recipe_is_shared,
+  recipe_none_made,
+  shelf_no_recipe,
+  card_from_swatch, // 0: batch
+  card_as_swatch,   // 0: batch
+  card_as_catalogue,
 };
 
 constexpr Table table_of(ShelfSay) { return Table::shelf; }

@@ -342,3 +342,31 @@ TEST_CASE("a binder that suffices for one more batch leads to making it; of one 
   CHECK_FALSE(h.shows("due low gum_12"));
   CHECK_FALSE(h.shows("due low full"));
 }
+
+TEST_CASE("honey out of a syrup goes off its jar with its water; unmixed honey goes first") {
+  Hands h;
+  h.b.stock["honey_11"].jars = {{{"s", 1}, h.wall - 1000, session::Bought{"honey_11", 200}}};
+  open_making_of_honey(h);
+  CHECK(shown(h).syrup == shelf_card(h.b, "honey_11")->name);
+  CHECK(shown(h).syrup_g == Approx(30));
+  CHECK(shown(h).syrup_water_g == Approx(15));
+  for (const char* step : {"step gum", "step steep", "step strain"}) h.tap(step);
+  h.b.stock["honey_11"].jars = {{{"s", 1}, h.wall - 1000, session::Bought{"honey_11", 200}}};
+  h.tap("step sweeten");
+  REQUIRE(last_making(h).takes.size() == 1);
+  CHECK(last_making(h).takes[0].of == "honey_11");
+  CHECK(last_making(h).takes[0].g == Approx(30));
+  session::Card alone = *shelf_card(h.b, "honey_11");
+  alone.id = "own_honey";
+  alone.facts = session::LiquidCard{session::CardKind::honey, {.honey = 1}};
+  h.b.shelf.push_back(alone);
+  CHECK(sweet_of_shelf(h.b, true, 15).card->id == "own_honey");
+  CHECK(sweet_of_shelf(h.b, true, 15).g == 15);
+}
+
+TEST_CASE("a syrup nobody bought or weighed gives no honey: its card is but what ships") {
+  Hands h;
+  open_making_of_honey(h);
+  CHECK(shown(h).syrup.empty());
+  CHECK_FALSE(sweet_of_shelf(h.b, true, 15).card);
+}

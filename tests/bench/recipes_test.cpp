@@ -50,22 +50,6 @@ void blue_and_white(Hands& h) {
   amount(h, "pw6", "0.25");
 }
 
-session::Card recipe_card(std::string id, std::string name, session::RecipeCard recipe) {
-  session::Card card;
-  card.id = std::move(id);
-  card.name = std::move(name);
-  card.facts = std::move(recipe);
-  return card;
-}
-
-// As if the workshop had written it.
-void on_shelf(Hands& h, session::Card card) {
-  session::Log log;
-  log.session = "0ther" + card.id;
-  log.lines.push_back({0, 0, h.wall - 1000, "", session::LaidOut{std::move(card)}});
-  h.give(Arrived{{log}, {}, {}, {}});
-}
-
 const session::RecipeCard& only_recipe(Hands& h) {
   const auto recipes = shelf_of(h.b, session::CardKind::recipe);
   REQUIRE(recipes.size() == 1);

@@ -171,6 +171,10 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   b.pans.pan = 2;
   const PansView some = pans_of(b, view_around(b));
   keep("pouring", b, some);
+  PansView painted = some;
+  painted.colour = 0x2E4F9A;
+  painted.swatch = true;
+  keep("its swatch", b, painted);
   b.pans.others = {"older"};
   PansView later = pans_of(b, view_around(b));
   later.all = 0;

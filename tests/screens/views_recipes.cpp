@@ -34,6 +34,21 @@ std::vector<PlanView::Line> lines() {
       {Line::extra, session::CardKind::wetting_aid, "Ox gall", 0, {{4, true, "", 0}}, 0, 0.2}};
 }
 
+// Three pigments, binder and extras, each as it may be said.
+session::RecipeCard spoken_recipe() {
+  using session::SaidIn;
+  session::RecipeCard recipe;
+  recipe.pigments = {{"pb36", SaidIn::spoons, 2.75, "teaspoon"},
+                     {"pv19", SaidIn::g, 12.4},
+                     {"pr108", SaidIn::parts, 0.25}};
+  recipe.liquids = {{"gum_12_glycerin", SaidIn::spoons, 9.75, "teaspoon"},
+                    {"honey_11", SaidIn::drops, 28, "dropper"},
+                    {"ox_gall", SaidIn::g, 0.2}};
+  recipe.per_g = 10;
+  recipe.note = "A little more of the white in summer, and let it rest for a night";
+  return recipe;
+}
+
 void add_recipes(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   for (int i = 0; i < 12; ++i) {
@@ -81,8 +96,32 @@ void add_recipes(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   b.number.reset();
   b.screen = Screen::shelf;
   b.shelf_page.kind = ShelfKind::recipe;
-  b.shelf_page.card = *shelf_card(b, "r3");
-  out.push_back({"shelf, recipe" + on, mm, view(b, {})});
+  const auto keep = [&](const std::string& what, const session::RecipeCard& recipe) {
+    b.shelf_page.card = *shelf_card(b, "r3");
+    b.shelf_page.card->facts = recipe;
+    out.push_back({"shelf, " + what + on, mm, view(b, {})});
+  };
+  keep("recipe", spoken_recipe());
+  session::RecipeCard many = spoken_recipe();
+  for (int i = 0; i < 6; ++i) many.pigments.push_back({"pr108", session::SaidIn::parts, 2.25});
+  many.pigments[1].of = "sold out";
+  many.from = session::RecipeFrom::old_notes;
+  many.mine = true;
+  keep("recipe of many", many);
+  keep("recipe without binder", std::get<session::RecipeCard>(shelf_card(b, "r3")->facts));
+  for (int i = 0; i < 3; ++i)
+    b.index.made_by["r3"].insert({1795617120000 + i, "b" + std::to_string(i)});
+  keep("recipe that was made", spoken_recipe());
+  auto& shown = std::get<ShelfView>(out.back().view.screen);
+  for (auto& batch : shown.recipe->made) {
+    batch.name = "Evening over the weir, 3";
+    batch.became = session::Became::wont_rewet;
+  }
+  shown.recipe->batch = "Cerulean blue (chromium), 3";
+  b.shelf_page = {};
+  b.shelf_page.kind = ShelfKind::recipe;
+  std::erase_if(b.shelf, [](const auto& card) { return card.kind() == session::CardKind::recipe; });
+  out.push_back({"shelf, no recipe" + on, mm, view(b, {})});
 }
 
 }

@@ -74,6 +74,17 @@ void add_cards_read(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   }
   for (const double g : {0.9, 1.0, 1.1}) shown.reading.right.push_back(g * shown.range->g);
   shown.reading.band->batches = 12;
+  shown.colour = {"Cerulean blue (chromium), 2", "", false};
+  b.index.swatches["pr108"][{1795617120000, "b0"}] = 0xAA3344;
+  keep("a card with a swatch");
+  std::get<ShelfView>(out.back().view.screen).colour = {"", "Cerulean blue (chromium), 3", false};
+  session::Card red = *shelf_card(b, "pr108");
+  std::get<session::PigmentCard>(red.facts).colour = 0xAA3344;
+  b.index.swatches["pr108"][{1795617130000, "b1"}] = 0xBB3344;
+  b.shelf_page.card = red;
+  keep("a card in its swatch's colour");
+  std::get<ShelfView>(out.back().view.screen).colour = {"Cerulean blue (chromium), 2",
+                                                        "Cerulean blue (chromium), 3", true};
   open("pr108", CardPage::jars);
   b.shelf_page.jar = {"pr108", 123.4, 1234.5, "crowns", "L 77", "2026-11-25"};
   keep("jars");
