@@ -213,6 +213,7 @@ void count_uses(session::Uses& all, const session::Uses& uses, int sign) {
 }
 
 void count_out(BookIndex& index, const std::string& batch, const BookEntry& entry) {
+  ++index.taken;
   for (const auto& [measured, use] : entry.tools) index.tools[measured].erase(use);
   for (const auto& [card, uses] : entry.used_ug) {
     count_uses(index.used_ug[card], uses, -1);
@@ -221,6 +222,7 @@ void count_out(BookIndex& index, const std::string& batch, const BookEntry& entr
 }
 
 void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry) {
+  ++index.taken;
   for (const auto& [measured, use] : entry.tools) index.tools[measured].insert(use);
   for (const auto& [card, uses] : entry.used_ug) {
     count_uses(index.used_ug[card], uses, 1);

@@ -72,6 +72,7 @@ struct BookIndex {
   std::map<std::string, session::Uses> used_ug;  // by card, of all of them
   // By card, what each batch took of it: when it was opened, and which.
   std::map<std::string, std::map<std::pair<std::int64_t, std::string>, std::int64_t>> took_ug;
+  std::size_t taken = 0; // how often what was taken has changed
   // Of the batch on the slab: some on the way, and all of its lines.
   std::vector<ReadEntry> of_slab;
   std::string slab;

@@ -1,6 +1,7 @@
 #include "bench/card_cautions.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/colour_chart.hpp"
+#include "bench/kept_lists.hpp"
 #include "bench/layout_parts.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
@@ -26,23 +27,24 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   add(layout, ShelfPad::kept_away, tabs.cell(columns - 1, 1));
   const bool wide = bench.shelf_page.kind == ShelfKind::pigment;
   if (wide) add_search(layout, take_top(area, row_mm), bench.shelf_page.search);
-  const std::size_t others = not_listed(bench);
+  const auto list = list_of_shelf(bench);
+  const std::size_t others = list->others;
   const Grid bottom{others > 0 ? 4 : 3, 1, take_bottom(area, row_mm)};
   const int last = bottom.columns - 1;
-  const auto cards = cards_listed(bench);
-  const int rows = shelf_rows(area.h), a_page = rows * (wide ? 2 : 1);
-  const Grid grid{wide ? 2 : 1, rows, area};
-  const int first = bench.shelf_page.page * a_page;
-  for (int i = 0; i < a_page && first + i < static_cast<int>(cards.size()); ++i)
+  const int rows = shelf_rows(area.h), a_page = rows * shelf_columns(bench);
+  const Grid grid{shelf_columns(bench), rows, area};
+  const int all = static_cast<int>(list->cards.size());
+  add_list(layout, bench.shelf_page.list, grid, all);
+  const int first = layout.list->first * grid.columns;
+  for (int i = 0; i < a_page && first + i < all; ++i)
     add(layout, row_pad(bench), grid.cell(i % grid.columns, i / grid.columns),
-        cards[first + i]->id);
-  if (bench.shelf_page.page > 0) add(layout, SharedPad::page_back, bottom.cell(0, 0));
+        listed_from(bench)[list->cards[static_cast<std::size_t>(first + i)]].id);
+  add_page_back(layout, bottom.cell(0, 0));
   if (others > 0) add(layout, ShelfPad::others, bottom.cell(1, 0));
   // A recipe begins on Plan.
   const bool recipes = bench.shelf_page.kind == ShelfKind::recipe;
   if (!bench.shelf_page.away && !recipes) add(layout, ShelfPad::new_card, bottom.cell(last - 1, 0));
-  if (first + a_page < static_cast<int>(cards.size()))
-    add(layout, SharedPad::page_on, bottom.cell(last, 0));
+  add_page_on(layout, bottom.cell(last, 0));
 }
 
 void lay_out_texts(const session::Card& card, Rect& area, Layout& layout) {
@@ -145,6 +147,10 @@ void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
 }
 
 int shelf_rows(double height) { return static_cast<int>((height + gap_mm) / (row_mm + gap_mm)); }
+
+int shelf_columns(const Bench& bench) {
+  return bench.shelf_page.kind == ShelfKind::pigment ? 2 : 1;
+}
 
 void lay_out_shelf(const Bench& bench, Layout& layout) {
   const bool upright = bench.display.upright();

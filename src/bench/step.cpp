@@ -1,6 +1,7 @@
 #include "bench/act.hpp"
 #include "bench/bench.hpp"
 #include "bench/choices.hpp"
+#include "bench/kept_lists.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
 #include "bench/making.hpp"
@@ -33,7 +34,7 @@ constexpr std::int64_t holding_ms = 100;  // while the unlocking pad is held
 
 // More than a usual pass, so that few need it.
 constexpr std::int64_t sign_of_life_ms = 240000;
-constexpr std::int64_t frame_ms = 16; // while the marker glides
+constexpr std::int64_t frame_ms = 16; // while the marker glides or a list runs on
 
 std::optional<double> flow_of(const Bench& bench) {
   if (!bench.folded || !bench.folded->standing.flow_now) return std::nullopt;
@@ -50,15 +51,15 @@ void search(Bench& bench, const std::string& text) {
   switch (bench.screen) {
   case Screen::plan:
     bench.plan.search = text;
-    bench.plan.page = 0;
+    bench.plan.list = {};
     return;
   case Screen::shelf:
     bench.shelf_page.search = text;
-    bench.shelf_page.page = 0;
+    bench.shelf_page.list = {};
     return;
   case Screen::book:
     bench.book.search = text;
-    bench.book.list_page = 0;
+    bench.book.list = {};
     return find_batches(bench);
   case Screen::today:
   case Screen::slab:
@@ -68,10 +69,57 @@ void search(Bench& bench, const std::string& text) {
   }
 }
 
+// That of the screen.
+template <class Of> // a Bench, or a const one
+auto scroll_of(Of& bench) -> decltype(&bench.plan.list) {
+  switch (bench.screen) {
+  case Screen::today: return &bench.today.list;
+  case Screen::shelf: return &bench.shelf_page.list;
+  case Screen::plan: return &bench.plan.list;
+  case Screen::book: return &bench.book.list;
+  case Screen::slab:
+  case Screen::pans: // wet fingers
+  case Screen::tablet:
+  case Screen::binder: return nullptr;
+  }
+  return nullptr;
+}
+
+bool turns_list(Bench& bench, const PadId& pad) {
+  const bool on = pad.kind == SharedPad::page_on;
+  Scroll* list = scroll_of(bench);
+  if (!list || (!on && pad.kind != SharedPad::page_back)) return false;
+  const auto area = layout(bench).list;
+  if (area) turn_page(*list, *area, on);
+  return area.has_value();
+}
+
+// Whether other rows show now.
+bool drag_list(Bench& bench, const Recognised& r, const Now& now) {
+  Scroll* list = scroll_of(bench);
+  if (!list) return false;
+  const long before = std::lround(list->at);
+  if (r.stopped) stop(*list);
+  if (r.dragged) drag(*list, r.dragged->list, r.dragged->mm);
+  if (r.dragged && r.dragged->let_go_at && bench.tablet.motion)
+    let_go(*list, r.dragged->list, *r.dragged->let_go_at, now.run_ms);
+  return std::lround(list->at) != before;
+}
+
+// Between two rows it is only under a finger, or while it runs on.
+void move_list(Bench& bench, const Now& now) {
+  Scroll* list = scroll_of(bench);
+  if (!list) return;
+  run_on(*list, now.run_ms);
+  if (!list->towards && !(bench.touch.drag && bench.touch.drag->pulls)) stop(*list);
+}
+
 void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, TapOutcome& outcome) {
   if (!pad_of(layout(bench), pad)) return;
+  bench.touch.drag.reset(); // by a key: another list may lie there now
   outcome.tapped = pad;
   if (pad.kind == SharedPad::clear) return search(bench, "");
+  if (turns_list(bench, pad)) return;
   const std::string batch = bench.batch;
   const auto before = flow_of(bench);
   act(bench, pad, now, effects);
@@ -83,8 +131,10 @@ void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, Ta
 void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects,
              TapOutcome& outcome) {
   const auto before = bench.touch.press;
-  const Recognised r = recognise(bench.touch, layout(bench), pointer);
-  effects.redraw = bench.touch.press != before || r.tap || r.not_counted;
+  const bool down = pointer.phase == Pointer::down;
+  const Recognised r = recognise(bench.touch, down ? layout(bench) : Layout{}, pointer);
+  const bool moved = drag_list(bench, r, now);
+  effects.redraw = bench.touch.press != before || r.tap || r.not_counted || moved;
   if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
   if (bench.touch.press) bench.keys.focus.reset();
   if (r.tap) tapped(bench, *r.tap, now, effects, outcome);
@@ -201,8 +251,9 @@ void resized(Bench& bench, const Display& display, const Now& now) {
   bench.display = display;
   if (std::hypot(display.mm.w, display.mm.h) < small_mm)
     say_error(bench, {words::BenchSay::display_small, {}}, now);
-  bench.plan.page = bench.shelf_page.page = bench.book.list_page = bench.pans.page = 0;
-  bench.today.page = 0;
+  bench.plan.list = bench.shelf_page.list = bench.book.list = bench.today.list = {};
+  bench.touch.drag.reset();
+  bench.pans.page = 0;
   if (auto* ranges = std::get_if<RangesPage>(&bench.book.page)) ranges->page = 0;
   if (auto* story = std::get_if<StoryPage>(&bench.book.page)) story->ranges.page = 0;
 }
@@ -214,6 +265,7 @@ void ticked(Bench& bench, const Now& now) {
   }
   if (now.run_ms >= bench.notice.until_ms) bench.notice = {};
   if (bench.glide && now.run_ms - bench.glide->since_ms >= glide_ms) bench.glide.reset();
+  move_list(bench, now);
 }
 
 // A program that is killed says no goodbye: what it wrote last is all that is known of the pass.
@@ -282,6 +334,8 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
   if (const auto bell = bell_at(bench)) sooner(*bell);
   if (const auto bell = making_bell_at(bench)) sooner(now.run_ms + *bell - now.wall_ms);
+  if (const Scroll* list = scroll_of(bench))
+    if (const auto row = next_row_at(*list)) sooner(std::max(*row, now.run_ms + frame_ms));
   if (bench.screen != Screen::slab || !bench.folded) return wake;
   if (bench.glide) sooner(now.run_ms + frame_ms);
   if (const session::Pass* pass = running(*bench.folded)) {
@@ -341,6 +395,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   }
   if (bench.screen == Screen::today) refresh_today(bench, now);
   fold_what_shows(bench);
+  keep_lists(bench);
   expect_mulling(bench);
   effects.cues = cues_of(bench, effects, outcome.tapped, outcome.not_counted);
   if (making_rings(bench, now) && bench.tablet.sound) effects.cues.push_back(SoundCue::bell);
