@@ -13,6 +13,7 @@
 #include "bench/scroll.hpp"
 #include "bench/sharing.hpp"
 #include "bench/tablet.hpp"
+#include "bench/touched.hpp"
 #include "session/batch.hpp"
 #include "session/making.hpp"
 #include "session/mulled.hpp"
@@ -143,40 +144,6 @@ struct TapAmount {
   session::Unit unit = session::Unit::drops;
   double count = 1; // of drops or spoons; a weighing asks for its number
   bool operator==(const TapAmount&) const = default;
-};
-
-struct Touch {
-  struct Press {
-    PadId pad;
-    Rect box;
-    std::int64_t since_ms = 0;
-    int finger = 0;
-    bool slid = false;
-    bool operator==(const Press&) const = default;
-  };
-  std::optional<Press> press;
-  struct Release {
-    PadId pad;
-    std::int64_t ms = 0;
-    std::uint64_t poll = 0;
-  };
-  std::optional<Release> last;
-  struct Drag { // of the list under the finger
-    ListArea list;
-    Point from, to;
-    double way_mm = 0;   // that the finger went from one to the other
-    double mm_per_s = 0; // down the glass
-    double since_sped_mm = 0;
-    std::int64_t since_ms = 0, sped_ms = 0;
-    int finger = 0;
-    bool pulls = false; // else it may still become a tap
-  };
-  std::optional<Drag> drag;
-  struct Contact {
-    int finger = 0;
-    std::int64_t ms = 0; // when it was last heard of
-  };
-  std::vector<Contact> contacts; // on the glass
 };
 
 // What a list shows, for as long as what it rests on is so.

@@ -62,7 +62,8 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
 void lay_out_told(const BatchPage& page, Rect area, Layout& layout) {
   layout.more = area;
   if (!page.note && !page.name) return;
-  add(layout, page.name ? BookPad::name_text : BookPad::note_text, take_top(area, row_mm));
+  const PadKind field = page.name ? BookPad::name_text : BookPad::note_text;
+  add_field(layout, take_top(area, row_mm), {field, ""}, page.name ? *page.name : *page.note);
   const Grid halves{2, 1, area};
   add(layout, BookPad::keep, halves.cell(0, 0));
   add(layout, SharedPad::leave, halves.cell(1, 0));

@@ -26,10 +26,17 @@ Halves halves(const Rect& area, bool upright, double share) {
   return {{area.x, area.y, w, area.h}, {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h}};
 }
 
-void add_search(Layout& layout, const Rect& box, const std::string& text) {
+void add_field(Layout& layout, const Rect& box, const PadId& field, const std::string& text) {
   const double clear = text.empty() ? 0 : row_mm + gap_mm;
-  add(layout, SharedPad::search, {box.x, box.y, box.w - clear, box.h});
-  if (clear > 0) add(layout, SharedPad::clear, {box.right() - row_mm, box.y, row_mm, box.h});
+  const bool searches = field.kind == SharedPad::search;
+  add(layout, field.kind, {box.x, box.y, box.w - clear, box.h}, field.arg);
+  if (clear > 0)
+    add(layout, SharedPad::clear, {box.right() - row_mm, box.y, row_mm, box.h},
+        searches ? "" : name_of(field));
+}
+
+void add_search(Layout& layout, const Rect& box, const std::string& text) {
+  add_field(layout, box, {SharedPad::search, ""}, text);
 }
 
 void add_list(Layout& layout, const Scroll& scroll, const Grid& grid, int things) {

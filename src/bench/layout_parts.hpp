@@ -23,7 +23,8 @@ struct Halves {
 };
 Halves halves(const Rect& area, bool upright, double share);
 
-// A field to search in; beside it, while anything stands in it, what empties it.
+// A text field; beside it, while anything stands in it, what empties it.
+void add_field(Layout& layout, const Rect& box, const PadId& field, const std::string& text);
 void add_search(Layout& layout, const Rect& box, const std::string& text);
 // What a finger may drag: so many things in the rows of a grid.
 void add_list(Layout& layout, const Scroll& scroll, const Grid& grid, int things);

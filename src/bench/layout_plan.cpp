@@ -156,9 +156,10 @@ void lay_out_result(const Bench& bench, Rect area, Layout& layout) {
   area = inset(area, edge_mm);
   Rect head = take_top(area, row_mm);
   if (bench.plan.blend.empty())
-    add(layout, PlanPad::name, head);
+    add_field(layout, head, {PlanPad::name, ""}, bench.plan.name);
   else
-    add(layout, PlanPad::name, take_left(head, 0.7)), add(layout, PlanPad::keep_recipe, head);
+    add_field(layout, take_left(head, 0.7), {PlanPad::name, ""}, bench.plan.name),
+        add(layout, PlanPad::keep_recipe, head);
   if (const std::string batch = left_open(bench); !batch.empty())
     add(layout, PlanPad::go_on, take_bottom(area, row_mm + 3), batch);
   layout.lower = area;

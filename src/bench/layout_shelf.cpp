@@ -48,12 +48,14 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
 }
 
 void lay_out_texts(const session::Card& card, Rect& area, Layout& layout) {
-  add(layout, ShelfPad::says, take_top(area, row_mm), "name");
-  const bool made = session::is_liquid(card.kind());
-  const Grid texts{made ? 3 : 1, 1, take_top(area, row_mm)};
+  add_field(layout, take_top(area, row_mm), {ShelfPad::says, "name"}, card.name);
+  const Rect row = take_top(area, row_mm);
+  if (!session::is_liquid(card.kind()))
+    return add_field(layout, row, {ShelfPad::says, "lot"}, card.lot);
+  const Grid texts{3, 1, row}; // too narrow to be emptied by a pad
   add(layout, ShelfPad::says, texts.cell(0, 0), "lot");
-  if (made) add(layout, ShelfPad::says, texts.cell(1, 0), "made_on");
-  if (made) add(layout, ShelfPad::says, texts.cell(2, 0), "keep_until");
+  add(layout, ShelfPad::says, texts.cell(1, 0), "made_on");
+  add(layout, ShelfPad::says, texts.cell(2, 0), "keep_until");
 }
 
 // What can be changed, to be looked at and written on.
@@ -105,13 +107,14 @@ void lay_out_reading(const Bench& bench, Rect area, Layout& layout) {
 }
 
 void lay_out_jars(const Bench& bench, Rect area, Layout& layout) {
-  const Grid figures{2, 1, take_top(area, row_mm)}, texts{3, 1, take_top(area, row_mm)};
-  add(layout, ShelfPad::jar_g, figures.cell(0, 0));
-  add(layout, ShelfPad::jar_price, figures.cell(1, 0));
-  add(layout, ShelfPad::jar_says, texts.cell(0, 0), "currency");
-  add(layout, ShelfPad::jar_says, texts.cell(1, 0), "lot");
-  add(layout, ShelfPad::jar_says, texts.cell(2, 0), "on");
-  add(layout, ShelfPad::jar_in, take_top(area, row_mm));
+  const session::Bought& jar = bench.shelf_page.jar;
+  const Grid entry{2, 3, take_top(area, 3 * (row_mm + gap_mm) - gap_mm)};
+  add(layout, ShelfPad::jar_g, entry.cell(0, 0));
+  add(layout, ShelfPad::jar_price, entry.cell(1, 0));
+  add_field(layout, entry.cell(0, 1), {ShelfPad::jar_says, "currency"}, jar.currency);
+  add_field(layout, entry.cell(1, 1), {ShelfPad::jar_says, "lot"}, jar.lot);
+  add_field(layout, entry.cell(0, 2), {ShelfPad::jar_says, "on"}, jar.on);
+  add(layout, ShelfPad::jar_in, entry.cell(1, 2));
   const Grid foot{3, 1, take_bottom(area, row_mm)};
   add(layout, ShelfPad::to_card, foot.cell(0, 0));
   if (last_entry(bench, bench.shelf_page.card->id))

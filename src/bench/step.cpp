@@ -13,6 +13,7 @@
 #include "bench/pads_top_bar.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
+#include "bench/scrolling.hpp"
 #include "bench/shelf.hpp"
 #include "bench/sound_cues.hpp"
 #include "bench/today.hpp"
@@ -69,56 +70,39 @@ void search(Bench& bench, const std::string& text) {
   }
 }
 
-// That of the screen.
-template <class Of> // a Bench, or a const one
-auto scroll_of(Of& bench) -> decltype(&bench.plan.list) {
-  switch (bench.screen) {
-  case Screen::today: return &bench.today.list;
-  case Screen::shelf: return &bench.shelf_page.list;
-  case Screen::plan: return &bench.plan.list;
-  case Screen::book: return &bench.book.list;
-  case Screen::slab:
-  case Screen::pans: // wet fingers
-  case Screen::tablet:
-  case Screen::binder: return nullptr;
+void write_on_batch(Bench& bench, PadKind field, const std::string& text) {
+  auto* page = std::get_if<BatchPage>(&bench.book.page);
+  if (!page) return;
+  if (field == BookPad::note_text && page->note) page->note = text;
+  if (field == BookPad::name_text && page->name) page->name = text;
+}
+
+void typed(Bench& bench, const Text& text, const Now& now) {
+  if (!session::is_utf8(text.text))
+    return say_error(bench, {words::SessionSay::text_not_utf8, {}}, now);
+  const std::string kept = session::first_characters(text.text, session::longest_text);
+  if (kept.size() < text.text.size())
+    say_error(bench, {words::BenchSay::text_shortened, {std::to_string(session::longest_text)}},
+              now);
+  if (text.field.kind == ShelfPad::says) say_on_card(bench, text.field.arg, kept);
+  if (text.field.kind == ShelfPad::jar_says) say_on_jar(bench, text.field.arg, kept);
+  if (text.field.kind == SharedPad::search) search(bench, kept);
+  write_on_batch(bench, text.field.kind, kept);
+  if (text.field.kind == PlanPad::name) {
+    bench.plan.name = kept;
+    bench.plan.name_typed = !kept.empty();
   }
-  return nullptr;
 }
 
-bool turns_list(Bench& bench, const PadId& pad) {
-  const bool on = pad.kind == SharedPad::page_on;
-  Scroll* list = scroll_of(bench);
-  if (!list || (!on && pad.kind != SharedPad::page_back)) return false;
-  const auto area = layout(bench).list;
-  if (area) turn_page(*list, *area, on);
-  return area.has_value();
-}
-
-// Whether other rows show now.
-bool drag_list(Bench& bench, const Recognised& r, const Now& now) {
-  Scroll* list = scroll_of(bench);
-  if (!list) return false;
-  const long before = std::lround(list->at);
-  if (r.stopped) stop(*list);
-  if (r.dragged) drag(*list, r.dragged->list, r.dragged->mm);
-  if (r.dragged && r.dragged->let_go_at && bench.tablet.motion)
-    let_go(*list, r.dragged->list, *r.dragged->let_go_at, now.run_ms);
-  return std::lround(list->at) != before;
-}
-
-// Between two rows it is only under a finger, or while it runs on.
-void move_list(Bench& bench, const Now& now) {
-  Scroll* list = scroll_of(bench);
-  if (!list) return;
-  run_on(*list, now.run_ms);
-  if (!list->towards && !(bench.touch.drag && bench.touch.drag->pulls)) stop(*list);
+void empty_field(Bench& bench, const std::string& field, const Now& now) {
+  typed(bench, {pad_named(field).value_or(PadId{SharedPad::search, ""}), ""}, now);
 }
 
 void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, TapOutcome& outcome) {
   if (!pad_of(layout(bench), pad)) return;
   bench.touch.drag.reset(); // by a key: another list may lie there now
   outcome.tapped = pad;
-  if (pad.kind == SharedPad::clear) return search(bench, "");
+  if (pad.kind == SharedPad::clear) return empty_field(bench, pad.arg, now);
   if (turns_list(bench, pad)) return;
   const std::string batch = bench.batch;
   const auto before = flow_of(bench);
@@ -147,30 +131,6 @@ void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, TapOu
   if (means.not_counted) bench.notice = {means.not_counted, std::nullopt, now.run_ms + notice_ms};
   if (means.tap) tapped(bench, *means.tap, now, effects, outcome);
   outcome.not_counted = means.not_counted.has_value();
-}
-
-void write_on_batch(Bench& bench, PadKind field, const std::string& text) {
-  auto* page = std::get_if<BatchPage>(&bench.book.page);
-  if (!page) return;
-  if (field == BookPad::note_text && page->note) page->note = text;
-  if (field == BookPad::name_text && page->name) page->name = text;
-}
-
-void typed(Bench& bench, const Text& text, const Now& now) {
-  if (!session::is_utf8(text.text))
-    return say_error(bench, {words::SessionSay::text_not_utf8, {}}, now);
-  const std::string kept = session::first_characters(text.text, session::longest_text);
-  if (kept.size() < text.text.size())
-    say_error(bench, {words::BenchSay::text_shortened, {std::to_string(session::longest_text)}},
-              now);
-  if (text.field.kind == ShelfPad::says) say_on_card(bench, text.field.arg, kept);
-  if (text.field.kind == ShelfPad::jar_says) say_on_jar(bench, text.field.arg, kept);
-  if (text.field.kind == SharedPad::search) search(bench, kept);
-  write_on_batch(bench, text.field.kind, kept);
-  if (text.field.kind == PlanPad::name) {
-    bench.plan.name = kept;
-    bench.plan.name_typed = !kept.empty();
-  }
 }
 
 void index_logs(Bench& bench) {
@@ -265,7 +225,6 @@ void ticked(Bench& bench, const Now& now) {
   }
   if (now.run_ms >= bench.notice.until_ms) bench.notice = {};
   if (bench.glide && now.run_ms - bench.glide->since_ms >= glide_ms) bench.glide.reset();
-  move_list(bench, now);
 }
 
 // A program that is killed says no goodbye: what it wrote last is all that is known of the pass.
@@ -334,8 +293,7 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
   if (const auto bell = bell_at(bench)) sooner(*bell);
   if (const auto bell = making_bell_at(bench)) sooner(now.run_ms + *bell - now.wall_ms);
-  if (const Scroll* list = scroll_of(bench))
-    if (const auto row = next_row_at(*list)) sooner(std::max(*row, now.run_ms + frame_ms));
+  if (const auto row = next_row_at(bench)) sooner(std::max(*row, now.run_ms + frame_ms));
   if (bench.screen != Screen::slab || !bench.folded) return wake;
   if (bench.glide) sooner(now.run_ms + frame_ms);
   if (const session::Pass* pass = running(*bench.folded)) {
@@ -385,6 +343,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   TapOutcome outcome;
   std::visit(Handle{bench, now, effects, outcome}, input);
   ticked(bench, now);
+  effects.redraw |= move_list(bench, now);
   refresh_index(bench, now);
   offer_binder(bench);
   if (time_matters(input)) {

@@ -152,6 +152,17 @@ TEST_CASE("a list that was flung runs on, slower and slower, comes to rest at a 
   CHECK(*h.wake - h.run > 1000);
 }
 
+TEST_CASE("rows that come while a pointer passes over the glass are drawn") {
+  Hands h;
+  open_catalogue(h);
+  fling(h, 2, 80);
+  const int before = first(h);
+  h.pass_ms(3000);
+  CHECK(step(h.b, Pointer{move, {1, 1}, h.run, ++h.poll, 0}, h.now()).redraw);
+  CHECK(first(h) > before);
+  CHECK_FALSE(step(h.b, Pointer{move, {2, 1}, h.run, ++h.poll, 0}, h.now()).redraw);
+}
+
 TEST_CASE("how far a flung list runs does not hang on how often it is drawn") {
   Hands often, seldom;
   for (Hands* h : {&often, &seldom}) {
