@@ -147,24 +147,23 @@ void have_back(Bench& bench, const BatchPage& page, const Now& now, Effects& eff
 void turn_list(Bench& bench) {
   auto* list = std::get_if<ListPage>(&bench.book.page);
   bench.book.page = ListPage{!list || !list->discarded};
-  bench.book.list_page = 0;
+  bench.book.list = {};
   bench.book.search.clear();
 }
 
 void open_ranges(Bench& bench) {
   bench.book.page = RangesPage{};
-  bench.book.list_page = 0;
+  bench.book.list = {};
   refresh_ranges(bench);
 }
 
-void turn_page(Bench& bench, int by) {
-  auto* ranges = std::get_if<RangesPage>(&bench.book.page);
-  (ranges ? ranges->page : bench.book.list_page) += by;
+void turn_ranges(Bench& bench, int by) {
+  if (auto* ranges = std::get_if<RangesPage>(&bench.book.page)) ranges->page += by;
 }
 
 void choose_other(Bench& bench, const BatchPage& page) {
   bench.book.page = ChoicePage{BatchPage(page)};
-  bench.book.list_page = 0;
+  bench.book.list = {};
 }
 
 // Once; after that it leads to Plan with it.
@@ -213,8 +212,8 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
 void to_all_batches(Bench& bench) { bench.book.page = ListPage{}; }
 
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
-  if (pad.kind == SharedPad::page_back) return turn_page(bench, -1);
-  if (pad.kind == SharedPad::page_on) return turn_page(bench, 1);
+  if (pad.kind == SharedPad::page_back) return turn_ranges(bench, -1);
+  if (pad.kind == SharedPad::page_on) return turn_ranges(bench, 1);
   if (pad.kind == SharedPad::leave) return leave(bench);
   if (const auto own = pad.kind.as<BookPad>()) act_on(bench, *own, pad.arg, now, effects);
 }

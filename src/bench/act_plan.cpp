@@ -147,7 +147,7 @@ void turn_pigment(Bench& bench, const std::string& id, const Now& now) {
   if (gone == 0) plan.blend.push_back({id, 1, plan.said_in, spoon_of_blend(bench)});
   // The first of a new blend was all that was looked for; of several, the hand says when.
   if (first || plan.blend.empty()) plan.finding = Finding::nothing;
-  if (gone == 0) plan.page = 0;
+  if (gone == 0) plan.list = {};
   rename(bench);
 }
 
@@ -182,7 +182,7 @@ void step_wanted(PlanState& plan, double by) { plan.wanted = std::max(0.0, plan.
 
 void find(PlanState& plan, Finding what) {
   plan.finding = plan.finding == what ? Finding::nothing : what;
-  plan.page = 0;
+  plan.list = {};
   plan.search.clear();
 }
 
@@ -190,7 +190,7 @@ void find(PlanState& plan, Finding what) {
 void leave_finder(PlanState& plan) {
   plan.finding = Finding::nothing;
   plan.search.clear();
-  plan.page = 0;
+  plan.list = {};
 }
 
 }
@@ -262,8 +262,6 @@ void plan_pigment(Bench& bench, const std::string& card, const Now& now) {
 
 void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   PlanState& plan = bench.plan;
-  if (pad.kind == SharedPad::page_back) --plan.page;
-  if (pad.kind == SharedPad::page_on) ++plan.page;
   if (pad.kind == SharedPad::leave) return leave_finder(plan);
   const auto own = pad.kind.as<PlanPad>();
   if (!own) return;
@@ -273,7 +271,7 @@ void act_on_plan(Bench& bench, const PadId& pad, const Now& now, Effects& effect
   case PlanPad::recipe: return use_recipe(bench, std::string(pad.arg), now);
   case PlanPad::all_others:
     plan.all_cards = !plan.all_cards;
-    plan.page = 0;
+    plan.list = {};
     return;
   case PlanPad::say_in:
     if (const auto in = session::said_in_named(pad.arg)) say_in(bench, *in);

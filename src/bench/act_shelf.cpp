@@ -140,7 +140,7 @@ void tick_or_not(Bench& bench, const std::string& id, const Now& now, Effects& e
 
 void all_ticked(ShelfState& page) {
   page.ticking = false;
-  page.page = 0;
+  page.list = {};
   page.search.clear();
 }
 
@@ -204,7 +204,7 @@ namespace {
 
 void show_kind(ShelfState& page, const std::string& name) {
   if (const auto kind = shelf_tabs.find(&ShelfTab::name, std::string_view(name))) page.kind = *kind;
-  page.page = 0;
+  page.list = {};
   page.others = page.ticking = false;
 }
 
@@ -216,14 +216,14 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   case ShelfPad::kept_away:
     page.away = !page.away;
     page.ticking = false;
-    page.page = 0;
+    page.list = {};
     return close_card(bench);
   case ShelfPad::card: return open_card(bench, arg);
   case ShelfPad::new_card: return new_card(bench, now);
   case ShelfPad::card_done: return back_to_card(bench);
   case ShelfPad::others:
     page.others = !page.others;
-    page.page = 0;
+    page.list = {};
     return close_card(bench);
   case ShelfPad::jars: return open_jars(bench, now);
   case ShelfPad::make: return plan_card(bench, *page.card, now);
@@ -261,8 +261,6 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
 
 void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   ShelfState& page = bench.shelf_page;
-  if (pad.kind == SharedPad::page_back) --page.page;
-  if (pad.kind == SharedPad::page_on) ++page.page;
   const auto own = pad.kind.as<ShelfPad>();
   if (!own) return;
   switch (*own) {

@@ -66,8 +66,6 @@ void put_hand(Bench& bench, Hand hand, Effects& effects) {
 }
 
 void act_on_today(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
-  if (pad.kind == SharedPad::page_back) --bench.today.page;
-  if (pad.kind == SharedPad::page_on) ++bench.today.page;
   const auto own = pad.kind.as<TodayPad>();
   if (!own) return;
   switch (*own) {

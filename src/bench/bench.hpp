@@ -10,8 +10,10 @@
 #include "bench/layout.hpp"
 #include "bench/panel.hpp"
 #include "bench/plan_state.hpp"
+#include "bench/scroll.hpp"
 #include "bench/sharing.hpp"
 #include "bench/tablet.hpp"
+#include "bench/touched.hpp"
 #include "session/batch.hpp"
 #include "session/making.hpp"
 #include "session/mulled.hpp"
@@ -22,7 +24,9 @@
 
 #include <functional>
 #include <map>
+#include <memory>
 #include <set>
+#include <unordered_map>
 #include <utility>
 #include <variant>
 
@@ -142,22 +146,11 @@ struct TapAmount {
   bool operator==(const TapAmount&) const = default;
 };
 
-struct Touch {
-  struct Press {
-    PadId pad;
-    Rect box;
-    std::int64_t since_ms = 0;
-    int finger = 0;
-    bool slid = false;
-    bool operator==(const Press&) const = default;
-  };
-  std::optional<Press> press;
-  struct Release {
-    PadId pad;
-    std::int64_t ms = 0;
-    std::uint64_t poll = 0;
-  };
-  std::optional<Release> last;
+// What a list shows, for as long as what it rests on is so.
+struct KeptList {
+  std::string rests_on;
+  std::vector<std::size_t> cards; // places
+  std::size_t others = 0; // Shelf: not listed; Plan: pigments of one's own, or all are listed
 };
 
 struct Keys {
@@ -207,7 +200,7 @@ enum class CardPage { facts, reading, jars, hues, shades };
 struct ShelfState {
   ShelfKind kind = ShelfKind::pigment;
   std::string search;
-  int page = 0;
+  Scroll list;
   bool away = false;                 // lists what was put away
   std::optional<session::Card> card; // open, as far as it is edited
   bool changed = false;
@@ -242,7 +235,7 @@ struct BinderState {
 struct TodayState {
   std::vector<Due> waits;         // as of the last step that showed it
   std::vector<std::string> again; // batches: the last good paints, each paint once
-  int page = 0;                   // of what waits
+  Scroll list;                    // of what waits
 };
 
 struct PansState {
@@ -348,6 +341,9 @@ struct Bench {
   BinderState binder;
   BookIndex index;
   Folds folds;
+  std::shared_ptr<const KeptList> shelf_list, finder_list; // of Shelf and of Plan; see kept_lists
+  std::size_t restocked = 0; // how often shelf and stock were made anew
+  std::unordered_map<std::string, std::size_t> place_on_shelf; // card -> since then
 
   std::vector<session::Card> shelf; // what may be used: what ships, as the workshop edited it
   std::vector<session::Card> away;  // put away

@@ -230,6 +230,7 @@ std::string alone_in(const BookEntry& entry) {
 }
 
 void count_out(BookIndex& index, const std::string& batch, const BookEntry& entry) {
+  ++index.taken;
   for (const auto& [measured, use] : entry.tools) index.tools[measured].erase(use);
   for (const auto& [card, uses] : entry.used_ug) {
     count_uses(index.used_ug[card], uses, -1);
@@ -240,6 +241,7 @@ void count_out(BookIndex& index, const std::string& batch, const BookEntry& entr
 }
 
 void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry) {
+  ++index.taken;
   for (const auto& [measured, use] : entry.tools) index.tools[measured].insert(use);
   for (const auto& [card, uses] : entry.used_ug) {
     count_uses(index.used_ug[card], uses, 1);

@@ -79,6 +79,7 @@ struct BookIndex {
   std::map<std::string, std::set<std::pair<std::int64_t, std::string>>> made_by;
   // By pigment, of batches of it alone: the colour that was read from the swatch.
   std::map<std::string, std::map<std::pair<std::int64_t, std::string>, std::uint32_t>> swatches;
+  std::size_t taken = 0; // how often what was taken has changed
   // Of the batch on the slab: some on the way, and all of its lines.
   std::vector<ReadEntry> of_slab;
   std::string slab;

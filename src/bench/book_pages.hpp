@@ -1,6 +1,7 @@
 // The pages of the Book.
 #pragma once
 
+#include "bench/scroll.hpp"
 #include "paint/range/range.hpp"
 #include "session/event.hpp"
 
@@ -63,7 +64,7 @@ using BookPage = std::variant<ListPage, BatchPage, ChoicePage, ComparePage, Rang
 
 struct BookState {
   BookPage page;
-  int list_page = 0;
+  Scroll list;
   std::string search;
   std::vector<std::string> found; // newest first, while something is searched for
 };

@@ -19,6 +19,10 @@ std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind
 }
 
 const session::Card* shelf_card(const Bench& bench, const std::string& id) {
+  const auto place = bench.place_on_shelf.find(id);
+  if (place != bench.place_on_shelf.end() && place->second < bench.shelf.size() &&
+      bench.shelf[place->second].id == id)
+    return &bench.shelf[place->second];
   for (const session::Card& card : bench.shelf)
     if (card.id == id) return &card;
   return nullptr;

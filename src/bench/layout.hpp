@@ -6,6 +6,7 @@
 #include "bench/geometry.hpp"
 #include "bench/pad.hpp"
 
+#include <optional>
 #include <vector>
 
 namespace bench {
@@ -30,9 +31,21 @@ struct Pad {
   bool operator==(const Pad&) const = default;
 };
 
+// A list that a finger may drag up and down: rows of pads, as many as there is room for.
+struct ListArea {
+  Rect box;
+  double pitch_mm = 0; // from row to row
+  int shown = 0;       // rows there is room for
+  int rows = 0;        // of all of it
+  int first = 0;       // that shows
+  bool runs = false;   // a finger has let it go, and it is not at rest yet
+  bool operator==(const ListArea&) const = default;
+};
+
 // The pads of one moment and the areas between them.
 struct Layout {
   std::vector<Pad> pads;
+  std::optional<ListArea> list;
   Rect top_bar;
   Rect title; // the batch's name in the top bar
   Rect clock; // the time of day in the top bar

@@ -55,13 +55,15 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   const auto batches = batches_of_page(bench);
   for (std::size_t i = 0; i < batches.size(); ++i)
     add(layout, BookPad::batch, grid.cell(0, static_cast<int>(i)), batches[i]);
-  add_pages(layout, pages, bench.book.list_page, pages_for(batches_listed(bench), a_page));
+  add_list(layout, bench.book.list, grid, static_cast<int>(batches_listed(bench)));
+  add_pages(layout, pages);
 }
 
 void lay_out_told(const BatchPage& page, Rect area, Layout& layout) {
   layout.more = area;
   if (!page.note && !page.name) return;
-  add(layout, page.name ? BookPad::name_text : BookPad::note_text, take_top(area, row_mm));
+  const PadKind field = page.name ? BookPad::name_text : BookPad::note_text;
+  add_field(layout, take_top(area, row_mm), {field, ""}, page.name ? *page.name : *page.note);
   const Grid halves{2, 1, area};
   add(layout, BookPad::keep, halves.cell(0, 0));
   add(layout, SharedPad::leave, halves.cell(1, 0));
@@ -119,10 +121,12 @@ struct LayOut {
 }
 
 std::vector<std::string> batches_of_page(const Bench& bench) {
-  const auto a_page = static_cast<std::size_t>(book_rows_a_page(bench.display));
-  const std::size_t first = static_cast<std::size_t>(bench.book.list_page) * a_page;
+  const int a_page = book_rows_a_page(bench.display);
+  const std::size_t all = batches_listed(bench);
+  const auto first =
+      static_cast<std::size_t>(first_row(bench.book.list, a_page, static_cast<int>(all)));
   std::vector<std::string> out;
-  for (std::size_t i = first; i < std::min(first + a_page, batches_listed(bench)); ++i)
+  for (std::size_t i = first; i < std::min(first + static_cast<std::size_t>(a_page), all); ++i)
     out.push_back(batch_at(bench, i));
   return out;
 }

@@ -26,20 +26,48 @@ Halves halves(const Rect& area, bool upright, double share) {
   return {{area.x, area.y, w, area.h}, {area.x + w + gap_mm, area.y, area.w - w - gap_mm, area.h}};
 }
 
-void add_search(Layout& layout, const Rect& box, const std::string& text) {
+void add_field(Layout& layout, const Rect& box, const PadId& field, const std::string& text) {
   const double clear = text.empty() ? 0 : row_mm + gap_mm;
-  add(layout, SharedPad::search, {box.x, box.y, box.w - clear, box.h});
-  if (clear > 0) add(layout, SharedPad::clear, {box.right() - row_mm, box.y, row_mm, box.h});
+  const bool searches = field.kind == SharedPad::search;
+  add(layout, field.kind, {box.x, box.y, box.w - clear, box.h}, field.arg);
+  if (clear > 0)
+    add(layout, SharedPad::clear, {box.right() - row_mm, box.y, row_mm, box.h},
+        searches ? "" : name_of(field));
 }
 
-void add_pages(Layout& layout, const Rect& row, int page, int pages) {
+void add_search(Layout& layout, const Rect& box, const std::string& text) {
+  add_field(layout, box, {SharedPad::search, ""}, text);
+}
+
+void add_list(Layout& layout, const Scroll& scroll, const Grid& grid, int things) {
+  const int rows = (things + grid.columns - 1) / grid.columns;
+  const double pitch = (grid.area.h + gap_mm) / grid.rows;
+  layout.list = {grid.area,
+                 pitch,
+                 grid.rows,
+                 rows,
+                 first_row(scroll, grid.rows, rows),
+                 scroll.towards.has_value()};
+}
+
+void add_page_back(Layout& layout, const Rect& box) {
+  if (layout.list->first > 0) add(layout, SharedPad::page_back, box);
+}
+
+void add_page_on(Layout& layout, const Rect& box) {
+  const ListArea& list = *layout.list;
+  if (list.first + list.shown < list.rows) add(layout, SharedPad::page_on, box);
+}
+
+void add_pages(Layout& layout, const Rect& row) {
   const Grid halves{2, 1, row};
-  if (page > 0) add(layout, SharedPad::page_back, halves.cell(0, 0));
-  if (page + 1 < pages) add(layout, SharedPad::page_on, halves.cell(1, 0));
+  add_page_back(layout, halves.cell(0, 0));
+  add_page_on(layout, halves.cell(1, 0));
 }
 
 void lay_out_number_over(const Rect& area, Layout& layout) {
   std::erase_if(layout.pads, [&](const Pad& p) { return area.contains(p.box.centre()); });
+  if (layout.list && area.contains(layout.list->box.centre())) layout.list.reset();
   lay_out_number({4, 5, area}, layout);
 }
 

@@ -23,9 +23,15 @@ struct Halves {
 };
 Halves halves(const Rect& area, bool upright, double share);
 
-// A field to search in; beside it, while anything stands in it, what empties it.
+// A text field; beside it, while anything stands in it, what empties it.
+void add_field(Layout& layout, const Rect& box, const PadId& field, const std::string& text);
 void add_search(Layout& layout, const Rect& box, const std::string& text);
-void add_pages(Layout& layout, const Rect& row, int page, int pages);
+// What a finger may drag: so many things in the rows of a grid.
+void add_list(Layout& layout, const Scroll& scroll, const Grid& grid, int things);
+// What turns its pages, each where there is one.
+void add_page_back(Layout& layout, const Rect& box);
+void add_page_on(Layout& layout, const Rect& box);
+void add_pages(Layout& layout, const Rect& row);
 
 // The number pad over an area, in place of the pads there.
 void lay_out_number_over(const Rect& area, Layout& layout);

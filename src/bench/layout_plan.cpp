@@ -1,4 +1,5 @@
 #include "bench/choices.hpp"
+#include "bench/kept_lists.hpp"
 #include "bench/layout_parts.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
@@ -25,11 +26,10 @@ Rect take_left(Rect& area, double share) {
   return slice;
 }
 
-bool has_others(const Bench& bench) {
-  return bench.plan.search.empty() &&
-         std::any_of(bench.shelf.begin(), bench.shelf.end(), [&](const session::Card& card) {
-           return card.kind() == session::CardKind::pigment && is_mine(bench, card);
-         });
+bool has_recipes(const Bench& bench) {
+  return std::any_of(bench.shelf.begin(), bench.shelf.end(), [](const session::Card& card) {
+    return card.kind() == session::CardKind::recipe;
+  });
 }
 
 void lay_out_finder(const Bench& bench, Rect area, Layout& layout) {
@@ -42,19 +42,20 @@ void lay_out_finder(const Bench& bench, Rect area, Layout& layout) {
   else
     add_search(layout, head, bench.plan.search);
   const Grid foot{4, 1, take_bottom(area, row_mm)};
-  const auto found = recipes ? recipes_found(bench) : pigments_found(bench);
+  const auto found = list_of_finder(bench);
   const int a_page = plan_rows_a_page;
   const Grid grid{2, a_page / 2, area};
-  const int first = bench.plan.page * a_page;
-  for (int i = 0; i < a_page && first + i < static_cast<int>(found.size()); ++i)
+  const int all = static_cast<int>(found->cards.size());
+  add_list(layout, bench.plan.list, grid, all);
+  const int first = layout.list->first * grid.columns;
+  for (int i = 0; i < a_page && first + i < all; ++i)
     add(layout, recipes ? PlanPad::recipe : PlanPad::pigment, grid.cell(i % 2, i / 2),
-        found[first + i]->id);
-  if (bench.plan.page > 0) add(layout, SharedPad::page_back, foot.cell(0, 0));
-  if (!recipes && has_others(bench)) add(layout, PlanPad::all_others, foot.cell(1, 0));
-  if (!shelf_of(bench, session::CardKind::recipe).empty())
+        bench.shelf[found->cards[static_cast<std::size_t>(first + i)]].id);
+  add_page_back(layout, foot.cell(0, 0));
+  if (found->others > 0) add(layout, PlanPad::all_others, foot.cell(1, 0));
+  if (has_recipes(bench))
     add(layout, recipes ? PlanPad::another_pigment : PlanPad::recipes, foot.cell(2, 0));
-  if (bench.plan.page + 1 < pages_for(found.size(), a_page))
-    add(layout, SharedPad::page_on, foot.cell(3, 0));
+  add_page_on(layout, foot.cell(3, 0));
 }
 
 void lay_out_cautions(Rect area, Layout& layout) {
@@ -155,9 +156,10 @@ void lay_out_result(const Bench& bench, Rect area, Layout& layout) {
   area = inset(area, edge_mm);
   Rect head = take_top(area, row_mm);
   if (bench.plan.blend.empty())
-    add(layout, PlanPad::name, head);
+    add_field(layout, head, {PlanPad::name, ""}, bench.plan.name);
   else
-    add(layout, PlanPad::name, take_left(head, 0.7)), add(layout, PlanPad::keep_recipe, head);
+    add_field(layout, take_left(head, 0.7), {PlanPad::name, ""}, bench.plan.name),
+        add(layout, PlanPad::keep_recipe, head);
   if (const std::string batch = left_open(bench); !batch.empty())
     add(layout, PlanPad::go_on, take_bottom(area, row_mm + 3), batch);
   layout.lower = area;

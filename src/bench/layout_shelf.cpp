@@ -2,6 +2,7 @@
 #include "bench/card_colour.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/colour_chart.hpp"
+#include "bench/kept_lists.hpp"
 #include "bench/layout_parts.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
@@ -27,32 +28,35 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   add(layout, ShelfPad::kept_away, tabs.cell(columns - 1, 1));
   const bool wide = bench.shelf_page.kind == ShelfKind::pigment;
   if (wide) add_search(layout, take_top(area, row_mm), bench.shelf_page.search);
-  const std::size_t others = not_listed(bench);
+  const auto list = list_of_shelf(bench);
+  const std::size_t others = list->others;
   const Grid bottom{others > 0 ? 4 : 3, 1, take_bottom(area, row_mm)};
   const int last = bottom.columns - 1;
-  const auto cards = cards_listed(bench);
-  const int rows = shelf_rows(area.h), a_page = rows * (wide ? 2 : 1);
-  const Grid grid{wide ? 2 : 1, rows, area};
-  const int first = bench.shelf_page.page * a_page;
-  for (int i = 0; i < a_page && first + i < static_cast<int>(cards.size()); ++i)
+  const int rows = shelf_rows(area.h), a_page = rows * shelf_columns(bench);
+  const Grid grid{shelf_columns(bench), rows, area};
+  const int all = static_cast<int>(list->cards.size());
+  add_list(layout, bench.shelf_page.list, grid, all);
+  const int first = layout.list->first * grid.columns;
+  for (int i = 0; i < a_page && first + i < all; ++i)
     add(layout, row_pad(bench), grid.cell(i % grid.columns, i / grid.columns),
-        cards[first + i]->id);
-  if (bench.shelf_page.page > 0) add(layout, SharedPad::page_back, bottom.cell(0, 0));
+        listed_from(bench)[list->cards[static_cast<std::size_t>(first + i)]].id);
+  add_page_back(layout, bottom.cell(0, 0));
   if (others > 0) add(layout, ShelfPad::others, bottom.cell(1, 0));
   // A recipe begins on Plan.
   const bool recipes = bench.shelf_page.kind == ShelfKind::recipe;
   if (!bench.shelf_page.away && !recipes) add(layout, ShelfPad::new_card, bottom.cell(last - 1, 0));
-  if (first + a_page < static_cast<int>(cards.size()))
-    add(layout, SharedPad::page_on, bottom.cell(last, 0));
+  add_page_on(layout, bottom.cell(last, 0));
 }
 
 void lay_out_texts(const session::Card& card, Rect& area, Layout& layout) {
-  add(layout, ShelfPad::says, take_top(area, row_mm), "name");
-  const bool made = session::is_liquid(card.kind());
-  const Grid texts{made ? 3 : 1, 1, take_top(area, row_mm)};
+  add_field(layout, take_top(area, row_mm), {ShelfPad::says, "name"}, card.name);
+  const Rect row = take_top(area, row_mm);
+  if (!session::is_liquid(card.kind()))
+    return add_field(layout, row, {ShelfPad::says, "lot"}, card.lot);
+  const Grid texts{3, 1, row}; // too narrow to be emptied by a pad
   add(layout, ShelfPad::says, texts.cell(0, 0), "lot");
-  if (made) add(layout, ShelfPad::says, texts.cell(1, 0), "made_on");
-  if (made) add(layout, ShelfPad::says, texts.cell(2, 0), "keep_until");
+  add(layout, ShelfPad::says, texts.cell(1, 0), "made_on");
+  add(layout, ShelfPad::says, texts.cell(2, 0), "keep_until");
 }
 
 void add_latest(const Bench& bench, std::size_t most, double high_mm, Rect& area, Layout& layout) {
@@ -128,13 +132,14 @@ void lay_out_reading(const Bench& bench, Rect area, Layout& layout) {
 }
 
 void lay_out_jars(const Bench& bench, Rect area, Layout& layout) {
-  const Grid figures{2, 1, take_top(area, row_mm)}, texts{3, 1, take_top(area, row_mm)};
-  add(layout, ShelfPad::jar_g, figures.cell(0, 0));
-  add(layout, ShelfPad::jar_price, figures.cell(1, 0));
-  add(layout, ShelfPad::jar_says, texts.cell(0, 0), "currency");
-  add(layout, ShelfPad::jar_says, texts.cell(1, 0), "lot");
-  add(layout, ShelfPad::jar_says, texts.cell(2, 0), "on");
-  add(layout, ShelfPad::jar_in, take_top(area, row_mm));
+  const session::Bought& jar = bench.shelf_page.jar;
+  const Grid entry{2, 3, take_top(area, 3 * (row_mm + gap_mm) - gap_mm)};
+  add(layout, ShelfPad::jar_g, entry.cell(0, 0));
+  add(layout, ShelfPad::jar_price, entry.cell(1, 0));
+  add_field(layout, entry.cell(0, 1), {ShelfPad::jar_says, "currency"}, jar.currency);
+  add_field(layout, entry.cell(1, 1), {ShelfPad::jar_says, "lot"}, jar.lot);
+  add_field(layout, entry.cell(0, 2), {ShelfPad::jar_says, "on"}, jar.on);
+  add(layout, ShelfPad::jar_in, entry.cell(1, 2));
   const Grid foot{3, 1, take_bottom(area, row_mm)};
   add(layout, ShelfPad::to_card, foot.cell(0, 0));
   if (last_entry(bench, bench.shelf_page.card->id))
@@ -170,6 +175,10 @@ void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
 }
 
 int shelf_rows(double height) { return static_cast<int>((height + gap_mm) / (row_mm + gap_mm)); }
+
+int shelf_columns(const Bench& bench) {
+  return bench.shelf_page.kind == ShelfKind::pigment ? 2 : 1;
+}
 
 void lay_out_shelf(const Bench& bench, Layout& layout) {
   const bool upright = bench.display.upright();

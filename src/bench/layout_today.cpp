@@ -40,8 +40,11 @@ void lay_out_waits(const Bench& bench, const Board& board, Layout& layout) {
   int row = 0;
   for (const Due& one : waits_of_page(bench))
     add(layout, TodayPad::due, rows.cell(0, row++), name_of(one));
-  if (waits_pages(bench) > 1)
-    add_pages(layout, rows.cell(0, board.rows - 1), bench.today.page, waits_pages(bench));
+  const int shown = waits_shown(bench), all = static_cast<int>(bench.today.waits.size());
+  Rect lines = rows.cell(0, 0);
+  lines.h = rows.cell(0, shown - 1).bottom() - lines.y;
+  add_list(layout, bench.today.list, {1, shown, lines}, all);
+  if (waits_pages(bench) > 1) add_pages(layout, rows.cell(0, board.rows - 1));
 }
 
 void lay_out_again(const Bench& bench, const Board& board, Layout& layout) {

@@ -9,7 +9,7 @@ enum class SharedPad {
   undo,
   leave,
   search, // a text field
-  clear,  // empties it
+  clear,  // empties it, or the field that arg names
   page_back,
   page_on,
   to_pans,

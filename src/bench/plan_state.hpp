@@ -1,6 +1,7 @@
 // What is chosen on Plan, until it begins.
 #pragma once
 
+#include "bench/scroll.hpp"
 #include "session/card.hpp"
 
 #include <cstdint>
@@ -51,7 +52,7 @@ struct PlanState {
   std::string name;
   bool name_typed = false; // else the name follows the pigment
   std::string search;
-  int page = 0;
+  Scroll list; // of the finder
   Want want = Want::pigment_g;
   double wanted = 0;    // of that; 0: not said
   std::string pan;      // card

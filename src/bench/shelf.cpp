@@ -64,6 +64,7 @@ bool makes_binder(const Card& card) {
 }
 
 void restock(Bench& bench) {
+  ++bench.restocked;
   const session::Shelf own = session::shelf_of(session::all_of(bench.logs));
   bench.stock = own.stock;
   bench.makings = own.makings;
@@ -80,6 +81,8 @@ void restock(Bench& bench) {
   for (const auto& [id, card] : own.cards) put(card);
   for (const Card& card : shelf_that_ships())
     if (!own.cards.count(card.id)) put(card);
+  bench.place_on_shelf.clear();
+  for (std::size_t i = 0; i < bench.shelf.size(); ++i) bench.place_on_shelf[bench.shelf[i].id] = i;
 }
 
 }

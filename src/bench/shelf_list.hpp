@@ -11,6 +11,7 @@ namespace bench {
 std::vector<const session::Card*> cards_listed(const Bench& bench);
 ShelfPad row_pad(const Bench& bench); // of each of them
 int shelf_rows(double height_mm);
+int shelf_columns(const Bench& bench); // two where names are short and many: of pigments
 
 // How many of the kind are not listed but could be.
 std::size_t not_listed(const Bench& bench);

@@ -1,6 +1,7 @@
 #include "bench/act.hpp"
 #include "bench/bench.hpp"
 #include "bench/choices.hpp"
+#include "bench/kept_lists.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
 #include "bench/making.hpp"
@@ -12,6 +13,7 @@
 #include "bench/pads_top_bar.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
+#include "bench/scrolling.hpp"
 #include "bench/shelf.hpp"
 #include "bench/sound_cues.hpp"
 #include "bench/today.hpp"
@@ -33,7 +35,7 @@ constexpr std::int64_t holding_ms = 100;  // while the unlocking pad is held
 
 // More than a usual pass, so that few need it.
 constexpr std::int64_t sign_of_life_ms = 240000;
-constexpr std::int64_t frame_ms = 16; // while the marker glides
+constexpr std::int64_t frame_ms = 16; // while the marker glides or a list runs on
 
 std::optional<double> flow_of(const Bench& bench) {
   if (!bench.folded || !bench.folded->standing.flow_now) return std::nullopt;
@@ -50,15 +52,15 @@ void search(Bench& bench, const std::string& text) {
   switch (bench.screen) {
   case Screen::plan:
     bench.plan.search = text;
-    bench.plan.page = 0;
+    bench.plan.list = {};
     return;
   case Screen::shelf:
     bench.shelf_page.search = text;
-    bench.shelf_page.page = 0;
+    bench.shelf_page.list = {};
     return;
   case Screen::book:
     bench.book.search = text;
-    bench.book.list_page = 0;
+    bench.book.list = {};
     return find_batches(bench);
   case Screen::today:
   case Screen::slab:
@@ -66,37 +68,6 @@ void search(Bench& bench, const std::string& text) {
   case Screen::tablet:
   case Screen::binder: return; // nothing to search
   }
-}
-
-void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, TapOutcome& outcome) {
-  if (!pad_of(layout(bench), pad)) return;
-  outcome.tapped = pad;
-  if (pad.kind == SharedPad::clear) return search(bench, "");
-  const std::string batch = bench.batch;
-  const auto before = flow_of(bench);
-  act(bench, pad, now, effects);
-  const bool moved = before && batch == bench.batch && flow_of(bench) && flow_of(bench) != before;
-  if (moved && *before > 0 && bench.tablet.motion) bench.glide = {*before, now.run_ms};
-}
-
-// A pointer that merely passes over the glass changes nothing.
-void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects,
-             TapOutcome& outcome) {
-  const auto before = bench.touch.press;
-  const Recognised r = recognise(bench.touch, layout(bench), pointer);
-  effects.redraw = bench.touch.press != before || r.tap || r.not_counted;
-  if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
-  if (bench.touch.press) bench.keys.focus.reset();
-  if (r.tap) tapped(bench, *r.tap, now, effects, outcome);
-  outcome.not_counted = r.not_counted.has_value();
-}
-
-void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, TapOutcome& outcome) {
-  const KeyMeans means = key_means(bench, key);
-  effects.keep_tablet = means.bound;
-  if (means.not_counted) bench.notice = {means.not_counted, std::nullopt, now.run_ms + notice_ms};
-  if (means.tap) tapped(bench, *means.tap, now, effects, outcome);
-  outcome.not_counted = means.not_counted.has_value();
 }
 
 void write_on_batch(Bench& bench, PadKind field, const std::string& text) {
@@ -121,6 +92,45 @@ void typed(Bench& bench, const Text& text, const Now& now) {
     bench.plan.name = kept;
     bench.plan.name_typed = !kept.empty();
   }
+}
+
+void empty_field(Bench& bench, const std::string& field, const Now& now) {
+  typed(bench, {pad_named(field).value_or(PadId{SharedPad::search, ""}), ""}, now);
+}
+
+void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, TapOutcome& outcome) {
+  if (!pad_of(layout(bench), pad)) return;
+  bench.touch.drag.reset(); // by a key: another list may lie there now
+  outcome.tapped = pad;
+  if (pad.kind == SharedPad::clear) return empty_field(bench, pad.arg, now);
+  if (turns_list(bench, pad)) return;
+  const std::string batch = bench.batch;
+  const auto before = flow_of(bench);
+  act(bench, pad, now, effects);
+  const bool moved = before && batch == bench.batch && flow_of(bench) && flow_of(bench) != before;
+  if (moved && *before > 0 && bench.tablet.motion) bench.glide = {*before, now.run_ms};
+}
+
+// A pointer that merely passes over the glass changes nothing.
+void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects,
+             TapOutcome& outcome) {
+  const auto before = bench.touch.press;
+  const bool down = pointer.phase == Pointer::down;
+  const Recognised r = recognise(bench.touch, down ? layout(bench) : Layout{}, pointer);
+  const bool moved = drag_list(bench, r, now);
+  effects.redraw = bench.touch.press != before || r.tap || r.not_counted || moved;
+  if (r.not_counted) bench.notice = {r.not_counted, std::nullopt, now.run_ms + notice_ms};
+  if (bench.touch.press) bench.keys.focus.reset();
+  if (r.tap) tapped(bench, *r.tap, now, effects, outcome);
+  outcome.not_counted = r.not_counted.has_value();
+}
+
+void keyed(Bench& bench, const Key& key, const Now& now, Effects& effects, TapOutcome& outcome) {
+  const KeyMeans means = key_means(bench, key);
+  effects.keep_tablet = means.bound;
+  if (means.not_counted) bench.notice = {means.not_counted, std::nullopt, now.run_ms + notice_ms};
+  if (means.tap) tapped(bench, *means.tap, now, effects, outcome);
+  outcome.not_counted = means.not_counted.has_value();
 }
 
 void index_logs(Bench& bench) {
@@ -201,8 +211,9 @@ void resized(Bench& bench, const Display& display, const Now& now) {
   bench.display = display;
   if (std::hypot(display.mm.w, display.mm.h) < small_mm)
     say_error(bench, {words::BenchSay::display_small, {}}, now);
-  bench.plan.page = bench.shelf_page.page = bench.book.list_page = bench.pans.page = 0;
-  bench.today.page = 0;
+  bench.plan.list = bench.shelf_page.list = bench.book.list = bench.today.list = {};
+  bench.touch.drag.reset();
+  bench.pans.page = 0;
   if (auto* ranges = std::get_if<RangesPage>(&bench.book.page)) ranges->page = 0;
   if (auto* story = std::get_if<StoryPage>(&bench.book.page)) story->ranges.page = 0;
 }
@@ -282,6 +293,7 @@ std::optional<std::int64_t> wake_at(const Bench& bench, const Now& now) {
   if (bench.notice.until_ms > now.run_ms) sooner(bench.notice.until_ms);
   if (const auto bell = bell_at(bench)) sooner(*bell);
   if (const auto bell = making_bell_at(bench)) sooner(now.run_ms + *bell - now.wall_ms);
+  if (const auto row = next_row_at(bench)) sooner(std::max(*row, now.run_ms + frame_ms));
   if (bench.screen != Screen::slab || !bench.folded) return wake;
   if (bench.glide) sooner(now.run_ms + frame_ms);
   if (const session::Pass* pass = running(*bench.folded)) {
@@ -331,6 +343,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   TapOutcome outcome;
   std::visit(Handle{bench, now, effects, outcome}, input);
   ticked(bench, now);
+  effects.redraw |= move_list(bench, now);
   refresh_index(bench, now);
   offer_binder(bench);
   if (time_matters(input)) {
@@ -341,6 +354,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   }
   if (bench.screen == Screen::today) refresh_today(bench, now);
   fold_what_shows(bench);
+  keep_lists(bench);
   expect_mulling(bench);
   effects.cues = cues_of(bench, effects, outcome.tapped, outcome.not_counted);
   if (making_rings(bench, now) && bench.tablet.sound) effects.cues.push_back(SoundCue::bell);

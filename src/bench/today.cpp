@@ -66,9 +66,16 @@ std::size_t places(const Bench& bench) {
 
 }
 
+int waits_shown(const Bench& bench) { return static_cast<int>(places(bench)); }
+
+int first_wait(const Bench& bench) {
+  return first_row(bench.today.list, waits_shown(bench),
+                   static_cast<int>(bench.today.waits.size()));
+}
+
 std::vector<Due> waits_of_page(const Bench& bench) {
   const auto& all = bench.today.waits;
-  const std::size_t first = static_cast<std::size_t>(bench.today.page) * places(bench);
+  const std::size_t first = static_cast<std::size_t>(first_wait(bench));
   std::vector<Due> out;
   for (std::size_t i = first; i < std::min(first + places(bench), all.size()); ++i)
     out.push_back(all[i]);
@@ -81,7 +88,6 @@ int waits_pages(const Bench& bench) {
 
 void refresh_today(Bench& bench, const Now& now) {
   bench.today.waits = due(bench, now);
-  bench.today.page = std::min(bench.today.page, waits_pages(bench) - 1);
   bench.today.again = last_good(bench);
 }
 

@@ -16,6 +16,8 @@ bool is_first_day(const Bench& bench);
 
 // Pads of what waits on one page; with more than that the last of them turns pages.
 int waits_a_page();
+int waits_shown(const Bench& bench); // of them
+int first_wait(const Bench& bench);  // that shows
 std::vector<Due> waits_of_page(const Bench& bench);
 int waits_pages(const Bench& bench);
 

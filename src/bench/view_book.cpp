@@ -49,11 +49,12 @@ void add_list(const Bench& bench, BookView& v) {
     v.comparing = true;
     v.compared = name_of_batch(bench, choice->of.batch);
   }
-  v.page = book.list_page;
   const std::size_t count = v.discarded           ? bench.discarded.size()
                             : book.search.empty() ? bench.batches.size()
                                                   : book.found.size();
-  v.pages = pages_for(count, book_rows_a_page(bench.display));
+  const int a_page = book_rows_a_page(bench.display);
+  v.page = page_of(book.list, a_page, static_cast<int>(count));
+  v.pages = pages_for(count, a_page);
   for (const std::string& batch : batches_of_page(bench)) v.rows.push_back(book_row(bench, batch));
 }
 

@@ -1,4 +1,5 @@
 #include "bench/choices.hpp"
+#include "bench/kept_lists.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/plan_lines.hpp"
@@ -50,22 +51,22 @@ bool is_chosen(const PlanState& plan, const std::string& card) {
                      [&](const BlendPart& part) { return part.card == card; });
 }
 
-// This page's.
+// Those that show.
 void add_found(const Bench& bench, PlanView& v) {
-  const auto recipes = recipes_found(bench), pigments = pigments_found(bench);
-  const auto& found = v.finding == Finding::recipe ? recipes : pigments;
-  const auto a_page = static_cast<std::size_t>(plan_rows_a_page);
-  const std::size_t first = static_cast<std::size_t>(bench.plan.page) * a_page;
-  for (std::size_t i = first; i < std::min(found.size(), first + a_page); ++i) {
+  const auto list = list_of_finder(bench);
+  const int all = static_cast<int>(list->cards.size()), shown = plan_rows_a_page / 2;
+  const int rows = (all + 1) / 2, first = 2 * first_row(bench.plan.list, shown, rows);
+  for (int i = first; i < std::min(all, first + plan_rows_a_page); ++i) {
+    const session::Card& card = bench.shelf[list->cards[static_cast<std::size_t>(i)]];
     if (v.finding == Finding::recipe) {
-      v.recipes.push_back(recipe_row(bench, *found[i]));
+      v.recipes.push_back(recipe_row(bench, card));
       continue;
     }
-    v.pigments.push_back(plan_row(bench, *found[i], PlanPad::pigment, ""));
-    v.pigments.back().chosen = is_chosen(bench.plan, found[i]->id);
+    v.pigments.push_back(plan_row(bench, card, PlanPad::pigment, ""));
+    v.pigments.back().chosen = is_chosen(bench.plan, card.id);
   }
-  v.page = bench.plan.page;
-  v.pages = pages_for(found.size(), static_cast<int>(a_page));
+  v.page = page_of(bench.plan.list, shown, rows);
+  v.pages = pages_for(list->cards.size(), plan_rows_a_page);
 }
 
 std::vector<words::Sentence> cautions_of(const Bench& bench) {

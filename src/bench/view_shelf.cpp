@@ -3,6 +3,7 @@
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/colour_chart.hpp"
+#include "bench/kept_lists.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/shelf.hpp"
 #include "bench/shelf_list.hpp"
@@ -154,17 +155,22 @@ ShelfView shelf_view(const Bench& bench, const Now& now) {
   v.away = page.away;
   v.put_away = bench.away.size();
   v.ticking = bench.shelf_page.ticking;
-  for (const session::Card& card : bench.shelf)
-    v.ticked += card.kind() == session::CardKind::pigment && is_mine(bench, card);
+  if (v.ticking)
+    for (const session::Card& card : bench.shelf)
+      v.ticked += card.kind() == session::CardKind::pigment && is_mine(bench, card);
   v.others = page.others;
-  v.not_listed = not_listed(bench);
+  const auto list = list_of_shelf(bench);
+  v.not_listed = list->others;
   v.search = page.search;
-  v.page = page.page;
   v.number = number_view(bench);
   v.notice = bench.notice;
   const Layout here = layout(bench);
-  for (const session::Card* card : cards_listed(bench))
-    if (pad_of(here, {row_pad(bench), card->id})) v.rows.push_back(row_view(bench, *card));
+  const int columns = shelf_columns(bench), shown = here.list->shown, rows = here.list->rows;
+  v.page = page_of(page.list, shown, rows);
+  const auto first = static_cast<std::size_t>(here.list->first * columns);
+  const auto most = static_cast<std::size_t>(shown * columns);
+  for (std::size_t i = first; i < std::min(list->cards.size(), first + most); ++i)
+    v.rows.push_back(row_view(bench, listed_from(bench)[list->cards[i]]));
   if (page.card) add_card(bench, *page.card, now, v);
   return v;
 }

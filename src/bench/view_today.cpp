@@ -100,7 +100,8 @@ TodayView today_view(const Bench& bench, const Now& now) {
       add_card(bench, *card, now, wait);
     v.waits.push_back(std::move(wait));
   }
-  v.page = bench.today.page;
+  v.page =
+      page_of(bench.today.list, waits_shown(bench), static_cast<int>(bench.today.waits.size()));
   v.pages = waits_pages(bench);
   for (const std::string& batch : bench.today.again) v.again.push_back(again_view(bench, batch));
   v.first_day = is_first_day(bench);

@@ -48,7 +48,7 @@ TEST_CASE("Book shows all ranges page by page on one scale, and goes back to its
     CHECK(seen == count);
     h.tap("to_list");
     CHECK(std::holds_alternative<BookView>(view(h.b, h.now()).screen));
-    CHECK(h.b.book.list_page == 0);
+    CHECK(h.b.book.list == Scroll{});
     h.tap("ranges");
     h.tap("book");
     CHECK(std::holds_alternative<BookView>(view(h.b, h.now()).screen));

@@ -1,5 +1,7 @@
 // Recipes in a maker's own measures: kept, planned, scaled, and what they leave open.
 #include "bench/choices.hpp"
+#include "bench/kept_lists.hpp"
+#include "bench/pads_plan.hpp"
 #include "bench/recipes.hpp"
 #include "bench/shelf.hpp"
 #include "paint/heap.hpp"
@@ -375,6 +377,16 @@ TEST_CASE("ten thousand recipes are listed by the page and found by a word") {
   h.give(Arrived{{log}, {}, {}, {}});
   h.tap("recipes");
   CHECK(plan_of(h).pages > 800);
+  const auto listed = h.b.finder_list; // no finger and no frame makes it anew
+  const Point at = layout(h.b).list->box.centre();
+  h.point(Pointer::down, at);
+  for (int mm = 5; mm <= 60; mm += 5) h.point(Pointer::move, {at.x, at.y - mm});
+  CHECK(plan_of(h).recipes.front().pad !=
+        PadId{PlanPad::recipe, h.b.shelf[listed->cards.front()].id});
+  h.point(Pointer::up, {at.x, at.y - 60});
+  h.wait(0.1);
+  CHECK(h.b.finder_list == listed);
+  CHECK(list_of_finder(h.b) == listed);
   CHECK(plan_of(h).recipes.size() == 10);
   h.give(Text{*pad_named("search"), "sky 4321"});
   REQUIRE(plan_of(h).recipes.size() == 1);

@@ -360,7 +360,7 @@ TEST_CASE("a closed batch is off the slab, and another size starts at its first 
   Hands h;
   h.tap("page_on");
   h.give(Resized{Display{{136, 218}, Hand::left}});
-  CHECK(h.b.plan.page == 0);
+  CHECK(h.b.plan.list == Scroll{});
   h.begin();
   h.tap("add gum_12");
   h.tap("pass");

@@ -119,6 +119,213 @@ TEST_CASE("what counts as a tap on wet glass") {
   }
 }
 
+namespace {
+
+// Rows of 12 mm from the top down, each a pad of its own; beside them a pad that is none of them.
+Layout rows(bool runs = false) {
+  Layout l;
+  for (int i = 0; i < 8; ++i)
+    l.pads.push_back({{SlabPad::add, "row " + std::to_string(i)}, {0, 13.5 * i, 100, 12}});
+  l.pads.push_back({{SlabPad::add, "beside"}, {110, 0, 30, 22}});
+  l.list = {{0, 0, 100, 106.5}, 13.5, 8, 40, 4, runs};
+  return l;
+}
+
+struct Pull {
+  const char* name;
+  std::vector<Pointer> events;
+  int taps = 0;
+  double mm = 0; // dragged, all in all
+  std::optional<NotCounted> said = {};
+  bool let_go = false;
+};
+
+constexpr Point row{50, 46}, beside{125, 11};
+constexpr Point by(double down_mm, double across_mm = 0) {
+  return {row.x + across_mm, row.y + down_mm};
+}
+
+void check(const Pull& c, bool runs = false) {
+  CAPTURE(c.name);
+  Touch touch;
+  int taps = 0;
+  double mm = 0;
+  bool let_go = false;
+  std::optional<NotCounted> said;
+  for (const Pointer& p : c.events) {
+    const Recognised r = recognise(touch, rows(runs), p);
+    taps += r.tap.has_value();
+    if (r.not_counted) said = r.not_counted;
+    if (r.dragged) mm += r.dragged->mm, let_go |= r.dragged->let_go_at.has_value();
+  }
+  CHECK(taps == c.taps);
+  CHECK(mm == doctest::Approx(c.mm));
+  CHECK(said == c.said);
+  CHECK(let_go == c.let_go);
+}
+
+}
+
+TEST_CASE("what drags a list, and what wet glass and hands do on one") {
+  const std::vector<Pull> cases{
+      {"a tap", {{down, row, 0, 1}, {up, row, 90, 2}}, 1},
+      {"a tap that rolls by less than the slop",
+       {{down, row, 0, 1}, {move, by(-3), 40, 2}, {up, by(-5), 90, 3}},
+       1},
+      {"a drag",
+       {{down, row, 0, 1}, {move, by(-5), 30, 2}, {move, by(-15), 60, 3}, {up, by(-20), 90, 4}},
+       0,
+       -20,
+       {},
+       true},
+      {"a drag that comes back to where it began taps nothing",
+       {{down, row, 0, 1},
+        {move, by(8), 30, 2},
+        {move, by(16), 60, 3},
+        {move, by(1), 90, 4},
+        {up, row, 120, 5}},
+       0,
+       0,
+       {},
+       true},
+      {"from between two rows",
+       {{down, by(7), 0, 1}, {move, by(0), 30, 2}, {move, by(-9), 60, 3}, {up, by(-9), 90, 4}},
+       0,
+       -16,
+       {},
+       true},
+      {"across the list",
+       {{down, row, 0, 1},
+        {move, by(2, 8), 30, 2},
+        {move, by(20, 60), 60, 3},
+        {up, by(20, 60), 90, 4}},
+       0,
+       0,
+       NotCounted::slid},
+      {"from a pad beside the list onto it",
+       {{down, beside, 0, 1}, {move, by(0), 30, 2}, {move, by(30), 60, 3}, {up, by(30), 90, 4}},
+       0,
+       0,
+       NotCounted::slid},
+      {"a drop that wanders about",
+       {{down, row, 0, 1},
+        {move, by(3), 20, 2},
+        {move, by(-3, 2), 40, 3},
+        {move, by(4, -1), 60, 4},
+        {move, by(-2), 80, 5},
+        {move, by(7), 100, 6},
+        {move, by(14), 120, 7},
+        {up, by(14), 140, 8}},
+       0,
+       0,
+       NotCounted::slid},
+      {"a touch that leaps, as coupled rows of wet glass make it",
+       {{down, row, 0, 1}, {move, by(-40), 8, 2}, {move, by(-44), 16, 3}, {up, by(-44), 24, 4}},
+       0,
+       0,
+       NotCounted::slid},
+      {"a hand that was laid down and slides",
+       {{down, row, 0, 1},
+        {move, by(-10), 1600, 2},
+        {move, by(-30), 1700, 3},
+        {up, by(-30), 1800, 4}},
+       0,
+       0,
+       NotCounted::slid},
+      {"two at once, the second beside the first",
+       {{down, row, 0, 1, 0},
+        {down, by(20), 10, 2, 1},
+        {move, by(-10), 40, 3, 0},
+        {move, by(8), 40, 3, 1},
+        {move, by(-20), 80, 4, 0},
+        {up, by(-20), 90, 5, 0},
+        {up, by(8), 90, 5, 1}},
+       0,
+       0,
+       NotCounted::slid},
+      {"two at once, the first on no pad at all",
+       {{down, {105, 60}, 0, 1, 0},
+        {down, row, 10, 2, 1},
+        {move, by(-10), 40, 3, 1},
+        {move, by(-20), 80, 4, 1},
+        {up, by(-20), 90, 5, 1},
+        {up, {105, 60}, 95, 6, 0}},
+       0,
+       0,
+       NotCounted::slid},
+      {"two at once, the second while the first drags: it ends there, and neither taps",
+       {{down, row, 0, 1, 0},
+        {move, by(-10), 30, 2, 0},
+        {down, by(20), 50, 3, 1},
+        {move, by(-30), 80, 4, 0},
+        {up, by(20), 100, 5, 1},
+        {up, by(-30), 120, 6, 0}},
+       0,
+       -10,
+       NotCounted::other_finger},
+      {"a finger after the other was lifted",
+       {{down, beside, 0, 1, 0},
+        {up, beside, 90, 2, 0},
+        {down, row, 120, 3, 1},
+        {move, by(-10), 150, 4, 1},
+        {up, by(-10), 180, 5, 1}},
+       1,
+       -10,
+       {},
+       true},
+      {"a finger whose lifting nobody reported, long before",
+       {{down, beside, 0, 1, 7},
+        {down, row, 10100, 3, 8},
+        {move, by(-10), 10150, 4, 8},
+        {up, by(-10), 10200, 5, 8}},
+       0,
+       -10,
+       {},
+       true},
+      {"taken away by the system",
+       {{down, row, 0, 1}, {move, by(-10), 30, 2}, {lost, by(-10), 50, 3}, {up, by(-30), 90, 4}},
+       0,
+       -10},
+  };
+  for (const Pull& c : cases) check(c);
+}
+
+TEST_CASE("a list that runs is stopped by what would be a tap on any other") {
+  check({"a tap", {{down, row, 0, 1}, {up, row, 90, 2}}, 0}, true);
+  check({"beside it", {{down, beside, 0, 1}, {up, beside, 90, 2}}, 1}, true);
+  check({"taken hold of",
+         {{down, row, 0, 1}, {move, by(-10), 30, 2}, {up, by(-10), 60, 3}},
+         0,
+         -10,
+         {},
+         true},
+        true);
+}
+
+TEST_CASE("the speed of a finger that lets go: of its last way, none of a poll after a stall") {
+  const auto speed = [](const std::vector<Pointer>& events) {
+    Touch touch;
+    double out = -1;
+    for (const Pointer& p : events)
+      if (const auto r = recognise(touch, rows(), p); r.dragged && r.dragged->let_go_at)
+        out = *r.dragged->let_go_at;
+    return out;
+  };
+  CHECK(speed({{down, row, 0, 1},
+               {move, by(8), 20, 2},
+               {move, by(16), 40, 3},
+               {move, by(24), 60, 4},
+               {up, by(24), 65, 5}}) == doctest::Approx(400));
+  CHECK(
+      speed(
+          {{down, row, 0, 1}, {move, by(8), 20, 2}, {move, by(16), 40, 3}, {up, by(16), 140, 4}}) ==
+      0);
+  CHECK(
+      speed(
+          {{down, row, 50, 1}, {move, by(8), 50, 1}, {move, by(16), 50, 1}, {up, by(24), 50, 1}}) ==
+      0);
+}
+
 TEST_CASE("a tap belongs to the pad under the finger when it went down") {
   Touch touch;
   recognise(touch, two_pads(), {down, left, 0, 1});

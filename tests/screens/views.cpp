@@ -178,8 +178,10 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
 
 void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
-  for (b.plan.page = 0; b.plan.page < 20; ++b.plan.page) {
+  bool more = true;
+  for (b.plan.list.at = 0; more; b.plan.list.at += plan_rows_a_page / 2) {
     View v = around(b);
+    more = pad_of(v.layout, {SharedPad::page_on, ""}) != nullptr;
     PlanView plan;
     for (const session::Card& card : b.shelf)
       if (pad_of(v.layout, {PlanPad::pigment, card.id}))
@@ -188,7 +190,6 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
                                  pigment_of(card).index_name,
                                  pigment_of(card).colour,
                                  true});
-    if (plan.pigments.empty()) break;
     for (const session::Card* card : shelf_of(b, session::CardKind::binder))
       plan.binders.push_back({{PlanPad::binder, card->id}, card->name, "", 0, true});
     plan.name = "Cerulean blue (chromium), 3";

@@ -67,7 +67,7 @@ void add_full(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
       {"h", What::making, 0, now_ms - days / 8},  {"f", What::runs_low, 0, 0}};
   b.today.again = {"g", "h", "i", "j", "k", "l"};
   for (const bool second : {false, true}) {
-    b.today.page = second ? 1 : 0;
+    b.today.list.at = second ? 4 : 0;
     View v = view(b, at());
     auto& today = std::get<TodayView>(v.screen);
     for (auto& wait : today.waits) wait = wait_of(wait.due);
