@@ -176,6 +176,14 @@ Advice work_in(const session::Batch& batch, bool felt, Advice advice) {
   return advice;
 }
 
+// Felt before the powder was wetted out: under the muller no knife is spoken of any more.
+Advice before_it_was_wet(const session::Batch& batch, Advice advice) {
+  if (advice.by_knife) return work_in(batch, true, advice);
+  advice.kind = Advice::mull_and_judge;
+  advice.sticky_now = false;
+  return advice;
+}
+
 // With liquid in it.
 Advice advise_on(const session::Batch& batch, const session::Expectation& expected,
                  const Measures& of, const Known& known, Advice advice) {
@@ -191,7 +199,7 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   if ((advice.wait_min = to_soak_min(batch)) > 0) return advice.kind = Advice::soak, advice;
   if (fresh && *note.feel > Feel::right) return loosened(batch, expected, marks, advice);
   if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
-    return work_in(batch, true, advice);
+    return before_it_was_wet(batch, advice);
   const bool still =
       !has_dried(batch) || right_is_likeliest(expected, now_at(batch, expected.stronger));
   if (fresh && *note.feel == Feel::right && still)

@@ -77,6 +77,27 @@ Helping drops_to_add(const session::Batch& batch, const session::Expectation& ex
   return {least_mL, std::max(a_little ? fives_mL : least_mL, once_mL)};
 }
 
+// A pass that goes on, in which nobody has felt or looked yet: its end is judged, not its start.
+bool is_unjudged_pass(const session::Batch& batch) {
+  const session::Pass* pass = running(batch);
+  if (!pass || pass->stage != session::Stage::mulling) return false;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn) continue;
+    if (std::holds_alternative<session::StageBegan>(e->event)) return true;
+    if (std::holds_alternative<session::Felt>(e->event) ||
+        std::holds_alternative<session::Dot>(e->event))
+      return false;
+  }
+  return false;
+}
+
+// What is too sticky after that, the muller judges better.
+bool is_enough_knife(const session::Batch& batch, const Advice& advice) {
+  constexpr double enough_s = 300; // own choice
+  return advice.by_knife && last_note(batch).feel == Feel::too_sticky &&
+         session::seconds_of(batch, session::Stage::wetting_out) >= enough_s;
+}
+
 // What was asked for is there, all but what nobody would add.
 bool is_there(const session::Batch& batch, const Helping& left, const Measures& of) {
   constexpr double nearly = 0.01; // of the liquid
@@ -90,6 +111,8 @@ bool is_there(const session::Batch& batch, const Helping& left, const Measures& 
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,
                     const Measures& binder, const Known& known, Advice advice) {
   advice.kind = Advice::mull_and_judge;
+  if (is_enough_knife(batch, advice) || is_unjudged_pass(batch))
+    return advice.by_knife = advice.sticky_now = false, advice;
   advice.water = advice.gum == paint::GumState::too_much;
   const Measures& of = advice.water ? known.water : binder;
   const paint::PredictionAt after = after_work(batch, expected, known, advice.by_knife);

@@ -1,5 +1,6 @@
 #include "bench/softening.hpp"
 
+#include "bench/advice_parts.hpp"
 #include "bench/choices.hpp"
 #include "session/amounts.hpp"
 #include "session/plan.hpp"
@@ -69,6 +70,8 @@ std::optional<Softening> softening_of_slab(const Bench& bench) {
       std::any_of(batch.passes.begin(), batch.passes.end(),
                   [](const session::Pass& pass) { return pass.stage == session::Stage::mulling; });
   if (batch.progress != session::Progress::open || !mulled || !s.flow_now) return std::nullopt;
+  const LastNote note = last_note(batch);
+  if (note.feel && *note.feel > session::Feel::right && !note.added_since) return std::nullopt;
   for (const session::ToCome& one : session::to_come(batch))
     if (is_sweet(*one.card)) return std::nullopt;
   const double more =

@@ -147,3 +147,50 @@ TEST_CASE("a whole batch by the pads alone, as the screen says, ends right and s
     CHECK(h.b.folded->passes.size() <= 9);
   }
 }
+
+TEST_CASE("a pass that was begun is judged at its end: until then no other amount is said") {
+  Slab s;
+  s.add("gum", 5);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.w.wait(130);
+  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  REQUIRE(s.advice().kind == Advice::add_drops);
+  s.w.put(batch, StageBegan{Stage::mulling});
+  CHECK(s.advice().kind == Advice::mull_and_judge);
+  CHECK_FALSE(s.advice().sticky_now);
+  s.w.wait(200);
+  s.feel(Feel::too_sticky);
+  CHECK(s.advice().kind == Advice::add_drops);
+}
+
+TEST_CASE(
+    "felt before it was wetted out and mulled nevertheless: the pass is judged, by no knife") {
+  Slab s;
+  s.add("gum", 4);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.w.wait(60);
+  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  REQUIRE(s.advice().kind == Advice::work_in);
+  s.w.put(batch, StageBegan{Stage::mulling});
+  CHECK(s.advice().kind == Advice::mull_and_judge);
+  CHECK_FALSE(s.advice().sticky_now);
+}
+
+TEST_CASE("too sticky after five minutes of the knife: a pass is mulled and judged") {
+  Slab s;
+  s.add("gum", 4);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.w.wait(150);
+  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  CHECK(s.advice().by_knife);
+  s.add("gum", 0.3);
+  s.w.wait(160);
+  s.w.put(batch, Felt{Feel::wont_move, By::knife});
+  CHECK(s.advice().kind == Advice::add_drops);
+  CHECK(s.advice().by_knife); // so stiff nothing can be mulled
+  s.add("gum", 0.3);
+  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  CHECK(s.advice().kind == Advice::mull_and_judge);
+  CHECK_FALSE(s.advice().by_knife);
+  CHECK_FALSE(s.advice().sticky_now);
+}

@@ -76,6 +76,9 @@ TEST_CASE("on the slab it is said from the first pass on, until some is in or it
   h.tap("pass");
   h.wait(60);
   REQUIRE(h.slab().softening);
+  Hands loose = h;
+  loose.tap("felt too_loose"); // no more liquid of any kind
+  CHECK_FALSE(loose.slab().softening);
   const Softening soft = *h.slab().softening;
   Hands gathered = h;
   gathered.tap("pass");
