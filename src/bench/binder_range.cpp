@@ -15,29 +15,40 @@ namespace {
 constexpr double another = 0.02;
 
 // In what the pigments were felt so far, by their shares; absent where one never was.
-std::optional<double> taught_in(const session::RangeNames& names,
-                                const std::vector<session::BatchPigment>& mL) {
-  double sum = 0, all = 0;
+std::optional<session::DryGums> taught_in(const session::RangeNames& names,
+                                          const std::vector<session::BatchPigment>& mL) {
+  session::DryGums sum{0, 0};
+  double all = 0;
   for (const session::BatchPigment& p : mL) {
-    const auto dry_gum = session::dry_gum_taught(names, p.card->id);
-    if (!dry_gum) return std::nullopt;
-    sum += p.volume_share * *dry_gum;
+    const auto felt_in = names.dry_gum.find(p.card->id);
+    if (felt_in == names.dry_gum.end()) return std::nullopt;
+    sum.least += p.volume_share * felt_in->second.least;
+    sum.most += p.volume_share * felt_in->second.most;
     all += p.volume_share;
   }
-  return all > 0 ? std::optional(sum / all) : std::nullopt;
+  if (!(all > 0)) return std::nullopt;
+  return session::DryGums{sum.least / all, sum.most / all};
 }
 
-BinderRange::Than than(std::optional<double> taught, double dry_gum) {
-  if (!taught || std::abs(dry_gum - *taught) < another) return BinderRange::as_taught;
-  return dry_gum > *taught ? BinderRange::stronger : BinderRange::thinner;
+BinderRange::Than than(const std::optional<session::DryGums>& taught, double dry_gum) {
+  if (taught && dry_gum > taught->most + another) return BinderRange::stronger;
+  if (taught && dry_gum < taught->least - another) return BinderRange::thinner;
+  return BinderRange::as_taught;
 }
 
-const session::Card* binder_of(const Bench& bench) {
+}
+
+const session::Card* binder_meant(const Bench& bench) {
   if (const session::Card* planned = shelf_card(bench, bench.plan.binder)) return planned;
   const auto all = shelf_of(bench, session::CardKind::binder);
   return all.empty() ? nullptr : all.front();
 }
 
+double dry_gum_meant(const Bench& bench) {
+  const session::Card* binder = binder_meant(bench);
+  if (!binder) return paint::usual_dry_gum;
+  const auto material = session::material_of(*binder);
+  return material ? session::dry_gum_of(*material) : paint::usual_dry_gum;
 }
 
 std::optional<BinderRange> binder_range(const Bench& bench,
@@ -78,7 +89,7 @@ std::optional<BinderRange> range_of_plan(const Bench& bench) {
 }
 
 std::optional<BinderRange> range_of_card(const Bench& bench, const session::Card& pigment) {
-  const session::Card* binder = binder_of(bench);
+  const session::Card* binder = binder_meant(bench);
   if (!binder || !(pigment_of(pigment).pigment.g_per_mL > 0)) return std::nullopt;
   return binder_range(bench, {{&pigment, 1}}, *binder);
 }

@@ -13,6 +13,11 @@ struct BinderRange {
   double g_per_flow = 0; // g of it to 10 g of pigment, to a flow of 1
 };
 
+// What figures of a pigment's card are said in: the binder planned with, else the shelf's first;
+// null where there is none. Its dry gum as a share of its mass; the usual one where there is none.
+const session::Card* binder_meant(const Bench& bench);
+double dry_gum_meant(const Bench& bench);
+
 // Of these mL of pigments together. Absent where nothing can be said.
 std::optional<BinderRange> binder_range(const Bench& bench,
                                         const std::vector<session::BatchPigment>& mL,

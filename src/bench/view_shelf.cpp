@@ -1,3 +1,4 @@
+#include "bench/binder_range.hpp"
 #include "bench/card_cautions.hpp"
 #include "bench/card_colour.hpp"
 #include "bench/card_facts.hpp"
@@ -11,6 +12,7 @@
 #include "bench/view_parts.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace bench {
 
@@ -29,14 +31,18 @@ StockView stock_view(const Bench& bench, const session::Card& card, const Now& n
           session::a_gram_of(card, known), known.currency};
 }
 
-// Of batches of this pigment alone: of a blend nobody knows which of them wanted how much.
-std::vector<double> right_of(const Bench& bench, const std::string& card, double g_per_flow) {
+// Of batches of this pigment alone: of a blend nobody knows which of them wanted how much. As flows
+// of the binder that is meant; `drying` as paint::Prediction has it.
+std::vector<double> right_of(const Bench& bench, const std::string& card, double g_per_flow,
+                             double drying) {
+  const double meant = dry_gum_meant(bench);
   std::vector<double> out;
   for (const auto& [id, batch] : bench.learning.training) {
     if (batch.pigments.size() != 1 || batch.pigments.count(card) == 0) continue;
     std::optional<double> flow;
     for (const session::Feeling& note : batch.notes)
-      if (note.as == session::Feel::right && !note.set_aside) flow = note.flow;
+      if (note.as == session::Feel::right && !note.set_aside)
+        flow = note.flow * std::exp(drying * (meant - note.dry_gum));
     if (flow) out.push_back(*flow * g_per_flow);
   }
   return out;
@@ -58,10 +64,12 @@ ReadingView::Batch batch_view(const Bench& bench, const std::string& id) {
 ReadingView reading_view(const Bench& bench, const ShelfView& shelf) {
   ReadingView v;
   const session::Card& card = *shelf.card;
-  if (shelf.range) v.right = right_of(bench, card.id, shelf.range->g_per_flow);
-  const auto question = session::range_question(bench.learning.ranges, {{&card, 1}});
-  if (const auto expected = session::expectation(bench.learning.ranges, question))
-    v.band = expected->band;
+  const auto question =
+      session::range_question(bench.learning.ranges, {{&card, 1}}, dry_gum_meant(bench));
+  const auto expected = session::expectation(bench.learning.ranges, question);
+  if (expected) v.band = expected->band;
+  if (expected && shelf.range)
+    v.right = right_of(bench, card.id, shelf.range->g_per_flow, expected->prediction.drying);
   v.mulling = mulling_of_card(bench);
   for (const std::string& id : batches_of_card(bench)) v.batches.push_back(batch_view(bench, id));
   return v;

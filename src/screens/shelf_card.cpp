@@ -8,6 +8,7 @@
 #include "words/calendar.hpp"
 #include "words/lists.hpp"
 #include "words/moments.hpp"
+#include "words/ranges_says.hpp"
 #include "words/shelf_says.hpp"
 
 #include <algorithm>
@@ -79,6 +80,16 @@ void harm(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
   labels(sheet, words, g, harm_words(shelf.asks, words.w - 2 * padding_mm), Anchor::left);
 }
 
+// In how many batches, or that it was in none of this binder.
+std::string felt_words(const ShelfView& shelf) {
+  switch (shelf.range->than) {
+  case bench::BinderRange::stronger: return say(words::RangesSay::felt_in_thinner);
+  case bench::BinderRange::thinner: return say(words::RangesSay::felt_in_stronger);
+  case bench::BinderRange::as_taught: break;
+  }
+  return session::known_words(shelf.reading.band ? shelf.reading.band->batches : 0);
+}
+
 void wants(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
   const Theme& t = sheet.theme;
   const std::string grams = say(Say::card_grams, {grams_number(shelf.range->g)});
@@ -90,9 +101,8 @@ void wants(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
   const double after = x + width_mm(grams, cap::head, true) + 2, known = r.w * 0.25;
   write(sheet, {after, y}, Anchor::left, clean_letters, t.ink,
         say(Say::card_wants, {shelf.range->binder}), r.right() - known - after - 2);
-  const int batches = shelf.reading.band ? shelf.reading.band->batches : 0;
-  write(sheet, {r.right() - 3, y}, Anchor::right, clean_letters, t.quiet,
-        session::known_words(batches), known - 3);
+  write(sheet, {r.right() - 3, y}, Anchor::right, clean_letters, t.quiet, felt_words(shelf),
+        known - 3);
 }
 
 FlowScale scale_of(const ShelfView& shelf, const Rect& r) {

@@ -129,7 +129,8 @@ private:
     }
     for (const auto& part : felt.pigments) {
       ++out.names.notes[part.first];
-      out.names.dry_gum[part.first] += note.dry_gum;
+      DryGums& in = out.names.dry_gum[part.first];
+      in = {std::min(in.least, note.dry_gum), std::max(in.most, note.dry_gum)};
     }
     out.problem.notes.push_back(std::move(note));
   }
@@ -169,14 +170,6 @@ RangeProblem range_problem(const std::vector<const TrainingBatch*>& training) {
 const Ranges& untrained_ranges() {
   static const Ranges ranges{*paint::learn({}), {}};
   return ranges;
-}
-
-std::optional<double> dry_gum_taught(const RangeNames& names, const std::string& pigment) {
-  const auto notes = names.notes.find(pigment);
-  const auto shares = names.dry_gum.find(pigment);
-  if (notes == names.notes.end() || shares == names.dry_gum.end() || notes->second == 0)
-    return std::nullopt;
-  return shares->second / notes->second;
 }
 
 bool continues(const RangeNames& earlier, const RangeNames& later) {

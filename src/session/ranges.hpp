@@ -9,14 +9,19 @@
 
 namespace session {
 
+// The least and the most dry gum in a liquid, as a share of its mass.
+struct DryGums {
+  double least = 1, most = 0;
+};
+
 // Whom the numbers of a problem mean.
 struct RangeNames {
-  std::vector<std::string> pigments;     // cards
-  std::vector<std::string> tools;        // tool_key
-  std::map<std::string, int> batches;    // pigment -> how many it was felt in
-  std::map<std::string, int> notes;      // likewise, how often
-  std::map<std::string, double> dry_gum; // of those notes together: its shares of the liquid
-  int of_studio = 0;                     // batches with notes
+  std::vector<std::string> pigments;      // cards
+  std::vector<std::string> tools;         // tool_key
+  std::map<std::string, int> batches;     // pigment -> how many it was felt in
+  std::map<std::string, int> notes;       // likewise, how often
+  std::map<std::string, DryGums> dry_gum; // likewise, in what liquids; absent where it never was
+  int of_studio = 0;                      // batches with notes
 };
 
 struct RangeProblem {
@@ -57,9 +62,6 @@ words::Result<std::optional<paint::ToldRange>>
 told_by(const std::vector<const TrainingBatch*>& training, const std::vector<Card>& shelf);
 
 const Ranges& untrained_ranges(); // what classes and oil absorptions alone let expect
-
-// Mean share of dry gum in the liquid that a pigment was felt in; absent where it never was.
-std::optional<double> dry_gum_taught(const RangeNames& names, const std::string& pigment);
 
 // Whether a result's numbers still mean the same in a later problem.
 bool continues(const RangeNames& earlier, const RangeNames& later);

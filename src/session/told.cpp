@@ -48,6 +48,11 @@ words::Result<SharedTold> told_in(const Logs& logs) {
   if (!last || last->range.empty()) return SharedTold();
   auto told = paint::told_from(last->range);
   if (!told) return tl::make_unexpected(told.error());
+  // Another device heard it before its sessions and these were joined: learnt already.
+  const bool own = std::any_of(logs.begin(), logs.end(), [&](const Log* log) {
+    return !told->from.empty() && log->session == told->from;
+  });
+  if (own) return SharedTold();
   return std::make_shared<const paint::ToldRange>(*std::move(told));
 }
 

@@ -20,6 +20,8 @@ std::string_view english(RangesSay id) {
     return "{0}: {1} g to 10 g, likely {2} to {3}; stronger than felt so far, so less sure.";
   case Say::range_in_thinner:
     return "{0}: {1} g to 10 g, likely {2} to {3}; thinner than felt so far, so less sure.";
+  case Say::felt_in_thinner: return "felt in thinner binder";
+  case Say::felt_in_stronger: return "felt in stronger binder";
   case Say::range_not_learnt: return "Not learnt anew: {0}";
   }
   return "";

@@ -22,6 +22,8 @@ enum class RangesSay {
   range_in_binder,
   range_in_stronger,
   range_in_thinner,
+  felt_in_thinner,
+  felt_in_stronger,
 };
 
 constexpr Table table_of(RangesSay) { return Table::ranges; }

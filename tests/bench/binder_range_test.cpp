@@ -37,7 +37,7 @@ void teach(Bench& bench, const session::Card& binder) {
     for (const auto& [ln_mL, felt] : {std::pair{0.5, 1}, {0.7, 2}, {1.0, 3}}) {
       p.notes.push_back({b, ln_mL, 0.01, {}, felt, dry_gum(binder)});
       ++names.notes["pb28"];
-      names.dry_gum["pb28"] += dry_gum(binder);
+      names.dry_gum["pb28"] = {dry_gum(binder), dry_gum(binder)};
     }
   }
   bench.learning.ranges = {*paint::learn(p), names};
@@ -94,4 +94,30 @@ TEST_CASE("of nobody's notes nothing is stronger or thinner, and a blend is one 
   CHECK(two->g == Approx(one.g));
   CHECK_FALSE(binder_range(h.b, {}, gum(2)));
   CHECK(range_of_card(h.b, *blue));
+}
+
+TEST_CASE("the card's band is that of the binder whose grams stand beside it") {
+  for (const double water : {2.0, 3.0}) {
+    Hands h;
+    teach(h.b, gum(2));
+    h.b.shelf.push_back(gum(water));
+    h.b.plan.binder = "gum";
+    h.b.plan.binder_chosen = true;
+    for (const char* pad : {"shelf", "card pb28"}) h.tap(pad);
+    const auto read = std::get<ShelfView>(view(h.b, h.now()).screen);
+    REQUIRE(read.range);
+    REQUIRE(read.reading.band);
+    const double flow = read.range->g / read.range->g_per_flow;
+    CHECK(std::log(flow) == Approx(read.reading.band->middle).epsilon(0.02));
+  }
+}
+
+TEST_CASE("a binder between those that a pigment was felt in is none that it was not felt in") {
+  Hands h;
+  teach(h.b, gum(2));
+  h.b.learning.ranges.names.dry_gum["pb28"] = {dry_gum(gum(3)), dry_gum(gum(2))};
+  for (const double water : {2.0, 2.5, 3.0})
+    CHECK(blue_in(h.b, gum(water)).than == BinderRange::as_taught);
+  CHECK(blue_in(h.b, gum(1.2)).than == BinderRange::stronger);
+  CHECK(blue_in(h.b, gum(4)).than == BinderRange::thinner);
 }

@@ -88,6 +88,29 @@ TEST_CASE("what studios tell each other is asked for, taken and put away on this
   CHECK(h.shows("bind undo"));
 }
 
+TEST_CASE(
+    "its own words, heard by a device that knew its sessions only later, do not count twice") {
+  paint::ToldRange told;
+  told.pigments = {"pb28"};
+  told.ln_demands = {0.4};
+  told.covariance = {0.01};
+  told.class_offset = {0, 0.1};
+  told.strength = {3.9, 1};
+  told.hand.fill({0, 0.5});
+  told.from = "0123456789ab";
+  session::Log first, second;
+  first.session = told.from;
+  second.session = "ba9876543210";
+  second.lines.push_back({1, 1, 1, "", session::Told{bytes_of(told)}});
+  const auto heard = [](const session::Logs& logs) {
+    const auto found = session::told_in(logs);
+    REQUIRE(found);
+    return *found != nullptr;
+  };
+  CHECK(heard({&second}));
+  CHECK_FALSE(heard({&second, &first}));
+}
+
 TEST_CASE("what is told is learnt of the studio's own notes, of all that are there") {
   Hands h;
   batch_of_cobalt(h);
