@@ -79,6 +79,32 @@ TEST_CASE("the window writes what the commands make, and never over a file") {
   CHECK(s.said() == "");
 }
 
+TEST_CASE("amounts of a recipe that is its maker's own stay off what the window writes") {
+  Open s;
+  const std::string open = "batch " + s.runner->bench().batches.back();
+  CHECK(has(rig::bytes_of(s.put("labels")), "to 10 g"));
+  s.tap("keep_as_recipe");
+  std::string recipe;
+  for (const session::Card& card : s.runner->bench().shelf)
+    if (card.kind() == session::CardKind::recipe) recipe = card.id;
+  REQUIRE(recipe != "");
+  for (const std::string& pad :
+       {std::string("shelf"), std::string("kind_of recipe"), "card " + recipe,
+        std::string("choice mine"), std::string("card_done"), std::string("book"), open,
+        std::string("paper")})
+    s.tap(pad);
+  for (const char* pad : {"sheet", "labels"}) {
+    CAPTURE(pad);
+    const std::string bytes = rig::bytes_of(s.put(pad));
+    CHECK(has(bytes, "Ultramarine"));
+    CHECK_FALSE(has(bytes, "to 10 g"));
+    CHECK(bytes == s.read({pad, "--batch", "last"}).out);
+  }
+  CHECK(s.put("table") == "");
+  CHECK(has(s.said(), "Evening blue"));
+  CHECK(has(s.said(), "stay off tables"));
+}
+
 TEST_CASE("a folder that cannot be made is named, and the next tap tries again") {
   Open s;
   rig::put(s.path / "paper", "in the way");
