@@ -1,6 +1,7 @@
 #include "app/picture.hpp"
 
 #include "app/frame.hpp"
+#include "commands/paper_desk.hpp"
 #include "commands/show.hpp"
 #include "paint/range/learn_bytes.hpp"
 #include "screens/paint.hpp"
@@ -112,6 +113,7 @@ words::Result<void> make_picture(const PictureOptions& options) {
   const double px_per_mm = std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
   // Else the onlooker is a session that never begins, so it needs no id.
   bench::Bench bench = bench::start("", "", display_of(options.size, px_per_mm, options.hand), now);
+  bench.paper.folder = (std::filesystem::absolute(home) / commands::paper_folder).string();
   bench.sharing.folder = (std::filesystem::absolute(home) / studio::told_folder).string();
   session::Joined joined = session::join(std::move(reading.files));
   bench::step(

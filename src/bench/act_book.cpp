@@ -114,7 +114,13 @@ void keep(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
   page.name ? keep_name(bench, page, now, effects) : keep_note(bench, page, now, effects);
 }
 
+void begin_note(BatchPage& page) {
+  page.paper = false;
+  page.note = "";
+}
+
 void begin_rename(Bench& bench, BatchPage& page) {
+  page.paper = false;
   page.note.reset();
   page.name = name_of_batch(bench, page.batch);
 }
@@ -174,6 +180,21 @@ void keep_recipe(Bench& bench, const BatchPage& page, const Now& now, Effects& e
   go_to(bench, Screen::plan);
 }
 
+void ask_for_paper(Bench& bench, BatchPage& page) {
+  page.paper = true;
+  bench.paper.written.clear();
+  bench.paper.failure.reset();
+}
+
+// A second tap before the first is answered writes nothing twice.
+void put_on_paper(Bench& bench, PaperKind kind, const BatchPage& page, Effects& effects) {
+  if (bench.paper.writing) return;
+  bench.paper.writing = true;
+  bench.paper.written.clear();
+  bench.paper.failure.reset();
+  effects.paper = PaperWanted{kind, page.batch};
+}
+
 // Neither another batch nor a note is wanted.
 void leave(Bench& bench) {
   if (const std::string batch = batch_of(bench.book.page); !batch.empty())
@@ -194,13 +215,20 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::set_aside: return open ? set_aside(bench, open->story, now, effects) : void();
   case BookPad::make_again: return batch ? make_again(bench, batch->batch, now) : void();
   case BookPad::compare: return batch ? choose_other(bench, *batch) : void();
-  case BookPad::note: return batch ? void(batch->note = "") : void();
+  case BookPad::note: return batch ? begin_note(*batch) : void();
   case BookPad::keep: return batch ? keep(bench, *batch, now, effects) : void();
   case BookPad::rename: return batch ? begin_rename(bench, *batch) : void();
   case BookPad::discard: return batch ? discard(bench, *batch, now, effects) : void();
   case BookPad::have_back: return batch ? have_back(bench, *batch, now, effects) : void();
   case BookPad::discarded: return turn_list(bench);
   case BookPad::keep_recipe: return batch ? keep_recipe(bench, *batch, now, effects) : void();
+  case BookPad::paper: return batch ? ask_for_paper(bench, *batch) : void();
+  case BookPad::sheet:
+    return batch ? put_on_paper(bench, PaperKind::sheet, *batch, effects) : void();
+  case BookPad::labels:
+    return batch ? put_on_paper(bench, PaperKind::labels, *batch, effects) : void();
+  case BookPad::table:
+    return batch ? put_on_paper(bench, PaperKind::table, *batch, effects) : void();
   case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
   case BookPad::name_text:
   case BookPad::note_text: return; // text fields

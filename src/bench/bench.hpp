@@ -9,6 +9,7 @@
 #include "bench/folds.hpp"
 #include "bench/layout.hpp"
 #include "bench/panel.hpp"
+#include "bench/paper.hpp"
 #include "bench/plan_state.hpp"
 #include "bench/scroll.hpp"
 #include "bench/sharing.hpp"
@@ -97,9 +98,9 @@ struct Fitted {    // the answer to Effects.learn
   words::Result<std::string> result; // bytes of a paint::RangeFit
 };
 
-using Input =
-    std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded, Arrived,
-                 Resized, NotKept, ToldWritten, FriendsFound, Leaving, Study, Fitted>;
+using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
+                           Arrived, Resized, NotKept, ToldWritten, FriendsFound, PaperWritten,
+                           PaperNotShown, Leaving, Study, Fitted>;
 
 // ---- effects
 
@@ -122,6 +123,7 @@ struct Effects {
   bool keep_tablet = false;             // bench.tablet is another
   std::optional<paint::ToldRange> tell; // to be written for another studio
   bool find_told = false;               // what another studio wrote
+  std::optional<PaperWanted> paper;     // to be written and shown
   std::vector<SoundCue> cues;
   bool study = false; // there is more to look through: send a Study when nothing waits
   std::optional<std::string> learn; // bytes for paint::learn_bytes, off this thread
@@ -330,6 +332,7 @@ struct Bench {
   Touch touch;
   Keys keys;
   Sharing sharing;
+  PaperDesk paper;
   std::optional<Glide> glide;
   std::pair<std::string, double> rung; // batch and start of the last pass that the bell rang for
   Notice notice;

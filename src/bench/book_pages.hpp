@@ -44,6 +44,7 @@ struct BatchPage {
   std::string batch;
   std::optional<std::string> note;      // as far as it is written
   std::optional<std::string> name = {}; // likewise, a new one
+  bool paper = false;                   // asked what shall be put on paper
 };
 struct ChoicePage { // the list, to choose another one to compare it with
   BatchPage of;

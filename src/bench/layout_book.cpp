@@ -15,6 +15,7 @@ namespace {
 
 constexpr double told_mm = 2 * row_mm + gap_mm; // two rows while a note is written there
 constexpr double figures_mm = 26;
+constexpr double paper_mm = 24; // the pad beside what is told
 
 // What is searched for; beside it, while another batch is chosen, what for and the way back.
 void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
@@ -59,9 +60,26 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   add_pages(layout, pages);
 }
 
-void lay_out_told(const BatchPage& page, Rect area, Layout& layout) {
+// In place of what is told: what can be put on paper, and the way back.
+void lay_out_paper(Rect area, Layout& layout) {
+  const Grid pads{4, 1, take_bottom(area, row_mm)};
+  add(layout, BookPad::sheet, pads.cell(0, 0));
+  add(layout, BookPad::labels, pads.cell(1, 0));
+  add(layout, BookPad::table, pads.cell(2, 0));
+  add(layout, SharedPad::leave, pads.cell(3, 0));
   layout.more = area;
-  if (!page.note && !page.name) return;
+}
+
+void lay_out_told(const Bench& bench, const BatchPage& page, Rect area, Layout& layout) {
+  layout.more = area;
+  const bool has_paper = !bench.paper.folder.empty() && !is_discarded(bench, page.batch);
+  if (!page.note && !page.name) {
+    if (!has_paper) return;
+    if (page.paper) return lay_out_paper(area, layout);
+    const Rect pad{area.right() - paper_mm, area.y, paper_mm, area.h};
+    layout.more.w -= paper_mm + gap_mm;
+    return add(layout, BookPad::paper, pad);
+  }
   const PadKind field = page.name ? BookPad::name_text : BookPad::note_text;
   add_field(layout, take_top(area, row_mm), {field, ""}, page.name ? *page.name : *page.note);
   const Grid halves{2, 1, area};
@@ -87,7 +105,7 @@ void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& uppe
 void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {
   const bool upright = bench.display.upright();
   auto [trail, rest] = halves(area, upright, upright ? 0.53 : 0.57);
-  lay_out_told(page, take_bottom(trail, told_mm), layout);
+  lay_out_told(bench, page, take_bottom(trail, told_mm), layout);
   layout.main = trail;
   const Rect lower = take_bottom(rest, row_mm), upper = take_bottom(rest, row_mm);
   lay_out_ways_on(bench, page, upper, lower, layout);

@@ -176,7 +176,11 @@ constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
                                     {BookPad::discard, {"discard"}},
                                     {BookPad::have_back, {"have_back"}},
                                     {BookPad::discarded, {"discarded"}},
-                                    {BookPad::keep_recipe, {"keep_as_recipe"}}}};
+                                    {BookPad::keep_recipe, {"keep_as_recipe"}},
+                                    {BookPad::paper, {"paper"}},
+                                    {BookPad::sheet, {"sheet"}},
+                                    {BookPad::labels, {"labels"}},
+                                    {BookPad::table, {"table"}}}};
 constexpr Names<PansPad> pans_pads{{{PansPad::pan, {"pan"}},
                                     {PansPad::new_pan, {"new_pan"}},
                                     {PansPad::pour_all, {"pour_all"}},

@@ -25,6 +25,10 @@ enum class BookPad {
   have_back,
   discarded, // lists what was
   keep_recipe,
+  paper, // asks which of the next three
+  sheet,
+  labels,
+  table,
 };
 
 constexpr PadList list_of(BookPad) { return PadList::book; }

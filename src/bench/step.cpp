@@ -275,6 +275,12 @@ struct Handle {
     else
       bench.sharing.failure = f.file.error();
   }
+  void operator()(const PaperWritten& w) const {
+    bench.paper.writing = false;
+    bench.paper.written = w.file.value_or("");
+    if (!w.file) bench.paper.failure = w.file.error();
+  }
+  void operator()(const PaperNotShown& n) const { bench.paper.failure = n.why; }
   void operator()(const Leaving&) const { leaving(bench, now, effects); }
   void operator()(const Study&) const {} // see step
   void operator()(const Fitted& l) const { take_fit(bench, l); }

@@ -284,6 +284,7 @@ struct BookView {
   std::string currency;             // of both
   bool recipe_kept = false;         // from this batch
   std::optional<paint::Amount> pvc; // of its dry film
+  std::optional<PaperDesk> paper;   // while it is asked what shall be put on paper
 };
 
 struct CompareView {

@@ -25,6 +25,7 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   bench_.screen = sitting.opens_on;
   storage_ = open(wake);
   bench_.sharing.folder = storage_.told_folder;
+  bench_.paper.folder = storage_.papers.folder;
   disk::Disk &home = *storage_.home, *fallback = storage_.fallback.get();
   journal_ = std::make_unique<studio::Journal>(home, fallback);
   if (fallback) homecoming_.emplace(home);
@@ -63,10 +64,29 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
   if (effects.learn) learner_->give(*std::move(effects.learn));
   if (effects.keep_tablet) keep_tablet(now);
   if (effects.tell && storage_.tell) feed(bench::ToldWritten{storage_.tell(*effects.tell)}, now);
+  if (effects.paper) hand_on(*effects.paper, now);
   if (effects.find_told && storage_.find_told)
     feed(bench::FriendsFound{storage_.find_told(
              [this](const paint::ToldRange& told) { return is_own(told, bench_.logs); })},
          now);
+}
+
+void EffectRunner::hand_on(const bench::PaperWanted& wanted, const bench::Now& now) {
+  if (!storage_.papers.write) return;
+  auto file = handed_file(bench_, wanted);
+  if (file) return storage_.papers.write(*std::move(file));
+  feed(bench::PaperWritten{tl::make_unexpected(std::move(file.error()))}, now);
+}
+
+// True if there was anything.
+bool EffectRunner::take_papers(const bench::Now& now) {
+  if (!storage_.papers.poll) return false;
+  bool any = false;
+  while (auto news = storage_.papers.poll()) {
+    feed(*std::move(news), now);
+    any = true;
+  }
+  return any;
 }
 
 bool EffectRunner::poll(const bench::Now& now) {
@@ -80,6 +100,7 @@ bool EffectRunner::poll(const bench::Now& now) {
   if (found) take(*std::move(found), now);
   auto fit = learner_->poll();
   if (fit) feed(bench::Fitted{*std::move(fit)}, now);
+  const bool papers = take_papers(now);
   const bool studies = study_;
   if (studies) feed(bench::Study{}, now);
   if (look_at_ && now.run_ms >= *look_at_) look_around(now);
@@ -88,7 +109,7 @@ bool EffectRunner::poll(const bench::Now& now) {
     retry_after_ms_ = std::min(2 * retry_after_ms_, latest_retry_ms);
   }
   if (!journal_->stuck()) retry_at_.reset();
-  return !all.empty() || found || fit || studies;
+  return !all.empty() || found || fit || papers || studies;
 }
 
 void EffectRunner::take(studio::News news, const bench::Now& now) {

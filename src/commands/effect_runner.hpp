@@ -75,11 +75,14 @@ private:
   void take(studio::Read& read, const bench::Now& now);
   void take(studio::Found found, const bench::Now& now);
   void note_homecoming();
+  void hand_on(const bench::PaperWanted& wanted, const bench::Now& now);
+  bool take_papers(const bench::Now& now);
+  bool is_handing_on() const { return storage_.papers.is_busy && storage_.papers.is_busy(); }
   void look_around(const bench::Now& now);
   bool has_read() const { return watch_->has_looked(); }
   bool has_learnt() const { return !study_ && !learner_->is_busy(); }
   bool is_idle() const {
-    return has_read() && has_learnt() && (!homecoming_ || homecoming_->over());
+    return has_read() && has_learnt() && !is_handing_on() && (!homecoming_ || homecoming_->over());
   }
 
   studio::Bell bell_;

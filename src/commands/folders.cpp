@@ -2,6 +2,7 @@
 
 #include "bench/record.hpp"
 #include "commands/clock.hpp"
+#include "commands/paper_desk.hpp"
 #include "studio/kept.hpp"
 #include "studio/told_files.hpp"
 #include "words/calendar.hpp"
@@ -58,6 +59,8 @@ OpenStorage in_folders(const Setup& setup) {
     if (!setup.fallback.empty())
       storage.fallback = studio::open(setup.fallback, std::nullopt, wake, setup.fallback_files);
     give_told(storage, setup);
+    storage.papers =
+        paper_desk(std::filesystem::absolute(setup.studio), setup.home_files(), setup.viewer, wake);
     if (setup.tablet_file.empty()) return storage;
     storage.tablet = [file = setup.tablet_file] {
       return studio::kept(*disk::posix_files(), file);

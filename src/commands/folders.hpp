@@ -12,6 +12,7 @@ struct Setup : Sitting {
   studio::Path fallback;            // empty: none
   std::optional<disk::Fault> fault; // of the studio's disk
   studio::Path tablet_file;         // where this device's ways are kept; empty: nowhere
+  std::string viewer;               // is given what was put on paper; empty: nobody is
   std::optional<studio::Identity> identity = std::nullopt; // of the studio
   studio::MakeFiles home_files = disk::posix_files, fallback_files = disk::posix_files;
 };

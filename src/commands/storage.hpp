@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "commands/handed.hpp"
 #include "disk/disk.hpp"
 #include "words/error.hpp"
 
@@ -11,6 +12,14 @@
 #include <string>
 
 namespace commands {
+
+// Where files that can be printed are written and shown. All empty: there is no such place here.
+struct Papers {
+  std::string folder; // for people
+  std::function<void(HandedFile file)> write;
+  std::function<std::optional<bench::Input>()> poll; // what became of them, in order
+  std::function<bool()> is_busy;                     // poll() has something, or is to have
+};
 
 struct Storage {
   std::unique_ptr<disk::Disk> home;
@@ -27,6 +36,7 @@ struct Storage {
   std::function<words::Result<std::optional<bench::FriendsFile>>(
       const std::function<bool(const paint::ToldRange&)>& is_own)>
       find_told;
+  Papers papers;
 };
 
 // `wake` is to be called, perhaps on another thread, whenever a disk has an answer.

@@ -1,6 +1,7 @@
 // Book: all batches, or one of them whole.
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
+#include "screens/book_parts.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -279,30 +280,6 @@ std::vector<std::string> verdict_words(const bench::BookView& book) {
   return out;
 }
 
-// "€ 5.12: pigment 98 %, gum 2 %; a pan € 0.43".
-std::string cost_words(const bench::BookView& book) {
-  const session::Cost& cost = *book.cost;
-  const double sum = cost.sum();
-  std::string parts;
-  const auto add = [&](words::Sentence what, double of) {
-    if (of > 0)
-      parts += (parts.empty() ? "" : ", ") + say(what, {words::number(100 * of / sum, 0)});
-  };
-  add(Say::cost_pigment, cost.pigment);
-  add(Say::cost_binder, cost.binder);
-  add(Say::cost_gum, cost.gum);
-  add(Say::cost_honey, cost.honey);
-  add(Say::cost_rest, cost.rest);
-  std::string said = say(Say::book_cost, {money_words(sum, book.currency)});
-  if (!parts.empty()) said += ": " + parts;
-  if (book.a_pan_costs)
-    said += "; " + say(Say::cost_a_pan, {money_words(*book.a_pan_costs, book.currency)});
-  std::string unknown;
-  for (const session::Card& card : cost.unknown)
-    unknown += (unknown.empty() ? "" : ", ") + card.name;
-  return unknown.empty() ? said : said + "; " + say(Say::cost_without, {unknown});
-}
-
 std::vector<NoteLine> told_of(const bench::BookView& book) {
   const session::Batch& batch = *book.batch;
   std::vector<NoteLine> out;
@@ -366,6 +343,10 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::take_up: // what is asked for while the batch lies on the slab
     return pad(sheet, at, open ? dark(t) : plain(t),
                {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
+  case BookPad::paper:
+  case BookPad::sheet:
+  case BookPad::labels:
+  case BookPad::table: return paper_pad(sheet, at, *own);
   case BookPad::batch:
   case BookPad::ranges: // of the list
   case BookPad::discarded:
@@ -388,7 +369,10 @@ void draw_book(Sheet& sheet, const bench::BookView& book) {
     draw_trail(sheet, sheet.view.layout.main, book.trail, cap::clear);
   went_in(sheet, book);
   figures(sheet, *book.batch);
-  told(sheet, book);
+  if (book.paper && !book.note && !book.new_name)
+    on_paper(sheet, *book.paper);
+  else
+    told(sheet, book);
   for (const bench::Pad& at : sheet.view.layout.pads) way_on(sheet, at, book);
 }
 

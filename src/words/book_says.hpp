@@ -55,6 +55,13 @@ enum class BookSay {
   compare_became,
   compare_differs,
   reading_files, // 0: read, 1: of so many
+  book_paper,
+  paper_sheet,
+  paper_labels,
+  paper_table,
+  paper_folder, // 0: folder
+  paper_writing,
+  paper_written, // 0: file
 };
 
 constexpr Table table_of(BookSay) { return Table::book; }

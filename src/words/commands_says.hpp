@@ -243,6 +243,11 @@ enum class CommandsSay {
   // a script, played
   script_refused, // 0: digits, 1: why
   script_nothing_down,
+  // what the window puts on paper
+  paper_no_batch,
+  paper_kept_back, // 0: batch
+  paper_no_viewer, // 0: file, 1: program
+  paper_not_shown, // likewise
   // the program itself, and a pack that it is to open
   version,     // 0: of the program, 1: of the session format
   pack_opened, // 0: folder

@@ -55,6 +55,13 @@ std::string_view english(BookSay id) {
   case Say::compare_became: return "verdict";
   case Say::compare_differs: return "differs by more than is uncertain";
   case Say::reading_files: return "Reading the studio: {0} of {1} files …";
+  case Say::book_paper: return "on paper";
+  case Say::paper_sheet: return "sheet";
+  case Say::paper_labels: return "labels";
+  case Say::paper_table: return "table";
+  case Say::paper_folder: return "Written to {0}, and opened to be printed.";
+  case Say::paper_writing: return "Being written …";
+  case Say::paper_written: return "Written: {0}";
   }
   return "";
 }

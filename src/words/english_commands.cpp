@@ -381,6 +381,17 @@ std::string_view english(CommandsSay id) {
   case Say::file_there:
     return "“{0}” is there already, and nothing is ever written over: name a new file.";
   case Say::paper_made: return "made: {0}";
+  case Say::paper_no_batch:
+    return "This batch could not be read, so there is nothing to put on paper. See in Book what is "
+           "said of it.";
+  case Say::paper_kept_back:
+    return "{0} goes by a recipe marked as its maker’s own, so its amounts stay off tables. Its "
+           "sheet and its labels can be written.";
+  case Say::paper_no_viewer:
+    return "Written: {0}. It cannot be shown, as {1} is not installed: open the file with a "
+           "browser.";
+  case Say::paper_not_shown:
+    return "Written: {0}. {1} could not show it: open the file with a browser.";
   }
   return "";
 }

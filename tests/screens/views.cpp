@@ -19,6 +19,7 @@
 #include "screens/views_today.hpp"
 #include "screens/views_weighings.hpp"
 #include "words/bench_says.hpp"
+#include "words/commands_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
 
@@ -308,6 +309,20 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   one.trail.gathered = 900;
   v.screen = one;
   out.push_back({"one batch" + on, mm, v});
+  b.paper.folder = "/home/maker/Slabside/paper";
+  v = around(b);
+  v.screen = one;
+  out.push_back({"one batch, paper" + on, mm, v});
+  std::get<BatchPage>(b.book.page).paper = true;
+  v = around(b);
+  one.paper = b.paper;
+  v.screen = one;
+  out.push_back({"one batch, what on paper" + on, mm, v});
+  one.paper->failure =
+      words::Error{words::CommandsSay::paper_no_viewer,
+                   {"/home/maker/Slabside/paper/Cerulean-blue-chromium-3-labels.html", "xdg-open"}};
+  v.screen = one;
+  out.push_back({"one batch, not shown" + on, mm, v});
 }
 
 void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {

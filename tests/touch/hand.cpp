@@ -68,6 +68,7 @@ Hand::Hand(Glass& glass, const Home& home, const Look& look, const std::vector<s
   mirror = bench::start("0a0a0a0a", "0b0b", display, commands::real_now());
   mirror.screen = bench::Screen::today;
   mirror.sharing.folder = (home.studio / "told").string(); // so that this tablet has its pad
+  mirror.paper.folder = (home.studio / "paper").string();  // and Book
   session::Joined joined = session::join(home.files());
   feed(bench::Loaded{std::move(joined.logs), std::move(joined.damage), {}});
   wait_until("ready", [&] {

@@ -1,0 +1,32 @@
+// What is handed on of a batch, from the Book: files that can be printed.
+#pragma once
+
+#include "words/error.hpp"
+
+#include <optional>
+#include <string>
+
+namespace bench {
+
+enum class PaperKind { sheet, labels, table };
+
+struct PaperWanted {
+  PaperKind kind = PaperKind::sheet;
+  std::string batch;
+};
+
+struct PaperWritten { // the answer to Effects.paper
+  words::Result<std::string> file;
+};
+struct PaperNotShown { // the file lies there, but nothing came up that shows it
+  words::Error why;
+};
+
+struct PaperDesk {
+  std::string folder;   // where such files are put; empty: this device has none
+  bool writing = false; // an answer is still to come
+  std::string written;  // the file that was written last
+  std::optional<words::Error> failure;
+};
+
+}

@@ -1,0 +1,22 @@
+// What the window hands on of a batch, as a file to be written.
+#pragma once
+
+#include "bench/bench.hpp"
+
+#include <string>
+
+namespace commands {
+
+struct HandedFile {
+  std::string stem, ending; // "cobalt blue-sheet", ".html"; a file of another content may be there
+  std::string bytes;
+};
+
+// As the commands sheet, labels and table make it, and like them without the amounts of a recipe
+// that is its maker's own. Errors: those of the labels; paper_no_batch, paper_kept_back.
+words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted);
+
+// Of the letters of a name those that any system takes in a file's; never empty.
+std::string file_stem(const std::string& name);
+
+}

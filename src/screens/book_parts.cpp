@@ -1,0 +1,61 @@
+#include "screens/book_parts.hpp"
+
+#include "screens/measure.hpp"
+#include "screens/phrases.hpp"
+#include "words/book_says.hpp"
+
+namespace screens {
+
+using bench::BookPad;
+using Say = words::BookSay;
+using words::say;
+
+std::string cost_words(const bench::BookView& book) {
+  const session::Cost& cost = *book.cost;
+  const double sum = cost.sum();
+  std::string parts;
+  const auto add = [&](words::Sentence what, double of) {
+    if (of > 0)
+      parts += (parts.empty() ? "" : ", ") + say(what, {words::number(100 * of / sum, 0)});
+  };
+  add(Say::cost_pigment, cost.pigment);
+  add(Say::cost_binder, cost.binder);
+  add(Say::cost_gum, cost.gum);
+  add(Say::cost_honey, cost.honey);
+  add(Say::cost_rest, cost.rest);
+  std::string said = say(Say::book_cost, {money_words(sum, book.currency)});
+  if (!parts.empty()) said += ": " + parts;
+  if (book.a_pan_costs)
+    said += "; " + say(Say::cost_a_pan, {money_words(*book.a_pan_costs, book.currency)});
+  std::string unknown;
+  for (const session::Card& card : cost.unknown)
+    unknown += (unknown.empty() ? "" : ", ") + card.name;
+  return unknown.empty() ? said : said + "; " + say(Say::cost_without, {unknown});
+}
+
+namespace {
+
+std::string paper_now(const bench::PaperDesk& paper) {
+  if (paper.failure) return words::message(*paper.failure);
+  if (paper.writing) return say(Say::paper_writing);
+  if (!paper.written.empty()) return say(Say::paper_written, {paper.written});
+  return say(Say::paper_folder, {paper.folder});
+}
+
+}
+
+void on_paper(Sheet& sheet, const bench::PaperDesk& paper) {
+  panel(sheet, sheet.view.layout.more);
+  labels(sheet, inset(sheet.view.layout.more, 1.5), plain(sheet.theme),
+         {{paper_now(paper), {cap::small, false, cap::small}, false, 3}}, Anchor::left);
+}
+
+void paper_pad(Sheet& sheet, const bench::Pad& at, BookPad which) {
+  const Say what = which == BookPad::sheet    ? Say::paper_sheet
+                   : which == BookPad::labels ? Say::paper_labels
+                   : which == BookPad::table  ? Say::paper_table
+                                              : Say::book_paper;
+  pad(sheet, at, plain(sheet.theme), {{say(what), clean_letters}});
+}
+
+}

@@ -1,0 +1,20 @@
+// Parts of one batch's page in the Book.
+#pragma once
+
+#include "bench/pads_book.hpp"
+#include "screens/parts.hpp"
+
+#include <string>
+
+namespace screens {
+
+// "€ 5.12: pigment 98 %, gum 2 %; a pan € 0.43".
+std::string cost_words(const bench::BookView& book);
+
+// Where what is put on paper goes, or went.
+void on_paper(Sheet& sheet, const bench::PaperDesk& paper);
+
+// One of those that put something on paper, or ask what.
+void paper_pad(Sheet& sheet, const bench::Pad& at, bench::BookPad which);
+
+}
