@@ -49,6 +49,13 @@ TEST_CASE("what stands in a field is emptied by one tap, wherever one can be wri
     CHECK(h.box(field).w == whole.w);
   };
   h.gather();
+  h.tap("book");
+  h.tap("batch " + h.b.batches.back());
+  h.tap("note");
+  clears("note_text", [&] { return *std::get<BatchPage>(h.b.book.page).note; });
+  h.tap("leave");
+  h.tap("rename");
+  clears("name_text", [&] { return *std::get<BatchPage>(h.b.book.page).name; });
   h.tap("plan");
   h.choose("pb28");
   clears("name", [&] { return h.b.plan.name; });
@@ -63,11 +70,4 @@ TEST_CASE("what stands in a field is emptied by one tap, wherever one can be wri
   h.tap("change");
   clears("says name", [&] { return h.b.shelf_page.card->name; });
   clears("says lot", [&] { return h.b.shelf_page.card->lot; });
-  h.tap("book");
-  h.tap("batch " + h.b.batch);
-  h.tap("note");
-  clears("note_text", [&] { return *std::get<BatchPage>(h.b.book.page).note; });
-  h.tap("leave");
-  h.tap("rename");
-  clears("name_text", [&] { return *std::get<BatchPage>(h.b.book.page).name; });
 }

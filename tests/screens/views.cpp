@@ -2,6 +2,7 @@
 
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
+#include "bench/layout_of.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_choice.hpp"
