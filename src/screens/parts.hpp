@@ -19,9 +19,9 @@ void draw_today(Sheet& sheet, const bench::TodayView& today);
 void draw_plan(Sheet& sheet, const bench::PlanView& plan);
 void draw_book(Sheet& sheet, const bench::BookView& book);
 void draw_shelf(Sheet& sheet, const bench::ShelfView& shelf);
-void draw_reading(Sheet& sheet, const bench::ShelfView& shelf); // of Shelf: a pigment
+void draw_reading(Sheet& sheet, const bench::ShelfView& shelf);     // of Shelf: a pigment
 void draw_recipe_card(Sheet& sheet, const bench::ShelfView& shelf); // of Shelf
-void draw_jars(Sheet& sheet, const bench::ShelfView& shelf);    // of Shelf
+void draw_jars(Sheet& sheet, const bench::ShelfView& shelf);        // of Shelf
 std::string rests_on_words(const bench::ShelfView& shelf); // its figures, and how sure they are
 // Honey, glycerin and gum that it wants, and what that rests on; empty where nothing can be said.
 std::string soft_words(const bench::SoftWanted& soft);

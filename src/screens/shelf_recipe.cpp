@@ -39,20 +39,27 @@ std::string beside_words(const RecipeView::Line& line) {
   return measured && line.g > 0 ? grams_about(line.g, line.u, line.guess) : "";
 }
 
-// Its name over what it is measured by, where one line has no room for both.
+constexpr double two_lines_mm = 7.4; // of a row that has room for two
+
+// How much at the right, and what that comes to below it, or before it where there is no room.
 void line_of_recipe(Sheet& sheet, const Rect& r, const RecipeView::Line& line) {
   const Theme& t = sheet.theme;
-  const double size = std::min(5.4, r.h - 1), x = r.x + size + 3;
-  const bool pigment = line.kind == session::CardKind::pigment;
-  material_symbol(sheet, {r.x + 1 + size / 2, r.centre().y}, size, line.kind,
+  const double size = std::min(5.4, r.h - 0.6), x = r.x + 6.4;
+  const bool pigment = line.kind == session::CardKind::pigment, low = r.h < two_lines_mm;
+  material_symbol(sheet, {r.x + 3.6, r.centre().y}, size, line.kind,
                   pigment ? rgb(line.colour) : material_colour(t, line.kind), t.ink);
   const std::string said = said_words(line), beside = beside_words(line);
-  const double amount_mm =
-      std::max(width_mm(said, cap::small, true), width_mm(beside, cap::small, false)) + 5;
+  const double said_mm = width_mm(said, cap::small, true) + 2 * padding_mm + 0.4,
+               beside_mm = width_mm(beside, cap::small, false) + 2 * padding_mm + 0.4,
+               amount_mm = low ? said_mm + beside_mm : std::max(said_mm, beside_mm);
   labels(sheet, {x, r.y, r.right() - amount_mm - x, r.h}, plain(t),
-         {{line.name, small, line.gone, 2}}, Anchor::left);
-  labels(sheet, {r.right() - amount_mm, r.y, amount_mm, r.h}, plain(t),
-         {{said, small_bold, false, 1}, {beside, small, true, 1}}, Anchor::right);
+         {{line.name, small, line.gone, low ? 1 : 2}}, Anchor::left);
+  const Label much{said, small_bold, false, 1}, comes_to{beside, small, true, 1};
+  if (!low)
+    return labels(sheet, {r.right() - amount_mm, r.y, amount_mm, r.h}, plain(t), {much, comes_to},
+                  Anchor::right);
+  labels(sheet, {r.right() - said_mm, r.y, said_mm, r.h}, plain(t), {much}, Anchor::right);
+  labels(sheet, {r.right() - amount_mm, r.y, beside_mm, r.h}, plain(t), {comes_to}, Anchor::right);
 }
 
 std::string basis_words(const RecipeView& recipe) {
@@ -113,17 +120,18 @@ void told(Sheet& sheet, Rect area, const std::vector<Label>& said) {
 
 void made_pad(Sheet& sheet, const bench::Pad& at, const bench::ReadingView::Batch& batch) {
   const Ground g = pad_box(sheet, at, plain(sheet.theme));
-  labels(sheet, at.box, g,
-         {{batch.name, small_bold, false, 1},
-          {batch.became ? became_words(*batch.became) : progress_words(batch.progress), small, true,
-           1}},
-         Anchor::left);
+  const bool is_long = fitted(batch.name, at.box.w - 2 * padding_mm, small_bold, 1).cut;
+  std::vector<Label> said{{batch.name, small_bold, false, is_long ? 2 : 1}};
+  if (!is_long)
+    said.push_back({batch.became ? became_words(*batch.became) : progress_words(batch.progress),
+                    small, true, 1});
+  labels(sheet, at.box, g, said, Anchor::left);
 }
 
 }
 
 void draw_recipe_card(Sheet& sheet, const bench::ShelfView& shelf) {
-  constexpr double most_mm = 9, least_mm = 7.4, heading_mm = 5.4, told_mm = 12;
+  constexpr double most_mm = 9, least_mm = 4.6, heading_mm = 5.4, told_mm = 8.6;
   const RecipeView& recipe = *shelf.recipe;
   panel(sheet, sheet.view.layout.lower);
   Rect area = inset(sheet.view.layout.lower, 1.5);

@@ -6,7 +6,9 @@ std::string_view english(PansSay id) {
   using Say = PansSay;
   switch (id) {
   case Say::pans_none:
-    return "No paint lies in a jar or in pans yet. Gather it on the slab, then pour it here.";
+    return "No paint lies in a jar or in pans yet. Begin one under Plan, gather it on the slab, "
+           "then "
+           "pour it here.";
   case Say::pans_number: return "pan {0}";
   case Say::pans_planned: return "planned: {0} × {1}";
   case Say::pans_planned_pours: return "planned: {0} × {1}, in {2} pours";
