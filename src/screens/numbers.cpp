@@ -70,7 +70,7 @@ bool says_portions(const bench::SlabView& slab) {
 Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (slab.newer) return {say(words::SessionSay::batch_of_newer_format), Tone::caution};
   if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
-  Sentence advice{advice_words(slab.advice), Tone::advice, 3};
+  Sentence advice{right_words(slab.advice, slab.softening), Tone::advice, 3};
   if (says_portions(slab)) {
     advice.shorter = advice.words;
     advice.words = say(Say::start_in_portions, {advice.words, std::to_string(slab.portions)});
@@ -118,8 +118,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({say(Say::in_portions, {std::to_string(slab.portions)}), Tone::plain});
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
-  if (slab.softening) out.push_back({softening_words(*slab.softening), Tone::plain});
-  if (slab.advice.sticky) out.push_back({tack_words(slab), Tone::plain});
+  const bool all_said = is_right_in_all(slab.advice);
+  if (slab.softening && !all_said) out.push_back({softening_words(*slab.softening), Tone::plain});
+  if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
   if (slab.jar) add_jar(out, *slab.jar);
   if (slab.dried_mL.value >= 0.05)
     out.push_back({say(slab.room_guessed ? Say::dried_off_by_guess : Say::dried_off,

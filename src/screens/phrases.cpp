@@ -289,6 +289,19 @@ std::string advice_words(const bench::Advice& a) {
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
 }
 
+bool is_right_in_all(const bench::Advice& a) {
+  return a.kind == bench::Advice::there && a.gum != paint::GumState::too_little;
+}
+
+std::string right_words(const bench::Advice& a, const std::optional<bench::Softening>& softening) {
+  if (!is_right_in_all(a)) return advice_words(a);
+  if (a.sticky)
+    return say(a.sticky == paint::Tack::stays_sticky ? Say::advice_there_tacky
+                                                     : Say::advice_there_may_be_tacky);
+  if (softening) return say(Say::advice_there_hard, {softening_words(*softening)});
+  return advice_words(a);
+}
+
 std::string money_words(double amount, const std::string& currency) {
   constexpr double small = 0.1;
   const int decimals = amount > 0 && amount < small ? 3 : 2;

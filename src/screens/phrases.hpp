@@ -59,6 +59,11 @@ std::string left_out_words(const std::vector<session::Warning>& warnings);
 
 std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);
+// The same where it is right, with what honey and glycerin say of it, in one sentence.
+std::string right_words(const bench::Advice& advice,
+                        const std::optional<bench::Softening>& softening);
+// That sentence says all of honey and glycerin; no other line has to.
+bool is_right_in_all(const bench::Advice& advice);
 std::string binder_range_words(const bench::BinderRange& range);
 std::string from_to_words(double low_g, double high_g); // "5.2 to 7.2", without the unit
 std::string

@@ -61,18 +61,11 @@ std::string by_spoons(double spoons) {
   return say(Say::amount_spoons, {out});
 }
 
-// "10 + 2": fives, and what is left of them.
-std::string by_fives(int drops) {
-  const int rest = drops % 5;
-  if (drops < 5 || rest == 0) return amount_words(Unit::drops, drops);
-  return say(Say::amount_drops, {std::to_string(drops - rest) + " + " + std::to_string(rest)});
-}
-
 }
 
 std::string tapped_words(const Tapped& t) {
   if (t.g > 0) return amount_words(Unit::g, t.g);
-  const std::string drops = by_fives(t.drops);
+  const std::string drops = amount_words(Unit::drops, t.drops);
   if (t.spoons <= 0) return drops;
   const std::string spoons = by_spoons(t.spoons);
   return t.drops > 0 ? say(Say::amount_and, {spoons, drops}) : spoons;

@@ -54,14 +54,14 @@ std::string_view english(ScreensSay id) {
   case Say::advice_add: return "add {0}, then mull";
   case Say::advice_add_several: return "add {0}, then mull; it may take several rounds";
   case Say::advice_add_by_knife: return "add {0}, then work it in";
-  case Say::advice_judge_by_knife: return "one more drop is a risk: work it in, then judge";
-  case Say::advice_mull_and_judge: return "one more drop is a risk: mull, then judge";
+  case Say::advice_judge_by_knife: return "no more yet: work it in, then judge";
+  case Say::advice_mull_and_judge: return "no more yet: mull, then judge";
   case Say::advice_mull_sticky: return "mull, then judge again";
   case Say::advice_work_in_sticky: return "work it in, then judge again";
   case Say::advice_mull: return "mull, then judge";
   case Say::advice_judge: return "work it in, then judge";
   case Say::advice_work_in: return "work it in with the knife for {0} min, then judge";
-  case Say::advice_work_in_early: return "too early: work it in for {0} min more, then judge";
+  case Say::advice_work_in_early: return "work it in for {0} min more, then judge";
   case Say::advice_worked_in: return "worked in: say how it moves under the knife";
   case Say::advice_worked_in_early: return "worked in: say again how it moves";
   case Say::advice_keep_mulling: return "it flows right: keep mulling, then make a test dot";
@@ -71,6 +71,11 @@ std::string_view english(ScreensSay id) {
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
   case Say::advice_there: return "just right: add nothing more";
+  case Say::advice_there_may_be_tacky:
+    return "it flows right, but may stay tacky: no more honey or glycerin";
+  case Say::advice_there_tacky:
+    return "it flows right, but will likely stay tacky: too much honey or glycerin";
+  case Say::advice_there_hard: return "it flows right; {0}";
   case Say::advice_right_but_gum:
     return "it flows right, gum is short: mull it drier, then add binder";
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";

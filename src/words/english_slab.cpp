@@ -48,7 +48,7 @@ std::string_view english(SlabSay id) {
   case Say::last_time: return "last time {0} g binder in all";
   case Say::by_recipe: return "by the recipe {0} g binder in all";
   case Say::in_portions: return "to be mulled in {0} portions, as planned";
-  case Say::start_in_portions: return "{0}, in {1} portions";
+  case Say::start_in_portions: return "{0} in all, in {1} portions";
   case Say::gather_not_smooth: return "not smooth yet";
   case Say::ask_amount: return "how much, with the next tap?";
   case Say::ask_bottle: return "which bottle will you weigh?";

@@ -73,6 +73,9 @@ enum class ScreensSay {
   advice_passes_more,
   advice_test_dot,
   advice_there,
+  advice_there_may_be_tacky,
+  advice_there_tacky,
+  advice_there_hard, // 0: that it is of gum alone
   advice_right_but_gum,
   advice_judge_again,
   advice_right_by_now,

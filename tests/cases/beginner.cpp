@@ -17,9 +17,10 @@ using namespace bench;
 using hands::Hands;
 
 std::string said(const SlabView& slab) {
-  std::string out = screens::advice_words(slab.advice);
+  std::string out = screens::right_words(slab.advice, slab.softening);
   if (const auto gum = screens::gum_words(slab.advice); !gum.empty()) out += "; " + gum;
-  if (slab.softening) out += "; " + screens::softening_words(*slab.softening);
+  if (slab.softening && !screens::is_right_in_all(slab.advice))
+    out += "; " + screens::softening_words(*slab.softening);
   return out;
 }
 

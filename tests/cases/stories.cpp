@@ -34,7 +34,7 @@ std::vector<fs::path> cases(const std::string& in) {
   return found;
 }
 
-// What the screen says after one line of the batch.
+// What the screen says after one line of the batch, and last before the next.
 struct Told {
   session::Entry entry;
   std::string card;
@@ -42,6 +42,7 @@ struct Told {
   std::optional<double> flow;
   std::optional<paint::Band> band;
   bench::Advice advice;
+  std::string at_once, at_last;
 };
 
 struct Story {
@@ -59,6 +60,16 @@ std::string card_of(const session::Batch& batch, const session::Event& event) {
 }
 
 std::string written(const Story& story);
+
+std::string said(const bench::SlabView& slab) {
+  const bench::Advice& advice = slab.advice;
+  std::string out = screens::right_words(advice, slab.softening);
+  if (const std::string gum = screens::gum_words(advice); !gum.empty()) out += "; " + gum;
+  if (screens::is_right_in_all(advice)) return out;
+  if (slab.softening) out += "; " + screens::softening_words(*slab.softening);
+  if (advice.sticky) out += "; " + screens::sticky_words(*advice.sticky);
+  return out;
+}
 
 // Another batch begins.
 void turn_over(Story& story) {
@@ -86,23 +97,20 @@ Story told(const fs::path& folder) {
     story.batch = *bench.folded;
     if (!story.first_guess) story.first_guess = slab->trail.band;
     const auto& entries = bench.folded->entries;
-    if (entries.size() > story.lines.size()) story.lines.resize(entries.size());
+    const bool is_new = entries.size() > story.lines.size();
+    if (is_new) story.lines.resize(entries.size());
+    const std::string now_said = said(*slab);
+    const std::string at_once = is_new ? now_said : story.lines.back().at_once;
     story.lines.back() = {entries.back(),   card_of(*bench.folded, entries.back().event),
                           slab->ratio,      entries.back().flow,
-                          slab->trail.band, slab->advice};
+                          slab->trail.band, slab->advice,
+                          at_once,          now_said};
     return true;
   };
   std::ostringstream out, err;
   CHECK_MESSAGE(commands::play(*script, how, out, err) == 0, err.str());
   fs::remove_all(how.studio);
   return story;
-}
-
-std::string said(const Told& t) {
-  std::string out = screens::advice_words(t.advice);
-  if (const std::string gum = screens::gum_words(t.advice); !gum.empty()) out += "; " + gum;
-  if (t.advice.sticky) out += "; " + screens::sticky_words(*t.advice.sticky);
-  return out;
 }
 
 std::string padded(std::string text, std::ptrdiff_t width) {
@@ -136,7 +144,8 @@ std::string written(const Story& story) {
     times = 1;
     out += padded(screens::minutes_seconds(t.entry.clock), 7) + padded(did, 34) +
            padded(t.ratio ? paint::written(t.ratio->value, 1) + " g/10 g" : "", 13) +
-           padded(t.flow ? "flow " + paint::written(*t.flow, 2) : "", 11) + said(t) + "\n";
+           padded(t.flow ? "flow " + paint::written(*t.flow, 2) : "", 11) + t.at_once + "\n";
+    if (t.at_last != t.at_once) out += padded("", 65) + "later: " + t.at_last + "\n";
   }
   return out;
 }

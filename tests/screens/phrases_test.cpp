@@ -83,7 +83,7 @@ TEST_CASE("advice that little has taught says that it is a guess; the rest does 
 
 TEST_CASE("an amount is said in what has a pad") {
   CHECK(tapped_words({.drops = 15}) == "15 drops");
-  CHECK(tapped_words({.drops = 17}) == "15 + 2 drops");
+  CHECK(tapped_words({.drops = 17}) == "17 drops");
   CHECK(tapped_words({.drops = 1}) == "1 drop");
   CHECK(tapped_words({.spoons = 0.75}) == "½ + ¼ tsp");
   CHECK(tapped_words({.spoons = 0.25, .drops = 5}) == "¼ tsp and 5 drops");
@@ -143,6 +143,21 @@ TEST_CASE("flowing right and being smooth are two things") {
   CHECK(advice_words(a) == "just right: add nothing more");
 }
 
+TEST_CASE("right in flow, it is said in one sentence what honey has to do with it") {
+  bench::Advice a;
+  a.kind = bench::Advice::there;
+  CHECK(right_words(a, std::nullopt) == "just right: add nothing more");
+  const bench::Softening soft{"Honey 1:1", {.drops = 20}};
+  CHECK(right_words(a, soft) == "it flows right; " + softening_words(soft));
+  a.sticky = paint::Tack::may_stay_sticky;
+  CHECK(right_words(a, std::nullopt) ==
+        "it flows right, but may stay tacky: no more honey or glycerin");
+  CHECK(is_right_in_all(a));
+  a.gum = paint::GumState::too_little;
+  CHECK_FALSE(is_right_in_all(a));
+  CHECK(right_words(a, soft) == "it flows right, gum is short: mull it drier, then add binder");
+}
+
 TEST_CASE("what goes in is named where something is to go in, once") {
   bench::Advice a;
   a.kind = bench::Advice::add_drops;
@@ -167,7 +182,7 @@ TEST_CASE("while it is worked in: how long still, and then that it is judged") {
   CHECK(advice_words(a) == "work it in with the knife for 2 min, then judge");
   a.too_early = true;
   a.wait_min = 1;
-  CHECK(advice_words(a) == "too early: work it in for 1 min more, then judge");
+  CHECK(advice_words(a) == "work it in for 1 min more, then judge");
   a.wait_min = 0;
   CHECK(advice_words(a) == "worked in: say again how it moves");
   a.too_early = false;
@@ -182,7 +197,7 @@ TEST_CASE("after too sticky no drop is called a risk") {
   a.kind = bench::Advice::mull_and_judge;
   CHECK(advice_words(a) == "mull, then judge"); // little is known to stop a hand
   a.hint = false;
-  CHECK(advice_words(a) == "one more drop is a risk: mull, then judge");
+  CHECK(advice_words(a) == "no more yet: mull, then judge");
   a.sticky_now = true;
   CHECK(advice_words(a) == "mull, then judge again");
   a.by_knife = true;
