@@ -151,15 +151,20 @@ std::string left_open(const Bench& bench) {
   return bench.batch.empty() && bench.plan.blend.empty() ? bench.plan.go_on : "";
 }
 
+// Upright a blend's name would lose its end to what empties the field.
+void lay_out_name(const Bench& bench, const Rect& box, Layout& layout) {
+  if (bench.display.upright()) return add(layout, PlanPad::name, box);
+  add_field(layout, box, {PlanPad::name, ""}, bench.plan.name);
+}
+
 void lay_out_result(const Bench& bench, Rect area, Layout& layout) {
   layout.result = area;
   area = inset(area, edge_mm);
   Rect head = take_top(area, row_mm);
   if (bench.plan.blend.empty())
-    add_field(layout, head, {PlanPad::name, ""}, bench.plan.name);
+    lay_out_name(bench, head, layout);
   else
-    add_field(layout, take_left(head, 0.7), {PlanPad::name, ""}, bench.plan.name),
-        add(layout, PlanPad::keep_recipe, head);
+    lay_out_name(bench, take_left(head, 0.7), layout), add(layout, PlanPad::keep_recipe, head);
   if (const std::string batch = left_open(bench); !batch.empty())
     add(layout, PlanPad::go_on, take_bottom(area, row_mm + 3), batch);
   layout.lower = area;
