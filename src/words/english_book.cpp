@@ -59,7 +59,7 @@ std::string_view english(BookSay id) {
   case Say::paper_sheet: return "sheet";
   case Say::paper_labels: return "labels";
   case Say::paper_table: return "table";
-  case Say::paper_folder: return "Written to {0}, and opened to be printed.";
+  case Say::paper_folder: return "Goes into {0}, and is opened to be printed.";
   case Say::paper_writing: return "Being written …";
   case Say::paper_written: return "Written: {0}";
   }
