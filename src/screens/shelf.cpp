@@ -246,8 +246,7 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   case ShelfPad::make:
     return pad(sheet, at, dark(sheet.theme),
                {{say(shelf.recipe ? Say::recipe_plan : Say::card_make), clean_bold}});
-  case ShelfPad::as_swatch:
-    return pad(sheet, at, g, {{say(Say::card_as_swatch, {shelf.colour.take}), small, false, 3}});
+  case ShelfPad::as_swatch: return pad(sheet, at, g, {{say(Say::card_as_swatch), small, false, 3}});
   case ShelfPad::as_catalogue:
     return pad(sheet, at, g, {{say(Say::card_as_catalogue), small, false, 3}});
   case ShelfPad::tick: return pad(sheet, at, g, {{say(Say::card_tick), small, false, 2}});

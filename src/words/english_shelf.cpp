@@ -134,8 +134,8 @@ std::string_view english(ShelfSay id) {
     return "No recipe yet. Say a paint under Plan, or open a good batch in the Book, and tap “keep "
            "as recipe”.";
   case Say::card_from_swatch: return "Colour from swatch of {0}";
-  case Say::card_as_swatch: return "colour from swatch of {0}";
-  case Say::card_as_catalogue: return "colour of the catalogue";
+  case Say::card_as_swatch: return "colour of its swatch";
+  case Say::card_as_catalogue: return "colour as listed";
   }
   return "";
 }

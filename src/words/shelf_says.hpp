@@ -126,7 +126,7 @@ enum class ShelfSay {
   recipe_none_made,
   shelf_no_recipe,
   card_from_swatch, // 0: batch
-  card_as_swatch,   // 0: batch
+  card_as_swatch,
   card_as_catalogue,
 };
 

@@ -82,7 +82,7 @@ void add_cards_read(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   std::get<session::PigmentCard>(red.facts).colour = 0xAA3344;
   b.index.swatches["pr108"][{1795617130000, "b1"}] = 0xBB3344;
   b.shelf_page.card = red;
-  keep("a card in its swatch's colour");
+  keep("a card in its own colour");
   std::get<ShelfView>(out.back().view.screen).colour = {"Cerulean blue (chromium), 2",
                                                         "Cerulean blue (chromium), 3", true};
   open("pr108", CardPage::jars);
