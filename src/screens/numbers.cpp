@@ -73,7 +73,10 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   Sentence advice{right_words(slab.advice, slab.softening), Tone::advice, 3};
   if (says_portions(slab)) {
     advice.shorter = advice.words;
-    advice.words = say(Say::start_in_portions, {advice.words, std::to_string(slab.portions)});
+    const auto grams = std::min(advice.words.find(" ("), advice.words.size()); // may give way
+    advice.words = say(Say::start_in_portions,
+                       {advice.words.substr(0, grams), std::to_string(slab.portions)}) +
+                   advice.words.substr(grams);
     advice.whole_lines = 2; // the mask has to be read too
   }
   if (slab.advice.kind != bench::Advice::add_drops) return advice;
