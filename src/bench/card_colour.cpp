@@ -6,12 +6,6 @@ namespace bench {
 
 namespace {
 
-const paint::CataloguePigment* of_catalogue(const session::Card& card) {
-  for (const paint::CataloguePigment& entry : paint::catalogue())
-    if (entry.id == card.id) return &entry;
-  return nullptr;
-}
-
 std::vector<OwnSwatch> swatches_newest_first(const Bench& bench, const session::Card& card) {
   std::vector<OwnSwatch> out;
   const auto read = bench.index.swatches.find(card.id);
@@ -36,7 +30,7 @@ std::string swatch_shown(const Bench& bench, const session::Card& card) {
 }
 
 std::optional<std::uint32_t> colour_to_give_back(const Bench& bench, const session::Card& card) {
-  const auto* entry = of_catalogue(card);
+  const auto* entry = paint::in_catalogue(card.id);
   if (!entry || entry->colour == pigment_of(card).colour || swatch_shown(bench, card).empty())
     return std::nullopt;
   return entry->colour;
@@ -48,7 +42,7 @@ session::Card with_colour(session::Card card, std::uint32_t colour) {
 }
 
 session::Card in_its_own_colour(const session::Card& card) {
-  const auto* entry = of_catalogue(card);
+  const auto* entry = paint::in_catalogue(card.id);
   return entry ? with_colour(card, entry->colour) : card;
 }
 

@@ -18,13 +18,6 @@ namespace bench {
 
 namespace {
 
-// A card of the catalogue as it ships.
-const paint::CataloguePigment* catalogued(const session::Card& card) {
-  for (const paint::CataloguePigment& entry : paint::catalogue())
-    if (entry.id == card.id) return &entry;
-  return nullptr;
-}
-
 StockView stock_view(const Bench& bench, const session::Card& card, const Now& now) {
   const session::Prices known = prices(bench);
   return {stock_of(bench, card), low_mark(bench, card.id), days_left(bench, card, now.wall_ms),
@@ -132,7 +125,7 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, She
   }
   v.choosing = bench.shelf_page.choosing;
   if (shelf_kind(card.kind()) == ShelfKind::pigment) v.asks = asked_by(card);
-  if (const auto* entry = catalogued(card); entry && v.ships) {
+  if (const auto* entry = paint::in_catalogue(card.id); entry && v.ships) {
     v.density_from = entry->density_from;
     v.oil_from = entry->oil_from;
     v.from_catalogue = true;

@@ -47,6 +47,21 @@ void batch_of_cobalt(Hands& h) {
 
 }
 
+namespace {
+
+paint::ToldRange told_of_blue() {
+  paint::ToldRange told;
+  told.pigments = {"pb28"};
+  told.ln_demands = {0.4};
+  told.covariance = {0.01};
+  told.class_offset = {0, 0.1};
+  told.strength = {3.9, 1};
+  told.hand.fill({0, 0.5});
+  return told;
+}
+
+}
+
 TEST_CASE("what studios tell each other is asked for, taken and put away on this tablet") {
   Hands h;
   h.tap("tablet");
@@ -60,13 +75,7 @@ TEST_CASE("what studios tell each other is asked for, taken and put away on this
   h.give(FriendsFound{std::nullopt});
   CHECK(told_view().none);
 
-  paint::ToldRange told;
-  told.pigments = {"pb28"};
-  told.ln_demands = {0.4};
-  told.covariance = {0.01};
-  told.class_offset = {0, 0.1};
-  told.strength = {3.9, 1};
-  told.hand.fill({0, 0.5});
+  paint::ToldRange told = told_of_blue();
   h.give(FriendsFound{FriendsFile{"friend.json", 1795617120000, told}});
   CHECK(told_view().found == "friend.json");
   CHECK_FALSE(told_view().none);
@@ -90,13 +99,7 @@ TEST_CASE("what studios tell each other is asked for, taken and put away on this
 
 TEST_CASE(
     "its own words, heard by a device that knew its sessions only later, do not count twice") {
-  paint::ToldRange told;
-  told.pigments = {"pb28"};
-  told.ln_demands = {0.4};
-  told.covariance = {0.01};
-  told.class_offset = {0, 0.1};
-  told.strength = {3.9, 1};
-  told.hand.fill({0, 0.5});
+  paint::ToldRange told = told_of_blue();
   told.from = "0123456789ab";
   session::Log first, second;
   first.session = told.from;
