@@ -268,10 +268,12 @@ void enter(Bench& bench, const Now& now, Effects& effects) {
   open_number(bench, {entry.target.kind, "humidity"});
 }
 
+// Who was asked to enter it once more may type it all again.
 void type(Bench& bench, char c) {
-  std::string& text = bench.number->text;
-  bench.number->error.reset();
-  if (text.size() < longest_number) text += c;
+  NumberEntry& entry = *bench.number;
+  if (entry.error && entry.text == entry.asked) entry.text.clear();
+  entry.error.reset();
+  if (entry.text.size() < longest_number) entry.text += c;
 }
 
 }

@@ -201,6 +201,12 @@ TEST_CASE("a jar weighed against what was counted is asked about once, and keeps
   h.tap("left_g");
   h.type("150");
   CHECK_FALSE(h.b.number);
+  h.tap("left_g");
+  h.type("60");
+  REQUIRE(h.b.number);
+  h.type("60"); // all of it once more, as was asked
+  CHECK_FALSE(h.b.number);
+  CHECK(*left_of(h.b, card(h, "pb28")) == Approx(60));
 }
 
 TEST_CASE("next to nothing bought, or left of what nobody counted, is asked about") {
