@@ -53,7 +53,8 @@ std::vector<const session::Card*> binders_offered(const Bench& bench) {
 }
 
 void offer_binder(Bench& bench) {
-  if (!bench.plan.blend.empty() || bench.plan.binder_chosen) return;
+  const bool meant = !bench.plan.blend.empty() || bench.plan.binder_chosen;
+  if (meant && shelf_card(bench, bench.plan.binder)) return; // it may have been put away
   const auto binders = binders_offered(bench);
   if (!binders.empty()) bench.plan.binder = binders.front()->id;
 }

@@ -95,6 +95,16 @@ TEST_CASE("a binder chosen by hand stays when the pigment is swapped, until the 
   CHECK_FALSE(h.b.plan.binder_chosen);
 }
 
+TEST_CASE("a binder put away while it is planned with gives way to another, which is shown") {
+  Hands h;
+  for (const char* pad : {"pigment pb28", "binder gum_12_honey"}) h.tap(pad);
+  for (const char* pad : {"shelf", "kind_of binder", "card gum_12_honey", "put_away"}) h.tap(pad);
+  REQUIRE_FALSE(shelf_card(h.b, "gum_12_honey"));
+  h.tap("plan");
+  CHECK(shelf_card(h.b, h.b.plan.binder));
+  CHECK_FALSE(h.b.plan.blend.empty());
+}
+
 TEST_CASE("a jar of which nothing is left is not meant") {
   Hands h;
   on_shelf(h, {jar(h, "full", "2026-11-02", 80), jar(h, "gone", "2026-11-20", 4)});
