@@ -49,6 +49,7 @@ enum class SlabSay {
   in_portions,
   start_in_portions,
   gather_not_smooth,
+  gather_gum_short,
   ask_amount,
   ask_bottle,
   ask_specks,

@@ -37,7 +37,8 @@ TEST_CASE("a sheet, labels and a table are wanted of the batch whose page is ope
   const std::size_t lines = h.lines.size();
   const std::pair<const char*, PaperKind> all[] = {
       {"sheet", PaperKind::sheet}, {"labels", PaperKind::labels}, {"table", PaperKind::table}};
-  for (const auto& [pad, kind] : all) {
+  for (const auto& [of, kind] : all) {
+    const char* pad = of; // a name that what CAPTURE makes may hold
     CAPTURE(pad);
     const auto wanted = h.wanted(pad);
     REQUIRE(wanted);

@@ -297,6 +297,9 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
   auto& by_recipe = std::get<SlabView>(as("slab, running", "slab, by a recipe"));
   by_recipe.by_recipe_g = 12.3;
   by_recipe.portions = 12;
+  auto& gum_short = std::get<SlabView>(as("slab, choosing", "slab, gum is short"));
+  gum_short.smooth = true;
+  gum_short.advice.gum = paint::GumState::too_little;
   for (const double spoons : {0.0, 11.75}) {
     auto& slab = std::get<SlabView>(as("slab, running", "slab, first of portions"));
     slab.portions = 12;
