@@ -178,7 +178,8 @@ bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int6
 
 namespace {
 
-// As much for each as there is, where that fills none of them; else to the brim.
+// As much for each as there is, where that fills none of them; else to the brim. The last one takes
+// the rest, so that no crumb stays.
 void share_out(const session::Batch& batch, std::vector<session::Poured>& pours) {
   const double each_mL = to_pour_mL(batch) / std::max(1, pans_in(pours));
   for (const session::Poured& p : pours)
@@ -188,8 +189,12 @@ void share_out(const session::Batch& batch, std::vector<session::Poured>& pours)
     }
   const double g_per_mL = session::wet_g_per_mL(batch.places, poured_from(batch));
   const double each_g = std::floor(1000 * each_mL * g_per_mL) / 1000;
-  for (session::Poured& p : pours)
-    if (each_g > 0) p.g = each_g;
+  if (pours.empty() || !(each_g > 0)) return;
+  session::Poured rest = pours.back();
+  for (session::Poured& p : pours) p.g = each_g;
+  rest.first = rest.last;
+  if (--pours.back().last < pours.back().first) pours.pop_back();
+  pours.push_back(rest);
 }
 
 }

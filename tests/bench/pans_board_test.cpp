@@ -189,7 +189,7 @@ TEST_CASE("what is left and fills no pan is shared out between them") {
     room_mL += session::volume_of(pan.card).mL - session::dry_mL(pan);
   REQUIRE(left_mL < room_mL);
   h.tap("pour_all");
-  CHECK(to_pour_mL(*h.b.pans.folded) < 0.01);
+  CHECK(to_pour_mL(*h.b.pans.folded) < 1e-6);
   for (const session::Pan& pan : h.b.pans.folded->pans)
     CHECK(pan.layers.back().wet_mL == doctest::Approx(left_mL / pans_in(pours)).epsilon(0.01));
 }
