@@ -102,7 +102,7 @@ void take_swatch(Bench& bench, const Now& now, Effects& effects) {
 }
 
 void give_back_colour(Bench& bench, const Now& now, Effects& effects) {
-  if (const auto colour = colour_to_give_back(bench, *bench.shelf_page.card))
+  if (const auto colour = colour_to_give_back(*bench.shelf_page.card))
     take_colour(bench, *colour, now, effects);
 }
 

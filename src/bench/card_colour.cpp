@@ -29,10 +29,9 @@ std::string swatch_shown(const Bench& bench, const session::Card& card) {
   return "";
 }
 
-std::optional<std::uint32_t> colour_to_give_back(const Bench& bench, const session::Card& card) {
+std::optional<std::uint32_t> colour_to_give_back(const session::Card& card) {
   const auto* entry = paint::in_catalogue(card.id);
-  if (!entry || entry->colour == pigment_of(card).colour || swatch_shown(bench, card).empty())
-    return std::nullopt;
+  if (!entry || entry->colour == pigment_of(card).colour) return std::nullopt;
   return entry->colour;
 }
 

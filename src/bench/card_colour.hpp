@@ -13,8 +13,8 @@ struct OwnSwatch {
 std::optional<OwnSwatch> swatch_to_take(const Bench& bench, const session::Card& card);
 // The batch whose swatch the card shows; empty: none.
 std::string swatch_shown(const Bench& bench, const session::Card& card);
-// The catalogue's, where the card shows a swatch in its place.
-std::optional<std::uint32_t> colour_to_give_back(const Bench& bench, const session::Card& card);
+// The catalogue's, where the card shows another.
+std::optional<std::uint32_t> colour_to_give_back(const session::Card& card);
 
 session::Card with_colour(session::Card card, std::uint32_t colour);
 // With the colour of the catalogue, so that its other figures are told from changed ones.

@@ -122,7 +122,7 @@ void lay_out_reading(const Bench& bench, Rect area, Layout& layout) {
   std::vector<ShelfPad> does{ShelfPad::make};
   if (!is_mine(bench, card)) does.push_back(ShelfPad::tick);
   if (swatch_to_take(bench, card)) does.push_back(ShelfPad::as_swatch);
-  if (colour_to_give_back(bench, card)) does.push_back(ShelfPad::as_catalogue);
+  if (colour_to_give_back(card)) does.push_back(ShelfPad::as_catalogue);
   for (const ShelfPad pad : {ShelfPad::jars, ShelfPad::change}) does.push_back(pad);
   const Grid foot{static_cast<int>(does.size()), 1, take_bottom(area, row_mm)};
   for (std::size_t i = 0; i < does.size(); ++i)

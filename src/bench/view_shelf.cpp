@@ -71,8 +71,7 @@ ReadingView reading_view(const Bench& bench, const ShelfView& shelf) {
 ColourView colour_view(const Bench& bench, const session::Card& card) {
   const auto take = swatch_to_take(bench, card);
   return {name_of_batch(bench, swatch_shown(bench, card)),
-          take ? name_of_batch(bench, take->batch) : "",
-          colour_to_give_back(bench, card).has_value()};
+          take ? name_of_batch(bench, take->batch) : "", colour_to_give_back(card).has_value()};
 }
 
 JarsView jars_view(const Bench& bench, const std::string& card) {

@@ -89,12 +89,17 @@ TEST_CASE("a blend's swatch is no pigment's, nor that of a batch which was disca
   other.gather();
   const std::string batch = other.b.batches.front();
   swatch_read(other, batch, blue);
+  open_card(other, "pb28");
+  other.tap("as_swatch");
   session::Log log;
   log.session = "away";
   log.lines.push_back({0, 0, other.wall, batch, session::Discarded{}});
   other.give(Arrived{{log}, {}, {}, {}});
   open_card(other, "pb28");
   CHECK_FALSE(other.shows("as_swatch"));
+  REQUIRE(other.shows("as_catalogue")); // what was taken can still be given back
+  other.tap("as_catalogue");
+  CHECK_FALSE(other.shows("as_catalogue"));
 }
 
 TEST_CASE("Pans draws the paint as it was read, a stroke of it and no heap") {
