@@ -77,7 +77,8 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
     advice.words = say(Say::start_in_portions,
                        {advice.words.substr(0, grams), std::to_string(slab.portions)}) +
                    advice.words.substr(grams);
-    advice.whole_lines = 2; // the mask has to be read too
+    advice.whole_lines = 2;
+    if (slab.dust) advice.max_lines = 2; // the mask has to be read too
   }
   if (slab.advice.kind != bench::Advice::add_drops) return advice;
   bench::Advice amount = slab.advice; // alone, where the rest has no room
