@@ -115,15 +115,13 @@ std::string_view english(PaintSay id) {
            "in use.";
   case Say::caution_dust: return "Dry powder: dust mask on (FFP2, N95 or better) until it is wet.";
   case Say::caution_cobalt: return "Cobalt: gloves on, breathe no dust.";
-  case Say::caution_cadmium:
-    return "Cadmium: gloves, never sand it. Cancer if breathed (IARC 1).";
+  case Say::caution_cadmium: return "Cadmium: gloves, never sand it; cancer if breathed (IARC 1).";
   case Say::caution_nickel: return "Nickel: gloves on, keep it off the skin.";
   case Say::caution_chromium:
     return "Chromium: wear gloves; ask whether it is free of chromium(VI).";
   case Say::caution_manganese: return "Manganese: years of its dust do harm.";
   case Say::caution_no_drain: return "Keep its rinse water out of the drain.";
-  case Say::caution_silica:
-    return "May hold quartz: wipe up wet. Cancer if breathed (IARC 1).";
+  case Say::caution_silica: return "May hold quartz: wipe up wet; cancer if breathed (IARC 1).";
   case Say::caution_fine_black: return "Very fine: breathed, it may cause cancer (IARC 2B).";
   case Say::caution_nano: return "Very fine, stays in the air: wet it slowly.";
   case Say::caution_combustible:
