@@ -197,13 +197,21 @@ void draw_picture(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, cons
 
 // ---- pads
 
+constexpr double picture_share = 0.31;
+
 // A symbol, two lines, and at the right where it leads.
 struct Row {
   Rect words, picture;
 };
-Row row_of(const Rect& r) {
-  const double picture = r.w * 0.31, x = r.x + symbol_mm + 7, end = r.right() - chevron_mm - 5;
+Row row_of(const Rect& r, double picture) {
+  const double x = r.x + symbol_mm + 7, end = r.right() - chevron_mm - 5;
   return {{x, r.y, end - picture - 2 - x, r.h}, {end - picture, r.y + 2.4, picture - 1, r.h - 4.8}};
+}
+
+// A jar is as wide as it is high; the rest of its place goes to the words.
+double picture_mm(const Rect& r, Due::What what) {
+  const bool jar = what == Due::What::in_jar || what == Due::What::making;
+  return jar ? 15 : r.w * picture_share;
 }
 
 Point symbol_at(const Rect& r) { return {r.x + 4 + symbol_mm / 2, r.centre().y}; }
@@ -218,13 +226,14 @@ void wait_pad(Sheet& sheet, const bench::Pad& at, const TodayView& today,
               const TodayView::Wait& wait, bool first) {
   const Theme& t = sheet.theme;
   const Ground g = pad_box(sheet, at, first ? dark(t) : plain(t));
-  const Row row = row_of(at.box);
+  const Row row = row_of(at.box, picture_mm(at.box, wait.due.what));
   const bool heap = wait.kind == session::CardKind::pigment;
   material_symbol(sheet, symbol_at(at.box), symbol_mm, wait.kind,
                   heap ? rgb(wait.colour) : material_colour(t, wait.kind), g.ink);
-  labels(sheet, row.words, g,
-         {{wait.name, big_bold, false, 2}, {wait_words(sheet, today, wait), slab_letters, true, 2}},
-         Anchor::left);
+  labels(
+      sheet, row.words, g,
+      {name_label(wait.name, row.words.w), {wait_words(sheet, today, wait), slab_letters, true, 2}},
+      Anchor::left);
   draw_picture(sheet, row.picture, wait, g);
   chevron(sheet, {at.box.right() - chevron_mm, at.box.centre().y}, chevron_mm, g.ink, true);
 }
@@ -293,7 +302,7 @@ void way_pad(Sheet& sheet, const bench::Pad& at, TodayPad pad, const TodayView& 
   const Ground g =
       pad_box(sheet, at, pad == TodayPad::new_paint && today.waits.empty() ? dark(t) : plain(t));
   draw_way_symbol(sheet, symbol_at(at.box), pad, g);
-  Row row = row_of(at.box);
+  Row row = row_of(at.box, at.box.w * picture_share);
   if (!way.takes) row.words.w = at.box.right() - chevron_mm - 4 - row.words.x;
   labels(sheet, row.words, g,
          {name_label(say(way.what), row.words.w), {say(way.below), slab_letters, true, 2}},
