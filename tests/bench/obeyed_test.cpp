@@ -148,12 +148,20 @@ TEST_CASE("a whole batch by the pads alone, as the screen says, ends right and s
   }
 }
 
+namespace {
+
+void too_sticky_by_knife(Slab& s, double gum_g, int after_s) {
+  s.add("gum", gum_g);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.w.wait(after_s);
+  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+}
+
+}
+
 TEST_CASE("a pass that was begun is judged at its end: until then no other amount is said") {
   Slab s;
-  s.add("gum", 5);
-  s.w.put(batch, StageBegan{Stage::wetting_out});
-  s.w.wait(130);
-  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  too_sticky_by_knife(s, 5, 130);
   REQUIRE(s.advice().kind == Advice::add_drops);
   s.w.put(batch, StageBegan{Stage::mulling});
   CHECK(s.advice().kind == Advice::mull_and_judge);
@@ -166,10 +174,7 @@ TEST_CASE("a pass that was begun is judged at its end: until then no other amoun
 TEST_CASE(
     "felt before it was wetted out and mulled nevertheless: the pass is judged, by no knife") {
   Slab s;
-  s.add("gum", 4);
-  s.w.put(batch, StageBegan{Stage::wetting_out});
-  s.w.wait(60);
-  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  too_sticky_by_knife(s, 4, 60);
   REQUIRE(s.advice().kind == Advice::work_in);
   s.w.put(batch, StageBegan{Stage::mulling});
   CHECK(s.advice().kind == Advice::mull_and_judge);
@@ -178,10 +183,7 @@ TEST_CASE(
 
 TEST_CASE("too sticky after five minutes of the knife: a pass is mulled and judged") {
   Slab s;
-  s.add("gum", 4);
-  s.w.put(batch, StageBegan{Stage::wetting_out});
-  s.w.wait(150);
-  s.w.put(batch, Felt{Feel::too_sticky, By::knife});
+  too_sticky_by_knife(s, 4, 150);
   CHECK(s.advice().by_knife);
   s.add("gum", 0.3);
   s.w.wait(160);
