@@ -27,33 +27,48 @@ std::string source_of(const std::vector<Log>& logs) {
   return first ? first->session : "";
 }
 
-bool is_own(const paint::ToldRange& told, const std::vector<Log>& logs) {
-  return std::any_of(logs.begin(), logs.end(), [&](const Log& log) {
-    return !told.from.empty() && log.session == told.from;
-  });
+namespace {
+
+bool is_from(const paint::ToldRange& told, const Log& log) {
+  return !told.from.empty() && log.session == told.from;
 }
 
+}
+
+bool is_own(const paint::ToldRange& told, const std::vector<Log>& logs) {
+  return std::any_of(logs.begin(), logs.end(), [&](const Log& log) { return is_from(told, log); });
+}
+
+namespace {
+
+// Null: nothing is to count any more.
+words::Result<SharedTold> read(const Told& line) {
+  if (line.range.empty()) return SharedTold();
+  auto told = paint::told_from(line.range);
+  if (!told) return tl::make_unexpected(told.error());
+  return std::make_shared<const paint::ToldRange>(*std::move(told));
+}
+
+}
+
+// Its own words are passed over: a device may have heard them before these sessions were joined.
 words::Result<SharedTold> told_in(const Logs& logs) {
-  const Told* last = nullptr;
+  words::Result<SharedTold> last = SharedTold();
   std::tuple<std::int64_t, std::string, std::uint64_t> at;
   for (const Log* log : logs)
     for (const Line& line : log->lines) {
       const auto* told = std::get_if<Told>(&line.event);
-      if (!told) continue;
       std::tuple here{line.at, log->session, line.n};
-      if (last && here < at) continue;
-      last = told;
+      if (!told || here < at) continue;
+      auto heard = read(*told);
+      const bool own = heard && *heard &&
+                       std::any_of(logs.begin(), logs.end(),
+                                   [&](const Log* one) { return is_from(**heard, *one); });
+      if (own) continue;
+      last = std::move(heard);
       at = std::move(here);
     }
-  if (!last || last->range.empty()) return SharedTold();
-  auto told = paint::told_from(last->range);
-  if (!told) return tl::make_unexpected(told.error());
-  // Another device heard it before its sessions and these were joined: learnt already.
-  const bool own = std::any_of(logs.begin(), logs.end(), [&](const Log* log) {
-    return !told->from.empty() && log->session == told->from;
-  });
-  if (own) return SharedTold();
-  return std::make_shared<const paint::ToldRange>(*std::move(told));
+  return last;
 }
 
 paint::ToldVariant told_variant(const RangeProblem& asked, const paint::ToldRange& told) {

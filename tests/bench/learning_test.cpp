@@ -112,6 +112,9 @@ TEST_CASE(
   };
   CHECK(heard({&second}));
   CHECK_FALSE(heard({&second, &first}));
+  told.from = "f00df00df00d";
+  second.lines.insert(second.lines.begin(), {1, 0, 0, "", session::Told{bytes_of(told)}});
+  CHECK(heard({&second, &first})); // a friend's, heard before, goes on counting
 }
 
 TEST_CASE("what is told is learnt of the studio's own notes, of all that are there") {
