@@ -53,7 +53,8 @@ void tell(Bench& bench, Effects& effects) {
 
 // What counts already is not written once more.
 void be_told(Bench& bench, std::string range, const Now& now, Effects& effects) {
-  if (range == (bench.learning.told ? bytes_of(*bench.learning.told) : "")) return;
+  const Learning& learning = bench.learning;
+  if (!learning.not_heard && range == (learning.told ? bytes_of(*learning.told) : "")) return;
   record(bench, "", session::Told{std::move(range)}, now, effects);
   hear(bench);
 }

@@ -31,8 +31,8 @@ void lay_out_sharing(const Bench& bench, Rect area, Layout& layout) {
     add(layout, TabletPad::tell, pads.cell(0, 0));
     add(layout, TabletPad::find_told, pads.cell(1, 0));
   }
-  if (bench.learning.told && !bench.sharing.found)
-    add(layout, TabletPad::forget_told, take_bottom(area, row_mm));
+  const bool heard = bench.learning.told || bench.learning.not_heard;
+  if (heard && !bench.sharing.found) add(layout, TabletPad::forget_told, take_bottom(area, row_mm));
   layout.more = area;
 }
 
