@@ -232,10 +232,19 @@ void make_again(Bench& bench, const std::string& id, const Now& now) {
   PlanState& plan = bench.plan;
   clear_plan(plan);
   std::vector<std::string> left_out;
+  std::string paint; // of another batch
+  for (const session::Planned::Take& take :
+       batch->plan ? batch->plan->of.takes : std::vector<session::Planned::Take>{})
+    if (const session::Card* card = shelf_card(bench, take.of);
+        card && card->kind() == session::CardKind::binder)
+      plan.binder = card->id; // where none went in
   for (const session::Total& total : batch->totals) {
     if (!(total.grams.value > 0)) continue;
     const bool pigment = total.card.kind() == session::CardKind::pigment;
-    if (!shelf_card(bench, total.card.id) || (pigment && plan.blend.size() == most_pigments)) {
+    if (total.card.kind() == session::CardKind::paint) {
+      paint = total.card.name;
+    } else if (!shelf_card(bench, total.card.id) ||
+               (pigment && plan.blend.size() == most_pigments)) {
       left_out.push_back(total.card.name);
     } else if (pigment) {
       plan.blend.push_back({total.card.id, total.grams.value});
@@ -248,9 +257,10 @@ void make_again(Bench& bench, const std::string& id, const Now& now) {
   plan.again_name = batch->name;
   for (const BlendPart& part : plan.blend) plan.again_cards.push_back(part.card);
   std::sort(plan.again_cards.begin(), plan.again_cards.end());
-  if (left_out.empty()) plan.as_made = what_it_took(*batch, plan);
+  if (left_out.empty() && paint.empty()) plan.as_made = what_it_took(*batch, plan);
   rename(bench);
   go_to(bench, Screen::plan);
+  if (!paint.empty()) say_error(bench, {words::BenchSay::paint_not_planned, {paint}}, now);
   say_left_out(bench, left_out, now);
 }
 

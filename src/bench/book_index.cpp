@@ -186,10 +186,7 @@ const ReadEntry& read_on_slab(Bench& bench) {
 void take_pans(BookEntry& entry, const session::Batch& folded) {
   entry.layer_at = next_layer_at(folded);
   entry.weigh_again = weigh_again(folded);
-  const bool judged = std::any_of(entry.verdicts.begin(), entry.verdicts.end(), [&](const auto& j) {
-    return j.at > entry.poured_at && j.verdict.pan == 0;
-  });
-  entry.left_mL = judged ? 0 : to_pour_mL(folded);
+  entry.left_mL = settles_layer(folded) ? 0 : to_pour_mL(folded);
 }
 
 std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {
@@ -237,7 +234,8 @@ void count_out(BookIndex& index, const std::string& batch, const BookEntry& entr
     index.took_ug[card].erase({entry.opened_at, batch});
   }
   if (!entry.recipe.empty()) index.made_by[entry.recipe].erase({entry.opened_at, batch});
-  if (entry.swatch) index.swatches[alone_in(entry)].erase({entry.opened_at, batch});
+  if (const std::string pigment = alone_in(entry); entry.swatch && !pigment.empty())
+    index.swatches[pigment].erase({entry.opened_at, batch});
 }
 
 void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry) {

@@ -39,6 +39,13 @@ bool own_jar(const Bench& bench, const session::Card& card) {
 
 }
 
+const session::Card* card_anywhere(const Bench& bench, const std::string& id) {
+  for (const auto* cards : {&bench.shelf, &bench.away})
+    for (const session::Card& card : *cards)
+      if (card.id == id) return &card;
+  return nullptr;
+}
+
 std::vector<const session::Card*> binders_offered(const Bench& bench) {
   std::vector<const session::Card*> out = shelf_of(bench, session::CardKind::binder);
   // A jar counts as used until the end of the day on which it was filled.
@@ -54,7 +61,8 @@ std::vector<const session::Card*> binders_offered(const Bench& bench) {
 
 void offer_binder(Bench& bench) {
   const bool meant = !bench.plan.blend.empty() || bench.plan.binder_chosen;
-  if (meant && shelf_card(bench, bench.plan.binder)) return; // it may have been put away
+  const bool there = shelf_card(bench, bench.plan.binder); // it may have been put away
+  if (meant && (there || bench.plan.binder_chosen)) return;
   const auto binders = binders_offered(bench);
   if (!binders.empty()) bench.plan.binder = binders.front()->id;
 }
@@ -117,6 +125,8 @@ void recall_room(Bench& bench, const Now& now) {
 std::optional<words::Sentence> missing_for_begin(const Bench& bench) {
   if (!bench.loaded) return words::BenchSay::plan_still_reading;
   if (bench.plan.blend.empty()) return words::BenchSay::plan_choose_pigment;
+  if (bench.plan.binder_chosen && !shelf_card(bench, bench.plan.binder))
+    return words::BenchSay::plan_choose_binder;
   if (bench.plan.name.empty()) return words::BenchSay::plan_needs_name;
   return std::nullopt;
 }

@@ -8,6 +8,7 @@ namespace bench {
 
 std::vector<const session::Card*> shelf_of(const Bench& bench, session::CardKind kind);
 const session::Card* shelf_card(const Bench& bench, const std::string& id);
+const session::Card* card_anywhere(const Bench& bench, const std::string& id); // or put away
 
 // Binders as Plan offers them: the workshop's own jars with something left before all others, of
 // both the last used or filled.

@@ -93,13 +93,6 @@ void open_strength(Bench& bench, const std::string& jar) {
     bench.binder.tare_g = stock->second.weighed->tare_g;
 }
 
-const Card* card_anywhere(const Bench& bench, const std::string& id) {
-  for (const auto* cards : {&bench.shelf, &bench.away})
-    for (const Card& card : *cards)
-      if (card.id == id) return &card;
-  return nullptr;
-}
-
 const Card* made_by(const Bench& bench) {
   if (const auto* making = making_in_hand(bench))
     return card_anywhere(bench, making->plan.start->by);
@@ -119,7 +112,8 @@ Sweetener syrup_of_shelf(const Bench& bench, double honey_g) {
     const paint::Recipe& r = recipe_of(card);
     const bool syrup =
         r.honey > 0 && r.water > 0 && r == paint::Recipe{.water = r.water, .honey = r.honey};
-    if (!session::is_liquid(card.kind()) || !syrup || !stock_of(bench, card)) continue;
+    if (!session::is_liquid(card.kind()) || !syrup) continue;
+    if (const auto left = stock_of(bench, card); !left || !(left->g > 0)) continue;
     const double water_g = honey_g * r.water / r.honey;
     return {&card, honey_g + water_g, water_g};
   }

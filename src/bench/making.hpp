@@ -17,7 +17,6 @@ void show_making(Bench& bench, const std::string& of); // one that was begun
 void open_making(Bench& bench, const std::string& by); // the latest by that recipe, else a new one
 void open_strength(Bench& bench, const std::string& jar);
 
-const session::Card* card_anywhere(const Bench& bench, const std::string& id); // or put away
 // The binder whose recipe it goes by, wherever it lies now; null: it is gone.
 const session::Card* made_by(const Bench& bench);
 // The shelf's dry gum, honey and glycerin, each alone in its jar; null: there is none.

@@ -96,17 +96,6 @@ std::optional<LayerTime> layer_time(const session::Batch& batch, const session::
 
 namespace {
 
-// Said of all pans since the last pour. Sunken paint wants one, and one that is not dry yet may
-// still have it.
-bool settles_layer(const session::Batch& batch) {
-  const auto poured = session::last_pour(batch.pans, std::numeric_limits<std::int64_t>::max());
-  return std::any_of(batch.verdicts.begin(), batch.verdicts.end(), [&](const session::Judged& j) {
-    const session::Became as = j.verdict.as;
-    return poured && j.at > *poured && j.verdict.pan == 0 && as != session::Became::sunken &&
-           as != session::Became::sticky;
-  });
-}
-
 struct Start {
   double hours = 0;
   std::optional<double> g; // on the scale
@@ -178,7 +167,23 @@ std::optional<NextLayer> next_layer(const session::Batch& batch, int meant) {
     out->from = std::min(out->from, one.from);
     out->to = std::max(out->to, one.to);
   }
+  if (meant != 0 || !out) return out;
+  for (const session::Pan& pan : batch.pans) {
+    const auto time = is_full(pan) ? std::nullopt : layer_time(batch, pan);
+    if (!time) continue;
+    const std::int64_t from = pan.layers.back().at + std::llround(time->hours.low * ms_per_h);
+    out->from = std::min(out->from, from);
+  }
   return out;
+}
+
+bool settles_layer(const session::Batch& batch) {
+  const auto poured = session::last_pour(batch.pans, std::numeric_limits<std::int64_t>::max());
+  return std::any_of(batch.verdicts.begin(), batch.verdicts.end(), [&](const session::Judged& j) {
+    const session::Became as = j.verdict.as;
+    return poured && j.at > *poured && j.verdict.pan == 0 && as != session::Became::sunken &&
+           as != session::Became::sticky;
+  });
 }
 
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
@@ -209,6 +214,10 @@ std::optional<WeighAgain> weigh_again(const session::Batch& batch) {
 
 session::Place poured_from(const session::Batch& batch) {
   return batch.places.at.count(session::Place::jar) ? session::Place::jar : session::Place::slab;
+}
+
+double room_mL(const session::Pan& pan) {
+  return std::max(0.0, volume_of(pan.card).mL - session::dry_mL(pan));
 }
 
 double to_pour_mL(const session::Batch& batch) {

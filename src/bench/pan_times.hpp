@@ -51,6 +51,10 @@ std::optional<LayerCourse> layer_course(const session::Batch& batch, const sessi
 // Its last layer cannot be firm yet at that moment.
 bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms);
 
+// A verdict on all pans since the last pour says that they are done with. Sunken paint wants a
+// layer, and one that is not dry yet may still have it.
+bool settles_layer(const session::Batch& batch);
+
 // From when, in ms since 1970, some pan may take another layer; absent where all are full, no paint
 // is left to pour, or a verdict on all of them has settled it since. Else what next_layer says.
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch);
@@ -79,5 +83,6 @@ inline constexpr double least_left_mL = 0.1;
 // Where it would be poured from, and how much of it is there.
 session::Place poured_from(const session::Batch& batch);
 double to_pour_mL(const session::Batch& batch);
+double room_mL(const session::Pan& pan); // up to the brim, above what is dry in it
 
 }

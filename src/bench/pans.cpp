@@ -97,6 +97,12 @@ std::vector<const session::Pan*> pans_in_order(const session::Batch& batch) {
   return out;
 }
 
+std::vector<const session::Pan*> pans_with_room(const session::Batch& batch, std::int64_t wall_ms) {
+  auto out = pans_in_order(batch);
+  std::erase_if(out, [&](const session::Pan* pan) { return !takes_layer(batch, *pan, wall_ms); });
+  return out;
+}
+
 const session::Pan* pan_numbered(const session::Batch& batch, int number) {
   for (const session::Pan& pan : batch.pans)
     if (pan.number == number) return &pan;
@@ -176,25 +182,23 @@ bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int6
   return !is_full(pan) && !still_wet(batch, pan, wall_ms);
 }
 
+std::optional<double> shared_mL(const session::Batch& batch,
+                                const std::vector<const session::Pan*>& pans) {
+  if (pans.empty()) return std::nullopt;
+  const double each = to_pour_mL(batch) / static_cast<double>(pans.size());
+  const bool fills = std::any_of(pans.begin(), pans.end(),
+                                 [&](const session::Pan* pan) { return room_mL(*pan) < each; });
+  return fills ? std::nullopt : std::optional(each);
+}
+
 namespace {
 
-// As much for each as there is, where that fills none of them; else to the brim. The last one takes
-// the rest, so that no crumb stays.
-void share_out(const session::Batch& batch, std::vector<session::Poured>& pours) {
-  const double each_mL = to_pour_mL(batch) / std::max(1, pans_in(pours));
-  for (const session::Poured& p : pours)
-    for (int number = p.first; number <= p.last; ++number) {
-      const session::Pan* pan = pan_numbered(batch, number);
-      if (volume_of(pan->card).mL - session::dry_mL(*pan) < each_mL) return;
-    }
+// In g rounded up, so that the last one takes the rest.
+std::optional<double> shared_g(const session::Batch& batch,
+                               const std::vector<const session::Pan*>& pans) {
+  const auto mL = shared_mL(batch, pans);
   const double g_per_mL = session::wet_g_per_mL(batch.places, poured_from(batch));
-  const double each_g = std::floor(1000 * each_mL * g_per_mL) / 1000;
-  if (pours.empty() || !(each_g > 0)) return;
-  session::Poured rest = pours.back();
-  for (session::Poured& p : pours) p.g = each_g;
-  rest.first = rest.last;
-  if (--pours.back().last < pours.back().first) pours.pop_back();
-  pours.push_back(rest);
+  return mL && g_per_mL > 0 ? std::optional(std::ceil(1000 * *mL * g_per_mL) / 1000) : std::nullopt;
 }
 
 }
@@ -206,14 +210,14 @@ std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {
   const auto card = pan_card(bench);
   if (batch.pans.empty() && card)
     if (const int count = pans_filled(bench, *card)) return {{1, count, card->id, std::nullopt}};
-  for (const session::Pan* pan : pans_in_order(batch)) {
-    if (!takes_layer(batch, *pan, now.wall_ms)) continue;
+  const auto pans = pans_with_room(batch, now.wall_ms);
+  const auto g = shared_g(batch, pans);
+  for (const session::Pan* pan : pans) {
     if (!out.empty() && out.back().last + 1 == pan->number && out.back().in == pan->card.id)
       out.back().last = pan->number;
     else
-      out.push_back({pan->number, pan->number, pan->card.id, std::nullopt});
+      out.push_back({pan->number, pan->number, pan->card.id, g});
   }
-  share_out(batch, out);
   return out;
 }
 

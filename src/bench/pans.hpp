@@ -21,6 +21,8 @@ int other_pages(const Bench& bench);
 
 // By their numbers.
 std::vector<const session::Pan*> pans_in_order(const session::Batch& batch);
+// Of them, those that take a layer now.
+std::vector<const session::Pan*> pans_with_room(const session::Batch& batch, std::int64_t wall_ms);
 const session::Pan* pan_numbered(const session::Batch& batch, int number);
 int next_number(const session::Batch& batch);
 
@@ -44,6 +46,10 @@ int pans_planned(const Bench& bench, const session::Card& card);
 // as the paint fills, but no more than were planned.
 std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now);
 int pans_in(const std::vector<session::Poured>& pours);
+// What each of these pans takes in one pour, in mL, where that fills none of them: as much as the
+// others. Absent where one is filled: then each is, in their order.
+std::optional<double> shared_mL(const session::Batch& batch,
+                                const std::vector<const session::Pan*>& pans);
 
 // The line of this session that poured into this pan alone and was its last layer.
 std::optional<session::Ref> own_pour(const Bench& bench, int pan);

@@ -187,23 +187,28 @@ double basis_g(const Bench& bench, const RecipeCard& recipe) {
 }
 
 std::string called(const Bench& bench, const std::string& id) {
-  for (const auto* cards : {&bench.shelf, &bench.away})
-    for (const Card& card : *cards)
-      if (card.id == id) return card.name;
-  return id;
+  const Card* card = card_anywhere(bench, id);
+  return card ? card->name : id;
 }
 
-// Names of those that are not on the shelf.
-std::vector<std::string> take_liquids(Bench& bench, const RecipeCard& recipe) {
+// Names of those that are not on the shelf, or whose spoon or dropper is not.
+std::vector<std::string> liquids_gone(const Bench& bench, const RecipeCard& recipe) {
   std::vector<std::string> gone;
+  for (const Said& said : recipe.liquids) {
+    const Card* card = shelf_card(bench, said.of);
+    if (!card || !measured(bench, said, *card)) gone.push_back(called(bench, said.of));
+  }
+  return gone;
+}
+
+void take_liquids(Bench& bench, const RecipeCard& recipe) {
   PlanState& plan = bench.plan;
   const double basis = basis_g(bench, recipe);
-  if (!(basis > 0)) return gone;
+  if (!(basis > 0)) return;
   AsMade made;
   made.by_recipe = true;
   for (const Said& said : recipe.liquids) {
     const Card* card = shelf_card(bench, said.of);
-    if (!card) gone.push_back(called(bench, said.of));
     const auto g = card ? measured(bench, said, *card) : words::Result<paint::Amount>{};
     if (!card || !g || !session::is_liquid(card->kind())) continue;
     if (card->kind() == CardKind::binder && made.binder.empty()) {
@@ -216,7 +221,6 @@ std::vector<std::string> take_liquids(Bench& bench, const RecipeCard& recipe) {
   made.blend = plan.blend;
   if (const Folded batch = fold_of(bench, recipe.batch)) made.first = took_first(*batch);
   if (made.binder_g > 0) plan.as_made = made;
-  return gone;
 }
 
 }
@@ -259,7 +263,8 @@ void use_recipe(Bench& bench, const std::string& id, const Now& now) {
   if (!recipe.pigments.empty()) plan.said_in = recipe.pigments.front().in;
   const bool whole = gone.empty();
   if (whole && plan.said_in != SaidIn::parts) plan.want = Want::as_it_stands;
-  if (whole) gone = take_liquids(bench, recipe);
+  if (whole) take_liquids(bench, recipe);
+  for (const std::string& liquid : liquids_gone(bench, recipe)) gone.push_back(liquid);
   plan.name = proposed_name(bench, card->name);
   say_left_out(bench, gone, now);
 }

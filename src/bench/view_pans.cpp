@@ -40,15 +40,21 @@ std::optional<PansView::Said> said_view(const session::Batch& batch, int pan) {
   return PansView::Said{said->verdict.as, said_early(batch, *said)};
 }
 
-// What one more pour gives each pan that has room, filled in their order; by their numbers.
-std::map<int, double> pours_to_come(const session::Batch& batch) {
+// What one more pour gives each pan that takes it now, or, where none does, each that has room; by
+// their numbers.
+std::map<int, double> pours_to_come(const session::Batch& batch, const Now& now) {
+  auto pans = pans_with_room(batch, now.wall_ms);
+  if (pans.empty()) {
+    pans = pans_in_order(batch);
+    std::erase_if(pans, [](const session::Pan* pan) { return is_full(*pan); });
+  }
+  const auto shared = shared_mL(batch, pans);
   std::map<int, double> out;
   double left = to_pour_mL(batch);
-  for (const session::Pan* pan : pans_in_order(batch)) {
-    if (is_full(*pan)) continue;
-    const double free = std::max(0.0, volume_of(pan->card).mL - session::dry_mL(*pan));
-    out[pan->number] = std::min(left, free);
-    left -= out[pan->number];
+  for (const session::Pan* pan : pans) {
+    const double mL = std::min(left, shared.value_or(room_mL(*pan)));
+    out[pan->number] = mL;
+    left -= mL;
   }
   return out;
 }
@@ -273,7 +279,7 @@ void add_known(const Bench& bench, const Now& now, PansView& v) {
 
 std::vector<PansView::Pan> pans_seen(const session::Batch& batch, const Now& now) {
   std::vector<PansView::Pan> out;
-  const auto pours = pours_to_come(batch);
+  const auto pours = pours_to_come(batch, now);
   const auto share = session::dry_share(batch.places, poured_from(batch));
   for (const session::Pan* pan : pans_in_order(batch)) {
     out.push_back(pan_view(batch, *pan, now));

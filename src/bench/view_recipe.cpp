@@ -10,18 +10,12 @@ namespace bench {
 
 namespace {
 
-const session::Card* put_away_card(const Bench& bench, const std::string& id) {
-  const auto card =
-      std::find_if(bench.away.begin(), bench.away.end(), [&](const auto& c) { return c.id == id; });
-  return card == bench.away.end() ? nullptr : &*card;
-}
-
 // One that is put away or unknown is named all the same, so that it can be brought back.
 RecipeView::Line line_said(const Bench& bench, const session::Said& said) {
   RecipeView::Line line;
   const session::Card* card = shelf_card(bench, said.of);
   line.gone = !card;
-  if (!card) card = put_away_card(bench, said.of);
+  if (!card) card = card_anywhere(bench, said.of);
   line.name = card ? card->name : said.of;
   line.kind = card ? card->kind() : session::CardKind::other;
   if (card) line.colour = pigment_of(*card).colour;

@@ -10,6 +10,7 @@ namespace words {
 enum class BenchSay {
   plan_still_reading,
   plan_choose_pigment,
+  plan_choose_binder,
   plan_needs_name,
   text_shortened,
   tablet_unreadable,
@@ -19,6 +20,7 @@ enum class BenchSay {
   stage_mulling,
   nothing_to_feel,
   pan_too_heavy,
+  pan_holds_less,
   pan_depth_unlikely,
   pans_still_wet,
   card_stays_own, // 0: name
@@ -37,6 +39,7 @@ enum class BenchSay {
   grams_tiny,    // 0: g as typed
   parts_out_of_range,
   not_on_shelf,
+  paint_not_planned,
   recipe_empty,
   spoon_gone,
   nothing_left,

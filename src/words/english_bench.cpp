@@ -7,6 +7,7 @@ std::string_view english(BenchSay id) {
   switch (id) {
   case Say::plan_still_reading: return "Reading the studio …";
   case Say::plan_choose_pigment: return "Choose a pigment to begin.";
+  case Say::plan_choose_binder: return "The binder chosen was put away: choose one to begin.";
   case Say::plan_needs_name: return "Give the batch a name to begin.";
   case Say::text_shortened: return "Only the first {0} characters were kept.";
   case Say::tablet_unreadable:
@@ -24,6 +25,8 @@ std::string_view english(BenchSay id) {
            "first.";
   case Say::pan_too_heavy:
     return "A pan of {0} mL with its paint weighs no {1} g: weigh one pan alone.";
+  case Say::pan_holds_less:
+    return "A pan of {0} mL holds no {1} g of paint: enter what went into one pan.";
   case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
   case Say::card_stays_own:
     return "{0} stays ticked: batches, jars or figures of your own belong to it. To be rid of it, "
@@ -50,6 +53,8 @@ std::string_view english(BenchSay id) {
   case Say::not_on_shelf:
     return "Left out: {0}. What is not on the shelf can be brought back there; a blend has at most "
            "{1} pigments.";
+  case Say::paint_not_planned:
+    return "{0} was in it too. Paint of another batch is not planned: it goes in on the slab.";
   case Say::recipe_empty: return "No pigment is in this batch yet: it makes no recipe.";
   case Say::spoon_gone:
     return "{0}: the spoon it is said in is not on the shelf. Choose another spoon, or grams.";

@@ -95,12 +95,25 @@ TEST_CASE("a binder chosen by hand stays when the pigment is swapped, until the 
   CHECK_FALSE(h.b.plan.binder_chosen);
 }
 
-TEST_CASE("a binder put away while it is planned with gives way to another, which is shown") {
+TEST_CASE("a binder chosen by hand and put away since is asked for, and nothing is begun without") {
   Hands h;
   for (const char* pad : {"pigment pb28", "binder gum_12_honey"}) h.tap(pad);
   for (const char* pad : {"shelf", "kind_of binder", "card gum_12_honey", "put_away"}) h.tap(pad);
   REQUIRE_FALSE(shelf_card(h.b, "gum_12_honey"));
   h.tap("plan");
+  CHECK(missing_for_begin(h.b) == words::BenchSay::plan_choose_binder);
+  h.tap("binder gum_12");
+  CHECK_FALSE(missing_for_begin(h.b));
+}
+
+TEST_CASE("a binder that was offered and put away since gives way to another") {
+  Hands h;
+  h.tap("pigment pb28");
+  const std::string offered = h.b.plan.binder;
+  for (const std::string& pad : {std::string("shelf"), std::string("kind_of binder"),
+                                 "card " + offered, std::string("put_away"), std::string("plan")})
+    h.tap(pad);
+  CHECK(h.b.plan.binder != offered);
   CHECK(shelf_card(h.b, h.b.plan.binder));
   CHECK_FALSE(h.b.plan.blend.empty());
 }

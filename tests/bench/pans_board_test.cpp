@@ -4,6 +4,7 @@
 #include "bench/pan_times.hpp"
 #include "bench/pans.hpp"
 #include "hands.hpp"
+#include "words/bench_says.hpp"
 
 using namespace bench;
 using hands::Hands;
@@ -188,10 +189,21 @@ TEST_CASE("what is left and fills no pan is shared out between them") {
   for (const session::Pan& pan : h.b.pans.folded->pans)
     room_mL += session::volume_of(pan.card).mL - session::dry_mL(pan);
   REQUIRE(left_mL < room_mL);
+  std::map<int, double> foreseen;
+  for (const auto& pan : shown(h).pans) foreseen[pan.number] = pan.pour_mL;
   h.tap("pour_all");
   CHECK(to_pour_mL(*h.b.pans.folded) < 1e-6);
-  for (const session::Pan& pan : h.b.pans.folded->pans)
+  for (const session::Pan& pan : h.b.pans.folded->pans) {
     CHECK(pan.layers.back().wet_mL == doctest::Approx(left_mL / pans_in(pours)).epsilon(0.01));
+    CHECK(pan.layers.back().wet_mL == doctest::Approx(foreseen[pan.number]).epsilon(0.01));
+  }
+  h.tap("undo"); // all of it was one tap
+  for (const session::Pan& pan : h.b.pans.folded->pans) CHECK(pan.layers.size() == 1);
+  h.tap("pan 1");
+  h.tap("pour_g");
+  h.type("400");
+  REQUIRE(h.b.number);
+  CHECK(h.b.number->error->what == words::BenchSay::pan_holds_less);
 }
 
 TEST_CASE("sunken pans still take a layer; pans that are good do not") {
