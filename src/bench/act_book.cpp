@@ -131,8 +131,9 @@ void forget_slab(Bench& bench, const Now& now) {
 }
 
 // Its page stays open, so that it can be had back at once.
-void discard(Bench& bench, const BatchPage& page, const Now& now, Effects& effects) {
+void discard(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
   const std::string batch = page.batch;
+  page.paper = false;
   record(bench, batch, session::Discarded{}, now, effects);
   if (batch == bench.batch) forget_slab(bench, now);
   if (batch == bench.plan.go_on) bench.plan.go_on.clear();

@@ -135,7 +135,7 @@ BookView book_view(const Bench& bench) {
   v.note = page->note;
   v.new_name = page->name;
   v.discarded = v.batch->discarded;
-  if (page->paper) v.paper = bench.paper;
+  if (page->paper && !v.discarded) v.paper = bench.paper;
   v.pvc = session::pvc_of(*v.batch);
   v.recipe_kept = !recipe_of_batch(bench, v.batch->id).empty();
   add_lineage(bench, v);

@@ -84,8 +84,10 @@ TEST_CASE("nothing is put on paper where no folder is, nor of what was discarded
   h.tap("rename");
   CHECK_FALSE(h.shows("sheet"));
   h.tap("leave");
+  h.tap("paper");
   h.tap("discard");
   CHECK_FALSE(h.shows("paper"));
+  CHECK_FALSE(h.book().paper); // but that it was discarded
   h.tap("have_back");
   CHECK(h.shows("paper"));
   h.b.paper.folder.clear();
