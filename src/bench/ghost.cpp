@@ -100,13 +100,11 @@ void find_earlier(Bench& bench) {
   auto pigments = pigments_meant(*bench.folded);
   EarlierBatches& known = bench.earlier;
   const int ranges = bench.learning.version;
-  if (known.of == bench.batch && known.pigments == pigments && known.ranges == ranges) return;
-  known = {bench.batch,
-           std::move(pigments),
-           ghost_of(bench, *bench.folded),
-           fold_of(bench, made_from(*bench.folded)),
-           ranges,
-           portions_planned(bench)};
+  const bool same = known.of == bench.batch && known.pigments == pigments;
+  if (!same)
+    known = {bench.batch, std::move(pigments), ghost_of(bench, *bench.folded),
+             fold_of(bench, made_from(*bench.folded))};
+  if (std::exchange(known.ranges, ranges) != ranges) known.portions = portions_planned(bench);
 }
 
 }

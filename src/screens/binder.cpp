@@ -62,10 +62,10 @@ std::string gum_below(const BinderView& v) {
 std::vector<AmountRow> amounts(const BinderView& v) {
   const auto g = [](double x) { return say(Say::grams, {grams_number(x)}); };
   const paint::Recipe& p = v.parts;
-  std::vector<AmountRow> out{{CardKind::pigment, say(Say::gum), gum_below(v), g(p.gum)},
-                             {CardKind::water, say(Say::water),
-                              say(Say::water_warm, {to_gum(p.water, p)}),
-                              g(std::max(0.0, p.water - v.syrup_water_g))}};
+  const double water_g = std::max(0.0, p.water - v.syrup_water_g); // the rest comes with the syrup
+  std::vector<AmountRow> out{
+      {CardKind::pigment, say(Say::gum), gum_below(v), g(p.gum)},
+      {CardKind::water, say(Say::water), say(Say::water_warm, {to_gum(water_g, p)}), g(water_g)}};
   if (!v.syrup.empty())
     out.push_back(
         {CardKind::honey, v.syrup, say(Say::syrup_holds, {grams_number(p.honey)}), g(v.syrup_g)});

@@ -70,7 +70,7 @@ bool says_portions(const bench::SlabView& slab) {
 Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (slab.newer) return {say(words::SessionSay::batch_of_newer_format), Tone::caution};
   if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
-  Sentence advice{right_words(slab.advice, slab.softening), Tone::advice, 3};
+  Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (says_portions(slab)) {
     advice.shorter = advice.words;
     const auto grams = std::min(advice.words.find(" ("), advice.words.size()); // may give way

@@ -293,11 +293,15 @@ bool is_right_in_all(const bench::Advice& a) {
   return a.kind == bench::Advice::there && a.gum != paint::GumState::too_little;
 }
 
-std::string right_words(const bench::Advice& a, const std::optional<bench::Softening>& softening) {
+std::string right_words(const bench::Advice& a, const std::optional<bench::Softening>& softening,
+                        bool room_guessed) {
   if (!is_right_in_all(a)) return advice_words(a);
-  if (a.sticky)
-    return say(a.sticky == paint::Tack::stays_sticky ? Say::advice_there_tacky
-                                                     : Say::advice_there_may_be_tacky);
+  if (a.sticky) {
+    const std::string tacky =
+        say(a.sticky == paint::Tack::stays_sticky ? Say::advice_there_tacky
+                                                  : Say::advice_there_may_be_tacky);
+    return room_guessed ? say(Say::by_guessed_room, {tacky}) : tacky;
+  }
   if (softening) return say(Say::advice_there_hard, {softening_words(*softening)});
   return advice_words(a);
 }
@@ -343,8 +347,8 @@ std::string sticky_words(paint::Tack tack) {
   return "";
 }
 
-// Whole hours up to three days, then whole days: the range is wide enough. Its beginning is never
-// said to be later than it is.
+// Whole hours up to three days, then whole days: the range is wide enough. Where it begins
+// within a day, its beginning is said in hours.
 std::string span_words(double low_h, double high_h) {
   constexpr double day_h = 24, days_from_h = 3 * day_h;
   const bool to_days = high_h > days_from_h, from_days = to_days && low_h >= day_h;

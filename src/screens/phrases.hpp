@@ -61,7 +61,8 @@ std::string remedy_words(const bench::Remedy& remedy);
 std::string advice_words(const bench::Advice& advice);
 // The same where it is right, with what honey and glycerin say of it, in one sentence.
 std::string right_words(const bench::Advice& advice,
-                        const std::optional<bench::Softening>& softening);
+                        const std::optional<bench::Softening>& softening,
+                        bool room_guessed = false);
 // That sentence says all of honey and glycerin; no other line has to.
 bool is_right_in_all(const bench::Advice& advice);
 std::string binder_range_words(const bench::BinderRange& range);

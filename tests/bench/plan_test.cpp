@@ -269,8 +269,6 @@ TEST_CASE("whole pans are asked for by the two that are near") {
                                         {Number(2, 0), Number(3, 0), Number(2.5, 1)}});
 }
 
-namespace {}
-
 TEST_CASE("a batch left open lately is offered on Plan, and a tap goes on with it") {
   Hands h;
   h.begin();

@@ -17,7 +17,7 @@ using namespace bench;
 using hands::Hands;
 
 std::string said(const SlabView& slab) {
-  std::string out = screens::right_words(slab.advice, slab.softening);
+  std::string out = screens::right_words(slab.advice, slab.softening, slab.room_guessed);
   if (const auto gum = screens::gum_words(slab.advice); !gum.empty()) out += "; " + gum;
   if (slab.softening && !screens::is_right_in_all(slab.advice))
     out += "; " + screens::softening_words(*slab.softening);

@@ -63,7 +63,7 @@ std::string written(const Story& story);
 
 std::string said(const bench::SlabView& slab) {
   const bench::Advice& advice = slab.advice;
-  std::string out = screens::right_words(advice, slab.softening);
+  std::string out = screens::right_words(advice, slab.softening, slab.room_guessed);
   if (const std::string gum = screens::gum_words(advice); !gum.empty()) out += "; " + gum;
   if (screens::is_right_in_all(advice)) return out;
   if (slab.softening) out += "; " + screens::softening_words(*slab.softening);
