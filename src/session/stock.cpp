@@ -97,12 +97,14 @@ std::optional<double> taken_by_a_batch(const std::vector<double>& latest_first) 
 
 std::vector<ToBuy> to_buy(const std::vector<Wanted>& wanted,
                           const std::map<std::string, double>& left_g) {
+  constexpr double rounding_g = 0.005; // all that is left, scaled, is not too little
   std::map<std::string, double> sums;
   for (const Wanted& want : wanted) sums[want.card] += want.g;
   std::vector<ToBuy> out;
   for (const auto& [card, g] : sums) {
     const auto left = left_g.find(card);
-    if (left != left_g.end() && left->second < g) out.push_back({card, g, left->second});
+    if (left != left_g.end() && left->second + rounding_g < g)
+      out.push_back({card, g, left->second});
   }
   return out;
 }

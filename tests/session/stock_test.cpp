@@ -121,6 +121,8 @@ TEST_CASE("what must be bought for what is planned, each card once") {
   CHECK(buy[0].card == "pb28");
   CHECK(buy[0].wanted_g == Approx(32));
   CHECK(buy[0].left_g == Approx(30));
+  CHECK(to_buy({{"pb28", 3.5000001}}, {{"pb28", 3.5}}).empty()); // all of it, as a computer divides
+  CHECK(to_buy({{"pb28", 3.51}}, {{"pb28", 3.5}}).size() == 1);
 }
 
 TEST_CASE("jars and weighings of all sessions are folded, but those taken back") {
