@@ -1,6 +1,7 @@
 #include "bench/binder_range.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/planning.hpp"
 #include "bench/recipes.hpp"
 #include "session/amounts.hpp"
 
@@ -56,22 +57,26 @@ std::optional<BinderRange> binder_range(const Bench& bench,
                                         const session::Card& binder) {
   const auto material = session::material_of(binder);
   const session::Ranges& ranges = bench.learning.ranges;
-  double pigment_g = 0;
-  for (const session::BatchPigment& p : mL)
+  double pigment_g = 0, pigment_mL = 0;
+  for (const session::BatchPigment& p : mL) {
     pigment_g += p.volume_share * pigment_of(*p.card).pigment.g_per_mL;
+    pigment_mL += p.volume_share;
+  }
   if (!material || !(pigment_g > 0)) return std::nullopt;
   const double dry_gum = session::dry_gum_of(*material);
-  const auto prediction =
-      paint::predict(ranges.fit, session::range_question(ranges, mL, dry_gum).batch);
+  const session::RangeQuestion question = session::range_question(ranges, mL, dry_gum);
+  const auto prediction = paint::predict(ranges.fit, question.batch);
   if (!prediction) return std::nullopt;
   const auto [low, middle, high] = session::nine_in_ten(paint::spread_of(*prediction));
-  const double g_per_mL = 10 / pigment_g / paint::mL_per_g(material->parts);
+  const double g_per_mL = put_in_for_each(bench, mL, *material, middle / pigment_mL) * 10 /
+                          pigment_g / paint::mL_per_g(material->parts);
   return BinderRange{binder.name,
                      middle * g_per_mL,
                      low * g_per_mL,
                      high * g_per_mL,
                      than(taught_in(ranges.names, mL), dry_gum),
-                     g_per_mL};
+                     question.told,
+                     g_per_mL * pigment_mL};
 }
 
 std::optional<BinderRange> range_of_plan(const Bench& bench) {

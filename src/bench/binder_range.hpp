@@ -1,4 +1,5 @@
-// How much of one binder a pigment wants: its range, said in what a maker weighs.
+// How much of one binder a pigment wants: its range, said in what a maker weighs and puts in, as
+// Plan says it: with what dries off until the paint is right.
 #pragma once
 
 #include "bench/bench.hpp"
@@ -10,7 +11,8 @@ struct BinderRange {
   std::string binder;                         // its name
   double g = 0, low_g = 0, high_g = 0;        // to 10 g of pigment; nine in ten of what it may be
   Than than = as_taught;
-  double g_per_flow = 0; // g of it to 10 g of pigment, to a flow of 1
+  bool told = false;     // by another studio; not felt here
+  double g_per_flow = 0; // g of it put in to 10 g of pigment, to a flow of 1
 };
 
 // What figures of a pigment's card are said in: the binder planned with, else the shelf's first;

@@ -22,7 +22,7 @@ using words::Result;
 // What 1 g of the blend's pigment wants.
 struct OfOneGram {
   std::vector<PlannedPigment> pigments;
-  std::vector<session::BatchPigment> shares;
+  std::vector<session::BatchPigment> shares; // of the same, in their order
   double said_g = 0; // of the recipe as it stands
   double pigment_mL = 0;
   double liquid_mL = 0; // live, when it is right
@@ -95,9 +95,10 @@ session::Places on_the_slab(const Bench& bench, const OfOneGram& one, double gra
   session::Places places;
   places.room = {bench.plan.celsius, bench.plan.humidity};
   if (!bench.lessons.empty()) places.bench = bench.lessons.back().after;
-  for (const PlannedPigment& p : one.pigments)
-    if (const auto material = session::material_of(*shelf_card(bench, p.card)))
-      session::put_in(places, p.card, *material, paint::exact(p.grams * grams));
+  for (std::size_t i = 0; i < one.pigments.size(); ++i)
+    if (const auto material = session::material_of(*one.shares[i].card))
+      session::put_in(places, one.pigments[i].card, *material,
+                      paint::exact(one.pigments[i].grams * grams));
   session::put_in(places, bench.plan.binder, one.binder, paint::exact(binder_g));
   return places;
 }
@@ -137,6 +138,30 @@ PutIn put_in_for(const Bench& bench, const OfOneGram& one, double grams) {
 double grams_of_a_portion(const OfOneGram& one) {
   return portion_mL / (one.pigment_mL + one.liquid_mL);
 }
+
+}
+
+double put_in_for_each(const Bench& bench, const std::vector<session::BatchPigment>& mL,
+                       const paint::Material& binder, double flow) {
+  constexpr double said_of_g = 10;
+  OfOneGram one;
+  one.shares = mL;
+  double pigment_g = 0;
+  for (const session::BatchPigment& p : mL)
+    pigment_g += p.volume_share * pigment_of(*p.card).pigment.g_per_mL;
+  for (const session::BatchPigment& p : mL) {
+    one.pigments.push_back(
+        {p.card->id, p.volume_share * pigment_of(*p.card).pigment.g_per_mL / pigment_g});
+    one.pigment_mL += p.volume_share / pigment_g;
+  }
+  one.binder = binder;
+  one.liquid_mL = flow * one.pigment_mL;
+  const double grams = said_of_g / portions_of(said_of_g * (one.pigment_mL + one.liquid_mL));
+  return put_in_for(bench, one, grams).binder_g * paint::mL_per_g(binder.parts) /
+         (one.liquid_mL * grams);
+}
+
+namespace {
 
 Result<OfOneGram> of_one_gram(const Bench& bench) {
   auto one = pigments_of_one_gram(bench);

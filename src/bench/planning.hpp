@@ -49,6 +49,13 @@ std::optional<words::Result<Planned>> planned(const Bench& bench);
 
 bool asks_how_much(Want want); // by a number
 
+// g of binder to put in for each g that is wanted on the slab when paint of 10 g of pigment is
+// right: the rest dries off under the knife and the muller in this room. At least 1. mL: of each
+// pigment, as they stand to each other, with densities; flow: mL of liquid for each mL of them
+// together, above 0.
+double put_in_for_each(const Bench& bench, const std::vector<session::BatchPigment>& mL,
+                       const paint::Material& binder, double flow);
+
 // What is left of a card of which it is known how much there was, in g: see stock_of.
 std::optional<double> left_of(const Bench& bench, const session::Card& card);
 

@@ -1,6 +1,7 @@
 // A pigment's range, said in grams of one binder.
 #include "bench/binder_range.hpp"
 #include "bench/choices.hpp"
+#include "bench/planning.hpp"
 #include "hands.hpp"
 #include "session/amounts.hpp"
 
@@ -58,8 +59,13 @@ TEST_CASE("what a pigment wants is said in grams of the binder to ten grams") {
   const auto material = *session::material_of(gum(2));
   const double g_per_mL = pigment_of(*shelf_card(h.b, "pb28")).pigment.g_per_mL;
   CHECK(range.binder == "Gum");
+  const double felt = std::exp(0.7);
+  const double dries_off =
+      put_in_for_each(h.b, {{shelf_card(h.b, "pb28"), 1}}, material, felt) * felt;
+  CHECK(dries_off > 1.03 * felt);
+  CHECK(dries_off < 1.25 * felt);
   CHECK(range.g * paint::mL_per_g(material.parts) * g_per_mL / 10 ==
-        Approx(std::exp(0.7)).epsilon(0.1));
+        Approx(dries_off).epsilon(0.1));
   CHECK(range.low_g < range.g);
   CHECK(range.g < range.high_g);
   CHECK(range.than == BinderRange::as_taught);
@@ -110,6 +116,31 @@ TEST_CASE("the card's band is that of the binder whose grams stand beside it") {
     const double flow = read.range->g / read.range->g_per_flow;
     CHECK(std::log(flow) == Approx(read.reading.band->middle).epsilon(0.02));
   }
+}
+
+TEST_CASE("a card says the grams that Plan says, of any blend, and with what dries off") {
+  Hands h;
+  teach(h.b, gum(2));
+  h.b.shelf.push_back(gum(2));
+  h.b.plan.binder = "gum";
+  h.b.plan.binder_chosen = true;
+  h.choose("pb28");
+  h.tap("weigh");
+  h.type("10");
+  const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(plan.range);
+  const auto card = range_of_card(h.b, *shelf_card(h.b, "pb28"));
+  REQUIRE(card);
+  CHECK(card->g == Approx(plan.range->g).epsilon(0.002));
+  CHECK(card->low_g == Approx(plan.range->low_g).epsilon(0.002));
+  h.b.plan.humidity = 85;
+  CHECK(range_of_card(h.b, *shelf_card(h.b, "pb28"))->g < card->g);
+  const session::Card *blue = shelf_card(h.b, "pb28"), *red = shelf_card(h.b, "pb29");
+  REQUIRE(red);
+  const auto once = binder_range(h.b, {{blue, 0.4}, {red, 0.6}}, gum(2));
+  const auto more = binder_range(h.b, {{blue, 2}, {red, 3}}, gum(2));
+  REQUIRE(once);
+  CHECK(once->g == Approx(more->g));
 }
 
 TEST_CASE("a binder between those that a pigment was felt in is none that it was not felt in") {
