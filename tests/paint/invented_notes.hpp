@@ -12,7 +12,9 @@ struct InventedStudio {
   int batches = 12;
   std::uint64_t seed = 1;
   int tools = 0;
-  double blends = 0.25; // share of batches
+  double blends = 0.25;    // share of batches
+  double knife = 0;        // share of notes felt under it
+  bool own_binder = false; // each batch of another strength, which dries from note to note
 };
 
 class InventedHand {
@@ -60,10 +62,16 @@ inline paint::LearnProblem invented_notes(const InventedStudio& studio) {
     double off = -0.08 * hand.normal() - std::log(wanted);
     if (with >= 0) off += tool[static_cast<std::size_t>(with)];
     double ln_mL = std::log(wanted) - 0.7;
+    double gum = paint::usual_dry_gum;
+    if (studio.own_binder) gum += 0.03 * hand.normal();
     const double stride[] = {0.3, 0.15, 0.1, -0.15, -0.3};
     for (int i = 0; i < 5; ++i) {
       paint::LearnNote note{b, ln_mL, 0.01, {}, hand.word(ln_mL + off)};
       if (with >= 0) note.tools = {{with, 1}};
+      if (studio.knife > 0 && hand.even() < studio.knife)
+        note.sd = std::hypot(note.sd, paint::knife_sd);
+      note.dry_gum = gum;
+      if (studio.own_binder) gum *= 1.01;
       p.notes.push_back(note);
       ln_mL += stride[note.felt] * (0.7 + 0.6 * hand.even());
     }

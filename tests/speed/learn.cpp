@@ -15,12 +15,16 @@ namespace {
 using namespace paint;
 using speed::timed;
 
-// 500 pigments, 2,000 batches of five notes.
+// 500 pigments, 2,000 batches of five notes, two in five under the knife, each batch in binder of
+// its own strength.
 struct Years {
   LearnProblem notes, before; // before: without the last batch
   RangeFit learnt_before;
 
-  Years() : notes(invented_notes({.pigments = 500, .batches = 2000, .seed = 1})), before(notes) {
+  Years()
+      : notes(invented_notes(
+            {.pigments = 500, .batches = 2000, .seed = 1, .knife = 0.4, .own_binder = true})),
+        before(notes) {
     before.notes.resize(before.notes.size() - 5);
     learnt_before = *learn(before);
     speed::need(learnt_before.end == LearnEnd::found, "nothing was learnt");
