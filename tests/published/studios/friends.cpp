@@ -13,7 +13,8 @@ namespace studios {
 namespace {
 
 constexpr std::uint64_t first_seed = 90000;
-constexpr int lived = 16; // batches of the new studio
+constexpr int lived = 16;      // batches of the new studio
+constexpr int least_ahead = 3; // batches that a word from a studio alike saves
 
 const std::vector<std::string>& names() {
   static const std::vector<std::string> of = [] {
@@ -105,13 +106,12 @@ struct Pair {
   const char* name;
   double hands = 0, lots = 0, off = 0;
   bool alike = true;
-  double loose = 0.05; // too loose in the first three batches, at most
 };
 
 const Pair pairs[] = {
     {"alike: hands 0.10 apart, lots 0.10", 0.10, 0.10, 0},
     {"as is thought: hands 0.20, lots 0.15", 0.20, 0.15, 0},
-    {"very different: right is 0.5 drier here, lots 0.4", 0.10, 0.40, -0.5, false, 0.10},
+    {"very different: right is 0.5 drier here, lots 0.4", 0.10, 0.40, -0.5, false},
     {"very different: right is 0.5 looser here, lots 0.4", 0.10, 0.40, 0.5, false},
 };
 
@@ -123,13 +123,20 @@ std::string cell(const Share& share) {
 
 // After how many batches of its own a studio that was told nothing foresees as well as one that was
 // told does from the first on; two batches are looked at together.
-std::string batches_until(const Lived& told, const Lived& alone) {
-  const auto two = [](const Lived& lives, std::size_t b) {
-    return (lives.off[b].value() + lives.off[b + 1].value()) / 2;
+// At most lived - 1.
+int ahead_by(const Lived& told, const Lived& alone) {
+  const auto two = [](const Lived& lives, int b) {
+    const auto at = static_cast<std::size_t>(b);
+    return (lives.off[at].value() + lives.off[at + 1].value()) / 2;
   };
-  for (std::size_t b = 0; b + 1 < lived; ++b)
-    if (two(alone, b) <= two(told, 0)) return std::to_string(b);
-  return "more than " + std::to_string(lived - 2);
+  int b = 0;
+  while (b + 1 < lived && two(alone, b) > two(told, 0)) ++b;
+  return b;
+}
+
+std::string ahead_words(int batches) {
+  return batches < lived - 1 ? std::to_string(batches)
+                             : "more than " + std::to_string(lived - 2);
 }
 
 bool kept(const Pair& pair, const Lived& told, const Lived& alone, double errors_allowed) {
@@ -139,10 +146,11 @@ bool kept(const Pair& pair, const Lived& told, const Lived& alone, double errors
   const auto at_most = [&](const Share& a, double most) {
     return a.value() <= most + errors_allowed * a.error();
   };
-  const bool sooner =
-      below(told.early_off, alone.early_off, 0.10) && below(told.early_notes, alone.early_notes, 0);
-  return (!pair.alike || sooner) && below(alone.later_right, told.later_right, -0.06) &&
-         at_most(told.early_loose, pair.loose) && at_most(told.later_loose, 0.05);
+  const bool sooner = below(told.early_off, alone.early_off, 0.10) &&
+                      below(told.early_notes, alone.early_notes, 0) &&
+                      ahead_by(told, alone) >= least_ahead;
+  return (!pair.alike || sooner) && below(alone.later_right, told.later_right, -0.02) &&
+         at_most(told.early_loose, 0.05) && at_most(told.later_loose, 0.05);
 }
 
 bool print(const Pair& pair, int count, double errors_allowed) {
@@ -163,7 +171,7 @@ bool print(const Pair& pair, int count, double errors_allowed) {
     for (const Share* share : {&lives->early_off, &lives->early_notes, &lives->early_right,
                                &lives->early_loose, &lives->later_right, &lives->later_loose})
       std::printf("| %s ", cell(*share).c_str());
-    std::printf("| %s |%s\n", lives == &told ? batches_until(told, alone).c_str() : "",
+    std::printf("| %s |%s\n", lives == &told ? ahead_words(ahead_by(told, alone)).c_str() : "",
                 good || lives != &told ? "" : " **not kept**");
   }
   std::fflush(stdout);
@@ -178,9 +186,9 @@ new one with the same pigments, whose hands and lots differ as said, makes 16 by
 told and once not. *Off*: how far the middle of a forecast lies from what the batch wants, ln.
 *Judged*: how often a batch is judged until it is right, or nothing more is safe. *Ahead by*: after
 how many batches a studio that was told nothing foresees as well as one that was told does from its
-first on. Where studios are alike it is promised that the first three forecasts lie nearer by 0.10 and
-are judged no more often; everywhere, that later batches end right no more seldom, but for 0.06, and
-that steps are too loose in 0.05 at most (0.10 in the first three where paint is right 0.5 drier here).
+first on. Where studios are alike it is promised that the first three forecasts lie nearer by 0.10,
+are judged no more often, and that it is ahead by three batches; everywhere, that later batches end
+right no more seldom, but for 0.02, and that steps are too loose in 0.05 at most.
 
 | the two studios | | off, first three | judged, first three | right, first three | too loose, first three | right, later | too loose, later | ahead by |
 |---|---|---|---|---|---|---|---|---|
