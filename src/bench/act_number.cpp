@@ -51,12 +51,17 @@ words::Result<double> correct_amount(Bench& bench, double value, const Now& now,
   return value;
 }
 
-// A slip on the card of a dropper would be in every drop, one of a jar in all that is planned of
-// it: the same once more says that it is none.
+// A slip would be in every drop of a dropper, in all that is planned of a jar, in all that is said
+// of a batch: the same once more says that it is none.
 std::optional<words::Error> doubt_about_number(const Bench& bench, double value) {
   const auto& card = bench.shelf_page.card;
   const NumberEntry& entry = *bench.number;
-  if (!card || entry.asked == entry.text) return std::nullopt;
+  if (entry.asked == entry.text) return std::nullopt;
+  if (entry.target.kind.list() == PadList::slab)
+    return doubt_about_added(bench, entry.target.arg, value);
+  if (entry.target.kind == PansPad::weigh_pan && bench.pans.folded)
+    return doubt_about_pan(*bench.pans.folded, bench.pans.pan, value);
+  if (!card) return std::nullopt;
   if (entry.target.kind == ShelfPad::left_g) return doubt_about_left(bench, *card, value);
   if (entry.target.kind == ShelfPad::jar_g) return doubt_about_bought(value);
   if (!(entry.target == PadId{ShelfPad::fact, "drops_20_g"})) return std::nullopt;

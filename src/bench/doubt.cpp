@@ -1,9 +1,11 @@
 #include "bench/doubt.hpp"
 
 #include "bench/card_dropper.hpp"
+#include "bench/choices.hpp"
 #include "bench/corrections.hpp"
 #include "bench/stock.hpp"
 #include "paint/slip.hpp"
+#include "session/amounts.hpp"
 #include "words/bench_says.hpp"
 
 #include <algorithm>
@@ -95,6 +97,41 @@ std::optional<words::Error> doubt_about_bought(double g) {
   constexpr double least_g = 0.1;
   if (!(g > 0 && g < least_g)) return std::nullopt;
   return words::Error{words::BenchSay::grams_tiny, {words::Number(g, 3)}};
+}
+
+std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& id,
+                                              double g) {
+  constexpr double far_too_loose = 3, of_scale = 0.05;
+  const session::Card* card = shelf_card(bench, id);
+  if (!card || !bench.folded) return std::nullopt;
+  const auto left = stock_of(bench, *card);
+  if (left && left->g > 0 && g > left->g + of_scale * left->of)
+    return words::Error{words::BenchSay::more_than_left,
+                        {words::Number(left->g, 1), words::Number(g, 1)}};
+  const paint::Standing& s = bench.folded->standing;
+  const auto material = session::material_of(*card);
+  const auto& expected = bench.expected.answer;
+  if (!material || card->kind() == session::CardKind::pigment || !expected || !s.flow_now)
+    return std::nullopt;
+  const double flow = s.flow_now->value + g * paint::mL_per_g(material->parts) / s.pigment_mL.value;
+  if (!(flow > far_too_loose * std::exp(expected->band.to))) return std::nullopt;
+  return words::Error{words::BenchSay::far_too_much,
+                      {words::Number(g, 1), words::Number(s.pigment_g.value, 1)}};
+}
+
+std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g) {
+  constexpr double of_scale = 0.02, least_g = 0.05;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn) continue;
+    if (const auto* poured = std::get_if<session::Poured>(&e->event))
+      if (poured->first <= number && number <= poured->last) return std::nullopt;
+    const auto* weighed = std::get_if<session::PanWeighed>(&e->event);
+    if (!weighed || weighed->pan != number) continue;
+    if (g <= weighed->g * (1 + of_scale) + least_g) return std::nullopt;
+    return words::Error{words::BenchSay::pan_heavier,
+                        {words::Number(weighed->g, 2), words::Number(g, 2)}};
+  }
+  return std::nullopt;
 }
 
 std::optional<words::Error> doubt_about_left(const Bench& bench, const session::Card& card,

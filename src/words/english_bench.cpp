@@ -47,6 +47,14 @@ std::string_view english(BenchSay id) {
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
   case Say::drops_doubted:
     return "Its card says {0} g. If 20 drops weigh {1} g, enter it once more.";
+  case Say::more_than_left:
+    return "By count {0} g of it are left. If {1} g went in, enter it once more.";
+  case Say::far_too_much:
+    return "{0} g to {1} g of pigment makes it far too loose. If so much went in, enter it once "
+           "more.";
+  case Say::pan_heavier:
+    return "It weighed {0} g before, and drying paint gets lighter. If it weighs {1} g, enter it "
+           "once more.";
   case Say::left_doubted: return "By count {0} g are left. If {1} g are left, enter it once more.";
   case Say::grams_tiny: return "{0} g is next to nothing. If it is so, enter it once more.";
   case Say::parts_out_of_range: return "Spoons, grams or parts of a pigment: above 0, to 1000.";

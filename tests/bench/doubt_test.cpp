@@ -235,3 +235,63 @@ TEST_CASE("a slip on a dropper's card is asked about on the number pad, once") {
   CHECK_FALSE(h.b.number);
   CHECK(volume_of(*h.b.shelf_page.card).mL == Approx(0.26).epsilon(0.01));
 }
+
+TEST_CASE("so much binder that the paint would be soup is asked about on the number pad, once") {
+  Hands h;
+  h.begin();
+  const auto lines = h.lines.size();
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("900");
+  REQUIRE(h.b.number);
+  REQUIRE(h.b.number->error);
+  CHECK(h.b.number->error->what == words::BenchSay::far_too_much);
+  CHECK(h.lines.size() == lines);
+  h.type("9.00");
+  CHECK_FALSE(h.b.number);
+  CHECK(binder_g(h) == Approx(9));
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("300");
+  REQUIRE(h.b.number);
+  h.tap("enter"); // it is so
+  CHECK_FALSE(h.b.number);
+  CHECK(binder_g(h) == Approx(309));
+}
+
+TEST_CASE("a pan that grows heavier with nothing poured is asked about; after a layer it is not") {
+  Hands h;
+  h.gather();
+  h.tap("pans");
+  h.tap("new_pan");
+  h.tap("weigh_pan");
+  h.type("4.8");
+  h.wait(36000);
+  h.tap("weigh_pan");
+  h.type("5.1");
+  REQUIRE(h.b.number);
+  REQUIRE(h.b.number->error);
+  CHECK(h.b.number->error->what == words::BenchSay::pan_heavier);
+  h.type("4.3");
+  CHECK_FALSE(h.b.number);
+  h.wait(200 * 3600);
+  h.tap("pour_pan");
+  h.tap("weigh_pan");
+  h.type("5.6");
+  CHECK_FALSE(h.b.number);
+  CHECK(h.count<session::PanWeighed>() == 3);
+}
+
+TEST_CASE("more than a jar had left, typed for the slab, is asked about") {
+  Hands h;
+  for (const char* pad : {"shelf", "kind_of binder", "card gum_12", "jars", "jar_g"}) h.tap(pad);
+  h.type("20");
+  h.tap("jar_in");
+  h.tap("plan");
+  h.begin();
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("30");
+  REQUIRE(h.b.number);
+  REQUIRE(h.b.number->error);
+  CHECK(h.b.number->error->what == words::BenchSay::more_than_left);
+  h.type("3");
+  CHECK_FALSE(h.b.number);
+}
