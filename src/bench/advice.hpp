@@ -36,6 +36,7 @@ struct Advice {
   int wait_min = 0;        // to work it in, or to let it soak, before it can be judged
   bool too_early = false;  // it was felt before that
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
+  bool felt_loose = false; // the note that is to be made again said too loose, or runnier
   bool rest = false;       // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
   // Mulled out wide, until it has dried to the middle of right; 0: not soon enough to wait for.

@@ -70,7 +70,7 @@ Advice loosened(const session::Batch& batch, const session::Expectation& expecte
   const int minutes = minutes_to_right(batch, expected);
   const bool contradicts = batch.standing.flow_now->value <= flow;
   if (contradicts || (minutes > 0 && minutes <= least_min))
-    return advice.kind = Advice::judge_again, advice;
+    return advice.felt_loose = true, advice.kind = Advice::judge_again, advice;
   advice.kind = Advice::too_loose;
   advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
   thicken(batch, flow, marks, advice);

@@ -218,7 +218,8 @@ std::string hint_words(const bench::Advice& a) {
   case Advice::keep_mulling: return keep_mulling_words(a);
   case Advice::test_dot: return say(Say::advice_test_dot);
   case Advice::there: return say(Say::advice_there);
-  case Advice::judge_again: return say(Say::advice_judge_again);
+  case Advice::judge_again:
+    return say(a.felt_loose ? Say::advice_judge_loose : Say::advice_judge_again);
   case Advice::right_by_now: return say(Say::advice_right_by_now);
   case Advice::too_loose: return thicken_words(a);
   case Advice::give_back: return give_back_words(a);
@@ -317,6 +318,7 @@ std::string binder_range_words(const bench::BinderRange& r) {
   using bench::BinderRange;
   const words::Args said{r.binder, grams_number(r.g), grams_number(r.low_g),
                          grams_number(r.high_g)};
+  if (r.told) return say(words::RangesSay::range_in_told, said);
   switch (r.than) {
   case BinderRange::as_taught: return say(words::RangesSay::range_in_binder, said);
   case BinderRange::stronger: return say(words::RangesSay::range_in_stronger, said);

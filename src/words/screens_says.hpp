@@ -78,6 +78,7 @@ enum class ScreensSay {
   advice_there_hard, // 0: that it is of gum alone
   advice_right_but_gum,
   advice_judge_again,
+  advice_judge_loose,
   advice_right_by_now,
   advice_let_dry,
   advice_let_dry_minutes,
