@@ -27,7 +27,6 @@ struct Row {
   double demand = 0, low = 0, high = 0, sd = 0; // flow, and of its ln
   paint::Band band;
   int notes = 0;
-  bool told = false; // by another studio
 };
 
 bool is_called(const session::Card& card, const std::string& name) {
@@ -60,14 +59,7 @@ std::optional<Row> row_of(const session::Ranges& ranges, const session::Card& ca
   const auto demand = session::demand_in(ranges, card);
   if (!expected || !demand) return std::nullopt;
   const auto [low, middle, high] = session::nine_in_ten(*demand);
-  return Row{card,
-             middle,
-             low,
-             high,
-             demand->sd,
-             expected->band,
-             notes_of(ranges, card.id),
-             session::is_told(ranges, card)};
+  return Row{card, middle, low, high, demand->sd, expected->band, notes_of(ranges, card.id)};
 }
 
 std::vector<Row> rows_of(const std::vector<session::Log>& logs, const session::Ranges& ranges,
@@ -131,7 +123,7 @@ std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& 
                                {"batches", r.band.batches},
                                {"notes", r.notes},
                                {"rests_on", r.band.batches > 0 ? "studio"
-                                            : r.told           ? "told"
+                                            : r.band.told      ? "told"
                                                                : "class_guess"}});
   return out.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -144,8 +136,7 @@ std::string for_people(const session::Ranges& ranges, const std::vector<Row>& ro
   for (const Row& r : rows)
     line(Say::show_range, {r.card.name, number(r.demand, 2), number(r.low, 2), number(r.high, 2),
                            number(std::exp(r.band.from), 2), number(std::exp(r.band.to), 2),
-                           r.told && r.band.batches == 0 ? words::say(Say::range_told)
-                                                         : session::known_words(r.band.batches),
+                           r.band.told ? words::say(Say::range_told) : session::known_words(r.band),
                            std::to_string(r.notes)});
   const paint::NoteModel hand = paint::note_model_of(ranges.fit.theta);
   line(Say::show_hand_right, {number(hand.half_width, 3)});

@@ -94,7 +94,7 @@ void draw_ranges(Sheet& sheet, const RangesView& ranges) {
              range.band.batches > 0);
     name_pad(sheet, c.names, ranges.rows[i], *rows[i]);
     labels(sheet, beside(c.knowns, *rows[i]), plain(t),
-           {{session::known_words(range.band.batches), clean_letters, true, 2}}, Anchor::right);
+           {{session::known_words(range.band), clean_letters, true, 2}}, Anchor::right);
   }
   for (const bench::Pad& at : layout.pads) way(sheet, at);
 }

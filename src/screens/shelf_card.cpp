@@ -87,7 +87,7 @@ std::string felt_words(const ShelfView& shelf) {
   case bench::BinderRange::thinner: return say(words::RangesSay::felt_in_stronger);
   case bench::BinderRange::as_taught: break;
   }
-  return session::known_words(shelf.reading.band ? shelf.reading.band->batches : 0);
+  return session::known_words(shelf.reading.band.value_or(paint::Band{}));
 }
 
 void wants(Sheet& sheet, const Rect& r, const ShelfView& shelf) {

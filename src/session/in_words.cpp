@@ -118,12 +118,14 @@ std::string warning_words(const Warning& w) {
   return "";
 }
 
-std::string known_words(int batches) {
-  if (batches == 0) return say(Say::known_guess);
-  return batches == 1 ? say(Say::known_one_batch)
-                      : say(Say::known_batches, {std::to_string(batches)});
+std::string known_words(const paint::Band& band) {
+  if (band.batches == 0) return say(band.told ? Say::known_told : Say::known_guess);
+  return band.batches == 1 ? say(Say::known_one_batch)
+                           : say(Say::known_batches, {std::to_string(band.batches)});
 }
 
-std::string right_words(int batches) { return say(Say::trail_right, {known_words(batches)}); }
+std::string right_words(const paint::Band& band) {
+  return say(Say::trail_right, {known_words(band)});
+}
 
 }

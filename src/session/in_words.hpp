@@ -1,6 +1,7 @@
 // What happened, as a maker would say it. The sentences themselves stand in words/.
 #pragma once
 
+#include "paint/range/range.hpp"
 #include "session/batch.hpp"
 #include "session/tapped.hpp"
 
@@ -23,8 +24,8 @@ std::string tapped_words(const Tapped& tapped);     // "½ + ¼ tsp and 5 drops"
 // "1 tsp + 52 drops (about 1 + ½ tsp)", "weighed"
 std::string total_words(const Total& total, const Measures& of);
 std::string stage_words(const Pass& pass); // "knife", "pass 2"
-std::string known_words(int batches);      // "a guess", "4 batches"
-std::string right_words(int batches);      // "right, 4 batches"
+std::string known_words(const paint::Band& band); // "a guess", "4 batches"
+std::string right_words(const paint::Band& band); // "right, 4 batches"
 
 std::string detail_words(const Warning& warning);  // what it is about, or why
 std::string warning_words(const Warning& warning); // a sentence

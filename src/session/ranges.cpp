@@ -223,6 +223,7 @@ RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigmen
     const auto known = ranges.names.batches.find(p.card->id);
     const int batches = known == ranges.names.batches.end() ? 0 : known->second;
     q.batches = first ? batches : std::min(q.batches, batches);
+    q.told = q.told || (batches == 0 && is_told(ranges, *p.card));
     first = false;
   }
   return q;
@@ -341,6 +342,7 @@ Expectation expectation_of(const RangeQuestion& question, paint::Prediction pred
   e.band = paint::band_seen(e.prediction);
   e.band.batches = question.batches;
   e.band.of_studio = question.of_studio;
+  e.band.told = question.told;
   return e;
 }
 

@@ -83,6 +83,7 @@ struct RangeQuestion {
   std::vector<paint::TodayNote> notes; // felt while its pigments stood in this proportion;
                                        // `stronger` than paint::usual_dry_gum
   int batches = 0, of_studio = 0;      // as Band has them
+  bool told = false;                   // likewise
 
   bool operator==(const RangeQuestion&) const = default;
 };

@@ -38,7 +38,7 @@ void add_captions(std::vector<Shape>& out, const TrailPlot& p) {
   const double y = s.area.y + s.cap_mm + 3.2, air = 3;
   double from = s.inside.right(), to = s.inside.x; // of the word in the middle
   if (p.trail.band) {
-    const std::string words = right_words(p.trail.band->batches);
+    const std::string words = right_words(*p.trail.band);
     const double half = s.width_mm(words, s.cap_mm, true) / 2;
     const double x = std::clamp(p.flow.x(std::exp(p.trail.band->middle)), s.inside.x + half,
                                 s.inside.right() - half);

@@ -15,6 +15,8 @@ std::string_view english(RangesSay id) {
   case Say::range_left_out: return "left out";
   case Say::range_was: return "it was";
   case Say::range_to_all: return "all pigments";
+  case Say::range_in_told:
+    return "{0}: {1} g to 10 g, likely {2} to {3}, as another studio told; not felt here yet.";
   case Say::range_in_binder: return "{0}: {1} g to 10 g, likely {2} to {3}.";
   case Say::range_in_stronger:
     return "{0}: {1} g to 10 g, likely {2} to {3}; stronger than felt so far, so less sure.";

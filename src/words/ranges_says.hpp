@@ -19,6 +19,7 @@ enum class RangesSay {
   range_was,
   range_to_all,
   range_not_learnt,
+  range_in_told,
   range_in_binder,
   range_in_stronger,
   range_in_thinner,

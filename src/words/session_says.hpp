@@ -98,6 +98,7 @@ enum class SessionSay {
   plan_guess,
   // the book
   known_guess,
+  known_told,
   known_one_batch,
   known_batches,
   book_went_in,

@@ -19,6 +19,7 @@ struct Band {
   std::vector<double> right; // chance that a hand would call it right at first, first + step, ...
   int batches = 0;           // of this studio, that these pigments were felt in; 0: a guess
   int of_studio = 0;         // batches that anything was felt in
+  bool told = false;         // a guess by what another studio told
 
   bool operator==(const Band&) const = default;
 };
