@@ -3,6 +3,7 @@
 #include "screens/draw.hpp"
 #include "screens/paint.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace app {
@@ -35,6 +36,11 @@ window::Colour ground(const bench::View& view) {
   const screens::Colour c = screens::backdrop(view);
   return {static_cast<float>(c.r) / 255, static_cast<float>(c.g) / 255,
           static_cast<float>(c.b) / 255};
+}
+
+double fitting_px_per_mm(window::Extent size, double px_per_mm) {
+  const double longest = std::max(size.w, size.h), shortest = std::min(size.w, size.h);
+  return std::min({px_per_mm, longest / bench::least_display.w, shortest / bench::least_display.h});
 }
 
 bench::Display display_of(window::Extent size, double px_per_mm, bench::Hand hand) {

@@ -8,6 +8,9 @@
 
 namespace app {
 
+// As dense as the display is; on one too small for the screens less, so that all of it is there.
+double fitting_px_per_mm(window::Extent size, double px_per_mm);
+
 // Between begin_frame and end_frame. What was typed into the text fields comes back.
 std::vector<bench::Text> draw(const bench::View& view, double px_per_mm);
 

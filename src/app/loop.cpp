@@ -32,13 +32,22 @@ Loop::Loop(window::Window& window, window::Sound& sound, commands::EffectRunner&
       awake_(words::say(Say::display_kept_awake), say_it_may_sleep), reported_px_per_mm_(px_per_mm),
       px_per_mm_(px_per_mm) {}
 
-void Loop::begin(const bench::Now& now) { fit_display(now); }
+void Loop::begin(const bench::Now& now) {
+  fill_display();
+  fit_display(now);
+}
+
+void Loop::fill_display() {
+  const std::optional<bool> wanted = runner_.bench().full_screen;
+  if (wanted && *wanted != window_.fills_display()) window_.fill_display(*wanted);
+}
 
 void Loop::process_input(const window::Poll& poll, const bench::Now& now) {
   for (const window::Event& event : poll.events) take(event, poll.number, now);
   runner_.poll(now);
   if (runner_.wake_at() && now.run_ms >= *runner_.wake_at()) runner_.feed(bench::Tick{}, now);
   if (runner_.bench().tablet.scales != scales_) fit_display(now);
+  fill_display();
   for (const bench::SoundCue cues : runner_.take_cues()) sound_.play(tone_of(cues));
   awake_.keep(runner_.bench().folded &&
               runner_.bench().folded->progress == session::Progress::open);
@@ -109,13 +118,15 @@ void Loop::fit_display(const bench::Now& now) {
   const std::string monitor = window_.monitor();
   if (!manner_.px_per_mm) reported_px_per_mm_ = window_.px_per_mm().value_or(reported_px_per_mm_);
   scales_ = tablet.scales;
-  const double px_per_mm = reported_px_per_mm_ / scale_of(tablet, monitor);
+  const double true_px_per_mm = reported_px_per_mm_ / scale_of(tablet, monitor);
+  const double px_per_mm = fitting_px_per_mm(size, true_px_per_mm);
   if (px_per_mm != px_per_mm_ && screens::load_faces(px_per_mm)) {
     px_per_mm_ = px_per_mm;
     window::rebuild_font_texture();
   }
   bench::Display display = display_of(size, px_per_mm_, manner_.hand.value_or(tablet.hand));
   display.monitor = monitor;
+  display.drawn_at = px_per_mm_ / true_px_per_mm;
   runner_.feed(bench::Resized{std::move(display)}, now);
 }
 

@@ -44,6 +44,7 @@ private:
   void point(const window::Pointer& pointer, std::uint64_t poll, const bench::Now& now);
   void key(const window::Key& key, std::uint64_t poll, const bench::Now& now);
   void fit_display(const bench::Now& now);
+  void fill_display();
   void leave(const bench::Now& now);
   void draw(const bench::Now& now);
   void process_typing(const bench::Now& now);

@@ -110,9 +110,12 @@ words::Result<void> make_picture(const PictureOptions& options) {
   const auto session =
       options.at ? forget_later(reading.files, now.wall_ms) : std::optional<std::string>();
 
-  const double px_per_mm = std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
+  const double true_px_per_mm =
+      std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
+  const double px_per_mm = fitting_px_per_mm(options.size, true_px_per_mm);
   // Else the onlooker is a session that never begins, so it needs no id.
   bench::Bench bench = bench::start("", "", display_of(options.size, px_per_mm, options.hand), now);
+  bench.display.drawn_at = px_per_mm / true_px_per_mm;
   bench.paper.folder = (std::filesystem::absolute(home) / commands::paper_folder).string();
   bench.sharing.folder = (std::filesystem::absolute(home) / studio::told_folder).string();
   session::Joined joined = session::join(std::move(reading.files));

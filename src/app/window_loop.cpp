@@ -142,6 +142,7 @@ int run_window(const WindowOptions& options) {
   setup.display = display_of(window->size(), px_per_mm, bench::Hand::left);
   setup.opens_on = bench::Screen::today;
   setup.viewer = "xdg-open";
+  setup.full_screen = options.full_screen;
   setup.wake = window::Window::wake;
   commands::EffectRunner runner(setup, now); // ends before the window does: its threads call wake
   saving = &runner;

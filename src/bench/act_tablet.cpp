@@ -84,6 +84,10 @@ void act_on_tablet(Bench& bench, const PadId& pad, const Now& now, Effects& effe
     bench.display.hand = bench.tablet.hand;
     break;
   case TabletPad::motion: bench.tablet.motion = !bench.tablet.motion; break;
+  case TabletPad::full_screen:
+    bench.full_screen = !bench.full_screen.value_or(false);
+    bench.tablet.full_screen = *bench.full_screen;
+    break;
   case TabletPad::card_smaller: rescale(bench, 1 / (1 + step)); break;
   case TabletPad::card_larger: rescale(bench, 1 + step); break;
   case TabletPad::bind: return; // see above

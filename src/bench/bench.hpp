@@ -321,9 +321,10 @@ struct OtherPaint { // of an earlier batch, as a material
 struct Bench {
   Display display;
   bool night = false;
-  Screen screen = Screen::plan; // a window begins on Today, a script on Plan
-  Panel panel;                  // of Slab
-  std::int64_t asked_since = 0; // last line, order stamp, after which "found" was asked
+  std::optional<bool> full_screen; // whether the window fills the display; absent: it has no choice
+  Screen screen = Screen::plan;    // a window begins on Today, a script on Plan
+  Panel panel;                     // of Slab
+  std::int64_t asked_since = 0;    // last line, order stamp, after which "found" was asked
   TapAmount amount;
   std::string dropper; // chosen for the next drops; empty: see tool_for
   std::optional<NumberEntry> number;

@@ -17,9 +17,13 @@ struct Display {
   Size mm{218, 136};
   Hand hand = Hand::left;
   std::string monitor = {}; // by what the system calls it; empty where it has no name
+  double drawn_at = 1; // of its true size: less where the display is too small; then mm is larger
   bool operator==(const Display&) const = default;
   bool upright() const { return mm.h > mm.w; }
 };
+
+// The least that the screens are laid out for, lying; upright the other way round.
+inline constexpr Size least_display{218, 136};
 
 inline constexpr double gap_mm = 1.5;
 inline constexpr double margin_mm = 2;

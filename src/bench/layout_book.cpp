@@ -106,6 +106,7 @@ void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, 
   const bool upright = bench.display.upright();
   auto [trail, rest] = halves(area, upright, upright ? 0.53 : 0.57);
   lay_out_told(bench, page, take_bottom(trail, told_mm), layout);
+  if (upright) layout.title = take_top(trail, title_mm);
   layout.main = trail;
   const Rect lower = take_bottom(rest, row_mm), upper = take_bottom(rest, row_mm);
   lay_out_ways_on(bench, page, upper, lower, layout);

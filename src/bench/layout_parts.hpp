@@ -13,6 +13,8 @@ inline void add(Layout& layout, PadKind kind, const Rect& box, std::string arg =
   layout.pads.push_back({{kind, std::move(arg)}, box});
 }
 
+inline constexpr double title_mm = 7; // of a batch's name over its trail
+
 // Take a slice off the top or the bottom of an area, with a gap behind it.
 Rect take_top(Rect& area, double h);
 Rect take_bottom(Rect& area, double h);

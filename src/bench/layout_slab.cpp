@@ -20,6 +20,7 @@ struct SlabCells {
   Rect numbers; // its lower part
 };
 
+constexpr double clock_mm = 13;
 constexpr double numbers_mm = 25.9; // the numbers need a little more than one row of cells
 
 SlabCells cells_lying(const Grid& g) {
@@ -123,6 +124,15 @@ void lay_out_empty(const Grid& g, Layout& layout) {
   add(layout, SharedPad::to_plan, g.cell(0, g.rows - 1, g.columns));
 }
 
+// Upright the top bar has no room for the name and, while the glass can be wiped, none for the
+// clock.
+void lay_out_title(Layout& layout) {
+  layout.title = take_top(layout.main, title_mm);
+  if (layout.clock.w >= clock_mm) return;
+  layout.clock = {layout.title.right() - clock_mm, layout.title.y, clock_mm, title_mm};
+  layout.title.w -= clock_mm + gap_mm;
+}
+
 }
 
 void lay_out_number(const Grid& g, Layout& layout) {
@@ -147,7 +157,10 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
   }
   if (bench.batch.empty()) return lay_out_empty(slab_grid(bench.display), layout);
   lay_out_hands(bench, c, layout);
-  if (is_open<TrailPanel>(bench.panel)) return;
+  if (is_open<TrailPanel>(bench.panel)) {
+    if (bench.display.upright()) lay_out_title(layout);
+    return;
+  }
   layout.side = {};
   if (!is_open<NumberPanel>(bench.panel))
     return lay_out_panel(bench, {4, bench.display.upright() ? 5 : 4, c.panel}, layout);

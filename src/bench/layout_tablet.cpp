@@ -8,13 +8,16 @@ namespace {
 
 constexpr double left_mm = 92; // the card, and some air around it
 
-// The card, what makes it larger and smaller, and above it hand and motion.
-void lay_out_card(Rect area, Layout& layout) {
-  const Grid halves{2, 1, {area.x, area.y, area.w, row_mm}};
-  add(layout, TabletPad::hand, halves.cell(0, 0));
-  add(layout, TabletPad::motion, halves.cell(1, 0));
-  layout.main = {area.x, area.y + row_mm + gap_mm, area.w, area.h - 2 * (row_mm + gap_mm)};
-  const Grid quarters{4, 1, {area.x, area.bottom() - row_mm, area.w, row_mm}};
+// The card, what makes it larger and smaller, and above it hand, motion and full screen.
+void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
+  const bool chooses = bench.full_screen.has_value(), beside = chooses && bench.display.upright();
+  const Grid ways{beside ? 3 : 2, 1, take_top(area, row_mm)};
+  add(layout, TabletPad::hand, ways.cell(0, 0));
+  add(layout, TabletPad::motion, ways.cell(1, 0));
+  if (chooses)
+    add(layout, TabletPad::full_screen, beside ? ways.cell(2, 0) : take_top(area, row_mm));
+  const Grid quarters{4, 1, take_bottom(area, row_mm)};
+  layout.main = area;
   add(layout, TabletPad::card_smaller, quarters.cell(0, 0), "much");
   add(layout, TabletPad::card_smaller, quarters.cell(1, 0));
   add(layout, TabletPad::card_larger, quarters.cell(2, 0));
@@ -50,7 +53,7 @@ void lay_out_tablet(const Bench& bench, Layout& layout) {
   const bool shares = !bench.sharing.folder.empty();
   const Rect card = upright ? Rect{area.x, area.y, area.w, shares ? 94.5 : 108}
                             : Rect{area.x, area.y, left_mm, area.h};
-  lay_out_card(card, layout);
+  lay_out_card(bench, card, layout);
   Rect keys = upright ? Rect{area.x, card.bottom() + gap_mm, area.w, 0}
                       : Rect{card.right() + gap_mm, area.y, 0, 0};
   keys.w = area.right() - keys.x;

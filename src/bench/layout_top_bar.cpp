@@ -40,8 +40,9 @@ void lay_out_top_bar(const Bench& bench, Layout& layout) {
   add(layout, TopBarPad::sound, take_right(small));
   if (bench.screen != Screen::slab) add(layout, TopBarPad::tablet, take_right(small));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
-    add(layout, TopBarPad::wipe, take_right(upright ? 20.5 : 38));
-  layout.title = {x, gap_mm, right - x, h};
+    add(layout, TopBarPad::wipe, take_right(upright ? 20.5 : 27));
+  const Rect rest{x, gap_mm, right - x, h};
+  (upright ? layout.clock : layout.title) = rest; // upright a name stands over what it names
 }
 
 Layout layout(const Bench& bench) {

@@ -8,6 +8,7 @@ namespace bench {
 enum class TabletPad {
   hand,
   motion,
+  full_screen, // where the window has the choice
   card_smaller,
   card_larger, // arg of both: "" a little, "much"
   bind,        // arg: the name of a pad in keys.hpp

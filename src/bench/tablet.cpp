@@ -39,6 +39,7 @@ std::string written(const Tablet& tablet) {
   const Json all = {{"hand", tablet.hand == Hand::left ? "left" : "right"},
                     {"sound", tablet.sound},
                     {"motion", tablet.motion},
+                    {"full_screen", tablet.full_screen},
                     {"scales", scales},
                     {"keys", keys},
                     {"materials", tablet.materials}};
@@ -52,6 +53,7 @@ words::Result<Tablet> read_tablet(std::string_view text) {
   tablet.hand = all.value("hand", Json()) == "right" ? Hand::right : Hand::left;
   tablet.sound = yes_or(all, "sound", true);
   tablet.motion = yes_or(all, "motion", true);
+  tablet.full_screen = yes_or(all, "full_screen", false);
   for (const auto& [monitor, scale] : inner(all, "scales").items())
     if (scale.is_number() && scale >= least && scale <= most)
       tablet.scales[monitor] = scale.get<double>();

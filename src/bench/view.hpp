@@ -304,9 +304,11 @@ struct CompareView {
 };
 
 struct TabletView {
-  Size mm;
+  Size mm;             // of the display, truly
+  double drawn_at = 1; // see Display
   Hand hand = Hand::left;
   bool motion = true;
+  bool full_screen = false;
   struct Row {
     PadId pad;          // bind ...
     PadId does;         // what the key does

@@ -29,9 +29,11 @@ TabletView::Told told_view(const Bench& bench) {
 
 TabletView tablet_view(const Bench& bench) {
   TabletView v;
-  v.mm = bench.display.mm;
+  v.drawn_at = bench.display.drawn_at;
+  v.mm = {bench.display.mm.w * v.drawn_at, bench.display.mm.h * v.drawn_at};
   v.hand = bench.tablet.hand;
   v.motion = bench.tablet.motion;
+  v.full_screen = bench.full_screen.value_or(false);
   v.shares = !bench.sharing.folder.empty();
   if (v.shares && bench.sharing.open) v.told = told_view(bench);
   for (const std::string_view name : bindable) {

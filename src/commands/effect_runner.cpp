@@ -23,6 +23,7 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
     if (also) also();
   };
   bench_.screen = sitting.opens_on;
+  bench_.full_screen = sitting.full_screen;
   storage_ = open(wake);
   bench_.sharing.folder = storage_.told_folder;
   bench_.paper.folder = storage_.papers.folder;
@@ -42,6 +43,7 @@ void EffectRunner::remember(const bench::Now& now) {
   if (!tablet) return feed(bench::NotKept{tablet.error()}, now);
   bench_.tablet = *tablet;
   bench_.display.hand = tablet->hand;
+  if (bench_.full_screen) bench_.full_screen = *bench_.full_screen || tablet->full_screen;
 }
 
 void EffectRunner::keep_tablet(const bench::Now& now) {

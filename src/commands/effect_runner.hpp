@@ -24,6 +24,7 @@ struct Sitting {
   bench::Screen opens_on = bench::Screen::plan;
   bool looks_again = true; // for what other devices write, every 5 s while a batch is open, else
                            // once a minute
+  std::optional<bool> full_screen = {};                        // see bench::Bench
   std::function<void(const words::Error&)> hears_failure = {}; // of every failed save; may be empty
   std::function<void()> wake; // called when poll() has something, perhaps on a disk's thread; may
                               // be empty

@@ -104,7 +104,7 @@ void caution_chip(Sheet& sheet, const Rect& r, const std::string& words) {
 void add_worth(std::vector<Label>& out, const BinderView& v) {
   if (v.batches && *v.batches >= 1)
     out.push_back({say(Say::batches, {words::number(std::floor(*v.batches), 0)}), small, true, 1});
-  if (v.a_gram)
+  if (v.a_gram && *v.a_gram > 0)
     out.push_back({say(Say::costs, {money_words(*v.a_gram, v.currency)}), small, true, 1});
 }
 

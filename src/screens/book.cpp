@@ -11,6 +11,7 @@
 #include "words/book_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
+#include "words/shelf_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -317,11 +318,17 @@ void told(Sheet& sheet, const bench::BookView& book) {
   }
 }
 
+// Once something is written there is nothing to cancel.
+words::Sentence leave_words(const bench::BookView& book) {
+  if (book.paper && !book.paper->written.empty()) return words::ShelfSay::shelf_done;
+  return words::ScreensSay::pad_leave_number;
+}
+
 void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   const Theme& t = sheet.theme;
   const bool open = book.batch->progress == session::Progress::open;
   if (at.id.kind == SharedPad::leave)
-    pad(sheet, at, plain(t), {{say(words::ScreensSay::pad_leave_number), clean_letters}});
+    pad(sheet, at, plain(t), {{say(leave_words(book)), clean_letters}});
   const auto own = at.id.kind.as<BookPad>();
   if (!own) return;
   switch (*own) {

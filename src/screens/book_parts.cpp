@@ -25,7 +25,7 @@ std::string cost_words(const bench::BookView& book) {
   add(Say::cost_rest, cost.rest);
   std::string said = say(Say::book_cost, {money_words(sum, book.currency)});
   if (!parts.empty()) said += ": " + parts;
-  if (book.a_pan_costs)
+  if (book.a_pan_costs && sum > 0)
     said += "; " + say(Say::cost_a_pan, {money_words(*book.a_pan_costs, book.currency)});
   std::string unknown;
   for (const session::Card& card : cost.unknown)

@@ -4,6 +4,7 @@
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
+#include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "words/lists.hpp"
 #include "words/screens_says.hpp"
@@ -81,6 +82,20 @@ void draw_cross(Sheet& sheet, const bench::Pad& at) {
 
 }
 
+// How it is to be written, in brackets, is seen by what stands there.
+std::string caption_of(const Field& field) {
+  const std::string meaning = words::say(field.meaning);
+  return meaning.substr(0, meaning.find(" ("));
+}
+
+double caption_mm(const Field& field, const Rect& box) {
+  const auto own = field.pad.kind.as<ShelfPad>();
+  if (!own || field.text.empty()) return 0;
+  const double caption = width_mm(caption_of(field), cap::small, false) + 3,
+               text = width_mm(field.text, cap::clear, false) + 6;
+  return caption + text < box.w ? caption : 0;
+}
+
 void draw_fields(Sheet& sheet) {
   const Theme& t = sheet.theme;
   for (const bench::Pad& at : sheet.view.layout.pads)
@@ -91,6 +106,9 @@ void draw_fields(Sheet& sheet) {
     const bool empty = field.text.empty();
     write(sheet, {box.x + 3, box.centre().y + cap::clear / 2}, Anchor::left, clean_letters,
           empty ? t.quiet : t.ink, empty ? words::say(field.meaning) : field.text, box.w - 6);
+    if (const double caption = caption_mm(field, box); caption > 0)
+      write(sheet, {box.right() - 2, box.centre().y + cap::clear / 2}, Anchor::right,
+            {cap::small, false, cap::small}, t.quiet, caption_of(field), caption);
   }
 }
 

@@ -5,6 +5,8 @@
 #include "screens/widgets.hpp"
 #include "words/say.hpp"
 
+#include <string>
+
 namespace screens {
 
 struct Field {
@@ -14,6 +16,10 @@ struct Field {
 };
 
 std::vector<Field> fields_of(const bench::View& view);
+
+// What it is, beside what was entered: of the fields of a card, which are several; else nothing.
+double caption_mm(const Field& field, const Rect& box);
+std::string caption_of(const Field& field);
 
 void draw_fields(Sheet& sheet);
 

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <set>
 #include <utility>
 
 namespace screens {
@@ -22,6 +23,37 @@ std::vector<std::string> with_ratios(std::vector<std::string> words) {
     --i;
   }
   return words;
+}
+
+bool is_number(const std::string& word) {
+  const char first = word.empty() ? 'x' : word[0] == '(' && word.size() > 1 ? word[1] : word[0];
+  return (first >= '0' && first <= '9') || word.rfind("½", 0) == 0 || word.rfind("¼", 0) == 0 ||
+         word.rfind("¾", 0) == 0;
+}
+
+bool is_unit(std::string word) {
+  while (!word.empty() && std::string(".,;:)").find(word.back()) != std::string::npos)
+    word.pop_back();
+  static const std::set<std::string> units{"g", "kg", "mg",  "mL", "mm", "min", "h",
+                                           "s", "%",  "tsp", "°C", "℃",  "K"};
+  return units.count(word) > 0;
+}
+
+// A number stays with its unit, and what it is counted within with what it is.
+std::vector<std::string> with_units(const std::vector<std::string>& words) {
+  std::vector<std::string> out;
+  for (const std::string& word : words) {
+    const bool goes_on = !out.empty() && is_number(out.back()) &&
+                         (is_unit(word) || word == "±" || word == "×" ||
+                          (is_number(word) && out.back().size() > 2 &&
+                           (out.back().rfind("±") == out.back().size() - 2 ||
+                            out.back().rfind("×") == out.back().size() - 2)));
+    if (goes_on)
+      out.back() += " " + word;
+    else
+      out.push_back(word);
+  }
+  return out;
 }
 
 // A hyphen inside a word ends a piece too; no space follows it then.
@@ -168,10 +200,14 @@ Lines fitted(const std::string& text, double width, const Lettering& l, int max_
   std::vector<double> caps{l.cap_mm};
   for (auto c = cap::all.rbegin(); c != cap::all.rend(); ++c)
     if (*c < l.cap_mm && *c >= l.least_mm) caps.push_back(*c);
-  for (const double c : caps)
-    if (const auto lines = whole(words, width, c, l.bold, max_lines, even)) return *lines;
-  if (const auto bracket = text.find(" ("); bracket != std::string::npos)
-    return fitted(text.substr(0, bracket), width, l, max_lines, even);
+  for (const auto& pieces : {with_units(words), words})
+    for (const double c : caps)
+      if (const auto lines = whole(pieces, width, c, l.bold, max_lines, even)) return *lines;
+  if (const auto bracket = text.find(" ("); bracket != std::string::npos) {
+    Lines lines = fitted(text.substr(0, bracket), width, l, max_lines, even);
+    lines.shortened = true;
+    return lines;
+  }
   const double c = caps.back();
   const auto pieces = max_lines > 1 ? broken(words, width, c, l.bold) : words;
   if (const auto lines = whole(pieces, width, c, l.bold, max_lines, false)) return *lines;

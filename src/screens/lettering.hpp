@@ -18,7 +18,8 @@ struct Lettering {
 struct Lines {
   std::vector<std::string> lines;
   double cap_mm = 0;
-  bool cut = false; // something was left out
+  bool cut = false;       // something was left out
+  bool shortened = false; // what stood in brackets was
 };
 
 // At most max_lines lines (1 or more), none wider than width_mm. even: two lines are made about as

@@ -183,9 +183,10 @@ void ask_for(const std::string& words, double px) {
 }
 
 std::optional<std::string> field(const bench::Pad& pad, const std::string& text, const Theme& t,
-                                 double px, words::Sentence meaning) {
+                                 double px, words::Sentence meaning, double caption) {
   ImFont* font = font_for(cap::clear, false);
-  const Rect box = inset(pad.box, 0.9); // within its drawn frame
+  Rect box = inset(pad.box, 0.9); // within its drawn frame
+  box.w -= caption;
   const auto w = static_cast<float>(box.w * px), h = static_cast<float>(box.h * px);
   const Style style(t, static_cast<float>(2.1 * px), std::max(0.0f, (h - font->FontSize) / 2));
   ImGui::SetNextWindowPos({static_cast<float>(box.x * px), static_cast<float>(box.y * px)});
@@ -214,8 +215,9 @@ std::optional<std::string> field(const bench::Pad& pad, const std::string& text,
 std::vector<bench::Text> fields(const bench::View& view, double px_per_mm) {
   std::vector<bench::Text> out;
   for (const Field& shown : fields_of(view)) {
-    const auto text = field(*bench::pad_of(view.layout, shown.pad), shown.text,
-                            theme(view.top_bar.night), px_per_mm, shown.meaning);
+    const bench::Pad& pad = *bench::pad_of(view.layout, shown.pad);
+    const auto text = field(pad, shown.text, theme(view.top_bar.night), px_per_mm, shown.meaning,
+                            caption_mm(shown, pad.box));
     if (text) out.push_back({shown.pad, *text});
   }
   return out;

@@ -88,31 +88,53 @@ std::string day_words(std::int64_t ms, int utc_offset_min) {
   return say(days[static_cast<std::size_t>((day % 7 + 7) % 7)]);
 }
 
-// Days by their names for a week, else counted from the pour.
-void draw_days(Sheet& sheet, const Plot& p, const PansView::Curve& curve) {
-  const Theme& t = sheet.theme;
+void draw_tick(Sheet& sheet, const Plot& p, double x) {
+  const double y = p.in.bottom();
+  sheet.shapes.push_back(Polyline{{{x, y}, {x, y + 1.4}}, 0.3, sheet.theme.ink, 0});
+}
+
+// For a week each day by its name, between its midnights.
+void draw_named_days(Sheet& sheet, const Plot& p, const PansView::Curve& curve) {
   const int offset = sheet.view.utc_offset_min;
-  const double y = p.in.bottom(), day_mm = p.in.w * 24 / p.to_h;
-  sheet.shapes.push_back(Polyline{{{p.in.x, y}, {p.in.right(), y}}, 0.3, t.ink, 0});
-  const std::int64_t first = words::day_number(curve.poured_at, offset);
-  const bool by_name = p.to_h < 7 * 24;
-  constexpr double label_mm = 17;
-  const int step = std::max(1, static_cast<int>(std::ceil(label_mm / day_mm)));
-  const std::int64_t last = first + static_cast<std::int64_t>(p.to_h / 24) + 1;
-  double from = -1e9;
-  for (std::int64_t day = first; day <= last; day += day == first ? 1 : step) {
-    const std::int64_t at = std::max(
-        curve.poured_at, day * session::a_day_ms - static_cast<std::int64_t>(offset) * 60'000);
-    const double x = p.x(static_cast<double>(at - curve.poured_at) / ms_per_h);
-    const std::string words =
-        by_name ? day_words(at, offset) : say(Say::pans_day, {std::to_string(day - first)});
+  const double y = p.in.bottom() + 1.6 + cap::body;
+  double from = p.in.x - 1;
+  for (std::int64_t day = words::day_number(curve.poured_at, offset);; ++day) {
+    const std::int64_t midnight =
+        day * session::a_day_ms - static_cast<std::int64_t>(offset) * 60'000;
+    const double begins = static_cast<double>(midnight - curve.poured_at) / ms_per_h;
+    if (begins >= p.to_h) return;
+    if (begins > 0) draw_tick(sheet, p, p.x(begins));
+    const std::string words = day_words(std::max(midnight, curve.poured_at), offset);
     const double w = width_mm(words, cap::body, false);
-    if (x >= p.in.right() - 0.5) break;
-    sheet.shapes.push_back(Polyline{{{x, y}, {x, y + 1.4}}, 0.3, t.ink, 0});
-    if (x < from || x + 0.8 + w > p.in.right()) continue;
-    write(sheet, {x + 0.8, y + 1.6 + cap::body}, Anchor::left, slab_letters, t.ink, words, w + 0.2);
-    from = x + w + 2.4;
+    const double c = (p.x(begins) + p.x(begins + 24)) / 2;
+    if (c - w / 2 < from || c + w / 2 > p.in.right() + 1) continue;
+    write(sheet, {c, y}, Anchor::centre, slab_letters, sheet.theme.ink, words, w + 0.2);
+    from = c + w / 2 + 2;
   }
+}
+
+// Then days counted from the pour.
+void draw_counted_days(Sheet& sheet, const Plot& p) {
+  constexpr double label_mm = 17;
+  const double y = p.in.bottom() + 1.6 + cap::body, day_mm = p.in.w * 24 / p.to_h;
+  const int step = std::max(1, static_cast<int>(std::ceil(label_mm / day_mm)));
+  for (int day = 0; day * 24 < p.to_h; day += step) {
+    const double x = p.x(day * 24.0);
+    const std::string words = say(Say::pans_day, {std::to_string(day)});
+    const double w = width_mm(words, cap::body, false);
+    draw_tick(sheet, p, x);
+    if (x + 0.8 + w > p.in.right()) continue;
+    write(sheet, {x + 0.8, y}, Anchor::left, slab_letters, sheet.theme.ink, words, w + 0.2);
+  }
+}
+
+void draw_days(Sheet& sheet, const Plot& p, const PansView::Curve& curve) {
+  const double y = p.in.bottom();
+  sheet.shapes.push_back(Polyline{{{p.in.x, y}, {p.in.right(), y}}, 0.3, sheet.theme.ink, 0});
+  if (p.to_h < 7 * 24)
+    draw_named_days(sheet, p, curve);
+  else
+    draw_counted_days(sheet, p);
 }
 
 void draw_ahead(Sheet& sheet, Plot& p, const PansView::Curve& curve) {

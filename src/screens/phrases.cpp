@@ -309,6 +309,7 @@ std::string right_words(const bench::Advice& a, const std::optional<bench::Softe
 
 std::string money_words(double amount, const std::string& currency) {
   constexpr double small = 0.1;
+  if (amount <= 0) return say(Say::money_none); // of gifts alone
   const int decimals = amount > 0 && amount < small ? 3 : 2;
   const bool sign = currency.empty() || !std::isalpha(static_cast<unsigned char>(currency[0]));
   return say(sign ? Say::money : Say::money_in_words, {currency, words::number(amount, decimals)});

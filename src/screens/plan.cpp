@@ -50,7 +50,8 @@ std::vector<Label> name_and_below(const std::string& name, const std::string& be
   if (width_mm(name, cap::small, true) <= width)
     return {{name, clean_bold, false, 1}, {below, small, true, 1}};
   const std::string both = below.empty() ? name : name + ", " + below;
-  return {{fitted(both, width, small_bold, 2).cut ? name : both, small_bold, false, 2}};
+  const Lines lines = fitted(both, width, small_bold, 2);
+  return {{lines.cut || lines.shortened ? name : both, small_bold, false, 2}};
 }
 
 // A row of the finder with its heap. The chosen one is ticked.

@@ -216,7 +216,8 @@ std::string last_time_words(const bench::LastTime& last) {
 
 std::string cost_words(const session::Cost& cost, const std::string& currency, int pans) {
   std::string sum = money_words(cost.sum(), currency);
-  if (pans > 0) sum = say(Say::plan_costs_pans, {sum, money_words(cost.sum() / pans, currency)});
+  if (pans > 0 && cost.sum() > 0)
+    sum = say(Say::plan_costs_pans, {sum, money_words(cost.sum() / pans, currency)});
   std::string unknown;
   for (const session::Card& card : cost.unknown)
     unknown += (unknown.empty() ? "" : ", ") + card.name;
@@ -247,9 +248,14 @@ std::string how_much_words(const bench::PlanView& plan) {
   return say(Say::plan_how_much, {unsaid_words(plan.want)});
 }
 
+// What shall stand below them makes the rows narrower, as far as two lines of words allow.
 double draw_lines(Sheet& sheet, const Rect& area, double room, const bench::PlanView& plan) {
   constexpr double row_mm = 7.6;
-  const double step = std::min(row_mm, room / static_cast<double>(plan.lines.size()));
+  double below = 0;
+  for (const std::string& sentence : also(plan)) below += lines_high(sentence, area.w, small) + 0.7;
+  const auto rows = static_cast<double>(plan.lines.size());
+  const double wanted = std::clamp((room - below) / rows, two_lines_mm, row_mm);
+  const double step = std::min(wanted, room / rows);
   double y = area.y;
   for (std::size_t i = 0; i < plan.lines.size(); ++i) {
     draw_line(sheet, {area.x, y, area.w, step}, plan.lines[i], plan, begins(plan.lines, i));

@@ -49,14 +49,14 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
                           : material_colour(t, row.kind);
   material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, row.kind, fill, g.ink);
   const double x = r.x + size + 3.4;
-  const double bar_mm = row.left ? 2.6 : 0;
+  const double bar_mm = row.left ? 2.2 : 0;
   if (ticked) tick(sheet, {r.right() - 4.6, r.centre().y}, 3.4, g.ink);
-  labels(sheet, {x, r.y, r.right() - mark - x, r.h - bar_mm - (row.left ? 1.2 : 0)}, g,
+  labels(sheet, {x, r.y, r.right() - mark - x, r.h - bar_mm}, g,
          {{row.name, small_bold, false, row.left ? 1 : 2},
           {row.left ? left_words(row) : row.index_name, small, true, 1}},
          Anchor::left);
   if (row.left)
-    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 1, r.right() - mark - x - 5, 1.6}, *row.left,
+    stock_bar(sheet, {x + 2, r.bottom() - bar_mm - 0.8, r.right() - mark - x - 5, 1.6}, *row.left,
               row.low_g, fill, g);
 }
 
@@ -67,10 +67,11 @@ std::string value_words(const bench::FactView& fact) {
 
 // What it says, and below what that is.
 void fact_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
-  for (const bench::FactView& fact : shelf.facts)
-    if (fact.pad == at.id)
-      pad(sheet, at, plain(sheet.theme),
-          {{value_words(fact), clean_bold, false, 1}, {say(fact.say), small, true, 2}});
+  for (const bench::FactView& fact : shelf.facts) {
+    if (fact.pad != at.id) continue;
+    pad(sheet, at, plain(sheet.theme),
+        {{value_words(fact), clean_bold, false, 1}, {say(fact.say), small, true, 2}});
+  }
 }
 
 std::string family_words(paint::PigmentClass family) {

@@ -184,6 +184,7 @@ std::vector<Label> stock_figure(const bench::StockView& stock) {
 std::vector<Label> price_figure(const bench::StockView& stock) {
   const Lettering bold{cap::body, true, cap::small};
   if (!stock.a_gram) return {{say(Say::card_no_price), small, true, 2}};
+  if (*stock.a_gram <= 0) return {{say(Say::jar_gift), bold, false, 1}};
   return {{money_words(*stock.a_gram, stock.currency), bold, false, 1},
           {say(Say::card_price), small, true, 1}};
 }

@@ -47,13 +47,18 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   const double side = padding_mm, width = r.w - 2 * side;
   const std::string called =
       m.several > 0 ? say(Say::pad_pigments, {std::to_string(m.several)}) : m.name;
-  const Lines name = fitted(called, width, slab_bold, 2);
+  Lines name = fitted(called, width, slab_bold, 2);
+  if (name.shortened && m.dropper.empty()) { // what stands in brackets tells two pigments apart
+    const Lines whole = fitted(called, width, slab_bold, 3);
+    if (!whole.cut && !whole.shortened) name = whole;
+  }
   const double rows = (m.dropper.empty() ? 2.0 : 3.0) + static_cast<double>(name.lines.size());
   const double air = (r.h - rows * cap::body) / (rows + 1.1); // above, between, and below
-  double y = r.y + air * 0.95 + cap::body;
+  const bool full = rows > 4.5; // then the last line keeps off the edge, and the symbol is smaller
+  double y = r.y + air * (full ? 0.6 : 0.95) + cap::body;
   const bool heap = m.kind == session::CardKind::pigment || m.kind == session::CardKind::paint;
   const Colour fill = heap ? rgb(m.colour) : sheet.view.pressed == pad.id ? g.fill : t.slab;
-  const double symbol = std::min(7.0, cap::body + air * 1.3);
+  const double symbol = std::min(7.0, cap::body + air * (full ? 0.7 : 1.3));
   material_symbol(sheet, {r.x + side + symbol * 0.54, y - cap::body / 2}, symbol, m.kind, fill,
                   g.ink);
   write(sheet, {r.right() - side, y}, Anchor::right, m.grams ? slab_bold : slab_letters, g.ink,

@@ -93,6 +93,69 @@ void dropper(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
   sheet.shapes.push_back(Disc{on_dropper(c, size, 0.95, 0), size * 0.1, outline, clear, 0});
 }
 
+// Its bowl below at the left, its handle up to the right.
+void spoon(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
+  sheet.shapes.push_back(
+      Polyline{{{c.x - size * 0.1, c.y + size * 0.1}, {c.x + size * 0.48, c.y - size * 0.48}},
+               size * 0.12,
+               outline,
+               0});
+  std::vector<Point> bowl;
+  for (int i = 0; i < 24; ++i) {
+    const double a = 2 * pi * i / 24;
+    const double along = std::cos(a) * size * 0.32, off = std::sin(a) * size * 0.22;
+    bowl.push_back(
+        {c.x - size * 0.2 + (along - off) * 0.7071, c.y + size * 0.2 - (along + off) * 0.7071});
+  }
+  sheet.shapes.push_back(Polygon{std::move(bowl), fill, outline, size * 0.085});
+}
+
+// From the side, open above.
+void pan(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
+  const double w = size * 0.5, top = c.y - size * 0.3, foot = c.y + size * 0.3;
+  sheet.shapes.push_back(Box{
+      {c.x - w * 0.94, c.y - size * 0.06, w * 1.88, foot - c.y + size * 0.06}, 0, fill, clear, 0});
+  sheet.shapes.push_back(Polyline{
+      {{c.x - w, top}, {c.x - w, foot}, {c.x + w, foot}, {c.x + w, top}}, size * 0.1, outline, 0});
+}
+
+// A foot that is as wide as it grinds, and a grip.
+void muller(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
+  const double thick = size * 0.085;
+  sheet.shapes.push_back(Box{{c.x - size * 0.16, c.y - size * 0.5, size * 0.32, size * 0.6},
+                             size * 0.12,
+                             fill,
+                             outline,
+                             thick});
+  const double top = c.y + size * 0.04, foot = c.y + size * 0.46;
+  sheet.shapes.push_back(Polygon{{{c.x - size * 0.2, top},
+                                  {c.x + size * 0.2, top},
+                                  {c.x + size * 0.46, foot},
+                                  {c.x - size * 0.46, foot}},
+                                 fill,
+                                 outline,
+                                 thick});
+}
+
+// A written page with a corner turned down.
+void leaflet(Sheet& sheet, Point c, double size, Colour fill, Colour outline) {
+  const double w = size * 0.38, h = size * 0.5, corner = size * 0.24;
+  sheet.shapes.push_back(Polygon{{{c.x - w, c.y - h},
+                                  {c.x + w - corner, c.y - h},
+                                  {c.x + w, c.y - h + corner},
+                                  {c.x + w, c.y + h},
+                                  {c.x - w, c.y + h}},
+                                 fill,
+                                 outline,
+                                 size * 0.085});
+  for (const double y : {-0.08, 0.12, 0.32})
+    sheet.shapes.push_back(
+        Polyline{{{c.x - w * 0.6, c.y + y * size}, {c.x + w * 0.6, c.y + y * size}},
+                 size * 0.07,
+                 outline,
+                 0});
+}
+
 }
 
 void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind, Colour fill,
@@ -118,15 +181,21 @@ void material_symbol(Sheet& sheet, Point c, double size, session::CardKind kind,
         Polyline{{{c.x - 2 * d, c.y + 2 * d}, {c.x + d, c.y - d}}, thick, outline, 0});
     return;
   }
+  case CardKind::spoon: return spoon(sheet, c, size, fill, outline);
+  case CardKind::pan: return pan(sheet, c, size, fill, outline);
+  case CardKind::slab:
+    sheet.shapes.push_back(Box{{c.x - size * 0.54, c.y - size * 0.12, size * 1.08, size * 0.24},
+                               size * 0.06,
+                               fill,
+                               outline,
+                               thick});
+    return;
+  case CardKind::muller: return muller(sheet, c, size, fill, outline);
+  case CardKind::recipe: return leaflet(sheet, c, size, fill, outline);
   case CardKind::other:
   case CardKind::paint:
-  case CardKind::spoon:
-  case CardKind::pan:
-  case CardKind::slab:
-  case CardKind::muller:
-  case CardKind::recipe:
-    sheet.shapes.push_back(Box{{c.x - size * 0.36, c.y - size * 0.36, size * 0.72, size * 0.72},
-                               size * 0.12,
+    sheet.shapes.push_back(Box{{c.x - size * 0.5, c.y - size * 0.32, size, size * 0.64},
+                               size * 0.2,
                                fill,
                                outline,
                                thick});

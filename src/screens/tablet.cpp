@@ -31,16 +31,27 @@ std::string key_does(const bench::PadId& pad) {
                                   : Say::key_honey);
 }
 
-void draw_card(Sheet& sheet) {
+constexpr double noticed = 0.97; // less than this is not worth a word
+
+std::string size_words(const bench::TabletView& tablet) {
+  const std::string w = words::number(tablet.mm.w, 0), h = words::number(tablet.mm.h, 0);
+  if (tablet.drawn_at >= noticed) return say(Say::tablet_size, {w, h});
+  return say(Say::tablet_small, {w, h, words::number(100 * tablet.drawn_at, 0)});
+}
+
+void draw_card(Sheet& sheet, double drawn_at) {
   const Theme& t = sheet.theme;
   const Rect& area = sheet.view.layout.main;
   panel(sheet, area);
   const bench::Point c = area.centre();
-  const Rect card{c.x - card_w / 2, c.y - card_h / 2, card_w, card_h};
-  sheet.shapes.push_back(Box{card, 3.18, t.bench, t.ink, outline_mm});
-  labels(
-      sheet, inset(card, 4), plain(t),
-      {{say(Say::card_hold), clean_bold, false, 3}, {say(Say::card_fit), clean_letters, true, 4}});
+  const double w = card_w / drawn_at, h = card_h / drawn_at; // its true size on the glass
+  const bool lies = w <= area.w && h <= area.h;
+  const double across = lies ? w : std::min(h, area.w), down = std::min(lies ? h : w, area.h);
+  const Rect card{c.x - across / 2, c.y - down / 2, across, down};
+  sheet.shapes.push_back(Box{card, lies ? 3.18 : 0, t.bench, t.ink, outline_mm});
+  labels(sheet, inset(card, 4), plain(t),
+         {{say(lies ? Say::card_hold : Say::card_hold_upright), clean_bold, false, 3},
+          {say(lies ? Say::card_fit : Say::card_fit_across), clean_letters, true, 4}});
 }
 
 void draw_row(Sheet& sheet, const bench::Pad& at, const bench::TabletView::Row& row) {
@@ -105,14 +116,13 @@ void draw_told_pad(Sheet& sheet, const bench::Pad& at, const bench::TabletView& 
 
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
   const Theme& t = sheet.theme;
-  draw_card(sheet);
+  draw_card(sheet, tablet.drawn_at);
   if (tablet.told) {
     draw_told(sheet, *tablet.told);
   } else {
     labels(sheet, sheet.view.layout.side, plain(t),
            {{say(Say::tablet_keys), clean_bold, false, 2},
-            {say(Say::tablet_size, {words::number(tablet.mm.w, 0), words::number(tablet.mm.h, 0)}),
-             clean_letters, true, 1}},
+            {size_words(tablet), clean_letters, true, tablet.drawn_at < noticed ? 2 : 1}},
            Anchor::left);
   }
   std::size_t row = 0;
@@ -123,8 +133,10 @@ void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
     if (at.id.kind == TabletPad::hand)
       pad(sheet, at, plain(t), {{say(left ? Say::hand_left : Say::hand_right), clean_letters}});
     if (at.id.kind == TabletPad::motion)
-      pad(sheet, at, plain(t),
-          {{say(tablet.motion ? Say::motion_on : Say::motion_off), clean_letters}});
+      toggle_pad(sheet, at, say(tablet.motion ? Say::motion_on : Say::motion_off), tablet.motion);
+    if (at.id.kind == TabletPad::full_screen)
+      toggle_pad(sheet, at, say(tablet.full_screen ? Say::full_screen_on : Say::full_screen_off),
+                 tablet.full_screen);
     if (at.id.kind == TabletPad::card_smaller)
       pad(sheet, at, plain(t),
           {{say(much ? Say::card_much_smaller : Say::card_smaller), clean_letters}});

@@ -120,14 +120,20 @@ void draw_date(Sheet& sheet, const Rect& r, std::int64_t now_ms) {
   labels(sheet, r, plain(sheet.theme), {{date, slab_bold, false, 2}}, Anchor::left);
 }
 
-// The name beside its heap, as far left as it goes.
+// The name beside its heap, as far left as it goes; over a trail at the slab it is read from afar.
 void draw_title(Sheet& sheet) {
   const Rect& r = sheet.view.layout.title;
   if (const auto* today = std::get_if<bench::TodayView>(&sheet.view.screen))
     return draw_date(sheet, r, today->now_ms);
   const Title title = title_of(sheet.view);
+  const bool in_bar = r.bottom() <= sheet.view.layout.top_bar.bottom();
+  if (!in_bar) { // on a ground of its own: what lies behind the pads turns green when time is up
+    const double end = std::max(r.right(), sheet.view.layout.clock.right());
+    panel(sheet, {r.x, r.y, end - r.x, r.h});
+  }
   if (title.name.empty() || r.w < 14) return;
-  const double heap = 7, x = r.x + (r.w > 60 ? 5 : 2);
+  const double heap = std::min(7.0, r.h - 1), x = r.x + (r.w > 60 ? 5 : 2);
+  const int lines = r.h < 2 * heap ? 1 : 2;
   const Rect words{x + heap + 1.5, r.y, r.right() - x - heap - 2, r.h};
   const Point at{x + heap / 2, r.centre().y};
   if (title.kind == session::CardKind::pigment)
@@ -136,17 +142,21 @@ void draw_title(Sheet& sheet) {
     material_symbol(sheet, at, heap, title.kind, material_colour(sheet.theme, title.kind),
                     sheet.theme.ink);
   const double width = words.w - 2 * padding_mm;
-  if (fitted(title.name, width, slab_bold, 2).cut) return; // the heap says more than half a name
-  labels(sheet, words, plain(sheet.theme), {{title.name, slab_bold, false, 2}}, Anchor::left);
+  const Lettering letters{cap::body, true, in_bar ? cap::small : cap::body};
+  if (fitted(title.name, width, letters, lines).cut) return; // the heap says more than half a name
+  labels(sheet, words, plain(sheet.theme), {{title.name, letters, false, lines}}, Anchor::left);
 }
 
 void clock(Sheet& sheet) {
   const auto& top_bar = sheet.view.top_bar;
   const Rect& r = sheet.view.layout.clock;
-  if (r.w <= 0) return;
+  constexpr double least_mm = 9,
+                   whole_mm = 12; // that the time takes, in small letters and in usual
+  if (r.w < least_mm) return;
   const std::string time = (top_bar.hour < 10 ? "0" : "") + std::to_string(top_bar.hour) +
                            (top_bar.minute < 10 ? ":0" : ":") + std::to_string(top_bar.minute);
-  write(sheet, {r.right() - 1, r.centre().y + cap::body / 2}, Anchor::right, slab_letters,
+  const double size = r.w < whole_mm ? cap::small : cap::body;
+  write(sheet, {r.right() - 0.6, r.centre().y + size / 2}, Anchor::right, {size, false, size},
         sheet.theme.ink, time, r.w - 1);
 }
 

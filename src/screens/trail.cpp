@@ -23,8 +23,10 @@ namespace {
 
 constexpr double marker_mm = 2.0; // radius of what is now and of what comes next
 constexpr double ghost_mm = 0.5;
-constexpr std::size_t most_named = 4; // of what was told, the last; before them stand signs alone
-constexpr double bar_mm = 3.2;        // from the panel's edge to the bars of the stages
+// Of what was told the last are named, and before them stand signs alone: more words than these lie
+// across the way and the range.
+constexpr std::size_t most_named = 4, most_named_of_whole = 8;
+constexpr double bar_mm = 3.2; // from the panel's edge to the bars of the stages
 
 // The words of the stages stand beside their bars.
 double room_for_stages(const bench::TrailView& trail, double cap) {
@@ -142,21 +144,34 @@ bool leaves(const TrailPlot& p, Point at, double size) {
   return goes_on(p) && at.y < p.style.inside.y + size / 2;
 }
 
-void draw_flags(Sheet& sheet, const TrailPlot& p, Taken taken) {
-  const double size = p.style.cap_mm * 1.1;
+struct Flags { // the latest first
   std::vector<Flag> flags;
   std::vector<const bench::TrailMark*> marks;
+};
+
+Flags flags_of(const TrailPlot& p) {
+  const double size = p.style.cap_mm * 1.1;
+  Flags out;
+  auto& [flags, marks] = out;
+  std::vector<Point> signs;
+  const std::size_t most = p.trail.whole ? most_named_of_whole : most_named;
   for (auto mark = p.trail.marks.rbegin(); mark != p.trail.marks.rend(); ++mark) {
     const Point at{p.flow.x(mark->flow), p.time.y(mark->clock)};
     if (!inside(p.style.inside, at) || leaves(p, at, size)) continue;
-    const bool named = p.trail.whole || marks.size() < most_named;
-    flags.push_back({at, size, named ? mark_words(*mark) : ""});
+    signs.push_back(session::beside_others(at, size, signs));
+    flags.push_back({signs.back(), size, marks.size() < most ? mark_words(*mark) : ""});
     marks.push_back(&*mark);
   }
+  return out;
+}
+
+void draw_flags(Sheet& sheet, const TrailPlot& p, const Flags& all, Taken taken) {
+  const auto& flags = all.flags;
   const double furthest_mm = p.trail.whole ? 28 : 7; // words further off seem to be another's
   const auto places = place_labels(flags, std::move(taken), p.style.cap_mm, furthest_mm);
   for (std::size_t i = flags.size(); i-- > 0;)
-    session::add_sign(sheet.shapes, marks[i]->what, flags[i].at, size, sign_colours(sheet.theme));
+    session::add_sign(sheet.shapes, all.marks[i]->what, flags[i].at, flags[i].size,
+                      sign_colours(sheet.theme));
   for (std::size_t i = 0; i < flags.size(); ++i)
     if (places[i] && places[i]->leader)
       sheet.shapes.push_back(
@@ -235,21 +250,22 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   const TrailStyle style = style_of(t, area, trail, cap_mm);
   const TrailPlot p = trail_plot(trail, style);
   add(sheet, trail_ground(p));
-  if (trail.points.empty()) { // on a ground of its own: the band's edges would strike it through
-    const Rect ground{p.style.inside.x + 0.15 * p.style.inside.w,
+  if (trail.points.empty()) {
+    const Rect middle{p.style.inside.x + 0.15 * p.style.inside.w,
                       p.style.inside.centre().y - 4 * cap_mm, 0.7 * p.style.inside.w, 8 * cap_mm};
-    sheet.shapes.push_back(Box{ground, 0, t.slab, clear, 0});
-    labels(sheet, ground, plain(sheet.theme),
-           {{say(words::SessionSay::trail_empty), {cap_mm, false, cap_mm}, true, 3}});
+    labels(sheet, middle, plain(sheet.theme),
+           {{say(words::SessionSay::trail_empty), {cap_mm, false, cap_mm}, false, 3}});
   }
   draw_way(sheet, p);
   draw_beside(sheet, p);
   sheet.shapes.push_back(Clip{});
   add(sheet, trail_stages(p));
+  const Flags flags = flags_of(p);
   Taken taken = taken_of(p);
+  for (const Flag& flag : flags.flags) taken.boxes.push_back(around(flag.at, flag.size / 2));
   draw_gathered(sheet, p, taken);
   name_ghost(sheet, p, taken);
-  draw_flags(sheet, p, std::move(taken));
+  draw_flags(sheet, p, flags, std::move(taken));
   draw_now(sheet, p);
 }
 

@@ -23,12 +23,14 @@ std::string undo_words(const bench::UndoView& undo) {
 namespace {
 
 // What is not saved yet takes one line of three.
-std::vector<Label> words_of(const bench::UndoView& undo, bool narrow, bool low) {
+std::vector<Label> words_of(const bench::UndoView& undo, double width, bool narrow, bool low) {
   const std::string what = undo_words(undo);
   const bool waits = undo.unsaved > 0 && !narrow;
+  const Lettering letters{cap::body, false, low ? cap::small : cap::body};
+  const bool two = low && !fitted(what, width - 2 * padding_mm, letters, 2).cut;
   const double head = low ? cap::body : cap::head; // three lines may stand below
   std::vector<Label> out{{say(Say::pad_undo), {head, true, cap::body}, false, 1},
-                         {what, slab_letters, true, waits ? 2 : 3}};
+                         {what, letters, true, waits || two ? 2 : 3}};
   if (waits)
     out.push_back({say(Say::undo_unsaved, {std::to_string(undo.unsaved)}),
                    {cap::body, false, cap::small},
@@ -47,11 +49,11 @@ void small_pad(Sheet& sheet, const bench::Pad& at, const bench::UndoView& undo) 
   const Ground g = pad_box(sheet, at, undo_ground(sheet.theme));
   const Rect& r = at.box;
   constexpr double low_mm = 22;
-  if (r.w < 40) return labels(sheet, r, g, words_of(undo, true, true));
+  if (r.w < 40) return labels(sheet, r, g, words_of(undo, r.w, true, true));
   const double arrow = std::min({11.0, r.h * 0.5, r.w * 0.17}), mark = undo.saved ? 5 : 0;
   undo_arrow(sheet, {r.x + 2.6 + arrow / 2, r.centre().y}, arrow, g.ink);
   const double x = r.x + arrow + 3.4, width = r.right() - x - mark;
-  labels(sheet, {x, r.y, width, r.h}, g, words_of(undo, false, r.h < low_mm), Anchor::left);
+  labels(sheet, {x, r.y, width, r.h}, g, words_of(undo, width, false, r.h < low_mm), Anchor::left);
   if (undo.saved) tick(sheet, {r.right() - mark, r.centre().y}, 2.9, g.quiet);
 }
 

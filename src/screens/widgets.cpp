@@ -43,8 +43,11 @@ struct Row {
   double above; // from the top of the block to the baseline
 };
 
-// Rows under each other: a little more air between labels than between the lines of one.
-std::vector<Row> rows_of(const std::vector<Label>& labels, double width, double& height) {
+constexpr double below_line = 0.3; // by which g and y reach below it, in heights of a capital
+
+// Rows under each other: a little more air between labels than between the lines of one. `air`: how
+// much of it there is, of the usual.
+std::vector<Row> rows_of(const std::vector<Label>& labels, double width, double air) {
   std::vector<Row> rows;
   double bottom = 0;
   for (const Label& label : labels) {
@@ -52,14 +55,30 @@ std::vector<Row> rows_of(const std::vector<Label>& labels, double width, double&
     const Lines lines = fitted(label.words, width, label.lettering, label.max_lines);
     bool first = true;
     for (const std::string& line : lines.lines) {
-      const double air =
-          rows.empty() ? 0 : lines.cap_mm * (first ? line_step - 0.88 : line_step - 1);
-      bottom += air + lines.cap_mm;
+      const double gap = lines.cap_mm * (first ? line_step - 0.88 : line_step - 1);
+      bottom += (rows.empty() ? 0 : gap * air) + lines.cap_mm;
       rows.push_back({line, lines.cap_mm, label.lettering.bold, label.quiet, bottom});
       first = false;
     }
   }
-  height = bottom;
+  return rows;
+}
+
+// Rows that would reach the edges stand closer, and what is below the last line counts.
+std::vector<Row> rows_within(const std::vector<Label>& labels, double width, double high,
+                             double& top) {
+  constexpr double edge_mm = 0.9, least_air = 0.5;
+  auto rows = rows_of(labels, width, 1);
+  if (rows.empty()) return rows;
+  const double below = below_line * rows.back().cap_mm;
+  const double room = high - 2 * edge_mm - below, all = rows.back().above;
+  if (all > room && rows.size() > 1) {
+    double letters = 0;
+    for (const Row& row : rows) letters += row.cap_mm;
+    rows = rows_of(labels, width, std::clamp((room - letters) / (all - letters), least_air, 1.0));
+  }
+  const double rest = high - rows.back().above;
+  top = rest / 2 < below + edge_mm ? (rest - below) / 2 : rest / 2;
   return rows;
 }
 
@@ -69,14 +88,13 @@ void labels(Sheet& sheet, const Rect& rect, const Ground& ground, const std::vec
             Anchor anchor) {
   const double side = std::min(padding_mm, rect.w * 0.05);
   const double width = rect.w - 2 * side;
-  double height = 0;
-  const auto rows = rows_of(list, width, height);
+  double top = 0;
+  const auto rows = rows_within(list, width, rect.h, top);
   const double x = anchor == Anchor::centre ? rect.centre().x
                    : anchor == Anchor::left ? rect.x + side
                                             : rect.right() - side;
-  const double top = rect.centre().y - height / 2;
   for (const Row& row : rows)
-    sheet.shapes.push_back(Text{{x, top + row.above},
+    sheet.shapes.push_back(Text{{x, rect.y + top + row.above},
                                 anchor,
                                 row.cap_mm,
                                 row.bold,
@@ -88,6 +106,22 @@ void labels(Sheet& sheet, const Rect& rect, const Ground& ground, const std::vec
 void pad(Sheet& sheet, const bench::Pad& pad, const Ground& ground,
          const std::vector<Label>& list) {
   labels(sheet, pad.box, pad_box(sheet, pad, ground), list);
+}
+
+void toggle_pad(Sheet& sheet, const bench::Pad& pad, const std::string& words, bool on) {
+  constexpr double groove_w = 6.4, groove_h = 3.6;
+  const Ground g = pad_box(sheet, pad, plain(sheet.theme));
+  const Rect groove{pad.box.right() - groove_w - 1.6, pad.box.centre().y - groove_h / 2, groove_w,
+                    groove_h};
+  const double r = groove_h / 2;
+  sheet.shapes.push_back(Box{groove, r, on ? g.ink : clear, g.ink, 0.4});
+  sheet.shapes.push_back(Disc{{on ? groove.right() - r : groove.x + r, groove.centre().y},
+                              r - 0.75,
+                              on ? g.fill : g.ink,
+                              clear,
+                              0});
+  labels(sheet, {pad.box.x + 1, pad.box.y, groove.x - pad.box.x - 1, pad.box.h}, g,
+         {{words, {cap::clear, false, cap::small}}}, Anchor::left);
 }
 
 void progress_bar(Sheet& sheet, const Rect& rect, Colour track, Colour done, double share) {

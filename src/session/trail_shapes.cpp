@@ -26,6 +26,7 @@ void add_band(std::vector<Shape>& out, const TrailPlot& p) {
   const Rect& in = s.inside;
   const Rect r{in.x - s.fade_mm, s.area.y, in.w + 2 * s.fade_mm, in.bottom() - s.area.y};
   out.push_back(Gradient{r, band_stops(*p.trail.band, p.flow, s.fade_mm, s.ground, s.right)});
+  if (p.trail.points.empty()) return; // words stand there
   const auto [low, high] = paint::band_edges(*p.trail.band);
   for (const double edge : {low, high})
     out.push_back(
@@ -154,6 +155,19 @@ std::vector<Shape> trail_stages(const TrailPlot& p) {
 Rect trail_window(const TrailPlot& p) {
   const Rect& in = p.style.inside;
   return {in.x - 2, in.y, in.w + 4, in.h};
+}
+
+Point beside_others(Point at, double size, const std::vector<Point>& others) {
+  const double step = size * 1.08;
+  constexpr double places[]{0, 1, -1, 2, -2, 3, -3};
+  for (const double place : places) {
+    const Point here{at.x + place * step, at.y};
+    const bool free = std::none_of(others.begin(), others.end(), [&](const Point& other) {
+      return std::abs(other.x - here.x) < step * 0.99 && std::abs(other.y - here.y) < size * 0.8;
+    });
+    if (free) return here;
+  }
+  return at;
 }
 
 std::vector<std::vector<Point>> trail_pieces(const std::vector<TrailPoint>& points,

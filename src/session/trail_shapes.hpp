@@ -52,6 +52,9 @@ std::vector<shapes::Shape> trail_stages(const TrailPlot& plot);
 // What the way is clipped to: a little wider than where it runs, for the breadth of a line.
 Rect trail_window(const TrailPlot& plot);
 
+// Where a sign may stand without covering others: at its place, or a step or a few to a side of it.
+Point beside_others(Point at, double size, const std::vector<Point>& others);
+
 // The lines of a trail, cut where nobody was there; the last pieces between cuts.
 std::vector<std::vector<Point>> trail_pieces(const std::vector<TrailPoint>& points,
                                              const paint::FlowScale& flow, const TimeScale& time);

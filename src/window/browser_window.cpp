@@ -96,6 +96,10 @@ void Window::wake() { slabside_hear_soon(); }
 
 Extent Window::size() const { return {slabside_page_width(), slabside_page_height()}; }
 
+// A page fills the display where it was put on the home screen.
+bool Window::fills_display() const { return false; }
+void Window::fill_display(bool) {}
+
 std::optional<double> Window::px_per_mm() const {
   return slabside_page_ratio() *
          (slabside_page_is_touched() ? touch_css_px_per_mm : mouse_css_px_per_mm);

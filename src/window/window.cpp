@@ -10,6 +10,8 @@
 #include <imgui_impl_glfw.h>
 #include <imgui_impl_opengl3.h>
 
+#include <algorithm>
+#include <string_view>
 #include <utility>
 
 namespace window {
@@ -22,10 +24,18 @@ struct Parts {
   void* display = nullptr;
   unsigned long drawable = 0;
   void (*copy)(void* display, unsigned long drawable, int x, int y, int w, int h) = nullptr;
+  void (*query)(void* display, unsigned long drawable, int what, unsigned* value) = nullptr;
 
   void show(const Area& area, Extent size) const { // GL counts from the bottom
     copy(display, drawable, area.left, size.h - area.bottom, area.right - area.left,
          area.bottom - area.top);
+  }
+
+  Extent size() const { // as the server has it now: GLX_WIDTH and GLX_HEIGHT
+    unsigned w = 0, h = 0;
+    query(display, drawable, 0x801D, &w);
+    query(display, drawable, 0x801E, &h);
+    return {static_cast<int>(w), static_cast<int>(h)};
   }
 };
 
@@ -39,9 +49,14 @@ std::optional<Parts> parts_of_this_window() {
   const auto display = glx<void* (*)()>("glXGetCurrentDisplay");
   const auto drawable = glx<unsigned long (*)()>("glXGetCurrentDrawable");
   const auto copy = glx<decltype(Parts::copy)>("glXCopySubBufferMESA");
-  if (!display || !drawable || !copy) return std::nullopt;
-  return Parts{display(), drawable(), copy};
+  const auto query = glx<decltype(Parts::query)>("glXQueryDrawable");
+  if (!display || !drawable || !copy || !query) return std::nullopt;
+  return Parts{display(), drawable(), copy, query};
 }
+
+struct Corner {
+  int x = 0, y = 0;
+};
 
 struct Named {
   int key;
@@ -86,9 +101,12 @@ struct Window::State {
   Canvas canvas;
   std::optional<Parts> parts; // where there is such a thing the back buffer keeps the picture,
   std::optional<Kept> kept;   // and else this does
+  Extent back;                // size of that back buffer, as far as is known
   std::uint64_t polls = 0;
   std::vector<Event> events; // since the last poll returned
   Pointer pointer{Pointer::up, 0, 0};
+  Extent windowed_size;              // when it does not fill the display
+  std::optional<Corner> windowed_at; // absent: it has not been a window
 
   ~State() {
     when_display_is_lost(nullptr);
@@ -99,6 +117,14 @@ struct Window::State {
     }
     if (handle) glfwDestroyWindow(handle);
     glfwTerminate();
+  }
+
+  // Mesa's software drawing looks how large the window is at the first drawing after all was
+  // swapped and a viewport set, and not where parts are shown.
+  void renew_back(Extent size) {
+    glfwSwapBuffers(handle);
+    glViewport(0, 0, size.w, size.h);
+    canvas.forget();
   }
 
   bool is_down() const { return pointer.phase == Pointer::down || pointer.phase == Pointer::move; }
@@ -217,6 +243,14 @@ GLFWmonitor* monitor_under(GLFWwindow* handle) {
 
 }
 
+std::optional<double> px_per_mm_of(Extent px, Extent mm) {
+  const int longest_px = std::max(px.w, px.h), longest_mm = std::max(mm.w, mm.h);
+  if (std::min(px.w, px.h) <= 0 || std::min(mm.w, mm.h) <= 0) return std::nullopt;
+  const double ratio = static_cast<double>(longest_px) / longest_mm;
+  // From a large television to the densest telephone; outside, the report is a fault.
+  return ratio >= 1 && ratio <= 35 ? std::optional(ratio) : std::nullopt;
+}
+
 Window::Window(std::unique_ptr<State> opened) : state(std::move(opened)) {}
 Window::Window(Window&&) noexcept = default;
 Window& Window::operator=(Window&&) noexcept = default;
@@ -226,8 +260,13 @@ tl::expected<Window, std::string> Window::open(Options options) {
 #ifdef GLFW_PLATFORM_X11 // from GLFW 3.4 on one library has both back ends
   glfwInitHint(GLFW_PLATFORM, GLFW_PLATFORM_X11);
 #endif
+  // The two libraries have one name, and of that for Wayland no touch comes.
+  if (std::string_view(glfwGetVersionString()).find("X11") == std::string_view::npos)
+    return tl::make_unexpected(std::string("GLFW ") + glfwGetVersionString() +
+                               " is not for X11 (Debian: libglfw3, not libglfw3-wayland)");
   if (!glfwInit()) return glfw_failure();
   auto state = std::make_unique<State>();
+  state->windowed_size = options.size;
   state->handle = make_window(options);
   if (!state->handle) return glfw_failure();
   when_display_is_lost(std::move(options.display_lost));
@@ -262,16 +301,34 @@ Extent Window::size() const {
   return glfwGetWindowAttrib(state->handle, GLFW_ICONIFIED) ? Extent{} : size;
 }
 
+bool Window::fills_display() const { return glfwGetWindowMonitor(state->handle) != nullptr; }
+
+void Window::fill_display(bool fills) {
+  GLFWmonitor* monitor = monitor_under(state->handle);
+  const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr;
+  if (!mode || fills == fills_display()) return;
+  if (fills) {
+    Corner at;
+    glfwGetWindowPos(state->handle, &at.x, &at.y);
+    glfwGetWindowSize(state->handle, &state->windowed_size.w, &state->windowed_size.h);
+    state->windowed_at = at;
+    glfwSetWindowMonitor(state->handle, monitor, 0, 0, mode->width, mode->height, GLFW_DONT_CARE);
+    return;
+  }
+  Corner at;
+  glfwGetMonitorPos(monitor, &at.x, &at.y);
+  at = state->windowed_at.value_or(at);
+  glfwSetWindowMonitor(state->handle, nullptr, at.x, at.y, state->windowed_size.w,
+                       state->windowed_size.h, GLFW_DONT_CARE);
+}
+
 std::optional<double> Window::px_per_mm() const {
   GLFWmonitor* monitor = monitor_under(state->handle);
   const GLFWvidmode* mode = monitor ? glfwGetVideoMode(monitor) : nullptr;
   if (!mode) return std::nullopt;
-  int w = 0, h = 0;
-  glfwGetMonitorPhysicalSize(monitor, &w, &h);
-  if (w <= 0 || h <= 0) return std::nullopt;
-  const double ratio = static_cast<double>(mode->width) / w;
-  // From a large television to the densest telephone; outside, the report is a fault.
-  return ratio >= 1 && ratio <= 35 ? std::optional(ratio) : std::nullopt;
+  Extent mm;
+  glfwGetMonitorPhysicalSize(monitor, &mm.w, &mm.h);
+  return px_per_mm_of({mode->width, mode->height}, mm);
 }
 
 std::string Window::monitor() const {
@@ -292,7 +349,14 @@ void Window::end_frame(Colour clear) {
   State& s = *state;
   const Extent all = size();
   if (s.kept && !s.kept->bind(all)) s.canvas.forget();
+  if (s.parts && s.back != all) s.renew_back(all);
   const std::vector<Area> drawn = s.canvas.draw(all, clear);
+  if (s.parts && s.back != all) {
+    // It is of another size already: to show more than it has would be an error that ends the
+    // program. That it has another is told next.
+    if (s.parts->size() != all) return s.canvas.forget();
+    s.back = all;
+  }
   if (s.parts)
     for (const Area& area : drawn) s.parts->show(area, all);
   if (!s.kept || drawn.empty()) return;

@@ -63,10 +63,15 @@ struct Options {
   std::function<void()> display_lost;
 };
 
+// Of a monitor that says it has so many pixels and so many mm, either way round: one that is turned
+// while the program runs goes on saying how it was before, of one of them. Absent where that can be
+// no display.
+std::optional<double> px_per_mm_of(Extent px, Extent mm);
+
 // One at a time, on one thread. What calls wake() from another must have ended before it goes.
 class Window {
 public:
-  // The error is GLFW's own description: no display, no OpenGL 3.3.
+  // The error is GLFW's own description: no display, no OpenGL 3.3; or that it is not for X11.
   static tl::expected<Window, std::string> open(Options options);
 
   Window(Window&&) noexcept;
@@ -79,6 +84,10 @@ public:
   static void wake(); // from any thread: the wait that runs or the next one returns
 
   Extent size() const; // 0 x 0 while minimised
+
+  bool fills_display() const;
+  // A Resized follows. From a display it goes back to the size and place it had, or was asked for.
+  void fill_display(bool fills);
 
   // Of the monitor under the middle of the window, as the system reports it, which is often wrong;
   // absent where it reports nothing that can be.

@@ -7,6 +7,10 @@ std::string_view english(TabletSay id) {
   switch (id) {
   case Say::tablet_keys: return "Tap what a key or pedal should do, then press it";
   case Say::tablet_size: return "this display is taken for {0} × {1} mm";
+  case Say::tablet_small:
+    return "this display is taken for {0} × {1} mm, too small: all is drawn at {2} % of its size";
+  case Say::card_hold_upright: return "hold a bank card upright here";
+  case Say::card_fit_across: return "until it covers this from left to right";
   case Say::card_hold: return "hold a bank card here";
   case Say::card_fit: return "until it covers this, no more and no less";
   case Say::card_smaller: return "smaller";
@@ -17,6 +21,8 @@ std::string_view english(TabletSay id) {
   case Say::hand_right: return "hand that taps: right";
   case Say::motion_on: return "smooth motion: on";
   case Say::motion_off: return "smooth motion: off";
+  case Say::full_screen_on: return "full screen: on";
+  case Say::full_screen_off: return "full screen: off";
   case Say::key_binder: return "binder";
   case Say::key_water: return "water";
   case Say::key_honey: return "honey";

@@ -131,6 +131,7 @@ enum class ScreensSay {
   card_keep_until,
   money,          // 0: a sign; 1: number
   money_in_words, // 0: a word; 1: number
+  money_none,
   card_bought_on,
   card_jar_lot,
   card_currency,

@@ -10,8 +10,11 @@ namespace words {
 enum class TabletSay {
   tablet_keys,
   tablet_size,
+  tablet_small, // 0, 1: mm, 2: per cent
   card_hold,
   card_fit,
+  card_hold_upright,
+  card_fit_across,
   card_smaller,
   card_larger,
   card_much_smaller,
@@ -20,6 +23,8 @@ enum class TabletSay {
   hand_right,
   motion_on,
   motion_off,
+  full_screen_on,
+  full_screen_off,
   key_binder,
   key_water,
   key_honey,

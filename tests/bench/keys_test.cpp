@@ -205,6 +205,19 @@ TEST_CASE("what this tablet is told is kept as text and read again") {
   CHECK(*odd == Tablet{});
 }
 
+TEST_CASE("full screen has a pad where the window has the choice, and is kept") {
+  Feet f;
+  f.tap("tablet");
+  CHECK_FALSE(pad_of(layout(f.b), {TabletPad::full_screen, ""}));
+  f.b.full_screen = false;
+  f.tap("full_screen");
+  CHECK(*f.b.full_screen);
+  CHECK(read_tablet(written(f.b.tablet))->full_screen);
+  f.tap("full_screen");
+  CHECK_FALSE(*f.b.full_screen);
+  CHECK_FALSE(f.b.tablet.full_screen);
+}
+
 TEST_CASE("a card can be made so small or large, and no further") {
   Feet f;
   f.tap("tablet");

@@ -31,9 +31,7 @@ namespace views {
 using namespace bench;
 
 namespace {
-
 const Size displays[]{{218, 136}, {237, 148}, {280, 175}, {136, 218}, {148, 237}};
-
 }
 
 Bench bench_on(Size mm, Hand hand) {
@@ -331,6 +329,7 @@ void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   b.screen = Screen::tablet;
   b.tablet.keys = {{"Page Down", {SlabPad::add, "binder"}}, {"b", {SharedPad::undo, ""}}};
   out.push_back({"tablet" + on, mm, view(b, {})});
+  b.full_screen = true;
   b.sharing.folder = "/home/maker/Slabside/told";
   out.push_back({"tablet, with others" + on, mm, view(b, {})});
   b.sharing.open = true;

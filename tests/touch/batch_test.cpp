@@ -142,10 +142,12 @@ void check_counts(const Json& batch) {
   CHECK(batch["passes"].size() == 3);
 }
 
-void whole_batch(const Look& look) {
-  Glass glass(look.w, look.h);
+std::vector<session::Line> whole_batch(const Look& look, Server server = Server::xvfb) {
+  Glass glass(look.w, look.h, server);
   const Home home;
-  Hand hand(glass, home, look);
+  // Under a window manager only a window that fills the display is as large as was asked for.
+  const std::vector<std::string> more(server == Server::xwayland ? 1 : 0, "--full-screen");
+  Hand hand(glass, home, look, more);
   lay_out(hand);
   wet_out(hand);
   hand.tap("night");
@@ -163,9 +165,15 @@ void whole_batch(const Look& look) {
   const Json batch = shown(home, "Evening blue");
   CHECK(without_time(batch) == without_time(Json::parse(commands::shown_as_json(*folded))));
   check_counts(batch);
+  return lines;
 }
 
 }
 
 TEST_CASE("a whole batch by taps, lying") { whole_batch(lying); }
 TEST_CASE("a whole batch by taps, upright") { whole_batch(upright); }
+
+// Real touches, which Weston hands to XWayland and XWayland to the window as its pointer.
+TEST_CASE("a whole batch by touch on a Wayland desktop, and the same lines as on an X server") {
+  CHECK(deeds(whole_batch(lying, Server::xwayland)) == deeds(whole_batch(lying)));
+}

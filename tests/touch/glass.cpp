@@ -1,8 +1,12 @@
 #include "touch/glass.hpp"
 
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
 #include <xcb/xcb.h>
 #include <xcb/xtest.h>
 
+#include <csignal>
 #include <cstdlib>
 
 namespace touch {
@@ -17,21 +21,65 @@ Reply<T> own(T* reply) {
   return {reply, std::free};
 }
 
-std::vector<std::string> server_words(int w, int h) {
+std::vector<std::string> xvfb_words(int w, int h) {
   // The server says on stdout which display number it has found free.
   return {"Xvfb",      "-displayfd", "1",
           "-screen",   "0",          std::to_string(w) + "x" + std::to_string(h) + "x24",
           "-nolisten", "tcp",        "-noreset"};
 }
 
+std::vector<std::string> weston_words(int w, int h) {
+  return {"weston",
+          "--backend=headless-backend.so",
+          "--xwayland",
+          "--no-config",
+          "--idle-time=0",
+          "--socket=glass",
+          "--modules=" SLABSIDE_FINGER_MODULE,
+          "--width=" + std::to_string(w),
+          "--height=" + std::to_string(h)};
 }
 
-Glass::Glass(int w, int h) : server_(server_words(w, h)), x_(nullptr, xcb_disconnect) {
-  wait_until("the number of the display", [&] {
-    REQUIRE_MESSAGE(server_.running(), "Xvfb: ", server_.err());
-    return server_.out().find('\n') != std::string::npos;
+// What stands between `before` and the end of its line; empty until the line is whole.
+std::string told_after(const std::string& before, const std::string& out) {
+  const std::size_t at = out.find(before);
+  const std::size_t from = at + before.size();
+  const std::size_t to = at == std::string::npos ? at : out.find('\n', from);
+  return to == std::string::npos ? "" : out.substr(from, to - from);
+}
+
+}
+
+Glass::Glass(int w, int h, Server server) : x_(nullptr, xcb_disconnect) {
+  if (server == Server::xwayland) {
+    start_weston(w, h);
+  } else {
+    server_ = std::make_unique<Process>(xvfb_words(w, h));
+    wait_until("the number of the display", [&] {
+      REQUIRE_MESSAGE(server_->running(), "Xvfb: ", server_->err());
+      return !told_after("", server_->out()).empty();
+    });
+    number_ = told_after("", server_->out());
+  }
+  connect();
+}
+
+void Glass::start_weston(int w, int h) {
+  const Path pipe = folder_.path / "finger";
+  REQUIRE(mkfifo(pipe.c_str(), 0600) == 0);
+  finger_ = open(pipe.c_str(), O_RDWR | O_CLOEXEC);
+  REQUIRE(finger_ >= 0);
+  server_ = std::make_unique<Process>(
+      weston_words(w, h),
+      Environment{{"XDG_RUNTIME_DIR", folder_.path.string()}, {"SLABSIDE_FINGER", pipe.string()}});
+  wait_until("XWayland's display", [&] {
+    REQUIRE_MESSAGE(server_->running(), "weston: ", server_->out(), server_->err());
+    number_ = told_after("xserver listening on display :", server_->out() + server_->err());
+    return !number_.empty();
   });
-  number_ = server_.out().substr(0, server_.out().find('\n'));
+}
+
+void Glass::connect() {
   x_.reset(xcb_connect(name().c_str(), nullptr));
   REQUIRE(is_whole());
   screen_ = xcb_setup_roots_iterator(xcb_get_setup(x_.get())).data;
@@ -44,11 +92,17 @@ Glass::Glass(int w, int h) : server_(server_words(w, h)), x_(nullptr, xcb_discon
   xcb_flush(x_.get());
 }
 
-Glass::~Glass() = default;
+Glass::~Glass() {
+  if (finger_ < 0) return;
+  x_.reset();
+  server_->kill(SIGTERM); // so that Weston ends XWayland too, and takes its sockets away
+  server_->wait();
+  close(finger_);
+}
 
 void Glass::shatter() {
-  server_.kill(9);
-  server_.wait();
+  server_->kill(9);
+  server_->wait();
 }
 
 bool Glass::is_whole() const { return xcb_connection_has_error(x_.get()) == 0; }
@@ -66,13 +120,26 @@ void Glass::fake(std::uint8_t type, std::uint8_t detail, Pixel at) {
   xcb_flush(x_.get());
 }
 
+void Glass::tell_finger(const std::string& line) {
+  const std::string whole = line + "\n";
+  REQUIRE(write(finger_, whole.data(), whole.size()) == static_cast<ssize_t>(whole.size()));
+}
+
 void Glass::press(Pixel at) {
+  if (finger_ >= 0) return tell_finger("down " + std::to_string(at.x) + " " + std::to_string(at.y));
   fake(XCB_MOTION_NOTIFY, 0, at);
   fake(XCB_BUTTON_PRESS, 1);
 }
 
-void Glass::slide(Pixel to) { fake(XCB_MOTION_NOTIFY, 0, to); }
-void Glass::release() { fake(XCB_BUTTON_RELEASE, 1); }
+void Glass::slide(Pixel to) {
+  if (finger_ >= 0) return tell_finger("move " + std::to_string(to.x) + " " + std::to_string(to.y));
+  fake(XCB_MOTION_NOTIFY, 0, to);
+}
+
+void Glass::release() {
+  if (finger_ >= 0) return tell_finger("up");
+  fake(XCB_BUTTON_RELEASE, 1);
+}
 
 std::uint8_t Glass::keycode(std::uint32_t keysym) {
   const xcb_setup_t* setup = xcb_get_setup(x_.get());
@@ -90,31 +157,45 @@ std::uint8_t Glass::keycode(std::uint32_t keysym) {
 }
 
 void Glass::key(std::uint32_t keysym, bool down) {
+  constexpr int x_from_linux = 8; // X11's codes of keys are Linux's and 8
+  if (finger_ >= 0)
+    return tell_finger("key " + std::to_string(keycode(keysym) - x_from_linux) +
+                       (down ? " 1" : " 0"));
   fake(down ? XCB_KEY_PRESS : XCB_KEY_RELEASE, keycode(keysym));
+}
+
+// A window manager lays a frame around a window, whose child it then is.
+Handle Glass::window_among(Handle parent, pid_t pid) {
+  const auto tree = own(xcb_query_tree_reply(x_.get(), xcb_query_tree(x_.get(), parent), nullptr));
+  if (!tree) return XCB_WINDOW_NONE;
+  for (int i = 0; i < xcb_query_tree_children_length(tree.get()); ++i) {
+    const Handle window = xcb_query_tree_children(tree.get())[i];
+    const auto state = own(xcb_get_window_attributes_reply(
+        x_.get(), xcb_get_window_attributes(x_.get(), window), nullptr));
+    const auto owner = own(xcb_get_property_reply(
+        x_.get(), xcb_get_property(x_.get(), 0, window, pid_, XCB_ATOM_CARDINAL, 0, 1), nullptr));
+    const bool known = owner && xcb_get_property_value_length(owner.get()) == 4;
+    if (state && state->map_state == XCB_MAP_STATE_VIEWABLE && known &&
+        *static_cast<pid_t*>(xcb_get_property_value(owner.get())) == pid)
+      return window;
+    if (const Handle inside = window_among(window, pid)) return inside;
+  }
+  return XCB_WINDOW_NONE;
 }
 
 Handle Glass::window_of(pid_t pid) {
   Handle found = XCB_WINDOW_NONE;
   wait_until("a window", [&] {
-    const auto tree =
-        own(xcb_query_tree_reply(x_.get(), xcb_query_tree(x_.get(), screen_->root), nullptr));
-    REQUIRE(tree);
-    for (int i = 0; i < xcb_query_tree_children_length(tree.get()); ++i) {
-      const Handle window = xcb_query_tree_children(tree.get())[i];
-      const auto state = own(xcb_get_window_attributes_reply(
-          x_.get(), xcb_get_window_attributes(x_.get(), window), nullptr));
-      const auto owner = own(xcb_get_property_reply(
-          x_.get(), xcb_get_property(x_.get(), 0, window, pid_, XCB_ATOM_CARDINAL, 0, 1), nullptr));
-      if (!state || state->map_state != XCB_MAP_STATE_VIEWABLE || !owner) continue;
-      if (xcb_get_property_value_length(owner.get()) != 4) continue;
-      if (*static_cast<pid_t*>(xcb_get_property_value(owner.get())) == pid) found = window;
-    }
+    found = window_among(screen_->root, pid);
     return found != XCB_WINDOW_NONE;
   });
+  if (finger_ >= 0) top_window_ = found;
   return found;
 }
 
+// The compositor focuses and places windows itself.
 void Glass::focus(Handle window) {
+  if (finger_ >= 0) return;
   xcb_set_input_focus(x_.get(), XCB_INPUT_FOCUS_PARENT, window, XCB_CURRENT_TIME);
   xcb_flush(x_.get());
 }
@@ -124,8 +205,22 @@ void Glass::focus_nothing() { focus(XCB_INPUT_FOCUS_NONE); }
 void Glass::place(Handle window, Pixel corner) {
   const std::uint32_t values[] = {static_cast<std::uint32_t>(corner.x),
                                   static_cast<std::uint32_t>(corner.y)};
+  if (finger_ >= 0) return;
   xcb_configure_window(x_.get(), window, XCB_CONFIG_WINDOW_X | XCB_CONFIG_WINDOW_Y, values);
   xcb_flush(x_.get());
+}
+
+void Glass::resize(Handle window, int w, int h) {
+  const std::uint32_t values[] = {static_cast<std::uint32_t>(w), static_cast<std::uint32_t>(h)};
+  xcb_configure_window(x_.get(), window, XCB_CONFIG_WINDOW_WIDTH | XCB_CONFIG_WINDOW_HEIGHT,
+                       values);
+  xcb_flush(x_.get());
+}
+
+Area Glass::area_of(Handle window) {
+  const auto reply =
+      own(xcb_get_geometry_reply(x_.get(), xcb_get_geometry(x_.get(), window), nullptr));
+  return reply ? Area{reply->x, reply->y, reply->width, reply->height} : Area{};
 }
 
 void Glass::send(Handle window, std::uint32_t protocol, std::uint32_t value) {
@@ -162,7 +257,7 @@ bool Glass::has_ponged(std::uint32_t ping) {
 Pixels Glass::picture(const Area& area) {
   const auto reply = own(xcb_get_image_reply(
       x_.get(),
-      xcb_get_image(x_.get(), XCB_IMAGE_FORMAT_Z_PIXMAP, screen_->root,
+      xcb_get_image(x_.get(), XCB_IMAGE_FORMAT_Z_PIXMAP, top_window_ ? top_window_ : screen_->root,
                     static_cast<std::int16_t>(area.x), static_cast<std::int16_t>(area.y),
                     static_cast<std::uint16_t>(area.w), static_cast<std::uint16_t>(area.h), ~0u),
       nullptr));

@@ -1,5 +1,6 @@
-// A display of its own (Xvfb) with a finger and a keyboard (XTEST), and pixels read back. It speaks
-// XCB, not Xlib: when the display goes away, Xlib would end the test.
+// A display of its own with a finger and a keyboard, and pixels read back: Xvfb with XTEST, or
+// XWayland under a Wayland compositor (Weston's headless back end), whose touches come in through
+// finger.c. It speaks XCB, not Xlib: when the display goes away, Xlib would end the test.
 #pragma once
 
 #include "touch/process.hpp"
@@ -28,9 +29,11 @@ struct Pixels {
 
 using Handle = std::uint32_t; // of a window
 
+enum class Server { xvfb, xwayland };
+
 class Glass {
 public:
-  Glass(int w, int h);
+  Glass(int w, int h, Server server = Server::xvfb);
   ~Glass();
 
   std::string name() const { return ":" + number_; } // for DISPLAY
@@ -47,6 +50,8 @@ public:
   void focus(Handle window);
   void focus_nothing();
   void place(Handle window, Pixel corner);
+  void resize(Handle window, int w, int h);
+  Area area_of(Handle window);
   void ask_to_close(Handle window); // as a window manager does
 
   // Asks the window's program whether it has come this far in its queue, and whether it has
@@ -57,13 +62,20 @@ public:
   Pixels picture(const Area& area);
 
 private:
+  void connect();
+  void start_weston(int w, int h);
+  void tell_finger(const std::string& line);
+  Handle window_among(Handle parent, pid_t pid);
   void fake(std::uint8_t type, std::uint8_t detail, Pixel at = {});
   void send(Handle window, std::uint32_t protocol, std::uint32_t value);
   std::uint32_t atom(const std::string& name);
   std::uint8_t keycode(std::uint32_t keysym);
 
-  Process server_;
+  Folder folder_; // of Weston's socket and of the finger's pipe
+  std::unique_ptr<Process> server_;
   std::string number_;
+  int finger_ = -1;       // Weston's; else XTEST moves the pointer
+  Handle top_window_ = 0; // of XWayland, whose root window has no picture
   std::unique_ptr<xcb_connection_t, void (*)(xcb_connection_t*)> x_;
   xcb_screen_t* screen_ = nullptr;
   std::uint32_t pings_ = 0, ponged_ = 0;

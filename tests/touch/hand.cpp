@@ -67,6 +67,7 @@ Hand::Hand(Glass& glass, const Home& home, const Look& look, const std::vector<s
   const bench::Display display{{look.w / px_per_mm_, look.h / px_per_mm_}};
   mirror = bench::start("0a0a0a0a", "0b0b", display, commands::real_now());
   mirror.screen = bench::Screen::today;
+  mirror.full_screen = std::count(more.begin(), more.end(), "--full-screen") > 0;
   mirror.sharing.folder = (home.studio / "told").string(); // so that this tablet has its pad
   mirror.paper.folder = (home.studio / "paper").string();  // and Book
   session::Joined joined = session::join(home.files());
@@ -205,6 +206,17 @@ void Hand::unlock() {
   glass_.release();
   drawn();
   keep_picture("unlocked");
+}
+
+void Hand::turn(const Look& look) {
+  glass_.resize(window_, look.w, look.h);
+  fills(look);
+}
+
+void Hand::fills(const Look& look) {
+  look_ = look;
+  drawn();
+  feed(bench::Resized{bench::Display{{look.w / px_per_mm_, look.h / px_per_mm_}}});
 }
 
 void Hand::seen() {

@@ -53,6 +53,10 @@ public:
   void slide(Pixel to) { glass_.slide(to); }
   void release() { glass_.release(); }
 
+  void turn(const Look& look);  // the window to that size
+  void fills(const Look& look); // it fills the display, which is that large
+  Area window() { return glass_.area_of(window_); }
+
   void seen();    // waits until the program has taken all that was done so far
   void drawn();   // and has drawn it
   void saved();   // and has reported every line of the mirror as saved
