@@ -197,6 +197,7 @@ constexpr Names<PansPad> pans_pads{{{PansPad::pan, {"pan"}},
                                     {PansPad::room, {"room_of_pans"}}}};
 constexpr Names<TabletPad> tablet_pads{{{TabletPad::hand, {"hand"}},
                                         {TabletPad::motion, {"motion"}},
+                                        {TabletPad::language, {"language"}},
                                         {TabletPad::card_smaller, {"card_smaller"}},
                                         {TabletPad::card_larger, {"card_larger"}},
                                         {TabletPad::bind, {"bind"}},

@@ -8,6 +8,7 @@ namespace bench {
 enum class TabletPad {
   hand,
   motion,
+  language, // the next of those offered
   card_smaller,
   card_larger, // arg of both: "" a little, "much"
   bind,        // arg: the name of a pad in keys.hpp

@@ -263,6 +263,10 @@ struct Handle {
   void operator()(Loaded& l) const { loaded(bench, std::move(l), now, effects); }
   void operator()(Arrived& a) const { arrived(bench, std::move(a), now); }
   void operator()(const Resized& r) const { resized(bench, r.display, now); }
+  void operator()(const Spoken& s) const {
+    bench.spoken = s.language;
+    restock(bench); // what ships has its names in the language
+  }
   void operator()(const NotKept& k) const { say_error(bench, k.why, now); }
   void operator()(const ToldWritten& w) const {
     bench.sharing.written = w.file.value_or("");

@@ -307,6 +307,7 @@ struct TabletView {
   Size mm;
   Hand hand = Hand::left;
   bool motion = true;
+  words::Language language = words::Language::english;
   struct Row {
     PadId pad;          // bind ...
     PadId does;         // what the key does

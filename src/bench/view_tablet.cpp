@@ -31,6 +31,7 @@ TabletView tablet_view(const Bench& bench) {
   TabletView v;
   v.mm = bench.display.mm;
   v.hand = bench.tablet.hand;
+  v.language = bench.spoken;
   v.motion = bench.tablet.motion;
   v.shares = !bench.sharing.folder.empty();
   if (v.shares && bench.sharing.open) v.told = told_view(bench);

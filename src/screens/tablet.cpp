@@ -5,6 +5,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/language_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/tablet_says.hpp"
 
@@ -29,6 +30,10 @@ std::string key_does(const bench::PadId& pad) {
   return say(pad.arg == "binder"  ? Say::key_binder
              : pad.arg == "water" ? Say::key_water
                                   : Say::key_honey);
+}
+
+std::string own_name(words::Language language) {
+  return words::pattern(words::LanguageSay::own_name, language);
 }
 
 void draw_card(Sheet& sheet) {
@@ -125,6 +130,8 @@ void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
     if (at.id.kind == TabletPad::motion)
       pad(sheet, at, plain(t),
           {{say(tablet.motion ? Say::motion_on : Say::motion_off), clean_letters}});
+    if (at.id.kind == TabletPad::language)
+      pad(sheet, at, plain(t), {{say(Say::language, {own_name(tablet.language)}), clean_letters}});
     if (at.id.kind == TabletPad::card_smaller)
       pad(sheet, at, plain(t),
           {{say(much ? Say::card_much_smaller : Say::card_smaller), clean_letters}});

@@ -17,6 +17,7 @@ std::string_view english(TabletSay id) {
   case Say::hand_right: return "hand that taps: right";
   case Say::motion_on: return "smooth motion: on";
   case Say::motion_off: return "smooth motion: off";
+  case Say::language: return "language: {0}";
   case Say::key_binder: return "binder";
   case Say::key_water: return "water";
   case Say::key_honey: return "honey";

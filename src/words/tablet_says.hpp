@@ -20,6 +20,7 @@ enum class TabletSay {
   hand_right,
   motion_on,
   motion_off,
+  language, // 0: its own name
   key_binder,
   key_water,
   key_honey,
