@@ -2,6 +2,7 @@
 #include "bench/keys.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
+#include "words/speaking.hpp"
 
 #include <map>
 #include <queue>
@@ -203,6 +204,24 @@ TEST_CASE("what this tablet is told is kept as text and read again") {
   CHECK(read_tablet("[]").error().what == words::BenchSay::tablet_unreadable);
   const auto odd = read_tablet(R"({"hand":3,"sound":"no","scales":{"a":9},"keys":{"b":"fly"}})");
   CHECK(*odd == Tablet{});
+}
+
+TEST_CASE("the language is chosen by a pad, and kept; what ships has its names in it") {
+  Feet f;
+  f.tap("tablet");
+  CHECK_FALSE(f.b.tablet.language);
+  const Effects chosen = step(f.b, Tap{*pad_named("language")}, f.now());
+  CHECK(chosen.speak == words::Language::german);
+  CHECK(chosen.keep_tablet);
+  CHECK(read_tablet(written(f.b.tablet))->language == words::Language::german);
+  CHECK_FALSE(read_tablet(R"({"language": "latin"})")->language);
+  const auto water = [&] { return f.b.shelf[f.b.place_on_shelf.at("water")].name; };
+  CHECK(water() == "Water");
+  const words::Speaking german(words::Language::german); // as whoever takes the effect does
+  f.give(Spoken{words::Language::german});
+  CHECK(water() == "Wasser");
+  f.tap("language");
+  CHECK(f.b.tablet.language == words::Language::english);
 }
 
 TEST_CASE("a card can be made so small or large, and no further") {

@@ -59,10 +59,12 @@ bool meant_to_end_in_dots(const std::string& words) {
   return false;
 }
 
-// Every view on every display for either hand, in English and in what is longer.
+// Every view on every display for either hand, in what is spoken and in what is longer than
+// English.
 template <class Check>
 void in_every_language(Check check) {
-  for (const auto language : {words::Language::english, words::Language::pseudo})
+  for (const auto language :
+       {words::Language::english, words::Language::german, words::Language::pseudo})
     for (const auto hand : {bench::Hand::left, bench::Hand::right})
       for (auto& c : views::all(hand)) {
         const words::Speaking speaking(language);
@@ -136,7 +138,7 @@ TEST_CASE("the ratio and the timer are on the slab at all") {
   });
 }
 
-TEST_CASE("every letter of every sentence is in a face, in either language") {
+TEST_CASE("every letter of every sentence is in a face, in every language") {
   for (const words::Sentence of : words::all_sentences())
     for (const bool bold : {false, true}) {
       const std::string sentence(words::pattern(of));
@@ -146,9 +148,13 @@ TEST_CASE("every letter of every sentence is in a face, in either language") {
           const char32_t letter = words::next_letter(form, at);
           if (letter != '\n') CHECK(rank_with(letter, bold));
         }
-      for (std::size_t at = 0; at < sentence.size();) { // ours are all in one face
-        const char32_t letter = words::next_letter(sentence, at);
-        if (letter != '\n') CHECK(rank_with(letter, bold) == 0);
+      for (const auto language : words::offered_languages) { // those are all in one face
+        const std::string said = words::pattern(of, language);
+        CAPTURE(said);
+        for (std::size_t at = 0; at < said.size();) {
+          const char32_t letter = words::next_letter(said, at);
+          if (letter != '\n') CHECK(rank_with(letter, bold) == 0);
+        }
       }
     }
 }
