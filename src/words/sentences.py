@@ -2,6 +2,7 @@
 """The sentences of words/english_*.cpp in other languages: LANGUAGE.po beside this file, one entry for each.
 
 An entry's context is ROOM/id, as in slab/pad_more, its msgid the English of today, its msgstr the translation.
+Behind them stand the pigments of assets/pigments.json, as in pigments/pb28.
 
 Usage: sentences.py check            prints each fault as file:line: words, and fails if there is one
        sentences.py renew            brings every .po up to date: new sentences come in empty, where the English
@@ -10,6 +11,7 @@ Usage: sentences.py check            prints each fault as file:line: words, and 
                                      translated as the English stands today is not in it, and is said in English
 """
 
+import json
 import pathlib
 import re
 import shutil
@@ -19,6 +21,8 @@ import sys
 import tempfile
 
 WORDS = pathlib.Path(__file__).resolve().parent
+PIGMENTS = WORDS.parent.parent / "assets" / "pigments.json"
+SHIPS = "bench/ships_"  # names of other cards that ship, each with its id
 LITERAL = re.compile(r'R"\((?P<raw>.*?)\)"|"(?P<plain>(?:[^"\\\n]|\\.)*)"', re.DOTALL)
 COMMENT = re.compile(r"//[^\n]*")
 ESCAPES = {"n": "\n", "t": "\t", '"': '"', "\\": "\\"}
@@ -61,6 +65,8 @@ def english_of(words=WORDS):
             if what is None:
                 raise SystemExit(f"{path}: {found[1]} is not written as `case Say::id: return \"...\";`")
             out[context] = what
+    for pigment in json.loads(PIGMENTS.read_text())["pigments"]:
+        out["pigments/" + pigment["id"]] = pigment["name"]
     return out
 
 
@@ -185,7 +191,10 @@ def table(po, out, english):
         if (context, now) in said:
             room, name = context.split("/")
             rooms.setdefault(room, []).append((name, said[context, now]))
-    lines = ["// Written by sentences.py.", '#include "words/languages.hpp"']
+    cards = [(name, english["pigments/" + name], text) for name, text in rooms.pop("pigments", [])]
+    cards += [(context.removeprefix(SHIPS), now, said[context, now]) for context, now in english.items()
+              if context.startswith(SHIPS) and (context, now) in said]
+    lines = ["// Written by sentences.py.", '#include "words/card_names.hpp"', '#include "words/languages.hpp"']
     lines += [f'#include "words/{room}_says.hpp"' for room in rooms]
     lines += ["", "namespace words {", "", "namespace {"]
     for room, rows in rooms.items():
@@ -193,7 +202,12 @@ def table(po, out, english):
                   f"  using Say = {room.capitalize()}Say;", "  switch (id) {"]
         lines += [f"  case Say::{name}: return {literal(text)};" for name, text in rows]
         lines += ["  default: return {};", "  }", "}"]
-    lines += ["", "}", "", f"std::string_view {po.stem}_of(Sentence sentence) {{",
+    lines += ["", "const CardName cards[] = {"]
+    lines += ["    {" + ", ".join(map(literal, card)) + "}," for card in cards] + ["    {},", "};"]
+    lines += ["", "}", "", f"const CardName* {po.stem}_card(std::string_view id) {{",
+              "  for (const CardName& card : cards)", "    if (card.id == id) return &card;",
+              "  return nullptr;", "}"]
+    lines += ["", f"std::string_view {po.stem}_of(Sentence sentence) {{",
               "  switch (sentence.table) {"]
     lines += [f"  case Table::{room}: return in_{room}(static_cast<{room.capitalize()}Say>(sentence.row));"
               for room in rooms]

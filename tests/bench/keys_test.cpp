@@ -220,8 +220,20 @@ TEST_CASE("the language is chosen by a pad, and kept; what ships has its names i
   const words::Speaking german(words::Language::german); // as whoever takes the effect does
   f.give(Spoken{words::Language::german});
   CHECK(water() == "Wasser");
+  f.tap("plan");
+  f.tap("pigment pb28");
+  f.tap("weigh");
+  f.type("12");
+  f.tap("begin");
+  CHECK(f.b.folded->cards.at("pb28").name == "Kobaltblau");
+  f.tap("book");
+  f.tap("tablet");
   f.tap("language");
   CHECK(f.b.tablet.language == words::Language::english);
+  words::say_in(words::Language::english);
+  f.give(Spoken{words::Language::english});
+  CHECK(water() == "Water");
+  CHECK(f.b.folded->cards.at("pb28").name == "Cobalt blue");
 }
 
 TEST_CASE("a card can be made so small or large, and no further") {

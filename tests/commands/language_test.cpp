@@ -139,8 +139,23 @@ TEST_CASE("the same script makes the same lines and keys, whatever is spoken") {
   const Speaking german(Language::german);
   const Studio third;
   REQUIRE(third.play(evening).status == 0);
-  CHECK(lines_of(third) == lines_of(english));
+  CHECK(third.files() == english.files());
   CHECK(key_of_dropper(third) == key);
+}
+
+TEST_CASE("what ships has its name in the language, in a studio of another one too") {
+  const Studio studio;
+  REQUIRE(studio.play(evening).status == 0);
+  const auto bytes = studio.files();
+  CHECK(has(studio.read({"sheet", "--batch", "last"}).out, "Cobalt blue"));
+  const std::string json = studio.read({"show", "last", "--json"}).out;
+  const Speaking german(Language::german);
+  const std::string sheet = studio.read({"sheet", "--batch", "last"}).out;
+  CHECK(has(sheet, "Kobaltblau"));
+  CHECK_FALSE(has(sheet, "Cobalt blue"));
+  CHECK(studio.read({"show", "last", "--json"}).out == json);
+  CHECK(studio.read({"range", "cobalt"}).out == studio.read({"range", "Kobaltblau"}).out);
+  CHECK(studio.files() == bytes);
 }
 
 TEST_CASE("a comma is typed as a point is") {
