@@ -132,12 +132,7 @@ void ask_to_show() { slabside_ask_to_show(); }
 void hear_in(std::optional<double> seconds) {
   slabside_hear_in(seconds ? std::max(0.0, *seconds * 1000) : -1);
 }
-std::string page_language() {
-  char* const tag = slabside_page_language();
-  std::string out = tag;
-  std::free(tag);
-  return out;
-}
+std::string page_language() { return taken(slabside_page_language()); }
 
 bool prefers_dark() { return slabside_page_prefers("(prefers-color-scheme: dark)"); }
 bool prefers_less_motion() { return slabside_page_prefers("(prefers-reduced-motion: reduce)"); }
