@@ -206,9 +206,11 @@ TEST_CASE(
   CHECK_FALSE(broken.cut);
   REQUIRE(broken.lines.size() == 2);
   CHECK(broken.lines[0].back() == '-');
-  // As wide as all but two letters of it, where the rest would be "ne".
+  // As wide as all but two letters of it, where the rest would be "ne"; a syllable stays whole.
   const double narrow = width_mm("Ultramari-", l.least_mm, l.bold) + 0.1;
-  CHECK(fitted("Ultramarine", narrow, l, 2).lines == std::vector<std::string>{"Ultramar-", "ine"});
+  CHECK(fitted("Ultramarine", narrow, l, 2).lines == std::vector<std::string>{"Ultrama-", "rine"});
+  const double gall = width_mm("Ochsengal-", l.least_mm, l.bold) + 0.1;
+  CHECK(fitted("Ochsengalle", gall, l, 2).lines == std::vector<std::string>{"Ochsen-", "galle"});
   const Lines cut = fitted("one two three four", 10, l, 1);
   CHECK(cut.cut);
   CHECK(cut.lines[0].substr(cut.lines[0].size() - 3) == "…");
