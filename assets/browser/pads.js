@@ -85,6 +85,7 @@ for (const name of ['pointerdown', 'pointerup'])
   });
 
 Module.slabsideShown = (shown) => {
+  Slabside.speak(shown.language);
   Slabside.pads.show(shown);
   Slabside.keeping.show(shown);
 };

@@ -4,9 +4,29 @@
 const Slabside = {
   // A sentence of the page, in its language.
   say: function (name, ...facts) {
-    const template = document.getElementById('sentences').content;
-    const pattern = template.querySelector(`[data-say="${name}"]`).textContent;
-    return pattern.replace(/\{(\d)\}/g, (_, at) => facts[at]);
+    const {lang} = document.documentElement;
+    const pattern = document.querySelector(`template[lang="${lang}"]`).content.querySelector(`[data-say="${name}"]`);
+    return pattern.textContent.replace(/\{(\d)\}/g, (_, at) => facts[at]);
+  },
+
+  // What stands on the page already is said in that language too.
+  speak: function (lang) {
+    if (document.documentElement.lang === lang || !Slabside.languages().includes(lang)) return;
+    document.documentElement.lang = lang;
+    for (const element of document.querySelectorAll('[data-say]'))
+      element.textContent = Slabside.say(element.dataset.say);
+  },
+  languages: () => Array.from(document.querySelectorAll('template'), (all) => all.lang),
+
+  // As it was chosen on this tablet, else the first that the browser asks for and that there is.
+  own_language: function () {
+    const asked = navigator.languages.map((tag) => tag.split('-')[0]);
+    try {
+      asked.unshift(JSON.parse(localStorage.getItem('slabside.tablet'))?.language);
+    } catch (error) { // the program says what is wrong with it
+      console.warn(error);
+    }
+    return asked.find((tag) => Slabside.languages().includes(tag));
   },
 
   // Words instead of the canvas, and one button below them.
@@ -83,3 +103,5 @@ window.addEventListener('error', (event) => {
 window.addEventListener('unhandledrejection', (event) => {
   if (event.reason instanceof WebAssembly.RuntimeError) Slabside.stop(`${event.reason}.`);
 });
+
+Slabside.speak(Slabside.own_language());

@@ -137,6 +137,7 @@ bool give_up(const words::Error& error) {
 }
 
 bool begin_in_browser() {
+  if (const auto language = words::language_for(window::page_language())) words::say_in(*language);
   auto window = window::Window::open({});
   if (!window) return give_up({Say::window_not_opened, {window.error()}});
   const double px_per_mm = window->px_per_mm().value_or(usual_px_per_mm);

@@ -1,7 +1,6 @@
 // The words of the page that must be there before the program is: as a script for CMake, which puts
 // them into the page's files.
 #include "words/app_says.hpp"
-#include "words/language_says.hpp"
 #include "words/say.hpp"
 #include "words/studio_says.hpp"
 
@@ -17,73 +16,95 @@ std::string escaped(const std::string& text) {
   return out;
 }
 
-void set(const char* name, words::Sentence sentence) {
-  std::printf("set(%s [==[%s]==])\n", name, escaped(std::string(words::pattern(sentence))).c_str());
-}
+using words::AppSay;
+using words::StudioSay;
 
-void set_of_keeping() {
-  using Say = words::AppSay;
-  set("keeping", Say::page_keeping);
-  set("keeping_title", Say::page_keeping_title);
-  set("done", Say::page_done);
-  set("kept_promised", Say::kept_promised);
-  set("kept_not_promised", Say::kept_not_promised);
-  set("kept_not_answered", Say::kept_not_answered);
-  set("kept_private", Say::kept_private);
-  set("kept_private_perhaps", Say::kept_private_perhaps);
-  set("kept_nothing", Say::kept_nothing);
-  set("version_waits", Say::version_waits);
-  set("version_take", Say::version_take);
-  set("version_after_batch", Say::version_after_batch);
-}
+struct Named {
+  const char* name;
+  words::Sentence sentence;
+};
 
 // What is wrong with a pack is said as the program on a computer says it.
-void set_of_packs() {
-  using Say = words::AppSay;
-  using Why = words::StudioSay;
-  set("pack_hand_on", Say::pack_hand_on);
-  set("pack_handed_on", Say::pack_handed_on);
-  set("pack_empty", Say::pack_empty);
-  set("pack_too_long", Say::pack_too_long);
-  set("pack_take_in", Say::pack_take_in);
-  set("pack_taken_in", Say::pack_taken_in);
-  set("pack_stayed", Say::pack_stayed);
-  set("pack_not_taken", Say::pack_not_taken);
-  set("pack_not_read", Say::pack_not_read);
-  set("pack_wrong_sum", Say::pack_wrong_sum);
-  set("pack_ends_early", Say::pack_ends_early);
-  set("pack_no_zip", Why::pack_no_zip);
-  set("pack_cut", Why::pack_cut);
-  set("pack_too_many", Why::pack_too_many);
-  set("pack_too_large", Why::pack_too_large);
-  set("pack_swells", Why::pack_swells);
-  set("entry_leaves", Why::entry_leaves);
-  set("entry_odd_name", Why::entry_odd_name);
-  set("entry_not_utf8", Why::entry_not_utf8);
-  set("entry_elsewhere", Why::entry_elsewhere);
-  set("entry_twice", Why::entry_twice);
-  set("entry_not_plain", Why::entry_not_plain);
-  set("entry_encrypted", Why::entry_encrypted);
-  set("entry_packing", Why::entry_packing);
-  set("entry_too_large", Why::entry_too_large);
-  set("entry_broken", Why::entry_broken);
-  set("entry_unlike", Why::entry_unlike);
+const Named all[] = {
+    {"keeping", AppSay::page_keeping},
+    {"keeping_title", AppSay::page_keeping_title},
+    {"done", AppSay::page_done},
+    {"kept_promised", AppSay::kept_promised},
+    {"kept_not_promised", AppSay::kept_not_promised},
+    {"kept_not_answered", AppSay::kept_not_answered},
+    {"kept_private", AppSay::kept_private},
+    {"kept_private_perhaps", AppSay::kept_private_perhaps},
+    {"kept_nothing", AppSay::kept_nothing},
+    {"version_waits", AppSay::version_waits},
+    {"version_take", AppSay::version_take},
+    {"version_after_batch", AppSay::version_after_batch},
+    {"pack_hand_on", AppSay::pack_hand_on},
+    {"pack_handed_on", AppSay::pack_handed_on},
+    {"pack_empty", AppSay::pack_empty},
+    {"pack_too_long", AppSay::pack_too_long},
+    {"pack_take_in", AppSay::pack_take_in},
+    {"pack_taken_in", AppSay::pack_taken_in},
+    {"pack_stayed", AppSay::pack_stayed},
+    {"pack_not_taken", AppSay::pack_not_taken},
+    {"pack_not_read", AppSay::pack_not_read},
+    {"pack_wrong_sum", AppSay::pack_wrong_sum},
+    {"pack_ends_early", AppSay::pack_ends_early},
+    {"pack_no_zip", StudioSay::pack_no_zip},
+    {"pack_cut", StudioSay::pack_cut},
+    {"pack_too_many", StudioSay::pack_too_many},
+    {"pack_too_large", StudioSay::pack_too_large},
+    {"pack_swells", StudioSay::pack_swells},
+    {"entry_leaves", StudioSay::entry_leaves},
+    {"entry_odd_name", StudioSay::entry_odd_name},
+    {"entry_not_utf8", StudioSay::entry_not_utf8},
+    {"entry_elsewhere", StudioSay::entry_elsewhere},
+    {"entry_twice", StudioSay::entry_twice},
+    {"entry_not_plain", StudioSay::entry_not_plain},
+    {"entry_encrypted", StudioSay::entry_encrypted},
+    {"entry_packing", StudioSay::entry_packing},
+    {"entry_too_large", StudioSay::entry_too_large},
+    {"entry_broken", StudioSay::entry_broken},
+    {"entry_unlike", StudioSay::entry_unlike},
+    {"description", AppSay::page_description},
+    {"getting_ready", AppSay::page_getting_ready},
+    {"needs_script", AppSay::page_needs_script},
+    {"stopped", AppSay::page_stopped},
+    {"no_webassembly", AppSay::page_no_webassembly},
+    {"start_again", AppSay::page_start_again},
+    {"other_tab", AppSay::page_other_tab},
+    {"go_on_here", AppSay::page_go_on_here},
+    {"goes_on_elsewhere", AppSay::page_goes_on_elsewhere},
+};
+
+std::string in(words::Language language, words::Sentence sentence) {
+  return escaped(words::pattern(sentence, language));
+}
+
+void set(const std::string& name, const std::string& value) {
+  std::printf("set(%s [==[%s]==])\n", name.c_str(), value.c_str());
+}
+
+// Of every other language what stands on the page without a script, and all sentences for one.
+void set_other_languages() {
+  std::string without_script, sentences;
+  for (const words::Language language : words::offered_languages) {
+    if (language == words::Language::english) continue;
+    const std::string lang = " lang=\"" + std::string(words::tag_of(language)) + "\"";
+    without_script += "<p" + lang + ">" + in(language, AppSay::page_needs_script) + "</p>\n";
+    sentences += "<template" + lang + ">\n";
+    for (const Named& each : all)
+      sentences +=
+          "<p" + lang + " data-say=\"" + each.name + "\">" + in(language, each.sentence) + "</p>\n";
+    sentences += "</template>\n";
+  }
+  set("needs_script_elsewhere", without_script);
+  set("other_languages", sentences);
 }
 
 }
 
 int main() {
-  using Say = words::AppSay;
-  set("language", words::LanguageSay::tag);
-  set("description", Say::page_description);
-  set("getting_ready", Say::page_getting_ready);
-  set("needs_script", Say::page_needs_script);
-  set("stopped", Say::page_stopped);
-  set("no_webassembly", Say::page_no_webassembly);
-  set("start_again", Say::page_start_again);
-  set("other_tab", Say::page_other_tab);
-  set("go_on_here", Say::page_go_on_here);
-  set("goes_on_elsewhere", Say::page_goes_on_elsewhere);
-  set_of_keeping();
-  set_of_packs();
+  set("language", std::string(words::tag_of(words::Language::english)));
+  for (const Named& each : all) set(each.name, in(words::Language::english, each.sentence));
+  set_other_languages();
 }

@@ -1,6 +1,7 @@
 #include "app/picture.hpp"
 #include "app/watch.hpp"
 #include "app/window_loop.hpp"
+#include "commands/language.hpp"
 #include "commands/open_pack.hpp"
 #include "commands/run.hpp"
 #include "screens/own_faces.hpp"
@@ -25,9 +26,10 @@ int picture(const std::vector<std::string>& given) {
   return made ? 0 : complain(made.error(), 1);
 }
 
-int open_window(const std::vector<std::string>& given) {
+int open_window(const std::vector<std::string>& given, std::optional<words::Language> language) {
   auto options = app::window_options(given);
   if (!options) return complain(options.error(), 2);
+  options->language = language;
   if (options->pack) {
     const auto home = studio::default_studio().parent_path();
     const auto opened = commands::open_pack(*options->pack, home, std::cout);
@@ -53,14 +55,18 @@ std::vector<std::string> without(const std::string& word, std::vector<std::strin
 
 }
 
-int main(int count, char** words) {
-  const std::vector<std::string> given(words + std::min(count, 1), words + count);
+int main(int count, char** arguments) {
+  std::vector<std::string> given(arguments + std::min(count, 1), arguments + count);
   look_beside_the_program();
+  words::say_in(commands::language_of_system());
+  const auto language = commands::take_language(given);
+  if (!language) return complain(language.error(), 2);
+  if (*language) words::say_in(**language);
   if (const auto watched = without("--watch", given); watched.size() < given.size())
     return app::watch(watched);
   const bool lost = std::find(given.begin(), given.end(), "--help") != given.end();
   if (const auto status = commands::run(lost ? std::vector<std::string>{"help"} : given))
     return *status;
   if (!given.empty() && given[0] == "picture") return picture({given.begin() + 1, given.end()});
-  return open_window(given);
+  return open_window(given, *language);
 }

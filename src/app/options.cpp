@@ -62,9 +62,6 @@ std::optional<std::vector<bench::PadId>> pads_named(const std::string& text) {
   return pads;
 }
 
-const auto language_named = one_of<words::Language>(
-    {{"english", words::Language::english}, {"pseudo", words::Language::pseudo}});
-
 std::optional<commands::Moment> moment_of(const std::string& text) {
   const auto moment = commands::moment(text);
   return moment ? std::optional(*moment) : std::nullopt;
@@ -105,11 +102,11 @@ words::Result<WindowOptions> window_options(const std::vector<std::string>& give
 }
 
 words::Result<PictureOptions> picture_options(const std::vector<std::string>& given) {
-  const auto arguments = commands::parse(given, {{"--studio", "--batch", "--at", "--size", "--mm",
-                                                  "--hand", "--taps", "--out", "--language"},
-                                                 {"--night"},
-                                                 1,
-                                                 1});
+  const auto arguments = commands::parse(
+      given, {{"--studio", "--batch", "--at", "--size", "--mm", "--hand", "--taps", "--out"},
+              {"--night"},
+              1,
+              1});
   if (!arguments) return tl::make_unexpected(arguments.error());
   PictureOptions o;
   Reader reader{*arguments};
@@ -123,7 +120,6 @@ words::Result<PictureOptions> picture_options(const std::vector<std::string>& gi
   reader.take("--mm", o.mm, parse_mm);
   reader.take("--hand", o.hand, hand_named);
   reader.take("--taps", o.taps, pads_named);
-  reader.take("--language", o.language, language_named);
   o.night = arguments->has("--night");
   o.out = arguments->value("--out").value_or("");
   if (reader.error) return tl::make_unexpected(*reader.error);

@@ -20,8 +20,9 @@ struct WindowOptions {
   std::optional<std::string> studio; // else ~/Slabside
   std::optional<std::string> pack;   // a packed studio, to be opened instead
   window::Extent size{1280, 800};
-  std::optional<bench::Size> mm;   // how large the window is on the real display
-  std::optional<bench::Hand> hand; // else as this tablet has it
+  std::optional<bench::Size> mm;           // how large the window is on the real display
+  std::optional<bench::Hand> hand;         // else as this tablet has it
+  std::optional<words::Language> language; // likewise, else as the system is set
   bool night = false;
   bool full_screen = false;
   bool as_studio = false; // whatever lay under that name before
@@ -40,7 +41,6 @@ struct PictureOptions {
   bench::Hand hand = bench::Hand::left;
   bool night = false;
   std::vector<bench::PadId> taps; // before it is taken
-  words::Language language = words::Language::english;
   std::string out;
 };
 words::Result<PictureOptions> picture_options(const std::vector<std::string>& given);

@@ -50,7 +50,10 @@ void sit_down_as(bench::Bench& bench, const std::string& session, const bench::N
 words::Result<void> tap(bench::Bench& bench, const bench::PadId& pad, const bench::Now& now) {
   if (!bench::pad_of(bench::layout(bench), pad))
     return words::failure(Say::picture_no_pad, {bench::name_of(pad)});
-  bench::step(bench, bench::Tap{pad}, now);
+  if (const auto speak = bench::step(bench, bench::Tap{pad}, now).speak) {
+    words::say_in(*speak);
+    bench::step(bench, bench::Spoken{*speak}, now);
+  }
   return {};
 }
 
@@ -101,7 +104,6 @@ words::Result<void> write_png(const std::string& path, const window::Picture& pi
 }
 
 words::Result<void> make_picture(const PictureOptions& options) {
-  words::say_in(options.language);
   const bench::Now now = moment_of(options);
   const studio::Path home =
       options.studio ? studio::Path(*options.studio) : studio::default_studio();
@@ -116,6 +118,7 @@ words::Result<void> make_picture(const PictureOptions& options) {
   // Else the onlooker is a session that never begins, so it needs no id.
   bench::Bench bench = bench::start("", "", display_of(options.size, px_per_mm, options.hand), now);
   bench.display.drawn_at = px_per_mm / true_px_per_mm;
+  bench.spoken = words::spoken();
   bench.paper.folder = (std::filesystem::absolute(home) / commands::paper_folder).string();
   bench.sharing.folder = (std::filesystem::absolute(home) / studio::told_folder).string();
   session::Joined joined = session::join(std::move(reading.files));

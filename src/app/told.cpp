@@ -132,6 +132,7 @@ std::string told(const bench::View& view, bool open, double px_per_mm) {
       on[bench::pad_at(view.layout, text->at)].push_back(text);
   const auto& row = bench::screens[view.top_bar.screen];
   Json all{{"screen", row.name},
+           {"language", words::tag_of(words::spoken())},
            {"open", open},
            {"night", view.top_bar.night},
            {"counted", counted(view)},

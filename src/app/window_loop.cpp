@@ -141,6 +141,7 @@ int run_window(const WindowOptions& options) {
   setup.fault = options.fault;
   setup.display = display_of(window->size(), px_per_mm, bench::Hand::left);
   setup.opens_on = bench::Screen::today;
+  setup.language = options.language;
   setup.viewer = "xdg-open";
   setup.full_screen = options.full_screen;
   setup.wake = window::Window::wake;

@@ -20,6 +20,12 @@ void rescale(Bench& bench, double by) {
   scale = std::clamp(scale / by, least, most);
 }
 
+words::Language next_language(words::Language now) {
+  const auto& all = words::offered_languages;
+  const auto at = std::find(all.begin(), all.end(), now);
+  return at == all.end() || at + 1 == all.end() ? all.front() : at[1];
+}
+
 void wait_for_key(Bench& bench, const std::string& pad_name, Effects& effects) {
   const auto pad = pad_named(pad_name);
   if (!pad) return;
@@ -87,6 +93,10 @@ void act_on_tablet(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   case TabletPad::full_screen:
     bench.full_screen = !bench.full_screen.value_or(false);
     bench.tablet.full_screen = *bench.full_screen;
+    break;
+  case TabletPad::language:
+    bench.tablet.language = next_language(bench.spoken);
+    effects.speak = bench.tablet.language;
     break;
   case TabletPad::card_smaller: rescale(bench, 1 / (1 + step)); break;
   case TabletPad::card_larger: rescale(bench, 1 + step); break;

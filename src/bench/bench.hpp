@@ -92,6 +92,9 @@ struct Resized {
 struct NotKept { // the tablet, after keep_tablet
   words::Error why;
 };
+struct Spoken { // after Effects.speak, and at the start
+  words::Language language;
+};
 struct Leaving {}; // the window is being closed
 struct Study {};   // after Effects.study: look through a little more of what is to be learnt from
 struct Fitted {    // the answer to Effects.learn
@@ -99,8 +102,8 @@ struct Fitted {    // the answer to Effects.learn
 };
 
 using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
-                           Arrived, Resized, NotKept, ToldWritten, FriendsFound, PaperWritten,
-                           PaperNotShown, Leaving, Study, Fitted>;
+                           Arrived, Resized, NotKept, Spoken, ToldWritten, FriendsFound,
+                           PaperWritten, PaperNotShown, Leaving, Study, Fitted>;
 
 // ---- effects
 
@@ -121,6 +124,7 @@ struct Effects {
   std::optional<std::int64_t> wake_at;  // run_ms at which to send a Tick at the latest
   bool redraw = false;                  // the view has changed
   bool keep_tablet = false;             // bench.tablet is another
+  std::optional<words::Language> speak; // from now on
   std::optional<paint::ToldRange> tell; // to be written for another studio
   bool find_told = false;               // what another studio wrote
   std::optional<PaperWanted> paper;     // to be written and shown
@@ -330,6 +334,7 @@ struct Bench {
   std::optional<NumberEntry> number;
   bool locked = false; // the glass is being wiped
   Tablet tablet;
+  words::Language spoken = words::Language::english;
   Touch touch;
   Keys keys;
   Sharing sharing;

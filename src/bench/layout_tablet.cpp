@@ -58,7 +58,9 @@ void lay_out_tablet(const Bench& bench, Layout& layout) {
                       : Rect{card.right() + gap_mm, area.y, 0, 0};
   keys.w = area.right() - keys.x;
   keys.h = area.bottom() - keys.y;
-  if (shares) add(layout, TabletPad::others, take_bottom(keys, row_mm));
+  const Grid below{shares ? 2 : 1, 1, take_bottom(keys, row_mm)};
+  if (shares) add(layout, TabletPad::others, below.cell(0, 0));
+  add(layout, TabletPad::language, below.cell(shares ? 1 : 0, 0));
   layout.side = take_top(keys, row_mm);
   if (shares && bench.sharing.open)
     lay_out_sharing(bench, keys, layout);

@@ -3,6 +3,7 @@
 #include "paint/catalogue.hpp"
 #include "session/shelf.hpp"
 #include "words/bench_says.hpp"
+#include "words/card_names.hpp"
 #include "words/say.hpp"
 
 #include <algorithm>
@@ -21,7 +22,8 @@ Card liquid(std::string id, CardKind kind, std::string name, paint::Recipe recip
 }
 
 Card pigment(const paint::CataloguePigment& entry) {
-  return {entry.id, entry.name, session::PigmentCard{entry.ci_name, entry.colour, entry.facts}};
+  return {entry.id, words::card_name_of_file(entry.id, entry.name),
+          session::PigmentCard{entry.ci_name, entry.colour, entry.facts}};
 }
 
 }

@@ -20,6 +20,7 @@
 #include "bench/touch.hpp"
 #include "session/bytes.hpp"
 #include "words/bench_says.hpp"
+#include "words/card_names.hpp"
 #include "words/session_says.hpp"
 
 #include <algorithm>
@@ -169,6 +170,25 @@ void loaded(Bench& bench, Loaded input, const Now& now, Effects& effects) {
   open_at_hand(bench, now, effects);
 }
 
+// What ships has its names in the language, in what was read too.
+void spoken(Bench& bench, words::Language language, const Now& now) {
+  const auto renamed = [&](session::Card card) {
+    const std::string in_file = words::card_name_for_file(card.id, card.name, bench.spoken);
+    card.name = words::card_name_of_file(card.id, in_file, language);
+    return card;
+  };
+  for (session::Log& log : bench.logs)
+    for (session::Line& line : log.lines)
+      if (auto* laid = std::get_if<session::LaidOut>(&line.event))
+        laid->card = renamed(*laid->card);
+  if (auto& card = bench.shelf_page.card) card = renamed(*card);
+  bench.spoken = language;
+  if (!bench.loaded) return restock(bench);
+  bench.folds = {};
+  index_logs(bench);
+  index_all(bench, now);
+}
+
 bool speaks_of(const session::Log& log, const std::string& batch) {
   return !batch.empty() && std::any_of(log.lines.begin(), log.lines.end(),
                                        [&](const auto& line) { return line.batch == batch; });
@@ -263,6 +283,7 @@ struct Handle {
   void operator()(Loaded& l) const { loaded(bench, std::move(l), now, effects); }
   void operator()(Arrived& a) const { arrived(bench, std::move(a), now); }
   void operator()(const Resized& r) const { resized(bench, r.display, now); }
+  void operator()(const Spoken& s) const { spoken(bench, s.language, now); }
   void operator()(const NotKept& k) const { say_error(bench, k.why, now); }
   void operator()(const ToldWritten& w) const {
     bench.sharing.written = w.file.value_or("");

@@ -36,13 +36,14 @@ std::string written(const Tablet& tablet) {
   Json scales = Json::object(), keys = Json::object();
   for (const auto& [monitor, scale] : tablet.scales) scales[monitor] = scale;
   for (const auto& [key, pad] : tablet.keys) keys[key] = name_of(pad);
-  const Json all = {{"hand", tablet.hand == Hand::left ? "left" : "right"},
-                    {"sound", tablet.sound},
-                    {"motion", tablet.motion},
-                    {"full_screen", tablet.full_screen},
-                    {"scales", scales},
-                    {"keys", keys},
-                    {"materials", tablet.materials}};
+  Json all = {{"hand", tablet.hand == Hand::left ? "left" : "right"},
+              {"sound", tablet.sound},
+              {"motion", tablet.motion},
+              {"full_screen", tablet.full_screen},
+              {"scales", scales},
+              {"keys", keys},
+              {"materials", tablet.materials}};
+  if (tablet.language) all["language"] = words::tag_of(*tablet.language);
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -54,6 +55,8 @@ words::Result<Tablet> read_tablet(std::string_view text) {
   tablet.sound = yes_or(all, "sound", true);
   tablet.motion = yes_or(all, "motion", true);
   tablet.full_screen = yes_or(all, "full_screen", false);
+  if (const Json tag = all.value("language", Json()); tag.is_string())
+    tablet.language = words::language_for(tag.get<std::string>());
   for (const auto& [monitor, scale] : inner(all, "scales").items())
     if (scale.is_number() && scale >= least && scale <= most)
       tablet.scales[monitor] = scale.get<double>();

@@ -14,11 +14,12 @@ namespace bench {
 struct Tablet {
   Hand hand = Hand::left; // the side on which the material pads lie
   bool sound = true;
-  bool motion = true;                   // the marker glides to where a drop has brought it
-  bool full_screen = false;             // the window fills the display from its start on
-  std::map<std::string, double> scales; // monitor -> by how much it is larger than it says
-  std::map<std::string, PadId> keys;    // key -> pad; an "add" names a kind of card
-  std::vector<std::string> materials;   // cards that shall lie on the slab's pads
+  bool motion = true;                      // the marker glides to where a drop has brought it
+  bool full_screen = false;                // the window fills the display from its start on
+  std::optional<words::Language> language; // else as the system is set
+  std::map<std::string, double> scales;    // monitor -> by how much it is larger than it says
+  std::map<std::string, PadId> keys;       // key -> pad; an "add" names a kind of card
+  std::vector<std::string> materials;      // cards that shall lie on the slab's pads
   bool operator==(const Tablet&) const = default;
 };
 

@@ -309,6 +309,7 @@ struct TabletView {
   Hand hand = Hand::left;
   bool motion = true;
   bool full_screen = false;
+  words::Language language = words::Language::english;
   struct Row {
     PadId pad;          // bind ...
     PadId does;         // what the key does

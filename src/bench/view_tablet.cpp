@@ -32,6 +32,7 @@ TabletView tablet_view(const Bench& bench) {
   v.drawn_at = bench.display.drawn_at;
   v.mm = {bench.display.mm.w * v.drawn_at, bench.display.mm.h * v.drawn_at};
   v.hand = bench.tablet.hand;
+  v.language = bench.spoken;
   v.motion = bench.tablet.motion;
   v.full_screen = bench.full_screen.value_or(false);
   v.shares = !bench.sharing.folder.empty();

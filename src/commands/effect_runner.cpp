@@ -33,6 +33,8 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   watch_ = std::make_unique<studio::Watch>(home, fallback, sitting.session, wake);
   learner_ = std::make_unique<studio::Learner>(wake);
   remember(now);
+  const auto chosen = sitting.language ? sitting.language : bench_.tablet.language;
+  if (bench_.spoken = words::spoken(); chosen && chosen != bench_.spoken) speak(*chosen, now);
   look_around(now);
 }
 
@@ -44,6 +46,11 @@ void EffectRunner::remember(const bench::Now& now) {
   bench_.tablet = *tablet;
   bench_.display.hand = tablet->hand;
   if (bench_.full_screen) bench_.full_screen = *bench_.full_screen || tablet->full_screen;
+}
+
+void EffectRunner::speak(words::Language language, const bench::Now& now) {
+  words::say_in(language);
+  feed(bench::Spoken{language}, now);
 }
 
 void EffectRunner::keep_tablet(const bench::Now& now) {
@@ -64,6 +71,7 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
   cues_.insert(cues_.end(), effects.cues.begin(), effects.cues.end());
   study_ = effects.study;
   if (effects.learn) learner_->give(*std::move(effects.learn));
+  if (effects.speak) speak(*effects.speak, now);
   if (effects.keep_tablet) keep_tablet(now);
   if (effects.tell && storage_.tell) feed(bench::ToldWritten{storage_.tell(*effects.tell)}, now);
   if (effects.paper) hand_on(*effects.paper, now);

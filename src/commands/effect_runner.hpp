@@ -21,6 +21,7 @@ namespace commands {
 struct Sitting {
   std::string session, device;
   bench::Display display;
+  std::optional<words::Language> language = {}; // else as this tablet has it, or is spoken already
   bench::Screen opens_on = bench::Screen::plan;
   bool looks_again = true; // for what other devices write, every 5 s while a batch is open, else
                            // once a minute
@@ -72,6 +73,7 @@ public:
 private:
   void remember(const bench::Now& now);
   void keep_tablet(const bench::Now& now);
+  void speak(words::Language language, const bench::Now& now);
   void take(studio::News news, const bench::Now& now);
   void take(studio::Read& read, const bench::Now& now);
   void take(studio::Found found, const bench::Now& now);

@@ -3,6 +3,7 @@
 #include "session/in_words.hpp"
 #include "session/lists.hpp"
 #include "session/plan.hpp"
+#include "words/card_names.hpp"
 
 #include <nlohmann/json.hpp>
 
@@ -91,7 +92,7 @@ Json materials(const Batch& batch) {
     for (const auto& [spoon, count] : t.spoons) spoons[spoon] = count;
     out.push_back({{"card", t.card.id},
                    {"is_a", session::name_of(t.card.kind())},
-                   {"name", t.card.name},
+                   {"name", words::card_name_for_file(t.card.id, t.card.name)},
                    {"g", json(t.grams)},
                    {"drops", t.drops},
                    {"spoons", spoons},

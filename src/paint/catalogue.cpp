@@ -303,7 +303,9 @@ bool goes_by(const std::string& id, const std::string& name, const std::string& 
   };
   if (means(name) || means(ci_name) || means(written_out(ci_name))) return true;
   const CataloguePigment* entry = in_catalogue(id);
-  return entry && std::any_of(entry->other_names.begin(), entry->other_names.end(), means);
+  if (!entry) return false;
+  return means(entry->name) || // English, whatever is spoken
+         std::any_of(entry->other_names.begin(), entry->other_names.end(), means);
 }
 
 std::vector<Caution> cautions_of(const std::string& id, const std::vector<std::string>& chosen) {

@@ -1,6 +1,7 @@
 #include "paper/table.hpp"
 
 #include "paper/csv.hpp"
+#include "words/card_names.hpp"
 #include "words/moments.hpp"
 
 namespace paper {
@@ -31,6 +32,11 @@ const char* state_word(const Entry& e) {
   return e.corrected ? "corrected" : "";
 }
 
+// The same in every language: a table is joined with others by its words.
+std::string name_in_file(const Batch& batch, const std::string& id) {
+  return words::card_name_for_file(id, card_name(batch, id));
+}
+
 Row addition_row(const Handed& handed, const Entry& e) {
   const Batch& batch = handed.batch;
   const auto* added = std::get_if<Added>(&e.event);
@@ -39,11 +45,11 @@ Row addition_row(const Handed& handed, const Entry& e) {
           text_cell(batch.name),
           text_cell(words::local_time(e.at, offset_of(handed, e.ref))),
           number_cell(e.clock),
-          text_cell(card_name(batch, of)),
+          text_cell(name_in_file(batch, of)),
           text_cell(of),
           added ? number_cell(added->amount) : no_cell(),
           word(added ? unit_word(added->unit) : "count_lost"),
-          added && !added->with.empty() ? text_cell(card_name(batch, added->with)) : no_cell()};
+          added && !added->with.empty() ? text_cell(name_in_file(batch, added->with)) : no_cell()};
   add(row, e.grams);
   row.push_back(e.grams ? text_cell(name_of(e.place)) : no_cell());
   row.push_back(word(state_word(e)));
@@ -55,7 +61,7 @@ Row total_row(const Handed& handed, const Total& total) {
   Row row{text_cell(batch.id),
           text_cell(batch.name),
           text_cell(words::local_time(batch.opened_at, offset_of(handed))),
-          text_cell(total.card.name),
+          text_cell(words::card_name_for_file(total.card.id, total.card.name)),
           text_cell(total.card.id),
           text_cell(name_of(total.card.kind()))};
   add(row, batch.newer ? std::nullopt : std::optional(total.grams));

@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <optional>
 #include <set>
+#include <string_view>
 #include <utility>
 
 namespace screens {
@@ -104,6 +105,27 @@ std::string first_letters(const std::string& words, std::size_t count) {
 // Behind a break stand so many letters at least: fewer read like a word of their own.
 constexpr std::size_t least_behind = 3;
 
+bool is_vowel(char32_t letter) {
+  return std::u32string_view(U"aeiouyäöüAEIOUYÄÖÜ").find(letter) != std::u32string_view::npos;
+}
+
+// Before a single consonant with a vowel behind it, where English and German mostly break; ch, ck
+// and their like stay together.
+bool begins_syllable(const std::u32string& letters, std::size_t at) {
+  if (is_vowel(letters[at]) || !is_vowel(letters[at + 1])) return false;
+  const bool second = letters[at] == U'h' || letters[at] == U'k';
+  return !second || std::u32string_view(U"cpts").find(letters[at - 1]) == std::u32string_view::npos;
+}
+
+// How many letters stand before the break: `most`, or fewer where a syllable ends.
+std::size_t before_break(const std::string& word, std::size_t most) {
+  std::u32string letters;
+  for (std::size_t at = 0; at < word.size();) letters += words::next_letter(word, at);
+  for (std::size_t at = most; at > most / 2 && at + 1 < letters.size(); --at)
+    if (begins_syllable(letters, at)) return at;
+  return most;
+}
+
 // A word wider than the line is broken, since half a name says less than a broken one.
 std::vector<std::string> broken(const std::vector<std::string>& words, double width, double cap,
                                 bool bold) {
@@ -112,8 +134,9 @@ std::vector<std::string> broken(const std::vector<std::string>& words, double wi
     while (width_mm(word, cap, bold) > width) {
       const std::string room = beginning(word, "-", width, cap, bold);
       const std::size_t all = letters_in(word);
-      const std::string head = first_letters(
-          room, std::min(letters_in(room), all > least_behind ? all - least_behind : 0));
+      const std::size_t most =
+          std::min(letters_in(room), all > least_behind ? all - least_behind : 0);
+      const std::string head = first_letters(room, before_break(word, most));
       if (head.empty()) break;
       out.push_back(head + "-");
       word.erase(0, head.size());

@@ -5,6 +5,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/language_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/tablet_says.hpp"
 
@@ -37,6 +38,10 @@ std::string size_words(const bench::TabletView& tablet) {
   const std::string w = words::number(tablet.mm.w, 0), h = words::number(tablet.mm.h, 0);
   if (tablet.drawn_at >= noticed) return say(Say::tablet_size, {w, h});
   return say(Say::tablet_small, {w, h, words::number(100 * tablet.drawn_at, 0)});
+}
+
+std::string own_name(words::Language language) {
+  return words::pattern(words::LanguageSay::own_name, language);
 }
 
 void draw_card(Sheet& sheet, double drawn_at) {
@@ -137,6 +142,8 @@ void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
     if (at.id.kind == TabletPad::full_screen)
       toggle_pad(sheet, at, say(tablet.full_screen ? Say::full_screen_on : Say::full_screen_off),
                  tablet.full_screen);
+    if (at.id.kind == TabletPad::language)
+      pad(sheet, at, plain(t), {{say(Say::language, {own_name(tablet.language)}), clean_letters}});
     if (at.id.kind == TabletPad::card_smaller)
       pad(sheet, at, plain(t),
           {{say(much ? Say::card_much_smaller : Say::card_smaller), clean_letters}});

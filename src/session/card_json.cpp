@@ -2,6 +2,7 @@
 
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
+#include "words/card_names.hpp"
 #include "words/lists.hpp"
 #include "words/session_says.hpp"
 
@@ -228,7 +229,7 @@ paint::Recipe read_parts(Fields& f) {
 void write_card(const Card& card, Json& j) {
   j["card"] = card.id;
   j["is_a"] = name_of(card.kind());
-  j["name"] = card.name;
+  j["name"] = words::card_name_for_file(card.id, card.name);
   std::visit([&](const auto& facts) { write(facts, j); }, card.facts);
   write_keeping(card, j);
 }
@@ -237,7 +238,7 @@ Card read_card(Fields& f) {
   Card card;
   card.id = f.text("card");
   const CardKind kind = f.word("is_a", card_kind_named);
-  card.name = f.text("name");
+  card.name = words::card_name_of_file(card.id, f.text("name"));
   if (f.fault() || f.unknown_word()) return card;
   card.facts = blank_facts(kind);
   std::visit([&](auto& facts) { read(f, facts); }, card.facts);

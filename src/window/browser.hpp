@@ -17,6 +17,9 @@ void take_turns(Turns turns);
 void ask_to_show();                          // once; not while the page is hidden
 void hear_in(std::optional<double> seconds); // at the latest; the last word counts
 
+// Which language the page is in, as its tag.
+std::string page_language();
+
 // What the tablet is set to for everything (Media Queries 5, 12.1 and 12.5).
 bool prefers_dark();
 bool prefers_less_motion();

@@ -228,6 +228,8 @@ mergeInto(LibraryManager.library, {
   slabside_page_ratio: function () { return SlabsidePage.ratio(); },
   slabside_page_is_touched: function () { return matchMedia('(pointer: coarse)').matches ? 1 : 0; },
   slabside_page_prefers: function (what) { return matchMedia(UTF8ToString(what)).matches ? 1 : 0; },
+  slabside_page_language__deps: ['$SlabsidePage'],
+  slabside_page_language: function () { return SlabsidePage.text(document.documentElement.lang); },
   slabside_page_display__deps: ['$SlabsidePage'],
   slabside_page_display: function () {
     const sides = [screen.width, screen.height].sort((a, b) => b - a);

@@ -24,6 +24,7 @@ void slabside_hear_in(double ms); // below 0: not at all
 void slabside_hear_soon();
 void slabside_show_canvas(int busy);
 int slabside_page_prefers(const char* what);
+char* slabside_page_language();
 void slabside_tell(const char* shown);
 void slabside_give_up(const char* sentence);
 void slabside_call_keyboard(int wanted);
@@ -135,6 +136,8 @@ void ask_to_show() { slabside_ask_to_show(); }
 void hear_in(std::optional<double> seconds) {
   slabside_hear_in(seconds ? std::max(0.0, *seconds * 1000) : -1);
 }
+std::string page_language() { return taken(slabside_page_language()); }
+
 bool prefers_dark() { return slabside_page_prefers("(prefers-color-scheme: dark)"); }
 bool prefers_less_motion() { return slabside_page_prefers("(prefers-reduced-motion: reduce)"); }
 void tell(const std::string& shown) { slabside_tell(shown.c_str()); }

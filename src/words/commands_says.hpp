@@ -77,6 +77,7 @@ enum class CommandsSay {
   match_one_photo,
   match_two_photos,
   // the command line
+  no_such_language, // 0: as it was typed, 1: those there are
   unknown_option,
   option_twice,
   option_without_value,
@@ -256,5 +257,7 @@ enum class CommandsSay {
 constexpr Table table_of(CommandsSay) { return Table::commands; }
 
 std::string_view english(CommandsSay id);
+
+std::string_view help_in_english(); // of all commands; long, and so in a file of its own
 
 }

@@ -23,6 +23,7 @@ std::string_view english(TabletSay id) {
   case Say::motion_off: return "smooth motion: off";
   case Say::full_screen_on: return "full screen: on";
   case Say::full_screen_off: return "full screen: off";
+  case Say::language: return "language: {0}";
   case Say::key_binder: return "binder";
   case Say::key_water: return "water";
   case Say::key_honey: return "honey";

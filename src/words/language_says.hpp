@@ -8,7 +8,9 @@
 namespace words {
 
 enum class LanguageSay {
-  tag, // as IETF BCP 47 has it
+  tag,      // as IETF BCP 47 has it
+  own_name, // what those who speak it call it
+  decimal_sign,
   date_time,
   date, // 0: day, 1: month, 2: year
   month_names,

@@ -16,7 +16,7 @@ struct Number {
 };
 
 // For people: with the decimal sign of the language that is spoken. Here and below "-0.0" is
-// written "0.0", and nothing stands between thousands.
+// written "0.0", and nothing stands between thousands: a point there is a decimal sign to others.
 std::string number(double value, int decimals);
 
 // For machines: with a point in every language.

@@ -21,6 +21,7 @@
 #include "words/tablet_says.hpp"
 #include "words/today_says.hpp"
 
+#include <atomic>
 #include <iomanip>
 #include <locale>
 #include <sstream>
@@ -29,7 +30,7 @@ namespace words {
 
 namespace {
 
-Language spoken = Language::english;
+std::atomic<Language> now_spoken = Language::english;
 
 std::string fill(std::string_view form, const Args& args) {
   std::string out;
@@ -48,7 +49,9 @@ std::string fill(std::string_view form, const Args& args) {
 
 }
 
-void say_in(Language language) { spoken = language; }
+void say_in(Language language) { now_spoken = language; }
+
+Language spoken() { return now_spoken; }
 
 std::string_view pattern(Sentence sentence) {
   switch (sentence.table) {
@@ -76,9 +79,21 @@ std::string_view pattern(Sentence sentence) {
   return "";
 }
 
+std::string pattern(Sentence sentence, Language language) {
+  const std::string_view english = pattern(sentence);
+  switch (language) {
+  case Language::english: break;
+  case Language::german:
+    if (const std::string_view german = de_of(sentence); !german.empty())
+      return std::string(german);
+    break;
+  case Language::pseudo: return sentence == LanguageSay::decimal_sign ? "," : pseudo(english);
+  }
+  return std::string(english);
+}
+
 std::string say(Sentence sentence, const Args& args) {
-  const std::string_view form = pattern(sentence);
-  return spoken == Language::pseudo ? fill(pseudo(form), args) : fill(form, args);
+  return fill(pattern(sentence, spoken()), args);
 }
 
 Inner::Inner(Error error) : is_(std::make_shared<const Error>(std::move(error))) {}
@@ -96,7 +111,7 @@ std::string written(const Arg& arg) {
   return std::get<std::string>(arg.is);
 }
 
-std::string decimal_sign() { return spoken == Language::pseudo ? "," : "."; }
+std::string decimal_sign() { return say(LanguageSay::decimal_sign); }
 
 std::string number(double value, int decimals) {
   std::string text = invariant(value, decimals);

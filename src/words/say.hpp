@@ -1,7 +1,8 @@
 // Every sentence the program says, by id. Screens and rooms hold ids and numbers; the words are
-// made from them last, here, so that another language is other files beside english_*.cpp.
+// made from them last, here, in the language that is spoken.
 #pragma once
 
+#include "words/languages.hpp"
 #include "words/numbers.hpp"
 #include "words/sentence.hpp"
 
@@ -14,18 +15,18 @@
 
 namespace words {
 
-// The sentence with {0}, {1} ... where the arguments go.
+// The English sentence with {0}, {1} ... where the arguments go.
 std::string_view pattern(Sentence sentence);
 
-enum class Language { english, pseudo };
+// In that language; the English one where it has no such sentence.
+std::string pattern(Sentence sentence, Language language);
 
-// What say() speaks from now on, English until then. For the start of a program, before any other
-// thread speaks.
+// What say() speaks from now on, English until then. Any thread may be speaking meanwhile.
 void say_in(Language language);
+Language spoken();
 
-// English as another language might look: about 30 % longer, with marks on its letters, the slots
-// as they are. It shows what would not fit or has no glyph before there is a translator; nobody is
-// offered it.
+// About 30 % longer, with marks on its letters, the slots as they are: it shows what would not fit
+// or has no glyph before there is a translator.
 std::string pseudo(std::string_view english);
 
 struct Error;

@@ -25,6 +25,7 @@ enum class TabletSay {
   motion_off,
   full_screen_on,
   full_screen_off,
+  language, // 0: its own name
   key_binder,
   key_water,
   key_honey,

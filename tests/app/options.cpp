@@ -69,15 +69,13 @@ TEST_CASE("a packed studio is a file that is there, and stands for --studio") {
 
 TEST_CASE("a picture wants a screen and a file") {
   const auto o = picture_options({"slab", "--out", "x.png", "--batch", "7f3a91c2", "--at",
-                                  "2026-11-25T15:32:00+01:00", "--taps", "more; bottle",
-                                  "--language", "pseudo"});
+                                  "2026-11-25T15:32:00+01:00", "--taps", "more; bottle"});
   REQUIRE(o.has_value());
   CHECK(o->screen == bench::Screen::slab);
   CHECK(o->batch == "7f3a91c2");
   CHECK(o->at == commands::Moment{1795617120000, 60}); // `date -u -d ... +%s`, GNU coreutils
   CHECK(o->taps ==
         std::vector<bench::PadId>{{bench::SlabPad::more, ""}, {bench::SlabPad::bottle, ""}});
-  CHECK(o->language == words::Language::pseudo);
   CHECK(o->out == "x.png");
 
   CHECK(picture_options({"plan"}).error() == words::Error{Say::option_missing, {"--out"}});
@@ -87,6 +85,4 @@ TEST_CASE("a picture wants a screen and a file") {
         words::Error{Say::option_bad_value, {"--at", "now"}});
   CHECK(!picture_options({"--out", "x.png"}).has_value());
   CHECK(!picture_options({"plan", "slab", "--out", "x.png"}).has_value());
-  CHECK(picture_options({"plan", "--out", "x.png", "--language", "latin"}).error() ==
-        words::Error{Say::option_bad_value, {"--language", "latin"}});
 }

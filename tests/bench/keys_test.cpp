@@ -2,6 +2,7 @@
 #include "bench/keys.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
+#include "words/speaking.hpp"
 
 #include <map>
 #include <queue>
@@ -216,6 +217,36 @@ TEST_CASE("full screen has a pad where the window has the choice, and is kept") 
   f.tap("full_screen");
   CHECK_FALSE(*f.b.full_screen);
   CHECK_FALSE(f.b.tablet.full_screen);
+}
+
+TEST_CASE("the language is chosen by a pad, and kept; what ships has its names in it") {
+  Feet f;
+  f.tap("tablet");
+  CHECK_FALSE(f.b.tablet.language);
+  const Effects chosen = step(f.b, Tap{*pad_named("language")}, f.now());
+  CHECK(chosen.speak == words::Language::german);
+  CHECK(chosen.keep_tablet);
+  CHECK(read_tablet(written(f.b.tablet))->language == words::Language::german);
+  CHECK_FALSE(read_tablet(R"({"language": "latin"})")->language);
+  const auto water = [&] { return f.b.shelf[f.b.place_on_shelf.at("water")].name; };
+  CHECK(water() == "Water");
+  const words::Speaking german(words::Language::german); // as whoever takes the effect does
+  f.give(Spoken{words::Language::german});
+  CHECK(water() == "Wasser");
+  f.tap("plan");
+  f.tap("pigment pb28");
+  f.tap("weigh");
+  f.type("12");
+  f.tap("begin");
+  CHECK(f.b.folded->cards.at("pb28").name == "Kobaltblau");
+  f.tap("book");
+  f.tap("tablet");
+  f.tap("language");
+  CHECK(f.b.tablet.language == words::Language::english);
+  words::say_in(words::Language::english);
+  f.give(Spoken{words::Language::english});
+  CHECK(water() == "Water");
+  CHECK(f.b.folded->cards.at("pb28").name == "Cobalt blue");
 }
 
 TEST_CASE("a card can be made so small or large, and no further") {

@@ -94,6 +94,8 @@ def room_faults(root):
         if path.is_dir() or shown.name == "CMakeLists.txt" or path.suffix in (".cmake", ".md"):
             continue
         in_room = len(shown.parts) == 3 and shown.parts[1] in LINKS or shown.parts[1:3] in SUB_ROOMS
+        if shown.parts[1] == "words" and (path.suffix == ".po" or shown.name == "sentences.py"):
+            continue
         if in_room and path.suffix == ".js" and shown.name.startswith("browser_"):
             continue
         if not in_room or path.suffix not in (".cpp", ".hpp"):

@@ -40,7 +40,7 @@ def uses_of_page(text):
 
 if __name__ == "__main__":
     program, page = sys.argv[1:]
-    said = subprocess.run([program, "help"], capture_output=True, text=True, check=True).stdout
+    said = subprocess.run([program, "help", "--language", "en"], capture_output=True, text=True, check=True).stdout
     in_help, in_page = uses_of_help(said), uses_of_page(pathlib.Path(page).read_text())
     for use in sorted(in_help ^ in_page):
         print(f"only {'the help' if use in in_help else 'the page'} has: {use}")

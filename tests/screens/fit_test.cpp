@@ -64,10 +64,12 @@ bool meant_to_end_in_dots(const std::string& words) {
   return false;
 }
 
-// Every view on every display for either hand, in English and in what is longer.
+// Every view on every display for either hand, in what is spoken and in what is longer than
+// English.
 template <class Check>
 void in_every_language(Check check) {
-  for (const auto language : {words::Language::english, words::Language::pseudo})
+  for (const auto language :
+       {words::Language::english, words::Language::german, words::Language::pseudo})
     for (const auto hand : {bench::Hand::left, bench::Hand::right})
       for (auto& c : views::all(hand)) {
         const words::Speaking speaking(language);
@@ -141,7 +143,7 @@ TEST_CASE("the ratio and the timer are on the slab at all") {
   });
 }
 
-TEST_CASE("every letter of every sentence is in a face, in either language") {
+TEST_CASE("every letter of every sentence is in a face, in every language") {
   for (const words::Sentence of : words::all_sentences())
     for (const bool bold : {false, true}) {
       const std::string sentence(words::pattern(of));
@@ -151,9 +153,13 @@ TEST_CASE("every letter of every sentence is in a face, in either language") {
           const char32_t letter = words::next_letter(form, at);
           if (letter != '\n') CHECK(rank_with(letter, bold));
         }
-      for (std::size_t at = 0; at < sentence.size();) { // ours are all in one face
-        const char32_t letter = words::next_letter(sentence, at);
-        if (letter != '\n') CHECK(rank_with(letter, bold) == 0);
+      for (const auto language : words::offered_languages) { // those are all in one face
+        const std::string said = words::pattern(of, language);
+        CAPTURE(said);
+        for (std::size_t at = 0; at < said.size();) {
+          const char32_t letter = words::next_letter(said, at);
+          if (letter != '\n') CHECK(rank_with(letter, bold) == 0);
+        }
       }
     }
 }
@@ -205,9 +211,11 @@ TEST_CASE(
   CHECK_FALSE(broken.cut);
   REQUIRE(broken.lines.size() == 2);
   CHECK(broken.lines[0].back() == '-');
-  // As wide as all but two letters of it, where the rest would be "ne".
+  // As wide as all but two letters of it, where the rest would be "ne"; a syllable stays whole.
   const double narrow = width_mm("Ultramari-", l.least_mm, l.bold) + 0.1;
-  CHECK(fitted("Ultramarine", narrow, l, 2).lines == std::vector<std::string>{"Ultramar-", "ine"});
+  CHECK(fitted("Ultramarine", narrow, l, 2).lines == std::vector<std::string>{"Ultrama-", "rine"});
+  const double gall = width_mm("Ochsengal-", l.least_mm, l.bold) + 0.1;
+  CHECK(fitted("Ochsengalle", gall, l, 2).lines == std::vector<std::string>{"Ochsen-", "galle"});
   const Lines cut = fitted("one two three four", 10, l, 1);
   CHECK(cut.cut);
   CHECK(cut.lines[0].substr(cut.lines[0].size() - 3) == "…");

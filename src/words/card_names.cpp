@@ -1,0 +1,29 @@
+#include "words/card_names.hpp"
+
+namespace words {
+
+namespace {
+
+// What ships by that id; null: it has no more than its English name.
+const CardName* known(std::string_view id, Language language) {
+  switch (language) {
+  case Language::english:
+  case Language::pseudo: break;
+  case Language::german: return de_card(id);
+  }
+  return nullptr;
+}
+
+}
+
+std::string card_name_of_file(std::string_view id, std::string_view in_file, Language language) {
+  const CardName* card = known(id, language);
+  return std::string(card && card->english == in_file ? card->translated : in_file);
+}
+
+std::string card_name_for_file(std::string_view id, std::string_view name, Language language) {
+  const CardName* card = known(id, language);
+  return std::string(card && card->translated == name ? card->english : name);
+}
+
+}
