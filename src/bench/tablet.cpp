@@ -41,7 +41,8 @@ std::string written(const Tablet& tablet) {
                     {"motion", tablet.motion},
                     {"scales", scales},
                     {"keys", keys},
-                    {"materials", tablet.materials}};
+                    {"materials", tablet.materials},
+                    {"photo_folder", tablet.photo_folder}};
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -61,6 +62,8 @@ words::Result<Tablet> read_tablet(std::string_view text) {
   const Json cards = all.value("materials", Json::array());
   for (const Json& card : cards.is_array() ? cards : Json::array())
     if (card.is_string()) tablet.materials.push_back(card.get<std::string>());
+  const Json folder = all.value("photo_folder", Json());
+  if (folder.is_string()) tablet.photo_folder = folder.get<std::string>();
   return tablet;
 }
 
