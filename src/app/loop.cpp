@@ -51,7 +51,20 @@ void Loop::process_input(const window::Poll& poll, const bench::Now& now) {
   for (const bench::SoundCue cues : runner_.take_cues()) sound_.play(tone_of(cues));
   awake_.keep(runner_.bench().folded &&
               runner_.bench().folded->progress == session::Progress::open);
+  take_images();
   stale_ = runner_.take_redraw() || stale_;
+}
+
+// A picture may come under the number of one that is gone: what was drawn is told apart by it.
+void Loop::take_images() {
+  bool any = false;
+  for (const commands::DrawnImage& image : runner_.take_images()) {
+    textures_.put(image);
+    any = true;
+  }
+  if (!any) return;
+  window_.forget();
+  stale_ = true;
 }
 
 void Loop::render(const bench::Now& now) {
@@ -62,6 +75,9 @@ void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now
   std::visit(words::Overloaded{
                  [&](const window::Resized&) { fit_display(now); },
                  [&](const window::CloseAsked&) { leave(now); },
+                 [&](const window::Dropped& d) {
+                   if (!leaving_until_) runner_.feed(bench::Dropped{d.files}, now);
+                 },
                  [&](const window::Exposed&) { stale_ = true; },
                  [&](const window::Character&) {
                    settling_ = frames_to_settle;
@@ -154,6 +170,7 @@ void Loop::draw(const bench::Now& now) {
   if (window_.size() == window::Extent{}) return; // minimised; an Exposed will come
   const bench::View view = bench::view(runner_.bench(), now);
   const std::vector<bench::Text> typed = app::show(window_, view, px_per_mm_);
+  if (auto lacking = textures_.take_lacking()) runner_.want_images(*std::move(lacking));
   if (window::input_waits()) settling_ = frames_to_settle;
   if (leaving_until_) return;
   for (const bench::Text& text : typed) runner_.feed(text, now);

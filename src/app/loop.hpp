@@ -2,6 +2,7 @@
 // browser that never does.
 #pragma once
 
+#include "app/textures.hpp"
 #include "commands/effect_runner.hpp"
 #include "window/awake.hpp"
 #include "window/sound.hpp"
@@ -48,12 +49,14 @@ private:
   void leave(const bench::Now& now);
   void draw(const bench::Now& now);
   void process_typing(const bench::Now& now);
+  void take_images();
 
   window::Window& window_;
   window::Sound& sound_;
   commands::EffectRunner& runner_;
   const Manner manner_;
   window::Awake awake_;
+  Textures textures_; // of photos; goes before the window does
   double reported_px_per_mm_; // or as somebody said, before the card corrects it
   double px_per_mm_;
   int settling_ = 0;                     // frames due although the bench has not changed

@@ -27,6 +27,7 @@ void turn_to(Bench& bench, Screen screen, const Now& now, Effects& effects) {
   if (screen == Screen::slab && bench.batch.empty() && !bench.plan.go_on.empty())
     return take_up(bench, std::string(bench.plan.go_on), now, effects);
   if (screen == Screen::pans) open_pans_from_top_bar(bench, now);
+  if (screen == Screen::photos) return open_photos(bench, batch_of(bench.book.page), false);
   if (screen == Screen::binder && bench.shelf_page.card)
     open_making(bench, bench.shelf_page.card->id);
   if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench);
@@ -83,6 +84,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   case Screen::book: return act_on_book(bench, pad, now, effects);
   case Screen::tablet: return act_on_tablet(bench, pad, now, effects);
   case Screen::binder: return act_on_binder(bench, pad, now, effects);
+  case Screen::photos: return act_on_photos(bench, pad, now, effects);
   }
 }
 

@@ -23,6 +23,7 @@ void act_on_pans(Bench& bench, const PadId& pad, const Now& now, Effects& effect
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_tablet(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_binder(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
+void act_on_photos(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 void act_on_number(Bench& bench, const PadId& pad, const Now& now, Effects& effects);
 
 // Asks once after half an hour in which nobody touched wet paint on the slab.
@@ -32,6 +33,16 @@ void ask_how_found(Bench& bench, const Now& now);
 void offer_to_go_on(Bench& bench, const Now& now);
 // Takes up that batch again: a closed one by withdrawing what closed it.
 void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& effects);
+
+// Of the Book's batch, or of that on the slab.
+void open_photos(Bench& bench, const std::string& batch, bool from_slab);
+void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects& effects);
+void take_listed(Bench& bench, PicturesListed listed);
+void take_seen(Bench& bench, const ImageSeen& seen);
+void take_kept(Bench& bench, const PhotoKept& kept, const Now& now, Effects& effects);
+void take_read(Bench& bench, const SwatchRead& read, const Now& now, Effects& effects);
+// A finger that lies on one of the regions, or moves one: true, and the pads hear nothing of it.
+bool move_region(Bench& bench, const Pointer& pointer);
 
 // A new plan, of this pigment.
 void plan_pigment(Bench& bench, const std::string& card, const Now& now);

@@ -230,6 +230,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
     return batch ? put_on_paper(bench, PaperKind::labels, *batch, effects) : void();
   case BookPad::table:
     return batch ? put_on_paper(bench, PaperKind::table, *batch, effects) : void();
+  case BookPad::photos: return; // see screens.hpp
   case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
   case BookPad::name_text:
   case BookPad::note_text: return; // text fields

@@ -253,7 +253,8 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
   case PadList::number:
   case PadList::plan:
   case PadList::book:
-  case PadList::tablet: return value; // ask for none, or have been asked
+  case PadList::tablet:
+  case PadList::photos: return value; // ask for none, or have been asked
   }
   return value;
 }

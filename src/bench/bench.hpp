@@ -10,6 +10,7 @@
 #include "bench/layout.hpp"
 #include "bench/panel.hpp"
 #include "bench/paper.hpp"
+#include "bench/photos.hpp"
 #include "bench/plan_state.hpp"
 #include "bench/scroll.hpp"
 #include "bench/sharing.hpp"
@@ -103,7 +104,8 @@ struct Fitted {    // the answer to Effects.learn
 
 using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
                            Arrived, Resized, NotKept, Spoken, ToldWritten, FriendsFound,
-                           PaperWritten, PaperNotShown, Leaving, Study, Fitted>;
+                           PaperWritten, PaperNotShown, Leaving, Study, Fitted, Dropped,
+                           PicturesListed, ImageSeen, PhotoKept, SwatchRead>;
 
 // ---- effects
 
@@ -128,6 +130,7 @@ struct Effects {
   std::optional<paint::ToldRange> tell; // to be written for another studio
   bool find_told = false;               // what another studio wrote
   std::optional<PaperWanted> paper;     // to be written and shown
+  std::vector<PhotoWanted> photos;      // to be answered, in order
   std::vector<SoundCue> cues;
   bool study = false; // there is more to look through: send a Study when nothing waits
   std::optional<std::string> learn; // bytes for paint::learn_bytes, off this thread
@@ -135,7 +138,7 @@ struct Effects {
 
 // ---- the state
 
-enum class Screen { today, shelf, plan, slab, pans, book, tablet, binder };
+enum class Screen { today, shelf, plan, slab, pans, book, tablet, binder, photos };
 
 enum class NotCounted { bounced, slid, rested, other_finger };
 
@@ -348,6 +351,7 @@ struct Bench {
   PansState pans;
   TodayState today;
   BinderState binder;
+  PhotosState photos;
   BookIndex index;
   Folds folds;
   std::shared_ptr<const KeptList> shelf_list, finder_list; // of Shelf and of Plan; see kept_lists

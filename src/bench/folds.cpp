@@ -149,6 +149,7 @@ void fold_what_shows(Bench& bench) {
     find_earlier(bench);
   else
     bench.earlier = {}; // it may be judged or discarded meanwhile
+  if (bench.screen == Screen::photos) keep(bench, bench.photos.batch);
   if (bench.screen == Screen::pans)
     for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
   if (bench.screen == Screen::shelf && shows_batches(bench.shelf_page))

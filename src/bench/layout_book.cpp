@@ -15,7 +15,7 @@ namespace {
 
 constexpr double told_mm = 2 * row_mm + gap_mm; // two rows while a note is written there
 constexpr double figures_mm = 26;
-constexpr double paper_mm = 24; // the pad beside what is told
+constexpr double beside_mm = 26; // the pads beside what is told
 
 // What is searched for; beside it, while another batch is chosen, what for and the way back.
 void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
@@ -70,15 +70,21 @@ void lay_out_paper(Rect area, Layout& layout) {
   layout.more = area;
 }
 
+Rect take_beside(Rect& area) {
+  area.w -= beside_mm + gap_mm;
+  return {area.right() + gap_mm, area.y, beside_mm, area.h};
+}
+
 void lay_out_told(const Bench& bench, const BatchPage& page, Rect area, Layout& layout) {
   layout.more = area;
   const bool has_paper = !bench.paper.folder.empty() && !is_discarded(bench, page.batch);
   if (!page.note && !page.name) {
-    if (!has_paper) return;
-    if (page.paper) return lay_out_paper(area, layout);
-    const Rect pad{area.right() - paper_mm, area.y, paper_mm, area.h};
-    layout.more.w -= paper_mm + gap_mm;
-    return add(layout, BookPad::paper, pad);
+    if (page.paper && has_paper) return lay_out_paper(area, layout);
+    if (has_paper) add(layout, BookPad::paper, take_beside(area));
+    const bool has_photos = bench.photos.there && !is_discarded(bench, page.batch);
+    if (has_photos) add(layout, BookPad::photos, take_beside(area));
+    layout.more = area;
+    return;
   }
   const PadKind field = page.name ? BookPad::name_text : BookPad::note_text;
   add_field(layout, take_top(area, row_mm), {field, ""}, page.name ? *page.name : *page.note);

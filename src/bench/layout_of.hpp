@@ -17,6 +17,7 @@ void lay_out_ranges(const Bench& bench, const RangesPage& page, Layout& layout);
 void lay_out_story(const Bench& bench, const PigmentStory& story, Layout& layout);
 void lay_out_tablet(const Bench& bench, Layout& layout);
 void lay_out_binder(const Bench& bench, Layout& layout);
+void lay_out_photos(const Bench& bench, Layout& layout);
 
 // What opens over the trail, in a grid of 4 columns; the top row is left for words.
 void lay_out_panel(const Bench& bench, const Grid& grid, Layout& layout);
@@ -27,6 +28,7 @@ void lay_out_number(const Grid& grid, Layout& layout);
 inline constexpr int plan_rows_a_page = 10; // pads, two to a row
 int book_rows_a_page(const Display& display);
 std::vector<std::string> batches_of_page(const Bench& bench); // of the Book's list
+Grid photos_grid(const Display& display, const Rect& area); // of thumbnails
 int ranges_a_page(const Display& display);
 int pans_a_page(const Display& display); // the last place turns the page where there are more
 

@@ -58,6 +58,7 @@ Layout layout(const Bench& bench) {
   case Screen::book: lay_out_book(bench, out); break;
   case Screen::tablet: lay_out_tablet(bench, out); break;
   case Screen::binder: lay_out_binder(bench, out); break;
+  case Screen::photos: lay_out_photos(bench, out); break;
   }
   return out;
 }

@@ -6,6 +6,7 @@
 #include "bench/pads_more.hpp"
 #include "bench/pads_number.hpp"
 #include "bench/pads_pans.hpp"
+#include "bench/pads_photos.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
@@ -180,7 +181,8 @@ constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
                                     {BookPad::paper, {"paper"}},
                                     {BookPad::sheet, {"sheet"}},
                                     {BookPad::labels, {"labels"}},
-                                    {BookPad::table, {"table"}}}};
+                                    {BookPad::table, {"table"}},
+                                    {BookPad::photos, {"photos"}}}};
 constexpr Names<PansPad> pans_pads{{{PansPad::pan, {"pan"}},
                                     {PansPad::new_pan, {"new_pan"}},
                                     {PansPad::pour_all, {"pour_all"}},
@@ -231,6 +233,18 @@ constexpr Names<BinderPad> binder_pads{{{BinderPad::recipe, {"recipe_of_binder"}
                                         {BinderPad::stronger, {"stronger"}},
                                         {BinderPad::put_in, {"put_in"}}}};
 
+constexpr Names<PhotosPad> photos_pads{{{PhotosPad::photo, {"photo"}},
+                                        {PhotosPad::add, {"add_photo"}},
+                                        {PhotosPad::folder_text, {"photo_folder"}},
+                                        {PhotosPad::look, {"look_there"}},
+                                        {PhotosPad::choose, {"choose_photo"}},
+                                        {PhotosPad::of, {"photo_of"}},
+                                        {PhotosPad::region, {"region"}},
+                                        {PhotosPad::larger, {"larger_region"}},
+                                        {PhotosPad::smaller, {"smaller_region"}},
+                                        {PhotosPad::read, {"read_swatch"}},
+                                        {PhotosPad::take_away, {"take_photo_away"}}}};
+
 template <class Pad>
 std::string_view name_in(const Names<Pad>& names, PadKind pad) {
   return names[*pad.as<Pad>()].name;
@@ -257,6 +271,7 @@ std::string_view name_of(PadKind pad) {
   case PadList::pans: return name_in(pans_pads, pad);
   case PadList::tablet: return name_in(tablet_pads, pad);
   case PadList::binder: return name_in(binder_pads, pad);
+  case PadList::photos: return name_in(photos_pads, pad);
   }
   return "";
 }
@@ -276,6 +291,7 @@ std::optional<PadKind> kind_named(PadList list, std::string_view name) {
   case PadList::pans: return kind_in(pans_pads, name);
   case PadList::tablet: return kind_in(tablet_pads, name);
   case PadList::binder: return kind_in(binder_pads, name);
+  case PadList::photos: return kind_in(photos_pads, name);
   }
   return std::nullopt;
 }

@@ -28,6 +28,7 @@ enum class PadList : std::uint8_t {
   pans,
   tablet,
   binder,
+  photos,
 };
 
 template <class Pad>

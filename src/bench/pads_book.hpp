@@ -29,6 +29,7 @@ enum class BookPad {
   sheet,
   labels,
   table,
+  photos, // of the batch
 };
 
 constexpr PadList list_of(BookPad) { return PadList::book; }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "bench/pads_book.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/pads_top_bar.hpp"
 #include "words/bench_says.hpp"
@@ -23,6 +24,7 @@ inline constexpr words::EnumTable<Screen, ScreenRow> screens{
      {Screen::pans, {"pans", TopBarPad::pans, words::BenchSay::tab_pans}},
      {Screen::book, {"book", TopBarPad::book, words::BenchSay::tab_book}},
      {Screen::tablet, {"tablet", TopBarPad::tablet, {}}},
-     {Screen::binder, {"binder", ShelfPad::make_binder, {}}}}};
+     {Screen::binder, {"binder", ShelfPad::make_binder, {}}},
+     {Screen::photos, {"photos", BookPad::photos, {}}}}};
 
 }

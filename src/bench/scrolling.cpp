@@ -16,6 +16,7 @@ auto scroll_of(Of& bench) -> decltype(&bench.plan.list) {
   case Screen::shelf: return &bench.shelf_page.list;
   case Screen::plan: return &bench.plan.list;
   case Screen::book: return &bench.book.list;
+  case Screen::photos: return &bench.photos.list;
   case Screen::slab:
   case Screen::pans: // wet fingers
   case Screen::tablet:

@@ -7,6 +7,7 @@
 #include "bench/making.hpp"
 #include "bench/mulling.hpp"
 #include "bench/pads_book.hpp"
+#include "bench/pads_photos.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
@@ -67,7 +68,8 @@ void search(Bench& bench, const std::string& text) {
   case Screen::slab:
   case Screen::pans:
   case Screen::tablet:
-  case Screen::binder: return; // nothing to search
+  case Screen::binder:
+  case Screen::photos: return; // nothing to search
   }
 }
 
@@ -89,6 +91,7 @@ void typed(Bench& bench, const Text& text, const Now& now) {
   if (text.field.kind == ShelfPad::jar_says) say_on_jar(bench, text.field.arg, kept);
   if (text.field.kind == SharedPad::search) search(bench, kept);
   write_on_batch(bench, text.field.kind, kept);
+  if (text.field.kind == PhotosPad::folder_text) bench.photos.folder = kept;
   if (text.field.kind == PlanPad::name) {
     bench.plan.name = kept;
     bench.plan.name_typed = !kept.empty();
@@ -115,6 +118,7 @@ void tapped(Bench& bench, const PadId& pad, const Now& now, Effects& effects, Ta
 // A pointer that merely passes over the glass changes nothing.
 void pointed(Bench& bench, const Pointer& pointer, const Now& now, Effects& effects,
              TapOutcome& outcome) {
+  if (move_region(bench, pointer)) return; // redraw is as it was: wanted
   const auto before = bench.touch.press;
   const bool down = pointer.phase == Pointer::down;
   const Recognised r = recognise(bench.touch, down ? layout(bench) : Layout{}, pointer);
@@ -302,6 +306,11 @@ struct Handle {
     if (!w.file) bench.paper.failure = w.file.error();
   }
   void operator()(const PaperNotShown& n) const { bench.paper.failure = n.why; }
+  void operator()(const Dropped& d) const { take_dropped(bench, d, now, effects); }
+  void operator()(PicturesListed& l) const { take_listed(bench, std::move(l)); }
+  void operator()(const ImageSeen& s) const { take_seen(bench, s); }
+  void operator()(const PhotoKept& k) const { take_kept(bench, k, now, effects); }
+  void operator()(const SwatchRead& r) const { take_read(bench, r, now, effects); }
   void operator()(const Leaving&) const { leaving(bench, now, effects); }
   void operator()(const Study&) const {} // see step
   void operator()(const Fitted& l) const { take_fit(bench, l); }

@@ -42,7 +42,8 @@ std::string written(const Tablet& tablet) {
               {"full_screen", tablet.full_screen},
               {"scales", scales},
               {"keys", keys},
-              {"materials", tablet.materials}};
+              {"materials", tablet.materials},
+              {"photo_folder", tablet.photo_folder}};
   if (tablet.language) all["language"] = words::tag_of(*tablet.language);
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -66,6 +67,8 @@ words::Result<Tablet> read_tablet(std::string_view text) {
   const Json cards = all.value("materials", Json::array());
   for (const Json& card : cards.is_array() ? cards : Json::array())
     if (card.is_string()) tablet.materials.push_back(card.get<std::string>());
+  const Json folder = all.value("photo_folder", Json());
+  if (folder.is_string()) tablet.photo_folder = folder.get<std::string>();
   return tablet;
 }
 

@@ -20,6 +20,7 @@ struct Tablet {
   std::map<std::string, double> scales;    // monitor -> by how much it is larger than it says
   std::map<std::string, PadId> keys;       // key -> pad; an "add" names a kind of card
   std::vector<std::string> materials;      // cards that shall lie on the slab's pads
+  std::string photo_folder;                // that was looked into last; empty: none yet
   bool operator==(const Tablet&) const = default;
 };
 

@@ -277,7 +277,10 @@ SlabView slab_view(const Bench& bench, const Now& now) {
 
 TopBarView top_bar_view(const Bench& bench, const Now& now) {
   TopBarView s;
-  s.screen = bench.screen == Screen::binder ? Screen::shelf : bench.screen;
+  s.screen = bench.screen == Screen::binder   ? Screen::shelf
+             : bench.screen != Screen::photos ? bench.screen
+             : bench.photos.from_slab         ? Screen::slab
+                                              : Screen::book;
   s.night = bench.night;
   s.sound = bench.tablet.sound;
   s.due = due_now(bench, now);
@@ -346,6 +349,7 @@ ScreenView screen_view(const Bench& bench, const Now& now) {
   case Screen::book: return page_view(bench);
   case Screen::tablet: return tablet_view(bench);
   case Screen::binder: return binder_view(bench, now);
+  case Screen::photos: return photos_view(bench);
   }
   return {};
 }

@@ -14,6 +14,7 @@
 #include "bench/to_come.hpp"
 #include "bench/view_binder.hpp"
 #include "bench/view_pans.hpp"
+#include "bench/view_photos.hpp"
 #include "bench/view_ranges.hpp"
 #include "bench/view_shelf.hpp"
 #include "paint/catalogue.hpp"
@@ -285,6 +286,7 @@ struct BookView {
   bool recipe_kept = false;         // from this batch
   std::optional<paint::Amount> pvc; // of its dry film
   std::optional<PaperDesk> paper;   // while it is asked what shall be put on paper
+  std::vector<std::string> photos;  // images, the latest first
 };
 
 struct CompareView {
@@ -334,7 +336,7 @@ struct TabletView {
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,
-                                ShelfView, PansView, RangesView, StoryView, BinderView>;
+                                ShelfView, PansView, RangesView, StoryView, BinderView, PhotosView>;
 
 struct View {
   Layout layout;

@@ -136,6 +136,7 @@ BookView book_view(const Bench& bench) {
   v.new_name = page->name;
   v.discarded = v.batch->discarded;
   if (page->paper && !v.discarded) v.paper = bench.paper;
+  for (const session::Photo& photo : photos_of(*v.batch)) v.photos.push_back(image_of(photo));
   v.pvc = session::pvc_of(*v.batch);
   v.recipe_kept = !recipe_of_batch(bench, v.batch->id).empty();
   add_lineage(bench, v);

@@ -23,6 +23,7 @@ RecipeView recipe_view(const Bench& bench, const session::Card& card); // but fo
 std::vector<PansView::Pan> pans_seen(const session::Batch& batch, const Now& now);
 PansView pans_view(const Bench& bench, const Now& now);
 TabletView tablet_view(const Bench& bench);
+PhotosView photos_view(const Bench& bench);
 BinderView binder_view(const Bench& bench, const Now& now);
 
 }

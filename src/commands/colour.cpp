@@ -1,10 +1,12 @@
 #include "commands/colour.hpp"
 
+#include "bench/colour_words.hpp"
 #include "colour/match.hpp"
 #include "colour/propose.hpp"
 #include "commands/show.hpp"
 #include "session/check_value.hpp"
 #include "studio/photo_pixels.hpp"
+#include "words/colour_says.hpp"
 #include "words/commands_says.hpp"
 #include "words/lists.hpp"
 
@@ -24,25 +26,6 @@ struct Worded {
   Say as;
 };
 
-constexpr words::EnumTable<colour::Untold, Worded> reasons{
-    {{colour::Untold::outside, {Say::untold_outside}},
-     {colour::Untold::overlapping, {Say::untold_overlapping}},
-     {colour::Untold::too_small, {Say::untold_too_small}},
-     {colour::Untold::no_paper, {Say::untold_no_paper}},
-     {colour::Untold::paper_clipped, {Say::untold_paper_clipped}},
-     {colour::Untold::too_dark, {Say::untold_too_dark}},
-     {colour::Untold::clipped, {Say::untold_clipped}},
-     {colour::Untold::gloss, {Say::untold_gloss}},
-     {colour::Untold::like_paper, {Say::untold_like_paper}},
-     {colour::Untold::no_colours, {Say::untold_no_colours}}}};
-
-constexpr words::EnumTable<colour::Seen, Worded> eyes{
-    {{colour::Seen::not_seen, {Say::seen_not}},
-     {colour::Seen::practised_eye, {Say::seen_practised}},
-     {colour::Seen::any_eye, {Say::seen_any}},
-     {colour::Seen::clearly, {Say::seen_clearly}},
-     {colour::Seen::another_colour, {Say::seen_another}}}};
-
 constexpr words::EnumTable<colour::Turned, Worded> turns{
     {{colour::Turned::redder, {Say::way_redder}},
      {colour::Turned::yellower, {Say::way_yellower}},
@@ -52,13 +35,17 @@ constexpr words::EnumTable<colour::Turned, Worded> turns{
      {colour::Turned::cooler, {Say::way_cooler}}}};
 
 tl::unexpected<words::Error> untold(colour::Untold why, const std::string& photo) {
-  return words::failure(Say::colour_untold, {photo, words::say(reasons[why].as)});
+  return words::failure(Say::colour_untold, {photo, words::say(bench::words_of(why))});
 }
 
 struct Page {
   std::string text;
   void line(words::Sentence id, const words::Args& args = {}) {
     text += printable(words::say(id, args)) + "\n";
+  }
+  void inner_line(words::Sentence id, const words::Args& args = {}) {
+    text += "  ";
+    line(id, args);
   }
 };
 
@@ -80,12 +67,16 @@ std::string hex_of(const colour::Lab& d65) {
   return "#" + session::to_hex(on_screen(d65)).substr(2);
 }
 
-session::Measured measured(const colour::Reading& r) {
+}
+
+session::Measured measured_of(const colour::Reading& r) {
   const colour::Three sd = colour::uncertainty(r);
   const auto as_kept = [](double value) { return std::round(value * 100) / 100; };
   return {on_screen(r.d65), as_kept(r.d50.l), as_kept(r.d50.a), as_kept(r.d50.b),
           as_kept(sd[0]),   as_kept(sd[1]),   as_kept(sd[2])};
 }
+
+namespace {
 
 std::string box_words(const Box& box) {
   return std::to_string(box.x) + "," + std::to_string(box.y) + "," + std::to_string(box.width) +
@@ -120,9 +111,9 @@ void say_reading(Page& page, const Swatch& swatch, const std::string& name) {
                               Number(r.d50.b, 1), doubt(sd[2])});
   page.line(Say::colour_d65,
             {Number(r.d65.l, 1), Number(r.d65.a, 1), Number(r.d65.b, 1), hex_of(r.d65)});
-  if (r.graded > 8) page.line(Say::colour_graded, {Number(r.graded, 0)});
-  if (r.glints > 0.001) page.line(Say::colour_glints, {Number(100 * r.glints, 1)});
-  if (r.beyond) page.line(Say::colour_beyond);
+  if (r.graded > 8) page.inner_line(words::ColourSay::graded, {Number(r.graded, 0)});
+  if (r.glints > 0.001) page.inner_line(words::ColourSay::glints, {Number(100 * r.glints, 1)});
+  if (r.beyond) page.inner_line(words::ColourSay::beyond);
 }
 
 void say_way(Page& page, const colour::Way& way, Say more, Say less, Say same) {
@@ -138,9 +129,9 @@ void say_match(Page& page, const Swatch& one, const Swatch& other, colour::Taken
   page.line(Say::match_difference, {Number(m.difference, 1), Number(m.low, 1), Number(m.high, 1)});
   const colour::Seen least = colour::seen(m.low), most = colour::seen(m.high);
   if (least == most)
-    page.line(Say::match_seen, {words::say(eyes[least].as)});
+    page.line(Say::match_seen, {words::say(bench::words_of(least))});
   else
-    page.line(Say::match_seen_between, {words::say(eyes[least].as), words::say(eyes[most].as)});
+    page.line(Say::match_seen_between, {words::say(bench::words_of(least)), words::say(bench::words_of(most))});
   say_way(page, m.lightness, Say::way_lighter, Say::way_darker, Say::way_as_light);
   say_way(page, m.chroma, Say::way_stronger, Say::way_greyer, Say::way_as_strong);
   const Say turned = turns[m.turned].as;
@@ -215,7 +206,7 @@ words::Result<ColourSaid> colour_shown(const ColourWanted& wanted) {
     say_match(page, *one, *other, colour::Taken::two_photos);
   }
   const bool chosen = wanted.swatch || found.size() == 1;
-  return ColourSaid{page.text, measured(one->reading), chosen};
+  return ColourSaid{page.text, measured_of(one->reading), chosen};
 }
 
 }

@@ -1,7 +1,7 @@
 // What the numbers of a swatch's photo say, in plain words; of two, whether they match.
 #pragma once
 
-#include "colour/photo.hpp"
+#include "colour/reading.hpp"
 #include "session/event.hpp"
 #include "words/error.hpp"
 
@@ -13,6 +13,9 @@ namespace commands {
 
 // "x,y,width,height" in pixels of the upright photo, whole numbers. Errors: colour_bad_box.
 words::Result<colour::Box> box_of(const std::string& text);
+
+// As it is kept with its photo, to two decimals.
+session::Measured measured_of(const colour::Reading& reading);
 
 struct ColourWanted {
   std::string bytes;                  // the photo's

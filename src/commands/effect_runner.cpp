@@ -27,6 +27,8 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   storage_ = open(wake);
   bench_.sharing.folder = storage_.told_folder;
   bench_.paper.folder = storage_.papers.folder;
+  bench_.photos.there = storage_.pictures.ask != nullptr;
+  bench_.photos.folder = storage_.pictures.folder;
   disk::Disk &home = *storage_.home, *fallback = storage_.fallback.get();
   journal_ = std::make_unique<studio::Journal>(home, fallback);
   if (fallback) homecoming_.emplace(home);
@@ -74,6 +76,8 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
   if (effects.speak) speak(*effects.speak, now);
   if (effects.keep_tablet) keep_tablet(now);
   if (effects.tell && storage_.tell) feed(bench::ToldWritten{storage_.tell(*effects.tell)}, now);
+  if (storage_.pictures.ask)
+    for (bench::PhotoWanted& wanted : effects.photos) storage_.pictures.ask(std::move(wanted));
   if (effects.paper) hand_on(*effects.paper, now);
   if (effects.find_told && storage_.find_told)
     feed(bench::FriendsFound{storage_.find_told(
@@ -89,14 +93,24 @@ void EffectRunner::hand_on(const bench::PaperWanted& wanted, const bench::Now& n
 }
 
 // True if there was anything.
-bool EffectRunner::take_papers(const bench::Now& now) {
-  if (!storage_.papers.poll) return false;
+bool EffectRunner::take_all(const std::function<std::optional<bench::Input>()>& poll,
+                            const bench::Now& now) {
+  if (!poll) return false;
   bool any = false;
-  while (auto news = storage_.papers.poll()) {
+  while (auto news = poll()) {
     feed(*std::move(news), now);
     any = true;
   }
   return any;
+}
+
+void EffectRunner::want_images(std::vector<WantedImage> images) {
+  if (storage_.pictures.want) storage_.pictures.want(std::move(images));
+}
+
+std::vector<DrawnImage> EffectRunner::take_images() {
+  if (!storage_.pictures.take_images) return {};
+  return storage_.pictures.take_images();
 }
 
 bool EffectRunner::poll(const bench::Now& now) {
@@ -110,7 +124,8 @@ bool EffectRunner::poll(const bench::Now& now) {
   if (found) take(*std::move(found), now);
   auto fit = learner_->poll();
   if (fit) feed(bench::Fitted{*std::move(fit)}, now);
-  const bool papers = take_papers(now);
+  const bool papers = take_all(storage_.papers.poll, now);
+  const bool pictures = take_all(storage_.pictures.poll, now);
   const bool studies = study_;
   if (studies) feed(bench::Study{}, now);
   if (look_at_ && now.run_ms >= *look_at_) look_around(now);
@@ -119,7 +134,7 @@ bool EffectRunner::poll(const bench::Now& now) {
     retry_after_ms_ = std::min(2 * retry_after_ms_, latest_retry_ms);
   }
   if (!journal_->stuck()) retry_at_.reset();
-  return !all.empty() || found || fit || papers || studies;
+  return !all.empty() || found || fit || papers || pictures || studies;
 }
 
 void EffectRunner::take(studio::News news, const bench::Now& now) {

@@ -62,6 +62,9 @@ public:
   poll_at() const; // run_ms of the next poll(), at the latest; 0: at once
   std::vector<bench::SoundCue> take_cues() { return std::exchange(cues_, {}); }
   bool take_redraw() { return std::exchange(redraw_, false); }
+  // What the last frame lacked, and what was made of it since.
+  void want_images(std::vector<WantedImage> images);
+  std::vector<DrawnImage> take_images();
   std::optional<std::uint64_t> saved() const { return saved_; }
   std::size_t unsaved() const { return journal_->unsaved(); }
   bool stuck() const { return journal_->stuck(); } // no save is under way that could succeed
@@ -79,8 +82,11 @@ private:
   void take(studio::Found found, const bench::Now& now);
   void note_homecoming();
   void hand_on(const bench::PaperWanted& wanted, const bench::Now& now);
-  bool take_papers(const bench::Now& now);
-  bool is_handing_on() const { return storage_.papers.is_busy && storage_.papers.is_busy(); }
+  bool take_all(const std::function<std::optional<bench::Input>()>& poll, const bench::Now& now);
+  bool is_handing_on() const {
+    return (storage_.papers.is_busy && storage_.papers.is_busy()) ||
+           (storage_.pictures.is_busy && storage_.pictures.is_busy());
+  }
   void look_around(const bench::Now& now);
   bool has_read() const { return watch_->has_looked(); }
   bool has_learnt() const { return !study_ && !learner_->is_busy(); }

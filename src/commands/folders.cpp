@@ -3,6 +3,7 @@
 #include "bench/record.hpp"
 #include "commands/clock.hpp"
 #include "commands/paper_desk.hpp"
+#include "commands/picture_desk.hpp"
 #include "studio/kept.hpp"
 #include "studio/told_files.hpp"
 #include "words/calendar.hpp"
@@ -18,6 +19,7 @@ Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& no
   setup.device = studio::device_id(state, now.fresh);
   setup.identity = studio::identity_of(state, setup.studio, setup.device, now.fresh, anew);
   if (!state.empty()) setup.tablet_file = state / "tablet.json";
+  setup.thumbs = thumbs_folder();
   return setup;
 }
 
@@ -51,6 +53,15 @@ void give_told(Storage& storage, const Setup& setup) {
 
 }
 
+PictureHome picture_home(const Setup& setup) {
+  const studio::Path studio = std::filesystem::absolute(setup.studio);
+  return {studio,
+          [studio, make = setup.home_files, identity = setup.identity] {
+            return studio::founding_files(make(), studio, false, identity);
+          },
+          setup.thumbs, pictures_folder()};
+}
+
 OpenStorage in_folders(const Setup& setup) {
   return [setup](const std::function<void()>& wake) {
     Storage storage;
@@ -61,6 +72,7 @@ OpenStorage in_folders(const Setup& setup) {
     give_told(storage, setup);
     storage.papers =
         paper_desk(std::filesystem::absolute(setup.studio), setup.home_files(), setup.viewer, wake);
+    storage.pictures = picture_desk(picture_home(setup), wake);
     if (setup.tablet_file.empty()) return storage;
     storage.tablet = [file = setup.tablet_file] {
       return studio::kept(*disk::posix_files(), file);

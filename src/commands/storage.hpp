@@ -10,6 +10,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace commands {
 
@@ -19,6 +20,29 @@ struct Papers {
   std::function<void(HandedFile file)> write;
   std::function<std::optional<bench::Input>()> poll; // what became of them, in order
   std::function<bool()> is_busy;                     // poll() has something, or is to have
+};
+
+// A picture as it is drawn: turned upright, made smaller, sRGB.
+struct DrawnImage {
+  std::string image; // as the bench names it
+  bool large = false;
+  int width = 0, height = 0;
+  std::vector<std::uint8_t> rgba; // row by row from the top
+};
+struct WantedImage {
+  std::string image;
+  bool large = false;
+  bool operator==(const WantedImage&) const = default;
+};
+
+// Photos, in a folder or in the studio. All empty: there are none here.
+struct Pictures {
+  std::string folder; // to take them from, until somebody names another
+  std::function<void(bench::PhotoWanted)> ask;
+  std::function<std::optional<bench::Input>()> poll;     // what became of that, in order
+  std::function<bool()> is_busy;                         // poll() has something, or is to have
+  std::function<void(std::vector<WantedImage>)> want;    // in place of what was wanted before
+  std::function<std::vector<DrawnImage>()> take_images; // that were made since
 };
 
 struct Storage {
@@ -37,6 +61,7 @@ struct Storage {
       const std::function<bool(const paint::ToldRange&)>& is_own)>
       find_told;
   Papers papers;
+  Pictures pictures;
 };
 
 // `wake` is to be called, perhaps on another thread, whenever a disk has an answer.

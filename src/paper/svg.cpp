@@ -102,6 +102,7 @@ struct Drawing {
     if (t.bold) all.push_back({"font-weight", "bold"});
     add(element("text", joined(all, coloured("fill", "fill-opacity", t.colour)), t.words));
   }
+  void operator()(const Picture&) {} // pixels do not come here
   void operator()(const Clip& c) {
     end_clip();
     if (c.rect == Rect{}) return;

@@ -354,6 +354,7 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::sheet:
   case BookPad::labels:
   case BookPad::table: return paper_pad(sheet, at, *own);
+  case BookPad::photos: return photos_pad(sheet, at, book.photos);
   case BookPad::batch:
   case BookPad::ranges: // of the list
   case BookPad::discarded:

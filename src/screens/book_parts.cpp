@@ -3,6 +3,7 @@
 #include "screens/measure.hpp"
 #include "screens/phrases.hpp"
 #include "words/book_says.hpp"
+#include "words/photos_says.hpp"
 
 namespace screens {
 
@@ -56,6 +57,21 @@ void paper_pad(Sheet& sheet, const bench::Pad& at, BookPad which) {
                    : which == BookPad::table  ? Say::paper_table
                                               : Say::book_paper;
   pad(sheet, at, plain(sheet.theme), {{say(what), clean_letters}});
+}
+
+void photos_pad(Sheet& sheet, const bench::Pad& at, const std::vector<std::string>& photos) {
+  using words::PhotosSay;
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  Rect r = at.box;
+  if (!photos.empty()) {
+    const Rect top = inset(slice(r, r.h - 8.5), 1.6);
+    sheet.shapes.push_back(Picture{top, photos.front()});
+    sheet.shapes.push_back(Box{top, 0, clear, g.ink, outline_mm});
+  }
+  const std::string what = photos.empty()       ? say(PhotosSay::pad_first)
+                           : photos.size() == 1 ? say(PhotosSay::pad)
+                                                : say(PhotosSay::many, {std::to_string(photos.size())});
+  labels(sheet, r, g, {{what, clean_letters, false, photos.empty() ? 2 : 1}});
 }
 
 }

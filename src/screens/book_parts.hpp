@@ -17,4 +17,7 @@ void on_paper(Sheet& sheet, const bench::PaperDesk& paper);
 // One of those that put something on paper, or ask what.
 void paper_pad(Sheet& sheet, const bench::Pad& at, bench::BookPad which);
 
+// What leads to the photos, with the latest of them on it.
+void photos_pad(Sheet& sheet, const bench::Pad& at, const std::vector<std::string>& photos);
+
 }

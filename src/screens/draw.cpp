@@ -25,6 +25,7 @@ struct Screens {
   void operator()(const bench::StoryView& story) const { draw_story(sheet, story); }
   void operator()(const bench::PansView& pans) const { draw_pans(sheet, pans); }
   void operator()(const bench::TabletView& tablet) const { draw_tablet(sheet, tablet); }
+  void operator()(const bench::PhotosView& photos) const { draw_photos(sheet, photos); }
   void operator()(const bench::BinderView& binder) const { draw_binder(sheet, binder); }
 };
 

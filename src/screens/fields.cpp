@@ -1,12 +1,14 @@
 #include "screens/fields.hpp"
 
 #include "bench/pads_book.hpp"
+#include "bench/pads_photos.hpp"
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "words/lists.hpp"
+#include "words/photos_says.hpp"
 #include "words/screens_says.hpp"
 
 namespace screens {
@@ -54,6 +56,9 @@ struct Fields {
     if (book.note) out.push_back({{BookPad::note_text, ""}, *book.note, Say::book_note_text});
     if (book.new_name)
       out.push_back({{BookPad::name_text, ""}, *book.new_name, Say::book_name_text});
+  }
+  void operator()(const bench::PhotosView& photos) const {
+    out.push_back({{bench::PhotosPad::folder_text, ""}, photos.folder, words::PhotosSay::folder});
   }
   template <words::one_of<bench::TodayView, bench::SlabView, bench::CompareView, bench::TabletView,
                           bench::PansView, bench::RangesView, bench::StoryView, bench::BinderView>

@@ -1,6 +1,7 @@
 #include "screens/paint.hpp"
 
 #include "screens/fields.hpp"
+#include "screens/textures.hpp"
 #include "screens/theme.hpp"
 #include "words/letters.hpp"
 #include "words/say.hpp"
@@ -95,6 +96,21 @@ struct Painter {
       list.AddRectFilledMultiColor({len(g.stops[i - 1].x), top}, {len(g.stops[i].x), bottom}, left,
                                    right, right, left);
     }
+  }
+
+  // The whole picture within its place; a thumbnail fills it, and loses what is too long.
+  void operator()(const Picture& p) const {
+    const auto texture = texture_of(p.image, p.large);
+    if (!texture) return;
+    const double shape = texture->width / texture->height, place = p.rect.w / p.rect.h;
+    const double across = std::min(1.0, place / shape), down = std::min(1.0, shape / place);
+    const Point c = p.rect.centre();
+    const double w = p.rect.w * (p.large ? std::min(1.0, shape / place) : 1),
+                 h = p.rect.h * (p.large ? std::min(1.0, place / shape) : 1);
+    const double u = p.large ? 0 : (1 - across) / 2, v = p.large ? 0 : (1 - down) / 2;
+    list.AddImage(texture->id, sharp({c.x - w / 2, c.y - h / 2}), sharp({c.x + w / 2, c.y + h / 2}),
+                  {static_cast<float>(u), static_cast<float>(v)},
+                  {static_cast<float>(1 - u), static_cast<float>(1 - v)});
   }
 
   void operator()(const Text& t) const {

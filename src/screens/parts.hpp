@@ -39,6 +39,7 @@ void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, C
               const Ground& ground);
 std::string undo_words(const bench::UndoView& undo); // what it takes back
 void draw_undo(Sheet& sheet);                        // where the screen has it
+void draw_photos(Sheet& sheet, const bench::PhotosView& photos);
 void draw_ranges(Sheet& sheet, const bench::RangesView& ranges);
 void draw_story(Sheet& sheet, const bench::StoryView& story);
 void draw_compare(Sheet& sheet, const bench::CompareView& compare);

@@ -18,6 +18,7 @@ using session::shapes::Colour;
 using session::shapes::Disc;
 using session::shapes::Gradient;
 using session::shapes::mixed;
+using session::shapes::Picture;
 using session::shapes::Polygon;
 using session::shapes::Polyline;
 using session::shapes::rgb;

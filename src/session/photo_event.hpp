@@ -5,6 +5,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace session {
 
@@ -18,6 +19,19 @@ struct Measured {
   bool operator==(const Measured&) const = default;
 };
 
+// A part of the upright picture, in its pixels, from the upper left.
+struct PhotoPart {
+  std::int64_t x = 0, y = 0, width = 0, height = 0;
+  bool operator==(const PhotoPart&) const = default;
+};
+
+// Where a swatch was read: the paint, and the bare paper beside it.
+struct ReadAt {
+  PhotoPart paint;
+  std::vector<PhotoPart> paper;
+  bool operator==(const ReadAt&) const = default;
+};
+
 // A picture, kept beside the sessions under the SHA-256 of its bytes.
 struct Photo {
   static constexpr std::string_view word = "photo";
@@ -25,6 +39,7 @@ struct Photo {
   std::string ending; // "jpg" or "png"
   PhotoOf of = PhotoOf::swatch;
   std::optional<Measured> measured = {}; // of a swatch; absent: not read
+  std::optional<ReadAt> read_at = {};    // absent: nobody has written it down
   bool operator==(const Photo&) const = default;
 };
 

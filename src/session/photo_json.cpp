@@ -9,6 +9,7 @@ namespace {
 
 constexpr double most_lightness = 150; // 100 is the paper
 constexpr double most_chroma = 200;
+constexpr std::int64_t longest_side = 32'768; // pixels, of any photo
 
 bool is_sha256(const std::string& text) {
   return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
@@ -28,6 +29,28 @@ Measured read_measured(Fields& f) {
   return m;
 }
 
+PhotoPart read_part(const Value& object, Fields& f) {
+  Fields part(object);
+  PhotoPart p;
+  p.x = part.integer("x", 0, longest_side);
+  p.y = part.integer("y", 0, longest_side);
+  p.width = part.integer("width", 1, longest_side);
+  p.height = part.integer("height", 1, longest_side);
+  f.take_fault_of(part);
+  return p;
+}
+
+ReadAt read_regions(Fields& f) {
+  ReadAt at;
+  at.paint = read_part(f.object("paint"), f);
+  for (const Value* each : f.objects_or_none("paper")) at.paper.push_back(read_part(*each, f));
+  return at;
+}
+
+Json written(const PhotoPart& p) {
+  return {{"x", p.x}, {"y", p.y}, {"width", p.width}, {"height", p.height}};
+}
+
 }
 
 Photo read_photo(Fields& f) {
@@ -36,6 +59,7 @@ Photo read_photo(Fields& f) {
   if (p.ending != "jpg" && p.ending != "png")
     f.reject(words::SessionSay::field_not_a_photo, "ending");
   if (p.of == PhotoOf::swatch && f.has("lab")) p.measured = read_measured(f);
+  if (p.measured && f.has("paint")) p.read_at = read_regions(f);
   return p;
 }
 
@@ -48,6 +72,10 @@ void write_photo(const Photo& p, Json& j) {
   j["colour"] = colour_text(m.shown);
   j["lab"] = {{"l", number(m.l)},     {"a", number(m.a)},     {"b", number(m.b)},
               {"l_u", number(m.l_u)}, {"a_u", number(m.a_u)}, {"b_u", number(m.b_u)}};
+  if (!p.read_at) return;
+  j["paint"] = written(p.read_at->paint);
+  j["paper"] = Json::array();
+  for (const PhotoPart& paper : p.read_at->paper) j["paper"].push_back(written(paper));
 }
 
 }

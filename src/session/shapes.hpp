@@ -81,6 +81,12 @@ struct Clip { // until the next Clip; an empty rect ends it
   Rect rect;
 };
 
-using Shape = std::variant<Box, Disc, Polygon, Polyline, Gradient, Text, Clip>;
+struct Picture { // of pixels that whoever draws has, or not yet: then nothing is drawn
+  Rect rect;
+  std::string image;  // its name
+  bool large = false; // the whole of it, as large as it may; else a thumbnail that fills the rect
+};
+
+using Shape = std::variant<Box, Disc, Polygon, Polyline, Gradient, Text, Clip, Picture>;
 
 }

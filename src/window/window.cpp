@@ -188,6 +188,9 @@ void Window::State::install_callbacks(GLFWwindow* handle) {
     of(of_window).canvas.forget();
     of(of_window).events.push_back(Exposed{});
   });
+  glfwSetDropCallback(handle, [](GLFWwindow* of_window, int count, const char** files) {
+    of(of_window).events.push_back(Dropped{{files, files + count}});
+  });
   glfwSetWindowCloseCallback(handle, [](GLFWwindow* of_window) {
     glfwSetWindowShouldClose(of_window, GLFW_FALSE); // whoever waits decides
     of(of_window).events.push_back(CloseAsked{});

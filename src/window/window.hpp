@@ -16,7 +16,9 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <string>
 #include <variant>
+#include <vector>
 
 namespace window {
 
@@ -43,8 +45,11 @@ struct Resized {
 };
 struct Exposed {}; // something lay over the window and is gone: draw again
 struct CloseAsked {};
+struct Dropped { // from another window, onto this one
+  std::vector<std::string> files;
+};
 
-using Event = std::variant<Pointer, Key, Character, Resized, Exposed, CloseAsked>;
+using Event = std::variant<Pointer, Key, Character, Resized, Exposed, CloseAsked, Dropped>;
 
 // What one look at the queue brought, in order. After a stall this is many events at once; GLFW's
 // events bear no time, so all of a poll share the moment at which it returned.

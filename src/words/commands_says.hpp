@@ -36,31 +36,13 @@ enum class CommandsSay {
   colour_no_swatch,     // 0: photo
   colour_no_such_photo, // 0: batch or path
   colour_which,         // 0: photo
-  colour_untold,        // 0: photo, 1: why, one of these:
-  untold_outside,
-  untold_overlapping,
-  untold_too_small,
-  untold_no_paper,
-  untold_paper_clipped,
-  untold_too_dark,
-  untold_clipped,
-  untold_gloss,
-  untold_like_paper,
-  untold_no_colours,
+  colour_untold,        // 0: photo, 1: why (words/colour_says.hpp)
   colour_where,  // 0: photo, 1: box, 2: boxes of paper
   colour_lab,    // 0: L*, 1: its doubt, and so on of a* and b*
   colour_d65,    // 0 to 2: L*, a*, b*, 3: as #rrggbb
-  colour_graded, // 0: L*
-  colour_glints, // 0: percent
-  colour_beyond,
   match_difference,   // 0: difference, 1: low, 2: high
-  match_seen,         // 0: one of these
-  match_seen_between, // 0 and 1: two of these
-  seen_not,
-  seen_practised,
-  seen_any,
-  seen_clearly,
-  seen_another,
+  match_seen,         // 0: of words/colour_says.hpp
+  match_seen_between, // 0 and 1: two of them
   way_lighter, // 0: by, 1: nine in ten; and so all below
   way_darker,
   way_as_light,

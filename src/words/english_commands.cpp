@@ -116,36 +116,13 @@ std::string_view english(CommandsSay id) {
            "is "
            "of the batch.";
   case Say::colour_untold: return "{0}: the colour cannot be told: {1}.";
-  case Say::untold_outside: return "a region reaches beyond the photo";
-  case Say::untold_overlapping: return "two regions lie over each other";
-  case Say::untold_too_small: return "the swatch, or the bare paper, is too small on the photo";
-  case Say::untold_no_paper:
-    return "there is no bare paper beside the swatch, or it lies in light and shade";
-  case Say::untold_paper_clipped:
-    return "the paper is overexposed: take it again with less light, or a little darker";
-  case Say::untold_too_dark: return "it is too dark: take it again in more light";
-  case Say::untold_clipped: return "the swatch is overexposed: take it again with less light";
-  case Say::untold_gloss:
-    return "the swatch shines, or bare paper shows through: turn it away from the light, or choose "
-           "an even part";
-  case Say::untold_like_paper: return "the paint looks like the paper it is on";
-  case Say::untold_no_colours: return "the photo is black and white";
   case Say::colour_where: return "{0}, swatch at {1}, bare paper in {2} places";
   case Say::colour_lab:
     return "  L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}   (D50, the paper as white; ± is 95 %)";
   case Say::colour_d65: return "  L* {0}   a* {1}   b* {2}   (D65)   on a screen {3}";
-  case Say::colour_graded:
-    return "  from its darkest to its lightest part {0} in L*: this is the middle of all of it";
-  case Say::colour_glints: return "  {0} % of it shines, and was left out";
-  case Say::colour_beyond: return "  it may be livelier than the photo can hold";
   case Say::match_difference: return "difference {0} (CIEDE2000), nine in ten {1} to {2}";
   case Say::match_seen: return "  {0}";
   case Say::match_seen_between: return "  from “{0}” to “{1}”";
-  case Say::seen_not: return "no eye sees it";
-  case Say::seen_practised: return "a practised eye sees it";
-  case Say::seen_any: return "any eye sees it";
-  case Say::seen_clearly: return "clearly different";
-  case Say::seen_another: return "another colour";
   case Say::way_lighter: return "  the second is lighter, by {0} ± {1}";
   case Say::way_darker: return "  the second is darker, by {0} ± {1}";
   case Say::way_as_light: return "  as light as far as can be told ({0} ± {1})";

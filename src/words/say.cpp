@@ -3,6 +3,7 @@
 #include "words/app_says.hpp"
 #include "words/bench_says.hpp"
 #include "words/book_says.hpp"
+#include "words/colour_says.hpp"
 #include "words/commands_says.hpp"
 #include "words/error.hpp"
 #include "words/language_says.hpp"
@@ -11,6 +12,7 @@
 #include "words/paint_says.hpp"
 #include "words/pans_says.hpp"
 #include "words/paper_says.hpp"
+#include "words/photos_says.hpp"
 #include "words/plan_says.hpp"
 #include "words/ranges_says.hpp"
 #include "words/screens_says.hpp"
@@ -73,6 +75,8 @@ std::string_view pattern(Sentence sentence) {
   case Table::book: return english(static_cast<BookSay>(sentence.row));
   case Table::ranges: return english(static_cast<RangesSay>(sentence.row));
   case Table::tablet: return english(static_cast<TabletSay>(sentence.row));
+  case Table::colour: return english(static_cast<ColourSay>(sentence.row));
+  case Table::photos: return english(static_cast<PhotosSay>(sentence.row));
   case Table::commands: return english(static_cast<CommandsSay>(sentence.row));
   case Table::app: return english(static_cast<AppSay>(sentence.row));
   }

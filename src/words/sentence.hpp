@@ -25,6 +25,8 @@ enum class Table {
   book,
   ranges,
   tablet,
+  colour,
+  photos,
   commands,
   app,
 };

@@ -15,7 +15,7 @@ LINKS = {
     "colour": [],
     "session": ["paint"],
     "notes": ["session"],
-    "bench": ["session"],
+    "bench": ["session", "colour"],
     "disk": [],
     "studio": ["session", "disk", "colour"],
     "paper": ["session"],
@@ -40,7 +40,7 @@ LONGEST = 400
 # Whose the sentences of words/<name>_says.hpp are, where that is no room of this name.
 SAYS_OF = {"language": "words", **dict.fromkeys(
     ("today", "shelf", "making", "plan", "slab", "pans", "book", "ranges", "tablet"),
-    "screens")}
+    "screens"), "photos": "bench"}
 SAYS = re.compile(r'"words/([a-z]+)_says\.hpp"')
 
 INCLUDE = re.compile(r"\s*#\s*include\b\s*(.*)")

@@ -61,6 +61,9 @@ struct LineOf {
     return "text " + at(t.at) + " " + anchors[static_cast<int>(t.anchor)] + " " + mm(t.cap_mm) +
            (t.bold ? " bold " : " ") + colour(t.colour) + " “" + t.words + "”";
   }
+  std::string operator()(const Picture& p) const {
+    return "picture " + rect(p.rect) + (p.large ? " large " : " ") + p.image;
+  }
   std::string operator()(const Clip& c) const { return "clip " + rect(c.rect); }
 };
 
@@ -73,6 +76,7 @@ struct Bounds {
   Rect operator()(const Polyline& l) const { return of(l.points); }
   Rect operator()(const Gradient& g) const { return g.rect; }
   Rect operator()(const Clip& c) const { return c.rect; }
+  Rect operator()(const Picture& p) const { return p.rect; }
   Rect operator()(const Text& t) const {
     const double w = width_mm(t.words, t.cap_mm, t.bold);
     const double x = t.anchor == Anchor::left     ? t.at.x
@@ -103,6 +107,7 @@ struct Colourless {
   void operator()(Polyline& l) const { wash(l.colour); }
   void operator()(Text& t) const { wash(t.colour); }
   void operator()(Clip&) const {}
+  void operator()(Picture&) const {}
   void operator()(Gradient& g) const {
     for (Stop& stop : g.stops) wash(stop.colour);
   }
@@ -122,6 +127,7 @@ struct Move {
   void operator()(Disc& d) const { to(d.centre); }
   void operator()(Text& t) const { to(t.at); }
   void operator()(Clip& c) const { to(c.rect); }
+  void operator()(Picture& p) const { to(p.rect); }
   void operator()(Gradient& g) const {
     to(g.rect);
     for (Stop& stop : g.stops) stop.x += x;

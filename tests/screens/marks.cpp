@@ -151,6 +151,7 @@ struct EdgeOf {
   std::optional<Edge> operator()(const Text&) const { return {}; }
   std::optional<Edge> operator()(const Clip&) const { return {}; }
   std::optional<Edge> operator()(const Gradient&) const { return {}; }
+  std::optional<Edge> operator()(const Picture&) const { return {}; }
   std::optional<Edge> operator()(const Polyline& l) const {
     return Edges{frame}.stroke(along(l, frame.px_per_mm), l.width_mm * frame.px_per_mm, l.colour);
   }

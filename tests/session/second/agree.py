@@ -22,6 +22,7 @@ BEGAN = {"n": 0, "t": 0, "at": 0, "e": "began", "format": "slabside-session", "v
          "session": "5e1f20c7", "part": 0, "device": "07bd", "local": ""}
 PAGE = 4096
 PHOTO = '"e":"photo","sha256":"' + "0a" * 32 + '","ending":"jpg","of":'
+PART = '{"x":1,"y":2,"width":30,"height":40}'
 LAB = '"lab":{"l":38,"a":8,"b":-42.5,"l_u":0.6,"a_u":0.9,"b_u":1.1}'
 BY_HAND = [
     '"e":"felt","as":"silky","by":"knife"', '"e":"sniffed","as":3', '"e":"felt","as":7,"by":"knife"',
@@ -77,6 +78,11 @@ BY_HAND = [
     PHOTO + '"swatch",' + LAB.replace("38", "150.5") + ',"colour":"#2e4f9a"',
     PHOTO + '"swatch",' + LAB.replace('"a":8,', "") + ',"colour":"#2e4f9a"',
     PHOTO + '"swatch","lab":[38,8,-42],"colour":"#2e4f9a"', PHOTO + '"dot","lab":5',
+    *(PHOTO + '"swatch",' + LAB + ',"colour":"#2e4f9a","paint":' + paint + paper for paint, paper in [
+        (PART, ""), (PART, ',"paper":[]'), (PART, ',"paper":[' + PART + "," + PART + "]"), (PART, ',"paper":5'),
+        (PART, ',"paper":[5]'), ("5", ""), (PART.replace('"x":1', '"x":-1'), ""), (PART.replace("30", "0"), ""),
+        (PART, ',"paper":[{"x":1,"y":2}]'), (PART.replace('"x":1', '"x":1.5'), "")]),
+    PHOTO + '"swatch","paint":5', PHOTO + '"dot","paint":5',
     '"e":"gone","to":5,"why":"torn"', '"e":"gone","to":-5,"why":"torn"',
     '"e":"began","format":"other","version":1,"session":"a","part":0,"device":"","local":""',
     '"e":"began","format":"slabside-session","version":1,"session":"a","part":2,"device":"","local":""',

@@ -276,6 +276,15 @@ def check_fields(line):
         raise Damaged("ending")
     if kind == "photo" and line["of"] == "swatch" and "lab" in line:
         read(line, {"colour": (colour, True), "lab": (lab, True)})
+        if "paint" in line:
+            papers = line.get("paper", [])
+            if not isinstance(papers, list):
+                raise Damaged("paper")
+            for part in [line["paint"], *papers]:
+                if not isinstance(part, dict):
+                    raise Damaged("paint")
+                read(part, {"x": whole(0, 32768), "y": whole(0, 32768),
+                            "width": whole(1, 32768), "height": whole(1, 32768)})
     if kind == "corrected" and "says" in line:
         says = line["says"]
         if not isinstance(says, dict) or not isinstance(says.get("e"), str):

@@ -1,0 +1,137 @@
+// A picture or thumbnails, and beside them (upright: below) words and pads for wet thumbs.
+#include "bench/layout_parts.hpp"
+#include "bench/pads_photos.hpp"
+#include "bench/pads_shared.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace bench {
+
+namespace {
+
+constexpr double wet_w = 26, wet_h = 22; // the least of a pad for a wet thumb
+constexpr double beside_mm = 62, words_mm = 34;
+constexpr int beside_columns = 2, below_columns = 4;
+
+// Taken off the area: a block of pads, the last row lowest, and over it what is said.
+void lay_out_beside(const Bench& bench, const std::vector<PadId>& pads, Rect& area,
+                    Layout& layout) {
+  const bool upright = bench.display.upright();
+  const int columns = upright ? below_columns : beside_columns;
+  const int count = static_cast<int>(pads.size()), rows = (count + columns - 1) / columns;
+  const double high = rows * wet_h + (rows - 1) * gap_mm;
+  Rect side = upright ? take_bottom(area, high + gap_mm + words_mm)
+                      : Rect{area.right() - beside_mm, area.y, beside_mm, area.h};
+  if (!upright) area.w -= beside_mm + gap_mm;
+  const Grid grid{columns, rows, take_bottom(side, high)};
+  for (int i = 0; i < count; ++i)
+    add(layout, pads[i].kind, grid.cell(i % columns, i / columns), pads[i].arg);
+  layout.more = side;
+}
+
+std::vector<PadId> pads_of_asked(const Bench& bench) {
+  if (bench.photos.waits || !bench.photos.facts) return {{SharedPad::leave, ""}};
+  return {{PhotosPad::of, "swatch"}, {PhotosPad::of, "dot"},  {PhotosPad::of, "pan"},
+          {PhotosPad::of, "slab"},   {SharedPad::leave, ""}};
+}
+
+std::vector<PadId> pads_of_open(const Bench& bench) {
+  const PhotosState& state = bench.photos;
+  const auto photo = open_photo(bench);
+  if (!photo || state.waits) return {{SharedPad::leave, ""}};
+  if (photo->of != session::PhotoOf::swatch || state.regions.empty())
+    return {{SharedPad::leave, ""}, {PhotosPad::take_away, ""}};
+  return {{PhotosPad::region, "paint"}, {PhotosPad::region, "paper"}, {PhotosPad::smaller, ""},
+          {PhotosPad::larger, ""},      {PhotosPad::read, ""},        {SharedPad::leave, ""},
+          {PhotosPad::take_away, ""}};
+}
+
+void lay_out_picture(const Bench& bench, const std::vector<PadId>& pads, Rect area,
+                     Layout& layout) {
+  lay_out_beside(bench, pads, area, layout);
+  layout.main = area;
+}
+
+template <class Id>
+void lay_out_thumbs(const Bench& bench, std::size_t count, const Rect& area, const Id& id,
+                    Layout& layout) {
+  layout.main = area;
+  const Grid grid = photos_grid(bench.display, area);
+  const int all = static_cast<int>(count), rows = (all + grid.columns - 1) / grid.columns;
+  const int first = first_row(bench.photos.list, grid.rows, rows) * grid.columns;
+  for (int i = first; i < std::min(all, first + grid.columns * grid.rows); ++i) {
+    const PadId pad = id(static_cast<std::size_t>(i));
+    add(layout, pad.kind, grid.cell((i - first) % grid.columns, (i - first) / grid.columns),
+        pad.arg);
+  }
+  add_list(layout, bench.photos.list, grid, all);
+}
+
+// What turns the pages of a list that has not been laid out yet.
+std::vector<PadId> with_turning(const Bench& bench, std::vector<PadId> pads) {
+  pads.push_back({SharedPad::page_back, ""});
+  pads.push_back({SharedPad::page_on, ""});
+  return bench.photos.waits ? std::vector<PadId>{pads.front()} : pads;
+}
+
+// Only where there is a page.
+void keep_turning(Layout& layout) {
+  if (!layout.list) return;
+  const ListArea list = *layout.list;
+  std::erase_if(layout.pads, [&](const Pad& pad) {
+    return (pad.id.kind == SharedPad::page_back && list.first == 0) ||
+           (pad.id.kind == SharedPad::page_on && list.first + list.shown >= list.rows);
+  });
+}
+
+void lay_out_folder(const Bench& bench, Rect area, Layout& layout) {
+  const PhotosState& state = bench.photos;
+  add_field(layout, take_top(area, row_mm), {PhotosPad::folder_text, ""}, state.folder);
+  lay_out_beside(bench,
+                 with_turning(bench, {{SharedPad::leave, ""}, {PhotosPad::look, ""}}), area,
+                 layout);
+  lay_out_thumbs(
+      bench, state.pictures.size(), area,
+      [&](std::size_t i) {
+        return PadId{PhotosPad::choose, state.pictures[i].name};
+      },
+      layout);
+  keep_turning(layout);
+}
+
+void lay_out_kept(const Bench& bench, Rect area, Layout& layout) {
+  const Folded batch = kept_fold(bench, bench.photos.batch);
+  const auto photos = batch ? photos_of(*batch) : std::vector<session::Photo>();
+  lay_out_beside(bench, with_turning(bench, {{SharedPad::leave, ""}, {PhotosPad::add, ""}}), area,
+                 layout);
+  lay_out_thumbs(
+      bench, photos.size(), area,
+      [&](std::size_t i) {
+        return PadId{PhotosPad::photo, photos[i].sha256};
+      },
+      layout);
+  keep_turning(layout);
+}
+
+}
+
+Grid photos_grid(const Display& display, const Rect& area) {
+  const double side = display.upright() ? 30 : 34;
+  const auto fit = [](double room, double least) {
+    return std::max(1, static_cast<int>((room + gap_mm) / (least + gap_mm)));
+  };
+  return {fit(area.w, std::max(side, wet_w)), fit(area.h, std::max(side, wet_h)), area};
+}
+
+void lay_out_photos(const Bench& bench, Layout& layout) {
+  const Rect area = below_top_bar(bench.display);
+  switch (bench.photos.page) {
+  case PhotosPage::kept: return lay_out_kept(bench, area, layout);
+  case PhotosPage::folder: return lay_out_folder(bench, area, layout);
+  case PhotosPage::asked: return lay_out_picture(bench, pads_of_asked(bench), area, layout);
+  case PhotosPage::open: return lay_out_picture(bench, pads_of_open(bench), area, layout);
+  }
+}
+
+}

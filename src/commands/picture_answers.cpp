@@ -1,0 +1,170 @@
+#include "commands/picture_answers.hpp"
+
+#include "colour/propose.hpp"
+#include "colour/specks.hpp"
+#include "commands/colour.hpp"
+#include "commands/inputs.hpp"
+#include "disk/whole_file.hpp"
+#include "studio/photo_pixels.hpp"
+#include "studio/photos.hpp"
+#include "studio/picture.hpp"
+#include "studio/sentences.hpp"
+#include "words/lists.hpp"
+#include "words/photos_says.hpp"
+
+#include "bench/colour_words.hpp"
+
+#include <algorithm>
+#include <cerrno>
+#include <chrono>
+#include <system_error>
+
+namespace commands {
+
+namespace {
+
+using Path = std::filesystem::path;
+using words::PhotosSay;
+using bench::ImageFacts;
+
+constexpr std::string_view elsewhere = "file:";
+
+// ---- a folder
+
+std::int64_t written_at(const std::filesystem::directory_entry& entry) {
+  std::error_code failed;
+  const auto at = entry.last_write_time(failed);
+  if (failed) return 0;
+  const auto system = std::chrono::file_clock::to_sys(at);
+  return std::chrono::duration_cast<std::chrono::milliseconds>(system.time_since_epoch()).count();
+}
+
+bool is_picture_by_name(const Path& file) {
+  std::string ending = file.extension().string();
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](unsigned char c) { return c < 128 ? std::tolower(c) : c; });
+  return ending == ".jpg" || ending == ".jpeg" || ending == ".png";
+}
+
+words::Result<std::vector<bench::PictureFile>> pictures_in(const std::string& folder) {
+  std::error_code failed, ignored;
+  if (!std::filesystem::is_directory(folder, ignored))
+    return words::failure(PhotosSay::folder_none, {folder});
+  std::vector<bench::PictureFile> out;
+  std::filesystem::directory_iterator entry(folder, failed), end;
+  for (; !failed && entry != end; entry.increment(failed))
+    if (is_picture_by_name(entry->path()) && entry->is_regular_file(ignored))
+      out.push_back({entry->path().string(), entry->path().filename().string(), written_at(*entry)});
+  if (failed) return words::failure(PhotosSay::folder_unread, {folder, failed.message()});
+  std::sort(out.begin(), out.end(), [](const auto& a, const auto& b) {
+    return a.at != b.at ? a.at > b.at : a.name > b.name;
+  });
+  if (out.size() > bench::most_pictures) out.resize(bench::most_pictures);
+  return out;
+}
+
+// ---- a picture
+
+std::optional<session::Specks> specks_on(const colour::Photo& photo, const colour::Box& paint) {
+  const auto counted = colour::count_specks(photo, paint, std::nullopt);
+  if (!counted) return std::nullopt;
+  switch (counted->as_word) {
+  case colour::Specked::many: return session::Specks::many;
+  case colour::Specked::few: return session::Specks::few;
+  case colour::Specked::none: return session::Specks::none;
+  }
+  return std::nullopt;
+}
+
+words::Result<ImageFacts> look_at(const PictureHome& home, const std::string& image) {
+  const auto bytes = bytes_of_image(home, image);
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  const auto photo = studio::read_photo(*bytes);
+  if (!photo) return tl::make_unexpected(photo.error());
+  const colour::Size size = colour::upright_size(*photo);
+  ImageFacts facts{size.width, size.height, {}, {}};
+  const std::vector<colour::Regions> found = colour::propose_regions(*photo);
+  if (found.empty()) return facts;
+  facts.regions.push_back(found.front().swatch);
+  facts.regions.insert(facts.regions.end(), found.front().paper.begin(),
+                       found.front().paper.end());
+  facts.specks = specks_on(*photo, found.front().swatch);
+  return facts;
+}
+
+words::Result<bench::SwatchReading> read(const PictureHome& home, const bench::ReadSwatch& wanted) {
+  const auto bytes = bytes_of_image(home, bench::image_of(wanted.photo));
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  const auto photo = studio::read_photo(*bytes);
+  if (!photo) return tl::make_unexpected(photo.error());
+  const auto reading = colour::read_swatch(*photo, wanted.at);
+  if (!reading)
+    return words::failure(PhotosSay::untold,
+                          {words::Inner(words::Error{bench::words_of(reading.error()), {}})});
+  return bench::SwatchReading{measured_of(*reading), reading->graded, reading->glints,
+                              reading->beyond};
+}
+
+// ---- kept
+
+// There already where the same photo was kept before; else new, and safe before any line names it.
+std::optional<words::Error> put(disk::Files& files, const Path& studio,
+                                const session::Photo& photo, const std::string& bytes) {
+  const Path folder = studio / studio::photos_folder, file = studio / studio::photo_file(photo);
+  for (const Path& made : {studio, folder})
+    if (const int code = files.make_folder(made).code; code != 0 && code != EEXIST)
+      return studio::error("make folder", made, code);
+  const auto failed = disk::write_new(files, file, bytes);
+  const bool there = failed && failed->code == EEXIST;
+  if (there) {
+    const auto sum = studio::sha256_of_file(files, file);
+    if (!sum) return sum.error();
+    if (*sum != photo.sha256) return studio::error(*failed);
+  } else if (failed) {
+    return studio::error(*failed);
+  }
+  if (const int code = files.force_folder(folder).code)
+    return studio::error("force", folder, code);
+  return std::nullopt;
+}
+
+words::Result<session::Photo> keep(const PictureHome& home, const bench::KeepPicture& wanted) {
+  const auto bytes = bytes_of_image(home, bench::image_of_file(wanted.file));
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  const auto photo = studio::photo_from(*bytes, wanted.of);
+  if (!photo) return tl::make_unexpected(photo.error());
+  if (auto failed = put(*home.files(), home.studio, *photo, *bytes))
+    return tl::make_unexpected(*std::move(failed));
+  return *photo;
+}
+
+}
+
+words::Result<std::string> bytes_of_image(const PictureHome& home, const std::string& image) {
+  const bool in_studio = image.compare(0, elsewhere.size(), elsewhere) != 0;
+  const std::string path =
+      in_studio ? (home.studio / image).string() : image.substr(elsewhere.size());
+  std::error_code ignored;
+  if (std::filesystem::is_directory(path, ignored)) return words::failure(PhotosSay::is_folder, {path});
+  return bytes_of_file(path, studio::most_picture_bytes, PhotosSay::not_there);
+}
+
+bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {
+  return std::visit(
+      words::Overloaded{
+          [&](const bench::ListPictures& w) -> bench::Input {
+            return bench::PicturesListed{w.folder, pictures_in(w.folder)};
+          },
+          [&](const bench::LookAtPicture& w) -> bench::Input {
+            return bench::ImageSeen{w.image, look_at(home, w.image)};
+          },
+          [&](const bench::KeepPicture& w) -> bench::Input {
+            return bench::PhotoKept{w.batch, keep(home, w)};
+          },
+          [&](const bench::ReadSwatch& w) -> bench::Input {
+            return bench::SwatchRead{w.batch, w.photo, read(home, w)};
+          }},
+      wanted);
+}
+
+}

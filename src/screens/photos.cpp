@@ -1,0 +1,296 @@
+// A batch's photos: thumbnails, or one of them large with what is read from it.
+#include "bench/pads_photos.hpp"
+#include "bench/pads_shared.hpp"
+#include "screens/measure.hpp"
+#include "screens/parts.hpp"
+#include "screens/phrases.hpp"
+#include "words/colour_says.hpp"
+#include "words/photos_says.hpp"
+#include "words/screens_says.hpp"
+
+#include <utility>
+
+namespace screens {
+
+using bench::PhotosPad;
+using bench::PhotosPage;
+using bench::PhotosView;
+using bench::SharedPad;
+using Say = words::PhotosSay;
+using words::say;
+
+namespace {
+
+constexpr Lettering small{cap::small, false, cap::small};
+constexpr double caption_mm = 5.6;
+
+std::string of_words(session::PhotoOf of) {
+  switch (of) {
+  case session::PhotoOf::slab: return say(Say::of_slab);
+  case session::PhotoOf::dot: return say(Say::of_dot);
+  case session::PhotoOf::swatch: return say(Say::of_swatch);
+  case session::PhotoOf::pan: return say(Say::of_pan);
+  }
+  return "";
+}
+
+// ---- thumbnails
+
+void caption(Sheet& sheet, const Rect& r, const Ground& g, const PhotosView::Thumb& thumb) {
+  const double size = 3.6;
+  Rect words = r;
+  if (thumb.colour) {
+    paint_symbol(sheet, {r.x + 1.4 + size / 2, r.centre().y}, size, rgb(*thumb.colour), true,
+                 g.ink);
+    words.x += size + 1;
+    words.w -= size + 1;
+  }
+  labels(sheet, words, g, {{thumb.of ? of_words(*thumb.of) : thumb.name, small, false, 1}},
+         Anchor::left);
+}
+
+void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thumb) {
+  const Ground g = pad_box(sheet, at, plain(sheet.theme));
+  Rect r = inset(at.box, 1);
+  Rect picture = slice(r, r.h - caption_mm);
+  picture = inset(picture, 0.6);
+  if (thumb.no_picture) {
+    labels(sheet, picture, g, {{words::message(*thumb.no_picture), small, true, 5}});
+  } else {
+    sheet.shapes.push_back(Picture{picture, thumb.image});
+    sheet.shapes.push_back(Box{picture, 0, clear, g.ink, outline_mm});
+  }
+  caption(sheet, {r.x - 1, r.y, r.w + 2, r.h}, g, thumb);
+}
+
+void draw_thumbs(Sheet& sheet, const PhotosView& photos) {
+  const Rect& main = sheet.view.layout.main;
+  if (photos.thumbs.empty()) {
+    panel(sheet, main);
+    const std::string why = photos.failure                    ? words::message(*photos.failure)
+                            : photos.waits                    ? say(Say::looking)
+                            : photos.page == PhotosPage::kept ? say(Say::none)
+                                                              : "";
+    labels(sheet, inset(main, 4), plain(sheet.theme), {{why, clean_letters, false, 5}});
+  }
+  for (const PhotosView::Thumb& thumb : photos.thumbs)
+    if (const bench::Pad* at = bench::pad_of(sheet.view.layout, thumb.pad))
+      thumbnail(sheet, *at, thumb);
+}
+
+// ---- one, large
+
+// Dark and light beside each other are seen on any photo.
+void frame_on_photo(Sheet& sheet, const Rect& r, bool heavy) {
+  const Theme &day = theme(false), &night = theme(true);
+  const double dark = heavy ? 1.8 : 1.1, light = heavy ? 0.9 : 0.45;
+  sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, night.slab, dark});
+  sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, day.slab, light});
+}
+
+// Under its frame, or over it where the picture ends.
+void name_on_photo(Sheet& sheet, const Rect& frame, const Rect& picture, const std::string& name) {
+  const Ground g = plain(theme(false));
+  const double w = width_mm(name, cap::small, true) + 2.4, h = 4.2;
+  const double below = frame.bottom() + 1.2;
+  const double y = below + h <= picture.bottom() ? below : frame.y - h - 1.2;
+  const double x = std::clamp(frame.centre().x - w / 2, picture.x,
+                              std::max(picture.x, picture.right() - w));
+  sheet.shapes.push_back(Box{{x, y, w, h}, 0.8, g.fill, clear, 0});
+  write(sheet, {x + w / 2, y + h - 1}, Anchor::centre, {cap::small, true, cap::small}, g.ink, name,
+        w);
+}
+
+void draw_regions(Sheet& sheet, const PhotosView& photos) {
+  for (const bool chosen : {false, true})
+    for (const PhotosView::Region& region : photos.regions)
+      if (region.chosen == chosen) frame_on_photo(sheet, region.at, chosen);
+  bool paper_named = false;
+  for (const PhotosView::Region& region : photos.regions) {
+    if (region.paper && !region.chosen && std::exchange(paper_named, true)) continue;
+    name_on_photo(sheet, region.at, *photos.picture,
+                  say(region.paper ? Say::paper : Say::paint));
+  }
+}
+
+void draw_picture(Sheet& sheet, const PhotosView& photos) {
+  const Rect& main = sheet.view.layout.main;
+  if (!photos.picture) {
+    panel(sheet, main);
+    const std::string why =
+        photos.failure ? words::message(*photos.failure) : say(Say::reading);
+    return labels(sheet, inset(main, 6), plain(sheet.theme), {{why, clean_letters, false, 6}});
+  }
+  sheet.shapes.push_back(Box{*photos.picture, 0, sheet.theme.slab, clear, 0});
+  sheet.shapes.push_back(Picture{*photos.picture, photos.image, true});
+  draw_regions(sheet, photos);
+  sheet.shapes.push_back(Box{*photos.picture, 0, clear, sheet.theme.ink, outline_mm});
+}
+
+// ---- what is said beside it
+
+struct Said {
+  std::string words;
+  bool bold = false;
+};
+
+void add_doubts(const bench::SwatchReading& reading, std::vector<Said>& out) {
+  if (reading.graded > 8)
+    out.push_back({say(words::ColourSay::graded, {words::Number(reading.graded, 0)})});
+  if (reading.glints > 0.001)
+    out.push_back({say(words::ColourSay::glints, {words::Number(100 * reading.glints, 1)})});
+  if (reading.beyond) out.push_back({say(words::ColourSay::beyond)});
+}
+
+std::string measured_words(const session::Measured& m) {
+  const auto doubt = [](double sd) { return words::Number(1.96 * sd, 1); };
+  return say(Say::colour, {words::Number(m.l, 1), doubt(m.l_u), words::Number(m.a, 1),
+                           doubt(m.a_u), words::Number(m.b, 1), doubt(m.b_u)});
+}
+
+
+std::vector<Said> said_of_open(const PhotosView& photos) {
+  std::vector<Said> out;
+  if (!photos.photo) return out;
+  if (photos.failure && photos.picture) out.push_back({words::message(*photos.failure), true});
+  if (photos.waits && photos.picture) out.push_back({say(Say::reading), true});
+  if (photos.photo->measured) {
+    out.push_back({measured_words(*photos.photo->measured), true});
+    out.push_back({say(Say::colour_means)});
+  }
+  if (photos.reading) add_doubts(*photos.reading, out);
+  if (photos.specks) out.push_back({say(Say::specks_seen, {specks_words(*photos.specks)}), true});
+  if (photos.regions.empty() || photos.photo->measured || photos.failure) return out;
+  if (!photos.seen) out.push_back({say(Say::no_swatch), true});
+  out.push_back({say(Say::how_to_read)});
+  return out;
+}
+
+std::vector<Said> said_of_asked(const PhotosView& photos) {
+  std::vector<Said> out;
+  if (photos.failure && photos.picture) out.push_back({words::message(*photos.failure), true});
+  if (photos.picture && !photos.failure)
+    out.push_back({say(photos.waits ? Say::not_kept : Say::of_what), true});
+  if (photos.more > 0) out.push_back({say(Say::of_what_more, {std::to_string(photos.more)})});
+  return out;
+}
+
+std::vector<Said> said_of_folder(const PhotosView& photos) {
+  if (photos.count == 0) return {};
+  const bool most = photos.count >= bench::most_pictures;
+  return {{say(most ? Say::folder_count_most : Say::folder_count,
+               {std::to_string(photos.count)})}};
+}
+
+std::vector<Said> said(const PhotosView& photos) {
+  switch (photos.page) {
+  case PhotosPage::kept: return {{say(Say::title, {photos.batch}), true}, {say(Say::hint)}};
+  case PhotosPage::folder: return said_of_folder(photos);
+  case PhotosPage::asked: return said_of_asked(photos);
+  case PhotosPage::open: return said_of_open(photos);
+  }
+  return {};
+}
+
+// As running text, each from a new line on; a stroke of the paint over it, where it was read.
+void draw_said(Sheet& sheet, const PhotosView& photos) {
+  panel(sheet, sheet.view.layout.more);
+  Rect area = inset(sheet.view.layout.more, 3);
+  if (photos.photo && photos.photo->measured) {
+    const Rect wash = slice(area, 9);
+    sheet.shapes.push_back(Box{wash, 1.2, rgb(photos.photo->measured->shown), sheet.theme.ink,
+                               outline_mm});
+    slice(area, 2);
+  }
+  const double step = cap::clear * line_step;
+  double y = area.y + cap::clear;
+  for (const Said& one : said(photos)) {
+    const Lettering l{cap::clear, one.bold, cap::small};
+    const int room = static_cast<int>((area.bottom() - y) / step + 1.0001);
+    if (room < 1) return;
+    const Lines lines = fitted(one.words, area.w, l, room, false);
+    for (const std::string& line : lines.lines) {
+      write(sheet, {area.x, y}, Anchor::left, {lines.cap_mm, one.bold, cap::small},
+            sheet.theme.ink, line, area.w);
+      y += step;
+    }
+    y += 0.8;
+  }
+}
+
+// ---- pads
+
+std::string of_pad_words(const std::string& of) {
+  const auto kind = session::photo_of_named(of);
+  return kind ? of_words(*kind) : of;
+}
+
+bool paper_chosen(const PhotosView& photos) {
+  for (const PhotosView::Region& region : photos.regions)
+    if (region.chosen) return region.paper;
+  return false;
+}
+
+void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosView& photos) {
+  const Theme& t = sheet.theme;
+  const auto plainly = [&](Say what) { pad(sheet, at, plain(t), {{say(what), clean_letters}}); };
+  const auto darkly = [&](Say what) { pad(sheet, at, dark(t), {{say(what), clean_bold}}); };
+  switch (which) {
+  case PhotosPad::add: return darkly(Say::add);
+  case PhotosPad::look: return plainly(Say::look);
+  case PhotosPad::larger: return plainly(Say::larger);
+  case PhotosPad::smaller: return plainly(Say::smaller);
+  case PhotosPad::take_away: return plainly(Say::take_away);
+  case PhotosPad::read:
+    return darkly(photos.photo && photos.photo->measured ? Say::read_again : Say::read);
+  case PhotosPad::of:
+    return pad(sheet, at, plain(t), {{of_pad_words(at.id.arg), clean_bold}});
+  case PhotosPad::region: {
+    const bool paper = at.id.arg == "paper", chosen = paper == paper_chosen(photos);
+    return pad(sheet, at, choosable(t, chosen),
+               {{say(paper ? Say::move_paper : Say::move_paint),
+                 chosen ? clean_bold : clean_letters}});
+  }
+  case PhotosPad::photo:
+  case PhotosPad::choose:      // thumbnails
+  case PhotosPad::folder_text: // a text field
+    return;
+  }
+}
+
+words::Sentence way_back(PhotosPage page) {
+  switch (page) {
+  case PhotosPage::kept: return Say::to_batch;
+  case PhotosPage::open: return Say::to_all;
+  case PhotosPage::folder:
+  case PhotosPage::asked: return words::ScreensSay::pad_leave_number;
+  }
+  return {};
+}
+
+void draw_pads(Sheet& sheet, const PhotosView& photos) {
+  using words::ScreensSay;
+  for (const bench::Pad& at : sheet.view.layout.pads) {
+    const auto plainly = [&](ScreensSay what) {
+      pad(sheet, at, plain(sheet.theme), {{say(what), clean_letters}});
+    };
+    if (at.id.kind == SharedPad::leave)
+      pad(sheet, at, plain(sheet.theme), {{say(way_back(photos.page)), clean_letters}});
+    if (at.id.kind == SharedPad::page_back) plainly(ScreensSay::page_back);
+    if (at.id.kind == SharedPad::page_on) plainly(ScreensSay::page_on);
+    if (const auto own = at.id.kind.as<PhotosPad>()) own_pad(sheet, at, *own, photos);
+  }
+}
+
+}
+
+void draw_photos(Sheet& sheet, const PhotosView& photos) {
+  if (photos.page == PhotosPage::kept || photos.page == PhotosPage::folder)
+    draw_thumbs(sheet, photos);
+  else
+    draw_picture(sheet, photos);
+  draw_said(sheet, photos);
+  draw_pads(sheet, photos);
+}
+
+}

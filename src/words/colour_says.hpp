@@ -1,0 +1,48 @@
+// What is said of a swatch's colour, and of two beside each other, wherever it is said.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class ColourSay {
+  untold_outside, // why a photo cannot tell
+  untold_overlapping,
+  untold_too_small,
+  untold_no_paper,
+  untold_paper_clipped,
+  untold_too_dark,
+  untold_clipped,
+  untold_gloss,
+  untold_like_paper,
+  untold_no_colours,
+  graded, // 0: L*
+  glints, // 0: percent
+  beyond,
+  seen_not, // what an eye makes of a difference
+  seen_practised,
+  seen_any,
+  seen_clearly,
+  seen_another,
+  way_lighter, // how one differs from the other
+  way_darker,
+  way_as_light,
+  way_stronger,
+  way_greyer,
+  way_as_strong,
+  way_redder,
+  way_yellower,
+  way_greener,
+  way_bluer,
+  way_warmer,
+  way_cooler,
+  way_same_hue,
+};
+
+constexpr Table table_of(ColourSay) { return Table::colour; }
+
+std::string_view english(ColourSay id);
+
+}

@@ -1,0 +1,64 @@
+// What is said of photos in the window.
+#pragma once
+
+#include "words/sentence.hpp"
+
+#include <string_view>
+
+namespace words {
+
+enum class PhotosSay {
+  title, // 0: batch
+  to_batch,
+  to_all,
+  none,
+  hint,
+  add,
+  folder, // a text field
+  look,
+  looking,
+  folder_empty, // 0: folder
+  folder_none, // 0: folder
+  folder_unread, // 0: folder, 1: the system's reason
+  folder_count, // 0: how many
+  folder_count_most, // 0: how many
+  of_what,
+  of_what_more, // 0: how many
+  of_swatch,
+  of_dot,
+  of_pan,
+  of_slab,
+  kept_as, // 0: day and time
+  reading,
+  not_kept,
+  read,
+  read_again,
+  larger,
+  smaller,
+  move_paint,
+  move_paper,
+  take_away,
+  paint,
+  paper,
+  how_to_read,
+  no_swatch,
+  colour, // 0: L*, 1: its doubt, and so on of a* and b*
+  colour_means,
+  untold, // 0: a sentence of words/colour_says.hpp
+  no_batch,
+  still_asked,
+  not_there, // 0: file
+  is_folder, // 0: file
+  of_picture, // 0: file, 1: a sentence
+  pad, // on the page of a batch
+  pad_first,
+  many, // 0: how many
+  specks_seen, // 0: a word
+  cannot_keep,
+};
+
+constexpr Table table_of(PhotosSay) { return Table::photos; }
+
+std::string_view english(PhotosSay id);
+
+}
