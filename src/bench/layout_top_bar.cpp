@@ -40,9 +40,12 @@ void lay_out_top_bar(const Bench& bench, Layout& layout) {
   add(layout, TopBarPad::sound, take_right(small));
   if (bench.screen != Screen::slab) add(layout, TopBarPad::tablet, take_right(small));
   if (bench.screen == Screen::slab && !bench.batch.empty() && !bench.locked)
-    add(layout, TopBarPad::wipe, take_right(upright ? 20.5 : 27));
-  const Rect rest{x, gap_mm, right - x, h};
-  (upright ? layout.clock : layout.title) = rest; // upright a name stands over what it names
+    add(layout, TopBarPad::wipe, take_right(upright ? 20.5 : 22));
+  layout.title = {x, gap_mm, right - x, h};
+  if (!upright) return;
+  // A name stands over what it names, and the time between the pads, with their gaps for its air.
+  layout.clock = {x - gap_mm, gap_mm, right - x + 2 * gap_mm, h};
+  layout.title = {};
 }
 
 Layout layout(const Bench& bench) {

@@ -157,7 +157,7 @@ void clock(Sheet& sheet) {
                            (top_bar.minute < 10 ? ":0" : ":") + std::to_string(top_bar.minute);
   const double size = r.w < whole_mm ? cap::small : cap::body;
   write(sheet, {r.right() - 0.6, r.centre().y + size / 2}, Anchor::right, {size, false, size},
-        sheet.theme.ink, time, r.w - 1);
+        sheet.theme.ink, time, r.w - 1.2);
 }
 
 }

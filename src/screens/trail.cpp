@@ -250,7 +250,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   const TrailStyle style = style_of(t, area, trail, cap_mm);
   const TrailPlot p = trail_plot(trail, style);
   add(sheet, trail_ground(p));
-  if (trail.points.empty()) {
+  if (trail.points.empty() && trail.ghost.empty()) { // which would strike the words through
     const Rect middle{p.style.inside.x + 0.15 * p.style.inside.w,
                       p.style.inside.centre().y - 4 * cap_mm, 0.7 * p.style.inside.w, 8 * cap_mm};
     labels(sheet, middle, plain(sheet.theme),

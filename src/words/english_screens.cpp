@@ -153,7 +153,7 @@ std::string_view english(ScreensSay id) {
   case Say::money: return "{0} {1}";
   case Say::money_in_words: return "{1} {0}";
   case Say::money_none: return "nothing";
-  case Say::card_bought_on: return "bought on (date)";
+  case Say::card_bought_on: return "bought (date)";
   case Say::card_jar_lot: return "its lot";
   case Say::card_currency: return "currency";
   case Say::saved_elsewhere: return "studio fails: saved beside it";

@@ -209,7 +209,7 @@ TEST_CASE("what this tablet is told is kept as text and read again") {
 TEST_CASE("full screen has a pad where the window has the choice, and is kept") {
   Feet f;
   f.tap("tablet");
-  CHECK_FALSE(pad_of(layout(f.b), {TabletPad::full_screen, ""}));
+  CHECK_FALSE(pad_of(layout(f.b), *pad_named("full_screen")));
   f.b.full_screen = false;
   f.tap("full_screen");
   CHECK(*f.b.full_screen);

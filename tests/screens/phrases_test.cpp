@@ -234,3 +234,8 @@ TEST_CASE("how long until the next layer: whole hours up to three days, then who
   CHECK(span_words(12.7, 140) == "in 12 h to 6 days");
   CHECK(span_words(0, 0.4) == "in 1 to 2 h");
 }
+
+TEST_CASE("what was a gift costs nothing, and no 0.00 of a currency") {
+  CHECK(money_words(0, "crowns") == "nothing");
+  CHECK(money_words(2.5, "crowns") == "2.50 crowns");
+}
