@@ -8,14 +8,16 @@ namespace {
 
 constexpr double left_mm = 92; // the card, and some air around it
 
-// The card, what makes it larger and smaller, and above it hand, motion and full screen.
-void lay_out_card(const Bench& bench, Rect area, Layout& layout) {
+// The card, what makes it larger and smaller, and above it hand, motion, full screen and perhaps
+// the language.
+void lay_out_card(const Bench& bench, Rect area, bool with_language, Layout& layout) {
   const bool chooses = bench.full_screen.has_value(), beside = chooses && bench.display.upright();
-  const Grid ways{beside ? 3 : 2, 1, take_top(area, row_mm)};
+  const Grid ways{2 + beside + with_language, 1, take_top(area, row_mm)};
   add(layout, TabletPad::hand, ways.cell(0, 0));
   add(layout, TabletPad::motion, ways.cell(1, 0));
   if (chooses)
     add(layout, TabletPad::full_screen, beside ? ways.cell(2, 0) : take_top(area, row_mm));
+  if (with_language) add(layout, TabletPad::language, ways.cell(2 + beside, 0));
   const Grid quarters{4, 1, take_bottom(area, row_mm)};
   layout.main = area;
   add(layout, TabletPad::card_smaller, quarters.cell(0, 0), "much");
@@ -53,14 +55,18 @@ void lay_out_tablet(const Bench& bench, Layout& layout) {
   const bool shares = !bench.sharing.folder.empty();
   const Rect card = upright ? Rect{area.x, area.y, area.w, shares ? 94.5 : 108}
                             : Rect{area.x, area.y, left_mm, area.h};
-  lay_out_card(bench, card, layout);
+  // Where that is wide, and one more row below would make all of them too low.
+  const bool in_first_row = upright && !shares;
+  lay_out_card(bench, card, in_first_row, layout);
   Rect keys = upright ? Rect{area.x, card.bottom() + gap_mm, area.w, 0}
                       : Rect{card.right() + gap_mm, area.y, 0, 0};
   keys.w = area.right() - keys.x;
   keys.h = area.bottom() - keys.y;
-  const Grid below{shares ? 2 : 1, 1, take_bottom(keys, row_mm)};
-  if (shares) add(layout, TabletPad::others, below.cell(0, 0));
-  add(layout, TabletPad::language, below.cell(shares ? 1 : 0, 0));
+  if (!in_first_row) {
+    const Grid below{shares ? 2 : 1, 1, take_bottom(keys, row_mm)};
+    if (shares) add(layout, TabletPad::others, below.cell(0, 0));
+    add(layout, TabletPad::language, below.cell(shares ? 1 : 0, 0));
+  }
   layout.side = take_top(keys, row_mm);
   if (shares && bench.sharing.open)
     lay_out_sharing(bench, keys, layout);

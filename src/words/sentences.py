@@ -6,7 +6,8 @@ Behind them stand the pigments of assets/pigments.json, as in pigments/pb28.
 
 Usage: sentences.py check            prints each fault as file:line: words, and fails if there is one
        sentences.py renew            brings every .po up to date: new sentences come in empty, where the English
-                                     has changed the old translation stays and is marked fuzzy
+                                     has changed the old translation stays and is marked fuzzy,
+                                     and what only has another room or id now comes along
        sentences.py table PO OUT.cpp what the build compiles: PO checked by msgfmt, as a table. What is not
                                      translated as the English stands today is not in it, and is said in English
 """
@@ -56,7 +57,10 @@ def english_of(words=WORDS):
     named = {}  # texts that stand elsewhere: name = "..." or name() { return "..."
     for text in texts.values():
         for found in re.finditer(r"std::string_view (\w+)(?: =|\(\) \{\s*return)", text):
-            named[found[1]] = joined_literals(text, found.end())
+            other = re.compile(r"\s*(\w+);").match(text, found.end())
+            named[found[1]] = other[1] if other else joined_literals(text, found.end())
+    for name, what in named.items():
+        named[name] = named.get(what, what)
     out = {}
     for path, text in texts.items():
         for found in re.finditer(r"case Say::(\w+):\s*return\s+(?:(\w+)(?:\(\))?;)?", text):
@@ -150,8 +154,9 @@ def renew(po, english):
     for entry in entries:
         known.setdefault(entry.context, entry)
     out = quoted("msgid", "") + quoted("msgstr", header)
+    moved = {e.id: e for e in entries if e.context not in english}
     for context, now in english.items():
-        entry = known.get(context, Entry())
+        entry = known.get(context) or moved.get(now, Entry())
         changed = bool(entry.text) and entry.id != now
         out += "\n" + "".join(line + "\n" for line in entry.comments)
         out += "#, fuzzy\n" if entry.text and (entry.fuzzy or changed) else ""

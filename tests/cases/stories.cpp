@@ -131,12 +131,13 @@ bool goes_on(const Told& a, const Told& b) {
 
 // The story's own words.
 struct Teller {
-  std::string file, plan, times, later;
+  std::string file, plan, times, later, flow;
 };
 
 Teller teller() {
-  if (words::spoken() == words::Language::german) return {"story.de.txt", "Plan", "mal", "später"};
-  return {"story.txt", "plan", "times", "later"};
+  if (words::spoken() == words::Language::german)
+    return {"story.de.txt", "Plan", "mal", "später", "Fluss"};
+  return {"story.txt", "plan", "times", "later", "flow"};
 }
 
 std::string written(const Story& story) {
@@ -156,7 +157,7 @@ std::string written(const Story& story) {
     times = 1;
     out += padded(screens::minutes_seconds(t.entry.clock), 7) + padded(did, 34) +
            padded(t.ratio ? paint::written(t.ratio->value, 1) + " g/10 g" : "", 13) +
-           padded(t.flow ? "flow " + paint::written(*t.flow, 2) : "", 11) + t.at_once + "\n";
+           padded(t.flow ? own.flow + " " + paint::written(*t.flow, 2) : "", 11) + t.at_once + "\n";
     if (t.at_last != t.at_once) out += padded("", 65) + own.later + ": " + t.at_last + "\n";
   }
   return out;
