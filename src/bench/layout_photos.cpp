@@ -44,9 +44,11 @@ std::vector<PadId> pads_of_open(const Bench& bench) {
   if (!photo || state.waits) return {{SharedPad::leave, ""}};
   if (photo->of != session::PhotoOf::swatch || state.regions.empty())
     return {{SharedPad::leave, ""}, {PhotosPad::take_away, ""}};
-  return {{PhotosPad::region, "paint"}, {PhotosPad::region, "paper"}, {PhotosPad::smaller, ""},
-          {PhotosPad::larger, ""},      {PhotosPad::read, ""},        {SharedPad::leave, ""},
-          {PhotosPad::take_away, ""}};
+  const PadId paint{PhotosPad::region, "paint"}, paper{PhotosPad::region, "paper"},
+      smaller{PhotosPad::smaller, ""}, larger{PhotosPad::larger, ""}, read{PhotosPad::read, ""},
+      leave{SharedPad::leave, ""}, away{PhotosPad::take_away, ""};
+  if (bench.display.upright()) return {paint, paper, smaller, larger, read, leave, away};
+  return {paint, paper, read, smaller, larger, leave, away}; // in threes
 }
 
 void lay_out_picture(const Bench& bench, const std::vector<PadId>& pads, Rect area,

@@ -152,7 +152,7 @@ void table(Sheet& sheet, const CompareView& both) {
 using words::ColourSay;
 using words::Number;
 
-std::string ways_of(const colour::Match& m) {
+std::string ways_of(const colour::Match& m, const std::string& second) {
   std::vector<words::Sentence> ways;
   if (colour::tells(m.lightness))
     ways.push_back(m.lightness.by > 0 ? ColourSay::way_lighter : ColourSay::way_darker);
@@ -161,7 +161,7 @@ std::string ways_of(const colour::Match& m) {
   if (colour::tells(m.hue)) ways.push_back(bench::words_of(m.turned));
   std::string all;
   for (const words::Sentence way : ways) all += (all.empty() ? "" : ", ") + say(way);
-  return all.empty() ? say(ColourSay::second_as) : say(ColourSay::second_is, {all});
+  return all.empty() ? say(ColourSay::second_as) : say(ColourSay::second_is, {second, all});
 }
 
 std::string seen_words(const colour::Match& m) {
@@ -185,7 +185,7 @@ void draw_match(Sheet& sheet, const CompareView& both) {
   both_colours(sheet, slice(area, 5.4), both);
   const std::string lines[]{
       say(ColourSay::apart, {Number(m.difference, 1), Number(m.low, 1), Number(m.high, 1)}),
-      seen_words(m), ways_of(m), say(ColourSay::of_two_photos)};
+      seen_words(m), ways_of(m, both.name_b), say(ColourSay::of_two_photos)};
   const double step = area.h / 4;
   double y = area.y + step - 0.4;
   for (const std::string& line : lines) {

@@ -54,7 +54,7 @@ std::string_view english(PhotosSay id) {
   case Say::pad: return "photos";
   case Say::pad_first: return "photo";
   case Say::many: return "{0} photos";
-  case Say::specks_seen: return "specks on it: {0}";
+  case Say::specks_seen: return "{0}, as counted on the photo";
   case Say::cannot_keep: return "The photo is not kept: {0}";
   }
   return "";
