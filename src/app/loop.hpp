@@ -56,7 +56,7 @@ private:
   commands::EffectRunner& runner_;
   const Manner manner_;
   window::Awake awake_;
-  Textures textures_; // of photos; goes before the window does
+  Textures textures_;         // of photos; goes before the window does
   double reported_px_per_mm_; // or as somebody said, before the card corrects it
   double px_per_mm_;
   int settling_ = 0;                     // frames due although the bench has not changed

@@ -1,7 +1,10 @@
 #include "app/picture.hpp"
 
 #include "app/frame.hpp"
+#include "app/textures.hpp"
 #include "commands/paper_desk.hpp"
+#include "commands/picture_answers.hpp"
+#include "commands/picture_images.hpp"
 #include "commands/show.hpp"
 #include "paint/range/learn_bytes.hpp"
 #include "screens/paint.hpp"
@@ -15,6 +18,7 @@
 #include <stb/stb_image_write.h>
 
 #include <algorithm>
+#include <variant>
 
 namespace app {
 
@@ -47,13 +51,24 @@ void sit_down_as(bench::Bench& bench, const std::string& session, const bench::N
   }
 }
 
-words::Result<void> tap(bench::Bench& bench, const bench::PadId& pad, const bench::Now& now) {
+// What a tap wants to see is looked at; nothing is written.
+void show_photos(bench::Bench& bench, const std::vector<bench::PhotoWanted>& all,
+                 const commands::PictureHome& home, const bench::Now& now) {
+  for (const bench::PhotoWanted& wanted : all)
+    if (!std::holds_alternative<bench::KeepPicture>(wanted))
+      bench::step(bench, commands::answer(home, wanted), now);
+}
+
+words::Result<void> tap(bench::Bench& bench, const bench::PadId& pad,
+                        const commands::PictureHome& home, const bench::Now& now) {
   if (!bench::pad_of(bench::layout(bench), pad))
     return words::failure(Say::picture_no_pad, {bench::name_of(pad)});
-  if (const auto speak = bench::step(bench, bench::Tap{pad}, now).speak) {
-    words::say_in(*speak);
-    bench::step(bench, bench::Spoken{*speak}, now);
+  const bench::Effects done = bench::step(bench, bench::Tap{pad}, now);
+  if (done.speak) {
+    words::say_in(*done.speak);
+    bench::step(bench, bench::Spoken{*done.speak}, now);
   }
+  show_photos(bench, done.photos, home, now);
   return {};
 }
 
@@ -68,7 +83,7 @@ void learn(bench::Bench& bench, const bench::Now& now) {
 }
 
 words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
-                            const bench::Now& now) {
+                            const commands::PictureHome& home, const bench::Now& now) {
   if (options.night) bench.night = true;
   const bool slab = options.screen == bench::Screen::slab;
   if (slab || options.batch) {
@@ -83,7 +98,7 @@ words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
   bench::step(bench, bench::Tick{}, now);
   learn(bench, now);
   for (const bench::PadId& pad : options.taps)
-    if (auto tapped = tap(bench, pad, now); !tapped) return tapped;
+    if (auto tapped = tap(bench, pad, home, now); !tapped) return tapped;
   return {};
 }
 
@@ -99,6 +114,21 @@ words::Result<void> write_png(const std::string& path, const window::Picture& pi
   if (stbi_write_png(path.c_str(), picture.size.w, picture.size.h, 3, picture.rgb.data(), row))
     return {};
   return words::failure(Say::picture_not_written, {path});
+}
+
+// Photos that a frame lacks; true where there is something new to draw.
+bool make_lacking(bench::Bench& bench, Textures& textures, const commands::PictureHome& home,
+                  const bench::Now& now) {
+  const auto lacking = textures.take_lacking();
+  if (!lacking) return false;
+  for (const commands::WantedImage& wanted : *lacking) {
+    const auto image = commands::make_image(home, wanted);
+    if (image)
+      textures.put(*image);
+    else
+      bench::step(bench, bench::ImageSeen{wanted.image, tl::make_unexpected(image.error())}, now);
+  }
+  return !lacking->empty();
 }
 
 }
@@ -127,20 +157,26 @@ words::Result<void> make_picture(const PictureOptions& options) {
       bench::Loaded{std::move(joined.logs), std::move(joined.damage), std::move(reading.faults)},
       now);
   if (session) sit_down_as(bench, *session, now);
-  if (auto turned = turn_to(bench, options, now); !turned) return turned;
+  const commands::PictureHome photos{std::filesystem::absolute(home), disk::posix_files,
+                                     commands::thumbs_folder(), commands::pictures_folder()};
+  bench.photos.there = true;
+  bench.photos.folder = photos.folder;
+  if (auto turned = turn_to(bench, options, photos, now); !turned) return turned;
 
   auto offscreen = window::Offscreen::open(options.size);
   if (!offscreen) return words::failure(Say::picture_not_drawn, {offscreen.error()});
   if (auto faces = screens::load_faces(px_per_mm); !faces) return faces;
-  const bench::View view = bench::view(bench, now);
+  Textures textures;
   // Twice at least: ImGui shows a window of its own from the second frame on.
   window::Picture picture;
   int frames = 2;
   for (int frame = 0; frame < frames; ++frame) {
+    const bench::View view = bench::view(bench, now);
     offscreen->begin_frame();
     draw(view, px_per_mm);
     picture = offscreen->end_frame(ground(view));
     if (more_letters()) ++frames;
+    if (make_lacking(bench, textures, photos, now)) ++frames;
   }
   return write_png(options.out, picture);
 }

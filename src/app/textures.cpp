@@ -32,9 +32,8 @@ void Textures::put(const commands::DrawnImage& image) {
   held_.push_front({of, window::Texture({image.width, image.height}, image.rgba)});
   const std::size_t most = image.large ? most_large_held : most_thumbs_held;
   std::size_t count = 0;
-  std::erase_if(held_, [&](const Held& held) {
-    return held.of.large == image.large && ++count > most;
-  });
+  std::erase_if(held_,
+                [&](const Held& held) { return held.of.large == image.large && ++count > most; });
 }
 
 std::optional<std::vector<commands::WantedImage>> Textures::take_lacking() {

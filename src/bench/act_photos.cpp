@@ -152,8 +152,7 @@ struct Target {
 };
 
 std::optional<Target> target_of(const Bench& bench) {
-  if (bench.screen == Screen::photos)
-    return Target{bench.photos.batch, bench.photos.from_slab};
+  if (bench.screen == Screen::photos) return Target{bench.photos.batch, bench.photos.from_slab};
   if (bench.screen == Screen::slab && !bench.batch.empty()) return Target{bench.batch, true};
   const std::string batch = batch_of(bench.book.page);
   if (bench.screen != Screen::book || batch.empty() || is_discarded(bench, batch))

@@ -15,6 +15,7 @@ namespace {
 
 constexpr double told_mm = 2 * row_mm + gap_mm; // two rows while a note is written there
 constexpr double figures_mm = 26;
+constexpr double match_mm = 27;  // two colours beside each other, and how far apart they are
 constexpr double beside_mm = 26; // the pads beside what is told
 
 // What is searched for; beside it, while another batch is chosen, what for and the way back.
@@ -120,9 +121,16 @@ void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, 
   layout.side = rest;
 }
 
-void lay_out_two(const Bench& bench, const Rect& area, Layout& layout) {
+bool is_read(const Bench& bench, const std::string& batch) {
+  const Folded folded = kept_fold(bench, batch);
+  return folded && folded->swatch;
+}
+
+void lay_out_two(const Bench& bench, const ComparePage& page, const Rect& area, Layout& layout) {
   auto [trails, table] = halves(area, bench.display.upright(), 0.5);
   layout.more = take_top(trails, row_mm);
+  if (is_read(bench, page.of.batch) && is_read(bench, page.other))
+    layout.lower = take_top(trails, match_mm);
   layout.main = trails;
   add(layout, BookPad::to_list, take_bottom(table, row_mm));
   layout.side = table;
@@ -138,7 +146,7 @@ struct LayOut {
     lay_out_list(bench, area, layout);
   }
   void operator()(const BatchPage& page) const { lay_out_batch(bench, page, area, layout); }
-  void operator()(const ComparePage&) const { lay_out_two(bench, area, layout); }
+  void operator()(const ComparePage& page) const { lay_out_two(bench, page, area, layout); }
   void operator()(const RangesPage& page) const { lay_out_ranges(bench, page, layout); }
   void operator()(const StoryPage& page) const { lay_out_story(bench, page.story, layout); }
 };

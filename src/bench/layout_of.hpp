@@ -28,7 +28,7 @@ void lay_out_number(const Grid& grid, Layout& layout);
 inline constexpr int plan_rows_a_page = 10; // pads, two to a row
 int book_rows_a_page(const Display& display);
 std::vector<std::string> batches_of_page(const Bench& bench); // of the Book's list
-Grid photos_grid(const Display& display, const Rect& area); // of thumbnails
+Grid photos_grid(const Display& display, const Rect& area);   // of thumbnails
 int ranges_a_page(const Display& display);
 int pans_a_page(const Display& display); // the last place turns the page where there are more
 

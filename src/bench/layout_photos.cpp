@@ -11,20 +11,19 @@ namespace bench {
 namespace {
 
 constexpr double wet_w = 26, wet_h = 22; // the least of a pad for a wet thumb
-constexpr double beside_mm = 62, words_mm = 34;
-constexpr int beside_columns = 2, below_columns = 4;
+constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 34;
 
-// Taken off the area: a block of pads, the last row lowest, and over it what is said.
-void lay_out_beside(const Bench& bench, const std::vector<PadId>& pads, Rect& area,
-                    Layout& layout) {
-  const bool upright = bench.display.upright();
-  const int columns = upright ? below_columns : beside_columns;
+// Taken off the area: the place beside it.
+Rect take_beside(const Bench& bench, int rows, double wide, Rect& area) {
+  if (bench.display.upright()) return take_bottom(area, rows * (wet_h + gap_mm) + words_mm);
+  area.w -= wide + gap_mm;
+  return {area.right() + gap_mm, area.y, wide, area.h};
+}
+
+// A block of pads, the last row lowest, and over it what is said.
+void lay_out_beside(const std::vector<PadId>& pads, int columns, Rect side, Layout& layout) {
   const int count = static_cast<int>(pads.size()), rows = (count + columns - 1) / columns;
-  const double high = rows * wet_h + (rows - 1) * gap_mm;
-  Rect side = upright ? take_bottom(area, high + gap_mm + words_mm)
-                      : Rect{area.right() - beside_mm, area.y, beside_mm, area.h};
-  if (!upright) area.w -= beside_mm + gap_mm;
-  const Grid grid{columns, rows, take_bottom(side, high)};
+  const Grid grid{columns, rows, take_bottom(side, rows * wet_h + (rows - 1) * gap_mm)};
   for (int i = 0; i < count; ++i)
     add(layout, pads[i].kind, grid.cell(i % columns, i / columns), pads[i].arg);
   layout.more = side;
@@ -32,8 +31,11 @@ void lay_out_beside(const Bench& bench, const std::vector<PadId>& pads, Rect& ar
 
 std::vector<PadId> pads_of_asked(const Bench& bench) {
   if (bench.photos.waits || !bench.photos.facts) return {{SharedPad::leave, ""}};
-  return {{PhotosPad::of, "swatch"}, {PhotosPad::of, "dot"},  {PhotosPad::of, "pan"},
-          {PhotosPad::of, "slab"},   {SharedPad::leave, ""}};
+  return {{PhotosPad::of, "swatch"},
+          {PhotosPad::of, "dot"},
+          {PhotosPad::of, "pan"},
+          {PhotosPad::of, "slab"},
+          {SharedPad::leave, ""}};
 }
 
 std::vector<PadId> pads_of_open(const Bench& bench) {
@@ -42,14 +44,20 @@ std::vector<PadId> pads_of_open(const Bench& bench) {
   if (!photo || state.waits) return {{SharedPad::leave, ""}};
   if (photo->of != session::PhotoOf::swatch || state.regions.empty())
     return {{SharedPad::leave, ""}, {PhotosPad::take_away, ""}};
-  return {{PhotosPad::region, "paint"}, {PhotosPad::region, "paper"}, {PhotosPad::smaller, ""},
-          {PhotosPad::larger, ""},      {PhotosPad::read, ""},        {SharedPad::leave, ""},
-          {PhotosPad::take_away, ""}};
+  const PadId paint{PhotosPad::region, "paint"}, paper{PhotosPad::region, "paper"},
+      smaller{PhotosPad::smaller, ""}, larger{PhotosPad::larger, ""}, read{PhotosPad::read, ""},
+      leave{SharedPad::leave, ""}, away{PhotosPad::take_away, ""};
+  if (bench.display.upright()) return {paint, paper, smaller, larger, read, leave, away};
+  return {paint, paper, read, smaller, larger, leave, away}; // in threes
 }
 
 void lay_out_picture(const Bench& bench, const std::vector<PadId>& pads, Rect area,
                      Layout& layout) {
-  lay_out_beside(bench, pads, area, layout);
+  const bool many = pads.size() > 5;
+  const int columns = bench.display.upright() ? 4 : many ? 3 : 2;
+  const Rect side = take_beside(bench, many ? 2 : 1 + static_cast<int>(pads.size()) / 5,
+                                many ? wide_beside_mm : beside_mm, area);
+  lay_out_beside(pads, columns, side, layout);
   layout.main = area;
 }
 
@@ -68,17 +76,14 @@ void lay_out_thumbs(const Bench& bench, std::size_t count, const Rect& area, con
   add_list(layout, bench.photos.list, grid, all);
 }
 
-// What turns the pages of a list that has not been laid out yet.
-std::vector<PadId> with_turning(const Bench& bench, std::vector<PadId> pads) {
-  pads.push_back({SharedPad::page_back, ""});
-  pads.push_back({SharedPad::page_on, ""});
-  return bench.photos.waits ? std::vector<PadId>{pads.front()} : pads;
-}
-
-// Only where there is a page.
-void keep_turning(Layout& layout) {
-  if (!layout.list) return;
+// Their places are there where the list has more than shows, and each where there is a page.
+void lay_out_ways(const Bench& bench, std::vector<PadId> pads, const Rect& side, Layout& layout) {
   const ListArea list = *layout.list;
+  if (list.rows > list.shown) {
+    pads.push_back({SharedPad::page_back, ""});
+    pads.push_back({SharedPad::page_on, ""});
+  }
+  lay_out_beside(pads, bench.display.upright() ? 4 : 2, side, layout);
   std::erase_if(layout.pads, [&](const Pad& pad) {
     return (pad.id.kind == SharedPad::page_back && list.first == 0) ||
            (pad.id.kind == SharedPad::page_on && list.first + list.shown >= list.rows);
@@ -88,30 +93,21 @@ void keep_turning(Layout& layout) {
 void lay_out_folder(const Bench& bench, Rect area, Layout& layout) {
   const PhotosState& state = bench.photos;
   add_field(layout, take_top(area, row_mm), {PhotosPad::folder_text, ""}, state.folder);
-  lay_out_beside(bench,
-                 with_turning(bench, {{SharedPad::leave, ""}, {PhotosPad::look, ""}}), area,
-                 layout);
-  lay_out_thumbs(
-      bench, state.pictures.size(), area,
-      [&](std::size_t i) {
-        return PadId{PhotosPad::choose, state.pictures[i].name};
-      },
-      layout);
-  keep_turning(layout);
+  const Rect side = take_beside(bench, 1, beside_mm, area);
+  const auto pad = [&](std::size_t i) { return PadId{PhotosPad::choose, state.pictures[i].name}; };
+  lay_out_thumbs(bench, state.pictures.size(), area, pad, layout);
+  std::vector<PadId> ways{{SharedPad::leave, ""}};
+  if (!state.waits) ways.push_back({PhotosPad::look, ""});
+  lay_out_ways(bench, ways, side, layout);
 }
 
 void lay_out_kept(const Bench& bench, Rect area, Layout& layout) {
   const Folded batch = kept_fold(bench, bench.photos.batch);
   const auto photos = batch ? photos_of(*batch) : std::vector<session::Photo>();
-  lay_out_beside(bench, with_turning(bench, {{SharedPad::leave, ""}, {PhotosPad::add, ""}}), area,
-                 layout);
-  lay_out_thumbs(
-      bench, photos.size(), area,
-      [&](std::size_t i) {
-        return PadId{PhotosPad::photo, photos[i].sha256};
-      },
-      layout);
-  keep_turning(layout);
+  const Rect side = take_beside(bench, 1, beside_mm, area);
+  const auto pad = [&](std::size_t i) { return PadId{PhotosPad::photo, photos[i].sha256}; };
+  lay_out_thumbs(bench, photos.size(), area, pad, layout);
+  lay_out_ways(bench, {{SharedPad::leave, ""}, {PhotosPad::add, ""}}, side, layout);
 }
 
 }

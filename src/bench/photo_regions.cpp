@@ -105,8 +105,8 @@ void scale_region(PhotosState& state, double by) {
   if (!state.facts || state.region >= state.regions.size()) return;
   colour::Box& box = state.regions[state.region];
   const int w = whole(box.width * by), h = whole(box.height * by);
-  box = kept_within({box.x + (box.width - w) / 2, box.y + (box.height - h) / 2, w, h},
-                    *state.facts);
+  box =
+      kept_within({box.x + (box.width - w) / 2, box.y + (box.height - h) / 2, w, h}, *state.facts);
   state.reading.reset();
 }
 

@@ -16,6 +16,10 @@
 #include <variant>
 #include <vector>
 
+namespace session {
+struct Batch;
+}
+
 namespace bench {
 
 struct Bench;
@@ -61,8 +65,8 @@ struct PicturesListed {
   words::Result<std::vector<PictureFile>> files; // the newest first
 };
 struct ImageFacts {
-  int width = 0, height = 0;          // upright
-  std::vector<colour::Box> regions;   // proposed: a swatch, then bare paper; empty: none is seen
+  int width = 0, height = 0;             // upright
+  std::vector<colour::Box> regions;      // proposed: a swatch, then bare paper; empty: none is seen
   std::optional<session::Specks> specks; // as they are counted on the paint, were it a dot
 };
 struct ImageSeen { // of LookAtPicture; or of what was to be drawn and makes no picture

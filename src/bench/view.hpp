@@ -17,6 +17,7 @@
 #include "bench/view_photos.hpp"
 #include "bench/view_ranges.hpp"
 #include "bench/view_shelf.hpp"
+#include "colour/match.hpp"
 #include "paint/catalogue.hpp"
 #include "session/cost.hpp"
 #include "session/trail.hpp"
@@ -303,6 +304,7 @@ struct CompareView {
   bool swatch_a = false, swatch_b = false; // they were read from swatches
   TrailView trail;                         // of a, b beside it
   std::vector<Row> rows;
+  std::optional<colour::Match> match; // of b against a, where both swatches were read
 };
 
 struct TabletView {

@@ -11,7 +11,7 @@ struct PhotosView {
     PadId pad;
     std::string image, name; // of a file
     std::optional<session::PhotoOf> of = {};
-    std::optional<std::uint32_t> colour = {};   // that was read from it
+    std::optional<std::uint32_t> colour = {};    // that was read from it
     std::optional<words::Error> no_picture = {}; // why it cannot be shown
   };
   struct Region {
@@ -19,7 +19,7 @@ struct PhotosView {
     bool paper = false, chosen = false;
   };
   PhotosPage page = PhotosPage::kept;
-  std::string batch; // its name
+  std::string batch;         // its name
   std::vector<Thumb> thumbs; // this page's
   std::size_t count = 0;     // of all
   std::string folder;
@@ -28,10 +28,10 @@ struct PhotosView {
   std::string image;           // shown large
   std::optional<Rect> picture; // where, once its size is known
   std::vector<Region> regions;
-  bool seen = false;             // a swatch was found on it
-  std::size_t more = 0;          // files that are still to be asked about
-  std::optional<session::Photo> photo; // that is open
-  std::optional<SwatchReading> reading; // of it, just made
+  bool seen = false;                     // a swatch was found on it
+  std::size_t more = 0;                  // files that are still to be asked about
+  std::optional<session::Photo> photo;   // that is open
+  std::optional<SwatchReading> reading;  // of it, just made
   std::optional<session::Specks> specks; // of a dot, as they are counted on it
 };
 

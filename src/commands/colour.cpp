@@ -131,7 +131,8 @@ void say_match(Page& page, const Swatch& one, const Swatch& other, colour::Taken
   if (least == most)
     page.line(Say::match_seen, {words::say(bench::words_of(least))});
   else
-    page.line(Say::match_seen_between, {words::say(bench::words_of(least)), words::say(bench::words_of(most))});
+    page.line(Say::match_seen_between,
+              {words::say(bench::words_of(least)), words::say(bench::words_of(most))});
   say_way(page, m.lightness, Say::way_lighter, Say::way_darker, Say::way_as_light);
   say_way(page, m.chroma, Say::way_stronger, Say::way_greyer, Say::way_as_strong);
   const Say turned = turns[m.turned].as;

@@ -1,5 +1,6 @@
 #include "commands/picture_answers.hpp"
 
+#include "bench/colour_words.hpp"
 #include "colour/propose.hpp"
 #include "colour/specks.hpp"
 #include "commands/colour.hpp"
@@ -12,8 +13,6 @@
 #include "words/lists.hpp"
 #include "words/photos_says.hpp"
 
-#include "bench/colour_words.hpp"
-
 #include <algorithm>
 #include <cerrno>
 #include <chrono>
@@ -24,8 +23,8 @@ namespace commands {
 namespace {
 
 using Path = std::filesystem::path;
-using words::PhotosSay;
 using bench::ImageFacts;
+using words::PhotosSay;
 
 constexpr std::string_view elsewhere = "file:";
 
@@ -54,7 +53,8 @@ words::Result<std::vector<bench::PictureFile>> pictures_in(const std::string& fo
   std::filesystem::directory_iterator entry(folder, failed), end;
   for (; !failed && entry != end; entry.increment(failed))
     if (is_picture_by_name(entry->path()) && entry->is_regular_file(ignored))
-      out.push_back({entry->path().string(), entry->path().filename().string(), written_at(*entry)});
+      out.push_back(
+          {entry->path().string(), entry->path().filename().string(), written_at(*entry)});
   if (failed) return words::failure(PhotosSay::folder_unread, {folder, failed.message()});
   std::sort(out.begin(), out.end(), [](const auto& a, const auto& b) {
     return a.at != b.at ? a.at > b.at : a.name > b.name;
@@ -86,8 +86,7 @@ words::Result<ImageFacts> look_at(const PictureHome& home, const std::string& im
   const std::vector<colour::Regions> found = colour::propose_regions(*photo);
   if (found.empty()) return facts;
   facts.regions.push_back(found.front().swatch);
-  facts.regions.insert(facts.regions.end(), found.front().paper.begin(),
-                       found.front().paper.end());
+  facts.regions.insert(facts.regions.end(), found.front().paper.begin(), found.front().paper.end());
   facts.specks = specks_on(*photo, found.front().swatch);
   return facts;
 }
@@ -108,8 +107,8 @@ words::Result<bench::SwatchReading> read(const PictureHome& home, const bench::R
 // ---- kept
 
 // There already where the same photo was kept before; else new, and safe before any line names it.
-std::optional<words::Error> put(disk::Files& files, const Path& studio,
-                                const session::Photo& photo, const std::string& bytes) {
+std::optional<words::Error> put(disk::Files& files, const Path& studio, const session::Photo& photo,
+                                const std::string& bytes) {
   const Path folder = studio / studio::photos_folder, file = studio / studio::photo_file(photo);
   for (const Path& made : {studio, folder})
     if (const int code = files.make_folder(made).code; code != 0 && code != EEXIST)
@@ -123,8 +122,7 @@ std::optional<words::Error> put(disk::Files& files, const Path& studio,
   } else if (failed) {
     return studio::error(*failed);
   }
-  if (const int code = files.force_folder(folder).code)
-    return studio::error("force", folder, code);
+  if (const int code = files.force_folder(folder).code) return studio::error("force", folder, code);
   return std::nullopt;
 }
 
@@ -145,25 +143,25 @@ words::Result<std::string> bytes_of_image(const PictureHome& home, const std::st
   const std::string path =
       in_studio ? (home.studio / image).string() : image.substr(elsewhere.size());
   std::error_code ignored;
-  if (std::filesystem::is_directory(path, ignored)) return words::failure(PhotosSay::is_folder, {path});
+  if (std::filesystem::is_directory(path, ignored))
+    return words::failure(PhotosSay::is_folder, {path});
   return bytes_of_file(path, studio::most_picture_bytes, PhotosSay::not_there);
 }
 
 bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {
   return std::visit(
-      words::Overloaded{
-          [&](const bench::ListPictures& w) -> bench::Input {
-            return bench::PicturesListed{w.folder, pictures_in(w.folder)};
-          },
-          [&](const bench::LookAtPicture& w) -> bench::Input {
-            return bench::ImageSeen{w.image, look_at(home, w.image)};
-          },
-          [&](const bench::KeepPicture& w) -> bench::Input {
-            return bench::PhotoKept{w.batch, keep(home, w)};
-          },
-          [&](const bench::ReadSwatch& w) -> bench::Input {
-            return bench::SwatchRead{w.batch, w.photo, read(home, w)};
-          }},
+      words::Overloaded{[&](const bench::ListPictures& w) -> bench::Input {
+                          return bench::PicturesListed{w.folder, pictures_in(w.folder)};
+                        },
+                        [&](const bench::LookAtPicture& w) -> bench::Input {
+                          return bench::ImageSeen{w.image, look_at(home, w.image)};
+                        },
+                        [&](const bench::KeepPicture& w) -> bench::Input {
+                          return bench::PhotoKept{w.batch, keep(home, w)};
+                        },
+                        [&](const bench::ReadSwatch& w) -> bench::Input {
+                          return bench::SwatchRead{w.batch, w.photo, read(home, w)};
+                        }},
       wanted);
 }
 

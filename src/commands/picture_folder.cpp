@@ -43,8 +43,7 @@ std::string pictures_folder() {
   Path config = from_environment("XDG_CONFIG_HOME");
   if (config.empty()) config = home / ".config";
   std::error_code failed;
-  for (const Path& folder :
-       {pictures_named_in(config / "user-dirs.dirs", home), home / "Pictures"})
+  for (const Path& folder : {pictures_named_in(config / "user-dirs.dirs", home), home / "Pictures"})
     if (!folder.empty() && std::filesystem::is_directory(folder, failed)) return folder.string();
   return home.string();
 }

@@ -11,7 +11,7 @@
 namespace commands {
 
 struct PictureHome {
-  std::filesystem::path studio; // absolute
+  std::filesystem::path studio;                        // absolute
   std::function<std::unique_ptr<disk::Files>()> files; // of the studio
   std::filesystem::path thumbs; // where small pictures are kept; empty: nowhere
   std::string folder;           // to take photos from, until somebody names another

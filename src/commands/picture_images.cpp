@@ -130,8 +130,8 @@ Path thumb_file(const PictureHome& home, const std::string& image) {
   const Path path = elsewhere ? Path(image.substr(5)) : home.studio / image;
   std::error_code failed;
   const auto size = std::filesystem::file_size(path, failed);
-  const auto at = failed ? std::filesystem::file_time_type()
-                         : std::filesystem::last_write_time(path, failed);
+  const auto at =
+      failed ? std::filesystem::file_time_type() : std::filesystem::last_write_time(path, failed);
   if (failed || home.thumbs.empty()) return {};
   const std::string of = (elsewhere ? path.string() : image) + " " + std::to_string(size) + " " +
                          std::to_string(at.time_since_epoch().count());

@@ -39,9 +39,9 @@ struct WantedImage {
 struct Pictures {
   std::string folder; // to take them from, until somebody names another
   std::function<void(bench::PhotoWanted)> ask;
-  std::function<std::optional<bench::Input>()> poll;     // what became of that, in order
-  std::function<bool()> is_busy;                         // poll() has something, or is to have
-  std::function<void(std::vector<WantedImage>)> want;    // in place of what was wanted before
+  std::function<std::optional<bench::Input>()> poll;    // what became of that, in order
+  std::function<bool()> is_busy;                        // poll() has something, or is to have
+  std::function<void(std::vector<WantedImage>)> want;   // in place of what was wanted before
   std::function<std::vector<DrawnImage>()> take_images; // that were made since
 };
 

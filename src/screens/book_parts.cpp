@@ -68,9 +68,10 @@ void photos_pad(Sheet& sheet, const bench::Pad& at, const std::vector<std::strin
     sheet.shapes.push_back(Picture{top, photos.front()});
     sheet.shapes.push_back(Box{top, 0, clear, g.ink, outline_mm});
   }
-  const std::string what = photos.empty()       ? say(PhotosSay::pad_first)
-                           : photos.size() == 1 ? say(PhotosSay::pad)
-                                                : say(PhotosSay::many, {std::to_string(photos.size())});
+  const std::string what = photos.empty() ? say(PhotosSay::pad_first)
+                           : photos.size() == 1
+                               ? say(PhotosSay::pad)
+                               : say(PhotosSay::many, {std::to_string(photos.size())});
   labels(sheet, r, g, {{what, clean_letters, false, photos.empty() ? 2 : 1}});
 }
 

@@ -94,8 +94,8 @@ void name_on_photo(Sheet& sheet, const Rect& frame, const Rect& picture, const s
   const double w = width_mm(name, cap::small, true) + 2.4, h = 4.2;
   const double below = frame.bottom() + 1.2;
   const double y = below + h <= picture.bottom() ? below : frame.y - h - 1.2;
-  const double x = std::clamp(frame.centre().x - w / 2, picture.x,
-                              std::max(picture.x, picture.right() - w));
+  const double x =
+      std::clamp(frame.centre().x - w / 2, picture.x, std::max(picture.x, picture.right() - w));
   sheet.shapes.push_back(Box{{x, y, w, h}, 0.8, g.fill, clear, 0});
   write(sheet, {x + w / 2, y + h - 1}, Anchor::centre, {cap::small, true, cap::small}, g.ink, name,
         w);
@@ -108,8 +108,7 @@ void draw_regions(Sheet& sheet, const PhotosView& photos) {
   bool paper_named = false;
   for (const PhotosView::Region& region : photos.regions) {
     if (region.paper && !region.chosen && std::exchange(paper_named, true)) continue;
-    name_on_photo(sheet, region.at, *photos.picture,
-                  say(region.paper ? Say::paper : Say::paint));
+    name_on_photo(sheet, region.at, *photos.picture, say(region.paper ? Say::paper : Say::paint));
   }
 }
 
@@ -117,8 +116,7 @@ void draw_picture(Sheet& sheet, const PhotosView& photos) {
   const Rect& main = sheet.view.layout.main;
   if (!photos.picture) {
     panel(sheet, main);
-    const std::string why =
-        photos.failure ? words::message(*photos.failure) : say(Say::reading);
+    const std::string why = photos.failure ? words::message(*photos.failure) : say(Say::reading);
     return labels(sheet, inset(main, 6), plain(sheet.theme), {{why, clean_letters, false, 6}});
   }
   sheet.shapes.push_back(Box{*photos.picture, 0, sheet.theme.slab, clear, 0});
@@ -144,10 +142,9 @@ void add_doubts(const bench::SwatchReading& reading, std::vector<Said>& out) {
 
 std::string measured_words(const session::Measured& m) {
   const auto doubt = [](double sd) { return words::Number(1.96 * sd, 1); };
-  return say(Say::colour, {words::Number(m.l, 1), doubt(m.l_u), words::Number(m.a, 1),
-                           doubt(m.a_u), words::Number(m.b, 1), doubt(m.b_u)});
+  return say(Say::colour, {words::Number(m.l, 1), doubt(m.l_u), words::Number(m.a, 1), doubt(m.a_u),
+                           words::Number(m.b, 1), doubt(m.b_u)});
 }
-
 
 std::vector<Said> said_of_open(const PhotosView& photos) {
   std::vector<Said> out;
@@ -178,8 +175,7 @@ std::vector<Said> said_of_asked(const PhotosView& photos) {
 std::vector<Said> said_of_folder(const PhotosView& photos) {
   if (photos.count == 0) return {};
   const bool most = photos.count >= bench::most_pictures;
-  return {{say(most ? Say::folder_count_most : Say::folder_count,
-               {std::to_string(photos.count)})}};
+  return {{say(most ? Say::folder_count_most : Say::folder_count, {std::to_string(photos.count)})}};
 }
 
 std::vector<Said> said(const PhotosView& photos) {
@@ -197,9 +193,9 @@ void draw_said(Sheet& sheet, const PhotosView& photos) {
   panel(sheet, sheet.view.layout.more);
   Rect area = inset(sheet.view.layout.more, 3);
   if (photos.photo && photos.photo->measured) {
-    const Rect wash = slice(area, 9);
-    sheet.shapes.push_back(Box{wash, 1.2, rgb(photos.photo->measured->shown), sheet.theme.ink,
-                               outline_mm});
+    const Rect wash = slice(area, 7);
+    sheet.shapes.push_back(
+        Box{wash, 1.2, rgb(photos.photo->measured->shown), sheet.theme.ink, outline_mm});
     slice(area, 2);
   }
   const double step = cap::clear * line_step;
@@ -210,8 +206,8 @@ void draw_said(Sheet& sheet, const PhotosView& photos) {
     if (room < 1) return;
     const Lines lines = fitted(one.words, area.w, l, room, false);
     for (const std::string& line : lines.lines) {
-      write(sheet, {area.x, y}, Anchor::left, {lines.cap_mm, one.bold, cap::small},
-            sheet.theme.ink, line, area.w);
+      write(sheet, {area.x, y}, Anchor::left, {lines.cap_mm, one.bold, cap::small}, sheet.theme.ink,
+            line, area.w);
       y += step;
     }
     y += 0.8;
@@ -243,13 +239,12 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
   case PhotosPad::take_away: return plainly(Say::take_away);
   case PhotosPad::read:
     return darkly(photos.photo && photos.photo->measured ? Say::read_again : Say::read);
-  case PhotosPad::of:
-    return pad(sheet, at, plain(t), {{of_pad_words(at.id.arg), clean_bold}});
+  case PhotosPad::of: return pad(sheet, at, plain(t), {{of_pad_words(at.id.arg), clean_bold}});
   case PhotosPad::region: {
     const bool paper = at.id.arg == "paper", chosen = paper == paper_chosen(photos);
-    return pad(sheet, at, choosable(t, chosen),
-               {{say(paper ? Say::move_paper : Say::move_paint),
-                 chosen ? clean_bold : clean_letters}});
+    return pad(
+        sheet, at, choosable(t, chosen),
+        {{say(paper ? Say::move_paper : Say::move_paint), chosen ? clean_bold : clean_letters}});
   }
   case PhotosPad::photo:
   case PhotosPad::choose:      // thumbnails

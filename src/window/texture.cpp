@@ -35,8 +35,6 @@ Texture::~Texture() {
   if (name_) glDeleteTextures(1, &name_);
 }
 
-void* Texture::id() const {
-  return reinterpret_cast<void*>(static_cast<std::uintptr_t>(name_));
-}
+void* Texture::id() const { return reinterpret_cast<void*>(static_cast<std::uintptr_t>(name_)); }
 
 }

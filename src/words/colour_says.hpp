@@ -26,19 +26,22 @@ enum class ColourSay {
   seen_any,
   seen_clearly,
   seen_another,
+  apart,         // 0: CIEDE2000, 1 and 2: between which it lies, nine in ten
+  apart_seen,    // 0: a sentence of these
+  apart_between, // 0 and 1: two of these
+  second_is,     // 0: the ways in which it differs
+  second_as,
+  of_two_photos,
   way_lighter, // how one differs from the other
   way_darker,
-  way_as_light,
   way_stronger,
   way_greyer,
-  way_as_strong,
   way_redder,
   way_yellower,
   way_greener,
   way_bluer,
   way_warmer,
   way_cooler,
-  way_same_hue,
 };
 
 constexpr Table table_of(ColourSay) { return Table::colour; }

@@ -37,13 +37,13 @@ enum class CommandsSay {
   colour_no_such_photo, // 0: batch or path
   colour_which,         // 0: photo
   colour_untold,        // 0: photo, 1: why (words/colour_says.hpp)
-  colour_where,  // 0: photo, 1: box, 2: boxes of paper
-  colour_lab,    // 0: L*, 1: its doubt, and so on of a* and b*
-  colour_d65,    // 0 to 2: L*, a*, b*, 3: as #rrggbb
-  match_difference,   // 0: difference, 1: low, 2: high
-  match_seen,         // 0: of words/colour_says.hpp
-  match_seen_between, // 0 and 1: two of them
-  way_lighter, // 0: by, 1: nine in ten; and so all below
+  colour_where,         // 0: photo, 1: box, 2: boxes of paper
+  colour_lab,           // 0: L*, 1: its doubt, and so on of a* and b*
+  colour_d65,           // 0 to 2: L*, a*, b*, 3: as #rrggbb
+  match_difference,     // 0: difference, 1: low, 2: high
+  match_seen,           // 0: of words/colour_says.hpp
+  match_seen_between,   // 0 and 1: two of them
+  way_lighter,          // 0: by, 1: nine in ten; and so all below
   way_darker,
   way_as_light,
   way_stronger,

@@ -28,19 +28,22 @@ std::string_view english(ColourSay id) {
   case Say::seen_any: return "any eye sees it";
   case Say::seen_clearly: return "clearly different";
   case Say::seen_another: return "another colour";
+  case Say::apart: return "difference {0} (CIEDE2000), nine in ten {1} to {2}";
+  case Say::apart_seen: return "{0}";
+  case Say::apart_between: return "from “{0}” to “{1}”";
+  case Say::second_is: return "{0} is {1}";
+  case Say::second_as: return "which way cannot be told";
+  case Say::of_two_photos: return "two photos: one photo of both tells more";
   case Say::way_lighter: return "lighter";
   case Say::way_darker: return "darker";
-  case Say::way_as_light: return "as light";
   case Say::way_stronger: return "stronger";
   case Say::way_greyer: return "greyer";
-  case Say::way_as_strong: return "as strong";
   case Say::way_redder: return "redder";
   case Say::way_yellower: return "yellower";
   case Say::way_greener: return "greener";
   case Say::way_bluer: return "bluer";
   case Say::way_warmer: return "warmer";
   case Say::way_cooler: return "cooler";
-  case Say::way_same_hue: return "the same hue";
   }
   return "";
 }

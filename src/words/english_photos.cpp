@@ -8,7 +8,9 @@ std::string_view english(PhotosSay id) {
   case Say::title: return "Photos of {0}";
   case Say::to_batch: return "to the batch";
   case Say::to_all: return "all photos";
-  case Say::none: return "No photo is kept with this batch yet. Drop one on this window, or take one from a folder.";
+  case Say::none:
+    return "No photo is kept with this batch yet. Drop one on this window, or take one from a "
+           "folder.";
   case Say::hint: return "Photograph swatches in daylight, with bare paper all around them.";
   case Say::add: return "take one from a folder";
   case Say::folder: return "folder with photos";
@@ -25,7 +27,6 @@ std::string_view english(PhotosSay id) {
   case Say::of_dot: return "dot";
   case Say::of_pan: return "pan";
   case Say::of_slab: return "slab";
-  case Say::kept_as: return "kept {0}";
   case Say::reading: return "one moment";
   case Say::not_kept: return "keeping it";
   case Say::read: return "read it";
@@ -37,20 +38,23 @@ std::string_view english(PhotosSay id) {
   case Say::take_away: return "take it away";
   case Say::paint: return "paint";
   case Say::paper: return "bare paper";
-  case Say::how_to_read: return "Lay the paint frame on an even part of the swatch and the others on bare paper beside it: drag them, or tap the place. Then read it.";
+  case Say::how_to_read:
+    return "Lay the paint frame on an even part of the swatch and the others on bare paper beside "
+           "it: drag them, or tap the place. Then read it.";
   case Say::no_swatch: return "No swatch is seen on it: lay the frames yourself.";
   case Say::colour: return "L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}";
   case Say::colour_means: return "beside its paper, under D50; ± is 95 %";
   case Say::untold: return "The colour cannot be told: {0}.";
-  case Say::no_batch: return "A photo belongs to a batch: open the batch in the Book or on the slab, then drop the photo again.";
-  case Say::still_asked: return "Say first what the photo on the screen is of.";
+  case Say::no_batch:
+    return "A photo belongs to a batch: open the batch in the Book or on the slab, then drop the "
+           "photo again.";
   case Say::not_there: return "The photo “{0}” is not there any more, or cannot be read.";
   case Say::is_folder: return "“{0}” is a folder: drop the photo itself.";
   case Say::of_picture: return "{0}: {1}";
   case Say::pad: return "photos";
   case Say::pad_first: return "photo";
   case Say::many: return "{0} photos";
-  case Say::specks_seen: return "specks on it: {0}";
+  case Say::specks_seen: return "{0}, as counted on the photo";
   case Say::cannot_keep: return "The photo is not kept: {0}";
   }
   return "";

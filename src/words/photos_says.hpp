@@ -17,10 +17,10 @@ enum class PhotosSay {
   folder, // a text field
   look,
   looking,
-  folder_empty, // 0: folder
-  folder_none, // 0: folder
-  folder_unread, // 0: folder, 1: the system's reason
-  folder_count, // 0: how many
+  folder_empty,      // 0: folder
+  folder_none,       // 0: folder
+  folder_unread,     // 0: folder, 1: the system's reason
+  folder_count,      // 0: how many
   folder_count_most, // 0: how many
   of_what,
   of_what_more, // 0: how many
@@ -28,7 +28,6 @@ enum class PhotosSay {
   of_dot,
   of_pan,
   of_slab,
-  kept_as, // 0: day and time
   reading,
   not_kept,
   read,
@@ -46,13 +45,12 @@ enum class PhotosSay {
   colour_means,
   untold, // 0: a sentence of words/colour_says.hpp
   no_batch,
-  still_asked,
-  not_there, // 0: file
-  is_folder, // 0: file
+  not_there,  // 0: file
+  is_folder,  // 0: file
   of_picture, // 0: file, 1: a sentence
-  pad, // on the page of a batch
+  pad,        // on the page of a batch
   pad_first,
-  many, // 0: how many
+  many,        // 0: how many
   specks_seen, // 0: a word
   cannot_keep,
 };

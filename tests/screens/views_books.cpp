@@ -115,7 +115,11 @@ void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   BookView painted = one_of(b);
   painted.colour = 0x2E4F9A;
   painted.swatch = true;
+  b.photos.there = true;
+  keep("may have photos", painted);
+  painted.photos = {"photos/a.jpg", "photos/b.jpg"};
   keep("its swatch", painted);
+  b.photos.there = false;
   b.book.page = BatchPage{"one", "less water"};
   keep("note", one_of(b));
   b.book.page = BatchPage{"one", {}, "Less water"};
@@ -171,6 +175,16 @@ void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) 
   View v = view_around(b);
   v.screen = both;
   out.push_back({"two batches" + on, mm, v});
+  session::Batch read = batch_of_pans(3);
+  read.swatch = session::Measured{};
+  for (const char* const id : {"one", "older"})
+    b.folds.kept[id].batch = std::make_shared<const session::Batch>(read);
+  both.swatch_a = both.swatch_b = true;
+  both.match =
+      colour::Match{4.2, 1.6, 6.1, {1.2, 0.3}, {-1.1, 0.3}, {0.9, 0.2}, colour::Turned::greener};
+  View colours = view_around(b);
+  colours.screen = both;
+  out.push_back({"two batches, their colours" + on, mm, colours});
 }
 
 }

@@ -16,6 +16,7 @@ bench::View view_around(const bench::Bench& b);
 void add_pans(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 void add_book_pages(std::vector<Case>& out, bench::Size mm, bench::Hand hand,
                     const std::string& on);
+void add_photos(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 void add_two(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 
 }

@@ -1,0 +1,333 @@
+// A batch's photos: dropped, chosen, kept, read between regions that a finger moves.
+#include "bench/pads_photos.hpp"
+#include "hands.hpp"
+#include "words/photos_says.hpp"
+#include "words/studio_says.hpp"
+
+#include <algorithm>
+
+using namespace bench;
+using hands::Hands;
+using words::PhotosSay;
+
+namespace {
+
+const std::string sum_a(64, 'a'), sum_b(64, 'b');
+
+const words::Error no_picture{words::StudioSay::photo_not_known, {}};
+
+ImageFacts facts_of_swatch() {
+  return {400, 300, {{150, 100, 100, 80}, {20, 100, 80, 80}, {300, 100, 80, 80}}, {}};
+}
+
+// The page of a batch that was gathered, on a device that has pictures.
+struct Maker : Hands {
+  std::string batch;
+  std::vector<PhotoWanted> asked;
+
+  explicit Maker(Display display = {}) : Hands(display) {
+    b.photos.there = true;
+    b.photos.folder = "/home/maker/Pictures";
+    tap("plan");
+    gather();
+    tap("book");
+    batch = b.batches.back();
+    tap("batch " + batch);
+  }
+  // What an input wants to know of the world outside.
+  std::vector<PhotoWanted> wanted(Input input) {
+    Effects effects = step(b, std::move(input), now());
+    lines.insert(lines.end(), effects.append.begin(), effects.append.end());
+    return effects.photos;
+  }
+  std::vector<PhotoWanted> wanted(const std::string& pad) { return wanted(Tap{*pad_named(pad)}); }
+  PhotosView photos() { return std::get<PhotosView>(view(b, now()).screen); }
+  bool looks_at(const std::vector<PhotoWanted>& all, const std::string& image) {
+    const auto* one = all.size() == 1 ? std::get_if<LookAtPicture>(&all.front()) : nullptr;
+    return one && one->image == image;
+  }
+  // Kept as a swatch, and looked at.
+  void keep_swatch() {
+    wanted(Dropped{{"/tmp/one.jpg"}});
+    give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
+    wanted("photo_of swatch");
+    const session::Photo photo{sum_a, "jpg", session::PhotoOf::swatch};
+    const auto then = wanted(PhotoKept{batch, photo});
+    REQUIRE(looks_at(then, "photos/" + sum_a + ".jpg"));
+    give(ImageSeen{"photos/" + sum_a + ".jpg", facts_of_swatch()});
+  }
+  const session::Photo* last_photo() {
+    return lines.empty() ? nullptr : std::get_if<session::Photo>(&lines.back().event);
+  }
+};
+
+}
+
+TEST_CASE("a file that is dropped on a batch's page is looked at, asked about and kept with it") {
+  Maker h;
+  REQUIRE(h.looks_at(h.wanted(Dropped{{"/tmp/one.jpg"}}), "file:/tmp/one.jpg"));
+  CHECK(h.b.screen == Screen::photos);
+  CHECK_FALSE(h.shows("photo_of swatch")); // not before it is seen to be a picture
+  h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
+  for (const char* pad : {"photo_of swatch", "photo_of dot", "photo_of pan", "photo_of slab"})
+    CHECK(h.shows(pad));
+  const auto keep = h.wanted("photo_of dot");
+  REQUIRE(keep.size() == 1);
+  const auto& wanted = std::get<KeepPicture>(keep.front());
+  CHECK(wanted.file == "/tmp/one.jpg");
+  CHECK(wanted.batch == h.batch);
+  CHECK(wanted.of == session::PhotoOf::dot);
+  CHECK_FALSE(h.shows("photo_of dot")); // not twice
+  const std::size_t lines = h.lines.size();
+  h.wanted(PhotoKept{h.batch, session::Photo{sum_a, "jpg", session::PhotoOf::dot}});
+  REQUIRE(h.lines.size() == lines + 1);
+  CHECK(h.last_photo()->sha256 == sum_a);
+  CHECK(h.lines.back().batch == h.batch);
+  REQUIRE(h.photos().thumbs.size() == 1);
+  CHECK(h.photos().thumbs.front().image == "photos/" + sum_a + ".jpg");
+  h.tap("leave");
+  CHECK(h.b.screen == Screen::book);
+  CHECK(std::get<BookView>(view(h.b, h.now()).screen).photos.size() == 1);
+}
+
+TEST_CASE("several files are asked about one after the other, and each may be left out") {
+  Maker h;
+  h.wanted(Dropped{{"/tmp/one.jpg", "/tmp/two.jpg"}});
+  h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
+  CHECK(h.photos().more == 1);
+  h.wanted(Dropped{{"/tmp/three.jpg"}}); // while the first is asked about
+  CHECK(h.photos().more == 2);
+  CHECK(h.looks_at(h.wanted("leave"), "file:/tmp/two.jpg"));
+  CHECK(h.looks_at(h.wanted("leave"), "file:/tmp/three.jpg"));
+  CHECK(h.wanted("leave").empty());
+  CHECK(h.photos().page == PhotosPage::kept);
+  CHECK(h.photos().thumbs.empty());
+}
+
+TEST_CASE("a file dropped on the slab goes to the batch there, and the way leads back to it") {
+  Hands h;
+  h.b.photos.there = true;
+  h.tap("plan");
+  h.begin();
+  REQUIRE(h.b.screen == Screen::slab);
+  h.give(Dropped{{"/tmp/dot.png"}});
+  CHECK(h.b.screen == Screen::photos);
+  CHECK(h.b.photos.batch == h.b.batch);
+  h.tap("leave");
+  h.tap("leave");
+  CHECK(h.b.screen == Screen::slab);
+}
+
+TEST_CASE("where no batch is open, it is said what a photo wants") {
+  Maker h;
+  for (const char* pad : {"to_list", "shelf", "plan", "today"}) {
+    h.tap(pad);
+    h.give(Dropped{{"/tmp/one.jpg"}});
+    CHECK(h.b.screen != Screen::photos);
+    REQUIRE(h.b.notice.error);
+    CHECK(h.b.notice.error->what == words::Sentence(PhotosSay::no_batch));
+    h.b.notice = {};
+  }
+}
+
+TEST_CASE("what is no picture is said by name, and nothing can be kept of it") {
+  Maker h;
+  h.wanted(Dropped{{"/tmp/film.jpg"}});
+  h.give(ImageSeen{"file:/tmp/film.jpg", tl::make_unexpected(no_picture)});
+  REQUIRE(h.photos().failure);
+  const std::string said = words::message(*h.photos().failure);
+  CHECK(said.find("film.jpg") != std::string::npos);
+  CHECK(said.find("JPEG or a PNG") != std::string::npos);
+  CHECK_FALSE(h.shows("photo_of swatch"));
+  CHECK(h.shows("leave"));
+}
+
+TEST_CASE("a photo that could not be kept is said to be so, and may be tried again") {
+  Maker h;
+  h.wanted(Dropped{{"/tmp/one.jpg"}});
+  h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
+  h.wanted("photo_of pan");
+  const std::size_t lines = h.lines.size();
+  const words::Error gone{PhotosSay::not_there, {"/tmp/one.jpg"}};
+  h.wanted(PhotoKept{h.batch, tl::make_unexpected(gone)});
+  CHECK(h.lines.size() == lines);
+  REQUIRE(h.photos().failure);
+  CHECK(words::message(*h.photos().failure).find("/tmp/one.jpg") != std::string::npos);
+  CHECK(h.shows("photo_of pan"));
+}
+
+TEST_CASE("a picture is chosen among the newest of a folder, which the tablet remembers") {
+  Maker h;
+  h.tap("photos");
+  const auto list = h.wanted("add_photo");
+  REQUIRE(list.size() == 1);
+  CHECK(std::get<ListPictures>(list.front()).folder == "/home/maker/Pictures");
+  std::vector<PictureFile> files;
+  for (int i = 0; i < 60; ++i) {
+    const std::string name = "swatch " + std::to_string(i) + ".jpg";
+    files.push_back({"/home/maker/Pictures/" + name, name, 1000 - i});
+  }
+  h.give(PicturesListed{"/elsewhere", std::vector<PictureFile>()}); // an answer that came late
+  CHECK(h.photos().waits);
+  h.give(PicturesListed{"/home/maker/Pictures", files});
+  CHECK(h.photos().count == 60);
+  CHECK(h.shows("choose_photo swatch 0.jpg"));
+  CHECK_FALSE(h.shows("choose_photo swatch 59.jpg"));
+  for (int i = 0; i < 10 && h.shows("page_on"); ++i) h.tap("page_on");
+  CHECK(h.shows("choose_photo swatch 59.jpg"));
+  CHECK(h.looks_at(h.wanted("choose_photo swatch 59.jpg"),
+                   "file:/home/maker/Pictures/swatch 59.jpg"));
+
+  h.tap("leave");
+  h.wanted("add_photo");
+  h.give(Text{{PhotosPad::folder_text, ""}, "/media/camera"});
+  h.give(PicturesListed{"/home/maker/Pictures", files}); // of the folder that was left
+  const Effects effects = step(h.b, Tap{{PhotosPad::look, ""}}, h.now());
+  CHECK_FALSE(effects.keep_tablet); // its pad lies there once the first answer has come
+  h.b.photos.waits = false;
+  const Effects then = step(h.b, Tap{{PhotosPad::look, ""}}, h.now());
+  CHECK(then.keep_tablet);
+  CHECK(h.b.tablet.photo_folder == "/media/camera");
+  const auto read = read_tablet(written(h.b.tablet));
+  REQUIRE(read);
+  CHECK(read->photo_folder == "/media/camera");
+  const words::Error unread{PhotosSay::folder_unread, {"/media/camera", "Permission denied"}};
+  h.give(PicturesListed{"/media/camera", tl::make_unexpected(unread)});
+  CHECK(h.photos().failure == unread);
+  h.b.photos.waits = true;
+  h.give(PicturesListed{"/media/camera", std::vector<PictureFile>()});
+  CHECK(h.photos().failure->what == words::Sentence(PhotosSay::folder_empty));
+}
+
+TEST_CASE("a swatch is read between the regions that are proposed, and kept with them") {
+  Maker h;
+  h.keep_swatch();
+  CHECK(h.photos().regions.size() == 3);
+  const auto read = h.wanted("read_swatch");
+  REQUIRE(read.size() == 1);
+  const auto& wanted = std::get<ReadSwatch>(read.front());
+  CHECK(wanted.at.swatch == facts_of_swatch().regions[0]);
+  CHECK(wanted.at.paper.size() == 2);
+  SwatchReading reading;
+  reading.measured.shown = 0x2e4f9a;
+  reading.measured.l = 38;
+  h.wanted(SwatchRead{wanted.batch, wanted.photo, reading});
+  REQUIRE(h.last_photo());
+  CHECK(h.last_photo()->measured == reading.measured);
+  REQUIRE(h.last_photo()->read_at);
+  CHECK(h.last_photo()->read_at->paint == session::PhotoPart{150, 100, 100, 80});
+  CHECK(h.last_photo()->read_at->paper.size() == 2);
+  CHECK(h.photos().photo->measured == reading.measured);
+  h.tap("leave");
+  CHECK(h.photos().thumbs.size() == 1); // one photo, whatever was read from it
+  CHECK(h.photos().thumbs.front().colour == 0x2e4f9au);
+}
+
+TEST_CASE("why a photo cannot tell stays said, and nothing is kept") {
+  Maker h;
+  h.keep_swatch();
+  const auto read = h.wanted("read_swatch");
+  const std::size_t lines = h.lines.size();
+  const auto& wanted = std::get<ReadSwatch>(read.front());
+  h.wanted(SwatchRead{wanted.batch, wanted.photo,
+                      tl::make_unexpected(words::Error{PhotosSay::untold, {"why"}})});
+  CHECK(h.lines.size() == lines);
+  CHECK(h.photos().failure);
+  CHECK(h.shows("read_swatch"));
+}
+
+TEST_CASE("a thumb drags a region, and a tap beside all of them brings the chosen one there") {
+  for (const Size mm : {Size{218, 136}, Size{136, 218}}) {
+    Maker h({mm});
+    h.keep_swatch();
+    const Rect paint = h.photos().regions[0].at;
+    const Point from = paint.centre();
+    h.point(Pointer::down, from, 1);
+    h.point(Pointer::down, {from.x + 1, from.y + 1}, 2); // a palm moves nothing
+    h.point(Pointer::move, {from.x + 9, from.y}, 2);
+    CHECK(h.photos().regions[0].at == paint);
+    h.point(Pointer::move, {from.x + 6, from.y - 4}, 1);
+    h.point(Pointer::up, {from.x + 6, from.y - 4}, 1);
+    const Rect moved = h.photos().regions[0].at;
+    CHECK(moved.x == doctest::Approx(paint.x + 6).epsilon(0.02));
+    CHECK(moved.y == doctest::Approx(paint.y - 4).epsilon(0.02));
+    CHECK(moved.w == doctest::Approx(paint.w));
+
+    h.tap("region paper");
+    CHECK(h.photos().regions[1].chosen);
+    const Rect whole = *h.photos().picture;
+    const Point corner{whole.right() - 1, whole.y + 1}; // far from all of them
+    h.point(Pointer::down, corner);
+    h.point(Pointer::up, corner);
+    const Rect paper = h.photos().regions[1].at;
+    CHECK(paper.right() <= whole.right() + 0.01);
+    CHECK(paper.y == doctest::Approx(whole.y).epsilon(0.01));
+
+    h.tap("larger_region");
+    CHECK(h.photos().regions[1].at.w > paper.w);
+    for (int i = 0; i < 40; ++i) h.tap("smaller_region");
+    CHECK(h.photos().regions[1].at.w > 0);
+    for (int i = 0; i < 40; ++i) h.tap("larger_region");
+    CHECK(h.photos().regions[1].at.w <= whole.w + 0.01);
+  }
+}
+
+TEST_CASE("a photo on which no swatch is seen has its regions in the middle") {
+  Maker h;
+  h.wanted(Dropped{{"/tmp/one.jpg"}});
+  h.give(ImageSeen{"file:/tmp/one.jpg", ImageFacts{40, 9000, {}, {}}});
+  h.wanted("photo_of swatch");
+  h.wanted(PhotoKept{h.batch, session::Photo{sum_b, "png", session::PhotoOf::swatch}});
+  h.give(ImageSeen{"photos/" + sum_b + ".png", ImageFacts{40, 9000, {}, {}}});
+  CHECK(h.photos().regions.size() == 2);
+  CHECK_FALSE(h.photos().seen);
+  for (const auto& region : h.photos().regions) {
+    CHECK(region.at.x >= h.photos().picture->x - 0.01);
+    CHECK(region.at.right() <= h.photos().picture->right() + 0.01);
+  }
+}
+
+TEST_CASE("a photo can be taken away again, with what was read from it") {
+  Maker h;
+  h.keep_swatch();
+  const auto read = h.wanted("read_swatch");
+  const auto& wanted = std::get<ReadSwatch>(read.front());
+  h.wanted(SwatchRead{wanted.batch, wanted.photo, SwatchReading{}});
+  h.tap("take_photo_away");
+  CHECK(h.photos().thumbs.empty());
+  CHECK(std::count_if(h.lines.begin(), h.lines.end(), [](const auto& line) {
+          return std::holds_alternative<session::Withdrawn>(line.event);
+        }) == 2);
+  h.tap("leave");
+  CHECK_FALSE(std::get<BookView>(view(h.b, h.now()).screen).swatch);
+}
+
+TEST_CASE("a device without pictures has no pads for them, and a drop is nothing there") {
+  Maker h;
+  h.b.photos.there = false;
+  CHECK_FALSE(h.shows("photos"));
+  CHECK(h.wanted(Dropped{{"/tmp/one.jpg"}}).empty());
+  CHECK(h.b.screen == Screen::book);
+}
+
+TEST_CASE("every pad beside photos is large enough for a wet thumb") {
+  for (const Size mm : {Size{218, 136}, Size{237, 148}, Size{280, 175}, Size{136, 218}}) {
+    Maker h({mm});
+    h.keep_swatch();
+    const auto check = [&] {
+      for (const Pad& pad : layout(h.b).pads) {
+        if (pad.id.kind.list() != PadList::photos || pad.id.kind == PhotosPad::folder_text)
+          continue;
+        CHECK(pad.box.w >= 26);
+        CHECK(pad.box.h >= 22);
+      }
+    };
+    check();
+    h.tap("leave");
+    check();
+    h.wanted("add_photo");
+    h.give(PicturesListed{h.b.photos.folder,
+                          std::vector<PictureFile>{{"/tmp/one.jpg", "one.jpg", 1}}});
+    check();
+  }
+}

@@ -1,0 +1,104 @@
+// Views of a batch's photos, as views.cpp makes the others.
+#include "bench/pads_book.hpp"
+#include "bench/pads_photos.hpp"
+#include "screens/views_pans.hpp"
+#include "words/photos_says.hpp"
+#include "words/studio_says.hpp"
+
+namespace views {
+
+using namespace bench;
+
+namespace {
+
+session::Photo photo_of(char digit, session::PhotoOf of) {
+  return {std::string(64, digit), "jpg", of};
+}
+
+session::Photo read_photo() {
+  session::Photo photo = photo_of('c', session::PhotoOf::swatch);
+  photo.measured = session::Measured{0x2E4F9A, 38.4, 11.2, -58.6, 12.2, 11.8, 13.2};
+  return photo;
+}
+
+// A batch with these photos, on the screen of its photos.
+Bench bench_with_photos(Size mm, Hand hand, int many) {
+  Bench b = bench_with_batches(mm, hand, Screen::photos);
+  session::Batch batch = batch_of_pans(3);
+  batch.name = long_name;
+  for (int i = 0; i < many; ++i)
+    batch.entries.push_back(
+        entry_of(100 + i, photo_of(static_cast<char>('d' + i), session::PhotoOf::dot)));
+  batch.entries.push_back(entry_of(200, read_photo()));
+  b.folds.kept["one"].batch = std::make_shared<const session::Batch>(std::move(batch));
+  b.photos.there = true;
+  b.photos.batch = "one";
+  b.photos.folder = "/home/maker/Pictures/of the workshop in autumn";
+  return b;
+}
+
+ImageFacts facts() {
+  return {4000, 3000, {{1500, 1000, 1000, 900}, {300, 1000, 900, 900}, {2700, 1000, 900, 900}}, {}};
+}
+
+}
+
+void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_with_photos(mm, hand, 2);
+  const auto keep = [&](const std::string& what) {
+    out.push_back({"photos, " + what + on, mm, view(b, {})});
+  };
+  b.photos.no_pictures[image_of(photo_of('d', session::PhotoOf::dot))] =
+      words::Error{words::StudioSay::photo_not_decoded, {}};
+  keep("kept");
+  b.photos.page = PhotosPage::folder;
+  b.photos.waits = true;
+  keep("looking");
+  b.photos.waits = false;
+  b.photos.failure = words::Error{words::PhotosSay::folder_unread,
+                                  {"/home/maker/Pictures/of the workshop", "Permission denied"}};
+  keep("folder that cannot be read");
+  b.photos.failure.reset();
+  for (int i = 0; i < 60; ++i) {
+    const std::string name = "IMG_20261125_1432" + std::to_string(10 + i) + ".jpg";
+    b.photos.pictures.push_back({"/p/" + name, name, 1000 - i});
+  }
+  b.photos.list.at = 1;
+  keep("folder");
+  b.photos.list = {};
+  b.photos.page = PhotosPage::asked;
+  b.photos.asked = {"/p/IMG_1.jpg", "/p/IMG_2.jpg", "/p/IMG_3.jpg"};
+  b.photos.waits = true;
+  keep("being read");
+  b.photos.waits = false;
+  b.photos.failure = words::Error{
+      words::PhotosSay::of_picture,
+      {"IMG_1.jpg", words::Inner(words::Error{words::StudioSay::photo_too_large_in_scans,
+                                              {"12000", "9000", words::Number(33.6, 1)}})}};
+  keep("no picture");
+  b.photos.failure.reset();
+  b.photos.facts = facts();
+  keep("of what");
+  b.photos.page = PhotosPage::open;
+  b.photos.open = std::string(64, 'c');
+  b.photos.regions = facts().regions;
+  SwatchReading reading;
+  reading.graded = 12;
+  reading.glints = 0.021;
+  reading.beyond = true;
+  b.photos.reading = reading;
+  keep("read");
+  b.photos.reading.reset();
+  b.photos.region = 2;
+  b.photos.failure =
+      words::Error{words::PhotosSay::untold,
+                   {"the swatch shines, or bare paper shows through: turn it away from the light"}};
+  keep("cannot be told");
+  b.photos.failure.reset();
+  b.photos.open = std::string(64, 'e');
+  b.photos.regions.clear();
+  b.photos.facts->specks = session::Specks::few;
+  keep("a dot");
+}
+
+}
