@@ -17,5 +17,6 @@ void add_pans(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const st
 void add_book_pages(std::vector<Case>& out, bench::Size mm, bench::Hand hand,
                     const std::string& on);
 void add_two(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
+void add_charts(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 
 }
