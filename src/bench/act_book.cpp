@@ -1,8 +1,10 @@
 #include "bench/act.hpp"
 #include "bench/again.hpp"
 #include "bench/choices.hpp"
+#include "bench/layout_of.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/paint_chart.hpp"
 #include "bench/ranges.hpp"
 #include "bench/recipes.hpp"
 #include "bench/record.hpp"
@@ -153,9 +155,15 @@ void have_back(Bench& bench, const BatchPage& page, const Now& now, Effects& eff
 
 void turn_list(Bench& bench) {
   auto* list = std::get_if<ListPage>(&bench.book.page);
-  bench.book.page = ListPage{!list || !list->discarded};
+  bench.book.page = ListPage{!list || !list->discarded, false};
   bench.book.list = {};
   bench.book.search.clear();
+}
+
+void turn_order(Bench& bench) {
+  bench.book.by_colour = !bench.book.by_colour;
+  bench.book.list = {};
+  chart_paints(bench);
 }
 
 void open_ranges(Bench& bench) {
@@ -181,23 +189,27 @@ void keep_recipe(Bench& bench, const BatchPage& page, const Now& now, Effects& e
   go_to(bench, Screen::plan);
 }
 
-void ask_for_paper(Bench& bench, BatchPage& page) {
+template <class Page> // a batch's, or the list
+void ask_for_paper(Bench& bench, Page& page) {
   page.paper = true;
   bench.paper.written.clear();
   bench.paper.failure.reset();
 }
 
 // A second tap before the first is answered writes nothing twice.
-void put_on_paper(Bench& bench, PaperKind kind, const BatchPage& page, Effects& effects) {
-  if (bench.paper.writing) return;
+void put_on_paper(Bench& bench, PaperKind kind, Effects& effects) {
+  const auto* batch = std::get_if<BatchPage>(&bench.book.page);
+  auto of = batch ? std::vector<std::string>{batch->batch} : batches_for_paper(bench);
+  if (bench.paper.writing || of.empty()) return;
   bench.paper.writing = true;
   bench.paper.written.clear();
   bench.paper.failure.reset();
-  effects.paper = PaperWanted{kind, page.batch};
+  effects.paper = PaperWanted{kind, std::move(of)};
 }
 
 // Neither another batch nor a note is wanted.
 void leave(Bench& bench) {
+  if (auto* list = std::get_if<ListPage>(&bench.book.page)) list->paper = false;
   if (const std::string batch = batch_of(bench.book.page); !batch.empty())
     bench.book.page = BatchPage{batch, {}};
 }
@@ -205,6 +217,7 @@ void leave(Bench& bench) {
 // Those of one batch and of one story lie only on their pages.
 void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, Effects& effects) {
   auto* batch = std::get_if<BatchPage>(&bench.book.page);
+  auto* list = std::get_if<ListPage>(&bench.book.page);
   auto* open = std::get_if<StoryPage>(&bench.book.page);
   switch (pad) {
   case BookPad::batch: return choose(bench, arg);
@@ -224,12 +237,13 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::discarded: return turn_list(bench);
   case BookPad::keep_recipe: return batch ? keep_recipe(bench, *batch, now, effects) : void();
   case BookPad::paper: return batch ? ask_for_paper(bench, *batch) : void();
-  case BookPad::sheet:
-    return batch ? put_on_paper(bench, PaperKind::sheet, *batch, effects) : void();
-  case BookPad::labels:
-    return batch ? put_on_paper(bench, PaperKind::labels, *batch, effects) : void();
-  case BookPad::table:
-    return batch ? put_on_paper(bench, PaperKind::table, *batch, effects) : void();
+  case BookPad::list_paper: return list ? ask_for_paper(bench, *list) : void();
+  case BookPad::by_colour: return turn_order(bench);
+  case BookPad::sheet: return put_on_paper(bench, PaperKind::sheet, effects);
+  case BookPad::labels: return put_on_paper(bench, PaperKind::labels, effects);
+  case BookPad::table: return put_on_paper(bench, PaperKind::table, effects);
+  case BookPad::paint_list: return put_on_paper(bench, PaperKind::paints, effects);
+  case BookPad::swatch_card: return put_on_paper(bench, PaperKind::swatch_card, effects);
   case BookPad::photos: return; // see screens.hpp
   case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
   case BookPad::name_text:

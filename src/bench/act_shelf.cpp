@@ -47,6 +47,7 @@ void turn_choice(ShelfState& page, const std::string& which) {
 }
 
 void open_card(Bench& bench, const std::string& id) {
+  bench.paper.written.clear(); // of another card
   ShelfState& page = bench.shelf_page;
   close_card(bench);
   const auto* card = find(page.away ? bench.away : bench.shelf, id);
@@ -229,6 +230,7 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   case ShelfPad::make: return plan_card(bench, *page.card, now);
   case ShelfPad::batch_of: return read_batch(bench, arg);
   case ShelfPad::strength: open_strength(bench, page.card->id); return go_to(bench, Screen::binder);
+  case ShelfPad::binder_label:
   case ShelfPad::make_binder: // see screens.hpp
   case ShelfPad::to_card:
   case ShelfPad::tick:
@@ -257,6 +259,16 @@ void act_beside_card(Bench& bench, ShelfPad pad, const std::string& arg, const N
   }
 }
 
+// As it is kept: what was changed on the card is kept first.
+void label_binder(Bench& bench, const Now& now, Effects& effects) {
+  const std::string card = bench.shelf_page.card->id;
+  if (bench.paper.writing || !keep_card(bench, now, effects)) return;
+  bench.paper.writing = true;
+  bench.paper.written.clear();
+  bench.paper.failure.reset();
+  effects.paper = PaperWanted{PaperKind::binder_labels, {card}};
+}
+
 }
 
 void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
@@ -273,6 +285,7 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   case ShelfPad::tick: return tick(bench, now, effects);
   case ShelfPad::own: return tick_or_not(bench, pad.arg, now, effects);
   case ShelfPad::own_done: return all_ticked(page);
+  case ShelfPad::binder_label: return label_binder(bench, now, effects);
   case ShelfPad::as_swatch: return take_swatch(bench, now, effects);
   case ShelfPad::as_catalogue: return give_back_colour(bench, now, effects);
   case ShelfPad::change: page.on = CardPage::facts; return;

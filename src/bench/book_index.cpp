@@ -2,6 +2,7 @@
 
 #include "bench/bench.hpp"
 #include "bench/due.hpp"
+#include "bench/paint_chart.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/record.hpp"
 #include "paint/catalogue.hpp"
@@ -363,6 +364,7 @@ std::vector<std::string> batches_found(const Bench& bench, const std::string& te
 void find_batches(Bench& bench) {
   bench.book.found.clear();
   if (!bench.book.search.empty()) bench.book.found = batches_found(bench, bench.book.search);
+  chart_paints(bench);
 }
 
 }

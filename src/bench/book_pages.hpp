@@ -39,6 +39,7 @@ struct PigmentStory { // how one pigment came to be known
 
 struct ListPage {
   bool discarded = false; // what was discarded, in place of the others
+  bool paper = false;     // asked what of all of it shall be put on paper
 };
 struct BatchPage {
   std::string batch;
@@ -63,8 +64,15 @@ struct StoryPage { // of one of them
 };
 using BookPage = std::variant<ListPage, BatchPage, ChoicePage, ComparePage, RangesPage, StoryPage>;
 
+// One paint, of however many batches.
+struct PaintMade {
+  std::vector<std::string> batches; // newest first
+};
+
 struct BookState {
   BookPage page;
+  bool by_colour = false;        // the list shows each paint once, by hue and lightness
+  std::vector<PaintMade> paints; // so ordered, while it does
   Scroll list;
   std::string search;
   std::vector<std::string> found; // newest first, while something is searched for

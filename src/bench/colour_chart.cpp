@@ -50,6 +50,10 @@ std::array<double, 3> linear_rgb(double lightness, double chroma, double degrees
           -0.0041960863 * l - 0.7034186147 * m + 1.7076147010 * s};
 }
 
+double ungamma(double encoded) {
+  return encoded <= 0.04045 ? encoded / 12.92 : std::pow((encoded + 0.055) / 1.055, 2.4);
+}
+
 bool can_be_shown(const std::array<double, 3>& rgb) {
   return std::all_of(rgb.begin(), rgb.end(), [](double c) { return c >= -1e-6 && c <= 1 + 1e-6; });
 }
@@ -82,6 +86,19 @@ std::vector<std::uint32_t> chart_shades(int hue) {
     for (const double vivid : vividness)
       out.push_back(colour_of(lightness, of.chroma * vivid, of.degrees));
   return out;
+}
+
+Shade shade_of(std::uint32_t colour) {
+  const auto part = [&](int shift) { return ungamma((colour >> shift & 0xff) / 255.0); };
+  const double r = part(16), g = part(8), b = part(0);
+  const double l = std::cbrt(0.4122214708 * r + 0.5363325363 * g + 0.0514459929 * b);
+  const double m = std::cbrt(0.2119034982 * r + 0.6806995451 * g + 0.1073969566 * b);
+  const double s = std::cbrt(0.0883024619 * r + 0.2817188376 * g + 0.6299787005 * b);
+  const double lightness = 0.2104542553 * l + 0.7936177850 * m - 0.0040720468 * s;
+  const double to_red = 1.9779984951 * l - 2.4285922050 * m + 0.4505937099 * s;
+  const double to_yellow = 0.0259040371 * l + 0.7827717662 * m - 0.8086757660 * s;
+  const double degrees = std::atan2(to_yellow, to_red) * 180 / pi;
+  return {lightness, std::hypot(to_red, to_yellow), degrees < 0 ? degrees + 360 : degrees};
 }
 
 }

@@ -3,6 +3,7 @@
 #include "bench/bench.hpp"
 #include "bench/ghost.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/paint_chart.hpp"
 #include "bench/paints.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
@@ -51,6 +52,22 @@ Folds::Kept& keep(Bench& bench, const std::string& batch) {
   return known->second;
 }
 
+void keep_left(Bench& bench, const std::string& batch) {
+  const FoldVersion now = version_of(bench, batch);
+  const auto known = bench.folds.left.find(batch);
+  if (known != bench.folds.left.end() && known->second.first == now) return;
+  const Folded folded = keep(bench, batch).batch;
+  bench.folds.left[batch] = {now, folded ? left_of(*folded) : PaintLeft{}};
+}
+
+// The latest last, so that it is kept folded.
+void keep_chart(Bench& bench) {
+  const auto shown = paints_of_page(bench);
+  for (const PaintMade& paint : shown)
+    for (const std::string& batch : paint.batches) keep_left(bench, batch);
+  for (const PaintMade& paint : shown) keep(bench, paint.batches.front());
+}
+
 void keep_band(Bench& bench, const std::string& batch) {
   Folds::Kept& kept = keep(bench, batch);
   if (!kept.batch || kept.ranges == bench.learning.version) return;
@@ -63,6 +80,7 @@ struct KeepBook {
 
   template <words::one_of<ListPage, ChoicePage> List>
   void operator()(const List&) const {
+    if (shows_chart(bench)) return keep_chart(bench);
     for (const std::string& batch : batches_of_page(bench)) keep(bench, batch);
   }
   void operator()(const BatchPage& page) const { keep_band(bench, page.batch); }
@@ -103,6 +121,20 @@ Folded fold_of(Bench& bench, const std::string& batch) {
 Folded kept_fold(const Bench& bench, const std::string& batch) {
   const auto known = bench.folds.kept.find(batch);
   return known == bench.folds.kept.end() ? nullptr : known->second.batch;
+}
+
+PaintLeft left_of(const session::Batch& batch) {
+  PaintLeft left;
+  left.jar_mL = session::wet_mL(batch.places, session::Place::jar);
+  for (const session::Pan& pan : batch.pans) left.pans += pan.layers.empty() ? 0 : 1;
+  left.on_slab = batch.places.at.count(session::Place::slab) > 0;
+  return left;
+}
+
+std::optional<PaintLeft> kept_left(const Bench& bench, const std::string& batch) {
+  const auto known = bench.folds.left.find(batch);
+  if (known == bench.folds.left.end()) return std::nullopt;
+  return known->second.second;
 }
 
 std::optional<paint::Band> kept_band(const Bench& bench, const std::string& batch) {

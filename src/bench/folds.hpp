@@ -10,6 +10,7 @@
 #include <memory>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace bench {
 
@@ -24,6 +25,12 @@ struct FoldVersion {
   bool operator==(const FoldVersion&) const = default;
 };
 
+struct PaintLeft { // of a batch, or of several
+  double jar_mL = 0;
+  int pans = 0; // with at least one layer
+  bool on_slab = false;
+};
+
 struct Folds {
   struct Kept {
     FoldVersion of;
@@ -36,8 +43,9 @@ struct Folds {
   std::uint64_t lessons = 0;
   std::uint64_t arrivals = 0; // of other devices' sessions; between two only this one's grows
   std::uint64_t asks = 0;
-  std::map<std::string, Kept> kept; // batch, as of its last line
-  session::Folding open;            // of the batch on the slab, which goes on
+  std::map<std::string, Kept> kept;                              // batch, as of its last line
+  std::map<std::string, std::pair<FoldVersion, PaintLeft>> left; // batch; more than is kept folded
+  session::Folding open; // of the batch on the slab, which goes on
   std::string open_batch;
   FoldVersion open_of;
   std::uint64_t open_arrivals = 0;
@@ -52,6 +60,9 @@ Folded fold_of(Bench& bench, const std::string& batch);
 // As it is kept: what shows was folded when the last step ended. Null where it was not.
 Folded kept_fold(const Bench& bench, const std::string& batch);
 std::optional<paint::Band> kept_band(const Bench& bench, const std::string& batch);
+// Absent where it was not folded.
+std::optional<PaintLeft> kept_left(const Bench& bench, const std::string& batch);
+PaintLeft left_of(const session::Batch& batch);
 
 // Its lines, and the first of them that is another than when they were asked for last.
 struct LinesOfSlab {

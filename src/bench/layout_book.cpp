@@ -2,6 +2,7 @@
 #include "bench/layout_parts.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/paint_chart.hpp"
 #include "bench/record.hpp"
 #include "words/lists.hpp"
 
@@ -26,10 +27,12 @@ void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
     return add(layout, BookPad::discarded, parts.cell(6, 0, 4));
   }
   if (!std::holds_alternative<ChoicePage>(bench.book.page)) {
-    const int wide = bench.discarded.empty() ? 6 : 4;
-    add_search(layout, parts.cell(0, 0, wide), bench.book.search);
-    if (!bench.discarded.empty()) add(layout, BookPad::discarded, parts.cell(4, 0, 3));
-    return add(layout, BookPad::ranges, wide == 6 ? parts.cell(6, 0, 4) : parts.cell(7, 0, 3));
+    const bool some = !bench.discarded.empty();
+    const Grid ways{12, 1, row};
+    add_search(layout, ways.cell(0, 0, some ? 4 : 5), bench.book.search);
+    add(layout, BookPad::by_colour, some ? ways.cell(4, 0, 2) : ways.cell(5, 0, 3));
+    if (some) add(layout, BookPad::discarded, ways.cell(6, 0, 3));
+    return add(layout, BookPad::ranges, some ? ways.cell(9, 0, 3) : ways.cell(8, 0, 4));
   }
   layout.more = parts.cell(0, 0, 4);
   add_search(layout, parts.cell(4, 0, 3), bench.book.search);
@@ -48,17 +51,58 @@ std::string batch_at(const Bench& bench, std::size_t place) {
   return bench.batches[bench.batches.size() - 1 - place];
 }
 
+// Below the list: what turns its pages, and between them what puts it on paper.
+void lay_out_foot(const Bench& bench, const Rect& row, Layout& layout) {
+  const bool paper = !bench.paper.folder.empty() && !lists_discarded(bench) &&
+                     std::holds_alternative<ListPage>(bench.book.page) && batches_listed(bench) > 0;
+  if (!paper) return add_pages(layout, row);
+  const Grid parts{4, 1, row};
+  add_page_back(layout, parts.cell(0, 0));
+  add(layout, BookPad::list_paper, parts.cell(2, 0));
+  add_page_on(layout, parts.cell(3, 0));
+}
+
+void lay_out_chart(const Bench& bench, const Rect& area, Layout& layout) {
+  const Size size = paints_a_page(bench.display);
+  const Grid grid{static_cast<int>(size.w), static_cast<int>(size.h), area};
+  const auto paints = paints_of_page(bench);
+  for (std::size_t i = 0; i < paints.size(); ++i) {
+    const int place = static_cast<int>(i);
+    add(layout, BookPad::batch, grid.cell(place % grid.columns, place / grid.columns),
+        paints[i].batches.front());
+  }
+  add_list(layout, bench.book.list, grid, static_cast<int>(bench.book.paints.size()));
+}
+
+// In place of the list: what of all of it can be put on paper, and the way back.
+void lay_out_list_paper(Rect area, Layout& layout) {
+  const Grid pads{3, 2, take_bottom(area, 3 * row_mm)};
+  add(layout, BookPad::sheet, pads.cell(0, 0));
+  add(layout, BookPad::labels, pads.cell(1, 0));
+  add(layout, BookPad::table, pads.cell(2, 0));
+  add(layout, BookPad::paint_list, pads.cell(0, 1));
+  add(layout, BookPad::swatch_card, pads.cell(1, 1));
+  add(layout, SharedPad::leave, pads.cell(2, 1));
+  layout.more = area;
+}
+
 void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
+  const auto* list = std::get_if<ListPage>(&bench.book.page);
+  if (list && list->paper) return lay_out_list_paper(area, layout);
   lay_out_search(bench, take_top(area, row_mm), layout);
   layout.main = area;
   const Rect pages = take_bottom(area, row_mm);
+  if (shows_chart(bench)) {
+    lay_out_chart(bench, area, layout);
+    return lay_out_foot(bench, pages, layout);
+  }
   const int a_page = book_rows_a_page(bench.display);
   const Grid grid{1, a_page, area};
   const auto batches = batches_of_page(bench);
   for (std::size_t i = 0; i < batches.size(); ++i)
     add(layout, BookPad::batch, grid.cell(0, static_cast<int>(i)), batches[i]);
   add_list(layout, bench.book.list, grid, static_cast<int>(batches_listed(bench)));
-  add_pages(layout, pages);
+  lay_out_foot(bench, pages, layout);
 }
 
 // In place of what is told: what can be put on paper, and the way back.
@@ -151,6 +195,17 @@ struct LayOut {
   void operator()(const StoryPage& page) const { lay_out_story(bench, page.story, layout); }
 };
 
+}
+
+std::vector<std::string> batches_for_paper(const Bench& bench) {
+  if (shows_chart(bench)) {
+    std::vector<std::string> out;
+    for (const PaintMade& paint : bench.book.paints) out.push_back(paint.batches.front());
+    return out;
+  }
+  return bench.book.search.empty()
+             ? std::vector<std::string>{bench.batches.rbegin(), bench.batches.rend()}
+             : bench.book.found;
 }
 
 std::vector<std::string> batches_of_page(const Bench& bench) {

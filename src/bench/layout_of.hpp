@@ -29,6 +29,8 @@ inline constexpr int plan_rows_a_page = 10; // pads, two to a row
 int book_rows_a_page(const Display& display);
 std::vector<std::string> batches_of_page(const Bench& bench); // of the Book's list
 Grid photos_grid(const Display& display, const Rect& area);   // of thumbnails
+// All that it lists, newest first; of paints by colour the latest batch of each, in their order.
+std::vector<std::string> batches_for_paper(const Bench& bench);
 int ranges_a_page(const Display& display);
 int pans_a_page(const Display& display); // the last place turns the page where there are more
 

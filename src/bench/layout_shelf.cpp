@@ -26,8 +26,8 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
     ++tab;
   }
   add(layout, ShelfPad::kept_away, tabs.cell(columns - 1, 1));
-  const bool wide = bench.shelf_page.kind == ShelfKind::pigment;
-  if (wide) add_search(layout, take_top(area, row_mm), bench.shelf_page.search);
+  if (has_search(bench.shelf_page.kind))
+    add_search(layout, take_top(area, row_mm), bench.shelf_page.search);
   const auto list = list_of_shelf(bench);
   const std::size_t others = list->others;
   const Grid bottom{others > 0 ? 4 : 3, 1, take_bottom(area, row_mm)};
@@ -103,7 +103,9 @@ void lay_out_facts(const Bench& bench, Rect area, Layout& layout) {
   const bool binder = jars && card.kind() == session::CardKind::binder && !bench.shelf_page.is_new;
   const Grid foot{jars ? 3 : 2, 1, take_bottom(area, row_mm)};
   if (binder) {
-    const Grid making{2, 1, take_bottom(area, row_mm)};
+    const bool paper = !bench.paper.folder.empty();
+    const Grid making{paper ? 3 : 2, 1, take_bottom(area, row_mm)};
+    if (paper) add(layout, ShelfPad::binder_label, making.cell(2, 0));
     add(layout, ShelfPad::make_binder, making.cell(0, 0));
     add(layout, ShelfPad::strength, making.cell(1, 0));
   }

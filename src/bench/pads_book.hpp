@@ -23,7 +23,11 @@ enum class BookPad {
   name_text, // a text field
   discard,
   have_back,
-  discarded, // lists what was
+  discarded,  // lists what was
+  by_colour,  // and by date again
+  list_paper, // asks what of all that is listed
+  paint_list,
+  swatch_card,
   keep_recipe,
   paper, // asks which of the next three
   sheet,

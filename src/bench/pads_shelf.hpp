@@ -39,6 +39,7 @@ enum class ShelfPad {
   to_card,  // from its jars or the chart
   make_binder,
   strength,     // of a jar of binder
+  binder_label, // on paper
   as_swatch,    // the card takes the colour of its own paint
   as_catalogue, // and that of the catalogue again
 };

@@ -1,18 +1,19 @@
-// What is handed on of a batch, from the Book: files that can be printed.
+// What is handed on from the window: files that can be printed.
 #pragma once
 
 #include "words/error.hpp"
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace bench {
 
-enum class PaperKind { sheet, labels, table };
+enum class PaperKind { sheet, labels, table, paints, swatch_card, binder_labels };
 
 struct PaperWanted {
   PaperKind kind = PaperKind::sheet;
-  std::string batch;
+  std::vector<std::string> of; // batches; of binder_labels the card
 };
 
 struct PaperWritten { // the answer to Effects.paper

@@ -160,16 +160,6 @@ std::vector<std::string> cards_of(const RecipeCard& recipe) {
   return cards;
 }
 
-bool goes_by(const Bench& bench, const Card& card, const std::string& text) {
-  if (paint::goes_by(card.id, card.name, "", text)) return true;
-  const auto& pigments = recipe_on(card)->pigments;
-  return std::any_of(pigments.begin(), pigments.end(), [&](const Said& said) {
-    const Card* pigment = shelf_card(bench, said.of);
-    return pigment &&
-           paint::goes_by(pigment->id, pigment->name, pigment_of(*pigment).index_name, text);
-  });
-}
-
 // g of pigment that the liquids are said to.
 double basis_g(const Bench& bench, const RecipeCard& recipe) {
   if (recipe.per_g > 0) return recipe.per_g;
@@ -225,10 +215,20 @@ void take_liquids(Bench& bench, const RecipeCard& recipe) {
 
 }
 
+bool recipe_goes_by(const Bench& bench, const Card& card, const std::string& text) {
+  if (paint::goes_by(card.id, card.name, "", text)) return true;
+  const auto& pigments = recipe_on(card)->pigments;
+  return std::any_of(pigments.begin(), pigments.end(), [&](const Said& said) {
+    const Card* pigment = shelf_card(bench, said.of);
+    return pigment &&
+           paint::goes_by(pigment->id, pigment->name, pigment_of(*pigment).index_name, text);
+  });
+}
+
 std::vector<const Card*> recipes_found(const Bench& bench) {
   std::vector<const Card*> out = shelf_of(bench, CardKind::recipe);
   std::erase_if(out, [&](const Card* card) {
-    return !bench.plan.search.empty() && !goes_by(bench, *card, bench.plan.search);
+    return !bench.plan.search.empty() && !recipe_goes_by(bench, *card, bench.plan.search);
   });
   std::stable_sort(out.begin(), out.end(), [](const Card* a, const Card* b) {
     return words::searchable(a->name) < words::searchable(b->name);

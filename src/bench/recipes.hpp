@@ -28,6 +28,8 @@ std::vector<paint::Scoop> scoops_for(const Bench& bench, const session::Card& of
 std::optional<paint::ScoopSet> scooped(const Bench& bench, const session::Card& of, double g,
                                        double near_g);
 
+// Whether its name, or that of one of its pigments, holds that.
+bool recipe_goes_by(const Bench& bench, const session::Card& card, const std::string& text);
 // Those whose name, or whose pigments', holds the search text; by name.
 std::vector<const session::Card*> recipes_found(const Bench& bench);
 // Plan, filled with a recipe. What is no longer on the shelf is left out and said.

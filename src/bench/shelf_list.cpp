@@ -1,6 +1,7 @@
 #include "bench/shelf_list.hpp"
 
 #include "bench/card_facts.hpp"
+#include "bench/recipes.hpp"
 #include "bench/stock.hpp"
 #include "paint/catalogue.hpp"
 #include "words/letter_case.hpp"
@@ -26,7 +27,8 @@ Cards of_this_kind(const Bench& bench) {
   return out;
 }
 
-bool is_found(const session::Card& card, const std::string& wanted) {
+bool is_found(const Bench& bench, const session::Card& card, const std::string& wanted) {
+  if (card.kind() == session::CardKind::recipe) return recipe_goes_by(bench, card, wanted);
   return paint::goes_by(card.id, card.name, session::pigment_of(card).index_name, wanted) ||
          words::searchable(card.lot).find(words::searchable(wanted)) != std::string::npos;
 }
@@ -36,9 +38,7 @@ std::size_t count_mine(const Cards& cards) {
       std::count_if(cards.begin(), cards.end(), [](const Listed& one) { return one.mine; }));
 }
 
-bool searches(const ShelfState& page) {
-  return page.kind == ShelfKind::pigment && !page.search.empty();
-}
+bool searches(const ShelfState& page) { return has_search(page.kind) && !page.search.empty(); }
 
 bool lists_all(const ShelfState& page, std::size_t mine) {
   return page.away || page.ticking || searches(page) || mine == 0;
@@ -68,7 +68,8 @@ std::vector<const session::Card*> cards_listed(const Bench& bench) {
   const ShelfState& page = bench.shelf_page;
   Cards cards = of_this_kind(bench);
   if (searches(page))
-    std::erase_if(cards, [&](const Listed& one) { return !is_found(*one.card, page.search); });
+    std::erase_if(cards,
+                  [&](const Listed& one) { return !is_found(bench, *one.card, page.search); });
   else if (!lists_all(page, count_mine(cards)))
     std::erase_if(cards, [&](const Listed& one) { return one.mine == page.others; });
   if (page.ticking) return in_order_of_catalogue(cards);
@@ -77,6 +78,8 @@ std::vector<const session::Card*> cards_listed(const Bench& bench) {
   for (const Listed& one : cards) out.push_back(one.card);
   return out;
 }
+
+bool has_search(ShelfKind kind) { return kind == ShelfKind::pigment || kind == ShelfKind::recipe; }
 
 ShelfPad row_pad(const Bench& bench) {
   return bench.shelf_page.ticking ? ShelfPad::own : ShelfPad::card;

@@ -9,6 +9,8 @@ namespace bench {
 // Before it is cut into pages: the maker's own in order of use, or the others. While something is
 // searched for, and where nothing of that kind is the maker's own yet, all of them.
 std::vector<const session::Card*> cards_listed(const Bench& bench);
+bool has_search(ShelfKind kind); // such cards grow many
+
 ShelfPad row_pad(const Bench& bench); // of each of them
 int shelf_rows(double height_mm);
 int shelf_columns(const Bench& bench); // two where names are short and many: of pigments

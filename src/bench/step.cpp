@@ -303,7 +303,9 @@ struct Handle {
   void operator()(const PaperWritten& w) const {
     bench.paper.writing = false;
     bench.paper.written = w.file.value_or("");
-    if (!w.file) bench.paper.failure = w.file.error();
+    if (w.file) return;
+    bench.paper.failure = w.file.error();
+    if (bench.screen != Screen::book) say_error(bench, w.file.error(), now);
   }
   void operator()(const PaperNotShown& n) const { bench.paper.failure = n.why; }
   void operator()(const Dropped& d) const { take_dropped(bench, d, now, effects); }

@@ -256,8 +256,12 @@ struct BookView {
     bool chosen = false;                // another one is wanted beside it
     std::optional<int> offset_min = {}; // by the clock there, where it is known
     bool swatch = false;                // the colour was read from its swatch
+    int batches = 1;                    // by colour: of this paint
+    std::optional<PaintLeft> left = {}; // likewise: of all of them
   };
   std::string search;
+  bool by_colour = false;
+  std::size_t listed = 0; // on all pages
   bool comparing = false;
   std::string compared;  // name of the batch that another one is chosen for
   std::vector<Row> rows; // this page's, newest first

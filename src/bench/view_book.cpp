@@ -1,6 +1,7 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/pads_book.hpp"
+#include "bench/paint_chart.hpp"
 #include "bench/recipes.hpp"
 #include "bench/record.hpp"
 #include "bench/stock.hpp"
@@ -41,6 +42,16 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   return row;
 }
 
+void add_chart(const Bench& bench, BookView& v) {
+  v.listed = bench.book.paints.size();
+  for (const PaintMade& paint : paints_of_page(bench)) {
+    BookView::Row row = book_row(bench, paint.batches.front());
+    row.batches = static_cast<int>(paint.batches.size());
+    row.left = kept_left(bench, paint);
+    v.rows.push_back(std::move(row));
+  }
+}
+
 void add_list(const Bench& bench, BookView& v) {
   const auto& book = bench.book;
   v.search = book.search;
@@ -49,10 +60,13 @@ void add_list(const Bench& bench, BookView& v) {
     v.comparing = true;
     v.compared = name_of_batch(bench, choice->of.batch);
   }
+  v.by_colour = shows_chart(bench);
+  if (v.by_colour) return add_chart(bench, v);
   const std::size_t count = v.discarded           ? bench.discarded.size()
                             : book.search.empty() ? bench.batches.size()
                                                   : book.found.size();
   const int a_page = book_rows_a_page(bench.display);
+  v.listed = count;
   v.page = page_of(book.list, a_page, static_cast<int>(count));
   v.pages = pages_for(count, a_page);
   for (const std::string& batch : batches_of_page(bench)) v.rows.push_back(book_row(bench, batch));
@@ -121,6 +135,8 @@ BookView book_view(const Bench& bench) {
   const auto* page = std::get_if<BatchPage>(&bench.book.page);
   if (!page) {
     add_list(bench, v);
+    const auto* list = std::get_if<ListPage>(&bench.book.page);
+    if (list && list->paper) v.paper = bench.paper;
     return v;
   }
   v.batch = kept_fold(bench, page->batch);

@@ -117,6 +117,7 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, She
     v.soft = soft_wanted(bench, card);
     v.colour = colour_view(bench, card);
   }
+  if (card.kind() == session::CardKind::binder) v.paper = bench.paper;
   if (card.kind() == session::CardKind::recipe) {
     v.recipe = recipe_view(bench, card);
     for (const std::string& id : batches_of_card(bench))

@@ -125,6 +125,7 @@ struct ShelfView {
   ColourView colour; // of a pigment
   std::optional<RecipeView> recipe;
   JarsView jars;
+  std::optional<PaperDesk> paper;   // of a jar of binder: its label
   std::vector<std::uint32_t> chart; // hues, or shades of one
   std::optional<NumberView> number;
   Notice notice;

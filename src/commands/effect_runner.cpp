@@ -87,7 +87,7 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
 
 void EffectRunner::hand_on(const bench::PaperWanted& wanted, const bench::Now& now) {
   if (!storage_.papers.write) return;
-  auto file = handed_file(bench_, wanted);
+  auto file = handed_file(bench_, wanted, now);
   if (file) return storage_.papers.write(*std::move(file));
   feed(bench::PaperWritten{tl::make_unexpected(std::move(file.error()))}, now);
 }

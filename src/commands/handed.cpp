@@ -1,12 +1,17 @@
 #include "commands/handed.hpp"
 
+#include "bench/choices.hpp"
 #include "bench/folds.hpp"
+#include "bench/paint_chart.hpp"
+#include "paper/blank_card.hpp"
 #include "paper/labels.hpp"
+#include "paper/paint_list.hpp"
 #include "paper/sheet.hpp"
 #include "paper/table.hpp"
 #include "session/by_batch.hpp"
 #include "session/shelf.hpp"
 #include "words/commands_says.hpp"
+#include "words/moments.hpp"
 
 #include <algorithm>
 
@@ -42,21 +47,117 @@ std::string file_stem(const std::string& name) {
   return out.empty() ? "batch" : out;
 }
 
-words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted) {
-  const bench::Folded batch = bench::kept_fold(bench, wanted.batch);
-  if (!batch) return words::failure(Say::paper_no_batch);
-  const bool mine = session::keeps_amounts(session::shelf_of(session::all_of(bench.logs)), *batch);
-  const paper::Handed handed{*batch, bench.offsets, &bench.learning.ranges, mine};
-  const std::string stem = file_stem(batch->name);
-  if (wanted.kind == PaperKind::sheet)
-    return HandedFile{stem + "-sheet", ".html", paper::sheet(handed)};
-  if (wanted.kind == PaperKind::labels) {
-    auto labels = paper::labels_as_html(handed, {});
-    if (!labels) return tl::make_unexpected(labels.error());
-    return HandedFile{stem + "-labels", ".html", *std::move(labels)};
+namespace {
+
+using Batches = std::vector<session::Batch>;
+
+// Those of them that can be read.
+Batches batches_of(const bench::Bench& bench, const std::vector<std::string>& ids) {
+  if (ids.size() == 1) // as it shows
+    if (const bench::Folded batch = bench::kept_fold(bench, ids[0])) return {*batch};
+  Batches out;
+  const session::Logs all = session::all_of(bench.logs);
+  const auto about = session::by_batch(all);
+  for (const std::string& id : ids) {
+    const auto logs = about.find(id);
+    if (logs == about.end()) continue;
+    if (auto batch = session::fold(logs->second, id, std::nullopt, bench.lessons))
+      out.push_back(*std::move(batch));
   }
-  if (mine) return words::failure(Say::paper_kept_back, {batch->name});
-  return HandedFile{stem + "-table", ".csv", paper::additions_table({*batch}, bench.offsets)};
+  return out;
+}
+
+std::vector<paper::Handed> handed_of(const bench::Bench& bench, const Batches& batches) {
+  const session::Shelf shelf = session::shelf_of(session::all_of(bench.logs));
+  std::vector<paper::Handed> out;
+  for (const session::Batch& batch : batches)
+    out.push_back(
+        {batch, bench.offsets, &bench.learning.ranges, session::keeps_amounts(shelf, batch)});
+  return out;
+}
+
+// A label for each pan that was poured, at least one.
+words::Result<std::string> labels_of(const std::vector<paper::Handed>& all) {
+  if (all.size() == 1) return paper::labels_as_html(all.front(), {});
+  std::vector<paper::LabelOrder> orders;
+  for (const paper::Handed& one : all)
+    orders.push_back({one, std::max(1, bench::left_of(one.batch).pans)});
+  return paper::labels_as_html(orders, {});
+}
+
+words::Result<std::string> table_of(const bench::Bench& bench,
+                                    const std::vector<paper::Handed>& all) {
+  Batches shown;
+  for (const paper::Handed& one : all)
+    if (!one.keeps_amounts) shown.push_back(one.batch);
+  if (shown.empty()) return words::failure(Say::paper_kept_back, {all.front().batch.name});
+  return paper::additions_table(shown, bench.offsets);
+}
+
+paper::ListedPaint listed(const bench::Bench& bench, const Batches& batches) {
+  const session::Batch& latest = batches.front();
+  paper::ListedPaint out;
+  out.name = latest.name;
+  out.pigments = paper::pigments_of(latest);
+  out.colour = session::colour_of(latest);
+  out.swatch = latest.swatch.has_value();
+  out.batch = latest.id;
+  out.day = words::date(latest.opened_at, paper::offset_of({latest, bench.offsets}));
+  for (const session::Batch& batch : batches) {
+    const bench::PaintLeft left = bench::left_of(batch);
+    out.jar_mL += left.jar_mL;
+    out.pans += left.pans;
+    out.on_slab = out.on_slab || left.on_slab;
+  }
+  return out;
+}
+
+HandedFile list_of_paints(const bench::Bench& bench, const bench::Now& now) {
+  std::vector<paper::ListedPaint> all;
+  for (const bench::PaintMade& paint : bench::paints_by_colour(bench))
+    if (const Batches batches = batches_of(bench, paint.batches); !batches.empty())
+      all.push_back(listed(bench, batches));
+  return {words::say(Say::stem_paints), ".html",
+          paper::paint_list(all, words::date(now.wall_ms, now.utc_offset_min))};
+}
+
+words::Result<HandedFile> label_of_binder(const bench::Bench& bench, const std::string& id) {
+  const session::Card* card = bench::card_anywhere(bench, id);
+  if (!card) return words::failure(Say::paper_no_card, {id});
+  auto labels = paper::binder_labels_as_html(*card, {});
+  if (!labels) return tl::make_unexpected(labels.error());
+  return HandedFile{file_stem(card->name) + "-labels", ".html", *std::move(labels)};
+}
+
+words::Result<HandedFile> as_file(std::string stem, const char* ending,
+                                  words::Result<std::string> bytes) {
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  return HandedFile{std::move(stem), ending, *std::move(bytes)};
+}
+
+}
+
+words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted,
+                                      const bench::Now& now) {
+  if (wanted.kind == PaperKind::paints) return list_of_paints(bench, now);
+  if (wanted.kind == PaperKind::binder_labels) return label_of_binder(bench, wanted.of.at(0));
+  const Batches batches = batches_of(bench, wanted.of);
+  if (batches.empty()) return words::failure(Say::paper_no_batch);
+  const auto all = handed_of(bench, batches);
+  const bool one = all.size() == 1;
+  const std::string stem = one ? file_stem(batches.front().name)
+                               : words::say(Say::stem_batches, {std::to_string(all.size())});
+  switch (wanted.kind) {
+  case PaperKind::sheet:
+    return as_file(stem + "-sheet", ".html", one ? paper::sheet(all.front()) : paper::sheets(all));
+  case PaperKind::labels: return as_file(stem + "-labels", ".html", labels_of(all));
+  case PaperKind::table: return as_file(stem + "-table", ".csv", table_of(bench, all));
+  case PaperKind::swatch_card:
+    return as_file(stem + "-swatch-card", ".html", paper::swatch_cards(all, paper::a4));
+  case PaperKind::paints:
+  case PaperKind::binder_labels: break; // above
+  }
+  return words::failure(Say::paper_no_batch);
 }
 
 }

@@ -1,4 +1,4 @@
-// What the window hands on of a batch, as a file to be written.
+// What the window hands on, as a file to be written.
 #pragma once
 
 #include "bench/bench.hpp"
@@ -13,8 +13,10 @@ struct HandedFile {
 };
 
 // As the commands sheet, labels and table make it, and like them without the amounts of a recipe
-// that is its maker's own. Errors: those of the labels; paper_no_batch, paper_kept_back.
-words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted);
+// that is its maker's own; of several batches one file, a table of those that may be told. Errors:
+// those of the labels; paper_no_batch, paper_no_card, paper_kept_back.
+words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted,
+                                      const bench::Now& now);
 
 // Of the letters of a name those that any system takes in a file's; never empty.
 std::string file_stem(const std::string& name);

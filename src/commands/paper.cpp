@@ -1,7 +1,11 @@
 #include "commands/paper.hpp"
 
+#include "bench/choices.hpp"
+#include "commands/clock.hpp"
+#include "commands/handed.hpp"
 #include "commands/show.hpp"
 #include "disk/whole_file.hpp"
+#include "paper/blank_card.hpp"
 #include "paper/sheet.hpp"
 #include "paper/table.hpp"
 #include "session/by_batch.hpp"
@@ -74,6 +78,57 @@ Status make_labels(const std::vector<session::Log>& logs, const std::string& wan
   const auto bytes = svg ? paper::labels_as_svg(handed, plan) : paper::labels_as_html(handed, plan);
   if (!bytes) return tl::make_unexpected(bytes.error());
   return hand_on(*bytes, to);
+}
+
+namespace {
+
+// What a window would have of it; nothing of it is kept.
+bench::Bench bench_of(const std::vector<session::Log>& logs, const bench::Now& now) {
+  bench::Bench bench = bench::start("", "", {}, now);
+  bench::step(bench, bench::Loaded{logs, {}, {}}, now);
+  return bench;
+}
+
+words::Error no_binder(const std::vector<const session::Card*>& binders,
+                       const std::string& wanted) {
+  std::string names;
+  for (const session::Card* card : binders) names += (names.empty() ? "" : ", ") + card->name;
+  if (names.empty()) return {Say::labels_no_binders, {wanted}};
+  return {Say::labels_no_binder, {wanted, names}};
+}
+
+}
+
+Status make_binder_labels(const std::vector<session::Log>& logs, const std::string& wanted,
+                          const paper::LabelPlan& plan, const Destination& to) {
+  if (to.file && !ends_with(*to.file, ".html"))
+    return words::failure(Say::labels_bad_ending, {*to.file});
+  const bench::Bench bench = bench_of(logs, real_now());
+  const auto binders = bench::shelf_of(bench, session::CardKind::binder);
+  for (const session::Card* card : binders) {
+    if (card->id != wanted && card->name != wanted) continue;
+    const auto bytes = paper::binder_labels_as_html(*card, plan);
+    if (!bytes) return tl::make_unexpected(bytes.error());
+    return hand_on(*bytes, to);
+  }
+  return tl::make_unexpected(no_binder(binders, wanted));
+}
+
+Status make_paint_list(const std::vector<session::Log>& logs, const Destination& to) {
+  const bench::Now now = real_now();
+  const bench::Bench bench = bench_of(logs, now);
+  if (bench.batches.empty()) return words::failure(Say::paints_none);
+  const auto file = handed_file(bench, {bench::PaperKind::paints, {}}, now);
+  if (!file) return tl::make_unexpected(file.error());
+  return hand_on(file->bytes, to);
+}
+
+Status make_swatch_card(const std::vector<session::Log>& logs, const std::string& wanted,
+                        const paper::Size& sheet, const Destination& to) {
+  const auto batch = find_batch(logs, wanted);
+  if (!batch) return tl::make_unexpected(batch.error());
+  const paper::Offsets offsets = session::offsets_of(logs);
+  return hand_on(paper::swatch_cards({{*batch, offsets}}, sheet), to);
 }
 
 Status make_table(const std::vector<session::Log>& logs, const std::optional<std::string>& wanted,

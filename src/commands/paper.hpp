@@ -32,6 +32,18 @@ words::Result<int> make_sheet(const std::vector<session::Log>& logs, const std::
 words::Result<int> make_labels(const std::vector<session::Log>& logs, const std::string& batch,
                                const paper::LabelPlan& plan, const Destination& to);
 
+// Of a binder on the shelf, by its card or its name. Errors: labels_no_binder, labels_no_binders,
+// labels_bad_ending, and those of paper::binder_labels_as_html.
+words::Result<int> make_binder_labels(const std::vector<session::Log>& logs,
+                                      const std::string& binder, const paper::LabelPlan& plan,
+                                      const Destination& to);
+
+// All paints, as the Book has them by colour. Error besides: paints_none.
+words::Result<int> make_paint_list(const std::vector<session::Log>& logs, const Destination& to);
+
+words::Result<int> make_swatch_card(const std::vector<session::Log>& logs, const std::string& batch,
+                                    const paper::Size& sheet, const Destination& to);
+
 // Of all batches where none is named; without those whose amounts are their maker's own. Error
 // besides: table_kept_back where nothing else is left.
 words::Result<int> make_table(const std::vector<session::Log>& logs,

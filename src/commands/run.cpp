@@ -6,10 +6,10 @@
 #include "commands/colour.hpp"
 #include "commands/copies.hpp"
 #include "commands/inputs.hpp"
-#include "commands/paper.hpp"
 #include "commands/photo.hpp"
 #include "commands/play.hpp"
 #include "commands/range.hpp"
+#include "commands/run_paper.hpp"
 #include "commands/show.hpp"
 #include "commands/tell.hpp"
 #include "paint/measure.hpp"
@@ -27,14 +27,6 @@ namespace commands {
 namespace {
 
 using Say = words::CommandsSay;
-using Status = words::Result<int>;
-
-struct Io {
-  std::ostream& out;
-  std::ostream& err;
-  const Onlooker& onlooker;
-};
-
 words::Result<Playing> playing(const Arguments& a) {
   Playing how;
   how.studio = *a.value("--studio");
@@ -81,10 +73,6 @@ Status run_range(const Arguments& a, Io io) {
   if (!shown) return tl::make_unexpected(shown.error());
   io.out << *shown;
   return 0;
-}
-
-Destination destination(const Arguments& a, Io io) {
-  return {a.value("--out"), io.out, a.has("--with-recipes")};
 }
 
 Status run_tell(const Arguments& a, Io io) {
@@ -136,46 +124,6 @@ Status run_list(const Arguments& a, Io io) {
   if (!logs) return tl::make_unexpected(logs.error());
   io.out << list_for_people(*logs);
   return 0;
-}
-
-Status run_sheet(const Arguments& a, Io io) {
-  if (!a.value("--batch")) return words::failure(Say::batch_missing, {"sheet"});
-  const auto logs = logs_of(a, io.err);
-  if (!logs) return tl::make_unexpected(logs.error());
-  return make_sheet(*logs, *a.value("--batch"), destination(a, io));
-}
-
-words::Result<paper::LabelPlan> label_plan(const Arguments& a) {
-  paper::LabelPlan plan;
-  const std::string sheet = a.value("--sheet").value_or("a4");
-  if (sheet != "a4" && sheet != "letter") return words::failure(Say::labels_bad_sheet, {sheet});
-  plan.sheet = sheet == "a4" ? paper::a4 : paper::letter_size;
-  if (const auto text = a.value("--mm")) {
-    const auto size = paper::label_size(*text);
-    if (!size) return tl::make_unexpected(size.error());
-    plan.label = *size;
-  }
-  if (const auto text = a.value("--count")) {
-    const auto count = paper::label_count(*text);
-    if (!count) return tl::make_unexpected(count.error());
-    plan.count = *count;
-  }
-  return plan;
-}
-
-Status run_labels(const Arguments& a, Io io) {
-  if (!a.value("--batch")) return words::failure(Say::batch_missing, {"labels"});
-  const auto plan = label_plan(a);
-  if (!plan) return tl::make_unexpected(plan.error());
-  const auto logs = logs_of(a, io.err);
-  if (!logs) return tl::make_unexpected(logs.error());
-  return make_labels(*logs, *a.value("--batch"), *plan, destination(a, io));
-}
-
-Status run_table(const Arguments& a, Io io) {
-  const auto logs = logs_of(a, io.err);
-  if (!logs) return tl::make_unexpected(logs.error());
-  return make_table(*logs, a.value("--batch"), a.has("--totals"), destination(a, io));
 }
 
 Status run_check(const Arguments& a, Io io) {
@@ -336,11 +284,13 @@ const Command* command_named(const std::string& name) {
        {{"--studio", "--fallback", "--batch", "--out"}, {"--with-recipes"}, 0, 0},
        run_sheet},
       {"labels",
-       {{"--studio", "--fallback", "--batch", "--count", "--mm", "--sheet", "--out"},
+       {{"--studio", "--fallback", "--batch", "--binder", "--count", "--mm", "--sheet", "--out"},
         {"--with-recipes"},
         0,
         0},
        run_labels},
+      {"paints", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_paints},
+      {"card", {{"--studio", "--fallback", "--batch", "--sheet", "--out"}, {}, 0, 0}, run_card},
       {"table",
        {{"--studio", "--fallback", "--batch", "--out"}, {"--totals", "--with-recipes"}, 0, 0},
        run_table},

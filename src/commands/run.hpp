@@ -11,7 +11,8 @@
 namespace commands {
 
 // `given`: without the program's own name. Does the job its first word names (play, show, list,
-// sheet, labels, table, check, mend, pack, unpack, photo, colour, bring, help; also --help and
+// sheet, labels, paints, card, table, check, mend, pack, unpack, photo, colour, bring, help; also
+// --help and
 // --version) and returns the exit status: 0 done, 1 it could not be done or something is wrong, 2
 // the command was not understood, or check and mend could not be done at all. Absent, with nothing
 // printed, for any other first word or none: then a window or a picture is wanted, or whoever calls

@@ -17,6 +17,7 @@ struct Handed {
   const Offsets& offsets;
   const session::Ranges* ranges = nullptr; // of the studio; null: nothing was learnt
   bool keeps_amounts = false;              // what went in is named, not how much
+  int place = 0;                           // among several on one page, which share no id
 };
 
 // Of the session of a line; 0 where it is not known.

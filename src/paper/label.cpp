@@ -44,10 +44,24 @@ bool asks_for_care(const Card& pigment) {
                      [](paint::Caution c) { return c != paint::Caution::dust; });
 }
 
-// Eight signs tell batches of one studio apart; an id that is no number is short already.
-std::string short_id(const std::string& id) {
-  const bool hexadecimal = id.find_first_not_of("0123456789abcdef") == std::string::npos;
-  return hexadecimal ? id.substr(0, 8) : id;
+// The day of a card, which is written as in files.
+std::string day_of_card(const std::string& date) {
+  const auto day = words::days_of(date);
+  return day ? words::date(*day * a_day_ms, 0) : date;
+}
+
+// By weight, the most first, as on other goods.
+std::string contents_words(const paint::Recipe& r) {
+  std::vector<std::pair<double, Say>> parts{
+      {r.gum, Say::contents_gum},         {r.water, Say::contents_water},
+      {r.honey, Say::contents_honey},     {r.glycerin, Say::contents_glycerin},
+      {r.alcohol, Say::contents_alcohol}, {r.other, Say::contents_other}};
+  std::stable_sort(parts.begin(), parts.end(),
+                   [](const auto& a, const auto& b) { return a.first > b.first; });
+  std::string out;
+  for (const auto& [g, what] : parts)
+    if (g > 0) out += (out.empty() ? "" : ", ") + say(what);
+  return out;
 }
 
 std::optional<SetLabel> set_at(const std::vector<LabelText>& texts, const Size& label,
@@ -70,6 +84,30 @@ std::optional<SetLabel> set_at(const std::vector<LabelText>& texts, const Size& 
   return out;
 }
 
+}
+
+// An id that is no number is short already.
+std::string short_id(const std::string& id) {
+  const bool hexadecimal = id.find_first_not_of("0123456789abcdef") == std::string::npos;
+  return hexadecimal ? id.substr(0, 8) : id;
+}
+
+std::vector<LabelText> binder_texts(const Card& binder) {
+  const paint::Recipe& r = recipe_of(binder);
+  std::vector<LabelText> out{{binder.name, true, false}};
+  if (const std::string contents = contents_words(r); !contents.empty())
+    out.push_back({contents, false, false});
+  if (r.gum > 0 && r.water > 0)
+    out.push_back(
+        {say(Say::label_gum_to_water, {words::number(r.water / r.gum, 2)}), false, false});
+  std::string made = binder.lot;
+  if (!binder.made_on.empty())
+    made += (made.empty() ? "" : ", ") + say(Say::label_made, {day_of_card(binder.made_on)});
+  if (!made.empty()) out.push_back({made, false, true});
+  if (!binder.keep_until.empty())
+    out.push_back({say(Say::label_keeps, {day_of_card(binder.keep_until)}), false, false});
+  out.push_back({say(Say::label_throw_away), false, false});
+  return out;
 }
 
 std::vector<LabelText> label_texts(const Handed& handed) {

@@ -16,6 +16,10 @@ struct LabelText {
 };
 
 std::vector<LabelText> label_texts(const Handed& handed);
+std::vector<LabelText> binder_texts(const session::Card& binder);
+
+// Eight signs of a batch's id, which tell those of one studio apart.
+std::string short_id(const std::string& id);
 
 struct SetLine {
   std::string words;
@@ -30,6 +34,9 @@ struct SetLabel {
 
 // As large as they all have room; absent where they have none even as small as can be read.
 std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const Size& label);
+
+// CSS for drawings that are a page each, to the millimetre: their own margins stand in them.
+std::string own_page_style(const Size& sheet);
 
 // With its upper left corner there.
 Markup drawn(const SetLabel& set, const Size& label, double x, double y);

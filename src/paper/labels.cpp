@@ -19,14 +19,6 @@ namespace {
 constexpr double margin = 8;     // what printers do not reach, and some more
 constexpr double ruler_high = 6; // above the lower margin
 
-// A page to itself, to the millimetre: its own margins stand in the drawing.
-std::string style_of(const Size& sheet) {
-  return "@page { size: " + mm(sheet.w) + "mm " + mm(sheet.h) +
-         "mm; margin: 0; } html, body { margin: 0; background: #ffffff; } "
-         "svg { display: block; break-after: page; break-inside: avoid; } "
-         "svg:last-child { break-after: auto; }";
-}
-
 // Whoever prints to scale finds out here.
 Markup ruler(const Size& sheet) {
   const double x = margin, y = sheet.h - margin;
@@ -40,12 +32,16 @@ Markup ruler(const Size& sheet) {
   return out;
 }
 
-Markup page(const SetLabel& set, const LabelPlan& plan, const Grid& grid, int count) {
+using Labels = std::vector<const SetLabel*>; // one after the other
+
+Markup page(const Labels& labels, const LabelPlan& plan, const Grid& grid) {
   const double left = (plan.sheet.w - plan.label.w * grid.across) / 2;
   std::vector<Markup> inside;
-  for (int i = 0; i < count; ++i)
-    inside.push_back(drawn(set, plan.label, left + plan.label.w * (i % grid.across),
+  for (std::size_t at = 0; at < labels.size(); ++at) {
+    const int i = static_cast<int>(at);
+    inside.push_back(drawn(*labels[at], plan.label, left + plan.label.w * (i % grid.across),
                            margin + plan.label.h * (i / grid.across)));
+  }
   inside.push_back(ruler(plan.sheet));
   return element("svg",
                  {{"xmlns", "http://www.w3.org/2000/svg"},
@@ -56,22 +52,63 @@ Markup page(const SetLabel& set, const LabelPlan& plan, const Grid& grid, int co
                  inside);
 }
 
-struct Ready {
-  Grid grid;
-  SetLabel set;
-  int count;
+// What one label says, and how often.
+struct Wanted {
+  std::string name;
+  std::vector<LabelText> texts;
+  int count = 0; // 0: a sheet full
 };
 
-words::Result<Ready> ready(const Handed& handed, const LabelPlan& plan) {
+struct Ready {
+  Grid grid;
+  std::vector<SetLabel> sets; // of each that is wanted
+  std::vector<int> counts;
+
+  Labels labels() const {
+    Labels out;
+    for (std::size_t i = 0; i < sets.size(); ++i)
+      out.insert(out.end(), static_cast<std::size_t>(counts[i]), &sets[i]);
+    return out;
+  }
+};
+
+words::Result<Ready> ready(const std::vector<Wanted>& all, const LabelPlan& plan) {
   const auto grid = grid_of(plan);
   if (!grid) return tl::make_unexpected(grid.error());
-  const auto set = set_label(label_texts(handed), plan.label);
-  if (!set)
-    return words::failure(Say::labels_too_small,
-                          {handed.batch.name, mm(plan.label.w), mm(plan.label.h)});
-  return Ready{*grid, *set, plan.count > 0 ? plan.count : grid->on_a_page()};
+  Ready out{*grid, {}, {}};
+  for (const Wanted& one : all) {
+    auto set = set_label(one.texts, plan.label);
+    if (!set)
+      return words::failure(Say::labels_too_small, {one.name, mm(plan.label.w), mm(plan.label.h)});
+    out.sets.push_back(*std::move(set));
+    out.counts.push_back(one.count > 0 ? one.count : grid->on_a_page());
+  }
+  return out;
 }
 
+std::string as_html(const std::string& title, const Ready& all, const LabelPlan& plan) {
+  std::vector<Markup> pages;
+  const auto on_a_page = static_cast<std::size_t>(all.grid.on_a_page());
+  const Labels labels = all.labels();
+  for (std::size_t i = 0; i < labels.size(); i += on_a_page) {
+    const auto begin = labels.begin() + static_cast<std::ptrdiff_t>(i);
+    const std::size_t count = std::min(on_a_page, labels.size() - i);
+    pages.push_back(page({begin, begin + static_cast<std::ptrdiff_t>(count)}, plan, all.grid));
+  }
+  return document(title, own_page_style(plan.sheet).c_str(), pages);
+}
+
+Wanted wanted_of(const Handed& handed, int count) {
+  return {handed.batch.name, label_texts(handed), count};
+}
+
+}
+
+std::string own_page_style(const Size& sheet) {
+  return "@page { size: " + mm(sheet.w) + "mm " + mm(sheet.h) +
+         "mm; margin: 0; } html, body { margin: 0; background: #ffffff; } "
+         "svg { display: block; break-after: page; break-inside: avoid; } "
+         "svg:last-child { break-after: auto; }";
 }
 
 words::Result<Size> label_size(std::string_view text) {
@@ -103,21 +140,41 @@ words::Result<Grid> grid_of(const LabelPlan& plan) {
 }
 
 words::Result<std::string> labels_as_html(const Handed& handed, const LabelPlan& plan) {
-  const auto all = ready(handed, plan);
+  const auto all = ready({wanted_of(handed, plan.count)}, plan);
   if (!all) return tl::make_unexpected(all.error());
-  std::vector<Markup> pages;
-  const int on_a_page = all->grid.on_a_page();
-  for (int left = all->count; left > 0; left -= on_a_page)
-    pages.push_back(page(all->set, plan, all->grid, std::min(left, on_a_page)));
-  return document(handed.batch.name, style_of(plan.sheet).c_str(), pages);
+  return as_html(handed.batch.name, *all, plan);
+}
+
+words::Result<std::string> labels_as_html(const std::vector<LabelOrder>& orders,
+                                          const LabelPlan& plan) {
+  std::vector<Wanted> wanted;
+  long count = 0;
+  for (const LabelOrder& order : orders) {
+    count += order.count;
+    wanted.push_back(wanted_of(order.handed, order.count));
+  }
+  if (count > most_labels)
+    return words::failure(Say::labels_too_many,
+                          {std::to_string(count), std::to_string(most_labels)});
+  const auto all = ready(wanted, plan);
+  if (!all) return tl::make_unexpected(all.error());
+  return as_html(say(Say::labels_title, {std::to_string(orders.size())}), *all, plan);
+}
+
+words::Result<std::string> binder_labels_as_html(const session::Card& binder,
+                                                 const LabelPlan& plan) {
+  const auto all = ready({{binder.name, binder_texts(binder), plan.count}}, plan);
+  if (!all) return tl::make_unexpected(all.error());
+  return as_html(binder.name, *all, plan);
 }
 
 words::Result<std::string> labels_as_svg(const Handed& handed, const LabelPlan& plan) {
-  const auto all = ready(handed, plan);
+  const auto all = ready({wanted_of(handed, plan.count)}, plan);
   if (!all) return tl::make_unexpected(all.error());
-  if (all->count > all->grid.on_a_page())
+  const Labels labels = all->labels();
+  if (labels.size() > static_cast<std::size_t>(all->grid.on_a_page()))
     return words::failure(Say::labels_one_page, {std::to_string(all->grid.on_a_page())});
-  return page(all->set, plan, all->grid, all->count).bytes() + "\n";
+  return page(labels, plan, all->grid).bytes() + "\n";
 }
 
 }

@@ -6,6 +6,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace paper {
 
@@ -38,12 +39,27 @@ struct Grid {
 };
 words::Result<Grid> grid_of(const LabelPlan& plan);
 
+struct LabelOrder {
+  Handed handed;
+  int count = 1;
+};
+
 // One HTML file, a drawing a page. On each label the name, the pigments, the binder and its ratio,
 // the date, the batch, where a pigment asks for care the word to look at its safety data sheet, and
 // a line to write on. Long names are broken and set smaller. Nothing on it claims that anything
 // conforms to anything. Errors: those of grid_of; labels_too_small where the words, as small as can
 // be read, have no room.
 words::Result<std::string> labels_as_html(const Handed& handed, const LabelPlan& plan);
+
+// Labels of several batches, one after the other on the same sheets; the plan's count is not asked.
+// Errors likewise; labels_too_many beyond most_labels.
+words::Result<std::string> labels_as_html(const std::vector<LabelOrder>& orders,
+                                          const LabelPlan& plan);
+
+// Of a jar of binder: its name, jar and day, contents, gum to water, until when it keeps, and when
+// it is to be thrown away.
+words::Result<std::string> binder_labels_as_html(const session::Card& binder,
+                                                 const LabelPlan& plan);
 
 // The same as one drawing. Error besides: labels_one_page where the count needs more than one.
 words::Result<std::string> labels_as_svg(const Handed& handed, const LabelPlan& plan);

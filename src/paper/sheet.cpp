@@ -218,20 +218,35 @@ Markup care(const Batch& batch) {
   return titled("care", Say::sheet_care, {element("ul", {}, list)});
 }
 
+std::vector<Markup> parts_of_sheet(const Handed& handed) {
+  const Batch& batch = handed.batch;
+  if (handed.keeps_amounts)
+    return {head(handed), materials(handed),
+            element("p", {{"class", "quiet"}}, say(Say::sheet_keeps_amounts)), broken(batch),
+            care(batch)};
+  return {head(handed),
+          figures(batch),
+          element("div", {{"class", "two"}}, {materials(handed), passes(handed)}),
+          drawn(handed),
+          pans(handed),
+          broken(batch),
+          care(batch),
+          element("footer", {}, say(Say::sheet_foot))};
+}
+
 }
 
 std::string sheet(const Handed& handed) {
-  const Batch& batch = handed.batch;
-  if (handed.keeps_amounts)
-    return document(batch.name, sheet_style,
-                    {head(handed), materials(handed),
-                     element("p", {{"class", "quiet"}}, say(Say::sheet_keeps_amounts)),
-                     broken(batch), care(batch)});
-  return document(batch.name, sheet_style,
-                  {head(handed), figures(batch),
-                   element("div", {{"class", "two"}}, {materials(handed), passes(handed)}),
-                   drawn(handed), pans(handed), broken(batch), care(batch),
-                   element("footer", {}, say(Say::sheet_foot))});
+  return document(handed.batch.name, sheet_style, parts_of_sheet(handed));
+}
+
+std::string sheets(std::vector<Handed> all) {
+  std::vector<Markup> pages;
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    all[i].place = static_cast<int>(i) + 1;
+    pages.push_back(element("div", {{"class", "sheet"}}, parts_of_sheet(all[i])));
+  }
+  return document(say(Say::sheets_title, {std::to_string(all.size())}), sheet_style, pages);
 }
 
 }

@@ -4,6 +4,7 @@
 #include "paper/facts.hpp"
 
 #include <string>
+#include <vector>
 
 namespace paper {
 
@@ -11,5 +12,8 @@ namespace paper {
 // what went in, where it stood, how it was made, its trail, what could not be read of it, and what
 // to be careful about. An ordinary batch takes one page.
 std::string sheet(const Handed& handed);
+
+// Several batches, each on a page of its own; at least one.
+std::string sheets(std::vector<Handed> all);
 
 }

@@ -32,6 +32,8 @@ p { margin: 0; }
 .two { display: flex; gap: 8mm; }
 .two section { flex: 1; }
 .two section:first-child { flex: 1.6; }
+.sheet { break-after: page; }
+.sheet:last-child { break-after: auto; }
 section { margin-bottom: 3.2mm; }
 table { width: 100%; border-collapse: collapse; }
 th, td { text-align: left; padding: 0.55mm 0; vertical-align: baseline;

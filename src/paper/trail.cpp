@@ -186,7 +186,8 @@ Trail trail(const Handed& handed) {
   const Plot p = plot(handed);
   std::vector<TimelineItem> rest = timeline(handed.batch);
   rest.erase(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(p.told.size()));
-  return {drawing("trail", {trail_width_mm, p.bottom + below}, shapes_of(p)), std::move(rest)};
+  const std::string name = handed.place > 0 ? "trail-" + std::to_string(handed.place) : "trail";
+  return {drawing(name, {trail_width_mm, p.bottom + below}, shapes_of(p)), std::move(rest)};
 }
 
 }

@@ -80,7 +80,8 @@ void faults(Sheet& sheet, const bench::BookView& book) {
   for (const bench::Pad& at : sheet.view.layout.pads) {
     if (at.id.kind == SharedPad::page_back)
       chip.x = at.box.right() + 2, chip.w = list.right() - chip.x;
-    if (at.id.kind == SharedPad::page_on) chip.w = at.box.x - 2 - chip.x;
+    if (at.id.kind == BookPad::list_paper || at.id.kind == SharedPad::page_on)
+      chip.w = std::min(chip.right(), at.box.x - 2) - chip.x;
   }
   if (chip.w < 40) return;
   const Ground g = caution(sheet.theme);
@@ -98,6 +99,7 @@ std::string nothing_listed(const bench::BookView& book) {
 }
 
 void draw_list(Sheet& sheet, const bench::BookView& book) {
+  if (book.paper) return draw_list_paper(sheet, book);
   if (book.rows.empty()) {
     panel(sheet, sheet.view.layout.main);
     labels(sheet, sheet.view.layout.main, plain(sheet.theme),
@@ -105,7 +107,11 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
   }
   for (const bench::Pad& at : sheet.view.layout.pads) {
     for (const auto& row : book.rows)
-      if (row.pad == at.id) batch_row(sheet, at, row);
+      if (row.pad == at.id) book.by_colour ? paint_tile(sheet, at, row) : batch_row(sheet, at, row);
+    if (at.id.kind == BookPad::by_colour)
+      pad(sheet, at, plain(sheet.theme),
+          {{say(book.by_colour ? Say::book_by_date : Say::book_by_colour), clean_letters}});
+    if (at.id.kind == BookPad::list_paper) paper_pad(sheet, at, BookPad::list_paper);
     if (at.id.kind == BookPad::ranges)
       pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::book_ranges), clean_letters}});
     if (at.id.kind == BookPad::discarded)
@@ -351,6 +357,9 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
     return pad(sheet, at, open ? dark(t) : plain(t),
                {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
   case BookPad::paper:
+  case BookPad::list_paper:
+  case BookPad::paint_list:
+  case BookPad::swatch_card:
   case BookPad::sheet:
   case BookPad::labels:
   case BookPad::table: return paper_pad(sheet, at, *own);
@@ -358,6 +367,7 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::batch:
   case BookPad::ranges: // of the list
   case BookPad::discarded:
+  case BookPad::by_colour:
   case BookPad::range_of:
   case BookPad::note_before:
   case BookPad::note_after:

@@ -1,9 +1,11 @@
 #include "screens/book_parts.hpp"
 
+#include "bench/pads_shared.hpp"
 #include "screens/measure.hpp"
 #include "screens/phrases.hpp"
 #include "words/book_says.hpp"
 #include "words/photos_says.hpp"
+#include "words/screens_says.hpp"
 
 namespace screens {
 
@@ -51,11 +53,29 @@ void on_paper(Sheet& sheet, const bench::PaperDesk& paper) {
          {{paper_now(paper), {cap::small, false, cap::small}, false, 3}}, Anchor::left);
 }
 
+void draw_list_paper(Sheet& sheet, const bench::BookView& book) {
+  panel(sheet, sheet.view.layout.more);
+  const std::string of = book.listed == 1 ? say(Say::paper_of_one)
+                                          : say(Say::paper_of_all, {std::to_string(book.listed)});
+  labels(sheet, inset(sheet.view.layout.more, 4), plain(sheet.theme),
+         {{of, clean_bold, false, 2},
+          {paper_now(*book.paper), {cap::small, false, cap::small}, false, 4}},
+         Anchor::left);
+  for (const bench::Pad& at : sheet.view.layout.pads) {
+    if (at.id.kind == bench::SharedPad::leave)
+      pad(sheet, at, plain(sheet.theme),
+          {{say(words::ScreensSay::pad_leave_number), clean_letters}});
+    if (const auto own = at.id.kind.as<BookPad>()) paper_pad(sheet, at, *own);
+  }
+}
+
 void paper_pad(Sheet& sheet, const bench::Pad& at, BookPad which) {
-  const Say what = which == BookPad::sheet    ? Say::paper_sheet
-                   : which == BookPad::labels ? Say::paper_labels
-                   : which == BookPad::table  ? Say::paper_table
-                                              : Say::book_paper;
+  const Say what = which == BookPad::sheet         ? Say::paper_sheet
+                   : which == BookPad::labels      ? Say::paper_labels
+                   : which == BookPad::table       ? Say::paper_table
+                   : which == BookPad::paint_list  ? Say::paper_paint_list
+                   : which == BookPad::swatch_card ? Say::paper_swatch_card
+                                                   : Say::book_paper;
   pad(sheet, at, plain(sheet.theme), {{say(what), clean_letters}});
 }
 

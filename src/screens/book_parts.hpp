@@ -11,6 +11,12 @@ namespace screens {
 // "€ 5.12: pigment 98 %, gum 2 %; a pan € 0.43".
 std::string cost_words(const bench::BookView& book);
 
+// A paint among all that are made, by colour.
+void paint_tile(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row);
+
+// Of all that is listed: what can be put on paper.
+void draw_list_paper(Sheet& sheet, const bench::BookView& book);
+
 // Where what is put on paper goes, or went.
 void on_paper(Sheet& sheet, const bench::PaperDesk& paper);
 

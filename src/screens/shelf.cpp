@@ -206,6 +206,12 @@ void chart_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
       Box{inset(at.box, 2), radius_mm, rgb(shelf.chart[place]), g.ink, outline_mm});
 }
 
+std::string label_pad_words(const bench::ShelfView& shelf) {
+  if (shelf.paper && shelf.paper->writing) return say(Say::card_label_writing);
+  const bool written = shelf.paper && !shelf.paper->written.empty();
+  return say(written ? Say::card_label_written : Say::card_label);
+}
+
 void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
   const Ground g = plain(sheet.theme);
   if (at.id.kind == SharedPad::page_back)
@@ -262,6 +268,8 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
     return pad(sheet, at, g, {{say(Say::card_make_binder), clean_letters, false, 2}});
   case ShelfPad::strength:
     return pad(sheet, at, g, {{say(Say::card_strength), clean_letters, false, 2}});
+  case ShelfPad::binder_label:
+    return pad(sheet, at, g, {{label_pad_words(shelf), small, false, 2}});
   case ShelfPad::to_card: return pad(sheet, at, g, {{say(Say::card_to), clean_letters}});
   case ShelfPad::batch_of:
   case ShelfPad::jar_g:
@@ -279,8 +287,9 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
 namespace {
 
 words::Sentence nothing_listed(const bench::ShelfView& shelf) {
-  if (!shelf.search.empty() && shelf.kind == bench::ShelfKind::pigment)
-    return Say::shelf_none_found;
+  if (!shelf.search.empty())
+    return shelf.kind == bench::ShelfKind::recipe ? Say::shelf_no_recipe_found
+                                                  : Say::shelf_none_found;
   if (shelf.away) return Say::shelf_none_away;
   return shelf.kind == bench::ShelfKind::recipe ? Say::shelf_no_recipe : Say::shelf_none;
 }

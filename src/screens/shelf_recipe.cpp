@@ -103,6 +103,18 @@ std::vector<Label> told_of_recipe(const bench::ShelfView& shelf) {
   return out;
 }
 
+double high_mm(const Label& label, double width) {
+  if (label.words.empty()) return 0;
+  const auto lines = fitted(label.words, width, label.lettering, label.max_lines).lines.size();
+  return static_cast<double>(lines) * cap::small * line_step + 0.6;
+}
+
+double high_mm(const std::vector<Label>& said, double width) {
+  double high = 0;
+  for (const Label& label : said) high += high_mm(label, width);
+  return high;
+}
+
 // Those that have room, the first before all others.
 void told(Sheet& sheet, Rect area, const std::vector<Label>& said) {
   const double width = area.w - 2 * padding_mm;
@@ -110,8 +122,7 @@ void told(Sheet& sheet, Rect area, const std::vector<Label>& said) {
   double high = 0;
   for (const Label& label : said) {
     if (label.words.empty()) continue;
-    const auto lines = fitted(label.words, width, label.lettering, label.max_lines).lines.size();
-    high += static_cast<double>(lines) * cap::small * line_step + 0.6;
+    high += high_mm(label, width);
     if (high > area.h) break;
     out.push_back(label);
   }
@@ -131,11 +142,16 @@ void made_pad(Sheet& sheet, const bench::Pad& at, const bench::ReadingView::Batc
 }
 
 void draw_recipe_card(Sheet& sheet, const bench::ShelfView& shelf) {
-  constexpr double most_mm = 9, least_mm = 4.6, heading_mm = 5.4, told_mm = 8.6;
+  constexpr double most_mm = 9, least_mm = 4.6, heading_mm = 5.4, least_told_mm = 8.6;
   const RecipeView& recipe = *shelf.recipe;
   panel(sheet, sheet.view.layout.lower);
   Rect area = inset(sheet.view.layout.lower, 1.5);
   const auto all = static_cast<double>(recipe.pigments.size() + recipe.liquids.size());
+  // Rows are made lower before what is told of it is left out.
+  const auto said = told_of_recipe(shelf);
+  const double told_mm =
+      std::max(least_told_mm, std::min(high_mm(said, area.w - 2 * padding_mm) + 0.1,
+                                       area.h - heading_mm - all * least_mm));
   const double room = area.h - heading_mm - told_mm,
                row_mm = std::clamp(room / std::max(1.0, all), least_mm, most_mm);
   const auto rows = static_cast<std::size_t>(std::max(2.0, room / row_mm));
@@ -145,7 +161,7 @@ void draw_recipe_card(Sheet& sheet, const bench::ShelfView& shelf) {
   labels(sheet, slice(area, heading_mm), plain(sheet.theme),
          {{basis_words(recipe), small, true, 1}}, Anchor::left);
   lines_of_recipe(sheet, area, row_mm, recipe.liquids, rows - pigments);
-  told(sheet, area, told_of_recipe(shelf));
+  told(sheet, area, said);
   for (const bench::Pad& at : sheet.view.layout.pads)
     for (const auto& batch : recipe.made)
       if (batch.pad == at.id) made_pad(sheet, at, batch);

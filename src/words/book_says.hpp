@@ -31,6 +31,16 @@ enum class BookSay {
   book_have_back,
   book_discarded,
   book_discarded_list,
+  book_by_colour,
+  book_by_date,
+  paint_no_swatch,
+  paint_batches,   // 0: how many, 1: day of the last
+  paint_left_jar,  // 0: mL
+  paint_left_pans, // 0: how many
+  paint_left_pan,
+  paint_left_both, // 0: of the jar, 1: of the pans
+  paint_on_slab,
+  paint_none_left,
   book_is_discarded,
   book_again_of,
   book_made_again,
@@ -59,6 +69,10 @@ enum class BookSay {
   paper_sheet,
   paper_labels,
   paper_table,
+  paper_paint_list,
+  paper_swatch_card,
+  paper_of_all, // 0: how many
+  paper_of_one,
   paper_folder, // 0: folder
   paper_writing,
   paper_written, // 0: file

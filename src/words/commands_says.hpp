@@ -228,6 +228,13 @@ enum class CommandsSay {
   script_nothing_down,
   // what the window puts on paper
   paper_no_batch,
+  paper_no_card, // 0: card
+  labels_batch_or_binder,
+  labels_no_binder, // 0: as asked, 1: those there are
+  labels_no_binders,
+  paints_none,
+  stem_paints,
+  stem_batches, // 0: how many
   paper_kept_back, // 0: batch
   paper_no_viewer, // 0: file, 1: program
   paper_not_shown, // likewise
@@ -239,7 +246,6 @@ enum class CommandsSay {
 constexpr Table table_of(CommandsSay) { return Table::commands; }
 
 std::string_view english(CommandsSay id);
-
 std::string_view help_in_english(); // of all commands; long, and so in a file of its own
 
 }

@@ -31,6 +31,16 @@ std::string_view english(BookSay id) {
   case Say::book_have_back: return "have it back";
   case Say::book_discarded: return "discarded";
   case Say::book_discarded_list: return "Discarded: they teach nothing; what they took is used up.";
+  case Say::book_by_colour: return "by colour";
+  case Say::book_by_date: return "by date";
+  case Say::paint_no_swatch: return "no swatch yet";
+  case Say::paint_batches: return "{0} batches, {1}";
+  case Say::paint_left_jar: return "{0} mL";
+  case Say::paint_left_pans: return "{0} pans";
+  case Say::paint_left_pan: return "1 pan";
+  case Say::paint_left_both: return "{0}, {1}";
+  case Say::paint_on_slab: return "on the slab";
+  case Say::paint_none_left: return "none left";
   case Say::book_is_discarded: return "Discarded: it stands in no list and teaches nothing.";
   case Say::book_again_of: return "again of {0}";
   case Say::book_cost: return "cost {0}";
@@ -59,6 +69,10 @@ std::string_view english(BookSay id) {
   case Say::paper_sheet: return "sheet";
   case Say::paper_labels: return "labels";
   case Say::paper_table: return "table";
+  case Say::paper_paint_list: return "list of paints";
+  case Say::paper_swatch_card: return "swatch card";
+  case Say::paper_of_all: return "All {0} that are listed, on paper:";
+  case Say::paper_of_one: return "The one that is listed, on paper:";
   case Say::paper_folder: return "Goes into {0}, and is opened to be printed.";
   case Say::paper_writing: return "Being written …";
   case Say::paper_written: return "Written: {0}";

@@ -264,6 +264,15 @@ std::string_view english(CommandsSay id) {
   case Say::file_there:
     return "“{0}” is there already, and nothing is ever written over: name a new file.";
   case Say::paper_made: return "made: {0}";
+  case Say::paper_no_card:
+    return "No card {0} is on the shelf, so there is no label to put on paper.";
+  case Say::labels_batch_or_binder:
+    return "Labels are of a batch or of a binder: say --batch or --binder, one of them.";
+  case Say::labels_no_binder: return "No binder goes by “{0}”. On the shelf are: {1}.";
+  case Say::labels_no_binders: return "No binder is on the shelf, so “{0}” is none of them.";
+  case Say::paints_none: return "No paint was made in this studio yet.";
+  case Say::stem_paints: return "paints";
+  case Say::stem_batches: return "{0}-batches";
   case Say::paper_no_batch:
     return "This batch could not be read, so there is nothing to put on paper. See in Book what is "
            "said of it.";

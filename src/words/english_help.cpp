@@ -45,12 +45,21 @@ slabside bring FILE.csv [--take] [--studio DIR] [--column C=ROLE[:UNIT] ...] [--
                                  cards for pigments that the shelf has not
 slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
-                                 and the next two go to standard output; no file is overwritten.
-                                 All three leave out the amounts of recipes marked as mine, but for
+                                 and the next ones go to standard output; no file is overwritten.
+                                 They leave out the amounts of recipes marked as mine, but for
                                  --with-recipes
 slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
                 [--out FILE.html|FILE.svg]
                                  labels for its pans, in true millimetres; without --count a sheet
+slabside labels --binder CARD [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
+                [--out FILE.html]
+                                 labels for a jar of binder, by its card or name: contents, gum to
+                                 water, made on, until when it keeps
+slabside paints [--studio DIR] [--out FILE.html]
+                                 all paints by hue and lightness, with what is left of each
+slabside card   --batch BATCH [--studio DIR] [--sheet a4|letter] [--out FILE.html]
+                                 a swatch card to print and paint on, with bare paper, two greys
+                                 and a scale
 slabside table  [--batch BATCH] [--totals] [--studio DIR] [--out FILE.csv]
                                  every addition, or with --totals what went in of each material.
                                  Names that a spreadsheet would compute get an apostrophe in front

@@ -25,6 +25,37 @@ std::string_view english(PaperSay id) {
            "tells what was recorded there; it certifies nothing.";
   case Say::sheet_keeps_amounts: return "The recipe is its maker’s own: amounts are left out.";
   case Say::label_binder: return "{0}, {1} g to 10 g";
+  case Say::label_gum_to_water: return "gum 1 : water {0}, by weight";
+  case Say::label_made: return "made {0}";
+  case Say::label_keeps: return "Keep cold, until {0}.";
+  case Say::label_throw_away: return "Away with it if it hisses, smells or has fur.";
+  case Say::contents_gum: return "gum arabic";
+  case Say::contents_water: return "water";
+  case Say::contents_honey: return "honey";
+  case Say::contents_glycerin: return "glycerin";
+  case Say::contents_alcohol: return "alcohol";
+  case Say::contents_other: return "other";
+  case Say::sheets_title: return "{0} batch sheets";
+  case Say::labels_title: return "labels of {0} batches";
+  case Say::labels_too_many:
+    return "These are {0} labels, and {1} at once is the most: search for fewer batches first.";
+  case Say::paints_title: return "Paints";
+  case Say::paints_about: return "{0} paints on {1}, by hue and lightness";
+  case Say::paints_guess: return "no swatch yet: its pigment’s colour, a guess";
+  case Say::paints_batch: return "{0}, batch {1}";
+  case Say::paints_left: return "left: {0}";
+  case Say::paints_jar: return "{0} mL in the jar";
+  case Say::paints_pans: return "{0} pans";
+  case Say::paints_pan: return "1 pan";
+  case Say::paints_slab: return "on the slab";
+  case Say::paints_none: return "none left";
+  case Say::card_title: return "swatch cards of {0} batches";
+  case Say::card_paint_here: return "paint here";
+  case Say::card_white: return "bare paper";
+  case Say::card_grey: return "sRGB {0}";
+  case Say::card_how:
+    return "Print on the paper that is painted on. The greys are as their numbers say only from a "
+           "printer that was measured.";
   case Say::label_batch: return "{0}, batch {1}";
   case Say::label_see_sheet: return "See the supplier’s safety data sheet.";
   case Say::labels_ruler: return "50 mm long if it was printed at 100 %";
@@ -32,7 +63,8 @@ std::string_view english(PaperSay id) {
     return "A label is 15 × 8 mm or larger and fits on the sheet, like 38x21: “{0}” is not.";
   case Say::labels_bad_count: return "Between 1 and {1} labels, please: “{0}” is not.";
   case Say::labels_too_small:
-    return "“{0}” does not fit whole on a label of {1} × {2} mm: say --mm and a larger size.";
+    return "Too many words for a label of {1} × {2} mm. Shorten the name, or say --mm and a larger "
+           "size to the command labels. It is: {0}";
   case Say::labels_one_page:
     return "One SVG holds {0} labels of this size: ask for so many, or for an HTML file.";
   case Say::show_damaged: return "A file of this batch is damaged: entries may be missing.";

@@ -73,6 +73,11 @@ std::string_view english(ShelfSay id) {
   case Say::card_change: return "change the card";
   case Say::card_jars: return "jars";
   case Say::card_make_binder: return "make it";
+  case Say::card_label: return "label on paper";
+  case Say::card_label_writing: return "being written …";
+  case Say::card_label_written: return "label is in “paper”";
+  case Say::shelf_no_recipe_found:
+    return "No recipe bears that. Try its name, or one of its pigments.";
   case Say::card_strength: return "weigh, thin";
   case Say::card_tick: return "this is mine";
   case Say::card_colour: return "colour";

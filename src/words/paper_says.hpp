@@ -24,8 +24,36 @@ enum class PaperSay {
   care_pigment_not_known,
   sheet_foot,
   sheet_keeps_amounts,
-  label_binder, // 0: binder, 1: g
-  label_batch,  // 0: date, 1: id
+  label_binder,       // 0: binder, 1: g
+  label_gum_to_water, // 0: water
+  label_made,         // 0: day
+  label_keeps,        // 0: day
+  label_throw_away,
+  contents_gum,
+  contents_water,
+  contents_honey,
+  contents_glycerin,
+  contents_alcohol,
+  contents_other,
+  sheets_title,    // 0: how many
+  labels_title,    // 0: of how many
+  labels_too_many, // 1: the most
+  paints_title,
+  paints_about, // 0: how many, 1: day
+  paints_guess,
+  paints_batch, // 0: day, 1: id, 2: how many batches
+  paints_left,  // 0: what is
+  paints_jar,   // 0: mL
+  paints_pans,  // 0: how many
+  paints_pan,
+  paints_slab,
+  paints_none,
+  card_title, // 0: of how many
+  card_paint_here,
+  card_white,
+  card_grey, // 0: value
+  card_how,
+  label_batch, // 0: date, 1: id
   label_see_sheet,
   labels_ruler,
   labels_bad_size,

@@ -43,7 +43,7 @@ TEST_CASE("a sheet, labels and a table are wanted of the batch whose page is ope
     const auto wanted = h.wanted(pad);
     REQUIRE(wanted);
     CHECK(wanted->kind == kind);
-    CHECK(wanted->batch == h.batch);
+    CHECK(wanted->of == std::vector<std::string>{h.batch});
     CHECK(h.book().paper->writing);
     CHECK_FALSE(h.wanted(pad)); // not twice before it is answered
     h.give(PaperWritten{std::string("/home/maker/Slabside/paper/") + pad});

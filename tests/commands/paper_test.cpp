@@ -112,6 +112,37 @@ TEST_CASE("labels that cannot be made are refused with what to say instead") {
   CHECK(!std::filesystem::exists(s.path / "a.svg"));
 }
 
+TEST_CASE("all paints, a swatch card and a binder's labels are printed or made as new files") {
+  const Played s;
+  const Ran paints = s.read({"paints"});
+  CHECK(paints.status == 0);
+  CHECK(has(paints.out, "<!DOCTYPE html>"));
+  CHECK(has(paints.out, "Evening blue"));
+  CHECK(s.read({"paints", "--out", s.out("paints.html")}).status == 0);
+  CHECK(s.read({"paints", "--out", s.out("paints.html")}).status == 1); // it is there already
+  const Ran card = s.read({"card", "--batch", "last", "--sheet", "letter"});
+  CHECK(card.status == 0);
+  CHECK(has(card.out, "Evening blue"));
+  CHECK(has(card.out, "width=\"215.9mm\""));
+  CHECK(has(s.read({"card"}).err, "--batch"));
+  CHECK(has(s.read({"card", "--batch", "last", "--sheet", "a3"}).err, "“a3”"));
+  const Ran label = s.read({"labels", "--binder", "gum_12", "--count", "2"});
+  CHECK(label.status == 0);
+  CHECK(has(label.out, "gum 1 : water 2"));
+}
+
+TEST_CASE("labels of no binder, or of two things at once, are refused with what there is") {
+  const Played s;
+  const Ran none = s.read({"labels", "--binder", "Nobody's gum"});
+  CHECK(none.status == 1);
+  CHECK(none.out == "");
+  CHECK(has(none.err, "On the shelf are"));
+  CHECK(has(s.read({"labels", "--binder", "gum_12", "--batch", "last"}).err, "one of them"));
+  CHECK(has(s.read({"labels", "--binder", "gum_12", "--out", s.out("a.svg")}).err, "a.svg"));
+  const Studio empty;
+  CHECK(has(empty.read({"paints"}).err, "No paint was made"));
+}
+
 TEST_CASE("a table has a row for each addition, or for each material") {
   const Played s;
   const Ran additions = s.read({"table"});

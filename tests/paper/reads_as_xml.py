@@ -22,7 +22,7 @@ ATTRIBUTES = set("lang charset name content class xmlns width height viewBox rol
                  "cy r rx d points fill stroke id offset font-family font-weight font-size clip-path "
                  "stroke-width stroke-dasharray stroke-linejoin stroke-linecap stop-color "
                  "stop-opacity text-anchor textLength lengthAdjust".split())
-OUTSIDE = re.compile(r"https?:|//|javascript:|data:|@import|url\((?!#trail-\d+\))", re.I)
+OUTSIDE = re.compile(r"https?:|//|javascript:|data:|@import|url\((?!#trail(?:-\d+)+\))", re.I)
 
 
 class AsHtml(html.parser.HTMLParser):

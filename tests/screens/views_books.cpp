@@ -140,6 +140,47 @@ void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   keep("with which", list_of(b, view_around(b)));
 }
 
+namespace {
+
+BookView chart_of(const Bench& b, const View& v) {
+  BookView chart = list_of(b, v);
+  chart.by_colour = true;
+  const PaintLeft lefts[]{{}, {23.4, 12, false}, {0, 1, false}, {0, 0, true}, {9.4, 0, false}};
+  for (std::size_t i = 0; i < chart.rows.size(); ++i) {
+    chart.rows[i].swatch = i % 2 == 0;
+    chart.rows[i].left = lefts[i % std::size(lefts)];
+    chart.rows[i].batches = i % 3 == 0 ? 14 : 1;
+    chart.rows[i].chosen = false;
+  }
+  return chart;
+}
+
+}
+
+void add_charts(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_with_batches(mm, hand, Screen::book);
+  const auto keep = [&](const std::string& what, auto make) {
+    const View around = view_around(b);
+    View v = around;
+    v.screen = make(b, around);
+    out.push_back({"book, " + what + on, mm, v});
+  };
+  b.paper.folder = "/home/maker/Slabside/paper";
+  keep("list, paper", list_of);
+  b.book.by_colour = true;
+  for (int i = 0; i < 40; ++i) b.book.paints.push_back({{"one" + std::to_string(i)}});
+  b.book.list.at = 3;
+  keep("by colour", chart_of);
+  b.book.page = ListPage{false, true};
+  keep("all on paper", [](const Bench& bench, const View&) {
+    BookView asked;
+    asked.by_colour = true;
+    asked.listed = 40;
+    asked.paper = bench.paper;
+    return asked;
+  });
+}
+
 void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_with_batches(mm, hand, Screen::book);
   b.book.page = ComparePage{{"one", {}}, "older"};

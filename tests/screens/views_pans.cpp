@@ -329,6 +329,7 @@ void add_pans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on)
   add_book_pages(out, mm, hand, on);
   add_two(out, mm, hand, on);
   add_photos(out, mm, hand, on);
+  add_charts(out, mm, hand, on);
 }
 
 }

@@ -18,5 +18,6 @@ void add_book_pages(std::vector<Case>& out, bench::Size mm, bench::Hand hand,
                     const std::string& on);
 void add_photos(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 void add_two(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
+void add_charts(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 
 }

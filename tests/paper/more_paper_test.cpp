@@ -1,0 +1,142 @@
+// Several batches on one page, jars of binder, the list of paints, cards to paint on.
+#include "paper/blank_card.hpp"
+#include "paper/hand.hpp"
+#include "paper/label.hpp"
+#include "paper/paint_list.hpp"
+#include "paper/sheet.hpp"
+#include "words/paper_says.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+
+using namespace hand;
+using Say = words::PaperSay;
+
+namespace {
+
+std::size_t count(const std::string& text, const std::string& part) {
+  std::size_t found = 0;
+  for (auto at = text.find(part); at != std::string::npos; at = text.find(part, at + 1)) ++found;
+  return found;
+}
+
+Card binder(const std::string& name) {
+  Card card = make::liquid("gum_12", CardKind::binder, {.gum = 1, .water = 2, .honey = 0.4});
+  card.name = name;
+  card.lot = "jar 7";
+  card.made_on = "2026-11-25";
+  card.keep_until = "2027-02-25";
+  return card;
+}
+
+std::vector<paper::ListedPaint> paints(const std::string& name) {
+  const Batch batch = ordinary(name);
+  paper::ListedPaint read{name, paper::pigments_of(batch), 0x2e4f9a, true, batch.id, "25 Nov 2026"};
+  paper::ListedPaint guessed = read;
+  read.jar_mL = 6.25;
+  read.pans = 12;
+  guessed.swatch = false;
+  guessed.batch = "0123456789ab";
+  return {read, guessed};
+}
+
+}
+
+TEST_CASE("several sheets are pages of one file and share no id") {
+  const Batch one = ordinary("Weir blue"), other = ordinary("Ferry sky");
+  const std::string html = paper::sheets({{one, offsets()}, {other, offsets()}});
+  CHECK(count(html, "<h1") == 2);
+  CHECK(count(html, "class=\"sheet\"") == 2);
+  CHECK(count(html, "id=\"trail-1-1\"") == 1);
+  CHECK(count(html, "id=\"trail-2-1\"") == 1);
+}
+
+TEST_CASE("labels of several batches follow one another on the same sheets") {
+  const Batch one = ordinary("Weir blue"), other = ordinary("Ferry sky");
+  const auto html =
+      paper::labels_as_html({{{one, offsets()}, 60}, {{other, offsets()}, 10}}, paper::LabelPlan{});
+  REQUIRE(html);
+  CHECK(count(*html, ">Weir blue</text>") == 60);
+  CHECK(count(*html, ">Ferry sky</text>") == 10);
+  CHECK(count(*html, "<svg ") == 2); // 65 a sheet
+  const auto many = paper::labels_as_html({{{one, offsets()}, 600}, {{other, offsets()}, 600}},
+                                          paper::LabelPlan{});
+  REQUIRE_FALSE(many);
+  CHECK(many.error() == words::Error{Say::labels_too_many, {"1200", "1000"}});
+}
+
+TEST_CASE("a label that is refused says why before whose it is") {
+  const auto html = paper::labels_as_html({ordinary(std::string(5000, 'w')), offsets()}, {});
+  REQUIRE_FALSE(html);
+  CHECK(words::message(html.error()).rfind("Too many words for a label of 38", 0) == 0);
+}
+
+TEST_CASE("a jar of binder says what is in it, from when and until when") {
+  const auto html = paper::binder_labels_as_html(binder("Gum 1:2"), {.count = 3});
+  REQUIRE(html);
+  for (const char* words : {">Gum 1:2<", ">water, gum arabic, honey<", "gum 1 : water 2", "jar 7",
+                            "made 25 Nov 2026", "until 25 Feb 2027", "smells"})
+    CHECK_MESSAGE(has(*html, words), words);
+  CHECK(count(*html, ">Gum 1:2</text>") == 3);
+  Card bare = binder("Bought gum");
+  bare.facts = LiquidCard{CardKind::binder, {}};
+  bare.lot = bare.made_on = bare.keep_until = "";
+  const auto little = paper::binder_labels_as_html(bare, {});
+  REQUIRE(little);
+  CHECK_FALSE(has(*little, "gum 1"));
+  CHECK_FALSE(has(*little, "until"));
+}
+
+TEST_CASE("the list of paints has each with its colour, number and what is left") {
+  const std::string html = paper::paint_list(paints("Weir blue"), "28 Nov 2026");
+  CHECK(count(html, "<h2") == 2);
+  for (const char* words :
+       {"2 paints on 28 Nov 2026", "Cobalt blue, PB28", "#2e4f9a", "6.3 mL in the jar, 12 pans",
+        "batch 9a04d3e1", "batch 01234567", "none left", "a guess"})
+    CHECK_MESSAGE(has(html, words), words);
+}
+
+TEST_CASE("a swatch card has its greys, its scale and its batch, to the millimetre") {
+  const Batch batch = ordinary();
+  const std::string html = paper::swatch_cards({{batch, offsets()}}, paper::a4);
+  CHECK(has(html, "width=\"210mm\" height=\"297mm\" viewBox=\"0 0 210 297\""));
+  for (const char* words : {">Weir blue<", ">Cobalt blue, PB28<", "batch 9a04d3e1", "#777777",
+                            "#bbbbbb", "sRGB 119", "sRGB 187", ">50 mm<"})
+    CHECK_MESSAGE(has(html, words), words);
+  const paper::CardPlaces& p = paper::card_places;
+  for (const session::Rect& r : {p.paint, p.white, p.light, p.dark}) {
+    CHECK(r.x >= 0);
+    CHECK(r.right() <= p.card.w);
+    CHECK(r.bottom() <= p.scale_y);
+  }
+  const std::vector<paper::Handed> nine(9, paper::Handed{batch, offsets()});
+  CHECK(count(paper::swatch_cards(nine, paper::a4), "<svg ") == 2);
+  CHECK(count(paper::swatch_cards(nine, paper::letter_size), "<svg ") == 2);
+}
+
+TEST_CASE("hostile names are harmless on all of them") {
+  const auto folder = std::filesystem::temp_directory_path() / "slabside-more-paper";
+  std::filesystem::create_directories(folder);
+  std::size_t n = 0;
+  const auto keep = [&](const std::string& html) {
+    std::ofstream(folder / (std::to_string(n++) + ".html"), std::ios::binary) << html;
+  };
+  for (const std::string& name : hostile_names()) {
+    const Batch batch = ordinary(name);
+    keep(paper::sheets({{batch, offsets()}, {batch, offsets()}}));
+    keep(paper::paint_list(paints(name), name));
+    keep(paper::swatch_cards({{batch, offsets()}}, paper::a4));
+    if (name.size() == 5000) continue;
+    const auto label = paper::binder_labels_as_html(binder(name), {.label = {60, 40}, .count = 2});
+    REQUIRE(label);
+    keep(*label);
+  }
+  const std::string reads = std::string("/usr/bin/python3 -B ") + SLABSIDE_ROOT +
+                            "/tests/paper/reads_as_xml.py " + std::to_string(n) + " " +
+                            folder.string();
+  CHECK(std::system(reads.c_str()) == 0);
+  std::filesystem::remove_all(folder);
+}
