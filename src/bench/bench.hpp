@@ -102,10 +102,10 @@ struct Fitted {    // the answer to Effects.learn
   words::Result<std::string> result; // bytes of a paint::RangeFit
 };
 
-using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
-                           Arrived, Resized, NotKept, Spoken, ToldWritten, FriendsFound,
-                           PaperWritten, PaperNotShown, Leaving, Study, Fitted, Dropped,
-                           PicturesListed, ImageSeen, PhotoKept, SwatchRead>;
+using Input =
+    std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded, Arrived,
+                 Resized, NotKept, Spoken, ToldWritten, FriendsFound, PaperWritten, PaperNotShown,
+                 Leaving, Study, Fitted, Dropped, PicturesListed, ImageSeen, PhotoKept, SwatchRead>;
 
 // ---- effects
 

@@ -99,8 +99,7 @@ std::optional<words::Error> doubt_about_bought(double g) {
   return words::Error{words::BenchSay::grams_tiny, {words::Number(g, 3)}};
 }
 
-std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& id,
-                                              double g) {
+std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& id, double g) {
   constexpr double far_too_loose = 3, of_scale = 0.05;
   const session::Card* card = shelf_card(bench, id);
   if (!card || !bench.folded) return std::nullopt;

@@ -33,7 +33,8 @@ std::optional<words::Error> doubt_about_bought(double g);
 
 // So many g of a card typed for the slab: more than its jar had left, or a liquid that makes paint
 // three times as loose as it may be.
-std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& card, double g);
+std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& card,
+                                              double g);
 
 // A pan that weighs more than it did when it was weighed last, with nothing poured since.
 std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g);

@@ -9,7 +9,7 @@ enum class TabletPad {
   hand,
   motion,
   full_screen, // where the window has the choice
-  language, // the next of those offered
+  language,    // the next of those offered
   card_smaller,
   card_larger, // arg of both: "" a little, "much"
   bind,        // arg: the name of a pad in keys.hpp

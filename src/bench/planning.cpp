@@ -23,7 +23,7 @@ using words::Result;
 struct OfOneGram {
   std::vector<PlannedPigment> pigments;
   std::vector<session::BatchPigment> shares; // of the same, in their order
-  double said_g = 0; // of the recipe as it stands
+  double said_g = 0;                         // of the recipe as it stands
   double pigment_mL = 0;
   double liquid_mL = 0; // live, when it is right
   double binder_g = 0;  // to put in

@@ -23,7 +23,7 @@ std::string amount_words(Unit unit, double amount); // "1 drop", "¼ tsp", "4.5 
 std::string tapped_words(const Tapped& tapped);     // "½ + ¼ tsp and 5 drops"
 // "1 tsp + 52 drops (about 1 + ½ tsp)", "weighed"
 std::string total_words(const Total& total, const Measures& of);
-std::string stage_words(const Pass& pass); // "knife", "pass 2"
+std::string stage_words(const Pass& pass);        // "knife", "pass 2"
 std::string known_words(const paint::Band& band); // "a guess", "4 batches"
 std::string right_words(const paint::Band& band); // "right, 4 batches"
 

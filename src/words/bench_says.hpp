@@ -39,7 +39,7 @@ enum class BenchSay {
   more_than_left, // 0: by count, 1: typed
   far_too_much,   // 0: typed, 1: of pigment there
   pan_heavier,    // 0: before, 1: now  // g: 0 by count, 1 as typed
-  grams_tiny,    // 0: g as typed
+  grams_tiny,     // 0: g as typed
   parts_out_of_range,
   not_on_shelf,
   paint_not_planned,

@@ -135,8 +135,7 @@ int ahead_by(const Lived& told, const Lived& alone) {
 }
 
 std::string ahead_words(int batches) {
-  return batches < lived - 1 ? std::to_string(batches)
-                             : "more than " + std::to_string(lived - 2);
+  return batches < lived - 1 ? std::to_string(batches) : "more than " + std::to_string(lived - 2);
 }
 
 bool kept(const Pair& pair, const Lived& told, const Lived& alone, double errors_allowed) {
