@@ -170,10 +170,10 @@ Flags flags_of(const TrailPlot& p, bool apart) {
   return out;
 }
 
-// The latest has its words, even where that takes the room of the signs.
+// At the slab the latest has its words, even where that takes the room of the signs.
 Flags readable_flags(const TrailPlot& p, const Taken& taken) {
   Flags apart = flags_of(p, true);
-  if (apart.flags.empty()) return apart;
+  if (p.trail.whole || apart.flags.empty()) return apart;
   const bool said = place_labels(apart.flags, taken, p.style.cap_mm, furthest_mm(p))[0].has_value();
   return said ? apart : flags_of(p, false);
 }
