@@ -149,7 +149,12 @@ struct Flags { // the latest first
   std::vector<const bench::TrailMark*> marks;
 };
 
-Flags flags_of(const TrailPlot& p) {
+double furthest_mm(const TrailPlot& p) { // words further off seem to be another's
+  return p.trail.whole ? 28 : 7;
+}
+
+// Signs at one place beside each other, or over each other.
+Flags flags_of(const TrailPlot& p, bool apart) {
   const double size = p.style.cap_mm * 1.1;
   Flags out;
   auto& [flags, marks] = out;
@@ -158,17 +163,26 @@ Flags flags_of(const TrailPlot& p) {
   for (auto mark = p.trail.marks.rbegin(); mark != p.trail.marks.rend(); ++mark) {
     const Point at{p.flow.x(mark->flow), p.time.y(mark->clock)};
     if (!inside(p.style.inside, at) || leaves(p, at, size)) continue;
-    signs.push_back(session::beside_others(at, size, signs));
+    signs.push_back(apart ? session::beside_others(at, size, signs) : at);
     flags.push_back({signs.back(), size, marks.size() < most ? mark_words(*mark) : ""});
     marks.push_back(&*mark);
   }
   return out;
 }
 
-void draw_flags(Sheet& sheet, const TrailPlot& p, const Flags& all, Taken taken) {
+// At the slab the latest has its words, even where that takes the room of the signs.
+Flags readable_flags(const TrailPlot& p, const Taken& taken) {
+  Flags apart = flags_of(p, true);
+  if (p.trail.whole || apart.flags.empty()) return apart;
+  const bool said = place_labels(apart.flags, taken, p.style.cap_mm, furthest_mm(p))[0].has_value();
+  return said ? apart : flags_of(p, false);
+}
+
+void draw_flags(Sheet& sheet, const TrailPlot& p, const Flags& all, Taken& taken) {
   const auto& flags = all.flags;
-  const double furthest_mm = p.trail.whole ? 28 : 7; // words further off seem to be another's
-  const auto places = place_labels(flags, std::move(taken), p.style.cap_mm, furthest_mm);
+  const auto places = place_labels(flags, taken, p.style.cap_mm, furthest_mm(p));
+  for (const auto& place : places)
+    if (place) taken.boxes.push_back(place->box);
   for (std::size_t i = flags.size(); i-- > 0;)
     session::add_sign(sheet.shapes, all.marks[i]->what, flags[i].at, flags[i].size,
                       sign_colours(sheet.theme));
@@ -260,12 +274,12 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   draw_beside(sheet, p);
   sheet.shapes.push_back(Clip{});
   add(sheet, trail_stages(p));
-  const Flags flags = flags_of(p);
   Taken taken = taken_of(p);
+  const Flags flags = readable_flags(p, taken);
   for (const Flag& flag : flags.flags) taken.boxes.push_back(around(flag.at, flag.size / 2));
   draw_gathered(sheet, p, taken);
+  draw_flags(sheet, p, flags, taken);
   name_ghost(sheet, p, taken);
-  draw_flags(sheet, p, flags, std::move(taken));
   draw_now(sheet, p);
 }
 

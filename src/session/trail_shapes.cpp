@@ -159,7 +159,7 @@ Rect trail_window(const TrailPlot& p) {
 
 Point beside_others(Point at, double size, const std::vector<Point>& others) {
   const double step = size * 1.08;
-  constexpr double places[]{0, 1, -1, 2, -2, 3, -3};
+  constexpr double places[]{0, 1, 2, 3, -1, -2, -3}; // words stand at the left
   for (const double place : places) {
     const Point here{at.x + place * step, at.y};
     const bool free = std::none_of(others.begin(), others.end(), [&](const Point& other) {

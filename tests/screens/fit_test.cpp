@@ -221,3 +221,11 @@ TEST_CASE(
   CHECK(cut.lines[0].substr(cut.lines[0].size() - 3) == "…");
   CHECK(fitted("", 10, l, 1).lines.empty());
 }
+
+TEST_CASE("a number stays with its unit, as long as there is room for both") {
+  const Lettering l{2.9, false, 2.9};
+  const double wide = width_mm("knife for 1", l.cap_mm, l.bold) + 0.1;
+  CHECK(fitted("knife for 1 min", wide, l, 2, false).lines ==
+        std::vector<std::string>{"knife for", "1 min"});
+  CHECK(fitted("Cerulean blue (chromium)", 28, l, 1).shortened);
+}

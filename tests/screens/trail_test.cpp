@@ -220,3 +220,13 @@ TEST_CASE("dashes are of one length however short the steps of the line are") {
   REQUIRE_FALSE(corner.empty());
   CHECK(corner[0].size() == 3);
 }
+
+TEST_CASE("signs at one place stand beside each other, and one elsewhere stays") {
+  constexpr double size = 3;
+  std::vector<Point> signs;
+  for (int i = 0; i < 5; ++i) signs.push_back(session::beside_others({10, 10}, size, signs));
+  CHECK(signs[0].x == 10);
+  for (std::size_t i = 0; i < signs.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) CHECK(std::abs(signs[i].x - signs[j].x) >= size);
+  CHECK(session::beside_others({10, 20}, size, signs).x == 10);
+}
