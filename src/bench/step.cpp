@@ -189,6 +189,8 @@ void spoken(Bench& bench, words::Language language, const Now& now) {
   bench.folds = {};
   index_logs(bench);
   index_all(bench, now);
+  if (bench.folded) refold(bench, now);
+  if (bench.pans.folded) refold_pans(bench, now);
 }
 
 bool speaks_of(const session::Log& log, const std::string& batch) {
