@@ -22,7 +22,7 @@ using words::say;
 namespace {
 
 constexpr Lettering small{cap::small, false, cap::small};
-constexpr double caption_mm = 5.6;
+constexpr double caption_mm = 5.6, file_mm = 9.4; // a file's name may be long
 
 std::string of_words(session::PhotoOf of) {
   switch (of) {
@@ -45,17 +45,18 @@ void caption(Sheet& sheet, const Rect& r, const Ground& g, const PhotosView::Thu
     words.x += size + 1;
     words.w -= size + 1;
   }
-  labels(sheet, words, g, {{thumb.of ? of_words(*thumb.of) : thumb.name, small, false, 1}},
+  labels(sheet, words, g,
+         {{thumb.of ? of_words(*thumb.of) : thumb.name, small, false, thumb.of ? 1 : 2}},
          Anchor::left);
 }
 
 void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thumb) {
   const Ground g = pad_box(sheet, at, plain(sheet.theme));
   Rect r = inset(at.box, 1);
-  Rect picture = slice(r, r.h - caption_mm);
+  Rect picture = slice(r, r.h - (thumb.of ? caption_mm : file_mm));
   picture = inset(picture, 0.6);
   if (thumb.no_picture) {
-    labels(sheet, picture, g, {{words::message(*thumb.no_picture), small, true, 5}});
+    labels(sheet, picture, g, {{words::message(*thumb.no_picture), small, true, 8}});
   } else {
     sheet.shapes.push_back(Picture{picture, thumb.image});
     sheet.shapes.push_back(Box{picture, 0, clear, g.ink, outline_mm});
@@ -232,7 +233,7 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
   const auto plainly = [&](Say what) { pad(sheet, at, plain(t), {{say(what), clean_letters}}); };
   const auto darkly = [&](Say what) { pad(sheet, at, dark(t), {{say(what), clean_bold}}); };
   switch (which) {
-  case PhotosPad::add: return darkly(Say::add);
+  case PhotosPad::add: return pad(sheet, at, dark(t), {{say(Say::add), clean_bold, false, 3}});
   case PhotosPad::look: return plainly(Say::look);
   case PhotosPad::larger: return plainly(Say::larger);
   case PhotosPad::smaller: return plainly(Say::smaller);

@@ -99,12 +99,12 @@ TEST_CASE("what is no photo is said by its name, and nothing is kept") {
   const Bad all[] = {
       {"empty.jpg", "empty", ""},
       {"film.jpg", "JPEG or a PNG", std::string("\0\0\0\x18", 4) + "ftypmp42 and more"},
-      {"cut.jpg", "damaged", rig::bytes_of(pictures + "base.jpg").substr(0, 700)},
+      {"cut.jpg", "damaged", rig::bytes_of(pictures + "base.jpg").substr(0, 285)},
       {"vast.png", "10000", hundred_megapixels()},
   };
   Open s;
   for (const Bad& bad : all) {
-    const char* name = bad.name;
+    const std::string name = bad.name;
     CAPTURE(name);
     s.drop(s.file(bad.name, bad.bytes));
     CHECK(has(s.said(), bad.name));
