@@ -20,13 +20,21 @@ struct Makers {
   std::map<std::string, std::size_t> by_batch;
 };
 
+// "Weir blue, 2" is proposed for the second batch of a paint.
+std::string without_count(const std::string& name) {
+  const auto comma = name.rfind(", ");
+  const bool counted = comma != std::string::npos && comma > 0 && comma + 2 < name.size() &&
+                       name.find_first_not_of("0123456789", comma + 2) == std::string::npos;
+  return counted ? name.substr(0, comma) : name;
+}
+
 std::size_t place_of_paint(Makers& makers, const Bench& bench, const std::string& batch,
                            const BookEntry& entry, std::size_t fresh) {
   const auto again = makers.by_batch.find(entry.again_of);
   const auto before = bench.index.of.find(entry.again_of);
   const bool same = again != makers.by_batch.end() && before != bench.index.of.end() &&
                     before->second.pigments == entry.pigments;
-  const Key key{words::searchable(entry.name), entry.pigments};
+  const Key key{words::searchable(without_count(entry.name)), entry.pigments};
   const std::size_t place = same ? again->second : makers.by_key.emplace(key, fresh).first->second;
   makers.by_key.emplace(key, place);
   makers.by_batch[batch] = place;

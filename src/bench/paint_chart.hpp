@@ -6,8 +6,9 @@
 
 namespace bench {
 
-// Batches are of one paint where they are made again of one another, or bear one name and hold the
-// same pigments. Only paints of which a batch is found, while something is searched for.
+// Batches are of one paint where they are made again of one another, or bear one name (but for a
+// count behind it) and hold the same pigments. Only paints of which a batch is found, while
+// something is searched for.
 std::vector<PaintMade> paints_by_colour(const Bench& bench);
 
 // Puts them into bench.book, while it lists them.

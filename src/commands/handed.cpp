@@ -124,7 +124,9 @@ HandedFile list_of_paints(const bench::Bench& bench, const bench::Now& now) {
 words::Result<HandedFile> label_of_binder(const bench::Bench& bench, const std::string& id) {
   const session::Card* card = bench::card_anywhere(bench, id);
   if (!card) return words::failure(Say::paper_no_card, {id});
-  auto labels = paper::binder_labels_as_html(*card, {});
+  paper::LabelPlan a_few; // a row of a sheet: for the jar, and one that comes off
+  a_few.count = 5;
+  auto labels = paper::binder_labels_as_html(*card, a_few);
   if (!labels) return tl::make_unexpected(labels.error());
   return HandedFile{file_stem(card->name) + "-labels", ".html", *std::move(labels)};
 }

@@ -97,9 +97,11 @@ std::vector<LabelText> binder_texts(const Card& binder) {
   std::vector<LabelText> out{{binder.name, true, false}};
   if (const std::string contents = contents_words(r); !contents.empty())
     out.push_back({contents, false, false});
-  if (r.gum > 0 && r.water > 0)
+  const double water = r.gum > 0 ? r.water / r.gum : 0;
+  const bool whole = std::abs(water - std::round(water)) < 0.005;
+  if (water > 0)
     out.push_back(
-        {say(Say::label_gum_to_water, {words::number(r.water / r.gum, 2)}), false, false});
+        {say(Say::label_gum_to_water, {words::number(water, whole ? 0 : 2)}), false, false});
   std::string made = binder.lot;
   if (!binder.made_on.empty())
     made += (made.empty() ? "" : ", ") + say(Say::label_made, {day_of_card(binder.made_on)});

@@ -34,7 +34,7 @@ std::string_view english(PaperSay id) {
   case Say::contents_honey: return "honey";
   case Say::contents_glycerin: return "glycerin";
   case Say::contents_alcohol: return "alcohol";
-  case Say::contents_other: return "other";
+  case Say::contents_other: return "preservative";
   case Say::sheets_title: return "{0} batch sheets";
   case Say::labels_title: return "labels of {0} batches";
   case Say::labels_too_many:

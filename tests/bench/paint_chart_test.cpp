@@ -41,7 +41,7 @@ struct Studio : Hands {
     ochre = make(*this, "py43", "Quarry ochre");
     first_blue = make(*this, "pb28", "Weir blue");
     white = make(*this, "pw6", "Chalk");
-    second_blue = make(*this, "pb28", "weir Blue");
+    second_blue = make(*this, "pb28", "weir Blue, 2");
     tap("book");
   }
 };
@@ -71,7 +71,7 @@ TEST_CASE("each paint stands once, with what is left of all its batches, and lea
   Studio h;
   CHECK(names(h).size() == 4);
   h.tap("by_colour");
-  CHECK(names(h) == std::vector<std::string>{"Quarry ochre", "weir Blue", "Chalk"});
+  CHECK(names(h) == std::vector<std::string>{"Quarry ochre", "weir Blue, 2", "Chalk"});
   const BookView::Row blue = shown(h).rows[1];
   CHECK(blue.batches == 2);
   REQUIRE(blue.left);
@@ -84,7 +84,7 @@ TEST_CASE("each paint stands once, with what is left of all its batches, and lea
   h.tap("to_list");
   CHECK(shown(h).by_colour);
   h.tap("by_colour");
-  CHECK(names(h).front() == "weir Blue"); // by date again
+  CHECK(names(h).front() == "weir Blue, 2"); // by date again
   CHECK(names(h).size() == 4);
 }
 
@@ -98,14 +98,14 @@ TEST_CASE("what is poured and what is discarded changes the chart") {
   h.tap("batch " + h.white);
   h.tap("discard");
   h.tap("to_list");
-  CHECK(names(h) == std::vector<std::string>{"Quarry ochre", "weir Blue"});
+  CHECK(names(h) == std::vector<std::string>{"Quarry ochre", "weir Blue, 2"});
 }
 
 TEST_CASE("what is searched for is searched for among paints too") {
   Studio h;
   h.tap("by_colour");
   h.give(Text{{SharedPad::search, ""}, "weir"});
-  CHECK(names(h) == std::vector<std::string>{"weir Blue"});
+  CHECK(names(h) == std::vector<std::string>{"weir Blue, 2"});
   h.give(Text{{SharedPad::search, ""}, "nothing so named"});
   CHECK(names(h).empty());
   CHECK_FALSE(h.shows("list_paper"));

@@ -36,7 +36,7 @@ std::vector<paper::ListedPaint> paints(const std::string& name) {
   const Batch batch = ordinary(name);
   paper::ListedPaint read{name, paper::pigments_of(batch), 0x2e4f9a, true, batch.id, "25 Nov 2026"};
   paper::ListedPaint guessed = read;
-  read.jar_mL = 6.25;
+  read.jar_mL = 6.3;
   read.pans = 12;
   guessed.swatch = false;
   guessed.batch = "0123456789ab";
