@@ -251,7 +251,7 @@ enum class CommandsSay {
   labels_no_binders,
   paints_none,
   stem_paints,
-  stem_batches, // 0: how many
+  stem_batches,    // 0: how many
   paper_kept_back, // 0: batch
   paper_no_viewer, // 0: file, 1: program
   paper_not_shown, // likewise
