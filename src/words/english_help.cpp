@@ -57,7 +57,7 @@ slabside labels --binder CARD [--studio DIR] [--count N] [--mm 38x21] [--sheet a
                                  water, made on, until when it keeps
 slabside paints [--studio DIR] [--out FILE.html]
                                  all paints by hue and lightness, with what is left of each
-slabside card   --batch BATCH [--studio DIR] [--sheet a4|letter] [--out FILE.html]
+slabside card  --batch BATCH [--studio DIR] [--sheet a4|letter] [--out FILE.html]
                                  a swatch card to print and paint on, with bare paper, two greys
                                  and a scale
 slabside table  [--batch BATCH] [--totals] [--studio DIR] [--out FILE.csv]

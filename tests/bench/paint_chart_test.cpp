@@ -203,8 +203,8 @@ TEST_CASE("recipes are found on Shelf by their names and by their pigments'") {
   h.tap("kind_of recipe");
   const auto listed = [&] {
     std::vector<std::string> out;
-    for (const auto& row : std::get<ShelfView>(view(h.b, h.now()).screen).rows)
-      out.push_back(row.name);
+    const auto shelf = std::get<ShelfView>(view(h.b, h.now()).screen);
+    for (const auto& row : shelf.rows) out.push_back(row.name);
     return out;
   };
   CHECK(listed().size() == 2);
