@@ -29,10 +29,10 @@ void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
   if (!std::holds_alternative<ChoicePage>(bench.book.page)) {
     const bool some = !bench.discarded.empty();
     const Grid ways{12, 1, row};
-    add_search(layout, ways.cell(0, 0, some ? 4 : 5), bench.book.search);
-    add(layout, BookPad::by_colour, some ? ways.cell(4, 0, 2) : ways.cell(5, 0, 3));
-    if (some) add(layout, BookPad::discarded, ways.cell(6, 0, 3));
-    return add(layout, BookPad::ranges, some ? ways.cell(9, 0, 3) : ways.cell(8, 0, 4));
+    add_search(layout, ways.cell(0, 0, some ? 3 : 5), bench.book.search);
+    add(layout, BookPad::by_colour, some ? ways.cell(3, 0, 2) : ways.cell(5, 0, 3));
+    if (some) add(layout, BookPad::discarded, ways.cell(5, 0, 3));
+    return add(layout, BookPad::ranges, ways.cell(8, 0, 4));
   }
   layout.more = parts.cell(0, 0, 4);
   add_search(layout, parts.cell(4, 0, 3), bench.book.search);

@@ -3,6 +3,7 @@
 #include "screens/phrases.hpp"
 #include "words/book_says.hpp"
 #include "words/moments.hpp"
+#include "words/session_says.hpp"
 
 namespace screens {
 
@@ -46,10 +47,15 @@ bool is_none(const bench::PaintLeft& left) {
   return left.jar_mL < 0.05 && left.pans == 0 && !left.on_slab;
 }
 
-std::string made_words(const Sheet& sheet, const bench::BookView::Row& row) {
+// The day gives way where there is no room for both.
+std::string made_words(const Sheet& sheet, const bench::BookView::Row& row, double width_mm) {
   const std::string day =
       words::date(row.opened_at, row.offset_min.value_or(sheet.view.utc_offset_min));
-  return row.batches > 1 ? say(Say::paint_batches, {std::to_string(row.batches), day}) : day;
+  if (row.batches <= 1) return day;
+  const std::string many = std::to_string(row.batches);
+  const std::string both = say(Say::paint_batches, {many, day});
+  return fitted(both, width_mm, small_words, 1).cut ? say(words::SessionSay::known_batches, {many})
+                                                    : both;
 }
 
 }
@@ -72,7 +78,7 @@ void paint_tile(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& 
   if (row.left)
     below.push_back(
         {left_words(*row.left), {cap::small, is_none(*row.left), cap::small}, false, 1});
-  below.push_back({made_words(sheet, row), small_words, true, 1});
+  below.push_back({made_words(sheet, row, r.w - 2 * padding_mm), small_words, true, 1});
   labels(sheet, {r.x, r.bottom() - words_h, r.w, words_h}, g, below, Anchor::left);
 }
 

@@ -39,8 +39,8 @@ void look(const hands::Hands& h, std::set<bench::PadKind>& seen) {
   for (const bench::Pad& pad : bench::layout(h.b).pads) seen.insert(pad.id.kind);
 }
 
-// Two pigments, paint on the slab and in a jar, then that paint beside another batch; a card that
-// was put away.
+// Two pigments, paint on the slab and in a jar, then that paint beside another batch; a card whose
+// label can be put on paper, and that was put away.
 void see_what_is_seldom(std::set<bench::PadKind>& seen) {
   hands::Hands h;
   h.choose("pb29");
@@ -56,9 +56,10 @@ void see_what_is_seldom(std::set<bench::PadKind>& seen) {
   h.tap("more");
   h.tap("other_paint");
   look(h, seen);
-  for (const char* const pad :
-       {"shelf", "kind_of binder", "others", "card gum_13", "put_away", "kept_away", "card gum_13"})
-    h.tap(pad);
+  h.b.paper.folder = "/studio/paper";
+  for (const char* const pad : {"shelf", "kind_of binder", "others", "card gum_13"}) h.tap(pad);
+  look(h, seen);
+  for (const char* const pad : {"put_away", "kept_away", "card gum_13"}) h.tap(pad);
   look(h, seen);
 }
 
