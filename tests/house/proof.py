@@ -64,7 +64,8 @@ class Proof(unittest.TestCase):
         self.assertEqual(house.reach("studio"), {"studio", "disk", "colour", "session", "paint",
                                                  "words"})
         self.assertEqual(house.reach("paper"), {"paper", "session", "paint", "words"})
-        self.assertEqual(house.reach("screens"), {"screens", "bench", "session", "paint", "words"})
+        self.assertEqual(house.reach("screens"), {"screens", "bench", "session", "paint", "words",
+                                                  "colour"})
         self.assertEqual(house.reach("commands"), {"commands", "bench", "notes", "studio", "paper",
                                                    "disk", "colour", "session", "paint", "words"})
         for alone in ("words", "colour", "disk", "window"):
