@@ -4,6 +4,18 @@
 
 namespace session {
 
+namespace {
+
+// What is said of it later, from a pan to a photo, makes the time at the slab no longer.
+Clock end_at_slab(const TrailView& t) {
+  Clock end = *t.gathered;
+  for (const TrailMark& mark : t.marks) end = std::max(end, mark.clock);
+  for (const Pass& pass : t.passes) end = std::max(end, pass.end.value_or(end));
+  return end;
+}
+
+}
+
 TrailView trail_view(const Batch& batch) {
   TrailView t;
   t.points = batch.trail;
@@ -26,6 +38,7 @@ TrailView trail_view(const Batch& batch) {
     if (const auto* x = std::get_if<Trouble>(&e.event))
       t.marks.push_back({e.clock, *e.flow, x->what});
   }
+  if (t.gathered && batch.progress != Progress::open) t.to = end_at_slab(t);
   return t;
 }
 

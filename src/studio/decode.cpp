@@ -122,7 +122,6 @@ bool without_jump(Png& png, const Does& does) {
 }
 
 void take_tags(const Png& png, PngTags& tags) {
-  tags.grey = (png_get_color_type(png.read, png.info) & PNG_COLOR_MASK_COLOR) == 0;
   png_charp name = nullptr;
   png_bytep bytes = nullptr;
   png_uint_32 count = 0;

@@ -11,7 +11,6 @@ namespace studio {
 struct PngTags {
   std::string profile; // ICC; empty: none
   std::string exif;    // from its byte order on
-  bool grey = false;
 };
 
 // Of every by-th row and column, rounded up; by is 1, 2, 4 or 8. Of a JPEG those between are in

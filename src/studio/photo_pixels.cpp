@@ -20,6 +20,13 @@ int fineness(const PictureHeader& header) {
   return by;
 }
 
+// Whatever number of channels it is stored in.
+bool is_grey(const std::vector<std::uint8_t>& rgb) {
+  for (std::size_t i = 0; i + 2 < rgb.size(); i += 3)
+    if (rgb[i] != rgb[i + 1] || rgb[i] != rgb[i + 2]) return false;
+  return true;
+}
+
 }
 
 words::Result<colour::Photo> read_photo(std::string_view bytes) {
@@ -38,7 +45,7 @@ words::Result<colour::Photo> read_photo(std::string_view bytes) {
   photo.height = pixels->height;
   photo.rgb = std::move(pixels->rgb);
   photo.orientation = jpg ? tags.orientation : orientation_of(png.exif);
-  photo.grey = jpg ? tags.components == 1 : png.grey;
+  photo.grey = is_grey(photo.rgb);
   // Made fewer, pixels are means of several blocks, or of parts of one.
   photo.light_step = tags.light_step;
   photo.colour_step = tags.colour_step;

@@ -131,6 +131,21 @@ TEST_CASE("a JPEG on any side is read as it is seen upright") {
   }
 }
 
+TEST_CASE("a picture in black and white has no colour to read, in however many channels") {
+  Photo photo = photographed(1);
+  for (std::size_t i = 0; i + 2 < photo.rgb.size(); i += 3)
+    photo.rgb[i + 1] = photo.rgb[i + 2] = photo.rgb[i];
+  for (const std::string& bytes : {scene::png_of(photo), scene::jpeg_of(photo, 90)}) {
+    const auto read = studio::read_photo(bytes);
+    REQUIRE(read);
+    CHECK(read->grey);
+    const auto reading = read_swatch(*read, regions());
+    REQUIRE_FALSE(reading);
+    CHECK(reading.error() == Untold::no_colours);
+  }
+  CHECK_FALSE(studio::read_photo(scene::png_of(photographed(1)))->grey);
+}
+
 TEST_CASE("how coarse a JPEG is stands in its tables") {
   const auto fine = studio::jpg_tags(scene::jpeg_of(photographed(1), 95));
   const auto coarse = studio::jpg_tags(scene::jpeg_of(photographed(1), 60));
