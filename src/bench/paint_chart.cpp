@@ -77,9 +77,9 @@ std::uint32_t guessed_colour(const Bench& bench, const BookEntry& entry) {
   return out;
 }
 
-std::uint32_t colour_in_chart(const Bench& bench, const std::string& batch) {
-  const BookEntry& entry = bench.index.of.at(batch);
-  return entry.swatch ? *entry.swatch : guessed_colour(bench, entry);
+std::uint32_t colour_in_chart(const Bench& bench, const PaintMade& paint) {
+  const auto read = swatch_of(bench, paint);
+  return read ? *read : guessed_colour(bench, bench.index.of.at(paint.batches.front()));
 }
 
 std::vector<PaintMade> found_of(std::vector<PaintMade> paints, const std::set<std::string>& found) {
@@ -96,6 +96,14 @@ void add_left(PaintLeft& to, const PaintLeft& more) {
   to.on_slab = to.on_slab || more.on_slab;
 }
 
+}
+
+std::optional<std::uint32_t> swatch_of(const Bench& bench, const PaintMade& paint) {
+  for (const std::string& batch : paint.batches)
+    if (const auto entry = bench.index.of.find(batch);
+        entry != bench.index.of.end() && entry->second.swatch)
+      return entry->second.swatch;
+  return std::nullopt;
 }
 
 bool ChartPlace::operator<(const ChartPlace& other) const {
@@ -118,7 +126,7 @@ std::vector<PaintMade> paints_by_colour(const Bench& bench) {
     paints = found_of(std::move(paints), {bench.book.found.begin(), bench.book.found.end()});
   std::vector<std::pair<ChartPlace, std::size_t>> order;
   for (std::size_t i = 0; i < paints.size(); ++i)
-    order.emplace_back(chart_place(colour_in_chart(bench, paints[i].batches.front())), i);
+    order.emplace_back(chart_place(colour_in_chart(bench, paints[i])), i);
   std::stable_sort(order.begin(), order.end(),
                    [](const auto& a, const auto& b) { return a.first < b.first; });
   std::vector<PaintMade> out;

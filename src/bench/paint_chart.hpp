@@ -1,5 +1,5 @@
-// What the workshop makes, each paint once: by hue and lightness, as it was read from the swatch of
-// its latest batch, else as its pigment's card guesses it.
+// What the workshop makes, each paint once: by hue and lightness, as it was last read from a
+// swatch, else as its pigment's card guesses it.
 #pragma once
 
 #include "bench/bench.hpp"
@@ -10,6 +10,9 @@ namespace bench {
 // count behind it) and hold the same pigments. Only paints of which a batch is found, while
 // something is searched for.
 std::vector<PaintMade> paints_by_colour(const Bench& bench);
+
+// As its latest batch was read whose swatch was; absent where none was.
+std::optional<std::uint32_t> swatch_of(const Bench& bench, const PaintMade& paint);
 
 // Puts them into bench.book, while it lists them.
 void chart_paints(Bench& bench);

@@ -47,6 +47,9 @@ void add_chart(const Bench& bench, BookView& v) {
   for (const PaintMade& paint : paints_of_page(bench)) {
     BookView::Row row = book_row(bench, paint.batches.front());
     row.batches = static_cast<int>(paint.batches.size());
+    const auto read = swatch_of(bench, paint);
+    row.swatch = read.has_value();
+    row.colour = read.value_or(row.colour);
     row.left = kept_left(bench, paint);
     v.rows.push_back(std::move(row));
   }

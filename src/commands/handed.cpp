@@ -100,10 +100,11 @@ paper::ListedPaint listed(const bench::Bench& bench, const Batches& batches) {
   out.name = latest.name;
   out.pigments = paper::pigments_of(latest);
   out.colour = session::colour_of(latest);
-  out.swatch = latest.swatch.has_value();
   out.batch = latest.id;
   out.day = words::date(latest.opened_at, paper::offset_of({latest, bench.offsets}));
   for (const session::Batch& batch : batches) {
+    if (!out.swatch && batch.swatch) out.colour = session::colour_of(batch);
+    out.swatch = out.swatch || batch.swatch.has_value();
     const bench::PaintLeft left = bench::left_of(batch);
     out.jar_mL += left.jar_mL;
     out.pans += left.pans;

@@ -125,8 +125,8 @@ std::string swatch_cards(const std::vector<Handed>& all, const Size& sheet) {
     for (std::size_t k = i; k < std::min(i + on_a_page, all.size()); ++k) of.push_back(&all[k]);
     pages.push_back(page(of, sheet, grid));
   }
-  return document(say(Say::card_title, {std::to_string(all.size())}), own_page_style(sheet).c_str(),
-                  pages);
+  return document(title_of(all.size(), all.empty() ? nullptr : &all[0].batch, Say::card_title),
+                  own_page_style(sheet).c_str(), pages);
 }
 
 }

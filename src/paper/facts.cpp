@@ -9,6 +9,10 @@ namespace paper {
 
 using namespace session;
 
+std::string title_of(std::size_t many, const Batch* first, words::Sentence several) {
+  return many == 1 && first ? first->name : words::say(several, {std::to_string(many)});
+}
+
 int offset_of(const Handed& handed, const Ref& line) {
   return session::offset_of(handed.offsets, line).value_or(0);
 }

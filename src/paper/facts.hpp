@@ -3,6 +3,7 @@
 
 #include "session/offsets.hpp"
 #include "session/ranges.hpp"
+#include "words/sentence.hpp"
 
 #include <optional>
 #include <string>
@@ -19,6 +20,9 @@ struct Handed {
   bool keeps_amounts = false;              // what went in is named, not how much
   int place = 0;                           // among several on one page, which share no id
 };
+
+// Of a file about so many batches: of one its name.
+std::string title_of(std::size_t many, const session::Batch* first, words::Sentence several);
 
 // Of the session of a line; 0 where it is not known.
 int offset_of(const Handed& handed, const session::Ref& line);

@@ -158,7 +158,9 @@ words::Result<std::string> labels_as_html(const std::vector<LabelOrder>& orders,
                           {std::to_string(count), std::to_string(most_labels)});
   const auto all = ready(wanted, plan);
   if (!all) return tl::make_unexpected(all.error());
-  return as_html(say(Say::labels_title, {std::to_string(orders.size())}), *all, plan);
+  return as_html(title_of(orders.size(), orders.empty() ? nullptr : &orders[0].handed.batch,
+                          Say::labels_title),
+                 *all, plan);
 }
 
 words::Result<std::string> binder_labels_as_html(const session::Card& binder,

@@ -246,7 +246,8 @@ std::string sheets(std::vector<Handed> all) {
     all[i].place = static_cast<int>(i) + 1;
     pages.push_back(element("div", {{"class", "sheet"}}, parts_of_sheet(all[i])));
   }
-  return document(say(Say::sheets_title, {std::to_string(all.size())}), sheet_style, pages);
+  return document(title_of(all.size(), all.empty() ? nullptr : &all[0].batch, Say::sheets_title),
+                  sheet_style, pages);
 }
 
 }

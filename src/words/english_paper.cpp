@@ -40,7 +40,7 @@ std::string_view english(PaperSay id) {
   case Say::labels_too_many:
     return "These are {0} labels, and {1} at once is the most: search for fewer batches first.";
   case Say::paints_title: return "Paints";
-  case Say::paints_about: return "{0} paints on {1}, by hue and lightness";
+  case Say::paints_about: return "Paints on {1}, by hue and lightness: {0}";
   case Say::paints_guess: return "no swatch yet: its pigment’s colour, a guess";
   case Say::paints_batch: return "{0}, batch {1}";
   case Say::paints_left: return "left: {0}";

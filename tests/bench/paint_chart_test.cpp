@@ -101,6 +101,20 @@ TEST_CASE("what is poured and what is discarded changes the chart") {
   CHECK(names(h) == std::vector<std::string>{"Quarry ochre", "weir Blue, 2"});
 }
 
+TEST_CASE("a paint is as it was last read, though its latest batch was not") {
+  Studio h;
+  h.tap("by_colour");
+  CHECK_FALSE(shown(h).rows[1].swatch);
+  const std::string older = h.b.book.paints[1].batches.back();
+  REQUIRE(older != h.second_blue);
+  h.b.index.of[older].swatch = 0x2a4fb0;
+  chart_paints(h.b);
+  const BookView::Row blue = shown(h).rows[1];
+  CHECK(blue.name == "weir Blue, 2");
+  CHECK(blue.swatch);
+  CHECK(blue.colour == 0x2a4fb0);
+}
+
 TEST_CASE("what is searched for is searched for among paints too") {
   Studio h;
   h.tap("by_colour");

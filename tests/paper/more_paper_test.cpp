@@ -94,8 +94,8 @@ TEST_CASE("the list of paints has each with its colour, number and what is left"
   const std::string html = paper::paint_list(paints("Weir blue"), "28 Nov 2026");
   CHECK(count(html, "<h2") == 2);
   for (const char* words :
-       {"2 paints on 28 Nov 2026", "Cobalt blue, PB28", "#2e4f9a", "6.3 mL in the jar, 12 pans",
-        "batch 9a04d3e1", "batch 01234567", "none left", "a guess"})
+       {"Paints on 28 Nov 2026, by hue and lightness: 2", "Cobalt blue, PB28", "#2e4f9a",
+        "6.3 mL in the jar, 12 pans", "batch 9a04d3e1", "batch 01234567", "none left", "a guess"})
     CHECK_MESSAGE(has(html, words), words);
 }
 
