@@ -1,5 +1,6 @@
 #include "studio/decode.hpp"
 
+#include "studio/jpg_tags.hpp"
 #include "words/studio_says.hpp"
 
 #include <png.h>
@@ -145,6 +146,10 @@ bool decode_png(std::string_view bytes, const PictureHeader& header, int by, Pix
   return without_jump(png, [&] { read_png_rows(png, by, pixels); });
 }
 
+bool is_for_printing(const PictureHeader& header, std::string_view bytes) {
+  return header.kind == PictureKind::jpg && jpg_tags(bytes).components == 4;
+}
+
 }
 
 words::Result<Pixels> decode_part(std::string_view bytes, int by, PngTags* tags) {
@@ -159,7 +164,9 @@ words::Result<Pixels> decode_part(std::string_view bytes, const PictureHeader& h
   const bool decoded = header.kind == PictureKind::jpg
                            ? decode_jpg(bytes, header, pixels)
                            : decode_png(bytes, header, by, pixels, tags);
-  if (!decoded) return words::failure(words::StudioSay::photo_not_decoded);
+  if (!decoded)
+    return words::failure(is_for_printing(header, bytes) ? words::StudioSay::photo_for_printing
+                                                         : words::StudioSay::photo_not_decoded);
   return pixels;
 }
 

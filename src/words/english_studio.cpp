@@ -36,7 +36,7 @@ std::string_view english(StudioSay id) {
   case Say::photo_not_known: return "A photo is a JPEG or a PNG: this is neither.";
   case Say::photo_without_size: return "The photo breaks off before it says how large it is.";
   case Say::photo_too_large:
-    return "The photo is {0} × {1} pixels large; {2} million are the most.";
+    return "The photo is {0} × {1} pixels large; {2} million are the most: make it smaller first.";
   case Say::photo_too_large_in_scans:
     return "The photo is {0} × {1} pixels large and stored in several passes; of such {2} million "
            "are the most. Save it again, not progressive, or smaller.";
