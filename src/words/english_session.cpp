@@ -114,7 +114,7 @@ std::string_view english(SessionSay id) {
   case Say::trail_empty: return "The trail begins once pigment and binder are in.";
   case Say::plan_guess: return "a guess";
   case Say::known_guess: return "a guess";
-  case Say::known_told: return "told, not felt here";
+  case Say::known_told: return "as told";
   case Say::known_one_batch: return "1 batch";
   case Say::known_batches: return "{0} batches";
   case Say::book_went_in: return "what went in";
