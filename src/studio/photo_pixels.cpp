@@ -34,7 +34,6 @@ words::Result<colour::Photo> read_photo(std::string_view bytes) {
   if (!header) return tl::make_unexpected(header.error());
   const bool jpg = header->kind == PictureKind::jpg;
   const JpgTags tags = jpg ? jpg_tags(bytes) : JpgTags{};
-  if (tags.components == 4) return words::failure(Say::photo_for_printing);
 
   colour::Photo photo;
   photo.shrunk = fineness(*header);
