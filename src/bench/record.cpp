@@ -1,8 +1,10 @@
 #include "bench/record.hpp"
 
 #include "bench/learning.hpp"
+#include "bench/materials.hpp"
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
+#include "session/resolve.hpp"
 #include "words/lists.hpp"
 #include "words/moments.hpp"
 
@@ -93,8 +95,22 @@ void notice_clock(Bench& bench, const Now& now, Effects& effects) {
   append(bench, "", session::ClockJumped{by, local_time(now)}, now, effects);
 }
 
+namespace {
+
+// What is corrected was named by its own session; whatever stands in this one is named by it.
+void lay_out_corrected(Bench& bench, const std::string& batch, const session::Event& event,
+                       const Now& now, Effects& effects) {
+  if (!std::holds_alternative<session::Corrected>(event) || batch != bench.batch) return;
+  const session::CardNames named = session::cards_named_by(event);
+  for (const std::string& id : {named.card, named.tool})
+    if (const auto card = card_of(bench, id)) lay_out_card(bench, batch, *card, now, effects);
+}
+
+}
+
 void record(Bench& bench, const std::string& batch, session::Event event, const Now& now,
             Effects& effects) {
+  lay_out_corrected(bench, batch, event, now, effects);
   if (!has_begun(bench)) {
     bench.sitting.began_run_ms = now.run_ms;
     bench.sitting.wall_ahead_ms = now.wall_ms - now.run_ms;

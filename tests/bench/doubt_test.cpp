@@ -295,3 +295,21 @@ TEST_CASE("more than a jar had left, typed for the slab, is asked about") {
   h.type("3");
   CHECK_FALSE(h.b.number);
 }
+
+TEST_CASE("an amount of an earlier session is corrected, and what it was of is named here too") {
+  Hands h;
+  h.begin();
+  for (const char* pad : {"another", "amount 1 tsp", "add gum_12"}) h.tap(pad);
+  const double one = binder_g(h);
+  const int line = static_cast<int>(h.lines.back().n);
+  Hands later;
+  later.give(Tick{});
+  later.open_after(h, 60, Screen::today);
+  if (later.b.batch.empty()) later.tap("slab");
+  for (const char* pad : {"more", "lines"}) later.tap(pad);
+  later.tap("line 0ther " + std::to_string(line));
+  later.tap("other_amount");
+  later.type("1.5");
+  CHECK(later.slab().warnings.empty());
+  CHECK(binder_g(later) == Approx(1.5 * one));
+}
