@@ -69,6 +69,7 @@ void list_folder(Bench& bench, Effects& effects) {
   state.pictures.clear();
   state.list = {};
   state.waits = true;
+  state.listed = state.folder;
   effects.photos.push_back(ListPictures{state.folder});
 }
 
@@ -184,7 +185,7 @@ void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects&
 
 void take_listed(Bench& bench, PicturesListed listed) {
   PhotosState& state = bench.photos;
-  if (state.page != PhotosPage::folder || listed.folder != state.folder) return;
+  if (state.page != PhotosPage::folder || listed.folder != state.listed) return;
   state.waits = false;
   if (listed.files)
     state.pictures = *std::move(listed.files);
@@ -198,7 +199,10 @@ void take_seen(Bench& bench, const ImageSeen& seen) {
   PhotosState& state = bench.photos;
   constexpr std::size_t most_remembered = 2 * most_pictures;
   if (state.no_pictures.size() > most_remembered) state.no_pictures.clear();
-  if (!seen.facts) state.no_pictures.insert_or_assign(seen.image, seen.facts.error());
+  if (seen.facts)
+    state.no_pictures.erase(seen.image);
+  else
+    state.no_pictures.insert_or_assign(seen.image, seen.facts.error());
   if (seen.image != image_shown(bench)) return;
   if (state.page == PhotosPage::asked || !state.facts) state.waits = false;
   if (!seen.facts) {
@@ -213,7 +217,8 @@ void take_seen(Bench& bench, const ImageSeen& seen) {
 
 void take_kept(Bench& bench, const PhotoKept& kept, const Now& now, Effects& effects) {
   PhotosState& state = bench.photos;
-  const bool looked_at = bench.screen == Screen::photos && state.page == PhotosPage::asked;
+  const bool looked_at = bench.screen == Screen::photos && state.page == PhotosPage::asked &&
+                         !state.asked.empty() && state.asked.front() == kept.file;
   if (looked_at) state.waits = false;
   if (!kept.photo) {
     const words::Error failure{PhotosSay::cannot_keep, {words::Inner(kept.photo.error())}};
@@ -234,7 +239,8 @@ void take_read(Bench& bench, const SwatchRead& read, const Now& now, Effects& ef
       state.page == PhotosPage::open && state.open == read.photo.sha256 && state.waits;
   if (looked_at) state.waits = false;
   if (!read.reading) {
-    if (looked_at) state.failure = read.reading.error();
+    if (!looked_at) return say_error(bench, read.reading.error(), now);
+    state.failure = read.reading.error();
     return;
   }
   if (bench.sitting.left) return;

@@ -112,6 +112,11 @@ void scale_region(PhotosState& state, double by) {
 
 bool move_region(Bench& bench, const Pointer& pointer) {
   PhotosState& state = bench.photos;
+  const bool ends = pointer.phase != Pointer::down && pointer.phase != Pointer::move;
+  if (ends && state.hold && state.hold->finger == pointer.finger) {
+    state.hold.reset();
+    return bench.screen == Screen::photos;
+  }
   const bool movable = bench.screen == Screen::photos && state.page == PhotosPage::open &&
                        state.facts && !state.waits && state.region < state.regions.size();
   if (!movable || bench.locked) return false;
@@ -122,12 +127,8 @@ bool move_region(Bench& bench, const Pointer& pointer) {
     return true; // a second finger there moves nothing
   }
   if (!state.hold || state.hold->finger != pointer.finger) return false;
-  if (pointer.phase == Pointer::move) {
-    const Point by = state.hold->from;
-    put_middle(state, place, {pointer.at.x + by.x, pointer.at.y + by.y});
-  } else {
-    state.hold.reset();
-  }
+  const Point by = state.hold->from;
+  put_middle(state, place, {pointer.at.x + by.x, pointer.at.y + by.y});
   return true;
 }
 

@@ -73,8 +73,8 @@ struct ImageSeen { // of LookAtPicture; or of what was to be drawn and makes no 
   std::string image;
   words::Result<ImageFacts> facts;
 };
-struct PhotoKept { // the file lies in the studio, and may be named
-  std::string batch;
+struct PhotoKept {         // the file lies in the studio, and may be named
+  std::string file, batch; // as they were wanted
   words::Result<session::Photo> photo;
 };
 struct SwatchReading {
@@ -100,6 +100,7 @@ enum class PhotosPage {
 struct PhotosState {
   bool there = false; // this device has folders with pictures
   std::string folder; // to take one from, as far as it is written
+  std::string listed; // the one that was looked into last
   std::string batch;
   bool from_slab = false; // the way back leads there
   PhotosPage page = PhotosPage::kept;

@@ -81,6 +81,7 @@ void write_on_batch(Bench& bench, PadKind field, const std::string& text) {
 void typed(Bench& bench, const Text& text, const Now& now) {
   if (!session::is_utf8(text.text))
     return say_error(bench, {words::SessionSay::text_not_utf8, {}}, now);
+  if (text.field.kind == PhotosPad::folder_text) return void(bench.photos.folder = text.text);
   const std::string kept = session::first_characters(text.text, session::longest_text);
   if (kept.size() < text.text.size())
     say_error(bench, {words::BenchSay::text_shortened, {std::to_string(session::longest_text)}},
@@ -89,7 +90,6 @@ void typed(Bench& bench, const Text& text, const Now& now) {
   if (text.field.kind == ShelfPad::jar_says) say_on_jar(bench, text.field.arg, kept);
   if (text.field.kind == SharedPad::search) search(bench, kept);
   write_on_batch(bench, text.field.kind, kept);
-  if (text.field.kind == PhotosPad::folder_text) bench.photos.folder = kept;
   if (text.field.kind == PlanPad::name) {
     bench.plan.name = kept;
     bench.plan.name_typed = !kept.empty();
@@ -307,7 +307,10 @@ struct Handle {
     bench.paper.failure = w.file.error();
     if (bench.screen != Screen::book) say_error(bench, w.file.error(), now);
   }
-  void operator()(const PaperNotShown& n) const { bench.paper.failure = n.why; }
+  void operator()(const PaperNotShown& n) const {
+    bench.paper.failure = n.why;
+    if (bench.screen != Screen::book) say_error(bench, n.why, now);
+  }
   void operator()(const Dropped& d) const { take_dropped(bench, d, now, effects); }
   void operator()(PicturesListed& l) const { take_listed(bench, std::move(l)); }
   void operator()(const ImageSeen& s) const { take_seen(bench, s); }

@@ -157,7 +157,7 @@ bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {
                           return bench::ImageSeen{w.image, look_at(home, w.image)};
                         },
                         [&](const bench::KeepPicture& w) -> bench::Input {
-                          return bench::PhotoKept{w.batch, keep(home, w)};
+                          return bench::PhotoKept{w.file, w.batch, keep(home, w)};
                         },
                         [&](const bench::ReadSwatch& w) -> bench::Input {
                           return bench::SwatchRead{w.batch, w.photo, read(home, w)};

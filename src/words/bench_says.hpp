@@ -34,11 +34,11 @@ enum class BenchSay {
   nothing_wanted,
   amount_cannot_be,
   pans_not_whole,
-  drops_doubted, // g: 0 by the card, 1 as typed
-  left_doubted,
-  more_than_left, // 0: by count, 1: typed
+  drops_doubted,  // g: 0 by the card, 1 as typed
+  left_doubted,   // g: 0 by count, 1 as typed
+  more_than_left, // likewise
   far_too_much,   // 0: typed, 1: of pigment there
-  pan_heavier,    // 0: before, 1: now  // g: 0 by count, 1 as typed
+  pan_heavier,    // g: 0 before, 1 now
   grams_tiny,     // 0: g as typed
   parts_out_of_range,
   not_on_shelf,
