@@ -105,7 +105,7 @@ int pair_of(int i, int j) { return i >= j ? i * (i + 1) / 2 + j : j * (j + 1) / 
 int nodes_for(double sd, double slope) {
   const double needed = 1 + 12 * sd / slope;
   if (!(needed < most_nodes)) return most_nodes + 1;
-  return 31 + 16 * std::max(0, static_cast<int>(std::ceil((needed - 31) / 16)));
+  return 23 + 8 * std::max(0, static_cast<int>(std::ceil((needed - 23) / 8)));
 }
 
 void BatchSum::place_nodes(int nodes) {

@@ -29,8 +29,8 @@ struct SeenNote {
   double slope = 0;
 };
 
-// How many nodes a batch of this sd needs: spaced by 0.7 slopes or less, 31 at least. In steps of
-// 16, so that a small change of theta seldom changes the sum's own error.
+// How many nodes a batch of this sd needs: spaced by 0.7 slopes or less, 23 at least. In steps of
+// 8, so that a small change of theta seldom changes the sum's own error.
 int nodes_for(double sd, double slope);
 inline constexpr int most_nodes = 20000;
 
