@@ -78,7 +78,11 @@ void learn(bench::Bench& bench, const bench::Now& now) {
     const bench::Effects effects = bench::step(bench, bench::Study{}, now);
     more = effects.study;
     if (effects.learn)
-      more = bench::step(bench, bench::Fitted{paint::learn_bytes(*effects.learn)}, now).study;
+      more = bench::step(
+                 bench,
+                 bench::Fitted{paint::learn_bytes(effects.learn->problem), effects.learn->to_tell},
+                 now)
+                 .study;
   }
 }
 

@@ -2,10 +2,10 @@
 #include "bench/learning.hpp"
 #include "bench/pads_tablet.hpp"
 #include "bench/record.hpp"
-#include "session/told.hpp"
 #include "words/bench_says.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace bench {
 
@@ -38,23 +38,11 @@ void wait_for_key(Bench& bench, const std::string& pad_name, Effects& effects) {
   effects.keep_tablet = freed > 0;
 }
 
-// Of its own notes alone: what a friend told is not told on.
-void tell(Bench& bench, Effects& effects) {
-  if (!bench.loaded) {
+void tell(Bench& bench) {
+  if (bench.loaded)
+    bench.sharing.preparing = true;
+  else
     bench.sharing.failure = words::Error{words::BenchSay::told_reading, {}};
-    return;
-  }
-  finish_studying(bench, effects);
-  std::vector<const session::TrainingBatch*> all;
-  for (const auto& [id, training] : bench.learning.training) all.push_back(&training);
-  auto told = session::told_by(all, bench.shelf);
-  if (!told || !*told) {
-    bench.sharing.failure =
-        told ? words::Error{words::BenchSay::told_nothing, {}} : std::move(told.error());
-    return;
-  }
-  (*told)->from = session::source_of(bench.logs);
-  effects.tell = **std::move(told);
 }
 
 // What counts already is not written once more.
@@ -67,10 +55,12 @@ void be_told(Bench& bench, std::string range, const Now& now, Effects& effects) 
 
 void act_on_sharing(Bench& bench, TabletPad pad, const Now& now, Effects& effects) {
   Sharing& sharing = bench.sharing;
-  const auto found = std::move(sharing.found);
-  sharing = {sharing.folder, sharing.open, "", false, std::nullopt, std::nullopt};
+  const auto found = std::exchange(sharing.found, std::nullopt);
+  sharing.written.clear();
+  sharing.none = false;
+  sharing.failure.reset();
   if (pad == TabletPad::others) sharing.open = !sharing.open;
-  if (pad == TabletPad::tell) tell(bench, effects);
+  if (pad == TabletPad::tell) tell(bench);
   if (pad == TabletPad::find_told) effects.find_told = true;
   if (pad == TabletPad::take_told && found) be_told(bench, bytes_of(found->told), now, effects);
   if (pad == TabletPad::forget_told) be_told(bench, "", now, effects);

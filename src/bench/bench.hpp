@@ -98,8 +98,13 @@ struct Spoken { // after Effects.speak, and at the start
 };
 struct Leaving {}; // the window is being closed
 struct Study {};   // after Effects.study: look through a little more of what is to be learnt from
-struct Fitted {    // the answer to Effects.learn
+struct LearnWanted {
+  std::string problem;  // bytes for paint::learn_bytes, off this thread
+  bool to_tell = false; // to another studio, and not for this one
+};
+struct Fitted {                      // the answer to Effects.learn
   words::Result<std::string> result; // bytes of a paint::RangeFit
+  bool to_tell = false;
 };
 
 using Input =
@@ -133,7 +138,7 @@ struct Effects {
   std::vector<PhotoWanted> photos;      // to be answered, in order
   std::vector<SoundCue> cues;
   bool study = false; // there is more to look through: send a Study when nothing waits
-  std::optional<std::string> learn; // bytes for paint::learn_bytes, off this thread
+  std::optional<LearnWanted> learn; // to be answered, in order
 };
 
 // ---- the state

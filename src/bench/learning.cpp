@@ -5,6 +5,8 @@
 #include "bench/record.hpp"
 #include "bench/rewetting.hpp"
 #include "paint/range/learn_bytes.hpp"
+#include "session/told.hpp"
+#include "words/bench_says.hpp"
 
 namespace bench {
 
@@ -64,11 +66,39 @@ void ask(Bench& bench, Effects& effects) {
   const bool goes_on = session::continues(learning.ranges.names, asked.names);
   const auto told =
       learning.told ? std::optional(session::told_variant(asked, *learning.told)) : std::nullopt;
-  effects.learn = paint::bytes_of(asked.problem, {}, goes_on ? &learning.ranges.fit : nullptr,
-                                  told ? &*told : nullptr);
+  effects.learn = LearnWanted{paint::bytes_of(
+      asked.problem, {}, goes_on ? &learning.ranges.fit : nullptr, told ? &*told : nullptr)};
   learning.asked = std::move(asked.names);
   learning.told_asked = learning.told;
   learning.changed = false;
+}
+
+// Of its own notes alone, also those of the batch on the slab: what a friend told is not told on.
+void ask_to_tell(Bench& bench, Effects& effects) {
+  std::vector<const session::TrainingBatch*> all;
+  for (const auto& [id, training] : bench.learning.training) all.push_back(&training);
+  const auto today = at_work(bench).empty() ? std::nullopt : session::training_of(*bench.folded);
+  if (today) all.push_back(&*today);
+  session::RangeProblem asked = session::range_problem(all);
+  effects.learn = LearnWanted{paint::bytes_of(asked.problem), true};
+  bench.sharing.asked = std::move(asked.names);
+  bench.sharing.preparing = false;
+}
+
+void hand_out(Bench& bench, const Fitted& input, Effects& effects) {
+  Sharing& sharing = bench.sharing;
+  if (!sharing.asked) return;
+  const session::RangeNames names = *std::exchange(sharing.asked, std::nullopt);
+  const auto fit =
+      input.result ? paint::fit_from(*input.result) : tl::make_unexpected(input.result.error());
+  auto told = fit ? session::told_by(*fit, names, bench.shelf) : tl::make_unexpected(fit.error());
+  if (!told || !*told) {
+    sharing.failure =
+        told ? words::Error{words::BenchSay::told_nothing, {}} : std::move(told.error());
+    return;
+  }
+  (*told)->from = session::source_of(bench.logs);
+  effects.tell = **std::move(told);
 }
 
 }
@@ -90,7 +120,8 @@ bool wants_to_study(const Bench& bench) {
   if (!bench.loaded) return false;
   const std::string now = at_work(bench);
   const bool stale = learning.stale.size() > learning.stale.count(now);
-  return stale || now != learning.at_work || (learning.changed && !learning.asked);
+  return stale || now != learning.at_work || (learning.changed && !learning.asked) ||
+         (bench.sharing.preparing && !bench.sharing.asked);
 }
 
 void study(Bench& bench, Effects& effects) {
@@ -102,15 +133,15 @@ void study(Bench& bench, Effects& effects) {
     look_through(bench, id);
     lines += lines_of(logs_about(bench, id));
   }
-  if (learning.stale.empty() && learning.changed && !learning.asked) ask(bench, effects);
+  if (!learning.stale.empty()) return;
+  if (learning.changed && !learning.asked)
+    ask(bench, effects);
+  else if (bench.sharing.preparing && !bench.sharing.asked)
+    ask_to_tell(bench, effects);
 }
 
-void finish_studying(Bench& bench, Effects& effects) {
-  do study(bench, effects);
-  while (!bench.learning.stale.empty());
-}
-
-void take_fit(Bench& bench, const Fitted& input) {
+void take_fit(Bench& bench, const Fitted& input, Effects& effects) {
+  if (input.to_tell) return hand_out(bench, input, effects);
   Learning& learning = bench.learning;
   if (!learning.asked) return;
   session::RangeNames names = *std::exchange(learning.asked, std::nullopt);

@@ -11,13 +11,10 @@ bool wants_to_study(const Bench& bench);
 // Looks through some of the stale batches; once there is none, asks for the fit.
 void study(Bench& bench, Effects& effects);
 
-// All of them at once: for who asks for what all have taught, here and now.
-void finish_studying(Bench& bench, Effects& effects);
-
 // After lines came: what another studio told, where that is another word than before.
 void hear(Bench& bench);
 
-void take_fit(Bench& bench, const Fitted& input);
+void take_fit(Bench& bench, const Fitted& input, Effects& effects);
 
 // What the batch on the slab wants, asked anew where something has changed.
 void expect(Bench& bench);

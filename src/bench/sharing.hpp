@@ -2,6 +2,7 @@
 #pragma once
 
 #include "paint/range/told.hpp"
+#include "session/ranges.hpp"
 
 #include <cstdint>
 #include <optional>
@@ -24,11 +25,13 @@ struct FriendsFound { // the answer to Effects.find_told: the newest; absent: th
 };
 
 struct Sharing {
-  std::string folder;               // where such files lie; empty: this device has none
-  bool open = false;                // in place of the keys
-  std::string written;              // the file that was written last
-  bool none = false;                // looked for a friend's, and found none
-  std::optional<FriendsFile> found; // it is asked whether it shall count
+  std::string folder;                       // where such files lie; empty: this device has none
+  bool open = false;                        // in place of the keys
+  bool preparing = false;                   // what this studio tells, until it is handed out
+  std::optional<session::RangeNames> asked; // the fit of its own notes, under way
+  std::string written;                      // the file that was written last
+  bool none = false;                        // looked for a friend's, and found none
+  std::optional<FriendsFile> found;         // it is asked whether it shall count
   std::optional<words::Error> failure;
 };
 

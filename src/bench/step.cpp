@@ -318,7 +318,7 @@ struct Handle {
   void operator()(const SwatchRead& r) const { take_read(bench, r, now, effects); }
   void operator()(const Leaving&) const { leaving(bench, now, effects); }
   void operator()(const Study&) const {} // see step
-  void operator()(const Fitted& l) const { take_fit(bench, l); }
+  void operator()(const Fitted& l) const { take_fit(bench, l, effects); }
 };
 
 // Time passes for the paint with every input, but a finger on the glass must not wait for sums.

@@ -327,6 +327,7 @@ struct TabletView {
   std::vector<Row> rows;
   struct Told { // what studios tell each other
     std::string folder, written;
+    bool preparing = false; // what is to be written
     bool none = false;
     std::string found; // a friend's file
     std::int64_t found_at = 0;

@@ -72,7 +72,10 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
   redraw_ = redraw_ || effects.redraw;
   cues_.insert(cues_.end(), effects.cues.begin(), effects.cues.end());
   study_ = effects.study;
-  if (effects.learn) learner_->give(*std::move(effects.learn));
+  if (effects.learn) {
+    fits_to_tell_.push_back(effects.learn->to_tell);
+    learner_->give(std::move(effects.learn->problem));
+  }
   if (effects.speak) speak(*effects.speak, now);
   if (effects.keep_tablet) keep_tablet(now);
   if (effects.tell && storage_.tell) feed(bench::ToldWritten{storage_.tell(*effects.tell)}, now);
@@ -123,7 +126,11 @@ bool EffectRunner::poll(const bench::Now& now) {
   auto found = watch_->poll();
   if (found) take(*std::move(found), now);
   auto fit = learner_->poll();
-  if (fit) feed(bench::Fitted{*std::move(fit)}, now);
+  if (fit) {
+    const bool to_tell = fits_to_tell_.front();
+    fits_to_tell_.pop_front();
+    feed(bench::Fitted{*std::move(fit), to_tell}, now);
+  }
   const bool papers = take_all(storage_.papers.poll, now);
   const bool pictures = take_all(storage_.pictures.poll, now);
   const bool studies = study_;

@@ -11,6 +11,7 @@
 #include "studio/watch.hpp"
 
 #include <chrono>
+#include <deque>
 #include <functional>
 #include <memory>
 #include <optional>
@@ -102,7 +103,8 @@ private:
   bench::Bench bench_;
   std::unique_ptr<studio::Watch> watch_;
   std::unique_ptr<studio::Learner> learner_;
-  bool study_ = false; // the bench has more to look through
+  std::deque<bool> fits_to_tell_; // of each that the learner has, in order
+  bool study_ = false;            // the bench has more to look through
   const std::function<void(const words::Error&)> hears_failure_;
   const bool looks_again_;
   std::optional<std::int64_t> look_at_; // run_ms

@@ -52,7 +52,10 @@ words::Result<int> tell(const std::vector<session::Log>& logs, const Destination
   bench::Bench bench;
   bench.logs = logs;
   bench::restock(bench);
-  auto told = session::told_by(of, bench.shelf);
+  const session::RangeProblem asked = session::range_problem(of);
+  const auto own = paint::learn(asked.problem);
+  if (!own) return tl::make_unexpected(own.error());
+  auto told = session::told_by(*own, asked.names, bench.shelf);
   if (!told) return tl::make_unexpected(told.error());
   if (!*told) return words::failure(Say::tell_nothing);
   (*told)->from = session::source_of(logs);

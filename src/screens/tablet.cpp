@@ -79,6 +79,7 @@ std::string told_counted(std::size_t pigments, int batches, Say what, words::Arg
 std::string told_now(const Sheet& sheet, const bench::TabletView::Told& told) {
   if (told.failure) return words::message(*told.failure);
   if (!told.written.empty()) return say(Say::told_written, {told.written});
+  if (told.preparing) return say(Say::told_preparing);
   if (told.none) return say(Say::told_none);
   if (told.found.empty()) return "";
   return told_counted(told.found_pigments, told.found_batches, Say::told_found,

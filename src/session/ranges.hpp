@@ -55,11 +55,11 @@ paint::ToldVariant told_variant(const RangeProblem& asked, const paint::ToldRang
 
 bool is_told(const Ranges& ranges, const Card& pigment); // and it is believed
 
-// What this studio's own notes have come to, for another: what another told is not in it. Only
-// pigments of the catalogue, that still bear its Colour Index name, by their names there; absent
-// where none of them was felt. Errors: those of learn_ranges.
+// What this studio's own notes have come to, for another; `own`: fitted without what another told.
+// Only pigments of the catalogue, that still bear its Colour Index name, by their names there;
+// absent where none of them was felt. Error: the fit's end where it was not found.
 words::Result<std::optional<paint::ToldRange>>
-told_by(const std::vector<const TrainingBatch*>& training, const std::vector<Card>& shelf);
+told_by(const paint::RangeFit& own, const RangeNames& of, const std::vector<Card>& shelf);
 
 const Ranges& untrained_ranges(); // what classes and oil absorptions alone let expect
 

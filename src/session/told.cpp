@@ -86,13 +86,10 @@ bool is_told(const Ranges& ranges, const Card& pigment) {
 }
 
 words::Result<std::optional<paint::ToldRange>>
-told_by(const std::vector<const TrainingBatch*>& training, const std::vector<Card>& shelf) {
-  const RangeProblem asked = range_problem(training);
-  const auto fit = paint::learn(asked.problem);
-  if (!fit) return tl::make_unexpected(fit.error());
-  if (fit->end != paint::LearnEnd::found) return words::failure(paint::sentence(fit->end));
+told_by(const paint::RangeFit& own, const RangeNames& of, const std::vector<Card>& shelf) {
+  if (own.end != paint::LearnEnd::found) return words::failure(paint::sentence(own.end));
   std::vector<std::string> names;
-  for (const std::string& id : asked.names.pigments) {
+  for (const std::string& id : of.pigments) {
     const paint::CataloguePigment* known = paint::in_catalogue(id);
     const auto card =
         std::find_if(shelf.begin(), shelf.end(), [&](const Card& c) { return c.id == id; });
@@ -100,7 +97,7 @@ told_by(const std::vector<const TrainingBatch*>& training, const std::vector<Car
         known && card != shelf.end() && pigment_of(*card).index_name == known->ci_name;
     names.push_back(same ? id : "");
   }
-  paint::ToldRange told = paint::told_by(*fit, names);
+  paint::ToldRange told = paint::told_by(own, names);
   return told.pigments.empty() ? std::nullopt : std::optional(std::move(told));
 }
 

@@ -40,6 +40,7 @@ std::string_view english(TabletSay id) {
            "recipes, no names. Put a friend’s file into the same folder.";
   case Say::told_folder: return "Folder: {0}";
   case Say::told_written: return "Written: {0}";
+  case Say::told_preparing: return "Putting together what your notes have taught …";
   case Say::told_none: return "No friend’s file lies in that folder.";
   case Say::told_found:
     return "“{0}” of {1}: {2}, from {3}. Begin from it? Your own notes outweigh it as they come.";

@@ -41,6 +41,7 @@ enum class TabletSay {
   told_about,
   told_folder,  // 0: path
   told_written, // 0: path
+  told_preparing,
   told_none,
   told_found,  // 0: file, 1: date, 2: pigments, 3: batches
   told_counts, // 0: pigments, 1: batches

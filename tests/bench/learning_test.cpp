@@ -15,7 +15,7 @@ using hands::Hands;
 namespace {
 
 // Sends a Study as long as one is wanted, and answers what is asked. How often it was asked.
-int study_all(Hands& h) {
+int study_all(Hands& h, std::optional<paint::ToldRange>* told = nullptr) {
   int asked = 0;
   bool more = wants_to_study(h.b);
   for (int i = 0; more && i < 1000; ++i) {
@@ -25,7 +25,10 @@ int study_all(Hands& h) {
     more = effects.study;
     if (!effects.learn) continue;
     ++asked;
-    more = step(h.b, Fitted{paint::learn_bytes(*effects.learn)}, h.now()).study;
+    const Fitted fitted{paint::learn_bytes(effects.learn->problem), effects.learn->to_tell};
+    const Effects answered = step(h.b, fitted, h.now());
+    if (told && answered.tell) *told = answered.tell;
+    more = answered.study;
   }
   CHECK_FALSE(more);
   return asked;
@@ -69,8 +72,10 @@ TEST_CASE("what studios tell each other is asked for, taken and put away on this
   h.b.sharing.folder = "told";
   h.tap("other_studios");
   CHECK_FALSE(h.shows("bind undo"));
-  h.tap("tell"); // nothing was felt
   const auto told_view = [&] { return *std::get<TabletView>(view(h.b, h.now()).screen).told; };
+  h.tap("tell"); // nothing was felt
+  CHECK(told_view().preparing);
+  study_all(h);
   CHECK(told_view().failure);
   h.give(FriendsFound{std::nullopt});
   CHECK(told_view().none);
@@ -126,11 +131,28 @@ TEST_CASE("what is told is learnt of the studio's own notes, of all that are the
   h.tap("tablet");
   h.b.sharing.folder = "told";
   h.tap("other_studios");
-  const Effects effects = step(h.b, Tap{*pad_named("tell")}, h.now());
-  REQUIRE(effects.tell);
-  CHECK(effects.tell->pigments == std::vector<std::string>{"pb28"});
+  h.tap("tell");
+  std::optional<paint::ToldRange> told;
+  study_all(h, &told);
+  REQUIRE(told);
+  CHECK(told->pigments == std::vector<std::string>{"pb28"});
   h.give(ToldWritten{std::string("told/2026-11-25.json")});
   CHECK(std::get<TabletView>(view(h.b, h.now()).screen).told->written == "told/2026-11-25.json");
+}
+
+TEST_CASE("what is told has the notes of the batch that still lies on the slab") {
+  Hands h;
+  batch_of_cobalt(h);
+  h.tap("tablet");
+  h.b.sharing.folder = "told";
+  h.tap("other_studios");
+  h.tap("tell");
+  std::optional<paint::ToldRange> told;
+  study_all(h, &told);
+  REQUIRE(told);
+  CHECK(told->pigments == std::vector<std::string>{"pb28"});
+  CHECK(told->batches == 1);
+  CHECK(h.b.learning.training.empty());
 }
 
 TEST_CASE("a batch teaches when it is off the slab, not while it lies there") {

@@ -53,7 +53,8 @@ void learn(Hands& h) {
   while (more) {
     const Effects effects = step(h.b, Study{}, h.now());
     more = effects.study;
-    if (effects.learn) more = step(h.b, Fitted{paint::learn_bytes(*effects.learn)}, h.now()).study;
+    if (effects.learn)
+      more = step(h.b, Fitted{paint::learn_bytes(effects.learn->problem)}, h.now()).study;
   }
 }
 
