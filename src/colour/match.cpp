@@ -8,8 +8,7 @@ namespace colour {
 
 namespace {
 
-constexpr double in_twenty = 1.6448536269514722; // of the normal distribution
-constexpr double nearly_neutral = 6;             // chroma
+constexpr double nearly_neutral = 6; // chroma
 
 double& part(Lab& lab, std::size_t i) { return i == 0 ? lab.l : i == 1 ? lab.a : lab.b; }
 
@@ -117,7 +116,7 @@ Seen seen(double difference) {
 }
 
 bool tells(const Way& way) {
-  return std::abs(way.by) >= 0.5 && std::abs(way.by) > in_twenty * way.sd;
+  return std::abs(way.by) >= 0.5 && std::abs(way.by) > nine_in_ten * way.sd;
 }
 
 Match match(const Reading& one, const Reading& other, Taken taken) {
@@ -128,9 +127,9 @@ Match match(const Reading& one, const Reading& other, Taken taken) {
   const Scatter s = scatter_of(covariance, by, out.difference);
   out.low = out.high = out.difference;
   if (s.sum > 0) {
-    out.low = std::min(out.difference, truth_at(out.difference, in_twenty, s));
+    out.low = std::min(out.difference, truth_at(out.difference, nine_in_ten, s));
     out.high = std::max(out.difference,
-                        truth_at(std::max(out.difference, std::sqrt(s.sum)), -in_twenty, s));
+                        truth_at(std::max(out.difference, std::sqrt(s.sum)), -nine_in_ten, s));
   }
   out.lightness = {by[0], std::sqrt(covariance[0][0])};
   out.chroma = {by[1], std::sqrt(covariance[1][1])};

@@ -7,14 +7,6 @@ namespace colour {
 
 namespace {
 
-bool on_its_side(const Photo& photo) { return photo.orientation >= 5; }
-bool mirrored_across(int orientation) {
-  return orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;
-}
-bool mirrored_down(int orientation) {
-  return orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7;
-}
-
 Box swapped(const Box& box) { return {box.y, box.x, box.height, box.width}; }
 
 Box mirrored(Box box, const Photo& photo) {
@@ -34,6 +26,14 @@ Encoding make_srgb() {
 
 }
 
+bool on_its_side(int orientation) { return orientation >= 5; }
+bool mirrored_across(int orientation) {
+  return orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;
+}
+bool mirrored_down(int orientation) {
+  return orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7;
+}
+
 const Encoding& srgb() {
   static const Encoding made = make_srgb();
   return made;
@@ -41,7 +41,7 @@ const Encoding& srgb() {
 
 Size upright_size(const Photo& photo) {
   const Size stored{photo.width * photo.shrunk, photo.height * photo.shrunk};
-  return on_its_side(photo) ? Size{stored.height, stored.width} : stored;
+  return on_its_side(photo.orientation) ? Size{stored.height, stored.width} : stored;
 }
 
 bool lies_in(const Box& box, const Photo& photo) {
@@ -61,12 +61,12 @@ Box as_stored(const Box& upright, const Photo& photo) {
   const int x = (upright.x + by - 1) / by, y = (upright.y + by - 1) / by;
   const Box inside{x, y, (upright.x + upright.width) / by - x,
                    (upright.y + upright.height) / by - y};
-  return mirrored(on_its_side(photo) ? swapped(inside) : inside, photo);
+  return mirrored(on_its_side(photo.orientation) ? swapped(inside) : inside, photo);
 }
 
 Box as_upright(const Box& stored, const Photo& photo) {
   const Box turned = mirrored(stored, photo);
-  const Box here = on_its_side(photo) ? swapped(turned) : turned;
+  const Box here = on_its_side(photo.orientation) ? swapped(turned) : turned;
   const int by = photo.shrunk;
   return {here.x * by, here.y * by, here.width * by, here.height * by};
 }

@@ -39,6 +39,11 @@ struct Box {
 struct Size {
   int width = 0, height = 0;
 };
+// How the picture stands that the file's rows and columns make. EXIF 2.3, 4.6.4 A, tag 0x0112.
+bool on_its_side(int orientation); // rows are columns; mirrored is told of the file's own
+bool mirrored_across(int orientation);
+bool mirrored_down(int orientation);
+
 Size upright_size(const Photo& photo);
 bool lies_in(const Box& box, const Photo& photo); // and has an area
 bool overlap(const Box& one, const Box& other);

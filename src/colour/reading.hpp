@@ -24,6 +24,9 @@
 
 namespace colour {
 
+// How far to either side of what was read a doubt reaches, in sds of a normal distribution.
+inline constexpr double nineteen_in_twenty = 1.96, nine_in_ten = 1.6448536269514722;
+
 struct Regions {
   Box swatch;
   std::vector<Box> paper; // bare, as near to the swatch as may be, best on all sides

@@ -49,8 +49,7 @@ struct Page {
   }
 };
 
-// 1.96 sd: nineteen in twenty.
-Number doubt(double sd) { return {1.96 * sd, 1}; }
+Number doubt(double sd) { return {colour::nineteen_in_twenty * sd, 1}; }
 
 std::uint32_t on_screen(const colour::Lab& d65) {
   const colour::Three linear =
@@ -121,7 +120,7 @@ void say_way(Page& page, const colour::Way& way, Say more, Say less, Say same) {
   page.line(!told        ? same
             : way.by > 0 ? more
                          : less,
-            {Number(std::abs(way.by), 1), Number(1.645 * way.sd, 1)});
+            {Number(std::abs(way.by), 1), Number(colour::nine_in_ten * way.sd, 1)});
 }
 
 void say_match(Page& page, const Swatch& one, const Swatch& other, colour::Taken taken) {

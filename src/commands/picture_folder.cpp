@@ -1,6 +1,6 @@
 #include "commands/picture_home.hpp"
+#include "studio/studio.hpp"
 
-#include <cstdlib>
 #include <fstream>
 
 namespace commands {
@@ -8,11 +8,7 @@ namespace commands {
 namespace {
 
 using Path = std::filesystem::path;
-
-Path from_environment(const char* name) {
-  const char* value = std::getenv(name);
-  return value ? Path(value) : Path();
-}
+using studio::path_from_environment;
 
 // XDG_PICTURES_DIR="$HOME/Bilder", or an absolute path.
 Path pictures_named_in(const Path& file, const Path& home) {
@@ -32,15 +28,15 @@ Path pictures_named_in(const Path& file, const Path& home) {
 }
 
 Path thumbs_folder() {
-  const Path cache = from_environment("XDG_CACHE_HOME"), home = from_environment("HOME");
+  const Path cache = path_from_environment("XDG_CACHE_HOME"), home = path_from_environment("HOME");
   if (!cache.empty()) return cache / "slabside" / "thumbs";
   return home.empty() ? home : home / ".cache" / "slabside" / "thumbs";
 }
 
 std::string pictures_folder() {
-  const Path home = from_environment("HOME");
+  const Path home = path_from_environment("HOME");
   if (home.empty()) return "/";
-  Path config = from_environment("XDG_CONFIG_HOME");
+  Path config = path_from_environment("XDG_CONFIG_HOME");
   if (config.empty()) config = home / ".config";
   std::error_code failed;
   for (const Path& folder : {pictures_named_in(config / "user-dirs.dirs", home), home / "Pictures"})

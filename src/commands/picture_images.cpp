@@ -1,5 +1,6 @@
 #include "commands/picture_images.hpp"
 
+#include "colour/photo.hpp"
 #include "commands/picture_answers.hpp"
 #include "studio/decode.hpp"
 #include "studio/jpg_tags.hpp"
@@ -49,9 +50,10 @@ Pixels shrunk(const Pixels& from, int longest) {
   return to;
 }
 
-// EXIF 2.3, 4.6.4 A, tag 0x0112: how the picture stands that the rows and columns make.
 DrawnImage upright(const Pixels& pixels, int orientation) {
-  const bool turned = orientation >= 5;
+  const bool turned = colour::on_its_side(orientation),
+             across = colour::mirrored_across(orientation),
+             down = colour::mirrored_down(orientation);
   const int w = pixels.width, h = pixels.height;
   DrawnImage out;
   out.width = turned ? h : w;
@@ -60,10 +62,8 @@ DrawnImage upright(const Pixels& pixels, int orientation) {
   for (int y = 0; y < out.height; ++y)
     for (int x = 0; x < out.width; ++x) {
       int i = turned ? y : x, j = turned ? x : y; // column and row of the file
-      if (orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8)
-        i = w - 1 - i;
-      if (orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7)
-        j = h - 1 - j;
+      if (across) i = w - 1 - i;
+      if (down) j = h - 1 - j;
       const auto at = 3 * (static_cast<std::size_t>(j) * w + i);
       out.rgba.insert(out.rgba.end(),
                       {pixels.rgb[at], pixels.rgb[at + 1], pixels.rgb[at + 2], 255});

@@ -1,5 +1,6 @@
 #include "commands/show.hpp"
 
+#include "colour/reading.hpp"
 #include "paint/digits.hpp"
 #include "session/by_batch.hpp"
 #include "session/check_value.hpp"
@@ -83,9 +84,9 @@ void add_material(Page& page, const Total& t) {
 }
 
 void add_swatch(Page& page, const Measured& m) {
-  page.line(Say::show_swatch,
-            {number(m.l, 1), number(1.96 * m.l_u, 1), number(m.a, 1), number(1.96 * m.a_u, 1),
-             number(m.b, 1), number(1.96 * m.b_u, 1), "#" + to_hex(m.shown).substr(2)});
+  const auto doubt = [](double sd) { return number(colour::nineteen_in_twenty * sd, 1); };
+  page.line(Say::show_swatch, {number(m.l, 1), doubt(m.l_u), number(m.a, 1), doubt(m.a_u),
+                               number(m.b, 1), doubt(m.b_u), "#" + to_hex(m.shown).substr(2)});
 }
 
 void add_left_on_tools(Page& page, const Places& places) {

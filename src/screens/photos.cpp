@@ -1,6 +1,7 @@
 // A batch's photos: thumbnails, or one of them large with what is read from it.
 #include "bench/pads_photos.hpp"
 #include "bench/pads_shared.hpp"
+#include "colour/reading.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -142,7 +143,7 @@ void add_doubts(const bench::SwatchReading& reading, std::vector<Said>& out) {
 }
 
 std::string measured_words(const session::Measured& m) {
-  const auto doubt = [](double sd) { return words::Number(1.96 * sd, 1); };
+  const auto doubt = [](double sd) { return words::Number(colour::nineteen_in_twenty * sd, 1); };
   return say(Say::colour, {words::Number(m.l, 1), doubt(m.l_u), words::Number(m.a, 1), doubt(m.a_u),
                            words::Number(m.b, 1), doubt(m.b_u)});
 }

@@ -18,12 +18,6 @@ namespace studio {
 
 namespace {
 
-Path from_environment(const char* name) {
-  const char* value = std::getenv(name);
-  const Path path = value ? value : "";
-  return path.is_absolute() ? path : Path(); // the specification ignores relative ones
-}
-
 std::string four_digits(std::uint32_t random) { return session::to_hex(random).substr(4); }
 
 bool is_device_id(const std::string& text) {
@@ -88,15 +82,21 @@ Reading read_one(const Path& root, const std::string& prefix) {
 
 }
 
+Path path_from_environment(const char* name) {
+  const char* value = std::getenv(name);
+  const Path path = value ? value : "";
+  return path.is_absolute() ? path : Path();
+}
+
 Path default_studio() {
-  const Path home = from_environment("HOME");
+  const Path home = path_from_environment("HOME");
   return home.empty() ? home : home / "Slabside";
 }
 
 Path state_folder() {
-  const Path state = from_environment("XDG_STATE_HOME");
+  const Path state = path_from_environment("XDG_STATE_HOME");
   if (!state.empty()) return state / "slabside";
-  const Path home = from_environment("HOME");
+  const Path home = path_from_environment("HOME");
   return home.empty() ? home : home / ".local" / "state" / "slabside";
 }
 

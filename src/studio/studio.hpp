@@ -16,6 +16,10 @@ namespace studio {
 
 using Path = std::filesystem::path;
 
+// The absolute path that a variable such as XDG_STATE_HOME holds; empty where there is none:
+// relative ones are ignored, as the XDG Base Directory Specification 0.8 says.
+Path path_from_environment(const char* name);
+
 // ~/Slabside: a folder to be seen, copied and synchronised. Empty where there is no HOME.
 Path default_studio();
 
