@@ -24,8 +24,8 @@ constexpr session::Feel feels[]{session::Feel::wont_move, session::Feel::too_sti
                                 session::Feel::right, session::Feel::too_loose,
                                 session::Feel::too_runny};
 
-views::Case running() {
-  const auto all = views::all();
+const views::Case& running() {
+  static const auto all = views::all();
   return *std::find_if(all.begin(), all.end(),
                        [](const auto& c) { return c.name == "slab, running, 218 x 136"; });
 }

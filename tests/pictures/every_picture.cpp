@@ -1,5 +1,5 @@
 // Every screen on every display, by day and by night, as PNG files in the build folder: for people,
-// who see what no test looks for.
+// who see what no test looks for. No test itself, for that takes minutes.
 #include "screens/eyes.hpp"
 #include "screens/views.hpp"
 
