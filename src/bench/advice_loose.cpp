@@ -76,33 +76,34 @@ int rounded_minutes(int minutes) {
 
 namespace {
 
-// Felt to be stiff at much the same flow: whatever the range says, it is not too loose.
-bool was_sticky_here(const session::Batch& batch) {
-  constexpr double much_the_same = 1.1;
-  if (batch.feelings.empty()) return false;
+// The middle of right; whatever the range says, above what was felt to be stiff by half of what is
+// right.
+double ln_right(const session::Batch& batch, const session::Expectation& expected) {
+  const double middle = expected.band.middle;
+  if (batch.feelings.empty()) return middle;
   const session::Feeling& last = batch.feelings.back();
-  return last.as < session::Feel::right && !last.unwetted &&
-         batch.standing.flow_now->value < much_the_same * last.flow;
+  if (last.as >= session::Feel::right || last.unwetted) return middle;
+  return std::max(middle, std::log(last.flow) + (expected.band.to - expected.band.from) / 2);
 }
 
 }
 
 bool is_past_right(const session::Batch& batch, const session::Expectation& expected) {
   constexpr double not_unlikely = 0.3; // own choice: what is asked for leaves a tenth of that
-  if (!last_note(batch).added_since || was_sticky_here(batch)) return false;
-  return batch.standing.flow_now->value > std::exp(expected.band.middle) &&
+  return last_note(batch).added_since &&
+         batch.standing.flow_now->value > std::exp(ln_right(batch, expected)) &&
          paint::chance_too_loose(expected.prediction, now_at(batch, expected.stronger)) >
              not_unlikely;
 }
 
 Advice past_right(const session::Batch& batch, const session::Expectation& expected,
                   const Measures& binder, Advice advice) {
-  const double middle = std::exp(expected.band.middle);
-  const double past = batch.standing.flow_now->value - middle;
+  const double right = ln_right(batch, expected);
+  const double past = batch.standing.flow_now->value - std::exp(right);
   advice.kind = Advice::past_right;
   advice.mL = past * batch.standing.pigment_mL.value;
   advice.amount = tapped(binder.drop_mL, advice.mL, binder);
-  const int minutes = minutes_to(batch, expected, expected.band.middle);
+  const int minutes = minutes_to(batch, expected, right);
   advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
   return advice;
 }

@@ -142,8 +142,8 @@ std::int64_t dry_at(const session::Batch& batch) {
   std::int64_t at = 0;
   for (const session::Pan& pan : batch.pans)
     if (const auto time = layer_time(batch, pan))
-      at = std::max(at, pan.layers.back().at +
-                            static_cast<std::int64_t>(time->hours.middle * ms_per_h));
+      at = std::max(at,
+                    pan.layers.back().at + static_cast<std::int64_t>(time->hours.low * ms_per_h));
   return at;
 }
 

@@ -81,13 +81,15 @@ std::optional<Softening> softening_of_slab(const Bench& bench) {
   const bool mulled =
       std::any_of(batch.passes.begin(), batch.passes.end(),
                   [](const session::Pass& pass) { return pass.stage == session::Stage::mulling; });
-  if (batch.progress != session::Progress::open || !mulled || !s.flow_now) return std::nullopt;
+  if (batch.progress != session::Progress::open || !mulled || !s.flow_put_in) return std::nullopt;
   const LastNote note = last_note(batch);
   if (note.feel && *note.feel > session::Feel::right && !note.added_since) return std::nullopt;
   for (const session::ToCome& one : session::to_come(batch))
     if (is_sweet(*one.card)) return std::nullopt;
-  const double more =
-      std::max(1.0, std::exp(bench.expected.answer->band.middle) / s.flow_now->value);
+  const session::Expectation& expected = *bench.expected.answer;
+  const double wants =
+      std::exp(expected.band.middle - expected.prediction.drying * expected.stronger);
+  const double more = std::max(1.0, wants / s.flow_put_in->value); // what dried off is no binder
   auto softening = softening_for(
       bench, {more * s.binder_g.value, more * s.gum_g.value, s.honey_g.value + s.glycerin_g.value});
   if (softening) softening->loosens_drops = as_drops_of_water(bench, *softening);

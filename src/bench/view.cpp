@@ -74,7 +74,7 @@ PassView pass_view(const Bench& bench, const session::Batch& batch) {
     p.running = pass->stage;
     p.seconds = batch.clock - pass->start;
   }
-  const bool wets = pass ? pass->stage == session::Stage::wetting_out : batch.passes.empty();
+  const bool wets = pass && pass->stage == session::Stage::wetting_out;
   p.target_s = wets ? session::wetted_out_s : bench.mulling.pass_s;
   if (batch.progress != session::Progress::open)
     p.next = PassView::none;
