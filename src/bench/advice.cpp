@@ -41,6 +41,27 @@ bool right_is_likeliest(const session::Expectation& expected, const paint::Predi
   return std::max_element(chances.begin(), chances.end()) == chances.begin() + 2;
 }
 
+double worked_since_s(const session::Batch& batch, session::Stage stage) {
+  session::Clock since = 0;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend() && since <= 0; ++e)
+    if (!e->withdrawn && (std::holds_alternative<session::Added>(e->event) ||
+                          std::holds_alternative<session::Felt>(e->event)))
+      since = e->clock;
+  double sum = 0;
+  for (const session::Pass& pass : batch.passes)
+    if (pass.stage == stage)
+      sum += std::max(0.0, pass.end.value_or(batch.clock) - std::max(pass.start, since));
+  return sum;
+}
+
+bool is_worked_since(const session::Batch& batch, const Known& known, bool by_knife) {
+  constexpr double least_s = 60; // of the knife, or of a pass that was ended: own choice
+  if (by_knife) return worked_since_s(batch, session::Stage::wetting_out) >= least_s;
+  const session::Pass* pass = running(batch);
+  const bool mulls = pass && pass->stage == session::Stage::mulling;
+  return worked_since_s(batch, session::Stage::mulling) >= (mulls ? known.pass_s : least_s);
+}
+
 namespace {
 
 using session::Feel;
@@ -77,7 +98,7 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
   if (advice.gum != paint::GumState::too_little) advice.gum.reset();
   if (std::log(batch.standing.flow_now->value) < expected.band.from && !called_right_twice(batch))
     return advice.kind = Advice::judge_again, advice;
-  const SmoothState state = smooth_state(batch, known.mulling_left);
+  const SmoothState state = smooth_state(batch, known.mulling_left, known.pass_s);
   switch (smoothness(state)) {
   case Smoothness::smooth: advice.kind = Advice::there; break;
   case Smoothness::not_looked: advice.kind = Advice::test_dot; break;
@@ -200,6 +221,7 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   if (fresh && *note.feel > Feel::right) return loosened(batch, expected, marks, advice);
   if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
     return before_it_was_wet(batch, advice);
+  if (is_past_right(batch, expected)) return past_right(batch, expected, of, advice);
   const bool still =
       !has_dried(batch) || right_is_likeliest(expected, now_at(batch, expected.stronger));
   if (fresh && *note.feel == Feel::right && still)
@@ -212,6 +234,11 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   }
   if (advice.by_knife && !was_felt(batch)) return work_in(batch, !batch.feelings.empty(), advice);
   return drop_by_drop(batch, expected, of, known, advice);
+}
+
+bool is_judged_next(const Advice& advice) {
+  return advice.kind == Advice::mull_and_judge || advice.kind == Advice::judge_again ||
+         advice.kind == Advice::right_by_now || advice.kind == Advice::past_right;
 }
 
 }
@@ -241,7 +268,9 @@ Advice advise(const session::Batch& batch, const std::optional<session::Expectat
   advice.hint = expected->band.of_studio < taught_enough;
   if (batch.standing.liquid_mL.value <= 0)
     return start_with(still_to_come(batch, *expected, known), of, advice);
-  return advise_on(batch, *expected, of, known, advice);
+  advice = advise_on(batch, *expected, of, known, advice);
+  advice.judge_now = is_judged_next(advice) && is_worked_since(batch, known, advice.by_knife);
+  return advice;
 }
 
 }

@@ -25,6 +25,7 @@ struct Advice {
     judge_again,    // the last note says more liquid than there is for it
     right_by_now,   // last felt too loose, and has dried since
     too_loose,      // let it dry, or more of the pigments
+    past_right,     // more went in than it likely wants, and nobody has felt it since
     give_back,      // found dry: so much water, before anything else
     gathered        // the batch is off the slab
   } kind = weigh_pigment;
@@ -37,6 +38,7 @@ struct Advice {
   bool too_early = false;  // it was felt before that
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
   bool felt_loose = false; // the note that is to be made again said too loose, or runnier
+  bool judge_now = false;  // the work that comes before judging is done
   bool rest = false;       // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
   // Mulled out wide, until it has dried to the middle of right; 0: not soon enough to wait for.

@@ -65,7 +65,9 @@ double up_to_fives(double mL, const Measures& of) {
 Helping drops_to_add(const session::Batch& batch, const session::Expectation& expected,
                      const paint::PredictionAt& after, double felt, const Measures& of,
                      bool of_water) {
-  constexpr double least_step = 1.02, a_little_more = 0.02;
+  // Each pass dries off more water: a step of it is half as wide as right, so that it arrives.
+  constexpr double step_of_binder = 1.02, step_of_water = 1.06, a_little_more = 0.02;
+  const double least_step = of_water ? step_of_water : step_of_binder;
   const double pigment_mL = batch.standing.pigment_mL.value;
   const double least_mL = std::max(0.0, (least_step * felt - after.mL) * pigment_mL);
   const double safe_mL =
@@ -77,10 +79,12 @@ Helping drops_to_add(const session::Batch& batch, const session::Expectation& ex
   return {least_mL, std::max(a_little ? fives_mL : least_mL, once_mL)};
 }
 
-// A pass that goes on, in which nobody has felt or looked yet: its end is judged, not its start.
-bool is_unjudged_pass(const session::Batch& batch) {
+// A pass since something was put in or felt: its end is judged, not its start. Who has looked at a
+// dot in a pass that goes on has judged it.
+bool is_unjudged_pass(const session::Batch& batch, const Known& known) {
   const session::Pass* pass = running(batch);
-  if (!pass || pass->stage != session::Stage::mulling) return false;
+  const bool mulls = pass && pass->stage == session::Stage::mulling;
+  if (!mulls) return is_worked_since(batch, known);
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn) continue;
     if (std::holds_alternative<session::StageBegan>(e->event)) return true;
@@ -89,6 +93,19 @@ bool is_unjudged_pass(const session::Batch& batch) {
       return false;
   }
   return false;
+}
+
+// mL of binder until there is as much gum as the paint likely wants, as its binder brings it; below
+// 0: there is more. What dried off was water.
+double gum_lacks_mL(const session::Batch& batch, const session::Expectation& expected,
+                    const Measures& binder) {
+  constexpr double enough = 1.06; // of a guess, rather a little more: own choice
+  const paint::Standing& s = batch.standing;
+  if (!(s.binder_g.value > 0) || !(s.liquid_g.value > 0)) return 0;
+  const double weaker = s.gum_g.value / s.binder_g.value - paint::dry_gum_put_in(s);
+  const double wants =
+      std::exp(expected.band.middle + expected.prediction.drying * (weaker - expected.stronger));
+  return enough * wants * s.pigment_mL.value - s.binder_g.value / binder.g_per_mL;
 }
 
 // What is too sticky after that, the muller judges better.
@@ -108,22 +125,51 @@ bool is_there(const session::Batch& batch, const Helping& left, const Measures& 
 
 }
 
+namespace {
+
+// Of binder or of water.
+Helping left_to_add(const session::Batch& batch, const session::Expectation& expected,
+                    const Measures& of, const Known& known, const Advice& advice) {
+  return drops_to_add(batch, expected, after_work(batch, expected, known, advice.by_knife),
+                      flow_felt_sticky(batch, expected), of, advice.water);
+}
+
+// Water where gum is enough, and of binder no more than gum lacks; what is more, is water.
+Helping divided(const session::Batch& batch, const session::Expectation& expected,
+                const Measures& binder, const Known& known, Advice& advice) {
+  advice.water = advice.gum == paint::GumState::too_much;
+  if (!advice.water) {
+    const Helping left = left_to_add(batch, expected, binder, known, advice);
+    if (advice.gum == paint::GumState::too_little) return left;
+    const double lacks_mL = gum_lacks_mL(batch, expected, binder);
+    if (lacks_mL >= left.most_mL) return left;
+    const double worth_mL = std::max(binder.drop_mL, left.most_mL / 3);
+    if (lacks_mL >= worth_mL) return {std::min(left.least_mL, lacks_mL), lacks_mL};
+    advice.water = true;
+  }
+  return left_to_add(batch, expected, known.water, known, advice);
+}
+
+}
+
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,
                     const Measures& binder, const Known& known, Advice advice) {
   advice.kind = Advice::mull_and_judge;
-  if (is_enough_knife(batch, advice) || is_unjudged_pass(batch))
+  if (is_enough_knife(batch, advice) || is_unjudged_pass(batch, known))
     return advice.by_knife = advice.sticky_now = false, advice;
-  advice.water = advice.gum == paint::GumState::too_much;
+  if (advice.by_knife && last_note(batch).added_since && is_worked_since(batch, known, true))
+    return advice.sticky_now = false, advice;
+  const Helping left = divided(batch, expected, binder, known, advice);
   const Measures& of = advice.water ? known.water : binder;
-  const paint::PredictionAt after = after_work(batch, expected, known, advice.by_knife);
-  const double felt = flow_felt_sticky(batch, expected);
-  const Helping left = drops_to_add(batch, expected, after, felt, of, advice.water);
-  if (last_note(batch).added_since && (running(batch) || is_there(batch, left, of))) return advice;
+  const bool there = is_there(batch, left, of);
+  if (last_note(batch).added_since && (running(batch) || there)) return advice;
   advice.amount = tapped(left.least_mL, left.most_mL, of);
   const double mL = mL_of(advice.amount, of);
   if (!(mL > 0)) return advice;
   advice.kind = Advice::add_drops;
-  advice.several = takes_several(felt, after.mL + mL / batch.standing.pigment_mL.value, expected);
+  const double after = after_work(batch, expected, known, advice.by_knife).mL;
+  advice.several = takes_several(flow_felt_sticky(batch, expected),
+                                 after + mL / batch.standing.pigment_mL.value, expected);
   return advice;
 }
 

@@ -10,30 +10,6 @@ namespace {
 
 constexpr int longest_min = 45; // own choice: what takes longer stands and is looked at
 
-// Minutes until so much has dried off, mulled out, that it is at the middle of right, which rises
-// as the gum grows stronger; 0 for more than is mulled at once.
-int minutes_to_right(const session::Batch& batch, const session::Expectation& expected) {
-  session::Places places = batch.places;
-  places.spread = paint::Spread::mulling;
-  const double dry_gum = paint::dry_gum(session::sums(places), session::live(places));
-  for (int minute = 1; minute <= longest_min; ++minute) {
-    session::dry(places, 60);
-    const paint::Live now = session::live(places);
-    const double stronger = paint::dry_gum(session::sums(places), now) - dry_gum;
-    const double middle = expected.band.middle + expected.prediction.drying * stronger;
-    if (now.flow && *now.flow <= std::exp(middle)) return minute;
-  }
-  return 0;
-}
-
-// Nobody dries paint by the minute.
-int rounded_minutes(int minutes) {
-  for (const auto& [most, said] :
-       {std::pair{7, 5}, {12, 10}, {17, 15}, {25, 20}, {longest_min, 30}})
-    if (minutes <= most) return said;
-  return 30;
-}
-
 // A little of every pigment in it brings a loose paint nearer to the middle of what it wants: a
 // fifth of what is there at once is as much as a hand can judge.
 constexpr double most_pigment = 0.2;
@@ -58,22 +34,95 @@ void thicken(const session::Batch& batch, double flow, const paint::GumMarks& ma
     advice.pigments = pigments_to(batch, more);
 }
 
+// Mulled since the powder was wetted: the hand's word is of all of it.
+bool is_mulled(const session::Batch& batch) {
+  constexpr double least_s = 60; // own choice
+  return !batch.powder_is_dry && session::seconds_of(batch, session::Stage::mulling) >= least_s;
+}
+
+// The middle of right; where mulled paint is felt to be too loose below that, the hand is believed:
+// as far below the note as half of right is wide, and three times that below a runny one.
+double ln_flow_to_reach(const session::Batch& batch, const session::Expectation& expected) {
+  const double middle = expected.band.middle;
+  if (batch.feelings.empty() || !is_mulled(batch)) return middle;
+  const session::Feeling& note = batch.feelings.back();
+  const double half = (expected.band.to - expected.band.from) / 2;
+  return std::min(middle,
+                  std::log(note.flow) - (note.as == session::Feel::too_runny ? 3 : 1) * half);
+}
+
+}
+
+int minutes_to(const session::Batch& batch, const session::Expectation& expected, double ln_flow) {
+  session::Places places = batch.places;
+  places.spread = paint::Spread::mulling;
+  const double dry_gum = paint::dry_gum(session::sums(places), session::live(places));
+  for (int minute = 1; minute <= longest_min; ++minute) {
+    session::dry(places, 60);
+    const paint::Live now = session::live(places);
+    const double stronger = paint::dry_gum(session::sums(places), now) - dry_gum;
+    if (now.flow && *now.flow <= std::exp(ln_flow + expected.prediction.drying * stronger))
+      return minute;
+  }
+  return 0;
+}
+
+int rounded_minutes(int minutes) {
+  for (const auto& [most, said] :
+       {std::pair{7, 5}, {12, 10}, {17, 15}, {25, 20}, {longest_min, 30}})
+    if (minutes <= most) return said;
+  return 30;
+}
+
+namespace {
+
+// The middle of right; whatever the range says, above what was felt to be stiff by half of what is
+// right.
+double ln_right(const session::Batch& batch, const session::Expectation& expected) {
+  const double middle = expected.band.middle;
+  if (batch.feelings.empty()) return middle;
+  const session::Feeling& last = batch.feelings.back();
+  if (last.as >= session::Feel::right || last.unwetted) return middle;
+  return std::max(middle, std::log(last.flow) + (expected.band.to - expected.band.from) / 2);
+}
+
+}
+
+bool is_past_right(const session::Batch& batch, const session::Expectation& expected) {
+  constexpr double not_unlikely = 0.3; // own choice: what is asked for leaves a tenth of that
+  return last_note(batch).added_since &&
+         batch.standing.flow_now->value > std::exp(ln_right(batch, expected)) &&
+         paint::chance_too_loose(expected.prediction, now_at(batch, expected.stronger)) >
+             not_unlikely;
+}
+
+Advice past_right(const session::Batch& batch, const session::Expectation& expected,
+                  const Measures& binder, Advice advice) {
+  const double right = ln_right(batch, expected);
+  const double past = batch.standing.flow_now->value - std::exp(right);
+  advice.kind = Advice::past_right;
+  advice.mL = past * batch.standing.pigment_mL.value;
+  advice.amount = tapped(binder.drop_mL, advice.mL, binder);
+  const int minutes = minutes_to(batch, expected, right);
+  advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
+  return advice;
 }
 
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice) {
   constexpr int least_min = 2;
-  const double flow = std::exp(expected.band.middle);
   advice.gum.reset();
   if (has_dried(batch) && right_is_likeliest(expected, now_at(batch, expected.stronger)))
     return advice.kind = Advice::right_by_now, advice;
-  const int minutes = minutes_to_right(batch, expected);
-  const bool contradicts = batch.standing.flow_now->value <= flow;
-  if (contradicts || (minutes > 0 && minutes <= least_min))
+  const double ln_flow = ln_flow_to_reach(batch, expected);
+  const int minutes = minutes_to(batch, expected, ln_flow);
+  const bool there = batch.standing.flow_now->value <= std::exp(ln_flow);
+  const bool judged_well = is_mulled(batch) && !has_dried(batch);
+  if (there || (minutes > 0 && minutes <= least_min && !judged_well))
     return advice.felt_loose = true, advice.kind = Advice::judge_again, advice;
   advice.kind = Advice::too_loose;
   advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
-  thicken(batch, flow, marks, advice);
+  thicken(batch, std::exp(ln_flow), marks, advice);
   return advice;
 }
 

@@ -18,9 +18,24 @@ paint::PredictionAt now_at(const session::Batch& batch, double stronger);
 bool has_dried(const session::Batch& batch);
 bool right_is_likeliest(const session::Expectation& expected, const paint::PredictionAt& now);
 
+// Seconds of mulling, or of the knife, since something was last put in or felt.
+double worked_since_s(const session::Batch& batch, session::Stage stage);
+// The pass that was asked for has been made: what comes next is the hand's word.
+bool is_worked_since(const session::Batch& batch, const Known& known, bool by_knife = false);
+
+// Minutes until so much has dried off, mulled out, that it flows like that, which rises as the gum
+// grows stronger; 0 for more than is mulled at once.
+int minutes_to(const session::Batch& batch, const session::Expectation& expected, double ln_flow);
+int rounded_minutes(int minutes); // nobody dries paint by the minute
+
 // Felt too loose, or runnier.
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice);
+
+// More was put in than it likely wants: too loose is not unlikely by now, and nobody has felt it.
+bool is_past_right(const session::Batch& batch, const session::Expectation& expected);
+Advice past_right(const session::Batch& batch, const session::Expectation& expected,
+                  const Measures& binder, Advice advice);
 
 // Felt stiffer than right, or not felt since something was added.
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,

@@ -4,6 +4,7 @@
 #include "bench/due.hpp"
 #include "bench/paint_chart.hpp"
 #include "bench/pan_times.hpp"
+#include "bench/pours.hpp"
 #include "bench/record.hpp"
 #include "paint/catalogue.hpp"
 #include "session/amounts.hpp"
@@ -111,7 +112,7 @@ struct Read { // into the entry, line after line
   void lay(BookEntry::Lies where) {
     BookEntry& entry = to.entry;
     if (entry.poured_at > 0) return;
-    if (entry.lies != where) entry.lies_since = line->at;
+    if (entry.lies != where) entry.lies_since = entry.lies_from = line->at;
     entry.lies = where;
   }
   void off_the_slab() {
@@ -187,7 +188,10 @@ const ReadEntry& read_on_slab(Bench& bench) {
 void take_pans(BookEntry& entry, const session::Batch& folded) {
   entry.layer_at = next_layer_at(folded);
   entry.weigh_again = weigh_again(folded);
-  entry.left_mL = settles_layer(folded) ? 0 : to_pour_mL(folded);
+  entry.dry_at = dry_at(folded);
+  const bool none_takes_it = pours_to_come(folded).layers == 0 &&
+                             !std::all_of(folded.pans.begin(), folded.pans.end(), is_full);
+  entry.left_mL = settles_layer(folded) || none_takes_it ? 0 : to_pour_mL(folded);
 }
 
 std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {

@@ -43,6 +43,7 @@ struct BookEntry {
   // was put there.
   enum Lies { nowhere, on_slab, in_jar } lies = nowhere;
   std::int64_t lies_since = 0;         // ms since 1970
+  std::int64_t lies_from = 0;          // likewise, on the slab since it was first put there
   std::set<std::string> pigments;      // cards
   bool of_paint = false;               // paint of an earlier batch was laid out for it
   std::optional<std::uint32_t> swatch; // its colour, as it was read last
@@ -51,6 +52,7 @@ struct BookEntry {
   // Of pans, once they were looked at: from when the next layer may go on, where they have room and
   // paint is left; how much is left of it, unless they were judged; and which is to be weighed.
   std::optional<std::int64_t> layer_at;
+  std::int64_t dry_at = 0; // likely, by the curve, all of its pans; 0: not known
   double left_mL = 0;
   std::optional<WeighAgain> weigh_again;
   std::map<Measured, ToolUse> tools;

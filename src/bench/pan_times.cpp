@@ -1,5 +1,6 @@
 #include "bench/pan_times.hpp"
 
+#include "bench/pours.hpp"
 #include "paint/standing.hpp"
 #include "paint/water.hpp"
 
@@ -137,6 +138,15 @@ bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_
   return time && hours_between(pan.layers.back().at, wall_ms) < time->hours.low;
 }
 
+std::int64_t dry_at(const session::Batch& batch) {
+  std::int64_t at = 0;
+  for (const session::Pan& pan : batch.pans)
+    if (const auto time = layer_time(batch, pan))
+      at = std::max(at,
+                    pan.layers.back().at + static_cast<std::int64_t>(time->hours.low * ms_per_h));
+  return at;
+}
+
 namespace {
 
 std::vector<const session::Pan*> pans_to_come(const session::Batch& batch, int meant) {
@@ -187,7 +197,7 @@ bool settles_layer(const session::Batch& batch) {
 }
 
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
-  if (to_pour_mL(batch) < least_left_mL || settles_layer(batch)) return std::nullopt;
+  if (settles_layer(batch) || pours_to_come(batch).layers == 0) return std::nullopt;
   const auto next = next_layer(batch);
   return next ? std::optional(next->from) : std::nullopt;
 }

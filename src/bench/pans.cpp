@@ -3,6 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/due.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/pours.hpp"
 #include "bench/record.hpp"
 
 #include <algorithm>
@@ -210,7 +211,7 @@ std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {
   const auto card = pan_card(bench);
   if (batch.pans.empty() && card)
     if (const int count = pans_filled(bench, *card)) return {{1, count, card->id, std::nullopt}};
-  const auto pans = pans_with_room(batch, now.wall_ms);
+  const auto pans = pans_that_share(batch, pans_with_room(batch, now.wall_ms));
   const auto g = shared_g(batch, pans);
   for (const session::Pan* pan : pans) {
     if (!out.empty() && out.back().last + 1 == pan->number && out.back().in == pan->card.id)

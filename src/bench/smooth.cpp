@@ -11,27 +11,41 @@ bool is_pigment(const session::Batch& batch, const session::Added& added) {
   return card != batch.cards.end() && card->second.kind() == session::CardKind::pigment;
 }
 
-// A dot from before the last pigment says nothing of that.
-std::optional<session::Specks> dot_of(const session::Batch& batch) {
+// The last one; one from before the last pigment says nothing of that.
+const session::Entry* dot_of(const session::Batch& batch) {
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn) continue;
-    if (const auto* dot = std::get_if<session::Dot>(&e->event)) return dot->specks;
+    if (std::holds_alternative<session::Dot>(e->event)) return &*e;
     if (const auto* added = std::get_if<session::Added>(&e->event);
         added && is_pigment(batch, *added))
-      return std::nullopt;
+      return nullptr;
   }
-  return std::nullopt;
+  return nullptr;
+}
+
+// Those that have ended, or as many as their minutes make.
+int passes_since(const session::Batch& batch, session::Clock since, double pass_s) {
+  constexpr double nearly_whole = 0.25;
+  double seconds = 0;
+  int ended = 0;
+  for (const session::Pass& pass : batch.passes) {
+    if (pass.stage != session::Stage::mulling) continue;
+    seconds += std::max(0.0, pass.end.value_or(batch.clock) - std::max(pass.start, since));
+    if (pass.end && pass.start >= since) ++ended;
+  }
+  return std::max(ended, static_cast<int>(seconds / pass_s + nearly_whole));
 }
 
 }
 
-SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingNeeded>& left) {
+SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingNeeded>& left,
+                         double pass_s) {
   SmoothState state;
-  state.dot = dot_of(batch);
-  state.passes = static_cast<int>(
-      std::count_if(batch.passes.begin(), batch.passes.end(), [](const session::Pass& pass) {
-        return pass.stage == session::Stage::mulling && pass.end;
-      }));
+  if (const session::Entry* dot = dot_of(batch)) {
+    state.dot = std::get<session::Dot>(dot->event).specks;
+    state.mulled_since_dot = passes_since(batch, dot->clock, pass_s) > 0;
+  }
+  state.passes = passes_since(batch, 0, pass_s);
   state.mulled = session::family_of(batch) != paint::PigmentClass::effect;
   state.left = left;
   return state;
@@ -39,9 +53,14 @@ SmoothState smooth_state(const session::Batch& batch, const std::optional<Mullin
 
 Smoothness smoothness(const SmoothState& state) {
   if (!state.mulled || state.dot == session::Specks::none) return Smoothness::smooth;
-  if (state.dot || state.passes == 0) return Smoothness::keep_mulling;
   const bool takes_longer = state.left && state.left->passes.middle >= 1;
-  return takes_longer ? Smoothness::keep_mulling : Smoothness::not_looked;
+  if (state.passes == 0 || takes_longer) return Smoothness::keep_mulling;
+  return state.dot && !state.mulled_since_dot ? Smoothness::keep_mulling : Smoothness::not_looked;
+}
+
+bool is_known_rough(const SmoothState& state) {
+  if (!state.mulled || state.dot == session::Specks::none) return false;
+  return state.dot || smoothness(state) == Smoothness::keep_mulling;
 }
 
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "paint/drying.hpp"
+#include "paint/mull_time.hpp"
 #include "session/batch.hpp"
 
 #include <optional>
@@ -18,16 +19,19 @@ struct MullingNeeded {
 // What there is to go by.
 struct SmoothState {
   std::optional<session::Specks> dot; // the last one, of all the pigment that is there
-  int passes = 0;                     // of mulling that have ended
+  int passes = 0;                     // of mulling, by their minutes where one was long
+  bool mulled_since_dot = false;      // a pass, or as long
   bool mulled = true;                 // such paint is; flakes are not, they would break
   std::optional<MullingNeeded> left;  // until a dot shows no specks, while that is learnt
 };
-SmoothState smooth_state(const session::Batch& batch,
-                         const std::optional<MullingNeeded>& left = {});
+SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingNeeded>& left = {},
+                         double pass_s = paint::usual_pass_s);
 
 enum class Smoothness { smooth, keep_mulling, not_looked };
 
-// By the last dot; without one by what was learnt, and in the first pass no paint is.
+// By the last dot, until a pass was made since; without one by what was learnt, and in the first
+// pass no paint is.
 Smoothness smoothness(const SmoothState& state);
+bool is_known_rough(const SmoothState& state); // the last dot had specks, or no pass was made
 
 }

@@ -2,6 +2,7 @@
 
 #include "bench/advice_parts.hpp"
 #include "bench/choices.hpp"
+#include "bench/materials.hpp"
 #include "session/amounts.hpp"
 #include "session/plan.hpp"
 
@@ -51,9 +52,20 @@ std::optional<Softening> softening_for(const Bench& bench, const Dry& paint) {
     const double of_g = honey ? paint.binder : paint.gum;
     const Measures of = measures_of(bench, *cards.front());
     const auto mL = [&](double part) { return part * of_g / share / of.g_per_mL; };
-    return Softening{cards.front()->name, in_one_form(mL(usual.low), mL(usual.high), of)};
+    const Tapped amount = in_one_form(mL(usual.low), mL(usual.high), of);
+    return Softening{cards.front()->name, amount, mL_of(amount, of)};
   }
   return Softening{};
+}
+
+// As much liquid, in the fives that are said of many.
+int as_drops_of_water(const Bench& bench, const Softening& softening) {
+  if (softening.name.empty()) return 0;
+  double drop_mL = any_drop_mL;
+  for (const session::Card& card : materials_of(bench))
+    if (card.kind() == CardKind::water) drop_mL = measures_of(bench, card).drop_mL;
+  const int drops = static_cast<int>(std::lround(softening.mL / drop_mL));
+  return drops > 5 ? 5 * ((drops + 2) / 5) : drops;
 }
 
 bool is_sweet(const session::Card& card) {
@@ -69,15 +81,19 @@ std::optional<Softening> softening_of_slab(const Bench& bench) {
   const bool mulled =
       std::any_of(batch.passes.begin(), batch.passes.end(),
                   [](const session::Pass& pass) { return pass.stage == session::Stage::mulling; });
-  if (batch.progress != session::Progress::open || !mulled || !s.flow_now) return std::nullopt;
+  if (batch.progress != session::Progress::open || !mulled || !s.flow_put_in) return std::nullopt;
   const LastNote note = last_note(batch);
   if (note.feel && *note.feel > session::Feel::right && !note.added_since) return std::nullopt;
   for (const session::ToCome& one : session::to_come(batch))
     if (is_sweet(*one.card)) return std::nullopt;
-  const double more =
-      std::max(1.0, std::exp(bench.expected.answer->band.middle) / s.flow_now->value);
-  return softening_for(
+  const session::Expectation& expected = *bench.expected.answer;
+  const double wants =
+      std::exp(expected.band.middle - expected.prediction.drying * expected.stronger);
+  const double more = std::max(1.0, wants / s.flow_put_in->value); // what dried off is no binder
+  auto softening = softening_for(
       bench, {more * s.binder_g.value, more * s.gum_g.value, s.honey_g.value + s.glycerin_g.value});
+  if (softening) softening->loosens_drops = as_drops_of_water(bench, *softening);
+  return softening;
 }
 
 std::optional<Softening> softening_of(const Bench& bench, const Planned& planned) {

@@ -14,9 +14,11 @@
 #include "bench/pads_top_bar.hpp"
 #include "bench/paints.hpp"
 #include "bench/record.hpp"
+#include "bench/told_at_slab.hpp"
 #include "bench/touch.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/digits.hpp"
+#include "session/feelings.hpp"
 #include "session/resolve.hpp"
 #include "session/trail.hpp"
 #include "words/lists.hpp"
@@ -63,7 +65,6 @@ MaterialView material_view(const Bench& bench, const PadId& pad) {
 
 PassView pass_view(const Bench& bench, const session::Batch& batch) {
   PassView p;
-  p.target_s = bench.mulling.pass_s;
   const auto passes = std::count_if(batch.passes.begin(), batch.passes.end(), [](const auto& x) {
     return x.stage == session::Stage::mulling;
   });
@@ -73,6 +74,8 @@ PassView pass_view(const Bench& bench, const session::Batch& batch) {
     p.running = pass->stage;
     p.seconds = batch.clock - pass->start;
   }
+  const bool wets = pass && pass->stage == session::Stage::wetting_out;
+  p.target_s = wets ? session::wetted_out_s : bench.mulling.pass_s;
   if (batch.progress != session::Progress::open)
     p.next = PassView::none;
   else if (batch.passes.empty())
@@ -239,7 +242,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.last_trouble = session::last_trouble(batch);
   v.trail = trail_view(batch);
   add_offset(bench, v.trail);
-  if (bench.expected.answer) v.trail.band = bench.expected.answer->band;
+  if (bench.expected.answer) v.trail.band = band_as_told(batch, *bench.expected.answer);
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;
   v.trail.ghost = bench.earlier.ghost;
@@ -260,13 +263,14 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   const Known known = known_of(bench);
   v.advice = advise(batch, bench.expected.answer, measures, known);
   keep_to_jar(bench, v.advice);
-  v.smooth = smoothness(smooth_state(batch, known.mulling_left)) != Smoothness::keep_mulling;
+  v.smooth = !is_known_rough(smooth_state(batch, known.mulling_left, known.pass_s));
+  v.flows_right = flows_right(batch);
   v.to_come = to_come(bench);
   if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.standing.water_lost_mL;
   v.jar = jar_view(batch);
-  v.dust = batch.powder_is_dry;
+  v.dust = is_dusty(batch);
   v.progress = batch.progress;
   v.warnings = batch.warnings;
   v.room_guessed = batch.room_guessed;

@@ -96,6 +96,7 @@ struct SlabView {
   std::optional<session::TroubleKind> last_trouble; // that stands
   TrailView trail;
   bool smooth = false;                // as far as anybody knows
+  bool flows_right = true;            // by what the hand said last
   std::optional<paint::Amount> ratio; // g binder to 10 g pigment
   int ratio_decimals = 2;             // to one drop's worth
   Advice advice;
@@ -214,6 +215,7 @@ struct TodayView {
     std::string name = {}; // of the batch or card
     session::CardKind kind = session::CardKind::pigment;
     std::uint32_t colour = 0;
+    std::int64_t since = 0;               // ms since 1970: began to wait
     TrailView trail = {};                 // on the slab
     std::vector<PansView::Pan> pans = {}; // poured
     double left_mL = 0;                   // poured: in the jar

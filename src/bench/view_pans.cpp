@@ -4,6 +4,7 @@
 #include "bench/pads_pans.hpp"
 #include "bench/pan_said.hpp"
 #include "bench/pans.hpp"
+#include "bench/pours.hpp"
 #include "bench/record.hpp"
 #include "bench/rewetting.hpp"
 #include "bench/view_parts.hpp"
@@ -42,12 +43,13 @@ std::optional<PansView::Said> said_view(const session::Batch& batch, int pan) {
 
 // What one more pour gives each pan that takes it now, or, where none does, each that has room; by
 // their numbers.
-std::map<int, double> pours_to_come(const session::Batch& batch, const Now& now) {
+std::map<int, double> next_pour(const session::Batch& batch, const Now& now) {
   auto pans = pans_with_room(batch, now.wall_ms);
   if (pans.empty()) {
     pans = pans_in_order(batch);
     std::erase_if(pans, [](const session::Pan* pan) { return is_full(*pan); });
   }
+  pans = pans_that_share(batch, std::move(pans));
   const auto shared = shared_mL(batch, pans);
   std::map<int, double> out;
   double left = to_pour_mL(batch);
@@ -78,6 +80,7 @@ PansView::Next next_of(const session::Batch& batch, int meant, const Now& now) {
     return is_full(pan) || (meant > 0 && pan.number != meant);
   });
   if (full) return {Next::full, 0, 0, false};
+  if (pours_to_come(batch).layers == 0) return {Next::none_left, 0, 0, false};
   const auto layer = next_layer(batch, meant);
   if (!layer) return {Next::unknown, 0, 0, false};
   Next out{Next::in_hours, -hours_since(layer->from, now), -hours_since(layer->to, now),
@@ -140,7 +143,8 @@ PansView::Curve curve_of(const session::Batch& batch, const session::Pan& pan, c
   v.poured_at = pan.layers.back().at;
   v.now_h = std::max(0.0, hours_since(v.poured_at, now));
   v.to_h = std::max({6.0, 1.2 * v.now_h, time ? 1.15 * time->hours.high : 0});
-  if (!is_full(pan)) v.layer = static_cast<int>(pan.layers.size()) + 1;
+  if (!is_full(pan) && pours_to_come(batch).layers > 0)
+    v.layer = static_cast<int>(pan.layers.size()) + 1;
   if (time && v.layer > 0) v.ready_h = time->hours;
   if (auto course = layer_course(batch, pan, v.to_h)) v.ahead = std::move(course->points);
   return v;
@@ -157,12 +161,14 @@ PansView::Other other_view(const Bench& bench, const PadId& pad, const Now& now)
   v.colour = session::colour_of(*folded);
   v.swatch = folded->swatch.has_value();
   v.pans = pans_seen(*folded, now);
+  const bool to_come = pours_to_come(*folded).layers > 0;
   for (const session::Pan& pan : folded->pans)
-    if (!is_full(pan)) v.layer = std::max(v.layer, static_cast<int>(pan.layers.size()) + 1);
+    if (!is_full(pan) && to_come)
+      v.layer = std::max(v.layer, static_cast<int>(pan.layers.size()) + 1);
   if (const auto at = session::last_pour(folded->pans, now.wall_ms))
     v.since_pour_ms = now.wall_ms - *at;
   v.mL = to_pour_mL(*folded);
-  const auto next = v.mL < least_left_mL ? std::nullopt : next_layer(*folded);
+  const auto next = to_come ? next_layer(*folded) : std::nullopt;
   if (layer_due(bench, pad.arg, now)) return v.what = Other::layer_now, v;
   if (verdict_day_due(bench, pad.arg, now) > 0) return v.what = Other::look, v;
   if (next && v.layer > 0 && next->from > now.wall_ms) {
@@ -223,9 +229,8 @@ void add_pans(const Bench& bench, const Now& now, PansView& v) {
   for (const session::Pan& pan : batch.pans)
     if (v.pan == 0 || pan.number == v.pan)
       v.layer = std::max(v.layer, static_cast<int>(pan.layers.size()));
-  const auto share = session::dry_share(batch.places, batch.pans.empty() ? poured_from(batch)
-                                                                         : session::Place::pans);
-  if (share) v.layers_to_fill = paint::layers_to(planned_fill, share->middle).value_or(0);
+  const PoursToCome to_come = pours_to_come(batch);
+  if (to_come.layers > 0) v.layers_in_all = to_come.last;
 }
 
 // All but a last one, which a single pan alone may be, are filled to the brim.
@@ -279,7 +284,7 @@ void add_known(const Bench& bench, const Now& now, PansView& v) {
 
 std::vector<PansView::Pan> pans_seen(const session::Batch& batch, const Now& now) {
   std::vector<PansView::Pan> out;
-  const auto pours = pours_to_come(batch, now);
+  const auto pours = next_pour(batch, now);
   const auto share = session::dry_share(batch.places, poured_from(batch));
   for (const session::Pan* pan : pans_in_order(batch)) {
     out.push_back(pan_view(batch, *pan, now));
@@ -321,7 +326,6 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.weigh_again = weigh_again(batch);
   v.weigh_now = v.weigh_again && v.weigh_again->at <= now.wall_ms;
   v.fill = fill_of(batch);
-  v.tack = tack_of(batch);
   v.room_guessed = batch.room_guessed;
   v.celsius = batch.places.room.celsius;
   v.humidity = batch.places.room.humidity;
@@ -329,6 +333,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
     v.since_pour_ms = now.wall_ms - *at;
   v.asked_day = verdict_day_due(bench, batch.id, now);
   add_known(bench, now, v);
+  if (!v.said || v.said->early) v.tack = tack_of(batch); // else it is known what it became
   add_others(bench, now, v);
   v.undo = undo_view(bench, &batch);
   v.number = number_view(bench);

@@ -50,7 +50,7 @@ struct PansView {
     Said said;
   };
   struct Next { // layer
-    enum Kind { nothing, in_hours, maybe_now, now, full, unknown } kind = nothing;
+    enum Kind { nothing, in_hours, maybe_now, now, full, unknown, none_left } kind = nothing;
     double low_h = 0, high_h = 0; // from now
     bool weighed = false;         // by what the scale said
   };
@@ -84,7 +84,7 @@ struct PansView {
   int pan = 0; // that is meant; 0: all
   std::vector<Pan> pans;
   int layer = 0;               // poured last into the pan that is meant, or the most into any
-  int layers_to_fill = 0;      // about; 0: not known
+  int layers_in_all = 0;       // about, with what is to come; 0: not known, or none is to come
   int all_layer = 0;           // that "pour all" pours; 0: not the same for all
   std::vector<Other> others;   // that have a pad
   std::size_t more_others = 0; // that have none now

@@ -42,6 +42,9 @@ void add_poured(const Bench& bench, const Due& due, const session::Batch& batch,
 void add_batch(const Bench& bench, const Due& due, const Now& now, TodayView::Wait& v) {
   const Folded batch = kept_fold(bench, due.of);
   v.name = name_of_batch(bench, due.of);
+  const auto entry = bench.index.of.find(due.of);
+  if (due.what == Due::What::on_slab && entry != bench.index.of.end())
+    v.since = std::min(v.since, entry->second.lies_from);
   if (!batch) return;
   v.colour = session::colour_of(*batch);
   if (due.what == Due::What::on_slab) {
@@ -92,6 +95,7 @@ TodayView today_view(const Bench& bench, const Now& now) {
   TodayView v;
   for (const Due& one : waits_of_page(bench)) {
     TodayView::Wait wait{{TodayPad::due, name_of(one)}, one};
+    wait.since = one.since;
     if (one.what == Due::What::making)
       add_making(bench, one.of, wait);
     else if (!is_of_shelf(one))

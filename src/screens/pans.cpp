@@ -87,8 +87,8 @@ std::string old_words(std::int64_t ms) {
 
 std::string layer_words(const PansView& pans) {
   if (pans.layer == 0) return "";
-  const words::Args layers{std::to_string(pans.layer), std::to_string(pans.layers_to_fill)};
-  return say(pans.layers_to_fill >= pans.layer ? Say::pans_layer_of : Say::pans_layer, layers) +
+  const words::Args layers{std::to_string(pans.layer), std::to_string(pans.layers_in_all)};
+  return say(pans.layers_in_all > pans.layer ? Say::pans_layer_of : Say::pans_layer, layers) +
          ", " + old_words(pans.since_pour_ms);
 }
 

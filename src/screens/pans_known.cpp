@@ -65,6 +65,7 @@ NextWords next_words(const Sheet& sheet, const PansView& pans) {
   case Next::maybe_now:
   case Next::now: return {next, say(Say::pans_now), firm};
   case Next::full: return {"", say(Say::pans_full), say(words::BenchSay::pans_no_more)};
+  case Next::none_left: return {"", say(words::BenchSay::pans_left_none), ""};
   case Next::unknown: return {next, say(Say::pans_when_firm), ""};
   }
   return {};

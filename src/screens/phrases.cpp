@@ -146,88 +146,6 @@ struct MarkWords {
   std::string operator()(session::TroubleKind trouble) const { return trouble_words(trouble); }
 };
 
-std::string thicken_words(const bench::Advice& a) {
-  const std::string dry = a.dry_min > 0
-                              ? say(Say::advice_let_dry_minutes, {std::to_string(a.dry_min)})
-                              : say(Say::advice_let_dry);
-  std::string pigments;
-  for (const bench::Advice::Pigment& p : a.pigments)
-    pigments +=
-        (pigments.empty() ? "" : " + ") + say(Say::advice_pigment, {grams_number(p.g), p.name});
-  return pigments.empty() ? dry : say(Say::advice_or_pigment, {dry, pigments});
-}
-
-std::string first_words(const bench::Advice& a) {
-  const std::string grams = from_to_words(a.low_g, a.high_g);
-  if (a.amount.spoons <= 0)
-    return say(a.rest ? Say::advice_rest : Say::advice_first_helping, {grams});
-  return say(a.rest ? Say::advice_rest_spoons : Say::advice_first_spoons,
-             {tapped_words(a.amount), grams});
-}
-
-std::string add_words(const bench::Advice& a) {
-  const std::string amount =
-      say(a.water ? Say::advice_of_water : Say::advice_of_binder, {tapped_words(a.amount)});
-  if (a.by_knife) return say(Say::advice_add_by_knife, {amount});
-  return say(a.several ? Say::advice_add_several : Say::advice_add, {amount});
-}
-
-std::string work_in_words(const bench::Advice& a) {
-  if (a.wait_min == 0)
-    return say(a.too_early ? Say::advice_worked_in_early : Say::advice_worked_in);
-  return say(a.too_early ? Say::advice_work_in_early : Say::advice_work_in,
-             {std::to_string(a.wait_min)});
-}
-
-std::string mull_words(const bench::Advice& a) {
-  if (a.sticky_now) return say(a.by_knife ? Say::advice_work_in_sticky : Say::advice_mull_sticky);
-  if (a.hint) return say(a.by_knife ? Say::advice_judge : Say::advice_mull);
-  return say(a.by_knife ? Say::advice_judge_by_knife : Say::advice_mull_and_judge);
-}
-
-std::string keep_mulling_words(const bench::Advice& a) {
-  if (!a.mulling) return say(Say::advice_keep_mulling);
-  const auto passes = std::max(1L, std::lround(a.mulling->passes.middle));
-  const auto minutes = std::max(1L, std::lround(a.mulling->minutes.middle));
-  return say(Say::advice_keep_mulling_for,
-             {passes == 1 ? say(Say::advice_pass_more)
-                          : say(Say::advice_passes_more, {std::to_string(passes)}),
-              std::to_string(minutes)});
-}
-
-std::string give_back_words(const bench::Advice& a) {
-  return say(Say::advice_give_back,
-             {say(Say::advice_of_water, {tapped_words(a.amount)}), words::number(a.mL, 1)});
-}
-
-bool says_right(const bench::Advice& a) {
-  using bench::Advice;
-  return a.kind == Advice::there || a.kind == Advice::test_dot || a.kind == Advice::keep_mulling;
-}
-
-std::string hint_words(const bench::Advice& a) {
-  using bench::Advice;
-  if (says_right(a) && a.gum == paint::GumState::too_little) return say(Say::advice_right_but_gum);
-  switch (a.kind) {
-  case Advice::weigh_pigment: return say(Say::advice_weigh_pigment);
-  case Advice::first_helping: return first_words(a);
-  case Advice::add_drops: return add_words(a);
-  case Advice::mull_and_judge: return mull_words(a);
-  case Advice::work_in: return work_in_words(a);
-  case Advice::soak: return say(Say::advice_soak, {std::to_string(a.wait_min)});
-  case Advice::keep_mulling: return keep_mulling_words(a);
-  case Advice::test_dot: return say(Say::advice_test_dot);
-  case Advice::there: return say(Say::advice_there);
-  case Advice::judge_again:
-    return say(a.felt_loose ? Say::advice_judge_loose : Say::advice_judge_again);
-  case Advice::right_by_now: return say(Say::advice_right_by_now);
-  case Advice::too_loose: return thicken_words(a);
-  case Advice::give_back: return give_back_words(a);
-  case Advice::gathered: return say(Say::advice_gathered);
-  }
-  return "";
-}
-
 }
 
 std::string event_words(const session::Event& event, const std::string& card_name) {
@@ -282,29 +200,11 @@ std::string minutes_words(double minutes) {
   return words::number(std::max(1.0, step * std::round(minutes / step)), 0);
 }
 
-std::string advice_words(const bench::Advice& a) {
-  using bench::Advice;
-  const bool from_range =
-      a.kind == Advice::add_drops || a.kind == Advice::too_loose || a.kind == Advice::first_helping;
-  const std::string hint = hint_words(a);
-  return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
-}
-
-bool is_right_in_all(const bench::Advice& a) {
-  return a.kind == bench::Advice::there && a.gum != paint::GumState::too_little;
-}
-
-std::string right_words(const bench::Advice& a, const std::optional<bench::Softening>& softening,
-                        bool room_guessed) {
-  if (!is_right_in_all(a)) return advice_words(a);
-  if (a.sticky) {
-    const std::string tacky =
-        say(a.sticky == paint::Tack::stays_sticky ? Say::advice_there_tacky
-                                                  : Say::advice_there_may_be_tacky);
-    return room_guessed ? say(Say::by_guessed_room, {tacky}) : tacky;
-  }
-  if (softening) return say(Say::advice_there_hard, {softening_words(*softening)});
-  return advice_words(a);
+std::string mulling_words(const bench::MullingNeeded& needed) {
+  const paint::Interval& minutes = needed.minutes;
+  return needed.batches > 0 ? minutes_words(minutes.middle)
+                            : say(words::PlanSay::plan_from_to,
+                                  {minutes_words(minutes.low), minutes_words(minutes.high)});
 }
 
 std::string money_words(double amount, const std::string& currency) {
@@ -334,11 +234,6 @@ std::string gum_words(const bench::Advice& a) {
   if (a.kind == Advice::too_loose) return say(Say::gum_no_pigment);
   if (a.kind != Advice::add_drops) return "";
   return say(*a.gum == paint::GumState::too_little ? Say::gum_too_little : Say::gum_too_much);
-}
-
-std::string softening_words(const bench::Softening& s) {
-  return s.name.empty() ? say(Say::hard_no_softener)
-                        : say(Say::hard_softener, {tapped_words(s.amount), s.name});
 }
 
 std::string sticky_words(paint::Tack tack) {

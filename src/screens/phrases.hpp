@@ -58,6 +58,8 @@ std::string minutes_words(double minutes); // as round as a guess may be, at lea
 std::string left_out_words(const std::vector<session::Warning>& warnings);
 
 std::string remedy_words(const bench::Remedy& remedy);
+// Minutes, without their unit: from which to which where nothing has been learnt.
+std::string mulling_words(const bench::MullingNeeded& needed);
 std::string advice_words(const bench::Advice& advice);
 // The same where it is right, with what honey and glycerin say of it, in one sentence.
 std::string right_words(const bench::Advice& advice,

@@ -132,12 +132,7 @@ std::vector<Figure> figures_of(const bench::PlanView& plan) {
   std::vector<Figure> out;
   const bench::Planned& p = *plan.planned;
   if (plan.mulling) {
-    const auto& m = *plan.mulling;
-    const std::string minutes =
-        m.batches > 0
-            ? minutes_words(m.minutes.middle)
-            : say(Say::plan_from_to, {minutes_words(m.minutes.low), minutes_words(m.minutes.high)});
-    out.push_back({say(Say::plan_minutes, {minutes}),
+    out.push_back({say(Say::plan_minutes, {mulling_words(*plan.mulling)}),
                    p.portions > 1 ? say(Say::plan_in_portions, {std::to_string(p.portions)})
                                   : say(Say::plan_of_mulling)});
   }

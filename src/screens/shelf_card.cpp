@@ -101,8 +101,8 @@ void wants(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
   const double after = x + width_mm(grams, cap::head, true) + 2, known = r.w * 0.25;
   write(sheet, {after, y}, Anchor::left, clean_letters, t.ink,
         say(Say::card_wants, {shelf.range->binder}), r.right() - known - after - 2);
-  write(sheet, {r.right() - 3, y}, Anchor::right, clean_letters, t.quiet, felt_words(shelf),
-        known - 3);
+  labels(sheet, {r.right() - known - 1, r.y, known, r.h}, plain(t),
+         {{felt_words(shelf), clean_letters, true, 2}}, Anchor::right);
 }
 
 FlowScale scale_of(const ShelfView& shelf, const Rect& r) {
@@ -154,10 +154,7 @@ std::vector<Label> mulling_figure(const std::optional<bench::MullingNeeded>& mul
   const bool known = mulling->batches > 0;
   const std::string passes = words::number(std::max(1.0, mulling->passes.middle), 0);
   return {
-      {say(Say::card_mull, {minutes_words(mulling->minutes.middle)}),
-       {cap::body, true, cap::small},
-       false,
-       1},
+      {say(Say::card_mull, {mulling_words(*mulling)}), {cap::body, true, cap::small}, false, 1},
       {known ? say(Say::card_mulling, {passes}) : say(Say::card_mulling_guess), small, true, 1}};
 }
 
@@ -259,13 +256,24 @@ void batch_pad(Sheet& sheet, const bench::Pad& at, const ReadingView::Batch& bat
 
 }
 
-std::string soft_words(const bench::SoftWanted& soft) {
-  if (!soft.honey) return "";
+namespace {
+
+std::string softener_words(const bench::SoftWanted& soft) {
   const auto g = [](double x) { return words::number(x, 1); };
-  std::string out =
-      soft.glycerin ? say(Say::card_soft_both, {g(soft.honey->low_g), g(soft.honey->high_g),
-                                                g(soft.glycerin->low_g), g(soft.glycerin->high_g)})
-                    : say(Say::card_soft_honey, {g(soft.honey->low_g), g(soft.honey->high_g)});
+  const auto &honey = soft.honey, &glycerin = soft.glycerin;
+  if (honey && glycerin)
+    return say(Say::card_soft_both,
+               {g(honey->low_g), g(honey->high_g), g(glycerin->low_g), g(glycerin->high_g)});
+  if (honey) return say(Say::card_soft_honey, {g(honey->low_g), g(honey->high_g)});
+  if (glycerin) return say(Say::card_soft_glycerin, {g(glycerin->low_g), g(glycerin->high_g)});
+  return say(Say::card_soft_none);
+}
+
+}
+
+std::string soft_words(const bench::SoftWanted& soft) {
+  const auto g = [](double x) { return words::number(x, 1); };
+  std::string out = softener_words(soft);
   if (soft.gum) out = say(Say::card_soft_gum, {out, g(soft.gum->low_g), g(soft.gum->high_g)});
   if (soft.verdicts > 0)
     out = say(Say::card_soft_own, {out, std::to_string(soft.verdicts)});

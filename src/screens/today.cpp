@@ -75,7 +75,7 @@ std::string verdict_words(const TodayView& today, const TodayView::Wait& wait) {
 
 std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayView::Wait& wait) {
   const int offset = sheet.view.utc_offset_min;
-  const std::string since = words::lately(wait.due.since, today.now_ms, offset);
+  const std::string since = words::lately(wait.since, today.now_ms, offset);
   switch (wait.due.what) {
   case Due::What::on_slab: return say(Say::on_slab, {since});
   case Due::What::in_jar:

@@ -143,8 +143,10 @@ void draw_title(Sheet& sheet) {
                     sheet.theme.ink);
   const double width = words.w - 2 * padding_mm;
   const Lettering letters{cap::body, true, in_bar ? cap::small : cap::body};
-  if (fitted(title.name, width, letters, lines).cut) return; // the heap says more than half a name
-  labels(sheet, words, plain(sheet.theme), {{title.name, letters, false, lines}}, Anchor::left);
+  const bool cut = fitted(title.name, width, letters, lines).cut;
+  const Lettering least{cap::small, false, cap::small}; // a blend's name is long
+  labels(sheet, words, plain(sheet.theme), {{title.name, cut ? least : letters, false, 2}},
+         Anchor::left);
 }
 
 void clock(Sheet& sheet) {

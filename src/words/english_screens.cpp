@@ -70,7 +70,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_pass_more: return "1 more pass";
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
-  case Say::advice_there: return "just right: add nothing more";
+  case Say::advice_there: return "just right and smooth: scrape it together, gather it";
   case Say::advice_there_may_be_tacky:
     return "it flows right, but may stay tacky: no more honey or glycerin";
   case Say::advice_there_tacky:
@@ -81,6 +81,12 @@ std::string_view english(ScreensSay id) {
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_judge_loose: return "it has little liquid for that: mull, then judge again";
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
+  case Say::advice_judge_now: return "mulled: say how it moves now";
+  case Say::advice_judge_now_by_knife: return "worked in: say how it moves now";
+  case Say::advice_past_right: return "likely {0} too much: mull, then judge";
+  case Say::advice_past_right_by_knife: return "likely {0} too much: work it in, then judge";
+  case Say::advice_past_right_minutes:
+    return "likely {0} too much: mull it wide for {1} min, then judge";
   case Say::advice_let_dry: return "let it dry spread out, judge every half hour";
   case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
   case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";
@@ -92,6 +98,8 @@ std::string_view english(ScreensSay id) {
   case Say::gum_no_pigment: return "gum is short: no more pigment";
   case Say::gum_too_much: return "water only: gum enough";
   case Say::hard_softener: return "gum alone may dry brittle and re-wet badly; usual: {0} of {1}";
+  case Say::hard_softener_loosens:
+    return "gum alone may dry brittle; usual: {0} of {1}, it loosens like {2} drops of water";
   case Say::hard_no_softener:
     return "gum alone may dry brittle and re-wet badly: some honey is usual";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay tacky";

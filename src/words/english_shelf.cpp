@@ -57,6 +57,9 @@ std::string_view english(ShelfSay id) {
     return "A jar that hisses, smells or grows fur is thrown away, whatever the date says.";
   case Say::card_sheet: return "The supplier’s safety data sheet decides.";
   case Say::card_soft_honey: return "In this air, to 10 g of gum: honey {0} to {1} g";
+  case Say::card_soft_glycerin:
+    return "In this air honey alone stays hard; to 10 g of gum: glycerin {0} to {1} g";
+  case Say::card_soft_none: return "In air so dry neither honey nor glycerin keeps it soft";
   case Say::card_soft_both:
     return "In this air, to 10 g of gum: honey {0} to {1} g, or glycerin {2} to {3} g";
   case Say::card_soft_gum: return "{0}. Dry gum to 10 g of pigment: {1} to {2} g";

@@ -49,6 +49,7 @@ std::string_view english(SlabSay id) {
   case Say::by_recipe: return "by the recipe {0} g binder in all";
   case Say::in_portions: return "to be mulled in {0} portions, as planned";
   case Say::start_in_portions: return "{0} in all, in {1} portions";
+  case Say::gather_not_right: return "not right yet";
   case Say::gather_not_smooth: return "not smooth yet";
   case Say::gather_gum_short: return "gum is short";
   case Say::ask_amount: return "how much, with the next tap?";

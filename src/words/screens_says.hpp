@@ -80,6 +80,11 @@ enum class ScreensSay {
   advice_judge_again,
   advice_judge_loose,
   advice_right_by_now,
+  advice_judge_now,
+  advice_judge_now_by_knife,
+  advice_past_right,          // 0: an amount
+  advice_past_right_by_knife, // likewise
+  advice_past_right_minutes,  // and 1: minutes
   advice_let_dry,
   advice_let_dry_minutes,
   advice_or_pigment,
@@ -90,7 +95,8 @@ enum class ScreensSay {
   gum_too_little,
   gum_no_pigment,
   gum_too_much,
-  hard_softener, // 0: how much, 1: of what
+  hard_softener,         // 0: how much, 1: of what
+  hard_softener_loosens, // and 2: drops
   hard_no_softener,
   sweet_enough,
   sweet_too_much,

@@ -54,6 +54,8 @@ enum class ShelfSay {
   card_keep_note,
   card_sheet,
   card_soft_honey,
+  card_soft_glycerin,
+  card_soft_none,
   card_soft_both,
   card_soft_gum,
   card_soft_guess,

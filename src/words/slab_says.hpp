@@ -48,6 +48,7 @@ enum class SlabSay {
   by_recipe,
   in_portions,
   start_in_portions,
+  gather_not_right,
   gather_not_smooth,
   gather_gum_short,
   ask_amount,

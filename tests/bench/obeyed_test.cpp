@@ -84,6 +84,11 @@ struct Obeyed {
   double off = 0;
 };
 
+void put_in(Slab& s, const Advice& advice) {
+  const double mL = bench::advised_mL(advice, s.of, s.known);
+  s.add(advice.water ? "water" : "gum", advice.water ? mL : 1.1 * mL);
+}
+
 Obeyed obey(Slab& s, double wants) {
   Obeyed end;
   const auto felt = [&](By by) {
@@ -100,7 +105,7 @@ Obeyed obey(Slab& s, double wants) {
     const Advice advice = s.advice();
     if (advice.kind == Advice::add_drops) {
       if (!advice.several) end.soon.push_back(end.passes);
-      s.add("gum", 1.1 * bench::advised_mL(advice, s.of));
+      put_in(s, advice);
     } else {
       REQUIRE(advice.kind == Advice::mull_and_judge);
       s.w.put(batch, StageBegan{Stage::mulling});

@@ -86,6 +86,7 @@ inline Feel do_what_is_said(Hands& h, double wants) {
     if (advice.dry_min > 0) return mull(h, wants, advice.dry_min * 60.0);
     h.wait(30 * 60);
     return mull(h, wants, 60);
+  case Advice::past_right: return mull(h, wants, advice.dry_min * 60.0);
   case Advice::right_by_now:
   case Advice::keep_mulling:
   case Advice::judge_again: return mull(h, wants);

@@ -126,7 +126,7 @@ PansView pans_of(const Bench& b, const View& v) {
   for (const Pad& pad : v.layout.pads)
     if (pad.id.kind == PansPad::pan) p.pans.push_back(pan_of(pad.id, ++i));
   p.layer = 2;
-  p.layers_to_fill = 3;
+  p.layers_in_all = 3;
   p.all_layer = 3;
   p.layer_mm = 5.4;
   p.depth_known = true;

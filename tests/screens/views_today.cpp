@@ -32,6 +32,7 @@ Now at() {
 TodayView::Wait wait_of(const Due& due) {
   TodayView::Wait w{{TodayPad::due, name_of(due)}, due, long_name};
   w.colour = 0x2266AA;
+  w.since = due.since;
   if (due.what == Due::What::on_slab) w.trail = trail();
   for (int i = 0; i < 8; ++i) {
     PansView::Pan pan;

@@ -1,0 +1,50 @@
+#include "bench/told_at_slab.hpp"
+
+#include "bench/advice_parts.hpp"
+#include "session/feelings.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+bool is_dusty(const session::Batch& batch) {
+  constexpr double worked_s = 60; // as a pass that has ended wets it
+  const session::Pass* pass = running(batch);
+  if (!batch.powder_is_dry || !pass || !(batch.standing.liquid_mL.value > 0))
+    return batch.powder_is_dry;
+  session::Clock since = pass->start;
+  for (const session::Entry& e : batch.entries) {
+    const auto* added = std::get_if<session::Added>(&e.event);
+    const auto card = added && !e.withdrawn ? batch.cards.find(added->of) : batch.cards.end();
+    if (card != batch.cards.end() && !session::is_liquid(card->second.kind()))
+      since = std::max(since, e.clock);
+  }
+  return batch.clock - since < worked_s;
+}
+
+bool flows_right(const session::Batch& batch) {
+  const auto felt = last_note(batch).feel;
+  return !felt || *felt == session::Feel::right;
+}
+
+paint::Band band_as_told(const session::Batch& batch, const session::Expectation& expected) {
+  paint::Band band = expected.band;
+  const paint::Standing& s = batch.standing;
+  const session::Entry* told = nullptr;
+  for (const session::Entry& e : batch.entries)
+    if (!e.withdrawn && e.flow &&
+        (std::holds_alternative<session::Added>(e.event) ||
+         std::holds_alternative<session::Felt>(e.event) ||
+         std::holds_alternative<session::Found>(e.event)))
+      told = &e;
+  if (!told || !s.flow_now || !(s.gum_g.value > 0)) return band;
+  const double gum = paint::dry_gum(s);
+  if (!(gum > 0) || gum > session::strongest_modelled) return band;
+  const double dried_g = (*told->flow - s.flow_now->value) * s.pigment_mL.value;
+  const double then = s.gum_g.value / (s.gum_g.value / gum + dried_g);
+  const double down = expected.prediction.drying * (gum - then);
+  for (double* ln_flow : {&band.middle, &band.from, &band.to, &band.first}) *ln_flow -= down;
+  return band;
+}
+
+}
