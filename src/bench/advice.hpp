@@ -25,6 +25,7 @@ struct Advice {
     judge_again,    // the last note says more liquid than there is for it
     right_by_now,   // last felt too loose, and has dried since
     too_loose,      // let it dry, or more of the pigments
+    a_wash,         // so much liquid that no powder in steps makes a paint of it
     give_back,      // found dry: so much water, before anything else
     gathered        // the batch is off the slab
   } kind = weigh_pigment;

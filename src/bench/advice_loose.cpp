@@ -60,6 +60,11 @@ void thicken(const session::Batch& batch, double flow, const paint::GumMarks& ma
 
 }
 
+bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected) {
+  constexpr double as_much_again = 2; // of the pigment, and more, would have to follow
+  return batch.standing.flow_now->value > as_much_again * std::exp(expected.band.to);
+}
+
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice) {
   constexpr int least_min = 2;
@@ -68,6 +73,8 @@ Advice loosened(const session::Batch& batch, const session::Expectation& expecte
   if (has_dried(batch) && right_is_likeliest(expected, now_at(batch, expected.stronger)))
     return advice.kind = Advice::right_by_now, advice;
   const int minutes = minutes_to_right(batch, expected);
+  if (minutes == 0 && is_far_too_loose(batch, expected))
+    return advice.kind = Advice::a_wash, advice;
   const bool contradicts = batch.standing.flow_now->value <= flow;
   if (contradicts || (minutes > 0 && minutes <= least_min))
     return advice.felt_loose = true, advice.kind = Advice::judge_again, advice;

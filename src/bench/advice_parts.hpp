@@ -18,9 +18,12 @@ paint::PredictionAt now_at(const session::Batch& batch, double stronger);
 bool has_dried(const session::Batch& batch);
 bool right_is_likeliest(const session::Expectation& expected, const paint::PredictionAt& now);
 
-// Felt too loose, or runnier.
+// Felt too loose, or runnier, or far too loose by what went in.
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice);
+
+// By twice what is right at most: nobody has to feel that.
+bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected);
 
 // Felt stiffer than right, or not felt since something was added.
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,

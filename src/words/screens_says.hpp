@@ -80,6 +80,7 @@ enum class ScreensSay {
   advice_judge_again,
   advice_judge_loose,
   advice_right_by_now,
+  advice_a_wash,
   advice_let_dry,
   advice_let_dry_minutes,
   advice_or_pigment,
