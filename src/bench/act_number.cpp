@@ -262,10 +262,10 @@ void enter(Bench& bench, const Now& now, Effects& effects) {
   open_number(bench, {entry.target.kind, "humidity"});
 }
 
-// Who was asked to enter it once more may type it all again.
+// Who was told what is wrong with it types it all again.
 void type(Bench& bench, char c) {
   NumberEntry& entry = *bench.number;
-  if (entry.error && entry.text == entry.asked) entry.text.clear();
+  if (entry.error) entry.text.clear();
   entry.error.reset();
   if (entry.text.size() < longest_number) entry.text += c;
 }

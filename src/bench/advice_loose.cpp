@@ -61,8 +61,14 @@ void thicken(const session::Batch& batch, double flow, const paint::GumMarks& ma
 }
 
 bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected) {
-  constexpr double as_much_again = 2; // of the pigment, and more, would have to follow
-  return batch.standing.flow_now->value > as_much_again * std::exp(expected.band.to);
+  constexpr double times = 3; // as the number pad asks about: twice the pigment would have to follow
+  const double flow = batch.standing.flow_now->value;
+  for (auto felt = batch.feelings.rbegin(); felt != batch.feelings.rend(); ++felt)
+    if (!felt->unwetted) { // a hand that found it stiff not long before knows better
+      if (felt->as <= session::Feel::right && flow < times * felt->flow) return false;
+      break;
+    }
+  return flow > times * std::exp(expected.band.to);
 }
 
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,

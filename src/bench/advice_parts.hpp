@@ -22,7 +22,7 @@ bool right_is_likeliest(const session::Expectation& expected, const paint::Predi
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice);
 
-// By twice what is right at most: nobody has to feel that.
+// By three times what is right at most: nobody has to feel that.
 bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected);
 
 // Felt stiffer than right, or not felt since something was added.

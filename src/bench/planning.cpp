@@ -289,8 +289,7 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
 }
 
 int portions_wanted(const Bench& bench, double wanted) {
-  constexpr double most_pans = 1000;
-  if (bench.plan.blend.empty() || wanted > most_pans) return portions_of(wanted);
+  if (bench.plan.blend.empty()) return 1;
   const auto one = of_one_gram(bench);
   const auto grams = one ? pigment_wanted(bench, *one, wanted) : tl::make_unexpected(one.error());
   return grams ? portions_of((one->pigment_mL + one->liquid_mL) * *grams) : 1;

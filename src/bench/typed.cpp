@@ -52,6 +52,12 @@ const E* says(const Typed& typed) {
 
 // ---- what cannot be
 
+// By another device, while the digits were open.
+Fault taken_back(const Typed& typed) {
+  if (!typed.line || !typed.line->withdrawn) return std::nullopt;
+  return words::Error{Say::line_taken_back, {}};
+}
+
 // Nothing of it, where it makes no sense: a line that says so would be read as a weighing.
 Fault nothing(const Typed& typed) {
   const PadKind kind = typed.target.kind;
@@ -135,7 +141,7 @@ Fault of_a_dropper(const Typed& typed) {
 }
 
 using Check = Fault (*)(const Typed&);
-constexpr Check cannot_be[] = {nothing, more_than_lies_there, more_than_a_pan_holds};
+constexpr Check cannot_be[] = {taken_back, nothing, more_than_lies_there, more_than_a_pan_holds};
 // A slip would be in every drop of a dropper, in all that is planned of a jar, in all that is said
 // of a batch: the same once more says that it is none.
 constexpr Check not_plausible[] = {added, pan_weighed, planned_size, of_a_jar, of_a_dropper};

@@ -123,6 +123,7 @@ enum class BenchSay {
   shelf_pan,
   shelf_glass,
   shelf_recipe,
+  line_taken_back,
 };
 
 constexpr Table table_of(BenchSay) { return Table::bench; }

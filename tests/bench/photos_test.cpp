@@ -1,67 +1,13 @@
 // A batch's photos: dropped, chosen, kept, read between regions that a finger moves.
 #include "bench/pads_photos.hpp"
-#include "hands.hpp"
+#include "photographing.hpp"
 #include "words/photos_says.hpp"
-#include "words/studio_says.hpp"
 
 #include <algorithm>
 
 using namespace bench;
-using hands::Hands;
+using namespace photographing;
 using words::PhotosSay;
-
-namespace {
-
-const std::string sum_a(64, 'a'), sum_b(64, 'b');
-
-const words::Error no_picture{words::StudioSay::photo_not_known, {}};
-
-ImageFacts facts_of_swatch() {
-  return {400, 300, {{150, 100, 100, 80}, {20, 100, 80, 80}, {300, 100, 80, 80}}, {}};
-}
-
-// The page of a batch that was gathered, on a device that has pictures.
-struct Maker : Hands {
-  std::string batch;
-  std::vector<PhotoWanted> asked;
-
-  explicit Maker(Display display = {}) : Hands(display) {
-    b.photos.there = true;
-    b.photos.folder = "/home/maker/Pictures";
-    tap("plan");
-    gather();
-    tap("book");
-    batch = b.batches.back();
-    tap("batch " + batch);
-  }
-  // What an input wants to know of the world outside.
-  std::vector<PhotoWanted> wanted(Input input) {
-    Effects effects = step(b, std::move(input), now());
-    lines.insert(lines.end(), effects.append.begin(), effects.append.end());
-    return effects.photos;
-  }
-  std::vector<PhotoWanted> wanted(const std::string& pad) { return wanted(Tap{*pad_named(pad)}); }
-  PhotosView photos() { return std::get<PhotosView>(view(b, now()).screen); }
-  bool looks_at(const std::vector<PhotoWanted>& all, const std::string& image) {
-    const auto* one = all.size() == 1 ? std::get_if<LookAtPicture>(&all.front()) : nullptr;
-    return one && one->image == image;
-  }
-  // Kept as a swatch, and looked at.
-  void keep_swatch() {
-    wanted(Dropped{{"/tmp/one.jpg"}});
-    give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
-    wanted("photo_of swatch");
-    const session::Photo photo{sum_a, "jpg", session::PhotoOf::swatch};
-    const auto then = wanted(PhotoKept{"/tmp/one.jpg", batch, photo});
-    REQUIRE(looks_at(then, "photos/" + sum_a + ".jpg"));
-    give(ImageSeen{"photos/" + sum_a + ".jpg", facts_of_swatch()});
-  }
-  const session::Photo* last_photo() {
-    return lines.empty() ? nullptr : std::get_if<session::Photo>(&lines.back().event);
-  }
-};
-
-}
 
 TEST_CASE("a file that is dropped on a batch's page is looked at, asked about and kept with it") {
   Maker h;
@@ -313,86 +259,6 @@ TEST_CASE("a photo can be taken away again, with what was read from it") {
         }) == 2);
   h.tap("leave");
   CHECK_FALSE(std::get<BookView>(view(h.b, h.now()).screen).swatch);
-}
-
-TEST_CASE("a photo that was taken away is given back by undo, with its colour") {
-  Maker h;
-  h.keep_swatch();
-  const auto read = h.wanted("read_swatch");
-  const auto& wanted = std::get<ReadSwatch>(read.front());
-  SwatchReading reading;
-  reading.measured.shown = 0x2e4f9a;
-  h.wanted(SwatchRead{wanted.batch, wanted.photo, reading});
-  h.tap("take_photo_away");
-  REQUIRE(h.shows("undo"));
-  CHECK(h.photos().undo.gives_back);
-  h.tap("undo");
-  REQUIRE(h.photos().thumbs.size() == 1);
-  CHECK(h.photos().thumbs.front().colour == 0x2e4f9au);
-  CHECK_FALSE(h.shows("undo"));
-  h.tap("photo " + sum_a);
-  h.give(ImageSeen{"photos/" + sum_a + ".jpg", facts_of_swatch()});
-  h.tap("take_photo_away"); // and again
-  CHECK(h.photos().thumbs.empty());
-  h.tap("undo");
-  CHECK(h.photos().thumbs.size() == 1);
-}
-
-TEST_CASE("a photo kept as a dot too leaves the swatch that was read from it") {
-  Maker h;
-  h.keep_swatch();
-  const auto read = h.wanted("read_swatch");
-  const auto& wanted = std::get<ReadSwatch>(read.front());
-  SwatchReading reading;
-  reading.measured.shown = 0x2e4f9a;
-  h.wanted(SwatchRead{wanted.batch, wanted.photo, reading});
-  h.tap("leave");
-  const auto keep = [&](session::PhotoOf of) {
-    h.wanted(Dropped{{"/tmp/one.jpg"}});
-    h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
-    h.wanted("photo_of " + std::string(session::name_of(of)));
-    h.wanted(PhotoKept{"/tmp/one.jpg", h.batch, session::Photo{sum_a, "jpg", of}});
-  };
-  keep(session::PhotoOf::dot);
-  REQUIRE(h.photos().thumbs.size() == 2);
-  CHECK(h.photos().thumbs[1].colour == 0x2e4f9au);
-  const std::size_t lines = h.lines.size();
-  keep(session::PhotoOf::swatch); // once more: as it is
-  CHECK(h.lines.size() == lines);
-  REQUIRE(h.photos().photo);
-  CHECK(h.photos().photo->measured);
-  h.tap("leave");
-  h.tap("photo " + sum_a + " dot");
-  h.give(ImageSeen{"photos/" + sum_a + ".jpg", facts_of_swatch()});
-  h.tap("take_photo_away");
-  REQUIRE(h.photos().thumbs.size() == 1);
-  CHECK(h.photos().thumbs.front().colour == 0x2e4f9au);
-}
-
-TEST_CASE("the regions that tell nothing are marked until they are moved") {
-  Maker h;
-  h.keep_swatch();
-  const auto read = h.wanted("read_swatch");
-  const auto& wanted = std::get<ReadSwatch>(read.front());
-  h.wanted(SwatchRead{wanted.batch, wanted.photo,
-                      tl::make_unexpected(words::Error{PhotosSay::untold, {"why"}}), {2}});
-  CHECK_FALSE(h.photos().regions[0].at_fault);
-  CHECK_FALSE(h.photos().regions[1].at_fault);
-  CHECK(h.photos().regions[2].at_fault);
-  h.tap("region paper");
-  h.tap("smaller_region");
-  CHECK_FALSE(h.photos().regions[2].at_fault);
-}
-
-TEST_CASE("of a folder with more pictures than are listed it is said how many there are") {
-  Maker h;
-  h.tap("photos");
-  h.wanted("add_photo");
-  const std::vector<PictureFile> files(1, {"/home/maker/Pictures/a.jpg", "a.jpg", 1});
-  h.give(PicturesListed{"/home/maker/Pictures", files, 4000});
-  CHECK(h.photos().count == 1);
-  CHECK(h.photos().there == 4000);
-  CHECK(h.photos().folder == "/home/maker/Pictures");
 }
 
 TEST_CASE("a device without pictures has no pads for them, and a drop is nothing there") {
