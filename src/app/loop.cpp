@@ -45,6 +45,7 @@ void Loop::fill_display() {
 void Loop::process_input(const window::Poll& poll, const bench::Now& now) {
   for (const window::Event& event : poll.events) take(event, poll.number, now);
   runner_.poll(now);
+  say_goodbye(now);
   if (runner_.wake_at() && now.run_ms >= *runner_.wake_at()) runner_.feed(bench::Tick{}, now);
   if (runner_.bench().tablet.scales != scales_) fit_display(now);
   fill_display();
@@ -148,17 +149,26 @@ void Loop::fit_display(const bench::Now& now) {
 
 void Loop::leave(const bench::Now& now) {
   if (leaving_until_) return;
-  runner_.feed(bench::Leaving{}, now);
   leaving_until_ = now.run_ms + leaving_ms;
+  say_goodbye(now);
+}
+
+// A photo that is being kept is a line still: it comes before the last one, while there is time.
+void Loop::say_goodbye(const bench::Now& now) {
+  constexpr std::int64_t for_the_last_line_ms = 2000;
+  if (!leaving_until_ || said_goodbye_) return;
+  if (runner_.is_handing_on() && now.run_ms < *leaving_until_ - for_the_last_line_ms) return;
+  said_goodbye_ = true;
+  runner_.feed(bench::Leaving{}, now);
 }
 
 bool Loop::may_end(const bench::Now& now) const {
   const bool settled = runner_.unsaved() == 0 || runner_.stuck();
-  return leaving_until_ && (settled || now.run_ms >= *leaving_until_);
+  return leaving_until_ && ((said_goodbye_ && settled) || now.run_ms >= *leaving_until_);
 }
 
 std::optional<std::int64_t> Loop::process_at() const {
-  const auto until = runner_.poll_at();
+  const auto until = runner_.poll_at(); // a photo that is kept wakes the loop by itself
   if (!leaving_until_) return until;
   return std::min(until.value_or(*leaving_until_), *leaving_until_);
 }

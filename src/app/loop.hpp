@@ -63,7 +63,10 @@ private:
   std::map<std::string, double> scales_; // the tablet's, as they were last applied
   bool typed_ = false;                   // letters came since the last press
   bool stale_ = true;                    // the window shows something else than the bench
+  void say_goodbye(const bench::Now& now);
+
   std::optional<std::int64_t> leaving_until_;
+  bool said_goodbye_ = false; // the session's last line is on its way
   std::uint64_t drawn_ = 0;
 };
 

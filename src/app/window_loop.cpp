@@ -90,6 +90,7 @@ int farewell(const commands::EffectRunner& runner, const commands::Setup& setup,
              {std::to_string(unsaved), setup.studio.string(), behind(runner.last_failure())});
   else if (runner.on_fallback())
     complain(words::CommandsSay::play_fallback, {setup.fallback.string()});
+  if (runner.is_handing_on()) complain(Say::left_photo, {});
   if (report && unsaved > 0) std::printf("unsaved %zu\n", unsaved);
   if (report) std::printf("closed\ndrawn %llu\n", static_cast<unsigned long long>(drawn));
   std::fflush(stdout);
@@ -125,7 +126,8 @@ int run_window(const WindowOptions& options) {
   window::Sound sound;                      // before any thread but this
   commands::EffectRunner* saving = nullptr; // once there is one
   auto window = window::Window::open({title_of(options), options.size, options.full_screen,
-                                      [&saving] { finish_without_display(saving); }});
+                                      [&saving] { finish_without_display(saving); },
+                                      words::say(Say::window_wrong_library)});
   if (!window) {
     complain(Say::window_not_opened, {window.error()});
     return 1;

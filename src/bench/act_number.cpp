@@ -14,6 +14,7 @@
 #include "bench/recalibration.hpp"
 #include "bench/recipes.hpp"
 #include "bench/record.hpp"
+#include "bench/typed.hpp"
 #include "paint/air.hpp"
 #include "paint/measure.hpp"
 #include "session/bytes.hpp"
@@ -49,23 +50,6 @@ words::Result<double> correct_amount(Bench& bench, double value, const Now& now,
   refold(bench, now);
   ask_if_doubted(bench);
   return value;
-}
-
-// A slip would be in every drop of a dropper, in all that is planned of a jar, in all that is said
-// of a batch: the same once more says that it is none.
-std::optional<words::Error> doubt_about_number(const Bench& bench, double value) {
-  const auto& card = bench.shelf_page.card;
-  const NumberEntry& entry = *bench.number;
-  if (entry.asked == entry.text) return std::nullopt;
-  if (entry.target.kind.list() == PadList::slab)
-    return doubt_about_added(bench, entry.target.arg, value);
-  if (entry.target.kind == PansPad::weigh_pan && bench.pans.folded)
-    return doubt_about_pan(*bench.pans.folded, bench.pans.pan, value);
-  if (!card) return std::nullopt;
-  if (entry.target.kind == ShelfPad::left_g) return doubt_about_left(bench, *card, value);
-  if (entry.target.kind == ShelfPad::jar_g) return doubt_about_bought(value);
-  if (!(entry.target == PadId{ShelfPad::fact, "drops_20_g"})) return std::nullopt;
-  return with_fact(*card, entry.target.arg, value) ? doubt_about_drops(*card, value) : std::nullopt;
 }
 
 // In the plan's own unit. Whole pans.
@@ -262,10 +246,14 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
 void enter(Bench& bench, const Now& now, Effects& effects) {
   NumberEntry entry = *bench.number;
   const auto value = paint::typed_number(entry.text);
-  if (auto doubt = value ? doubt_about_number(bench, *value) : std::nullopt) {
-    bench.number->error = std::move(doubt);
-    bench.number->asked = entry.text;
-    return;
+  if (value) {
+    const Typed said = typed(bench, entry.target, *value);
+    if (auto fault = refused(said)) return void(bench.number->error = std::move(fault));
+    if (auto doubt = entry.asked == entry.text ? std::nullopt : asked_about(said)) {
+      bench.number->error = std::move(doubt);
+      bench.number->asked = entry.text;
+      return;
+    }
   }
   const auto used = value ? use(bench, entry.target, *value, now, effects) : value;
   if (!used) return void(bench.number->error = used.error());
@@ -274,10 +262,10 @@ void enter(Bench& bench, const Now& now, Effects& effects) {
   open_number(bench, {entry.target.kind, "humidity"});
 }
 
-// Who was asked to enter it once more may type it all again.
+// Who was told what is wrong with it types it all again.
 void type(Bench& bench, char c) {
   NumberEntry& entry = *bench.number;
-  if (entry.error && entry.text == entry.asked) entry.text.clear();
+  if (entry.error) entry.text.clear();
   entry.error.reset();
   if (entry.text.size() < longest_number) entry.text += c;
 }

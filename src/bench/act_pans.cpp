@@ -79,8 +79,10 @@ void judge(Bench& bench, session::Became as, const Now& now, Effects& effects) {
 }
 
 void undo_of_pans(Bench& bench, const Now& now, Effects& effects) {
-  if (const auto target = undo_target(bench, *bench.pans.folded))
-    record_of_pans(bench, session::Withdrawn{target->ref}, now, effects);
+  const auto target = undo_target(bench, *bench.pans.folded);
+  if (close_question(bench, target, now) || !target) return;
+  for (const session::Ref& line : undone_together(bench, *bench.pans.folded, *target))
+    record_of_pans(bench, session::Withdrawn{line}, now, effects);
 }
 
 void turn_to(Bench& bench, const std::string& batch, const Now& now) {
@@ -113,25 +115,13 @@ std::optional<words::Error> fault_of_weight(const session::Batch& batch, int num
   return words::Error{words::BenchSay::pan_too_heavy, {words::Number(mL, 1), words::Number(g, 0)}};
 }
 
-// Of paint alone.
-std::optional<words::Error> fault_of_pour(const session::Batch& batch, int number, double g) {
-  const session::Pan* pan = pan_numbered(batch, number);
-  const double mL = pan ? volume_of(pan->card).mL : 0;
-  if (!pan || g <= 3 * mL) return std::nullopt;
-  return words::Error{words::BenchSay::pan_holds_less, {words::Number(mL, 1), words::Number(g, 0)}};
-}
-
 }
 
 words::Result<double> set_on_pan(Bench& bench, const PadId& target, double g, const Now& now,
                                  Effects& effects) {
   if (const auto grams = paint::grams_weighed(g); !grams) return tl::make_unexpected(grams.error());
-  if (target.kind != PansPad::weigh_pan) {
-    if (const auto too_much = fault_of_pour(*bench.pans.folded, bench.pans.pan, g))
-      return tl::make_unexpected(*too_much);
-    poured_grams(bench, bench.pans.pan, g, now, effects);
-    return g;
-  }
+  if (target.kind != PansPad::weigh_pan)
+    return poured_grams(bench, bench.pans.pan, g, now, effects), g;
   if (const auto too_heavy = fault_of_weight(*bench.pans.folded, bench.pans.pan, g))
     return tl::make_unexpected(*too_heavy);
   record_of_pans(bench, session::PanWeighed{bench.pans.pan, g}, now, effects);

@@ -26,6 +26,7 @@ void forget_picture(PhotosState& state) {
   state.facts.reset();
   state.regions.clear();
   state.reading.reset();
+  state.at_fault.clear();
   state.hold.reset();
   state.failure.reset();
   state.waits = false;
@@ -106,17 +107,36 @@ void record_photo(Bench& bench, const std::string& batch, session::Event event, 
 
 // Each line that names it, also one that was read from it.
 void take_away(Bench& bench, const Now& now, Effects& effects) {
-  const std::string sha256 = bench.photos.open, of = bench.photos.batch;
+  const std::string key = bench.photos.open, of = bench.photos.batch;
   const Folded batch = fold_of(bench, of);
   turn_to(bench.photos, PhotosPage::kept);
   if (!batch) return;
   std::vector<session::Ref> lines;
   for (const session::Entry& e : batch->entries) {
     const auto* photo = std::get_if<session::Photo>(&e.event);
-    if (photo && !e.withdrawn && photo->sha256 == sha256) lines.push_back(e.ref);
+    if (photo && !e.withdrawn && key_of(*photo) == key) lines.push_back(e.ref);
   }
-  for (const session::Ref& line : lines)
+  for (const session::Ref& line : lines) {
     record_photo(bench, of, session::Withdrawn{line}, now, effects);
+    bench.sitting.picked_out.insert(bench.sitting.next_n - 1);
+  }
+}
+
+void give_back(Bench& bench, const Now& now, Effects& effects) {
+  const std::string of = bench.photos.batch;
+  const Folded batch = fold_of(bench, of);
+  if (!batch || !photo_taken_away(bench, *batch)) return;
+  for (const session::Ref& line : undone_together(bench, *batch, *undo_target(bench, *batch)))
+    record_photo(bench, of, session::Withdrawn{line}, now, effects);
+}
+
+// As it was kept before, read or not.
+bool is_kept(Bench& bench, const std::string& of, const session::Photo& photo) {
+  const Folded batch = fold_of(bench, of);
+  if (!batch) return false;
+  for (const session::Photo& kept : photos_of(*batch))
+    if (key_of(kept) == key_of(photo)) return true;
+  return false;
 }
 
 void leave(Bench& bench, Effects& effects) {
@@ -135,6 +155,7 @@ void read_shown(Bench& bench, Effects& effects) {
   if (!photo || state.regions.empty()) return;
   photo->read_at = written_down(state.regions);
   state.failure.reset();
+  state.at_fault.clear();
   state.waits = true;
   colour::Regions at;
   at.swatch = state.regions.front();
@@ -188,7 +209,7 @@ void take_listed(Bench& bench, PicturesListed listed) {
   if (state.page != PhotosPage::folder || listed.folder != state.listed) return;
   state.waits = false;
   if (listed.files)
-    state.pictures = *std::move(listed.files);
+    state.pictures = *std::move(listed.files), state.in_folder = listed.there;
   else
     state.failure = listed.files.error();
   if (listed.files && state.pictures.empty())
@@ -226,21 +247,23 @@ void take_kept(Bench& bench, const PhotoKept& kept, const Now& now, Effects& eff
     return looked_at ? void() : say_error(bench, failure, now);
   }
   if (bench.sitting.left) return;
-  record_photo(bench, kept.batch, *kept.photo, now, effects);
+  if (!is_kept(bench, kept.batch, *kept.photo))
+    record_photo(bench, kept.batch, *kept.photo, now, effects);
   if (!looked_at) return;
   ask_next(bench, effects);
   const bool to_read = kept.photo->of == session::PhotoOf::swatch;
-  if (to_read && state.page == PhotosPage::kept) open_one(bench, kept.photo->sha256, effects);
+  if (to_read && state.page == PhotosPage::kept) open_one(bench, key_of(*kept.photo), effects);
 }
 
 void take_read(Bench& bench, const SwatchRead& read, const Now& now, Effects& effects) {
   PhotosState& state = bench.photos;
   const bool looked_at =
-      state.page == PhotosPage::open && state.open == read.photo.sha256 && state.waits;
+      state.page == PhotosPage::open && state.open == key_of(read.photo) && state.waits;
   if (looked_at) state.waits = false;
   if (!read.reading) {
     if (!looked_at) return say_error(bench, read.reading.error(), now);
     state.failure = read.reading.error();
+    state.at_fault = read.at_fault;
     return;
   }
   if (bench.sitting.left) return;
@@ -252,6 +275,7 @@ void take_read(Bench& bench, const SwatchRead& read, const Now& now, Effects& ef
 
 void act_on_photos(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (pad.kind == SharedPad::leave) return leave(bench, effects);
+  if (pad.kind == SharedPad::undo) return give_back(bench, now, effects);
   const auto own = pad.kind.as<PhotosPad>();
   if (!own) return;
   switch (*own) {

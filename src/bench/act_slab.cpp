@@ -64,8 +64,9 @@ void take_back_beginning(Bench& bench, const Now& now) {
 
 void undo(Bench& bench, const Now& now, Effects& effects) {
   const auto target = undo_target(bench);
-  if (!target) return;
-  record_at_slab(bench, session::Withdrawn{target->ref}, now, effects);
+  if (close_question(bench, target, now) || !target) return;
+  for (const session::Ref& line : undone_together(bench, *bench.folded, *target))
+    record_at_slab(bench, session::Withdrawn{line}, now, effects);
   if (!bench.folded) take_back_beginning(bench, now);
 }
 

@@ -218,7 +218,8 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   advice.sticky_now = fresh && *note.feel < Feel::right;
   if (const double mL = to_give_back(batch, expected); mL > 0) return give_back(mL, known, advice);
   if ((advice.wait_min = to_soak_min(batch)) > 0) return advice.kind = Advice::soak, advice;
-  if (fresh && *note.feel > Feel::right) return loosened(batch, expected, marks, advice);
+  const bool too_loose = fresh ? *note.feel > Feel::right : is_far_too_loose(batch, expected);
+  if (too_loose) return loosened(batch, expected, marks, advice);
   if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
     return before_it_was_wet(batch, advice);
   if (is_past_right(batch, expected)) return past_right(batch, expected, of, advice);

@@ -26,6 +26,7 @@ struct Advice {
     right_by_now,   // last felt too loose, and has dried since
     too_loose,      // let it dry, or more of the pigments
     past_right,     // more went in than it likely wants, and nobody has felt it since
+    a_wash,         // so much liquid that no powder in steps makes a paint of it
     give_back,      // found dry: so much water, before anything else
     gathered        // the batch is off the slab
   } kind = weigh_pigment;

@@ -108,6 +108,17 @@ Advice past_right(const session::Batch& batch, const session::Expectation& expec
   return advice;
 }
 
+bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected) {
+  constexpr double times = 3; // as the number pad asks about: twice the pigment would have to follow
+  const double flow = batch.standing.flow_now->value;
+  for (auto felt = batch.feelings.rbegin(); felt != batch.feelings.rend(); ++felt)
+    if (!felt->unwetted) { // a hand that found it stiff not long before knows better
+      if (felt->as <= session::Feel::right && flow < times * felt->flow) return false;
+      break;
+    }
+  return flow > times * std::exp(expected.band.to);
+}
+
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice) {
   constexpr int least_min = 2;
@@ -116,6 +127,8 @@ Advice loosened(const session::Batch& batch, const session::Expectation& expecte
     return advice.kind = Advice::right_by_now, advice;
   const double ln_flow = ln_flow_to_reach(batch, expected);
   const int minutes = minutes_to(batch, expected, ln_flow);
+  if (minutes == 0 && is_far_too_loose(batch, expected))
+    return advice.kind = Advice::a_wash, advice;
   const bool there = batch.standing.flow_now->value <= std::exp(ln_flow);
   const bool judged_well = is_mulled(batch) && !has_dried(batch);
   if (there || (minutes > 0 && minutes <= least_min && !judged_well))

@@ -28,7 +28,7 @@ bool is_worked_since(const session::Batch& batch, const Known& known, bool by_kn
 int minutes_to(const session::Batch& batch, const session::Expectation& expected, double ln_flow);
 int rounded_minutes(int minutes); // nobody dries paint by the minute
 
-// Felt too loose, or runnier.
+// Felt too loose, or runnier, or far too loose by what went in.
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice);
 
@@ -36,6 +36,9 @@ Advice loosened(const session::Batch& batch, const session::Expectation& expecte
 bool is_past_right(const session::Batch& batch, const session::Expectation& expected);
 Advice past_right(const session::Batch& batch, const session::Expectation& expected,
                   const Measures& binder, Advice advice);
+
+// By three times what is right at most: nobody has to feel that.
+bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected);
 
 // Felt stiffer than right, or not felt since something was added.
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,

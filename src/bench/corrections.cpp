@@ -104,6 +104,7 @@ std::optional<double> amount_in(const session::Event& event) {
   if (const auto* b = std::get_if<session::BottleWeighed>(&event)) return b->g;
   if (const auto* w = std::get_if<session::Weighed>(&event)) return w->g;
   if (const auto* p = std::get_if<session::PanWeighed>(&event)) return p->g;
+  if (const auto* l = std::get_if<session::Lost>(&event); l && l->into.empty()) return l->quantity.g;
   return std::nullopt;
 }
 
@@ -138,6 +139,8 @@ std::optional<session::Corrected::Says> with_amount(const session::Event& event,
   if (auto w = std::get_if<session::Weighed>(&event))
     return session::Weighed{w->place, amount, w->tare_g};
   if (auto p = std::get_if<session::PanWeighed>(&event)) return session::PanWeighed{p->pan, amount};
+  if (auto l = std::get_if<session::Lost>(&event); l && l->quantity.g)
+    return session::Lost{l->from, {l->quantity.share, amount}, l->into};
   return std::nullopt;
 }
 

@@ -3,6 +3,9 @@
 #include "bench/card_dropper.hpp"
 #include "bench/choices.hpp"
 #include "bench/corrections.hpp"
+#include "bench/materials.hpp"
+#include "bench/pans.hpp"
+#include "bench/planning.hpp"
 #include "bench/stock.hpp"
 #include "paint/slip.hpp"
 #include "session/amounts.hpp"
@@ -45,7 +48,7 @@ void complete(Doubt& doubt, const session::Batch& batch, const session::Weighed&
   if (there == batch.places.at.end()) return;
   const paint::Amount g = paint::grams_of(there->second.paint, batch.places.bench);
   doubt.meant = paint::meant(weighed.g, g.value + weighed.tare_g, surely * paint::uncertainty(g));
-  doubt.can_count = weighed.g > weighed.tare_g && weighed.g < g.value + weighed.tare_g;
+  doubt.can_count = weighed.g > weighed.tare_g && g.value > 0;
 }
 
 }
@@ -99,29 +102,115 @@ std::optional<words::Error> doubt_about_bought(double g) {
   return words::Error{words::BenchSay::grams_tiny, {words::Number(g, 3)}};
 }
 
-std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& id, double g) {
-  constexpr double far_too_loose = 3, of_scale = 0.05;
-  const session::Card* card = shelf_card(bench, id);
-  if (!card || !bench.folded) return std::nullopt;
-  const auto left = stock_of(bench, *card);
-  if (left && left->g > 0 && g > left->g + of_scale * left->of)
-    return words::Error{words::BenchSay::more_than_left,
-                        {words::Number(left->g, 1), words::Number(g, 1)}};
-  const paint::Standing& s = bench.folded->standing;
-  const auto material = session::material_of(*card);
-  const auto& expected = bench.expected.answer;
-  if (!material || card->kind() == session::CardKind::pigment || !expected || !s.flow_now)
+namespace {
+
+constexpr int most_portions = 10; // over one slab, one after the other: an evening and more
+
+double with_its_liquid_mL(const session::Card& card, double g) {
+  constexpr double by_volume = 2; // of the pigment's own: about what paint of it is
+  const auto material = session::material_of(card);
+  const double density = session::pigment_of(card).pigment.g_per_mL;
+  if (card.kind() == session::CardKind::pigment) return density > 0 ? by_volume * g / density : g;
+  return material ? g * paint::mL_per_g(material->parts) : g;
+}
+
+std::optional<words::Error> more_than_left(const Bench& bench, const session::Card& card, double g,
+                                           double was_g) {
+  constexpr double of_scale = 0.05;
+  const auto left = stock_of(bench, card);
+  if (!left || !(left->g + was_g > 0) || g <= left->g + was_g + of_scale * left->of)
     return std::nullopt;
-  const double flow = s.flow_now->value + g * paint::mL_per_g(material->parts) / s.pigment_mL.value;
-  if (!(flow > far_too_loose * std::exp(expected->band.to))) return std::nullopt;
+  return words::Error{words::BenchSay::more_than_left,
+                      {words::Number(left->g + was_g, 1), words::Number(g, 1)}};
+}
+
+std::optional<words::Error> far_too_loose(const Bench& bench, const session::Card& card, double g,
+                                          double was_g) {
+  constexpr double times = 3;
+  const paint::Standing& s = bench.folded->standing;
+  const auto material = session::material_of(card);
+  const auto& expected = bench.expected.answer;
+  if (!material || card.kind() == session::CardKind::pigment || !expected || !s.flow_now)
+    return std::nullopt;
+  const double more_mL = (g - was_g) * paint::mL_per_g(material->parts);
+  const double flow = s.flow_now->value + more_mL / s.pigment_mL.value;
+  if (!(more_mL > 0 && flow > times * std::exp(expected->band.to))) return std::nullopt;
   return words::Error{words::BenchSay::far_too_much,
                       {words::Number(g, 1), words::Number(s.pigment_g.value, 1)}};
 }
 
-std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g) {
-  constexpr double of_scale = 0.02, least_g = 0.05;
+// A point that was forgotten makes ten times as much.
+std::optional<words::Error> past_the_plan(const session::Batch& batch, const session::Card& card,
+                                          double g, double was_g) {
+  constexpr double times = 2;
+  if (!batch.plan || card.kind() != session::CardKind::pigment) return std::nullopt;
+  double there = g - was_g;
+  for (const session::Total& total : batch.totals)
+    if (total.card.id == card.id) there += total.grams.value;
+  for (const session::Planned::Take& take : batch.plan->of.takes)
+    if (take.of == card.id && take.g && there > times * *take.g)
+      return words::Error{words::BenchSay::past_the_plan,
+                          {words::Number(*take.g, 1), words::Number(there, 1)}};
+  return std::nullopt;
+}
+
+std::optional<words::Error> so_many_portions(double mL) {
+  const int portions = portions_of(mL);
+  if (portions <= most_portions) return std::nullopt;
+  return words::Error{words::BenchSay::so_many_portions, {words::Number(portions, 0)}};
+}
+
+}
+
+std::optional<words::Error> doubt_about_so_much(const session::Card& card, double g) {
+  return so_many_portions(with_its_liquid_mL(card, g));
+}
+
+std::optional<words::Error> doubt_about_wanted(const Bench& bench, double wanted) {
+  const int portions = portions_wanted(bench, wanted);
+  return so_many_portions(portions * portion_mL);
+}
+
+std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& id, double g,
+                                              double was_g) {
+  const auto card = card_of(bench, id);
+  if (!card || !bench.folded || !(g > was_g)) return std::nullopt;
+  if (shelf_card(bench, id))
+    if (auto doubt = more_than_left(bench, *card, g, was_g)) return doubt;
+  if (auto doubt = far_too_loose(bench, *card, g, was_g)) return doubt;
+  if (auto doubt = past_the_plan(*bench.folded, *card, g, was_g)) return doubt;
+  return doubt_about_so_much(*card, g);
+}
+
+namespace {
+
+// g of pigment in one pan, by its share of what was poured.
+double powder_in(const session::Batch& batch, int number) {
+  double all_mL = 0, here_mL = 0;
+  for (const session::Pan& pan : batch.pans)
+    for (const session::PouredLayer& layer : pan.layers) {
+      all_mL += layer.wet_mL;
+      if (pan.number == number) here_mL += layer.wet_mL;
+    }
+  const auto poured = batch.places.at.find(session::Place::pans);
+  if (!(all_mL > 0) || poured == batch.places.at.end()) return 0;
+  return poured->second.sums.pigment_g * here_mL / all_mL;
+}
+
+}
+
+std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g,
+                                            const session::Entry* line) {
+  constexpr double of_scale = 0.02, least_g = 0.05, of_powder = 0.8;
+  const double powder_g = powder_in(batch, number);
+  if (g < of_powder * powder_g)
+    return words::Error{words::BenchSay::pan_lighter,
+                        {words::Number(powder_g, 1), words::Number(g, 2)}};
+  bool before = !line;
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
-    if (e->withdrawn) continue;
+    const bool this_one = line && e->ref == line->ref;
+    if (this_one) before = true;
+    if (e->withdrawn || this_one || !before) continue;
     if (const auto* poured = std::get_if<session::Poured>(&e->event))
       if (poured->first <= number && number <= poured->last) return std::nullopt;
     const auto* weighed = std::get_if<session::PanWeighed>(&e->event);
@@ -131,6 +220,28 @@ std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int num
                         {words::Number(weighed->g, 2), words::Number(g, 2)}};
   }
   return std::nullopt;
+}
+
+std::optional<words::Error> fault_of_spilt(const session::Batch& batch, const session::Lost& lost,
+                                           double was_g) {
+  const auto here = batch.places.at.find(lost.from);
+  const auto g = paint::grams_weighed(lost.quantity.g.value_or(0));
+  if (!g) return g.error();
+  const paint::Mixture none;
+  const paint::Mixture& there = here == batch.places.at.end() ? none : here->second.paint;
+  const double there_g = paint::grams_of(there, batch.places.bench).value + was_g;
+  if (g->value <= there_g || paint::share_of(there, *g, batch.places.bench, "spilt"))
+    return std::nullopt;
+  return words::Error{words::BenchSay::spilt_more,
+                      {words::Number(there_g, 1), words::Number(g->value, 1)}};
+}
+
+// Paint weighs at most 3 g/mL, wet.
+std::optional<words::Error> fault_of_pour(const session::Batch& batch, int number, double g) {
+  const session::Pan* pan = pan_numbered(batch, number);
+  const double mL = pan ? volume_of(pan->card).mL : 0;
+  if (!pan || g <= 3 * mL) return std::nullopt;
+  return words::Error{words::BenchSay::pan_holds_less, {words::Number(mL, 1), words::Number(g, 0)}};
 }
 
 std::optional<words::Error> doubt_about_left(const Bench& bench, const session::Card& card,

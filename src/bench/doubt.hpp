@@ -31,12 +31,24 @@ std::optional<words::Error> doubt_about_left(const Bench& bench, const session::
                                              double g);
 std::optional<words::Error> doubt_about_bought(double g);
 
-// So many g of a card typed for the slab: more than its jar had left, or a liquid that makes paint
-// three times as loose as it may be.
-std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& card,
-                                              double g);
+// So many g of a card typed for the slab, in place of `was_g`: more than its jar had left, a liquid
+// that makes paint three times as loose as it may be, more powder than twice what was planned, or
+// more than many slabs take.
+std::optional<words::Error> doubt_about_added(const Bench& bench, const std::string& card, double g,
+                                              double was_g);
+// Of a plan: what it asks for by a number, or g of one pigment.
+std::optional<words::Error> doubt_about_wanted(const Bench& bench, double wanted);
+std::optional<words::Error> doubt_about_so_much(const session::Card& card, double g);
 
-// A pan that weighs more than it did when it was weighed last, with nothing poured since.
-std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g);
+// A pan that weighs more than it did when it was weighed before, with nothing poured since, or less
+// than the powder in it. `line`: that is corrected, else null.
+std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g,
+                                            const session::Entry* line);
+
+// More than lies there, but for `was_g` that is said to be spilt already.
+std::optional<words::Error> fault_of_spilt(const session::Batch& batch, const session::Lost& lost,
+                                           double was_g);
+// So many g of paint in one pan, beyond its rim.
+std::optional<words::Error> fault_of_pour(const session::Batch& batch, int number, double g);
 
 }

@@ -2,6 +2,7 @@
 #include "bench/layout_parts.hpp"
 #include "bench/pads_photos.hpp"
 #include "bench/pads_shared.hpp"
+#include "bench/record.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -104,10 +105,14 @@ void lay_out_folder(const Bench& bench, Rect area, Layout& layout) {
 void lay_out_kept(const Bench& bench, Rect area, Layout& layout) {
   const Folded batch = kept_fold(bench, bench.photos.batch);
   const auto photos = batch ? photos_of(*batch) : std::vector<session::Photo>();
-  const Rect side = take_beside(bench, 1, beside_mm, area);
-  const auto pad = [&](std::size_t i) { return PadId{PhotosPad::photo, photos[i].sha256}; };
+  const bool undo = batch && photo_taken_away(bench, *batch);
+  const int rows = undo && !bench.display.upright() ? 2 : 1;
+  const Rect side = take_beside(bench, rows, beside_mm, area);
+  const auto pad = [&](std::size_t i) { return PadId{PhotosPad::photo, key_of(photos[i])}; };
   lay_out_thumbs(bench, photos.size(), area, pad, layout);
-  lay_out_ways(bench, {{SharedPad::leave, ""}, {PhotosPad::add, ""}}, side, layout);
+  std::vector<PadId> ways{{SharedPad::leave, ""}, {PhotosPad::add, ""}};
+  if (undo) ways.push_back({SharedPad::undo, ""});
+  lay_out_ways(bench, ways, side, layout);
 }
 
 }

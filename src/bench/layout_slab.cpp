@@ -173,6 +173,7 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
     area.h = c.undo.bottom() - area.y;
   }
   lay_out_number({4, 5, area}, layout);
+  if (bench.display.upright()) lay_out_title(layout);
 }
 
 }

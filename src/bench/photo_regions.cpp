@@ -10,14 +10,23 @@ namespace bench {
 namespace {
 
 constexpr double thumb_mm = 6; // around a region a thumb still finds it
-constexpr int least_px = 16;
+// Under 12 pixels wide or 400 in all nothing is read, and large photos are made smaller for it.
+int least_px(const ImageFacts& facts) {
+  return std::max(24, std::max(facts.width, facts.height) / 200);
+}
+constexpr double most_of_picture = 0.8; // a swatch with bare paper around it fills no more
 
 int whole(double value) { return static_cast<int>(std::lround(value)); }
 
 // Within the picture, whole.
 colour::Box kept_within(colour::Box box, const ImageFacts& facts) {
-  box.width = std::clamp(box.width, std::min(least_px, facts.width), facts.width);
-  box.height = std::clamp(box.height, std::min(least_px, facts.height), facts.height);
+  const int least = least_px(facts);
+  const auto side = [least](int of_box, int of_picture) {
+    const int most = std::max(whole(most_of_picture * of_picture), std::min(least, of_picture));
+    return std::clamp(of_box, std::min(least, most), most);
+  };
+  box.width = side(box.width, facts.width);
+  box.height = side(box.height, facts.height);
   box.x = std::clamp(box.x, 0, facts.width - box.width);
   box.y = std::clamp(box.y, 0, facts.height - box.height);
   return box;
@@ -66,6 +75,7 @@ void put_middle(PhotosState& state, const Rect& place, Point at) {
   box.y = whole((at.y - place.y) * scale - box.height / 2.0);
   box = kept_within(box, *state.facts);
   state.reading.reset();
+  state.at_fault.clear();
 }
 
 void take_hold(PhotosState& state, const Rect& place, const Pointer& pointer) {
@@ -108,6 +118,7 @@ void scale_region(PhotosState& state, double by) {
   box =
       kept_within({box.x + (box.width - w) / 2, box.y + (box.height - h) / 2, w, h}, *state.facts);
   state.reading.reset();
+  state.at_fault.clear();
 }
 
 bool move_region(Bench& bench, const Pointer& pointer) {

@@ -12,6 +12,11 @@ std::string image_of(const session::Photo& photo) {
   return "photos/" + photo.sha256 + "." + photo.ending;
 }
 
+std::string key_of(const session::Photo& photo) {
+  const bool swatch = photo.of == session::PhotoOf::swatch;
+  return swatch ? photo.sha256 : photo.sha256 + " " + std::string(session::name_of(photo.of));
+}
+
 std::string image_of_file(const std::string& path) { return "file:" + path; }
 
 // One that was read is another line of the same photo: the last line counts, where the first stood.
@@ -21,7 +26,7 @@ std::vector<session::Photo> photos_of(const session::Batch& batch) {
     const auto* photo = std::get_if<session::Photo>(&e->event);
     if (!photo || e->withdrawn) continue;
     const auto same = std::find_if(out.begin(), out.end(),
-                                   [&](const auto& p) { return p.sha256 == photo->sha256; });
+                                   [&](const auto& p) { return key_of(p) == key_of(*photo); });
     if (same == out.end()) out.push_back(*photo);
   }
   return out;
@@ -31,7 +36,7 @@ std::optional<session::Photo> open_photo(const Bench& bench) {
   const Folded batch = kept_fold(bench, bench.photos.batch);
   if (!batch || bench.photos.page != PhotosPage::open) return std::nullopt;
   for (const session::Photo& photo : photos_of(*batch))
-    if (photo.sha256 == bench.photos.open) return photo;
+    if (key_of(photo) == bench.photos.open) return photo;
   return std::nullopt;
 }
 

@@ -27,6 +27,8 @@ struct Pointer;
 
 // "photos/9f86d081….jpg" within the studio; "file:/home/…/DSC_1.jpg" elsewhere.
 std::string image_of(const session::Photo& photo);
+// Names one of a batch's: the same picture may be kept as another kind too.
+std::string key_of(const session::Photo& photo);
 std::string image_of_file(const std::string& path);
 
 struct PictureFile {
@@ -63,11 +65,13 @@ struct Dropped { // on the window
 struct PicturesListed {
   std::string folder;
   words::Result<std::vector<PictureFile>> files; // the newest first
+  std::size_t there = 0;                         // in the folder, of which these are the newest
 };
 struct ImageFacts {
   int width = 0, height = 0;             // upright
   std::vector<colour::Box> regions;      // proposed: a swatch, then bare paper; empty: none is seen
   std::optional<session::Specks> specks; // as they are counted on the paint, were it a dot
+  bool see_through = false;              // in part: laid over white
 };
 struct ImageSeen { // of LookAtPicture; or of what was to be drawn and makes no picture
   std::string image;
@@ -86,6 +90,7 @@ struct SwatchRead {
   std::string batch;
   session::Photo photo; // with the regions it was read at
   words::Result<SwatchReading> reading;
+  std::vector<std::size_t> at_fault = {}; // regions that tell nothing: 0 the swatch, then paper
 };
 
 // ---- the state
@@ -106,14 +111,16 @@ struct PhotosState {
   PhotosPage page = PhotosPage::kept;
   Scroll list;
   std::vector<PictureFile> pictures; // of the folder that was looked into
+  std::size_t in_folder = 0;         // of which those are the newest
   bool waits = false;                // an answer is to come
   std::optional<words::Error> failure;
   std::map<std::string, words::Error> no_pictures; // images that cannot be shown, and why
   std::vector<std::string> asked;                  // files; the first is asked about
-  std::string open;                                // SHA-256
+  std::string open;                                // its key
   std::optional<ImageFacts> facts;                 // of the picture that is shown large
   std::vector<colour::Box> regions;                // a swatch, then bare paper
   std::size_t region = 0;                          // the one that moves
+  std::vector<std::size_t> at_fault;               // regions of which the last reading failed
   struct Hold {
     int finger = 0;
     Point from; // of the region's middle, on the glass

@@ -213,18 +213,18 @@ Result<double> grams_left(const Bench& bench, const OfOneGram& one) {
   return *least;
 }
 
-Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one) {
+Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one, double wanted) {
   const PlanState& plan = bench.plan;
   switch (plan.want) {
-  case Want::pigment_g: return plan.wanted;
-  case Want::wet_mL: return plan.wanted / (one.pigment_mL + one.liquid_mL);
-  case Want::dried_g: return plan.wanted / dried_g(one);
+  case Want::pigment_g: return wanted;
+  case Want::wet_mL: return wanted / (one.pigment_mL + one.liquid_mL);
+  case Want::dried_g: return wanted / dried_g(one);
   case Want::as_it_stands: return one.said_g;
   case Want::all_left: return grams_left(bench, one);
   case Want::pans: break;
   }
   const auto pans =
-      paint::batch_for(static_cast<int>(plan.wanted), pan_mL(bench), one.dry_share, planned_fill);
+      paint::batch_for(static_cast<int>(wanted), pan_mL(bench), one.dry_share, planned_fill);
   if (!pans) return tl::make_unexpected(pans.error());
   return pans->wet_mL / (one.pigment_mL + one.liquid_mL);
 }
@@ -261,7 +261,7 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   if (!one) return tl::make_unexpected(one.error());
   if (asks_how_much(bench.plan.want) && !(bench.plan.wanted > 0))
     return words::failure(words::BenchSay::nothing_wanted);
-  const auto grams = pigment_wanted(bench, *one);
+  const auto grams = pigment_wanted(bench, *one, bench.plan.wanted);
   if (!grams) return tl::make_unexpected(grams.error());
   if (const auto weighed = paint::grams_weighed(*grams); !weighed)
     return tl::make_unexpected(weighed.error());
@@ -286,6 +286,13 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
     p.layers = pans->layers;
   }
   return p;
+}
+
+int portions_wanted(const Bench& bench, double wanted) {
+  if (bench.plan.blend.empty()) return 1;
+  const auto one = of_one_gram(bench);
+  const auto grams = one ? pigment_wanted(bench, *one, wanted) : tl::make_unexpected(one.error());
+  return grams ? portions_of((one->pigment_mL + one->liquid_mL) * *grams) : 1;
 }
 
 bool asks_how_much(Want want) { return want != Want::as_it_stands && want != Want::all_left; }

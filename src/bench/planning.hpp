@@ -47,6 +47,9 @@ struct Planned {
 // where no pigment is chosen.
 std::optional<words::Result<Planned>> planned(const Bench& bench);
 
+// Over the slab, if so many of what the plan asks for were wanted; 1 where its paint is not known.
+int portions_wanted(const Bench& bench, double wanted);
+
 bool asks_how_much(Want want); // by a number
 
 // g of binder to put in for each g that is wanted on the slab when paint of 10 g of pigment is

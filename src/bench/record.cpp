@@ -1,10 +1,14 @@
 #include "bench/record.hpp"
 
+#include "bench/act.hpp"
+#include "bench/corrections.hpp"
+#include "bench/doubt.hpp"
 #include "bench/learning.hpp"
 #include "bench/materials.hpp"
 #include "session/bytes.hpp"
 #include "session/check_value.hpp"
 #include "session/resolve.hpp"
+#include "words/bench_says.hpp"
 #include "words/lists.hpp"
 #include "words/moments.hpp"
 
@@ -181,6 +185,52 @@ std::optional<UndoTarget> undo_target(const Bench& bench, const session::Batch& 
   const auto* back = std::get_if<session::Withdrawn>(&latest->event);
   const session::Entry* line = back ? entry_at(batch, back->line) : latest;
   return UndoTarget{latest->ref, line ? line->event : latest->event, back != nullptr};
+}
+
+bool question_stands(const Bench& bench, const std::optional<UndoTarget>& target) {
+  if (bench.number || is_open<FoundPanel>(bench.panel)) return true;
+  const auto* open = std::get_if<LinePanel>(&bench.panel);
+  if (!open || bench.screen != Screen::slab || !target) return false;
+  const session::Entry* line = line_chosen(bench);
+  const auto* corrected = std::get_if<session::Corrected>(&target->event);
+  const bool about_it = target->ref == open->line || (corrected && corrected->line == open->line);
+  return line && !about_it && doubt_about(bench, *line);
+}
+
+bool close_question(Bench& bench, const std::optional<UndoTarget>& target, const Now& now) {
+  if (!question_stands(bench, target)) return false;
+  bench.number.reset();
+  bench.panel = TrailPanel{};
+  say_error(bench, {words::BenchSay::question_closed, {}}, now);
+  return true;
+}
+
+namespace {
+
+const session::Photo* photo_withdrawn(const session::Batch& batch, const session::Entry& e) {
+  const auto* away = std::get_if<session::Withdrawn>(&e.event);
+  const session::Entry* line = away && !e.withdrawn ? entry_at(batch, away->line) : nullptr;
+  return line ? std::get_if<session::Photo>(&line->event) : nullptr;
+}
+
+}
+
+bool photo_taken_away(const Bench& bench, const session::Batch& batch) {
+  const auto target = undo_target(bench, batch);
+  return target && target->gives_back && std::holds_alternative<session::Photo>(target->event);
+}
+
+std::vector<session::Ref> undone_together(const Bench& bench, const session::Batch& batch,
+                                          const UndoTarget& target) {
+  std::vector<session::Ref> out{target.ref};
+  const auto* photo = std::get_if<session::Photo>(&target.event);
+  if (!photo || !target.gives_back) return out;
+  for (const session::Entry& e : batch.entries) {
+    const session::Photo* other = can_take_back(bench, e) ? photo_withdrawn(batch, e) : nullptr;
+    const bool same = other && other->sha256 == photo->sha256 && other->of == photo->of;
+    if (same && !(e.ref == target.ref)) out.push_back(e.ref);
+  }
+  return out;
 }
 
 bool is_newer(const Bench& bench, const std::string& batch) {

@@ -35,6 +35,17 @@ struct UndoTarget {
 std::optional<UndoTarget> undo_target(const Bench& bench); // of the batch on the slab
 std::optional<UndoTarget> undo_target(const Bench& bench, const session::Batch& batch);
 
+// A number that is being typed, or a question that opened by itself about anything but that line.
+// Undo closes it and takes nothing back.
+bool question_stands(const Bench& bench, const std::optional<UndoTarget>& target);
+// Closes it, and says that nothing else was done; false where none stands.
+bool close_question(Bench& bench, const std::optional<UndoTarget>& target, const Now& now);
+// The undo pad would give back a photo.
+bool photo_taken_away(const Bench& bench, const session::Batch& batch);
+// All lines that one tap takes back or gives back with that one: those that took away one photo.
+std::vector<session::Ref> undone_together(const Bench& bench, const session::Batch& batch,
+                                          const UndoTarget& target);
+
 // Folds the batch on the slab up to now.
 void refold(Bench& bench, const Now& now);
 session::Moment moment_of(const Bench& bench, const Now& now);

@@ -157,7 +157,25 @@ void index_logs(Bench& bench) {
   hear(bench);
 }
 
+std::string name_in(const session::Card& card, words::Language language) {
+  return words::card_name_of_file(card.id, words::card_name_for_file(card.id, card.name), language);
+}
+
+// What ships has its names in the language, in what was read too: some of it before another
+// language was chosen.
+void name_cards_in(std::vector<session::Log>& logs, words::Language language) {
+  for (session::Log& log : logs)
+    for (session::Line& line : log.lines) {
+      auto* laid = std::get_if<session::LaidOut>(&line.event);
+      if (!laid) continue;
+      session::Card card = *laid->card;
+      card.name = name_in(card, language);
+      if (card.name != laid->card->name) laid->card = std::move(card);
+    }
+}
+
 void loaded(Bench& bench, Loaded input, const Now& now, Effects& effects) {
+  name_cards_in(input.logs, words::spoken());
   bench.logs.resize(1); // this session's own
   for (session::Log& log : input.logs)
     if (log.session != bench.sitting.session) bench.logs.push_back(std::move(log));
@@ -172,18 +190,9 @@ void loaded(Bench& bench, Loaded input, const Now& now, Effects& effects) {
   open_at_hand(bench, now, effects);
 }
 
-// What ships has its names in the language, in what was read too.
 void spoken(Bench& bench, words::Language language, const Now& now) {
-  const auto renamed = [&](session::Card card) {
-    const std::string in_file = words::card_name_for_file(card.id, card.name, bench.spoken);
-    card.name = words::card_name_of_file(card.id, in_file, language);
-    return card;
-  };
-  for (session::Log& log : bench.logs)
-    for (session::Line& line : log.lines)
-      if (auto* laid = std::get_if<session::LaidOut>(&line.event))
-        laid->card = renamed(*laid->card);
-  if (auto& card = bench.shelf_page.card) card = renamed(*card);
+  name_cards_in(bench.logs, language);
+  if (auto& card = bench.shelf_page.card) card->name = name_in(*card, language);
   bench.spoken = language;
   if (!bench.loaded) return restock(bench);
   bench.folds = {};
@@ -200,6 +209,7 @@ bool speaks_of(const session::Log& log, const std::string& batch) {
 
 // Whole sessions take the place of what was known of them.
 void arrived(Bench& bench, Arrived input, const Now& now) {
+  name_cards_in(input.logs, words::spoken());
   ++bench.folds.arrivals;
   bool of_this_batch = false;
   for (session::Log& log : input.logs) {

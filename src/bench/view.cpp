@@ -92,6 +92,7 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch) {
   const auto target = batch ? undo_target(bench, *batch) : std::nullopt;
   if (target) u.target = target->event;
   u.gives_back = target && target->gives_back;
+  u.question = batch && question_stands(bench, target);
   const std::string card = target ? session::cards_named_by(target->event).card : "";
   if (const auto found = card_of(bench, card)) u.card_name = found->name;
   const std::uint64_t lines = bench.sitting.next_n;
@@ -315,6 +316,11 @@ std::optional<NumberView> number_view(const Bench& bench) {
   for (const BlendPart& part : bench.plan.blend)
     if (part.card == n.target.arg) n.in = part.in;
   if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
+  if (const session::Entry* line =
+          n.target.kind == MorePad::other_amount ? line_chosen(bench) : nullptr) {
+    n.corrects = line->event;
+    if (const auto of = card_of(bench, session::cards_named_by(line->event).card)) n.of = of->name;
+  }
   if (n.target.kind == ShelfPad::jar_price) n.of = bench.shelf_page.jar.currency;
   if (n.target.kind == ShelfPad::left_g && bench.shelf_page.card)
     n.of = bench.shelf_page.card->name;

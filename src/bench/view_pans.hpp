@@ -17,6 +17,7 @@ struct UndoView {
   bool saved = false;                   // the last line of this session lies on the disk
   std::uint64_t unsaved = 0;            // lines that do not
   bool gives_back = false;              // the target was taken back, and comes again
+  bool question = false;                // one stands: it is closed, and nothing taken back
 };
 
 struct NumberView {
@@ -26,6 +27,7 @@ struct NumberView {
   std::optional<words::Error> error;
   Want want = Want::pigment_g;                 // of the plan, for its number
   session::SaidIn in = session::SaidIn::parts; // likewise
+  std::optional<session::Event> corrects = {}; // what the line says that is to be another amount
 };
 
 struct PansView {

@@ -33,10 +33,12 @@ void add_thumbs(const Bench& bench, const Folded& batch, PhotosView& v) {
   const auto photos = batch ? photos_of(*batch) : std::vector<session::Photo>();
   const auto& files = bench.photos.pictures;
   v.count = v.page == PhotosPage::kept ? photos.size() : files.size();
+  v.there = std::max(v.count, v.page == PhotosPage::kept ? 0 : bench.photos.in_folder);
+  if (batch && v.page == PhotosPage::kept) v.undo = undo_view(bench, batch.get());
   for (const Pad& pad : layout(bench).pads) {
     if (pad.id.kind == PhotosPad::photo)
       for (const session::Photo& photo : photos)
-        if (photo.sha256 == pad.id.arg) v.thumbs.push_back(thumb_of(bench.photos, pad.id, photo));
+        if (key_of(photo) == pad.id.arg) v.thumbs.push_back(thumb_of(bench.photos, pad.id, photo));
     if (pad.id.kind == PhotosPad::choose)
       for (const PictureFile& file : files)
         if (file.name == pad.id.arg) v.thumbs.push_back(thumb_of(bench.photos, pad.id, file));
@@ -50,11 +52,13 @@ void add_picture(const Bench& bench, PhotosView& v) {
   v.reading = state.reading;
   if (!state.facts) return;
   v.picture = place_of_picture(*state.facts, layout(bench).main);
+  v.see_through = state.facts->see_through;
   v.seen = !state.facts->regions.empty();
   if (v.photo && v.photo->of == session::PhotoOf::dot) v.specks = state.facts->specks;
   for (std::size_t i = 0; i < state.regions.size(); ++i)
     v.regions.push_back(
-        {on_glass(state.regions[i], *state.facts, *v.picture), i > 0, i == state.region});
+        {on_glass(state.regions[i], *state.facts, *v.picture), i > 0, i == state.region,
+         std::count(state.at_fault.begin(), state.at_fault.end(), i) > 0});
 }
 
 }

@@ -3,6 +3,7 @@
 
 #include "bench/pad.hpp"
 #include "bench/photos.hpp"
+#include "bench/view_pans.hpp"
 
 namespace bench {
 
@@ -16,18 +17,21 @@ struct PhotosView {
   };
   struct Region {
     Rect at;
-    bool paper = false, chosen = false;
+    bool paper = false, chosen = false, at_fault = false;
   };
   PhotosPage page = PhotosPage::kept;
   std::string batch;         // its name
   std::vector<Thumb> thumbs; // this page's
   std::size_t count = 0;     // of all
+  std::size_t there = 0;     // in the folder
+  UndoView undo;             // of the batch
   std::string folder;
   bool waits = false; // for an answer
   std::optional<words::Error> failure;
   std::string image;           // shown large
   std::optional<Rect> picture; // where, once its size is known
   std::vector<Region> regions;
+  bool see_through = false;              // it is, in part: laid over white
   bool seen = false;                     // a swatch was found on it
   std::size_t more = 0;                  // files that are still to be asked about
   std::optional<session::Photo> photo;   // that is open

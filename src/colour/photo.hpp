@@ -27,7 +27,8 @@ struct Photo {
   // Of a JPEG, by how much the middle of a block of 8 x 8 (of colour: 16 x 16) could be told apart,
   // in levels of 255. 0: not at all coarser than the levels.
   double light_step = 0, colour_step = 0;
-  bool grey = false; // the file has no colours at all
+  bool grey = false;        // the file has no colours at all
+  bool see_through = false; // parts of it were, and were laid over white
 };
 
 // In the file's pixels, the photo turned upright; from the upper left.

@@ -64,6 +64,10 @@ struct Reading {
 // as it is seen upright.
 tl::expected<Reading, Untold> read_swatch(const Photo& photo, const Regions& regions);
 
+// Which regions it is about: 0 the swatch, from 1 on the paper. Paper is tried piece by piece, and
+// where none alone is to blame, all of it is; empty where the photo itself has no colours.
+std::vector<std::size_t> regions_at_fault(const Photo& photo, const Regions& regions, Untold why);
+
 // 1 sd of L*, a* and b* of one reading alone, everything counted.
 Three uncertainty(const Reading& reading);
 

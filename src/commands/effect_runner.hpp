@@ -69,6 +69,11 @@ public:
   std::optional<std::uint64_t> saved() const { return saved_; }
   std::size_t unsaved() const { return journal_->unsaved(); }
   bool stuck() const { return journal_->stuck(); } // no save is under way that could succeed
+  // A photo or a page is being kept, or is to be told of.
+  bool is_handing_on() const {
+    return (storage_.papers.is_busy && storage_.papers.is_busy()) ||
+           (storage_.pictures.is_busy && storage_.pictures.is_busy());
+  }
   bool on_fallback() const { return journal_->place() == studio::Location::fallback; }
   // What became of files that lay in the fallback folder at the start, in sentences.
   const std::vector<words::Error>& came_home() const { return came_home_; }
@@ -84,10 +89,6 @@ private:
   void note_homecoming();
   void hand_on(const bench::PaperWanted& wanted, const bench::Now& now);
   bool take_all(const std::function<std::optional<bench::Input>()>& poll, const bench::Now& now);
-  bool is_handing_on() const {
-    return (storage_.papers.is_busy && storage_.papers.is_busy()) ||
-           (storage_.pictures.is_busy && storage_.pictures.is_busy());
-  }
   void look_around(const bench::Now& now);
   bool has_read() const { return watch_->has_looked(); }
   bool has_learnt() const { return !study_ && !learner_->is_busy(); }

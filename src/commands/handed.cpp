@@ -44,7 +44,7 @@ std::string file_stem(const std::string& name) {
   while (end > 0 && end < out.size() && goes_on(static_cast<unsigned char>(out[end]))) --end;
   out.resize(end);
   if (!out.empty() && out.back() == '-') out.pop_back();
-  return out.empty() ? "batch" : out;
+  return out.empty() ? words::say(Say::stem_nameless) : out;
 }
 
 namespace {
@@ -129,7 +129,8 @@ words::Result<HandedFile> label_of_binder(const bench::Bench& bench, const std::
   a_few.count = 5;
   auto labels = paper::binder_labels_as_html(*card, a_few);
   if (!labels) return tl::make_unexpected(labels.error());
-  return HandedFile{file_stem(card->name) + "-labels", ".html", *std::move(labels)};
+  return HandedFile{words::say(Say::stem_labels, {file_stem(card->name)}), ".html",
+                    *std::move(labels)};
 }
 
 words::Result<HandedFile> as_file(std::string stem, const char* ending,
@@ -152,11 +153,11 @@ words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::Pa
                                : words::say(Say::stem_batches, {std::to_string(all.size())});
   switch (wanted.kind) {
   case PaperKind::sheet:
-    return as_file(stem + "-sheet", ".html", one ? paper::sheet(all.front()) : paper::sheets(all));
-  case PaperKind::labels: return as_file(stem + "-labels", ".html", labels_of(all));
-  case PaperKind::table: return as_file(stem + "-table", ".csv", table_of(bench, all));
+    return as_file(words::say(Say::stem_sheet, {stem}), ".html", one ? paper::sheet(all.front()) : paper::sheets(all));
+  case PaperKind::labels: return as_file(words::say(Say::stem_labels, {stem}), ".html", labels_of(all));
+  case PaperKind::table: return as_file(words::say(Say::stem_table, {stem}), ".csv", table_of(bench, all));
   case PaperKind::swatch_card:
-    return as_file(stem + "-swatch-card", ".html", paper::swatch_cards(all, paper::a4));
+    return as_file(words::say(Say::stem_swatch_card, {stem}), ".html", paper::swatch_cards(all, paper::a4));
   case PaperKind::paints:
   case PaperKind::binder_labels: break; // above
   }

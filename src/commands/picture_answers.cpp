@@ -45,7 +45,12 @@ bool is_picture_by_name(const Path& file) {
   return ending == ".jpg" || ending == ".jpeg" || ending == ".png";
 }
 
-words::Result<std::vector<bench::PictureFile>> pictures_in(const std::string& folder) {
+struct Listing {
+  std::vector<bench::PictureFile> newest;
+  std::size_t there = 0;
+};
+
+words::Result<Listing> pictures_in(const std::string& folder) {
   std::error_code failed, ignored;
   if (!std::filesystem::is_directory(folder, ignored))
     return words::failure(PhotosSay::folder_none, {folder});
@@ -59,8 +64,15 @@ words::Result<std::vector<bench::PictureFile>> pictures_in(const std::string& fo
   std::sort(out.begin(), out.end(), [](const auto& a, const auto& b) {
     return a.at != b.at ? a.at > b.at : a.name > b.name;
   });
-  if (out.size() > bench::most_pictures) out.resize(bench::most_pictures);
-  return out;
+  const std::size_t there = out.size();
+  if (there > bench::most_pictures) out.resize(bench::most_pictures);
+  return Listing{std::move(out), there};
+}
+
+bench::PicturesListed listed(const std::string& folder) {
+  auto listing = pictures_in(folder);
+  if (!listing) return {folder, tl::make_unexpected(std::move(listing.error()))};
+  return {folder, std::move(listing->newest), listing->there};
 }
 
 // ---- a picture
@@ -82,7 +94,7 @@ words::Result<ImageFacts> look_at(const PictureHome& home, const std::string& im
   const auto photo = studio::read_photo(*bytes);
   if (!photo) return tl::make_unexpected(photo.error());
   const colour::Size size = colour::upright_size(*photo);
-  ImageFacts facts{size.width, size.height, {}, {}};
+  ImageFacts facts{size.width, size.height, {}, {}, photo->see_through};
   const std::vector<colour::Regions> found = colour::propose_regions(*photo);
   if (found.empty()) return facts;
   facts.regions.push_back(found.front().swatch);
@@ -91,17 +103,25 @@ words::Result<ImageFacts> look_at(const PictureHome& home, const std::string& im
   return facts;
 }
 
-words::Result<bench::SwatchReading> read(const PictureHome& home, const bench::ReadSwatch& wanted) {
+bench::SwatchRead read(const PictureHome& home, const bench::ReadSwatch& wanted) {
+  bench::SwatchRead out{wanted.batch, wanted.photo, bench::SwatchReading{}, {}};
+  const auto fail = [&](words::Error why) {
+    out.reading = tl::make_unexpected(std::move(why));
+    return out;
+  };
   const auto bytes = bytes_of_image(home, bench::image_of(wanted.photo));
-  if (!bytes) return tl::make_unexpected(bytes.error());
+  if (!bytes) return fail(bytes.error());
   const auto photo = studio::read_photo(*bytes);
-  if (!photo) return tl::make_unexpected(photo.error());
+  if (!photo) return fail(photo.error());
   const auto reading = colour::read_swatch(*photo, wanted.at);
-  if (!reading)
-    return words::failure(PhotosSay::untold,
-                          {words::Inner(words::Error{bench::words_of(reading.error()), {}})});
-  return bench::SwatchReading{measured_of(*reading), reading->graded, reading->glints,
-                              reading->beyond};
+  if (!reading) {
+    out.at_fault = colour::regions_at_fault(*photo, wanted.at, reading.error());
+    const words::Error why{bench::words_of(reading.error()), {}};
+    return fail({PhotosSay::untold, {words::Inner(why)}});
+  }
+  out.reading = bench::SwatchReading{measured_of(*reading), reading->graded, reading->glints,
+                                     reading->beyond};
+  return out;
 }
 
 // ---- kept
@@ -151,7 +171,7 @@ words::Result<std::string> bytes_of_image(const PictureHome& home, const std::st
 bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {
   return std::visit(
       words::Overloaded{[&](const bench::ListPictures& w) -> bench::Input {
-                          return bench::PicturesListed{w.folder, pictures_in(w.folder)};
+                          return listed(w.folder);
                         },
                         [&](const bench::LookAtPicture& w) -> bench::Input {
                           return bench::ImageSeen{w.image, look_at(home, w.image)};
@@ -160,7 +180,7 @@ bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {
                           return bench::PhotoKept{w.file, w.batch, keep(home, w)};
                         },
                         [&](const bench::ReadSwatch& w) -> bench::Input {
-                          return bench::SwatchRead{w.batch, w.photo, read(home, w)};
+                          return read(home, w);
                         }},
       wanted);
 }

@@ -98,6 +98,7 @@ std::string hint_words(const bench::Advice& a) {
     return say(a.felt_loose ? Say::advice_judge_loose : Say::advice_judge_again);
   case Advice::right_by_now: return say(Say::advice_right_by_now);
   case Advice::too_loose: return thicken_words(a);
+  case Advice::a_wash: return say(Say::advice_a_wash);
   case Advice::past_right: return past_right_words(a);
   case Advice::give_back: return give_back_words(a);
   case Advice::gathered: return say(Say::advice_gathered);

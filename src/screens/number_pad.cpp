@@ -87,12 +87,25 @@ std::string asked_of_room(const std::string& arg) {
   return say(arg == "humidity" ? Say::ask_humidity : Say::ask_celsius);
 }
 
-std::string asked(MorePad pad, const std::string& arg) {
+// What it was, and in what it is counted.
+std::string asked_of_line(const bench::NumberView& number) {
+  if (!number.corrects) return say(Say::ask_other_amount);
+  const std::string was = event_words(*number.corrects, number.of);
+  const auto* added = std::get_if<session::Added>(&*number.corrects);
+  switch (added ? added->unit : session::Unit::g) {
+  case session::Unit::g: return say(Say::ask_other_g, {was});
+  case session::Unit::drops: return say(Say::ask_other_drops, {was});
+  case session::Unit::spoons: return say(Say::ask_other_spoons, {was});
+  }
+  return "";
+}
+
+std::string asked(MorePad pad, const bench::NumberView& number) {
   switch (pad) {
-  case MorePad::room: return asked_of_room(arg);
+  case MorePad::room: return asked_of_room(number.target.arg);
   case MorePad::weigh_paint: return say(Say::ask_weigh_paint);
   case MorePad::spilt: return say(Say::ask_spilt);
-  case MorePad::other_amount: return say(Say::ask_other_amount);
+  case MorePad::other_amount: return asked_of_line(number);
   case MorePad::to_jar:
   case MorePad::from_jar:
   case MorePad::other_paint:
@@ -150,7 +163,7 @@ std::string asked(const bench::NumberView& number) {
   const bench::PadKind target = number.target.kind;
   if (const auto binder = target.as<BinderPad>()) return asked(*binder, number);
   if (const auto plan = target.as<PlanPad>()) return asked(*plan, number);
-  if (const auto more = target.as<MorePad>()) return asked(*more, number.target.arg);
+  if (const auto more = target.as<MorePad>()) return asked(*more, number);
   if (target == SlabPad::add) return say(Say::ask_grams_of, {number.of});
   if (target == ChoicePad::bottle_of) return say(Say::ask_bottle_of, {number.of});
   if (target == ShelfPad::fact) return fact_words(number.target.arg);

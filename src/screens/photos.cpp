@@ -83,11 +83,19 @@ void draw_thumbs(Sheet& sheet, const PhotosView& photos) {
 // ---- one, large
 
 // Dark and light beside each other are seen on any photo.
-void frame_on_photo(Sheet& sheet, const Rect& r, bool heavy) {
+void frame_on_photo(Sheet& sheet, const Rect& r, const PhotosView::Region& region) {
+  const bool heavy = region.chosen || region.at_fault;
   const Theme &day = theme(false), &night = theme(true);
   const double dark = heavy ? 1.8 : 1.1, light = heavy ? 0.9 : 0.45;
   sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, night.slab, dark});
   sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, day.slab, light});
+  if (!region.at_fault) return;
+  // Struck through, so that no colour has to be told apart.
+  for (const bool over : {false, true})
+    for (const bool up : {false, true})
+      sheet.shapes.push_back(Polyline{{{r.x, up ? r.bottom() : r.y},
+                                       {r.right(), up ? r.y : r.bottom()}},
+                                      over ? light : dark, over ? day.slab : night.slab, 0});
 }
 
 // Under its frame, or over it where the picture ends.
@@ -106,11 +114,14 @@ void name_on_photo(Sheet& sheet, const Rect& frame, const Rect& picture, const s
 void draw_regions(Sheet& sheet, const PhotosView& photos) {
   for (const bool chosen : {false, true})
     for (const PhotosView::Region& region : photos.regions)
-      if (region.chosen == chosen) frame_on_photo(sheet, region.at, chosen);
+      if (region.chosen == chosen) frame_on_photo(sheet, region.at, region);
   bool paper_named = false;
   for (const PhotosView::Region& region : photos.regions) {
-    if (region.paper && !region.chosen && std::exchange(paper_named, true)) continue;
-    name_on_photo(sheet, region.at, *photos.picture, say(region.paper ? Say::paper : Say::paint));
+    const bool told = region.chosen || region.at_fault;
+    if (region.paper && !told && std::exchange(paper_named, true)) continue;
+    const Say name = region.at_fault ? (region.paper ? Say::paper_at_fault : Say::paint_at_fault)
+                                     : (region.paper ? Say::paper : Say::paint);
+    name_on_photo(sheet, region.at, *photos.picture, say(name));
   }
 }
 
@@ -153,6 +164,7 @@ std::vector<Said> said_of_open(const PhotosView& photos) {
   if (!photos.photo) return out;
   if (photos.failure && photos.picture) out.push_back({words::message(*photos.failure), true});
   if (photos.waits && photos.picture) out.push_back({say(Say::reading), true});
+  if (photos.see_through) out.push_back({say(Say::see_through)});
   if (photos.photo->measured) {
     out.push_back({measured_words(*photos.photo->measured), true});
     out.push_back({say(Say::colour_means)});
@@ -176,8 +188,9 @@ std::vector<Said> said_of_asked(const PhotosView& photos) {
 
 std::vector<Said> said_of_folder(const PhotosView& photos) {
   if (photos.count == 0) return {};
-  const bool most = photos.count >= bench::most_pictures;
-  return {{say(most ? Say::folder_count_most : Say::folder_count, {std::to_string(photos.count)})}};
+  const bool most = photos.there > photos.count;
+  return {{say(most ? Say::folder_count_most : Say::folder_count,
+               {std::to_string(photos.count), std::to_string(photos.there)})}};
 }
 
 std::vector<Said> said(const PhotosView& photos) {

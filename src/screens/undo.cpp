@@ -13,6 +13,7 @@ using Say = words::SlabSay;
 using words::say;
 
 std::string undo_words(const bench::UndoView& undo) {
+  if (undo.question) return say(Say::undo_question);
   if (undo.target) {
     const std::string what = event_words(*undo.target, undo.card_name);
     return undo.gives_back ? say(Say::undo_gives_back, {what}) : what;
@@ -101,6 +102,8 @@ void draw_undo(Sheet& sheet) {
     wide_pad(sheet, *at, slab->undo);
   if (const auto* pans = std::get_if<bench::PansView>(&sheet.view.screen))
     small_pad(sheet, *at, pans->undo);
+  if (const auto* photos = std::get_if<bench::PhotosView>(&sheet.view.screen))
+    small_pad(sheet, *at, photos->undo);
 }
 
 }

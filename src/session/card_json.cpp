@@ -238,7 +238,7 @@ Card read_card(Fields& f) {
   Card card;
   card.id = f.text("card");
   const CardKind kind = f.word("is_a", card_kind_named);
-  card.name = words::card_name_of_file(card.id, f.text("name"));
+  card.name = words::card_name_of_file(card.id, words::card_name_for_file(card.id, f.text("name")));
   if (f.fault() || f.unknown_word()) return card;
   card.facts = blank_facts(kind);
   std::visit([&](auto& facts) { read(f, facts); }, card.facts);

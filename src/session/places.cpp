@@ -5,6 +5,7 @@
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
 
+#include <algorithm>
 #include <utility>
 
 namespace session {
@@ -119,6 +120,24 @@ bool lose_down_to(Places& places, Place place, double g, const std::string& name
   return g > 0 && g < there && !move(places, place, std::nullopt, {1, there - g}, name);
 }
 
+// Nobody wrote down that more went in: more of the same, all of it alike.
+bool grow_up_to(Places& places, Place place, double g, const std::string& name) {
+  const paint::Mixture before = contents_of(places, place).paint;
+  paint::Mixture paint = before;
+  for (double there = paint::grams_of(paint, places.bench).value; there > 0 && there < g;) {
+    const double share = std::min(1.0, g / there - 1);
+    const auto parted = paint::part(paint, paint::exact(share), name);
+    if (!parted) return false;
+    paint = paint::joined(std::move(paint), parted->taken);
+    if (share < 1) {
+      lay(places, place, std::move(paint));
+      return true;
+    }
+    there *= 2;
+  }
+  return false;
+}
+
 }
 
 words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed, const std::string& name,
@@ -133,6 +152,8 @@ words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed, cons
   if (!known && confirmed) {
     const paint::Mixture all = with_tools(places, weighed.place);
     if (lose_down_to(places, weighed.place, grams->value, name)) return all;
+    if (grow_up_to(places, weighed.place, grams->value, name))
+      return with_tools(places, weighed.place);
   }
   if (!known) return tl::make_unexpected(known.error());
   const paint::Amount& stayed = known->stayed_on_tools;

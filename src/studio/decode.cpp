@@ -21,7 +21,7 @@ const std::uint8_t* start_of(std::string_view bytes) {
 int part(std::int64_t side, int by) { return (static_cast<int>(side) + by - 1) / by; }
 
 Pixels room_for(const PictureHeader& header, int by) {
-  Pixels pixels{part(header.width, by), part(header.height, by), {}};
+  Pixels pixels{part(header.width, by), part(header.height, by), {}, false};
   pixels.rgb.resize(3 * static_cast<std::size_t>(pixels.width) *
                     static_cast<std::size_t>(pixels.height));
   return pixels;
@@ -70,8 +70,8 @@ void begin_png(Png& png, bool with_tags) {
   png_read_info(png.read, png.info);
   png_set_expand(png.read);
   png_set_scale_16(png.read);
-  png_set_strip_alpha(png.read);
   png_set_gray_to_rgb(png.read);
+  png_set_add_alpha(png.read, 0xff, PNG_FILLER_AFTER);
   png_read_update_info(png.read, png.info);
 }
 
@@ -81,17 +81,22 @@ struct Row {
   int columns = 0;
 };
 
+// Over white, as paper is.
+void lay_over_white(const png_byte* rgba, std::uint8_t* rgb, Pixels& pixels) {
+  const int alpha = rgba[3];
+  pixels.see_through = pixels.see_through || alpha < 255;
+  for (int i = 0; i < 3; ++i)
+    rgb[i] = static_cast<std::uint8_t>((rgba[i] * alpha + 255 * (255 - alpha) + 127) / 255);
+}
+
 void keep_row(const Png& png, const Row& row, int by, Pixels& pixels) {
   if (row.y % by != 0) return;
   std::uint8_t* to =
       &pixels
            .rgb[3 * static_cast<std::size_t>(row.y / by) * static_cast<std::size_t>(pixels.width)];
-  if (row.from == 0 && row.step == 1 && by == 1) {
-    std::memcpy(to, png.row.data(), 3 * static_cast<std::size_t>(row.columns));
-    return;
-  }
   for (int i = 0, x = row.from; i < row.columns; ++i, x += row.step)
-    if (x % by == 0) std::memcpy(to + 3 * (x / by), &png.row[3 * static_cast<std::size_t>(i)], 3);
+    if (x % by == 0)
+      lay_over_white(&png.row[4 * static_cast<std::size_t>(i)], to + 3 * (x / by), pixels);
 }
 
 // Interlaced rows as they come, pass by pass, as far as any of them is wanted: the first pass is
@@ -140,7 +145,7 @@ bool decode_png(std::string_view bytes, const PictureHeader& header, int by, Pix
   const bool as_announced =
       png_get_image_width(png.read, png.info) == static_cast<png_uint_32>(header.width) &&
       png_get_image_height(png.read, png.info) == static_cast<png_uint_32>(header.height);
-  if (!as_announced || png_get_channels(png.read, png.info) != 3) return false;
+  if (!as_announced || png_get_channels(png.read, png.info) != 4) return false;
   if (tags) take_tags(png, *tags);
   png.row.resize(png_get_rowbytes(png.read, png.info));
   return without_jump(png, [&] { read_png_rows(png, by, pixels); });

@@ -44,6 +44,7 @@ words::Result<colour::Photo> read_photo(std::string_view bytes) {
   photo.height = pixels->height;
   photo.rgb = std::move(pixels->rgb);
   photo.orientation = jpg ? tags.orientation : orientation_of(png.exif);
+  photo.see_through = pixels->see_through;
   photo.grey = is_grey(photo.rgb);
   // Made fewer, pixels are means of several blocks, or of parts of one.
   photo.light_step = tags.light_step;

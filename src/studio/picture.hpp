@@ -36,6 +36,7 @@ struct Pixels {
   int width = 0;
   int height = 0;
   std::vector<std::uint8_t> rgb; // row by row from the top; sRGB
+  bool see_through = false;      // some of it was: that is laid over white
 };
 
 // Reads all of it, in rows as far as its kind allows, with at most 200 MB, the bytes among them,

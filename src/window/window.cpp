@@ -265,8 +265,7 @@ tl::expected<Window, std::string> Window::open(Options options) {
 #endif
   // The two libraries have one name, and of that for Wayland no touch comes.
   if (std::string_view(glfwGetVersionString()).find("X11") == std::string_view::npos)
-    return tl::make_unexpected(std::string("GLFW ") + glfwGetVersionString() +
-                               " is not for X11 (Debian: libglfw3, not libglfw3-wayland)");
+    return tl::make_unexpected(options.wrong_library + " (" + glfwGetVersionString() + ")");
   if (!glfwInit()) return glfw_failure();
   auto state = std::make_unique<State>();
   state->windowed_size = options.size;

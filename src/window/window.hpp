@@ -66,6 +66,7 @@ struct Options {
   // longer usable: time to finish what is being saved. When it returns the process ends with
   // status 3, without unwinding and without destroying statics.
   std::function<void()> display_lost;
+  std::string wrong_library; // the error where GLFW is not for X11; its version follows
 };
 
 // Of a monitor that says it has so many pixels and so many mm, either way round: one that is turned

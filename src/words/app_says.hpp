@@ -13,6 +13,8 @@ enum class AppSay {
   option_bad_value,
   option_missing,
   window_not_opened,
+  window_wrong_library, // GLFW's version follows
+  left_photo,
   display_lost,
   display_lost_unsaved,
   left_unsaved,

@@ -38,7 +38,16 @@ enum class BenchSay {
   left_doubted,   // g: 0 by count, 1 as typed
   more_than_left, // likewise
   far_too_much,   // 0: typed, 1: of pigment there
+  past_the_plan,  // g: 0 planned, 1 with what was typed
+  so_many_portions, // 0: over the slab
   pan_heavier,    // g: 0 before, 1 now
+  pan_lighter,    // g: 0 of powder in it, 1 typed
+  spilt_more,     // g: 0 there, 1 typed
+  nothing_typed,
+  question_closed,
+  none_went_in,
+  weighs_nothing,
+  paint_weighs_nothing,
   grams_tiny,     // 0: g as typed
   parts_out_of_range,
   not_on_shelf,
@@ -114,6 +123,7 @@ enum class BenchSay {
   shelf_pan,
   shelf_glass,
   shelf_recipe,
+  line_taken_back,
 };
 
 constexpr Table table_of(BenchSay) { return Table::bench; }

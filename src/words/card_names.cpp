@@ -21,9 +21,12 @@ std::string card_name_of_file(std::string_view id, std::string_view in_file, Lan
   return std::string(card && card->english == in_file ? card->translated : in_file);
 }
 
-std::string card_name_for_file(std::string_view id, std::string_view name, Language language) {
-  const CardName* card = known(id, language);
-  return std::string(card && card->translated == name ? card->english : name);
+std::string card_name_for_file(std::string_view id, std::string_view name) {
+  for (const Language language : offered_languages) {
+    const CardName* card = known(id, language);
+    if (card && card->translated == name) return std::string(card->english);
+  }
+  return std::string(name);
 }
 
 }

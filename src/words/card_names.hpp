@@ -12,8 +12,8 @@ namespace words {
 // Of the card with that id.
 std::string card_name_of_file(std::string_view id, std::string_view in_file,
                               Language language = spoken());
-std::string card_name_for_file(std::string_view id, std::string_view name,
-                               Language language = spoken());
+// Whichever language it is in: what was read before another was chosen may be in that of before.
+std::string card_name_for_file(std::string_view id, std::string_view name);
 
 struct CardName {
   std::string_view id, english, translated;

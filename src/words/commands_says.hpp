@@ -235,6 +235,11 @@ enum class CommandsSay {
   paints_none,
   stem_paints,
   stem_batches,    // 0: how many
+  stem_nameless,
+  stem_sheet,       // 0: of what
+  stem_labels,      // likewise
+  stem_table,       // likewise
+  stem_swatch_card, // likewise
   paper_kept_back, // 0: batch
   paper_no_viewer, // 0: file, 1: program
   paper_not_shown, // likewise

@@ -15,6 +15,10 @@ std::string_view english(AppSay id) {
   case Say::pack_or_studio:
     return "“{0}” is opened as a studio of its own: give either this file or --studio, not both.";
   case Say::window_not_opened: return "No window could be opened: {0}";
+  case Say::window_wrong_library:
+    return "this GLFW is not for X11: install Debian's libglfw3, not libglfw3-wayland";
+  case Say::left_photo:
+    return "A photo or a page was not finished when the window closed: keep or write it again.";
   case Say::display_lost: return "The display is gone; finishing what is being saved.";
   case Say::display_lost_unsaved: return "Entries that are not saved: {0}.{1}";
   case Say::left_unsaved: return "Entries that are not saved: {0}. They should lie in “{1}”.{2}";

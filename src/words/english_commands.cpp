@@ -272,6 +272,11 @@ std::string_view english(CommandsSay id) {
   case Say::labels_no_binders: return "No binder is on the shelf, so “{0}” is none of them.";
   case Say::paints_none: return "No paint was made in this studio yet.";
   case Say::stem_paints: return "paints";
+  case Say::stem_nameless: return "batch";
+  case Say::stem_sheet: return "{0}-sheet";
+  case Say::stem_labels: return "{0}-labels";
+  case Say::stem_table: return "{0}-table";
+  case Say::stem_swatch_card: return "{0}-swatch-card";
   case Say::stem_batches: return "{0}-batches";
   case Say::paper_no_batch:
     return "This batch could not be read, so there is nothing to put on paper. See in Book what is "

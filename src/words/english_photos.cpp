@@ -20,7 +20,7 @@ std::string_view english(PhotosSay id) {
   case Say::folder_none: return "There is no folder “{0}”. Type where your photos are, from / on.";
   case Say::folder_unread: return "The folder “{0}” cannot be read: {1}.";
   case Say::folder_count: return "{0} pictures, newest first";
-  case Say::folder_count_most: return "the {0} newest pictures";
+  case Say::folder_count_most: return "the newest {0} of {1} pictures: the rest is not listed";
   case Say::of_what: return "What is it a photo of?";
   case Say::of_what_more: return "{0} more are waiting.";
   case Say::of_swatch: return "swatch";
@@ -38,6 +38,9 @@ std::string_view english(PhotosSay id) {
   case Say::take_away: return "take it away";
   case Say::paint: return "paint";
   case Say::paper: return "bare paper";
+  case Say::paint_at_fault: return "not this paint";
+  case Say::paper_at_fault: return "not this paper";
+  case Say::see_through: return "Parts of it are see-through: they are read as white.";
   case Say::how_to_read:
     return "Lay the paint frame on an even part of the swatch and the others on bare paper beside "
            "it: drag them, or tap the place. Then read it.";

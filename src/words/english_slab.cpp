@@ -18,6 +18,7 @@ std::string_view english(SlabSay id) {
   case Say::pad_enter: return "enter";
   case Say::pad_erase: return "erase";
   case Say::pad_lost_count: return "lost count";
+  case Say::undo_question: return "closes the question alone";
   case Say::undo_nothing: return "nothing to undo";
   case Say::undo_unsaved: return "{0} not saved yet";
   case Say::undo_gives_back: return "again: {0}";
@@ -110,6 +111,9 @@ std::string_view english(SlabSay id) {
   case Say::ask_weigh_paint: return "the paint alone, in g";
   case Say::ask_spilt: return "how much was spilt, in g";
   case Say::ask_other_amount: return "it should have been";
+  case Say::ask_other_g: return "{0}: how many g should it be?";
+  case Say::ask_other_drops: return "{0}: how many drops should it be?";
+  case Say::ask_other_spoons: return "{0}: how many level spoons should it be?";
   case Say::ask_parts: return "{0}: how many parts?";
   case Say::ask_spoons: return "{0}: how many level spoons? ¼ is 0.25";
   case Say::ask_grams: return "{0}: how many grams?";

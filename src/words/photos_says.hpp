@@ -21,7 +21,7 @@ enum class PhotosSay {
   folder_none,       // 0: folder
   folder_unread,     // 0: folder, 1: the system's reason
   folder_count,      // 0: how many
-  folder_count_most, // 0: how many
+  folder_count_most, // 0: listed, 1: there
   of_what,
   of_what_more, // 0: how many
   of_swatch,
@@ -39,6 +39,9 @@ enum class PhotosSay {
   take_away,
   paint,
   paper,
+  paint_at_fault,
+  paper_at_fault,
+  see_through,
   how_to_read,
   no_swatch,
   colour, // 0: L*, 1: its doubt, and so on of a* and b*

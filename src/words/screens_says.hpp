@@ -85,6 +85,7 @@ enum class ScreensSay {
   advice_past_right,          // 0: an amount
   advice_past_right_by_knife, // likewise
   advice_past_right_minutes,  // and 1: minutes
+  advice_a_wash,
   advice_let_dry,
   advice_let_dry_minutes,
   advice_or_pigment,

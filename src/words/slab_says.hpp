@@ -22,6 +22,7 @@ enum class SlabSay {
   pad_erase,
   pad_lost_count,
   undo_nothing,
+  undo_question,
   undo_unsaved,
   undo_gives_back,
   stage_wet_out,
@@ -109,6 +110,9 @@ enum class SlabSay {
   ask_weigh_paint,
   ask_spilt,
   ask_other_amount,
+  ask_other_g, // 0: what the line says
+  ask_other_drops, // likewise
+  ask_other_spoons, // likewise
   ask_parts,
   ask_spoons,
   ask_grams,

@@ -97,6 +97,7 @@ inline Feel do_what_is_said(Hands& h, double wants) {
   case Advice::give_back: put_in(h, advice.amount, "water"); return Feel::wont_move;
   case Advice::soak: h.wait(60 * advice.wait_min); return Feel::wont_move;
   case Advice::weigh_pigment:
+  case Advice::a_wash:
   case Advice::there:
   case Advice::gathered: break;
   }

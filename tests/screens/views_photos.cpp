@@ -63,6 +63,7 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
     const std::string name = "IMG_20261125_1432" + std::to_string(10 + i) + ".jpg";
     b.photos.pictures.push_back({"/p/" + name, name, 1000 - i});
   }
+  b.photos.in_folder = 4000;
   b.photos.list.at = 1;
   keep("folder");
   b.photos.list = {};
@@ -87,15 +88,17 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   reading.glints = 0.021;
   reading.beyond = true;
   b.photos.reading = reading;
+  b.photos.facts->see_through = true;
   keep("read");
   b.photos.reading.reset();
   b.photos.region = 2;
+  b.photos.at_fault = {0, 1};
   b.photos.failure =
       words::Error{words::PhotosSay::untold,
                    {"the swatch shines, or bare paper shows through: turn it away from the light"}};
   keep("cannot be told");
   b.photos.failure.reset();
-  b.photos.open = std::string(64, 'e');
+  b.photos.open = key_of(photo_of('e', session::PhotoOf::dot));
   b.photos.regions.clear();
   b.photos.facts->specks = session::Specks::few;
   keep("a dot");

@@ -1,7 +1,9 @@
 #include "words/all_sentences.hpp"
 #include "words/bench_says.hpp"
+#include "words/card_names.hpp"
 #include "words/error.hpp"
 #include "words/paint_says.hpp"
+#include "words/speaking.hpp"
 
 #include <doctest/doctest.h>
 
@@ -97,4 +99,14 @@ TEST_CASE("what is spoken is chosen once, and arguments stay as they are") {
   CHECK(other != english);
   CHECK(other.find(" gum") != std::string::npos);
   CHECK(say(BenchSay::stage_mulling, {"gum"}) == english);
+}
+
+TEST_CASE("a card that ships is English in files, in whatever language its name was read") {
+  CHECK(card_name_of_file("water", "Water", Language::german) == "Wasser");
+  for (const Language language : {Language::english, Language::german}) {
+    const Speaking speaking(language);
+    CHECK(card_name_for_file("water", "Wasser") == "Water");
+    CHECK(card_name_for_file("water", "Water") == "Water");
+    CHECK(card_name_for_file("water", "Rain") == "Rain"); // her own
+  }
 }

@@ -1,0 +1,86 @@
+// What is kept of a photo: taken away and given back, kept twice, read where it cannot be.
+#include "photographing.hpp"
+#include "words/photos_says.hpp"
+
+using namespace photographing;
+using words::PhotosSay;
+
+TEST_CASE("a photo that was taken away is given back by undo, with its colour") {
+  Maker h;
+  h.keep_swatch();
+  const auto read = h.wanted("read_swatch");
+  const auto& wanted = std::get<ReadSwatch>(read.front());
+  SwatchReading reading;
+  reading.measured.shown = 0x2e4f9a;
+  h.wanted(SwatchRead{wanted.batch, wanted.photo, reading});
+  h.tap("take_photo_away");
+  REQUIRE(h.shows("undo"));
+  CHECK(h.photos().undo.gives_back);
+  h.tap("undo");
+  REQUIRE(h.photos().thumbs.size() == 1);
+  CHECK(h.photos().thumbs.front().colour == 0x2e4f9au);
+  CHECK_FALSE(h.shows("undo"));
+  h.tap("photo " + sum_a);
+  h.give(ImageSeen{"photos/" + sum_a + ".jpg", facts_of_swatch()});
+  h.tap("take_photo_away"); // and again
+  CHECK(h.photos().thumbs.empty());
+  h.tap("undo");
+  CHECK(h.photos().thumbs.size() == 1);
+}
+
+TEST_CASE("a photo kept as a dot too leaves the swatch that was read from it") {
+  Maker h;
+  h.keep_swatch();
+  const auto read = h.wanted("read_swatch");
+  const auto& wanted = std::get<ReadSwatch>(read.front());
+  SwatchReading reading;
+  reading.measured.shown = 0x2e4f9a;
+  h.wanted(SwatchRead{wanted.batch, wanted.photo, reading});
+  h.tap("leave");
+  const auto keep = [&](session::PhotoOf of) {
+    h.wanted(Dropped{{"/tmp/one.jpg"}});
+    h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
+    h.wanted("photo_of " + std::string(session::name_of(of)));
+    h.wanted(PhotoKept{"/tmp/one.jpg", h.batch, session::Photo{sum_a, "jpg", of}});
+  };
+  keep(session::PhotoOf::dot);
+  REQUIRE(h.photos().thumbs.size() == 2);
+  CHECK(h.photos().thumbs[1].colour == 0x2e4f9au);
+  const std::size_t lines = h.lines.size();
+  keep(session::PhotoOf::swatch); // once more: as it is
+  CHECK(h.lines.size() == lines);
+  REQUIRE(h.photos().photo);
+  CHECK(h.photos().photo->measured);
+  h.tap("leave");
+  h.tap("photo " + sum_a + " dot");
+  h.give(ImageSeen{"photos/" + sum_a + ".jpg", facts_of_swatch()});
+  h.tap("take_photo_away");
+  REQUIRE(h.photos().thumbs.size() == 1);
+  CHECK(h.photos().thumbs.front().colour == 0x2e4f9au);
+}
+
+TEST_CASE("the regions that tell nothing are marked until they are moved") {
+  Maker h;
+  h.keep_swatch();
+  const auto read = h.wanted("read_swatch");
+  const auto& wanted = std::get<ReadSwatch>(read.front());
+  h.wanted(SwatchRead{wanted.batch, wanted.photo,
+                      tl::make_unexpected(words::Error{PhotosSay::untold, {"why"}}), {2}});
+  CHECK_FALSE(h.photos().regions[0].at_fault);
+  CHECK_FALSE(h.photos().regions[1].at_fault);
+  CHECK(h.photos().regions[2].at_fault);
+  h.tap("region paper");
+  h.tap("smaller_region");
+  CHECK_FALSE(h.photos().regions[2].at_fault);
+}
+
+TEST_CASE("of a folder with more pictures than are listed it is said how many there are") {
+  Maker h;
+  h.tap("photos");
+  h.wanted("add_photo");
+  const std::vector<PictureFile> files(1, {"/home/maker/Pictures/a.jpg", "a.jpg", 1});
+  h.give(PicturesListed{"/home/maker/Pictures", files, 4000});
+  CHECK(h.photos().count == 1);
+  CHECK(h.photos().there == 4000);
+  CHECK(h.photos().folder == "/home/maker/Pictures");
+}
