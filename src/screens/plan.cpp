@@ -76,7 +76,7 @@ void binder_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& 
   const bool one_line = width_mm(row.name, cap::small, row.chosen) <= at.box.w - 2 * padding_mm;
   if (!one_line && row.whose != bench::PlanView::Row::told)
     return pad(sheet, at, choosable(sheet.theme, row.chosen),
-               {{say(Say::plan_name_and_left, {told_by(row), row.name}), letters, false, 2}});
+               {{say(Say::plan_name_and_left, {told_by(row), row.name}), letters, false, 3}});
   pad(sheet, at, choosable(sheet.theme, row.chosen),
       {{row.name, letters, false, below.empty() || !one_line ? 2 : 1},
        {one_line ? below : "", small, true, 1}});
@@ -213,12 +213,11 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   switch (*own) {
   case PlanPad::weigh: return wanted_pad(sheet, at, plan);
   case PlanPad::want: return want_pad(sheet, at, plan);
-  case PlanPad::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 2}});
+  case PlanPad::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 3}});
   case PlanPad::parts: return part_pad(sheet, at, plan);
   case PlanPad::by_volume:
-    return pad(
-        sheet, at, g,
-        {{say(plan.by_volume ? Say::plan_by_volume : Say::plan_by_weight), small, false, 2}});
+    return toggle_pad(sheet, at, say(plan.by_volume ? Say::plan_by_volume : Say::plan_by_weight),
+                      plan.by_volume);
   case PlanPad::cautions: return cautions_pad(sheet, at, plan);
   case PlanPad::cautions_read:
     return pad(sheet, at, dark(sheet.theme),
