@@ -60,7 +60,7 @@ void recipe_row(Sheet& sheet, const Rect& r, const bench::ShelfView::Row& row, c
     material_symbol(sheet, {r.x + 2.6 + size / 2 + step * static_cast<double>(i), r.centre().y},
                     size, CardKind::pigment, rgb(row.pigments[i].colour), g.ink);
   const double x = r.x + 3.4 + size + step * static_cast<double>(most - 1);
-  const double made = row.made > 0 ? made_mm : 0, width = r.right() - made - x;
+  const double made = row.made > 0 ? made_mm : 0, width = r.right() - made - 1 - x;
   labels(sheet, {x, r.y, width, r.h}, g,
          {{row.name, small_bold, false, 1},
           {names_within(row.pigments, width - 2 * padding_mm), small, true, 1}},
@@ -68,7 +68,8 @@ void recipe_row(Sheet& sheet, const Rect& r, const bench::ShelfView::Row& row, c
   if (row.made == 0) return;
   const std::string times =
       row.made == 1 ? say(Say::recipe_row_one) : say(Say::recipe_row, {std::to_string(row.made)});
-  labels(sheet, {r.right() - made, r.y, made, r.h}, g, {{times, small, true, 1}}, Anchor::right);
+  labels(sheet, {r.right() - made - 1, r.y, made, r.h}, g, {{times, small, true, 1}},
+         Anchor::right);
 }
 
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& row) {

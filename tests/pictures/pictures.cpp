@@ -1,5 +1,6 @@
 // Every screen on every display, by day and by night, as PNG files in the build folder: for people,
-// who see what no test looks for. SLABSIDE_PICTURES_IN=de draws them in that language instead.
+// who see what no test looks for. SLABSIDE_PICTURES_IN=de draws them in that language instead,
+// SLABSIDE_PICTURES_OF=shelf only those with that in their name.
 #include "screens/eyes.hpp"
 #include "screens/views.hpp"
 #include "words/speaking.hpp"
@@ -73,7 +74,9 @@ TEST_CASE("every screen is drawn and kept") {
   std::optional<eyes::Eyes> eyes;
   bench::Size mm;
   std::map<std::string, int> seen;
+  const char* part = std::getenv("SLABSIDE_PICTURES_OF");
   for (auto& c : views::all()) {
+    if (part && c.name.find(part) == std::string::npos) continue;
     if (!eyes || !(c.mm == mm)) {
       eyes.reset();
       eyes.emplace(mm = c.mm, px_per_mm);

@@ -226,7 +226,7 @@ TEST_CASE(
   const double blue = width_mm("Ultramarinb-", l.least_mm, l.bold) + 0.1;
   CHECK(fitted("Ultramarinblau", blue, l, 2).lines ==
         std::vector<std::string>{"Ultramarin-", "blau"});
-  const double empty = width_mm("lösc-", l.least_mm, l.bold) + 0.1;
+  const double empty = width_mm("schen", l.least_mm, l.bold) + 0.1;
   CHECK(fitted("löschen", empty, l, 2).lines == std::vector<std::string>{"lö-", "schen"});
   const double gall = width_mm("Ochsengal-", l.least_mm, l.bold) + 0.1;
   CHECK(fitted("Ochsengalle", gall, l, 2).lines == std::vector<std::string>{"Ochsen-", "galle"});
@@ -244,7 +244,7 @@ TEST_CASE("a number stays with its unit, as long as there is room for both") {
   const double spoons = width_mm("usual: 1 +", l.cap_mm, l.bold) + 0.1;
   CHECK(fitted("usual: 1 + ½ TL", spoons, l, 2, false).lines ==
         std::vector<std::string>{"usual:", "1 + ½ TL"});
-  const double doubt = width_mm("b* -58.6 ±", l.cap_mm, l.bold) + 0.1;
+  const double doubt = width_mm("-58.6 ± 25.9", l.cap_mm, l.bold) + 0.1;
   CHECK(fitted("b* -58.6 ± 25.9", doubt, l, 2, false).lines ==
         std::vector<std::string>{"b*", "-58.6 ± 25.9"});
   CHECK(fitted("Cerulean blue (chromium)", 28, l, 1).shortened);
