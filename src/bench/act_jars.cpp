@@ -8,6 +8,7 @@
 #include "words/bench_says.hpp"
 #include "words/calendar.hpp"
 #include "words/say.hpp"
+#include "words/typed_date.hpp"
 
 namespace bench {
 
@@ -32,7 +33,8 @@ std::optional<words::Error> fault_of_jar(const session::Bought& jar, const Now& 
   if (!(jar.g > 0)) return words::Error{Say::jar_needs_g, {}};
   if (jar.price && jar.currency.empty()) return words::Error{Say::jar_needs_currency, {}};
   const auto day = words::days_of(jar.on);
-  if (!jar.on.empty() && !day) return words::Error{Say::not_a_date, {jar.on}};
+  if (!jar.on.empty() && !day)
+    return words::Error{Say::not_a_date, {jar.on, words::typed_example()}};
   if (day && *day > today(now)) return words::Error{Say::bought_in_future, {jar.on}};
   return std::nullopt;
 }
@@ -45,6 +47,7 @@ void lay_out(Bench& bench, const Now& now, Effects& effects) {
 
 void enter_jar(Bench& bench, const Now& now, Effects& effects) {
   session::Bought jar = bench.shelf_page.jar;
+  jar.on = words::typed_date(jar.on, today(now), words::WithoutYear::last);
   if (auto fault = fault_of_jar(jar, now)) return say_error(bench, *std::move(fault), now);
   if (!jar.price) jar.currency.clear();
   lay_out(bench, now, effects);

@@ -170,7 +170,9 @@ void bring_back(Bench& bench, const Now& now, Effects& effects) {
 bool keep_card(Bench& bench, const Now& now, Effects& effects) {
   ShelfState& page = bench.shelf_page;
   if (!page.card || !page.changed) return true;
-  if (auto fault = fault_of(*page.card, words::day_number(now.wall_ms, now.utc_offset_min))) {
+  const std::int64_t today = words::day_number(now.wall_ms, now.utc_offset_min);
+  read_typed_dates(*page.card, today);
+  if (auto fault = fault_of(*page.card, today)) {
     say_error(bench, *std::move(fault), now);
     return false;
   }

@@ -10,6 +10,7 @@
 #include "words/calendar.hpp"
 #include "words/letter_case.hpp"
 #include "words/session_says.hpp"
+#include "words/typed_date.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -379,10 +380,16 @@ std::optional<words::Error> fault_of_figures(const Card& card) {
                                          : std::nullopt;
 }
 
+void read_typed_dates(Card& card, std::int64_t today) {
+  card.made_on = words::typed_date(card.made_on, today, words::WithoutYear::last);
+  card.keep_until = words::typed_date(card.keep_until, today, words::WithoutYear::next);
+}
+
 std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
   if (card.name.empty()) return words::Error{Say::card_needs_name, {}};
   for (const std::string& date : {card.made_on, card.keep_until})
-    if (!date.empty() && !words::days_of(date)) return words::Error{Say::not_a_date, {date}};
+    if (!date.empty() && !words::days_of(date))
+      return words::Error{Say::not_a_date, {date, words::typed_example()}};
   if (!card.made_on.empty() && *words::days_of(card.made_on) > today)
     return words::Error{Say::made_in_future, {card.made_on}};
   return fault_of_figures(card);

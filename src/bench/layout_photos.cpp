@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 namespace bench {
 
@@ -13,6 +14,8 @@ namespace {
 
 constexpr double wet_w = 26, wet_h = 22; // the least of a pad for a wet thumb
 constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 34;
+
+using Block = std::vector<std::optional<PadId>>; // row by row, with gaps
 
 // Taken off the area: the place beside it.
 Rect take_beside(const Bench& bench, int rows, double wide, Rect& area) {
@@ -22,38 +25,37 @@ Rect take_beside(const Bench& bench, int rows, double wide, Rect& area) {
 }
 
 // A block of pads, the last row lowest, and over it what is said.
-void lay_out_beside(const std::vector<PadId>& pads, int columns, Rect side, Layout& layout) {
+void lay_out_beside(const Block& pads, int columns, Rect side, Layout& layout) {
   const int count = static_cast<int>(pads.size()), rows = (count + columns - 1) / columns;
   const Grid grid{columns, rows, take_bottom(side, rows * wet_h + (rows - 1) * gap_mm)};
   for (int i = 0; i < count; ++i)
-    add(layout, pads[i].kind, grid.cell(i % columns, i / columns), pads[i].arg);
+    if (const auto& pad = pads[static_cast<std::size_t>(i)])
+      add(layout, pad->kind, grid.cell(i % columns, i / columns), pad->arg);
   layout.more = side;
 }
 
-std::vector<PadId> pads_of_asked(const Bench& bench) {
-  if (bench.photos.waits || !bench.photos.facts) return {{SharedPad::leave, ""}};
-  return {{PhotosPad::of, "swatch"},
-          {PhotosPad::of, "dot"},
-          {PhotosPad::of, "pan"},
-          {PhotosPad::of, "slab"},
-          {SharedPad::leave, ""}};
+Block pads_of_asked(const Bench& bench) {
+  const PadId leave{SharedPad::leave, ""};
+  if (bench.photos.waits || !bench.photos.facts) return {leave};
+  return {PadId{PhotosPad::of, "swatch"}, PadId{PhotosPad::of, "dot"}, PadId{PhotosPad::of, "pan"},
+          PadId{PhotosPad::of, "slab"}, leave};
 }
 
-std::vector<PadId> pads_of_open(const Bench& bench) {
+// Nothing that is tapped again and again has "take it away" beneath it.
+Block pads_of_open(const Bench& bench) {
   const PhotosState& state = bench.photos;
   const auto photo = open_photo(bench);
-  if (!photo || state.waits) return {{SharedPad::leave, ""}};
-  if (photo->of != session::PhotoOf::swatch || state.regions.empty())
-    return {{SharedPad::leave, ""}, {PhotosPad::take_away, ""}};
+  const PadId leave{SharedPad::leave, ""}, away{PhotosPad::take_away, ""};
+  if (!photo || state.waits) return {leave};
+  if (photo->of != session::PhotoOf::swatch || state.regions.empty()) return {leave, away};
   const PadId paint{PhotosPad::region, "paint"}, paper{PhotosPad::region, "paper"},
-      smaller{PhotosPad::smaller, ""}, larger{PhotosPad::larger, ""}, read{PhotosPad::read, ""},
-      leave{SharedPad::leave, ""}, away{PhotosPad::take_away, ""};
-  if (bench.display.upright()) return {paint, paper, smaller, larger, read, leave, away};
-  return {paint, paper, read, smaller, larger, leave, away}; // in threes
+      smaller{PhotosPad::smaller, ""}, larger{PhotosPad::larger, ""}, read{PhotosPad::read, ""};
+  const auto gap = std::nullopt;
+  if (bench.display.upright()) return {paint, paper, read, leave, smaller, larger, gap, away};
+  return {paint, paper, read, smaller, larger, gap, leave, gap, away}; // in threes
 }
 
-void lay_out_picture(const Bench& bench, const std::vector<PadId>& pads, Rect area,
-                     Layout& layout) {
+void lay_out_picture(const Bench& bench, const Block& pads, Rect area, Layout& layout) {
   const bool many = pads.size() > 5;
   const int columns = bench.display.upright() ? 4 : many ? 3 : 2;
   const Rect side = take_beside(bench, many ? 2 : 1 + static_cast<int>(pads.size()) / 5,
@@ -78,11 +80,11 @@ void lay_out_thumbs(const Bench& bench, std::size_t count, const Rect& area, con
 }
 
 // Their places are there where the list has more than shows, and each where there is a page.
-void lay_out_ways(const Bench& bench, std::vector<PadId> pads, const Rect& side, Layout& layout) {
+void lay_out_ways(const Bench& bench, Block pads, const Rect& side, Layout& layout) {
   const ListArea list = *layout.list;
   if (list.rows > list.shown) {
-    pads.push_back({SharedPad::page_back, ""});
-    pads.push_back({SharedPad::page_on, ""});
+    pads.push_back(PadId{SharedPad::page_back, ""});
+    pads.push_back(PadId{SharedPad::page_on, ""});
   }
   lay_out_beside(pads, bench.display.upright() ? 4 : 2, side, layout);
   std::erase_if(layout.pads, [&](const Pad& pad) {
@@ -97,8 +99,8 @@ void lay_out_folder(const Bench& bench, Rect area, Layout& layout) {
   const Rect side = take_beside(bench, 1, beside_mm, area);
   const auto pad = [&](std::size_t i) { return PadId{PhotosPad::choose, state.pictures[i].name}; };
   lay_out_thumbs(bench, state.pictures.size(), area, pad, layout);
-  std::vector<PadId> ways{{SharedPad::leave, ""}};
-  if (!state.waits) ways.push_back({PhotosPad::look, ""});
+  Block ways{PadId{SharedPad::leave, ""}};
+  if (!state.waits) ways.push_back(PadId{PhotosPad::look, ""});
   lay_out_ways(bench, ways, side, layout);
 }
 

@@ -129,7 +129,7 @@ void lay_out_how_much(const Bench& bench, Rect area, Layout& layout) {
   add(layout, PlanPad::weigh, number);
   Rect row = take_top(area, row_mm);
   const bool pans = plan.want == Want::pans;
-  add(layout, PlanPad::want, pans ? take_left(row, 0.46) : row);
+  add(layout, PlanPad::want, pans ? take_left(row, 0.54) : row);
   if (pans) add(layout, PlanPad::pan_size, row);
 }
 

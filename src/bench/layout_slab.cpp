@@ -20,7 +20,7 @@ struct SlabCells {
   Rect numbers; // its lower part
 };
 
-constexpr double clock_mm = 13;
+constexpr double clock_mm = 13.4;
 constexpr double numbers_mm = 25.9; // the numbers need a little more than one row of cells
 
 SlabCells cells_lying(const Grid& g) {

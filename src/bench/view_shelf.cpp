@@ -136,15 +136,24 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, She
 ShelfView::Row row_view(const Bench& bench, const session::Card& card) {
   const session::PigmentCard& pigment = session::pigment_of(card);
   const auto& open = bench.shelf_page.card;
-  return {{row_pad(bench), card.id},
-          card.kind(),
-          card.name,
-          pigment.index_name.empty() ? card.lot : pigment.index_name,
-          pigment.colour,
-          stock_of(bench, card),
-          low_mark(bench, card.id),
-          open && open->id == card.id,
-          is_mine(bench, card)};
+  ShelfView::Row row{{row_pad(bench), card.id},
+                     card.kind(),
+                     card.name,
+                     pigment.index_name.empty() ? card.lot : pigment.index_name,
+                     pigment.colour,
+                     stock_of(bench, card),
+                     low_mark(bench, card.id),
+                     open && open->id == card.id,
+                     is_mine(bench, card)};
+  const auto* recipe = std::get_if<session::RecipeCard>(&card.facts);
+  if (!recipe) return row;
+  for (const session::Said& said : recipe->pigments) {
+    const session::Card* of = card_anywhere(bench, said.of);
+    row.pigments.push_back({of ? of->name : said.of, of ? pigment_of(*of).colour : 0});
+  }
+  if (const auto made = bench.index.made_by.find(card.id); made != bench.index.made_by.end())
+    row.made = made->second.size();
+  return row;
 }
 
 }

@@ -98,6 +98,12 @@ struct ShelfView {
     std::optional<double> low_g; // what a batch takes
     bool open = false;
     bool mine = false;
+    struct Part {
+      std::string name;
+      std::uint32_t colour = 0;
+    };
+    std::vector<Part> pigments = {}; // of a recipe
+    std::size_t made = 0;            // batches by it
   };
   ShelfKind kind = ShelfKind::pigment;
   bool away = false;

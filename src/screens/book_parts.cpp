@@ -59,6 +59,7 @@ void draw_list_paper(Sheet& sheet, const bench::BookView& book) {
                                           : say(Say::paper_of_all, {std::to_string(book.listed)});
   labels(sheet, inset(sheet.view.layout.more, 4), plain(sheet.theme),
          {{of, clean_bold, false, 2},
+          {say(Say::paper_about), clean_letters, false, 6},
           {paper_now(*book.paper), {cap::small, false, cap::small}, false, 4}},
          Anchor::left);
   for (const bench::Pad& at : sheet.view.layout.pads) {

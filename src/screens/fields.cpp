@@ -34,10 +34,14 @@ struct Fields {
 
   void operator()(const bench::PlanView& plan) const {
     out.push_back({{PlanPad::name, ""}, plan.name, Say::plan_name});
-    out.push_back({{SharedPad::search, ""}, plan.search, Say::plan_search});
+    const bool recipes = plan.finding == bench::Finding::recipe;
+    out.push_back(
+        {{SharedPad::search, ""}, plan.search, recipes ? Say::recipe_search : Say::plan_search});
   }
   void operator()(const bench::ShelfView& shelf) const {
-    out.push_back({{SharedPad::search, ""}, shelf.search, Say::plan_search});
+    const bool recipes = shelf.kind == bench::ShelfKind::recipe;
+    out.push_back(
+        {{SharedPad::search, ""}, shelf.search, recipes ? Say::recipe_search : Say::plan_search});
     if (!shelf.card) return;
     const session::Card& card = *shelf.card;
     out.push_back({{ShelfPad::says, "name"}, card.name, Say::card_name});

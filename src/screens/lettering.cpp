@@ -27,7 +27,8 @@ std::vector<std::string> with_ratios(std::vector<std::string> words) {
 }
 
 bool is_number(const std::string& word) {
-  const char first = word.empty() ? 'x' : word[0] == '(' && word.size() > 1 ? word[1] : word[0];
+  const bool led = word.size() > 1 && (word[0] == '(' || word[0] == '-');
+  const char first = word.empty() ? 'x' : led ? word[1] : word[0];
   return (first >= '0' && first <= '9') || word.rfind("½", 0) == 0 || word.rfind("¼", 0) == 0 ||
          word.rfind("¾", 0) == 0;
 }
@@ -35,8 +36,8 @@ bool is_number(const std::string& word) {
 bool is_unit(std::string word) {
   while (!word.empty() && std::string(".,;:)").find(word.back()) != std::string::npos)
     word.pop_back();
-  static const std::set<std::string> units{"g", "kg", "mg",  "mL", "mm", "min", "h",
-                                           "s", "%",  "tsp", "°C", "℃",  "K"};
+  static const std::set<std::string> units{"g", "kg",  "mg", "mL", "mm", "min", "h",  "s",
+                                           "%", "tsp", "°C", "℃",  "K",  "TL",  "EL", "tbsp"};
   return units.count(word) > 0;
 }
 
@@ -45,10 +46,11 @@ std::vector<std::string> with_units(const std::vector<std::string>& words) {
   std::vector<std::string> out;
   for (const std::string& word : words) {
     const bool goes_on = !out.empty() && is_number(out.back()) &&
-                         (is_unit(word) || word == "±" || word == "×" ||
+                         (is_unit(word) || word == "±" || word == "×" || word == "+" ||
                           (is_number(word) && out.back().size() > 2 &&
                            (out.back().rfind("±") == out.back().size() - 2 ||
-                            out.back().rfind("×") == out.back().size() - 2)));
+                            out.back().rfind("×") == out.back().size() - 2 ||
+                            out.back().rfind(" +") == out.back().size() - 2)));
     if (goes_on)
       out.back() += " " + word;
     else
@@ -109,19 +111,35 @@ bool is_vowel(char32_t letter) {
   return std::u32string_view(U"aeiouyäöüAEIOUYÄÖÜ").find(letter) != std::u32string_view::npos;
 }
 
-// Before a single consonant with a vowel behind it, where English and German mostly break; ch, ck
-// and their like stay together.
+// What a vowel is spoken with: ch, ck, sch and their like, bl, gr and theirs, or one consonant.
+std::size_t spoken_together(const std::u32string& letters, std::size_t vowel) {
+  const auto before = [&](std::size_t back) {
+    return vowel >= back ? letters[vowel - back] : U' ';
+  };
+  const auto one_of = [](char32_t letter, std::u32string_view among) {
+    return among.find(letter) != std::u32string_view::npos;
+  };
+  const char32_t last = before(1), second = before(2);
+  if (is_vowel(last)) return 0;
+  if (last == U'h' && second == U'c' && before(3) == U's') return 3;
+  if (one_of(last, U"hk") && one_of(second, U"cpts")) return 2;
+  if (one_of(last, U"lr") && one_of(second, U"bcdfgkpt")) return 2;
+  return 1;
+}
+
+// Before what the next vowel is spoken with, where English and German mostly break.
 bool begins_syllable(const std::u32string& letters, std::size_t at) {
-  if (is_vowel(letters[at]) || !is_vowel(letters[at + 1])) return false;
-  const bool second = letters[at] == U'h' || letters[at] == U'k';
-  return !second || std::u32string_view(U"cpts").find(letters[at - 1]) == std::u32string_view::npos;
+  if (is_vowel(letters[at])) return false;
+  std::size_t vowel = at;
+  while (vowel < letters.size() && !is_vowel(letters[vowel])) ++vowel;
+  return vowel < letters.size() && spoken_together(letters, vowel) == vowel - at;
 }
 
 // How many letters stand before the break: `most`, or fewer where a syllable ends.
 std::size_t before_break(const std::string& word, std::size_t most) {
   std::u32string letters;
   for (std::size_t at = 0; at < word.size();) letters += words::next_letter(word, at);
-  for (std::size_t at = most; at > most / 2 && at + 1 < letters.size(); --at)
+  for (std::size_t at = most; at > 1 && at + 1 < letters.size(); --at)
     if (begins_syllable(letters, at)) return at;
   return most;
 }

@@ -63,7 +63,9 @@ std::string made_words(const Sheet& sheet, const bench::BookView::Row& row, doub
 void paint_tile(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row) {
   const Ground g = pad_box(sheet, at, plain(sheet.theme));
   const Rect& r = at.box;
-  const double words_h = 15.5, side = 1.4;
+  const Lines name = fitted(row.name, r.w - 2 * padding_mm, clean_bold, 1);
+  const bool is_long = name.cut || name.shortened; // what stands in brackets tells two apart
+  const double words_h = is_long ? 18.8 : 15.5, side = 1.4;
   const Rect above{r.x + side, r.y + side, r.w - 2 * side, r.h - words_h - side};
   if (row.swatch) {
     stroke(sheet, above, rgb(row.colour), g);
@@ -74,7 +76,7 @@ void paint_tile(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& 
     labels(sheet, {above.x + 3 + size * 1.2, above.y, above.w - 3 - size * 1.2, above.h}, g,
            {{say(Say::paint_no_swatch), small_words, true, 2}}, Anchor::left);
   }
-  std::vector<Label> below{{row.name, clean_bold, false, 1}};
+  std::vector<Label> below{{row.name, clean_bold, false, is_long ? 2 : 1}};
   if (row.left)
     below.push_back(
         {left_words(*row.left), {cap::small, is_none(*row.left), cap::small}, false, 1});

@@ -43,10 +43,14 @@ bool words_fit(const std::string& words, double width) {
   return !words.empty() && width_mm(words, cap::body, false) <= width;
 }
 
-std::string share_words(const PansView::Pan& pan) {
+// With its word where that has room.
+std::string share_words(const PansView::Pan& pan, double room) {
   double mL = 0;
   for (const double layer : pan.layers_mL) mL += layer;
-  return pan.brim_mL > 0 ? say(Say::pans_share, {number(100 * mL / pan.brim_mL, 0)}) : "";
+  if (!(pan.brim_mL > 0)) return "";
+  const std::string share = number(100 * mL / pan.brim_mL, 0);
+  const std::string told = say(Say::pans_share_full, {share});
+  return words_fit(told, room) ? told : say(Say::pans_share, {share});
 }
 
 // Its number, and beside it how it is: how full, or what was said of it, as a word where one is to
@@ -58,10 +62,12 @@ void pan_head(Sheet& sheet, const Rect& r, const PansView::Pan& pan, bool judgin
         half * 0.8);
   const Point mark{r.right() - padding_mm - 2, y - cap::head / 2};
   std::string word = pan.said ? pan_word(*pan.said) : pan.full ? say(Say::pans_full) : "";
-  if (!pan.said && !words_fit(word, half * 1.3)) word = share_words(pan);
-  if (words_fit(word, half * 1.4) && (judging || !pan.said))
+  const double room =
+      2 * half - width_mm(std::to_string(pan.number), cap::head, true) - 1.5; // beside the number
+  if (!pan.said && !words_fit(word, room)) word = share_words(pan, room);
+  if (words_fit(word, room) && (judging || !pan.said))
     write(sheet, {r.right() - padding_mm, y}, Anchor::right, slab_letters,
-          pan.said ? g.ink : g.quiet, word, half * 1.4);
+          pan.said ? g.ink : g.quiet, word, room);
   else if (pan.said && !pan.said->early && is_bad(pan.said->as))
     caution_sign(sheet, mark, 4.4);
   else if (pan.said && !pan.said->early)

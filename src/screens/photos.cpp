@@ -6,10 +6,9 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "words/colour_says.hpp"
+#include "words/letters.hpp"
 #include "words/photos_says.hpp"
 #include "words/screens_says.hpp"
-
-#include <utility>
 
 namespace screens {
 
@@ -37,6 +36,33 @@ std::string of_words(session::PhotoOf of) {
 
 // ---- thumbnails
 
+bool fits(const std::string& words, double width) {
+  return width_mm(words, cap::small, false) <= width;
+}
+
+// A file's name without a hyphen of ours, which would seem to be its own: its beginning on one
+// line, and on the other what is left of it, or its end.
+std::vector<std::string> file_lines(const std::string& name, double width) {
+  if (fits(name, width)) return {name};
+  std::size_t room = 0, mark = 0; // letters of the first line, and up to a mark that ends a part
+  for (std::size_t at = 0; at < name.size();) {
+    const std::size_t from = at;
+    words::next_letter(name, at);
+    if (!fits(name.substr(0, at), width)) break;
+    room = at;
+    if (name[from] == '_' || name[from] == '-' || name[from] == ' ') mark = at;
+  }
+  const std::size_t first = mark > room / 2 ? mark : room;
+  std::string rest = name.substr(first);
+  if (fits(rest, width)) return {name.substr(0, first), rest};
+  for (std::size_t at = 0; at < rest.size();) {
+    words::next_letter(rest, at);
+    if (const std::string end = "…" + rest.substr(at); fits(end, width))
+      return {name.substr(0, first), end};
+  }
+  return {name.substr(0, first)};
+}
+
 void caption(Sheet& sheet, const Rect& r, const Ground& g, const PhotosView::Thumb& thumb) {
   const double size = 3.6;
   Rect words = r;
@@ -46,9 +72,12 @@ void caption(Sheet& sheet, const Rect& r, const Ground& g, const PhotosView::Thu
     words.x += size + 1;
     words.w -= size + 1;
   }
-  labels(sheet, words, g,
-         {{thumb.of ? of_words(*thumb.of) : thumb.name, small, false, thumb.of ? 1 : 2}},
-         Anchor::left);
+  if (thumb.of)
+    return labels(sheet, words, g, {{of_words(*thumb.of), small, false, 1}}, Anchor::left);
+  std::vector<Label> lines;
+  for (const std::string& line : file_lines(thumb.name, words.w - 2 * padding_mm))
+    lines.push_back({line, small, false, 1});
+  labels(sheet, words, g, lines, Anchor::left);
 }
 
 void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thumb) {
@@ -115,10 +144,7 @@ void draw_regions(Sheet& sheet, const PhotosView& photos) {
   for (const bool chosen : {false, true})
     for (const PhotosView::Region& region : photos.regions)
       if (region.chosen == chosen) frame_on_photo(sheet, region.at, region);
-  bool paper_named = false;
   for (const PhotosView::Region& region : photos.regions) {
-    const bool told = region.chosen || region.at_fault;
-    if (region.paper && !told && std::exchange(paper_named, true)) continue;
     const Say name = region.at_fault ? (region.paper ? Say::paper_at_fault : Say::paint_at_fault)
                                      : (region.paper ? Say::paper : Say::paint);
     name_on_photo(sheet, region.at, *photos.picture, say(name));
@@ -166,7 +192,8 @@ std::vector<Said> said_of_open(const PhotosView& photos) {
   if (photos.waits && photos.picture) out.push_back({say(Say::reading), true});
   if (photos.see_through) out.push_back({say(Say::see_through)});
   if (photos.photo->measured) {
-    out.push_back({measured_words(*photos.photo->measured), true});
+    out.push_back({say(Say::what_next), true});
+    out.push_back({measured_words(*photos.photo->measured)});
     out.push_back({say(Say::colour_means)});
   }
   if (photos.reading) add_doubts(*photos.reading, out);

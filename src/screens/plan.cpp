@@ -74,9 +74,13 @@ void binder_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView::Row& 
   std::string below = below_name(row);
   if (width_mm(below, cap::small, false) > at.box.w - 2 * padding_mm) below = told_by(row);
   const bool one_line = width_mm(row.name, cap::small, row.chosen) <= at.box.w - 2 * padding_mm;
-  if (!one_line && row.whose != bench::PlanView::Row::told)
+  if (!one_line && row.whose != bench::PlanView::Row::told) {
+    const std::string both = say(Say::plan_name_and_left, {told_by(row), row.name});
+    const bool is_long = fitted(both, at.box.w - 2 * padding_mm, letters, 2).cut;
+    const Lettering lower{cap::small, row.chosen, cap::small};
     return pad(sheet, at, choosable(sheet.theme, row.chosen),
-               {{say(Say::plan_name_and_left, {told_by(row), row.name}), letters, false, 2}});
+               {{both, is_long ? lower : letters, false, is_long ? 3 : 2}});
+  }
   pad(sheet, at, choosable(sheet.theme, row.chosen),
       {{row.name, letters, false, below.empty() || !one_line ? 2 : 1},
        {one_line ? below : "", small, true, 1}});
@@ -120,7 +124,7 @@ void want_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan) {
   constexpr double sign_mm = 3.2;
   const Ground g = pad_box(sheet, at, plain(sheet.theme));
   const Rect& r = at.box;
-  labels(sheet, {r.x, r.y, r.w - sign_mm - 1, r.h}, g,
+  labels(sheet, {r.x, r.y, r.w - sign_mm - 2.4, r.h}, g,
          {{want_words(plan.want), clean_letters, false, 2}});
   chevron(sheet, {r.right() - sign_mm, r.centre().y}, sign_mm, g.ink, true);
 }
@@ -213,12 +217,11 @@ void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::PlanView& plan)
   switch (*own) {
   case PlanPad::weigh: return wanted_pad(sheet, at, plan);
   case PlanPad::want: return want_pad(sheet, at, plan);
-  case PlanPad::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 2}});
+  case PlanPad::pan_size: return pad(sheet, at, g, {{plan.pan, clean_letters, false, 3}});
   case PlanPad::parts: return part_pad(sheet, at, plan);
   case PlanPad::by_volume:
-    return pad(
-        sheet, at, g,
-        {{say(plan.by_volume ? Say::plan_by_volume : Say::plan_by_weight), small, false, 2}});
+    return toggle_pad(sheet, at, say(plan.by_volume ? Say::plan_by_volume : Say::plan_by_weight),
+                      plan.by_volume);
   case PlanPad::cautions: return cautions_pad(sheet, at, plan);
   case PlanPad::cautions_read:
     return pad(sheet, at, dark(sheet.theme),

@@ -38,6 +38,40 @@ std::string left_words(const bench::ShelfView::Row& row) {
   return say(low ? Say::card_low : Say::card_grams, {grams_number(row.left->g)});
 }
 
+// Names as far as they have room; of the others how many there are.
+std::string names_within(const std::vector<bench::ShelfView::Row::Part>& parts, double width) {
+  std::string out;
+  for (std::size_t i = 0; i < parts.size(); ++i) {
+    const std::string more = (i > 0 ? ", " : "") + parts[i].name;
+    const std::string rest = parts.size() - i > 1 ? " +" + std::to_string(parts.size() - i) : "";
+    if (i > 0 && width_mm(out + more + rest, cap::small, false) > width)
+      return out + " +" + std::to_string(parts.size() - i);
+    out += more;
+  }
+  return out;
+}
+
+// The heaps that it is mixed of, their names below its own, and how often it was made.
+void recipe_row(Sheet& sheet, const Rect& r, const bench::ShelfView::Row& row, const Ground& g) {
+  constexpr double size = 6, step = 4.6, made_mm = 21;
+  constexpr std::size_t most = 3; // heaps; the names say the rest
+  const std::size_t heaps = std::min(most, row.pigments.size());
+  for (std::size_t i = heaps; i-- > 0;)
+    material_symbol(sheet, {r.x + 2.6 + size / 2 + step * static_cast<double>(i), r.centre().y},
+                    size, CardKind::pigment, rgb(row.pigments[i].colour), g.ink);
+  const double x = r.x + 3.4 + size + step * static_cast<double>(most - 1);
+  const double made = row.made > 0 ? made_mm : 0, width = r.right() - made - 1 - x;
+  labels(sheet, {x, r.y, width, r.h}, g,
+         {{row.name, small_bold, false, 1},
+          {names_within(row.pigments, width - 2 * padding_mm), small, true, 1}},
+         Anchor::left);
+  if (row.made == 0) return;
+  const std::string times =
+      row.made == 1 ? say(Say::recipe_row_one) : say(Say::recipe_row, {std::to_string(row.made)});
+  labels(sheet, {r.right() - made - 1, r.y, made, r.h}, g, {{times, small, true, 1}},
+         Anchor::right);
+}
+
 void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& row) {
   const Theme& t = sheet.theme;
   const bool ticked = row.pad.kind == ShelfPad::own && row.mine;
@@ -47,6 +81,7 @@ void row_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView::Row& ro
   const Colour fill = row.kind == CardKind::pigment || row.kind == CardKind::paint
                           ? rgb(row.colour)
                           : material_colour(t, row.kind);
+  if (!row.pigments.empty()) return recipe_row(sheet, r, row, g);
   material_symbol(sheet, {r.x + 2.6 + size / 2, r.centre().y}, size, row.kind, fill, g.ink);
   const double x = r.x + size + 3.4;
   const double bar_mm = row.left ? 2.2 : 0;
@@ -150,6 +185,9 @@ std::string choice_words(bench::ChoiceKind choice, const bench::ShelfView& shelf
 void choice_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {
   const auto choice = bench::choice_named(at.id.arg);
   if (!choice) return;
+  if (*choice == bench::ChoiceKind::mine)
+    return toggle_pad(sheet, at, choice_words(*choice, shelf), shelf.recipe && !shelf.recipe->mine,
+                      say(bench::row_of(*choice).say));
   pad(sheet, at, plain(sheet.theme),
       {{choice_words(*choice, shelf), clean_letters, false, 2},
        {say(bench::row_of(*choice).say), small, true, 2}});
@@ -244,7 +282,8 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
   case ShelfPad::cautions_chosen:
     return pad(sheet, at, dark(sheet.theme), {{say(Say::card_cautions_done), clean_bold}});
   case ShelfPad::card_done:
-    return pad(sheet, at, dark(sheet.theme), {{say(Say::shelf_done), clean_bold}});
+    return pad(sheet, at, shelf.recipe ? g : dark(sheet.theme), // one main action: plan it
+               {{say(Say::shelf_done), clean_bold}});
   case ShelfPad::others:
     return pad(sheet, at, g,
                {{say(shelf.others ? Say::shelf_mine : Say::shelf_others,

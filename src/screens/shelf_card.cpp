@@ -4,6 +4,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "screens/sources.hpp"
 #include "screens/trail_geometry.hpp"
 #include "words/calendar.hpp"
 #include "words/lists.hpp"
@@ -58,7 +59,7 @@ void head(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
 }
 
 // What is so of this pigment, and after it what is so of every powder where there is room.
-std::vector<Label> harm_words(const std::vector<paint::Caution>& asks, double width_mm) {
+std::vector<Label> harm_words(const std::vector<paint::Caution>& asks) {
   std::vector<paint::Caution> own = asks;
   std::stable_partition(own.begin(), own.end(),
                         [](paint::Caution c) { return c != paint::Caution::dust; });
@@ -66,18 +67,25 @@ std::vector<Label> harm_words(const std::vector<paint::Caution>& asks, double wi
   const std::string first = own.empty() ? "" : say(paint::sentence(own[0]));
   if (own.size() < 2) return {{first, small_bold, false, 2}};
   const std::string second = say(paint::sentence(own[1]));
-  const bool both =
-      !fitted(first, width_mm, small_bold, 1).cut && !fitted(second, width_mm, small_bold, 1).cut;
-  if (!both) return {{first, small_bold, false, 2}};
-  return {{first, small_bold, false, 1}, {second, small_bold, false, 1}};
+  return {{first, small_bold, false, 2}, {second, small_bold, false, 1}};
 }
 
-void harm(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
+// A pigment's own caution may take two lines; the mask keeps one of its own all the same.
+double harm_mm(const std::vector<Label>& said, double width) {
+  std::size_t lines = 0;
+  for (const Label& label : said)
+    lines += fitted(label.words, width, label.lettering, label.max_lines).lines.size();
+  return lines > 2 ? 13.4 : 10;
+}
+
+void harm(Sheet& sheet, Rect& area, const ShelfView& shelf) {
+  constexpr double sign_mm = 11;
+  const auto said = harm_words(shelf.asks);
+  const Rect r = slice(area, harm_mm(said, area.w - sign_mm - 2 * padding_mm));
   const Ground g = caution(sheet.theme);
   sheet.shapes.push_back(Box{{r.x + 2, r.y + 0.5, r.w - 4, r.h - 1}, 1.6, g.fill, clear, 0});
   caution_sign(sheet, {r.x + 6, r.centre().y}, 4.6);
-  const Rect words{r.x + 9, r.y, r.w - 11, r.h};
-  labels(sheet, words, g, harm_words(shelf.asks, words.w - 2 * padding_mm), Anchor::left);
+  labels(sheet, {r.x + 9, r.y, r.w - sign_mm, r.h}, g, said, Anchor::left);
 }
 
 // In how many batches, or that it was in none of this binder.
@@ -202,6 +210,13 @@ std::string from_sources_words(const ShelfView& shelf) {
   return say(oil ? Say::card_from_oil : Say::card_from_none);
 }
 
+// Honey and glycerin alone, where that and the gum have no room.
+std::string soft_in_short(bench::SoftWanted soft) {
+  soft.gum.reset();
+  soft.last.reset();
+  return soft_words(soft);
+}
+
 // What is wrong; else what it wants to dry well, and what the figures rest on, as far as there is
 // room.
 std::vector<Label> foot(const ShelfView& shelf, const Rect& r) {
@@ -213,7 +228,8 @@ std::vector<Label> foot(const ShelfView& shelf, const Rect& r) {
     return set.cut ? lines + 1 : static_cast<int>(set.lines.size());
   };
   std::vector<Label> out;
-  const std::string soft = shelf.soft ? soft_words(*shelf.soft) : "";
+  std::string soft = shelf.soft ? soft_words(*shelf.soft) : "";
+  if (count(soft) > lines) soft = soft_in_short(*shelf.soft);
   const int taken = soft.empty() ? 0 : count(soft);
   if (taken > 0 && taken <= lines) out.push_back({soft, small, false, taken});
   const int left = lines - (out.empty() ? 0 : taken);
@@ -285,7 +301,9 @@ std::string soft_words(const bench::SoftWanted& soft) {
 }
 
 std::string rests_on_words(const ShelfView& shelf) {
-  const auto from = [](const std::string& s) { return s.empty() ? say(Say::card_guess) : s; };
+  const auto from = [](const std::string& s) {
+    return s.empty() ? say(Say::card_guess) : source_words(s);
+  };
   return say(Say::card_density_from, {from(shelf.density_from)}) + " " +
          say(Say::card_oil_from, {from(shelf.oil_from)});
 }
@@ -305,7 +323,7 @@ void draw_reading(Sheet& sheet, const ShelfView& shelf) {
   Rect area = sheet.view.layout.lower;
   panel(sheet, area);
   head(sheet, slice(area, std::min(26.0, area.h * 0.27)), shelf);
-  if (!shelf.asks.empty()) harm(sheet, slice(area, 10), shelf);
+  if (!shelf.asks.empty()) harm(sheet, area, shelf);
   if (shelf.range) {
     wants(sheet, slice(area, 7), shelf);
     range(sheet, slice(area, std::min(24.0, area.h * 0.4)), shelf);

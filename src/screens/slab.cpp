@@ -44,35 +44,38 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   const Theme& t = sheet.theme;
   const Rect& r = pad.box;
   const Ground g = pad_box(sheet, pad, on(t, material_colour(t, m.kind)));
-  const double side = padding_mm, width = r.w - 2 * side;
+  constexpr double narrow_mm = 26.5, edge_mm = 1.01, least_step = 1.302, most_step = 2.0;
+  const double side = r.w < narrow_mm ? 1.2 : padding_mm, width = r.w - 2 * side;
   const std::string called =
       m.several > 0 ? say(Say::pad_pigments, {std::to_string(m.several)}) : m.name;
   Lines name = fitted(called, width, slab_bold, 2);
-  if (name.shortened && m.dropper.empty()) { // what stands in brackets tells two pigments apart
+  const bool with_dropper = !m.dropper.empty() && !name.cut;
+  if ((name.shortened || name.cut) && !with_dropper) { // brackets tell two pigments apart
     const Lines whole = fitted(called, width, slab_bold, 3);
     if (!whole.cut && !whole.shortened) name = whole;
   }
-  const double rows = (m.dropper.empty() ? 2.0 : 3.0) + static_cast<double>(name.lines.size());
-  const double air = (r.h - rows * cap::body) / (rows + 1.1); // above, between, and below
-  const bool full = rows > 4.5; // then the last line keeps off the edge, and the symbol is smaller
-  double y = r.y + air * (full ? 0.6 : 0.95) + cap::body;
+  const double steps = (with_dropper ? 2.0 : 1.0) + static_cast<double>(name.lines.size());
+  const double below = 0.3 * cap::body; // by which a g reaches below its line
+  const double step = std::clamp((r.h - 2 * edge_mm - cap::body - below) / steps,
+                                 least_step * cap::body, most_step * cap::body);
+  const double high = cap::body + steps * step + below;
+  double y = r.y + (r.h - high) / 2 + cap::body;
   const bool heap = m.kind == session::CardKind::pigment || m.kind == session::CardKind::paint;
   const Colour fill = heap ? rgb(m.colour) : sheet.view.pressed == pad.id ? g.fill : t.slab;
-  const double symbol = std::min(7.0, cap::body + air * (full ? 0.7 : 1.3));
+  const double symbol = std::min(7.0, cap::body + 2 * (y - cap::body - r.y) - 0.6);
   material_symbol(sheet, {r.x + side + symbol * 0.54, y - cap::body / 2}, symbol, m.kind, fill,
                   g.ink);
   write(sheet, {r.right() - side, y}, Anchor::right, m.grams ? slab_bold : slab_letters, g.ink,
         so_far(m, width - symbol - 1), width - symbol - 1);
   for (const std::string& line : name.lines)
-    write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_bold, g.ink, line, width);
-  write(sheet, {r.x + side, y += air + cap::body}, Anchor::left, slab_letters, g.ink,
+    write(sheet, {r.x + side, y += step}, Anchor::left, slab_bold, g.ink, line, width);
+  write(sheet, {r.x + side, y += step}, Anchor::left, slab_letters, g.ink,
         m.corrects      ? say(Say::pad_it_was)
         : m.several > 0 ? say(Say::pad_which)
                         : next_words(m.next),
         width);
-  if (!m.dropper.empty())
-    write(sheet, {r.x + side, y + air + cap::body}, Anchor::left, slab_letters, g.quiet, m.dropper,
-          width);
+  if (with_dropper)
+    write(sheet, {r.x + side, y + step}, Anchor::left, slab_letters, g.quiet, m.dropper, width);
 }
 
 std::string pass_action(const bench::PassView& pass) {
@@ -107,8 +110,9 @@ void running_pass(Sheet& sheet, const bench::Pad& pad, const bench::PassView& pa
   y += free * 0.17;
   progress_bar(sheet, {r.x + 3, y, r.w - 6, 2.2}, flash ? t.right : t.quiet,
                flash ? t.right_ink : t.right, pass.target_s > 0 ? pass.seconds / pass.target_s : 0);
-  write(sheet, {x, y + 2.2 + free * 0.21 + cap::body}, Anchor::centre, slab_bold, g.ink,
-        pass_action(pass), width);
+  const double last = y + 2.2 + free * 0.21 + cap::body, lowest = r.bottom() - 1.95; // of a p
+  write(sheet, {x, std::min(last, lowest)}, Anchor::centre, slab_bold, g.ink, pass_action(pass),
+        width);
 }
 
 void pass_pad(Sheet& sheet, const bench::Pad& at, const bench::PassView& pass) {

@@ -137,7 +137,7 @@ void draw_tablet(Sheet& sheet, const bench::TabletView& tablet) {
     const bool left = tablet.hand == bench::Hand::left;
     const bool much = !at.id.arg.empty();
     if (at.id.kind == TabletPad::hand)
-      pad(sheet, at, plain(t), {{say(left ? Say::hand_left : Say::hand_right), clean_letters}});
+      toggle_pad(sheet, at, say(left ? Say::hand_left : Say::hand_right), !left);
     if (at.id.kind == TabletPad::motion)
       toggle_pad(sheet, at, say(tablet.motion ? Say::motion_on : Say::motion_off), tablet.motion);
     if (at.id.kind == TabletPad::full_screen)

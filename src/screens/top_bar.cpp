@@ -24,9 +24,12 @@ void tab(Sheet& sheet, const bench::Pad& pad, words::Sentence name, bench::Scree
   if (here || sheet.view.pressed == pad.id)
     sheet.shapes.push_back(Box{pad.box, radius_mm, g.fill, here ? t.ink : clear, outline_mm});
   const Point c = pad.box.centre();
-  const double width = pad.box.w - 1;
-  const Lettering bold{cap::body, true, cap::small};
-  const bool fits = !fitted(say(name), width, bold, 1).cut;
+  const auto fits_in = [&](double width, bool bold) {
+    return !fitted(say(name), width, {cap::body, bold, cap::small}, 1).cut;
+  };
+  const double airy = pad.box.w - 2; // one alone has an edge
+  const double width = here && fits_in(airy, false) ? airy : pad.box.w - 1;
+  const bool fits = fits_in(width, true);
   write(sheet, {c.x, c.y + cap::body / 2}, Anchor::centre, {cap::body, here && fits, cap::small},
         g.ink, say(name), width);
 }
@@ -158,7 +161,8 @@ void clock(Sheet& sheet) {
   const std::string time = (top_bar.hour < 10 ? "0" : "") + std::to_string(top_bar.hour) +
                            (top_bar.minute < 10 ? ":0" : ":") + std::to_string(top_bar.minute);
   const double size = r.w < whole_mm ? cap::small : cap::body;
-  write(sheet, {r.right() - 0.6, r.centre().y + size / 2}, Anchor::right, {size, false, size},
+  const double edge = r.bottom() <= sheet.view.layout.top_bar.bottom() ? 0.6 : 1;
+  write(sheet, {r.right() - edge, r.centre().y + size / 2}, Anchor::right, {size, false, size},
         sheet.theme.ink, time, r.w - 1.2);
 }
 

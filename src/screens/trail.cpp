@@ -21,12 +21,13 @@ using words::say;
 
 namespace {
 
-constexpr double marker_mm = 2.0; // radius of what is now and of what comes next
+constexpr double marker_mm = 1.8; // radius of what is now and of what comes next
 constexpr double ghost_mm = 0.5;
 // Of what was told the last are named, and before them stand signs alone: more words than these lie
 // across the way and the range.
 constexpr std::size_t most_named = 4, most_named_of_whole = 8;
-constexpr double bar_mm = 3.2; // from the panel's edge to the bars of the stages
+constexpr double latest_mm = 28; // how far the words of the latest may stand, with a leader
+constexpr double bar_mm = 3.2;   // from the panel's edge to the bars of the stages
 
 // The words of the stages stand beside their bars.
 double room_for_stages(const bench::TrailView& trail, double cap) {
@@ -153,34 +154,39 @@ double furthest_mm(const TrailPlot& p) { // words further off seem to be another
   return p.trail.whole ? 28 : 7;
 }
 
-// Signs at one place beside each other, or over each other.
-Flags flags_of(const TrailPlot& p, bool apart) {
+// Where the paint is now, and the way from there to what comes next: drawn over all signs, and so
+// none stands there.
+std::vector<Point> kept_free(const TrailPlot& p, double size) {
+  std::vector<Point> out;
+  if (!p.trail.now || p.trail.gathered) return out;
+  const double y = now_y(p), from = p.flow.x(*p.trail.now);
+  const double to = p.flow.x(p.trail.landing.value_or(p.trail.next.value_or(*p.trail.now)));
+  const double steps = std::ceil(std::abs(to - from) / size);
+  for (double i = 0; i <= steps; ++i)
+    out.push_back({from + (steps > 0 ? (to - from) * i / steps : 0), y});
+  return out;
+}
+
+// Signs at one place stand beside each other.
+Flags flags_of(const TrailPlot& p) {
   const double size = p.style.cap_mm * 1.1;
   Flags out;
   auto& [flags, marks] = out;
-  std::vector<Point> signs;
+  std::vector<Point> signs = kept_free(p, size);
   const std::size_t most = p.trail.whole ? most_named_of_whole : most_named;
   for (auto mark = p.trail.marks.rbegin(); mark != p.trail.marks.rend(); ++mark) {
     const Point at{p.flow.x(mark->flow), p.time.y(mark->clock)};
     if (!inside(p.style.inside, at) || leaves(p, at, size)) continue;
-    signs.push_back(apart ? session::beside_others(at, size, signs) : at);
+    signs.push_back(session::beside_others(at, size, signs));
     flags.push_back({signs.back(), size, marks.size() < most ? mark_words(*mark) : ""});
     marks.push_back(&*mark);
   }
   return out;
 }
 
-// At the slab the latest has its words, even where that takes the room of the signs.
-Flags readable_flags(const TrailPlot& p, const Taken& taken) {
-  Flags apart = flags_of(p, true);
-  if (p.trail.whole || apart.flags.empty()) return apart;
-  const bool said = place_labels(apart.flags, taken, p.style.cap_mm, furthest_mm(p))[0].has_value();
-  return said ? apart : flags_of(p, false);
-}
-
 void draw_flags(Sheet& sheet, const TrailPlot& p, const Flags& all, Taken& taken) {
   const auto& flags = all.flags;
-  const auto places = place_labels(flags, taken, p.style.cap_mm, furthest_mm(p));
+  const auto places = place_labels(flags, taken, p.style.cap_mm, furthest_mm(p), latest_mm);
   for (const auto& place : places)
     if (place) taken.boxes.push_back(place->box);
   for (std::size_t i = flags.size(); i-- > 0;)
@@ -228,15 +234,20 @@ void draw_now(Sheet& sheet, const TrailPlot& p) {
   chevron(sheet, {high ? p.style.inside.right() - 2 : p.style.inside.x + 2, y}, 4, t.ink, high);
 }
 
+// Beside its line, as near its end as there is room; further off they seem to be another's.
 void name_ghost(Sheet& sheet, const TrailPlot& p, Taken& taken) {
+  const std::string words = say(Say::trail_last_time);
   const auto pieces = ghost_pieces(p.trail, p.flow, p.time);
-  if (pieces.empty() || !inside(p.style.inside, pieces.back().back())) return;
-  const Flag flag{pieces.back().back(), ghost_mm, say(Say::trail_last_time)};
-  const auto place = place_labels({flag}, taken, p.style.cap_mm)[0];
-  if (!place) return;
-  taken.boxes.push_back(place->box);
-  sheet.shapes.push_back(Text{place->at, Anchor::left, p.style.cap_mm, false, sheet.theme.ink,
-                              flag.words, place->box.w});
+  for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece)
+    for (auto at = piece->rbegin(); at != piece->rend(); ++at) {
+      if (!inside(p.style.inside, *at)) continue;
+      const auto place = place_beside({*at, ghost_mm, words}, taken, p.style.cap_mm);
+      if (!place) continue;
+      taken.boxes.push_back(place->box);
+      sheet.shapes.push_back(Text{place->at, Anchor::left, p.style.cap_mm, false, sheet.theme.ink,
+                                  words, place->box.w});
+      return;
+    }
 }
 
 void draw_gathered(Sheet& sheet, const TrailPlot& p, Taken& taken) {
@@ -275,7 +286,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   sheet.shapes.push_back(Clip{});
   add(sheet, trail_stages(p));
   Taken taken = taken_of(p);
-  const Flags flags = readable_flags(p, taken);
+  const Flags flags = flags_of(p);
   for (const Flag& flag : flags.flags) taken.boxes.push_back(around(flag.at, flag.size / 2));
   draw_gathered(sheet, p, taken);
   draw_flags(sheet, p, flags, taken);

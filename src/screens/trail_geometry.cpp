@@ -109,8 +109,18 @@ bool free_of(const Rect& box, const Taken& taken) {
 
 }
 
+std::optional<Placed> place_beside(const Flag& flag, const Taken& taken, double cap_mm) {
+  for (const double down : {0.0, 0.5, -0.5, 1.0, -1.0})
+    for (const Side side : {Side::left, Side::right}) {
+      const Placed place = placed(flag, side, down * cap_mm, 0, cap_mm);
+      if (free_of(place.box, taken)) return place;
+    }
+  return std::nullopt;
+}
+
 std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, Taken taken,
-                                                double cap_mm, double furthest_mm) {
+                                                double cap_mm, double furthest_mm,
+                                                double latest_mm) {
   for (const Flag& flag : flags)
     taken.boxes.push_back(
         {flag.at.x - flag.size / 2, flag.at.y - flag.size / 2, flag.size, flag.size});
@@ -134,7 +144,9 @@ std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, 
       const Placed place = led(placed(flag, side, caps_down * cap_mm, away_mm, cap_mm), flag);
       if (free_of(place.box, taken) && leads(place, taken)) out.back() = place;
     };
-    for (double away = 0; away <= furthest_mm; away += 7)
+    const bool latest = &flag == &flags.front();
+    const double most = latest ? std::max(furthest_mm, latest_mm) : furthest_mm;
+    for (double away = 0; away <= most; away += 7)
       for (const double down : {0.0, 2.6, -2.6, 3.6, -3.6, 4.6, -4.6})
         for (const Side side : {Side::left, Side::right}) attempt_led(side, down, away);
     if (out.back()) taken.boxes.push_back(out.back()->box);

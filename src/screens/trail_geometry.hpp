@@ -55,8 +55,12 @@ struct Taken {
 };
 // For each flag where its words can stand without touching anything: beside its mark, or further
 // off on a leader; absent where there is no such place. Earlier flags choose first, and none covers
-// another's mark.
+// another's mark. The first may go as far as latest_mm.
 std::vector<std::optional<Placed>> place_labels(const std::vector<Flag>& flags, Taken taken,
-                                                double cap_mm, double furthest_mm = 28);
+                                                double cap_mm, double furthest_mm = 28,
+                                                double latest_mm = 0);
+
+// Beside its mark alone.
+std::optional<Placed> place_beside(const Flag& flag, const Taken& taken, double cap_mm);
 
 }

@@ -67,7 +67,7 @@ std::vector<Row> rows_of(const std::vector<Label>& labels, double width, double 
 // Rows that would reach the edges stand closer, and what is below the last line counts.
 std::vector<Row> rows_within(const std::vector<Label>& labels, double width, double high,
                              double& top) {
-  constexpr double edge_mm = 0.9, least_air = 0.5;
+  constexpr double edge_mm = 1.02, least_air = 0.5;
   auto rows = rows_of(labels, width, 1);
   if (rows.empty()) return rows;
   const double below = below_line * rows.back().cap_mm;
@@ -86,7 +86,7 @@ std::vector<Row> rows_within(const std::vector<Label>& labels, double width, dou
 
 void labels(Sheet& sheet, const Rect& rect, const Ground& ground, const std::vector<Label>& list,
             Anchor anchor) {
-  const double side = std::min(padding_mm, rect.w * 0.05);
+  const double side = std::clamp(rect.w * 0.05, 1.0, padding_mm);
   const double width = rect.w - 2 * side;
   double top = 0;
   const auto rows = rows_within(list, width, rect.h, top);
@@ -108,7 +108,8 @@ void pad(Sheet& sheet, const bench::Pad& pad, const Ground& ground,
   labels(sheet, pad.box, pad_box(sheet, pad, ground), list);
 }
 
-void toggle_pad(Sheet& sheet, const bench::Pad& pad, const std::string& words, bool on) {
+void toggle_pad(Sheet& sheet, const bench::Pad& pad, const std::string& words, bool on,
+                const std::string& below) {
   constexpr double groove_w = 6.4, groove_h = 3.6;
   const Ground g = pad_box(sheet, pad, plain(sheet.theme));
   const Rect groove{pad.box.right() - groove_w - 1.6, pad.box.centre().y - groove_h / 2, groove_w,
@@ -121,7 +122,9 @@ void toggle_pad(Sheet& sheet, const bench::Pad& pad, const std::string& words, b
                               clear,
                               0});
   labels(sheet, {pad.box.x + 1, pad.box.y, groove.x - pad.box.x - 1, pad.box.h}, g,
-         {{words, {cap::clear, false, cap::small}}}, Anchor::left);
+         {{words, {cap::clear, false, cap::small}, false, below.empty() ? 2 : 1},
+          {below, {cap::small, false, cap::small}, true, 2}},
+         Anchor::left);
 }
 
 void progress_bar(Sheet& sheet, const Rect& rect, Colour track, Colour done, double share) {

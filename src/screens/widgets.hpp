@@ -50,7 +50,8 @@ void pad(Sheet& sheet, const bench::Pad& pad, const Ground& ground,
          const std::vector<Label>& labels);
 
 // What is on or off: the words say it, and a knob at the right of its groove, dark, or at the left.
-void toggle_pad(Sheet& sheet, const bench::Pad& pad, const std::string& words, bool on);
+void toggle_pad(Sheet& sheet, const bench::Pad& pad, const std::string& words, bool on,
+                const std::string& below = "");
 
 // A share of 0 to 1 as a bar.
 void progress_bar(Sheet& sheet, const Rect& rect, Colour track, Colour done, double share);

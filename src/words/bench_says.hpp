@@ -58,7 +58,7 @@ enum class BenchSay {
   blend_full,
   fact_out_of_range,
   card_needs_name,
-  not_a_date,
+  not_a_date, // 0: what was typed, 1: one as it is typed
   made_in_future,
   bought_in_future,
   jar_needs_g,

@@ -71,6 +71,7 @@ enum class BookSay {
   paper_table,
   paper_paint_list,
   paper_swatch_card,
+  paper_about,
   paper_of_all, // 0: how many
   paper_of_one,
   paper_folder, // 0: folder

@@ -86,7 +86,7 @@ std::string_view english(BenchSay id) {
   case Say::blend_full: return "A blend has at most {0} pigments: take one out first.";
   case Say::fact_out_of_range: return "That can be {0} to {1}.";
   case Say::card_needs_name: return "The card has no name yet.";
-  case Say::not_a_date: return "{0} is no date: write it like 2026-11-25.";
+  case Say::not_a_date: return "{0} is no date: write it like {1}.";
   case Say::made_in_future: return "{0} lies ahead: nothing was made then.";
   case Say::bought_in_future: return "{0} lies ahead: nothing was bought then.";
   case Say::jar_needs_g: return "How many grams are in the jar? Without them it cannot be counted.";

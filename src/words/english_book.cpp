@@ -71,6 +71,10 @@ std::string_view english(BookSay id) {
   case Say::paper_table: return "table";
   case Say::paper_paint_list: return "list of paints";
   case Say::paper_swatch_card: return "swatch card";
+  case Say::paper_about:
+    return "Sheet: a page for each batch, with its trail. Labels: for the pans. Table: for a "
+           "spreadsheet. List of paints: all swatches. Swatch card: empty fields to brush paint "
+           "on.";
   case Say::paper_of_all: return "All {0} that are listed, on paper:";
   case Say::paper_of_one: return "The one that is listed, on paper:";
   case Say::paper_folder: return "Goes into {0}, and is opened to be printed.";

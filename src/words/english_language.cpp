@@ -14,6 +14,7 @@ std::string_view english(LanguageSay id) {
   case Say::day_names: return "Sunday Monday Tuesday Wednesday Thursday Friday Saturday";
   case Say::weekday_date: return "{0} {1} {2}";
   case Say::day_month: return "{0} {1}";
+  case Say::date_typed: return "2026-11-25";
   }
   return "";
 }

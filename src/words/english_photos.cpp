@@ -46,6 +46,8 @@ std::string_view english(PhotosSay id) {
            "it: drag them, or tap the place. Then read it.";
   case Say::no_swatch: return "No swatch is seen on it: lay the frames yourself.";
   case Say::colour: return "L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}";
+  case Say::what_next:
+    return "The colour is read and kept. If a frame lies wrong, move it and read again.";
   case Say::colour_means: return "beside its paper, under D50; ± is 95 %";
   case Say::untold: return "The colour cannot be told: {0}.";
   case Say::no_batch:

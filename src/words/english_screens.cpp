@@ -115,6 +115,7 @@ std::string_view english(ScreensSay id) {
   case Say::not_counted_rested: return "not counted: rested too long";
   case Say::not_counted_other_finger: return "not counted: second finger";
   case Say::plan_search: return "search a pigment";
+  case Say::recipe_search: return "search a recipe";
   case Say::plan_name: return "name of the batch";
   case Say::page_back: return "back";
   case Say::page_on: return "more";

@@ -144,6 +144,31 @@ std::string_view english(ShelfSay id) {
   case Say::card_from_swatch: return "Colour from swatch of {0}";
   case Say::card_as_swatch: return "colour of its swatch";
   case Say::card_as_catalogue: return "colour as listed";
+  case Say::from_gettens_table:
+    return "Gettens & Stout 1942, Painting Materials, table of properties";
+  case Say::from_gettens_page: return "Gettens & Stout 1942, p. 149";
+  case Say::from_church: return "Church 1901, to grind it in oil";
+  case Say::from_polymers: return "Encyclopedic Dictionary of Polymers";
+  case Say::from_museum: return "CAMEO materials encyclopaedia, Museum of Fine Arts Boston";
+  case Say::from_article: return "encyclopaedia article";
+  case Say::from_bone_black: return "data sheet of a bone black maker";
+  case Say::from_cadmium: return "technical information of a cadmium pigment maker";
+  case Say::from_coatings: return "public table of coatings pigments";
+  case Say::from_both_tables: return "tables for linseed oil paint and of coatings pigments";
+  case Say::from_linseed: return "table for linseed oil paint, after data sheets";
+  case Say::from_linseed_red: return "table for linseed oil paint, after data sheets, English red";
+  case Say::from_linseed_pozzuoli:
+    return "table for linseed oil paint, after data sheets, Pozzuoli";
+  case Say::from_standard: return "standard sheet after ISO 1248";
+  case Say::from_supplier: return "supplier data sheet";
+  case Say::from_supplier_and_example: return "supplier data sheet and a worked CPVC example";
+  case Say::from_supplier_and_kin: return "supplier data sheet, and PB28 as its kin";
+  case Say::from_supplier_mica: return "supplier data sheet, plain mica";
+  case Say::from_there: return "{0} (there {1})";
+  case Say::from_range: return "{0} to {1}";
+  case Say::from_least: return "{0} and more";
+  case Say::recipe_row: return "{0} batches";
+  case Say::recipe_row_one: return "1 batch";
   }
   return "";
 }

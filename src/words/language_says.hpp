@@ -17,6 +17,7 @@ enum class LanguageSay {
   day_names,    // of the week, from Sunday
   weekday_date, // 0: day of the week, 1: day, 2: month
   day_month,    // 0: day, 1: month
+  date_typed,   // a date as people type it: digits, the year last where dots are between them
 };
 
 constexpr Table table_of(LanguageSay) { return Table::language; }

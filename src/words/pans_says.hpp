@@ -53,6 +53,7 @@ enum class PansSay {
   pans_old_days,
   pans_old_day,
   pans_in_jar,
+  pans_share_full, // 0: per cent
   pans_share,
   pans_pour_layer,
   pans_into_one,

@@ -45,6 +45,7 @@ enum class PhotosSay {
   how_to_read,
   no_swatch,
   colour, // 0: L*, 1: its doubt, and so on of a* and b*
+  what_next,
   colour_means,
   untold, // 0: a sentence of words/colour_says.hpp
   no_batch,

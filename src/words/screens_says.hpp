@@ -110,6 +110,7 @@ enum class ScreensSay {
   not_counted_rested,
   not_counted_other_finger,
   plan_search,
+  recipe_search,
   plan_name,
   page_back,
   page_on,

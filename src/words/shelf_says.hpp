@@ -134,6 +134,30 @@ enum class ShelfSay {
   card_from_swatch, // 0: batch
   card_as_swatch,
   card_as_catalogue,
+  // What a figure of the catalogue rests on, in the words that stand there.
+  from_gettens_table,
+  from_gettens_page,
+  from_church,
+  from_polymers,
+  from_museum,
+  from_article,
+  from_bone_black,
+  from_cadmium,
+  from_coatings,
+  from_both_tables,
+  from_linseed,
+  from_linseed_red,
+  from_linseed_pozzuoli,
+  from_standard,
+  from_supplier,
+  from_supplier_and_example,
+  from_supplier_and_kin,
+  from_supplier_mica,
+  from_there, // 0: source, 1: figure
+  from_range, // 0, 1: figures
+  from_least, // 0: figure
+  recipe_row, // 0: how many batches were made by it
+  recipe_row_one,
 };
 
 constexpr Table table_of(ShelfSay) { return Table::shelf; }

@@ -79,7 +79,7 @@ TEST_CASE("what cannot be kept so is said, and stays open") {
   };
   refuses(words::BenchSay::card_needs_name);
   write(h, "name", "Gum");
-  write(h, "made_on", "25.11.2026");
+  write(h, "made_on", "25.11.2026"); // as English is not typed
   refuses(words::BenchSay::not_a_date);
   write(h, "made_on", "2031-01-01");
   refuses(words::BenchSay::made_in_future);

@@ -1,12 +1,15 @@
 // Every screen on every display, by day and by night, as PNG files in the build folder: for people,
-// who see what no test looks for. No test itself, for that takes minutes.
+// who see what no test looks for. No test itself, for that takes minutes. SLABSIDE_PICTURES_IN=de draws
+// them in that language instead, SLABSIDE_PICTURES_OF=shelf only those with that in their name.
 #include "screens/eyes.hpp"
 #include "screens/views.hpp"
+#include "words/speaking.hpp"
 
 #include <doctest/doctest.h>
 #include <png.h>
 
 #include <cstdio>
+#include <cstdlib>
 #include <filesystem>
 #include <map>
 #include <memory>
@@ -54,15 +57,26 @@ bool blank(const window::Picture& picture) {
   return true;
 }
 
+words::Language language_wanted() {
+  const char* tag = std::getenv("SLABSIDE_PICTURES_IN");
+  if (!tag) return words::Language::english;
+  const auto language = words::language_tagged(tag);
+  REQUIRE_MESSAGE(language, "SLABSIDE_PICTURES_IN names no language: ", tag);
+  return *language;
+}
+
 }
 
 TEST_CASE("every screen is drawn and kept") {
+  const words::Speaking speaking(language_wanted());
   std::filesystem::remove_all(folder);
   std::filesystem::create_directories(folder);
   std::optional<eyes::Eyes> eyes;
   bench::Size mm;
   std::map<std::string, int> seen;
+  const char* part = std::getenv("SLABSIDE_PICTURES_OF");
   for (auto& c : views::all()) {
+    if (part && c.name.find(part) == std::string::npos) continue;
     if (!eyes || !(c.mm == mm)) {
       eyes.reset();
       eyes.emplace(mm = c.mm, px_per_mm);

@@ -4,6 +4,7 @@
 #include "bench/view.hpp"
 #include "paint/catalogue.hpp"
 #include "screens/draw.hpp"
+#include "screens/sources.hpp"
 #include "screens/views.hpp"
 #include "words/paint_says.hpp"
 #include "words/say.hpp"
@@ -78,7 +79,9 @@ TEST_CASE("a card says of its figures what they rest on, or that they are guesse
       CAPTURE(pigment.name);
       CAPTURE(mm.w);
       for (const std::string& from : {pigment.density_from, pigment.oil_from})
-        CHECK_MESSAGE(words.find(from.empty() ? "a guess" : from) != std::string::npos, from);
+        CHECK_MESSAGE(words.find(from.empty() ? "a guess" : screens::source_words(from)) !=
+                          std::string::npos,
+                      from);
     }
 }
 

@@ -1,5 +1,8 @@
+#include "paint/catalogue.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "screens/sources.hpp"
+#include "words/speaking.hpp"
 
 #include <doctest/doctest.h>
 
@@ -227,6 +230,24 @@ TEST_CASE(
   const std::string whole = rests_on_words(shelf);
   CHECK(whole.find("guess") == std::string::npos);
   for (const std::string& said : {half, whole}) CHECK(said.find("onfidence") == std::string::npos);
+}
+
+TEST_CASE(
+    "every source of the catalogue is said in each language, and a figure as one found there") {
+  CHECK(source_words("supplier data sheet (1.77)") == "supplier data sheet (there 1.77)");
+  const words::Speaking speaking(words::Language::german);
+  CHECK(source_words("supplier data sheet (1.77)") == "Datenblatt des Lieferanten (dort 1,77)");
+  CHECK(source_words("supplier data sheet (40 to 50 mL)") ==
+        "Datenblatt des Lieferanten (dort 40 bis 50 mL)");
+  CHECK(source_words("somebody’s own") == "somebody’s own");
+  for (const paint::CataloguePigment& pigment : paint::catalogue())
+    for (const std::string& from : {pigment.density_from, pigment.oil_from}) {
+      const bool a_title = from.rfind("Encyclopedic Dictionary", 0) == 0 || from.empty();
+      CHECK_MESSAGE((a_title || source_words(from) != from), from);
+      for (const char* english : {"table", "sheet", "maker", " to ", " and "})
+        if (!a_title && from.find("Gettens") == std::string::npos)
+          CHECK_MESSAGE(source_words(from).find(english) == std::string::npos, from);
+    }
 }
 
 TEST_CASE("how long until the next layer: whole hours up to three days, then whole days") {

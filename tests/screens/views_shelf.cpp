@@ -5,6 +5,7 @@
 #include "bench/pads_shelf.hpp"
 #include "screens/views_slab.hpp"
 #include "words/bench_says.hpp"
+#include "words/typed_date.hpp"
 
 namespace views {
 
@@ -31,7 +32,7 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
     keep(id);
   }
   std::get<ShelfView>(out.back().view.screen).notice.error =
-      words::Error{words::BenchSay::not_a_date, {"25.11.2026"}};
+      words::Error{words::BenchSay::not_a_date, {"5 Nov", words::typed_example()}};
   b.shelf_page.kind = ShelfKind::pigment;
   b.shelf_page.choosing = true;
   b.shelf_page.card = *shelf_card(b, "pr108");
