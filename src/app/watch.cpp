@@ -29,7 +29,8 @@ bool close_asked(const window::Poll& poll) {
 // The script says how large its display is in mm; the window shows as much of it as it has pixels.
 int watch(const std::vector<std::string>& given) {
   const window::Extent size{1280, 800};
-  auto window = window::Window::open({"Slabside", size, false, {}, words::say(words::AppSay::window_wrong_library)});
+  auto window = window::Window::open(
+      {"Slabside", size, false, {}, words::say(words::AppSay::window_wrong_library)});
   if (!window) return complain({words::AppSay::window_not_opened, {window.error()}});
   const double px_per_mm = size.w / bench::Display{}.mm.w;
   if (const auto faces = screens::load_faces(px_per_mm); !faces) return complain(faces.error());

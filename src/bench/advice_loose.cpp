@@ -109,7 +109,8 @@ Advice past_right(const session::Batch& batch, const session::Expectation& expec
 }
 
 bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected) {
-  constexpr double times = 3; // as the number pad asks about: twice the pigment would have to follow
+  constexpr double times =
+      3; // as the number pad asks about: twice the pigment would have to follow
   const double flow = batch.standing.flow_now->value;
   for (auto felt = batch.feelings.rbegin(); felt != batch.feelings.rend(); ++felt)
     if (!felt->unwetted) { // a hand that found it stiff not long before knows better

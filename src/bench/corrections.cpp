@@ -104,7 +104,8 @@ std::optional<double> amount_in(const session::Event& event) {
   if (const auto* b = std::get_if<session::BottleWeighed>(&event)) return b->g;
   if (const auto* w = std::get_if<session::Weighed>(&event)) return w->g;
   if (const auto* p = std::get_if<session::PanWeighed>(&event)) return p->g;
-  if (const auto* l = std::get_if<session::Lost>(&event); l && l->into.empty()) return l->quantity.g;
+  if (const auto* l = std::get_if<session::Lost>(&event); l && l->into.empty())
+    return l->quantity.g;
   return std::nullopt;
 }
 

@@ -25,8 +25,7 @@ using Say = words::BenchSay;
 using Fault = std::optional<words::Error>;
 
 std::optional<session::Event> event_of(const Bench& bench, const PadId& target, double value) {
-  if (target.kind == SlabPad::add)
-    return session::Added{target.arg, session::Unit::g, value, ""};
+  if (target.kind == SlabPad::add) return session::Added{target.arg, session::Unit::g, value, ""};
   if (target.kind == ChoicePad::bottle_of) return session::BottleWeighed{target.arg, value};
   if (target.kind == PansPad::weigh_pan) return session::PanWeighed{bench.pans.pan, value};
   if (!bench.folded) return std::nullopt;
@@ -107,7 +106,7 @@ Fault pan_weighed(const Typed& typed) {
   const auto* event = says<session::PanWeighed>(typed);
   const bool on_pans = typed.target.kind == PansPad::weigh_pan;
   const Bench& bench = typed.bench;
-  const session::Batch* batch = on_pans         ? bench.pans.folded.get()
+  const session::Batch* batch = on_pans        ? bench.pans.folded.get()
                                 : bench.folded ? &*bench.folded
                                                : nullptr;
   if (!event || !batch) return std::nullopt;

@@ -56,9 +56,9 @@ void add_picture(const Bench& bench, PhotosView& v) {
   v.seen = !state.facts->regions.empty();
   if (v.photo && v.photo->of == session::PhotoOf::dot) v.specks = state.facts->specks;
   for (std::size_t i = 0; i < state.regions.size(); ++i)
-    v.regions.push_back(
-        {on_glass(state.regions[i], *state.facts, *v.picture), i > 0, i == state.region,
-         std::count(state.at_fault.begin(), state.at_fault.end(), i) > 0});
+    v.regions.push_back({on_glass(state.regions[i], *state.facts, *v.picture), i > 0,
+                         i == state.region,
+                         std::count(state.at_fault.begin(), state.at_fault.end(), i) > 0});
 }
 
 }

@@ -153,11 +153,15 @@ words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::Pa
                                : words::say(Say::stem_batches, {std::to_string(all.size())});
   switch (wanted.kind) {
   case PaperKind::sheet:
-    return as_file(words::say(Say::stem_sheet, {stem}), ".html", one ? paper::sheet(all.front()) : paper::sheets(all));
-  case PaperKind::labels: return as_file(words::say(Say::stem_labels, {stem}), ".html", labels_of(all));
-  case PaperKind::table: return as_file(words::say(Say::stem_table, {stem}), ".csv", table_of(bench, all));
+    return as_file(words::say(Say::stem_sheet, {stem}), ".html",
+                   one ? paper::sheet(all.front()) : paper::sheets(all));
+  case PaperKind::labels:
+    return as_file(words::say(Say::stem_labels, {stem}), ".html", labels_of(all));
+  case PaperKind::table:
+    return as_file(words::say(Say::stem_table, {stem}), ".csv", table_of(bench, all));
   case PaperKind::swatch_card:
-    return as_file(words::say(Say::stem_swatch_card, {stem}), ".html", paper::swatch_cards(all, paper::a4));
+    return as_file(words::say(Say::stem_swatch_card, {stem}), ".html",
+                   paper::swatch_cards(all, paper::a4));
   case PaperKind::paints:
   case PaperKind::binder_labels: break; // above
   }

@@ -170,18 +170,15 @@ words::Result<std::string> bytes_of_image(const PictureHome& home, const std::st
 
 bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {
   return std::visit(
-      words::Overloaded{[&](const bench::ListPictures& w) -> bench::Input {
-                          return listed(w.folder);
-                        },
-                        [&](const bench::LookAtPicture& w) -> bench::Input {
-                          return bench::ImageSeen{w.image, look_at(home, w.image)};
-                        },
-                        [&](const bench::KeepPicture& w) -> bench::Input {
-                          return bench::PhotoKept{w.file, w.batch, keep(home, w)};
-                        },
-                        [&](const bench::ReadSwatch& w) -> bench::Input {
-                          return read(home, w);
-                        }},
+      words::Overloaded{
+          [&](const bench::ListPictures& w) -> bench::Input { return listed(w.folder); },
+          [&](const bench::LookAtPicture& w) -> bench::Input {
+            return bench::ImageSeen{w.image, look_at(home, w.image)};
+          },
+          [&](const bench::KeepPicture& w) -> bench::Input {
+            return bench::PhotoKept{w.file, w.batch, keep(home, w)};
+          },
+          [&](const bench::ReadSwatch& w) -> bench::Input { return read(home, w); }},
       wanted);
 }
 

@@ -122,9 +122,11 @@ void frame_on_photo(Sheet& sheet, const Rect& r, const PhotosView::Region& regio
   // Struck through, so that no colour has to be told apart.
   for (const bool over : {false, true})
     for (const bool up : {false, true})
-      sheet.shapes.push_back(Polyline{{{r.x, up ? r.bottom() : r.y},
-                                       {r.right(), up ? r.y : r.bottom()}},
-                                      over ? light : dark, over ? day.slab : night.slab, 0});
+      sheet.shapes.push_back(
+          Polyline{{{r.x, up ? r.bottom() : r.y}, {r.right(), up ? r.y : r.bottom()}},
+                   over ? light : dark,
+                   over ? day.slab : night.slab,
+                   0});
 }
 
 // Under its frame, or over it where the picture ends.

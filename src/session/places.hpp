@@ -62,8 +62,8 @@ paint::Mixture with_tools(const Places& places, Place place);
 
 // Back comes what all of it was, with what stayed on the tools: what went in, better known.
 // Paint that weighs less than it can, and was looked at again (`confirmed`), has lost the rest, all
-// of it alike; paint that weighs more had more of the same put in. Errors: those of paint::weighed and brought_back; amounts as in
-// paint::grams_weighed.
+// of it alike; paint that weighs more had more of the same put in. Errors: those of paint::weighed
+// and brought_back; amounts as in paint::grams_weighed.
 words::Result<paint::Mixture> weigh(Places& places, const Weighed& weighed, const std::string& name,
                                     bool confirmed = false);
 Fault bring_back(Places& places, const paint::Mixture& before, const std::string& name);

@@ -59,7 +59,8 @@ std::string_view english(BenchSay id) {
     return "{0} g of it were planned, with this {1} g would be in. If so much went in, enter it "
            "once more.";
   case Say::so_many_portions:
-    return "So much is about {0} portions on the slab, one after the other. If it is so, enter it once more.";
+    return "So much is about {0} portions on the slab, one after the other. If it is so, enter it "
+           "once more.";
   case Say::pan_lighter:
     return "The powder in it alone weighs about {0} g. If pan and paint weigh {1} g, enter it once "
            "more.";

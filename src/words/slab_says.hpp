@@ -110,8 +110,8 @@ enum class SlabSay {
   ask_weigh_paint,
   ask_spilt,
   ask_other_amount,
-  ask_other_g, // 0: what the line says
-  ask_other_drops, // likewise
+  ask_other_g,      // 0: what the line says
+  ask_other_drops,  // likewise
   ask_other_spoons, // likewise
   ask_parts,
   ask_spoons,

@@ -64,8 +64,10 @@ TEST_CASE("the regions that tell nothing are marked until they are moved") {
   h.keep_swatch();
   const auto read = h.wanted("read_swatch");
   const auto& wanted = std::get<ReadSwatch>(read.front());
-  h.wanted(SwatchRead{wanted.batch, wanted.photo,
-                      tl::make_unexpected(words::Error{PhotosSay::untold, {"why"}}), {2}});
+  h.wanted(SwatchRead{wanted.batch,
+                      wanted.photo,
+                      tl::make_unexpected(words::Error{PhotosSay::untold, {"why"}}),
+                      {2}});
   CHECK_FALSE(h.photos().regions[0].at_fault);
   CHECK_FALSE(h.photos().regions[1].at_fault);
   CHECK(h.photos().regions[2].at_fault);

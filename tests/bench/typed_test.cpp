@@ -17,7 +17,8 @@ bool says(const Hands& h, BenchSay what) {
 }
 
 void weigh_in(Hands& h, const std::string& card, const std::string& g) {
-  for (const std::string& pad : {std::string("another"), std::string("amount weigh"), "add " + card})
+  for (const std::string& pad :
+       {std::string("another"), std::string("amount weigh"), "add " + card})
     h.tap(pad);
   h.type(g);
 }

@@ -191,7 +191,8 @@ TEST_CASE("a frame's thumbnails come from the desk, and one that is no picture s
   studio::Bell bell;
   s.runner->want_images({{good, false}, {bad, false}, {good, true}});
   std::vector<commands::DrawnImage> drawn;
-  constexpr int many_looks = 60000; // a desk that makes nothing fails the test, and does not hang it
+  constexpr int many_looks =
+      60000; // a desk that makes nothing fails the test, and does not hang it
   for (int look = 0; look < many_looks; ++look) {
     s.runner->poll(s.now());
     for (commands::DrawnImage& image : s.runner->take_images()) drawn.push_back(std::move(image));

@@ -1,6 +1,7 @@
 // Every screen on every display, by day and by night, as PNG files in the build folder: for people,
-// who see what no test looks for. No test itself, for that takes minutes. SLABSIDE_PICTURES_IN=de draws
-// them in that language instead, SLABSIDE_PICTURES_OF=shelf only those with that in their name.
+// who see what no test looks for. No test itself, for that takes minutes. SLABSIDE_PICTURES_IN=de
+// draws them in that language instead, SLABSIDE_PICTURES_OF=shelf only those with that in their
+// name.
 #include "screens/eyes.hpp"
 #include "screens/views.hpp"
 #include "words/speaking.hpp"
