@@ -112,8 +112,8 @@ void lay_out_kept(const Bench& bench, Rect area, Layout& layout) {
   const Rect side = take_beside(bench, rows, beside_mm, area);
   const auto pad = [&](std::size_t i) { return PadId{PhotosPad::photo, key_of(photos[i])}; };
   lay_out_thumbs(bench, photos.size(), area, pad, layout);
-  std::vector<PadId> ways{{SharedPad::leave, ""}, {PhotosPad::add, ""}};
-  if (undo) ways.push_back({SharedPad::undo, ""});
+  Block ways{PadId{SharedPad::leave, ""}, PadId{PhotosPad::add, ""}};
+  if (undo) ways.push_back(PadId{SharedPad::undo, ""});
   lay_out_ways(bench, ways, side, layout);
 }
 

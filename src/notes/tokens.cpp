@@ -10,7 +10,7 @@ namespace notes {
 
 namespace {
 
-constexpr std::array<std::pair<char32_t, double>, 15> fractions{{{U'¼', 0.25},
+constexpr std::array<std::pair<char32_t, double>, 15> fraction_signs{{{U'¼', 0.25},
                                                                  {U'½', 0.5},
                                                                  {U'¾', 0.75},
                                                                  {U'⅓', 1 / 3.0},
@@ -27,7 +27,7 @@ constexpr std::array<std::pair<char32_t, double>, 15> fractions{{{U'¼', 0.25},
                                                                  {U'⅞', 0.875}}};
 
 double fraction_of(char32_t c) {
-  for (const auto& [letter, value] : fractions)
+  for (const auto& [letter, value] : fraction_signs)
     if (letter == c) return value;
   return 0;
 }

@@ -17,6 +17,7 @@
 #include "screens/views_recipes.hpp"
 #include "screens/views_shelf.hpp"
 #include "screens/views_slab.hpp"
+#include "screens/views_tablet.hpp"
 #include "screens/views_today.hpp"
 #include "screens/views_weighings.hpp"
 #include "words/bench_says.hpp"
@@ -339,27 +340,6 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
                    {"/home/maker/Slabside/paper/Cerulean-blue-chromium-3-labels.html", "xdg-open"}};
   v.screen = one;
   out.push_back({"one batch, not shown" + on, mm, v});
-}
-
-void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
-  Bench b = bench_on(mm, hand);
-  b.screen = Screen::tablet;
-  b.tablet.keys = {{"Page Down", {SlabPad::add, "binder"}}, {"b", {SharedPad::undo, ""}}};
-  out.push_back({"tablet" + on, mm, view(b, {})});
-  b.full_screen = true;
-  b.sharing.folder = "/home/maker/Slabside/told";
-  out.push_back({"tablet, with others" + on, mm, view(b, {})});
-  b.sharing.open = true;
-  out.push_back({"tablet, other studios" + on, mm, view(b, {})});
-  paint::ToldRange told;
-  told.pigments = {"pb28", "py43", "pr108"};
-  told.batches = 41;
-  b.sharing.found = FriendsFile{"2026-11-21-weir.json", 1795617120000, told};
-  out.push_back({"tablet, a file found" + on, mm, view(b, {})});
-  b.sharing.found.reset();
-  b.sharing.written = "/home/maker/Slabside/told/2026-11-25-2.json";
-  b.learning.told = b.learning.ranges.told = std::make_shared<const paint::ToldRange>(told);
-  out.push_back({"tablet, told" + on, mm, view(b, {})});
 }
 
 }
