@@ -52,7 +52,7 @@ struct BookEntry {
   // Of pans, once they were looked at: from when the next layer may go on, where they have room and
   // paint is left; how much is left of it, unless they were judged; and which is to be weighed.
   std::optional<std::int64_t> layer_at;
-  std::int64_t dry_at = 0; // likely, by the curve, all of its pans; 0: not known
+  std::int64_t dry_at = 0; // all of its pans, at the soonest, by the curve; 0: not known
   double left_mL = 0;
   std::optional<WeighAgain> weigh_again;
   std::map<Measured, ToolUse> tools;

@@ -39,10 +39,11 @@ std::optional<Due> verdict_due(const std::string& batch, const BookEntry& entry,
   std::optional<Due> out;
   if (!waits_for_word(entry, now_ms)) return out;
   for (const int day : asked_days) {
-    const std::int64_t asked = std::max(entry.poured_at + day * session::a_day_ms, entry.dry_at);
+    const std::int64_t by_day = entry.poured_at + day * session::a_day_ms;
+    const std::int64_t asked = std::max(by_day, entry.dry_at); // of wet paint nothing can be said
     const bool settled =
         std::any_of(entry.verdicts.begin(), entry.verdicts.end(),
-                    [&](const session::Judged& judged) { return judged.at >= asked; });
+                    [&](const session::Judged& judged) { return judged.at >= by_day; });
     if (now_ms >= asked && !settled) out = Due{batch, Due::What::verdict, day, asked};
   }
   return out;

@@ -51,7 +51,7 @@ std::optional<LayerCourse> layer_course(const session::Batch& batch, const sessi
 // Its last layer cannot be firm yet at that moment.
 bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_t wall_ms);
 
-// When the last layer of all of its pans is likely dry, in ms since 1970; 0: nothing says.
+// When the last layers of all its pans may be dry at the soonest, ms since 1970; 0: not known.
 std::int64_t dry_at(const session::Batch& batch);
 
 // A verdict on all pans since the last pour says that they are done with. Sunken paint wants a

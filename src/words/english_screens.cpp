@@ -85,10 +85,9 @@ std::string_view english(ScreensSay id) {
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
   case Say::advice_judge_now: return "mulled: say how it moves now";
   case Say::advice_judge_now_by_knife: return "worked in: say how it moves now";
-  case Say::advice_past_right: return "likely {0} too much: mull, then judge";
-  case Say::advice_past_right_by_knife: return "likely {0} too much: work it in, then judge";
-  case Say::advice_past_right_minutes:
-    return "likely {0} too much: mull it wide for {1} min, then judge";
+  case Say::advice_past_right: return "{0} too much: mull, judge";
+  case Say::advice_past_right_by_knife: return "{0} too much: work it in, judge";
+  case Say::advice_past_right_minutes: return "{0} too much: mull wide {1} min";
   case Say::advice_let_dry: return "let it dry spread out, judge every half hour";
   case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
   case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";

@@ -39,6 +39,7 @@ void judge(Hands& h, const std::string& became) {
   h.tap("new_pan");
   h.wait(86400);
   h.tap("pans");
+  if (!h.shows("became " + became)) h.tap("judge"); // still wet, by the curve
   h.tap("became " + became);
 }
 

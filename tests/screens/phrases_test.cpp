@@ -143,13 +143,13 @@ TEST_CASE("flowing right and being smooth are two things") {
     CHECK(gum_words(a).empty());
   }
   a.gum.reset();
-  CHECK(advice_words(a) == "just right: add nothing more");
+  CHECK(advice_words(a) == "just right and smooth: scrape it together, gather it");
 }
 
 TEST_CASE("right in flow, it is said in one sentence what honey has to do with it") {
   bench::Advice a;
   a.kind = bench::Advice::there;
-  CHECK(right_words(a, std::nullopt) == "just right: add nothing more");
+  CHECK(right_words(a, std::nullopt) == "just right and smooth: scrape it together, gather it");
   const bench::Softening soft{"Honey 1:1", {.drops = 20}};
   CHECK(right_words(a, soft) == "it flows right; " + softening_words(soft));
   a.sticky = paint::Tack::may_stay_sticky;
@@ -159,6 +159,21 @@ TEST_CASE("right in flow, it is said in one sentence what honey has to do with i
   a.gum = paint::GumState::too_little;
   CHECK_FALSE(is_right_in_all(a));
   CHECK(right_words(a, soft) == "it flows right, gum is short: mull it drier, then add binder");
+}
+
+TEST_CASE("what is over is judged, and what is too much is said with what to do") {
+  bench::Advice a;
+  a.kind = bench::Advice::mull_and_judge;
+  a.judge_now = true;
+  CHECK(advice_words(a) == "mulled: say how it moves now");
+  a.by_knife = true;
+  CHECK(advice_words(a) == "worked in: say how it moves now");
+  a = {};
+  a.kind = bench::Advice::past_right;
+  a.amount.drops = 10;
+  CHECK(advice_words(a) == "10 drops too much: mull, judge");
+  a.dry_min = 5;
+  CHECK(advice_words(a) == "10 drops too much: mull wide 5 min");
 }
 
 TEST_CASE("what goes in is named where something is to go in, once") {
