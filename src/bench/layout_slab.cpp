@@ -164,16 +164,16 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
   layout.side = {};
   if (!is_open<NumberPanel>(bench.panel))
     return lay_out_panel(bench, {4, bench.display.upright() ? 5 : 4, c.panel}, layout);
-  // The number pad is five rows high: lying down its last row takes the place of the feel pads.
-  Rect area = c.panel;
-  if (!bench.display.upright()) {
-    std::erase_if(layout.pads, [](const Pad& p) {
-      return p.id.kind == SlabPad::felt || p.id.kind == SharedPad::to_pans;
-    });
-    area.h = c.undo.bottom() - area.y;
-  }
-  lay_out_number({4, 5, area}, layout);
+  // The number pad is five rows high, and upright the name and the clock stand over it: it takes
+  // the place of the feel pads.
+  std::erase_if(layout.pads, [](const Pad& p) {
+    return p.id.kind == SlabPad::felt || p.id.kind == SharedPad::to_pans;
+  });
+  layout.main = c.panel;
+  layout.main.h = c.feels[0].bottom() - c.panel.y;
   if (bench.display.upright()) lay_out_title(layout);
+  const Rect area = layout.main;
+  lay_out_number({4, 5, area}, layout);
 }
 
 }

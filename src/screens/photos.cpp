@@ -192,7 +192,7 @@ std::vector<Said> said_of_open(const PhotosView& photos) {
   if (!photos.photo) return out;
   if (photos.failure && photos.picture) out.push_back({words::message(*photos.failure), true});
   if (photos.waits && photos.picture) out.push_back({say(Say::reading), true});
-  if (photos.see_through) out.push_back({say(Say::see_through)});
+  if (photos.see_through && !photos.reading) out.push_back({say(Say::see_through)});
   if (photos.photo->measured) {
     out.push_back({say(Say::what_next), true});
     out.push_back({measured_words(*photos.photo->measured)});
@@ -211,6 +211,7 @@ std::vector<Said> said_of_asked(const PhotosView& photos) {
   if (photos.failure && photos.picture) out.push_back({words::message(*photos.failure), true});
   if (photos.picture && !photos.failure)
     out.push_back({say(photos.waits ? Say::not_kept : Say::of_what), true});
+  if (photos.see_through) out.push_back({say(Say::see_through)});
   if (photos.more > 0) out.push_back({say(Say::of_what_more, {std::to_string(photos.more)})});
   return out;
 }

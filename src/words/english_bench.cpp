@@ -56,17 +56,14 @@ std::string_view english(BenchSay id) {
     return "It weighed {0} g before, and drying paint gets lighter. If it weighs {1} g, enter it "
            "once more.";
   case Say::past_the_plan:
-    return "{0} g of it were planned, with this {1} g would be in. If so much went in, enter it "
-           "once more.";
+    return "{0} g were planned, with this it is {1} g. If so, enter it once more.";
   case Say::so_many_portions:
-    return "So much is about {0} portions on the slab, one after the other. If it is so, enter it "
-           "once more.";
+    return "So much is about {0} portions on the slab. If so, enter it once more.";
   case Say::pan_lighter:
-    return "The powder in it alone weighs about {0} g. If pan and paint weigh {1} g, enter it once "
-           "more.";
+    return "Its powder alone weighs some {0} g. If it is {1} g, enter it once more.";
   case Say::spilt_more: return "Only {0} g are there now, so no {1} g were spilt.";
   case Say::question_closed: return "The question is closed. Nothing was taken back.";
-  case Say::line_taken_back: return "That line was left out meanwhile: it has no amount any more.";
+  case Say::line_taken_back: return "That line was left out meanwhile.";
   case Say::nothing_typed: return "0 is no amount: type how much it was, or go back.";
   case Say::none_went_in: return "If none of it was so, go back and leave that line out.";
   case Say::weighs_nothing: return "Nothing weighs 0 g: weigh it with what is in it.";

@@ -40,7 +40,7 @@ std::string_view english(PhotosSay id) {
   case Say::paper: return "bare paper";
   case Say::paint_at_fault: return "not this paint";
   case Say::paper_at_fault: return "not this paper";
-  case Say::see_through: return "Parts of it are see-through: they are read as white.";
+  case Say::see_through: return "Parts of it are see-through: they count as white.";
   case Say::how_to_read:
     return "Lay the paint frame on an even part of the swatch and the others on bare paper beside "
            "it: drag them, or tap the place. Then read it.";

@@ -83,12 +83,30 @@ TEST_CASE(
   CHECK(rig::bytes_of(s.path / "photos" / kept) == bytes);
   CHECK(rig::bytes_of(file) == bytes);
   CHECK(s.runner->unsaved() == 0);
-  s.drop(file); // the same again
-  s.tap("photo_of dot");
-  CHECK(s.said() == "");
-  CHECK(bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch)).size() == 1);
+  for (int again = 0; again < 2; ++again) { // the same as another kind, and as that once more
+    s.drop(file);
+    s.tap("photo_of dot");
+    CHECK(s.said() == "");
+    CHECK(bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch)).size() == 2);
+  }
   s.runner.reset();
   CHECK(run({"check", s.name}).status == 0);
+}
+
+TEST_CASE("what is see-through of a photo counts as white, and that is said") {
+  Open s;
+  const rig::Path file = s.file("clear.png", rig::bytes_of(pictures + "clear.png"));
+  s.drop(file);
+  REQUIRE(s.photos().facts);
+  CHECK(s.photos().facts->see_through);
+  const auto image = commands::make_image(s.home(), {bench::image_of_file(file.string()), true});
+  REQUIRE(image);
+  CHECK(image->rgba[0] == 255); // black, were it not see-through
+  CHECK(image->rgba[4 * 12] == 0xc0);
+  s.tap("leave");
+  s.drop(s.file("two.png", rig::bytes_of(pictures + "base.jpg")));
+  REQUIRE(s.photos().facts);
+  CHECK_FALSE(s.photos().facts->see_through);
 }
 
 TEST_CASE("what is no photo is said by its name, and nothing is kept") {

@@ -165,23 +165,6 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   SlabView wrong = slab_of(b);
   wrong.number->error = words::Error{words::PaintSay::not_a_number, {"123.4.5"}};
   keep("not a number", wrong);
-  SlabView corrected = slab_of(b);
-  corrected.number->target = {MorePad::other_amount, ""};
-  corrected.number->corrects =
-      session::Added{"gum_12_glycerin", session::Unit::spoons, 12.5, "teaspoon"};
-  corrected.undo.question = true;
-  keep("correction", corrected);
-  const words::Number some(123.4, 1), more(1234.5, 1);
-  using words::BenchSay;
-  for (const words::Error& asked :
-       {words::Error{BenchSay::past_the_plan, {some, more}},
-        words::Error{BenchSay::so_many_portions, {words::Number(123, 0)}},
-        words::Error{BenchSay::pan_lighter, {some, more}},
-        words::Error{BenchSay::spilt_more, {some, more}},
-        words::Error{BenchSay::line_taken_back, {}}}) {
-    corrected.number->error = asked;
-    keep("asked", corrected);
-  }
   b.panel = TrailPanel{};
   b.folded->progress = session::Progress::gathered;
   SlabView gathered = slab_of(b);

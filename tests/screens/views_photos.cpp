@@ -79,6 +79,7 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   keep("no picture");
   b.photos.failure.reset();
   b.photos.facts = facts();
+  b.photos.facts->see_through = true;
   keep("of what");
   b.photos.page = PhotosPage::open;
   b.photos.open = std::string(64, 'c');
@@ -88,7 +89,7 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   reading.glints = 0.021;
   reading.beyond = true;
   b.photos.reading = reading;
-  b.photos.facts->see_through = true;
+
   keep("read");
   b.photos.reading.reset();
   b.photos.region = 2;

@@ -2,7 +2,9 @@
 #include "screens/views_weighings.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/pads_more.hpp"
 #include "session/amounts.hpp"
+#include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
 
@@ -34,6 +36,30 @@ Bench bench_on(Size mm, Hand hand) {
   return b;
 }
 
+// A correction, and what is said of amounts that cannot be or are not plausible.
+void add_asked(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
+  using words::BenchSay;
+  b.panel = NumberPanel{};
+  b.number = NumberEntry{{MorePad::other_amount, ""}, "123.4", {}};
+  View v = view(b, {});
+  SlabView& slab = std::get<SlabView>(v.screen);
+  slab.number->of = "Gum 1 : 2 with glycerin";
+  slab.number->corrects =
+      session::Added{"gum_12_glycerin", session::Unit::spoons, 12.5, "teaspoon"};
+  out.push_back({"slab, correction" + on, mm, v});
+  slab.undo.question = true;
+  const words::Number some(123.4, 1), more(1234.5, 1);
+  for (const words::Error& said :
+       {words::Error{BenchSay::past_the_plan, {some, more}},
+        words::Error{BenchSay::so_many_portions, {words::Number(123, 0)}},
+        words::Error{BenchSay::pan_lighter, {some, more}},
+        words::Error{BenchSay::spilt_more, {some, more}},
+        words::Error{BenchSay::line_taken_back, {}}}) {
+    slab.number->error = said;
+    out.push_back({"slab, asked" + on, mm, v});
+  }
+}
+
 }
 
 void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
@@ -61,6 +87,7 @@ void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string
   doubted.folded->bottles = {{before, line, {1251.04, 0.0016, {}}, {0.4, 0.01, {}}, false}};
   doubted.panel = LinePanel{line};
   out.push_back({"slab, weighing doubted" + on, mm, view(doubted, {})});
+  add_asked(out, b, mm, on);
   b.panel = DropperPanel{};
   out.push_back({"slab, dropper found" + on, mm, view(b, {})});
   std::get<SlabView>(out.back().view.screen).dropper_found =
