@@ -80,8 +80,7 @@ std::string_view english(ScreensSay id) {
     return "it flows right, gum is short: mull it drier, then add binder";
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_judge_loose: return "it has little liquid for that: mull, then judge again";
-  case Say::advice_a_wash:
-    return "far too loose: gather it as a wash, begin anew";
+  case Say::advice_a_wash: return "far too loose: gather it as a wash, begin anew";
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
   case Say::advice_judge_now: return "mulled: say how it moves now";
   case Say::advice_judge_now_by_knife: return "worked in: say how it moves now";

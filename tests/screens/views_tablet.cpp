@@ -2,6 +2,7 @@
 
 #include "bench/pads_shared.hpp"
 #include "bench/pads_slab.hpp"
+#include "screens/views_slab.hpp"
 
 #include <memory>
 

@@ -152,7 +152,7 @@ void in_memory(int rounds) {
 }
 
 void in_a_window(int rounds) {
-  auto window = window::Window::open({"speed", size, false, {}});
+  auto window = window::Window::open({"speed", size, false, {}, ""});
   need(window.has_value(), window ? "" : window.error());
   glfwSwapInterval(0); // a frame shall not wait for the display's next refresh
   measure("window",

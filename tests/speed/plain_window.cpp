@@ -13,7 +13,7 @@
 int main(int count, char** words) {
   speed::need(count == 2, "usage: plain_window SECONDS");
   const double every = std::strtod(words[1], nullptr);
-  auto window = window::Window::open({"plain", {1280, 800}, false, {}});
+  auto window = window::Window::open({"plain", {1280, 800}, false, {}, ""});
   speed::need(window.has_value(), window ? "" : window.error());
   for (bool first = true;; first = false) {
     window->begin_frame();
