@@ -11,6 +11,7 @@
 #include "bench/pads_shelf.hpp"
 #include "bench/pads_slab.hpp"
 #include "bench/pans.hpp"
+#include "paint/measure.hpp"
 #include "session/amounts.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
@@ -82,6 +83,17 @@ Fault more_than_a_pan_holds(const Typed& typed) {
   return fault_of_pour(*batch, typed.bench.pans.pan, typed.value);
 }
 
+// Beyond what any scale of such a bench shows.
+Fault more_than_is_weighed(const Typed& typed) {
+  const auto* event = says<session::Added>(typed);
+  const bool grams = event ? event->unit == session::Unit::g
+                           : says<session::PanWeighed>(typed) || says<session::Weighed>(typed) ||
+                                 typed.target.kind == PlanPad::weigh;
+  if (!grams) return std::nullopt;
+  const auto fits = paint::grams_weighed(typed.value);
+  return fits ? std::nullopt : Fault(fits.error());
+}
+
 // ---- what is not plausible
 
 double grams_of(const Bench& bench, const session::Event& event) {
@@ -140,7 +152,8 @@ Fault of_a_dropper(const Typed& typed) {
 }
 
 using Check = Fault (*)(const Typed&);
-constexpr Check cannot_be[] = {taken_back, nothing, more_than_lies_there, more_than_a_pan_holds};
+constexpr Check cannot_be[] = {taken_back, nothing, more_than_is_weighed, more_than_lies_there,
+                               more_than_a_pan_holds};
 // A slip would be in every drop of a dropper, in all that is planned of a jar, in all that is said
 // of a batch: the same once more says that it is none.
 constexpr Check not_plausible[] = {added, pan_weighed, planned_size, of_a_jar, of_a_dropper};

@@ -143,6 +143,7 @@ TEST_CASE("what is told is learnt of the studio's own notes, of all that are the
 TEST_CASE("what is told has the notes of the batch that still lies on the slab") {
   Hands h;
   batch_of_cobalt(h);
+  h.tap("plan");
   h.tap("tablet");
   h.b.sharing.folder = "told";
   h.tap("other_studios");

@@ -90,7 +90,7 @@ TEST_CASE("a studio of 39 notes at the priors' centres") {
     const std::string how = slips ? "with slips" : "no slips";
     check({"learn/fit_at", "ln marginal likelihood at the priors' centres", prototype,
            slips ? -33.0953718122 : -32.1480548878, at->log_marginal, 1e-5,
-           "rounding, and 31 nodes", how});
+           "rounding, and 23 nodes", how});
     const std::vector<double> modes =
         slips ? std::vector{0.5998652604, 0.3963116335, 1.0179732258, 1.1345171804, 0.6271277122}
               : std::vector{0.6003009498, 0.3996017111, 1.0182878891, 1.1346442393, 0.6280769140};
