@@ -119,14 +119,15 @@ void frame_on_photo(Sheet& sheet, const Rect& r, const PhotosView::Region& regio
   sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, night.slab, dark});
   sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, day.slab, light});
   if (!region.at_fault) return;
-  // Struck through, so that no colour has to be told apart.
+  // Struck through, so that no colour has to be told apart; well within the frame's own corners.
+  const Rect within = inset(r, 2);
   for (const bool over : {false, true})
     for (const bool up : {false, true})
-      sheet.shapes.push_back(
-          Polyline{{{r.x, up ? r.bottom() : r.y}, {r.right(), up ? r.y : r.bottom()}},
-                   over ? light : dark,
-                   over ? day.slab : night.slab,
-                   0});
+      sheet.shapes.push_back(Polyline{{{within.x, up ? within.bottom() : within.y},
+                                       {within.right(), up ? within.y : within.bottom()}},
+                                      over ? light : dark + light,
+                                      over ? day.slab : night.slab,
+                                      0});
 }
 
 // Under its frame, or over it where the picture ends.
@@ -194,7 +195,7 @@ std::vector<Said> said_of_open(const PhotosView& photos) {
   if (photos.waits && photos.picture) out.push_back({say(Say::reading), true});
   if (photos.see_through && !photos.reading) out.push_back({say(Say::see_through)});
   if (photos.photo->measured) {
-    out.push_back({say(Say::what_next), true});
+    if (!photos.failure) out.push_back({say(Say::what_next), true});
     out.push_back({measured_words(*photos.photo->measured)});
     out.push_back({say(Say::colour_means)});
   }
