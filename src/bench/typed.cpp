@@ -1,6 +1,7 @@
 #include "bench/typed.hpp"
 
 #include "bench/card_facts.hpp"
+#include "bench/choices.hpp"
 #include "bench/corrections.hpp"
 #include "bench/doubt.hpp"
 #include "bench/materials.hpp"
