@@ -64,8 +64,8 @@ std::string_view english(BenchSay id) {
   case Say::spilt_more: return "Only {0} g are there now, so no {1} g were spilt.";
   case Say::question_closed: return "The question is closed. Nothing was taken back.";
   case Say::line_taken_back: return "That line was left out meanwhile.";
-  case Say::nothing_typed: return "0 is no amount: type how much it was, or go back.";
-  case Say::none_went_in: return "If none of it was so, go back and leave that line out.";
+  case Say::nothing_typed: return "0 is no amount: type how much it was, or cancel.";
+  case Say::none_went_in: return "If none of it was so, cancel and leave that line out.";
   case Say::weighs_nothing: return "Nothing weighs 0 g: weigh it with what is in it.";
   case Say::paint_weighs_nothing: return "If no paint is left there, say how much was spilt.";
   case Say::left_doubted: return "By count {0} g are left. If {1} g are left, enter it once more.";

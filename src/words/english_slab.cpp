@@ -18,7 +18,7 @@ std::string_view english(SlabSay id) {
   case Say::pad_enter: return "enter";
   case Say::pad_erase: return "erase";
   case Say::pad_lost_count: return "lost count";
-  case Say::undo_question: return "closes the question alone";
+  case Say::undo_question: return "only closes the question";
   case Say::undo_nothing: return "nothing to undo";
   case Say::undo_unsaved: return "{0} not saved yet";
   case Say::undo_gives_back: return "again: {0}";
