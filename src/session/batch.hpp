@@ -35,8 +35,8 @@ struct Feeling {
   Ref line;
   Feel as = Feel::right;
   By by = By::muller;
-  // Stiff while powder was still dry within it: in the first minutes of a timed wetting out. Kept,
-  // and it says nothing of the range.
+  // Stiff while powder was still dry within it: in the first minutes of wetting out, or since the
+  // first liquid where no work was timed. Kept, and it says nothing of the range.
   bool unwetted = false;
   double mulled_s = 0;  // in all passes before it
   double flow = 0;      // live, above 0

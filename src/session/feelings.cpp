@@ -41,21 +41,26 @@ void set_aside(FoldState& state, const Ref& note) {
     if (state.batch.feelings[i].line == note) state.batch.feelings.change(i).set_aside = true;
 }
 
-bool is_unwetted(const Batch& batch, const Felt& felt) {
+// Work that was never timed has taken no longer than there was liquid to do it with.
+bool is_unwetted(const FoldState& state, const Felt& felt) {
+  const Batch& batch = state.batch;
+  if (felt.by != By::knife || felt.as >= Feel::right) return false;
+  if (batch.passes.empty()) return state.wet_at && batch.clock - *state.wet_at < wetted_out_s;
   const Pass* pass = running(batch);
-  return pass && pass->stage == Stage::wetting_out && felt.by == By::knife &&
-         felt.as < Feel::right && seconds_of(batch, Stage::wetting_out) < wetted_out_s;
+  return pass && pass->stage == Stage::wetting_out &&
+         seconds_of(batch, Stage::wetting_out) < wetted_out_s;
 }
 
-Feeling feeling_of(const Batch& batch, const Entry& entry, const Felt& felt,
+Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
                    const paint::Mixture& paint) {
+  const Batch& batch = state.batch;
   const paint::Standing s = paint::stand(paint, batch.places.bench);
   const double put_in = s.liquid_mL.value;
   Feeling f;
   f.line = entry.ref;
   f.as = felt.as;
   f.by = felt.by;
-  f.unwetted = is_unwetted(batch, felt);
+  f.unwetted = is_unwetted(state, felt);
   f.mulled_s = seconds_of(batch, Stage::mulling);
   f.flow = *entry.flow;
   f.dry_gum = paint::dry_gum(s);
@@ -76,13 +81,14 @@ bool repeats(const Feeling& last, const Feeling& f) {
 }
 
 void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint) {
+  if (!state.wet_at && entry.flow && *entry.flow > 0) state.wet_at = state.batch.clock;
   if (entry.withdrawn) return;
   if (std::visit(Changes{}, entry.event)) state.felt.reset();
   if (const auto* aside = std::get_if<SetAside>(&entry.event)) set_aside(state, aside->line);
   const auto* felt = std::get_if<Felt>(&entry.event);
   if (!felt || !entry.flow || !(*entry.flow > 0)) return;
   Grown<Feeling>& feelings = state.batch.feelings;
-  Feeling f = feeling_of(state.batch, entry, *felt, paint);
+  Feeling f = feeling_of(state, entry, *felt, paint);
   f.repeats = state.felt && repeats(feelings[*state.felt], f);
   f.set_aside = state.set_aside.count(f.line) > 0;
   state.felt = feelings.size();

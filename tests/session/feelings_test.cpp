@@ -75,6 +75,7 @@ TEST_CASE("what has dried off is kept with the note") {
 
 TEST_CASE("the same word again says nothing new until something was done") {
   make::Writer w = evening();
+  w.wait(121); // wetted out
   for (int i = 0; i < 3; ++i) w.put(batch, Felt{Feel::too_sticky, By::knife});
   w.put(batch, Added{"gum", Unit::drops, 1, "bulb"});
   w.put(batch, Felt{Feel::too_sticky, By::knife});

@@ -187,13 +187,26 @@ TEST_CASE("stiff while the powder is wetted out is kept, and says nothing of the
   CHECK(range_problem({&training({w}).at(0)}).problem.notes.size() == 1);
 }
 
-TEST_CASE("right or looser counts at once, and so does what nobody timed") {
+TEST_CASE("right or looser counts at once") {
   make::Writer w = wetting_out();
   w.put("a", Felt{Feel::right, By::knife});
   CHECK_FALSE(make::folded({w.log}, "a").feelings.at(0).unwetted);
-  make::Writer untimed = evening("c41e08d5", "b", 2);
-  untimed.put("b", Felt{Feel::too_sticky, By::knife});
-  CHECK_FALSE(make::folded({untimed.log}, "b").feelings.back().unwetted);
+}
+
+TEST_CASE("what nobody timed counts as soon as it may be wetted out") {
+  make::Writer w("c41e08d5");
+  w.card(blue());
+  w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
+  w.put("a", Opened{"Blue"});
+  w.put("a", Added{"pb28", Unit::g, 12, ""});
+  w.wait(600);
+  w.put("a", Added{"gum", Unit::g, 4, ""});
+  w.wait(20);
+  w.put("a", Felt{Feel::too_sticky, By::knife});
+  CHECK(make::folded({w.log}, "a").feelings.back().unwetted);
+  w.wait(100);
+  w.put("a", Felt{Feel::too_sticky, By::knife});
+  CHECK_FALSE(make::folded({w.log}, "a").feelings.back().unwetted);
 }
 
 TEST_CASE("once the knife was put away the powder is wetted out") {
