@@ -120,22 +120,19 @@ bool lose_down_to(Places& places, Place place, double g, const std::string& name
   return g > 0 && g < there && !move(places, place, std::nullopt, {1, there - g}, name);
 }
 
-// Nobody wrote down that more went in: more of the same, all of it alike.
+// Nobody wrote down that more went in: more of the same, all of it alike, and none on the tools.
 bool grow_up_to(Places& places, Place place, double g, const std::string& name) {
-  const paint::Mixture before = contents_of(places, place).paint;
-  paint::Mixture paint = before;
-  for (double there = paint::grams_of(paint, places.bench).value; there > 0 && there < g;) {
-    const double share = std::min(1.0, g / there - 1);
-    const auto parted = paint::part(paint, paint::exact(share), name);
+  paint::Mixture paint = with_tools(places, place);
+  const double there = paint::grams_of(paint, places.bench).value;
+  if (!(there > 0) || g <= there) return false;
+  for (double times = g / there; times > 1; times /= 2) {
+    const auto parted = paint::part(paint, paint::exact(std::min(1.0, times - 1)), name);
     if (!parted) return false;
     paint = paint::joined(std::move(paint), parted->taken);
-    if (share < 1) {
-      lay(places, place, std::move(paint));
-      return true;
-    }
-    there *= 2;
   }
-  return false;
+  lay(places, place, std::move(paint));
+  places.on_tools.paint = {};
+  return true;
 }
 
 }

@@ -165,6 +165,30 @@ TEST_CASE("a jar that weighs all that went in is no contradiction: nothing staye
   CHECK(b.totals[1].grams.value == Approx(19.5).epsilon(1e-3));
 }
 
+TEST_CASE("a heavier weight that is confirmed is what there is, whatever its share") {
+  for (const double times : {1.5, 2.0, 2.5, 4.0, 9.0}) {
+    CAPTURE(times);
+    auto w = evening();
+    const Ref line = w.put(batch, Weighed{Place::slab, 18 * times, 0});
+    CHECK(folded(w).warnings.size() == 1);
+    w.put(batch, Confirmed{line, 18 * times});
+    const Batch b = folded(w);
+    CHECK(b.warnings.empty());
+    CHECK(grams(b, Place::slab) == Approx(18 * times));
+  }
+}
+
+TEST_CASE("what stayed on the tools is in a heavier jar whose weight is confirmed") {
+  auto w = evening();
+  w.put(batch, Gathered{});
+  const Ref line = w.put(batch, Weighed{Place::jar, 25, 0});
+  w.put(batch, Confirmed{line, 25});
+  const Batch b = folded(w);
+  double in_all = 0;
+  for (const Total& t : b.totals) in_all += t.grams.value;
+  CHECK(in_all == Approx(25));
+}
+
 TEST_CASE("after a lost count a lighter jar takes gum away, a heavier one adds some") {
   const auto ratio = [](double more) {
     auto w = evening();
