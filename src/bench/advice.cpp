@@ -122,8 +122,9 @@ paint::Helping still_to_come(const session::Batch& batch, const session::Expecta
   return {(all.low - now) * s.pigment_mL.value, (all.high - now) * s.pigment_mL.value};
 }
 
+constexpr double as_a_spoon_fills = 0.95; // of what is asked for, where one amount is
+
 Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
-  constexpr double as_a_spoon_fills = 0.95; // where one amount is asked for
   advice.kind = Advice::first_helping;
   advice.low_g = mL.low * of.g_per_mL;
   advice.high_g = mL.high * of.g_per_mL;
@@ -229,7 +230,9 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
     return felt_right(batch, expected, known, advice);
   constexpr double least_of_rest = 0.7;
   const paint::Helping rest = still_to_come(batch, expected, known);
-  if (advice.by_knife && !note.feel && rest.low > 0 && rest.high > most_counted / 3 * of.drop_mL) {
+  const double near_enough = (1 - as_a_spoon_fills) * s.liquid_mL.value;
+  if (advice.by_knife && !note.feel && rest.low > near_enough &&
+      rest.high > most_counted / 3 * of.drop_mL) {
     advice.rest = true;
     return start_with({least_of_rest * rest.high, rest.high}, of, advice);
   }

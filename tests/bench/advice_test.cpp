@@ -59,6 +59,12 @@ TEST_CASE("after a part of the first helping the rest of it is asked for, and no
   CHECK(s.advice().kind != Advice::first_helping);
 }
 
+TEST_CASE("what a spoon fills of the first helping is no part of it") {
+  Slab s;
+  s.add("gum", 0.99 * s.advice().low_g);
+  CHECK(s.advice().kind != Advice::first_helping);
+}
+
 TEST_CASE(
     "made again, what that batch took first is asked for, until its first note was too loose") {
   Slab made;
