@@ -14,6 +14,8 @@ namespace app {
 
 namespace {
 
+constexpr std::int64_t for_the_last_line_ms = 2000; // of leaving_ms
+
 using Say = words::AppSay;
 
 // ImGui needs so many frames after the last event until a press on a text field has had its effect.
@@ -155,7 +157,6 @@ void Loop::leave(const bench::Now& now) {
 
 // A photo that is being kept is a line still: it comes before the last one, while there is time.
 void Loop::say_goodbye(const bench::Now& now) {
-  constexpr std::int64_t for_the_last_line_ms = 2000;
   if (!leaving_until_ || said_goodbye_) return;
   if (runner_.is_handing_on() && now.run_ms < *leaving_until_ - for_the_last_line_ms) return;
   said_goodbye_ = true;
@@ -170,7 +171,8 @@ bool Loop::may_end(const bench::Now& now) const {
 std::optional<std::int64_t> Loop::process_at() const {
   const auto until = runner_.poll_at(); // a photo that is kept wakes the loop by itself
   if (!leaving_until_) return until;
-  return std::min(until.value_or(*leaving_until_), *leaving_until_);
+  const std::int64_t next = *leaving_until_ - (said_goodbye_ ? 0 : for_the_last_line_ms);
+  return std::min(until.value_or(next), next);
 }
 
 void Loop::draw(const bench::Now& now) {

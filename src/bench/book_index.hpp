@@ -50,7 +50,8 @@ struct BookEntry {
   bool discarded = false;
   std::int64_t poured_at = 0; // the last time; 0: never
   // Of pans, once they were looked at: from when the next layer may go on, where they have room and
-  // paint is left; how much is left of it, unless they were judged; and which is to be weighed.
+  // paint is left; how much is left of it, unless they were judged or no pan can take it; and which
+  // is to be weighed.
   std::optional<std::int64_t> layer_at;
   std::int64_t dry_at = 0; // all of its pans, at the soonest, by the curve; 0: not known
   double left_mL = 0;

@@ -63,10 +63,10 @@ ShelfKind shelf_kind(session::CardKind kind);
 // A binder that is none: see paint::fault_of_recipe.
 std::optional<words::Error> fault_of_figures(const session::Card& card);
 
-// What is wrong with what is written on a card: no name, a date that is none, or lies ahead, or its
-// figures.
 // Dates as they were typed become what is kept; what is none stays for fault_of.
 void read_typed_dates(session::Card& card, std::int64_t today);
+// What is wrong with what is written on a card: no name, a date that is none, or lies ahead, or its
+// figures.
 std::optional<words::Error> fault_of(const session::Card& card, std::int64_t today);
 
 }

@@ -12,7 +12,7 @@ namespace {
 constexpr double thumb_mm = 6; // around a region a thumb still finds it
 // Under 12 pixels wide or 400 in all nothing is read, and large photos are made smaller for it.
 int least_px(const ImageFacts& facts) {
-  return std::max(24, std::max(facts.width, facts.height) / 200);
+  return std::max(24, std::max(facts.width, facts.height) / 100);
 }
 constexpr double most_of_picture = 0.8; // a swatch with bare paper around it fills no more
 

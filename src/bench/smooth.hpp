@@ -32,6 +32,7 @@ enum class Smoothness { smooth, keep_mulling, not_looked };
 // By the last dot, until a pass was made since; without one by what was learnt, and in the first
 // pass no paint is.
 Smoothness smoothness(const SmoothState& state);
-bool is_known_rough(const SmoothState& state); // the last dot had specks, or no pass was made
+// Mulled, and the last dot had specks, or without one what was learnt asks for more.
+bool is_known_rough(const SmoothState& state);
 
 }

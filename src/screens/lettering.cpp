@@ -111,7 +111,8 @@ bool is_vowel(char32_t letter) {
   return std::u32string_view(U"aeiouyäöüAEIOUYÄÖÜ").find(letter) != std::u32string_view::npos;
 }
 
-// What a vowel is spoken with: ch, ck, sch and their like, bl, gr and theirs, or one consonant.
+// What a vowel behind other letters is spoken with: ch, ck, sch and their like, bl, gr and theirs,
+// or one consonant.
 std::size_t spoken_together(const std::u32string& letters, std::size_t vowel) {
   const auto before = [&](std::size_t back) {
     return vowel >= back ? letters[vowel - back] : U' ';
@@ -120,7 +121,6 @@ std::size_t spoken_together(const std::u32string& letters, std::size_t vowel) {
     return among.find(letter) != std::u32string_view::npos;
   };
   const char32_t last = before(1), second = before(2);
-  if (is_vowel(last)) return 0;
   if (last == U'h' && second == U'c' && before(3) == U's') return 3;
   if (one_of(last, U"hk") && one_of(second, U"cpts")) return 2;
   if (one_of(last, U"lr") && one_of(second, U"bcdfgkpt")) return 2;

@@ -1,5 +1,6 @@
 // Names of what ships, pigments and all: English in files, in the language that is spoken
-// everywhere else, so that a studio reads in any. A name that somebody wrote herself stays hers.
+// everywhere else, so that a studio reads in any. A name that somebody wrote herself stays hers,
+// but where she calls what ships by its name in another of these languages.
 #pragma once
 
 #include "words/say.hpp"
