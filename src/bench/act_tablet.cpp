@@ -39,6 +39,7 @@ void wait_for_key(Bench& bench, const std::string& pad_name, Effects& effects) {
 }
 
 void tell(Bench& bench) {
+  if (bench.sharing.asked) return; // once is enough
   if (bench.loaded)
     bench.sharing.preparing = true;
   else

@@ -222,14 +222,27 @@ std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int num
   return std::nullopt;
 }
 
+namespace {
+
+std::optional<words::Error> fault_of_spilt_earlier(const session::Batch& batch, double g) {
+  double in_all_g = 0;
+  for (const session::Total& t : batch.totals) in_all_g += t.grams.value;
+  if (g <= in_all_g) return std::nullopt;
+  return words::Error{words::BenchSay::spilt_more_than_all,
+                      {words::Number(in_all_g, 1), words::Number(g, 1)}};
+}
+
+}
+
 std::optional<words::Error> fault_of_spilt(const session::Batch& batch, const session::Lost& lost,
-                                           double was_g) {
+                                           bool earlier) {
   const auto here = batch.places.at.find(lost.from);
   const auto g = paint::grams_weighed(lost.quantity.g.value_or(0));
   if (!g) return g.error();
+  if (earlier) return fault_of_spilt_earlier(batch, g->value);
   const paint::Mixture none;
   const paint::Mixture& there = here == batch.places.at.end() ? none : here->second.paint;
-  const double there_g = paint::grams_of(there, batch.places.bench).value + was_g;
+  const double there_g = paint::grams_of(there, batch.places.bench).value;
   if (g->value <= there_g || paint::share_of(there, *g, batch.places.bench, "spilt"))
     return std::nullopt;
   return words::Error{words::BenchSay::spilt_more,

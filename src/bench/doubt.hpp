@@ -45,9 +45,9 @@ std::optional<words::Error> doubt_about_so_much(const session::Card& card, doubl
 std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g,
                                             const session::Entry* line);
 
-// More than lies there, but for `was_g` that is said to be spilt already.
+// More than lies there; of an earlier line, which is corrected, more than ever went in.
 std::optional<words::Error> fault_of_spilt(const session::Batch& batch, const session::Lost& lost,
-                                           double was_g);
+                                           bool earlier);
 // So many g of paint in one pan, beyond its rim.
 std::optional<words::Error> fault_of_pour(const session::Batch& batch, int number, double g);
 

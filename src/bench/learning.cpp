@@ -103,6 +103,16 @@ void hand_out(Bench& bench, const Fitted& input, Effects& effects) {
 
 }
 
+void found_told(Bench& bench, FriendsFile file) {
+  Sharing& sharing = bench.sharing;
+  const session::SharedTold& counts = bench.learning.told;
+  sharing.failure = std::move(file.passed_over);
+  if (counts && bytes_of(*counts) == bytes_of(file.told))
+    sharing.failure = words::Error{words::BenchSay::told_counts_already, {file.name}};
+  else
+    sharing.found = std::move(file);
+}
+
 void hear(Bench& bench) {
   Learning& learning = bench.learning;
   auto told = session::told_in(session::all_of(bench.logs));

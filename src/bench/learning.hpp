@@ -11,6 +11,9 @@ bool wants_to_study(const Bench& bench);
 // Looks through some of the stale batches; once there is none, asks for the fit.
 void study(Bench& bench, Effects& effects);
 
+// A friend's file lies there: it is asked whether it shall count, but where it does so already.
+void found_told(Bench& bench, FriendsFile file);
+
 // After lines came: what another studio told, where that is another word than before.
 void hear(Bench& bench);
 

@@ -158,6 +158,7 @@ SoftWanted soft_wanted(const Bench& bench, const session::Card& pigment) {
   const Marks marks = marks_for(bench, family, {pigment.id});
   const paint::SoftRange range = paint::soft_range(marks.soft);
   SoftWanted out;
+  out.damp = !paint::tack_index({.gum_g = 10}, planned_room(bench));
   out.honey = wanted(paint::Softener::honey, range, planned_room(bench));
   out.glycerin = wanted(paint::Softener::glycerin, range, planned_room(bench));
   if (const double g_per_mL = pigment_of(pigment).pigment.g_per_mL; g_per_mL > 0)

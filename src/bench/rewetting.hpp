@@ -17,6 +17,7 @@ struct SoftWanted {
   std::optional<Range> honey;    // its solids, to 10 g of dry gum
   std::optional<Range> glycerin; // likewise
   std::optional<Range> gum;      // dry, to 10 g of pigment
+  bool damp = false;             // the room: no paint dries in it
   int verdicts = 0;              // on this pigment
   int of_class = 0;              // on others of its class
   std::optional<session::Became> last;

@@ -15,6 +15,7 @@ struct FriendsFile {
   std::string name;
   std::int64_t at = 0; // when it was written there, wall clock
   paint::ToldRange told;
+  std::optional<words::Error> passed_over = {}; // a later one, that cannot be used
 };
 
 struct ToldWritten { // the answer to Effects.tell

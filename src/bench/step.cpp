@@ -304,11 +304,9 @@ struct Handle {
     if (!w.file) bench.sharing.failure = w.file.error();
   }
   void operator()(FriendsFound& f) const {
-    bench.sharing.none = f.file && !*f.file;
-    if (f.file)
-      bench.sharing.found = *std::move(f.file);
-    else
-      bench.sharing.failure = f.file.error();
+    if (!f.file) return void(bench.sharing.failure = f.file.error());
+    bench.sharing.none = !*f.file;
+    if (*f.file) found_told(bench, **std::move(f.file));
   }
   void operator()(const PaperWritten& w) const {
     bench.paper.writing = false;

@@ -73,9 +73,7 @@ Fault nothing(const Typed& typed) {
 
 Fault more_than_lies_there(const Typed& typed) {
   const auto* lost = says<session::Lost>(typed);
-  const auto* was = typed.line ? std::get_if<session::Lost>(&typed.line->event) : nullptr;
-  const double was_g = was && !typed.line->withdrawn ? was->quantity.g.value_or(0) : 0;
-  return lost ? fault_of_spilt(*typed.bench.folded, *lost, was_g) : std::nullopt;
+  return lost ? fault_of_spilt(*typed.bench.folded, *lost, typed.line != nullptr) : std::nullopt;
 }
 
 Fault more_than_a_pan_holds(const Typed& typed) {

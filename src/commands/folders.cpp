@@ -47,7 +47,8 @@ void give_told(Storage& storage, const Setup& setup) {
     auto found = studio::newest_told(*open(), studio, is_own);
     if (!found) return tl::make_unexpected(found.error());
     if (!*found) return std::nullopt;
-    return bench::FriendsFile{(*found)->name, (*found)->at, std::move((*found)->told)};
+    return bench::FriendsFile{(*found)->name, (*found)->at, std::move((*found)->told),
+                              std::move((*found)->passed_over)};
   };
 }
 

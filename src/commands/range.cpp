@@ -103,7 +103,8 @@ std::pair<double, double> ends_of(const paint::RangeFit& fit, std::size_t at) {
 }
 
 std::string as_json_text(const session::Ranges& ranges, const std::vector<Row>& rows) {
-  Json out{{"batches", ranges.names.of_studio}, {"notes", ranges.fit.notes}};
+  Json out{
+      {"batches", ranges.names.of_studio}, {"notes", ranges.fit.notes}, {"told", ranges.fit.told}};
   for (const Part& part : parts) {
     const auto [low, high] = ends_of(ranges.fit, part.at);
     out["hand"][part.name] = {
@@ -148,6 +149,7 @@ std::string for_people(const session::Ranges& ranges, const std::vector<Row>& ro
                                                 Say::count_note, Say::count_notes),
                                  words::counted(static_cast<std::size_t>(ranges.names.of_studio),
                                                 Say::count_batch, Say::count_batches)});
+  if (ranges.fit.told) line(Say::show_hand_told, {});
   return out;
 }
 

@@ -25,6 +25,8 @@ words::Result<paint::ToldRange> understood(const Hearing& what,
   if (!what.text) return paint::ToldRange{};
   auto told = paint::told_from(*what.text);
   if (told && session::is_own(*told, logs)) return words::failure(words::StudioSay::told_by_itself);
+  if (auto fault = told ? paint::implausible(*told) : std::nullopt)
+    return tl::make_unexpected(*std::move(fault));
   return told;
 }
 
@@ -68,6 +70,8 @@ words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& er
   if (!told) return words::failure(Say::hear_refused, {what.file, words::Inner(told.error())});
   const auto before = session::told_in(session::all_of(logs));
   if (!what.text && before && !*before) return words::failure(Say::hear_nothing);
+  const bool again = what.text && before && *before && bytes_of(**before) == bytes_of(*told);
+  if (again) return out << words::say(Say::hear_already) << '\n', 0;
 
   const studio::Bell bell;
   const auto disk = studio::open(what.home, what.fault, [bell] { bell.ring(); });

@@ -89,8 +89,8 @@ void harm(Sheet& sheet, Rect& area, const ShelfView& shelf) {
 // In how many batches, or that it was in none of this binder.
 std::string felt_words(const ShelfView& shelf) {
   switch (shelf.range->than) {
-  case bench::BinderRange::stronger: return say(words::RangesSay::felt_in_thinner);
-  case bench::BinderRange::thinner: return say(words::RangesSay::felt_in_stronger);
+  case bench::BinderRange::stronger: return say(words::RangesSay::binder_stronger);
+  case bench::BinderRange::thinner: return say(words::RangesSay::binder_thinner);
   case bench::BinderRange::as_taught: break;
   }
   return session::known_words(shelf.reading.band.value_or(paint::Band{}));
@@ -280,7 +280,7 @@ std::string softener_words(const bench::SoftWanted& soft) {
                {g(honey->low_g), g(honey->high_g), g(glycerin->low_g), g(glycerin->high_g)});
   if (honey) return say(Say::card_soft_honey, {g(honey->low_g), g(honey->high_g)});
   if (glycerin) return say(Say::card_soft_glycerin, {g(glycerin->low_g), g(glycerin->high_g)});
-  return say(Say::card_soft_none);
+  return say(soft.damp ? Say::card_soft_damp : Say::card_soft_none);
 }
 
 }

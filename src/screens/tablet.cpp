@@ -77,13 +77,13 @@ std::string told_counted(std::size_t pigments, int batches, Say what, words::Arg
 
 // What was done last, or is asked; empty: nothing.
 std::string told_now(const Sheet& sheet, const bench::TabletView::Told& told) {
-  if (told.failure) return words::message(*told.failure);
+  if (told.failure && told.found.empty()) return words::message(*told.failure);
+  if (!told.found.empty())
+    return told_counted(told.found_pigments, told.found_batches, Say::told_found,
+                        {told.found, words::date(told.found_at, sheet.view.utc_offset_min)});
   if (!told.written.empty()) return say(Say::told_written, {told.written});
   if (told.preparing) return say(Say::told_preparing);
-  if (told.none) return say(Say::told_none);
-  if (told.found.empty()) return "";
-  return told_counted(told.found_pigments, told.found_batches, Say::told_found,
-                      {told.found, words::date(told.found_at, sheet.view.utc_offset_min)});
+  return told.none ? say(Say::told_none) : "";
 }
 
 void draw_told(Sheet& sheet, const bench::TabletView::Told& told) {
@@ -96,9 +96,12 @@ void draw_told(Sheet& sheet, const bench::TabletView::Told& told) {
   std::vector<Label> said;
   if (const std::string now = told_now(sheet, told); !now.empty())
     said.push_back({now, clean_bold, false, 5});
+  if (told.failure && !told.found.empty())
+    said.push_back({words::message(*told.failure), clean_letters, false, 4});
   if (told.pigments > 0)
-    said.push_back(
-        {told_counted(told.pigments, told.batches, Say::told_counts), clean_letters, false, 2});
+    said.push_back({told_counted(told.pigments, told.batches,
+                                 told.doubted ? Say::told_is_kept : Say::told_counts),
+                    clean_letters, false, 2});
   if (told.doubted) said.push_back({say(Say::told_doubted), clean_letters, false, 3});
   if (said.empty()) said.push_back({say(Say::told_about), clean_letters, false, 6});
   labels(sheet, inset(sheet.view.layout.more, 3), plain(t), said, Anchor::left);

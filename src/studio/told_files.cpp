@@ -29,11 +29,20 @@ std::int64_t written_at(const Path& file) {
 std::vector<ToldFile> by_time(const Path& folder, const std::vector<std::string>& names) {
   std::vector<ToldFile> all;
   for (const std::string& name : names)
-    if (name.ends_with(told_ending)) all.push_back({name, written_at(folder / name), {}});
+    if (name.ends_with(told_ending)) all.push_back({name, written_at(folder / name), {}, {}});
   std::sort(all.begin(), all.end(), [](const ToldFile& a, const ToldFile& b) {
     return a.at != b.at ? a.at > b.at : a.name > b.name;
   });
   return all;
+}
+
+words::Result<paint::ToldRange> usable(disk::Files& files, const Path& file) {
+  const disk::Bytes read = files.read_piece(file, 0, paint::most_told_bytes + 1);
+  if (read.code != 0) return tl::make_unexpected(error("read", file, read.code));
+  auto told = paint::told_from(read.bytes);
+  const auto fault = told ? paint::implausible(*told) : std::optional(told.error());
+  if (fault) return words::failure(Say::told_file_refused, {file.string(), words::Inner(*fault)});
+  return told;
 }
 
 }
@@ -63,17 +72,19 @@ newest_told(disk::Files& files, const Path& studio,
   const disk::Listed listed = files.list(folder);
   if (listed.code != 0 && listed.code != ENOENT)
     return tl::make_unexpected(error("list", folder, listed.code));
+  std::optional<words::Error> passed_over;
   for (ToldFile& file : by_time(folder, listed.names)) {
-    const disk::Bytes read = files.read_piece(folder / file.name, 0, paint::most_told_bytes + 1);
-    if (read.code != 0) return tl::make_unexpected(error("read", folder / file.name, read.code));
-    auto told = paint::told_from(read.bytes);
-    if (!told)
-      return words::failure(Say::told_file_refused,
-                            {(folder / file.name).string(), words::Inner(told.error())});
+    auto told = usable(files, folder / file.name);
+    if (!told) {
+      if (!passed_over) passed_over = std::move(told.error());
+      continue;
+    }
     if (is_own(*told)) continue;
     file.told = *std::move(told);
+    file.passed_over = std::move(passed_over);
     return std::optional(std::move(file));
   }
+  if (passed_over) return tl::make_unexpected(*std::move(passed_over));
   return std::optional<ToldFile>();
 }
 

@@ -26,10 +26,12 @@ struct ToldFile {
   std::string name;
   std::int64_t at = 0; // when it was last written, ms since 1970
   paint::ToldRange told;
+  std::optional<words::Error> passed_over; // a later file that cannot be used: told_file_refused
 };
 
-// Of the folder's files (*.json) that which was written last, but for the studio's own; absent
-// where there is none. Errors: told_file_refused with those of paint::told_from, the disk's.
+// Of the folder's files (*.json) that can be used the one which was written last, but for the
+// studio's own; absent where there is none. Errors: the disk's, and told_file_refused with those of
+// paint::told_from and paint::implausible, where that is all there is.
 words::Result<std::optional<ToldFile>>
 newest_told(disk::Files& files, const std::filesystem::path& studio,
             const std::function<bool(const paint::ToldRange&)>& is_own);

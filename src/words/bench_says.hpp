@@ -28,21 +28,23 @@ enum class BenchSay {
   pans_left_none,
   told_nothing,
   told_reading,
+  told_counts_already, // 0: file
   another_device_wrote,
   powder_is_weighed,
   bottle_of_liquid,
   nothing_wanted,
   amount_cannot_be,
   pans_not_whole,
-  drops_doubted,    // g: 0 by the card, 1 as typed
-  left_doubted,     // g: 0 by count, 1 as typed
-  more_than_left,   // likewise
-  far_too_much,     // 0: typed, 1: of pigment there
-  past_the_plan,    // g: 0 planned, 1 with what was typed
-  so_many_portions, // 0: over the slab
-  pan_heavier,      // g: 0 before, 1 now
-  pan_lighter,      // g: 0 of powder in it, 1 typed
-  spilt_more,       // g: 0 there, 1 typed
+  drops_doubted,       // g: 0 by the card, 1 as typed
+  left_doubted,        // g: 0 by count, 1 as typed
+  more_than_left,      // likewise
+  far_too_much,        // 0: typed, 1: of pigment there
+  past_the_plan,       // g: 0 planned, 1 with what was typed
+  so_many_portions,    // 0: over the slab
+  pan_heavier,         // g: 0 before, 1 now
+  pan_lighter,         // g: 0 of powder in it, 1 typed
+  spilt_more,          // g: 0 there, 1 typed
+  spilt_more_than_all, // g: 0 that went in, 1 typed
   nothing_typed,
   question_closed,
   none_went_in,

@@ -20,11 +20,13 @@ enum class CommandsSay {
   show_hand_batches,
   show_hand_slips,
   show_hand_rests_on,
+  show_hand_told,
   // what studios tell each other
   tell_nothing,
   hear_nothing,
   hear_not_there, // 0: path
   hear_done,      // 0: pigments, 1: batches
+  hear_already,
   hear_forgotten,
   // photos
   photo_not_there, // 0: path

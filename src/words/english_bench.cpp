@@ -41,6 +41,7 @@ std::string_view english(BenchSay id) {
   case Say::told_reading:
     return "The studio is still being read, so not all that it taught is known yet: once more in a "
            "moment.";
+  case Say::told_counts_already: return "“{0}” is the newest file there, and counts already.";
   case Say::another_device_wrote: return "Another device has added to this batch.";
   case Say::amount_cannot_be: return "It cannot be so much: is a point missing? Type it again.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
@@ -62,6 +63,7 @@ std::string_view english(BenchSay id) {
   case Say::pan_lighter:
     return "Its powder alone weighs some {0} g. If it is {1} g, enter it once more.";
   case Say::spilt_more: return "Only {0} g are there now, so no {1} g were spilt.";
+  case Say::spilt_more_than_all: return "Only {0} g went in altogether, so no {1} g were spilt.";
   case Say::question_closed: return "The question is closed. Nothing was taken back.";
   case Say::line_taken_back: return "That line was left out meanwhile.";
   case Say::nothing_typed: return "0 is no amount: type how much it was, or cancel.";

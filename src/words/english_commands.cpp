@@ -31,6 +31,7 @@ std::string_view english(CommandsSay id) {
     return "The feel notes of this studio speak against it: it is kept, and not believed as long "
            "as they do.";
   case Say::hear_done: return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
+  case Say::hear_already: return "That file counts already, so nothing was written.";
   case Say::hear_forgotten: return "What was told counts no more.";
   case Say::bring_not_there: return "There is no file {0} that can be read.";
   case Say::bring_no_binder: return "There is no binder “{0}” on the shelf. There are: {1}.";
@@ -98,6 +99,7 @@ std::string_view english(CommandsSay id) {
   case Say::show_hand_batches: return "differences     {0} between batches, {1} between pigments";
   case Say::show_hand_slips: return "slips           {0} % of the notes";
   case Say::show_hand_rests_on: return "rests on        {0} of {1}";
+  case Say::show_hand_told: return "                and on what another studio told";
   case Say::photo_not_there: return "The photo “{0}” cannot be read.";
   case Say::photo_needs_batch:
     return "A photo wants its batch (--batch) and what it is of (--of dot, swatch, pan or slab).";

@@ -99,6 +99,9 @@ std::string_view english(PaintSay id) {
   case Say::told_out_of_range: return "What the other studio tells has “{0}” out of range.";
   case Say::told_unknown_pigment:
     return "The other studio tells of “{0}”, a pigment that this program does not know.";
+  case Say::told_implausible:
+    return "It says that {0} wants {1} mL of liquid to 1 mL of pigment, where about {2} mL are "
+           "usual: something is wrong with it.";
   case Say::told_twice: return "The other studio tells of “{0}” twice.";
   case Say::told_row: return "Row {0} of “covariance” has to have {1} numbers.";
   case Say::told_not_positive:

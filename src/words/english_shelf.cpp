@@ -59,6 +59,7 @@ std::string_view english(ShelfSay id) {
   case Say::card_soft_honey: return "In this air, to 10 g of gum: honey {0} to {1} g";
   case Say::card_soft_glycerin:
     return "In this air honey alone stays hard; to 10 g of gum: glycerin {0} to {1} g";
+  case Say::card_soft_damp: return "In air so damp no paint dries";
   case Say::card_soft_none: return "In air so dry neither honey nor glycerin keeps it soft";
   case Say::card_soft_both:
     return "In this air, to 10 g of gum: honey {0} to {1} g, or glycerin {2} to {3} g";

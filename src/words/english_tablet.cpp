@@ -45,8 +45,9 @@ std::string_view english(TabletSay id) {
   case Say::told_found:
     return "“{0}” of {1}: {2}, from {3}. Begin from it? Your own notes outweigh it as they come.";
   case Say::told_counts: return "A friend’s file is used: {0}, from {1}.";
+  case Say::told_is_kept: return "A friend’s file is kept: {0}, from {1}.";
   case Say::told_doubted:
-    return "Your own notes speak against it: it is kept, and not believed as long as they do.";
+    return "It counts for nothing as long as your own notes speak against it, as they do now.";
   case Say::told_pigment: return "1 pigment";
   case Say::told_pigments: return "{0} pigments";
   case Say::told_batch: return "1 batch";

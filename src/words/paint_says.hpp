@@ -84,6 +84,7 @@ enum class PaintSay {
   told_field,           // 0: field
   told_out_of_range,    // 0: field
   told_unknown_pigment, // 0: name
+  told_implausible,     // 0: name, 1 and 2: mL to 1 mL, told and usual
   told_twice,           // 0: name
   told_row,             // 0: which, 1: numbers that it has
   told_not_positive,

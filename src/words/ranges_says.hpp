@@ -23,8 +23,8 @@ enum class RangesSay {
   range_in_binder,
   range_in_stronger,
   range_in_thinner,
-  felt_in_thinner,
-  felt_in_stronger,
+  binder_stronger,
+  binder_thinner,
 };
 
 constexpr Table table_of(RangesSay) { return Table::ranges; }

@@ -56,6 +56,7 @@ enum class ShelfSay {
   card_soft_honey,
   card_soft_glycerin,
   card_soft_none,
+  card_soft_damp,
   card_soft_both,
   card_soft_gum,
   card_soft_guess,

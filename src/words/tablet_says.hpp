@@ -43,8 +43,9 @@ enum class TabletSay {
   told_written, // 0: path
   told_preparing,
   told_none,
-  told_found,  // 0: file, 1: date, 2: pigments, 3: batches
-  told_counts, // 0: pigments, 1: batches
+  told_found,   // 0: file, 1: date, 2: pigments, 3: batches
+  told_counts,  // 0: pigments, 1: batches
+  told_is_kept, // likewise
   told_doubted,
   told_pigment,
   told_pigments, // 0: how many, and so on

@@ -3,7 +3,9 @@
 #include "bench/ranges.hpp"
 #include "hands.hpp"
 #include "paint/range/learn_bytes.hpp"
+#include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -94,6 +96,15 @@ TEST_CASE("what studios tell each other is asked for, taken and put away on this
   CHECK(told_view().pigments == 1);
   study_all(h);
   CHECK(h.b.learning.ranges.fit.told);
+  h.give(FriendsFound{FriendsFile{"again.json", 1795617120000, told}}); // counts already
+  CHECK(told_view().found.empty());
+  CHECK(told_view().failure->what == words::Sentence(words::BenchSay::told_counts_already));
+  told.notes += 1;
+  h.give(FriendsFound{FriendsFile{"later.json", 1795617120000, told,
+                                  words::Error{words::StudioSay::told_file_refused, {}}}});
+  CHECK(told_view().found == "later.json");
+  CHECK(told_view().failure); // of a file that is passed over
+  h.tap("leave_told");
   h.tap("forget_told");
   CHECK(h.count<session::Told>() == 2);
   CHECK_FALSE(h.b.learning.told);

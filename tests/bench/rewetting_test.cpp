@@ -74,6 +74,15 @@ TEST_CASE("paint that would not re-wet: so many drops of honey more, and those a
   CHECK(index < caution_mark(paint::TackMark{}));
 }
 
+TEST_CASE("air too damp to dry in is not called dry") {
+  Hands h;
+  h.b.plan.humidity = 0.99;
+  CHECK(of_card(h).damp);
+  CHECK_FALSE(of_card(h).honey);
+  h.b.plan.humidity = 0.03;
+  CHECK_FALSE(of_card(h).damp);
+}
+
 TEST_CASE("the word taken back, another after it, or the batch discarded: nothing is asked for") {
   Hands h;
   const std::string batch = batch_that_became(h, "wont_rewet");

@@ -137,7 +137,7 @@ TEST_CASE("more cannot be spilt than is there, and it is said how much that is")
   };
   spill("60");
   CHECK(says(h, BenchSay::spilt_more));
-  CHECK(words::message(*h.b.number->error).find("2") != std::string::npos); // some 20 g
+  CHECK(words::message(*h.b.number->error).find("Only 2") == 0); // some 20 g
   CHECK(h.count<session::Lost>() == 0);
   h.type("2");
   CHECK(h.count<session::Lost>() == 1);
@@ -147,7 +147,30 @@ TEST_CASE("more cannot be spilt than is there, and it is said how much that is")
   CHECK_FALSE(h.b.number);
   correct_latest(h);
   h.type("90");
-  CHECK(says(h, BenchSay::spilt_more));
+  CHECK(says(h, BenchSay::spilt_more_than_all));
+}
+
+TEST_CASE("what was spilt on the slab can be corrected when the paint is gathered") {
+  Hands h;
+  h.begin();
+  weigh_in(h, "gum_12", "9");
+  h.tap("more");
+  h.tap("spilt");
+  h.type("2");
+  for (const char* pad : {"pass", "pass", "pass", "gather"}) h.tap(pad);
+  const auto lines = correctable(h.b);
+  const auto spilt = std::find_if(lines.begin(), lines.end(), [](const auto* line) {
+    return std::holds_alternative<session::Lost>(line->event);
+  });
+  REQUIRE(spilt != lines.end());
+  const std::string line = "line " + arg_of((*spilt)->ref);
+  h.tap("more");
+  h.tap("lines");
+  while (!h.shows(line)) h.tap("page_on");
+  h.tap(line);
+  h.tap("other_amount");
+  h.type("3");
+  CHECK_FALSE(h.b.number);
 }
 
 TEST_CASE("nothing is no amount, where it makes no sense") {

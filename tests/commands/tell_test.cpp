@@ -55,6 +55,7 @@ TEST_CASE("what one studio tells another hears, and can forget") {
   const auto after = s.range_of("pb29");
   CHECK(after["sd_of_ln"] < before["sd_of_ln"]);
   CHECK(after["rests_on"] == "told");
+  CHECK(has(s.own.read({"range"}).out, "what another studio told"));
   CHECK(before["rests_on"] == "class_guess");
   CHECK(s.hear("--no-more").status == 0);
   CHECK(s.range_of("pb29") == before);
@@ -124,6 +125,29 @@ TEST_CASE("nothing is told where nothing was felt; no file is written over") {
   CHECK(run({"tell", "--studio", s.friends.name}).status == 1);
 }
 
+TEST_CASE("what counts already is not kept twice") {
+  const Two s;
+  REQUIRE(s.tell().status == 0);
+  REQUIRE(s.hear(s.file).status == 0);
+  const auto before = s.own.files();
+  const Ran again = s.hear(s.file);
+  CHECK(again.status == 0);
+  CHECK(has(again.out, "counts already"));
+  CHECK(s.own.files() == before);
+}
+
+TEST_CASE("what no pigment wants is not heard, however well it is written") {
+  const Two s;
+  REQUIRE(s.tell().status == 0);
+  auto absurd = nlohmann::json::parse(rig::bytes_of(s.file));
+  absurd["ln_demands"][0] = 4.9;
+  rig::put(s.friends.path / "absurd", absurd.dump());
+  const Ran ran = s.hear((s.friends.path / "absurd").string());
+  CHECK(ran.status == 1);
+  CHECK(has(ran.err, "134.3 mL of liquid to 1 mL of pigment"));
+  CHECK(s.own.files().empty());
+}
+
 TEST_CASE("what cannot be heard is named, and nothing is kept") {
   const Two s;
   rig::put(s.friends.path / "bad", "{\"format\":\"slabside-range\",\"version\":9}");
@@ -148,7 +172,7 @@ TEST_CASE("a word that the studio's own notes speak against is kept, and said no
   REQUIRE(s.own.play(evening).status == 0);
   CHECK_FALSE(has(s.hear(s.file).out, "speak against it"));
   auto far = nlohmann::json::parse(rig::bytes_of(s.file));
-  far["ln_demands"][0] = -4.9;
+  far["ln_demands"][0] = far["ln_demands"][0].get<double>() - 1;
   far["strength"][1] = 0;
   for (auto& hand : far["hand"]) hand[1] = 0.01;
   far["covariance"][0][0] = 0.001;

@@ -1,6 +1,9 @@
 #include "paint/range/told.hpp"
 
+#include "paint/catalogue.hpp"
+#include "paint/range/learn_facts.hpp"
 #include "paint/range/learn_plan.hpp"
+#include "words/paint_says.hpp"
 
 #include <Eigen/LU>
 #include <Eigen/SparseCholesky>
@@ -99,8 +102,11 @@ ToldRange told_by(const RangeFit& fit, const std::vector<std::string>& names) {
   at.push_back(fit.strength_at < 0 ? fit.alpha_at : fit.strength_at);
   const MatrixXd covariance = covariance_of(fit, at);
   const auto count = static_cast<Eigen::Index>(told.pigments.size());
+  // So that rounding, when it is written, makes no matrix of nothing.
+  const double more = 2e-6 * static_cast<double>(count);
   for (Eigen::Index i = 0; i < count; ++i)
-    for (Eigen::Index j = 0; j <= i; ++j) told.covariance.push_back(covariance(i, j));
+    for (Eigen::Index j = 0; j <= i; ++j)
+      told.covariance.push_back(covariance(i, j) + (i == j ? more : 0));
   told.class_offset = {fit.z[place(fit.alpha_at)], std::sqrt(covariance(count, count))};
   told.strength = fit.strength_at < 0 ? fit.priors.strength
                                       : NormalPrior{fit.z[place(fit.strength_at)],
@@ -110,6 +116,21 @@ ToldRange told_by(const RangeFit& fit, const std::vector<std::string>& names) {
   told.batches = fit.batches;
   told.notes = fit.notes;
   return told;
+}
+
+std::optional<words::Error> implausible(const ToldRange& told) {
+  const double most = std::log(5);
+  for (std::size_t i = 0; i < told.pigments.size(); ++i) {
+    const CataloguePigment* known = in_catalogue(told.pigments[i]);
+    if (!known) continue;
+    const LearnPigment usual = learn_facts(known->facts);
+    const double expected = usual.ln_oil + usual.kappa;
+    if (std::abs(told.ln_demands[i] - expected) > most)
+      return words::Error{words::PaintSay::told_implausible,
+                          {known->name, words::Number(std::exp(told.ln_demands[i]), 1),
+                           words::Number(std::exp(expected), 1)}};
+  }
+  return std::nullopt;
 }
 
 LearnPriors priors_told(const ToldRange& told) {

@@ -41,7 +41,14 @@ std::string bytes_of(const ToldRange& told);
 // told_not_positive (the covariance is of nothing).
 words::Result<ToldRange> told_from(std::string_view bytes);
 
-// Of the pigments that were felt and have a name; what has none is left out. No pigment: none.
+// Well written, and not of any paint: a demand beyond five times what the pigment's class and oil
+// absorption let expect, or below a fifth of it (own choice: some three sds of what studios and
+// pigments of a class differ by). Asked before it is kept; what was kept earlier stays readable.
+std::optional<words::Error> implausible(const ToldRange& told); // told_implausible
+
+// Of the pigments that were felt and have a name; what has none is left out. No pigment: none. Each
+// variance is wider by 2e-6 for each pigment, so that what is rounded for a file stays a
+// covariance.
 ToldRange told_by(const RangeFit& fit, const std::vector<std::string>& names);
 
 // A problem's pigments and priors as another studio's word lets expect them.

@@ -151,11 +151,8 @@ std::string bytes_of(const ToldRange& told) {
   Json rows = Json::array(), hand = Json::array(), demands = Json::array();
   for (std::size_t i = 0; i < told.pigments.size(); ++i) {
     Json row = Json::array();
-    for (std::size_t j = 0; j <= i; ++j) {
-      // Rounding must not make a matrix of nothing.
-      const double more = i == j ? 2e-6 * static_cast<double>(told.pigments.size()) : 0;
-      row.push_back(rounded(told.covariance[covariance_entry(i, j)] + more));
-    }
+    for (std::size_t j = 0; j <= i; ++j)
+      row.push_back(rounded(told.covariance[covariance_entry(i, j)]));
     rows.push_back(std::move(row));
     demands.push_back(rounded(told.ln_demands[i]));
   }
