@@ -176,8 +176,9 @@ double gum_short_mL(const session::Batch& batch, const paint::GumMarks& marks,
                     const Measures& binder) {
   constexpr double at_once = 0.2; // of the liquid: more would leave a crumb before it
   const paint::Standing& s = batch.standing;
-  if (!(s.binder_g.value > 0)) return 0;
-  const double gum_in_mL = s.gum_g.value / s.binder_g.value * binder.g_per_mL;
+  const double gum = s.binder_g.value > 0 && s.gum_g.value > 0 ? s.gum_g.value / s.binder_g.value
+                                                               : paint::usual_dry_gum;
+  const double gum_in_mL = gum * binder.g_per_mL;
   const double short_g = marks.enough_from * s.pigment_mL.value - s.gum_g.value;
   return std::min(short_g / gum_in_mL, at_once * s.liquid_mL_now.value);
 }
