@@ -94,6 +94,13 @@ bool called_right_twice(const session::Batch& batch) {
                        }) > 1;
 }
 
+// Ground earths and stones, and what nobody knows; others are made fine, and clump (common
+// practice, no source).
+bool is_often_coarse(paint::PigmentClass family) {
+  return family == paint::PigmentClass::mineral || family == paint::PigmentClass::extender ||
+         family == paint::PigmentClass::unknown;
+}
+
 // What has to go in for gum, and how long to mull before it so that it flows right with it.
 void say_what_gum_takes(const session::Batch& batch, const session::Expectation& expected,
                         const paint::GumMarks& marks, const Measures& binder, Advice& advice) {
@@ -123,6 +130,8 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
     advice.kind = Advice::keep_mulling;
     advice.mulling = state.left;
     advice.specks = specks_stay(state);
+    if (advice.specks == SpecksStay::coarse && !is_often_coarse(session::family_of(batch)))
+      advice.specks = SpecksStay::in_portions;
     break;
   }
   return advice;

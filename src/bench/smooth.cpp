@@ -92,7 +92,9 @@ Smoothness smoothness(const SmoothState& state) {
 SpecksStay specks_stay(const SmoothState& state) {
   const bool takes_longer = state.left && state.left->passes.middle >= 1;
   if (!state.mulled || state.same_specks < 2 || takes_longer) return SpecksStay::no;
-  return state.left || state.same_specks > 2 ? SpecksStay::coarse : SpecksStay::in_portions;
+  constexpr int many_looks = 4; // own choice: by then most paints are smooth
+  const bool too_long = state.left || state.same_specks >= many_looks;
+  return too_long ? SpecksStay::coarse : SpecksStay::in_portions;
 }
 
 bool is_known_rough(const SmoothState& state) {

@@ -218,6 +218,7 @@ TEST_CASE("specks that stay lead on: smaller portions, then grains of the pigmen
   s.dot(Specks::few); // a look more at the same paint
   CHECK(s.advice().specks == SpecksStay::no);
   CHECK(looked(Specks::few) == SpecksStay::in_portions);
+  CHECK(looked(Specks::few) == SpecksStay::in_portions);
   CHECK(looked(Specks::few) == SpecksStay::coarse);
   CHECK(looked(Specks::none) == SpecksStay::no);
 }
@@ -234,6 +235,10 @@ TEST_CASE("specks after the time that this paint takes are grains; before it, mu
   CHECK(s.advice().specks == SpecksStay::no);
   s.known.mulling_left->passes = {0, 0.2, 1};
   CHECK(s.advice().specks == SpecksStay::coarse);
+  Card fine = make::pigment("p", 4.2, 30);
+  std::get<PigmentCard>(fine.facts).pigment.family = paint::PigmentClass::organic;
+  s.w.card(fine); // such powder clumps
+  CHECK(s.advice().specks == SpecksStay::in_portions);
 }
 
 TEST_CASE("what has dried off does not change by gathering, nor what stays by pouring") {
