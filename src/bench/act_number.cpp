@@ -29,6 +29,7 @@ namespace {
 constexpr std::size_t longest_number = 8; // characters
 
 void close_number(Bench& bench) {
+  bench.amount = {}; // the next tap is no weighing
   bench.number.reset();
   if (is_open<NumberPanel>(bench.panel)) bench.panel = TrailPanel{};
 }

@@ -9,6 +9,7 @@
 #include "bench/recalibration.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
+#include "bench/told_at_slab.hpp"
 #include "words/bench_says.hpp"
 
 #include <utility>
@@ -31,14 +32,8 @@ void add_material(Bench& bench, const std::string& id, const Now& now, Effects& 
   bench.dropper.clear();
 }
 
-void next_stage(Bench& bench, const Now& now, Effects& effects) {
-  const session::Pass* pass = running(*bench.folded);
-  const bool first = bench.folded->passes.empty();
-  const session::Stage next = first ? session::Stage::wetting_out
-                              : pass && pass->stage == session::Stage::mulling
-                                  ? session::Stage::resting
-                                  : session::Stage::mulling;
-  record_at_slab(bench, session::StageBegan{next}, now, effects);
+void begin_next_stage(Bench& bench, const Now& now, Effects& effects) {
+  record_at_slab(bench, session::StageBegan{next_stage(*bench.folded)}, now, effects);
 }
 
 // Mulled paint is judged under the muller; before the first pass the knife is in the hand.
@@ -133,7 +128,7 @@ void act_on(Bench& bench, SlabPad pad, const std::string& arg, const Now& now, E
   case SlabPad::bottle: return open_panel(bench, BottlesPanel{});
   case SlabPad::dot: return open_panel(bench, SpecksPanel{});
   case SlabPad::trouble: return open_panel(bench, TroublesPanel{});
-  case SlabPad::pass: return next_stage(bench, now, effects);
+  case SlabPad::pass: return begin_next_stage(bench, now, effects);
   case SlabPad::gather: return record_at_slab(bench, session::Gathered{}, now, effects);
   case SlabPad::back_on_slab:
     return record_at_slab(bench, session::StageBegan{session::Stage::resting}, now, effects);

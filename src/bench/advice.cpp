@@ -1,5 +1,6 @@
 #include "bench/advice_parts.hpp"
 #include "bench/record.hpp"
+#include "bench/told_at_slab.hpp"
 #include "paint/range/helping.hpp"
 #include "session/feelings.hpp"
 
@@ -62,14 +63,14 @@ bool is_worked_since(const session::Batch& batch, const Known& known, bool by_kn
   return worked_since_s(batch, session::Stage::mulling) >= (mulls ? known.pass_s : least_s);
 }
 
-namespace {
-
-using session::Feel;
-
 bool was_mulled(const session::Batch& batch) {
   return std::any_of(batch.passes.begin(), batch.passes.end(),
                      [](const session::Pass& p) { return p.stage == session::Stage::mulling; });
 }
+
+namespace {
+
+using session::Feel;
 
 // Whether it would dry, from what the room lets gum, glycerin and honey keep. Without any of the
 // two it is the room's doing, and no stop mark.
@@ -93,9 +94,32 @@ bool called_right_twice(const session::Batch& batch) {
                        }) > 1;
 }
 
+// Ground earths and stones, and what nobody knows; others are made fine, and clump (common
+// practice, no source).
+bool is_often_coarse(paint::PigmentClass family) {
+  return family == paint::PigmentClass::mineral || family == paint::PigmentClass::extender ||
+         family == paint::PigmentClass::unknown;
+}
+
+// What has to go in for gum, and how long to mull before it so that it flows right with it.
+void say_what_gum_takes(const session::Batch& batch, const session::Expectation& expected,
+                        const paint::GumMarks& marks, const Measures& binder, Advice& advice) {
+  const double mL = gum_short_mL(batch, marks, binder);
+  advice.amount = tapped(binder.drop_mL, mL, binder);
+  const paint::Standing& s = batch.standing;
+  const double drier = s.flow_now->value - mL / s.pigment_mL.value;
+  const int minutes = drier > 0 ? minutes_to(batch, expected, std::log(drier)) : 0;
+  advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
+}
+
 Advice felt_right(const session::Batch& batch, const session::Expectation& expected,
-                  const Known& known, Advice advice) {
-  if (advice.gum != paint::GumState::too_little) advice.gum.reset();
+                  const Measures& of, const Known& known, Advice advice) {
+  if (advice.gum == paint::GumState::too_little)
+    say_what_gum_takes(batch, expected,
+                       session::marks_of(known.verdicts, session::family_of(batch)),
+                       binder_meant(of, known, advice), advice);
+  else
+    advice.gum.reset();
   if (std::log(batch.standing.flow_now->value) < expected.band.from && !called_right_twice(batch))
     return advice.kind = Advice::judge_again, advice;
   const SmoothState state = smooth_state(batch, known.mulling_left, known.pass_s);
@@ -105,6 +129,9 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
   case Smoothness::keep_mulling:
     advice.kind = Advice::keep_mulling;
     advice.mulling = state.left;
+    advice.specks = specks_stay(state);
+    if (advice.specks == SpecksStay::coarse && !is_often_coarse(session::family_of(batch)))
+      advice.specks = SpecksStay::in_portions;
     break;
   }
   return advice;
@@ -134,20 +161,35 @@ Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
 
 // ---- found dry
 
-// The flow that it had when a hand last did something to it, while it was found dry since and has
-// not been felt to be right again.
-std::optional<double> flow_before_it_dried(const session::Batch& batch) {
+struct DriedOut {
+  double before = 0; // its flow when a hand last did something to it
+  double since = 0;  // the most that it had after something was given back
+};
+
+// While it was found dry, or must be stiff by what the room takes, and has not been felt to be
+// right again.
+std::optional<DriedOut> dried_out(const session::Batch& batch,
+                                  const session::Expectation& expected) {
+  constexpr double stiff = 0.5; // of the flow that it had: own choice
   bool dry = false;
+  double since = 0;
+  double later = batch.standing.flow_now->value;
+  const double right = std::exp(expected.band.middle);
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn) continue;
     const auto* found = std::get_if<session::Found>(&e->event);
     const auto* felt = std::get_if<session::Felt>(&e->event);
-    if (found && found->as == session::State::dry)
+    if (found && found->as == session::State::dry) {
       dry = true;
-    else if (felt && !dry && felt->as >= Feel::right)
-      return std::nullopt;
-    else if (dry && e->flow && by_hand(e->event))
-      return e->flow;
+      continue;
+    }
+    const bool by_a_hand = e->flow && by_hand(e->event);
+    if (by_a_hand && (dry || later < stiff * std::min(*e->flow, right)))
+      return DriedOut{*e->flow, since};
+    if (felt && felt->as >= Feel::right) return std::nullopt;
+    if (!by_a_hand) continue;
+    later = e->flow_before.value_or(*e->flow);
+    if (std::holds_alternative<session::Added>(e->event)) since = std::max(since, *e->flow);
   }
   return std::nullopt;
 }
@@ -155,17 +197,18 @@ std::optional<double> flow_before_it_dried(const session::Batch& batch) {
 // mL of water; 0 where it did not dry, or has it back.
 double to_give_back(const session::Batch& batch, const session::Expectation& expected) {
   constexpr double near_enough = 0.9;
-  const auto before = flow_before_it_dried(batch);
-  if (!before) return 0;
-  const double flow = std::min(*before, std::exp(expected.band.to));
+  const auto dried = dried_out(batch, expected);
+  if (!dried) return 0;
+  const double flow = std::min(dried->before, std::exp(expected.band.to));
+  if (dried->since >= near_enough * flow) return 0;
   const double now = batch.standing.flow_now->value;
   return now < near_enough * flow ? (flow - now) * batch.standing.pigment_mL.value : 0;
 }
 
 // Minutes that water given back since has still to soak in, before anything else is done; 0: none.
-int to_soak_min(const session::Batch& batch) {
+int to_soak_min(const session::Batch& batch, const session::Expectation& expected) {
   constexpr double soak_s = 600; // common practice, no source
-  if (!flow_before_it_dried(batch)) return 0;
+  if (!dried_out(batch, expected)) return 0;
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn || !by_hand(e->event)) continue;
     if (!std::holds_alternative<session::Added>(e->event)) return 0;
@@ -182,11 +225,14 @@ Advice give_back(double mL, const Known& known, Advice advice) {
   return advice;
 }
 
-// Once the powder was wetted out.
+}
+
 bool was_felt(const session::Batch& batch) {
   return std::any_of(batch.feelings.begin(), batch.feelings.end(),
                      [](const session::Feeling& felt) { return !felt.unwetted; });
 }
+
+namespace {
 
 // Until no dry powder is left within it, however it feels before that.
 Advice work_in(const session::Batch& batch, bool felt, Advice advice) {
@@ -212,31 +258,34 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   const paint::Standing& s = batch.standing;
   const auto marks = session::marks_of(known.verdicts, session::family_of(batch));
   advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, marks);
-  advice.by_knife = !was_mulled(batch);
+  const bool never_mulled = !was_mulled(batch);
+  advice.by_knife =
+      never_mulled && (running(batch) || next_stage(batch) == session::Stage::wetting_out);
   advice.sticky = sticky(s, batch.places.room);
   const LastNote note = last_note(batch);
   const bool fresh = note.feel && !note.added_since;
   advice.sticky_now = fresh && *note.feel < Feel::right;
   if (const double mL = to_give_back(batch, expected); mL > 0) return give_back(mL, known, advice);
-  if ((advice.wait_min = to_soak_min(batch)) > 0) return advice.kind = Advice::soak, advice;
+  if ((advice.wait_min = to_soak_min(batch, expected)) > 0)
+    return advice.kind = Advice::soak, advice;
   const bool too_loose = fresh ? *note.feel > Feel::right : is_far_too_loose(batch, expected);
   if (too_loose) return loosened(batch, expected, marks, advice);
   if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
     return before_it_was_wet(batch, advice);
-  if (is_past_right(batch, expected)) return past_right(batch, expected, of, advice);
+  if (is_past_right(batch, expected, of)) return past_right(batch, expected, of, advice);
   const bool still =
       !has_dried(batch) || right_is_likeliest(expected, now_at(batch, expected.stronger));
   if (fresh && *note.feel == Feel::right && still)
-    return felt_right(batch, expected, known, advice);
+    return felt_right(batch, expected, of, known, advice);
   constexpr double least_of_rest = 0.7;
   const paint::Helping rest = still_to_come(batch, expected, known);
   const double near_enough = (1 - as_a_spoon_fills) * s.liquid_mL.value;
-  if (advice.by_knife && !note.feel && rest.low > near_enough &&
+  if (never_mulled && !note.feel && rest.low > near_enough &&
       rest.high > most_counted / 3 * of.drop_mL) {
     advice.rest = true;
     return start_with({least_of_rest * rest.high, rest.high}, of, advice);
   }
-  if (advice.by_knife && !was_felt(batch)) return work_in(batch, !batch.feelings.empty(), advice);
+  if (never_mulled && !was_felt(batch)) return work_in(batch, !batch.feelings.empty(), advice);
   return drop_by_drop(batch, expected, of, known, advice);
 }
 
@@ -249,7 +298,10 @@ bool is_judged_next(const Advice& advice) {
 
 double advised_mL(const Advice& advice, const Measures& binder, const Known& known) {
   if (advice.kind != Advice::add_drops) return 0;
-  return mL_of(advice.amount, advice.water ? known.water : binder);
+  const bool other = !advice.binder.empty() && known.without_honey;
+  return mL_of(advice.amount, advice.water ? known.water
+                              : other      ? known.without_honey->of
+                                           : binder);
 }
 
 double took_first(const session::Batch& batch) {

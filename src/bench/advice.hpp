@@ -31,6 +31,7 @@ struct Advice {
     gathered        // the batch is off the slab
   } kind = weigh_pigment;
   Tapped amount = {};      // of binder, or of water
+  std::string binder = {}; // by name, where another one is meant than the batch's own
   bool water = false;      // it is of that
   bool several = false;    // rounds of so much and a pass it may take until right
   double mL = 0;           // of water to give back
@@ -39,8 +40,9 @@ struct Advice {
   bool too_early = false;  // it was felt before that
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
   bool felt_loose = false; // the note that is to be made again said too loose, or runnier
-  bool judge_now = false;  // the work that comes before judging is done
-  bool rest = false;       // a part of the first helping has gone in
+  SpecksStay specks = SpecksStay::no;
+  bool judge_now = false; // the work that comes before judging is done
+  bool rest = false;      // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
   // Mulled out wide, until it has dried to the middle of right; 0: not soon enough to wait for.
   int dry_min = 0;
@@ -67,6 +69,11 @@ struct Known {
   std::optional<MullingNeeded> mulling_left; // of this paint
   double pass_s = paint::usual_pass_s;       // as this studio makes them
   Measures water{0.05, 0, 1};
+  struct Binder {
+    std::string name;
+    Measures of;
+  };
+  std::optional<Binder> without_honey = {}; // or glycerin, where the batch's own has some
 };
 
 Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,

@@ -108,6 +108,26 @@ double gum_lacks_mL(const session::Batch& batch, const session::Expectation& exp
   return enough * wants * s.pigment_mL.value - s.binder_g.value / binder.g_per_mL;
 }
 
+// Under the muller, since the last pigment: what has left it since then was water.
+bool was_felt_right(const session::Batch& batch) {
+  const auto pigment_at = [&] {
+    for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+      const auto* added = std::get_if<session::Added>(&e->event);
+      const auto card = added && !e->withdrawn ? batch.cards.find(added->of) : batch.cards.end();
+      if (card != batch.cards.end() && card->second.kind() == session::CardKind::pigment)
+        return e->clock;
+    }
+    return session::Clock(0);
+  }();
+  for (const session::Entry& e : batch.entries) {
+    const auto* felt = std::get_if<session::Felt>(&e.event);
+    if (!felt || e.withdrawn || felt->as != Feel::right || e.clock < pigment_at) continue;
+    for (const session::Feeling& note : batch.feelings)
+      if (note.line == e.ref && note.by == session::By::muller && !note.set_aside) return true;
+  }
+  return false;
+}
+
 // What is too sticky after that, the muller judges better.
 bool is_enough_knife(const session::Batch& batch, const Advice& advice) {
   constexpr double enough_s = 300; // own choice
@@ -141,7 +161,7 @@ Helping divided(const session::Batch& batch, const session::Expectation& expecte
   if (!advice.water) {
     const Helping left = left_to_add(batch, expected, binder, known, advice);
     if (advice.gum == paint::GumState::too_little) return left;
-    const double lacks_mL = gum_lacks_mL(batch, expected, binder);
+    const double lacks_mL = was_felt_right(batch) ? 0 : gum_lacks_mL(batch, expected, binder);
     if (lacks_mL >= left.most_mL) return left;
     const double worth_mL = std::max(binder.drop_mL, left.most_mL / 3);
     if (lacks_mL >= worth_mL) return {std::min(left.least_mL, lacks_mL), lacks_mL};
@@ -152,6 +172,23 @@ Helping divided(const session::Batch& batch, const session::Expectation& expecte
 
 }
 
+double gum_short_mL(const session::Batch& batch, const paint::GumMarks& marks,
+                    const Measures& binder) {
+  constexpr double at_once = 0.2; // of the liquid: more would leave a crumb before it
+  const paint::Standing& s = batch.standing;
+  const double gum = s.binder_g.value > 0 && s.gum_g.value > 0 ? s.gum_g.value / s.binder_g.value
+                                                               : paint::usual_dry_gum;
+  const double gum_in_mL = gum * binder.g_per_mL;
+  const double short_g = marks.enough_from * s.pigment_mL.value - s.gum_g.value;
+  return std::min(short_g / gum_in_mL, at_once * s.liquid_mL_now.value);
+}
+
+const Measures& binder_meant(const Measures& binder, const Known& known, Advice& advice) {
+  if (!advice.sticky || !known.without_honey) return binder;
+  advice.binder = known.without_honey->name;
+  return known.without_honey->of;
+}
+
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,
                     const Measures& binder, const Known& known, Advice advice) {
   advice.kind = Advice::mull_and_judge;
@@ -159,8 +196,9 @@ Advice drop_by_drop(const session::Batch& batch, const session::Expectation& exp
     return advice.by_knife = advice.sticky_now = false, advice;
   if (advice.by_knife && last_note(batch).added_since && is_worked_since(batch, known, true))
     return advice.sticky_now = false, advice;
-  const Helping left = divided(batch, expected, binder, known, advice);
-  const Measures& of = advice.water ? known.water : binder;
+  const Measures& meant = binder_meant(binder, known, advice);
+  const Helping left = divided(batch, expected, meant, known, advice);
+  const Measures& of = advice.water ? known.water : meant;
   const bool there = is_there(batch, left, of);
   if (last_note(batch).added_since && (running(batch) || there)) return advice;
   advice.amount = tapped(left.least_mL, left.most_mL, of);
@@ -168,8 +206,9 @@ Advice drop_by_drop(const session::Batch& batch, const session::Expectation& exp
   if (!(mL > 0)) return advice;
   advice.kind = Advice::add_drops;
   const double after = after_work(batch, expected, known, advice.by_knife).mL;
-  advice.several = takes_several(flow_felt_sticky(batch, expected),
-                                 after + mL / batch.standing.pigment_mL.value, expected);
+  const double then = after + mL / batch.standing.pigment_mL.value;
+  advice.several = std::log(then) < expected.band.from ||
+                   takes_several(flow_felt_sticky(batch, expected), then, expected);
   return advice;
 }
 

@@ -74,10 +74,6 @@ int rounded_minutes(int minutes) {
   return 30;
 }
 
-namespace {
-
-// The middle of right; whatever the range says, above what was felt to be stiff by half of what is
-// right.
 double ln_right(const session::Batch& batch, const session::Expectation& expected) {
   const double middle = expected.band.middle;
   if (batch.feelings.empty()) return middle;
@@ -86,12 +82,14 @@ double ln_right(const session::Batch& batch, const session::Expectation& expecte
   return std::max(middle, std::log(last.flow) + (expected.band.to - expected.band.from) / 2);
 }
 
-}
-
-bool is_past_right(const session::Batch& batch, const session::Expectation& expected) {
+bool is_past_right(const session::Batch& batch, const session::Expectation& expected,
+                   const Measures& binder) {
   constexpr double not_unlikely = 0.3; // own choice: what is asked for leaves a tenth of that
+  const double right = std::exp(ln_right(batch, expected));
+  const double flow = batch.standing.flow_now->value;
   return last_note(batch).added_since &&
-         batch.standing.flow_now->value > std::exp(ln_right(batch, expected)) &&
+         flow > right * std::exp(expected.band.to - expected.band.middle) &&
+         (flow - right) * batch.standing.pigment_mL.value > binder.drop_mL / 2 &&
          paint::chance_too_loose(expected.prediction, now_at(batch, expected.stronger)) >
              not_unlikely;
 }

@@ -18,6 +18,9 @@ paint::PredictionAt now_at(const session::Batch& batch, double stronger);
 bool has_dried(const session::Batch& batch);
 bool right_is_likeliest(const session::Expectation& expected, const paint::PredictionAt& now);
 
+bool was_mulled(const session::Batch& batch);
+bool was_felt(const session::Batch& batch); // once the powder was wetted out
+
 // Seconds of mulling, or of the knife, since something was last put in or felt.
 double worked_since_s(const session::Batch& batch, session::Stage stage);
 // The pass that was asked for has been made: what comes next is the hand's word.
@@ -32,13 +35,26 @@ int rounded_minutes(int minutes); // nobody dries paint by the minute
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice);
 
+// The middle of right; whatever the range says, above what was felt to be stiff by half of what is
+// right.
+double ln_right(const session::Batch& batch, const session::Expectation& expected);
+
 // More was put in than it likely wants: too loose is not unlikely by now, and nobody has felt it.
-bool is_past_right(const session::Batch& batch, const session::Expectation& expected);
+bool is_past_right(const session::Batch& batch, const session::Expectation& expected,
+                   const Measures& binder);
 Advice past_right(const session::Batch& batch, const session::Expectation& expected,
                   const Measures& binder, Advice advice);
 
 // By three times what is right at most: nobody has to feel that.
 bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected);
+
+// mL of binder until the dry paint likely holds, as its binder brings gum; of so much at most as
+// can dry off before it.
+double gum_short_mL(const session::Batch& batch, const paint::GumMarks& marks,
+                    const Measures& binder);
+
+// The binder that is meant: another than the batch's own where that would make it stay tacky.
+const Measures& binder_meant(const Measures& binder, const Known& known, Advice& advice);
 
 // Felt stiffer than right, or not felt since something was added.
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,

@@ -56,8 +56,8 @@ bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
 // From when it can be poured: where no pan has room, at once.
 std::optional<Due> left_over(const std::string& batch, const BookEntry& entry,
                              std::int64_t now_ms) {
-  if (entry.left_mL < least_left_mL || takes_layer(entry, now_ms) || !waits_for_word(entry, now_ms))
-    return std::nullopt;
+  const bool poured = !entry.discarded && entry.poured_at > 0 && entry.poured_at <= now_ms;
+  if (!poured || entry.left_mL < least_left_mL || takes_layer(entry, now_ms)) return std::nullopt;
   return Due{batch, Due::What::in_jar, 0,
              std::max(entry.poured_at, entry.layer_at.value_or(entry.poured_at))};
 }

@@ -200,6 +200,7 @@ bool question_stands(const Bench& bench, const std::optional<UndoTarget>& target
 bool close_question(Bench& bench, const std::optional<UndoTarget>& target, const Now& now) {
   if (!question_stands(bench, target)) return false;
   bench.number.reset();
+  bench.amount = {};
   bench.panel = TrailPanel{};
   say_error(bench, {words::BenchSay::question_closed, {}}, now);
   return true;

@@ -23,6 +23,36 @@ const session::Entry* dot_of(const session::Batch& batch) {
   return nullptr;
 }
 
+double mulled_s(const session::Batch& batch, session::Clock from, session::Clock to) {
+  double seconds = 0;
+  for (const session::Pass& pass : batch.passes)
+    if (pass.stage == session::Stage::mulling)
+      seconds +=
+          std::max(0.0, std::min(pass.end.value_or(batch.clock), to) - std::max(pass.start, from));
+  return seconds;
+}
+
+// From the last one back; a look twice at the same paint is one.
+int same_specks(const session::Batch& batch) {
+  constexpr double least_s = 60; // of mulling between two dots: own choice
+  const session::Entry* later = nullptr;
+  int same = 0;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn) continue;
+    if (const auto* added = std::get_if<session::Added>(&e->event);
+        added && is_pigment(batch, *added))
+      break;
+    const auto* dot = std::get_if<session::Dot>(&e->event);
+    if (!dot) continue;
+    if (dot->specks == session::Specks::none) break;
+    if (later && mulled_s(batch, e->clock, later->clock) < least_s) continue;
+    if (later && std::get<session::Dot>(later->event).specks != dot->specks) break;
+    later = &*e;
+    ++same;
+  }
+  return same;
+}
+
 // Those that have ended, or as many as their minutes make.
 int passes_since(const session::Batch& batch, session::Clock since, double pass_s) {
   constexpr double nearly_whole = 0.25;
@@ -48,6 +78,7 @@ SmoothState smooth_state(const session::Batch& batch, const std::optional<Mullin
   state.passes = passes_since(batch, 0, pass_s);
   state.mulled = session::family_of(batch) != paint::PigmentClass::effect;
   state.left = left;
+  state.same_specks = same_specks(batch);
   return state;
 }
 
@@ -56,6 +87,14 @@ Smoothness smoothness(const SmoothState& state) {
   const bool takes_longer = state.left && state.left->passes.middle >= 1;
   if (state.passes == 0 || takes_longer) return Smoothness::keep_mulling;
   return state.dot && !state.mulled_since_dot ? Smoothness::keep_mulling : Smoothness::not_looked;
+}
+
+SpecksStay specks_stay(const SmoothState& state) {
+  const bool takes_longer = state.left && state.left->passes.middle >= 1;
+  if (!state.mulled || state.same_specks < 2 || takes_longer) return SpecksStay::no;
+  constexpr int many_looks = 4; // own choice: by then most paints are smooth
+  const bool too_long = state.left || state.same_specks >= many_looks;
+  return too_long ? SpecksStay::coarse : SpecksStay::in_portions;
 }
 
 bool is_known_rough(const SmoothState& state) {

@@ -22,6 +22,7 @@ struct SmoothState {
   int passes = 0;                     // of mulling, by their minutes where one was long
   bool mulled_since_dot = false;      // a pass, or as long
   bool mulled = true;                 // such paint is; flakes are not, they would break
+  int same_specks = 0;                // dots in a row that show no fewer, mulled between them
   std::optional<MullingNeeded> left;  // until a dot shows no specks, while that is learnt
 };
 SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingNeeded>& left = {},
@@ -32,6 +33,14 @@ enum class Smoothness { smooth, keep_mulling, not_looked };
 // By the last dot, until a pass was made since; without one by what was learnt, and in the first
 // pass no paint is.
 Smoothness smoothness(const SmoothState& state);
+// Whether mulling on as before still helps.
+enum class SpecksStay {
+  no,
+  in_portions, // they grow no fewer: less at a time lies under the muller
+  coarse       // nor so, or for longer than this paint takes as a rule: grains of the pigment
+};
+SpecksStay specks_stay(const SmoothState& state);
+
 // Mulled, and the last dot had specks, or without one what was learnt asks for more.
 bool is_known_rough(const SmoothState& state);
 

@@ -87,6 +87,7 @@ std::optional<Softening> softening_of_slab(const Bench& bench) {
   for (const session::ToCome& one : session::to_come(batch))
     if (is_sweet(*one.card)) return std::nullopt;
   const session::Expectation& expected = *bench.expected.answer;
+  if (is_far_too_loose(batch, expected)) return std::nullopt; // it becomes no such paint
   const double wants =
       std::exp(expected.band.middle - expected.prediction.drying * expected.stronger);
   const double more = std::max(1.0, wants / s.flow_put_in->value); // what dried off is no binder

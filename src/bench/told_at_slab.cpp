@@ -7,9 +7,29 @@
 
 namespace bench {
 
-bool is_dusty(const session::Batch& batch) {
-  constexpr double worked_s = 60; // as a pass that has ended wets it
+namespace {
+
+// Never mulled, and less than powder takes to be wetted out under the knife.
+bool is_hardly_worked_in(const session::Batch& batch) {
+  return !was_mulled(batch) &&
+         session::seconds_of(batch, session::Stage::wetting_out) < session::wetted_out_s;
+}
+
+}
+
+session::Stage next_stage(const session::Batch& batch) {
   const session::Pass* pass = running(batch);
+  if (!pass)
+    return is_hardly_worked_in(batch) ? session::Stage::wetting_out : session::Stage::mulling;
+  return pass->stage == session::Stage::mulling ? session::Stage::resting : session::Stage::mulling;
+}
+
+bool is_dusty(const session::Batch& batch) {
+  constexpr double mulled_s = 60; // as a pass that has ended wets it
+  const session::Pass* pass = running(batch);
+  if (!batch.powder_is_dry && !batch.passes.empty() && is_hardly_worked_in(batch) &&
+      !was_felt(batch))
+    return true;
   if (!batch.powder_is_dry || !pass || !(batch.standing.liquid_mL.value > 0))
     return batch.powder_is_dry;
   session::Clock since = pass->start;
@@ -19,7 +39,8 @@ bool is_dusty(const session::Batch& batch) {
     if (card != batch.cards.end() && !session::is_liquid(card->second.kind()))
       since = std::max(since, e.clock);
   }
-  return batch.clock - since < worked_s;
+  const bool knife = pass->stage == session::Stage::wetting_out;
+  return batch.clock - since < (knife ? session::wetted_out_s : mulled_s);
 }
 
 bool flows_right(const session::Batch& batch) {
@@ -29,6 +50,8 @@ bool flows_right(const session::Batch& batch) {
 
 paint::Band band_as_told(const session::Batch& batch, const session::Expectation& expected) {
   paint::Band band = expected.band;
+  const double up = ln_right(batch, expected) - band.middle;
+  for (double* ln_flow : {&band.middle, &band.from, &band.to, &band.first}) *ln_flow += up;
   const paint::Standing& s = batch.standing;
   const session::Entry* told = nullptr;
   for (const session::Entry& e : batch.entries)

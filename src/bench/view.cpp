@@ -4,6 +4,7 @@
 #include "bench/choices.hpp"
 #include "bench/corrections.hpp"
 #include "bench/due.hpp"
+#include "bench/known.hpp"
 #include "bench/making.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_binder.hpp"
@@ -63,6 +64,15 @@ MaterialView material_view(const Bench& bench, const PadId& pad) {
   return all;
 }
 
+PassView::Next pad_of(session::Stage stage) {
+  switch (stage) {
+  case session::Stage::wetting_out: return PassView::wet_out;
+  case session::Stage::mulling: return PassView::mull;
+  case session::Stage::resting: return PassView::scrape;
+  }
+  return PassView::none;
+}
+
 PassView pass_view(const Bench& bench, const session::Batch& batch) {
   PassView p;
   const auto passes = std::count_if(batch.passes.begin(), batch.passes.end(), [](const auto& x) {
@@ -78,10 +88,8 @@ PassView pass_view(const Bench& bench, const session::Batch& batch) {
   p.target_s = wets ? session::wetted_out_s : bench.mulling.pass_s;
   if (batch.progress != session::Progress::open)
     p.next = PassView::none;
-  else if (batch.passes.empty())
-    p.next = PassView::wet_out;
   else
-    p.next = pass && pass->stage == session::Stage::mulling ? PassView::scrape : PassView::mull;
+    p.next = pad_of(next_stage(batch));
   return p;
 }
 
@@ -103,19 +111,6 @@ UndoView undo_view(const Bench& bench, const session::Batch* batch) {
 }
 
 namespace {
-
-Known known_of(const Bench& bench) {
-  Known known;
-  known.verdicts = bench.learning.verdicts;
-  known.took_first = made_first(bench);
-  known.takes_in_all = planned_in_all(bench).flow;
-  for (const session::Card& card : materials_of(bench))
-    if (card.kind() == session::CardKind::water) known.water = measures_of(bench, card);
-  known.pass_s = bench.mulling.pass_s;
-  // A guess of how long would be no more than that: it is said once batches have taught it.
-  if (const auto left = mulling_left(bench); left && left->batches > 0) known.mulling_left = left;
-  return known;
-}
 
 std::optional<double> landing(const Bench& bench, const session::Batch& batch) {
   if (!bench.touch.press || bench.touch.press->slid ||
@@ -156,7 +151,10 @@ std::optional<JarView> jar_view(const session::Batch& batch) {
   if (jar == places.at.end() || in_hand(places) != session::Place::jar) return std::nullopt;
   const paint::Amount g = paint::grams_of(jar->second.paint, places.bench);
   const double stayed = paint::grams_of(places.on_tools.paint, places.bench).value;
-  return JarView{g, stayed > 0 && g.value > 0 ? stayed / (g.value + stayed) : 0};
+  double all = stayed; // what was poured too
+  for (const auto& [place, there] : places.at)
+    all += paint::grams_of(there.paint, places.bench).value;
+  return JarView{g, stayed > 0 && g.value > 0 ? stayed / all : 0};
 }
 
 // Of a run the sum, at the moment of its last drop.
@@ -269,7 +267,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.to_come = to_come(bench);
   if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
-  v.dried_mL = batch.standing.water_lost_mL;
+  v.dried_mL = batch.dried_mL;
   v.jar = jar_view(batch);
   v.dust = is_dusty(batch);
   v.progress = batch.progress;

@@ -118,6 +118,14 @@ std::optional<paint::Tack> tack_of(const session::Batch& batch) {
   return tack ? std::optional(*tack) : std::nullopt;
 }
 
+// By now its last layer has had all the time that it may take.
+bool is_all_dry(const session::Batch& batch, const Now& now) {
+  return std::all_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
+    const auto time = layer_time(batch, pan);
+    return time && hours_since(pan.layers.back().at, now) > time->hours.high;
+  });
+}
+
 std::vector<PansView::Weighing> weighings_of(const session::Pan& pan) {
   std::vector<PansView::Weighing> out;
   const std::int64_t poured = pan.layers.back().at;
@@ -334,6 +342,7 @@ PansView pans_view(const Bench& bench, const Now& now) {
   v.asked_day = verdict_day_due(bench, batch.id, now);
   add_known(bench, now, v);
   if (!v.said || v.said->early) v.tack = tack_of(batch); // else it is known what it became
+  if (v.tack == paint::Tack::dries && is_all_dry(batch, now)) v.tack.reset();
   add_others(bench, now, v);
   v.undo = undo_view(bench, &batch);
   v.number = number_view(bench);

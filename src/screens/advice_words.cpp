@@ -33,9 +33,14 @@ std::string first_words(const bench::Advice& a) {
              {tapped_words(a.amount), grams});
 }
 
+std::string amount_words(const bench::Advice& a) {
+  const std::string amount = tapped_words(a.amount);
+  if (!a.water && !a.binder.empty()) return say(Say::advice_of_named, {amount, a.binder});
+  return say(a.water ? Say::advice_of_water : Say::advice_of_binder, {amount});
+}
+
 std::string add_words(const bench::Advice& a) {
-  const std::string amount =
-      say(a.water ? Say::advice_of_water : Say::advice_of_binder, {tapped_words(a.amount)});
+  const std::string amount = amount_words(a);
   if (a.by_knife) return say(Say::advice_add_by_knife, {amount});
   return say(a.several ? Say::advice_add_several : Say::advice_add, {amount});
 }
@@ -60,7 +65,15 @@ std::string past_right_words(const bench::Advice& a) {
   return say(Say::advice_past_right_minutes, {amount, std::to_string(a.dry_min)});
 }
 
+std::string right_but_gum_words(const bench::Advice& a) {
+  if (a.dry_min == 0) return say(Say::advice_right_but_gum, {amount_words(a)});
+  return say(Say::advice_right_but_gum_minutes, {std::to_string(a.dry_min), amount_words(a)});
+}
+
 std::string keep_mulling_words(const bench::Advice& a) {
+  if (a.by_knife) return say(Say::advice_right_by_knife);
+  if (a.specks == bench::SpecksStay::in_portions) return say(Say::advice_specks_stay);
+  if (a.specks == bench::SpecksStay::coarse) return say(Say::advice_specks_coarse);
   if (!a.mulling) return say(Say::advice_keep_mulling);
   const auto passes = std::max(1L, std::lround(a.mulling->passes.middle));
   const auto minutes = std::max(1L, std::lround(a.mulling->minutes.middle));
@@ -82,7 +95,7 @@ bool says_right(const bench::Advice& a) {
 
 std::string hint_words(const bench::Advice& a) {
   using bench::Advice;
-  if (says_right(a) && a.gum == paint::GumState::too_little) return say(Say::advice_right_but_gum);
+  if (says_right(a) && a.gum == paint::GumState::too_little) return right_but_gum_words(a);
   if (a.judge_now) return say(a.by_knife ? Say::advice_judge_now_by_knife : Say::advice_judge_now);
   switch (a.kind) {
   case Advice::weigh_pigment: return say(Say::advice_weigh_pigment);

@@ -49,8 +49,9 @@ std::string share_words(const PansView::Pan& pan, double room) {
   for (const double layer : pan.layers_mL) mL += layer;
   if (!(pan.brim_mL > 0)) return "";
   const std::string share = number(100 * mL / pan.brim_mL, 0);
-  const std::string told = say(Say::pans_share_full, {share});
-  return words_fit(told, room) ? told : say(Say::pans_share, {share});
+  for (const Say words : {Say::pans_share_full, Say::pans_share_dry})
+    if (const std::string told = say(words, {share}); words_fit(told, room)) return told;
+  return say(Say::pans_share, {share});
 }
 
 // Its number, and beside it how it is: how full, or what was said of it, as a word where one is to

@@ -207,26 +207,31 @@ void draw_now(Sheet& sheet, const TrailPlot& p) {
   const Theme& t = sheet.theme;
   if (!p.trail.now || p.trail.gathered) return;
   const double y = now_y(p), x = p.flow.x(*p.trail.now);
+  const auto on_scale = [&](double at) {
+    return at >= p.style.inside.x && at <= p.style.inside.right();
+  };
   const auto ring = [&](double flow, Colour colour, double thick) {
     sheet.shapes.push_back(Disc{{p.flow.x(flow), y}, marker_mm, clear, colour, thick});
   };
   if (p.trail.next && !p.trail.landing) {
     const double there = p.flow.x(*p.trail.next);
-    const bool on_scale = there <= p.style.inside.right();
-    if (on_scale) ring(*p.trail.next, t.right_ink, 0.6);
-    const double from = x + marker_mm, to = on_scale ? there - marker_mm : p.style.inside.right();
+    if (on_scale(there)) ring(*p.trail.next, t.right_ink, 0.6);
+    const double from = std::max(x, p.style.inside.x) + marker_mm;
+    const double to = std::min(there - marker_mm, p.style.inside.right());
     if (to - from > 1.2) {
       sheet.shapes.push_back(Polyline{{{from, y}, {to - 0.5, y}}, 0.5, t.right_ink, 0});
       chevron(sheet, {to - 0.7, y}, 2.2, t.right_ink, true);
     }
   }
-  if (p.trail.landing) { // one drop is a small step: a plumb line shows it beside the marker
+  if (p.trail.landing &&
+      on_scale(p.flow.x(
+          *p.trail.landing))) { // one drop is a small step: a plumb line shows it beside the marker
     const double to = p.flow.x(*p.trail.landing);
     sheet.shapes.push_back(
         Polyline{{{to, p.style.inside.y}, {to, p.style.inside.bottom()}}, 0.4, t.ink, 0.6});
     sheet.shapes.push_back(Disc{{to, y}, marker_mm, t.slab, t.ink, 0.5});
   }
-  if (x >= p.style.inside.x && x <= p.style.inside.right()) {
+  if (on_scale(x)) {
     sheet.shapes.push_back(Disc{{x, y}, marker_mm, t.ink, clear, 0});
     return;
   }

@@ -20,13 +20,22 @@ shapes::Polyline line(Point a, Point b, double width_mm, Colour colour, double d
   return {{a, b}, width_mm, colour, dash_mm};
 }
 
+// Notes that contradict each other: right is here or there, and less likely between.
+bool lies_in_two(const paint::Band& band) {
+  constexpr double much_less = 0.7;
+  double most = 0;
+  for (const double chance : band.right) most = std::max(most, chance);
+  return paint::chance_right(band, std::exp((band.from + band.to) / 2)) < much_less * most;
+}
+
 void add_band(std::vector<Shape>& out, const TrailPlot& p) {
   if (!p.trail.band) return;
   const TrailStyle& s = p.style;
   const Rect& in = s.inside;
   const Rect r{in.x - s.fade_mm, s.area.y, in.w + 2 * s.fade_mm, in.bottom() - s.area.y};
   out.push_back(Gradient{r, band_stops(*p.trail.band, p.flow, s.fade_mm, s.ground, s.right)});
-  if (p.trail.points.empty()) return; // words stand there
+  if (p.trail.points.empty()) return;     // words stand there
+  if (lies_in_two(*p.trail.band)) return; // its edges stand between them
   const auto [low, high] = paint::band_edges(*p.trail.band);
   for (const double edge : {low, high})
     out.push_back(

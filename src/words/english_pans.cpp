@@ -54,7 +54,8 @@ std::string_view english(PansSay id) {
   case Say::pans_old_days: return "{0} days old";
   case Say::pans_old_day: return "1 day old";
   case Say::pans_in_jar: return "{0} mL left to pour";
-  case Say::pans_share_full: return "{0} % full";
+  case Say::pans_share_full: return "{0} % full when dry";
+  case Say::pans_share_dry: return "{0} % when dry";
   case Say::pans_share: return "{0} %";
   case Say::pans_pour_layer: return "pour layer {0}";
   case Say::pans_into_one: return "into 1 pan";
@@ -74,7 +75,7 @@ std::string_view english(PansSay id) {
   case Say::pan_dries: return "pan {0} dries";
   case Say::pan_is_full: return "pan {0} is full";
   case Say::pan_water: return "water left in pan {0}";
-  case Say::pans_firm_since: return "firm since about {0}";
+  case Say::pans_firm_since: return "likely firm since {0}";
   case Say::pans_maybe_firm: return "firm? touch it";
   case Say::pans_curve_now: return "now";
   case Say::pans_deep: return "Poured {0} mm deep at most.";

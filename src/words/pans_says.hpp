@@ -53,7 +53,8 @@ enum class PansSay {
   pans_old_days,
   pans_old_day,
   pans_in_jar,
-  pans_share_full, // 0: per cent
+  pans_share_full,
+  pans_share_dry, // 0: per cent
   pans_share,
   pans_pour_layer,
   pans_into_one,

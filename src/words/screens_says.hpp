@@ -76,7 +76,12 @@ enum class ScreensSay {
   advice_there_may_be_tacky,
   advice_there_tacky,
   advice_there_hard, // 0: that it is of gum alone
+  advice_right_by_knife,
+  advice_specks_stay,
+  advice_specks_coarse,
+  advice_of_named,
   advice_right_but_gum,
+  advice_right_but_gum_minutes,
   advice_judge_again,
   advice_judge_loose,
   advice_right_by_now,

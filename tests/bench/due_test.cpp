@@ -126,6 +126,20 @@ TEST_CASE(
   CHECK(due(index_of({{"some", some}}), {}, {}, first + 1000, 0).empty());
 }
 
+TEST_CASE("what is left in the jar waits on, whatever the verdict on the pans") {
+  BookEntry good = poured(first);
+  good.left_mL = 2.4;
+  good.layer_at.reset();
+  good.verdicts = {{{"s", 1}, first + 31 * day_ms, {session::Became::good, 0}}};
+  const BookIndex index = index_of({{"good", good}});
+  for (const int day : {32, 70, 400}) {
+    CAPTURE(day);
+    CHECK(of(due(index, {}, {}, first + day * day_ms, 0), "good", What::in_jar) != nullptr);
+  }
+  good.discarded = true;
+  CHECK(due(index_of({{"good", good}}), {}, {}, first + 70 * day_ms, 0).empty());
+}
+
 TEST_CASE("a pan that was weighed once is to be weighed again, in its time, and after it no more") {
   BookEntry entry = poured(first);
   entry.layer_at.reset();

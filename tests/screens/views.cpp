@@ -148,6 +148,17 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     advised.advice.gum.reset(); // then right is said otherwise
     keep("advised", advised);
   }
+  SlabView stays = slab_of(b);
+  stays.advice.binder = "Gum 1 : 2, glycerin";
+  keep("advised", stays);
+  stays.advice.gum.reset();
+  stays.advice.kind = Advice::keep_mulling;
+  for (const SpecksStay specks : {SpecksStay::in_portions, SpecksStay::coarse}) {
+    stays.advice.specks = specks;
+    keep("advised", stays);
+  }
+  stays.advice.by_knife = true;
+  keep("advised", stays);
   b.folded->passes[0].end = 100;
   SlabView idle = slab_of(b);
   idle.pass = {PassView::mull, std::nullopt, 12, 0, 210};
