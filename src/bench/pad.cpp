@@ -174,6 +174,8 @@ constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
                                     {BookPad::note_text, {"note_text"}},
                                     {BookPad::keep, {"keep"}},
                                     {BookPad::rename, {"rename"}},
+                                    {BookPad::match, {"match"}},
+                                    {BookPad::trails, {"trails"}},
                                     {BookPad::name_text, {"name_text"}},
                                     {BookPad::discard, {"discard"}},
                                     {BookPad::have_back, {"have_back"}},
@@ -248,7 +250,8 @@ constexpr Names<PhotosPad> photos_pads{{{PhotosPad::photo, {"photo"}},
                                         {PhotosPad::larger, {"larger_region"}},
                                         {PhotosPad::smaller, {"smaller_region"}},
                                         {PhotosPad::read, {"read_swatch"}},
-                                        {PhotosPad::take_away, {"take_photo_away"}}}};
+                                        {PhotosPad::take_away, {"take_photo_away"}},
+                                        {PhotosPad::specks, {"specks_on_photo"}}}};
 
 template <class Pad>
 std::string_view name_in(const Names<Pad>& names, PadKind pad) {

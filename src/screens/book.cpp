@@ -2,6 +2,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
 #include "screens/book_parts.hpp"
+#include "screens/match.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -363,7 +364,9 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::sheet:
   case BookPad::labels:
   case BookPad::table: return paper_pad(sheet, at, *own);
+  case BookPad::match: return book.match ? match_pad(sheet, at, *book.match) : void();
   case BookPad::photos: return photos_pad(sheet, at, book.photos);
+  case BookPad::trails: // of two batches
   case BookPad::batch:
   case BookPad::ranges: // of the list
   case BookPad::discarded:

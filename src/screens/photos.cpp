@@ -188,6 +188,17 @@ std::string measured_words(const session::Measured& m) {
                            words::Number(m.b, 1), doubt(m.b_u)});
 }
 
+void add_specks(const PhotosView& photos, std::vector<Said>& out) {
+  if (photos.judged)
+    out.push_back({say(Say::specks_judged, {specks_words(photos.judged->as)}), true});
+  if (photos.specks)
+    out.push_back({say(Say::specks_seen, {specks_words(*photos.specks)}), !photos.judged});
+  else if (photos.picture)
+    out.push_back({say(Say::specks_not_counted)});
+  if (!photos.judged) out.push_back({say(Say::specks_ask)});
+  out.push_back({say(Say::specks_teach)});
+}
+
 std::vector<Said> said_of_open(const PhotosView& photos) {
   std::vector<Said> out;
   if (!photos.photo) return out;
@@ -200,7 +211,7 @@ std::vector<Said> said_of_open(const PhotosView& photos) {
     out.push_back({say(Say::colour_means)});
   }
   if (photos.reading) add_doubts(*photos.reading, out);
-  if (photos.specks) out.push_back({say(Say::specks_seen, {specks_words(*photos.specks)}), true});
+  if (photos.photo->of == session::PhotoOf::dot) add_specks(photos, out);
   if (photos.regions.empty() || photos.photo->measured || photos.failure) return out;
   if (!photos.seen) out.push_back({say(Say::no_swatch), true});
   out.push_back({say(Say::how_to_read)});
@@ -273,6 +284,16 @@ bool paper_chosen(const PhotosView& photos) {
   return false;
 }
 
+// Dark: proposed, while the hand has not said; then what it said has the heavy outline.
+void specks_pad(Sheet& sheet, const bench::Pad& at, const PhotosView& photos) {
+  const auto of = session::specks_named(at.id.arg);
+  if (!of) return;
+  const bool chosen = photos.judged && photos.judged->as == *of;
+  const bool proposed = !photos.judged && photos.specks == of;
+  pad(sheet, at, proposed ? dark(sheet.theme) : choosable(sheet.theme, chosen),
+      {{specks_words(*of), chosen || proposed ? clean_bold : clean_letters}});
+}
+
 void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosView& photos) {
   const Theme& t = sheet.theme;
   const auto plainly = [&](Say what) { pad(sheet, at, plain(t), {{say(what), clean_letters}}); };
@@ -292,6 +313,7 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
         sheet, at, choosable(t, chosen),
         {{say(paper ? Say::move_paper : Say::move_paint), chosen ? clean_bold : clean_letters}});
   }
+  case PhotosPad::specks: return specks_pad(sheet, at, photos);
   case PhotosPad::photo:
   case PhotosPad::choose:      // thumbnails
   case PhotosPad::folder_text: // a text field
