@@ -13,7 +13,7 @@ namespace bench {
 namespace {
 
 constexpr double wet_w = 26, wet_h = 22; // the least of a pad for a wet thumb
-constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 34;
+constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 44;
 
 using Block = std::vector<std::optional<PadId>>; // row by row, with gaps
 

@@ -152,6 +152,7 @@ BookView book_view(const Bench& bench) {
   v.swatch = v.batch->swatch.has_value();
   v.trail = trail_at_slab(*v.batch);
   add_offset(bench, v.trail);
+  if (!bench.photos.there) v.trail.photos.clear();
   v.trail.band = kept_band(bench, v.batch->id);
   v.verdicts = verdicts_of(*v.batch);
   v.measures = measures_today(bench, *v.batch);

@@ -45,8 +45,10 @@ std::string became_of(const bench::BookView::Row& row) {
 void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row) {
   const Rect& r = at.box;
   const Ground g = pad_box(sheet, at, choosable(sheet.theme, row.chosen));
-  const double size = 7, ratio = 32, x = r.x + size + 5;
+  const bool photo = !row.image.empty() && r.w > 150;
+  const double size = 7, ratio = 32, thumb = photo ? 13 : 0, x = r.x + size + 5 + thumb;
   paint_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, rgb(row.colour), row.swatch, g.ink);
+  if (photo) framed(sheet, {x - thumb, r.y + 1.2, thumb - 1, r.h - 2.4}, row.image, g.ink);
   const double warned = row.warned ? 8 : 0;
   const std::string when =
       date_and_time(row.opened_at, row.offset_min.value_or(sheet.view.utc_offset_min));

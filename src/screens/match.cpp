@@ -1,9 +1,8 @@
 // Two swatches beside each other: how far apart, which way, and what differs that may be why.
 #include "screens/match.hpp"
 
-#include "bench/colour_words.hpp"
+#include "bench/match_words.hpp"
 #include "bench/pads_book.hpp"
-#include "screens/blame_words.hpp"
 #include "screens/measure.hpp"
 #include "words/book_says.hpp"
 #include "words/colour_says.hpp"
@@ -15,8 +14,15 @@
 
 namespace screens {
 
+using bench::blame_words;
 using bench::BookPad;
 using bench::MatchView;
+using bench::seen_words;
+using bench::unusual_words;
+using bench::Way;
+using bench::way_words;
+using bench::ways_of;
+using bench::ways_words;
 using words::ColourSay;
 using words::Number;
 using words::say;
@@ -25,59 +31,12 @@ namespace {
 
 constexpr Lettering small{cap::small, false, cap::small};
 
-words::Sentence hue_words(const colour::Match& m, bool on) {
-  return bench::words_of(on ? m.turned_on : m.turned_back);
-}
-
-struct Way {
-  const colour::Way& by;
-  words::Sentence less, more, same;
-};
-
-std::array<Way, 3> ways_of(const colour::Match& m) {
-  return {{{m.lightness, ColourSay::way_darker, ColourSay::way_lighter, ColourSay::as_light},
-           {m.chroma, ColourSay::way_greyer, ColourSay::way_stronger, ColourSay::as_strong},
-           {m.hue, hue_words(m, false), hue_words(m, true), ColourSay::as_hue}}};
-}
-
-// As is said of whole differences: up to 2 only a practised eye, from 3.5 on clearly.
-std::string sized(const Way& way) {
-  const std::string word = say(way.by.by > 0 ? way.more : way.less);
-  const double size = std::abs(way.by.by);
-  return size < 2     ? say(ColourSay::a_little, {word})
-         : size < 3.5 ? word
-                      : say(ColourSay::much, {word});
-}
-
-bool may_be_seen(const colour::Way& way) {
-  return std::abs(way.by) + colour::nine_in_ten * way.sd >= 1.5;
-}
-
-std::string way_words(const Way& way) {
-  if (colour::tells(way.by)) return sized(way);
-  return say(may_be_seen(way.by) ? ColourSay::way_untold : way.same);
-}
-
 std::string number_words(const colour::Match& m) { return words::number(m.difference, 1); }
 
 std::string limits_words(const colour::Match& m) {
   return say(ColourSay::match_limits, {Number(m.low, 1), Number(m.high, 1)});
 }
 
-}
-
-std::string ways_words(const colour::Match& m) {
-  std::string all;
-  for (const Way& way : ways_of(m))
-    if (colour::tells(way.by)) all += (all.empty() ? "" : ", ") + sized(way);
-  return all;
-}
-
-std::string seen_words(const colour::Match& m) {
-  const words::Sentence least = bench::words_of(colour::seen(m.low)),
-                        most = bench::words_of(colour::seen(m.high));
-  return least == most ? say(ColourSay::apart_seen, {say(least)})
-                       : say(ColourSay::apart_between, {say(least), say(most)});
 }
 
 void both_colours(Sheet& sheet, const Rect& r, const MatchView& match) {
@@ -115,8 +74,7 @@ void photo_of(Sheet& sheet, Rect r, const MatchView::Of& of) {
   if (of.image.empty()) {
     sheet.shapes.push_back(Box{picture, 0, rgb(of.colour), t.ink, outline_mm});
   } else {
-    sheet.shapes.push_back(Picture{picture, of.image});
-    sheet.shapes.push_back(Box{picture, 0, clear, t.ink, outline_mm});
+    framed(sheet, picture, of.image, t.ink);
   }
   const std::string day =
       words::date(of.opened_at, of.offset_min.value_or(sheet.view.utc_offset_min));

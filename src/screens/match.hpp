@@ -3,17 +3,10 @@
 
 #include "screens/parts.hpp"
 
-#include <string>
-
 namespace screens {
 
 // Both colours edge to edge, with nothing between them.
 void both_colours(Sheet& sheet, const Rect& r, const bench::MatchView& match);
-
-// "lighter, greener"; in words of `seen` where no way stands out.
-std::string ways_words(const colour::Match& match);
-// "a practised eye sees it", or between which two of these it is.
-std::string seen_words(const colour::Match& match);
 
 // The pad of a batch's page: beside the last good one.
 void match_pad(Sheet& sheet, const bench::Pad& at, const bench::MatchView& match);

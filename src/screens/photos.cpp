@@ -88,8 +88,7 @@ void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thum
   if (thumb.no_picture) {
     labels(sheet, picture, g, {{words::message(*thumb.no_picture), small, true, 8}});
   } else {
-    sheet.shapes.push_back(Picture{picture, thumb.image});
-    sheet.shapes.push_back(Box{picture, 0, clear, g.ink, outline_mm});
+    framed(sheet, picture, thumb.image, g.ink);
   }
   caption(sheet, {r.x - 1, r.y, r.w + 2, r.h}, g, thumb);
 }
@@ -245,6 +244,17 @@ std::vector<Said> said(const PhotosView& photos) {
   return {};
 }
 
+constexpr double between_said_mm = 0.8;
+
+double high_mm(const std::vector<Said>& all, double width, double cap) {
+  constexpr int any = 40;
+  double lines = 0;
+  for (const Said& one : all)
+    lines += static_cast<double>(
+        fitted(one.words, width, {cap, one.bold, cap::small}, any, false).lines.size());
+  return lines * cap * line_step + static_cast<double>(all.size()) * between_said_mm;
+}
+
 // As running text, each from a new line on; a stroke of the paint over it, where it was read.
 void draw_said(Sheet& sheet, const PhotosView& photos) {
   panel(sheet, sheet.view.layout.more);
@@ -255,10 +265,12 @@ void draw_said(Sheet& sheet, const PhotosView& photos) {
         Box{wash, 1.2, rgb(photos.photo->measured->shown), sheet.theme.ink, outline_mm});
     slice(area, 2);
   }
-  const double step = cap::clear * line_step;
-  double y = area.y + cap::clear;
-  for (const Said& one : said(photos)) {
-    const Lettering l{cap::clear, one.bold, cap::small};
+  const std::vector<Said> all = said(photos);
+  const double cap = high_mm(all, area.w, cap::clear) <= area.h ? cap::clear : cap::small;
+  const double step = cap * line_step;
+  double y = area.y + cap;
+  for (const Said& one : all) {
+    const Lettering l{cap, one.bold, cap::small};
     const int room = static_cast<int>((area.bottom() - y) / step + 1.0001);
     if (room < 1) return;
     const Lines lines = fitted(one.words, area.w, l, room, false);
@@ -267,7 +279,7 @@ void draw_said(Sheet& sheet, const PhotosView& photos) {
             line, area.w);
       y += step;
     }
-    y += 0.8;
+    y += between_said_mm;
   }
 }
 

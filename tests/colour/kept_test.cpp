@@ -84,3 +84,60 @@ TEST_CASE("readings of one paint surprise as much as it is said of them") {
   for (int i = 0; i < 2000; ++i) add_repeat(repeats, read(), read());
   CHECK(doubt_of(repeats) == doctest::Approx(1).epsilon(0.03));
 }
+
+namespace {
+
+// Of photos that go wrong less than is said, by this share, as photos of one camera do.
+Lab photographed(const Lab& truth, double share, const Three& sd, scene::Dice& dice) {
+  const Reading of = kept_reading(truth, sd);
+  Three lab{truth.l, truth.a, truth.b};
+  for (const Three& by : of.shared) {
+    const double z = share * dice.normal();
+    for (std::size_t i = 0; i < 3; ++i) lab[i] += z * by[i];
+  }
+  for (std::size_t i = 0; i < 3; ++i) lab[i] += std::sqrt(of.own[i][i]) * dice.normal();
+  return {lab[0], lab[1], lab[2]};
+}
+
+struct Told {
+  double held = 0, wide = 0; // shares of, and mean over, many workshops
+};
+
+Told after_repeats(int repeats, double share) {
+  scene::Dice dice(1800 + static_cast<std::uint64_t>(repeats));
+  const Three sd = uncertainty(read_blue());
+  constexpr int workshops = 1000;
+  Told out;
+  for (int i = 0; i < workshops; ++i) {
+    const auto read = [&](const Lab& truth) {
+      return kept_reading(photographed(truth, share, sd, dice), sd);
+    };
+    Repeats known;
+    for (int k = 0; k < repeats; ++k) add_repeat(known, read(blue), read(blue));
+    const Lab other{blue.l + 1.5 * dice.normal(), blue.a + 1.5 * dice.normal(),
+                    blue.b + 1.5 * dice.normal()};
+    const Match m = match(read(blue), read(other), Taken::two_photos, doubt_of(known));
+    const double truth = difference(blue, other);
+    out.held += (truth >= m.low && truth <= m.high) / double(workshops);
+    out.wide += (m.high - m.low) / workshops;
+  }
+  return out;
+}
+
+}
+
+TEST_CASE("after repeats the limits are as near as the photos are true, and hold nine in ten") {
+  for (const double share : {1.0, 0.5, 0.25}) {
+    double before = 1e9;
+    for (const int repeats : {0, 2, 8}) {
+      CAPTURE(share);
+      CAPTURE(repeats);
+      const Told told = after_repeats(repeats, share);
+      MESSAGE(share << ", " << repeats << " repeats: held " << told.held << ", " << told.wide
+                    << " wide");
+      CHECK(told.held >= 0.87);
+      if (share < 1) CHECK(told.wide < before);
+      before = told.wide;
+    }
+  }
+}

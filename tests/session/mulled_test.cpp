@@ -128,7 +128,7 @@ TEST_CASE("a dot judged on its photo counts at the moment the photo was kept") {
   const Mulled of = told(w);
   REQUIRE(of.dots.size() == 1);
   CHECK(of.dots[0].minutes == Approx(4).epsilon(0.01));
-  CHECK(of.dots[0].word == paint::SpeckWord::few);
+  CHECK(of.dots[0].specks == paint::SpeckWord::few);
 }
 
 TEST_CASE("a photo nobody has judged is no dot, and the last word on one counts") {
@@ -139,7 +139,7 @@ TEST_CASE("a photo nobody has judged is no dot, and the last word on one counts"
   w.put("b", dot_photo('a', SpecksSeen{Specks::many}));
   w.put("b", dot_photo('a', SpecksSeen{Specks::none, Specks::few}));
   REQUIRE(told(w).dots.size() == 1);
-  CHECK(told(w).dots[0].word == paint::SpeckWord::none);
+  CHECK(told(w).dots[0].specks == paint::SpeckWord::none);
 }
 
 TEST_CASE("of a dot told at the slab and judged on its photo, the photo counts") {
@@ -151,6 +151,6 @@ TEST_CASE("of a dot told at the slab and judged on its photo, the photo counts")
   w.put("b", Dot{Specks::none});
   const Mulled of = told(w);
   REQUIRE(of.dots.size() == 2);
-  CHECK(of.dots[0].word == paint::SpeckWord::few);
-  CHECK(of.dots[1].word == paint::SpeckWord::none);
+  CHECK(of.dots[0].specks == paint::SpeckWord::few);
+  CHECK(of.dots[1].specks == paint::SpeckWord::none);
 }
