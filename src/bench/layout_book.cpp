@@ -156,11 +156,12 @@ void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& uppe
 
 void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {
   const bool upright = bench.display.upright();
-  auto [trail, rest] = halves(area, upright, upright ? 0.53 : 0.57);
+  const std::string other = is_discarded(bench, page.batch) ? "" : matched_with(bench, page.batch);
+  const double upper_share = other.empty() ? 0.53 : 0.61;
+  auto [trail, rest] = halves(area, upright, upright ? upper_share : 0.57);
   lay_out_told(bench, page, take_bottom(trail, told_mm), layout);
   if (upright) layout.title = take_top(trail, title_mm);
-  const std::string other = matched_with(bench, page.batch);
-  if (!other.empty() && !is_discarded(bench, page.batch)) {
+  if (!other.empty()) {
     layout.match = take_bottom(trail, match_mm);
     add(layout, BookPad::match, layout.match, other);
   }

@@ -147,9 +147,10 @@ Match match(const Reading& one, const Reading& other, Taken taken, double doubt)
   const Scatter s = scatter_of(covariance, by, out.difference);
   out.low = out.high = out.difference;
   if (s.sum > 0) {
+    const double least_read = std::sqrt(s.sum) / 2;
     out.low = std::min(out.difference, truth_at(out.difference, nine_in_ten, s));
-    out.high = std::max(out.difference,
-                        truth_at(std::max(out.difference, std::sqrt(s.sum)), -nine_in_ten, s));
+    out.high =
+        std::max(out.difference, truth_at(std::max(out.difference, least_read), -nine_in_ten, s));
   }
   out.lightness = {by[0], std::sqrt(covariance[0][0])};
   out.chroma = {by[1], std::sqrt(covariance[1][1])};

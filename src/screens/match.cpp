@@ -55,9 +55,9 @@ void match_pad(Sheet& sheet, const bench::Pad& at, const MatchView& match) {
   labels(sheet, words, g,
          {{ways.empty() ? say(ColourSay::second_as) : ways, clean_bold, false, 2},
           {say(ColourSay::match_against, {match.a.name}), clean_letters, false, 1},
-          {seen_words(match.match), clean_letters, false, 1},
-          {"ΔE00 " + number_words(match.match) + " (" + limits_words(match.match) + ")", small,
-           true, 1}},
+          {"ΔE00 " + number_words(match.match) + " (" + limits_words(match.match) +
+               "): " + seen_words(match.match),
+           small, true, 2}},
          Anchor::left);
 }
 
@@ -139,7 +139,7 @@ void draw_how_far(Sheet& sheet, const MatchView& match) {
   const Rect bar{area.x, area.bottom() - 11.4, area.w, 11};
   difference_bar(sheet, bar, match.match);
   area.h -= 12;
-  const Lettering big{std::min(cap::timer, area.h * 0.62), true, cap::head};
+  const Lettering big{std::min(8.4, area.h * 0.5), true, cap::head};
   const double number_w = width_mm(number_words(match.match), big.cap_mm, true) + 3;
   write(sheet, {area.x, area.centre().y + big.cap_mm / 2}, Anchor::left, big, t.ink,
         number_words(match.match), number_w);
@@ -156,9 +156,8 @@ constexpr double gauge_end = 5; // steps of the difference to either side
 
 void gauge(Sheet& sheet, const Rect& r, const Way& way) {
   const Theme& t = sheet.theme;
-  const double side = r.w * 0.29, y = r.bottom() - 2.2;
-  write(sheet, {r.x + r.w / 2, r.y + cap::clear}, Anchor::centre, clean_bold, t.ink, way_words(way),
-        r.w);
+  const double side = r.w * 0.29, y = r.centre().y + 3.2;
+  write(sheet, {r.x + r.w / 2, y - 3.4}, Anchor::centre, clean_bold, t.ink, way_words(way), r.w);
   write(sheet, {r.x, y + cap::small / 2}, Anchor::left, small, t.quiet, say(way.less), side - 1);
   write(sheet, {r.right(), y + cap::small / 2}, Anchor::right, small, t.quiet, say(way.more),
         side - 1);
@@ -188,6 +187,24 @@ void draw_which_way(Sheet& sheet, const MatchView& match) {
 
 // ---- what may be why
 
+// On one line, or where that is too long on two; false where there is no room left.
+bool draw_one_blamed(Sheet& sheet, Rect& area, const MatchView::Blame& one) {
+  const std::string what = blame_words(one), unusual = unusual_words(one);
+  const double right = width_mm(unusual, cap::small, false) + 0.2, pad = padding_mm;
+  const bool beside = width_mm(what, cap::clear, false) + right + 3 < area.w;
+  const double high = beside ? 7 : 10.4;
+  if (area.h < high) return false;
+  const Rect row = slice(area, high);
+  std::vector<Label> lines{{what, clean_letters, false, 1}};
+  if (!beside) lines.push_back({unusual, small, true, 1});
+  labels(sheet, {row.x - pad, row.y, row.w - (beside ? right : 0) + 2 * pad, high},
+         plain(sheet.theme), lines, Anchor::left);
+  if (beside)
+    write(sheet, {row.right(), row.centre().y + cap::small / 2}, Anchor::right, small,
+          sheet.theme.quiet, unusual, right);
+  return true;
+}
+
 void draw_blame(Sheet& sheet, const MatchView& match) {
   const Theme& t = sheet.theme;
   const Rect& box = sheet.view.layout.side;
@@ -205,15 +222,8 @@ void draw_blame(Sheet& sheet, const MatchView& match) {
   if (match.blame.empty())
     return labels(sheet, {area.x - padding_mm, area.y, area.w + 2 * padding_mm, area.h}, plain(t),
                   {{say(ColourSay::blame_none), clean_letters, true, 3}}, Anchor::left);
-  constexpr double least = 10; // of a row
-  const auto rows =
-      std::min(match.blame.size(), static_cast<std::size_t>(std::max(1.0, area.h / least)));
-  const double high = std::min(13.0, area.h / static_cast<double>(rows));
-  for (std::size_t i = 0; i < rows; ++i, area.y += high)
-    labels(sheet, {area.x - padding_mm, area.y, area.w + 2 * padding_mm, high}, plain(t),
-           {{blame_words(match.blame[i]), clean_letters, false, 1},
-            {unusual_words(match.blame[i]), small, true, 1}},
-           Anchor::left);
+  for (const MatchView::Blame& one : match.blame)
+    if (!draw_one_blamed(sheet, area, one)) return;
 }
 
 void colours_pad(Sheet& sheet, const bench::Pad& at, const MatchView& match) {

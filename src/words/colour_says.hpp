@@ -26,12 +26,9 @@ enum class ColourSay {
   seen_any,
   seen_clearly,
   seen_another,
-  apart,         // 0: CIEDE2000, 1 and 2: between which it lies, nine in ten
   apart_seen,    // 0: a sentence of these
   apart_between, // 0 and 1: two of these
-  second_is,     // 0: the ways in which it differs
   second_as,
-  of_two_photos,
   way_lighter, // how one differs from the other
   way_darker,
   way_stronger,

@@ -28,12 +28,9 @@ std::string_view english(ColourSay id) {
   case Say::seen_any: return "any eye sees it";
   case Say::seen_clearly: return "clearly different";
   case Say::seen_another: return "another colour";
-  case Say::apart: return "difference {0} (CIEDE2000), nine in ten {1} to {2}";
   case Say::apart_seen: return "{0}";
   case Say::apart_between: return "from “{0}” to “{1}”";
-  case Say::second_is: return "{0} is {1}";
   case Say::second_as: return "which way cannot be told";
-  case Say::of_two_photos: return "two photos: one photo of both tells more";
   case Say::way_lighter: return "lighter";
   case Say::way_darker: return "darker";
   case Say::way_stronger: return "brighter";

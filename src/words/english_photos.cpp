@@ -62,7 +62,8 @@ std::string_view english(PhotosSay id) {
   case Say::specks_seen: return "{0}, as counted on the photo";
   case Say::specks_judged: return "{0}, as you said";
   case Say::specks_not_counted: return "The photo cannot tell how many.";
-  case Say::specks_ask: return "What do you see? Your word counts; the photo's is kept beside it.";
+  case Say::specks_ask:
+    return "What do you see? Your word counts; what the photo says is kept beside it.";
   case Say::specks_teach: return "It teaches how long this pigment wants to be mulled.";
   case Say::cannot_keep: return "The photo is not kept: {0}";
   }
