@@ -219,6 +219,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   auto* batch = std::get_if<BatchPage>(&bench.book.page);
   auto* list = std::get_if<ListPage>(&bench.book.page);
   auto* open = std::get_if<StoryPage>(&bench.book.page);
+  auto* both = std::get_if<ComparePage>(&bench.book.page);
   switch (pad) {
   case BookPad::batch: return choose(bench, arg);
   case BookPad::to_list: return step_back(bench);
@@ -227,7 +228,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::note_before: return open ? choose_note(open->story, -1) : void();
   case BookPad::note_after: return open ? choose_note(open->story, 1) : void();
   case BookPad::set_aside: return open ? set_aside(bench, open->story, now, effects) : void();
-  case BookPad::make_again: return batch ? make_again(bench, batch->batch, now) : void();
+  case BookPad::make_again: return make_again(bench, both ? arg : batch_of(bench.book.page), now);
   case BookPad::compare: return batch ? choose_other(bench, *batch) : void();
   case BookPad::note: return batch ? begin_note(*batch) : void();
   case BookPad::keep: return batch ? keep(bench, *batch, now, effects) : void();
@@ -245,6 +246,10 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::paint_list: return put_on_paper(bench, PaperKind::paints, effects);
   case BookPad::swatch_card: return put_on_paper(bench, PaperKind::swatch_card, effects);
   case BookPad::photos: return; // see screens.hpp
+  case BookPad::match:
+    if (batch) bench.book.page = ComparePage{BatchPage(*batch), arg};
+    return;
+  case BookPad::trails: return both ? void(both->trails = !both->trails) : void();
   case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
   case BookPad::name_text:
   case BookPad::note_text: return; // text fields

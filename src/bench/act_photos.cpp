@@ -163,6 +163,18 @@ void read_shown(Bench& bench, Effects& effects) {
   effects.photos.push_back(ReadSwatch{state.batch, *photo, at});
 }
 
+// Kept with the picture, beside what was counted on it.
+void judge_specks(Bench& bench, const std::string& word, const Now& now, Effects& effects) {
+  auto photo = open_photo(bench);
+  const auto as = session::specks_named(word);
+  if (!photo || !as || photo->of != session::PhotoOf::dot) return;
+  session::SpecksSeen seen{*as};
+  if (bench.photos.facts) seen.counted = bench.photos.facts->specks;
+  if (photo->specks == seen) return;
+  photo->specks = seen;
+  record_photo(bench, bench.photos.batch, *photo, now, effects);
+}
+
 words::Error named(const std::string& image, const words::Error& why) {
   return {PhotosSay::of_picture, {name_of_file(image), words::Inner(why)}};
 }
@@ -292,6 +304,7 @@ void act_on_photos(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   case PhotosPad::smaller: return scale_region(bench.photos, 0.8);
   case PhotosPad::read: return read_shown(bench, effects);
   case PhotosPad::take_away: return take_away(bench, now, effects);
+  case PhotosPad::specks: return judge_specks(bench, pad.arg, now, effects);
   case PhotosPad::folder_text: return; // a text field
   }
 }

@@ -33,6 +33,12 @@ struct LineRead {
   const session::Card* tool = nullptr;
 };
 
+// A picture that is read once more was read wrongly before.
+void keep_reading(std::vector<session::Photo>& read, const session::Photo& photo) {
+  std::erase_if(read, [&](const session::Photo& one) { return one.sha256 == photo.sha256; });
+  read.push_back(photo);
+}
+
 struct Read { // into the entry, line after line
   ReadEntry& to;
   const session::Offsets& offsets;
@@ -62,6 +68,9 @@ struct Read { // into the entry, line after line
   void operator()(const session::Planned& p) { to.entry.recipe = p.recipe; }
   void operator()(const session::Photo& p) {
     if (p.measured) to.entry.swatch = p.measured->shown;
+    if (p.measured) keep_reading(to.entry.read, p);
+    const bool shows_colour = to.entry.photo && to.entry.photo->of == session::PhotoOf::swatch;
+    if (!shows_colour || p.of == session::PhotoOf::swatch) to.entry.photo = p;
   }
   void operator()(const session::Added& a) {
     if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
@@ -241,6 +250,7 @@ void count_out(BookIndex& index, const std::string& batch, const BookEntry& entr
   if (!entry.recipe.empty()) index.made_by[entry.recipe].erase({entry.opened_at, batch});
   if (const std::string pigment = alone_in(entry); entry.swatch && !pigment.empty())
     index.swatches[pigment].erase({entry.opened_at, batch});
+  index.read_again.erase(batch);
 }
 
 void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry) {
@@ -254,6 +264,7 @@ void count_in(BookIndex& index, const std::string& batch, const BookEntry& entry
   if (!entry.recipe.empty()) index.made_by[entry.recipe].insert({entry.opened_at, batch});
   if (const std::string pigment = alone_in(entry); entry.swatch && !pigment.empty())
     index.swatches[pigment][{entry.opened_at, batch}] = *entry.swatch;
+  if (entry.read.size() > 1 && !entry.discarded) index.read_again.insert(batch);
 }
 
 bool stands_in(const std::vector<std::string>& list, const std::string& batch) {

@@ -47,6 +47,8 @@ struct BookEntry {
   std::set<std::string> pigments;      // cards
   bool of_paint = false;               // paint of an earlier batch was laid out for it
   std::optional<std::uint32_t> swatch; // its colour, as it was read last
+  std::vector<session::Photo> read;    // photos of swatches, each as it was read last
+  std::optional<session::Photo> photo; // the one that shows it: of a swatch, else of what came last
   bool discarded = false;
   std::int64_t poured_at = 0; // the last time; 0: never
   // Of pans, once they were looked at: from when the next layer may go on, where they have room and
@@ -82,7 +84,8 @@ struct BookIndex {
   std::map<std::string, std::set<std::pair<std::int64_t, std::string>>> made_by;
   // By pigment, of batches of it alone: the colour that was read from the swatch.
   std::map<std::string, std::map<std::pair<std::int64_t, std::string>, std::uint32_t>> swatches;
-  std::size_t taken = 0; // how often what was taken has changed
+  std::set<std::string> read_again; // batches whose paint was read on more than one photo
+  std::size_t taken = 0;            // how often what was taken has changed
   // Of the batch on the slab: some on the way, and all of its lines.
   std::vector<ReadEntry> of_slab;
   std::string slab;

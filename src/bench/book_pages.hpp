@@ -53,6 +53,7 @@ struct ChoicePage { // the list, to choose another one to compare it with
 struct ComparePage {
   BatchPage of;
   std::string other;
+  bool trails = false; // in place of the colours, where both were read
 };
 struct RangesPage { // what each pigment wants
   int page = 0;

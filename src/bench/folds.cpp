@@ -3,6 +3,7 @@
 #include "bench/bench.hpp"
 #include "bench/ghost.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/match.hpp"
 #include "bench/paint_chart.hpp"
 #include "bench/paints.hpp"
 #include "bench/pans.hpp"
@@ -83,8 +84,12 @@ struct KeepBook {
     if (shows_chart(bench)) return keep_chart(bench);
     for (const std::string& batch : batches_of_page(bench)) keep(bench, batch);
   }
-  void operator()(const BatchPage& page) const { keep_band(bench, page.batch); }
+  void operator()(const BatchPage& page) const {
+    fold_for_match(bench, page.batch, matched_with(bench, page.batch));
+    keep_band(bench, page.batch);
+  }
   void operator()(const ComparePage& page) const {
+    fold_for_match(bench, page.of.batch, page.other);
     keep_band(bench, page.of.batch);
     keep(bench, page.other);
   }

@@ -59,6 +59,7 @@ struct Layout {
   Rect note;  // plan: why it cannot begin yet; pans: the batch
   Rect title_of_plan; // its words over what was chosen
   Rect result;        // plan: what is to be followed, `lower` in it below its name
+  Rect match;         // book: its colour beside that of another batch
   Rect more;          // book: what became of it; pans: what lies there; plan: the binders
 };
 

@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 #include "bench/layout_parts.hpp"
+#include "bench/match.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/paint_chart.hpp"
@@ -16,7 +17,7 @@ namespace {
 
 constexpr double told_mm = 2 * row_mm + gap_mm; // two rows while a note is written there
 constexpr double figures_mm = 26;
-constexpr double match_mm = 27;  // two colours beside each other, and how far apart they are
+constexpr double match_mm = 24;  // two colours beside each other, and how far apart they are
 constexpr double beside_mm = 26; // the pads beside what is told
 
 // What is searched for; beside it, while another batch is chosen, what for and the way back.
@@ -155,29 +156,20 @@ void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& uppe
 
 void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {
   const bool upright = bench.display.upright();
-  auto [trail, rest] = halves(area, upright, upright ? 0.53 : 0.57);
+  const std::string other = is_discarded(bench, page.batch) ? "" : matched_with(bench, page.batch);
+  const double upper_share = other.empty() ? 0.53 : 0.61;
+  auto [trail, rest] = halves(area, upright, upright ? upper_share : 0.57);
   lay_out_told(bench, page, take_bottom(trail, told_mm), layout);
   if (upright) layout.title = take_top(trail, title_mm);
+  if (!other.empty()) {
+    layout.match = take_bottom(trail, match_mm);
+    add(layout, BookPad::match, layout.match, other);
+  }
   layout.main = trail;
   const Rect lower = take_bottom(rest, row_mm), upper = take_bottom(rest, row_mm);
   lay_out_ways_on(bench, page, upper, lower, layout);
   layout.lower = take_bottom(rest, figures_mm);
   layout.side = rest;
-}
-
-bool is_read(const Bench& bench, const std::string& batch) {
-  const Folded folded = kept_fold(bench, batch);
-  return folded && folded->swatch;
-}
-
-void lay_out_two(const Bench& bench, const ComparePage& page, const Rect& area, Layout& layout) {
-  auto [trails, table] = halves(area, bench.display.upright(), 0.5);
-  layout.more = take_top(trails, row_mm);
-  if (is_read(bench, page.of.batch) && is_read(bench, page.other))
-    layout.lower = take_top(trails, match_mm);
-  layout.main = trails;
-  add(layout, BookPad::to_list, take_bottom(table, row_mm));
-  layout.side = table;
 }
 
 struct LayOut {
@@ -190,7 +182,7 @@ struct LayOut {
     lay_out_list(bench, area, layout);
   }
   void operator()(const BatchPage& page) const { lay_out_batch(bench, page, area, layout); }
-  void operator()(const ComparePage& page) const { lay_out_two(bench, page, area, layout); }
+  void operator()(const ComparePage& page) const { lay_out_compare(bench, page, area, layout); }
   void operator()(const RangesPage& page) const { lay_out_ranges(bench, page, layout); }
   void operator()(const StoryPage& page) const { lay_out_story(bench, page.story, layout); }
 };

@@ -13,6 +13,7 @@ void lay_out_shelf(const Bench& bench, Layout& layout);
 void lay_out_pans(const Bench& bench, Layout& layout);
 void lay_out_book(const Bench& bench, Layout& layout);
 // Of the Book.
+void lay_out_compare(const Bench& bench, const ComparePage& page, const Rect& area, Layout& layout);
 void lay_out_ranges(const Bench& bench, const RangesPage& page, Layout& layout);
 void lay_out_story(const Bench& bench, const PigmentStory& story, Layout& layout);
 void lay_out_tablet(const Bench& bench, Layout& layout);

@@ -13,7 +13,7 @@ namespace bench {
 namespace {
 
 constexpr double wet_w = 26, wet_h = 22; // the least of a pad for a wet thumb
-constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 34;
+constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 44;
 
 using Block = std::vector<std::optional<PadId>>; // row by row, with gaps
 
@@ -47,6 +47,13 @@ Block pads_of_open(const Bench& bench) {
   const auto photo = open_photo(bench);
   const PadId leave{SharedPad::leave, ""}, away{PhotosPad::take_away, ""};
   if (!photo || state.waits) return {leave};
+  if (photo->of == session::PhotoOf::dot)
+    return {PadId{PhotosPad::specks, "many"},
+            PadId{PhotosPad::specks, "few"},
+            PadId{PhotosPad::specks, "none"},
+            leave,
+            std::nullopt,
+            away};
   if (photo->of != session::PhotoOf::swatch || state.regions.empty()) return {leave, away};
   const PadId paint{PhotosPad::region, "paint"}, paper{PhotosPad::region, "paper"},
       smaller{PhotosPad::smaller, ""}, larger{PhotosPad::larger, ""}, read{PhotosPad::read, ""};
@@ -57,7 +64,8 @@ Block pads_of_open(const Bench& bench) {
 
 void lay_out_picture(const Bench& bench, const Block& pads, Rect area, Layout& layout) {
   const bool many = pads.size() > 5;
-  const int columns = bench.display.upright() ? 4 : many ? 3 : 2;
+  const bool by_threes = pads.size() == 6;
+  const int columns = by_threes ? 3 : bench.display.upright() ? 4 : many ? 3 : 2;
   const Rect side = take_beside(bench, many ? 2 : 1 + static_cast<int>(pads.size()) / 5,
                                 many ? wide_beside_mm : beside_mm, area);
   lay_out_beside(pads, columns, side, layout);

@@ -187,7 +187,9 @@ constexpr Names<BookPad> book_pads{{{BookPad::batch, {"batch"}},
                                     {BookPad::sheet, {"sheet"}},
                                     {BookPad::labels, {"labels"}},
                                     {BookPad::table, {"table"}},
-                                    {BookPad::photos, {"photos"}}}};
+                                    {BookPad::photos, {"photos"}},
+                                    {BookPad::match, {"match"}},
+                                    {BookPad::trails, {"trails"}}}};
 constexpr Names<PansPad> pans_pads{{{PansPad::pan, {"pan"}},
                                     {PansPad::new_pan, {"new_pan"}},
                                     {PansPad::pour_all, {"pour_all"}},
@@ -248,7 +250,8 @@ constexpr Names<PhotosPad> photos_pads{{{PhotosPad::photo, {"photo"}},
                                         {PhotosPad::larger, {"larger_region"}},
                                         {PhotosPad::smaller, {"smaller_region"}},
                                         {PhotosPad::read, {"read_swatch"}},
-                                        {PhotosPad::take_away, {"take_photo_away"}}}};
+                                        {PhotosPad::take_away, {"take_photo_away"}},
+                                        {PhotosPad::specks, {"specks_on_photo"}}}};
 
 template <class Pad>
 std::string_view name_in(const Names<Pad>& names, PadKind pad) {

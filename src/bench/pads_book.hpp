@@ -34,6 +34,8 @@ enum class BookPad {
   labels,
   table,
   photos, // of the batch
+  match,  // arg: the batch that its colour is held against
+  trails, // of two batches, in place of their colours; and back
 };
 
 constexpr PadList list_of(BookPad) { return PadList::book; }

@@ -17,6 +17,7 @@ enum class PhotosPad {
   smaller,
   read,
   take_away,
+  specks, // arg: many, few, none
 };
 
 constexpr PadList list_of(PhotosPad) { return PadList::photos; }

@@ -25,6 +25,8 @@ bool is_ill(session::Became as) {
   return true;
 }
 
+}
+
 // Later words count: what was sticky on the first day may be good on the tenth.
 bool ended_good(const BookEntry& entry) {
   bool good = false;
@@ -33,8 +35,6 @@ bool ended_good(const BookEntry& entry) {
     if (is_ill(judged.verdict.as)) good = false;
   }
   return good;
-}
-
 }
 
 std::vector<std::string> last_good(const Bench& bench) {

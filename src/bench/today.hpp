@@ -11,6 +11,8 @@ inline constexpr std::size_t most_again = 6;
 // the newest alone.
 std::vector<std::string> last_good(const Bench& bench);
 
+bool ended_good(const BookEntry& entry);
+
 // Nothing was ever made here: the board of the first day.
 bool is_first_day(const Bench& bench);
 

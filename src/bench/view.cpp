@@ -244,6 +244,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   if (bench.expected.answer) v.trail.band = band_as_told(batch, *bench.expected.answer);
   v.trail.from = std::max(0.0, batch.clock - slab_window_s);
   v.trail.whole = false;
+  if (!bench.photos.there) v.trail.photos.clear();
   v.trail.ghost = bench.earlier.ghost;
   v.last_time_g = made_in_all(bench);
   if (batch.plan && !batch.plan->of.recipe.empty()) {

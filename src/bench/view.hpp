@@ -13,11 +13,11 @@
 #include "bench/softening.hpp"
 #include "bench/to_come.hpp"
 #include "bench/view_binder.hpp"
+#include "bench/view_match.hpp"
 #include "bench/view_pans.hpp"
 #include "bench/view_photos.hpp"
 #include "bench/view_ranges.hpp"
 #include "bench/view_shelf.hpp"
-#include "colour/match.hpp"
 #include "paint/catalogue.hpp"
 #include "session/cost.hpp"
 #include "session/trail.hpp"
@@ -227,6 +227,7 @@ struct TodayView {
     session::MakingStep step = session::MakingStep::gum_in; // of binder: that runs
     std::optional<session::MakingStep> next = {};           // that has not begun; absent: none
     bool honey = true;                                      // sweetens it; else glycerin
+    std::string image = {};                                 // of a batch's photo; empty: none
   };
   struct Again {
     PadId pad;
@@ -260,6 +261,7 @@ struct BookView {
     bool swatch = false;                // the colour was read from its swatch
     int batches = 1;                    // by colour: of this paint
     std::optional<PaintLeft> left = {}; // likewise: of all of them
+    std::string image = {};             // of a photo; empty: none
   };
   std::string search;
   bool by_colour = false;
@@ -294,6 +296,7 @@ struct BookView {
   std::optional<paint::Amount> pvc; // of its dry film
   std::optional<PaperDesk> paper;   // while it is asked what shall be put on paper
   std::vector<std::string> photos;  // images, the latest first
+  std::optional<MatchView> match;   // with the last good one of the same paint
 };
 
 struct CompareView {
@@ -310,7 +313,8 @@ struct CompareView {
   bool swatch_a = false, swatch_b = false; // they were read from swatches
   TrailView trail;                         // of a, b beside it
   std::vector<Row> rows;
-  std::optional<colour::Match> match; // of b against a, where both swatches were read
+  std::optional<MatchView> match; // where both swatches were read
+  bool trails = true;             // in place of the colours
 };
 
 struct TabletView {

@@ -1,5 +1,6 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
+#include "bench/match.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/paint_chart.hpp"
 #include "bench/recipes.hpp"
@@ -36,6 +37,9 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   row.ratio = batch->standing.binder_ratio;
   row.colour = session::colour_of(*batch);
   row.swatch = batch->swatch.has_value();
+  if (const auto entry = bench.index.of.find(id);
+      bench.photos.there && entry != bench.index.of.end() && entry->second.photo)
+    row.image = image_of(*entry->second.photo);
   row.became = words_of(*batch);
   const auto* choice = std::get_if<ChoicePage>(&bench.book.page);
   row.chosen = choice && id == choice->of.batch;
@@ -148,6 +152,7 @@ BookView book_view(const Bench& bench) {
   v.swatch = v.batch->swatch.has_value();
   v.trail = trail_at_slab(*v.batch);
   add_offset(bench, v.trail);
+  if (!bench.photos.there) v.trail.photos.clear();
   v.trail.band = kept_band(bench, v.batch->id);
   v.verdicts = verdicts_of(*v.batch);
   v.measures = measures_today(bench, *v.batch);
@@ -157,6 +162,7 @@ BookView book_view(const Bench& bench) {
   if (page->paper && !v.discarded) v.paper = bench.paper;
   for (const session::Photo& photo : photos_of(*v.batch)) v.photos.push_back(image_of(photo));
   v.pvc = session::pvc_of(*v.batch);
+  if (!v.discarded) v.match = match_of(bench, page->batch, matched_with(bench, page->batch));
   v.recipe_kept = !recipe_of_batch(bench, v.batch->id).empty();
   add_lineage(bench, v);
   add_cost(bench, v);

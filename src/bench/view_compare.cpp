@@ -1,4 +1,5 @@
 // Two batches beside each other: their trails, and what differs between them.
+#include "bench/match.hpp"
 #include "bench/record.hpp"
 #include "bench/view_parts.hpp"
 #include "session/dry_film.hpp"
@@ -128,17 +129,6 @@ TrailView both_trails(const Bench& bench, const session::Batch& a, const session
   return t;
 }
 
-// Of what is kept of a reading, all that is not known counts as its own: the camera may have done
-// another thing to each photo.
-colour::Reading reading_of(const session::Measured& m) {
-  colour::Reading r;
-  r.d50 = {m.l, m.a, m.b};
-  r.d65 = colour::under_d65(r.d50);
-  const double sd[3]{m.l_u, m.a_u, m.b_u};
-  for (std::size_t i = 0; i < 3; ++i) r.own[i][i] = sd[i] * sd[i];
-  return r;
-}
-
 }
 
 CompareView compare_view(const Bench& bench, const ComparePage& page) {
@@ -153,9 +143,8 @@ CompareView compare_view(const Bench& bench, const ComparePage& page) {
   v.swatch_b = b->swatch.has_value();
   v.trail = both_trails(bench, *a, *b);
   v.rows = rows_of(*a, *b);
-  if (a->swatch && b->swatch)
-    v.match =
-        colour::match(reading_of(*a->swatch), reading_of(*b->swatch), colour::Taken::two_photos);
+  v.match = match_of(bench, page.of.batch, page.other);
+  v.trails = page.trails || !v.match;
   return v;
 }
 

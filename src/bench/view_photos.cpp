@@ -55,6 +55,7 @@ void add_picture(const Bench& bench, PhotosView& v) {
   v.see_through = state.facts->see_through;
   v.seen = !state.facts->regions.empty();
   if (v.photo && v.photo->of == session::PhotoOf::dot) v.specks = state.facts->specks;
+  if (v.photo) v.judged = v.photo->specks;
   for (std::size_t i = 0; i < state.regions.size(); ++i)
     v.regions.push_back({on_glass(state.regions[i], *state.facts, *v.picture), i > 0,
                          i == state.region,

@@ -31,12 +31,13 @@ struct PhotosView {
   std::string image;           // shown large
   std::optional<Rect> picture; // where, once its size is known
   std::vector<Region> regions;
-  bool see_through = false;              // it is, in part: laid over white
-  bool seen = false;                     // a swatch was found on it
-  std::size_t more = 0;                  // files that are still to be asked about
-  std::optional<session::Photo> photo;   // that is open
-  std::optional<SwatchReading> reading;  // of it, just made
-  std::optional<session::Specks> specks; // of a dot, as they are counted on it
+  bool see_through = false;                  // it is, in part: laid over white
+  bool seen = false;                         // a swatch was found on it
+  std::size_t more = 0;                      // files that are still to be asked about
+  std::optional<session::Photo> photo;       // that is open
+  std::optional<SwatchReading> reading;      // of it, just made
+  std::optional<session::SpecksSeen> judged; // of a dot, by the hand
+  std::optional<session::Specks> specks;     // of a dot, as they are counted on it
 };
 
 }

@@ -47,8 +47,11 @@ void add_batch(const Bench& bench, const Due& due, const Now& now, TodayView::Wa
     v.since = std::min(v.since, entry->second.lies_from);
   if (!batch) return;
   v.colour = session::colour_of(*batch);
+  if (bench.photos.there && entry != bench.index.of.end() && entry->second.photo)
+    v.image = image_of(*entry->second.photo);
   if (due.what == Due::What::on_slab) {
     v.trail = trail_at_slab(*batch);
+    v.trail.photos.clear(); // too small there
     v.trail.band = kept_band(bench, due.of);
   }
   v.pans = pans_of(*batch, due.what, now);

@@ -92,9 +92,12 @@ constexpr std::array<double, 5> unique_hues{24, 90, 162, 246, 384};
 constexpr std::array<Turned, 4> towards{Turned::redder, Turned::yellower, Turned::greener,
                                         Turned::bluer};
 
+bool hardly_any(const Lab& one, const Lab& other) {
+  return chroma(one) < nearly_neutral || chroma(other) < nearly_neutral;
+}
+
 Turned turned_of(const Lab& one, const Lab& other, bool onwards) {
-  if (chroma(one) < nearly_neutral || chroma(other) < nearly_neutral)
-    return other.b > one.b ? Turned::warmer : Turned::cooler;
+  if (hardly_any(one, other)) return other.b > one.b ? Turned::warmer : Turned::cooler;
   const double raw = hue_degrees(one), hue = raw < unique_hues[0] ? raw + 360 : raw;
   std::size_t before = 0;
   while (before + 2 < unique_hues.size() && unique_hues[before + 1] <= hue) ++before;
@@ -103,6 +106,11 @@ Turned turned_of(const Lab& one, const Lab& other, bool onwards) {
   constexpr double is_one_already = 0.35;
   if (onwards) return towards[(before + (share > 1 - is_one_already ? 2 : 1)) % 4];
   return towards[(before + (share < is_one_already ? 3 : 0)) % 4];
+}
+
+Turned other_way(const Lab& one, const Lab& other, Turned went, bool onwards) {
+  if (!hardly_any(one, other)) return turned_of(one, other, onwards);
+  return went == Turned::warmer ? Turned::cooler : Turned::warmer;
 }
 
 }
@@ -119,22 +127,37 @@ bool tells(const Way& way) {
   return std::abs(way.by) >= 0.5 && std::abs(way.by) > nine_in_ten * way.sd;
 }
 
-Match match(const Reading& one, const Reading& other, Taken taken) {
+double surprise(const Reading& one, const Reading& other) {
   const Three by = as_three(apart(one.d50, other.d50));
-  const Matrix covariance = covariance_of(one, other, taken);
+  Matrix covariance = covariance_of(one, other, Taken::two_photos);
+  constexpr double least = 0.02; // numbers are kept to a hundredth
+  for (std::size_t i = 0; i < 3; ++i) covariance[i][i] += least * least;
+  const Three weighted = times(inverse(covariance), by);
+  return by[0] * weighted[0] + by[1] * weighted[1] + by[2] * weighted[2];
+}
+
+Match match(const Reading& one, const Reading& other, Taken taken, double doubt) {
+  const Three by = as_three(apart(one.d50, other.d50));
+  Matrix covariance = covariance_of(one, other, taken);
+  if (taken == Taken::two_photos)
+    for (Three& row : covariance)
+      for (double& each : row) each *= doubt * doubt;
   Match out;
   out.difference = difference(one.d50, other.d50);
   const Scatter s = scatter_of(covariance, by, out.difference);
   out.low = out.high = out.difference;
   if (s.sum > 0) {
+    const double least_read = std::sqrt(s.sum) / 2;
     out.low = std::min(out.difference, truth_at(out.difference, nine_in_ten, s));
-    out.high = std::max(out.difference,
-                        truth_at(std::max(out.difference, std::sqrt(s.sum)), -nine_in_ten, s));
+    out.high =
+        std::max(out.difference, truth_at(std::max(out.difference, least_read), -nine_in_ten, s));
   }
   out.lightness = {by[0], std::sqrt(covariance[0][0])};
   out.chroma = {by[1], std::sqrt(covariance[1][1])};
   out.hue = {by[2], std::sqrt(covariance[2][2])};
   out.turned = turned_of(one.d50, other.d50, by[2] > 0);
+  out.turned_on = by[2] > 0 ? out.turned : other_way(one.d50, other.d50, out.turned, true);
+  out.turned_back = by[2] > 0 ? other_way(one.d50, other.d50, out.turned, false) : out.turned;
   return out;
 }
 

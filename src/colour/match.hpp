@@ -37,15 +37,23 @@ struct Match {
   double difference = 0;
   double low = 0, high = 0;   // nine in ten; 0 where they may be the same
   Way lightness, chroma, hue; // above 0: lighter, stronger, turned on from red to yellow to green
-  Turned turned = Turned::warmer; // which way the hue went
+  Turned turned = Turned::warmer;                                  // which way the hue went
+  Turned turned_on = Turned::warmer, turned_back = Turned::cooler; // if it had, by more or less
 };
 
 // Limits hold the true difference nine times in ten whatever it is, 0 among it: those differences
 // at which what was read would be neither among the lowest nor the highest twentieth (Neyman's
 // construction). The square of what is read is taken to be as a chi-square of the same mean and
 // variance (Patnaik 1949, The non-central chi-square and F distributions and their applications).
-// The upper limit is never lower than it would be had two of the same colour been read as far apart
-// as they are on average: two that happen to be read alike are not surer for it.
-Match match(const Reading& one, const Reading& other, Taken taken);
+// The upper limit is never lower than it would be had two of the same colour been read half as far
+// apart as they are on average: two that happen to be read alike are not surer for it. (With a half
+// the limits hold the truth 88 times in a hundred or more whatever it is, with the whole 89; and
+// they are a sixth nearer where the two are nearly the same.) `doubt` multiplies
+// what is not known between two photos, see colour/kept.hpp.
+Match match(const Reading& one, const Reading& other, Taken taken, double doubt = 1);
+
+// The square of how far apart two readings of one paint are, against what is not known of it: three
+// on average, where what is said of it is true.
+double surprise(const Reading& one, const Reading& other);
 
 }

@@ -312,6 +312,11 @@ tl::expected<Reading, Untold> read_swatch(const Photo& photo, const Regions& reg
   return out;
 }
 
+std::array<Three, shared_parts> camera_doubts(const Lab& of) {
+  const Encoding& encoding = srgb();
+  return camera_doubts({times(inverse(encoding.to_xyz_d50), xyz(of, d50)), {1, 1, 1}}, encoding);
+}
+
 Three uncertainty(const Reading& reading) {
   Three out{};
   for (std::size_t i = 0; i < 3; ++i) {

@@ -68,6 +68,10 @@ tl::expected<Reading, Untold> read_swatch(const Photo& photo, const Regions& reg
 // where none alone is to blame, all of it is; empty where the photo itself has no colours.
 std::vector<std::size_t> regions_at_fault(const Photo& photo, const Regions& regions, Untold why);
 
+// What a photo in sRGB may have done to paint of this colour beside its paper: all that is shared
+// but the white.
+std::array<Three, shared_parts> camera_doubts(const Lab& lab);
+
 // 1 sd of L*, a* and b* of one reading alone, everything counted.
 Three uncertainty(const Reading& reading);
 

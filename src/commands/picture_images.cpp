@@ -140,15 +140,23 @@ Path thumb_file(const PictureHome& home, const std::string& image) {
 
 constexpr std::size_t most_thumbs = 2000;
 
+// The folder is counted for one in sixteen: names are random digits, and a few too many do no harm.
+bool is_to_be_counted(const Path& file) { return file.filename().string().front() == '0'; }
+
+std::size_t files_in(const Path& folder) {
+  std::error_code ignored;
+  std::size_t count = 0;
+  for (std::filesystem::directory_iterator entry(folder, ignored), end; !ignored && entry != end;
+       entry.increment(ignored))
+    ++count;
+  return count;
+}
+
 // That none is kept is no loss: it is made again.
 void keep_thumb(const Path& file, const DrawnImage& image) {
   std::error_code ignored;
   std::filesystem::create_directories(file.parent_path(), ignored);
-  std::size_t count = 0;
-  for (std::filesystem::directory_iterator entry(file.parent_path(), ignored), end;
-       !ignored && entry != end; entry.increment(ignored))
-    ++count;
-  if (count > most_thumbs) {
+  if (is_to_be_counted(file) && files_in(file.parent_path()) > most_thumbs) {
     std::filesystem::remove_all(file.parent_path(), ignored);
     std::filesystem::create_directories(file.parent_path(), ignored);
   }

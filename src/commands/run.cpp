@@ -6,6 +6,7 @@
 #include "commands/colour.hpp"
 #include "commands/copies.hpp"
 #include "commands/inputs.hpp"
+#include "commands/matched.hpp"
 #include "commands/photo.hpp"
 #include "commands/play.hpp"
 #include "commands/range.hpp"
@@ -61,7 +62,8 @@ Status run_show(const Arguments& a, Io io) {
   if (!logs) return tl::make_unexpected(logs.error());
   const auto batch = find_batch(*logs, a.words[0]);
   if (!batch) return tl::make_unexpected(batch.error());
-  io.out << (a.has("--json") ? shown_as_json(*batch) : shown_for_people(*batch));
+  io.out << (a.has("--json") ? shown_as_json(*batch)
+                             : shown_for_people(*batch) + matched_for_people(*logs, batch->id));
   return 0;
 }
 

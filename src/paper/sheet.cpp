@@ -13,6 +13,7 @@
 #include "words/session_says.hpp"
 
 #include <cmath>
+#include <map>
 
 namespace paper {
 
@@ -192,6 +193,40 @@ Markup pans(const Handed& handed) {
   return titled("", Say::sheet_pans, {element("table", {}, {element("tbody", {}, rows)})});
 }
 
+std::string photo_words(PhotoOf of) {
+  switch (of) {
+  case PhotoOf::slab: return say(Say::photo_slab);
+  case PhotoOf::dot: return say(Say::photo_dot);
+  case PhotoOf::swatch: return say(Say::photo_swatch);
+  case PhotoOf::pan: return say(Say::photo_pan);
+  }
+  return "";
+}
+
+Markup picture(const Handed& handed, const Photo& photo) {
+  const std::string words = photo_words(photo.of);
+  return element(
+      "p", {},
+      {element("img", {{"src", handed.photos_at + "photos/" + photo.sha256 + "." + photo.ending},
+                       {"alt", words}}),
+       element("span", {{"class", "quiet"}}, words)});
+}
+
+// The last of each kind; a swatch first, as it was read last. They are linked, not copied: the
+// sheet lies within the studio.
+Markup photos(const Handed& handed) {
+  if (handed.photos_at.empty()) return {};
+  std::map<int, Markup> of;
+  for (const Entry& e : handed.batch.entries)
+    if (const auto* photo = std::get_if<Photo>(&e.event); photo && !e.withdrawn)
+      of[photo->of == PhotoOf::swatch ? 0 : 1 + static_cast<int>(photo->of)] =
+          picture(handed, *photo);
+  std::vector<Markup> all;
+  for (const auto& [kind, markup] : of) all.push_back(markup);
+  return all.empty() ? Markup{}
+                     : titled("", Say::sheet_photos, {element("div", {{"class", "photos"}}, all)});
+}
+
 // Nothing that is missing is passed over in silence.
 Markup broken(const Batch& batch) {
   std::vector<Markup> said;
@@ -228,6 +263,7 @@ std::vector<Markup> parts_of_sheet(const Handed& handed) {
           figures(batch),
           element("div", {{"class", "two"}}, {materials(handed), passes(handed)}),
           drawn(handed),
+          photos(handed),
           pans(handed),
           broken(batch),
           care(batch),

@@ -46,6 +46,10 @@ tr, .figures, header, svg { break-inside: avoid; }
 h2 { break-after: avoid; }
 .trail svg { display: block; font-family: B612, DejaVu Sans, Verdana, sans-serif; }
 .rest { columns: 2; column-gap: 8mm; font-size: 7.6pt; }
+.photos { display: flex; gap: 3mm; break-inside: avoid; }
+.photos p { flex: 0 1 41mm; }
+.photos img { display: block; width: 100%; height: 31mm; object-fit: cover;
+  border: 0.25mm solid #18262e; image-orientation: from-image; }
 .broken { border: 0.4mm solid #18262e; border-radius: 1.2mm; padding: 1.8mm 2.6mm; }
 .care { border-left: 1.6mm solid #fbc959; padding-left: 3mm; break-inside: avoid; }
 ul { margin: 0; padding: 0; list-style: none; }

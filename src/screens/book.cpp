@@ -2,6 +2,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
 #include "screens/book_parts.hpp"
+#include "screens/match.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -30,42 +31,7 @@ namespace {
 
 constexpr Lettering small{cap::small, false, cap::small};
 
-// The last words on it, two at most; while there are none, how far it has come.
-std::string became_of(const bench::BookView::Row& row) {
-  std::string out;
-  const std::size_t from = row.became.size() - std::min<std::size_t>(2, row.became.size());
-  for (std::size_t i = from; i < row.became.size(); ++i)
-    out += (out.empty() ? "" : ", ") + became_words(row.became[i]);
-  return out.empty() ? progress_words(row.progress) : out;
-}
-
 // ---- the list
-
-void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row) {
-  const Rect& r = at.box;
-  const Ground g = pad_box(sheet, at, choosable(sheet.theme, row.chosen));
-  const double size = 7, ratio = 32, x = r.x + size + 5;
-  paint_symbol(sheet, {r.x + 3 + size / 2, r.centre().y}, size, rgb(row.colour), row.swatch, g.ink);
-  const double warned = row.warned ? 8 : 0;
-  const std::string when =
-      date_and_time(row.opened_at, row.offset_min.value_or(sheet.view.utc_offset_min));
-  const bool wide = r.w > 150;
-  const double name_w = (wide ? 0.55 : 1) * (r.right() - ratio - warned - x);
-  std::vector<Label> left{{row.name, clean_bold, false, 1}};
-  if (!wide) left.push_back({when + ", " + became_of(row), small, true, 1});
-  labels(sheet, {x, r.y, name_w, r.h}, g, left, Anchor::left);
-  if (wide)
-    labels(sheet, {x + name_w, r.y, r.right() - ratio - warned - x - name_w, r.h}, g,
-           {{became_of(row), row.became.empty() ? clean_letters : clean_bold, false, 1},
-            {when, small, true, 1}},
-           Anchor::left);
-  if (row.warned) caution_sign(sheet, {r.right() - ratio - 4, r.centre().y}, 5.4);
-  if (row.ratio)
-    labels(sheet, {r.right() - ratio, r.y, ratio - 1, r.h}, g,
-           {{words::number(row.ratio->value, 1), {cap::body, true, cap::body}, false, 1},
-            {say(Say::book_ratio), small, true, 2}},
-           Anchor::right);
-}
 
 // What could not be read, as a chip where the page's pads leave room.
 void faults(Sheet& sheet, const bench::BookView& book) {
@@ -363,7 +329,9 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::sheet:
   case BookPad::labels:
   case BookPad::table: return paper_pad(sheet, at, *own);
+  case BookPad::match: return book.match ? match_pad(sheet, at, *book.match) : void();
   case BookPad::photos: return photos_pad(sheet, at, book.photos);
+  case BookPad::trails: // of two batches
   case BookPad::batch:
   case BookPad::ranges: // of the list
   case BookPad::discarded:

@@ -86,8 +86,7 @@ void photos_pad(Sheet& sheet, const bench::Pad& at, const std::vector<std::strin
   Rect r = at.box;
   if (!photos.empty()) {
     const Rect top = inset(slice(r, r.h - 8.5), 1.6);
-    sheet.shapes.push_back(Picture{top, photos.front()});
-    sheet.shapes.push_back(Box{top, 0, clear, g.ink, outline_mm});
+    framed(sheet, top, photos.front(), g.ink);
   }
   const std::string what = photos.empty() ? say(PhotosSay::pad_first)
                            : photos.size() == 1

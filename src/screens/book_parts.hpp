@@ -11,6 +11,9 @@ namespace screens {
 // "€ 5.12: pigment 98 %, gum 2 %; a pan € 0.43".
 std::string cost_words(const bench::BookView& book);
 
+// A batch among all, by date.
+void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row);
+
 // A paint among all that are made, by colour.
 void paint_tile(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row);
 

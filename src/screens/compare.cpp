@@ -1,6 +1,6 @@
 // Book: two batches beside each other.
-#include "bench/colour_words.hpp"
 #include "bench/pads_book.hpp"
+#include "screens/match.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
@@ -147,69 +147,23 @@ void table(Sheet& sheet, const CompareView& both) {
         say(Say::compare_differs), area.w - 5);
 }
 
-// ---- the colours of both, where their swatches were read
-
-using words::ColourSay;
-using words::Number;
-
-std::string ways_of(const colour::Match& m, const std::string& second) {
-  std::vector<words::Sentence> ways;
-  if (colour::tells(m.lightness))
-    ways.push_back(m.lightness.by > 0 ? ColourSay::way_lighter : ColourSay::way_darker);
-  if (colour::tells(m.chroma))
-    ways.push_back(m.chroma.by > 0 ? ColourSay::way_stronger : ColourSay::way_greyer);
-  if (colour::tells(m.hue)) ways.push_back(bench::words_of(m.turned));
-  std::string all;
-  for (const words::Sentence way : ways) all += (all.empty() ? "" : ", ") + say(way);
-  return all.empty() ? say(ColourSay::second_as) : say(ColourSay::second_is, {second, all});
-}
-
-std::string seen_words(const colour::Match& m) {
-  const words::Sentence least = bench::words_of(colour::seen(m.low)),
-                        most = bench::words_of(colour::seen(m.high));
-  return least == most ? say(ColourSay::apart_seen, {say(least)})
-                       : say(ColourSay::apart_between, {say(least), say(most)});
-}
-
-// Edge to edge, with nothing between them.
-void both_colours(Sheet& sheet, const Rect& r, const CompareView& both) {
-  sheet.shapes.push_back(Box{{r.x, r.y, r.w / 2, r.h}, 0, rgb(both.colour_a), clear, 0});
-  sheet.shapes.push_back(Box{{r.x + r.w / 2, r.y, r.w / 2, r.h}, 0, rgb(both.colour_b), clear, 0});
-  sheet.shapes.push_back(Box{r, 0, clear, sheet.theme.ink, outline_mm});
-}
-
-void draw_match(Sheet& sheet, const CompareView& both) {
-  const colour::Match& m = *both.match;
-  panel(sheet, sheet.view.layout.lower);
-  Rect area = inset(sheet.view.layout.lower, 2.2);
-  both_colours(sheet, slice(area, 5.4), both);
-  const std::string lines[]{
-      say(ColourSay::apart, {Number(m.difference, 1), Number(m.low, 1), Number(m.high, 1)}),
-      seen_words(m), ways_of(m, both.name_b), say(ColourSay::of_two_photos)};
-  const double step = area.h / 4;
-  double y = area.y + step - 0.4;
-  for (const std::string& line : lines) {
-    const bool said = &line == &lines[1] || &line == &lines[2];
-    write(sheet, {area.x, y}, Anchor::left, said ? clean_bold : clean_letters,
-          said ? sheet.theme.ink : sheet.theme.quiet, line, area.w);
-    y += step;
-  }
-}
-
 }
 
 void draw_compare(Sheet& sheet, const CompareView& both) {
+  if (both.match && !both.trails) return draw_colours(sheet, both);
   const bench::Layout& l = sheet.view.layout;
   panel(sheet, l.more);
   const bench::Grid halves{2, 1, l.more};
   named(sheet, halves.cell(0, 0), both.name_a, both.colour_a, both.swatch_a, true);
   named(sheet, halves.cell(1, 0), both.name_b, both.colour_b, both.swatch_b, false);
-  if (both.match && l.lower.w > 0) draw_match(sheet, both);
   draw_trail(sheet, l.main, both.trail, cap::clear);
   table(sheet, both);
-  for (const bench::Pad& at : l.pads)
+  for (const bench::Pad& at : l.pads) {
     if (at.id.kind == BookPad::to_list)
       pad(sheet, at, plain(sheet.theme), {{say(Say::book_one_back), clean_letters}});
+    if (at.id.kind == BookPad::trails)
+      pad(sheet, at, plain(sheet.theme), {{say(words::ColourSay::match_colours), clean_letters}});
+  }
 }
 
 }

@@ -88,8 +88,7 @@ void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thum
   if (thumb.no_picture) {
     labels(sheet, picture, g, {{words::message(*thumb.no_picture), small, true, 8}});
   } else {
-    sheet.shapes.push_back(Picture{picture, thumb.image});
-    sheet.shapes.push_back(Box{picture, 0, clear, g.ink, outline_mm});
+    framed(sheet, picture, thumb.image, g.ink);
   }
   caption(sheet, {r.x - 1, r.y, r.w + 2, r.h}, g, thumb);
 }
@@ -188,6 +187,17 @@ std::string measured_words(const session::Measured& m) {
                            words::Number(m.b, 1), doubt(m.b_u)});
 }
 
+void add_specks(const PhotosView& photos, std::vector<Said>& out) {
+  if (photos.judged)
+    out.push_back({say(Say::specks_judged, {specks_words(photos.judged->as)}), true});
+  if (photos.specks)
+    out.push_back({say(Say::specks_seen, {specks_words(*photos.specks)}), !photos.judged});
+  else if (photos.picture)
+    out.push_back({say(Say::specks_not_counted)});
+  if (!photos.judged) out.push_back({say(Say::specks_ask)});
+  out.push_back({say(Say::specks_teach)});
+}
+
 std::vector<Said> said_of_open(const PhotosView& photos) {
   std::vector<Said> out;
   if (!photos.photo) return out;
@@ -200,7 +210,7 @@ std::vector<Said> said_of_open(const PhotosView& photos) {
     out.push_back({say(Say::colour_means)});
   }
   if (photos.reading) add_doubts(*photos.reading, out);
-  if (photos.specks) out.push_back({say(Say::specks_seen, {specks_words(*photos.specks)}), true});
+  if (photos.photo->of == session::PhotoOf::dot) add_specks(photos, out);
   if (photos.regions.empty() || photos.photo->measured || photos.failure) return out;
   if (!photos.seen) out.push_back({say(Say::no_swatch), true});
   out.push_back({say(Say::how_to_read)});
@@ -234,6 +244,17 @@ std::vector<Said> said(const PhotosView& photos) {
   return {};
 }
 
+constexpr double between_said_mm = 0.8;
+
+double high_mm(const std::vector<Said>& all, double width, double cap) {
+  constexpr int any = 40;
+  double lines = 0;
+  for (const Said& one : all)
+    lines += static_cast<double>(
+        fitted(one.words, width, {cap, one.bold, cap::small}, any, false).lines.size());
+  return lines * cap * line_step + static_cast<double>(all.size()) * between_said_mm;
+}
+
 // As running text, each from a new line on; a stroke of the paint over it, where it was read.
 void draw_said(Sheet& sheet, const PhotosView& photos) {
   panel(sheet, sheet.view.layout.more);
@@ -244,10 +265,12 @@ void draw_said(Sheet& sheet, const PhotosView& photos) {
         Box{wash, 1.2, rgb(photos.photo->measured->shown), sheet.theme.ink, outline_mm});
     slice(area, 2);
   }
-  const double step = cap::clear * line_step;
-  double y = area.y + cap::clear;
-  for (const Said& one : said(photos)) {
-    const Lettering l{cap::clear, one.bold, cap::small};
+  const std::vector<Said> all = said(photos);
+  const double cap = high_mm(all, area.w, cap::clear) <= area.h ? cap::clear : cap::small;
+  const double step = cap * line_step;
+  double y = area.y + cap;
+  for (const Said& one : all) {
+    const Lettering l{cap, one.bold, cap::small};
     const int room = static_cast<int>((area.bottom() - y) / step + 1.0001);
     if (room < 1) return;
     const Lines lines = fitted(one.words, area.w, l, room, false);
@@ -256,7 +279,7 @@ void draw_said(Sheet& sheet, const PhotosView& photos) {
             line, area.w);
       y += step;
     }
-    y += 0.8;
+    y += between_said_mm;
   }
 }
 
@@ -271,6 +294,16 @@ bool paper_chosen(const PhotosView& photos) {
   for (const PhotosView::Region& region : photos.regions)
     if (region.chosen) return region.paper;
   return false;
+}
+
+// Dark: proposed, while the hand has not said; then what it said has the heavy outline.
+void specks_pad(Sheet& sheet, const bench::Pad& at, const PhotosView& photos) {
+  const auto of = session::specks_named(at.id.arg);
+  if (!of) return;
+  const bool chosen = photos.judged && photos.judged->as == *of;
+  const bool proposed = !photos.judged && photos.specks == of;
+  pad(sheet, at, proposed ? dark(sheet.theme) : choosable(sheet.theme, chosen),
+      {{specks_words(*of), chosen || proposed ? clean_bold : clean_letters}});
 }
 
 void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosView& photos) {
@@ -292,6 +325,7 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
         sheet, at, choosable(t, chosen),
         {{say(paper ? Say::move_paper : Say::move_paint), chosen ? clean_bold : clean_letters}});
   }
+  case PhotosPad::specks: return specks_pad(sheet, at, photos);
   case PhotosPad::photo:
   case PhotosPad::choose:      // thumbnails
   case PhotosPad::folder_text: // a text field

@@ -222,14 +222,24 @@ Label name_label(const std::string& name, double width) {
   return {name, one ? big_bold : slab_bold, false, one ? 1 : 2};
 }
 
+// Its photo, where it has one.
+void draw_what(Sheet& sheet, const Rect& box, const TodayView::Wait& wait, const Ground& g) {
+  const Point at = symbol_at(box);
+  const bool heap = wait.kind == session::CardKind::pigment;
+  if (wait.image.empty())
+    return material_symbol(sheet, at, symbol_mm, wait.kind,
+                           heap ? rgb(wait.colour) : material_colour(sheet.theme, wait.kind),
+                           g.ink);
+  const double side = std::min(symbol_mm + 4, box.h - 4);
+  framed(sheet, {at.x - side / 2, at.y - side / 2, side, side}, wait.image, g.ink);
+}
+
 void wait_pad(Sheet& sheet, const bench::Pad& at, const TodayView& today,
               const TodayView::Wait& wait, bool first) {
   const Theme& t = sheet.theme;
   const Ground g = pad_box(sheet, at, first ? dark(t) : plain(t));
   const Row row = row_of(at.box, picture_mm(at.box, wait.due.what));
-  const bool heap = wait.kind == session::CardKind::pigment;
-  material_symbol(sheet, symbol_at(at.box), symbol_mm, wait.kind,
-                  heap ? rgb(wait.colour) : material_colour(t, wait.kind), g.ink);
+  draw_what(sheet, at.box, wait, g);
   labels(
       sheet, row.words, g,
       {name_label(wait.name, row.words.w), {wait_words(sheet, today, wait), slab_letters, true, 2}},

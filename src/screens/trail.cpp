@@ -1,5 +1,6 @@
 #include "screens/trail.hpp"
 
+#include "bench/photos.hpp"
 #include "screens/measure.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail_geometry.hpp"
@@ -202,6 +203,27 @@ void draw_flags(Sheet& sheet, const TrailPlot& p, const Flags& all, Taken& taken
                                   sheet.theme.ink, flags[i].words, places[i]->box.w});
 }
 
+constexpr double photo_mm = 7;
+
+// Of dots, at the edge of the scale beside the moment they were kept; the latest keeps its height,
+// and those before it give way upwards.
+void draw_photos(Sheet& sheet, const TrailPlot& p, Taken& taken) {
+  const double x = p.style.inside.right() - photo_mm;
+  double below = p.style.inside.bottom() + photo_mm;
+  for (auto photo = p.trail.photos.rbegin(); photo != p.trail.photos.rend(); ++photo) {
+    const Point at{p.flow.x(photo->flow), p.time.y(photo->clock)};
+    if (!inside(p.style.inside, at)) continue;
+    const double y = std::min(at.y - photo_mm / 2, below - photo_mm - 1);
+    if (y < p.style.inside.y) return;
+    below = y;
+    const Rect frame{x, y, photo_mm, photo_mm};
+    sheet.shapes.push_back(Polyline{
+        {{std::min(at.x + 1.5, x), at.y}, {x, y + photo_mm / 2}}, 0.25, sheet.theme.quiet, 0});
+    framed(sheet, frame, bench::image_of(photo->of), sheet.theme.ink);
+    taken.boxes.push_back(frame);
+  }
+}
+
 // Where the paint is, where it would land, and where the advice would bring it.
 void draw_now(Sheet& sheet, const TrailPlot& p) {
   const Theme& t = sheet.theme;
@@ -293,6 +315,7 @@ void draw_trail(Sheet& sheet, const Rect& area, const bench::TrailView& trail, d
   Taken taken = taken_of(p);
   const Flags flags = flags_of(p);
   for (const Flag& flag : flags.flags) taken.boxes.push_back(around(flag.at, flag.size / 2));
+  draw_photos(sheet, p, taken);
   draw_gathered(sheet, p, taken);
   draw_flags(sheet, p, flags, taken);
   name_ghost(sheet, p, taken);

@@ -24,6 +24,11 @@ void panel(Sheet& sheet, const Rect& rect) {
   sheet.shapes.push_back(Box{rect, radius_mm, sheet.theme.slab, clear, 0});
 }
 
+void framed(Sheet& sheet, const Rect& rect, const std::string& image, Colour ink) {
+  sheet.shapes.push_back(Picture{rect, image});
+  sheet.shapes.push_back(Box{rect, 0, clear, ink, outline_mm});
+}
+
 Ground pad_box(Sheet& sheet, const bench::Pad& pad, const Ground& ground) {
   const Ground g = sheet.view.pressed == pad.id ? pressed(ground) : ground;
   const bool dark_ground = ground.fill == sheet.theme.ink;

@@ -63,6 +63,8 @@ void material_symbol(Sheet& sheet, Point centre, double size, session::CardKind 
 // Of paint: a stroke of it on paper where its swatch was read; else the heap of a pigment, a guess.
 void paint_symbol(Sheet& sheet, Point centre, double size, Colour fill, bool swatch,
                   Colour outline);
+// A photo, as much of its middle as has room; until its pixels are there the frame alone.
+void framed(Sheet& sheet, const Rect& rect, const std::string& image, Colour ink);
 void undo_arrow(Sheet& sheet, Point centre, double size, Colour colour);
 void tick(Sheet& sheet, Point centre, double size, Colour colour);
 void sun(Sheet& sheet, Point centre, double size, Colour colour);

@@ -147,8 +147,6 @@ struct GoesOn {
   bool operator==(const GoesOn&) const = default;
 };
 
-enum class Specks { many, few, none };
-
 struct Dot {
   static constexpr std::string_view word = "dot";
   Specks specks = Specks::many;

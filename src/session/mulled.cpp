@@ -64,6 +64,48 @@ paint::SpeckWord word_of(Specks specks) {
   return paint::SpeckWord::many;
 }
 
+struct DotSeen {
+  Clock clock = 0;
+  std::optional<Specks> as;
+};
+
+// Each at its first line, as its last says.
+std::vector<DotSeen> dots_on_photos(const Batch& batch) {
+  std::vector<std::pair<std::string, DotSeen>> photos;
+  for (const Entry& e : batch.entries) {
+    const auto* photo = std::get_if<Photo>(&e.event);
+    if (!photo || e.withdrawn || photo->of != PhotoOf::dot) continue;
+    auto known = std::find_if(photos.begin(), photos.end(),
+                              [&](const auto& one) { return one.first == photo->sha256; });
+    if (known == photos.end()) known = photos.insert(known, {photo->sha256, {e.clock, {}}});
+    if (photo->specks) known->second.as = photo->specks->as;
+  }
+  std::vector<DotSeen> out;
+  for (const auto& [of, dot] : photos)
+    if (dot.as) out.push_back(dot);
+  return out;
+}
+
+// A photo is looked at more closely than a dot at the slab: where no mulling lies between the two,
+// the photo counts.
+std::vector<DotSeen> dots_of(const Batch& batch) {
+  std::vector<DotSeen> out = dots_on_photos(batch);
+  const std::size_t on_photos = out.size();
+  for (const Entry& e : batch.entries) {
+    const auto* dot = std::get_if<Dot>(&e.event);
+    if (!dot || e.withdrawn) continue;
+    const bool seen_closer = std::any_of(
+        out.begin(), out.begin() + static_cast<std::ptrdiff_t>(on_photos), [&](const DotSeen& one) {
+          return minutes_between(batch, std::min(one.clock, e.clock),
+                                 std::max(one.clock, e.clock)) <= 0;
+        });
+    if (!seen_closer) out.push_back({e.clock, dot->specks});
+  }
+  std::stable_sort(out.begin(), out.end(),
+                   [](const DotSeen& a, const DotSeen& b) { return a.clock < b.clock; });
+  return out;
+}
+
 }
 
 std::vector<MulledPigment> pigments_mulled(const Batch& batch) {
@@ -75,11 +117,10 @@ Mulled mulled(const Batch& batch) {
   if (batch.newer) return out;
   out.pigments = pigments_seen(batch);
   const Clock from = last_pigment(batch), to = first_forgotten(batch);
-  for (const Entry& e : batch.entries) {
-    const auto* dot = std::get_if<Dot>(&e.event);
-    if (!dot || e.withdrawn || e.clock < from || e.clock > to) continue;
-    const double minutes = minutes_between(batch, from, e.clock);
-    if (minutes > 0) out.dots.push_back({minutes, word_of(dot->specks)});
+  for (const DotSeen& dot : dots_of(batch)) {
+    if (dot.clock < from || dot.clock > to) continue;
+    const double minutes = minutes_between(batch, from, dot.clock);
+    if (minutes > 0) out.dots.push_back({minutes, word_of(*dot.as)});
   }
   out.minutes = minutes_between(batch, from, batch.clock);
   for (const Pass& pass : batch.passes)

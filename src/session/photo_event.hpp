@@ -11,6 +11,15 @@ namespace session {
 
 enum class PhotoOf { slab, dot, swatch, pan };
 
+enum class Specks { many, few, none };
+
+// What was seen on a photo of a dot.
+struct SpecksSeen {
+  Specks as = Specks::many;           // by the hand
+  std::optional<Specks> counted = {}; // proposed to the hand; absent: no photo could tell
+  bool operator==(const SpecksSeen&) const = default;
+};
+
 // The colour of a swatch beside its bare paper, as it was read from the photo.
 struct Measured {
   std::uint32_t shown = 0;          // 0xRRGGBB on a screen: sRGB, D65
@@ -40,6 +49,7 @@ struct Photo {
   PhotoOf of = PhotoOf::swatch;
   std::optional<Measured> measured = {}; // of a swatch; absent: not read
   std::optional<ReadAt> read_at = {};    // absent: nobody has written it down
+  std::optional<SpecksSeen> specks = {}; // of a dot; absent: nobody has said
   bool operator==(const Photo&) const = default;
 };
 

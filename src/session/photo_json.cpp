@@ -1,6 +1,7 @@
 #include "session/photo_json.hpp"
 
 #include "session/card_json.hpp"
+#include "session/event.hpp"
 #include "words/session_says.hpp"
 
 namespace session {
@@ -47,6 +48,12 @@ ReadAt read_regions(Fields& f) {
   return at;
 }
 
+SpecksSeen read_specks(Fields& f) {
+  SpecksSeen seen{f.word("specks", specks_named)};
+  if (f.has("counted")) seen.counted = f.word("counted", specks_named);
+  return seen;
+}
+
 Json written(const PhotoPart& p) {
   return {{"x", p.x}, {"y", p.y}, {"width", p.width}, {"height", p.height}};
 }
@@ -60,6 +67,7 @@ Photo read_photo(Fields& f) {
     f.reject(words::SessionSay::field_not_a_photo, "ending");
   if (p.of == PhotoOf::swatch && f.has("lab")) p.measured = read_measured(f);
   if (p.measured && f.has("paint")) p.read_at = read_regions(f);
+  if (p.of == PhotoOf::dot && f.has("specks")) p.specks = read_specks(f);
   return p;
 }
 
@@ -67,6 +75,8 @@ void write_photo(const Photo& p, Json& j) {
   j["sha256"] = p.sha256;
   j["ending"] = p.ending;
   j["of"] = name_of(p.of);
+  if (p.specks) j["specks"] = name_of(p.specks->as);
+  if (p.specks && p.specks->counted) j["counted"] = name_of(*p.specks->counted);
   if (!p.measured) return;
   const Measured& m = *p.measured;
   j["colour"] = colour_text(m.shown);

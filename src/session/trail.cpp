@@ -16,6 +16,18 @@ Clock end_at_slab(const TrailView& t) {
 
 }
 
+namespace {
+
+// Each picture once, where it was kept.
+void add_photo(TrailView& t, const Entry& e, const Photo& photo) {
+  const bool known = std::any_of(t.photos.begin(), t.photos.end(), [&](const TrailPhoto& one) {
+    return one.of.sha256 == photo.sha256;
+  });
+  if (photo.of == PhotoOf::dot && !known) t.photos.push_back({e.clock, *e.flow, photo});
+}
+
+}
+
 TrailView trail_view(const Batch& batch) {
   TrailView t;
   t.points = batch.trail;
@@ -35,6 +47,7 @@ TrailView trail_view(const Batch& batch) {
     if (const auto* f = std::get_if<Felt>(&e.event)) t.marks.push_back({e.clock, *e.flow, f->as});
     if (const auto* d = std::get_if<Dot>(&e.event))
       t.marks.push_back({e.clock, *e.flow, d->specks});
+    if (const auto* p = std::get_if<Photo>(&e.event)) add_photo(t, e, *p);
     if (const auto* x = std::get_if<Trouble>(&e.event))
       t.marks.push_back({e.clock, *e.flow, x->what});
   }

@@ -16,10 +16,17 @@ struct TrailMark { // a flag on the trail
   NoteSign what;
 };
 
+struct TrailPhoto { // of a dot, at the moment it was kept
+  Clock clock = 0;
+  double flow = 0;
+  Photo of;
+};
+
 struct TrailView {
   std::vector<TrailPoint> points;
   std::vector<TrailPoint> ghost; // of the last good batch, by its own clock
   std::vector<TrailMark> marks;
+  std::vector<TrailPhoto> photos;
   std::vector<Pass> passes;
   std::optional<paint::Band> band; // today's notes counted in
   std::optional<double> now;       // live flow

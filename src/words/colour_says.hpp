@@ -26,12 +26,9 @@ enum class ColourSay {
   seen_any,
   seen_clearly,
   seen_another,
-  apart,         // 0: CIEDE2000, 1 and 2: between which it lies, nine in ten
   apart_seen,    // 0: a sentence of these
   apart_between, // 0 and 1: two of these
-  second_is,     // 0: the ways in which it differs
   second_as,
-  of_two_photos,
   way_lighter, // how one differs from the other
   way_darker,
   way_stronger,
@@ -42,6 +39,45 @@ enum class ColourSay {
   way_bluer,
   way_warmer,
   way_cooler,
+  a_little, // 0: a way
+  much,     // likewise
+  as_light,
+  as_strong,
+  as_hue,
+  way_untold,
+  how_far,
+  later_is,      // 0: the later batch
+  match_against, // 0: the earlier batch
+  match_limits,  // between which a difference lies
+  one_photo,
+  two_photos,
+  repeat_photo,
+  repeat_photos, // 0: how many
+  blame_head,
+  blame_guess,
+  blame_none,
+  blame_binder_more, // 0: per cent, and so on
+  blame_binder_less,
+  blame_gum_more,
+  blame_gum_less,
+  blame_sweet_more,
+  blame_sweet_less,
+  blame_minutes_more, // 0: minutes
+  blame_minutes_less,
+  blame_pass_more,
+  blame_passes_more, // 0: how many
+  blame_pass_less,
+  blame_passes_less,
+  blame_lot,   // 0: a material
+  blame_older, // 0: days
+  blame_younger,
+  unusual_very,
+  unusual,
+  usual,
+  match_trails,
+  match_colours,
+  match_new_photo,
+  match_again, // 0: the earlier batch
 };
 
 constexpr Table table_of(ColourSay) { return Table::colour; }

@@ -15,6 +15,11 @@ std::string_view english(PaperSay id) {
   case Say::sheet_dried: return "mL of water gone";
   case Say::sheet_count_lost: return "count lost";
   case Say::sheet_pans: return "pans and notes";
+  case Say::sheet_photos: return "photos";
+  case Say::photo_slab: return "on the slab";
+  case Say::photo_dot: return "test dot";
+  case Say::photo_swatch: return "swatch";
+  case Say::photo_pan: return "pan";
   case Say::sheet_again: return "made again after batch {0}";
   case Say::sheet_not_whole: return "not all of this batch could be read";
   case Say::sheet_care: return "to be careful about";

@@ -45,7 +45,7 @@ std::string_view english(PhotosSay id) {
     return "Lay the paint frame on an even part of the swatch and the others on bare paper beside "
            "it: drag them, or tap the place. Then read it.";
   case Say::no_swatch: return "No swatch is seen on it: lay the frames yourself.";
-  case Say::colour: return "L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}";
+  case Say::colour: return "L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}";
   case Say::what_next:
     return "The colour is read and kept. If a frame lies wrong, move it and read again.";
   case Say::colour_means: return "beside its paper, under D50; ± is 95 %";
@@ -60,6 +60,11 @@ std::string_view english(PhotosSay id) {
   case Say::pad_first: return "photo";
   case Say::many: return "{0} photos";
   case Say::specks_seen: return "{0}, as counted on the photo";
+  case Say::specks_judged: return "{0}, as you said";
+  case Say::specks_not_counted: return "The photo cannot tell how many.";
+  case Say::specks_ask:
+    return "What do you see? Your word counts; what the photo says is kept beside it.";
+  case Say::specks_teach: return "It teaches how long this pigment wants to be mulled.";
   case Say::cannot_keep: return "The photo is not kept: {0}";
   }
   return "";

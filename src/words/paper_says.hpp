@@ -18,6 +18,11 @@ enum class PaperSay {
   sheet_dried,
   sheet_count_lost,
   sheet_pans,
+  sheet_photos,
+  photo_slab,
+  photo_dot,
+  photo_swatch,
+  photo_pan,
   sheet_again, // 0: batch
   sheet_not_whole,
   sheet_care,

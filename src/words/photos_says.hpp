@@ -54,8 +54,12 @@ enum class PhotosSay {
   of_picture, // 0: file, 1: a sentence
   pad,        // on the page of a batch
   pad_first,
-  many,        // 0: how many
-  specks_seen, // 0: a word
+  many,          // 0: how many
+  specks_seen,   // 0: a word
+  specks_judged, // likewise, of the hand
+  specks_not_counted,
+  specks_ask,
+  specks_teach,
   cannot_keep,
 };
 

@@ -86,3 +86,58 @@ TEST_CASE("of a folder with more pictures than are listed it is said how many th
   CHECK(h.photos().there == 4000);
   CHECK(h.photos().folder == "/home/maker/Pictures");
 }
+
+namespace {
+
+// Kept as a dot, and looked at.
+void keep_dot(Maker& h, std::optional<session::Specks> counted) {
+  h.wanted(Dropped{{"/tmp/one.jpg"}});
+  h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
+  h.wanted("photo_of dot");
+  h.wanted(PhotoKept{"/tmp/one.jpg", h.batch, session::Photo{sum_a, "jpg", session::PhotoOf::dot}});
+  h.tap("photo " + sum_a + " dot");
+  ImageFacts facts = facts_of_swatch();
+  facts.specks = counted;
+  h.give(ImageSeen{"photos/" + sum_a + ".jpg", facts});
+}
+
+}
+
+TEST_CASE("what is counted on a dot is proposed, the hand decides, and both are kept") {
+  Maker h;
+  keep_dot(h, session::Specks::few);
+  CHECK(h.photos().specks == session::Specks::few);
+  CHECK_FALSE(h.photos().judged);
+  h.tap("specks_on_photo many");
+  REQUIRE(h.photos().judged);
+  CHECK(h.photos().judged->as == session::Specks::many);
+  CHECK(h.photos().judged->counted == session::Specks::few);
+  const std::size_t lines = h.lines.size();
+  h.tap("specks_on_photo many"); // as it is
+  CHECK(h.lines.size() == lines);
+  h.tap("specks_on_photo none");
+  CHECK(h.photos().judged->as == session::Specks::none);
+}
+
+TEST_CASE("where a photo cannot tell of specks, the hand's word is kept alone") {
+  Maker h;
+  keep_dot(h, std::nullopt);
+  h.tap("specks_on_photo few");
+  REQUIRE(h.photos().judged);
+  CHECK_FALSE(h.photos().judged->counted);
+}
+
+TEST_CASE("a photo that is kept or read after the window was closed writes no line any more") {
+  Maker h;
+  h.keep_swatch();
+  const auto read = h.wanted("read_swatch");
+  const auto& wanted = std::get<ReadSwatch>(read.front());
+  h.give(Leaving{});
+  const std::size_t lines = h.lines.size();
+  h.give(SwatchRead{wanted.batch, wanted.photo, SwatchReading{}});
+  h.give(
+      PhotoKept{"/tmp/two.jpg", h.batch, session::Photo{sum_b, "jpg", session::PhotoOf::swatch}});
+  CHECK(h.lines.size() == lines);
+  REQUIRE_FALSE(h.lines.empty());
+  CHECK(std::holds_alternative<session::Left>(h.lines.back().event));
+}

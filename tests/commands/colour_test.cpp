@@ -131,3 +131,29 @@ TEST_CASE("what cannot be told says why, and what makes no sense says how") {
   CHECK(run({"colour", photo, "--against", (s.path / "none.jpg").string()}).status == 1);
   CHECK(run({"colour"}).status == 2);
 }
+
+TEST_CASE("a batch says how far its colour is from the last good one of its paint") {
+  const Photos s;
+  const std::string first = std::string(small_batch) + "tap gather\ntap pans\ntap new_pan\n"
+                                                       "tap pour_g\ntype 1\nwait 70h\ntap judge\n"
+                                                       "tap became good\n";
+  REQUIRE(s.play(first).status == 0);
+  std::string second = small_batch;
+  second.replace(second.find("2026-11-20"), 10, "2026-12-20");
+  second.replace(second.find("seed 7"), 6, "seed 8");
+  second.replace(second.find("Evening blue"), 12, "Later blue");
+  REQUIRE(s.play(second).status == 0);
+  const auto keep = [&](const char* file, const colour::Lab& lab, const char* batch) {
+    const std::string photo = s.photo(file, {{{110, 70, 100, 100}, lab}});
+    const Ran ran = s.read({"colour", photo, "--batch", batch});
+    REQUIRE_MESSAGE(ran.status == 0, ran.err);
+  };
+  keep("one.jpg", blue, "Evening blue");
+  CHECK_FALSE(has(s.read({"show", "Evening blue"}).out, "beside "));
+  CHECK_FALSE(has(s.read({"show", "Later blue"}).out, "beside "));
+  keep("other.jpg", {58, 8, -42}, "Later blue");
+  const std::string said = s.read({"show", "Later blue"}).out;
+  CHECK(has(said, "beside Evening blue: difference"));
+  CHECK(has(said, "lighter"));
+  CHECK_FALSE(has(s.read({"show", "Evening blue"}).out, "beside "));
+}

@@ -15,10 +15,10 @@ import xml.etree.ElementTree as tree
 HTML, SVG = "{http://www.w3.org/1999/xhtml}", "{http://www.w3.org/2000/svg}"
 ELEMENTS = {HTML + name for name in
             "html head meta title style body header div h1 h2 p b span bdi section table tbody tr td "
-            "ul li footer".split()}
+            "ul li footer img".split()}
 ELEMENTS |= {SVG + name for name in
              "svg g defs linearGradient stop clipPath rect line path circle polygon text".split()}
-ATTRIBUTES = set("lang charset name content class xmlns width height viewBox role x y x1 y1 x2 y2 cx "
+ATTRIBUTES = set("src alt lang charset name content class xmlns width height viewBox role x y x1 y1 x2 y2 cx "
                  "cy r rx d points fill stroke id offset font-family font-weight font-size clip-path "
                  "stroke-width stroke-dasharray stroke-linejoin stroke-linecap stop-color "
                  "stop-opacity text-anchor textLength lengthAdjust".split())

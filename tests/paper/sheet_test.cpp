@@ -211,3 +211,24 @@ TEST_CASE("hostile names are harmless to an XML parser and to a browser") {
   CHECK(std::system(reads.c_str()) == 0);
   std::filesystem::remove_all(folder);
 }
+
+TEST_CASE("photos stand on the sheet where it lies beside them, the last of each kind") {
+  Batch batch;
+  batch.name = "Blue";
+  const auto kept = [&](char digit, PhotoOf of, bool withdrawn) {
+    Entry e;
+    e.event = Photo{std::string(64, digit), "jpg", of};
+    e.withdrawn = withdrawn;
+    batch.entries.push_back(e);
+  };
+  kept('a', PhotoOf::swatch, false);
+  kept('b', PhotoOf::swatch, false);
+  kept('c', PhotoOf::dot, true);
+  CHECK(sheet_of(batch).find("<img") == std::string::npos); // it may lie anywhere
+  const Offsets none;
+  paper::Handed handed{batch, none};
+  handed.photos_at = "../";
+  const std::string html = paper::sheet(handed);
+  CHECK(html.find("../photos/" + std::string(64, 'b') + ".jpg") != std::string::npos);
+  for (const char gone : {'a', 'c'}) CHECK(html.find(std::string(64, gone)) == std::string::npos);
+}

@@ -79,6 +79,38 @@ PigmentStory story_of(const std::string& card) {
 
 }
 
+namespace {
+
+// Of "older" and "one", so that the second is held against the first.
+void read_swatches(Bench& b) {
+  session::Photo photo{std::string(64, 'a'), "jpg"};
+  photo.measured = session::Measured{};
+  for (const char* const id : {"one", "older"}) {
+    b.index.of[id].read = {photo};
+    b.index.of[id].pigments = {"pb36"};
+  }
+  b.index.of["older"].verdicts = {{{"0a1b2c3d", 1}, 0, {session::Became::good}}};
+  b.index.of["one"].opened_at = 1;
+}
+
+MatchView match_of_two() {
+  using Blame = MatchView::Blame;
+  MatchView match;
+  match.a = {"older", long_name, "", 0x2266AA, 1773066720000, 0};
+  match.b = {"one", long_name, "", 0x884422, 1795617120000, 0};
+  match.match = {4.2, 1.6, 6.1, {1.2, 0.3}, {-3.6, 0.3}, {0.9, 1.2}, colour::Turned::greener};
+  match.match.turned_on = colour::Turned::yellower;
+  match.match.turned_back = colour::Turned::redder;
+  match.repeats = 12;
+  match.blame = {{Blame::lot, "Cerulean blue (chromium)", 0, 2.2},
+                 {Blame::sweet, "", -0.123, 1.4},
+                 {Blame::minutes, "", 12, 0.4},
+                 {Blame::age, "", -123, 0.3}};
+  return match;
+}
+
+}
+
 void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_with_batches(mm, hand, Screen::book);
   const auto keep = [&](const std::string& what, auto screen) {
@@ -119,6 +151,11 @@ void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   keep("may have photos", painted);
   painted.photos = {"photos/a.jpg", "photos/b.jpg"};
   keep("its swatch", painted);
+  const auto index = b.index.of;
+  read_swatches(b);
+  painted.match = match_of_two();
+  keep("its match", painted);
+  b.index.of = index;
   b.photos.there = false;
   b.book.page = BatchPage{"one", "less water"};
   keep("note", one_of(b));
@@ -216,16 +253,24 @@ void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) 
   View v = view_around(b);
   v.screen = both;
   out.push_back({"two batches" + on, mm, v});
-  session::Batch read = batch_of_pans(3);
-  read.swatch = session::Measured{};
-  for (const char* const id : {"one", "older"})
-    b.folds.kept[id].batch = std::make_shared<const session::Batch>(read);
+  read_swatches(b);
   both.swatch_a = both.swatch_b = true;
-  both.match =
-      colour::Match{4.2, 1.6, 6.1, {1.2, 0.3}, {-1.1, 0.3}, {0.9, 0.2}, colour::Turned::greener};
-  View colours = view_around(b);
-  colours.screen = both;
-  out.push_back({"two batches, their colours" + on, mm, colours});
+  both.match = match_of_two();
+  const auto keep = [&](const std::string& what, bool trails) {
+    b.book.page = ComparePage{{"one", {}}, "older", trails};
+    both.trails = trails;
+    View colours = view_around(b);
+    colours.screen = both;
+    out.push_back({"two batches, " + what + on, mm, colours});
+  };
+  keep("their trails", true);
+  keep("their colours", false);
+  b.photos.there = true;
+  both.match->a.image = both.match->b.image = "photos/a.jpg";
+  both.match->taken = colour::Taken::one_photo;
+  both.match->match = {0.6, 0, 1.4, {0.1, 0.2}, {-0.2, 0.9}, {0.3, 0.2}, colour::Turned::greener};
+  both.match->blame.clear();
+  keep("no eye sees it", false);
 }
 
 }

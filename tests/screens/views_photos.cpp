@@ -37,6 +37,12 @@ Bench bench_with_photos(Size mm, Hand hand, int many) {
   return b;
 }
 
+void add_entry(Bench& b, session::Entry entry) {
+  session::Batch batch = *b.folds.kept["one"].batch;
+  batch.entries.push_back(std::move(entry));
+  b.folds.kept["one"].batch = std::make_shared<const session::Batch>(std::move(batch));
+}
+
 ImageFacts facts() {
   return {4000, 3000, {{1500, 1000, 1000, 900}, {300, 1000, 900, 900}, {2700, 1000, 900, 900}}, {}};
 }
@@ -103,6 +109,17 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   b.photos.regions.clear();
   b.photos.facts->specks = session::Specks::few;
   keep("a dot");
+  session::Photo judged = photo_of('e', session::PhotoOf::dot);
+  judged.specks = session::SpecksSeen{session::Specks::many, session::Specks::few};
+  add_entry(b, entry_of(300, judged));
+  keep("a dot, judged");
+  b.photos.page = PhotosPage::kept;
+  session::Entry gone = entry_of(301, photo_of('f', session::PhotoOf::slab));
+  gone.withdrawn = true;
+  add_entry(b, gone);
+  add_entry(b, entry_of(302, session::Withdrawn{{"s", 301}}));
+  b.sitting.picked_out = {302};
+  keep("one taken away");
 }
 
 }

@@ -42,6 +42,12 @@ TEST_CASE("hex goes both ways and refuses what is not eight lower-case digits") 
 
 namespace {
 
+Photo judged_dot(const SpecksSeen& seen) {
+  Photo photo{std::string(64, 'c'), "jpg", PhotoOf::dot};
+  photo.specks = seen;
+  return photo;
+}
+
 Card warned(Card card) {
   std::get<PigmentCard>(card.facts).cautions = {"cobalt", "cancer", "a word of a later program"};
   return card;
@@ -141,6 +147,8 @@ std::vector<Event> one_of_each() {
       Corrected{{"c41e08d5", 3}, Corrected::Says(Verdict{Became::full, 2}), {}},
       Corrected{{"c41e08d5", 9}, Corrected::Says(Moved{Place::slab, Place::jar, {0.5, {}}}), {}},
       Photo{std::string(64, 'a'), "jpg", PhotoOf::dot},
+      judged_dot(SpecksSeen{Specks::few}),
+      judged_dot(SpecksSeen{Specks::none, Specks::many}),
       Photo{std::string(64, 'b'), "png", PhotoOf::swatch,
             Measured{0x2E4F9A, 38.25, 8, -42.5, 0.6, 0.9, 1.1}},
       Gone{9, "torn"},

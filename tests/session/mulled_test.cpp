@@ -108,3 +108,49 @@ TEST_CASE("a second device goes on where the first one left the paint") {
   REQUIRE(m.dots.size() == 2);
   CHECK(m.dots[1].minutes == Approx(9));
 }
+
+namespace {
+
+Photo dot_photo(char digit, std::optional<SpecksSeen> seen = {}) {
+  Photo photo{std::string(64, digit), "jpg", PhotoOf::dot};
+  photo.specks = seen;
+  return photo;
+}
+
+}
+
+TEST_CASE("a dot judged on its photo counts at the moment the photo was kept") {
+  make::Writer w = wet();
+  pass(w, 4);
+  w.put("b", dot_photo('a'));
+  pass(w, 6);
+  w.put("b", dot_photo('a', SpecksSeen{Specks::few, Specks::many}));
+  const Mulled of = told(w);
+  REQUIRE(of.dots.size() == 1);
+  CHECK(of.dots[0].minutes == Approx(4).epsilon(0.01));
+  CHECK(of.dots[0].specks == paint::SpeckWord::few);
+}
+
+TEST_CASE("a photo nobody has judged is no dot, and the last word on one counts") {
+  make::Writer w = wet();
+  pass(w, 4);
+  w.put("b", dot_photo('a'));
+  CHECK(told(w).dots.empty());
+  w.put("b", dot_photo('a', SpecksSeen{Specks::many}));
+  w.put("b", dot_photo('a', SpecksSeen{Specks::none, Specks::few}));
+  REQUIRE(told(w).dots.size() == 1);
+  CHECK(told(w).dots[0].specks == paint::SpeckWord::none);
+}
+
+TEST_CASE("of a dot told at the slab and judged on its photo, the photo counts") {
+  make::Writer w = wet();
+  pass(w, 4);
+  w.put("b", Dot{Specks::none});
+  w.put("b", dot_photo('a', SpecksSeen{Specks::few}));
+  pass(w, 5);
+  w.put("b", Dot{Specks::none});
+  const Mulled of = told(w);
+  REQUIRE(of.dots.size() == 2);
+  CHECK(of.dots[0].specks == paint::SpeckWord::few);
+  CHECK(of.dots[1].specks == paint::SpeckWord::none);
+}

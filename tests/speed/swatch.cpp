@@ -4,13 +4,16 @@
 //        swatch peak decode|read FILE  what one go takes of memory at most, in MB, in a process of
 //                              its own
 #include "colour/propose.hpp"
+#include "commands/picture_images.hpp"
 #include "speed/race.hpp"
 #include "studio/photo_pixels.hpp"
 
 #include <turbojpeg.h>
+#include <unistd.h>
 
 #include <cmath>
 #include <cstdio>
+#include <filesystem>
 #include <fstream>
 #include <string>
 #include <vector>
@@ -69,6 +72,13 @@ void read(const std::string& bytes) {
   speed::need(reading && std::abs(reading->d50.l - 43) < 2, "the colour is not read");
 }
 
+// Made anew each time: no folder keeps it.
+void thumbnail(const std::filesystem::path& file) {
+  const commands::PictureHome home{file.parent_path(), disk::posix_files, {}, {}};
+  const auto image = commands::make_image(home, {"file:" + file.string(), false});
+  speed::need(image && image->width == commands::thumb_px, "the thumbnail is not made");
+}
+
 void print_peak() {
   std::ifstream status("/proc/self/status");
   std::string word;
@@ -93,8 +103,12 @@ int main(int count, char** words) {
   }
   speed::need(count == 2, "usage: swatch ROUNDS");
   const std::string bytes = photo();
+  const auto file = std::filesystem::temp_directory_path() / ("swatch-" + std::to_string(getpid()));
+  std::ofstream(file, std::ios::binary) << bytes;
   speed::race("swatch",
               {{"decode", [&] { return speed::timed([&] { decode(bytes); }); }},
-               {"read", [&] { return speed::timed([&] { read(bytes); }); }}},
+               {"read", [&] { return speed::timed([&] { read(bytes); }); }},
+               {"thumb", [&] { return speed::timed([&] { thumbnail(file); }); }}},
               {speed::count_of(words[1]), 1, 1});
+  std::filesystem::remove(file);
 }

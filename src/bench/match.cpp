@@ -1,0 +1,159 @@
+#include "bench/match.hpp"
+
+#include "bench/blame.hpp"
+#include "bench/photos.hpp"
+#include "bench/today.hpp"
+#include "colour/kept.hpp"
+
+#include <algorithm>
+
+namespace bench {
+
+namespace {
+
+const BookEntry* entry_of(const Bench& bench, const std::string& batch) {
+  const auto entry = bench.index.of.find(batch);
+  return entry == bench.index.of.end() ? nullptr : &entry->second;
+}
+
+// That it was made again of, and what that was made again of.
+std::set<std::string> line_of(const Bench& bench, std::string batch) {
+  std::set<std::string> out;
+  while (!batch.empty() && out.insert(batch).second) {
+    const BookEntry* entry = entry_of(bench, batch);
+    batch = entry ? entry->again_of : "";
+  }
+  return out;
+}
+
+bool share_a_batch(const std::set<std::string>& a, const std::set<std::string>& b) {
+  return std::any_of(a.begin(), a.end(), [&](const std::string& one) { return b.count(one) > 0; });
+}
+
+colour::Reading reading_of(const session::Measured& m) {
+  return colour::kept_reading({m.l, m.a, m.b}, {m.l_u, m.a_u, m.b_u});
+}
+
+// Of several pictures of one paint, each with the one before it.
+colour::Repeats repeats_of(const Bench& bench) {
+  colour::Repeats out;
+  for (const std::string& batch : bench.index.read_again) {
+    const auto& read = bench.index.of.at(batch).read;
+    for (std::size_t i = 1; i < read.size(); ++i)
+      colour::add_repeat(out, reading_of(*read[i - 1].measured), reading_of(*read[i].measured));
+  }
+  return out;
+}
+
+struct BothRead {
+  const session::Photo &a, &b;
+};
+
+// On one photo, where there is such a one; else as each was read last.
+BothRead read_of(const BookEntry& a, const BookEntry& b) {
+  for (auto one = a.read.rbegin(); one != a.read.rend(); ++one)
+    for (auto other = b.read.rbegin(); other != b.read.rend(); ++other)
+      if (one->sha256 == other->sha256) return {*one, *other};
+  return {a.read.back(), b.read.back()};
+}
+
+MatchView::Of of(const Bench& bench, const std::string& batch, const BookEntry& entry,
+                 const session::Photo& read) {
+  return {batch,
+          entry.name,
+          bench.photos.there ? image_of(read) : "",
+          read.measured->shown,
+          entry.opened_at,
+          entry.offset_min};
+}
+
+constexpr std::size_t most_looked_at = 24; // batches, each of which has to be folded
+
+// The latest of the workshop, each after the one of the same pigments before it.
+std::vector<std::pair<std::string, std::string>> pairs_of(const Bench& bench) {
+  std::vector<std::pair<std::string, std::string>> out;
+  std::map<std::set<std::string>, std::string> after;
+  std::size_t looked_at = 0;
+  for (auto id = bench.batches.rbegin(); id != bench.batches.rend() && looked_at < most_looked_at;
+       ++id, ++looked_at) {
+    const BookEntry* entry = entry_of(bench, *id);
+    if (!entry || entry->pigments.empty()) continue;
+    std::string& later = after[entry->pigments];
+    if (!later.empty()) out.push_back({*id, later});
+    later = *id;
+  }
+  return out;
+}
+
+std::vector<MatchView::Blame> blame_of(const Bench& bench, const std::string& a,
+                                       const std::string& b) {
+  const Folded one = kept_fold(bench, a), other = kept_fold(bench, b);
+  if (!one || !other) return {};
+  std::vector<Folded> alive;
+  std::vector<std::pair<const session::Batch*, const session::Batch*>> others;
+  for (const auto& [before, after] : pairs_of(bench)) {
+    if (before == a && after == b) continue; // what is asked about says nothing of what is usual
+    const Folded first = kept_fold(bench, before), second = kept_fold(bench, after);
+    if (!first || !second || first->newer || second->newer) continue;
+    others.push_back({first.get(), second.get()});
+    alive.insert(alive.end(), {first, second});
+  }
+  return blame(*one, *other, others);
+}
+
+}
+
+std::string matched_with(const Bench& bench, const std::string& batch) {
+  const BookEntry* one = entry_of(bench, batch);
+  if (!one || one->read.empty()) return "";
+  const std::set<std::string> line = line_of(bench, batch);
+  for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id) {
+    const BookEntry* other = *id == batch ? nullptr : entry_of(bench, *id);
+    if (!other || other->read.empty() || other->discarded || other->opened_at > one->opened_at)
+      continue;
+    const bool same = (!one->pigments.empty() && other->pigments == one->pigments) ||
+                      share_a_batch(line, line_of(bench, *id));
+    if (same && ended_good(*other)) return *id;
+  }
+  return "";
+}
+
+bool may_match(const Bench& bench, const std::string& one, const std::string& other) {
+  const BookEntry *a = entry_of(bench, one), *b = entry_of(bench, other);
+  return a && b && one != other && !a->read.empty() && !b->read.empty();
+}
+
+std::string earlier_of(const Bench& bench, const std::string& one, const std::string& other) {
+  const BookEntry *a = entry_of(bench, one), *b = entry_of(bench, other);
+  return a && b && b->opened_at < a->opened_at ? other : one;
+}
+
+void fold_for_match(Bench& bench, const std::string& one, const std::string& other) {
+  if (!may_match(bench, one, other)) return;
+  for (const auto& [before, after] : pairs_of(bench)) {
+    fold_of(bench, before);
+    fold_of(bench, after);
+  }
+  fold_of(bench, one);
+  fold_of(bench, other);
+}
+
+std::optional<MatchView> match_of(const Bench& bench, const std::string& one,
+                                  const std::string& other) {
+  if (!may_match(bench, one, other)) return std::nullopt;
+  const std::string first = earlier_of(bench, one, other), second = first == one ? other : one;
+  const BookEntry &a = *entry_of(bench, first), &b = *entry_of(bench, second);
+  const BothRead read = read_of(a, b);
+  const colour::Repeats repeats = repeats_of(bench);
+  MatchView v;
+  v.a = of(bench, first, a, read.a);
+  v.b = of(bench, second, b, read.b);
+  v.taken = read.a.sha256 == read.b.sha256 ? colour::Taken::one_photo : colour::Taken::two_photos;
+  v.repeats = static_cast<std::size_t>(repeats.degrees / 3);
+  v.match = colour::match(reading_of(*read.a.measured), reading_of(*read.b.measured), v.taken,
+                          colour::doubt_of(repeats));
+  v.blame = blame_of(bench, first, second);
+  return v;
+}
+
+}
