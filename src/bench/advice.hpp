@@ -34,7 +34,7 @@ struct Advice {
   std::string binder = {}; // by name, where another one is meant than the batch's own
   bool water = false;      // it is of that
   bool several = false;    // rounds of so much and a pass it may take until right
-  double mL = 0;           // of water to give back
+  double mL = 0;           // of water to give back, or past right
   bool by_knife = false;   // no mulling pass has begun yet
   int wait_min = 0;        // to work it in, or to let it soak, before it can be judged
   bool too_early = false;  // it was felt before that
@@ -44,7 +44,7 @@ struct Advice {
   bool judge_now = false; // the work that comes before judging is done
   bool rest = false;      // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
-  // Mulled out wide, until it has dried to the middle of right; 0: not soon enough to wait for.
+  // Mulled out wide, until it has dried as far as it should; 0: not soon enough to wait for.
   int dry_min = 0;
   struct Pigment {
     std::string card, name;

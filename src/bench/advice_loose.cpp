@@ -46,6 +46,7 @@ double ln_flow_to_reach(const session::Batch& batch, const session::Expectation&
   const double middle = expected.band.middle;
   if (batch.feelings.empty() || !is_mulled(batch)) return middle;
   const session::Feeling& note = batch.feelings.back();
+  if (note.as <= session::Feel::right) return middle;
   const double half = (expected.band.to - expected.band.from) / 2;
   return std::min(middle,
                   std::log(note.flow) - (note.as == session::Feel::too_runny ? 3 : 1) * half);
@@ -107,15 +108,13 @@ Advice past_right(const session::Batch& batch, const session::Expectation& expec
 }
 
 bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected) {
-  constexpr double times =
-      3; // as the number pad asks about: twice the pigment would have to follow
   const double flow = batch.standing.flow_now->value;
   for (auto felt = batch.feelings.rbegin(); felt != batch.feelings.rend(); ++felt)
     if (!felt->unwetted) { // a hand that found it stiff not long before knows better
-      if (felt->as <= session::Feel::right && flow < times * felt->flow) return false;
+      if (felt->as <= session::Feel::right && flow < times_too_loose * felt->flow) return false;
       break;
     }
-  return flow > times * std::exp(expected.band.to);
+  return flow > times_too_loose * std::exp(expected.band.to);
 }
 
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,

@@ -31,6 +31,9 @@ bool is_worked_since(const session::Batch& batch, const Known& known, bool by_kn
 int minutes_to(const session::Batch& batch, const session::Expectation& expected, double ln_flow);
 int rounded_minutes(int minutes); // nobody dries paint by the minute
 
+// Beyond what may be right it is far too loose: twice the pigment would have to follow. Own choice.
+inline constexpr double times_too_loose = 3;
+
 // Felt too loose, or runnier, or far too loose by what went in.
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice);

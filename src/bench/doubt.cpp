@@ -1,5 +1,6 @@
 #include "bench/doubt.hpp"
 
+#include "bench/advice_parts.hpp"
 #include "bench/card_dropper.hpp"
 #include "bench/choices.hpp"
 #include "bench/corrections.hpp"
@@ -126,7 +127,6 @@ std::optional<words::Error> more_than_left(const Bench& bench, const session::Ca
 
 std::optional<words::Error> far_too_loose(const Bench& bench, const session::Card& card, double g,
                                           double was_g) {
-  constexpr double times = 3;
   const paint::Standing& s = bench.folded->standing;
   const auto material = session::material_of(card);
   const auto& expected = bench.expected.answer;
@@ -134,7 +134,7 @@ std::optional<words::Error> far_too_loose(const Bench& bench, const session::Car
     return std::nullopt;
   const double more_mL = (g - was_g) * paint::mL_per_g(material->parts);
   const double flow = s.flow_now->value + more_mL / s.pigment_mL.value;
-  if (!(more_mL > 0 && flow > times * std::exp(expected->band.to))) return std::nullopt;
+  if (!(more_mL > 0 && flow > times_too_loose * std::exp(expected->band.to))) return std::nullopt;
   return words::Error{words::BenchSay::far_too_much,
                       {words::Number(g, 1), words::Number(s.pigment_g.value, 1)}};
 }

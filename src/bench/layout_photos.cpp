@@ -116,7 +116,7 @@ void lay_out_kept(const Bench& bench, Rect area, Layout& layout) {
   const Folded batch = kept_fold(bench, bench.photos.batch);
   const auto photos = batch ? photos_of(*batch) : std::vector<session::Photo>();
   const bool undo = batch && photo_taken_away(bench, *batch);
-  const int rows = undo && !bench.display.upright() ? 2 : 1;
+  const int rows = undo ? 2 : 1; // upright, where it may stand beside those of a list's pages
   const Rect side = take_beside(bench, rows, beside_mm, area);
   const auto pad = [&](std::size_t i) { return PadId{PhotosPad::photo, key_of(photos[i])}; };
   lay_out_thumbs(bench, photos.size(), area, pad, layout);

@@ -38,9 +38,11 @@ std::vector<std::size_t> regions_at_fault(const Photo& photo, const Regions& reg
     all.push_back(i + 1);
     if (fails_so(photo, regions.swatch, regions.paper[i], why)) alone.push_back(i + 1);
   }
-  // With whatever paper it fails in the same way: then the swatch is to blame, where it may be.
+  // With whatever paper it fails in the same way: then the swatch is to blame, where it may be;
+  // with one paper that does not tell which.
   const bool whatever = alone.size() == all.size();
-  if (whose_fault == Whose::either && whatever) return {0};
+  if (whose_fault == Whose::either && whatever)
+    return all.size() == 1 ? std::vector<std::size_t>{0, 1} : std::vector<std::size_t>{0};
   return alone.empty() ? all : alone;
 }
 

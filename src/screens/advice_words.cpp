@@ -130,8 +130,9 @@ std::string softening_words(const bench::Softening& s) {
 
 std::string advice_words(const bench::Advice& a) {
   using bench::Advice;
-  const bool from_range =
-      a.kind == Advice::add_drops || a.kind == Advice::too_loose || a.kind == Advice::first_helping;
+  const bool from_range = a.kind == Advice::add_drops || a.kind == Advice::too_loose ||
+                          a.kind == Advice::first_helping || a.kind == Advice::past_right ||
+                          a.kind == Advice::a_wash;
   const std::string hint = hint_words(a);
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
 }

@@ -49,6 +49,12 @@ TEST_CASE("what fails with whatever paper is the swatch's fault") {
   CHECK(at_fault(blue, regions) == Regioned{0});
 }
 
+TEST_CASE("with one paper both are shown, where either may be at fault") {
+  Regions regions{usual.swatch, {usual.paper[0]}};
+  regions.paper[0] = {115, 80, 30, 30}; // on the paint
+  CHECK(at_fault(blue, regions) == Regioned{0, 1});
+}
+
 TEST_CASE("paint like its paper is the swatch's fault") {
   CHECK(at_fault(photo_of({99.8, 0, 0}), usual) == Regioned{0});
 }
