@@ -80,7 +80,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_specks_stay:
     return "specks stay: mull it in smaller portions, then a dot";
   case Say::advice_specks_coarse:
-    return "coarse grains may stay: next time grind it dry, mask on";
+    return "grains may stay: next time grind it dry, mask on";
   case Say::advice_of_named: return "{0} of {1}";
   case Say::advice_right_but_gum: return "gum is short: dry it a little, add {0}";
   case Say::advice_right_but_gum_minutes: return "gum is short: mull wide {0} min, add {1}";

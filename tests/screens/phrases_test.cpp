@@ -136,11 +136,9 @@ TEST_CASE("flowing right and being smooth are two things") {
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 1 more pass (7 min), then make a test dot");
   a.specks = bench::SpecksStay::in_portions;
-  CHECK(advice_words(a) ==
-        "specks stay: mull it in smaller portions, then a dot");
+  CHECK(advice_words(a) == "specks stay: mull it in smaller portions, then a dot");
   a.specks = bench::SpecksStay::coarse;
-  CHECK(advice_words(a) ==
-        "coarse grains may stay: next time grind it dry, mask on");
+  CHECK(advice_words(a) == "grains may stay: next time grind it dry, mask on");
   a.by_knife = true; // never mulled: nothing is known of specks
   CHECK(advice_words(a) == "it flows right: mull it now, then make a test dot");
   a.by_knife = false;
