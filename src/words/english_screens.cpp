@@ -78,14 +78,12 @@ std::string_view english(ScreensSay id) {
   case Say::advice_there_hard: return "it flows right; {0}";
   case Say::advice_right_by_knife: return "it flows right: mull it now, then make a test dot";
   case Say::advice_specks_stay:
-    return "specks stay: scrape together, mull it in smaller portions, then make a test dot";
+    return "specks stay: mull it in smaller portions, then a dot";
   case Say::advice_specks_coarse:
-    return "coarse grains may stay: gather it; next time grind the powder dry first, mask on";
+    return "grains may stay: next time grind it dry, mask on";
   case Say::advice_of_named: return "{0} of {1}";
-  case Say::advice_right_but_gum:
-    return "it flows right, gum is short: let it dry a little, then add {0}";
-  case Say::advice_right_but_gum_minutes:
-    return "it flows right, gum is short: mull it wide for {0} min, then add {1}";
+  case Say::advice_right_but_gum: return "gum is short: dry it a little, add {0}";
+  case Say::advice_right_but_gum_minutes: return "gum is short: mull wide {0} min, add {1}";
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_judge_loose: return "it has little liquid for that: mull, then judge again";
   case Say::advice_a_wash: return "far too loose: gather it as a wash, begin anew";

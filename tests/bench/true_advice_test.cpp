@@ -235,9 +235,21 @@ TEST_CASE("specks after the time that this paint takes are grains; before it, mu
   CHECK(s.advice().specks == SpecksStay::no);
   s.known.mulling_left->passes = {0, 0.2, 1};
   CHECK(s.advice().specks == SpecksStay::coarse);
-  Card fine = make::pigment("p", 4.2, 30);
+}
+
+TEST_CASE("of powder that is made fine, and clumps, no coarse grains are spoken of") {
+  Slab s;
+  Card fine = make::pigment("q", 1.6, 45);
   std::get<PigmentCard>(fine.facts).pigment.family = paint::PigmentClass::organic;
-  s.w.card(fine); // such powder clumps
+  s.w.card(fine);
+  s.add("q", 40);
+  make_right(s, 70);
+  for (int i = 0; i < 6; ++i) {
+    s.mull(200);
+    s.feel(Feel::right);
+    s.dot(Specks::few);
+  }
+  CHECK(s.advice().kind == Advice::keep_mulling);
   CHECK(s.advice().specks == SpecksStay::in_portions);
 }
 

@@ -108,7 +108,7 @@ TEST_CASE("words stay within their pad or area, and none is cut") {
       CAPTURE(box.y - home.y);
       CAPTURE(home.bottom() - box.bottom());
       CHECK(holds(home, box, air_of(c.view.layout, text, home)));
-      CHECK((!ends_with(text.words, "…") || meant_to_end_in_dots(text.words)));
+      CHECK_MESSAGE((!ends_with(text.words, "…") || meant_to_end_in_dots(text.words)), text.words);
     }
   });
 }

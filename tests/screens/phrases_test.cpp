@@ -136,11 +136,9 @@ TEST_CASE("flowing right and being smooth are two things") {
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 1 more pass (7 min), then make a test dot");
   a.specks = bench::SpecksStay::in_portions;
-  CHECK(advice_words(a) ==
-        "specks stay: scrape together, mull it in smaller portions, then make a test dot");
+  CHECK(advice_words(a) == "specks stay: mull it in smaller portions, then a dot");
   a.specks = bench::SpecksStay::coarse;
-  CHECK(advice_words(a) ==
-        "coarse grains may stay: gather it; next time grind the powder dry first, mask on");
+  CHECK(advice_words(a) == "grains may stay: next time grind it dry, mask on");
   a.by_knife = true; // never mulled: nothing is known of specks
   CHECK(advice_words(a) == "it flows right: mull it now, then make a test dot");
   a.by_knife = false;
@@ -150,16 +148,13 @@ TEST_CASE("flowing right and being smooth are two things") {
        {bench::Advice::keep_mulling, bench::Advice::test_dot, bench::Advice::there}) {
     a.kind = right;
     a.dry_min = 0;
-    CHECK(advice_words(a) ==
-          "it flows right, gum is short: let it dry a little, then add 10 drops of binder");
+    CHECK(advice_words(a) == "gum is short: dry it a little, add 10 drops of binder");
     a.dry_min = 5;
-    CHECK(advice_words(a) ==
-          "it flows right, gum is short: mull it wide for 5 min, then add 10 drops of binder");
+    CHECK(advice_words(a) == "gum is short: mull wide 5 min, add 10 drops of binder");
     CHECK(gum_words(a).empty());
   }
   a.binder = "Gum 1:2";
-  CHECK(advice_words(a) ==
-        "it flows right, gum is short: mull it wide for 5 min, then add 10 drops of Gum 1:2");
+  CHECK(advice_words(a) == "gum is short: mull wide 5 min, add 10 drops of Gum 1:2");
   a.gum.reset();
   CHECK(advice_words(a) == "just right and smooth: scrape it together, gather it");
 }
@@ -177,8 +172,7 @@ TEST_CASE("right in flow, it is said in one sentence what honey has to do with i
   a.gum = paint::GumState::too_little;
   CHECK_FALSE(is_right_in_all(a));
   a.amount.drops = 10;
-  CHECK(right_words(a, soft) ==
-        "it flows right, gum is short: let it dry a little, then add 10 drops of binder");
+  CHECK(right_words(a, soft) == "gum is short: dry it a little, add 10 drops of binder");
 }
 
 TEST_CASE("what is over is judged, and what is too much is said with what to do") {

@@ -139,6 +139,7 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
     advised.advice.kind = static_cast<Advice::Kind>(kind);
     advised.advice.low_g = advised.advice.mL = advised.advice.amount.spoons = 14.25;
     advised.advice.several = true;
+    if (kind != Advice::add_drops) advised.advice.amount.drops = 0; // spoons alone are said
     advised.advice.wait_min = 10;
     advised.advice.too_early = true;
     advised.advice.high_g = advised.advice.dry_min = 15;
