@@ -139,14 +139,14 @@ void draw_how_far(Sheet& sheet, const MatchView& match) {
   const Rect bar{area.x, area.bottom() - 11.4, area.w, 11};
   difference_bar(sheet, bar, match.match);
   area.h -= 12;
-  const Lettering big{std::min(8.4, area.h * 0.5), true, cap::head};
+  const Lettering big{cap::timer, true, cap::head};
   const double number_w = width_mm(number_words(match.match), big.cap_mm, true) + 3;
   write(sheet, {area.x, area.centre().y + big.cap_mm / 2}, Anchor::left, big, t.ink,
         number_words(match.match), number_w);
   labels(
       sheet, {area.x + number_w - pad, area.y - 1, area.w - number_w + 2 * pad, area.h + 2},
       plain(t),
-      {{seen_words(match.match), clean_bold, false, 3}, {limits_words(match.match), small, true}},
+      {{seen_words(match.match), clean_bold, false, 5}, {limits_words(match.match), small, true}},
       Anchor::left);
 }
 
