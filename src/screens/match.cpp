@@ -156,7 +156,9 @@ constexpr double gauge_end = 5; // steps of the difference to either side
 
 void gauge(Sheet& sheet, const Rect& r, const Way& way) {
   const Theme& t = sheet.theme;
-  const double side = r.w * 0.29, y = r.centre().y + 3.2;
+  const double words_w = std::max(width_mm(say(way.less), cap::small, false),
+                                  width_mm(say(way.more), cap::small, false));
+  const double side = std::clamp(words_w + 2.5, r.w * 0.29, r.w * 0.38), y = r.centre().y + 3.2;
   write(sheet, {r.x + r.w / 2, y - 3.4}, Anchor::centre, clean_bold, t.ink, way_words(way), r.w);
   write(sheet, {r.x, y + cap::small / 2}, Anchor::left, small, t.quiet, say(way.less), side - 1);
   write(sheet, {r.right(), y + cap::small / 2}, Anchor::right, small, t.quiet, say(way.more),
