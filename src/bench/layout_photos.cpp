@@ -13,13 +13,14 @@ namespace bench {
 namespace {
 
 constexpr double wet_w = 26, wet_h = 22; // the least of a pad for a wet thumb
-constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 44;
+constexpr double beside_mm = 62, wide_beside_mm = 81, words_mm = 34,
+                 words_of_one_mm = 44; // below a photo that is shown large
 
 using Block = std::vector<std::optional<PadId>>; // row by row, with gaps
 
 // Taken off the area: the place beside it.
-Rect take_beside(const Bench& bench, int rows, double wide, Rect& area) {
-  if (bench.display.upright()) return take_bottom(area, rows * (wet_h + gap_mm) + words_mm);
+Rect take_beside(const Bench& bench, int rows, double wide, double words, Rect& area) {
+  if (bench.display.upright()) return take_bottom(area, rows * (wet_h + gap_mm) + words);
   area.w -= wide + gap_mm;
   return {area.right() + gap_mm, area.y, wide, area.h};
 }
@@ -67,7 +68,7 @@ void lay_out_picture(const Bench& bench, const Block& pads, Rect area, Layout& l
   const bool by_threes = pads.size() == 6;
   const int columns = by_threes ? 3 : bench.display.upright() ? 4 : many ? 3 : 2;
   const Rect side = take_beside(bench, many ? 2 : 1 + static_cast<int>(pads.size()) / 5,
-                                many ? wide_beside_mm : beside_mm, area);
+                                many ? wide_beside_mm : beside_mm, words_of_one_mm, area);
   lay_out_beside(pads, columns, side, layout);
   layout.main = area;
 }
@@ -104,7 +105,7 @@ void lay_out_ways(const Bench& bench, Block pads, const Rect& side, Layout& layo
 void lay_out_folder(const Bench& bench, Rect area, Layout& layout) {
   const PhotosState& state = bench.photos;
   add_field(layout, take_top(area, row_mm), {PhotosPad::folder_text, ""}, state.folder);
-  const Rect side = take_beside(bench, 1, beside_mm, area);
+  const Rect side = take_beside(bench, 1, beside_mm, words_mm, area);
   const auto pad = [&](std::size_t i) { return PadId{PhotosPad::choose, state.pictures[i].name}; };
   lay_out_thumbs(bench, state.pictures.size(), area, pad, layout);
   Block ways{PadId{SharedPad::leave, ""}};
@@ -117,7 +118,7 @@ void lay_out_kept(const Bench& bench, Rect area, Layout& layout) {
   const auto photos = batch ? photos_of(*batch) : std::vector<session::Photo>();
   const bool undo = batch && photo_taken_away(bench, *batch);
   const int rows = undo ? 2 : 1; // upright, where it may stand beside those of a list's pages
-  const Rect side = take_beside(bench, rows, beside_mm, area);
+  const Rect side = take_beside(bench, rows, beside_mm, words_mm, area);
   const auto pad = [&](std::size_t i) { return PadId{PhotosPad::photo, key_of(photos[i])}; };
   lay_out_thumbs(bench, photos.size(), area, pad, layout);
   Block ways{PadId{SharedPad::leave, ""}, PadId{PhotosPad::add, ""}};

@@ -139,14 +139,14 @@ void draw_how_far(Sheet& sheet, const MatchView& match) {
   const Rect bar{area.x, area.bottom() - 11.4, area.w, 11};
   difference_bar(sheet, bar, match.match);
   area.h -= 12;
-  const Lettering big{std::min(8.4, area.h * 0.5), true, cap::head};
+  const Lettering big{cap::timer, true, cap::head};
   const double number_w = width_mm(number_words(match.match), big.cap_mm, true) + 3;
   write(sheet, {area.x, area.centre().y + big.cap_mm / 2}, Anchor::left, big, t.ink,
         number_words(match.match), number_w);
   labels(
       sheet, {area.x + number_w - pad, area.y - 1, area.w - number_w + 2 * pad, area.h + 2},
       plain(t),
-      {{seen_words(match.match), clean_bold, false, 3}, {limits_words(match.match), small, true}},
+      {{seen_words(match.match), clean_bold, false, 5}, {limits_words(match.match), small, true}},
       Anchor::left);
 }
 
@@ -156,7 +156,9 @@ constexpr double gauge_end = 5; // steps of the difference to either side
 
 void gauge(Sheet& sheet, const Rect& r, const Way& way) {
   const Theme& t = sheet.theme;
-  const double side = r.w * 0.29, y = r.centre().y + 3.2;
+  const double words_w = std::max(width_mm(say(way.less), cap::small, false),
+                                  width_mm(say(way.more), cap::small, false));
+  const double side = std::clamp(words_w + 2.5, r.w * 0.29, r.w * 0.38), y = r.centre().y + 3.2;
   write(sheet, {r.x + r.w / 2, y - 3.4}, Anchor::centre, clean_bold, t.ink, way_words(way), r.w);
   write(sheet, {r.x, y + cap::small / 2}, Anchor::left, small, t.quiet, say(way.less), side - 1);
   write(sheet, {r.right(), y + cap::small / 2}, Anchor::right, small, t.quiet, say(way.more),

@@ -77,10 +77,8 @@ std::string_view english(ScreensSay id) {
     return "it flows right, but will likely stay tacky: too much honey or glycerin";
   case Say::advice_there_hard: return "it flows right; {0}";
   case Say::advice_right_by_knife: return "it flows right: mull it now, then make a test dot";
-  case Say::advice_specks_stay:
-    return "specks stay: mull it in smaller portions, then a dot";
-  case Say::advice_specks_coarse:
-    return "grains may stay: next time grind it dry, mask on";
+  case Say::advice_specks_stay: return "specks stay: mull it in smaller portions, then a dot";
+  case Say::advice_specks_coarse: return "grains may stay: next time grind it dry, mask on";
   case Say::advice_of_named: return "{0} of {1}";
   case Say::advice_right_but_gum: return "gum is short: dry it a little, add {0}";
   case Say::advice_right_but_gum_minutes: return "gum is short: mull wide {0} min, add {1}";

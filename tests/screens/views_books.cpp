@@ -23,6 +23,7 @@ BookView::Row row_of(const PadId& pad, bool chosen) {
   row.became = {session::Became::cracked, session::Became::wont_rewet};
   row.chosen = chosen;
   row.swatch = chosen;
+  if (chosen) row.image = "photos/a.jpg";
   return row;
 }
 
@@ -150,6 +151,9 @@ void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   b.photos.there = true;
   keep("may have photos", painted);
   painted.photos = {"photos/a.jpg", "photos/b.jpg"};
+  for (const double clock : {500.0, 520.0, 700.0})
+    painted.trail.photos.push_back(
+        {clock, 1.8, session::Photo{std::string(64, 'a'), "jpg", session::PhotoOf::dot}});
   keep("its swatch", painted);
   const auto index = b.index.of;
   read_swatches(b);

@@ -34,6 +34,7 @@ TodayView::Wait wait_of(const Due& due) {
   w.colour = 0x2266AA;
   w.since = due.since;
   if (due.what == Due::What::on_slab) w.trail = trail();
+  if (due.what == Due::What::verdict) w.image = "photos/a.jpg";
   for (int i = 0; i < 8; ++i) {
     PansView::Pan pan;
     pan.brim_mL = 1.7;
