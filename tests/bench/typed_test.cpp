@@ -166,7 +166,7 @@ TEST_CASE("what was spilt on the slab can be corrected when the paint is gathere
   const std::string line = "line " + arg_of((*spilt)->ref);
   h.tap("more");
   h.tap("lines");
-  while (!h.shows(line)) h.tap("page_on");
+  while (!h.shows(line)) h.tap("earlier");
   h.tap(line);
   h.tap("other_amount");
   h.type("3");

@@ -134,7 +134,9 @@ TEST_CASE("what cannot be told says why, and what makes no sense says how") {
 
 TEST_CASE("a batch says how far its colour is from the last good one of its paint") {
   const Photos s;
-  const std::string first = std::string(small_batch) + "tap gather\ntap pans\ntap new_pan\n"
+  const std::string first = std::string(small_batch) + "wait 60\ntap pass\nwait 200\n"
+                                                       "tap pass\ntap gather\ntap pans\n"
+                                                       "tap new_pan\n"
                                                        "tap pour_g\ntype 1\nwait 70h\ntap judge\n"
                                                        "tap became good\n";
   REQUIRE(s.play(first).status == 0);

@@ -185,6 +185,8 @@ TEST_CASE("what is over is judged, and what is too much is said with what to do"
   a = {};
   a.kind = bench::Advice::past_right;
   a.amount.drops = 10;
+  CHECK(advice_words(a) == "a guess: 10 drops too much: mull, judge");
+  a.hint = false;
   CHECK(advice_words(a) == "10 drops too much: mull, judge");
   a.dry_min = 5;
   CHECK(advice_words(a) == "10 drops too much: mull wide 5 min");
