@@ -46,10 +46,10 @@ struct Match {
 // construction). The square of what is read is taken to be as a chi-square of the same mean and
 // variance (Patnaik 1949, The non-central chi-square and F distributions and their applications).
 // The upper limit is never lower than it would be had two of the same colour been read half as far
-// apart as they are on average: two that happen to be read alike are not surer for it. (With a half
-// the limits hold the truth 88 times in a hundred or more whatever it is, with the whole 89; and
-// they are a sixth nearer where the two are nearly the same.) `doubt` multiplies
-// what is not known between two photos, see colour/kept.hpp.
+// apart as they are on average: two that happen to be read alike are not surer for it. (Simulated
+// with two and with three fifths in place of a half the limits hold the truth 88 times in a hundred
+// or more, whatever it is.) `doubt` multiplies what is not known between two photos, see
+// colour/kept.hpp.
 Match match(const Reading& one, const Reading& other, Taken taken, double doubt = 1);
 
 // The square of how far apart two readings of one paint are, against what is not known of it: three
