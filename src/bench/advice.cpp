@@ -194,15 +194,16 @@ std::optional<DriedOut> dried_out(const session::Batch& batch,
   return std::nullopt;
 }
 
+constexpr double given_back_enough = 0.9;
+
 // mL of water; 0 where it did not dry, or has it back.
 double to_give_back(const session::Batch& batch, const session::Expectation& expected) {
-  constexpr double near_enough = 0.9;
   const auto dried = dried_out(batch, expected);
   if (!dried) return 0;
   const double flow = std::min(dried->before, std::exp(expected.band.to));
-  if (dried->since >= near_enough * flow) return 0;
+  if (dried->since >= given_back_enough * flow) return 0;
   const double now = batch.standing.flow_now->value;
-  return now < near_enough * flow ? (flow - now) * batch.standing.pigment_mL.value : 0;
+  return now < given_back_enough * flow ? (flow - now) * batch.standing.pigment_mL.value : 0;
 }
 
 // Minutes that water given back since has still to soak in, before anything else is done; 0: none.
@@ -220,7 +221,7 @@ int to_soak_min(const session::Batch& batch, const session::Expectation& expecte
 Advice give_back(double mL, const Known& known, Advice advice) {
   advice.kind = Advice::give_back;
   advice.mL = mL;
-  advice.amount = tapped(known.water.drop_mL, mL, known.water);
+  advice.amount = tapped(given_back_enough * mL, mL, known.water);
   advice.gum.reset();
   return advice;
 }

@@ -157,7 +157,7 @@ void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& uppe
 void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {
   const bool upright = bench.display.upright();
   const std::string other = is_discarded(bench, page.batch) ? "" : matched_with(bench, page.batch);
-  const double upper_share = other.empty() ? 0.53 : 0.61;
+  const double upper_share = other.empty() ? 0.53 : 0.55;
   auto [trail, rest] = halves(area, upright, upright ? upper_share : 0.57);
   lay_out_told(bench, page, take_bottom(trail, told_mm), layout);
   if (upright) layout.title = take_top(trail, title_mm);

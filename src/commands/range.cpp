@@ -135,10 +135,11 @@ std::string for_people(const session::Ranges& ranges, const std::vector<Row>& ro
     out += printable(words::say(id, args)) + "\n";
   };
   for (const Row& r : rows)
-    line(Say::show_range, {r.card.name, number(r.demand, 2), number(r.low, 2), number(r.high, 2),
-                           number(std::exp(r.band.from), 2), number(std::exp(r.band.to), 2),
-                           r.band.told ? words::say(Say::range_told) : session::known_words(r.band),
-                           std::to_string(r.notes)});
+    line(Say::show_range,
+         {r.card.name, number(r.demand, 2), number(r.low, 2), number(r.high, 2),
+          number(std::exp(r.band.from), 2), number(std::exp(r.band.to), 2),
+          r.band.told ? words::say(Say::range_told) : session::known_words(r.band),
+          words::counted(static_cast<std::size_t>(r.notes), Say::count_note, Say::count_notes)});
   const paint::NoteModel hand = paint::note_model_of(ranges.fit.theta);
   line(Say::show_hand_right, {number(hand.half_width, 3)});
   line(Say::show_hand_reaches, {number(hand.sticky_reach, 3), number(hand.loose_reach, 3)});

@@ -41,7 +41,8 @@ std::string_view english(BenchSay id) {
   case Say::told_reading:
     return "The studio is still being read, so not all that it taught is known yet: once more in a "
            "moment.";
-  case Say::told_counts_already: return "“{0}” is the newest file there, and counts already.";
+  case Say::told_counts_already:
+    return "“{0}” counts already, and there is no newer one that can be used.";
   case Say::another_device_wrote: return "Another device has added to this batch.";
   case Say::amount_cannot_be: return "It cannot be so much: is a point missing? Type it again.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";

@@ -92,7 +92,7 @@ std::string_view english(CommandsSay id) {
   case Say::range_no_pigment:
     return "There is no pigment {0} on this shelf. “slabside range” names those that were felt.";
   case Say::show_range:
-    return "{0}: wants {1} mL to 1 mL ({2} to {3}), right from {4} to {5}; {6}, {7} notes";
+    return "{0}: wants {1} mL to 1 mL ({2} to {3}), right from {4} to {5}; {6}, {7}";
   case Say::show_hand_right: return "right           {0} to either side, in ln flow";
   case Say::show_hand_reaches: return "beyond it       too sticky for {0}, too loose for {1}";
   case Say::show_hand_slope: return "told apart      {0}, the slope of the notes";

@@ -102,6 +102,11 @@ std::string_view english(PaintSay id) {
   case Say::told_implausible:
     return "It says that {0} wants {1} mL of liquid to 1 mL of pigment, where about {2} mL are "
            "usual: something is wrong with it.";
+  case Say::told_implausible_offset:
+    return "It says that all pigments want {0} times the liquid that is usual: something is wrong "
+           "with it.";
+  case Say::told_no_hand:
+    return "No hand tells paint apart as it says: something is wrong with it.";
   case Say::told_twice: return "The other studio tells of “{0}” twice.";
   case Say::told_row: return "Row {0} of “covariance” has to have {1} numbers.";
   case Say::told_not_positive:

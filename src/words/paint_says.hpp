@@ -80,13 +80,15 @@ enum class PaintSay {
   told_too_large, // 0: bytes
   told_not_json,
   told_format,
-  told_version,         // 0: which
-  told_field,           // 0: field
-  told_out_of_range,    // 0: field
-  told_unknown_pigment, // 0: name
-  told_implausible,     // 0: name, 1 and 2: mL to 1 mL, told and usual
-  told_twice,           // 0: name
-  told_row,             // 0: which, 1: numbers that it has
+  told_version,            // 0: which
+  told_field,              // 0: field
+  told_out_of_range,       // 0: field
+  told_unknown_pigment,    // 0: name
+  told_implausible,        // 0: name, 1 and 2: mL to 1 mL, told and usual
+  told_implausible_offset, // 0: how many times
+  told_no_hand,
+  told_twice, // 0: name
+  told_row,   // 0: which, 1: numbers that it has
   told_not_positive,
   learn_separated,
   learn_no_convergence,

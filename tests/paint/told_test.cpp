@@ -143,6 +143,26 @@ TEST_CASE("a file that is wrong is refused by what is wrong with it") {
   CHECK(fault(with("\"hand\":[[", "\"hand\":[[0,1],[")) == Say::told_field);
 }
 
+TEST_CASE("surer than six digits tell is as sure as nothing is") {
+  ToldRange certain = told();
+  for (double& one : certain.covariance) one *= 1e-9;
+  CHECK(fault(bytes_of(certain)) == Say::told_not_positive);
+}
+
+TEST_CASE("of no paint and of no hand, however well it is written") {
+  CHECK_FALSE(implausible(told()));
+  ToldRange absurd = told();
+  absurd.ln_demands[0] = 4.9;
+  CHECK(implausible(absurd)->what == words::Sentence(Say::told_implausible));
+  absurd = told();
+  absurd.class_offset.centre = -5;
+  CHECK(implausible(absurd)->what == words::Sentence(Say::told_implausible_offset));
+  absurd = told();
+  absurd.hand.fill({9, 0.001});
+  CHECK(implausible(absurd)->what == words::Sentence(Say::told_no_hand));
+  CHECK(told_from(bytes_of(absurd))); // what was kept once is read
+}
+
 TEST_CASE("half a file is none") {
   const std::string bytes = bytes_of(told());
   for (std::size_t n = 0; n + 2 < bytes.size(); n += 13) CHECK_FALSE(told_from(bytes.substr(0, n)));

@@ -14,7 +14,7 @@ paint::ToldRange told(double ln_demand, const std::string& from) {
   told.covariance = {0.01};
   told.class_offset = {0, 0.1};
   told.strength = {3.9, 1};
-  told.hand.fill({0, 0.5});
+  told.hand = paint::usual_theta();
   told.from = from;
   return told;
 }

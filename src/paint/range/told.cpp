@@ -118,6 +118,18 @@ ToldRange told_by(const RangeFit& fit, const std::vector<std::string>& names) {
   return told;
 }
 
+namespace {
+
+bool is_a_hand(const std::array<NormalPrior, theta_count>& hand) {
+  constexpr double most_sd = 5;
+  const auto usual = usual_theta();
+  for (std::size_t i = 0; i < theta_count; ++i)
+    if (std::abs(hand[i].centre - usual[i].centre) > most_sd * usual[i].sd) return false;
+  return true;
+}
+
+}
+
 std::optional<words::Error> implausible(const ToldRange& told) {
   const double most = std::log(5);
   for (std::size_t i = 0; i < told.pigments.size(); ++i) {
@@ -130,7 +142,11 @@ std::optional<words::Error> implausible(const ToldRange& told) {
                           {known->name, words::Number(std::exp(told.ln_demands[i]), 1),
                            words::Number(std::exp(expected), 1)}};
   }
-  return std::nullopt;
+  if (std::abs(told.class_offset.centre) > most)
+    return words::Error{words::PaintSay::told_implausible_offset,
+                        {words::Number(std::exp(told.class_offset.centre), 2)}};
+  return is_a_hand(told.hand) ? std::nullopt
+                              : std::optional(words::Error{words::PaintSay::told_no_hand, {}});
 }
 
 LearnPriors priors_told(const ToldRange& told) {

@@ -41,10 +41,12 @@ std::string bytes_of(const ToldRange& told);
 // told_not_positive (the covariance is of nothing).
 words::Result<ToldRange> told_from(std::string_view bytes);
 
-// Well written, and not of any paint: a demand beyond five times what the pigment's class and oil
-// absorption let expect, or below a fifth of it (own choice: some three sds of what studios and
-// pigments of a class differ by). Asked before it is kept; what was kept earlier stays readable.
-std::optional<words::Error> implausible(const ToldRange& told); // told_implausible
+// Well written, and not of any paint: a demand, or that of all classes, beyond five times what is
+// expected, or below a fifth of it (own choice: some three sds of what studios and pigments of a
+// class differ by); or a hand beyond five sds of what hands are (own choice). Asked before it is
+// kept; what was kept earlier stays readable. told_implausible, told_implausible_offset,
+// told_no_hand.
+std::optional<words::Error> implausible(const ToldRange& told);
 
 // Of the pigments that were felt and have a name; what has none is left out. No pigment: none. Each
 // variance is wider by 2e-6 for each pigment, so that what is rounded for a file stays a

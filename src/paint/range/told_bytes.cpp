@@ -132,7 +132,9 @@ void read_covariance(Reader& in, ToldRange& told) {
     if (!rows[i].is_array() || rows[i].size() != i + 1)
       return in.fail(Say::told_row, {std::to_string(i + 1), std::to_string(i + 1)});
     for (const Json& one : rows[i])
-      told.covariance.push_back(in.number(one, "covariance", -most_variance, most_variance));
+      // As it will be kept.
+      told.covariance.push_back(
+          rounded(in.number(one, "covariance", -most_variance, most_variance)));
   }
   if (in.fault) return;
   const auto n = static_cast<Eigen::Index>(rows.size());
