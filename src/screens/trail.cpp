@@ -178,7 +178,9 @@ Flags flags_of(const TrailPlot& p) {
   for (auto mark = p.trail.marks.rbegin(); mark != p.trail.marks.rend(); ++mark) {
     const Point at{p.flow.x(mark->flow), p.time.y(mark->clock)};
     if (!inside(p.style.inside, at) || leaves(p, at, size)) continue;
-    signs.push_back(session::beside_others(at, size, signs));
+    const Point beside = session::beside_others(at, size, signs);
+    if (!inside(p.style.inside, beside)) continue; // no room is left for one more
+    signs.push_back(beside);
     flags.push_back({signs.back(), size, marks.size() < most ? mark_words(*mark) : ""});
     marks.push_back(&*mark);
   }
