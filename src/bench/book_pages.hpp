@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/scroll.hpp"
+#include "bench/view_match.hpp"
 #include "paint/range/range.hpp"
 #include "session/event.hpp"
 
@@ -77,6 +78,7 @@ struct BookState {
   Scroll list;
   std::string search;
   std::vector<std::string> found; // newest first, while something is searched for
+  std::optional<MatchView> match; // of the batch, or of the two, that the page shows
 };
 
 // What a page is about; empty or null: nothing of the kind.

@@ -85,11 +85,11 @@ struct KeepBook {
     for (const std::string& batch : batches_of_page(bench)) keep(bench, batch);
   }
   void operator()(const BatchPage& page) const {
-    fold_for_match(bench, page.batch, matched_with(bench, page.batch));
+    bench.book.match = match_of(bench, page.batch, matched_with(bench, page.batch));
     keep_band(bench, page.batch);
   }
   void operator()(const ComparePage& page) const {
-    fold_for_match(bench, page.of.batch, page.other);
+    bench.book.match = match_of(bench, page.of.batch, page.other);
     keep_band(bench, page.of.batch);
     keep(bench, page.other);
   }
@@ -181,6 +181,7 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 
 void fold_what_shows(Bench& bench) {
   if (bench.screen == Screen::today) keep_today(bench);
+  bench.book.match.reset();
   if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
   if (bench.screen == Screen::slab)
     find_earlier(bench);

@@ -1,6 +1,5 @@
 #include "bench/choices.hpp"
 #include "bench/layout_parts.hpp"
-#include "bench/match.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/paint_chart.hpp"
@@ -156,14 +155,15 @@ void lay_out_ways_on(const Bench& bench, const BatchPage& page, const Rect& uppe
 
 void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, Layout& layout) {
   const bool upright = bench.display.upright();
-  const std::string other = is_discarded(bench, page.batch) ? "" : matched_with(bench, page.batch);
-  const double upper_share = other.empty() ? 0.53 : 0.55;
+  const auto& match = bench.book.match;
+  const double upper_share = match ? 0.55 : 0.53;
   auto [trail, rest] = halves(area, upright, upright ? upper_share : 0.57);
   lay_out_told(bench, page, take_bottom(trail, told_mm), layout);
   if (upright) layout.title = take_top(trail, title_mm);
-  if (!other.empty()) {
+  if (match) {
     layout.match = take_bottom(trail, match_mm);
-    add(layout, BookPad::match, layout.match, other);
+    add(layout, BookPad::match, layout.match,
+        match->a.batch == page.batch ? match->b.batch : match->a.batch);
   }
   layout.main = trail;
   const Rect lower = take_bottom(rest, row_mm), upper = take_bottom(rest, row_mm);

@@ -1,7 +1,6 @@
 // Book: two batches beside each other, by their colours or by their trails.
 #include "bench/layout_of.hpp"
 #include "bench/layout_parts.hpp"
-#include "bench/match.hpp"
 #include "bench/pads_book.hpp"
 
 #include <algorithm>
@@ -21,18 +20,17 @@ void lay_out_pads(const std::vector<PadId>& pads, int columns, const Rect& area,
   }
 }
 
-std::vector<PadId> pads_of_colours(const Bench& bench, const ComparePage& page) {
-  std::vector<PadId> pads{{BookPad::make_again, earlier_of(bench, page.of.batch, page.other)},
-                          {BookPad::trails, ""}};
+std::vector<PadId> pads_of_colours(const Bench& bench) {
+  std::vector<PadId> pads{{BookPad::make_again, bench.book.match->a.batch}, {BookPad::trails, ""}};
   if (bench.photos.there) pads.push_back({BookPad::photos, ""});
   pads.push_back({BookPad::to_list, ""});
   return pads;
 }
 
 // Above, both colours with their photos; below how far apart, which way, and why that may be.
-void lay_out_colours(const Bench& bench, const ComparePage& page, Rect area, Layout& layout) {
+void lay_out_colours(const Bench& bench, Rect area, Layout& layout) {
   const bool upright = bench.display.upright();
-  const auto pads = pads_of_colours(bench, page);
+  const auto pads = pads_of_colours(bench);
   layout.main = take_top(area, area.h * (upright ? 0.34 : 0.47));
   if (upright) {
     const int columns = static_cast<int>(pads.size()) == 4 ? 4 : 3;
@@ -65,8 +63,8 @@ void lay_out_trails(const Bench& bench, const Rect& area, bool matched, Layout& 
 
 void lay_out_compare(const Bench& bench, const ComparePage& page, const Rect& area,
                      Layout& layout) {
-  const bool matched = may_match(bench, page.of.batch, page.other);
-  if (matched && !page.trails) return lay_out_colours(bench, page, area, layout);
+  const bool matched = bench.book.match.has_value();
+  if (matched && !page.trails) return lay_out_colours(bench, area, layout);
   lay_out_trails(bench, area, matched, layout);
 }
 

@@ -85,15 +85,14 @@ std::vector<std::pair<std::string, std::string>> pairs_of(const Bench& bench) {
   return out;
 }
 
-std::vector<MatchView::Blame> blame_of(const Bench& bench, const std::string& a,
-                                       const std::string& b) {
-  const Folded one = kept_fold(bench, a), other = kept_fold(bench, b);
+std::vector<MatchView::Blame> blame_of(Bench& bench, const std::string& a, const std::string& b) {
+  const Folded one = fold_of(bench, a), other = fold_of(bench, b);
   if (!one || !other) return {};
   std::vector<Folded> alive;
   std::vector<std::pair<const session::Batch*, const session::Batch*>> others;
   for (const auto& [before, after] : pairs_of(bench)) {
     if (before == a && after == b) continue; // what is asked about says nothing of what is usual
-    const Folded first = kept_fold(bench, before), second = kept_fold(bench, after);
+    const Folded first = fold_of(bench, before), second = fold_of(bench, after);
     if (!first || !second || first->newer || second->newer) continue;
     others.push_back({first.get(), second.get()});
     alive.insert(alive.end(), {first, second});
@@ -105,7 +104,7 @@ std::vector<MatchView::Blame> blame_of(const Bench& bench, const std::string& a,
 
 std::string matched_with(const Bench& bench, const std::string& batch) {
   const BookEntry* one = entry_of(bench, batch);
-  if (!one || one->read.empty()) return "";
+  if (!one || one->discarded || one->read.empty()) return "";
   const std::set<std::string> line = line_of(bench, batch);
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id) {
     const BookEntry* other = *id == batch ? nullptr : entry_of(bench, *id);
@@ -118,31 +117,13 @@ std::string matched_with(const Bench& bench, const std::string& batch) {
   return "";
 }
 
-bool may_match(const Bench& bench, const std::string& one, const std::string& other) {
-  const BookEntry *a = entry_of(bench, one), *b = entry_of(bench, other);
-  return a && b && one != other && !a->read.empty() && !b->read.empty();
-}
-
-std::string earlier_of(const Bench& bench, const std::string& one, const std::string& other) {
-  const BookEntry *a = entry_of(bench, one), *b = entry_of(bench, other);
-  return a && b && b->opened_at < a->opened_at ? other : one;
-}
-
-void fold_for_match(Bench& bench, const std::string& one, const std::string& other) {
-  if (!may_match(bench, one, other)) return;
-  for (const auto& [before, after] : pairs_of(bench)) {
-    fold_of(bench, before);
-    fold_of(bench, after);
-  }
-  fold_of(bench, one);
-  fold_of(bench, other);
-}
-
-std::optional<MatchView> match_of(const Bench& bench, const std::string& one,
-                                  const std::string& other) {
-  if (!may_match(bench, one, other)) return std::nullopt;
-  const std::string first = earlier_of(bench, one, other), second = first == one ? other : one;
-  const BookEntry &a = *entry_of(bench, first), &b = *entry_of(bench, second);
+std::optional<MatchView> match_of(Bench& bench, const std::string& one, const std::string& other) {
+  const BookEntry *its = entry_of(bench, one), *others = entry_of(bench, other);
+  if (!its || !others || one == other || its->read.empty() || others->read.empty())
+    return std::nullopt;
+  const bool later = others->opened_at < its->opened_at;
+  const std::string &first = later ? other : one, &second = later ? one : other;
+  const BookEntry &a = later ? *others : *its, &b = later ? *its : *others;
   const BothRead read = read_of(a, b);
   const colour::Repeats repeats = repeats_of(bench);
   MatchView v;

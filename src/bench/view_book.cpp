@@ -1,6 +1,5 @@
 #include "bench/choices.hpp"
 #include "bench/layout_of.hpp"
-#include "bench/match.hpp"
 #include "bench/pads_book.hpp"
 #include "bench/paint_chart.hpp"
 #include "bench/recipes.hpp"
@@ -162,7 +161,7 @@ BookView book_view(const Bench& bench) {
   if (page->paper && !v.discarded) v.paper = bench.paper;
   for (const session::Photo& photo : photos_of(*v.batch)) v.photos.push_back(image_of(photo));
   v.pvc = session::pvc_of(*v.batch);
-  if (!v.discarded) v.match = match_of(bench, page->batch, matched_with(bench, page->batch));
+  v.match = bench.book.match;
   v.recipe_kept = !recipe_of_batch(bench, v.batch->id).empty();
   add_lineage(bench, v);
   add_cost(bench, v);

@@ -1,5 +1,4 @@
 // Two batches beside each other: their trails, and what differs between them.
-#include "bench/match.hpp"
 #include "bench/record.hpp"
 #include "bench/view_parts.hpp"
 #include "session/dry_film.hpp"
@@ -143,7 +142,7 @@ CompareView compare_view(const Bench& bench, const ComparePage& page) {
   v.swatch_b = b->swatch.has_value();
   v.trail = both_trails(bench, *a, *b);
   v.rows = rows_of(*a, *b);
-  v.match = match_of(bench, page.of.batch, page.other);
+  v.match = bench.book.match;
   v.trails = page.trails || !v.match;
   return v;
 }

@@ -17,7 +17,6 @@ std::string matched_for_people(const std::vector<session::Log>& logs, const std:
   bench::Bench all = bench::start("0", "", {}, now);
   bench::step(all, bench::Loaded{logs, {}, {}}, now);
   const std::string other = bench::matched_with(all, batch);
-  bench::fold_for_match(all, batch, other);
   const auto match = bench::match_of(all, batch, other);
   if (!match) return "";
   const auto line = [](words::Sentence id, const words::Args& args) {

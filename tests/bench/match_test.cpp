@@ -57,6 +57,8 @@ const Blame* find(const std::vector<Blame>& all, Blame::What what) {
     if (one.what == what) return &one;
   return nullptr;
 }
+// What it points into would be gone.
+const Blame* find(std::vector<Blame>&&, Blame::What) = delete;
 
 }
 
@@ -179,10 +181,12 @@ TEST_CASE("where a number differs from batch to batch anyway, another difference
   h.read(first, 'a', 40, 10, -45);
   h.read(last, 'b', 42, 9, -44);
   h.page(last);
-  const double before = find(match_of(h.b, first, last)->blame, Blame::binder)->unusual;
+  const auto at_first = match_of(h.b, first, last);
+  const double before = find(at_first->blame, Blame::binder)->unusual;
   for (const char* grams : {"6", "11", "7", "12"}) h.make(grams, 10, "Weir blue");
   h.page(last);
-  const Blame* after = find(match_of(h.b, first, last)->blame, Blame::binder);
+  const auto in_the_end = match_of(h.b, first, last);
+  const Blame* after = find(in_the_end->blame, Blame::binder);
   REQUIRE(after);
   CHECK(after->unusual < before);
 }

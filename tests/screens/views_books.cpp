@@ -157,8 +157,9 @@ void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   keep("its swatch", painted);
   const auto index = b.index.of;
   read_swatches(b);
-  painted.match = match_of_two();
+  painted.match = b.book.match = match_of_two();
   keep("its match", painted);
+  b.book.match.reset();
   b.index.of = index;
   b.photos.there = false;
   b.book.page = BatchPage{"one", "less water"};
@@ -259,7 +260,7 @@ void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) 
   out.push_back({"two batches" + on, mm, v});
   read_swatches(b);
   both.swatch_a = both.swatch_b = true;
-  both.match = match_of_two();
+  both.match = b.book.match = match_of_two();
   const auto keep = [&](const std::string& what, bool trails) {
     b.book.page = ComparePage{{"one", {}}, "older", trails};
     both.trails = trails;
