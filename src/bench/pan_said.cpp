@@ -43,4 +43,9 @@ bool said_early(const session::Batch& batch, const session::Judged& said) {
   });
 }
 
+bool stays_tacky(const session::Batch& batch) {
+  const auto said = said_of(batch, 0);
+  return said && said->verdict.as == session::Became::sticky && !said_early(batch, *said);
+}
+
 }

@@ -15,4 +15,7 @@ std::vector<int> said_apart(const session::Batch& batch);
 // Sticky, said of a layer that could not yet be dry: that is no fault of the paint.
 bool said_early(const session::Batch& batch, const session::Judged& said);
 
+// Said of all pans, when they had their time to dry: no layer goes on it.
+bool stays_tacky(const session::Batch& batch);
+
 }

@@ -1,5 +1,6 @@
 #include "bench/pan_times.hpp"
 
+#include "bench/pan_said.hpp"
 #include "bench/pours.hpp"
 #include "paint/standing.hpp"
 #include "paint/water.hpp"
@@ -197,7 +198,8 @@ bool settles_layer(const session::Batch& batch) {
 }
 
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
-  if (settles_layer(batch) || pours_to_come(batch).layers == 0) return std::nullopt;
+  if (settles_layer(batch) || stays_tacky(batch) || pours_to_come(batch).layers == 0)
+    return std::nullopt;
   const auto next = next_layer(batch);
   return next ? std::optional(next->from) : std::nullopt;
 }

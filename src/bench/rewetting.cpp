@@ -3,6 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/measures.hpp"
 #include "session/amounts.hpp"
+#include "session/training.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -125,13 +126,28 @@ void ask_for_gum(const Bench& bench, double gum_g, const paint::Wet& has, LastTi
   if (!out.enough) say_amount(bench, *binder, short_g / parts.gum, out);
 }
 
+double mL_of(const Bench& bench, const PlannedPigment& p) {
+  const session::Card* card = shelf_card(bench, p.card);
+  const double g_per_mL = card ? pigment_of(*card).pigment.g_per_mL : 0;
+  return g_per_mL > 0 ? p.grams / g_per_mL : 0;
+}
+
 double pigment_mL(const Bench& bench, const Planned& planned) {
   double mL = 0;
-  for (const PlannedPigment& p : planned.pigments)
-    if (const session::Card* card = shelf_card(bench, p.card);
-        card && pigment_of(*card).pigment.g_per_mL > 0)
-      mL += p.grams / pigment_of(*card).pigment.g_per_mL;
+  for (const PlannedPigment& p : planned.pigments) mL += mL_of(bench, p);
   return mL;
+}
+
+// Of the largest part by volume, as of a batch.
+paint::PigmentClass family_planned(const Bench& bench, const Planned& planned) {
+  double most = 0;
+  auto family = paint::PigmentClass::unknown;
+  for (const PlannedPigment& p : planned.pigments)
+    if (const double mL = mL_of(bench, p); mL > most) {
+      most = mL;
+      family = pigment_of(*shelf_card(bench, p.card)).pigment.family;
+    }
+  return family;
 }
 
 void ask_for_less(const Bench& bench, double index, const paint::Wet& has, LastTime& out) {
@@ -192,6 +208,12 @@ std::optional<LastTime> last_time(const Bench& bench, const Planned& planned) {
   else
     ask_for_softener(bench, std::max(range.low, at_least * last->index), has, out);
   return out;
+}
+
+bool is_short_of_gum(const Bench& bench, const Planned& planned) {
+  const auto marks = session::marks_of(bench.learning.verdicts, family_planned(bench, planned));
+  return paint::gum_state(planned_dry(bench, planned).gum_g, pigment_mL(bench, planned), marks) ==
+         paint::GumState::too_little;
 }
 
 double hard_below(const Bench& bench, paint::PigmentClass family) {

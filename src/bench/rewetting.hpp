@@ -35,6 +35,9 @@ struct LastTime {
 };
 std::optional<LastTime> last_time(const Bench& bench, const Planned& planned);
 
+// So little gum to the pigments that Slab will ask for more of it.
+bool is_short_of_gum(const Bench& bench, const Planned& planned);
+
 // The tack index below which paint of this batch's class is too hard.
 double hard_below(const Bench& bench, paint::PigmentClass family);
 

@@ -190,6 +190,7 @@ struct PlanView {
   std::string currency;               // of that
   std::optional<LastTime> last_time;  // its dry paint was not good
   std::optional<Softening> softening; // else: what it lacks
+  bool is_short_of_gum = false;
   struct Short {
     std::string name;
     double left_g = 0, wanted_g = 0;

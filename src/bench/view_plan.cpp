@@ -146,6 +146,7 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   v.mulling = mulling_planned(bench);
   if (v.planned) v.last_time = last_time(bench, *v.planned);
   if (v.planned && !v.last_time) v.softening = softening_of(bench, *v.planned);
+  v.is_short_of_gum = v.planned && is_short_of_gum(bench, *v.planned);
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
   if (v.planned) v.cost = cost_of(bench, *v.planned);

@@ -66,6 +66,7 @@ NextWords next_words(const Sheet& sheet, const PansView& pans) {
   case Next::now: return {next, say(Say::pans_now), firm};
   case Next::full: return {"", say(Say::pans_full), say(words::BenchSay::pans_no_more)};
   case Next::none_left: return {"", say(words::BenchSay::pans_left_none), ""};
+  case Next::tacky: return {say(Say::pans_no_layer), say(Say::pans_while_tacky), ""};
   case Next::unknown: return {next, say(Say::pans_when_firm), ""};
   }
   return {};
@@ -225,11 +226,11 @@ void draw_said_panel(Sheet& sheet, const Rect& box, const std::vector<Sentence>&
 
 std::string since_words(const Sheet& sheet, const PansView::Curve& curve) {
   constexpr double ms_per_h = 3'600'000;
-  const auto at = curve.poured_at + static_cast<std::int64_t>(curve.ready_h->middle * ms_per_h);
-  const int offset = sheet.view.utc_offset_min;
-  const bool today = curve.now_h - curve.ready_h->middle < 20;
-  return say(Say::pans_firm_since,
-             {today ? words::time_of_day(at, offset) : words::date(at, offset)});
+  const auto after = [&](double hours) {
+    return curve.poured_at + static_cast<std::int64_t>(hours * ms_per_h);
+  };
+  return say(Say::pans_firm_since, {words::lately(after(curve.ready_h->middle), after(curve.now_h),
+                                                  sheet.view.utc_offset_min)});
 }
 
 // When the pan whose curve it is can take a layer.

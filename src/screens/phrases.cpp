@@ -130,10 +130,11 @@ struct EventWords {
   std::string operator()(const session::Gathered&) const { return say(Say::did_gathered); }
   std::string operator()(const session::Closed&) const { return say(Say::did_closed); }
   std::string operator()(const session::Unknown&) const { return say(Say::did_unknown); }
+  std::string operator()(const session::Photo&) const { return say(Say::did_photo); }
   template <words::one_of<session::Began, session::LaidOut, session::PutAway, session::Bought,
                           session::StockWeighed, session::Making, session::Told, session::GoesOn,
-                          session::SetAside, session::Withdrawn, session::Corrected, session::Photo,
-                          session::Gone, session::Discarded, session::ClockJumped, session::Left>
+                          session::SetAside, session::Withdrawn, session::Corrected, session::Gone,
+                          session::Discarded, session::ClockJumped, session::Left>
                 Other>
   std::string operator()(const Other&) const {
     return say(Say::did_other);

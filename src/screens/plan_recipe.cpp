@@ -226,6 +226,7 @@ std::vector<std::string> also(const bench::PlanView& plan) {
   if (!plan.recipe.empty()) out.push_back(say(Say::plan_recipe, {plan.recipe}));
   if (!plan.planned) return out;
   if (plan.last_time) out.push_back(last_time_words(*plan.last_time));
+  if (plan.is_short_of_gum) out.push_back(say(Say::plan_gum_short));
   if (plan.softening) out.push_back(softening_words(*plan.softening));
   if (plan.range) out.push_back(binder_range_words(*plan.range));
   if (plan.mulling && plan.mulling->batches > 0)

@@ -30,6 +30,9 @@ std::string_view english(PlanSay id) {
   case Say::plan_rest_drops: return "{0}, then some {1}";
   case Say::plan_rest: return "{0}, then {1}, the last of it by the drop";
   case Say::plan_mull: return "Mull about {0} min ({1} to {2}), some {3} passes, to no specks.";
+  case Say::plan_gum_short:
+    return "So much of this binder brings too little gum: take a stronger one, or put in more and "
+           "mull it wide.";
   case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";
   case Say::plan_again_of: return "Again: {0}.";
   case Say::plan_go_on: return "go on with {0}";

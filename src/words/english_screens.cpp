@@ -38,6 +38,7 @@ std::string_view english(ScreensSay id) {
   case Say::did_found_wet: return "still wet";
   case Say::did_found_dry: return "dried";
   case Say::did_see_cautions: return "cautions read";
+  case Say::did_photo: return "the photo";
   case Say::did_other: return "an entry";
   case Say::advice_guess: return "a guess: {0}";
   case Say::to_come: return "still to come: {0}";

@@ -30,6 +30,8 @@ enum class PansSay {
   pans_if_firm,
   pans_full,
   pans_when_firm,
+  pans_no_layer,
+  pans_while_tacky,
   pans_first,
   pans_from_room,
   pans_from_guess,

@@ -31,6 +31,7 @@ enum class PlanSay {
   plan_rest_drops,
   plan_rest,
   plan_mull,
+  plan_gum_short,
   plan_short,
   plan_again_of,
   plan_go_on,

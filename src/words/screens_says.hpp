@@ -41,6 +41,7 @@ enum class ScreensSay {
   did_found_wet,
   did_found_dry,
   did_see_cautions,
+  did_photo,
   did_other,
   advice_guess,
   advice_weigh_pigment,

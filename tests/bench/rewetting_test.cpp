@@ -74,6 +74,16 @@ TEST_CASE("paint that would not re-wet: so many drops of honey more, and those a
   CHECK(index < caution_mark(paint::TackMark{}));
 }
 
+TEST_CASE("Plan says where its binder brings too little gum, as Slab will") {
+  Hands h;
+  const PlanView plan = planned_with(h, "gum_12");
+  REQUIRE(plan.planned);
+  CHECK_FALSE(plan.is_short_of_gum);
+  Planned less = *plan.planned;
+  less.binder_g /= 3;
+  CHECK(is_short_of_gum(h.b, less));
+}
+
 TEST_CASE("air too damp to dry in is not called dry") {
   Hands h;
   h.b.plan.humidity = 0.99;

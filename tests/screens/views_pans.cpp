@@ -215,6 +215,11 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   said.undo.unsaved = 0;
   said.notice.error = words::Error{words::BenchSay::pans_still_wet, {"14"}};
   keep("a wet one tapped", b, said);
+  PansView tacky = some;
+  tacky.next = {PansView::Next::tacky, 0, 0, false};
+  tacky.all = 0;
+  tacky.curve.layer = 0;
+  keep("stay tacky", b, tacky);
   PansView maybe = some;
   maybe.next.kind = PansView::Next::maybe_now;
   maybe.save_failure =
@@ -294,6 +299,7 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
     slab.softening = soft;
     slab.advice.gum.reset();
   }
+  std::get<PlanView>(as("plan", "plan, too little gum")).is_short_of_gum = true;
   auto& by_recipe = std::get<SlabView>(as("slab, running", "slab, by a recipe"));
   by_recipe.by_recipe_g = 12.3;
   by_recipe.portions = 12;
