@@ -110,20 +110,13 @@ double gum_lacks_mL(const session::Batch& batch, const session::Expectation& exp
 
 // Under the muller, since the last pigment: what has left it since then was water.
 bool was_felt_right(const session::Batch& batch) {
-  const auto pigment_at = [&] {
-    for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
-      const auto* added = std::get_if<session::Added>(&e->event);
-      const auto card = added && !e->withdrawn ? batch.cards.find(added->of) : batch.cards.end();
-      if (card != batch.cards.end() && card->second.kind() == session::CardKind::pigment)
-        return e->clock;
-    }
-    return session::Clock(0);
-  }();
-  for (const session::Entry& e : batch.entries) {
-    const auto* felt = std::get_if<session::Felt>(&e.event);
-    if (!felt || e.withdrawn || felt->as != Feel::right || e.clock < pigment_at) continue;
-    for (const session::Feeling& note : batch.feelings)
-      if (note.line == e.ref && note.by == session::By::muller && !note.set_aside) return true;
+  auto note = batch.feelings.rbegin();
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn) continue;
+    if (is_pigment(batch, *e)) return false;
+    if (note == batch.feelings.rend() || note->line != e->ref) continue;
+    if (note->as == Feel::right && note->by == session::By::muller && !note->set_aside) return true;
+    ++note;
   }
   return false;
 }

@@ -4,21 +4,20 @@
 
 namespace bench {
 
-namespace {
-
-bool is_pigment(const session::Batch& batch, const session::Added& added) {
-  const auto card = batch.cards.find(added.of);
+bool is_pigment(const session::Batch& batch, const session::Entry& entry) {
+  const auto* added = std::get_if<session::Added>(&entry.event);
+  const auto card = added ? batch.cards.find(added->of) : batch.cards.end();
   return card != batch.cards.end() && card->second.kind() == session::CardKind::pigment;
 }
+
+namespace {
 
 // The last one; one from before the last pigment says nothing of that.
 const session::Entry* dot_of(const session::Batch& batch) {
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn) continue;
     if (std::holds_alternative<session::Dot>(e->event)) return &*e;
-    if (const auto* added = std::get_if<session::Added>(&e->event);
-        added && is_pigment(batch, *added))
-      return nullptr;
+    if (is_pigment(batch, *e)) return nullptr;
   }
   return nullptr;
 }
@@ -39,14 +38,12 @@ int same_specks(const session::Batch& batch) {
   int same = 0;
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn) continue;
-    if (const auto* added = std::get_if<session::Added>(&e->event);
-        added && is_pigment(batch, *added))
-      break;
+    if (is_pigment(batch, *e)) break;
     const auto* dot = std::get_if<session::Dot>(&e->event);
     if (!dot) continue;
     if (dot->specks == session::Specks::none) break;
     if (later && mulled_s(batch, e->clock, later->clock) < least_s) continue;
-    if (later && std::get<session::Dot>(later->event).specks != dot->specks) break;
+    if (later && std::get<session::Dot>(later->event).specks > dot->specks) break; // fewer
     later = &*e;
     ++same;
   }

@@ -16,13 +16,15 @@ struct MullingNeeded {
   int batches = 0;        // of this studio that it rests on; 0: on what is usual
 };
 
+bool is_pigment(const session::Batch& batch, const session::Entry& entry); // one was added
+
 // What there is to go by.
 struct SmoothState {
   std::optional<session::Specks> dot; // the last one, of all the pigment that is there
   int passes = 0;                     // of mulling, by their minutes where one was long
   bool mulled_since_dot = false;      // a pass, or as long
   bool mulled = true;                 // such paint is; flakes are not, they would break
-  int same_specks = 0;                // dots in a row that show no fewer, mulled between them
+  int same_specks = 0;                // dots in a row, none with fewer, mulled between them
   std::optional<MullingNeeded> left;  // until a dot shows no specks, while that is learnt
 };
 SmoothState smooth_state(const session::Batch& batch, const std::optional<MullingNeeded>& left = {},

@@ -54,12 +54,12 @@ paint::Band band_as_told(const session::Batch& batch, const session::Expectation
   for (double* ln_flow : {&band.middle, &band.from, &band.to, &band.first}) *ln_flow += up;
   const paint::Standing& s = batch.standing;
   const session::Entry* told = nullptr;
-  for (const session::Entry& e : batch.entries)
-    if (!e.withdrawn && e.flow &&
-        (std::holds_alternative<session::Added>(e.event) ||
-         std::holds_alternative<session::Felt>(e.event) ||
-         std::holds_alternative<session::Found>(e.event)))
-      told = &e;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend() && !told; ++e)
+    if (!e->withdrawn && e->flow &&
+        (std::holds_alternative<session::Added>(e->event) ||
+         std::holds_alternative<session::Felt>(e->event) ||
+         std::holds_alternative<session::Found>(e->event)))
+      told = &*e;
   if (!told || !s.flow_now || !(s.gum_g.value > 0)) return band;
   const double gum = paint::dry_gum(s);
   if (!(gum > 0) || gum > session::strongest_modelled) return band;

@@ -223,6 +223,21 @@ TEST_CASE("specks that stay lead on: smaller portions, then grains of the pigmen
   CHECK(looked(Specks::none) == SpecksStay::no);
 }
 
+TEST_CASE("more specks than the dot before are no fewer") {
+  Slab s;
+  make_right(s, 8);
+  const auto looked = [&](Specks specks) {
+    s.mull(200);
+    s.feel(Feel::right);
+    s.dot(specks);
+    return s.advice().specks;
+  };
+  CHECK(looked(Specks::many) == SpecksStay::no);
+  CHECK(looked(Specks::few) == SpecksStay::no);
+  CHECK(looked(Specks::few) == SpecksStay::in_portions);
+  CHECK(looked(Specks::many) == SpecksStay::in_portions);
+}
+
 TEST_CASE("specks after the time that this paint takes are grains; before it, mulling goes on") {
   Slab s;
   make_right(s, 8);
