@@ -67,7 +67,7 @@ bool makes_binder(const Card& card) {
 
 void restock(Bench& bench) {
   ++bench.restocked;
-  const session::Shelf own = session::shelf_of(session::all_of(bench.logs));
+  const session::Shelf own = session::shelf_of(session::all_of(bench.logs), bench.offsets);
   bench.stock = own.stock;
   bench.makings = own.makings;
   std::erase_if(bench.makings, [&](const auto& making) {

@@ -19,10 +19,10 @@ namespace {
 
 constexpr Lettering small{cap::small, false, cap::small};
 
-std::string jar_words(const session::Jar& jar, int utc_offset_min) {
+std::string jar_words(const session::Jar& jar) {
   const auto day = words::days_of(jar.of.on);
   const std::string on =
-      day ? words::date(*day * session::a_day_ms, 0) : words::date(jar.at, utc_offset_min);
+      day ? words::date(*day * session::a_day_ms, 0) : words::date(jar.at, jar.offset_min);
   const std::string grams = grams_number(jar.of.g);
   std::string said = say(Say::jar_said, {on, grams});
   if (jar.of.price && *jar.of.price > 0)
@@ -32,7 +32,7 @@ std::string jar_words(const session::Jar& jar, int utc_offset_min) {
   return jar.of.lot.empty() ? said : say(Say::jar_said_lot, {said, jar.of.lot});
 }
 
-std::vector<Label> jars_told(const ShelfView& shelf, int utc_offset_min) {
+std::vector<Label> jars_told(const ShelfView& shelf) {
   constexpr std::size_t most = 5;
   std::vector<Label> out;
   if (shelf.notice.error)
@@ -41,11 +41,12 @@ std::vector<Label> jars_told(const ShelfView& shelf, int utc_offset_min) {
     out.push_back(
         {say(Say::card_left, {grams_number(std::max(0.0, shelf.stock.left->g))}), clean_bold});
   if (shelf.jars.weighed)
-    out.push_back({say(Say::jar_weighed, {words::date(shelf.jars.weighed->at, utc_offset_min),
-                                          grams_number(shelf.jars.weighed->g)}),
-                   small});
+    out.push_back(
+        {say(Say::jar_weighed, {words::date(shelf.jars.weighed->at, shelf.jars.weighed->offset_min),
+                                grams_number(shelf.jars.weighed->g)}),
+         small});
   for (std::size_t i = 0; i < std::min(most, shelf.jars.jars.size()); ++i)
-    out.push_back({jar_words(shelf.jars.jars[i], utc_offset_min), small});
+    out.push_back({jar_words(shelf.jars.jars[i]), small});
   if (shelf.jars.jars.empty() && !shelf.jars.weighed)
     out.push_back({say(Say::jar_none), clean_letters, true, 1});
   out.push_back({say(Say::jar_note), small, true, 3});
@@ -78,8 +79,7 @@ void jar_pad(Sheet& sheet, const bench::Pad& at, const ShelfView& shelf) {
 void draw_jars(Sheet& sheet, const ShelfView& shelf) {
   const Rect& area = sheet.view.layout.lower;
   panel(sheet, area);
-  labels(sheet, inset(area, 1.5), plain(sheet.theme), jars_told(shelf, sheet.view.utc_offset_min),
-         Anchor::left);
+  labels(sheet, inset(area, 1.5), plain(sheet.theme), jars_told(shelf), Anchor::left);
   for (const bench::Pad& at : sheet.view.layout.pads) jar_pad(sheet, at, shelf);
 }
 

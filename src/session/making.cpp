@@ -38,7 +38,8 @@ void change_jar(Shelf& shelf, const MakingLine& line) {
   }
   Stock& stock = shelf.stock[m.of];
   const double tare_g = stock.weighed ? stock.weighed->tare_g : 0;
-  stock.weighed = Stock::Weighing{line.ref, line.at, m.had_g + (dried ? -m.g : m.g), tare_g};
+  stock.weighed =
+      Stock::Weighing{line.ref, line.at, m.had_g + (dried ? -m.g : m.g), tare_g, line.offset_min};
   take(shelf, line);
 }
 

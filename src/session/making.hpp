@@ -41,6 +41,7 @@ struct MakingLine {
   const Ref& ref;
   std::int64_t at = 0;
   const Making& says;
+  int offset_min = 0; // of the clock on the wall then, east of UTC
 };
 void take_step(Shelf& shelf, const MakingLine& line);
 

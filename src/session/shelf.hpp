@@ -2,6 +2,7 @@
 #pragma once
 
 #include "session/making.hpp"
+#include "session/offsets.hpp"
 #include "session/stock.hpp"
 
 #include <set>
@@ -15,8 +16,9 @@ struct Shelf {
   Makings makings;                   // of binder, done or not
 };
 
-// Edits of all sessions, in order of (at, session, n); withdrawn ones left out.
-Shelf shelf_of(const Logs& logs);
+// Edits of all sessions, in order of (at, session, n); withdrawn ones left out. Where the offsets
+// do not know a line, its days are those of UTC.
+Shelf shelf_of(const Logs& logs, const Offsets& offsets = {});
 
 // A recipe marked its maker's own led this batch, or was kept from it: no amount of it is handed on
 // unless asked for. Put away, a recipe stays what it was marked.

@@ -12,8 +12,14 @@ namespace {
 constexpr std::int64_t minute_ms = 60000;
 constexpr std::int64_t minutes_a_day = a_day_ms / minute_ms;
 
+// By the clock on the wall: its maker's days are what dates on cards name.
 std::int64_t day_of(const Jar& jar) {
-  return words::days_of(jar.of.on).value_or(jar.at / a_day_ms);
+  const auto said = words::days_of(jar.of.on);
+  return said ? *said : words::day_number(jar.at, jar.offset_min);
+}
+
+std::int64_t day_of(const Stock::Weighing& weighed) {
+  return words::day_number(weighed.at, weighed.offset_min);
 }
 
 double grams(std::int64_t ug) { return static_cast<double>(ug) * 1e-6; }
@@ -41,7 +47,7 @@ double bought(const Stock& stock, Counts counts) {
 
 Remaining since_weighed(const Stock& stock, const Uses& uses) {
   const Stock::Weighing& last = *stock.weighed;
-  const std::int64_t day = last.at / a_day_ms;
+  const std::int64_t day = day_of(last);
   const double there = last.g + bought(stock, [&](const Jar& jar) {
                          const std::int64_t of = day_of(jar);
                          return of > day || (of == day && jar.at > last.at);
@@ -57,17 +63,20 @@ std::int64_t use_minute(std::int64_t at) { return at / minute_ms; }
 std::optional<Remaining> left_of(const Card& card, const Stock& stock, const Uses& uses) {
   const std::int64_t made = words::days_of(card.made_on).value_or(0);
   const bool is_made = card.made_g > 0;
-  if (stock.weighed && !(is_made && made > stock.weighed->at / a_day_ms))
+  if (stock.weighed && !(is_made && made > day_of(*stock.weighed)))
     return since_weighed(stock, uses);
   std::int64_t from = made;
+  int offset_min = stock.made_offset_min;
   if (!is_made) {
     if (stock.jars.empty()) return std::nullopt;
-    from = day_of(*std::min_element(stock.jars.begin(), stock.jars.end(),
-                                    [](auto& a, auto& b) { return day_of(a) < day_of(b); }));
+    const auto first = std::min_element(stock.jars.begin(), stock.jars.end(),
+                                        [](auto& a, auto& b) { return day_of(a) < day_of(b); });
+    from = day_of(*first);
+    offset_min = first->offset_min;
   }
   const double there =
       card.made_g + bought(stock, [&](const Jar& jar) { return day_of(jar) >= from; });
-  return Remaining{there - used_from(stock, uses, from * minutes_a_day), there};
+  return Remaining{there - used_from(stock, uses, from * minutes_a_day - offset_min), there};
 }
 
 std::optional<double> pace(const Uses& uses, std::int64_t now_ms) {

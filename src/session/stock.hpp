@@ -9,6 +9,7 @@ struct Jar {
   Ref line;
   std::int64_t at = 0; // of the line, ms since 1970
   Bought of;
+  int offset_min = 0; // of the clock on the wall then, east of UTC: whose day `of.on` is
 };
 
 // Micrograms of a card that were used, by the minute since 1970: whole numbers, so that a sum over
@@ -22,10 +23,12 @@ struct Stock {
     std::int64_t at = 0;
     double g = 0;
     double tare_g = 0; // of the empty jar; 0: not said
+    int offset_min = 0;
   };
   std::vector<Jar> jars;           // in order of their lines
   std::optional<Weighing> weighed; // the last time, or when something was put into the jar
   Uses taken;                      // into binder; into batches: see left_of
+  int made_offset_min = 0;         // where its card says when it was made
 };
 using Stocks = std::map<std::string, Stock>; // by card
 

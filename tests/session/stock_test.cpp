@@ -89,6 +89,48 @@ TEST_CASE("what was made counts from its day, and a later making ends an older w
   CHECK(left_of(gum, stock, uses)->g == Approx(7));
 }
 
+// In the morning ten hours east of Greenwich it is still the day before there; in the evening five
+// hours west of it, the day after.
+TEST_CASE("a jar, a weighing and a making are of the day that the clock on the wall shows") {
+  const auto local = [](std::int64_t day, int hour, int offset_min) {
+    return at(day, hour) - offset_min * 60000LL;
+  };
+  const auto jar_of = [](double g, std::int64_t entered, int offset_min) {
+    Jar out = jar(g, "2026-11-25", entered);
+    out.offset_min = offset_min;
+    return out;
+  };
+  Stock east;
+  east.jars = {jar_of(50, local(nov_25, 7, 600), 600)};
+  east.weighed = Stock::Weighing{{"a", 2}, local(nov_25, 8, 600), 30, 0, 600};
+  CHECK(left_of(blue(), east, {})->g == Approx(30));
+
+  Stock west;
+  west.weighed = Stock::Weighing{{"a", 2}, local(nov_25, 20, -300), 5, 0, -300};
+  west.jars = {jar_of(50, local(nov_25, 21, -300), -300)};
+  CHECK(left_of(blue(), west, {})->g == Approx(55));
+
+  Card gum = liquid("gum", CardKind::binder, {.gum = 1, .water = 2});
+  gum.made_g = 180;
+  gum.made_on = "2026-11-25";
+  Stock made;
+  made.made_offset_min = 600;
+  const Uses uses{{use_minute(local(nov_25 - 1, 23, 600)), 7'000'000},
+                  {use_minute(local(nov_25, 1, 600)), 30'000'000}};
+  CHECK(left_of(gum, made, uses)->g == Approx(150));
+  made.weighed = Stock::Weighing{{"a", 2}, local(nov_25, 8, 600), 120, 0, 600};
+  CHECK(left_of(gum, made, {})->g == Approx(120));
+}
+
+TEST_CASE("where it was entered says whose day it was") {
+  Writer w;
+  w.put("", Bought{"pb28", 50});
+  w.put("", StockWeighed{"pb28", 30});
+  const Stock stock = shelf_of(all_of({w.log}), {{{w.log.session, 0}, 600}}).stock.at("pb28");
+  CHECK(stock.jars.at(0).offset_min == 600);
+  CHECK(stock.weighed->offset_min == 600);
+}
+
 TEST_CASE("more taken than was there is told as less than nothing") {
   Stock stock;
   stock.jars = {jar(10, "2026-11-24", at(nov_25, 10))};
