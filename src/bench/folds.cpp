@@ -180,19 +180,27 @@ std::optional<session::Batch> fold_of_slab(Bench& bench,
 }
 
 void fold_what_shows(Bench& bench) {
-  if (bench.screen == Screen::today) keep_today(bench);
+  if (bench.screen != Screen::slab) bench.earlier = {}; // it may be judged or discarded meanwhile
   bench.book.match.reset();
-  if (bench.screen == Screen::book) std::visit(KeepBook{bench}, bench.book.page);
-  if (bench.screen == Screen::slab)
+  switch (bench.screen) {
+  case Screen::today: return keep_today(bench);
+  case Screen::slab:
     find_earlier(bench);
-  else
-    bench.earlier = {}; // it may be judged or discarded meanwhile
-  if (bench.screen == Screen::photos) keep(bench, bench.photos.batch);
-  if (bench.screen == Screen::pans)
+    if (is_open<PaintsPanel>(bench.panel)) find_paints(bench);
+    return;
+  case Screen::pans:
     for (const std::string& batch : others_that_show(bench)) keep(bench, batch);
-  if (bench.screen == Screen::shelf && shows_batches(bench.shelf_page))
-    for (const std::string& batch : batches_of_card(bench)) keep_band(bench, batch);
-  if (bench.screen == Screen::slab && is_open<PaintsPanel>(bench.panel)) find_paints(bench);
+    return;
+  case Screen::book: return std::visit(KeepBook{bench}, bench.book.page);
+  case Screen::shelf:
+    if (shows_batches(bench.shelf_page))
+      for (const std::string& batch : batches_of_card(bench)) keep_band(bench, batch);
+    return;
+  case Screen::photos: keep(bench, bench.photos.batch); return;
+  case Screen::plan:
+  case Screen::binder:
+  case Screen::tablet: return; // of no batch
+  }
 }
 
 }

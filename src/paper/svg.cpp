@@ -1,5 +1,7 @@
 #include "paper/svg.hpp"
 
+#include "words/lists.hpp"
+
 #include <utility>
 
 namespace paper {
@@ -9,6 +11,9 @@ using session::Point;
 using session::Rect;
 
 namespace {
+
+constexpr words::EnumTable<Anchor, std::string_view> text_anchors{
+    {{Anchor::left, "start"}, {Anchor::centre, "middle"}, {Anchor::right, "end"}}};
 
 unsigned rgb_of(Colour c) {
   return static_cast<unsigned>(c.r) << 16 | static_cast<unsigned>(c.g) << 8 | c.b;
@@ -94,10 +99,9 @@ struct Drawing {
     add(element("rect", joined(of_rect(g.rect), {{"fill", "url(#" + id + ")"}})));
   }
   void operator()(const Text& t) {
-    constexpr const char* anchors[]{"start", "middle", "end"};
     Attributes all{{"x", mm(t.at.x)},
                    {"y", mm(t.at.y)},
-                   {"text-anchor", anchors[static_cast<int>(t.anchor)]},
+                   {"text-anchor", std::string(text_anchors[t.anchor])},
                    {"font-size", mm(t.cap_mm / capital_em)}};
     if (t.bold) all.push_back({"font-weight", "bold"});
     add(element("text", joined(all, coloured("fill", "fill-opacity", t.colour)), t.words));

@@ -14,19 +14,46 @@ bool is(const Event& event) {
   return std::holds_alternative<E>(event);
 }
 
-bool weighs_or_loses(const Event& event) {
-  return is<BottleWeighed>(event) || is<CountLost>(event);
-}
+// Whether such a line behind all others alters more of them than one that it names.
+struct ReachesBack {
+  template <words::one_of<Opened, AsBefore, Confirmed, BottleWeighed, CountLost> E>
+  bool operator()(const E&) const {
+    return true;
+  }
+  template <
+      words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Planned, RoomSet,
+                    CautionsSeen, Added, Felt, StageBegan, GoesOn, Dot, Trouble, Moved, Lost,
+                    Weighed, Found, Poured, PanWeighed, Verdict, Noted, SetAside, Withdrawn,
+                    Corrected, Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
+          E>
+  bool operator()(const E&) const {
+    return false;
+  }
+};
+
+// Whether others change with it where it is withdrawn or corrected.
+struct HangsTogether {
+  template <words::one_of<Opened, Withdrawn, Corrected, AsBefore, Weighed, Confirmed> E>
+  bool operator()(const E&) const {
+    return true;
+  }
+  template <
+      words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Planned, RoomSet,
+                    CautionsSeen, Added, Felt, StageBegan, GoesOn, Dot, Trouble, BottleWeighed,
+                    CountLost, Moved, Lost, Found, Poured, PanWeighed, Verdict, Noted, SetAside,
+                    Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
+          E>
+  bool operator()(const E&) const {
+    return false;
+  }
+};
 
 // Nothing but the line itself is another where it is withdrawn or corrected. (An addition that puts
 // in nothing has its warning.)
 bool stands_alone(const FoldLines& known, std::size_t i) {
   const Entry& e = known.of.entries[i];
-  const Event& says = e.event;
-  if (is<Opened>(says) || is<Withdrawn>(says) || is<Corrected>(says) || is<AsBefore>(says) ||
-      is<Weighed>(says) || is<Confirmed>(says))
-    return false;
-  return !is<Added>(says) || e.withdrawn || known.amounts[i].has_value();
+  if (std::visit(HangsTogether{}, e.event)) return false;
+  return !is<Added>(e.event) || e.withdrawn || known.amounts[i].has_value();
 }
 
 // What the line should have said, where that is all the correction says.
@@ -51,9 +78,7 @@ public:
     of_ = card(names.card);
     with_ = card(names.tool);
     const auto* laid = std::get_if<LaidOut>(&line.event);
-    if (is<Opened>(line.event) || is<AsBefore>(line.event) || is<Confirmed>(line.event) ||
-        weighs_or_loses(line.event) || (laid && so_far_.poured))
-      return false;
+    if (std::visit(ReachesBack{}, line.event) || (laid && so_far_.poured)) return false;
     const auto grams = amount_of(line.event);
     if (is<Added>(line.event) && !grams) return false;
     for (const SharedCard& c : {laid ? laid->card.shared() : nullptr, of_, with_})
@@ -174,7 +199,7 @@ ReadSoFar read_so_far(const FoldLines& known, const Log& log, std::size_t lines)
   const BatchLines& of = known.of;
   for (std::size_t i = 0; i < of.entries.size(); ++i) {
     const Entry& e = of.entries[i];
-    out.amounts_hang |= weighs_or_loses(e.event);
+    out.amounts_hang |= is<BottleWeighed>(e.event) || is<CountLost>(e.event);
     out.poured |= is<Poured>(e.event);
     out.still_there |=
         i > 0 && of.entries[i - 1].ref.session == log.session && of.left_at[i] < e.clock;
