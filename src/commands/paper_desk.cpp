@@ -138,7 +138,7 @@ words::Result<Path> write_paper(disk::Files& files, const Path& studio, const Ha
   const Path folder = studio / paper_folder;
   for (const Path& made : {studio, folder})
     if (const int code = files.make_folder(made).code; code != 0 && code != EEXIST)
-      return tl::make_unexpected(studio::error("make folder", made, code));
+      return tl::make_unexpected(studio::error(disk::Operation::make_folder, made, code));
   for (int i = 1;; ++i) {
     const Path path = folder / (file.stem + (i > 1 ? "-" + std::to_string(i) : "") + file.ending);
     const auto failed = disk::write_new(files, path, file.bytes);
@@ -147,7 +147,7 @@ words::Result<Path> write_paper(disk::Files& files, const Path& studio, const Ha
     if (there && i < most_of_a_name) continue;
     if (failed) return tl::make_unexpected(studio::error(*failed));
     if (const int code = files.force_folder(folder).code)
-      return tl::make_unexpected(studio::error("force", folder, code));
+      return tl::make_unexpected(studio::error(disk::Operation::force, folder, code));
     return path;
   }
 }

@@ -60,7 +60,9 @@ words::Result<Listing> pictures_in(const std::string& folder) {
     if (is_picture_by_name(entry->path()) && entry->is_regular_file(ignored))
       out.push_back(
           {entry->path().string(), entry->path().filename().string(), written_at(*entry)});
-  if (failed) return words::failure(PhotosSay::folder_unread, {folder, failed.message()});
+  if (failed)
+    return words::failure(PhotosSay::folder_unread,
+                          {folder, words::Inner(studio::error_of_system(failed.value()))});
   std::sort(out.begin(), out.end(), [](const auto& a, const auto& b) {
     return a.at != b.at ? a.at > b.at : a.name > b.name;
   });
@@ -132,7 +134,7 @@ std::optional<words::Error> put(disk::Files& files, const Path& studio, const se
   const Path folder = studio / studio::photos_folder, file = studio / studio::photo_file(photo);
   for (const Path& made : {studio, folder})
     if (const int code = files.make_folder(made).code; code != 0 && code != EEXIST)
-      return studio::error("make folder", made, code);
+      return studio::error(disk::Operation::make_folder, made, code);
   const auto failed = disk::write_new(files, file, bytes);
   const bool there = failed && failed->code == EEXIST;
   if (there) {
@@ -142,7 +144,8 @@ std::optional<words::Error> put(disk::Files& files, const Path& studio, const se
   } else if (failed) {
     return studio::error(*failed);
   }
-  if (const int code = files.force_folder(folder).code) return studio::error("force", folder, code);
+  if (const int code = files.force_folder(folder).code)
+    return studio::error(disk::Operation::force, folder, code);
   return std::nullopt;
 }
 

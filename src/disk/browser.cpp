@@ -128,7 +128,7 @@ private:
   void appended(const std::string& file, const std::vector<Ticket>& tickets,
                 const std::string& bytes, const std::string& failure) {
     Kept& kept = kept_[file];
-    const char* operation = failure == "gone" ? "gone" : "write";
+    const Operation operation = failure == "gone" ? Operation::gone : Operation::write;
     if (!kept.failure && !failure.empty()) kept.failure = failed(operation, file, failure);
     if (!kept.failure) {
       kept.records += static_cast<double>(std::count(bytes.begin(), bytes.end(), '\n'));
@@ -144,7 +144,7 @@ private:
     const int id = ask([this, ticket, file = keep.file](const Outcome& outcome) {
       answers_.push_back({ticket, {}, {}});
       if (outcome.failure.empty()) return;
-      const char* operation = outcome.failure == "keep" ? "keep" : "write";
+      const Operation operation = outcome.failure == "keep" ? Operation::keep : Operation::write;
       answers_.back().failures.push_back(failed(operation, file, outcome.failure));
     });
     slabside_store_keep(id, keep.file.c_str(), keep.bytes.data(), keep.bytes.size());
@@ -155,7 +155,8 @@ private:
     const int id = ask([this, ticket, wanted = std::move(wanted)](const Outcome& outcome) {
       reading_ = Reading{ticket, wanted.folder, {}, {ticket, {}, {}}};
       if (!outcome.failure.empty())
-        reading_->answer.failures.push_back(failed("list", wanted.folder, outcome.failure));
+        reading_->answer.failures.push_back(
+            failed(Operation::list, wanted.folder, outcome.failure));
       reading_->names = to_read(outcome.bytes, wanted);
       if (reading_->names.empty()) hand_over();
     });
@@ -188,7 +189,7 @@ private:
       if (outcome.failure.empty())
         answer.files.push_back({name, std::move(outcome.bytes)});
       else
-        answer.failures.push_back(failed("read", file, outcome.failure));
+        answer.failures.push_back(failed(Operation::read, file, outcome.failure));
       if (reading_->names.empty() || reading_->bytes >= piece_bytes) hand_over();
     });
     slabside_store_read(id, file.c_str());
@@ -201,12 +202,11 @@ private:
     if (reading_->names.empty()) reading_.reset();
   }
 
-  static Failure failed(const std::string& operation, const std::string& path,
-                        const std::string& reason) {
+  static Failure failed(Operation operation, const std::string& path, const std::string& reason) {
     constexpr std::pair<const char*, int> named[] = {
         {"EIO", EIO}, {"EBUSY", EBUSY}, {"EEXIST", EEXIST}, {"ENOTSUP", ENOTSUP}};
     for (const auto& [name, code] : named)
-      if (reason == name) return {operation, path, code, std::system_category().message(code)};
+      if (reason == name) return {operation, path, code, {}};
     return {operation, path, reason.starts_with("QuotaExceeded") ? ENOSPC : EIO, reason};
   }
 

@@ -49,12 +49,26 @@ inline constexpr const char* unfinished_ending = ".unfinished";
 
 using Request = std::variant<Append, ReadFolder, Keep>;
 
+enum class Operation {
+  write,
+  force,
+  open,
+  make_folder,
+  rename,
+  keep,
+  read,
+  list,
+  name, // of a file
+  gone,
+  not_a_file,
+  too_large
+};
+
 struct Failure {
-  std::string operation; // "write", "force", "open", "make folder", "rename", "keep", "read",
-                         // "list", "name", "gone", "not a file", "too large"
-  std::string path;      // in full; of a bad name, the name
-  int code = 0;          // errno
-  std::string reason;    // the system's own words
+  Operation operation = Operation::write;
+  std::string path;   // in full; of a bad name, the name
+  int code = 0;       // errno
+  std::string reason; // a browser's own words, where it gives no errno; else empty
 };
 
 struct FileBytes {

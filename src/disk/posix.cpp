@@ -87,16 +87,17 @@ public:
   Reading begin_reading(Ticket ticket, const ReadFolder& wanted) {
     Reading reading{ticket, root_ / wanted.folder, {}, {}, {}};
     if (!good_name(wanted.folder)) {
-      reading.failures.push_back(failure("name", wanted.folder, EINVAL));
+      reading.failures.push_back(failure(Operation::name, wanted.folder, EINVAL));
       return reading;
     }
     Listed listed = list(reading.folder);
-    if (listed.code != 0) reading.failures.push_back(failure("list", reading.folder, listed.code));
+    if (listed.code != 0)
+      reading.failures.push_back(failure(Operation::list, reading.folder, listed.code));
     std::sort(listed.names.begin(), listed.names.end());
     std::sort(listed.odd.begin(), listed.odd.end());
     for (const std::string& name : listed.odd)
       if (name.ends_with(wanted.ending))
-        reading.failures.push_back(failure("not a file", reading.folder / name, EINVAL));
+        reading.failures.push_back(failure(Operation::not_a_file, reading.folder / name, EINVAL));
     for (std::string& name : listed.names)
       if (name.ends_with(wanted.ending) && !is_known(reading.folder / name, wanted.known))
         reading.names.push_back(std::move(name));
@@ -110,8 +111,8 @@ public:
       const Bytes read = files_->read_piece(file, reading.bytes.size(), piece_bytes);
       bytes += read.bytes.size();
       reading.bytes += read.bytes; // mostly all there is
-      const auto failed =
-          read.code != 0 ? std::optional(failure("read", file, read.code)) : too_large(reading);
+      const auto failed = read.code != 0 ? std::optional(failure(Operation::read, file, read.code))
+                                         : too_large(reading);
       if (failed)
         answer.failures.push_back(*failed);
       else if (read.bytes.size() == piece_bytes)
@@ -139,7 +140,7 @@ private:
     const Path file = reading.folder / reading.names.front();
     const Sized whole = files_->size(file);
     const bool over = whole.bytes > most_file_bytes || reading.bytes.size() > most_file_bytes;
-    return over ? std::optional(failure("too large", file, EFBIG)) : std::nullopt;
+    return over ? std::optional(failure(Operation::too_large, file, EFBIG)) : std::nullopt;
   }
 
   void close(Kept& file) {
@@ -176,34 +177,35 @@ private:
     std::optional<Failure> failed;
     file.bytes += bytes.size();
     if (const int wrote = files_->write(file.handle, bytes).code)
-      failed = failure("write", path, wrote);
+      failed = failure(Operation::write, path, wrote);
     else if (const int forced = files_->force(file.handle).code)
-      failed = failure("force", path, forced);
+      failed = failure(Operation::force, path, forced);
     const Sized there = files_->size_under(file.handle, path);
     if (there.code == ESTALE || (!failed && there.code != 0))
-      return failure("gone", path, there.code);
-    if (!failed && there.bytes != file.bytes) return failure("gone", path, ESTALE);
+      return failure(Operation::gone, path, there.code);
+    if (!failed && there.bytes != file.bytes) return failure(Operation::gone, path, ESTALE);
     return failed;
   }
 
   // Written under a name of its own, and only once it is safe there given its right one.
   std::optional<Failure> keep_whole(const Keep& wanted) {
-    if (!good_name(wanted.file)) return failure("name", wanted.file, EINVAL);
+    if (!good_name(wanted.file)) return failure(Operation::name, wanted.file, EINVAL);
     const Path path = root_ / wanted.file;
     if (auto failed = make_folders(Path(wanted.file).parent_path())) return failed;
     const Bytes there = files_->read(path);
-    if (there.code == 0 && there.bytes != wanted.bytes) return failure("keep", path, EEXIST);
-    if (there.code != 0 && there.code != ENOENT) return failure("read", path, there.code);
+    if (there.code == 0 && there.bytes != wanted.bytes)
+      return failure(Operation::keep, path, EEXIST);
+    if (there.code != 0 && there.code != ENOENT) return failure(Operation::read, path, there.code);
     const Path beside = path.string() + own_ending_;
     return put_in_place(*files_, path, beside, wanted.bytes);
   }
 
   std::optional<Failure> begin(const std::string& name, int& handle) {
-    if (!good_name(name)) return failure("name", name, EINVAL);
+    if (!good_name(name)) return failure(Operation::name, name, EINVAL);
     const Path path = root_ / name;
     if (auto failed = make_folders(Path(name).parent_path())) return failed;
     const Opened opened = files_->open_new(path);
-    if (opened.code != 0) return failure("open", path, opened.code);
+    if (opened.code != 0) return failure(Operation::open, path, opened.code);
     handle = opened.handle;
     return force_folder(path.parent_path());
   }
@@ -216,14 +218,15 @@ private:
       const Path parent = folder;
       folder /= part;
       const int code = files_->make_folder(folder).code;
-      if (code != 0 && code != EEXIST) return failure("make folder", folder, code);
+      if (code != 0 && code != EEXIST) return failure(Operation::make_folder, folder, code);
       if (auto failed = force_folder(parent)) return failed;
     }
     return {};
   }
 
   std::optional<Failure> force_folder(const Path& folder) {
-    if (const int code = files_->force_folder(folder).code) return failure("force", folder, code);
+    if (const int code = files_->force_folder(folder).code)
+      return failure(Operation::force, folder, code);
     return {};
   }
 

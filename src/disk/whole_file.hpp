@@ -7,7 +7,7 @@
 
 namespace disk {
 
-Failure failure(std::string operation, const Files::Path& path, int code);
+Failure failure(Operation operation, const Files::Path& path, int code);
 
 // A new file with these bytes, forced; its name is still to be. "open" with EEXIST where anything
 // has that name.

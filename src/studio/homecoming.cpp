@@ -31,7 +31,8 @@ bool Homecoming::take(Location place, const disk::Answer& answer) {
   for (const disk::FileBytes& file : answer.files)
     if (is_later_part(file.name)) parts_[place][file.name] = file.bytes;
   for (const disk::Failure& failure : answer.failures)
-    if (place == Location::home && failure.operation == "list") home_is_there_ = false;
+    if (place == Location::home && failure.operation == disk::Operation::list)
+      home_is_there_ = false;
   if (answer.to_come == 0) read_.insert(place);
   if (read_.size() == 2) begin();
   return false;

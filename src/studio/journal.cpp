@@ -102,7 +102,7 @@ void Journal::calm_down() {
 }
 
 void Journal::fail(const disk::Failure& failure) {
-  const bool gone = failure.operation == "gone";
+  const bool gone = failure.operation == disk::Operation::gone;
   news_.emplace_back(Failed{error(failure), gone});
   if (gone) take_back();
   ++failures_;

@@ -1,10 +1,11 @@
 #include "studio/kept.hpp"
 
 #include "disk/whole_file.hpp"
+#include "studio/sentences.hpp"
+#include "words/say.hpp"
 #include "words/studio_says.hpp"
 
 #include <cerrno>
-#include <system_error>
 
 namespace studio {
 
@@ -12,7 +13,7 @@ namespace {
 
 words::Result<void> failure(const disk::Files::Path& file, int code) {
   return words::failure(words::StudioSay::file_not_kept,
-                        {file.string(), std::generic_category().message(code)});
+                        {file.string(), words::Inner(error_of_system(code))});
 }
 
 }

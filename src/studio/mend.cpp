@@ -44,25 +44,25 @@ private:
   words::Result<std::vector<std::string>> names_in(const Path& folder) {
     disk::Listed listed = files_.list(folder);
     if (listed.code != 0 && listed.code != ENOENT)
-      return tl::make_unexpected(error("list", folder, listed.code));
+      return tl::make_unexpected(error(disk::Operation::list, folder, listed.code));
     std::erase_if(listed.names,
                   [](const auto& name) { return name.ends_with(disk::unfinished_ending); });
     std::sort(listed.names.begin(), listed.names.end());
     std::sort(listed.odd.begin(), listed.odd.end());
     for (const std::string& name : listed.odd)
-      report_.lost.push_back(error("not a file", folder / name, EINVAL));
+      report_.lost.push_back(error(disk::Operation::not_a_file, folder / name, EINVAL));
     return std::move(listed.names);
   }
 
   // Nothing where it cannot be read, which is said.
   std::optional<std::string> read(const Path& file) {
     if (files_.size(file).bytes > disk::most_file_bytes) {
-      report_.lost.push_back(error("too large", file, EFBIG));
+      report_.lost.push_back(error(disk::Operation::too_large, file, EFBIG));
       return std::nullopt;
     }
     disk::Bytes read = files_.read(file);
     if (read.code == 0) return std::move(read.bytes);
-    report_.lost.push_back(error("read", file, read.code));
+    report_.lost.push_back(error(disk::Operation::read, file, read.code));
     return std::nullopt;
   }
 

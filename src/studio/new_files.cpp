@@ -34,18 +34,20 @@ Problem NewFile::open(const Path& file) {
   close();
   path_ = file;
   const disk::Opened opened = files_.open_new(file);
-  if (opened.code != 0) return error("open", file, opened.code);
+  if (opened.code != 0) return error(disk::Operation::open, file, opened.code);
   handle_ = opened.handle;
   return {};
 }
 
 Problem NewFile::write(std::string_view bytes) {
-  if (const int code = files_.write(handle_, bytes).code) return error("write", path_, code);
+  if (const int code = files_.write(handle_, bytes).code)
+    return error(disk::Operation::write, path_, code);
   return {};
 }
 
 Problem NewFile::force() {
-  if (const int code = files_.force(handle_).code) return error("force", path_, code);
+  if (const int code = files_.force(handle_).code)
+    return error(disk::Operation::force, path_, code);
   close();
   return {};
 }
@@ -69,7 +71,8 @@ Problem NewFolder::begin() {
   if (std::filesystem::symlink_status(place_, ignored).type() !=
       std::filesystem::file_type::not_found)
     return there(place_);
-  if (const int code = files_.make_folder(beside_).code) return error("make folder", beside_, code);
+  if (const int code = files_.make_folder(beside_).code)
+    return error(disk::Operation::make_folder, beside_, code);
   folders_.push_back(beside_);
   return {};
 }
@@ -79,7 +82,7 @@ words::Result<Path> NewFolder::place_for(const std::string& name) {
   const Path folder = path.parent_path();
   if (std::find(folders_.begin(), folders_.end(), folder) != folders_.end()) return path;
   if (const int code = files_.make_folder(folder).code)
-    return tl::make_unexpected(error("make folder", folder, code));
+    return tl::make_unexpected(error(disk::Operation::make_folder, folder, code));
   folders_.push_back(folder);
   return path;
 }
@@ -95,21 +98,23 @@ Problem NewFolder::put(const std::string& name, std::string_view bytes) {
 
 Problem NewFolder::finish() {
   for (auto folder = folders_.rbegin(); folder != folders_.rend(); ++folder)
-    if (const int code = files_.force_folder(*folder).code) return error("force", *folder, code);
+    if (const int code = files_.force_folder(*folder).code)
+      return error(disk::Operation::force, *folder, code);
   // Renaming would pass over an empty folder that somebody made meanwhile. So it is one of ours
   // that is replaced; one that is filled meanwhile stays, and the renaming fails.
   const int code = files_.make_folder(place_).code;
   if (code == EEXIST) return there(place_);
-  if (code != 0) return error("make folder", place_, code);
+  if (code != 0) return error(disk::Operation::make_folder, place_, code);
   int failed = files_.rename(beside_, place_).code;
   std::error_code ignored;
   if (failed != 0) std::filesystem::remove(place_, ignored); // nothing that anybody has filled
   // Some file systems replace no folder, not even an empty one.
   if (failed == EPERM || failed == EEXIST) failed = files_.rename(beside_, place_).code;
-  if (failed != 0) return error("rename", beside_, failed);
+  if (failed != 0) return error(disk::Operation::rename, beside_, failed);
   finished_ = true;
   const Path parent = place_.parent_path();
-  if (const int forced = files_.force_folder(parent).code) return error("force", parent, forced);
+  if (const int forced = files_.force_folder(parent).code)
+    return error(disk::Operation::force, parent, forced);
   return {};
 }
 

@@ -58,12 +58,13 @@ private:
   Problem list(const std::string& folder) {
     disk::Listed listed = files_.list(studio_ / folder);
     if (listed.code == ENOENT) return {};
-    if (listed.code != 0) return error("list", studio_ / folder, listed.code);
+    if (listed.code != 0) return error(disk::Operation::list, studio_ / folder, listed.code);
     std::sort(listed.names.begin(), listed.names.end());
     std::sort(listed.odd.begin(), listed.odd.end());
     for (const std::string& name : listed.odd)
       if (belongs(folder, name))
-        packed_.missed.push_back(error("not a file", studio_ / folder / name, EINVAL));
+        packed_.missed.push_back(
+            error(disk::Operation::not_a_file, studio_ / folder / name, EINVAL));
     for (const std::string& name : listed.names) {
       const std::string entry = folder + "/" + name;
       if (!belongs(folder, name)) {
@@ -92,13 +93,14 @@ private:
     if (archive_write_close(zip.get()) != ARCHIVE_OK) return went_wrong(zip.get());
     if (auto failed = file_.force()) return failed;
     const Path folder = std::filesystem::absolute(path_).parent_path();
-    if (const int code = files_.force_folder(folder).code) return error("force", folder, code);
+    if (const int code = files_.force_folder(folder).code)
+      return error(disk::Operation::force, folder, code);
     return {};
   }
 
   Problem add(archive* zip, const std::string& name) {
     const disk::Sized size = files_.size(studio_ / name);
-    if (size.code != 0) return error("read", studio_ / name, size.code);
+    if (size.code != 0) return error(disk::Operation::read, studio_ / name, size.code);
     packed_.files += 1;
     packed_.bytes += size.bytes;
     if (size.bytes > most_entry_bytes)

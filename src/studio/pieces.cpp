@@ -29,7 +29,7 @@ Problem in_pieces(disk::Files& files, const std::filesystem::path& file,
   while (at < most) {
     const auto wanted = static_cast<std::size_t>(std::min<std::uint64_t>(longest_piece, most - at));
     const disk::Bytes piece = files.read_piece(file, at, wanted);
-    if (piece.code != 0) return error("read", file, piece.code);
+    if (piece.code != 0) return error(disk::Operation::read, file, piece.code);
     if (auto problem = take(piece.bytes)) return problem;
     if (piece.bytes.size() < wanted) return {}; // the file ends here
     at += wanted;

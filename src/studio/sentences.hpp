@@ -14,7 +14,10 @@ words::Error error(const disk::Failure& failure);
 
 words::Error missing(const std::string& session, const session::Span& span);
 
-// The same of one call under the disk: `operation` as a Failure names it, `code` an errno.
-words::Error error(const std::string& operation, const std::filesystem::path& path, int code);
+// What an errno says, in words.
+words::Error error_of_system(int code);
+
+// The same of one call under the disk: `code` an errno.
+words::Error error(disk::Operation operation, const std::filesystem::path& path, int code);
 
 }

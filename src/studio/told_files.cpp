@@ -38,7 +38,7 @@ std::vector<ToldFile> by_time(const Path& folder, const std::vector<std::string>
 
 words::Result<paint::ToldRange> usable(disk::Files& files, const Path& file) {
   const disk::Bytes read = files.read_piece(file, 0, paint::most_told_bytes + 1);
-  if (read.code != 0) return tl::make_unexpected(error("read", file, read.code));
+  if (read.code != 0) return tl::make_unexpected(error(disk::Operation::read, file, read.code));
   auto told = paint::told_from(read.bytes);
   const auto fault = told ? paint::implausible(*told) : std::optional(told.error());
   if (fault) return words::failure(Say::told_file_refused, {file.string(), words::Inner(*fault)});
@@ -51,7 +51,8 @@ words::Result<Path> write_told(disk::Files& files, const Path& studio, const std
                                const paint::ToldRange& told) {
   const Path folder = studio / told_folder;
   const int made = files.make_folder(folder).code;
-  if (made != 0 && made != EEXIST) return tl::make_unexpected(error("make folder", folder, made));
+  if (made != 0 && made != EEXIST)
+    return tl::make_unexpected(error(disk::Operation::make_folder, folder, made));
   const std::string bytes = paint::bytes_of(told);
   for (int i = 1;; ++i) {
     const Path file = folder / (day + (i > 1 ? "-" + std::to_string(i) : "") + told_ending);
@@ -60,7 +61,7 @@ words::Result<Path> write_told(disk::Files& files, const Path& studio, const std
     if (failed) return tl::make_unexpected(error(*failed));
     for (const Path& names : {folder, studio})
       if (const int code = files.force_folder(names).code)
-        return tl::make_unexpected(error("force", names, code));
+        return tl::make_unexpected(error(disk::Operation::force, names, code));
     return file;
   }
 }
@@ -71,7 +72,7 @@ newest_told(disk::Files& files, const Path& studio,
   const Path folder = studio / told_folder;
   const disk::Listed listed = files.list(folder);
   if (listed.code != 0 && listed.code != ENOENT)
-    return tl::make_unexpected(error("list", folder, listed.code));
+    return tl::make_unexpected(error(disk::Operation::list, folder, listed.code));
   std::optional<words::Error> passed_over;
   for (ToldFile& file : by_time(folder, listed.names)) {
     auto told = usable(files, folder / file.name);

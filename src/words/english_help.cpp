@@ -13,7 +13,7 @@ slabside [--studio DIR] [--size WxH] [--mm WxH] [--hand left|right] [--night] [-
 slabside FILE [--size WxH] [--mm WxH] [--hand left|right] [--night] [--full-screen]
                                  the window, on a packed studio: it is unpacked beside ~/Slabside,
                                  the first time that it is opened
-slabside picture today|shelf|plan|slab|pans|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
+slabside picture today|shelf|binder|plan|slab|pans|photos|book|tablet --out FILE.png [--studio DIR] [--batch BATCH]
                  [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
                  [--night]
                                  a screen without a window, as it was at a time (else now), after

@@ -18,7 +18,7 @@ std::string_view english(PhotosSay id) {
   case Say::looking: return "looking";
   case Say::folder_empty: return "There is no JPEG and no PNG in “{0}”.";
   case Say::folder_none: return "There is no folder “{0}”. Type where your photos are, from / on.";
-  case Say::folder_unread: return "The folder “{0}” cannot be read: {1}.";
+  case Say::folder_unread: return "{1}: the folder “{0}” cannot be read.";
   case Say::folder_count: return "{0} pictures, newest first";
   case Say::folder_count_most: return "the newest {0} of {1} pictures: the rest is not listed";
   case Say::of_what: return "What is it a photo of?";

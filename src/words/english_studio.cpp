@@ -7,7 +7,7 @@ std::string_view english(StudioSay id) {
   switch (id) {
   case Say::session_misses_one: return "session {0}: line {1} is in no file";
   case Say::session_misses: return "session {0}: lines {1} to {2} are in no file";
-  case Say::file_not_kept: return "{0} could not be kept: {1}.";
+  case Say::file_not_kept: return "{1}: “{0}” could not be kept.";
   case Say::disk_write_failed: return "{1}: “{0}” could not be written.";
   case Say::disk_force_failed: return "{1}: “{0}” could not be made safe on the disk.";
   case Say::disk_open_failed: return "{1}: “{0}” could not be begun.";
@@ -27,6 +27,21 @@ std::string_view english(StudioSay id) {
     return "“{0}” is too large for a session, and is not read: take it out of that folder.";
   case Say::came_home:
     return "Files saved elsewhere while the studio failed that are now in the studio too: {0}.";
+  case Say::system_no_space: return "The disk is full";
+  case Say::system_share_used: return "This user’s share of the disk is used up";
+  case Say::system_not_allowed: return "The system does not allow it";
+  case Say::system_read_only: return "The disk can only be read";
+  case Say::system_not_there: return "It, or a folder that it lies in, is not there";
+  case Say::system_there_already: return "Something of that name is there already";
+  case Say::system_no_folder: return "A part of the path is no folder";
+  case Say::system_a_folder: return "It is a folder";
+  case Say::system_disk_error: return "The disk answers with an error";
+  case Say::system_disk_gone: return "The disk is no longer there";
+  case Say::system_in_use: return "It is in use";
+  case Say::system_long_name: return "The name is too long";
+  case Say::system_many_open: return "Too many files are open";
+  case Say::system_cannot: return "The disk cannot do that";
+  case Say::system_error: return "Error {0} of the system";
   case Say::told_by_itself:
     return "It was written by this very studio, whose notes count already: once more as another's "
            "they would count twice.";

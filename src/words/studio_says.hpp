@@ -27,6 +27,22 @@ enum class StudioSay {
   disk_too_large,
   disk_other_studio, // 0: folder
   came_home,         // 0: files
+  // why, as the system says
+  system_no_space,
+  system_share_used,
+  system_not_allowed,
+  system_read_only,
+  system_not_there,
+  system_there_already,
+  system_no_folder,
+  system_a_folder,
+  system_disk_error,
+  system_disk_gone,
+  system_in_use,
+  system_long_name,
+  system_many_open,
+  system_cannot,
+  system_error, // 0: its number
   // what studios tell each other
   told_by_itself,
   told_file_refused, // 0: path, 1: why

@@ -147,7 +147,8 @@ TEST_CASE("a picture is chosen among the newest of a folder, which the tablet re
   const auto read = read_tablet(written(h.b.tablet));
   REQUIRE(read);
   CHECK(read->photo_folder == "/media/camera");
-  const words::Error unread{PhotosSay::folder_unread, {"/media/camera", "Permission denied"}};
+  const words::Error unread{PhotosSay::folder_unread,
+                            {"/media/camera", "The system does not allow it"}};
   h.give(PicturesListed{"/media/camera", tl::make_unexpected(unread)});
   CHECK(h.photos().failure == unread);
   h.b.photos.waits = true;

@@ -123,17 +123,16 @@ TEST_CASE("a failed force closes the file for ever, and only that one") {
   CHECK(confirmed(disk.ask(Append{"s/y", "2"})));
   const Answer first = disk.ask(Append{"s/x", "3"});
   REQUIRE(first.failures.size() == 1);
-  CHECK(first.failures[0].operation == "force");
+  CHECK(first.failures[0].operation == disk::Operation::force);
   CHECK(first.failures[0].path == "/root/s/x");
   CHECK(first.failures[0].code == EIO);
-  CHECK(first.failures[0].reason == std::generic_category().message(EIO));
   CHECK(memory.still_open() == 1); // y
 
   const int writes = memory.writes(), forces = memory.forces();
   for (int i = 0; i < 3; ++i) {
     const Answer later = disk.ask(Append{"s/x", "4"});
     REQUIRE(later.failures.size() == 1);
-    CHECK(later.failures[0].operation == "force");
+    CHECK(later.failures[0].operation == disk::Operation::force);
     CHECK(later.failures[0].code == EIO);
   }
   CHECK(memory.writes() == writes);
@@ -185,7 +184,7 @@ TEST_CASE("a real limit cuts a write short: SIGXFSZ kills nobody, EFBIG is said"
   REQUIRE(answers.size() == 2);
   for (const Answer& answer : answers) {
     REQUIRE(answer.failures.size() == 1);
-    CHECK(answer.failures[0].operation == "write");
+    CHECK(answer.failures[0].operation == disk::Operation::write);
     CHECK(answer.failures[0].code == EFBIG);
   }
   CHECK(bytes_of(folder.path / "x") == std::string(900, 'a') + std::string(100, 'b'));

@@ -43,7 +43,7 @@ TEST_CASE("the same bytes are kept once more; others are refused, and what was t
   CHECK(confirmed(disk.ask(Keep{"whole", whole})));
   for (const std::string& other : {whole + "x", whole.substr(1), std::string(whole.size(), 'o')}) {
     const disk::Failure failed = failure_of(disk.ask(Keep{"whole", other}));
-    CHECK(failed.operation == "keep");
+    CHECK(failed.operation == disk::Operation::keep);
     CHECK(failed.code == EEXIST);
     CHECK(failed.path == folder.path / "whole");
   }
@@ -70,10 +70,10 @@ TEST_CASE("a link, a folder or a bad name in the file's place is a failure") {
   std::filesystem::create_symlink(folder.path / "outside", folder.path / "p/link");
   std::filesystem::create_directory(folder.path / "p/folder");
   Opened disk(folder.path);
-  CHECK(failure_of(disk.ask(Keep{"p/link", "mine"})).operation == "read");
-  CHECK(failure_of(disk.ask(Keep{"p/folder", ""})).operation == "read");
+  CHECK(failure_of(disk.ask(Keep{"p/link", "mine"})).operation == disk::Operation::read);
+  CHECK(failure_of(disk.ask(Keep{"p/folder", ""})).operation == disk::Operation::read);
   for (const char* bad : {"", "../x", "/x", "p//x", "p/", "."})
-    CHECK(failure_of(disk.ask(Keep{bad, ""})).operation == "name");
+    CHECK(failure_of(disk.ask(Keep{bad, ""})).operation == disk::Operation::name);
   CHECK(bytes_of(folder.path / "outside") == "mine");
   CHECK(names_in(folder.path / "p").size() == 2);
 }
@@ -110,7 +110,7 @@ TEST_CASE("what could not be written whole does not stay: a full disk is not fil
   Folder folder;
   Opened disk(folder.path,
               disk::faulty_files(disk::posix_files(), *disk::parse_fault("fail-write:1")));
-  CHECK(failure_of(disk.ask(Keep{"whole", whole})).operation == "write");
+  CHECK(failure_of(disk.ask(Keep{"whole", whole})).operation == disk::Operation::write);
   CHECK(names_in(folder.path).empty());
   CHECK(confirmed(disk.ask(Keep{"whole", whole})));
 }

@@ -28,7 +28,7 @@ TEST_CASE("a folder is read whole, sorted, and only what ends so") {
   const Answer answer = disk.ask(ReadFolder{"sessions", ".jsonl"});
   std::vector<std::string> odd; // a link, a pipe and a folder are said, and not read
   for (const disk::Failure& failure : answer.failures) {
-    CHECK(failure.operation == "not a file");
+    CHECK(failure.operation == disk::Operation::not_a_file);
     odd.push_back(Path(failure.path).filename());
   }
   CHECK(odd == std::vector<std::string>{"c.jsonl", "pipe.jsonl", "sub.jsonl"});
@@ -73,7 +73,7 @@ TEST_CASE("a file too large for a session is said and left, and the others are r
   std::filesystem::resize_file(folder.path / "s/b", std::uint64_t{2} << 30); // takes no room
   const Answer answer = Opened(folder.path).read(ReadFolder{"s", ""});
   REQUIRE(answer.failures.size() == 1);
-  CHECK(answer.failures[0].operation == "too large");
+  CHECK(answer.failures[0].operation == disk::Operation::too_large);
   CHECK(answer.failures[0].path == (folder.path / "s/b").string());
   REQUIRE(answer.files.size() == 2);
   CHECK(answer.files[0].name == "a");
@@ -107,7 +107,7 @@ TEST_CASE("a folder that is not there is empty, unless the root is gone") {
   CHECK(empty.files.empty());
   const Answer failed = gone.ask(ReadFolder{"a/b", ".jsonl"});
   REQUIRE(failed.failures.size() == 1);
-  CHECK(failed.failures[0].operation == "list");
+  CHECK(failed.failures[0].operation == disk::Operation::list);
   CHECK(failed.failures[0].code == ENOENT);
 }
 
@@ -117,7 +117,7 @@ TEST_CASE("a file in a folder's place cannot be listed") {
   Opened disk(folder.path);
   const Answer answer = disk.ask(ReadFolder{"sessions", ""});
   REQUIRE(answer.failures.size() == 1);
-  CHECK(answer.failures[0].operation == "list");
+  CHECK(answer.failures[0].operation == disk::Operation::list);
   CHECK(answer.failures[0].code == ENOTDIR);
 }
 
@@ -132,7 +132,7 @@ TEST_CASE("one file cannot be read: it is named, and the rest is read") {
   Opened disk(folder.path, disk::faulty_files(disk::posix_files(), *fault));
   const Answer answer = disk.ask(ReadFolder{"s", ""});
   REQUIRE(answer.failures.size() == 1);
-  CHECK(answer.failures[0].operation == "read");
+  CHECK(answer.failures[0].operation == disk::Operation::read);
   CHECK(answer.failures[0].path == (folder.path / "s/b").string());
   CHECK(answer.failures[0].code == EACCES);
   REQUIRE(answer.files.size() == 2);
@@ -231,7 +231,7 @@ TEST_CASE("a file of a known size that goes meanwhile is tried, and that it is g
               disk::faulty_files(disk::posix_files(), *disk::parse_fault("fail-read-from:2:EIO")));
   const Answer answer = disk.ask(ReadFolder{"s", "", {{"a", 1}}});
   REQUIRE(answer.failures.size() == 1);
-  CHECK(answer.failures[0].operation == "read");
+  CHECK(answer.failures[0].operation == disk::Operation::read);
 }
 
 // proc(5): the first page of a program is no memory, so that reading it fails with EIO, and its

@@ -24,7 +24,7 @@ std::size_t files_in(const Path& folder) {
 
 struct Wrong {
   const char* fault;
-  const char* operation;
+  disk::Operation operation;
 };
 
 }
@@ -35,14 +35,15 @@ TEST_CASE("a new file is whole, and never written over") {
   CHECK_FALSE(disk::write_new(*files, folder.path / "a", "first"));
   const auto failed = disk::write_new(*files, folder.path / "a", "second");
   REQUIRE(failed);
-  CHECK(failed->operation == "open");
+  CHECK(failed->operation == disk::Operation::open);
   CHECK(failed->code == EEXIST);
   CHECK(bytes_of(folder.path / "a") == "first");
 }
 
 TEST_CASE("a new file that fails leaves nothing") {
-  for (const Wrong& wrong : {Wrong{"fail-open:1:EIO", "open"}, Wrong{"fail-write:1:EIO", "write"},
-                             Wrong{"fail-force:1:EIO", "force"}}) {
+  for (const Wrong& wrong : {Wrong{"fail-open:1:EIO", disk::Operation::open},
+                             Wrong{"fail-write:1:EIO", disk::Operation::write},
+                             Wrong{"fail-force:1:EIO", disk::Operation::force}}) {
     Folder folder;
     const auto failed = disk::write_new(*failing(wrong.fault), folder.path / "a", "bytes");
     REQUIRE(failed);
@@ -64,9 +65,10 @@ TEST_CASE("a file is put in the place of another whole") {
 }
 
 TEST_CASE("what was there stays where its successor fails") {
-  for (const Wrong& wrong :
-       {Wrong{"fail-open:1:EIO", "open"}, Wrong{"fail-write:1:EIO", "write"},
-        Wrong{"fail-force:1:EIO", "force"}, Wrong{"fail-rename:1:EIO", "rename"}}) {
+  for (const Wrong& wrong : {Wrong{"fail-open:1:EIO", disk::Operation::open},
+                             Wrong{"fail-write:1:EIO", disk::Operation::write},
+                             Wrong{"fail-force:1:EIO", disk::Operation::force},
+                             Wrong{"fail-rename:1:EIO", disk::Operation::rename}}) {
     Folder folder;
     put(folder.path / "a", "first");
     const auto failed = disk::put_in_place(*failing(wrong.fault), folder.path / "a",
@@ -84,6 +86,6 @@ TEST_CASE("a name that could not be forced is said") {
   const auto failed = disk::put_in_place(*failing("fail-folder:1:EIO"), folder.path / "a",
                                          folder.path / "a.new", "bytes");
   REQUIRE(failed);
-  CHECK(failed->operation == "force");
+  CHECK(failed->operation == disk::Operation::force);
   CHECK(failed->path == folder.path);
 }

@@ -160,7 +160,7 @@ def stays_full(slabside, folder, truth):
         saved = reported(run.stdout)
         retries = retries_within(seconds_left(truth, saved))
         assert len(failures) == 2 + retries + 1, f"{retries} retries: {failures}"
-        assert all("No space left on device" in line for line in failures), failures
+        assert all("The disk is full" in line for line in failures), failures
         unsaved = len(truth["lines"]) - saved
         assert run.stderr.startswith(not_saved(unsaved)), run.stderr
         sizes = [file.stat().st_size for file in (home.folder / "sessions").iterdir()]
@@ -187,7 +187,7 @@ def fill_for_a_while(slabside, folder, truth, failures):
         while seen < failures:
             line = process.stdout.readline()
             assert line, "the disk did not fill up"
-            seen += line.startswith(b"failed No space left on device")
+            seen += line.startswith(b"failed The disk is full")
         filler.unlink()
         _, err = process.communicate()
         assert process.returncode == 0, err.decode()

@@ -61,8 +61,9 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   b.photos.waits = true;
   keep("looking");
   b.photos.waits = false;
-  b.photos.failure = words::Error{words::PhotosSay::folder_unread,
-                                  {"/home/maker/Pictures/of the workshop", "Permission denied"}};
+  b.photos.failure =
+      words::Error{words::PhotosSay::folder_unread,
+                   {"/home/maker/Pictures/of the workshop", "The system does not allow it"}};
   keep("folder that cannot be read");
   b.photos.failure.reset();
   for (int i = 0; i < 60; ++i) {

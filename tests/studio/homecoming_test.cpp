@@ -1,5 +1,6 @@
 // What lay in the fallback comes home: once, whole, under its own name, and never over anything.
 #include "studio/homecoming.hpp"
+#include "studio/sentences.hpp"
 #include "studio/sitting.hpp"
 #include "words/studio_says.hpp"
 
@@ -81,14 +82,14 @@ TEST_CASE("a file without one whole line is nothing to bring home") {
 
 TEST_CASE("a home that cannot be listed is left in peace") {
   Homes homes;
-  homes.read({}, {{part, "line\n"}}, {{"list", "/root/sessions", EIO, "Input/output error"}});
+  homes.read({}, {{part, "line\n"}}, {{disk::Operation::list, "/root/sessions", EIO, {}}});
   CHECK(homes.coming.over());
   CHECK(homes.kept() == nothing);
 }
 
 TEST_CASE("a home with one file that cannot be read is still home") {
   Homes homes;
-  homes.read({}, {{part, "line\n"}}, {{"read", "/root/sessions/x", EIO, "Input/output error"}});
+  homes.read({}, {{part, "line\n"}}, {{disk::Operation::read, "/root/sessions/x", EIO, {}}});
   homes.wait();
   CHECK(homes.kept().size() == 1);
 }
@@ -113,6 +114,6 @@ TEST_CASE("a copy that fails is said, with why; the next start tries again") {
   CHECK(coming.over());
   const auto said = coming.said();
   REQUIRE(said.size() == 1);
-  CHECK(said[0].args.at(1) == std::system_category().message(EIO));
+  CHECK(said[0].args.at(1) == words::Inner(studio::error_of_system(EIO)));
   CHECK(memory.after_power_cut() == nothing);
 }

@@ -151,8 +151,8 @@ struct OnDemand : disk::Disk { // answers when the test says so
     return ++last;
   }
   std::vector<disk::Answer> answers() override { return std::exchange(ready, {}); }
-  void fail(Journal& journal, const std::string& operation = "write") {
-    ready = {{last, {{operation, "/root/x", EIO, "Input/output error"}}, {}}};
+  void fail(Journal& journal, disk::Operation operation = disk::Operation::write) {
+    ready = {{last, {{operation, "/root/x", EIO, {}}}, {}}};
     journal.poll();
   }
   disk::Ticket last = 0;
@@ -231,7 +231,7 @@ TEST_CASE("where the file is gone from its name every line is written once more"
     CHECK(saved() == std::vector{n});
   }
   journal.append(line(5));
-  disk.ready = {{disk.last, {{"gone", "/root/x", ESTALE, "Stale file handle"}}, {}}};
+  disk.ready = {{disk.last, {{disk::Operation::gone, "/root/x", ESTALE, {}}}, {}}};
   const auto news = journal.poll();
   REQUIRE(news.size() == 1);
   CHECK(std::get<Failed>(news[0]).nothing_is_safe);

@@ -139,7 +139,7 @@ TEST_CASE("everything is read, at home and adrift, and what cannot be read is sa
   CHECK(reading.faults.empty());
   CHECK(studio::read_all(folder.path / "home", folder.path / "nowhere").files.size() == 1);
   disk::Answer failed;
-  failed.failures.push_back({"read", "/x/y.jsonl", EIO, "Input/output error"});
+  failed.failures.push_back({disk::Operation::read, "/x/y.jsonl", EIO, {}});
   REQUIRE(studio::reading_of(failed).faults.size() == 1);
   CHECK(studio::reading_of(failed).faults[0].args.at(0) == "/x/y.jsonl");
 }
