@@ -66,6 +66,8 @@ Layers layers_of(const bench::View& view) {
   layers.top_bar = taken_from(sheet);
   std::visit(Screens{sheet}, view.screen);
   layers.screen = taken_from(sheet);
+  draw_slab_pads(sheet);
+  layers.slab_pads = taken_from(sheet);
   draw_undo(sheet);
   layers.undo = taken_from(sheet);
   draw_fields(sheet);
@@ -77,7 +79,8 @@ Layers layers_of(const bench::View& view) {
 std::vector<Shape> draw(const bench::View& view) {
   Layers layers = layers_of(view);
   std::vector<Shape> all;
-  for (auto* layer : {&layers.ground, &layers.top_bar, &layers.screen, &layers.undo, &layers.above})
+  for (auto* layer : {&layers.ground, &layers.top_bar, &layers.screen, &layers.slab_pads,
+                      &layers.undo, &layers.above})
     std::move(layer->begin(), layer->end(), std::back_inserter(all));
   return all;
 }

@@ -10,6 +10,7 @@ namespace screens {
 void draw_top_bar(Sheet& sheet);
 
 void draw_slab(Sheet& sheet, const bench::SlabView& slab);
+void draw_slab_pads(Sheet& sheet);                            // on Slab; else nothing
 void draw_numbers(Sheet& sheet, const bench::SlabView& slab); // ratio, advice, what to mind
 void draw_panel(Sheet& sheet, const bench::SlabView& slab);   // what opens over the trail
 // The pads of a number and, above them, what has been typed.

@@ -216,14 +216,20 @@ void draw_slab(Sheet& sheet, const bench::SlabView& slab) {
   } else {
     draw_panel(sheet, slab);
   }
-  for (const bench::Pad& at : l.pads) {
-    if (const auto* material = material_of(slab, at.id)) material_pad(sheet, at, *material);
-    if (at.id.kind == SlabPad::pass) pass_pad(sheet, at, slab.pass);
+}
+
+void draw_slab_pads(Sheet& sheet) {
+  const auto* slab = std::get_if<bench::SlabView>(&sheet.view.screen);
+  if (!slab) return;
+  const auto& pads = sheet.view.layout.pads;
+  for (const bench::Pad& at : pads) {
+    if (const auto* material = material_of(*slab, at.id)) material_pad(sheet, at, *material);
+    if (at.id.kind == SlabPad::pass) pass_pad(sheet, at, slab->pass);
     if (at.id.kind == SlabPad::felt) felt_pad(sheet, at);
-    simple_pad(sheet, at, slab);
+    simple_pad(sheet, at, *slab);
   }
-  for (const bench::Pad& at : l.pads)
-    if (at.id.kind == TopBarPad::unlock) locked(sheet, at, slab);
+  for (const bench::Pad& at : pads)
+    if (at.id.kind == TopBarPad::unlock) locked(sheet, at, *slab);
 }
 
 }

@@ -1,6 +1,6 @@
 // Own regression: what stands where on every screen, lying and upright, by day. A change that is
-// meant is written anew with SLABSIDE_WRITE_GOLDEN=1, and then read in the diff. The top bar and
-// undo, which are the same on many screens, have files of their own.
+// meant is written anew with SLABSIDE_WRITE_GOLDEN=1, and then read in the diff. The top bar,
+// undo and the pads round Slab's panel, which are the same in many frames, have files of their own.
 #include "screens/draw.hpp"
 #include "screens/listing.hpp"
 #include "screens/views.hpp"
@@ -93,6 +93,7 @@ std::map<std::string, std::string> all_files() {
     const std::string lies = c.mm.h > c.mm.w ? "upright.txt" : "lying.txt";
     looks["top_bar_" + lies].add(name, layers.top_bar);
     if (!layers.undo.empty()) looks["undo_" + lies].add(name, layers.undo);
+    if (!layers.slab_pads.empty()) looks["slab_pads_" + lies].add(name, layers.slab_pads);
   }
   for (const auto& [name, part] : looks) CHECK(out.insert({name, part.text()}).second);
   return out;
@@ -123,8 +124,8 @@ TEST_CASE("a frame is its layers, one upon the other") {
   for (const auto& c : views::all()) {
     const auto layers = screens::layers_of(c.view);
     std::string all;
-    for (const auto* layer :
-         {&layers.ground, &layers.top_bar, &layers.screen, &layers.undo, &layers.above})
+    for (const auto* layer : {&layers.ground, &layers.top_bar, &layers.screen, &layers.slab_pads,
+                              &layers.undo, &layers.above})
       all += views::listing(*layer);
     CHECK_MESSAGE(views::listing(screens::draw(c.view)) == all, c.name);
   }
