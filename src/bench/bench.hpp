@@ -347,7 +347,7 @@ struct Bench {
   session::Lessons lessons;             // what batches taught of this bench's drying
   Learning learning;                    // and of the range
   Expected expected;                    // what it says of the batch on the slab
-  Mulling mulling;
+  MullingModel mulling;
   Rewetting rewetting;
 };
 

@@ -12,7 +12,7 @@ namespace {
 using session::Mulled;
 using session::MulledPigment;
 
-void learn_passes(Mulling& mulling) {
+void learn_passes(MullingModel& mulling) {
   std::vector<double> passes;
   for (const auto& [id, batch] : mulling.of)
     passes.insert(passes.end(), batch.passes_s.begin(), batch.passes_s.end());
@@ -20,7 +20,7 @@ void learn_passes(Mulling& mulling) {
   mulling.pass_s = whole_s * std::round(paint::usual_pass_after(passes) / whole_s);
 }
 
-std::vector<const Mulled*> with_dots(const Mulling& mulling) {
+std::vector<const Mulled*> with_dots(const MullingModel& mulling) {
   std::vector<const Mulled*> out;
   for (const auto& [id, batch] : mulling.of)
     if (!batch.dots.empty() && !batch.pigments.empty()) out.push_back(&batch);
@@ -33,7 +33,7 @@ struct Class {
 };
 
 // Batches of one pigment each: which of a blend's left the specks, nobody knows.
-Class class_of(const Mulling& mulling, paint::PigmentClass family) {
+Class class_of(const MullingModel& mulling, paint::PigmentClass family) {
   Class out;
   for (const Mulled* batch : with_dots(mulling)) {
     if (batch->pigments.size() != 1 || batch->pigments[0].family != family) continue;
@@ -48,7 +48,7 @@ Class class_of(const Mulling& mulling, paint::PigmentClass family) {
   return out;
 }
 
-void add_pigment(const Mulling& mulling, const MulledPigment& pigment,
+void add_pigment(const MullingModel& mulling, const MulledPigment& pigment,
                  std::vector<paint::MullTime>& times, int& batches) {
   const Class known = class_of(mulling, pigment.family);
   const auto at = std::find(known.cards.begin(), known.cards.end(), pigment.card);
@@ -61,7 +61,8 @@ void add_pigment(const Mulling& mulling, const MulledPigment& pigment,
   if (time) times.push_back(*time);
 }
 
-void ask(const Mulling& mulling, std::vector<MulledPigment> pigments, Mulling::Expected& out) {
+void ask(const MullingModel& mulling, std::vector<MulledPigment> pigments,
+         MullingModel::Expected& out) {
   if (out.version == mulling.version && out.pigments == pigments) return;
   out = {mulling.version, std::move(pigments), std::nullopt, 0};
   std::vector<paint::MullTime> times;
@@ -93,7 +94,7 @@ std::vector<MulledPigment> pigment_read(const Bench& bench) {
   return {{page.card->id, pigment_of(*page.card).pigment.family}};
 }
 
-MullingNeeded needed(const Mulling& mulling, const paint::Interval& minutes, int batches) {
+MullingNeeded needed(const MullingModel& mulling, const paint::Interval& minutes, int batches) {
   const auto passes = [&](double m) {
     return std::max(0.0, std::ceil(m * 60 / mulling.pass_s - 0.25));
   };
@@ -103,7 +104,7 @@ MullingNeeded needed(const Mulling& mulling, const paint::Interval& minutes, int
 }
 
 void learn_mulling(Bench& bench, const std::string& batch, const session::Batch* folded) {
-  Mulling& mulling = bench.mulling;
+  MullingModel& mulling = bench.mulling;
   Mulled now = folded ? session::mulled(*folded) : Mulled{};
   const auto known = mulling.of.find(batch);
   if (now.dots.empty() && now.passes_s.empty()) {
@@ -126,19 +127,19 @@ void expect_mulling(Bench& bench) {
 }
 
 std::optional<MullingNeeded> mulling_planned(const Bench& bench) {
-  const Mulling::Expected& plan = bench.mulling.plan;
+  const MullingModel::Expected& plan = bench.mulling.plan;
   if (!plan.time) return std::nullopt;
   return needed(bench.mulling, paint::mull_minutes(*plan.time), plan.batches);
 }
 
 std::optional<MullingNeeded> mulling_of_card(const Bench& bench) {
-  const Mulling::Expected& card = bench.mulling.card;
+  const MullingModel::Expected& card = bench.mulling.card;
   if (!card.time) return std::nullopt;
   return needed(bench.mulling, paint::mull_minutes(*card.time), card.batches);
 }
 
 std::optional<MullingNeeded> mulling_left(const Bench& bench, paint::SpeckWord until) {
-  const Mulling::Expected& slab = bench.mulling.slab;
+  const MullingModel::Expected& slab = bench.mulling.slab;
   if (!slab.time || !bench.folded) return std::nullopt;
   const Mulled today = session::mulled(*bench.folded);
   const auto left = paint::mull_minutes_left(*slab.time, today.dots, today.minutes, until);

@@ -12,7 +12,7 @@ namespace bench {
 
 namespace {
 
-using Line = PlanView::Line;
+using Line = PlanView::Step;
 using session::SaidIn;
 
 constexpr double near = 0.02; // of an amount: closer no spoon is filled

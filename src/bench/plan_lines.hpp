@@ -5,7 +5,7 @@
 
 namespace bench {
 
-std::vector<PlanView::Line> plan_lines(const Bench& bench, const Planned& comes_to);
+std::vector<PlanView::Step> plan_lines(const Bench& bench, const Planned& comes_to);
 
 // A tool as it is said of.
 ScoopView scoop_view(const Bench& bench, const std::string& tool, bool drops, double count);

@@ -39,7 +39,7 @@ struct Expected { // of the batch on the slab
 };
 
 // What the batches have taught of mulling, and what that lets expect.
-struct Mulling {
+struct MullingModel {
   std::map<std::string, session::Mulled> of; // batch; that on the slab is left out while it is open
   int version = 0;                           // of them
   double pass_s = paint::usual_pass_s;       // as this studio makes them

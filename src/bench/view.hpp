@@ -156,7 +156,7 @@ struct PlanView {
     double u = 0; // of the grams; 0: they are weighed
   };
   // What is to be done, in its order.
-  struct Line {
+  struct Step {
     enum Why { measure, first_helping, rest, extra } why = measure;
     session::CardKind kind = session::CardKind::pigment;
     std::string name;
@@ -170,7 +170,7 @@ struct PlanView {
   bool all_cards = false; // listed, not the workshop's own alone
   session::SaidIn said_in = session::SaidIn::parts;
   std::vector<Row> recipes;
-  std::vector<Line> lines;
+  std::vector<Step> lines;
   std::string recipe;        // its name
   bool recipe_kept = false;  // the plan goes by it
   std::vector<Row> pigments; // this page's
@@ -332,7 +332,7 @@ struct TabletView {
     bool waits = false; // the next key will be it
   };
   std::vector<Row> rows;
-  struct Told { // what studios tell each other
+  struct Sharing { // what studios tell each other
     std::string folder, written;
     bool preparing = false; // what is to be written
     bool none = false;
@@ -345,8 +345,8 @@ struct TabletView {
     int batches = 0;
     bool doubted = false; // the studio's own notes speak against it
   };
-  bool shares = false;      // has a pad for it
-  std::optional<Told> told; // it is open
+  bool shares = false;         // has a pad for it
+  std::optional<Sharing> told; // it is open
 };
 
 using ScreenView = std::variant<PlanView, TodayView, SlabView, BookView, CompareView, TabletView,

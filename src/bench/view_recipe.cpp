@@ -11,8 +11,8 @@ namespace bench {
 namespace {
 
 // One that is put away or unknown is named all the same, so that it can be brought back.
-RecipeView::Line line_said(const Bench& bench, const session::Said& said) {
-  RecipeView::Line line;
+RecipeView::Part line_said(const Bench& bench, const session::Said& said) {
+  RecipeView::Part line;
   const session::Card* card = shelf_card(bench, said.of);
   line.gone = !card;
   if (!card) card = card_anywhere(bench, said.of);

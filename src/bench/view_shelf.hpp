@@ -54,7 +54,7 @@ struct ReadingView {
 
 // A recipe as its maker says it.
 struct RecipeView {
-  struct Line {
+  struct Part {
     session::CardKind kind = session::CardKind::pigment;
     std::string name;
     std::uint32_t colour = 0;
@@ -65,7 +65,7 @@ struct RecipeView {
     double g = 0, u = 0;  // of those; 0: not known
     bool guess = false;   // by how the powder is guessed to lie
   };
-  std::vector<Line> pigments, liquids;
+  std::vector<Part> pigments, liquids;
   double per_g = 0;             // of pigment, that the liquids go to; 0: to all of it
   std::optional<ScoopView> per; // or to these spoons of powder
   session::RecipeFrom from = session::RecipeFrom::own_head;

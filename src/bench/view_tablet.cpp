@@ -7,10 +7,10 @@ namespace bench {
 
 namespace {
 
-TabletView::Told told_view(const Bench& bench) {
+TabletView::Sharing told_view(const Bench& bench) {
   const Sharing& s = bench.sharing;
-  TabletView::Told v{s.folder, s.written, s.preparing || s.asked, s.none, "", 0, 0, 0, s.failure, 0,
-                     0,        false};
+  TabletView::Sharing v{
+      s.folder, s.written, s.preparing || s.asked, s.none, "", 0, 0, 0, s.failure, 0, 0, false};
   if (s.found) {
     v.found = s.found->name;
     v.found_at = s.found->at;

@@ -16,15 +16,15 @@ using Say = words::NotesSay;
 using Kind = TokenKind;
 
 struct Found {
-  Amount amount;
+  NotedAmount amount;
   std::size_t end = 0; // token behind it
 };
 
 // Reads the tokens of one cell; `at` goes on as they are taken.
 class Reader {
 public:
-  Reader(std::string_view cell, const Hand& hand)
-      : cell_(cell), hand_(hand), tokens_(tokens_of(cell)) {}
+  Reader(std::string_view cell, const CellFormat& format)
+      : cell_(cell), format_(format), tokens_(tokens_of(cell)) {}
 
   const std::vector<Token>& tokens() const { return tokens_; }
 
@@ -67,7 +67,7 @@ private:
     if (kind() == Kind::word) return in_words();
     if (kind() != Kind::number) return std::nullopt;
     if (key(1) == "/" && kind(2) == Kind::number) return broken();
-    auto whole = number_of(tokens_[at_++].key, hand_.decimal);
+    auto whole = number_of(tokens_[at_++].key, format_.decimal);
     if (!whole) return tl::make_unexpected(whole.error());
     if (kind() == Kind::fraction) return *whole + tokens_[at_++].fraction;
     if (kind() == Kind::number && key(1) == "/" && kind(2) == Kind::number) {
@@ -80,7 +80,8 @@ private:
 
   // 1/4
   words::Result<std::optional<double>> broken() {
-    const auto above = number_of(key(), hand_.decimal), below = number_of(key(2), hand_.decimal);
+    const auto above = number_of(key(), format_.decimal),
+               below = number_of(key(2), format_.decimal);
     if (!above || !below || !(*below > 0))
       return words::failure(Say::number_none, {text(at_, at_ + 3)});
     at_ += 3;
@@ -108,7 +109,7 @@ private:
     return whole;
   }
 
-  std::optional<words::Error> take_range(Amount& amount) {
+  std::optional<words::Error> take_range(NotedAmount& amount) {
     if (!is_to(key())) return std::nullopt;
     const std::size_t from = at_++;
     const auto end = number();
@@ -129,7 +130,7 @@ private:
     while (is_article(key())) ++at_;
   }
 
-  std::optional<words::Error> take_unit(Amount& amount) {
+  std::optional<words::Error> take_unit(NotedAmount& amount) {
     skip_level();
     if (key() == "%") return words::Error{Say::amount_percent, {}};
     if (kind() != Kind::word) return std::nullopt;
@@ -153,14 +154,14 @@ private:
   }
 
   // The longest name of a spoon of the workshop's that stands here.
-  bool take_tool(Amount& amount) {
+  bool take_tool(NotedAmount& amount) {
     std::string name;
     std::size_t best = 0;
     for (std::size_t words = 1; words <= 4 && kind(words - 1) == Kind::word; ++words) {
       name += key(words - 1);
       const auto is = [&](const Tool& tool) { return tool.key == name; };
-      const auto found = std::find_if(hand_.tools.begin(), hand_.tools.end(), is);
-      if (found == hand_.tools.end()) continue;
+      const auto found = std::find_if(format_.tools.begin(), format_.tools.end(), is);
+      if (found == format_.tools.end()) continue;
       amount.unit = Unit::tool;
       amount.tool = found->card;
       best = words;
@@ -169,7 +170,7 @@ private:
     return best > 0;
   }
 
-  void take_remark(Amount& amount) {
+  void take_remark(NotedAmount& amount) {
     if (key() != "(") return;
     std::size_t end = at_;
     while (end < tokens_.size() && tokens_[end].key != ")") ++end;
@@ -179,7 +180,7 @@ private:
   }
 
   std::string_view cell_;
-  const Hand& hand_;
+  const CellFormat& format_;
   std::vector<Token> tokens_;
   std::size_t at_ = 0;
 };
@@ -208,8 +209,8 @@ std::vector<std::size_t> ends_of_pieces(const std::vector<Token>& tokens) {
 }
 
 // "3 g of white", "white 3 g", "white (3 g)", "white"; without a name where it is an amount alone.
-words::Result<Named> piece_of(std::string_view cell, const Hand& hand) {
-  Reader reader(cell, hand);
+words::Result<Named> piece_of(std::string_view cell, const CellFormat& format) {
+  Reader reader(cell, format);
   const std::size_t size = reader.tokens().size();
   const auto first = reader.amount_at(0);
   if (!first) return tl::make_unexpected(first.error());
@@ -256,9 +257,10 @@ bool says_none(std::string_view cell) {
   });
 }
 
-words::Result<std::optional<Amount>> amount_in(std::string_view cell, const Hand& hand) {
+words::Result<std::optional<NotedAmount>> amount_in(std::string_view cell,
+                                                    const CellFormat& format) {
   if (says_none(cell)) return std::nullopt;
-  Reader reader(cell, hand);
+  Reader reader(cell, format);
   const auto found = reader.amount_at(0);
   if (!found) return tl::make_unexpected(found.error());
   if (!*found) return words::failure(Say::amount_none);
@@ -272,14 +274,14 @@ words::Result<std::optional<Amount>> amount_in(std::string_view cell, const Hand
   return (*found)->amount;
 }
 
-words::Result<std::vector<Named>> named_in(std::string_view cell, const Hand& hand) {
+words::Result<std::vector<Named>> named_in(std::string_view cell, const CellFormat& format) {
   const std::vector<Token> tokens = tokens_of(cell);
   std::vector<Named> out;
   std::size_t from = 0;
   for (const std::size_t end : ends_of_pieces(tokens)) {
     if (end > from) {
       const std::size_t begin = tokens[from].from;
-      auto piece = piece_of(cell.substr(begin, tokens[end - 1].to - begin), hand);
+      auto piece = piece_of(cell.substr(begin, tokens[end - 1].to - begin), format);
       if (!piece) return tl::make_unexpected(piece.error());
       const bool of_the_last = piece->name.empty() && !out.empty() && !out.back().amount;
       if (of_the_last)

@@ -19,17 +19,17 @@ struct Tool {
   std::string key; // of its name
 };
 
-struct Amount {
+struct NotedAmount {
   double value = 0;                 // of a range its middle
   std::optional<double> up_to = {}; // of a range
   Unit unit = Unit::none;
   std::string tool = {};   // card, where the unit is one
   std::string remark = {}; // what stands behind it in brackets
-  bool operator==(const Amount&) const = default;
+  bool operator==(const NotedAmount&) const = default;
 };
 
 // How the numbers and the spoons of one column are to be read.
-struct Hand {
+struct CellFormat {
   Decimal decimal = Decimal::unknown;
   std::vector<Tool> tools = {};
 };
@@ -43,17 +43,18 @@ bool says_none(std::string_view cell);
 // All of a cell; absent where it says none. Errors, in the words of NotesSay: no number, no or an
 // unknown unit, a heaped spoon, a pinch, percent, a negative number, something more than one
 // amount.
-words::Result<std::optional<Amount>> amount_in(std::string_view cell, const Hand& hand);
+words::Result<std::optional<NotedAmount>> amount_in(std::string_view cell,
+                                                    const CellFormat& format);
 
 // What a cell of names says, each with its amount if one stands beside it: "1/4 tsp white and a
 // tablespoon of blue", "Ultramarin 3,5 g + 1 g Weiß", "gum 1:2". Never empty names. Errors: as
 // above, for an amount that stands before a name.
 struct Named {
-  std::optional<Amount> amount;
+  std::optional<NotedAmount> amount;
   std::string name;
   bool operator==(const Named&) const = default;
 };
-words::Result<std::vector<Named>> named_in(std::string_view cell, const Hand& hand);
+words::Result<std::vector<Named>> named_in(std::string_view cell, const CellFormat& format);
 
 // The unit that a heading names, "Menge (g)", "binder in drops"; none for others.
 Unit unit_in(std::string_view heading);

@@ -45,7 +45,7 @@ struct Content {
 void look_at(Content& content, const std::string& cell, const Names& names) {
   ++content.filled;
   content.different.insert(key_of(cell));
-  const Hand any{Decimal::point};
+  const CellFormat any{Decimal::point};
   if (date_in(cell, DateOrder::day_first)) ++content.dates;
   const auto amount = amount_in(cell, any);
   if (amount && *amount) {

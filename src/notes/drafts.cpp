@@ -19,7 +19,7 @@ bool Draft::lost() const {
   return std::any_of(unread.begin(), unread.end(), [](const Unread& one) { return one.lost; });
 }
 
-void Draft::misses(const Place& at, words::Error why, bool is_lost) {
+void Draft::misses(const Cell& at, words::Error why, bool is_lost) {
   unread.push_back({at.row, at.column, at.text, std::move(why), is_lost});
 }
 
@@ -56,10 +56,10 @@ std::optional<std::size_t> Rows::column_of(Role role) const {
   return std::nullopt;
 }
 
-Hand Rows::hand_of(std::size_t at) const { return {layout_.columns[at].decimal, tools_}; }
+CellFormat Rows::format_of(std::size_t at) const { return {layout_.columns[at].decimal, tools_}; }
 
 // In the column's unit where it names none. What its number alone does not say stands in the note.
-Amount Rows::taken(Amount amount, const Row& row, std::size_t at) {
+NotedAmount Rows::taken(NotedAmount amount, const Row& row, std::size_t at) {
   const Column& column = layout_.columns[at];
   if (amount.unit == Unit::none) amount.unit = column.unit;
   if (amount.unit == Unit::none) drafts_.back().bare.push_back({row.number, at, cell_of(row, at)});
@@ -117,11 +117,11 @@ void Rows::read_cell(const Row& row, std::size_t at) {
 }
 
 // What the column of its amounts says in this row.
-std::optional<Amount> Rows::amount_beside(const Row& row, std::size_t at, bool lost) {
+std::optional<NotedAmount> Rows::amount_beside(const Row& row, std::size_t at, bool lost) {
   const auto beside = amounts_.find(at);
   if (beside == amounts_.end()) return std::nullopt;
   const std::string cell = cell_of(row, beside->second);
-  auto amount = amount_in(cell, hand_of(beside->second));
+  auto amount = amount_in(cell, format_of(beside->second));
   if (!amount) {
     drafts_.back().misses({row.number, beside->second, cell}, amount.error(), lost);
     return std::nullopt;
@@ -157,9 +157,9 @@ bool Rows::lacks_amount(const Row& row, std::size_t at, const Meant& of) {
 void Rows::read_pigments(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Column& column = layout_.columns[at];
-  const Place place{row.number, at, cell_of(row, at)};
+  const Cell place{row.number, at, cell_of(row, at)};
   if (!column.card.empty()) {
-    const auto amount = amount_in(place.text, hand_of(at));
+    const auto amount = amount_in(place.text, format_of(at));
     if (!amount) return draft.misses(place, amount.error(), true);
     if (*amount) add({place, {column.card}, taken(**amount, row, at), column.heading});
     return;
@@ -170,9 +170,9 @@ void Rows::read_pigments(const Row& row, std::size_t at) {
     if (lacks_amount(row, at, meant)) return;
     return add({place, meant, amount_beside(row, at, true), column.heading});
   }
-  const auto named = named_in(place.text, hand_of(at));
+  const auto named = named_in(place.text, format_of(at));
   if (!named) return draft.misses(place, named.error(), true);
-  std::optional<Amount> beside;
+  std::optional<NotedAmount> beside;
   if (named->size() == 1 && !named->front().amount) beside = amount_beside(row, at, true);
   for (const Named& one : *named) {
     const auto meant = meant_by(one.name);
@@ -193,7 +193,7 @@ void Rows::read_pigments(const Row& row, std::size_t at) {
 void Rows::read_liquid(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Column& column = layout_.columns[at];
-  const Place place{row.number, at, cell_of(row, at)};
+  const Cell place{row.number, at, cell_of(row, at)};
   const auto not_read = [&](words::Error why) {
     draft.misses(place, std::move(why), false);
     draft.keep(column.heading, place.text);
@@ -202,7 +202,7 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
     draft.keep(layout_.columns[beside->second].heading, cell_of(row, beside->second));
   };
   const CardKind kind = *liquid_of(column.role);
-  const auto amount = amount_in(place.text, hand_of(at));
+  const auto amount = amount_in(place.text, format_of(at));
   if (amount) {
     if (!*amount) return;
     const std::string card = column.card.empty() ? measures_.card_for(kind) : column.card;
@@ -210,7 +210,7 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
   }
   const bool whole = names_.meant_by(place.text).has_value();
   auto named = whole ? std::vector{Named{std::nullopt, place.text}}
-                     : named_in(place.text, hand_of(at)).value_or(std::vector<Named>{});
+                     : named_in(place.text, format_of(at)).value_or(std::vector<Named>{});
   const bool single = named.size() == 1;
   const bool lacking =
       !single && std::any_of(named.begin(), named.end(), [](const Named& n) { return !n.amount; });
@@ -228,7 +228,7 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
 
 void Rows::read_date(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
-  const Place place{row.number, at, cell_of(row, at)};
+  const Cell place{row.number, at, cell_of(row, at)};
   if (says_none(place.text)) return;
   if (draft.dated.empty()) draft.dated = place.text;
   auto day = date_in(place.text, layout_.columns[at].dates);

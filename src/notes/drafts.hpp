@@ -5,15 +5,15 @@
 
 namespace notes {
 
-struct Place {
+struct Cell {
   std::size_t row = 0, column = 0;
   std::string text; // of the cell, or of the part of it that is meant
 };
 
 struct Entry {
-  Place at;
+  Cell at;
   Meant of;
-  std::optional<Amount> amount;
+  std::optional<NotedAmount> amount;
   std::string heading; // of its column
 };
 
@@ -24,13 +24,13 @@ struct Draft {
   std::string made_on;
   std::string dated; // the cell from which that was read, or not
   std::string note;
-  std::string cells;       // of all its rows, from which its id follows
-  std::string raw;         // the same with every blank and empty cell, as ids were made once
-  std::vector<Place> bare; // amounts that no unit is said of
+  std::string cells;      // of all its rows, from which its id follows
+  std::string raw;        // the same with every blank and empty cell, as ids were made once
+  std::vector<Cell> bare; // amounts that no unit is said of
   std::vector<Unread> unread;
 
   bool lost() const;
-  void misses(const Place& at, words::Error why, bool lost);
+  void misses(const Cell& at, words::Error why, bool lost);
   // "Heading: text", or the text alone.
   void keep(const std::string& heading, const std::string& text);
 };
@@ -52,11 +52,11 @@ private:
   void read_date(const Row& row, std::size_t at);
   void add(Entry entry);
   bool lacks_amount(const Row& row, std::size_t at, const Meant& of);
-  std::optional<Amount> amount_beside(const Row& row, std::size_t at, bool lost);
+  std::optional<NotedAmount> amount_beside(const Row& row, std::size_t at, bool lost);
   words::Result<Meant> meant_by(const std::string& name);
   std::optional<std::size_t> column_of(Role role) const;
-  Hand hand_of(std::size_t at) const;
-  Amount taken(Amount amount, const Row& row, std::size_t at);
+  CellFormat format_of(std::size_t at) const;
+  NotedAmount taken(NotedAmount amount, const Row& row, std::size_t at);
 
   const Table& table_;
   const Layout& layout_;

@@ -134,7 +134,7 @@ double Measures::mL_of(const std::string& spoon) const {
   return 0;
 }
 
-words::Result<Said> Measures::said(const Meant& of, const Amount& amount) {
+words::Result<Said> Measures::said(const Meant& of, const NotedAmount& amount) {
   Said out{of.card, SaidIn::g, amount.value};
   switch (amount.unit) {
   case Unit::none:

@@ -38,7 +38,7 @@ public:
 
   // So much of a card, as a recipe says it; of a unit, and not of none. mL are so many of a spoon.
   // Errors: amount_too_large, amount_no_dropper, amount_powder_in_drops.
-  words::Result<session::Said> said(const Meant& of, const Amount& amount);
+  words::Result<session::Said> said(const Meant& of, const NotedAmount& amount);
 
   const std::vector<session::Card>& new_cards() const { return new_cards_; }
   std::string name_of(const std::string& card) const;

@@ -68,10 +68,10 @@ private:
 
   void settle_pigments() {
     std::vector<Entry>& all = draft_.pigments;
-    if (all.size() == 1 && !all[0].amount) all[0].amount = Amount{1, {}, Unit::parts};
+    if (all.size() == 1 && !all[0].amount) all[0].amount = NotedAmount{1, {}, Unit::parts};
     in_parts_ = !all.empty() && std::all_of(all.begin(), all.end(), is_in_parts);
     if (in_parts_)
-      for (const Place& place : draft_.bare)
+      for (const Cell& place : draft_.bare)
         draft_.misses(place, {Say::amount_as_parts, {column_name(place.column)}}, false);
     if (all.size() > how_.most_pigments)
       draft_.misses(all[how_.most_pigments].at,
@@ -217,7 +217,7 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
       out.passed.push_back(draft.row);
       continue;
     }
-    const Place first{draft.row, 0, draft.name};
+    const Cell first{draft.row, 0, draft.name};
     if (draft.pigments.empty() && !draft.lost())
       draft.misses(first, {Say::row_no_pigment, {}}, true);
     Settling settling(std::move(draft), measures, how);

@@ -17,7 +17,7 @@ namespace screens {
 
 using Say = words::PlanSay;
 using words::say;
-using Line = bench::PlanView::Line;
+using Step = bench::PlanView::Step;
 
 namespace {
 
@@ -38,34 +38,34 @@ int decimals_within(double g, double u) {
   return u > 0 ? std::min(most, paint::decimals_by(u, 1).value_or(most)) : most;
 }
 
-std::string amount_of(const Line& line) {
-  const bool rest = line.why == Line::rest;
+std::string amount_of(const Step& line) {
+  const bool rest = line.why == Step::rest;
   if (line.scoops.empty()) return rest ? say(Say::plan_by_the_drop) : "";
   const std::string scoops = scoops_words(line.scoops);
   // Of the rest only what is surely less stands in spoons.
   return rest && !line.scoops.back().drops ? say(Say::plan_and_drops, {scoops}) : scoops;
 }
 
-std::string grams_of(const Line& line) {
+std::string grams_of(const Step& line) {
   if (line.low_g > 0)
     return say(words::PaintSay::amount_grams, {from_to_words(line.low_g, line.g)});
-  return line.why == Line::measure ? grams_about(line.g, line.u, line.guess)
+  return line.why == Step::measure ? grams_about(line.g, line.u, line.guess)
                                    : grams_within(line.g, line.u);
 }
 
-std::string why_words(const Line& line, const bench::PlanView& plan) {
+std::string why_words(const Step& line, const bench::PlanView& plan) {
   switch (line.why) {
-  case Line::measure: return say(line.scoops.empty() ? Say::plan_weigh_out : Say::plan_spoon_out);
-  case Line::first_helping: return say(Say::plan_first_helping);
-  case Line::rest: return say(Say::plan_then);
-  case Line::extra:
+  case Step::measure: return say(line.scoops.empty() ? Say::plan_weigh_out : Say::plan_spoon_out);
+  case Step::first_helping: return say(Say::plan_first_helping);
+  case Step::rest: return say(Say::plan_then);
+  case Step::extra:
     return say(plan.planned && plan.planned->by_recipe ? Say::plan_by_recipe : Say::plan_as_last);
   }
   return "";
 }
 
 // What stands once over the lines that follow it.
-bool begins(const std::vector<Line>& lines, std::size_t i) {
+bool begins(const std::vector<Step>& lines, std::size_t i) {
   return i == 0 || lines[i - 1].why != lines[i].why ||
          lines[i - 1].scoops.empty() != lines[i].scoops.empty();
 }
@@ -86,13 +86,13 @@ constexpr double why_mm = 22, two_lines_mm = 6.4; // of a row that has room for 
 
 // How much, beside its name: the amount to be measured out and what it weighs, below each other
 // where the name wants the room.
-void draw_amounts(Sheet& sheet, Rect row, const Line& line, int most) {
+void draw_amounts(Sheet& sheet, Rect row, const Step& line, int most) {
   const Theme& t = sheet.theme;
   const std::string grams = grams_of(line), amount = amount_of(line);
   const bool alone = amount.empty();
   const double grams_mm = width_mm(grams, cap::small, alone) + 0.3,
                amount_mm = alone ? 0 : width_mm(amount, cap::small, true) + 0.3;
-  const std::string name = line.why == Line::rest ? say(Say::plan_by_feel) : line.name;
+  const std::string name = line.why == Step::rest ? say(Say::plan_by_feel) : line.name;
   double name_mm = row.w - grams_mm - 2 - (alone ? 0 : amount_mm + 2);
   const bool below = !alone && most > 1 && fitted(name, name_mm, small, most).cut;
   if (below) name_mm = row.w - std::max(grams_mm, amount_mm) - 2;
@@ -107,7 +107,7 @@ void draw_amounts(Sheet& sheet, Rect row, const Line& line, int most) {
   if (!alone) write_lines(sheet, amount_at, Anchor::right, small_bold, t.ink, amount, 1);
 }
 
-void draw_line(Sheet& sheet, const Rect& row, const Line& line, const bench::PlanView& plan,
+void draw_line(Sheet& sheet, const Rect& row, const Step& line, const bench::PlanView& plan,
                bool first) {
   const Theme& t = sheet.theme;
   const double size = std::min(4.6, row.h);

@@ -20,7 +20,7 @@ namespace {
 
 constexpr Lettering small{cap::small, false, cap::small}, small_bold{cap::small, true, cap::small};
 
-std::string said_words(const RecipeView::Line& line) {
+std::string said_words(const RecipeView::Part& line) {
   switch (line.in) {
   case SaidIn::g: return say(words::PaintSay::amount_grams, {grams_number(line.amount)});
   case SaidIn::parts:
@@ -33,7 +33,7 @@ std::string said_words(const RecipeView::Line& line) {
 }
 
 // What stands beside that: why it cannot be taken, or what the measure comes to.
-std::string beside_words(const RecipeView::Line& line) {
+std::string beside_words(const RecipeView::Part& line) {
   if (line.gone) return say(Say::recipe_gone);
   const bool measured = line.in == SaidIn::spoons || line.in == SaidIn::drops;
   return measured && line.g > 0 ? grams_about(line.g, line.u, line.guess) : "";
@@ -42,7 +42,7 @@ std::string beside_words(const RecipeView::Line& line) {
 constexpr double two_lines_mm = 7.4; // of a row that has room for two
 
 // How much at the right, and what that comes to below it, or before it where there is no room.
-void line_of_recipe(Sheet& sheet, const Rect& r, const RecipeView::Line& line) {
+void line_of_recipe(Sheet& sheet, const Rect& r, const RecipeView::Part& line) {
   const Theme& t = sheet.theme;
   const double size = std::min(5.4, r.h - 0.6), x = r.x + 6.4;
   const bool pigment = line.kind == session::CardKind::pigment, low = r.h < two_lines_mm;
@@ -81,7 +81,7 @@ std::string kept_words(const RecipeView& recipe) {
 
 // As many as have room; of the others how many there are.
 void lines_of_recipe(Sheet& sheet, Rect& area, double row_mm,
-                     const std::vector<RecipeView::Line>& lines, std::size_t rows) {
+                     const std::vector<RecipeView::Part>& lines, std::size_t rows) {
   const Theme& t = sheet.theme;
   const std::size_t shown = lines.size() > rows ? std::max<std::size_t>(rows, 1) - 1 : lines.size();
   for (std::size_t i = 0; i < shown; ++i) line_of_recipe(sheet, slice(area, row_mm), lines[i]);

@@ -76,7 +76,7 @@ std::string told_counted(std::size_t pigments, int batches, Say what, words::Arg
 }
 
 // What was done last, or is asked; empty: nothing.
-std::string told_now(const Sheet& sheet, const bench::TabletView::Told& told) {
+std::string told_now(const Sheet& sheet, const bench::TabletView::Sharing& told) {
   if (told.failure && told.found.empty()) return words::message(*told.failure);
   if (!told.found.empty())
     return told_counted(told.found_pigments, told.found_batches, Say::told_found,
@@ -86,7 +86,7 @@ std::string told_now(const Sheet& sheet, const bench::TabletView::Told& told) {
   return told.none ? say(Say::told_none) : "";
 }
 
-void draw_told(Sheet& sheet, const bench::TabletView::Told& told) {
+void draw_told(Sheet& sheet, const bench::TabletView::Sharing& told) {
   const Theme& t = sheet.theme;
   labels(sheet, sheet.view.layout.side, plain(t),
          {{say(Say::told_title), clean_bold, false, 1},

@@ -16,7 +16,7 @@ namespace session {
 template <class T>
 class Grown {
 public:
-  class Place {
+  class Iterator {
   public:
     using iterator_category = std::random_access_iterator_tag;
     using value_type = T;
@@ -24,37 +24,37 @@ public:
     using pointer = const T*;
     using reference = const T&;
 
-    Place() = default;
-    Place(const Grown* list, std::size_t at) : list_(list), at_(at) {}
+    Iterator() = default;
+    Iterator(const Grown* list, std::size_t at) : list_(list), at_(at) {}
     reference operator*() const { return (*list_)[at_]; }
     pointer operator->() const { return &(*list_)[at_]; }
     reference operator[](difference_type n) const { return *(*this + n); }
-    Place& operator+=(difference_type n) {
+    Iterator& operator+=(difference_type n) {
       at_ += static_cast<std::size_t>(n);
       return *this;
     }
-    Place& operator-=(difference_type n) { return *this += -n; }
-    Place& operator++() { return *this += 1; }
-    Place& operator--() { return *this += -1; }
-    Place operator++(int) { return std::exchange(*this, *this + 1); }
-    Place operator--(int) { return std::exchange(*this, *this - 1); }
-    friend Place operator+(Place p, difference_type n) { return p += n; }
-    friend Place operator+(difference_type n, Place p) { return p += n; }
-    friend Place operator-(Place p, difference_type n) { return p -= n; }
-    friend difference_type operator-(Place a, Place b) {
+    Iterator& operator-=(difference_type n) { return *this += -n; }
+    Iterator& operator++() { return *this += 1; }
+    Iterator& operator--() { return *this += -1; }
+    Iterator operator++(int) { return std::exchange(*this, *this + 1); }
+    Iterator operator--(int) { return std::exchange(*this, *this - 1); }
+    friend Iterator operator+(Iterator p, difference_type n) { return p += n; }
+    friend Iterator operator+(difference_type n, Iterator p) { return p += n; }
+    friend Iterator operator-(Iterator p, difference_type n) { return p -= n; }
+    friend difference_type operator-(Iterator a, Iterator b) {
       return static_cast<difference_type>(a.at_) - static_cast<difference_type>(b.at_);
     }
-    bool operator==(const Place& other) const { return at_ == other.at_; }
-    auto operator<=>(const Place& other) const { return at_ <=> other.at_; }
+    bool operator==(const Iterator& other) const { return at_ == other.at_; }
+    auto operator<=>(const Iterator& other) const { return at_ <=> other.at_; }
 
   private:
     const Grown* list_ = nullptr;
     std::size_t at_ = 0;
   };
   using value_type = T;
-  using const_iterator = Place;
-  using iterator = Place;
-  using const_reverse_iterator = std::reverse_iterator<Place>;
+  using const_iterator = Iterator;
+  using iterator = Iterator;
+  using const_reverse_iterator = std::reverse_iterator<Iterator>;
 
   std::size_t size() const { return size_; }
   bool empty() const { return size_ == 0; }
@@ -65,8 +65,8 @@ public:
   }
   const T& front() const { return (*this)[0]; }
   const T& back() const { return (*this)[size_ - 1]; }
-  Place begin() const { return {this, 0}; }
-  Place end() const { return {this, size_}; }
+  Iterator begin() const { return {this, 0}; }
+  Iterator end() const { return {this, size_}; }
   const_reverse_iterator rbegin() const { return const_reverse_iterator(end()); }
   const_reverse_iterator rend() const { return const_reverse_iterator(begin()); }
 

@@ -23,17 +23,18 @@ bool signed_as(std::string_view bytes, std::size_t size, std::string_view signat
   return bytes.size() >= size && bytes.substr(0, signature.size()) == signature;
 }
 
-struct Place {
+struct EndRecord {
   std::uint64_t at = 0, size = 0, entries = 0;
   std::uint64_t end = 0; // where what describes it starts
 };
 
 // A zip of more than 65,535 entries or 4 GiB says so in a larger record before the usual one.
-std::optional<Place> place_of_list(std::uint64_t size, const ReadAt& read) {
+std::optional<EndRecord> end_record(std::uint64_t size, const ReadAt& read) {
   if (size < end_size) return std::nullopt;
   const std::string end = read(size - end_size, end_size);
   if (!signed_as(end, end_size, "PK\5\6") || number(end, 20, 2) != 0) return std::nullopt;
-  const Place usual{number(end, 16, 4), number(end, 12, 4), number(end, 10, 2), size - end_size};
+  const EndRecord usual{number(end, 16, 4), number(end, 12, 4), number(end, 10, 2),
+                        size - end_size};
   if (size < end_size + locator_size + end64_size) return usual;
   const std::string locator = read(size - end_size - locator_size, locator_size);
   if (!signed_as(locator, locator_size, "PK\6\7")) return usual;
@@ -41,7 +42,7 @@ std::optional<Place> place_of_list(std::uint64_t size, const ReadAt& read) {
   if (at != size - end_size - locator_size - end64_size) return std::nullopt;
   const std::string end64 = read(at, end64_size);
   if (!signed_as(end64, end64_size, "PK\6\6")) return std::nullopt;
-  return Place{number(end64, 48, 8), number(end64, 40, 8), number(end64, 32, 8), at};
+  return EndRecord{number(end64, 48, 8), number(end64, 40, 8), number(end64, 32, 8), at};
 }
 
 // What does not fit in 32 bits is said in full in an extra field, in the order of `fields`.
@@ -72,7 +73,7 @@ std::uint32_t mode_of(std::string_view entry) {
 }
 
 std::optional<std::vector<ZipEntry>> zip_list(std::uint64_t size, const ReadAt& read) {
-  const auto place = place_of_list(size, read);
+  const auto place = end_record(size, read);
   if (!place || place->size > most_list_bytes || place->at > place->end ||
       place->end - place->at != place->size)
     return std::nullopt;

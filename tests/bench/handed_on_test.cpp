@@ -160,7 +160,7 @@ TEST_CASE("Plan says one ratio, and what follows in spoons and drops is what sta
     CHECK(plan.range->g == Approx(10 * p.binder_g / p.pigment_g));
     CHECK(plan.range->low_g < plan.range->g);
     const auto rest = std::find_if(plan.lines.begin(), plan.lines.end(), [](const auto& line) {
-      return line.why == PlanView::Line::rest;
+      return line.why == PlanView::Step::rest;
     });
     REQUIRE(rest != plan.lines.end());
     REQUIRE_FALSE(rest->scoops.empty());

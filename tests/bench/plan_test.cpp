@@ -370,7 +370,7 @@ TEST_CASE("made again: honey, water and ox gall as last time, to as much as ther
   REQUIRE(plan.planned);
   REQUIRE(plan.planned->extras.size() == 2);
   CHECK(plan.planned->extras[0].grams == Approx(0.8));
-  CHECK(plan.lines.back().why == PlanView::Line::extra);
+  CHECK(plan.lines.back().why == PlanView::Step::extra);
   CHECK_FALSE(plan.lines.back().scoops.empty()); // in drops, as nobody weighs so little
   h.tap("begin");
   std::vector<ToComeView> to_come = h.slab().to_come;

@@ -78,7 +78,7 @@ TEST_CASE("spoons go in as they are said and come out as grams with their width"
   CHECK(lines[0].scoops[0].count == 1);
   CHECK(lines[0].guess);
   CHECK(lines[1].scoops[0].count == 0.25);
-  CHECK(lines[2].why == PlanView::Line::first_helping);
+  CHECK(lines[2].why == PlanView::Step::first_helping);
 }
 
 TEST_CASE("a powder whose spoon was weighed is no guess") {

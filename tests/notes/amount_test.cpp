@@ -11,9 +11,9 @@ using words::NotesSay;
 
 namespace {
 
-const Hand open_hand;
+const CellFormat open_format;
 
-std::optional<Amount> read(std::string_view cell, Decimal decimal = Decimal::unknown) {
+std::optional<NotedAmount> read(std::string_view cell, Decimal decimal = Decimal::unknown) {
   const auto amount = amount_in(cell, {decimal});
   INFO(std::string(cell));
   REQUIRE(amount);
@@ -29,7 +29,7 @@ void is(std::string_view cell, double value, Unit unit) {
 }
 
 words::Sentence fault(std::string_view cell) {
-  const auto amount = amount_in(cell, open_hand);
+  const auto amount = amount_in(cell, open_format);
   INFO(std::string(cell));
   REQUIRE_FALSE(amount);
   return amount.error().what;
@@ -89,8 +89,8 @@ TEST_CASE("nothing of it, and what stands beside it in brackets") {
 }
 
 TEST_CASE("a spoon of the workshop's own goes by its name") {
-  const Hand hand{Decimal::unknown, {{"spoon_7", key_of("brass scoop")}}};
-  const auto amount = amount_in("2 Brass scoop", hand);
+  const CellFormat format{Decimal::unknown, {{"spoon_7", key_of("brass scoop")}}};
+  const auto amount = amount_in("2 Brass scoop", format);
   REQUIRE(amount);
   CHECK((*amount)->tool == "spoon_7");
   CHECK((*amount)->unit == Unit::tool);
@@ -126,12 +126,12 @@ TEST_CASE("a comma or a point that may be either is settled by the column") {
 
 TEST_CASE("amounts beside names, one or several") {
   const auto names = [](std::string_view cell) {
-    const auto named = named_in(cell, open_hand);
+    const auto named = named_in(cell, open_format);
     INFO(std::string(cell));
     REQUIRE(named);
     return *named;
   };
-  const Amount quarter{0.25, {}, Unit::teaspoon}, spoon{1, {}, Unit::tablespoon},
+  const NotedAmount quarter{0.25, {}, Unit::teaspoon}, spoon{1, {}, Unit::tablespoon},
       three{3.5, {}, Unit::g};
   CHECK(names("a quarter teaspoon of white and a tablespoon of blue") ==
         std::vector<Named>{{quarter, "white"}, {spoon, "blue"}});

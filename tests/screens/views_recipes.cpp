@@ -8,11 +8,11 @@ namespace views {
 
 using namespace bench;
 
-std::vector<PlanView::Line> lines() {
-  using Line = PlanView::Line;
+std::vector<PlanView::Step> lines() {
+  using Step = PlanView::Step;
   const std::string blue = "Cerulean blue (chromium)", gum = "Gum 1 : 2, glycerin";
   return {
-      {Line::measure,
+      {Step::measure,
        session::CardKind::pigment,
        blue,
        0x2266AA,
@@ -21,17 +21,17 @@ std::vector<PlanView::Line> lines() {
        123.4,
        49.4,
        true},
-      {Line::measure, session::CardKind::pigment, "Quinacridone magenta", 0xAA2266, {}, 0, 12.4},
-      {Line::first_helping,
+      {Step::measure, session::CardKind::pigment, "Quinacridone magenta", 0xAA2266, {}, 0, 12.4},
+      {Step::first_helping,
        session::CardKind::binder,
        gum,
        0,
        {{9.75, false, "teaspoon", 5}},
        41.5,
        58.5},
-      {Line::rest, session::CardKind::binder, gum, 0, {{11.25, false, "teaspoon", 5}}, 0, 47},
-      {Line::extra, session::CardKind::honey, "Honey 1 : 1", 0, {{28, true, "", 0}}, 0, 1.25},
-      {Line::extra, session::CardKind::wetting_aid, "Ox gall", 0, {{4, true, "", 0}}, 0, 0.2}};
+      {Step::rest, session::CardKind::binder, gum, 0, {{11.25, false, "teaspoon", 5}}, 0, 47},
+      {Step::extra, session::CardKind::honey, "Honey 1 : 1", 0, {{28, true, "", 0}}, 0, 1.25},
+      {Step::extra, session::CardKind::wetting_aid, "Ox gall", 0, {{4, true, "", 0}}, 0, 0.2}};
 }
 
 // Three pigments, binder and extras, each as it may be said.
