@@ -74,10 +74,11 @@ using session::Feel;
 
 // Whether it would dry, from what the room lets gum, glycerin and honey keep. Without any of the
 // two it is the room's doing, and no stop mark.
-std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& room) {
+std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& room,
+                                  const paint::TackMark& mark) {
   if (s.glycerin_g.value + s.honey_g.value <= 0) return std::nullopt;
   const auto index = paint::tack_index(s.gum_g, s.glycerin_g, s.honey_g, room);
-  const auto tack = index ? paint::tack(*index) : tl::make_unexpected(index.error());
+  const auto tack = index ? paint::tack(*index, mark) : tl::make_unexpected(index.error());
   return tack && *tack != paint::Tack::dries ? std::optional(*tack) : std::nullopt;
 }
 
@@ -262,7 +263,7 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   const bool never_mulled = !was_mulled(batch);
   advice.by_knife =
       never_mulled && (running(batch) || next_stage(batch) == session::Stage::wetting_out);
-  advice.sticky = sticky(s, batch.places.room);
+  advice.sticky = sticky(s, batch.places.room, known.tack);
   const LastNote note = last_note(batch);
   const bool fresh = note.feel && !note.added_since;
   advice.sticky_now = fresh && *note.feel < Feel::right;

@@ -64,6 +64,7 @@ inline constexpr int taught_enough = 3; // batches of this studio: until then, h
 // What is known beside the batch itself.
 struct Known {
   session::GumVerdicts verdicts;
+  paint::TackMark tack;                      // likewise, of paint like this
   double took_first = 0;                     // flow; of the batch that is made again, 0: none
   double takes_in_all = 0;                   // flow; of binder, by the plan, 0: not said
   std::optional<MullingNeeded> mulling_left; // of this paint

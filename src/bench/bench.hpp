@@ -259,7 +259,8 @@ struct PansState {
   std::string card;                // of the pan; empty: as poured last, else the shelf's first
   std::vector<std::string> others; // batches that may have paint, as they lay when Pans was opened
   int others_page = 0;
-  Folded folded; // as of the last step that folded it
+  Folded folded;        // as of the last step that folded it
+  paint::TackMark tack; // where it begins to stay tacky
 };
 
 struct Sitting { // this run of the program as a session

@@ -4,6 +4,7 @@
 #include "bench/choices.hpp"
 #include "bench/materials.hpp"
 #include "bench/mulling.hpp"
+#include "bench/rewetting.hpp"
 #include "session/amounts.hpp"
 
 namespace bench {
@@ -32,6 +33,7 @@ std::optional<Known::Binder> without_honey(const Bench& bench) {
 Known known_of(const Bench& bench) {
   Known known;
   known.verdicts = bench.learning.verdicts;
+  known.tack = bench.rewetting.slab.mark;
   known.took_first = made_first(bench);
   known.takes_in_all = planned_in_all(bench).flow;
   for (const session::Card& card : materials_of(bench))

@@ -6,6 +6,7 @@
 #include "bench/pan_said.hpp"
 #include "bench/pours.hpp"
 #include "bench/record.hpp"
+#include "bench/rewetting.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -55,6 +56,7 @@ void refold_pans(Bench& bench, const Now& now) {
     bench.pans.folded =
         folded ? std::make_shared<const session::Batch>(*std::move(folded)) : nullptr;
   }
+  if (bench.pans.folded) bench.pans.tack = tack_mark(bench, *bench.pans.folded);
   bench.pans.page = std::min(bench.pans.page, pan_pages(bench) - 1);
 }
 

@@ -159,14 +159,29 @@ void ask_for_less(const Bench& bench, double index, const paint::Wet& has, LastT
   out.most_honey_g = honey.value_or(0);
 }
 
+std::vector<std::string> pigments_in(const session::Batch& batch) {
+  std::vector<std::string> out;
+  for (const session::BatchPigment& p : session::pigments(batch)) out.push_back(p.card->id);
+  std::sort(out.begin(), out.end());
+  return out;
+}
+
+// Our own guess until a verdict was said.
+paint::TackMark mark_of(const Bench& bench, const session::Batch& batch,
+                        const std::vector<std::string>& pigments) {
+  const auto mark = marks_for(bench, session::family_of(batch), pigments).soft.sticky;
+  return mark.verdicts > 0 ? mark : paint::TackMark{};
+}
+
 }
 
 void learn_dried(Bench& bench, const std::string& batch, const session::Batch* folded) {
   const auto now = folded ? session::dried_paint(*folded) : std::nullopt;
   if (now)
     bench.rewetting.of[batch] = *now;
-  else
-    bench.rewetting.of.erase(batch);
+  else if (bench.rewetting.of.erase(batch) == 0)
+    return;
+  ++bench.rewetting.version;
 }
 
 SoftWanted soft_wanted(const Bench& bench, const session::Card& pigment) {
@@ -214,6 +229,20 @@ bool is_short_of_gum(const Bench& bench, const Planned& planned) {
   const auto marks = session::marks_of(bench.learning.verdicts, family_planned(bench, planned));
   return paint::gum_state(planned_dry(bench, planned).gum_g, pigment_mL(bench, planned), marks) ==
          paint::GumState::too_little;
+}
+
+paint::TackMark tack_mark(const Bench& bench, const session::Batch& batch) {
+  return mark_of(bench, batch, pigments_in(batch));
+}
+
+void mark_tack(Bench& bench) {
+  if (!bench.folded) return;
+  Rewetting::Tack& slab = bench.rewetting.slab;
+  auto pigments = pigments_in(*bench.folded);
+  if (slab.version == bench.rewetting.version && slab.pigments == pigments) return;
+  slab.mark = mark_of(bench, *bench.folded, pigments);
+  slab.version = bench.rewetting.version;
+  slab.pigments = std::move(pigments);
 }
 
 double hard_below(const Bench& bench, paint::PigmentClass family) {

@@ -38,6 +38,11 @@ std::optional<LastTime> last_time(const Bench& bench, const Planned& planned);
 // So little gum to the pigments that Slab will ask for more of it.
 bool is_short_of_gum(const Bench& bench, const Planned& planned);
 
+// Where paint like this batch begins to stay tacky, as verdicts on dry paint of its pigments and of
+// their class have taught; until one did, our own guess.
+paint::TackMark tack_mark(const Bench& bench, const session::Batch& batch);
+void mark_tack(Bench& bench); // the slab's, at the end of a step
+
 // The tack index below which paint of this batch's class is too hard.
 double hard_below(const Bench& bench, paint::PigmentClass family);
 

@@ -14,6 +14,7 @@
 #include "bench/pads_top_bar.hpp"
 #include "bench/pans.hpp"
 #include "bench/record.hpp"
+#include "bench/rewetting.hpp"
 #include "bench/scrolling.hpp"
 #include "bench/shelf.hpp"
 #include "bench/sound_cues.hpp"
@@ -381,6 +382,7 @@ Effects step(Bench& bench, Input input, const Now& now) {
   fold_what_shows(bench);
   keep_lists(bench);
   expect_mulling(bench);
+  mark_tack(bench);
   effects.cues = cues_of(bench, effects, outcome.tapped, outcome.not_counted);
   if (making_rings(bench, now) && bench.tablet.sound) effects.cues.push_back(SoundCue::bell);
   effects.wake_at = wake_at(bench, now);

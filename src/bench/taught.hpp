@@ -55,6 +55,13 @@ struct MullingModel {
 // What became of dry paint, by batch.
 struct Rewetting {
   std::map<std::string, session::DriedPaint> of; // that on the slab is left out while it is open
+  int version = 0;                               // of those
+  struct Tack { // where paint of these pigments begins to stay tacky
+    int version = -1;
+    std::vector<std::string> pigments;
+    paint::TackMark mark;
+  };
+  Tack slab; // as of the last step
 };
 
 }

@@ -109,13 +109,13 @@ std::optional<paint::Interval> fill_of(const session::Batch& batch) {
   return paint::Interval{share->low * times, share->middle * times, share->high * times};
 }
 
-std::optional<paint::Tack> tack_of(const session::Batch& batch) {
+std::optional<paint::Tack> tack_of(const session::Batch& batch, const paint::TackMark& mark) {
   const auto there = batch.places.at.find(session::Place::pans);
   if (there == batch.places.at.end()) return std::nullopt;
   const paint::Standing all = paint::stand(there->second.paint, batch.places.bench);
   const auto index = paint::tack_index(all.gum_g, all.glycerin_g, all.honey_g, batch.places.room);
-  const auto tack =
-      index ? paint::tack(*index) : words::Result<paint::Tack>(tl::make_unexpected(index.error()));
+  const auto tack = index ? paint::tack(*index, mark)
+                          : words::Result<paint::Tack>(tl::make_unexpected(index.error()));
   return tack ? std::optional(*tack) : std::nullopt;
 }
 
@@ -342,7 +342,8 @@ PansView pans_view(const Bench& bench, const Now& now) {
     v.since_pour_ms = now.wall_ms - *at;
   v.asked_day = verdict_day_due(bench, batch.id, now);
   add_known(bench, now, v);
-  if (!v.said || v.said->early) v.tack = tack_of(batch); // else it is known what it became
+  if (!v.said || v.said->early)
+    v.tack = tack_of(batch, bench.pans.tack); // else it is known what it became
   if (v.tack == paint::Tack::dries && is_all_dry(batch, now)) v.tack.reset();
   add_others(bench, now, v);
   v.undo = undo_view(bench, &batch);

@@ -1,5 +1,6 @@
 // What dry paint teaches of honey, glycerin and gum: said on the pigment's card and in Plan.
 #include "bench/choices.hpp"
+#include "bench/known.hpp"
 #include "bench/learning.hpp"
 #include "bench/rewetting.hpp"
 #include "hands.hpp"
@@ -168,4 +169,27 @@ TEST_CASE("the pigment's card: a guess, then what its own paint and its class ha
   CHECK(other("pb29").of_class + other("py43").of_class >= 1);
   CHECK(other("pv19").of_class == 0);
   CHECK(other("pv19").honey->low_g == Approx(guess.honey->low_g));
+}
+
+TEST_CASE("what stayed tacky moves where Slab and Pans begin to warn of it") {
+  Hands h;
+  const auto begins = [&] { return caution_mark(known_of(h.b).tack); };
+  const double untaught = caution_mark(paint::TackMark{});
+  CHECK(begins() == untaught);
+  for (int i = 0; i < 3; ++i) batch_that_became(h, "sticky", "gum_12_honey");
+  planned_with(h, "gum_12_honey");
+  h.tap("begin");
+  CHECK(begins() < 0.9 * untaught);
+  CHECK(caution_mark(h.b.pans.tack) < 0.9 * untaught);
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12_honey");
+  h.type("9");
+  h.give(Tick{});
+  const auto& s = h.b.folded->standing;
+  const auto index = paint::tack_index(s.gum_g, s.glycerin_g, s.honey_g, h.b.folded->places.room);
+  REQUIRE(index);
+  CHECK(paint::tack(*index) == paint::Tack::dries); // by our own guess
+  const auto slab = std::get<SlabView>(view(h.b, h.now()).screen);
+  CHECK(slab.advice.sticky);
 }
