@@ -61,18 +61,6 @@ words::Result<Card> with_made(Card card, double typed) {
   return card;
 }
 
-template <class Glass>
-Figure face_of(const Card& card) {
-  const auto* glass = std::get_if<Glass>(&card.facts);
-  return {glass ? glass->cm2 : 0, 0};
-}
-
-template <class Glass>
-words::Result<Card> with_face(Card card, double typed) {
-  if (auto* glass = std::get_if<Glass>(&card.facts)) glass->cm2 = typed;
-  return card;
-}
-
 Figure weight_of_drops(const Card& card) {
   const DropsWeight weight = weight_of_twenty(card);
   return {weight.value, weight.u};
@@ -125,9 +113,7 @@ enum class FactKind {
   drops,
   water_in_spoon,
   water_in_pan,
-  pan_depth,
-  slab_cm2,
-  muller_cm2
+  pan_depth
 };
 
 struct FactRow {
@@ -185,12 +171,6 @@ constexpr words::EnumTable<FactKind, FactRow> fact_rows{{
       with_weighed_water}},
     {FactKind::pan_depth,
      {"depth_mm", 1, 200, 1, Say::fact_depth_mm, Say::fact_unknown, depth_of, with_depth}},
-    {FactKind::slab_cm2,
-     {"cm2", 1, 20000, 0, Say::fact_cm2, Say::fact_unknown, face_of<session::SlabCard>,
-      with_face<session::SlabCard>}},
-    {FactKind::muller_cm2,
-     {"cm2", 1, 20000, 0, Say::fact_cm2, Say::fact_unknown, face_of<session::MullerCard>,
-      with_face<session::MullerCard>}},
 }};
 
 constexpr words::EnumTable<ChoiceKind, ChoiceRow> choice_rows{
@@ -228,8 +208,8 @@ Form form_of(CardKind kind) {
   case CardKind::dropper: return {ShelfKind::dropper, {F::drops}, {ChoiceKind::with}};
   case CardKind::spoon: return {ShelfKind::spoon, {F::water_in_spoon}, {ChoiceKind::size}};
   case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan, F::pan_depth}, {}};
-  case CardKind::slab: return {ShelfKind::glass, {F::slab_cm2}, {ChoiceKind::glass}};
-  case CardKind::muller: return {ShelfKind::glass, {F::muller_cm2}, {ChoiceKind::glass}};
+  case CardKind::slab: return {ShelfKind::glass, {}, {ChoiceKind::glass}};
+  case CardKind::muller: return {ShelfKind::glass, {}, {ChoiceKind::glass}};
   case CardKind::recipe: return {ShelfKind::recipe, {}, {ChoiceKind::mine, ChoiceKind::from}};
   }
   return {ShelfKind::liquid, {}, {}};
@@ -360,7 +340,7 @@ Card::Facts blank(ShelfKind kind) {
   case ShelfKind::dropper: return session::DropperCard{{0.05, 0.0095}, CardKind::water};
   case ShelfKind::spoon: return session::SpoonCard{{5, 0.144}};
   case ShelfKind::pan: return session::PanCard{{1.7, 0.2}};
-  case ShelfKind::glass: return session::SlabCard{900};
+  case ShelfKind::glass: return session::SlabCard{};
   case ShelfKind::recipe: return session::RecipeCard{};
   }
   return session::LiquidCard{};

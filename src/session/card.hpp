@@ -67,11 +67,11 @@ struct PanCard {
   bool operator==(const PanCard&) const = default;
 };
 struct SlabCard {
-  double cm2 = 0; // its face
+  double cm2 = 0; // its face, as older files say: the rate of drying is learnt, and needs none
   bool operator==(const SlabCard&) const = default;
 };
 struct MullerCard {
-  double cm2 = 0; // its foot
+  double cm2 = 0; // its foot, likewise
   bool operator==(const MullerCard&) const = default;
 };
 

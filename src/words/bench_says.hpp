@@ -109,7 +109,6 @@ enum class BenchSay {
   fact_drops,
   fact_water_full,
   fact_depth_mm,
-  fact_cm2,
   choice_class,
   choice_with,
   choice_size,

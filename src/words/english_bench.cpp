@@ -137,7 +137,6 @@ std::string_view english(BenchSay id) {
   case Say::fact_drops: return "20 drops, g";
   case Say::fact_water_full: return "water in it, g";
   case Say::fact_depth_mm: return "inside depth, mm";
-  case Say::fact_cm2: return "face, cm²";
   case Say::choice_class: return "class";
   case Say::choice_with: return "weighed with";
   case Say::choice_size: return "of the kitchen";

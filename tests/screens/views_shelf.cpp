@@ -41,7 +41,9 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   b.shelf_page.kind = ShelfKind::glass;
   b.shelf_page.card = blank_card(ShelfKind::glass, "g");
   keep("new glass");
-  b.number = NumberEntry{{ShelfPad::fact, "cm2"}, "", {}};
+  b.shelf_page.kind = ShelfKind::spoon;
+  b.shelf_page.card = blank_card(ShelfKind::spoon, "s");
+  b.number = NumberEntry{{ShelfPad::fact, "water_g"}, "", {}};
   keep("number");
 }
 
