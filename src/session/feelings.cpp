@@ -64,6 +64,7 @@ Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
   f.mulled_s = seconds_of(batch, Stage::mulling);
   f.flow = *entry.flow;
   f.dry_gum = paint::dry_gum(s);
+  f.gum_put_in = paint::dry_gum_put_in(s);
   f.scatter = std::sqrt(s.liquid_mL.variance) / put_in;
   for (const auto& [tool, share] : s.liquid_mL.shares)
     if (!paint::is_of_composition(tool)) f.tools[tool] = share / put_in;

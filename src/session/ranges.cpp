@@ -130,7 +130,7 @@ private:
     for (const auto& part : felt.pigments) {
       ++out.names.notes[part.first];
       DryGums& in = out.names.dry_gum[part.first];
-      in = {std::min(in.least, note.dry_gum), std::max(in.most, note.dry_gum)};
+      in = {std::min(in.least, felt.gum_put_in), std::max(in.most, felt.gum_put_in)};
     }
     out.problem.notes.push_back(std::move(note));
   }
