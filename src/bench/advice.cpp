@@ -240,8 +240,8 @@ Advice work_in(const session::Batch& batch, bool felt, Advice advice) {
   const double worked_s = session::seconds_of(batch, session::Stage::wetting_out);
   advice.kind = Advice::work_in;
   advice.too_early = felt;
-  advice.wait_min =
-      static_cast<int>(std::ceil(std::max(0.0, session::wetted_out_s - worked_s) / 60));
+  if (!session::is_worked_in(batch))
+    advice.wait_min = static_cast<int>(std::ceil((session::wetted_out_s - worked_s) / 60));
   return advice;
 }
 

@@ -35,8 +35,8 @@ struct Feeling {
   Ref line;
   Feel as = Feel::right;
   By by = By::muller;
-  // Stiff while powder was still dry within it: in the first minutes of wetting out, or since the
-  // first liquid where no work was timed. Kept, and it says nothing of the range.
+  // Stiff while powder was still dry within it: hardly worked in as yet. Kept, and it says nothing
+  // of the range.
   bool unwetted = false;
   double mulled_s = 0;   // in all passes before it
   double flow = 0;       // live, above 0
@@ -76,6 +76,7 @@ struct Pass {
   int number = 0; // mulling passes count 1, 2, 3; else 0
   Clock start = 0;
   std::optional<Clock> end; // absent while it runs
+  bool cut_short = false;   // it ended with its session, and nobody put the tool away
 };
 
 enum class WarningKind {

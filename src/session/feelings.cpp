@@ -41,14 +41,11 @@ void set_aside(FoldState& state, const Ref& note) {
     if (state.batch.feelings[i].line == note) state.batch.feelings.change(i).set_aside = true;
 }
 
-// Work that was never timed has taken no longer than there was liquid to do it with.
+// Work that nobody timed has taken no longer than there was liquid to do it with.
 bool is_unwetted(const FoldState& state, const Felt& felt) {
   const Batch& batch = state.batch;
-  if (felt.by != By::knife || felt.as >= Feel::right) return false;
-  if (batch.passes.empty()) return state.wet_at && batch.clock - *state.wet_at < wetted_out_s;
-  const Pass* pass = running(batch);
-  return pass && pass->stage == Stage::wetting_out &&
-         seconds_of(batch, Stage::wetting_out) < wetted_out_s;
+  if (felt.by != By::knife || felt.as >= Feel::right || is_worked_in(batch)) return false;
+  return running(batch) || batch.clock - *state.wet_at < wetted_out_s;
 }
 
 Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
@@ -94,6 +91,16 @@ void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint) {
   f.set_aside = state.set_aside.count(f.line) > 0;
   state.felt = feelings.size();
   feelings.push_back(std::move(f));
+}
+
+bool is_worked_in(const Batch& batch) {
+  const double worked_s = seconds_of(batch, Stage::wetting_out);
+  if (worked_s >= wetted_out_s) return true;
+  const bool put_away =
+      !batch.passes.empty() && batch.passes.back().end && !batch.passes.back().cut_short;
+  return (put_away && worked_s >= put_away_s) ||
+         std::any_of(batch.passes.begin(), batch.passes.end(),
+                     [](const Pass& pass) { return pass.stage == Stage::mulling; });
 }
 
 bool felt_worked_in(const Batch& batch, const Ref& line) {
