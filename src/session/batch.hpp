@@ -35,8 +35,8 @@ struct Feeling {
   Ref line;
   Feel as = Feel::right;
   By by = By::muller;
-  // Stiff while powder was still dry within it: hardly worked in as yet. Kept, and it says nothing
-  // of the range.
+  // Stiff while powder was still dry within it: hardly worked in as yet, or found dry, until the
+  // water that was given back had soaked in. Kept, and it says nothing of the range.
   bool unwetted = false;
   double mulled_s = 0;   // in all passes before it
   double flow = 0;       // live, above 0

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace session {
 
@@ -41,11 +42,29 @@ void set_aside(FoldState& state, const Ref& note) {
     if (state.batch.feelings[i].line == note) state.batch.feelings.change(i).set_aside = true;
 }
 
+bool is_dry_cake(const FoldState& state) {
+  return state.soaked_at && state.batch.clock < *state.soaked_at;
+}
+
 // Work that nobody timed has taken no longer than there was liquid to do it with.
 bool is_unwetted(const FoldState& state, const Felt& felt) {
   const Batch& batch = state.batch;
-  if (felt.by != By::knife || felt.as >= Feel::right || is_worked_in(batch)) return false;
+  if (felt.as >= Feel::right) return false;
+  if (is_dry_cake(state)) return true;
+  if (felt.by != By::knife || is_worked_in(batch)) return false;
   return running(batch) || batch.clock - *state.wet_at < wetted_out_s;
+}
+
+// A hand that finds it right, or looser, has paint before it.
+void soak(FoldState& state, const Entry& entry) {
+  const auto* found = std::get_if<Found>(&entry.event);
+  const auto* felt = std::get_if<Felt>(&entry.event);
+  if (found && found->as == State::dry)
+    state.soaked_at = std::numeric_limits<Clock>::infinity();
+  else if (found || (felt && felt->as >= Feel::right))
+    state.soaked_at.reset();
+  else if (state.soaked_at && entry.grams && entry.flow > entry.flow_before)
+    state.soaked_at = std::min(*state.soaked_at, state.batch.clock + soaked_s);
 }
 
 Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
@@ -81,6 +100,7 @@ bool repeats(const Feeling& last, const Feeling& f) {
 void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint) {
   if (!state.wet_at && entry.flow && *entry.flow > 0) state.wet_at = state.batch.clock;
   if (entry.withdrawn) return;
+  soak(state, entry);
   if (std::visit(Changes{}, entry.event)) state.felt.reset();
   if (const auto* aside = std::get_if<SetAside>(&entry.event)) set_aside(state, aside->line);
   const auto* felt = std::get_if<Felt>(&entry.event);

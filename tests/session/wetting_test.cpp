@@ -106,3 +106,30 @@ TEST_CASE("who comes back to a pass cut short, and works untimed, is believed af
   again.put("a", Felt{Feel::wont_move, By::knife});
   CHECK_FALSE(make::folded({w.log, again.log}, "a").feelings.back().unwetted);
 }
+
+TEST_CASE("stiff as a dry cake says nothing of the range, until water has soaked into it") {
+  make::Writer w = wetting_out();
+  w.card(make::liquid("water", CardKind::water, {.water = 1}));
+  w.put("a", StageBegan{Stage::mulling});
+  w.put("a", Felt{Feel::too_sticky, By::muller});
+  w.wait(1200);
+  const auto folded = [&] { return make::folded({w.log}, "a"); };
+  const auto before = range_question(untrained_ranges(), folded());
+  REQUIRE(before.notes.size() == 1);
+  const auto stiff = [&] {
+    w.put("a", Felt{Feel::too_sticky, By::muller});
+    return folded().feelings.back().unwetted;
+  };
+  w.put("a", Found{State::dry});
+  CHECK(stiff());
+  const auto dry = range_question(untrained_ranges(), folded());
+  CHECK(dry.notes.size() == 1);
+  CHECK(dry.batch.shared_sd == before.batch.shared_sd);
+  CHECK(of(w).problem.batches.at(0).shared_sd < 0.1);
+  w.put("a", Added{"water", Unit::g, 8, ""});
+  w.wait(300);
+  CHECK(stiff());
+  w.wait(300);
+  CHECK_FALSE(stiff());
+  CHECK(range_question(untrained_ranges(), folded()).notes.size() == 2);
+}
