@@ -1,6 +1,7 @@
 // What every invented studio does: asks, helps itself, keeps what it felt.
 #pragma once
 
+#include "paint/range/helping.hpp"
 #include "published/studios/workshop.hpp"
 
 #include <cmath>
@@ -77,8 +78,8 @@ inline void open_batch(LearnProblem& problem, const Slab& slab) {
 
 // Every batch begins with a helping as the program has it.
 inline void begin(Workshop& shop, Slab& slab, const Prediction& prediction) {
-  const FirstLiquid first = first_liquid(prediction);
-  shop.add(slab, first.from_mL + (first.to_mL - first.from_mL) * shop.chance.even());
+  const Helping first = first_helping(prediction);
+  shop.add(slab, first.low + (first.high - first.low) * shop.chance.even());
 }
 
 // A maker's own way: liquid is added until it is felt right, and now and then past it.
