@@ -46,6 +46,13 @@ private:
 
 constexpr int made = 40;
 
+// As the program learns and foresees; or otherwise, to hold that against it.
+struct Model {
+  LearnPriors priors;
+  double knife = knife_sd, late = felt_late;
+};
+inline Model model;
+
 inline bool is_early(int number) { return number < first_batches; }
 
 inline PredictBatch asked_of(const Slab& slab) {
@@ -58,7 +65,7 @@ inline PredictBatch asked_of(const Slab& slab) {
 }
 
 inline double sd_of(const Felt& felt) {
-  return felt.knife ? std::hypot(Workshop::note_sd, knife_sd) : Workshop::note_sd;
+  return felt.knife ? std::hypot(Workshop::note_sd, model.knife) : Workshop::note_sd;
 }
 
 // What a batch leaves behind for the next fit.
