@@ -163,8 +163,9 @@ Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
 // ---- found dry
 
 struct DriedOut {
-  double before = 0; // its flow when a hand last did something to it
-  double since = 0;  // the most that it had after something was given back
+  double before = 0;   // its flow when a hand last did something to it
+  double since = 0;    // the most that it had after something was given back
+  bool judged = false; // after that: what goes in now is no water given back
 };
 
 // While it was found dry, or must be stiff by what the room takes, and has not been felt to be
@@ -172,25 +173,32 @@ struct DriedOut {
 std::optional<DriedOut> dried_out(const session::Batch& batch,
                                   const session::Expectation& expected) {
   constexpr double stiff = 0.5; // of the flow that it had: own choice
-  bool dry = false;
+  bool dry = false, felt_later = false, judged = false;
   double since = 0;
+  auto note = batch.feelings.rbegin();
   double later = batch.standing.flow_now->value;
   const double right = std::exp(expected.band.middle);
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn) continue;
     const auto* found = std::get_if<session::Found>(&e->event);
     const auto* felt = std::get_if<session::Felt>(&e->event);
+    if (note != batch.feelings.rend() && note->line == e->ref) {
+      felt_later = felt_later || !note->unwetted;
+      ++note;
+    }
     if (found && found->as == session::State::dry) {
       dry = true;
       continue;
     }
     const bool by_a_hand = e->flow && by_hand(e->event);
     if (by_a_hand && (dry || later < stiff * std::min(*e->flow, right)))
-      return DriedOut{*e->flow, since};
+      return DriedOut{*e->flow, since, judged};
     if (felt && felt->as >= Feel::right) return std::nullopt;
     if (!by_a_hand) continue;
     later = e->flow_before.value_or(*e->flow);
-    if (std::holds_alternative<session::Added>(e->event)) since = std::max(since, *e->flow);
+    if (!std::holds_alternative<session::Added>(e->event)) continue;
+    since = std::max(since, *e->flow);
+    judged = felt_later;
   }
   return std::nullopt;
 }
@@ -209,12 +217,15 @@ double to_give_back(const session::Batch& batch, const session::Expectation& exp
 
 // Minutes that water given back since has still to soak in, before anything else is done; 0: none.
 int to_soak_min(const session::Batch& batch, const session::Expectation& expected) {
-  constexpr double soak_s = 600; // common practice, no source
-  if (!dried_out(batch, expected)) return 0;
+  const auto dried = dried_out(batch, expected);
+  if (!dried || dried->judged) return 0;
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn || !by_hand(e->event)) continue;
+    const auto* felt = std::get_if<session::Felt>(&e->event);
+    if (felt && felt->as < Feel::right && !session::felt_worked_in(batch, e->ref)) continue;
     if (!std::holds_alternative<session::Added>(e->event)) return 0;
-    return static_cast<int>(std::ceil(std::max(0.0, soak_s - (batch.clock - e->clock)) / 60));
+    return static_cast<int>(
+        std::ceil(std::max(0.0, session::soaked_s - (batch.clock - e->clock)) / 60));
   }
   return 0;
 }
@@ -241,8 +252,8 @@ Advice work_in(const session::Batch& batch, bool felt, Advice advice) {
   const double worked_s = session::seconds_of(batch, session::Stage::wetting_out);
   advice.kind = Advice::work_in;
   advice.too_early = felt;
-  advice.wait_min =
-      static_cast<int>(std::ceil(std::max(0.0, session::wetted_out_s - worked_s) / 60));
+  if (!session::is_worked_in(batch))
+    advice.wait_min = static_cast<int>(std::ceil((session::wetted_out_s - worked_s) / 60));
   return advice;
 }
 

@@ -5,6 +5,7 @@
 #include "bench/recipes.hpp"
 #include "session/amounts.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace bench {
@@ -15,7 +16,7 @@ namespace {
 // Own choice.
 constexpr double another = 0.02;
 
-// In what the pigments were felt so far, by their shares; absent where one never was.
+// What binder the pigments were felt in so far, by their shares; absent where one never was.
 std::optional<session::DryGums> taught_in(const session::RangeNames& names,
                                           const std::vector<session::BatchPigment>& mL) {
   session::DryGums sum{0, 0};
@@ -35,6 +36,20 @@ BinderRange::Than than(const std::optional<session::DryGums>& taught, double dry
   if (taught && dry_gum > taught->most + another) return BinderRange::stronger;
   if (taught && dry_gum < taught->least - another) return BinderRange::thinner;
   return BinderRange::as_taught;
+}
+
+// Paint is felt when some of its water has left, so that the range may be known best for a binder
+// that nobody has used: it is called no surer there than in the nearest that was.
+std::optional<paint::LnSpread> wanted_in(const paint::RangeFit& fit, paint::PredictBatch batch,
+                                         const std::optional<session::DryGums>& taught) {
+  const auto meant = paint::predict(fit, batch);
+  if (!meant) return std::nullopt;
+  paint::LnSpread wanted = paint::spread_of(*meant);
+  if (than(taught, batch.dry_gum) == BinderRange::as_taught) return wanted;
+  batch.dry_gum = std::clamp(batch.dry_gum, taught->least, taught->most);
+  if (const auto used = paint::predict(fit, batch))
+    wanted.sd = std::max(wanted.sd, paint::spread_of(*used).sd);
+  return wanted;
 }
 
 }
@@ -65,17 +80,14 @@ std::optional<BinderRange> binder_range(const Bench& bench,
   if (!material || !(pigment_g > 0)) return std::nullopt;
   const double dry_gum = session::dry_gum_of(*material);
   const session::RangeQuestion question = session::range_question(ranges, mL, dry_gum);
-  const auto prediction = paint::predict(ranges.fit, question.batch);
-  if (!prediction) return std::nullopt;
-  const auto [low, middle, high] = session::nine_in_ten(paint::spread_of(*prediction));
+  const auto taught = taught_in(ranges.names, mL);
+  const auto wanted = wanted_in(ranges.fit, question.batch, taught);
+  if (!wanted) return std::nullopt;
+  const auto [low, middle, high] = session::nine_in_ten(*wanted);
   const double g_per_mL = put_in_for_each(bench, mL, *material, middle / pigment_mL) * 10 /
                           pigment_g / paint::mL_per_g(material->parts);
-  return BinderRange{binder.name,
-                     middle * g_per_mL,
-                     low * g_per_mL,
-                     high * g_per_mL,
-                     than(taught_in(ranges.names, mL), dry_gum),
-                     question.told,
+  return BinderRange{binder.name,          middle * g_per_mL,     low * g_per_mL,
+                     high * g_per_mL,      than(taught, dry_gum), question.told,
                      g_per_mL * pigment_mL};
 }
 

@@ -7,28 +7,16 @@
 
 namespace bench {
 
-namespace {
-
-// Never mulled, and less than powder takes to be wetted out under the knife.
-bool is_hardly_worked_in(const session::Batch& batch) {
-  return !was_mulled(batch) &&
-         session::seconds_of(batch, session::Stage::wetting_out) < session::wetted_out_s;
-}
-
-}
-
 session::Stage next_stage(const session::Batch& batch) {
   const session::Pass* pass = running(batch);
-  if (!pass)
-    return is_hardly_worked_in(batch) ? session::Stage::wetting_out : session::Stage::mulling;
+  if (!pass) return is_worked_in(batch) ? session::Stage::mulling : session::Stage::wetting_out;
   return pass->stage == session::Stage::mulling ? session::Stage::resting : session::Stage::mulling;
 }
 
 bool is_dusty(const session::Batch& batch) {
   constexpr double mulled_s = 60; // as a pass that has ended wets it
   const session::Pass* pass = running(batch);
-  if (!batch.powder_is_dry && !batch.passes.empty() && is_hardly_worked_in(batch) &&
-      !was_felt(batch))
+  if (!batch.powder_is_dry && !batch.passes.empty() && !is_worked_in(batch) && !was_felt(batch))
     return true;
   if (!batch.powder_is_dry || !pass || !(batch.standing.liquid_mL.value > 0))
     return batch.powder_is_dry;

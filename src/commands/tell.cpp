@@ -36,10 +36,6 @@ void say_what_was_heard(const Hearing& what, const paint::ToldRange& told, std::
                      words::counted(static_cast<std::size_t>(told.batches), Say::count_batch,
                                     Say::count_batches)})
       << '\n';
-  if (told.strength.sd < paint::least_strength_sd)
-    out << words::say(Say::hear_floored, {words::Number(told.strength.sd, 3),
-                                          words::Number(paint::least_strength_sd, 2)})
-        << '\n';
   const auto logs = session::join_parts(studio::read_all(what.home, what.fallback).files);
   const auto ranges = session::learn_ranges(session::all_of(logs));
   if (ranges && !ranges->fit.told) out << words::say(Say::hear_not_believed) << '\n';

@@ -61,9 +61,10 @@ bool was_covered(const Entry& e) {
   return found && !e.withdrawn && found->as == State::wet;
 }
 
-void end_pass(Batch& batch, Clock at) {
+void end_pass(Batch& batch, Clock at, bool cut_short = false) {
   if (batch.passes.empty() || batch.passes.back().end) return;
   batch.passes.back().end = at;
+  batch.passes.back().cut_short = cut_short;
   if (sums(batch.places).liquid_mL > 0) batch.powder_is_dry = false;
 }
 
@@ -71,13 +72,11 @@ const Quantity all_of_it;
 
 bool lies(const Places& places, Place place) { return places.at.count(place) > 0; }
 
-// Worked for so long, powder is wetted out: own choice. A tap alone wets nothing.
-constexpr double wetted_s = 60;
-
+// A tap alone wets nothing.
 void end_work(Batch& batch, const FoldState& state) {
   const Pass* pass = running(batch);
   const bool dry = batch.powder_is_dry;
-  const bool wetted = pass && batch.clock - std::max(pass->start, state.powder_at) >= wetted_s;
+  const bool wetted = pass && batch.clock - std::max(pass->start, state.powder_at) >= put_away_s;
   end_pass(batch, batch.clock);
   if (!wetted) batch.powder_is_dry = dry;
 }
@@ -280,7 +279,8 @@ void add(Batch& batch, const Entry& e, const Card& card, const paint::Amount& gr
 void leave_session(FoldState& state, const std::string& next, Clock left_at) {
   if (state.pass_session.empty() || state.pass_session == next) return;
   if (running(state.batch)) dry_until(state.batch, left_at);
-  end_pass(state.batch, state.batch.clock);
+  end_pass(state.batch, state.batch.clock, true);
+  state.wet_at.reset();
   state.pass_session.clear();
   state.batch.places.spread = paint::Spread::gathered;
 }

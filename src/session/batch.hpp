@@ -35,15 +35,16 @@ struct Feeling {
   Ref line;
   Feel as = Feel::right;
   By by = By::muller;
-  // Stiff while powder was still dry within it: in the first minutes of wetting out, or since the
-  // first liquid where no work was timed. Kept, and it says nothing of the range.
+  // Stiff while powder was still dry within it: hardly worked in as yet, or found dry, until the
+  // water that was given back had soaked in. Kept, and it says nothing of the range.
   bool unwetted = false;
-  double mulled_s = 0;  // in all passes before it
-  double flow = 0;      // live, above 0
-  double dry_gum = 0;   // its share of the liquid's mass then
-  double scatter = 0;   // relative standard uncertainty of the liquid put in: its own part
-  double lost_mL = 0;   // water that had left
-  double dried_off = 0; // that, to 1 mL of the liquid then
+  double mulled_s = 0;   // in all passes before it
+  double flow = 0;       // live, above 0
+  double dry_gum = 0;    // its share of the liquid's mass then
+  double gum_put_in = 0; // and of all that was put in, before any of it dried off
+  double scatter = 0;    // relative standard uncertainty of the liquid put in: its own part
+  double lost_mL = 0;    // water that had left
+  double dried_off = 0;  // that, to 1 mL of the liquid then
   std::map<std::string, double> tools; // relative, signed: what each put into the liquid's. Not how
                                        // gum and honey were made: all batches have that alike
   double pigment_sd = 0;               // relative, of the pigment's mass
@@ -75,6 +76,7 @@ struct Pass {
   int number = 0; // mulling passes count 1, 2, 3; else 0
   Clock start = 0;
   std::optional<Clock> end; // absent while it runs
+  bool cut_short = false;   // it ended with its session, and nobody put the tool away
 };
 
 enum class WarningKind {

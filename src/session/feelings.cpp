@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace session {
 
@@ -41,14 +42,29 @@ void set_aside(FoldState& state, const Ref& note) {
     if (state.batch.feelings[i].line == note) state.batch.feelings.change(i).set_aside = true;
 }
 
-// Work that was never timed has taken no longer than there was liquid to do it with.
+bool is_dry_cake(const FoldState& state) {
+  return state.soaked_at && state.batch.clock < *state.soaked_at;
+}
+
+// Work that nobody timed has taken no longer than there was liquid to do it with.
 bool is_unwetted(const FoldState& state, const Felt& felt) {
   const Batch& batch = state.batch;
-  if (felt.by != By::knife || felt.as >= Feel::right) return false;
-  if (batch.passes.empty()) return state.wet_at && batch.clock - *state.wet_at < wetted_out_s;
-  const Pass* pass = running(batch);
-  return pass && pass->stage == Stage::wetting_out &&
-         seconds_of(batch, Stage::wetting_out) < wetted_out_s;
+  if (felt.as >= Feel::right) return false;
+  if (is_dry_cake(state)) return true;
+  if (felt.by != By::knife || is_worked_in(batch)) return false;
+  return running(batch) || batch.clock - *state.wet_at < wetted_out_s;
+}
+
+// A hand that finds it right, or looser, has paint before it.
+void soak(FoldState& state, const Entry& entry) {
+  const auto* found = std::get_if<Found>(&entry.event);
+  const auto* felt = std::get_if<Felt>(&entry.event);
+  if (found && found->as == State::dry)
+    state.soaked_at = std::numeric_limits<Clock>::infinity();
+  else if (found || (felt && felt->as >= Feel::right))
+    state.soaked_at.reset();
+  else if (state.soaked_at && entry.grams && entry.flow > entry.flow_before)
+    state.soaked_at = std::min(*state.soaked_at, state.batch.clock + soaked_s);
 }
 
 Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
@@ -64,6 +80,7 @@ Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
   f.mulled_s = seconds_of(batch, Stage::mulling);
   f.flow = *entry.flow;
   f.dry_gum = paint::dry_gum(s);
+  f.gum_put_in = paint::dry_gum_put_in(s);
   f.scatter = std::sqrt(s.liquid_mL.variance) / put_in;
   for (const auto& [tool, share] : s.liquid_mL.shares)
     if (!paint::is_of_composition(tool)) f.tools[tool] = share / put_in;
@@ -83,6 +100,7 @@ bool repeats(const Feeling& last, const Feeling& f) {
 void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint) {
   if (!state.wet_at && entry.flow && *entry.flow > 0) state.wet_at = state.batch.clock;
   if (entry.withdrawn) return;
+  soak(state, entry);
   if (std::visit(Changes{}, entry.event)) state.felt.reset();
   if (const auto* aside = std::get_if<SetAside>(&entry.event)) set_aside(state, aside->line);
   const auto* felt = std::get_if<Felt>(&entry.event);
@@ -93,6 +111,16 @@ void feel(FoldState& state, const Entry& entry, const paint::Mixture& paint) {
   f.set_aside = state.set_aside.count(f.line) > 0;
   state.felt = feelings.size();
   feelings.push_back(std::move(f));
+}
+
+bool is_worked_in(const Batch& batch) {
+  const double worked_s = seconds_of(batch, Stage::wetting_out);
+  if (worked_s >= wetted_out_s) return true;
+  const bool put_away =
+      !batch.passes.empty() && batch.passes.back().end && !batch.passes.back().cut_short;
+  return (put_away && worked_s >= put_away_s) ||
+         std::any_of(batch.passes.begin(), batch.passes.end(),
+                     [](const Pass& pass) { return pass.stage == Stage::mulling; });
 }
 
 bool felt_worked_in(const Batch& batch, const Ref& line) {

@@ -5,8 +5,13 @@
 
 namespace session {
 
-// Under the knife for so long powder is still being wetted out: own choice.
-inline constexpr double wetted_out_s = 120;
+// Under the knife for so long powder is still being wetted out; who puts the knife away after so
+// long found that it was. Own choice.
+inline constexpr double wetted_out_s = 120, put_away_s = 60;
+bool is_worked_in(const Batch& batch); // so long, or mulled
+
+// So long water soaks into paint that was found dry: common practice, no source.
+inline constexpr double soaked_s = 600;
 
 // Share of dry gum beyond which a solution's viscosity is no longer what the model has, as where
 // paint has dried out. Own choice.

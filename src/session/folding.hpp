@@ -13,8 +13,9 @@ namespace session {
 struct FoldState {
   Batch batch; // without its entries and cards; of the warnings the fold's own
   std::string pass_session;
-  Clock powder_at = 0;                 // when the last of it was added
-  std::optional<Clock> wet_at;         // since when there was liquid with it
+  Clock powder_at = 0;            // when the last of it was added
+  std::optional<Clock> wet_at;    // since when there was liquid with it, and nobody timing the work
+  std::optional<Clock> soaked_at; // found dry: when water given back will have soaked in
   std::map<Ref, paint::Mixture> named; // the paint in hand after lines that a later line names
   std::optional<std::size_t> felt;     // the last feeling, if nothing has changed the paint since
   std::set<Ref> set_aside;             // lines so far

@@ -50,13 +50,15 @@ double scatter_of(const Feeling& note) {
 }
 
 double shared_sd_of(const TrainingBatch& training) {
-  double dried_off = 0, pigment_sd = 0;
+  double dried_off = 0, pigment_sd = 0, count = 0;
   for (const Feeling& note : training.notes) {
-    dried_off += note.dried_off / static_cast<double>(training.notes.size());
+    if (note.unwetted) continue;
+    dried_off += note.dried_off;
     pigment_sd = std::max(pigment_sd, note.pigment_sd);
+    ++count;
   }
-  return std::min(
-      10.0, std::hypot(pigment_sd, std::hypot(dried_off_u * dried_off, training.own_tools_sd)));
+  return std::min(10.0, std::hypot(pigment_sd, std::hypot(dried_off_u * dried_off / count,
+                                                          training.own_tools_sd)));
 }
 
 // A tool's sd and the notes' shares of it are only known by their product; the largest stands for
@@ -130,7 +132,7 @@ private:
     for (const auto& part : felt.pigments) {
       ++out.names.notes[part.first];
       DryGums& in = out.names.dry_gum[part.first];
-      in = {std::min(in.least, note.dry_gum), std::max(in.most, note.dry_gum)};
+      in = {std::min(in.least, felt.gum_put_in), std::max(in.most, felt.gum_put_in)};
     }
     out.problem.notes.push_back(std::move(note));
   }
@@ -238,10 +240,8 @@ struct Measured {
 };
 
 Measured measured(const Batch& batch) {
-  if (!batch.feelings.empty()) {
-    const Feeling& last = batch.feelings.back();
-    return {last.tools, last.pigment_sd, last.dried_off};
-  }
+  for (auto note = batch.feelings.rbegin(); note != batch.feelings.rend(); ++note)
+    if (!note->unwetted) return {note->tools, note->pigment_sd, note->dried_off};
   const paint::Standing& s = batch.standing;
   Measured m;
   m.pigment_sd = paint::relative_uncertainty(s.pigment_g);

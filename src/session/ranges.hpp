@@ -9,7 +9,7 @@
 
 namespace session {
 
-// The least and the most dry gum in a liquid, as a share of its mass.
+// The least and the most dry gum in liquids as they were put in, as a share of their mass.
 struct DryGums {
   double least = 1, most = 0;
 };

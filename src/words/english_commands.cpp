@@ -24,9 +24,6 @@ std::string_view english(CommandsSay id) {
     return "What was packed had {0} already: ask for it once more where it comes from. What can be "
            "read counts; “slabside mend --studio {1} --out NEWDIR” makes a copy without damage.";
   case Say::hear_refused: return "“{0}” was not heard. {1}";
-  case Say::hear_floored:
-    return "How much a binder's strength matters is told as if it were certain (an sd of {0}); it "
-           "is taken as {1}.";
   case Say::hear_not_believed:
     return "The feel notes of this studio speak against it: it is kept, and not believed as long "
            "as they do.";

@@ -105,6 +105,12 @@ std::string_view english(PaintSay id) {
   case Say::told_implausible_offset:
     return "It says that all pigments want {0} times the liquid that is usual: something is wrong "
            "with it.";
+  case Say::told_implausible_strength:
+    return "It says that paint in gum 1:1 wants {0} times the liquid that it wants in gum 1:2, "
+           "where about {1} times are usual: something is wrong with it.";
+  case Say::told_certain_strength:
+    return "It says for certain how much more liquid stronger gum makes paint want, and nobody "
+           "knows that so well: something is wrong with it.";
   case Say::told_no_hand:
     return "No hand tells paint apart as it says: something is wrong with it.";
   case Say::told_twice: return "The other studio tells of “{0}” twice.";

@@ -80,12 +80,14 @@ enum class PaintSay {
   told_too_large, // 0: bytes
   told_not_json,
   told_format,
-  told_version,            // 0: which
-  told_field,              // 0: field
-  told_out_of_range,       // 0: field
-  told_unknown_pigment,    // 0: name
-  told_implausible,        // 0: name, 1 and 2: mL to 1 mL, told and usual
-  told_implausible_offset, // 0: how many times
+  told_version,              // 0: which
+  told_field,                // 0: field
+  told_out_of_range,         // 0: field
+  told_unknown_pigment,      // 0: name
+  told_implausible,          // 0: name, 1 and 2: mL to 1 mL, told and usual
+  told_implausible_offset,   // 0: how many times
+  told_implausible_strength, // 0 and 1: how many times, told and usual
+  told_certain_strength,
   told_no_hand,
   told_twice, // 0: name
   told_row,   // 0: which, 1: numbers that it has

@@ -4,6 +4,7 @@
 #include "bench/planning.hpp"
 #include "hands.hpp"
 #include "session/amounts.hpp"
+#include "session/make.hpp"
 
 #include <doctest/doctest.h>
 
@@ -141,6 +142,40 @@ TEST_CASE("a card says the grams that Plan says, of any blend, and with what dri
   const auto more = binder_range(h.b, {{blue, 2}, {red, 3}}, gum(2));
   REQUIRE(once);
   CHECK(once->g == Approx(more->g));
+}
+
+TEST_CASE("paint dries while it is felt: its binder stays the one that it was made with") {
+  Hands h;
+  const session::Card blue = *shelf_card(h.b, "pb28");
+  std::vector<session::Log> logs;
+  for (const char* session : {"c41e08d1", "c41e08d2", "c41e08d3"}) {
+    make::Writer w(session);
+    w.at0 += 86'400'000 * static_cast<std::int64_t>(logs.size());
+    w.card(blue);
+    w.card(gum(2));
+    w.put(session, session::Opened{"Blue"});
+    w.put(session, session::RoomSet{27, 0.25, false});
+    w.put(session, session::Added{"pb28", session::Unit::g, 12, ""});
+    w.put(session, session::Added{"gum", session::Unit::g, 9, ""});
+    w.put(session, session::StageBegan{session::Stage::mulling});
+    w.wait(600);
+    w.put(session, session::Felt{session::Feel::right, session::By::muller});
+    w.wait(420);
+    w.put(session, session::Felt{session::Feel::right, session::By::muller});
+    logs.push_back(w.log);
+  }
+  const auto dried = session::trainings_of(session::all_of(logs));
+  REQUIRE(dried.at(0).notes.back().dry_gum > dry_gum(gum(2)) + 0.03);
+  h.b.learning.ranges = *session::learn_ranges(session::all_of(logs));
+  const auto width = [](const BinderRange& r) { return std::log(r.high_g / r.low_g); };
+  const BinderRange used = blue_in(h.b, gum(2));
+  CHECK(used.than == BinderRange::as_taught);
+  // As strong as the paint was when it was felt, and yet another binder.
+  const BinderRange own = blue_in(h.b, gum(1.6));
+  CHECK(own.than == BinderRange::stronger);
+  CHECK(width(own) >= width(used));
+  CHECK(blue_in(h.b, gum(4)).than == BinderRange::thinner);
+  CHECK(width(blue_in(h.b, gum(4))) > width(used));
 }
 
 TEST_CASE("a binder between those that a pigment was felt in is none that it was not felt in") {

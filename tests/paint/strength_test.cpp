@@ -1,6 +1,7 @@
 // What the binder's strength and the time that has passed do to what is learnt.
 #include "paint/catalogue.hpp"
 #include "paint/invented_notes.hpp"
+#include "paint/range/helping.hpp"
 #include "paint/range/learn_facts.hpp"
 #include "paint/range/learn_joint.hpp"
 #include "paint/range/predict.hpp"
@@ -169,24 +170,24 @@ TEST_CASE("a first helping leaves the chance of too loose at 4 % or less, of eve
   REQUIRE(all.size() >= 50);
   const auto asked = [](const std::vector<PredictPart>& parts, double dry_gum) {
     const Prediction f = *predict(nobody(), {parts, {}, 0, dry_gum});
-    const FirstLiquid first = first_liquid(f);
-    CHECK(chance_too_loose(f, {first.to_mL}) <= 0.04 + 1e-6);
-    CHECK(first.to_mL <= 0.7 * first.median_mL + 1e-12);
-    CHECK(first.from_mL < first.to_mL);
+    const Helping first = first_helping(f);
+    CHECK(chance_too_loose(f, {first.high}) <= 0.04 + 1e-6);
+    CHECK(first.high <= 0.7 * mL_at_share(f, 0.5) + 1e-12);
+    CHECK(first.low < first.high);
     return first;
   };
   for (const PredictPart& part : all) {
-    const double usual = asked({part}, usual_dry_gum).to_mL;
-    CHECK(asked({part}, 0.22).to_mL < usual);
-    CHECK(asked({part}, 0.35).to_mL > usual);
+    const double usual = asked({part}, usual_dry_gum).high;
+    CHECK(asked({part}, 0.22).high < usual);
+    CHECK(asked({part}, 0.35).high > usual);
   }
   for (std::size_t i = 0; i < 20; ++i) asked({all[i], all[i + 20], all[i + 30]}, usual_dry_gum);
 }
 
 TEST_CASE("a blend of a pigment with itself begins as the pigment does") {
   const RangeFit fit = *learn(invented_notes({.pigments = 3, .batches = 9, .seed = 2}));
-  const FirstLiquid one = first_liquid(*predict(fit, {{{0, 1, {}}}, {}, 0}));
-  const FirstLiquid two = first_liquid(*predict(fit, {{{0, 0.3, {}}, {0, 0.7, {}}}, {}, 0}));
-  CHECK(std::abs(one.to_mL - two.to_mL) < 1e-6);
-  CHECK(std::abs(one.median_mL - two.median_mL) < 1e-6);
+  const Helping one = first_helping(*predict(fit, {{{0, 1, {}}}, {}, 0}));
+  const Helping two = first_helping(*predict(fit, {{{0, 0.3, {}}, {0, 0.7, {}}}, {}, 0}));
+  CHECK(std::abs(one.low - two.low) < 1e-6);
+  CHECK(std::abs(one.high - two.high) < 1e-6);
 }

@@ -1,6 +1,7 @@
 // What one studio tells another: the file, and what becomes of it.
 #include "paint/catalogue.hpp"
 #include "paint/invented_notes.hpp"
+#include "paint/range/helping.hpp"
 #include "paint/range/learn_bytes.hpp"
 #include "paint/range/predict.hpp"
 #include "paint/range/told.hpp"
@@ -160,6 +161,14 @@ TEST_CASE("of no paint and of no hand, however well it is written") {
   absurd = told();
   absurd.hand.fill({9, 0.001});
   CHECK(implausible(absurd)->what == words::Sentence(Say::told_no_hand));
+  for (const double strength : {-9.0, 20.0}) {
+    absurd = told();
+    absurd.strength = {strength, 0.01};
+    CHECK(implausible(absurd)->what == words::Sentence(Say::told_implausible_strength));
+  }
+  CHECK(message(*implausible(absurd)).find("18.9 times the liquid") != std::string::npos);
+  absurd.strength = {3.9, 0};
+  CHECK(implausible(absurd)->what == words::Sentence(Say::told_certain_strength));
   CHECK(told_from(bytes_of(absurd))); // what was kept once is read
 }
 
@@ -193,13 +202,35 @@ TEST_CASE("a studio whose notes speak against what it was told goes by its notes
   CHECK(learn_told(own, variant(own, told()))->told);
 }
 
-TEST_CASE("nobody is believed to know for certain how much a binder's strength matters") {
-  ToldRange certain = told();
-  certain.strength.sd = 0;
-  CHECK(told_from(bytes_of(certain)));
-  CHECK(priors_told(certain).strength.sd == Approx(std::sqrt(2.0) * least_strength_sd));
-  certain.strength.sd = 0.5;
-  CHECK(priors_told(certain).strength.sd == Approx(std::sqrt(2.0) * 0.5));
+TEST_CASE("another studio's gum is believed as far as this one's may be like it") {
+  const NormalPrior usual = LearnPriors{}.strength;
+  ToldRange other = told();
+  other.strength = {6.5, 0.01};
+  const NormalPrior sure = priors_told(other).strength;
+  CHECK(sure.sd == Approx(0.8).epsilon(0.001));
+  CHECK(sure.centre == Approx(usual.centre + 0.8 * (6.5 - usual.centre)).epsilon(0.001));
+  other.strength.sd = 0.7;
+  CHECK(priors_told(other).strength.sd == Approx(std::sqrt(2 * 0.49 + 0.64)));
+  CHECK(priors_told(other).strength.centre < sure.centre);
+  other.strength.sd = usual.sd;
+  CHECK(priors_told(other).strength.sd == usual.sd);
+}
+
+TEST_CASE("the strength of another studio's gum floods no first helping") {
+  LearnProblem nothing = notes();
+  nothing.notes.clear();
+  ToldRange word = told();
+  const auto helping = [&](const NormalPrior& strength, double dry_gum) {
+    word.strength = strength;
+    const RangeFit heard = *learn_told(nothing, variant(nothing, word));
+    return first_helping(*predict(heard, {{{0, 1, {}}}, {}, 0, dry_gum})).high;
+  };
+  for (const double strength : {1.3, 6.5})      // of other gums, as 40 batches tell it
+    for (const double dry_gum : {0.22, 0.44}) { // gum 1 : 3 and 1 : 1
+      CAPTURE(strength);
+      CAPTURE(dry_gum);
+      CHECK(helping({strength, 0.7}, dry_gum) < 1.5 * helping(LearnPriors{}.strength, dry_gum));
+    }
 }
 
 TEST_CASE("what was told goes to the worker and back in bytes") {

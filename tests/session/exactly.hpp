@@ -82,8 +82,9 @@ inline void tell_lines(Told& out, const Batch& b) {
   for (const Feeling& f : b.feelings) {
     out.line("felt");
     out.put(f.line);
-    for (const double v : {double(f.as), f.flow, f.scatter, f.lost_mL, f.dried_off, f.pigment_sd,
-                           double(f.repeats), double(f.set_aside)})
+    for (const double v :
+         {double(f.as), f.flow, f.scatter, f.lost_mL, f.dried_off, f.pigment_sd, f.dry_gum,
+          f.gum_put_in, f.mulled_s, double(f.unwetted), double(f.repeats), double(f.set_aside)})
       out.put(v);
     for (const auto& [tool, sd] : f.tools) out.put(tool), out.put(sd);
     for (const auto& [card, mL] : f.pigments) out.put(card), out.put(mL);

@@ -1,6 +1,6 @@
 // From what batches felt to a problem, and back to what a batch wants.
-#include "make.hpp"
 #include "session/narrowing.hpp"
+#include "wetting.hpp"
 
 #include <doctest/doctest.h>
 
@@ -8,6 +8,7 @@
 
 using namespace session;
 using doctest::Approx;
+using make::wetting_out;
 
 namespace {
 
@@ -148,73 +149,6 @@ TEST_CASE("today's notes move the band of the paint in hand") {
   REQUIRE(band);
   CHECK(std::exp(band->middle) == Approx(3).epsilon(0.15));
   CHECK(band->batches == 0);
-}
-
-namespace {
-
-// Some binder in, then under the knife.
-make::Writer wetting_out(paint::Recipe binder = {.gum = 1, .water = 2}) {
-  make::Writer w("c41e08d5");
-  w.card(blue());
-  w.card(make::liquid("gum", CardKind::binder, binder));
-  w.put("a", Opened{"Blue"});
-  w.put("a", Added{"pb28", Unit::g, 12, ""});
-  w.put("a", Added{"gum", Unit::g, 4, ""});
-  w.put("a", StageBegan{Stage::wetting_out});
-  return w;
-}
-
-}
-
-TEST_CASE("stiff while the powder is wetted out is kept, and says nothing of the range") {
-  make::Writer w = wetting_out();
-  const auto before = band_of(make::folded({w.log}, "a"));
-  w.wait(37);
-  w.put("a", Felt{Feel::wont_move, By::knife});
-  const Batch stiff = make::folded({w.log}, "a");
-  REQUIRE(stiff.feelings.size() == 1);
-  CHECK(stiff.feelings[0].unwetted);
-  CHECK(range_question(untrained_ranges(), stiff).notes.empty());
-  CHECK(band_of(stiff)->middle == Approx(before->middle).epsilon(0.05));
-  CHECK_FALSE(has_training_notes(training({w}).at(0)));
-  w.wait(120);
-  w.put("a", Felt{Feel::wont_move, By::knife}); // now it is meant, and no repetition
-  const Batch worked_in = make::folded({w.log}, "a");
-  REQUIRE(worked_in.feelings.size() == 2);
-  CHECK_FALSE(worked_in.feelings[1].unwetted);
-  CHECK_FALSE(worked_in.feelings[1].repeats);
-  CHECK(range_question(untrained_ranges(), worked_in).notes.size() == 1);
-  CHECK(range_problem({&training({w}).at(0)}).problem.notes.size() == 1);
-}
-
-TEST_CASE("right or looser counts at once") {
-  make::Writer w = wetting_out();
-  w.put("a", Felt{Feel::right, By::knife});
-  CHECK_FALSE(make::folded({w.log}, "a").feelings.at(0).unwetted);
-}
-
-TEST_CASE("what nobody timed counts as soon as it may be wetted out") {
-  make::Writer w("c41e08d5");
-  w.card(blue());
-  w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
-  w.put("a", Opened{"Blue"});
-  w.put("a", Added{"pb28", Unit::g, 12, ""});
-  w.wait(600);
-  w.put("a", Added{"gum", Unit::g, 4, ""});
-  w.wait(20);
-  w.put("a", Felt{Feel::too_sticky, By::knife});
-  CHECK(make::folded({w.log}, "a").feelings.back().unwetted);
-  w.wait(100);
-  w.put("a", Felt{Feel::too_sticky, By::knife});
-  CHECK_FALSE(make::folded({w.log}, "a").feelings.back().unwetted);
-}
-
-TEST_CASE("once the knife was put away the powder is wetted out") {
-  make::Writer w = wetting_out();
-  w.wait(60);
-  w.put("a", StageBegan{Stage::resting});
-  w.put("a", Felt{Feel::too_sticky, By::knife});
-  CHECK_FALSE(make::folded({w.log}, "a").feelings.at(0).unwetted);
 }
 
 TEST_CASE("a note under the knife is less sure than one under the muller") {

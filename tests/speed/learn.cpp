@@ -31,15 +31,29 @@ struct Years {
   }
 };
 
-double fit(const Years& years, const RangeFit* earlier) {
+double fit(const LearnProblem& notes, const LearnPriors& priors = {},
+           const RangeFit* earlier = nullptr) {
   bool found = false;
   const double ms = timed([&] {
-    const auto fit = learn(years.notes, {}, earlier);
+    const auto fit = learn(notes, priors, earlier);
     found = fit && fit->end == LearnEnd::found;
   });
   speed::need(found, "nothing was learnt");
   return ms;
 }
+
+// A studio's 40 batches, and the same for a model to which all binders, days and tools are one.
+struct Months {
+  LearnProblem notes = invented_notes(
+      {.pigments = 12, .batches = 40, .seed = 1, .tools = 2, .knife = 0.4, .own_binder = true});
+  LearnProblem plain_notes = notes;
+  LearnPriors plain;
+
+  Months() {
+    for (LearnNote& note : plain_notes.notes) note.sd = std::min(note.sd, 0.01);
+    plain.strength.sd = plain.walk = 0;
+  }
+};
 
 // As many chances as one look at all those notes on all nodes takes, two logistics each.
 double chances_of_all() {
@@ -64,9 +78,9 @@ double exponentials() {
   return ms;
 }
 
-double note_of_today(const Prediction& prediction) {
+double note_of_today(const Prediction& prediction, double late = 0) {
   double weight = 0;
-  const double ms = timed([&] { weight = after(prediction, {1.4, 0.01, 1})->weights[0]; });
+  const double ms = timed([&] { weight = after(prediction, {1.4, 0.01, 1, 0, late})->weights[0]; });
   speed::need(std::isfinite(weight), "the note makes no sense");
   return ms;
 }
@@ -126,15 +140,20 @@ int main(int count, char** words) {
   const Years years;
   speed::race("learn",
               {{"chances", chances_of_all},
-               {"full", [&] { return fit(years, nullptr); }},
-               {"one batch more", [&] { return fit(years, &years.learnt_before); }}},
+               {"full", [&] { return fit(years.notes); }},
+               {"one batch more", [&] { return fit(years.notes, {}, &years.learnt_before); }}},
               {speed::count_of(words[2]), 1, 1});
+  const Months months;
+  speed::race("learn 40",
+              {{"plain", [&] { return fit(months.plain_notes, months.plain); }},
+               {"all", [&] { return fit(months.notes); }}},
+              {speed::count_of(words[2]), 5, 1});
   const Prediction known = *predict(years.learnt_before, {{{0, 1, {}}, {1, 0.5, {}}}, {}, 0});
   const Prediction unknown = *predict(*learn({}), {{{-1, 1, {0.1, 0.6, 0}}}, {}, 0});
   speed::race("foresee",
               {{"exponentials", exponentials},
                {"note", [&] { return note_of_today(known); }},
-               {"first note", [&] { return note_of_today(unknown); }},
+               {"first note", [&] { return note_of_today(unknown, felt_late); }},
                {"anew", [&] { return asked_anew(years.learnt_before); }},
                {"band", [&] { return band_drawn(unknown); }},
                {"drops", [&] { return safe_drops_now(unknown); }}},

@@ -22,6 +22,9 @@ using learning::place;
 // What two studios differ by, own choice, no source: where a hand calls it right, ln flow; its
 // edges, ln; one pigment from another lot, ln demand, as between_lots of learn_facts.cpp.
 constexpr double hands_apart = 0.20, edges_apart = 0.40, lots_apart = 0.15;
+// Their gums, in what strength does: by a fifth, as their solutions' viscosities rise. The rest of
+// the usual sd is of how paste follows the liquid's viscosity, which is no other there.
+constexpr double gums_apart = 0.8;
 constexpr double doubled = 2;
 constexpr double odds_for = 9; // that another studio's word holds here, beforehand
 
@@ -65,11 +68,21 @@ double common_variance(const ToldRange& told) {
 
 double doubted_variance(const NormalPrior& said) { return doubled * said.sd * said.sd; }
 
-// Another's hand tells where hands usually lie, and no more: this one may be any of them.
-NormalPrior of_hands(const NormalPrior& said, const NormalPrior& usual) {
+// What another's tells of where they usually lie.
+double moved_centre(const NormalPrior& said, const NormalPrior& usual, double variance) {
   const double v = usual.sd * usual.sd;
-  const double other = doubted_variance(said) + edges_apart * edges_apart;
-  return {usual.centre + (said.centre - usual.centre) * v / (v + other), usual.sd};
+  return usual.centre + (said.centre - usual.centre) * v / (v + variance);
+}
+
+// Of another's hand no more than that is believed: this one may be any of them.
+NormalPrior of_hands(const NormalPrior& said, const NormalPrior& usual) {
+  const double variance = doubted_variance(said) + edges_apart * edges_apart;
+  return {moved_centre(said, usual, variance), usual.sd};
+}
+
+NormalPrior of_gums(const NormalPrior& said, const NormalPrior& usual) {
+  const double variance = doubted_variance(said) + gums_apart * gums_apart;
+  return {moved_centre(said, usual, variance), std::min(std::sqrt(variance), usual.sd)};
 }
 
 // ln of what the notes are worth, theta integrated over.
@@ -128,6 +141,17 @@ bool is_a_hand(const std::array<NormalPrior, theta_count>& hand) {
   return true;
 }
 
+std::optional<words::Error> implausible_strength(const NormalPrior& said) {
+  constexpr double most_sd = 3;
+  constexpr double stronger = 0.147; // dry gum's share of gum 1 : 1, less that of gum 1 : 2
+  const NormalPrior usual = LearnPriors{}.strength;
+  if (!(said.sd > 0)) return words::Error{words::PaintSay::told_certain_strength, {}};
+  if (std::abs(said.centre - usual.centre) <= most_sd * usual.sd) return std::nullopt;
+  return words::Error{words::PaintSay::told_implausible_strength,
+                      {words::Number(std::exp(stronger * said.centre), 1),
+                       words::Number(std::exp(stronger * usual.centre), 1)}};
+}
+
 }
 
 std::optional<words::Error> implausible(const ToldRange& told) {
@@ -145,6 +169,7 @@ std::optional<words::Error> implausible(const ToldRange& told) {
   if (std::abs(told.class_offset.centre) > most)
     return words::Error{words::PaintSay::told_implausible_offset,
                         {words::Number(std::exp(told.class_offset.centre), 2)}};
+  if (auto fault = implausible_strength(told.strength)) return fault;
   return is_a_hand(told.hand) ? std::nullopt
                               : std::optional(words::Error{words::PaintSay::told_no_hand, {}});
 }
@@ -155,9 +180,7 @@ LearnPriors priors_told(const ToldRange& told) {
     priors.theta[i] = of_hands(told.hand[i], priors.theta[i]);
   priors.alpha = {told.class_offset.centre,
                   std::sqrt(doubled * common_variance(told) + hands_apart * hands_apart)};
-  const NormalPrior strength{told.strength.centre, std::max(told.strength.sd, least_strength_sd)};
-  priors.strength = {strength.centre,
-                     std::min(std::sqrt(doubted_variance(strength)), priors.strength.sd)};
+  priors.strength = of_gums(told.strength, priors.strength);
   return priors;
 }
 

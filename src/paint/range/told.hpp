@@ -28,10 +28,6 @@ inline std::size_t covariance_entry(std::size_t row, std::size_t column) {
   return row * (row + 1) / 2 + column;
 }
 
-// No strength is told more surely than this: a tenth of how far gums of all kinds differ (own
-// choice).
-inline constexpr double least_strength_sd = 0.16;
-
 inline constexpr std::size_t most_told_bytes = 48'000; // a file's; a session's line holds it
 
 std::string bytes_of(const ToldRange& told);
@@ -43,9 +39,10 @@ words::Result<ToldRange> told_from(std::string_view bytes);
 
 // Well written, and not of any paint: a demand, or that of all classes, beyond five times what is
 // expected, or below a fifth of it (own choice: some three sds of what studios and pigments of a
-// class differ by); or a hand beyond five sds of what hands are (own choice). Asked before it is
-// kept; what was kept earlier stays readable. told_implausible, told_implausible_offset,
-// told_no_hand.
+// class differ by); or a strength beyond three sds of what gums of all kinds do, or known for
+// certain; or a hand beyond five sds of what hands are (own choice). Asked before it is kept; what
+// was kept earlier stays readable. told_implausible, told_implausible_offset,
+// told_implausible_strength, told_certain_strength, told_no_hand.
 std::optional<words::Error> implausible(const ToldRange& told);
 
 // Of the pigments that were felt and have a name; what has none is left out. No pigment: none. Each

@@ -15,6 +15,10 @@ namespace {
 constexpr std::uint64_t first_seed = 90000;
 constexpr int lived = 16;      // batches of the new studio
 constexpr int least_ahead = 3; // batches that a word from a studio alike saves
+constexpr int several = 3;     // batches that end right
+// Where a word is of other hands or gum, three batches are too few to find that out: one of seven
+// such studios may lose a batch by it. Own choice.
+constexpr double spoilt = 0.05;
 
 const std::vector<std::string>& names() {
   static const std::vector<std::string> of = [] {
@@ -50,18 +54,19 @@ ToldVariant variant_of(const LearnProblem& problem, const ToldRange& told) {
 
 struct Lived {                       // of one kind of studio
   std::array<Share, lived> off = {}; // batch by batch: the forecast from what was wanted, ln
-  Share early_off, early_notes, early_right, early_loose, later_right, later_loose;
+  Share early_off, early_notes, early_right, early_loose, later_right, later_loose, until_right;
 
   void close_studio() {
     for (Share& share : off) share.close_studio();
-    for (Share* share :
-         {&early_off, &early_notes, &early_right, &early_loose, &later_right, &later_loose})
+    for (Share* share : {&early_off, &early_notes, &early_right, &early_loose, &later_right,
+                         &later_loose, &until_right})
       share->close_studio();
   }
 };
 
 // By advice alone, as follow_advice of studios.cpp, from the first helping to right or no further.
-void follow(Workshop& shop, Slab slab, Prediction now, Lived& lives, LearnProblem& problem) {
+// Whether it ended right.
+bool follow(Workshop& shop, Slab slab, Prediction now, Lived& lives, LearnProblem& problem) {
   constexpr double drop_mL = 0.05;
   const bool early = is_early(slab.number);
   const double late = early ? felt_late : 0;
@@ -84,11 +89,13 @@ void follow(Workshop& shop, Slab slab, Prediction now, Lived& lives, LearnProble
   }
   (early ? lives.early_right : lives.later_right).add(felt.genuine == 2);
   if (early) lives.early_notes.add(slab.notes);
+  return felt.genuine == 2;
 }
 
 void live(Workshop shop, const ToldRange* told, Lived& lives) {
   LearnProblem problem = shop.nothing_yet();
   RangeFit fit;
+  int right = 0, until = lived + 1;
   for (int number = 0; number < lived; ++number) {
     auto found = told ? learn_told(problem, variant_of(problem, *told)) : learn(problem);
     if (found && found->end == LearnEnd::found) fit = *std::move(found);
@@ -98,14 +105,17 @@ void live(Workshop shop, const ToldRange* told, Lived& lives) {
     const double off = std::abs(std::log(mL_at_share(*prediction, 0.5)) - shop.asked_of(slab));
     lives.off[static_cast<std::size_t>(number)].add(off);
     if (is_early(number)) lives.early_off.add(off);
-    follow(shop, std::move(slab), *prediction, lives, problem);
+    right += follow(shop, std::move(slab), *prediction, lives, problem);
+    if (right == several && until > lived) until = number + 1;
   }
+  lives.until_right.add(until);
 }
 
 struct Pair {
   const char* name;
   double hands = 0, lots = 0, off = 0;
   bool alike = true;
+  Truth there = {}, here = {};
 };
 
 const Pair pairs[] = {
@@ -113,6 +123,20 @@ const Pair pairs[] = {
     {"as is thought: hands 0.20, lots 0.15", 0.20, 0.15, 0},
     {"very different: right is 0.5 drier here, lots 0.4", 0.10, 0.40, -0.5, false},
     {"very different: right is 0.5 looser here, lots 0.4", 0.10, 0.40, 0.5, false},
+    {"strength tells more there (6.5); here the 4th batch is in thinner gum",
+     0.20,
+     0.15,
+     0,
+     false,
+     {.gamma = 6.5, .thinner = true},
+     {.thinner = true, .change = 3}},
+    {"the same, and here it does too",
+     0.20,
+     0.15,
+     0,
+     false,
+     {.gamma = 6.5, .thinner = true},
+     {.gamma = 6.5, .thinner = true, .change = 3}},
 };
 
 std::string cell(const Share& share) {
@@ -147,17 +171,19 @@ bool kept(const Pair& pair, const Lived& told, const Lived& alone, double errors
   };
   const bool sooner = below(told.early_off, alone.early_off, 0.10) &&
                       below(told.early_notes, alone.early_notes, 0) &&
+                      below(told.until_right, alone.until_right, 0) &&
                       ahead_by(told, alone) >= least_ahead;
   return (!pair.alike || sooner) && below(alone.later_right, told.later_right, -0.02) &&
-         at_most(told.early_loose, 0.05) && at_most(told.later_loose, 0.05);
+         below(alone.early_right, told.early_right, -spoilt) && at_most(told.early_loose, 0.05) &&
+         at_most(told.later_loose, 0.05);
 }
 
 bool print(const Pair& pair, int count, double errors_allowed) {
   Lived told, alone;
   for (int i = 0; i < count; ++i) {
     const auto seed = first_seed + static_cast<std::uint64_t>(2 * i);
-    Workshop friends({}, seed);
-    const Workshop shop(seed + 1, friends, pair.hands, pair.lots, pair.off);
+    Workshop friends(pair.there, seed);
+    const Workshop shop(pair.here, seed + 1, friends, pair.hands, pair.lots, pair.off);
     const ToldRange word = word_of(friends);
     live(shop, &word, told);
     live(shop, nullptr, alone);
@@ -167,8 +193,9 @@ bool print(const Pair& pair, int count, double errors_allowed) {
   const bool good = kept(pair, told, alone, errors_allowed);
   for (const Lived* lives : {&told, &alone}) {
     std::printf("| %s | %s ", pair.name, lives == &told ? "told" : "not told");
-    for (const Share* share : {&lives->early_off, &lives->early_notes, &lives->early_right,
-                               &lives->early_loose, &lives->later_right, &lives->later_loose})
+    for (const Share* share :
+         {&lives->early_off, &lives->early_notes, &lives->early_right, &lives->early_loose,
+          &lives->later_right, &lives->later_loose, &lives->until_right})
       std::printf("| %s ", cell(*share).c_str());
     std::printf("| %s |%s\n", lives == &told ? ahead_words(ahead_by(told, alone)).c_str() : "",
                 good || lives != &told ? "" : " **not kept**");
@@ -185,12 +212,14 @@ new one with the same pigments, whose hands and lots differ as said, makes 16 by
 told and once not. *Off*: how far the middle of a forecast lies from what the batch wants, ln.
 *Judged*: how often a batch is judged until it is right, or nothing more is safe. *Ahead by*: after
 how many batches a studio that was told nothing foresees as well as one that was told does from its
-first on. Where studios are alike it is promised that the first three forecasts lie nearer by 0.10,
-are judged no more often, and that it is ahead by three batches; everywhere, that later batches end
-right no more seldom, but for 0.02, and that steps are too loose in 0.05 at most.
+first on. *Three right*: after how many batches that many have ended right. Where studios are alike it
+is promised that the first three forecasts lie nearer by 0.10, are judged no more often, that it is
+ahead by three batches and has its three right no later; everywhere, that later batches end right no
+more seldom, but for 0.02, and the first three no more seldom, but for 0.05 (who was told wrong has no
+notes yet to say so), and that steps are too loose in 0.05 at most.
 
-| the two studios | | off, first three | judged, first three | right, first three | too loose, first three | right, later | too loose, later | ahead by |
-|---|---|---|---|---|---|---|---|---|
+| the two studios | | off, first three | judged, first three | right, first three | too loose, first three | right, later | too loose, later | three right | ahead by |
+|---|---|---|---|---|---|---|---|---|---|
 )";
 
 }

@@ -1,6 +1,7 @@
 // What every invented studio does: asks, helps itself, keeps what it felt.
 #pragma once
 
+#include "paint/range/helping.hpp"
 #include "published/studios/workshop.hpp"
 
 #include <cmath>
@@ -45,6 +46,13 @@ private:
 
 constexpr int made = 40;
 
+// As the program learns and foresees; or otherwise, to hold that against it.
+struct Model {
+  LearnPriors priors;
+  double knife = knife_sd, late = felt_late;
+};
+inline Model model;
+
 inline bool is_early(int number) { return number < first_batches; }
 
 inline PredictBatch asked_of(const Slab& slab) {
@@ -57,7 +65,7 @@ inline PredictBatch asked_of(const Slab& slab) {
 }
 
 inline double sd_of(const Felt& felt) {
-  return felt.knife ? std::hypot(Workshop::note_sd, knife_sd) : Workshop::note_sd;
+  return felt.knife ? std::hypot(Workshop::note_sd, model.knife) : Workshop::note_sd;
 }
 
 // What a batch leaves behind for the next fit.
@@ -77,8 +85,8 @@ inline void open_batch(LearnProblem& problem, const Slab& slab) {
 
 // Every batch begins with a helping as the program has it.
 inline void begin(Workshop& shop, Slab& slab, const Prediction& prediction) {
-  const FirstLiquid first = first_liquid(prediction);
-  shop.add(slab, first.from_mL + (first.to_mL - first.from_mL) * shop.chance.even());
+  const Helping first = first_helping(prediction);
+  shop.add(slab, first.low + (first.high - first.low) * shop.chance.even());
 }
 
 // A maker's own way: liquid is added until it is felt right, and now and then past it.

@@ -58,9 +58,9 @@ Workshop::Workshop(const Truth& of, std::uint64_t seed) : chance(seed), truth(of
     bottles.push_back(truth.wrong_label * chance.normal());
 }
 
-Workshop::Workshop(std::uint64_t seed, const Workshop& friends, double hands, double lots,
-                   double off)
-    : Workshop(friends.truth, seed) {
+Workshop::Workshop(const Truth& of, std::uint64_t seed, const Workshop& friends, double hands,
+                   double lots, double off)
+    : Workshop(of, seed) {
   known = friends.known;
   demands = friends.demands;
   const double apart = off + hands * chance.normal();

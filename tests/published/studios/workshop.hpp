@@ -20,7 +20,8 @@ struct Truth {
   double knife_sd = paint::knife_sd;      // of a note there, beside the hand's own
   double drift = 0;                       // of the middle of right over 40 batches, ln flow
   double gamma = 3.9;                     // ln flow that a unit of the dry gum's share is worth
-  bool thinner = false;                   // from the 21st batch on gum is 1 : 3, not 1 : 2
+  bool thinner = false;                   // gum is 1 : 3, not 1 : 2, from a batch on:
+  int change = 20;                        // this one, from 0
   double dries = 0.01;                    // share of the liquid that leaves before each note
   double late = 0;                        // in the first eight batches paint feels drier by so much
   double follows = 0.5, follows_sd = 0.2; // how far demand follows ln oil absorption, by studio
@@ -72,7 +73,8 @@ public:
   Workshop(const Truth& truth, std::uint64_t seed);
   // With the pigments of another, from other lots (sd `lots`), and hands that call it right drier
   // or looser than there (by sd `hands`, and `off` for sure).
-  Workshop(std::uint64_t seed, const Workshop& friends, double hands, double lots, double off);
+  Workshop(const Truth& truth, std::uint64_t seed, const Workshop& friends, double hands,
+           double lots, double off);
 
   static constexpr int pigments = 12, untried = 3;
 
@@ -85,7 +87,7 @@ public:
   // A pigment's demand on the day of that batch, in that day's binder.
   double demand(int pigment, int number) const;
   double binder_gum(int number) const {
-    return truth.thinner && number >= 20 ? gum_1_to_3 : gum_1_to_2;
+    return truth.thinner && number >= truth.change ? gum_1_to_3 : gum_1_to_2;
   }
   const std::vector<paint::LearnPigment>& facts() const { return known; }
   paint::LearnProblem nothing_yet() const; // its pigments and tools, no notes
