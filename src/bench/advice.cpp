@@ -105,7 +105,7 @@ bool is_often_coarse(paint::PigmentClass family) {
 void say_what_gum_takes(const session::Batch& batch, const session::Expectation& expected,
                         const paint::GumMarks& marks, const Measures& binder, Advice& advice) {
   const double mL = gum_short_mL(batch, marks, binder);
-  advice.amount = tapped(binder.drop_mL, mL, binder);
+  advice.amount = tapped(std::max(binder.drop_mL, mL), binder);
   const paint::Standing& s = batch.standing;
   const double drier = s.flow_now->value - mL / s.pigment_mL.value;
   const int minutes = drier > 0 ? minutes_to(batch, expected, std::log(drier)) : 0;

@@ -101,7 +101,7 @@ Advice past_right(const session::Batch& batch, const session::Expectation& expec
   const double past = batch.standing.flow_now->value - std::exp(right);
   advice.kind = Advice::past_right;
   advice.mL = past * batch.standing.pigment_mL.value;
-  advice.amount = tapped(binder.drop_mL, advice.mL, binder);
+  advice.amount = tapped(advice.mL, binder);
   const int minutes = minutes_to(batch, expected, right);
   advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
   return advice;

@@ -124,8 +124,8 @@ std::string hint_words(const bench::Advice& a) {
 std::string softening_words(const bench::Softening& s) {
   if (s.name.empty()) return say(Say::hard_no_softener);
   const std::string amount = tapped_words(s.amount);
-  if (s.loosens_drops == 0) return say(Say::hard_softener, {amount, s.name});
-  return say(Say::hard_softener_loosens, {amount, s.name, std::to_string(s.loosens_drops)});
+  if (is_nothing(s.loosens)) return say(Say::hard_softener, {amount, s.name});
+  return say(Say::hard_softener_loosens, {amount, s.name, tapped_words(s.loosens)});
 }
 
 std::string advice_words(const bench::Advice& a) {

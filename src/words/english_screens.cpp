@@ -104,7 +104,7 @@ std::string_view english(ScreensSay id) {
   case Say::gum_too_much: return "water only: gum enough";
   case Say::hard_softener: return "gum alone may dry brittle and re-wet badly; usual: {0} of {1}";
   case Say::hard_softener_loosens:
-    return "gum alone may dry brittle; usual: {0} of {1}, it loosens like {2} drops of water";
+    return "gum alone may dry brittle; usual: {0} of {1}, it loosens like {2} of water";
   case Say::hard_no_softener:
     return "gum alone may dry brittle and re-wet badly: some honey is usual";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay tacky";
@@ -131,31 +131,30 @@ std::string_view english(ScreensSay id) {
   case Say::book_no_verdict: return "no verdict yet";
   case Say::font_missing: return "The typeface {0} is not there.";
   case Say::remedy_wont_wet:
-    return "Sprinkle water on a pinch: if it beads, work in {0} drops of ox gall or alcohol with "
-           "the knife, then binder.";
+    return "Sprinkle water on a pinch: if it beads, work in {0} of ox gall or alcohol with the "
+           "knife, then binder.";
   case Say::remedy_wont_wet_more:
     return "Still floats: make a stiff paste with alcohol alone in fresh air, no flame, let it "
            "flash off, then binder.";
   case Say::remedy_gelling:
-    return "Stir: if it thins and stiffens again, it gels. Work in {0} drops of water, pass by "
-           "pass, and gather soon.";
+    return "Stir: if it thins and stiffens again, it gels. Work in {0} of water, pass by pass, and "
+           "gather soon.";
   case Say::remedy_gelling_more:
     return "Gels again: more water only keeps it a while. Pour it now; next time more binder from "
            "the start.";
   case Say::remedy_gummy:
-    return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} drops "
-           "of water to work it.";
+    return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} of "
+           "water to work it.";
   case Say::remedy_gritty:
     return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
            "pigment. Mull, then a dot.";
   case Say::remedy_gritty_more:
     return "Still gritty: take a third at a time under the muller, stiffer, 3 passes each.";
   case Say::remedy_foams:
-    return "Bubbles that stay: let it stand covered ten minutes, then {0} drop of alcohol; mull "
-           "slower, lift less.";
+    return "Bubbles that stay: let it stand covered ten minutes, then {0} of alcohol; mull slower, "
+           "lift less.";
   case Say::remedy_separates:
-    return "Water on top after ten minutes: too little gum. Stir in {0} drops of binder, then a "
-           "pass.";
+    return "Water on top after ten minutes: too little gum. Stir in {0} of binder, then a pass.";
   case Say::remedy_smells:
     return "Sour or rotten, or furry: throw it away, do not sniff it again. Clean the jar; new "
            "binder with preservative.";

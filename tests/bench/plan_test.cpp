@@ -376,10 +376,10 @@ TEST_CASE("made again: honey, water and ox gall as last time, to as much as ther
   std::vector<ToComeView> to_come = h.slab().to_come;
   REQUIRE(to_come.size() == 2);
   CHECK(to_come[0].kind == session::CardKind::honey);
-  CHECK(to_come[0].drops > 10); // let down with water it drips
+  CHECK(to_come[0].amount.drops > 10); // let down with water it drips
   CHECK(to_come[0].g == Approx(0.8));
   CHECK(to_come[1].kind == session::CardKind::water);
-  CHECK(to_come[1].drops == 15); // of 16
+  CHECK(to_come[1].amount.drops == 15); // of 16
   for (const session::Planned::Take& take : plan_of(h).takes)
     if (take.of == "gum_12") CHECK(*take.g == Approx(h.slab().last_time_g.value()));
   h.tap("add water");

@@ -107,6 +107,21 @@ TEST_CASE("right and short of gum: how much binder, and how long it is mulled be
   CHECK(bench::mL_of(advice.amount, s.of) < 0.25 * s.folded().standing.liquid_mL_now.value);
 }
 
+TEST_CASE("what is past right, and what gum lacks, is said within a tenth, in spoons too") {
+  for (const double spoon_mL : {0.0, 4.93})
+    for (const double gum : {9.0, 9.5, 10.0, 10.5, 11.0, 12.0}) {
+      Slab s;
+      s.of.spoon_mL = spoon_mL;
+      s.add("gum", gum);
+      wet_out(s);
+      CAPTURE(gum);
+      const Advice advice = s.advice();
+      if (advice.kind != Advice::past_right) continue;
+      CHECK(bench::mL_of(advice.amount, s.of) ==
+            doctest::Approx(advice.mL).epsilon(std::max(0.1, 0.02 / advice.mL)));
+    }
+}
+
 TEST_CASE("too much honey in the binder: gum comes from one without, where there is one") {
   Slab s;
   s.w.card(make::liquid("honey gum", CardKind::binder, {.gum = 1, .water = 2, .honey = 2}));
