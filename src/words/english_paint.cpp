@@ -22,6 +22,10 @@ std::string_view english(PaintSay id) {
     return "The bottle weighs {0} g more than before: was it filled, or is it a slip?";
   case Say::weighing_contradicts:
     return "By what was recorded it should weigh {0} g, it weighs {1} g: is an entry missing?";
+  case Say::weighing_contradicts_both:
+    return "By what was recorded {0} g are there, {1} g with what is on the glass; it weighs {2} "
+           "g: "
+           "is an entry missing?";
   case Say::bottle_contradicts:
     return "By the count {0} g came out of the bottle, by this weight {1} g: is it a slip?";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";

@@ -24,7 +24,8 @@ enum class PaintSay {
   nothing_counted,
   bottle_gained,
   weighing_contradicts,
-  bottle_contradicts, // g: 0 by the count, 1 by its weight
+  weighing_contradicts_both, // 0: g there, 1: with what stayed on the tools, 2: weighed
+  bottle_contradicts,        // g: 0 by the count, 1 by its weight
   strength_out_of_reach,
   more_water_than_there_is, // g: 0 said to be gone, 1 there
   not_a_share,

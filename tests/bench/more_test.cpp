@@ -102,8 +102,11 @@ TEST_CASE("a jar that cannot weigh so much is left out with the reason, and can 
   weigh_jar(h, "60");
   REQUIRE(h.slab().warnings.size() == 1);
   REQUIRE(h.slab().warnings[0].why);
-  CHECK(h.slab().warnings[0].why->what == words::PaintSay::weighing_contradicts);
+  CHECK(h.slab().warnings[0].why->what == words::PaintSay::weighing_contradicts_both);
   CHECK(h.slab().jar->g.value == Approx(29.14).epsilon(2e-3));
+  const std::string why = words::message(*h.slab().warnings[0].why);
+  CAPTURE(why);
+  CHECK(why.find(words::number(h.slab().jar->g.value, 1) + " g are there") != std::string::npos);
   h.tap("undo");
   CHECK(h.slab().warnings.empty());
   weigh_jar(h, "28.5");
