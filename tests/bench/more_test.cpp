@@ -195,6 +195,20 @@ TEST_CASE("after half an hour with nobody there the program asks once how the pa
   CHECK(is_open<TrailPanel>(h.slab().panel));
 }
 
+TEST_CASE("how the paint was found is asked again when the answer is taken back") {
+  Hands h;
+  mull(h);
+  h.tap("pass"); // scraped: it rests
+  h.wait(2400);
+  const FoundPanel asked = std::get<FoundPanel>(h.slab().panel);
+  h.tap("found dry");
+  h.tap("undo");
+  REQUIRE(is_open<FoundPanel>(h.slab().panel));
+  CHECK(std::get<FoundPanel>(h.slab().panel).away_ms == Approx(asked.away_ms).epsilon(0.01));
+  h.tap("found wet");
+  CHECK(is_open<TrailPanel>(h.slab().panel));
+}
+
 TEST_CASE("every trouble has its remedy, and a second time the stronger one") {
   for (int i = 0; i < 7; ++i) {
     Hands h;
