@@ -302,8 +302,11 @@ std::string rests_on_words(const ShelfView& shelf) {
   const auto from = [](const std::string& s) {
     return s.empty() ? say(Say::card_guess) : source_words(s);
   };
+  const std::string oil = shelf.oil_beside.empty()
+                              ? from(shelf.oil_from)
+                              : say(Say::card_guess_beside, {source_words(shelf.oil_beside)});
   return say(Say::card_density_from, {from(shelf.density_from)}) + " " +
-         say(Say::card_oil_from, {from(shelf.oil_from)});
+         say(Say::card_oil_from, {oil});
 }
 
 void stock_bar(Sheet& sheet, const Rect& r, const session::Remaining& left,

@@ -67,8 +67,6 @@ std::string_view english(PaintSay id) {
     return "Weighings start when the pan is poured, and go on in order of time.";
   case Say::weigh_ins_say_nothing: return "Too little water is gone to tell, or almost all of it.";
   case Say::limits_out_of_order: return "A reading lies between its limits, and they apart.";
-  case Say::readings_too_few: return "It takes two readings with mulling between them.";
-  case Say::not_declining: return "The specks do not get fewer yet: no telling how long.";
   case Say::rate_unusable: return "What was learnt about mulling makes no sense.";
   case Say::target_below_floor: return "Mulling ends at {1}: {0} is out of its reach.";
   case Say::digits_out_of_range: return "An uncertainty is written with 1 or 2 digits, not {0}.";

@@ -49,6 +49,7 @@ std::string_view english(ShelfSay id) {
   case Say::card_density_from: return "Density: {0}.";
   case Say::card_oil_from: return "Oil absorption: {0}.";
   case Say::card_guess: return "a guess";
+  case Say::card_guess_beside: return "a guess; {0}";
   case Say::card_left: return "{0} g left.";
   case Say::card_of_drops: return "Drop 20 drops onto the scale and enter what they weigh.";
   case Say::card_of_water:

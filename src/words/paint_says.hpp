@@ -58,8 +58,6 @@ enum class PaintSay {
   weigh_ins_out_of_order,
   weigh_ins_say_nothing,
   limits_out_of_order,
-  readings_too_few,
-  not_declining,
   rate_unusable,
   target_below_floor, // 0: target, 1: floor
   digits_out_of_range,

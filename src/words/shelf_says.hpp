@@ -48,6 +48,7 @@ enum class ShelfSay {
   card_density_from, // 0: source
   card_oil_from,     // 0: source
   card_guess,
+  card_guess_beside, // 0: source
   card_left,
   card_of_drops,
   card_of_water,

@@ -260,6 +260,9 @@ TEST_CASE(
   shelf.oil_from = "table";
   const std::string whole = rests_on_words(shelf);
   CHECK(whole.find("guess") == std::string::npos);
+  shelf.oil_from.clear();
+  shelf.oil_beside = "supplier data sheet (42)";
+  CHECK(rests_on_words(shelf).find("a guess; supplier data sheet (there 42)") != std::string::npos);
   for (const std::string& said : {half, whole}) CHECK(said.find("onfidence") == std::string::npos);
 }
 
@@ -272,7 +275,7 @@ TEST_CASE(
         "Datenblatt des Lieferanten (dort 40 bis 50 mL)");
   CHECK(source_words("somebody’s own") == "somebody’s own");
   for (const paint::CataloguePigment& pigment : paint::catalogue())
-    for (const std::string& from : {pigment.density_from, pigment.oil_from}) {
+    for (const std::string& from : {pigment.density_from, pigment.oil_from, pigment.oil_beside}) {
       const bool a_title = from.rfind("Encyclopedic Dictionary", 0) == 0 || from.empty();
       CHECK_MESSAGE((a_title || source_words(from) != from), from);
       for (const char* english : {"table", "sheet", "maker", " to ", " and "})
