@@ -271,7 +271,9 @@ SlabView slab_view(const Bench& bench, const Now& now) {
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.dried_mL;
   v.jar = jar_view(batch);
+  constexpr double some_g = 0.005; // less than half a drop
   v.dust = is_dusty(batch);
+  v.flammable = batch.standing.alcohol_g.value > some_g;
   v.progress = batch.progress;
   v.warnings = batch.warnings;
   v.room_guessed = batch.room_guessed;

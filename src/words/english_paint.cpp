@@ -11,7 +11,7 @@ std::string_view english(PaintSay id) {
   case Say::humidity_out_of_range: return "Humidity lies between 0 and 100 %: {0} does not.";
   case Say::temperature_out_of_range: return "Between {1} and {2} °C, please: {0} is outside.";
   case Say::unknown_name: return "“{0}” is not a name this program knows.";
-  case Say::empty_recipe: return "Nothing is in this recipe yet.";
+  case Say::empty_recipe: return "Nothing is in it yet: give at least one of its figures.";
   case Say::measure_not_positive: return "A measure must hold more than nothing: {0} does not.";
   case Say::density_not_known: return "Its density is not known: weigh it instead.";
   case Say::powder_not_weighed:

@@ -56,6 +56,9 @@ std::string_view english(ShelfSay id) {
     return "Fill it with water to the brim once and enter what the water weighs.";
   case Say::card_keep_note:
     return "A jar that hisses, smells or grows fur is thrown away, whatever the date says.";
+  case Say::card_alcohol:
+    return "Alcohol burns: no flame, fresh air, keep it closed. The supplier’s safety data sheet "
+           "decides.";
   case Say::card_sheet: return "The supplier’s safety data sheet decides.";
   case Say::card_soft_honey: return "In this air, to 10 g of gum: honey {0} to {1} g";
   case Say::card_soft_glycerin:

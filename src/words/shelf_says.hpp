@@ -54,6 +54,7 @@ enum class ShelfSay {
   card_of_water,
   card_keep_note,
   card_sheet,
+  card_alcohol,
   card_soft_honey,
   card_soft_glycerin,
   card_soft_none,
