@@ -158,10 +158,12 @@ void range(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
 std::vector<Label> mulling_figure(const std::optional<bench::MullingNeeded>& mulling) {
   if (!mulling) return {};
   const bool known = mulling->batches > 0;
-  const std::string passes = words::number(std::max(1.0, mulling->passes.middle), 0);
-  return {
-      {say(Say::card_mull, {mulling_words(*mulling)}), {cap::body, true, cap::small}, false, 1},
-      {known ? say(Say::card_mulling, {passes}) : say(Say::card_mulling_guess), small, true, 1}};
+  const double passes = std::max(1.0, mulling->passes.middle);
+  return {{say(Say::card_mull, {mulling_words(*mulling)}), {cap::body, true, cap::small}, false, 1},
+          {known ? words::counted(static_cast<std::size_t>(passes), Say::card_mulling_one,
+                                  Say::card_mulling)
+                 : say(Say::card_mulling_guess),
+           small, true, 1}};
 }
 
 std::string lasts_words(const bench::StockView& stock) {

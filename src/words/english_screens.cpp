@@ -68,6 +68,8 @@ std::string_view english(ScreensSay id) {
   case Say::advice_keep_mulling: return "it flows right: keep mulling, then make a test dot";
   case Say::advice_keep_mulling_for:
     return "it flows right: keep mulling, about {0} ({1} min), then make a test dot";
+  case Say::advice_keep_mulling_usual:
+    return "it flows right: keep mulling, usually some {0} min, then a test dot";
   case Say::advice_pass_more: return "1 more pass";
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
@@ -76,6 +78,14 @@ std::string_view english(ScreensSay id) {
     return "it flows right, but may stay tacky: no more honey or glycerin";
   case Say::advice_there_tacky:
     return "it flows right, but will likely stay tacky: too much honey or glycerin";
+  case Say::advice_tacky_add:
+    return "it flows right, but is too sweet to dry well: add {0} (mask on) and {1}, mull, judge";
+  case Say::advice_tacky_stock:
+    return "it flows right, but is too sweet to dry well: keep it, to mix into as much without "
+           "honey";
+  case Say::advice_tacky_stock_times:
+    return "it flows right, but is too sweet to dry well: keep it, to mix into {0} times as much "
+           "without honey";
   case Say::advice_there_hard: return "it flows right; {0}";
   case Say::advice_right_by_knife: return "it flows right: mull it now, then make a test dot";
   case Say::advice_specks_stay: return "specks stay: mull it in smaller portions, then a dot";
@@ -92,11 +102,14 @@ std::string_view english(ScreensSay id) {
   case Say::advice_past_right: return "{0} too much: mull, judge";
   case Say::advice_past_right_by_knife: return "{0} too much: work it in, judge";
   case Say::advice_past_right_minutes: return "{0} too much: mull wide {1} min";
-  case Say::advice_let_dry: return "let it dry spread out, judge every half hour";
-  case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
-  case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";
+  case Say::advice_let_dry: return "mull wide {0} min, then judge";
+  case Say::advice_let_dry_minutes: return "mull wide {0} min";
+  case Say::advice_or_pigment: return "{0}, or add {1} (mask on), mull; judge";
   case Say::advice_pigment: return "{0} g {1}";
   case Say::advice_give_back: return "give back {0} ({1} mL), let it soak ten minutes, then mull";
+  case Say::advice_give_back_by_knife:
+    return "give back {0} ({1} mL), let it soak ten minutes, then work it in";
+  case Say::advice_soak_by_knife: return "let it soak for {0} min, then work it in";
   case Say::advice_soak: return "let it soak for {0} min, then mull";
   case Say::advice_gathered: return "gathered: off the slab";
   case Say::gum_too_little: return "gum is short: binder, not water";

@@ -95,6 +95,7 @@ std::string_view english(ShelfSay id) {
   case Say::card_wants_what: return "wants";
   case Say::card_wants: return "{0} to 10 g";
   case Say::card_mull: return "{0} min";
+  case Say::card_mulling_one: return "mulling, 1 pass";
   case Say::card_mulling: return "mulling, {0} passes";
   case Say::card_mulling_guess: return "mulling, as its kind";
   case Say::card_left_what: return "left";

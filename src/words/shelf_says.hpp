@@ -85,8 +85,9 @@ enum class ShelfSay {
   card_figures, // 0: density; 1: oil
   card_density, // 0: density
   card_wants_what,
-  card_wants,   // 0: binder
-  card_mull,    // 0: minutes
+  card_wants, // 0: binder
+  card_mull,  // 0: minutes
+  card_mulling_one,
   card_mulling, // 0: passes
   card_mulling_guess,
   card_left_what,
