@@ -42,7 +42,8 @@ bool always_there(const Bench& bench, const session::Card& card) {
   case CardKind::honey:
   case CardKind::glycerin:
   case CardKind::wetting_aid:
-  case CardKind::other: return !makes_binder(card);
+  case CardKind::other: // spirits are brought when they are used
+    return !makes_binder(card) && recipe_of(card).alcohol <= 0;
   }
   return true;
 }

@@ -57,12 +57,27 @@ void take_back_beginning(Bench& bench, const Now& now) {
   go_to(bench, Screen::plan);
 }
 
+// How the paint was found is asked again when the answer is taken back.
+std::optional<FoundPanel> asked_again(const Bench& bench, const UndoTarget& target) {
+  if (target.gives_back || !std::holds_alternative<session::Found>(target.event))
+    return std::nullopt;
+  std::optional<std::int64_t> before;
+  for (const session::Entry& e : bench.folded->entries) {
+    if (e.ref == target.ref)
+      return before ? std::optional(FoundPanel{e.at - *before}) : std::nullopt;
+    if (!e.withdrawn) before = e.at;
+  }
+  return std::nullopt;
+}
+
 void undo(Bench& bench, const Now& now, Effects& effects) {
   const auto target = undo_target(bench);
   if (close_question(bench, target, now) || !target) return;
+  const auto again = asked_again(bench, *target);
   for (const session::Ref& line : undone_together(bench, *bench.folded, *target))
     record_at_slab(bench, session::Withdrawn{line}, now, effects);
-  if (!bench.folded) take_back_beginning(bench, now);
+  if (!bench.folded) return take_back_beginning(bench, now);
+  if (again) bench.panel = *again;
 }
 
 void open_panel(Bench& bench, Panel which) {

@@ -75,11 +75,41 @@ using session::Feel;
 // Whether it would dry, from what the room lets gum, glycerin and honey keep. Without any of the
 // two it is the room's doing, and no stop mark.
 std::optional<paint::Tack> sticky(const paint::Standing& s, const paint::Room& room,
-                                  const paint::TackMark& mark) {
+                                  const paint::TackMark& mark, double more_gum_g = 0) {
   if (s.glycerin_g.value + s.honey_g.value <= 0) return std::nullopt;
-  const auto index = paint::tack_index(s.gum_g, s.glycerin_g, s.honey_g, room);
+  const paint::Amount gum_g = s.gum_g + paint::exact(more_gum_g);
+  const auto index = paint::tack_index(gum_g, s.glycerin_g, s.honey_g, room);
   const auto tack = index ? paint::tack(*index, mark) : tl::make_unexpected(index.error());
   return tack && *tack != paint::Tack::dries ? std::optional(*tack) : std::nullopt;
+}
+
+// g of gum until it would dry; 0 where none does within reason.
+double gum_to_dry_g(const paint::Standing& s, const paint::Room& room,
+                    const paint::TackMark& mark) {
+  constexpr double most = 16; // times what is there
+  double low = 0, high = s.gum_g.value / 16;
+  while (sticky(s, room, mark, high) && high < most * s.gum_g.value) low = high, high *= 2;
+  if (sticky(s, room, mark, high)) return 0;
+  for (int i = 0; i < 20; ++i) {
+    const double middle = (low + high) / 2;
+    (sticky(s, room, mark, middle) ? low : high) = middle;
+  }
+  return high;
+}
+
+// More of all but honey and glycerin, so that it flows as it does: here where that is little, else
+// as other paint.
+void say_what_takes_honey_up(const session::Batch& batch, const Known& known, Advice& advice) {
+  const paint::Standing& s = batch.standing;
+  const double gum_g = gum_to_dry_g(s, batch.places.room, known.tack);
+  if (!known.plain || !(known.plain->gum > 0) || !(gum_g > 0)) return;
+  advice.times_without_honey = gum_g / s.gum_g.value;
+  const double mL = gum_g / known.plain->gum / known.plain->of.g_per_mL;
+  const double more = mL / s.liquid_mL_now.value;
+  if (more > most_pigment) return;
+  advice.binder = known.plain->name;
+  advice.amount = tapped(std::max(known.plain->of.drop_mL, mL), known.plain->of);
+  advice.pigments = pigments_to(batch, more);
 }
 
 // ---- right
@@ -106,7 +136,7 @@ bool is_often_coarse(paint::PigmentClass family) {
 void say_what_gum_takes(const session::Batch& batch, const session::Expectation& expected,
                         const paint::GumMarks& marks, const Measures& binder, Advice& advice) {
   const double mL = gum_short_mL(batch, marks, binder);
-  advice.amount = tapped(binder.drop_mL, mL, binder);
+  advice.amount = tapped(std::max(binder.drop_mL, mL), binder);
   const paint::Standing& s = batch.standing;
   const double drier = s.flow_now->value - mL / s.pigment_mL.value;
   const int minutes = drier > 0 ? minutes_to(batch, expected, std::log(drier)) : 0;
@@ -125,11 +155,15 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
     return advice.kind = Advice::judge_again, advice;
   const SmoothState state = smooth_state(batch, known.mulling_left, known.pass_s);
   switch (smoothness(state)) {
-  case Smoothness::smooth: advice.kind = Advice::there; break;
+  case Smoothness::smooth:
+    advice.kind = Advice::there;
+    if (advice.sticky && !advice.gum) say_what_takes_honey_up(batch, known, advice);
+    break;
   case Smoothness::not_looked: advice.kind = Advice::test_dot; break;
   case Smoothness::keep_mulling:
     advice.kind = Advice::keep_mulling;
-    advice.mulling = state.left;
+    if (known.mulling_left && known.mulling_left->minutes.middle >= 1)
+      advice.mulling = known.mulling_left;
     advice.specks = specks_stay(state);
     if (advice.specks == SpecksStay::coarse && !is_often_coarse(session::family_of(batch)))
       advice.specks = SpecksStay::in_portions;

@@ -44,7 +44,8 @@ struct Advice {
   bool judge_now = false; // the work that comes before judging is done
   bool rest = false;      // a part of the first helping has gone in
   double low_g = 0, high_g = 0;
-  // Mulled out wide, until it has dried as far as it should; 0: not soon enough to wait for.
+  // Mulled out wide, until it has dried as far as it should; 0: not soon enough to wait for. What
+  // is too loose is judged after the longest of that.
   int dry_min = 0;
   struct Pigment {
     std::string card, name;
@@ -56,7 +57,10 @@ struct Advice {
   bool hint = true;                          // too little is known for more
   std::optional<paint::GumState> gum = {};   // binder or water; silent where absent
   std::optional<paint::Tack> sticky =
-      {}; // honey and glycerin stand at their stop mark, or beyond it
+      {};                         // honey and glycerin stand at their stop mark, or beyond it
+  double times_without_honey = 0; // as much paint without any takes that up; 0: not said. A fifth
+                                  // of its pigment at most is added here instead: `pigments` and
+                                  // `amount` of `binder`
 };
 
 inline constexpr int taught_enough = 3; // batches of this studio: until then, hints
@@ -73,8 +77,10 @@ struct Known {
   struct Binder {
     std::string name;
     Measures of;
+    double gum = 0; // dry, of its mass
   };
   std::optional<Binder> without_honey = {}; // or glycerin, where the batch's own has some
+  std::optional<Binder> plain = {};         // likewise, or its own where that has none
 };
 
 Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,

@@ -10,18 +10,6 @@ namespace {
 
 constexpr int longest_min = 45; // own choice: what takes longer stands and is looked at
 
-// A little of every pigment in it brings a loose paint nearer to the middle of what it wants: a
-// fifth of what is there at once is as much as a hand can judge.
-constexpr double most_pigment = 0.2;
-
-std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double more) {
-  std::vector<Advice::Pigment> out;
-  for (const session::Total& t : batch.totals)
-    if (t.card.kind() == session::CardKind::pigment && t.grams.value > 0)
-      out.push_back({t.card.id, t.card.name, more * t.grams.value});
-  return out;
-}
-
 // More pigment takes its share of the gum.
 void thicken(const session::Batch& batch, double flow, const paint::GumMarks& marks,
              Advice& advice) {
@@ -52,6 +40,14 @@ double ln_flow_to_reach(const session::Batch& batch, const session::Expectation&
                   std::log(note.flow) - (note.as == session::Feel::too_runny ? 3 : 1) * half);
 }
 
+}
+
+std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double more) {
+  std::vector<Advice::Pigment> out;
+  for (const session::Total& t : batch.totals)
+    if (t.card.kind() == session::CardKind::pigment && t.grams.value > 0)
+      out.push_back({t.card.id, t.card.name, more * t.grams.value});
+  return out;
 }
 
 int minutes_to(const session::Batch& batch, const session::Expectation& expected, double ln_flow) {
@@ -101,7 +97,7 @@ Advice past_right(const session::Batch& batch, const session::Expectation& expec
   const double past = batch.standing.flow_now->value - std::exp(right);
   advice.kind = Advice::past_right;
   advice.mL = past * batch.standing.pigment_mL.value;
-  advice.amount = tapped(binder.drop_mL, advice.mL, binder);
+  advice.amount = tapped(advice.mL, binder);
   const int minutes = minutes_to(batch, expected, right);
   advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
   return advice;
@@ -132,7 +128,7 @@ Advice loosened(const session::Batch& batch, const session::Expectation& expecte
   if (there || (minutes > 0 && minutes <= least_min && !judged_well))
     return advice.felt_loose = true, advice.kind = Advice::judge_again, advice;
   advice.kind = Advice::too_loose;
-  advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
+  advice.dry_min = rounded_minutes(minutes > 0 ? minutes : longest_min);
   thicken(batch, std::exp(ln_flow), marks, advice);
   return advice;
 }

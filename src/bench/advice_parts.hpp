@@ -34,6 +34,11 @@ int rounded_minutes(int minutes); // nobody dries paint by the minute
 // Beyond what may be right it is far too loose: twice the pigment would have to follow. Own choice.
 inline constexpr double times_too_loose = 3;
 
+// A little of every pigment in it, in shares of what is there: a fifth at once is as much as a hand
+// can judge.
+inline constexpr double most_pigment = 0.2;
+std::vector<Advice::Pigment> pigments_to(const session::Batch& batch, double more);
+
 // Felt too loose, or runnier, or far too loose by what went in.
 Advice loosened(const session::Batch& batch, const session::Expectation& expected,
                 const paint::GumMarks& marks, Advice advice);

@@ -2,15 +2,12 @@
 
 #include "bench/card_dropper.hpp"
 #include "bench/choices.hpp"
-#include "paint/binder.hpp"
 #include "paint/measure.hpp"
 #include "paint/water.hpp"
 #include "session/amounts.hpp"
 #include "words/bench_says.hpp"
-#include "words/calendar.hpp"
 #include "words/letter_case.hpp"
 #include "words/session_says.hpp"
-#include "words/typed_date.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -108,6 +105,7 @@ enum class FactKind {
   water,
   honey,
   glycerin,
+  alcohol,
   preservative,
   made_g,
   drops,
@@ -155,6 +153,9 @@ constexpr words::EnumTable<FactKind, FactRow> fact_rows{{
     {FactKind::glycerin,
      {"glycerin", 0, most_g, 2, Say::fact_glycerin, words::SessionSay::amount_none,
       of_recipe<&Recipe::glycerin>, with_recipe<&Recipe::glycerin>}},
+    {FactKind::alcohol,
+     {"alcohol", 0, most_g, 2, Say::fact_alcohol, words::SessionSay::amount_none,
+      of_recipe<&Recipe::alcohol>, with_recipe<&Recipe::alcohol>}},
     {FactKind::preservative,
      {"preservative", 0, most_g, 2, Say::fact_preservative, words::SessionSay::amount_none,
       of_recipe<&Recipe::other>, with_recipe<&Recipe::other>}},
@@ -192,7 +193,7 @@ struct Form {
 
 Form form_of(CardKind kind) {
   using F = FactKind;
-  const std::vector<F> recipe{F::gum, F::water, F::honey, F::glycerin, F::preservative, F::made_g};
+  std::vector<F> recipe{F::gum, F::water, F::honey, F::glycerin, F::preservative, F::made_g};
   switch (kind) {
   case CardKind::pigment:
     return {ShelfKind::pigment,
@@ -204,7 +205,9 @@ Form form_of(CardKind kind) {
   case CardKind::honey:
   case CardKind::glycerin:
   case CardKind::wetting_aid:
-  case CardKind::other: return {ShelfKind::liquid, recipe, {ChoiceKind::liquid}};
+  case CardKind::other:
+    recipe.insert(recipe.end() - 2, F::alcohol);
+    return {ShelfKind::liquid, recipe, {ChoiceKind::liquid}};
   case CardKind::dropper: return {ShelfKind::dropper, {F::drops}, {ChoiceKind::with}};
   case CardKind::spoon: return {ShelfKind::spoon, {F::water_in_spoon}, {ChoiceKind::size}};
   case CardKind::pan: return {ShelfKind::pan, {F::water_in_pan, F::pan_depth}, {}};
@@ -353,26 +356,6 @@ Card blank_card(ShelfKind kind, std::string id) {
   card.id = std::move(id);
   card.facts = blank(kind);
   return card;
-}
-
-std::optional<words::Error> fault_of_figures(const Card& card) {
-  return card.kind() == CardKind::binder ? paint::fault_of_recipe(session::recipe_of(card))
-                                         : std::nullopt;
-}
-
-void read_typed_dates(Card& card, std::int64_t today) {
-  card.made_on = words::typed_date(card.made_on, today, words::WithoutYear::last);
-  card.keep_until = words::typed_date(card.keep_until, today, words::WithoutYear::next);
-}
-
-std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
-  if (card.name.empty()) return words::Error{Say::card_needs_name, {}};
-  for (const std::string& date : {card.made_on, card.keep_until})
-    if (!date.empty() && !words::days_of(date))
-      return words::Error{Say::not_a_date, {date, words::typed_example()}};
-  if (!card.made_on.empty() && *words::days_of(card.made_on) > today)
-    return words::Error{Say::made_in_future, {card.made_on}};
-  return fault_of_figures(card);
 }
 
 }

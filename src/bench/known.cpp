@@ -16,16 +16,21 @@ bool is_sweetened(const session::Card& binder) {
   return material && material->parts.honey + material->parts.glycerin > 0;
 }
 
-// The first of them on the shelf, where that of the batch has some.
-std::optional<Known::Binder> without_honey(const Bench& bench) {
+Known::Binder known_binder(const Bench& bench, const session::Card& card) {
+  const auto material = session::material_of(card);
+  return {card.name, measures_of(bench, card), material ? material->parts.gum : 0};
+}
+
+// Where the batch's own has some, the first of them on the shelf is the other one.
+void take_binders(const Bench& bench, Known& known) {
   for (const session::Card& own : materials_of(bench)) {
     if (own.kind() != session::CardKind::binder) continue;
-    if (!is_sweetened(own)) return std::nullopt;
+    if (!is_sweetened(own)) known.plain = known_binder(bench, own);
     for (const session::Card* card : shelf_of(bench, session::CardKind::binder))
-      if (!is_sweetened(*card)) return Known::Binder{card->name, measures_of(bench, *card)};
-    return std::nullopt;
+      if (!known.plain && !is_sweetened(*card))
+        known.plain = known.without_honey = known_binder(bench, *card);
+    return;
   }
-  return std::nullopt;
 }
 
 }
@@ -39,9 +44,8 @@ Known known_of(const Bench& bench) {
   for (const session::Card& card : materials_of(bench))
     if (card.kind() == session::CardKind::water) known.water = measures_of(bench, card);
   known.pass_s = bench.mulling.pass_s;
-  known.without_honey = without_honey(bench);
-  // A guess of how long would be no more than that: it is said once batches have taught it.
-  if (const auto left = mulling_left(bench); left && left->batches > 0) known.mulling_left = left;
+  take_binders(bench, known);
+  known.mulling_left = mulling_left(bench);
   return known;
 }
 

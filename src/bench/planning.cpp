@@ -243,6 +243,7 @@ void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
   p.first_helping.spoons = spoons_between(std::min(low, as_a_spoon_fills * high), high, of);
   if (p.first_helping.spoons > 0)
     p.rest_g = std::max(0.0, p.binder_g - p.first_helping.spoons * of.spoon_mL / per_g);
+  if (p.rest_g * per_g < of.drop_mL / 2) p.rest_g = 0;
   p.rest_spoons = spoons_in(p.rest_g * per_g, of);
   const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
   if (p.rest_spoons <= 0 && drops <= most_counted)

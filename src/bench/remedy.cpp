@@ -1,7 +1,6 @@
 #include "bench/remedy.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 namespace bench {
 
@@ -9,7 +8,9 @@ namespace {
 
 using session::TroubleKind;
 
-int at_least_one(double drops) { return std::max(1, static_cast<int>(std::lround(drops))); }
+Tapped at_least_a_drop(double mL, const Measures& of) {
+  return tapped(std::max(of.drop_mL, mL), of);
+}
 
 int times_named(TroubleKind trouble, const session::Batch& batch) {
   return static_cast<int>(
@@ -21,19 +22,22 @@ int times_named(TroubleKind trouble, const session::Batch& batch) {
 
 }
 
-Remedy remedy_of(TroubleKind trouble, const session::Batch& batch, double drop_mL) {
-  Remedy r{trouble, 0, 0, times_named(trouble, batch) > 1};
+Remedy remedy_of(TroubleKind trouble, const session::Batch& batch, const Measures& binder,
+                 const Measures& water) {
+  constexpr Measures any_liquid{any_drop_mL, 0, 1};
+  Remedy r{trouble, {}, 0, times_named(trouble, batch) > 1};
   const double pigment_g = batch.standing.pigment_g.value;
   const double liquid_mL = batch.standing.liquid_mL_now.value;
-  const auto drops_of = [&](double mL) { return at_least_one(drop_mL > 0 ? mL / drop_mL : 1); };
   switch (trouble) {
-  case TroubleKind::wont_wet: r.drops = at_least_one(pigment_g / 10); break; // wetting aid
-  case TroubleKind::gelling: r.drops = drops_of(0.05 * liquid_mL); break;    // water
-  case TroubleKind::separates: r.drops = drops_of(0.05 * liquid_mL); break;  // binder
-  case TroubleKind::foams: r.drops = 1; break;                               // alcohol
+  case TroubleKind::wont_wet: // wetting aid
+    r.amount = at_least_a_drop(pigment_g / 10 * any_drop_mL, any_liquid);
+    break;
+  case TroubleKind::gelling: r.amount = at_least_a_drop(0.05 * liquid_mL, water); break;
+  case TroubleKind::separates: r.amount = at_least_a_drop(0.05 * liquid_mL, binder); break;
+  case TroubleKind::foams: r.amount = {.drops = 1}; break; // alcohol
   case TroubleKind::gummy:
     r.g = 0.05 * pigment_g;
-    r.drops = drops_of(0.03 * liquid_mL);
+    r.amount = at_least_a_drop(0.03 * liquid_mL, water);
     break;
   case TroubleKind::gritty:
   case TroubleKind::smells: break;

@@ -46,6 +46,9 @@ std::vector<Card> shelf_that_ships() {
       liquid("ox_gall", CardKind::wetting_aid, say(Say::ships_ox_gall),
              {.water = 0.95, .other = 0.05}),
       liquid("gum_arabic", CardKind::other, say(Say::ships_gum_arabic), {.gum = 1}),
+      // 70 % by volume of ethanol is 62.4 % by mass at 20 °C: OIML R 22, from memory.
+      liquid("alcohol_70", CardKind::wetting_aid, say(Say::ships_alcohol_70),
+             {.water = 0.376, .alcohol = 0.624}),
       {"dropper", say(Say::ships_dropper), session::DropperCard{{0.05, 0.0095}}},
       {"teaspoon", say(Say::ships_teaspoon), session::SpoonCard{{5, 0.144}}},
       {"half_pan", say(Say::ships_half_pan), session::PanCard{{1.7, 0.2}}},

@@ -74,7 +74,8 @@ SmoothState smooth_state(const session::Batch& batch, const std::optional<Mullin
   }
   state.passes = passes_since(batch, 0, pass_s);
   state.mulled = session::family_of(batch) != paint::PigmentClass::effect;
-  state.left = left;
+  if (left && left->batches > 0)
+    state.left = left; // as its kind does, it may well be smooth before
   state.same_specks = same_specks(batch);
   return state;
 }

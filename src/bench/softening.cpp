@@ -58,14 +58,13 @@ std::optional<Softening> softening_for(const Bench& bench, const Dry& paint) {
   return Softening{};
 }
 
-// As much liquid, in the fives that are said of many.
-int as_drops_of_water(const Bench& bench, const Softening& softening) {
-  if (softening.name.empty()) return 0;
-  double drop_mL = any_drop_mL;
+// As much liquid.
+Tapped as_water(const Bench& bench, const Softening& softening) {
+  if (softening.name.empty()) return {};
+  Measures water{any_drop_mL, 0, 1};
   for (const session::Card& card : materials_of(bench))
-    if (card.kind() == CardKind::water) drop_mL = measures_of(bench, card).drop_mL;
-  const int drops = static_cast<int>(std::lround(softening.mL / drop_mL));
-  return drops > 5 ? 5 * ((drops + 2) / 5) : drops;
+    if (card.kind() == CardKind::water) water = measures_of(bench, card);
+  return tapped(softening.mL, water);
 }
 
 bool is_sweet(const session::Card& card) {
@@ -93,7 +92,7 @@ std::optional<Softening> softening_of_slab(const Bench& bench) {
   const double more = std::max(1.0, wants / s.flow_put_in->value); // what dried off is no binder
   auto softening = softening_for(
       bench, {more * s.binder_g.value, more * s.gum_g.value, s.honey_g.value + s.glycerin_g.value});
-  if (softening) softening->loosens_drops = as_drops_of_water(bench, *softening);
+  if (softening) softening->loosens = as_water(bench, *softening);
   return softening;
 }
 

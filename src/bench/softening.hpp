@@ -14,7 +14,7 @@ struct Softening {
   std::string name = {}; // of the honey, else the glycerin on the shelf; empty: there is none
   Tapped amount = {};    // of it
   double mL = 0;         // likewise
-  int loosens_drops = 0; // of water, about as much; 0: not said
+  Tapped loosens = {};   // of water, about as much; nothing: not said
 };
 
 // Of the paint on the slab, for the binder that it will likely have taken when it is right. Absent

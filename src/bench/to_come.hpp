@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "bench/measures.hpp"
 
 namespace bench {
 
@@ -9,7 +10,7 @@ struct ToComeView {
   session::CardKind kind = session::CardKind::other;
   std::string name;
   double g = 0;
-  int drops = 0; // that come to it; 0: not dropped, or more than anybody counts
+  Tapped amount = {}; // of a liquid
   bool begun = false;
 };
 

@@ -191,7 +191,8 @@ void add_panel(const Bench& bench, SlabView& v) {
     if (const auto dropper = card_of(bench, dropper_in_hand(bench))) v.dropper = dropper->name;
   if (is_open<DropperPanel>(bench.panel)) v.dropper_found = dropper_found(bench);
   if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
-    v.remedy = remedy_of(remedy->of, *bench.folded, measures_of_binder(bench).drop_mL);
+    v.remedy =
+        remedy_of(remedy->of, *bench.folded, measures_of_binder(bench), known_of(bench).water);
   if (const auto* lines = std::get_if<LinesPanel>(&bench.panel))
     for (const ListedLine& line : lines_listed(bench, *lines))
       v.lines.push_back(line_view(bench, line));
@@ -270,7 +271,9 @@ SlabView slab_view(const Bench& bench, const Now& now) {
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.dried_mL;
   v.jar = jar_view(batch);
+  constexpr double some_g = 0.005; // less than half a drop
   v.dust = is_dusty(batch);
+  v.flammable = batch.standing.alcohol_g.value > some_g;
   v.progress = batch.progress;
   v.warnings = batch.warnings;
   v.room_guessed = batch.room_guessed;

@@ -108,6 +108,7 @@ struct SlabView {
   std::optional<Softening> softening;
   paint::Amount dried_mL;
   bool dust = false;
+  bool flammable = false; // alcohol has not left it yet
   std::optional<words::Error> save_failure;
   bool saved_elsewhere = false; // on this device, since the studio fails
   Notice notice;

@@ -128,6 +128,7 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, She
   if (const auto* entry = paint::in_catalogue(card.id); entry && v.ships) {
     v.density_from = entry->density_from;
     v.oil_from = entry->oil_from;
+    v.oil_beside = entry->oil_beside;
     v.from_catalogue = true;
   }
   add_page(bench, v);

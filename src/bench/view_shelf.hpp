@@ -119,6 +119,7 @@ struct ShelfView {
   CardPage on = CardPage::facts;
   bool ships = false;                 // and nobody has edited it: its figures are guesses
   std::string density_from, oil_from; // from the catalogue; empty: a guess
+  std::string oil_beside;             // what was read beside that guess
   bool from_catalogue = false;        // a pigment as it ships
   std::vector<paint::Caution> asks;   // a pigment: what to be careful about
   bool choosing = false;              // which of them

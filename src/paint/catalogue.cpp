@@ -166,10 +166,16 @@ std::vector<Caution> cautions(Row& row) {
   return out;
 }
 
-// What a figure rests on; empty where that is a guess.
-std::string source_of(Row& row, const std::string& key) {
-  const std::string said = text(row, key);
-  return said == "a guess" ? "" : said;
+// What a figure rests on; of a guess, what was read beside it.
+struct From {
+  std::string source, beside;
+};
+
+From source_of(Row& row, const std::string& key) {
+  const std::string said = text(row, key), guess = "a guess", and_read = "a guess; ";
+  if (said == guess) return {};
+  if (said.rfind(and_read, 0) == 0) return {"", said.substr(and_read.size())};
+  return {said, ""};
 }
 
 Pigment facts(Row& row) {
@@ -199,8 +205,10 @@ CataloguePigment read_row(Row& row) {
   p.lightfastness = text(row, "lightfastness");
   p.colour = colour(row);
   p.cautions = cautions(row);
-  p.density_from = source_of(row, "density_from");
-  p.oil_from = source_of(row, "oil_from");
+  p.density_from = source_of(row, "density_from").source;
+  const From oil = source_of(row, "oil_from");
+  p.oil_from = oil.source;
+  p.oil_beside = oil.beside;
   p.confidence = static_cast<Confidence>(!p.density_from.empty() + !p.oil_from.empty());
   p.sources = texts(row, "sources");
   if (row.object.is_object() && row.object.contains("other_names"))

@@ -75,6 +75,7 @@ struct CataloguePigment {
   unsigned colour = 0;       // 0xRRGGBB for the heap on screen; chosen by eye, no measurement
   std::vector<Caution> cautions;
   std::string density_from, oil_from; // what the figure rests on; empty: a guess
+  std::string oil_beside; // of a guess: what was read, more than lots differ by beside it
   Confidence confidence = Confidence::low;
   std::vector<std::string> sources;     // of all that is said of it
   std::vector<std::string> other_names; // by which somebody may look for it; may be none

@@ -108,6 +108,8 @@ double usual_g_per_mL(Kind kind);
 // its relative standard uncertainty. From memory, see the .cpp.
 double surface_tension(Kind kind);
 double surface_tension_relative_u(Kind kind);
+double surface_tension(const Material& of); // with much alcohol in it: lower
+double surface_tension_relative_u(const Material& of);
 
 // r_oa: mL of oil to 1 mL of pigment at the oil-absorption point, OA * rho / 93.5.
 // 0 when the oil absorption is not known.

@@ -43,7 +43,7 @@ void leave_density_open(Amount& grams, const Parts& of) {
   if (of.honey > 0) leave_open(honey_moisture_share, mL_per_g(with_moister_honey(of)) - mL);
 }
 
-double tension_u(Kind of, Kind calibrated_with) {
+double tension_u(const Material& of, Kind calibrated_with) {
   return std::hypot(surface_tension_relative_u(of), surface_tension_relative_u(calibrated_with),
                     law_u);
 }
@@ -65,7 +65,7 @@ words::Result<double> drop_volume_mL(const Dropper& dropper, const Material& of)
   if (!(from > 0) || !(to > 0)) return words::failure(Say::density_not_known);
   const auto tip =
       tip_of_drop_mm(dropper.mL_per_drop, surface_tension(dropper.calibrated_with), from);
-  return tip ? drop_mL(*tip, surface_tension(of.kind), to) : tip;
+  return tip ? drop_mL(*tip, surface_tension(of), to) : tip;
 }
 
 words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const Material& of) {
@@ -80,7 +80,7 @@ words::Result<Amount> grams_of_drops(double drops, const Dropper& dropper, const
   grams.shares[dropper.tool] = grams.value * dropper.mL_per_drop_u / dropper.mL_per_drop;
   if (of.kind == dropper.calibrated_with) return grams;
   grams.shares["tension:" + std::string(name_of(of.kind))] =
-      grams.value * tension_u(of.kind, dropper.calibrated_with);
+      grams.value * tension_u(of, dropper.calibrated_with);
   if (!(of.parts.pigment > 0)) leave_density_open(grams, of.parts);
   return grams;
 }

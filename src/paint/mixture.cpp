@@ -256,7 +256,14 @@ words::Result<Weighed> weighed(const Mixture& counted, const Mixture& on_tools, 
   const bool nothing_stayed =
       known ? grams_of(known->on_tools, bench).value < 0 : grams.value > grams_of(m, bench).value;
   if (!nothing_stayed) return known;
-  return weighed_as_parted(joined(m, on_tools), {}, grams, bench, weighing);
+  const Mixture whole = joined(m, on_tools);
+  auto with_tools = weighed_as_parted(whole, {}, grams, bench, weighing);
+  if (!with_tools && with_tools.error().what == words::Sentence(Say::weighing_contradicts))
+    return words::failure(Say::weighing_contradicts_both,
+                          {words::Number(grams_of(m, bench).value, 1),
+                           words::Number(grams_of(whole, bench).value, 1),
+                           words::Number(grams.value, 1)});
+  return with_tools;
 }
 
 words::Result<Weighed> brought_back(const Mixture& before, const Mixture& now,

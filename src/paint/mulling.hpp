@@ -7,7 +7,6 @@
 #include "paint/material.hpp"
 
 #include <optional>
-#include <vector>
 
 namespace paint {
 
@@ -29,22 +28,6 @@ struct Decline {
 // for effect pigments, whose flakes mulling breaks.
 std::optional<Decline> decline_guess(PigmentClass family);
 inline constexpr double guess_pass_min = 3.1622776601683795; // sqrt(2 x 5): of its passes
-
-struct GaugeReading {
-  double passes = 0;
-  Fineness fineness;
-};
-
-// k from two or more readings: a straight line through ln(F - floor), weighted by the readings'
-// limits, its uncertainty widened by their scatter. A reading whose middle is not above the floor
-// says nothing of the rate and is left out.
-// Errors: not_a_number, negative_amount; limits_out_of_order; readings_too_few (also where all
-// stand at one pass); not_declining.
-words::Result<Decline> decline_from(const std::vector<GaugeReading>& readings, double floor = 0);
-
-// The reading after more passes. A start below the floor stays there.
-// Errors: not_a_number, negative_amount, rate_unusable.
-words::Result<double> after_passes(double start, double per_pass, double floor, double passes);
 
 // Passes until the reading is at the target: 0 where it is already there. Low with the fast rate
 // and the lower limit of the reading, high with the slow one and the upper.

@@ -96,16 +96,6 @@ std::optional<words::Error> fault_of(const Wet& wet) {
   return std::nullopt;
 }
 
-words::Result<double> held_by(const Solute& solute, double activity) {
-  if (const auto fault = activity_fault(activity)) return tl::make_unexpected(*fault);
-  for (double x : {solute.g_per_mol, solute.norrish_k})
-    if (!(x > 0) || !std::isfinite(x))
-      return words::failure(Say::measure_not_positive, {words::Number(x, 2)});
-  if (!std::isfinite(solute.bend))
-    return words::failure(Say::not_a_number, {words::Number(solute.bend, 2)});
-  return held_by_solute(solute, activity);
-}
-
 words::Result<double> held_water_g(const Wet& wet, double humidity, double celsius) {
   if (const auto fault = fault_of(wet)) return tl::make_unexpected(*fault);
   if (const auto fault = activity_fault(humidity)) return tl::make_unexpected(*fault);

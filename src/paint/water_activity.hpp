@@ -38,10 +38,6 @@ inline constexpr Solute glycerin_in_water{92.094, 1.18, 1.32};
 // 18.6 % moisture: see held_water_g.
 inline constexpr Solute honey_sugars{180.16, 2.25};
 
-// g of water to 1 g of the solute at an activity of 0 to 0.98. Errors: not_a_number,
-// humidity_out_of_range, measure_not_positive for a solute that is none.
-words::Result<double> held_by(const Solute& solute, double activity);
-
 // g of water that gum, glycerin and honey hold at a relative humidity of 0 to 0.98 and 0 to 70 °C:
 // their uptakes added at one water activity (Zdanovskii, Stokes & Robinson).
 // Gum: Guggenheim, Anderson & de Boer's law, fitted to Acacia nilotica at 30 °C, +-0.013 g/g.

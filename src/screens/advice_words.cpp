@@ -14,15 +14,19 @@ using words::say;
 
 namespace {
 
-std::string thicken_words(const bench::Advice& a) {
-  const std::string dry = a.dry_min > 0
-                              ? say(Say::advice_let_dry_minutes, {std::to_string(a.dry_min)})
-                              : say(Say::advice_let_dry);
+std::string pigment_words(const bench::Advice& a) {
   std::string pigments;
   for (const bench::Advice::Pigment& p : a.pigments)
     pigments +=
         (pigments.empty() ? "" : " + ") + say(Say::advice_pigment, {grams_number(p.g), p.name});
-  return pigments.empty() ? dry : say(Say::advice_or_pigment, {dry, pigments});
+  return pigments;
+}
+
+std::string thicken_words(const bench::Advice& a) {
+  const words::Args minutes{std::to_string(a.dry_min)};
+  const std::string pigments = pigment_words(a);
+  if (pigments.empty()) return say(Say::advice_let_dry, minutes);
+  return say(Say::advice_or_pigment, {say(Say::advice_let_dry_minutes, minutes), pigments});
 }
 
 std::string first_words(const bench::Advice& a) {
@@ -75,6 +79,8 @@ std::string keep_mulling_words(const bench::Advice& a) {
   if (a.specks == bench::SpecksStay::in_portions) return say(Say::advice_specks_stay);
   if (a.specks == bench::SpecksStay::coarse) return say(Say::advice_specks_coarse);
   if (!a.mulling) return say(Say::advice_keep_mulling);
+  if (a.mulling->batches == 0)
+    return say(Say::advice_keep_mulling_usual, {minutes_words(a.mulling->minutes.middle)});
   const auto passes = std::max(1L, std::lround(a.mulling->passes.middle));
   const auto minutes = std::max(1L, std::lround(a.mulling->minutes.middle));
   return say(Say::advice_keep_mulling_for,
@@ -84,7 +90,7 @@ std::string keep_mulling_words(const bench::Advice& a) {
 }
 
 std::string give_back_words(const bench::Advice& a) {
-  return say(Say::advice_give_back,
+  return say(a.by_knife ? Say::advice_give_back_by_knife : Say::advice_give_back,
              {say(Say::advice_of_water, {tapped_words(a.amount)}), words::number(a.mL, 1)});
 }
 
@@ -103,7 +109,9 @@ std::string hint_words(const bench::Advice& a) {
   case Advice::add_drops: return add_words(a);
   case Advice::mull_and_judge: return mull_words(a);
   case Advice::work_in: return work_in_words(a);
-  case Advice::soak: return say(Say::advice_soak, {std::to_string(a.wait_min)});
+  case Advice::soak:
+    return say(a.by_knife ? Say::advice_soak_by_knife : Say::advice_soak,
+               {std::to_string(a.wait_min)});
   case Advice::keep_mulling: return keep_mulling_words(a);
   case Advice::test_dot: return say(Say::advice_test_dot);
   case Advice::there: return say(Say::advice_there);
@@ -124,8 +132,8 @@ std::string hint_words(const bench::Advice& a) {
 std::string softening_words(const bench::Softening& s) {
   if (s.name.empty()) return say(Say::hard_no_softener);
   const std::string amount = tapped_words(s.amount);
-  if (s.loosens_drops == 0) return say(Say::hard_softener, {amount, s.name});
-  return say(Say::hard_softener_loosens, {amount, s.name, std::to_string(s.loosens_drops)});
+  if (is_nothing(s.loosens)) return say(Say::hard_softener, {amount, s.name});
+  return say(Say::hard_softener_loosens, {amount, s.name, tapped_words(s.loosens)});
 }
 
 std::string advice_words(const bench::Advice& a) {
@@ -137,19 +145,39 @@ std::string advice_words(const bench::Advice& a) {
   return from_range && a.hint ? say(Say::advice_guess, {hint}) : hint;
 }
 
+namespace {
+
+std::string too_sweet_words(const bench::Advice& a) {
+  if (!a.pigments.empty()) return say(Say::advice_tacky_add, {pigment_words(a), amount_words(a)});
+  const double times = std::ceil(a.times_without_honey);
+  if (times > 1) return say(Say::advice_tacky_stock_times, {words::number(times, 0)});
+  if (times > 0) return say(Say::advice_tacky_stock);
+  return say(a.sticky == paint::Tack::stays_sticky ? Say::advice_there_tacky
+                                                   : Say::advice_there_may_be_tacky);
+}
+
+// Minutes until so much has dried off, or how much has.
+bool rests_on_room(const bench::Advice& a) {
+  using bench::Advice;
+  if (a.judge_now) return false;
+  const bool dries = a.kind == Advice::too_loose || (a.kind == Advice::past_right && !a.by_knife) ||
+                     (says_right(a) && a.gum == paint::GumState::too_little);
+  return a.kind == Advice::give_back || (dries && a.dry_min > 0);
+}
+
+}
+
 bool is_right_in_all(const bench::Advice& a) {
   return a.kind == bench::Advice::there && a.gum != paint::GumState::too_little;
 }
 
 std::string right_words(const bench::Advice& a, const std::optional<bench::Softening>& softening,
                         bool room_guessed) {
-  if (!is_right_in_all(a)) return advice_words(a);
-  if (a.sticky) {
-    const std::string tacky =
-        say(a.sticky == paint::Tack::stays_sticky ? Say::advice_there_tacky
-                                                  : Say::advice_there_may_be_tacky);
-    return room_guessed ? say(Say::by_guessed_room, {tacky}) : tacky;
-  }
+  const auto marked = [&](const std::string& said) {
+    return room_guessed ? say(Say::by_guessed_room, {said}) : said;
+  };
+  if (!is_right_in_all(a)) return rests_on_room(a) ? marked(advice_words(a)) : advice_words(a);
+  if (a.sticky) return marked(too_sweet_words(a));
   if (softening) return say(Say::advice_there_hard, {softening_words(*softening)});
   return advice_words(a);
 }

@@ -102,6 +102,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   else if (slab.saved_elsewhere)
     out.push_back({say(words::ScreensSay::saved_elsewhere), Tone::caution});
   if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 2});
+  if (slab.flammable) out.push_back({say(Say::no_flame), Tone::caution, 2});
   if (two_dangers) out.push_back(first_sentence(slab, weigh_out));
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
   const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {

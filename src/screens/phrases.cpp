@@ -42,7 +42,7 @@ std::string trouble_sign(TroubleKind trouble) { return say(troubles[trouble].sig
 
 std::string remedy_words(const bench::Remedy& r) {
   const TroubleWords& of = troubles[r.trouble];
-  return say(r.more ? of.more : of.remedy, {std::to_string(r.drops), grams_number(r.g)});
+  return say(r.more ? of.more : of.remedy, {tapped_words(r.amount), grams_number(r.g)});
 }
 
 std::string next_words(const bench::TapAmount& amount) {
@@ -189,7 +189,7 @@ std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
   for (const bench::ToComeView& one : to_come) {
     std::string& list = is_first(one) ? pigments : others;
     const std::string amount =
-        one.drops > 0 ? amount_words(session::Unit::drops, one.drops) : grams_words(one.g);
+        is_nothing(one.amount) ? grams_words(one.g) : tapped_words(one.amount);
     list += (list.empty() ? "" : ", ") + say(Say::to_come_one, {amount, one.name});
   }
   if (!pigments.empty()) return say(Say::to_come_weigh_out, {pigments});

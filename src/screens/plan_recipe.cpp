@@ -219,6 +219,13 @@ std::string cost_words(const session::Cost& cost, const std::string& currency, i
   return unknown.empty() ? say(Say::plan_costs, {sum}) : say(Say::plan_costs_part, {sum, unknown});
 }
 
+std::string mull_words(const bench::MullingNeeded& needed) {
+  const double passes = std::max(1.0, needed.passes.middle);
+  return say(passes == 1 ? Say::plan_mull_one : Say::plan_mull,
+             {minutes_words(needed.minutes.middle), minutes_words(needed.minutes.low),
+              minutes_words(needed.minutes.high), words::number(passes, 0)});
+}
+
 // Where there is room for it.
 std::vector<std::string> also(const bench::PlanView& plan) {
   std::vector<std::string> out;
@@ -229,12 +236,7 @@ std::vector<std::string> also(const bench::PlanView& plan) {
   if (plan.is_short_of_gum) out.push_back(say(Say::plan_gum_short));
   if (plan.softening) out.push_back(softening_words(*plan.softening));
   if (plan.range) out.push_back(binder_range_words(*plan.range));
-  if (plan.mulling && plan.mulling->batches > 0)
-    out.push_back(
-        say(Say::plan_mull,
-            {minutes_words(plan.mulling->minutes.middle), minutes_words(plan.mulling->minutes.low),
-             minutes_words(plan.mulling->minutes.high),
-             words::number(std::max(1.0, plan.mulling->passes.middle), 0)}));
+  if (plan.mulling && plan.mulling->batches > 0) out.push_back(mull_words(*plan.mulling));
   if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency, plan.planned->pans));
   return out;
 }

@@ -230,6 +230,8 @@ std::vector<Label> about(const bench::ShelfView& shelf) {
   if (card.kind() == CardKind::spoon || card.kind() == CardKind::pan)
     out.push_back({say(Say::card_of_water), small, false, 3});
   if (card.kind() == CardKind::binder) out.push_back({say(Say::card_keep_note), small, true, 3});
+  if (session::recipe_of(card).alcohol > 0)
+    out.push_back({say(Say::card_alcohol), clean_bold, false, 3});
   if (shelf.ships) out.push_back({say(Say::card_ships), small, true, 2});
   if (shelf.from_catalogue) out.push_back({rests_on_words(shelf), small, true, 5});
   if (card.kind() == CardKind::pigment) out.push_back({say(Say::card_sheet), small, true, 1});

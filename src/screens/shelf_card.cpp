@@ -158,10 +158,12 @@ void range(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
 std::vector<Label> mulling_figure(const std::optional<bench::MullingNeeded>& mulling) {
   if (!mulling) return {};
   const bool known = mulling->batches > 0;
-  const std::string passes = words::number(std::max(1.0, mulling->passes.middle), 0);
-  return {
-      {say(Say::card_mull, {mulling_words(*mulling)}), {cap::body, true, cap::small}, false, 1},
-      {known ? say(Say::card_mulling, {passes}) : say(Say::card_mulling_guess), small, true, 1}};
+  const double passes = std::max(1.0, mulling->passes.middle);
+  return {{say(Say::card_mull, {mulling_words(*mulling)}), {cap::body, true, cap::small}, false, 1},
+          {known ? words::counted(static_cast<std::size_t>(passes), Say::card_mulling_one,
+                                  Say::card_mulling)
+                 : say(Say::card_mulling_guess),
+           small, true, 1}};
 }
 
 std::string lasts_words(const bench::StockView& stock) {
@@ -302,8 +304,11 @@ std::string rests_on_words(const ShelfView& shelf) {
   const auto from = [](const std::string& s) {
     return s.empty() ? say(Say::card_guess) : source_words(s);
   };
+  const std::string oil = shelf.oil_beside.empty()
+                              ? from(shelf.oil_from)
+                              : say(Say::card_guess_beside, {source_words(shelf.oil_beside)});
   return say(Say::card_density_from, {from(shelf.density_from)}) + " " +
-         say(Say::card_oil_from, {from(shelf.oil_from)});
+         say(Say::card_oil_from, {oil});
 }
 
 void stock_bar(Sheet& sheet, const Rect& r, const session::Remaining& left,

@@ -106,7 +106,8 @@ Tapped in_what_is_there(double least_mL, double most_mL, const Measures& of) {
   if (spoons > 0 && in_spoons >= least_mL * (1 - rounding)) return {.spoons = spoons};
   if (most <= most_counted) return {.drops = drops_by_fives(least, most)};
   const int counted = whole_drops(std::max(least_mL, most_mL) - in_spoons, of);
-  return {.spoons = spoons, .drops = std::min(most_counted, drops_by_fives(0, counted))};
+  const int needed = std::max(0, least_drops(least_mL - in_spoons, of));
+  return {.spoons = spoons, .drops = std::min(most_counted, drops_by_fives(needed, counted))};
 }
 
 }
@@ -117,6 +118,17 @@ Tapped tapped(double least_mL, double most_mL, const Measures& of) {
   const bool weighed = of.spoon_mL <= 0 && most_mL > (most_counted + 1) * of.drop_mL;
   if (!too_little && !weighed) return amount;
   return {.g = std::max(least_mL, most_mL) * of.g_per_mL};
+}
+
+Tapped tapped(double mL, const Measures& of) {
+  constexpr double near = 0.1; // own choice
+  const double half_a_drop = of.drop_mL / 2;
+  const double least_mL = std::min((1 - near) * mL, mL - half_a_drop);
+  const Tapped round = tapped(least_mL, std::max((1 + near) * mL, mL + half_a_drop), of);
+  if (round.g == 0 && round.drops % 5 == 0) return round;
+  Tapped amount = tapped(least_mL, mL + half_a_drop, of);
+  if (amount.g > 0) amount.g = mL * of.g_per_mL;
+  return amount;
 }
 
 }

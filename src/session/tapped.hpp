@@ -38,7 +38,10 @@ Tapped put_in_again(const Total& total, const Measures& of);
 // as is not: spoons, drops as far as they are counted, both, or what is weighed where there is no
 // spoon. Nothing of nothing.
 Tapped tapped(double least_mL, double most_mL, const Measures& of);
-inline Tapped tapped(double mL, const Measures& of) { return tapped(0, mL, of); }
+
+// So much, within a tenth or half a drop.
+Tapped tapped(double mL, const Measures& of);
+inline bool is_nothing(const Tapped& t) { return t.spoons <= 0 && t.drops <= 0 && t.g <= 0; }
 
 // So many as a hand counts: fives, where one of them is not less than the least.
 int drops_by_fives(int least, int most);

@@ -113,6 +113,7 @@ std::string_view english(BenchSay id) {
   case Say::ships_honey_11: return "Honey 1:1";
   case Say::ships_glycerin: return "Glycerin";
   case Say::ships_ox_gall: return "Ox gall";
+  case Say::ships_alcohol_70: return "Alcohol 70 %";
   case Say::ships_gum_arabic: return "Gum arabic, dry";
   case Say::ships_dropper: return "any dropper";
   case Say::ships_teaspoon: return "teaspoon";
@@ -132,6 +133,7 @@ std::string_view english(BenchSay id) {
   case Say::fact_water: return "water, g";
   case Say::fact_honey: return "honey, g";
   case Say::fact_glycerin: return "glycerin, g";
+  case Say::fact_alcohol: return "alcohol, g";
   case Say::fact_preservative: return "preservative, g";
   case Say::fact_made_g: return "g bought or made";
   case Say::fact_drops: return "20 drops, g";

@@ -11,7 +11,7 @@ std::string_view english(PaintSay id) {
   case Say::humidity_out_of_range: return "Humidity lies between 0 and 100 %: {0} does not.";
   case Say::temperature_out_of_range: return "Between {1} and {2} °C, please: {0} is outside.";
   case Say::unknown_name: return "“{0}” is not a name this program knows.";
-  case Say::empty_recipe: return "Nothing is in this recipe yet.";
+  case Say::empty_recipe: return "Nothing is in it yet: give at least one of its figures.";
   case Say::measure_not_positive: return "A measure must hold more than nothing: {0} does not.";
   case Say::density_not_known: return "Its density is not known: weigh it instead.";
   case Say::powder_not_weighed:
@@ -22,6 +22,10 @@ std::string_view english(PaintSay id) {
     return "The bottle weighs {0} g more than before: was it filled, or is it a slip?";
   case Say::weighing_contradicts:
     return "By what was recorded it should weigh {0} g, it weighs {1} g: is an entry missing?";
+  case Say::weighing_contradicts_both:
+    return "By what was recorded {0} g are there, {1} g with what is on the glass; it weighs {2} "
+           "g: "
+           "is an entry missing?";
   case Say::bottle_contradicts:
     return "By the count {0} g came out of the bottle, by this weight {1} g: is it a slip?";
   case Say::strength_out_of_reach: return "{0} % gum cannot be had that way.";
@@ -63,8 +67,6 @@ std::string_view english(PaintSay id) {
     return "Weighings start when the pan is poured, and go on in order of time.";
   case Say::weigh_ins_say_nothing: return "Too little water is gone to tell, or almost all of it.";
   case Say::limits_out_of_order: return "A reading lies between its limits, and they apart.";
-  case Say::readings_too_few: return "It takes two readings with mulling between them.";
-  case Say::not_declining: return "The specks do not get fewer yet: no telling how long.";
   case Say::rate_unusable: return "What was learnt about mulling makes no sense.";
   case Say::target_below_floor: return "Mulling ends at {1}: {0} is out of its reach.";
   case Say::digits_out_of_range: return "An uncertainty is written with 1 or 2 digits, not {0}.";

@@ -29,6 +29,7 @@ std::string_view english(PlanSay id) {
   case Say::plan_first_spoons: return "{0} ({1} g) first";
   case Say::plan_rest_drops: return "{0}, then some {1}";
   case Say::plan_rest: return "{0}, then {1}, the last of it by the drop";
+  case Say::plan_mull_one: return "Mull about {0} min ({1} to {2}), one pass, to no specks.";
   case Say::plan_mull: return "Mull about {0} min ({1} to {2}), some {3} passes, to no specks.";
   case Say::plan_gum_short:
     return "So much of this binder brings too little gum: take a stronger one, or put in more and "

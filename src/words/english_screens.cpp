@@ -68,6 +68,8 @@ std::string_view english(ScreensSay id) {
   case Say::advice_keep_mulling: return "it flows right: keep mulling, then make a test dot";
   case Say::advice_keep_mulling_for:
     return "it flows right: keep mulling, about {0} ({1} min), then make a test dot";
+  case Say::advice_keep_mulling_usual:
+    return "it flows right: keep mulling, usually some {0} min, then a test dot";
   case Say::advice_pass_more: return "1 more pass";
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
@@ -76,6 +78,14 @@ std::string_view english(ScreensSay id) {
     return "it flows right, but may stay tacky: no more honey or glycerin";
   case Say::advice_there_tacky:
     return "it flows right, but will likely stay tacky: too much honey or glycerin";
+  case Say::advice_tacky_add:
+    return "it flows right, but is too sweet to dry well: add {0} (mask on) and {1}, mull, judge";
+  case Say::advice_tacky_stock:
+    return "it flows right, but is too sweet to dry well: keep it, to mix into as much without "
+           "honey";
+  case Say::advice_tacky_stock_times:
+    return "it flows right, but is too sweet to dry well: keep it, to mix into {0} times as much "
+           "without honey";
   case Say::advice_there_hard: return "it flows right; {0}";
   case Say::advice_right_by_knife: return "it flows right: mull it now, then make a test dot";
   case Say::advice_specks_stay: return "specks stay: mull it in smaller portions, then a dot";
@@ -92,11 +102,14 @@ std::string_view english(ScreensSay id) {
   case Say::advice_past_right: return "{0} too much: mull, judge";
   case Say::advice_past_right_by_knife: return "{0} too much: work it in, judge";
   case Say::advice_past_right_minutes: return "{0} too much: mull wide {1} min";
-  case Say::advice_let_dry: return "let it dry spread out, judge every half hour";
-  case Say::advice_let_dry_minutes: return "mull it wide for {0} min";
-  case Say::advice_or_pigment: return "{0}, or add {1} (mask on); judge";
+  case Say::advice_let_dry: return "mull wide {0} min, then judge";
+  case Say::advice_let_dry_minutes: return "mull wide {0} min";
+  case Say::advice_or_pigment: return "{0}, or add {1} (mask on), mull; judge";
   case Say::advice_pigment: return "{0} g {1}";
   case Say::advice_give_back: return "give back {0} ({1} mL), let it soak ten minutes, then mull";
+  case Say::advice_give_back_by_knife:
+    return "give back {0} ({1} mL), let it soak ten minutes, then work it in";
+  case Say::advice_soak_by_knife: return "let it soak for {0} min, then work it in";
   case Say::advice_soak: return "let it soak for {0} min, then mull";
   case Say::advice_gathered: return "gathered: off the slab";
   case Say::gum_too_little: return "gum is short: binder, not water";
@@ -104,7 +117,7 @@ std::string_view english(ScreensSay id) {
   case Say::gum_too_much: return "water only: gum enough";
   case Say::hard_softener: return "gum alone may dry brittle and re-wet badly; usual: {0} of {1}";
   case Say::hard_softener_loosens:
-    return "gum alone may dry brittle; usual: {0} of {1}, it loosens like {2} drops of water";
+    return "gum alone may dry brittle; usual: {0} of {1}, it loosens like {2} of water";
   case Say::hard_no_softener:
     return "gum alone may dry brittle and re-wet badly: some honey is usual";
   case Say::sweet_enough: return "no more honey or glycerin: it may stay tacky";
@@ -131,31 +144,30 @@ std::string_view english(ScreensSay id) {
   case Say::book_no_verdict: return "no verdict yet";
   case Say::font_missing: return "The typeface {0} is not there.";
   case Say::remedy_wont_wet:
-    return "Sprinkle water on a pinch: if it beads, work in {0} drops of ox gall or alcohol with "
-           "the knife, then binder.";
+    return "Sprinkle water on a pinch: if it beads, work in {0} of ox gall or alcohol with the "
+           "knife, then binder.";
   case Say::remedy_wont_wet_more:
     return "Still floats: make a stiff paste with alcohol alone in fresh air, no flame, let it "
            "flash off, then binder.";
   case Say::remedy_gelling:
-    return "Stir: if it thins and stiffens again, it gels. Work in {0} drops of water, pass by "
-           "pass, and gather soon.";
+    return "Stir: if it thins and stiffens again, it gels. Work in {0} of water, pass by pass, and "
+           "gather soon.";
   case Say::remedy_gelling_more:
     return "Gels again: more water only keeps it a while. Pour it now; next time more binder from "
            "the start.";
   case Say::remedy_gummy:
-    return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} drops "
-           "of water to work it.";
+    return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} of "
+           "water to work it.";
   case Say::remedy_gritty:
     return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
            "pigment. Mull, then a dot.";
   case Say::remedy_gritty_more:
     return "Still gritty: take a third at a time under the muller, stiffer, 3 passes each.";
   case Say::remedy_foams:
-    return "Bubbles that stay: let it stand covered ten minutes, then {0} drop of alcohol; mull "
-           "slower, lift less.";
+    return "Bubbles that stay: let it stand covered ten minutes, then {0} of alcohol; mull slower, "
+           "lift less.";
   case Say::remedy_separates:
-    return "Water on top after ten minutes: too little gum. Stir in {0} drops of binder, then a "
-           "pass.";
+    return "Water on top after ten minutes: too little gum. Stir in {0} of binder, then a pass.";
   case Say::remedy_smells:
     return "Sour or rotten, or furry: throw it away, do not sniff it again. Clean the jar; new "
            "binder with preservative.";

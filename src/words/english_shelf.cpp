@@ -49,12 +49,16 @@ std::string_view english(ShelfSay id) {
   case Say::card_density_from: return "Density: {0}.";
   case Say::card_oil_from: return "Oil absorption: {0}.";
   case Say::card_guess: return "a guess";
+  case Say::card_guess_beside: return "a guess; {0}";
   case Say::card_left: return "{0} g left.";
   case Say::card_of_drops: return "Drop 20 drops onto the scale and enter what they weigh.";
   case Say::card_of_water:
     return "Fill it with water to the brim once and enter what the water weighs.";
   case Say::card_keep_note:
     return "A jar that hisses, smells or grows fur is thrown away, whatever the date says.";
+  case Say::card_alcohol:
+    return "Alcohol burns: no flame, fresh air, keep it closed. The supplier’s safety data sheet "
+           "decides.";
   case Say::card_sheet: return "The supplier’s safety data sheet decides.";
   case Say::card_soft_honey: return "In this air, to 10 g of gum: honey {0} to {1} g";
   case Say::card_soft_glycerin:
@@ -91,6 +95,7 @@ std::string_view english(ShelfSay id) {
   case Say::card_wants_what: return "wants";
   case Say::card_wants: return "{0} to 10 g";
   case Say::card_mull: return "{0} min";
+  case Say::card_mulling_one: return "mulling, 1 pass";
   case Say::card_mulling: return "mulling, {0} passes";
   case Say::card_mulling_guess: return "mulling, as its kind";
   case Say::card_left_what: return "left";

@@ -24,7 +24,8 @@ enum class PaintSay {
   nothing_counted,
   bottle_gained,
   weighing_contradicts,
-  bottle_contradicts, // g: 0 by the count, 1 by its weight
+  weighing_contradicts_both, // 0: g there, 1: with what stayed on the tools, 2: weighed
+  bottle_contradicts,        // g: 0 by the count, 1 by its weight
   strength_out_of_reach,
   more_water_than_there_is, // g: 0 said to be gone, 1 there
   not_a_share,
@@ -57,8 +58,6 @@ enum class PaintSay {
   weigh_ins_out_of_order,
   weigh_ins_say_nothing,
   limits_out_of_order,
-  readings_too_few,
-  not_declining,
   rate_unusable,
   target_below_floor, // 0: target, 1: floor
   digits_out_of_range,

@@ -30,6 +30,7 @@ enum class PlanSay {
   plan_first_spoons,
   plan_rest_drops,
   plan_rest,
+  plan_mull_one,
   plan_mull,
   plan_gum_short,
   plan_short,

@@ -70,13 +70,17 @@ enum class ScreensSay {
   advice_worked_in_early,
   advice_keep_mulling,
   advice_keep_mulling_for,
+  advice_keep_mulling_usual, // 0: min; of its kind, where nothing was learnt
   advice_pass_more,
   advice_passes_more,
   advice_test_dot,
   advice_there,
   advice_there_may_be_tacky,
   advice_there_tacky,
-  advice_there_hard, // 0: that it is of gum alone
+  advice_tacky_add, // 0: pigments, 1: how much of which binder
+  advice_tacky_stock,
+  advice_tacky_stock_times, // 0: whole number
+  advice_there_hard,        // 0: that it is of gum alone
   advice_right_by_knife,
   advice_specks_stay,
   advice_specks_coarse,
@@ -97,6 +101,8 @@ enum class ScreensSay {
   advice_or_pigment,
   advice_pigment,
   advice_give_back,
+  advice_give_back_by_knife,
+  advice_soak_by_knife,
   advice_soak,
   advice_gathered,
   gum_too_little,

@@ -48,11 +48,13 @@ enum class ShelfSay {
   card_density_from, // 0: source
   card_oil_from,     // 0: source
   card_guess,
+  card_guess_beside, // 0: source
   card_left,
   card_of_drops,
   card_of_water,
   card_keep_note,
   card_sheet,
+  card_alcohol,
   card_soft_honey,
   card_soft_glycerin,
   card_soft_none,
@@ -83,8 +85,9 @@ enum class ShelfSay {
   card_figures, // 0: density; 1: oil
   card_density, // 0: density
   card_wants_what,
-  card_wants,   // 0: binder
-  card_mull,    // 0: minutes
+  card_wants, // 0: binder
+  card_mull,  // 0: minutes
+  card_mulling_one,
   card_mulling, // 0: passes
   card_mulling_guess,
   card_left_what,

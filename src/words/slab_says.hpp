@@ -35,6 +35,7 @@ enum class SlabSay {
   dried_off_by_guess,
   pad_room,
   dust_mask,
+  no_flame,
   left_out_why,
   last_left_out, // 0: how many, 1: why the last one is
   jar_and_glass,

@@ -188,7 +188,7 @@ TEST_CASE("right is not there while there are specks, in the first pass, or befo
 TEST_CASE("what this paint has always taken is said while it is not smooth") {
   Slab s;
   s.add("gum", 6);
-  s.known.mulling_left = bench::MullingNeeded{{4, 7, 12}, {1, 2, 4}};
+  s.known.mulling_left = bench::MullingNeeded{{4, 7, 12}, {1, 2, 4}, 3};
   s.feel(Feel::right);
   REQUIRE(s.advice().mulling);
   CHECK(s.advice().mulling->passes.middle == 2);
@@ -242,7 +242,7 @@ TEST_CASE("too loose: at most a fifth of the pigment at once; what takes an hour
   REQUIRE(s.flow() / s.middle() > 1.2);
   REQUIRE(advice.pigments.size() == 1);
   CHECK(advice.pigments[0].g == doctest::Approx(12 * 0.2));
-  CHECK(advice.dry_min == 0); // over an hour: nobody mulls so long
+  CHECK(advice.dry_min == 30); // over an hour: judged before
 }
 
 TEST_CASE("too loose: less pigment where less brings it to the middle") {

@@ -16,11 +16,11 @@ const Measures spoon{0.05, 5, 1.1}, none{0.05, 0, 1.1};
 TEST_CASE(
     "drops are up to five, or fives; more of them than anybody counts are spoons, or weighed") {
   CHECK(tapped(0.15, none).drops == 3);
-  CHECK(tapped(0.85, none).drops == 15); // not 17
-  CHECK(tapped(1.49, none).drops == 25);
+  CHECK(tapped(0.80, none).drops == 15); // not 16
+  CHECK(tapped(1.34, none).drops == 25);
   CHECK(tapped(2.0, none).drops == 0);
   CHECK(tapped(2.0, none).g == doctest::Approx(2.2));
-  CHECK(tapped(2.0, spoon).spoons == 0.25);
+  CHECK(tapped(1.3, spoon).spoons == 0.25);
   CHECK(tapped(0, spoon).drops == 0);
   CHECK(tapped(-1, spoon).spoons == 0);
 }
@@ -37,6 +37,18 @@ TEST_CASE("what was put in drop by drop is as many spoons as if it had been meas
   CHECK(dropped(51).drops == 1);
   CHECK(dropped(60).spoons == 0.5);
   CHECK(dropped(60).drops == 10);
+}
+
+// A spoon of 4.93 mL (a US teaspoon), 20 drops to 1 mL: 45 drops of water are 0.46 of it.
+TEST_CASE("many drops are said to be about as many spoons as they are") {
+  const Measures of{0.05, 4.93, 1};
+  session::Total total;
+  total.card.facts = session::LiquidCard{session::CardKind::water, {}};
+  total.drops = 45;
+  total.grams = paint::exact(2.25);
+  const Tapped again = session::put_in_again(total, of);
+  CHECK(again.spoons == 0.5);
+  CHECK(again.drops == 0);
 }
 
 TEST_CASE("where the round amount below would be too little, a little more is said") {
@@ -60,6 +72,18 @@ TEST_CASE("what is said lies between what may be and what must be, to a drop") {
         CHECK(mL >= share * most - 1e-9);
         CHECK(mL > 0);
       }
+}
+
+TEST_CASE("an amount is said within a tenth of it, or half a drop") {
+  for (const Measures& of : {spoon, none, Measures{0.033, 4.93, 1}, Measures{0.02, 4.93, 1}})
+    for (double mL = 0.01; mL < 80; mL *= 1.03) {
+      const Tapped said = tapped(mL, of);
+      CAPTURE(mL);
+      CHECK(std::abs(mL_of(said, of) - mL) <= std::max(0.1 * mL, of.drop_mL / 2) * (1 + 1e-9));
+      CHECK(said.drops <= most_counted);
+      CHECK((said.g == 0 || (said.spoons == 0 && said.drops == 0)));
+    }
+  CHECK(is_nothing(tapped(0, spoon)));
 }
 
 TEST_CASE("of spoons that serve the one in the fewest taps") {

@@ -102,8 +102,11 @@ TEST_CASE("a jar that cannot weigh so much is left out with the reason, and can 
   weigh_jar(h, "60");
   REQUIRE(h.slab().warnings.size() == 1);
   REQUIRE(h.slab().warnings[0].why);
-  CHECK(h.slab().warnings[0].why->what == words::PaintSay::weighing_contradicts);
+  CHECK(h.slab().warnings[0].why->what == words::PaintSay::weighing_contradicts_both);
   CHECK(h.slab().jar->g.value == Approx(29.14).epsilon(2e-3));
+  const std::string why = words::message(*h.slab().warnings[0].why);
+  CAPTURE(why);
+  CHECK(why.find(words::number(h.slab().jar->g.value, 1) + " g are there") != std::string::npos);
   h.tap("undo");
   CHECK(h.slab().warnings.empty());
   weigh_jar(h, "28.5");
@@ -189,6 +192,20 @@ TEST_CASE("after half an hour with nobody there the program asks once how the pa
   CHECK(is_open<FoundPanel>(h.slab().panel));
   h.tap("leave");
   h.wait(3000);
+  CHECK(is_open<TrailPanel>(h.slab().panel));
+}
+
+TEST_CASE("how the paint was found is asked again when the answer is taken back") {
+  Hands h;
+  mull(h);
+  h.tap("pass"); // scraped: it rests
+  h.wait(2400);
+  const FoundPanel asked = std::get<FoundPanel>(h.slab().panel);
+  h.tap("found dry");
+  h.tap("undo");
+  REQUIRE(is_open<FoundPanel>(h.slab().panel));
+  CHECK(std::get<FoundPanel>(h.slab().panel).away_ms == Approx(asked.away_ms).epsilon(0.01));
+  h.tap("found wet");
   CHECK(is_open<TrailPanel>(h.slab().panel));
 }
 

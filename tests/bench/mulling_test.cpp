@@ -109,6 +109,24 @@ TEST_CASE("what is left of mulling falls with each pass, and is nothing without 
   CHECK(mulling_left(h.b)->passes.high == 0);
 }
 
+TEST_CASE("a first batch with specks hears how long its kind usually takes") {
+  Hands h;
+  h.begin();
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("8");
+  for (const char* pad : {"pass", "pass"}) h.tap(pad);
+  h.wait(240);
+  h.tap("felt right");
+  h.tap("pass");
+  dot(h, "many");
+  const Advice advice = h.slab().advice;
+  REQUIRE(advice.kind == Advice::keep_mulling);
+  REQUIRE(advice.mulling);
+  CHECK(advice.mulling->batches == 0);
+  CHECK(advice.mulling->minutes.middle == mulling_left(h.b)->minutes.middle);
+  CHECK(advice.specks == SpecksStay::no);
+}
+
 TEST_CASE("pigment added later is to be mulled anew") {
   Hands h;
   h.begin();

@@ -83,9 +83,6 @@ inline Feel do_what_is_said(Hands& h, double wants) {
   case Advice::work_in: return work_in(h, wants);
   case Advice::mull_and_judge: return advice.by_knife ? work_in(h, wants) : mull(h, wants);
   case Advice::too_loose:
-    if (advice.dry_min > 0) return mull(h, wants, advice.dry_min * 60.0);
-    h.wait(30 * 60);
-    return mull(h, wants, 60);
   case Advice::past_right: return mull(h, wants, advice.dry_min * 60.0);
   case Advice::right_by_now:
   case Advice::keep_mulling:

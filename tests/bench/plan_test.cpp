@@ -352,6 +352,24 @@ TEST_CASE("what was typed as pigment is weighed already, and a plan of nothing i
   CHECK(bare.slab().to_come.empty());
 }
 
+TEST_CASE("made again where all of its binder went in at first, nothing is to follow") {
+  Hands h;
+  h.begin();
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("2.4"); // less than is too loose by chance
+  for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) h.tap(pad);
+  make_again(h.b, h.b.batches.back(), h.now());
+  h.give(Tick{});
+  h.tap("weigh");
+  h.type("24");
+  const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(plan.planned);
+  CHECK(plan.planned->binder_g == Approx(4.8));
+  CHECK(plan.planned->first_helping.high_g == Approx(4.8).epsilon(0.01));
+  CHECK(plan.planned->rest_g == 0);
+  for (const auto& line : plan.lines) CHECK(line.why != PlanView::Line::rest);
+}
+
 TEST_CASE("made again: honey, water and ox gall as last time, to as much as there will be") {
   Hands h;
   h.begin();
@@ -376,10 +394,10 @@ TEST_CASE("made again: honey, water and ox gall as last time, to as much as ther
   std::vector<ToComeView> to_come = h.slab().to_come;
   REQUIRE(to_come.size() == 2);
   CHECK(to_come[0].kind == session::CardKind::honey);
-  CHECK(to_come[0].drops > 10); // let down with water it drips
+  CHECK(to_come[0].amount.drops > 10); // let down with water it drips
   CHECK(to_come[0].g == Approx(0.8));
   CHECK(to_come[1].kind == session::CardKind::water);
-  CHECK(to_come[1].drops == 15); // of 16
+  CHECK(to_come[1].amount.drops == 15); // of 16
   for (const session::Planned::Take& take : plan_of(h).takes)
     if (take.of == "gum_12") CHECK(*take.g == Approx(h.slab().last_time_g.value()));
   h.tap("add water");

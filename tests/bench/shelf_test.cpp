@@ -88,6 +88,25 @@ TEST_CASE("what cannot be kept so is said, and stays open") {
   CHECK(h.b.screen == Screen::plan);
 }
 
+TEST_CASE("a liquid may be alcohol, and one of nothing is not kept") {
+  Hands h;
+  h.tap("shelf");
+  h.tap("kind_of liquid");
+  h.tap("new_card");
+  write(h, "name", "Spirit");
+  fact(h, "honey", "0");
+  fact(h, "water", "0");
+  h.tap("card_done");
+  REQUIRE(h.b.notice.error);
+  CHECK(h.b.notice.error->what == words::PaintSay::empty_recipe);
+  CHECK(h.lines.empty());
+  fact(h, "alcohol", "95");
+  fact(h, "water", "5");
+  h.tap("card_done");
+  REQUIRE_FALSE(h.lines.empty());
+  CHECK(recipe_of(h.b.shelf.front()) == paint::Recipe{.water = 5, .alcohol = 95});
+}
+
 TEST_CASE("a binder with more honey than makes paint is not kept, and the card says why") {
   Hands h;
   h.tap("shelf");

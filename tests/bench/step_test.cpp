@@ -161,7 +161,7 @@ TEST_CASE("test dots and troubles are notes") {
   h.tap("trouble_is gelling");
   CHECK(std::get<session::Trouble>(h.lines.back().event).what == session::TroubleKind::gelling);
   REQUIRE(h.slab().remedy); // until it is put away
-  CHECK(h.slab().remedy->drops >= 1);
+  CHECK(mL_of(h.slab().remedy->amount, measures_of_binder(h.b)) > 0);
   h.tap("leave");
   CHECK(is_open<TrailPanel>(h.slab().panel));
 }

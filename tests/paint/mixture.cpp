@@ -229,7 +229,7 @@ TEST_CASE("paint weighed in its jar corrects the drops, less what stayed on the 
   CHECK(w->stayed_on_tools.value == doctest::Approx(0.075 + 0.5 / 17));
   CHECK(w->bench.observations == 0); // nothing was left to dry
   CHECK(weighed(gathered->left, gathered->taken, exact(40), {}, "jar").error().what ==
-        Say::weighing_contradicts);
+        Say::weighing_contradicts_both);
 }
 
 TEST_CASE("a jar that holds all that went in left nothing on the tools, and no more") {

@@ -48,15 +48,6 @@ TEST_CASE("of what may dry each field may spoil the whole") {
   }));
 }
 
-TEST_CASE("a solute has a mass and a constant") {
-  CHECK(held_by({0, 2}, 0.9).error().what == Say::measure_not_positive);
-  CHECK(held_by({180, none}, 0.9).error().what == Say::measure_not_positive);
-  CHECK(held_by(honey_sugars, 0.99).error().what == Say::humidity_above_held);
-  CHECK(held_by(honey_sugars, none).error().what == Say::not_a_number);
-  CHECK(held_by({92, 1.18, none}, 0.9).error().what == Say::not_a_number);
-  CHECK(*held_by(honey_sugars, 0) == 0);
-}
-
 TEST_CASE("glycerin's law turned round gives the activity back, at any temperature") {
   CHECK(rc::check("glycerin", [] {
     const double a = any::between(0.001, 0.98), celsius = any::between(0, 70);
@@ -74,16 +65,6 @@ TEST_CASE("honey's water has no step where its line begins and ends") {
     CHECK(held(a + 1e-6) > held(a));
     CHECK(held(a + 1e-6) - held(a) < 3e-5);
   }
-}
-
-TEST_CASE("Norrish's law turned round gives the activity back") {
-  CHECK(rc::check("norrish", [] {
-    const Solute solute{any::between(60, 400), any::between(0.5, 7)};
-    const double a = any::between(0.01, 0.98);
-    const double water = *held_by(solute, a) / 18.015;
-    const double x = water / (water + 1 / solute.g_per_mol);
-    RC_ASSERT(std::abs(x * std::exp(-solute.norrish_k * (1 - x) * (1 - x)) - a) < 1e-9);
-  }));
 }
 
 TEST_CASE("water held grows with humidity and with what holds it, and adds up") {

@@ -3,9 +3,13 @@
 #include "published/row.hpp"
 
 #include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <cstdio>
+#include <fstream>
 #include <map>
+#include <optional>
 #include <string>
 
 using namespace published;
@@ -101,4 +105,54 @@ TEST_CASE("oil absorption against data sheets") {
                                             {"pr102_pozzuoli", 40},
                                             {"pbr7_green_umber", 50}};
   for (const auto& [id, oil] : table) row(id, oil, linseed, 0.2 * oil, "lots, and a second hand");
+}
+
+namespace {
+
+// What stands in brackets at the end of a source, in g/100 g: "35 to 50", "50 and more", "17 to 22
+// mL", "0.55 mL/g"; linseed oil of 0.935 g/mL.
+struct Figure {
+  double low = 0, high = 0;
+};
+
+std::optional<Figure> figure_in(const std::string& from) {
+  const auto at = from.rfind('(');
+  Figure f;
+  if (at == std::string::npos || std::sscanf(from.c_str() + at, "(%lf", &f.low) != 1)
+    return std::nullopt;
+  if (std::sscanf(from.c_str() + at, "(%lf to %lf", &f.low, &f.high) != 2) f.high = f.low;
+  const bool per_g = from.find(" mL/g)") != std::string::npos;
+  const double unit = per_g ? 93.5 : from.find(" mL)") != std::string::npos ? 0.935 : 1;
+  return Figure{f.low * unit, f.high * unit};
+}
+
+}
+
+TEST_CASE("oil absorptions against the figure of the source that each card names, all of them") {
+  constexpr double between_lots = 0.15;
+  std::ifstream file(SLABSIDE_ROOT "/assets/pigments.json");
+  const auto whole = nlohmann::json::parse(file);
+  int shown = 0;
+  for (const auto& pigment : whole["pigments"]) {
+    const paint::CataloguePigment& card = *paint::in_catalogue(pigment["id"]);
+    const bool a_guess = card.oil_from.empty();
+    const std::string from = a_guess ? card.oil_beside : card.oil_from;
+    const auto there = figure_in(from);
+    if (!there) continue;
+    CAPTURE(card.id);
+    ++shown;
+    const double ours = card.facts.oil_g_per_100g;
+    const double low = (1 - between_lots) * there->low, high = (1 + between_lots) * there->high;
+    CHECK((ours < low || ours > high) == a_guess);
+    const auto& span = pigment["oil_g_per_100g"];
+    const double read = (there->low + there->high) / 2, wide = (there->high - there->low) / 2;
+    check({"catalogue/catalogue", "oil absorption where another was read, g/100 g",
+           a_guess ? consistent_with(printed(from)) : printed(from), read, ours,
+           a_guess ? std::max(span[2].get<double>() - ours, ours - span[0].get<double>())
+                   : wide + between_lots * there->high,
+           a_guess ? "called a guess: no more than our own span over grades on sale"
+                   : "what was read, and 15 % between lots",
+           card.id});
+  }
+  CHECK(shown == 37);
 }

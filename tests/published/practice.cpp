@@ -12,7 +12,7 @@
 #include <string>
 
 using namespace paint;
-using published::check;
+using published::check, published::consistent_with;
 using published::practice;
 
 namespace {
@@ -70,8 +70,9 @@ TEST_CASE("The guess of each class overlaps the binder that makers use") {
     const double point = std::log(oil_absorption_point(p));
     const double low = std::log(0.814 * row.low / 10 / (row.oil / 100));
     const double high = std::log(0.814 * row.high / 10 / (row.oil / 100));
-    check({"range/class_prior", "ln of flow at right over the oil-absorption point", practice(),
-           (low + high) / 2, guess.middle - point, (high - low) / 2 + between_lots,
+    check({"range/class_prior", "ln of flow at right over the oil-absorption point",
+           consistent_with(practice()), (low + high) / 2, guess.middle - point,
+           (high - low) / 2 + between_lots,
            "the range in use, and 15 % of oil absorption between lots", row.what});
     sum[row.family].off += (low + high) / 2 - (guess.middle - point);
     sum[row.family].sd += guess.sd;

@@ -114,12 +114,12 @@ TEST_CASE("too loose: what to do, in minutes that anybody would say") {
   bench::Advice a;
   a.kind = bench::Advice::too_loose;
   a.hint = false;
-  CHECK(advice_words(a) == "let it dry spread out, judge every half hour");
   a.dry_min = 10;
-  CHECK(advice_words(a) == "mull it wide for 10 min");
+  CHECK(advice_words(a) == "mull wide 10 min, then judge");
+  CHECK(right_words(a, std::nullopt, true) == "mull wide 10 min, then judge (the room is a guess)");
   a.pigments = {{"a", "Cobalt blue", 0.8}, {"b", "Ochre", 0.24}};
   CHECK(advice_words(a) ==
-        "mull it wide for 10 min, or add 0.80 g Cobalt blue + 0.24 g Ochre (mask on); judge");
+        "mull wide 10 min, or add 0.80 g Cobalt blue + 0.24 g Ochre (mask on), mull; judge");
   a.pigments.clear();
   a.gum = paint::GumState::too_little;
   CHECK(gum_words(a) == "gum is short: no more pigment");
@@ -129,12 +129,14 @@ TEST_CASE("flowing right and being smooth are two things") {
   bench::Advice a;
   a.kind = bench::Advice::keep_mulling;
   CHECK(advice_words(a) == "it flows right: keep mulling, then make a test dot");
-  a.mulling = bench::MullingNeeded{{4, 7.2, 12}, {1, 2.1, 4}};
+  a.mulling = bench::MullingNeeded{{4, 7.2, 12}, {1, 2.1, 4}, 3};
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 2 more passes (7 min), then make a test dot");
   a.mulling->passes.middle = 0.6;
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 1 more pass (7 min), then make a test dot");
+  a.mulling = bench::MullingNeeded{{6, 14, 30}, {2, 4, 8}, 0};
+  CHECK(advice_words(a) == "it flows right: keep mulling, usually some 15 min, then a test dot");
   a.specks = bench::SpecksStay::in_portions;
   CHECK(advice_words(a) == "specks stay: mull it in smaller portions, then a dot");
   a.specks = bench::SpecksStay::coarse;
@@ -169,6 +171,22 @@ TEST_CASE("right in flow, it is said in one sentence what honey has to do with i
   CHECK(right_words(a, std::nullopt) ==
         "it flows right, but may stay tacky: no more honey or glycerin");
   CHECK(is_right_in_all(a));
+  a.times_without_honey = 0.4;
+  CHECK(right_words(a, std::nullopt) ==
+        "it flows right, but is too sweet to dry well: keep it, to mix into as much without honey");
+  a.times_without_honey = 2.1;
+  CHECK(right_words(a, std::nullopt, true) ==
+        "it flows right, but is too sweet to dry well: keep it, to mix into 3 times as much "
+        "without honey (the room is a guess)");
+  a.pigments = {{"a", "Cobalt blue", 0.8}};
+  a.amount.spoons = 0.25;
+  a.binder = "Gum 1:2";
+  CHECK(right_words(a, std::nullopt) ==
+        "it flows right, but is too sweet to dry well: add 0.80 g Cobalt blue (mask on) and ¼ tsp "
+        "of Gum 1:2, mull, judge");
+  a.binder.clear();
+  a.pigments.clear();
+  a.amount = {};
   a.gum = paint::GumState::too_little;
   CHECK_FALSE(is_right_in_all(a));
   a.amount.drops = 10;
@@ -190,6 +208,15 @@ TEST_CASE("what is over is judged, and what is too much is said with what to do"
   CHECK(advice_words(a) == "10 drops too much: mull, judge");
   a.dry_min = 5;
   CHECK(advice_words(a) == "10 drops too much: mull wide 5 min");
+  CHECK(right_words(a, std::nullopt, true) ==
+        "10 drops too much: mull wide 5 min (the room is a guess)");
+  a.by_knife = true; // no minutes are said
+  CHECK(right_words(a, std::nullopt, true) == "10 drops too much: work it in, judge");
+  a = {};
+  a.kind = bench::Advice::give_back;
+  a.mL = 3;
+  a.amount.spoons = 0.5;
+  CHECK(right_words(a, std::nullopt, true) == advice_words(a) + " (the room is a guess)");
 }
 
 TEST_CASE("what goes in is named where something is to go in, once") {
@@ -260,6 +287,9 @@ TEST_CASE(
   shelf.oil_from = "table";
   const std::string whole = rests_on_words(shelf);
   CHECK(whole.find("guess") == std::string::npos);
+  shelf.oil_from.clear();
+  shelf.oil_beside = "supplier data sheet (42)";
+  CHECK(rests_on_words(shelf).find("a guess; supplier data sheet (there 42)") != std::string::npos);
   for (const std::string& said : {half, whole}) CHECK(said.find("onfidence") == std::string::npos);
 }
 
@@ -272,7 +302,7 @@ TEST_CASE(
         "Datenblatt des Lieferanten (dort 40 bis 50 mL)");
   CHECK(source_words("somebody’s own") == "somebody’s own");
   for (const paint::CataloguePigment& pigment : paint::catalogue())
-    for (const std::string& from : {pigment.density_from, pigment.oil_from}) {
+    for (const std::string& from : {pigment.density_from, pigment.oil_from, pigment.oil_beside}) {
       const bool a_title = from.rfind("Encyclopedic Dictionary", 0) == 0 || from.empty();
       CHECK_MESSAGE((a_title || source_words(from) != from), from);
       for (const char* english : {"table", "sheet", "maker", " to ", " and "})

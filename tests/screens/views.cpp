@@ -229,7 +229,7 @@ void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   for (int i = 0; i < 14; ++i) {
     View v = around(b);
     SlabView slab = slab_of(b);
-    slab.remedy = Remedy{static_cast<session::TroubleKind>(i % 7), 12, 12.4, i >= 7};
+    slab.remedy = Remedy{static_cast<session::TroubleKind>(i % 7), {.drops = 12}, 12.4, i >= 7};
     v.screen = slab;
     out.push_back({"slab, remedy" + on, mm, v});
   }

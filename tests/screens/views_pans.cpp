@@ -316,14 +316,15 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
     slab.advice.amount = {.spoons = spoons};
   }
   std::get<SlabView>(as("slab, empty", "slab, to be weighed out")).to_come = {
-      {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, 0, false},
-      {session::CardKind::pigment, "Quinacridone magenta", 12.4, 0, false}};
+      {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, {}, false},
+      {session::CardKind::pigment, "Quinacridone magenta", 12.4, {}, false}};
+  std::get<SlabView>(as("slab, running", "slab, alcohol")).flammable = true;
   for (const bool dust : {false, true}) {
     auto& slab = std::get<SlabView>(as("slab, running", "slab, still to come"));
     slab.dust = dust;
-    slab.to_come = {{session::CardKind::honey, "Honey 1 : 1", 0.62, 14, false},
-                    {session::CardKind::water, "Water", 12.4, 0, true},
-                    {session::CardKind::wetting_aid, "Ox gall", 0.2, 4, false}};
+    slab.to_come = {{session::CardKind::honey, "Honey 1 : 1", 0.62, {.drops = 14}, false},
+                    {session::CardKind::water, "Water", 12.4, {.spoons = 2.5}, true},
+                    {session::CardKind::wetting_aid, "Ox gall", 0.2, {.drops = 4}, false}};
   }
 }
 
