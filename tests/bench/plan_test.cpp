@@ -352,24 +352,6 @@ TEST_CASE("what was typed as pigment is weighed already, and a plan of nothing i
   CHECK(bare.slab().to_come.empty());
 }
 
-TEST_CASE("made again where all of its binder went in at first, nothing is to follow") {
-  Hands h;
-  h.begin();
-  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
-  h.type("2.4"); // less than is too loose by chance
-  for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) h.tap(pad);
-  make_again(h.b, h.b.batches.back(), h.now());
-  h.give(Tick{});
-  h.tap("weigh");
-  h.type("24");
-  const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
-  REQUIRE(plan.planned);
-  CHECK(plan.planned->binder_g == Approx(4.8));
-  CHECK(plan.planned->first_helping.high_g == Approx(4.8).epsilon(0.01));
-  CHECK(plan.planned->rest_g == 0);
-  for (const auto& line : plan.lines) CHECK(line.why != PlanView::Line::rest);
-}
-
 TEST_CASE("made again: honey, water and ox gall as last time, to as much as there will be") {
   Hands h;
   h.begin();

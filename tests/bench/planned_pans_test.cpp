@@ -1,8 +1,10 @@
-// Pans as they were planned.
+// Pans as they were planned, and what is to follow the first helping.
+#include "bench/again.hpp"
 #include "bench/pans.hpp"
 #include "hands.hpp"
 
 using namespace bench;
+using doctest::Approx;
 using hands::Hands;
 
 namespace {
@@ -69,4 +71,22 @@ TEST_CASE("upright too the room can be read while a pan is chosen, and while it 
   CHECK(h.shows("room_of_pans"));
   h.tap("judge");
   CHECK(h.shows("room_of_pans"));
+}
+
+TEST_CASE("made again where all of its binder went in at first, nothing is to follow") {
+  Hands h;
+  h.begin();
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("2.4"); // less than is too loose by chance
+  for (const char* pad : {"pass", "pass", "pass", "gather", "close"}) h.tap(pad);
+  make_again(h.b, h.b.batches.back(), h.now());
+  h.give(Tick{});
+  h.tap("weigh");
+  h.type("24");
+  const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(plan.planned);
+  CHECK(plan.planned->binder_g == Approx(4.8));
+  CHECK(plan.planned->first_helping.high_g == Approx(4.8).epsilon(0.01));
+  CHECK(plan.planned->rest_g == 0);
+  for (const auto& line : plan.lines) CHECK(line.why != PlanView::Line::rest);
 }
