@@ -12,13 +12,13 @@ namespace bench {
 
 namespace {
 
-using Line = PlanView::Step;
+using Step = PlanView::Step;
 using session::SaidIn;
 
 constexpr double near = 0.02; // of an amount: closer no spoon is filled
 
-Line line_of(const session::Card& card, Line::Why why, double g) {
-  Line line;
+Step line_of(const session::Card& card, Step::Why why, double g) {
+  Step line;
   line.why = why;
   line.kind = card.kind();
   line.name = card.name;
@@ -27,15 +27,15 @@ Line line_of(const session::Card& card, Line::Why why, double g) {
   return line;
 }
 
-void say_scoops(const Bench& bench, Line& line, const paint::ScoopSet& set) {
+void say_scoops(const Bench& bench, Step& line, const paint::ScoopSet& set) {
   for (const paint::Scooped& one : set.of)
     line.scoops.push_back(scoop_view(bench, one.tool, one.drops, one.count));
   line.u = paint::uncertainty(set.grams);
 }
 
 // In spoons where its maker says it so: as it was said, or the best set for so much.
-Line pigment_line(const Bench& bench, const PlannedPigment& p, const session::Card& card) {
-  Line line = line_of(card, Line::measure, p.grams);
+Step pigment_line(const Bench& bench, const PlannedPigment& p, const session::Card& card) {
+  Step line = line_of(card, Step::measure, p.grams);
   const auto& blend = bench.plan.blend;
   const auto part = std::find_if(blend.begin(), blend.end(),
                                  [&](const BlendPart& one) { return one.card == p.card; });
@@ -50,15 +50,15 @@ Line pigment_line(const Bench& bench, const PlannedPigment& p, const session::Ca
   return line;
 }
 
-Line liquid_line(const Bench& bench, const session::Card& card, Line::Why why, double g) {
-  Line line = line_of(card, why, g);
+Step liquid_line(const Bench& bench, const session::Card& card, Step::Why why, double g) {
+  Step line = line_of(card, why, g);
   if (const auto set = scooped(bench, card, g, near * g)) say_scoops(bench, line, *set);
   return line;
 }
 
 // The same spoons that the slab asks for.
-Line first_line(const Bench& bench, const session::Card& binder, const Planned::Helping& first) {
-  Line line = line_of(binder, Line::first_helping, first.high_g);
+Step first_line(const Bench& bench, const session::Card& binder, const Planned::Helping& first) {
+  Step line = line_of(binder, Step::first_helping, first.high_g);
   line.low_g = first.low_g;
   const std::string spoon = tool_for(bench, binder, session::Unit::spoons);
   if (first.spoons > 0) line.scoops = {scoop_view(bench, spoon, false, first.spoons)};
@@ -66,8 +66,8 @@ Line first_line(const Bench& bench, const session::Card& binder, const Planned::
 }
 
 // Spoons as far as they go, then by fives; what both hold is what stands beside them in grams.
-Line rest_line(const Bench& bench, const session::Card& binder, const Planned& p) {
-  Line line = line_of(binder, Line::rest, p.rest_g);
+Step rest_line(const Bench& bench, const session::Card& binder, const Planned& p) {
+  Step line = line_of(binder, Step::rest, p.rest_g);
   const Measures of = measures_of(bench, binder);
   Tapped said{p.rest_spoons, p.drops, 0};
   const double left_mL = p.rest_g / of.g_per_mL - mL_of(said, of);
@@ -91,8 +91,8 @@ ScoopView scoop_view(const Bench& bench, const std::string& tool, bool drops, do
   return {count, drops, card ? card->name : tool, card ? volume_of(*card).mL : 0};
 }
 
-std::vector<Line> plan_lines(const Bench& bench, const Planned& comes_to) {
-  std::vector<Line> out;
+std::vector<Step> plan_lines(const Bench& bench, const Planned& comes_to) {
+  std::vector<Step> out;
   for (const PlannedPigment& p : comes_to.pigments)
     if (const session::Card* card = shelf_card(bench, p.card))
       out.push_back(pigment_line(bench, p, *card));
@@ -102,7 +102,7 @@ std::vector<Line> plan_lines(const Bench& bench, const Planned& comes_to) {
   }
   for (const PlannedPigment& extra : comes_to.extras)
     if (const session::Card* card = shelf_card(bench, extra.card))
-      out.push_back(liquid_line(bench, *card, Line::extra, extra.grams));
+      out.push_back(liquid_line(bench, *card, Step::extra, extra.grams));
   return out;
 }
 

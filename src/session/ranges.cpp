@@ -57,9 +57,8 @@ double shared_sd_of(const TrainingBatch& training) {
     pigment_sd = std::max(pigment_sd, note.pigment_sd);
     ++count;
   }
-  if (count > 0) dried_off /= count;
-  return std::min(
-      10.0, std::hypot(pigment_sd, std::hypot(dried_off_u * dried_off, training.own_tools_sd)));
+  const double of_drying = count > 0 ? dried_off_u * dried_off / count : 0;
+  return std::min(10.0, std::hypot(pigment_sd, std::hypot(of_drying, training.own_tools_sd)));
 }
 
 // A tool's sd and the notes' shares of it are only known by their product; the largest stands for

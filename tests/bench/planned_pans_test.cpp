@@ -88,5 +88,5 @@ TEST_CASE("made again where all of its binder went in at first, nothing is to fo
   CHECK(plan.planned->binder_g == Approx(4.8));
   CHECK(plan.planned->first_helping.high_g == Approx(4.8).epsilon(0.01));
   CHECK(plan.planned->rest_g == 0);
-  for (const auto& line : plan.lines) CHECK(line.why != PlanView::Line::rest);
+  for (const auto& line : plan.lines) CHECK(line.why != PlanView::Step::rest);
 }
