@@ -33,7 +33,7 @@ std::string_view english(SlabSay id) {
   case Say::dried_off: return "{0} mL has dried off";
   case Say::dried_off_by_guess: return "{0} mL has dried off, by a guessed room";
   case Say::pad_room: return "the room";
-  case Say::no_flame: return "alcohol: no flame, fresh air";
+  case Say::no_flame: return "alcohol: no flame";
   case Say::dust_mask: return "dry powder: mask on";
   case Say::left_out_why: return "left out: {0}";
   case Say::last_left_out: return "{0}, the last: {1}";
