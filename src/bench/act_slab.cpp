@@ -57,14 +57,23 @@ void take_back_beginning(Bench& bench, const Now& now) {
   go_to(bench, Screen::plan);
 }
 
-// How the paint was found is asked again when the answer is taken back.
+constexpr std::int64_t long_away_ms = 30 * 60000;
+
+bool lies_wet(const Bench& bench) {
+  return lies(bench, session::Place::slab) && session::sums(bench.folded->places).water_g > 0;
+}
+
+// How the paint was found is asked again when the answer is taken back, or what was tapped instead
+// of one.
 std::optional<FoundPanel> asked_again(const Bench& bench, const UndoTarget& target) {
-  if (target.gives_back || !std::holds_alternative<session::Found>(target.event))
-    return std::nullopt;
+  if (target.gives_back) return std::nullopt;
   std::optional<std::int64_t> before;
   for (const session::Entry& e : bench.folded->entries) {
-    if (e.ref == target.ref)
-      return before ? std::optional(FoundPanel{e.at - *before}) : std::nullopt;
+    if (e.ref == target.ref) {
+      const bool asked = std::holds_alternative<session::Found>(target.event) ||
+                         (before && e.at - *before >= long_away_ms && lies_wet(bench));
+      return before && asked ? std::optional(FoundPanel{e.at - *before}) : std::nullopt;
+    }
     if (!e.withdrawn) before = e.at;
   }
   return std::nullopt;
@@ -110,12 +119,10 @@ void keep_dropper(Bench& bench, const Now& now, Effects& effects) {
 }
 
 void ask_how_found(Bench& bench, const Now& now) {
-  constexpr std::int64_t long_away_ms = 30 * 60000;
   if (!bench.folded || bench.screen != Screen::slab || !is_open<TrailPanel>(bench.panel)) return;
   const session::Batch& batch = *bench.folded;
-  const bool wet = lies(bench, session::Place::slab) && session::sums(batch.places).water_g > 0;
   const std::int64_t away_ms = now.wall_ms - batch.last_at;
-  if (!wet || running(batch) || away_ms < long_away_ms) return;
+  if (!lies_wet(bench) || running(batch) || away_ms < long_away_ms) return;
   if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at)
     bench.panel = FoundPanel{away_ms};
 }

@@ -56,9 +56,17 @@ void dry_until(Batch& batch, Clock until) {
   }
 }
 
-bool was_covered(const Entry& e) {
+bool is_found_wet(const Entry& e) {
   const auto* found = std::get_if<Found>(&e.event);
   return found && !e.withdrawn && found->as == State::wet;
+}
+
+// What was tapped and withdrawn just before that was said changes nothing of it.
+bool was_covered(const Grown<Entry>& entries, std::size_t i) {
+  while (i + 1 < entries.size() && entries[i + 1].clock - entries[i].clock < gap_s &&
+         (entries[i].withdrawn || std::holds_alternative<Withdrawn>(entries[i].event)))
+    ++i;
+  return is_found_wet(entries[i]);
 }
 
 void end_pass(Batch& batch, Clock at, bool cut_short = false) {
@@ -338,7 +346,7 @@ void take(FoldState& state, FoldLines& lines) {
   e.grams.reset();
   e.place = Place::slab;
   leave_session(state, e.ref.session, lines.of.left_at[i]);
-  if (was_covered(e))
+  if (was_covered(lines.of.entries, i))
     pass_by(batch, e.clock);
   else
     dry_until(batch, e.clock);

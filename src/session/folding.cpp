@@ -83,6 +83,11 @@ std::size_t Folding::alike(const FoldState& start, const FoldLines& lines) const
   const std::size_t both = std::min(lines.of.entries.size(), lines_.of.entries.size());
   std::size_t same = 0;
   while (same < both && same_line(lines, lines_, same)) ++same;
+  // What lay covered before a line that was withdrawn hangs on what follows it.
+  const auto& entries = lines.of.entries;
+  while (same > 0 && (entries[same - 1].withdrawn ||
+                      std::holds_alternative<Withdrawn>(entries[same - 1].event)))
+    --same;
   return same;
 }
 

@@ -33,15 +33,15 @@ struct ReachesBack {
 
 // Whether others change with it where it is withdrawn or corrected.
 struct HangsTogether {
-  template <words::one_of<Opened, Withdrawn, Corrected, AsBefore, Weighed, Confirmed> E>
+  template <words::one_of<Opened, Withdrawn, Corrected, AsBefore, Weighed, Confirmed, Found> E>
   bool operator()(const E&) const {
     return true;
   }
   template <
       words::one_of<Began, LaidOut, PutAway, Bought, StockWeighed, Making, Told, Planned, RoomSet,
                     CautionsSeen, Added, Felt, StageBegan, GoesOn, Dot, Trouble, BottleWeighed,
-                    CountLost, Moved, Lost, Found, Poured, PanWeighed, Verdict, Noted, SetAside,
-                    Photo, Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
+                    CountLost, Moved, Lost, Poured, PanWeighed, Verdict, Noted, SetAside, Photo,
+                    Gone, Gathered, Closed, Discarded, ClockJumped, Left, Unknown>
           E>
   bool operator()(const E&) const {
     return false;
@@ -79,6 +79,7 @@ public:
     with_ = card(names.tool);
     const auto* laid = std::get_if<LaidOut>(&line.event);
     if (std::visit(ReachesBack{}, line.event) || (laid && so_far_.poured)) return false;
+    if (is<Found>(line.event) && follows_what_was_withdrawn()) return false; // it was covered then
     const auto grams = amount_of(line.event);
     if (is<Added>(line.event) && !grams) return false;
     for (const SharedCard& c : {laid ? laid->card.shared() : nullptr, of_, with_})
@@ -89,6 +90,22 @@ public:
   }
 
 private:
+  bool is_withdrawn(std::size_t i) const {
+    const Entry& e = known_.of.entries[i];
+    return e.withdrawn || is<Withdrawn>(e.event);
+  }
+
+  // Of those just before it, and it: whether they were covered may hang on what follows them.
+  std::size_t first_withdrawn(std::size_t i) const {
+    while (i > 0 && is_withdrawn(i - 1)) --i;
+    return i;
+  }
+
+  bool follows_what_was_withdrawn() const {
+    const std::size_t size = known_.of.entries.size();
+    return size > 0 && is_withdrawn(size - 1);
+  }
+
   SharedCard card(const std::string& id) const {
     const auto laid = so_far_.cards.find(id);
     return id.empty() || laid == so_far_.cards.end() ? nullptr : laid->second;
@@ -126,7 +143,7 @@ private:
     if (known_.of.entries[*i].withdrawn) return true;
     known_.of.entries.change(*i).withdrawn = true;
     known_.amounts[*i].reset();
-    first = std::min(first, *i);
+    first = std::min(first, first_withdrawn(*i));
     return true;
   }
 

@@ -209,6 +209,19 @@ TEST_CASE("how the paint was found is asked again when the answer is taken back"
   CHECK(is_open<TrailPanel>(h.slab().panel));
 }
 
+TEST_CASE("how the paint was found is asked again when what was tapped instead is taken back") {
+  Hands h;
+  mull(h);
+  h.tap("pass");
+  h.wait(2400);
+  REQUIRE(is_open<FoundPanel>(h.slab().panel));
+  h.tap("felt right");
+  h.tap("undo");
+  CHECK(is_open<FoundPanel>(h.slab().panel));
+  h.tap("found wet");
+  CHECK(is_open<TrailPanel>(h.slab().panel));
+}
+
 TEST_CASE("every trouble has its remedy, and a second time the stronger one") {
   for (int i = 0; i < 7; ++i) {
     Hands h;

@@ -280,6 +280,25 @@ TEST_CASE("paint that was covered after the pass has lost what the pass took") {
   CHECK(make::folded({a.log, b.log}, batch).standing.flow_now->value == Approx(at_the_end));
 }
 
+TEST_CASE("an answer that was taken back dries nothing where the next one says it was covered") {
+  auto a = worked_example();
+  a.put("", Left{});
+  make::Writer at_once("bbbbbbbb"), after_all("bbbbbbbb");
+  for (auto* w : {&at_once, &after_all}) w->wait(50000);
+  after_all.put(batch, Withdrawn{after_all.put(batch, Found{State::dry})});
+  for (auto* w : {&at_once, &after_all}) w->put(batch, Found{State::wet});
+  const double covered = make::folded({a.log, at_once.log}, batch).standing.flow_now->value;
+  CHECK(make::folded({a.log, after_all.log}, batch).standing.flow_now->value == Approx(covered));
+  // What was tapped and withdrawn before a time away is none of it.
+  auto worked = worked_example();
+  worked.wait(1200);
+  worked.put(batch, Withdrawn{worked.put(batch, Felt{Feel::right, By::knife})});
+  const double then = make::folded({worked.log}, batch).standing.flow_now->value;
+  worked.wait(50000);
+  worked.put(batch, Found{State::wet});
+  CHECK(make::folded({worked.log}, batch).standing.flow_now->value == Approx(then));
+}
+
 TEST_CASE("an open batch goes on drying up to now; a batch nobody opened is none") {
   auto w = worked_example();
   const Moment later{w.at0 + 3600000, "", 0};
