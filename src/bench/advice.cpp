@@ -138,7 +138,7 @@ void say_what_gum_takes(const session::Batch& batch, const session::Expectation&
   const double mL = gum_short_mL(batch, marks, binder);
   advice.amount = tapped(std::max(binder.drop_mL, mL), binder);
   const paint::Standing& s = batch.standing;
-  const double drier = s.flow_now->value - mL / s.pigment_mL.value;
+  const double drier = batch.feelings.back().flow - mL / s.pigment_mL.value;
   const int minutes = drier > 0 ? minutes_to(batch, expected, std::log(drier)) : 0;
   advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
 }
@@ -151,7 +151,8 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
                        binder_meant(of, known, advice), advice);
   else
     advice.gum.reset();
-  if (std::log(batch.standing.flow_now->value) < expected.band.from && !called_right_twice(batch))
+  const bool stiffer = std::log(batch.standing.flow_now->value) < expected.band.from;
+  if (stiffer && !advice.gum && !called_right_twice(batch))
     return advice.kind = Advice::judge_again, advice;
   const SmoothState state = smooth_state(batch, known.mulling_left, known.pass_s);
   switch (smoothness(state)) {
@@ -206,7 +207,8 @@ struct DriedOut {
 // right again.
 std::optional<DriedOut> dried_out(const session::Batch& batch,
                                   const session::Expectation& expected) {
-  constexpr double stiff = 0.5; // of the flow that it had: own choice
+  if (!(batch.standing.gum_g.value > 0)) return std::nullopt; // alcohol leaves, as it should
+  constexpr double stiff = 0.5;                               // of the flow that it had: own choice
   bool dry = false, felt_later = false, judged = false;
   double since = 0;
   auto note = batch.feelings.rbegin();

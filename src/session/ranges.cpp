@@ -266,9 +266,9 @@ void add_tools(paint::PredictBatch& asked, const Ranges& ranges, const Batch& ba
                                                                        std::sqrt(own_variance))));
 }
 
-// Of what was put in; before that, of the binder that is laid out.
+// Of what was put in; before there is gum in it, of the binder that is laid out.
 double dry_gum_meant(const Batch& batch) {
-  if (batch.standing.liquid_g.value > 0) return paint::dry_gum_put_in(batch.standing);
+  if (batch.standing.gum_g.value > 0) return paint::dry_gum_put_in(batch.standing);
   for (const auto& [id, card] : batch.cards)
     if (card.kind() == CardKind::binder)
       if (const auto binder = material_of(card)) return dry_gum_of(*binder);

@@ -105,6 +105,19 @@ TEST_CASE("right and short of gum: how much binder, and how long it is mulled be
   CHECK(bench::mL_of(advice.amount, s.of) > 0);
   CHECK(advice.dry_min > 0);
   CHECK(bench::mL_of(advice.amount, s.of) < 0.25 * s.folded().standing.liquid_mL_now.value);
+  s.mull(240); // as it says: then there is less of it to come, and in the end none
+  CHECK(s.advice().dry_min < advice.dry_min);
+  CHECK(bench::mL_of(s.advice().amount, s.of) > 0);
+}
+
+TEST_CASE("a few drops of a wetting aid before the binder leave the first helping as it was") {
+  Slab s;
+  const Advice before = s.advice();
+  REQUIRE(before.kind == Advice::first_helping);
+  s.add("water", 0.1);
+  const Advice after = s.advice();
+  CHECK(after.kind == Advice::first_helping);
+  CHECK(after.high_g == doctest::Approx(before.high_g).epsilon(0.1));
 }
 
 TEST_CASE("what is past right, and what gum lacks, is said within a tenth, in spoons too") {
