@@ -50,7 +50,8 @@ Remaining since_weighed(const Stock& stock, const Uses& uses) {
   const std::int64_t day = day_of(last);
   const double there = last.g + bought(stock, [&](const Jar& jar) {
                          const std::int64_t of = day_of(jar);
-                         return of > day || (of == day && jar.at > last.at);
+                         const bool entered_then = of == words::day_number(jar.at, jar.offset_min);
+                         return entered_then || of == day ? jar.at > last.at : of > day;
                        });
   return {there - used_from(stock, uses, use_minute(last.at) + 1),
           std::max(there, largest_jar(stock))};

@@ -122,6 +122,16 @@ TEST_CASE("a jar, a weighing and a making are of the day that the clock on the w
   CHECK(left_of(gum, made, {})->g == Approx(120));
 }
 
+// Twenty minutes later, but by a clock an hour further west: still the day before.
+TEST_CASE("of one day and the next a jar entered as it was bought goes by its moment") {
+  Jar bought = jar(50, "2026-11-25", at(nov_25, 0) + (20 - 120) * 60000LL);
+  bought.offset_min = 120;
+  Stock stock;
+  stock.jars = {bought};
+  stock.weighed = Stock::Weighing{{"a", 2}, bought.at + 20 * 60000LL, 40, 0, 60};
+  CHECK(left_of(blue(), stock, {})->g == Approx(40));
+}
+
 TEST_CASE("where it was entered says whose day it was") {
   Writer w;
   w.put("", Bought{"pb28", 50});
