@@ -233,6 +233,23 @@ TEST_CASE("the strength of another studio's gum floods no first helping") {
     }
 }
 
+TEST_CASE("what is told without being known changes nothing much") {
+  LearnProblem nothing = notes();
+  nothing.notes.clear();
+  const RangeFit without = *learn(nothing);
+  ToldRange vague = told();
+  for (std::size_t k = 0; k < names.size(); ++k) vague.covariance[covariance_entry(k, k)] = 4;
+  vague.class_offset.sd = 2;
+  const RangeFit heard = *learn_told(nothing, variant(nothing, vague));
+  for (int k = 0; k < 6; ++k) {
+    CHECK(next_of(heard, k).sd < 1.3 * next_of(without, k).sd);
+    const auto helping = [&](const RangeFit& by) {
+      return first_helping(*predict(by, {{{k, 1, {}}}, {}, 0})).high;
+    };
+    CHECK(helping(heard) > 0.6 * helping(without));
+  }
+}
+
 TEST_CASE("what was told goes to the worker and back in bytes") {
   const LearnProblem own = notes(12);
   const ToldVariant by = variant(own, told());

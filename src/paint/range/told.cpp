@@ -26,6 +26,9 @@ constexpr double hands_apart = 0.20, edges_apart = 0.40, lots_apart = 0.15;
 // the usual sd is of how paste follows the liquid's viscosity, which is no other there.
 constexpr double gums_apart = 0.8;
 constexpr double doubled = 2;
+// In ln: what is told no surer than to a factor of two makes a first helping smaller than no word
+// at all would. Own choice.
+constexpr double says_nothing_sd = 0.7;
 constexpr double odds_for = 9; // that another studio's word holds here, beforehand
 
 // Of so many of z.
@@ -178,8 +181,8 @@ LearnPriors priors_told(const ToldRange& told) {
   LearnPriors priors;
   for (std::size_t i = 0; i < theta_count; ++i)
     priors.theta[i] = of_hands(told.hand[i], priors.theta[i]);
-  priors.alpha = {told.class_offset.centre,
-                  std::sqrt(doubled * common_variance(told) + hands_apart * hands_apart)};
+  const double offset_sd = std::sqrt(doubled * common_variance(told) + hands_apart * hands_apart);
+  if (offset_sd < says_nothing_sd) priors.alpha = {told.class_offset.centre, offset_sd};
   priors.strength = of_gums(told.strength, priors.strength);
   return priors;
 }
@@ -190,14 +193,17 @@ LearnPigment facts_told(const ToldRange& told, const LearnPigment& usual, const 
   LearnPigment facts = usual;
   if (name.empty() || at == told.pigments.end()) {
     const double offset = told.class_offset.sd * told.class_offset.sd - common;
-    facts.q = std::sqrt(usual.q * usual.q + doubled * std::max(0.0, offset));
+    const double sd = std::sqrt(doubled * std::max(0.0, offset));
+    if (sd < says_nothing_sd) facts.q = std::hypot(usual.q, sd);
     return facts;
   }
   const auto k = static_cast<std::size_t>(at - told.pigments.begin());
   const double own = told.covariance[covariance_entry(k, k)] - common;
+  const double q = std::sqrt(doubled * own + lots_apart * lots_apart);
+  if (!(q < says_nothing_sd)) return usual;
   facts.ln_oil = told.ln_demands[k] - told.class_offset.centre;
   facts.kappa = 0;
-  facts.q = std::sqrt(doubled * own + lots_apart * lots_apart);
+  facts.q = q;
   facts.told = true;
   return facts;
 }
