@@ -339,7 +339,7 @@ Card::Facts blank(ShelfKind kind) {
   case ShelfKind::pigment:
     return session::PigmentCard{"", 0x8A8178, {.g_per_mL = 4, .g_per_mL_u = 1}};
   case ShelfKind::binder: return session::LiquidCard{CardKind::binder, {.gum = 1, .water = 2}};
-  case ShelfKind::liquid: return session::LiquidCard{CardKind::honey, {.water = 1, .honey = 1}};
+  case ShelfKind::liquid: return session::LiquidCard{CardKind::other, {}};
   case ShelfKind::dropper: return session::DropperCard{{0.05, 0.0095}, CardKind::water};
   case ShelfKind::spoon: return session::SpoonCard{{5, 0.144}};
   case ShelfKind::pan: return session::PanCard{{1.7, 0.2}};

@@ -28,7 +28,7 @@ std::string_view english(ScreensSay id) {
   case Say::did_gathered: return "gathered";
   case Say::did_move: return "{0}: from {1} to {2}";
   case Say::did_lose: return "{0} lost from {1}";
-  case Say::did_weigh_paint: return "{0} weighed, {1} with what it is in";
+  case Say::did_weigh_paint: return "{0} weighed, {1}";
   case Say::did_as_before: return "as it was before";
   case Say::much_all: return "all";
   case Say::much_half: return "half";
@@ -162,7 +162,7 @@ std::string_view english(ScreensSay id) {
     return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
            "pigment. Mull, then a dot.";
   case Say::remedy_gritty_more:
-    return "Still gritty: take a third at a time under the muller, stiffer, 3 passes each.";
+    return "Still gritty: half of it into the jar, mull the other half stiffer, 3 passes; then change.";
   case Say::remedy_foams:
     return "Bubbles that stay: let it stand covered ten minutes, then {0} of alcohol; mull slower, "
            "lift less.";
