@@ -1,6 +1,7 @@
 #include "session/batch.hpp"
 
 #include "session/amounts.hpp"
+#include "session/covered.hpp"
 #include "session/feelings.hpp"
 #include "session/folding.hpp"
 #include "words/lists.hpp"
@@ -16,7 +17,6 @@ namespace {
 
 using Say = words::SessionSay;
 
-constexpr Clock gap_s = 1800;       // longer than this between two lines: nobody was there
 constexpr Clock finest_step_s = 10; // of the trail while water leaves
 constexpr double most_steps = 60;   // between two lines
 
@@ -54,19 +54,6 @@ void dry_until(Batch& batch, Clock until) {
     batch.clock = next;
     mark_trail(batch, gap);
   }
-}
-
-bool is_found_wet(const Entry& e) {
-  const auto* found = std::get_if<Found>(&e.event);
-  return found && !e.withdrawn && found->as == State::wet;
-}
-
-// What was tapped and withdrawn just before that was said changes nothing of it.
-bool was_covered(const Grown<Entry>& entries, std::size_t i) {
-  while (i + 1 < entries.size() && entries[i + 1].clock - entries[i].clock < gap_s &&
-         (entries[i].withdrawn || std::holds_alternative<Withdrawn>(entries[i].event)))
-    ++i;
-  return is_found_wet(entries[i]);
 }
 
 void end_pass(Batch& batch, Clock at, bool cut_short = false) {

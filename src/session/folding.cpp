@@ -2,6 +2,7 @@
 
 #include "session/amounts.hpp"
 #include "session/by_batch.hpp"
+#include "session/covered.hpp"
 
 #include <algorithm>
 #include <limits>
@@ -83,12 +84,7 @@ std::size_t Folding::alike(const FoldState& start, const FoldLines& lines) const
   const std::size_t both = std::min(lines.of.entries.size(), lines_.of.entries.size());
   std::size_t same = 0;
   while (same < both && same_line(lines, lines_, same)) ++same;
-  // What lay covered before a line that was withdrawn hangs on what follows it.
-  const auto& entries = lines.of.entries;
-  while (same > 0 && (entries[same - 1].withdrawn ||
-                      std::holds_alternative<Withdrawn>(entries[same - 1].event)))
-    --same;
-  return same;
+  return first_taken_back(lines.of.entries, same);
 }
 
 void Folding::read(const Logs& logs, const std::string& batch, const Lessons& lessons) {

@@ -1,6 +1,7 @@
 #include "session/lines_behind.hpp"
 
 #include "session/amounts.hpp"
+#include "session/covered.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -79,7 +80,7 @@ public:
     with_ = card(names.tool);
     const auto* laid = std::get_if<LaidOut>(&line.event);
     if (std::visit(ReachesBack{}, line.event) || (laid && so_far_.poured)) return false;
-    if (is<Found>(line.event) && follows_what_was_withdrawn()) return false; // it was covered then
+    if (is<Found>(line.event) && follows_what_was_taken_back()) return false; // it was covered then
     const auto grams = amount_of(line.event);
     if (is<Added>(line.event) && !grams) return false;
     for (const SharedCard& c : {laid ? laid->card.shared() : nullptr, of_, with_})
@@ -90,20 +91,9 @@ public:
   }
 
 private:
-  bool is_withdrawn(std::size_t i) const {
-    const Entry& e = known_.of.entries[i];
-    return e.withdrawn || is<Withdrawn>(e.event);
-  }
-
-  // Of those just before it, and it: whether they were covered may hang on what follows them.
-  std::size_t first_withdrawn(std::size_t i) const {
-    while (i > 0 && is_withdrawn(i - 1)) --i;
-    return i;
-  }
-
-  bool follows_what_was_withdrawn() const {
-    const std::size_t size = known_.of.entries.size();
-    return size > 0 && is_withdrawn(size - 1);
+  bool follows_what_was_taken_back() const {
+    const auto& entries = known_.of.entries;
+    return entries.size() > 0 && is_taken_back(entries[entries.size() - 1]);
   }
 
   SharedCard card(const std::string& id) const {
@@ -143,7 +133,7 @@ private:
     if (known_.of.entries[*i].withdrawn) return true;
     known_.of.entries.change(*i).withdrawn = true;
     known_.amounts[*i].reset();
-    first = std::min(first, first_withdrawn(*i));
+    first = std::min(first, first_taken_back(known_.of.entries, *i));
     return true;
   }
 

@@ -162,7 +162,8 @@ std::string_view english(ScreensSay id) {
     return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
            "pigment. Mull, then a dot.";
   case Say::remedy_gritty_more:
-    return "Still gritty: half of it into the jar, mull the other half stiffer, 3 passes; then change.";
+    return "Still gritty: half of it into the jar, mull the other half stiffer, 3 passes; then "
+           "change.";
   case Say::remedy_foams:
     return "Bubbles that stay: let it stand covered ten minutes, then {0} of alcohol; mull slower, "
            "lift less.";
