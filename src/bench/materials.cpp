@@ -53,6 +53,30 @@ bool used(const Bench& bench, const Card& card) {
                      [&](const session::Total& t) { return t.card.id == card.id; });
 }
 
+// Whatever a slab always has comes from the shelf, where none of its kind is there.
+void add_what_is_always_there(const Bench& bench, std::vector<Card>& cards) {
+  for (const Card& card : bench.shelf) {
+    const auto same_kind = [&](const Card& c) { return c.kind() == card.kind(); };
+    const bool always =
+        session::is_liquid(card.kind()) && card.kind() != CardKind::binder && !makes_binder(card);
+    if (always && std::none_of(cards.begin(), cards.end(), same_kind)) cards.push_back(card);
+  }
+}
+
+// A second binder, or another second liquid of its kind: it went in while the one before it was
+// there already, used before it or not at all.
+bool came_later(const Bench& bench, const std::vector<Card>& materials, const Card& card) {
+  if (!session::is_liquid(card.kind()) || !used(bench, card)) return false;
+  const auto& totals = bench.folded->totals;
+  const auto first = std::find_if(totals.begin(), totals.end(), [&](const session::Total& t) {
+    return t.card.kind() == card.kind();
+  });
+  return first->card.id != card.id ||
+         std::any_of(materials.begin(), materials.end(), [&](const Card& other) {
+           return other.kind() == card.kind() && !used(bench, other);
+         });
+}
+
 }
 
 std::vector<Card> materials_of(const Bench& bench) {
@@ -60,13 +84,7 @@ std::vector<Card> materials_of(const Bench& bench) {
   if (!bench.folded) return cards;
   for (const auto& [id, card] : bench.folded->cards)
     if (place_of(card.kind())) cards.push_back(card);
-  // A log may name only what it used; whatever else a slab always has comes from the shelf.
-  for (const Card& card : bench.shelf) {
-    const auto same_kind = [&](const Card& c) { return c.kind() == card.kind(); };
-    const bool always =
-        session::is_liquid(card.kind()) && card.kind() != CardKind::binder && !makes_binder(card);
-    if (always && std::none_of(cards.begin(), cards.end(), same_kind)) cards.push_back(card);
-  }
+  add_what_is_always_there(bench, cards); // a log may name only what it used
   sort_by_kind(cards);
   return cards;
 }
@@ -112,10 +130,28 @@ void put_first(std::vector<PadId>& pads, Has has) {
   std::stable_partition(pads.begin(), pads.end(), has);
 }
 
+// No other pad moves, for a hand knows its place by heart: it lies on a free one, else on that of
+// the last liquid of which there is none in the batch.
+void put_behind(const Bench& bench, std::vector<PadId>& pads, const PadId& pad) {
+  if (std::find(pads.begin(), pads.end(), pad) != pads.end()) return;
+  if (pads.size() < most_materials) return pads.push_back(pad);
+  const auto is_free = [&](const PadId& p) {
+    const auto card = p.kind == SlabPad::add ? card_of(bench, p.arg) : std::nullopt;
+    return card && !is_solid(*card) && !used(bench, *card);
+  };
+  const auto last = std::find_if(pads.rbegin(), pads.rend(), is_free);
+  if (last != pads.rend()) *last = pad;
+}
+
 }
 
 std::vector<PadId> material_pads(const Bench& bench) {
-  const auto all = all_materials(bench), usual = materials_of(bench), solids = pigments_of(bench);
+  const auto all = all_materials(bench), solids = pigments_of(bench);
+  if (!bench.folded) return {};
+  const std::vector<Card> there = materials_of(bench);
+  std::vector<Card> usual, later;
+  for (const Card& card : there) (came_later(bench, there, card) ? later : usual).push_back(card);
+  add_what_is_always_there(bench, usual);
   const std::vector<PadId> in_order = pads_for(all, solids.size() > 1);
   const auto any_of = [](const std::vector<Card>& cards, const PadId& pad) {
     return std::any_of(cards.begin(), cards.end(),
@@ -133,6 +169,7 @@ std::vector<PadId> material_pads(const Bench& bench) {
   std::vector<PadId> out;
   for (const PadId& pad : in_order)
     if (std::find(pads.begin(), pads.end(), pad) != pads.end()) out.push_back(pad);
+  for (const Card& card : later) put_behind(bench, out, {SlabPad::add, card.id});
   return out;
 }
 

@@ -72,6 +72,26 @@ TEST_CASE("alcohol ships beside the six pads, and is to be kept from flames whil
   CHECK_FALSE(h.slab().flammable);
 }
 
+TEST_CASE("what comes to the slab later takes one place, and no other pad moves") {
+  for (const char* later : {"gum_13", "alcohol_70"}) {
+    Hands h;
+    h.begin();
+    h.tap("add gum_12");
+    const auto before = material_pads(h.b);
+    REQUIRE_FALSE(has_pad(h, later));
+    add_from_panel(h, later);
+    CAPTURE(later);
+    CHECK(has_pad(h, later));
+    const auto now = material_pads(h.b);
+    REQUIRE(now.size() == before.size());
+    std::vector<std::string> gone, come;
+    for (std::size_t i = 0; i < now.size(); ++i)
+      if (now[i] != before[i]) gone.push_back(before[i].arg), come.push_back(now[i].arg);
+    CHECK(come == std::vector<std::string>{later});
+    CHECK(gone == std::vector<std::string>{"ox_gall"});
+  }
+}
+
 TEST_CASE("each liquid of the shelf goes in, with a pad of its own or without") {
   Hands h = full_shelf();
   CHECK(material_pads(h.b).size() == most_materials);
