@@ -107,7 +107,9 @@ void found_told(Bench& bench, FriendsFile file) {
   Sharing& sharing = bench.sharing;
   const session::SharedTold& counts = bench.learning.told;
   sharing.failure = std::move(file.passed_over);
-  if (counts && bytes_of(*counts) == bytes_of(file.told))
+  const bool newer =
+      !counts || (bytes_of(*counts) != bytes_of(file.told) && !is_older(file.told, *counts));
+  if (!newer)
     sharing.failure = words::Error{words::BenchSay::told_counts_already, {file.name}};
   else
     sharing.found = std::move(file);

@@ -68,6 +68,9 @@ words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& er
   if (!what.text && before && !*before) return words::failure(Say::hear_nothing);
   const bool again = what.text && before && *before && bytes_of(**before) == bytes_of(*told);
   if (again) return out << words::say(Say::hear_already) << '\n', 0;
+  if (what.text && before && *before && is_older(*told, **before))
+    return words::failure(Say::hear_older, {what.file, std::to_string(told->batches),
+                                            std::to_string((*before)->batches)});
 
   const studio::Bell bell;
   const auto disk = studio::open(what.home, what.fault, [bell] { bell.ring(); });

@@ -27,6 +27,7 @@ enum class CommandsSay {
   hear_not_there, // 0: path
   hear_done,      // 0: pigments, 1: batches
   hear_already,
+  hear_older, // 0: path, 1 and 2: batches that it rests on, and those of what counts
   hear_forgotten,
   // photos
   photo_not_there, // 0: path

@@ -29,6 +29,10 @@ std::string_view english(CommandsSay id) {
            "as they do.";
   case Say::hear_done: return "Heard: {0}, from {1}. Your own notes outweigh it as they come.";
   case Say::hear_already: return "That file counts already, so nothing was written.";
+  case Say::hear_older:
+    return "“{0}” was not heard: it rests on {1} of that studio's batches, and what counts already "
+           "on "
+           "{2}. To go back to it all the same, say “slabside hear --no-more” first.";
   case Say::hear_forgotten: return "What was told counts no more.";
   case Say::bring_not_there: return "There is no file {0} that can be read.";
   case Say::bring_no_binder: return "There is no binder “{0}” on the shelf. There are: {1}.";

@@ -62,6 +62,8 @@ paint::ToldRange told_of_blue() {
   told.class_offset = {0, 0.1};
   told.strength = {3.9, 1};
   told.hand.fill({0, 0.5});
+  told.batches = 2;
+  told.from = "5e1f20c70b94";
   return told;
 }
 
@@ -99,6 +101,10 @@ TEST_CASE("what studios tell each other is asked for, taken and put away on this
   h.give(FriendsFound{FriendsFile{"again.json", 1795617120000, told}}); // counts already
   CHECK(told_view().found.empty());
   CHECK(told_view().failure->what == words::Sentence(words::BenchSay::told_counts_already));
+  paint::ToldRange older = told;
+  older.batches -= 1; // of the same studio
+  h.give(FriendsFound{FriendsFile{"older.json", 1795617120000, older}});
+  CHECK(told_view().found.empty());
   told.notes += 1;
   h.give(FriendsFound{FriendsFile{"later.json", 1795617120000, told,
                                   words::Error{words::StudioSay::told_file_refused, {}}}});

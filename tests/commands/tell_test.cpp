@@ -136,6 +136,21 @@ TEST_CASE("what counts already is not kept twice") {
   CHECK(s.own.files() == before);
 }
 
+TEST_CASE("an older word of a studio does not take the place of its newer one") {
+  const Two s;
+  REQUIRE(s.tell().status == 0);
+  auto newer = nlohmann::json::parse(rig::bytes_of(s.file));
+  newer["batches"] = newer["batches"].get<int>() + 3;
+  const std::string later = (s.friends.path / "later").string();
+  rig::put(later, newer.dump());
+  REQUIRE(s.hear(later).status == 0);
+  const auto before = s.own.files();
+  const Ran older = s.hear(s.file);
+  CHECK(older.status == 1);
+  CHECK(has(older.err, "--no-more"));
+  CHECK(s.own.files() == before);
+}
+
 TEST_CASE("what no pigment wants is not heard, however well it is written") {
   const Two s;
   REQUIRE(s.tell().status == 0);

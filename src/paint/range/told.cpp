@@ -177,6 +177,10 @@ std::optional<words::Error> implausible(const ToldRange& told) {
                               : std::optional(words::Error{words::PaintSay::told_no_hand, {}});
 }
 
+bool is_older(const ToldRange& told, const ToldRange& than) {
+  return !told.from.empty() && told.from == than.from && told.batches < than.batches;
+}
+
 LearnPriors priors_told(const ToldRange& told) {
   LearnPriors priors;
   for (std::size_t i = 0; i < theta_count; ++i)

@@ -24,6 +24,9 @@ struct ToldRange {
   std::string from = {};      // of which studio, as a random number; empty: not said
 };
 
+// Of the same studio, from fewer of its batches: it would take the place of a newer word.
+bool is_older(const ToldRange& told, const ToldRange& than);
+
 inline std::size_t covariance_entry(std::size_t row, std::size_t column) {
   return row * (row + 1) / 2 + column;
 }
