@@ -6,7 +6,6 @@
 #include <cerrno>
 #include <cstdlib>
 #include <deque>
-#include <system_error>
 #include <utility>
 
 extern "C" { // browser_store.js
