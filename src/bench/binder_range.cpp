@@ -33,8 +33,9 @@ std::optional<session::DryGums> taught_in(const session::RangeNames& names,
 }
 
 BinderRange::Than than(const std::optional<session::DryGums>& taught, double dry_gum) {
-  if (taught && dry_gum > taught->most + another) return BinderRange::stronger;
-  if (taught && dry_gum < taught->least - another) return BinderRange::thinner;
+  if (!taught) return BinderRange::never_felt;
+  if (dry_gum > taught->most + another) return BinderRange::stronger;
+  if (dry_gum < taught->least - another) return BinderRange::thinner;
   return BinderRange::as_taught;
 }
 
@@ -45,7 +46,7 @@ std::optional<paint::LnSpread> wanted_in(const paint::RangeFit& fit, paint::Pred
   const auto meant = paint::predict(fit, batch);
   if (!meant) return std::nullopt;
   paint::LnSpread wanted = paint::spread_of(*meant);
-  if (than(taught, batch.dry_gum) == BinderRange::as_taught) return wanted;
+  if (!taught || than(taught, batch.dry_gum) == BinderRange::as_taught) return wanted;
   batch.dry_gum = std::clamp(batch.dry_gum, taught->least, taught->most);
   if (const auto used = paint::predict(fit, batch))
     wanted.sd = std::max(wanted.sd, paint::spread_of(*used).sd);

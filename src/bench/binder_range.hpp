@@ -7,9 +7,10 @@
 namespace bench {
 
 struct BinderRange {
-  enum Than { as_taught, stronger, thinner }; // than what taught it: then it is known less well
-  std::string binder;                         // its name
-  double g = 0, low_g = 0, high_g = 0;        // to 10 g of pigment; nine in ten of what it may be
+  // Than what taught it: then it is known less well. Never felt: by class and oil absorption alone.
+  enum Than { as_taught, stronger, thinner, never_felt };
+  std::string binder;                  // its name
+  double g = 0, low_g = 0, high_g = 0; // to 10 g of pigment; nine in ten of what it may be
   Than than = as_taught;
   bool told = false;     // by another studio; not felt here
   double g_per_flow = 0; // g of it put in to 10 g of pigment, to a flow of 1

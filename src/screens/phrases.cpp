@@ -225,6 +225,7 @@ std::string binder_range_words(const bench::BinderRange& r) {
   case BinderRange::as_taught: return say(words::RangesSay::range_in_binder, said);
   case BinderRange::stronger: return say(words::RangesSay::range_in_stronger, said);
   case BinderRange::thinner: return say(words::RangesSay::range_in_thinner, said);
+  case BinderRange::never_felt: return say(words::RangesSay::range_unfelt, said);
   }
   return "";
 }

@@ -91,6 +91,7 @@ std::string felt_words(const ShelfView& shelf) {
   switch (shelf.range->than) {
   case bench::BinderRange::stronger: return say(words::RangesSay::binder_stronger);
   case bench::BinderRange::thinner: return say(words::RangesSay::binder_thinner);
+  case bench::BinderRange::never_felt: // said beside it
   case bench::BinderRange::as_taught: break;
   }
   return session::known_words(shelf.reading.band.value_or(paint::Band{}));

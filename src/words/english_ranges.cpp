@@ -18,6 +18,8 @@ std::string_view english(RangesSay id) {
   case Say::range_in_told:
     return "{0}: put in {1} g to 10 g, likely {2} to {3}, as another studio told; not felt here "
            "yet.";
+  case Say::range_unfelt:
+    return "{0}: put in {1} g to 10 g, likely {2} to {3}: a guess by its class, not felt here yet.";
   case Say::range_in_binder: return "{0}: put in {1} g to 10 g, likely {2} to {3}.";
   case Say::range_in_stronger:
     return "{0}: put in {1} g to 10 g, likely {2} to {3}; stronger than felt so far, so less sure.";

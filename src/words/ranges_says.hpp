@@ -20,6 +20,7 @@ enum class RangesSay {
   range_to_all,
   range_not_learnt,
   range_in_told,
+  range_unfelt, // as range_in_binder
   range_in_binder,
   range_in_stronger,
   range_in_thinner,

@@ -92,7 +92,7 @@ TEST_CASE("in a binder that it was not felt in, it is known less well, and that 
 
 TEST_CASE("of nobody's notes nothing is stronger or thinner, and a blend is one range") {
   Hands h;
-  CHECK(blue_in(h.b, gum(4)).than == BinderRange::as_taught);
+  CHECK(blue_in(h.b, gum(4)).than == BinderRange::never_felt);
   teach(h.b, gum(2));
   const session::Card* blue = shelf_card(h.b, "pb28");
   const BinderRange one = blue_in(h.b, gum(2));
