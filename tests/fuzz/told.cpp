@@ -4,8 +4,8 @@
 
 #include "fuzz/must.hpp"
 #include "paint/catalogue.hpp"
+#include "paint/range/learn_facts.hpp"
 
-#include <cmath>
 #include <cstdint>
 #include <set>
 
@@ -23,12 +23,13 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
   std::set<std::string> names;
   for (const std::string& name : read->pigments)
     must(paint::in_catalogue(name) && names.insert(name).second, "a pigment is known, and once");
-  const paint::LearnPriors priors = paint::priors_told(*read);
-  must(!paint::fault_of({}, priors), "its priors can be reckoned with");
+  paint::LearnProblem problem;
   for (const std::string& name : read->pigments) {
-    const paint::LearnPigment facts = paint::facts_told(*read, {}, name);
-    must(std::isfinite(facts.ln_oil) && facts.q >= 1e-3, "so can its pigments");
+    const paint::LearnPigment usual = paint::learn_facts(paint::in_catalogue(name)->facts);
+    problem.pigments.push_back(paint::facts_told(*read, usual, name));
+    must(problem.pigments.back().q >= 1e-3, "no pigment is known for certain");
   }
+  must(!paint::fault_of(problem, paint::priors_told(*read)), "they can be reckoned with");
   must(paint::told_from(paint::bytes_of(*read)).has_value() ||
            paint::bytes_of(*read).size() > paint::most_told_bytes,
        "it can be told on");
