@@ -121,6 +121,13 @@ void lay_out_materials(const Bench& bench, const MaterialsPanel& panel, const Gr
   if (panel.why == MaterialsPanel::add) add(layout, MorePad::choose_pads, g.cell(1, g.rows - 1));
 }
 
+// It names alcohol or ox gall, of which some may have no pad.
+bool leads_to_materials(const Bench& bench, const RemedyPanel& panel) {
+  const bool named =
+      panel.of == session::TroubleKind::wont_wet || panel.of == session::TroubleKind::foams;
+  return named && !without_pad(bench).empty();
+}
+
 void lay_out_found(const Grid& g, Layout& layout) {
   Grid thirds = g;
   thirds.columns = 3;
@@ -149,7 +156,9 @@ struct LayOut {
   void operator()(const LinesPanel& page) const { lay_out_lines(bench, page, g, layout); }
   void operator()(const LinePanel&) const { lay_out_line(bench, g, layout); }
   void operator()(const FoundPanel&) const { lay_out_found(g, layout); }
-  void operator()(const RemedyPanel&) const {} // words alone
+  void operator()(const RemedyPanel& panel) const {
+    if (leads_to_materials(bench, panel)) add(layout, MorePad::materials, g.cell(0, g.rows - 1, 2));
+  }
   void operator()(const DropperPanel&) const {
     add(layout, ChoicePad::keep_dropper, g.cell(0, g.rows - 2, 4));
   }
@@ -161,8 +170,10 @@ struct LayOut {
 
 void lay_out_panel(const Bench& bench, const Grid& g, Layout& layout) {
   const int last = g.rows - 1;
+  const auto* remedy = std::get_if<RemedyPanel>(&bench.panel);
+  const bool remedy_leads_on = remedy && leads_to_materials(bench, *remedy);
   const bool half = is_open<LinesPanel>(bench.panel) || is_open<MaterialsPanel>(bench.panel) ||
-                    is_open<MorePanel>(bench.panel) ||
+                    is_open<MorePanel>(bench.panel) || remedy_leads_on ||
                     (is_open<AmountsPanel>(bench.panel) && droppers_of(bench).size() > 1);
   const int words = is_open<RemedyPanel>(bench.panel)    ? last
                     : is_open<DropperPanel>(bench.panel) ? last - 1

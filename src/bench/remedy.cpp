@@ -20,24 +20,59 @@ int times_named(TroubleKind trouble, const session::Batch& batch) {
       }));
 }
 
+// With so much pigment more.
+std::optional<paint::GumState> gum_with(const session::Batch& batch, const Known& known,
+                                        double more) {
+  const paint::Standing& s = batch.standing;
+  return paint::gum_state(s.gum_g.value, (1 + more) * s.pigment_mL.value,
+                          session::marks_of(known.verdicts, session::family_of(batch)));
+}
+
+constexpr double powder_for_strings = 0.05; // of the pigment
+
+// What is usual for gelling is water, for strings powder, and for water that separates binder.
+bool gum_speaks_against(TroubleKind trouble, const session::Batch& batch, const Known& known) {
+  switch (trouble) {
+  case TroubleKind::gelling: return gum_with(batch, known, 0) == paint::GumState::too_little;
+  case TroubleKind::gummy:
+    return gum_with(batch, known, powder_for_strings) == paint::GumState::too_little;
+  case TroubleKind::separates: return gum_with(batch, known, 0) == paint::GumState::too_much;
+  case TroubleKind::wont_wet:
+  case TroubleKind::gritty:
+  case TroubleKind::foams:
+  case TroubleKind::smells: return false;
+  }
+  return false;
+}
+
+Remedy::Way way_of(TroubleKind trouble, const session::Batch& batch, const Known& known) {
+  if (gum_speaks_against(trouble, batch, known)) return Remedy::by_gum;
+  return times_named(trouble, batch) > 1 ? Remedy::stronger : Remedy::usual;
+}
+
 }
 
 Remedy remedy_of(TroubleKind trouble, const session::Batch& batch, const Measures& binder,
-                 const Measures& water) {
+                 const Known& known) {
   constexpr Measures any_liquid{any_drop_mL, 0, 1};
-  Remedy r{trouble, {}, 0, times_named(trouble, batch) > 1};
+  Remedy r{trouble, way_of(trouble, batch, known)};
+  const bool by_gum = r.way == Remedy::by_gum;
   const double pigment_g = batch.standing.pigment_g.value;
   const double liquid_mL = batch.standing.liquid_mL_now.value;
   switch (trouble) {
   case TroubleKind::wont_wet: // wetting aid
     r.amount = at_least_a_drop(pigment_g / 10 * any_drop_mL, any_liquid);
     break;
-  case TroubleKind::gelling: r.amount = at_least_a_drop(0.05 * liquid_mL, water); break;
-  case TroubleKind::separates: r.amount = at_least_a_drop(0.05 * liquid_mL, binder); break;
+  case TroubleKind::gelling:
+    r.amount = at_least_a_drop(0.05 * liquid_mL, by_gum ? binder : known.water);
+    break;
+  case TroubleKind::separates:
+    if (!by_gum) r.amount = at_least_a_drop(0.05 * liquid_mL, binder);
+    break;
   case TroubleKind::foams: r.amount = {.drops = 1}; break; // alcohol
   case TroubleKind::gummy:
-    r.g = 0.05 * pigment_g;
-    r.amount = at_least_a_drop(0.03 * liquid_mL, water);
+    if (!by_gum) r.g = powder_for_strings * pigment_g;
+    r.amount = at_least_a_drop(0.03 * liquid_mL, known.water);
     break;
   case TroubleKind::gritty:
   case TroubleKind::smells: break;

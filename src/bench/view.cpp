@@ -191,8 +191,7 @@ void add_panel(const Bench& bench, SlabView& v) {
     if (const auto dropper = card_of(bench, dropper_in_hand(bench))) v.dropper = dropper->name;
   if (is_open<DropperPanel>(bench.panel)) v.dropper_found = dropper_found(bench);
   if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
-    v.remedy =
-        remedy_of(remedy->of, *bench.folded, measures_of_binder(bench), known_of(bench).water);
+    v.remedy = remedy_of(remedy->of, *bench.folded, measures_of_binder(bench), known_of(bench));
   if (const auto* lines = std::get_if<LinesPanel>(&bench.panel))
     for (const ListedLine& line : lines_listed(bench, *lines))
       v.lines.push_back(line_view(bench, line));

@@ -24,25 +24,43 @@ namespace {
 using session::TroubleKind;
 
 struct TroubleWords {
-  words::Sentence sign;         // how it is told
-  words::Sentence remedy, more; // what is done about it, the first time and again
+  words::Sentence sign;                    // how it is told
+  words::Sentence usual, stronger, by_gum; // what is done about it
 };
 constexpr words::EnumTable<TroubleKind, TroubleWords> troubles{
-    {{TroubleKind::wont_wet, {Say::sign_wont_wet, Say::remedy_wont_wet, Say::remedy_wont_wet_more}},
-     {TroubleKind::gelling, {Say::sign_gelling, Say::remedy_gelling, Say::remedy_gelling_more}},
-     {TroubleKind::gummy, {Say::sign_gummy, Say::remedy_gummy, Say::remedy_gummy}},
-     {TroubleKind::gritty, {Say::sign_gritty, Say::remedy_gritty, Say::remedy_gritty_more}},
-     {TroubleKind::foams, {Say::sign_foams, Say::remedy_foams, Say::remedy_foams}},
-     {TroubleKind::separates, {Say::sign_separates, Say::remedy_separates, Say::remedy_separates}},
-     {TroubleKind::smells, {Say::sign_smells, Say::remedy_smells, Say::remedy_smells}}}};
+    {{TroubleKind::wont_wet,
+      {Say::sign_wont_wet, Say::remedy_wont_wet, Say::remedy_wont_wet_more, Say::remedy_wont_wet}},
+     {TroubleKind::gelling,
+      {Say::sign_gelling, Say::remedy_gelling, Say::remedy_gelling_more,
+       Say::remedy_gelling_gum_short}},
+     {TroubleKind::gummy,
+      {Say::sign_gummy, Say::remedy_gummy, Say::remedy_gummy, Say::remedy_gummy_gum_short}},
+     {TroubleKind::gritty,
+      {Say::sign_gritty, Say::remedy_gritty, Say::remedy_gritty_more, Say::remedy_gritty}},
+     {TroubleKind::foams,
+      {Say::sign_foams, Say::remedy_foams, Say::remedy_foams, Say::remedy_foams}},
+     {TroubleKind::separates,
+      {Say::sign_separates, Say::remedy_separates, Say::remedy_separates,
+       Say::remedy_separates_gum_enough}},
+     {TroubleKind::smells,
+      {Say::sign_smells, Say::remedy_smells, Say::remedy_smells, Say::remedy_smells}}}};
+
+words::Sentence sentence_of(const bench::Remedy& r) {
+  const TroubleWords& of = troubles[r.trouble];
+  switch (r.way) {
+  case bench::Remedy::usual: return of.usual;
+  case bench::Remedy::stronger: return of.stronger;
+  case bench::Remedy::by_gum: return of.by_gum;
+  }
+  return of.usual;
+}
 
 }
 
 std::string trouble_sign(TroubleKind trouble) { return say(troubles[trouble].sign); }
 
 std::string remedy_words(const bench::Remedy& r) {
-  const TroubleWords& of = troubles[r.trouble];
-  return say(r.more ? of.more : of.remedy, {tapped_words(r.amount), grams_number(r.g)});
+  return say(sentence_of(r), {tapped_words(r.amount), grams_number(r.g)});
 }
 
 std::string next_words(const bench::TapAmount& amount) {
@@ -161,9 +179,9 @@ std::string from_to_words(double low_g, double high_g) {
 namespace {
 std::string first_of_plan(const bench::Planned::Helping& h) {
   const std::string grams = from_to_words(h.low_g, h.high_g);
-  return h.spoons > 0
-             ? say(words::PlanSay::plan_first_spoons, {tapped_words({h.spoons, 0, 0}), grams})
-             : say(words::PlanSay::plan_first, {grams});
+  return is_nothing(h.amount)
+             ? say(words::PlanSay::plan_first, {grams})
+             : say(words::PlanSay::plan_first_spoons, {tapped_words(h.amount), grams});
 }
 }
 

@@ -50,6 +50,10 @@ std::string_view english(PlanSay id) {
   case Say::plan_last_wont_rewet: return "Last time it would not re-wet";
   case Say::plan_last_more_drops: return "{0}: about {1} drops of {2} more (own guess).";
   case Say::plan_last_more: return "{0}: about {1} g of {2} more (own guess).";
+  case Say::plan_last_in_plan_drops:
+    return "{0}: about {1} drops of {2} more than then are in this plan (own guess).";
+  case Say::plan_last_in_plan:
+    return "{0}: about {1} g of {2} more than then is in this plan (own guess).";
   case Say::plan_last_enough: return "{0}; this plan differs by enough.";
   case Say::plan_last_less: return "{0}: less honey or glycerin.";
   case Say::plan_last_sweeter: return "{0}: more honey or glycerin.";
@@ -67,12 +71,14 @@ std::string_view english(PlanSay id) {
   case Say::plan_then: return "then";
   case Say::plan_by_recipe: return "by the recipe";
   case Say::plan_as_last: return "as last time";
+  case Say::plan_more_this_time: return "more this time";
   case Say::plan_by_feel: return "by feel";
   case Say::plan_minutes: return "{0} min";
   case Say::plan_from_to: return "{0} to {1}";
   case Say::plan_in_portions: return "of mulling, {0} portions";
   case Say::plan_of_mulling: return "of mulling";
   case Say::plan_layers: return "{0} layers";
+  case Say::plan_one_layer: return "1 layer";
   case Say::plan_pans_of: return "{0} × {1}";
   case Say::plan_ratio: return "{0} g";
   case Say::plan_ratio_what: return "binder to 10 g";

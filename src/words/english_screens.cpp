@@ -46,9 +46,9 @@ std::string_view english(ScreensSay id) {
   case Say::to_come_weigh_out: return "weigh out {0}";
   case Say::advice_weigh_pigment: return "weigh the pigment first";
   case Say::advice_first_helping: return "start with {0} g binder";
-  case Say::advice_first_spoons: return "start with {0} binder ({1} g)";
+  case Say::advice_first_spoons: return "start with {0} of binder ({1} g)";
   case Say::advice_rest: return "add the rest at once: {0} g binder";
-  case Say::advice_rest_spoons: return "add the rest at once: {0} binder ({1} g)";
+  case Say::advice_rest_spoons: return "add the rest at once: {0} of binder ({1} g)";
   case Say::advice_from_to: return "{0} to {1}";
   case Say::advice_of_binder: return "{0} of binder";
   case Say::advice_of_water: return "{0} of water";
@@ -89,7 +89,10 @@ std::string_view english(ScreensSay id) {
   case Say::advice_there_hard: return "it flows right; {0}";
   case Say::advice_right_by_knife: return "it flows right: mull it now, then make a test dot";
   case Say::advice_specks_stay: return "specks stay: mull it in smaller portions, then a dot";
-  case Say::advice_specks_coarse: return "grains may stay: next time grind it dry, mask on";
+  case Say::advice_specks_as_it_is:
+    return "specks stay: gather it as it is; next time mull less at a time";
+  case Say::advice_specks_coarse:
+    return "grains stay: gather it as it is; next time grind it dry, mask on";
   case Say::advice_of_named: return "{0} of {1}";
   case Say::advice_right_but_gum: return "gum is short: dry it a little, add {0}";
   case Say::advice_right_but_gum_minutes: return "gum is short: mull wide {0} min, add {1}";
@@ -155,9 +158,16 @@ std::string_view english(ScreensSay id) {
   case Say::remedy_gelling_more:
     return "Gels again: more water only keeps it a while. Pour it now; next time more binder from "
            "the start.";
+  case Say::remedy_gelling_gum_short:
+    return "Stir: if it thins and stiffens again, it gels. Gum is short: work in {0} of binder, "
+           "not "
+           "water, and gather soon.";
   case Say::remedy_gummy:
     return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} of "
            "water to work it.";
+  case Say::remedy_gummy_gum_short:
+    return "Lift the knife: strings. By the count gum is short, so no pigment, and no more honey: "
+           "work in {0} of water, a pass, then judge.";
   case Say::remedy_gritty:
     return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
            "pigment. Mull, then a dot.";
@@ -168,7 +178,12 @@ std::string_view english(ScreensSay id) {
     return "Bubbles that stay: let it stand covered ten minutes, then {0} of alcohol; mull slower, "
            "lift less.";
   case Say::remedy_separates:
-    return "Water on top after ten minutes: too little gum. Stir in {0} of binder, then a pass.";
+    return "Water on top after ten minutes: too little gum for the water. Stir in {0} of binder, "
+           "then a "
+           "pass.";
+  case Say::remedy_separates_gum_enough:
+    return "Water on top, though gum is enough: too much water. Stir it, mull it out wide to dry, "
+           "then judge.";
   case Say::remedy_smells:
     return "Sour or rotten, or furry: throw it away, do not sniff it again. Clean the jar; new "
            "binder with preservative.";

@@ -1,6 +1,7 @@
 // What is wanted seldom at the slab: jar, other paint, lines that were wrong, coming back.
 #include "bench/corrections.hpp"
 #include "bench/paints.hpp"
+#include "bench/remedy.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
@@ -225,16 +226,58 @@ TEST_CASE("how the paint was found is asked again when what was tapped instead i
 TEST_CASE("every trouble has its remedy, and a second time the stronger one") {
   for (int i = 0; i < 7; ++i) {
     Hands h;
-    mull(h);
+    h.begin();
+    for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+    h.type("4.5");
+    for (const char* pad : {"pass", "pass"}) h.tap(pad);
     const std::string name(session::name_of(static_cast<session::TroubleKind>(i)));
     h.tap("trouble");
     h.tap("trouble_is " + name);
     REQUIRE(h.slab().remedy);
-    CHECK_FALSE(h.slab().remedy->more);
+    CHECK(h.slab().remedy->way != Remedy::stronger);
     h.tap("trouble");
     h.tap("trouble_is " + name);
-    CHECK(h.slab().remedy->more);
+    CHECK(h.slab().remedy->way == Remedy::stronger);
   }
+}
+
+// Alcohol ships without a pad of its own.
+TEST_CASE("a remedy that names alcohol leads to where it stands") {
+  for (const char* named : {"wont_wet", "foams"}) {
+    Hands h;
+    mull(h);
+    h.tap("trouble");
+    h.tap(std::string("trouble_is ") + named);
+    h.tap("materials");
+    CHECK(h.shows("add alcohol_70"));
+  }
+  Hands h;
+  mull(h);
+  h.tap("trouble");
+  h.tap("trouble_is gritty");
+  CHECK_FALSE(h.shows("materials"));
+}
+
+TEST_CASE("a remedy makes too little gum no less, and too much no more") {
+  using session::TroubleKind;
+  const auto remedy = [](TroubleKind trouble, double gum_g) {
+    session::Batch batch;
+    batch.standing.pigment_mL.value = 1;
+    batch.standing.gum_g.value = gum_g;
+    return remedy_of(trouble, batch, {0.05, 0, 1}, Known{});
+  };
+  const paint::GumMarks marks = paint::usual_marks(session::family_of({}));
+  for (const TroubleKind trouble : {TroubleKind::gelling, TroubleKind::gummy}) {
+    const Remedy poor = remedy(trouble, 0.9 * marks.little);
+    CHECK(poor.way == Remedy::by_gum);
+    CHECK(poor.g == 0);
+    CHECK(remedy(trouble, marks.enough_to).way == Remedy::usual);
+  }
+  CHECK(remedy(TroubleKind::gummy, marks.enough_to).way == Remedy::usual);
+  CHECK(remedy(TroubleKind::separates, 0.9 * marks.little).way == Remedy::usual);
+  const Remedy rich = remedy(TroubleKind::separates, 1.1 * marks.much);
+  CHECK(rich.way == Remedy::by_gum);
+  CHECK(is_nothing(rich.amount));
 }
 
 TEST_CASE("the last trouble that stands is told on its pad") {

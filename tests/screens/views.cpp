@@ -154,7 +154,8 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("advised", stays);
   stays.advice.gum.reset();
   stays.advice.kind = Advice::keep_mulling;
-  for (const SpecksStay specks : {SpecksStay::in_portions, SpecksStay::coarse}) {
+  for (const SpecksStay specks :
+       {SpecksStay::in_portions, SpecksStay::coarse, SpecksStay::as_it_is}) {
     stays.advice.specks = specks;
     keep("advised", stays);
   }
@@ -225,11 +226,12 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
 void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   open_batch(b);
-  b.panel = RemedyPanel{};
-  for (int i = 0; i < 14; ++i) {
+  for (int i = 0; i < 21; ++i) {
+    const auto trouble = static_cast<session::TroubleKind>(i % 7);
+    b.panel = RemedyPanel{trouble};
     View v = around(b);
     SlabView slab = slab_of(b);
-    slab.remedy = Remedy{static_cast<session::TroubleKind>(i % 7), {.drops = 12}, 12.4, i >= 7};
+    slab.remedy = Remedy{trouble, static_cast<Remedy::Way>(i / 7), {.drops = 12}, 12.4};
     v.screen = slab;
     out.push_back({"slab, remedy" + on, mm, v});
   }
