@@ -125,13 +125,6 @@ bool called_right_twice(const session::Batch& batch) {
                        }) > 1;
 }
 
-// Ground earths and stones, and what nobody knows; others are made fine, and clump (common
-// practice, no source).
-bool is_often_coarse(paint::PigmentClass family) {
-  return family == paint::PigmentClass::mineral || family == paint::PigmentClass::extender ||
-         family == paint::PigmentClass::unknown;
-}
-
 // What has to go in for gum, and how long to mull before it so that it flows right with it.
 void say_what_gum_takes(const session::Batch& batch, const session::Expectation& expected,
                         const paint::GumMarks& marks, const Measures& binder, Advice& advice) {
@@ -166,8 +159,6 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
     if (known.mulling_left && known.mulling_left->minutes.middle >= 1)
       advice.mulling = known.mulling_left;
     advice.specks = specks_stay(state);
-    if (advice.specks == SpecksStay::coarse && !is_often_coarse(session::family_of(batch)))
-      advice.specks = SpecksStay::in_portions;
     break;
   }
   return advice;
@@ -185,13 +176,11 @@ paint::Helping still_to_come(const session::Batch& batch, const session::Expecta
   return {(all.low - now) * s.pigment_mL.value, (all.high - now) * s.pigment_mL.value};
 }
 
-constexpr double as_a_spoon_fills = 0.95; // of what is asked for, where one amount is
-
 Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
   advice.kind = Advice::first_helping;
   advice.low_g = mL.low * of.g_per_mL;
   advice.high_g = mL.high * of.g_per_mL;
-  advice.amount.spoons = spoons_between(std::min(mL.low, as_a_spoon_fills * mL.high), mL.high, of);
+  advice.amount = at_once(mL.low, mL.high, of);
   return advice;
 }
 
@@ -207,12 +196,16 @@ struct DriedOut {
 // right again.
 std::optional<DriedOut> dried_out(const session::Batch& batch,
                                   const session::Expectation& expected) {
-  if (!(batch.standing.gum_g.value > 0)) return std::nullopt; // alcohol leaves, as it should
-  constexpr double stiff = 0.5;                               // of the flow that it had: own choice
+  if (!(batch.standing.gum_g.value > 0)) return std::nullopt;
+  constexpr double stiff = 0.5; // of the flow that it had: own choice
   bool dry = false, felt_later = false, judged = false;
   double since = 0;
   auto note = batch.feelings.rbegin();
   double later = batch.standing.flow_now->value;
+  const paint::Sums put_in = session::sums(batch.places);
+  const auto without_alcohol = [&](double flow) { // it leaves, as it should
+    return std::min(flow, put_in.without_alcohol_mL / put_in.pigment_mL);
+  };
   const double right = std::exp(expected.band.middle);
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn) continue;
@@ -227,13 +220,14 @@ std::optional<DriedOut> dried_out(const session::Batch& batch,
       continue;
     }
     const bool by_a_hand = e->flow && by_hand(e->event);
-    if (by_a_hand && (dry || later < stiff * std::min(*e->flow, right)))
-      return DriedOut{*e->flow, since, judged};
+    const double flow = without_alcohol(e->flow.value_or(0));
+    if (by_a_hand && (dry || later < stiff * std::min(flow, right)))
+      return DriedOut{flow, since, judged};
     if (felt && felt->as >= Feel::right) return std::nullopt;
     if (!by_a_hand) continue;
     later = e->flow_before.value_or(*e->flow);
     if (!std::holds_alternative<session::Added>(e->event)) continue;
-    since = std::max(since, *e->flow);
+    since = std::max(since, flow);
     judged = felt_later;
   }
   return std::nullopt;
@@ -257,6 +251,7 @@ int to_soak_min(const session::Batch& batch, const session::Expectation& expecte
   if (!dried || dried->judged) return 0;
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
     if (e->withdrawn || !by_hand(e->event)) continue;
+    if (is_added(batch, *e, session::CardKind::wetting_aid)) continue;
     const auto* felt = std::get_if<session::Felt>(&e->event);
     if (felt && felt->as < Feel::right && !session::felt_worked_in(batch, e->ref)) continue;
     if (!std::holds_alternative<session::Added>(e->event)) return 0;
@@ -328,7 +323,8 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
     return felt_right(batch, expected, of, known, advice);
   constexpr double least_of_rest = 0.7;
   const paint::Helping rest = still_to_come(batch, expected, known);
-  const double near_enough = (1 - as_a_spoon_fills) * s.liquid_mL.value;
+  constexpr double of_what_is_there = 0.05;
+  const double near_enough = of_what_is_there * s.liquid_mL.value;
   if (never_mulled && !note.feel && rest.low > near_enough &&
       rest.high > most_counted / 3 * of.drop_mL) {
     advice.rest = true;

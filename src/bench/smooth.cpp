@@ -4,10 +4,14 @@
 
 namespace bench {
 
-bool is_pigment(const session::Batch& batch, const session::Entry& entry) {
+bool is_added(const session::Batch& batch, const session::Entry& entry, session::CardKind kind) {
   const auto* added = std::get_if<session::Added>(&entry.event);
   const auto card = added ? batch.cards.find(added->of) : batch.cards.end();
-  return card != batch.cards.end() && card->second.kind() == session::CardKind::pigment;
+  return card != batch.cards.end() && card->second.kind() == kind;
+}
+
+bool is_pigment(const session::Batch& batch, const session::Entry& entry) {
+  return is_added(batch, entry, session::CardKind::pigment);
 }
 
 namespace {
@@ -50,6 +54,13 @@ int same_specks(const session::Batch& batch) {
   return same;
 }
 
+// Ground earths and stones, and what nobody knows; others are made fine, and clump (common
+// practice, no source).
+bool is_often_coarse(paint::PigmentClass family) {
+  return family == paint::PigmentClass::mineral || family == paint::PigmentClass::extender ||
+         family == paint::PigmentClass::unknown;
+}
+
 // Those that have ended, or as many as their minutes make.
 int passes_since(const session::Batch& batch, session::Clock since, double pass_s) {
   constexpr double nearly_whole = 0.25;
@@ -74,6 +85,7 @@ SmoothState smooth_state(const session::Batch& batch, const std::optional<Mullin
   }
   state.passes = passes_since(batch, 0, pass_s);
   state.mulled = session::family_of(batch) != paint::PigmentClass::effect;
+  state.often_coarse = is_often_coarse(session::family_of(batch));
   if (left && left->batches > 0)
     state.left = left; // as its kind does, it may well be smooth before
   state.same_specks = same_specks(batch);
@@ -92,7 +104,9 @@ SpecksStay specks_stay(const SmoothState& state) {
   if (!state.mulled || state.same_specks < 2 || takes_longer) return SpecksStay::no;
   constexpr int many_looks = 4; // own choice: by then most paints are smooth
   const bool too_long = state.left || state.same_specks >= many_looks;
-  return too_long ? SpecksStay::coarse : SpecksStay::in_portions;
+  if (!too_long) return SpecksStay::in_portions;
+  if (state.often_coarse) return SpecksStay::coarse;
+  return state.same_specks < many_looks ? SpecksStay::in_portions : SpecksStay::as_it_is;
 }
 
 bool is_known_rough(const SmoothState& state) {

@@ -16,6 +16,7 @@ struct MullingNeeded {
   int batches = 0;        // of this studio that it rests on; 0: on what is usual
 };
 
+bool is_added(const session::Batch& batch, const session::Entry& entry, session::CardKind kind);
 bool is_pigment(const session::Batch& batch, const session::Entry& entry); // one was added
 
 // What there is to go by.
@@ -24,6 +25,7 @@ struct SmoothState {
   int passes = 0;                     // of mulling, by their minutes where one was long
   bool mulled_since_dot = false;      // a pass, or as long
   bool mulled = true;                 // such paint is; flakes are not, they would break
+  bool often_coarse = false;          // such pigments have grains that no muller breaks
   int same_specks = 0;                // dots in a row, none with fewer, mulled between them
   std::optional<MullingNeeded> left;  // until a dot shows no specks, while that is learnt
 };
@@ -39,7 +41,8 @@ Smoothness smoothness(const SmoothState& state);
 enum class SpecksStay {
   no,
   in_portions, // they grow no fewer: less at a time lies under the muller
-  coarse       // nor so, or for longer than this paint takes as a rule: grains of the pigment
+  coarse,      // nor so, or for longer than this paint takes as a rule: grains of the pigment
+  as_it_is     // not even in portions: no more is to be had of it
 };
 SpecksStay specks_stay(const SmoothState& state);
 

@@ -31,7 +31,7 @@ std::string thicken_words(const bench::Advice& a) {
 
 std::string first_words(const bench::Advice& a) {
   const std::string grams = from_to_words(a.low_g, a.high_g);
-  if (a.amount.spoons <= 0)
+  if (is_nothing(a.amount))
     return say(a.rest ? Say::advice_rest : Say::advice_first_helping, {grams});
   return say(a.rest ? Say::advice_rest_spoons : Say::advice_first_spoons,
              {tapped_words(a.amount), grams});
@@ -74,10 +74,19 @@ std::string right_but_gum_words(const bench::Advice& a) {
   return say(Say::advice_right_but_gum_minutes, {std::to_string(a.dry_min), amount_words(a)});
 }
 
+std::string specks_words(bench::SpecksStay specks) {
+  switch (specks) {
+  case bench::SpecksStay::no: return "";
+  case bench::SpecksStay::in_portions: return say(Say::advice_specks_stay);
+  case bench::SpecksStay::coarse: return say(Say::advice_specks_coarse);
+  case bench::SpecksStay::as_it_is: return say(Say::advice_specks_as_it_is);
+  }
+  return "";
+}
+
 std::string keep_mulling_words(const bench::Advice& a) {
   if (a.by_knife) return say(Say::advice_right_by_knife);
-  if (a.specks == bench::SpecksStay::in_portions) return say(Say::advice_specks_stay);
-  if (a.specks == bench::SpecksStay::coarse) return say(Say::advice_specks_coarse);
+  if (a.specks != bench::SpecksStay::no) return specks_words(a.specks);
   if (!a.mulling) return say(Say::advice_keep_mulling);
   if (a.mulling->batches == 0)
     return say(Say::advice_keep_mulling_usual, {minutes_words(a.mulling->minutes.middle)});

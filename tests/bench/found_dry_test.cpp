@@ -91,3 +91,27 @@ TEST_CASE("paint that was dry soaks once: what is added after it was judged is m
   s.add("water", bench::advised_mL(s.advice(), s.of, s.known));
   CHECK(s.advice().kind == Advice::mull_and_judge);
 }
+
+TEST_CASE("alcohol that left is no water to give back, and soaks into nothing") {
+  Slab s;
+  s.w.card(make::liquid("spirit", CardKind::wetting_aid, {.water = 0.376, .alcohol = 0.624}));
+  s.add("gum", 0.6);
+  s.w.put(batch, StageBegan{Stage::wetting_out});
+  s.add("spirit", 4);
+  for (int i = 0; i < 4; ++i) {
+    s.w.wait(600);
+    s.feel(Feel::wont_move);
+    CHECK(s.advice().kind != Advice::give_back);
+  }
+  Slab dry;
+  dry.w.card(make::liquid("spirit", CardKind::wetting_aid, {.water = 0.376, .alcohol = 0.624}));
+  dry.add("gum", 8);
+  dry.mull(1200);
+  dry.w.wait(14 * 3600);
+  dry.w.put(batch, Found{State::dry});
+  dry.add("water", dry.advice().mL);
+  CHECK(dry.advice().kind == Advice::soak);
+  dry.w.wait(605);
+  dry.add("spirit", 0.03);
+  CHECK(dry.advice().kind != Advice::soak);
+}
