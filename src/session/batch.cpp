@@ -40,10 +40,24 @@ void pass_by(Batch& batch, Clock until) {
   mark_trail(batch, gap);
 }
 
-// Lets the paint dry up to a moment, leaving points of the trail on the way.
+void end_pass(Batch& batch, Clock at, bool cut_short = false) {
+  if (batch.passes.empty() || batch.passes.back().end) return;
+  batch.passes.back().end = at;
+  batch.passes.back().cut_short = cut_short;
+  if (sums(batch.places).liquid_mL > 0) batch.powder_is_dry = false;
+}
+
+constexpr Clock unattended_s = 7200; // nobody mulls so long without a tap: own choice
+
+// Lets the paint dry up to a moment, leaving points of the trail on the way. A pass that was left
+// running has ended with what was told last.
 void dry_until(Batch& batch, Clock until) {
   const Clock whole = until - batch.clock;
   if (whole <= 0) return;
+  if (whole > unattended_s && running(batch)) {
+    end_pass(batch, batch.clock, true);
+    batch.passes.back().left_running = true;
+  }
   const bool gap = whole > gap_s;
   if (!dries(batch.places)) return pass_by(batch, until);
   const double steps = gap ? 1 : std::min(most_steps, std::ceil(whole / finest_step_s));
@@ -54,13 +68,6 @@ void dry_until(Batch& batch, Clock until) {
     batch.clock = next;
     mark_trail(batch, gap);
   }
-}
-
-void end_pass(Batch& batch, Clock at, bool cut_short = false) {
-  if (batch.passes.empty() || batch.passes.back().end) return;
-  batch.passes.back().end = at;
-  batch.passes.back().cut_short = cut_short;
-  if (sums(batch.places).liquid_mL > 0) batch.powder_is_dry = false;
 }
 
 const Quantity all_of_it;

@@ -75,8 +75,9 @@ struct Pass {
   Stage stage = Stage::wetting_out;
   int number = 0; // mulling passes count 1, 2, 3; else 0
   Clock start = 0;
-  std::optional<Clock> end; // absent while it runs
-  bool cut_short = false;   // it ended with its session, and nobody put the tool away
+  std::optional<Clock> end;  // absent while it runs
+  bool cut_short = false;    // it ended with its session, and nobody put the tool away
+  bool left_running = false; // nothing was told for hours: it had ended at some moment before
 };
 
 enum class WarningKind {

@@ -9,8 +9,8 @@ namespace {
 constexpr Clock forgotten_s = 3600;
 constexpr double seen = 0.05; // of the pigments' volume
 
-bool is_over_an_hour(const Pass& pass, Clock now) {
-  return pass.end.value_or(now) - pass.start > forgotten_s;
+bool was_forgotten(const Pass& pass, Clock now) {
+  return pass.left_running || pass.end.value_or(now) - pass.start > forgotten_s;
 }
 
 double minutes_between(const Batch& batch, Clock from, Clock to) {
@@ -39,7 +39,8 @@ Clock last_pigment(const Batch& batch) {
 // From where on nobody knows how long it was mulled.
 Clock first_forgotten(const Batch& batch) {
   for (const Pass& pass : batch.passes)
-    if (pass.stage == Stage::mulling && is_over_an_hour(pass, batch.clock)) return pass.start;
+    if (pass.stage == Stage::mulling && was_forgotten(pass, batch.clock))
+      return pass.left_running ? *pass.end : pass.start;
   return batch.clock;
 }
 
@@ -124,7 +125,7 @@ Mulled mulled(const Batch& batch) {
   }
   out.minutes = minutes_between(batch, from, batch.clock);
   for (const Pass& pass : batch.passes)
-    if (pass.stage == Stage::mulling && pass.end && !is_over_an_hour(pass, batch.clock))
+    if (pass.stage == Stage::mulling && pass.end && !was_forgotten(pass, batch.clock))
       out.passes_s.push_back(*pass.end - pass.start);
   return out;
 }

@@ -229,6 +229,20 @@ TEST_CASE("a pass ends with its session") {
 }
 
 // The evening's last line is of no batch, or of another one: the muller went on until then.
+TEST_CASE("a pass that was left running for the night has ended with what was told last") {
+  make::Writer w = worked_example();
+  w.put(batch, StageBegan{Stage::mulling});
+  w.wait(300);
+  w.put(batch, Dot{Specks::few});
+  w.wait(10 * 3600);
+  w.put(batch, Felt{Feel::wont_move, By::muller});
+  const Batch b = make::folded({w.log}, batch);
+  CHECK(seconds_of(b, Stage::mulling) == Approx(300));
+  CHECK(running(b) == nullptr);
+  CHECK(b.passes.back().cut_short);
+  CHECK(b.passes.back().left_running);
+}
+
 TEST_CASE("a pass ends with the last line of its session, of whatever batch that is") {
   const Line last_lines[] = {{0, 0, 0, "", Left{}},
                              {0, 0, 0, "", PutAway{"nothing"}},
