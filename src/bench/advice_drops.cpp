@@ -140,6 +140,18 @@ bool is_there(const session::Batch& batch, const Helping& left, const Measures& 
 
 namespace {
 
+// As far as the batch that is made again went in all; what more it takes is a question of its own,
+// once that is in and was judged.
+Helping by_plan(const session::Batch& batch, const Measures& binder, const Known& known,
+                Helping left) {
+  const paint::Standing& s = batch.standing;
+  const double rest_mL =
+      known.takes_in_all * s.pigment_mL.value - s.binder_g.value / binder.g_per_mL;
+  if (rest_mL >= binder.drop_mL)
+    left.most_mL = std::max(left.least_mL, std::min(left.most_mL, rest_mL));
+  return left;
+}
+
 // Of binder or of water.
 Helping left_to_add(const session::Batch& batch, const session::Expectation& expected,
                     const Measures& of, const Known& known, const Advice& advice) {
@@ -152,7 +164,8 @@ Helping divided(const session::Batch& batch, const session::Expectation& expecte
                 const Measures& binder, const Known& known, Advice& advice) {
   advice.water = advice.gum == paint::GumState::too_much;
   if (!advice.water) {
-    const Helping left = left_to_add(batch, expected, binder, known, advice);
+    const Helping left =
+        by_plan(batch, binder, known, left_to_add(batch, expected, binder, known, advice));
     if (advice.gum == paint::GumState::too_little) return left;
     const double lacks_mL = was_felt_right(batch) ? 0 : gum_lacks_mL(batch, expected, binder);
     if (lacks_mL >= left.most_mL) return left;

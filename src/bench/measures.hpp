@@ -6,8 +6,8 @@
 
 namespace bench {
 
-using session::any_drop_mL, session::most_counted, session::mL_of, session::tapped,
-    session::drops_by_fives;
+using session::any_drop_mL, session::at_once, session::most_counted, session::mL_of,
+    session::tapped, session::drops_by_fives;
 using session::Measures, session::Tapped;
 using session::spoons_in, session::spoons_between;
 

@@ -56,12 +56,23 @@ Step liquid_line(const Bench& bench, const session::Card& card, Step::Why why, d
   return line;
 }
 
+std::vector<ScoopView> scoops_of(const Bench& bench, const session::Card& liquid,
+                                 const Tapped& said) {
+  std::vector<ScoopView> scoops;
+  if (said.spoons > 0)
+    scoops.push_back(
+        scoop_view(bench, tool_for(bench, liquid, session::Unit::spoons), false, said.spoons));
+  if (said.drops > 0)
+    scoops.push_back(
+        scoop_view(bench, tool_for(bench, liquid, session::Unit::drops), true, said.drops));
+  return scoops;
+}
+
 // The same spoons that the slab asks for.
 Step first_line(const Bench& bench, const session::Card& binder, const Planned::Helping& first) {
   Step line = line_of(binder, Step::first_helping, first.high_g);
   line.low_g = first.low_g;
-  const std::string spoon = tool_for(bench, binder, session::Unit::spoons);
-  if (first.spoons > 0) line.scoops = {scoop_view(bench, spoon, false, first.spoons)};
+  line.scoops = scoops_of(bench, binder, first.amount);
   return line;
 }
 
@@ -72,16 +83,17 @@ Step rest_line(const Bench& bench, const session::Card& binder, const Planned& p
   Tapped said{p.rest_spoons, p.drops, 0};
   const double left_mL = p.rest_g / of.g_per_mL - mL_of(said, of);
   const long fives = 5 * std::lround(left_mL / of.drop_mL / 5);
-  if (said.spoons > 0 && fives > most_counted) return line; // no spoon for so little
-  if (said.spoons > 0) said.drops = static_cast<int>(fives);
-  if (said.spoons > 0)
-    line.scoops.push_back(
-        scoop_view(bench, tool_for(bench, binder, session::Unit::spoons), false, said.spoons));
-  if (said.drops > 0)
-    line.scoops.push_back(
-        scoop_view(bench, tool_for(bench, binder, session::Unit::drops), true, said.drops));
+  constexpr long a_five = 5;
+  if (said.spoons > 0 && fives > most_counted + a_five) return line; // no spoon for so little
+  if (said.spoons > 0) said.drops = static_cast<int>(std::min<long>(fives, most_counted));
+  line.scoops = scoops_of(bench, binder, said);
   if (!line.scoops.empty()) line.g = mL_of(said, of) * of.g_per_mL;
   return line;
+}
+
+Step::Why why_extra(const PlannedPigment& extra, const Planned& p) {
+  const bool lacked = p.last_time && p.last_time->in_plan && p.last_time->of == extra.card;
+  return lacked ? Step::lacked : Step::extra;
 }
 
 }
@@ -102,7 +114,7 @@ std::vector<Step> plan_lines(const Bench& bench, const Planned& comes_to) {
   }
   for (const PlannedPigment& extra : comes_to.extras)
     if (const session::Card* card = shelf_card(bench, extra.card))
-      out.push_back(liquid_line(bench, *card, Step::extra, extra.grams));
+      out.push_back(liquid_line(bench, *card, why_extra(extra, comes_to), extra.grams));
   return out;
 }
 

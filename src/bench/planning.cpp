@@ -3,6 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/measures.hpp"
 #include "bench/recipes.hpp"
+#include "bench/rewetting.hpp"
 #include "bench/stock.hpp"
 #include "paint/measure.hpp"
 #include "paint/pans.hpp"
@@ -231,23 +232,44 @@ Result<double> pigment_wanted(const Bench& bench, const OfOneGram& one, double w
 
 // How the binder goes in: at once, and what follows.
 void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
-  constexpr double as_a_spoon_fills = 0.95; // where one amount is asked for
   const session::Card* card = shelf_card(bench, bench.plan.binder);
   const double per_g = paint::mL_per_g(one.binder.parts);
   const double pigment_mL = one.pigment_mL * p.pigment_g;
   const double low = one.first.low * pigment_mL, high = one.first.high * pigment_mL;
-  p.first_helping = {low / per_g, high / per_g, 0};
+  p.first_helping = {low / per_g, high / per_g};
   p.rest_g = std::max(0.0, p.binder_g - (low + high) / 2 / per_g);
   if (!card) return;
   const Measures of = measures_of(bench, *card);
-  p.first_helping.spoons = spoons_between(std::min(low, as_a_spoon_fills * high), high, of);
-  if (p.first_helping.spoons > 0)
-    p.rest_g = std::max(0.0, p.binder_g - p.first_helping.spoons * of.spoon_mL / per_g);
-  if (p.rest_g * per_g < of.drop_mL / 2) p.rest_g = 0;
+  p.first_helping.amount = at_once(low, high, of);
+  if (!is_nothing(p.first_helping.amount))
+    p.rest_g = std::max(0.0, p.binder_g - session::mL_of(p.first_helping.amount, of) / per_g);
+  constexpr double nothing = 0.05; // of what was made before: as much less as a spoon may hold
+  if (p.rest_g * per_g < of.drop_mL / 2 || (p.as_made && p.rest_g < nothing * p.binder_g))
+    p.rest_g = 0;
   p.rest_spoons = spoons_in(p.rest_g * per_g, of);
   const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
-  if (p.rest_spoons <= 0 && drops <= most_counted)
-    p.drops = drops_by_fives(0, static_cast<int>(drops));
+  const bool below_a_spoon = p.rest_g * per_g < of.spoon_mL / 4; // as many as are counted, of that
+  if (p.rest_spoons <= 0 && (drops <= most_counted || below_a_spoon))
+    p.drops = drops_by_fives(0, static_cast<int>(std::min<long>(drops, most_counted)));
+}
+
+// Last time's dry paint lacked it: of what is made again so much more. A recipe stays as it is.
+void put_in_what_lacked(const Bench& bench, Planned& p) {
+  p.last_time = last_time(bench, p);
+  if (!p.last_time || p.last_time->of.empty() || p.by_recipe) return;
+  LastTime& last = *p.last_time;
+  if (last.of == bench.plan.binder) {
+    if (p.as_made) p.binder_g += last.g;
+    last.in_plan = p.as_made;
+    return;
+  }
+  const auto extra = std::find_if(p.extras.begin(), p.extras.end(),
+                                  [&](const PlannedPigment& e) { return e.card == last.of; });
+  if (extra != p.extras.end())
+    extra->grams += last.g;
+  else
+    p.extras.push_back({last.of, last.g});
+  last.in_plan = true;
 }
 
 }
@@ -281,6 +303,7 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.by_recipe = as_made(bench.plan) && as_made(bench.plan)->by_recipe;
   p.binder_g = p.as_made ? one->binder_g * *grams
                          : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;
+  put_in_what_lacked(bench, p);
   say_binder(bench, *one, p);
   if (const auto pans = paint::pans_of(p.wet_mL, pan_mL(bench), p.dry_share, planned_fill)) {
     p.pans = bench.plan.want == Want::pans ? static_cast<int>(bench.plan.wanted) : pans->pans;

@@ -1,7 +1,7 @@
 // What a plan comes to: grams to weigh, the first helping, drops to follow, pours.
 #pragma once
 
-#include "bench/bench.hpp"
+#include "bench/measures.hpp"
 #include "paint/range/helping.hpp"
 
 namespace bench {
@@ -20,12 +20,24 @@ inline constexpr double portion_mL = 15;
 
 int portions_of(double wet_mL); // at least 1
 
+// What the last dry paint of the plan's pigments asks for.
+struct LastTime {
+  session::Became as = session::Became::good;
+  std::string of = {};     // card of what there should be more of; empty: nothing, or less
+  std::string card = {};   // its name
+  double g = 0;            // so much of it
+  int drops = 0;           // where they can be counted; else 0
+  bool enough = false;     // the plan differs from last time by as much already
+  bool in_plan = false;    // it stands among what the plan puts in
+  double most_honey_g = 0; // sticky: no more than this to 10 g of dry gum; 0: not known
+};
+
 struct Planned {
   std::vector<PlannedPigment> pigments;
   double pigment_g = 0;
   struct Helping {
     double low_g = 0, high_g = 0; // of binder
-    double spoons = 0;            // that serve; else 0
+    Tapped amount = {};           // in spoons or drops that serve; else nothing
   } first_helping;
   double binder_g = 0; // all of it, by what is guessed, or as the batch made again took: with what
                        // dries off until the paint is right
@@ -39,6 +51,7 @@ struct Planned {
   bool as_made = false;     // by the batch made again or by a recipe, not by what is guessed
   bool by_recipe = false;   // by that
   std::vector<PlannedPigment> extras = {}; // beside pigment and binder, as in that batch
+  std::optional<LastTime> last_time = {};  // its dry paint was not good
 };
 
 // Errors: nothing_wanted for 0 of it; nothing_left where it goes as far as its pigments last and no

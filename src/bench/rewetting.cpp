@@ -95,6 +95,7 @@ const DriedPaint* last_dried(const Bench& bench, const std::vector<std::string>&
 
 void say_amount(const Bench& bench, const session::Card& card, double g, LastTime& out) {
   const Measures of = measures_of(bench, card);
+  out.of = card.id;
   out.card = card.name;
   out.g = g;
   const long drops = std::lround(std::max(1.0, g / of.g_per_mL / of.drop_mL));

@@ -25,14 +25,6 @@ struct SoftWanted {
 SoftWanted soft_wanted(const Bench& bench, const session::Card& pigment);
 
 // What the last dry paint of the plan's pigments asks of the plan.
-struct LastTime {
-  session::Became as = session::Became::good;
-  std::string card;        // name of what there should be more of; empty: nothing, or less
-  double g = 0;            // so much of it
-  int drops = 0;           // where they can be counted; else 0
-  bool enough = false;     // the plan differs from last time by as much already
-  double most_honey_g = 0; // sticky: no more than this to 10 g of dry gum; 0: not known
-};
 std::optional<LastTime> last_time(const Bench& bench, const Planned& planned);
 
 // So little gum to the pigments that Slab will ask for more of it.

@@ -158,7 +158,13 @@ struct PlanView {
   };
   // What is to be done, in its order.
   struct Step {
-    enum Why { measure, first_helping, rest, extra } why = measure;
+    enum Why {
+      measure,
+      first_helping,
+      rest,
+      extra,
+      lacked // an extra of which there was too little last time
+    } why = measure;
     session::CardKind kind = session::CardKind::pigment;
     std::string name;
     std::uint32_t colour = 0;

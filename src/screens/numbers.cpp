@@ -80,6 +80,11 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
     advice.whole_lines = 2;
     if (slab.dust) advice.max_lines = 2; // the mask has to be read too
   }
+  if (slab.softening && is_right_in_all(slab.advice)) {
+    auto softening = *slab.softening; // what it loosens like may give way
+    softening.loosens = {};
+    advice.shorter = right_words(slab.advice, softening, slab.room_guessed);
+  }
   if (slab.advice.kind != bench::Advice::add_drops) return advice;
   bench::Advice amount = slab.advice; // alone, where the rest has no room
   amount.several = false;
@@ -115,6 +120,8 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (!weigh_out && !slab.to_come.empty())
     out.push_back(
         {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
+  const bool all_said = is_right_in_all(slab.advice);
+  if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
   if (slab.last_time_g)
     out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
   if (slab.by_recipe_g)
@@ -123,9 +130,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({say(Say::in_portions, {std::to_string(slab.portions)}), Tone::plain});
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
-  const bool all_said = is_right_in_all(slab.advice);
   if (slab.softening && !all_said) out.push_back({softening_words(*slab.softening), Tone::plain});
-  if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
   if (slab.jar) add_jar(out, *slab.jar);
   if (slab.dried_mL.value >= 0.05)
     out.push_back({say(slab.room_guessed ? Say::dried_off_by_guess : Say::dried_off,

@@ -60,6 +60,7 @@ std::string why_words(const Step& line, const bench::PlanView& plan) {
   case Step::rest: return say(Say::plan_then);
   case Step::extra:
     return say(plan.planned && plan.planned->by_recipe ? Say::plan_by_recipe : Say::plan_as_last);
+  case Step::lacked: return say(Say::plan_more_this_time);
   }
   return "";
 }
@@ -137,7 +138,8 @@ std::vector<Figure> figures_of(const bench::PlanView& plan) {
                                   : say(Say::plan_of_mulling)});
   }
   if (p.pans > 0)
-    out.push_back({say(Say::plan_layers, {std::to_string(p.layers)}),
+    out.push_back({p.layers == 1 ? say(Say::plan_one_layer)
+                                 : say(Say::plan_layers, {std::to_string(p.layers)}),
                    say(Say::plan_pans_of, {std::to_string(p.pans), plan.pan})});
   out.push_back({say(Say::plan_ratio, {words::number(10 * p.binder_g / p.pigment_g, 1)}),
                  say(p.as_made && !p.by_recipe ? Say::plan_ratio_last : Say::plan_ratio_what)});
@@ -145,7 +147,7 @@ std::vector<Figure> figures_of(const bench::PlanView& plan) {
   return out;
 }
 
-constexpr double figures_mm = 12;
+constexpr double figures_mm = 12, apart_mm = 3;
 
 void draw_figures(Sheet& sheet, const Rect& area, const bench::PlanView& plan) {
   const Theme& t = sheet.theme;
@@ -156,7 +158,7 @@ void draw_figures(Sheet& sheet, const Rect& area, const bench::PlanView& plan) {
   for (const Figure& figure : figures) {
     write(sheet, {x, area.y + 1.8 + cap::clear}, Anchor::left, clean_bold, t.ink, figure.what,
           w - 1);
-    const Lines about = fitted(figure.about, w - 1, small, 2, false);
+    const Lines about = fitted(figure.about, w - apart_mm, small, 2, false);
     double y = area.y + 1.8 + cap::clear + 1.4 + cap::small;
     for (const std::string& line : about.lines) {
       write(sheet, {x, y}, Anchor::left, small, t.quiet, line, w - 1);
@@ -201,6 +203,9 @@ std::string last_time_words(const bench::LastTime& last) {
                         : last.as == Became::rubs_off ? Say::plan_last_rubs_off
                                                       : Say::plan_last_wont_rewet);
   if (last.enough) return say(Say::plan_last_enough, {then});
+  if (last.in_plan && last.drops > 0)
+    return say(Say::plan_last_in_plan_drops, {then, std::to_string(last.drops), last.card});
+  if (last.in_plan) return say(Say::plan_last_in_plan, {then, grams_number(last.g), last.card});
   if (last.drops > 0)
     return say(Say::plan_last_more_drops, {then, std::to_string(last.drops), last.card});
   if (!last.card.empty()) return say(Say::plan_last_more, {then, grams_number(last.g), last.card});

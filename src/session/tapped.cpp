@@ -88,7 +88,9 @@ int drops_by_fives(int least, int most) {
 
 Tapped put_in_again(const Total& total, const Measures& of) {
   if (total.drops <= most_counted || !is_liquid(total.card.kind())) return {};
-  const Tapped all = tapped(total.grams.value / of.g_per_mL, of);
+  const bool drops_alone = total.spoons.empty() && !(total.weighed_g > 0);
+  const Tapped all =
+      tapped(drops_alone ? total.grams.value / of.g_per_mL : total.drops * of.drop_mL, of);
   return all.spoons > 0 ? all : Tapped{};
 }
 
@@ -118,6 +120,16 @@ Tapped tapped(double least_mL, double most_mL, const Measures& of) {
   const bool weighed = of.spoon_mL <= 0 && most_mL > (most_counted + 1) * of.drop_mL;
   if (!too_little && !weighed) return amount;
   return {.g = std::max(least_mL, most_mL) * of.g_per_mL};
+}
+
+Tapped at_once(double low_mL, double high_mL, const Measures& of) {
+  constexpr double as_a_spoon_fills = 0.9, near = 0.95;
+  const double spoons = spoons_between(as_a_spoon_fills * low_mL, high_mL, of);
+  if (spoons > 0) return {.spoons = spoons};
+  const double least_mL = std::min(low_mL, near * high_mL);
+  const double few_mL = std::min(high_mL, least_mL + 5 * of.drop_mL); // one of them is a five
+  const Tapped amount = tapped(least_mL, few_mL, of);
+  return amount.g > 0 ? Tapped{} : amount;
 }
 
 Tapped tapped(double mL, const Measures& of) {

@@ -39,6 +39,10 @@ Tapped put_in_again(const Total& total, const Measures& of);
 // spoon. Nothing of nothing.
 Tapped tapped(double least_mL, double most_mL, const Measures& of);
 
+// What goes in as one helping: spoons in the fewest taps, else as tapped() says it. Nothing where
+// only the scale would do. A spoon may hold a tenth less than the least (own choice).
+Tapped at_once(double low_mL, double high_mL, const Measures& of);
+
 // So much, within a tenth or half a drop.
 Tapped tapped(double mL, const Measures& of);
 inline bool is_nothing(const Tapped& t) { return t.spoons <= 0 && t.drops <= 0 && t.g <= 0; }

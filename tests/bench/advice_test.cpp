@@ -343,3 +343,25 @@ TEST_CASE("binder or water, by the gum there is") {
   s.add("gum", 9); // 1.54
   CHECK(s.advice().gum == paint::GumState::too_much);
 }
+
+TEST_CASE("what is made again is led to all that it took then, and further once that was judged") {
+  Slab free, again;
+  for (Slab* s : {&free, &again}) {
+    s->add("gum", 3);
+    s->mull(200);
+    s->feel(Feel::wont_move);
+  }
+  const double by_range_mL = mL_of(free.advice().amount, free.of);
+  REQUIRE(free.advice().kind == Advice::add_drops);
+  const auto pigment_mL = again.folded().standing.pigment_mL.value;
+  const double rest_mL = 0.8 * by_range_mL;
+  again.known.takes_in_all = (3 / again.of.g_per_mL + rest_mL) / pigment_mL;
+  const Advice led = again.advice();
+  REQUIRE(led.kind == Advice::add_drops);
+  CHECK_FALSE(led.water);
+  CHECK(mL_of(led.amount, again.of) <= rest_mL + 1e-9);
+  again.add("gum", rest_mL * again.of.g_per_mL);
+  again.mull(200);
+  again.feel(Feel::too_sticky);
+  CHECK(again.advice().kind == Advice::add_drops);
+}

@@ -170,8 +170,8 @@ TEST_CASE("Plan says one ratio, and what follows in spoons and drops is what sta
       mL += scoop.count * (scoop.drops ? of.drop_mL : of.spoon_mL);
     CHECK(rest->g == Approx(mL * of.g_per_mL));
     CHECK(rest->g == Approx(p.rest_g).epsilon(0.1));
-    const double first_g = p.first_helping.spoons > 0
-                               ? p.first_helping.spoons * of.spoon_mL * of.g_per_mL
+    const double first_g = !is_nothing(p.first_helping.amount)
+                               ? mL_of(p.first_helping.amount, of) * of.g_per_mL
                                : (p.first_helping.low_g + p.first_helping.high_g) / 2;
     CHECK(first_g + p.rest_g == Approx(p.binder_g));
   }

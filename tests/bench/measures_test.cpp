@@ -49,6 +49,19 @@ TEST_CASE("many drops are said to be about as many spoons as they are") {
   const Tapped again = session::put_in_again(total, of);
   CHECK(again.spoons == 0.5);
   CHECK(again.drops == 0);
+  total.weighed_g = 9; // beside the drops, which stay as many spoons
+  total.grams = paint::exact(9 + 2.25);
+  CHECK(session::put_in_again(total, of).spoons == 0.5);
+}
+
+TEST_CASE("a helping goes in by the spoon, else by spoon and drops, else by drops") {
+  const Measures of{0.05, 4.93, 1};
+  CHECK(session::at_once(2.0, 2.6, of).spoons == 0.5);
+  const Tapped both = session::at_once(2.3, 2.3, of);
+  CHECK(both.spoons == 0.25);
+  CHECK(both.drops == 20);
+  CHECK(session::at_once(0.96, 1.1, of).drops == 20);
+  CHECK(is_nothing(session::at_once(1.9, 1.9, {0.05, 0, 1}))); // nobody counts so many
 }
 
 TEST_CASE("where the round amount below would be too little, a little more is said") {

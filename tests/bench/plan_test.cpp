@@ -144,7 +144,8 @@ TEST_CASE("Plan and Slab ask for the same first helping, of a blend too") {
     CHECK(advice.kind == Advice::first_helping);
     CHECK(advice.low_g == Approx(p.first_helping.low_g).epsilon(0.02));
     CHECK(advice.high_g == Approx(p.first_helping.high_g).epsilon(0.02));
-    CHECK(advice.amount.spoons == p.first_helping.spoons);
+    CHECK(advice.amount.spoons == p.first_helping.amount.spoons);
+    CHECK(advice.amount.drops == p.first_helping.amount.drops);
   }
 }
 

@@ -6,6 +6,8 @@
 #include "hands.hpp"
 #include "session/amounts.hpp"
 
+#include <algorithm>
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -142,6 +144,38 @@ TEST_CASE("paint that stayed tacky: how much honey at most; that rubbed off: mor
   REQUIRE(more.last_time);
   CHECK(more.last_time->as == Became::rubs_off);
   CHECK((more.last_time->enough || more.last_time->card == shelf_card(dusty.b, "gum_12")->name));
+}
+
+TEST_CASE("what the last dry paint lacked stands in the plan of the next, and on Slab") {
+  Hands h;
+  batch_that_became(h, "wont_rewet");
+  const PlanView plan = planned_with(h, "gum_12");
+  REQUIRE(plan.last_time);
+  CHECK(plan.last_time->in_plan);
+  const auto lacked = std::find_if(plan.lines.begin(), plan.lines.end(), [](const auto& line) {
+    return line.why == PlanView::Step::lacked;
+  });
+  REQUIRE(lacked != plan.lines.end());
+  CHECK(lacked->name == plan.last_time->card);
+  CHECK(lacked->g == Approx(plan.last_time->g));
+  h.tap("begin");
+  const auto to_come = h.slab().to_come;
+  REQUIRE(to_come.size() == 1);
+  CHECK(to_come[0].name == plan.last_time->card);
+}
+
+TEST_CASE("of paint that rubbed off, made again, more binder is planned; not of a first guess") {
+  Hands h;
+  const std::string batch = batch_that_became(h, "rubs_off", "gum_12", "4");
+  CHECK_FALSE(planned_with(h, "gum_12").last_time->in_plan);
+  h.tap("plan");
+  h.tap("book");
+  h.tap("batch " + batch);
+  h.tap("make_again");
+  const PlanView again = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(again.last_time);
+  REQUIRE(again.last_time->in_plan);
+  CHECK(again.planned->binder_g == Approx(4 + again.last_time->g).epsilon(0.02));
 }
 
 TEST_CASE("the pigment's card: a guess, then what its own paint and its class have taught") {

@@ -286,12 +286,15 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
     plan.recipe = "Cerulean blue (chromium), 3";
   }
   using session::Became;
-  for (const LastTime& last : {LastTime{Became::wont_rewet, "Honey 1 : 1", 1.2, 14, false, 0},
-                               LastTime{Became::rubs_off, "Gum arabic 1 : 2", 12.3, 0, false, 0},
-                               LastTime{Became::cracked, "", 0, 0, true, 0},
-                               LastTime{Became::wont_rewet, "", 0, 0, false, 0},
-                               LastTime{Became::sticky, "", 0, 0, false, 0},
-                               LastTime{Became::sticky, "", 0, 0, false, 4.5}})
+  const LastTime honey{Became::wont_rewet, "honey_11", "Honey 1 : 1", 1.2, 14};
+  const LastTime gum{Became::rubs_off, "gum_12", "Gum arabic 1 : 2", 12.3};
+  LastTime honey_in = honey, gum_in = gum, little{Became::sticky};
+  honey_in.in_plan = gum_in.in_plan = true;
+  little.most_honey_g = 4.5;
+  LastTime enough{Became::cracked};
+  enough.enough = true;
+  for (const LastTime& last : {honey, honey_in, gum, gum_in, enough, LastTime{Became::wont_rewet},
+                               LastTime{Became::sticky}, little})
     std::get<PlanView>(as("plan", "plan, last time")).last_time = last;
   for (const Softening& soft : {Softening{"Honey 1 : 1", {.drops = 15}}, Softening{}}) {
     std::get<PlanView>(as("plan", "plan, gum alone")).softening = soft;
