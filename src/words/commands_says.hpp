@@ -169,6 +169,7 @@ enum class CommandsSay {
   show_ways,    // 0: ways
   show_blame,   // 0: what differs, 1: how unusual that is
   show_weighed,
+  show_drop,
   show_drops,
   show_spoons,
   show_count_lost,

@@ -214,6 +214,7 @@ std::string_view english(CommandsSay id) {
   case Say::show_blame: return "  {0}: {1}";
   case Say::show_material: return "went in         {0} ({1}): {2} g";
   case Say::show_weighed: return "                  weighed {0} g";
+  case Say::show_drop: return "                  1 drop";
   case Say::show_drops: return "                  {0} drops";
   case Say::show_spoons: return "                  {0} × {1}";
   case Say::show_count_lost: return "                  count lost";
