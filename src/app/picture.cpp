@@ -2,6 +2,8 @@
 
 #include "app/frame.hpp"
 #include "app/textures.hpp"
+#include "commands/inputs.hpp"
+#include "commands/paper.hpp"
 #include "commands/paper_desk.hpp"
 #include "commands/picture_answers.hpp"
 #include "commands/picture_images.hpp"
@@ -12,6 +14,7 @@
 #include "studio/told_files.hpp"
 #include "window/offscreen.hpp"
 #include "words/app_says.hpp"
+#include "words/commands_says.hpp"
 
 #define STB_IMAGE_WRITE_STATIC
 #define STB_IMAGE_WRITE_IMPLEMENTATION
@@ -113,11 +116,24 @@ bench::Now moment_of(const PictureOptions& options) {
   return now;
 }
 
-words::Result<void> write_png(const std::string& path, const window::Picture& picture) {
-  const int row = picture.size.w * 3;
-  if (stbi_write_png(path.c_str(), picture.size.w, picture.size.h, 3, picture.rgb.data(), row))
-    return {};
-  return words::failure(Say::picture_not_written, {path});
+std::string png_of(const window::Picture& picture) {
+  std::string png;
+  const auto add = [](void* to, void* bytes, int count) {
+    static_cast<std::string*>(to)->append(static_cast<const char*>(bytes),
+                                          static_cast<std::size_t>(count));
+  };
+  stbi_write_png_to_func(add, &png, picture.size.w, picture.size.h, 3, picture.rgb.data(),
+                         picture.size.w * 3);
+  return png;
+}
+
+// Where no studio was named and there is none yet, the first day of one is to be seen.
+words::Result<studio::Reading> read(const PictureOptions& options, const studio::Path& home) {
+  const studio::Path fallback = studio::fallback_folder(studio::state_folder(), home);
+  auto fault = commands::fault_of_studio(home, fallback);
+  if (fault && !options.studio && fault->what == words::CommandsSay::no_studio) return {};
+  if (fault) return tl::make_unexpected(*std::move(fault));
+  return commands::read_studio({home, fallback});
 }
 
 // Photos that a frame lacks; true where there is something new to draw.
@@ -141,10 +157,10 @@ words::Result<void> make_picture(const PictureOptions& options) {
   const bench::Now now = moment_of(options);
   const studio::Path home =
       options.studio ? studio::Path(*options.studio) : studio::default_studio();
-  studio::Reading reading =
-      studio::read_all(home, studio::fallback_folder(studio::state_folder(), home));
+  auto reading = read(options, home);
+  if (!reading) return tl::make_unexpected(reading.error());
   const auto session =
-      options.at ? forget_later(reading.files, now.wall_ms) : std::optional<std::string>();
+      options.at ? forget_later(reading->files, now.wall_ms) : std::optional<std::string>();
 
   const double true_px_per_mm =
       std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
@@ -155,10 +171,10 @@ words::Result<void> make_picture(const PictureOptions& options) {
   bench.spoken = words::spoken();
   bench.paper.folder = (std::filesystem::absolute(home) / commands::paper_folder).string();
   bench.sharing.folder = (std::filesystem::absolute(home) / studio::told_folder).string();
-  session::Joined joined = session::join(std::move(reading.files));
+  session::Joined joined = session::join(std::move(reading->files));
   bench::step(
       bench,
-      bench::Loaded{std::move(joined.logs), std::move(joined.damage), std::move(reading.faults)},
+      bench::Loaded{std::move(joined.logs), std::move(joined.damage), std::move(reading->faults)},
       now);
   if (session) sit_down_as(bench, *session, now);
   const commands::PictureHome photos{std::filesystem::absolute(home), disk::posix_files,
@@ -182,7 +198,7 @@ words::Result<void> make_picture(const PictureOptions& options) {
     if (more_letters()) ++frames;
     if (make_lacking(bench, textures, photos, now)) ++frames;
   }
-  return write_png(options.out, picture);
+  return commands::write_new(options.out, png_of(picture));
 }
 
 }

@@ -5,8 +5,8 @@
 
 namespace app {
 
-// Reads the studio and never writes in it. Errors: those of commands::find_batch and
-// screens::load_faces, picture_no_pad, picture_not_drawn, picture_not_written.
+// Reads the studio and never writes in it. Errors: those of commands::fault_of_studio, read_studio,
+// find_batch and write_new and of screens::load_faces, picture_no_pad, picture_not_drawn.
 words::Result<void> make_picture(const PictureOptions& options);
 
 }

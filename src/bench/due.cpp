@@ -53,11 +53,13 @@ bool takes_layer(const BookEntry& entry, std::int64_t now_ms) {
   return waits_for_word(entry, now_ms) && entry.layer_at && *entry.layer_at <= now_ms;
 }
 
-// From when it can be poured: where no pan has room, at once.
+// From when it can be poured: where no pan has room, at once. A moment that lies ahead, by a clock
+// that was set back, is taken for now.
 std::optional<Due> left_over(const std::string& batch, const BookEntry& entry,
                              std::int64_t now_ms) {
-  const bool poured = !entry.discarded && entry.poured_at > 0 && entry.poured_at <= now_ms;
+  const bool poured = !entry.discarded && entry.poured_at > 0;
   if (!poured || entry.left_mL < least_left_mL || takes_layer(entry, now_ms)) return std::nullopt;
+  if (entry.poured_at > now_ms) return Due{batch, Due::What::in_jar, 0, now_ms};
   return Due{batch, Due::What::in_jar, 0,
              std::max(entry.poured_at, entry.layer_at.value_or(entry.poured_at))};
 }
@@ -69,7 +71,7 @@ std::optional<Due> to_weigh(const std::string& batch, const BookEntry& entry, st
   return Due{batch, Due::What::weigh_pan, 0, again->at, again->pan};
 }
 
-// A moment that lies ahead, by a clock that was set back, is taken for now.
+// Likewise.
 std::optional<Due> unpoured(const std::string& batch, const BookEntry& entry, std::int64_t now_ms) {
   const bool judged = !entry.verdicts.empty();
   if (entry.discarded || entry.lies == BookEntry::nowhere || judged) return std::nullopt;

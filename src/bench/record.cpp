@@ -21,23 +21,54 @@ namespace {
 
 session::Log& own_log(Bench& bench) { return bench.logs.front(); }
 
-// Of another session, a stamp more than a day ahead of the wall clock came from a clock gone wrong.
+// A stamp more than a day ahead of the wall clock came from another device's clock gone wrong. What
+// this device has said itself was said before, whatever its clock was set to since.
 bool is_believable(const session::Log& log, const session::Line& line, const Bench& bench,
                    const Now& now) {
-  return log.session == bench.sitting.session || line.at <= now.wall_ms + session::a_day_ms;
+  return log.device == bench.sitting.device || log.session == bench.sitting.session ||
+         line.at <= now.wall_ms + session::a_day_ms;
 }
 
-// After everything already said of this batch, whatever the wall clock claims.
-std::int64_t order_stamp(const Bench& bench, const std::string& batch, const Now& now) {
-  std::int64_t stamp = now.wall_ms;
-  if (batch.empty()) return stamp;
+// After everything already said of this batch, whatever the wall clock claims. Where all of it lies
+// more than a day ahead, no moment of this clock comes after the batch was begun.
+std::int64_t stamp_in_batch(const Bench& bench, const std::string& batch, const Now& now) {
+  std::int64_t last = -1, last_ahead = -1;
   for (const session::Log* log : logs_about(bench, batch))
-    for (auto line = log->lines.rbegin(); line != log->lines.rend(); ++line)
-      if (line->batch == batch && is_believable(*log, *line, bench, now)) {
-        stamp = std::max(stamp, line->at + 1);
-        break;
-      }
+    for (auto line = log->lines.rbegin(); line != log->lines.rend(); ++line) {
+      if (line->batch != batch) continue;
+      const bool believed = is_believable(*log, *line, bench, now);
+      std::int64_t& latest = believed ? last : last_ahead;
+      latest = std::max(latest, line->at);
+      if (believed) break;
+    }
+  return std::max(now.wall_ms, (last < 0 ? last_ahead : last) + 1);
+}
+
+// These bear what the wall clock shows.
+bool tells_the_clock(const session::Event& event) {
+  return std::holds_alternative<session::Began>(event) ||
+         std::holds_alternative<session::ClockJumped>(event) ||
+         std::holds_alternative<session::Left>(event);
+}
+
+// The same of the shelf, so that of two words about a card the later one counts.
+std::int64_t stamp_on_shelf(const Bench& bench, const Now& now) {
+  std::int64_t stamp = now.wall_ms;
+  for (const session::Log& log : bench.logs)
+    for (auto line = log.lines.rbegin(); line != log.lines.rend(); ++line) {
+      if (!line->batch.empty() || tells_the_clock(line->event)) continue;
+      if (!is_believable(log, *line, bench, now)) continue;
+      const bool own = log.session == bench.sitting.session; // where `n` says what came after
+      stamp = std::max(stamp, own ? line->at : line->at + 1);
+      break;
+    }
   return stamp;
+}
+
+std::int64_t order_stamp(const Bench& bench, const std::string& batch, const session::Event& event,
+                         const Now& now) {
+  if (!batch.empty()) return stamp_in_batch(bench, batch, now);
+  return tells_the_clock(event) ? now.wall_ms : stamp_on_shelf(bench, now);
 }
 
 void append(Bench& bench, const std::string& batch, session::Event event, const Now& now,
@@ -45,7 +76,7 @@ void append(Bench& bench, const std::string& batch, session::Event event, const 
   session::Line line;
   line.n = bench.sitting.next_n++;
   line.t = now.run_ms - bench.sitting.began_run_ms;
-  line.at = order_stamp(bench, batch, now);
+  line.at = order_stamp(bench, batch, event, now);
   line.batch = batch;
   line.event = std::move(event);
   session::note_offset(bench.offsets, bench.sitting.session, line);

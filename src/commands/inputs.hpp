@@ -15,15 +15,20 @@ struct Studio {
 
 studio::Path fallback_of(const Arguments& a, const studio::Path& home);
 
-// Neither is a studio; an empty folder is an empty one.
+// Neither is a studio; an empty folder is an empty one. Errors: no_studio, not_a_studio,
+// disk_list_failed.
 std::optional<words::Error> fault_of_studio(const studio::Path& home, const studio::Path& beside);
 
-// Where to read: what is named, or what the window would use.
+// Where to read: what is named, or what the window would use. Errors: those of fault_of_studio.
 words::Result<Studio> studio_of(const Arguments& a);
 
-// One more byte than may be, so that whoever reads them can tell; `otherwise` names the path.
-words::Result<std::string> bytes_of_file(const std::string& path, std::size_t most,
-                                         words::Sentence otherwise);
+// What can be read there. Where that is nothing of what lies there, the error says why: a studio
+// that may not be looked into is not an empty one.
+words::Result<studio::Reading> read_studio(const Studio& where);
+
+// One more byte than may be, so that whoever reads them can tell. Errors: not_a_file,
+// not_a_plain_file, disk_read_failed.
+words::Result<std::string> bytes_of_file(const std::string& path, std::size_t most);
 
 // Which fault the disk is to play.
 words::Result<std::optional<disk::Fault>> disk_fault_of(const Arguments& a);

@@ -23,13 +23,6 @@ namespace {
 using Say = words::CommandsSay;
 using Status = words::Result<int>;
 
-Status write_new(const std::string& name, const std::string& bytes) {
-  const auto failed = disk::write_new(*disk::posix_files(), name, bytes);
-  if (!failed) return 0;
-  if (failed->code == EEXIST) return words::failure(Say::file_there, {name});
-  return tl::make_unexpected(studio::error(*failed));
-}
-
 bool ends_with(const std::string& name, std::string_view ending) {
   return name.size() >= ending.size() &&
          name.compare(name.size() - ending.size(), ending.size(), ending) == 0;
@@ -45,14 +38,22 @@ session::Shelf shelf_in(const std::vector<session::Log>& logs) {
 
 }
 
+words::Result<void> write_new(const std::string& file, std::string_view bytes) {
+  const auto failed = disk::write_new(*disk::posix_files(), file, bytes);
+  if (!failed) return {};
+  if (failed->code == EEXIST) return words::failure(Say::file_there, {file});
+  return tl::make_unexpected(studio::error(*failed));
+}
+
 Status hand_on(const std::string& bytes, const Destination& to) {
   if (!to.file) {
     to.out << bytes;
     return 0;
   }
-  auto written = write_new(*to.file, bytes);
-  if (written) to.out << printable(words::say(Say::paper_made, {*to.file})) << '\n';
-  return written;
+  if (auto written = write_new(*to.file, bytes); !written)
+    return tl::make_unexpected(written.error());
+  to.out << printable(words::say(Say::paper_made, {*to.file})) << '\n';
+  return 0;
 }
 
 Status make_sheet(const std::vector<session::Log>& logs, const std::string& wanted,

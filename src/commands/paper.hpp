@@ -8,6 +8,7 @@
 #include <iosfwd>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace commands {
@@ -20,6 +21,9 @@ struct Destination {
 };
 
 // Errors: file_there, disk_open_failed, disk_write_failed, disk_force_failed.
+words::Result<void> write_new(const std::string& file, std::string_view bytes);
+
+// Errors: those of write_new.
 words::Result<int> hand_on(const std::string& bytes, const Destination& to);
 
 // Of a batch found as find_batch() finds it. Errors: those, and file_there, disk_open_failed,

@@ -3,6 +3,7 @@
 #include "bench/record.hpp"
 #include "commands/clock.hpp"
 #include "commands/folders.hpp"
+#include "commands/inputs.hpp"
 #include "commands/show.hpp"
 #include "session/resolve.hpp"
 #include "studio/photos.hpp"
@@ -32,7 +33,9 @@ words::Result<int> keep_photo(const PhotoToKeep& wanted, std::ostream& out, std:
   auto photo = studio::photo_from(wanted.bytes, wanted.of);
   if (!photo) return tl::make_unexpected(photo.error());
   photo->measured = wanted.measured;
-  auto logs = session::join_parts(studio::read_all(wanted.home, wanted.fallback).files);
+  auto reading = read_studio({wanted.home, wanted.fallback});
+  if (!reading) return tl::make_unexpected(reading.error());
+  auto logs = session::join_parts(std::move(reading->files));
   const auto batch = find_batch(logs, wanted.batch);
   if (!batch) return tl::make_unexpected(batch.error());
 

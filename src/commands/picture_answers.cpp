@@ -168,7 +168,7 @@ words::Result<std::string> bytes_of_image(const PictureHome& home, const std::st
   std::error_code ignored;
   if (std::filesystem::is_directory(path, ignored))
     return words::failure(PhotosSay::is_folder, {path});
-  return bytes_of_file(path, studio::most_picture_bytes, PhotosSay::not_there);
+  return bytes_of_file(path, studio::most_picture_bytes);
 }
 
 bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {

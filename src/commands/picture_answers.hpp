@@ -10,7 +10,7 @@ namespace commands {
 bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted);
 
 // The bytes of what the bench calls so, at most those that a photo may have and one more. Errors:
-// not_there, is_folder.
+// those of bytes_of_file, is_folder.
 words::Result<std::string> bytes_of_image(const PictureHome& home, const std::string& image);
 
 }

@@ -50,7 +50,7 @@ Status run_play(const Arguments& a, Io io) {
   auto how = playing(a);
   if (!how) return tl::make_unexpected(how.error());
   how->onlooker = io.onlooker;
-  const auto text = bytes_of_file(a.words[0], most_script_bytes, Say::script_not_there);
+  const auto text = bytes_of_file(a.words[0], most_script_bytes);
   if (!text) return tl::make_unexpected(text.error());
   const auto script = read_script(*text);
   if (!script) return tl::make_unexpected(script.error());
@@ -89,13 +89,12 @@ Status run_hear(const Arguments& a, Io io) {
     return words::failure(a.words.empty() ? Say::word_missing : Say::word_too_many, {"--no-more"});
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
-  if (auto none = fault_of_studio(where->home, where->fallback)) return tl::make_unexpected(*none);
   const auto fault = disk_fault_of(a);
   if (!fault) return tl::make_unexpected(fault.error());
   Hearing what{where->home, where->fallback, "", {}, *fault};
   if (!a.words.empty()) {
     what.file = a.words[0];
-    auto text = bytes_of_file(a.words[0], paint::most_told_bytes, Say::hear_not_there);
+    auto text = bytes_of_file(a.words[0], paint::most_told_bytes);
     if (!text) return tl::make_unexpected(text.error());
     what.text = *std::move(text);
   }
@@ -112,10 +111,12 @@ Status run_bring(const Arguments& a, Io io) {
   if (!damage) return tl::make_unexpected(damage.error());
   what.fault = *damage;
   if (auto fault = ask(what, a)) return tl::make_unexpected(*std::move(fault));
-  auto bytes = bytes_of_file(a.words[0], notes::most_bytes, Say::bring_not_there);
+  auto bytes = bytes_of_file(a.words[0], notes::most_bytes);
   if (!bytes) return tl::make_unexpected(bytes.error());
   what.bytes = *std::move(bytes);
-  const bool to_begin = !a.value("--studio") && !what.home.empty() && !studio_of(a);
+  const auto where = studio_of(a);
+  const bool none_yet = !where && where.error().what == Say::no_studio;
+  const bool to_begin = !a.value("--studio") && !what.home.empty() && none_yet;
   auto logs = to_begin ? words::Result<std::vector<session::Log>>() : logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   return bring(std::move(what), *std::move(logs), io.out, io.err);
@@ -128,12 +129,18 @@ Status run_list(const Arguments& a, Io io) {
   return 0;
 }
 
-Status run_check(const Arguments& a, Io io) {
+// What lies elsewhere alone is not looked at and not copied without its studio.
+std::optional<words::Error> fault_of_original(const studio::Path& home,
+                                              const studio::Path& fallback) {
+  if (auto fault = fault_of_studio(home, fallback)) return fault;
   std::error_code ignored;
-  if (!std::filesystem::is_directory(a.words[0], ignored))
-    return words::failure(Say::no_studio, {a.words[0]});
+  if (std::filesystem::is_directory(home, ignored)) return std::nullopt;
+  return words::Error{Say::no_studio, {home.string()}};
+}
+
+Status run_check(const Arguments& a, Io io) {
   const studio::Path fallback = fallback_of(a, a.words[0]);
-  if (auto fault = fault_of_studio(a.words[0], fallback))
+  if (auto fault = fault_of_original(a.words[0], fallback))
     return tl::make_unexpected(*std::move(fault));
   studio::Reading reading = studio::read_all(a.words[0], fallback);
   for (words::Error& fault : studio::photo_faults(*disk::posix_files(), a.words[0], reading.files))
@@ -149,7 +156,7 @@ Status run_photo(const Arguments& a, Io io) {
   if (!fault) return tl::make_unexpected(fault.error());
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
-  auto bytes = bytes_of_file(a.words[0], studio::most_picture_bytes, Say::photo_not_there);
+  auto bytes = bytes_of_file(a.words[0], studio::most_picture_bytes);
   if (!bytes) return tl::make_unexpected(bytes.error());
   return keep_photo(
       {*std::move(bytes), *a.value("--batch"), *of, {}, where->home, where->fallback, *fault},
@@ -160,7 +167,7 @@ Status run_photo(const Arguments& a, Io io) {
 words::Result<std::string> photo_or_batch(const Arguments& a, const std::string& named, Io io) {
   std::error_code ignored;
   if (std::filesystem::is_regular_file(named, ignored))
-    return bytes_of_file(named, studio::most_picture_bytes, Say::photo_not_there);
+    return bytes_of_file(named, studio::most_picture_bytes);
   const auto where = studio_of(a);
   const auto logs = logs_of(a, io.err);
   if (!where) return tl::make_unexpected(where.error());
@@ -171,7 +178,7 @@ words::Result<std::string> photo_or_batch(const Arguments& a, const std::string&
   const auto photo = last_swatch(*logs, batch->id);
   if (!photo) return words::failure(Say::colour_no_such_photo, {named});
   return bytes_of_file((where->home / studio::photo_file(*photo)).string(),
-                       studio::most_picture_bytes, Say::photo_not_there);
+                       studio::most_picture_bytes);
 }
 
 // The photo with its batch, and with what was read from it: the paint's colour from now on.
@@ -203,7 +210,7 @@ Status run_colour(const Arguments& a, Io io) {
     if (which == "--paper") wanted.paper.push_back(*box);
     if (which == "--beside") wanted.beside = *box;
   }
-  auto bytes = bytes_of_file(wanted.name, studio::most_picture_bytes, Say::photo_not_there);
+  auto bytes = bytes_of_file(wanted.name, studio::most_picture_bytes);
   if (!bytes) return tl::make_unexpected(bytes.error());
   wanted.bytes = *std::move(bytes);
   if (const auto named = a.value("--against")) {
@@ -224,10 +231,7 @@ Status run_colour(const Arguments& a, Io io) {
 words::Result<studio::Path> original_of(const Arguments& a, const char* command) {
   if (!a.value("--out")) return words::failure(Say::out_missing, {command});
   const studio::Path home = a.value("--studio").value_or(studio::default_studio().string());
-  std::error_code ignored;
-  if (!std::filesystem::is_directory(home, ignored))
-    return words::failure(Say::no_studio, {home.string()});
-  if (auto fault = fault_of_studio(home, fallback_of(a, home)))
+  if (auto fault = fault_of_original(home, fallback_of(a, home)))
     return tl::make_unexpected(*std::move(fault));
   return home;
 }

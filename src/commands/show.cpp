@@ -77,7 +77,8 @@ void add_material(Page& page, const Total& t) {
   page.line(Say::show_material, {t.card.name, t.card.id, amount(t.grams, 2)});
   if (t.weighed_g > 0) page.line(Say::show_weighed, {number(t.weighed_g, 2)});
   if (t.drops > 0)
-    page.line(Say::show_drops, {paint::written(t.drops, paint::decimals_as_read(t.drops, 2))});
+    page.line(t.drops == 1 ? Say::show_drop : Say::show_drops,
+              {paint::written(t.drops, paint::decimals_as_read(t.drops, 2))});
   for (const auto& [spoon, count] : t.spoons)
     page.line(Say::show_spoons, {paint::written(count, paint::decimals_as_read(count, 2)), spoon});
   if (t.count_lost) page.line(Say::show_count_lost, {});

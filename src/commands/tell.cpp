@@ -3,6 +3,7 @@
 #include "bench/shelf.hpp"
 #include "commands/alone.hpp"
 #include "commands/clock.hpp"
+#include "commands/inputs.hpp"
 #include "commands/show.hpp"
 #include "session/ranges.hpp"
 #include "session/told.hpp"
@@ -61,7 +62,9 @@ words::Result<int> tell(const std::vector<session::Log>& logs, const Destination
 }
 
 words::Result<int> hear(const Hearing& what, std::ostream& out, std::ostream& err) {
-  auto logs = session::join_parts(studio::read_all(what.home, what.fallback).files);
+  auto reading = read_studio({what.home, what.fallback});
+  if (!reading) return tl::make_unexpected(reading.error());
+  auto logs = session::join_parts(std::move(reading->files));
   const auto told = understood(what, logs);
   if (!told) return words::failure(Say::hear_refused, {what.file, words::Inner(told.error())});
   const auto before = session::told_in(session::all_of(logs));

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <numeric>
+#include <utility>
 
 namespace session {
 
@@ -16,6 +17,20 @@ constexpr std::int64_t minutes_a_day = a_day_ms / minute_ms;
 std::int64_t day_of(const Jar& jar) {
   const auto said = words::days_of(jar.of.on);
   return said ? *said : words::day_number(jar.at, jar.offset_min);
+}
+
+// Else it was entered later, and batches may have taken from it before.
+bool entered_as_bought(const Jar& jar) {
+  return day_of(jar) == words::day_number(jar.at, jar.offset_min);
+}
+
+std::int64_t first_minute(std::int64_t day, int offset_min) {
+  return day * minutes_a_day - offset_min;
+}
+
+// From when batches take from it. Of the day on which it was entered nothing before that moment.
+std::int64_t opened_minute(const Jar& jar) {
+  return entered_as_bought(jar) ? use_minute(jar.at) : first_minute(day_of(jar), jar.offset_min);
 }
 
 std::int64_t day_of(const Stock::Weighing& weighed) {
@@ -50,8 +65,7 @@ Remaining since_weighed(const Stock& stock, const Uses& uses) {
   const std::int64_t day = day_of(last);
   const double there = last.g + bought(stock, [&](const Jar& jar) {
                          const std::int64_t of = day_of(jar);
-                         const bool entered_then = of == words::day_number(jar.at, jar.offset_min);
-                         return entered_then || of == day ? jar.at > last.at : of > day;
+                         return entered_as_bought(jar) || of == day ? jar.at > last.at : of > day;
                        });
   return {there - used_from(stock, uses, use_minute(last.at) + 1),
           std::max(there, largest_jar(stock))};
@@ -66,18 +80,18 @@ std::optional<Remaining> left_of(const Card& card, const Stock& stock, const Use
   const bool is_made = card.made_g > 0;
   if (stock.weighed && !(is_made && made > day_of(*stock.weighed)))
     return since_weighed(stock, uses);
-  std::int64_t from = made;
-  int offset_min = stock.made_offset_min;
+  if (!is_made && stock.jars.empty()) return std::nullopt;
+  std::int64_t day = made, minute = first_minute(made, stock.made_offset_min);
   if (!is_made) {
-    if (stock.jars.empty()) return std::nullopt;
-    const auto first = std::min_element(stock.jars.begin(), stock.jars.end(),
-                                        [](auto& a, auto& b) { return day_of(a) < day_of(b); });
-    from = day_of(*first);
-    offset_min = first->offset_min;
+    const auto first = std::min_element(stock.jars.begin(), stock.jars.end(), [](auto& a, auto& b) {
+      return std::pair(day_of(a), opened_minute(a)) < std::pair(day_of(b), opened_minute(b));
+    });
+    day = day_of(*first);
+    minute = opened_minute(*first);
   }
   const double there =
-      card.made_g + bought(stock, [&](const Jar& jar) { return day_of(jar) >= from; });
-  return Remaining{there - used_from(stock, uses, from * minutes_a_day - offset_min), there};
+      card.made_g + bought(stock, [&](const Jar& jar) { return day_of(jar) >= day; });
+  return Remaining{there - used_from(stock, uses, minute), there};
 }
 
 std::optional<double> pace(const Uses& uses, std::int64_t now_ms) {

@@ -67,10 +67,12 @@ NewFolder::~NewFolder() {
 }
 
 Problem NewFolder::begin() {
-  std::error_code ignored;
-  if (std::filesystem::symlink_status(place_, ignored).type() !=
-      std::filesystem::file_type::not_found)
-    return there(place_);
+  using std::filesystem::file_type;
+  std::error_code failed;
+  const file_type lies_there = std::filesystem::symlink_status(place_, failed).type();
+  if (lies_there == file_type::none)
+    return error(disk::Operation::make_folder, place_, failed.value());
+  if (lies_there != file_type::not_found) return there(place_);
   if (const int code = files_.make_folder(beside_).code)
     return error(disk::Operation::make_folder, beside_, code);
   folders_.push_back(beside_);

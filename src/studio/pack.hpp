@@ -38,7 +38,8 @@ words::Result<Packed> pack(disk::Files& files, const std::filesystem::path& stud
                            const std::filesystem::path& file);
 
 // Makes `folder`, which must not be there: whole and forced to the disk, or not at all. Errors:
-// unpack_refused (0: file, 1: why, which names the entry), folder_there, those of the disk.
+// unpack_refused (0: file, 1: why, which names the entry), folder_there, those of the disk, of
+// which disk_read_failed and disk_not_a_file say that it is the pack that cannot be read.
 words::Result<Packed> unpack(disk::Files& files, const std::filesystem::path& file,
                              const std::filesystem::path& folder);
 

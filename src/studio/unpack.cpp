@@ -2,6 +2,7 @@
 #include "studio/new_files.hpp"
 #include "studio/pack.hpp"
 #include "studio/photos.hpp"
+#include "studio/sentences.hpp"
 #include "studio/utf8_letters.hpp"
 #include "studio/zip_list.hpp"
 #include "words/studio_says.hpp"
@@ -10,7 +11,7 @@
 #include <archive_entry.h>
 
 #include <array>
-#include <fstream>
+#include <cerrno>
 #include <functional>
 #include <memory>
 
@@ -152,15 +153,12 @@ private:
   Packed packed_;
 };
 
-ReadAt reader_of(const Path& file) {
-  return [in = std::make_shared<std::ifstream>(file, std::ios::binary)](std::uint64_t at,
-                                                                        std::size_t count) {
-    std::string bytes(count, '\0');
-    in->clear();
-    in->seekg(static_cast<std::streamoff>(at));
-    in->read(bytes.data(), static_cast<std::streamsize>(count));
-    bytes.resize(static_cast<std::size_t>(in->gcount()));
-    return bytes;
+// `failed` is the errno of the last call that failed.
+ReadAt reader_of(disk::Files& files, const Path& file, int& failed) {
+  return [&files, &failed, file](std::uint64_t at, std::size_t count) {
+    disk::Bytes piece = files.read_piece(file, at, count);
+    if (piece.code != 0) failed = piece.code;
+    return std::move(piece.bytes);
   };
 }
 
@@ -168,9 +166,10 @@ ReadAt reader_of(const Path& file) {
 
 words::Result<Packed> unpack(disk::Files& files, const Path& file, const Path& folder) {
   std::error_code failed;
-  const std::uint64_t size = std::filesystem::file_size(file, failed);
-  if (failed || !std::filesystem::is_regular_file(file, failed))
-    return words::failure(Say::pack_not_there, {file.string()});
+  const Path whole = std::filesystem::canonical(file, failed); // which follows links
+  if (failed) return tl::make_unexpected(error(disk::Operation::read, file, failed.value()));
+  if (!std::filesystem::is_regular_file(whole, failed))
+    return tl::make_unexpected(error(disk::Operation::not_a_file, file, EINVAL));
   NewFolder made(files, folder);
   if (auto there = made.begin()) return tl::make_unexpected(*there);
   NewFile out(files);
@@ -180,9 +179,13 @@ words::Result<Packed> unpack(disk::Files& files, const Path& file, const Path& f
                   },
                   [&](std::string_view bytes) { return out.write(bytes); },
                   [&] { return out.force(); }};
-  Opened opened{new_reader(), ARCHIVE_OK, file.string(), size, reader_of(file)};
-  opened.said = archive_read_open_filename(opened.zip.get(), file.c_str(), 65536);
+  int unread = 0;
+  Opened opened{new_reader(), ARCHIVE_OK, file.string(), files.size(whole).bytes,
+                reader_of(files, whole, unread)};
+  opened.said = archive_read_open_filename(opened.zip.get(), whole.c_str(), 65536);
   auto packed = Unpacker(opened, sink).run();
+  // What could not be read says nothing of what is in it.
+  if (unread != 0) return tl::make_unexpected(error(disk::Operation::read, file, unread));
   if (!packed) return packed;
   if (auto unsafe = made.finish()) return tl::make_unexpected(*unsafe);
   return packed;

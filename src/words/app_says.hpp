@@ -20,7 +20,6 @@ enum class AppSay {
   left_unsaved,
   picture_no_pad,
   picture_not_drawn,
-  picture_not_written,
   // what stands in the browser's page before the program does, and after it
   page_description,
   page_getting_ready,

@@ -24,13 +24,11 @@ enum class CommandsSay {
   // what studios tell each other
   tell_nothing,
   hear_nothing,
-  hear_not_there, // 0: path
-  hear_done,      // 0: pigments, 1: batches
+  hear_done, // 0: pigments, 1: batches
   hear_already,
   hear_older, // 0: path, 1 and 2: batches that it rests on, and those of what counts
   hear_forgotten,
   // photos
-  photo_not_there, // 0: path
   photo_needs_batch,
   photo_bad_of, // 0: word
   photo_kept,   // 0: file
@@ -75,7 +73,6 @@ enum class CommandsSay {
   bad_pace,
   read_with_damage, // 0: places
   // old notes brought in
-  bring_not_there,  // 0: path
   bring_no_binder,  // 0: what was asked for, 1: those there are
   bring_bad_column, // 0: text
   bring_bad_word,   // 0: text, 1: option, 2: what it may be
@@ -125,7 +122,6 @@ enum class CommandsSay {
   count_recipes,
   // scripts of taps
   not_a_moment,
-  script_not_there,
   script_too_long,
   script_line,
   script_line_too_long,
@@ -173,6 +169,7 @@ enum class CommandsSay {
   show_ways,    // 0: ways
   show_blame,   // 0: what differs, 1: how unusual that is
   show_weighed,
+  show_drop,
   show_drops,
   show_spoons,
   show_count_lost,

@@ -24,7 +24,6 @@ std::string_view english(AppSay id) {
   case Say::left_unsaved: return "Entries that are not saved: {0}. They should lie in “{1}”.{2}";
   case Say::picture_no_pad: return "The pad “{0}” is not there at that moment.";
   case Say::picture_not_drawn: return "No picture could be drawn: {0}";
-  case Say::picture_not_written: return "The picture could not be written: {0}";
   case Say::page_description:
     return "Counts drops beside a glass slab, and knows where the paint stands.";
   case Say::page_getting_ready: return "Slabside is getting ready …";

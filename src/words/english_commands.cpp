@@ -10,7 +10,6 @@ std::string_view english(CommandsSay id) {
   case Say::tell_nothing:
     return "No pigment of the catalogue was felt here yet, so there is nothing to tell.";
   case Say::hear_nothing: return "Nothing was told to this studio, so nothing was changed.";
-  case Say::hear_not_there: return "There is no file {0} that can be read.";
   case Say::not_a_file: return "“{0}” is a folder, and a file is wanted.";
   case Say::not_a_plain_file: return "“{0}” is no plain file, but a pipe or a device.";
   case Say::not_a_studio:
@@ -34,7 +33,6 @@ std::string_view english(CommandsSay id) {
            "on "
            "{2}. To go back to it all the same, say “slabside hear --no-more” first.";
   case Say::hear_forgotten: return "What was told counts no more.";
-  case Say::bring_not_there: return "There is no file {0} that can be read.";
   case Say::bring_no_binder: return "There is no binder “{0}” on the shelf. There are: {1}.";
   case Say::bring_bad_column:
     return "“{0}” says nothing of a column: it looks like C=amount or D=binder:drops, each column "
@@ -101,7 +99,6 @@ std::string_view english(CommandsSay id) {
   case Say::show_hand_slips: return "slips           {0} % of the notes";
   case Say::show_hand_rests_on: return "rests on        {0} of {1}";
   case Say::show_hand_told: return "                and on what another studio told";
-  case Say::photo_not_there: return "The photo “{0}” cannot be read.";
   case Say::photo_needs_batch:
     return "A photo wants its batch (--batch) and what it is of (--of dot, swatch, pan or slab).";
   case Say::photo_bad_of: return "A photo is of a dot, a swatch, a pan or the slab, not of “{0}”.";
@@ -159,7 +156,6 @@ std::string_view english(CommandsSay id) {
   case Say::read_with_damage:
     return "Not all could be read: {0}. “slabside check” says where and why.";
   case Say::not_a_moment: return "“{0}” is no moment: it looks like 2026-11-20T14:02:00+01:00.";
-  case Say::script_not_there: return "The script “{0}” cannot be read.";
   case Say::script_too_long: return "A script has at most {0} bytes.";
   case Say::script_line: return "Line {0}: {1}";
   case Say::script_line_too_long: return "A line has at most {0} bytes.";
@@ -218,6 +214,7 @@ std::string_view english(CommandsSay id) {
   case Say::show_blame: return "  {0}: {1}";
   case Say::show_material: return "went in         {0} ({1}): {2} g";
   case Say::show_weighed: return "                  weighed {0} g";
+  case Say::show_drop: return "                  1 drop";
   case Say::show_drops: return "                  {0} drops";
   case Say::show_spoons: return "                  {0} × {1}";
   case Say::show_count_lost: return "                  count lost";

@@ -17,7 +17,7 @@ slabside picture today|shelf|binder|plan|slab|pans|photos|book|tablet --out FILE
                  [--at TIME] [--taps "PAD; PAD ..."] [--size WxH] [--mm WxH] [--hand left|right]
                  [--night]
                                  a screen without a window, as it was at a time (else now), after
-                                 taps on those pads
+                                 taps on those pads; no file is overwritten
 slabside ... --language de|en    the window and every command in this language; else in the one
                                  that was chosen on “this tablet” (the window alone) or that the
                                  system is set to. “pseudo” writes every English word a third

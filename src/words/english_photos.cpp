@@ -53,7 +53,6 @@ std::string_view english(PhotosSay id) {
   case Say::no_batch:
     return "A photo belongs to a batch: open the batch in the Book or on the slab, then drop the "
            "photo again.";
-  case Say::not_there: return "The photo “{0}” is not there any more, or cannot be read.";
   case Say::is_folder: return "“{0}” is a folder: drop the photo itself.";
   case Say::of_picture: return "{0}: {1}";
   case Say::pad: return "photos";

@@ -140,7 +140,7 @@ std::string_view english(SessionSay id) {
     return "Line {0} plans with “{1}”, and no session says what that is: it is not asked for.";
   case Say::warning_withdrawn_missing: return "Line {0} takes back line {1}, which is not there.";
   case Say::warning_clock_ahead:
-    return "Line {0} is dated more than a day from now: that device's clock was wrong.";
+    return "Line {0} is dated more than a day from now: the clock was wrong then, or is wrong now.";
   case Say::warning_corrected_missing: return "Line {0} corrects line {1}, which is not there.";
   case Say::warning_corrected_kind:
     return "Line {0} corrects line {1} to something of another kind: line {1} counts as it was.";

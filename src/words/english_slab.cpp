@@ -67,7 +67,7 @@ std::string_view english(SlabSay id) {
   case Say::ask_left: return "{0} that is left, without its jar, in g";
   case Say::ask_jar_price: return "price of the jar, in {0}; 0: a gift";
   case Say::ask_jar_g: return "what is in the jar, in g";
-  case Say::another_clock_ahead: return "another device's clock is days ahead: look at it";
+  case Say::another_clock_ahead: return "a clock is days off, here or on another device";
   case Say::pad_more: return "more…";
   case Say::pad_pigments: return "{0} pigments";
   case Say::pad_which: return "which?";

@@ -85,7 +85,6 @@ std::string_view english(StudioSay id) {
     return "“{0}” was not unpacked, and nothing of it was kept: {1}. Fetch it once more, or ask "
            "whoever made it to pack the studio again.";
   case Say::pack_itself: return "the pack";
-  case Say::pack_not_there: return "There is no pack “{0}”.";
   case Say::pack_nothing: return "There is nothing to pack in “{0}”: no session and no photo.";
   case Say::pack_no_zip: return "it is no zip file";
   case Say::pack_cut:

@@ -49,7 +49,6 @@ enum class PhotosSay {
   colour_means,
   untold, // 0: a sentence of words/colour_says.hpp
   no_batch,
-  not_there,  // 0: file
   is_folder,  // 0: file
   of_picture, // 0: file, 1: a sentence
   pad,        // on the page of a batch

@@ -72,8 +72,7 @@ enum class StudioSay {
   pack_refused,        // 0: file, 1: why, one of these:
   unpack_refused,      // the same
   pack_itself,
-  pack_not_there, // 0: file
-  pack_nothing,   // 0: studio
+  pack_nothing, // 0: studio
   pack_no_zip,
   pack_cut,       // 0: its bytes
   pack_too_many,  // 0: entries at most

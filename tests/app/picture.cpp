@@ -2,6 +2,7 @@
 #include "app/picture.hpp"
 
 #include "commands/run.hpp"
+#include "words/commands_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -59,4 +60,26 @@ TEST_CASE("a picture of a moment within a pass, minutes after the last tap") {
     CHECK(fs::file_size(options.out) > 1000);
     fs::remove(options.out);
   }
+}
+
+TEST_CASE("a picture is never written over what is there, and says why it cannot be written") {
+  const Folder folder;
+  app::PictureOptions options;
+  options.screen = bench::Screen::today;
+  options.out = (folder.path / "mine").string();
+  std::ofstream(options.out) << "mine";
+  options.studio = (folder.path / "studio").string();
+  fs::create_directory(*options.studio);
+  const auto there = app::make_picture(options);
+  REQUIRE(!there);
+  CHECK(there.error() == words::Error{words::CommandsSay::file_there, {options.out}});
+  CHECK(fs::file_size(options.out) == 4);
+  options.out += "/new.png";
+  const auto below = app::make_picture(options);
+  REQUIRE(!below);
+  CHECK(words::message(below.error()).find("A part of the path is no folder") == 0);
+  options.studio = (folder.path / "none").string();
+  const auto none = app::make_picture(options);
+  REQUIRE(!none);
+  CHECK(none.error() == words::Error{words::CommandsSay::no_studio, {*options.studio}});
 }

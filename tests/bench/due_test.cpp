@@ -61,6 +61,15 @@ TEST_CASE("a year of days: each thing is due from its day until it is dealt with
   }
 }
 
+TEST_CASE("by a clock set back, paint that was left over still waits, from now on") {
+  BookEntry left = poured(first + 9 * day_ms);
+  left.left_mL = 5;
+  const auto all = due(index_of({{"p", left}}), {}, {}, first, 0);
+  REQUIRE(all.size() == 1);
+  CHECK(all[0].what == What::in_jar);
+  CHECK(all[0].since == first);
+}
+
 TEST_CASE("what was dealt with is not due: judged, discarded, poured, put away, used up") {
   const std::int64_t now = first + 12 * day_ms;
   BookEntry judged = poured(first);

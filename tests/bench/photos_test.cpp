@@ -107,7 +107,7 @@ TEST_CASE("a photo that could not be kept is said to be so, and may be tried aga
   h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
   h.wanted("photo_of pan");
   const std::size_t lines = h.lines.size();
-  const words::Error gone{PhotosSay::not_there, {"/tmp/one.jpg"}};
+  const words::Error gone{PhotosSay::is_folder, {"/tmp/one.jpg"}};
   h.wanted(PhotoKept{"/tmp/one.jpg", h.batch, tl::make_unexpected(gone)});
   CHECK(h.lines.size() == lines);
   REQUIRE(h.photos().failure);

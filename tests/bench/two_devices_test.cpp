@@ -2,6 +2,7 @@
 // synchroniser has brought so far, which may end anywhere.
 #include "bench/hands.hpp"
 #include "session/bytes.hpp"
+#include "session/shelf.hpp"
 #include "words/bench_says.hpp"
 
 #include <algorithm>
@@ -194,4 +195,89 @@ TEST_CASE("a tablet whose clock is days ahead does not carry the other along") {
   const auto& warnings = two.second.hands.b.folded->warnings;
   CHECK(std::any_of(warnings.begin(), warnings.end(),
                     [](const auto& w) { return w.kind == session::WarningKind::clock_ahead; }));
+}
+
+namespace {
+
+constexpr std::int64_t day_ms = 86'400'000;
+
+// What another start of the program, with that clock, does with a batch begun before it.
+void take_up_and_add(Device& device, const Device& before, const std::string& batch) {
+  device.see(before);
+  device.tap("book");
+  device.tap("batch " + batch);
+  device.tap("take_up");
+  device.tap("add gum_12");
+  device.tap("felt too_loose");
+}
+
+bool in_the_order_said(const session::Batch& batch, const std::string& later) {
+  const auto first_of_later =
+      std::find_if(batch.entries.begin(), batch.entries.end(),
+                   [&](const session::Entry& e) { return e.ref.session == later; });
+  return first_of_later != batch.entries.end() &&
+         std::all_of(first_of_later, batch.entries.end(),
+                     [&](const session::Entry& e) { return e.ref.session == later; }) &&
+         batch.entries.back().flow;
+}
+
+}
+
+// By days, and by a dead battery; on the same tablet, and on one that has never had another clock.
+TEST_CASE("a batch that is taken up after the clock was set back goes on where it ended") {
+  for (const char* session : {"c41e08d50003", "d52f19e60003"})
+    for (const std::int64_t back : {5 * day_ms, std::int64_t{0}}) {
+      CAPTURE(session);
+      CAPTURE(back);
+      Device first("c41e08d50001");
+      first.hands.begin();
+      first.tap("add gum_12");
+      first.tap("felt too_sticky");
+      const std::string batch = first.hands.b.batch;
+      Device later(session);
+      later.hands.wall = back > 0 ? later.hands.wall - back : 1000;
+      take_up_and_add(later, first, batch);
+      CHECK(in_the_order_said(later.batch(batch), session));
+      CHECK(drops(later.batch(batch)) == 2);
+    }
+}
+
+// Of the same tablet, also where a part of the batch lies before the clock that it has now.
+TEST_CASE(
+    "what a tablet said by a clock days ahead comes before what it says when that is mended") {
+  Device first("c41e08d50001");
+  first.hands.begin();
+  const std::string batch = first.hands.b.batch;
+  first.hands.wall += 40 * day_ms;
+  first.tap("add gum_12");
+  Device later("c41e08d50003");
+  take_up_and_add(later, first, batch);
+  CHECK(in_the_order_said(later.batch(batch), "c41e08d50003"));
+}
+
+TEST_CASE("of two words about a card the later one counts, whatever the clock was set to") {
+  const auto told = [](Device& device, double g_per_mL) {
+    session::PigmentCard stone;
+    stone.pigment.g_per_mL = g_per_mL;
+    Effects effects;
+    record(device.hands.b, "", session::LaidOut{session::Card{"stone", "Stone", stone}},
+           device.hands.now(), effects);
+    device.hands.lines.insert(device.hands.lines.end(), effects.append.begin(),
+                              effects.append.end());
+    device.write();
+    const auto shelf = session::shelf_of(session::all_of(device.hands.b.logs));
+    const auto& card = shelf.cards.at("stone");
+    return std::get<session::PigmentCard>(card.facts).pigment.g_per_mL;
+  };
+  Device first("c41e08d50001"), later("c41e08d50003");
+  CHECK(told(first, 2) == 2);
+  first.hands.wall -= 5 * day_ms;
+  first.hands.give(Tick{});
+  REQUIRE(first.hands.count<session::ClockJumped>() == 1); // and bears the earlier moment
+  CHECK(told(first, 3) == 3);
+  first.hands.give(Leaving{});
+  first.write();
+  later.hands.wall -= 9 * day_ms;
+  later.see(first);
+  CHECK(told(later, 4) == 4);
 }

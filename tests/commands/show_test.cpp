@@ -39,6 +39,14 @@ std::vector<std::pair<std::string, Event>> tiny(const std::string& batch, const 
 
 }
 
+TEST_CASE("one drop is not called drops") {
+  const Studio studio;
+  auto events = tiny("7f3a91c2", "Stone");
+  std::get<Added>(events.at(9).second).amount = 1;
+  rig::put(studio.sessions / "a.jsonl", bytes_of(events));
+  CHECK(has(studio.read({"show", "Stone"}).out, "  1 drop\n"));
+}
+
 TEST_CASE("show --json gives the numbers computed by hand") {
   const Studio studio;
   rig::put(studio.sessions / "a.jsonl", bytes_of(tiny("7f3a91c2", "Stone")));

@@ -132,6 +132,19 @@ TEST_CASE("of one day and the next a jar entered as it was bought goes by its mo
   CHECK(left_of(blue(), stock, {})->g == Approx(40));
 }
 
+// Entered at noon: 3 g went before, 5 g after. Entered as of the day before: 8 g went since.
+TEST_CASE("nothing goes off a jar before the moment that it was entered, on its own day") {
+  const Uses uses = used({{nov_25, 9, 3}, {nov_25, 16, 5}});
+  for (const auto& [on, left_g] : {std::pair{"", 45}, {"2026-11-25", 45}, {"2026-11-24", 42}}) {
+    CAPTURE(on);
+    Stock stock;
+    stock.jars = {jar(50, on, at(nov_25, 12))};
+    CHECK(left_of(blue(), stock, uses)->g == Approx(left_g));
+    stock.jars.push_back(jar(20, "2026-11-25", at(nov_25, 17)));
+    CHECK(left_of(blue(), stock, uses)->g == Approx(left_g + 20));
+  }
+}
+
 TEST_CASE("where it was entered says whose day it was") {
   Writer w;
   w.put("", Bought{"pb28", 50});

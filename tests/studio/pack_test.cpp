@@ -1,6 +1,7 @@
 // Packing and unpacking: the whole studio or nothing, and nothing hostile.
 #include "disk/faulty.hpp"
 #include "studio/packs.hpp"
+#include "studio/sentences.hpp"
 #include "words/studio_says.hpp"
 
 #include <cerrno>
@@ -97,6 +98,29 @@ TEST_CASE("neither a pack nor a folder is ever written over") {
   std::filesystem::create_symlink("nowhere", w.out);
   CHECK(!studio::unpack(*files, w.pack, w.out));
   CHECK(w.beside() == 1);
+}
+
+// What cannot be read says nothing of what is in it.
+TEST_CASE("a pack that cannot be read is said to be so, with the reason") {
+  class Closed final : public rig::Passing {
+    disk::Bytes read_piece(const Path&, std::uint64_t, std::size_t) override {
+      return {EACCES, {}};
+    }
+  } closed;
+  const Workshop w;
+  REQUIRE(studio::pack(*files, w.studio, w.pack));
+  const auto unread = [&](disk::Files& through, const Path& pack) {
+    const auto unpacked = studio::unpack(through, pack, w.out);
+    REQUIRE(!unpacked);
+    CHECK(!std::filesystem::exists(w.out));
+    return unpacked.error();
+  };
+  CHECK(unread(closed, w.pack) == studio::error(disk::Operation::read, w.pack, EACCES));
+  const Path none = w.pack.string() + "s", link = w.pack.string() + " too";
+  CHECK(unread(*files, none) == studio::error(disk::Operation::read, none, ENOENT));
+  CHECK(unread(*files, w.studio) == studio::error(disk::Operation::not_a_file, w.studio, EINVAL));
+  std::filesystem::create_symlink(w.pack, link);
+  CHECK(studio::unpack(*files, link, w.out));
 }
 
 TEST_CASE("names that lead elsewhere are refused") {
