@@ -35,8 +35,8 @@ namespace {
 
 constexpr std::int64_t notice_ms = 4000;
 
-// Under the muller, more than a usual pass, so that few need it. Under the knife each minute counts:
-// two of them are whether the powder was worked in.
+// Under the muller, more than a usual pass, so that few need it. Under the knife each minute
+// counts: two of them are whether the powder was worked in.
 std::int64_t sign_of_life_ms(session::Stage stage) {
   return stage == session::Stage::wetting_out ? 60000 : 240000;
 }
