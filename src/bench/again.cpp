@@ -102,7 +102,7 @@ int portions_planned(const Bench& bench) {
   const auto& ranges = bench.learning.ranges;
   const double dry_gum = material ? session::dry_gum_of(*material) : paint::usual_dry_gum;
   const auto wanted =
-      paint::predict(ranges.fit, session::range_question(ranges, m.pigments, dry_gum).batch);
+      session::foreseen(ranges, session::range_question(ranges, m.pigments, dry_gum));
   return wanted ? portions_of(m.pigment_mL * (1 + paint::mL_at_share(*wanted, 0.5))) : 1;
 }
 

@@ -41,14 +41,16 @@ BinderRange::Than than(const std::optional<session::DryGums>& taught, double dry
 
 // Paint is felt when some of its water has left, so that the range may be known best for a binder
 // that nobody has used: it is called no surer there than in the nearest that was.
-std::optional<paint::LnSpread> wanted_in(const paint::RangeFit& fit, paint::PredictBatch batch,
+std::optional<paint::LnSpread> wanted_in(const session::Ranges& ranges,
+                                         session::RangeQuestion question,
                                          const std::optional<session::DryGums>& taught) {
-  const auto meant = paint::predict(fit, batch);
+  const auto meant = session::foreseen(ranges, question);
   if (!meant) return std::nullopt;
   paint::LnSpread wanted = paint::spread_of(*meant);
-  if (!taught || than(taught, batch.dry_gum) == BinderRange::as_taught) return wanted;
-  batch.dry_gum = std::clamp(batch.dry_gum, taught->least, taught->most);
-  if (const auto used = paint::predict(fit, batch))
+  double& dry_gum = question.batch.dry_gum;
+  if (!taught || than(taught, dry_gum) == BinderRange::as_taught) return wanted;
+  dry_gum = std::clamp(dry_gum, taught->least, taught->most);
+  if (const auto used = session::foreseen(ranges, question))
     wanted.sd = std::max(wanted.sd, paint::spread_of(*used).sd);
   return wanted;
 }
@@ -82,7 +84,7 @@ std::optional<BinderRange> binder_range(const Bench& bench,
   const double dry_gum = session::dry_gum_of(*material);
   const session::RangeQuestion question = session::range_question(ranges, mL, dry_gum);
   const auto taught = taught_in(ranges.names, mL);
-  const auto wanted = wanted_in(ranges.fit, question.batch, taught);
+  const auto wanted = wanted_in(ranges, question, taught);
   if (!wanted) return std::nullopt;
   const auto [low, middle, high] = session::nine_in_ten(*wanted);
   const double g_per_mL = put_in_for_each(bench, mL, *material, middle / pigment_mL) * 10 /

@@ -174,7 +174,7 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   const double dry_gum = shelf_card(bench, bench.plan.binder) ? session::dry_gum_of(one->binder)
                                                               : paint::usual_dry_gum;
   const auto wanted =
-      paint::predict(ranges.fit, session::range_question(ranges, one->shares, dry_gum).batch);
+      session::foreseen(ranges, session::range_question(ranges, one->shares, dry_gum));
   if (!wanted) return tl::make_unexpected(wanted.error());
   const double all_mL = made ? made->binder_g * paint::mL_per_g(one->binder.parts) : 0;
   one->first = paint::first_helping(*wanted, made ? made->first : 0, all_mL / one->pigment_mL);

@@ -35,8 +35,11 @@ namespace {
 
 constexpr std::int64_t notice_ms = 4000;
 
-// More than a usual pass, so that few need it.
-constexpr std::int64_t sign_of_life_ms = 240000;
+// Under the muller, more than a usual pass, so that few need it. Under the knife each minute
+// counts: two of them are whether the powder was worked in.
+std::int64_t sign_of_life_ms(session::Stage stage) {
+  return stage == session::Stage::wetting_out ? 60000 : 240000;
+}
 
 std::optional<double> flow_of(const Bench& bench) {
   if (!bench.folded || !bench.folded->standing.flow_now) return std::nullopt;
@@ -264,9 +267,11 @@ void ticked(Bench& bench, const Now& now) {
 
 // A program that is killed says no goodbye: what it wrote last is all that is known of the pass.
 void give_sign_of_life(Bench& bench, const Now& now, Effects& effects) {
-  if (!has_begun(bench) || !bench.folded || !running(*bench.folded) || bench.sitting.left) return;
+  if (!has_begun(bench) || !bench.folded || bench.sitting.left) return;
+  const session::Pass* pass = running(*bench.folded);
+  if (!pass) return;
   const std::int64_t t = now.run_ms - bench.sitting.began_run_ms;
-  if (t - bench.logs.front().lines.back().t < sign_of_life_ms) return;
+  if (t - bench.logs.front().lines.back().t < sign_of_life_ms(pass->stage)) return;
   record(bench, bench.batch, session::GoesOn{}, now, effects);
 }
 

@@ -205,8 +205,8 @@ words::Result<Ranges> learn_ranges(const Logs& logs) {
 namespace {
 
 // Of one that the fit does not hold, as the fit has the others.
-paint::LearnPigment facts_of(const Ranges& ranges, const Card& card) {
-  const paint::LearnPigment usual = paint::learn_facts(pigment_of(card).pigment);
+paint::LearnPigment facts_of(const Ranges& ranges, const Card& card,
+                             const paint::LearnPigment& usual) {
   return ranges.told && ranges.fit.told ? paint::facts_told(*ranges.told, usual, card.id) : usual;
 }
 
@@ -220,8 +220,9 @@ RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigmen
   bool first = true;
   for (const BatchPigment& p : pigments) {
     if (!(p.volume_share > 0) || !std::isfinite(p.volume_share)) continue;
-    q.batch.pigments.push_back(
-        {number_of(ranges.names.pigments, p.card->id), p.volume_share, facts_of(ranges, *p.card)});
+    q.usual.push_back(paint::learn_facts(pigment_of(*p.card).pigment));
+    q.batch.pigments.push_back({number_of(ranges.names.pigments, p.card->id), p.volume_share,
+                                facts_of(ranges, *p.card, q.usual.back())});
     const auto known = ranges.names.batches.find(p.card->id);
     const int batches = known == ranges.names.batches.end() ? 0 : known->second;
     q.batches = first ? batches : std::min(q.batches, batches);
@@ -319,13 +320,19 @@ RangeQuestion range_question(const Ranges& ranges, const Batch& batch) {
   return q;
 }
 
+words::Result<paint::Prediction> foreseen(const Ranges& ranges, const RangeQuestion& question) {
+  paint::PredictBatch own = question.batch;
+  for (std::size_t i = 0; i < own.pigments.size(); ++i) own.pigments[i].facts = question.usual[i];
+  return paint::predict_told(ranges.fit, question.batch, own);
+}
+
 std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment) {
   const RangeQuestion question = range_question(ranges, {{&pigment, 1}});
   const int number = question.batch.pigments.front().fit;
   if (number >= 0)
     if (const auto& known = ranges.fit.pigments[static_cast<std::size_t>(number)]; known.at >= 0)
       return paint::LnSpread{known.ln_demand, known.sd};
-  const auto prediction = paint::predict(ranges.fit, question.batch);
+  const auto prediction = foreseen(ranges, question);
   return prediction ? std::optional(paint::spread_of(*prediction)) : std::nullopt;
 }
 
@@ -349,7 +356,7 @@ Expectation expectation_of(const RangeQuestion& question, paint::Prediction pred
 }
 
 std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question) {
-  auto prediction = paint::predict(ranges.fit, question.batch);
+  auto prediction = foreseen(ranges, question);
   if (!prediction) return std::nullopt;
   for (paint::TodayNote note : question.notes) {
     note.stronger += paint::usual_dry_gum - question.batch.dry_gum;
@@ -360,7 +367,7 @@ std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion
 
 std::optional<Expectation> expectation(const Ranges& ranges, const RangeQuestion& question,
                                        paint::NotesSeen& seen) {
-  auto prediction = paint::predict(ranges.fit, question.batch);
+  auto prediction = foreseen(ranges, question);
   if (!prediction) return std::nullopt;
   return expectation_of(question,
                         seen.weigh(*std::move(prediction), question.batch.dry_gum, question.notes));

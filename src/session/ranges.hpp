@@ -80,16 +80,19 @@ words::Result<Ranges> learn_ranges(const Logs& logs);
 // batch afterwards counts them all: there what they have in common goes to the batch.
 struct RangeQuestion {
   paint::PredictBatch batch;
-  std::vector<paint::TodayNote> notes; // felt while its pigments stood in this proportion;
-                                       // `stronger` than paint::usual_dry_gum
-  int batches = 0, of_studio = 0;      // as Band has them
-  bool told = false;                   // likewise
+  std::vector<paint::LearnPigment> usual; // its pigments, without what another studio told
+  std::vector<paint::TodayNote> notes;    // felt while its pigments stood in this proportion;
+                                          // `stronger` than paint::usual_dry_gum
+  int batches = 0, of_studio = 0;         // as Band has them
+  bool told = false;                      // likewise
 
   bool operator==(const RangeQuestion&) const = default;
 };
 RangeQuestion range_question(const Ranges& ranges, const Batch& batch);
 RangeQuestion range_question(const Ranges& ranges, const std::vector<BatchPigment>& pigments,
                              double dry_gum = paint::usual_dry_gum);
+// What a batch will want before today's notes. Errors: those of paint::predict.
+words::Result<paint::Prediction> foreseen(const Ranges& ranges, const RangeQuestion& question);
 double dry_gum_of(const paint::Material& liquid); // its share of the liquid's mass
 
 // ln flow of what a pigment wants by itself where it was felt; else of what its next batch will

@@ -1,8 +1,6 @@
 // How a bench learns while it works: no thread is needed to see it.
-#include "bench/learning.hpp"
 #include "bench/ranges.hpp"
-#include "hands.hpp"
-#include "paint/range/learn_bytes.hpp"
+#include "studying.hpp"
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/studio_says.hpp"
@@ -13,28 +11,9 @@
 
 using namespace bench;
 using hands::Hands;
+using studying::study_all;
 
 namespace {
-
-// Sends a Study as long as one is wanted, and answers what is asked. How often it was asked.
-int study_all(Hands& h, std::optional<paint::ToldRange>* told = nullptr) {
-  int asked = 0;
-  bool more = wants_to_study(h.b);
-  for (int i = 0; more && i < 1000; ++i) {
-    const Effects effects = step(h.b, Study{}, h.now());
-    CHECK(effects.append.empty());
-    CHECK_FALSE(effects.redraw);
-    more = effects.study;
-    if (!effects.learn) continue;
-    ++asked;
-    const Fitted fitted{paint::learn_bytes(effects.learn->problem), effects.learn->to_tell};
-    const Effects answered = step(h.b, fitted, h.now());
-    if (told && answered.tell) *told = answered.tell;
-    more = answered.study;
-  }
-  CHECK_FALSE(more);
-  return asked;
-}
 
 void batch_of_cobalt(Hands& h) {
   h.tap("plan");

@@ -233,6 +233,61 @@ TEST_CASE("the strength of another studio's gum floods no first helping") {
     }
 }
 
+namespace {
+
+// Says that every pigment, or the first alone, wants so many times as much as is usual.
+ToldRange far_off(double times, bool all) {
+  ToldRange word = told();
+  const double more = std::log(times);
+  for (std::size_t k = 0; k < names.size(); ++k) {
+    const LearnPigment usual = notes().pigments[k];
+    word.ln_demands[k] = usual.ln_oil + usual.kappa + (all || k == 0 ? more : 0);
+    for (std::size_t l = 0; l <= k; ++l)
+      word.covariance[covariance_entry(k, l)] = k == l ? 0.01 : 0;
+  }
+  word.class_offset = {all ? more : 0, 0.05};
+  return word;
+}
+
+Prediction first_of(const RangeFit& fit) {
+  return *predict_told(fit, {{{0, 1, {}}}, {}, 0}, {{{0, 1, {}}}, {}, 0});
+}
+
+// Drop by drop as it is said, and felt by a hand that finds right where it is usual.
+double obeyed(Prediction now, double wants) {
+  double mL = first_helping(now).high;
+  for (int step = 0; step < 30; ++step) {
+    const double off = std::log(mL / wants);
+    const int felt = off < -0.42 ? 0 : off < -0.12 ? 1 : off < 0.12 ? 2 : 3;
+    if (felt > 1) break;
+    now = *after(now, {mL, 0.05, felt, 0, felt_late});
+    const int drops = safe_drops(now, {mL, 0.01}, 0.02);
+    if (drops == 0) break;
+    mL += 0.02 * drops;
+  }
+  return mL;
+}
+
+}
+
+TEST_CASE("no word makes a first helping more than it is without, and none makes soup") {
+  LearnProblem nothing = notes();
+  nothing.notes.clear();
+  const RangeFit without = *learn(nothing);
+  const double wants = mL_at_share(first_of(without), 0.5);
+  for (const double times : {2.0, 4.0, 4.9})
+    for (const bool all : {true, false}) {
+      CAPTURE(times);
+      CAPTURE(all);
+      const ToldRange word = far_off(times, all);
+      const Prediction heard = first_of(*learn_told(nothing, variant(nothing, word)));
+      const FirstLiquid usual = first_liquid(first_of(without));
+      CHECK(first_liquid(heard).cap_mL <= 1.0001 * usual.cap_mL);
+      CHECK(first_helping(heard).high <= 1.0001 * usual.cap_mL);
+      CHECK(std::log(obeyed(heard, wants) / wants) < 0.25);
+    }
+}
+
 TEST_CASE("what is told without being known changes nothing much") {
   LearnProblem nothing = notes();
   nothing.notes.clear();

@@ -23,6 +23,7 @@
 
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -159,11 +160,13 @@ struct RangeFit {
   std::vector<MatrixEntry> precision;  // of z at theta, the lower half
   std::vector<FittedPigment> pigments; // as in the problem
   std::vector<FittedTool> tools;
-  bool told = false;        // another studio's word is in it (told.hpp)
-  int batches = 0;          // with notes
-  int notes = 0;            // that counted
-  double log_marginal = 0;  // ln P(notes | theta)
-  double log_posterior = 0; // with theta's prior density
+  bool told = false;                             // another studio's word is in it (told.hpp)
+  double told_share = 0;                         // how likely that word is, 0.5 to 1; without one 0
+  std::shared_ptr<const RangeFit> own = nullptr; // without that word; null where there is none
+  int batches = 0;                               // with notes
+  int notes = 0;                                 // that counted
+  double log_marginal = 0;                       // ln P(notes | theta)
+  double log_posterior = 0;                      // with theta's prior density
   LearnEnd end = LearnEnd::found;
 };
 

@@ -204,6 +204,8 @@ Json json_of(const RangeFit& fit) {
           {"pigments", std::move(pigments)},
           {"tools", std::move(tools)},
           {"told", fit.told},
+          {"told_share", fit.told_share},
+          {"own", fit.own ? json_of(*fit.own) : Json()},
           {"batches", fit.batches},
           {"notes", fit.notes},
           {"log_marginal", fit.log_marginal},
@@ -242,6 +244,9 @@ RangeFit fit_of(Reader& in, const Json& object) {
   }
   read_parts(in, object, fit);
   fit.told = in.yes(in.field(object, "told"), "told");
+  fit.told_share = in.number(in.field(object, "told_share"), "told_share");
+  if (const Json& own = in.field(object, "own"); !own.is_null())
+    fit.own = std::make_shared<const RangeFit>(fit_of(in, own));
   fit.batches = in.whole(in.field(object, "batches"), "batches");
   fit.notes = in.whole(in.field(object, "notes"), "notes");
   fit.log_marginal = in.height(in.field(object, "log_marginal"), "log_marginal");

@@ -49,6 +49,21 @@ double looser(const PredictionPoint& point, const double* weights, double x, dou
   return sum;
 }
 
+// What this studio alone lets expect.
+Prediction own_of(const Prediction& prediction) {
+  if (prediction.own == 0) return prediction;
+  const auto first = prediction.points.begin() + static_cast<std::ptrdiff_t>(prediction.own);
+  std::ptrdiff_t before = 0;
+  for (auto p = prediction.points.begin(); p != first; ++p) before += p->count;
+  Prediction own{{first, prediction.points.end()},
+                 {prediction.weights.begin() + before, prediction.weights.end()},
+                 prediction.drying};
+  const double sum = std::accumulate(own.weights.begin(), own.weights.end(), 0.0);
+  if (!(sum > 0)) return {}; // today's notes leave nothing of it
+  for (double& weight : own.weights) weight /= sum;
+  return own;
+}
+
 // Chance of a word or a looser one at ln flow x: `felt` 1 to 4.
 double chance_from(const Prediction& prediction, double x, double sd, int felt) {
   if (prediction.points.empty() || !std::isfinite(x) || !(sd >= 0)) return not_a_number;
@@ -169,10 +184,13 @@ double chance_too_loose(const Prediction& prediction, PredictionAt at) {
 int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL,
                double drop_stronger) {
   if (!(drop_mL > 0) || !std::isfinite(drop_mL) || !(at.mL >= 0)) return 0;
+  const Prediction own = prediction.own > 0 ? own_of(prediction) : Prediction{};
   const auto safe = [&](int drops) {
     const double added = drops * drop_mL, mL = at.mL + added;
     const double stronger = mL > 0 ? (at.mL * at.stronger + added * drop_stronger) / mL : 0;
-    return chance_too_loose(prediction, {mL, at.sd, stronger}) <= allowed_too_loose;
+    const PredictionAt then{mL, at.sd, stronger};
+    return chance_too_loose(prediction, then) <= allowed_too_loose &&
+           (own.points.empty() || chance_too_loose(own, then) <= allowed_untold);
   };
   int most = 0, too_many = most_drops + 1;
   while (too_many - most > 1) {
@@ -191,6 +209,9 @@ FirstLiquid first_liquid(const Prediction& prediction) {
   FirstLiquid first;
   first.median_mL = mL_at_share(prediction, 0.5);
   first.cap_mL = mL_at_chance_too_loose(prediction, allowed_too_loose);
+  if (prediction.own > 0)
+    if (const Prediction own = own_of(prediction); !own.points.empty())
+      first.cap_mL = std::min(first.cap_mL, mL_at_chance_too_loose(own, allowed_too_loose));
   first.to_mL = std::min(most * first.median_mL, first.cap_mL);
   first.from_mL = least_to_most * first.to_mL;
   return first;

@@ -47,9 +47,10 @@ struct PredictionPoint {
 };
 
 struct Prediction {
-  std::vector<PredictionPoint> points;
-  std::vector<double> weights; // of every point's grid one after the other; they sum to 1
-  double drying = 0;           // as LearnPriors
+  std::vector<PredictionPoint> points; // by another studio's word first, where there is one
+  std::vector<double> weights;         // of every point's grid one after the other; they sum to 1
+  double drying = 0;                   // as LearnPriors
+  std::size_t own = 0;                 // the first of points that are of this studio alone
 };
 
 // Of one that was learnt, or of nobody's notes: learn({}) holds the priors alone. Errors:
@@ -90,6 +91,10 @@ double chance_too_loose(const Prediction& prediction, PredictionAt at); // or ru
 // The promise is 5 % for each step that is advised; the rest is for what the model does not know.
 inline constexpr double allowed_too_loose = 0.04;
 
+// Likewise by what this studio alone lets expect, where another's word lets expect more: that word
+// may be wrong. Own choice, for why see TOLD.md.
+inline constexpr double allowed_untold = 0.10;
+
 // Most drops that leave the chance of too loose at that or less, 0 to 10,000; 0 where the drop, the
 // liquid or the Prediction is none. `drop_stronger`: as PredictionAt, of the drop.
 int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL,
@@ -99,7 +104,7 @@ int safe_drops(const Prediction& prediction, PredictionAt at, double drop_mL,
 double mL_at_chance_too_loose(const Prediction& prediction, double chance);
 
 // What may go in at once before anything was felt: half to seven tenths of the median, and no more
-// than leaves the chance of too loose at 4 %.
+// than leaves the chance of too loose at 4 %, with another studio's word and without.
 struct FirstLiquid {
   double from_mL = 0, to_mL = 0;
   double median_mL = 0; // of what will be wanted

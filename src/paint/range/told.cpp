@@ -214,20 +214,35 @@ LearnPigment facts_told(const ToldRange& told, const LearnPigment& usual, const 
 
 words::Result<RangeFit> learn_told(const LearnProblem& problem, const ToldVariant& told,
                                    const RangeFit* earlier) {
-  const auto from = [&](bool of_told) {
-    return earlier && earlier->told == of_told ? earlier : nullptr;
-  };
+  const bool of_told = earlier && earlier->told;
   LearnProblem by_word = problem;
   by_word.pigments = told.pigments;
-  auto with = learn(by_word, told.priors, from(true));
-  const bool found = with && with->end == LearnEnd::found;
-  if (with) with->told = true;
-  if (found && problem.notes.empty()) return with;
-  auto without = learn(problem, {}, from(false));
-  if (!found) return without;
+  auto with = learn(by_word, told.priors, of_told ? earlier : nullptr);
+  auto without = learn(problem, {}, of_told ? earlier->own.get() : earlier);
+  if (!with || with->end != LearnEnd::found) return without;
+  with->told = true;
+  with->told_share = 1;
   if (!without || without->end != LearnEnd::found) return with;
-  const bool holds = evidence(*with) + std::log(odds_for) >= evidence(*without);
-  return holds ? with : without;
+  const double odds =
+      problem.notes.empty() ? odds_for : odds_for * std::exp(evidence(*with) - evidence(*without));
+  if (odds < 1) return without;
+  with->told_share = 1 / (1 + 1 / odds);
+  with->own = std::make_shared<const RangeFit>(*std::move(without));
+  return with;
+}
+
+words::Result<Prediction> predict_told(const RangeFit& fit, const PredictBatch& batch,
+                                       const PredictBatch& own) {
+  auto by_word = predict(fit, batch);
+  if (!by_word || !fit.own) return by_word;
+  auto alone = predict(*fit.own, own);
+  if (!alone) return alone;
+  for (double& weight : by_word->weights) weight *= fit.told_share;
+  for (double& weight : alone->weights) weight *= 1 - fit.told_share;
+  by_word->own = by_word->points.size();
+  by_word->points.insert(by_word->points.end(), alone->points.begin(), alone->points.end());
+  by_word->weights.insert(by_word->weights.end(), alone->weights.begin(), alone->weights.end());
+  return by_word;
 }
 
 }

@@ -6,7 +6,7 @@
 // by themselves stands (learn_told).
 #pragma once
 
-#include "paint/range/learn.hpp"
+#include "paint/range/predict.hpp"
 
 #include <string>
 #include <string_view>
@@ -63,8 +63,14 @@ LearnPriors priors_told(const ToldRange& told);
 LearnPigment facts_told(const ToldRange& told, const LearnPigment& usual, const std::string& name);
 
 // learn() with that word and without; the one that explains the notes better, the word being
-// nine times as likely beforehand (own choice). Errors: those of learn().
+// nine times as likely beforehand (own choice). That with the word has the other beside it, for
+// predict_told. Errors: those of learn().
 words::Result<RangeFit> learn_told(const LearnProblem& problem, const ToldVariant& told,
                                    const RangeFit* earlier = nullptr);
+
+// predict() by that word and by the studio's own notes, each as far as it is likely. `own`: the
+// batch with its facts as they are usual. Errors: those of predict().
+words::Result<Prediction> predict_told(const RangeFit& fit, const PredictBatch& batch,
+                                       const PredictBatch& own);
 
 }

@@ -16,6 +16,8 @@ constexpr std::uint64_t first_seed = 90000;
 constexpr int lived = 16;      // batches of the new studio
 constexpr int least_ahead = 3; // batches that a word from a studio alike saves
 constexpr int several = 3;     // batches that end right
+constexpr int first_few = 5;   // that may
+constexpr double soup = 0.2;   // ln flow beyond the edge of right
 // Where a word is of other hands or gum, three batches are too few to find that out: one of seven
 // such studios may lose a batch by it. Own choice.
 constexpr double spoilt = 0.05;
@@ -54,12 +56,13 @@ ToldVariant variant_of(const LearnProblem& problem, const ToldRange& told) {
 
 struct Lived {                       // of one kind of studio
   std::array<Share, lived> off = {}; // batch by batch: the forecast from what was wanted, ln
-  Share early_off, early_notes, early_right, early_loose, later_right, later_loose, until_right;
+  Share early_off, early_notes, early_right, early_loose, early_soup, later_right, later_loose,
+      first_five, until_right;
 
   void close_studio() {
     for (Share& share : off) share.close_studio();
-    for (Share* share : {&early_off, &early_notes, &early_right, &early_loose, &later_right,
-                         &later_loose, &until_right})
+    for (Share* share : {&early_off, &early_notes, &early_right, &early_loose, &early_soup,
+                         &later_right, &later_loose, &first_five, &until_right})
       share->close_studio();
   }
 };
@@ -89,6 +92,8 @@ bool follow(Workshop& shop, Slab slab, Prediction now, Lived& lives, LearnProble
   }
   (early ? lives.early_right : lives.later_right).add(felt.genuine == 2);
   if (early) lives.early_notes.add(slab.notes);
+  if (early) lives.early_soup.add(shop.past_edge(slab) > soup);
+  if (slab.number < first_few) lives.first_five.add(felt.genuine == 2);
   return felt.genuine == 2;
 }
 
@@ -100,7 +105,7 @@ void live(Workshop shop, const ToldRange* told, Lived& lives) {
     auto found = told ? learn_told(problem, variant_of(problem, *told)) : learn(problem);
     if (found && found->end == LearnEnd::found) fit = *std::move(found);
     Slab slab = shop.batch(number, false);
-    const auto prediction = predict(fit, asked_of(slab));
+    const auto prediction = predict_told(fit, asked_of(slab), asked_of(slab));
     if (!prediction) return;
     const double off = std::abs(std::log(mL_at_share(*prediction, 0.5)) - shop.asked_of(slab));
     lives.off[static_cast<std::size_t>(number)].add(off);
@@ -116,6 +121,8 @@ struct Pair {
   double hands = 0, lots = 0, off = 0;
   bool alike = true;
   Truth there = {}, here = {};
+  double says_more = 0; // ln, of what is true there
+  int of_each = 1;      // of so many pigments one
 };
 
 const Pair pairs[] = {
@@ -137,7 +144,15 @@ const Pair pairs[] = {
      false,
      {.gamma = 6.5, .thinner = true},
      {.gamma = 6.5, .thinner = true, .change = 3}},
+    {"alike, but the file says four times as much", 0.10, 0.10, 0, false, {}, {}, 1.4},
+    {"alike, but the file says so of every third pigment", 0.10, 0.10, 0, false, {}, {}, 1.4, 3},
 };
+
+void falsify(ToldRange& word, const Pair& pair) {
+  for (std::size_t k = 0; k < word.ln_demands.size(); k += static_cast<std::size_t>(pair.of_each))
+    word.ln_demands[k] += pair.says_more;
+  if (pair.of_each == 1) word.class_offset.centre += pair.says_more;
+}
 
 std::string cell(const Share& share) {
   char text[32];
@@ -171,11 +186,12 @@ bool kept(const Pair& pair, const Lived& told, const Lived& alone, double errors
   };
   const bool sooner = below(told.early_off, alone.early_off, 0.10) &&
                       below(told.early_notes, alone.early_notes, 0) &&
+                      below(alone.first_five, told.first_five, 0) &&
                       below(told.until_right, alone.until_right, 0) &&
                       ahead_by(told, alone) >= least_ahead;
   return (!pair.alike || sooner) && below(alone.later_right, told.later_right, -0.02) &&
          below(alone.early_right, told.early_right, -spoilt) && at_most(told.early_loose, 0.05) &&
-         at_most(told.later_loose, 0.05);
+         below(told.early_soup, alone.early_soup, -0.02) && at_most(told.later_loose, 0.05);
 }
 
 bool print(const Pair& pair, int count, double errors_allowed) {
@@ -184,7 +200,8 @@ bool print(const Pair& pair, int count, double errors_allowed) {
     const auto seed = first_seed + static_cast<std::uint64_t>(2 * i);
     Workshop friends(pair.there, seed);
     const Workshop shop(pair.here, seed + 1, friends, pair.hands, pair.lots, pair.off);
-    const ToldRange word = word_of(friends);
+    ToldRange word = word_of(friends);
+    falsify(word, pair);
     live(shop, &word, told);
     live(shop, nullptr, alone);
     told.close_studio();
@@ -193,9 +210,9 @@ bool print(const Pair& pair, int count, double errors_allowed) {
   const bool good = kept(pair, told, alone, errors_allowed);
   for (const Lived* lives : {&told, &alone}) {
     std::printf("| %s | %s ", pair.name, lives == &told ? "told" : "not told");
-    for (const Share* share :
-         {&lives->early_off, &lives->early_notes, &lives->early_right, &lives->early_loose,
-          &lives->later_right, &lives->later_loose, &lives->until_right})
+    for (const Share* share : {&lives->early_off, &lives->early_notes, &lives->early_right,
+                               &lives->early_loose, &lives->early_soup, &lives->later_right,
+                               &lives->later_loose, &lives->first_five, &lives->until_right})
       std::printf("| %s ", cell(*share).c_str());
     std::printf("| %s |%s\n", lives == &told ? ahead_words(ahead_by(told, alone)).c_str() : "",
                 good || lives != &told ? "" : " **not kept**");
@@ -212,14 +229,18 @@ new one with the same pigments, whose hands and lots differ as said, makes 16 by
 told and once not. *Off*: how far the middle of a forecast lies from what the batch wants, ln.
 *Judged*: how often a batch is judged until it is right, or nothing more is safe. *Ahead by*: after
 how many batches a studio that was told nothing foresees as well as one that was told does from its
-first on. *Three right*: after how many batches that many have ended right. Where studios are alike it
-is promised that the first three forecasts lie nearer by 0.10, are judged no more often, that it is
-ahead by three batches and has its three right no later; everywhere, that later batches end right no
-more seldom, but for 0.02, and the first three no more seldom, but for 0.05 (who was told wrong has no
-notes yet to say so), and that steps are too loose in 0.05 at most.
+first on. *Soup*: ends a fifth beyond the edge of right, or more. *Three right*: after how many batches
+that many have ended right. That count tells little: it is 3 at best, and some 3.7 for who foresees as
+well as a studio ever does and ends four of five batches right, while who was told nothing needs 4.1 to
+4.4; *right, first five* says the same with half the error. Where studios are alike it is promised that
+the first three forecasts lie nearer by 0.10, are judged no more often, that of the first five no fewer
+end right, that it is ahead by three batches and has its three right no later; everywhere, that later
+batches end right no more seldom, but for 0.02, and the first three no more seldom, but for 0.05 (who
+was told wrong has no notes yet to say so), that steps are too loose in 0.05 at most, and that a word
+makes soup in no more than 0.02 beyond what there is without.
 
-| the two studios | | off, first three | judged, first three | right, first three | too loose, first three | right, later | too loose, later | three right | ahead by |
-|---|---|---|---|---|---|---|---|---|---|
+| the two studios | | off, first three | judged, first three | right, first three | too loose, first three | soup, first three | right, later | too loose, later | right, first five | three right | ahead by |
+|---|---|---|---|---|---|---|---|---|---|---|---|
 )";
 
 }
