@@ -47,8 +47,6 @@ void end_pass(Batch& batch, Clock at, bool cut_short = false) {
   if (sums(batch.places).liquid_mL > 0) batch.powder_is_dry = false;
 }
 
-constexpr Clock unattended_s = 7200; // nobody mulls so long without a tap: own choice
-
 // Lets the paint dry up to a moment, leaving points of the trail on the way. A pass that was left
 // running has ended with what was told last.
 void dry_until(Batch& batch, Clock until) {

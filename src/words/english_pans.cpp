@@ -57,7 +57,7 @@ std::string_view english(PansSay id) {
   case Say::pans_old_day: return "1 day old";
   case Say::pans_in_jar: return "{0} mL left to pour";
   case Say::pans_share_full: return "{0} % full when dry";
-  case Say::pans_share_dry: return "{0} % when dry";
+  case Say::pans_share_dry: return "fills {0} %";
   case Say::pans_share: return "{0} %";
   case Say::pans_pour_layer: return "pour layer {0}";
   case Say::pans_into_one: return "into 1 pan";

@@ -144,8 +144,17 @@ std::string written(const Story& story) {
   const Teller own = teller();
   std::string out = story.before + padded("", 7) + padded(own.plan, 58) + story.plan + "\n";
   int times = 1;
+  std::string said_last;
+  const auto add_later = [&](const Told& t) {
+    if (t.at_last != said_last) out += padded("", 65) + own.later + ": " + t.at_last + "\n";
+    said_last = t.at_last;
+  };
   for (std::size_t i = 0; i < story.lines.size(); ++i) {
     const Told& t = story.lines[i];
+    if (std::holds_alternative<session::GoesOn>(t.entry.event)) { // no hand did anything
+      add_later(t);
+      continue;
+    }
     if (std::holds_alternative<session::LaidOut>(t.entry.event)) continue;
     if (t.advice.kind == bench::Advice::weigh_pigment && !t.flow) continue;
     if (i + 1 < story.lines.size() && goes_on(t, story.lines[i + 1])) {
@@ -158,7 +167,8 @@ std::string written(const Story& story) {
     out += padded(screens::minutes_seconds(t.entry.clock), 7) + padded(did, 34) +
            padded(t.ratio ? paint::written(t.ratio->value, 1) + " g/10 g" : "", 13) +
            padded(t.flow ? own.flow + " " + paint::written(*t.flow, 2) : "", 11) + t.at_once + "\n";
-    if (t.at_last != t.at_once) out += padded("", 65) + own.later + ": " + t.at_last + "\n";
+    said_last = t.at_once;
+    add_later(t);
   }
   return out;
 }

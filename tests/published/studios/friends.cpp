@@ -232,7 +232,7 @@ how many batches a studio that was told nothing foresees as well as one that was
 first on. *Soup*: ends a fifth beyond the edge of right, or more. *Three right*: after how many batches
 that many have ended right. That count tells little: it is 3 at best, and some 3.7 for who foresees as
 well as a studio ever does and ends four of five batches right, while who was told nothing needs 4.1 to
-4.4; *right, first five* says the same with half the error. Where studios are alike it is promised that
+4.4; *right, first five* stands beside it. Where studios are alike it is promised that
 the first three forecasts lie nearer by 0.10, are judged no more often, that of the first five no fewer
 end right, that it is ahead by three batches and has its three right no later; everywhere, that later
 batches end right no more seldom, but for 0.02, and the first three no more seldom, but for 0.05 (who
