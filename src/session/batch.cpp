@@ -47,15 +47,10 @@ void end_pass(Batch& batch, Clock at, bool cut_short = false) {
   if (sums(batch.places).liquid_mL > 0) batch.powder_is_dry = false;
 }
 
-// Lets the paint dry up to a moment, leaving points of the trail on the way. A pass that was left
-// running has ended with what was told last.
+// Lets the paint dry up to a moment, leaving points of the trail on the way.
 void dry_until(Batch& batch, Clock until) {
   const Clock whole = until - batch.clock;
   if (whole <= 0) return;
-  if (whole > unattended_s && running(batch)) {
-    end_pass(batch, batch.clock, true);
-    batch.passes.back().left_running = true;
-  }
   const bool gap = whole > gap_s;
   if (!dries(batch.places)) return pass_by(batch, until);
   const double steps = gap ? 1 : std::min(most_steps, std::ceil(whole / finest_step_s));
@@ -83,6 +78,7 @@ void end_work(Batch& batch, const FoldState& state) {
 
 void begin_stage(Batch& batch, FoldState& state, const StageBegan& s, const std::string& session) {
   end_work(batch, state);
+  state.lies_open = false;
   batch.progress = Progress::open;
   if (!lies(batch.places, Place::slab) && lies(batch.places, Place::jar)) {
     move(batch.places, Place::jar, Place::slab, all_of_it, "");
@@ -274,13 +270,23 @@ void add(Batch& batch, const Entry& e, const Card& card, const paint::Amount& gr
   put_in(batch, card, grams, e.ref);
 }
 
+// A pass that was left running has ended with what a hand did last; signs of life are no hand's.
+void end_forgotten(FoldState& state) {
+  Batch& batch = state.batch;
+  if (!running(batch) || batch.clock - state.handled_at <= unattended_s) return;
+  end_pass(batch, state.handled_at, true);
+  batch.passes.back().left_running = state.lies_open = true;
+}
+
 // A pass belongs to the session that began it: when another session speaks, or none does any more,
 // it had ended with its own session's last line.
 void leave_session(FoldState& state, const std::string& next, Clock left_at) {
   if (state.pass_session.empty() || state.pass_session == next) return;
   if (running(state.batch)) dry_until(state.batch, left_at);
+  end_forgotten(state);
   end_pass(state.batch, state.batch.clock, true);
   state.wet_at.reset();
+  state.lies_open = false;
   state.pass_session.clear();
   state.batch.places.spread = paint::Spread::gathered;
 }
@@ -323,8 +329,10 @@ void go_on_until(FoldState& state, const BatchLines& lines, const std::optional<
     const Clock until = clock_of(*now, lines, batch.opened_at, batch.clock);
     leave_session(state, now->session, std::min(left_at, until));
     dry_until(batch, until);
-  } else if (running(batch)) {
+    end_forgotten(state);
+  } else if (running(batch) || state.lies_open) {
     dry_until(batch, left_at);
+    end_forgotten(state);
     if (lines.over.count(state.pass_session) > 0) leave_session(state, "", left_at);
   }
 }
@@ -342,6 +350,8 @@ void take(FoldState& state, FoldLines& lines) {
     pass_by(batch, e.clock);
   else
     dry_until(batch, e.clock);
+  end_forgotten(state);
+  if (!std::holds_alternative<GoesOn>(e.event)) state.handled_at = batch.clock;
   e.flow_before = live(batch.places).flow;
   const Card* card = lines.of.cards[i].get();
   if (!e.withdrawn) std::visit(Apply{batch, state, card, e}, e.event);
@@ -380,21 +390,6 @@ Logs all_of(const std::vector<Log>& logs) {
   Logs out;
   for (const Log& log : logs) out.push_back(&log);
   return out;
-}
-
-std::vector<std::string> batch_ids(const Logs& logs) {
-  std::map<std::string, std::int64_t> first;
-  for (const Log* log : logs)
-    for (const Line& line : log->lines) {
-      if (!std::holds_alternative<Opened>(line.event) || line.batch.empty()) continue;
-      const auto [at, fresh] = first.try_emplace(line.batch, line.at);
-      at->second = std::min(at->second, line.at);
-    }
-  std::vector<std::string> ids;
-  for (const auto& [id, at] : first) ids.push_back(id);
-  std::stable_sort(ids.begin(), ids.end(),
-                   [&](const auto& a, const auto& b) { return first[a] < first[b]; });
-  return ids;
 }
 
 }

@@ -2,6 +2,7 @@
 #include "session/amounts.hpp"
 
 #include <algorithm>
+#include <map>
 
 namespace session {
 
@@ -120,6 +121,21 @@ std::uint32_t colour_of(const Batch& batch) {
     most_mL = mL;
   }
   return most ? pigment_of(*most).colour : 0;
+}
+
+std::vector<std::string> batch_ids(const Logs& logs) {
+  std::map<std::string, std::int64_t> first;
+  for (const Log* log : logs)
+    for (const Line& line : log->lines) {
+      if (!std::holds_alternative<Opened>(line.event) || line.batch.empty()) continue;
+      const auto [at, fresh] = first.try_emplace(line.batch, line.at);
+      at->second = std::min(at->second, line.at);
+    }
+  std::vector<std::string> ids;
+  for (const auto& [id, at] : first) ids.push_back(id);
+  std::stable_sort(ids.begin(), ids.end(),
+                   [&](const auto& a, const auto& b) { return first[a] < first[b]; });
+  return ids;
 }
 
 }

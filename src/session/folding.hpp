@@ -14,6 +14,8 @@ struct FoldState {
   Batch batch; // without its entries and cards; of the warnings the fold's own
   std::string pass_session;
   Clock powder_at = 0;            // when the last of it was added
+  Clock handled_at = 0;           // when a hand did something last
+  bool lies_open = false;         // the paint, since a pass that was left running
   std::optional<Clock> wet_at;    // since when there was liquid with it, and nobody timing the work
   std::optional<Clock> soaked_at; // found dry: when water given back will have soaked in
   std::map<Ref, paint::Mixture> named; // the paint in hand after lines that a later line names
