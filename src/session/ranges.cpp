@@ -329,7 +329,7 @@ words::Result<paint::Prediction> foreseen(const Ranges& ranges, const RangeQuest
 std::optional<paint::LnSpread> demand_in(const Ranges& ranges, const Card& pigment) {
   const RangeQuestion question = range_question(ranges, {{&pigment, 1}});
   const int number = question.batch.pigments.front().fit;
-  if (number >= 0)
+  if (number >= 0 && !ranges.fit.own) // else each word counts as far as it is likely
     if (const auto& known = ranges.fit.pigments[static_cast<std::size_t>(number)]; known.at >= 0)
       return paint::LnSpread{known.ln_demand, known.sd};
   const auto prediction = foreseen(ranges, question);

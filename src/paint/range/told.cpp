@@ -159,6 +159,7 @@ std::optional<words::Error> implausible_strength(const NormalPrior& said) {
 
 std::optional<words::Error> implausible(const ToldRange& told) {
   const double most = std::log(5);
+  if (told.batches < 1) return words::Error{words::PaintSay::told_of_nothing, {}};
   for (std::size_t i = 0; i < told.pigments.size(); ++i) {
     const CataloguePigment* known = in_catalogue(told.pigments[i]);
     if (!known) continue;

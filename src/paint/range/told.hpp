@@ -43,8 +43,8 @@ words::Result<ToldRange> told_from(std::string_view bytes);
 // Well written, and not of any paint: a demand, or that of all classes, beyond five times what is
 // expected, or below a fifth of it (own choice: some three sds of what studios and pigments of a
 // class differ by); or a strength beyond three sds of what gums of all kinds do, or known for
-// certain; or a hand beyond five sds of what hands are (own choice). Asked before it is kept; what
-// was kept earlier stays readable. told_implausible, told_implausible_offset,
+// certain; or a hand beyond five sds of what hands are (own choice); or of no batch. Asked before
+// it is kept; what was kept earlier stays readable. told_implausible, told_implausible_offset,
 // told_implausible_strength, told_certain_strength, told_no_hand.
 std::optional<words::Error> implausible(const ToldRange& told);
 
