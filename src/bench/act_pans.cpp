@@ -73,6 +73,8 @@ void judge(Bench& bench, session::Became as, const Now& now, Effects& effects) {
   const auto said = said_of(*bench.pans.folded, bench.pans.pan);
   const bool own = said && said->line.session == bench.sitting.session;
   const bool asked_anew = verdict_day_due(bench, pans_batch(bench), now) != 0;
+  constexpr std::int64_t one_tap_ms = 1000; // two so near each other are one
+  if (own && said->verdict == verdict && now.wall_ms - said->at < one_tap_ms) return;
   if (own && said->verdict == verdict && !asked_anew)
     return record_of_pans(bench, session::Withdrawn{said->line}, now, effects);
   record_of_pans(bench, verdict, now, effects);

@@ -10,6 +10,7 @@
 #include "bench/shelf.hpp"
 #include "paint/heap.hpp"
 #include "session/bytes.hpp"
+#include "session/covered.hpp"
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
 
@@ -198,9 +199,29 @@ void leave_finder(PlanState& plan) {
 
 namespace {
 
+// Water that went in when the paint had stood, before it was felt again: it took the place of what
+// had dried off.
+double given_back_g(const session::Batch& batch, const std::string& card) {
+  double g = 0;
+  bool stood = false;
+  session::Clock before = 0;
+  for (const session::Entry& e : batch.entries) {
+    if (e.withdrawn || !by_hand(e.event)) continue;
+    if (e.clock - before > session::gap_s) stood = true;
+    before = e.clock;
+    const auto* added = std::get_if<session::Added>(&e.event);
+    if (std::holds_alternative<session::Felt>(e.event)) stood = false;
+    if (const auto* found = std::get_if<session::Found>(&e.event))
+      stood = found->as == session::State::dry;
+    if (stood && added && added->of == card && e.grams) g += e.grams->value;
+  }
+  return g;
+}
+
 // To 1 g of pigment, of all that was put in: what stayed on the tools took its share of both.
 std::vector<std::pair<std::string, double>> extras_of(const session::Batch& batch) {
   std::vector<std::pair<std::string, double>> out;
+  constexpr double least_g = 0.005; // less than half a drop
   double pigment_g = 0;
   for (const session::Total& t : batch.totals)
     if (t.card.kind() == session::CardKind::pigment) pigment_g += t.grams.value;
@@ -208,7 +229,10 @@ std::vector<std::pair<std::string, double>> extras_of(const session::Batch& batc
   for (const session::Total& t : batch.totals) {
     const bool extra =
         session::is_liquid(t.card.kind()) && t.card.kind() != session::CardKind::binder;
-    if (extra && t.grams.value > 0) out.emplace_back(t.card.id, t.grams.value / pigment_g);
+    if (!extra) continue;
+    const bool water = t.card.kind() == session::CardKind::water;
+    const double g = t.grams.value - (water ? given_back_g(batch, t.card.id) : 0);
+    if (g > least_g) out.emplace_back(t.card.id, g / pigment_g);
   }
   return out;
 }

@@ -181,6 +181,8 @@ Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
   advice.low_g = mL.low * of.g_per_mL;
   advice.high_g = mL.high * of.g_per_mL;
   advice.amount = at_once(mL.low, mL.high, of);
+  if (!is_nothing(advice.amount))
+    advice.low_g = std::min(advice.low_g, mL_of(advice.amount, of) * of.g_per_mL);
   return advice;
 }
 

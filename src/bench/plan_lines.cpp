@@ -91,9 +91,12 @@ Step rest_line(const Bench& bench, const session::Card& binder, const Planned& p
   return line;
 }
 
-Step::Why why_extra(const PlannedPigment& extra, const Planned& p) {
-  const bool lacked = p.last_time && p.last_time->in_plan && p.last_time->of == extra.card;
-  return lacked ? Step::lacked : Step::extra;
+Step::Why why_extra(const session::Card& extra, const Planned& p) {
+  if (!p.last_time || !p.last_time->in_plan) return Step::extra;
+  const bool sweet =
+      extra.kind() == session::CardKind::honey || extra.kind() == session::CardKind::glycerin;
+  const bool other = p.last_time->of == extra.id || (sweet && p.last_time->sweet_share < 1);
+  return other ? Step::lacked : Step::extra;
 }
 
 }
@@ -114,7 +117,7 @@ std::vector<Step> plan_lines(const Bench& bench, const Planned& comes_to) {
   }
   for (const PlannedPigment& extra : comes_to.extras)
     if (const session::Card* card = shelf_card(bench, extra.card))
-      out.push_back(liquid_line(bench, *card, why_extra(extra, comes_to), extra.grams));
+      out.push_back(liquid_line(bench, *card, why_extra(*card, comes_to), extra.grams));
   return out;
 }
 

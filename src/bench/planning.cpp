@@ -241,23 +241,42 @@ void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
   if (!card) return;
   const Measures of = measures_of(bench, *card);
   p.first_helping.amount = at_once(low, high, of);
-  if (!is_nothing(p.first_helping.amount))
-    p.rest_g = std::max(0.0, p.binder_g - session::mL_of(p.first_helping.amount, of) / per_g);
+  if (!is_nothing(p.first_helping.amount)) {
+    const double g = session::mL_of(p.first_helping.amount, of) / per_g;
+    p.first_helping.low_g = std::min(p.first_helping.low_g, g);
+    p.rest_g = std::max(0.0, p.binder_g - g);
+  }
   constexpr double nothing = 0.05; // of what was made before: as much less as a spoon may hold
   if (p.rest_g * per_g < of.drop_mL / 2 || (p.as_made && p.rest_g < nothing * p.binder_g))
     p.rest_g = 0;
   p.rest_spoons = spoons_in(p.rest_g * per_g, of);
   const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
-  const bool below_a_spoon = p.rest_g * per_g < of.spoon_mL / 4; // as many as are counted, of that
-  if (p.rest_spoons <= 0 && (drops <= most_counted || below_a_spoon))
+  constexpr long a_five = 5;
+  if (p.rest_spoons <= 0 && drops <= most_counted + a_five)
     p.drops = drops_by_fives(0, static_cast<int>(std::min<long>(drops, most_counted)));
 }
 
-// Last time's dry paint lacked it: of what is made again so much more. A recipe stays as it is.
+void put_in_less_sweet(const Bench& bench, LastTime& last, Planned& p) {
+  for (PlannedPigment& extra : p.extras) {
+    const session::Card* card = shelf_card(bench, extra.card);
+    const bool sweet = card && (card->kind() == session::CardKind::honey ||
+                                card->kind() == session::CardKind::glycerin);
+    if (!sweet) continue;
+    extra.grams *= last.sweet_share;
+    last.in_plan = true;
+  }
+  constexpr double least_g = 0.005; // less than half a drop
+  std::erase_if(p.extras, [](const PlannedPigment& extra) { return extra.grams < least_g; });
+}
+
+// Last time's dry paint lacked it, or had too much: of what is made again so much more, or less. A
+// recipe stays as it is.
 void put_in_what_lacked(const Bench& bench, Planned& p) {
   p.last_time = last_time(bench, p);
-  if (!p.last_time || p.last_time->of.empty() || p.by_recipe) return;
+  if (!p.last_time || p.by_recipe) return;
   LastTime& last = *p.last_time;
+  if (last.sweet_share < 1) put_in_less_sweet(bench, last, p);
+  if (last.of.empty()) return;
   if (last.of == bench.plan.binder) {
     if (p.as_made) p.binder_g += last.g;
     last.in_plan = p.as_made;

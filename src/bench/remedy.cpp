@@ -1,5 +1,7 @@
 #include "bench/remedy.hpp"
 
+#include "bench/advice_parts.hpp"
+
 #include <algorithm>
 
 namespace bench {
@@ -28,6 +30,11 @@ std::optional<paint::GumState> gum_with(const session::Batch& batch, const Known
                           session::marks_of(known.verdicts, session::family_of(batch)));
 }
 
+bool felt_loose(const session::Batch& batch) {
+  const LastNote note = last_note(batch);
+  return note.feel > session::Feel::right && !note.added_since;
+}
+
 constexpr double powder_for_strings = 0.05; // of the pigment
 
 // What is usual for gelling is water, for strings powder, and for water that separates binder.
@@ -36,7 +43,11 @@ bool gum_speaks_against(TroubleKind trouble, const session::Batch& batch, const 
   case TroubleKind::gelling: return gum_with(batch, known, 0) == paint::GumState::too_little;
   case TroubleKind::gummy:
     return gum_with(batch, known, powder_for_strings) == paint::GumState::too_little;
-  case TroubleKind::separates: return gum_with(batch, known, 0) == paint::GumState::too_much;
+  case TroubleKind::separates: {
+    const auto gum = gum_with(batch, known, 0);
+    return gum == paint::GumState::too_much ||
+           (felt_loose(batch) && gum != paint::GumState::too_little);
+  }
   case TroubleKind::wont_wet:
   case TroubleKind::gritty:
   case TroubleKind::foams:

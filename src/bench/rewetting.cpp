@@ -65,11 +65,17 @@ paint::Parts parts_of(const session::Card* card) {
   return card ? session::material_of(*card).value_or(paint::Material{}).parts : paint::Parts{};
 }
 
-// All that the plan puts in, dry.
-paint::Wet planned_dry(const Bench& bench, const Planned& planned) {
+bool is_sweet(const session::Card* card) {
+  return card && (card->kind() == CardKind::honey || card->kind() == CardKind::glycerin);
+}
+
+// All that the plan puts in, dry; of honey and glycerin beside the binder so much.
+paint::Wet planned_dry(const Bench& bench, const Planned& planned, double sweet_share = 1) {
   paint::Wet dry;
   const auto put = [&](const std::string& id, double g) {
-    const paint::Parts parts = parts_of(shelf_card(bench, id));
+    const session::Card* card = shelf_card(bench, id);
+    const paint::Parts parts = parts_of(card);
+    if (id != bench.plan.binder && is_sweet(card)) g *= sweet_share;
     dry.gum_g += g * parts.gum;
     dry.honey_g += g * parts.honey;
     dry.glycerin_g += g * parts.glycerin;
@@ -151,7 +157,24 @@ paint::PigmentClass family_planned(const Bench& bench, const Planned& planned) {
   return family;
 }
 
-void ask_for_less(const Bench& bench, double index, const paint::Wet& has, LastTime& out) {
+// Of the extras' honey and glycerin, as much as dries in this room.
+double share_that_dries(const Bench& bench, const Planned& planned, double index) {
+  const auto dries = [&](double share) {
+    const auto there = paint::tack_index(planned_dry(bench, planned, share), planned_room(bench));
+    return there && *there <= index;
+  };
+  double least = 0, most = 1;
+  if (dries(most)) return most;
+  for (int i = 0; i < 20; ++i) {
+    const double middle = (least + most) / 2;
+    (dries(middle) ? least : most) = middle;
+  }
+  return least;
+}
+
+void ask_for_less(const Bench& bench, const Planned& planned, double index, LastTime& out) {
+  const paint::Wet has = planned_dry(bench, planned);
+  out.sweet_share = share_that_dries(bench, planned, index);
   paint::Wet gum;
   gum.gum_g = 10;
   const auto honey = paint::softener_g(paint::Softener::honey, index, gum, planned_room(bench));
@@ -219,8 +242,8 @@ std::optional<LastTime> last_time(const Bench& bench, const Planned& planned) {
                     pigment_mL(bench, planned),
                 has, out);
   else if (last->as == Became::sticky)
-    ask_for_less(bench, last->index > 0 ? std::min(range.high, last->index / at_least) : range.high,
-                 has, out);
+    ask_for_less(bench, planned,
+                 last->index > 0 ? std::min(range.high, last->index / at_least) : range.high, out);
   else
     ask_for_softener(bench, std::max(range.low, at_least * last->index), has, out);
   return out;

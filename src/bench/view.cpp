@@ -247,10 +247,15 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   if (!bench.photos.there) v.trail.photos.clear();
   v.trail.ghost = bench.earlier.ghost;
   v.last_time_g = made_in_all(bench);
+  constexpr double alike = 0.02;
+  if (const double g = planned_in_all(bench).g;
+      v.last_time_g && g > 0 && std::abs(g - *v.last_time_g) > alike * g)
+    v.planned_g = g;
   if (batch.plan && !batch.plan->of.recipe.empty()) {
     const PlannedBinder planned = planned_in_all(bench);
     v.by_recipe_g = planned.g > 0 ? std::optional(planned.g) : std::nullopt;
     v.last_time_g.reset();
+    v.planned_g.reset();
   }
   if (batch.progress == session::Progress::open) v.portions = bench.earlier.portions;
   v.softening = softening_of_slab(bench);
@@ -263,7 +268,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   const Known known = known_of(bench);
   v.advice = advise(batch, bench.expected.answer, measures, known);
   keep_to_jar(bench, v.advice);
-  v.smooth = !is_known_rough(smooth_state(batch, known.mulling_left, known.pass_s));
+  v.smooth = v.advice.specks == SpecksStay::coarse || v.advice.specks == SpecksStay::as_it_is ||
+             !is_known_rough(smooth_state(batch, known.mulling_left, known.pass_s));
   v.flows_right = flows_right(batch);
   v.to_come = to_come(bench);
   if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)

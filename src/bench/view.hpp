@@ -118,7 +118,8 @@ struct SlabView {
   std::vector<MaterialView> pigments; // where one pad stands for all
   std::vector<MaterialView> cards;    // of the panel of materials
   std::optional<Remedy> remedy;
-  std::vector<LineView> lines; // this page's; the chosen one alone in its panel
+  std::optional<double> planned_g; // binder in all, where that is another than last time
+  std::vector<LineView> lines;     // this page's; the chosen one alone in its panel
   bool line_has_amount = false;
   std::optional<Doubt> doubt; // about the chosen one
   std::vector<PaintView> paints;

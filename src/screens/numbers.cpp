@@ -62,6 +62,13 @@ std::string tack_words(const bench::SlabView& slab) {
   return slab.room_guessed ? say(words::ScreensSay::by_guessed_room, {tack}) : tack;
 }
 
+// Honey or glycerin belongs to the paint before it is gathered.
+bool sweet_to_come(const bench::SlabView& slab) {
+  return std::any_of(slab.to_come.begin(), slab.to_come.end(), [](const bench::ToComeView& one) {
+    return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
+  });
+}
+
 // Before the powder is wet it is still to be divided.
 bool says_portions(const bench::SlabView& slab) {
   return slab.portions > 1 && slab.advice.kind == bench::Advice::first_helping && !slab.advice.rest;
@@ -70,13 +77,14 @@ bool says_portions(const bench::SlabView& slab) {
 Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (slab.newer) return {say(words::SessionSay::batch_of_newer_format), Tone::caution};
   if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
+  if (is_right_in_all(slab.advice) && !slab.advice.sticky && sweet_to_come(slab))
+    return {say(Say::right_to_come), Tone::advice, 3};
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (says_portions(slab)) {
-    advice.shorter = advice.words;
     const auto grams = std::min(advice.words.find(" ("), advice.words.size()); // may give way
-    advice.words = say(Say::start_in_portions,
-                       {advice.words.substr(0, grams), std::to_string(slab.portions)}) +
-                   advice.words.substr(grams);
+    advice.shorter =
+        say(Say::start_in_portions, {advice.words.substr(0, grams), std::to_string(slab.portions)});
+    advice.words = advice.shorter + advice.words.substr(grams);
     advice.whole_lines = 2;
     if (slab.dust) advice.max_lines = 2; // the mask has to be read too
   }
@@ -122,7 +130,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
         {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
   const bool all_said = is_right_in_all(slab.advice);
   if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
-  if (slab.last_time_g)
+  if (slab.planned_g)
+    out.push_back({say(Say::planned_in_all, {grams_number(*slab.planned_g)}), Tone::plain});
+  else if (slab.last_time_g)
     out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
   if (slab.by_recipe_g)
     out.push_back({say(Say::by_recipe, {grams_number(*slab.by_recipe_g)}), Tone::plain});

@@ -141,8 +141,11 @@ std::vector<Figure> figures_of(const bench::PlanView& plan) {
     out.push_back({p.layers == 1 ? say(Say::plan_one_layer)
                                  : say(Say::plan_layers, {std::to_string(p.layers)}),
                    say(Say::plan_pans_of, {std::to_string(p.pans), plan.pan})});
-  out.push_back({say(Say::plan_ratio, {words::number(10 * p.binder_g / p.pigment_g, 1)}),
-                 say(p.as_made && !p.by_recipe ? Say::plan_ratio_last : Say::plan_ratio_what)});
+  const bool more =
+      p.last_time && p.last_time->in_plan && p.last_time->as == session::Became::rubs_off;
+  out.push_back(
+      {say(Say::plan_ratio, {words::number(10 * p.binder_g / p.pigment_g, 1)}),
+       say(p.as_made && !p.by_recipe && !more ? Say::plan_ratio_last : Say::plan_ratio_what)});
   out.push_back({say(Say::plan_mL, {words::number(p.wet_mL, 1)}), say(Say::plan_wet_paint)});
   return out;
 }
@@ -203,6 +206,7 @@ std::string last_time_words(const bench::LastTime& last) {
                         : last.as == Became::rubs_off ? Say::plan_last_rubs_off
                                                       : Say::plan_last_wont_rewet);
   if (last.enough) return say(Say::plan_last_enough, {then});
+  if (last.in_plan && last.sweet_share < 1) return say(Say::plan_last_less_in_plan, {then});
   if (last.in_plan && last.drops > 0)
     return say(Say::plan_last_in_plan_drops, {then, std::to_string(last.drops), last.card});
   if (last.in_plan) return say(Say::plan_last_in_plan, {then, grams_number(last.g), last.card});

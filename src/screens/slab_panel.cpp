@@ -55,6 +55,7 @@ struct Question {
 std::string away_words(std::int64_t away_ms) {
   const double hours = static_cast<double>(away_ms) / 3'600'000;
   if (hours >= 48) return say(Say::ask_found_days, {words::number(hours / 24, 0)});
+  if (hours < 1.5) return say(Say::ask_found_minutes, {minutes_words(60 * hours)});
   return say(Say::ask_found_hours, {words::number(hours, hours < 1.95 ? 1 : 0)});
 }
 

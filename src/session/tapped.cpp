@@ -14,6 +14,12 @@ namespace {
 constexpr double most_spoons = 12; // more is weighed: own choice
 constexpr double rounding = 1e-9;  // an amount that was made of drops is so many drops
 
+// What is said in spoons is said in teaspoons: 4.9 mL, or 5, and worn or deep ones (own choice).
+bool is_teaspoon(const Card& spoon) {
+  const double mL = volume_of(spoon).mL;
+  return mL > 4 && mL < 6.5;
+}
+
 double mL_of(const words::Result<paint::Amount>& grams, double mL_per_g, double otherwise) {
   return grams ? grams->value * mL_per_g : otherwise;
 }
@@ -30,7 +36,8 @@ Measures measures_of(const Card& liquid, const Card* dropper, const Card* spoon)
   if (dropper)
     m.drop_mL =
         mL_of(paint::grams_of_drops(1, dropper_of(*dropper), *material), per_g, any_drop_mL);
-  if (spoon) m.spoon_mL = mL_of(paint::grams_of_spoons(1, spoon_of(*spoon), *material), per_g, 0);
+  if (spoon && is_teaspoon(*spoon))
+    m.spoon_mL = mL_of(paint::grams_of_spoons(1, spoon_of(*spoon), *material), per_g, 0);
   return m;
 }
 

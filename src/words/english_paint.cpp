@@ -98,6 +98,7 @@ std::string_view english(PaintSay id) {
   case Say::told_version:
     return "What the other studio tells is of version {0}: this program reads version 1.";
   case Say::told_field: return "What the other studio tells lacks “{0}”, or it is no such thing.";
+  case Say::told_of_nothing: return "It rests on no batch: there is nothing to begin from.";
   case Say::told_out_of_range: return "What the other studio tells has “{0}” out of range.";
   case Say::told_unknown_pigment:
     return "The other studio tells of “{0}”, a pigment that this program does not know.";

@@ -54,6 +54,8 @@ std::string_view english(PlanSay id) {
     return "{0}: about {1} drops of {2} more than then are in this plan (own guess).";
   case Say::plan_last_in_plan:
     return "{0}: about {1} g of {2} more than then is in this plan (own guess).";
+  case Say::plan_last_less_in_plan:
+    return "{0}: this plan has less honey or glycerin than then (own guess).";
   case Say::plan_last_enough: return "{0}; this plan differs by enough.";
   case Say::plan_last_less: return "{0}: less honey or glycerin.";
   case Say::plan_last_sweeter: return "{0}: more honey or glycerin.";
@@ -71,7 +73,7 @@ std::string_view english(PlanSay id) {
   case Say::plan_then: return "then";
   case Say::plan_by_recipe: return "by the recipe";
   case Say::plan_as_last: return "as last time";
-  case Say::plan_more_this_time: return "more this time";
+  case Say::plan_more_this_time: return "this time";
   case Say::plan_by_feel: return "by feel";
   case Say::plan_minutes: return "{0} min";
   case Say::plan_from_to: return "{0} to {1}";

@@ -46,9 +46,9 @@ std::string_view english(ScreensSay id) {
   case Say::to_come_weigh_out: return "weigh out {0}";
   case Say::advice_weigh_pigment: return "weigh the pigment first";
   case Say::advice_first_helping: return "start with {0} g binder";
-  case Say::advice_first_spoons: return "start with {0} of binder ({1} g)";
+  case Say::advice_first_spoons: return "start with {0} binder ({1} g)";
   case Say::advice_rest: return "add the rest at once: {0} g binder";
-  case Say::advice_rest_spoons: return "add the rest at once: {0} of binder ({1} g)";
+  case Say::advice_rest_spoons: return "add the rest at once: {0} binder ({1} g)";
   case Say::advice_from_to: return "{0} to {1}";
   case Say::advice_of_binder: return "{0} of binder";
   case Say::advice_of_water: return "{0} of water";
@@ -89,10 +89,8 @@ std::string_view english(ScreensSay id) {
   case Say::advice_there_hard: return "it flows right; {0}";
   case Say::advice_right_by_knife: return "it flows right: mull it now, then make a test dot";
   case Say::advice_specks_stay: return "specks stay: mull it in smaller portions, then a dot";
-  case Say::advice_specks_as_it_is:
-    return "specks stay: gather it as it is; next time mull less at a time";
-  case Say::advice_specks_coarse:
-    return "grains stay: gather it as it is; next time grind it dry, mask on";
+  case Say::advice_specks_as_it_is: return "specks stay: gather it; next time mull less at once";
+  case Say::advice_specks_coarse: return "grains stay: gather it; next time grind it dry, mask on";
   case Say::advice_of_named: return "{0} of {1}";
   case Say::advice_right_but_gum: return "gum is short: dry it a little, add {0}";
   case Say::advice_right_but_gum_minutes: return "gum is short: mull wide {0} min, add {1}";

@@ -47,6 +47,8 @@ std::string_view english(SlabSay id) {
   case Say::pad_keep_dropper_what: return "the next drops go by it";
   case Say::trail_gathered: return "gathered {0}";
   case Say::trail_last_time: return "last time";
+  case Say::planned_in_all: return "planned {0} g binder in all";
+  case Say::right_to_come: return "right and smooth: add what is still to come, mull, judge";
   case Say::last_time: return "last time {0} g binder in all";
   case Say::by_recipe: return "by the recipe {0} g binder in all";
   case Say::in_portions: return "to be mulled in {0} portions, as planned";
@@ -78,6 +80,7 @@ std::string_view english(SlabSay id) {
   case Say::ask_line: return "which entry is wrong?";
   case Say::ask_no_lines: return "Nothing has been done yet.";
   case Say::ask_how_wrong: return "what should it have been?";
+  case Say::ask_found_minutes: return "You were away {0} min. Has it dried?";
   case Say::ask_found_hours: return "You were away {0} h. Has it dried?";
   case Say::ask_found_days: return "You were away {0} days. Has it dried?";
   case Say::found_wet: return "still wet";

@@ -79,8 +79,9 @@ enum class PaintSay {
   told_too_large, // 0: bytes
   told_not_json,
   told_format,
-  told_version,              // 0: which
-  told_field,                // 0: field
+  told_version, // 0: which
+  told_field,   // 0: field
+  told_of_nothing,
   told_out_of_range,         // 0: field
   told_unknown_pigment,      // 0: name
   told_implausible,          // 0: name, 1 and 2: mL to 1 mL, told and usual

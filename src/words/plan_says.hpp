@@ -51,6 +51,7 @@ enum class PlanSay {
   plan_last_more,
   plan_last_in_plan_drops,
   plan_last_in_plan,
+  plan_last_less_in_plan,
   plan_last_enough,
   plan_last_less,
   plan_last_sweeter,

@@ -148,6 +148,7 @@ TEST_CASE("cracked: the likely causes in order, what is seen here first") {
   REQUIRE(shown(h).causes.size() == 4);
   CHECK(shown(h).causes[0] == paint::LikelyCause{CrackCause::too_hard, true}); // no honey in it
   CHECK(shown(h).causes[1].cause == CrackCause::deep_layer);
+  h.wait(1);
   h.tap("became cracked"); // taken back
   CHECK(shown(h).causes.empty());
 }

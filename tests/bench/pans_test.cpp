@@ -217,6 +217,9 @@ TEST_CASE("the word that stands, tapped again, is taken back; another only follo
   h.tap("became sunken");
   CHECK(batch(h).verdicts.size() == 3);
   CHECK(shown(h).said->as == Became::sunken);
+  h.tap("became sunken"); // a thumb that bounced
+  CHECK(batch(h).verdicts.size() == 3);
+  h.wait(1);
   h.tap("became sunken");
   CHECK(batch(h).verdicts.size() == 2);
   CHECK(shown(h).said->as == Became::mould);
@@ -283,6 +286,7 @@ TEST_CASE("asked after 1, 3, 10 and 30 days; a verdict after the ask settles it"
   h.tap("became good"); // once more, of that day
   CHECK(verdict_day_due(h.b, id, h.now()) == 0);
   CHECK(shown(h).said->as == session::Became::good);
+  h.wait(1);
   h.tap("became good"); // a slip of the finger is taken back, and the ask stands again
   CHECK(verdict_day_due(h.b, id, h.now()) == 10);
   h.tap("became good");

@@ -100,6 +100,9 @@ TEST_CASE("the word taken back, another after it, or the batch discarded: nothin
   Hands h;
   const std::string batch = batch_that_became(h, "wont_rewet");
   REQUIRE(h.b.rewetting.of.count(batch) == 1);
+  h.tap("became wont_rewet"); // a bouncing thumb
+  CHECK(h.b.rewetting.of.size() == 1);
+  h.wait(2);
   h.tap("became wont_rewet"); // taken back
   study_all(h);
   CHECK(h.b.rewetting.of.empty());
@@ -162,6 +165,43 @@ TEST_CASE("what the last dry paint lacked stands in the plan of the next, and on
   const auto to_come = h.slab().to_come;
   REQUIRE(to_come.size() == 1);
   CHECK(to_come[0].name == plan.last_time->card);
+}
+
+TEST_CASE("of paint that stayed tacky, made again, less honey is planned; water for a night none") {
+  Hands h;
+  h.tap("plan");
+  h.tap("pigment pb28");
+  h.tap("binder gum_12");
+  h.tap("weigh");
+  h.type("12");
+  h.tap("begin");
+  for (const auto& [what, g] : {std::pair{"gum_12", "4"}, {"honey_11", "6"}}) {
+    for (const char* pad : {"another", "amount weigh"}) h.tap(pad);
+    h.tap(std::string("add ") + what);
+    h.type(g);
+  }
+  for (const char* pad : {"pass", "pass", "pass"}) h.tap(pad);
+  h.wait(14 * 3600);
+  h.tap("found dry");
+  for (int i = 0; i < 12; ++i) h.tap("add water");
+  h.tap("felt right");
+  for (const char* pad : {"gather", "pans", "pour_all"}) h.tap(pad);
+  const std::string batch = h.b.batch;
+  h.wait(3 * 24 * 3600);
+  h.tap("judge");
+  h.tap("became sticky");
+  study_all(h);
+  h.tap("book");
+  h.tap("batch " + batch);
+  h.tap("make_again");
+  const PlanView again = std::get<PlanView>(view(h.b, h.now()).screen);
+  REQUIRE(again.last_time);
+  CHECK(again.last_time->in_plan);
+  CHECK(again.last_time->sweet_share < 1);
+  for (const PlannedPigment& extra : again.planned->extras) {
+    CHECK(extra.card != "water");
+    if (extra.card == "honey_11") CHECK(extra.grams < 5);
+  }
 }
 
 TEST_CASE("of paint that rubbed off, made again, more binder is planned; not of a first guess") {

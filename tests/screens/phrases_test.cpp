@@ -102,9 +102,9 @@ TEST_CASE("a first helping is said in spoons where one serves, the rest of it li
   a.high_g = 7.2;
   CHECK(advice_words(a) == "start with 5.2 to 7.2 g binder");
   a.amount.spoons = 1.25;
-  CHECK(advice_words(a) == "start with 1 + ¼ tsp of binder (5.2 to 7.2 g)");
+  CHECK(advice_words(a) == "start with 1 + ¼ tsp binder (5.2 to 7.2 g)");
   a.rest = true;
-  CHECK(advice_words(a) == "add the rest at once: 1 + ¼ tsp of binder (5.2 to 7.2 g)");
+  CHECK(advice_words(a) == "add the rest at once: 1 + ¼ tsp binder (5.2 to 7.2 g)");
   a.amount.spoons = 0;
   a.low_g = 7.2;
   CHECK(advice_words(a) == "add the rest at once: 7.2 g binder");
@@ -140,9 +140,9 @@ TEST_CASE("flowing right and being smooth are two things") {
   a.specks = bench::SpecksStay::in_portions;
   CHECK(advice_words(a) == "specks stay: mull it in smaller portions, then a dot");
   a.specks = bench::SpecksStay::coarse;
-  CHECK(advice_words(a) == "grains stay: gather it as it is; next time grind it dry, mask on");
+  CHECK(advice_words(a) == "grains stay: gather it; next time grind it dry, mask on");
   a.specks = bench::SpecksStay::as_it_is;
-  CHECK(advice_words(a) == "specks stay: gather it as it is; next time mull less at a time");
+  CHECK(advice_words(a) == "specks stay: gather it; next time mull less at once");
   a.by_knife = true; // never mulled: nothing is known of specks
   CHECK(advice_words(a) == "it flows right: mull it now, then make a test dot");
   a.by_knife = false;
