@@ -27,8 +27,9 @@ struct Sentence {
   std::string words;
   Tone tone = Tone::plain;
   int max_lines = 2;
-  std::string shorter = {}; // where there is no room for all of it
-  int whole_lines = 0;      // that all of it may take; 0: as many as the shorter one
+  std::string shorter = {};  // where there is no room for all of it
+  std::string shortest = {}; // likewise, for that
+  int whole_lines = 0;       // that all of it may take; 0: as many as the shorter one
 };
 
 // That entries are not in the sums; of a single one why, where there is room.
@@ -82,6 +83,7 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (says_portions(slab)) {
     const auto grams = std::min(advice.words.find(" ("), advice.words.size()); // may give way
+    advice.shortest = advice.words;
     advice.shorter =
         say(Say::start_in_portions, {advice.words.substr(0, grams), std::to_string(slab.portions)});
     advice.words = advice.shorter + advice.words.substr(grams);
@@ -168,7 +170,8 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
       return fitted(all, inner, {cap_mm, bold, cap_mm}, std::min(most, left), false);
     };
     Lines lines = fit(s.words, s.whole_lines > 0 ? s.whole_lines : s.max_lines);
-    if (lines.cut && !s.shorter.empty()) lines = fit(s.shorter, s.max_lines);
+    for (const std::string& shorter : {s.shorter, s.shortest})
+      if (lines.cut && !shorter.empty()) lines = fit(shorter, s.max_lines);
     if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
     for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
   }
