@@ -305,6 +305,14 @@ TEST_CASE("what is told without being known changes nothing much") {
   }
 }
 
+TEST_CASE("a file that rests on no batch is nothing to begin from") {
+  ToldRange t = told();
+  CHECK_FALSE(implausible(t));
+  t.batches = 0;
+  REQUIRE(implausible(t));
+  CHECK(implausible(t)->what == Say::told_of_nothing);
+}
+
 TEST_CASE("what was told goes to the worker and back in bytes") {
   const LearnProblem own = notes(12);
   const ToldVariant by = variant(own, told());

@@ -15,6 +15,7 @@ paint::ToldRange told(double ln_demand, const std::string& from) {
   told.class_offset = {0, 0.1};
   told.strength = {3.9, 1};
   told.hand = paint::usual_theta();
+  told.batches = 12;
   told.from = from;
   return told;
 }
