@@ -85,7 +85,7 @@ Step rest_line(const Bench& bench, const session::Card& binder, const Planned& p
   const long fives = 5 * std::lround(left_mL / of.drop_mL / 5);
   constexpr long a_five = 5;
   if (said.spoons > 0 && fives > most_counted + a_five) return line; // no spoon for so little
-  if (said.spoons > 0) said.drops = static_cast<int>(std::min<long>(fives, most_counted));
+  if (said.spoons > 0) said.drops = static_cast<int>(fives);
   line.scoops = scoops_of(bench, binder, said);
   if (!line.scoops.empty()) line.g = mL_of(said, of) * of.g_per_mL;
   return line;

@@ -253,7 +253,7 @@ void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
   const long drops = std::lround(p.rest_g * per_g / of.drop_mL);
   constexpr long a_five = 5;
   if (p.rest_spoons <= 0 && drops <= most_counted + a_five)
-    p.drops = drops_by_fives(0, static_cast<int>(std::min<long>(drops, most_counted)));
+    p.drops = drops_by_fives(0, static_cast<int>(drops));
 }
 
 void put_in_less_sweet(const Bench& bench, LastTime& last, Planned& p) {

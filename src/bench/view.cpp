@@ -218,6 +218,17 @@ void keep_to_jar(const Bench& bench, Advice& advice) {
   }
 }
 
+// Binder that is planned beyond last time's, since that paint rubbed off: said once it is right, as
+// until then the advice leads there.
+void add_binder_to_come(const session::Batch& batch, const Measures& of, SlabView& v) {
+  if (!v.planned_g || v.advice.kind != Advice::there) return;
+  const double g = *v.planned_g - batch.standing.binder_g.value, mL = g / of.g_per_mL;
+  if (!(mL > of.drop_mL) || *v.planned_g < v.last_time_g.value_or(0)) return;
+  for (const session::Total& t : batch.totals)
+    if (t.card.kind() == session::CardKind::binder)
+      return v.to_come.push_back({t.card.kind(), t.card.name, g, tapped(mL, of), true});
+}
+
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
   v.panel = bench.panel;
@@ -272,6 +283,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
              !is_known_rough(smooth_state(batch, known.mulling_left, known.pass_s));
   v.flows_right = flows_right(batch);
   v.to_come = to_come(bench);
+  add_binder_to_come(batch, measures, v);
   if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.dried_mL;

@@ -63,10 +63,11 @@ std::string tack_words(const bench::SlabView& slab) {
   return slab.room_guessed ? say(words::ScreensSay::by_guessed_room, {tack}) : tack;
 }
 
-// Honey or glycerin belongs to the paint before it is gathered.
-bool sweet_to_come(const bench::SlabView& slab) {
+// Binder, honey or glycerin belongs to the paint before it is gathered.
+bool belongs_in(const bench::SlabView& slab) {
   return std::any_of(slab.to_come.begin(), slab.to_come.end(), [](const bench::ToComeView& one) {
-    return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
+    return one.kind == session::CardKind::binder || one.kind == session::CardKind::honey ||
+           one.kind == session::CardKind::glycerin;
   });
 }
 
@@ -78,7 +79,7 @@ bool says_portions(const bench::SlabView& slab) {
 Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (slab.newer) return {say(words::SessionSay::batch_of_newer_format), Tone::caution};
   if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
-  if (is_right_in_all(slab.advice) && !slab.advice.sticky && sweet_to_come(slab))
+  if (is_right_in_all(slab.advice) && !slab.advice.sticky && belongs_in(slab))
     return {say(Say::right_to_come), Tone::advice, 3};
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (says_portions(slab)) {

@@ -216,6 +216,16 @@ TEST_CASE("of paint that rubbed off, made again, more binder is planned; not of 
   REQUIRE(again.last_time);
   REQUIRE(again.last_time->in_plan);
   CHECK(again.planned->binder_g == Approx(4 + again.last_time->g).epsilon(0.02));
+  h.tap("begin");
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("4");
+  for (const char* pad : {"pass", "pass"}) h.tap(pad);
+  h.wait(200);
+  CHECK(h.slab().to_come.empty()); // until it is right the advice leads there
+  for (const char* pad : {"felt right", "pass", "dot", "specks none"}) h.tap(pad);
+  REQUIRE(h.slab().advice.kind == Advice::there);
+  REQUIRE(h.slab().to_come.size() == 1);
+  CHECK(h.slab().to_come[0].kind == session::CardKind::binder);
 }
 
 TEST_CASE("the pigment's card: a guess, then what its own paint and its class have taught") {
