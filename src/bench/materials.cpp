@@ -295,6 +295,10 @@ std::string first_of_shelf(const Bench& bench, const Card& card, CardKind kind) 
 
 }
 
+bool is_sweet(const Card& card) {
+  return card.kind() == CardKind::honey || card.kind() == CardKind::glycerin;
+}
+
 std::string tool_for(const Bench& bench, const Card& card, session::Unit unit) {
   if (unit == session::Unit::g) return "";
   const CardKind kind = unit == session::Unit::drops ? CardKind::dropper : CardKind::spoon;

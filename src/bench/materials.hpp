@@ -47,6 +47,8 @@ inline constexpr std::array amount_pads{AmountPad{"1 drop", {session::Unit::drop
                                         AmountPad{"weigh", {session::Unit::g, 0}}};
 std::optional<TapAmount> amount_named(std::string_view name);
 
+bool is_sweet(const session::Card& card); // honey or glycerin
+
 // What a tap on this card adds: the chosen amount, but powder and paint are always weighed.
 TapAmount next_amount(const Bench& bench, const session::Card& card);
 

@@ -93,9 +93,8 @@ Step rest_line(const Bench& bench, const session::Card& binder, const Planned& p
 
 Step::Why why_extra(const session::Card& extra, const Planned& p) {
   if (!p.last_time || !p.last_time->in_plan) return Step::extra;
-  const bool sweet =
-      extra.kind() == session::CardKind::honey || extra.kind() == session::CardKind::glycerin;
-  const bool other = p.last_time->of == extra.id || (sweet && p.last_time->sweet_share < 1);
+  const bool other =
+      p.last_time->of == extra.id || (is_sweet(extra) && p.last_time->sweet_share < 1);
   return other ? Step::lacked : Step::extra;
 }
 

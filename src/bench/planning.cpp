@@ -1,6 +1,7 @@
 #include "bench/planning.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/materials.hpp"
 #include "bench/measures.hpp"
 #include "bench/recipes.hpp"
 #include "bench/rewetting.hpp"
@@ -259,9 +260,7 @@ void say_binder(const Bench& bench, const OfOneGram& one, Planned& p) {
 void put_in_less_sweet(const Bench& bench, LastTime& last, Planned& p) {
   for (PlannedPigment& extra : p.extras) {
     const session::Card* card = shelf_card(bench, extra.card);
-    const bool sweet = card && (card->kind() == session::CardKind::honey ||
-                                card->kind() == session::CardKind::glycerin);
-    if (!sweet) continue;
+    if (!card || !is_sweet(*card)) continue;
     extra.grams *= last.sweet_share;
     last.in_plan = true;
   }

@@ -1,6 +1,7 @@
 #include "bench/rewetting.hpp"
 
 #include "bench/choices.hpp"
+#include "bench/materials.hpp"
 #include "bench/measures.hpp"
 #include "session/amounts.hpp"
 #include "session/training.hpp"
@@ -65,17 +66,13 @@ paint::Parts parts_of(const session::Card* card) {
   return card ? session::material_of(*card).value_or(paint::Material{}).parts : paint::Parts{};
 }
 
-bool is_sweet(const session::Card* card) {
-  return card && (card->kind() == CardKind::honey || card->kind() == CardKind::glycerin);
-}
-
 // All that the plan puts in, dry; of honey and glycerin beside the binder so much.
 paint::Wet planned_dry(const Bench& bench, const Planned& planned, double sweet_share = 1) {
   paint::Wet dry;
   const auto put = [&](const std::string& id, double g) {
     const session::Card* card = shelf_card(bench, id);
     const paint::Parts parts = parts_of(card);
-    if (id != bench.plan.binder && is_sweet(card)) g *= sweet_share;
+    if (card && id != bench.plan.binder && is_sweet(*card)) g *= sweet_share;
     dry.gum_g += g * parts.gum;
     dry.honey_g += g * parts.honey;
     dry.glycerin_g += g * parts.glycerin;

@@ -67,10 +67,6 @@ Tapped as_water(const Bench& bench, const Softening& softening) {
   return tapped(softening.mL, water);
 }
 
-bool is_sweet(const session::Card& card) {
-  return card.kind() == CardKind::honey || card.kind() == CardKind::glycerin;
-}
-
 }
 
 std::optional<Softening> softening_of_slab(const Bench& bench) {

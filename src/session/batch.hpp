@@ -97,7 +97,7 @@ enum class WarningKind {
   not_poured,        // there was none, or into a pan nobody knows
   not_weighed,       // a bottle or paint that cannot weigh so much, or be as it was
   unknown_recipe,    // a liquid's parts cannot be made into a composition
-  clock_ahead,       // stamped more than a day after now, by another session: its clock was wrong
+  clock_ahead,       // stamped more than a day after now, by another session: one clock is wrong
 };
 
 // Whether what it is about is missing from the sums.
