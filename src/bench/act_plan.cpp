@@ -207,7 +207,8 @@ double given_back_g(const session::Batch& batch, const std::string& card) {
   session::Clock before = 0;
   for (const session::Entry& e : batch.entries) {
     if (e.withdrawn || !by_hand(e.event)) continue;
-    if (e.clock - before > session::gap_s) stood = true;
+    const bool wet = e.flow_before.value_or(0) > 0; // dry powder does not dry
+    if (wet && e.clock - before > session::gap_s) stood = true;
     before = e.clock;
     const auto* added = std::get_if<session::Added>(&e.event);
     if (std::holds_alternative<session::Felt>(e.event)) stood = false;

@@ -259,14 +259,13 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.trail.ghost = bench.earlier.ghost;
   v.last_time_g = made_in_all(bench);
   constexpr double alike = 0.02;
-  if (const double g = planned_in_all(bench).g;
-      v.last_time_g && g > 0 && std::abs(g - *v.last_time_g) > alike * g)
-    v.planned_g = g;
+  const double planned_g = planned_in_all(bench).g;
   if (batch.plan && !batch.plan->of.recipe.empty()) {
-    const PlannedBinder planned = planned_in_all(bench);
-    v.by_recipe_g = planned.g > 0 ? std::optional(planned.g) : std::nullopt;
+    v.by_recipe_g = planned_g > 0 ? std::optional(planned_g) : std::nullopt;
     v.last_time_g.reset();
-    v.planned_g.reset();
+  } else if (v.last_time_g && planned_g > 0 &&
+             std::abs(planned_g - *v.last_time_g) > alike * planned_g) {
+    v.planned_g = planned_g;
   }
   if (batch.progress == session::Progress::open) v.portions = bench.earlier.portions;
   v.softening = softening_of_slab(bench);
