@@ -136,7 +136,8 @@ TEST_CASE("of one day and the next a jar entered as it was bought goes by its mo
 TEST_CASE("nothing goes off a jar before the moment that it was entered, on its own day") {
   const Uses uses = used({{nov_25, 9, 3}, {nov_25, 16, 5}});
   for (const auto& [on, left_g] : {std::pair{"", 45}, {"2026-11-25", 45}, {"2026-11-24", 42}}) {
-    CAPTURE(on);
+    const std::string day = on; // a name that what CAPTURE makes may hold
+    CAPTURE(day);
     Stock stock;
     stock.jars = {jar(50, on, at(nov_25, 12))};
     CHECK(left_of(blue(), stock, uses)->g == Approx(left_g));
