@@ -9,6 +9,7 @@
 #include <fstream>
 #include <iostream>
 #include <iterator>
+#include <optional>
 #include <random>
 #include <sstream>
 
@@ -20,9 +21,24 @@ struct Hand {
   double px_per_mm;
   Json deeds = Json::array();
 
+  std::optional<bench::Now> ticked = {}; // by the input before, which may have written a line
+  std::size_t lines = 0;                 // until then
+
   Json px(bench::Point at) const { return {at.x * px_per_mm, at.y * px_per_mm}; }
 
+  void add(Json deed, const bench::Now& now) {
+    deed["wall_ms"] = now.wall_ms;
+    deed["run_ms"] = now.run_ms;
+    deed["utc_offset_min"] = now.utc_offset_min;
+    deeds.push_back(std::move(deed));
+  }
+
   void see(const bench::Bench& bench, const bench::Input& input, const bench::Now& now) {
+    const std::size_t there = bench.logs.empty() ? 0 : bench.logs.front().lines.size();
+    if (ticked && there > lines) add({{"do", "look"}}, *ticked);
+    ticked.reset();
+    lines = there;
+    if (std::holds_alternative<bench::Tick>(input)) ticked = now;
     Json deed;
     if (const auto* p = std::get_if<bench::Pointer>(&input)) {
       constexpr const char* phases[] = {"down", "move", "up", "lost"};
@@ -39,10 +55,7 @@ struct Hand {
     } else {
       return;
     }
-    deed["wall_ms"] = now.wall_ms;
-    deed["run_ms"] = now.run_ms;
-    deed["utc_offset_min"] = now.utc_offset_min;
-    deeds.push_back(std::move(deed));
+    add(std::move(deed), now);
   }
 };
 

@@ -3,6 +3,7 @@ import {execFileSync} from 'node:child_process';
 import {mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
+import {kept, kept_until} from './glass.mjs';
 
 // Where a display is touched: 160 CSS pixels to the inch, as src/window/browser_window.cpp has it. A
 // page of 1280 x 800 is smaller than the least display then, and drawn as if it were that (app/frame.cpp).
@@ -74,15 +75,33 @@ async function write(glass, deed) {
   await glass.rest(); // while the clock still stands where it was written
 }
 
+const nowhere = [3, 3]; // no pad
+
+async function set_clock(glass, {wall_ms, run_ms}) {
+  await glass.page.evaluate(([wall, run]) => {
+    window.slabsideClock.wall_ms = wall;
+    window.slabsideClock.run_ms = run;
+  }, [wall_ms, run_ms]);
+}
+
+// Nothing is touched, and as time passes the page writes a line by itself.
+async function look(glass, deed) {
+  const lines = (files) => [...files.values()].flat().length;
+  await glass.rest();
+  const before = lines(await kept(glass.page));
+  await set_clock(glass, deed);
+  await kept_until(glass.page, (files) => lines(files) > before);
+}
+
 // Every seventh press has a second finger laid beside it that must count for nothing.
 export async function perform(glass, {deeds}) {
   let presses = 0, beside = false;
-  const away = [3, 3];
   for (const deed of deeds) {
-    await glass.page.evaluate(([wall_ms, run_ms]) => {
-      window.slabsideClock.wall_ms = wall_ms;
-      window.slabsideClock.run_ms = run_ms;
-    }, [deed.wall_ms, deed.run_ms]);
+    if (deed.do === 'look') {
+      await look(glass, deed);
+      continue;
+    }
+    await set_clock(glass, deed);
     if (deed.do === 'write') await write(glass, deed);
     if (deed.do === 'press') await glass.page.keyboard.down(keys[deed.key] ?? deed.key);
     if (deed.do === 'release') await glass.page.keyboard.up(keys[deed.key] ?? deed.key);
@@ -91,7 +110,7 @@ export async function perform(glass, {deeds}) {
       await glass.down(deed.at);
       beside = ++presses % 7 === 0;
       if (beside) {
-        await glass.down(away, 1);
+        await glass.down(nowhere, 1);
         await glass.up(1);
       }
     }
