@@ -73,6 +73,11 @@ enum class BookSay {
   paper_swatch_card,
   paper_about,
   paper_of_all, // 0: how many
+  paper_mark,
+  paper_mark_how,
+  paper_marked,    // 0: how many
+  paper_of_marked, // likewise
+  paper_of_marked_one,
   paper_of_one,
   paper_folder, // 0: folder
   paper_writing,

@@ -224,6 +224,7 @@ enum class CommandsSay {
   check_cut,      // 0: session, 1: its last line, 2: the line that is named
   unpack_damaged, // 0: damaged places, 1: folder
   hear_refused,   // 0: path, 1: why
+  file_refused,   // 0: path, 1: why
   hear_not_believed,
   // a script, played
   script_refused, // 0: digits, 1: why

@@ -76,6 +76,11 @@ std::string_view english(BookSay id) {
            "spreadsheet. List of paints: all swatches. Swatch card: empty fields to brush paint "
            "on.";
   case Say::paper_of_all: return "All {0} that are listed, on paper:";
+  case Say::paper_mark: return "only some";
+  case Say::paper_mark_how: return "Tap each batch that goes on paper.";
+  case Say::paper_marked: return "on paper: {0}";
+  case Say::paper_of_marked: return "The {0} that you chose, on paper:";
+  case Say::paper_of_marked_one: return "The one that you chose, on paper:";
   case Say::paper_of_one: return "The one that is listed, on paper:";
   case Say::paper_folder: return "Goes into {0}, and is opened to be printed.";
   case Say::paper_writing: return "Being written …";

@@ -22,6 +22,7 @@ std::string_view english(CommandsSay id) {
   case Say::unpack_damaged:
     return "What was packed had {0} already: ask for it once more where it comes from. What can be "
            "read counts; “slabside mend --studio {1} --out NEWDIR” makes a copy without damage.";
+  case Say::file_refused: return "“{0}” was not taken. {1}";
   case Say::hear_refused: return "“{0}” was not heard. {1}";
   case Say::hear_not_believed:
     return "The feel notes of this studio speak against it: it is kept, and not believed as long "

@@ -48,12 +48,14 @@ std::string_view english(PlanSay id) {
   case Say::plan_last_sticky: return "Last time it stayed tacky";
   case Say::plan_last_rubs_off: return "Last time it rubbed off";
   case Say::plan_last_wont_rewet: return "Last time it would not re-wet";
+  case Say::plan_last_grains:
+    return "Last time grains stayed: grind the powder dry first, mask on.";
+  case Say::plan_last_specks: return "Last time specks stayed: mull less of it at once.";
   case Say::plan_last_more_drops: return "{0}: about {1} drops of {2} more (own guess).";
   case Say::plan_last_more: return "{0}: about {1} g of {2} more (own guess).";
   case Say::plan_last_in_plan_drops:
-    return "{0}: about {1} drops of {2} more than then are in this plan (own guess).";
-  case Say::plan_last_in_plan:
-    return "{0}: about {1} g of {2} more than then is in this plan (own guess).";
+    return "{0}: about {1} drops of {2} more are in this plan (own guess).";
+  case Say::plan_last_in_plan: return "{0}: about {1} g of {2} more is in this plan (own guess).";
   case Say::plan_last_less_in_plan:
     return "{0}: this plan has less honey or glycerin than then (own guess).";
   case Say::plan_last_enough: return "{0}; this plan differs by enough.";
@@ -65,6 +67,7 @@ std::string_view english(PlanSay id) {
   case Say::plan_named_spoons: return "{0} {1}";
   case Say::plan_and_drops: return "{0} + drops";
   case Say::plan_by_the_drop: return "drop by drop";
+  case Say::plan_bit_by_bit: return "a little at a time";
   case Say::plan_grams_guess: return "a guess: {0} ± {1}";
   case Say::plan_grams_about: return "{0} ± {1}";
   case Say::plan_weigh_out: return "weigh out";

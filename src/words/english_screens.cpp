@@ -100,9 +100,9 @@ std::string_view english(ScreensSay id) {
   case Say::advice_right_by_now: return "it may be right by now: mull, then judge again";
   case Say::advice_judge_now: return "mulled: say how it moves now";
   case Say::advice_judge_now_by_knife: return "worked in: say how it moves now";
-  case Say::advice_past_right: return "{0} too much: mull, judge";
-  case Say::advice_past_right_by_knife: return "{0} too much: work it in, judge";
-  case Say::advice_past_right_minutes: return "{0} too much: mull wide {1} min";
+  case Say::advice_past_right: return "{0} too much liquid: mull, judge";
+  case Say::advice_past_right_by_knife: return "{0} too much liquid: work it in, judge";
+  case Say::advice_past_right_minutes: return "{0} too much liquid: mull wide {1} min";
   case Say::advice_let_dry: return "mull wide {0} min, then judge";
   case Say::advice_let_dry_minutes: return "mull wide {0} min";
   case Say::advice_or_pigment: return "{0}, or add {1} (mask on), mull; judge";
@@ -148,8 +148,8 @@ std::string_view english(ScreensSay id) {
     return "Sprinkle water on a pinch: if it beads, work in {0} of ox gall or alcohol with the "
            "knife, then binder.";
   case Say::remedy_wont_wet_more:
-    return "Still floats: make a stiff paste with alcohol alone in fresh air, no flame, let it "
-           "flash off, then binder.";
+    return "Still floats: set this aside. Make a stiff paste of fresh powder with alcohol alone in "
+           "fresh air, no flame, let it flash off, then binder.";
   case Say::remedy_gelling:
     return "Stir: if it thins and stiffens again, it gels. Work in {0} of water, pass by pass, and "
            "gather soon.";
@@ -160,12 +160,18 @@ std::string_view english(ScreensSay id) {
     return "Stir: if it thins and stiffens again, it gels. Gum is short: work in {0} of binder, "
            "not "
            "water, and gather soon.";
+  case Say::remedy_gelling_loose:
+    return "Stir: if it thins and stiffens again, it gels. It is loose enough, so no water: stir "
+           "and gather it soon.";
   case Say::remedy_gummy:
     return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} of "
            "water to work it.";
   case Say::remedy_gummy_gum_short:
     return "Lift the knife: strings. By the count gum is short, so no pigment, and no more honey: "
            "work in {0} of water, a pass, then judge.";
+  case Say::remedy_gummy_loose:
+    return "Lift the knife: strings. It is loose as well, so no water: mull it out wide to dry, "
+           "then judge.";
   case Say::remedy_gritty:
     return "Rub a dab on glass: grains that crush want another pass; grains that stay are the "
            "pigment. Mull, then a dot.";

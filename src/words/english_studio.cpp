@@ -31,7 +31,7 @@ std::string_view english(StudioSay id) {
   case Say::system_share_used: return "This user’s share of the disk is used up";
   case Say::system_not_allowed: return "The system does not allow it";
   case Say::system_read_only: return "The disk can only be read";
-  case Say::system_not_there: return "It, or a folder that it lies in, is not there";
+  case Say::system_not_there: return "There is no such file or folder";
   case Say::system_there_already: return "Something of that name is there already";
   case Say::system_no_folder: return "A part of the path is no folder";
   case Say::system_a_folder: return "It is a folder";

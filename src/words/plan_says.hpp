@@ -33,6 +33,8 @@ enum class PlanSay {
   plan_mull_one,
   plan_mull,
   plan_gum_short,
+  plan_last_grains,
+  plan_last_specks,
   plan_short,
   plan_again_of,
   plan_go_on,
@@ -59,6 +61,7 @@ enum class PlanSay {
   plan_tablespoons,
   plan_named_spoons,
   plan_by_the_drop,
+  plan_bit_by_bit,
   plan_and_drops, // 0: spoons
   plan_grams_guess,
   plan_grams_about,
