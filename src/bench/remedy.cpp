@@ -56,7 +56,16 @@ bool gum_speaks_against(TroubleKind trouble, const session::Batch& batch, const 
   return false;
 }
 
+// Water is what is usual.
+bool looseness_speaks_against(TroubleKind trouble, const session::Batch& batch,
+                              const Known& known) {
+  return felt_loose(batch) &&
+         (trouble == TroubleKind::gummy ||
+          (trouble == TroubleKind::gelling && !gum_speaks_against(trouble, batch, known)));
+}
+
 Remedy::Way way_of(TroubleKind trouble, const session::Batch& batch, const Known& known) {
+  if (looseness_speaks_against(trouble, batch, known)) return Remedy::loose;
   if (gum_speaks_against(trouble, batch, known)) return Remedy::by_gum;
   return times_named(trouble, batch) > 1 ? Remedy::stronger : Remedy::usual;
 }
@@ -67,6 +76,7 @@ Remedy remedy_of(TroubleKind trouble, const session::Batch& batch, const Measure
                  const Known& known) {
   constexpr Measures any_liquid{any_drop_mL, 0, 1};
   Remedy r{trouble, way_of(trouble, batch, known)};
+  if (r.way == Remedy::loose) return r;
   const bool by_gum = r.way == Remedy::by_gum;
   const double pigment_g = batch.standing.pigment_g.value;
   const double liquid_mL = batch.standing.liquid_mL_now.value;

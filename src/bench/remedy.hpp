@@ -12,7 +12,8 @@ struct Remedy {
   enum Way {
     usual,
     stronger, // it has been named before in this batch
-    by_gum    // what is usual would make too little gum less, or too much more
+    by_gum,   // what is usual would make too little gum less, or too much more
+    loose     // what is usual would make loose paint looser
   } way = usual;
   Tapped amount = {}; // wetting aid, water, or binder
   double g = 0;       // pigment

@@ -24,26 +24,31 @@ namespace {
 using session::TroubleKind;
 
 struct TroubleWords {
-  words::Sentence sign;                    // how it is told
-  words::Sentence usual, stronger, by_gum; // what is done about it
+  words::Sentence sign;                           // how it is told
+  words::Sentence usual, stronger, by_gum, loose; // what is done about it
 };
 constexpr words::EnumTable<TroubleKind, TroubleWords> troubles{
     {{TroubleKind::wont_wet,
-      {Say::sign_wont_wet, Say::remedy_wont_wet, Say::remedy_wont_wet_more, Say::remedy_wont_wet}},
+      {Say::sign_wont_wet, Say::remedy_wont_wet, Say::remedy_wont_wet_more, Say::remedy_wont_wet,
+       Say::remedy_wont_wet}},
      {TroubleKind::gelling,
       {Say::sign_gelling, Say::remedy_gelling, Say::remedy_gelling_more,
-       Say::remedy_gelling_gum_short}},
+       Say::remedy_gelling_gum_short, Say::remedy_gelling_loose}},
      {TroubleKind::gummy,
-      {Say::sign_gummy, Say::remedy_gummy, Say::remedy_gummy, Say::remedy_gummy_gum_short}},
+      {Say::sign_gummy, Say::remedy_gummy, Say::remedy_gummy, Say::remedy_gummy_gum_short,
+       Say::remedy_gummy_loose}},
      {TroubleKind::gritty,
-      {Say::sign_gritty, Say::remedy_gritty, Say::remedy_gritty_more, Say::remedy_gritty}},
+      {Say::sign_gritty, Say::remedy_gritty, Say::remedy_gritty_more, Say::remedy_gritty,
+       Say::remedy_gritty}},
      {TroubleKind::foams,
-      {Say::sign_foams, Say::remedy_foams, Say::remedy_foams, Say::remedy_foams}},
+      {Say::sign_foams, Say::remedy_foams, Say::remedy_foams, Say::remedy_foams,
+       Say::remedy_foams}},
      {TroubleKind::separates,
       {Say::sign_separates, Say::remedy_separates, Say::remedy_separates,
-       Say::remedy_separates_gum_enough}},
+       Say::remedy_separates_gum_enough, Say::remedy_separates}},
      {TroubleKind::smells,
-      {Say::sign_smells, Say::remedy_smells, Say::remedy_smells, Say::remedy_smells}}}};
+      {Say::sign_smells, Say::remedy_smells, Say::remedy_smells, Say::remedy_smells,
+       Say::remedy_smells}}}};
 
 words::Sentence sentence_of(const bench::Remedy& r) {
   const TroubleWords& of = troubles[r.trouble];
@@ -51,6 +56,7 @@ words::Sentence sentence_of(const bench::Remedy& r) {
   case bench::Remedy::usual: return of.usual;
   case bench::Remedy::stronger: return of.stronger;
   case bench::Remedy::by_gum: return of.by_gum;
+  case bench::Remedy::loose: return of.loose;
   }
   return of.usual;
 }

@@ -280,6 +280,22 @@ TEST_CASE("a remedy makes too little gum no less, and too much no more") {
   CHECK(is_nothing(rich.amount));
 }
 
+TEST_CASE("to loose paint that gels or pulls strings no water is added") {
+  for (const char* named : {"gelling", "gummy"}) {
+    Hands h;
+    h.begin();
+    for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+    h.type("9");
+    for (const char* pad : {"pass", "pass", "felt too_loose"}) h.tap(pad);
+    h.tap("trouble");
+    h.tap(std::string("trouble_is ") + named);
+    REQUIRE(h.slab().remedy);
+    CHECK(h.slab().remedy->way == Remedy::loose);
+    CHECK(is_nothing(h.slab().remedy->amount));
+    CHECK(h.slab().remedy->g == 0);
+  }
+}
+
 TEST_CASE("the last trouble that stands is told on its pad") {
   Hands h;
   mull(h);

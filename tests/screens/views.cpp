@@ -226,7 +226,7 @@ void add_plans(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
 void add_panels(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_on(mm, hand);
   open_batch(b);
-  for (int i = 0; i < 21; ++i) {
+  for (int i = 0; i < 28; ++i) {
     const auto trouble = static_cast<session::TroubleKind>(i % 7);
     b.panel = RemedyPanel{trouble};
     View v = around(b);
