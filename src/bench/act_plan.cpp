@@ -79,8 +79,10 @@ std::optional<session::Planned> plan_kept(const Bench& bench) {
   if (bench.plan.want == Want::pans && p.pans > 0) kept.pans = p.pans, kept.in = bench.plan.pan;
   for (const PlannedPigment& pigment : p.pigments)
     kept.takes.push_back({pigment.card, pigment.grams});
+  const bool more_gum = p.last_time && p.last_time->in_plan && p.last_time->of == bench.plan.binder;
+  const bool known_g = p.as_made || more_gum;
   if (shelf_card(bench, bench.plan.binder))
-    kept.takes.push_back({bench.plan.binder, p.as_made ? std::optional(p.binder_g) : std::nullopt});
+    kept.takes.push_back({bench.plan.binder, known_g ? std::optional(p.binder_g) : std::nullopt});
   for (const PlannedPigment& extra : p.extras) kept.takes.push_back({extra.card, extra.grams});
   kept.recipe = recipe_followed(bench);
   return kept;

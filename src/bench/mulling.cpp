@@ -132,6 +132,22 @@ std::optional<MullingNeeded> mulling_planned(const Bench& bench) {
   return needed(bench.mulling, paint::mull_minutes(*plan.time), plan.batches);
 }
 
+SpecksStay specks_last_time(const Bench& bench) {
+  const auto pigments = pigments_planned(bench);
+  const Mulled* last = nullptr;
+  std::int64_t last_at = 0;
+  for (const auto& [id, batch] : bench.mulling.of) {
+    if (batch.pigments != pigments || batch.dots.empty()) continue;
+    const auto entry = bench.index.of.find(id);
+    const std::int64_t at = entry == bench.index.of.end() ? 0 : entry->second.opened_at;
+    if (!last || at >= last_at) last = &batch, last_at = at;
+  }
+  if (!last || last->dots.back().specks != paint::SpeckWord::many) return SpecksStay::no;
+  const bool coarse = std::any_of(pigments.begin(), pigments.end(),
+                                  [](const MulledPigment& p) { return is_often_coarse(p.family); });
+  return coarse ? SpecksStay::coarse : SpecksStay::as_it_is;
+}
+
 std::optional<MullingNeeded> mulling_of_card(const Bench& bench) {
   const MullingModel::Expected& card = bench.mulling.card;
   if (!card.time) return std::nullopt;

@@ -50,12 +50,6 @@ Step pigment_line(const Bench& bench, const PlannedPigment& p, const session::Ca
   return line;
 }
 
-Step liquid_line(const Bench& bench, const session::Card& card, Step::Why why, double g) {
-  Step line = line_of(card, why, g);
-  if (const auto set = scooped(bench, card, g, near * g)) say_scoops(bench, line, *set);
-  return line;
-}
-
 std::vector<ScoopView> scoops_of(const Bench& bench, const session::Card& liquid,
                                  const Tapped& said) {
   std::vector<ScoopView> scoops;
@@ -68,6 +62,15 @@ std::vector<ScoopView> scoops_of(const Bench& bench, const session::Card& liquid
   return scoops;
 }
 
+// As the slab asks for it: in what can be counted.
+Step extra_line(const Bench& bench, const session::Card& card, Step::Why why, double g) {
+  Step line = line_of(card, why, g);
+  if (!session::is_liquid(card.kind())) return line;
+  const Measures of = measures_of(bench, card);
+  line.scoops = scoops_of(bench, card, tapped(g / of.g_per_mL, of));
+  return line;
+}
+
 // The same spoons that the slab asks for.
 Step first_line(const Bench& bench, const session::Card& binder, const Planned::Helping& first) {
   Step line = line_of(binder, Step::first_helping, first.high_g);
@@ -75,6 +78,8 @@ Step first_line(const Bench& bench, const session::Card& binder, const Planned::
   line.scoops = scoops_of(bench, binder, first.amount);
   return line;
 }
+
+constexpr int most_by_drop = 5 * most_counted; // nobody drips more: own choice
 
 // Spoons as far as they go, then by fives; what both hold is what stands beside them in grams.
 Step rest_line(const Bench& bench, const session::Card& binder, const Planned& p) {
@@ -88,6 +93,7 @@ Step rest_line(const Bench& bench, const session::Card& binder, const Planned& p
   if (said.spoons > 0) said.drops = static_cast<int>(fives);
   line.scoops = scoops_of(bench, binder, said);
   if (!line.scoops.empty()) line.g = mL_of(said, of) * of.g_per_mL;
+  line.by_drop = p.rest_g <= most_by_drop * of.drop_mL * of.g_per_mL;
   return line;
 }
 
@@ -116,7 +122,7 @@ std::vector<Step> plan_lines(const Bench& bench, const Planned& comes_to) {
   }
   for (const PlannedPigment& extra : comes_to.extras)
     if (const session::Card* card = shelf_card(bench, extra.card))
-      out.push_back(liquid_line(bench, *card, why_extra(*card, comes_to), extra.grams));
+      out.push_back(extra_line(bench, *card, why_extra(*card, comes_to), extra.grams));
   return out;
 }
 

@@ -276,9 +276,9 @@ void put_in_what_lacked(const Bench& bench, Planned& p) {
   LastTime& last = *p.last_time;
   if (last.sweet_share < 1) put_in_less_sweet(bench, last, p);
   if (last.of.empty()) return;
+  last.in_plan = true;
   if (last.of == bench.plan.binder) {
-    if (p.as_made) p.binder_g += last.g;
-    last.in_plan = p.as_made;
+    p.binder_g += last.g;
     return;
   }
   const auto extra = std::find_if(p.extras.begin(), p.extras.end(),
@@ -287,7 +287,15 @@ void put_in_what_lacked(const Bench& bench, Planned& p) {
     extra->grams += last.g;
   else
     p.extras.push_back({last.of, last.g});
-  last.in_plan = true;
+}
+
+double mL_of(const std::vector<PlannedPigment>& extras, const Bench& bench) {
+  double mL = 0;
+  for (const PlannedPigment& extra : extras)
+    if (const session::Card* card = shelf_card(bench, extra.card))
+      if (const auto material = session::material_of(*card))
+        mL += extra.grams * paint::mL_per_g(material->parts);
+  return mL;
 }
 
 }
@@ -321,7 +329,10 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.by_recipe = as_made(bench.plan) && as_made(bench.plan)->by_recipe;
   p.binder_g = p.as_made ? one->binder_g * *grams
                          : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;
+  const double extras_mL = mL_of(p.extras, bench), binder_g = p.binder_g;
   put_in_what_lacked(bench, p);
+  p.wet_mL += mL_of(p.extras, bench) - extras_mL +
+              (p.binder_g - binder_g) * paint::mL_per_g(one->binder.parts);
   say_binder(bench, *one, p);
   if (const auto pans = paint::pans_of(p.wet_mL, pan_mL(bench), p.dry_share, planned_fill)) {
     p.pans = bench.plan.want == Want::pans ? static_cast<int>(bench.plan.wanted) : pans->pans;

@@ -54,13 +54,6 @@ int same_specks(const session::Batch& batch) {
   return same;
 }
 
-// Ground earths and stones, and what nobody knows; others are made fine, and clump (common
-// practice, no source).
-bool is_often_coarse(paint::PigmentClass family) {
-  return family == paint::PigmentClass::mineral || family == paint::PigmentClass::extender ||
-         family == paint::PigmentClass::unknown;
-}
-
 // Those that have ended, or as many as their minutes make.
 int passes_since(const session::Batch& batch, session::Clock since, double pass_s) {
   constexpr double nearly_whole = 0.25;
@@ -97,6 +90,13 @@ Smoothness smoothness(const SmoothState& state) {
   const bool takes_longer = state.left && state.left->passes.middle >= 1;
   if (state.passes == 0 || takes_longer) return Smoothness::keep_mulling;
   return state.dot && !state.mulled_since_dot ? Smoothness::keep_mulling : Smoothness::not_looked;
+}
+
+// Ground earths and stones, and what nobody knows; others are made fine, and clump (common
+// practice, no source).
+bool is_often_coarse(paint::PigmentClass family) {
+  return family == paint::PigmentClass::mineral || family == paint::PigmentClass::extender ||
+         family == paint::PigmentClass::unknown;
 }
 
 SpecksStay specks_stay(const SmoothState& state) {

@@ -45,6 +45,7 @@ enum class SpecksStay {
   as_it_is     // not even in portions: no more is to be had of it
 };
 SpecksStay specks_stay(const SmoothState& state);
+bool is_often_coarse(paint::PigmentClass family); // of grains that no muller breaks
 
 // Mulled, and the last dot had specks, or without one what was learnt asks for more.
 bool is_known_rough(const SmoothState& state);

@@ -173,6 +173,7 @@ struct PlanView {
     double low_g = 0, g = 0;            // from low where there is a range
     double u = 0;                       // of what those scoops give
     bool guess = false;                 // by how the powder is guessed to lie
+    bool by_drop = true;                // a rest that no spoon measures: few enough drops
   };
   Finding finding = Finding::nothing;
   bool all_cards = false; // listed, not the workshop's own alone
@@ -194,6 +195,7 @@ struct PlanView {
   std::optional<BinderRange> range;    // of the blend, in that binder
   std::optional<words::Error> why_not; // it comes to nothing
   std::optional<MullingNeeded> mulling;
+  SpecksStay specks_last = SpecksStay::no; // coarse: grind it dry first; else mull less at once
   std::optional<session::Cost> cost;
   std::string currency;               // of that
   std::optional<LastTime> last_time;  // its dry paint was not good
@@ -274,7 +276,8 @@ struct BookView {
   };
   std::string search;
   bool by_colour = false;
-  std::size_t listed = 0; // on all pages
+  std::size_t listed = 0;                 // on all pages
+  std::optional<std::size_t> marked = {}; // of them, while some are chosen for paper
   bool comparing = false;
   std::string compared;  // name of the batch that another one is chosen for
   std::vector<Row> rows; // this page's, newest first

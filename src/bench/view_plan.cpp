@@ -144,6 +144,7 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   v.range = range_to_put_in(bench, v.planned);
   v.blend = parts_of(bench, v.planned);
   v.mulling = mulling_planned(bench);
+  v.specks_last = specks_last_time(bench);
   if (v.planned) v.last_time = v.planned->last_time;
   if (v.planned && !v.last_time) v.softening = softening_of(bench, *v.planned);
   v.is_short_of_gum = v.planned && is_short_of_gum(bench, *v.planned);

@@ -40,7 +40,8 @@ int decimals_within(double g, double u) {
 
 std::string amount_of(const Step& line) {
   const bool rest = line.why == Step::rest;
-  if (line.scoops.empty()) return rest ? say(Say::plan_by_the_drop) : "";
+  if (line.scoops.empty())
+    return rest ? say(line.by_drop ? Say::plan_by_the_drop : Say::plan_bit_by_bit) : "";
   const std::string scoops = scoops_words(line.scoops);
   // Of the rest only what is surely less stands in spoons.
   return rest && !line.scoops.back().drops ? say(Say::plan_and_drops, {scoops}) : scoops;
@@ -245,6 +246,9 @@ std::vector<std::string> also(const bench::PlanView& plan) {
   if (plan.is_short_of_gum) out.push_back(say(Say::plan_gum_short));
   if (plan.softening) out.push_back(softening_words(*plan.softening));
   if (plan.range) out.push_back(binder_range_words(*plan.range));
+  if (plan.specks_last != bench::SpecksStay::no)
+    out.push_back(say(plan.specks_last == bench::SpecksStay::coarse ? Say::plan_last_grains
+                                                                    : Say::plan_last_specks));
   if (plan.mulling && plan.mulling->batches > 0) out.push_back(mull_words(*plan.mulling));
   if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency, plan.planned->pans));
   return out;

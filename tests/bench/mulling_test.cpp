@@ -1,6 +1,7 @@
 // What a studio's own mulling teaches: the timer, the plan and what is still to come.
 #include "bench/learning.hpp"
 #include "bench/mulling.hpp"
+#include "bench/pads_shared.hpp"
 #include "hands.hpp"
 
 #include <cmath>
@@ -82,6 +83,32 @@ TEST_CASE("the timer's target is a pass as this studio makes them") {
   CHECK(h.slab().pass.target_s > 270);
   CHECK(h.slab().pass.target_s < 360);
   CHECK(std::fmod(h.slab().pass.target_s, 15) == 0);
+}
+
+TEST_CASE("where grains stayed to the last dot, the next plan says what to do about them") {
+  for (const auto& [pigment, then] :
+       {std::pair{"pb28", SpecksStay::coarse}, {"pv19", SpecksStay::as_it_is}}) {
+    Hands h;
+    const auto choose = [&, named = std::string(pigment)] {
+      h.give(Text{{SharedPad::search, ""}, named});
+      h.tap("pigment " + named);
+    };
+    choose();
+    h.tap("weigh");
+    h.type("12");
+    h.tap("begin");
+    h.tap("add gum_12");
+    for (const char* pad : {"pass", "pass"}) h.tap(pad);
+    h.wait(240);
+    h.tap("pass");
+    dot(h, "many");
+    for (const char* pad : {"gather", "close"}) h.tap(pad);
+    study_all(h);
+    h.tap("plan");
+    CHECK(plan(h).specks_last == SpecksStay::no);
+    choose();
+    CHECK(plan(h).specks_last == then);
+  }
 }
 
 TEST_CASE("what is left of mulling falls with each pass, and is nothing without specks") {

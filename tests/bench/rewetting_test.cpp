@@ -155,6 +155,9 @@ TEST_CASE("what the last dry paint lacked stands in the plan of the next, and on
   const PlanView plan = planned_with(h, "gum_12");
   REQUIRE(plan.last_time);
   CHECK(plan.last_time->in_plan);
+  Hands first;
+  const double without_mL = planned_with(first, "gum_12").planned->wet_mL;
+  CHECK(plan.planned->wet_mL > without_mL + plan.last_time->g / 1.5);
   const auto lacked = std::find_if(plan.lines.begin(), plan.lines.end(), [](const auto& line) {
     return line.why == PlanView::Step::lacked;
   });
@@ -204,10 +207,31 @@ TEST_CASE("of paint that stayed tacky, made again, less honey is planned; water 
   }
 }
 
-TEST_CASE("of paint that rubbed off, made again, more binder is planned; not of a first guess") {
+TEST_CASE("of paint that rubbed off, planned anew, more binder is in the plan and kept with it") {
+  Hands h;
+  batch_that_became(h, "rubs_off", "gum_12", "9");
+  const PlanView plan = planned_with(h, "gum_12");
+  REQUIRE(plan.last_time);
+  REQUIRE_FALSE(plan.last_time->enough);
+  CHECK(plan.last_time->in_plan);
+  CHECK(plan.last_time->g > 0.1);
+  Planned less = *plan.planned;
+  less.binder_g -= plan.last_time->g;
+  CHECK(last_time(h.b, less)->g == Approx(plan.last_time->g));
+  CHECK(last_time(h.b, *plan.planned)->enough);
+  h.tap("begin");
+  REQUIRE(h.b.folded->plan);
+  const auto& takes = h.b.folded->plan->of.takes;
+  const auto binder =
+      std::find_if(takes.begin(), takes.end(), [](const auto& t) { return t.of == "gum_12"; });
+  REQUIRE(binder != takes.end());
+  REQUIRE(binder->g);
+  CHECK(*binder->g == Approx(plan.planned->binder_g));
+}
+
+TEST_CASE("of paint that rubbed off, made again, more binder is planned") {
   Hands h;
   const std::string batch = batch_that_became(h, "rubs_off", "gum_12", "4");
-  CHECK_FALSE(planned_with(h, "gum_12").last_time->in_plan);
   h.tap("plan");
   h.tap("book");
   h.tap("batch " + batch);
