@@ -21,6 +21,7 @@
 #include <stb/stb_image_write.h>
 
 #include <algorithm>
+#include <iostream>
 #include <variant>
 
 namespace app {
@@ -171,7 +172,8 @@ words::Result<void> make_picture(const PictureOptions& options) {
   bench.spoken = words::spoken();
   bench.paper.folder = (std::filesystem::absolute(home) / commands::paper_folder).string();
   bench.sharing.folder = (std::filesystem::absolute(home) / studio::told_folder).string();
-  session::Joined joined = session::join(std::move(reading->files));
+  session::Joined joined = session::join(commands::taken_out(reading->files));
+  commands::say_what_is_lacking(*reading, joined.logs, std::cerr);
   bench::step(
       bench,
       bench::Loaded{std::move(joined.logs), std::move(joined.damage), std::move(reading->faults)},

@@ -45,6 +45,14 @@ struct Parser {
   }
 };
 
+std::optional<words::Error> fault_of_words(const Arguments& found, const Accepted& accepted) {
+  const bool instead = found.has(accepted.instead);
+  const std::size_t words = found.words.size(), most = instead ? 0 : accepted.most_words;
+  if (words < accepted.least_words && !instead) return words::Error{Say::word_missing, {}};
+  if (words > most) return words::Error{Say::word_too_many, {found.words[most]}};
+  return std::nullopt;
+}
+
 }
 
 words::Result<Arguments> parse(const std::vector<std::string>& given, const Accepted& accepted) {
@@ -59,9 +67,9 @@ words::Result<Arguments> parse(const std::vector<std::string>& given, const Acce
     else if (const auto error = p.take_option(word))
       return tl::make_unexpected(*error);
   }
-  if (p.found.words.size() < accepted.least_words) return words::failure(Say::word_missing);
-  if (p.found.words.size() > accepted.most_words)
-    return words::failure(Say::word_too_many, {p.found.words[accepted.most_words]});
+  if (auto error = fault_of_words(p.found, accepted)) return tl::make_unexpected(*std::move(error));
+  for (const auto& [option, missing] : accepted.needed)
+    if (!p.found.value(option)) return tl::make_unexpected(missing);
   return p.found;
 }
 

@@ -17,6 +17,9 @@ struct Accepted {
   std::size_t least_words = 0;      // words that are no options
   std::size_t most_words = 0;
   std::set<std::string> repeated = {}; // with a value each time
+  std::map<std::string, words::Error> needed =
+      {};                   // options that must be there, and what is said else
+  std::string instead = {}; // a flag that stands for the words: the one or the others are given
 };
 
 struct Arguments {
@@ -37,7 +40,8 @@ struct Arguments {
 };
 
 // "--studio DIR" and "--studio=DIR"; behind "--" everything is a word. Errors: unknown_option,
-// option_twice, option_without_value, option_with_value, word_missing, word_too_many.
+// option_twice, option_without_value, option_with_value, word_missing, word_too_many; what `needed`
+// says.
 words::Result<Arguments> parse(const std::vector<std::string>& given, const Accepted& accepted);
 
 }

@@ -86,9 +86,6 @@ words::Result<std::optional<disk::Fault>> disk_fault_of(const Arguments& a) {
   return fault;
 }
 
-namespace {
-
-// The files with their lines; `left` are the same without, for what else is said of them.
 std::vector<session::File> taken_out(std::vector<session::File>& left) {
   std::vector<session::File> whole = std::exchange(left, {});
   for (session::File& file : whole) {
@@ -99,6 +96,13 @@ std::vector<session::File> taken_out(std::vector<session::File>& left) {
   return whole;
 }
 
+void say_what_is_lacking(const studio::Reading& left, const std::vector<session::Log>& logs,
+                         std::ostream& err) {
+  for (const words::Error& fault : left.faults) err << printable(words::message(fault)) << '\n';
+  if (const std::size_t places = damaged_places(findings(left, logs)); places > 0)
+    err << words::say(Say::read_with_damage,
+                      {words::counted(places, Say::count_place, Say::count_places)})
+        << '\n';
 }
 
 words::Result<std::vector<session::Log>> logs_of(const Arguments& a, std::ostream& err) {
@@ -107,12 +111,7 @@ words::Result<std::vector<session::Log>> logs_of(const Arguments& a, std::ostrea
   auto reading = read_studio(*where);
   if (!reading) return tl::make_unexpected(reading.error());
   std::vector<session::Log> logs = session::join_parts(taken_out(reading->files));
-  const std::size_t places = damaged_places(findings(*reading, logs));
-  for (const words::Error& fault : reading->faults) err << printable(words::message(fault)) << '\n';
-  if (places > 0)
-    err << words::say(Say::read_with_damage,
-                      {words::counted(places, Say::count_place, Say::count_places)})
-        << '\n';
+  say_what_is_lacking(*reading, logs, err);
   return logs;
 }
 

@@ -33,6 +33,13 @@ words::Result<std::string> bytes_of_file(const std::string& path, std::size_t mo
 // Which fault the disk is to play.
 words::Result<std::optional<disk::Fault>> disk_fault_of(const Arguments& a);
 
+// The files with their lines; `left` are the same without, for what else is said of them.
+std::vector<session::File> taken_out(std::vector<session::File>& left);
+
+// What could not be read, and whether something is damaged.
+void say_what_is_lacking(const studio::Reading& left, const std::vector<session::Log>& logs,
+                         std::ostream& err);
+
 // Everything that can be read, with a word on `err` where that is not all.
 words::Result<std::vector<session::Log>> logs_of(const Arguments& a, std::ostream& err);
 

@@ -28,6 +28,13 @@ namespace commands {
 namespace {
 
 using Say = words::CommandsSay;
+
+// What is wrong is wrong with that file.
+Status named(const std::string& file, const Status& status) {
+  if (status) return status;
+  return words::failure(Say::file_refused, {file, words::Inner(status.error())});
+}
+
 words::Result<Playing> playing(const Arguments& a) {
   Playing how;
   how.studio = *a.value("--studio");
@@ -46,7 +53,6 @@ words::Result<Playing> playing(const Arguments& a) {
 }
 
 Status run_play(const Arguments& a, Io io) {
-  if (!a.value("--studio")) return words::failure(Say::play_needs_studio);
   auto how = playing(a);
   if (!how) return tl::make_unexpected(how.error());
   how->onlooker = io.onlooker;
@@ -78,15 +84,12 @@ Status run_range(const Arguments& a, Io io) {
 }
 
 Status run_tell(const Arguments& a, Io io) {
-  if (!a.value("--out")) return words::failure(Say::out_missing, {"tell"});
   const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   return tell(*logs, destination(a, io));
 }
 
 Status run_hear(const Arguments& a, Io io) {
-  if (a.words.empty() != a.has("--no-more"))
-    return words::failure(a.words.empty() ? Say::word_missing : Say::word_too_many, {"--no-more"});
   const auto where = studio_of(a);
   if (!where) return tl::make_unexpected(where.error());
   const auto fault = disk_fault_of(a);
@@ -119,7 +122,7 @@ Status run_bring(const Arguments& a, Io io) {
   const bool to_begin = !a.value("--studio") && !what.home.empty() && none_yet;
   auto logs = to_begin ? words::Result<std::vector<session::Log>>() : logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
-  return bring(std::move(what), *std::move(logs), io.out, io.err);
+  return named(a.words[0], bring(std::move(what), *std::move(logs), io.out, io.err));
 }
 
 Status run_list(const Arguments& a, Io io) {
@@ -149,7 +152,6 @@ Status run_check(const Arguments& a, Io io) {
 }
 
 Status run_photo(const Arguments& a, Io io) {
-  if (!a.value("--batch") || !a.value("--of")) return words::failure(Say::photo_needs_batch);
   const auto of = session::photo_of_named(*a.value("--of"));
   if (!of) return words::failure(Say::photo_bad_of, {*a.value("--of")});
   const auto fault = disk_fault_of(a);
@@ -158,9 +160,11 @@ Status run_photo(const Arguments& a, Io io) {
   if (!where) return tl::make_unexpected(where.error());
   auto bytes = bytes_of_file(a.words[0], studio::most_picture_bytes);
   if (!bytes) return tl::make_unexpected(bytes.error());
-  return keep_photo(
-      {*std::move(bytes), *a.value("--batch"), *of, {}, where->home, where->fallback, *fault},
-      io.out, io.err);
+  return named(
+      a.words[0],
+      keep_photo(
+          {*std::move(bytes), *a.value("--batch"), *of, {}, where->home, where->fallback, *fault},
+          io.out, io.err));
 }
 
 // A photo by its path; else the last one of a swatch that was kept with the batch of that name.
@@ -228,8 +232,7 @@ Status run_colour(const Arguments& a, Io io) {
 }
 
 // What copies are made of.
-words::Result<studio::Path> original_of(const Arguments& a, const char* command) {
-  if (!a.value("--out")) return words::failure(Say::out_missing, {command});
+words::Result<studio::Path> original_of(const Arguments& a) {
   const studio::Path home = a.value("--studio").value_or(studio::default_studio().string());
   if (auto fault = fault_of_original(home, fallback_of(a, home)))
     return tl::make_unexpected(*std::move(fault));
@@ -237,19 +240,18 @@ words::Result<studio::Path> original_of(const Arguments& a, const char* command)
 }
 
 Status run_mend(const Arguments& a, Io io) {
-  const auto studio = original_of(a, "mend");
+  const auto studio = original_of(a);
   if (!studio) return tl::make_unexpected(studio.error());
   return mend(*studio, fallback_of(a, *studio), *a.value("--out"), io.out);
 }
 
 Status run_pack(const Arguments& a, Io io) {
-  const auto studio = original_of(a, "pack");
+  const auto studio = original_of(a);
   if (!studio) return tl::make_unexpected(studio.error());
   return pack(*studio, fallback_of(a, *studio), *a.value("--out"), io.out);
 }
 
 Status run_unpack(const Arguments& a, Io io) {
-  if (!a.value("--out")) return words::failure(Say::out_missing, {"unpack"});
   return unpack(a.words[0], *a.value("--out"), io.out);
 }
 
@@ -270,13 +272,27 @@ struct Command {
   int status_of_error = 1;
 };
 
+using Needed = std::map<std::string, words::Error>;
+
+Needed needs_out(const char* command) { return {{"--out", {Say::out_missing, {command}}}}; }
+
 const Command* command_named(const std::string& name) {
+  const words::Error photo_needs{Say::photo_needs_batch, {}};
   static const std::vector<Command> commands{
-      {"play", {{"--studio", "--fallback", "--fault", "--pace"}, {"--report"}, 1, 1}, run_play},
+      {"play",
+       {{"--studio", "--fallback", "--fault", "--pace"},
+        {"--report"},
+        1,
+        1,
+        {},
+        {{"--studio", {Say::play_needs_studio, {}}}}},
+       run_play},
       {"show", {{"--studio", "--fallback"}, {"--json"}, 1, 1}, run_show},
       {"range", {{"--studio", "--fallback"}, {"--json"}, 0, 1}, run_range},
-      {"tell", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_tell},
-      {"hear", {{"--studio", "--fallback", "--fault"}, {"--no-more"}, 0, 1}, run_hear},
+      {"tell", {{"--studio", "--fallback", "--out"}, {}, 0, 0, {}, needs_out("tell")}, run_tell},
+      {"hear",
+       {{"--studio", "--fallback", "--fault"}, {"--no-more"}, 1, 1, {}, {}, "--no-more"},
+       run_hear},
       {"bring",
        {{"--studio", "--fallback", "--fault", "--binder", "--decimal", "--dates", "--separator",
          "--spoons"},
@@ -301,10 +317,17 @@ const Command* command_named(const std::string& name) {
        {{"--studio", "--fallback", "--batch", "--out"}, {"--totals", "--with-recipes"}, 0, 0},
        run_table},
       {"check", {{"--fallback"}, {}, 1, 1}, run_check, 2},
-      {"mend", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_mend, 2},
-      {"pack", {{"--studio", "--fallback", "--out"}, {}, 0, 0}, run_pack},
-      {"unpack", {{"--out"}, {}, 1, 1}, run_unpack},
-      {"photo", {{"--studio", "--fallback", "--batch", "--of", "--fault"}, {}, 1, 1}, run_photo},
+      {"mend", {{"--studio", "--fallback", "--out"}, {}, 0, 0, {}, needs_out("mend")}, run_mend, 2},
+      {"pack", {{"--studio", "--fallback", "--out"}, {}, 0, 0, {}, needs_out("pack")}, run_pack},
+      {"unpack", {{"--out"}, {}, 1, 1, {}, needs_out("unpack")}, run_unpack},
+      {"photo",
+       {{"--studio", "--fallback", "--batch", "--of", "--fault"},
+        {},
+        1,
+        1,
+        {},
+        {{"--batch", photo_needs}, {"--of", photo_needs}}},
+       run_photo},
       {"colour",
        {{"--swatch", "--paper", "--beside", "--against", "--batch", "--studio", "--fallback"},
         {},

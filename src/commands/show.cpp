@@ -34,9 +34,13 @@ std::string clock(Clock s) {
   return std::to_string(whole / 60) + ":" + seconds;
 }
 
+constexpr double none_to_speak_of = 5e-5; // what sums in double precision leave lies far below
+
 // As many digits as the uncertainty bears, two of its own; `otherwise` where there is none.
 std::string amount(const paint::Amount& a, int otherwise) {
-  if (const auto text = paint::shown(a)) return text->value + " ± " + text->uncertainty;
+  const auto text = paint::shown(a);
+  if (text && paint::uncertainty(a) >= none_to_speak_of)
+    return text->value + " ± " + text->uncertainty;
   return paint::written(a.value, otherwise) + " ± " +
          paint::written(paint::uncertainty(a), otherwise);
 }

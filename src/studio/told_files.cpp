@@ -36,6 +36,11 @@ std::vector<ToldFile> by_time(const Path& folder, const std::vector<std::string>
   return all;
 }
 
+bool is_that(disk::Files& files, const Path& file, const std::string& bytes) {
+  const disk::Bytes read = files.read_piece(file, 0, bytes.size() + 1);
+  return read.code == 0 && read.bytes == bytes;
+}
+
 words::Result<paint::ToldRange> usable(disk::Files& files, const Path& file) {
   const disk::Bytes read = files.read_piece(file, 0, paint::most_told_bytes + 1);
   if (read.code != 0) return tl::make_unexpected(error(disk::Operation::read, file, read.code));
@@ -57,6 +62,7 @@ words::Result<Path> write_told(disk::Files& files, const Path& studio, const std
   for (int i = 1;; ++i) {
     const Path file = folder / (day + (i > 1 ? "-" + std::to_string(i) : "") + told_ending);
     const auto failed = disk::write_new(files, file, bytes);
+    if (failed && failed->code == EEXIST && is_that(files, file, bytes)) return file;
     if (failed && failed->code == EEXIST && i < 1000) continue;
     if (failed) return tl::make_unexpected(error(*failed));
     for (const Path& names : {folder, studio})

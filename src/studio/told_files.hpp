@@ -16,7 +16,8 @@ namespace studio {
 
 inline constexpr const char* told_folder = "told";
 
-// As a file of this day that was not there, and where it lies. Errors: those of the disk.
+// As a file of this day that was not there, and where it lies; one of this day that says the same
+// stays the only one. Errors: those of the disk.
 words::Result<std::filesystem::path> write_told(disk::Files& files,
                                                 const std::filesystem::path& studio,
                                                 const std::string& day,

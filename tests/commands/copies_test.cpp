@@ -172,9 +172,9 @@ TEST_CASE("what was saved elsewhere and is not home yet is not in the pack, and 
 
 TEST_CASE("what is to be made must be named, and must not be there") {
   const Played s;
-  CHECK(run({"pack", "--studio", s.name}).status == 1);
+  CHECK(run({"pack", "--studio", s.name}).status == 2);
   CHECK(run({"mend", "--studio", s.name}).status == 2);
-  CHECK(run({"unpack", s.pack}).status == 1);
+  CHECK(run({"unpack", s.pack}).status == 2);
   CHECK(run({"mend", "--studio", s.out, "--out", s.out}).status == 2);
   std::filesystem::create_directory(s.out);
   CHECK(s.mended().status == 2);

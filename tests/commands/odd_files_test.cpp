@@ -166,6 +166,38 @@ TEST_CASE("what is no file is said to be what it is") {
   }
 }
 
+TEST_CASE("a file that is not what it should be is named, and why") {
+  const Studio s;
+  REQUIRE(s.play(small_batch).status == 0);
+  const std::string file = (s.path / "holiday").string();
+  rig::put(file, "");
+  for (const std::vector<std::string>& words :
+       {std::vector<std::string>{"photo", file, "--batch", "last", "--of", "pan"},
+        {"bring", file},
+        {"hear", file}}) {
+    CAPTURE(words[0]);
+    std::vector<std::string> whole = words;
+    whole.insert(whole.end(), {"--studio", s.name, "--fallback", ""});
+    const Ran ran = run(whole);
+    CHECK(ran.status == 1);
+    CHECK(has(ran.err, "“" + file + "” was not"));
+  }
+}
+
+TEST_CASE("what a command cannot do without is asked for as what was not understood") {
+  for (const std::vector<std::string>& words : {std::vector<std::string>{"hear"},
+                                                {"hear", "file", "--no-more"},
+                                                {"tell"},
+                                                {"pack"},
+                                                {"mend"},
+                                                {"unpack", "file"},
+                                                {"play", "file"},
+                                                {"photo", "file", "--of", "pan"}}) {
+    CAPTURE(words[0]);
+    CHECK(run(words).status == 2);
+  }
+}
+
 TEST_CASE("a script played twice into one studio is refused, and nothing is written") {
   const Studio s;
   REQUIRE(s.play(small_batch).status == 0);

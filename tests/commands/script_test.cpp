@@ -153,7 +153,7 @@ TEST_CASE("scripts that cannot be read, and words that make no sense") {
   CHECK(studio.files().empty());
   CHECK(status({"play", "/nowhere", "--studio", studio.name}) == 1);
   CHECK(status({"play", studio.name, "--studio", studio.name}) == 1); // a folder
-  CHECK(status({"play", script}) == 1);                               // no studio named
+  CHECK(status({"play", script}) == 2);                               // no studio named
   CHECK(status({"play", script, "--studio", studio.name, "--pace", "0"}) == 1);
   CHECK(status({"play", script, "--studio", studio.name, "--fault", "rain"}) == 1);
   CHECK(status({"play"}) == 2);

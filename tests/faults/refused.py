@@ -39,6 +39,8 @@ def make(folder, slabside):
         (folder / name).write_text("mine\n")
     shutil.copytree(folder / "studio", folder / "folder_closed")
     shutil.copytree(folder / "studio", folder / "files_closed")
+    shutil.copytree(folder / "studio", folder / "part_closed")
+    (folder / "part_closed" / "sessions" / "other.jsonl").write_text("closed\n")
     (folder / "closed").mkdir()
     shutil.copytree(folder / "studio", folder / "closed" / "studio")
     if os.geteuid() == 0:
@@ -72,7 +74,7 @@ def files_that_may_not_be_read(run):
         refused(run(*words), NOT_ALLOWED, next(word for word in words if word.startswith("a.")))
     for words in (["hear", "none", *studio], ["bring", "none", *studio], ["colour", "none"],
                   ["unpack", "none", "--out", "new"], ["play", "none", "--studio", "new"]):
-        refused(run(*words), "is not there", "“none”")
+        refused(run(*words), "no such file or folder", "“none”")
     refused(run("unpack", "studio", "--out", "new"), "no file but a link, folder or device")
 
 
@@ -91,11 +93,20 @@ def studios_that_may_not_be_read(run, folder):
     assert not list(folder.glob("new*")), list(folder.glob("new*"))
 
 
+def a_part_that_may_not_be_read(run, folder):
+    """The rest is shown, and what is lacking is named."""
+    (folder / "part_closed" / "sessions" / "other.jsonl").chmod(0)
+    for words in (["list"], ["range"], ["table"], ["picture", "today", "--out", "part.png"]):
+        ran = run(*words, "--studio", "part_closed")
+        assert ran.returncode == 0, ran.stderr
+        assert NOT_ALLOWED in ran.stderr and "other.jsonl" in ran.stderr, (words, ran.stderr)
+
+
 def places_that_may_not_be_written(run, folder):
     studio = ("--studio", "studio")
     for words in (["picture", "slab"], ["sheet", "--batch", "last"], ["table"]):
         refused(run(*words, *studio, "--out", "closed/new"), NOT_ALLOWED, "“closed/new”")
-        refused(run(*words, *studio, "--out", "none/new"), "is not there", "“none/new”")
+        refused(run(*words, *studio, "--out", "none/new"), "no such file or folder", "“none/new”")
         refused(run(*words, *studio, "--out", "a.csv/new"), "no folder", "“a.csv/new”")
         before = (folder / "studio" / "mine").write_text("mine\n")
         refused(run(*words, *studio, "--out", "studio/mine"), "“studio/mine” is there already")
@@ -119,6 +130,7 @@ def main():
         run = as_anybody(program, folder)
         files_that_may_not_be_read(run)
         studios_that_may_not_be_read(run, folder)
+        a_part_that_may_not_be_read(run, folder)
         places_that_may_not_be_written(run, folder)
         first_day(run, folder)
     print("refused: each with its reason, and nothing was written")

@@ -41,6 +41,20 @@ struct Friends {
 
 }
 
+TEST_CASE("what a file of this day says already is not written once more") {
+  Friends f;
+  const auto write = [&](double ln_demand) {
+    const auto file =
+        studio::write_told(*f.files, f.studio.path, "2026-11-25", told(ln_demand, ""));
+    REQUIRE(file);
+    return file->filename().string();
+  };
+  CHECK(write(0.4) == "2026-11-25.json");
+  CHECK(write(0.4) == "2026-11-25.json");
+  CHECK(write(0.5) == "2026-11-25-2.json");
+  CHECK(write(0.5) == "2026-11-25-2.json");
+}
+
 TEST_CASE("the newest of them is offered, but for the studio's own and what is no such file") {
   Friends f;
   CHECK_FALSE(*f.newest());
