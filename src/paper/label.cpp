@@ -64,14 +64,27 @@ std::string contents_words(const paint::Recipe& r) {
   return out;
 }
 
-std::optional<SetLabel> set_at(const std::vector<LabelText>& texts, const Size& label,
-                               double scale) {
+// Dots of 0.33 mm come out of any printer and are read from a hand's breadth (common practice, no
+// source).
+constexpr double module_mm = 0.33;
+
+double code_mm(const std::optional<Qr>& qr) { return qr ? qr->modules * module_mm : 0; }
+
+std::optional<SetLabel> set_at(const std::vector<LabelText>& texts, const std::optional<Qr>& qr,
+                               const Size& label, double scale) {
+  constexpr double apart = 4 * module_mm; // the light border that a reader wants
   SetLabel out;
-  const double room = label.w - 2 * edge;
+  out.qr = qr;
+  const double whole = label.w - 2 * edge, beside = qr ? whole - code_mm(qr) - apart : whole;
+  const double code_y = label.h - edge - code_mm(qr) - (qr ? apart : 0);
+  if (code_y < 0 || beside <= 0) return std::nullopt;
   double y = edge;
   for (const LabelText& t : texts) {
     const double size = std::max(least_mm, (t.title ? title_mm : words_mm) * scale);
-    const auto lines = broken(t.words, room / size, t.title);
+    auto lines = broken(t.words, whole / size, t.title);
+    const double end = y + static_cast<double>(lines.size()) * size * line_step;
+    const double room = end <= code_y ? whole : beside;
+    if (room < whole) lines = broken(t.words, room / size, t.title);
     if (lines.empty() && t.words.find_first_not_of(' ') != std::string::npos) return std::nullopt;
     for (const std::string& line : lines) {
       out.lines.push_back({line, y + size * 0.85, size, room, t.title, t.quiet});
@@ -80,8 +93,39 @@ std::optional<SetLabel> set_at(const std::vector<LabelText>& texts, const Size& 
     }
   }
   out.notes_y = label.h - edge;
+  out.notes_w = beside;
   if (y + std::max(least_mm, notes_mm * scale) > label.h - edge) return std::nullopt;
   return out;
+}
+
+struct AtScale {
+  SetLabel set;
+  double scale = 1;
+};
+std::optional<AtScale> set_as_large_as_may_be(const std::vector<LabelText>& texts,
+                                              const std::optional<Qr>& qr, const Size& label) {
+  for (double scale = 1; scale >= least_mm / title_mm; scale -= 0.02)
+    if (auto set = set_at(texts, qr, label, scale)) return AtScale{*std::move(set), scale};
+  return std::nullopt;
+}
+
+// A bar for each row of dark ones that touch.
+Markup drawn(const Qr& qr, double x, double y) {
+  std::string bars;
+  const auto dark = [&](int column, int row) {
+    return qr.dark[static_cast<std::size_t>(row * qr.modules + column)];
+  };
+  for (int row = 0; row < qr.modules; ++row)
+    for (int from = 0; from < qr.modules; ++from) {
+      if (!dark(from, row)) continue;
+      int to = from;
+      while (to < qr.modules && dark(to, row)) ++to;
+      bars += "M" + mm(x + from * module_mm) + " " + mm(y + row * module_mm) + "h" +
+              mm((to - from) * module_mm) + "v" + mm(module_mm) + "h" +
+              mm((from - to) * module_mm) + "z";
+      from = to;
+    }
+  return element("path", {{"d", bars}, {"fill", css(ink::text)}});
 }
 
 }
@@ -129,10 +173,23 @@ std::vector<LabelText> label_texts(const Handed& handed) {
   return out;
 }
 
-std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const Size& label) {
-  for (double scale = 1; scale >= least_mm / title_mm; scale -= 0.02)
-    if (auto set = set_at(texts, label, scale)) return set;
-  return std::nullopt;
+std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const std::string& scanned,
+                                  const Size& label) {
+  auto plain = set_as_large_as_may_be(texts, std::nullopt, label);
+  if (!plain) return std::nullopt;
+  const auto qr = qr_of(scanned);
+  if (!qr) return plain->set;
+  auto coded = set_as_large_as_may_be(texts, qr, label);
+  constexpr double nearly = 0.7; // own choice
+  return coded && coded->scale >= nearly * plain->scale ? coded->set : plain->set;
+}
+
+std::string label_scanned(const Handed& handed) {
+  const Batch& batch = handed.batch;
+  const std::string day =
+      say(Say::label_batch, {words::date(batch.opened_at, offset_of(handed)), short_id(batch.id)});
+  const std::string whole = batch.name + "\n" + day;
+  return whole.size() <= most_qr_bytes ? whole : day;
 }
 
 Markup drawn(const SetLabel& set, const Size& label, double x, double y) {
@@ -158,10 +215,14 @@ Markup drawn(const SetLabel& set, const Size& label, double x, double y) {
   }
   inside.push_back(element("line", {{"x1", mm(x + edge)},
                                     {"y1", mm(y + set.notes_y)},
-                                    {"x2", mm(x + label.w - edge)},
+                                    {"x2", mm(x + edge + set.notes_w)},
                                     {"y2", mm(y + set.notes_y)},
                                     {"stroke", css(ink::rule)},
                                     {"stroke-width", "0.2"}}));
+  if (set.qr) {
+    const double side = code_mm(set.qr);
+    inside.push_back(drawn(*set.qr, x + label.w - edge - side, y + label.h - edge - side));
+  }
   return element("g", {}, inside);
 }
 

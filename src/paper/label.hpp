@@ -3,6 +3,7 @@
 
 #include "paper/labels.hpp"
 #include "paper/markup.hpp"
+#include "paper/qr.hpp"
 
 #include <optional>
 #include <vector>
@@ -30,10 +31,17 @@ struct SetLine {
 struct SetLabel {
   std::vector<SetLine> lines;
   double notes_y = 0; // of the line to write on
+  double notes_w = 0;
+  std::optional<Qr> qr = {}; // in the lower right corner, beside the last lines
 };
 
-// As large as they all have room; absent where they have none even as small as can be read.
-std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const Size& label);
+// As large as they all have room; absent where they have none even as small as can be read. The
+// code of `scanned`, which may be empty, stands there where the words stay nearly as large.
+std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const std::string& scanned,
+                                  const Size& label);
+
+// What a telephone is to read of it: its name, where that is not too long, its day and its id.
+std::string label_scanned(const Handed& handed);
 
 // CSS for drawings that are a page each, to the millimetre: their own margins stand in them.
 std::string own_page_style(const Size& sheet);

@@ -56,7 +56,8 @@ Markup page(const Labels& labels, const LabelPlan& plan, const Grid& grid) {
 struct Wanted {
   std::string name;
   std::vector<LabelText> texts;
-  int count = 0; // 0: a sheet full
+  int count = 0;            // 0: a sheet full
+  std::string scanned = {}; // by a telephone
 };
 
 struct Ready {
@@ -77,7 +78,7 @@ words::Result<Ready> ready(const std::vector<Wanted>& all, const LabelPlan& plan
   if (!grid) return tl::make_unexpected(grid.error());
   Ready out{*grid, {}, {}};
   for (const Wanted& one : all) {
-    auto set = set_label(one.texts, plan.label);
+    auto set = set_label(one.texts, one.scanned, plan.label);
     if (!set)
       return words::failure(Say::labels_too_small, {one.name, mm(plan.label.w), mm(plan.label.h)});
     out.sets.push_back(*std::move(set));
@@ -99,7 +100,7 @@ std::string as_html(const std::string& title, const Ready& all, const LabelPlan&
 }
 
 Wanted wanted_of(const Handed& handed, int count) {
-  return {handed.batch.name, label_texts(handed), count};
+  return {handed.batch.name, label_texts(handed), count, label_scanned(handed)};
 }
 
 }

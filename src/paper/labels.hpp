@@ -45,8 +45,9 @@ struct LabelOrder {
 };
 
 // One HTML file, a drawing a page. On each label the name, the pigments, the binder and its ratio,
-// the date, the batch, where a pigment asks for care the word to look at its safety data sheet, and
-// a line to write on. Long names are broken and set smaller. Nothing on it claims that anything
+// the date, the batch, where a pigment asks for care the word to look at its safety data sheet,
+// where there is room a code by which a telephone reads name, date and batch, and a line to write
+// on. Long names are broken and set smaller. Nothing on it claims that anything
 // conforms to anything. Errors: those of grid_of; labels_too_small where the words, as small as can
 // be read, have no room.
 words::Result<std::string> labels_as_html(const Handed& handed, const LabelPlan& plan);

@@ -45,7 +45,7 @@ std::string joined(const paper::SetLabel& set) {
 }
 
 TEST_CASE("a label says paint, pigment, binder, ratio, date and batch") {
-  const std::string svg = made(ordinary(), {.count = 1});
+  const std::string svg = made(ordinary(), {.label = {60, 30}, .count = 1});
   for (const char* words : {">Weir blue<", ">Cobalt blue, PB28<", "Gum 1:2, 5.6", "g to 10 g<",
                             "25 Nov 2026, batch 9a04d3e1<", "safety data sheet"})
     CHECK_MESSAGE(has(svg, words), words);
@@ -125,7 +125,7 @@ TEST_CASE("long names are broken and set smaller, and nothing of them is lost") 
        {std::string("The blue of the weir below the old mill in November"),
         std::string("Weirbluewithoutanyspacebetweenitslettersatall"), std::string(90, 'W'),
         std::string("kékesszürke árnyalatú ultramarin, negyedik főzet")}) {
-    const auto set = paper::set_label({{name, true, false}, {"PB28", false, false}}, {38, 21});
+    const auto set = paper::set_label({{name, true, false}, {"PB28", false, false}}, "", {38, 21});
     REQUIRE_MESSAGE(set, name);
     std::string letters = name;
     letters.erase(std::remove(letters.begin(), letters.end(), ' '), letters.end());
