@@ -55,6 +55,10 @@ namespace {
 
 void choose(Bench& bench, const std::string& batch) {
   BookPage& page = bench.book.page;
+  if (auto* list = std::get_if<ListPage>(&page); list && list->marking) {
+    if (list->marked.erase(batch) == 0) list->marked.insert(batch);
+    return;
+  }
   const auto* choice = std::get_if<ChoicePage>(&page);
   if (!choice)
     page = BatchPage{batch, {}};
@@ -207,9 +211,24 @@ void put_on_paper(Bench& bench, PaperKind kind, Effects& effects) {
   effects.paper = PaperWanted{kind, std::move(of)};
 }
 
+// By date: by colour a paint may be of several batches.
+void mark_some(Bench& bench, ListPage& list) {
+  list.paper = false;
+  list.marking = true;
+  bench.book.by_colour = false;
+  bench.book.list = {};
+}
+
+void leave_list(ListPage& list) {
+  if (list.paper)
+    list.paper = false;
+  else
+    list = ListPage{list.discarded};
+}
+
 // Neither another batch nor a note is wanted.
 void leave(Bench& bench) {
-  if (auto* list = std::get_if<ListPage>(&bench.book.page)) list->paper = false;
+  if (auto* list = std::get_if<ListPage>(&bench.book.page)) leave_list(*list);
   if (const std::string batch = batch_of(bench.book.page); !batch.empty())
     bench.book.page = BatchPage{batch, {}};
 }
@@ -239,6 +258,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   case BookPad::keep_recipe: return batch ? keep_recipe(bench, *batch, now, effects) : void();
   case BookPad::paper: return batch ? ask_for_paper(bench, *batch) : void();
   case BookPad::list_paper: return list ? ask_for_paper(bench, *list) : void();
+  case BookPad::mark: return list ? mark_some(bench, *list) : void();
   case BookPad::by_colour: return turn_order(bench);
   case BookPad::sheet: return put_on_paper(bench, PaperKind::sheet, effects);
   case BookPad::labels: return put_on_paper(bench, PaperKind::labels, effects);

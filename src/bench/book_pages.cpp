@@ -16,6 +16,11 @@ std::string batch_of(const BookPage& page) {
                     page);
 }
 
+const ListPage* marking_of(const BookPage& page) {
+  const auto* list = std::get_if<ListPage>(&page);
+  return list && list->marking ? list : nullptr;
+}
+
 const RangesPage* ranges_of(const BookPage& page) {
   if (const auto* story = std::get_if<StoryPage>(&page)) return &story->ranges;
   return std::get_if<RangesPage>(&page);

@@ -7,6 +7,7 @@
 #include "session/event.hpp"
 
 #include <optional>
+#include <set>
 #include <string>
 #include <utility>
 #include <variant>
@@ -39,8 +40,10 @@ struct PigmentStory { // how one pigment came to be known
 };
 
 struct ListPage {
-  bool discarded = false; // what was discarded, in place of the others
-  bool paper = false;     // asked what of all of it shall be put on paper
+  bool discarded = false;            // what was discarded, in place of the others
+  bool paper = false;                // asked what of all of it shall be put on paper
+  bool marking = false;              // some of them are chosen for that
+  std::set<std::string> marked = {}; // those
 };
 struct BatchPage {
   std::string batch;
@@ -84,6 +87,7 @@ struct BookState {
 // What a page is about; empty or null: nothing of the kind.
 std::string batch_of(const BookPage& page);
 const RangesPage* ranges_of(const BookPage& page);
+const ListPage* marking_of(const BookPage& page); // batches are chosen for paper
 const PigmentStory* story_of(const BookPage& page);
 
 }

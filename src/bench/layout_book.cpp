@@ -19,14 +19,14 @@ constexpr double figures_mm = 26;
 constexpr double match_mm = 24;  // two colours beside each other, and how far apart they are
 constexpr double beside_mm = 26; // the pads beside what is told
 
-// What is searched for; beside it, while another batch is chosen, what for and the way back.
+// What is searched for; beside it, while batches are chosen, what for and the way back.
 void lay_out_search(const Bench& bench, const Rect& row, Layout& layout) {
   const Grid parts{10, 1, row};
   if (lists_discarded(bench)) {
     layout.more = parts.cell(0, 0, 6);
     return add(layout, BookPad::discarded, parts.cell(6, 0, 4));
   }
-  if (!std::holds_alternative<ChoicePage>(bench.book.page)) {
+  if (!std::holds_alternative<ChoicePage>(bench.book.page) && !marking_of(bench.book.page)) {
     const bool some = !bench.discarded.empty();
     const Grid ways{12, 1, row};
     add_search(layout, ways.cell(0, 0, some ? 3 : 5), bench.book.search);
@@ -53,8 +53,10 @@ std::string batch_at(const Bench& bench, std::size_t place) {
 
 // Below the list: what turns its pages, and between them what puts it on paper.
 void lay_out_foot(const Bench& bench, const Rect& row, Layout& layout) {
+  const ListPage* marking = marking_of(bench.book.page);
+  const bool some = marking ? !marking->marked.empty() : batches_listed(bench) > 0;
   const bool paper = !bench.paper.folder.empty() && !lists_discarded(bench) &&
-                     std::holds_alternative<ListPage>(bench.book.page) && batches_listed(bench) > 0;
+                     std::holds_alternative<ListPage>(bench.book.page) && some;
   if (!paper) return add_pages(layout, row);
   const Grid parts{4, 1, row};
   add_page_back(layout, parts.cell(0, 0));
@@ -76,13 +78,14 @@ void lay_out_chart(const Bench& bench, const Rect& area, Layout& layout) {
 
 // In place of the list: what of all of it can be put on paper, and the way back.
 void lay_out_list_paper(Rect area, Layout& layout) {
-  const Grid pads{3, 2, take_bottom(area, 3 * row_mm)};
-  add(layout, BookPad::sheet, pads.cell(0, 0));
-  add(layout, BookPad::labels, pads.cell(1, 0));
-  add(layout, BookPad::table, pads.cell(2, 0));
-  add(layout, BookPad::paint_list, pads.cell(0, 1));
-  add(layout, BookPad::swatch_card, pads.cell(1, 1));
-  add(layout, SharedPad::leave, pads.cell(2, 1));
+  const Grid pads{12, 2, take_bottom(area, 3 * row_mm)};
+  add(layout, BookPad::sheet, pads.cell(0, 0, 4));
+  add(layout, BookPad::labels, pads.cell(4, 0, 4));
+  add(layout, BookPad::table, pads.cell(8, 0, 4));
+  add(layout, BookPad::paint_list, pads.cell(0, 1, 3));
+  add(layout, BookPad::swatch_card, pads.cell(3, 1, 3));
+  add(layout, BookPad::mark, pads.cell(6, 1, 3));
+  add(layout, SharedPad::leave, pads.cell(9, 1, 3));
   layout.more = area;
 }
 
@@ -190,6 +193,12 @@ struct LayOut {
 }
 
 std::vector<std::string> batches_for_paper(const Bench& bench) {
+  if (const ListPage* marking = marking_of(bench.book.page)) {
+    std::vector<std::string> out;
+    std::copy_if(bench.batches.rbegin(), bench.batches.rend(), std::back_inserter(out),
+                 [&](const std::string& id) { return marking->marked.count(id) > 0; });
+    return out;
+  }
   if (shows_chart(bench)) {
     std::vector<std::string> out;
     for (const PaintMade& paint : bench.book.paints) out.push_back(paint.batches.front());

@@ -26,6 +26,7 @@ enum class BookPad {
   discarded,  // lists what was
   by_colour,  // and by date again
   list_paper, // asks what of all that is listed
+  mark,       // of that only some
   paint_list,
   swatch_card,
   keep_recipe,

@@ -41,7 +41,8 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
     row.image = image_of(*entry->second.photo);
   row.became = words_of(*batch);
   const auto* choice = std::get_if<ChoicePage>(&bench.book.page);
-  row.chosen = choice && id == choice->of.batch;
+  const ListPage* marking = marking_of(bench.book.page);
+  row.chosen = (choice && id == choice->of.batch) || (marking && marking->marked.count(id) > 0);
   return row;
 }
 
@@ -66,6 +67,7 @@ void add_list(const Bench& bench, BookView& v) {
     v.comparing = true;
     v.compared = name_of_batch(bench, choice->of.batch);
   }
+  if (const ListPage* marking = marking_of(book.page)) v.marked = marking->marked.size();
   v.by_colour = shows_chart(bench);
   if (v.by_colour) return add_chart(bench, v);
   const std::size_t count = v.discarded           ? bench.discarded.size()

@@ -77,7 +77,11 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
     if (at.id.kind == BookPad::by_colour)
       pad(sheet, at, plain(sheet.theme),
           {{say(book.by_colour ? Say::book_by_date : Say::book_by_colour), clean_letters}});
-    if (at.id.kind == BookPad::list_paper) paper_pad(sheet, at, BookPad::list_paper);
+    if (at.id.kind == BookPad::list_paper && book.marked)
+      pad(sheet, at, dark(sheet.theme),
+          {{say(Say::paper_marked, {std::to_string(*book.marked)}), clean_bold}});
+    else if (at.id.kind == BookPad::list_paper)
+      paper_pad(sheet, at, BookPad::list_paper);
     if (at.id.kind == BookPad::ranges)
       pad(sheet, at, plain(sheet.theme), {{say(words::ScreensSay::book_ranges), clean_letters}});
     if (at.id.kind == BookPad::discarded)
@@ -95,6 +99,9 @@ void draw_list(Sheet& sheet, const bench::BookView& book) {
   if (book.discarded)
     labels(sheet, sheet.view.layout.more, plain(sheet.theme),
            {{say(Say::book_discarded_list), small, false, 2}}, Anchor::left);
+  if (book.marked)
+    labels(sheet, sheet.view.layout.more, plain(sheet.theme),
+           {{say(Say::paper_mark_how), clean_bold, false, 2}}, Anchor::left);
   if (book.comparing)
     labels(sheet, sheet.view.layout.more, plain(sheet.theme),
            {{say(Say::book_compare_with, {book.compared}), clean_bold, false, 2}}, Anchor::left);
@@ -324,6 +331,7 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
                {{say(Say::book_take_up), open ? clean_bold : clean_letters}});
   case BookPad::paper:
   case BookPad::list_paper:
+  case BookPad::mark:
   case BookPad::paint_list:
   case BookPad::swatch_card:
   case BookPad::sheet:

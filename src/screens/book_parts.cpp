@@ -55,8 +55,10 @@ void on_paper(Sheet& sheet, const bench::PaperDesk& paper) {
 
 void draw_list_paper(Sheet& sheet, const bench::BookView& book) {
   panel(sheet, sheet.view.layout.more);
-  const std::string of = book.listed == 1 ? say(Say::paper_of_one)
-                                          : say(Say::paper_of_all, {std::to_string(book.listed)});
+  const std::size_t count = book.marked.value_or(book.listed);
+  const Say one = book.marked ? Say::paper_of_marked_one : Say::paper_of_one;
+  const Say all = book.marked ? Say::paper_of_marked : Say::paper_of_all;
+  const std::string of = count == 1 ? say(one) : say(all, {std::to_string(count)});
   labels(sheet, inset(sheet.view.layout.more, 4), plain(sheet.theme),
          {{of, clean_bold, false, 2},
           {say(Say::paper_about), clean_letters, false, 6},
@@ -76,6 +78,7 @@ void paper_pad(Sheet& sheet, const bench::Pad& at, BookPad which) {
                    : which == BookPad::table       ? Say::paper_table
                    : which == BookPad::paint_list  ? Say::paper_paint_list
                    : which == BookPad::swatch_card ? Say::paper_swatch_card
+                   : which == BookPad::mark        ? Say::paper_mark
                                                    : Say::book_paper;
   pad(sheet, at, plain(sheet.theme), {{say(what), clean_letters}});
 }

@@ -154,6 +154,34 @@ TEST_CASE("of all that is listed sheets, labels, a table, a list and cards are w
   CHECK(wanted->of == std::vector<std::string>{h.ochre, h.second_blue, h.white});
 }
 
+TEST_CASE("some of what is listed are chosen by a tap each, and they alone go on paper") {
+  Studio h;
+  h.tap("by_colour");
+  h.tap("list_paper");
+  h.tap("mark");
+  REQUIRE(shown(h).marked);
+  CHECK(*shown(h).marked == 0);
+  CHECK_FALSE(shown(h).by_colour);
+  CHECK_FALSE(h.shows("list_paper"));
+  for (const std::string& batch : {h.first_blue, h.white, h.ochre, h.white})
+    h.tap("batch " + batch);
+  CHECK(*shown(h).marked == 2);
+  CHECK(shown(h).rows[2].chosen);
+  CHECK_FALSE(shown(h).rows[1].chosen);
+  h.give(Text{{SharedPad::search, ""}, "weir"}); // what is not listed stays chosen
+  CHECK(*shown(h).marked == 2);
+  h.tap("list_paper");
+  REQUIRE(shown(h).paper);
+  const auto wanted = step(h.b, Tap{*pad_named("labels")}, h.now()).paper;
+  REQUIRE(wanted);
+  CHECK(wanted->of == std::vector<std::string>{h.first_blue, h.ochre});
+  h.tap("leave");
+  CHECK(*shown(h).marked == 2);
+  h.tap("leave");
+  CHECK_FALSE(shown(h).marked);
+  CHECK(h.shows("list_paper"));
+}
+
 TEST_CASE("paints have room for a thumb on every display") {
   for (const Size& mm : hands::displays()) {
     Display display;
@@ -163,7 +191,8 @@ TEST_CASE("paints have room for a thumb on every display") {
     CHECK(h.box("batch " + h.ochre).w >= 26);
     CHECK(h.box("batch " + h.ochre).h >= 22);
     h.tap("list_paper");
-    for (const char* pad : {"sheet", "labels", "table", "paint_list", "swatch_card", "leave"}) {
+    for (const char* pad :
+         {"sheet", "labels", "table", "paint_list", "swatch_card", "mark", "leave"}) {
       CAPTURE(pad);
       CHECK(h.box(pad).w >= 26);
       CHECK(h.box(pad).h >= 12);

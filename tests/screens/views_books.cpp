@@ -209,6 +209,14 @@ void add_charts(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   };
   b.paper.folder = "/home/maker/Slabside/paper";
   keep("list, paper", list_of);
+  b.book.page = ListPage{false, false, true, {"one"}};
+  keep("some for paper", [](const Bench& bench, const View& around) {
+    BookView chosen = list_of(bench, around);
+    chosen.marked = 1;
+    chosen.rows.front().chosen = true;
+    return chosen;
+  });
+  b.book.page = ListPage{};
   b.book.by_colour = true;
   for (int i = 0; i < 40; ++i) b.book.paints.push_back({{"one" + std::to_string(i)}});
   b.book.list.at = 3;
