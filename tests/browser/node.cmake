@@ -14,8 +14,10 @@ function(node_tests name)
   target_include_directories(test_${name} PRIVATE ${CMAKE_CURRENT_SOURCE_DIR})
   target_compile_definitions(test_${name} PRIVATE SLABSIDE_ROOT="${PROJECT_SOURCE_DIR}")
   target_compile_options(test_${name} PRIVATE -Wall -Wextra -Werror)
-  # The objects are those of the page. Only the linker's own passes are left out, which take long and
-  # are for size; what ships has them, and a browser runs it.
+  # The rooms' objects are those of the page; the tests' own would take most of the time to build.
+  target_compile_options(test_${name} PRIVATE -O0)
+  # Only the linker's own passes are left out, which take long and are for size; what ships has them,
+  # and a browser runs it.
   target_link_options(test_${name} PRIVATE -O1 -sENVIRONMENT=node -sNODERAWFS=1 -sEXIT_RUNTIME=1
                                            -sALLOW_MEMORY_GROWTH=1)
   target_link_libraries(test_${name} PRIVATE ${ARGN} doctest::doctest)
