@@ -101,8 +101,15 @@ std::optional<CardKind> liquid_word(std::string_view text) {
   return std::nullopt;
 }
 
-Names::Names(const std::vector<Card>& shelf, const std::set<std::string>& own)
+Names::Names(const std::vector<Card>& shelf, const std::set<std::string>& own,
+             const std::vector<Card>& away)
     : shelf_(shelf), own_(own) {
+  for (const Card& card : away) {
+    if (!may_be_meant(card)) continue;
+    away_.emplace(key_of(card.name), card.name);
+    if (const auto* entry = paint::in_catalogue(card.id))
+      away_.emplace(key_of(entry->name), card.name);
+  }
   for (const Card& card : shelf) {
     if (!may_be_meant(card)) continue;
     by_id_[key_of(card.id)].push_back(&card);
@@ -110,8 +117,10 @@ Names::Names(const std::vector<Card>& shelf, const std::set<std::string>& own)
     if (card.kind() != CardKind::pigment) continue;
     const std::string& index = pigment_of(card).index_name;
     if (!index.empty()) by_index_[key_of(index)].push_back(&card);
-    if (const auto* entry = paint::in_catalogue(card.id))
+    if (const auto* entry = paint::in_catalogue(card.id)) {
+      if (entry->name != card.name) by_other_[key_of(entry->name)].push_back(&card);
       for (const std::string& name : entry->other_names) by_other_[key_of(name)].push_back(&card);
+    }
     for (const PigmentWord& word : pigment_words())
       if (word.card == card.id) by_other_[std::string(word.key)].push_back(&card);
   }
@@ -155,6 +164,9 @@ words::Result<Meant> Names::look_up(const std::string& text) const {
   if (!is_one_name(text)) return words::failure(Say::name_unknown, {text});
   const std::string part = outside_brackets(text), index = index_name_in(text);
   if (auto meant = exactly(part)) return *std::move(meant);
+  for (const std::string& name : {key_of(text), key_of(part)})
+    if (const auto at = away_.find(name); at != away_.end())
+      return words::failure(Say::name_put_away, {text, at->second});
   if (auto meant = by_key(index)) return *std::move(meant);
   if (auto meant = chosen(with_part(part), text)) return *std::move(meant);
   return words::failure(Say::name_unknown, {text});

@@ -154,13 +154,24 @@ Older older_of(const std::vector<Brought>& recipes, const std::vector<session::C
   return out;
 }
 
+// Of another day, and nothing else: its date was mended.
+Older::iterator otherwise_dated(const session::Card& card, Older& older) {
+  const auto& recipe = std::get<session::RecipeCard>(card.facts);
+  for (auto at = older.lower_bound({card.name, ""});
+       at != older.end() && at->first.first == card.name; ++at) {
+    const auto& before = std::get<session::RecipeCard>(at->second->facts);
+    if (before.pigments == recipe.pigments && before.liquids == recipe.liquids) return at;
+  }
+  return older.end();
+}
+
 // Of several the one of the same pigments, else the first.
 Older::iterator older_reading(const session::Card& card, Older& older) {
   const auto& pigments = std::get<session::RecipeCard>(card.facts).pigments;
   const auto [first, last] = older.equal_range({card.name, card.made_on});
   for (auto at = first; at != last; ++at)
     if (std::get<session::RecipeCard>(at->second->facts).pigments == pigments) return at;
-  return first == last || card.made_on.empty() ? older.end() : first;
+  return first == last || card.made_on.empty() ? otherwise_dated(card, older) : first;
 }
 
 void take_places(std::vector<Brought>& recipes, const std::vector<session::Card>& shelf,
@@ -206,7 +217,7 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
   std::vector<session::Card> materials;
   std::copy_if(shelf.begin(), shelf.end(), std::back_inserter(materials),
                [](const session::Card& card) { return card.kind() != session::CardKind::recipe; });
-  const Names names(materials, own);
+  const Names names(materials, own, how.away);
   Measures measures(materials, own, how);
   measures.know(shelf);
   Understood out;

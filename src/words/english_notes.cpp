@@ -51,6 +51,8 @@ std::string_view english(NotesSay id) {
   case Say::amount_powder_in_drops: return "powder does not come in drops";
   case Say::amount_no_dropper: return "drops, and there is no dropper on the shelf";
   case Say::name_unknown: return "“{0}” is not on the shelf";
+  case Say::name_put_away:
+    return "“{0}”: the card “{1}” is put away; take it back on the Shelf first";
   case Say::name_of_many: return "“{0}” may be one of several: {1}";
   case Say::date_none: return "no date";
   case Say::date_two_ways: return "day or month first? Say --dates day or --dates month";

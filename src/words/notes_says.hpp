@@ -49,8 +49,9 @@ enum class NotesSay {
   amount_powder_in_drops,
   amount_no_dropper,
   // a name
-  name_unknown, // 0: text
-  name_of_many, // 0: text, 1: those it may mean
+  name_unknown,  // 0: text
+  name_put_away, // 0: text, 1: the card's name
+  name_of_many,  // 0: text, 1: those it may mean
   // a date
   date_none,
   date_two_ways,

@@ -290,6 +290,23 @@ TEST_CASE("a spoon that was put away keeps its size") {
         std::vector<Said>{{"pb29", SaidIn::spoons, 0.5, "teaspoon_us"}});
 }
 
+TEST_CASE("no other pigment is taken for one that was renamed or put away") {
+  const char* const rows = "name,pigment,amount\nSky,Cobalt blue,2 g\n";
+  const auto pb28 = [](const session::Card& card) { return card.id == "pb28"; };
+  Notes notes;
+  notes.cards.push_back({"a1", "Cobalt blue violet", session::PigmentCard{"", 0, {.g_per_mL = 4}}});
+  const auto own = std::find_if(notes.cards.begin(), notes.cards.end(), pb28);
+  REQUIRE(own != notes.cards.end());
+  own->name = "Weir sky";
+  CHECK(recipe(notes.read(rows).recipes[0]).pigments[0].of == "pb28");
+  notes.how.away = {*own};
+  std::erase_if(notes.cards, pb28);
+  const Understood read = notes.read(rows);
+  CHECK_FALSE(read.recipes[0].whole);
+  REQUIRE_FALSE(read.unread.empty());
+  CHECK(read.unread[0].why.what == words::NotesSay::name_put_away);
+}
+
 TEST_CASE("a pigment of the workshop's own goes before the catalogue's") {
   Notes notes;
   notes.cards.push_back({"a1", "Weir white", session::PigmentCard{"PW6", 0, {.g_per_mL = 4}}});
@@ -347,6 +364,7 @@ TEST_CASE("a newer reading goes by name and date, and without a date by its pigm
   CHECK(recipe(second).mine);
   CHECK(only("Sky,PB29,5 g,20 drops,2019-04-03\n").older == dated.recipes[0].card.id);
   CHECK(only("Sky,PB29,4 g,20 drops,2019-04-04\n").older.empty());
+  CHECK(only("Sky,PB29,3 g,some,2019-04-30\n").older == dated.recipes[0].card.id);
   CHECK(only("Sea,PB29,3 g,20 drops,\n").older == undated.recipes[0].card.id);
   CHECK(only("Sea,PB29,4 g,20 drops,\n").older.empty());
   const Understood more =
