@@ -76,6 +76,11 @@ std::vector<std::pair<std::string, std::string>> pairs_of(const Bench& bench) {
   std::size_t looked_at = 0;
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend() && looked_at < most_looked_at;
        ++id, ++looked_at) {
+Made made_of(const Bench& bench, const Folded& folded) {
+  const BookEntry* entry = entry_of(bench, folded->id);
+  return {folded.get(), entry ? entry->offset_min.value_or(0) : 0};
+}
+
     const BookEntry* entry = entry_of(bench, *id);
     if (!entry || entry->pigments.empty()) continue;
     std::string& later = after[entry->pigments];
@@ -89,15 +94,36 @@ std::vector<MatchView::Blame> blame_of(Bench& bench, const std::string& a, const
   const Folded one = fold_of(bench, a), other = fold_of(bench, b);
   if (!one || !other) return {};
   std::vector<Folded> alive;
-  std::vector<std::pair<const session::Batch*, const session::Batch*>> others;
+  std::vector<std::pair<Made, Made>> others;
   for (const auto& [before, after] : pairs_of(bench)) {
     if (before == a && after == b) continue; // what is asked about says nothing of what is usual
     const Folded first = fold_of(bench, before), second = fold_of(bench, after);
     if (!first || !second || first->newer || second->newer) continue;
-    others.push_back({first.get(), second.get()});
+    others.push_back({made_of(bench, first), made_of(bench, second)});
     alive.insert(alive.end(), {first, second});
   }
-  return blame(*one, *other, others);
+  return blame(made_of(bench, one), made_of(bench, other), others);
+}
+
+}
+
+colour::Repeats repeats_of(const Bench& bench) {
+  colour::Repeats out;
+  for (const std::string& batch : bench.index.read_again) {
+    const auto& read = bench.index.of.at(batch).read;
+    for (std::size_t i = 1; i < read.size(); ++i)
+      colour::add_repeat(out, reading_of(*read[i - 1].measured), reading_of(*read[i].measured));
+  }
+  return out;
+}
+
+Compared compared(const session::Photo& a, const session::Photo& b,
+                  const colour::Repeats& repeats) {
+  const bool one = a.sha256 == b.sha256;
+  const auto taken = one ? colour::Taken::one_photo : colour::Taken::two_photos;
+  return {colour::match(reading_of(*a.measured), reading_of(*b.measured), taken,
+                        colour::doubt_of(repeats)),
+          taken, one ? 0 : static_cast<std::size_t>(repeats.degrees / 3)};
 }
 
 }
