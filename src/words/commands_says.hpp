@@ -39,6 +39,7 @@ enum class CommandsSay {
   colour_which,         // 0: photo
   colour_untold,        // 0: photo, 1: why (words/colour_says.hpp)
   colour_where,         // 0: photo, 1: box, 2: boxes of paper
+  colour_kept,          // 0: the batch or photo
   colour_lab,           // 0: L*, 1: its doubt, and so on of a* and b*
   colour_d65,           // 0 to 2: L*, a*, b*, 3: as #rrggbb
   match_difference,     // 0: difference, 1: low, 2: high

@@ -117,6 +117,7 @@ std::string_view english(CommandsSay id) {
            "of the batch.";
   case Say::colour_untold: return "{0}: the colour cannot be told: {1}.";
   case Say::colour_where: return "{0}, swatch at {1}, places with bare paper: {2}";
+  case Say::colour_kept: return "{0}, as it was read and kept";
   case Say::colour_lab:
     return "  L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}   (D50, the paper as white; ± is 95 %)";
   case Say::colour_d65: return "  L* {0}   a* {1}   b* {2}   (D65)   on a screen {3}";
