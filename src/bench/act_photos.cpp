@@ -105,16 +105,16 @@ void record_photo(Bench& bench, const std::string& batch, session::Event event, 
   fold_what_shows(bench);
 }
 
-// Each line that names it, also one that was read from it.
-void take_away(Bench& bench, const Now& now, Effects& effects) {
+// Of the open photo, those of its lines that `which` chooses.
+template <class Which>
+void withdraw_lines(Bench& bench, const Which& which, const Now& now, Effects& effects) {
   const std::string key = bench.photos.open, of = bench.photos.batch;
   const Folded batch = fold_of(bench, of);
-  turn_to(bench.photos, PhotosPage::kept);
   if (!batch) return;
   std::vector<session::Ref> lines;
   for (const session::Entry& e : batch->entries) {
     const auto* photo = std::get_if<session::Photo>(&e.event);
-    if (photo && !e.withdrawn && key_of(*photo) == key) lines.push_back(e.ref);
+    if (photo && !e.withdrawn && key_of(*photo) == key && which(*photo)) lines.push_back(e.ref);
   }
   for (const session::Ref& line : lines) {
     record_photo(bench, of, session::Withdrawn{line}, now, effects);
@@ -123,6 +123,13 @@ void take_away(Bench& bench, const Now& now, Effects& effects) {
 }
 
 void give_back(Bench& bench, const Now& now, Effects& effects) {
+// Each line that names it, also one that was read from it.
+void take_away(Bench& bench, const Now& now, Effects& effects) {
+  withdraw_lines(
+      bench, [](const session::Photo&) { return true; }, now, effects);
+  turn_to(bench.photos, PhotosPage::kept);
+}
+
   const std::string of = bench.photos.batch;
   const Folded batch = fold_of(bench, of);
   if (!batch || !photo_taken_away(bench, *batch)) return;
@@ -178,6 +185,17 @@ void judge_specks(Bench& bench, const std::string& word, const Now& now, Effects
 words::Error named(const std::string& image, const words::Error& why) {
   return {PhotosSay::of_picture, {name_of_file(image), words::Inner(why)}};
 }
+// The photo stays: the line that kept it says nothing of specks, unless another program wrote it.
+void unsay_specks(Bench& bench, const Now& now, Effects& effects) {
+  auto photo = open_photo(bench);
+  if (!photo || !photo->specks) return;
+  withdraw_lines(
+      bench, [](const session::Photo& p) { return p.specks.has_value(); }, now, effects);
+  photo->specks.reset();
+  if (!open_photo(bench)) record_photo(bench, bench.photos.batch, *photo, now, effects);
+}
+
+// What is gone is named by its own words.
 
 // Where the hands are: a photo belongs to a batch.
 struct Target {
@@ -310,3 +328,4 @@ void act_on_photos(Bench& bench, const PadId& pad, const Now& now, Effects& effe
 }
 
 }
+  case PhotosPad::unsay: return unsay_specks(bench, now, effects);

@@ -251,7 +251,8 @@ constexpr Names<PhotosPad> photos_pads{{{PhotosPad::photo, {"photo"}},
                                         {PhotosPad::smaller, {"smaller_region"}},
                                         {PhotosPad::read, {"read_swatch"}},
                                         {PhotosPad::take_away, {"take_photo_away"}},
-                                        {PhotosPad::specks, {"specks_on_photo"}}}};
+                                        {PhotosPad::specks, {"specks_on_photo"}},
+                                        {PhotosPad::unsay, {"take_word_back"}}}};
 
 template <class Pad>
 std::string_view name_in(const Names<Pad>& names, PadKind pad) {

@@ -316,6 +316,7 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
   case PhotosPad::larger: return plainly(Say::larger);
   case PhotosPad::smaller: return plainly(Say::smaller);
   case PhotosPad::take_away: return plainly(Say::take_away);
+  case PhotosPad::unsay: return plainly(Say::unsay);
   case PhotosPad::read:
     return darkly(photos.photo && photos.photo->measured ? Say::read_again : Say::read);
   case PhotosPad::of: return pad(sheet, at, plain(t), {{of_pad_words(at.id.arg), clean_bold}});

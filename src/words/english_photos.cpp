@@ -36,6 +36,7 @@ std::string_view english(PhotosSay id) {
   case Say::move_paint: return "move paint";
   case Say::move_paper: return "move paper";
   case Say::take_away: return "take it away";
+  case Say::unsay: return "take my word back";
   case Say::paint: return "paint";
   case Say::paper: return "bare paper";
   case Say::paint_at_fault: return "not this paint";

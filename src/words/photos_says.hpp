@@ -37,6 +37,7 @@ enum class PhotosSay {
   move_paint,
   move_paper,
   take_away,
+  unsay, // of specks
   paint,
   paper,
   paint_at_fault,
