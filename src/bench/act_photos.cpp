@@ -196,6 +196,10 @@ void unsay_specks(Bench& bench, const Now& now, Effects& effects) {
 }
 
 // What is gone is named by its own words.
+words::Error named(const std::string& image, const words::Error& why) {
+  if (why.what == PhotosSay::gone) return why;
+  return {PhotosSay::of_picture, {name_of_file(image), words::Inner(why)}};
+}
 
 // Where the hands are: a photo belongs to a batch.
 struct Target {

@@ -390,6 +390,7 @@ View view(const Bench& bench, const Now& now) {
   v.top_bar = top_bar_view(bench, now);
   v.utc_offset_min = now.utc_offset_min;
   v.pressed = bench.keys.flash;
+  v.no_pictures = bench.photos.no_pictures;
   if (bench.touch.press && !bench.touch.press->slid) v.pressed = bench.touch.press->pad;
   v.focus = bench.keys.focus;
   v.screen = screen_view(bench, now);

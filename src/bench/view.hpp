@@ -367,6 +367,7 @@ struct View {
   std::optional<PadId> focus;   // where the keys stand
   int utc_offset_min = 0;
   ScreenView screen;
+  std::map<std::string, words::Error> no_pictures = {}; // images that cannot be shown, and why
 };
 
 View view(const Bench& bench, const Now& now);

@@ -60,12 +60,15 @@ Status run_play(const Arguments& a, Io io) {
 }
 
 Status run_show(const Arguments& a, Io io) {
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
   const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   const auto batch = find_batch(*logs, a.words[0]);
   if (!batch) return tl::make_unexpected(batch.error());
   io.out << (a.has("--json") ? shown_as_json(*batch)
-                             : shown_for_people(*batch) + matched_for_people(*logs, batch->id));
+                             : shown_for_people(*batch) + photos_for_people(*batch, where->home) +
+                                   matched_for_people(*logs, batch->id));
   return 0;
 }
 

@@ -209,6 +209,8 @@ std::string_view english(CommandsSay id) {
   case Say::show_water_lost: return "dried off       {0} mL";
   case Say::show_swatch:
     return "swatch          L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}   (D50)   on a screen {6}";
+  case Say::show_photo: return "photo           {0}: {1}";
+  case Say::show_of_photo: return "                  {0}";
   case Say::show_matched:
     return "beside {0}: difference {1} (CIEDE2000), nine in ten {2} to {3}: {4}";
   case Say::show_ways: return "  it is {0}";

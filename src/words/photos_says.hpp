@@ -61,6 +61,9 @@ enum class PhotosSay {
   specks_ask,
   specks_teach,
   cannot_keep,
+  gone, // 0: file, within the studio
+  gone_short,
+  not_shown_short,
 };
 
 constexpr Table table_of(PhotosSay) { return Table::photos; }
