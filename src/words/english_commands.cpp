@@ -108,7 +108,7 @@ std::string_view english(CommandsSay id) {
            "photo.";
   case Say::colour_no_swatch:
     return "{0}: no swatch is seen on it, with bare paper all around: say where with --swatch and "
-           "--paper.";
+           "--paper. Paint as white as its paper cannot be told from it.";
   case Say::colour_no_such_photo:
     return "“{0}” is neither a photo nor a batch that a photo of a swatch was kept with.";
   case Say::colour_which:
