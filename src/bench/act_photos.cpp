@@ -36,6 +36,7 @@ void turn_to(PhotosState& state, PhotosPage page) {
   forget_picture(state);
   state.page = page;
   state.list = {};
+  state.from_trail = state.from_trail && page == PhotosPage::open;
 }
 
 void look_at_shown(Bench& bench, Effects& effects) {
@@ -122,7 +123,6 @@ void withdraw_lines(Bench& bench, const Which& which, const Now& now, Effects& e
   }
 }
 
-void give_back(Bench& bench, const Now& now, Effects& effects) {
 // Each line that names it, also one that was read from it.
 void take_away(Bench& bench, const Now& now, Effects& effects) {
   withdraw_lines(
@@ -130,6 +130,7 @@ void take_away(Bench& bench, const Now& now, Effects& effects) {
   turn_to(bench.photos, PhotosPage::kept);
 }
 
+void give_back(Bench& bench, const Now& now, Effects& effects) {
   const std::string of = bench.photos.batch;
   const Folded batch = fold_of(bench, of);
   if (!batch || !photo_taken_away(bench, *batch)) return;
@@ -151,6 +152,8 @@ void leave(Bench& bench, Effects& effects) {
   switch (state.page) {
   case PhotosPage::asked: return ask_next(bench, effects);
   case PhotosPage::open:
+    if (state.from_trail) return go_to(bench, state.from_slab ? Screen::slab : Screen::book);
+    return turn_to(state, PhotosPage::kept);
   case PhotosPage::folder: return turn_to(state, PhotosPage::kept);
   case PhotosPage::kept: return go_to(bench, state.from_slab ? Screen::slab : Screen::book);
   }
@@ -182,9 +185,6 @@ void judge_specks(Bench& bench, const std::string& word, const Now& now, Effects
   record_photo(bench, bench.photos.batch, *photo, now, effects);
 }
 
-words::Error named(const std::string& image, const words::Error& why) {
-  return {PhotosSay::of_picture, {name_of_file(image), words::Inner(why)}};
-}
 // The photo stays: the line that kept it says nothing of specks, unless another program wrote it.
 void unsay_specks(Bench& bench, const Now& now, Effects& effects) {
   auto photo = open_photo(bench);
@@ -225,6 +225,14 @@ void open_photos(Bench& bench, const std::string& batch, bool from_slab) {
   state.from_slab = from_slab;
   state.asked.clear();
   go_to(bench, Screen::photos);
+}
+
+void open_photo_of_trail(Bench& bench, const std::string& key, Effects& effects) {
+  const bool slab = bench.screen == Screen::slab;
+  open_photos(bench, slab ? bench.batch : batch_of(bench.book.page), slab);
+  fold_of(bench, bench.photos.batch);
+  bench.photos.from_trail = true;
+  open_one(bench, key, effects);
 }
 
 void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects& effects) {
@@ -327,9 +335,9 @@ void act_on_photos(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   case PhotosPad::read: return read_shown(bench, effects);
   case PhotosPad::take_away: return take_away(bench, now, effects);
   case PhotosPad::specks: return judge_specks(bench, pad.arg, now, effects);
+  case PhotosPad::unsay: return unsay_specks(bench, now, effects);
   case PhotosPad::folder_text: return; // a text field
   }
 }
 
 }
-  case PhotosPad::unsay: return unsay_specks(bench, now, effects);

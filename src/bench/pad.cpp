@@ -45,7 +45,8 @@ constexpr Names<SharedPad> shared_pads{{{SharedPad::undo, {"undo"}},
                                         {SharedPad::page_back, {"page_back"}},
                                         {SharedPad::page_on, {"page_on"}},
                                         {SharedPad::to_pans, {"to_pans"}},
-                                        {SharedPad::to_plan, {"to_plan"}}}};
+                                        {SharedPad::to_plan, {"to_plan"}},
+                                        {SharedPad::dot_photo, {"dot_photo"}}}};
 constexpr Names<TodayPad> today_pads{{{TodayPad::due, {"due"}},
                                       {TodayPad::again, {"again"}},
                                       {TodayPad::new_paint, {"new_paint"}},

@@ -31,8 +31,6 @@ namespace bench {
 
 namespace {
 
-constexpr session::Clock slab_window_s = 900;
-
 MaterialView card_view(const Bench& bench, const session::Card& card) {
   MaterialView m;
   m.pad = {SlabPad::add, card.id};
@@ -390,9 +388,9 @@ View view(const Bench& bench, const Now& now) {
   v.top_bar = top_bar_view(bench, now);
   v.utc_offset_min = now.utc_offset_min;
   v.pressed = bench.keys.flash;
-  v.no_pictures = bench.photos.no_pictures;
   if (bench.touch.press && !bench.touch.press->slid) v.pressed = bench.touch.press->pad;
   v.focus = bench.keys.focus;
+  v.no_pictures = bench.photos.no_pictures;
   v.screen = screen_view(bench, now);
   return v;
 }

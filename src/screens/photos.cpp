@@ -334,10 +334,10 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
   }
 }
 
-words::Sentence way_back(PhotosPage page) {
-  switch (page) {
+words::Sentence way_back(const PhotosView& photos) {
+  switch (photos.page) {
   case PhotosPage::kept: return Say::to_batch;
-  case PhotosPage::open: return Say::to_all;
+  case PhotosPage::open: return photos.from_trail ? Say::to_batch : Say::to_all;
   case PhotosPage::folder:
   case PhotosPage::asked: return words::ScreensSay::pad_leave_number;
   }
@@ -351,7 +351,7 @@ void draw_pads(Sheet& sheet, const PhotosView& photos) {
       pad(sheet, at, plain(sheet.theme), {{say(what), clean_letters}});
     };
     if (at.id.kind == SharedPad::leave)
-      pad(sheet, at, plain(sheet.theme), {{say(way_back(photos.page)), clean_letters}});
+      pad(sheet, at, plain(sheet.theme), {{say(way_back(photos)), clean_letters}});
     if (at.id.kind == SharedPad::page_back) plainly(ScreensSay::page_back);
     if (at.id.kind == SharedPad::page_on) plainly(ScreensSay::page_on);
     if (const auto own = at.id.kind.as<PhotosPad>()) own_pad(sheet, at, *own, photos);
