@@ -15,11 +15,13 @@ void add_dot_photos(const Bench& bench, const session::TrailView& trail, const S
   main.w -= pad.w + gap_mm;
   const session::TimeScale time =
       session::time_scale(trail.points, trail.from, trail.to, trail.whole, main.y, main.bottom());
+  const double step = pad.h + gap_mm;
+  const auto room = static_cast<std::size_t>((main.h + gap_mm) / step);
+  std::size_t before = std::min(room, shown.size()); // that still have to lie above
   double below = main.bottom() + gap_mm;
-  for (auto photo = shown.rbegin(); photo != shown.rend(); ++photo) {
-    const double lowest = below - gap_mm - pad.h;
-    if (lowest < main.y) return;
-    const double y = std::clamp(time.y(photo->clock) - pad.h / 2, main.y, lowest);
+  for (auto photo = shown.rbegin(); before > 0; ++photo) {
+    const double highest = main.y + static_cast<double>(--before) * step;
+    const double y = std::clamp(time.y(photo->clock) - pad.h / 2, highest, below - step);
     add(layout, SharedPad::dot_photo, {main.right() + gap_mm, y, pad.w, pad.h}, key_of(photo->of));
     below = y;
   }

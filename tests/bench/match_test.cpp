@@ -104,7 +104,7 @@ TEST_CASE("a binder is as old as the days are by the clock of who made it") {
     binder.made_on = "2026-11-01";
     session::Total total;
     total.card = binder;
-    total.grams = {8, 0};
+    total.grams = paint::exact(8);
     b.totals.push_back(total);
     return b;
   };

@@ -127,7 +127,7 @@ TEST_CASE("a dot's photo on the trail opens large by a tap, and leads straight b
   h.tap("leave");
   h.tap("add gum_12");
   h.wait(60);
-  h.give(PhotoKept{"/tmp/one.jpg", h.b.batch, {sum_a, "jpg", session::PhotoOf::dot}});
+  h.give(PhotoKept{"/tmp/one.jpg", h.b.batch, session::Photo{sum_a, "jpg", session::PhotoOf::dot}});
   const Effects effects = step(h.b, Tap{*pad_named("dot_photo " + sum_a + " dot")}, h.now());
   CHECK(h.b.screen == Screen::photos);
   REQUIRE(effects.photos.size() == 1);

@@ -1,6 +1,7 @@
 // Photos on their way from a file to a batch, through the desk beside the window, and every file
 // that is none.
 #include "bench/pads_photos.hpp"
+#include "bench/view.hpp"
 #include "commands/folders.hpp"
 #include "commands/picture_images.hpp"
 #include "commands/tool.hpp"
