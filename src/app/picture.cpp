@@ -2,6 +2,7 @@
 
 #include "app/frame.hpp"
 #include "app/textures.hpp"
+#include "bench/act.hpp"
 #include "commands/inputs.hpp"
 #include "commands/paper.hpp"
 #include "commands/paper_desk.hpp"
@@ -103,6 +104,8 @@ words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
       bench.book.page = bench::BatchPage{batch->id, {}};
   }
   bench.screen = options.screen;
+  const std::string page = bench::batch_of(bench.book.page);
+  if (options.screen == bench::Screen::photos) bench::open_photos(bench, page, false);
   bench::step(bench, bench::Tick{}, now);
   learn(bench, now);
   for (const bench::PadId& pad : options.taps)

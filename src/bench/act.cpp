@@ -74,6 +74,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (to) return turn_to(bench, *to, now, effects);
   if (const auto top_bar = pad.kind.as<TopBarPad>())
     return act_on_top_bar(bench, *top_bar, effects);
+  if (pad.kind == SharedPad::dot_photo) return open_photo_of_trail(bench, pad.arg, effects);
   if (bench.number && belongs_to_number(pad.kind)) return act_on_number(bench, pad, now, effects);
   switch (bench.screen) {
   case Screen::today: return act_on_today(bench, pad, now, effects);

@@ -36,6 +36,7 @@ void turn_to(PhotosState& state, PhotosPage page) {
   forget_picture(state);
   state.page = page;
   state.list = {};
+  state.from_trail = state.from_trail && page == PhotosPage::open;
 }
 
 void look_at_shown(Bench& bench, Effects& effects) {
@@ -105,21 +106,28 @@ void record_photo(Bench& bench, const std::string& batch, session::Event event, 
   fold_what_shows(bench);
 }
 
-// Each line that names it, also one that was read from it.
-void take_away(Bench& bench, const Now& now, Effects& effects) {
+// Of the open photo, those of its lines that `which` chooses.
+template <class Which>
+void withdraw_lines(Bench& bench, const Which& which, const Now& now, Effects& effects) {
   const std::string key = bench.photos.open, of = bench.photos.batch;
   const Folded batch = fold_of(bench, of);
-  turn_to(bench.photos, PhotosPage::kept);
   if (!batch) return;
   std::vector<session::Ref> lines;
   for (const session::Entry& e : batch->entries) {
     const auto* photo = std::get_if<session::Photo>(&e.event);
-    if (photo && !e.withdrawn && key_of(*photo) == key) lines.push_back(e.ref);
+    if (photo && !e.withdrawn && key_of(*photo) == key && which(*photo)) lines.push_back(e.ref);
   }
   for (const session::Ref& line : lines) {
     record_photo(bench, of, session::Withdrawn{line}, now, effects);
     bench.sitting.picked_out.insert(bench.sitting.next_n - 1);
   }
+}
+
+// Each line that names it, also one that was read from it.
+void take_away(Bench& bench, const Now& now, Effects& effects) {
+  withdraw_lines(
+      bench, [](const session::Photo&) { return true; }, now, effects);
+  turn_to(bench.photos, PhotosPage::kept);
 }
 
 void give_back(Bench& bench, const Now& now, Effects& effects) {
@@ -144,6 +152,8 @@ void leave(Bench& bench, Effects& effects) {
   switch (state.page) {
   case PhotosPage::asked: return ask_next(bench, effects);
   case PhotosPage::open:
+    if (state.from_trail) return go_to(bench, state.from_slab ? Screen::slab : Screen::book);
+    return turn_to(state, PhotosPage::kept);
   case PhotosPage::folder: return turn_to(state, PhotosPage::kept);
   case PhotosPage::kept: return go_to(bench, state.from_slab ? Screen::slab : Screen::book);
   }
@@ -175,7 +185,19 @@ void judge_specks(Bench& bench, const std::string& word, const Now& now, Effects
   record_photo(bench, bench.photos.batch, *photo, now, effects);
 }
 
+// The photo stays: the line that kept it says nothing of specks, unless another program wrote it.
+void unsay_specks(Bench& bench, const Now& now, Effects& effects) {
+  auto photo = open_photo(bench);
+  if (!photo || !photo->specks) return;
+  withdraw_lines(
+      bench, [](const session::Photo& p) { return p.specks.has_value(); }, now, effects);
+  photo->specks.reset();
+  if (!open_photo(bench)) record_photo(bench, bench.photos.batch, *photo, now, effects);
+}
+
+// What is gone is named by its own words.
 words::Error named(const std::string& image, const words::Error& why) {
+  if (why.what == PhotosSay::gone) return why;
   return {PhotosSay::of_picture, {name_of_file(image), words::Inner(why)}};
 }
 
@@ -203,6 +225,14 @@ void open_photos(Bench& bench, const std::string& batch, bool from_slab) {
   state.from_slab = from_slab;
   state.asked.clear();
   go_to(bench, Screen::photos);
+}
+
+void open_photo_of_trail(Bench& bench, const std::string& key, Effects& effects) {
+  const bool slab = bench.screen == Screen::slab;
+  open_photos(bench, slab ? bench.batch : batch_of(bench.book.page), slab);
+  fold_of(bench, bench.photos.batch);
+  bench.photos.from_trail = true;
+  open_one(bench, key, effects);
 }
 
 void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects& effects) {
@@ -305,6 +335,7 @@ void act_on_photos(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   case PhotosPad::read: return read_shown(bench, effects);
   case PhotosPad::take_away: return take_away(bench, now, effects);
   case PhotosPad::specks: return judge_specks(bench, pad.arg, now, effects);
+  case PhotosPad::unsay: return unsay_specks(bench, now, effects);
   case PhotosPad::folder_text: return; // a text field
   }
 }

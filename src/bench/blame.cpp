@@ -30,24 +30,24 @@ std::optional<Differs> relative(const std::optional<Amount>& a, const std::optio
   return Differs{by, sure && std::abs(by) >= worth_a_word};
 }
 
-double minutes(const Batch& batch) {
-  return session::seconds_of(batch, session::Stage::mulling) / 60;
+double minutes(const Made& made) {
+  return session::seconds_of(*made.batch, session::Stage::mulling) / 60;
 }
 
 // A pass is tapped some seconds early or late.
-std::optional<Differs> of_minutes(const Batch& a, const Batch& b) {
+std::optional<Differs> of_minutes(const Made& a, const Made& b) {
   const double before = minutes(a), now = minutes(b);
   if (!(before > 0) || !(now > 0)) return std::nullopt;
   return Differs{std::log((now + 1) / (before + 1)), std::abs(now - before) >= 1};
 }
 
-double passes(const Batch& batch) {
-  return static_cast<double>(
-      std::count_if(batch.passes.begin(), batch.passes.end(),
-                    [](const auto& p) { return p.stage == session::Stage::mulling; }));
+double passes(const Made& made) {
+  const auto& all = made.batch->passes;
+  return static_cast<double>(std::count_if(
+      all.begin(), all.end(), [](const auto& p) { return p.stage == session::Stage::mulling; }));
 }
 
-std::optional<Differs> of_passes(const Batch& a, const Batch& b) {
+std::optional<Differs> of_passes(const Made& a, const Made& b) {
   const double before = passes(a), now = passes(b);
   if (!(before > 0) || !(now > 0)) return std::nullopt;
   return Differs{now - before, std::abs(now - before) >= 1};
@@ -63,15 +63,15 @@ const session::Card* binder_of(const Batch& batch) {
   return most ? &most->card : nullptr;
 }
 
-std::optional<double> age_of_binder(const Batch& batch) {
-  const session::Card* binder = binder_of(batch);
+std::optional<double> age_of_binder(const Made& of) {
+  const session::Card* binder = binder_of(*of.batch);
   const auto made = binder ? words::days_of(binder->made_on) : std::nullopt;
   if (!made) return std::nullopt;
-  const double days = static_cast<double>(batch.opened_at) / session::a_day_ms;
-  return std::max(0.0, std::floor(days - static_cast<double>(*made)));
+  const std::int64_t day = words::day_number(of.batch->opened_at, of.offset_min);
+  return static_cast<double>(std::max<std::int64_t>(0, day - *made));
 }
 
-std::optional<Differs> of_age(const Batch& a, const Batch& b) {
+std::optional<Differs> of_age(const Made& a, const Made& b) {
   const auto before = age_of_binder(a), now = age_of_binder(b);
   if (!before || !now) return std::nullopt;
   constexpr double worth_a_word = 14; // days
@@ -80,19 +80,19 @@ std::optional<Differs> of_age(const Batch& a, const Batch& b) {
 
 struct Number {
   Blame::What what;
-  std::optional<Differs> (*of)(const Batch&, const Batch&);
+  std::optional<Differs> (*of)(const Made&, const Made&);
   double usual; // sd of one batch, until it is known
   bool relative;
 };
 
-std::optional<Differs> of_binder(const Batch& a, const Batch& b) {
-  return relative(a.standing.binder_ratio, b.standing.binder_ratio);
+std::optional<Differs> of_binder(const Made& a, const Made& b) {
+  return relative(a.batch->standing.binder_ratio, b.batch->standing.binder_ratio);
 }
-std::optional<Differs> of_gum(const Batch& a, const Batch& b) {
-  return relative(a.standing.gum_per_pigment, b.standing.gum_per_pigment);
+std::optional<Differs> of_gum(const Made& a, const Made& b) {
+  return relative(a.batch->standing.gum_per_pigment, b.batch->standing.gum_per_pigment);
 }
-std::optional<Differs> of_sweet(const Batch& a, const Batch& b) {
-  return relative(a.standing.humectant_to_gum, b.standing.humectant_to_gum);
+std::optional<Differs> of_sweet(const Made& a, const Made& b) {
+  return relative(a.batch->standing.humectant_to_gum, b.batch->standing.humectant_to_gum);
 }
 
 constexpr std::array<Number, 6> numbers{{{Blame::binder, of_binder, 0.05, true},
@@ -102,17 +102,17 @@ constexpr std::array<Number, 6> numbers{{{Blame::binder, of_binder, 0.05, true},
                                          {Blame::passes, of_passes, 1, false},
                                          {Blame::age, of_age, 60, false}}};
 
-using Pairs = std::vector<std::pair<const Batch*, const Batch*>>;
+using Pairs = std::vector<std::pair<Made, Made>>;
 
 double usual_square(const Number& number, const Pairs& others) {
   constexpr double counts_as = 2; // pairs
   double squares = counts_as * 2 * number.usual * number.usual, count = counts_as;
   for (const auto& [before, after] : others)
-    if (const auto d = number.of(*before, *after)) squares += d->by * d->by, count += 1;
+    if (const auto d = number.of(before, after)) squares += d->by * d->by, count += 1;
   return squares / count;
 }
 
-std::optional<Blame> blame_of(const Number& number, const Batch& a, const Batch& b,
+std::optional<Blame> blame_of(const Number& number, const Made& a, const Made& b,
                               const Pairs& others) {
   const auto differs = number.of(a, b);
   if (!differs || !differs->sure) return std::nullopt;
@@ -145,7 +145,8 @@ bool same_lots(const Batch& a, const Batch& b) {
 // sd off whose likelihood falls as much.
 double unusual_change(const Pairs& others) {
   double changed = 1, count = 2;
-  for (const auto& [before, after] : others) changed += !same_lots(*before, *after), count += 1;
+  for (const auto& [before, after] : others)
+    changed += !same_lots(*before.batch, *after.batch), count += 1;
   return std::sqrt(-2 * std::log(changed / count));
 }
 
@@ -163,12 +164,13 @@ void add_lots(const Batch& a, const Batch& b, double unusual, std::vector<Blame>
 
 }
 
-std::vector<Blame> blame(const Batch& a, const Batch& b, const Pairs& others) {
+std::vector<Blame> blame(const Made& a, const Made& b, const Pairs& others) {
   std::vector<Blame> out;
-  if (a.newer || b.newer || a.damaged || b.damaged) return out;
+  for (const Batch* one : {a.batch, b.batch})
+    if (one->newer || one->damaged) return out;
   for (const Number& number : numbers)
     if (const auto one = blame_of(number, a, b, others)) out.push_back(*one);
-  add_lots(a, b, unusual_change(others), out);
+  add_lots(*a.batch, *b.batch, unusual_change(others), out);
   std::stable_sort(out.begin(), out.end(), [](const Blame& one, const Blame& other) {
     return one.unusual > other.unusual;
   });

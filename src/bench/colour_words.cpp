@@ -22,6 +22,7 @@ constexpr words::EnumTable<colour::Untold, Worded> reasons{
      {colour::Untold::too_dark, {ColourSay::untold_too_dark}},
      {colour::Untold::clipped, {ColourSay::untold_clipped}},
      {colour::Untold::gloss, {ColourSay::untold_gloss}},
+     {colour::Untold::several, {ColourSay::untold_several}},
      {colour::Untold::like_paper, {ColourSay::untold_like_paper}},
      {colour::Untold::no_colours, {ColourSay::untold_no_colours}}}};
 

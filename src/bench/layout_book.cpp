@@ -4,6 +4,7 @@
 #include "bench/pads_shared.hpp"
 #include "bench/paint_chart.hpp"
 #include "bench/record.hpp"
+#include "bench/view_parts.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -169,6 +170,8 @@ void lay_out_batch(const Bench& bench, const BatchPage& page, const Rect& area, 
         match->a.batch == page.batch ? match->b.batch : match->a.batch);
   }
   layout.main = trail;
+  if (const Folded batch = kept_fold(bench, page.batch); batch && !batch->newer)
+    add_dot_photos(bench, trail_at_slab(*batch), {18, 16}, layout);
   const Rect lower = take_bottom(rest, row_mm), upper = take_bottom(rest, row_mm);
   lay_out_ways_on(bench, page, upper, lower, layout);
   layout.lower = take_bottom(rest, figures_mm);

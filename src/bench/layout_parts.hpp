@@ -2,6 +2,7 @@
 #pragma once
 
 #include "bench/layout_of.hpp"
+#include "session/trail.hpp"
 
 namespace bench {
 
@@ -28,6 +29,11 @@ Halves halves(const Rect& area, bool upright, double share);
 // A text field; beside it, while anything stands in it, what empties it.
 void add_field(Layout& layout, const Rect& box, const PadId& field, const std::string& text);
 void add_search(Layout& layout, const Rect& box, const std::string& text);
+// Beside a trail that lies in `main`: the photos of dots that it shows, on pads of that size, each
+// as near its moment as it may lie, the latest before those before it.
+void add_dot_photos(const Bench& bench, const session::TrailView& trail, const Size& pad,
+                    Layout& layout);
+
 // What a finger may drag: so many things in the rows of a grid.
 void add_list(Layout& layout, const Scroll& scroll, const Grid& grid, int things);
 // What turns its pages, each where there is one.

@@ -53,7 +53,7 @@ Block pads_of_open(const Bench& bench) {
             PadId{PhotosPad::specks, "few"},
             PadId{PhotosPad::specks, "none"},
             leave,
-            std::nullopt,
+            photo->specks ? std::optional(PadId{PhotosPad::unsay, ""}) : std::nullopt,
             away};
   if (photo->of != session::PhotoOf::swatch || state.regions.empty()) return {leave, away};
   const PadId paint{PhotosPad::region, "paint"}, paper{PhotosPad::region, "paper"},

@@ -4,6 +4,7 @@
 #include "bench/pads_shared.hpp"
 #include "bench/pads_slab.hpp"
 #include "bench/pads_top_bar.hpp"
+#include "bench/view_parts.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -133,6 +134,15 @@ void lay_out_title(Layout& layout) {
   layout.title.w -= clock_mm + gap_mm;
 }
 
+void lay_out_dot_photos(const Bench& bench, Layout& layout) {
+  if (!bench.folded) return;
+  TrailView trail;
+  trail.photos = session::dot_photos(*bench.folded);
+  trail.to = bench.folded->clock;
+  trail.from = std::max(0.0, trail.to - slab_window_s);
+  add_dot_photos(bench, trail, bench.display.upright() ? Size{24, 20} : Size{26, 22}, layout);
+}
+
 }
 
 void lay_out_number(const Grid& g, Layout& layout) {
@@ -159,7 +169,7 @@ void lay_out_slab(const Bench& bench, Layout& layout) {
   lay_out_hands(bench, c, layout);
   if (is_open<TrailPanel>(bench.panel)) {
     if (bench.display.upright()) lay_out_title(layout);
-    return;
+    return lay_out_dot_photos(bench, layout);
   }
   layout.side = {};
   if (!is_open<NumberPanel>(bench.panel))

@@ -3,7 +3,6 @@
 #include "bench/blame.hpp"
 #include "bench/photos.hpp"
 #include "bench/today.hpp"
-#include "colour/kept.hpp"
 
 #include <algorithm>
 
@@ -31,18 +30,10 @@ bool share_a_batch(const std::set<std::string>& a, const std::set<std::string>& 
 }
 
 colour::Reading reading_of(const session::Measured& m) {
-  return colour::kept_reading({m.l, m.a, m.b}, {m.l_u, m.a_u, m.b_u});
-}
-
-// Of several pictures of one paint, each with the one before it.
-colour::Repeats repeats_of(const Bench& bench) {
-  colour::Repeats out;
-  for (const std::string& batch : bench.index.read_again) {
-    const auto& read = bench.index.of.at(batch).read;
-    for (std::size_t i = 1; i < read.size(); ++i)
-      colour::add_repeat(out, reading_of(*read[i - 1].measured), reading_of(*read[i].measured));
-  }
-  return out;
+  std::optional<colour::KeptParts> parts;
+  if (const auto& p = m.parts)
+    parts = {{p->l_own, p->a_own, p->b_own}, {p->l_white, p->a_white, p->b_white}};
+  return colour::kept_reading({m.l, m.a, m.b}, {m.l_u, m.a_u, m.b_u}, parts);
 }
 
 struct BothRead {
@@ -85,21 +76,54 @@ std::vector<std::pair<std::string, std::string>> pairs_of(const Bench& bench) {
   return out;
 }
 
+Made made_of(const Bench& bench, const Folded& folded) {
+  const BookEntry* entry = entry_of(bench, folded->id);
+  return {folded.get(), entry ? entry->offset_min.value_or(0) : 0};
+}
+
 std::vector<MatchView::Blame> blame_of(Bench& bench, const std::string& a, const std::string& b) {
   const Folded one = fold_of(bench, a), other = fold_of(bench, b);
   if (!one || !other) return {};
   std::vector<Folded> alive;
-  std::vector<std::pair<const session::Batch*, const session::Batch*>> others;
+  std::vector<std::pair<Made, Made>> others;
   for (const auto& [before, after] : pairs_of(bench)) {
     if (before == a && after == b) continue; // what is asked about says nothing of what is usual
     const Folded first = fold_of(bench, before), second = fold_of(bench, after);
     if (!first || !second || first->newer || second->newer) continue;
-    others.push_back({first.get(), second.get()});
+    others.push_back({made_of(bench, first), made_of(bench, second)});
     alive.insert(alive.end(), {first, second});
   }
-  return blame(*one, *other, others);
+  return blame(made_of(bench, one), made_of(bench, other), others);
 }
 
+}
+
+colour::Repeats repeats_of(const Bench& bench) {
+  colour::Repeats out;
+  for (const std::string& batch : bench.index.read_again) {
+    const auto& read = bench.index.of.at(batch).read;
+    for (std::size_t i = 1; i < read.size(); ++i)
+      colour::add_repeat(out, reading_of(*read[i - 1].measured), reading_of(*read[i].measured));
+  }
+  return out;
+}
+
+Compared compared(const session::Photo& a, const session::Photo& b,
+                  const colour::Repeats& repeats) {
+  const bool one = a.sha256 == b.sha256;
+  const auto taken = one ? colour::Taken::one_photo : colour::Taken::two_photos;
+  return {colour::match(reading_of(*a.measured), reading_of(*b.measured), taken,
+                        colour::doubt_of(repeats)),
+          taken, one ? 0 : static_cast<std::size_t>(repeats.degrees / 3)};
+}
+
+std::optional<session::Photo> read_beside(const Bench& bench, const std::string& batch,
+                                          const std::string& sha256) {
+  const BookEntry* entry = entry_of(bench, batch);
+  if (!entry || entry->read.empty()) return std::nullopt;
+  for (auto one = entry->read.rbegin(); one != entry->read.rend(); ++one)
+    if (one->sha256 == sha256) return *one;
+  return entry->read.back();
 }
 
 std::string matched_with(const Bench& bench, const std::string& batch) {
@@ -125,14 +149,13 @@ std::optional<MatchView> match_of(Bench& bench, const std::string& one, const st
   const std::string &first = later ? other : one, &second = later ? one : other;
   const BookEntry &a = later ? *others : *its, &b = later ? *its : *others;
   const BothRead read = read_of(a, b);
-  const colour::Repeats repeats = repeats_of(bench);
+  const Compared both = compared(read.a, read.b, repeats_of(bench));
   MatchView v;
   v.a = of(bench, first, a, read.a);
   v.b = of(bench, second, b, read.b);
-  v.taken = read.a.sha256 == read.b.sha256 ? colour::Taken::one_photo : colour::Taken::two_photos;
-  v.repeats = static_cast<std::size_t>(repeats.degrees / 3);
-  v.match = colour::match(reading_of(*read.a.measured), reading_of(*read.b.measured), v.taken,
-                          colour::doubt_of(repeats));
+  v.match = both.match;
+  v.taken = both.taken;
+  v.repeats = both.repeats;
   v.blame = blame_of(bench, first, second);
   return v;
 }

@@ -45,7 +45,8 @@ constexpr Names<SharedPad> shared_pads{{{SharedPad::undo, {"undo"}},
                                         {SharedPad::page_back, {"page_back"}},
                                         {SharedPad::page_on, {"page_on"}},
                                         {SharedPad::to_pans, {"to_pans"}},
-                                        {SharedPad::to_plan, {"to_plan"}}}};
+                                        {SharedPad::to_plan, {"to_plan"}},
+                                        {SharedPad::dot_photo, {"dot_photo"}}}};
 constexpr Names<TodayPad> today_pads{{{TodayPad::due, {"due"}},
                                       {TodayPad::again, {"again"}},
                                       {TodayPad::new_paint, {"new_paint"}},
@@ -252,7 +253,8 @@ constexpr Names<PhotosPad> photos_pads{{{PhotosPad::photo, {"photo"}},
                                         {PhotosPad::smaller, {"smaller_region"}},
                                         {PhotosPad::read, {"read_swatch"}},
                                         {PhotosPad::take_away, {"take_photo_away"}},
-                                        {PhotosPad::specks, {"specks_on_photo"}}}};
+                                        {PhotosPad::specks, {"specks_on_photo"}},
+                                        {PhotosPad::unsay, {"take_word_back"}}}};
 
 template <class Pad>
 std::string_view name_in(const Names<Pad>& names, PadKind pad) {

@@ -18,6 +18,7 @@ enum class PhotosPad {
   read,
   take_away,
   specks, // arg: many, few, none
+  unsay,  // what was said of the specks
 };
 
 constexpr PadList list_of(PhotosPad) { return PadList::photos; }

@@ -14,6 +14,7 @@ enum class SharedPad {
   page_on,
   to_pans,
   to_plan,
+  dot_photo, // of a trail; arg: its key
 };
 
 constexpr PadList list_of(SharedPad) { return PadList::shared; }

@@ -107,7 +107,8 @@ struct PhotosState {
   std::string folder; // to take one from, as far as it is written
   std::string listed; // the one that was looked into last
   std::string batch;
-  bool from_slab = false; // the way back leads there
+  bool from_slab = false;  // the way back leads there
+  bool from_trail = false; // and from an open one straight
   PhotosPage page = PhotosPage::kept;
   Scroll list;
   std::vector<PictureFile> pictures; // of the folder that was looked into

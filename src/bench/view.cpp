@@ -31,8 +31,6 @@ namespace bench {
 
 namespace {
 
-constexpr session::Clock slab_window_s = 900;
-
 MaterialView card_view(const Bench& bench, const session::Card& card) {
   MaterialView m;
   m.pad = {SlabPad::add, card.id};
@@ -392,6 +390,7 @@ View view(const Bench& bench, const Now& now) {
   v.pressed = bench.keys.flash;
   if (bench.touch.press && !bench.touch.press->slid) v.pressed = bench.touch.press->pad;
   v.focus = bench.keys.focus;
+  v.no_pictures = bench.photos.no_pictures;
   v.screen = screen_view(bench, now);
   return v;
 }

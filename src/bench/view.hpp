@@ -246,6 +246,7 @@ struct TodayView {
     std::uint32_t colour = 0;
     std::int64_t opened_at = 0;         // ms since 1970
     std::optional<int> offset_min = {}; // by the clock there, where it is known
+    std::string image = {};             // of a swatch's photo; empty: none
   };
   std::vector<Wait> waits; // this page's
   int page = 0, pages = 1;
@@ -369,6 +370,7 @@ struct View {
   std::optional<PadId> pressed; // flashes
   std::optional<PadId> focus;   // where the keys stand
   int utc_offset_min = 0;
+  std::map<std::string, words::Error> no_pictures = {}; // images that cannot be shown, and why
   ScreenView screen;
 };
 

@@ -88,6 +88,9 @@ TodayView::Again again_view(const Bench& bench, const std::string& id) {
   if (const auto entry = bench.index.of.find(id); entry != bench.index.of.end()) {
     v.opened_at = entry->second.opened_at;
     v.offset_min = entry->second.offset_min;
+    const auto& photo = entry->second.photo;
+    if (bench.photos.there && photo && photo->of == session::PhotoOf::swatch)
+      v.image = image_of(*photo);
   }
   return v;
 }

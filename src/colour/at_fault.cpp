@@ -10,6 +10,7 @@ Whose whose(Untold why) {
   switch (why) {
   case Untold::clipped:
   case Untold::gloss:
+  case Untold::several:
   case Untold::like_paper: return Whose::swatch;
   case Untold::no_paper:
   case Untold::paper_clipped: return Whose::paper;

@@ -4,12 +4,19 @@
 
 #include "colour/reading.hpp"
 
+#include <optional>
+
 namespace colour {
 
-// What all swatches of one photo share is worked out again, as of a photo in sRGB; the doubt about
-// its white, which went with the light, stays with the reading's own. So two swatches on one photo
-// are compared as surely, nearly, as on the day they were read.
-Reading kept_reading(const Lab& lab, const Three& sd);
+struct KeptParts { // of what is in doubt
+  Three own{};     // 1 sd
+  Three white{};   // as in Reading::shared
+};
+
+// What all swatches of one photo share is worked out again, as of a photo in sRGB. The doubt about
+// its white, which went with the light, is known where it was kept; else it stays with the
+// reading's own. So two swatches on one photo are compared as surely as on the day they were read.
+Reading kept_reading(const Lab& lab, const Three& sd, const std::optional<KeptParts>& parts = {});
 
 // One paint on two photos: how far apart it was read, against how far it might have been.
 struct Repeats {

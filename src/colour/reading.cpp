@@ -249,6 +249,25 @@ double graded(const Cells& swatch, const Light& light, const Encoding& encoding)
   return (high - low) / static_cast<double>(quarter);
 }
 
+// Of two cells, how far apart they are by hue alone: CIELAB's difference of hue (ISO/CIE 11664-4).
+// A wash from light to dark has little of that, two paints have much.
+bool of_several_colours(const Cells& swatch, const Light& light, const Encoding& encoding) {
+  constexpr double another_hue = 20;
+  std::vector<Lab> looks;
+  for (const Cell& cell : swatch.cells) {
+    const Three there = light_at(light, cell.x, cell.y);
+    looks.push_back(by_own_colours(
+        {{cell.light[0] / there[0], cell.light[1] / there[1], cell.light[2] / there[2]}, there},
+        encoding));
+  }
+  for (const Lab& one : looks)
+    for (const Lab& other : looks)
+      if (2 * (chroma(one) * chroma(other) - one.a * other.a - one.b * other.b) >
+          another_hue * another_hue)
+        return true;
+  return false;
+}
+
 // What a step of each colour of the ratio does to L*, a* and b*.
 Matrix slopes(const Beside& beside, const Encoding& encoding) {
   Matrix out{};
@@ -295,6 +314,8 @@ tl::expected<Reading, Untold> read_swatch(const Photo& photo, const Regions& reg
 
   const Cells swatch = swatch_cells_of(photo, box, paper->cells.levels);
   if (const auto fault = fault_of_swatch(swatch)) return tl::make_unexpected(*fault);
+  if (of_several_colours(swatch, paper->light, photo.encoding))
+    return tl::make_unexpected(Untold::several);
   Mean mean = evened(swatch, paper->light, in_one_block(photo, swatch));
   if (times(photo.encoding.to_xyz_d50, mean.ratio)[1] > 1.05)
     return tl::make_unexpected(Untold::no_paper);

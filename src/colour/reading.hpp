@@ -43,6 +43,7 @@ enum class Untold {
   too_dark,      // paper under level 70 of 255, or paint under 6
   clipped,       // over 2 % of the swatch is at the brightest there is
   gloss,         // over 3 % of the swatch is as bright as the paper: shine, or bare spots
+  several,       // parts of the swatch are 20 apart in hue (own estimate): two paints, or a table
   like_paper,    // no further than 1.5 from the paper: white on white
   no_colours,    // the photo has none
 };

@@ -1,11 +1,13 @@
 #include "commands/colour.hpp"
 
 #include "bench/colour_words.hpp"
+#include "bench/match.hpp"
 #include "colour/match.hpp"
 #include "colour/propose.hpp"
 #include "commands/show.hpp"
 #include "session/check_value.hpp"
 #include "studio/photo_pixels.hpp"
+#include "studio/pieces.hpp"
 #include "words/colour_says.hpp"
 #include "words/commands_says.hpp"
 #include "words/lists.hpp"
@@ -71,8 +73,14 @@ std::string hex_of(const colour::Lab& d65) {
 session::Measured measured_of(const colour::Reading& r) {
   const colour::Three sd = colour::uncertainty(r);
   const auto as_kept = [](double value) { return std::round(value * 100) / 100; };
-  return {on_screen(r.d65), as_kept(r.d50.l), as_kept(r.d50.a), as_kept(r.d50.b),
-          as_kept(sd[0]),   as_kept(sd[1]),   as_kept(sd[2])};
+  // Its own part may be a few hundredths, where what is shared is one or two.
+  const auto finely = [](double value) { return std::round(value * 1000) / 1000; };
+  const auto own = [&](std::size_t i) { return finely(std::sqrt(r.own[i][i])); };
+  const colour::Three& white = r.shared[static_cast<std::size_t>(colour::Shared::white)];
+  session::Measured m{on_screen(r.d65), as_kept(r.d50.l), as_kept(r.d50.a), as_kept(r.d50.b),
+                      as_kept(sd[0]),   as_kept(sd[1]),   as_kept(sd[2])};
+  m.parts = {own(0), own(1), own(2), finely(white[0]), finely(white[1]), finely(white[2])};
+  return m;
 }
 
 namespace {
@@ -86,6 +94,14 @@ struct Swatch {
   Regions regions;
   colour::Reading reading;
 };
+
+// As it would be kept.
+session::Photo kept_as(const Swatch& swatch, const std::string& bytes) {
+  session::Photo photo;
+  photo.sha256 = studio::sha256(bytes);
+  photo.measured = measured_of(swatch.reading);
+  return photo;
+}
 
 words::Result<Swatch> read(const colour::Photo& photo, const Regions& regions,
                            const std::string& name) {
@@ -123,8 +139,19 @@ void say_way(Page& page, const colour::Way& way, Say more, Say less, Say same) {
             {Number(std::abs(way.by), 1), Number(colour::nine_in_ten * way.sd, 1)});
 }
 
-void say_match(Page& page, const Swatch& one, const Swatch& other, colour::Taken taken) {
-  const colour::Match m = colour::match(one.reading, other.reading, taken);
+void say_kept(Page& page, const session::Measured& m, const std::string& name) {
+  const colour::Lab d65 = colour::under_d65({m.l, m.a, m.b});
+  page.line(Say::colour_kept, {name});
+  page.line(Say::colour_lab, {Number(m.l, 1), doubt(m.l_u), Number(m.a, 1), doubt(m.a_u),
+                              Number(m.b, 1), doubt(m.b_u)});
+  page.line(Say::colour_d65, {Number(d65.l, 1), Number(d65.a, 1), Number(d65.b, 1),
+                              "#" + session::to_hex(m.shown).substr(2)});
+}
+
+void say_match(Page& page, const session::Photo& one, const session::Photo& other,
+               const colour::Repeats& repeats) {
+  const bench::Compared both = bench::compared(one, other, repeats);
+  const colour::Match& m = both.match;
   page.line(Say::match_difference, {Number(m.difference, 1), Number(m.low, 1), Number(m.high, 1)});
   const colour::Seen least = colour::seen(m.low), most = colour::seen(m.high);
   if (least == most)
@@ -136,7 +163,10 @@ void say_match(Page& page, const Swatch& one, const Swatch& other, colour::Taken
   say_way(page, m.chroma, Say::way_stronger, Say::way_greyer, Say::way_as_strong);
   const Say turned = turns[m.turned].as;
   say_way(page, m.hue, turned, turned, Say::way_same_hue);
-  page.line(taken == colour::Taken::one_photo ? Say::match_one_photo : Say::match_two_photos);
+  page.line(both.taken == colour::Taken::one_photo ? Say::match_one_photo : Say::match_two_photos);
+  if (both.repeats == 1) page.inner_line(words::ColourSay::repeat_photo);
+  if (both.repeats > 1)
+    page.inner_line(words::ColourSay::repeat_photos, {std::to_string(both.repeats)});
 }
 
 words::Result<Swatch> first_of(const colour::Photo& photo, const ColourWanted& wanted,
@@ -155,7 +185,8 @@ std::optional<Regions> second_of(const ColourWanted& wanted, const std::vector<R
     if (regions.paper.empty()) regions.paper = wanted.paper;
     return regions;
   }
-  if (wanted.swatch || wanted.against || found.size() < 2) return std::nullopt;
+  const bool alone = wanted.swatch || wanted.against || wanted.against_read;
+  if (alone || found.size() < 2) return std::nullopt;
   return found[1];
 }
 
@@ -194,16 +225,22 @@ words::Result<ColourSaid> colour_shown(const ColourWanted& wanted) {
     const auto other = read(*photo, *regions, wanted.name);
     if (!other) return tl::make_unexpected(other.error());
     say_reading(page, *other, wanted.name);
-    say_match(page, *one, *other, colour::Taken::one_photo);
+    say_match(page, kept_as(*one, wanted.bytes), kept_as(*other, wanted.bytes), wanted.repeats);
+  }
+  if (const auto& read = wanted.against_read) {
+    say_kept(page, *read->measured, wanted.against_name);
+    say_match(page, kept_as(*one, wanted.bytes), *read, wanted.repeats);
   }
   if (wanted.against) {
-    const ColourWanted plain{*wanted.against, wanted.against_name, {}, {}, {}, {}, {}};
+    ColourWanted plain;
+    plain.bytes = *wanted.against;
+    plain.name = wanted.against_name;
     const auto second = studio::read_photo(plain.bytes);
     if (!second) return tl::make_unexpected(second.error());
     const auto other = first_of(*second, plain, colour::propose_regions(*second));
     if (!other) return tl::make_unexpected(other.error());
     say_reading(page, *other, plain.name);
-    say_match(page, *one, *other, colour::Taken::two_photos);
+    say_match(page, kept_as(*one, wanted.bytes), kept_as(*other, plain.bytes), wanted.repeats);
   }
   const bool chosen = wanted.swatch || found.size() == 1;
   return ColourSaid{page.text, measured_of(one->reading), chosen};

@@ -1,7 +1,7 @@
 // What the numbers of a swatch's photo say, in plain words; of two, whether they match.
 #pragma once
 
-#include "colour/reading.hpp"
+#include "colour/kept.hpp"
 #include "session/event.hpp"
 #include "words/error.hpp"
 
@@ -25,6 +25,8 @@ struct ColourWanted {
   std::optional<colour::Box> beside;  // another swatch on the same photo
   std::optional<std::string> against; // another photo's bytes
   std::string against_name;
+  std::optional<session::Photo> against_read; // one whose swatch was read and kept, in its place
+  colour::Repeats repeats;                    // of this workshop: how far two photos are trusted
 };
 
 struct ColourSaid {
@@ -34,8 +36,8 @@ struct ColourSaid {
 };
 
 // With `against`, or with a second swatch on the photo (named or found), the
-// difference of the two as well. Errors: those of studio::read_photo; colour_no_swatch;
-// colour_untold with the reason why.
+// difference of the two as well, as the Book would say it of the same readings. Errors: those of
+// studio::read_photo; colour_no_swatch; colour_untold with the reason why.
 words::Result<ColourSaid> colour_shown(const ColourWanted& wanted);
 
 }

@@ -71,8 +71,7 @@ OpenStorage in_folders(const Setup& setup) {
     if (!setup.fallback.empty())
       storage.fallback = studio::open(setup.fallback, std::nullopt, wake, setup.fallback_files);
     give_told(storage, setup);
-    storage.papers =
-        paper_desk(std::filesystem::absolute(setup.studio), setup.home_files(), setup.viewer, wake);
+    storage.papers = paper_desk(picture_home(setup), setup.home_files(), setup.viewer, wake);
     storage.pictures = picture_desk(picture_home(setup), wake);
     if (setup.tablet_file.empty()) return storage;
     storage.tablet = [file = setup.tablet_file] {

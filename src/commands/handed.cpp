@@ -67,14 +67,12 @@ Batches batches_of(const bench::Bench& bench, const std::vector<std::string>& id
   return out;
 }
 
-constexpr const char* beside_the_studios_papers = "../";
-
 std::vector<paper::Handed> handed_of(const bench::Bench& bench, const Batches& batches) {
   const session::Shelf shelf = session::shelf_of(session::all_of(bench.logs));
   std::vector<paper::Handed> out;
   for (const session::Batch& batch : batches)
-    out.push_back({batch, bench.offsets, &bench.learning.ranges,
-                   session::keeps_amounts(shelf, batch), beside_the_studios_papers});
+    out.push_back(
+        {batch, bench.offsets, &bench.learning.ranges, session::keeps_amounts(shelf, batch), true});
   return out;
 }
 

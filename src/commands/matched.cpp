@@ -11,11 +11,20 @@ namespace commands {
 using Say = words::CommandsSay;
 using words::Number;
 
-std::string matched_for_people(const std::vector<session::Log>& logs, const std::string& batch) {
+bench::Bench bench_of(const std::vector<session::Log>& logs, const bench::Now& now) {
+  bench::Bench bench = bench::start("0", "", {}, now);
+  bench::step(bench, bench::Loaded{logs, {}, {}}, now);
+  return bench;
+}
+
+bench::Bench bench_of(const std::vector<session::Log>& logs) {
   bench::Now now;
   now.fresh = [] { return 0u; }; // nothing is written
-  bench::Bench all = bench::start("0", "", {}, now);
-  bench::step(all, bench::Loaded{logs, {}, {}}, now);
+  return bench_of(logs, now);
+}
+
+std::string matched_for_people(const std::vector<session::Log>& logs, const std::string& batch) {
+  bench::Bench all = bench_of(logs);
   const std::string other = bench::matched_with(all, batch);
   const auto match = bench::match_of(all, batch, other);
   if (!match) return "";

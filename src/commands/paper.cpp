@@ -3,6 +3,8 @@
 #include "bench/choices.hpp"
 #include "commands/clock.hpp"
 #include "commands/handed.hpp"
+#include "commands/matched.hpp"
+#include "commands/paper_pictures.hpp"
 #include "commands/show.hpp"
 #include "disk/whole_file.hpp"
 #include "paper/blank_card.hpp"
@@ -57,14 +59,15 @@ Status hand_on(const std::string& bytes, const Destination& to) {
 }
 
 Status make_sheet(const std::vector<session::Log>& logs, const std::string& wanted,
-                  const Destination& to) {
+                  const PictureHome& photos, const Destination& to) {
   const auto batch = find_batch(logs, wanted);
   if (!batch) return tl::make_unexpected(batch.error());
   // Where nothing could be learnt, the sheet has the guess, and says that it is one.
   const auto ranges = session::learn_ranges(session::all_of(logs));
-  return hand_on(paper::sheet({*batch, session::offsets_of(logs), ranges ? &*ranges : nullptr,
-                               kept_back(shelf_in(logs), *batch, to)}),
-                 to);
+  const std::string sheet =
+      paper::sheet({*batch, session::offsets_of(logs), ranges ? &*ranges : nullptr,
+                    kept_back(shelf_in(logs), *batch, to), true});
+  return hand_on(with_pictures(sheet, photos), to);
 }
 
 Status make_labels(const std::vector<session::Log>& logs, const std::string& wanted,
@@ -82,13 +85,6 @@ Status make_labels(const std::vector<session::Log>& logs, const std::string& wan
 }
 
 namespace {
-
-// What a window would have of it; nothing of it is kept.
-bench::Bench bench_of(const std::vector<session::Log>& logs, const bench::Now& now) {
-  bench::Bench bench = bench::start("", "", {}, now);
-  bench::step(bench, bench::Loaded{logs, {}, {}}, now);
-  return bench;
-}
 
 words::Error no_binder(const std::vector<const session::Card*>& binders,
                        const std::string& wanted) {

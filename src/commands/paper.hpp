@@ -1,6 +1,7 @@
 // What is handed on, written to a file that was not there or printed: sheet, labels, table.
 #pragma once
 
+#include "commands/picture_home.hpp"
 #include "paper/labels.hpp"
 #include "session/reader.hpp"
 #include "words/error.hpp"
@@ -29,7 +30,7 @@ words::Result<int> hand_on(const std::string& bytes, const Destination& to);
 // Of a batch found as find_batch() finds it. Errors: those, and file_there, disk_open_failed,
 // disk_write_failed, disk_force_failed.
 words::Result<int> make_sheet(const std::vector<session::Log>& logs, const std::string& batch,
-                              const Destination& to);
+                              const PictureHome& photos, const Destination& to);
 
 // Errors besides: those of paper::labels_as_html and labels_as_svg, and labels_bad_ending for a
 // file that is neither.

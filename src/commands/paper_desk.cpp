@@ -1,5 +1,6 @@
 #include "commands/paper_desk.hpp"
 
+#include "commands/paper_pictures.hpp"
 #include "disk/whole_file.hpp"
 #include "studio/sentences.hpp"
 #include "studio/worker.hpp"
@@ -92,11 +93,14 @@ struct Desk {
   const Path home;
   const std::unique_ptr<disk::Files> files;
   const std::string viewer;
+  const PictureHome pictures;
   const std::shared_ptr<Said> said = std::make_shared<Said>();
   studio::Worker worker = {}; // last: it ends before what its jobs look at
 
-  Desk(Path in, std::unique_ptr<disk::Files> by, std::string with, std::function<void()> wake)
-      : home(std::move(in)), files(std::move(by)), viewer(std::move(with)) {
+  Desk(PictureHome photos, std::unique_ptr<disk::Files> by, std::string with,
+       std::function<void()> wake)
+      : home(photos.studio), files(std::move(by)), viewer(std::move(with)),
+        pictures(std::move(photos)) {
     said->wake = std::move(wake);
   }
   Desk(const Desk&) = delete;
@@ -106,7 +110,8 @@ struct Desk {
     said->wake = nullptr;
   }
 
-  void put(const HandedFile& file) {
+  void put(HandedFile file) {
+    if (file.ending == ".html") file.bytes = with_pictures(file.bytes, pictures);
     auto written = write_paper(*files, home, file);
     if (!written) return said->written(bench::PaperWritten{tl::make_unexpected(written.error())});
     said->written(bench::PaperWritten{written->string()});
@@ -152,11 +157,12 @@ words::Result<Path> write_paper(disk::Files& files, const Path& studio, const Ha
   }
 }
 
-Papers paper_desk(const Path& studio, std::unique_ptr<disk::Files> files, const std::string& viewer,
+Papers paper_desk(PictureHome home, std::unique_ptr<disk::Files> files, const std::string& viewer,
                   std::function<void()> wake) {
-  const auto desk = std::make_shared<Desk>(studio, std::move(files), viewer, std::move(wake));
-  return {(studio / paper_folder).string(),
-          [desk](HandedFile file) { desk->write(std::move(file)); },
+  const std::string folder = (home.studio / paper_folder).string();
+  const auto desk =
+      std::make_shared<Desk>(std::move(home), std::move(files), viewer, std::move(wake));
+  return {folder, [desk](HandedFile file) { desk->write(std::move(file)); },
           [desk] { return desk->poll(); }, [desk] { return desk->is_busy(); }};
 }
 

@@ -1,6 +1,7 @@
 // Where what the window hands on is written and shown, beside whoever draws.
 #pragma once
 
+#include "commands/picture_home.hpp"
 #include "commands/storage.hpp"
 #include "disk/files.hpp"
 
@@ -8,11 +9,11 @@
 
 namespace commands {
 
-// Writes into a folder within `studio`, which is made when it is first needed. `viewer` is the
+// Writes into a folder within the studio, which is made when it is first needed. `viewer` is the
 // program that is given each file; empty: none is. Throws std::system_error where the system gives
 // no thread.
-Papers paper_desk(const std::filesystem::path& studio, std::unique_ptr<disk::Files> files,
-                  const std::string& viewer, std::function<void()> wake);
+Papers paper_desk(PictureHome home, std::unique_ptr<disk::Files> files, const std::string& viewer,
+                  std::function<void()> wake);
 
 // The folder's name within a studio.
 inline constexpr const char* paper_folder = "paper";

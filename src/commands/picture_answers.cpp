@@ -159,6 +159,14 @@ words::Result<session::Photo> keep(const PictureHome& home, const bench::KeepPic
   return *photo;
 }
 
+// Enough of 64 digits to find a file by.
+std::string shortened(const std::string& image) {
+  constexpr std::size_t told = 12;
+  const std::size_t name = image.rfind('/') + 1, ending = image.rfind('.');
+  if (ending == std::string::npos || ending < name + told) return image;
+  return image.substr(0, name + told) + "…" + image.substr(ending);
+}
+
 }
 
 words::Result<std::string> bytes_of_image(const PictureHome& home, const std::string& image) {
@@ -168,6 +176,9 @@ words::Result<std::string> bytes_of_image(const PictureHome& home, const std::st
   std::error_code ignored;
   if (std::filesystem::is_directory(path, ignored))
     return words::failure(PhotosSay::is_folder, {path});
+  const bool gone =
+      std::filesystem::status(path, ignored).type() == std::filesystem::file_type::not_found;
+  if (in_studio && gone) return words::failure(PhotosSay::gone, {shortened(image)});
   return bytes_of_file(path, studio::most_picture_bytes);
 }
 

@@ -1,5 +1,6 @@
 #include "commands/run.hpp"
 
+#include "bench/match.hpp"
 #include "commands/arguments.hpp"
 #include "commands/bring.hpp"
 #include "commands/check.hpp"
@@ -17,6 +18,7 @@
 #include "session/bytes.hpp"
 #include "studio/photos.hpp"
 #include "studio/picture.hpp"
+#include "studio/pieces.hpp"
 #include "words/commands_says.hpp"
 
 #include <fstream>
@@ -64,12 +66,15 @@ Status run_play(const Arguments& a, Io io) {
 }
 
 Status run_show(const Arguments& a, Io io) {
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
   const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
   const auto batch = find_batch(*logs, a.words[0]);
   if (!batch) return tl::make_unexpected(batch.error());
   io.out << (a.has("--json") ? shown_as_json(*batch)
-                             : shown_for_people(*batch) + matched_for_people(*logs, batch->id));
+                             : shown_for_people(*batch) + photos_for_people(*batch, where->home) +
+                                   matched_for_people(*logs, batch->id));
   return 0;
 }
 
@@ -167,22 +172,48 @@ Status run_photo(const Arguments& a, Io io) {
           io.out, io.err));
 }
 
-// A photo by its path; else the last one of a swatch that was kept with the batch of that name.
-words::Result<std::string> photo_or_batch(const Arguments& a, const std::string& named, Io io) {
+bool is_file(const std::string& path) {
   std::error_code ignored;
-  if (std::filesystem::is_regular_file(named, ignored))
-    return bytes_of_file(named, studio::most_picture_bytes);
-  const auto where = studio_of(a);
-  const auto logs = logs_of(a, io.err);
-  if (!where) return tl::make_unexpected(where.error());
-  if (!logs) return tl::make_unexpected(logs.error());
-  const auto batch = find_batch(*logs, named);
+  return std::filesystem::is_regular_file(path, ignored);
+}
+
+// The reading that was kept with the batch of that name; where none was, the swatch's photo that
+// was kept last.
+Status hold_against_batch(const Arguments& a, const std::vector<session::Log>& logs,
+                          const bench::Bench& bench, ColourWanted& wanted) {
+  const std::string& named = wanted.against_name;
+  const auto batch = find_batch(logs, named);
   if (!batch && batch.error().what != Say::show_no_batch) return tl::make_unexpected(batch.error());
   if (!batch) return words::failure(Say::colour_no_such_photo, {named});
-  const auto photo = last_swatch(*logs, batch->id);
+  wanted.against_read = bench::read_beside(bench, batch->id, studio::sha256(wanted.bytes));
+  if (wanted.against_read) return 0;
+  const auto photo = last_swatch(logs, batch->id);
+  const auto where = studio_of(a);
   if (!photo) return words::failure(Say::colour_no_such_photo, {named});
-  return bytes_of_file((where->home / studio::photo_file(*photo)).string(),
-                       studio::most_picture_bytes);
+  if (!where) return tl::make_unexpected(where.error());
+  auto bytes = bytes_of_file((where->home / studio::photo_file(*photo)).string(),
+                             studio::most_picture_bytes);
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  wanted.against = *std::move(bytes);
+  return 0;
+}
+
+// A photo by its path; else what was kept with a batch. What the studio's own photos say of two
+// bears on both; without a studio two photos can be compared too.
+Status hold_against(const Arguments& a, const std::string& named, ColourWanted& wanted, Io io) {
+  wanted.against_name = named;
+  const bool file = is_file(named);
+  if (file) {
+    auto bytes = bytes_of_file(named, studio::most_picture_bytes);
+    if (!bytes) return tl::make_unexpected(bytes.error());
+    wanted.against = *std::move(bytes);
+  }
+  const auto logs = logs_of(a, io.err);
+  if (!logs && file && !a.value("--studio")) return 0;
+  if (!logs) return tl::make_unexpected(logs.error());
+  const bench::Bench bench = bench_of(*logs);
+  wanted.repeats = bench::repeats_of(bench);
+  return file ? 0 : hold_against_batch(a, *logs, bench, wanted);
 }
 
 // The photo with its batch, and with what was read from it: the paint's colour from now on.
@@ -218,10 +249,7 @@ Status run_colour(const Arguments& a, Io io) {
   if (!bytes) return tl::make_unexpected(bytes.error());
   wanted.bytes = *std::move(bytes);
   if (const auto named = a.value("--against")) {
-    auto other = photo_or_batch(a, *named, io);
-    if (!other) return tl::make_unexpected(other.error());
-    wanted.against = *std::move(other);
-    wanted.against_name = *named;
+    if (auto held = hold_against(a, *named, wanted, io); !held) return held;
   }
   const auto shown = colour_shown(wanted);
   if (!shown) return tl::make_unexpected(shown.error());

@@ -43,7 +43,11 @@ Status run_sheet(const Arguments& a, Io io) {
   if (!a.value("--batch")) return words::failure(Say::batch_missing, {"sheet"});
   const auto logs = logs_of(a, io.err);
   if (!logs) return tl::make_unexpected(logs.error());
-  return make_sheet(*logs, *a.value("--batch"), destination(a, io));
+  const auto where = studio_of(a);
+  if (!where) return tl::make_unexpected(where.error());
+  const PictureHome photos{std::filesystem::absolute(where->home), disk::posix_files,
+                           thumbs_folder(), ""};
+  return make_sheet(*logs, *a.value("--batch"), photos, destination(a, io));
 }
 
 Status run_labels(const Arguments& a, Io io) {

@@ -1,15 +1,18 @@
 #include "commands/show.hpp"
 
+#include "bench/photos.hpp"
 #include "colour/reading.hpp"
 #include "paint/digits.hpp"
 #include "session/by_batch.hpp"
 #include "session/check_value.hpp"
 #include "session/in_words.hpp"
+#include "studio/photos.hpp"
 #include "studio/utc.hpp"
 #include "studio/worker.hpp"
 #include "words/bench_says.hpp"
 #include "words/commands_says.hpp"
 #include "words/paper_says.hpp"
+#include "words/photos_says.hpp"
 #include "words/session_says.hpp"
 
 #include <algorithm>
@@ -217,6 +220,43 @@ std::string shown_for_people(const Batch& batch) {
   if (batch.damaged) page.line(words::PaperSay::show_damaged, {});
   if (batch.newer) page.line(words::SessionSay::batch_of_newer_format, {});
   for (const Warning& w : batch.warnings) page.text += printable(warning_words(w)) + "\n";
+  return page.text;
+}
+
+namespace {
+
+std::string of_words(PhotoOf of) {
+  using words::PhotosSay;
+  switch (of) {
+  case PhotoOf::slab: return words::say(PhotosSay::of_slab);
+  case PhotoOf::dot: return words::say(PhotosSay::of_dot);
+  case PhotoOf::swatch: return words::say(PhotosSay::of_swatch);
+  case PhotoOf::pan: return words::say(PhotosSay::of_pan);
+  }
+  return "";
+}
+
+void add_photo(Page& page, const Photo& photo, const std::filesystem::path& studio) {
+  const std::string file = studio::photo_file(photo);
+  page.line(Say::show_photo, {of_words(photo.of), file});
+  if (photo.specks) {
+    using words::PhotosSay;
+    page.line(Say::show_of_photo,
+              {words::say(PhotosSay::specks_judged, {specks_words(photo.specks->as)})});
+    if (photo.specks->counted)
+      page.line(Say::show_of_photo,
+                {words::say(PhotosSay::specks_seen, {specks_words(*photo.specks->counted)})});
+  }
+  std::error_code ignored;
+  if (!std::filesystem::exists(studio / file, ignored))
+    page.line(Say::show_of_photo, {words::say(words::PhotosSay::gone, {file})});
+}
+
+}
+
+std::string photos_for_people(const Batch& batch, const std::filesystem::path& studio) {
+  Page page;
+  for (const Photo& photo : bench::photos_of(batch)) add_photo(page, photo, studio);
   return page.text;
 }
 

@@ -5,6 +5,7 @@
 #include "session/reader.hpp"
 #include "words/error.hpp"
 
+#include <filesystem>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,6 +21,10 @@ words::Result<session::Batch> find_batch(const std::vector<session::Log>& logs,
 // uncertainty `u`; absent numbers are null.
 std::string shown_as_json(const session::Batch& batch);
 std::string shown_for_people(const session::Batch& batch);
+
+// A line for each of its photos, in the studio at that path: of what, what the hand said of a dot,
+// and where the file is gone.
+std::string photos_for_people(const session::Batch& batch, const std::filesystem::path& studio);
 
 // One line a batch, oldest first.
 std::string list_for_people(const std::vector<session::Log>& logs);

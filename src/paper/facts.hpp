@@ -18,8 +18,8 @@ struct Handed {
   const Offsets& offsets;
   const session::Ranges* ranges = nullptr; // of the studio; null: nothing was learnt
   bool keeps_amounts = false;              // what went in is named, not how much
-  std::string photos_at = {}; // before "photos/…": where its pictures lie; empty: not said
-  int place = 0;              // among several on one page, which share no id
+  bool with_photos = false;                // named as they lie in the studio, "photos/…"
+  int place = 0;                           // among several on one page, which share no id
 };
 
 // Of a file about so many batches: of one its name.

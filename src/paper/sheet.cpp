@@ -203,24 +203,21 @@ std::string photo_words(PhotoOf of) {
   return "";
 }
 
-Markup picture(const Handed& handed, const Photo& photo) {
+Markup picture(const Photo& photo) {
   const std::string words = photo_words(photo.of);
   return element(
       "p", {},
-      {element("img", {{"src", handed.photos_at + "photos/" + photo.sha256 + "." + photo.ending},
-                       {"alt", words}}),
+      {element("img", {{"src", "photos/" + photo.sha256 + "." + photo.ending}, {"alt", words}}),
        element("span", {{"class", "quiet"}}, words)});
 }
 
-// The last of each kind; a swatch first, as it was read last. They are linked, not copied: the
-// sheet lies within the studio.
+// The last of each kind; a swatch first, as it was read last.
 Markup photos(const Handed& handed) {
-  if (handed.photos_at.empty()) return {};
+  if (!handed.with_photos) return {};
   std::map<int, Markup> of;
   for (const Entry& e : handed.batch.entries)
     if (const auto* photo = std::get_if<Photo>(&e.event); photo && !e.withdrawn)
-      of[photo->of == PhotoOf::swatch ? 0 : 1 + static_cast<int>(photo->of)] =
-          picture(handed, *photo);
+      of[photo->of == PhotoOf::swatch ? 0 : 1 + static_cast<int>(photo->of)] = picture(*photo);
   std::vector<Markup> all;
   for (const auto& [kind, markup] : of) all.push_back(markup);
   return all.empty() ? Markup{}

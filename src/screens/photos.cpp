@@ -85,7 +85,7 @@ void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thum
   Rect r = inset(at.box, 1);
   Rect picture = slice(r, r.h - (thumb.of ? caption_mm : file_mm));
   picture = inset(picture, 0.6);
-  if (thumb.no_picture) {
+  if (thumb.no_picture && thumb.no_picture->what != Say::gone) { // that one opens, and says it all
     labels(sheet, picture, g, {{words::message(*thumb.no_picture), small, true, 8}});
   } else {
     framed(sheet, picture, thumb.image, g.ink);
@@ -316,6 +316,7 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
   case PhotosPad::larger: return plainly(Say::larger);
   case PhotosPad::smaller: return plainly(Say::smaller);
   case PhotosPad::take_away: return plainly(Say::take_away);
+  case PhotosPad::unsay: return plainly(Say::unsay);
   case PhotosPad::read:
     return darkly(photos.photo && photos.photo->measured ? Say::read_again : Say::read);
   case PhotosPad::of: return pad(sheet, at, plain(t), {{of_pad_words(at.id.arg), clean_bold}});
@@ -333,10 +334,10 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
   }
 }
 
-words::Sentence way_back(PhotosPage page) {
-  switch (page) {
+words::Sentence way_back(const PhotosView& photos) {
+  switch (photos.page) {
   case PhotosPage::kept: return Say::to_batch;
-  case PhotosPage::open: return Say::to_all;
+  case PhotosPage::open: return photos.from_trail ? Say::to_batch : Say::to_all;
   case PhotosPage::folder:
   case PhotosPage::asked: return words::ScreensSay::pad_leave_number;
   }
@@ -350,7 +351,7 @@ void draw_pads(Sheet& sheet, const PhotosView& photos) {
       pad(sheet, at, plain(sheet.theme), {{say(what), clean_letters}});
     };
     if (at.id.kind == SharedPad::leave)
-      pad(sheet, at, plain(sheet.theme), {{say(way_back(photos.page)), clean_letters}});
+      pad(sheet, at, plain(sheet.theme), {{say(way_back(photos)), clean_letters}});
     if (at.id.kind == SharedPad::page_back) plainly(ScreensSay::page_back);
     if (at.id.kind == SharedPad::page_on) plainly(ScreensSay::page_on);
     if (const auto own = at.id.kind.as<PhotosPad>()) own_pad(sheet, at, *own, photos);

@@ -248,7 +248,7 @@ void wait_pad(Sheet& sheet, const bench::Pad& at, const TodayView& today,
   chevron(sheet, {at.box.right() - chevron_mm, at.box.centre().y}, chevron_mm, g.ink, true);
 }
 
-// The colour of its pigment, and which one it was.
+// Its colour with the photo of its swatch, and which one it was.
 void again_pad(Sheet& sheet, const bench::Pad& at, const TodayView::Again& again) {
   const Ground g = pad_box(sheet, at, plain(sheet.theme));
   const Rect in = inset(at.box, outline_mm);
@@ -258,6 +258,9 @@ void again_pad(Sheet& sheet, const bench::Pad& at, const TodayView::Again& again
   sheet.shapes.push_back(Box{{in.x, in.y + h / 2, in.w, h / 2}, 0, colour, clear, 0});
   sheet.shapes.push_back(
       Polyline{{{in.x, in.y + h}, {in.right(), in.y + h}}, outline_mm, g.ink, 0});
+  if (const double high = h - 2.4; !again.image.empty() && high > 5) // within its colour
+    framed(sheet, {in.right() - 1.2 - 1.6 * high, in.y + 1.2, 1.6 * high, high}, again.image,
+           g.ink);
   const std::string made =
       say(Say::again_made,
           {words::date(again.opened_at, again.offset_min.value_or(sheet.view.utc_offset_min))});

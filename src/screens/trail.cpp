@@ -1,5 +1,6 @@
 #include "screens/trail.hpp"
 
+#include "bench/pads_shared.hpp"
 #include "bench/photos.hpp"
 #include "screens/measure.hpp"
 #include "screens/phrases.hpp"
@@ -205,24 +206,22 @@ void draw_flags(Sheet& sheet, const TrailPlot& p, const Flags& all, Taken& taken
                                   sheet.theme.ink, flags[i].words, places[i]->box.w});
 }
 
-constexpr double photo_mm = 7;
-
-// Of dots, at the edge of the scale beside the moment they were kept; the latest keeps its height,
-// and those before it give way upwards.
+// Of dots, on the pads that lie beside the trail; a line leads to the moment.
 void draw_photos(Sheet& sheet, const TrailPlot& p, Taken& taken) {
-  const double x = p.style.inside.right() - photo_mm;
-  double below = p.style.inside.bottom() + photo_mm;
-  for (auto photo = p.trail.photos.rbegin(); photo != p.trail.photos.rend(); ++photo) {
-    const Point at{p.flow.x(photo->flow), p.time.y(photo->clock)};
-    if (!inside(p.style.inside, at)) continue;
-    const double y = std::min(at.y - photo_mm / 2, below - photo_mm - 1);
-    if (y < p.style.inside.y) return;
-    below = y;
-    const Rect frame{x, y, photo_mm, photo_mm};
-    sheet.shapes.push_back(Polyline{
-        {{std::min(at.x + 1.5, x), at.y}, {x, y + photo_mm / 2}}, 0.25, sheet.theme.quiet, 0});
-    framed(sheet, frame, bench::image_of(photo->of), sheet.theme.ink);
-    taken.boxes.push_back(frame);
+  for (const session::TrailPhoto& photo : p.trail.photos) {
+    const bench::PadId id{bench::SharedPad::dot_photo, bench::key_of(photo.of)};
+    const bench::Pad* pad = bench::pad_of(sheet.view.layout, id);
+    if (!pad) continue;
+    const Point at{p.flow.x(photo.flow), p.time.y(photo.clock)};
+    const double clear_of_corners = 3;
+    const Point end{pad->box.x, std::clamp(at.y, pad->box.y + clear_of_corners,
+                                           pad->box.bottom() - clear_of_corners)};
+    if (inside(p.style.inside, at)) {
+      sheet.shapes.push_back(Polyline{{{at.x + 1.5, at.y}, end}, 0.25, sheet.theme.quiet, 0});
+      taken.lines.push_back({at, end});
+    }
+    const Ground g = pad_box(sheet, *pad, plain(sheet.theme));
+    framed(sheet, inset(pad->box, 1.4), bench::image_of(photo.of), g.ink);
   }
 }
 

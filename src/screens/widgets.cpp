@@ -1,6 +1,7 @@
 #include "screens/widgets.hpp"
 
 #include "screens/measure.hpp"
+#include "words/photos_says.hpp"
 
 #include <algorithm>
 
@@ -24,9 +25,28 @@ void panel(Sheet& sheet, const Rect& rect) {
   sheet.shapes.push_back(Box{rect, radius_mm, sheet.theme.slab, clear, 0});
 }
 
+namespace {
+
+std::string no_picture_words(const words::Error& why) {
+  using words::PhotosSay;
+  return words::say(why.what == PhotosSay::gone ? PhotosSay::gone_short
+                                                : PhotosSay::not_shown_short);
+}
+
+}
+
 void framed(Sheet& sheet, const Rect& rect, const std::string& image, Colour ink) {
-  sheet.shapes.push_back(Picture{rect, image});
+  const auto why = sheet.view.no_pictures.find(image);
+  const bool shown = why == sheet.view.no_pictures.end();
+  if (shown) sheet.shapes.push_back(Picture{rect, image});
   sheet.shapes.push_back(Box{rect, 0, clear, ink, outline_mm});
+  if (shown) return;
+  constexpr double wide_mm = 20, high_mm = 10; // in which the words have room
+  const Rect r = inset(rect, outline_mm);
+  if (rect.w >= wide_mm && rect.h >= high_mm)
+    return labels(sheet, r, plain(sheet.theme),
+                  {{no_picture_words(why->second), {cap::small, false, cap::small}, true, 3}});
+  sheet.shapes.push_back(Polyline{{{r.x, r.bottom()}, {r.right(), r.y}}, outline_mm, ink, 0});
 }
 
 Ground pad_box(Sheet& sheet, const bench::Pad& pad, const Ground& ground) {

@@ -20,11 +20,20 @@ struct SpecksSeen {
   bool operator==(const SpecksSeen&) const = default;
 };
 
+// Which part of the doubts is the swatch's own, and what 1 sd of the doubt about the white of its
+// photo would do, which every swatch on that photo shares.
+struct DoubtParts {
+  double l_own = 0, a_own = 0, b_own = 0; // standard uncertainties
+  double l_white = 0, a_white = 0, b_white = 0;
+  bool operator==(const DoubtParts&) const = default;
+};
+
 // The colour of a swatch beside its bare paper, as it was read from the photo.
 struct Measured {
-  std::uint32_t shown = 0;          // 0xRRGGBB on a screen: sRGB, D65
-  double l = 0, a = 0, b = 0;       // CIELAB under D50, the paper as white
-  double l_u = 0, a_u = 0, b_u = 0; // their standard uncertainties
+  std::uint32_t shown = 0;              // 0xRRGGBB on a screen: sRGB, D65
+  double l = 0, a = 0, b = 0;           // CIELAB under D50, the paper as white
+  double l_u = 0, a_u = 0, b_u = 0;     // their standard uncertainties
+  std::optional<DoubtParts> parts = {}; // absent: nobody has written them down
   bool operator==(const Measured&) const = default;
 };
 

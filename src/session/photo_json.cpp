@@ -16,6 +16,13 @@ bool is_sha256(const std::string& text) {
   return text.size() == 64 && text.find_first_not_of("0123456789abcdef") == std::string::npos;
 }
 
+DoubtParts read_doubts(Fields& lab) {
+  const auto own = [&](const char* name) { return lab.number(name, 0, most_chroma); };
+  const auto white = [&](const char* name) { return lab.number(name, -most_chroma, most_chroma); };
+  return {own("l_own"),     own("a_own"),     own("b_own"),
+          white("l_white"), white("a_white"), white("b_white")};
+}
+
 Measured read_measured(Fields& f) {
   Measured m;
   m.shown = read_colour(f);
@@ -26,6 +33,7 @@ Measured read_measured(Fields& f) {
   m.l_u = lab.number("l_u", 0, most_chroma);
   m.a_u = lab.number("a_u", 0, most_chroma);
   m.b_u = lab.number("b_u", 0, most_chroma);
+  if (lab.has("l_own")) m.parts = read_doubts(lab);
   f.take_fault_of(lab);
   return m;
 }
@@ -52,6 +60,15 @@ SpecksSeen read_specks(Fields& f) {
   SpecksSeen seen{f.word("specks", specks_named)};
   if (f.has("counted")) seen.counted = f.word("counted", specks_named);
   return seen;
+}
+
+void write_doubts(const DoubtParts& p, Json& lab) {
+  lab["l_own"] = number(p.l_own);
+  lab["a_own"] = number(p.a_own);
+  lab["b_own"] = number(p.b_own);
+  lab["l_white"] = number(p.l_white);
+  lab["a_white"] = number(p.a_white);
+  lab["b_white"] = number(p.b_white);
 }
 
 Json written(const PhotoPart& p) {
@@ -82,6 +99,7 @@ void write_photo(const Photo& p, Json& j) {
   j["colour"] = colour_text(m.shown);
   j["lab"] = {{"l", number(m.l)},     {"a", number(m.a)},     {"b", number(m.b)},
               {"l_u", number(m.l_u)}, {"a_u", number(m.a_u)}, {"b_u", number(m.b_u)}};
+  if (m.parts) write_doubts(*m.parts, j["lab"]);
   if (!p.read_at) return;
   j["paint"] = written(p.read_at->paint);
   j["paper"] = Json::array();

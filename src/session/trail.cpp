@@ -16,22 +16,24 @@ Clock end_at_slab(const TrailView& t) {
 
 }
 
-namespace {
-
-// Each picture once, where it was kept.
-void add_photo(TrailView& t, const Entry& e, const Photo& photo) {
-  const bool known = std::any_of(t.photos.begin(), t.photos.end(), [&](const TrailPhoto& one) {
-    return one.of.sha256 == photo.sha256;
-  });
-  if (photo.of == PhotoOf::dot && !known) t.photos.push_back({e.clock, *e.flow, photo});
-}
-
+std::vector<TrailPhoto> dot_photos(const Batch& batch) {
+  std::vector<TrailPhoto> out;
+  for (const Entry& e : batch.entries) {
+    const auto* photo = e.withdrawn || !e.flow ? nullptr : std::get_if<Photo>(&e.event);
+    if (!photo || photo->of != PhotoOf::dot) continue;
+    const bool known = std::any_of(out.begin(), out.end(), [&](const TrailPhoto& one) {
+      return one.of.sha256 == photo->sha256;
+    });
+    if (!known) out.push_back({e.clock, *e.flow, *photo});
+  }
+  return out;
 }
 
 TrailView trail_view(const Batch& batch) {
   TrailView t;
   t.points = batch.trail;
   t.passes = batch.passes;
+  t.photos = dot_photos(batch);
   t.to = batch.clock;
   t.whole = true;
   t.opened_at = batch.opened_at;
@@ -47,7 +49,6 @@ TrailView trail_view(const Batch& batch) {
     if (const auto* f = std::get_if<Felt>(&e.event)) t.marks.push_back({e.clock, *e.flow, f->as});
     if (const auto* d = std::get_if<Dot>(&e.event))
       t.marks.push_back({e.clock, *e.flow, d->specks});
-    if (const auto* p = std::get_if<Photo>(&e.event)) add_photo(t, e, *p);
     if (const auto* x = std::get_if<Trouble>(&e.event))
       t.marks.push_back({e.clock, *e.flow, x->what});
   }

@@ -41,6 +41,9 @@ struct TrailView {
   std::optional<int> offset_min;  // by the clock there, where it is known
 };
 
+// Each picture once, where it was kept first.
+std::vector<TrailPhoto> dot_photos(const Batch& batch);
+
 TrailView trail_view(const Batch& batch); // the whole of it, without a band
 
 // Time down. In a whole batch the stretches where nobody was there are short and equal.

@@ -16,6 +16,7 @@ enum class ColourSay {
   untold_too_dark,
   untold_clipped,
   untold_gloss,
+  untold_several,
   untold_like_paper,
   untold_no_colours,
   graded, // 0: L*

@@ -39,6 +39,7 @@ enum class CommandsSay {
   colour_which,         // 0: photo
   colour_untold,        // 0: photo, 1: why (words/colour_says.hpp)
   colour_where,         // 0: photo, 1: box, 2: boxes of paper
+  colour_kept,          // 0: the batch or photo
   colour_lab,           // 0: L*, 1: its doubt, and so on of a* and b*
   colour_d65,           // 0 to 2: L*, a*, b*, 3: as #rrggbb
   match_difference,     // 0: difference, 1: low, 2: high
@@ -164,10 +165,12 @@ enum class CommandsSay {
   show_solids,
   show_water_lost,
   show_material,
-  show_swatch,  // 0: L*, 1: its doubt, and so on of a* and b*, 6: as #rrggbb
-  show_matched, // 0: the other batch, 1 to 3: how far apart, 4: what an eye makes of it
-  show_ways,    // 0: ways
-  show_blame,   // 0: what differs, 1: how unusual that is
+  show_swatch,   // 0: L*, 1: its doubt, and so on of a* and b*, 6: as #rrggbb
+  show_photo,    // 0: of what, 1: file
+  show_of_photo, // 0: a sentence
+  show_matched,  // 0: the other batch, 1 to 3: how far apart, 4: what an eye makes of it
+  show_ways,     // 0: ways
+  show_blame,    // 0: what differs, 1: how unusual that is
   show_weighed,
   show_drop,
   show_drops,

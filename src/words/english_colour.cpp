@@ -17,6 +17,7 @@ std::string_view english(ColourSay id) {
   case Say::untold_gloss:
     return "the swatch shines, or bare paper shows through: turn it away from the light, or choose "
            "an even part";
+  case Say::untold_several: return "there is more than one colour in it: choose an even part";
   case Say::untold_like_paper: return "the paint looks like the paper it is on";
   case Say::untold_no_colours: return "the photo is black and white";
   case Say::graded:

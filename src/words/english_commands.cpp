@@ -109,7 +109,7 @@ std::string_view english(CommandsSay id) {
            "photo.";
   case Say::colour_no_swatch:
     return "{0}: no swatch is seen on it, with bare paper all around: say where with --swatch and "
-           "--paper.";
+           "--paper. Paint as white as its paper cannot be told from it.";
   case Say::colour_no_such_photo:
     return "“{0}” is neither a photo nor a batch that a photo of a swatch was kept with.";
   case Say::colour_which:
@@ -118,6 +118,7 @@ std::string_view english(CommandsSay id) {
            "of the batch.";
   case Say::colour_untold: return "{0}: the colour cannot be told: {1}.";
   case Say::colour_where: return "{0}, swatch at {1}, places with bare paper: {2}";
+  case Say::colour_kept: return "{0}, as it was read and kept";
   case Say::colour_lab:
     return "  L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}   (D50, the paper as white; ± is 95 %)";
   case Say::colour_d65: return "  L* {0}   a* {1}   b* {2}   (D65)   on a screen {3}";
@@ -209,6 +210,8 @@ std::string_view english(CommandsSay id) {
   case Say::show_water_lost: return "dried off       {0} mL";
   case Say::show_swatch:
     return "swatch          L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}   (D50)   on a screen {6}";
+  case Say::show_photo: return "photo           {0}: {1}";
+  case Say::show_of_photo: return "                  {0}";
   case Say::show_matched:
     return "beside {0}: difference {1} (CIEDE2000), nine in ten {2} to {3}: {4}";
   case Say::show_ways: return "  it is {0}";

@@ -36,6 +36,7 @@ std::string_view english(PhotosSay id) {
   case Say::move_paint: return "move paint";
   case Say::move_paper: return "move paper";
   case Say::take_away: return "take it away";
+  case Say::unsay: return "take my word back";
   case Say::paint: return "paint";
   case Say::paper: return "bare paper";
   case Say::paint_at_fault: return "not this paint";
@@ -64,6 +65,12 @@ std::string_view english(PhotosSay id) {
   case Say::specks_ask:
     return "What do you see? Your word counts; what the photo says is kept beside it.";
   case Say::specks_teach: return "It teaches how long this pigment wants to be mulled.";
+  case Say::gone:
+    return "The photo’s file is not in the studio any more. Put {0} back from a copy of the "
+           "studio, "
+           "or take the photo away.";
+  case Say::gone_short: return "the file is gone";
+  case Say::not_shown_short: return "it cannot be shown";
   case Say::cannot_keep: return "The photo is not kept: {0}";
   }
   return "";

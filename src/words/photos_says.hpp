@@ -37,6 +37,7 @@ enum class PhotosSay {
   move_paint,
   move_paper,
   take_away,
+  unsay, // of specks
   paint,
   paper,
   paint_at_fault,
@@ -60,6 +61,9 @@ enum class PhotosSay {
   specks_ask,
   specks_teach,
   cannot_keep,
+  gone, // 0: file, within the studio
+  gone_short,
+  not_shown_short,
 };
 
 constexpr Table table_of(PhotosSay) { return Table::photos; }

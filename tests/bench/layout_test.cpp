@@ -123,6 +123,33 @@ TEST_CASE("trail and numbers lie under no pad") {
   }
 }
 
+TEST_CASE("photos of dots lie beside the trail, large enough for wet thumbs, under no other pad") {
+  for (const Size mm : hands::displays())
+    for (const Hand hand : {Hand::left, Hand::right}) {
+      CAPTURE(mm.w);
+      Hands h(Display{mm, hand});
+      h.b.photos.there = true;
+      h.begin();
+      h.tap("add pb28");
+      h.tap("leave");
+      h.tap("add gum_12");
+      const double wide = layout(h.b).main.w;
+      for (const char digit : {'a', 'b', 'c', 'd'}) {
+        h.wait(60);
+        const session::Photo photo{std::string(64, digit), "jpg", session::PhotoOf::dot};
+        h.give(PhotoKept{"/tmp/one.jpg", h.b.batch, photo});
+      }
+      const Layout l = layout(h.b);
+      const bool upright = mm.h > mm.w;
+      check_pads(l, mm, upright ? 24 : 26, upright ? 20 : 22);
+      CHECK(l.main.w < wide);
+      CHECK(h.shows("dot_photo " + std::string(64, 'd') + " dot"));
+      for (const Pad& pad : l.pads) CHECK(apart(pad.box, l.main, gap_mm));
+      h.wait(2000);
+      CHECK_FALSE(h.shows("dot_photo " + std::string(64, 'd') + " dot")); // it has left the trail
+    }
+}
+
 TEST_CASE("the feel pads stand in the trail's order for either hand") {
   for (const Hand hand : {Hand::left, Hand::right}) {
     Hands h(Display{{218, 136}, hand});

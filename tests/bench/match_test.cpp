@@ -81,6 +81,43 @@ TEST_CASE("a batch is held against the last good one of its paint that was read"
   CHECK(h.page(ill).match->a.batch == first);
 }
 
+TEST_CASE("on one photo the doubt about its white is common to both swatches") {
+  const auto of = [](const session::DoubtParts& parts) {
+    session::Photo photo{std::string(64, 'a'), "jpg"};
+    photo.measured = session::Measured{0x2040a0, 40, 10, -45, 2.1, 2.4, 2.5, parts};
+    return photo;
+  };
+  const session::Photo known = of({0.04, 0.04, 0.06, 1.9, 2.1, 2.3});
+  session::Photo unknown = known;
+  unknown.measured->parts.reset();
+  CHECK(compared(known, known, {}).taken == colour::Taken::one_photo);
+  CHECK(compared(known, known, {}).match.high < 0.3);
+  CHECK(compared(unknown, unknown, {}).match.high > 1);
+}
+
+TEST_CASE("a binder is as old as the days are by the clock of who made it") {
+  const auto batch = [](std::int64_t opened_at) {
+    session::Batch b;
+    b.opened_at = opened_at;
+    session::Card binder;
+    binder.id = "gum", binder.facts = session::blank_facts(session::CardKind::binder);
+    binder.made_on = "2026-11-01";
+    session::Total total;
+    total.card = binder;
+    total.grams = paint::exact(8);
+    b.totals.push_back(total);
+    return b;
+  };
+  constexpr std::int64_t noon = 1794830400000, day = session::a_day_ms; // 2026-11-16, 12:00 UTC
+  const session::Batch first = batch(noon), last = batch(noon + 13 * day + day / 2 - 60'000);
+  const std::vector<Blame> in_utc = blame({&first, 0}, {&last, 0}, {});
+  CHECK(find(in_utc, Blame::age) == nullptr); // 13 days: no word
+  const std::vector<Blame> there = blame({&first, 60}, {&last, 60}, {});
+  const Blame* age = find(there, Blame::age);
+  REQUIRE(age);
+  CHECK(age->by == 14); // it was past midnight
+}
+
 TEST_CASE("another pigment is another paint, unless it was made again") {
   Workshop h;
   const std::string blue = h.make("8", 10, "Blue"), ochre = h.make("8", 10, "Ochre", "py43");

@@ -119,6 +119,39 @@ TEST_CASE("what is counted on a dot is proposed, the hand decides, and both are 
   CHECK(h.photos().judged->as == session::Specks::none);
 }
 
+TEST_CASE("a dot's photo on the trail opens large by a tap, and leads straight back") {
+  Hands h;
+  h.b.photos.there = true;
+  h.begin();
+  h.tap("add pb28");
+  h.tap("leave");
+  h.tap("add gum_12");
+  h.wait(60);
+  h.give(PhotoKept{"/tmp/one.jpg", h.b.batch, session::Photo{sum_a, "jpg", session::PhotoOf::dot}});
+  const Effects effects = step(h.b, Tap{*pad_named("dot_photo " + sum_a + " dot")}, h.now());
+  CHECK(h.b.screen == Screen::photos);
+  REQUIRE(effects.photos.size() == 1);
+  CHECK(std::get<LookAtPicture>(effects.photos.front()).image == "photos/" + sum_a + ".jpg");
+  CHECK(std::get<PhotosView>(view(h.b, h.now()).screen).from_trail);
+  h.tap("leave");
+  CHECK(h.b.screen == Screen::slab);
+}
+
+TEST_CASE("the hand's word on specks can be taken back: the photo stays, and asks again") {
+  Maker h;
+  keep_dot(h, session::Specks::few);
+  CHECK_FALSE(bench::pad_of(layout(h.b), *pad_named("take_word_back")));
+  h.tap("specks_on_photo many");
+  h.tap("specks_on_photo none");
+  h.tap("take_word_back");
+  CHECK_FALSE(h.photos().judged);
+  CHECK(h.photos().specks == session::Specks::few);
+  REQUIRE(h.photos().photo);
+  CHECK_FALSE(bench::pad_of(layout(h.b), *pad_named("take_word_back")));
+  h.tap("specks_on_photo few");
+  CHECK(h.photos().judged->as == session::Specks::few);
+}
+
 TEST_CASE("where a photo cannot tell of specks, the hand's word is kept alone") {
   Maker h;
   keep_dot(h, std::nullopt);

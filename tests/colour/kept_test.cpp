@@ -55,6 +55,37 @@ TEST_CASE("on one photo, two kept readings are nearly as sure as on the day they
   CHECK(together.high - together.low < 0.5 * (parted.high - parted.low));
 }
 
+TEST_CASE("of one photo, kept with its parts, no more is in doubt than on the day it was read") {
+  scene::Table table;
+  const Box left{30, 70, 100, 100}, right{190, 70, 100, 100};
+  table.swatches = {{left, blue}, {right, {34, 11, -40}}};
+  scene::Camera camera;
+  camera.read_noise = 0.002;
+  camera.white = {1.12, 1, 0.78}; // lamplight: the white is in doubt
+  scene::Dice dice(11);
+  const Photo photo = scene::photograph(table, camera, dice);
+  const auto read = [&](const Box& box) {
+    return *read_swatch(photo, {scene::inside(box, 10), scene::paper_around(box, 6, 20)});
+  };
+  const auto kept = [](const Reading& r, bool with_parts) {
+    KeptParts parts;
+    for (std::size_t i = 0; i < 3; ++i) parts.own[i] = std::sqrt(r.own[i][i]);
+    parts.white = r.shared[static_cast<std::size_t>(Shared::white)];
+    return kept_reading(r.d50, uncertainty(r), with_parts ? std::optional(parts) : std::nullopt);
+  };
+  const Reading one = read(left), two = read(right);
+  const Match fresh = match(one, two, Taken::one_photo);
+  const Match known = match(kept(one, true), kept(two, true), Taken::one_photo);
+  const Match unknown = match(kept(one, false), kept(two, false), Taken::one_photo);
+  CHECK(known.low == doctest::Approx(fresh.low).epsilon(0.1));
+  CHECK(known.high == doctest::Approx(fresh.high).epsilon(0.1));
+  CHECK(unknown.high - unknown.low > 2 * (fresh.high - fresh.low));
+  const Match itself = match(kept(one, true), kept(one, true), Taken::one_photo);
+  CHECK(itself.high < 0.3); // own choice: no eye sees it
+  const Three before = uncertainty(one), after = uncertainty(kept(one, true));
+  for (std::size_t i = 0; i < 3; ++i) CHECK(after[i] == doctest::Approx(before[i]).epsilon(0.02));
+}
+
 TEST_CASE("repeats that agree make two photos surer, repeats that do not less sure") {
   const Three sd = uncertainty(read_blue());
   Repeats none, close, far;

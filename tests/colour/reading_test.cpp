@@ -40,6 +40,23 @@ std::optional<Untold> untold(const Photo& photo, const Regions& regions) {
 
 }
 
+TEST_CASE("two paints in one frame are told, a wash from light to dark is read") {
+  scene::Table table;
+  const Box all{100, 70, 120, 100};
+  table.swatches = {{{100, 70, 60, 100}, {40, 12, -45}}, {{160, 70, 60, 100}, {45, 50, 30}}};
+  scene::Camera camera;
+  scene::Dice dice(3);
+  const auto read = [&] {
+    return read_swatch(scene::photograph(table, camera, dice),
+                       {scene::inside(all, 8), scene::paper_around(all, 6, 24)});
+  };
+  const auto two = read();
+  REQUIRE_FALSE(two);
+  CHECK(two.error() == Untold::several);
+  table.swatches[1].colour = {68, 4, -24};
+  CHECK(read());
+}
+
 TEST_CASE("a true photo gives the true colour, whichever side it lies on") {
   for (int orientation = 1; orientation <= 8; ++orientation) {
     CAPTURE(orientation);

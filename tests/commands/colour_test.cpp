@@ -75,6 +75,22 @@ TEST_CASE("against a batch: the swatch's photo that was kept with it last") {
   CHECK(has(ran.out, "difference 0.0"));
 }
 
+TEST_CASE("against a batch: the reading that was kept with it, whatever else its photo shows") {
+  const Photos s;
+  REQUIRE(s.play(small_batch).status == 0);
+  const std::string both =
+      s.photo("both.jpg", {{{40, 70, 100, 110}, blue}, {{190, 75, 90, 90}, {48, 8, -42}}});
+  const std::string one = s.photo("one.jpg", {{{110, 70, 90, 90}, {48, 8, -42}}});
+  REQUIRE(s.read({"colour", both, "--swatch", "200,85,70,70", "--batch", "last"}).status == 0);
+  const Ran ran = s.read({"colour", one, "--against", "last"});
+  CHECK_MESSAGE(ran.status == 0, ran.err);
+  CHECK(has(ran.out, "last, as it was read and kept"));
+  CHECK(has(ran.out, "difference 0."));
+  const Ran itself = s.read({"colour", both, "--swatch", "200,85,70,70", "--against", "last"});
+  CHECK(has(itself.out, "difference 0.0 (CIEDE2000), nine in ten 0.0 to 0."));
+  CHECK(has(itself.out, "both on one photo"));
+}
+
 TEST_CASE("kept with a batch, a swatch is the colour of its paint") {
   const Photos s;
   REQUIRE(s.play(small_batch).status == 0);
@@ -158,4 +174,21 @@ TEST_CASE("a batch says how far its colour is from the last good one of its pain
   CHECK(has(said, "beside Evening blue: difference"));
   CHECK(has(said, "lighter"));
   CHECK_FALSE(has(s.read({"show", "Evening blue"}).out, "beside "));
+
+  // The command says the same of the same two photos, by what repeats have shown too.
+  const auto limits = [](const std::string& text) {
+    const std::size_t from = text.find("nine in ten");
+    return text.substr(from, text.find_first_of(":\n)", from) - from);
+  };
+  const std::string photo = (s.path / "other.jpg").string(),
+                    first_photo = (s.path / "one.jpg").string();
+  CHECK(limits(s.read({"colour", photo, "--against", "Evening blue"}).out) == limits(said));
+  const std::string before = limits(said);
+  keep("again.jpg", {58.3, 8, -42}, "Later blue");
+  keep("once_more.jpg", {57.8, 8, -42}, "Later blue");
+  keep("other.jpg", {58, 8, -42}, "Later blue"); // as it was read last
+  const std::string after = limits(s.read({"show", "Later blue"}).out);
+  const Ran ran = s.read({"colour", photo, "--against", first_photo});
+  CHECK(limits(ran.out) == after);
+  CHECK(has(ran.out, "photographed"));
 }

@@ -14,6 +14,19 @@ struct Played : Studio {
 
 }
 
+TEST_CASE("a sheet takes the photos of its batch along, small, and names one that is gone") {
+  const Studio s;
+  REQUIRE(s.play(small_batch).status == 0);
+  const std::string photo = SLABSIDE_ROOT "/tests/studio/pictures/base.jpg";
+  REQUIRE(s.read({"photo", photo, "--batch", "last", "--of", "swatch"}).status == 0);
+  const Ran ran = s.read({"sheet", "--batch", "last"});
+  REQUIRE(ran.status == 0);
+  CHECK(has(ran.out, "src=\"data:image/jpeg;base64,/9j/")); // FF D8 FF
+  CHECK_FALSE(has(ran.out, "src=\"photos/"));
+  std::filesystem::remove_all(s.path / "photos");
+  CHECK(has(s.read({"sheet", "--batch", "last"}).out, "src=\"photos/"));
+}
+
 TEST_CASE("a sheet is printed, or made as a new file") {
   const Played s;
   const Ran printed = s.read({"sheet", "--batch", "Evening blue"});

@@ -31,6 +31,18 @@ struct WithBatch : Studio {
 
 }
 
+TEST_CASE("show names each photo, and says where its file is gone") {
+  const Studio s;
+  REQUIRE(s.play(small_batch).status == 0);
+  const std::string dot = std::string(SLABSIDE_ROOT) + "/tests/studio/pictures/base.jpg";
+  REQUIRE(s.read({"photo", dot, "--batch", "last", "--of", "dot"}).status == 0);
+  const std::string there = s.read({"show", "last"}).out;
+  CHECK(has(there, "dot: photos/"));
+  CHECK_FALSE(has(there, "not in the studio"));
+  std::filesystem::remove_all(s.path / "photos");
+  CHECK(has(s.read({"show", "last"}).out, "not in the studio any more. Put photos/"));
+}
+
 TEST_CASE("a photo is kept, named in a session of its own, and found again by check") {
   const WithBatch studio;
   const Ran ran = studio.keep(pictures + "base.jpg");

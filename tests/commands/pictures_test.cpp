@@ -1,6 +1,7 @@
 // Photos on their way from a file to a batch, through the desk beside the window, and every file
 // that is none.
 #include "bench/pads_photos.hpp"
+#include "bench/view.hpp"
 #include "commands/folders.hpp"
 #include "commands/picture_images.hpp"
 #include "commands/tool.hpp"
@@ -91,6 +92,20 @@ TEST_CASE(
   }
   s.runner.reset();
   CHECK(run({"check", s.name}).status == 0);
+}
+
+TEST_CASE("a photo whose file is gone says so, and what to do, wherever it would be shown") {
+  Open s;
+  s.drop(s.file("a.jpg", rig::bytes_of(pictures + "base.jpg")));
+  s.tap("photo_of dot");
+  const auto kept = bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch));
+  REQUIRE(kept.size() == 1);
+  const std::string image = bench::image_of(kept.front());
+  std::filesystem::remove(s.path / image);
+  s.tap("photo " + bench::key_of(kept.front()));
+  CHECK(has(s.said(), "not in the studio any more. Put " + image.substr(0, 19) + "….jpg"));
+  const bench::View v = bench::view(s.runner->bench(), s.now());
+  CHECK(v.no_pictures.count(image) == 1);
 }
 
 TEST_CASE("what is see-through of a photo counts as white, and that is said") {

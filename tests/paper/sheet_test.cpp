@@ -212,7 +212,7 @@ TEST_CASE("hostile names are harmless to an XML parser and to a browser") {
   std::filesystem::remove_all(folder);
 }
 
-TEST_CASE("photos stand on the sheet where it lies beside them, the last of each kind") {
+TEST_CASE("photos stand on the sheet where they are wanted, the last of each kind") {
   Batch batch;
   batch.name = "Blue";
   const auto kept = [&](char digit, PhotoOf of, bool withdrawn) {
@@ -224,11 +224,11 @@ TEST_CASE("photos stand on the sheet where it lies beside them, the last of each
   kept('a', PhotoOf::swatch, false);
   kept('b', PhotoOf::swatch, false);
   kept('c', PhotoOf::dot, true);
-  CHECK(sheet_of(batch).find("<img") == std::string::npos); // it may lie anywhere
+  CHECK(sheet_of(batch).find("<img") == std::string::npos);
   const Offsets none;
   paper::Handed handed{batch, none};
-  handed.photos_at = "../";
+  handed.with_photos = true;
   const std::string html = paper::sheet(handed);
-  CHECK(html.find("../photos/" + std::string(64, 'b') + ".jpg") != std::string::npos);
+  CHECK(html.find("photos/" + std::string(64, 'b') + ".jpg") != std::string::npos);
   for (const char gone : {'a', 'c'}) CHECK(html.find(std::string(64, gone)) == std::string::npos);
 }

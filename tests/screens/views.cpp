@@ -382,8 +382,8 @@ std::vector<Case> all(Hand hand) {
   for (const Size mm : displays) {
     const std::string on = ", " + words::invariant(mm.w, 0) + " x " + words::invariant(mm.h, 0);
     for (const auto add :
-         {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers, add_shelves,
-          add_cards_read, add_blends, add_left_open, add_books, add_tablets, add_pans,
+         {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers, add_dots,
+          add_shelves, add_cards_read, add_blends, add_left_open, add_books, add_tablets, add_pans,
           add_weighings, add_todays, add_recipes, add_binders})
       add(out, mm, hand, on);
   }

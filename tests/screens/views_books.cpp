@@ -2,6 +2,8 @@
 #include "bench/pads_book.hpp"
 #include "bench/ranges.hpp"
 #include "screens/views_pans.hpp"
+#include "words/photos_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <array>
 
@@ -112,6 +114,23 @@ MatchView match_of_two() {
 
 }
 
+namespace {
+
+// As the fold of a batch that has nothing else.
+void add_dot(Bench& b, const session::Photo& dot, double clock) {
+  const auto& kept = b.folds.kept["one"].batch;
+  session::Batch batch = kept ? *kept : session::Batch{};
+  session::Entry entry;
+  entry.event = dot;
+  entry.clock = clock;
+  entry.flow = 1.8;
+  batch.entries.push_back(entry);
+  batch.clock = std::max(batch.clock, clock);
+  b.folds.kept["one"].batch = std::make_shared<const session::Batch>(std::move(batch));
+}
+
+}
+
 void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = bench_with_batches(mm, hand, Screen::book);
   const auto keep = [&](const std::string& what, auto screen) {
@@ -151,10 +170,20 @@ void add_book_pages(std::vector<Case>& out, Size mm, Hand hand, const std::strin
   b.photos.there = true;
   keep("may have photos", painted);
   painted.photos = {"photos/a.jpg", "photos/b.jpg"};
-  for (const double clock : {500.0, 520.0, 700.0})
-    painted.trail.photos.push_back(
-        {clock, 1.8, session::Photo{std::string(64, 'a'), "jpg", session::PhotoOf::dot}});
+  const auto before_photos = b.folds.kept["one"];
+  for (const char digit : {'a', 'b', 'c'}) {
+    const session::Photo dot{std::string(64, digit), "jpg", session::PhotoOf::dot};
+    const double clock = 500 + 100 * (digit - 'a');
+    painted.trail.photos.push_back({clock, 1.8, dot});
+    add_dot(b, dot, clock);
+  }
   keep("its swatch", painted);
+  b.photos.no_pictures["photos/a.jpg"] = words::Error{words::PhotosSay::gone, {"photos/a.jpg"}};
+  b.photos.no_pictures[image_of(painted.trail.photos.back().of)] =
+      words::Error{words::StudioSay::photo_not_decoded, {}};
+  keep("its swatch gone", painted);
+  b.photos.no_pictures.clear();
+  b.folds.kept["one"] = before_photos;
   const auto index = b.index.of;
   read_swatches(b);
   painted.match = b.book.match = match_of_two();

@@ -94,4 +94,25 @@ void add_droppers(std::vector<Case>& out, Size mm, Hand hand, const std::string&
   out.push_back({"slab, droppers" + on, mm, v});
 }
 
+// The photos of two dots beside the trail.
+void add_dots(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
+  Bench b = bench_on(mm, hand);
+  open_batch(b);
+  b.photos.there = true;
+  b.folded->clock = 900;
+  SlabView slab = slab_of(b);
+  for (const char digit : {'a', 'b'}) {
+    const session::Photo dot{std::string(64, digit), "jpg", session::PhotoOf::dot};
+    session::Entry entry;
+    entry.clock = 600 + 100 * (digit - 'a');
+    entry.flow = 2.2;
+    entry.event = dot;
+    b.folded->entries.push_back(entry);
+    slab.trail.photos.push_back({entry.clock, *entry.flow, dot});
+  }
+  View v = around(b);
+  v.screen = slab;
+  out.push_back({"slab, dots photographed" + on, mm, v});
+}
+
 }

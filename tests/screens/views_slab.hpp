@@ -12,6 +12,7 @@ bench::View around(const bench::Bench& b);
 
 void add_materials(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 void add_droppers(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
+void add_dots(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 void add_runs(std::vector<Case>& out, bench::Size mm, bench::Hand hand, const std::string& on);
 
 }
