@@ -80,7 +80,7 @@ slabside colour PHOTO [--swatch X,Y,W,H] [--paper X,Y,W,H] [--beside X,Y,W,H]
                                  the colour of a swatch from its photo, with bare paper around it,
                                  and how sure that is; of two, how far they are apart. Best are
                                  both swatches side by side on one photo. Regions are in pixels;
-                                 without them they are looked for. BATCH: its last swatch's photo.
+                                 without them they are looked for. BATCH: its swatch, as read last.
                                  --batch keeps the photo with a batch, whose paint has the colour
                                  of the first swatch from now on
 slabside play  SCRIPT --studio DIR [--fallback DIR] [--report] [--pace N] [--fault F] [--watch]

@@ -24,6 +24,9 @@ PAGE = 4096
 PHOTO = '"e":"photo","sha256":"' + "0a" * 32 + '","ending":"jpg","of":'
 PART = '{"x":1,"y":2,"width":30,"height":40}'
 LAB = '"lab":{"l":38,"a":8,"b":-42.5,"l_u":0.6,"a_u":0.9,"b_u":1.1}'
+OWN = '"l_own":0.05,"a_own":0.04,"b_own":0.1'
+PARTS = [OWN + ',"l_white":0.3,"a_white":-0.2,"b_white":0.6', OWN + ',"l_white":0.3,"a_white":-0.2',
+         OWN.replace("0.05", "-1") + ',"l_white":0,"a_white":0,"b_white":0', '"l_white":0.3']
 BY_HAND = [
     '"e":"felt","as":"silky","by":"knife"', '"e":"sniffed","as":3', '"e":"felt","as":7,"by":"knife"',
     '"e":"added","of":"x","g":-1', '"e":"added","of":"x","g":5001', '"e":"added","of":"x"',
@@ -82,6 +85,7 @@ BY_HAND = [
         (PART, ""), (PART, ',"paper":[]'), (PART, ',"paper":[' + PART + "," + PART + "]"), (PART, ',"paper":5'),
         (PART, ',"paper":[5]'), ("5", ""), (PART.replace('"x":1', '"x":-1'), ""), (PART.replace("30", "0"), ""),
         (PART, ',"paper":[{"x":1,"y":2}]'), (PART.replace('"x":1', '"x":1.5'), "")]),
+    *(PHOTO + '"swatch",' + LAB.replace("}", "," + parts + "}") + ',"colour":"#2e4f9a"' for parts in PARTS),
     PHOTO + '"swatch","paint":5', PHOTO + '"dot","paint":5',
     '"e":"gone","to":5,"why":"torn"', '"e":"gone","to":-5,"why":"torn"',
     '"e":"began","format":"other","version":1,"session":"a","part":0,"device":"","local":""',

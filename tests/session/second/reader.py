@@ -97,8 +97,8 @@ def lab(v):
     doubts = {name: number(0, 200) for name in ("l_u", "a_u", "b_u")}
     read(v, {"l": number(0, 150), "a": number(-200, 200), "b": number(-200, 200), **doubts})
     if "l_own" in v:
-        read(v, {name + "_own": (number(0, 200), True) for name in "lab"})
-        read(v, {name + "_white": (number(-200, 200), True) for name in "lab"})
+        read(v, {name + "_own": number(0, 200) for name in "lab"})
+        read(v, {name + "_white": number(-200, 200) for name in "lab"})
 
 
 def sha256(v):
