@@ -1,6 +1,8 @@
 // A photo that was kept, and what was read from it.
 #pragma once
 
+#include "session/seldom.hpp"
+
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -56,8 +58,8 @@ struct Photo {
   std::string sha256; // 64 lower-case hexadecimal digits
   std::string ending; // "jpg" or "png"
   PhotoOf of = PhotoOf::swatch;
-  std::optional<Measured> measured = {}; // of a swatch; absent: not read
-  std::optional<ReadAt> read_at = {};    // absent: nobody has written it down
+  Seldom<Measured> measured = {};        // of a swatch; absent: not read
+  Seldom<ReadAt> read_at = {};           // absent: nobody has written it down
   std::optional<SpecksSeen> specks = {}; // of a dot; absent: nobody has said
   bool operator==(const Photo&) const = default;
 };
