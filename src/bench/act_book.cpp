@@ -208,7 +208,8 @@ void put_on_paper(Bench& bench, PaperKind kind, Effects& effects) {
   bench.paper.writing = true;
   bench.paper.written.clear();
   bench.paper.failure.reset();
-  effects.paper = PaperWanted{kind, std::move(of)};
+  effects.paper = PaperWanted{kind, std::move(of), bench.tablet.label_line};
+  effects.keep_tablet = kind == PaperKind::labels;
 }
 
 // By date: by colour a paint may be of several batches.
@@ -271,6 +272,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
     return;
   case BookPad::trails: return both ? void(both->trails = !both->trails) : void();
   case BookPad::take_up: return batch ? take_up(bench, batch->batch, now, effects) : void();
+  case BookPad::label_line:
   case BookPad::name_text:
   case BookPad::note_text: return; // text fields
   }

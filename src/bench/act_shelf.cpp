@@ -268,7 +268,7 @@ void label_binder(Bench& bench, const Now& now, Effects& effects) {
   bench.paper.writing = true;
   bench.paper.written.clear();
   bench.paper.failure.reset();
-  effects.paper = PaperWanted{PaperKind::binder_labels, {card}};
+  effects.paper = PaperWanted{PaperKind::binder_labels, {card}, bench.tablet.label_line};
 }
 
 }

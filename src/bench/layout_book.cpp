@@ -78,7 +78,7 @@ void lay_out_chart(const Bench& bench, const Rect& area, Layout& layout) {
 }
 
 // In place of the list: what of all of it can be put on paper, and the way back.
-void lay_out_list_paper(Rect area, Layout& layout) {
+void lay_out_list_paper(const Bench& bench, Rect area, Layout& layout) {
   const Grid pads{12, 2, take_bottom(area, 3 * row_mm)};
   add(layout, BookPad::sheet, pads.cell(0, 0, 4));
   add(layout, BookPad::labels, pads.cell(4, 0, 4));
@@ -87,12 +87,13 @@ void lay_out_list_paper(Rect area, Layout& layout) {
   add(layout, BookPad::swatch_card, pads.cell(3, 1, 3));
   add(layout, BookPad::mark, pads.cell(6, 1, 3));
   add(layout, SharedPad::leave, pads.cell(9, 1, 3));
+  add_field(layout, take_bottom(area, row_mm), {BookPad::label_line, ""}, bench.tablet.label_line);
   layout.more = area;
 }
 
 void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   const auto* list = std::get_if<ListPage>(&bench.book.page);
-  if (list && list->paper) return lay_out_list_paper(area, layout);
+  if (list && list->paper) return lay_out_list_paper(bench, area, layout);
   lay_out_search(bench, take_top(area, row_mm), layout);
   layout.main = area;
   const Rect pages = take_bottom(area, row_mm);
@@ -110,13 +111,15 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
 }
 
 // In place of what is told: what can be put on paper, and the way back.
-void lay_out_paper(Rect area, Layout& layout) {
+void lay_out_paper(const Bench& bench, Rect area, Layout& layout) {
   const Grid pads{4, 1, take_bottom(area, row_mm)};
   add(layout, BookPad::sheet, pads.cell(0, 0));
   add(layout, BookPad::labels, pads.cell(1, 0));
   add(layout, BookPad::table, pads.cell(2, 0));
   add(layout, SharedPad::leave, pads.cell(3, 0));
-  layout.more = area;
+  const Grid halves{2, 1, area};
+  add_field(layout, halves.cell(0, 0), {BookPad::label_line, ""}, bench.tablet.label_line);
+  layout.more = halves.cell(1, 0);
 }
 
 Rect take_beside(Rect& area) {
@@ -128,7 +131,7 @@ void lay_out_told(const Bench& bench, const BatchPage& page, Rect area, Layout& 
   layout.more = area;
   const bool has_paper = !bench.paper.folder.empty() && !is_discarded(bench, page.batch);
   if (!page.note && !page.name) {
-    if (page.paper && has_paper) return lay_out_paper(area, layout);
+    if (page.paper && has_paper) return lay_out_paper(bench, area, layout);
     if (has_paper) add(layout, BookPad::paper, take_beside(area));
     const bool has_photos = bench.photos.there && !is_discarded(bench, page.batch);
     if (has_photos) add(layout, BookPad::photos, take_beside(area));

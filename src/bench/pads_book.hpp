@@ -33,6 +33,7 @@ enum class BookPad {
   paper, // asks which of the next three
   sheet,
   labels,
+  label_line, // a text field
   table,
   photos, // of the batch
   match,  // arg: the batch that its colour is held against

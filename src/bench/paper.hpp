@@ -14,6 +14,7 @@ enum class PaperKind { sheet, labels, table, paints, swatch_card, binder_labels 
 struct PaperWanted {
   PaperKind kind = PaperKind::sheet;
   std::vector<std::string> of; // batches; of binder_labels the card
+  std::string line = {};       // of the maker's own, on labels
 };
 
 struct PaperWritten { // the answer to Effects.paper

@@ -93,6 +93,7 @@ void typed(Bench& bench, const Text& text, const Now& now) {
   if (text.field.kind == ShelfPad::says) say_on_card(bench, text.field.arg, kept);
   if (text.field.kind == ShelfPad::jar_says) say_on_jar(bench, text.field.arg, kept);
   if (text.field.kind == SharedPad::search) search(bench, kept);
+  if (text.field.kind == BookPad::label_line) bench.tablet.label_line = kept;
   write_on_batch(bench, text.field.kind, kept);
   if (text.field.kind == PlanPad::name) {
     bench.plan.name = kept;

@@ -19,6 +19,11 @@ bool yes_or(const Json& object, const char* name, bool otherwise) {
   return at != object.end() && at->is_boolean() ? at->get<bool>() : otherwise;
 }
 
+std::string text_of(const Json& object, const char* name) {
+  const auto at = object.find(name);
+  return at != object.end() && at->is_string() ? at->get<std::string>() : "";
+}
+
 const Json& inner(const Json& object, const char* name) {
   static const Json nothing = Json::object();
   const auto at = object.find(name);
@@ -43,7 +48,8 @@ std::string written(const Tablet& tablet) {
               {"scales", scales},
               {"keys", keys},
               {"materials", tablet.materials},
-              {"photo_folder", tablet.photo_folder}};
+              {"photo_folder", tablet.photo_folder},
+              {"label_line", tablet.label_line}};
   if (tablet.language) all["language"] = words::tag_of(*tablet.language);
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -67,8 +73,8 @@ words::Result<Tablet> read_tablet(std::string_view text) {
   const Json cards = all.value("materials", Json::array());
   for (const Json& card : cards.is_array() ? cards : Json::array())
     if (card.is_string()) tablet.materials.push_back(card.get<std::string>());
-  const Json folder = all.value("photo_folder", Json());
-  if (folder.is_string()) tablet.photo_folder = folder.get<std::string>();
+  tablet.photo_folder = text_of(all, "photo_folder");
+  tablet.label_line = text_of(all, "label_line");
   return tablet;
 }
 

@@ -21,6 +21,7 @@ struct Tablet {
   std::map<std::string, PadId> keys;       // key -> pad; an "add" names a kind of card
   std::vector<std::string> materials;      // cards that shall lie on the slab's pads
   std::string photo_folder;                // that was looked into last; empty: none yet
+  std::string label_line;                  // of the maker's own on labels; may be empty
   bool operator==(const Tablet&) const = default;
 };
 

@@ -279,6 +279,7 @@ struct BookView {
   bool by_colour = false;
   std::size_t listed = 0;                 // on all pages
   std::optional<std::size_t> marked = {}; // of them, while some are chosen for paper
+  std::string label_line = {};            // while paper is asked for
   bool comparing = false;
   std::string compared;  // name of the batch that another one is chosen for
   std::vector<Row> rows; // this page's, newest first

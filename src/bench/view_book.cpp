@@ -139,6 +139,7 @@ BookView book_view(const Bench& bench) {
       static_cast<std::size_t>(std::count_if(bench.damage.begin(), bench.damage.end(),
                                              [](const session::Damage& d) { return !d.ordinary; }));
   v.faults = bench.faults;
+  v.label_line = bench.tablet.label_line;
   if (!bench.loaded) v.reading = bench.reading;
   const auto* page = std::get_if<BatchPage>(&bench.book.page);
   if (!page) {

@@ -77,12 +77,15 @@ std::vector<paper::Handed> handed_of(const bench::Bench& bench, const Batches& b
 }
 
 // A label for each pan that was poured, at least one.
-words::Result<std::string> labels_of(const std::vector<paper::Handed>& all) {
-  if (all.size() == 1) return paper::labels_as_html(all.front(), {});
+words::Result<std::string> labels_of(const std::vector<paper::Handed>& all,
+                                     const std::string& line) {
+  paper::LabelPlan plan;
+  plan.line = line;
+  if (all.size() == 1) return paper::labels_as_html(all.front(), plan);
   std::vector<paper::LabelOrder> orders;
   for (const paper::Handed& one : all)
     orders.push_back({one, std::max(1, bench::left_of(one.batch).pans)});
-  return paper::labels_as_html(orders, {});
+  return paper::labels_as_html(orders, plan);
 }
 
 words::Result<std::string> table_of(const bench::Bench& bench,
@@ -122,11 +125,14 @@ HandedFile list_of_paints(const bench::Bench& bench, const bench::Now& now) {
           paper::paint_list(all, words::date(now.wall_ms, now.utc_offset_min))};
 }
 
-words::Result<HandedFile> label_of_binder(const bench::Bench& bench, const std::string& id) {
+words::Result<HandedFile> label_of_binder(const bench::Bench& bench,
+                                          const bench::PaperWanted& wanted) {
+  const std::string& id = wanted.of.at(0);
   const session::Card* card = bench::card_anywhere(bench, id);
   if (!card) return words::failure(Say::paper_no_card, {id});
   paper::LabelPlan a_few; // a row of a sheet: for the jar, and one that comes off
   a_few.count = 5;
+  a_few.line = wanted.line;
   auto labels = paper::binder_labels_as_html(*card, a_few);
   if (!labels) return tl::make_unexpected(labels.error());
   return HandedFile{words::say(Say::stem_labels, {file_stem(card->name)}), ".html",
@@ -144,7 +150,7 @@ words::Result<HandedFile> as_file(std::string stem, const char* ending,
 words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted,
                                       const bench::Now& now) {
   if (wanted.kind == PaperKind::paints) return list_of_paints(bench, now);
-  if (wanted.kind == PaperKind::binder_labels) return label_of_binder(bench, wanted.of.at(0));
+  if (wanted.kind == PaperKind::binder_labels) return label_of_binder(bench, wanted);
   const Batches batches = batches_of(bench, wanted.of);
   if (batches.empty()) return words::failure(Say::paper_no_batch);
   const auto all = handed_of(bench, batches);
@@ -156,7 +162,7 @@ words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::Pa
     return as_file(words::say(Say::stem_sheet, {stem}), ".html",
                    one ? paper::sheet(all.front()) : paper::sheets(all));
   case PaperKind::labels:
-    return as_file(words::say(Say::stem_labels, {stem}), ".html", labels_of(all));
+    return as_file(words::say(Say::stem_labels, {stem}), ".html", labels_of(all, wanted.line));
   case PaperKind::table:
     return as_file(words::say(Say::stem_table, {stem}), ".csv", table_of(bench, all));
   case PaperKind::swatch_card:

@@ -78,7 +78,7 @@ Status make_labels(const std::vector<session::Log>& logs, const std::string& wan
   const auto batch = find_batch(logs, wanted);
   if (!batch) return tl::make_unexpected(batch.error());
   const paper::Offsets offsets = session::offsets_of(logs);
-  const paper::Handed handed{*batch, offsets, nullptr, kept_back(shelf_in(logs), *batch, to)};
+  const paper::Handed handed{*batch, offsets};
   const auto bytes = svg ? paper::labels_as_svg(handed, plan) : paper::labels_as_html(handed, plan);
   if (!bytes) return tl::make_unexpected(bytes.error());
   return hand_on(*bytes, to);

@@ -165,11 +165,9 @@ Status run_photo(const Arguments& a, Io io) {
   if (!where) return tl::make_unexpected(where.error());
   auto bytes = bytes_of_file(a.words[0], studio::most_picture_bytes);
   if (!bytes) return tl::make_unexpected(bytes.error());
-  return named(
-      a.words[0],
-      keep_photo(
-          {*std::move(bytes), *a.value("--batch"), *of, {}, where->home, where->fallback, *fault},
-          io.out, io.err));
+  const PhotoToKeep photo{*std::move(bytes), *a.value("--batch"), *of,   {},
+                          where->home,       where->fallback,     *fault};
+  return named(a.words[0], keep_photo(photo, io.out, io.err));
 }
 
 bool is_file(const std::string& path) {
@@ -334,8 +332,9 @@ const Command* command_named(const std::string& name) {
        {{"--studio", "--fallback", "--batch", "--out"}, {"--with-recipes"}, 0, 0},
        run_sheet},
       {"labels",
-       {{"--studio", "--fallback", "--batch", "--binder", "--count", "--mm", "--sheet", "--out"},
-        {"--with-recipes"},
+       {{"--studio", "--fallback", "--batch", "--binder", "--count", "--mm", "--sheet", "--line",
+         "--out"},
+        {},
         0,
         0},
        run_labels},

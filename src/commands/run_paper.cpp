@@ -1,6 +1,8 @@
 #include "commands/run_paper.hpp"
 
 #include "commands/inputs.hpp"
+#include "session/bytes.hpp"
+#include "words/bench_says.hpp"
 #include "words/commands_says.hpp"
 
 namespace commands {
@@ -30,6 +32,9 @@ words::Result<paper::LabelPlan> label_plan(const Arguments& a) {
     if (!count) return tl::make_unexpected(count.error());
     plan.count = *count;
   }
+  plan.line = a.value("--line").value_or("");
+  if (session::first_characters(plan.line, session::longest_text) != plan.line)
+    return words::failure(words::BenchSay::text_shortened, {std::to_string(session::longest_text)});
   return plan;
 }
 

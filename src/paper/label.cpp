@@ -5,6 +5,7 @@
 #include "paper/measure.hpp"
 #include "paper/palette.hpp"
 #include "paper/svg.hpp"
+#include "session/amounts.hpp"
 #include "words/moments.hpp"
 #include "words/paper_says.hpp"
 
@@ -25,17 +26,6 @@ constexpr double least_mm = 1.6;   // 4.5 point
 constexpr double line_step = 1.22; // from baseline to baseline, in sizes
 constexpr double notes_mm = 3.4;   // for the line to write on
 constexpr double sure = 0.9;       // of the room: words estimated wider are held to it
-
-std::string binder_words(const Handed& handed) {
-  const Batch& batch = handed.batch;
-  std::string names;
-  for (const Total& total : batch.totals)
-    if (total.card.kind() == CardKind::binder)
-      names += (names.empty() ? "" : " + ") + total.card.name;
-  const auto& ratio = batch.standing.binder_ratio;
-  if (names.empty() || !ratio || !std::isfinite(ratio->value) || handed.keeps_amounts) return names;
-  return say(Say::label_binder, {names, paint::number_words(*ratio, 2)});
-}
 
 // What every powder asks for is no matter of the pan.
 bool asks_for_care(const Card& pigment) {
@@ -69,6 +59,24 @@ std::string contents_words(const paint::Recipe& r) {
 constexpr double module_mm = 0.33;
 
 double code_mm(const std::optional<Qr>& qr) { return qr ? qr->modules * module_mm : 0; }
+
+// Of what stays in the pan beside the pigments; water and alcohol leave. How much of each is the
+// recipe, and stays with its maker.
+std::string stays_words(const Batch& batch) {
+  paint::Recipe stays;
+  for (const Total& total : batch.totals) {
+    if (!is_liquid(total.card.kind())) continue;
+    const auto material = material_of(total.card);
+    if (!material) continue;
+    const double g = total.grams.value;
+    stays.gum += g * material->parts.gum;
+    stays.honey += g * material->parts.honey;
+    stays.glycerin += g * material->parts.glycerin;
+    if (total.card.kind() == CardKind::binder) stays.other += g * material->parts.other;
+  }
+  const std::string words = contents_words(stays);
+  return words.empty() ? "" : say(Say::label_in, {words});
+}
 
 std::optional<SetLabel> set_at(const std::vector<LabelText>& texts, const std::optional<Qr>& qr,
                                const Size& label, double scale) {
@@ -136,7 +144,7 @@ std::string short_id(const std::string& id) {
   return hexadecimal ? id.substr(0, 8) : id;
 }
 
-std::vector<LabelText> binder_texts(const Card& binder) {
+std::vector<LabelText> binder_texts(const Card& binder, const std::string& line) {
   const paint::Recipe& r = recipe_of(binder);
   std::vector<LabelText> out{{binder.name, true, false}};
   if (const std::string contents = contents_words(r); !contents.empty())
@@ -153,10 +161,11 @@ std::vector<LabelText> binder_texts(const Card& binder) {
   if (!binder.keep_until.empty())
     out.push_back({say(Say::label_keeps, {day_of_card(binder.keep_until)}), false, false});
   out.push_back({say(Say::label_throw_away), false, false});
+  if (!line.empty()) out.push_back({line, false, false});
   return out;
 }
 
-std::vector<LabelText> label_texts(const Handed& handed) {
+std::vector<LabelText> label_texts(const Handed& handed, const std::string& line) {
   const Batch& batch = handed.batch;
   std::vector<LabelText> out{{batch.name, true, false}};
   bool care = false;
@@ -164,12 +173,13 @@ std::vector<LabelText> label_texts(const Handed& handed) {
     out.push_back({pigment_words(pigment), false, false});
     care |= asks_for_care(pigment);
   }
-  if (const std::string binder = binder_words(handed); !binder.empty())
-    out.push_back({binder, false, false});
+  if (const std::string stays = stays_words(batch); !stays.empty())
+    out.push_back({stays, false, false});
   out.push_back(
       {say(Say::label_batch, {words::date(batch.opened_at, offset_of(handed)), short_id(batch.id)}),
        false, true});
   if (care) out.push_back({say(Say::label_see_sheet), false, false});
+  if (!line.empty()) out.push_back({line, false, false});
   return out;
 }
 

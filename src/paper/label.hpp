@@ -16,8 +16,9 @@ struct LabelText {
   bool quiet = false;
 };
 
-std::vector<LabelText> label_texts(const Handed& handed);
-std::vector<LabelText> binder_texts(const session::Card& binder);
+// `line`: the maker's own, as whom to ask; may be empty.
+std::vector<LabelText> label_texts(const Handed& handed, const std::string& line = "");
+std::vector<LabelText> binder_texts(const session::Card& binder, const std::string& line = "");
 
 // Eight signs of a batch's id, which tell those of one studio apart.
 std::string short_id(const std::string& id);

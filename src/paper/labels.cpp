@@ -99,8 +99,8 @@ std::string as_html(const std::string& title, const Ready& all, const LabelPlan&
   return document(title, own_page_style(plan.sheet).c_str(), pages);
 }
 
-Wanted wanted_of(const Handed& handed, int count) {
-  return {handed.batch.name, label_texts(handed), count, label_scanned(handed)};
+Wanted wanted_of(const Handed& handed, const LabelPlan& plan, int count) {
+  return {handed.batch.name, label_texts(handed, plan.line), count, label_scanned(handed)};
 }
 
 }
@@ -141,7 +141,7 @@ words::Result<Grid> grid_of(const LabelPlan& plan) {
 }
 
 words::Result<std::string> labels_as_html(const Handed& handed, const LabelPlan& plan) {
-  const auto all = ready({wanted_of(handed, plan.count)}, plan);
+  const auto all = ready({wanted_of(handed, plan, plan.count)}, plan);
   if (!all) return tl::make_unexpected(all.error());
   return as_html(handed.batch.name, *all, plan);
 }
@@ -152,7 +152,7 @@ words::Result<std::string> labels_as_html(const std::vector<LabelOrder>& orders,
   long count = 0;
   for (const LabelOrder& order : orders) {
     count += order.count;
-    wanted.push_back(wanted_of(order.handed, order.count));
+    wanted.push_back(wanted_of(order.handed, plan, order.count));
   }
   if (count > most_labels)
     return words::failure(Say::labels_too_many,
@@ -166,13 +166,13 @@ words::Result<std::string> labels_as_html(const std::vector<LabelOrder>& orders,
 
 words::Result<std::string> binder_labels_as_html(const session::Card& binder,
                                                  const LabelPlan& plan) {
-  const auto all = ready({{binder.name, binder_texts(binder), plan.count}}, plan);
+  const auto all = ready({{binder.name, binder_texts(binder, plan.line), plan.count}}, plan);
   if (!all) return tl::make_unexpected(all.error());
   return as_html(binder.name, *all, plan);
 }
 
 words::Result<std::string> labels_as_svg(const Handed& handed, const LabelPlan& plan) {
-  const auto all = ready({wanted_of(handed, plan.count)}, plan);
+  const auto all = ready({wanted_of(handed, plan, plan.count)}, plan);
   if (!all) return tl::make_unexpected(all.error());
   const Labels labels = all->labels();
   if (labels.size() > static_cast<std::size_t>(all->grid.on_a_page()))

@@ -22,7 +22,8 @@ inline constexpr int most_labels = 1000;
 struct LabelPlan {
   Size label{38, 21};
   Size sheet = a4;
-  int count = 0; // 0: as many as one sheet holds
+  int count = 0;         // 0: as many as one sheet holds
+  std::string line = {}; // of the maker's own on each, as whom to ask
 };
 
 // "38x21". Error: labels_bad_size, for anything that is not two numbers of at least smallest_label.
@@ -44,10 +45,10 @@ struct LabelOrder {
   int count = 1;
 };
 
-// One HTML file, a drawing a page. On each label the name, the pigments, the binder and its ratio,
-// the date, the batch, where a pigment asks for care the word to look at its safety data sheet,
-// where there is room a code by which a telephone reads name, date and batch, and a line to write
-// on. Long names are broken and set smaller. Nothing on it claims that anything
+// One HTML file, a drawing a page. On each label the name, the pigments, what else stays in the pan
+// without amounts, the date, the batch, where a pigment asks for care the word to look at its
+// safety data sheet, where there is room a code by which a telephone reads name, date and batch,
+// and a line to write on. Long names are broken and set smaller. Nothing on it claims that anything
 // conforms to anything. Errors: those of grid_of; labels_too_small where the words, as small as can
 // be read, have no room.
 words::Result<std::string> labels_as_html(const Handed& handed, const LabelPlan& plan);

@@ -348,6 +348,7 @@ void way_on(Sheet& sheet, const bench::Pad& at, const bench::BookView& book) {
   case BookPad::note_before:
   case BookPad::note_after:
   case BookPad::set_aside: // of the ranges
+  case BookPad::label_line:
   case BookPad::name_text:
   case BookPad::note_text: return; // text fields
   }

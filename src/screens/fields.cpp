@@ -7,6 +7,7 @@
 #include "bench/pads_shelf.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
+#include "words/book_says.hpp"
 #include "words/lists.hpp"
 #include "words/photos_says.hpp"
 #include "words/screens_says.hpp"
@@ -57,6 +58,7 @@ struct Fields {
     out.push_back({{SharedPad::search, ""},
                    book.search,
                    book.comparing ? Say::book_search_other : Say::book_search});
+    out.push_back({{BookPad::label_line, ""}, book.label_line, words::BookSay::paper_label_line});
     if (book.note) out.push_back({{BookPad::note_text, ""}, *book.note, Say::book_note_text});
     if (book.new_name)
       out.push_back({{BookPad::name_text, ""}, *book.new_name, Say::book_name_text});

@@ -73,6 +73,7 @@ enum class BookSay {
   paper_swatch_card,
   paper_about,
   paper_of_all, // 0: how many
+  paper_label_line,
   paper_mark,
   paper_mark_how,
   paper_marked,    // 0: how many

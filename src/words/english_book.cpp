@@ -76,6 +76,7 @@ std::string_view english(BookSay id) {
            "spreadsheet. List of paints: all swatches. Swatch card: empty fields to brush paint "
            "on.";
   case Say::paper_of_all: return "All {0} that are listed, on paper:";
+  case Say::paper_label_line: return "your line on labels, as whom to ask";
   case Say::paper_mark: return "only some";
   case Say::paper_mark_how: return "Tap each batch that goes on paper.";
   case Say::paper_marked: return "on paper: {0}";

@@ -47,12 +47,13 @@ slabside sheet  --batch BATCH [--studio DIR] [--out FILE.html]
                                  the batch sheet, to print on A4 or Letter. Without --out this
                                  and the next ones go to standard output; no file is overwritten.
                                  They leave out the amounts of recipes marked as mine, but for
-                                 --with-recipes
+                                 --with-recipes; labels bear no amounts at all
 slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
-                [--out FILE.html|FILE.svg]
-                                 labels for its pans, in true millimetres; without --count a sheet
+                [--line TEXT] [--out FILE.html|FILE.svg]
+                                 labels for its pans, in true millimetres; without --count a sheet;
+                                 --line is one of your own on each, as whom to ask
 slabside labels --binder CARD [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
-                [--out FILE.html]
+                [--line TEXT] [--out FILE.html]
                                  labels for a jar of binder, by its card or name: contents, gum to
                                  water, made on, until when it keeps
 slabside paints [--studio DIR] [--out FILE.html]

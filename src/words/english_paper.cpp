@@ -29,7 +29,7 @@ std::string_view english(PaperSay id) {
     return "Flow: mL of liquid to 1 mL of pigment. Times of day are those of the slab. This sheet "
            "tells what was recorded there; it certifies nothing.";
   case Say::sheet_keeps_amounts: return "The recipe is its maker’s own: amounts are left out.";
-  case Say::label_binder: return "{0}, {1} g to 10 g";
+  case Say::label_in: return "in {0}";
   case Say::label_gum_to_water: return "gum 1 : water {0}, by weight";
   case Say::label_made: return "made {0}";
   case Say::label_keeps: return "Keep cold, until {0}.";

@@ -1,5 +1,7 @@
 // What is put on paper from a batch's page.
+#include "bench/pads_book.hpp"
 #include "bench/record.hpp"
+#include "bench/tablet.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 
@@ -51,6 +53,19 @@ TEST_CASE("a sheet, labels and a table are wanted of the batch whose page is ope
     CHECK(h.book().paper->written == std::string("/home/maker/Slabside/paper/") + pad);
   }
   CHECK(h.lines.size() == lines); // nothing of the batch has changed
+}
+
+TEST_CASE("a line of one's own is written once, goes on labels, and stays on this tablet") {
+  Page h;
+  h.tap("paper");
+  REQUIRE(h.shows("label_line"));
+  h.give(Text{{BookPad::label_line, ""}, "Weir workshop, by the old mill"});
+  CHECK(h.book().label_line == "Weir workshop, by the old mill");
+  const Effects asked = step(h.b, Tap{*pad_named("labels")}, h.now());
+  REQUIRE(asked.paper);
+  CHECK(asked.paper->line == "Weir workshop, by the old mill");
+  CHECK(asked.keep_tablet);
+  CHECK(read_tablet(written(h.b.tablet))->label_line == "Weir workshop, by the old mill");
 }
 
 TEST_CASE("what could not be written or shown stays said until something else is asked for") {

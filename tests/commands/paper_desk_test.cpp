@@ -82,7 +82,7 @@ TEST_CASE("the window writes what the commands make, and never over a file") {
 TEST_CASE("amounts of a recipe that is its maker's own stay off what the window writes") {
   Open s;
   const std::string open = "batch " + s.runner->bench().batches.back();
-  CHECK(has(rig::bytes_of(s.put("labels")), "to 10 g"));
+  CHECK(has(rig::bytes_of(s.put("sheet")), "to 10 g"));
   s.tap("keep_as_recipe");
   std::string recipe;
   for (const session::Card& card : s.runner->bench().shelf)

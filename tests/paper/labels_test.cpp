@@ -44,11 +44,17 @@ std::string joined(const paper::SetLabel& set) {
 
 }
 
-TEST_CASE("a label says paint, pigment, binder, ratio, date and batch") {
-  const std::string svg = made(ordinary(), {.label = {60, 30}, .count = 1});
-  for (const char* words : {">Weir blue<", ">Cobalt blue, PB28<", "Gum 1:2, 5.6", "g to 10 g<",
-                            "25 Nov 2026, batch 9a04d3e1<", "safety data sheet"})
+TEST_CASE("a label says paint, pigment, what else stays, date, batch and whom to ask") {
+  const std::string line = "Weir workshop, by the old mill";
+  const std::string svg = made(ordinary(), {.label = {60, 35}, .count = 1, .line = line});
+  for (const char* words : {">Weir blue<", ">Cobalt blue, PB28<", ">in gum arabic<",
+                            "25 Nov 2026, batch 9a04d3e1<", "safety data sheet", line.c_str()})
     CHECK_MESSAGE(has(svg, words), words);
+}
+
+TEST_CASE("how it was made stays with its maker") {
+  const std::string svg = made(ordinary(), {.label = {60, 30}, .count = 1});
+  for (const char* amount : {"5.6", "1:2", " g ", "water"}) CHECK_FALSE(has(svg, amount));
 }
 
 TEST_CASE(

@@ -54,10 +54,12 @@ TEST_CASE("a sheet's CSS and SVG have points, its words have the language's sign
   check_page([](const paper::Handed& facts) { return paper::sheet(facts); }, "5");
 }
 
-TEST_CASE("labels have points, their words have the language's sign") {
-  check_page(
-      [](const paper::Handed& facts) { return paper::labels_as_svg(facts, {.count = 1}).value(); },
-      "5");
+TEST_CASE("a label's SVG has points in every language") {
+  const Batch batch = ordinary();
+  const Speaking other(Language::pseudo);
+  const std::string label = paper::labels_as_svg({batch, offsets()}, {.count = 1}).value();
+  CHECK(has_number(for_machines(label), "\\."));
+  CHECK_FALSE(has_number(for_machines(label), ","));
 }
 
 TEST_CASE("tables are the same in every language") {
