@@ -174,11 +174,13 @@ Older::iterator older_reading(const session::Card& card, Older& older) {
   return first == last || card.made_on.empty() ? otherwise_dated(card, older) : first;
 }
 
-void take_places(std::vector<Brought>& recipes, const std::vector<session::Card>& shelf,
-                 const Measures& measures) {
+// One that was put away takes its place again.
+void take_places(std::vector<Brought>& recipes, const std::vector<session::Card>& shelf) {
   Older older = older_of(recipes, shelf);
+  std::set<std::string> there;
+  for (const session::Card& card : shelf) there.insert(card.id);
   for (Brought& brought : recipes) {
-    if (!brought.whole || !brought.named || measures.is_known(brought.card.id)) continue;
+    if (!brought.whole || !brought.named || there.count(brought.card.id)) continue;
     const auto at = older_reading(brought.card, older);
     if (at == older.end()) continue;
     auto& recipe = std::get<session::RecipeCard>(brought.card.facts);
@@ -245,7 +247,7 @@ words::Result<Understood> understood(const Table& table, const std::vector<sessi
     take(out, settling.unread());
     out.recipes.push_back(std::move(brought));
   }
-  take_places(out.recipes, shelf, measures);
+  take_places(out.recipes, shelf);
   out.cards = needed(measures.new_cards(), out.recipes);
   return out;
 }

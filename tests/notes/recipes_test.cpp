@@ -367,6 +367,10 @@ TEST_CASE("a newer reading goes by name and date, and without a date by its pigm
   CHECK(only("Sky,PB29,3 g,some,2019-04-30\n").older == dated.recipes[0].card.id);
   CHECK(only("Sea,PB29,3 g,20 drops,\n").older == undated.recipes[0].card.id);
   CHECK(only("Sea,PB29,4 g,20 drops,\n").older.empty());
+  // What was mended back: the earlier card was put away, and takes its place again.
+  notes.how.away = {second.card};
+  CHECK(only("Sky,PB29,4 g,20 drops,2019-04-03\n").older == dated.recipes[1].card.id);
+  notes.how.away.clear();
   const Understood more =
       notes.read(head + "Sky,PB29,3 g,some,2019-04-03\nSky,PB29,4 g,some,2019-04-03\n"
                         "Sky,PB29,5 g,20 drops,2019-04-03\n");
