@@ -265,7 +265,6 @@ SlabView slab_view(const Bench& bench, const Now& now) {
              std::abs(planned_g - *v.last_time_g) > alike * planned_g) {
     v.planned_g = planned_g;
   }
-  if (batch.progress == session::Progress::open) v.portions = bench.earlier.portions;
   v.softening = softening_of_slab(bench);
   v.trail.landing = landing(bench, batch);
   if (bench.glide && v.trail.now) v.trail.now = gliding(*bench.glide, *v.trail.now, now);
@@ -276,6 +275,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   const Known known = known_of(bench);
   v.advice = advise(batch, bench.expected.answer, measures, known);
   keep_to_jar(bench, v.advice);
+  const bool done = v.advice.kind == Advice::there;
+  if (batch.progress == session::Progress::open && !done) v.portions = bench.earlier.portions;
   v.smooth = v.advice.specks == SpecksStay::coarse || v.advice.specks == SpecksStay::as_it_is ||
              !is_known_rough(smooth_state(batch, known.mulling_left, known.pass_s));
   v.flows_right = flows_right(batch);
