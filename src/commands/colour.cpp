@@ -36,6 +36,10 @@ constexpr words::EnumTable<colour::Turned, Worded> turns{
      {colour::Turned::warmer, {Say::way_warmer}},
      {colour::Turned::cooler, {Say::way_cooler}}}};
 
+tl::unexpected<words::Error> refused(const std::string& photo, const words::Error& why) {
+  return words::failure(Say::file_refused, {photo, words::Inner(why)});
+}
+
 tl::unexpected<words::Error> untold(colour::Untold why, const std::string& photo) {
   return words::failure(Say::colour_untold, {photo, words::say(bench::words_of(why))});
 }
@@ -212,7 +216,7 @@ words::Result<Box> box_of(const std::string& text) {
 
 words::Result<ColourSaid> colour_shown(const ColourWanted& wanted) {
   const auto photo = studio::read_photo(wanted.bytes);
-  if (!photo) return tl::make_unexpected(photo.error());
+  if (!photo) return refused(wanted.name, photo.error());
   const std::vector<Regions> found = colour::propose_regions(*photo);
   const auto one = first_of(*photo, wanted, found);
   if (!one) return tl::make_unexpected(one.error());
@@ -236,7 +240,7 @@ words::Result<ColourSaid> colour_shown(const ColourWanted& wanted) {
     plain.bytes = *wanted.against;
     plain.name = wanted.against_name;
     const auto second = studio::read_photo(plain.bytes);
-    if (!second) return tl::make_unexpected(second.error());
+    if (!second) return refused(plain.name, second.error());
     const auto other = first_of(*second, plain, colour::propose_regions(*second));
     if (!other) return tl::make_unexpected(other.error());
     say_reading(page, *other, plain.name);

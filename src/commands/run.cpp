@@ -61,7 +61,7 @@ Status run_play(const Arguments& a, Io io) {
   const auto text = bytes_of_file(a.words[0], most_script_bytes);
   if (!text) return tl::make_unexpected(text.error());
   const auto script = read_script(*text);
-  if (!script) return tl::make_unexpected(script.error());
+  if (!script) return named(a.words[0], tl::make_unexpected(script.error()));
   return play(*script, *how, io.out, io.err);
 }
 

@@ -2,7 +2,6 @@
 
 #include "commands/inputs.hpp"
 #include "session/bytes.hpp"
-#include "words/bench_says.hpp"
 #include "words/commands_says.hpp"
 
 namespace commands {
@@ -34,7 +33,7 @@ words::Result<paper::LabelPlan> label_plan(const Arguments& a) {
   }
   plan.line = a.value("--line").value_or("");
   if (session::first_characters(plan.line, session::longest_text) != plan.line)
-    return words::failure(words::BenchSay::text_shortened, {std::to_string(session::longest_text)});
+    return words::failure(Say::labels_line_long, {std::to_string(session::longest_text)});
   return plan;
 }
 

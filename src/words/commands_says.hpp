@@ -213,6 +213,7 @@ enum class CommandsSay {
   pack_fallback, // 0: folder
   help,
   // what is handed on
+  labels_line_long, // 0: characters
   labels_bad_sheet,
   labels_bad_ending,
   table_kept_back,

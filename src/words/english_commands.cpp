@@ -264,6 +264,8 @@ std::string_view english(CommandsSay id) {
            "and pack again.";
   case Say::help: return help_in_english();
   case Say::version: return "Slabside {0}\nsession format {1}\n";
+  case Say::labels_line_long:
+    return "The line for labels is longer than {0} characters: no label was made.";
   case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
   case Say::table_kept_back:
     return "{0} goes by a recipe marked as its maker’s own: add --with-recipes to hand it on.";
