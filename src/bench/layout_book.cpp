@@ -110,16 +110,18 @@ void lay_out_list(const Bench& bench, Rect area, Layout& layout) {
   lay_out_foot(bench, pages, layout);
 }
 
-// In place of what is told: what can be put on paper, and the way back.
+// In place of what is told: what can be put on paper, and the way back; above them the line that
+// labels bear, until it is told where a file went.
 void lay_out_paper(const Bench& bench, Rect area, Layout& layout) {
   const Grid pads{4, 1, take_bottom(area, row_mm)};
   add(layout, BookPad::sheet, pads.cell(0, 0));
   add(layout, BookPad::labels, pads.cell(1, 0));
   add(layout, BookPad::table, pads.cell(2, 0));
   add(layout, SharedPad::leave, pads.cell(3, 0));
-  const Grid halves{2, 1, area};
-  add_field(layout, halves.cell(0, 0), {BookPad::label_line, ""}, bench.tablet.label_line);
-  layout.more = halves.cell(1, 0);
+  const PaperDesk& paper = bench.paper;
+  const bool told = paper.writing || !paper.written.empty() || paper.failure;
+  layout.more = told ? area : Rect{};
+  if (!told) add_field(layout, area, {BookPad::label_line, ""}, bench.tablet.label_line);
 }
 
 Rect take_beside(Rect& area) {

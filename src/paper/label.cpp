@@ -183,23 +183,24 @@ std::vector<LabelText> label_texts(const Handed& handed, const std::string& line
   return out;
 }
 
-std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const std::string& scanned,
-                                  const Size& label) {
+std::optional<SetLabel> set_label(const std::vector<LabelText>& texts,
+                                  const std::vector<std::string>& scanned, const Size& label) {
   auto plain = set_as_large_as_may_be(texts, std::nullopt, label);
   if (!plain) return std::nullopt;
-  const auto qr = qr_of(scanned);
-  if (!qr) return plain->set;
-  auto coded = set_as_large_as_may_be(texts, qr, label);
   constexpr double nearly = 0.7; // own choice
-  return coded && coded->scale >= nearly * plain->scale ? coded->set : plain->set;
+  for (const std::string& text : scanned) {
+    const auto qr = qr_of(text);
+    auto coded = qr ? set_as_large_as_may_be(texts, qr, label) : std::nullopt;
+    if (coded && coded->scale >= nearly * plain->scale) return coded->set;
+  }
+  return plain->set;
 }
 
-std::string label_scanned(const Handed& handed) {
+std::vector<std::string> label_scanned(const Handed& handed) {
   const Batch& batch = handed.batch;
   const std::string day =
       say(Say::label_batch, {words::date(batch.opened_at, offset_of(handed)), short_id(batch.id)});
-  const std::string whole = batch.name + "\n" + day;
-  return whole.size() <= most_qr_bytes ? whole : day;
+  return {batch.name + "\n" + day, day};
 }
 
 Markup drawn(const SetLabel& set, const Size& label, double x, double y) {

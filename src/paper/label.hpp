@@ -37,12 +37,12 @@ struct SetLabel {
 };
 
 // As large as they all have room; absent where they have none even as small as can be read. The
-// code of `scanned`, which may be empty, stands there where the words stay nearly as large.
-std::optional<SetLabel> set_label(const std::vector<LabelText>& texts, const std::string& scanned,
-                                  const Size& label);
+// code of the first of `scanned` beside which the words stay nearly as large stands there too.
+std::optional<SetLabel> set_label(const std::vector<LabelText>& texts,
+                                  const std::vector<std::string>& scanned, const Size& label);
 
-// What a telephone is to read of it: its name, where that is not too long, its day and its id.
-std::string label_scanned(const Handed& handed);
+// What a telephone is to read of it: its name, its day and its id, else these two alone.
+std::vector<std::string> label_scanned(const Handed& handed);
 
 // CSS for drawings that are a page each, to the millimetre: their own margins stand in them.
 std::string own_page_style(const Size& sheet);

@@ -56,8 +56,8 @@ Markup page(const Labels& labels, const LabelPlan& plan, const Grid& grid) {
 struct Wanted {
   std::string name;
   std::vector<LabelText> texts;
-  int count = 0;            // 0: a sheet full
-  std::string scanned = {}; // by a telephone
+  int count = 0;                         // 0: a sheet full
+  std::vector<std::string> scanned = {}; // by a telephone
 };
 
 struct Ready {

@@ -8,7 +8,7 @@
 
 namespace paper {
 
-inline constexpr std::size_t most_qr_bytes = 62; // of UTF-8: 33 modules a side at level M
+inline constexpr std::size_t most_qr_bytes = 122; // of UTF-8: 45 modules a side at level M
 
 struct Qr {
   int modules = 0;        // a side, without the light border of 4 around it that readers want

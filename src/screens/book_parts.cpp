@@ -48,6 +48,7 @@ std::string paper_now(const bench::PaperDesk& paper) {
 }
 
 void on_paper(Sheet& sheet, const bench::PaperDesk& paper) {
+  if (sheet.view.layout.more.w <= 0) return; // a field is there
   panel(sheet, sheet.view.layout.more);
   labels(sheet, inset(sheet.view.layout.more, 1.5), plain(sheet.theme),
          {{paper_now(paper), {cap::small, false, cap::small}, false, 3}}, Anchor::left);
@@ -68,7 +69,8 @@ void draw_list_paper(Sheet& sheet, const bench::BookView& book) {
     if (at.id.kind == bench::SharedPad::leave)
       pad(sheet, at, plain(sheet.theme),
           {{say(words::ScreensSay::pad_leave_number), clean_letters}});
-    if (const auto own = at.id.kind.as<BookPad>()) paper_pad(sheet, at, *own);
+    const auto own = at.id.kind.as<BookPad>();
+    if (own && *own != BookPad::label_line) paper_pad(sheet, at, *own); // that is a text field
   }
 }
 

@@ -131,7 +131,7 @@ TEST_CASE("long names are broken and set smaller, and nothing of them is lost") 
        {std::string("The blue of the weir below the old mill in November"),
         std::string("Weirbluewithoutanyspacebetweenitslettersatall"), std::string(90, 'W'),
         std::string("kékesszürke árnyalatú ultramarin, negyedik főzet")}) {
-    const auto set = paper::set_label({{name, true, false}, {"PB28", false, false}}, "", {38, 21});
+    const auto set = paper::set_label({{name, true, false}, {"PB28", false, false}}, {}, {38, 21});
     REQUIRE_MESSAGE(set, name);
     std::string letters = name;
     letters.erase(std::remove(letters.begin(), letters.end(), ' '), letters.end());

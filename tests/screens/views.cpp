@@ -332,9 +332,11 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   one.paper = b.paper;
   v.screen = one;
   out.push_back({"one batch, what on paper" + on, mm, v});
-  one.paper->failure =
+  b.paper.failure =
       words::Error{words::CommandsSay::paper_no_viewer,
                    {"/home/maker/Slabside/paper/Cerulean-blue-chromium-3-labels.html", "xdg-open"}};
+  v = around(b);
+  one.paper = b.paper;
   v.screen = one;
   out.push_back({"one batch, not shown" + on, mm, v});
 }
