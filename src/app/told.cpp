@@ -54,7 +54,15 @@ std::string joined(const std::vector<std::string>& all) {
   return out;
 }
 
-// Of pads that bear a sign.
+// Among those of its kind, from 1.
+std::ptrdiff_t place_of(const bench::Layout& layout, const bench::PadId& pad) {
+  const auto end = std::find_if(layout.pads.begin(), layout.pads.end(),
+                                [&](const bench::Pad& p) { return p.id == pad; });
+  return 1 + std::count_if(layout.pads.begin(), end,
+                           [&](const bench::Pad& p) { return p.id.kind == pad.kind; });
+}
+
+// Of pads that bear a sign or a picture.
 std::string sign_words(const bench::View& view, const bench::PadId& pad) {
   using bench::SharedPad;
   using bench::TopBarPad;
@@ -66,6 +74,8 @@ std::string sign_words(const bench::View& view, const bench::PadId& pad) {
   if (pad.kind == SharedPad::page_back) return say(Say::pad_page_back);
   if (pad.kind == SharedPad::page_on) return say(Say::pad_page_on);
   if (pad.kind == SharedPad::clear) return say(Say::pad_clear);
+  if (pad.kind == SharedPad::dot_photo)
+    return say(Say::pad_dot_photo, {std::to_string(place_of(view.layout, pad))});
   if (pad.kind == bench::NumberPad::erase) return say(Say::pad_erase);
   if (pad.kind == bench::PansPad::pan) return say(Say::pad_pan, {pad.arg});
   if (pad.kind == bench::PlanPad::fewer || pad.kind == bench::BinderPad::less)

@@ -63,6 +63,7 @@ enum class AppSay {
   pad_page_back,
   pad_page_on,
   pad_clear,
+  pad_dot_photo, // 0: which
   pad_erase,
   pad_pan, // 0: number
   pad_less,

@@ -205,15 +205,15 @@ TEST_CASE("what is over is judged, and what is too much is said with what to do"
   a = {};
   a.kind = bench::Advice::past_right;
   a.amount.drops = 10;
-  CHECK(advice_words(a) == "a guess: 10 drops too much: mull, judge");
+  CHECK(advice_words(a) == "a guess: 10 drops too much liquid: mull, judge");
   a.hint = false;
-  CHECK(advice_words(a) == "10 drops too much: mull, judge");
+  CHECK(advice_words(a) == "10 drops too much liquid: mull, judge");
   a.dry_min = 5;
-  CHECK(advice_words(a) == "10 drops too much: mull wide 5 min");
+  CHECK(advice_words(a) == "10 drops too much liquid: mull wide 5 min");
   CHECK(right_words(a, std::nullopt, true) ==
-        "10 drops too much: mull wide 5 min (the room is a guess)");
+        "10 drops too much liquid: mull wide 5 min (the room is a guess)");
   a.by_knife = true; // no minutes are said
-  CHECK(right_words(a, std::nullopt, true) == "10 drops too much: work it in, judge");
+  CHECK(right_words(a, std::nullopt, true) == "10 drops too much liquid: work it in, judge");
   a = {};
   a.kind = bench::Advice::give_back;
   a.mL = 3;
