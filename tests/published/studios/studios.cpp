@@ -2,7 +2,8 @@
 // learnt from them is held against their truth. Usage: studios COUNT
 // Prints a page; with `before` only what the model before strength, levels and the rest makes of
 // the same studios, which right_before is. Fails if a promise is not kept within two standard
-// errors, clustered by studio; three where there are fewer than 300.
+// errors, clustered by studio; three where there are fewer than 300. Of fewer than 20 none is
+// judged.
 #include "published/studios/friends.hpp"
 #include "published/studios/making.hpp"
 
@@ -12,6 +13,7 @@
 #include <cstdlib>
 #include <cstring>
 #include <limits>
+#include <optional>
 #include <string>
 
 namespace {
@@ -165,12 +167,15 @@ struct Limit {
 };
 
 bool kept = true;
-double errors_allowed = 2; // 3 where few studios are looked at, since a score of shares is
+// 3 where few studios are looked at, since a score of shares is; none where they are too few for
+// their spread to be known, and nothing is judged.
+std::optional<double> errors_allowed = 2;
+constexpr int few = 300, too_few = 20;
 
 std::string cell(const Share& share, const Limit& limit) {
   const double r = share.value(), error = share.error();
-  const bool held =
-      r >= limit.least - errors_allowed * error && r <= limit.most + errors_allowed * error;
+  const bool held = !errors_allowed || (r >= limit.least - *errors_allowed * error &&
+                                        r <= limit.most + *errors_allowed * error);
   kept = kept && held;
   char text[64];
   std::snprintf(text, sizeof text, "%.3f ± %.3f%s", r, error, held ? "" : " **not kept**");
@@ -205,7 +210,7 @@ void print(const Row& row, const Promises& p) {
               after(p.after_loose, {0, row.after_loose}).c_str(),
               cell(p.helping_loose, none).c_str(), cell(p.past_edge, none).c_str(),
               p.steps / p.batches, p.not_found);
-  if (row.promised && p.not_found > 0.01 * p.fits) kept = false;
+  if (row.promised && errors_allowed && p.not_found > 0.01 * p.fits) kept = false;
   if (!row.promised) kept = before;
   std::fflush(stdout);
 }
@@ -299,7 +304,8 @@ int main(int count_of_words, char** words) {
     std::fprintf(stderr, "usage: studios COUNT [before] (2 or more)\n");
     return 2;
   }
-  if (count < 300) errors_allowed = 3;
+  if (count < few) errors_allowed = 3;
+  if (count < too_few) errors_allowed.reset();
   if (before) return print_before(count), 0;
   std::printf(about, count);
   std::printf("%s", head);
@@ -318,5 +324,6 @@ int main(int count_of_words, char** words) {
               demand.most.name, too_loose.most.value, too_loose.most.name, right.least.value,
               right.least.name, right.most.value, right.most.name);
   kept = print_friends(count, errors_allowed) && kept;
+  if (!errors_allowed) std::printf("\nOf so few studios no promise is judged.\n");
   return kept ? 0 : 1;
 }
