@@ -4,6 +4,17 @@
 
 namespace session {
 
+Event::Event() = default;
+Event::Event(const Event&) = default;
+Event::Event(Event&&) noexcept = default;
+Event& Event::operator=(const Event&) = default;
+Event& Event::operator=(Event&&) noexcept = default;
+Event::~Event() = default;
+
+bool operator==(const Event& a, const Event& b) {
+  return static_cast<const EventKinds&>(a) == static_cast<const EventKinds&>(b);
+}
+
 std::string_view name_of(Feel v) { return lists::feels[v].name; }
 std::string_view name_of(By v) { return lists::tools[v].name; }
 std::string_view name_of(Stage v) { return lists::stages[v].name; }

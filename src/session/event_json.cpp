@@ -193,8 +193,8 @@ Left read(An<Left>, Fields&) { return {}; }
 
 template <std::size_t at>
 Event read_from(const std::string& kind, Fields& f) {
-  if constexpr (at < std::variant_size_v<Event>) {
-    using E = std::variant_alternative_t<at, Event>;
+  if constexpr (at < std::variant_size_v<EventKinds>) {
+    using E = std::variant_alternative_t<at, EventKinds>;
     if constexpr (!std::is_same_v<E, Unknown>)
       if (same_name(kind, E::word)) return read(An<E>{}, f);
     return read_from<at + 1>(kind, f);
