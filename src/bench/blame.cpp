@@ -164,12 +164,25 @@ void add_lots(const Batch& a, const Batch& b, double unusual, std::vector<Blame>
 
 }
 
+namespace {
+
+// One binder as before, in another amount, brings as much more gum: that is one cause.
+bool is_by_binder(const Blame& gum, const std::vector<Blame>& others) {
+  constexpr double alike = 0.02;
+  return std::any_of(others.begin(), others.end(), [&](const Blame& one) {
+    return one.what == Blame::binder && std::abs(std::log((1 + gum.by) / (1 + one.by))) < alike;
+  });
+}
+
+}
+
 std::vector<Blame> blame(const Made& a, const Made& b, const Pairs& others) {
   std::vector<Blame> out;
   for (const Batch* one : {a.batch, b.batch})
     if (one->newer || one->damaged) return out;
   for (const Number& number : numbers)
-    if (const auto one = blame_of(number, a, b, others)) out.push_back(*one);
+    if (const auto one = blame_of(number, a, b, others))
+      if (one->what != Blame::gum || !is_by_binder(*one, out)) out.push_back(*one);
   add_lots(*a.batch, *b.batch, unusual_change(others), out);
   std::stable_sort(out.begin(), out.end(), [](const Blame& one, const Blame& other) {
     return one.unusual > other.unusual;

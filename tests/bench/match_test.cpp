@@ -206,6 +206,7 @@ TEST_CASE("what differs, the most unusual first") {
   const Blame* binder = find(match->blame, Blame::binder);
   REQUIRE(binder);
   CHECK(binder->by == doctest::Approx(0.25).epsilon(0.03));
+  CHECK_FALSE(find(match->blame, Blame::gum)); // it came with the binder
   const Blame* minutes = find(match->blame, Blame::minutes);
   REQUIRE(minutes);
   CHECK(minutes->by == doctest::Approx(2).epsilon(0.1));
