@@ -195,9 +195,9 @@ void unsay_specks(Bench& bench, const Now& now, Effects& effects) {
   if (!open_photo(bench)) record_photo(bench, bench.photos.batch, *photo, now, effects);
 }
 
-// What is gone is named by its own words.
+// What is gone, or is no longer what it was, is named by its own words.
 words::Error named(const std::string& image, const words::Error& why) {
-  if (why.what == PhotosSay::gone) return why;
+  if (why.what == PhotosSay::gone || why.what == PhotosSay::changed) return why;
   return {PhotosSay::of_picture, {name_of_file(image), words::Inner(why)}};
 }
 

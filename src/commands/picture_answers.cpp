@@ -9,6 +9,7 @@
 #include "studio/photo_pixels.hpp"
 #include "studio/photos.hpp"
 #include "studio/picture.hpp"
+#include "studio/pieces.hpp"
 #include "studio/sentences.hpp"
 #include "words/lists.hpp"
 #include "words/photos_says.hpp"
@@ -179,7 +180,10 @@ words::Result<std::string> bytes_of_image(const PictureHome& home, const std::st
   const bool gone =
       std::filesystem::status(path, ignored).type() == std::filesystem::file_type::not_found;
   if (in_studio && gone) return words::failure(PhotosSay::gone, {shortened(image)});
-  return bytes_of_file(path, studio::most_picture_bytes);
+  auto bytes = bytes_of_file(path, studio::most_picture_bytes);
+  if (bytes && in_studio && studio::sha256(*bytes) != Path(image).stem())
+    return words::failure(PhotosSay::changed, {shortened(image)});
+  return bytes;
 }
 
 bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {

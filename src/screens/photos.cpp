@@ -85,7 +85,9 @@ void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thum
   Rect r = inset(at.box, 1);
   Rect picture = slice(r, r.h - (thumb.of ? caption_mm : file_mm));
   picture = inset(picture, 0.6);
-  if (thumb.no_picture && thumb.no_picture->what != Say::gone) { // that one opens, and says it all
+  const bool opens = thumb.no_picture && (thumb.no_picture->what == Say::gone ||
+                                          thumb.no_picture->what == Say::changed);
+  if (thumb.no_picture && !opens) { // one that opens says it all there
     labels(sheet, picture, g, {{words::message(*thumb.no_picture), small, true, 8}});
   } else {
     framed(sheet, picture, thumb.image, g.ink);

@@ -67,8 +67,10 @@ std::string_view english(PhotosSay id) {
   case Say::specks_teach: return "It teaches how long this pigment wants to be mulled.";
   case Say::gone:
     return "The photo’s file is not in the studio any more. Put {0} back from a copy of the "
-           "studio, "
-           "or take the photo away.";
+           "studio, or take the photo away.";
+  case Say::changed:
+    return "{0} is not the photo that was taken: its bytes differ. Put it back from a copy of the "
+           "studio, or take the photo away.";
   case Say::gone_short: return "the file is gone";
   case Say::not_shown_short: return "it cannot be shown";
   case Say::cannot_keep: return "The photo is not kept: {0}";

@@ -61,7 +61,8 @@ enum class PhotosSay {
   specks_ask,
   specks_teach,
   cannot_keep,
-  gone, // 0: file, within the studio
+  gone,    // 0: file, within the studio
+  changed, // likewise
   gone_short,
   not_shown_short,
 };

@@ -108,6 +108,23 @@ TEST_CASE("a photo whose file is gone says so, and what to do, wherever it would
   CHECK(v.no_pictures.count(image) == 1);
 }
 
+TEST_CASE("a photo whose file was replaced by another picture is not shown as if it were true") {
+  Open s;
+  s.drop(s.file("a.jpg", rig::bytes_of(pictures + "base.jpg")));
+  s.tap("photo_of dot");
+  const auto kept = bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch));
+  REQUIRE(kept.size() == 1);
+  const std::string image = bench::image_of(kept.front());
+  REQUIRE(commands::make_image(s.home(), {image, true}));
+  std::filesystem::copy_file(pictures + "clear.png", s.path / image,
+                             std::filesystem::copy_options::overwrite_existing);
+  for (const bool large : {false, true}) {
+    const auto shown = commands::make_image(s.home(), {image, large});
+    REQUIRE_FALSE(shown);
+    CHECK(has(words::message(shown.error()), "is not the photo that was taken"));
+  }
+}
+
 TEST_CASE("what is see-through of a photo counts as white, and that is said") {
   Open s;
   const rig::Path file = s.file("clear.png", rig::bytes_of(pictures + "clear.png"));
