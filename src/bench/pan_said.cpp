@@ -15,6 +15,15 @@ std::int64_t poured_at(const session::Batch& batch, int number) {
   return at;
 }
 
+bool got_binder_since(const session::Batch& batch, std::int64_t at) {
+  return std::any_of(batch.entries.begin(), batch.entries.end(), [&](const session::Entry& e) {
+    const auto* added = std::get_if<session::Added>(&e.event);
+    if (!added || e.withdrawn || e.at <= at) return false;
+    const auto card = batch.cards.find(added->of);
+    return card != batch.cards.end() && card->second.kind() == session::CardKind::binder;
+  });
+}
+
 }
 
 std::optional<session::Judged> said_of(const session::Batch& batch, int pan) {
@@ -43,9 +52,13 @@ bool said_early(const session::Batch& batch, const session::Judged& said) {
   });
 }
 
-bool stays_tacky(const session::Batch& batch) {
+std::optional<session::Became> bars_layer(const session::Batch& batch) {
   const auto said = said_of(batch, 0);
-  return said && said->verdict.as == session::Became::sticky && !said_early(batch, *said);
+  if (!said) return std::nullopt;
+  const session::Became as = said->verdict.as;
+  const bool bars = (as == session::Became::sticky && !said_early(batch, *said)) ||
+                    (as == session::Became::rubs_off && !got_binder_since(batch, said->at));
+  return bars ? std::optional(as) : std::nullopt;
 }
 
 }

@@ -15,7 +15,8 @@ std::vector<int> said_apart(const session::Batch& batch);
 // Sticky, said of a layer that could not yet be dry: that is no fault of the paint.
 bool said_early(const session::Batch& batch, const session::Judged& said);
 
-// Said of all pans, when they had their time to dry: no layer goes on it.
-bool stays_tacky(const session::Batch& batch);
+// Why no layer goes on, as it was said of all pans: sticky, when they had their time to dry; rubs
+// off, while what is left has no more binder than it had then. Absent: a layer may go on.
+std::optional<session::Became> bars_layer(const session::Batch& batch);
 
 }

@@ -198,7 +198,7 @@ bool settles_layer(const session::Batch& batch) {
 }
 
 std::optional<std::int64_t> next_layer_at(const session::Batch& batch) {
-  if (settles_layer(batch) || stays_tacky(batch) || pours_to_come(batch).layers == 0)
+  if (settles_layer(batch) || bars_layer(batch) || pours_to_come(batch).layers == 0)
     return std::nullopt;
   const auto next = next_layer(batch);
   return next ? std::optional(next->from) : std::nullopt;

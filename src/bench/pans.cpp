@@ -211,7 +211,7 @@ std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now) {
   std::vector<session::Poured> out;
   if (!bench.pans.folded || !(to_pour_mL(*bench.pans.folded) > 0)) return out;
   const session::Batch& batch = *bench.pans.folded;
-  if (stays_tacky(batch)) return out;
+  if (bars_layer(batch)) return out;
   const auto card = pan_card(bench);
   if (batch.pans.empty() && card)
     if (const int count = pans_filled(bench, *card)) return {{1, count, card->id, std::nullopt}};

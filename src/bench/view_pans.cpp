@@ -80,7 +80,8 @@ PansView::Next next_of(const session::Batch& batch, int meant, const Now& now) {
     return is_full(pan) || (meant > 0 && pan.number != meant);
   });
   if (full) return {Next::full, 0, 0, false};
-  if (stays_tacky(batch)) return {Next::tacky, 0, 0, false};
+  if (const auto barred = bars_layer(batch))
+    return {*barred == session::Became::sticky ? Next::tacky : Next::rubs_off, 0, 0, false};
   if (pours_to_come(batch).layers == 0) return {Next::none_left, 0, 0, false};
   const auto layer = next_layer(batch, meant);
   if (!layer) return {Next::unknown, 0, 0, false};
@@ -152,7 +153,7 @@ PansView::Curve curve_of(const session::Batch& batch, const session::Pan& pan, c
   v.poured_at = pan.layers.back().at;
   v.now_h = std::max(0.0, hours_since(v.poured_at, now));
   v.to_h = std::max({6.0, 1.2 * v.now_h, time ? 1.15 * time->hours.high : 0});
-  if (!is_full(pan) && pours_to_come(batch).layers > 0 && !stays_tacky(batch))
+  if (!is_full(pan) && pours_to_come(batch).layers > 0 && !bars_layer(batch))
     v.layer = static_cast<int>(pan.layers.size()) + 1;
   if (time && v.layer > 0) v.ready_h = time->hours;
   if (auto course = layer_course(batch, pan, v.to_h)) v.ahead = std::move(course->points);

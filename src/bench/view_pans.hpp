@@ -52,7 +52,17 @@ struct PansView {
     Said said;
   };
   struct Next { // layer
-    enum Kind { nothing, in_hours, maybe_now, now, full, unknown, none_left, tacky } kind = nothing;
+    enum Kind {
+      nothing,
+      in_hours,
+      maybe_now,
+      now,
+      full,
+      unknown,
+      none_left,
+      tacky,
+      rubs_off
+    } kind = nothing;
     double low_h = 0, high_h = 0; // from now
     bool weighed = false;         // by what the scale said
   };

@@ -67,6 +67,7 @@ NextWords next_words(const Sheet& sheet, const PansView& pans) {
   case Next::full: return {"", say(Say::pans_full), say(words::BenchSay::pans_no_more)};
   case Next::none_left: return {"", say(words::BenchSay::pans_left_none), ""};
   case Next::tacky: return {say(Say::pans_no_layer), say(Say::pans_while_tacky), ""};
+  case Next::rubs_off: return {say(Say::pans_no_layer), say(Say::pans_while_rubs), ""};
   case Next::unknown: return {next, say(Say::pans_when_firm), ""};
   }
   return {};

@@ -32,6 +32,7 @@ enum class PansSay {
   pans_when_firm,
   pans_no_layer,
   pans_while_tacky,
+  pans_while_rubs,
   pans_first,
   pans_from_room,
   pans_from_guess,

@@ -244,25 +244,6 @@ TEST_CASE("sticky said of a wet layer is kept as tapped, and shown as still dryi
   CHECK_FALSE(shown(h).said->early);
 }
 
-TEST_CASE("no layer is asked for on paint that stays tacky; what was said too early stops none") {
-  Hands h;
-  gather(h);
-  h.tap("new_pan");
-  h.wait(hour);
-  h.tap("judge");
-  h.tap("became sticky"); // still wet
-  h.wait(10 * day);
-  CHECK(shown(h).all > 0);
-  CHECK(layer_due(h.b, h.b.batch, h.now()));
-  h.tap("became sticky");
-  REQUIRE_FALSE(shown(h).said->early);
-  CHECK(shown(h).next.kind == PansView::Next::tacky);
-  CHECK(shown(h).all == 0);
-  CHECK_FALSE(layer_due(h.b, h.b.batch, h.now()));
-  h.tap("became good");
-  CHECK(shown(h).next.kind != PansView::Next::tacky);
-}
-
 TEST_CASE("asked after 1, 3, 10 and 30 days; a verdict after the ask settles it") {
   Hands h;
   gather(h);

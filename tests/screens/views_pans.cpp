@@ -220,6 +220,8 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   tacky.all = 0;
   tacky.curve.layer = 0;
   keep("stay tacky", b, tacky);
+  tacky.next.kind = PansView::Next::rubs_off;
+  keep("rub off", b, tacky);
   PansView maybe = some;
   maybe.next.kind = PansView::Next::maybe_now;
   maybe.save_failure =

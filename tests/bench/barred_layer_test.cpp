@@ -1,0 +1,52 @@
+#include "bench/due.hpp"
+#include "hands.hpp"
+
+using namespace bench;
+using hands::Hands;
+
+namespace {
+
+constexpr double hour = 3600, day = 24 * hour;
+
+// Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
+void gather(Hands& h) {
+  h.gather();
+  h.tap("pans");
+}
+
+PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }
+
+}
+
+TEST_CASE("no layer is asked for on paint that stays tacky; what was said too early stops none") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(hour);
+  h.tap("judge");
+  h.tap("became sticky"); // still wet
+  h.wait(10 * day);
+  CHECK(shown(h).all > 0);
+  CHECK(layer_due(h.b, h.b.batch, h.now()));
+  h.tap("became sticky");
+  REQUIRE_FALSE(shown(h).said->early);
+  CHECK(shown(h).next.kind == PansView::Next::tacky);
+  CHECK(shown(h).all == 0);
+  CHECK_FALSE(layer_due(h.b, h.b.batch, h.now()));
+  h.tap("became good");
+  CHECK(shown(h).next.kind != PansView::Next::tacky);
+}
+
+TEST_CASE("nor on paint that rubs off, until what is left has more binder") {
+  Hands h;
+  gather(h);
+  h.tap("new_pan");
+  h.wait(10 * day);
+  h.tap("judge");
+  h.tap("became rubs_off");
+  CHECK(shown(h).next.kind == PansView::Next::rubs_off);
+  CHECK(shown(h).all == 0);
+  for (const char* pad : {"slab", "add gum_12"}) h.tap(pad);
+  h.tap("pans");
+  CHECK(shown(h).next.kind != PansView::Next::rubs_off);
+}
