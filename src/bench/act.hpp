@@ -34,9 +34,9 @@ void offer_to_go_on(Bench& bench, const Now& now);
 // Takes up that batch again: a closed one by withdrawing what closed it.
 void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& effects);
 
-// Of the Book's batch, or of that on the slab.
 // From the trail that shows it, which the way back leads to.
 void open_photo_of_trail(Bench& bench, const std::string& key, Effects& effects);
+// Of the Book's batch, or of that on the slab.
 void open_photos(Bench& bench, const std::string& batch, bool from_slab);
 void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects& effects);
 void take_listed(Bench& bench, PicturesListed listed);

@@ -209,7 +209,7 @@ void put_on_paper(Bench& bench, PaperKind kind, Effects& effects) {
   bench.paper.written.clear();
   bench.paper.failure.reset();
   effects.paper = PaperWanted{kind, std::move(of), bench.tablet.label_line};
-  effects.keep_tablet = kind == PaperKind::labels;
+  effects.keep_tablet = true; // with that line
 }
 
 // By date: by colour a paint may be of several batches.

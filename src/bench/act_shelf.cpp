@@ -269,6 +269,7 @@ void label_binder(Bench& bench, const Now& now, Effects& effects) {
   bench.paper.written.clear();
   bench.paper.failure.reset();
   effects.paper = PaperWanted{PaperKind::binder_labels, {card}, bench.tablet.label_line};
+  effects.keep_tablet = true; // with that line
 }
 
 }

@@ -7,9 +7,8 @@
 namespace bench {
 
 std::optional<NumberView> number_view(const Bench& bench);
-// No longer than it lay on the slab.
 inline constexpr session::Clock slab_window_s = 900; // that the trail shows there
-
+// No longer than it lay on the slab.
 TrailView trail_at_slab(const session::Batch& batch);
 void add_offset(const Bench& bench, TrailView& trail);
 TodayView today_view(const Bench& bench, const Now& now);

@@ -17,8 +17,8 @@ struct Accepted {
   std::size_t least_words = 0;      // words that are no options
   std::size_t most_words = 0;
   std::set<std::string> repeated = {}; // with a value each time
-  std::map<std::string, words::Error> needed =
-      {};                   // options that must be there, and what is said else
+  // Options that must be there, and what is said where they are not.
+  std::map<std::string, words::Error> needed = {};
   std::string instead = {}; // a flag that stands for the words: the one or the others are given
 };
 

@@ -14,6 +14,7 @@
 #include "words/moments.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace commands {
 
@@ -116,11 +117,18 @@ paper::ListedPaint listed(const bench::Bench& bench, const Batches& batches) {
   return out;
 }
 
-HandedFile list_of_paints(const bench::Bench& bench, const bench::Now& now) {
+// Those of which one of the batches is; of all of them where none is named.
+HandedFile list_of_paints(const bench::Bench& bench, const std::vector<std::string>& of,
+                          const bench::Now& now) {
+  const std::set<std::string> wanted(of.begin(), of.end());
+  const auto is_wanted = [&](const std::string& id) { return wanted.count(id) > 0; };
   std::vector<paper::ListedPaint> all;
-  for (const bench::PaintMade& paint : bench::paints_by_colour(bench))
-    if (const Batches batches = batches_of(bench, paint.batches); !batches.empty())
+  for (const bench::PaintMade& paint : bench::paints_by_colour(bench)) {
+    const auto& ids = paint.batches;
+    if (!wanted.empty() && std::none_of(ids.begin(), ids.end(), is_wanted)) continue;
+    if (const Batches batches = batches_of(bench, ids); !batches.empty())
       all.push_back(listed(bench, batches));
+  }
   return {words::say(Say::stem_paints), ".html",
           paper::paint_list(all, words::date(now.wall_ms, now.utc_offset_min))};
 }
@@ -149,7 +157,7 @@ words::Result<HandedFile> as_file(std::string stem, const char* ending,
 
 words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted,
                                       const bench::Now& now) {
-  if (wanted.kind == PaperKind::paints) return list_of_paints(bench, now);
+  if (wanted.kind == PaperKind::paints) return list_of_paints(bench, wanted.of, now);
   if (wanted.kind == PaperKind::binder_labels) return label_of_binder(bench, wanted);
   const Batches batches = batches_of(bench, wanted.of);
   if (batches.empty()) return words::failure(Say::paper_no_batch);

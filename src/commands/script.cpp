@@ -150,6 +150,7 @@ Result<Action> read_write(const Words& w, std::string_view line) {
                               Field{"search", bench::SharedPad::search},
                               Field{"note", BookPad::note_text},
                               Field{"batch_name", BookPad::name_text},
+                              Field{"label_line", BookPad::label_line},
                               Field{"card_name", ShelfPad::says, "name"},
                               Field{"card_lot", ShelfPad::says, "lot"},
                               Field{"made_on", ShelfPad::says, "made_on"},

@@ -1,7 +1,6 @@
 #include "paper/label.hpp"
 
 #include "paint/catalogue.hpp"
-#include "paint/in_words.hpp"
 #include "paper/measure.hpp"
 #include "paper/palette.hpp"
 #include "paper/svg.hpp"

@@ -175,8 +175,8 @@ std::string_view english(CommandsSay id) {
     return "No finger is down: “down PAD” comes before “slide” and “up”.";
   case Say::script_type: return "“{0}” cannot be typed: at most 8 digits, with a point or a comma.";
   case Say::script_write:
-    return "Fields to write in are name, search, note, batch_name; on a card card_name, card_lot, "
-           "made_on, keep_until; of a jar currency, jar_lot, bought_on.";
+    return "Fields to write in are name, search, note, batch_name, label_line; on a card "
+           "card_name, card_lot, made_on, keep_until; of a jar currency, jar_lot, bought_on.";
   case Say::script_too_late: return "That must stand before the first line that does something.";
   case Say::script_twice:
     return "Session {0} is in this studio already: the script was played here before. Play it into "

@@ -97,8 +97,8 @@ A script has one thing to do in a line; # begins a comment.
   display 218x136 [right]        in mm                session c41e08d5, device a83f
   tap PAD [x10] [every 1.5]      seconds, from press to press
   type 12.5                      digits and “enter” on the number pad
-  write name TEXT                into a field: name, search, note, batch_name, card_name, card_lot,
-                                 made_on, keep_until, currency, jar_lot, bought_on
+  write name TEXT                into a field: name, search, note, batch_name, label_line, card_name,
+                                 card_lot, made_on, keep_until, currency, jar_lot, bought_on
   wait 90 | wait 5m | wait 2h
   down PAD, slide, up            one touch by hand
   stop                           end at once, as if killed
