@@ -57,15 +57,17 @@ bool gum_speaks_against(TroubleKind trouble, const session::Batch& batch, const 
 }
 
 // Water is what is usual.
-bool looseness_speaks_against(TroubleKind trouble, const session::Batch& batch,
-                              const Known& known) {
-  return felt_loose(batch) &&
+bool looseness_speaks_against(TroubleKind trouble, const session::Batch& batch, const Known& known,
+                              Advice::Kind beside) {
+  const bool by_count = beside == Advice::past_right || beside == Advice::too_loose;
+  return (by_count || felt_loose(batch)) &&
          (trouble == TroubleKind::gummy ||
           (trouble == TroubleKind::gelling && !gum_speaks_against(trouble, batch, known)));
 }
 
-Remedy::Way way_of(TroubleKind trouble, const session::Batch& batch, const Known& known) {
-  if (looseness_speaks_against(trouble, batch, known)) return Remedy::loose;
+Remedy::Way way_of(TroubleKind trouble, const session::Batch& batch, const Known& known,
+                   Advice::Kind beside) {
+  if (looseness_speaks_against(trouble, batch, known, beside)) return Remedy::loose;
   if (gum_speaks_against(trouble, batch, known)) return Remedy::by_gum;
   return times_named(trouble, batch) > 1 ? Remedy::stronger : Remedy::usual;
 }
@@ -73,9 +75,9 @@ Remedy::Way way_of(TroubleKind trouble, const session::Batch& batch, const Known
 }
 
 Remedy remedy_of(TroubleKind trouble, const session::Batch& batch, const Measures& binder,
-                 const Known& known) {
+                 const Known& known, Advice::Kind beside) {
   constexpr Measures any_liquid{any_drop_mL, 0, 1};
-  Remedy r{trouble, way_of(trouble, batch, known)};
+  Remedy r{trouble, way_of(trouble, batch, known, beside)};
   if (r.way == Remedy::loose) return r;
   const bool by_gum = r.way == Remedy::by_gum;
   const double pigment_g = batch.standing.pigment_g.value;

@@ -19,7 +19,8 @@ struct Remedy {
   double g = 0;       // pigment
 };
 
+// Beside that advice, which may say that there is too much liquid by the count.
 Remedy remedy_of(session::TroubleKind trouble, const session::Batch& batch, const Measures& binder,
-                 const Known& known);
+                 const Known& known, Advice::Kind beside = Advice::mull_and_judge);
 
 }

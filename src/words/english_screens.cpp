@@ -162,7 +162,7 @@ std::string_view english(ScreensSay id) {
            "water, and gather soon.";
   case Say::remedy_gelling_loose:
     return "Stir: if it thins and stiffens again, it gels. It is loose enough, so no water: stir "
-           "and gather it soon.";
+           "it through, mull on, and do not let it stand.";
   case Say::remedy_gummy:
     return "Lift the knife: strings mean too much gum or honey. Add {1} g of pigment, or {0} of "
            "water to work it.";

@@ -296,6 +296,19 @@ TEST_CASE("to loose paint that gels or pulls strings no water is added") {
   }
 }
 
+TEST_CASE("nor where the count says that there is too much liquid") {
+  Hands h;
+  h.begin();
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("16");
+  for (const char* pad : {"pass", "pass"}) h.tap(pad);
+  REQUIRE(
+      (h.slab().advice.kind == Advice::past_right || h.slab().advice.kind == Advice::too_loose));
+  h.tap("trouble");
+  h.tap("trouble_is gummy");
+  CHECK(h.slab().remedy->way == Remedy::loose);
+}
+
 TEST_CASE("the last trouble that stands is told on its pad") {
   Hands h;
   mull(h);
