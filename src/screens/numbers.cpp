@@ -71,6 +71,14 @@ bool belongs_in(const bench::SlabView& slab) {
   });
 }
 
+// Honey and glycerin loosen: they go in before the drops that make it right.
+bool sweetens_first(const bench::SlabView& slab) {
+  const bool drops = slab.advice.kind == bench::Advice::add_drops && !slab.advice.water;
+  return drops && std::any_of(slab.to_come.begin(), slab.to_come.end(), [](const auto& one) {
+           return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
+         });
+}
+
 // Before the powder is wet it is still to be divided.
 bool says_portions(const bench::SlabView& slab) {
   return slab.portions > 1 && slab.advice.kind == bench::Advice::first_helping && !slab.advice.rest;
@@ -81,6 +89,9 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
   if (is_right_in_all(slab.advice) && !slab.advice.sticky && belongs_in(slab))
     return {say(Say::right_to_come), Tone::advice, 3};
+  if (sweetens_first(slab))
+    return {say(slab.advice.by_knife ? Say::sweet_first_by_knife : Say::sweet_first), Tone::advice,
+            slab.dust ? 2 : 3};
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (says_portions(slab)) {
     const auto grams = std::min(advice.words.find(" ("), advice.words.size()); // may give way

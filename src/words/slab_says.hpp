@@ -48,6 +48,8 @@ enum class SlabSay {
   trail_last_time,
   last_time,
   planned_in_all,
+  sweet_first,
+  sweet_first_by_knife,
   right_to_come,
   by_recipe,
   in_portions,
