@@ -289,7 +289,7 @@ void put_in_what_lacked(const Bench& bench, Planned& p) {
     p.extras.push_back({last.of, last.g});
 }
 
-double mL_of(const std::vector<PlannedPigment>& extras, const Bench& bench) {
+double mL_of(const Bench& bench, const std::vector<PlannedPigment>& extras) {
   double mL = 0;
   for (const PlannedPigment& extra : extras)
     if (const session::Card* card = shelf_card(bench, extra.card))
@@ -329,9 +329,9 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   p.by_recipe = as_made(bench.plan) && as_made(bench.plan)->by_recipe;
   p.binder_g = p.as_made ? one->binder_g * *grams
                          : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;
-  const double extras_mL = mL_of(p.extras, bench), binder_g = p.binder_g;
+  const double extras_mL = mL_of(bench, p.extras), binder_g = p.binder_g;
   put_in_what_lacked(bench, p);
-  p.wet_mL += mL_of(p.extras, bench) - extras_mL +
+  p.wet_mL += mL_of(bench, p.extras) - extras_mL +
               (p.binder_g - binder_g) * paint::mL_per_g(one->binder.parts);
   say_binder(bench, *one, p);
   if (const auto pans = paint::pans_of(p.wet_mL, pan_mL(bench), p.dry_share, planned_fill)) {

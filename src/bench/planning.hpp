@@ -29,6 +29,7 @@ struct LastTime {
   int drops = 0;           // where they can be counted; else 0
   bool enough = false;     // the plan differs from last time by as much already
   bool in_plan = false;    // it stands among what the plan puts in
+  bool earlier = false;    // another paint was judged since
   double most_honey_g = 0; // sticky: no more than this to 10 g of dry gum; 0: not known
   double sweet_share = 1;  // sticky: of the extras' honey and glycerin, so much at most
 };

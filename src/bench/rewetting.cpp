@@ -96,13 +96,43 @@ const DriedPaint* last_dried(const Bench& bench, const std::vector<std::string>&
   return last;
 }
 
+// Those that failed, the latest first.
+std::vector<const DriedPaint*> failed_before(const Bench& bench,
+                                             const std::vector<std::string>& pigments) {
+  std::vector<const DriedPaint*> out;
+  for (const auto& [id, dried] : bench.rewetting.of)
+    if (dried.pigments == pigments && dried.as != Became::good) out.push_back(&dried);
+  std::sort(out.begin(), out.end(), [](const auto* a, const auto* b) { return a->at > b->at; });
+  return out;
+}
+
+// How far each way paint of these pigments has failed: no plan goes back there.
+struct Failed {
+  double gum_g_per_mL = 0;           // the most that rubbed off
+  double hard_index = 0;             // the sweetest that cracked or would not re-wet
+  std::optional<double> tacky_index; // the least sweet that stayed tacky
+};
+
+Failed furthest(const std::vector<const DriedPaint*>& all) {
+  Failed out;
+  for (const DriedPaint* one : all) {
+    if (one->as == Became::rubs_off)
+      out.gum_g_per_mL = std::max(out.gum_g_per_mL, one->gum_g_per_mL);
+    else if (one->as != Became::sticky)
+      out.hard_index = std::max(out.hard_index, one->index);
+    else if (one->index > 0)
+      out.tacky_index = std::min(out.tacky_index.value_or(one->index), one->index);
+  }
+  return out;
+}
+
 void say_amount(const Bench& bench, const session::Card& card, double g, LastTime& out) {
   const Measures of = measures_of(bench, card);
   out.of = card.id;
   out.card = card.name;
   out.g = g;
-  const long drops = std::lround(std::max(1.0, g / of.g_per_mL / of.drop_mL));
-  if (drops <= most_counted) out.drops = static_cast<int>(drops);
+  const Tapped counted = tapped(std::max(of.drop_mL, g / of.g_per_mL), of); // as it is listed
+  if (counted.spoons <= 0) out.drops = counted.drops;
 }
 
 // Honey, else glycerin, as the shelf has it.
@@ -180,6 +210,40 @@ void ask_for_less(const Bench& bench, const Planned& planned, double index, Last
   out.most_honey_g = honey.value_or(0);
 }
 
+LastTime asked_by(const Bench& bench, const Planned& planned, const DriedPaint& last,
+                  const Failed& failed) {
+  const Marks marks = marks_for(bench, last.family, last.pigments);
+  const paint::SoftRange range = paint::soft_range(marks.soft);
+  const paint::Wet has = planned_dry(bench, planned);
+  LastTime out;
+  out.as = last.as;
+  if (last.as == Became::rubs_off) {
+    const double least = std::max(marks.gum.enough_from, at_least * failed.gum_g_per_mL);
+    ask_for_gum(bench, least * pigment_mL(bench, planned), has, out);
+  } else if (last.as == Became::sticky) {
+    const double most = failed.tacky_index ? *failed.tacky_index / at_least : range.high;
+    ask_for_less(bench, planned, std::min(range.high, most), out);
+  } else {
+    double least = std::max(range.low, at_least * failed.hard_index);
+    if (failed.tacky_index && least > *failed.tacky_index && failed.hard_index > 0)
+      least = std::sqrt(failed.hard_index * *failed.tacky_index);
+    ask_for_softener(bench, least, has, out);
+  }
+  return out;
+}
+
+// In what that one failed by, the plan goes as far as the paint that was good since.
+bool is_like_the_good(const Bench& bench, const Planned& planned, const DriedPaint& failed,
+                      const DriedPaint& good) {
+  constexpr double alike = 0.98;
+  const paint::Wet has = planned_dry(bench, planned);
+  if (failed.as == Became::rubs_off)
+    return has.gum_g >= alike * good.gum_g_per_mL * pigment_mL(bench, planned);
+  const auto index = paint::tack_index(has, planned_room(bench));
+  if (!index || !(good.index > 0)) return true;
+  return failed.as == Became::sticky ? alike * *index <= good.index : *index >= alike * good.index;
+}
+
 std::vector<std::string> pigments_in(const session::Batch& batch) {
   std::vector<std::string> out;
   for (const session::BatchPigment& p : session::pigments(batch)) out.push_back(p.card->id);
@@ -226,24 +290,19 @@ SoftWanted soft_wanted(const Bench& bench, const session::Card& pigment) {
 
 std::optional<LastTime> last_time(const Bench& bench, const Planned& planned) {
   const auto pigments = planned_pigments(planned);
+  const auto all = failed_before(bench, pigments);
+  if (all.empty()) return std::nullopt;
+  const Failed failed = furthest(all);
   const DriedPaint* last = last_dried(bench, pigments);
-  if (!last || last->as == Became::good) return std::nullopt;
-  const Marks marks = marks_for(bench, last->family, pigments);
-  const paint::SoftRange range = paint::soft_range(marks.soft);
-  const paint::Wet has = planned_dry(bench, planned);
-  LastTime out;
-  out.as = last->as;
-  if (last->as == Became::rubs_off)
-    ask_for_gum(bench,
-                std::max(marks.gum.enough_from, at_least * last->gum_g_per_mL) *
-                    pigment_mL(bench, planned),
-                has, out);
-  else if (last->as == Became::sticky)
-    ask_for_less(bench, planned,
-                 last->index > 0 ? std::min(range.high, last->index / at_least) : range.high, out);
-  else
-    ask_for_softener(bench, std::max(range.low, at_least * last->index), has, out);
-  return out;
+  const bool is_good = last->as == Became::good;
+  for (const DriedPaint* one : all) {
+    if (is_good && is_like_the_good(bench, planned, *one, *last)) continue;
+    LastTime asked = asked_by(bench, planned, *one, failed);
+    asked.earlier = one != last;
+    if (!asked.enough) return asked;
+  }
+  if (is_good) return std::nullopt;
+  return asked_by(bench, planned, *last, failed);
 }
 
 bool is_short_of_gum(const Bench& bench, const Planned& planned) {

@@ -188,8 +188,6 @@ void add_panel(const Bench& bench, SlabView& v) {
   if (is_open<AmountsPanel>(bench.panel))
     if (const auto dropper = card_of(bench, dropper_in_hand(bench))) v.dropper = dropper->name;
   if (is_open<DropperPanel>(bench.panel)) v.dropper_found = dropper_found(bench);
-  if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
-    v.remedy = remedy_of(remedy->of, *bench.folded, measures_of_binder(bench), known_of(bench));
   if (const auto* lines = std::get_if<LinesPanel>(&bench.panel))
     for (const ListedLine& line : lines_listed(bench, *lines))
       v.lines.push_back(line_view(bench, line));
@@ -261,8 +259,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   if (batch.plan && !batch.plan->of.recipe.empty()) {
     v.by_recipe_g = planned_g > 0 ? std::optional(planned_g) : std::nullopt;
     v.last_time_g.reset();
-  } else if (v.last_time_g && planned_g > 0 &&
-             std::abs(planned_g - *v.last_time_g) > alike * planned_g) {
+  } else if (planned_g > 0 &&
+             (!v.last_time_g || std::abs(planned_g - *v.last_time_g) > alike * planned_g)) {
     v.planned_g = planned_g;
   }
   v.softening = softening_of_slab(bench);
@@ -275,6 +273,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   const Known known = known_of(bench);
   v.advice = advise(batch, bench.expected.answer, measures, known);
   keep_to_jar(bench, v.advice);
+  if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
+    v.remedy = remedy_of(remedy->of, batch, measures, known, v.advice.kind);
   const bool done = v.advice.kind == Advice::there;
   if (batch.progress == session::Progress::open && !done) v.portions = bench.earlier.portions;
   v.smooth = v.advice.specks == SpecksStay::coarse || v.advice.specks == SpecksStay::as_it_is ||

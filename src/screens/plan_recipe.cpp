@@ -200,12 +200,18 @@ double warnings_high(const Rect& area, const bench::PlanView& plan) {
   return h;
 }
 
-std::string last_time_words(const bench::LastTime& last) {
+Say became_then(const bench::LastTime& last) {
   using session::Became;
-  const auto then = say(last.as == Became::cracked    ? Say::plan_last_cracked
-                        : last.as == Became::sticky   ? Say::plan_last_sticky
-                        : last.as == Became::rubs_off ? Say::plan_last_rubs_off
-                                                      : Say::plan_last_wont_rewet);
+  const bool before = last.earlier;
+  if (last.as == Became::cracked) return before ? Say::plan_once_cracked : Say::plan_last_cracked;
+  if (last.as == Became::sticky) return before ? Say::plan_once_sticky : Say::plan_last_sticky;
+  if (last.as == Became::rubs_off)
+    return before ? Say::plan_once_rubs_off : Say::plan_last_rubs_off;
+  return before ? Say::plan_once_wont_rewet : Say::plan_last_wont_rewet;
+}
+
+std::string last_time_words(const bench::LastTime& last) {
+  const std::string then = say(became_then(last));
   if (last.enough) return say(Say::plan_last_enough, {then});
   if (last.in_plan && last.sweet_share < 1) return say(Say::plan_last_less_in_plan, {then});
   if (last.in_plan && last.drops > 0)

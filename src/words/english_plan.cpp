@@ -48,6 +48,10 @@ std::string_view english(PlanSay id) {
   case Say::plan_last_sticky: return "Last time it stayed tacky";
   case Say::plan_last_rubs_off: return "Last time it rubbed off";
   case Say::plan_last_wont_rewet: return "Last time it would not re-wet";
+  case Say::plan_once_cracked: return "An earlier one cracked";
+  case Say::plan_once_sticky: return "An earlier one stayed tacky";
+  case Say::plan_once_rubs_off: return "An earlier one rubbed off";
+  case Say::plan_once_wont_rewet: return "An earlier one would not re-wet";
   case Say::plan_last_grains:
     return "Last time grains stayed: grind the powder dry first, mask on.";
   case Say::plan_last_specks: return "Last time specks stayed: mull less of it at once.";

@@ -227,6 +227,48 @@ TEST_CASE("of paint that rubbed off, planned anew, more binder is in the plan an
   REQUIRE(binder != takes.end());
   REQUIRE(binder->g);
   CHECK(*binder->g == Approx(plan.planned->binder_g));
+  for (const char* pad : {"another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("7"); // right sooner than by the plan
+  for (const char* pad : {"pass", "pass"}) h.tap(pad);
+  h.wait(200);
+  for (const char* pad : {"felt right", "pass", "dot", "specks none"}) h.tap(pad);
+  REQUIRE(h.slab().advice.kind == Advice::there);
+  REQUIRE(h.slab().to_come.size() == 1);
+  CHECK(h.slab().to_come[0].kind == session::CardKind::binder);
+}
+
+namespace {
+
+// Looked at, and taken out of the plan again.
+Planned glance(Hands& h, const std::string& binder) {
+  const Planned planned = *planned_with(h, binder).planned;
+  h.tap("pigment pb28");
+  return planned;
+}
+
+}
+
+TEST_CASE("no plan goes back to the most gum that rubbed off") {
+  Hands h;
+  batch_that_became(h, "rubs_off", "gum_12", "9");
+  const double more = glance(h, "gum_12").binder_g;
+  batch_that_became(h, "rubs_off", "gum_12", "6");
+  CHECK(glance(h, "gum_12").binder_g == Approx(more).epsilon(0.01));
+}
+
+TEST_CASE("what once helped is asked for again, and nothing where the plan is like what was good") {
+  Hands h;
+  batch_that_became(h, "wont_rewet");
+  const auto failed = glance(h, "gum_12").last_time;
+  REQUIRE(failed);
+  CHECK_FALSE(failed->earlier);
+  batch_that_became(h, "good", "gum_12_honey");
+  const auto again = glance(h, "gum_12").last_time;
+  REQUIRE(again);
+  CHECK(again->as == Became::wont_rewet);
+  CHECK(again->earlier);
+  CHECK(again->in_plan);
+  CHECK_FALSE(glance(h, "gum_12_honey").last_time);
 }
 
 TEST_CASE("of paint that rubbed off, made again, more binder is planned") {
