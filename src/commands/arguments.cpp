@@ -2,13 +2,21 @@
 
 #include "words/commands_says.hpp"
 
+#include <algorithm>
+#include <array>
+
 namespace commands {
 
 namespace {
 
 using Say = words::CommandsSay;
 
-constexpr std::string_view may_be_empty = "--fallback"; // none
+constexpr std::array<std::string_view, 2> may_be_empty{"--fallback", "--line"}; // none
+
+bool is_refused(const std::string& name, const std::string& value) {
+  return value.empty() &&
+         std::find(may_be_empty.begin(), may_be_empty.end(), name) == may_be_empty.end();
+}
 
 struct Parser {
   const std::vector<std::string>& given;
@@ -34,8 +42,7 @@ struct Parser {
     } else {
       const std::string value =
           equals != std::string::npos ? whole.substr(equals + 1) : given[next++];
-      if (value.empty() && name != may_be_empty)
-        return words::Error{Say::option_without_value, {name}};
+      if (is_refused(name, value)) return words::Error{Say::option_without_value, {name}};
       if (repeated)
         found.lists[name].push_back(value);
       else

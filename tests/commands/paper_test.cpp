@@ -103,6 +103,8 @@ TEST_CASE("labels are made as a page or as a drawing, of the size and number ask
       0);
   CHECK(rig::bytes_of(s.path / "a.svg").rfind("<svg ", 0) == 0);
   CHECK(has(rig::bytes_of(s.path / "a.svg"), "width=\"215.9mm\""));
+  const Ran plain = s.read({"labels", "--batch", "last"});
+  CHECK(s.read({"labels", "--batch", "last", "--line", ""}).out == plain.out);
 }
 
 TEST_CASE("labels that cannot be made are refused with what to say instead") {
