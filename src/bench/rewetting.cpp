@@ -3,6 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/materials.hpp"
 #include "bench/measures.hpp"
+#include "bench/softening.hpp"
 #include "session/amounts.hpp"
 #include "session/training.hpp"
 
@@ -96,33 +97,47 @@ const DriedPaint* last_dried(const Bench& bench, const std::vector<std::string>&
   return last;
 }
 
-// Those that failed, the latest first.
-std::vector<const DriedPaint*> failed_before(const Bench& bench,
-                                             const std::vector<std::string>& pigments) {
-  std::vector<const DriedPaint*> out;
+// Paint of these pigments, the latest first.
+using AllDried = std::vector<const DriedPaint*>;
+AllDried dried_before(const Bench& bench, const std::vector<std::string>& pigments) {
+  AllDried out;
   for (const auto& [id, dried] : bench.rewetting.of)
-    if (dried.pigments == pigments && dried.as != Became::good) out.push_back(&dried);
+    if (dried.pigments == pigments) out.push_back(&dried);
   std::sort(out.begin(), out.end(), [](const auto* a, const auto* b) { return a->at > b->at; });
   return out;
 }
 
-// How far each way paint of these pigments has failed: no plan goes back there.
-struct Failed {
+// How far each way it has failed, where no plan goes back to, and the nearest beyond that was good.
+struct Tried {
   double gum_g_per_mL = 0;           // the most that rubbed off
   double hard_index = 0;             // the sweetest that cracked or would not re-wet
   std::optional<double> tacky_index; // the least sweet that stayed tacky
+  std::optional<double> good_gum_g_per_mL, good_index;
 };
 
-Failed furthest(const std::vector<const DriedPaint*>& all) {
-  Failed out;
-  for (const DriedPaint* one : all) {
-    if (one->as == Became::rubs_off)
-      out.gum_g_per_mL = std::max(out.gum_g_per_mL, one->gum_g_per_mL);
-    else if (one->as != Became::sticky)
-      out.hard_index = std::max(out.hard_index, one->index);
-    else if (one->index > 0)
-      out.tacky_index = std::min(out.tacky_index.value_or(one->index), one->index);
-  }
+void take_failed(const DriedPaint& one, Tried& out) {
+  if (one.as == Became::rubs_off)
+    out.gum_g_per_mL = std::max(out.gum_g_per_mL, one.gum_g_per_mL);
+  else if (one.as != Became::sticky)
+    out.hard_index = std::max(out.hard_index, one.index);
+  else if (one.index > 0)
+    out.tacky_index = std::min(out.tacky_index.value_or(one.index), one.index);
+}
+
+void take_good(const DriedPaint& one, Tried& out) {
+  const auto nearest = [](double value, double beyond, std::optional<double>& least) {
+    if (value > beyond) least = std::min(least.value_or(value), value);
+  };
+  nearest(one.gum_g_per_mL, out.gum_g_per_mL, out.good_gum_g_per_mL);
+  nearest(one.index, out.hard_index, out.good_index);
+}
+
+Tried tried(const AllDried& all) {
+  Tried out;
+  for (const DriedPaint* one : all)
+    if (one->as != Became::good) take_failed(*one, out);
+  for (const DriedPaint* one : all)
+    if (one->as == Became::good) take_good(*one, out);
   return out;
 }
 
@@ -210,38 +225,73 @@ void ask_for_less(const Bench& bench, const Planned& planned, double index, Last
   out.most_honey_g = honey.value_or(0);
 }
 
+double index_of(const Bench& bench, double gum_g, double honey_g) {
+  paint::Wet dry;
+  dry.gum_g = gum_g;
+  dry.honey_g = honey_g;
+  return paint::tack_index(dry, planned_room(bench)).value_or(0);
+}
+
+// The first time as much as is usual, then no more than twice what was too little, and less than
+// what stayed tacky; what was good is enough.
+double sweet_enough(const Bench& bench, const Planned& planned, double range_low, const Tried& so) {
+  constexpr double at_most = 2, hardly = 0.1;
+  const double gum_g = planned_dry(bench, planned).gum_g, none = index_of(bench, gum_g, 0);
+  const double usual = index_of(bench, gum_g, usual_honey_solids_g(planned.binder_g)) - none;
+  const double low = range_low - none, failed = so.hard_index - none;
+  const bool first = failed <= hardly * usual;
+  double more =
+      first ? std::min(low, usual) : std::max(at_least * failed, std::min(low, at_most * failed));
+  if (so.tacky_index && none + more >= *so.tacky_index / at_least) {
+    const double tacky = *so.tacky_index - none;
+    more = first ? tacky / 2 : std::sqrt(failed * std::max(failed, tacky));
+  }
+  return std::min(none + more, so.good_index.value_or(none + more));
+}
+
 LastTime asked_by(const Bench& bench, const Planned& planned, const DriedPaint& last,
-                  const Failed& failed) {
+                  const Tried& so) {
   const Marks marks = marks_for(bench, last.family, last.pigments);
   const paint::SoftRange range = paint::soft_range(marks.soft);
   const paint::Wet has = planned_dry(bench, planned);
   LastTime out;
   out.as = last.as;
   if (last.as == Became::rubs_off) {
-    const double least = std::max(marks.gum.enough_from, at_least * failed.gum_g_per_mL);
-    ask_for_gum(bench, least * pigment_mL(bench, planned), has, out);
+    const double least = std::max(marks.gum.enough_from, at_least * so.gum_g_per_mL);
+    ask_for_gum(bench,
+                std::min(least, so.good_gum_g_per_mL.value_or(least)) * pigment_mL(bench, planned),
+                has, out);
   } else if (last.as == Became::sticky) {
-    const double most = failed.tacky_index ? *failed.tacky_index / at_least : range.high;
+    const double most = so.tacky_index ? *so.tacky_index / at_least : range.high;
     ask_for_less(bench, planned, std::min(range.high, most), out);
   } else {
-    double least = std::max(range.low, at_least * failed.hard_index);
-    if (failed.tacky_index && least > *failed.tacky_index && failed.hard_index > 0)
-      least = std::sqrt(failed.hard_index * *failed.tacky_index);
-    ask_for_softener(bench, least, has, out);
+    ask_for_softener(bench, sweet_enough(bench, planned, range.low, so), has, out);
   }
   return out;
 }
 
-// In what that one failed by, the plan goes as far as the paint that was good since.
+// In what that one failed by, the plan goes as far as paint that was good: later, or with more of
+// it.
 bool is_like_the_good(const Bench& bench, const Planned& planned, const DriedPaint& failed,
                       const DriedPaint& good) {
   constexpr double alike = 0.98;
+  const bool later = good.at > failed.at;
   const paint::Wet has = planned_dry(bench, planned);
   if (failed.as == Became::rubs_off)
-    return has.gum_g >= alike * good.gum_g_per_mL * pigment_mL(bench, planned);
+    return (later || good.gum_g_per_mL > failed.gum_g_per_mL) &&
+           has.gum_g >= alike * good.gum_g_per_mL * pigment_mL(bench, planned);
   const auto index = paint::tack_index(has, planned_room(bench));
-  if (!index || !(good.index > 0)) return true;
-  return failed.as == Became::sticky ? alike * *index <= good.index : *index >= alike * good.index;
+  if (!index || !(good.index > 0)) return later;
+  if (failed.as == Became::sticky)
+    return (later || good.index < failed.index) && alike * *index <= good.index;
+  return (later || good.index > failed.index) && *index >= alike * good.index;
+}
+
+bool is_like_any_good(const Bench& bench, const Planned& planned, const DriedPaint& failed,
+                      const AllDried& all) {
+  return std::any_of(all.begin(), all.end(), [&](const DriedPaint* one) {
+    return one->as == Became::good && is_like_the_good(bench, planned, failed, *one);
+  });
 }
 
 std::vector<std::string> pigments_in(const session::Batch& batch) {
@@ -289,20 +339,21 @@ SoftWanted soft_wanted(const Bench& bench, const session::Card& pigment) {
 }
 
 std::optional<LastTime> last_time(const Bench& bench, const Planned& planned) {
-  const auto pigments = planned_pigments(planned);
-  const auto all = failed_before(bench, pigments);
+  const AllDried all = dried_before(bench, planned_pigments(planned));
   if (all.empty()) return std::nullopt;
-  const Failed failed = furthest(all);
-  const DriedPaint* last = last_dried(bench, pigments);
-  const bool is_good = last->as == Became::good;
+  const Tried so = tried(all);
+  const DriedPaint& last = *all.front();
   for (const DriedPaint* one : all) {
-    if (is_good && is_like_the_good(bench, planned, *one, *last)) continue;
-    LastTime asked = asked_by(bench, planned, *one, failed);
-    asked.earlier = one != last;
+    if (one->as == Became::good || is_like_any_good(bench, planned, *one, all)) continue;
+    LastTime asked = asked_by(bench, planned, *one, so);
+    asked.earlier = one != &last;
     if (!asked.enough) return asked;
   }
-  if (is_good) return std::nullopt;
-  return asked_by(bench, planned, *last, failed);
+  if (last.as == Became::good) return std::nullopt;
+  LastTime enough;
+  enough.as = last.as;
+  enough.enough = true;
+  return enough;
 }
 
 bool is_short_of_gum(const Bench& bench, const Planned& planned) {

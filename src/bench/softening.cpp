@@ -69,6 +69,10 @@ Tapped as_water(const Bench& bench, const Softening& softening) {
 
 }
 
+double usual_honey_solids_g(double binder_g) {
+  return honey_solids * honey_to_binder.high * binder_g;
+}
+
 std::optional<Softening> softening_of_slab(const Bench& bench) {
   if (!bench.folded || !bench.expected.answer) return std::nullopt;
   const session::Batch& batch = *bench.folded;

@@ -17,6 +17,9 @@ struct Softening {
   Tapped loosens = {};   // of water, about as much; nothing: not said
 };
 
+// Of honey what is no water, as much as is usual in so much binder: g.
+double usual_honey_solids_g(double binder_g);
+
 // Of the paint on the slab, for the binder that it will likely have taken when it is right. Absent
 // while it is worked in, where some is in or is still to come by its plan, and once it is gathered.
 std::optional<Softening> softening_of_slab(const Bench& bench);
