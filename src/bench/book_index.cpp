@@ -3,6 +3,7 @@
 #include "bench/bench.hpp"
 #include "bench/due.hpp"
 #include "bench/paint_chart.hpp"
+#include "bench/pan_said.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/pours.hpp"
 #include "bench/record.hpp"
@@ -200,7 +201,8 @@ void take_pans(BookEntry& entry, const session::Batch& folded) {
   entry.dry_at = dry_at(folded);
   const bool none_takes_it = pours_to_come(folded).layers == 0 &&
                              !std::all_of(folded.pans.begin(), folded.pans.end(), is_full);
-  entry.left_mL = settles_layer(folded) || none_takes_it ? 0 : to_pour_mL(folded);
+  const bool waits = !settles_layer(folded) && !none_takes_it && !bars_layer(folded);
+  entry.left_mL = waits ? to_pour_mL(folded) : 0;
 }
 
 std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const Now& now) {

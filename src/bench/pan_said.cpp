@@ -3,6 +3,7 @@
 #include "bench/pan_times.hpp"
 
 #include <algorithm>
+#include <limits>
 
 namespace bench {
 
@@ -15,13 +16,38 @@ std::int64_t poured_at(const session::Batch& batch, int number) {
   return at;
 }
 
-bool got_binder_since(const session::Batch& batch, std::int64_t at) {
-  return std::any_of(batch.entries.begin(), batch.entries.end(), [&](const session::Entry& e) {
+double binder_g(const session::Batch& batch, std::int64_t from, std::int64_t to) {
+  double g = 0;
+  for (const session::Entry& e : batch.entries) {
     const auto* added = std::get_if<session::Added>(&e.event);
-    if (!added || e.withdrawn || e.at <= at) return false;
+    if (!added || e.withdrawn || !e.grams || e.at <= from || e.at > to) continue;
     const auto card = batch.cards.find(added->of);
-    return card != batch.cards.end() && card->second.kind() == session::CardKind::binder;
+    if (card != batch.cards.end() && card->second.kind() == session::CardKind::binder)
+      g += e.grams->value;
+  }
+  return g;
+}
+
+// More than a drop too many would be, and mulled in: it is off the slab.
+bool got_binder_since(const session::Batch& batch, std::int64_t at) {
+  constexpr double worth_it = 0.05; // of what was in it: own choice
+  constexpr std::int64_t ever = std::numeric_limits<std::int64_t>::max();
+  return batch.progress != session::Progress::open &&
+         binder_g(batch, at, ever) >= worth_it * binder_g(batch, 0, at);
+}
+
+// A pan that was begun since says nothing of the others.
+bool is_poured_over(const session::Batch& batch, std::int64_t at) {
+  return std::any_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
+    return pan.layers.front().at <= at && pan.layers.back().at > at;
   });
+}
+
+std::optional<session::Judged> last_of_all(const session::Batch& batch) {
+  std::optional<session::Judged> out;
+  for (const session::Judged& judged : batch.verdicts)
+    if (judged.verdict.pan == 0) out = judged;
+  return out;
 }
 
 }
@@ -53,8 +79,8 @@ bool said_early(const session::Batch& batch, const session::Judged& said) {
 }
 
 std::optional<session::Became> bars_layer(const session::Batch& batch) {
-  const auto said = said_of(batch, 0);
-  if (!said) return std::nullopt;
+  const auto said = last_of_all(batch);
+  if (!said || is_poured_over(batch, said->at)) return std::nullopt;
   const session::Became as = said->verdict.as;
   const bool bars = (as == session::Became::sticky && !said_early(batch, *said)) ||
                     (as == session::Became::rubs_off && !got_binder_since(batch, said->at));

@@ -244,7 +244,9 @@ std::string ready_words(const Sheet& sheet, const PansView::Curve& curve) {
 
 std::string curve_words(const PansView& pans) {
   const words::Args pan{std::to_string(pans.curve.pan)};
-  if (pans.curve.layer == 0) return say(Say::pan_is_full, pan);
+  using Next = PansView::Next;
+  const bool barred = pans.next.kind == Next::tacky || pans.next.kind == Next::rubs_off;
+  if (pans.curve.layer == 0 && !barred) return say(Say::pan_is_full, pan);
   return say(pans.weighings.empty() ? Say::pan_water : Say::pan_dries, pan);
 }
 

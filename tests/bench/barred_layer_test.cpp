@@ -46,7 +46,13 @@ TEST_CASE("nor on paint that rubs off, until what is left has more binder") {
   h.tap("became rubs_off");
   CHECK(shown(h).next.kind == PansView::Next::rubs_off);
   CHECK(shown(h).all == 0);
-  for (const char* pad : {"slab", "add gum_12"}) h.tap(pad);
+  for (const char* pad : {"judge", "new_pan"}) h.tap(pad); // of the same paint
+  CHECK(shown(h).next.kind == PansView::Next::rubs_off);
+  for (const char* pad : {"slab", "back_on_slab", "add gum_12", "pans"}) h.tap(pad);
+  CHECK(shown(h).next.kind == PansView::Next::rubs_off); // a drop, and not worked in
+  for (const char* pad : {"slab", "another", "amount weigh", "add gum_12"}) h.tap(pad);
+  h.type("1.5");
+  for (const char* pad : {"pass", "pass", "gather"}) h.tap(pad);
   h.tap("pans");
   CHECK(shown(h).next.kind != PansView::Next::rubs_off);
 }
