@@ -132,7 +132,8 @@ void say_what_gum_takes(const session::Batch& batch, const session::Expectation&
   advice.amount = tapped(std::max(binder.drop_mL, mL), binder);
   const paint::Standing& s = batch.standing;
   const double drier = batch.feelings.back().flow - mL / s.pigment_mL.value;
-  const int minutes = drier > 0 ? minutes_to(batch, expected, std::log(drier)) : 0;
+  const bool dry_enough = s.flow_now->value <= drier;
+  const int minutes = drier > 0 && !dry_enough ? minutes_to(batch, expected, std::log(drier)) : 0;
   advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
 }
 
@@ -298,6 +299,22 @@ Advice before_it_was_wet(const session::Batch& batch, Advice advice) {
   return advice;
 }
 
+// Since it was right nothing went in but honey or glycerin, which make it thinner than they look: a
+// hand tells what that did.
+bool is_only_sweetened(const session::Batch& batch) {
+  bool sweetened = false;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn) continue;
+    if (std::holds_alternative<session::Felt>(e->event)) break;
+    if (!std::holds_alternative<session::Added>(e->event)) continue;
+    const bool sweet = is_added(batch, *e, session::CardKind::honey) ||
+                       is_added(batch, *e, session::CardKind::glycerin);
+    if (!sweet) return false;
+    sweetened = true;
+  }
+  return sweetened;
+}
+
 // With liquid in it.
 Advice advise_on(const session::Batch& batch, const session::Expectation& expected,
                  const Measures& of, const Known& known, Advice advice) {
@@ -314,6 +331,8 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   if (const double mL = to_give_back(batch, expected); mL > 0) return give_back(mL, known, advice);
   if ((advice.wait_min = to_soak_min(batch, expected)) > 0)
     return advice.kind = Advice::soak, advice;
+  if (note.feel == Feel::right && note.added_since && is_only_sweetened(batch))
+    return advice.kind = Advice::mull_and_judge, advice;
   const bool too_loose = fresh ? *note.feel > Feel::right : is_far_too_loose(batch, expected);
   if (too_loose) return loosened(batch, expected, marks, advice);
   if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
@@ -321,7 +340,8 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   if (is_past_right(batch, expected, of)) return past_right(batch, expected, of, advice);
   const bool still =
       !has_dried(batch) || right_is_likeliest(expected, now_at(batch, expected.stronger));
-  if (fresh && *note.feel == Feel::right && still)
+  const bool gum_is_short = advice.gum == paint::GumState::too_little;
+  if (fresh && *note.feel == Feel::right && (still || gum_is_short))
     return felt_right(batch, expected, of, known, advice);
   constexpr double least_of_rest = 0.7;
   const paint::Helping rest = still_to_come(batch, expected, known);

@@ -22,6 +22,7 @@ struct Slab {
     w.card(make::pigment("p", 4.2, 30));
     w.card(make::liquid("gum", CardKind::binder, {.gum = 1, .water = 2}));
     w.card(make::liquid("water", CardKind::water, {.water = 1}));
+    w.card(make::liquid("honey", CardKind::honey, {.water = 1, .honey = 1}));
     w.put(batch, Opened{"Blue"});
     w.put(batch, Added{"p", Unit::g, 12, ""});
   }

@@ -6,8 +6,6 @@
 #include "bench/told_at_slab.hpp"
 #include "hands.hpp"
 
-#include <doctest/doctest.h>
-
 #include <cmath>
 
 using namespace advised;
@@ -107,6 +105,8 @@ TEST_CASE("right and short of gum: how much binder, and how long it is mulled be
   CHECK(bench::mL_of(advice.amount, s.of) < 0.25 * s.folded().standing.liquid_mL_now.value);
   s.mull(240); // as it says: then there is less of it to come, and in the end none
   CHECK(s.advice().dry_min < advice.dry_min);
+  for (int pass = 0; pass < 8 && s.advice().dry_min > 0; ++pass) s.mull(240);
+  CHECK(s.advice().dry_min == 0); // and then it is asked for
   CHECK(bench::mL_of(s.advice().amount, s.of) > 0);
 }
 
