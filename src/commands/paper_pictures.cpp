@@ -1,6 +1,7 @@
 #include "commands/paper_pictures.hpp"
 
 #include "commands/picture_images.hpp"
+#include "paper/markup.hpp"
 #include "studio/encode.hpp"
 
 #include <cstdint>
@@ -24,23 +25,27 @@ std::string base64(const std::string& bytes) {
   return out;
 }
 
-std::string as_data(const std::string& image, const PictureHome& home) {
+// The element that shows it, or words in its place.
+std::string shown(const std::string& element, const std::string& image, const PictureHome& home) {
   const auto made = make_image(home, {image, false});
-  const std::string jpg = made ? studio::jpg_of(made->width, made->height, made->rgba) : "";
-  return jpg.empty() ? image : "data:image/jpeg;base64," + base64(jpg);
+  if (!made) return paper::element("p", {}, words::message(made.error())).bytes();
+  const std::string jpg = studio::jpg_of(made->width, made->height, made->rgba);
+  std::string out = element;
+  return out.replace(out.find(image), image.size(), "data:image/jpeg;base64," + base64(jpg));
 }
 
 }
 
 std::string with_pictures(const std::string& html, const PictureHome& home) {
-  constexpr std::string_view before = "src=\"";
+  constexpr std::string_view before = "<img src=\"", after = "</img>";
   std::string out;
   std::size_t from = 0;
-  for (std::size_t at; (at = html.find("src=\"photos/", from)) != std::string::npos;) {
-    at += before.size();
-    const std::size_t end = html.find('"', at);
-    if (end == std::string::npos) break;
-    out += html.substr(from, at - from) + as_data(html.substr(at, end - at), home);
+  for (std::size_t at; (at = html.find("<img src=\"photos/", from)) != std::string::npos;) {
+    const std::size_t name = at + before.size(), last = html.find(after, at);
+    if (last == std::string::npos) break;
+    const std::size_t end = last + after.size();
+    const std::string image = html.substr(name, html.find('"', name) - name);
+    out += html.substr(from, at - from) + shown(html.substr(at, end - at), image, home);
     from = end;
   }
   return out + html.substr(from);

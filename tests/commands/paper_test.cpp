@@ -23,8 +23,15 @@ TEST_CASE("a sheet takes the photos of its batch along, small, and names one tha
   REQUIRE(ran.status == 0);
   CHECK(has(ran.out, "src=\"data:image/jpeg;base64,/9j/")); // FF D8 FF
   CHECK_FALSE(has(ran.out, "src=\"photos/"));
+  const auto kept = std::filesystem::directory_iterator(s.path / "photos")->path();
+  rig::put(kept, rig::bytes_of(SLABSIDE_ROOT "/tests/studio/pictures/clear.png"));
+  const std::string other = s.read({"sheet", "--batch", "last"}).out;
+  CHECK(has(other, "is not the photo that was taken"));
+  CHECK_FALSE(has(other, "<img"));
   std::filesystem::remove_all(s.path / "photos");
-  CHECK(has(s.read({"sheet", "--batch", "last"}).out, "src=\"photos/"));
+  const std::string gone = s.read({"sheet", "--batch", "last"}).out;
+  CHECK(has(gone, "is not in the studio any more"));
+  CHECK_FALSE(has(gone, "<img"));
 }
 
 TEST_CASE("a sheet is printed, or made as a new file") {
