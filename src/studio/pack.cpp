@@ -73,8 +73,17 @@ private:
       }
       if (const auto why = allowed_.take(entry)) return refused(*why);
       names_.push_back(entry);
+      if (folder == photos_folder) look_at_photo(entry);
     }
     return {};
+  }
+
+  // It is packed as it is, and said.
+  void look_at_photo(const std::string& entry) {
+    const Path file = studio_ / entry;
+    const auto is = sha256_of_file(files_, file);
+    if (is && *is != file.stem().string())
+      packed_.missed.push_back({Say::pack_photo_changed, {file.string()}});
   }
 
   Problem write_all() {

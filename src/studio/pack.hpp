@@ -29,7 +29,8 @@ struct Packed {
   std::uint64_t files = 0;
   std::uint64_t bytes = 0;           // of the files
   std::vector<std::string> left_out; // files of the two folders that belong to no studio
-  std::vector<words::Error> missed;  // what is named like a session or a photo and is no file
+  std::vector<words::Error> missed;  // what is named like a session or a photo and is no file, and
+                                     // photos, packed, that are not what their names say
 };
 
 // Makes `file`, forced to the disk; never over one that is there, and not at all after an error.

@@ -65,6 +65,7 @@ std::string_view english(StudioSay id) {
   case Say::photo_changed: return "{0}: this photo of batch {1} is not as it was: its bytes differ";
   case Say::folder_there:
     return "“{0}” is there already, and nothing is ever written over: name a new folder.";
+  case Say::pack_photo_changed: return "{0}: this photo is not as it was: its bytes differ";
   case Say::mend_whole: return "{0}: copied";
   case Say::mend_as_it_is:
     return "{0}: copied as it is: no session, or not one that this Slabside can mend";

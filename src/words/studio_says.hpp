@@ -56,8 +56,9 @@ enum class StudioSay {
   photo_not_decoded,
   photo_for_printing,
   photo_bad_profile,
-  photo_missing, // 0: file, 1: batch
-  photo_changed, // as photo_missing
+  photo_missing,      // 0: file, 1: batch
+  photo_changed,      // as photo_missing
+  pack_photo_changed, // 0: file
   // a studio mended, packed and unpacked
   folder_there,  // 0: folder
   mend_whole,    // 0: file

@@ -5,6 +5,7 @@
 #include "commands/show.hpp"
 #include "commands/tool.hpp"
 #include "studio/mend.hpp"
+#include "studio/pieces.hpp"
 
 #include <cstdlib>
 
@@ -12,7 +13,7 @@ using namespace tool;
 
 namespace {
 
-const std::string photo = std::string(64, '0') + ".jpg";
+const std::string photo_bytes(70'000, 'p'), photo = studio::sha256(photo_bytes) + ".jpg";
 
 Ran unpack(const rig::Path& file, const rig::Path& folder) {
   return run({"unpack", file.string(), "--out", folder.string()});
@@ -43,7 +44,7 @@ struct Played : Studio {
 TEST_CASE("a studio packed, carried and unpacked is checked and shown as before") {
   const Played s;
   std::filesystem::create_directory(s.path / "photos");
-  rig::put(s.path / "photos" / photo, std::string(70'000, 'p'));
+  rig::put(s.path / "photos" / photo, photo_bytes);
   const Ran packed = s.packed();
   CHECK(packed.err == "");
   CHECK(packed.status == 0);
@@ -52,6 +53,16 @@ TEST_CASE("a studio packed, carried and unpacked is checked and shown as before"
   CHECK(run({"check", s.out}).out == run({"check", s.name}).out);
   CHECK(run({"check", s.out}).status == 0);
   CHECK(shown(s.out).out == shown(s.name).out);
+}
+
+TEST_CASE("a photo that is not what its name says is packed, and said") {
+  const Played s;
+  std::filesystem::create_directory(s.path / "photos");
+  rig::put(s.path / "photos" / photo, "another");
+  const Ran packed = s.packed();
+  CHECK(packed.status == 1);
+  CHECK(has(packed.out, photo + ": this photo is not as it was"));
+  CHECK(has(packed.out, "2 files"));
 }
 
 TEST_CASE("a pack of a damaged studio says so where it is unpacked, and ends as damage") {
@@ -132,8 +143,8 @@ TEST_CASE("what is no pack is not opened, and leaves nothing") {
 TEST_CASE("other programs read the pack: Python's zipfile, unzip and bsdtar") {
   const Played s;
   std::filesystem::create_directory(s.path / "photos");
-  rig::put(s.path / "photos" / photo, std::string(70'000, 'p'));
-  rig::put(s.path / "photos" / (std::string(64, 'a') + ".png"), "");
+  rig::put(s.path / "photos" / photo, photo_bytes);
+  rig::put(s.path / "photos" / (studio::sha256("") + ".png"), "");
   rig::put(s.sessions / "another.jsonl", "");
   rig::put(s.sessions / "Müller.jsonl", "");
   rig::put(s.sessions / "墨.jsonl", "ink");
