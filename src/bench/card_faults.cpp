@@ -29,6 +29,9 @@ std::optional<words::Error> fault_of(const Card& card, std::int64_t today) {
       return words::Error{words::BenchSay::not_a_date, {date, words::typed_example()}};
   if (!card.made_on.empty() && *words::days_of(card.made_on) > today)
     return words::Error{words::BenchSay::made_in_future, {card.made_on}};
+  const auto made = words::days_of(card.made_on), until = words::days_of(card.keep_until);
+  if (made && until && *until < *made)
+    return words::Error{words::BenchSay::kept_before_made, {card.keep_until, card.made_on}};
   return fault_of_figures(card);
 }
 

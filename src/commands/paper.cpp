@@ -99,7 +99,7 @@ words::Error no_binder(const std::vector<const session::Card*>& binders,
 Status make_binder_labels(const std::vector<session::Log>& logs, const std::string& wanted,
                           const paper::LabelPlan& plan, const Destination& to) {
   if (to.file && !ends_with(*to.file, ".html"))
-    return words::failure(Say::labels_bad_ending, {*to.file});
+    return words::failure(Say::labels_binder_ending, {*to.file});
   const bench::Bench bench = bench_of(logs, real_now());
   const auto binders = bench::shelf_of(bench, session::CardKind::binder);
   for (const session::Card* card : binders) {

@@ -38,7 +38,7 @@ words::Result<int> make_labels(const std::vector<session::Log>& logs, const std:
                                const paper::LabelPlan& plan, const Destination& to);
 
 // Of a binder on the shelf, by its card or its name. Errors: labels_no_binder, labels_no_binders,
-// labels_bad_ending, and those of paper::binder_labels_as_html.
+// labels_binder_ending, and those of paper::binder_labels_as_html.
 words::Result<int> make_binder_labels(const std::vector<session::Log>& logs,
                                       const std::string& binder, const paper::LabelPlan& plan,
                                       const Destination& to);

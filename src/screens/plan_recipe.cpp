@@ -222,7 +222,8 @@ std::string last_time_words(const bench::LastTime& last) {
   if (!last.card.empty()) return say(Say::plan_last_more, {then, grams_number(last.g), last.card});
   if (last.most_honey_g > 0)
     return say(Say::plan_last_less_to, {then, words::number(last.most_honey_g, 1)});
-  return say(last.as == session::Became::sticky ? Say::plan_last_less : Say::plan_last_sweeter, {then});
+  return say(last.as == session::Became::sticky ? Say::plan_last_less : Say::plan_last_sweeter,
+             {then});
 }
 
 std::string cost_words(const session::Cost& cost, const std::string& currency, int pans) {

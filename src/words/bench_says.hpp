@@ -62,6 +62,7 @@ enum class BenchSay {
   card_needs_name,
   not_a_date, // 0: what was typed, 1: one as it is typed
   made_in_future,
+  kept_before_made, // 0: keep until, 1: made on
   bought_in_future,
   jar_needs_g,
   usual_currency,

@@ -216,6 +216,7 @@ enum class CommandsSay {
   labels_line_long, // 0: characters
   labels_bad_sheet,
   labels_bad_ending,
+  labels_binder_ending, // 0: file
   table_kept_back,
   batch_missing, // 0: command
   file_there,    // 0: file

@@ -89,6 +89,7 @@ std::string_view english(BenchSay id) {
   case Say::card_needs_name: return "The card has no name yet.";
   case Say::not_a_date: return "{0} is no date: write it like {1}.";
   case Say::made_in_future: return "{0} lies ahead: nothing was made then.";
+  case Say::kept_before_made: return "Keep until {0}: that is before it was made, {1}.";
   case Say::bought_in_future: return "{0} lies ahead: nothing was bought then.";
   case Say::jar_needs_g: return "How many grams are in the jar? Without them it cannot be counted.";
   case Say::usual_currency: return "€";

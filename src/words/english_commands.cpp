@@ -269,6 +269,8 @@ std::string_view english(CommandsSay id) {
   case Say::labels_bad_sheet: return "A sheet is a4 or letter, not “{0}”.";
   case Say::table_kept_back:
     return "{0} goes by a recipe marked as its maker’s own: add --with-recipes to hand it on.";
+  case Say::labels_binder_ending:
+    return "A binder’s labels are made as .html: “{0}” ends otherwise.";
   case Say::labels_bad_ending: return "Labels are made as .html or .svg: “{0}” ends with neither.";
   case Say::batch_missing: return "“{0}” needs --batch: a name, an id, or “last”.";
   case Say::file_there:

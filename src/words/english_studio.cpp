@@ -15,7 +15,10 @@ std::string_view english(StudioSay id) {
   case Say::disk_read_failed: return "{1}: “{0}” could not be read.";
   case Say::disk_list_failed: return "{1}: the folder “{0}” could not be looked through.";
   case Say::disk_rename_failed: return "{1}: “{0}” could not be given its name.";
-  case Say::disk_keep_failed: return "“{0}” is there already with other bytes, and was left so.";
+  case Say::disk_keep_failed:
+    return "“{0}” is there already with other bytes, and was left so: move that file away, then "
+           "try "
+           "again.";
   case Say::disk_file_gone:
     return "“{0}” is no longer there as it was written: all of this session is written again.";
   case Say::disk_other_studio:
@@ -62,10 +65,10 @@ std::string_view english(StudioSay id) {
   case Say::photo_bad_profile:
     return "The photo names a colour profile that cannot be read: save it again with sRGB.";
   case Say::photo_missing: return "{0}: this photo of batch {1} is not there";
+  case Say::pack_photo_changed: return "{0}: this photo is not as it was: its bytes differ";
   case Say::photo_changed: return "{0}: this photo of batch {1} is not as it was: its bytes differ";
   case Say::folder_there:
     return "“{0}” is there already, and nothing is ever written over: name a new folder.";
-  case Say::pack_photo_changed: return "{0}: this photo is not as it was: its bytes differ";
   case Say::mend_whole: return "{0}: copied";
   case Say::mend_as_it_is:
     return "{0}: copied as it is: no session, or not one that this Slabside can mend";
