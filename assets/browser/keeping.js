@@ -67,11 +67,7 @@ Slabside.keeping = {
     } catch (error) { // a large studio was read longer than a press lasts
       if (error.name !== 'NotAllowedError') throw error;
     }
-    const link = document.createElement('a');
-    link.href = URL.createObjectURL(file);
-    link.download = file.name;
-    link.click();
-    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+    Slabside.save(file);
   },
   pack: async function () {
     const keeping = Slabside.keeping;

@@ -29,6 +29,15 @@ const Slabside = {
     return asked.find((tag) => Slabside.languages().includes(tag));
   },
 
+  // As any page's download.
+  save: function (file) {
+    const link = document.createElement('a');
+    link.href = URL.createObjectURL(file);
+    link.download = file.name;
+    link.click();
+    setTimeout(() => URL.revokeObjectURL(link.href), 60000);
+  },
+
   // Words instead of the canvas, and one button below them.
   show_words: function (words, button, then) {
     document.body.classList.remove('ready');

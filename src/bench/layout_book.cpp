@@ -56,7 +56,7 @@ std::string batch_at(const Bench& bench, std::size_t place) {
 void lay_out_foot(const Bench& bench, const Rect& row, Layout& layout) {
   const ListPage* marking = marking_of(bench.book.page);
   const bool some = marking ? !marking->marked.empty() : batches_listed(bench) > 0;
-  const bool paper = !bench.paper.folder.empty() && !lists_discarded(bench) &&
+  const bool paper = is_there(bench.paper) && !lists_discarded(bench) &&
                      std::holds_alternative<ListPage>(bench.book.page) && some;
   if (!paper) return add_pages(layout, row);
   const Grid parts{4, 1, row};
@@ -131,7 +131,7 @@ Rect take_beside(Rect& area) {
 
 void lay_out_told(const Bench& bench, const BatchPage& page, Rect area, Layout& layout) {
   layout.more = area;
-  const bool has_paper = !bench.paper.folder.empty() && !is_discarded(bench, page.batch);
+  const bool has_paper = is_there(bench.paper) && !is_discarded(bench, page.batch);
   if (!page.note && !page.name) {
     if (page.paper && has_paper) return lay_out_paper(bench, area, layout);
     if (has_paper) add(layout, BookPad::paper, take_beside(area));

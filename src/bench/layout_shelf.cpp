@@ -103,7 +103,7 @@ void lay_out_facts(const Bench& bench, Rect area, Layout& layout) {
   const bool binder = jars && card.kind() == session::CardKind::binder && !bench.shelf_page.is_new;
   const Grid foot{jars ? 3 : 2, 1, take_bottom(area, row_mm)};
   if (binder) {
-    const bool paper = !bench.paper.folder.empty();
+    const bool paper = is_there(bench.paper);
     const Grid making{paper ? 3 : 2, 1, take_bottom(area, row_mm)};
     if (paper) add(layout, ShelfPad::binder_label, making.cell(2, 0));
     add(layout, ShelfPad::make_binder, making.cell(0, 0));

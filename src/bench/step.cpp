@@ -318,6 +318,7 @@ struct Handle {
   void operator()(const PaperWritten& w) const {
     bench.paper.writing = false;
     bench.paper.written = w.file.value_or("");
+    bench.paper.way = w.way;
     if (w.file) return;
     bench.paper.failure = w.file.error();
     if (bench.screen != Screen::book) say_error(bench, w.file.error(), now);

@@ -27,6 +27,7 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   storage_ = open(wake);
   bench_.sharing.folder = storage_.told_folder;
   bench_.paper.folder = storage_.papers.folder;
+  bench_.paper.in_browser = storage_.papers.in_browser;
   bench_.photos.there = storage_.pictures.ask != nullptr;
   bench_.photos.folder = storage_.pictures.folder;
   disk::Disk &home = *storage_.home, *fallback = storage_.fallback.get();

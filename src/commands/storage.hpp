@@ -20,6 +20,7 @@ struct Papers {
   std::function<void(HandedFile file)> write;
   std::function<std::optional<bench::Input>()> poll; // what became of them, in order
   std::function<bool()> is_busy;                     // poll() has something, or is to have
+  bool in_browser = false;                           // there is no folder: see bench::PaperDesk
 };
 
 // A picture as it is drawn: turned upright, made smaller, sRGB.

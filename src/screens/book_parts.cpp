@@ -38,10 +38,20 @@ std::string cost_words(const bench::BookView& book) {
 
 namespace {
 
+Say went(bench::PaperWay way) {
+  switch (way) {
+  case bench::PaperWay::into_folder: return Say::paper_written;
+  case bench::PaperWay::to_print: return Say::paper_printed;
+  case bench::PaperWay::saved: return Say::paper_saved;
+  }
+  return Say::paper_written;
+}
+
 std::string paper_now(const bench::PaperDesk& paper) {
   if (paper.failure) return words::message(*paper.failure);
   if (paper.writing) return say(Say::paper_writing);
-  if (!paper.written.empty()) return say(Say::paper_written, {paper.written});
+  if (!paper.written.empty()) return say(went(paper.way), {paper.written});
+  if (paper.in_browser) return say(Say::paper_by_browser);
   return say(Say::paper_folder, {paper.folder});
 }
 

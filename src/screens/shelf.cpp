@@ -246,10 +246,19 @@ void chart_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
       Box{inset(at.box, 2), radius_mm, rgb(shelf.chart[place]), g.ink, outline_mm});
 }
 
+Say where_label_is(const bench::PaperDesk& paper) {
+  if (paper.writing) return Say::card_label_writing;
+  if (paper.written.empty()) return Say::card_label;
+  switch (paper.way) {
+  case bench::PaperWay::into_folder: return Say::card_label_written;
+  case bench::PaperWay::to_print: return Say::card_label_printed;
+  case bench::PaperWay::saved: return Say::card_label_saved;
+  }
+  return Say::card_label;
+}
+
 std::string label_pad_words(const bench::ShelfView& shelf) {
-  if (shelf.paper && shelf.paper->writing) return say(Say::card_label_writing);
-  const bool written = shelf.paper && !shelf.paper->written.empty();
-  return say(written ? Say::card_label_written : Say::card_label);
+  return say(shelf.paper ? where_label_is(*shelf.paper) : Say::card_label);
 }
 
 void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf) {

@@ -83,6 +83,9 @@ enum class BookSay {
   paper_folder, // 0: folder
   paper_writing,
   paper_written, // 0: file
+  paper_by_browser,
+  paper_printed, // 0: name
+  paper_saved,   // 0: file
 };
 
 constexpr Table table_of(BookSay) { return Table::book; }

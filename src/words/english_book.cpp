@@ -86,6 +86,9 @@ std::string_view english(BookSay id) {
   case Say::paper_folder: return "Goes into {0}, and is opened to be printed.";
   case Say::paper_writing: return "Being written …";
   case Say::paper_written: return "Written: {0}";
+  case Say::paper_by_browser: return "Goes to this browser’s print; a table is saved as a file.";
+  case Say::paper_printed: return "Handed to this browser’s print: {0}";
+  case Say::paper_saved: return "Saved by this browser as {0}";
   }
   return "";
 }

@@ -301,6 +301,12 @@ std::string_view english(CommandsSay id) {
            "browser.";
   case Say::paper_not_shown:
     return "Written: {0}. {1} could not show it: open the file with a browser.";
+  case Say::paper_not_printed:
+    return "{0} was not printed, as the browser could not do it: {1}. Tap it once more, or load "
+           "this page again.";
+  case Say::paper_not_saved:
+    return "{0} was not saved, as the browser could not do it: {1}. Tap it once more, or load "
+           "this page again.";
   }
   return "";
 }

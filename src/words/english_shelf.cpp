@@ -84,6 +84,8 @@ std::string_view english(ShelfSay id) {
   case Say::card_label: return "label on paper";
   case Say::card_label_writing: return "being written …";
   case Say::card_label_written: return "label is in “paper”";
+  case Say::card_label_printed: return "label went to print";
+  case Say::card_label_saved: return "label is saved";
   case Say::shelf_no_recipe_found:
     return "No recipe bears that. Try its name, or one of its pigments.";
   case Say::card_strength: return "weigh, thin";

@@ -78,6 +78,8 @@ enum class ShelfSay {
   card_label,
   card_label_writing,
   card_label_written,
+  card_label_printed,
+  card_label_saved,
   shelf_no_recipe_found,
   card_tick,
   card_colour,

@@ -109,6 +109,25 @@ TEST_CASE("nothing is put on paper where no folder is, nor of what was discarded
   CHECK_FALSE(h.shows("paper"));
 }
 
+TEST_CASE("a browser has no folder, and puts on paper all the same") {
+  Page h;
+  h.b.paper = {};
+  h.b.paper.in_browser = true;
+  REQUIRE(h.shows("paper"));
+  h.tap("paper");
+  REQUIRE(h.wanted("sheet"));
+  h.give(PaperWritten{std::string("blue-sheet"), PaperWay::to_print});
+  CHECK(h.book().paper->written == "blue-sheet");
+  CHECK(h.book().paper->way == PaperWay::to_print);
+  REQUIRE(h.wanted("table"));
+  h.give(PaperWritten{std::string("blue-table.csv"), PaperWay::saved});
+  CHECK(h.book().paper->way == PaperWay::saved);
+  for (const char* const pad : {"leave", "to_list", "list_paper"}) h.tap(pad);
+  CHECK(h.shows("swatch_card"));
+  for (const char* const pad : {"shelf", "kind_of binder", "others", "card gum_13"}) h.tap(pad);
+  CHECK(h.shows("binder_label"));
+}
+
 TEST_CASE("the pads for paper have room for a thumb on every display") {
   for (const Size& mm : hands::displays()) {
     Display display;

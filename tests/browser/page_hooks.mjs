@@ -102,6 +102,23 @@ export function catch_packs({shares}) {
   navigator.share = async ({files}) => { packs.push(files[0]); };
 }
 
+// What goes to the browser's print comes here instead, as it lies in the frame then. The frame must be there.
+export function catch_prints() {
+  const prints = window.slabsidePrints = [], frame = document.getElementById('paper').contentWindow;
+  frame.print = () => {
+    if (window.slabsideNoPrinter) throw new Error('no printer here');
+    const page = frame.document, script = page.createElement('script');
+    script.textContent = 'document.title = "it runs"';
+    const {title} = page;
+    page.body.append(script);
+    script.remove();
+    prints.push({html: page.documentElement.outerHTML, scripts: page.scripts.length,
+                 rules: [...page.styleSheets].reduce((sum, sheet) => sum + sheet.cssRules.length, 0),
+                 images: [...page.images].map((image) => [image.naturalWidth, image.naturalHeight]),
+                 policy_holds: page.title === title, touched: navigator.userActivation.isActive});
+  };
+}
+
 // The program breaks down the next time it is called, once somebody asks for that.
 export function trap_on_demand() {
   const start = WebAssembly.instantiateStreaming;

@@ -1,0 +1,14 @@
+// The page's side of browser_paper_desk.cpp: how a page prints and saves, the page itself knows.
+mergeInto(LibraryManager.library, {
+  slabside_put_on_paper : function(stem_at, ending_at, place, count) {
+    const text = (words) => {
+      const size = lengthBytesUTF8(words) + 1, at = _malloc(size);
+      stringToUTF8(words, at, size);
+      return at;
+    };
+    const bytes = HEAPU8.slice(place, place + count); // the program's memory may move
+    Module['slabsidePaper'](UTF8ToString(stem_at), UTF8ToString(ending_at), bytes)
+        .then((went) =>
+                  _slabside_paper_went(text(went.name), went.printed ? 1 : 0, text(went.why)));
+  },
+});
