@@ -7,8 +7,9 @@ set(page ${PROJECT_SOURCE_DIR}/assets/browser)
 add_executable(slabside app/browser_main.cpp)
 target_link_libraries(slabside PRIVATE app)
 set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
-foreach(library commands/browser_clock.js commands/browser_paper_desk.js disk/browser_store.js
-                studio/browser_learner.js window/browser_page.js)
+foreach(library commands/browser_clock.js commands/browser_paper_desk.js
+                commands/browser_picture_desk.js disk/browser_store.js studio/browser_learner.js
+                window/browser_page.js)
   target_link_options(slabside PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_SOURCE_DIR}/${library}")
   list(APPEND libraries ${CMAKE_CURRENT_SOURCE_DIR}/${library})
 endforeach()

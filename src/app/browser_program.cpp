@@ -6,6 +6,7 @@
 #include "bench/pads_top_bar.hpp"
 #include "bench/record.hpp"
 #include "commands/browser_paper_desk.hpp"
+#include "commands/browser_picture_desk.hpp"
 #include "commands/clock.hpp"
 #include "disk/browser.hpp"
 #include "screens/paint.hpp"
@@ -57,7 +58,8 @@ std::optional<std::string> kept_tablet() {
 commands::Storage in_the_browser(std::function<void()> wake) {
   commands::Storage storage;
   storage.home = disk::open_browser_disk(wake);
-  storage.papers = commands::browser_paper_desk(std::move(wake));
+  storage.papers = commands::browser_paper_desk(wake);
+  storage.pictures = commands::browser_picture_desk(std::move(wake));
   storage.tablet = kept_tablet;
   storage.keep_tablet = keep_tablet;
   return storage;

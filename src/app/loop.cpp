@@ -82,6 +82,10 @@ void Loop::take(const window::Event& event, std::uint64_t poll, const bench::Now
                    if (!leaving_until_) runner_.feed(bench::Dropped{d.files}, now);
                  },
                  [&](const window::Exposed&) { stale_ = true; },
+                 [&](const window::Restored&) {
+                   textures_.forget();
+                   stale_ = true;
+                 },
                  [&](const window::Character&) {
                    settling_ = frames_to_settle;
                    typed_ = true;

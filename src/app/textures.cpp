@@ -36,6 +36,11 @@ void Textures::put(const commands::DrawnImage& image) {
                 [&](const Held& held) { return held.of.large == image.large && ++count > most; });
 }
 
+void Textures::forget() {
+  held_.clear();
+  asked_.clear();
+}
+
 std::optional<std::vector<commands::WantedImage>> Textures::take_lacking() {
   std::vector<commands::WantedImage> lacking = std::exchange(lacking_, {});
   if (lacking == asked_) return std::nullopt;

@@ -20,6 +20,7 @@ public:
   Textures& operator=(const Textures&) = delete;
 
   void put(const commands::DrawnImage& image);
+  void forget(); // all: each is wanted anew by the next frame that draws it
 
   // After a frame: what it lacked and was not asked for yet; absent: nothing has changed.
   std::optional<std::vector<commands::WantedImage>> take_lacking();

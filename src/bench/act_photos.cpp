@@ -323,6 +323,7 @@ void act_on_photos(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   switch (*own) {
   case PhotosPad::photo: return open_one(bench, pad.arg, effects);
   case PhotosPad::add:
+    if (bench.photos.picks) return effects.photos.push_back(PickPictures{});
     turn_to(bench.photos, PhotosPage::folder);
     if (!bench.tablet.photo_folder.empty()) bench.photos.folder = bench.tablet.photo_folder;
     return list_folder(bench, effects);

@@ -43,6 +43,7 @@ inline constexpr std::size_t most_pictures = 1000; // of a folder, the newest
 struct ListPictures {
   std::string folder;
 };
+struct PickPictures {}; // by the browser's own way to camera and files; they come as Dropped
 struct LookAtPicture {
   std::string image;
 };
@@ -55,7 +56,8 @@ struct ReadSwatch {
   session::Photo photo;
   colour::Regions at;
 };
-using PhotoWanted = std::variant<ListPictures, LookAtPicture, KeepPicture, ReadSwatch>;
+using PhotoWanted =
+    std::variant<ListPictures, PickPictures, LookAtPicture, KeepPicture, ReadSwatch>;
 
 // ---- what comes back
 
@@ -103,7 +105,8 @@ enum class PhotosPage {
 };
 
 struct PhotosState {
-  bool there = false; // this device has folders with pictures
+  bool there = false; // this device has folders with pictures, or picks them
+  bool picks = false; // one is taken from where a browser has them, and not from a folder
   std::string folder; // to take one from, as far as it is written
   std::string listed; // the one that was looked into last
   std::string batch;

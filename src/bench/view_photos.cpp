@@ -68,6 +68,7 @@ PhotosView photos_view(const Bench& bench) {
   const PhotosState& state = bench.photos;
   PhotosView v;
   v.page = state.page;
+  v.picks = state.picks;
   v.from_trail = state.from_trail;
   const Folded batch = kept_fold(bench, state.batch);
   if (batch) v.batch = batch->name;

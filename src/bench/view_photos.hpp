@@ -20,6 +20,7 @@ struct PhotosView {
     bool paper = false, chosen = false, at_fault = false;
   };
   PhotosPage page = PhotosPage::kept;
+  bool picks = false;        // photos come from where a browser has them
   bool from_trail = false;   // the way back leads there
   std::string batch;         // its name
   std::vector<Thumb> thumbs; // this page's

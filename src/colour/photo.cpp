@@ -26,6 +26,12 @@ Encoding make_srgb() {
 
 }
 
+bool is_grey(const std::vector<std::uint8_t>& rgb) {
+  for (std::size_t i = 0; i + 2 < rgb.size(); i += 3)
+    if (rgb[i] != rgb[i + 1] || rgb[i] != rgb[i + 2]) return false;
+  return true;
+}
+
 bool on_its_side(int orientation) { return orientation >= 5; }
 bool mirrored_across(int orientation) {
   return orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;

@@ -45,6 +45,9 @@ bool on_its_side(int orientation); // rows are columns; mirrored is told of the 
 bool mirrored_across(int orientation);
 bool mirrored_down(int orientation);
 
+// The file has no colours at all, whatever number of channels it is stored in.
+bool is_grey(const std::vector<std::uint8_t>& rgb);
+
 Size upright_size(const Photo& photo);
 bool lies_in(const Box& box, const Photo& photo); // and has an area
 bool overlap(const Box& one, const Box& other);

@@ -14,9 +14,6 @@ namespace commands {
 // "x,y,width,height" in pixels of the upright photo, whole numbers. Errors: colour_bad_box.
 words::Result<colour::Box> box_of(const std::string& text);
 
-// As it is kept with its photo, to two decimals.
-session::Measured measured_of(const colour::Reading& reading);
-
 struct ColourWanted {
   std::string bytes;                  // the photo's
   std::string name;                   // as it is called in what is said

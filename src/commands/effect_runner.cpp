@@ -29,6 +29,7 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   bench_.paper.folder = storage_.papers.folder;
   bench_.paper.in_browser = storage_.papers.in_browser;
   bench_.photos.there = storage_.pictures.ask != nullptr;
+  bench_.photos.picks = storage_.pictures.picks;
   bench_.photos.folder = storage_.pictures.folder;
   disk::Disk &home = *storage_.home, *fallback = storage_.fallback.get();
   journal_ = std::make_unique<studio::Journal>(home, fallback);

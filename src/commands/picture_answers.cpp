@@ -1,10 +1,7 @@
 #include "commands/picture_answers.hpp"
 
-#include "bench/colour_words.hpp"
-#include "colour/propose.hpp"
-#include "colour/specks.hpp"
-#include "commands/colour.hpp"
 #include "commands/inputs.hpp"
+#include "commands/picture_facts.hpp"
 #include "disk/whole_file.hpp"
 #include "studio/photo_pixels.hpp"
 #include "studio/photos.hpp"
@@ -80,51 +77,16 @@ bench::PicturesListed listed(const std::string& folder) {
 
 // ---- a picture
 
-std::optional<session::Specks> specks_on(const colour::Photo& photo, const colour::Box& paint) {
-  const auto counted = colour::count_specks(photo, paint, std::nullopt);
-  if (!counted) return std::nullopt;
-  switch (counted->as_word) {
-  case colour::Specked::many: return session::Specks::many;
-  case colour::Specked::few: return session::Specks::few;
-  case colour::Specked::none: return session::Specks::none;
-  }
-  return std::nullopt;
+words::Result<colour::Photo> photo_at(const PictureHome& home, const std::string& image) {
+  const auto bytes = bytes_of_image(home, image);
+  if (!bytes) return tl::make_unexpected(bytes.error());
+  return studio::read_photo(*bytes);
 }
 
 words::Result<ImageFacts> look_at(const PictureHome& home, const std::string& image) {
-  const auto bytes = bytes_of_image(home, image);
-  if (!bytes) return tl::make_unexpected(bytes.error());
-  const auto photo = studio::read_photo(*bytes);
+  const auto photo = photo_at(home, image);
   if (!photo) return tl::make_unexpected(photo.error());
-  const colour::Size size = colour::upright_size(*photo);
-  ImageFacts facts{size.width, size.height, {}, {}, photo->see_through};
-  const std::vector<colour::Regions> found = colour::propose_regions(*photo);
-  if (found.empty()) return facts;
-  facts.regions.push_back(found.front().swatch);
-  facts.regions.insert(facts.regions.end(), found.front().paper.begin(), found.front().paper.end());
-  facts.specks = specks_on(*photo, found.front().swatch);
-  return facts;
-}
-
-bench::SwatchRead read(const PictureHome& home, const bench::ReadSwatch& wanted) {
-  bench::SwatchRead out{wanted.batch, wanted.photo, bench::SwatchReading{}, {}};
-  const auto fail = [&](words::Error why) {
-    out.reading = tl::make_unexpected(std::move(why));
-    return out;
-  };
-  const auto bytes = bytes_of_image(home, bench::image_of(wanted.photo));
-  if (!bytes) return fail(bytes.error());
-  const auto photo = studio::read_photo(*bytes);
-  if (!photo) return fail(photo.error());
-  const auto reading = colour::read_swatch(*photo, wanted.at);
-  if (!reading) {
-    out.at_fault = colour::regions_at_fault(*photo, wanted.at, reading.error());
-    const words::Error why{bench::words_of(reading.error()), {}};
-    return fail({PhotosSay::untold, {words::Inner(why)}});
-  }
-  out.reading = bench::SwatchReading{measured_of(*reading), reading->graded, reading->glints,
-                                     reading->beyond};
-  return out;
+  return facts_of(*photo);
 }
 
 // ---- kept
@@ -160,14 +122,6 @@ words::Result<session::Photo> keep(const PictureHome& home, const bench::KeepPic
   return *photo;
 }
 
-// Enough of 64 digits to find a file by.
-std::string shortened(const std::string& image) {
-  constexpr std::size_t told = 12;
-  const std::size_t name = image.rfind('/') + 1, ending = image.rfind('.');
-  if (ending == std::string::npos || ending < name + told) return image;
-  return image.substr(0, name + told) + "…" + image.substr(ending);
-}
-
 }
 
 words::Result<std::string> bytes_of_image(const PictureHome& home, const std::string& image) {
@@ -190,13 +144,18 @@ bench::Input answer(const PictureHome& home, const bench::PhotoWanted& wanted) {
   return std::visit(
       words::Overloaded{
           [&](const bench::ListPictures& w) -> bench::Input { return listed(w.folder); },
+          [](const bench::PickPictures&) -> bench::Input {
+            return bench::Dropped{};
+          }, // a browser's
           [&](const bench::LookAtPicture& w) -> bench::Input {
             return bench::ImageSeen{w.image, look_at(home, w.image)};
           },
           [&](const bench::KeepPicture& w) -> bench::Input {
             return bench::PhotoKept{w.file, w.batch, keep(home, w)};
           },
-          [&](const bench::ReadSwatch& w) -> bench::Input { return read(home, w); }},
+          [&](const bench::ReadSwatch& w) -> bench::Input {
+            return swatch_read(w, photo_at(home, bench::image_of(w.photo)));
+          }},
       wanted);
 }
 

@@ -44,6 +44,7 @@ struct Pictures {
   std::function<bool()> is_busy;                        // poll() has something, or is to have
   std::function<void(std::vector<WantedImage>)> want;   // in place of what was wanted before
   std::function<std::vector<DrawnImage>()> take_images; // that were made since
+  bool picks = false;                                   // see bench::PhotosState
 };
 
 struct Storage {

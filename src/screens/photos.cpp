@@ -99,10 +99,11 @@ void draw_thumbs(Sheet& sheet, const PhotosView& photos) {
   const Rect& main = sheet.view.layout.main;
   if (photos.thumbs.empty()) {
     panel(sheet, main);
-    const std::string why = photos.failure                    ? words::message(*photos.failure)
-                            : photos.waits                    ? say(Say::looking)
-                            : photos.page == PhotosPage::kept ? say(Say::none)
-                                                              : "";
+    const std::string why = photos.failure ? words::message(*photos.failure)
+                            : photos.waits ? say(Say::looking)
+                            : photos.page == PhotosPage::kept
+                                ? say(photos.picks ? Say::none_picks : Say::none)
+                                : "";
     labels(sheet, inset(main, 4), plain(sheet.theme), {{why, clean_letters, false, 5}});
   }
   for (const PhotosView::Thumb& thumb : photos.thumbs)
@@ -313,7 +314,9 @@ void own_pad(Sheet& sheet, const bench::Pad& at, PhotosPad which, const PhotosVi
   const auto plainly = [&](Say what) { pad(sheet, at, plain(t), {{say(what), clean_letters}}); };
   const auto darkly = [&](Say what) { pad(sheet, at, dark(t), {{say(what), clean_bold}}); };
   switch (which) {
-  case PhotosPad::add: return pad(sheet, at, dark(t), {{say(Say::add), clean_bold, false, 3}});
+  case PhotosPad::add:
+    return pad(sheet, at, dark(t),
+               {{say(photos.picks ? Say::add_picks : Say::add), clean_bold, false, 3}});
   case PhotosPad::look: return plainly(Say::look);
   case PhotosPad::larger: return plainly(Say::larger);
   case PhotosPad::smaller: return plainly(Say::smaller);

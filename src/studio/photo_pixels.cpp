@@ -8,25 +8,7 @@
 namespace studio {
 
 namespace {
-
 using Say = words::StudioSay;
-
-int fineness(const PictureHeader& header) {
-  int by = 1;
-  while (by < 8 &&
-         static_cast<double>(header.width) * static_cast<double>(header.height) / (by * by) >
-             most_read_pixels)
-    by *= 2;
-  return by;
-}
-
-// Whatever number of channels it is stored in.
-bool is_grey(const std::vector<std::uint8_t>& rgb) {
-  for (std::size_t i = 0; i + 2 < rgb.size(); i += 3)
-    if (rgb[i] != rgb[i + 1] || rgb[i] != rgb[i + 2]) return false;
-  return true;
-}
-
 }
 
 words::Result<colour::Photo> read_photo(std::string_view bytes) {
@@ -36,7 +18,7 @@ words::Result<colour::Photo> read_photo(std::string_view bytes) {
   const JpgTags tags = jpg ? jpg_tags(bytes) : JpgTags{};
 
   colour::Photo photo;
-  photo.shrunk = fineness(*header);
+  photo.shrunk = shrunk_for(*header, most_read_pixels);
   PngTags png;
   auto pixels = decode_part(bytes, *header, photo.shrunk, &png);
   if (!pixels) return tl::make_unexpected(pixels.error());
@@ -45,7 +27,7 @@ words::Result<colour::Photo> read_photo(std::string_view bytes) {
   photo.rgb = std::move(pixels->rgb);
   photo.orientation = jpg ? tags.orientation : orientation_of(png.exif);
   photo.see_through = pixels->see_through;
-  photo.grey = is_grey(photo.rgb);
+  photo.grey = colour::is_grey(photo.rgb);
   // Made fewer, pixels are means of several blocks, or of parts of one.
   photo.light_step = tags.light_step;
   photo.colour_step = tags.colour_step;

@@ -103,4 +103,11 @@ words::Result<PictureHeader> picture_header(std::string_view bytes) {
   return header ? bounded(*header) : header;
 }
 
+int shrunk_for(const PictureHeader& header, double most) {
+  const auto pixels = static_cast<double>(header.width) * static_cast<double>(header.height);
+  int by = 1;
+  while (by < 8 && pixels / (by * by) > most) by *= 2;
+  return by;
+}
+
 }

@@ -31,6 +31,10 @@ struct PictureHeader {
 // photo_not_known, photo_without_size, photo_too_large, photo_too_large_in_scans.
 words::Result<PictureHeader> picture_header(std::string_view bytes);
 
+// How many of its pixels, each way, are to be one, that at most so many are left: 1, 2, 4 or 8, at
+// which there may be more.
+int shrunk_for(const PictureHeader& header, double most);
+
 // Of every eighth row and column, rounded up: that it can be read to its end is what counts.
 struct Pixels {
   int width = 0;

@@ -105,10 +105,9 @@ EMSCRIPTEN_KEEPALIVE void slabside_resized() {
 
 EMSCRIPTEN_KEEPALIVE void slabside_exposed() { page().events.push_back(Exposed{}); }
 
-// The graphics' memory was taken away and given back empty.
 EMSCRIPTEN_KEEPALIVE void slabside_restored() {
   rebuild_font_texture();
-  page().events.push_back(Exposed{});
+  page().events.push_back(Restored{});
 }
 
 EMSCRIPTEN_KEEPALIVE void slabside_close() { page().events.push_back(CloseAsked{}); }

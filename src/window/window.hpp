@@ -43,13 +43,15 @@ struct Character {        // ImGui has it already
 struct Resized {
   Extent size;
 };
-struct Exposed {}; // something lay over the window and is gone: draw again
+struct Exposed {};  // something lay over the window and is gone: draw again
+struct Restored {}; // the graphics' memory was taken away and given back empty: textures are gone
 struct CloseAsked {};
 struct Dropped { // from another window, onto this one
   std::vector<std::string> files;
 };
 
-using Event = std::variant<Pointer, Key, Character, Resized, Exposed, CloseAsked, Dropped>;
+using Event =
+    std::variant<Pointer, Key, Character, Resized, Exposed, Restored, CloseAsked, Dropped>;
 
 // What one look at the queue brought, in order. After a stall this is many events at once; GLFW's
 // events bear no time, so all of a poll share the moment at which it returned.

@@ -11,8 +11,12 @@ std::string_view english(PhotosSay id) {
   case Say::none:
     return "No photo is kept with this batch yet. Drop one on this window, or take one from a "
            "folder.";
+  case Say::none_picks:
+    return "No photo is kept with this batch yet. Take one with the camera, or choose one that is "
+           "on this device.";
   case Say::hint: return "Photograph swatches in daylight, with bare paper all around them.";
   case Say::add: return "take one from a folder";
+  case Say::add_picks: return "take a photo, or choose one";
   case Say::folder: return "folder with photos";
   case Say::look: return "look there";
   case Say::looking: return "looking";
@@ -73,6 +77,7 @@ std::string_view english(PhotosSay id) {
            "studio, or take the photo away.";
   case Say::gone_short: return "the file is gone";
   case Say::not_shown_short: return "it cannot be shown";
+  case Say::browser_failed: return "this browser could not do it: {0}";
   case Say::cannot_keep: return "The photo is not kept: {0}";
   }
   return "";

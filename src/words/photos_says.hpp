@@ -12,8 +12,10 @@ enum class PhotosSay {
   to_batch,
   to_all,
   none,
+  none_picks,
   hint,
   add,
+  add_picks,
   folder, // a text field
   look,
   looking,
@@ -65,6 +67,7 @@ enum class PhotosSay {
   changed, // likewise
   gone_short,
   not_shown_short,
+  browser_failed, // 0: the browser's own words
 };
 
 constexpr Table table_of(PhotosSay) { return Table::photos; }

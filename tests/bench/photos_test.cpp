@@ -115,6 +115,21 @@ TEST_CASE("a photo that could not be kept is said to be so, and may be tried aga
   CHECK(h.shows("photo_of pan"));
 }
 
+TEST_CASE("where a browser has the pictures, it is asked for some, and nothing waits for them") {
+  Maker h;
+  h.b.photos.picks = true;
+  h.b.photos.folder.clear();
+  h.tap("photos");
+  const auto picked = h.wanted("add_photo");
+  REQUIRE(picked.size() == 1);
+  CHECK(std::holds_alternative<PickPictures>(picked.front()));
+  CHECK(h.photos().page == PhotosPage::kept);
+  CHECK_FALSE(h.photos().waits); // somebody may think better of it, and nobody is told
+  CHECK(h.shows("add_photo"));
+  REQUIRE(h.looks_at(h.wanted(Dropped{{"1/IMG_1.jpg"}}), "file:1/IMG_1.jpg"));
+  CHECK(h.photos().page == PhotosPage::asked);
+}
+
 TEST_CASE("a picture is chosen among the newest of a folder, which the tablet remembers") {
   Maker h;
   h.tap("photos");

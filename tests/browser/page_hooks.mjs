@@ -85,9 +85,9 @@ export function no_store() {
 // Packs that are handed to somebody or saved come here instead: each a file.
 export function catch_packs({shares}) {
   const packs = window.slabsidePacks = [];
-  const blobs = new Map(), click = HTMLAnchorElement.prototype.click;
+  const blobs = new Map(), click = HTMLAnchorElement.prototype.click, address = URL.createObjectURL;
   URL.createObjectURL = (blob) => {
-    const place = `blob:${blobs.size}`;
+    const place = address.call(URL, blob);
     blobs.set(place, blob);
     return place;
   };
