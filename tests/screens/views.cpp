@@ -14,6 +14,7 @@
 #include "paint/catalogue.hpp"
 #include "screens/views_binder.hpp"
 #include "screens/views_pans.hpp"
+#include "screens/views_paper.hpp"
 #include "screens/views_recipes.hpp"
 #include "screens/views_shelf.hpp"
 #include "screens/views_slab.hpp"
@@ -21,7 +22,6 @@
 #include "screens/views_today.hpp"
 #include "screens/views_weighings.hpp"
 #include "words/bench_says.hpp"
-#include "words/commands_says.hpp"
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
 
@@ -323,22 +323,7 @@ void add_books(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   one.trail.gathered = 900;
   v.screen = one;
   out.push_back({"one batch" + on, mm, v});
-  b.paper.folder = "/home/maker/Slabside/paper";
-  v = around(b);
-  v.screen = one;
-  out.push_back({"one batch, paper" + on, mm, v});
-  std::get<BatchPage>(b.book.page).paper = true;
-  v = around(b);
-  one.paper = b.paper;
-  v.screen = one;
-  out.push_back({"one batch, what on paper" + on, mm, v});
-  b.paper.failure =
-      words::Error{words::CommandsSay::paper_no_viewer,
-                   {"/home/maker/Slabside/paper/Cerulean-blue-chromium-3-labels.html", "xdg-open"}};
-  v = around(b);
-  one.paper = b.paper;
-  v.screen = one;
-  out.push_back({"one batch, not shown" + on, mm, v});
+  add_papers(out, b, one, on);
 }
 
 }
@@ -386,7 +371,7 @@ std::vector<Case> all(Hand hand) {
     for (const auto add :
          {add_slabs, add_plans, add_panels, add_materials, add_runs, add_droppers, add_dots,
           add_shelves, add_cards_read, add_blends, add_left_open, add_books, add_tablets, add_pans,
-          add_weighings, add_todays, add_recipes, add_binders})
+          add_weighings, add_todays, add_recipes, add_binders, add_papers_of_card})
       add(out, mm, hand, on);
   }
   return out;

@@ -251,13 +251,17 @@ void add_charts(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   b.book.list.at = 3;
   keep("by colour", chart_of);
   b.book.page = ListPage{false, true};
-  keep("all on paper", [](const Bench& bench, const View&) {
+  const auto asked_of_all = [](const Bench& bench, const View&) {
     BookView asked;
     asked.by_colour = true;
     asked.listed = 40;
     asked.paper = bench.paper;
     return asked;
-  });
+  };
+  keep("all on paper", asked_of_all);
+  b.paper = {};
+  b.paper.in_browser = true;
+  keep("all on paper by a browser", asked_of_all);
 }
 
 void add_two(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {

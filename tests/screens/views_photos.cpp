@@ -121,6 +121,11 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   add_entry(b, entry_of(302, session::Withdrawn{{"s", 301}}));
   b.sitting.picked_out = {302};
   keep("one taken away");
+  b.sitting.picked_out.clear();
+  b.photos.picks = true;
+  keep("in a browser");
+  b.folds.kept["one"].batch = std::make_shared<const session::Batch>(batch_of_pans(3));
+  keep("none yet in a browser");
 }
 
 }
