@@ -28,6 +28,8 @@ Slabside.pictures = {
     if (file) return new Uint8Array(await file.arrayBuffer());
     const bytes = image.startsWith('photos/') ? await Slabside.store.read(image) : [];
     if (bytes.length === 0) throw new Error('gone');
+    const digits = image.slice('photos/'.length, image.lastIndexOf('.'));
+    if (Slabside.sha256(bytes) !== digits) throw new Error('changed');
     return bytes;
   },
   bytes_of: async (image) => ({bytes: await Slabside.pictures.whole(image)}),

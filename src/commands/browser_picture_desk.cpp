@@ -33,7 +33,7 @@ namespace {
 using words::PhotosSay;
 
 struct Answer {
-  std::string failure; // the browser's own words, or "gone"; empty: none
+  std::string failure; // the browser's own words, "gone" or "changed"; empty: none
   std::string bytes;
   int width = 0, height = 0;
 };
@@ -53,6 +53,7 @@ int question(Then then) {
 
 words::Error failure_of(const std::string& image, const std::string& failure) {
   if (failure == "gone") return {PhotosSay::gone, {shortened(image)}};
+  if (failure == "changed") return {PhotosSay::changed, {shortened(image)}};
   return {PhotosSay::browser_failed, {failure}};
 }
 

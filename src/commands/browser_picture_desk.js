@@ -1,6 +1,6 @@
 // The page's side of browser_picture_desk.cpp: where pictures are and how they are decoded, the page itself
 // knows. Every question is answered once, later, through slabside_picture_answered(id, failure, bytes,
-// count, width, height): `failure` is empty if all went well, "gone", or the browser's own words.
+// count, width, height): `failure` is empty if all went well, "gone", "changed", or the browser's own words.
 mergeInto(LibraryManager.library, {
   $SlabsidePictures: {
     text: function (words) {
