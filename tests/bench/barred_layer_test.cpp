@@ -1,22 +1,8 @@
+#include "at_pans.hpp"
 #include "bench/due.hpp"
-#include "hands.hpp"
 
 using namespace bench;
-using hands::Hands;
-
-namespace {
-
-constexpr double hour = 3600, day = 24 * hour;
-
-// Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
-void gather(Hands& h) {
-  h.gather();
-  h.tap("pans");
-}
-
-PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }
-
-}
+using namespace hands;
 
 TEST_CASE("no layer is asked for on paint that stays tacky; what was said too early stops none") {
   Hands h;

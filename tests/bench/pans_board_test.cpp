@@ -1,27 +1,13 @@
 // The board of Pans: other batches, pages of pans, the drying curve, and why paint cracked.
+#include "at_pans.hpp"
 #include "bench/due.hpp"
 #include "bench/folds.hpp"
 #include "bench/pan_times.hpp"
 #include "bench/pans.hpp"
-#include "hands.hpp"
 #include "words/bench_says.hpp"
 
 using namespace bench;
-using hands::Hands;
-
-namespace {
-
-constexpr double hour = 3600, day = 24 * hour;
-
-// Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
-void gather(Hands& h) {
-  h.gather();
-  h.tap("pans");
-}
-
-PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }
-
-}
+using namespace hands;
 
 TEST_CASE("several batches at once: what waits first, two on a page, and what each waits for") {
   using Other = PansView::Other;

@@ -1,6 +1,6 @@
+#include "at_pans.hpp"
 #include "bench/due.hpp"
 #include "bench/pans.hpp"
-#include "hands.hpp"
 #include "words/bench_says.hpp"
 
 #include <algorithm>
@@ -8,19 +8,9 @@
 #include <stdexcept>
 
 using namespace bench;
-using hands::Hands;
+using namespace hands;
 
 namespace {
-
-constexpr double hour = 3600, day = 24 * hour;
-
-// Some 10 mL of cobalt blue in a jar, and Pans before the eyes.
-void gather(Hands& h) {
-  h.gather();
-  h.tap("pans");
-}
-
-PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }
 
 const session::Batch& batch(Hands& h) { return *h.b.pans.folded; }
 
