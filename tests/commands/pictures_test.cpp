@@ -68,6 +68,14 @@ std::string hundred_megapixels() {
   return png.replace(16, 4, side).replace(20, 4, side);
 }
 
+session::Photo kept_as_dot(Open& s) {
+  s.drop(s.file("a.jpg", rig::bytes_of(pictures + "base.jpg")));
+  s.tap("photo_of dot");
+  const auto kept = bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch));
+  REQUIRE(kept.size() == 1);
+  return kept.front();
+}
+
 }
 
 TEST_CASE(
@@ -96,13 +104,10 @@ TEST_CASE(
 
 TEST_CASE("a photo whose file is gone says so, and what to do, wherever it would be shown") {
   Open s;
-  s.drop(s.file("a.jpg", rig::bytes_of(pictures + "base.jpg")));
-  s.tap("photo_of dot");
-  const auto kept = bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch));
-  REQUIRE(kept.size() == 1);
-  const std::string image = bench::image_of(kept.front());
+  const session::Photo kept = kept_as_dot(s);
+  const std::string image = bench::image_of(kept);
   std::filesystem::remove(s.path / image);
-  s.tap("photo " + bench::key_of(kept.front()));
+  s.tap("photo " + bench::key_of(kept));
   CHECK(has(s.said(), "not in the studio any more. Put " + image.substr(0, 19) + "….jpg"));
   const bench::View v = bench::view(s.runner->bench(), s.now());
   CHECK(v.no_pictures.count(image) == 1);
@@ -110,11 +115,8 @@ TEST_CASE("a photo whose file is gone says so, and what to do, wherever it would
 
 TEST_CASE("a photo whose file was replaced by another picture is not shown as if it were true") {
   Open s;
-  s.drop(s.file("a.jpg", rig::bytes_of(pictures + "base.jpg")));
-  s.tap("photo_of dot");
-  const auto kept = bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch));
-  REQUIRE(kept.size() == 1);
-  const std::string image = bench::image_of(kept.front());
+  const session::Photo kept = kept_as_dot(s);
+  const std::string image = bench::image_of(kept);
   REQUIRE(commands::make_image(s.home(), {image, true}));
   std::filesystem::copy_file(pictures + "clear.png", s.path / image,
                              std::filesystem::copy_options::overwrite_existing);
