@@ -3,6 +3,7 @@
 #include "commands/browser_text.hpp"
 #include "commands/picture_facts.hpp"
 #include "commands/picture_images.hpp"
+#include "disk/browser_questions.hpp"
 #include "studio/engine_pixels.hpp"
 #include "studio/picture.hpp"
 #include "words/lists.hpp"
@@ -13,7 +14,6 @@
 #include <algorithm>
 #include <cstdlib>
 #include <deque>
-#include <map>
 #include <memory>
 #include <utility>
 
@@ -37,18 +37,10 @@ struct Answer {
   std::string bytes;
   int width = 0, height = 0;
 };
-using Then = std::function<void(Answer)>;
 
-// Questions under way, by what their answers will call them.
-std::map<int, Then>& questions() {
-  static std::map<int, Then> all;
+disk::BrowserQuestions<Answer>& questions() {
+  static disk::BrowserQuestions<Answer> all;
   return all;
-}
-
-int question(Then then) {
-  static int last = 0;
-  questions().emplace(++last, std::move(then));
-  return last;
 }
 
 words::Error failure_of(const std::string& image, const std::string& failure) {
@@ -67,7 +59,7 @@ struct PictureBytes {
 
 void with_bytes(const std::string& image,
                 const std::function<void(words::Result<PictureBytes>)>& then) {
-  const int id = question([image, then](Answer answer) {
+  const int id = questions().ask([image, then](Answer answer) {
     if (!answer.failure.empty())
       return then(tl::make_unexpected(failure_of(image, answer.failure)));
     const auto header = studio::picture_header(answer.bytes);
@@ -80,7 +72,7 @@ void with_bytes(const std::string& image,
 // `by` x `by` of its pixels one, or where `longest` is not 0 that long at most.
 void with_pixels(const std::string& bytes, int by, int longest,
                  const std::function<void(words::Result<studio::EnginePixels>)>& then) {
-  const int id = question([then](const Answer& answer) {
+  const int id = questions().ask([then](const Answer& answer) {
     if (!answer.failure.empty()) return then(tl::make_unexpected(failure_of("", answer.failure)));
     then(studio::EnginePixels{
         answer.width, answer.height, {answer.bytes.begin(), answer.bytes.end()}});
@@ -121,7 +113,7 @@ void keep(const bench::KeepPicture& wanted, const Tell& tell) {
   with_bytes(image, [wanted, tell, image, fail](const words::Result<PictureBytes>& file) {
     if (!file) return fail(file.error());
     const std::string ending = file->header.kind == studio::PictureKind::jpg ? "jpg" : "png";
-    const int id = question([wanted, tell, image, fail, ending](const Answer& answer) {
+    const int id = questions().ask([wanted, tell, image, fail, ending](const Answer& answer) {
       if (!answer.failure.empty()) return fail(failure_of(image, answer.failure));
       tell(bench::PhotoKept{wanted.file, wanted.batch,
                             session::Photo{answer.bytes, ending, wanted.of}});
@@ -274,10 +266,6 @@ EMSCRIPTEN_KEEPALIVE void slabside_picture_answered(int id, char* failure, char*
                                                     std::size_t count, int width, int height) {
   commands::Answer answer{commands::taken(failure), std::string(bytes, count), width, height};
   std::free(bytes);
-  const auto asked = commands::questions().find(id);
-  if (asked == commands::questions().end()) return;
-  const commands::Then then = std::move(asked->second);
-  commands::questions().erase(asked);
-  then(std::move(answer));
+  commands::questions().answer(id, std::move(answer));
 }
 }

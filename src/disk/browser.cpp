@@ -1,5 +1,7 @@
 #include "disk/browser.hpp"
 
+#include "disk/browser_questions.hpp"
+
 #include <emscripten/emscripten.h>
 
 #include <algorithm>
@@ -27,16 +29,10 @@ struct Outcome {
 };
 using Then = std::function<void(Outcome)>;
 
-// Questions under way, by what their answers will call them. A page has one.
-std::map<int, Then>& questions() {
-  static std::map<int, Then> all;
+// A page has one.
+BrowserQuestions<Outcome>& questions() {
+  static BrowserQuestions<Outcome> all;
   return all;
-}
-
-int question(Then then) {
-  static int last = 0;
-  questions().emplace(++last, std::move(then));
-  return last;
 }
 
 struct Job {
@@ -60,7 +56,7 @@ public:
   explicit BrowserDisk(std::function<void()> wake) : wake_(std::move(wake)) {}
   BrowserDisk(const BrowserDisk&) = delete;
   BrowserDisk& operator=(const BrowserDisk&) = delete;
-  ~BrowserDisk() override { questions().erase(asked_); }
+  ~BrowserDisk() override { questions().drop(asked_); }
 
   Ticket submit(Request request) override {
     waiting_.push_back({++last_ticket_, std::move(request)});
@@ -91,7 +87,7 @@ private:
   }
 
   int ask(Then then) {
-    asked_ = question([this, then = std::move(then)](Outcome outcome) {
+    asked_ = questions().ask([this, then = std::move(then)](Outcome outcome) {
       asked_ = 0;
       then(std::move(outcome));
       go_on();
@@ -246,9 +242,5 @@ extern "C" EMSCRIPTEN_KEEPALIVE void slabside_store_answered(int id, char* failu
                                                              std::size_t count) {
   disk::Outcome outcome{disk::taken(failure).value_or(""), std::string(bytes, count)};
   std::free(bytes);
-  const auto asked = disk::questions().find(id);
-  if (asked == disk::questions().end()) return; // who asked is gone
-  const disk::Then then = std::move(asked->second);
-  disk::questions().erase(asked);
-  then(std::move(outcome));
+  disk::questions().answer(id, std::move(outcome));
 }
