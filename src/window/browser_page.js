@@ -56,11 +56,12 @@ mergeInto(LibraryManager.library, {
       for (let frame = 0; frame < most_frames && document.activeElement !== page.typed; ++frame) _slabside_show();
     },
     // A button of the page was pressed, by voice, a switch, a key or a reader of screens: a finger of
-    // its own taps where the button stands, or holds.
+    // its own taps where the button stands, or holds. It lifts when it should have: what the program
+    // took meanwhile, on a tablet that is slow, is no time that it rested there.
     press: function (x, y, hold_ms) {
-      const page = SlabsidePage, finger = 99;
+      const page = SlabsidePage, finger = 99, lifted = performance.now() + hold_ms;
       const lift = () => {
-        _slabside_pointer(2, x, y, finger, 0, 1);
+        _slabside_pointer(2, x, y, finger, Math.max(0, performance.now() - lifted), 1);
         _slabside_hear();
         page.draw_field({x: x, y: y});
       };
