@@ -3,7 +3,7 @@
 'use strict';
 
 Slabside.pictures = {
-  picked: new Map(), // those of the last time, each as the program names it
+  picked: new Map(), // each as the program names it
   count: 0,          // of all times: two may be called the same
 
   // Without a `capture`, a tablet offers its camera and its files alike.
@@ -12,7 +12,6 @@ Slabside.pictures = {
     input.onchange = () => {
       const files = Array.from(input.files);
       input.value = ''; // the same may be picked again
-      pictures.picked.clear();
       tell(files.map(pictures.take));
     };
     input.click();
@@ -37,14 +36,17 @@ Slabside.pictures = {
   // Kept once, however often. What it answers are the digits of its name.
   keep: async function (image, ending) {
     const bytes = await Slabside.pictures.whole(image), digits = Slabside.sha256(bytes);
-    const {stayed} = await Slabside.store.join([[`photos/${digits}.${ending}`, bytes]]);
+    const {stayed} = await Slabside.store.join([[`photos/${digits}.${ending}`, bytes]]).catch((error) => {
+      throw error.name === 'QuotaExceededError' ? new Error('full') : error;
+    });
     if (stayed.length > 0) throw new Error('EEXIST');
     return {bytes: new TextEncoder().encode(digits)};
   },
 
   // Turned upright and made sRGB by the engine; smaller by a whole number each way, or so long at most.
   pixels_of: async function (bytes, by, longest) {
-    const picture = await createImageBitmap(new Blob([bytes]), {imageOrientation: 'from-image'});
+    const picture = await createImageBitmap(new Blob([bytes]), {imageOrientation: 'from-image'})
+        .catch(() => { throw new Error('damaged'); });
     const side = Math.max(picture.width, picture.height);
     const scale = longest > 0 ? Math.min(1, longest / side) : 1 / by;
     const canvas = document.createElement('canvas');

@@ -105,7 +105,10 @@ words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
   }
   bench.screen = options.screen;
   const std::string page = bench::batch_of(bench.book.page);
-  if (options.screen == bench::Screen::photos) bench::open_photos(bench, page, false);
+  if (options.screen == bench::Screen::photos) {
+    bench::Effects none;
+    bench::open_photos(bench, page, false, none);
+  }
   bench::step(bench, bench::Tick{}, now);
   learn(bench, now);
   for (const bench::PadId& pad : options.taps)

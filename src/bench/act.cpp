@@ -27,7 +27,8 @@ void turn_to(Bench& bench, Screen screen, const Now& now, Effects& effects) {
   if (screen == Screen::slab && bench.batch.empty() && !bench.plan.go_on.empty())
     return take_up(bench, std::string(bench.plan.go_on), now, effects);
   if (screen == Screen::pans) open_pans_from_top_bar(bench, now);
-  if (screen == Screen::photos) return open_photos(bench, batch_of(bench.book.page), false);
+  if (screen == Screen::photos)
+    return open_photos(bench, batch_of(bench.book.page), false, effects);
   if (screen == Screen::binder && bench.shelf_page.card)
     open_making(bench, bench.shelf_page.card->id);
   if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench);

@@ -37,7 +37,7 @@ void take_up(Bench& bench, const std::string& batch, const Now& now, Effects& ef
 // From the trail that shows it, which the way back leads to.
 void open_photo_of_trail(Bench& bench, const std::string& key, Effects& effects);
 // Of the Book's batch, or of that on the slab.
-void open_photos(Bench& bench, const std::string& batch, bool from_slab);
+void open_photos(Bench& bench, const std::string& batch, bool from_slab, Effects& effects);
 void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects& effects);
 void take_listed(Bench& bench, PicturesListed listed);
 void take_seen(Bench& bench, const ImageSeen& seen);

@@ -218,18 +218,20 @@ std::optional<Target> target_of(const Bench& bench) {
 
 }
 
-void open_photos(Bench& bench, const std::string& batch, bool from_slab) {
+// Those that were not yet asked about wait for the hands to come back.
+void open_photos(Bench& bench, const std::string& batch, bool from_slab, Effects& effects) {
   PhotosState& state = bench.photos;
   turn_to(state, PhotosPage::kept);
-  state.batch = batch;
+  state.waiting[std::exchange(state.batch, batch)] = std::exchange(state.asked, {});
+  state.asked = std::exchange(state.waiting[batch], {});
   state.from_slab = from_slab;
-  state.asked.clear();
   go_to(bench, Screen::photos);
+  if (!state.asked.empty()) ask_about(bench, effects);
 }
 
 void open_photo_of_trail(Bench& bench, const std::string& key, Effects& effects) {
   const bool slab = bench.screen == Screen::slab;
-  open_photos(bench, slab ? bench.batch : batch_of(bench.book.page), slab);
+  open_photos(bench, slab ? bench.batch : batch_of(bench.book.page), slab, effects);
   fold_of(bench, bench.photos.batch);
   bench.photos.from_trail = true;
   open_one(bench, key, effects);
@@ -241,7 +243,7 @@ void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects&
   if (!state.there || dropped.files.empty() || bench.locked) return;
   if (!target) return say_error(bench, {PhotosSay::no_batch, {}}, now);
   const bool asks = bench.screen == Screen::photos && state.page == PhotosPage::asked;
-  if (!asks) open_photos(bench, target->batch, target->from_slab);
+  if (!asks) open_photos(bench, target->batch, target->from_slab, effects);
   state.asked.insert(state.asked.end(), dropped.files.begin(), dropped.files.end());
   if (!asks) ask_about(bench, effects);
 }
@@ -291,7 +293,10 @@ void take_kept(Bench& bench, const PhotoKept& kept, const Now& now, Effects& eff
   if (bench.sitting.left) return;
   if (!is_kept(bench, kept.batch, *kept.photo))
     record_photo(bench, kept.batch, *kept.photo, now, effects);
-  if (!looked_at) return;
+  if (!looked_at) {
+    std::erase(kept.batch == state.batch ? state.asked : state.waiting[kept.batch], kept.file);
+    return;
+  }
   ask_next(bench, effects);
   const bool to_read = kept.photo->of == session::PhotoOf::swatch;
   if (to_read && state.page == PhotosPage::kept) open_one(bench, key_of(*kept.photo), effects);

@@ -118,13 +118,14 @@ struct PhotosState {
   std::size_t in_folder = 0;         // of which those are the newest
   bool waits = false;                // an answer is to come
   std::optional<words::Error> failure;
-  std::map<std::string, words::Error> no_pictures; // images that cannot be shown, and why
-  std::vector<std::string> asked;                  // files; the first is asked about
-  std::string open;                                // its key
-  std::optional<ImageFacts> facts;                 // of the picture that is shown large
-  std::vector<colour::Box> regions;                // a swatch, then bare paper
-  std::size_t region = 0;                          // the one that moves
-  std::vector<std::size_t> at_fault;               // regions of which the last reading failed
+  std::map<std::string, words::Error> no_pictures;         // images that cannot be shown, and why
+  std::vector<std::string> asked;                          // files; the first is asked about
+  std::map<std::string, std::vector<std::string>> waiting; // likewise, of other batches
+  std::string open;                                        // its key
+  std::optional<ImageFacts> facts;                         // of the picture that is shown large
+  std::vector<colour::Box> regions;                        // a swatch, then bare paper
+  std::size_t region = 0;                                  // the one that moves
+  std::vector<std::size_t> at_fault; // regions of which the last reading failed
   struct Hold {
     int finger = 0;
     Point from; // of the region's middle, on the glass

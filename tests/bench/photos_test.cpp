@@ -50,6 +50,26 @@ TEST_CASE("several files are asked about one after the other, and each may be le
   CHECK(h.photos().thumbs.empty());
 }
 
+TEST_CASE("files that wait go on waiting while the hands are elsewhere") {
+  Maker h;
+  h.wanted(Dropped{{"/tmp/one.jpg", "/tmp/two.jpg", "/tmp/three.jpg"}});
+  h.give(ImageSeen{"file:/tmp/one.jpg", facts_of_swatch()});
+  h.wanted("photo_of dot");
+  h.tap("today");
+  h.give(PhotoKept{"/tmp/one.jpg", h.batch, session::Photo{sum_a, "jpg", session::PhotoOf::dot}});
+  h.tap("book");
+  if (!h.shows("photos")) h.tap("batch " + h.batch);
+  CHECK(h.looks_at(h.wanted("photos"), "file:/tmp/two.jpg"));
+  CHECK(h.photos().page == PhotosPage::asked);
+  CHECK(h.photos().more == 1);
+  CHECK(h.looks_at(h.wanted("leave"), "file:/tmp/three.jpg"));
+  h.tap("leave");
+  CHECK(h.photos().page == PhotosPage::kept);
+  CHECK(h.photos().thumbs.size() == 1);
+  h.tap("leave");
+  CHECK(h.wanted("photos").empty());
+}
+
 TEST_CASE("a file dropped on the slab goes to the batch there, and the way leads back to it") {
   Hands h;
   h.b.photos.there = true;
