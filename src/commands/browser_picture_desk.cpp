@@ -8,6 +8,7 @@
 #include "studio/picture.hpp"
 #include "words/lists.hpp"
 #include "words/photos_says.hpp"
+#include "words/studio_says.hpp"
 
 #include <emscripten/emscripten.h>
 
@@ -33,7 +34,7 @@ namespace {
 using words::PhotosSay;
 
 struct Answer {
-  std::string failure; // the browser's own words, "gone" or "changed"; empty: none
+  std::string failure; // "gone", "changed", "full", "damaged" or the browser's words; empty: none
   std::string bytes;
   int width = 0, height = 0;
 };
@@ -46,6 +47,8 @@ disk::BrowserQuestions<Answer>& questions() {
 words::Error failure_of(const std::string& image, const std::string& failure) {
   if (failure == "gone") return {PhotosSay::gone, {shortened(image)}};
   if (failure == "changed") return {PhotosSay::changed, {shortened(image)}};
+  if (failure == "full") return {PhotosSay::browser_full, {}};
+  if (failure == "damaged") return {words::StudioSay::photo_not_decoded, {}};
   return {PhotosSay::browser_failed, {failure}};
 }
 

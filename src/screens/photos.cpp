@@ -5,10 +5,13 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "screens/trail_geometry.hpp"
 #include "words/colour_says.hpp"
 #include "words/letters.hpp"
 #include "words/photos_says.hpp"
 #include "words/screens_says.hpp"
+
+#include <algorithm>
 
 namespace screens {
 
@@ -132,17 +135,30 @@ void frame_on_photo(Sheet& sheet, const Rect& r, const PhotosView::Region& regio
                                       0});
 }
 
-// Under its frame, or over it where the picture ends.
-void name_on_photo(Sheet& sheet, const Rect& frame, const Rect& picture, const std::string& name) {
-  const Ground g = plain(theme(false));
-  const double w = width_mm(name, cap::small, true) + 2.4, h = 4.2;
-  const double below = frame.bottom() + 1.2;
-  const double y = below + h <= picture.bottom() ? below : frame.y - h - 1.2;
+// Under its frame, else over it, else within: where the picture goes on and no other frame lies.
+Rect place_of_name(const Rect& frame, double w, const PhotosView& photos) {
+  constexpr double h = 4.2, off = 1.2;
+  const Rect& picture = *photos.picture;
   const double x =
       std::clamp(frame.centre().x - w / 2, picture.x, std::max(picture.x, picture.right() - w));
-  sheet.shapes.push_back(Box{{x, y, w, h}, 0.8, g.fill, clear, 0});
-  write(sheet, {x + w / 2, y + h - 1}, Anchor::centre, {cap::small, true, cap::small}, g.ink, name,
-        w);
+  const auto free = [&](const Rect& place) {
+    return place.y >= picture.y && place.bottom() <= picture.bottom() &&
+           std::none_of(photos.regions.begin(), photos.regions.end(), [&](const auto& region) {
+             return region.at != frame && overlap(place, region.at);
+           });
+  };
+  const Rect below{x, frame.bottom() + off, w, h}, above{x, frame.y - h - off, w, h};
+  if (free(below)) return below;
+  return free(above) ? above : Rect{x, frame.bottom() - h - 2 * off, w, h};
+}
+
+void name_on_photo(Sheet& sheet, const Rect& frame, const PhotosView& photos,
+                   const std::string& name) {
+  const Ground g = plain(theme(false));
+  const Rect place = place_of_name(frame, width_mm(name, cap::small, true) + 2.4, photos);
+  sheet.shapes.push_back(Box{place, 0.8, g.fill, clear, 0});
+  write(sheet, {place.centre().x, place.bottom() - 1}, Anchor::centre,
+        {cap::small, true, cap::small}, g.ink, name, place.w);
 }
 
 void draw_regions(Sheet& sheet, const PhotosView& photos) {
@@ -152,7 +168,7 @@ void draw_regions(Sheet& sheet, const PhotosView& photos) {
   for (const PhotosView::Region& region : photos.regions) {
     const Say name = region.at_fault ? (region.paper ? Say::paper_at_fault : Say::paint_at_fault)
                                      : (region.paper ? Say::paper : Say::paint);
-    name_on_photo(sheet, region.at, *photos.picture, say(name));
+    name_on_photo(sheet, region.at, photos, say(name));
   }
 }
 
@@ -226,7 +242,8 @@ std::vector<Said> said_of_asked(const PhotosView& photos) {
   if (photos.picture && !photos.failure)
     out.push_back({say(photos.waits ? Say::not_kept : Say::of_what), true});
   if (photos.see_through) out.push_back({say(Say::see_through)});
-  if (photos.more > 0) out.push_back({say(Say::of_what_more, {std::to_string(photos.more)})});
+  if (photos.more == 1) out.push_back({say(Say::of_what_one_more)});
+  if (photos.more > 1) out.push_back({say(Say::of_what_more, {std::to_string(photos.more)})});
   return out;
 }
 
@@ -343,8 +360,10 @@ words::Sentence way_back(const PhotosView& photos) {
   switch (photos.page) {
   case PhotosPage::kept: return Say::to_batch;
   case PhotosPage::open: return photos.from_trail ? Say::to_batch : Say::to_all;
-  case PhotosPage::folder:
-  case PhotosPage::asked: return words::ScreensSay::pad_leave_number;
+  case PhotosPage::asked:
+    if (photos.more > 0) return Say::leave_out;
+    return words::ScreensSay::pad_leave_number;
+  case PhotosPage::folder: return words::ScreensSay::pad_leave_number;
   }
   return {};
 }

@@ -26,7 +26,9 @@ std::string_view english(PhotosSay id) {
   case Say::folder_count: return "{0} pictures, newest first";
   case Say::folder_count_most: return "the newest {0} of {1} pictures: the rest is not listed";
   case Say::of_what: return "What is it a photo of?";
+  case Say::of_what_one_more: return "One more is waiting.";
   case Say::of_what_more: return "{0} more are waiting.";
+  case Say::leave_out: return "leave it out";
   case Say::of_swatch: return "swatch";
   case Say::of_dot: return "dot";
   case Say::of_pan: return "pan";
@@ -78,6 +80,8 @@ std::string_view english(PhotosSay id) {
   case Say::gone_short: return "the file is gone";
   case Say::not_shown_short: return "it cannot be shown";
   case Say::browser_failed: return "this browser could not do it: {0}";
+  case Say::browser_full:
+    return "there is no room left for it on this device: make some, then tap once more";
   case Say::cannot_keep: return "The photo is not kept: {0}";
   }
   return "";

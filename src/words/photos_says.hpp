@@ -25,7 +25,9 @@ enum class PhotosSay {
   folder_count,      // 0: how many
   folder_count_most, // 0: listed, 1: there
   of_what,
+  of_what_one_more,
   of_what_more, // 0: how many
+  leave_out,
   of_swatch,
   of_dot,
   of_pan,
@@ -68,6 +70,7 @@ enum class PhotosSay {
   gone_short,
   not_shown_short,
   browser_failed, // 0: the browser's own words
+  browser_full,
 };
 
 constexpr Table table_of(PhotosSay) { return Table::photos; }
