@@ -62,7 +62,8 @@ const Slabside = {
     if (Slabside.has_stopped) return;
     console.error(why);
     Slabside.end();
-    Slabside.show_words(Slabside.say('stopped', why), Slabside.say('start_again'), () => location.reload());
+    const sentence = `${why}`.replace(/[.\s]*$/, '.');
+    Slabside.show_words(Slabside.say('stopped', sentence), Slabside.say('start_again'), () => location.reload());
   },
 
   // Every way from the page into the program. One that does not come back as it should is the last.
@@ -72,7 +73,7 @@ const Slabside = {
       try {
         return enter(...words);
       } catch (error) {
-        Slabside.stop(`${error}, ${name}.`);
+        Slabside.stop(`${error}, ${name}`);
         return 0;
       }
     };
@@ -88,7 +89,7 @@ const Slabside = {
 var Module = {
   canvas: document.getElementById('canvas'),
   locateFile: (file) => `${document.body.dataset.version}/${file}`,
-  onAbort: (why) => Slabside.stop(why + '.'),
+  onAbort: (why) => Slabside.stop(why),
   instantiateWasm: (imports, receive) => {
     const place = Module.locateFile('slabside.wasm');
     const whole = async () => WebAssembly.instantiate(await (await fetch(place)).arrayBuffer(), imports);
@@ -96,7 +97,7 @@ var Module = {
     WebAssembly.instantiateStreaming(fetch(place), imports)
       .catch((error) => { if (error instanceof TypeError) return whole(); throw error; })
       .then(({instance, module}) => receive({exports: Slabside.guard(instance.exports)}, module))
-      .catch((error) => Slabside.stop(error.message + '.'));
+      .catch((error) => Slabside.stop(error.message));
     return {};
   },
   slabsideShown: () => {},
@@ -107,7 +108,7 @@ var Module = {
 };
 
 window.addEventListener('error', (event) => {
-  if (!event.message.startsWith('ResizeObserver loop')) Slabside.stop(event.message + '.'); // else a remark
+  if (!event.message.startsWith('ResizeObserver loop')) Slabside.stop(event.message); // else a remark
 });
 window.addEventListener('unhandledrejection', (event) => {
   if (event.reason instanceof WebAssembly.RuntimeError) Slabside.stop(`${event.reason}.`);

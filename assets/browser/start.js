@@ -5,7 +5,7 @@
 Slabside.start = function () {
   const script = document.createElement('script');
   script.src = Module.locateFile('slabside.js');
-  script.onerror = () => Slabside.stop(`${script.src}.`);
+  script.onerror = () => Slabside.stop(script.src);
   document.body.append(script);
 };
 
