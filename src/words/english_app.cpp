@@ -90,7 +90,7 @@ std::string_view english(AppSay id) {
   case Say::pad_by_day: return "lighter, for the day";
   case Say::pad_page_back: return "page back";
   case Say::pad_page_on: return "next page";
-  case Say::pad_clear: return "empty the search";
+  case Say::pad_clear: return "empty this field";
   case Say::pad_dot_photo: return "photo of a dot, {0}";
   case Say::pad_erase: return "erase the last digit";
   case Say::pad_pan: return "pan {0}";
