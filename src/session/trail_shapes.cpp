@@ -169,8 +169,11 @@ Rect trail_window(const TrailPlot& p) {
 Point beside_others(Point at, double size, const std::vector<Point>& others) {
   const double step = size * 1.08;
   constexpr double places[]{0, 1, 2, 3, -1, -2, -3}; // words stand at the left
+  const bool left_of_them = std::any_of(others.begin(), others.end(), [&](const Point& other) {
+    return other.x > at.x && other.x - at.x < step && std::abs(other.y - at.y) < size * 0.8;
+  });
   for (const double place : places) {
-    const Point here{at.x + place * step, at.y};
+    const Point here{at.x + (left_of_them ? -place : place) * step, at.y};
     const bool free = std::none_of(others.begin(), others.end(), [&](const Point& other) {
       return std::abs(other.x - here.x) < step * 0.99 && std::abs(other.y - here.y) < size * 0.8;
     });

@@ -52,7 +52,8 @@ std::vector<shapes::Shape> trail_stages(const TrailPlot& plot);
 // What the way is clipped to: a little wider than where it runs, for the breadth of a line.
 Rect trail_window(const TrailPlot& plot);
 
-// Where a sign may stand without covering others: at its place, or a step or a few to a side of it.
+// Where a sign may stand without covering others: at its place, or a step or a few to a side of it,
+// left of those that are right of it.
 Point beside_others(Point at, double size, const std::vector<Point>& others);
 
 // The lines of a trail, cut where nobody was there; the last pieces between cuts.

@@ -230,3 +230,10 @@ TEST_CASE("signs at one place stand beside each other, and one elsewhere stays")
     for (std::size_t j = 0; j < i; ++j) CHECK(std::abs(signs[i].x - signs[j].x) >= size);
   CHECK(session::beside_others({10, 20}, size, signs).x == 10);
 }
+
+TEST_CASE("of two signs at nearly one place, the one that is further left stands left") {
+  constexpr double size = 3;
+  std::vector<Point> signs{{10, 10}};
+  CHECK(session::beside_others({9.5, 10}, size, signs).x < 10 - size);
+  CHECK(session::beside_others({10.5, 10}, size, signs).x > 10 + size);
+}
