@@ -232,9 +232,10 @@ double index_of(const Bench& bench, double gum_g, double honey_g) {
   return paint::tack_index(dry, planned_room(bench)).value_or(0);
 }
 
-// The first time as much as is usual, then no more than twice what was too little, and less than
-// what stayed tacky; what was good is enough.
+// As much as was good. Before that: the first time as much as is usual, then no more than twice
+// what was too little, and less than what stayed tacky.
 double sweet_enough(const Bench& bench, const Planned& planned, double range_low, const Tried& so) {
+  if (so.good_index) return *so.good_index;
   constexpr double at_most = 2, hardly = 0.1;
   const double gum_g = planned_dry(bench, planned).gum_g, none = index_of(bench, gum_g, 0);
   const double usual = index_of(bench, gum_g, usual_honey_solids_g(planned.binder_g)) - none;
@@ -246,7 +247,7 @@ double sweet_enough(const Bench& bench, const Planned& planned, double range_low
     const double tacky = *so.tacky_index - none;
     more = first ? tacky / 2 : std::sqrt(failed * std::max(failed, tacky));
   }
-  return std::min(none + more, so.good_index.value_or(none + more));
+  return none + more;
 }
 
 LastTime asked_by(const Bench& bench, const Planned& planned, const DriedPaint& last,
