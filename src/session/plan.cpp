@@ -1,5 +1,8 @@
 #include "session/plan.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 namespace session {
 
 namespace {
@@ -37,6 +40,13 @@ double pigment_share(const Batch& batch) {
 
 }
 
+std::optional<int> drops_to_come(const ToCome& one, const Measures& of) {
+  const Tapped whole = tapped((one.there_g + one.g) / of.g_per_mL, of);
+  if (whole.drops == 0 || whole.spoons > 0) return std::nullopt;
+  const auto there = std::lround(one.there_g / of.g_per_mL / of.drop_mL);
+  return std::max(0, whole.drops - static_cast<int>(there));
+}
+
 std::vector<ToCome> to_come(const Batch& batch) {
   std::vector<ToCome> out;
   if (!batch.plan || batch.progress != Progress::open || batch.newer) return out;
@@ -48,7 +58,10 @@ std::vector<ToCome> to_come(const Batch& batch) {
     const bool pigment = card->kind() == CardKind::pigment;
     if (pigment && wet) continue;
     const double wanted = pigment ? *take.g : *take.g * share, there = grams_in(batch, take.of);
-    if (there < near_enough * wanted) out.push_back({card, wanted - there, there > 0});
+    const ToCome one{card, wanted - there, there};
+    const bool counted =
+        is_liquid(card->kind()) && drops_to_come(one, measures_in(batch, *card)) == 0;
+    if (there < near_enough * wanted && !counted) out.push_back(one);
   }
   return out;
 }

@@ -31,7 +31,7 @@ std::string asked(const make::Writer& w) {
   const Batch batch = make::folded({w.log}, "b");
   std::string out;
   for (const ToCome& one : to_come(batch))
-    out += one.card->id + " " + words::invariant(one.g, 2) + (one.begun ? " more; " : "; ");
+    out += one.card->id + " " + words::invariant(one.g, 2) + (one.there_g > 0 ? " more; " : "; ");
   return out;
 }
 

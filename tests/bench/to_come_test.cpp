@@ -1,0 +1,43 @@
+#include "planned.hpp"
+
+#include <algorithm>
+
+using namespace bench;
+using namespace hands;
+
+namespace {
+
+const ToComeView* honey_to_come(const SlabView& slab) {
+  const auto one = std::find_if(slab.to_come.begin(), slab.to_come.end(),
+                                [](const auto& v) { return v.kind == session::CardKind::honey; });
+  return one == slab.to_come.end() ? nullptr : &*one;
+}
+
+}
+
+TEST_CASE("who counts the drops of what is to come is asked for as many as were said at first") {
+  for (const double planned : {7.0, 11.0, 14.0, 22.0, 26.0}) {
+    CAPTURE(planned);
+    Hands h;
+    session::RecipeCard recipe;
+    recipe.pigments = {{"pb28", session::SaidIn::spoons, 1, "teaspoon"}};
+    recipe.liquids = {{"gum_12", session::SaidIn::spoons, 1, "teaspoon"},
+                      {"honey_11", session::SaidIn::drops, planned, "dropper"}};
+    recipe.per_spoons = 1;
+    recipe.per_with = "teaspoon";
+    on_shelf(h, recipe_card("r", "By the spoon", recipe));
+    for (const char* pad : {"recipes", "recipe r", "begin"}) h.tap(pad);
+    SlabView slab = h.slab();
+    REQUIRE(honey_to_come(slab));
+    const Tapped whole = honey_to_come(slab)->amount;
+    REQUIRE(whole.spoons == 0);
+    REQUIRE(whole.drops >= 5);
+    for (int i = 3; i < whole.drops; ++i) h.tap("add honey_11");
+    slab = h.slab();
+    REQUIRE(honey_to_come(slab));
+    CHECK(honey_to_come(slab)->amount.drops == 3);
+    for (int i = 0; i < 3; ++i) h.tap("add honey_11");
+    slab = h.slab();
+    CHECK_FALSE(honey_to_come(slab));
+  }
+}
