@@ -98,9 +98,7 @@ struct Read { // into the entry, line after line
   }
   void operator()(const session::Gathered&) { off_the_slab(); }
   void operator()(const session::Closed&) { off_the_slab(); }
-  void operator()(const session::StageBegan&) {
-    if (to.entry.lies == BookEntry::in_jar) lay(BookEntry::on_slab);
-  }
+  void operator()(const session::StageBegan&) { put(BookEntry::on_slab); } // even after a pour
   void operator()(const session::Discarded&) { to.entry.discarded = true; }
   template <words::one_of<
       session::Began, session::LaidOut, session::PutAway, session::Bought, session::StockWeighed,
@@ -120,8 +118,10 @@ struct Read { // into the entry, line after line
     return last->second;
   }
   void lay(BookEntry::Lies where) {
+    if (to.entry.poured_at == 0) put(where);
+  }
+  void put(BookEntry::Lies where) {
     BookEntry& entry = to.entry;
-    if (entry.poured_at > 0) return;
     if (entry.lies != where) entry.lies_since = entry.lies_from = line->at;
     entry.lies = where;
   }

@@ -73,7 +73,7 @@ std::optional<Due> to_weigh(const std::string& batch, const BookEntry& entry, st
 
 // Likewise.
 std::optional<Due> unpoured(const std::string& batch, const BookEntry& entry, std::int64_t now_ms) {
-  const bool judged = !entry.verdicts.empty();
+  const bool judged = !entry.verdicts.empty() && entry.verdicts.back().at >= entry.lies_from;
   if (entry.discarded || entry.lies == BookEntry::nowhere || judged) return std::nullopt;
   const std::int64_t since = std::min(entry.lies_since, now_ms);
   if (since <= 0) return std::nullopt;

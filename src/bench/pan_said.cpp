@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <set>
 
 namespace bench {
 
@@ -16,24 +17,43 @@ std::int64_t poured_at(const session::Batch& batch, int number) {
   return at;
 }
 
-double binder_g(const session::Batch& batch, std::int64_t from, std::int64_t to) {
+using Kinds = std::set<session::CardKind>;
+
+double grams_of(const Kinds& kinds, const session::Batch& batch, std::int64_t from,
+                std::int64_t to) {
   double g = 0;
   for (const session::Entry& e : batch.entries) {
     const auto* added = std::get_if<session::Added>(&e.event);
     if (!added || e.withdrawn || !e.grams || e.at <= from || e.at > to) continue;
     const auto card = batch.cards.find(added->of);
-    if (card != batch.cards.end() && card->second.kind() == session::CardKind::binder)
-      g += e.grams->value;
+    if (card != batch.cards.end() && kinds.count(card->second.kind())) g += e.grams->value;
   }
   return g;
 }
 
 // More than a drop too many would be, and mulled in: it is off the slab.
-bool got_binder_since(const session::Batch& batch, std::int64_t at) {
+bool got_since(const Kinds& kinds, const session::Batch& batch, std::int64_t at) {
   constexpr double worth_it = 0.05; // of what was in it: own choice
   constexpr std::int64_t ever = std::numeric_limits<std::int64_t>::max();
-  return batch.progress != session::Progress::open &&
-         binder_g(batch, at, ever) >= worth_it * binder_g(batch, 0, at);
+  const double since = grams_of(kinds, batch, at, ever);
+  return batch.progress != session::Progress::open && since > 0 &&
+         since >= worth_it * grams_of(kinds, batch, 0, at);
+}
+
+bool lacks_still(const session::Batch& batch, const session::Judged& said) {
+  using session::CardKind;
+  switch (said.verdict.as) {
+  case session::Became::sticky: return !said_early(batch, said);
+  case session::Became::rubs_off: return !got_since({CardKind::binder}, batch, said.at);
+  case session::Became::wont_rewet:
+    return !got_since({CardKind::honey, CardKind::glycerin}, batch, said.at);
+  case session::Became::good:
+  case session::Became::full:
+  case session::Became::sunken:
+  case session::Became::cracked:
+  case session::Became::mould: return false;
+  }
+  return false;
 }
 
 // A pan that was begun since says nothing of the others.
@@ -81,10 +101,7 @@ bool said_early(const session::Batch& batch, const session::Judged& said) {
 std::optional<session::Became> bars_layer(const session::Batch& batch) {
   const auto said = last_of_all(batch);
   if (!said || is_poured_over(batch, said->at)) return std::nullopt;
-  const session::Became as = said->verdict.as;
-  const bool bars = (as == session::Became::sticky && !said_early(batch, *said)) ||
-                    (as == session::Became::rubs_off && !got_binder_since(batch, said->at));
-  return bars ? std::optional(as) : std::nullopt;
+  return lacks_still(batch, *said) ? std::optional(said->verdict.as) : std::nullopt;
 }
 
 }

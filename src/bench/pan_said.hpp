@@ -16,8 +16,8 @@ std::vector<int> said_apart(const session::Batch& batch);
 bool said_early(const session::Batch& batch, const session::Judged& said);
 
 // Why no layer goes on, as it was said of all pans: sticky, when they had their time to dry; rubs
-// off, until what is left was given binder and gathered again. A pan that was begun later changes
-// nothing of it. Absent: a layer may go on.
+// off or won't re-wet, until what is left was given binder or honey and gathered again. A pan that
+// was begun later changes nothing of it. Absent: a layer may go on.
 std::optional<session::Became> bars_layer(const session::Batch& batch);
 
 }

@@ -80,8 +80,7 @@ PansView::Next next_of(const session::Batch& batch, int meant, const Now& now) {
     return is_full(pan) || (meant > 0 && pan.number != meant);
   });
   if (full) return {Next::full, 0, 0, false};
-  if (const auto barred = bars_layer(batch))
-    return {*barred == session::Became::sticky ? Next::tacky : Next::rubs_off, 0, 0, false};
+  if (const auto by = bars_layer(batch)) return {.kind = Next::barred, .barred_by = by};
   if (pours_to_come(batch).layers == 0) return {Next::none_left, 0, 0, false};
   const auto layer = next_layer(batch, meant);
   if (!layer) return {Next::unknown, 0, 0, false};

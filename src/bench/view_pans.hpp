@@ -60,11 +60,11 @@ struct PansView {
       full,
       unknown,
       none_left,
-      tacky,
-      rubs_off
+      barred
     } kind = nothing;
     double low_h = 0, high_h = 0; // from now
     bool weighed = false;         // by what the scale said
+    std::optional<session::Became> barred_by = {};
   };
   struct Weighing {
     double hours = 0, g = 0;

@@ -46,6 +46,11 @@ std::string fill_words(const paint::Interval& fill) {
   return say(best->say);
 }
 
+std::string barred_words(session::Became by) {
+  if (by == session::Became::sticky) return say(Say::pans_while_tacky);
+  return say(by == session::Became::rubs_off ? Say::pans_while_rubs : Say::pans_while_hard);
+}
+
 }
 
 NextWords next_words(const Sheet& sheet, const PansView& pans) {
@@ -66,8 +71,7 @@ NextWords next_words(const Sheet& sheet, const PansView& pans) {
   case Next::now: return {next, say(Say::pans_now), firm};
   case Next::full: return {"", say(Say::pans_full), say(words::BenchSay::pans_no_more)};
   case Next::none_left: return {"", say(words::BenchSay::pans_left_none), ""};
-  case Next::tacky: return {say(Say::pans_no_layer), say(Say::pans_while_tacky), ""};
-  case Next::rubs_off: return {say(Say::pans_no_layer), say(Say::pans_while_rubs), ""};
+  case Next::barred: return {say(Say::pans_no_layer), barred_words(*n.barred_by), ""};
   case Next::unknown: return {next, say(Say::pans_when_firm), ""};
   }
   return {};
@@ -245,8 +249,7 @@ std::string ready_words(const Sheet& sheet, const PansView::Curve& curve) {
 std::string curve_words(const PansView& pans) {
   const words::Args pan{std::to_string(pans.curve.pan)};
   using Next = PansView::Next;
-  const bool barred = pans.next.kind == Next::tacky || pans.next.kind == Next::rubs_off;
-  if (pans.curve.layer == 0 && !barred) return say(Say::pan_is_full, pan);
+  if (pans.curve.layer == 0 && pans.next.kind != Next::barred) return say(Say::pan_is_full, pan);
   return say(pans.weighings.empty() ? Say::pan_water : Say::pan_dries, pan);
 }
 

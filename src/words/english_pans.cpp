@@ -32,6 +32,7 @@ std::string_view english(PansSay id) {
   case Say::pans_no_layer: return "no layer";
   case Say::pans_while_tacky: return "while it is tacky";
   case Say::pans_while_rubs: return "it needs more binder";
+  case Say::pans_while_hard: return "it needs honey or glycerin";
   case Say::pans_when_firm: return "when it is firm to the touch";
   case Say::pans_first: return "first layer";
   case Say::pans_from_room: return "from the room: a weighed pan knows better";

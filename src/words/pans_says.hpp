@@ -33,6 +33,7 @@ enum class PansSay {
   pans_no_layer,
   pans_while_tacky,
   pans_while_rubs,
+  pans_while_hard,
   pans_first,
   pans_from_room,
   pans_from_guess,

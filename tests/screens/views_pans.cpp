@@ -216,12 +216,14 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   said.notice.error = words::Error{words::BenchSay::pans_still_wet, {"14"}};
   keep("a wet one tapped", b, said);
   PansView tacky = some;
-  tacky.next = {PansView::Next::tacky, 0, 0, false};
+  tacky.next = {.kind = PansView::Next::barred, .barred_by = session::Became::sticky};
   tacky.all = 0;
   tacky.curve.layer = 0;
   keep("stay tacky", b, tacky);
-  tacky.next.kind = PansView::Next::rubs_off;
+  tacky.next.barred_by = session::Became::rubs_off;
   keep("rub off", b, tacky);
+  tacky.next.barred_by = session::Became::wont_rewet;
+  keep("will not re-wet", b, tacky);
   PansView maybe = some;
   maybe.next.kind = PansView::Next::maybe_now;
   maybe.save_failure =
