@@ -51,7 +51,8 @@ std::string_view english(StudioSay id) {
   case Say::told_file_refused: return "“{0}” cannot be used. {1}";
   case Say::photo_empty: return "The photo is empty.";
   case Say::photo_too_long: return "A photo has at most {0} bytes.";
-  case Say::photo_not_known: return "A photo is a JPEG or a PNG, and this is neither: save it as a JPEG first.";
+  case Say::photo_not_known:
+    return "A photo is a JPEG or a PNG, and this is neither: save it as a JPEG first.";
   case Say::photo_without_size: return "The photo breaks off before it says how large it is.";
   case Say::photo_too_large:
     return "The photo is {0} × {1} pixels large; {2} million are the most: make it smaller first.";

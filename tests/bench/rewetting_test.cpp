@@ -23,7 +23,7 @@ void study_all(Hands& h) {
 
 // 12 g of cobalt blue in so much of that binder, poured, and judged three days later.
 std::string batch_that_became(Hands& h, const std::string& as, const std::string& binder = "gum_12",
-                              const char* g = "9") {
+                              const char* g = "9", int drops_of_honey = 0) {
   h.tap("plan");
   h.tap("pigment pb28");
   h.tap("binder " + binder);
@@ -34,6 +34,7 @@ std::string batch_that_became(Hands& h, const std::string& as, const std::string
   h.tap("amount weigh");
   h.tap("add " + binder);
   h.type(g);
+  for (int i = 0; i < drops_of_honey; ++i) h.tap("add honey_11");
   for (const char* pad : {"pass", "pass", "pass", "gather", "pans", "pour_all"}) h.tap(pad);
   h.wait(3 * 24 * 3600);
   h.tap("judge");
@@ -270,6 +271,20 @@ TEST_CASE("what once helped is asked for again, and nothing where the plan is li
   CHECK(again->earlier);
   CHECK(again->in_plan);
   CHECK_FALSE(glance(h, "gum_12_honey").last_time);
+}
+
+TEST_CASE("once some honey was good and less was too little, as much as was good is planned") {
+  Hands h;
+  const std::string good = batch_that_became(h, "good", "gum_12", "9", 30);
+  batch_that_became(h, "wont_rewet", "gum_12", "9", 5);
+  const PlanView plan = planned_with(h, "gum_12");
+  REQUIRE(plan.last_time);
+  const auto parts = session::material_of(*shelf_card(h.b, "gum_12"))->parts;
+  const session::Card& honey = *shelf_of(h.b, session::CardKind::honey).front();
+  paint::Wet dry{.gum_g = plan.planned->binder_g * parts.gum};
+  dry.honey_g = plan.last_time->g * session::material_of(honey)->parts.honey;
+  const double index = *paint::tack_index(dry, {h.b.plan.celsius, h.b.plan.humidity});
+  CHECK(index == Approx(h.b.rewetting.of.at(good).index).epsilon(0.02));
 }
 
 TEST_CASE("what was good is enough, and what stayed tacky is not asked for again") {
