@@ -107,6 +107,24 @@ test('one tap that comes as a touch and as a press counts once', async (t) => {
   await glass.close();
 });
 
+test('a press by name counts, however long the program takes to draw it', async (t) => {
+  const glass = await opened(t, lying);
+  await on_the_slab(glass);
+  const before = added(await kept_until(glass.page, (files) => files.size > 0));
+  await glass.page.evaluate(() => {
+    const canvas = document.getElementById('canvas'), gl = canvas.getContext('webgl2') || canvas.getContext('webgl');
+    const draw = gl.drawElements;
+    gl.drawElements = (...how) => {
+      window.slabsideClock.run_ms += 2000;
+      window.slabsideClock.wall_ms += 2000;
+      return draw.apply(gl, how);
+    };
+  });
+  for (let i = 0; i < 3; ++i) await press_pad(glass, 'add gum_12');
+  assert.equal(added(await kept_until(glass.page, (files) => added(files) >= before + 3)), before + 3);
+  await glass.close();
+});
+
 // Fingers made in the page, as wide as they are said to be.
 const finger = (glass, type, id, [x, y], width) => glass.page.evaluate(([kind, pointerId, clientX, clientY, wide]) => {
   const canvas = document.getElementById('canvas');
