@@ -6,6 +6,8 @@
 #include <cmath>
 #include <utility>
 
+namespace advice_test {
+
 using namespace advised;
 
 TEST_CASE("advice follows the last note until something is added") {
@@ -364,4 +366,6 @@ TEST_CASE("what is made again is led to all that it took then, and further once 
   again.mull(200);
   again.feel(Feel::too_sticky);
   CHECK(again.advice().kind == Advice::add_drops);
+}
+
 }

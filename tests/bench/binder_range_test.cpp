@@ -10,6 +10,8 @@
 
 #include <cmath>
 
+namespace binder_range_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -186,4 +188,6 @@ TEST_CASE("a binder between those that a pigment was felt in is none that it was
     CHECK(blue_in(h.b, gum(water)).than == BinderRange::as_taught);
   CHECK(blue_in(h.b, gum(1.2)).than == BinderRange::stronger);
   CHECK(blue_in(h.b, gum(4)).than == BinderRange::thinner);
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 
+namespace book_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -195,4 +197,6 @@ TEST_CASE("the ghost is a batch judged good before one not judged, and never one
   make(h, "pb28", "tomorrow");
   CHECK(ghost().back().flow == judged_good.back().flow);
   CHECK(judged_good.back().flow > unjudged.back().flow + 0.05);
+}
+
 }

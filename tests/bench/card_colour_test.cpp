@@ -4,6 +4,8 @@
 #include "hands.hpp"
 #include "session/batch.hpp"
 
+namespace card_colour_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -111,4 +113,6 @@ TEST_CASE("Pans draws the paint as it was read, a stroke of it and no heap") {
   const auto pans = std::get<PansView>(view(h.b, h.now()).screen);
   CHECK(pans.swatch);
   CHECK(pans.colour == blue);
+}
+
 }

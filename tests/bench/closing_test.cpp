@@ -2,6 +2,8 @@
 #include "bench/due.hpp"
 #include "hands.hpp"
 
+namespace closing_test {
+
 using namespace hands;
 
 namespace {
@@ -63,4 +65,6 @@ TEST_CASE("closed on two tablets, it is open again with one tap") {
   h.tap("take_up");
   REQUIRE(h.b.batch == id);
   CHECK(progress(h, id) != session::Progress::closed);
+}
+
 }

@@ -6,6 +6,8 @@
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 
+namespace corrections_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -366,4 +368,6 @@ TEST_CASE("a line keeps the time of day that the clock showed when summer time h
   REQUIRE(lines.size() == 3); // the powder too
   CHECK(lines[0].offset_min == 0);
   CHECK(lines[1].offset_min == 60);
+}
+
 }

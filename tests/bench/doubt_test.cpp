@@ -10,6 +10,8 @@
 #include "words/paint_says.hpp"
 #include "words/session_says.hpp"
 
+namespace doubt_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -311,4 +313,6 @@ TEST_CASE("an amount of an earlier session is corrected, and what it was of is n
   later.type("1.5");
   CHECK(later.slab().warnings.empty());
   CHECK(binder_g(later) == Approx(1.5 * one));
+}
+
 }

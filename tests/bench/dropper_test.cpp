@@ -8,6 +8,8 @@
 #include "bench/planning.hpp"
 #include "bench/recalibration.hpp"
 
+namespace dropper_test {
+
 using doctest::Approx;
 using namespace hands;
 
@@ -264,4 +266,6 @@ TEST_CASE("a batch whose name was corrected is called so everywhere") {
   CHECK(name_of_batch(h.b, "b1") == "Weir blue");
   CHECK(proposed_name(h.b, "Weir bleu") == "Weir bleu");
   CHECK(proposed_name(h.b, "Weir blue") == "Weir blue, 2");
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+namespace due_test {
+
 using namespace bench;
 using namespace entries;
 
@@ -184,4 +186,6 @@ TEST_CASE("a pigment runs low where two batches like its last ones take more tha
   CHECK(due(index, {ochre}, jar, first, 0).empty()); // one more was bought
   ochre.made_on = words::date_of(20004);             // a new jar, that only the last batch was of
   CHECK(due(index, {ochre}, {}, first, 0).empty());
+}
+
 }

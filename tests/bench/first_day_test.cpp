@@ -2,6 +2,8 @@
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 
+namespace first_day_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -76,4 +78,6 @@ TEST_CASE("what was taken or bought of a pigment keeps it ticked, and says so") 
   REQUIRE(h.b.notice.error);
   CHECK(h.b.notice.error->what == words::BenchSay::card_stays_own);
   CHECK(h.count<session::Withdrawn>() == 0);
+}
+
 }

@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace followed_test {
+
 using namespace advised;
 
 namespace {
@@ -194,4 +196,6 @@ TEST_CASE("no verdict is asked for while the curve says that it is wet") {
     CHECK(h.now().wall_ms >= bench::dry_at(*h.b.pans.folded));
   }
   CHECK(asked > 0);
+}
+
 }

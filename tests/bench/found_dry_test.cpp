@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace found_dry_test {
+
 using namespace advised;
 
 TEST_CASE(
@@ -114,4 +116,6 @@ TEST_CASE("alcohol that left is no water to give back, and soaks into nothing") 
   dry.w.wait(605);
   dry.add("spirit", 0.03);
   CHECK(dry.advice().kind != Advice::soak);
+}
+
 }

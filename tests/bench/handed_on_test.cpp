@@ -9,6 +9,8 @@
 
 #include <cmath>
 
+namespace handed_on_test {
+
 using namespace bench;
 using doctest::Approx;
 using namespace hands;
@@ -138,7 +140,7 @@ TEST_CASE("binders of one name are told apart by their jar, else by whose they a
   on_shelf(h, {jar(h, "own", "2026-11-20", 120), bare});
   h.tap("pigment pb28");
   using Row = PlanView::Row;
-  for (const Row& row : plan_of(h).binders) {
+  for (const Row& row : plan_shown(h).binders) {
     CAPTURE(row.pad.arg);
     CHECK((row.whose == Row::told) == (row.name != shelf_card(h.b, "gum_12")->name));
     if (row.pad.arg == "own") CHECK(row.index_name == "jar own");
@@ -154,8 +156,8 @@ TEST_CASE("Plan says one ratio, and what follows in spoons and drops is what sta
     h.tap("pigment pb29");
     h.tap("weigh");
     h.type(grams);
-    const PlanView plan = plan_of(h);
-    const Planned p = planned_of(h);
+    const PlanView plan = plan_shown(h);
+    const Planned p = planned_now(h);
     REQUIRE(plan.range);
     CHECK(plan.range->g == Approx(10 * p.binder_g / p.pigment_g));
     CHECK(plan.range->low_g < plan.range->g);
@@ -180,11 +182,11 @@ TEST_CASE("Plan says one ratio, and what follows in spoons and drops is what sta
 TEST_CASE("a recipe of little binder bounds the first helping, in Plan and at the slab") {
   Hands h;
   use(h, recipe_of_blue(0.25, SaidIn::spoons, "teaspoon"));
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   CHECK(p.by_recipe);
   CHECK(p.first_helping.low_g == Approx(0.5 * p.binder_g));
   CHECK(p.first_helping.high_g == Approx(0.7 * p.binder_g));
-  CHECK_FALSE(plan_of(h).range); // the recipe's ratio stands alone
+  CHECK_FALSE(plan_shown(h).range); // the recipe's ratio stands alone
   h.tap("begin");
   const SlabView slab = h.slab();
   CHECK(slab.advice.kind == Advice::first_helping);
@@ -210,7 +212,7 @@ TEST_CASE("a recipe of much binder is no reason to flood the powder") {
   other.tap("pigment pb28");
   other.tap("weigh");
   other.type("10");
-  CHECK(planned_of(h).first_helping.high_g == Approx(planned_of(other).first_helping.high_g));
+  CHECK(planned_now(h).first_helping.high_g == Approx(planned_now(other).first_helping.high_g));
 }
 
 TEST_CASE("made again, or by the recipe that was kept of it: one first helping") {
@@ -227,10 +229,10 @@ TEST_CASE("made again, or by the recipe that was kept of it: one first helping")
     for (const char* pad : {"gather", "close", "keep_as_recipe"}) h.tap(pad);
     const std::string made = h.b.batches.back();
     h.tap("keep_as_recipe"); // plans by it
-    const Planned by_recipe = planned_of(h);
+    const Planned by_recipe = planned_now(h);
     CHECK(by_recipe.by_recipe);
     make_again(h.b, made, h.now());
-    const Planned again = planned_of(h);
+    const Planned again = planned_now(h);
     CHECK_FALSE(again.by_recipe);
     CHECK(by_recipe.binder_g == Approx(again.binder_g).epsilon(0.01));
     CHECK(by_recipe.first_helping.low_g == Approx(again.first_helping.low_g).epsilon(0.01));
@@ -252,7 +254,7 @@ TEST_CASE("the slab says in how many portions it was planned, and no more once i
     while (h.b.plan.want != Want::pigment_g) h.tap("want");
     h.tap("weigh");
     h.type("60");
-    const int portions = planned_of(h).portions;
+    const int portions = planned_now(h).portions;
     CHECK(portions > 1);
     h.tap("begin");
     CHECK(h.slab().portions == portions);
@@ -304,4 +306,6 @@ TEST_CASE("a plan of more than a line can say is refused, and nothing is begun")
   REQUIRE(h.b.notice.error);
   CHECK(h.b.notice.error->what == words::BenchSay::amount_cannot_be);
   CHECK(h.lines.size() == lines);
+}
+
 }

@@ -9,6 +9,8 @@
 
 #include <cmath>
 
+namespace heard_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -80,4 +82,6 @@ TEST_CASE("obeyed with a word of far more than is usual, paint never gets to be 
       }
       CHECK(loosest < 0.25);
     }
+}
+
 }

@@ -5,6 +5,8 @@
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 
+namespace jar_strength_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -155,4 +157,6 @@ TEST_CASE("the jar is put away while its strength is looked at") {
   std::erase_if(h.b.shelf, [](const session::Card& c) { return c.id == "gum_12"; });
   CHECK(shown(h).gone);
   CHECK_FALSE(h.shows("put_in"));
+}
+
 }

@@ -10,6 +10,8 @@
 
 #include <algorithm>
 
+namespace jars_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -357,4 +359,6 @@ TEST_CASE("dry gum is for making binder: it is not laid beside a slab") {
   for (const session::Line& line : h.lines)
     if (const auto* laid = std::get_if<session::LaidOut>(&line.event))
       CHECK(laid->card->id != "gum_arabic");
+}
+
 }

@@ -7,6 +7,8 @@
 #include <map>
 #include <queue>
 
+namespace keys_test {
+
 using namespace hands;
 
 namespace {
@@ -256,4 +258,6 @@ TEST_CASE("a card can be made so small or large, and no further") {
   CHECK(scale_of(f.b.tablet, "") == 0.5);
   for (int i = 0; i < 120; ++i) f.tap("card_smaller much");
   CHECK(scale_of(f.b.tablet, "") == 2);
+}
+
 }

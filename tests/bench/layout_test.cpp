@@ -2,6 +2,8 @@
 #include "bench/pads_shared.hpp"
 #include "hands.hpp"
 
+namespace layout_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -319,4 +321,6 @@ TEST_CASE("every pad's name reads back") {
   });
   CHECK_FALSE(pad_named("sing"));
   CHECK_FALSE(pad_named(""));
+}
+
 }

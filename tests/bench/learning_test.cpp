@@ -9,6 +9,8 @@
 
 #include <cmath>
 
+namespace learning_test {
+
 using namespace bench;
 using hands::Hands;
 using studying::study_all;
@@ -243,4 +245,6 @@ TEST_CASE("an answer that makes no sense is said, and what was known stays") {
   CHECK(std::get<RangesView>(view(h.b, h.now()).screen).failure);
   h.give(Fitted{std::string("{}")}); // to no question
   CHECK(h.b.learning.version == 0);
+}
+
 }

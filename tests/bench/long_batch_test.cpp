@@ -6,6 +6,8 @@
 #include <cmath>
 #include <random>
 
+namespace long_batch_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -118,4 +120,6 @@ TEST_CASE("undo goes back over the last tap that stands") {
   h.tap("add gum_12");
   h.tap("undo");
   CHECK(drops() == 2);
+}
+
 }

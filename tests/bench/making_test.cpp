@@ -5,6 +5,8 @@
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 
+namespace making_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -369,4 +371,6 @@ TEST_CASE("a syrup nobody bought or weighed gives no honey: its card is but what
   open_making_of_honey(h);
   CHECK(shown(h).syrup.empty());
   CHECK_FALSE(sweet_of_shelf(h.b, true, 15).card);
+}
+
 }

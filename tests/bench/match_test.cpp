@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace match_test {
+
 using namespace bench;
 using hands::Hands;
 using Blame = MatchView::Blame;
@@ -229,4 +231,6 @@ TEST_CASE("where a number differs from batch to batch anyway, another difference
   const Blame* after = find(in_the_end->blame, Blame::binder);
   REQUIRE(after);
   CHECK(after->unusual < before);
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <algorithm>
 
+namespace materials_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -157,4 +159,6 @@ TEST_CASE("a tablet's file with nonsense for materials reads without them") {
   CHECK(read_tablet(R"({"materials": 7})")->materials.empty());
   CHECK(read_tablet(R"({"materials": ["a", 3, null, "b"]})")->materials ==
         std::vector<std::string>{"a", "b"});
+}
+
 }

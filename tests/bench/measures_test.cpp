@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+namespace measures_test {
+
 using namespace bench;
 
 namespace {
@@ -106,4 +108,6 @@ TEST_CASE("of spoons that serve the one in the fewest taps") {
   CHECK(spoons_between(1.3, 2.4, spoon) == 0);
   CHECK(spoons_between(3, 4.5, none) == 0);
   CHECK(spoons_between(100, 140, spoon) == 0); // nobody counts so many
+}
+
 }

@@ -6,6 +6,8 @@
 #include "words/bench_says.hpp"
 #include "words/paint_says.hpp"
 
+namespace more_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -366,4 +368,6 @@ TEST_CASE("dry powder feels like nothing: the word is not kept, and it is said w
   h.tap("add " + h.b.plan.binder);
   h.tap("felt wont_move");
   CHECK(h.count<session::Felt>() == 1);
+}
+
 }

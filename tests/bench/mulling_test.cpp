@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+namespace mulling_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -218,4 +220,6 @@ TEST_CASE("flakes are not mulled: nothing is said of it") {
       return;
     }
   FAIL("no effect pigment ships");
+}
+
 }

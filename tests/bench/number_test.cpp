@@ -2,6 +2,8 @@
 #include "bench/corrections.hpp"
 #include "hands.hpp"
 
+namespace number_test {
+
 using namespace hands;
 
 namespace {
@@ -46,4 +48,6 @@ TEST_CASE(
   h.tap("add gum_12");
   CHECK_FALSE(h.b.number);
   CHECK(h.count<session::Added>() == 2);
+}
+
 }

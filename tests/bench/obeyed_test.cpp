@@ -8,6 +8,8 @@
 #include <cmath>
 #include <utility>
 
+namespace obeyed_test {
+
 using namespace advised;
 using obeying::do_what_is_said, obeying::felt_by_hand;
 
@@ -200,4 +202,6 @@ TEST_CASE("too sticky after five minutes of the knife: a pass is mulled and judg
   CHECK(s.advice().kind == Advice::mull_and_judge);
   CHECK_FALSE(s.advice().by_knife);
   CHECK_FALSE(s.advice().sticky_now);
+}
+
 }

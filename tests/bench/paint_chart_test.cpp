@@ -6,6 +6,8 @@
 #include "bench/paint_chart.hpp"
 #include "planned.hpp"
 
+namespace paint_chart_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -257,4 +259,6 @@ TEST_CASE("recipes are found on Shelf by their names and by their pigments'") {
   CHECK(listed() == std::vector<std::string>{"Sun on the quarry"});
   h.give(Text{{SharedPad::search, ""}, "nothing so named"});
   CHECK(listed().empty());
+}
+
 }

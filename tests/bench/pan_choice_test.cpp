@@ -2,6 +2,8 @@
 #include "bench/pans.hpp"
 #include "hands.hpp"
 
+namespace pan_choice_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -31,4 +33,6 @@ TEST_CASE("a firm pan is chosen by a tap, and weighed, before it is poured") {
         session::Poured{1, 1, "half_pan", std::nullopt});
   CHECK(h.b.pans.folded->pans[0].layers.size() == 2);
   CHECK(h.b.pans.folded->pans[1].layers.size() == 1);
+}
+
 }

@@ -6,6 +6,8 @@
 #include "bench/pans.hpp"
 #include "words/bench_says.hpp"
 
+namespace pans_board_test {
+
 using namespace bench;
 using namespace hands;
 
@@ -15,7 +17,7 @@ TEST_CASE("several batches at once: what waits first, two on a page, and what ea
   std::vector<std::string> batches;
   for (int i = 0; i < 4; ++i) {
     h.tap("plan");
-    gather(h);
+    gather_for_pans(h);
     batches.push_back(h.b.batch);
     if (i < 2) h.tap("new_pan");
   }
@@ -23,34 +25,34 @@ TEST_CASE("several batches at once: what waits first, two on a page, and what ea
   h.b.pans.batch.clear();
   h.tap("plan");
   h.tap("pans");
-  REQUIRE(shown(h).others.size() == 2);
-  CHECK(shown(h).more_others == 1);
-  CHECK(shown(h).others[0].pad.arg == batches[2]); // a jar waits now, a layer later
-  CHECK(shown(h).others[0].what == Other::in_jar);
-  CHECK(shown(h).others[0].mL > 5);
-  CHECK(shown(h).others[1].pad.arg == batches[0]); // its layer can go on first
-  CHECK(shown(h).others[1].what == Other::layer_later);
-  CHECK(shown(h).others[1].low_h > 4);
-  CHECK(shown(h).others[1].pans.size() == 1);
+  REQUIRE(pans_shown(h).others.size() == 2);
+  CHECK(pans_shown(h).more_others == 1);
+  CHECK(pans_shown(h).others[0].pad.arg == batches[2]); // a jar waits now, a layer later
+  CHECK(pans_shown(h).others[0].what == Other::in_jar);
+  CHECK(pans_shown(h).others[0].mL > 5);
+  CHECK(pans_shown(h).others[1].pad.arg == batches[0]); // its layer can go on first
+  CHECK(pans_shown(h).others[1].what == Other::layer_later);
+  CHECK(pans_shown(h).others[1].low_h > 4);
+  CHECK(pans_shown(h).others[1].pans.size() == 1);
   h.tap("more_batches");
-  REQUIRE(shown(h).others.size() == 1);
-  CHECK(shown(h).others[0].pad.arg == batches[1]);
-  CHECK(shown(h).others[0].what == Other::layer_later);
+  REQUIRE(pans_shown(h).others.size() == 1);
+  CHECK(pans_shown(h).others[0].pad.arg == batches[1]);
+  CHECK(pans_shown(h).others[0].what == Other::layer_later);
   h.wait(3 * day);
-  CHECK(shown(h).others[0].what == Other::layer_now);
-  CHECK(shown(h).others[0].layer == 2);
+  CHECK(pans_shown(h).others[0].what == Other::layer_now);
+  CHECK(pans_shown(h).others[0].layer == 2);
   h.tap("more_batches"); // round
-  CHECK(shown(h).others.size() == 2);
+  CHECK(pans_shown(h).others.size() == 2);
   h.tap("other_batch " + batches[0]);
-  CHECK(shown(h).batch == batches[0]);
-  CHECK(shown(h).others[0].pad.arg != batches[0]);
+  CHECK(pans_shown(h).batch == batches[0]);
+  CHECK(pans_shown(h).others[0].pad.arg != batches[0]);
 }
 
 TEST_CASE(
     "pans over more than a page: the last place turns it, and a pan just poured is in sight") {
   for (const Display& display : {Display{}, Display{{136, 218}, Hand::left}}) {
     Hands h(display);
-    gather(h);
+    gather_for_pans(h);
     const int a_page = display.upright() ? 10 : 6;
     for (int i = 0; i < a_page; ++i) {
       h.tap("new_pan");
@@ -73,11 +75,11 @@ TEST_CASE(
 
 TEST_CASE("the chosen pan's curve: from the last weighing on, with the time for the next layer") {
   Hands h;
-  gather(h);
-  CHECK(shown(h).curve.pan == 0);
+  gather_for_pans(h);
+  CHECK(pans_shown(h).curve.pan == 0);
   h.tap("new_pan");
   h.tap("new_pan");
-  const auto curve = [&] { return shown(h).curve; };
+  const auto curve = [&] { return pans_shown(h).curve; };
   CHECK(curve().pan == 2);
   CHECK(curve().layer == 2);
   REQUIRE(curve().ready_h);
@@ -91,7 +93,7 @@ TEST_CASE("the chosen pan's curve: from the last weighing on, with the time for 
   h.wait(10 * hour);
   h.tap("weigh_pan");
   h.type("4.3");
-  CHECK(shown(h).weighings.size() == 2);
+  CHECK(pans_shown(h).weighings.size() == 2);
   CHECK(curve().ahead.front().g == doctest::Approx(4.3));
   CHECK(curve().ahead.front().low_g == doctest::Approx(4.3));
   CHECK(curve().ahead.back().low_g < curve().ahead.back().high_g);
@@ -111,9 +113,9 @@ TEST_CASE("how deep the pan is decides how deep a layer lies, and how long it dr
     h.type(depth);
     h.tap("card_done");
     h.tap("plan");
-    gather(h);
+    gather_for_pans(h);
     h.tap("new_pan");
-    return shown(h);
+    return pans_shown(h);
   };
   const PansView shallow = gathered("5"), deep = gathered("12");
   CHECK(shallow.depth_known);
@@ -125,29 +127,30 @@ TEST_CASE("how deep the pan is decides how deep a layer lies, and how long it dr
 TEST_CASE("cracked: the likely causes in order, what is seen here first") {
   using paint::CrackCause;
   Hands h;
-  gather(h);
+  gather_for_pans(h);
   h.tap("new_pan");
   h.wait(3 * day);
   h.tap("judge");
-  CHECK(shown(h).causes.empty());
+  CHECK(pans_shown(h).causes.empty());
   h.tap("became cracked");
-  REQUIRE(shown(h).causes.size() == 4);
-  CHECK(shown(h).causes[0] == paint::LikelyCause{CrackCause::too_hard, true}); // no honey in it
-  CHECK(shown(h).causes[1].cause == CrackCause::deep_layer);
+  REQUIRE(pans_shown(h).causes.size() == 4);
+  CHECK(pans_shown(h).causes[0] ==
+        paint::LikelyCause{CrackCause::too_hard, true}); // no honey in it
+  CHECK(pans_shown(h).causes[1].cause == CrackCause::deep_layer);
   h.wait(1);
   h.tap("became cracked"); // taken back
-  CHECK(shown(h).causes.empty());
+  CHECK(pans_shown(h).causes.empty());
 }
 
 TEST_CASE("the next layer is foreseen as it is poured, to the brim, and as it dries") {
   Hands h;
-  gather(h);
-  const auto before = shown(h);
+  gather_for_pans(h);
+  const auto before = pans_shown(h);
   CHECK(before.fresh.pour_mL == doctest::Approx(std::min(before.card_mL, before.to_pour_mL)));
   CHECK(before.fresh.next_mL > 0.4 * before.fresh.pour_mL);
   CHECK(before.fresh.next_mL < 0.7 * before.fresh.pour_mL);
   h.tap("pour_all");
-  const auto after = shown(h);
+  const auto after = pans_shown(h);
   double foreseen = 0;
   for (const auto& pan : after.pans) {
     CHECK(pan.pour_mL <= pan.brim_mL - pan.layers_mL.at(0) + 1e-9);
@@ -166,7 +169,7 @@ TEST_CASE("the next layer is foreseen as it is poured, to the brim, and as it dr
 
 TEST_CASE("what is left and fills no pan is shared out between them") {
   Hands h;
-  gather(h);
+  gather_for_pans(h);
   h.tap("pour_all");
   h.wait(4 * day);
   const double left_mL = to_pour_mL(*h.b.pans.folded);
@@ -177,7 +180,7 @@ TEST_CASE("what is left and fills no pan is shared out between them") {
     room_mL += session::volume_of(pan.card).mL - session::dry_mL(pan);
   REQUIRE(left_mL < room_mL);
   std::map<int, double> foreseen;
-  for (const auto& pan : shown(h).pans) foreseen[pan.number] = pan.pour_mL;
+  for (const auto& pan : pans_shown(h).pans) foreseen[pan.number] = pan.pour_mL;
   h.tap("pour_all");
   CHECK(to_pour_mL(*h.b.pans.folded) < 1e-6);
   for (const session::Pan& pan : h.b.pans.folded->pans) {
@@ -196,7 +199,7 @@ TEST_CASE("what is left and fills no pan is shared out between them") {
 TEST_CASE("sunken pans still take a layer; pans that are good do not") {
   for (const session::Became as : {session::Became::sunken, session::Became::good}) {
     Hands h;
-    gather(h);
+    gather_for_pans(h);
     h.tap("new_pan");
     const std::string batch = h.b.pans.folded->id;
     h.wait(2 * day);
@@ -211,4 +214,6 @@ TEST_CASE("sunken pans still take a layer; pans that are good do not") {
             return one.of == batch && one.what == Due::What::next_layer;
           }) == waits);
   }
+}
+
 }

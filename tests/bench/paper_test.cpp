@@ -7,6 +7,8 @@
 
 #include <doctest/doctest.h>
 
+namespace paper_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -141,4 +143,6 @@ TEST_CASE("the pads for paper have room for a thumb on every display") {
       CHECK(h.box(pad).h >= 12);
     }
   }
+}
+
 }

@@ -2,6 +2,8 @@
 #include "photographing.hpp"
 #include "words/photos_says.hpp"
 
+namespace photos_kept_test {
+
 using namespace photographing;
 using words::PhotosSay;
 
@@ -173,4 +175,6 @@ TEST_CASE("a photo that is kept or read after the window was closed writes no li
   CHECK(h.lines.size() == lines);
   REQUIRE_FALSE(h.lines.empty());
   CHECK(std::holds_alternative<session::Left>(h.lines.back().event));
+}
+
 }

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+namespace photos_test {
+
 using namespace bench;
 using namespace photographing;
 using words::PhotosSay;
@@ -325,4 +327,6 @@ TEST_CASE("every pad beside photos is large enough for a wet thumb") {
                           std::vector<PictureFile>{{"/tmp/one.jpg", "one.jpg", 1}}});
     check();
   }
+}
+
 }

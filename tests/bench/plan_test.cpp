@@ -9,6 +9,8 @@
 #include <cmath>
 #include <map>
 
+namespace plan_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -385,4 +387,6 @@ TEST_CASE("made again: honey, water and ox gall as last time, to as much as ther
     if (take.of == "gum_12") CHECK(*take.g == Approx(h.slab().last_time_g.value()));
   h.tap("add water");
   CHECK(h.slab().to_come[1].begun);
+}
+
 }

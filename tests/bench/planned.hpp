@@ -6,9 +6,9 @@
 
 namespace hands {
 
-inline PlanView plan_of(Hands& h) { return std::get<PlanView>(view(h.b, h.now()).screen); }
+inline PlanView plan_shown(Hands& h) { return std::get<PlanView>(view(h.b, h.now()).screen); }
 
-inline Planned planned_of(Hands& h) {
+inline Planned planned_now(Hands& h) {
   const auto p = planned(h.b);
   REQUIRE(p);
   REQUIRE(*p);

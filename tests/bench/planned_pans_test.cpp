@@ -3,6 +3,8 @@
 #include "bench/pans.hpp"
 #include "hands.hpp"
 
+namespace planned_pans_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -89,4 +91,6 @@ TEST_CASE("made again where all of its binder went in at first, nothing is to fo
   CHECK(plan.planned->first_helping.high_g == Approx(4.8).epsilon(0.01));
   CHECK(plan.planned->rest_g == 0);
   for (const auto& line : plan.lines) CHECK(line.why != PlanView::Step::rest);
+}
+
 }

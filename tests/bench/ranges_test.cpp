@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+namespace ranges_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -68,4 +70,6 @@ TEST_CASE("a pigment nobody has felt says so, and has no note to leave out") {
   CHECK_FALSE(h.shows("set_aside"));
   h.tap("to_list");
   CHECK(std::holds_alternative<RangesView>(view(h.b, h.now()).screen));
+}
+
 }

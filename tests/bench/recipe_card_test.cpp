@@ -3,6 +3,8 @@
 #include "bench/recipes.hpp"
 #include "planned.hpp"
 
+namespace recipe_card_test {
+
 using namespace bench;
 using doctest::Approx;
 using namespace hands;
@@ -123,4 +125,6 @@ TEST_CASE("one that was kept from a batch says which, as long as the batch is th
   CHECK_FALSE(shown(h).batch.empty());
   CHECK(shown(h).mine);
   CHECK(shown(h).note == recipe.note);
+}
+
 }

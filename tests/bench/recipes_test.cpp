@@ -10,6 +10,8 @@
 
 #include <cmath>
 
+namespace recipes_test {
+
 using namespace bench;
 using doctest::Approx;
 using namespace hands;
@@ -64,7 +66,7 @@ TEST_CASE("spoons go in as they are said and come out as grams with their width"
   Hands h;
   blue_and_white(h);
   CHECK(h.b.plan.want == Want::as_it_stands);
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   const auto heap = paint::heap_of(pigment_of(*shelf_card(h.b, "pb28")).pigment);
   CHECK(heap.guess);
   CHECK(p.pigments[0].grams == Approx(15.0 * heap.g_per_mL).epsilon(0.01));
@@ -72,7 +74,7 @@ TEST_CASE("spoons go in as they are said and come out as grams with their width"
   // A factor of two either way is most of what is not known.
   CHECK(p.pigments[0].u / p.pigments[0].grams > 0.39);
   CHECK(p.pigments[0].u / p.pigments[0].grams < 0.45);
-  const auto lines = plan_of(h).lines;
+  const auto lines = plan_shown(h).lines;
   REQUIRE(lines.size() >= 3);
   REQUIRE(lines[0].scoops.size() == 1);
   CHECK(lines[0].scoops[0].count == 1);
@@ -94,7 +96,7 @@ TEST_CASE("a powder whose spoon was weighed is no guess") {
   h.tap("plan");
   h.tap("pigment pb28");
   h.tap("say_in spoons");
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   CHECK_FALSE(p.pigments[0].guess);
   CHECK(p.pigments[0].grams == Approx(4.5).epsilon(0.01));
   CHECK(p.pigments[0].u / p.pigments[0].grams > 0.1);
@@ -103,12 +105,12 @@ TEST_CASE("a powder whose spoon was weighed is no guess") {
 TEST_CASE("spoons, grams and parts are three ways to say one recipe") {
   Hands h;
   blue_and_white(h);
-  const Planned before = planned_of(h);
+  const Planned before = planned_now(h);
   h.tap("say_in g");
-  CHECK(planned_of(h).pigments[0].grams == Approx(before.pigments[0].grams).epsilon(0.01));
-  CHECK(planned_of(h).pigments[0].u == 0);
+  CHECK(planned_now(h).pigments[0].grams == Approx(before.pigments[0].grams).epsilon(0.01));
+  CHECK(planned_now(h).pigments[0].u == 0);
   h.tap("say_in parts");
-  CHECK(planned_of(h).pigment_g == Approx(before.pigment_g).epsilon(0.01));
+  CHECK(planned_now(h).pigment_g == Approx(before.pigment_g).epsilon(0.01));
   h.tap("say_in spoons");
   CHECK(h.b.plan.blend[0].parts == Approx(1).epsilon(0.02));
   CHECK(h.b.plan.blend[1].parts == Approx(0.25).epsilon(0.05));
@@ -117,22 +119,22 @@ TEST_CASE("spoons, grams and parts are three ways to say one recipe") {
 TEST_CASE("pans scale a recipe, and each amount is the best set of the maker's own spoons") {
   Hands h;
   blue_and_white(h);
-  const double ratio = planned_of(h).pigments[0].grams / planned_of(h).pigments[1].grams;
+  const double ratio = planned_now(h).pigments[0].grams / planned_now(h).pigments[1].grams;
   while (h.b.plan.want != Want::pans) h.tap("want");
   h.tap("weigh");
   h.type("12");
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   CHECK(p.pigments[0].grams / p.pigments[1].grams == Approx(ratio));
-  const auto line = plan_of(h).lines[0];
+  const auto line = plan_shown(h).lines[0];
   REQUIRE_FALSE(line.scoops.empty());
   const auto set =
       scooped(h.b, *shelf_card(h.b, "pb28"), p.pigments[0].grams, 0.02 * p.pigments[0].grams);
   REQUIRE(set);
   CHECK(line.scoops.size() == set->of.size());
   h.tap("more_of_it");
-  CHECK(planned_of(h).pans == 13);
+  CHECK(planned_now(h).pans == 13);
   h.tap("fewer");
-  CHECK(planned_of(h).pans == 12);
+  CHECK(planned_now(h).pans == 12);
 }
 
 TEST_CASE(
@@ -178,13 +180,13 @@ TEST_CASE("one tap keeps a batch as a recipe; the next plans by it, and the plan
   h.tap("keep_as_recipe"); // plans by it
   CHECK(h.b.screen == Screen::plan);
   CHECK(shelf_of(h.b, session::CardKind::recipe).size() == 1);
-  CHECK(planned_of(h).binder_g == Approx(6).epsilon(0.01));
-  CHECK(planned_of(h).by_recipe);
-  REQUIRE(planned_of(h).extras.size() == 1);
+  CHECK(planned_now(h).binder_g == Approx(6).epsilon(0.01));
+  CHECK(planned_now(h).by_recipe);
+  REQUIRE(planned_now(h).extras.size() == 1);
   while (h.b.plan.want != Want::pigment_g) h.tap("want");
   h.tap("weigh");
   h.type("24");
-  CHECK(planned_of(h).binder_g == Approx(12).epsilon(0.01));
+  CHECK(planned_now(h).binder_g == Approx(12).epsilon(0.01));
   h.tap("begin");
   REQUIRE(h.b.folded->plan);
   CHECK(h.b.folded->plan->of.recipe == recipe_of_batch(h.b, made));
@@ -199,7 +201,7 @@ TEST_CASE("a recipe out of one's own head is kept from Plan, found there, and us
   CHECK(recipe.from == session::RecipeFrom::own_head);
   REQUIRE(recipe.pigments.size() == 2);
   CHECK(recipe.pigments[1] == session::Said{"pw6", SaidIn::spoons, 0.25, h.b.plan.blend[1].with});
-  CHECK(plan_of(h).recipe_kept);
+  CHECK(plan_shown(h).recipe_kept);
   for (const char* pad : {"pigment pb28", "pigment pw6", "recipes"}) h.tap(pad);
   const std::string id = shelf_of(h.b, session::CardKind::recipe).front()->id;
   h.tap("recipe " + id);
@@ -217,7 +219,7 @@ TEST_CASE("as far as the pigment lasts that gives out first") {
   for (session::Card& card : h.b.shelf)
     if (card.id == "pb28") card.made_g = 37;
   while (h.b.plan.want != Want::all_left) h.tap("want");
-  CHECK(planned_of(h).pigment_g == Approx(37));
+  CHECK(planned_now(h).pigment_g == Approx(37));
   CHECK_FALSE(h.shows("weigh"));
 }
 
@@ -264,7 +266,7 @@ TEST_CASE("binder to a spoon of powder is scaled by what that spoon weighs") {
   recipe.per_with = "teaspoon";
   on_shelf(h, recipe_card("r", "By the spoon", recipe));
   for (const char* pad : {"recipes", "recipe r"}) h.tap(pad);
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   CHECK(p.binder_g == Approx(2 * 5 / 0.8839).epsilon(0.01));
   REQUIRE(p.extras.size() == 1);
   CHECK(p.extras[0].card == "honey_11");
@@ -280,7 +282,7 @@ TEST_CASE("a card put away while it is planned leaves the plan, and its recipe n
   for (const char* pad : {"card pw6", "change", "put_away", "plan"}) h.tap(pad);
   CHECK(h.b.plan.blend.size() == 1);
   CHECK(recipe_followed(h.b).empty());
-  CHECK(planned_of(h).pigments.size() == 1);
+  CHECK(planned_now(h).pigments.size() == 1);
 }
 
 TEST_CASE("a spoon put away leaves amounts that cannot be measured, and Plan says so") {
@@ -295,7 +297,7 @@ TEST_CASE("a spoon put away leaves amounts that cannot be measured, and Plan say
   REQUIRE(p);
   REQUIRE_FALSE(*p);
   CHECK(p->error().what == words::BenchSay::spoon_gone);
-  CHECK(plan_of(h).why_not);
+  CHECK(plan_shown(h).why_not);
 }
 
 TEST_CASE("amounts out of range are refused and change nothing") {
@@ -331,19 +333,19 @@ TEST_CASE("a recipe is mine, or not, on its card; it can be put away and brought
 
 TEST_CASE("the workshop's own pigments come first, the catalogue behind one pad") {
   Hands h;
-  CHECK(h.shows("pigment " + plan_of(h).pigments.front().pad.arg));
+  CHECK(h.shows("pigment " + plan_shown(h).pigments.front().pad.arg));
   CHECK_FALSE(h.shows("all_others"));
   h.begin();
   h.tap("add gum_12");
   h.tap("plan");
-  CHECK(plan_of(h).pigments.size() == 1);
+  CHECK(plan_shown(h).pigments.size() == 1);
   CHECK(h.shows("pigment pb28"));
   h.tap("all_others");
-  CHECK(plan_of(h).pigments.size() > 8);
+  CHECK(plan_shown(h).pigments.size() > 8);
   h.tap("all_others");
-  CHECK(plan_of(h).pigments.size() == 1);
+  CHECK(plan_shown(h).pigments.size() == 1);
   h.give(Text{*pad_named("search"), "ochre"});
-  CHECK_FALSE(plan_of(h).pigments.empty());
+  CHECK_FALSE(plan_shown(h).pigments.empty());
 }
 
 TEST_CASE("every binder can be reached, however many there are") {
@@ -376,20 +378,22 @@ TEST_CASE("ten thousand recipes are listed by the page and found by a word") {
   }
   h.give(Arrived{{log}, {}, {}, {}});
   h.tap("recipes");
-  CHECK(plan_of(h).pages > 800);
+  CHECK(plan_shown(h).pages > 800);
   const auto listed = h.b.finder_list; // no finger and no frame makes it anew
   const Point at = layout(h.b).list->box.centre();
   h.point(Pointer::down, at);
   for (int mm = 5; mm <= 60; mm += 5) h.point(Pointer::move, {at.x, at.y - mm});
-  CHECK(plan_of(h).recipes.front().pad !=
+  CHECK(plan_shown(h).recipes.front().pad !=
         PadId{PlanPad::recipe, h.b.shelf[listed->cards.front()].id});
   h.point(Pointer::up, {at.x, at.y - 60});
   h.wait(0.1);
   CHECK(h.b.finder_list == listed);
   CHECK(list_of_finder(h.b) == listed);
-  CHECK(plan_of(h).recipes.size() == 10);
+  CHECK(plan_shown(h).recipes.size() == 10);
   h.give(Text{*pad_named("search"), "sky 4321"});
-  REQUIRE(plan_of(h).recipes.size() == 1);
+  REQUIRE(plan_shown(h).recipes.size() == 1);
   h.tap("recipe r4321");
   CHECK(h.b.plan.blend.size() == 1);
+}
+
 }

@@ -9,6 +9,8 @@
 
 #include <algorithm>
 
+namespace rewetting_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -374,4 +376,6 @@ TEST_CASE("what stayed tacky moves where Slab and Pans begin to warn of it") {
   CHECK(paint::tack(*index) == paint::Tack::dries); // by our own guess
   const auto slab = std::get<SlabView>(view(h.b, h.now()).screen);
   CHECK(slab.advice.sticky);
+}
+
 }

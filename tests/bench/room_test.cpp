@@ -2,6 +2,8 @@
 #include "bench/choices.hpp"
 #include "hands.hpp"
 
+namespace room_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -96,4 +98,6 @@ TEST_CASE("the room is given at the pans, for the batch that dries there") {
   CHECK(pans.celsius == 19);
   CHECK(pans.humidity == Approx(0.7));
   CHECK_FALSE(pans.room_guessed);
+}
+
 }

@@ -2,6 +2,8 @@
 #include "words/bench_says.hpp"
 #include "words/studio_says.hpp"
 
+namespace saving_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -17,4 +19,6 @@ TEST_CASE("a store that was cleared is said, and stays to be read when all is sa
   CHECK(h.slab().undo.saved);
   CHECK_FALSE(h.slab().save_failure);
   CHECK(h.slab().notice.error == words::Error{words::BenchSay::saved_lines_gone, {}});
+}
+
 }

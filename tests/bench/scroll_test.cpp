@@ -8,6 +8,8 @@
 #include "entries.hpp"
 #include "hands.hpp"
 
+namespace scroll_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -371,4 +373,6 @@ TEST_CASE("a number that lies over a list is not dragged") {
   h.tap("pigment pb28");
   h.tap("weigh");
   CHECK_FALSE(layout(h.b).list);
+}
+
 }

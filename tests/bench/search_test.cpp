@@ -1,6 +1,8 @@
 #include "bench/pads_shared.hpp"
 #include "hands.hpp"
 
+namespace search_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -70,4 +72,6 @@ TEST_CASE("what stands in a field is emptied by one tap, wherever one can be wri
   h.tap("change");
   clears("says name", [&] { return h.b.shelf_page.card->name; });
   clears("says lot", [&] { return h.b.shelf_page.card->lot; });
+}
+
 }

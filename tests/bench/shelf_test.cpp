@@ -10,6 +10,8 @@
 #include <algorithm>
 #include <limits>
 
+namespace shelf_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -310,4 +312,6 @@ TEST_CASE("a pigment is found by what else it is called, in plan and shelf") {
   CHECK(found("terre verte") == std::vector<std::string>{"pg23"});
   CHECK(found("Pigment Blue 28") == std::vector<std::string>{"pb28"});
   CHECK(found("pb 28") == std::vector<std::string>{"pb28"});
+}
+
 }

@@ -4,6 +4,8 @@
 #include "obeying.hpp"
 #include "session/amounts.hpp"
 
+namespace softening_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -99,4 +101,6 @@ TEST_CASE("where neither honey nor glycerin is on the shelf it is said without a
   const auto soft = planned_softening(h, "gum_12");
   REQUIRE(soft);
   CHECK(soft->name.empty());
+}
+
 }

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+namespace sound_cues_test {
+
 using namespace hands;
 
 namespace {
@@ -113,4 +115,6 @@ TEST_CASE("off by one tap, and on again") {
   CHECK(of(h, "sound").empty());
   CHECK(of(h, "add gum_12").empty());
   CHECK(of(h, "sound") == std::vector{SoundCue::tap});
+}
+
 }

@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace step_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -397,4 +399,6 @@ TEST_CASE("a running pass is drawn anew once a second, and hardly oftener") {
   }
   CHECK(ticks >= 60);
   CHECK(ticks <= 66); // what dries and the minute have their own
+}
+
 }

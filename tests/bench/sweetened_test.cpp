@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace sweetened_test {
+
 using namespace advised;
 
 TEST_CASE("honey in paint that was right is no word of too much: a hand tells") {
@@ -17,4 +19,6 @@ TEST_CASE("honey in paint that was right is no word of too much: a hand tells") 
   CHECK(s.advice().kind == Advice::mull_and_judge);
   s.add("gum", 3);
   CHECK(s.advice().kind != Advice::mull_and_judge);
+}
+
 }

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+namespace to_come_test {
+
 using namespace bench;
 using namespace hands;
 
@@ -40,4 +42,6 @@ TEST_CASE("who counts the drops of what is to come is asked for as many as were 
     slab = h.slab();
     CHECK_FALSE(honey_to_come(slab));
   }
+}
+
 }

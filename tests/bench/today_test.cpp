@@ -7,6 +7,8 @@
 #include <algorithm>
 #include <set>
 
+namespace today_test {
+
 using namespace bench;
 using namespace entries;
 using hands::Hands;
@@ -249,4 +251,6 @@ TEST_CASE("of paints made again and again the newest good one is offered, and no
   add("other", "py43", {Became::good, Became::sunken});
   add("unjudged", "pr101", {});
   CHECK(last_good(h.b) == std::vector<std::string>{"other", "new"});
+}
+
 }

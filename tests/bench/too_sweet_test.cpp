@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace too_sweet_test {
+
 using namespace advised;
 
 TEST_CASE("too sweet to dry well: what is asked for makes it dry, and much is kept as a stock") {
@@ -38,4 +40,6 @@ TEST_CASE("too sweet to dry well: what is asked for makes it dry, and much is ke
   }
   CHECK(added);
   CHECK(kept);
+}
+
 }

@@ -2,6 +2,8 @@
 #include "bench/touch.hpp"
 #include "hands.hpp"
 
+namespace touch_test {
+
 using namespace bench;
 using hands::Hands;
 
@@ -384,4 +386,6 @@ TEST_CASE("a pointer that passes over the glass draws nothing anew; a press does
   CHECK_FALSE(drawn(Pointer::move, pad));
   CHECK(drawn(Pointer::move, {1, 1}));
   CHECK(drawn(Pointer::up, {1, 1}));
+}
+
 }

@@ -1,6 +1,8 @@
 // What the trail shows beside its own line: the marker on its way, and the last good batch.
 #include "hands.hpp"
 
+namespace trail_test {
+
 using namespace hands;
 
 TEST_CASE("a drop glides the marker for a moment, and not at all where motion is off") {
@@ -113,4 +115,6 @@ TEST_CASE("the ghost goes when its batch cracks while another is on the slab") {
   record(h.b, good, session::Verdict{session::Became::cracked}, h.now(), effects);
   h.tap("slab");
   CHECK(h.slab().trail.ghost.empty());
+}
+
 }

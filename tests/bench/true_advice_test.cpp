@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace true_advice_test {
+
 using namespace advised;
 using bench::SpecksStay;
 
@@ -396,4 +398,6 @@ TEST_CASE("what should dry is said of wet pans, and not a month later") {
   for (int day = 0; day < 30; ++day) h.wait(24 * 3600);
   CHECK_FALSE(shown().said);
   CHECK_FALSE(shown().tack);
+}
+
 }

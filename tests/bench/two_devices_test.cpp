@@ -8,6 +8,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace two_devices_test {
+
 using namespace hands;
 
 namespace {
@@ -280,4 +282,6 @@ TEST_CASE("of two words about a card the later one counts, whatever the clock wa
   later.hands.wall -= 9 * day_ms;
   later.see(first);
   CHECK(told(later, 4) == 4);
+}
+
 }

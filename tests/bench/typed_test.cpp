@@ -5,6 +5,8 @@
 #include "hands.hpp"
 #include "words/bench_says.hpp"
 
+namespace typed_test {
+
 using namespace bench;
 using doctest::Approx;
 using hands::Hands;
@@ -313,4 +315,6 @@ TEST_CASE("upright the name and the clock stand beside the digits too") {
   CHECK(l.title.w > 20);
   CHECK(l.clock.w >= 13);
   CHECK(l.title.bottom() <= l.main.y + 0.01);
+}
+
 }

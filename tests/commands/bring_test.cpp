@@ -1,6 +1,8 @@
 // bring, as somebody types it.
 #include "commands/tool.hpp"
 
+namespace bring_test {
+
 using namespace tool;
 
 namespace {
@@ -152,4 +154,6 @@ TEST_CASE("a disk that takes nothing is said") {
   CHECK(ran.status == 1);
   CHECK_FALSE(ran.err.empty());
   CHECK_FALSE(has(ran.out, "taken into"));
+}
+
 }

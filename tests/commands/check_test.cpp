@@ -1,5 +1,7 @@
 #include "commands/tool.hpp"
 
+namespace check_test {
+
 using namespace tool;
 
 namespace {
@@ -148,4 +150,6 @@ TEST_CASE("check says of each entry that is left out which, why, and what to do"
 TEST_CASE("an empty studio is in order") {
   const rig::Folder folder;
   CHECK(run({"check", folder.path.string()}).status == 0);
+}
+
 }

@@ -2,6 +2,8 @@
 #include "colour/scene.hpp"
 #include "commands/tool.hpp"
 
+namespace colour_test {
+
 using namespace tool;
 
 namespace {
@@ -191,4 +193,6 @@ TEST_CASE("a batch says how far its colour is from the last good one of its pain
   const Ran ran = s.read({"colour", photo, "--against", first_photo});
   CHECK(limits(ran.out) == after);
   CHECK(has(ran.out, "photographed"));
+}
+
 }

@@ -9,6 +9,8 @@
 
 #include <cstdlib>
 
+namespace copies_test {
+
 using namespace tool;
 
 namespace {
@@ -374,4 +376,6 @@ TEST_CASE("check says what no file holds, and cannot say anything of no studio")
   const rig::Folder broken;
   rig::put(broken.path / "sessions", "a file where a folder should be");
   CHECK(run({"check", broken.path.string()}).status == 2);
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <algorithm>
 
+namespace corpus_test {
+
 using namespace tool;
 using Json = nlohmann::json;
 
@@ -107,4 +109,6 @@ TEST_CASE("one digit, one field or one line that is another is named") {
   CHECK(difference(kept, now, "") != "");
   CHECK(difference("1,2\n", "1,2\n") == "");
   CHECK(difference("1,2\n", "1,2\n3\n") == "line 2: “” was kept, now it is “3”");
+}
+
 }

@@ -8,6 +8,8 @@
 #include <filesystem>
 #include <fstream>
 
+namespace folds_test {
+
 namespace {
 
 namespace fs = std::filesystem;
@@ -57,4 +59,6 @@ TEST_CASE("every evening of the workshop, folded on from line to line") {
   }
   fs::remove_all(studio);
   CHECK(looked_at > 200);
+}
+
 }

@@ -9,6 +9,8 @@
 
 #include <nlohmann/json.hpp>
 
+namespace language_test {
+
 using namespace tool;
 using Json = nlohmann::json;
 using words::Language;
@@ -181,4 +183,6 @@ TEST_CASE("a batch as JSON is the same, as text it has the language's sign") {
   const std::string said = studio.read({"show", "last"}).out;
   CHECK(has(said, "21,0 °C"));
   CHECK_FALSE(has(said, "21.0 °C"));
+}
+
 }

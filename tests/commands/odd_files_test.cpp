@@ -6,6 +6,8 @@
 
 #include <array>
 
+namespace odd_files_test {
+
 using namespace tool;
 
 namespace {
@@ -222,4 +224,6 @@ TEST_CASE("text that would turn a terminal's line round is shown as question mar
                      {"7f3a91c2", session::Opened{"a\u202Eb\u2066c\u061Cd"}},
                      {"", session::Left{}}}));
   CHECK(has(s.read({"list"}).out, "a?b?c?d"));
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <unistd.h>
 
+namespace paper_desk_test {
+
 using namespace tool;
 using commands::HandedFile;
 
@@ -150,4 +152,6 @@ TEST_CASE("a name of a batch becomes one that any system takes") {
   std::string wide;
   for (int i = 0; i < 100; ++i) wide += "é";
   CHECK(file_stem("a" + wide) == "a" + wide.substr(0, 78)); // no letter is cut
+}
+
 }

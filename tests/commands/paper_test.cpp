@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+namespace paper_test {
+
 using namespace tool;
 
 namespace {
@@ -232,4 +234,6 @@ TEST_CASE("of a recipe that is its maker's own no amount is handed on, unless as
   CHECK(has(none.err, "--with-recipes"));
   CHECK(has(s.read({"table", "--with-recipes"}).out, "12.3"));
   CHECK(has(s.read({"sheet", "--batch", "last", "--with-recipes"}).out, "12.3"));
+}
+
 }

@@ -3,6 +3,8 @@
 
 #include <cstdlib>
 
+namespace photo_test {
+
 using namespace tool;
 
 namespace {
@@ -114,4 +116,6 @@ TEST_CASE("a disk that fails is said, and no line names what is not there") {
     CHECK_FALSE(ran.err.empty());
     CHECK(studio.check().status == 0);
   }
+}
+
 }

@@ -13,6 +13,8 @@
 
 #include <algorithm>
 
+namespace pictures_test {
+
 using namespace tool;
 using bench::PhotosPage;
 
@@ -262,4 +264,6 @@ TEST_CASE("a frame's thumbnails come from the desk, and one that is no picture s
   REQUIRE(s.photos().no_pictures.count(bad) == 1);
   CHECK(has(words::message(s.photos().no_pictures.at(bad)), "empty"));
   CHECK(s.photos().no_pictures.count(good) == 0);
+}
+
 }

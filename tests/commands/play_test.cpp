@@ -1,6 +1,8 @@
 #include "commands/tool.hpp"
 #include "session/reader.hpp"
 
+namespace play_test {
+
 using namespace tool;
 
 namespace {
@@ -160,4 +162,6 @@ TEST_CASE("a pad that is not there stops the script, with what is there") {
   CHECK(has(ran.err, "Line 19"));
   CHECK(has(ran.err, "felt right"));
   CHECK(std::holds_alternative<session::Left>(lines_of(studio).back().event));
+}
+
 }

@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+namespace range_test {
+
 namespace {
 
 std::string shown(const std::string& pigment) {
@@ -32,4 +34,6 @@ TEST_CASE("where one is called just so, it alone is meant") {
 
 TEST_CASE("a pigment that nobody knows is said to be none") {
   CHECK_FALSE(commands::ranges_shown({}, std::string("no such powder"), false));
+}
+
 }

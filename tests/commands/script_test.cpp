@@ -7,6 +7,8 @@
 #include "commands/script.hpp"
 #include "commands/tool.hpp"
 
+namespace script_test {
+
 using namespace commands;
 
 namespace {
@@ -180,4 +182,6 @@ TEST_CASE("ids written once are for the beginning only") {
   const tool::Ran ran = studio.play("seed 7\nwait 1\nseed 8\n");
   CHECK(ran.status == 1);
   CHECK(tool::has(ran.err, "Line 3"));
+}
+
 }

@@ -3,6 +3,8 @@
 
 #include <nlohmann/json.hpp>
 
+namespace show_test {
+
 using namespace tool;
 using doctest::Approx;
 
@@ -178,4 +180,6 @@ TEST_CASE("a discarded batch is shown when it is named by its number, and listed
   const Ran shown = studio.read({"show", "f9aa20f7c001"});
   CHECK(shown.status == 0);
   CHECK(shown.out.find("discarded") != std::string::npos);
+}
+
 }

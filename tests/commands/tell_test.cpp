@@ -4,6 +4,8 @@
 
 #include <nlohmann/json.hpp>
 
+namespace tell_test {
+
 using namespace tool;
 
 namespace {
@@ -194,4 +196,6 @@ TEST_CASE("a word that the studio's own notes speak against is kept, and said no
   const Ran heard = s.hear((s.friends.path / "far").string());
   CHECK(heard.status == 0);
   CHECK(has(heard.out, "speak against it"));
+}
+
 }

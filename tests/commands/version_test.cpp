@@ -1,6 +1,8 @@
 // Which version this is, as somebody asks who installs or reports.
 #include "commands/tool.hpp"
 
+namespace version_test {
+
 using namespace tool;
 
 TEST_CASE("--version says the program's version, as the build has it, and the session format's") {
@@ -16,4 +18,6 @@ TEST_CASE("--version says the program's version, as the build has it, and the se
   CHECK(ran.out == "Slabside " + version + "\nsession format " +
                        std::to_string(session::format_version) + "\n");
   CHECK(run({"--version", "now"}).status == 2);
+}
+
 }

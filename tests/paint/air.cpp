@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace air_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -42,4 +44,6 @@ TEST_CASE("warmer air can hold more") {
     const double t = any::between(0, 99.9);
     RC_ASSERT(*saturation_kPa(t + 0.1) > *saturation_kPa(t));
   }));
+}
+
 }

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace alcohol_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -80,4 +82,6 @@ TEST_CASE("what cannot be is an error with words") {
   CHECK(alcohol_after(1, wet, Spread::knife, usual, 60, {9, 0.3, 0}).error().what ==
         Say::bench_rate_unusable);
   CHECK(alcohol_after(0, {}, Spread::knife, usual, 60)->middle == 0);
+}
+
 }

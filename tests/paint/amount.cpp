@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+namespace amount_test {
+
 using namespace paint;
 
 namespace {
@@ -57,4 +59,6 @@ TEST_CASE("a quotient by nothing is not finite, not-a-number stays so") {
   CHECK_FALSE(std::isfinite(quotient(exact(1), exact(0)).value));
   CHECK(std::isnan((exact(std::nan("")) + exact(1)).value));
   CHECK(std::isnan(relative_uncertainty({1, std::nan(""), {}})));
+}
+
 }

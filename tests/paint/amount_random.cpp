@@ -9,6 +9,8 @@
 #include <limits>
 #include <vector>
 
+namespace amount_random_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -69,9 +71,9 @@ TEST_CASE("a faulty amount is told apart") {
   CHECK_FALSE(fault_of(exact(-3)));
   CHECK(fault_of(exact(std::nan("")))->what == Say::not_a_number);
   CHECK(fault_of(exact(infinite))->what == Say::not_a_number);
-  CHECK(fault_of({1, std::nan(""), {}})->what == Say::not_a_number);
+  CHECK(fault_of(Amount{1, std::nan(""), {}})->what == Say::not_a_number);
   CHECK(fault_of({1, 0, {{"scale", infinite}}})->what == Say::not_a_number);
-  CHECK(fault_of({1, -1, {}})->what == Say::negative_amount);
+  CHECK(fault_of(Amount{1, -1, {}})->what == Say::negative_amount);
 }
 
 TEST_CASE("a bottle weighed: what was counted is split so that the sum is the weighing") {
@@ -174,4 +176,6 @@ TEST_CASE("a jar that cannot be, or says nothing new") {
   CHECK(given_sum({exact(infinite)}, part, "jar").error().what == Say::not_a_number);
   CHECK(given_sum({exact(3)}, exact(3), "jar")->at(0) == exact(3));
   CHECK(given_sum({exact(3)}, exact(4), "jar").error().what == Say::weighing_contradicts);
+}
+
 }

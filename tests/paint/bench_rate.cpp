@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace bench_rate_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -149,4 +151,6 @@ TEST_CASE("nothing is taught by what cannot be") {
   CHECK(updated({0, 2, 0}, good, 1000, 1).error().what == Say::bench_rate_unusable);
   CHECK(words::message(updated({}, good, 0, 0.1).error()) ==
         "A weighing teaches only where water has left.");
+}
+
 }

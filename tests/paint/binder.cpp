@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+namespace binder_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -84,4 +86,6 @@ TEST_CASE("a binder's card keeps within limits of honey, glycerin and water to g
   CHECK(says({.honey = 1}) == Say::recipe_honey);
   CHECK(fault_of_recipe({.gum = 10, .honey = 999})->args ==
         words::Args{words::Number(999, 1), words::Number(10, 1), words::Number(3, 0)});
+}
+
 }

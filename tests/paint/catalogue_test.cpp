@@ -11,6 +11,8 @@
 #include <set>
 #include <string>
 
+namespace catalogue_test {
+
 using nlohmann::json;
 using paint::Caution;
 using Say = words::PaintSay;
@@ -321,4 +323,6 @@ TEST_CASE("no figure is mistyped: the critical pigment volume of every row") {
     const paint::Pigment& p = found->facts;
     CHECK(std::abs(1 / (1 + p.oil_g_per_100g * p.g_per_mL / 93.5) - line.second) < 0.001);
   }
+}
+
 }

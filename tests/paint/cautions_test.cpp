@@ -10,6 +10,8 @@
 #include <string>
 #include <vector>
 
+namespace cautions_test {
+
 using paint::Caution;
 using Say = words::PaintSay;
 
@@ -117,4 +119,6 @@ TEST_CASE("each caution is one short sentence of its own") {
     CHECK(letters(text) > 20);
     CHECK(letters(text) <= 70);
   }
+}
+
 }

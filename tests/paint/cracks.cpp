@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+namespace cracks_test {
+
 using namespace paint;
 
 namespace {
@@ -42,4 +44,6 @@ TEST_CASE("too much gum is named where it is seen, and too little is not named b
   CHECK(order({0, GumState::too_much, 0, 0, 0}) ==
         std::vector{CrackCause::much_gum, CrackCause::deep_layer, CrackCause::too_hard,
                     CrackCause::dried_fast});
+}
+
 }

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace digits_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -134,4 +136,6 @@ TEST_CASE("grams by their uncertainty, with two decimals below a gram") {
   CHECK(grams_written(amount(0.8, 0.3)) == "0.80");
   CHECK(grams_written(exact(3)) == "3.0");
   CHECK(grams_written(amount(none, 1)).error().what == Say::not_a_number);
+}
+
 }

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <limits>
 
+namespace dropper_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -123,4 +125,6 @@ TEST_CASE("a bottle weighed recalibrates the dropper") {
   // A dropper that is known exactly learns nothing.
   CHECK(recalibrated({.tool = "d", .mL_per_drop_u = 0}, 20, water, {1.2, 0.01, {}})->mL_per_drop ==
         doctest::Approx(0.05));
+}
+
 }

@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+namespace drying_test {
+
 using namespace paint;
 using turned_round::water_activity;
 using turned_round::water_after;
@@ -204,4 +206,6 @@ TEST_CASE("what is foretold is what leaves, and how it moves with the rate") {
     if (*held_water_g(wet, 0.5, 20) <= 0) RC_DISCARD("pure water");
     RC_ASSERT(std::abs(f.per_ln_factor - slope) < 1e-3 * (1 + wet.water_g));
   }));
+}
+
 }

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace faults_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -60,4 +62,6 @@ TEST_CASE("each number is right or wrong for one reason, and that has words") {
   CHECK(what(fault_of_count(none, 9)) == Say::not_a_number);
   CHECK(what(fault_of_count(infinite, 9)) == Say::amount_too_large);
   CHECK(words::message(*fault_if_negative(-1)).find("-1") != std::string::npos);
+}
+
 }

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace film_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -220,4 +222,6 @@ TEST_CASE("an index that is known less is between the marks over a wider stretch
   CHECK(*tack(exact(0.81)) == Tack::stays_sticky);
   CHECK(*tack(Amount{0.81, 0.1 * 0.1, {}}) == Tack::may_stay_sticky);
   CHECK(*tack(exact(0)) == Tack::dries);
+}
+
 }

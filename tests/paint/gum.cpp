@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace gum_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -114,4 +116,6 @@ TEST_CASE("the grid agrees with a finer integral") {
   }
   const GumMarks m = marks_after(usual, {{GumVerdict::rubs_off, 0.5}});
   CHECK(std::log(m.little / usual.little) == doctest::Approx(sum / mass).epsilon(1e-3));
+}
+
 }

@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+namespace helping_test {
+
 using namespace paint;
 
 namespace {
@@ -68,4 +70,6 @@ TEST_CASE(
   CHECK(first_helping(prediction, 0, 0.4 * wants).high == doctest::Approx(0.28 * wants));
   CHECK(first_helping(prediction, 0.8 * wants, 0.4 * wants).high == doctest::Approx(0.4 * wants));
   CHECK(first_helping(prediction, 0, 9 * wants).high == first_helping(prediction).high);
+}
+
 }

@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+namespace layer_time_test {
+
 using namespace paint;
 using turned_round::share_gone;
 using Say = words::PaintSay;
@@ -225,4 +227,6 @@ TEST_CASE("weighings that contradict or say nothing are told apart") {
   CHECK(fault({{0, 20}, {5, 20}}) == Say::weigh_ins_say_nothing);
   CHECK(fault({{0, 20}, {5, 19.9}}, 0) == Say::measure_not_positive);
   CHECK(layer_hours(d, {{0, 20}, {5, 19.9}}, 1).error().what == Say::not_a_share);
+}
+
 }

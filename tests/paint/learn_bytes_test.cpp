@@ -7,6 +7,8 @@
 
 #include <limits>
 
+namespace learn_bytes_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -100,4 +102,6 @@ TEST_CASE("a result that came to nothing still goes along as such") {
   REQUIRE(read);
   CHECK(read->end == LearnEnd::no_peak);
   CHECK(read->log_posterior == fit.log_posterior);
+}
+
 }

@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+namespace learn_facts_test {
+
 using namespace paint;
 
 TEST_CASE("the learnt range begins where the class lies") {
@@ -33,4 +35,6 @@ TEST_CASE("another lot's oil absorption is known less well, its absence least") 
   blue.oil_g_per_100g = 0;
   CHECK(std::abs(learn_facts(blue).q - std::hypot(0.15, 0.5 * 0.35)) < 1e-12);
   CHECK(learn_facts(blue, true).q == learn_facts(blue).q);
+}
+
 }

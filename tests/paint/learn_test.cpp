@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace learn_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -325,4 +327,6 @@ TEST_CASE("a tap repeated with nothing changed between counts once") {
   twice.notes.insert(twice.notes.begin() + 2, twice.notes[1]);
   CHECK(learn(twice)->notes == learn(once)->notes);
   CHECK(learn(twice)->log_marginal == learn(once)->log_marginal);
+}
+
 }

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace making_test {
+
 using namespace paint;
 using doctest::Approx;
 using Say = words::PaintSay;
@@ -137,4 +139,6 @@ TEST_CASE("what alligation says is what keeps the gum") {
       RC_ASSERT(near(in->gum_g, grams * mix.stronger / mix.weaker));
     RC_ASSERT(near(strength_of(with(r, grams, *in)), wanted));
   });
+}
+
 }

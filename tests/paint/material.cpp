@@ -6,6 +6,8 @@
 #include <cmath>
 #include <limits>
 
+namespace material_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -88,4 +90,6 @@ TEST_CASE("any recipe and any blend") {
     more.g_per_mL *= 1.5;
     RC_ASSERT(std::abs(oil_absorption_point(more) - 3 * oil_absorption_point(p)) < 1e-9);
   });
+}
+
 }

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <limits>
 
+namespace measure_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -203,4 +205,6 @@ TEST_CASE("typed numbers: a comma or a point, and nothing else") {
     CHECK_FALSE(typed.has_value());
     if (!typed) CHECK(typed.error() == words::Error{Say::not_a_number, {bad}});
   }
+}
+
 }

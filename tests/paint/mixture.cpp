@@ -10,6 +10,8 @@
 #include <limits>
 #include <random>
 
+namespace mixture_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -345,4 +347,6 @@ TEST_CASE("many returns narrow what is known of the bench to the truth") {
   }
   CHECK(bench.ln_u < 0.15);
   CHECK(std::abs(bench.ln_factor - truth) < 3 * bench.ln_u);
+}
+
 }

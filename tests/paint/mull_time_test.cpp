@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+namespace mull_time_test {
+
 using namespace paint;
 
 namespace {
@@ -155,4 +157,6 @@ TEST_CASE("passes are as long as this hand makes them, and a forgotten one is no
   CHECK(usual_pass_after({300}) < 240);
   CHECK(usual_pass_after({1e6}) == usual_pass_after({900}));
   CHECK(usual_pass_after({0}) == usual_pass_after({60}));
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace mulling_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -63,4 +65,6 @@ TEST_CASE("a first guess for all but flakes, whose spread holds its middle") {
     CHECK(d.per_pass.middle < d.per_pass.high);
   }
   CHECK_FALSE(decline_guess(PigmentClass::effect).has_value());
+}
+
 }

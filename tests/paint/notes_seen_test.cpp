@@ -7,6 +7,8 @@
 #include <cmath>
 #include <random>
 
+namespace notes_seen_test {
+
 using namespace paint;
 
 namespace {
@@ -114,4 +116,6 @@ TEST_CASE("without a note there is what was there before") {
   seen.weigh(before, 0.3, {{1.4, 0.01, 1}});
   CHECK(farthest(seen.weigh(before, 0.3, {}), before) == 0);
   CHECK(seen.weigh({}, 0.3, {{1.4, 0.01, 1}}).weights.empty());
+}
+
 }

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+namespace ordinal_test {
+
 using namespace ordinal;
 
 namespace {
@@ -66,4 +68,6 @@ TEST_CASE("turning the words around turns the slope around") {
   CHECK(std::abs(a->log_likelihood - b->log_likelihood) < 1e-9);
   CHECK(std::abs(a->at.slopes[0] + b->at.slopes[0]) < 1e-6);
   CHECK(std::abs(a->at.thresholds[0] + b->at.thresholds[1]) < 1e-6);
+}
+
 }

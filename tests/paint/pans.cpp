@@ -9,6 +9,8 @@
 #include <cmath>
 #include <limits>
 
+namespace pans_test {
+
 using namespace paint;
 using turned_round::pan_of_layers;
 using Say = words::PaintSay;
@@ -123,4 +125,6 @@ TEST_CASE("dry over wet: one bound below the critical concentration, two above i
   CHECK(dry_over_wet({2, 1, 0}, 0.5, endless).error().what == Say::not_a_number);
   CHECK(dry_over_wet({2, 1, 0}, 0.5, 0).error().what == Say::measure_not_positive);
   CHECK(dry_over_wet({}, 0.5, 1).error().what == Say::nothing_to_dry);
+}
+
 }

@@ -8,6 +8,8 @@
 #include <limits>
 #include <numeric>
 
+namespace predict_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -218,4 +220,6 @@ TEST_CASE("a thousand notes, and notes from another world, leave a range") {
     CHECK(std::isfinite(spread_of(f).sd));
     CHECK(std::abs(sum_of(f.weights) - 1) < 1e-9);
   }
+}
+
 }

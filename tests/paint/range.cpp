@@ -7,6 +7,8 @@
 #include <cmath>
 #include <vector>
 
+namespace range_test {
+
 using namespace paint;
 
 namespace {
@@ -56,4 +58,6 @@ TEST_CASE("where nothing was sampled there is no chance, and of no flow none is 
   CHECK(std::isnan(chance_right(band, -1)));
   CHECK(std::isnan(chance_right(band, std::nan(""))));
   CHECK(chance_right(Band{}, 2) == 0);
+}
+
 }

@@ -9,6 +9,8 @@
 #include <cmath>
 #include <random>
 
+namespace scoops_test {
+
 using namespace paint;
 using doctest::Approx;
 
@@ -178,4 +180,6 @@ TEST_CASE("what no scoop can give is refused with its reason") {
   CHECK(fault(1, 0, {spoon("nan", nan)}) == words::PaintSay::not_a_number);
   CHECK(fault(1, 0, std::vector<Scoop>(5, tsp[0])) == words::PaintSay::amount_too_large);
   CHECK(best_scoops(60, 0, tsp)->of[0].count == 12);
+}
+
 }

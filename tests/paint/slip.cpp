@@ -2,6 +2,8 @@
 
 #include <doctest/doctest.h>
 
+namespace slip_test {
+
 using paint::meant;
 
 TEST_CASE("what was meant is one slip of the finger away, and near what is expected") {
@@ -21,4 +23,6 @@ TEST_CASE("of several the nearest; what no slip explains was not meant") {
   CHECK_FALSE(meant(137.2, 249.6, 0.3));
   CHECK_FALSE(meant(-84, 8.4, 1));
   CHECK_FALSE(meant(0.0 / 0.0, 8.4, 1));
+}
+
 }

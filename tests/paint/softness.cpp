@@ -5,6 +5,8 @@
 #include <cmath>
 #include <limits>
 
+namespace softness_test {
+
 using namespace paint;
 using doctest::Approx;
 
@@ -116,4 +118,6 @@ TEST_CASE("what is to be added brings the paint there, less in damp air and none
   CHECK_FALSE(softener_g(Softener::honey, 0.4, {.gum_g = 1}, {22, 0.995}));
   CHECK_FALSE(softener_g(Softener::honey, 50, {.gum_g = 1}, usual));
   CHECK_FALSE(softener_g(Softener::honey, 0.4, {.gum_g = std::nan("")}, usual));
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+namespace standing_test {
+
 using namespace paint;
 
 namespace {
@@ -165,4 +167,6 @@ TEST_CASE("what is shown live is what stands there") {
     RC_ASSERT(same(*now.over_oil_point, s.over_oil_point->value));
     RC_ASSERT(same(*now.gum_strength, s.gum_strength->value));
   });
+}
+
 }

@@ -12,6 +12,8 @@
 #include <cmath>
 #include <set>
 
+namespace strength_test {
+
 using namespace paint;
 
 namespace {
@@ -190,4 +192,6 @@ TEST_CASE("a blend of a pigment with itself begins as the pigment does") {
   const Helping two = first_helping(*predict(fit, {{{0, 0.3, {}}, {0, 0.7, {}}}, {}, 0}));
   CHECK(std::abs(one.low - two.low) < 1e-6);
   CHECK(std::abs(one.high - two.high) < 1e-6);
+}
+
 }

@@ -11,6 +11,8 @@
 
 #include <cmath>
 
+namespace told_test {
+
 using namespace paint;
 using doctest::Approx;
 using Say = words::PaintSay;
@@ -322,4 +324,6 @@ TEST_CASE("what was told goes to the worker and back in bytes") {
   CHECK(*bytes == bytes_of(direct));
   CHECK(fit_from(*bytes)->told);
   CHECK(fit_from(*bytes)->pigments[0].facts == direct.pigments[0].facts);
+}
+
 }

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <limits>
 
+namespace tools_loss_test {
+
 using namespace paint;
 
 TEST_CASE("before any weighing about 7 % stays, by what makers say 5 to 10") {
@@ -44,4 +46,6 @@ TEST_CASE("many weighings find the workshop's own share") {
   for (int i = 0; i < 40; ++i) loss = updated(loss, i % 2 ? 0.02 : 0.04, 0.01);
   CHECK(loss.share == doctest::Approx(0.03).epsilon(0.05));
   CHECK(loss.u < 0.005);
+}
+
 }

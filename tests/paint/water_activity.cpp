@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace water_activity_test {
+
 using namespace paint;
 using Say = words::PaintSay;
 
@@ -80,4 +82,6 @@ TEST_CASE("water held grows with humidity and with what holds it, and adds up") 
     RC_ASSERT(std::abs(parts - held) <= 1e-12 * (1 + held));
     RC_ASSERT(*held_water_g(wet, 0, t) < 1e-12);
   }));
+}
+
 }

@@ -13,6 +13,8 @@
 #include <fstream>
 #include <limits>
 
+namespace labels_test {
+
 using namespace hand;
 using Say = words::PaperSay;
 
@@ -183,4 +185,6 @@ TEST_CASE("hostile names are harmless on labels") {
                             folder.string();
   CHECK(std::system(reads.c_str()) == 0);
   std::filesystem::remove_all(folder);
+}
+
 }

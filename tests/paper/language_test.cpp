@@ -9,6 +9,8 @@
 
 #include <regex>
 
+namespace language_test {
+
 using namespace hand;
 using paper::additions_table;
 using paper::totals_table;
@@ -75,4 +77,6 @@ TEST_CASE("tables are the same in every language") {
 
 TEST_CASE("a page names its language") {
   CHECK(has(paper::sheet({ordinary(), offsets()}), " lang=\"en\""));
+}
+
 }

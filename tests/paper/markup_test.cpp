@@ -5,6 +5,8 @@
 
 #include <cmath>
 
+namespace markup_test {
+
 using namespace paper;
 using words::next_letter;
 using words::put_letter;
@@ -59,4 +61,6 @@ TEST_CASE("lengths and colours as drawings want them") {
   CHECK(mm(INFINITY) == "0");
   CHECK(hex(0x1F3FA0) == "#1f3fa0");
   CHECK(hex(0) == "#000000");
+}
+
 }

@@ -12,6 +12,8 @@
 #include <filesystem>
 #include <fstream>
 
+namespace more_paper_test {
+
 using namespace hand;
 using Say = words::PaperSay;
 
@@ -139,4 +141,6 @@ TEST_CASE("hostile names are harmless on all of them") {
                             folder.string();
   CHECK(std::system(reads.c_str()) == 0);
   std::filesystem::remove_all(folder);
+}
+
 }

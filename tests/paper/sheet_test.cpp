@@ -10,6 +10,8 @@
 #include <filesystem>
 #include <fstream>
 
+namespace sheet_test {
+
 using namespace hand;
 
 namespace {
@@ -231,4 +233,6 @@ TEST_CASE("photos stand on the sheet where they are wanted, the last of each kin
   const std::string html = paper::sheet(handed);
   CHECK(html.find("photos/" + std::string(64, 'b') + ".jpg") != std::string::npos);
   for (const char gone : {'a', 'c'}) CHECK(html.find(std::string(64, gone)) == std::string::npos);
+}
+
 }

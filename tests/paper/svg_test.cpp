@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+namespace svg_test {
+
 using namespace session::shapes;
 using session::Point;
 using session::Rect;
@@ -70,4 +72,6 @@ TEST_CASE("a clip holds what comes until the next one, and no more") {
   CHECK(count(svg, "<g clip-path=\"url(#test-2)\">" + one + "</g>" + one) == 1);
   CHECK(svg.ends_with("</g>" + one));
   CHECK(count(inside({Clip{{0, 0, 2, 2}}, disc}), one + "</g>") == 1); // to the end
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+namespace table_test {
+
 using namespace hand;
 using paper::csv;
 using paper::number_cell;
@@ -73,4 +75,6 @@ TEST_CASE("totals are a row a material, with the batch's ratio") {
 
 TEST_CASE("no batch is a table of heads alone") {
   CHECK(paper::additions_table({}, {}).find("\r\n") == paper::additions_table({}, {}).size() - 2);
+}
+
 }

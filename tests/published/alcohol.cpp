@@ -9,6 +9,8 @@
 #include <cmath>
 #include <utility>
 
+namespace alcohol_test {
+
 using namespace paint;
 using namespace published;
 
@@ -96,4 +98,6 @@ TEST_CASE("Among water alcohol's activity is what vapour over such mixtures says
   check({"alcohol/alcohol_after", "activity of a trace of alcohol in water over its mole fraction",
          printed("Henry's constant 1.9 mol/(m3 Pa), Sander 2015, doi 10.5194/acp-15-4399-2015"),
          trace, activity(1e-5) / 1e-5, 0.15 * trace, "1.7 to 2.0 in its best rated sources"});
+}
+
 }

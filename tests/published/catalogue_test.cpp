@@ -12,6 +12,8 @@
 #include <optional>
 #include <string>
 
+namespace catalogue_test {
+
 using namespace published;
 
 namespace {
@@ -155,4 +157,6 @@ TEST_CASE("oil absorptions against the figure of the source that each card names
            card.id});
   }
   CHECK(shown == 37);
+}
+
 }

@@ -10,6 +10,8 @@
 
 #include <random>
 
+namespace colour_test {
+
 using namespace colour;
 using namespace published;
 
@@ -113,4 +115,6 @@ TEST_CASE("sRGB's matrix as it is printed") {
       check({"cielab/srgb_to_xyz_d65", "XYZ of the primaries at 1", remembered(primaries),
              as_printed[i][k], srgb_to_xyz_d65()[i][k], 0.00005 + 1e-9, "half of the last figure",
              names[k]});
+}
+
 }

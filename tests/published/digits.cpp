@@ -7,6 +7,8 @@
 
 #include <string>
 
+namespace digits_test {
+
 using namespace paint;
 using namespace published;
 
@@ -41,4 +43,6 @@ TEST_CASE("Eurachem A1: 1002.7 mg/L with u 0.9") {
   check({"digits/shown", "concentration to one digit of u, mg/L",
          printed("Eurachem/CITAC guide CG 4, example A1"), 1002.7, std::stod(text.value), 1e-9,
          text_only});
+}
+
 }

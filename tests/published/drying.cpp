@@ -8,6 +8,8 @@
 #include <cmath>
 #include <string>
 
+namespace drying_test {
+
 using namespace paint;
 using namespace published;
 
@@ -104,4 +106,6 @@ TEST_CASE("A bench is taught as two measurements of one thing are joined") {
          after.ln_factor, 5e-5, "half of the last figure"});
   check({"bench_rate/updated", "u of that ln", mean, 0.1562, after.ln_u, 5e-5,
          "half of the last figure"});
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <doctest/doctest.h>
 
+namespace film_test {
+
 using namespace paint;
 using namespace published;
 
@@ -68,4 +70,6 @@ TEST_CASE("a verdict without noise leaves half of a normal distribution") {
          after.ln_middle, 1e-6, "digits written here"});
   check({"film/updated", "sd of the mark after that verdict", half, 0.6028103, after.ln_u, 1e-6,
          "digits written here"});
+}
+
 }

@@ -10,6 +10,8 @@
 #include <string>
 #include <utility>
 
+namespace held_water_test {
+
 using namespace paint;
 using namespace published;
 
@@ -170,4 +172,6 @@ TEST_CASE("Mixtures: Ross's rule, each by itself in all the water") {
            "the two rules part further only where it is drier",
            words::invariant(glycerin, 1) + " g and " + words::invariant(honey, 1) + " g"});
   }
+}
+
 }

@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+namespace learn_test {
+
 using namespace paint;
 using namespace published;
 
@@ -98,4 +100,6 @@ TEST_CASE("a studio of 39 notes at the priors' centres") {
       check({"learn/fit_at", "ln demands, then alpha, at the priors' centres", prototype, modes[k],
              at->z[k], 1e-6, "where either stops", how + ", " + std::to_string(k + 1)});
   }
+}
+
 }

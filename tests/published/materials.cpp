@@ -10,6 +10,8 @@
 #include <string>
 #include <utility>
 
+namespace materials_test {
+
 using namespace paint;
 using namespace published;
 
@@ -130,4 +132,6 @@ TEST_CASE("Surface tensions by which drops are scaled") {
   between(Kind::binder, "gum arabic solutions, 45 to 65", 45, 65);
   between(Kind::honey, "honeys, 50 to 60", 50, 60);
   between(Kind::wetting_aid, "ox gall and soap, 30 to 40", 30, 40);
+}
+
 }

@@ -15,6 +15,8 @@
 #include <string>
 #include <utility>
 
+namespace measures_test {
+
 using namespace paint;
 using namespace published;
 
@@ -196,4 +198,6 @@ TEST_CASE("A dropper calibrated and a spoon filled, worked by hand with GUM 4.2 
   check({"bottle/weighed_difference", "u of a bottle before and after on a 0.1 g scale, g",
          apart("JCGM 100:2008, 4.3.7, by hand: a / sqrt 3 for each reading, a half a step"), 0.0408,
          uncertainty(*weighed_difference(80, 78.6, "b")), 0.00005, "half of the last figure"});
+}
+
 }

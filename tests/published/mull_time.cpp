@@ -9,6 +9,8 @@
 
 #include <cmath>
 
+namespace mull_time_test {
+
 using namespace paint;
 using namespace published;
 
@@ -117,4 +119,6 @@ TEST_CASE("eight in ten are eight in ten, of studios whose truth is known") {
          planned.share(), 2 * std::sqrt(0.16 / planned.of), why});
   check({"mull_time/mull_minutes_left", "likewise of what is left after the first dot", invented,
          0.8, left.share(), 2 * std::sqrt(0.16 / left.of), why});
+}
+
 }

@@ -8,6 +8,8 @@
 #include <cmath>
 #include <string>
 
+namespace mulling_test {
+
 using namespace paint;
 using namespace published;
 
@@ -28,4 +30,6 @@ TEST_CASE("from many specks to none in the time makers mull") {
          minutes(PigmentClass::mineral), 7.5, "5 to 20 min"});
   check({"mulling/decline_guess", "minutes of mulling, organics", consistent_with(practice()), 40,
          minutes(PigmentClass::organic), 20, "20 to 60 min"});
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace ordinal_test {
+
 using namespace ordinal;
 using namespace published;
 
@@ -117,4 +119,6 @@ TEST_CASE("simulated feel notes, fitted") {
          fit->log_likelihood, 1e-4, "where either stops"});
   check({"note_chance/word_chance", "slope of ln flow", clmm, 18.610014, fit->at.slopes[0], 0.01,
          "R stops at a gradient of 1e-4 of a slope that is known to 1.9"});
+}
+
 }

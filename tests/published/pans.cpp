@@ -10,6 +10,8 @@
 
 #include <cmath>
 
+namespace pans_test {
+
 using namespace paint;
 using namespace published;
 
@@ -141,4 +143,6 @@ TEST_CASE("NIST StRD Misra1a: water lost as 238.94 (1 - exp(-k t))") {
          "linearised: (noise of 1 %) squared"});
   CHECK(hours.low < std::log(5) / b2);
   CHECK(hours.high > std::log(5) / b2);
+}
+
 }

@@ -11,6 +11,8 @@
 #include <map>
 #include <string>
 
+namespace practice_test {
+
 using namespace paint;
 using published::check, published::consistent_with;
 using published::practice;
@@ -120,4 +122,6 @@ TEST_CASE(
     CHECK(h.high < row.high * flow_of_1g_to_10g);
     CHECK(h.low > row.low * 0.5 * 0.5 * flow_of_1g_to_10g);
   }
+}
+
 }

@@ -5,6 +5,8 @@
 
 #include <doctest/doctest.h>
 
+namespace predict_test {
+
 using namespace paint;
 using namespace published;
 
@@ -152,4 +154,6 @@ TEST_CASE("two and three notes of the day") {
                              {0.007235859, 0.738108165, 0.243736247, 0.010042292, 0.000877437}},
             of, "after three notes " + how);
   }
+}
+
 }

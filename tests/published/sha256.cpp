@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace sha256_test {
+
 using studio::sha256;
 
 TEST_CASE("FIPS 180-4: NIST's examples, SHA-256 of one block, two blocks and a million letters") {
@@ -15,4 +17,6 @@ TEST_CASE("FIPS 180-4: NIST's examples, SHA-256 of one block, two blocks and a m
   CHECK(sha256(std::string(1'000'000, 'a')) ==
         "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
   CHECK(sha256("") == "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855");
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <array>
 
+namespace standing_test {
+
 using namespace paint;
 using namespace published;
 
@@ -152,4 +154,6 @@ TEST_CASE("what practice puts in stands within enough gum") {
            gum, (low + high) / 2, (high - low) / 2, "half the width of what we call enough",
            p.name});
   }
+}
+
 }

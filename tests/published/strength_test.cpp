@@ -9,6 +9,8 @@
 
 #include <cmath>
 
+namespace strength_test {
+
 using namespace paint;
 using published::check;
 
@@ -202,4 +204,6 @@ TEST_CASE(
           {{1.05, std::hypot(0.01, knife_sd), 1, 0, felt_late}}, 1.05,
           {0.2578699558, 0.1107075234, 1.154344212, 1.448582898, 1.120963109, 0.01556389947,
            0.235388143, 1, 1.274196981, 1.067255368, 0.6370984903, 0.8919378865});
+}
+
 }

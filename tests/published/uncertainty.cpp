@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace uncertainty_test {
+
 using namespace paint;
 using namespace published;
 
@@ -120,4 +122,6 @@ TEST_CASE("The jar weighed corrects backwards as Bayes' rule does") {
     check({"bottle/given_sum", "u of a part once the jar was weighed, g", bayes, sd,
            uncertainty((*after)[k]), 0.02 * sd, why, at});
   }
+}
+
 }

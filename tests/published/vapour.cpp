@@ -9,6 +9,8 @@
 #include <string>
 #include <utility>
 
+namespace vapour_test {
+
 using namespace paint;
 using namespace published;
 
@@ -56,4 +58,6 @@ TEST_CASE("IAPWS-IF97, a later formulation than ours") {
   for (const auto& [t, p] : points)
     row(library("IAPWS-IF97 by iapws 1.5.2 (Python; Debian's python3-iapws)"), t, p, 3e-4,
         "the two formulations and their temperature scales");
+}
+
 }

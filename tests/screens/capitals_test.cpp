@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <cmath>
 
+namespace capitals_test {
+
 using namespace screens;
 using eyes::Eyes;
 using eyes::Frame;
@@ -146,4 +148,6 @@ TEST_CASE("Chinese, Japanese and Korean, or the sign for what is missing") {
     CHECK(ink_of(frame).any());
     CHECK((frame.picture.rgb != missing.picture.rgb) == there);
   }
+}
+
 }

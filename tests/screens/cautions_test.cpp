@@ -12,6 +12,8 @@
 
 #include <doctest/doctest.h>
 
+namespace cautions_test {
+
 using namespace screens;
 
 namespace {
@@ -97,4 +99,6 @@ TEST_CASE("a failure to save and the dust mask stand beside each other") {
     if (slab->dust) CHECK(words.find(words::say(words::SlabSay::dust_mask)) != std::string::npos);
   }
   CHECK(seen >= 5);
+}
+
 }

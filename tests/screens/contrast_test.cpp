@@ -14,6 +14,8 @@
 #include <cmath>
 #include <optional>
 
+namespace contrast_test {
+
 using namespace screens;
 using eyes::contrast;
 using eyes::Frame;
@@ -186,4 +188,6 @@ TEST_CASE("ink reads on every ground of the theme, and on every step of the band
       CHECK(contrast(t.rule, band) >= 3); // the ghost
     }
   }
+}
+
 }

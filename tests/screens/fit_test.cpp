@@ -15,6 +15,8 @@
 
 #include <algorithm>
 
+namespace fit_test {
+
 using namespace screens;
 
 namespace {
@@ -248,4 +250,6 @@ TEST_CASE("a number stays with its unit, as long as there is room for both") {
   CHECK(fitted("b* -58.6 ± 25.9", doubt, l, 2, false).lines ==
         std::vector<std::string>{"b*", "-58.6 ± 25.9"});
   CHECK(fitted("Cerulean blue (chromium)", 28, l, 1).shortened);
+}
+
 }

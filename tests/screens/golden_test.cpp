@@ -16,6 +16,8 @@
 #include <string>
 #include <vector>
 
+namespace golden_test {
+
 namespace {
 
 const std::filesystem::path folder = SLABSIDE_ROOT "/tests/screens/golden";
@@ -135,4 +137,6 @@ TEST_CASE("the first difference is named") {
   CHECK(first_difference("a\nb\n", "a\nb\n").empty());
   CHECK(first_difference("a\nb\n", "a\nc\n") == "line 2\n  was b\n  is  c");
   CHECK(first_difference("a\n", "a\nb\n") == "line 2\n  was (nothing)\n  is  b");
+}
+
 }

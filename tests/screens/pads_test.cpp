@@ -19,6 +19,8 @@
 
 #include <set>
 
+namespace pads_test {
+
 namespace {
 
 template <class... Pad>
@@ -76,4 +78,6 @@ TEST_CASE("every pad lies on some screen, and is called by its name") {
     CHECK(seen.count(kind) == 1);
     CHECK(pad_named(name) == PadId{kind, ""});
   }
+}
+
 }

@@ -8,6 +8,8 @@
 
 #include <cmath>
 
+namespace phrases_test {
+
 using namespace screens;
 
 // Moments by GNU date: `date -u -d @1773066720`, and the others back from `date -u -d ... +%s`.
@@ -322,4 +324,6 @@ TEST_CASE("how long until the next layer: whole hours up to three days, then who
 TEST_CASE("what was a gift costs nothing, and no 0.00 of a currency") {
   CHECK(money_words(0, "crowns") == "nothing");
   CHECK(money_words(2.5, "crowns") == "2.50 crowns");
+}
+
 }

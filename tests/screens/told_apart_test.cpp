@@ -16,6 +16,8 @@
 #include <set>
 #include <sstream>
 
+namespace told_apart_test {
+
 using namespace screens;
 
 namespace {
@@ -196,4 +198,6 @@ TEST_CASE("the simulated eyes keep white, and lose what they are known to lose")
   CHECK(differ(0xC06A50, 0x8A8A40, eyes::Lacks::middle_cones) < red_green / 3);
   const double blue_green = differ(0x4080B0, 0x409080, eyes::Lacks::nothing);
   CHECK(differ(0x4080B0, 0x409080, eyes::Lacks::short_cones) < blue_green / 3);
+}
+
 }

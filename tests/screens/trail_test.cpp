@@ -8,6 +8,8 @@
 #include <cmath>
 #include <limits>
 
+namespace trail_test {
+
 using namespace screens;
 
 namespace {
@@ -236,4 +238,6 @@ TEST_CASE("of two signs at nearly one place, the one that is further left stands
   std::vector<Point> signs{{10, 10}};
   CHECK(session::beside_others({9.5, 10}, size, signs).x < 10 - size);
   CHECK(session::beside_others({10.5, 10}, size, signs).x > 10 + size);
+}
+
 }

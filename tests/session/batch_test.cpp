@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace batch_test {
+
 using namespace session;
 using doctest::Approx;
 
@@ -323,4 +325,6 @@ TEST_CASE("an open batch goes on drying up to now; a batch nobody opened is none
   CHECK_FALSE(fold(all_of(logs), "nothing"));
   CHECK_FALSE(fold({}, batch));
   CHECK(batch_ids(all_of(logs)) == std::vector<std::string>{batch});
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+namespace bottles_test {
+
 using namespace session;
 using doctest::Approx;
 
@@ -170,4 +172,6 @@ TEST_CASE("where a count was lost, the bottle may have lost forty drops that nob
   CHECK(after(90.4).warnings.empty());
   CHECK(after(9.2).warnings.size() == 1);
   CHECK(drops_g(after(9.2)) < 1);
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <random>
 
+namespace bytes_test {
+
 using namespace session;
 
 // RFC 3720, appendix B.4, and the usual "123456789" of CRC catalogues.
@@ -248,4 +250,6 @@ TEST_CASE("text is cut between characters") {
   CHECK(first_characters("aé🎨b", 3) == "aé🎨");
   CHECK(first_characters("ab", 3) == "ab");
   CHECK(first_characters("", 3).empty());
+}
+
 }

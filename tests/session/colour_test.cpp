@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace colour_test {
+
 using namespace session;
 
 namespace {
@@ -74,4 +76,6 @@ TEST_CASE("a swatch that was read is the colour of its paint, until it is withdr
   CHECK(b.colour() == 0x30519C); // a later photo was not read, and the paint is what it looks like
   b.w.put(batch, Withdrawn{last});
   CHECK(b.colour() == 0x2E4F9A);
+}
+
 }

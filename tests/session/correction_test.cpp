@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace correction_test {
+
 using namespace session;
 
 namespace {
@@ -163,4 +165,6 @@ TEST_CASE("a stamp of another session more than a day ahead is warned of") {
   CHECK(warned(*fold(all_of(logs), batch, before), WarningKind::clock_ahead));
   const Moment own{last - a_day_ms - 1, e.w.log.session, 0};
   CHECK_FALSE(warned(*fold(all_of(logs), batch, own), WarningKind::clock_ahead));
+}
+
 }

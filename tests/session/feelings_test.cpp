@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+namespace feelings_test {
+
 using namespace session;
 using doctest::Approx;
 
@@ -115,4 +117,6 @@ TEST_CASE("notes that were withdrawn, or felt where there was no paint, are not 
   const Ref felt = e.put(batch, Felt{Feel::right, By::knife});
   e.put(batch, Withdrawn{felt});
   CHECK(folded(e).feelings.empty());
+}
+
 }

@@ -10,6 +10,8 @@
 #include <string>
 #include <utility>
 
+namespace folding_test {
+
 using namespace session;
 
 namespace {
@@ -216,4 +218,6 @@ TEST_CASE("a fold goes to another batch, and to none") {
   CHECK_FALSE(going.at(std::nullopt));
   going.read(all_of(one.logs), batch, {});
   CHECK(exactly::same(going.at(std::nullopt), fold(all_of(one.logs), batch)));
+}
+
 }

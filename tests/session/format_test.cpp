@@ -10,6 +10,8 @@
 #include <fstream>
 #include <sstream>
 
+namespace format_test {
+
 using namespace session;
 
 namespace {
@@ -63,4 +65,6 @@ TEST_CASE("the format page names every kind of event") {
         "found",      "poured",       "pan_weighed", "verdict",  "noted",
         "set_aside",  "planned",      "confirmed",   "told"})
     CHECK_MESSAGE(text.find("`" + std::string(kind) + "`") != std::string::npos, kind);
+}
+
 }

@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+namespace left_out_test {
+
 using namespace session;
 using doctest::Approx;
 using Say = words::SessionSay;
@@ -73,4 +75,6 @@ TEST_CASE("a batch opened without a name is said, and summed") {
   const Batch b = make::folded({w.log}, batch);
   CHECK(b.warnings.at(0).kind == WarningKind::nameless);
   CHECK_FALSE(leaves_out(b.warnings[0].kind));
+}
+
 }

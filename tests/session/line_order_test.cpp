@@ -6,6 +6,8 @@
 
 #include <doctest/doctest.h>
 
+namespace line_order_test {
+
 using namespace session;
 using make::evening, make::start_of_line, make::written;
 
@@ -61,4 +63,6 @@ TEST_CASE("a batch without a name of its own is not believed") {
   CHECK(decode(R"({"n":1,"t":0,"at":0,"e":"closed","batch":"","p":"00000000","c":"00000000"})")
             .error() == words::Error{words::SessionSay::field_empty, {"batch", ""}});
   CHECK(decode(R"({"n":1,"t":0,"at":0,"e":"closed","p":"00000000","c":"00000000"})"));
+}
+
 }

@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+namespace making_test {
+
 using doctest::Approx;
 
 namespace {
@@ -170,4 +172,6 @@ TEST_CASE("a binder without honey and glycerin is sweetened by nothing") {
   CHECK(steps_of({.gum = 1, .water = 2, .glycerin = 0.2}).size() == 6);
   for (const MakingStep step : steps_of({.gum = 1, .water = 2, .honey = 1}))
     CHECK(usual_minutes(step) > 0);
+}
+
 }

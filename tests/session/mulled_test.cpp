@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+namespace mulled_test {
+
 using namespace session;
 using doctest::Approx;
 
@@ -153,4 +155,6 @@ TEST_CASE("of a dot told at the slab and judged on its photo, the photo counts")
   REQUIRE(of.dots.size() == 2);
   CHECK(of.dots[0].specks == paint::SpeckWord::few);
   CHECK(of.dots[1].specks == paint::SpeckWord::none);
+}
+
 }

@@ -5,6 +5,8 @@
 
 #include <doctest/doctest.h>
 
+namespace offsets_test {
+
 using namespace session;
 
 TEST_CASE("a session tells its offset when it begins, and again when the clock is set") {
@@ -30,4 +32,6 @@ TEST_CASE("offsets are read as they are written") {
   for (const char* none : {"", "+1:00", "2026-11-25T14:32:00", "2026-11-25T14:32:00+15:00",
                            "2026-11-25T14:32:00+01:60", "2026-11-25T14:32:00+0x:00"})
     CHECK(words::utc_offset_in(none) == std::nullopt);
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <cmath>
 
+namespace pans_test {
+
 namespace {
 
 using namespace make;
@@ -190,4 +192,6 @@ TEST_CASE("poured paint has one age: since the last pour by then") {
   CHECK(session::since_pour_words(5 * 3'600'000) == "5 h after the last pour");
   CHECK(session::since_pour_words(session::a_day_ms) == "1 day after the last pour");
   CHECK(session::since_pour_words(3 * session::a_day_ms + 1) == session::days_since_pour_words(3));
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+namespace places_test {
+
 using namespace session;
 using doctest::Approx;
 
@@ -321,4 +323,6 @@ TEST_CASE("alcohol flows at first and is gone after minutes under the muller") {
   w.wait(1800);
   w.put(batch, Felt{Feel::right, By::muller});
   CHECK(folded(w).standing.alcohol_g.value < 0.05);
+}
+
 }

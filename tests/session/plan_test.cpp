@@ -6,6 +6,8 @@
 
 #include <doctest/doctest.h>
 
+namespace plan_test {
+
 using namespace session;
 using doctest::Approx;
 
@@ -114,4 +116,6 @@ TEST_CASE("a plan that cannot be read says what is wrong with it") {
   CHECK(fault(R"("takes":[{"g":2}])") == words::Error{Say::field_missing, {"of", ""}});
   CHECK(fault(R"("takes":[{"of":"x","g":-1}])").what == Say::field_out_of_range);
   CHECK(fault(R"("takes":[{"of":"x","g":5001}])").what == Say::field_out_of_range);
+}
+
 }

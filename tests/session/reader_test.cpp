@@ -5,6 +5,8 @@
 
 #include <doctest/doctest.h>
 
+namespace reader_test {
+
 using namespace session;
 using make::evening, make::start_of_line, make::written;
 
@@ -360,4 +362,6 @@ TEST_CASE("a file that was only being created is ordinary") {
     CHECK_FALSE(file.damage.empty());
     for (const Damage& d : file.damage) CHECK(d.ordinary);
   }
+}
+
 }

@@ -11,6 +11,8 @@
 #include <algorithm>
 #include <random>
 
+namespace seal_test {
+
 using namespace session;
 
 namespace {
@@ -229,4 +231,6 @@ TEST_CASE("the beginning of a line is of the grammar, in UTF-8, and numbered on"
         "{\"n\":12,\"t\":5,\"a\":\"\xed\xa0", "{\"n\":12,\"t\":[[[[[[[[[["})
     CHECK_FALSE_MESSAGE(is_torn_line(other, after(11)), other);
   CHECK_FALSE(is_torn_line(R"({"n":12,"t":5,"a":")" + std::string(longest_line, 'a'), after(11)));
+}
+
 }

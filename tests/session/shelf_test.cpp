@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+namespace shelf_test {
+
 namespace {
 
 using namespace make;
@@ -52,4 +54,6 @@ TEST_CASE("what was laid out for a batch is no edit of the shelf") {
   Writer w;
   w.put("7f3a91c2", LaidOut{gum("gum")});
   CHECK(shelf_of(all_of({w.log})).cards.empty());
+}
+
 }

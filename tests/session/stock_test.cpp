@@ -6,6 +6,8 @@
 
 #include <doctest/doctest.h>
 
+namespace stock_test {
+
 using doctest::Approx;
 
 namespace {
@@ -276,4 +278,6 @@ TEST_CASE("a pan costs its share of what is still there") {
   REQUIRE(of_a_pan);
   // 2 g of the 20 g are in pans, and nothing was lost on the way.
   CHECK(*of_a_pan == Approx(5.12 * 2 / 20 / 4).epsilon(0.02));
+}
+
 }

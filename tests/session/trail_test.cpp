@@ -4,6 +4,8 @@
 
 #include <doctest/doctest.h>
 
+namespace trail_test {
+
 using namespace session;
 
 TEST_CASE("what is said of a batch when it has left the slab makes its trail no longer") {
@@ -21,4 +23,6 @@ TEST_CASE("what is said of a batch when it has left the slab makes its trail no 
   w.wait(3 * 24 * 3600);
   w.put(batch, Noted{"dried well"});
   CHECK(trail_view(make::folded({w.log}, batch)).to == before);
+}
+
 }

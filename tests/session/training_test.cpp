@@ -6,6 +6,8 @@
 
 #include <cmath>
 
+namespace training_test {
+
 using namespace session;
 using doctest::Approx;
 using make::wetting_out;
@@ -309,4 +311,6 @@ TEST_CASE("the latest batches are learnt from, as many notes as a fit can take i
   const RangeProblem asked = range_problem(all(many));
   CHECK(asked.names.of_studio == 2);
   CHECK(asked.problem.notes.size() == 6010);
+}
+
 }

@@ -7,6 +7,8 @@
 
 #include <random>
 
+namespace tree_test {
+
 using namespace session;
 using same_tree::read_alike;
 
@@ -152,4 +154,6 @@ TEST_CASE("lines as they are written, whole, cut and altered, are read alike") {
       REQUIRE(read_alike(other));
     }
   }
+}
+
 }

@@ -6,6 +6,8 @@
 
 #include <doctest/doctest.h>
 
+namespace wetting_test {
+
 using namespace session;
 using doctest::Approx;
 using make::wetting_out;
@@ -132,4 +134,6 @@ TEST_CASE("stiff as a dry cake says nothing of the range, until water has soaked
   w.wait(300);
   CHECK_FALSE(stiff());
   CHECK(range_question(untrained_ranges(), folded()).notes.size() == 2);
+}
+
 }

@@ -10,6 +10,8 @@
 
 #include <algorithm>
 
+namespace whose_test {
+
 using namespace session;
 
 namespace {
@@ -187,4 +189,6 @@ TEST_CASE("what a JSON text may be besides an object, and what may stand in one"
   REQUIRE(nested(8));
   CHECK(std::get<Unknown>(nested(8)->event).json == R"({"x":[[[[[[[null]]]]]]]})");
   CHECK(nested(9).error().what == Say::line_too_deep);
+}
+
 }

@@ -9,6 +9,8 @@
 #include <iterator>
 #include <string>
 
+namespace engine_pixels_test {
+
 namespace {
 
 using studio::EnginePixels;
@@ -62,4 +64,6 @@ TEST_CASE("a picture is made no smaller than it must be to hold it") {
   CHECK(studio::shrunk_for({PictureKind::jpg, 4032, 3024, 0}, 8e6) == 2);
   CHECK(studio::shrunk_for({PictureKind::png, 8000, 8000, 0}, 8e6) == 4);
   CHECK(studio::shrunk_for({PictureKind::png, 8000, 8000, 0}, 1) == 8); // and no smaller than that
+}
+
 }

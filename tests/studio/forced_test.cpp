@@ -11,6 +11,8 @@
 
 #include <cerrno>
 
+namespace forced_test {
+
 namespace {
 
 using rig::Path;
@@ -179,4 +181,6 @@ TEST_CASE("folders on the way that are somebody else's need not be forced") {
     const auto answer = rig::ask(*disk, bell, disk::Append{"sessions/a.jsonl", "line\n"});
     CHECK(rig::confirmed(answer) == (code != EIO));
   }
+}
+
 }

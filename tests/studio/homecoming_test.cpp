@@ -4,6 +4,8 @@
 #include "studio/sitting.hpp"
 #include "words/studio_says.hpp"
 
+namespace homecoming_test {
+
 using namespace sitting;
 
 namespace {
@@ -116,4 +118,6 @@ TEST_CASE("a copy that fails is said, with why; the next start tries again") {
   REQUIRE(said.size() == 1);
   CHECK(said[0].args.at(1) == words::Inner(studio::error_of_system(EIO)));
   CHECK(memory.after_power_cut() == nothing);
+}
+
 }

@@ -8,6 +8,8 @@
 
 #include <doctest/doctest.h>
 
+namespace identity_test {
+
 namespace {
 
 std::uint32_t digits() { return 0x1234abcd; }
@@ -193,4 +195,6 @@ TEST_CASE("what is tapped while the disk is not in is kept elsewhere, and comes 
   CHECK(files_in(b.home) == 1);
   Disks(b).bring_home();
   CHECK(files_in(b.home) == 2);
+}
+
 }

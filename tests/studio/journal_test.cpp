@@ -5,6 +5,8 @@
 #include <cerrno>
 #include <set>
 
+namespace journal_test {
+
 using namespace sitting;
 
 namespace {
@@ -319,4 +321,6 @@ TEST_CASE("answers to other people's readings are passed on") {
     CHECK(read->answer.files.size() == 1);
     return;
   }
+}
+
 }

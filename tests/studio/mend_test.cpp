@@ -12,6 +12,8 @@
 
 #include <algorithm>
 
+namespace mend_test {
+
 namespace {
 
 using session::Line;
@@ -239,4 +241,6 @@ TEST_CASE("no session, or one of a newer format, stays as it is and is said") {
   CHECK(sessions[1].bytes == future);
   CHECK(report.files == std::vector<words::Error>{{Say::mend_as_it_is, {"a.jsonl"}},
                                                   {Say::mend_as_it_is, {part_0}}});
+}
+
 }

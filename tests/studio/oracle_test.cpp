@@ -9,6 +9,8 @@
 #include <algorithm>
 #include <random>
 
+namespace oracle_test {
+
 namespace {
 
 using session::Line;
@@ -165,4 +167,6 @@ void harm_and_mend(std::uint32_t seed) {
 
 TEST_CASE("a mended studio is never clean and different, and what was sound stays equal") {
   for (std::uint32_t seed = 1; seed <= 10'000; ++seed) harm_and_mend(seed);
+}
+
 }

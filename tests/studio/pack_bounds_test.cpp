@@ -2,6 +2,8 @@
 #include "studio/packs.hpp"
 #include "words/studio_says.hpp"
 
+namespace pack_bounds_test {
+
 using namespace packs;
 
 namespace {
@@ -121,4 +123,6 @@ TEST_CASE("a session that grows while it is packed is packed as it was, one that
   CHECK(words::written(packed.error().args.at(1)) ==
         why(words::StudioSay::entry_shrank, "sessions/b.jsonl"));
   CHECK(!std::filesystem::exists(w.pack));
+}
+
 }

@@ -4,6 +4,8 @@
 
 #include <cstdlib>
 
+namespace pack_names_test {
+
 using namespace packs;
 
 namespace {
@@ -124,4 +126,6 @@ TEST_CASE("one byte of a zip64 pack changed: refused, or the same studio") {
       if (read) CHECK(read->bytes == inspected->bytes);
     }
   CHECK(refusals > 300);
+}
+
 }

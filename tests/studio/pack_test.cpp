@@ -6,6 +6,8 @@
 
 #include <cerrno>
 
+namespace pack_test {
+
 using namespace packs;
 
 TEST_CASE("a studio packed and unpacked is the same studio") {
@@ -296,4 +298,6 @@ TEST_CASE("whichever call fails, packing leaves no pack and unpacking no folder"
     CHECK(w.beside() == 0);
   }
   CHECK(tree(w.out) == tree(w.studio));
+}
+
 }

@@ -9,6 +9,8 @@
 
 #include <doctest/doctest.h>
 
+namespace photos_test {
+
 using namespace studio;
 
 namespace {
@@ -187,4 +189,6 @@ TEST_CASE("photos are looked at, mended and packed piece by piece, however large
     rig::put(studio / photo_file(named), large);
     CHECK(photo_faults(files, studio, sessions).size() == 1);
   }
+}
+
 }

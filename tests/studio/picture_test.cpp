@@ -14,6 +14,8 @@
 #include <cstdlib>
 #include <numeric>
 
+namespace picture_test {
+
 using namespace studio;
 using Say = words::StudioSay;
 
@@ -263,4 +265,6 @@ TEST_CASE("a small file that unpacks to very much takes memory for no more than 
   REQUIRE(::getrusage(RUSAGE_SELF, &after) == 0);
   CHECK(after.ru_maxrss - before.ru_maxrss < 100'000); // kB
   if (pixels) CHECK(pixels->rgb == harmless->rgb);
+}
+
 }

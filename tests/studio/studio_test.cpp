@@ -9,6 +9,8 @@
 #include <cerrno>
 #include <cstdlib>
 
+namespace studio_test {
+
 namespace {
 
 struct Environment { // one variable, put back at the end
@@ -148,4 +150,6 @@ TEST_CASE("moments in UTC") { // date(1) -u -d @1795617120, @951782399, @-1
   CHECK(studio::utc_for_files(1795617120999) == "2026-11-25T143200Z");
   CHECK(studio::utc_for_people(951782399000) == "2000-02-28 23:59 UTC");
   CHECK(studio::utc_for_files(-1000) == "1969-12-31T235959Z");
+}
+
 }

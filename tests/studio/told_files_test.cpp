@@ -5,6 +5,8 @@
 
 #include <doctest/doctest.h>
 
+namespace told_files_test {
+
 namespace {
 
 paint::ToldRange told(double ln_demand, const std::string& from) {
@@ -87,4 +89,6 @@ TEST_CASE("where none can be used it is said why") {
   REQUIRE_FALSE(found);
   CHECK(found.error().what == words::Sentence(words::StudioSay::told_file_refused));
   CHECK(words::message(found.error()).find("something is wrong with it") != std::string::npos);
+}
+
 }

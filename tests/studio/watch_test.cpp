@@ -6,6 +6,8 @@
 
 #include <chrono>
 
+namespace watch_test {
+
 namespace {
 
 using namespace studio;
@@ -192,4 +194,6 @@ TEST_CASE("a large studio is answered in pieces, and nothing saved waits for all
   }
   CHECK(pieces >= 4);
   CHECK(before_append == 1);
+}
+
 }
