@@ -15,9 +15,7 @@ using hands::Hands;
 
 TEST_CASE("nothing is written before something was done") {
   Hands h;
-  h.tap("pigment pb28");
-  h.tap("book");
-  h.tap("plan");
+  for (const char* pad : {"pigment pb28", "book", "plan"}) h.tap(pad);
   h.give(Leaving{});
   CHECK(h.lines.empty());
 }
@@ -32,8 +30,7 @@ TEST_CASE("beginning a batch names its cards in full, once") {
   CHECK(std::holds_alternative<session::Opened>(h.lines[1].event));
   CHECK(h.slab().materials.size() == 6);
   const int laid = h.count<session::LaidOut>();
-  h.tap("add gum_12");
-  h.tap("add water");
+  for (const char* pad : {"add gum_12", "add water"}) h.tap(pad);
   CHECK(h.count<session::LaidOut>() == laid);
   for (std::size_t i = 0; i < h.lines.size(); ++i) CHECK(h.lines[i].n == i);
 }
@@ -53,8 +50,7 @@ TEST_CASE("one tap is one line, and the numbers follow") {
 TEST_CASE("another amount holds for one tap") {
   Hands h;
   h.begin();
-  h.tap("another");
-  h.tap("amount 5 drops");
+  for (const char* pad : {"another", "amount 5 drops"}) h.tap(pad);
   CHECK(h.slab().materials[0].next.count == 5);
   h.tap("add gum_12");
   CHECK(h.slab().materials[0].next.count == 1);

@@ -9,7 +9,6 @@
 #include <cmath>
 
 namespace true_advice_test {
-
 using namespace advised;
 using bench::SpecksStay;
 
@@ -370,10 +369,9 @@ TEST_CASE("an entry corrected to far too much asks once, and then all of it goes
   CHECK(h.count<Corrected>() == 0);
   h.tap("enter");
   CHECK(h.count<Corrected>() == 1);
-  const bench::SlabView slab = h.slab();
-  CHECK(slab.advice.kind == Advice::a_wash);
-  CHECK_FALSE(slab.trail.next);
-  CHECK_FALSE(slab.softening);
+  CHECK(h.slab().advice.kind == Advice::a_wash);
+  CHECK_FALSE(h.slab().trail.next);
+  CHECK_FALSE(h.slab().softening);
 }
 
 TEST_CASE("a dot that is asked for stays asked for until it is made") {
@@ -391,8 +389,7 @@ TEST_CASE("a dot that is asked for stays asked for until it is made") {
 TEST_CASE("what should dry is said of wet pans, and not a month later") {
   hands::Hands h;
   h.gather();
-  h.tap("pans");
-  h.tap("pour_all");
+  for (const char* pad : {"pans", "pour_all"}) h.tap(pad);
   const auto shown = [&] { return std::get<bench::PansView>(view(h.b, h.now()).screen); };
   REQUIRE(shown().tack == paint::Tack::dries);
   for (int day = 0; day < 30; ++day) h.wait(24 * 3600);
