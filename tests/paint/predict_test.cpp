@@ -189,8 +189,8 @@ TEST_CASE("what cannot be is named and changes nothing") {
                                 {2, 0, 1, 0, 1.1},
                                 {2, 0, -1}})
     CHECK(after(f, note).error().what == Say::learn_out_of_range);
-  CHECK(std::isnan(chance_right(f, {-1})));
-  CHECK(std::isnan(chance_right({}, {1})));
+  CHECK(std::isnan(chance_right(f, PredictionAt{-1})));
+  CHECK(std::isnan(chance_right(Prediction{}, PredictionAt{1})));
   CHECK(std::isnan(mL_at_share(f, 1.5)));
   CHECK(safe_drops(f, {nan}, 0.05) == 0);
   CHECK(safe_drops(f, {1}, 0) == 0);

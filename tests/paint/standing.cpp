@@ -22,7 +22,7 @@ const Material binder{Kind::binder, *parts_of({.gum = 1, .water = 2, .honey = 0.
 }
 
 TEST_CASE("nothing anywhere: no ratios, all zero") {
-  const Standing s = stand({}, {});
+  const Standing s = stand(std::vector<Portion>{}, {});
   CHECK_FALSE(s.binder_ratio);
   CHECK_FALSE(s.flow_put_in);
   CHECK_FALSE(s.flow_now);

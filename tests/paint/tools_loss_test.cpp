@@ -27,17 +27,17 @@ TEST_CASE("weighings move what usually stays towards what they tell, and narrow 
     RC_ASSERT(after.u < before.u);
     RC_ASSERT(after.observations == 4);
   });
-  const ToolsLoss same = updated({}, ToolsLoss{}.share, 0.01);
+  const ToolsLoss same = updated(ToolsLoss{}, ToolsLoss{}.share, 0.01);
   CHECK(same.share == doctest::Approx(ToolsLoss{}.share));
 }
 
 TEST_CASE("less than nothing cannot stay; what says nothing teaches nothing") {
-  CHECK(updated({0.01, 0.03, 0}, -0.2, 0.01).share == 0);
+  CHECK(updated(ToolsLoss{0.01, 0.03, 0}, -0.2, 0.01).share == 0);
   const double none = std::numeric_limits<double>::quiet_NaN();
-  CHECK(updated({}, none, 0.01) == ToolsLoss{});
-  CHECK(updated({}, 1.5, 0.01) == ToolsLoss{});
-  CHECK(updated({}, 0.05, 0) == ToolsLoss{});
-  CHECK(updated({}, 0.05, none) == ToolsLoss{});
+  CHECK(updated(ToolsLoss{}, none, 0.01) == ToolsLoss{});
+  CHECK(updated(ToolsLoss{}, 1.5, 0.01) == ToolsLoss{});
+  CHECK(updated(ToolsLoss{}, 0.05, 0) == ToolsLoss{});
+  CHECK(updated(ToolsLoss{}, 0.05, none) == ToolsLoss{});
 }
 
 // A workshop that scrapes well: weighings bring the program to its 3 %.
