@@ -235,7 +235,8 @@ void figures(Sheet& sheet, const session::Batch& batch) {
   const double at_slab = session::seconds_of(batch, session::Stage::wetting_out) +
                          session::seconds_of(batch, session::Stage::mulling);
   figure(sheet, halves.cell(1, 0), say(words::SessionSay::book_at_slab),
-         say(Say::book_minutes, {number(at_slab / 60, 0)}), passes_words(batch));
+         batch.passes.empty() ? "–" : say(Say::book_minutes, {number(at_slab / 60, 0)}),
+         passes_words(batch));
 }
 
 // ---- what became of it

@@ -19,7 +19,9 @@ function(node_tests name)
   target_compile_options(test_${name} PRIVATE -Wall -Wextra -Werror)
   # The rooms' objects are those of the page; the tests' own would take most of the time to build.
   target_compile_options(test_${name} PRIVATE -O0)
-  a_dozen_at_a_time(${name})
+  if(name IN_LIST of_many_tests)
+    a_dozen_at_a_time(test_${name})
+  endif()
   target_precompile_headers(test_${name} PRIVATE ${common_headers} <doctest/doctest.h> ${read_once_${name}})
   # Only the linker's own passes are left out, which take long and are for size; what ships has them,
   # and a browser runs it.

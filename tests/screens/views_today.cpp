@@ -13,7 +13,7 @@ namespace {
 const char* const long_name = "Cerulean blue (chromium), 3";
 constexpr std::int64_t now_ms = 1795617120000; // 2026-11-25 14:32 UTC
 
-Bench bench_on(Size mm, Hand hand) {
+Bench on_today(Size mm, Hand hand) {
   Now now;
   now.fresh = [] { return 7u; };
   Bench b = start("s", "tablet", {mm, hand}, now);
@@ -107,7 +107,7 @@ void add_poured(std::vector<Case>& out, Bench b, Size mm, const std::string& on)
 }
 
 void add_todays(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
-  Bench b = bench_on(mm, hand);
+  Bench b = on_today(mm, hand);
   keep(out, "today, first day" + on, b, mm);
   add_full(out, b, mm, on);
   add_poured(out, b, mm, on);

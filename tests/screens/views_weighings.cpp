@@ -15,7 +15,7 @@ using namespace bench;
 namespace {
 
 // 120 g of a pigment in a binder of a long name, in the jar.
-Bench bench_on(Size mm, Hand hand) {
+Bench with_a_jar(Size mm, Hand hand) {
   Now now;
   now.fresh = [] { return 7u; };
   Bench b = start("s", "tablet", {mm, hand}, now);
@@ -63,7 +63,7 @@ void add_asked(std::vector<Case>& out, Bench b, Size mm, const std::string& on) 
 }
 
 void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
-  Bench b = bench_on(mm, hand);
+  Bench b = with_a_jar(mm, hand);
   out.push_back({"slab, jar" + on, mm, view(b, {})});
   const words::Error idle{words::SessionSay::bottle_uncounted, {words::Number(12.5, 1)}};
   b.folded->warnings = {{session::WarningKind::bottle_uncounted, {"c41e08d5", 12}, "", idle}};

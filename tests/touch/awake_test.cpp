@@ -4,6 +4,8 @@
 
 #include <csignal>
 
+namespace awake_test {
+
 namespace {
 
 using namespace touch;
@@ -68,4 +70,6 @@ TEST_CASE("a desktop that refuses is named once, and the batch goes on") {
   CHECK(hand.program.err() ==
         "slabside: The desktop would not keep the display awake: not for tablets\n");
   check_same(only_session(home), hand.lines);
+}
+
 }

@@ -4,6 +4,8 @@
 
 #include <nlohmann/json.hpp>
 
+namespace batch_test {
+
 namespace {
 
 using namespace touch;
@@ -176,4 +178,6 @@ TEST_CASE("a whole batch by taps, upright") { whole_batch(upright); }
 // Real touches, which Weston hands to XWayland and XWayland to the window as its pointer.
 TEST_CASE("a whole batch by touch on a Wayland desktop, and the same lines as on an X server") {
   CHECK(deeds(whole_batch(lying, Server::xwayland)) == deeds(whole_batch(lying)));
+}
+
 }

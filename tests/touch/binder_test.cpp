@@ -1,6 +1,8 @@
 // Making binder at the real window: its steps and a jar's strength, kept as they were tapped.
 #include "touch/hand.hpp"
 
+namespace binder_test {
+
 namespace {
 
 using namespace touch;
@@ -32,3 +34,5 @@ void makes_binder(const Look& look) {
 
 TEST_CASE("binder is made step by step, lying") { makes_binder(lying); }
 TEST_CASE("binder is made step by step, upright") { makes_binder(upright); }
+
+}

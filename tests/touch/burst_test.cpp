@@ -7,6 +7,8 @@
 #include <csignal>
 #include <random>
 
+namespace burst_test {
+
 namespace {
 
 using namespace touch;
@@ -124,4 +126,6 @@ TEST_CASE("the program stands still for a while, and no tap is lost") {
   hand.program.kill(SIGCONT);
   CHECK(hand.close().number == 0);
   check_same(only_session(home), hand.lines);
+}
+
 }

@@ -3,6 +3,8 @@
 
 #include <filesystem>
 
+namespace chart_test {
+
 namespace {
 
 using namespace touch;
@@ -46,3 +48,5 @@ void a_swatch_leads_to_its_batch(const Look& look) {
 
 TEST_CASE("a swatch leads to its batch, lying") { a_swatch_leads_to_its_batch(lying); }
 TEST_CASE("a swatch leads to its batch, upright") { a_swatch_leads_to_its_batch(upright); }
+
+}

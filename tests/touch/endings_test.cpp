@@ -3,6 +3,8 @@
 
 #include <csignal>
 
+namespace endings_test {
+
 namespace {
 
 using namespace touch;
@@ -135,4 +137,6 @@ TEST_CASE("killed, and taken up again at the next start") {
   CHECK(after[1].batch == batch);
   const std::string second = std::get<session::Began>(after[0].event).session;
   check_same(only_session(home, {second}), before);
+}
+
 }

@@ -135,8 +135,8 @@ void Hand::lift(const std::string& pad) {
   glass_.release();
   feed(bench::Tap{id_of(pad)});
   seen();
+  if (saves) saved(); // Weston's touches come by another way than what seen() asks by
   last_seen_ = Steady::now();
-  if (saves) saved();
   keep_picture(pad);
 }
 
@@ -185,8 +185,8 @@ void Hand::key(const std::string& name, std::uint32_t keysym) {
   feed(bench::Key{name, true, commands::real_now().run_ms, ++keys_});
   feed(bench::Key{name, false, commands::real_now().run_ms, ++keys_});
   seen();
-  last_seen_ = Steady::now();
   if (saves) saved();
+  last_seen_ = Steady::now();
   keep_picture("key " + name);
 }
 

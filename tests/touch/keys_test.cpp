@@ -6,6 +6,8 @@
 #include <fstream>
 #include <set>
 
+namespace keys_test {
+
 namespace {
 
 using namespace touch;
@@ -124,4 +126,6 @@ TEST_CASE("a card held to the glass is remembered, and the pads are as large as 
   const auto tablet = nlohmann::json::parse(file);
   REQUIRE(tablet["scales"].size() == 1);
   CHECK(tablet["scales"].begin().value() == doctest::Approx(1.04));
+}
+
 }

@@ -6,6 +6,8 @@
 #include <cstdlib>
 #include <random>
 
+namespace kill_test {
+
 namespace {
 
 using namespace touch;
@@ -69,4 +71,6 @@ TEST_CASE("killed at any moment: what was reported as saved is there, and nothin
   }
   MESSAGE(kills, " kills, ", saved, " lines reported as saved, none lost");
   CHECK(saved > 0);
+}
+
 }

@@ -1,6 +1,8 @@
 // What is spoken, chosen on the glass.
 #include "touch/hand.hpp"
 
+namespace language_test {
+
 TEST_CASE(
     "another language by a pad, the first by the same, and at the next start as it was left") {
   using namespace touch;
@@ -28,4 +30,6 @@ TEST_CASE(
   hand.drawn();
   CHECK(hand.look(hand.pad_area("shelf")) == german);
   CHECK(hand.close().number == 0);
+}
+
 }

@@ -1,6 +1,8 @@
 // Poured, weighed and judged at the real window.
 #include "touch/hand.hpp"
 
+namespace pans_test {
+
 namespace {
 
 using namespace touch;
@@ -128,4 +130,6 @@ TEST_CASE("a card of the shelf is edited, and a blend of two pigments planned an
     }
   CHECK(cards == 2);
   CHECK(pigments == 2);
+}
+
 }

@@ -2,6 +2,8 @@
 // off counts as nothing.
 #include "touch/hand.hpp"
 
+namespace pixels_test {
+
 namespace {
 
 using namespace touch;
@@ -98,4 +100,6 @@ TEST_CASE("a hand laid down, and a finger that another window takes away, count 
   hand.tap("felt right");
   CHECK(hand.close().number == 0);
   check_same(only_session(home), hand.lines);
+}
+
 }

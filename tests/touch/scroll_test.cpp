@@ -3,6 +3,8 @@
 #include "commands/clock.hpp"
 #include "touch/hand.hpp"
 
+namespace scroll_test {
+
 namespace {
 
 using namespace touch;
@@ -70,4 +72,6 @@ TEST_CASE("a list is dragged, and rows are tapped where they lie then, lying") {
 }
 TEST_CASE("a list is dragged, and rows are tapped where they lie then, upright") {
   drags_and_ticks(upright);
+}
+
 }

@@ -1,6 +1,8 @@
 // A recipe on Shelf at the real window: looked at, and planned from its card.
 #include "touch/hand.hpp"
 
+namespace shelf_test {
+
 namespace {
 
 using namespace touch;
@@ -55,3 +57,5 @@ void recipe_leads_the_plan(const Look& look) {
 
 TEST_CASE("a recipe is planned from its card, lying") { recipe_leads_the_plan(lying); }
 TEST_CASE("a recipe is planned from its card, upright") { recipe_leads_the_plan(upright); }
+
+}

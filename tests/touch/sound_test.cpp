@@ -5,6 +5,8 @@
 #include <fstream>
 #include <iterator>
 
+namespace sound_test {
+
 namespace {
 
 using namespace touch;
@@ -62,4 +64,6 @@ TEST_CASE("a tap is heard, and none after the pad that turns sound off") {
   CHECK_FALSE(recording.sounds_from(off));
   CHECK(hand.close().number == 0);
   CHECK(hand.program.err() == "");
+}
+
 }

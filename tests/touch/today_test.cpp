@@ -1,6 +1,8 @@
 // Today at the real window: where the program opens, and where its pads lead.
 #include "touch/hand.hpp"
 
+namespace today_test {
+
 namespace {
 
 using namespace touch;
@@ -68,4 +70,6 @@ TEST_CASE("the program opens on Slab, where a hand was a moment ago") {
   hand.tap("add gum_12");
   CHECK(hand.close().number == 0);
   check_same(only_session(home, {session}), hand.lines);
+}
+
 }

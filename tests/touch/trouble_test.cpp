@@ -5,6 +5,8 @@
 
 #include <fstream>
 
+namespace trouble_test {
+
 namespace {
 
 using namespace touch;
@@ -107,4 +109,6 @@ TEST_CASE("two windows on one studio") {
   check_same(files[swapped ? 1 : 0].lines, upper.lines);
   check_same(files[swapped ? 0 : 1].lines, lower.lines);
   for (const session::File& file : files) CHECK(file.damage.empty());
+}
+
 }

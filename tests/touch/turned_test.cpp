@@ -1,6 +1,8 @@
 // A tablet that is turned, and a window that fills its display.
 #include "touch/hand.hpp"
 
+namespace turned_test {
+
 namespace {
 
 using namespace touch;
@@ -62,4 +64,6 @@ TEST_CASE("full screen by a pad, back by the same, and at once at the next start
   begin(hand);
   CHECK(hand.close().number == 0);
   check_same(only_session(home), hand.lines);
+}
+
 }
