@@ -13,6 +13,7 @@
 #include "words/moments.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 
 namespace bench {

@@ -4,6 +4,8 @@
 #include "notes/amount_words.hpp"
 #include "words/commands_says.hpp"
 
+#include <algorithm>
+
 namespace commands {
 
 namespace {

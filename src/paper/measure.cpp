@@ -2,6 +2,7 @@
 
 #include "words/letters.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace paper {

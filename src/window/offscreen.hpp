@@ -6,6 +6,7 @@
 #include <tl/expected.hpp>
 
 #include <memory>
+#include <string>
 
 namespace window {
 

@@ -1,5 +1,5 @@
 #!/usr/bin/python3
-"""Proof that house.py finds what it is for: small bad houses, each with one fault."""
+"""Proof that house.py and includes.py find what they are for: small bad houses, each with one fault."""
 
 import pathlib
 import subprocess
@@ -8,6 +8,7 @@ import tempfile
 import unittest
 
 import house
+import includes
 
 BUILD = "src/CMakeLists.txt"
 GOOD = {
@@ -30,13 +31,21 @@ GOOD = {
 }
 
 
-def faults_of(changes):
+def found_in(files, checker):
     with tempfile.TemporaryDirectory() as root:
-        for name, text in {**GOOD, **changes}.items():
+        for name, text in files.items():
             path = pathlib.Path(root, name)
             path.parent.mkdir(parents=True, exist_ok=True)
             path.write_text(text)
-        return house.faults(root)
+        return checker.faults(root)
+
+
+def faults_of(changes):
+    return found_in({**GOOD, **changes}, house)
+
+
+def includes_of(files):
+    return found_in(files, includes)
 
 
 class Proof(unittest.TestCase):
@@ -132,6 +141,28 @@ class Proof(unittest.TestCase):
                 self.bad("src/window/browser_x.js", text + "\n", "a declaration takes no names apart")
         found = faults_of({"src/window/browser_x.js": "/* const [a]\n*/ const a = 1;\nconst [b] = c;\n"})
         self.assertIn("browser_x.js:3:", found[0])
+
+    def test_what_is_used_is_included(self):
+        flow = "#include <vector>\nstruct Flow {};\nFlow flow_of(int drops);\n"
+        for text, words in (
+                ("std::vector<int> x;\n", "std::vector is of <vector>"),
+                ("void f() {\n  Flow x;\n}\n", 'Flow is of "paint/flow.hpp"'),
+                ("void f() {\n  return flow_of(1);\n}\n", 'flow_of is of "paint/flow.hpp"'),
+                ("void f() {\n  paint::flow_of(1);\n}\n", 'flow_of is of "paint/flow.hpp"')):
+            with self.subTest(text=text):
+                found = includes_of({"src/paint/flow.hpp": flow, "src/paint/x.cpp": text})
+                self.assertEqual(len(found), 1, found)
+                self.assertIn(words, found[0])
+                for included in ('#include "paint/flow.hpp"\n', '#include "paint/y.hpp"\n'):
+                    self.assertEqual(includes_of({"src/paint/flow.hpp": flow, "src/paint/x.cpp": included + text,
+                                                  "src/paint/y.hpp": '#include "paint/flow.hpp"\n'}), [])
+
+    def test_what_a_file_names_itself_needs_no_include(self):
+        flow = "struct Flow {};\nFlow flow_of(int drops);\n"
+        for text in ("// Flow\nconst char* x = \"Flow\";\n", "struct Flow {};\nFlow x;\n", "void f() {\n  x.flow_of(1);\n}\n",
+                     "void f() {\n  const auto flow_of = g;\n  flow_of(1);\n}\n", "struct Flow;\nvoid f(Flow& x);\n"):
+            with self.subTest(text=text):
+                self.assertEqual(includes_of({"src/paint/flow.hpp": flow, "src/paint/x.cpp": text}), [])
 
     def test_the_program_fails_on_a_bad_house(self):
         checker = [sys.executable, house.__file__]
