@@ -159,8 +159,8 @@ constexpr Check not_plausible[] = {added, pan_weighed, planned_size, of_a_jar, o
 
 template <std::size_t n>
 Fault first_of(const Check (&checks)[n], const Typed& typed) {
-  for (const Check is : checks)
-    if (auto fault = is(typed)) return fault;
+  for (const Check check : checks)
+    if (auto fault = check(typed)) return fault;
   return std::nullopt;
 }
 

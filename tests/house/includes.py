@@ -1,7 +1,8 @@
 #!/usr/bin/python3
 """Whether a source includes what it uses: rooms are compiled in parts, with common headers read before
 them, and so a compiler finds no include that is missing. By names alone: those of the standard library
-below, and types that one header of ours declares. What a header includes counts for who includes it.
+below, and types and functions that one header of ours declares. What a header includes counts for who
+includes it.
 
 Usage: includes.py ROOT     prints each fault as file:line: words, and fails if there is one.
 """
@@ -66,7 +67,7 @@ FUNCTION = re.compile(r"^(?:inline |constexpr )*(?!return|using|namespace|static
                       r"[A-Za-z][\w:<>,&* ]*[\s&*>]([a-z]\w+)\(", re.MULTILINE)
 # Names that a file gives itself: of types, of values and of functions.
 GIVEN = re.compile(r"\b(?:struct|class|enum class|enum|using|typename|concept|auto|auto&)\s+(?:\w+::)*(\w+)\b"
-                   r"|(\w+|>|\])[&*]?\s+(\w+)\b(?=\s*[({=>;,)])")
+                   r"|(\w+|>|\])[&*]?\s+(\w+)\b(?=\s*[({=>;:,)])")
 NO_TYPE = {"return", "else", "case", "throw"}
 ROOMS = "words paint colour session notes bench disk studio paper screens window commands app".split()
 USED = re.compile(r"(?<![\w.>:])(?:(?:" + "|".join(ROOMS) + r")::)?(?:([A-Z]\w*)\b|([a-z]\w*)\()")
