@@ -49,8 +49,7 @@ void lay_out_waits(const Bench& bench, const Board& board, Layout& layout) {
 
 void lay_out_again(const Bench& bench, const Board& board, Layout& layout) {
   layout.more = board.again;
-  const bool upright = bench.display.upright();
-  const int columns = upright ? 3 : 2, most = static_cast<int>(most_again);
+  const int columns = bench.display.upright() ? 3 : 2, most = static_cast<int>(most_again);
   Rect area = inset(board.again, inner_mm);
   area.y += head_mm - inner_mm;
   area.h -= head_mm - inner_mm;

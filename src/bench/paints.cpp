@@ -25,13 +25,13 @@ paint::Parts made_of(const session::PlaceContents& contents, const paint::Live& 
 // most of it.
 paint::Pigment blended(const session::PlaceContents& contents) {
   paint::Pigment all;
-  double most_g = 0;
+  double largest_g = 0;
   for (const paint::Portion& portion : contents.paint.contents) {
     const double g = portion.grams.value * portion.material.parts.pigment;
     if (g <= 0) continue;
     all.oil_g_per_100g += g * portion.material.pigment.oil_g_per_100g / contents.sums.pigment_g;
-    if (g > most_g) all.family = portion.material.pigment.family;
-    most_g = std::max(most_g, g);
+    if (g > largest_g) all.family = portion.material.pigment.family;
+    largest_g = std::max(largest_g, g);
   }
   if (contents.sums.pigment_mL > 0)
     all.g_per_mL = contents.sums.pigment_g / contents.sums.pigment_mL;

@@ -224,9 +224,9 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
     // A copy of what was known already is no news.
     const bool more = known == bench.logs.end() || known->lines != log.lines;
     of_this_batch |= more && speaks_of(log, bench.batch);
-    const bool another = more || known->damaged != log.damaged || known->future != log.future;
+    const bool changed = more || known->damaged != log.damaged || known->future != log.future;
     for (const session::Line& line : log.lines)
-      if (another && !line.batch.empty()) lines_came(bench, line.batch);
+      if (changed && !line.batch.empty()) lines_came(bench, line.batch);
     if (known == bench.logs.end())
       bench.logs.push_back(std::move(log));
     else

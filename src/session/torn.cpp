@@ -19,15 +19,15 @@ bool begins_a_line(std::string_view bytes, std::optional<std::uint64_t> last) {
   if (!agree(bytes, start)) return false;
   bytes.remove_prefix(std::min(bytes.size(), start.size()));
   constexpr std::size_t most_digits = 16;
-  std::size_t digits = 0;
+  std::size_t figures = 0;
   std::uint64_t n = 0;
-  for (; digits < std::min(bytes.size(), most_digits); ++digits) {
-    if (bytes[digits] < '0' || bytes[digits] > '9') break;
-    n = n * 10 + static_cast<std::uint64_t>(bytes[digits] - '0');
+  for (; figures < std::min(bytes.size(), most_digits); ++figures) {
+    if (bytes[figures] < '0' || bytes[figures] > '9') break;
+    n = n * 10 + static_cast<std::uint64_t>(bytes[figures] - '0');
   }
-  const std::string_view rest = bytes.substr(digits);
+  const std::string_view rest = bytes.substr(figures);
   if (rest.empty()) return true;
-  return digits > 0 && agree(rest, then) && (!last || n > *last);
+  return figures > 0 && agree(rest, then) && (!last || n > *last);
 }
 
 // The parts of JSON in so far as each letter by itself shows them: what may stand inside of text,

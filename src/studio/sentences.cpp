@@ -8,10 +8,11 @@
 
 namespace studio {
 
+using Say = words::StudioSay;
+
 namespace {
 
 words::Sentence say_of(disk::Operation operation) {
-  using Say = words::StudioSay;
   switch (operation) {
   case disk::Operation::write:
   case disk::Operation::name: break;
@@ -37,7 +38,6 @@ words::Arg why(const disk::Failure& failure) {
 }
 
 words::Error error_of_system(int code) {
-  using Say = words::StudioSay;
   switch (code) {
   case ENOSPC: return {Say::system_no_space, {}};
   case EDQUOT: return {Say::system_share_used, {}};
