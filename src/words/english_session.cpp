@@ -119,7 +119,7 @@ std::string_view english(SessionSay id) {
   case Say::known_batches: return "{0} batches";
   case Say::book_went_in: return "what went in";
   case Say::book_at_slab: return "at the slab";
-  case Say::book_no_pass: return "not mulled yet";
+  case Say::book_no_pass: return "no pass timed";
   case Say::book_room: return "{0} °C, {1} %";
   case Say::since_pour_just: return "just poured";
   case Say::since_pour_first: return "less than a day after the last pour";

@@ -156,7 +156,7 @@ TEST_CASE("an empty batch has a sheet") {
   Made made;
   made.open("Nothing yet");
   const std::string html = sheet_of(made.batch());
-  CHECK(has(html, "not mulled yet"));
+  CHECK(has(html, "no pass timed"));
   CHECK(has(html, "The trail begins once"));
 }
 
