@@ -1,8 +1,8 @@
 #!/usr/bin/python3
 """Whether a source includes what it uses: rooms are compiled in parts, with common headers read before
 them, and so a compiler finds no include that is missing. By names alone: those of the standard library
-below, and types and functions that one header of ours declares. What a header includes counts for who
-includes it.
+below, and types, functions and constants that headers of a room declare. What a header includes counts
+for who includes it. `alone` compiles each file by itself, and so knows for certain.
 
 Usage: includes.py ROOT     prints each fault as file:line: words, and fails if there is one.
 """
@@ -57,39 +57,50 @@ BRINGS = {
 }
 OF_NAME = {name: header for header, names in STANDARD.items() for name in names.split()}
 
-SKIPPED = re.compile(r'//[^\n]*|/\*.*?\*/|R"\(.*?\)"|"(?:\\.|[^"\\\n])*"', re.DOTALL)
+SKIPPED = re.compile(r"//[^\n]*|/\*.*?\*/|'(?:\\.|[^'\\\n])'|R\"(\w*)\(.*?\)\1\"|\"(?:\\.|[^\"\\\n])*\"", re.DOTALL)
 INCLUDE = re.compile(r'^\s*#\s*include\s*(?:"([^"]+)"|<([^>]+)>)', re.MULTILINE)
 STD = re.compile(r"\bstd::(\w+)")
-# What a header declares: types, and functions of a namespace.
-TYPE = re.compile(r"^(?:template <[^\n]*>\s*)?(?:struct|class|enum class|enum|using)\s+"
-                  r"([A-Z]\w*)\b(?!\s*;)", re.MULTILINE)
-FUNCTION = re.compile(r"^(?:inline |constexpr )*(?!return|using|namespace|static|struct)"
-                      r"[A-Za-z][\w:<>,&* ]*[\s&*>]([a-z]\w+)\(", re.MULTILINE)
+# What a header declares in the namespace of its room.
+TYPE = re.compile(r"^(?:template <[^\n]*>\s*)?(?:struct|class|enum class|enum|using|concept)\s+"
+                  r"(?:\[\[\w+\]\]\s*)?(\w+)\b(?!\s*;)", re.MULTILINE)
+FUNCTION = re.compile(r"^(?:\[\[\w+\]\] )?(?:inline |constexpr )*(?!return|using|namespace|static|struct)"
+                      r"[A-Za-z][\w:<>,&* ]*[\s&*>](\w+)\(", re.MULTILINE)
+CONSTANT = re.compile(r"^inline constexpr [\w:<>, ]+?\s(\w+)(?:\[\w*\])?\s*[={]", re.MULTILINE)
 # Names that a file gives itself: of types, of values and of functions.
-GIVEN = re.compile(r"\b(?:struct|class|enum class|enum|using|typename|concept|auto|auto&)\s+(?:\w+::)*(\w+)\b"
+GIVEN = re.compile(r"\b(?:struct|class|enum class|enum|using|typename|concept|auto|auto&)\s+(\w+)\b(?!\s*(?:;|::))"
                    r"|(\w+|>|\])[&*]?\s+(\w+)\b(?=\s*[({=>;:,)])")
-NO_TYPE = {"return", "else", "case", "throw"}
+FORWARD = re.compile(r"^(?:struct|class|enum class)\s+(\w+)\s*;", re.MULTILINE)
+NO_TYPE = {"return", "else", "case", "throw", "struct", "class"}
 ROOMS = "words paint colour session notes bench disk studio paper screens window commands app".split()
-USED = re.compile(r"(?<![\w.>:])(?:(?:" + "|".join(ROOMS) + r")::)?(?:([A-Z]\w*)\b|([a-z]\w*)\()")
+OF_A_ROOM = re.compile(r"(?<![\w:])(" + "|".join(ROOMS) + r")::(\w+)\b")
+OF_ITS_OWN = re.compile(r"(?<![\w.>:])(?:([A-Z]\w*)\b|([a-z]\w*)\()")
 
 
 def given_in(text):
     return {m[1] or m[3] for m in GIVEN.finditer(text) if m[2] not in NO_TYPE}
 
 
+def declared_in(text):
+    return TYPE.findall(text) + FUNCTION.findall(text) + CONSTANT.findall(text)
+
+
+def room_of(name):
+    return name.split("/")[0]
+
+
 class House:
     def __init__(self, root):
-        self.text, self.own, self.system, self.header_of = {}, {}, {}, {}
+        self.text, self.own, self.system, self.headers_of = {}, {}, {}, {}
         src = pathlib.Path(root) / "src"
-        for path in sorted(src.rglob("*.?pp")):
-            whole, name = path.read_text(), str(path.relative_to(src))
+        for path in sorted(path for path in src.rglob("*.?pp") if path.is_file()):
+            whole, name = path.read_text(errors="replace"), str(path.relative_to(src))
             self.own[name] = [own for own, _ in INCLUDE.findall(whole) if own]
             self.system[name] = {system for _, system in INCLUDE.findall(whole) if system}
             self.text[name] = SKIPPED.sub(lambda m: re.sub(r"[^\n]", " ", m[0]), whole)
         self.given = {name: given_in(text) for name, text in self.text.items()}
         for name, text in self.text.items():
-            for one in (TYPE.findall(text) + FUNCTION.findall(text)) if name.endswith(".hpp") else ():
-                self.header_of.setdefault(one, set()).add(name)
+            for one in declared_in(text) if name.endswith(".hpp") else ():
+                self.headers_of.setdefault((room_of(name), one), set()).add(name)
 
     def reached(self, name):
         """The files that one includes, itself among them."""
@@ -101,6 +112,16 @@ class House:
                 ahead += self.own[here]
         return found
 
+    def own_header_fault(self, name, reached):
+        header = name.removesuffix(".cpp") + ".hpp"
+        if header in self.text and header not in reached:
+            yield 0, f'its own header is "{header}"'
+
+    def absent_faults(self, name):
+        for own in self.own[name]:
+            if own not in self.text:
+                yield 0, f'there is no "{own}"'
+
     def standard_faults(self, name, reached):
         there = set().union(*(self.system[one] for one in reached))
         there |= {more for header in there for more in BRINGS.get(header, "").split()}
@@ -110,19 +131,34 @@ class House:
                 there.add(header)
                 yield used.start(), f"std::{used[1]} is of <{header}>"
 
-    def own_faults(self, name, reached):
+    def of_a_room(self, name, reached):
+        """Each name that belongs to a room: where it is used, room and name. Without its room a name may be
+        a local one, or be found by what it is given."""
+        for used in OF_A_ROOM.finditer(self.text[name]):
+            yield used.start(), used[1], used[2]
         known = set().union(*(self.given[one] for one in reached))
-        for used in USED.finditer(self.text[name]):
-            one = used[1] or used[2]
-            headers = self.header_of.get(one, ())
-            if len(headers) == 1 and one not in known:
-                known.add(one)
-                yield used.start(), f'{one} is of "{next(iter(headers))}"'
+        for used in OF_ITS_OWN.finditer(self.text[name]):
+            one = used[1] or (used[2] if name.endswith(".cpp") else None)  # in a header that is of who uses a template
+            if one and one not in known:
+                yield used.start(), room_of(name), one
+
+    def room_faults(self, name, reached):
+        said = set()
+        announcing = reached if name.endswith(".hpp") else {name}
+        forward = set().union(*(FORWARD.findall(self.text[one]) for one in announcing))
+        for at, room, one in self.of_a_room(name, reached):
+            headers = self.headers_of.get((room, one), set())
+            if headers and one not in said and one not in forward and not headers & reached:
+                said.add(one)
+                yield at, f'{one} is of "{min(headers)}"'
 
     def faults(self):
+        if not self.text:
+            yield "src: there is no source"
         for name, text in self.text.items():
             reached = self.reached(name)
-            for at, words in [*self.standard_faults(name, reached), *self.own_faults(name, reached)]:
+            for at, words in [*self.absent_faults(name), *self.own_header_fault(name, reached),
+                              *self.standard_faults(name, reached), *self.room_faults(name, reached)]:
                 yield f"src/{name}:{text.count(chr(10), 0, at) + 1}: {words}, which is not included"
 
 
@@ -131,6 +167,8 @@ def faults(root):
 
 
 if __name__ == "__main__":
+    if len(sys.argv) != 2:
+        sys.exit(__doc__)
     found = faults(sys.argv[1])
     print("\n".join(found) or "what is used is included")
     sys.exit(1 if found else 0)

@@ -157,10 +157,24 @@ class Proof(unittest.TestCase):
                     self.assertEqual(includes_of({"src/paint/flow.hpp": flow, "src/paint/x.cpp": included + text,
                                                   "src/paint/y.hpp": '#include "paint/flow.hpp"\n'}), [])
 
+    def test_an_include_of_nothing_and_a_missing_own_header(self):
+        flow = "struct Flow {};\ninline constexpr double most_flow = 9;\n"
+        for text, words in (
+                ('#include "paint/far.hpp"\n', 'there is no "paint/far.hpp"'),
+                ("using paint::Flow;\n", 'Flow is of "paint/flow.hpp"'),
+                ("double f(double most_flow) {\n  return paint::most_flow;\n}\n", 'most_flow is of "paint/flow.hpp"')):
+            with self.subTest(text=text):
+                found = includes_of({"src/paint/flow.hpp": flow, "src/bench/x.cpp": text})
+                self.assertEqual(len(found), 1, found)
+                self.assertIn(words, found[0])
+        self.assertIn("its own header", includes_of({"src/paint/flow.hpp": flow, "src/paint/flow.cpp": "\n"})[0])
+        self.assertEqual(len(includes_of({"src/paint/x.txt": ""})), 1)
+
     def test_what_a_file_names_itself_needs_no_include(self):
         flow = "struct Flow {};\nFlow flow_of(int drops);\n"
         for text in ("// Flow\nconst char* x = \"Flow\";\n", "struct Flow {};\nFlow x;\n", "void f() {\n  x.flow_of(1);\n}\n",
-                     "void f() {\n  const auto flow_of = g;\n  flow_of(1);\n}\n", "struct Flow;\nvoid f(Flow& x);\n"):
+                     "void f() {\n  const auto flow_of = g;\n  flow_of(1);\n}\n", "struct Flow;\nvoid f(Flow& x);\n",
+                     "char q = '\"';\nauto x = \"Flow\";\n", 'auto x = R"y(" Flow )y";\n', ""):
             with self.subTest(text=text):
                 self.assertEqual(includes_of({"src/paint/flow.hpp": flow, "src/paint/x.cpp": text}), [])
 
