@@ -1,3 +1,4 @@
+#include "bench/advice_parts.hpp"
 #include "bench/layout_parts.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_number.hpp"
@@ -78,6 +79,16 @@ SlabCells slab_cells_of(const Display& display) {
   return c;
 }
 
+bool was_mulled_last(const session::Batch& batch) {
+  return !batch.passes.empty() && batch.passes.back().stage == session::Stage::mulling;
+}
+
+// By the hand: it may have mulled without timing a pass.
+bool is_right(const session::Batch& batch) {
+  const LastNote note = last_note(batch);
+  return note.feel == session::Feel::right && !note.added_since;
+}
+
 void lay_out_pass(const Bench& bench, const SlabCells& c, Layout& layout) {
   if (!bench.folded) return;
   const session::Batch& batch = *bench.folded;
@@ -86,8 +97,7 @@ void lay_out_pass(const Bench& bench, const SlabCells& c, Layout& layout) {
     add(layout, SlabPad::close, c.pass_lower);
     return;
   }
-  const bool may_gather = !running(batch) && !batch.passes.empty() &&
-                          batch.passes.back().stage == session::Stage::mulling;
+  const bool may_gather = !running(batch) && (was_mulled_last(batch) || is_right(batch));
   add(layout, SlabPad::pass, may_gather ? c.pass_upper : c.pass);
   if (may_gather) add(layout, SlabPad::gather, c.pass_lower);
 }

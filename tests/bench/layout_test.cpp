@@ -314,6 +314,21 @@ TEST_CASE("the Book's pages, choices and notes: at least 12 mm, apart and inside
   }
 }
 
+TEST_CASE("paint that a hand calls right can be gathered, though no pass was timed") {
+  Hands h;
+  h.begin();
+  for (int i = 0; i < 3; ++i) h.tap("add gum_12");
+  CHECK_FALSE(h.shows("gather"));
+  h.tap("felt right");
+  REQUIRE(h.shows("gather"));
+  CHECK(h.shows("pass"));
+  h.tap("add gum_12");
+  CHECK_FALSE(h.shows("gather"));
+  h.tap("felt right");
+  h.tap("gather");
+  CHECK(h.b.folded->progress == session::Progress::gathered);
+}
+
 TEST_CASE("every pad's name reads back") {
   Hands h;
   on_every_slab(h, [&] {
