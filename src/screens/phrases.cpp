@@ -272,11 +272,12 @@ std::string sticky_words(paint::Tack tack) {
 }
 
 // Whole hours up to three days, then whole days: the range is wide enough. Where it begins
-// within a day, its beginning is said in hours.
+// within a day, its beginning is said in hours. Days to the nearest: rounded down, "in 1 day" would
+// be said of paint that is firm in two.
 std::string span_words(double low_h, double high_h) {
   constexpr double day_h = 24, days_from_h = 3 * day_h;
   const bool to_days = high_h > days_from_h, from_days = to_days && low_h >= day_h;
-  const double low = std::floor(from_days ? low_h / day_h : std::max(1.0, low_h)),
+  const double low = from_days ? std::round(low_h / day_h) : std::floor(std::max(1.0, low_h)),
                high = std::ceil(to_days ? high_h / day_h : high_h);
   const words::PansSay what = from_days ? words::PansSay::pans_in_days
                               : to_days ? words::PansSay::pans_in_hours_to_days

@@ -319,6 +319,8 @@ TEST_CASE("how long until the next layer: whole hours up to three days, then who
   CHECK(span_words(12.7, 61.2) == "in 12 to 62 h");
   CHECK(span_words(12.7, 140) == "in 12 h to 6 days");
   CHECK(span_words(0, 0.4) == "in 1 to 2 h");
+  CHECK(span_words(41, 180) == "in 2 to 8 days");
+  CHECK(span_words(35, 180) == "in 1 to 8 days");
 }
 
 TEST_CASE("what was a gift costs nothing, and no 0.00 of a currency") {
