@@ -10,6 +10,7 @@
 #include "paint/catalogue.hpp"
 #include "session/amounts.hpp"
 #include "session/in_words.hpp"
+#include "words/bench_says.hpp"
 #include "words/calendar.hpp"
 #include "words/letter_case.hpp"
 #include "words/lists.hpp"
@@ -362,6 +363,11 @@ void look_at_pans(Bench& bench, const std::string& batch, const session::Batch* 
 bool is_discarded(const Bench& bench, const std::string& batch) {
   const auto entry = bench.index.of.find(batch);
   return entry != bench.index.of.end() && entry->second.discarded;
+}
+
+words::Error news_of_slab(const Bench& bench) {
+  using Say = words::BenchSay;
+  return {is_discarded(bench, bench.batch) ? Say::discarded_elsewhere : Say::added_elsewhere, {}};
 }
 
 bool lists_discarded(const Bench& bench) {

@@ -105,6 +105,9 @@ void look_at_pans(Bench& bench, const std::string& batch, const session::Batch* 
 bool is_discarded(const Bench& bench, const std::string& batch);
 bool lists_discarded(const Bench& bench); // the Book does
 
+// Of the batch on the slab, when lines of another session came for it.
+words::Error news_of_slab(const Bench& bench);
+
 // Batches, newest first, that bear this text: name, pigments by all their names, verdicts, date
 // ("2026-11", "26 Nov"). Where none bears it in one piece, those that bear all of its words.
 std::vector<std::string> batches_found(const Bench& bench, const std::string& text);

@@ -239,13 +239,13 @@ void arrived(Bench& bench, Arrived input, const Now& now) {
   bench.faults = std::move(input.faults);
   index_logs(bench);
   recall_room(bench, now);
-  if (of_this_batch) say_error(bench, {words::BenchSay::another_device_wrote, {}}, now);
+  refresh_index(bench, now);
+  if (of_this_batch) say_error(bench, news_of_slab(bench), now);
 }
-
-constexpr double small_mm = 9 * 25.4; // across
 
 // Another size has other pages.
 void resized(Bench& bench, const Display& display, const Now& now) {
+  constexpr double small_mm = 9 * 25.4; // across
   if (bench.display == display) return;
   bench.display = display;
   if (std::hypot(display.mm.w, display.mm.h) < small_mm)

@@ -29,7 +29,8 @@ enum class BenchSay {
   told_nothing,
   told_reading,
   told_counts_already, // 0: file
-  another_device_wrote,
+  added_elsewhere,
+  discarded_elsewhere,
   powder_is_weighed,
   bottle_of_liquid,
   nothing_wanted,

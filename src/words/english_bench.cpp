@@ -43,7 +43,9 @@ std::string_view english(BenchSay id) {
            "moment.";
   case Say::told_counts_already:
     return "“{0}” counts already, and there is no newer one that can be used.";
-  case Say::another_device_wrote: return "Another device has added to this batch.";
+  case Say::added_elsewhere: return "This batch was added to elsewhere.";
+  case Say::discarded_elsewhere:
+    return "This batch was discarded elsewhere. Book has it back, under “discarded”.";
   case Say::amount_cannot_be: return "It cannot be so much: is a point missing? Type it again.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";

@@ -119,7 +119,17 @@ TEST_CASE(
   two.second.see(two.first);
   CHECK(drops(*two.second.hands.b.folded) == 2);
   REQUIRE(two.second.hands.b.notice.error);
-  CHECK(two.second.hands.b.notice.error->what == words::BenchSay::another_device_wrote);
+  CHECK(two.second.hands.b.notice.error->what == words::BenchSay::added_elsewhere);
+
+  two.first.tap("book");
+  two.first.tap("batch " + two.id);
+  two.first.tap("discard");
+  two.second.see(two.first);
+  REQUIRE(two.second.hands.b.notice.error);
+  CHECK(two.second.hands.b.notice.error->what == words::BenchSay::discarded_elsewhere);
+  two.first.tap("have_back");
+  two.second.see(two.first);
+  CHECK(two.second.hands.b.notice.error->what == words::BenchSay::added_elsewhere);
 
   two.second.hands.b.notice = {};
   two.second.see(two.first); // a copy of the same
