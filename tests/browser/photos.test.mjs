@@ -225,7 +225,7 @@ test('a store that is full keeps no photo and no line of it, and says so', async
     };
   });
   await press(glass, 'photo_of pan');
-  await glass.said_at('#beside', (words) => words.includes('The photo is not kept') && words.includes('The disk of this test is full.'));
+  await glass.said_at('#beside', (words) => words.includes('The photo is not kept') && words.includes('no room left for it on this device'));
   assert.deepEqual(await kept(glass.page), before);
   assert.deepEqual(await stored_names(glass), []);
   await glass.close();
