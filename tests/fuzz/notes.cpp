@@ -18,8 +18,11 @@ std::vector<session::Card> shelf() {
       {"water", "Water", session::LiquidCard{CardKind::water, {.water = 1}}},
       {"dropper", "any dropper", session::DropperCard{{0.05, 0.0095}}},
       {"scoop", "brass scoop", session::SpoonCard{{2, 0.1}}}};
-  for (const auto& entry : paint::catalogue())
+  constexpr std::size_t every = 8; // each cell is held against each name: so a run takes a few ms
+  for (std::size_t i = 0; i < paint::catalogue().size(); i += every) {
+    const auto& entry = paint::catalogue()[i];
     cards.push_back({entry.id, entry.name, session::PigmentCard{entry.ci_name, 0, entry.facts}});
+  }
   return cards;
 }
 
