@@ -31,7 +31,7 @@ void turn_to(Bench& bench, Screen screen, const Now& now, Effects& effects) {
     return open_photos(bench, batch_of(bench.book.page), false, effects);
   if (screen == Screen::binder && bench.shelf_page.card)
     open_making(bench, bench.shelf_page.card->id);
-  if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench);
+  if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench, now, effects);
   go_to(bench, screen);
 }
 

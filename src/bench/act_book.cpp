@@ -82,7 +82,7 @@ void step_back(Bench& bench) {
   if (auto page = behind(bench.book.page))
     bench.book.page = *std::move(page);
   else
-    to_all_batches(bench);
+    bench.book.page = ListPage{};
 }
 
 void keep_note(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
@@ -118,6 +118,18 @@ void keep_name(Bench& bench, BatchPage& page, const Now& now, Effects& effects) 
 
 void keep(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
   page.name ? keep_name(bench, page, now, effects) : keep_note(bench, page, now, effects);
+}
+
+// A page that is left with something typed: nothing of it is lost.
+void keep_what_is_typed(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
+  if (page.name) keep_name(bench, page, now, effects);
+  if (page.note) keep_note(bench, page, now, effects);
+}
+
+bool leads_away(BookPad pad) {
+  return pad == BookPad::to_list || pad == BookPad::compare || pad == BookPad::match ||
+         pad == BookPad::make_again || pad == BookPad::take_up || pad == BookPad::paper ||
+         pad == BookPad::note || pad == BookPad::rename;
 }
 
 void begin_note(BatchPage& page) {
@@ -240,6 +252,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   auto* list = std::get_if<ListPage>(&bench.book.page);
   auto* open = std::get_if<StoryPage>(&bench.book.page);
   auto* both = std::get_if<ComparePage>(&bench.book.page);
+  if (batch && leads_away(pad)) keep_what_is_typed(bench, *batch, now, effects);
   switch (pad) {
   case BookPad::batch: return choose(bench, arg);
   case BookPad::to_list: return step_back(bench);
@@ -280,7 +293,11 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
 
 }
 
-void to_all_batches(Bench& bench) { bench.book.page = ListPage{}; }
+void to_all_batches(Bench& bench, const Now& now, Effects& effects) {
+  if (auto* page = std::get_if<BatchPage>(&bench.book.page))
+    keep_what_is_typed(bench, *page, now, effects);
+  bench.book.page = ListPage{};
+}
 
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (pad.kind == SharedPad::page_back) return turn_ranges(bench, -1);

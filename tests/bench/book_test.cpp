@@ -124,6 +124,33 @@ TEST_CASE("notes are kept with their batch and shown there") {
   CHECK(h.lines.size() == lines);
 }
 
+TEST_CASE("what is typed on a batch's page is kept by every way off it, but for cancel") {
+  for (const char* way : {"to_list", "book", "compare"}) {
+    CAPTURE(way);
+    Hands h;
+    make(h, "pr108", "Kiln red");
+    const std::string id = make(h, "pb28", "Weir blue");
+    h.tap("book");
+    h.tap("batch " + id);
+    h.tap("note");
+    h.give(Text{{BookPad::note_text, ""}, "less water"});
+    h.tap(way);
+    CHECK(std::get<session::Noted>(h.lines.back().event).text == "less water");
+    h.b.book = {};
+    h.tap("batch " + id);
+    h.tap("rename");
+    h.give(Text{{BookPad::name_text, ""}, "Weir, dark"});
+    h.tap(way);
+    CHECK(h.b.index.of.at(id).name == "Weir, dark");
+    h.b.book = {};
+    h.tap("batch " + id);
+    h.tap("rename");
+    h.give(Text{{BookPad::name_text, ""}, ""}); // a batch has a name
+    h.tap(way);
+    CHECK(h.b.index.of.at(id).name == "Weir, dark");
+  }
+}
+
 TEST_CASE("make again names the batch it goes back to, on both pages") {
   Hands h;
   const std::string first = make(h, "pb28", "Weir blue");
