@@ -18,6 +18,12 @@ bool is_refused(const std::string& name, const std::string& value) {
          std::find(may_be_empty.begin(), may_be_empty.end(), name) == may_be_empty.end();
 }
 
+bool is_option(const std::string& word, const Accepted& accepted) {
+  const std::string name = word.substr(0, word.find('='));
+  return accepted.with_value.count(name) > 0 || accepted.flags.count(name) > 0 ||
+         accepted.repeated.count(name) > 0;
+}
+
 struct Parser {
   const std::vector<std::string>& given;
   const Accepted& accepted;
@@ -37,7 +43,8 @@ struct Parser {
     if (!with_value) {
       if (equals != std::string::npos) return words::Error{Say::option_with_value, {name}};
       found.flags.insert(name);
-    } else if (equals == std::string::npos && next == given.size()) {
+    } else if (equals == std::string::npos &&
+               (next == given.size() || is_option(given[next], accepted))) {
       return words::Error{Say::option_without_value, {name}};
     } else {
       const std::string value =
@@ -52,17 +59,29 @@ struct Parser {
   }
 };
 
-std::optional<words::Error> fault_of_words(const Arguments& found, const Accepted& accepted) {
+// The command's first line of the help, up to what it says about it.
+std::string usage_of(const std::string& command) {
+  const std::string help = words::say(Say::help), begins = "slabside " + command + ' ';
+  std::size_t at = help.find('\n' + begins);
+  if (at == std::string::npos) return begins;
+  const std::string line = help.substr(at + 1, help.find('\n', at + 1) - at - 1);
+  return line.substr(0, line.find("   "));
+}
+
+std::optional<words::Error> fault_of_words(const Arguments& found, const Accepted& accepted,
+                                           const std::string& command) {
   const bool instead = found.has(accepted.instead);
   const std::size_t words = found.words.size(), most = instead ? 0 : accepted.most_words;
-  if (words < accepted.least_words && !instead) return words::Error{Say::word_missing, {}};
+  if (words < accepted.least_words && !instead)
+    return words::Error{Say::word_missing, {usage_of(command)}};
   if (words > most) return words::Error{Say::word_too_many, {found.words[most]}};
   return std::nullopt;
 }
 
 }
 
-words::Result<Arguments> parse(const std::vector<std::string>& given, const Accepted& accepted) {
+words::Result<Arguments> parse(const std::vector<std::string>& given, const Accepted& accepted,
+                               const std::string& command) {
   Parser p{given, accepted};
   bool only_words = false;
   while (p.next < given.size()) {
@@ -74,7 +93,8 @@ words::Result<Arguments> parse(const std::vector<std::string>& given, const Acce
     else if (const auto error = p.take_option(word))
       return tl::make_unexpected(*error);
   }
-  if (auto error = fault_of_words(p.found, accepted)) return tl::make_unexpected(*std::move(error));
+  if (auto error = fault_of_words(p.found, accepted, command))
+    return tl::make_unexpected(*std::move(error));
   for (const auto& [option, missing] : accepted.needed)
     if (!p.found.value(option)) return tl::make_unexpected(missing);
   return p.found;

@@ -139,10 +139,13 @@ Status make_table(const std::vector<session::Log>& logs, const std::optional<std
   } else {
     const session::Lessons lessons = session::lessons_of(all);
     const auto about = session::by_batch(all);
-    for (const std::string& id : session::batch_ids(all))
+    const std::vector<std::string> ids = session::batch_ids(all);
+    for (const std::string& id : ids)
       if (auto batch = session::fold(about.at(id), id, std::nullopt, lessons);
           batch && !batch->discarded)
         batches.push_back(*std::move(batch));
+    if (batches.empty() && !ids.empty())
+      return words::failure(Say::show_all_discarded, {ids.back()});
   }
   if (batches.empty()) return words::failure(Say::show_no_batches);
   const std::string first = batches.front().name;

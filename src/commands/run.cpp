@@ -379,7 +379,7 @@ std::optional<int> run(const std::vector<std::string>& given, std::ostream& out,
   const auto complain = [&](const words::Error& error) {
     err << "slabside: " << printable(words::message(error)) << '\n';
   };
-  const auto arguments = parse({given.begin() + 1, given.end()}, command->accepted);
+  const auto arguments = parse({given.begin() + 1, given.end()}, command->accepted, given[0]);
   if (!arguments) {
     complain(arguments.error());
     return 2;

@@ -98,12 +98,8 @@ void add_swatch(Page& page, const Measured& m) {
 }
 
 void add_left_on_tools(Page& page, const Places& places) {
-  const auto jar = places.at.find(Place::jar);
   const paint::Amount left = paint::grams_of(places.on_tools.paint, places.bench);
-  if (!(left.value > 0) || jar == places.at.end()) return;
-  const double all = left.value + paint::grams_of(jar->second.paint, places.bench).value;
-  page.line(Say::show_on_tools,
-            {amount(left, 1), number(std::round(left.value / all * 100 - 0.01), 0)});
+  if (left.value > 0) page.line(Say::show_on_tools, {amount(left, 1)});
 }
 
 void add_pass(Page& page, const Pass& pass) {
@@ -179,14 +175,18 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
   const Lessons lessons = lessons_of(all);
   if (wanted == "last") {
     auto last = latest(all, ids, lessons);
-    return last ? words::Result<Batch>(*std::move(last)) : words::failure(Say::show_no_batches);
+    return last ? words::Result<Batch>(*std::move(last))
+                : words::failure(Say::show_all_discarded, {ids.back()});
   }
   if (auto batch = fold(all, wanted, std::nullopt, lessons)) return *std::move(batch);
   std::optional<Batch> named;
+  std::string discarded; // of that name
   const auto about = by_batch(all);
   for (const std::string& other : ids) {
     auto batch = fold(about.at(other), other, std::nullopt, lessons);
-    if (!batch || batch->discarded || batch->name != wanted) continue;
+    if (!batch || batch->name != wanted) continue;
+    if (batch->discarded) discarded = batch->id;
+    if (batch->discarded) continue;
     if (named) return words::failure(Say::show_name_twice, {wanted, named->id, batch->id});
     named = std::move(batch);
   }
@@ -195,6 +195,8 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
   if (begun_so.size() > 1)
     return words::failure(Say::show_id_twice, {wanted, begun_so[0], begun_so[1]});
   auto batch = begun_so.empty() ? std::nullopt : fold(all, begun_so[0], std::nullopt, lessons);
+  if (!batch && !discarded.empty())
+    return words::failure(Say::show_name_discarded, {wanted, discarded});
   if (!batch) return words::failure(Say::show_no_batch, {wanted});
   return *std::move(batch);
 }

@@ -13,7 +13,7 @@
 namespace commands {
 
 // By id, by a name that only one batch bears, or "last": the one opened last.
-// Errors: show_no_batch, show_name_twice, show_no_batches.
+// Errors: show_no_batch, show_name_discarded, show_name_twice, show_no_batches, show_all_discarded.
 words::Result<session::Batch> find_batch(const std::vector<session::Log>& logs,
                                          const std::string& wanted);
 

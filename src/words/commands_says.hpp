@@ -66,7 +66,7 @@ enum class CommandsSay {
   option_twice,
   option_without_value,
   option_with_value,
-  word_missing,
+  word_missing, // 0: how the command goes
   word_too_many,
   output_failed,
   no_studio,
@@ -143,6 +143,8 @@ enum class CommandsSay {
   play_fallback,
   // a batch shown
   show_no_batches,
+  show_all_discarded,  // 0: the id of one
+  show_name_discarded, // 0: name, 1: id
   show_no_batch,
   show_name_twice,
   show_id_twice,
@@ -159,7 +161,7 @@ enum class CommandsSay {
   show_humectant_to_gum,
   show_pigment_fraction,
   show_place,
-  show_on_tools, // 0: g, 1: percent
+  show_on_tools, // 0: g
   show_pigment,
   show_liquid,
   show_solids,

@@ -148,7 +148,7 @@ std::string_view english(CommandsSay id) {
   case Say::option_twice: return "The option {0} stands there twice.";
   case Say::option_without_value: return "The option {0} wants something behind it.";
   case Say::option_with_value: return "The option {0} takes nothing behind it.";
-  case Say::word_missing: return "A word is missing. “slabside help” says what goes where.";
+  case Say::word_missing: return "A word is missing: {0}";
   case Say::word_too_many: return "“{0}” is one word too many.";
   case Say::output_failed:
     return "What was to be said here could not be written: the output takes no more.";
@@ -186,6 +186,10 @@ std::string_view english(CommandsSay id) {
   case Say::play_unsaved: return "{0} entries are not saved. {1}";
   case Say::play_fallback: return "The studio failed. What came after is kept in “{0}”.";
   case Say::show_no_batches: return "There is no batch in this studio yet.";
+  case Say::show_all_discarded:
+    return "Every batch of this studio is discarded. One by its id, as “{0}”, can still be shown.";
+  case Say::show_name_discarded:
+    return "The batch “{0}” is discarded. By its id it can still be shown: {1}.";
   case Say::show_no_batch: return "There is no batch “{0}”.";
   case Say::show_id_twice: return "More than one batch begins with “{0}”: say {1} or {2}.";
   case Say::show_discarded: return "  discarded: it stands in no list and teaches nothing";
@@ -202,7 +206,7 @@ std::string_view english(CommandsSay id) {
   case Say::show_humectant_to_gum: return "sweet           {0} g honey and glycerin to 1 g gum";
   case Say::show_pigment_fraction: return "solid           {0} of the wet volume is pigment";
   case Say::show_place: return "lies there      {0}: {1} g of paint";
-  case Say::show_on_tools: return "lies there      on glass and knife: {0} g of paint, about {1} %";
+  case Say::show_on_tools: return "lies there      on glass and knife: {0} g of paint";
   case Say::show_pigment: return "pigment         {0} g, {1} mL";
   case Say::show_liquid: return "liquid          {0} g put in, {1} mL now";
   case Say::show_solids:

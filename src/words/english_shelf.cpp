@@ -115,7 +115,7 @@ std::string_view english(ShelfSay id) {
   case Say::jar_gift: return "a gift";
   case Say::jar_price_what: return "price of the jar";
   case Say::jar_in: return "onto the shelf";
-  case Say::jar_back: return "take back the last entry";
+  case Say::jar_back: return "undo the last entry";
   case Say::jar_weigh: return "weigh what is left";
   case Say::jar_said: return "{0}: {1} g";
   case Say::jar_said_price: return "{0}: {1} g for {2}";

@@ -55,7 +55,7 @@ std::string_view english(TabletSay id) {
   case Say::pad_tell: return "write what this studio has learnt";
   case Say::pad_find_told: return "use a friend’s file";
   case Say::pad_take_told: return "yes, use it";
-  case Say::pad_leave_told: return "no, leave it";
+  case Say::pad_leave_told: return "no";
   case Say::pad_forget_told: return "put the friend’s file away";
   }
   return "";

@@ -150,6 +150,18 @@ TEST_CASE("an option that names nothing is refused, and nothing is made") {
   CHECK_FALSE(std::filesystem::exists("sessions"));
 }
 
+TEST_CASE("an option without its value is named, and not the one behind it") {
+  const Ran ran = run({"labels", "--batch", "--out", "page.html"});
+  CHECK(ran.status == 2);
+  CHECK(has(ran.err, "--batch wants something behind it"));
+}
+
+TEST_CASE("where a word is missing the command's usage is said") {
+  CHECK(
+      has(run({"show"}).err, "A word is missing: slabside show  BATCH [--studio DIR] [--json]\n"));
+  CHECK(has(run({"check"}).err, "A word is missing: slabside check DIR\n"));
+}
+
 TEST_CASE("what is no file is said to be what it is") {
   const Studio s;
   REQUIRE(::mkfifo((s.path / "pipe").c_str(), 0600) == 0);

@@ -49,6 +49,23 @@ TEST_CASE("one drop is not called drops") {
   CHECK(has(studio.read({"show", "Stone"}).out, "  1 drop\n"));
 }
 
+TEST_CASE("a discarded batch is named by its id, where its name or “last” finds no other") {
+  const Studio studio;
+  auto events = tiny("7f3a91c2", "Stone");
+  events.push_back({"7f3a91c2", Discarded{}});
+  rig::put(studio.sessions / "a.jsonl", bytes_of(events));
+  const auto refused = [&](std::vector<std::string> words, const char* what) {
+    const Ran ran = studio.read(std::move(words));
+    CHECK(ran.status == 1);
+    CHECK(has(ran.err, what));
+    CHECK(has(ran.err, "7f3a91c2"));
+  };
+  refused({"show", "Stone"}, "The batch “Stone” is discarded");
+  refused({"show", "last"}, "Every batch of this studio is discarded");
+  refused({"table"}, "Every batch of this studio is discarded");
+  CHECK(studio.read({"show", "7f3a91c2"}).status == 0);
+}
+
 TEST_CASE("show --json gives the numbers computed by hand") {
   const Studio studio;
   rig::put(studio.sessions / "a.jsonl", bytes_of(tiny("7f3a91c2", "Stone")));
