@@ -63,10 +63,26 @@ void add_what_is_always_there(const Bench& bench, std::vector<Card>& cards) {
   }
 }
 
+bool is_planned(const Bench& bench, const Card& card) {
+  const auto& plan = bench.folded->plan;
+  return plan && std::any_of(plan->of.takes.begin(), plan->of.takes.end(),
+                             [&](const auto& take) { return take.of == card.id; });
+}
+
+// Another honey or glycerin than the planned one, of which there is none.
+bool gives_way(const Bench& bench, const std::vector<Card>& materials, const Card& card) {
+  const bool sweet = card.kind() == CardKind::honey || card.kind() == CardKind::glycerin;
+  if (!sweet || used(bench, card) || is_planned(bench, card)) return false;
+  return std::any_of(materials.begin(), materials.end(), [&](const Card& other) {
+    return other.kind() == card.kind() && is_planned(bench, other);
+  });
+}
+
 // A second binder, or another second liquid of its kind: it went in while the one before it was
 // there already, used before it or not at all.
 bool came_later(const Bench& bench, const std::vector<Card>& materials, const Card& card) {
-  if (!session::is_liquid(card.kind()) || !used(bench, card)) return false;
+  if (!session::is_liquid(card.kind()) || !used(bench, card) || is_planned(bench, card))
+    return false;
   const auto& totals = bench.folded->totals;
   const auto first = std::find_if(totals.begin(), totals.end(), [&](const session::Total& t) {
     return t.card.kind() == card.kind();
@@ -150,7 +166,9 @@ std::vector<PadId> material_pads(const Bench& bench) {
   if (!bench.folded) return {};
   const std::vector<Card> there = materials_of(bench);
   std::vector<Card> usual, later;
-  for (const Card& card : there) (came_later(bench, there, card) ? later : usual).push_back(card);
+  for (const Card& card : there)
+    if (!gives_way(bench, there, card))
+      (came_later(bench, there, card) ? later : usual).push_back(card);
   add_what_is_always_there(bench, usual);
   const std::vector<PadId> in_order = pads_for(all, solids.size() > 1);
   const auto any_of = [](const std::vector<Card>& cards, const PadId& pad) {

@@ -1,3 +1,4 @@
+#include "bench/materials.hpp"
 #include "planned.hpp"
 
 #include <algorithm>
@@ -41,6 +42,27 @@ TEST_CASE("who counts the drops of what is to come is asked for as many as were 
     for (int i = 0; i < 3; ++i) h.tap("add honey_11");
     slab = h.slab();
     CHECK_FALSE(honey_to_come(slab));
+  }
+}
+
+// The maker's own honey, as a recipe names it, beside the one that always ships.
+TEST_CASE("no pad moves while what was planned goes in, and its honey is the only one") {
+  Hands h;
+  session::RecipeCard recipe;
+  recipe.pigments = {{"pb28", session::SaidIn::spoons, 1, "teaspoon"}};
+  recipe.liquids = {{"gum_12", session::SaidIn::spoons, 1, "teaspoon"},
+                    {"honey_pure", session::SaidIn::drops, 7, "dropper"}};
+  recipe.per_spoons = 1;
+  recipe.per_with = "teaspoon";
+  on_shelf(h, {"honey_pure", "Honey", session::LiquidCard{session::CardKind::honey, {.honey = 1}}});
+  on_shelf(h, recipe_card("r", "By the spoon", recipe));
+  for (const char* pad : {"recipes", "recipe r", "begin"}) h.tap(pad);
+  const auto before = material_pads(h.b);
+  REQUIRE(h.shows("add honey_pure"));
+  CHECK_FALSE(h.shows("add honey_11"));
+  for (const char* pad : {"add honey_pure", "add gum_12", "add honey_pure", "add glycerin"}) {
+    h.tap(pad);
+    CHECK(material_pads(h.b) == before);
   }
 }
 
