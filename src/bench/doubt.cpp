@@ -139,16 +139,22 @@ std::optional<words::Error> far_too_loose(const Bench& bench, const session::Car
                       {words::Number(g, 1), words::Number(s.pigment_g.value, 1)}};
 }
 
-// A point that was forgotten makes ten times as much.
+// A point that was forgotten makes ten times as much; weighed at the slab once more, what was
+// counted as it was begun, makes twice as much.
 std::optional<words::Error> past_the_plan(const session::Batch& batch, const session::Card& card,
                                           double g, double was_g) {
-  constexpr double times = 2;
+  constexpr double times = 2, nearly_all = 0.9, again = 1.4;
   if (!batch.plan || card.kind() != session::CardKind::pigment) return std::nullopt;
-  double there = g - was_g;
+  double before = 0;
   for (const session::Total& total : batch.totals)
-    if (total.card.id == card.id) there += total.grams.value;
+    if (total.card.id == card.id) before += total.grams.value;
+  const double there = before + g - was_g;
+  const auto is_much = [&](double planned) {
+    const bool was_there = was_g <= 0 && before >= nearly_all * planned;
+    return there > (was_there ? again : times) * planned;
+  };
   for (const session::Planned::Take& take : batch.plan->of.takes)
-    if (take.of == card.id && take.g && there > times * *take.g)
+    if (take.of == card.id && take.g && is_much(*take.g))
       return words::Error{words::BenchSay::past_the_plan,
                           {words::Number(*take.g, 1), words::Number(there, 1)}};
   return std::nullopt;

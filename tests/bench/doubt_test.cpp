@@ -55,6 +55,17 @@ bool is_asked(const Hands& h) { return is_open<LinePanel>(h.b.panel); }
 
 }
 
+TEST_CASE("pigment that begin has counted is asked about where it is weighed once more") {
+  Hands h;
+  h.begin(); // with its 12 g
+  h.tap("add pb28");
+  h.type("12");
+  REQUIRE(h.b.number);
+  REQUIRE(h.b.number->error);
+  CHECK(h.b.number->error->what == words::BenchSay::past_the_plan);
+  CHECK(h.b.folded->standing.pigment_g.value == Approx(12));
+}
+
 TEST_CASE("a bottle's weight that the drops contradict is asked about at once and moves nothing") {
   Mistyped h("92.4", "9.2");
   CHECK(binder_g(h) == h.by_count);
