@@ -1,7 +1,6 @@
 #include "bench/advice_parts.hpp"
 #include "bench/record.hpp"
 #include "bench/told_at_slab.hpp"
-#include "paint/range/helping.hpp"
 #include "session/feelings.hpp"
 
 #include <algorithm>
@@ -114,15 +113,20 @@ void say_what_takes_honey_up(const session::Batch& batch, const Known& known, Ad
 
 // ---- right
 
-// A hand that calls it right twice, at much the same flow, is believed.
+// A hand that calls it right twice, at much the same flow and not in one breath, is believed.
 bool called_right_twice(const session::Batch& batch) {
-  constexpr double much_the_same = 1.1;
+  constexpr double much_the_same = 1.1, apart_s = 60;
   const double most = much_the_same * batch.standing.flow_now->value;
-  return std::count_if(batch.feelings.begin(), batch.feelings.end(),
-                       [&](const session::Feeling& felt) {
-                         return felt.as == Feel::right && !felt.repeats && !felt.set_aside &&
-                                felt.flow < most;
-                       }) > 1;
+  std::optional<session::Clock> first;
+  auto note = batch.feelings.begin();
+  for (const session::Entry& e : batch.entries) {
+    if (note == batch.feelings.end() || !(note->line == e.ref)) continue;
+    const session::Feeling& felt = *note++;
+    if (felt.as != Feel::right || felt.set_aside || !(felt.flow < most)) continue;
+    if (first && (!felt.repeats || e.clock - *first >= apart_s)) return true;
+    if (!first) first = e.clock;
+  }
+  return false;
 }
 
 // What has to go in for gum, and how long to mull before it so that it flows right with it.
@@ -162,28 +166,6 @@ Advice felt_right(const session::Batch& batch, const session::Expectation& expec
     advice.specks = specks_stay(state);
     break;
   }
-  return advice;
-}
-
-// ---- the first helping
-
-// How much of it is still to come, in mL.
-paint::Helping still_to_come(const session::Batch& batch, const session::Expectation& expected,
-                             const Known& known) {
-  const paint::Standing& s = batch.standing;
-  const paint::Helping all =
-      paint::first_helping(expected.prediction, known.took_first, known.takes_in_all);
-  const double now = s.liquid_mL.value > 0 ? s.flow_now->value : 0;
-  return {(all.low - now) * s.pigment_mL.value, (all.high - now) * s.pigment_mL.value};
-}
-
-Advice start_with(const paint::Helping& mL, const Measures& of, Advice advice) {
-  advice.kind = Advice::first_helping;
-  advice.low_g = mL.low * of.g_per_mL;
-  advice.high_g = mL.high * of.g_per_mL;
-  advice.amount = at_once(mL.low, mL.high, of);
-  if (!is_nothing(advice.amount))
-    advice.low_g = std::min(advice.low_g, mL_of(advice.amount, of) * of.g_per_mL);
   return advice;
 }
 
@@ -335,6 +317,9 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
     return advice.kind = Advice::mull_and_judge, advice;
   const bool too_loose = fresh ? *note.feel > Feel::right : is_far_too_loose(batch, expected);
   if (too_loose) return loosened(batch, expected, marks, advice);
+  const auto rest =
+      never_mulled ? rest_of_helping(batch, expected, of, known, advice) : std::nullopt;
+  if (rest && fresh && advice.sticky_now && is_hardly_wet(batch, *rest, of)) return *rest;
   if (fresh && !batch.feelings.empty() && batch.feelings.back().unwetted)
     return before_it_was_wet(batch, advice);
   if (is_past_right(batch, expected, of)) return past_right(batch, expected, of, advice);
@@ -343,15 +328,7 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   const bool gum_is_short = advice.gum == paint::GumState::too_little;
   if (fresh && *note.feel == Feel::right && (still || gum_is_short))
     return felt_right(batch, expected, of, known, advice);
-  constexpr double least_of_rest = 0.7;
-  const paint::Helping rest = still_to_come(batch, expected, known);
-  constexpr double of_what_is_there = 0.05;
-  const double near_enough = of_what_is_there * s.liquid_mL.value;
-  if (never_mulled && !note.feel && rest.low > near_enough &&
-      rest.high > most_counted / 3 * of.drop_mL) {
-    advice.rest = true;
-    return start_with({least_of_rest * rest.high, rest.high}, of, advice);
-  }
+  if (rest && !note.feel) return *rest;
   if (never_mulled && !was_felt(batch)) return work_in(batch, !batch.feelings.empty(), advice);
   return drop_by_drop(batch, expected, of, known, advice);
 }
@@ -390,7 +367,7 @@ Advice advise(const session::Batch& batch, const std::optional<session::Expectat
   if (!batch.standing.flow_now || !expected) return advice;
   advice.hint = expected->band.of_studio < taught_enough;
   if (batch.standing.liquid_mL.value <= 0)
-    return start_with(still_to_come(batch, *expected, known), of, advice);
+    return first_helping(batch, *expected, of, known, advice);
   advice = advise_on(batch, *expected, of, known, advice);
   advice.judge_now = is_judged_next(advice) && is_worked_since(batch, known, advice.by_knife);
   return advice;

@@ -128,6 +128,22 @@ bool is_enough_knife(const session::Batch& batch, const Advice& advice) {
          session::seconds_of(batch, session::Stage::wetting_out) >= enough_s;
 }
 
+// Work that has gone on since something was put in: before that a hand may still be counting.
+bool is_worked_on(const session::Batch& batch) {
+  constexpr double counted_s = 20; // own choice
+  const session::Pass* pass = running(batch);
+  return pass && worked_since_s(batch, pass->stage) >= counted_s;
+}
+
+// In a pass that runs: but for less than a fifth of what went in since it was felt, which the spoon
+// left out.
+bool is_nearly_in(const session::Batch& batch, double left_mL) {
+  constexpr double of_what_went_in = 0.2; // own choice
+  if (!running(batch) || batch.feelings.empty()) return false;
+  const double more = batch.standing.flow_now->value - batch.feelings.back().flow;
+  return left_mL < of_what_went_in * more * batch.standing.pigment_mL.value;
+}
+
 // What was asked for is there, all but what nobody would add.
 bool is_there(const session::Batch& batch, const Helping& left, const Measures& of) {
   constexpr double nearly = 0.01; // of the liquid
@@ -206,9 +222,11 @@ Advice drop_by_drop(const session::Batch& batch, const session::Expectation& exp
   const Helping left = divided(batch, expected, meant, known, advice);
   const Measures& of = advice.water ? known.water : meant;
   const bool there = is_there(batch, left, of);
-  if (last_note(batch).added_since && (running(batch) || there)) return advice;
-  advice.amount = tapped(left.least_mL, left.most_mL, of);
-  const double mL = mL_of(advice.amount, of);
+  const Tapped amount = tapped(left.least_mL, left.most_mL, of);
+  const double mL = mL_of(amount, of);
+  const bool in = there || is_worked_on(batch) || is_nearly_in(batch, mL);
+  if (last_note(batch).added_since && in) return advice;
+  advice.amount = amount;
   if (!(mL > 0)) return advice;
   advice.kind = Advice::add_drops;
   const double after = after_work(batch, expected, known, advice.by_knife).mL;

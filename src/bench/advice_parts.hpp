@@ -1,4 +1,4 @@
-// The pieces that advise() is put together from: too loose, and drop by drop.
+// The pieces that advise() is put together from: the first helping, too loose, and drop by drop.
 #pragma once
 
 #include "bench/advice.hpp"
@@ -63,6 +63,17 @@ double gum_short_mL(const session::Batch& batch, const paint::GumMarks& marks,
 
 // The binder that is meant: another than the batch's own where that would make it stay tacky.
 const Measures& binder_meant(const Measures& binder, const Known& known, Advice& advice);
+
+Advice first_helping(const session::Batch& batch, const session::Expectation& expected,
+                     const Measures& of, const Known& known, Advice advice);
+
+// Of the spoons or drops that were said at first, so many less as went in. Absent once that is
+// there, but for a twentieth.
+std::optional<Advice> rest_of_helping(const session::Batch& batch,
+                                      const session::Expectation& expected, const Measures& of,
+                                      const Known& known, Advice advice);
+// However stiff it is: by that rest less than half of the first helping has gone in.
+bool is_hardly_wet(const session::Batch& batch, const Advice& rest, const Measures& of);
 
 // Felt stiffer than right, or not felt since something was added.
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,

@@ -48,19 +48,6 @@ TEST_CASE("a first helping is never too loose by more than a chance of 4 %, and 
   CHECK(spoons.amount.spoons * 5 * 1.1 <= spoons.high_g);
 }
 
-TEST_CASE("after a part of the first helping the rest of it is asked for, and no drops") {
-  Slab s;
-  const Advice all = s.advice();
-  s.add("gum", all.low_g / 2);
-  const Advice rest = s.advice();
-  CHECK(rest.kind == Advice::first_helping);
-  CHECK(rest.rest);
-  CHECK(rest.high_g < all.high_g);
-  CHECK(rest.high_g > all.high_g - all.low_g / 2 * 1.3);
-  s.add("gum", all.low_g / 2 + 0.3);
-  CHECK(s.advice().kind != Advice::first_helping);
-}
-
 TEST_CASE("what a spoon fills of the first helping is no part of it") {
   Slab s;
   s.add("gum", 0.99 * s.advice().low_g);
