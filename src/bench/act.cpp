@@ -1,6 +1,7 @@
 #include "bench/act.hpp"
 
 #include "bench/making.hpp"
+#include "bench/pads_number.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_top_bar.hpp"
 #include "bench/pans.hpp"
@@ -14,6 +15,13 @@ constexpr std::int64_t notice_ms = 4000;
 
 bool belongs_to_number(PadKind kind) {
   return kind.list() == PadList::number || kind == SharedPad::leave;
+}
+
+// Digits that were typed are entered by the next pad of the plan too; false where they cannot be.
+bool enter_number_of_plan(Bench& bench, const Now& now, Effects& effects) {
+  if (!bench.number || bench.number->text.empty()) return true;
+  act_on_number(bench, {NumberPad::enter, ""}, now, effects);
+  return !bench.number || bench.number->text.empty();
 }
 
 std::optional<Screen> screen_of(PadKind pad) {
@@ -80,7 +88,9 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   switch (bench.screen) {
   case Screen::today: return act_on_today(bench, pad, now, effects);
   case Screen::shelf: return act_on_shelf(bench, pad, now, effects);
-  case Screen::plan: return act_on_plan(bench, pad, now, effects);
+  case Screen::plan:
+    if (!enter_number_of_plan(bench, now, effects)) return;
+    return act_on_plan(bench, pad, now, effects);
   case Screen::slab: return act_on_slab(bench, pad, now, effects);
   case Screen::pans: return act_on_pans(bench, pad, now, effects);
   case Screen::book: return act_on_book(bench, pad, now, effects);

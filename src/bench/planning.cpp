@@ -35,11 +35,27 @@ struct OfOneGram {
   bool as_made = false;
 };
 
-// What the batch made again took, while its blend and its binder are those of the plan.
-const AsMade* as_made(const PlanState& plan) {
-  const bool same = plan.as_made && plan.as_made->blend == plan.blend &&
-                    plan.as_made->binder == plan.binder && !plan.by_volume;
-  return same ? &*plan.as_made : nullptr;
+// As two jars made by one recipe are.
+bool are_alike(const session::Card* one, const session::Card* other) {
+  constexpr double nearly = 0.02; // of the mass
+  if (!one || !other) return false;
+  const auto a = session::material_of(*one), b = session::material_of(*other);
+  if (!a || !b) return false;
+  using Part = double paint::Parts::*;
+  constexpr Part parts[] = {&paint::Parts::gum,   &paint::Parts::water,   &paint::Parts::glycerin,
+                            &paint::Parts::honey, &paint::Parts::alcohol, &paint::Parts::other};
+  return std::all_of(std::begin(parts), std::end(parts),
+                     [&](Part part) { return std::abs(a->parts.*part - b->parts.*part) < nearly; });
+}
+
+// What the batch made again took, while its blend is that of the plan, and its binder too.
+const AsMade* as_made(const Bench& bench) {
+  const PlanState& plan = bench.plan;
+  const auto& made = plan.as_made;
+  if (!made || made->blend != plan.blend || plan.by_volume) return nullptr;
+  const bool same = made->binder == plan.binder ||
+                    are_alike(shelf_card(bench, made->binder), shelf_card(bench, plan.binder));
+  return same ? &*made : nullptr;
 }
 
 // Of what was said: grams, or parts of them.
@@ -170,7 +186,7 @@ Result<OfOneGram> of_one_gram(const Bench& bench) {
   const auto binder = one ? binder_of(bench) : tl::make_unexpected(one.error());
   if (!binder) return tl::make_unexpected(binder.error());
   one->binder = *binder;
-  const AsMade* made = as_made(bench.plan);
+  const AsMade* made = as_made(bench);
   const auto& ranges = bench.learning.ranges;
   const double dry_gum = shelf_card(bench, bench.plan.binder) ? session::dry_gum_of(one->binder)
                                                               : paint::usual_dry_gum;
@@ -319,14 +335,14 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   for (PlannedPigment& pigment : p.pigments) pigment.grams *= *grams, pigment.u *= *grams;
   p.pigment_g = *grams;
   p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
-  if (const AsMade* made = as_made(bench.plan))
+  if (const AsMade* made = as_made(bench))
     for (const auto& [card, g] : made->extras)
       if (shelf_card(bench, card)) p.extras.push_back({card, g * *grams});
   p.dry_share = one->dry_share;
   p.as_made = one->as_made;
   const double put_in_mL = one->binder_g * *grams * paint::mL_per_g(one->binder.parts);
   p.portions = portions_of(p.as_made ? one->pigment_mL * *grams + put_in_mL : p.wet_mL);
-  p.by_recipe = as_made(bench.plan) && as_made(bench.plan)->by_recipe;
+  p.by_recipe = as_made(bench) && as_made(bench)->by_recipe;
   p.binder_g = p.as_made ? one->binder_g * *grams
                          : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;
   const double extras_mL = mL_of(bench, p.extras), binder_g = p.binder_g;
