@@ -263,7 +263,7 @@ struct BookView {
     PadId pad;
     std::string name;
     std::uint32_t colour = 0;
-    std::int64_t opened_at = 0; // ms since 1970
+    std::int64_t made_at = 0; // ms since 1970
     session::Progress progress = session::Progress::open;
     std::optional<paint::Amount> ratio;
     bool warned = false;

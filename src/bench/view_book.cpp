@@ -28,7 +28,7 @@ BookView::Row book_row(const Bench& bench, const std::string& id) {
   const Folded batch = kept_fold(bench, id);
   if (!batch) return row;
   row.name = batch->name;
-  row.opened_at = batch->opened_at;
+  row.made_at = session::made_at(*batch);
   if (const auto entry = bench.index.of.find(id); entry != bench.index.of.end())
     row.offset_min = entry->second.offset_min;
   row.progress = batch->progress;

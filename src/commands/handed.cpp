@@ -105,7 +105,7 @@ paper::ListedPaint listed(const bench::Bench& bench, const Batches& batches) {
   out.pigments = paper::pigments_of(latest);
   out.colour = session::colour_of(latest);
   out.batch = latest.id;
-  out.day = words::date(latest.opened_at, paper::offset_of({latest, bench.offsets}));
+  out.day = words::date(session::made_at(latest), paper::offset_of({latest, bench.offsets}));
   for (const session::Batch& batch : batches) {
     if (!out.swatch && batch.swatch) out.colour = session::colour_of(batch);
     out.swatch = out.swatch || batch.swatch.has_value();

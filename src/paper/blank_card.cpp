@@ -70,10 +70,10 @@ Markup head(const Handed& handed, double x, double y) {
   const double room = card_places.card.w - 10;
   Markup out = written(x + 5, y + 6.4, title_mm, batch.name, room, true);
   out += written(x + 5, y + 11, words_mm, of, room);
-  out += written(
-      x + 5, y + 15.4, words_mm,
-      say(Say::label_batch, {words::date(batch.opened_at, offset_of(handed)), short_id(batch.id)}),
-      room);
+  out += written(x + 5, y + 15.4, words_mm,
+                 say(Say::label_batch,
+                     {words::date(session::made_at(batch), offset_of(handed)), short_id(batch.id)}),
+                 room);
   return out;
 }
 

@@ -174,9 +174,9 @@ std::vector<LabelText> label_texts(const Handed& handed, const std::string& line
   }
   if (const std::string stays = stays_words(batch); !stays.empty())
     out.push_back({stays, false, false});
-  out.push_back(
-      {say(Say::label_batch, {words::date(batch.opened_at, offset_of(handed)), short_id(batch.id)}),
-       false, true});
+  out.push_back({say(Say::label_batch,
+                     {words::date(session::made_at(batch), offset_of(handed)), short_id(batch.id)}),
+                 false, true});
   if (care) out.push_back({say(Say::label_see_sheet), false, false});
   if (!line.empty()) out.push_back({line, false, false});
   return out;
@@ -198,7 +198,8 @@ std::optional<SetLabel> set_label(const std::vector<LabelText>& texts,
 std::vector<std::string> label_scanned(const Handed& handed) {
   const Batch& batch = handed.batch;
   const std::string day =
-      say(Say::label_batch, {words::date(batch.opened_at, offset_of(handed)), short_id(batch.id)});
+      say(Say::label_batch,
+          {words::date(session::made_at(batch), offset_of(handed)), short_id(batch.id)});
   return {batch.name + "\n" + day, day};
 }
 

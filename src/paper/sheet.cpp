@@ -58,8 +58,8 @@ Markup head(const Handed& handed) {
     about.push_back(element("p", {}, {given(pigment_words(pigment))}));
   const int offset = offset_of(handed);
   std::vector<Markup> when{element("p", {},
-                                   words::date(batch.opened_at, offset) + ", " +
-                                       words::time_of_day(batch.opened_at, offset)),
+                                   words::date(made_at(batch), offset) + ", " +
+                                       words::time_of_day(made_at(batch), offset)),
                            element("p", {}, say(Say::sheet_batch, {batch.id})),
                            element("p", {}, progress_words(batch.progress))};
   if (!batch.again_of.empty())

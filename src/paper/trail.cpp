@@ -90,8 +90,8 @@ struct Mark {
 
 void add_told_line(std::vector<Shape>& out, const Plot& p, const TimelineItem& t, double y) {
   const int offset = offset_of(p.handed, t.line);
-  const bool same_day =
-      words::day_of(t.at, offset) == words::day_of(p.handed.batch.opened_at, offset_of(p.handed));
+  const bool same_day = words::day_of(t.at, offset) ==
+                        words::day_of(session::made_at(p.handed.batch), offset_of(p.handed));
   const std::string when =
       same_day ? words::time_of_day(t.at, offset) : words::date_and_time(t.at, offset);
   const double base = y + cap / 2, sign_x = told_x + (same_day ? 10.5 : 25.5);

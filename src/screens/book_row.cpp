@@ -36,7 +36,7 @@ void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& r
   if (photo) framed(sheet, {x - thumb, r.y + 1.2, thumb - 1, r.h - 2.4}, row.image, g.ink);
   const double warned = row.warned ? 8 : 0;
   const std::string when =
-      words::date_and_time(row.opened_at, row.offset_min.value_or(sheet.view.utc_offset_min));
+      words::date_and_time(row.made_at, row.offset_min.value_or(sheet.view.utc_offset_min));
   const bool wide = r.w > 150;
   const double name_w = (wide ? 0.55 : 1) * (r.right() - ratio - warned - x);
   std::vector<Label> left{{row.name, clean_bold, false, 1}};

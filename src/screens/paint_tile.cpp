@@ -50,7 +50,7 @@ bool is_none(const bench::PaintLeft& left) {
 // The day gives way where there is no room for both.
 std::string made_words(const Sheet& sheet, const bench::BookView::Row& row, double width_mm) {
   const std::string day =
-      words::date(row.opened_at, row.offset_min.value_or(sheet.view.utc_offset_min));
+      words::date(row.made_at, row.offset_min.value_or(sheet.view.utc_offset_min));
   if (row.batches <= 1) return day;
   const std::string many = std::to_string(row.batches);
   const std::string both = say(Say::paint_batches, {many, day});

@@ -27,6 +27,12 @@ const E* last_standing(const Batch& batch) {
 }
 }
 
+std::int64_t made_at(const Batch& batch) {
+  for (const Entry& e : batch.entries)
+    if (std::holds_alternative<Added>(e.event) && !e.withdrawn) return e.at;
+  return batch.opened_at;
+}
+
 std::optional<Specks> last_dot(const Batch& batch) {
   const auto* dot = last_standing<Dot>(batch);
   return dot ? std::optional(dot->specks) : std::nullopt;

@@ -14,6 +14,13 @@ Clock end_at_slab(const TrailView& t) {
   return end;
 }
 
+// Where it was opened long before anything went in, the wait is left out.
+Clock begin_at_slab(const TrailView& trail) {
+  constexpr Clock long_before_s = 600, lead_s = 60; // own choices
+  const Clock first = trail.points.empty() ? 0 : trail.points.front().clock;
+  return first > long_before_s ? first - lead_s : 0;
+}
+
 }
 
 std::vector<TrailPhoto> dot_photos(const Batch& batch) {
@@ -53,6 +60,7 @@ TrailView trail_view(const Batch& batch) {
       t.marks.push_back({e.clock, *e.flow, x->what});
   }
   if (t.gathered && batch.progress != Progress::open) t.to = end_at_slab(t);
+  t.from = begin_at_slab(t);
   return t;
 }
 

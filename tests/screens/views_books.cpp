@@ -18,7 +18,7 @@ BookView::Row row_of(const PadId& pad, bool chosen) {
   row.pad = pad;
   row.name = long_name;
   row.colour = 0x2266AA;
-  row.opened_at = 1773066720000;
+  row.made_at = 1773066720000;
   row.progress = session::Progress::gathered;
   row.ratio = paint::exact(12.34);
   row.warned = true;
