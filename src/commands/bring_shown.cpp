@@ -88,6 +88,7 @@ public:
 
   std::string made() const {
     std::string out = head() + "\n" + say(Say::bring_columns) + "\n" + columns();
+    if (takes_a_binder()) out += say(Say::bring_binder_taken) + "\n";
     if (!recipes_.empty()) out += "\n" + say(Say::bring_recipes) + "\n" + recipes();
     if (!notes_.cards.empty()) out += "\n" + say(Say::bring_cards) + "\n" + cards();
     if (!notes_.unread.empty()) out += "\n" + say(Say::bring_unread) + "\n" + unread();
@@ -109,6 +110,13 @@ private:
                     say(encodings[table_.encoding]), say(separators[table_.separator])}) +
                (has_comma() ? say(Say::bring_decimal_comma) : "")) +
            "\n";
+  }
+
+  bool takes_a_binder() const {
+    const auto& all = notes_.layout.columns;
+    return what_.how.binder.empty() &&
+           std::any_of(all.begin(), all.end(),
+                       [](const Column& column) { return column.role == Role::binder; });
   }
 
   bool has_comma() const {

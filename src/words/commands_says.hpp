@@ -86,6 +86,7 @@ enum class CommandsSay {
   bring_tabs,
   bring_bars,
   bring_columns,
+  bring_binder_taken,
   bring_amount_of, // 0: column, or card
   bring_decimal_comma,
   bring_recipes,

@@ -49,6 +49,9 @@ std::string_view english(CommandsSay id) {
   case Say::bring_tabs: return "tabs";
   case Say::bring_bars: return "bars";
   case Say::bring_columns: return "Columns, each with why it is taken for that";
+  case Say::bring_binder_taken:
+    return "Where a cell names no binder, one of the shelf is taken: each recipe says which. "
+           "--binder CARD names another.";
   case Say::bring_amount_of: return "amount of {0}";
   case Say::bring_decimal_comma: return ", decimal comma";
   case Say::bring_recipes: return "Recipes";
