@@ -225,6 +225,12 @@ void add_binder_to_come(const session::Batch& batch, const Measures& of, SlabVie
       return v.to_come.push_back({t.card.kind(), t.card.name, g, tapped(mL, of), true});
 }
 
+// The mask is on before the powder is out.
+bool is_powder_to_come(const std::vector<ToComeView>& to_come) {
+  return std::any_of(to_come.begin(), to_come.end(),
+                     [](const ToComeView& one) { return one.kind == session::CardKind::pigment; });
+}
+
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
   v.panel = bench.panel;
@@ -287,7 +293,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.dried_mL = batch.dried_mL;
   v.jar = jar_view(batch);
   constexpr double some_g = 0.005; // less than half a drop
-  v.dust = is_dusty(batch);
+  v.dust = is_dusty(batch) || is_powder_to_come(v.to_come);
   v.flammable = batch.standing.alcohol_g.value > some_g;
   v.progress = batch.progress;
   v.warnings = batch.warnings;
@@ -317,35 +323,6 @@ TopBarView top_bar_view(const Bench& bench, const Now& now) {
   return s;
 }
 
-}
-
-namespace {
-std::string gum_spoon(const Bench& bench) {
-  const session::Card* spoon = gum_measured(bench).spoon;
-  return spoon ? spoon->name : "";
-}
-}
-
-std::optional<NumberView> number_view(const Bench& bench) {
-  if (!bench.number) return std::nullopt;
-  NumberView n{bench.number->target, bench.number->text, "", bench.number->error};
-  n.want = bench.plan.want;
-  for (const BlendPart& part : bench.plan.blend)
-    if (part.card == n.target.arg) n.in = part.in;
-  if (const auto card = card_of(bench, n.target.arg)) n.of = card->name;
-  if (const session::Entry* line =
-          n.target.kind == MorePad::other_amount ? line_chosen(bench) : nullptr) {
-    n.corrects = line->event;
-    if (const auto of = card_of(bench, session::cards_named_by(line->event).card)) n.of = of->name;
-  }
-  if (n.target.kind == ShelfPad::jar_price) n.of = bench.shelf_page.jar.currency;
-  if (n.target.kind == ShelfPad::left_g && bench.shelf_page.card)
-    n.of = bench.shelf_page.card->name;
-  if (n.target.kind == BinderPad::gum) n.of = gum_spoon(bench);
-  if (n.target.kind == BinderPad::dose && bench.binder.dose_in_g) n.of = "g";
-  if (n.target.kind == PansPad::pour_g || n.target.kind == PansPad::weigh_pan)
-    n.of = std::to_string(bench.pans.pan);
-  return n;
 }
 
 bool is_over(const PassView& pass) {

@@ -72,7 +72,8 @@ void add_steps(const Bench& bench, const Now& now, BinderView& v) {
   const session::BinderMaking* making = making_in_hand(bench);
   for (const session::MakingStep step : session::steps_of(v.parts))
     v.steps.push_back(step_view(making, step, now));
-  v.dust = !making;
+  // Until the next step says that the gum is in its water.
+  v.dust = !making || !session::begun(*making, session::MakingStep::steep);
   v.dose = bench.binder.dose;
   v.dose_in_g = bench.binder.dose_in_g;
   if (!making) return;

@@ -27,6 +27,7 @@ struct NumberView {
   std::optional<words::Error> error;
   Want want = Want::pigment_g;                 // of the plan, for its number
   session::SaidIn in = session::SaidIn::parts; // likewise
+  double planned_g = 0;                        // of a pigment, still to be weighed
   std::optional<session::Event> corrects = {}; // what the line says that is to be another amount
 };
 

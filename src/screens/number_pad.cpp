@@ -164,7 +164,10 @@ std::string asked(const bench::NumberView& number) {
   if (const auto binder = target.as<BinderPad>()) return asked(*binder, number);
   if (const auto plan = target.as<PlanPad>()) return asked(*plan, number);
   if (const auto more = target.as<MorePad>()) return asked(*more, number);
-  if (target == SlabPad::add) return say(Say::ask_grams_of, {number.of});
+  if (target == SlabPad::add)
+    return number.planned_g > 0
+               ? say(Say::ask_grams_planned, {number.of, grams_number(number.planned_g)})
+               : say(Say::ask_grams_of, {number.of});
   if (target == ChoicePad::bottle_of) return say(Say::ask_bottle_of, {number.of});
   if (target == ShelfPad::fact) return fact_words(number.target.arg);
   if (target == ShelfPad::jar_g) return say(Say::ask_jar_g);

@@ -71,12 +71,21 @@ bool belongs_in(const bench::SlabView& slab) {
   });
 }
 
+bool is_sweet(const bench::ToComeView& one) {
+  return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
+}
+
 // Honey and glycerin loosen: they go in before the drops that make it right.
 bool sweetens_first(const bench::SlabView& slab) {
   const bool drops = slab.advice.kind == bench::Advice::add_drops && !slab.advice.water;
-  return drops && std::any_of(slab.to_come.begin(), slab.to_come.end(), [](const auto& one) {
-           return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
-         });
+  return drops && std::any_of(slab.to_come.begin(), slab.to_come.end(), is_sweet);
+}
+
+// But for what the advice names.
+std::vector<bench::ToComeView> not_yet_said(const bench::SlabView& slab) {
+  std::vector<bench::ToComeView> rest = slab.to_come;
+  if (sweetens_first(slab)) std::erase_if(rest, is_sweet);
+  return rest;
 }
 
 // Before the powder is wet it is still to be divided.
@@ -90,8 +99,9 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (is_right_in_all(slab.advice) && !slab.advice.sticky && belongs_in(slab))
     return {say(Say::right_to_come), Tone::advice, 3};
   if (sweetens_first(slab))
-    return {say(slab.advice.by_knife ? Say::sweet_first_by_knife : Say::sweet_first), Tone::advice,
-            slab.dust ? 2 : 3};
+    return {say(slab.advice.by_knife ? Say::sweet_first_by_knife : Say::sweet_first,
+                {amounts_to_come(slab.to_come, is_sweet)}),
+            Tone::advice, slab.dust ? 2 : 3};
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (says_portions(slab)) {
     const auto grams = std::min(advice.words.find(" ("), advice.words.size()); // may give way
@@ -139,9 +149,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   add_left_out(out, slab.warnings);
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
-  if (!weigh_out && !slab.to_come.empty())
-    out.push_back(
-        {to_come_words(slab.to_come), Tone::plain, 2, to_come_words({slab.to_come.front()})});
+  const auto to_come = not_yet_said(slab);
+  if (!weigh_out && !to_come.empty())
+    out.push_back({to_come_words(to_come), Tone::plain, 2, to_come_words({to_come.front()})});
   const bool all_said = is_right_in_all(slab.advice);
   if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
   if (slab.planned_g)

@@ -208,14 +208,22 @@ bool is_first(const bench::ToComeView& one) {
   return one.kind == session::CardKind::pigment && !one.begun;
 }
 
-std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
-  std::string pigments, others;
+std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
+                            bool (*is)(const bench::ToComeView&)) {
+  std::string list;
   for (const bench::ToComeView& one : to_come) {
-    std::string& list = is_first(one) ? pigments : others;
+    if (!is(one)) continue;
     const std::string amount =
         is_nothing(one.amount) ? grams_words(one.g) : tapped_words(one.amount);
     list += (list.empty() ? "" : ", ") + say(Say::to_come_one, {amount, one.name});
   }
+  return list;
+}
+
+std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
+  const std::string pigments = amounts_to_come(to_come, is_first);
+  const std::string others =
+      amounts_to_come(to_come, [](const bench::ToComeView& one) { return !is_first(one); });
   if (!pigments.empty()) return say(Say::to_come_weigh_out, {pigments});
   return others.empty() ? "" : say(Say::to_come, {others});
 }

@@ -47,6 +47,9 @@ std::string mark_words(const bench::TrailMark& mark);
 // What the plan still waits for: pigments of which nothing is there yet, else all the rest; empty
 // for nothing.
 bool is_first(const bench::ToComeView& to_come);
+// A list of those.
+std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
+                            bool (*is)(const bench::ToComeView&));
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
 
 // That nothing soft is in it, and how much is usual.

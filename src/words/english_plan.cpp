@@ -69,7 +69,7 @@ std::string_view english(PlanSay id) {
     return "{0}: no more than {1} g of honey to 10 g of gum (own guess).";
   case Say::plan_tablespoons: return "{0} tbsp";
   case Say::plan_named_spoons: return "{0} {1}";
-  case Say::plan_and_drops: return "{0} + drops";
+  case Say::plan_and_drops: return "{0}, then drops";
   case Say::plan_by_the_drop: return "drop by drop";
   case Say::plan_bit_by_bit: return "a little at a time";
   case Say::plan_grams_guess: return "a guess: {0} ± {1}";

@@ -48,8 +48,8 @@ std::string_view english(SlabSay id) {
   case Say::trail_gathered: return "gathered {0}";
   case Say::trail_last_time: return "last time";
   case Say::planned_in_all: return "planned {0} g binder in all";
-  case Say::sweet_first: return "add what is still to come, then mull";
-  case Say::sweet_first_by_knife: return "add what is still to come, work it in";
+  case Say::sweet_first: return "first add {0}, then mull";
+  case Say::sweet_first_by_knife: return "first add {0}, work it in";
   case Say::right_to_come: return "right and smooth: add what is still to come, mull, judge";
   case Say::last_time: return "last time {0} g binder in all";
   case Say::by_recipe: return "by the recipe {0} g binder in all";
@@ -63,6 +63,7 @@ std::string_view english(SlabSay id) {
   case Say::ask_specks: return "what does the dot show?";
   case Say::ask_trouble: return "what is wrong?";
   case Say::ask_grams_of: return "{0}, in g";
+  case Say::ask_grams_planned: return "{0}, in g; {1} planned";
   case Say::ask_bottle_of: return "bottle of {0}, all of it, in g";
   case Say::ask_celsius: return "room, in °C";
   case Say::ask_humidity: return "humidity, in %";

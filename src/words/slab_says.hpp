@@ -48,7 +48,7 @@ enum class SlabSay {
   trail_last_time,
   last_time,
   planned_in_all,
-  sweet_first,
+  sweet_first, // 0: honey and glycerin
   sweet_first_by_knife,
   right_to_come,
   by_recipe,
@@ -62,6 +62,7 @@ enum class SlabSay {
   ask_specks,
   ask_trouble,
   ask_grams_of,
+  ask_grams_planned, // 0: material, 1: g
   ask_bottle_of,
   ask_celsius,
   ask_humidity,

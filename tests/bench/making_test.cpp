@@ -111,8 +111,8 @@ TEST_CASE("what is left of the gum is what there is, and it goes with the first 
   REQUIRE(last_making(h).takes.size() == 1);
   CHECK(last_making(h).takes[0].of == "gum_arabic");
   CHECK(last_making(h).takes[0].g == 50);
-  CHECK_FALSE(shown(h).dust);
-  CHECK_FALSE(h.shows("gum")); // it is in the water
+  CHECK(shown(h).dust); // it is being poured
+  CHECK_FALSE(h.shows("gum"));
 }
 
 TEST_CASE("a step begins with a tap, runs, rings, and is done when the next one begins") {
