@@ -22,7 +22,7 @@ const session::Uses& uses_of(const BookIndex& index, const std::string& card) {
 
 bool is_mine(const Bench& bench, const session::Card& card) {
   return bench.own.count(card.id) > 0 || bench.stock.count(card.id) > 0 ||
-         last_used(bench, card.id) > 0;
+         bench.in_recipes.count(card.id) > 0 || last_used(bench, card.id) > 0;
 }
 
 std::int64_t last_used(const Bench& bench, const std::string& card) {

@@ -6,7 +6,8 @@
 
 namespace bench {
 
-// The maker's own, or used, bought or weighed here; the others are only of the catalogue.
+// The maker's own, or in a recipe, used, bought or weighed here; the others are only of the
+// catalogue.
 bool is_mine(const Bench& bench, const session::Card& card);
 
 // When a batch last took of it, in ms since 1970; 0: none did.

@@ -29,9 +29,8 @@ std::string_view english(BenchSay id) {
     return "A pan of {0} mL holds no {1} g of paint: enter what went into one pan.";
   case Say::pans_still_wet: return "Pan {0} is still wet: chosen, nothing poured.";
   case Say::card_stays_own:
-    return "{0} stays ticked: batches, jars or figures of your own belong to it. To be rid of it, "
-           "put "
-           "its card away.";
+    return "{0} stays ticked: batches, jars, recipes or figures of your own belong to it. To be "
+           "rid of it, put its card away.";
   case Say::pans_no_more: return "no more layers";
   case Say::pans_left_none: return "nothing left to pour";
   case Say::powder_is_weighed: return "{0} is not counted in drops: undo, and weigh it";

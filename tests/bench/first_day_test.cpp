@@ -1,11 +1,13 @@
 // The board of the first day, and the list of pigments that it leads to.
-#include "hands.hpp"
+#include "bench/choices.hpp"
+#include "bench/stock.hpp"
+#include "planned.hpp"
 #include "words/bench_says.hpp"
 
 namespace first_day_test {
 
 using namespace bench;
-using hands::Hands;
+using hands::Hands, hands::on_shelf, hands::recipe_card;
 
 namespace {
 
@@ -78,6 +80,22 @@ TEST_CASE("what was taken or bought of a pigment keeps it ticked, and says so") 
   REQUIRE(h.b.notice.error);
   CHECK(h.b.notice.error->what == words::BenchSay::card_stays_own);
   CHECK(h.count<session::Withdrawn>() == 0);
+}
+
+TEST_CASE("the pigments of old notes are the maker's own as soon as they are brought") {
+  Hands h;
+  session::RecipeCard recipe;
+  recipe.pigments = {{"py43", session::SaidIn::g, 6, ""}};
+  const auto mine = [&] { return is_mine(h.b, *shelf_card(h.b, "py43")); };
+  CHECK_FALSE(mine());
+  on_shelf(h, recipe_card("r", "Old ochre", recipe));
+  CHECK(mine());
+  h.b.shelf_page.ticking = true;
+  h.b.shelf_page.search = "py43";
+  h.b.screen = Screen::shelf;
+  h.tap("own py43");
+  REQUIRE(h.b.notice.error);
+  CHECK(h.b.notice.error->what == words::BenchSay::card_stays_own);
 }
 
 }
