@@ -191,7 +191,7 @@ export class Glass {
 
 // ---- what is kept
 
-// file -> its lines, in the order of their keys. The page's program must have made the store.
+// Of sessions: file -> its lines, in the order of their keys. The page's program must have made the store.
 export async function kept(page) {
   const rows = await page.evaluate(() => new Promise((done, failed) => {
     const asked = indexedDB.open('slabside');
@@ -203,7 +203,8 @@ export async function kept(page) {
       values.onsuccess = () => {
         asked.result.close();
         const text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true});
-        done(keys.result.map((key, i) => [key, text.decode(values.result[i])]));
+        const rows = keys.result.map((key, i) => [key, values.result[i]]);
+        done(rows.filter(([[file]]) => file.startsWith('sessions/')).map(([key, line]) => [key, text.decode(line)]));
       };
     };
   }));
