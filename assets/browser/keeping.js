@@ -49,6 +49,14 @@ Slabside.keeping = {
     keeping.say_how().catch((error) => console.warn(error));
   },
 
+  // Said at once, whatever is on the screen.
+  was_emptied: function (sentence) {
+    const keeping = Slabside.keeping;
+    if (Slabside.has_stopped) return;
+    keeping.element('emptied-said').textContent = sentence;
+    if (!keeping.element('kept').open) keeping.open();
+  },
+
   tell: (...sentences) => { Slabside.keeping.element('pack-said').textContent = sentences.join(' '); },
   why: function (error) {
     if (error instanceof Slabside.unzip.Refused) return Slabside.say(error.sentence, ...error.facts);
@@ -69,13 +77,19 @@ Slabside.keeping = {
     }
     Slabside.save(file);
   },
+  packed: async function () {
+    const {memory, pack, store} = Slabside;
+    if (memory.refused) return pack.of([...memory.sessions.keys()], memory.bytes_of);
+    return pack.of(await store.names(), store.read);
+  },
   pack: async function () {
     const keeping = Slabside.keeping;
     try {
-      const packed = await Slabside.pack.of(await Slabside.store.names(), Slabside.store.read);
+      const packed = await keeping.packed();
       const file = new File([packed.blob], keeping.pack_name(), {type: 'application/zip'});
       await keeping.hand_on(file);
-      keeping.tell(Slabside.say('pack_handed_on', packed.files, file.name));
+      const {lost} = Slabside.memory, lacks = lost > 0 ? [Slabside.say('pack_lacks', lost)] : [];
+      keeping.tell(Slabside.say('pack_handed_on', packed.files, file.name), ...lacks);
     } catch (error) {
       if (error.name === 'AbortError') return; // she has thought better of it
       keeping.tell(keeping.why(error));
@@ -120,6 +134,7 @@ Slabside.keeping = {
     const keeping = Slabside.keeping, on = (id, then) => { keeping.element(id).onclick = then; };
     on('keeping', keeping.open);
     on('kept-done', () => keeping.element('kept').close());
+    keeping.element('kept').onclose = () => { keeping.element('emptied-said').textContent = ''; };
     on('pack-out', keeping.pack);
     on('pack-in', () => keeping.element('pack-file').click());
     on('version-take', keeping.take_version);

@@ -24,10 +24,14 @@ Slabside.store = {
     try {
       return await new Promise((done, failed) => {
         const transaction = database.transaction(['lines', 'files'], mode, {durability: 'strict'});
-        const outcome = {};
-        transaction.oncomplete = () => done(outcome.value);
+        const outcome = {}, lines = transaction.objectStore('lines'), files = transaction.objectStore('files');
+        transaction.oncomplete = () => {
+          if (outcome.put_back) Slabside.memory.is_back(outcome.put_back);
+          done(outcome.value);
+        };
         transaction.onabort = () => failed(outcome.failure ?? transaction.error ?? new Error('EIO'));
-        work(transaction.objectStore('lines'), transaction.objectStore('files'), outcome);
+        if (mode === 'readonly') work(lines, files, outcome);
+        else Slabside.memory.put_back_before(lines, files, outcome, () => work(lines, files, outcome));
       });
     } finally {
       database.close();
@@ -68,10 +72,9 @@ Slabside.store = {
 
   // All of them, or after a failure none. A file that is here and goes on in the pack becomes longer; one
   // that tells something else stays as it is here.
-  join: function (incoming) { // [name, bytes] ...
+  join: async function (incoming) { // [name, bytes] ...
     const store = Slabside.store, told = {fresh: 0, longer: 0, known: 0, stayed: []};
-    return store.during('readwrite', (lines, files, outcome) => {
-      outcome.value = told;
+    await store.during('readwrite', (lines, files, outcome) => {
       for (const [name, bytes] of incoming) {
         const there = lines.getAll(store.records_of(name));
         there.onsuccess = () => {
@@ -84,6 +87,8 @@ Slabside.store = {
         };
       }
     });
+    Slabside.memory.was_listed(incoming.map((file) => file[0]));
+    return told;
   },
   join_one: function (lines, files, told, name, bytes, records) {
     const store = Slabside.store, here = store.joined(records);

@@ -1,7 +1,7 @@
 # Puts the page together, with the words in it:
 # cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -P browser_page.cmake
 include(${WORDS})
-set(own page.css page.js unzip.js pack.js store.js paper.html paper.js sha256.js pictures.js pads.js keeping.js start.js)
+set(own page.css page.js unzip.js pack.js store.js memory.js paper.html paper.js sha256.js pictures.js pads.js keeping.js start.js)
 set(built slabside.js slabside.wasm slabside.data learner.js learner.wasm)
 set(icons icon.svg icon-180.png icon-192.png icon-512.png icon-maskable-512.png)
 

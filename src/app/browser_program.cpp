@@ -123,6 +123,19 @@ struct Everything {
     call_again(now);
   }
 
+  // Nobody knows what is saved until the store says so.
+  void store_emptied() {
+    if (runner.saved())
+      runner.feed(bench::SaveFailed{{Say::store_emptied, {}}, true}, commands::real_now());
+    process_input();
+  }
+
+  void store_whole() {
+    if (runner.saved() && !runner.stuck())
+      runner.feed(bench::Saved{*runner.saved(), ""}, commands::real_now());
+    process_input();
+  }
+
   void call_again(const bench::Now& now) {
     if (loop.wants_render()) window::ask_to_show();
     const auto at = loop.process_at();
@@ -154,7 +167,18 @@ bool begin_in_browser() {
 
 }
 
+extern "C" {
+
 // The page has put files into the store.
-extern "C" EMSCRIPTEN_KEEPALIVE void slabside_look() {
+EMSCRIPTEN_KEEPALIVE void slabside_look() {
   if (app::all) app::all->look();
+}
+
+// Of browser_store.js: somebody has emptied the store, and all that was in it is there again.
+EMSCRIPTEN_KEEPALIVE void slabside_store_emptied() {
+  if (app::all) app::all->store_emptied();
+}
+EMSCRIPTEN_KEEPALIVE void slabside_store_whole() {
+  if (app::all) app::all->store_whole();
+}
 }

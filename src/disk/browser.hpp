@@ -9,7 +9,9 @@
 // transaction. A transaction is there whole or not at all, so no line is ever torn.
 //
 // A browser may throw all of it away: when space runs out, after weeks without a visit, or because
-// somebody cleared its data.
+// somebody cleared its data. What becomes of that while the page is open: the page remembers the
+// bytes of every session that was read or written (assets/browser/memory.js), and whatever is
+// written next puts them back first, in the same transaction. Photos are lost.
 #pragma once
 
 #include "disk/disk.hpp"

@@ -4,6 +4,7 @@
 mergeInto(LibraryManager.library, {
   $SlabsideStore: {
     database: null, // a promise of it, once somebody has asked
+    filling: false, // it was emptied, and is not whole yet
 
     open: function () {
       const store = SlabsideStore;
@@ -15,6 +16,7 @@ mergeInto(LibraryManager.library, {
     },
     forget: function () { SlabsideStore.database = null; },
     ask: function (opened, failed) {
+      const store = SlabsideStore;
       if (!self.indexedDB) return failed('ENOTSUP');
       const asked = indexedDB.open('slabside', 1);
       asked.onupgradeneeded = () => {
@@ -25,25 +27,67 @@ mergeInto(LibraryManager.library, {
       asked.onblocked = () => failed('EBUSY'); // another tab holds an older store
       asked.onsuccess = () => {
         const database = asked.result;
-        database.onclose = SlabsideStore.forget;
-        database.onversionchange = () => { database.close(); SlabsideStore.forget(); };
+        database.onclose = () => { store.forget(); store.was_emptied(); };
+        database.onversionchange = (event) => {
+          database.close();
+          store.forget();
+          if (event.newVersion === null) store.was_emptied(); // it is deleted
+        };
         opened(database);
       };
     },
-
-    // Runs `work` in a transaction. It may say what the answer is; else it is empty.
-    during: function (id, mode, work) {
+    // Or so it seems: whatever is missing is put back, and no tick is shown until then.
+    was_emptied: function () {
       const store = SlabsideStore;
+      if (ABORT || store.filling || Module['slabsideMemory'].names.size === 0) return;
+      store.filling = true;
+      _slabside_store_emptied();
+      store.fill(0);
+    },
+    // A browser that clears a store may close it once more when it is opened too soon.
+    fill: function (tries) {
+      const store = SlabsideStore, enough = 4;
+      if (ABORT) return;
+      store.transact('readwrite', () => {}, (outcome) => {
+        if (!outcome.failure) {
+          store.filling = false;
+          return _slabside_store_whole();
+        }
+        if (tries === enough) Module['slabsideMemory'].is_refused(outcome.failure);
+        setTimeout(() => store.fill(tries + 1), tries < enough ? 100 << tries : 30000);
+      });
+    },
+
+    // Runs `work` in a transaction, and then tells what came of it. A store that was emptied is filled
+    // before anything is written to it, within the same transaction.
+    transact: function (mode, work, then) {
+      const store = SlabsideStore, memory = Module['slabsideMemory'];
+      const outcome = {failure: '', bytes: new Uint8Array(0), put_back: null};
       store.open().then((database) => {
         const transaction = database.transaction(['lines', 'files'], mode, {durability: 'strict'});
-        const outcome = {failure: '', bytes: new Uint8Array(0)};
-        transaction.oncomplete = () => store.answer(id, outcome.failure, outcome.bytes);
-        transaction.onabort = () =>
-          store.answer(id, outcome.failure || store.words_of(transaction.error), outcome.bytes);
-        work(transaction.objectStore('lines'), transaction.objectStore('files'), outcome);
+        const lines = transaction.objectStore('lines'), files = transaction.objectStore('files');
+        transaction.oncomplete = () => {
+          if (outcome.put_back) memory.is_back(outcome.put_back);
+          then(outcome);
+        };
+        transaction.onabort = () => {
+          outcome.failure = store.words_of(outcome.failure || transaction.error);
+          then(outcome);
+        };
+        if (mode === 'readonly') work(lines, files, outcome);
+        else memory.put_back_before(lines, files, outcome, () => work(lines, files, outcome));
       }).catch((error) => {
         store.forget(); // the next question opens it anew
-        store.answer(id, store.words_of(error), new Uint8Array(0));
+        outcome.failure = store.words_of(error);
+        then(outcome);
+      });
+    },
+    // `work` may say what the answer is; else it is empty. `done`: it went well.
+    during: function (id, mode, work, done) {
+      const store = SlabsideStore;
+      store.transact(mode, work, (outcome) => {
+        if (done && !outcome.failure) done(outcome);
+        store.answer(id, outcome.failure, outcome.bytes);
       });
     },
     answer: function (id, failure, bytes) {
@@ -113,7 +157,7 @@ mergeInto(LibraryManager.library, {
         }
         lines.transaction.commit();
       };
-    });
+    }, () => Module['slabsideMemory'].was_added(file, bytes));
   },
 
   // Where it is there with other bytes it stays, and the failure is "keep".
@@ -130,7 +174,7 @@ mergeInto(LibraryManager.library, {
           outcome.failure = 'keep';
         }
       };
-    });
+    }, () => Module['slabsideMemory'].was_listed([file]));
   },
 
   // The answer is a line for each file whose name begins so: its size, a space, its name.
@@ -143,6 +187,7 @@ mergeInto(LibraryManager.library, {
         const rows = names.result.map((name, i) => sizes.result[i].bytes + ' ' + name + '\n');
         const wanted = rows.filter((row, i) => names.result[i].startsWith(beginning));
         outcome.bytes = new TextEncoder().encode(wanted.join(''));
+        Module['slabsideMemory'].was_listed(names.result);
       };
     });
   },
@@ -153,7 +198,7 @@ mergeInto(LibraryManager.library, {
     store.during(id, 'readonly', (lines, files, outcome) => {
       const there = lines.getAll(store.records_of(file));
       there.onsuccess = () => { outcome.bytes = store.joined(there.result); };
-    });
+    }, (outcome) => Module['slabsideMemory'].was_read(file, outcome.bytes));
   },
 
   // Null where there is none.

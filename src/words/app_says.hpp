@@ -51,6 +51,10 @@ enum class AppSay {
   pack_not_read,  // 0: the browser's own words
   pack_wrong_sum,
   pack_ends_early,
+  store_emptied,
+  store_put_back,     // 0: sessions, 1: files that are lost
+  store_not_put_back, // 0: the browser's own words
+  pack_lacks,         // 0: files
   version_waits,
   version_take,
   version_after_batch,

@@ -79,6 +79,17 @@ std::string_view english(AppSay id) {
   case Say::pack_not_read: return "this browser could not do it: {0}";
   case Say::pack_wrong_sum: return "its bytes are not those that were packed";
   case Say::pack_ends_early: return "it ends too early";
+  case Say::store_emptied: return "this browser's store was emptied";
+  case Say::store_put_back:
+    return "This browser's store was emptied while this page was open. All sessions that this page "
+           "had read are saved again: {0}. It does not hold photos; files that are lost: {1}. Hand "
+           "on a pack now, and before anybody clears this browser's data again.";
+  case Say::store_not_put_back:
+    return "This browser's store was emptied while this page was open, and does not take back what "
+           "it had: {0}. This page still holds all sessions that it has read: hand on a pack "
+           "before it is closed.";
+  case Say::pack_lacks:
+    return "Files that were lost when this browser's store was emptied are not in it: {0}.";
   case Say::version_waits: return "A new version of this page is here.";
   case Say::version_take: return "Change to it now";
   case Say::version_after_batch:

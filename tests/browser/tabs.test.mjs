@@ -1,4 +1,4 @@
-// One tab at a time, a store that somebody clears, a program that breaks down, and a new version: it is
+// One tab at a time, a program that breaks down, and a new version: it is
 // said, nothing that was saved is lost, and the page goes on.
 import assert from 'node:assert/strict';
 import {cpSync, readFileSync, renameSync, writeFileSync} from 'node:fs';
@@ -10,14 +10,12 @@ import {fixed_world, trap_on_demand} from './page_hooks.mjs';
 import {say, version} from './page_parts.mjs';
 
 const script = script_for(lying, 'taps_without_end.taps').replace('x400', 'x6');
-// What a line says but for its check values, which go on from line to line within one file.
-const said = (line) => { const {c, p, ...rest} = JSON.parse(line); return rest; };
 const sum = (files) => [...files.values()].reduce((all, lines) => all + lines.length, 0);
 
 async function tapped(t, site, hooks = []) {
   const hand = deeds_of(script, folder(t)), computer = folder(t);
   play(script, computer);
-  const [[file, lines]] = [...sessions_in(computer)];
+  const [[, lines]] = [...sessions_in(computer)];
   const glass = await Glass.open(t, folder(t), {
     timezone: timezone_of(hand.deeds[0]), before: [[fixed_world, world_of(hand)], ...hooks]});
   await glass.visit(site.url);
@@ -30,7 +28,7 @@ async function tapped(t, site, hooks = []) {
       if (deed.do === 'up') await glass.up();
     }
   };
-  return {glass, file, lines, again};
+  return {glass, again};
 }
 
 const words_of = (page) => page.evaluate(() => document.getElementById('words').textContent);
@@ -71,26 +69,6 @@ test('when the first tab is closed the second one goes on by itself', async (t) 
   await glass.page.close();
   await second.bringToFront();
   await patiently(second.waitForSelector('body.ready canvas[aria-busy=false]'), 'the second tab does not start');
-  await glass.close();
-});
-
-test('a store that is deleted under the page: the whole session is written again', async (t) => {
-  const site = await serve(process.env.SLABSIDE_WEB);
-  t.after(site.close);
-  const {glass, file, lines, again} = await tapped(t, site);
-  await patiently(glass.page.evaluate(() => new Promise((done, failed) => {
-    const asked = indexedDB.deleteDatabase('slabside');
-    asked.onsuccess = () => done();
-    asked.onerror = () => failed(asked.error);
-  })), 'the store is not deleted');
-  await again();
-  const part = file.replace('.jsonl', '.1.jsonl');
-  const files = await kept_until(glass.page, (all) => (all.get(part)?.length ?? 0) > lines.length);
-  assert.deepEqual([...files.keys()], [part]);
-  const written = files.get(part).map(said);
-  assert.equal(written[0].from, 0);
-  assert.deepEqual(written.slice(1, lines.length), lines.map(said).slice(1));
-  assert.equal(written.length, lines.length + 1);
   await glass.close();
 });
 
