@@ -10,9 +10,13 @@ namespace bench {
 
 namespace {
 
+// The number of the page's press by name (window/browser_page.js): what speaks a name twice means
+// it.
+constexpr int no_finger = 99;
+
 bool bounces(const Touch& touch, const PadId& pad, const Pointer& p) {
-  return touch.last && touch.last->pad == pad && touch.last->poll != p.poll &&
-         p.ms - touch.last->ms < bounce_ms;
+  return p.finger != no_finger && touch.last && touch.last->pad == pad &&
+         touch.last->poll != p.poll && p.ms - touch.last->ms < bounce_ms;
 }
 
 // A hand that was laid down: no tap any more, and nothing waits until it is lifted.

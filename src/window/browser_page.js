@@ -56,7 +56,7 @@ mergeInto(LibraryManager.library, {
       for (let frame = 0; frame < most_frames && document.activeElement !== page.typed; ++frame) _slabside_show();
     },
     // A button of the page was pressed, by voice, a switch, a key or a reader of screens: a finger of
-    // its own taps where the button stands, or holds. It lifts when it should have: what the program
+    // its own (touch.cpp knows its number) taps where the button stands, or holds. It lifts when it should have: what the program
     // took meanwhile, on a tablet that is slow, is no time that it rested there.
     press: function (x, y, hold_ms) {
       const page = SlabsidePage, finger = 99, lifted = performance.now() + hold_ms;

@@ -125,6 +125,19 @@ test('a press by name counts, however long the program takes to draw it', async 
   await glass.close();
 });
 
+// A finger that bounces off wet glass comes as soon; what is said or switched does not bounce.
+test('presses by name all count, however soon one comes behind the other', async (t) => {
+  const glass = await opened(t, lying);
+  await on_the_slab(glass);
+  const before = added(await kept_until(glass.page, (files) => files.size > 0));
+  for (let i = 0; i < 30; ++i) {
+    await put_on(glass, 66);
+    await glass.press_pad('add gum_12');
+  }
+  assert.equal(added(await kept_until(glass.page, (files) => added(files) >= before + 30)), before + 30);
+  await glass.close();
+});
+
 // Fingers made in the page, as wide as they are said to be.
 const finger = (glass, type, id, [x, y], width) => glass.page.evaluate(([kind, pointerId, clientX, clientY, wide]) => {
   const canvas = document.getElementById('canvas');
