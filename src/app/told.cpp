@@ -7,6 +7,7 @@
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
 #include "bench/screens.hpp"
+#include "screens/broken_words.hpp"
 #include "screens/draw.hpp"
 #include "screens/fields.hpp"
 #include "screens/parts.hpp"
@@ -40,7 +41,7 @@ std::vector<std::string> sentences(const Texts& texts) {
   const Text* before = nullptr;
   for (const Text* text : texts) {
     if (before && goes_on(*before, *text))
-      out.back() += " " + text->words;
+      out.back() = screens::gone_on(out.back(), text->words);
     else
       out.push_back(text->words);
     before = text;

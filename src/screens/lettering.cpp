@@ -1,5 +1,6 @@
 #include "screens/lettering.hpp"
 
+#include "screens/broken_words.hpp"
 #include "screens/measure.hpp"
 #include "screens/theme.hpp"
 #include "words/letters.hpp"
@@ -150,13 +151,13 @@ std::vector<std::string> broken(const std::vector<std::string>& words, double wi
   std::vector<std::string> out;
   for (std::string word : words) {
     while (width_mm(word, cap, bold) > width) {
-      const std::string room = beginning(word, "-", width, cap, bold);
+      const std::string room = beginning(word, std::string(break_hyphen), width, cap, bold);
       const std::size_t all = letters_in(word);
       const std::size_t most =
           std::min(letters_in(room), all > least_behind ? all - least_behind : 0);
       const std::string head = first_letters(room, before_break(word, most));
       if (head.empty()) break;
-      out.push_back(head + "-");
+      out.push_back(head + std::string(break_hyphen));
       word.erase(0, head.size());
     }
     out.push_back(word);
@@ -212,6 +213,14 @@ std::vector<std::string> evened(const std::vector<std::string>& words, double wi
 
 }
 
+std::string gone_on(std::string line, const std::string& next) {
+  if (line.ends_with(break_hyphen))
+    line.resize(line.size() - break_hyphen.size());
+  else if (!ends_in_hyphen(line))
+    line += ' ';
+  return line + next;
+}
+
 std::string cut_to(const std::string& words, double width, double cap, bool bold) {
   if (width_mm(words, cap, bold) <= width) return words;
   std::string head = beginning(words, "…", width, cap, bold);
@@ -255,7 +264,7 @@ Lines fitted(const std::string& text, double width, const Lettering& l, int max_
   auto lines = greedy(pieces, width, c, l.bold);
   const auto most = static_cast<std::size_t>(max_lines);
   for (std::size_t i = most; i < lines.size(); ++i)
-    lines[most - 1] += (ends_in_hyphen(lines[most - 1]) ? "" : " ") + lines[i];
+    lines[most - 1] = gone_on(lines[most - 1], lines[i]);
   if (lines.size() > most) lines.resize(most);
   for (std::string& line : lines) line = cut_to(line, width, c, l.bold);
   return {lines, c, true};

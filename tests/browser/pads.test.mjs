@@ -15,10 +15,10 @@ const put_on = (glass, ms) => glass.page.evaluate((by) => {
   window.slabsideClock.run_ms += by;
 }, ms);
 
-async function opened(t, size) {
+async function opened(t, size, hooks = []) {
   const site = await serve(process.env.SLABSIDE_WEB);
   t.after(site.close);
-  const glass = await Glass.open(t, folder(t), {size, timezone: 'UTC', before: [[fixed_world, world]]});
+  const glass = await Glass.open(t, folder(t), {size, timezone: 'UTC', before: [[fixed_world, world], ...hooks]});
   await glass.visit(site.url);
   await glass.rest();
   return glass;
@@ -136,6 +136,18 @@ test('presses by name all count, however soon one comes behind the other', async
   }
   assert.equal(added(await kept_until(glass.page, (files) => added(files) >= before + 30)), before + 30);
   await glass.close();
+});
+
+const in_german = () => Object.defineProperty(navigator, 'languages', {get: () => ['de-DE', 'de']});
+
+test('a name is of whole words, wherever its lines break on the glass', async (t) => {
+  for (const size of [lying, upright]) {
+    const glass = await opened(t, size, [[in_german]]);
+    await on_the_slab(glass);
+    const names = (await glass.pads()).map(({name}) => name);
+    assert.ok(names.some((name) => name.startsWith('Ultramarinblau, ')), names.join('\n'));
+    await glass.close();
+  }
 });
 
 // Fingers made in the page, as wide as they are said to be.

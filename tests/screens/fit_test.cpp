@@ -1,4 +1,5 @@
 // Nothing that is said is cut off, too small, or outside its pad, on five sizes of display.
+#include "screens/broken_words.hpp"
 #include "screens/draw.hpp"
 #include "screens/eyes.hpp"
 #include "screens/lettering.hpp"
@@ -221,17 +222,24 @@ TEST_CASE(
   const Lines broken = fitted("Quinacridone", 20, l, 2);
   CHECK_FALSE(broken.cut);
   REQUIRE(broken.lines.size() == 2);
-  CHECK(broken.lines[0].back() == '-');
+  const std::string hyphen(break_hyphen);
+  CHECK(broken.lines[0].ends_with(hyphen));
+  CHECK(gone_on(broken.lines[0], broken.lines[1]) == "Quinacridone");
+  CHECK(gone_on("Phthalo-", "Blau") == "Phthalo-Blau"); // its own
+  CHECK(gone_on("raw", "umber") == "raw umber");
   // As wide as all but two letters of it, where the rest would be "ne"; a syllable stays whole.
-  const double narrow = width_mm("Ultramari-", l.least_mm, l.bold) + 0.1;
-  CHECK(fitted("Ultramarine", narrow, l, 2).lines == std::vector<std::string>{"Ultrama-", "rine"});
-  const double blue = width_mm("Ultramarinb-", l.least_mm, l.bold) + 0.1;
-  CHECK(fitted("Ultramarinblau", blue, l, 2).lines ==
-        std::vector<std::string>{"Ultramarin-", "blau"});
+  const auto as_wide_as = [&](const std::string& letters) {
+    return width_mm(letters + hyphen, l.least_mm, l.bold) + 0.1;
+  };
+  using Words = std::vector<std::string>;
+  CHECK(fitted("Ultramarine", as_wide_as("Ultramari"), l, 2).lines ==
+        Words{"Ultrama" + hyphen, "rine"});
+  CHECK(fitted("Ultramarinblau", as_wide_as("Ultramarinb"), l, 2).lines ==
+        Words{"Ultramarin" + hyphen, "blau"});
   const double empty = width_mm("schen", l.least_mm, l.bold) + 0.1;
-  CHECK(fitted("löschen", empty, l, 2).lines == std::vector<std::string>{"lö-", "schen"});
-  const double gall = width_mm("Ochsengal-", l.least_mm, l.bold) + 0.1;
-  CHECK(fitted("Ochsengalle", gall, l, 2).lines == std::vector<std::string>{"Ochsen-", "galle"});
+  CHECK(fitted("löschen", empty, l, 2).lines == Words{"lö" + hyphen, "schen"});
+  CHECK(fitted("Ochsengalle", as_wide_as("Ochsengal"), l, 2).lines ==
+        Words{"Ochsen" + hyphen, "galle"});
   const Lines cut = fitted("one two three four", 10, l, 1);
   CHECK(cut.cut);
   CHECK(cut.lines[0].substr(cut.lines[0].size() - 3) == "…");
