@@ -43,6 +43,7 @@ Slabside.pads = {
     }
     button.onclick = () => pads.press(pad);
     pads.state(button, 'aria-label', pad.name);
+    pads.state(button, 'aria-description', pad.counted || null);
     pads.state(button, 'aria-current', pad.here ? 'page' : null);
     pads.state(button, 'aria-pressed', pad.chosen ? 'true' : null);
     pads.place(button, pad.box);
@@ -61,8 +62,8 @@ Slabside.pads = {
     });
     pads.tell('beside', shown.words);
     // The second drop reads like the first one; the sums on the pads tell that there was one.
-    const names = (told) => told?.pads.map((pad) => pad.name).join('\n');
-    if (shown.counted !== pads.shown?.counted || names(shown) !== names(pads.shown))
+    const said = (told) => told?.pads.map((pad) => pad.name + pad.counted).join('\n');
+    if (shown.counted !== pads.shown?.counted || said(shown) !== said(pads.shown))
       document.getElementById('counted').textContent = shown.counted;
     document.body.classList.toggle('night', shown.night);
     pads.shown = shown;

@@ -6,6 +6,7 @@
 #include "bench/pads_plan.hpp"
 #include "bench/pads_shared.hpp"
 #include "bench/pads_shelf.hpp"
+#include "bench/pads_slab.hpp"
 #include "bench/screens.hpp"
 #include "screens/broken_words.hpp"
 #include "screens/draw.hpp"
@@ -89,13 +90,23 @@ std::string sign_words(const bench::View& view, const bench::PadId& pad) {
 }
 
 // What is on the right of a pad is a number of what is called on its left: the name comes first.
-std::string name_of(const bench::View& view, const bench::Pad& pad, Texts texts) {
-  std::stable_partition(texts.begin(), texts.end(),
-                        [](const Text* text) { return text->anchor != Anchor::right; });
+// How much of a material was counted is no part of its name, which stays the same from tap to tap.
+struct Called {
+  std::string name, counted;
+};
+
+std::string name_of(const bench::View& view, const bench::Pad& pad, const Texts& texts) {
   const std::string words = joined(sentences(texts)), sign = sign_words(view, pad.id);
   if (words.empty()) return sign; // a pad that bears neither is none to anybody
   const bool number_only = words.find_first_not_of("0123456789") == std::string::npos;
   return number_only && !sign.empty() ? sign : words;
+}
+
+Called called(const bench::View& view, const bench::Pad& pad, Texts texts) {
+  const auto right = std::stable_partition(
+      texts.begin(), texts.end(), [](const Text* text) { return text->anchor != Anchor::right; });
+  if (pad.id.kind != bench::SlabPad::add) return {name_of(view, pad, texts), ""};
+  return {name_of(view, pad, {texts.begin(), right}), joined(sentences({right, texts.end()}))};
 }
 
 // The heavy outline, as eyes see it.
@@ -153,13 +164,16 @@ std::string told(const bench::View& view, bool open, double px_per_mm) {
   if (tablet && !tablet->shares) // a page shares nothing, and its card has the more room
     all["free"] = in_px(free_place(view.layout), px_per_mm);
   const auto fields = screens::fields_of(view);
-  for (const bench::Pad& pad : view.layout.pads)
+  for (const bench::Pad& pad : view.layout.pads) {
+    const Called words = called(view, pad, on[&pad]);
     all["pads"].push_back({{"id", bench::name_of(pad.id)},
-                           {"name", name_of(view, pad, on[&pad])},
+                           {"name", words.name},
+                           {"counted", words.counted},
                            {"box", in_px(pad.box, px_per_mm)},
                            {"here", pad.id.kind == row.pad},
                            {"chosen", is_chosen(view, pad, shapes)},
                            {"field", is_field(fields, pad.id)}});
+  }
   return all.dump(-1, ' ', false, Json::error_handler_t::replace);
 }
 

@@ -40,13 +40,19 @@ async function faults_of(glass) {
   return violations.map(({id, nodes}) => `${id}: ${nodes.map((node) => node.html).join(' ').slice(0, 300)}`);
 }
 
+const description_of = (glass, pad) => glass.page.evaluate((id) =>
+  document.querySelector(`#pads button[data-pad="${id}"]`).getAttribute('aria-description'), pad);
+
 async function by_buttons_alone(t, size) {
   const glass = await opened(t, size);
   await on_the_slab(glass);
   const binder = await glass.name_of('add gum_12');
   assert.match(binder, /^Gum/, 'the material comes first');
   const before = added(await kept_until(glass.page, (files) => files.size > 0));
+  const nothing = await description_of(glass, 'add gum_12');
   for (let i = 0; i < 20; ++i) await press_pad(glass, 'add gum_12');
+  assert.equal(await glass.name_of('add gum_12'), binder, 'what is said once can be said again');
+  assert.notEqual(await description_of(glass, 'add gum_12'), nothing);
   await kept_until(glass.page, (files) => added(files) >= before + 20);
   assert.equal(added(await kept_until(glass.page, () => true)), before + 20);
   assert.match(await glass.text('#counted'), /\S/);
