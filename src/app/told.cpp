@@ -124,12 +124,12 @@ Json in_px(const bench::Rect& box, double px_per_mm) {
   return {box.x * px_per_mm, box.y * px_per_mm, box.w * px_per_mm, box.h * px_per_mm};
 }
 
-// Below the card, whose place is twice as high as it is.
-bench::Rect free_place(const bench::Layout& layout) {
-  constexpr double high = 12;
-  const bench::Rect& main = layout.main;
-  return {main.x + bench::gap_mm, main.bottom() - high - bench::gap_mm, main.w - 2 * bench::gap_mm,
-          high};
+// Below the card, as it is drawn (screens/tablet.cpp), and as high as there is room for.
+bench::Rect free_place(const bench::Rect& main, double drawn_at) {
+  constexpr double card_h = 53.98, enough = 12, air = bench::gap_mm / 2;
+  const double below = main.centre().y + card_h / drawn_at / 2 + air;
+  const double last = main.bottom() - air, y = std::max(below, last - enough);
+  return {main.x + bench::gap_mm, y, main.w - 2 * bench::gap_mm, last - y};
 }
 
 std::string counted(const bench::View& view) {
@@ -162,7 +162,7 @@ std::string told(const bench::View& view, bool open, double px_per_mm) {
            {"pads", Json::array()}};
   const auto* tablet = std::get_if<bench::TabletView>(&view.screen);
   if (tablet && !tablet->shares) // a page shares nothing, and its card has the more room
-    all["free"] = in_px(free_place(view.layout), px_per_mm);
+    all["free"] = in_px(free_place(view.layout.main, tablet->drawn_at), px_per_mm);
   const auto fields = screens::fields_of(view);
   for (const bench::Pad& pad : view.layout.pads) {
     const Called words = called(view, pad, on[&pad]);

@@ -85,9 +85,16 @@ TEST_CASE("the tab one is on, what is chosen, and where the page has room") {
     ++free;
     const double card_w = 85.60, card_h = 53.98; // as it is drawn, in the middle of its place
     const bench::Rect main = c.view.layout.main;
-    CHECK(all["free"][1].get<double>() > (main.centre().y + card_h / 2) * px_per_mm);
-    CHECK(all["free"][2].get<double>() > card_w / 2 * px_per_mm);
-    CHECK(all["free"][3].get<double>() >= 12 * px_per_mm);
+    for (const double drawn_at : {tablet->drawn_at, 0.93}) { // a display smaller than the least
+      bench::View view = c.view;
+      std::get<bench::TabletView>(view.screen).drawn_at = drawn_at;
+      const Json free_place = told(view)["free"];
+      const double y = free_place[1], high = free_place[3];
+      CHECK(y > (main.centre().y + card_h / drawn_at / 2) * px_per_mm);
+      CHECK(free_place[2].get<double>() > card_w / 2 * px_per_mm);
+      CHECK(high >= 9 * px_per_mm);
+      CHECK(y + high < main.bottom() * px_per_mm);
+    }
   }
   CHECK(here > 0);
   CHECK(chosen > 0);
