@@ -39,7 +39,10 @@ Slabside.keeping = {
     keeping.element('version').hidden = !keeping.waiting;
     keeping.element('version-later').hidden = !open;
     keeping.element('version-take').disabled = open;
-    keeping.element('keeping').classList.toggle('waits', keeping.waiting !== null);
+    const button = keeping.element('keeping');
+    button.classList.toggle('waits', keeping.waiting !== null);
+    button.dataset.say = keeping.waiting ? 'keeping_new' : 'keeping';
+    button.textContent = Slabside.say(button.dataset.say);
   },
   open: function () {
     const keeping = Slabside.keeping;

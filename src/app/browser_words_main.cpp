@@ -27,6 +27,7 @@ struct Named {
 // What is wrong with a pack is said as the program on a computer says it.
 const Named all[] = {
     {"keeping", AppSay::page_keeping},
+    {"keeping_new", AppSay::page_keeping_new},
     {"keeping_title", AppSay::page_keeping_title},
     {"done", AppSay::page_done},
     {"kept_promised", AppSay::kept_promised},

@@ -32,6 +32,7 @@ enum class AppSay {
   page_goes_on_elsewhere,
   // on this tablet's screen in a browser, where what is kept is looked after
   page_keeping,
+  page_keeping_new, // where a new version waits
   page_keeping_title,
   page_done,
   kept_promised,

@@ -41,6 +41,8 @@ std::string_view english(AppSay id) {
     return "Slabside goes on in another tab or window of this browser. What was saved here is "
            "there too.";
   case Say::page_keeping: return "batches in and out, and where they are kept";
+  case Say::page_keeping_new:
+    return "a new version waits: batches in and out, and where they are kept";
   case Say::page_keeping_title: return "What this tablet keeps";
   case Say::page_done: return "Done";
   case Say::kept_promised: return "This browser has promised to keep what is written here.";

@@ -125,6 +125,7 @@ test('a new version is looked for, offered, and taken by a tap, but not in the m
   await glass.page.evaluate(() => document.dispatchEvent(new Event('visibilitychange'))); // it comes into sight
   const offered = () => glass.page.evaluate(() => !document.getElementById('version').hidden);
   await until(offered, () => 'the new version is not found');
+  assert.equal(await glass.text('#keeping'), say('keeping_new'));
   await perform(glass, hand);
   await glass.rest();
   const may_be_taken = () => glass.page.evaluate(() => !document.getElementById('version-take').disabled);
