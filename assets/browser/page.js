@@ -107,8 +107,10 @@ var Module = {
   },
 };
 
+// An extension's script, or whatever else somebody runs in this page, may fail by itself.
 window.addEventListener('error', (event) => {
-  if (!event.message.startsWith('ResizeObserver loop')) Slabside.stop(event.message); // else a remark
+  const own = event.filename.startsWith(new URL(Module.locateFile(''), document.baseURI).href);
+  if (own || event.error instanceof WebAssembly.RuntimeError) Slabside.stop(event.message);
 });
 window.addEventListener('unhandledrejection', (event) => {
   if (event.reason instanceof WebAssembly.RuntimeError) Slabside.stop(`${event.reason}.`);

@@ -95,6 +95,25 @@ test('a program that breaks down stops for good, says so, and starts again from 
   await glass.close();
 });
 
+test('an error of a script from outside stops nothing, one of the page’s own does', async (t) => {
+  const site = await serve(process.env.SLABSIDE_WEB);
+  t.after(site.close);
+  const glass = await Glass.open(t, folder(t));
+  await glass.visit(site.url);
+  const heard = glass.page.waitForEvent('pageerror');
+  await glass.page.evaluate(() => { setTimeout(() => { throw new Error('not of the page'); }, 0); });
+  assert.match(String(await heard), /not of the page/);
+  await glass.rest();
+  assert.equal(await is_ready(glass.page), true);
+  await glass.page.evaluate(() => {
+    Slabside.keeping.element = null;
+    document.getElementById('keeping').click();
+  });
+  await until(async () => !(await is_ready(glass.page)), () => 'it does not stop');
+  assert.match(await words_of(glass.page), /TypeError/);
+  await glass.close();
+});
+
 // A deployment: the same page under another version's name.
 function deploy(place) {
   const next = 'f'.repeat(16);
