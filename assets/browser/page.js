@@ -117,3 +117,4 @@ window.addEventListener('unhandledrejection', (event) => {
 });
 
 Slabside.speak(Slabside.own_language());
+document.body.classList.toggle('night', matchMedia('(prefers-color-scheme: dark)').matches); // as the program begins

@@ -43,6 +43,7 @@ add_custom_command(OUTPUT ${page_words}
 file(GLOB page_files CONFIGURE_DEPENDS ${page}/*)
 set(finish ${CMAKE_CURRENT_SOURCE_DIR}/app/browser_page.cmake)
 add_custom_command(OUTPUT ${web}/worker.js
-  COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DPARTS=${parts} -DWEB=${web} -DWORDS=${page_words} -P ${finish}
+  COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DPARTS=${parts} -DWEB=${web} -DWORDS=${page_words}
+          -DFACE=${SLABSIDE_FONT_REGULAR} -P ${finish}
   DEPENDS slabside learner ${page_words} ${page_files} ${finish})
 add_custom_target(page ALL DEPENDS ${web}/worker.js)

@@ -1,5 +1,5 @@
 # Puts the page together, with the words in it:
-# cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -P browser_page.cmake
+# cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -DFACE=... -P browser_page.cmake
 include(${WORDS})
 set(own page.css page.js unzip.js pack.js store.js memory.js paper.html paper.js sha256.js pictures.js pads.js keeping.js start.js)
 set(built slabside.js slabside.wasm slabside.data learner.js learner.wasm)
@@ -15,8 +15,11 @@ foreach(file ${built})
   file(SHA256 ${PARTS}/${file} hash)
   string(APPEND hashes ${hash})
 endforeach()
-file(SHA256 ${WORDS} hash)
-string(SHA256 version "${hashes}${hash}")
+foreach(file ${WORDS} ${FACE})
+  file(SHA256 ${file} hash)
+  string(APPEND hashes ${hash})
+endforeach()
+string(SHA256 version "${hashes}")
 string(SUBSTRING ${version} 0 16 version)
 
 file(REMOVE_RECURSE ${WEB})
@@ -32,8 +35,10 @@ endforeach()
 foreach(file ${built})
   configure_file(${PARTS}/${file} ${WEB}/${version}/${file} COPYONLY)
 endforeach()
+# What the page says itself is in the face of the program.
+configure_file(${FACE} ${WEB}/${version}/face.otf COPYONLY)
 
-set(files ${own} ${built})
+set(files ${own} ${built} face.otf)
 list(TRANSFORM files PREPEND "${version}/")
 list(APPEND files manifest.webmanifest ${icons})
 list(TRANSFORM files PREPEND "'")

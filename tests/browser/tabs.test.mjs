@@ -45,6 +45,9 @@ test('in a second tab it is said where the first one is, and it goes on there wh
   await second.goto(site.url);
   await says(second, say('other_tab'));
   assert.equal(await is_ready(second), false);
+  // In the face of the program, and by day as it is.
+  assert.equal(await second.evaluate(async () => (await document.fonts.load('18px face')).length), 1);
+  assert.equal(await second.evaluate(() => getComputedStyle(document.body).backgroundColor), 'rgb(237, 235, 228)');
   assert.equal(await is_ready(first), true);
   await second.bringToFront(); // what is not in sight draws nothing
   await press_again(second);
