@@ -1,5 +1,6 @@
 #include "colour/propose.hpp"
 
+#include "colour/card.hpp"
 #include "colour/cells.hpp"
 #include "colour/difference.hpp"
 #include "colour/fields.hpp"
@@ -56,31 +57,36 @@ std::vector<char> bright(const Fields& fields) {
   return taken;
 }
 
-// How far each field is from the paper, as it would look there.
-std::vector<double> from_paper(const Fields& fields, const Light& light, const Photo& photo) {
-  std::vector<double> out;
+struct Looked {
+  std::vector<Lab> as;     // of each field, as it would look on the paper there
+  std::vector<double> far; // from the paper
+};
+
+Looked looked_at(const Fields& fields, const Light& light, const Photo& photo) {
+  Looked out;
   for (int y = 0; y < fields.height; ++y)
     for (int x = 0; x < fields.width; ++x) {
       const Three there = light_at(light, (x + 0.5) * fields.side, (y + 0.5) * fields.side);
       Three ratio = fields.at(x, y);
       for (std::size_t i = 0; i < 3; ++i) ratio[i] = there[i] > 0 ? ratio[i] / there[i] : 0;
-      out.push_back(difference(lab(times(photo.encoding.to_xyz_d50, ratio), d50), {100, 0, 0}));
+      out.as.push_back(lab(times(photo.encoding.to_xyz_d50, ratio), d50));
+      out.far.push_back(difference(out.as.back(), {100, 0, 0}));
     }
   return out;
 }
 
 // Paper by the light on what was thought to be paper, again and again.
-std::vector<double> looked_over(const Fields& fields, const Photo& photo) {
+Looked looked_over(const Fields& fields, const Photo& photo) {
   std::vector<char> paper = bright(fields);
-  std::vector<double> far;
+  Looked looked;
   for (int round = 0; round < 4; ++round) {
     const auto light =
         light_on(as_cells(fields, paper), photo, photo.width / 2.0, photo.height / 2.0);
     if (!light) return {};
-    far = from_paper(fields, *light, photo);
-    for (std::size_t i = 0; i < far.size(); ++i) paper[i] = far[i] < is_paper;
+    looked = looked_at(fields, *light, photo);
+    for (std::size_t i = 0; i < looked.far.size(); ++i) paper[i] = looked.far[i] < is_paper;
   }
-  return far;
+  return looked;
 }
 
 struct Blob {
@@ -105,15 +111,14 @@ Blob blob_from(Map& map, int x, int y) {
   return blob;
 }
 
-std::vector<Blob> blobs_of(Map map) {
+// The largest first, none of fewer fields.
+std::vector<Blob> blobs_of(Map map, double least) {
   std::vector<Blob> blobs;
   for (int y = 0; y < map.height; ++y)
     for (int x = 0; x < map.width; ++x) {
       if (!map.at(x, y)) continue;
       Blob blob = blob_from(map, x, y);
-      const bool large =
-          static_cast<double>(blob.fields.size()) >= least_share * map.width * map.height;
-      if (large && !blob.at_edge) blobs.push_back(std::move(blob));
+      if (static_cast<double>(blob.fields.size()) >= least) blobs.push_back(std::move(blob));
     }
   std::stable_sort(blobs.begin(), blobs.end(),
                    [](const Blob& a, const Blob& b) { return a.fields.size() > b.fields.size(); });
@@ -183,33 +188,104 @@ Box in_pixels(const Box& fields, int side) {
   return {fields.x * side, fields.y * side, fields.width * side, fields.height * side};
 }
 
+template <class Is>
+Map map_where(const Fields& fields, const Is& is) {
+  Map map{fields.width, fields.height, {}};
+  for (int y = 0; y < fields.height; ++y)
+    for (int x = 0; x < fields.width; ++x) map.is.push_back(is(x, y));
+  return map;
+}
+
 Map map_of(const Fields& fields, const std::vector<double>& far, bool of_paint) {
   Map map{fields.width, fields.height, {}};
   for (const double f : far) map.is.push_back(of_paint ? f >= is_paint : f < is_paper);
   return map;
 }
 
+// The largest box of paint within `all`, less a seam, and the paper beside it.
+std::optional<Regions> regions_of(const Map& paint, const Map& paper, const Box& all, int side,
+                                  const Photo& photo) {
+  const Box inner = largest_box(paint, all);
+  const int seam = std::max(1, std::min(inner.width, inner.height) / 10);
+  const Box swatch = less_seam(inner, seam);
+  if (swatch.width < 2 || swatch.height < 2) return std::nullopt;
+  Regions regions{as_upright(in_pixels(swatch, side), photo), {}};
+  for (const Box& box : paper_beside(paper, all)) {
+    const Box inside = std::min(box.width, box.height) > 4 ? less_seam(box, 1) : box;
+    regions.paper.push_back(as_upright(in_pixels(inside, side), photo));
+  }
+  return regions.paper.empty() ? std::nullopt : std::optional(std::move(regions));
+}
+
+// ---- on a card
+
+// Whether the middle of a field of the photo lies in the card's field for the paint, or so many mm
+// beyond; within it, below 0.
+bool in_field(const CardOnPhoto& card, int x, int y, double beyond) {
+  const Place& field = card_places.paint;
+  const Spot at = on_card(card, {x + 0.5, y + 0.5});
+  return at.x > field.x - beyond && at.x < field.x + field.w + beyond && at.y > field.y - beyond &&
+         at.y < field.y + field.h + beyond;
+}
+
+// A brush goes a little over the printed line. Paint that differs less from the paper than
+// elsewhere would do is looked for too; where there seems to be none, it is the middle of the
+// field.
+std::vector<Regions> on_card(const CardOnPhoto& card, const Fields& fields, const Looked& looked,
+                             const Photo& photo) {
+  constexpr double over = 3, well_within = -6; // mm
+  const Map paper = map_of(fields, looked.far, false);
+  const double least = 0.05 * card_places.paint.w * card_places.paint.h * card.fields_mm2;
+  std::vector<Regions> out;
+  for (const double from : {is_paint, is_paper}) {
+    const Map paint = map_where(fields, [&](int x, int y) {
+      return looked.far[static_cast<std::size_t>(y) * static_cast<std::size_t>(fields.width) +
+                        static_cast<std::size_t>(x)] >= from &&
+             in_field(card, x, y, over);
+    });
+    for (const Blob& blob : blobs_of(paint, least)) {
+      const Box all = around(blob), inner = largest_box(paint, all);
+      if (inner.width * inner.height < least / 2) continue; // the printed line
+      if (auto regions = regions_of(paint, paper, all, fields.side, photo))
+        out.push_back(*std::move(regions));
+    }
+    if (!out.empty()) return out;
+  }
+  const auto field = [&](double beyond) {
+    return map_where(fields, [&](int x, int y) { return in_field(card, x, y, beyond); });
+  };
+  const std::vector<Blob> whole = blobs_of(field(1), 1);
+  if (whole.empty()) return {};
+  if (auto regions =
+          regions_of(field(well_within), paper, around(whole.front()), fields.side, photo))
+    out.push_back(*std::move(regions));
+  return out;
+}
+
+bool is_mirrored(int orientation) {
+  return orientation == 2 || orientation == 4 || orientation == 5 || orientation == 7;
+}
+
 }
 
 std::vector<Regions> propose_regions(const Photo& photo) {
+  constexpr std::size_t most = 2;
   const Fields fields = fields_of(photo, most_fields);
   if (fields.width < 12 || fields.height < 12) return {};
-  const std::vector<double> far = looked_over(fields, photo);
-  if (far.empty()) return {};
-  const Map paint = map_of(fields, far, true), paper = map_of(fields, far, false);
+  const Looked looked = looked_over(fields, photo);
+  if (looked.far.empty()) return {};
   std::vector<Regions> out;
-  for (const Blob& blob : blobs_of(paint)) {
-    if (out.size() == 2) break;
-    const Box all = around(blob), inner = largest_box(paint, all);
-    const int seam = std::max(1, std::min(inner.width, inner.height) / 10);
-    const Box swatch = less_seam(inner, seam);
-    if (swatch.width < 2 || swatch.height < 2) continue;
-    Regions regions{as_upright(in_pixels(swatch, fields.side), photo), {}};
-    for (const Box& box : paper_beside(paper, all)) {
-      const Box inside = std::min(box.width, box.height) > 4 ? less_seam(box, 1) : box;
-      regions.paper.push_back(as_upright(in_pixels(inside, fields.side), photo));
-    }
-    if (!regions.paper.empty()) out.push_back(std::move(regions));
+  for (const CardOnPhoto& card : find_cards(fields, looked.as, is_mirrored(photo.orientation)))
+    for (Regions& regions : on_card(card, fields, looked, photo))
+      if (out.size() < most) out.push_back(std::move(regions));
+  if (!out.empty()) return out;
+
+  const Map paint = map_of(fields, looked.far, true), paper = map_of(fields, looked.far, false);
+  for (const Blob& blob : blobs_of(paint, least_share * fields.width * fields.height)) {
+    if (out.size() == most) break;
+    if (blob.at_edge) continue;
+    if (auto regions = regions_of(paint, paper, around(blob), fields.side, photo))
+      out.push_back(*std::move(regions));
   }
   return out;
 }

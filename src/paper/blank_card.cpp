@@ -1,9 +1,11 @@
 #include "paper/blank_card.hpp"
 
+#include "colour/card.hpp"
 #include "paper/label.hpp"
 #include "paper/measure.hpp"
 #include "paper/palette.hpp"
 #include "paper/svg.hpp"
+#include "session/geometry.hpp"
 #include "words/moments.hpp"
 #include "words/paper_says.hpp"
 
@@ -11,6 +13,10 @@
 
 namespace paper {
 
+using colour::card_places;
+using colour::CardPlaces;
+using colour::dark_grey;
+using colour::light_grey;
 using Say = words::PaperSay;
 using words::say;
 
@@ -50,10 +56,8 @@ Markup scale(double x, double y, double length) {
                           {"stroke-width", "0.15"}});
 }
 
-session::Rect moved(session::Rect r, double x, double y) {
-  r.x += x;
-  r.y += y;
-  return r;
+session::Rect moved(const colour::Place& place, double x, double y) {
+  return {place.x + x, place.y + y, place.w, place.h};
 }
 
 Markup patch(const session::Rect& r, const std::string& fill, const std::string& says) {
@@ -67,7 +71,7 @@ Markup head(const Handed& handed, double x, double y) {
   std::string of;
   for (const session::Card& pigment : pigments_of(batch))
     of += (of.empty() ? "" : "; ") + pigment_words(pigment);
-  const double room = card_places.card.w - 10;
+  const double room = card_places.w - 10;
   Markup out = written(x + 5, y + 6.4, title_mm, batch.name, room, true);
   out += written(x + 5, y + 11, words_mm, of, room);
   out += written(x + 5, y + 15.4, words_mm,
@@ -80,7 +84,7 @@ Markup head(const Handed& handed, double x, double y) {
 Markup card(const Handed& handed, double x, double y) {
   const CardPlaces& p = card_places;
   std::vector<Markup> inside{
-      element("rect", of_box({x, y, p.card.w, p.card.h}, "none")),
+      element("rect", of_box({x, y, p.w, p.h}, "none")),
       head(handed, x, y),
       element("rect", of_box(moved(p.paint, x, y), css(ink::paper))),
       written(x + p.paint.x + 1.5, y + p.paint.y + 3, small_mm, say(Say::card_paint_here), 30),
@@ -94,7 +98,7 @@ Markup card(const Handed& handed, double x, double y) {
 }
 
 Markup page(const std::vector<const Handed*>& all, const Size& sheet, const Grid& grid) {
-  const Size& size = card_places.card;
+  constexpr Size size{card_places.w, card_places.h};
   const double left = (sheet.w - size.w * grid.across) / 2;
   std::vector<Markup> inside;
   for (std::size_t at = 0; at < all.size(); ++at) {
@@ -115,7 +119,7 @@ Markup page(const std::vector<const Handed*>& all, const Size& sheet, const Grid
 }
 
 std::string swatch_cards(const std::vector<Handed>& all, const Size& sheet) {
-  const Size& size = card_places.card;
+  constexpr Size size{card_places.w, card_places.h};
   const Grid grid{static_cast<int>((sheet.w - 2 * margin) / size.w),
                   static_cast<int>((sheet.h - 2 * margin - foot) / size.h)};
   const auto on_a_page = static_cast<std::size_t>(grid.on_a_page());

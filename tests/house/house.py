@@ -18,7 +18,7 @@ LINKS = {
     "bench": ["session", "colour"],
     "disk": [],
     "studio": ["session", "disk", "colour"],
-    "paper": ["session"],
+    "paper": ["session", "colour"],
     "screens": ["bench"],
     "window": [],
     "commands": ["bench", "notes", "studio", "paper"],

@@ -72,7 +72,7 @@ class Proof(unittest.TestCase):
         self.assertEqual(house.reach("bench"), {"bench", "session", "paint", "words", "colour"})
         self.assertEqual(house.reach("studio"), {"studio", "disk", "colour", "session", "paint",
                                                  "words"})
-        self.assertEqual(house.reach("paper"), {"paper", "session", "paint", "words"})
+        self.assertEqual(house.reach("paper"), {"paper", "session", "paint", "words", "colour"})
         self.assertEqual(house.reach("screens"), {"screens", "bench", "session", "paint", "words",
                                                   "colour"})
         self.assertEqual(house.reach("commands"), {"commands", "bench", "notes", "studio", "paper",

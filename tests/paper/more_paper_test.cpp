@@ -108,11 +108,11 @@ TEST_CASE("a swatch card has its greys, its scale and its batch, to the millimet
   for (const char* words : {">Weir blue<", ">Cobalt blue, PB28<", "batch 9a04d3e1", "#777777",
                             "#bbbbbb", "sRGB 119", "sRGB 187", ">50 mm<"})
     CHECK_MESSAGE(has(html, words), words);
-  const paper::CardPlaces& p = paper::card_places;
-  for (const session::Rect& r : {p.paint, p.white, p.light, p.dark}) {
+  const colour::CardPlaces& p = colour::card_places;
+  for (const colour::Place& r : {p.paint, p.white, p.light, p.dark}) {
     CHECK(r.x >= 0);
-    CHECK(r.right() <= p.card.w);
-    CHECK(r.bottom() <= p.scale_y);
+    CHECK(r.x + r.w <= p.w);
+    CHECK(r.y + r.h <= p.scale_y);
   }
   const std::vector<paper::Handed> nine(9, paper::Handed{batch, offsets()});
   CHECK(count(paper::swatch_cards(nine, paper::a4), "<svg ") == 2);
