@@ -48,14 +48,18 @@ Apart apart(const Lab& first, const Lab& second) {
 
   const double in_chroma = (c2 - c1) / s_c;
   const double in_hue = 2 * std::sqrt(c1 * c2) * std::sin(radians(turn / 2)) / s_h;
-  // c^2 + h^2 + R_T c h, written as two squares; |R_T| is less than 2.
-  return {(other.l - one.l) / s_l, in_chroma + r_t / 2 * in_hue,
-          in_hue * std::sqrt(1 - square(r_t / 2))};
+  return {(other.l - one.l) / s_l, in_chroma, in_hue, r_t};
+}
+
+// c^2 + h^2 + R_T c h, written as two squares; |R_T| is less than 2.
+Three as_squares(const Apart& by) {
+  const double half = by.together / 2;
+  return {by.lightness, by.chroma + half * by.hue, by.hue * std::sqrt(1 - square(half))};
 }
 
 double difference(const Lab& one, const Lab& other) {
-  const Apart by = apart(one, other);
-  return std::sqrt(square(by.lightness) + square(by.chroma) + square(by.hue));
+  const Three by = as_squares(apart(one, other));
+  return std::sqrt(square(by[0]) + square(by[1]) + square(by[2]));
 }
 
 }

@@ -12,26 +12,29 @@ constexpr double nearly_neutral = 6; // chroma
 
 double& part(Lab& lab, std::size_t i) { return i == 0 ? lab.l : i == 1 ? lab.a : lab.b; }
 
-Three as_three(const Apart& by) { return {by.lightness, by.chroma, by.hue}; }
+Three as_ways(const Apart& by) { return {by.lightness, by.chroma, by.hue}; }
 
-// What a step of each of L*, a* and b* of one of both does to how they are apart.
-Matrix slopes(const Lab& one, const Lab& other, bool of_other) {
+// How they are apart is said as three numbers: as ways, or as what the difference is made of.
+using Said = Three (*)(const Apart&);
+
+// What a step of each of L*, a* and b* of one of both does to that.
+Matrix slopes(const Lab& one, const Lab& other, bool of_other, Said said) {
   constexpr double step = 1e-3;
   Matrix out{};
   for (std::size_t i = 0; i < 3; ++i) {
     Lab more_one = one, more_other = other, less_one = one, less_other = other;
     part(of_other ? more_other : more_one, i) += step;
     part(of_other ? less_other : less_one, i) -= step;
-    const Three more = as_three(apart(more_one, more_other));
-    const Three less = as_three(apart(less_one, less_other));
+    const Three more = said(apart(more_one, more_other));
+    const Three less = said(apart(less_one, less_other));
     for (std::size_t k = 0; k < 3; ++k) out[k][i] = (more[k] - less[k]) / (2 * step);
   }
   return out;
 }
 
-Matrix covariance_of(const Reading& one, const Reading& other, Taken taken) {
-  const Matrix from_one = slopes(one.d50, other.d50, false);
-  const Matrix from_other = slopes(one.d50, other.d50, true);
+Matrix covariance_of(const Reading& one, const Reading& other, Taken taken, Said said) {
+  const Matrix from_one = slopes(one.d50, other.d50, false, said);
+  const Matrix from_other = slopes(one.d50, other.d50, true, said);
   Matrix out = through(from_one, one.own);
   add(out, through(from_other, other.own));
   for (std::size_t k = 0; k < shared_parts; ++k) {
@@ -128,8 +131,8 @@ bool tells(const Way& way) {
 }
 
 double surprise(const Reading& one, const Reading& other) {
-  const Three by = as_three(apart(one.d50, other.d50));
-  Matrix covariance = covariance_of(one, other, Taken::two_photos);
+  const Three by = as_squares(apart(one.d50, other.d50));
+  Matrix covariance = covariance_of(one, other, Taken::two_photos, as_squares);
   constexpr double least = 0.02; // numbers are kept to a hundredth
   for (std::size_t i = 0; i < 3; ++i) covariance[i][i] += least * least;
   const Three weighted = times(inverse(covariance), by);
@@ -137,14 +140,14 @@ double surprise(const Reading& one, const Reading& other) {
 }
 
 Match match(const Reading& one, const Reading& other, Taken taken, double doubt) {
-  const Three by = as_three(apart(one.d50, other.d50));
-  Matrix covariance = covariance_of(one, other, taken);
-  if (taken == Taken::two_photos)
-    for (Three& row : covariance)
-      for (double& each : row) each *= doubt * doubt;
+  const double more = taken == Taken::two_photos ? doubt : 1;
+  const Apart by = apart(one.d50, other.d50);
+  Matrix covariance = covariance_of(one, other, taken, as_squares);
+  for (Three& row : covariance)
+    for (double& each : row) each *= more * more;
   Match out;
   out.difference = difference(one.d50, other.d50);
-  const Scatter s = scatter_of(covariance, by, out.difference);
+  const Scatter s = scatter_of(covariance, as_squares(by), out.difference);
   out.low = out.high = out.difference;
   if (s.sum > 0) {
     const double least_read = std::sqrt(s.sum) / 2;
@@ -152,12 +155,14 @@ Match match(const Reading& one, const Reading& other, Taken taken, double doubt)
     out.high =
         std::max(out.difference, truth_at(std::max(out.difference, least_read), -nine_in_ten, s));
   }
-  out.lightness = {by[0], std::sqrt(covariance[0][0])};
-  out.chroma = {by[1], std::sqrt(covariance[1][1])};
-  out.hue = {by[2], std::sqrt(covariance[2][2])};
-  out.turned = turned_of(one.d50, other.d50, by[2] > 0);
-  out.turned_on = by[2] > 0 ? out.turned : other_way(one.d50, other.d50, out.turned, true);
-  out.turned_back = by[2] > 0 ? other_way(one.d50, other.d50, out.turned, false) : out.turned;
+  const Matrix of_ways = covariance_of(one, other, taken, as_ways);
+  out.lightness = {by.lightness, more * std::sqrt(of_ways[0][0])};
+  out.chroma = {by.chroma, more * std::sqrt(of_ways[1][1])};
+  out.hue = {by.hue, more * std::sqrt(of_ways[2][2])};
+  const bool on = by.hue > 0;
+  out.turned = turned_of(one.d50, other.d50, on);
+  out.turned_on = on ? out.turned : other_way(one.d50, other.d50, out.turned, true);
+  out.turned_back = on ? other_way(one.d50, other.d50, out.turned, false) : out.turned;
   return out;
 }
 

@@ -107,6 +107,18 @@ TEST_CASE("which way, in a painter's words") {
   CHECK(turned(grey, {50, 1, -3}) == Turned::cooler);
 }
 
+TEST_CASE("a blue that is duller is said to be duller, though its hue has turned as well") {
+  const Lab vivid{46.4, -3.1, -43.4}, dull{52.7, -7.3, -35.1};
+  const Match m = match(reading_of(vivid, 0.3), reading_of(dull, 0.3), Taken::one_photo);
+  CHECK(m.chroma.by < -2.5);
+  CHECK(tells(m.chroma));
+  CHECK(m.lightness.by > 5);
+  // CIEDE2000's own terms: dC'/S_C of chroma 43.5 and 35.9.
+  const Match back = match(reading_of(dull, 0.3), reading_of(vivid, 0.3), Taken::one_photo);
+  CHECK(back.chroma.by == doctest::Approx(-m.chroma.by));
+  CHECK(m.difference == doctest::Approx(difference(vivid, dull)));
+}
+
 TEST_CASE("a way that is less than its doubt tells nothing") {
   CHECK(tells({1, 0.3}));
   CHECK_FALSE(tells({1, 0.7}));
