@@ -127,6 +127,21 @@ bool without_jump(Png& png, const Does& does) {
   return true;
 }
 
+// libpng is silent about a profile that it does not take. Chunks are a length, a name, the bytes
+// and their sum (PNG, 5.3); profiles stand before the pixels.
+bool names_profile(std::string_view bytes) {
+  constexpr std::size_t signature = 8, around = 12;
+  for (std::size_t at = signature; at + around <= bytes.size();) {
+    const std::string_view name = bytes.substr(at + 4, 4);
+    if (name == "iCCP" || name == "IDAT") return name == "iCCP";
+    std::uint32_t length = 0;
+    for (std::size_t i = 0; i < 4; ++i)
+      length = length << 8 | static_cast<unsigned char>(bytes[at + i]);
+    at += around + length;
+  }
+  return false;
+}
+
 void take_tags(const Png& png, PngTags& tags) {
   png_charp name = nullptr;
   png_bytep bytes = nullptr;
@@ -146,7 +161,11 @@ bool decode_png(std::string_view bytes, const PictureHeader& header, int by, Pix
       png_get_image_width(png.read, png.info) == static_cast<png_uint_32>(header.width) &&
       png_get_image_height(png.read, png.info) == static_cast<png_uint_32>(header.height);
   if (!as_announced || png_get_channels(png.read, png.info) != 4) return false;
-  if (tags) take_tags(png, *tags);
+  if (tags) {
+    take_tags(png, *tags);
+    tags->bad_profile = tags->profile.empty() && names_profile(bytes) &&
+                        png_get_valid(png.read, png.info, PNG_INFO_sRGB) == 0;
+  }
   png.row.resize(png_get_rowbytes(png.read, png.info));
   return without_jump(png, [&] { read_png_rows(png, by, pixels); });
 }

@@ -9,8 +9,9 @@ namespace studio {
 
 // What a PNG says beside its pixels.
 struct PngTags {
-  std::string profile; // ICC; empty: none
-  std::string exif;    // from its byte order on
+  std::string profile;      // ICC; empty: none
+  bool bad_profile = false; // there is one, and it cannot be unpacked or is none
+  std::string exif;         // from its byte order on
 };
 
 // Of every by-th row and column, rounded up; by is 1, 2, 4 or 8. Of a JPEG those between are in

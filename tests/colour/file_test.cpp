@@ -81,6 +81,22 @@ std::string tables_of(double gamma) {
   return out;
 }
 
+// As zlib packs what it leaves as it is (RFC 1950 and 1951, 3.2.4): up to 65535 bytes.
+std::string packed(const std::string& bytes) {
+  const auto low = [](std::size_t n) { return static_cast<char>(n & 255); };
+  const std::size_t n = bytes.size();
+  std::uint32_t a = 1, b = 0;
+  for (const char c : bytes) {
+    a = (a + static_cast<unsigned char>(c)) % 65521;
+    b = (b + a) % 65521;
+  }
+  std::string out = "\x78\x01\x01";
+  for (const std::size_t each : {n, n >> 8, ~n, ~n >> 8}) out += low(each);
+  out += bytes;
+  for (const std::uint32_t each : {b >> 8, b, a >> 8, a}) out += low(each);
+  return out;
+}
+
 // The same light, written down as the profile has it.
 Photo in_profile(const Photo& photo, double gamma) {
   const Matrix to_p3 = [] {
@@ -225,6 +241,13 @@ TEST_CASE("a profile that is damaged, or none of RGB, is said and not passed ove
   std::string cut = profile_of(2.2);
   cut.resize(cut.size() / 2);
   CHECK(refusal(scene::jpeg_of(photo, 90, cut)) == Say::photo_bad_profile);
+  CHECK(refusal(scene::png_of(photo, "nonsense")) == Say::photo_bad_profile);
+  CHECK(refusal(scene::png_of(photo, packed(profile_of(2.2).substr(0, 200)))) ==
+        Say::photo_bad_profile);
+  const auto whole =
+      studio::read_photo(scene::png_of(in_profile(photo, 1.8), packed(profile_of(1.8))));
+  REQUIRE(whole);
+  CHECK(difference(read_swatch(*whole, regions())->d50, ochre) < 0.8);
 }
 
 TEST_CASE("a PNG, woven, of 16 bits and grey") {

@@ -219,7 +219,7 @@ std::string jpeg_of(const colour::Photo& photo, int quality, const std::string& 
   return out.insert(2, tags);
 }
 
-std::string png_of(const colour::Photo& photo) {
+std::string png_of(const colour::Photo& photo, const std::string& profile) {
   std::string out;
   png_structp png = png_create_write_struct(PNG_LIBPNG_VER_STRING, nullptr, nullptr, nullptr);
   png_infop info = png_create_info_struct(png);
@@ -228,6 +228,10 @@ std::string png_of(const colour::Photo& photo) {
                static_cast<png_uint_32>(photo.height), 8, PNG_COLOR_TYPE_RGB, PNG_INTERLACE_NONE,
                PNG_COMPRESSION_TYPE_DEFAULT, PNG_FILTER_TYPE_DEFAULT);
   png_write_info(png, info);
+  const std::string chunk = std::string("a\0\0", 3) + profile;
+  if (!profile.empty())
+    png_write_chunk(png, reinterpret_cast<png_const_bytep>("iCCP"),
+                    reinterpret_cast<png_const_bytep>(chunk.data()), chunk.size());
   for (int y = 0; y < photo.height; ++y)
     png_write_row(
         png, &photo.rgb[3 * static_cast<std::size_t>(y) * static_cast<std::size_t>(photo.width)]);

@@ -60,7 +60,8 @@ colour::Photo photograph(const Table& table, const Camera& camera, Dice& dice);
 
 // As a file with its orientation named, colours at half the grid, and a profile where one is given.
 std::string jpeg_of(const colour::Photo& photo, int quality, const std::string& profile = {});
-std::string png_of(const colour::Photo& photo);
+// `profile` is what its chunk holds behind the name of it: a profile packed, or nonsense.
+std::string png_of(const colour::Photo& photo, const std::string& profile = {});
 
 // Linear RGB, 1 as the paper; below 0 or above 1 where it cannot be.
 colour::Three ratio_of(const colour::Lab& colour);
