@@ -19,6 +19,7 @@ constexpr words::EnumTable<colour::Untold, Worded> reasons{
      {colour::Untold::too_small, {ColourSay::untold_too_small}},
      {colour::Untold::no_paper, {ColourSay::untold_no_paper}},
      {colour::Untold::paper_clipped, {ColourSay::untold_paper_clipped}},
+     {colour::Untold::paper_dark, {ColourSay::untold_paper_dark}},
      {colour::Untold::too_dark, {ColourSay::untold_too_dark}},
      {colour::Untold::clipped, {ColourSay::untold_clipped}},
      {colour::Untold::gloss, {ColourSay::untold_gloss}},

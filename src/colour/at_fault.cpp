@@ -13,7 +13,8 @@ Whose whose(Untold why) {
   case Untold::several:
   case Untold::like_paper: return Whose::swatch;
   case Untold::no_paper:
-  case Untold::paper_clipped: return Whose::paper;
+  case Untold::paper_clipped:
+  case Untold::paper_dark: return Whose::paper;
   case Untold::outside:
   case Untold::overlapping:
   case Untold::too_small:

@@ -138,8 +138,8 @@ Paper paper_of(const Photo& photo, const std::vector<Box>& boxes) {
 }
 
 std::optional<Untold> fault_of_regions(const Photo& photo, const Regions& regions) {
-  if (regions.paper.empty()) return Untold::no_paper;
   if (!lies_in(regions.swatch, photo)) return Untold::outside;
+  if (regions.paper.empty()) return Untold::no_paper;
   double paper = 0;
   for (const Box& box : regions.paper) {
     if (!lies_in(box, photo)) return Untold::outside;
@@ -159,7 +159,7 @@ std::optional<Untold> fault_of_paper(const Paper& paper) {
   const auto [least, most] =
       std::minmax_element(paper.cells.levels.begin(), paper.cells.levels.end());
   if (paper.cells.brimming > 0.01 || *most >= 250) return Untold::paper_clipped;
-  if (paper.cells.levels[1] < 70) return Untold::too_dark;
+  if (paper.cells.levels[1] < 70) return Untold::paper_dark;
   if (*least < 25) return Untold::no_paper;
   return std::nullopt;
 }

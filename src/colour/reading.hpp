@@ -40,7 +40,8 @@ enum class Untold {
   too_small,     // under 12 pixels wide or 400 in all
   no_paper,      // the paper is darker than the swatch, uneven, or in light of one colour alone
   paper_clipped, // over 1 % of the paper is at the brightest there is
-  too_dark,      // paper under level 70 of 255, or paint under 6
+  paper_dark,    // paper under level 70 of 255
+  too_dark,      // paint under 6
   clipped,       // over 2 % of the swatch is at the brightest there is
   gloss,         // over 3 % of the swatch is as bright as the paper: shine, or bare spots
   several,       // parts of the swatch are 20 apart in hue (own estimate): two paints, or a table

@@ -2,6 +2,7 @@
 
 #include "bench/colour_words.hpp"
 #include "bench/match.hpp"
+#include "bench/match_words.hpp"
 #include "colour/match.hpp"
 #include "colour/propose.hpp"
 #include "commands/measured.hpp"
@@ -11,9 +12,8 @@
 #include "studio/pieces.hpp"
 #include "words/colour_says.hpp"
 #include "words/commands_says.hpp"
-#include "words/lists.hpp"
 
-#include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace commands {
@@ -25,24 +25,14 @@ using colour::Regions;
 using words::Number;
 using Say = words::CommandsSay;
 
-struct Worded {
-  Say as;
-};
-
-constexpr words::EnumTable<colour::Turned, Worded> turns{
-    {{colour::Turned::redder, {Say::way_redder}},
-     {colour::Turned::yellower, {Say::way_yellower}},
-     {colour::Turned::greener, {Say::way_greener}},
-     {colour::Turned::bluer, {Say::way_bluer}},
-     {colour::Turned::warmer, {Say::way_warmer}},
-     {colour::Turned::cooler, {Say::way_cooler}}}};
-
 tl::unexpected<words::Error> refused(const std::string& photo, const words::Error& why) {
   return words::failure(Say::file_refused, {photo, words::Inner(why)});
 }
 
-tl::unexpected<words::Error> untold(colour::Untold why, const std::string& photo) {
-  return words::failure(Say::colour_untold, {photo, words::say(bench::words_of(why))});
+tl::unexpected<words::Error> untold(colour::Untold why, const std::string& photo, bool named) {
+  const bool by_place = !named && why != colour::Untold::no_colours;
+  return words::failure(by_place ? Say::colour_untold_found : Say::colour_untold,
+                        {photo, words::say(bench::words_of(why))});
 }
 
 struct Page {
@@ -81,9 +71,9 @@ session::Photo kept_as(const Swatch& swatch, const std::string& bytes) {
 }
 
 words::Result<Swatch> read(const colour::Photo& photo, const Regions& regions,
-                           const std::string& name) {
+                           const std::string& name, bool named) {
   const auto reading = colour::read_swatch(photo, regions);
-  if (!reading) return untold(reading.error(), name);
+  if (!reading) return untold(reading.error(), name, named);
   return Swatch{regions, *reading};
 }
 
@@ -108,14 +98,6 @@ void say_reading(Page& page, const Swatch& swatch, const std::string& name) {
   if (r.beyond) page.inner_line(words::ColourSay::beyond);
 }
 
-void say_way(Page& page, const colour::Way& way, Say more, Say less, Say same) {
-  const bool told = colour::tells(way);
-  page.line(!told        ? same
-            : way.by > 0 ? more
-                         : less,
-            {Number(std::abs(way.by), 1), Number(colour::nine_in_ten * way.sd, 1)});
-}
-
 void say_kept(Page& page, const session::Measured& m, const std::string& name) {
   const colour::Lab d65 = colour::under_d65({m.l, m.a, m.b});
   page.line(Say::colour_kept, {name});
@@ -125,8 +107,26 @@ void say_kept(Page& page, const session::Measured& m, const std::string& name) {
                               "#" + session::to_hex(m.shown).substr(2)});
 }
 
+colour::Lab lab_of(const session::Photo& photo) {
+  return {photo.measured->l, photo.measured->a, photo.measured->b};
+}
+
+// In the window's words, with the numbers above that they are about.
+void say_ways(Page& page, const colour::Match& m, const colour::Lab& one,
+              const colour::Lab& other) {
+  const std::array<bench::Way, 3> ways = bench::ways_of(m);
+  const auto say = [&](Say id, const bench::Way& way, double from, double to, int decimals) {
+    page.line(id, {bench::way_words(way), Number(from, decimals), Number(to, decimals),
+                   Number(std::abs(way.by.by), 1), Number(colour::nine_in_ten * way.by.sd, 1)});
+  };
+  say(Say::way_in_l, ways[0], one.l, other.l, 1);
+  say(Say::way_in_c, ways[1], colour::chroma(one), colour::chroma(other), 1);
+  say(Say::way_in_h, ways[2], colour::hue_degrees(one), colour::hue_degrees(other), 0);
+}
+
+// How `other` is, beside `one`.
 void say_match(Page& page, const session::Photo& one, const session::Photo& other,
-               const colour::Repeats& repeats) {
+               const colour::Repeats& repeats, Say is, const words::Args& names) {
   const bench::Compared both = bench::compared(one, other, repeats);
   const colour::Match& m = both.match;
   page.line(Say::match_difference, {Number(m.difference, 1), Number(m.low, 1), Number(m.high, 1)});
@@ -136,10 +136,8 @@ void say_match(Page& page, const session::Photo& one, const session::Photo& othe
   else
     page.line(Say::match_seen_between,
               {words::say(bench::words_of(least)), words::say(bench::words_of(most))});
-  say_way(page, m.lightness, Say::way_lighter, Say::way_darker, Say::way_as_light);
-  say_way(page, m.chroma, Say::way_stronger, Say::way_greyer, Say::way_as_strong);
-  const Say turned = turns[m.turned].as;
-  say_way(page, m.hue, turned, turned, Say::way_same_hue);
+  page.line(is, names);
+  say_ways(page, m, lab_of(one), lab_of(other));
   page.line(both.taken == colour::Taken::one_photo ? Say::match_one_photo : Say::match_two_photos);
   if (both.repeats == 1) page.inner_line(words::ColourSay::repeat_photo);
   if (both.repeats > 1)
@@ -152,7 +150,7 @@ words::Result<Swatch> first_of(const colour::Photo& photo, const ColourWanted& w
   Regions regions =
       wanted.swatch ? Regions{*wanted.swatch, paper_for(*wanted.swatch, found)} : found.front();
   if (!wanted.paper.empty()) regions.paper = wanted.paper;
-  return read(photo, regions, wanted.name);
+  return read(photo, regions, wanted.name, wanted.swatch.has_value());
 }
 
 // The one that was named; where nothing was, the second that was found.
@@ -198,15 +196,17 @@ words::Result<ColourSaid> colour_shown(const ColourWanted& wanted) {
 
   if (const auto regions = second_of(wanted, found)) {
     if (colour::overlap(regions->swatch, one->regions.swatch))
-      return untold(colour::Untold::overlapping, wanted.name);
-    const auto other = read(*photo, *regions, wanted.name);
+      return untold(colour::Untold::overlapping, wanted.name, true);
+    const auto other = read(*photo, *regions, wanted.name, wanted.beside.has_value());
     if (!other) return tl::make_unexpected(other.error());
     say_reading(page, *other, wanted.name);
-    say_match(page, kept_as(*one, wanted.bytes), kept_as(*other, wanted.bytes), wanted.repeats);
+    say_match(page, kept_as(*one, wanted.bytes), kept_as(*other, wanted.bytes), wanted.repeats,
+              Say::match_second, {});
   }
+  const words::Args names{wanted.name, wanted.against_name};
   if (const auto& read = wanted.against_read) {
     say_kept(page, *read->measured, wanted.against_name);
-    say_match(page, kept_as(*one, wanted.bytes), *read, wanted.repeats);
+    say_match(page, *read, kept_as(*one, wanted.bytes), wanted.repeats, Say::match_new, names);
   }
   if (wanted.against) {
     ColourWanted plain;
@@ -217,7 +217,8 @@ words::Result<ColourSaid> colour_shown(const ColourWanted& wanted) {
     const auto other = first_of(*second, plain, colour::propose_regions(*second));
     if (!other) return tl::make_unexpected(other.error());
     say_reading(page, *other, plain.name);
-    say_match(page, kept_as(*one, wanted.bytes), kept_as(*other, plain.bytes), wanted.repeats);
+    say_match(page, kept_as(*other, plain.bytes), kept_as(*one, wanted.bytes), wanted.repeats,
+              Say::match_new, names);
   }
   const bool chosen = wanted.swatch || found.size() == 1;
   return ColourSaid{page.text, measured_of(one->reading), chosen};

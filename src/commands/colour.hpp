@@ -33,7 +33,8 @@ struct ColourSaid {
 };
 
 // With `against`, or with a second swatch on the photo (named or found), the
-// difference of the two as well, as the Book would say it of the same readings. Errors: those of
+// difference of the two as well, as the Book would say it of the same readings: how the second is
+// beside the first, and how this photo's is beside that of `against`. Errors: those of
 // studio::read_photo; colour_no_swatch; colour_untold with the reason why.
 words::Result<ColourSaid> colour_shown(const ColourWanted& wanted);
 

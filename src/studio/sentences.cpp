@@ -52,6 +52,7 @@ words::Error error_of_system(int code) {
   case ENODEV:
   case ENXIO: return {Say::system_disk_gone, {}};
   case EBUSY: return {Say::system_in_use, {}};
+  case ELOOP: return {Say::system_link_loop, {}};
   case ENAMETOOLONG: return {Say::system_long_name, {}};
   case EMFILE:
   case ENFILE: return {Say::system_many_open, {}};

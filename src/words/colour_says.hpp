@@ -13,6 +13,7 @@ enum class ColourSay {
   untold_too_small,
   untold_no_paper,
   untold_paper_clipped,
+  untold_paper_dark,
   untold_too_dark,
   untold_clipped,
   untold_gloss,

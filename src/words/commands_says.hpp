@@ -38,6 +38,7 @@ enum class CommandsSay {
   colour_no_such_photo, // 0: batch or path
   colour_which,         // 0: photo
   colour_untold,        // 0: photo, 1: why (words/colour_says.hpp)
+  colour_untold_found,  // ... where regions were found, and not named
   colour_where,         // 0: photo, 1: box, 2: boxes of paper
   colour_kept,          // 0: the batch or photo
   colour_lab,           // 0: L*, 1: its doubt, and so on of a* and b*
@@ -45,19 +46,11 @@ enum class CommandsSay {
   match_difference,     // 0: difference, 1: low, 2: high
   match_seen,           // 0: of words/colour_says.hpp
   match_seen_between,   // 0 and 1: two of them
-  way_lighter,          // 0: by, 1: nine in ten; and so all below
-  way_darker,
-  way_as_light,
-  way_stronger,
-  way_greyer,
-  way_as_strong,
-  way_redder,
-  way_yellower,
-  way_greener,
-  way_bluer,
-  way_warmer,
-  way_cooler,
-  way_same_hue,
+  match_second,         // of two on one photo
+  match_new,            // 0: the photo that was named first, 1: what it is held against
+  way_in_l,             // 0: "a little darker", 1 and 2: L* from and to, 3: by, 4: nine in ten
+  way_in_c,             // ... C*
+  way_in_h,             // ... hue in degrees
   match_one_photo,
   match_two_photos,
   // the command line

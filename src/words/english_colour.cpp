@@ -11,14 +11,21 @@ std::string_view english(ColourSay id) {
   case Say::untold_no_paper:
     return "there is no bare paper beside the swatch, or it lies in light and shade";
   case Say::untold_paper_clipped:
-    return "the paper is overexposed: take it again with less light, or a little darker";
+    return "the paper, or a part of it, is overexposed: take it again with less light, or choose "
+           "paper "
+           "that is not";
+  case Say::untold_paper_dark:
+    return "the paper is too dark, or there is paint on it: take it again in more light, or choose "
+           "bare paper";
   case Say::untold_too_dark: return "it is too dark: take it again in more light";
   case Say::untold_clipped: return "the swatch is overexposed: take it again with less light";
   case Say::untold_gloss:
     return "the swatch shines, or bare paper shows through: turn it away from the light, or choose "
            "an even part";
   case Say::untold_several: return "there is more than one colour in it: choose an even part";
-  case Say::untold_like_paper: return "the paint looks like the paper it is on";
+  case Say::untold_like_paper:
+    return "no paint is seen there, it looks like the paper beside it: choose the place where the "
+           "paint is";
   case Say::untold_no_colours: return "the photo is black and white";
   case Say::graded:
     return "from its darkest to its lightest part {0} in L*: this is the middle of all of it";

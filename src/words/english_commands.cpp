@@ -111,8 +111,11 @@ std::string_view english(CommandsSay id) {
     return "“{0}” is no region: it wants left,top,width,height in whole pixels of the upright "
            "photo.";
   case Say::colour_no_swatch:
-    return "{0}: no swatch is seen on it, with bare paper all around: say where with --swatch and "
-           "--paper. Paint as white as its paper cannot be told from it.";
+    return "{0}: no swatch is seen on it, with bare paper all around: say with --swatch X,Y,W,H "
+           "and "
+           "--paper X,Y,W,H where they are. Pale paint too can be read so, unless it is as white "
+           "as "
+           "its paper.";
   case Say::colour_no_such_photo:
     return "“{0}” is neither a photo nor a batch that a photo of a swatch was kept with.";
   case Say::colour_which:
@@ -120,6 +123,9 @@ std::string_view english(CommandsSay id) {
            "is "
            "of the batch.";
   case Say::colour_untold: return "{0}: the colour cannot be told: {1}.";
+  case Say::colour_untold_found:
+    return "{0}: the colour cannot be told: {1}. Another place is named with --swatch X,Y,W,H and "
+           "--paper X,Y,W,H.";
   case Say::colour_where: return "{0}, swatch at {1}, places with bare paper: {2}";
   case Say::colour_kept: return "{0}, as it was read and kept";
   case Say::colour_lab:
@@ -128,19 +134,11 @@ std::string_view english(CommandsSay id) {
   case Say::match_difference: return "difference {0} (CIEDE2000), nine in ten {1} to {2}";
   case Say::match_seen: return "  {0}";
   case Say::match_seen_between: return "  from “{0}” to “{1}”";
-  case Say::way_lighter: return "  the second is lighter, by {0} ± {1}";
-  case Say::way_darker: return "  the second is darker, by {0} ± {1}";
-  case Say::way_as_light: return "  as light as far as can be told ({0} ± {1})";
-  case Say::way_stronger: return "  the second is stronger, by {0} ± {1}";
-  case Say::way_greyer: return "  the second is greyer, by {0} ± {1}";
-  case Say::way_as_strong: return "  as strong as far as can be told ({0} ± {1})";
-  case Say::way_redder: return "  the second is redder, by {0} ± {1}";
-  case Say::way_yellower: return "  the second is yellower, by {0} ± {1}";
-  case Say::way_greener: return "  the second is greener, by {0} ± {1}";
-  case Say::way_bluer: return "  the second is bluer, by {0} ± {1}";
-  case Say::way_warmer: return "  the second is warmer, by {0} ± {1}";
-  case Say::way_cooler: return "  the second is cooler, by {0} ± {1}";
-  case Say::way_same_hue: return "  the same hue as far as can be told ({0} ± {1})";
+  case Say::match_second: return "  the second beside the first:";
+  case Say::match_new: return "  {0} beside {1}:";
+  case Say::way_in_l: return "    {0}: L* {1} to {2} ({3} ± {4} of the difference)";
+  case Say::way_in_c: return "    {0}: C* {1} to {2} ({3} ± {4} of the difference)";
+  case Say::way_in_h: return "    {0}: h {1}° to {2}° ({3} ± {4} of the difference)";
   case Say::match_one_photo: return "  both on one photo, under one light: the surest way";
   case Say::match_two_photos:
     return "  on two photos, which may differ by themselves: both swatches on one photo tell more";

@@ -52,6 +52,8 @@ std::string_view english(PhotosSay id) {
     return "Lay the paint frame on an even part of the swatch and the others on bare paper beside "
            "it: drag them, or tap the place. Then read it.";
   case Say::no_swatch: return "No swatch is seen on it: lay the frames yourself.";
+  case Say::two_swatches:
+    return "Two swatches lie on it, and the frame is on one of them: tap the other to read that.";
   case Say::colour: return "L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}";
   case Say::what_next:
     return "The colour is read and kept. If a frame lies wrong, move it and read again.";

@@ -41,6 +41,7 @@ std::string_view english(StudioSay id) {
   case Say::system_disk_error: return "The disk answers with an error";
   case Say::system_disk_gone: return "The disk is no longer there";
   case Say::system_in_use: return "It is in use";
+  case Say::system_link_loop: return "It is a link that leads to itself";
   case Say::system_long_name: return "The name is too long";
   case Say::system_many_open: return "Too many files are open";
   case Say::system_cannot: return "The disk cannot do that";
@@ -60,7 +61,9 @@ std::string_view english(StudioSay id) {
     return "The photo is {0} × {1} pixels large and stored in several passes; of such {2} million "
            "are the most. Save it again, not progressive, or smaller.";
   case Say::photo_not_decoded:
-    return "The photo is damaged, or of a rare kind: it cannot be shown.";
+    return "The photo is damaged, or of a rare kind: it cannot be shown. Copy it from the camera "
+           "once "
+           "more, or save it as an ordinary JPEG.";
   case Say::photo_for_printing:
     return "The photo is in printing colours (CMYK): save it as an ordinary JPEG (RGB) first.";
   case Say::photo_bad_profile:

@@ -49,6 +49,7 @@ enum class PhotosSay {
   see_through,
   how_to_read,
   no_swatch,
+  two_swatches,
   colour, // 0: L*, 1: its doubt, and so on of a* and b*
   what_next,
   colour_means,

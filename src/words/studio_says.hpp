@@ -39,6 +39,7 @@ enum class StudioSay {
   system_disk_error,
   system_disk_gone,
   system_in_use,
+  system_link_loop,
   system_long_name,
   system_many_open,
   system_cannot,

@@ -124,6 +124,7 @@ TEST_CASE("what a photo cannot tell, and why") {
   CHECK(untold(photo, small) == Untold::too_small);
 
   CHECK(untold(photo, {good.swatch, {}}) == Untold::no_paper);
+  CHECK(untold(photo, {{5000, 0, 100, 100}, {}}) == Untold::outside);
   Regions turned{good.paper[0], {good.swatch}};
   CHECK(untold(photo_of({65, -10, -20}, noisy()), turned) == Untold::no_paper);
 
@@ -137,7 +138,7 @@ TEST_CASE("too much light, too little, and what shines") {
   camera.exposure = 1.4;
   CHECK(untold(photo_of(blue, camera), around(blue_box)) == Untold::paper_clipped);
   camera.exposure = 0.04;
-  CHECK(untold(photo_of(blue, camera), around(blue_box)) == Untold::too_dark);
+  CHECK(untold(photo_of(blue, camera), around(blue_box)) == Untold::paper_dark);
   // A yellow whose red is beyond the paper's, in light that the paper itself just bears.
   camera.exposure = 1;
   CHECK(untold(photo_of({88, 18, 85}, camera), around(blue_box)) == Untold::clipped);

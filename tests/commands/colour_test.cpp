@@ -46,7 +46,9 @@ TEST_CASE("two swatches on one photo, and two photos: how far apart, and which w
   const Ran together = run({"colour", both});
   CHECK(together.status == 0);
   CHECK(has(together.out, "CIEDE2000"));
-  CHECK(has(together.out, "the second is lighter"));
+  CHECK(has(together.out, "the second beside the first:"));
+  CHECK(has(together.out, "much lighter: L* "));
+  CHECK(has(together.out, "as bright: C* "));
   CHECK(has(together.out, "both on one photo"));
 
   const std::string one = s.photo("one.jpg", {{{110, 70, 100, 100}, blue}});
@@ -54,7 +56,8 @@ TEST_CASE("two swatches on one photo, and two photos: how far apart, and which w
   const Ran parted = run({"colour", other, "--against", one});
   CHECK(parted.status == 0);
   CHECK(has(parted.out, "on two photos"));
-  CHECK(has(parted.out, "the second is darker"));
+  CHECK(has(parted.out, other + " beside " + one + ":")); // as the newer one is
+  CHECK(has(parted.out, "much lighter: L* 3"));
   const Ran same = run({"colour", one, "--against", one});
   CHECK(same.status == 0);
   CHECK(has(same.out, "difference 0.0"));
@@ -142,9 +145,13 @@ TEST_CASE("what cannot be told says why, and what makes no sense says how") {
   CHECK(run({"colour", photo, "--swatch", ""}).status == 2);
   CHECK(has(run({"colour", photo, "--swatch", "300,0,90,90", "--paper", "1,1,40,40"}).err,
             "beyond the photo"));
+  CHECK(has(run({"colour", photo, "--swatch", "5000,0,100,100"}).err, "beyond the photo"));
   CHECK(has(run({"colour", photo, "--swatch", "120,80,80,80", "--paper", "120,80,80,80"}).err,
             "lie over each other"));
   CHECK(has(run({"colour", s.photo("bare.jpg", {})}).err, "no swatch is seen"));
+  const std::string several =
+      s.photo("several.jpg", {{{100, 70, 60, 100}, blue}, {{160, 70, 60, 100}, {50, 50, 30}}});
+  CHECK(has(run({"colour", several}).err, "--swatch X,Y,W,H"));
   CHECK(run({"colour", (s.path / "none.jpg").string()}).status == 1);
   CHECK(run({"colour", photo, "--against", (s.path / "none.jpg").string()}).status == 1);
   CHECK(run({"colour"}).status == 2);
