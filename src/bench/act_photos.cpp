@@ -87,6 +87,7 @@ void choose_file(Bench& bench, const std::string& name, Effects& effects) {
                                  [&](const PictureFile& p) { return p.name == name; });
   if (file == state.pictures.end()) return;
   state.asked = {file->path};
+  state.chosen = true;
   ask_about(bench, effects);
 }
 
@@ -147,10 +148,21 @@ bool is_kept(Bench& bench, const std::string& of, const session::Photo& photo) {
   return false;
 }
 
+// One of the folder is left for another one of it.
+void leave_out(Bench& bench, Effects& effects) {
+  PhotosState& state = bench.photos;
+  const bool chosen = std::exchange(state.chosen, false);
+  const Scroll list = state.list;
+  ask_next(bench, effects);
+  if (!chosen || state.page != PhotosPage::kept) return;
+  turn_to(state, PhotosPage::folder);
+  state.list = list;
+}
+
 void leave(Bench& bench, Effects& effects) {
   PhotosState& state = bench.photos;
   switch (state.page) {
-  case PhotosPage::asked: return ask_next(bench, effects);
+  case PhotosPage::asked: return leave_out(bench, effects);
   case PhotosPage::open:
     if (state.from_trail) return go_to(bench, state.from_slab ? Screen::slab : Screen::book);
     return turn_to(state, PhotosPage::kept);
@@ -225,6 +237,7 @@ void open_photos(Bench& bench, const std::string& batch, bool from_slab, Effects
   state.waiting[std::exchange(state.batch, batch)] = std::exchange(state.asked, {});
   state.asked = std::exchange(state.waiting[batch], {});
   state.from_slab = from_slab;
+  state.chosen = false;
   go_to(bench, Screen::photos);
   if (!state.asked.empty()) ask_about(bench, effects);
 }
@@ -245,6 +258,7 @@ void take_dropped(Bench& bench, const Dropped& dropped, const Now& now, Effects&
   const bool asks = bench.screen == Screen::photos && state.page == PhotosPage::asked;
   if (!asks) open_photos(bench, target->batch, target->from_slab, effects);
   state.asked.insert(state.asked.end(), dropped.files.begin(), dropped.files.end());
+  state.chosen = false;
   if (!asks) ask_about(bench, effects);
 }
 
@@ -297,6 +311,7 @@ void take_kept(Bench& bench, const PhotoKept& kept, const Now& now, Effects& eff
     std::erase(kept.batch == state.batch ? state.asked : state.waiting[kept.batch], kept.file);
     return;
   }
+  state.chosen = false;
   ask_next(bench, effects);
   const bool to_read = kept.photo->of == session::PhotoOf::swatch;
   if (to_read && state.page == PhotosPage::kept) open_one(bench, key_of(*kept.photo), effects);

@@ -78,11 +78,32 @@ void put_middle(PhotosState& state, const Rect& place, Point at) {
   state.at_fault.clear();
 }
 
+// Of two swatches, a tap on the one that has no frame takes all frames there.
+bool take_other(PhotosState& state, const Rect& place, Point at) {
+  const ImageFacts& facts = *state.facts;
+  const auto lies_on = [&](const colour::Box& box) {
+    return on_glass(box, facts, place).contains(at);
+  };
+  if (facts.others.empty() || std::any_of(state.regions.begin(), state.regions.end(), lies_on))
+    return false;
+  for (const std::vector<colour::Box>& found : {facts.regions, facts.others}) {
+    if (!lies_on(found.front())) continue;
+    state.regions = found;
+    state.region = 0;
+    state.reading.reset();
+    state.at_fault.clear();
+    return true;
+  }
+  return false;
+}
+
 void take_hold(PhotosState& state, const Rect& place, const Pointer& pointer) {
-  if (const auto there = region_at(state, place, pointer.at))
-    state.region = *there;
-  else
-    put_middle(state, place, pointer.at);
+  if (!take_other(state, place, pointer.at)) {
+    if (const auto there = region_at(state, place, pointer.at))
+      state.region = *there;
+    else
+      put_middle(state, place, pointer.at);
+  }
   const Point middle = on_glass(state.regions[state.region], *state.facts, place).centre();
   state.hold = {pointer.finger, {middle.x - pointer.at.x, middle.y - pointer.at.y}};
 }

@@ -74,6 +74,7 @@ struct ImageFacts {
   std::vector<colour::Box> regions;      // proposed: a swatch, then bare paper; empty: none is seen
   std::optional<session::Specks> specks; // as they are counted on the paint, were it a dot
   bool see_through = false;              // in part: laid over white
+  std::vector<colour::Box> others = {};  // proposed for another swatch on it, likewise
 };
 struct ImageSeen { // of LookAtPicture; or of what was to be drawn and makes no picture
   std::string image;
@@ -118,8 +119,9 @@ struct PhotosState {
   std::size_t in_folder = 0;         // of which those are the newest
   bool waits = false;                // an answer is to come
   std::optional<words::Error> failure;
-  std::map<std::string, words::Error> no_pictures;         // images that cannot be shown, and why
-  std::vector<std::string> asked;                          // files; the first is asked about
+  std::map<std::string, words::Error> no_pictures; // images that cannot be shown, and why
+  std::vector<std::string> asked;                  // files; the first is asked about
+  bool chosen = false; // ... that was chosen in the folder, to which the way back leads
   std::map<std::string, std::vector<std::string>> waiting; // likewise, of other batches
   std::string open;                                        // its key
   std::optional<ImageFacts> facts;                         // of the picture that is shown large

@@ -54,6 +54,7 @@ void add_picture(const Bench& bench, PhotosView& v) {
   v.picture = place_of_picture(*state.facts, layout(bench).main);
   v.see_through = state.facts->see_through;
   v.seen = !state.facts->regions.empty();
+  v.two = !state.facts->others.empty();
   if (v.photo && v.photo->of == session::PhotoOf::dot) v.specks = state.facts->specks;
   if (v.photo) v.judged = v.photo->specks;
   for (std::size_t i = 0; i < state.regions.size(); ++i)

@@ -35,6 +35,7 @@ struct PhotosView {
   std::vector<Region> regions;
   bool see_through = false;                  // it is, in part: laid over white
   bool seen = false;                         // a swatch was found on it
+  bool two = false;                          // ... and another
   std::size_t more = 0;                      // files that are still to be asked about
   std::optional<session::Photo> photo;       // that is open
   std::optional<SwatchReading> reading;      // of it, just made

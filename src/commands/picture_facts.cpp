@@ -23,6 +23,13 @@ std::optional<session::Specks> specks_on(const colour::Photo& photo, const colou
   return std::nullopt;
 }
 
+// The swatch, then its paper.
+std::vector<colour::Box> boxes_of(const colour::Regions& regions) {
+  std::vector<colour::Box> out{regions.swatch};
+  out.insert(out.end(), regions.paper.begin(), regions.paper.end());
+  return out;
+}
+
 }
 
 bench::ImageFacts facts_of(const colour::Photo& photo) {
@@ -30,8 +37,8 @@ bench::ImageFacts facts_of(const colour::Photo& photo) {
   bench::ImageFacts facts{size.width, size.height, {}, {}, photo.see_through};
   const std::vector<colour::Regions> found = colour::propose_regions(photo);
   if (found.empty()) return facts;
-  facts.regions.push_back(found.front().swatch);
-  facts.regions.insert(facts.regions.end(), found.front().paper.begin(), found.front().paper.end());
+  facts.regions = boxes_of(found.front());
+  if (found.size() > 1) facts.others = boxes_of(found[1]);
   facts.specks = specks_on(photo, found.front().swatch);
   return facts;
 }

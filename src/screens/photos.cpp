@@ -4,6 +4,7 @@
 #include "colour/reading.hpp"
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
+#include "screens/photo_frames.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail_geometry.hpp"
 #include "words/colour_says.hpp"
@@ -116,62 +117,6 @@ void draw_thumbs(Sheet& sheet, const PhotosView& photos) {
 
 // ---- one, large
 
-// Dark and light beside each other are seen on any photo.
-void frame_on_photo(Sheet& sheet, const Rect& r, const PhotosView::Region& region) {
-  const bool heavy = region.chosen || region.at_fault;
-  const Theme &day = theme(false), &night = theme(true);
-  const double dark = heavy ? 1.8 : 1.1, light = heavy ? 0.9 : 0.45;
-  sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, night.slab, dark});
-  sheet.shapes.push_back(Box{inset(r, -dark / 2), 0, clear, day.slab, light});
-  if (!region.at_fault) return;
-  // Struck through, so that no colour has to be told apart; well within the frame's own corners.
-  const Rect within = inset(r, 2);
-  for (const bool over : {false, true})
-    for (const bool up : {false, true})
-      sheet.shapes.push_back(Polyline{{{within.x, up ? within.bottom() : within.y},
-                                       {within.right(), up ? within.y : within.bottom()}},
-                                      over ? light : dark + light,
-                                      over ? day.slab : night.slab,
-                                      0});
-}
-
-// Under its frame, else over it, else within: where the picture goes on and no other frame lies.
-Rect place_of_name(const Rect& frame, double w, const PhotosView& photos) {
-  constexpr double h = 4.2, off = 1.2;
-  const Rect& picture = *photos.picture;
-  const double x =
-      std::clamp(frame.centre().x - w / 2, picture.x, std::max(picture.x, picture.right() - w));
-  const auto free = [&](const Rect& place) {
-    return place.y >= picture.y && place.bottom() <= picture.bottom() &&
-           std::none_of(photos.regions.begin(), photos.regions.end(), [&](const auto& region) {
-             return region.at != frame && overlap(place, region.at);
-           });
-  };
-  const Rect below{x, frame.bottom() + off, w, h}, above{x, frame.y - h - off, w, h};
-  if (free(below)) return below;
-  return free(above) ? above : Rect{x, frame.bottom() - h - 2 * off, w, h};
-}
-
-void name_on_photo(Sheet& sheet, const Rect& frame, const PhotosView& photos,
-                   const std::string& name) {
-  const Ground g = plain(theme(false));
-  const Rect place = place_of_name(frame, width_mm(name, cap::small, true) + 2.4, photos);
-  sheet.shapes.push_back(Box{place, 0.8, g.fill, clear, 0});
-  write(sheet, {place.centre().x, place.bottom() - 1}, Anchor::centre,
-        {cap::small, true, cap::small}, g.ink, name, place.w);
-}
-
-void draw_regions(Sheet& sheet, const PhotosView& photos) {
-  for (const bool chosen : {false, true})
-    for (const PhotosView::Region& region : photos.regions)
-      if (region.chosen == chosen) frame_on_photo(sheet, region.at, region);
-  for (const PhotosView::Region& region : photos.regions) {
-    const Say name = region.at_fault ? (region.paper ? Say::paper_at_fault : Say::paint_at_fault)
-                                     : (region.paper ? Say::paper : Say::paint);
-    name_on_photo(sheet, region.at, photos, say(name));
-  }
-}
-
 void draw_picture(Sheet& sheet, const PhotosView& photos) {
   const Rect& main = sheet.view.layout.main;
   if (!photos.picture) {
@@ -224,13 +169,15 @@ std::vector<Said> said_of_open(const PhotosView& photos) {
   if (photos.waits && photos.picture) out.push_back({say(Say::reading), true});
   if (photos.see_through && !photos.reading) out.push_back({say(Say::see_through)});
   if (photos.photo->measured) {
-    if (!photos.failure) out.push_back({say(Say::what_next), true});
     out.push_back({measured_words(*photos.photo->measured)});
+    if (photos.reading) add_doubts(*photos.reading, out);
     out.push_back({say(Say::colour_means)});
+    if (!photos.failure) out.push_back({say(Say::what_next), true});
   }
-  if (photos.reading) add_doubts(*photos.reading, out);
   if (photos.photo->of == session::PhotoOf::dot) add_specks(photos, out);
-  if (photos.regions.empty() || photos.photo->measured || photos.failure) return out;
+  if (photos.regions.empty() || photos.failure) return out;
+  if (photos.two) out.push_back({say(Say::two_swatches), true});
+  if (photos.photo->measured) return out;
   if (!photos.seen) out.push_back({say(Say::no_swatch), true});
   out.push_back({say(Say::how_to_read)});
   return out;

@@ -174,7 +174,11 @@ TEST_CASE("a picture is chosen among the newest of a folder, which the tablet re
   CHECK(h.looks_at(h.wanted("choose_photo swatch 59.jpg"),
                    "file:/home/maker/Pictures/swatch 59.jpg"));
 
+  h.tap("leave"); // another one of the folder may be it
+  CHECK(h.photos().page == PhotosPage::folder);
+  CHECK(h.shows("choose_photo swatch 59.jpg"));
   h.tap("leave");
+  CHECK(h.photos().page == PhotosPage::kept);
   h.wanted("add_photo");
   h.give(Text{{PhotosPad::folder_text, ""}, "/media/camera"});
   h.give(PicturesListed{"/home/maker/Pictures", files}); // of the folder that was left
@@ -266,6 +270,30 @@ TEST_CASE("a thumb drags a region, and a tap beside all of them brings the chose
     CHECK(width_px() < 400); // the paper around a swatch is never all of a photo
     CHECK(h.photos().regions[1].at.w <= whole.w + 0.01);
   }
+}
+
+TEST_CASE("of two swatches on a photo it is said, and a tap takes the frames to the other") {
+  Maker h;
+  h.keep_swatch();
+  CHECK_FALSE(h.photos().two);
+  ImageFacts facts = facts_of_swatch();
+  facts.others = {{150, 200, 90, 60}, {20, 200, 80, 60}};
+  h.give(ImageSeen{"photos/" + sum_a + ".jpg", facts});
+  CHECK(h.photos().two);
+  const auto frames = [&] { return h.b.photos.regions; };
+  const auto tap = [&](const colour::Box& box) {
+    const Point middle = on_glass(box, facts, *h.photos().picture).centre();
+    h.point(Pointer::down, middle);
+    h.point(Pointer::up, middle);
+  };
+  CHECK(frames() == facts.regions);
+  tap(facts.others.front());
+  CHECK(frames() == facts.others);
+  CHECK(h.photos().regions[0].chosen);
+  tap(facts.others.front()); // taken hold of, and let go
+  CHECK(frames() == facts.others);
+  tap(facts.regions.front());
+  CHECK(frames() == facts.regions);
 }
 
 TEST_CASE("a photo on which no swatch is seen has its regions in the middle") {

@@ -2,6 +2,7 @@
 #include "bench/pads_book.hpp"
 #include "bench/pads_photos.hpp"
 #include "screens/views_pans.hpp"
+#include "words/colour_says.hpp"
 #include "words/photos_says.hpp"
 #include "words/studio_says.hpp"
 
@@ -45,6 +46,18 @@ void add_entry(Bench& b, session::Entry entry) {
 
 ImageFacts facts() {
   return {4000, 3000, {{1500, 1000, 1000, 900}, {300, 1000, 900, 900}, {2700, 1000, 900, 900}}, {}};
+}
+
+// Frames that lie near each other, as on a printed card.
+ImageFacts on_a_card() {
+  ImageFacts out{1263, 898, {}, {}};
+  out.regions = {{200, 376, 560, 256},
+                 {110, 300, 60, 330},
+                 {790, 300, 40, 330},
+                 {150, 300, 620, 40},
+                 {150, 660, 620, 30}};
+  out.others = {{900, 376, 200, 256}, {1120, 376, 60, 256}};
+  return out;
 }
 
 }
@@ -99,6 +112,23 @@ void add_photos(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
 
   keep("read");
   b.photos.reading.reset();
+  b.photos.open = std::string(64, 'b');
+  const session::Batch before = *b.folds.kept["one"].batch;
+  add_entry(b, entry_of(250, photo_of('b', session::PhotoOf::swatch)));
+  b.photos.facts = on_a_card();
+  b.photos.regions = on_a_card().regions;
+  keep("two swatches");
+  b.photos.facts->others.clear();
+  b.photos.failure =
+      words::Error{words::PhotosSay::untold,
+                   {words::Inner(words::Error{words::ColourSay::untold_like_paper, {}})}};
+  b.photos.at_fault = {0};
+  keep("no paint");
+  b.photos.failure.reset();
+  b.photos.facts = facts();
+  b.photos.regions = facts().regions;
+  b.photos.open = std::string(64, 'c');
+  b.folds.kept["one"].batch = std::make_shared<const session::Batch>(before);
   b.photos.region = 2;
   b.photos.at_fault = {0, 1};
   b.photos.failure =
