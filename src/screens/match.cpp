@@ -99,6 +99,20 @@ double along(const Rect& r, double difference) {
   return r.x + r.w * std::min(difference, steps.back()) / steps.back();
 }
 
+// A disc where it lies; at an end, and pointing on, where it lies beyond.
+void reading_mark(Sheet& sheet, Point at, double radius, int beyond) {
+  const Theme& t = sheet.theme;
+  if (beyond == 0) return sheet.shapes.push_back(Disc{at, radius, t.ink, clear, 0});
+  const double back = -1.7 * radius * beyond;
+  for (const double off : {0.0, 1.3 * back})
+    sheet.shapes.push_back(Polyline{{{at.x + off + back, at.y - 1.5 * radius},
+                                     {at.x + off, at.y},
+                                     {at.x + off + back, at.y + 1.5 * radius}},
+                                    0.6,
+                                    t.ink,
+                                    0});
+}
+
 // What nobody, or only a practised eye, sees is green.
 void difference_bar(Sheet& sheet, const Rect& r, const colour::Match& m) {
   const Theme& t = sheet.theme;
@@ -114,7 +128,7 @@ void difference_bar(Sheet& sheet, const Rect& r, const colour::Match& m) {
   const double middle = y - 2.2;
   sheet.shapes.push_back(
       Polyline{{{along(r, m.low), middle}, {along(r, m.high), middle}}, 0.5, t.ink, 0});
-  sheet.shapes.push_back(Disc{{along(r, m.difference), middle}, 1.1, t.ink, clear, 0});
+  reading_mark(sheet, {along(r, m.difference), middle}, 1.1, m.difference > steps.back() ? 1 : 0);
 }
 
 std::string taken_words(const MatchView& match) {
@@ -172,7 +186,8 @@ void gauge(Sheet& sheet, const Rect& r, const Way& way) {
   const double doubt = colour::nine_in_ten * way.by.sd;
   sheet.shapes.push_back(
       Polyline{{{at(way.by.by - doubt), y}, {at(way.by.by + doubt), y}}, 0.7, t.ink, 0});
-  sheet.shapes.push_back(Disc{{at(way.by.by), y}, 1.2, t.ink, clear, 0});
+  const int beyond = way.by.by > gauge_end ? 1 : way.by.by < -gauge_end ? -1 : 0;
+  reading_mark(sheet, {at(way.by.by), y}, 1.2, beyond);
 }
 
 void draw_which_way(Sheet& sheet, const MatchView& match) {
