@@ -1,4 +1,5 @@
 // Several batches on one page, jars of binder, the list of paints, cards to paint on.
+#include "colour/card.hpp"
 #include "paper/blank_card.hpp"
 #include "paper/hand.hpp"
 #include "paper/label.hpp"
