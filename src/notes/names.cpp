@@ -118,7 +118,7 @@ Names::Names(const std::vector<Card>& shelf, const std::set<std::string>& own,
     const std::string& index = pigment_of(card).index_name;
     if (!index.empty()) by_index_[key_of(index)].push_back(&card);
     if (const auto* entry = paint::in_catalogue(card.id)) {
-      if (entry->name != card.name) by_other_[key_of(entry->name)].push_back(&card);
+      if (entry->name != card.name) by_catalogue_[key_of(entry->name)].push_back(&card);
       for (const std::string& name : entry->other_names) by_other_[key_of(name)].push_back(&card);
     }
     for (const PigmentWord& word : pigment_words())
@@ -151,7 +151,7 @@ words::Result<Meant> Names::look_up(const std::string& text) const {
   const auto by_key = [&](const std::string& key) -> std::optional<words::Result<Meant>> {
     if (key.empty()) return std::nullopt;
     for (const Cards& cards : {in(by_name_, key), owned(in(by_index_, key)), in(by_id_, key),
-                               in(by_index_, key), in(by_other_, key)})
+                               in(by_index_, key), in(by_catalogue_, key), in(by_other_, key)})
       if (auto meant = chosen(cards, text)) return meant;
     return std::nullopt;
   };

@@ -43,7 +43,7 @@ private:
 
   const std::vector<session::Card>& shelf_;
   const std::set<std::string>& own_;
-  std::map<std::string, Cards> by_id_, by_name_, by_index_, by_other_;
+  std::map<std::string, Cards> by_id_, by_name_, by_index_, by_catalogue_, by_other_;
   std::map<std::string, std::string> away_; // its name, by that and by the catalogue's
   mutable std::map<std::string, words::Result<Meant>, std::less<>> asked_;
 };
