@@ -103,6 +103,14 @@ std::string give_back_words(const bench::Advice& a) {
              {say(Say::advice_of_water, {tapped_words(a.amount)}), words::number(a.mL, 1)});
 }
 
+}
+
+std::string short_give_back_words(const bench::Advice& a) {
+  return say(Say::advice_give_back_short, {say(Say::advice_of_water, {tapped_words(a.amount)})});
+}
+
+namespace {
+
 bool says_right(const bench::Advice& a) {
   using bench::Advice;
   return a.kind == Advice::there || a.kind == Advice::test_dot || a.kind == Advice::keep_mulling;

@@ -117,6 +117,8 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
     softening.loosens = {};
     advice.shorter = right_words(slab.advice, softening, slab.room_guessed);
   }
+  if (slab.advice.kind == bench::Advice::give_back)
+    advice.shorter = short_give_back_words(slab.advice);
   if (slab.advice.kind != bench::Advice::add_drops) return advice;
   bench::Advice amount = slab.advice; // alone, where the rest has no room
   amount.several = false;

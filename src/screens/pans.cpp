@@ -96,7 +96,7 @@ std::string layer_words(const PansView& pans) {
   if (pans.layer == 0) return "";
   const words::Args layers{std::to_string(pans.layer), std::to_string(pans.layers_in_all)};
   return say(pans.layers_in_all > pans.layer ? Say::pans_layer_of : Say::pans_layer, layers) +
-         ", " + old_words(pans.since_pour_ms);
+         " · " + old_words(pans.since_pour_ms);
 }
 
 // Its name, and how far it is.

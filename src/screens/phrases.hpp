@@ -64,6 +64,7 @@ std::string remedy_words(const bench::Remedy& remedy);
 // Minutes, without their unit: from which to which where nothing has been learnt.
 std::string mulling_words(const bench::MullingNeeded& needed);
 std::string advice_words(const bench::Advice& advice);
+std::string short_give_back_words(const bench::Advice& advice); // where that has no room
 // The same where it is right, with what honey and glycerin say of it, in one sentence.
 std::string right_words(const bench::Advice& advice,
                         const std::optional<bench::Softening>& softening,

@@ -77,7 +77,7 @@ std::string_view english(PansSay id) {
   case Say::pans_beside: return "+{0}";
   case Say::pans_dotted: return "Dotted: as poured, and when dry.";
   case Say::pan_dries: return "pan {0} dries";
-  case Say::pan_is_full: return "pan {0}: no room for another layer";
+  case Say::pan_is_full: return "pan {0}: no further layer";
   case Say::pan_water: return "water left in pan {0}";
   case Say::pans_firm_since: return "likely firm since {0}";
   case Say::pans_maybe_firm: return "firm? touch it";

@@ -108,6 +108,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_or_pigment: return "{0}, or add {1} (mask on), mull; judge";
   case Say::advice_pigment: return "{0} g {1}";
   case Say::advice_give_back: return "give back {0} ({1} mL), let it soak ten minutes, then mull";
+  case Say::advice_give_back_short: return "give back {0}, let it soak";
   case Say::advice_give_back_by_knife:
     return "give back {0} ({1} mL), let it soak ten minutes, then work it in";
   case Say::advice_soak_by_knife: return "let it soak for {0} min, then work it in";

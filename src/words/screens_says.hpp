@@ -102,6 +102,7 @@ enum class ScreensSay {
   advice_or_pigment,
   advice_pigment,
   advice_give_back,
+  advice_give_back_short, // 0: amount of water
   advice_give_back_by_knife,
   advice_soak_by_knife,
   advice_soak,
