@@ -1,6 +1,5 @@
 #include "commands/effect_runner.hpp"
 
-#include "bench/book_pages.hpp"
 #include "session/told.hpp"
 #include "words/lists.hpp"
 
@@ -14,14 +13,6 @@ namespace {
 constexpr std::int64_t soonest_retry_ms = 30'000, latest_retry_ms = 600'000;
 constexpr std::int64_t look_when_open_ms = 5'000;
 constexpr std::int64_t look_when_idle_ms = 60'000;
-
-// Whose lines matter now: of the Book's page or of the photos that show, else of the slab.
-std::string batch_looked_at(const bench::Bench& bench) {
-  if (bench.screen == bench::Screen::photos) return bench.photos.batch;
-  const std::string of_page =
-      bench.screen == bench::Screen::book ? bench::batch_of(bench.book.page) : "";
-  return of_page.empty() ? bench.batch : of_page;
-}
 }
 
 EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, const bench::Now& now)
@@ -73,11 +64,10 @@ void EffectRunner::keep_tablet(const bench::Now& now) {
 }
 
 void EffectRunner::feed(bench::Input input, const bench::Now& now) {
-  const std::string before = batch_looked_at(bench_);
+  const std::string before = bench_.batch;
   bench::Effects effects = bench::step(bench_, std::move(input), now);
   // What others have written of it is wanted now, and not only at the next look.
-  const std::string batch = batch_looked_at(bench_);
-  const bool opened = !batch.empty() && batch != before;
+  const bool opened = !bench_.batch.empty() && bench_.batch != before;
   if (looks_again_ && opened) look_at_ = now.run_ms;
   journal_->append(std::move(effects.append));
   wake_at_ = effects.wake_at;
@@ -199,8 +189,7 @@ void EffectRunner::take(studio::Found found, const bench::Now& now) {
 void EffectRunner::look_around(const bench::Now& now) {
   watch_->look();
   if (!looks_again_) return;
-  const bool open = !batch_looked_at(bench_).empty();
-  look_at_ = now.run_ms + (open ? look_when_open_ms : look_when_idle_ms);
+  look_at_ = now.run_ms + (bench_.batch.empty() ? look_when_idle_ms : look_when_open_ms);
 }
 
 bool EffectRunner::settle(const bench::Now& now, std::chrono::milliseconds at_most) {

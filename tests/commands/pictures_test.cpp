@@ -2,7 +2,6 @@
 // that is none.
 #include "bench/pads_photos.hpp"
 #include "bench/view.hpp"
-#include "colour/scene.hpp"
 #include "commands/folders.hpp"
 #include "commands/picture_images.hpp"
 #include "commands/tool.hpp"
@@ -27,26 +26,24 @@ const std::string pictures = SLABSIDE_ROOT "/tests/studio/pictures/";
 struct Open : Studio {
   rig::Folder other;
   commands::Setup setup;
-  studio::Bell bell;
   std::unique_ptr<commands::EffectRunner> runner;
   std::uint32_t ids = 0x20000000;
-  std::int64_t run_ms = 5000000;
 
-  explicit Open(bool looks_again = false) {
+  Open() {
     REQUIRE(play(small_batch).status == 0);
     setup.studio = path;
     setup.session = "0a0a0a0a";
     setup.device = "0b0b";
-    setup.looks_again = looks_again;
+    setup.looks_again = false;
     setup.thumbs = other.path / "thumbs";
-    setup.wake = [rings = bell] { rings.ring(); };
+    setup.wake = [] {};
     runner = std::make_unique<commands::EffectRunner>(setup, now());
     settle();
     tap("book");
     tap("batch " + runner->bench().batches.back());
   }
   bench::Now now() {
-    return {1795617120000, run_ms, 60, [this] { return ++ids; }};
+    return {1795617120000, 5000000, 60, [this] { return ++ids; }};
   }
   void settle() { REQUIRE(runner->settle(now(), std::chrono::minutes(5))); }
   void tap(const std::string& pad) {
@@ -105,38 +102,6 @@ TEST_CASE(
   }
   s.runner.reset();
   CHECK(run({"check", s.name}).status == 0);
-}
-
-TEST_CASE("a photo that another program keeps with the batch comes while its photos show") {
-  Open s(true);
-  s.tap("photos");
-  const auto count = [&] {
-    return bench::photos_of(*bench::kept_fold(s.runner->bench(), s.photos().batch)).size();
-  };
-  CHECK(count() == 0);
-  const rig::Path file = s.file("a.jpg", rig::bytes_of(pictures + "base.jpg"));
-  REQUIRE(s.read({"photo", file.string(), "--batch", "last", "--of", "dot"}).status == 0);
-  s.run_ms += 5000; // sooner than a minute, when it looks in any case
-  while (count() == 0) {
-    const long rings = s.bell.rings();
-    s.runner->poll(s.now());
-    if (count() == 0)
-      REQUIRE(s.bell.wait_past(rings, std::chrono::steady_clock::now() + std::chrono::minutes(5)));
-  }
-  CHECK(count() == 1);
-}
-
-TEST_CASE("both of two swatches on a photo are proposed") {
-  Open s;
-  scene::Table table;
-  table.swatches = {{{40, 70, 90, 100}, {38, 8, -42}}, {{190, 75, 90, 90}, {60, 40, 50}}};
-  scene::Dice dice(6);
-  s.drop(s.file("two.jpg", scene::jpeg_of(scene::photograph(table, {}, dice), 90)));
-  s.tap("photo_of swatch");
-  REQUIRE(s.photos().facts);
-  CHECK(s.photos().facts->regions.size() > 1);
-  CHECK(s.photos().facts->others.size() > 1);
-  CHECK(s.photos().facts->others.front().x > 180);
 }
 
 TEST_CASE("a photo whose file is gone says so, and what to do, wherever it would be shown") {
