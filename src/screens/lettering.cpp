@@ -60,14 +60,21 @@ std::vector<std::string> with_units(const std::vector<std::string>& words) {
   return out;
 }
 
+// A hyphen between letters or digits; behind a space that keeps its line it is a minus.
+bool is_hyphen(const std::string& word) {
+  if (word.size() < 2 || word.back() != '-') return false;
+  const std::string nbsp = "\u00a0";
+  return word.size() <= nbsp.size() ||
+         word.compare(word.size() - 1 - nbsp.size(), nbsp.size(), nbsp) != 0;
+}
+
 // A hyphen inside a word ends a piece too; no space follows it then.
 std::vector<std::string> split(const std::string& words) {
   std::vector<std::string> out;
   std::string word;
   for (const char c : words + " ") {
     if (c != ' ') word += c;
-    const bool hyphen = c == '-' && word.size() > 1;
-    if ((c == ' ' || hyphen) && !word.empty()) out.push_back(std::exchange(word, {}));
+    if ((c == ' ' || is_hyphen(word)) && !word.empty()) out.push_back(std::exchange(word, {}));
   }
   return with_ratios(std::move(out));
 }

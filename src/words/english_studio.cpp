@@ -61,9 +61,7 @@ std::string_view english(StudioSay id) {
     return "The photo is {0} × {1} pixels large and stored in several passes; of such {2} million "
            "are the most. Save it again, not progressive, or smaller.";
   case Say::photo_not_decoded:
-    return "The photo is damaged, or of a rare kind: it cannot be shown. Copy it from the camera "
-           "once "
-           "more, or save it as an ordinary JPEG.";
+    return "The photo is damaged, or of a rare kind: copy it from the camera again.";
   case Say::photo_for_printing:
     return "The photo is in printing colours (CMYK): save it as an ordinary JPEG (RGB) first.";
   case Say::photo_bad_profile:
