@@ -52,7 +52,7 @@ void head(Sheet& sheet, const Rect& r, const ShelfView& shelf) {
   std::vector<Label> said{{shelf.card->name, {cap::head, true, cap::clear}, false, 2},
                           {figures_words(pigment), small, true, 2}};
   if (!shelf.colour.swatch_of.empty())
-    said.push_back({say(Say::card_from_swatch, {shelf.colour.swatch_of}), small, false, 2});
+    said[1] = {say(Say::card_from_swatch, {shelf.colour.swatch_of}), small, false, 2};
   labels(sheet, {r.x + wide + 3, r.y, r.w - wide - 3, r.h}, plain(t), said, Anchor::left);
 }
 
