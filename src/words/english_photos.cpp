@@ -55,8 +55,7 @@ std::string_view english(PhotosSay id) {
   case Say::two_swatches:
     return "Two swatches lie on it, and the frame is on one of them: tap the other to read that.";
   case Say::colour: return "L* {0} ± {1}   a* {2} ± {3}   b* {4} ± {5}";
-  case Say::what_next:
-    return "Read and kept. If a frame lies wrong, move it.";
+  case Say::what_next: return "Read and kept. If a frame lies wrong, move it.";
   case Say::colour_means: return "beside its paper, under D50; ± is 95 %";
   case Say::untold: return "The colour cannot be told: {0}.";
   case Say::no_batch:
