@@ -62,7 +62,7 @@ void material_pad(Sheet& sheet, const bench::Pad& pad, const bench::MaterialView
   double y = r.y + (r.h - high) / 2 + cap::body;
   const bool heap = m.kind == session::CardKind::pigment || m.kind == session::CardKind::paint;
   const Colour fill = heap ? rgb(m.colour) : sheet.view.pressed == pad.id ? g.fill : t.slab;
-  const double symbol = std::min(7.0, cap::body + 2 * (y - cap::body - r.y) - 0.6);
+  const double symbol = std::min(7.0, cap::body + 2 * (y - cap::body - r.y) - 1.6);
   material_symbol(sheet, {r.x + side + symbol * 0.54, y - cap::body / 2}, symbol, m.kind, fill,
                   g.ink);
   write(sheet, {r.right() - side, y}, Anchor::right, m.grams ? slab_bold : slab_letters, g.ink,
