@@ -191,7 +191,8 @@ TEST_CASE("what this paint has always taken is said while it is not smooth") {
   CHECK_FALSE(s.advice().mulling);
 }
 
-TEST_CASE("right left of what is known to be right is to be judged again") {
+TEST_CASE(
+    "right left of what is known to be right is to be judged again, and then believed after work") {
   Slab s;
   s.add("gum", 5.2);
   for (int i = 0; i < 6; ++i) {
@@ -207,6 +208,11 @@ TEST_CASE("right left of what is known to be right is to be judged again") {
   CAPTURE(s.flow());
   REQUIRE(std::log(s.flow()) < s.expected()->band.from);
   CHECK(s.advice().kind == Advice::judge_again);
+  s.feel(Feel::right); // in the same breath
+  CHECK(s.advice().kind == Advice::judge_again);
+  s.mull(120);
+  s.feel(Feel::right);
+  CHECK(s.advice().kind != Advice::judge_again);
 }
 
 TEST_CASE(

@@ -63,25 +63,4 @@ TEST_CASE("while a pass runs the rest of what was asked for is asked for, until 
   CHECK(s.advice().kind == Advice::mull_and_judge);
 }
 
-TEST_CASE("called right again after a minute's work, paint left of the band is right") {
-  Slab s;
-  s.add("gum", 5.2);
-  for (int i = 0; i < 6; ++i) {
-    s.feel(Feel::too_sticky);
-    s.add("gum", 0.1);
-  }
-  for (int i = 0; i < 3; ++i) {
-    s.add("gum", i == 0 ? 1.2 : 0.3);
-    s.feel(Feel::right);
-  }
-  s.mull(1800);
-  s.feel(Feel::right);
-  REQUIRE(s.advice().kind == Advice::judge_again);
-  s.feel(Feel::right); // in the same breath
-  CHECK(s.advice().kind == Advice::judge_again);
-  s.mull(120);
-  s.feel(Feel::right);
-  CHECK(s.advice().kind != Advice::judge_again);
-}
-
 }

@@ -1,5 +1,4 @@
 // What of a plan goes with the batch that is begun by it.
-#include "bench/planning.hpp"
 #include "planned.hpp"
 #include "words/bench_says.hpp"
 
@@ -9,18 +8,7 @@ namespace plan_begun_test {
 
 using namespace bench;
 using doctest::Approx;
-using hands::Hands, hands::on_shelf;
-
-namespace {
-
-Planned planned_of(Hands& h) {
-  const auto p = planned(h.b);
-  REQUIRE(p);
-  REQUIRE(*p);
-  return **p;
-}
-
-}
+using hands::Hands, hands::on_shelf, hands::planned_now;
 
 TEST_CASE("digits that stand in the plan's number are entered by begin too, or it says why not") {
   Hands h;
@@ -54,13 +42,13 @@ TEST_CASE("a jar of the same mixture takes what the batch took, another strength
   h.tap("book");
   h.tap("batch " + first);
   h.tap("make_again");
-  REQUIRE(planned_of(h).as_made);
-  const double g = planned_of(h).binder_g;
+  REQUIRE(planned_now(h).as_made);
+  const double g = planned_now(h).binder_g;
   h.b.plan.binder = "jar_12";
-  CHECK(planned_of(h).as_made);
-  CHECK(planned_of(h).binder_g == Approx(g));
+  CHECK(planned_now(h).as_made);
+  CHECK(planned_now(h).binder_g == Approx(g));
   h.b.plan.binder = "jar_13";
-  CHECK_FALSE(planned_of(h).as_made);
+  CHECK_FALSE(planned_now(h).as_made);
 }
 
 }

@@ -3,7 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/measures.hpp"
 #include "bench/planning.hpp"
-#include "hands.hpp"
+#include "planned.hpp"
 #include "words/bench_says.hpp"
 
 #include <cmath>
@@ -13,16 +13,9 @@ namespace plan_test {
 
 using namespace bench;
 using doctest::Approx;
-using hands::Hands;
+using hands::Hands, hands::planned_now;
 
 namespace {
-
-Planned planned_of(Hands& h) {
-  const auto p = planned(h.b);
-  REQUIRE(p);
-  REQUIRE(*p);
-  return **p;
-}
 
 words::Sentence error_of(Hands& h) {
   REQUIRE(h.b.number);
@@ -46,11 +39,11 @@ TEST_CASE("a blend by weight and by volume") {
   h.tap("parts pb28");
   h.type("3");
   want(h, Want::pigment_g, "12");
-  Planned p = planned_of(h);
+  Planned p = planned_now(h);
   CHECK(p.pigments[0].grams == Approx(9));
   CHECK(p.pigments[1].grams == Approx(3));
   h.tap("by_volume");
-  p = planned_of(h);
+  p = planned_now(h);
   CHECK(p.pigments[0].grams + p.pigments[1].grams == Approx(12));
   double mL[2];
   for (int i = 0; i < 2; ++i)
@@ -94,7 +87,7 @@ TEST_CASE("so many pans come to grams, and those grams to so many pans") {
   Hands h;
   h.tap("pigment pb29");
   want(h, Want::pans, "6");
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   const double leaves = 1 - p.dry_share;
   int layers = 1;
   while (1 - std::pow(leaves, layers) < planned_fill) ++layers;
@@ -104,7 +97,7 @@ TEST_CASE("so many pans come to grams, and those grams to so many pans") {
   Hands other;
   other.tap("pigment pb29");
   want(other, Want::wet_mL, std::to_string(p.wet_mL).substr(0, 4));
-  CHECK(planned_of(other).pigment_g == Approx(p.pigment_g).epsilon(0.01));
+  CHECK(planned_now(other).pigment_g == Approx(p.pigment_g).epsilon(0.01));
 }
 
 TEST_CASE("each paint keeps a share of its own when dry, as the fold has it") {
@@ -113,7 +106,7 @@ TEST_CASE("each paint keeps a share of its own when dry, as the fold has it") {
     Hands h;
     h.choose(id);
     want(h, Want::pigment_g, "10");
-    shares[id] = planned_of(h).dry_share;
+    shares[id] = planned_now(h).dry_share;
     CHECK(shares[id] > 0.4);
     CHECK(shares[id] < 0.75);
   }
@@ -124,7 +117,7 @@ TEST_CASE("the binder of a plan makes up for what dries off until the paint is r
   Hands h;
   h.tap("pigment pb28");
   want(h, Want::pigment_g, "12");
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   const session::Card* binder = shelf_card(h.b, h.b.plan.binder);
   const double per_mL = measures_of(h.b, *binder).g_per_mL;
   const double live_g =
@@ -140,7 +133,7 @@ TEST_CASE("Plan and Slab ask for the same first helping, of a blend too") {
     h.choose("pr108");
     if (blend) h.choose("pv19");
     want(h, Want::pigment_g, "30");
-    const Planned p = planned_of(h);
+    const Planned p = planned_now(h);
     h.tap("begin");
     const Advice advice = h.slab().advice;
     CHECK(advice.kind == Advice::first_helping);
@@ -155,11 +148,11 @@ TEST_CASE("what follows the first helping is said in spoons, and counted where i
   Hands h;
   h.choose("pv19");
   want(h, Want::pigment_g, "20");
-  const Planned much = planned_of(h);
+  const Planned much = planned_now(h);
   CHECK(much.rest_spoons > 1);
   CHECK(much.drops == 0);
   want(h, Want::pigment_g, "0.3");
-  const Planned little = planned_of(h);
+  const Planned little = planned_now(h);
   CHECK(little.rest_spoons == 0);
   CHECK(little.drops > 0);
   CHECK(little.drops <= most_counted);
@@ -177,7 +170,7 @@ TEST_CASE("dried paint weighs more than its pigment and less than wet") {
   Hands h;
   h.tap("pigment pb29");
   want(h, Want::dried_g, "20");
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   CHECK(p.pigment_g < 20);
   CHECK(p.pigment_g + p.binder_g > 20);
 }
@@ -223,9 +216,9 @@ TEST_CASE("again: the same pigments and binder, scaled, and whose child it is") 
   make_again(h.b, first, h.now());
   CHECK(h.b.screen == Screen::plan);
   CHECK(h.b.plan.binder == "gum_12_honey");
-  CHECK(planned_of(h).pigment_g == Approx(12));
+  CHECK(planned_now(h).pigment_g == Approx(12));
   want(h, Want::pigment_g, "24");
-  CHECK(planned_of(h).pigments[0].grams == Approx(16));
+  CHECK(planned_now(h).pigments[0].grams == Approx(16));
   h.tap("begin");
   CHECK(h.b.folded->again_of == first);
 }
@@ -324,7 +317,7 @@ TEST_CASE("the plan goes with the batch: what is to be weighed, for which pans")
   Hands h;
   for (const char* id : {"pb28", "pb29"}) h.choose(id);
   want(h, Want::pans, "6");
-  const Planned p = planned_of(h);
+  const Planned p = planned_now(h);
   const std::string pan = h.b.plan.pan;
   h.tap("begin");
   CHECK(h.count<session::Planned>() == 1);
