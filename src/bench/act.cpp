@@ -32,6 +32,7 @@ std::optional<Screen> screen_of(PadKind pad) {
 
 // The tab of Slab takes up what was left there.
 void turn_to(Bench& bench, Screen screen, const Now& now, Effects& effects) {
+  if (bench.screen == Screen::book) keep_what_is_typed(bench, now, effects);
   if (screen == Screen::slab && bench.batch.empty() && !bench.plan.go_on.empty())
     return take_up(bench, std::string(bench.plan.go_on), now, effects);
   if (screen == Screen::pans) open_pans_from_top_bar(bench, now);
@@ -39,7 +40,7 @@ void turn_to(Bench& bench, Screen screen, const Now& now, Effects& effects) {
     return open_photos(bench, batch_of(bench.book.page), false, effects);
   if (screen == Screen::binder && bench.shelf_page.card)
     open_making(bench, bench.shelf_page.card->id);
-  if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench, now, effects);
+  if (screen == Screen::book && bench.screen == Screen::book) to_all_batches(bench);
   go_to(bench, screen);
 }
 

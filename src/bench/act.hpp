@@ -50,8 +50,9 @@ bool move_region(Bench& bench, const Pointer& pointer);
 void plan_pigment(Bench& bench, const std::string& card, const Now& now);
 
 void go_to(Bench& bench, Screen screen);
-// Of the Book; what is typed on the open page is kept first.
-void to_all_batches(Bench& bench, const Now& now, Effects& effects);
+void to_all_batches(Bench& bench); // of the Book
+// On a batch's page, before anything else is done in the Book or it is left.
+void keep_what_is_typed(Bench& bench, const Now& now, Effects& effects);
 // Records the open card, if it was changed; false, and says why, where it cannot be kept so.
 bool keep_card(Bench& bench, const Now& now, Effects& effects);
 // What is written on the open card.

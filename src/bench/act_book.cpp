@@ -82,7 +82,7 @@ void step_back(Bench& bench) {
   if (auto page = behind(bench.book.page))
     bench.book.page = *std::move(page);
   else
-    bench.book.page = ListPage{};
+    to_all_batches(bench);
 }
 
 void keep_note(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
@@ -120,16 +120,8 @@ void keep(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
   page.name ? keep_name(bench, page, now, effects) : keep_note(bench, page, now, effects);
 }
 
-// A page that is left with something typed: nothing of it is lost.
-void keep_what_is_typed(Bench& bench, BatchPage& page, const Now& now, Effects& effects) {
-  if (page.name) keep_name(bench, page, now, effects);
-  if (page.note) keep_note(bench, page, now, effects);
-}
-
-bool leads_away(BookPad pad) {
-  return pad == BookPad::to_list || pad == BookPad::compare || pad == BookPad::match ||
-         pad == BookPad::make_again || pad == BookPad::take_up || pad == BookPad::paper ||
-         pad == BookPad::note || pad == BookPad::rename;
+bool stays_with_its_text(BookPad pad) {
+  return pad == BookPad::keep || pad == BookPad::note_text || pad == BookPad::name_text;
 }
 
 void begin_note(BatchPage& page) {
@@ -252,7 +244,7 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
   auto* list = std::get_if<ListPage>(&bench.book.page);
   auto* open = std::get_if<StoryPage>(&bench.book.page);
   auto* both = std::get_if<ComparePage>(&bench.book.page);
-  if (batch && leads_away(pad)) keep_what_is_typed(bench, *batch, now, effects);
+  if (!stays_with_its_text(pad)) keep_what_is_typed(bench, now, effects);
   switch (pad) {
   case BookPad::batch: return choose(bench, arg);
   case BookPad::to_list: return step_back(bench);
@@ -293,10 +285,12 @@ void act_on(Bench& bench, BookPad pad, const std::string& arg, const Now& now, E
 
 }
 
-void to_all_batches(Bench& bench, const Now& now, Effects& effects) {
-  if (auto* page = std::get_if<BatchPage>(&bench.book.page))
-    keep_what_is_typed(bench, *page, now, effects);
-  bench.book.page = ListPage{};
+void to_all_batches(Bench& bench) { bench.book.page = ListPage{}; }
+
+void keep_what_is_typed(Bench& bench, const Now& now, Effects& effects) {
+  auto* page = std::get_if<BatchPage>(&bench.book.page);
+  if (page && page->name) keep_name(bench, *page, now, effects);
+  if (page && page->note) keep_note(bench, *page, now, effects);
 }
 
 void act_on_book(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {

@@ -117,9 +117,17 @@ std::vector<session::TrailPoint> without_breaks(std::vector<session::TrailPoint>
   return points;
 }
 
+std::set<std::string> pigments_in(const session::Batch& batch) {
+  std::set<std::string> out;
+  for (const session::Total& t : batch.totals)
+    if (pigment_of(batch, t.card.id)) out.insert(t.card.id);
+  return out;
+}
+
+// What is right is drawn where it is the same for both.
 TrailView both_trails(const Bench& bench, const session::Batch& a, const session::Batch& b) {
   TrailView t;
-  t.band = kept_band(bench, a.id);
+  if (pigments_in(a) == pigments_in(b)) t.band = kept_band(bench, a.id);
   t.points = without_breaks(trail_at_slab(a).points);
   t.beside = without_breaks(trail_at_slab(b).points);
   t.opened_at = a.opened_at;

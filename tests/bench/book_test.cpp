@@ -125,9 +125,14 @@ TEST_CASE("notes are kept with their batch and shown there") {
 }
 
 TEST_CASE("what is typed on a batch's page is kept by every way off it, but for cancel") {
-  for (const char* way : {"to_list", "book", "compare"}) {
+  for (const std::string way : {"to_list", "book", "compare", "slab", "plan"}) {
     CAPTURE(way);
     Hands h;
+    const auto open_again = [&](const std::string& id) {
+      h.b.screen = Screen::book;
+      h.b.book = {};
+      h.tap("batch " + id);
+    };
     make(h, "pr108", "Kiln red");
     const std::string id = make(h, "pb28", "Weir blue");
     h.tap("book");
@@ -136,14 +141,12 @@ TEST_CASE("what is typed on a batch's page is kept by every way off it, but for 
     h.give(Text{{BookPad::note_text, ""}, "less water"});
     h.tap(way);
     CHECK(std::get<session::Noted>(h.lines.back().event).text == "less water");
-    h.b.book = {};
-    h.tap("batch " + id);
+    open_again(id);
     h.tap("rename");
     h.give(Text{{BookPad::name_text, ""}, "Weir, dark"});
     h.tap(way);
     CHECK(h.b.index.of.at(id).name == "Weir, dark");
-    h.b.book = {};
-    h.tap("batch " + id);
+    open_again(id);
     h.tap("rename");
     h.give(Text{{BookPad::name_text, ""}, ""}); // a batch has a name
     h.tap(way);
@@ -202,6 +205,20 @@ TEST_CASE("two batches compared: what differs is marked, what is the same is not
   CHECK_FALSE(row(CompareView::became).differs);
   h.tap("to_list");
   CHECK(shown(h).batch->name == "A");
+}
+
+TEST_CASE("the range stands behind two trails where both are of the same pigments") {
+  for (const std::string other : {"pb28", "pr108"}) {
+    CAPTURE(other);
+    Hands h;
+    const std::string a = make(h, "pb28", "A"), b = make(h, other, "B");
+    h.tap("book");
+    h.tap("batch " + a);
+    h.tap("compare");
+    h.tap("batch " + b);
+    CHECK(std::get<CompareView>(view(h.b, h.now()).screen).trail.band.has_value() ==
+          (other == "pb28"));
+  }
 }
 
 TEST_CASE("the ghost is a batch judged good before one not judged, and never one judged bad") {
