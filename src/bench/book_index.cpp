@@ -75,6 +75,7 @@ struct Read { // into the entry, line after line
     if (!shows_colour || p.of == session::PhotoOf::swatch) to.entry.photo = p;
   }
   void operator()(const session::Added& a) {
+    if (to.entry.first_in_at == 0) to.entry.first_in_at = line->at;
     if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
     uses_of(a.of)[session::use_minute(line->at)] += micrograms(a);
   }
@@ -152,8 +153,8 @@ std::string searched_in(const BookEntry& entry, const std::string& pigments, con
   for (const session::Judged& judged : entry.verdicts)
     text += "\n" + session::became_words(judged.verdict.as);
   const int offset_min = entry.offset_min.value_or(now.utc_offset_min);
-  text += "\n" + words::date_of(words::day_of(entry.opened_at, offset_min));
-  text += "\n" + words::date(entry.opened_at, offset_min);
+  text += "\n" + words::date_of(words::day_of(made_at(entry), offset_min));
+  text += "\n" + words::date(made_at(entry), offset_min);
   return words::searchable(text);
 }
 

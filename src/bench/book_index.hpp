@@ -33,6 +33,7 @@ using Measured = std::pair<session::Unit, std::string>; // how, and of which car
 struct BookEntry {
   std::string name;
   std::int64_t opened_at = 0;    // ms since 1970
+  std::int64_t first_in_at = 0;  // likewise, when the first of it was put in; 0: nothing was
   std::optional<int> offset_min; // east of UTC, by the clock there
   std::string again_of;          // batch; empty: none
   std::string recipe;            // card that it was planned by; empty: none
@@ -61,6 +62,10 @@ struct BookEntry {
   std::map<Measured, ToolUse> tools;
   std::map<std::string, session::Uses> used_ug; // by card
 };
+// When it is said to have been made: see session::made_at.
+inline std::int64_t made_at(const BookEntry& entry) {
+  return entry.first_in_at > 0 ? entry.first_in_at : entry.opened_at;
+}
 
 // An entry as far as its lines were read.
 struct ReadEntry {

@@ -54,7 +54,7 @@ MatchView::Of of(const Bench& bench, const std::string& batch, const BookEntry& 
           entry.name,
           bench.photos.there ? image_of(read) : "",
           read.measured->shown,
-          entry.opened_at,
+          made_at(entry),
           entry.offset_min};
 }
 

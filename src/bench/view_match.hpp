@@ -14,7 +14,7 @@ struct MatchView {
   struct Of {
     std::string batch, name, image; // image: of the photo that was read
     std::uint32_t colour = 0;
-    std::int64_t opened_at = 0; // ms since 1970
+    std::int64_t made_at = 0; // ms since 1970
     std::optional<int> offset_min;
   };
   // What makers blame, of the later one against the earlier one.

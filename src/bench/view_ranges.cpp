@@ -51,7 +51,7 @@ StoryView story_view(const Bench& bench, const StoryPage& page) {
     const bool known = entry != bench.index.of.end();
     if (known)
       v.steps.push_back(
-          {entry->second.name, entry->second.opened_at, entry->second.offset_min, step});
+          {entry->second.name, made_at(entry->second), entry->second.offset_min, step});
     else
       v.steps.push_back({"", 0, {}, step});
     v.low = std::min(v.low, step.low);
@@ -66,7 +66,7 @@ StoryView story_view(const Bench& bench, const StoryPage& page) {
     const bool known = entry != bench.index.of.end();
     v.chosen = {"", 0, {}, *note};
     if (known)
-      v.chosen = {entry->second.name, entry->second.opened_at, entry->second.offset_min, *note};
+      v.chosen = {entry->second.name, made_at(entry->second), entry->second.offset_min, *note};
   }
   if (v.steps.empty()) // nobody has felt it: the guess stands alone
     v.steps.push_back({"", 0, {}, {"", {}, v.range.demand, v.range.low, v.range.high}});

@@ -27,7 +27,7 @@ struct RangesView {
 struct StoryView {
   struct Step {
     std::string name;              // of the batch; empty: before the first
-    std::int64_t opened_at = 0;    // ms since 1970
+    std::int64_t made_at = 0;      // ms since 1970
     std::optional<int> offset_min; // by the clock there, where it is known
     PigmentStory::Step of;
   };
@@ -38,7 +38,7 @@ struct StoryView {
   double low = 1, high = 6; // flows that hold everything
   struct Chosen {
     std::string name; // of its batch
-    std::int64_t opened_at = 0;
+    std::int64_t made_at = 0;
     std::optional<int> offset_min;
     PigmentStory::Note note;
   };

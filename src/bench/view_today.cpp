@@ -86,7 +86,7 @@ TodayView::Again again_view(const Bench& bench, const std::string& id) {
   TodayView::Again v{{TodayPad::again, id}, name_of_batch(bench, id)};
   if (const Folded batch = kept_fold(bench, id)) v.colour = session::colour_of(*batch);
   if (const auto entry = bench.index.of.find(id); entry != bench.index.of.end()) {
-    v.opened_at = entry->second.opened_at;
+    v.made_at = made_at(entry->second);
     v.offset_min = entry->second.offset_min;
     const auto& photo = entry->second.photo;
     if (bench.photos.there && photo && photo->of == session::PhotoOf::swatch)

@@ -77,7 +77,7 @@ void photo_of(Sheet& sheet, Rect r, const MatchView::Of& of) {
     framed(sheet, picture, of.image, t.ink);
   }
   const std::string day =
-      words::date(of.opened_at, of.offset_min.value_or(sheet.view.utc_offset_min));
+      words::date(of.made_at, of.offset_min.value_or(sheet.view.utc_offset_min));
   labels(sheet, {name.x - padding_mm, name.y, name.w + 2 * padding_mm, name.h}, plain(t),
          {{of.name, {cap::clear, true, cap::small}, false, 1}, {day, small, true, 1}},
          Anchor::left);

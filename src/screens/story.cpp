@@ -51,15 +51,15 @@ void step_row(Sheet& sheet, const RangeChart& c, std::size_t i, const StoryView&
   const StoryView::Step& step = story.steps[i];
   const Rect names = c.row(c.names, i), bars = c.row(c.bars, i);
   const bool guess = step.of.batch.empty();
-  labels(sheet, names, plain(sheet.theme),
-         {{guess ? say(words::SessionSay::known_guess) : step.name,
-           {cap::clear, !guess, cap::small},
-           guess,
-           2},
-          {guess ? ""
-                 : words::date(step.opened_at, step.offset_min.value_or(sheet.view.utc_offset_min)),
-           clean_letters, true, 1}},
-         Anchor::left);
+  labels(
+      sheet, names, plain(sheet.theme),
+      {{guess ? say(words::SessionSay::known_guess) : step.name,
+        {cap::clear, !guess, cap::small},
+        guess,
+        2},
+       {guess ? "" : words::date(step.made_at, step.offset_min.value_or(sheet.view.utc_offset_min)),
+        clean_letters, true, 1}},
+      Anchor::left);
   const double y = bars.y + bars.h * 0.72;
   interval(sheet, c, y, step.of.low, step.of.demand, step.of.high, !guess);
   for (const PigmentStory::Note& note : step.of.notes)
@@ -81,9 +81,9 @@ void was(Sheet& sheet, const RangeChart& c, const StoryView& story) {
 
 std::string said_of_note(const StoryView& story, int utc_offset_min) {
   if (!story.chosen) return say(Say::range_not_felt);
-  const auto& [name, opened_at, offset_min, note] = *story.chosen;
+  const auto& [name, made_at, offset_min, note] = *story.chosen;
   const std::string said =
-      say(Say::range_note, {name, words::date(opened_at, offset_min.value_or(utc_offset_min)),
+      say(Say::range_note, {name, words::date(made_at, offset_min.value_or(utc_offset_min)),
                             session::feel_words(note.as)});
   return note.set_aside ? said + " (" + say(Say::range_left_out) + ")" : said;
 }

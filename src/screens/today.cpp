@@ -263,7 +263,7 @@ void again_pad(Sheet& sheet, const bench::Pad& at, const TodayView::Again& again
            g.ink);
   const std::string made =
       say(Say::again_made,
-          {words::date(again.opened_at, again.offset_min.value_or(sheet.view.utc_offset_min))});
+          {words::date(again.made_at, again.offset_min.value_or(sheet.view.utc_offset_min))});
   labels(sheet, {in.x, in.y + h, in.w, in.h - h}, g,
          {{again.name, clean_bold, false, 2}, {made, small, true, 1}}, Anchor::left);
 }

@@ -204,10 +204,10 @@ double seconds_of(const Batch& batch, Stage stage);
 
 // The pass that runs now.
 const Pass* running(const Batch& batch);
-// The last test dot that stands.
 // ms since 1970: when the first of it was put in; until then when it was opened, which may have
 // been days before.
 std::int64_t made_at(const Batch& batch);
+// The last test dot that stands.
 std::optional<Specks> last_dot(const Batch& batch);
 // The last trouble that stands.
 std::optional<TroubleKind> last_trouble(const Batch& batch);

@@ -73,7 +73,7 @@ void add_full(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
     View v = view(b, at());
     auto& today = std::get<TodayView>(v.screen);
     for (auto& wait : today.waits) wait = wait_of(wait.due);
-    for (auto& again : today.again) again.name = long_name, again.opened_at = now_ms;
+    for (auto& again : today.again) again.name = long_name, again.made_at = now_ms;
     out.push_back({std::string("today, ") + (second ? "second page" : "full") + on, mm, v});
   }
   auto& today = std::get<TodayView>(out.back().view.screen);
