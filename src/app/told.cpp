@@ -124,12 +124,16 @@ Json in_px(const bench::Rect& box, double px_per_mm) {
   return {box.x * px_per_mm, box.y * px_per_mm, box.w * px_per_mm, box.h * px_per_mm};
 }
 
-// Below the card, as it is drawn (screens/tablet.cpp), and as high as there is room for.
+// Below the bank card, and as high as there is room for; where there is hardly any, to its right,
+// and where there is none at all, over its lower edge.
 bench::Rect free_place(const bench::Rect& main, double drawn_at) {
-  constexpr double card_h = 53.98, enough = 12, air = bench::gap_mm / 2;
-  const double below = main.centre().y + card_h / drawn_at / 2 + air;
-  const double last = main.bottom() - air, y = std::max(below, last - enough);
-  return {main.x + bench::gap_mm, y, main.w - 2 * bench::gap_mm, last - y};
+  constexpr double enough = 12, least_h = 9, least_w = 30, air = bench::gap_mm / 2;
+  const bench::Rect card = screens::bank_card(main, drawn_at).at;
+  const double last = main.bottom() - air, right = main.right() - bench::gap_mm;
+  const double beside = right - card.right() - air, below = last - card.bottom() - air;
+  if (below < least_h && beside >= least_w) return {right - beside, last - enough, beside, enough};
+  const double h = std::clamp(below, least_h, enough), x = main.x + bench::gap_mm;
+  return {x, last - h, right - x, h};
 }
 
 std::string counted(const bench::View& view) {

@@ -45,6 +45,14 @@ void draw_ranges(Sheet& sheet, const bench::RangesView& ranges);
 void draw_story(Sheet& sheet, const bench::StoryView& story);
 void draw_compare(Sheet& sheet, const bench::CompareView& compare);
 void draw_tablet(Sheet& sheet, const bench::TabletView& tablet);
+// The bank card (ISO/IEC 7810, ID-1) in the middle of its place, in mm, as large as it is on the
+// glass where the display draws everything smaller; upright where it cannot lie, and cut where it
+// cannot stand.
+struct BankCard {
+  Rect at;
+  bool lies = true;
+};
+BankCard bank_card(const Rect& area, double drawn_at);
 void draw_binder(Sheet& sheet, const bench::BinderView& binder);
 void draw_strength(Sheet& sheet, const bench::BinderView& binder); // of a jar of it
 

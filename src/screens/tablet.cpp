@@ -17,9 +17,16 @@ using bench::TabletPad;
 using Say = words::TabletSay;
 using words::say;
 
-namespace {
+BankCard bank_card(const Rect& area, double drawn_at) {
+  constexpr double card_w = 85.60, card_h = 53.98; // ISO/IEC 7810, ID-1
+  const bench::Point c = area.centre();
+  const double w = card_w / drawn_at, h = card_h / drawn_at;
+  const bool lies = w <= area.w && h <= area.h;
+  const double across = lies ? w : std::min(h, area.w), down = std::min(lies ? h : w, area.h);
+  return {{c.x - across / 2, c.y - down / 2, across, down}, lies};
+}
 
-constexpr double card_w = 85.60, card_h = 53.98; // ISO/IEC 7810, ID-1
+namespace {
 
 std::string key_does(const bench::PadId& pad) {
   if (pad.kind == SlabPad::felt) return feel_words(*session::feel_named(pad.arg));
@@ -48,11 +55,7 @@ void draw_card(Sheet& sheet, double drawn_at) {
   const Theme& t = sheet.theme;
   const Rect& area = sheet.view.layout.main;
   panel(sheet, area);
-  const bench::Point c = area.centre();
-  const double w = card_w / drawn_at, h = card_h / drawn_at; // its true size on the glass
-  const bool lies = w <= area.w && h <= area.h;
-  const double across = lies ? w : std::min(h, area.w), down = std::min(lies ? h : w, area.h);
-  const Rect card{c.x - across / 2, c.y - down / 2, across, down};
+  const auto [card, lies] = bank_card(area, drawn_at);
   sheet.shapes.push_back(Box{card, lies ? 3.18 : 0, t.bench, t.ink, outline_mm});
   labels(sheet, inset(card, 4), plain(t),
          {{say(lies ? Say::card_hold : Say::card_hold_upright), clean_bold, false, 3},

@@ -1,5 +1,6 @@
 // What the page is told of a screen: a name for every pad, the material first, and what is chosen.
 #include "app/told.hpp"
+#include "screens/parts.hpp"
 #include "screens/views.hpp"
 
 #include <doctest/doctest.h>
@@ -83,17 +84,22 @@ TEST_CASE("the tab one is on, what is chosen, and where the page has room") {
     CHECK(all.contains("free") == has_room);
     if (!has_room) continue;
     ++free;
-    const double card_w = 85.60, card_h = 53.98; // as it is drawn, in the middle of its place
     const bench::Rect main = c.view.layout.main;
-    for (const double drawn_at : {tablet->drawn_at, 0.93}) { // a display smaller than the least
+    for (const double drawn_at : {tablet->drawn_at, 0.93, 0.66, 0.48}) { // smaller than the least
       bench::View view = c.view;
       std::get<bench::TabletView>(view.screen).drawn_at = drawn_at;
       const Json free_place = told(view)["free"];
-      const double y = free_place[1], high = free_place[3];
-      CHECK(y > (main.centre().y + card_h / drawn_at / 2) * px_per_mm);
-      CHECK(free_place[2].get<double>() > card_w / 2 * px_per_mm);
-      CHECK(high >= 9 * px_per_mm);
-      CHECK(y + high < main.bottom() * px_per_mm);
+      const double x = free_place[0], y = free_place[1], w = free_place[2], h = free_place[3];
+      const bench::Rect card = screens::bank_card(main, drawn_at).at;
+      CAPTURE(drawn_at);
+      const bool below = y > card.bottom() * px_per_mm, beside = x > card.right() * px_per_mm;
+      const bool room = main.bottom() - card.bottom() >= 9 + bench::gap_mm ||
+                        main.right() - card.right() >= 30 + 1.5 * bench::gap_mm;
+      CHECK((below || beside) == room);
+      CHECK(w >= 20 * px_per_mm);
+      CHECK(h >= 9 * px_per_mm);
+      CHECK(x + w < main.right() * px_per_mm);
+      CHECK(y + h < main.bottom() * px_per_mm);
     }
   }
   CHECK(here > 0);
