@@ -21,15 +21,15 @@ struct Reader {
   const Arguments& given;
   std::optional<words::Error> error = {};
 
-  // `read` takes the text and answers with an optional value.
+  // `read` takes the text and answers with an optional value; `what` says of which kind it is.
   template <class Into, class Read>
-  void take(const std::string& option, Into& into, Read read) {
+  void take(const std::string& option, Into& into, Read read, Say what) {
     const auto text = given.value(option);
     if (!text || error) return;
     if (auto value = read(*text))
       into = *value;
     else
-      error = words::Error{Say::option_bad_value, {option, *text}};
+      error = words::Error{Say::option_bad_value, {option, *text, words::Inner({what, {}})}};
   }
 };
 
@@ -75,11 +75,12 @@ bool is_file(const std::string& path) {
 }
 
 words::Result<WindowOptions> window_options(const std::vector<std::string>& given) {
-  const auto arguments =
-      commands::parse(given, {{"--studio", "--size", "--mm", "--hand", "--fault"},
-                              {"--night", "--full-screen", "--as-studio", "--report"},
-                              0,
-                              1});
+  const auto arguments = commands::parse(given,
+                                         {{"--studio", "--size", "--mm", "--hand", "--fault"},
+                                          {"--night", "--full-screen", "--as-studio", "--report"},
+                                          0,
+                                          1},
+                                         "");
   if (!arguments) return tl::make_unexpected(arguments.error());
   WindowOptions o;
   Reader reader{*arguments};
@@ -89,10 +90,10 @@ words::Result<WindowOptions> window_options(const std::vector<std::string>& give
     if (!is_file(*o.pack)) return words::failure(Say::no_such_file, {*o.pack});
     if (o.studio) return words::failure(Say::pack_or_studio, {*o.pack});
   }
-  reader.take("--size", o.size, parse_pixels);
-  reader.take("--mm", o.mm, parse_mm);
-  reader.take("--hand", o.hand, hand_named);
-  reader.take("--fault", o.fault, disk::parse_fault);
+  reader.take("--size", o.size, parse_pixels, Say::option_pixels);
+  reader.take("--mm", o.mm, parse_mm, Say::option_mm);
+  reader.take("--hand", o.hand, hand_named, Say::option_hand);
+  reader.take("--fault", o.fault, disk::parse_fault, Say::option_fault);
   o.night = arguments->has("--night");
   o.full_screen = arguments->has("--full-screen");
   o.as_studio = arguments->has("--as-studio");
@@ -103,10 +104,12 @@ words::Result<WindowOptions> window_options(const std::vector<std::string>& give
 
 words::Result<PictureOptions> picture_options(const std::vector<std::string>& given) {
   const auto arguments = commands::parse(
-      given, {{"--studio", "--batch", "--at", "--size", "--mm", "--hand", "--taps", "--out"},
-              {"--night"},
-              1,
-              1});
+      given,
+      {{"--studio", "--batch", "--at", "--size", "--mm", "--hand", "--taps", "--out"},
+       {"--night"},
+       1,
+       1},
+      "picture");
   if (!arguments) return tl::make_unexpected(arguments.error());
   PictureOptions o;
   Reader reader{*arguments};
@@ -115,11 +118,11 @@ words::Result<PictureOptions> picture_options(const std::vector<std::string>& gi
   o.screen = *screen;
   o.studio = arguments->value("--studio");
   o.batch = arguments->value("--batch");
-  reader.take("--at", o.at, moment_of);
-  reader.take("--size", o.size, parse_pixels);
-  reader.take("--mm", o.mm, parse_mm);
-  reader.take("--hand", o.hand, hand_named);
-  reader.take("--taps", o.taps, pads_named);
+  reader.take("--at", o.at, moment_of, Say::option_moment);
+  reader.take("--size", o.size, parse_pixels, Say::option_pixels);
+  reader.take("--mm", o.mm, parse_mm, Say::option_mm);
+  reader.take("--hand", o.hand, hand_named, Say::option_hand);
+  reader.take("--taps", o.taps, pads_named, Say::option_pads);
   o.night = arguments->has("--night");
   o.out = arguments->value("--out").value_or("");
   if (reader.error) return tl::make_unexpected(*reader.error);

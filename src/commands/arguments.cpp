@@ -59,13 +59,16 @@ struct Parser {
   }
 };
 
-// The command's first line of the help, up to what it says about it.
+// The command's first line of the help, up to what it says about it; there uses are aligned.
 std::string usage_of(const std::string& command) {
-  const std::string help = words::say(Say::help), begins = "slabside " + command + ' ';
-  std::size_t at = help.find('\n' + begins);
-  if (at == std::string::npos) return begins;
-  const std::string line = help.substr(at + 1, help.find('\n', at + 1) - at - 1);
-  return line.substr(0, line.find("   "));
+  const std::string help = words::say(Say::help);
+  const std::size_t at = help.find("\nslabside " + command + ' ') + 1;
+  std::string line = help.substr(at, help.find('\n', at) - at);
+  line = line.substr(0, line.find("   "));
+  line.erase(
+      std::unique(line.begin(), line.end(), [](char a, char b) { return a == ' ' && b == ' '; }),
+      line.end());
+  return line;
 }
 
 std::optional<words::Error> fault_of_words(const Arguments& found, const Accepted& accepted,

@@ -40,10 +40,10 @@ struct Arguments {
 };
 
 // "--studio DIR" and "--studio=DIR", the only way for a value that reads as an option; behind "--"
-// everything is a word. `command` is what the help calls it. Errors: unknown_option,
-// option_twice, option_without_value, option_with_value, word_missing, word_too_many; what `needed`
-// says.
+// everything is a word. `command` is what the help calls it, and of those that it tells. Errors:
+// unknown_option, option_twice, option_without_value, option_with_value, word_missing,
+// word_too_many; what `needed` says.
 words::Result<Arguments> parse(const std::vector<std::string>& given, const Accepted& accepted,
-                               const std::string& command = {});
+                               const std::string& command);
 
 }

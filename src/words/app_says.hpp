@@ -10,7 +10,13 @@ namespace words {
 enum class AppSay {
   display_may_sleep,
   display_kept_awake,
-  option_bad_value,
+  option_bad_value, // 0: option, 1: what was given, 2: what it is
+  option_pixels,
+  option_mm,
+  option_hand,
+  option_fault,
+  option_moment,
+  option_pads,
   option_missing,
   window_not_opened,
   window_wrong_library, // GLFW's version follows

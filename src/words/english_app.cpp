@@ -7,7 +7,13 @@ std::string_view english(AppSay id) {
   switch (id) {
   case Say::display_may_sleep: return "The desktop would not keep the display awake: {0}";
   case Say::display_kept_awake: return "a batch lies on the slab";
-  case Say::option_bad_value: return "{0} cannot be “{1}”. “slabside help” shows what it can be.";
+  case Say::option_bad_value: return "{0} cannot be “{1}”. It is {2}.";
+  case Say::option_pixels: return "width x height in pixels, each 1 to 16384, as 1280x800";
+  case Say::option_mm: return "width x height in mm, each 20 to 5000, as 218x136";
+  case Say::option_hand: return "left or right";
+  case Say::option_fault: return "a fault of the disk, as fail-write:3:EIO";
+  case Say::option_moment: return "a moment, as 2026-11-25T15:32:00+01:00";
+  case Say::option_pads: return "pads by name, with “;” between them, as “more; bottle”";
   case Say::option_missing: return "{0} is missing. “slabside help” shows what goes behind it.";
   case Say::no_such_file:
     return "“{0}” is neither a command nor a file that is there. “slabside help” names the "

@@ -12,6 +12,14 @@ using app::window_options;
 using Say = words::AppSay;
 using Given = std::vector<std::string>;
 
+namespace {
+
+words::Error bad_value(const std::string& option, const std::string& given, Say what) {
+  return {Say::option_bad_value, {option, given, words::Inner({what, {}})}};
+}
+
+}
+
 TEST_CASE("a window needs no words") {
   const auto o = window_options({});
   REQUIRE(o.has_value());
@@ -38,17 +46,20 @@ TEST_CASE("all a window can be told") {
 }
 
 TEST_CASE("the first wrong value is named, with its option") {
-  for (const Given& given : {Given{"--size", "big"}, {"--mm", "nanx10"}, {"--hand", "both"}}) {
+  for (const auto& [given, what] : {std::pair(Given{"--size", "big"}, Say::option_pixels),
+                                    {Given{"--mm", "nanx10"}, Say::option_mm},
+                                    {Given{"--hand", "both"}, Say::option_hand}}) {
     const auto o = window_options(given);
     REQUIRE(!o.has_value());
-    CHECK(o.error() == words::Error{Say::option_bad_value, {given.begin(), given.end()}});
+    CHECK(o.error() == bad_value(given[0], given[1], what));
   }
   for (const char* option : {"--fault", "--size"})
     CHECK(window_options({option, ""}).error() ==
           words::Error{words::CommandsSay::option_without_value, {option}});
   const auto two = window_options({"--hand", "both", "--size", "big"});
   REQUIRE(!two.has_value());
-  CHECK(two.error().args == words::Args{"--size", "big"}); // in the order of reading, not of typing
+  CHECK(two.error() ==
+        bad_value("--size", "big", Say::option_pixels)); // in the order of reading, not of typing
   CHECK(!window_options({"picture"}).has_value());
   CHECK(!window_options({"--out", "x.png"}).has_value());
 }
@@ -82,7 +93,9 @@ TEST_CASE("a picture wants a screen and a file") {
   CHECK(picture_options({"cellar", "--out", "x.png"}).error() ==
         words::Error{words::PaintSay::unknown_name, {"cellar"}});
   CHECK(picture_options({"plan", "--out", "x.png", "--at", "now"}).error() ==
-        words::Error{Say::option_bad_value, {"--at", "now"}});
+        bad_value("--at", "now", Say::option_moment));
+  CHECK(picture_options({"plan", "--out", "x.png", "--taps", "more; botle"}).error() ==
+        bad_value("--taps", "more; botle", Say::option_pads));
   CHECK(!picture_options({"--out", "x.png"}).has_value());
   CHECK(!picture_options({"plan", "slab", "--out", "x.png"}).has_value());
 }
