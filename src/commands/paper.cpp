@@ -139,13 +139,16 @@ Status make_table(const std::vector<session::Log>& logs, const std::optional<std
   } else {
     const session::Lessons lessons = session::lessons_of(all);
     const auto about = session::by_batch(all);
-    const std::vector<std::string> ids = session::batch_ids(all);
-    for (const std::string& id : ids)
-      if (auto batch = session::fold(about.at(id), id, std::nullopt, lessons);
-          batch && !batch->discarded)
+    std::string discarded;
+    for (const std::string& id : session::batch_ids(all)) {
+      auto batch = session::fold(about.at(id), id, std::nullopt, lessons);
+      if (batch && batch->discarded)
+        discarded = id;
+      else if (batch)
         batches.push_back(*std::move(batch));
-    if (batches.empty() && !ids.empty())
-      return words::failure(Say::show_all_discarded, {ids.back()});
+    }
+    if (batches.empty() && !discarded.empty())
+      return words::failure(Say::show_all_discarded, {discarded});
   }
   if (batches.empty()) return words::failure(Say::show_no_batches);
   const std::string first = batches.front().name;

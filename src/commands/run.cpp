@@ -73,7 +73,7 @@ Status run_show(const Arguments& a, Io io) {
   const auto batch = find_batch(*logs, a.words[0]);
   if (!batch) return tl::make_unexpected(batch.error());
   io.out << (a.has("--json") ? shown_as_json(*batch)
-                             : shown_for_people(*batch) + photos_for_people(*batch, where->home) +
+                             : shown_for_people(*batch, *logs, where->home) +
                                    matched_for_people(*logs, batch->id));
   return 0;
 }

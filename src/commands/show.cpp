@@ -6,6 +6,7 @@
 #include "session/by_batch.hpp"
 #include "session/check_value.hpp"
 #include "session/in_words.hpp"
+#include "session/offsets.hpp"
 #include "studio/photos.hpp"
 #include "studio/utc.hpp"
 #include "studio/worker.hpp"
@@ -80,14 +81,17 @@ void add_standing(Page& page, const paint::Standing& s) {
   page.line(Say::show_water_lost, {amount(s.water_lost_mL, 2)});
 }
 
-void add_material(Page& page, const Total& t) {
+void add_material(Page& page, const Batch& batch, const Total& t) {
   page.line(Say::show_material, {t.card.name, t.card.id, amount(t.grams, 2)});
   if (t.weighed_g > 0) page.line(Say::show_weighed, {number(t.weighed_g, 2)});
   if (t.drops > 0)
     page.line(t.drops == 1 ? Say::show_drop : Say::show_drops,
               {paint::written(t.drops, paint::decimals_as_read(t.drops, 2))});
-  for (const auto& [spoon, count] : t.spoons)
-    page.line(Say::show_spoons, {paint::written(count, paint::decimals_as_read(count, 2)), spoon});
+  for (const auto& [spoon, count] : t.spoons) {
+    const auto card = batch.cards.find(spoon);
+    page.line(Say::show_spoons, {paint::written(count, paint::decimals_as_read(count, 2)),
+                                 card == batch.cards.end() ? spoon : card->second.name});
+  }
   if (t.count_lost) page.line(Say::show_count_lost, {});
 }
 
@@ -166,6 +170,14 @@ std::optional<Batch> latest(const Logs& logs, const std::vector<std::string>& id
   return std::nullopt;
 }
 
+// Some may not be known whole as yet, with the rest on another device.
+words::Error none_listed(const Logs& logs, const std::vector<std::string>& ids,
+                         const Lessons& lessons) {
+  for (const std::string& id : ids)
+    if (fold(logs, id, std::nullopt, lessons)) return {Say::show_all_discarded, {id}};
+  return {Say::show_no_batches, {}};
+}
+
 }
 
 words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string& wanted) {
@@ -176,7 +188,7 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
   if (wanted == "last") {
     auto last = latest(all, ids, lessons);
     return last ? words::Result<Batch>(*std::move(last))
-                : words::failure(Say::show_all_discarded, {ids.back()});
+                : tl::make_unexpected(none_listed(all, ids, lessons));
   }
   if (auto batch = fold(all, wanted, std::nullopt, lessons)) return *std::move(batch);
   std::optional<Batch> named;
@@ -201,31 +213,15 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
   return *std::move(batch);
 }
 
-std::string shown_for_people(const Batch& batch) {
-  Page page;
-  page.line(Say::show_title, {batch.name, batch.id, progress_words(batch.progress),
-                              studio::utc_for_people(batch.opened_at)});
-  if (batch.discarded) page.line(Say::show_discarded, {});
-  const double humidity = batch.places.room.humidity * 100;
-  page.line(Say::show_room, {number(batch.places.room.celsius, 1),
-                             paint::written(humidity, paint::decimals_as_read(humidity)),
-                             batch.room_guessed ? words::say(Say::show_guessed) : ""});
-  add_standing(page, batch.standing);
-  for (const auto& [place, lying] : batch.places.at)
-    page.line(Say::show_place,
-              {place_words(place), amount(paint::grams_of(lying.paint, batch.places.bench), 1)});
-  add_left_on_tools(page, batch.places);
-  for (const Total& total : batch.totals) add_material(page, total);
-  if (batch.swatch) add_swatch(page, *batch.swatch);
-  for (const Pass& pass : batch.passes) add_pass(page, pass);
-  for (const Entry& e : batch.entries) add_note(page, e);
-  if (batch.damaged) page.line(words::PaperSay::show_damaged, {});
-  if (batch.newer) page.line(words::SessionSay::batch_of_newer_format, {});
-  for (const Warning& w : batch.warnings) page.text += printable(warning_words(w)) + "\n";
-  return page.text;
-}
-
 namespace {
+
+// By the clock on the wall beside it.
+std::string opened_words(const Batch& batch, const Offsets& offsets) {
+  for (const Entry& e : batch.entries)
+    if (std::holds_alternative<Opened>(e.event) && !e.withdrawn)
+      return studio::for_people(batch.opened_at, offset_of(offsets, e.ref));
+  return studio::for_people(batch.opened_at, std::nullopt);
+}
 
 std::string of_words(PhotoOf of) {
   using words::PhotosSay;
@@ -256,8 +252,28 @@ void add_photo(Page& page, const Photo& photo, const std::filesystem::path& stud
 
 }
 
-std::string photos_for_people(const Batch& batch, const std::filesystem::path& studio) {
+std::string shown_for_people(const Batch& batch, const std::vector<Log>& logs,
+                             const std::filesystem::path& studio) {
   Page page;
+  page.line(Say::show_title, {batch.name, batch.id, progress_words(batch.progress),
+                              opened_words(batch, offsets_of(logs))});
+  if (batch.discarded) page.line(Say::show_discarded, {});
+  const double humidity = batch.places.room.humidity * 100;
+  page.line(Say::show_room, {number(batch.places.room.celsius, 1),
+                             paint::written(humidity, paint::decimals_as_read(humidity)),
+                             batch.room_guessed ? words::say(Say::show_guessed) : ""});
+  add_standing(page, batch.standing);
+  for (const auto& [place, lying] : batch.places.at)
+    page.line(Say::show_place,
+              {place_words(place), amount(paint::grams_of(lying.paint, batch.places.bench), 1)});
+  add_left_on_tools(page, batch.places);
+  for (const Total& total : batch.totals) add_material(page, batch, total);
+  if (batch.swatch) add_swatch(page, *batch.swatch);
+  for (const Pass& pass : batch.passes) add_pass(page, pass);
+  for (const Entry& e : batch.entries) add_note(page, e);
+  if (batch.damaged) page.line(words::PaperSay::show_damaged, {});
+  if (batch.newer) page.line(words::SessionSay::batch_of_newer_format, {});
+  for (const Warning& w : batch.warnings) page.text += printable(warning_words(w)) + "\n";
   for (const Photo& photo : bench::photos_of(batch)) add_photo(page, photo, studio);
   return page.text;
 }
@@ -265,12 +281,12 @@ std::string photos_for_people(const Batch& batch, const std::filesystem::path& s
 namespace {
 
 // Empty for one that stands in no list.
-std::string line_of_list(const std::optional<Batch>& batch) {
+std::string line_of_list(const std::optional<Batch>& batch, const Offsets& offsets) {
   Page page;
   if (!batch || batch->discarded) return "";
   const auto& ratio = batch->standing.binder_ratio;
   page.line(Say::list_batch,
-            {batch->id, studio::utc_for_people(batch->opened_at), progress_words(batch->progress),
+            {batch->id, opened_words(*batch, offsets), progress_words(batch->progress),
              ratio ? amount(*ratio, 2) : "–", batch->name});
   return page.text;
 }
@@ -281,11 +297,12 @@ std::string list_for_people(const std::vector<Log>& logs) {
   const Logs all = all_of(logs);
   const Lessons lessons = lessons_of(all);
   const auto about = by_batch(all);
+  const Offsets offsets = offsets_of(logs);
   const std::vector<std::string> ids = batch_ids(all);
   std::vector<std::string> lines(ids.size());
   const auto each_second = [&](std::size_t from) {
     for (std::size_t i = from; i < ids.size(); i += 2)
-      lines[i] = line_of_list(fold(about.at(ids[i]), ids[i], std::nullopt, lessons));
+      lines[i] = line_of_list(fold(about.at(ids[i]), ids[i], std::nullopt, lessons), offsets);
   };
   studio::do_both([&] { each_second(0); }, [&] { each_second(1); });
   return std::accumulate(lines.begin(), lines.end(), std::string());

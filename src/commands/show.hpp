@@ -20,11 +20,10 @@ words::Result<session::Batch> find_batch(const std::vector<session::Log>& logs,
 // An open batch stands as it was at its last line. Amounts are a value and its standard
 // uncertainty `u`; absent numbers are null.
 std::string shown_as_json(const session::Batch& batch);
-std::string shown_for_people(const session::Batch& batch);
-
-// A line for each of its photos, in the studio at that path: of what, what the hand said of a dot,
-// and where the file is gone.
-std::string photos_for_people(const session::Batch& batch, const std::filesystem::path& studio);
+// With a line for each of its photos, in the studio at that path: of what, what the hand said of a
+// dot, and where the file is gone.
+std::string shown_for_people(const session::Batch& batch, const std::vector<session::Log>& logs,
+                             const std::filesystem::path& studio);
 
 // One line a batch, oldest first.
 std::string list_for_people(const std::vector<session::Log>& logs);

@@ -157,8 +157,7 @@ TEST_CASE("an option without its value is named, and not the one behind it") {
 }
 
 TEST_CASE("where a word is missing the command's usage is said") {
-  CHECK(
-      has(run({"show"}).err, "A word is missing: slabside show  BATCH [--studio DIR] [--json]\n"));
+  CHECK(has(run({"show"}).err, "A word is missing: slabside show BATCH [--studio DIR] [--json]\n"));
   CHECK(has(run({"check"}).err, "A word is missing: slabside check DIR\n"));
 }
 

@@ -165,7 +165,7 @@ void fold_all(const std::vector<Log>& logs) {
     }
     if (batch->newer) must(batch->totals.empty(), "nothing is summed of a newer format");
     commands::shown_as_json(*batch);
-    commands::shown_for_people(*batch);
+    commands::shown_for_people(*batch, logs, {});
   }
   commands::list_for_people(logs);
 }

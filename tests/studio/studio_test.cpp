@@ -148,7 +148,8 @@ TEST_CASE("everything is read, at home and adrift, and what cannot be read is sa
 
 TEST_CASE("moments in UTC") { // date(1) -u -d @1795617120, @951782399, @-1
   CHECK(studio::utc_for_files(1795617120999) == "2026-11-25T143200Z");
-  CHECK(studio::utc_for_people(951782399000) == "2000-02-28 23:59 UTC");
+  CHECK(studio::for_people(951782399000, std::nullopt) == "2000-02-28 23:59 UTC");
+  CHECK(studio::for_people(951782399000, 60) == "2000-02-29 00:59");
   CHECK(studio::utc_for_files(-1000) == "1969-12-31T235959Z");
 }
 
