@@ -156,6 +156,9 @@ private:
     column.filled = contents_[at].filled;
     if (out_.headings) column.heading = cell_of(table_.rows[*out_.headings], at);
     column.unit = unit_in(column.heading);
+    const auto by_heading = role_in(column.heading);
+    const bool names = many_of(contents_[at].liquids, contents_[at]);
+    if (by_heading && liquid_of(*by_heading) && names) named_.insert(*by_heading);
     const auto said = asked_.columns.find(at);
     if (said == asked_.columns.end()) return;
     be(at, said->second.role, {Say::why_asked, {}});
@@ -189,6 +192,8 @@ private:
     if (by_heading == Role::pigment && amounts) return be(at, Role::amount, {Say::why_heading, {}});
     if (by_heading == Role::amount && many_of(content.pigments, content))
       return be_by_cells(at, Role::pigment, content.pigments, Say::why_cells_pigments);
+    if (by_heading && amounts && named_.count(*by_heading)) // "Binder" and "Binder amount"
+      return be(at, Role::amount, {Say::why_heading, {}});
     if (by_heading) return be(at, *by_heading, {Say::why_heading, {}});
     guess_by_cells(at);
   }
@@ -308,6 +313,7 @@ private:
   const Names& names_;
   const Asked& asked_;
   std::vector<Content> contents_;
+  std::set<Role> named_; // liquids that a column of names stands for
   Layout out_;
 };
 
