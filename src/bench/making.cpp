@@ -171,7 +171,8 @@ std::string lot_of_jar(const Bench& bench) {
 bool is_preserved(const Bench& bench) {
   if (bench.binder.preserved) return *bench.binder.preserved;
   const auto* making = making_in_hand(bench);
-  return making && session::begun(*making, session::MakingStep::preserve);
+  const auto* step = making ? session::begun(*making, session::MakingStep::preserve) : nullptr;
+  return step && (step->g > 0 || step->drops > 0); // ticked without an amount: it may be none
 }
 
 std::string keep_until(const Bench& bench, const Now& now) {

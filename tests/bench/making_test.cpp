@@ -113,6 +113,8 @@ TEST_CASE("what is left of the gum is what there is, and it goes with the first 
   CHECK(last_making(h).takes[0].g == 50);
   CHECK(shown(h).dust); // it is being poured
   CHECK_FALSE(h.shows("gum"));
+  h.tap("step steep");
+  CHECK_FALSE(shown(h).dust);
 }
 
 TEST_CASE("a step begins with a tap, runs, rings, and is done when the next one begins") {
@@ -203,6 +205,11 @@ TEST_CASE("without a preservative it keeps two weeks, and a tap says otherwise")
   open_making_of_honey(h);
   CHECK(shown(h).keep_until == "2026-12-09"); // none is in yet
   h.tap("step gum");
+  h.tap("step preserve"); // ticked, and nobody says how much: it may be none
+  CHECK(shown(h).keep_until == "2026-12-09");
+  h.tap("take_step_back");
+  h.tap("dose");
+  h.type("3");
   h.tap("step preserve");
   CHECK(shown(h).keep_until == "2027-02-25");
   h.tap("take_step_back");
