@@ -69,20 +69,28 @@ bool is_planned(const Bench& bench, const Card& card) {
                              [&](const auto& take) { return take.of == card.id; });
 }
 
-// Another honey or glycerin than the planned one, of which there is none.
-bool gives_way(const Bench& bench, const std::vector<Card>& materials, const Card& card) {
+// Another honey or glycerin than the planned one.
+bool stands_behind(const Bench& bench, const std::vector<Card>& materials, const Card& card) {
   const bool sweet = card.kind() == CardKind::honey || card.kind() == CardKind::glycerin;
-  if (!sweet || used(bench, card) || is_planned(bench, card)) return false;
+  if (!sweet || is_planned(bench, card)) return false;
   return std::any_of(materials.begin(), materials.end(), [&](const Card& other) {
     return other.kind() == card.kind() && is_planned(bench, other);
   });
 }
 
-// A second binder, or another second liquid of its kind: it went in while the one before it was
-// there already, used before it or not at all.
+bool lay_there_from_the_start(const session::Batch& batch, const Card& card) {
+  return std::any_of(batch.entries.begin(), batch.entries.end(), [&](const session::Entry& e) {
+    const auto* laid = std::get_if<session::LaidOut>(&e.event);
+    return laid && laid->card->id == card.id && e.clock <= batch.entries.front().clock;
+  });
+}
+
+// A second binder, or another second liquid of its kind, that had no pad before it went in: the one
+// before it was there already, used before it or not at all.
 bool came_later(const Bench& bench, const std::vector<Card>& materials, const Card& card) {
   if (!session::is_liquid(card.kind()) || !used(bench, card) || is_planned(bench, card))
     return false;
+  if (lay_there_from_the_start(*bench.folded, card)) return stands_behind(bench, materials, card);
   const auto& totals = bench.folded->totals;
   const auto first = std::find_if(totals.begin(), totals.end(), [&](const session::Total& t) {
     return t.card.kind() == card.kind();
@@ -167,7 +175,7 @@ std::vector<PadId> material_pads(const Bench& bench) {
   const std::vector<Card> there = materials_of(bench);
   std::vector<Card> usual, later;
   for (const Card& card : there)
-    if (!gives_way(bench, there, card))
+    if (used(bench, card) || !stands_behind(bench, there, card))
       (came_later(bench, there, card) ? later : usual).push_back(card);
   add_what_is_always_there(bench, usual);
   const std::vector<PadId> in_order = pads_for(all, solids.size() > 1);

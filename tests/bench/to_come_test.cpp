@@ -66,4 +66,39 @@ TEST_CASE("no pad moves while what was planned goes in, and its honey is the onl
   }
 }
 
+// Whatever the recipe names, and whatever else goes in: a hand knows the pads by heart.
+TEST_CASE("no pad moves while anything that has one goes in") {
+  const std::vector<std::vector<std::string>> liquids{{"gum_12", "glycerin"},
+                                                      {"gum_12", "honey_pure"},
+                                                      {"gum_12"},
+                                                      {"gum_12", "water", "glycerin"}};
+  for (const bool own_honey : {false, true})
+    for (const auto& of : liquids) {
+      Hands h;
+      session::RecipeCard recipe;
+      recipe.pigments = {{"pb28", session::SaidIn::spoons, 1, "teaspoon"}};
+      for (const std::string& liquid : of)
+        recipe.liquids.push_back({liquid, session::SaidIn::drops, 7, "dropper"});
+      recipe.per_spoons = 1;
+      recipe.per_with = "teaspoon";
+      if (own_honey || std::count(of.begin(), of.end(), "honey_pure"))
+        on_shelf(h, {"honey_pure", "Honey",
+                     session::LiquidCard{session::CardKind::honey, {.honey = 1}}});
+      on_shelf(h, recipe_card("r", "By the spoon", recipe));
+      for (const char* pad : {"recipes", "recipe r", "begin"}) h.tap(pad);
+      const auto named = [&] {
+        std::string out;
+        for (const PadId& pad : material_pads(h.b)) out += name_of(pad) + "; ";
+        return out;
+      };
+      const std::string before = named();
+      for (const PadId& pad : material_pads(h.b)) {
+        if (pad.kind != SlabPad::add || pad.arg == "pb28") continue;
+        CAPTURE(pad.arg);
+        for (int i = 0; i < 8; ++i) h.tap("add " + pad.arg);
+        CHECK(named() == before);
+      }
+    }
+}
+
 }
