@@ -21,6 +21,15 @@ bool is_wet(const Batch& batch) {
   return false;
 }
 
+// By the hand, or by a dot: what was forgotten until then is left out of it.
+bool is_judged(const Batch& batch) {
+  for (const Feeling& felt : batch.feelings)
+    if (felt.as == Feel::right) return true;
+  for (const Entry& e : batch.entries)
+    if (!e.withdrawn && std::holds_alternative<Dot>(e.event)) return true;
+  return false;
+}
+
 const Card* card_of(const Batch& batch, const std::string& id) {
   const auto known = batch.cards.find(id);
   return known == batch.cards.end() ? nullptr : &known->second;
@@ -50,14 +59,14 @@ std::optional<int> drops_to_come(const ToCome& one, const Measures& of) {
 std::vector<ToCome> to_come(const Batch& batch) {
   std::vector<ToCome> out;
   if (!batch.plan || batch.progress != Progress::open || batch.newer) return out;
-  const bool wet = is_wet(batch);
+  const bool wet = is_wet(batch), judged = is_judged(batch);
   const double share = pigment_share(batch);
   for (const Planned::Take& take : batch.plan->of.takes) {
     const Card* card = card_of(batch, take.of);
     if (!card || !take.g || card->kind() == CardKind::binder) continue;
     const bool pigment = card->kind() == CardKind::pigment;
-    if (pigment && wet) continue;
     const double wanted = pigment ? *take.g : *take.g * share, there = grams_in(batch, take.of);
+    if (pigment && wet && (there > 0 || judged)) continue;
     const ToCome one{card, wanted - there, there};
     const bool counted =
         is_liquid(card->kind()) && drops_to_come(one, measures_in(batch, *card)) == 0;

@@ -66,6 +66,19 @@ TEST_CASE("less pigment than planned is as much as there is, once it is wet") {
   CHECK(asked(w) == "honey 0.30; water 1.50; ");
 }
 
+TEST_CASE("a pigment of which nothing was weighed is asked for until the paint is judged") {
+  make::Writer w = opened();
+  w.put("b", of_both());
+  w.put("b", Added{"blue", Unit::g, 20, ""});
+  w.put("b", Added{"gum", Unit::g, 9, ""});
+  CHECK(asked(w) == "red 10.00; honey 0.40; water 2.00; ");
+  w.put("b", Felt{Feel::too_sticky});
+  CHECK(asked(w) == "red 10.00; honey 0.40; water 2.00; ");
+  SUBCASE("by hand") { w.put("b", Felt{Feel::right}); }
+  SUBCASE("by a dot") { w.put("b", Dot{Specks::few}); }
+  CHECK(asked(w) == "honey 0.40; water 2.00; ");
+}
+
 TEST_CASE("of two plans the last counts; one that was withdrawn does not") {
   make::Writer w = opened();
   w.put("b", of_both());
