@@ -60,6 +60,9 @@ words::Result<double> set_wanted(Bench& bench, double value) {
     return words::failure(words::BenchSay::pans_not_whole,
                           {words::Number(std::floor(value), 0), words::Number(std::ceil(value), 0),
                            words::Number(value, 1)});
+  if (bench.plan.want == Want::pans && value > session::Planned::most_pans)
+    return words::failure(words::BenchSay::pans_too_many,
+                          {words::Number(value, 0), words::Number(session::Planned::most_pans, 0)});
   if (const auto fits = paint::grams_weighed(value); !fits)
     return tl::make_unexpected(fits.error());
   bench.plan.wanted = value;

@@ -92,6 +92,7 @@ bool is_nameless(const Opened& opened); // nothing but spaces is no name
 // counts.
 struct Planned {
   static constexpr std::string_view word = "planned";
+  static constexpr int most_pans = 1000; // of a batch
   struct Take {
     std::string of;          // card
     std::optional<double> g; // absent: as much as it turns out to want

@@ -13,8 +13,8 @@ namespace {
 
 constexpr const char* format_name = "slabside-session";
 constexpr double most_g = 5000;
+constexpr std::int64_t most_pans = Planned::most_pans;
 constexpr double most_price = 1e9;
-constexpr std::int64_t most_pans = 1000;
 constexpr std::int64_t far = std::int64_t{1} << 53;
 
 struct UnitField {

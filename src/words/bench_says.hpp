@@ -36,6 +36,7 @@ enum class BenchSay {
   nothing_wanted,
   amount_cannot_be,
   pans_not_whole,
+  pans_too_many,       // 0: so many, 1: at most
   drops_doubted,       // g: 0 by the card, 1 as typed
   left_doubted,        // g: 0 by count, 1 as typed
   more_than_left,      // likewise

@@ -47,6 +47,7 @@ std::string_view english(BenchSay id) {
     return "This batch was discarded elsewhere. Book has it back, under “discarded”.";
   case Say::amount_cannot_be: return "It cannot be so much: is a point missing? Type it again.";
   case Say::nothing_wanted: return "Nothing is wanted: enter more than 0.";
+  case Say::pans_too_many: return "{0} pans are too many for one batch: at most {1}.";
   case Say::pans_not_whole: return "Pans are whole: {0} or {1}, not {2}.";
   case Say::drops_doubted:
     return "Its card says {0} g. If 20 drops weigh {1} g, enter it once more.";
