@@ -132,8 +132,7 @@ void tick_or_not(Bench& bench, const std::string& id, const Now& now, Effects& e
     record(bench, "", session::LaidOut{card}, now, effects);
     return restock(bench);
   }
-  if (last_used(bench, id) > 0 || bench.stock.count(id) > 0 || bench.in_recipes.count(id) > 0 ||
-      !ships_so(card))
+  if (is_in_use(bench, id) || !ships_so(card))
     return say_error(bench, {words::BenchSay::card_stays_own, {card.name}}, now);
   for (const session::Ref& line : laid_out_by(bench, id))
     record(bench, "", session::Withdrawn{line}, now, effects);

@@ -324,11 +324,11 @@ struct Bench {
   std::vector<session::Card> shelf; // what may be used: what ships, as the workshop edited it
   std::vector<session::Card> away;  // put away
   std::set<std::string> own;        // cards that somebody laid out on the shelf
-  std::set<std::string> in_recipes; // cards of which recipes of the shelf are made
-  session::Stocks stock;            // what was bought and weighed of them
-  session::Makings makings;         // of binder, neither done nor thrown away
-  std::int64_t making_rung_at = 0;  // wall clock, up to when the bell has rung for them
-  std::vector<session::Log> logs;   // all sessions read, this one first
+  std::set<std::string> pigments_in_recipes; // of those of the shelf
+  session::Stocks stock;                     // what was bought and weighed of them
+  session::Makings makings;                  // of binder, neither done nor thrown away
+  std::int64_t making_rung_at = 0;           // wall clock, up to when the bell has rung for them
+  std::vector<session::Log> logs;            // all sessions read, this one first
   std::map<std::string, std::vector<std::size_t>> speaks_of; // batch -> its logs
   session::Offsets offsets;                                  // of their devices' clocks
   std::vector<session::Damage> damage;

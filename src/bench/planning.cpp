@@ -335,14 +335,15 @@ std::optional<Result<Planned>> planned(const Bench& bench) {
   for (PlannedPigment& pigment : p.pigments) pigment.grams *= *grams, pigment.u *= *grams;
   p.pigment_g = *grams;
   p.wet_mL = (one->pigment_mL + one->liquid_mL) * *grams;
-  if (const AsMade* made = as_made(bench))
+  const AsMade* made = as_made(bench);
+  if (made)
     for (const auto& [card, g] : made->extras)
       if (shelf_card(bench, card)) p.extras.push_back({card, g * *grams});
   p.dry_share = one->dry_share;
   p.as_made = one->as_made;
   const double put_in_mL = one->binder_g * *grams * paint::mL_per_g(one->binder.parts);
   p.portions = portions_of(p.as_made ? one->pigment_mL * *grams + put_in_mL : p.wet_mL);
-  p.by_recipe = as_made(bench) && as_made(bench)->by_recipe;
+  p.by_recipe = made && made->by_recipe;
   p.binder_g = p.as_made ? one->binder_g * *grams
                          : p.portions * put_in_for(bench, *one, *grams / p.portions).binder_g;
   const double extras_mL = mL_of(bench, p.extras), binder_g = p.binder_g;

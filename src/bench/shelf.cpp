@@ -86,10 +86,10 @@ void restock(Bench& bench) {
   for (const auto& [id, card] : own.cards) put(card);
   for (const Card& card : shelf_that_ships())
     if (!own.cards.count(card.id)) put(card);
-  bench.in_recipes.clear();
+  bench.pigments_in_recipes.clear();
   for (const Card& card : bench.shelf)
     if (const auto* recipe = std::get_if<session::RecipeCard>(&card.facts))
-      for (const session::Said& said : recipe->pigments) bench.in_recipes.insert(said.of);
+      for (const session::Said& said : recipe->pigments) bench.pigments_in_recipes.insert(said.of);
   bench.place_on_shelf.clear();
   for (std::size_t i = 0; i < bench.shelf.size(); ++i) bench.place_on_shelf[bench.shelf[i].id] = i;
 }

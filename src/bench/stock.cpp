@@ -20,9 +20,13 @@ const session::Uses& uses_of(const BookIndex& index, const std::string& card) {
 
 }
 
+bool is_in_use(const Bench& bench, const std::string& card) {
+  return bench.stock.count(card) > 0 || bench.pigments_in_recipes.count(card) > 0 ||
+         last_used(bench, card) > 0;
+}
+
 bool is_mine(const Bench& bench, const session::Card& card) {
-  return bench.own.count(card.id) > 0 || bench.stock.count(card.id) > 0 ||
-         bench.in_recipes.count(card.id) > 0 || last_used(bench, card.id) > 0;
+  return bench.own.count(card.id) > 0 || is_in_use(bench, card.id);
 }
 
 std::int64_t last_used(const Bench& bench, const std::string& card) {

@@ -6,8 +6,9 @@
 
 namespace bench {
 
-// The maker's own, or in a recipe, used, bought or weighed here; the others are only of the
-// catalogue.
+// Used, bought or weighed here, or the pigment of a recipe.
+bool is_in_use(const Bench& bench, const std::string& card);
+// That, or the maker's own; the others are only of the catalogue.
 bool is_mine(const Bench& bench, const session::Card& card);
 
 // When a batch last took of it, in ms since 1970; 0: none did.

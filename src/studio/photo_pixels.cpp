@@ -32,9 +32,9 @@ words::Result<colour::Photo> read_photo(std::string_view bytes) {
   photo.light_step = tags.light_step;
   photo.colour_step = tags.colour_step;
   const std::string& profile = jpg ? tags.profile : png.profile;
-  const bool taken =
-      profile.empty() ? !png.bad_profile : photo.grey || take_profile(profile, photo);
-  if (!taken && !photo.grey) return words::failure(Say::photo_bad_profile);
+  const bool bad =
+      !photo.grey && (profile.empty() ? png.bad_profile : !take_profile(profile, photo));
+  if (bad) return words::failure(Say::photo_bad_profile);
   return photo;
 }
 

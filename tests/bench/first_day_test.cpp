@@ -13,6 +13,15 @@ namespace {
 
 TodayView shown(Hands& h) { return std::get<TodayView>(view(h.b, h.now()).screen); }
 
+void stays_ticked(Hands& h, const std::string& pigment) {
+  h.b.shelf_page.ticking = true;
+  h.b.shelf_page.search = pigment;
+  h.b.screen = Screen::shelf;
+  h.tap("own " + pigment);
+  REQUIRE(h.b.notice.error);
+  CHECK(h.b.notice.error->what == words::BenchSay::card_stays_own);
+}
+
 }
 
 TEST_CASE("the first day: everything on the board leads somewhere, and nothing is asked") {
@@ -73,12 +82,7 @@ TEST_CASE("what was taken or bought of a pigment keeps it ticked, and says so") 
   h.begin();
   h.tap("today");
   h.b.shelf_page = {};
-  h.b.shelf_page.ticking = true;
-  h.b.shelf_page.search = "pb28";
-  h.b.screen = Screen::shelf;
-  h.tap("own pb28");
-  REQUIRE(h.b.notice.error);
-  CHECK(h.b.notice.error->what == words::BenchSay::card_stays_own);
+  stays_ticked(h, "pb28");
   CHECK(h.count<session::Withdrawn>() == 0);
 }
 
@@ -90,12 +94,7 @@ TEST_CASE("the pigments of old notes are the maker's own as soon as they are bro
   CHECK_FALSE(mine());
   on_shelf(h, recipe_card("r", "Old ochre", recipe));
   CHECK(mine());
-  h.b.shelf_page.ticking = true;
-  h.b.shelf_page.search = "py43";
-  h.b.screen = Screen::shelf;
-  h.tap("own py43");
-  REQUIRE(h.b.notice.error);
-  CHECK(h.b.notice.error->what == words::BenchSay::card_stays_own);
+  stays_ticked(h, "py43");
 }
 
 }
