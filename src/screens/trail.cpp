@@ -262,16 +262,17 @@ void draw_now(Sheet& sheet, const TrailPlot& p) {
   chevron(sheet, {high ? p.style.inside.right() - 2 : p.style.inside.x + 2, y}, 4, t.ink, high);
 }
 
-// Beside its line, as near its end as there is room; further off they seem to be another's.
-void name_ghost(Sheet& sheet, const TrailPlot& p, Taken& taken) {
+// Beside its line, as near its end as there is room; further off they seem to be another's, and
+// close to where the paint is now they would name that.
+void name_ghost(Sheet& sheet, const TrailPlot& p, Taken taken) {
   const std::string words = say(Say::trail_last_time);
+  if (p.trail.now) taken.boxes.push_back(around({p.flow.x(*p.trail.now), now_y(p)}, 3 * marker_mm));
   const auto pieces = ghost_pieces(p.trail, p.flow, p.time);
   for (auto piece = pieces.rbegin(); piece != pieces.rend(); ++piece)
     for (auto at = piece->rbegin(); at != piece->rend(); ++at) {
       if (!inside(p.style.inside, *at)) continue;
       const auto place = place_beside({*at, ghost_mm, words}, taken, p.style.cap_mm);
       if (!place) continue;
-      taken.boxes.push_back(place->box);
       sheet.shapes.push_back(Text{place->at, Anchor::left, p.style.cap_mm, false, sheet.theme.ink,
                                   words, place->box.w});
       return;
