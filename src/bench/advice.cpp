@@ -123,22 +123,10 @@ bool called_right_twice(const session::Batch& batch) {
     if (note == batch.feelings.end() || !(note->line == e.ref)) continue;
     const session::Feeling& felt = *note++;
     if (felt.as != Feel::right || felt.set_aside || !(felt.flow < most)) continue;
-    if (first && (!felt.repeats || e.clock - *first >= apart_s)) return true;
+    if (first && e.clock - *first >= apart_s) return true;
     if (!first) first = e.clock;
   }
   return false;
-}
-
-// What has to go in for gum, and how long to mull before it so that it flows right with it.
-void say_what_gum_takes(const session::Batch& batch, const session::Expectation& expected,
-                        const paint::GumMarks& marks, const Measures& binder, Advice& advice) {
-  const double mL = gum_short_mL(batch, marks, binder);
-  advice.amount = tapped(std::max(binder.drop_mL, mL), binder);
-  const paint::Standing& s = batch.standing;
-  const double drier = batch.feelings.back().flow - mL / s.pigment_mL.value;
-  const bool dry_enough = s.flow_now->value <= drier;
-  const int minutes = drier > 0 && !dry_enough ? minutes_to(batch, expected, std::log(drier)) : 0;
-  advice.dry_min = minutes > 0 ? rounded_minutes(minutes) : 0;
 }
 
 Advice felt_right(const session::Batch& batch, const session::Expectation& expected,
@@ -268,6 +256,7 @@ Advice work_in(const session::Batch& batch, bool felt, Advice advice) {
   const double worked_s = session::seconds_of(batch, session::Stage::wetting_out);
   advice.kind = Advice::work_in;
   advice.too_early = felt;
+  advice.not_begun = !running(batch) && !(worked_s > 0);
   if (!session::is_worked_in(batch))
     advice.wait_min = static_cast<int>(std::ceil((session::wetted_out_s - worked_s) / 60));
   return advice;
@@ -315,6 +304,8 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
     return advice.kind = Advice::soak, advice;
   if (note.feel == Feel::right && note.added_since && is_only_sweetened(batch))
     return advice.kind = Advice::mull_and_judge, advice;
+  if (note.feel == Feel::right && note.added_since && advice.gum == paint::GumState::too_little)
+    if (const auto more = rest_of_gum(batch, marks, of, known, advice)) return *more;
   const bool too_loose = fresh ? *note.feel > Feel::right : is_far_too_loose(batch, expected);
   if (too_loose) return loosened(batch, expected, marks, advice);
   const auto rest =

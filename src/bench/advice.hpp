@@ -38,6 +38,7 @@ struct Advice {
   bool by_knife = false;   // no mulling pass has begun yet
   int wait_min = 0;        // to work it in, or to let it soak, before it can be judged
   bool too_early = false;  // it was felt before that
+  bool not_begun = false;  // no pass of the knife stands on record
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
   bool felt_loose = false; // the note that is to be made again said too loose, or runnier
   SpecksStay specks = SpecksStay::no;
@@ -47,6 +48,7 @@ struct Advice {
   // Mulled out wide, until it has dried as far as it should; 0: not soon enough to wait for. What
   // is too loose is judged after the longest of that.
   int dry_min = 0;
+  bool dried = false; // that far already, or nearly so
   struct Pigment {
     std::string card, name;
     double g = 0;

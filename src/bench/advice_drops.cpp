@@ -54,10 +54,10 @@ struct Helping {
   double least_mL = 0, most_mL = 0;
 };
 
-// No odd drops where there are many.
+// No odd drops where there are many; less than one more is none, as paint dries while it is read.
 double up_to_fives(double mL, const Measures& of) {
   const double five_mL = 5 * of.drop_mL;
-  return mL > five_mL ? five_mL * std::ceil(mL / five_mL) : mL;
+  return mL > five_mL ? five_mL * std::ceil((mL - of.drop_mL) / five_mL) : mL;
 }
 
 // No less than the work that follows dries off, and a step; no more than is safe after it, nor than
@@ -132,7 +132,8 @@ bool is_enough_knife(const session::Batch& batch, const Advice& advice) {
 bool is_worked_on(const session::Batch& batch) {
   constexpr double counted_s = 20; // own choice
   const session::Pass* pass = running(batch);
-  return pass && worked_since_s(batch, pass->stage) >= counted_s;
+  return pass && pass->stage != session::Stage::resting &&
+         worked_since_s(batch, pass->stage) >= counted_s;
 }
 
 // In a pass that runs: but for less than a fifth of what went in since it was felt, which the spoon
@@ -192,23 +193,6 @@ Helping divided(const session::Batch& batch, const session::Expectation& expecte
   return left_to_add(batch, expected, known.water, known, advice);
 }
 
-}
-
-double gum_short_mL(const session::Batch& batch, const paint::GumMarks& marks,
-                    const Measures& binder) {
-  constexpr double at_once = 0.2; // of the liquid: more would leave a crumb before it
-  const paint::Standing& s = batch.standing;
-  const double gum = s.binder_g.value > 0 && s.gum_g.value > 0 ? s.gum_g.value / s.binder_g.value
-                                                               : paint::usual_dry_gum;
-  const double gum_in_mL = gum * binder.g_per_mL;
-  const double short_g = marks.enough_from * s.pigment_mL.value - s.gum_g.value;
-  return std::min(short_g / gum_in_mL, at_once * s.liquid_mL_now.value);
-}
-
-const Measures& binder_meant(const Measures& binder, const Known& known, Advice& advice) {
-  if (!advice.sticky || !known.without_honey) return binder;
-  advice.binder = known.without_honey->name;
-  return known.without_honey->of;
 }
 
 Advice drop_by_drop(const session::Batch& batch, const session::Expectation& expected,

@@ -42,7 +42,7 @@ std::optional<Advice> rest_of_helping(const session::Batch& batch,
   const paint::Helping all = whole_helping_mL(batch, expected, known);
   const Tapped said = start_with(all, of, advice).amount;
   const double low_mL = all.low - there_mL, high_mL = all.high - there_mL;
-  advice.rest = true;
+  advice.rest = batch.standing.binder_g.value > 0; // honey alone is no part of it
   if (is_nothing(said)) {
     const bool worth_it =
         low_mL > near_enough * there_mL && high_mL > most_counted / 3 * of.drop_mL;
@@ -54,8 +54,9 @@ std::optional<Advice> rest_of_helping(const session::Batch& batch,
   advice.kind = Advice::first_helping;
   advice.amount = at_once((1 - round) * rest_mL, std::min((1 + round) * rest_mL, high_mL), of);
   if (is_nothing(advice.amount)) advice.amount = tapped(rest_mL, of);
-  advice.low_g = std::min(std::max(low_mL, 0.0), mL_of(advice.amount, of)) * of.g_per_mL;
-  advice.high_g = std::max(high_mL, mL_of(advice.amount, of)) * of.g_per_mL;
+  const double amount_mL = mL_of(advice.amount, of);
+  advice.low_g = (low_mL > 0 ? std::min(low_mL, amount_mL) : amount_mL) * of.g_per_mL;
+  advice.high_g = std::max(high_mL, amount_mL) * of.g_per_mL;
   return advice;
 }
 

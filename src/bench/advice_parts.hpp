@@ -56,10 +56,13 @@ Advice past_right(const session::Batch& batch, const session::Expectation& expec
 // By three times what is right at most: nobody has to feel that.
 bool is_far_too_loose(const session::Batch& batch, const session::Expectation& expected);
 
-// mL of binder until the dry paint likely holds, as its binder brings gum; of so much at most as
-// can dry off before it.
-double gum_short_mL(const session::Batch& batch, const paint::GumMarks& marks,
-                    const Measures& binder);
+// Felt right with too little gum: the binder of this round, and how long to mull before it so that
+// it flows right with it.
+void say_what_gum_takes(const session::Batch& batch, const session::Expectation& expected,
+                        const paint::GumMarks& marks, const Measures& binder, Advice& advice);
+// Of that round, so much less as went in since; absent once it is in, or anything else went in.
+std::optional<Advice> rest_of_gum(const session::Batch& batch, const paint::GumMarks& marks,
+                                  const Measures& of, const Known& known, Advice advice);
 
 // The binder that is meant: another than the batch's own where that would make it stay tacky.
 const Measures& binder_meant(const Measures& binder, const Known& known, Advice& advice);
@@ -67,7 +70,7 @@ const Measures& binder_meant(const Measures& binder, const Known& known, Advice&
 Advice first_helping(const session::Batch& batch, const session::Expectation& expected,
                      const Measures& of, const Known& known, Advice advice);
 
-// Of the spoons or drops that were said at first, so many less as went in. Absent once that is
+// Of the spoons or drops that would be said at first, so many less as went in. Absent once that is
 // there, but for a twentieth.
 std::optional<Advice> rest_of_helping(const session::Batch& batch,
                                       const session::Expectation& expected, const Measures& of,

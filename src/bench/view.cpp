@@ -244,6 +244,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.notice = bench.notice;
   if (!bench.folded) return v;
   const session::Batch& batch = *bench.folded;
+  if (auto* found = std::get_if<FoundPanel>(&v.panel)) // it goes on while the question stands
+    found->away_ms = std::max(found->away_ms, now.wall_ms - batch.last_at);
   for (const PadId& pad : material_pads(bench)) v.materials.push_back(material_view(bench, pad));
   if (is_open<PigmentsPanel>(bench.panel))
     for (const session::Card& card : pigments_of(bench))

@@ -244,7 +244,7 @@ struct TodayView {
     PadId pad;
     std::string name;
     std::uint32_t colour = 0;
-    std::int64_t opened_at = 0;         // ms since 1970
+    std::int64_t made_at = 0;           // ms since 1970
     std::optional<int> offset_min = {}; // by the clock there, where it is known
     std::string image = {};             // of a swatch's photo; empty: none
   };

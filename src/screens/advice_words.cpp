@@ -43,13 +43,18 @@ std::string amount_words(const bench::Advice& a) {
   return say(a.water ? Say::advice_of_water : Say::advice_of_binder, {amount});
 }
 
+std::string in_rounds(const std::string& what, const bench::Advice& a) {
+  return a.several ? say(Say::advice_in_rounds, {what}) : what;
+}
+
 std::string add_words(const bench::Advice& a) {
   const std::string amount = amount_words(a);
   if (a.by_knife) return say(Say::advice_add_by_knife, {amount});
-  return say(a.several ? Say::advice_add_several : Say::advice_add, {amount});
+  return in_rounds(say(Say::advice_add, {amount}), a);
 }
 
 std::string work_in_words(const bench::Advice& a) {
+  if (a.not_begun) return say(Say::advice_begin_work_in, {std::to_string(a.wait_min)});
   if (a.wait_min == 0)
     return say(a.too_early ? Say::advice_worked_in_early : Say::advice_worked_in);
   return say(a.too_early ? Say::advice_work_in_early : Say::advice_work_in,
@@ -70,8 +75,10 @@ std::string past_right_words(const bench::Advice& a) {
 }
 
 std::string right_but_gum_words(const bench::Advice& a) {
-  if (a.dry_min == 0) return say(Say::advice_right_but_gum, {amount_words(a)});
-  return say(Say::advice_right_but_gum_minutes, {std::to_string(a.dry_min), amount_words(a)});
+  const std::string amount = amount_words(a);
+  if (a.dried) return in_rounds(say(Say::advice_right_but_gum_dried, {amount}), a);
+  if (a.dry_min == 0) return in_rounds(say(Say::advice_right_but_gum, {amount}), a);
+  return in_rounds(say(Say::advice_right_but_gum_minutes, {std::to_string(a.dry_min), amount}), a);
 }
 
 std::string specks_words(bench::SpecksStay specks) {

@@ -27,9 +27,7 @@ struct Sentence {
   std::string words;
   Tone tone = Tone::plain;
   int max_lines = 2;
-  std::string shorter = {};  // where there is no room for all of it
-  std::string shortest = {}; // likewise, for that
-  int whole_lines = 0;       // that all of it may take; 0: as many as the shorter one
+  std::string shorter = {}; // where there is no room for all of it
 };
 
 // That entries are not in the sums; of a single one why, where there is room.
@@ -75,10 +73,19 @@ bool is_sweet(const bench::ToComeView& one) {
   return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
 }
 
-// Honey and glycerin loosen: they go in before the drops that make it right.
+// It flows right, and is not known to be smooth yet.
+bool is_nearly_done(const bench::Advice& advice) {
+  return advice.kind == bench::Advice::test_dot || advice.kind == bench::Advice::keep_mulling;
+}
+
+// Honey and glycerin loosen: they go in before the drops that make it right, and before it is
+// looked at.
 bool sweetens_first(const bench::SlabView& slab) {
-  const bool drops = slab.advice.kind == bench::Advice::add_drops && !slab.advice.water;
-  return drops && std::any_of(slab.to_come.begin(), slab.to_come.end(), is_sweet);
+  const bench::Advice& advice = slab.advice;
+  const bool gum_first = advice.gum == paint::GumState::too_little;
+  const bool drops = advice.kind == bench::Advice::add_drops && !advice.water;
+  return (drops || (is_nearly_done(advice) && !gum_first)) &&
+         std::any_of(slab.to_come.begin(), slab.to_come.end(), is_sweet);
 }
 
 // But for what the advice names.
@@ -88,9 +95,28 @@ std::vector<bench::ToComeView> not_yet_said(const bench::SlabView& slab) {
   return rest;
 }
 
-// Before the powder is wet it is still to be divided.
-bool says_portions(const bench::SlabView& slab) {
-  return slab.portions > 1 && slab.advice.kind == bench::Advice::first_helping && !slab.advice.rest;
+// Some of each is there: the maker may have no more of it.
+bool may_be_all(const bench::SlabView& slab) {
+  return slab.advice.kind == bench::Advice::first_helping &&
+         std::all_of(slab.to_come.begin(), slab.to_come.end(),
+                     [](const bench::ToComeView& one) { return !is_first(one) || one.begun; });
+}
+
+std::string portions_words(const bench::SlabView& slab, bool weigh_out) {
+  const bool before = weigh_out || slab.advice.kind == bench::Advice::first_helping;
+  return say(before || slab.advice.by_knife ? Say::wet_out_all : Say::in_portions,
+             {std::to_string(slab.portions)});
+}
+
+// How much in all is of no use to who has been told that it is enough.
+void add_in_all(std::vector<Sentence>& out, const bench::SlabView& slab) {
+  if (is_nearly_done(slab.advice) || slab.advice.kind == bench::Advice::there) return;
+  if (slab.planned_g)
+    out.push_back({say(Say::planned_in_all, {grams_number(*slab.planned_g)}), Tone::plain});
+  else if (slab.last_time_g)
+    out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
+  if (slab.by_recipe_g)
+    out.push_back({say(Say::by_recipe, {grams_number(*slab.by_recipe_g)}), Tone::plain});
 }
 
 Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
@@ -103,14 +129,9 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
                 {amounts_to_come(slab.to_come, is_sweet)}),
             Tone::advice, slab.dust ? 2 : 3};
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
-  if (says_portions(slab)) {
-    const auto grams = std::min(advice.words.find(" ("), advice.words.size()); // may give way
-    advice.shortest = advice.words;
-    advice.shorter =
-        say(Say::start_in_portions, {advice.words.substr(0, grams), std::to_string(slab.portions)});
-    advice.words = advice.shorter + advice.words.substr(grams);
-    advice.whole_lines = 2;
-    if (slab.dust) advice.max_lines = 2; // the mask has to be read too
+  if (slab.advice.kind == bench::Advice::first_helping && slab.dust) {
+    advice.max_lines = 2; // the mask has to be read too: the grams may give way
+    advice.shorter = advice.words.substr(0, advice.words.find(" ("));
   }
   if (slab.softening && is_right_in_all(slab.advice)) {
     auto softening = *slab.softening; // what it loosens like may give way
@@ -119,7 +140,7 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   }
   if (slab.advice.kind == bench::Advice::give_back)
     advice.shorter = short_give_back_words(slab.advice);
-  if (slab.advice.kind != bench::Advice::add_drops) return advice;
+  if (slab.advice.kind != bench::Advice::add_drops && !slab.advice.several) return advice;
   bench::Advice amount = slab.advice; // alone, where the rest has no room
   amount.several = false;
   amount.hint = false;
@@ -152,18 +173,14 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
     out.push_back({notice, Tone::plain});
   const auto to_come = not_yet_said(slab);
+  if (weigh_out && may_be_all(slab))
+    out.push_back({say(Say::if_that_is_all, {advice_words(slab.advice)}), Tone::plain, 2});
   if (!weigh_out && !to_come.empty())
-    out.push_back({to_come_words(to_come), Tone::plain, 2, to_come_words({to_come.front()})});
+    out.push_back({to_come_words(to_come), Tone::plain, 2, short_to_come_words(to_come)});
   const bool all_said = is_right_in_all(slab.advice);
   if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
-  if (slab.planned_g)
-    out.push_back({say(Say::planned_in_all, {grams_number(*slab.planned_g)}), Tone::plain});
-  else if (slab.last_time_g)
-    out.push_back({say(Say::last_time, {grams_number(*slab.last_time_g)}), Tone::plain});
-  if (slab.by_recipe_g)
-    out.push_back({say(Say::by_recipe, {grams_number(*slab.by_recipe_g)}), Tone::plain});
-  if (slab.portions > 1 && (weigh_out || !says_portions(slab)))
-    out.push_back({say(Say::in_portions, {std::to_string(slab.portions)}), Tone::plain});
+  if (slab.portions > 1) out.push_back({portions_words(slab, weigh_out), Tone::plain});
+  add_in_all(out, slab);
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
   if (slab.softening && !all_said) out.push_back({softening_words(*slab.softening), Tone::plain});
@@ -193,9 +210,8 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
     const auto fit = [&](const std::string& all, int most) {
       return fitted(all, inner, {cap_mm, bold, cap_mm}, std::min(most, left), false);
     };
-    Lines lines = fit(s.words, s.whole_lines > 0 ? s.whole_lines : s.max_lines);
-    for (const std::string& shorter : {s.shorter, s.shortest})
-      if (lines.cut && !shorter.empty()) lines = fit(shorter, s.max_lines);
+    Lines lines = fit(s.words, s.max_lines);
+    if (lines.cut && !s.shorter.empty()) lines = fit(s.shorter, s.max_lines);
     if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
     for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
   }

@@ -204,9 +204,7 @@ std::string binder_words(const bench::Planned& p) {
 
 std::string mark_words(const bench::TrailMark& mark) { return std::visit(MarkWords{}, mark.what); }
 
-bool is_first(const bench::ToComeView& one) {
-  return one.kind == session::CardKind::pigment && !one.begun;
-}
+bool is_first(const bench::ToComeView& one) { return one.kind == session::CardKind::pigment; }
 
 std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
                             bool (*is)(const bench::ToComeView&)) {
@@ -215,7 +213,9 @@ std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
     if (!is(one)) continue;
     const std::string amount =
         is_nothing(one.amount) ? grams_words(one.g) : tapped_words(one.amount);
-    list += (list.empty() ? "" : ", ") + say(Say::to_come_one, {amount, one.name});
+    const bool more = is_first(one) && one.begun;
+    list += (list.empty() ? "" : ", ") +
+            say(more ? Say::to_come_more_of : Say::to_come_one, {amount, one.name});
   }
   return list;
 }
@@ -226,6 +226,13 @@ std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
       amounts_to_come(to_come, [](const bench::ToComeView& one) { return !is_first(one); });
   if (!pigments.empty()) return say(Say::to_come_weigh_out, {pigments});
   return others.empty() ? "" : say(Say::to_come, {others});
+}
+
+std::string short_to_come_words(const std::vector<bench::ToComeView>& to_come) {
+  const auto rest = to_come.size() - 1;
+  if (rest == 0) return to_come_words(to_come);
+  const auto first = amounts_to_come({to_come.front()}, [](const auto&) { return true; });
+  return say(Say::to_come_and_more, {first, std::to_string(rest)});
 }
 
 std::string minutes_words(double minutes) {

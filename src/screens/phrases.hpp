@@ -44,13 +44,13 @@ std::string event_words(const session::Event& event, const std::string& card_nam
 
 std::string mark_words(const bench::TrailMark& mark);
 
-// What the plan still waits for: pigments of which nothing is there yet, else all the rest; empty
-// for nothing.
+// What the plan still waits for: pigments, else all the rest; empty for nothing.
 bool is_first(const bench::ToComeView& to_come);
 // A list of those.
 std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
                             bool (*is)(const bench::ToComeView&));
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
+std::string short_to_come_words(const std::vector<bench::ToComeView>& to_come); // of one or more
 
 // That nothing soft is in it, and how much is usual.
 std::string softening_words(const bench::Softening& softening);

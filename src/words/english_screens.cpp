@@ -42,7 +42,9 @@ std::string_view english(ScreensSay id) {
   case Say::did_other: return "an entry";
   case Say::advice_guess: return "a guess: {0}";
   case Say::to_come: return "still to come: {0}";
+  case Say::to_come_and_more: return "still to come: {0} and {1} more";
   case Say::to_come_one: return "{0} {1}";
+  case Say::to_come_more_of: return "{0} more {1}";
   case Say::to_come_weigh_out: return "weigh out {0}";
   case Say::advice_weigh_pigment: return "weigh the pigment first";
   case Say::advice_first_helping: return "start with {0} g binder";
@@ -53,7 +55,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_of_binder: return "{0} of binder";
   case Say::advice_of_water: return "{0} of water";
   case Say::advice_add: return "add {0}, then mull";
-  case Say::advice_add_several: return "add {0}, then mull; it may take several rounds";
+  case Say::advice_in_rounds: return "{0}; it may take several rounds";
   case Say::advice_add_by_knife: return "add {0}, then work it in";
   case Say::advice_judge_by_knife: return "no more yet: work it in, then judge";
   case Say::advice_mull_and_judge: return "no more yet: mull, then judge";
@@ -62,6 +64,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_mull: return "mull, then judge";
   case Say::advice_judge: return "work it in, then judge";
   case Say::advice_work_in: return "work it in with the knife for {0} min, then judge";
+  case Say::advice_begin_work_in: return "tap “wet out”, work it in for {0} min, then judge";
   case Say::advice_work_in_early: return "work it in for {0} min more, then judge";
   case Say::advice_worked_in: return "worked in: say how it moves under the knife";
   case Say::advice_worked_in_early: return "worked in: say again how it moves";
@@ -69,7 +72,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_keep_mulling_for:
     return "it flows right: keep mulling, about {0} ({1} min), then make a test dot";
   case Say::advice_keep_mulling_usual:
-    return "it flows right: mull on, usually {0} min, then a test dot";
+    return "it flows right: mull on, usually {0} min, a dot each pass";
   case Say::advice_pass_more: return "1 more pass";
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
@@ -93,6 +96,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_specks_coarse: return "grains stay: gather it; next time grind it dry, mask on";
   case Say::advice_of_named: return "{0} of {1}";
   case Say::advice_right_but_gum: return "gum is short: dry it a little, add {0}";
+  case Say::advice_right_but_gum_dried: return "gum is short: add {0}, then mull";
   case Say::advice_right_but_gum_minutes: return "gum is short: mull wide {0} min, add {1}";
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_judge_loose: return "it has little liquid for that: mull, then judge again";

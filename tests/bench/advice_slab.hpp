@@ -28,6 +28,10 @@ struct Slab {
   }
   void add(const char* what, double g) { w.put(batch, Added{what, Unit::g, g, ""}); }
   void feel(Feel f) { w.put(batch, Felt{f, By::muller}); }
+  void wet_out(double seconds = 130) {
+    w.put(batch, StageBegan{Stage::wetting_out});
+    w.wait(seconds);
+  }
   void mull(double seconds) {
     w.put(batch, StageBegan{Stage::mulling});
     w.wait(seconds);

@@ -192,7 +192,9 @@ TEST_CASE("after half an hour with nobody there the program asks once how the pa
   h.tap("found wet");
   CHECK(h.b.folded->standing.flow_now->value == Approx(before).epsilon(0.001));
   h.wait(3000);
-  CHECK(is_open<FoundPanel>(h.slab().panel));
+  CHECK(std::get<FoundPanel>(h.slab().panel).away_ms == Approx(3000000).epsilon(0.01));
+  h.wait(3600); // nobody has answered as yet
+  CHECK(std::get<FoundPanel>(h.slab().panel).away_ms == Approx(6600000).epsilon(0.01));
   h.tap("leave");
   h.wait(3000);
   CHECK(is_open<TrailPanel>(h.slab().panel));

@@ -14,15 +14,10 @@ using bench::SpecksStay;
 
 namespace {
 
-void wet_out(Slab& s, double seconds = 130) {
-  s.w.put(batch, StageBegan{Stage::wetting_out});
-  s.w.wait(seconds);
-}
-
 // Felt right under the muller, with as much gum as that takes.
 void make_right(Slab& s, double gum = 7.5) {
   s.add("gum", gum);
-  wet_out(s);
+  s.wet_out();
   s.mull(200);
   s.feel(Feel::right);
 }
@@ -67,7 +62,7 @@ TEST_CASE("left to dry while a pass runs: the water is given back, soaks, and is
 TEST_CASE("too loose paint that was left to dry is not told to have it all back") {
   Slab s;
   s.add("gum", 12);
-  wet_out(s);
+  s.wet_out();
   s.mull(200);
   s.feel(Feel::too_runny);
   for (int hours = 0; hours < 8; ++hours) {
@@ -81,7 +76,7 @@ TEST_CASE("too loose paint that was left to dry is not told to have it all back"
 TEST_CASE("a step that stops short of right says that it takes several") {
   Slab s;
   s.add("gum", 3.5);
-  wet_out(s);
+  s.wet_out();
   s.mull(200);
   s.feel(Feel::too_sticky);
   const Advice advice = s.advice();
@@ -90,25 +85,6 @@ TEST_CASE("a step that stops short of right says that it takes several") {
       s.flow() + bench::advised_mL(advice, s.of, s.known) / s.folded().standing.pigment_mL.value;
   CHECK((advice.several || std::log(then) >= s.expected()->band.from));
   CHECK(advice.several);
-}
-
-TEST_CASE("right and short of gum: how much binder, and how long it is mulled before that") {
-  Slab s;
-  s.add("gum", 1.6);
-  s.add("water", 4);
-  wet_out(s);
-  s.mull(200);
-  s.feel(Feel::right);
-  const Advice advice = s.advice();
-  REQUIRE(advice.gum == paint::GumState::too_little);
-  CHECK(bench::mL_of(advice.amount, s.of) > 0);
-  CHECK(advice.dry_min > 0);
-  CHECK(bench::mL_of(advice.amount, s.of) < 0.25 * s.folded().standing.liquid_mL_now.value);
-  s.mull(240); // as it says: then there is less of it to come, and in the end none
-  CHECK(s.advice().dry_min < advice.dry_min);
-  for (int pass = 0; pass < 8 && s.advice().dry_min > 0; ++pass) s.mull(240);
-  CHECK(s.advice().dry_min == 0); // and then it is asked for
-  CHECK(bench::mL_of(s.advice().amount, s.of) > 0);
 }
 
 TEST_CASE("a few drops of a wetting aid before the binder leave the first helping as it was") {
@@ -127,7 +103,7 @@ TEST_CASE("what is past right, and what gum lacks, is said within a tenth, in sp
       Slab s;
       s.of.spoon_mL = spoon_mL;
       s.add("gum", gum);
-      wet_out(s);
+      s.wet_out();
       CAPTURE(gum);
       const Advice advice = s.advice();
       if (advice.kind != Advice::past_right) continue;
@@ -140,7 +116,7 @@ TEST_CASE("too much honey in the binder: gum comes from one without, where there
   Slab s;
   s.w.card(make::liquid("honey gum", CardKind::binder, {.gum = 1, .water = 2, .honey = 2}));
   s.add("honey gum", 4.5);
-  wet_out(s);
+  s.wet_out();
   s.mull(200);
   s.feel(Feel::too_sticky);
   REQUIRE(s.advice().sticky);
@@ -156,7 +132,7 @@ TEST_CASE("right as it is drawn never lies left of what was felt to be too stick
   Slab s;
   s.w.card(make::liquid("honey", CardKind::honey, {.water = 1, .honey = 1}));
   s.add("gum", 5);
-  wet_out(s);
+  s.wet_out();
   s.mull(200);
   s.feel(Feel::too_sticky);
   const double felt = s.flow();
@@ -171,7 +147,7 @@ TEST_CASE("too much is said of no paint whose place is within right") {
     CAPTURE(gum);
     Slab s;
     s.add("gum", gum);
-    wet_out(s);
+    s.wet_out();
     s.mull(200);
     s.feel(Feel::too_sticky);
     s.add("gum", 0.3);
@@ -183,7 +159,7 @@ TEST_CASE("too much is said of no paint whose place is within right") {
 TEST_CASE("nearly all of it spilt: what is left is not judged by a drop that it has not") {
   Slab s;
   s.add("gum", 7);
-  wet_out(s);
+  s.wet_out();
   s.mull(200);
   s.feel(Feel::too_sticky);
   s.add("gum", 1.2);
@@ -197,14 +173,14 @@ TEST_CASE("the pad begins what the sentence says: hardly worked in powder is wor
   Slab s;
   s.add("gum", 5);
   CHECK(bench::next_stage(s.folded()) == Stage::wetting_out);
-  wet_out(s, 30);
+  s.wet_out(30);
   CHECK(bench::next_stage(s.folded()) == Stage::mulling);
   CHECK(bench::is_dusty(s.folded()));
   s.w.put(batch, StageBegan{Stage::resting}); // as when the window was closed
   CHECK(bench::next_stage(s.folded()) == Stage::wetting_out);
   CHECK(s.advice().kind == Advice::work_in);
   CHECK(bench::is_dusty(s.folded()));
-  wet_out(s, 100);
+  s.wet_out(100);
   s.w.put(batch, StageBegan{Stage::resting});
   CHECK(bench::next_stage(s.folded()) == Stage::mulling);
   CHECK_FALSE(bench::is_dusty(s.folded()));
@@ -225,7 +201,7 @@ TEST_CASE("the mask is said as long as the powder is to be worked in") {
 TEST_CASE("right under the knife is to be mulled, and no further mulling is spoken of") {
   Slab s;
   s.add("gum", 6);
-  wet_out(s);
+  s.wet_out();
   s.w.put(batch, Felt{Feel::right, By::knife});
   CHECK(s.advice().kind == Advice::keep_mulling);
   CHECK(s.advice().by_knife);
