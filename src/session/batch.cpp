@@ -1,5 +1,6 @@
 #include "session/batch.hpp"
 
+#include "paint/water.hpp"
 #include "session/amounts.hpp"
 #include "session/covered.hpp"
 #include "session/feelings.hpp"
@@ -190,7 +191,7 @@ paint::Mixture paint_in_hand(const Batch& batch) {
 // Of what stayed on the tools too.
 paint::Amount dried_off(const Batch& batch) {
   const paint::Mixture all = with_tools(batch.places, in_hand(batch.places));
-  return paint::stand(all, batch.places.bench).water_lost_mL;
+  return paint::scaled(paint::water_gone(all, batch.places.bench), paint::water_mL_per_g);
 }
 
 void pour(Batch& batch, const Poured& p, const Card* in, const Ref& ref, std::int64_t at) {
