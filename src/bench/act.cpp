@@ -80,7 +80,7 @@ void act(Bench& bench, const PadId& pad, const Now& now, Effects& effects) {
   if (bench.screen == Screen::pans) bench.notice.error.reset(); // what it said may hold no longer
   const auto to = screen_of(pad.kind);
   const bool leaves_shelf = bench.screen == Screen::shelf && to && to != Screen::shelf;
-  if (leaves_shelf && !keep_card(bench, now, effects)) return;
+  if (leaves_shelf && !leave_card(bench, now, effects)) return;
   if (to) return turn_to(bench, *to, now, effects);
   if (const auto top_bar = pad.kind.as<TopBarPad>())
     return act_on_top_bar(bench, *top_bar, effects);

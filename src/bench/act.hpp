@@ -55,6 +55,8 @@ void to_all_batches(Bench& bench); // of the Book
 void keep_what_is_typed(Bench& bench, const Now& now, Effects& effects);
 // Records the open card, if it was changed; false, and says why, where it cannot be kept so.
 bool keep_card(Bench& bench, const Now& now, Effects& effects);
+// Likewise; a new card on which nothing was written is none.
+bool leave_card(Bench& bench, const Now& now, Effects& effects);
 // What is written on the open card.
 void say_on_card(Bench& bench, const std::string& which, const std::string& text);
 // Of the open card; says why it cannot be that.

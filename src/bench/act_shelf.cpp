@@ -152,6 +152,7 @@ void new_card(Bench& bench, const Now& now) {
 }
 
 void put_away(Bench& bench, const Now& now, Effects& effects) {
+  if (bench.shelf_page.is_new) return close_card(bench);
   const std::string id = bench.shelf_page.card->id;
   record(bench, "", session::PutAway{id}, now, effects);
   restock(bench);
@@ -180,6 +181,13 @@ bool keep_card(Bench& bench, const Now& now, Effects& effects) {
   restock(bench);
   page.changed = page.is_new = false;
   return true;
+}
+
+bool leave_card(Bench& bench, const Now& now, Effects& effects) {
+  const ShelfState& page = bench.shelf_page;
+  if (page.card && page.is_new && *page.card == blank_card(page.kind, page.card->id))
+    close_card(bench);
+  return keep_card(bench, now, effects);
 }
 
 words::Result<double> set_fact(Bench& bench, const std::string& which, double value) {
@@ -310,18 +318,20 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
   case ShelfPad::says:
   case ShelfPad::jar_says: return; // text fields
   case ShelfPad::to_card: return back_to_card(bench);
-  case ShelfPad::others:
   case ShelfPad::jars:
   case ShelfPad::make:
   case ShelfPad::make_binder:
   case ShelfPad::strength:
   case ShelfPad::batch_of:
+    if (keep_card(bench, now, effects)) act_beside_card(bench, *own, pad.arg, now);
+    return;
+  case ShelfPad::others:
   case ShelfPad::kind_of:
   case ShelfPad::kept_away:
   case ShelfPad::card:
   case ShelfPad::new_card:
   case ShelfPad::card_done:
-    if (keep_card(bench, now, effects)) act_beside_card(bench, *own, pad.arg, now);
+    if (leave_card(bench, now, effects)) act_beside_card(bench, *own, pad.arg, now);
     return;
   }
 }

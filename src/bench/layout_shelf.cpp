@@ -109,10 +109,8 @@ void lay_out_facts(const Bench& bench, Rect area, Layout& layout) {
     add(layout, ShelfPad::make_binder, making.cell(0, 0));
     add(layout, ShelfPad::strength, making.cell(1, 0));
   }
-  if (!bench.shelf_page.is_new) {
-    add(layout, bench.shelf_page.away ? ShelfPad::bring_back : ShelfPad::put_away, foot.cell(0, 0));
-    if (jars) add(layout, ShelfPad::jars, foot.cell(1, 0));
-  }
+  add(layout, bench.shelf_page.away ? ShelfPad::bring_back : ShelfPad::put_away, foot.cell(0, 0));
+  if (jars && !bench.shelf_page.is_new) add(layout, ShelfPad::jars, foot.cell(1, 0));
   add(layout, ShelfPad::card_done, foot.cell(foot.columns - 1, 0));
   layout.lower = area;
 }

@@ -185,7 +185,7 @@ PansView::Other other_view(const Bench& bench, const PadId& pad, const Now& now)
     v.low_h = -hours_since(next->from, now);
     v.high_h = -hours_since(next->to, now);
   } else if (v.pans.empty()) {
-    v.what = Other::in_jar;
+    v.what = folded->places.at.count(session::Place::slab) ? Other::on_slab : Other::in_jar;
   }
   return v;
 }

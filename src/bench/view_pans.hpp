@@ -79,7 +79,7 @@ struct PansView {
     int layer = 0; // that comes next; 0: none, it is full
   };
   struct Other { // batch
-    enum What { layer_now, layer_later, look, in_jar, dries } what = dries;
+    enum What { layer_now, layer_later, look, on_slab, in_jar, dries } what = dries;
     PadId pad;
     std::string name;
     std::uint32_t colour = 0;

@@ -109,6 +109,7 @@ void add_page(const Bench& bench, ShelfView& v) {
 void add_card(const Bench& bench, const session::Card& card, const Now& now, ShelfView& v) {
   v.card = card;
   v.on = bench.shelf_page.on;
+  v.is_new = bench.shelf_page.is_new;
   v.ships = ships_so(in_its_own_colour(card));
   if (bench.shelf_page.changed) v.fault = fault_of_figures(card);
   v.stock = stock_view(bench, card, now);

@@ -117,6 +117,7 @@ struct ShelfView {
   int page = 0, pages = 1;
   std::optional<session::Card> card; // the open one
   CardPage on = CardPage::facts;
+  bool is_new = false;                // as yet on no shelf
   bool ships = false;                 // and nobody has edited it: its figures are guesses
   std::string density_from, oil_from; // from the catalogue; empty: a guess
   std::string oil_beside;             // what was read beside that guess

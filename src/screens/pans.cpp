@@ -146,6 +146,7 @@ std::string waits_words(const PansView::Other& other) {
     return say(Say::pans_later, {layer, span_words(other.low_h, other.high_h)});
   case Other::look:
     return days == 1 ? say(Say::pans_look_soon) : say(Say::pans_look, {std::to_string(days)});
+  case Other::on_slab: return say(Say::pans_waits_on_slab, {number(other.mL, 1)});
   case Other::in_jar: return say(Say::pans_waits_in_jar, {number(other.mL, 1)});
   case Other::dries: return since_pour_words(other.since_pour_ms);
   }

@@ -261,7 +261,8 @@ void draw_curve(Sheet& sheet, const Rect& box, const PansView& pans, bool says) 
   const Rect area = inset(box, 3.4);
   const double half = area.w / 2 - 1, y = area.y + cap::body;
   const std::string ready = ready_words(sheet, pans.curve);
-  write(sheet, {area.x, y}, Anchor::left, slab_bold, t.ink, curve_words(pans), half);
+  write(sheet, {area.x, y}, Anchor::left, slab_bold, t.ink, curve_words(pans),
+        ready.empty() ? area.w : half);
   write(sheet, {area.right(), y}, Anchor::right, slab_bold, t.right_ink, ready, half);
   const double top = y + 2.4;
   const Rect left{area.x, top, area.w, area.bottom() - top};

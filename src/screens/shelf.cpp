@@ -284,7 +284,10 @@ void shelf_pad(Sheet& sheet, const bench::Pad& at, const bench::ShelfView& shelf
                             : say(Say::shelf_away, {std::to_string(shelf.put_away)}),
                  small, true, 2}});
   case ShelfPad::new_card: return pad(sheet, at, g, {{say(Say::shelf_new), clean_letters}});
-  case ShelfPad::put_away: return pad(sheet, at, g, {{say(Say::shelf_put_away), clean_letters}});
+  case ShelfPad::put_away:
+    return pad(
+        sheet, at, g,
+        {{say(shelf.is_new ? Say::shelf_no_new : Say::shelf_put_away), clean_letters, false, 2}});
   case ShelfPad::bring_back:
     return pad(sheet, at, g, {{say(Say::shelf_bring_back), clean_letters}});
   case ShelfPad::caution: return caution_pad(sheet, at, shelf);

@@ -61,9 +61,11 @@ void draw_wanted(Sheet& sheet, const StrengthView& s) {
   panel(sheet, area);
   const bench::Grid two{1, 2, inset(area, 2)};
   const auto figure = [&](int row, double strength, Say what) {
-    labels(sheet, two.cell(0, row), plain(sheet.theme),
-           {{say(Say::percent, {percent_words(strength)}), large, false, 1},
-            {say(what), clean_letters, true, 2}});
+    Rect below = two.cell(0, row);
+    const Rect above = slice(below, below.h * 0.55); // its g reaches below the line
+    labels(sheet, above, plain(sheet.theme),
+           {{say(Say::percent, {percent_words(strength)}), large, false, 1}});
+    labels(sheet, below, plain(sheet.theme), {{say(what), clean_letters, true, 2}});
   };
   figure(0, s.strength, Say::now_what);
   figure(1, s.wanted, Say::wanted_what);

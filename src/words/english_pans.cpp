@@ -73,6 +73,7 @@ std::string_view english(PansSay id) {
   case Say::pans_later: return "layer {0} {1}";
   case Say::pans_look: return "look: {0} days dry";
   case Say::pans_look_soon: return "look: 1 day dry";
+  case Say::pans_waits_on_slab: return "{0} mL on the slab";
   case Say::pans_waits_in_jar: return "{0} mL in the jar";
   case Say::pans_beside: return "+{0}";
   case Say::pans_dotted: return "Dotted: as poured, and when dry.";

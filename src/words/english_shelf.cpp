@@ -9,6 +9,7 @@ std::string_view english(ShelfSay id) {
   case Say::shelf_away: return "put away ({0})";
   case Say::shelf_here: return "on the shelf";
   case Say::shelf_put_away: return "put away";
+  case Say::shelf_no_new: return "discard the new card";
   case Say::shelf_bring_back: return "back on the shelf";
   case Say::shelf_done: return "done";
   case Say::shelf_none: return "Nothing here yet. Tap “new card” to write the first.";
@@ -69,8 +70,8 @@ std::string_view english(ShelfSay id) {
     return "In this air, to 10 g of gum: honey {0} to {1} g, or glycerin {2} to {3} g";
   case Say::card_soft_gum: return "{0}. Dry gum to 10 g of pigment: {1} to {2} g";
   case Say::card_soft_guess: return "{0}; our own guess.";
-  case Say::card_soft_class: return "{0}; own guess, and {1} of its class.";
-  case Say::card_soft_own: return "{0}; own guess, and {1} of it.";
+  case Say::card_soft_class: return "{0}; our own guess, and {1} of your verdicts on its class.";
+  case Say::card_soft_own: return "{0}; our own guess, and {1} of your verdicts on it.";
   case Say::card_soft_last: return "{0} Last: {1}.";
   case Say::shelf_others: return "the others ({0})";
   case Say::shelf_mine: return "mine ({0})";

@@ -26,7 +26,7 @@ std::string_view english(SlabSay id) {
   case Say::stage_with_knife: return "with the knife";
   case Say::ratio_none: return "no pigment yet, so no ratio";
   case Say::no_batch:
-    return "Nothing is on the slab. Choose a pigment and a binder, weigh the powder and tap begin: "
+    return "No batch is open here. Choose a pigment and a binder, weigh the powder and tap begin: "
            "then each drop is one tap here.";
   case Say::to_plan: return "choose a pigment";
   case Say::pour_into_pans: return "pour into pans";

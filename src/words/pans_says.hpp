@@ -72,6 +72,7 @@ enum class PansSay {
   pans_later, // 1: in how many hours or days
   pans_look,
   pans_look_soon,
+  pans_waits_on_slab,
   pans_waits_in_jar,
   pans_beside, // 0: so many that are not drawn
   pans_dotted,

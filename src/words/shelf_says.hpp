@@ -12,6 +12,7 @@ enum class ShelfSay {
   shelf_away,
   shelf_here,
   shelf_put_away,
+  shelf_no_new,
   shelf_bring_back,
   shelf_done,
   shelf_none,

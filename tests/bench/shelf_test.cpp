@@ -79,6 +79,7 @@ TEST_CASE("what cannot be kept so is said, and stays open") {
     REQUIRE(h.b.notice.error);
     CHECK(h.b.notice.error->what == what);
   };
+  fact(h, "honey", "0.3");
   refuses(words::BenchSay::card_needs_name);
   write(h, "name", "Gum");
   write(h, "made_on", "25.11.2026"); // as English is not typed
@@ -88,6 +89,27 @@ TEST_CASE("what cannot be kept so is said, and stays open") {
   write(h, "made_on", "2026-11-20");
   h.tap("plan");
   CHECK(h.b.screen == Screen::plan);
+}
+
+TEST_CASE("a new card can be left: by any way while nothing is written on it, else by a pad") {
+  for (const std::string way : {"plan", "kind_of pigment", "card_done", "put_away", "new_card"}) {
+    CAPTURE(way);
+    Hands h;
+    for (const char* pad : {"shelf", "kind_of binder", "new_card"}) h.tap(pad);
+    const std::string first = h.b.shelf_page.card->id;
+    h.tap(way);
+    CHECK_FALSE(h.b.notice.error);
+    CHECK((!h.b.shelf_page.card || h.b.shelf_page.card->id != first));
+    CHECK(h.lines.empty());
+  }
+  Hands h;
+  for (const char* pad : {"shelf", "kind_of binder", "new_card"}) h.tap(pad);
+  fact(h, "honey", "0.3");
+  h.tap("card_done");
+  CHECK(h.b.notice.error);
+  h.tap("put_away");
+  CHECK_FALSE(h.b.shelf_page.card);
+  CHECK(h.lines.empty());
 }
 
 TEST_CASE("a liquid may be alcohol, and one of nothing is not kept") {
