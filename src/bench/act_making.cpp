@@ -109,7 +109,7 @@ void begin_step(Bench& bench, const std::string& word, const Now& now, Effects& 
   if (session::begun(*making, *step)) return say_error(bench, {Say::making_step_twice, {}}, now);
   Making m{*step, bench.binder.of};
   if (*step == MakingStep::sweeten) m.takes = sweet_of(bench, making->plan.start->parts);
-  if (*step == MakingStep::preserve) (bench.binder.dose_in_g ? m.g : m.drops) = bench.binder.dose;
+  if (*step == MakingStep::preserve) m.g = dose_of(bench).g, m.drops = dose_of(bench).drops;
   record(bench, "", std::move(m), now, effects);
   restock(bench);
 }
@@ -155,8 +155,10 @@ session::Card jar_done(const Bench& bench, const session::BinderMaking& making, 
   card.name = name_of_jar(bench);
   card.lot = lot_of_jar(bench);
   paint::Recipe parts = making.plan.start->parts;
-  if (const auto* preserved = session::begun(making, MakingStep::preserve))
-    parts.other += preserved->g + preserved->drops * a_drop_g;
+  if (session::begun(making, MakingStep::preserve)) {
+    const Dose dose = dose_of(bench);
+    parts.other += dose.g + dose.drops * a_drop_g;
+  }
   card.facts = session::LiquidCard{session::CardKind::binder, parts};
   card.made_on = words::date_of(words::day_number(now.wall_ms, now.utc_offset_min));
   card.keep_until = keep_until(bench, now);

@@ -168,11 +168,19 @@ std::string lot_of_jar(const Bench& bench) {
   return words::say(Say::making_jar, {std::to_string(before + 1)});
 }
 
+Dose dose_of(const Bench& bench) {
+  const auto* making = making_in_hand(bench);
+  const auto* step = making ? session::begun(*making, session::MakingStep::preserve) : nullptr;
+  if (step && (step->g > 0 || step->drops > 0)) return {step->g, step->drops};
+  return bench.binder.dose_in_g ? Dose{bench.binder.dose, 0} : Dose{0, bench.binder.dose};
+}
+
 bool is_preserved(const Bench& bench) {
   if (bench.binder.preserved) return *bench.binder.preserved;
   const auto* making = making_in_hand(bench);
-  const auto* step = making ? session::begun(*making, session::MakingStep::preserve) : nullptr;
-  return step && (step->g > 0 || step->drops > 0); // ticked without an amount: it may be none
+  if (!making || !session::begun(*making, session::MakingStep::preserve)) return false;
+  const Dose dose = dose_of(bench); // ticked without an amount: it may be none
+  return dose.g > 0 || dose.drops > 0;
 }
 
 std::string keep_until(const Bench& bench, const Now& now) {

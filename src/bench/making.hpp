@@ -46,6 +46,10 @@ std::string lot_of_jar(const Bench& bench);
 // Practice has 2 to 4 weeks in the cold without a preservative, 3 to 6 months with one: the shorter
 // of each, as "2027-02-27".
 bool is_preserved(const Bench& bench);
+struct Dose {
+  double g = 0, drops = 0;
+};
+Dose dose_of(const Bench& bench); // of the preservative: as its step has it, else as typed since
 std::string keep_until(const Bench& bench, const Now& now);
 
 // Rings once when the step that runs has had its time.

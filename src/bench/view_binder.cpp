@@ -74,14 +74,11 @@ void add_steps(const Bench& bench, const Now& now, BinderView& v) {
     v.steps.push_back(step_view(making, step, now));
   // Until the next step says that the gum is in its water.
   v.dust = !making || !session::begun(*making, session::MakingStep::steep);
-  v.dose = bench.binder.dose;
-  v.dose_in_g = bench.binder.dose_in_g;
+  const Dose dose = dose_of(bench);
+  v.dose = dose.g + dose.drops;
+  v.dose_in_g = dose.g > 0 || (dose.drops <= 0 && bench.binder.dose_in_g);
   if (!making) return;
   v.in_jar = session::begun(*making, session::MakingStep::into_jar) != nullptr;
-  if (const auto* preserved = session::begun(*making, session::MakingStep::preserve)) {
-    v.dose_in_g = preserved->g > 0;
-    v.dose = v.dose_in_g ? preserved->g : preserved->drops;
-  }
 }
 
 StrengthView strength_view(const Bench& bench) {

@@ -10,7 +10,7 @@ std::string_view english(MakingSay id) {
   case Say::step_strain: return "strain";
   case Say::step_honey: return "honey in";
   case Say::step_glycerin: return "glycerin in";
-  case Say::step_preserve: return "preservative in";
+  case Say::step_preserve: return "preservative, if any";
   case Say::step_jar: return "jar, label, cold";
   case Say::gum_how: return "40 to 50 °C, never boiling";
   case Say::steep_how: return "lid on, stir now and then";
@@ -19,7 +19,7 @@ std::string_view english(MakingSay id) {
   case Say::sweet_how: return "{0} g, stir until clear";
   case Say::syrup_holds: return "with its water: {0} g of honey";
   case Say::sweet_both_how: return "honey {0} g, glycerin {1} g: stir";
-  case Say::preserve_how: return "as its supplier doses; gloves";
+  case Say::preserve_how: return "say how much; gloves";
   case Say::jar_how: return "wipe the rim, date it";
   case Say::takes_day: return "1 day";
   case Say::takes_min: return "{0} min";
