@@ -216,12 +216,17 @@ void Rows::read_liquid(const Row& row, std::size_t at) {
       !single && std::any_of(named.begin(), named.end(), [](const Named& n) { return !n.amount; });
   if (!named.empty() && lacking) return not_read({Say::amount_missing, {}});
   std::vector<Entry> entries;
-  for (const Named& one : named)
-    if (const auto meant = meant_by(one.name); meant && meant->kind != CardKind::pigment)
-      entries.push_back(
-          {place, *meant,
-           one.amount ? std::optional(taken(*one.amount, row, at)) : amount_beside(row, at, false),
-           column.heading});
+  for (const Named& one : named) {
+    const auto meant = meant_by(one.name);
+    if (!meant || meant->kind == CardKind::pigment) continue;
+    Entry& entry = entries.emplace_back(Entry{place, *meant, std::nullopt, column.heading});
+    entry.amount =
+        one.amount ? std::optional(taken(*one.amount, row, at)) : amount_beside(row, at, false);
+    const auto beside = amounts_.find(at);
+    if (one.amount || beside == amounts_.end()) continue;
+    entry.amount_at = Cell{row.number, beside->second, cell_of(row, beside->second)};
+    entry.amount_heading = layout_.columns[beside->second].heading;
+  }
   if (entries.empty() || entries.size() != named.size()) return not_read(amount.error());
   for (Entry& entry : entries) add(std::move(entry));
 }

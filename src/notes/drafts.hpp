@@ -14,7 +14,9 @@ struct Entry {
   Cell at;
   Meant of;
   std::optional<NotedAmount> amount;
-  std::string heading; // of its column
+  std::string heading;                // of its column
+  std::optional<Cell> amount_at = {}; // where that is another
+  std::string amount_heading = {};
 };
 
 struct Draft {
