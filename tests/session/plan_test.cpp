@@ -79,6 +79,30 @@ TEST_CASE("a pigment of which nothing was weighed is asked for until the paint i
   CHECK(asked(w) == "honey 0.40; water 2.00; ");
 }
 
+TEST_CASE("a blend that is wet keeps its proportions, by what was weighed most of") {
+  make::Writer w = opened();
+  w.put("b", of_both());
+  w.put("b", Added{"blue", Unit::g, 10, ""});
+  w.put("b", Added{"red", Unit::g, 2, ""});
+  w.put("b", Added{"gum", Unit::g, 4, ""});
+  CHECK(asked(w) == "red 3.00 more; honey 0.24; water 1.20; ");
+  w.put("b", Added{"red", Unit::g, 6, ""});
+  CHECK(asked(w) == "blue 6.00 more; honey 0.36; water 1.80; ");
+  w.put("b", Added{"blue", Unit::g, 6, ""});
+  CHECK(asked(w) == "honey 0.48; water 2.40; ");
+}
+
+TEST_CASE("pigments of a blend of which nobody said how much are asked for by name") {
+  make::Writer w = opened();
+  w.put("b", Planned{0, "", {{"blue", {}}, {"red", {}}}});
+  CHECK(asked(w) == "blue 0.00; red 0.00; ");
+  w.put("b", Added{"blue", Unit::g, 8, ""});
+  w.put("b", Added{"gum", Unit::g, 4, ""});
+  CHECK(asked(w) == "red 0.00; ");
+  w.put("b", Felt{Feel::right});
+  CHECK(asked(w) == "");
+}
+
 TEST_CASE("of two plans the last counts; one that was withdrawn does not") {
   make::Writer w = opened();
   w.put("b", of_both());
