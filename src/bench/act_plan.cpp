@@ -70,10 +70,18 @@ void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, 
     record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
 }
 
+// A blend of which nobody said how much: what goes in, so that none of it is forgotten.
+std::optional<session::Planned> blend_kept(const Bench& bench) {
+  session::Planned kept;
+  for (const BlendPart& part : bench.plan.blend)
+    if (shelf_card(bench, part.card)) kept.takes.push_back({part.card, std::nullopt});
+  return kept.takes.size() > 1 ? std::optional(kept) : std::nullopt;
+}
+
 // Absent where the plan comes to nothing that could be said.
 std::optional<session::Planned> plan_kept(const Bench& bench) {
   const auto comes_to = planned(bench);
-  if (!comes_to || !*comes_to) return std::nullopt;
+  if (!comes_to || !*comes_to) return blend_kept(bench);
   const Planned& p = **comes_to;
   session::Planned kept;
   if (bench.plan.want == Want::pans && p.pans > 0) kept.pans = p.pans, kept.in = bench.plan.pan;

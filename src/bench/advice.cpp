@@ -294,7 +294,8 @@ Advice advise_on(const session::Batch& batch, const session::Expectation& expect
   advice.gum = paint::gum_state(s.gum_g.value, s.pigment_mL.value, marks);
   const bool never_mulled = !was_mulled(batch);
   advice.by_knife =
-      never_mulled && (running(batch) || next_stage(batch) == session::Stage::wetting_out);
+      is_late_powder(batch) ||
+      (never_mulled && (running(batch) || next_stage(batch) == session::Stage::wetting_out));
   advice.sticky = sticky(s, batch.places.room, known.tack);
   const LastNote note = last_note(batch);
   const bool fresh = note.feel && !note.added_since;

@@ -145,12 +145,23 @@ bool is_nearly_in(const session::Batch& batch, double left_mL) {
   return left_mL < of_what_went_in * more * batch.standing.pigment_mL.value;
 }
 
-// What was asked for is there, all but what nobody would add.
+double added_since_felt_mL(const session::Batch& batch) {
+  if (batch.feelings.empty() || !last_note(batch).added_since) return 0;
+  const double more = batch.standing.flow_now->value - batch.feelings.back().flow;
+  return std::max(0.0, more * batch.standing.pigment_mL.value);
+}
+
+// What was asked for is there, all but what nobody would add: drops are said by fives, spoons by
+// their quarters.
 bool is_there(const session::Batch& batch, const Helping& left, const Measures& of) {
   constexpr double nearly = 0.01; // of the liquid
-  constexpr double a_few = 5;     // drops are said by fives
+  constexpr double a_few = 5, of_what_went_in = 0.12;
+  const double added_mL = added_since_felt_mL(batch), quarter_mL = of.spoon_mL / 4;
+  const bool by_spoon = quarter_mL > 0 && added_mL > 0.9 * quarter_mL;
+  const double rounding_mL = by_spoon ? quarter_mL : a_few * of.drop_mL;
   return left.most_mL < nearly * batch.standing.liquid_mL_now.value ||
-         (left.most_mL < a_few * of.drop_mL && left.least_mL < 1.5 * of.drop_mL);
+         (left.most_mL < 1.1 * rounding_mL &&
+          left.least_mL < std::max(1.5 * of.drop_mL, of_what_went_in * added_mL));
 }
 
 }

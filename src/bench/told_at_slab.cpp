@@ -9,8 +9,21 @@ namespace bench {
 
 session::Stage next_stage(const session::Batch& batch) {
   const session::Pass* pass = running(batch);
-  if (!pass) return is_worked_in(batch) ? session::Stage::mulling : session::Stage::wetting_out;
+  if (!pass) {
+    const bool wet = is_worked_in(batch) || (was_felt(batch) && flows_right(batch));
+    return wet && !is_late_powder(batch) ? session::Stage::mulling : session::Stage::wetting_out;
+  }
   return pass->stage == session::Stage::mulling ? session::Stage::resting : session::Stage::mulling;
+}
+
+bool is_late_powder(const session::Batch& batch) {
+  bool powder = false;
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
+    if (e->withdrawn) continue;
+    if (std::holds_alternative<session::StageBegan>(e->event)) return powder && was_felt(batch);
+    powder = powder || is_pigment(batch, *e);
+  }
+  return false;
 }
 
 bool is_dusty(const session::Batch& batch) {

@@ -78,7 +78,8 @@ std::string right_but_gum_words(const bench::Advice& a) {
   const std::string amount = amount_words(a);
   if (a.dried) return in_rounds(say(Say::advice_right_but_gum_dried, {amount}), a);
   if (a.dry_min == 0) return in_rounds(say(Say::advice_right_but_gum, {amount}), a);
-  return in_rounds(say(Say::advice_right_but_gum_minutes, {std::to_string(a.dry_min), amount}), a);
+  const Say how = a.not_begun ? Say::advice_right_but_gum_tap : Say::advice_right_but_gum_minutes;
+  return in_rounds(say(how, {std::to_string(a.dry_min), amount}), a);
 }
 
 std::string specks_words(bench::SpecksStay specks) {

@@ -27,7 +27,8 @@ struct Sentence {
   std::string words;
   Tone tone = Tone::plain;
   int max_lines = 2;
-  std::string shorter = {}; // where there is no room for all of it
+  std::string shorter = {};  // where there is no room for all of it
+  std::string shortest = {}; // likewise, for that
 };
 
 // That entries are not in the sums; of a single one why, where there is room.
@@ -82,16 +83,17 @@ bool is_nearly_done(const bench::Advice& advice) {
 // looked at.
 bool sweetens_first(const bench::SlabView& slab) {
   const bench::Advice& advice = slab.advice;
-  const bool gum_first = advice.gum == paint::GumState::too_little;
   const bool drops = advice.kind == bench::Advice::add_drops && !advice.water;
-  return (drops || (is_nearly_done(advice) && !gum_first)) &&
+  return (drops || is_nearly_done(advice)) &&
          std::any_of(slab.to_come.begin(), slab.to_come.end(), is_sweet);
 }
 
-// But for what the advice names.
+// But for what the advice names, and for water in paint that flows right.
 std::vector<bench::ToComeView> not_yet_said(const bench::SlabView& slab) {
   std::vector<bench::ToComeView> rest = slab.to_come;
   if (sweetens_first(slab)) std::erase_if(rest, is_sweet);
+  if (is_nearly_done(slab.advice) || slab.advice.kind == bench::Advice::there)
+    std::erase_if(rest, [](const auto& one) { return one.kind == session::CardKind::water; });
   return rest;
 }
 
@@ -110,7 +112,9 @@ std::string portions_words(const bench::SlabView& slab, bool weigh_out) {
 
 // How much in all is of no use to who has been told that it is enough.
 void add_in_all(std::vector<Sentence>& out, const bench::SlabView& slab) {
-  if (is_nearly_done(slab.advice) || slab.advice.kind == bench::Advice::there) return;
+  using bench::Advice;
+  const Advice::Kind kind = slab.advice.kind;
+  if (is_nearly_done(slab.advice) || kind == Advice::there || kind == Advice::gathered) return;
   if (slab.planned_g)
     out.push_back({say(Say::planned_in_all, {grams_number(*slab.planned_g)}), Tone::plain});
   else if (slab.last_time_g)
@@ -176,10 +180,13 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (weigh_out && may_be_all(slab))
     out.push_back({say(Say::if_that_is_all, {advice_words(slab.advice)}), Tone::plain, 2});
   if (!weigh_out && !to_come.empty())
-    out.push_back({to_come_words(to_come), Tone::plain, 2, short_to_come_words(to_come)});
+    out.push_back({to_come_words(to_come), Tone::plain, 2, short_to_come_words(to_come),
+                   shortest_to_come_words(to_come)});
   const bool all_said = is_right_in_all(slab.advice);
   if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
-  if (slab.portions > 1) out.push_back({portions_words(slab, weigh_out), Tone::plain});
+  if (slab.portions > 1)
+    out.push_back({portions_words(slab, weigh_out), Tone::plain, 2,
+                   say(Say::in_portions, {std::to_string(slab.portions)})});
   add_in_all(out, slab);
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
@@ -211,7 +218,8 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
       return fitted(all, inner, {cap_mm, bold, cap_mm}, std::min(most, left), false);
     };
     Lines lines = fit(s.words, s.max_lines);
-    if (lines.cut && !s.shorter.empty()) lines = fit(s.shorter, s.max_lines);
+    for (const std::string& shorter : {s.shorter, s.shortest})
+      if (lines.cut && !shorter.empty()) lines = fit(shorter, s.max_lines);
     if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
     for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
   }

@@ -211,6 +211,10 @@ std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
   std::string list;
   for (const bench::ToComeView& one : to_come) {
     if (!is(one)) continue;
+    if (is_first(one) && one.g <= 0) { // nobody said how much of it
+      list += (list.empty() ? "" : ", ") + one.name;
+      continue;
+    }
     const std::string amount =
         is_nothing(one.amount) ? grams_words(one.g) : tapped_words(one.amount);
     const bool more = is_first(one) && one.begun;
@@ -226,6 +230,11 @@ std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
       amounts_to_come(to_come, [](const bench::ToComeView& one) { return !is_first(one); });
   if (!pigments.empty()) return say(Say::to_come_weigh_out, {pigments});
   return others.empty() ? "" : say(Say::to_come, {others});
+}
+
+std::string shortest_to_come_words(const std::vector<bench::ToComeView>& to_come) {
+  if (to_come.size() == 1) return "";
+  return say(Say::to_come_count, {std::to_string(to_come.size())});
 }
 
 std::string short_to_come_words(const std::vector<bench::ToComeView>& to_come) {

@@ -50,7 +50,9 @@ bool is_first(const bench::ToComeView& to_come);
 std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
                             bool (*is)(const bench::ToComeView&));
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
-std::string short_to_come_words(const std::vector<bench::ToComeView>& to_come); // of one or more
+// Of one or more: the first and how many more; how many, empty for one.
+std::string short_to_come_words(const std::vector<bench::ToComeView>& to_come);
+std::string shortest_to_come_words(const std::vector<bench::ToComeView>& to_come);
 
 // That nothing soft is in it, and how much is usual.
 std::string softening_words(const bench::Softening& softening);

@@ -43,6 +43,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_guess: return "a guess: {0}";
   case Say::to_come: return "still to come: {0}";
   case Say::to_come_and_more: return "still to come: {0} and {1} more";
+  case Say::to_come_count: return "{0} liquids still to come";
   case Say::to_come_one: return "{0} {1}";
   case Say::to_come_more_of: return "{0} more {1}";
   case Say::to_come_weigh_out: return "weigh out {0}";
@@ -98,6 +99,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_right_but_gum: return "gum is short: dry it a little, add {0}";
   case Say::advice_right_but_gum_dried: return "gum is short: add {0}, then mull";
   case Say::advice_right_but_gum_minutes: return "gum is short: mull wide {0} min, add {1}";
+  case Say::advice_right_but_gum_tap: return "gum is short: tap “mull”, mull wide {0} min, add {1}";
   case Say::advice_judge_again: return "less liquid than it likely wants: mull, then judge again";
   case Say::advice_judge_loose: return "it has little liquid for that: mull, then judge again";
   case Say::advice_a_wash: return "far too loose: gather it as a wash, begin anew";

@@ -47,6 +47,7 @@ enum class ScreensSay {
   advice_weigh_pigment,
   to_come,
   to_come_and_more, // 0: the first of them, 1: how many more
+  to_come_count,
   to_come_one,
   to_come_more_of,
   to_come_weigh_out,
@@ -92,6 +93,7 @@ enum class ScreensSay {
   advice_right_but_gum,
   advice_right_but_gum_dried,
   advice_right_but_gum_minutes,
+  advice_right_but_gum_tap,
   advice_judge_again,
   advice_judge_loose,
   advice_right_by_now,
