@@ -91,7 +91,7 @@ Slabside.keeping = {
       const packed = await keeping.packed();
       const file = new File([packed.blob], keeping.pack_name(), {type: 'application/zip'});
       await keeping.hand_on(file);
-      const {lost} = Slabside.memory, lacks = lost > 0 ? [Slabside.say('pack_lacks', lost)] : [];
+      const lost = Slabside.memory.lost.size, lacks = lost > 0 ? [Slabside.say('pack_lacks', lost)] : [];
       keeping.tell(Slabside.say('pack_handed_on', packed.files, file.name), ...lacks);
     } catch (error) {
       if (error.name === 'AbortError') return; // she has thought better of it

@@ -6,10 +6,15 @@
 Slabside.memory = {
   sessions: new Map(), // name -> its bytes, in pieces
   names: new Set(),    // of all files that were ever seen in the store
-  lost: 0,             // files that were, and that are not here either
+  lost: new Set(),     // files that were, and that are not here either
   refused: false,      // the store has not taken them back
 
-  was_listed: function (names) { for (const name of names) Slabside.memory.names.add(name); },
+  was_listed: function (names) {
+    for (const name of names) {
+      Slabside.memory.names.add(name);
+      Slabside.memory.lost.delete(name);
+    }
+  },
   was_read: function (name, bytes) {
     if (name.startsWith('sessions/') && bytes.length > 0) Slabside.memory.sessions.set(name, [bytes]);
   },
@@ -22,12 +27,13 @@ Slabside.memory = {
   bytes_of: (name) => Slabside.store.joined(Slabside.memory.sessions.get(name)),
 
   // Within a transaction that is to write: first all that the store lacks, then `work`. There whole or not at
-  // all, like everything in it.
-  put_back_before: function (lines, files, outcome, work) {
+  // all, like everything in it. As many sessions as are here are taken for the same ones, unless the store
+  // was emptied: then another page may have filled it with its own.
+  put_back_before: function (lines, files, emptied, outcome, work) {
     const {memory} = Slabside, sessions = IDBKeyRange.bound('sessions/', 'sessions0', false, true);
     const there = files.count(sessions);
     there.onsuccess = () => {
-      if (there.result >= memory.sessions.size) return work();
+      if (!emptied && there.result >= memory.sessions.size) return work();
       const names = files.getAllKeys();
       names.onsuccess = () => {
         try {
@@ -49,15 +55,16 @@ Slabside.memory = {
       files.put({records: records.length, bytes: bytes.length}, name);
     }
     const lost = [...memory.names].filter((name) => !here.has(name) && !memory.sessions.has(name));
-    return {sessions: missing.length, lost};
+    return missing.length + lost.length > 0 ? {sessions: missing.length, lost} : null;
   },
   // The transaction is complete.
   is_back: function (put_back) {
     const {memory} = Slabside;
-    memory.refused = false;
-    memory.lost += put_back.lost.length;
-    for (const name of put_back.lost) memory.names.delete(name);
-    Slabside.keeping.was_emptied(Slabside.say('store_put_back', put_back.sessions, memory.lost));
+    for (const name of put_back.lost) {
+      memory.names.delete(name);
+      memory.lost.add(name);
+    }
+    Slabside.keeping.was_emptied(Slabside.say('store_put_back', put_back.sessions, memory.lost.size));
   },
   is_refused: function (why) {
     Slabside.memory.refused = true;

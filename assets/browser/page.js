@@ -109,7 +109,7 @@ var Module = {
 
 // An extension's script, or whatever else somebody runs in this page, may fail by itself.
 window.addEventListener('error', (event) => {
-  const own = event.filename.startsWith(new URL(Module.locateFile(''), document.baseURI).href);
+  const own = event.filename?.startsWith(new URL(Module.locateFile(''), document.baseURI).href);
   if (own || event.error instanceof WebAssembly.RuntimeError) Slabside.stop(event.message);
 });
 window.addEventListener('unhandledrejection', (event) => {

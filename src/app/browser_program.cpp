@@ -125,9 +125,10 @@ struct Everything {
 
   // Nobody knows what is saved until the store says so.
   void store_emptied() {
-    if (runner.saved())
-      runner.feed(bench::SaveFailed{{Say::store_emptied, {}}, true}, commands::real_now());
-    process_input();
+    process_input(); // what was answered before is no news
+    const bench::Now now = commands::real_now();
+    if (runner.saved()) runner.feed(bench::SaveFailed{{Say::store_emptied, {}}, true}, now);
+    call_again(now);
   }
 
   void store_whole() {

@@ -5,6 +5,7 @@ mergeInto(LibraryManager.library, {
   $SlabsideStore: {
     database: null, // a promise of it, once somebody has asked
     filling: false, // it was emptied, and is not whole yet
+    emptied: null,  // the one that was: what is written to it is gone
 
     open: function () {
       const store = SlabsideStore;
@@ -27,18 +28,19 @@ mergeInto(LibraryManager.library, {
       asked.onblocked = () => failed('EBUSY'); // another tab holds an older store
       asked.onsuccess = () => {
         const database = asked.result;
-        database.onclose = () => { store.forget(); store.was_emptied(); };
+        database.onclose = () => { store.forget(); store.was_emptied(database); };
         database.onversionchange = (event) => {
           database.close();
           store.forget();
-          if (event.newVersion === null) store.was_emptied(); // it is deleted
+          if (event.newVersion === null) store.was_emptied(database); // it is deleted
         };
         opened(database);
       };
     },
     // Or so it seems: whatever is missing is put back, and no tick is shown until then.
-    was_emptied: function () {
+    was_emptied: function (database) {
       const store = SlabsideStore;
+      store.emptied = database;
       if (ABORT || store.filling || Module['slabsideMemory'].names.size === 0) return;
       store.filling = true;
       _slabside_store_emptied();
@@ -50,7 +52,7 @@ mergeInto(LibraryManager.library, {
       if (ABORT) return;
       store.transact('readwrite', () => {}, (outcome) => {
         if (!outcome.failure) {
-          store.filling = false;
+          store.filling = Module['slabsideMemory'].refused = false;
           return _slabside_store_whole();
         }
         if (tries === enough) Module['slabsideMemory'].is_refused(outcome.failure);
@@ -68,6 +70,7 @@ mergeInto(LibraryManager.library, {
         const lines = transaction.objectStore('lines'), files = transaction.objectStore('files');
         transaction.oncomplete = () => {
           if (outcome.put_back) memory.is_back(outcome.put_back);
+          if (mode !== 'readonly' && database === store.emptied) outcome.failure = 'gone';
           then(outcome);
         };
         transaction.onabort = () => {
@@ -75,7 +78,8 @@ mergeInto(LibraryManager.library, {
           then(outcome);
         };
         if (mode === 'readonly') work(lines, files, outcome);
-        else memory.put_back_before(lines, files, outcome, () => work(lines, files, outcome));
+        else
+          memory.put_back_before(lines, files, store.filling, outcome, () => work(lines, files, outcome));
       }).catch((error) => {
         store.forget(); // the next question opens it anew
         outcome.failure = store.words_of(error);

@@ -21,6 +21,18 @@ function may_refuse() {
   };
 }
 
+// The store is deleted as soon as the next line is on its way into it.
+function may_delete() {
+  const begin = IDBDatabase.prototype.transaction;
+  IDBDatabase.prototype.transaction = function (...words) {
+    const begun = begin.apply(this, words);
+    if (!window.slabsideDeletes || words[1] !== 'readwrite') return begun;
+    window.slabsideDeletes = false;
+    indexedDB.deleteDatabase('slabside');
+    return begun;
+  };
+}
+
 const delete_store = (glass) => patiently(glass.page.evaluate(() => new Promise((done, failed) => {
   const asked = indexedDB.deleteDatabase('slabside');
   asked.onsuccess = () => done();
@@ -112,6 +124,21 @@ test('emptied without a word from the browser: all is back with the next tap', a
   assert.equal(await emptied(glass), say('store_put_back', 1, 0));
   const after = await kept_until(glass.page, (files) => sum(files) > sum(before));
   for (const [name, lines] of before) assert.deepEqual(after.get(name).slice(0, lines.length), lines);
+  await glass.close();
+});
+
+test('deleted while a line is on its way: no tick for it, and it is written with the others', async (t) => {
+  const tablet = await tapped(t, [[may_delete]]), {glass} = tablet;
+  const before = await kept(glass.page);
+  await glass.page.evaluate(() => { window.slabsideDeletes = true; });
+  await again(tablet);
+  assert.equal(await emptied(glass), say('store_put_back', 1, 0));
+  await glass.rest();
+  const numbers = (files) => new Set([...files.values()].flat().map((line) => JSON.parse(line).n));
+  const after = await kept_until(glass.page, (files) => numbers(files).size > numbers(before).size);
+  for (const [name, lines] of before) assert.deepEqual(after.get(name).slice(0, lines.length), lines);
+  assert.equal(numbers(after).size, numbers(before).size + 1);
+  assert.deepEqual(glass.said, []);
   await glass.close();
 });
 
