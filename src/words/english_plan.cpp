@@ -84,7 +84,7 @@ std::string_view english(PlanSay id) {
   case Say::plan_by_feel: return "by feel";
   case Say::plan_minutes: return "{0} min";
   case Say::plan_from_to: return "{0} to {1}";
-  case Say::plan_in_portions: return "of mulling, each of {0} portions";
+  case Say::plan_in_portions: return "each of {0} portions";
   case Say::plan_of_mulling: return "of mulling";
   case Say::plan_layers: return "{0} layers";
   case Say::plan_one_layer: return "1 layer";
