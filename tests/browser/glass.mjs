@@ -4,7 +4,8 @@ import {createServer} from 'node:http';
 import {readFile} from 'node:fs/promises';
 import {extname, join, normalize} from 'node:path';
 import {chromium} from 'playwright-core';
-import {tell_rest} from './page_hooks.mjs';
+import {at_end} from './at_end.mjs';
+import {lines_in_store, tell_rest} from './page_hooks.mjs';
 
 // Nothing here is measured in time: every wait is for a state, and ends with an error only where that
 // never comes.
@@ -40,10 +41,11 @@ const kinds = {
   '.webmanifest': 'application/manifest+json',
 };
 
-// The folder as any plain web server has it.
-export async function serve(folder) {
+// The folder as any plain web server has it. What the test itself answers at a path comes first.
+export async function serve(folder, own = {}) {
   const server = createServer(async (request, answer) => {
     const path = normalize(new URL(request.url, 'http://here').pathname);
+    if (own[path]) return own[path](request, answer);
     const file = join(folder, path.endsWith('/') ? path + 'index.html' : path);
     try {
       const bytes = await readFile(file);
@@ -88,7 +90,7 @@ export class Glass {
     const glass = new Glass();
     const {child, at} = await start(profile);
     glass.child = child;
-    test.after(() => glass.kill());
+    at_end(test, () => glass.kill());
     process.once('SIGTERM', () => glass.kill().then(() => process.exit(1)));
     glass.browser = await chromium.connectOverCDP(at, {timeout: patience_ms});
     glass.page = glass.browser.contexts()[0].pages()[0];
@@ -98,7 +100,7 @@ export class Glass {
     const {w, h} = options.size ?? lying;
     await glass.page.setViewportSize({width: w, height: h});
     glass.cdp = await glass.browser.contexts()[0].newCDPSession(glass.page);
-    await glass.cdp.send('Emulation.setTouchEmulationEnabled', {enabled: true, maxTouchPoints: 5});
+    await glass.cdp.send('Emulation.setTouchEmulationEnabled', {enabled: true, maxTouchPoints: glass.most_fingers});
     if (options.timezone)
       await glass.cdp.send('Emulation.setTimezoneOverride', {timezoneId: options.timezone});
     await glass.page.addInitScript(tell_rest);
@@ -150,6 +152,7 @@ export class Glass {
                  () => `${selector} does not say it`);
   }
 
+  most_fingers = 5;
   // All fingers that are down, each [x, y] by its number.
   fingers = new Map();
   async touch(type) {
@@ -191,29 +194,18 @@ export class Glass {
 
 // ---- what is kept
 
-// Of sessions: file -> its lines, in the order of their keys. The page's program must have made the store.
-export async function kept(page) {
-  const rows = await page.evaluate(() => new Promise((done, failed) => {
-    const asked = indexedDB.open('slabside');
-    asked.onupgradeneeded = () => asked.transaction.abort();
-    asked.onerror = () => failed(asked.error);
-    asked.onsuccess = () => {
-      const lines = asked.result.transaction('lines').objectStore('lines');
-      const keys = lines.getAllKeys(), values = lines.getAll();
-      values.onsuccess = () => {
-        asked.result.close();
-        const text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true});
-        const rows = keys.result.map((key, i) => [key, values.result[i]]);
-        done(rows.filter(([[file]]) => file.startsWith('sessions/')).map(([key, line]) => [key, text.decode(line)]));
-      };
-    };
-  }));
+// Of sessions: file -> its lines, in the order of their keys.
+export function files_of(rows) {
   const files = new Map();
   for (const [[file, n], line] of rows) {
     if (!files.has(file)) files.set(file, []);
     if (files.get(file).push(line) !== n + 1) throw new Error(`${file} lacks a line before ${n}`);
   }
   return files;
+}
+
+export async function kept(page) {
+  return files_of(await page.evaluate(lines_in_store));
 }
 
 export async function kept_until(page, enough) {

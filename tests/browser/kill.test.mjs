@@ -1,10 +1,8 @@
 // The browser is killed with all its processes while it is tapped: what it had confirmed is there.
 import assert from 'node:assert/strict';
-import {mkdirSync, writeFileSync} from 'node:fs';
-import {dirname, join} from 'node:path';
 import {test} from 'node:test';
 import {Glass, kept, lying, patiently, serve} from './glass.mjs';
-import {deeds_of, folder, perform, run, script_for, world_of} from './hand.mjs';
+import {all_is_there, deeds_of, folder, perform, script_for, studio_of, world_of} from './hand.mjs';
 import {fixed_world, tell_confirmed} from './page_hooks.mjs';
 
 const times = Number(process.env.SLABSIDE_KILLS ?? 3);
@@ -47,25 +45,16 @@ test('killed while it is tapped', async (t) => {
     const enough = () => confirmed.length - before >= wanted;
     await patiently(tap_until(glass, deeds, enough), `fewer than ${wanted} lines are confirmed`);
     await glass.kill();
-    place = await all_is_there(t, site, profile, confirmed, round + 1);
+    place = await there_again(t, site, profile, confirmed, round + 1);
   }
 });
 
-async function all_is_there(t, site, profile, confirmed, sessions) {
+async function there_again(t, site, profile, confirmed, sessions) {
   const glass = await Glass.open(t, profile);
   await glass.visit(site.url);
   const files = await kept(glass.page);
   await glass.close();
   assert.equal(files.size, sessions);
-  for (const [file, n] of confirmed) assert.ok(files.get(file)?.length > n, `${file} lacks line ${n}`);
-  for (const [file, lines] of files) lines.forEach((line, n) => assert.equal(JSON.parse(line).n, n, file));
-
-  // Written out, they are a studio as any other.
-  const place = folder(t), studio = join(place, 'studio');
-  for (const [file, lines] of files) {
-    mkdirSync(dirname(join(studio, file)), {recursive: true});
-    writeFileSync(join(studio, file), lines.join(''));
-  }
-  assert.match(run(['check', studio]), /\S/);
-  return place;
+  all_is_there(files, confirmed);
+  return studio_of(t, files);
 }

@@ -56,6 +56,23 @@ export function tell_rest() {
   window.slabsideIsAtRest = () => open === 0 && due.size === 0;
 }
 
+// Of sessions, in the order of their keys: [[file, n], line]. The page's program must have made the store.
+export async function lines_in_store() {
+  const store = await new Promise((done, failed) => {
+    const asked = indexedDB.open('slabside');
+    asked.onupgradeneeded = () => asked.transaction.abort();
+    asked.onerror = () => failed(asked.error);
+    asked.onsuccess = () => done(asked.result);
+  });
+  const lines = store.transaction('lines').objectStore('lines');
+  const keys = lines.getAllKeys(), values = lines.getAll();
+  await new Promise((done) => { values.onsuccess = done; });
+  store.close();
+  const text = new TextDecoder('utf-8', {fatal: true, ignoreBOM: true});
+  return keys.result.map((key, i) => [key, values.result[i]])
+    .filter(([[file]]) => file.startsWith('sessions/')).map(([key, line]) => [key, text.decode(line)]);
+}
+
 // Tells confirmed(file, n) of every line once the browser has said that it is safe.
 export function tell_confirmed() {
   const add = IDBObjectStore.prototype.add;
