@@ -149,3 +149,87 @@ export function trap_on_demand() {
     return {instance: {exports}, module};
   };
 }
+
+// What a page says where nobody but its developer looks.
+export function tell_said() {
+  const said = window.slabsideSaid = [];
+  for (const kind of ['warn', 'error']) {
+    const say = console[kind];
+    console[kind] = (...words) => { said.push(words.join(' ')); say.apply(console, words); };
+  }
+  addEventListener('error', (event) => said.push(event.message));
+  addEventListener('unhandledrejection', (event) => said.push(String(event.reason)));
+}
+
+// Counts what came from outside, by its kind: some drivers answer before the page has heard it.
+export function tell_heard() {
+  const heard = window.slabsideHeard = {};
+  for (const kind of ['pointerdown', 'pointermove', 'pointerup', 'keydown', 'keyup']) {
+    heard[kind] = 0;
+    addEventListener(kind, () => { ++heard[kind]; });
+  }
+}
+
+// For what_it_has: what the page itself asks its engine and is told, and which kind of finger comes.
+export function note_what_it_has() {
+  const seen = window.slabsideSeen = {persist: 'is not asked for', fingers: []};
+  addEventListener('pointerdown', ({pointerType}) => {
+    if (!seen.fingers.includes(pointerType)) seen.fingers.push(pointerType);
+  }, true);
+  if (!navigator.storage?.persist) {
+    seen.persist = 'absent';
+    return;
+  }
+  const ask = StorageManager.prototype.persist;
+  StorageManager.prototype.persist = function () {
+    seen.persist = 'no answer until a person gives one';
+    const answer = ask.call(this);
+    answer.then((yes) => { seen.persist = yes ? 'yes' : 'no'; }, (error) => { seen.persist = `refused: ${error}`; });
+    return answer;
+  };
+}
+
+// What this engine can do here, in its own words.
+export async function what_it_has() {
+  const seen = window.slabsideSeen;
+  const zip = new File(['a'], 'a.zip', {type: 'application/zip'});
+  const wake_lock = !navigator.wakeLock ? 'absent' : await navigator.wakeLock.request('screen').then(
+    async (lock) => { await lock.release(); return 'yes'; }, (error) => `refused: ${error.message}`);
+  return {
+    'a promise to keep what is stored': seen.persist,
+    'a zip file handed to another program': !navigator.canShare ? 'absent' : navigator.canShare({files: [zip]}) ? 'yes' : 'no',
+    'a folder picker': 'showDirectoryPicker' in window ? 'yes' : 'absent',
+    'a lock that keeps the display awake': wake_lock,
+    'fingers that came': seen.fingers.join(', '),
+    'a display that says it is touched': matchMedia('(pointer: coarse)').matches ? 'yes' : 'no',
+  };
+}
+
+// The page presses its own buttons: those of `first`, then those of `in_turn` without end, each when all
+// before was drawn and kept. It posts to /told what its store holds when it comes, every line that is
+// confirmed, what it says to its developer, and why it stopped if it did.
+export function press_without_end({first, in_turn}) {
+  const tell = (what) => fetch('/told', {method: 'POST', body: JSON.stringify(what)});
+  window.confirmed = (key) => tell({confirmed: key});
+  const until = (there) => new Promise((done) => {
+    const look = () => { const found = there(); if (found) done(found); else setTimeout(look, 5); };
+    look();
+  });
+  const press = async (pad) => {
+    (await until(() => document.querySelector(`#pads button[data-pad="${pad}"]`))).click();
+    await until(window.slabsideIsAtRest);
+    if (window.slabsideSaid.length > 0) await tell({said: window.slabsideSaid.splice(0)});
+  };
+  const work = async () => {
+    await until(() => document.querySelector('body.ready canvas[aria-busy=false]'));
+    await until(window.slabsideIsAtRest);
+    await tell({kept: await lines_in_store()});
+    for (const pad of first) await press(pad);
+    for (;;) for (const pad of in_turn) await press(pad);
+  };
+  const failed = () => tell({failed: document.getElementById('words').textContent});
+  addEventListener('DOMContentLoaded', () => {
+    until(() => Slabside.has_stopped).then(failed);
+    work().catch((error) => tell({failed: String(error)}));
+  });
+}
