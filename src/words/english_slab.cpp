@@ -53,7 +53,7 @@ std::string_view english(SlabSay id) {
   case Say::right_to_come: return "right and smooth: add what is still to come, mull, judge";
   case Say::last_time: return "last time {0} g binder in all";
   case Say::by_recipe: return "by the recipe {0} g binder in all";
-  case Say::in_portions: return "mull it in {0} portions, one after the other";
+  case Say::in_portions: return "mull it in {0} portions";
   case Say::wet_out_all: return "wet out all of it, then mull it in {0} portions";
   case Say::if_that_is_all: return "if there is no more of it: {0}";
   case Say::gather_not_right: return "not right yet";
