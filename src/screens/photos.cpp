@@ -203,7 +203,9 @@ std::vector<Said> said_of_folder(const PhotosView& photos) {
 
 std::vector<Said> said(const PhotosView& photos) {
   switch (photos.page) {
-  case PhotosPage::kept: return {{say(Say::title, {photos.batch}), true}, {say(Say::hint)}};
+  case PhotosPage::kept:
+    if (photos.batch.empty()) return {{say(Say::of_none), true}};
+    return {{say(Say::title, {photos.batch}), true}, {say(Say::hint)}};
   case PhotosPage::folder: return said_of_folder(photos);
   case PhotosPage::asked: return said_of_asked(photos);
   case PhotosPage::open: return said_of_open(photos);

@@ -58,6 +58,7 @@ std::string_view english(PhotosSay id) {
   case Say::what_next: return "Read and kept. If a frame lies wrong, move it.";
   case Say::colour_means: return "beside its paper, under D50; ± is 95 %";
   case Say::untold: return "The colour cannot be told: {0}.";
+  case Say::of_none: return "Photos belong to a batch: open one in the Book, or on the slab.";
   case Say::no_batch:
     return "A photo belongs to a batch: open the batch in the Book or on the slab, then drop the "
            "photo again.";

@@ -54,6 +54,7 @@ enum class PhotosSay {
   what_next,
   colour_means,
   untold, // 0: a sentence of words/colour_says.hpp
+  of_none,
   no_batch,
   is_folder,  // 0: file
   of_picture, // 0: file, 1: a sentence

@@ -1,6 +1,8 @@
 // Right, and short of gum: binder in rounds, each after so much has dried off.
 #include "advice_slab.hpp"
 
+#include <doctest/doctest.h>
+
 namespace gum_rounds_test {
 using namespace advised;
 

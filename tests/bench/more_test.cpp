@@ -209,7 +209,8 @@ TEST_CASE("how the paint was found is asked again when the answer is taken back"
   h.tap("found dry");
   h.tap("undo");
   REQUIRE(is_open<FoundPanel>(h.slab().panel));
-  CHECK(std::get<FoundPanel>(h.slab().panel).away_ms == Approx(asked.away_ms).epsilon(0.01));
+  CHECK(std::get<FoundPanel>(h.slab().panel).away_ms ==
+        Approx(static_cast<double>(asked.away_ms)).epsilon(0.01));
   h.tap("found wet");
   CHECK(is_open<TrailPanel>(h.slab().panel));
 }

@@ -1,4 +1,5 @@
 #include "bench/materials.hpp"
+#include "bench/pads_slab.hpp"
 #include "planned.hpp"
 
 #include <algorithm>
