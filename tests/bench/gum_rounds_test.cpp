@@ -6,13 +6,22 @@
 namespace gum_rounds_test {
 using namespace advised;
 
-TEST_CASE("right and short of gum: how much binder, and how long it is mulled before that") {
+namespace {
+
+Slab right_by_water() {
   Slab s;
   s.add("gum", 1.6);
   s.add("water", 4);
   s.wet_out();
   s.mull(200);
   s.feel(Feel::right);
+  return s;
+}
+
+}
+
+TEST_CASE("right and short of gum: how much binder, and how long it is mulled before that") {
+  Slab s = right_by_water();
   const Advice advice = s.advice();
   REQUIRE(advice.gum == paint::GumState::too_little);
   CHECK(bench::mL_of(advice.amount, s.of) > 0);
@@ -27,12 +36,7 @@ TEST_CASE("right and short of gum: how much binder, and how long it is mulled be
 
 TEST_CASE(
     "right and short of gum: what went in of a round is taken off, and rounds come to an end") {
-  Slab s;
-  s.add("gum", 1.6);
-  s.add("water", 4);
-  s.wet_out();
-  s.mull(200);
-  s.feel(Feel::right);
+  Slab s = right_by_water();
   CHECK(s.advice().several);
   int rounds = 0;
   for (; rounds < 10 && s.advice().gum == paint::GumState::too_little; ++rounds) {
