@@ -11,7 +11,7 @@ import {brotliCompressSync, constants, gzipSync} from 'node:zlib';
 
 const kinds = {
   '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.svg': 'image/svg+xml',
-  '.png': 'image/png', '.otf': 'font/otf', '.wasm': 'application/wasm', '.data': 'application/octet-stream',
+  '.png': 'image/png', '.otf': 'font/otf', '.ttf': 'font/ttf', '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json',
 };
 const ways = [['br', '.br'], ['gzip', '.gz']];

@@ -94,9 +94,10 @@ var Module = {
     const place = Module.locateFile('slabside.wasm');
     const whole = async () => WebAssembly.instantiate(await (await fetch(place)).arrayBuffer(), imports);
     // A server that has no name for the kind of file: all of it is fetched first.
-    WebAssembly.instantiateStreaming(fetch(place), imports)
-      .catch((error) => { if (error instanceof TypeError) return whole(); throw error; })
-      .then(({instance, module}) => receive({exports: Slabside.guard(instance.exports)}, module))
+    const program = WebAssembly.instantiateStreaming(fetch(place), imports)
+      .catch((error) => { if (error instanceof TypeError) return whole(); throw error; });
+    Promise.all([program, Slabside.faces.fetch_first()])
+      .then(([{instance, module}]) => receive({exports: Slabside.guard(instance.exports)}, module))
       .catch((error) => Slabside.stop(error.message));
     return {};
   },

@@ -4,11 +4,21 @@
 
 const name = 'slabside-@version@';
 const files = ['./', @files@];
+const later = [@later@]; // faces.js keeps them where a letter wanted them
 
 self.addEventListener('install', (event) =>
-  event.waitUntil(caches.open(name).then((cache) =>
-    cache.addAll(files.map((file) => new Request(file, {cache: 'no-cache'})))
+  event.waitUntil(Promise.all([caches.open(name), wanted_later()]).then(([cache, wanted]) =>
+    cache.addAll([...files, ...wanted].map((file) => new Request(file, {cache: 'no-cache'})))
       .catch((error) => caches.delete(name).then(() => { throw error; })))));
+
+// What this tablet has kept of any version, it wants of this one.
+async function wanted_later() {
+  const names = (await caches.keys()).filter((other) => other.startsWith('slabside-'));
+  const kept = await Promise.all(names.map((other) => caches.open(other).then((cache) => cache.keys())));
+  const last = (address) => address.split('/').pop();
+  const there = kept.flat().map((request) => last(request.url));
+  return later.filter((file) => there.includes(last(file)));
+}
 
 self.addEventListener('activate', (event) =>
   event.waitUntil(caches.keys().then((names) => Promise.all(

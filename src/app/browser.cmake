@@ -8,19 +8,14 @@ add_executable(slabside app/browser_main.cpp)
 target_link_libraries(slabside PRIVATE app)
 set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
 foreach(library commands/browser_clock.js commands/browser_paper_desk.js
-                commands/browser_picture_desk.js disk/browser_store.js studio/browser_learner.js
-                window/browser_page.js)
+                commands/browser_picture_desk.js disk/browser_store.js screens/browser_face_files.js
+                studio/browser_learner.js window/browser_page.js)
   target_link_options(slabside PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_SOURCE_DIR}/${library}")
   list(APPEND libraries ${CMAKE_CURRENT_SOURCE_DIR}/${library})
 endforeach()
-# The faces, where measure.cpp looks for them.
-foreach(font REGULAR BOLD OTHER_REGULAR OTHER_BOLD)
-  target_link_options(slabside PRIVATE
-    "SHELL:--preload-file ${SLABSIDE_FONT_${font}}@${SLABSIDE_FONT_${font}}")
-endforeach()
 target_link_options(slabside PRIVATE
   -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sENVIRONMENT=web
-  -sEXPORTED_FUNCTIONS=_main,_malloc,_free -sFILESYSTEM=1)
+  -sEXPORTED_FUNCTIONS=_main,_malloc,_free -sFILESYSTEM=0)
 
 set_target_properties(slabside PROPERTIES LINK_DEPENDS "${libraries}")
 
@@ -41,9 +36,12 @@ add_custom_command(OUTPUT ${page_words}
   DEPENDS page_words)
 
 file(GLOB page_files CONFIGURE_DEPENDS ${page}/*)
+set(faces ${SLABSIDE_FONT_REGULAR} ${SLABSIDE_FONT_BOLD}
+          ${SLABSIDE_FONT_OTHER_REGULAR} ${SLABSIDE_FONT_OTHER_BOLD})
 set(finish ${CMAKE_CURRENT_SOURCE_DIR}/app/browser_page.cmake)
 add_custom_command(OUTPUT ${web}/worker.js
   COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DPARTS=${parts} -DWEB=${web} -DWORDS=${page_words}
-          -DFACE=${SLABSIDE_FONT_REGULAR} -P ${finish}
-  DEPENDS slabside learner ${page_words} ${page_files} ${finish})
+          "-DFACES=${faces}" -P ${finish}
+  DEPENDS slabside learner ${page_words} ${page_files} ${finish}
+  VERBATIM)
 add_custom_target(page ALL DEPENDS ${web}/worker.js)

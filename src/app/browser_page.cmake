@@ -1,8 +1,13 @@
 # Puts the page together, with the words in it:
-# cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -DFACE=... -P browser_page.cmake
+# cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -DFACES=... -P browser_page.cmake
 include(${WORDS})
-set(own page.css page.js unzip.js pack.js store.js memory.js paper.html paper.js sha256.js pictures.js pads.js keeping.js start.js)
-set(built slabside.js slabside.wasm slabside.data learner.js learner.wasm)
+set(own page.css page.js faces.js unzip.js pack.js store.js memory.js paper.html paper.js sha256.js pictures.js pads.js keeping.js start.js)
+set(built slabside.js slabside.wasm learner.js learner.wasm)
+# What letters are drawn with, as faces.js names it: what the page starts with and says itself, and the
+# others, which only some tablets fetch.
+set(first_faces face.otf face-bold.otf)
+set(other_faces face-other.ttf face-other-bold.ttf)
+set(names_of_faces ${first_faces} ${other_faces})
 set(icons icon.svg icon-180.png icon-192.png icon-512.png icon-maskable-512.png)
 
 # A version is named by all that goes into it, so that no cache on the way gives files of two.
@@ -15,7 +20,7 @@ foreach(file ${built})
   file(SHA256 ${PARTS}/${file} hash)
   string(APPEND hashes ${hash})
 endforeach()
-foreach(file ${WORDS} ${FACE})
+foreach(file ${WORDS} ${FACES})
   file(SHA256 ${file} hash)
   string(APPEND hashes ${hash})
 endforeach()
@@ -35,13 +40,19 @@ endforeach()
 foreach(file ${built})
   configure_file(${PARTS}/${file} ${WEB}/${version}/${file} COPYONLY)
 endforeach()
-# What the page says itself is in the face of the program.
-configure_file(${FACE} ${WEB}/${version}/face.otf COPYONLY)
+foreach(face file IN ZIP_LISTS FACES names_of_faces)
+  configure_file(${face} ${WEB}/${version}/${file} COPYONLY)
+endforeach()
 
-set(files ${own} ${built} face.otf)
-list(TRANSFORM files PREPEND "${version}/")
+set(files ${own} ${built} ${first_faces})
+set(later ${other_faces})
+foreach(list files later)
+  list(TRANSFORM ${list} PREPEND "${version}/")
+endforeach()
 list(APPEND files manifest.webmanifest ${icons})
-list(TRANSFORM files PREPEND "'")
-list(TRANSFORM files APPEND "'")
-list(JOIN files ", " files)
+foreach(list files later)
+  list(TRANSFORM ${list} PREPEND "'")
+  list(TRANSFORM ${list} APPEND "'")
+  list(JOIN ${list} ", " ${list})
+endforeach()
 configure_file(${PAGE}/worker.js ${WEB}/worker.js @ONLY)

@@ -9,6 +9,7 @@
 #include "commands/browser_picture_desk.hpp"
 #include "commands/clock.hpp"
 #include "disk/browser.hpp"
+#include "screens/browser_face_files.hpp"
 #include "screens/paint.hpp"
 #include "session/check_value.hpp"
 #include "window/browser.hpp"
@@ -103,6 +104,7 @@ struct Everything {
     const auto drawn = loop.drawn();
     loop.render(now);
     if (loop.drawn() > drawn) tell(now);
+    if (screens::met_unknown_letter()) screens::fetch_faces();
     if (loop.drawn() > 0) window::show_canvas(!runner.bench().loaded);
     call_again(now);
   }

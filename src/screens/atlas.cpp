@@ -1,7 +1,6 @@
 #include "screens/atlas.hpp"
 
 #include "screens/theme.hpp"
-#include "words/letters.hpp"
 #include "words/paint_says.hpp"
 
 #include <imgui.h>
@@ -41,6 +40,7 @@ struct Atlas { // as ImGui's is, one a program
   std::array<std::array<Font, 2>, cap::all.size()> fonts;
   std::set<char32_t> more; // beyond the usual
   bool grown = false;
+  bool met_unknown = false; // a letter that no face has
 
   Atlas() { // what the first screen has
     for (std::size_t height = 0; cap::all[height] <= cap::head; ++height)
@@ -128,6 +128,8 @@ words::Result<void> load_faces(double px_per_mm) {
 
 bool wants_letters() { return atlas().grown; }
 
+bool met_unknown_letter() { return atlas().met_unknown; }
+
 bool load_more_letters() {
   if (!atlas().grown) return false;
   fill();
@@ -167,7 +169,10 @@ const ImFontGlyph* glyph_of(char32_t code, double cap_mm, bool bold) {
 }
 
 Letter letter_of(char32_t code, double cap_mm, bool bold, double px_per_mm) {
-  if (!rank_with(code, bold)) code = words::no_letter;
+  if (!rank_with(code, bold)) {
+    atlas().met_unknown = true;
+    code = sign_for_none(bold);
+  }
   const auto rank = rank_with(code, bold);
   const ImFontGlyph* glyph = rank ? glyph_of(code, cap_mm, bold) : nullptr;
   if (!glyph) return {};

@@ -17,6 +17,9 @@ words::Result<void> load_faces(double px_per_mm);
 // face has and the atlas has not.
 bool wants_letters();
 
+// True from when a frame has met a letter that no face has.
+bool met_unknown_letter();
+
 // Then they are in it, its texture has to be made anew, and the frame drawn again. To be called
 // between frames.
 bool load_more_letters();

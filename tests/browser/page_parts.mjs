@@ -1,5 +1,5 @@
 // Parts of the page that need no browser, as they ship.
-import {readFileSync, readdirSync} from 'node:fs';
+import {readFileSync, readdirSync, renameSync, writeFileSync} from 'node:fs';
 import {join} from 'node:path';
 
 const web = process.env.SLABSIDE_WEB;
@@ -17,4 +17,15 @@ export function say(name, ...facts) {
 export function parts(...files) {
   const text = files.map((file) => readFileSync(join(web, version, file), 'utf8')).join('\n');
   return new Function('Slabside', `${text}\nreturn Slabside;`)({say});
+}
+
+// A deployment: the same page under another version's name.
+export function deploy(place) {
+  const next = 'f'.repeat(16);
+  renameSync(join(place, version), join(place, next));
+  for (const file of ['index.html', 'worker.js']) {
+    const text = readFileSync(join(place, file), 'utf8');
+    writeFileSync(join(place, file), text.replaceAll(version, next));
+  }
+  return next;
 }

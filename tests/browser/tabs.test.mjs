@@ -1,13 +1,13 @@
 // One tab at a time, a program that breaks down, and a new version: it is
 // said, nothing that was saved is lost, and the page goes on.
 import assert from 'node:assert/strict';
-import {cpSync, readFileSync, renameSync, writeFileSync} from 'node:fs';
+import {cpSync} from 'node:fs';
 import {join} from 'node:path';
 import {test} from 'node:test';
 import {Glass, kept, kept_until, lying, patiently, serve, until} from './glass.mjs';
 import {deeds_of, folder, perform, play, script_for, sessions_in, timezone_of, world_of} from './hand.mjs';
 import {fixed_world, trap_on_demand} from './page_hooks.mjs';
-import {say, version} from './page_parts.mjs';
+import {deploy, say, version} from './page_parts.mjs';
 
 const script = script_for(lying, 'taps_without_end.taps').replace('x400', 'x6');
 const sum = (files) => [...files.values()].reduce((all, lines) => all + lines.length, 0);
@@ -116,17 +116,6 @@ test('an error of a script from outside stops nothing, one of the page’s own d
   assert.match(await words_of(glass.page), /TypeError/);
   await glass.close();
 });
-
-// A deployment: the same page under another version's name.
-function deploy(place) {
-  const next = 'f'.repeat(16);
-  renameSync(join(place, version), join(place, next));
-  for (const file of ['index.html', 'worker.js']) {
-    const text = readFileSync(join(place, file), 'utf8');
-    writeFileSync(join(place, file), text.replaceAll(version, next));
-  }
-  return next;
-}
 
 test('a new version is looked for, offered, and taken by a tap, but not in the middle of a batch', async (t) => {
   const web = join(folder(t), 'web');
