@@ -1,5 +1,5 @@
-// What passes from the learning worker to the page: "+" and the result, or "-" and an error's
-// number and words, one a line.
+// What passes from the learning worker to the page: "+" and the result, or "-" and an error,
+// by its ids and with what goes into it.
 #pragma once
 
 #include "words/error.hpp"
