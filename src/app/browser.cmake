@@ -24,7 +24,7 @@ add_executable(learner app/browser_learn_main.cpp)
 target_link_libraries(learner PRIVATE studio)
 set_target_properties(learner PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
 target_link_options(learner PRIVATE --no-entry -sBUILD_AS_WORKER=1 -sALLOW_MEMORY_GROWTH=1
-                    -sENVIRONMENT=worker -sEXPORTED_FUNCTIONS=_learn,_malloc,_free)
+                    -sFILESYSTEM=0 -sENVIRONMENT=worker -sEXPORTED_FUNCTIONS=_learn,_malloc,_free)
 
 # The page's own words, which node says while this is built.
 add_executable(page_words app/browser_words_main.cpp)
