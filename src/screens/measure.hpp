@@ -1,7 +1,7 @@
 // How wide words are, by the faces' own advance widths, so that a label is known to fit before it
 // is drawn. B612 is the face, regular and bold; what it lacks (names may be in any script) other
-// faces of the system draw, in the order of their ranks. Each is read once, from where face_files.hpp
-// has it, when it is first asked for.
+// faces of the system draw, in the order of their ranks. Each is read once, from where
+// face_files.hpp has it, when it is first asked for.
 #pragma once
 
 #include "words/error.hpp"
