@@ -129,9 +129,11 @@ test('a tablet that has wanted them gets them with a new version, another does n
     if (wanted) await faces_come(glass, cyrillic);
     assert.equal(await is_kept(glass, version), wanted);
     const next = deploy(web);
-    await glass.page.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
-    await until(() => glass.page.evaluate(async () => (await navigator.serviceWorker.getRegistration()).waiting !== null),
-                () => 'the new version is not found');
+    await until(() => glass.page.evaluate(async (name) => { // looked for whenever the page comes into sight
+      document.dispatchEvent(new Event('visibilitychange'));
+      const {installing} = await navigator.serviceWorker.getRegistration();
+      return installing === null && await caches.has(name);
+    }, `slabside-${next}`), () => 'the new version is not found');
     assert.equal(await is_kept(glass, next), wanted);
     await glass.close();
   }
