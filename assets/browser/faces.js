@@ -9,17 +9,22 @@ Slabside.faces = {
 
   of: (bold, rank) => Slabside.faces.bytes.get(Slabside.faces.files[rank]?.[bold]),
   fetch_first: () => Slabside.faces.fetch(0, () => {}),
-  // Once, and again when a network comes: what asks draws many times a second.
+  // Once, and again when a network comes or the page into sight: what asks draws many times a second.
   fetch_others: function (then) {
     const {faces} = Slabside;
     if (faces.asked) return;
     faces.asked = true;
     faces.fetch(1, faces.keep).then(then, (error) => {
       console.warn(error);
-      window.addEventListener('online', () => {
+      const again = new AbortController(), once = {signal: again.signal};
+      const ask = () => {
+        if (document.hidden) return;
+        again.abort();
         faces.asked = false;
         faces.fetch_others(then);
-      }, {once: true});
+      };
+      window.addEventListener('online', ask, once);
+      document.addEventListener('visibilitychange', ask, once);
     });
   },
 
@@ -28,18 +33,17 @@ Slabside.faces = {
     const all = await Promise.all(files[rank].map(async (file) => {
       const answer = await fetch(Module.locateFile(file));
       if (!answer.ok) throw new Error(`${answer.url}: ${answer.status}`);
-      const copy = answer.clone();
       const whole = new Uint8Array(await answer.arrayBuffer());
-      await keep(copy);
+      await keep(answer.url, new Response(whole, {headers: answer.headers}));
       return [file, whole];
     }));
     for (const [file, whole] of all) bytes.set(file, whole);
   },
   // Where worker.js keeps this version: the first visit has no worker yet that could.
-  keep: async function (answer) {
+  keep: async function (place, answer) {
     try {
       const cache = await self.caches?.open(`slabside-${document.body.dataset.version}`);
-      await cache?.put(answer.url, answer);
+      await cache?.put(place, answer);
     } catch (error) { // then the next start fetches it again
       console.warn(error);
     }

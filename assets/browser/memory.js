@@ -7,6 +7,7 @@ Slabside.memory = {
   sessions: new Map(), // name -> its bytes, in pieces
   names: new Set(),    // of all files that were ever seen in the store
   lost: new Set(),     // files that were, and that are not here either
+  emptied: false,      // and not whole again as yet
   refused: false,      // the store has not taken them back
 
   was_listed: function (names) {
@@ -29,11 +30,11 @@ Slabside.memory = {
   // Within a transaction that is to write: first all that the store lacks, then `work`. There whole or not at
   // all, like everything in it. As many sessions as are here are taken for the same ones, unless the store
   // was emptied: then another page may have filled it with its own.
-  put_back_before: function (lines, files, emptied, outcome, work) {
+  put_back_before: function (lines, files, outcome, work) {
     const {memory} = Slabside, sessions = IDBKeyRange.bound('sessions/', 'sessions0', false, true);
     const there = files.count(sessions);
     there.onsuccess = () => {
-      if (!emptied && there.result >= memory.sessions.size) return work();
+      if (!memory.emptied && there.result >= memory.sessions.size) return work();
       const names = files.getAllKeys();
       names.onsuccess = () => {
         try {

@@ -31,7 +31,7 @@ Slabside.store = {
         };
         transaction.onabort = () => failed(outcome.failure ?? transaction.error ?? new Error('EIO'));
         if (mode === 'readonly') work(lines, files, outcome);
-        else Slabside.memory.put_back_before(lines, files, false, outcome, () => work(lines, files, outcome));
+        else Slabside.memory.put_back_before(lines, files, outcome, () => work(lines, files, outcome));
       });
     } finally {
       database.close();

@@ -8,8 +8,8 @@ const later = [@later@]; // faces.js keeps them where a letter wanted them
 
 self.addEventListener('install', (event) =>
   event.waitUntil(Promise.all([caches.open(name), wanted_later()]).then(([cache, wanted]) =>
-    cache.addAll([...files, ...wanted].map((file) => new Request(file, {cache: 'no-cache'})))
-      .catch((error) => caches.delete(name).then(() => { throw error; })))));
+    cache.addAll([...files, ...wanted].map((file) => new Request(file, {cache: 'no-cache'}))))
+    .catch((error) => caches.delete(name).then(() => { throw error; }))));
 
 // What this tablet has kept of any version, it wants of this one.
 async function wanted_later() {

@@ -42,7 +42,7 @@ mergeInto(LibraryManager.library, {
       const store = SlabsideStore;
       store.emptied = database;
       if (ABORT || store.filling || Module['slabsideMemory'].names.size === 0) return;
-      store.filling = true;
+      store.filling = Module['slabsideMemory'].emptied = true;
       _slabside_store_emptied();
       store.fill(0);
     },
@@ -52,7 +52,8 @@ mergeInto(LibraryManager.library, {
       if (ABORT) return;
       store.transact('readwrite', () => {}, (outcome) => {
         if (!outcome.failure) {
-          store.filling = Module['slabsideMemory'].refused = false;
+          const memory = Module['slabsideMemory'];
+          store.filling = memory.emptied = memory.refused = false;
           return _slabside_store_whole();
         }
         if (tries === enough) Module['slabsideMemory'].is_refused(outcome.failure);
@@ -69,8 +70,8 @@ mergeInto(LibraryManager.library, {
         const transaction = database.transaction(['lines', 'files'], mode, {durability: 'strict'});
         const lines = transaction.objectStore('lines'), files = transaction.objectStore('files');
         transaction.oncomplete = () => {
-          if (outcome.put_back) memory.is_back(outcome.put_back);
           if (mode !== 'readonly' && database === store.emptied) outcome.failure = 'gone';
+          else if (outcome.put_back) memory.is_back(outcome.put_back);
           then(outcome);
         };
         transaction.onabort = () => {
@@ -79,7 +80,7 @@ mergeInto(LibraryManager.library, {
         };
         if (mode === 'readonly') work(lines, files, outcome);
         else
-          memory.put_back_before(lines, files, store.filling, outcome, () => work(lines, files, outcome));
+          memory.put_back_before(lines, files, outcome, () => work(lines, files, outcome));
       }).catch((error) => {
         store.forget(); // the next question opens it anew
         outcome.failure = store.words_of(error);
