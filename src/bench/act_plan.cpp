@@ -78,7 +78,7 @@ std::optional<session::Planned> blend_kept(const Bench& bench) {
   return kept.takes.size() > 1 ? std::optional(kept) : std::nullopt;
 }
 
-// Absent where the plan comes to nothing that could be said.
+// Absent where the plan comes to nothing that could be said, and is of one pigment.
 std::optional<session::Planned> plan_kept(const Bench& bench) {
   const auto comes_to = planned(bench);
   if (!comes_to || !*comes_to) return blend_kept(bench);

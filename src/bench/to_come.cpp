@@ -12,7 +12,7 @@ ToComeView to_come_view(const Bench& bench, const session::ToCome& one) {
   ToComeView v{one.card->kind(), one.card->name, one.g, {}, one.there_g > 0};
   if (!session::is_liquid(v.kind)) return v;
   const Measures of = measures_of(bench, *one.card);
-  v.amount = tapped(one.g / of.g_per_mL, of);
+  v.amount = tapped(one.g.value_or(0) / of.g_per_mL, of);
   if (const auto drops = drops_to_come(one, of); drops && v.begun) v.amount = {.drops = *drops};
   return v;
 }

@@ -9,8 +9,8 @@ namespace bench {
 struct ToComeView {
   session::CardKind kind = session::CardKind::other;
   std::string name;
-  double g = 0;
-  Tapped amount = {}; // of a liquid
+  std::optional<double> g = {}; // absent: nobody said how much
+  Tapped amount = {};           // of a liquid
   bool begun = false;
 };
 

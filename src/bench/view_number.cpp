@@ -22,7 +22,8 @@ std::string gum_spoon(const Bench& bench) {
 double grams_to_come(const Bench& bench, const std::string& card) {
   if (!bench.folded) return 0;
   for (const session::ToCome& one : session::to_come(*bench.folded))
-    if (one.card->id == card && one.card->kind() == session::CardKind::pigment) return one.g;
+    if (one.card->id == card && one.card->kind() == session::CardKind::pigment)
+      return one.g.value_or(0);
   return 0;
 }
 }

@@ -142,7 +142,8 @@ Json plan(const Batch& batch) {
   Json takes = Json::array(), still = Json::array();
   for (const Planned::Take& take : batch.plan->of.takes)
     takes.push_back({{"of", take.of}, {"g", json(take.g)}});
-  for (const ToCome& one : to_come(batch)) still.push_back({{"of", one.card->id}, {"g", one.g}});
+  for (const ToCome& one : to_come(batch))
+    still.push_back({{"of", one.card->id}, {"g", json(one.g)}});
   return {{"line", json(batch.plan->line)},
           {"pans", batch.plan->of.pans},
           {"in", batch.plan->of.in},

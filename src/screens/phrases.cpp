@@ -204,30 +204,34 @@ std::string binder_words(const bench::Planned& p) {
 
 std::string mark_words(const bench::TrailMark& mark) { return std::visit(MarkWords{}, mark.what); }
 
-bool is_first(const bench::ToComeView& one) { return one.kind == session::CardKind::pigment; }
+bool is_pigment(const bench::ToComeView& one) { return one.kind == session::CardKind::pigment; }
+
+namespace {
+
+std::string one_to_come(const bench::ToComeView& one) {
+  if (!one.g) return one.name;
+  const std::string amount =
+      is_nothing(one.amount) ? grams_words(*one.g) : tapped_words(one.amount);
+  const bool more = is_pigment(one) && one.begun;
+  return say(more ? Say::to_come_more_of : Say::to_come_one, {amount, one.name});
+}
+
+}
 
 std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
                             bool (*is)(const bench::ToComeView&)) {
   std::string list;
   for (const bench::ToComeView& one : to_come) {
     if (!is(one)) continue;
-    if (is_first(one) && one.g <= 0) { // nobody said how much of it
-      list += (list.empty() ? "" : ", ") + one.name;
-      continue;
-    }
-    const std::string amount =
-        is_nothing(one.amount) ? grams_words(one.g) : tapped_words(one.amount);
-    const bool more = is_first(one) && one.begun;
-    list += (list.empty() ? "" : ", ") +
-            say(more ? Say::to_come_more_of : Say::to_come_one, {amount, one.name});
+    list += (list.empty() ? "" : ", ") + one_to_come(one);
   }
   return list;
 }
 
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
-  const std::string pigments = amounts_to_come(to_come, is_first);
+  const std::string pigments = amounts_to_come(to_come, is_pigment);
   const std::string others =
-      amounts_to_come(to_come, [](const bench::ToComeView& one) { return !is_first(one); });
+      amounts_to_come(to_come, [](const bench::ToComeView& one) { return !is_pigment(one); });
   if (!pigments.empty()) return say(Say::to_come_weigh_out, {pigments});
   return others.empty() ? "" : say(Say::to_come, {others});
 }
@@ -238,10 +242,9 @@ std::string shortest_to_come_words(const std::vector<bench::ToComeView>& to_come
 }
 
 std::string short_to_come_words(const std::vector<bench::ToComeView>& to_come) {
-  const auto rest = to_come.size() - 1;
-  if (rest == 0) return to_come_words(to_come);
-  const auto first = amounts_to_come({to_come.front()}, [](const auto&) { return true; });
-  return say(Say::to_come_and_more, {first, std::to_string(rest)});
+  if (to_come.size() == 1) return "";
+  return say(Say::to_come_and_more,
+             {one_to_come(to_come.front()), std::to_string(to_come.size() - 1)});
 }
 
 std::string minutes_words(double minutes) {

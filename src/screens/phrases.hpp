@@ -45,12 +45,12 @@ std::string event_words(const session::Event& event, const std::string& card_nam
 std::string mark_words(const bench::TrailMark& mark);
 
 // What the plan still waits for: pigments, else all the rest; empty for nothing.
-bool is_first(const bench::ToComeView& to_come);
+bool is_pigment(const bench::ToComeView& to_come);
 // A list of those.
 std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
                             bool (*is)(const bench::ToComeView&));
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come);
-// Of one or more: the first and how many more; how many, empty for one.
+// Of one or more: the first and how many more; how many. Empty for one.
 std::string short_to_come_words(const std::vector<bench::ToComeView>& to_come);
 std::string shortest_to_come_words(const std::vector<bench::ToComeView>& to_come);
 

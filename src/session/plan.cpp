@@ -23,11 +23,10 @@ bool is_wet(const Batch& batch) {
 
 // By the hand, or by a dot: what was forgotten until then is left out of it.
 bool is_judged(const Batch& batch) {
-  for (const Feeling& felt : batch.feelings)
-    if (felt.as == Feel::right) return true;
-  for (const Entry& e : batch.entries)
-    if (!e.withdrawn && std::holds_alternative<Dot>(e.event)) return true;
-  return false;
+  const auto is_right = [](const Feeling& felt) {
+    return felt.as == Feel::right && !felt.set_aside;
+  };
+  return last_dot(batch) || std::any_of(batch.feelings.begin(), batch.feelings.end(), is_right);
 }
 
 const Card* card_of(const Batch& batch, const std::string& id) {
@@ -35,47 +34,34 @@ const Card* card_of(const Batch& batch, const std::string& id) {
   return known == batch.cards.end() ? nullptr : &known->second;
 }
 
-bool is_blend(const Batch& batch) {
+// Of the pigments that were planned.
+struct PigmentShares {
   int pigments = 0;
+  double share = 1;   // that is there, of all of their grams
+  double largest = 1; // of that of which most is there, at most all of it
+};
+
+PigmentShares shares_of(const Batch& batch) {
+  PigmentShares out;
+  double planned = 0, there = 0, largest = 0;
   for (const Planned::Take& take : batch.plan->of.takes) {
     const Card* card = card_of(batch, take.of);
-    pigments += card && card->kind() == CardKind::pigment ? 1 : 0;
-  }
-  return pigments > 1;
-}
-
-// Of the pigment of which most of what was planned is there: as much of it.
-double largest_share(const Batch& batch) {
-  double share = 0;
-  for (const Planned::Take& take : batch.plan->of.takes)
-    if (const Card* card = card_of(batch, take.of); card && take.g && *take.g > 0)
-      if (card->kind() == CardKind::pigment)
-        share = std::max(share, grams_in(batch, take.of) / *take.g);
-  return share;
-}
-
-// How much of a pigment is to be there: once it is wet, as much as keeps the blend's proportions.
-double pigment_wanted(const Batch& batch, const Planned::Take& take) {
-  if (!is_wet(batch)) return *take.g;
-  return std::min(1.0, largest_share(batch)) * *take.g;
-}
-
-// Pigment that was weighed, to 1 g of what was planned.
-double pigment_share(const Batch& batch) {
-  double planned = 0, there = 0;
-  for (const Planned::Take& take : batch.plan->of.takes) {
-    const Card* card = card_of(batch, take.of);
-    if (!card || card->kind() != CardKind::pigment || !take.g) continue;
+    if (!card || card->kind() != CardKind::pigment) continue;
+    ++out.pigments;
+    if (!take.g || !(*take.g > 0)) continue;
+    const double g = grams_in(batch, take.of);
     planned += *take.g;
-    there += grams_in(batch, take.of);
+    there += g;
+    largest = std::max(largest, g / *take.g);
   }
-  return planned > 0 && there > 0 ? there / planned : 1;
+  if (!(there > 0)) return out;
+  return {out.pigments, there / planned, std::min(1.0, largest)};
 }
 
 }
 
 std::optional<int> drops_to_come(const ToCome& one, const Measures& of) {
-  const Tapped whole = tapped((one.there_g + one.g) / of.g_per_mL, of);
+  const Tapped whole = tapped((one.there_g + one.g.value_or(0)) / of.g_per_mL, of);
   if (whole.drops == 0 || whole.spoons > 0) return std::nullopt;
   const auto there = std::lround(one.there_g / of.g_per_mL / of.drop_mL);
   return std::max(0, whole.drops - static_cast<int>(there));
@@ -84,17 +70,18 @@ std::optional<int> drops_to_come(const ToCome& one, const Measures& of) {
 std::vector<ToCome> to_come(const Batch& batch) {
   std::vector<ToCome> out;
   if (!batch.plan || batch.progress != Progress::open || batch.newer) return out;
-  const bool wet = is_wet(batch), judged = is_judged(batch), blend = is_blend(batch);
-  const double share = pigment_share(batch);
+  const bool wet = is_wet(batch), judged = is_judged(batch);
+  const PigmentShares shares = shares_of(batch);
   for (const Planned::Take& take : batch.plan->of.takes) {
     const Card* card = card_of(batch, take.of);
     if (!card || card->kind() == CardKind::binder) continue;
     const bool pigment = card->kind() == CardKind::pigment;
     const double there = grams_in(batch, take.of);
-    if (pigment && wet && (judged || !blend)) continue;
-    if (pigment && !take.g && there <= 0) out.push_back({card, 0, 0});
+    if (pigment && wet && (judged || shares.pigments < 2)) continue;
+    if (pigment && !take.g && there <= 0) out.push_back({card, std::nullopt, 0});
     if (!take.g) continue;
-    const double wanted = pigment ? pigment_wanted(batch, take) : *take.g * share;
+    const double dry_or_kept = wet ? shares.largest : 1; // once it is wet, in proportion
+    const double wanted = *take.g * (pigment ? dry_or_kept : shares.share);
     const ToCome one{card, wanted - there, there};
     const bool counted =
         is_liquid(card->kind()) && drops_to_come(one, measures_in(batch, *card)) == 0;

@@ -42,10 +42,10 @@ std::string_view english(ScreensSay id) {
   case Say::did_other: return "an entry";
   case Say::advice_guess: return "a guess: {0}";
   case Say::to_come: return "still to come: {0}";
-  case Say::to_come_and_more: return "still to come: {0} and {1} more";
-  case Say::to_come_count: return "{0} liquids still to come";
+  case Say::to_come_and_more: return "still to come: {0}; others: {1}";
+  case Say::to_come_count: return "still to come: {0} things";
   case Say::to_come_one: return "{0} {1}";
-  case Say::to_come_more_of: return "{0} more {1}";
+  case Say::to_come_more_of: return "{0} more of {1}";
   case Say::to_come_weigh_out: return "weigh out {0}";
   case Say::advice_weigh_pigment: return "weigh the pigment first";
   case Say::advice_first_helping: return "start with {0} g binder";

@@ -33,7 +33,8 @@ std::string asked(const make::Writer& w) {
   const Batch batch = make::folded({w.log}, "b");
   std::string out;
   for (const ToCome& one : to_come(batch))
-    out += one.card->id + " " + words::invariant(one.g, 2) + (one.there_g > 0 ? " more; " : "; ");
+    out += one.card->id + (one.g ? " " + words::invariant(*one.g, 2) : "") +
+           (one.there_g > 0 ? " more; " : "; ");
   return out;
 }
 
@@ -92,13 +93,20 @@ TEST_CASE("a blend that is wet keeps its proportions, by what was weighed most o
   CHECK(asked(w) == "honey 0.48; water 2.40; ");
 }
 
+TEST_CASE("binder before any pigment: all of the blend is asked for as it was planned") {
+  make::Writer w = opened();
+  w.put("b", of_both());
+  w.put("b", Added{"gum", Unit::g, 4, ""});
+  CHECK(asked(w) == "blue 20.00; red 10.00; honey 0.60; water 3.00; ");
+}
+
 TEST_CASE("pigments of a blend of which nobody said how much are asked for by name") {
   make::Writer w = opened();
   w.put("b", Planned{0, "", {{"blue", {}}, {"red", {}}}});
-  CHECK(asked(w) == "blue 0.00; red 0.00; ");
+  CHECK(asked(w) == "blue; red; ");
   w.put("b", Added{"blue", Unit::g, 8, ""});
   w.put("b", Added{"gum", Unit::g, 4, ""});
-  CHECK(asked(w) == "red 0.00; ");
+  CHECK(asked(w) == "red; ");
   w.put("b", Felt{Feel::right});
   CHECK(asked(w) == "");
 }
