@@ -70,7 +70,8 @@ void act_on_jars(Bench& bench, ShelfPad pad, const Now& now, Effects& effects);
 void open_jars(Bench& bench, const Now& now);
 
 // Of binder that is made, and of its jar.
-words::Result<double> set_on_binder(Bench& bench, const PadId& target, double value);
+words::Result<double> set_on_binder(Bench& bench, const PadId& target, double value, const Now& now,
+                                    Effects& effects);
 void act_on_strength(Bench& bench, BinderPad pad, const Now& now, Effects& effects);
 void take_back_of_jar(Bench& bench, const Now& now, Effects& effects);
 words::Result<double> set_on_bottle(Bench& bench, const PadId& target, double value);

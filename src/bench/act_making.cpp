@@ -109,9 +109,19 @@ void begin_step(Bench& bench, const std::string& word, const Now& now, Effects& 
   if (session::begun(*making, *step)) return say_error(bench, {Say::making_step_twice, {}}, now);
   Making m{*step, bench.binder.of};
   if (*step == MakingStep::sweeten) m.takes = sweet_of(bench, making->plan.start->parts);
-  if (*step == MakingStep::preserve) m.g = dose_of(bench).g, m.drops = dose_of(bench).drops;
+  if (*step == MakingStep::preserve) (bench.binder.dose_in_g ? m.g : m.drops) = bench.binder.dose;
   record(bench, "", std::move(m), now, effects);
   restock(bench);
+}
+
+// Said after its step was ticked: ticked anew, with it.
+void tick_with_dose(Bench& bench, const Now& now, Effects& effects) {
+  const session::BinderMaking* making = making_in_hand(bench);
+  const auto* step = making ? session::begun(*making, MakingStep::preserve) : nullptr;
+  if (!step) return;
+  record(bench, "", session::Withdrawn{step->line}, now, effects);
+  restock(bench);
+  begin_step(bench, std::string(session::name_of(MakingStep::preserve)), now, effects);
 }
 
 // Back to what was planned, where that was the gum.
@@ -155,10 +165,8 @@ session::Card jar_done(const Bench& bench, const session::BinderMaking& making, 
   card.name = name_of_jar(bench);
   card.lot = lot_of_jar(bench);
   paint::Recipe parts = making.plan.start->parts;
-  if (session::begun(making, MakingStep::preserve)) {
-    const Dose dose = dose_of(bench);
-    parts.other += dose.g + dose.drops * a_drop_g;
-  }
+  if (const auto* preserved = session::begun(making, MakingStep::preserve))
+    parts.other += preserved->g + preserved->drops * a_drop_g;
   card.facts = session::LiquidCard{session::CardKind::binder, parts};
   card.made_on = words::date_of(words::day_number(now.wall_ms, now.utc_offset_min));
   card.keep_until = keep_until(bench, now);
@@ -214,7 +222,8 @@ void act_on_binder(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   }
 }
 
-words::Result<double> set_on_binder(Bench& bench, const PadId& target, double value) {
+words::Result<double> set_on_binder(Bench& bench, const PadId& target, double value, const Now& now,
+                                    Effects& effects) {
   BinderState& state = bench.binder;
   const auto own = target.kind.as<BinderPad>();
   if (own == BinderPad::gum) {
@@ -226,6 +235,7 @@ words::Result<double> set_on_binder(Bench& bench, const PadId& target, double va
   if (own == BinderPad::dose) {
     const auto fits = within(value, 0, most_dose);
     if (fits) state.dose = value;
+    if (fits) tick_with_dose(bench, now, effects);
     return fits;
   }
   if (own == BinderPad::jar_holds) {

@@ -231,7 +231,7 @@ words::Result<double> use(Bench& bench, const PadId& target, double value, const
     return target.kind == PansPad::room
                ? set_room_of(bench, pans_batch(bench), asks_humidity(target), value, now, effects)
                : set_on_pan(bench, target, value, now, effects);
-  case PadList::binder: return set_on_binder(bench, target, value);
+  case PadList::binder: return set_on_binder(bench, target, value, now, effects);
   case PadList::slab: return use.weighed(session::Added{target.arg, session::Unit::g, value, ""});
   case PadList::top_bar:
   case PadList::shared:

@@ -234,7 +234,7 @@ struct BinderState {
   double gum_g = 60; // weighed
   double spoons = 0; // or measured so; 0: weighed
   std::string spoon; // card
-  double dose = 0;   // of a preservative, in drops
+  double dose = 0;   // of a preservative
   bool dose_in_g = false;
   std::optional<bool> preserved; // as chosen for its last day
   double jar_g = 0;              // that the jar holds, weighed; 0: not yet

@@ -171,16 +171,15 @@ std::string lot_of_jar(const Bench& bench) {
 Dose dose_of(const Bench& bench) {
   const auto* making = making_in_hand(bench);
   const auto* step = making ? session::begun(*making, session::MakingStep::preserve) : nullptr;
-  if (step && (step->g > 0 || step->drops > 0)) return {step->g, step->drops};
-  return bench.binder.dose_in_g ? Dose{bench.binder.dose, 0} : Dose{0, bench.binder.dose};
+  if (!step) return {bench.binder.dose, bench.binder.dose_in_g};
+  return step->g > 0 ? Dose{step->g, true} : Dose{step->drops, false};
 }
 
 bool is_preserved(const Bench& bench) {
   if (bench.binder.preserved) return *bench.binder.preserved;
   const auto* making = making_in_hand(bench);
-  if (!making || !session::begun(*making, session::MakingStep::preserve)) return false;
-  const Dose dose = dose_of(bench); // ticked without an amount: it may be none
-  return dose.g > 0 || dose.drops > 0;
+  const bool ticked = making && session::begun(*making, session::MakingStep::preserve);
+  return ticked && dose_of(bench).amount > 0; // ticked without an amount: it may be none
 }
 
 std::string keep_until(const Bench& bench, const Now& now) {

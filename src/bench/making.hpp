@@ -47,9 +47,10 @@ std::string lot_of_jar(const Bench& bench);
 // of each, as "2027-02-27".
 bool is_preserved(const Bench& bench);
 struct Dose {
-  double g = 0, drops = 0;
+  double amount = 0; // 0: not said
+  bool in_g = false; // else drops
 };
-Dose dose_of(const Bench& bench); // of the preservative: as its step has it, else as typed since
+Dose dose_of(const Bench& bench); // of the preservative: as its step has it, else as it is to be
 std::string keep_until(const Bench& bench, const Now& now);
 
 // Rings once when the step that runs has had its time.

@@ -75,8 +75,8 @@ void add_steps(const Bench& bench, const Now& now, BinderView& v) {
   // Until the next step says that the gum is in its water.
   v.dust = !making || !session::begun(*making, session::MakingStep::steep);
   const Dose dose = dose_of(bench);
-  v.dose = dose.g + dose.drops;
-  v.dose_in_g = dose.g > 0 || (dose.drops <= 0 && bench.binder.dose_in_g);
+  v.dose = dose.amount;
+  v.dose_in_g = dose.amount > 0 ? dose.in_g : bench.binder.dose_in_g;
   if (!making) return;
   v.in_jar = session::begun(*making, session::MakingStep::into_jar) != nullptr;
 }

@@ -207,8 +207,9 @@ TEST_CASE("without a preservative it keeps two weeks, and a tap says otherwise")
   h.tap("step gum");
   h.tap("step preserve"); // ticked, and nobody says how much: it may be none
   CHECK(shown(h).keep_until == "2026-12-09");
-  h.tap("dose"); // said afterwards it counts as well
+  h.tap("dose"); // said afterwards it counts as well, and stands in the file
   h.type("3");
+  CHECK(std::get<session::Making>(h.lines.back().event).drops == 3);
   CHECK(shown(h).dose == 3);
   CHECK(shown(h).keep_until == "2027-02-25");
   h.tap("take_step_back");
