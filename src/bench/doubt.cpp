@@ -149,14 +149,14 @@ std::optional<words::Error> past_the_plan(const session::Batch& batch, const ses
   for (const session::Total& total : batch.totals)
     if (total.card.id == card.id) before += total.grams.value;
   const double there = before + g - was_g;
-  const auto is_much = [&](double planned) {
-    const bool was_there = was_g <= 0 && before >= nearly_all * planned;
-    return there > (was_there ? again : times) * planned;
-  };
-  for (const session::Planned::Take& take : batch.plan->of.takes)
-    if (take.of == card.id && take.g && is_much(*take.g))
-      return words::Error{words::BenchSay::past_the_plan,
-                          {words::Number(*take.g, 1), words::Number(there, 1)}};
+  for (const session::Planned::Take& take : batch.plan->of.takes) {
+    if (take.of != card.id || !take.g) continue;
+    const bool was_there = was_g <= 0 && before >= nearly_all * *take.g;
+    if (there > (was_there ? again : times) * *take.g)
+      return words::Error{
+          was_there ? words::BenchSay::past_what_counts : words::BenchSay::past_the_plan,
+          {words::Number(was_there ? before : *take.g, 1), words::Number(there, 1)}};
+  }
   return std::nullopt;
 }
 

@@ -42,6 +42,7 @@ enum class BenchSay {
   more_than_left,      // likewise
   far_too_much,        // 0: typed, 1: of pigment there
   past_the_plan,       // g: 0 planned, 1 with what was typed
+  past_what_counts,    // 0: g that are counted, 1: with this
   so_many_portions,    // 0: over the slab
   pan_heavier,         // g: 0 before, 1 now
   pan_lighter,         // g: 0 of powder in it, 1 typed

@@ -60,8 +60,9 @@ std::string_view english(BenchSay id) {
     return "It weighed {0} g before, and drying paint gets lighter. If it weighs {1} g, enter it "
            "once more.";
   case Say::past_the_plan:
-    return "{0} g of it count as weighed by the plan; with this it is {1} g. If so, enter it once "
-           "more.";
+    return "{0} g were planned, with this it is {1} g. If so, enter it once more.";
+  case Say::past_what_counts:
+    return "{0} g are counted already, with this it is {1} g. If so, enter it once more.";
   case Say::so_many_portions:
     return "So much is about {0} portions on the slab. If so, enter it once more.";
   case Say::pan_lighter:

@@ -62,7 +62,7 @@ TEST_CASE("pigment that begin has counted is asked about where it is weighed onc
   h.type("12");
   REQUIRE(h.b.number);
   REQUIRE(h.b.number->error);
-  CHECK(h.b.number->error->what == words::BenchSay::past_the_plan);
+  CHECK(h.b.number->error->what == words::BenchSay::past_what_counts);
   CHECK(h.b.folded->standing.pigment_g.value == Approx(12));
 }
 

@@ -104,7 +104,7 @@ TEST_CASE("more powder than twice what was planned is asked about, added or corr
   h.begin(); // 12 g planned
   h.tap("add pb28");
   h.type("120");
-  CHECK(says(h, BenchSay::past_the_plan));
+  CHECK(says(h, BenchSay::past_what_counts));
   h.type("12.0");
   const double before = grams_of(h, "pb28");
   correct_latest(h);

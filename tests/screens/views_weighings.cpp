@@ -54,7 +54,8 @@ void add_asked(std::vector<Case>& out, Bench b, Size mm, const std::string& on) 
         words::Error{BenchSay::so_many_portions, {words::Number(123, 0)}},
         words::Error{BenchSay::pan_lighter, {some, more}},
         words::Error{BenchSay::spilt_more, {some, more}},
-        words::Error{BenchSay::line_taken_back, {}}}) {
+        words::Error{BenchSay::line_taken_back, {}},
+        words::Error{BenchSay::past_what_counts, {some, more}}}) {
     slab.number->error = said;
     out.push_back({"slab, asked" + on, mm, v});
   }
