@@ -38,7 +38,7 @@ struct Advice {
   bool by_knife = false;   // no mulling pass has begun yet
   int wait_min = 0;        // to work it in, or to let it soak, before it can be judged
   bool too_early = false;  // it was felt before that
-  bool not_begun = false;  // no pass runs, or of the knife stands on record, that it asks for
+  bool not_begun = false;  // the pass that it asks for: its pad is to be tapped
   bool sticky_now = false; // nothing was added since it was felt to be too sticky
   bool felt_loose = false; // the note that is to be made again said too loose, or runnier
   SpecksStay specks = SpecksStay::no;

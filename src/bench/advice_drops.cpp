@@ -132,8 +132,7 @@ bool is_enough_knife(const session::Batch& batch, const Advice& advice) {
 bool is_worked_on(const session::Batch& batch) {
   constexpr double counted_s = 20; // own choice
   const session::Pass* pass = running(batch);
-  return pass && pass->stage != session::Stage::resting &&
-         worked_since_s(batch, pass->stage) >= counted_s;
+  return pass && worked_since_s(batch, pass->stage) >= counted_s;
 }
 
 // In a pass that runs: but for less than a fifth of what went in since it was felt, which the spoon

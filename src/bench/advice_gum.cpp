@@ -60,7 +60,7 @@ void say_what_gum_takes(const session::Batch& batch, const session::Expectation&
   const paint::Standing& s = batch.standing;
   const double drier = batch.feelings.back().flow - gum.round_mL / s.pigment_mL.value;
   const bool dry_enough = s.flow_now->value <= drier;
-  const int minutes = drier > 0 && !dry_enough ? minutes_to(batch, expected, std::log(drier)) : 0;
+  const int minutes = dry_enough ? 0 : minutes_to(batch, expected, std::log(drier));
   advice.dry_min = minutes > nearly_dry_min ? rounded_minutes(minutes) : 0;
   advice.not_begun = !running(batch);
   advice.dried = dry_enough || (minutes > 0 && minutes <= nearly_dry_min);

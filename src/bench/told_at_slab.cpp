@@ -16,16 +16,6 @@ session::Stage next_stage(const session::Batch& batch) {
   return pass->stage == session::Stage::mulling ? session::Stage::resting : session::Stage::mulling;
 }
 
-bool is_late_powder(const session::Batch& batch) {
-  bool powder = false;
-  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e) {
-    if (e->withdrawn) continue;
-    if (std::holds_alternative<session::StageBegan>(e->event)) return powder && was_felt(batch);
-    powder = powder || is_pigment(batch, *e);
-  }
-  return false;
-}
-
 bool is_dusty(const session::Batch& batch) {
   constexpr double mulled_s = 60; // as a pass that has ended wets it
   const session::Pass* pass = running(batch);
@@ -43,6 +33,8 @@ bool is_dusty(const session::Batch& batch) {
   const bool knife = pass->stage == session::Stage::wetting_out;
   return batch.clock - since < (knife ? session::wetted_out_s : mulled_s);
 }
+
+bool is_late_powder(const session::Batch& batch) { return was_felt(batch) && is_dusty(batch); }
 
 bool flows_right(const session::Batch& batch) {
   const auto felt = last_note(batch).feel;

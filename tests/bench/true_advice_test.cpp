@@ -87,29 +87,6 @@ TEST_CASE("a step that stops short of right says that it takes several") {
   CHECK(advice.several);
 }
 
-TEST_CASE("pigment that is weighed late is wetted with the knife, with binder of its own") {
-  Slab s;
-  s.add("gum", 4);
-  s.wet_out();
-  s.mull(200);
-  s.feel(Feel::too_sticky);
-  s.add("p", 6);
-  const Advice advice = s.advice();
-  CHECK(advice.kind == Advice::add_drops);
-  CHECK(advice.by_knife);
-  CHECK(bench::next_stage(s.folded()) == Stage::wetting_out);
-  CHECK(bench::is_dusty(s.folded()));
-}
-
-TEST_CASE("felt right where no pass was ever tapped: what comes next is mulling") {
-  Slab s;
-  s.add("gum", 8);
-  CHECK(bench::next_stage(s.folded()) == Stage::wetting_out);
-  s.w.wait(200);
-  s.feel(Feel::right);
-  CHECK(bench::next_stage(s.folded()) == Stage::mulling);
-}
-
 TEST_CASE("a few drops of a wetting aid before the binder leave the first helping as it was") {
   Slab s;
   const Advice before = s.advice();
