@@ -72,7 +72,7 @@ std::optional<FoundPanel> asked_again(const Bench& bench, const UndoTarget& targ
     if (e.ref == target.ref) {
       const bool asked = std::holds_alternative<session::Found>(target.event) ||
                          (before && e.at - *before >= long_away_ms && lies_wet(bench));
-      return before && asked ? std::optional(FoundPanel{e.at - *before}) : std::nullopt;
+      return before && asked ? std::optional(FoundPanel{*before}) : std::nullopt;
     }
     if (!e.withdrawn) before = e.at;
   }
@@ -124,7 +124,7 @@ void ask_how_found(Bench& bench, const Now& now) {
   const std::int64_t away_ms = now.wall_ms - batch.last_at;
   if (!lies_wet(bench) || running(batch) || away_ms < long_away_ms) return;
   if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at)
-    bench.panel = FoundPanel{away_ms};
+    bench.panel = FoundPanel{batch.last_at};
 }
 
 namespace {

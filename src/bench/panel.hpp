@@ -58,8 +58,8 @@ struct LinePanel { // one of them, to be corrected
   session::Ref line;
   bool operator==(const LinePanel&) const = default;
 };
-struct FoundPanel { // how was the paint found?
-  std::int64_t away_ms = 0;
+struct FoundPanel {          // how was the paint found?
+  std::int64_t since_ms = 0; // since 1970: nobody was there
   bool operator==(const FoundPanel&) const = default;
 };
 struct NumberPanel {

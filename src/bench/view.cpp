@@ -244,8 +244,8 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.notice = bench.notice;
   if (!bench.folded) return v;
   const session::Batch& batch = *bench.folded;
-  if (auto* found = std::get_if<FoundPanel>(&v.panel)) // it goes on while the question stands
-    found->away_ms = std::max(found->away_ms, now.wall_ms - batch.last_at);
+  if (const auto* found = std::get_if<FoundPanel>(&bench.panel))
+    v.away_ms = now.wall_ms - found->since_ms;
   for (const PadId& pad : material_pads(bench)) v.materials.push_back(material_view(bench, pad));
   if (is_open<PigmentsPanel>(bench.panel))
     for (const session::Card& card : pigments_of(bench))
@@ -287,7 +287,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   if (batch.progress == session::Progress::open && !done) v.portions = bench.earlier.portions;
   v.smooth = v.advice.specks == SpecksStay::coarse || v.advice.specks == SpecksStay::as_it_is ||
              !is_known_rough(smooth_state(batch, known.mulling_left, known.pass_s));
-  v.flows_right = flows_right(batch);
+  v.flows_right = flows_right(batch) && v.advice.kind != Advice::give_back;
   v.to_come = to_come(bench);
   add_binder_to_come(batch, measures, v);
   if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)

@@ -96,7 +96,8 @@ struct SlabView {
   std::optional<session::TroubleKind> last_trouble; // that stands
   TrailView trail;
   bool smooth = false;                // as far as anybody knows
-  bool flows_right = true;            // by what the hand said last
+  bool flows_right = true;            // by what the hand said last, and not dried out since
+  std::int64_t away_ms = 0;           // while it is asked how the paint was found
   std::optional<paint::Amount> ratio; // g binder to 10 g pigment
   int ratio_decimals = 2;             // to one drop's worth
   Advice advice;

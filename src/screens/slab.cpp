@@ -136,12 +136,11 @@ void felt_pad(Sheet& sheet, const bench::Pad& at) {
 // loose. What has too little gum goes into pans with a warning.
 void gather_pad(Sheet& sheet, const bench::Pad& at, const bench::SlabView& slab) {
   const bool gum_short = slab.advice.gum == paint::GumState::too_little;
-  const bool dry = slab.advice.kind == bench::Advice::give_back;
-  const bool right = slab.flows_right && !dry, ready = slab.smooth && right;
-  const std::string what = say(!right         ? Say::gather_not_right
-                               : !slab.smooth ? Say::gather_not_smooth
-                               : gum_short    ? Say::gather_gum_short
-                                              : Say::pad_gather_what);
+  const bool ready = slab.smooth && slab.flows_right;
+  const std::string what = say(!slab.flows_right ? Say::gather_not_right
+                               : !slab.smooth    ? Say::gather_not_smooth
+                               : gum_short       ? Say::gather_gum_short
+                                                 : Say::pad_gather_what);
   pad(sheet, at, plain(sheet.theme),
       {{say(Say::pad_gather), ready ? slab_bold : slab_letters, !ready},
        {what, slab_letters, true, 3}});

@@ -299,8 +299,7 @@ std::string asked(const bench::SlabView& slab, int utc_offset_min) {
     return event_words(slab.lines[0].event, slab.lines[0].card_name) + ", " +
            time_to_second(slab.lines[0].at, slab.lines[0].offset_min.value_or(utc_offset_min)) +
            ": " + say(Say::ask_how_wrong);
-  if (const auto* found = std::get_if<bench::FoundPanel>(&slab.panel))
-    return away_words(found->away_ms);
+  if (is_open<bench::FoundPanel>(slab.panel)) return away_words(slab.away_ms);
   return say(std::visit(Question{}, slab.panel));
 }
 

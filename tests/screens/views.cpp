@@ -167,10 +167,11 @@ void add_slabs(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("may gather", idle);
   for (const Panel& panel :
        {Panel(AmountsPanel{}), Panel(BottlesPanel{}), Panel(SpecksPanel{}), Panel(TroublesPanel{}),
-        Panel(MorePanel{}), Panel(FoundPanel{3 * 24 * 3'600'000}), Panel(LinesPanel{}),
-        Panel(PaintsPanel{})}) {
+        Panel(MorePanel{}), Panel(FoundPanel{}), Panel(LinesPanel{}), Panel(PaintsPanel{})}) {
     b.panel = panel;
-    keep("choosing", slab_of(b));
+    SlabView choosing = slab_of(b);
+    choosing.away_ms = 3 * 24 * 3'600'000;
+    keep("choosing", choosing);
   }
   b.panel = NumberPanel{};
   b.number = NumberEntry{{ChoicePad::bottle_of, "gum_12_glycerin"}, "", {}};
