@@ -67,7 +67,7 @@ std::optional<double> age_of_binder(const Made& of) {
   const session::Card* binder = binder_of(*of.batch);
   const auto made = binder ? words::days_of(binder->made_on) : std::nullopt;
   if (!made) return std::nullopt;
-  const std::int64_t day = words::day_number(of.batch->opened_at, of.offset_min);
+  const std::int64_t day = words::day_number(session::made_at(*of.batch), of.offset_min);
   return static_cast<double>(std::max<std::int64_t>(0, day - *made));
 }
 

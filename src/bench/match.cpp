@@ -132,7 +132,7 @@ std::string matched_with(const Bench& bench, const std::string& batch) {
   const std::set<std::string> line = line_of(bench, batch);
   for (auto id = bench.batches.rbegin(); id != bench.batches.rend(); ++id) {
     const BookEntry* other = *id == batch ? nullptr : entry_of(bench, *id);
-    if (!other || other->read.empty() || other->discarded || other->opened_at > one->opened_at)
+    if (!other || other->read.empty() || other->discarded || made_at(*other) > made_at(*one))
       continue;
     const bool same = (!one->pigments.empty() && other->pigments == one->pigments) ||
                       share_a_batch(line, line_of(bench, *id));
@@ -145,7 +145,7 @@ std::optional<MatchView> match_of(Bench& bench, const std::string& one, const st
   const BookEntry *its = entry_of(bench, one), *others = entry_of(bench, other);
   if (!its || !others || one == other || its->read.empty() || others->read.empty())
     return std::nullopt;
-  const bool later = others->opened_at < its->opened_at;
+  const bool later = made_at(*others) < made_at(*its);
   const std::string &first = later ? other : one, &second = later ? one : other;
   const BookEntry &a = later ? *others : *its, &b = later ? *its : *others;
   const BothRead read = read_of(a, b);
