@@ -90,10 +90,10 @@ private:
     const auto said =
         full ? words::failure(Say::liquids_too_many, {std::to_string(most_liquids)}) : said_of(one);
     if (said) return recipe_.liquids.push_back(*said);
-    const bool of_amount = one.amount && one.amount_at;
+    const bool of_amount = !full && !one.of.card.empty() && one.amount && one.amount_at;
     draft_.misses(of_amount ? *one.amount_at : one.at, said.error(), false);
     draft_.keep(one.heading, one.at.text);
-    if (of_amount) draft_.keep(one.amount_heading, one.amount_at->text);
+    if (one.amount_at) draft_.keep(one.amount_heading, one.amount_at->text);
   }
 
   words::Result<Said> said_of(const Entry& one) {
