@@ -162,20 +162,17 @@ std::vector<std::string> ids_beginning(const std::vector<std::string>& ids,
   return out;
 }
 
-std::optional<Batch> latest(const Logs& logs, const std::vector<std::string>& ids,
+// Some may not be known whole as yet, with the rest on another device: those fold to nothing.
+words::Result<Batch> latest(const Logs& logs, const std::vector<std::string>& ids,
                             const Lessons& lessons) {
-  for (auto id = ids.rbegin(); id != ids.rend(); ++id)
-    if (auto batch = fold(logs, *id, std::nullopt, lessons); batch && !batch->discarded)
-      return batch;
-  return std::nullopt;
-}
-
-// Some may not be known whole as yet, with the rest on another device.
-words::Error none_listed(const Logs& logs, const std::vector<std::string>& ids,
-                         const Lessons& lessons) {
-  for (const std::string& id : ids)
-    if (fold(logs, id, std::nullopt, lessons)) return {Say::show_all_discarded, {id}};
-  return {Say::show_no_batches, {}};
+  std::string discarded;
+  for (auto id = ids.rbegin(); id != ids.rend(); ++id) {
+    auto batch = fold(logs, *id, std::nullopt, lessons);
+    if (batch && !batch->discarded) return *std::move(batch);
+    if (batch && discarded.empty()) discarded = *id;
+  }
+  return discarded.empty() ? words::failure(Say::show_no_batches)
+                           : words::failure(Say::show_all_discarded, {discarded});
 }
 
 }
@@ -185,11 +182,7 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
   const std::vector<std::string> ids = batch_ids(all);
   if (ids.empty()) return words::failure(Say::show_no_batches);
   const Lessons lessons = lessons_of(all);
-  if (wanted == "last") {
-    auto last = latest(all, ids, lessons);
-    return last ? words::Result<Batch>(*std::move(last))
-                : tl::make_unexpected(none_listed(all, ids, lessons));
-  }
+  if (wanted == "last") return latest(all, ids, lessons);
   if (auto batch = fold(all, wanted, std::nullopt, lessons)) return *std::move(batch);
   std::optional<Batch> named;
   std::string discarded; // of that name
@@ -215,12 +208,8 @@ words::Result<Batch> find_batch(const std::vector<Log>& logs, const std::string&
 
 namespace {
 
-// By the clock on the wall beside it.
 std::string opened_words(const Batch& batch, const Offsets& offsets) {
-  for (const Entry& e : batch.entries)
-    if (std::holds_alternative<Opened>(e.event) && !e.withdrawn)
-      return studio::for_people(batch.opened_at, offset_of(offsets, e.ref));
-  return studio::for_people(batch.opened_at, std::nullopt);
+  return studio::for_people(batch.opened_at, offset_of(offsets, batch));
 }
 
 std::string of_words(PhotoOf of) {

@@ -18,9 +18,7 @@ int offset_of(const Handed& handed, const Ref& line) {
 }
 
 int offset_of(const Handed& handed) {
-  for (const Entry& e : handed.batch.entries)
-    if (std::holds_alternative<Opened>(e.event) && !e.withdrawn) return offset_of(handed, e.ref);
-  return 0;
+  return session::offset_of(handed.offsets, handed.batch).value_or(0);
 }
 
 bool knows_zone(const Handed& handed) {

@@ -34,4 +34,10 @@ std::optional<int> offset_of(const Offsets& offsets, const Ref& line) {
   return from.session == line.session ? std::optional(offset) : std::nullopt;
 }
 
+std::optional<int> offset_of(const Offsets& offsets, const Batch& batch) {
+  for (const Entry& e : batch.entries)
+    if (std::holds_alternative<Opened>(e.event) && !e.withdrawn) return offset_of(offsets, e.ref);
+  return std::nullopt;
+}
+
 }

@@ -2,6 +2,7 @@
 // began, and anew wherever its clock was set.
 #pragma once
 
+#include "session/batch.hpp"
 #include "session/reader.hpp"
 
 #include <map>
@@ -16,5 +17,6 @@ Offsets offsets_of(const std::vector<Log>& logs);
 
 // Absent where the session does not say.
 std::optional<int> offset_of(const Offsets& offsets, const Ref& line);
+std::optional<int> offset_of(const Offsets& offsets, const Batch& batch); // where it was opened
 
 }
