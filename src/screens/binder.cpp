@@ -56,7 +56,7 @@ std::string gum_below(const BinderView& v) {
   if (v.gum_left_g) return say(Say::gum_left, {grams_number(*v.gum_left_g)});
   if (!v.spoon.empty() && !v.begun)
     return say(Say::gum_guess, {words::number(v.gum_g, 0), words::number(v.gum_u, 0)});
-  return v.begun ? "" : say(Say::gum_is_powder);
+  return v.begun ? "" : say(Say::powder_mask);
 }
 
 std::vector<AmountRow> amounts(const BinderView& v) {

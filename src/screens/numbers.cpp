@@ -2,6 +2,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "words/making_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/session_says.hpp"
 #include "words/slab_says.hpp"
@@ -54,7 +55,7 @@ void add_jar(std::vector<Sentence>& out, const bench::JarView& jar) {
 
 // Every pigment has to be there before anything else is advised.
 bool waits_for_pigment(const bench::SlabView& slab) {
-  return std::any_of(slab.to_come.begin(), slab.to_come.end(), is_first);
+  return std::any_of(slab.to_come.begin(), slab.to_come.end(), is_pigment);
 }
 
 std::string tack_words(const bench::SlabView& slab) {
@@ -101,7 +102,7 @@ std::vector<bench::ToComeView> not_yet_said(const bench::SlabView& slab) {
 bool may_be_all(const bench::SlabView& slab) {
   return slab.advice.kind == bench::Advice::first_helping &&
          std::all_of(slab.to_come.begin(), slab.to_come.end(),
-                     [](const bench::ToComeView& one) { return !is_first(one) || one.begun; });
+                     [](const bench::ToComeView& one) { return !is_pigment(one) || one.begun; });
 }
 
 std::string portions_words(const bench::SlabView& slab, bool weigh_out) {
@@ -165,7 +166,8 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
                    Tone::caution, two_dangers ? 2 : 3});
   else if (slab.saved_elsewhere)
     out.push_back({say(words::ScreensSay::saved_elsewhere), Tone::caution});
-  if (slab.dust) out.push_back({say(Say::dust_mask), Tone::caution, 2});
+  if (slab.dust)
+    out.push_back({say(Say::dust_mask), Tone::caution, 2, say(words::MakingSay::powder_mask)});
   if (slab.flammable) out.push_back({say(Say::no_flame), Tone::caution, 2});
   if (two_dangers) out.push_back(first_sentence(slab, weigh_out));
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});

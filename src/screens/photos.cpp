@@ -99,15 +99,19 @@ void thumbnail(Sheet& sheet, const bench::Pad& at, const PhotosView::Thumb& thum
   caption(sheet, {r.x - 1, r.y, r.w + 2, r.h}, g, thumb);
 }
 
+std::string none_words(const PhotosView& photos) {
+  if (photos.batch.empty()) return say(Say::of_none);
+  return say(photos.picks ? Say::none_picks : Say::none);
+}
+
 void draw_thumbs(Sheet& sheet, const PhotosView& photos) {
   const Rect& main = sheet.view.layout.main;
   if (photos.thumbs.empty()) {
     panel(sheet, main);
-    const std::string why = photos.failure ? words::message(*photos.failure)
-                            : photos.waits ? say(Say::looking)
-                            : photos.page == PhotosPage::kept
-                                ? say(photos.picks ? Say::none_picks : Say::none)
-                                : "";
+    const std::string why = photos.failure                    ? words::message(*photos.failure)
+                            : photos.waits                    ? say(Say::looking)
+                            : photos.page == PhotosPage::kept ? none_words(photos)
+                                                              : "";
     labels(sheet, inset(main, 4), plain(sheet.theme), {{why, clean_letters, false, 5}});
   }
   for (const PhotosView::Thumb& thumb : photos.thumbs)
@@ -204,7 +208,7 @@ std::vector<Said> said_of_folder(const PhotosView& photos) {
 std::vector<Said> said(const PhotosView& photos) {
   switch (photos.page) {
   case PhotosPage::kept:
-    if (photos.batch.empty()) return {{say(Say::of_none), true}};
+    if (photos.batch.empty()) return {};
     return {{say(Say::title, {photos.batch}), true}, {say(Say::hint)}};
   case PhotosPage::folder: return said_of_folder(photos);
   case PhotosPage::asked: return said_of_asked(photos);

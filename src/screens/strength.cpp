@@ -61,8 +61,11 @@ void draw_wanted(Sheet& sheet, const StrengthView& s) {
   panel(sheet, area);
   const bench::Grid two{1, 2, inset(area, 2)};
   const auto figure = [&](int row, double strength, Say what) {
-    Rect below = two.cell(0, row);
-    const Rect above = slice(below, below.h * 0.55); // its g reaches below the line
+    constexpr double both_mm = 20; // of the figure, whose g reaches below its line, and its words
+    const Rect cell = two.cell(0, row);
+    const double high = std::min(both_mm, cell.h);
+    Rect below{cell.x, cell.centre().y - high / 2, cell.w, high};
+    const Rect above = slice(below, high * 0.55);
     labels(sheet, above, plain(sheet.theme),
            {{say(Say::percent, {percent_words(strength)}), large, false, 1}});
     labels(sheet, below, plain(sheet.theme), {{say(what), clean_letters, true, 2}});

@@ -7,7 +7,7 @@ std::string_view english(AppSay id) {
   switch (id) {
   case Say::display_may_sleep: return "The desktop would not keep the display awake: {0}";
   case Say::display_kept_awake: return "a batch lies on the slab";
-  case Say::option_bad_value: return "{0} cannot be “{1}”. It is {2}.";
+  case Say::option_bad_value: return "{0} cannot be “{1}”. Possible: {2}.";
   case Say::option_pixels: return "width x height in pixels, each 1 to 16384, as 1280x800";
   case Say::option_mm: return "width x height in mm, each 20 to 5000, as 218x136";
   case Say::option_hand: return "left or right";

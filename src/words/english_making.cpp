@@ -32,7 +32,7 @@ std::string_view english(MakingSay id) {
   case Say::in_drops: return "drops";
   case Say::gum_dust: return "Gum dust: mask on, it can cause allergy.";
   case Say::gum: return "Gum arabic";
-  case Say::gum_is_powder: return "powder: mask on";
+  case Say::powder_mask: return "powder: mask on";
   case Say::gum_guess: return "{0} ± {1} g";
   case Say::gum_left: return "of {0} g left";
   case Say::water: return "Warm water";

@@ -35,7 +35,7 @@ enum class MakingSay {
   in_drops,
   gum_dust,
   gum,
-  gum_is_powder,
+  powder_mask,
   gum_guess, // 0: g; 1: g by which it may be off
   gum_left,  // 0: g
   water,

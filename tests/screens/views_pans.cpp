@@ -184,9 +184,11 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   later.curve.ahead.clear();
   for (int i = 0; i <= 40; ++i)
     later.curve.ahead.push_back({i * 1.75, 0.6 - i * 0.015, 0.6 - i * 0.012, 0.6 - i * 0.008});
-  for (auto what : {PansView::Other::in_jar, PansView::Other::layer_now, PansView::Other::dries}) {
+  for (auto what : {PansView::Other::in_jar, PansView::Other::on_slab, PansView::Other::layer_now,
+                    PansView::Other::dries}) {
     later.others[0].what = what;
-    if (what == PansView::Other::in_jar) later.others[0].pans.clear();
+    if (what == PansView::Other::in_jar || what == PansView::Other::on_slab)
+      later.others[0].pans.clear();
     keep("never weighed, " + std::to_string(what), b, later);
   }
   for (const bool now : {false, true}) {
@@ -325,6 +327,14 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
   std::get<SlabView>(as("slab, empty", "slab, to be weighed out")).to_come = {
       {session::CardKind::pigment, "Cerulean blue (chromium)", 22.1, {}, false},
       {session::CardKind::pigment, "Quinacridone magenta", 12.4, {}, false}};
+  auto& short_of = std::get<SlabView>(as("slab, empty", "slab, weighed short"));
+  short_of.to_come = {{session::CardKind::pigment, "Cerulean blue (chromium)", 9.1, {}, true}};
+  short_of.dust = true;
+  short_of.advice.kind = Advice::first_helping;
+  short_of.advice.amount = {.spoons = 1.25};
+  std::get<SlabView>(as("slab, empty", "slab, a blend without amounts")).to_come = {
+      {session::CardKind::pigment, "Cerulean blue (chromium)", {}, {}, false},
+      {session::CardKind::pigment, "Quinacridone magenta", {}, {}, false}};
   std::get<SlabView>(as("slab, running", "slab, alcohol")).flammable = true;
   for (const bool dust : {false, true}) {
     auto& slab = std::get<SlabView>(as("slab, running", "slab, still to come"));

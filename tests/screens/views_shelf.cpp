@@ -41,6 +41,11 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   b.shelf_page.kind = ShelfKind::glass;
   b.shelf_page.card = blank_card(ShelfKind::glass, "g");
   keep("new glass");
+  b.shelf_page.is_new = true;
+  b.shelf_page.kind = ShelfKind::binder;
+  b.shelf_page.card = blank_card(ShelfKind::binder, "n");
+  keep("new binder");
+  b.shelf_page.is_new = false;
   b.shelf_page.kind = ShelfKind::spoon;
   b.shelf_page.card = blank_card(ShelfKind::spoon, "s");
   b.number = NumberEntry{{ShelfPad::fact, "water_g"}, "", {}};
