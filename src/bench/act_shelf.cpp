@@ -152,7 +152,6 @@ void new_card(Bench& bench, const Now& now) {
 }
 
 void put_away(Bench& bench, const Now& now, Effects& effects) {
-  if (bench.shelf_page.is_new) return close_card(bench);
   const std::string id = bench.shelf_page.card->id;
   record(bench, "", session::PutAway{id}, now, effects);
   restock(bench);
@@ -313,7 +312,7 @@ void act_on_shelf(Bench& bench, const PadId& pad, const Now& now, Effects& effec
     return;
   case ShelfPad::more_cautions: ++page.caution_page; return;
   case ShelfPad::cautions_chosen: page.choosing = false; return;
-  case ShelfPad::put_away: return put_away(bench, now, effects);
+  case ShelfPad::put_away: return page.is_new ? close_card(bench) : put_away(bench, now, effects);
   case ShelfPad::bring_back: return bring_back(bench, now, effects);
   case ShelfPad::says:
   case ShelfPad::jar_says: return; // text fields
