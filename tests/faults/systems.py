@@ -23,7 +23,8 @@ PHOTO = pathlib.Path(__file__).parents[1] / "studio/pictures/base.jpg"
 MB = 1 << 20
 
 # name: (MB of the image, how it is made, how it is mounted); {image}, {folder} and, for what wants a
-# block device of its own, {device} are filled in
+# block device of its own, {device} are filled in. FAT is not had in FUSE: fusefat 0.1a moves a folder
+# without what is in it.
 LOOP = "mount -o loop {image} {folder}"
 SYSTEMS = {
     "tmpfs": (0, None, "mount -t tmpfs -o size=16m slabside {folder}"),
@@ -35,6 +36,8 @@ SYSTEMS = {
     "exFAT, FUSE": (64, "mkfs.exfat {image}", "mount.exfat-fuse {device} {folder}"),
     "NTFS, FUSE": (64, "mkfs.ntfs -F -q {image}", "ntfs-3g {image} {folder}"),
     "another folder, FUSE": (0, None, "bindfs {image}.d {folder}"),
+    # The far end is this computer: ssh itself is left out.
+    "another computer's, sshfs": (0, None, "sshfs -o ssh_command={sftp} far:{image}.d {folder}"),
 }
 
 
@@ -58,8 +61,9 @@ class Image:
 
     def __init__(self, folder, name):
         size, self.make, self.mount = SYSTEMS[name]
-        self.lasts = self.make is not None or "bindfs" in self.mount
-        self.names = {"image": folder / "image", "folder": folder / "mounted"}
+        self.lasts = self.make is not None or "{image}.d" in self.mount
+        self.names = {"image": folder / "image", "folder": folder / "mounted",
+                      "sftp": pathlib.Path(__file__).with_name("sftp")}
         self.folder = self.names["folder"]
         self.folder.mkdir(parents=True)
         (folder / "image.d").mkdir()
