@@ -108,6 +108,28 @@ Quantity liquid_volume(const std::vector<Portion>& contents, PerGram mL_to_gram)
   return q;
 }
 
+Quantity liquid_put_in(const std::vector<Portion>& contents) {
+  return liquid_volume(contents,
+                       [](const Material& m) { return liquid_share(m.parts) * mL_per_g(m.parts); });
+}
+
+Quantity liquid_grams(const std::vector<Portion>& contents) {
+  return sum(contents, [](const Material& m) { return liquid_share(m.parts); });
+}
+
+Quantity grams_of(const std::vector<Portion>& contents, double Parts::*which) {
+  return sum(contents, [&](const Material& m) { return m.parts.*which; });
+}
+
+Terms terms_of(const std::vector<Portion>& contents, const Amount& water_gone,
+               const Amount& alcohol_left) {
+  Terms terms;
+  for (const Portion& p : contents) terms.amounts.push_back(&p.grams);
+  terms.amounts.push_back(&water_gone);
+  terms.amounts.push_back(&alcohol_left);
+  return terms;
+}
+
 Quantity& with(Quantity& q, const Terms& terms, std::size_t term, double factor) {
   q.of_term[term] += factor;
   q.value += factor * terms.amounts[term]->value;
@@ -196,22 +218,25 @@ Wet wet_of(const Sums& s, const Live& now) {
   return {s.gum_g, s.glycerin_g, s.honey_g, now.water_g, s.pigment_mL + now.liquid_mL};
 }
 
+WentIn went_in(const std::vector<Portion>& contents) {
+  const Amount nothing;
+  const Terms terms = terms_of(contents, nothing, nothing);
+  const double gum_g = grams_of(contents, &Parts::gum).value;
+  return {amount_of(terms, grams_of(contents, &Parts::pigment)),
+          amount_of(terms, liquid_put_in(contents)),
+          share(gum_g, liquid_grams(contents).value - gum_g)};
+}
+
 Standing stand(const std::vector<Portion>& contents, const Amount& water_gone,
                const Amount& alcohol_left) {
-  Terms terms;
-  for (const Portion& p : contents) terms.amounts.push_back(&p.grams);
-  terms.amounts.push_back(&water_gone);
-  terms.amounts.push_back(&alcohol_left);
-  const auto part = [&](double Parts::*which) {
-    return sum(contents, [&](const Material& m) { return m.parts.*which; });
-  };
+  const Terms terms = terms_of(contents, water_gone, alcohol_left);
+  const auto part = [&](double Parts::*which) { return grams_of(contents, which); };
   const Quantity pigment = part(&Parts::pigment), solid = pigment_volume(contents);
   const Quantity gum = part(&Parts::gum), glycerin = part(&Parts::glycerin);
   const Quantity honey = part(&Parts::honey);
   const Quantity binder =
       sum(contents, [](const Material& m) { return m.kind == Kind::binder ? 1.0 : 0.0; });
-  const Quantity put_in = liquid_volume(
-      contents, [](const Material& m) { return liquid_share(m.parts) * mL_per_g(m.parts); });
+  const Quantity put_in = liquid_put_in(contents);
   Quantity water = part(&Parts::water),
            alcohol = sum(contents, [](const Material&) { return 0.0; });
   Quantity liquid =
@@ -225,8 +250,7 @@ Standing stand(const std::vector<Portion>& contents, const Amount& water_gone,
   s.pigment_g = amount_of(terms, pigment);
   s.pigment_mL = amount_of(terms, solid);
   s.binder_g = amount_of(terms, binder);
-  s.liquid_g =
-      amount_of(terms, sum(contents, [](const Material& m) { return liquid_share(m.parts); }));
+  s.liquid_g = amount_of(terms, liquid_grams(contents));
   s.liquid_mL = amount_of(terms, put_in);
   s.liquid_mL_now = amount_of(terms, liquid);
   s.water_lost_mL = scaled(water_gone, water_mL_per_g);

@@ -86,6 +86,14 @@ struct Standing {
 Standing stand(const std::vector<Portion>& contents, const Amount& water_gone,
                const Amount& alcohol_left = {});
 
+// What a Standing says of what was put in, for who needs no more: a tenth of the work.
+struct WentIn {
+  Amount pigment_g;
+  Amount liquid_mL;
+  double dry_gum = 0; // its share of all liquid's mass; 0 where there is none
+};
+WentIn went_in(const std::vector<Portion>& contents);
+
 // Dry gum's share of all liquid's mass, as it was put in and as it is now; 0 where there is none.
 double dry_gum_put_in(const Standing& standing);
 double dry_gum(const Standing& standing);

@@ -1,5 +1,6 @@
 #include "session/feelings.hpp"
 
+#include "paint/water.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -70,8 +71,10 @@ void soak(FoldState& state, const Entry& entry) {
 Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
                    const paint::Mixture& paint) {
   const Batch& batch = state.batch;
-  const paint::Standing s = paint::stand(paint, batch.places.bench);
-  const double put_in = s.liquid_mL.value;
+  const paint::Sums sums = paint::sums_of(paint.contents);
+  const paint::Live now = paint::live(sums, paint);
+  const paint::WentIn there = paint::went_in(paint.contents);
+  const double put_in = there.liquid_mL.value;
   Feeling f;
   f.line = entry.ref;
   f.as = felt.as;
@@ -79,14 +82,14 @@ Feeling feeling_of(const FoldState& state, const Entry& entry, const Felt& felt,
   f.unwetted = is_unwetted(state, felt);
   f.mulled_s = seconds_of(batch, Stage::mulling);
   f.flow = *entry.flow;
-  f.dry_gum = paint::dry_gum(s);
-  f.gum_put_in = paint::dry_gum_put_in(s);
-  f.scatter = std::sqrt(s.liquid_mL.variance) / put_in;
-  for (const auto& [tool, share] : s.liquid_mL.shares)
+  f.dry_gum = paint::dry_gum(sums, now);
+  f.gum_put_in = there.dry_gum;
+  f.scatter = std::sqrt(there.liquid_mL.variance) / put_in;
+  for (const auto& [tool, share] : there.liquid_mL.shares)
     if (!paint::is_of_composition(tool)) f.tools[tool] = share / put_in;
-  f.lost_mL = std::max(0.0, s.water_lost_mL.value);
-  f.dried_off = f.lost_mL / s.liquid_mL_now.value;
-  f.pigment_sd = paint::relative_uncertainty(s.pigment_g);
+  f.lost_mL = std::max(0.0, sums.water_g - now.water_g) * paint::water_mL_per_g;
+  f.dried_off = f.lost_mL / now.liquid_mL;
+  f.pigment_sd = paint::relative_uncertainty(there.pigment_g);
   f.pigments = pigments_in(paint);
   return f;
 }

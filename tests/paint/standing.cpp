@@ -150,7 +150,7 @@ TEST_CASE("what is shown live is what stands there") {
   const Material spirit{Kind::other, {.water = 0.3, .alcohol = 0.7}, {}};
   const auto same = [](double a, double b) { return std::abs(a - b) <= 1e-9 * (1 + std::abs(b)); };
   holds("live is standing without its uncertainty", [&] {
-    const auto grams = [] { return exact(between(0.1, 20)); };
+    const auto grams = [] { return Amount{between(0.1, 20), between(0, 0.1), {}}; };
     const std::vector<Portion> contents{{blue_powder, grams(), "p"},
                                         {white_powder, grams(), "q"},
                                         {binder, grams(), "b"},
@@ -166,6 +166,10 @@ TEST_CASE("what is shown live is what stands there") {
     RC_ASSERT(same(*now.flow, s.flow_now->value));
     RC_ASSERT(same(*now.over_oil_point, s.over_oil_point->value));
     RC_ASSERT(same(*now.gum_strength, s.gum_strength->value));
+    const WentIn there = went_in(contents);
+    RC_ASSERT(there.pigment_g == s.pigment_g);
+    RC_ASSERT(there.liquid_mL == s.liquid_mL);
+    RC_ASSERT(there.dry_gum == dry_gum_put_in(s));
   });
 }
 
