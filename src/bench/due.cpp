@@ -122,11 +122,8 @@ std::optional<Due> binder_runs_low(const BookIndex& index, const std::vector<ses
 }
 
 // From when on its step has had its time.
-std::optional<Due> made_further(const std::string& of, const session::BinderMaking& making,
-                                std::int64_t now_ms) {
-  if (making.steps.empty() ||
-      !lately(std::min(making.steps.back().at, now_ms), now_ms, waits_lapse_ms))
-    return std::nullopt;
+std::optional<Due> made_further(const std::string& of, const session::BinderMaking& making) {
+  if (making.steps.empty()) return std::nullopt;
   return Due{of, Due::What::making, 0, session::ends_at(making)};
 }
 
@@ -176,7 +173,7 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
     add(runs_low(index, card, left));
     add(binder_runs_low(index, shelf, stock, card));
   }
-  for (const auto& [of, making] : makings) add(made_further(of, making, now_ms));
+  for (const auto& [of, making] : makings) add(made_further(of, making));
   std::sort(out.begin(), out.end(), [&](const Due& a, const Due& b) {
     const int place_a = place_of(a, now_ms), place_b = place_of(b, now_ms);
     return std::tie(place_a, a.since, a.of, a.what) < std::tie(place_b, b.since, b.of, b.what);

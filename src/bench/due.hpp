@@ -33,12 +33,11 @@ bool is_settled(const BookEntry& entry); // the last verdict that is asked for w
 // In the order they are due: paint that lies open on the slab first, what runs low, which has no
 // day, after them, and last what has been due for asks_lapse_ms. Of several days whose verdict
 // nobody gave the last one counts; a verdict given after a day's ask settles it and those before.
-// What was left in the jar after a pour waits there where no layer is due, whatever the
-// verdict on the rest. Poured paint waits until
-// its last verdict was given, and asks_lapse_ms after the last pour at least; paint that never was
-// poured until it is poured, judged or put away. Binder that is made lapses waits_lapse_ms after
-// something was last done there. Of binders of one name all that is left counts as one, and the
-// newest is named.
+// What was left in the jar after a pour waits there where no layer is due, whatever the verdict on
+// the rest. Poured paint waits until its last verdict was given, and asks_lapse_ms after the last
+// pour at least; paint that never was poured until it is poured, judged or put away, and binder
+// until its jar is filled or it is given up. Of binders of one name all that is left counts as one,
+// and the newest is named.
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
                      const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min,
                      const session::Makings& makings = {});

@@ -49,8 +49,11 @@ std::string making_words(const TodayView::Wait& wait, std::int64_t now_ms, int o
                                   today ? words::time_of_day(wait.due.since, offset_min)
                                         : words::date_and_time(wait.due.since, offset_min)});
   }
-  return wait.next ? say(Say::making_next, {step_words(*wait.next, wait.honey)})
-                   : say(Say::making_done);
+  if (!wait.next) return say(Say::making_done);
+  constexpr std::int64_t keeps_ms =
+      3 * session::a_day_ms; // gum in water (common practice, no source)
+  return say(now_ms - wait.due.since > keeps_ms ? Say::making_late : Say::making_next,
+             {step_words(*wait.next, wait.honey)});
 }
 
 std::string layer_words(const TodayView::Wait& wait) {

@@ -48,6 +48,7 @@ std::string_view english(TodaySay id) {
   case Say::a_day: return "1 day";
   case Say::making_runs: return "{0}, until {1}";
   case Say::making_next: return "next: {0}";
+  case Say::making_late: return "smell it, then: {0}";
   case Say::making_done: return "done: onto the shelf with it";
   case Say::hand_left: return "drops left";
   case Say::hand_left_what: return "left hand taps";

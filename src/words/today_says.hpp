@@ -49,6 +49,7 @@ enum class TodaySay {
   a_day,
   making_runs, // 0: step; 1: until when
   making_next, // 0: step
+  making_late, // likewise
   making_done,
   hand_left,
   hand_left_what,

@@ -66,7 +66,7 @@ void add_full(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
       {"a", What::on_slab, 0, now_ms - days},     {"b", What::in_jar, 0, now_ms - 9 * days},
       {"c", What::next_layer, 0, now_ms - days},  {"d", What::verdict, 30, now_ms},
       {"e", What::use_up, 0, now_ms + 12 * days}, {"g", What::making, 0, now_ms + days / 8},
-      {"h", What::making, 0, now_ms - days / 8},  {"f", What::runs_low, 0, 0}};
+      {"h", What::making, 0, now_ms - 70 * days}, {"f", What::runs_low, 0, 0}};
   b.today.again = {"g", "h", "i", "j", "k", "l"};
   for (const bool second : {false, true}) {
     b.today.list.at = second ? 4 : 0;
