@@ -332,6 +332,10 @@ bool is_judged_next(const Advice& advice) {
 
 }
 
+bool is_nearly_done(const Advice& advice) {
+  return advice.kind == Advice::test_dot || advice.kind == Advice::keep_mulling;
+}
+
 double advised_mL(const Advice& advice, const Measures& binder, const Known& known) {
   if (advice.kind != Advice::add_drops) return 0;
   const bool other = !advice.binder.empty() && known.without_honey;

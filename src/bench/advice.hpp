@@ -88,6 +88,8 @@ struct Known {
 Advice advise(const session::Batch& batch, const std::optional<session::Expectation>& expected,
               const Measures& of, const Known& known = {});
 
+// It flows right, and is not known to be smooth yet.
+bool is_nearly_done(const Advice& advice);
 // mL that it says to add; 0 where it says so of none.
 double advised_mL(const Advice& advice, const Measures& binder, const Known& known = {});
 

@@ -27,4 +27,18 @@ std::vector<ToComeView> to_come(const Bench& bench) {
   return out;
 }
 
+bool pigment_to_come(const ToComeView& one) { return one.kind == session::CardKind::pigment; }
+
+bool sweet_to_come(const ToComeView& one) {
+  return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
+}
+
+void put_first(std::vector<ToComeView>& to_come, const Advice& advice, bool binder_is_in) {
+  const bool drops = advice.kind == Advice::add_drops && !advice.water;
+  for (ToComeView& one : to_come) {
+    const bool water = one.kind == session::CardKind::water && binder_is_in;
+    one.first = drops ? sweet_to_come(one) || water : sweet_to_come(one) && is_nearly_done(advice);
+  }
+}
+
 }

@@ -1,6 +1,7 @@
 // What the batch on the slab still waits for, by its plan.
 #pragma once
 
+#include "bench/advice.hpp"
 #include "bench/bench.hpp"
 #include "bench/measures.hpp"
 
@@ -12,8 +13,15 @@ struct ToComeView {
   std::optional<double> g = {}; // absent: nobody said how much
   Tapped amount = {};           // of a liquid
   bool begun = false;
+  bool first = false; // goes in before what is advised
 };
+bool pigment_to_come(const ToComeView& one);
+bool sweet_to_come(const ToComeView& one); // honey or glycerin
 
 std::vector<ToComeView> to_come(const Bench& bench);
+
+// Honey and glycerin loosen: they go in before the drops that make it right, and before it is
+// looked at. So does the water of last time, or of a recipe, once as much binder is in.
+void put_first(std::vector<ToComeView>& to_come, const Advice& advice, bool binder_is_in);
 
 }

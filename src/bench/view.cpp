@@ -225,10 +225,12 @@ void add_binder_to_come(const session::Batch& batch, const Measures& of, SlabVie
       return v.to_come.push_back({t.card.kind(), t.card.name, g, tapped(mL, of), true});
 }
 
-// The mask is on before the powder is out.
-bool is_powder_to_come(const std::vector<ToComeView>& to_come) {
-  return std::any_of(to_come.begin(), to_come.end(),
-                     [](const ToComeView& one) { return one.kind == session::CardKind::pigment; });
+// As much as last time, or as the plan has it.
+bool is_binder_in(const session::Batch& batch, const Measures& of, const SlabView& v) {
+  const double drop_g = of.drop_mL * of.g_per_mL;
+  for (const auto& in_all : {v.planned_g, v.by_recipe_g, v.last_time_g})
+    if (in_all) return batch.standing.binder_g.value >= *in_all - drop_g;
+  return false;
 }
 
 SlabView slab_view(const Bench& bench, const Now& now) {
@@ -290,12 +292,14 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.flows_right = flows_right(batch) && v.advice.kind != Advice::give_back;
   v.to_come = to_come(bench);
   add_binder_to_come(batch, measures, v);
+  put_first(v.to_come, v.advice, is_binder_in(batch, measures, v));
   if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.dried_mL;
   v.jar = jar_view(batch);
   constexpr double some_g = 0.005; // less than half a drop
-  v.dust = is_dusty(batch) || is_powder_to_come(v.to_come);
+  // The mask is on before the powder is out.
+  v.dust = is_dusty(batch) || std::any_of(v.to_come.begin(), v.to_come.end(), pigment_to_come);
   v.flammable = batch.standing.alcohol_g.value > some_g;
   v.progress = batch.progress;
   v.warnings = batch.warnings;

@@ -55,7 +55,7 @@ void add_jar(std::vector<Sentence>& out, const bench::JarView& jar) {
 
 // Every pigment has to be there before anything else is advised.
 bool waits_for_pigment(const bench::SlabView& slab) {
-  return std::any_of(slab.to_come.begin(), slab.to_come.end(), is_pigment);
+  return std::any_of(slab.to_come.begin(), slab.to_come.end(), bench::pigment_to_come);
 }
 
 std::string tack_words(const bench::SlabView& slab) {
@@ -66,34 +66,21 @@ std::string tack_words(const bench::SlabView& slab) {
 // Binder, honey or glycerin belongs to the paint before it is gathered.
 bool belongs_in(const bench::SlabView& slab) {
   return std::any_of(slab.to_come.begin(), slab.to_come.end(), [](const bench::ToComeView& one) {
-    return one.kind == session::CardKind::binder || one.kind == session::CardKind::honey ||
-           one.kind == session::CardKind::glycerin;
+    return one.kind == session::CardKind::binder || bench::sweet_to_come(one);
   });
 }
 
-bool is_sweet(const bench::ToComeView& one) {
-  return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
-}
+bool goes_first(const bench::ToComeView& one) { return one.first; }
 
-// It flows right, and is not known to be smooth yet.
-bool is_nearly_done(const bench::Advice& advice) {
-  return advice.kind == bench::Advice::test_dot || advice.kind == bench::Advice::keep_mulling;
-}
-
-// Honey and glycerin loosen: they go in before the drops that make it right, and before it is
-// looked at.
-bool sweetens_first(const bench::SlabView& slab) {
-  const bench::Advice& advice = slab.advice;
-  const bool drops = advice.kind == bench::Advice::add_drops && !advice.water;
-  return (drops || is_nearly_done(advice)) &&
-         std::any_of(slab.to_come.begin(), slab.to_come.end(), is_sweet);
+bool has_first(const bench::SlabView& slab) {
+  return std::any_of(slab.to_come.begin(), slab.to_come.end(), goes_first);
 }
 
 // But for what the advice names, and for water in paint that flows right.
 std::vector<bench::ToComeView> not_yet_said(const bench::SlabView& slab) {
   std::vector<bench::ToComeView> rest = slab.to_come;
-  if (sweetens_first(slab)) std::erase_if(rest, is_sweet);
-  if (is_nearly_done(slab.advice) || slab.advice.kind == bench::Advice::there)
+  std::erase_if(rest, goes_first);
+  if (bench::is_nearly_done(slab.advice) || slab.advice.kind == bench::Advice::there)
     std::erase_if(rest, [](const auto& one) { return one.kind == session::CardKind::water; });
   return rest;
 }
@@ -101,8 +88,9 @@ std::vector<bench::ToComeView> not_yet_said(const bench::SlabView& slab) {
 // Some of each is there: the maker may have no more of it.
 bool may_be_all(const bench::SlabView& slab) {
   return slab.advice.kind == bench::Advice::first_helping &&
-         std::all_of(slab.to_come.begin(), slab.to_come.end(),
-                     [](const bench::ToComeView& one) { return !is_pigment(one) || one.begun; });
+         std::all_of(slab.to_come.begin(), slab.to_come.end(), [](const bench::ToComeView& one) {
+           return !bench::pigment_to_come(one) || one.begun;
+         });
 }
 
 std::string portions_words(const bench::SlabView& slab, bool weigh_out) {
@@ -115,7 +103,8 @@ std::string portions_words(const bench::SlabView& slab, bool weigh_out) {
 void add_in_all(std::vector<Sentence>& out, const bench::SlabView& slab) {
   using bench::Advice;
   const Advice::Kind kind = slab.advice.kind;
-  if (is_nearly_done(slab.advice) || kind == Advice::there || kind == Advice::gathered) return;
+  if (bench::is_nearly_done(slab.advice) || kind == Advice::there || kind == Advice::gathered)
+    return;
   if (slab.planned_g)
     out.push_back({say(Say::planned_in_all, {grams_number(*slab.planned_g)}), Tone::plain});
   else if (slab.last_time_g)
@@ -129,9 +118,9 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   if (weigh_out) return {to_come_words(slab.to_come), Tone::advice, 3};
   if (is_right_in_all(slab.advice) && !slab.advice.sticky && belongs_in(slab))
     return {say(Say::right_to_come), Tone::advice, 3};
-  if (sweetens_first(slab))
-    return {say(slab.advice.by_knife ? Say::sweet_first_by_knife : Say::sweet_first,
-                {amounts_to_come(slab.to_come, is_sweet)}),
+  if (has_first(slab))
+    return {say(slab.advice.by_knife ? Say::add_first_by_knife : Say::add_first,
+                {amounts_to_come(slab.to_come, goes_first)}),
             Tone::advice, slab.dust ? 2 : 3};
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (slab.advice.kind == bench::Advice::first_helping && slab.dust) {

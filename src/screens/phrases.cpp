@@ -204,15 +204,13 @@ std::string binder_words(const bench::Planned& p) {
 
 std::string mark_words(const bench::TrailMark& mark) { return std::visit(MarkWords{}, mark.what); }
 
-bool is_pigment(const bench::ToComeView& one) { return one.kind == session::CardKind::pigment; }
-
 namespace {
 
 std::string one_to_come(const bench::ToComeView& one) {
   if (!one.g) return one.name;
   const std::string amount =
       is_nothing(one.amount) ? grams_words(*one.g) : tapped_words(one.amount);
-  const bool more = is_pigment(one) && one.begun;
+  const bool more = bench::pigment_to_come(one) && one.begun;
   return say(more ? Say::to_come_more_of : Say::to_come_one, {amount, one.name});
 }
 
@@ -229,9 +227,9 @@ std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
 }
 
 std::string to_come_words(const std::vector<bench::ToComeView>& to_come) {
-  const std::string pigments = amounts_to_come(to_come, is_pigment);
-  const std::string others =
-      amounts_to_come(to_come, [](const bench::ToComeView& one) { return !is_pigment(one); });
+  const std::string pigments = amounts_to_come(to_come, bench::pigment_to_come);
+  const std::string others = amounts_to_come(
+      to_come, [](const bench::ToComeView& one) { return !bench::pigment_to_come(one); });
   if (!pigments.empty()) return say(Say::to_come_weigh_out, {pigments});
   return others.empty() ? "" : say(Say::to_come, {others});
 }

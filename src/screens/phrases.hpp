@@ -45,7 +45,6 @@ std::string event_words(const session::Event& event, const std::string& card_nam
 std::string mark_words(const bench::TrailMark& mark);
 
 // What the plan still waits for: pigments, else all the rest; empty for nothing.
-bool is_pigment(const bench::ToComeView& to_come);
 // A list of those.
 std::string amounts_to_come(const std::vector<bench::ToComeView>& to_come,
                             bool (*is)(const bench::ToComeView&));

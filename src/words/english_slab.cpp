@@ -48,8 +48,8 @@ std::string_view english(SlabSay id) {
   case Say::trail_gathered: return "gathered {0}";
   case Say::trail_last_time: return "last time";
   case Say::planned_in_all: return "planned {0} g binder in all";
-  case Say::sweet_first: return "first add {0}, then mull";
-  case Say::sweet_first_by_knife: return "first add {0}, work it in";
+  case Say::add_first: return "first add {0}, then mull";
+  case Say::add_first_by_knife: return "first add {0}, work it in";
   case Say::right_to_come: return "right and smooth: add what is still to come, mull, judge";
   case Say::last_time: return "last time {0} g binder in all";
   case Say::by_recipe: return "by the recipe {0} g binder in all";

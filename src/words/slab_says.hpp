@@ -48,8 +48,8 @@ enum class SlabSay {
   trail_last_time,
   last_time,
   planned_in_all,
-  sweet_first, // 0: honey and glycerin
-  sweet_first_by_knife,
+  add_first, // 0: what goes in before what is advised
+  add_first_by_knife,
   right_to_come,
   by_recipe,
   in_portions,

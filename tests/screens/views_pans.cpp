@@ -342,6 +342,7 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
     slab.to_come = {{session::CardKind::honey, "Honey 1 : 1", 0.62, {.drops = 14}, false},
                     {session::CardKind::water, "Water", 12.4, {.spoons = 2.5}, true},
                     {session::CardKind::wetting_aid, "Ox gall", 0.2, {.drops = 4}, false}};
+    put_first(slab.to_come, slab.advice, false);
   }
 }
 
