@@ -74,7 +74,7 @@ std::string quoted(const std::string& cell) {
   if (out.size() < cell.size()) out += "…";
   for (char& c : out)
     if (c == '\n' || c == '\r' || c == '\t') c = ' ';
-  return "“" + out + "”";
+  return say(Say::bring_cell, {out});
 }
 
 class Page {

@@ -274,6 +274,22 @@ words::Result<std::optional<NotedAmount>> amount_in(std::string_view cell,
   return (*found)->amount;
 }
 
+words::Result<std::vector<NotedAmount>> amounts_in(std::string_view cell,
+                                                   const CellFormat& format) {
+  const std::vector<Token> tokens = tokens_of(cell);
+  std::vector<NotedAmount> out;
+  std::size_t from = 0;
+  for (const std::size_t end : ends_of_pieces(tokens)) {
+    if (end == from) return words::failure(Say::amount_none);
+    const std::size_t begin = tokens[from].from;
+    const auto amount = amount_in(cell.substr(begin, tokens[end - 1].to - begin), format);
+    if (!amount) return tl::make_unexpected(amount.error());
+    out.push_back(amount->value_or(NotedAmount{}));
+    from = end + 1;
+  }
+  return out;
+}
+
 words::Result<std::vector<Named>> named_in(std::string_view cell, const CellFormat& format) {
   const std::vector<Token> tokens = tokens_of(cell);
   std::vector<Named> out;

@@ -46,6 +46,9 @@ bool says_none(std::string_view cell);
 words::Result<std::optional<NotedAmount>> amount_in(std::string_view cell,
                                                     const CellFormat& format);
 
+// One behind the other: "3 g + 1 g"; "2 g, 1 g". Errors: as above.
+words::Result<std::vector<NotedAmount>> amounts_in(std::string_view cell, const CellFormat& format);
+
 // What a cell of names says, each with its amount if one stands beside it: "1/4 tsp white and a
 // tablespoon of blue", "Ultramarin 3,5 g + 1 g Weiß", "gum 1:2". Never empty names. Errors: as
 // above, for an amount that stands before a name.

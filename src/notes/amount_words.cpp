@@ -165,7 +165,7 @@ bool is_of(std::string_view key) {
 }
 bool is_none_word(std::string_view key) {
   return is_one_of(list("none", "no", "nil", "nothing", "without", "na", "kein", "keine", "keiner",
-                        "keinen", "nichts", "ohne", "nein"),
+                        "keinen", "keins", "nichts", "ohne", "nein"),
                    key);
 }
 

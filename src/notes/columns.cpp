@@ -1,6 +1,6 @@
 #include "notes/columns.hpp"
 
-#include "notes/heading_words.hpp"
+#include "notes/pairing.hpp"
 #include "words/lists.hpp"
 #include "words/notes_says.hpp"
 
@@ -39,6 +39,10 @@ std::string number(std::size_t n) { return std::to_string(n); }
 // What stands in a column, by how it can be read.
 struct Content {
   std::size_t filled = 0, amounts = 0, dates = 0, pigments = 0, liquids = 0;
+  bool written = false; // something, if only "none"
+  std::size_t bare = 0; // of the amounts
+  bool counted = true;  // each is a bare one, and one more than that above it
+  double last = 0;
   std::set<std::string> different;
 };
 
@@ -49,6 +53,11 @@ void look_at(Content& content, const std::string& cell, const Names& names) {
   if (date_in(cell, DateOrder::day_first)) ++content.dates;
   const auto amount = amount_in(cell, any);
   if (amount && *amount) {
+    const bool bare = (*amount)->unit == Unit::none && !(*amount)->up_to;
+    const bool next = content.amounts == 0 || (*amount)->value == content.last + 1;
+    content.counted = content.counted && bare && next;
+    content.last = (*amount)->value;
+    content.bare += bare;
     ++content.amounts;
     return;
   }
@@ -68,45 +77,57 @@ std::vector<Content> contents_of(const Table& table, std::size_t from, const Nam
   for (std::size_t row = from; row < to; ++row)
     for (std::size_t column = 0; column < out.size(); ++column) {
       const std::string cell = cell_of(table.rows[row], column);
+      if (!key_of(cell).empty()) out[column].written = true;
       if (!says_none(cell)) look_at(out[column], cell, names);
     }
   return out;
 }
 
+bool holds_amount(const std::string& cell) {
+  const auto amount = amount_in(cell, {Decimal::point});
+  return amount && *amount;
+}
+
+// An amount beside something else, and no year over a table.
+bool is_of_recipe(const Row& row) {
+  const auto filled = std::count_if(row.cells.begin(), row.cells.end(),
+                                    [](const std::string& cell) { return !key_of(cell).empty(); });
+  return filled > 1 && std::any_of(row.cells.begin(), row.cells.end(), holds_amount);
+}
+
 // How many cells of a row are words of headings; none where a cell is an amount.
 std::size_t headings_in(const Row& row) {
   constexpr std::size_t longest = 40; // of a heading
-  std::size_t known = 0;
-  for (const std::string& cell : row.cells) {
-    const auto amount = amount_in(cell, {Decimal::point});
-    if (amount && *amount) return 0;
-    known += cell.size() <= longest && role_in(cell);
-  }
-  return known;
+  if (std::any_of(row.cells.begin(), row.cells.end(), holds_amount)) return 0;
+  return static_cast<std::size_t>(
+      std::count_if(row.cells.begin(), row.cells.end(), [](const std::string& cell) {
+        return cell.size() <= longest && !says_none(cell) && role_in(cell);
+      }));
 }
 
 // Of two rows, whether the first has words where the second has amounts.
 bool stands_over(const Row& first, const Row& second) {
   bool over = false;
   for (std::size_t at = 0; at < second.cells.size(); ++at) {
-    const auto below = amount_in(second.cells[at], {Decimal::point});
-    const auto above = amount_in(cell_of(first, at), {Decimal::point});
-    if (above && *above) return false;
-    over = over || (below && *below && !cell_of(first, at).empty());
+    if (holds_amount(cell_of(first, at))) return false;
+    over = over || (holds_amount(second.cells[at]) && !cell_of(first, at).empty());
   }
   return over;
 }
 
-// The first of the first rows that holds most of them, else the first, if it can be one.
+// The first of the first rows that holds most of them, else the first, if it can be one. No recipe
+// stands over it.
 std::optional<std::size_t> headings_of(const Table& table) {
   constexpr std::size_t highest = 10;
   std::optional<std::size_t> best;
   std::size_t most = 0;
-  for (std::size_t row = 0; row < std::min(highest, table.rows.size()); ++row)
+  for (std::size_t row = 0; row < std::min(highest, table.rows.size()); ++row) {
+    if (is_of_recipe(table.rows[row])) break;
     if (const std::size_t known = headings_in(table.rows[row]); known > most) {
       most = known;
       best = row;
     }
+  }
   if (!best && table.rows.size() > 1 && stands_over(table.rows[0], table.rows[1])) best = 0;
   return best;
 }
@@ -118,15 +139,17 @@ public:
     out_.headings = headings_of(table);
     contents_ = contents_of(table, out_.headings ? *out_.headings + 1 : 0, names);
     out_.columns.resize(table.columns);
+    pairable_.resize(table.columns);
   }
 
   Layout made() {
     for (std::size_t at = 0; at < out_.columns.size(); ++at) begin(at);
     for (std::size_t at = 0; at < out_.columns.size(); ++at)
-      if (!asked_.columns.count(at)) guess(at);
+      asked_.columns.count(at) ? void(name_card(at)) : guess(at);
     ensure_pigments();
     ensure_name();
-    give_to_neighbours();
+    keep_one_name();
+    pair_amounts(out_.columns, pairable_);
     for (std::size_t at = 0; at < out_.columns.size(); ++at) read_hand(at);
     decide_decimals();
     return std::move(out_);
@@ -152,48 +175,74 @@ private:
   }
 
   void begin(std::size_t at) {
+    const Content& content = contents_[at];
     Column& column = out_.columns[at];
-    column.filled = contents_[at].filled;
+    Pairable& pairable = pairable_[at];
+    column.filled = content.filled;
     if (out_.headings) column.heading = cell_of(table_.rows[*out_.headings], at);
-    column.unit = unit_in(column.heading);
-    const auto by_heading = role_in(column.heading);
-    const bool names = many_of(contents_[at].liquids, contents_[at]);
-    if (by_heading && liquid_of(*by_heading) && names) named_.insert(*by_heading);
+    pairable.heading = heading_in(column.heading);
+    column.unit = pairable.heading.unit;
+    pairable.has_amounts = most_of(content.amounts, content);
+    pairable.says_amounts = pairable.heading.amounts || is_measured(at);
+    if (stands_over_names(at)) ++over_names_[key_of(pairable.heading.rest)];
     const auto said = asked_.columns.find(at);
     if (said == asked_.columns.end()) return;
     be(at, said->second.role, {Say::why_asked, {}});
     if (said->second.unit != Unit::none) column.unit = said->second.unit;
-    name_card(at);
+    pairable.says_amounts = said->second.role == Role::amount;
+  }
+
+  // A unit in the heading of names is that of the amounts among them.
+  bool is_measured(std::size_t at) const {
+    return pairable_[at].heading.unit != Unit::none &&
+           many_of(contents_[at].amounts, contents_[at]);
+  }
+
+  bool stands_over_names(std::size_t at) const {
+    const Heading& heading = pairable_[at].heading;
+    return contents_[at].filled > 0 && !pairable_[at].has_amounts && !heading.amounts &&
+           heading.unit == Unit::none && !heading.rest.empty();
+  }
+
+  // Whether it is of amounts, and its heading none that another column of names bears too.
+  bool may_be_of_card(std::size_t at) const {
+    const Content& content = contents_[at];
+    const Heading& heading = pairable_[at].heading;
+    if (many_of(content.pigments, content) || many_of(content.liquids, content)) return false;
+    const bool said = heading.amounts || heading.unit != Unit::none;
+    const bool some = content.amounts > 0 && !heading.role;
+    const bool amounts = said || some || pairable_[at].has_amounts;
+    if (!amounts) return false;
+    const auto same = over_names_.find(key_of(heading.rest));
+    return same == over_names_.end() || same->second == (stands_over_names(at) ? 1u : 0u);
   }
 
   // The pigment or liquid that the heading of a column of amounts names.
   bool name_card(std::size_t at) {
     Column& column = out_.columns[at];
-    if (column.heading.empty() || !most_of(contents_[at].amounts, contents_[at])) return false;
-    std::string name = column.heading.substr(0, column.heading.find_first_of("(["));
-    const auto named = names_.meant_by(name);
+    const std::string& rest = pairable_[at].heading.rest;
+    if (column.heading.empty() || !may_be_of_card(at)) return false;
+    auto named = names_.meant_by(column.heading.substr(0, column.heading.find_first_of("([")));
+    if (!named && !role_in(rest)) named = names_.meant_by(rest);
     if (!named || named->card.empty()) return false;
     const Role role = role_for(named->kind);
-    if (!asked_.columns.count(at)) column.role = role;
+    const bool asked = asked_.columns.count(at) > 0;
+    if (!asked || column.role == Role::amount) column.role = role;
     if (role == column.role) column.card = named->card;
+    if (!asked)
+      column.why = {pairable_[at].has_amounts ? Say::why_heading_card : Say::why_heading, {}};
     return !column.card.empty();
   }
 
   void guess(std::size_t at) {
     const Content& content = contents_[at];
-    Column& column = out_.columns[at];
-    const auto by_heading = role_in(column.heading);
-    if (content.filled == 0) return be(at, Role::skip, {Say::why_empty, {}});
-    if (name_card(at)) {
-      column.why = {Say::why_heading_card, {}};
-      return;
-    }
-    const bool amounts = most_of(content.amounts, content);
+    const auto by_heading = pairable_[at].heading.role;
+    if (content.filled == 0 && !content.written) return be(at, Role::skip, {Say::why_empty, {}});
+    if (name_card(at)) return;
+    const bool amounts = pairable_[at].has_amounts || is_measured(at);
     if (by_heading == Role::pigment && amounts) return be(at, Role::amount, {Say::why_heading, {}});
     if (by_heading == Role::amount && many_of(content.pigments, content))
       return be_by_cells(at, Role::pigment, content.pigments, Say::why_cells_pigments);
-    if (by_heading && amounts && named_.count(*by_heading)) // "Binder" and "Binder amount"
-      return be(at, Role::amount, {Say::why_heading, {}});
     if (by_heading) return be(at, *by_heading, {Say::why_heading, {}});
     guess_by_cells(at);
   }
@@ -202,7 +251,11 @@ private:
     const Content& content = contents_[at];
     if (most_of(content.dates, content))
       return be_by_cells(at, Role::date, content.dates, Say::why_cells_dates);
-    if (most_of(content.amounts, content))
+    if (at == 0 && content.counted && content.amounts > 1 && content.amounts == content.filled)
+      return be(at, Role::note, {Say::why_counted, {}});
+    if (most_of(content.amounts, content) ||
+        (out_.columns[at].heading.empty() && many_of(content.amounts, content) &&
+         content.bare == 0))
       return be_by_cells(at, Role::amount, content.amounts, Say::why_cells_amounts);
     if (many_of(content.pigments, content))
       return be_by_cells(at, Role::pigment, content.pigments, Say::why_cells_pigments);
@@ -219,9 +272,14 @@ private:
         return be_by_cells(at, Role::pigment, contents_[at].pigments, Say::why_cells_pigments);
   }
 
+  int name_rank(std::size_t at) const {
+    return asked_.columns.count(at) ? 2 : pairable_[at].has_amounts ? 0 : 1;
+  }
+
   // The first column of texts that are hardly ever the same.
   void ensure_name() {
-    if (there_is(Role::name)) return;
+    for (std::size_t at = 0; at < out_.columns.size(); ++at)
+      if (out_.columns[at].role == Role::name && name_rank(at) > 0) return;
     for (std::size_t at = 0; at < out_.columns.size(); ++at) {
       const Content& content = contents_[at];
       const bool text = out_.columns[at].role == Role::note && content.filled > 0 &&
@@ -231,34 +289,15 @@ private:
     }
   }
 
-  bool may_have_amounts(std::size_t at) const {
-    const Column& column = out_.columns[at];
-    const bool names = column.role == Role::pigment || liquid_of(column.role);
-    return names && column.card.empty() && !most_of(contents_[at].amounts, contents_[at]);
-  }
-
-  // Each to the nearest before it that has no amounts yet, else to the nearest behind it; in one
-  // pass, since a table may be thousands of columns wide.
-  void give_to_neighbours() {
-    const std::size_t end = out_.columns.size();
-    std::vector<std::size_t> before; // without amounts yet
-    std::set<std::size_t> taken;     // from before they were passed
-    for (std::size_t at = 0, behind = 0; at < end; ++at) {
-      Column& column = out_.columns[at];
-      if (column.role != Role::amount) {
-        if (may_have_amounts(at) && !taken.count(at)) before.push_back(at);
-        continue;
-      }
-      if (!before.empty()) {
-        column.of = before.back();
-        before.pop_back();
-        continue;
-      }
-      behind = std::max(behind, at + 1);
-      while (behind < end && !may_have_amounts(behind)) ++behind;
-      if (behind < end) column.of = *taken.insert(behind++).first;
-      if (!column.of) be(at, Role::note, {Say::why_amount_of_nothing, {}});
-    }
+  // Of several the first whose cells are no mere numbers; the others are kept in the note.
+  void keep_one_name() {
+    std::optional<std::size_t> best;
+    for (std::size_t at = 0; at < out_.columns.size(); ++at)
+      if (out_.columns[at].role == Role::name && (!best || name_rank(at) > name_rank(*best)))
+        best = at;
+    for (std::size_t at = 0; at < out_.columns.size(); ++at)
+      if (out_.columns[at].role == Role::name && at != *best)
+        be(at, Role::note, {Say::why_another_name, {}});
   }
 
   std::vector<std::string_view> cells_of(std::size_t at) const {
@@ -313,7 +352,8 @@ private:
   const Names& names_;
   const Asked& asked_;
   std::vector<Content> contents_;
-  std::set<Role> named_; // liquids that a column of names stands for
+  std::vector<Pairable> pairable_;                // as the columns
+  std::map<std::string, std::size_t> over_names_; // how many of each, as key_of has it
   Layout out_;
 };
 

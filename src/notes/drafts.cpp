@@ -5,6 +5,7 @@
 #include "words/notes_says.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace notes {
 
@@ -12,6 +13,11 @@ namespace {
 
 using session::CardKind;
 using Say = words::NotesSay;
+
+// A dash, and not a nought or a word for it.
+bool is_blank(const std::string& cell) { return says_none(cell) && key_of(cell).empty(); }
+
+bool has_amount(const Named& named) { return named.amount.has_value(); }
 
 }
 
@@ -26,8 +32,10 @@ void Draft::misses(const Cell& at, words::Error why, bool is_lost) {
 void Draft::keep(const std::string& heading, const std::string& text) {
   const bool says_so = heading.empty() || role_in(heading) == Role::note;
   constexpr std::size_t plenty = 16'000; // bytes: of so long a note the end is cut off anyway
-  if (note.size() > plenty || note.find(text) != std::string::npos) return;
-  note += (note.empty() ? "" : "; ") + (says_so ? text : heading + ": " + text);
+  const std::string part = says_so ? text : heading + ": " + text;
+  const bool there = ("; " + note + "; ").find("; " + part + "; ") != std::string::npos;
+  if (note.size() > plenty || there) return;
+  note += (note.empty() ? "" : "; ") + part;
 }
 
 Rows::Rows(const Table& table, const Layout& layout, const Names& names, Measures& measures,
@@ -58,13 +66,30 @@ std::optional<std::size_t> Rows::column_of(Role role) const {
 
 CellFormat Rows::format_of(std::size_t at) const { return {layout_.columns[at].decimal, tools_}; }
 
-// In the column's unit where it names none. What its number alone does not say stands in the note.
-NotedAmount Rows::taken(NotedAmount amount, const Row& row, std::size_t at) {
-  const Column& column = layout_.columns[at];
-  if (amount.unit == Unit::none) amount.unit = column.unit;
-  if (amount.unit == Unit::none) drafts_.back().bare.push_back({row.number, at, cell_of(row, at)});
-  if (amount.up_to || !amount.remark.empty()) drafts_.back().keep(column.heading, cell_of(row, at));
+// In the column's unit where it names none.
+NotedAmount Rows::measured(NotedAmount amount, std::size_t at) const {
+  if (amount.unit == Unit::none) amount.unit = layout_.columns[at].unit;
   return amount;
+}
+
+// What its number alone does not say stands in the note.
+NotedAmount Rows::taken(NotedAmount amount, const Cell& from) {
+  amount = measured(std::move(amount), from.column);
+  if (amount.unit == Unit::none) drafts_.back().bare.push_back(from);
+  if (amount.up_to || !amount.remark.empty()) keep(from);
+  return amount;
+}
+
+void Rows::keep(const Cell& cell) {
+  if (!is_blank(cell.text)) drafts_.back().keep(layout_.columns[cell.column].heading, cell.text);
+}
+
+Cell Rows::cell(const Row& row, std::size_t at) const { return {row.number, at, cell_of(row, at)}; }
+
+// In the column of its amounts, where there is one.
+std::optional<Cell> Rows::beside(const Row& row, std::size_t at) const {
+  const auto amounts = amounts_.find(at);
+  return amounts == amounts_.end() ? std::nullopt : std::optional(cell(row, amounts->second));
 }
 
 // A row without a name and a date belongs to the one above it; so does one of the same name, where
@@ -96,154 +121,227 @@ void Rows::read_row(const Row& row) {
 void Rows::read_cell(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Column& column = layout_.columns[at];
-  const std::string cell = cell_of(row, at);
   switch (column.role) {
   case Role::skip: return;
-  case Role::name: draft.name = cell; return;
+  case Role::name: draft.name = cell_of(row, at); return;
   case Role::pigment: return read_pigments(row, at);
-  case Role::amount:
-    if (column.of && says_none(cell_of(row, *column.of)) && !says_none(cell))
-      draft.misses({row.number, at, cell}, {Say::amount_of_what, {}},
-                   layout_.columns[*column.of].role == Role::pigment);
-    return;
+  case Role::amount: return read_amount(row, at);
   case Role::binder:
   case Role::honey:
   case Role::glycerin:
   case Role::water:
   case Role::wetting_aid: return read_liquid(row, at);
   case Role::date: return read_date(row, at);
-  case Role::note: return draft.keep(column.heading, cell);
+  case Role::note: return draft.keep(column.heading, cell_of(row, at));
   }
 }
 
-// What the column of its amounts says in this row.
-std::optional<NotedAmount> Rows::amount_beside(const Row& row, std::size_t at, bool lost) {
-  const auto beside = amounts_.find(at);
-  if (beside == amounts_.end()) return std::nullopt;
-  const std::string cell = cell_of(row, beside->second);
-  auto amount = amount_in(cell, format_of(beside->second));
-  if (!amount) {
-    drafts_.back().misses({row.number, beside->second, cell}, amount.error(), lost);
-    return std::nullopt;
-  }
-  if (!*amount) return std::nullopt;
-  return taken(**amount, row, beside->second);
+words::Result<Meant> Rows::known_by(const std::string& name) {
+  auto meant = names_.meant_by(name);
+  if (meant && meant->card.empty()) meant->card = measures_.card_for(meant->kind);
+  return meant;
 }
 
 words::Result<Meant> Rows::meant_by(const std::string& name) {
-  auto meant = names_.meant_by(name);
-  if (meant && meant->card.empty()) meant->card = measures_.card_for(meant->kind);
+  auto meant = known_by(name);
   const bool unknown = !meant && meant.error().what == words::Sentence(Say::name_unknown);
   if (unknown && how_.new_pigments && !key_of(name).empty())
     return Meant{measures_.new_pigment(name), CardKind::pigment};
   return meant;
 }
 
-void Rows::add(Entry entry) {
-  Draft& draft = drafts_.back();
-  (entry.of.kind == CardKind::pigment ? draft.pigments : draft.liquids).push_back(std::move(entry));
+// What a bare amount in that column is of.
+Meant Rows::own(const Column& column) {
+  const CardKind kind = *liquid_of(column.role);
+  return {column.card.empty() ? measures_.card_for(kind) : column.card, kind};
 }
 
-// Whether a column of amounts says of this pigment that there is none, or nothing.
-bool Rows::lacks_amount(const Row& row, std::size_t at, const Meant& of) {
-  const auto beside = amounts_.find(at);
-  if (of.kind != CardKind::pigment || beside == amounts_.end()) return false;
-  const std::string cell = cell_of(row, beside->second);
-  if (!says_none(cell)) return false;
-  drafts_.back().misses({row.number, beside->second, cell}, {Say::amount_missing, {}}, true);
-  return true;
+words::Result<std::vector<Named>> Rows::names_in(const Cell& cell) const {
+  if (names_.meant_by(cell.text)) return std::vector{Named{std::nullopt, cell.text}};
+  return named_in(cell.text, format_of(cell.column));
+}
+
+// Whether a recipe is none without it.
+bool Rows::is_needed(const Named& named, std::size_t at) const {
+  const auto meant = names_.meant_by(named.name);
+  const bool liquid = meant && meant->kind != CardKind::pigment;
+  return layout_.columns[at].role == Role::pigment && !liquid;
+}
+
+// Of a pigment there has to be some; that there is nothing of a liquid stands in the note.
+void Rows::add(Entry entry, const Cell& from) {
+  Draft& draft = drafts_.back();
+  const bool pigment = entry.of.kind == CardKind::pigment;
+  const bool none = entry.amount && !(entry.amount->value > 0);
+  if (pigment && (none || (!entry.amount && entry.amount_at)))
+    return draft.misses(entry.amount_at.value_or(from), {Say::amount_missing, {}}, true);
+  if (none) {
+    keep(from);
+    if (entry.amount_at) keep(*entry.amount_at);
+    return;
+  }
+  (pigment ? draft.pigments : draft.liquids).push_back(std::move(entry));
+}
+
+// Whether together they are as much as stands beside them.
+bool Rows::agree(const std::vector<Named>& named, const NotedAmount& beside, std::size_t at) const {
+  double sum = 0;
+  for (const Named& one : named) {
+    const NotedAmount amount = measured(*one.amount, at);
+    const bool bare = amount.unit == Unit::none || beside.unit == Unit::none;
+    if (!bare && (amount.unit != beside.unit || amount.tool != beside.tool)) return false;
+    sum += amount.value;
+  }
+  constexpr double same = 1e-6;
+  return std::abs(sum - beside.value) <= same * std::max(sum, beside.value);
+}
+
+// One name, and what stands beside it; false where that is no amount.
+bool Rows::complete_one(Named& named, const Cell& from, const Cell& amounts) {
+  const auto says = amount_in(amounts.text, format_of(amounts.column));
+  if (says) {
+    if (*says) named.amount = taken(**says, amounts);
+    if (!*says && !amounts.text.empty()) named.amount = NotedAmount{};
+    return true;
+  }
+  const bool lost = is_needed(named, from.column);
+  drafts_.back().misses(amounts, says.error(), lost);
+  keep(from);
+  keep(amounts);
+  return false;
+}
+
+// To each name of a cell one of as many amounts.
+void Rows::share_out(std::vector<Named>& named, const Cell& amounts) {
+  const auto all = amounts_in(amounts.text, format_of(amounts.column));
+  if (!all || all->size() != named.size()) return;
+  for (std::size_t at = 0; at < named.size(); ++at) named[at].amount = taken((*all)[at], amounts);
+}
+
+// Gives the names of a cell what stands beside them, and says what does not fit; false where
+// nothing of it can be taken.
+bool Rows::complete(std::vector<Named>& named, const Row& row, std::size_t at) {
+  const Cell from = cell(row, at);
+  const auto amounts = beside(row, at);
+  const bool single = named.size() == 1;
+  const bool told = std::all_of(named.begin(), named.end(), has_amount);
+  if (amounts && single && !told) return complete_one(named[0], from, *amounts);
+  if (amounts && std::none_of(named.begin(), named.end(), has_amount))
+    return share_out(named, *amounts), true;
+  bool fits = true;
+  if (amounts && told && !is_blank(amounts->text)) {
+    const auto says = amount_in(amounts->text, format_of(amounts->column));
+    const NotedAmount other =
+        measured(says ? says->value_or(NotedAmount{}) : NotedAmount{}, amounts->column);
+    if (!says || !agree(named, other, at)) {
+      const words::Error why{Say::amount_otherwise, {cell_name(at, row.number)}};
+      fits = !says || !single;
+      drafts_.back().misses(*amounts, says ? why : says.error(), !fits && is_needed(named[0], at));
+      keep(from);
+      keep(*amounts);
+    }
+    for (Named& one : named)
+      if (one.amount->unit == Unit::none) one.amount->unit = other.unit;
+  }
+  for (Named& one : named)
+    if (fits && one.amount) one.amount = taken(*one.amount, from);
+  return fits;
+}
+
+void Rows::stands_beside(Entry& entry, const Row& row, std::size_t at) const {
+  entry.amount_at = beside(row, at);
+  if (entry.amount_at) entry.amount_heading = layout_.columns[entry.amount_at->column].heading;
 }
 
 void Rows::read_pigments(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
   const Column& column = layout_.columns[at];
-  const Cell place{row.number, at, cell_of(row, at)};
+  const Cell place = cell(row, at);
   if (!column.card.empty()) {
     const auto amount = amount_in(place.text, format_of(at));
     if (!amount) return draft.misses(place, amount.error(), true);
-    if (*amount) add({place, {column.card}, taken(**amount, row, at), column.heading});
+    if (*amount) add({place, {column.card}, taken(**amount, place), column.heading}, place);
     return;
   }
   if (says_none(place.text)) return;
-  if (names_.meant_by(place.text)) {
-    const Meant meant = *meant_by(place.text);
-    if (lacks_amount(row, at, meant)) return;
-    return add({place, meant, amount_beside(row, at, true), column.heading});
-  }
-  const auto named = named_in(place.text, format_of(at));
+  auto named = names_in(place);
   if (!named) return draft.misses(place, named.error(), true);
-  std::optional<NotedAmount> beside;
-  if (named->size() == 1 && !named->front().amount) beside = amount_beside(row, at, true);
+  const bool single = named->size() == 1 && !named->front().amount;
+  const bool fits = complete(*named, row, at);
   for (const Named& one : *named) {
     const auto meant = meant_by(one.name);
-    if (meant && one.amount && !(one.amount->value > 0)) {
-      draft.misses(place, {Say::amount_missing, {}}, true);
-      continue;
-    }
-    if (meant && named->size() == 1 && !one.amount && lacks_amount(row, at, *meant)) continue;
-    if (!meant) {
-      draft.misses({row.number, at, one.name}, meant.error(), true);
-      continue;
-    }
-    const auto amount = one.amount ? std::optional(taken(*one.amount, row, at)) : beside;
-    add({{row.number, at, one.name}, *meant, amount, column.heading});
+    if (!meant) draft.misses({row.number, at, one.name}, meant.error(), true);
+    if (!meant || !fits) continue;
+    Entry entry{{row.number, at, one.name}, *meant, one.amount, column.heading};
+    if (single) stands_beside(entry, row, at);
+    add(std::move(entry), place);
   }
 }
 
 void Rows::read_liquid(const Row& row, std::size_t at) {
-  Draft& draft = drafts_.back();
   const Column& column = layout_.columns[at];
-  const Cell place{row.number, at, cell_of(row, at)};
-  const auto not_read = [&](words::Error why) {
-    draft.misses(place, std::move(why), false);
-    draft.keep(column.heading, place.text);
-    const auto beside = amounts_.find(at);
-    if (beside == amounts_.end() || says_none(cell_of(row, beside->second))) return;
-    draft.keep(layout_.columns[beside->second].heading, cell_of(row, beside->second));
+  const Cell place = cell(row, at);
+  const auto amounts = beside(row, at);
+  const auto not_read = [&](const Cell& where, words::Error why) {
+    drafts_.back().misses(where, std::move(why), false);
+    keep(place);
+    if (amounts) keep(*amounts);
   };
-  const CardKind kind = *liquid_of(column.role);
   const auto amount = amount_in(place.text, format_of(at));
-  if (amount) {
-    if (!*amount) return;
-    const std::string card = column.card.empty() ? measures_.card_for(kind) : column.card;
-    return add({place, {card, kind}, taken(**amount, row, at), column.heading});
-  }
-  const bool whole = names_.meant_by(place.text).has_value();
-  auto named = whole ? std::vector{Named{std::nullopt, place.text}}
-                     : named_in(place.text, format_of(at)).value_or(std::vector<Named>{});
-  const bool single = named.size() == 1;
-  const bool lacking =
-      !single && std::any_of(named.begin(), named.end(), [](const Named& n) { return !n.amount; });
-  if (!named.empty() && lacking) return not_read({Say::amount_missing, {}});
+  if (amount && !*amount) return;
+  std::vector<Named> named =
+      amount ? std::vector{Named{**amount, ""}} : names_in(place).value_or(std::vector<Named>{});
+  if (named.empty()) return not_read(place, amount.error());
+  const bool told = std::any_of(named.begin(), named.end(), has_amount);
   std::vector<Entry> entries;
   for (const Named& one : named) {
-    const auto meant = meant_by(one.name);
-    if (!meant || meant->kind == CardKind::pigment) continue;
-    Entry& entry = entries.emplace_back(Entry{place, *meant, std::nullopt, column.heading});
-    entry.amount =
-        one.amount ? std::optional(taken(*one.amount, row, at)) : amount_beside(row, at, false);
-    const auto beside = amounts_.find(at);
-    if (one.amount || beside == amounts_.end()) continue;
-    entry.amount_at = Cell{row.number, beside->second, cell_of(row, beside->second)};
-    entry.amount_heading = layout_.columns[beside->second].heading;
+    auto meant = one.name.empty() ? words::Result<Meant>(own(column)) : known_by(one.name);
+    if (meant && meant->kind == CardKind::pigment)
+      meant = words::failure(Say::name_pigment, {one.name});
+    if (!meant && !told && !amounts) return not_read(place, amount.error());
+    if (!meant) return not_read({row.number, at, one.name}, meant.error());
+    entries.push_back({place, *meant, std::nullopt, column.heading});
   }
-  if (entries.empty() || entries.size() != named.size()) return not_read(amount.error());
-  for (Entry& entry : entries) add(std::move(entry));
+  if (!complete(named, row, at)) return;
+  if (named.size() > 1 && !std::all_of(named.begin(), named.end(), has_amount))
+    return not_read(place, {Say::amount_missing, {}});
+  for (std::size_t one = 0; one < entries.size(); ++one) {
+    entries[one].amount = named[one].amount;
+    if (!told) stands_beside(entries[one], row, at);
+    add(std::move(entries[one]), place);
+  }
+}
+
+// Beside a name it was read with that. Of a liquid that no cell names it is that of its kind.
+void Rows::read_amount(const Row& row, std::size_t at) {
+  Draft& draft = drafts_.back();
+  const Column& column = layout_.columns[at];
+  const Cell place = cell(row, at);
+  if (!column.of || says_none(place.text)) return;
+  const Column& names = layout_.columns[*column.of];
+  const Cell name = cell(row, *column.of);
+  if (!says_none(name.text)) return;
+  if (names.role == Role::pigment) return draft.misses(place, {Say::amount_of_what, {}}, true);
+  const auto amount = amount_in(place.text, format_of(at));
+  if (amount && !*amount) return;
+  if (amount && name.text.empty())
+    return add({place, own(names), taken(**amount, place), column.heading}, place);
+  draft.misses(place, amount ? words::Error{Say::amount_of_what, {}} : amount.error(), false);
+  keep(name);
+  keep(place);
 }
 
 void Rows::read_date(const Row& row, std::size_t at) {
   Draft& draft = drafts_.back();
-  const Cell place{row.number, at, cell_of(row, at)};
+  const Cell place = cell(row, at);
   if (says_none(place.text)) return;
   if (draft.dated.empty()) draft.dated = place.text;
   auto day = date_in(place.text, layout_.columns[at].dates);
   if (day && *day > how_.today) day = words::failure(Say::date_in_future);
-  if (day) {
-    draft.made_on = words::date_of(*day);
-    return;
-  }
-  draft.misses(place, day.error(), false);
-  draft.keep(layout_.columns[at].heading, place.text);
+  if (day && draft.made_on.empty()) draft.made_on = words::date_of(*day);
+  if (day && draft.made_on == words::date_of(*day)) return;
+  if (!day) draft.misses(place, day.error(), false);
+  keep(place);
 }
 
 }

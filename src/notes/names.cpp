@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 
 namespace notes {
 
@@ -88,6 +89,18 @@ bool is_one_name(std::string_view text) {
   return named && named->size() == 1 && !named->front().amount;
 }
 
+// "Gummi arabicum 1:2", dry gum to water by weight; absent for other texts.
+std::optional<paint::Recipe> gum_water_in(std::string_view text) {
+  const auto tokens = tokens_of(text);
+  if (tokens.size() < 4) return std::nullopt;
+  const Token *gum = &tokens[tokens.size() - 3], *water = &tokens.back();
+  const auto parts = number_of(gum->key, Decimal::unknown),
+             to = number_of(water->key, Decimal::unknown);
+  const bool binder = liquid_word(text.substr(0, gum->from)) == CardKind::binder;
+  if (!binder || gum[1].key != ":" || !parts || !to || !(*parts > 0)) return std::nullopt;
+  return paint::Recipe{.gum = *parts, .water = *to};
+}
+
 std::string outside_brackets(std::string_view text) {
   return std::string(text.substr(0, text.find_first_of("([")));
 }
@@ -161,6 +174,8 @@ words::Result<Meant> Names::look_up(const std::string& text) const {
     return kind && !on_a_card ? words::Result<Meant>(Meant{"", *kind}) : by_key(key_of(name));
   };
   if (auto meant = exactly(text)) return *std::move(meant);
+  if (const auto gum = gum_water_in(text))
+    if (auto meant = chosen(of_strength(*gum), text)) return *std::move(meant);
   if (!is_one_name(text)) return words::failure(Say::name_unknown, {text});
   const std::string part = outside_brackets(text), index = index_name_in(text);
   if (auto meant = exactly(part)) return *std::move(meant);
@@ -180,6 +195,19 @@ Names::Cards Names::with_part(const std::string& part) const {
         paint::goes_by(card.id, card.name, pigment_of(card).index_name, part))
       near.push_back(&card);
   return near;
+}
+
+Names::Cards Names::of_strength(const paint::Recipe& wanted) const {
+  Cards same;
+  for (const Card& card : shelf_) {
+    if (card.kind() != CardKind::binder) continue;
+    const paint::Recipe& of = recipe_of(card);
+    const bool plain = of == paint::Recipe{.gum = of.gum, .water = of.water};
+    constexpr double near = 1e-6;
+    if (plain && std::abs(of.gum * wanted.water - of.water * wanted.gum) <= near * of.gum)
+      same.push_back(&card);
+  }
+  return same;
 }
 
 words::Result<Meant> Names::meant_by(std::string_view text) const {

@@ -30,15 +30,17 @@ public:
         const std::vector<session::Card>& away);
 
   // Pigments and liquids: by the name on the card, by its id ("pb29"), its Colour Index name, or
-  // another name of the catalogue's, English or German; or by a part of a name that only one has.
-  // The workshop's own go before the others. Errors: name_unknown, name_of_many; name_put_away
-  // where it is all of a name of a card that was put away, which no other card is taken for.
+  // another name of the catalogue's, English or German; binder by its gum to water, "gum 1:2"; or
+  // by a part of a name that only one has. The workshop's own go before the others. Errors:
+  // name_unknown, name_of_many; name_put_away where it is all of a name of a card that was put
+  // away, which no other card is taken for.
   words::Result<Meant> meant_by(std::string_view text) const;
 
 private:
   using Cards = std::vector<const session::Card*>;
   words::Result<Meant> look_up(const std::string& text) const;
   Cards with_part(const std::string& part) const;
+  Cards of_strength(const paint::Recipe& wanted) const;
   std::optional<words::Result<Meant>> chosen(Cards cards, const std::string& text) const;
 
   const std::vector<session::Card>& shelf_;

@@ -70,6 +70,7 @@ enum class CommandsSay {
   bring_no_binder,  // 0: what was asked for, 1: those there are
   bring_bad_column, // 0: text
   bring_bad_word,   // 0: text, 1: option, 2: what it may be
+  bring_cell,       // 0: what stands in it
   bring_head,       // 0: file, 1: rows, 2: columns, 3: encoding, 4: separator
   bring_utf8,
   bring_utf16,

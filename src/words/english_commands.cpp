@@ -40,6 +40,7 @@ std::string_view english(CommandsSay id) {
            "once, and a column is skip, name, pigment, amount, binder, honey, glycerin, water, "
            "wetting_aid, date or note.";
   case Say::bring_bad_word: return "“{0}” is nothing that {1} can be: it is {2}.";
+  case Say::bring_cell: return "“{0}”";
   case Say::bring_head: return "{0}: {1}, {2}; {3}, {4} between cells";
   case Say::bring_utf8: return "UTF-8";
   case Say::bring_utf16: return "UTF-16";

@@ -28,6 +28,11 @@ std::string_view english(NotesSay id) {
   case Say::why_cells_pigments: return "{0} of its {1} cells name pigments";
   case Say::why_cells_liquids: return "{0} of its {1} cells name liquids";
   case Say::why_first_text: return "the first column of words that are hardly ever the same";
+  case Say::why_another_name: return "another column has the name";
+  case Say::why_counted: return "its cells count the rows";
+  case Say::why_of_heading: return "{0}; its heading says of what";
+  case Say::why_of_number: return "{0}; of what, by the number in its heading";
+  case Say::why_of_place: return "{0}; of what, by where it stands";
   case Say::why_amount_of_nothing: return "amounts, but of no column that is left";
   case Say::why_nothing_known: return "words that are not known";
   case Say::number_none: return "“{0}” is no number";
@@ -46,11 +51,13 @@ std::string_view english(NotesSay id) {
   case Say::amount_as_parts:
     return "no measure: taken for parts. Say --column {0}=amount:g, or another measure";
   case Say::amount_of_what: return "an amount, but of what?";
+  case Say::amount_otherwise: return "another amount than in {0}";
   case Say::amount_too_large: return "more than {0}";
   case Say::amount_to_parts: return "parts beside other measures: nobody knows how large a part is";
   case Say::amount_powder_in_drops: return "powder does not come in drops";
   case Say::amount_no_dropper: return "drops, and there is no dropper on the shelf";
   case Say::name_unknown: return "“{0}” is not on the shelf";
+  case Say::name_pigment: return "“{0}” is a pigment, and no liquid";
   case Say::name_put_away:
     return "“{0}”: the card “{1}” is put away; take it back on the Shelf first";
   case Say::name_of_many: return "“{0}” may be one of several: {1}";

@@ -27,6 +27,11 @@ enum class NotesSay {
   why_cells_pigments,
   why_cells_liquids,
   why_first_text,
+  why_another_name,
+  why_counted,
+  why_of_heading, // 0: why it is of amounts; so the next two
+  why_of_number,
+  why_of_place,
   why_amount_of_nothing,
   why_nothing_known,
   // an amount
@@ -44,12 +49,14 @@ enum class NotesSay {
   amount_no_unit,
   amount_as_parts, // 0: column
   amount_of_what,
+  amount_otherwise, // 0: cell
   amount_too_large, // 0: most
   amount_to_parts,
   amount_powder_in_drops,
   amount_no_dropper,
   // a name
   name_unknown,  // 0: text
+  name_pigment,  // 0: text
   name_put_away, // 0: text, 1: the card's name
   name_of_many,  // 0: text, 1: those it may mean
   // a date

@@ -1,5 +1,7 @@
 // bring, as somebody types it.
 #include "commands/tool.hpp"
+#include "words/languages.hpp"
+#include "words/say.hpp"
 
 namespace bring_test {
 
@@ -59,6 +61,29 @@ TEST_CASE("every cell that was not understood is named by its place") {
   CHECK(has(shown.out, "“a bit”"));
   CHECK(has(shown.out, "“frog green” is not on the shelf"));
   CHECK(has(shown.out, "“heaped tsp” is no level spoon"));
+}
+
+TEST_CASE("an amount is that of the column that its heading names, and that is said") {
+  const Notes s;
+  const std::string file = s.file("Name;Pigment;Bindemittel;Bindemittelmenge;Pigmentmenge\n"
+                                  "Sky;PB29;6 g gum 1:3;6 g;3 g\n"
+                                  "Sea;PB29;gum 1:2;?;3 g\n");
+  const Ran shown = s.bring(file);
+  CHECK(has(shown.out, "“Bindemittelmenge”  amount of C  by its heading"));
+  CHECK(has(shown.out, "Ultramarine blue 3 g; Gum 1:3 6 g\n"));
+  CHECK(has(shown.out, "D3  “?”  no amount  → it stands in the recipe's note"));
+  const Ran said = s.bring(file, {"--column", "D=amount:drops"});
+  CHECK(has(said.out, "amount of C  as you say; its heading says of what"));
+}
+
+TEST_CASE("cells are quoted as the language has it") {
+  const Notes s;
+  const std::string file = s.file("Name,Pigment,Menge\nMoos,frog green,3 g\n");
+  words::say_in(words::Language::german);
+  const Ran shown = s.bring(file);
+  words::say_in(words::Language::english);
+  CHECK(has(shown.out, "„Pigment“"));
+  CHECK_FALSE(has(shown.out, "“Pigment”"));
 }
 
 TEST_CASE("the same file twice is said, and not doubled") {

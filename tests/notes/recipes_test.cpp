@@ -1,69 +1,9 @@
 // Tables of old notes as recipes. All names and notes are invented.
-#include "notes/heading_words.hpp"
-#include "notes/recipes.hpp"
-#include "paint/catalogue.hpp"
-#include "words/calendar.hpp"
-#include "words/notes_says.hpp"
+#include "notes/notes.hpp"
 
-#include <doctest/doctest.h>
-
-using namespace notes;
-using session::Said;
-using session::SaidIn;
-using words::NotesSay;
+using namespace notes_rig;
 
 namespace {
-
-session::Card liquid(std::string id, session::CardKind kind, std::string name, paint::Recipe of) {
-  return {std::move(id), std::move(name), session::LiquidCard{kind, of}};
-}
-
-std::vector<session::Card> shelf() {
-  using session::CardKind;
-  std::vector<session::Card> cards{
-      liquid("gum_12", CardKind::binder, "Gum 1 : 2", {.gum = 1, .water = 2}),
-      liquid("water", CardKind::water, "Water", {.water = 1}),
-      liquid("honey_11", CardKind::honey, "Honey 1:1", {.water = 1, .honey = 1}),
-      liquid("glycerin", CardKind::glycerin, "Glycerin", {.glycerin = 1}),
-      liquid("gum_arabic", CardKind::other, "Gum arabic, dry", {.gum = 1}),
-      {"dropper", "any dropper", session::DropperCard{{0.05, 0.0095}}},
-      {"teaspoon", "teaspoon", session::SpoonCard{{5, 0.144}}}};
-  for (const auto& entry : paint::catalogue())
-    cards.push_back({entry.id, entry.name, session::PigmentCard{entry.ci_name, 0, entry.facts}});
-  return cards;
-}
-
-struct Notes {
-  std::set<std::string> own;
-  std::vector<session::Card> cards = shelf();
-  Asked asked;
-  AskedRecipes how{.today = *words::days_of("2026-11-28")};
-
-  Understood read(std::string_view bytes) const {
-    const auto text = text_of(bytes);
-    REQUIRE(text);
-    const auto table = table_of(*text);
-    REQUIRE(table);
-    const auto found = understood(*table, cards, own, asked, how);
-    REQUIRE(found);
-    return *found;
-  }
-};
-
-const session::RecipeCard& recipe(const Brought& brought) {
-  return std::get<session::RecipeCard>(brought.card.facts);
-}
-
-std::vector<Role> roles(const Understood& notes) {
-  std::vector<Role> out;
-  for (const Column& column : notes.layout.columns) out.push_back(column.role);
-  return out;
-}
-
-bool is(const Unread& unread, const std::string& cell, NotesSay why, bool lost) {
-  return cell_name(unread.column, unread.row) == cell && unread.why.what == words::Sentence(why) &&
-         unread.lost == lost;
-}
 
 const char* const german = "Farbe;Pigment;Menge;Binder;Honig;Datum;Bemerkung\n"
                            "Wehrblau;Kobaltblau;3,5 g;24 Tr.;2 Tr.;3.4.2019;klebt etwas\n"
@@ -308,6 +248,23 @@ TEST_CASE("no other pigment is taken for one that was renamed or put away") {
   CHECK_FALSE(read.recipes[0].whole);
   REQUIRE_FALSE(read.unread.empty());
   CHECK(read.unread[0].why.what == words::NotesSay::name_put_away);
+}
+
+TEST_CASE("gum water goes by its strength, whatever it is called") {
+  Notes notes;
+  notes.cards.push_back(
+      liquid("own_13", session::CardKind::binder, "House", {.gum = 2, .water = 6}));
+  const auto of = [&](const std::string& name) {
+    const Understood read =
+        notes.read("name,pigment,amount,binder\nSky,PB29,3 g,6 g " + name + "\n");
+    const auto& liquids = recipe(read.recipes.at(0)).liquids;
+    return liquids.empty() ? std::string() : liquids[0].of;
+  };
+  for (const char* name : {"gum 1:3", "Gummi 1:3", "gum arabic 1 : 3", "Bindemittel 1:3"})
+    CHECK(of(name) == "own_13");
+  CHECK(of("Gummi arabicum 1:2") == "gum_12");
+  CHECK(of("gum 1:7").empty());
+  CHECK(of("honey 1:3").empty());
 }
 
 TEST_CASE("a pigment of the workshop's own goes before the catalogue's") {
