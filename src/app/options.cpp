@@ -2,6 +2,7 @@
 
 #include "bench/screens.hpp"
 #include "commands/arguments.hpp"
+#include "commands/script.hpp"
 #include "words/app_says.hpp"
 #include "words/paint_says.hpp"
 
@@ -49,13 +50,13 @@ std::optional<bench::Screen> screen_named(std::string_view name) {
   return bench::screens.find(&bench::ScreenRow::name, name);
 }
 // "more; bottle": what is tapped before the picture is taken.
-std::optional<std::vector<bench::PadId>> pads_named(const std::string& text) {
+words::Result<std::vector<bench::PadId>> pads_named(const std::string& text) {
   std::vector<bench::PadId> pads;
   for (std::size_t from = 0; from <= text.size();) {
     const std::size_t to = std::min(text.find(';', from), text.size());
-    const auto first = text.find_first_not_of(' ', from);
-    const auto pad = first < to ? bench::pad_named(text.substr(first, to - first)) : std::nullopt;
-    if (!pad) return std::nullopt;
+    const std::size_t first = std::min(text.find_first_not_of(' ', from), to);
+    const auto pad = commands::pad_of_name(text.substr(first, to - first));
+    if (!pad) return tl::make_unexpected(wrong_tap(pads.size(), pad.error()));
     pads.push_back(*pad);
     from = to + 1;
   }
@@ -72,6 +73,10 @@ bool is_file(const std::string& path) {
   return std::filesystem::is_regular_file(path, failed);
 }
 
+}
+
+words::Error wrong_tap(std::size_t before, const words::Error& why) {
+  return {Say::wrong_tap, {std::to_string(before + 1), words::Inner(why)}};
 }
 
 words::Result<WindowOptions> window_options(const std::vector<std::string>& given) {
@@ -122,10 +127,14 @@ words::Result<PictureOptions> picture_options(const std::vector<std::string>& gi
   reader.take("--size", o.size, parse_pixels, Say::option_pixels);
   reader.take("--mm", o.mm, parse_mm, Say::option_mm);
   reader.take("--hand", o.hand, hand_named, Say::option_hand);
-  reader.take("--taps", o.taps, pads_named, Say::option_pads);
   o.night = arguments->has("--night");
   o.out = arguments->value("--out").value_or("");
   if (reader.error) return tl::make_unexpected(*reader.error);
+  if (const auto taps = arguments->value("--taps")) {
+    auto pads = pads_named(*taps);
+    if (!pads) return tl::make_unexpected(pads.error());
+    o.taps = *std::move(pads);
+  }
   if (o.out.empty()) return words::failure(Say::option_missing, {"--out"});
   return o;
 }

@@ -14,7 +14,7 @@
 namespace app {
 
 // Errors of both: those of commands::parse, option_bad_value, option_missing. Of the window:
-// no_such_file, pack_or_studio.
+// no_such_file, pack_or_studio; of a picture: wrong_tap.
 
 struct WindowOptions {
   std::optional<std::string> studio; // else ~/Slabside
@@ -43,6 +43,8 @@ struct PictureOptions {
   std::vector<bench::PadId> taps; // before it is taken
   std::string out;
 };
+// Of --taps the one that so many stand before.
+words::Error wrong_tap(std::size_t before, const words::Error& why);
 words::Result<PictureOptions> picture_options(const std::vector<std::string>& given);
 
 }

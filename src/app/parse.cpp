@@ -42,7 +42,7 @@ Pair around_x(std::string_view text) {
 
 std::optional<window::Extent> parse_pixels(std::string_view text) {
   const Pair pair = around_x(text);
-  const auto w = whole(pair.w, 1, 16384), h = whole(pair.h, 1, 16384);
+  const auto w = whole(pair.w, 1, most_pixels), h = whole(pair.h, 1, most_pixels);
   if (!w || !h) return std::nullopt;
   return window::Extent{*w, *h};
 }

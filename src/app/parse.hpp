@@ -10,6 +10,8 @@
 
 namespace app {
 
+inline constexpr int most_pixels = 16384; // of a side
+
 // "1280x800": pixels, whole numbers from 1 to 16384.
 std::optional<window::Extent> parse_pixels(std::string_view text);
 

@@ -8,8 +8,11 @@
 #include "commands/paper_desk.hpp"
 #include "commands/picture_answers.hpp"
 #include "commands/picture_images.hpp"
+#include "commands/script.hpp"
 #include "commands/show.hpp"
+#include "paint/digits.hpp"
 #include "paint/range/learn_bytes.hpp"
+#include "screens/atlas.hpp"
 #include "screens/paint.hpp"
 #include "studio/studio.hpp"
 #include "studio/told_files.hpp"
@@ -22,6 +25,8 @@
 #include <stb/stb_image_write.h>
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 #include <iostream>
 #include <variant>
 
@@ -66,8 +71,8 @@ void show_photos(bench::Bench& bench, const std::vector<bench::PhotoWanted>& all
 
 words::Result<void> tap(bench::Bench& bench, const bench::PadId& pad,
                         const commands::PictureHome& home, const bench::Now& now) {
-  if (!bench::pad_of(bench::layout(bench), pad))
-    return words::failure(Say::picture_no_pad, {bench::name_of(pad)});
+  const bench::Layout layout = bench::layout(bench);
+  if (!bench::pad_of(layout, pad)) return tl::make_unexpected(commands::not_there(pad, layout));
   const bench::Effects done = bench::step(bench, bench::Tap{pad}, now);
   if (done.speak) {
     words::say_in(*done.speak);
@@ -111,8 +116,9 @@ words::Result<void> turn_to(bench::Bench& bench, const PictureOptions& options,
   }
   bench::step(bench, bench::Tick{}, now);
   learn(bench, now);
-  for (const bench::PadId& pad : options.taps)
-    if (auto tapped = tap(bench, pad, home, now); !tapped) return tapped;
+  for (std::size_t at = 0; at < options.taps.size(); ++at)
+    if (const auto tapped = tap(bench, options.taps[at], home, now); !tapped)
+      return tl::make_unexpected(wrong_tap(at, tapped.error()));
   return {};
 }
 
@@ -158,6 +164,25 @@ bool make_lacking(bench::Bench& bench, Textures& textures, const commands::Pictu
   return !lacking->empty();
 }
 
+// Which sizes are possible on such a display, where this one is not.
+std::optional<words::Error> fault_of_size(const PictureOptions& options, double px_per_mm) {
+  using screens::least_px_per_mm, screens::most_px_per_mm;
+  if (px_per_mm >= least_px_per_mm && px_per_mm <= most_px_per_mm) return std::nullopt;
+  const bench::Size& mm = options.mm;
+  bench::Size least = bench::least_display;
+  if (mm.h > mm.w) std::swap(least.w, least.h);
+  constexpr double most = most_pixels;
+  words::Args args;
+  for (const double side : {mm.w, mm.h})
+    args.emplace_back(words::Number(side, paint::decimals_as_read(side)));
+  const std::array sides{std::max(mm.w, least.w), std::max(mm.h, least.h)};
+  for (const double side : sides)
+    args.emplace_back(words::Number(std::ceil(side * least_px_per_mm), 0));
+  for (const double side : sides)
+    args.emplace_back(words::Number(std::min(std::floor(side * most_px_per_mm), most), 0));
+  return words::Error{Say::picture_size, std::move(args)};
+}
+
 }
 
 words::Result<void> make_picture(const PictureOptions& options) {
@@ -172,6 +197,7 @@ words::Result<void> make_picture(const PictureOptions& options) {
   const double true_px_per_mm =
       std::min(options.size.w / options.mm.w, options.size.h / options.mm.h);
   const double px_per_mm = fitting_px_per_mm(options.size, true_px_per_mm);
+  if (auto fault = fault_of_size(options, px_per_mm)) return tl::make_unexpected(*std::move(fault));
   // Else the onlooker is a session that never begins, so it needs no id.
   bench::Bench bench = bench::start("", "", display_of(options.size, px_per_mm, options.hand), now);
   bench.display.drawn_at = px_per_mm / true_px_per_mm;

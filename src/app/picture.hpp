@@ -6,7 +6,7 @@
 namespace app {
 
 // Reads the studio and never writes in it. Errors: those of commands::fault_of_studio, read_studio,
-// find_batch and write_new and of screens::load_faces, picture_no_pad, picture_not_drawn.
+// find_batch and write_new and of screens::load_faces, wrong_tap, picture_size, picture_not_drawn.
 words::Result<void> make_picture(const PictureOptions& options);
 
 }

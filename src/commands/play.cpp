@@ -183,10 +183,7 @@ private:
   words::Result<bench::Point> centre_of(const bench::PadId& id) {
     const bench::Layout layout = bench::layout(runner_->bench());
     if (const bench::Pad* pad = bench::pad_of(layout, id)) return pad->box.centre();
-    std::string there;
-    for (const bench::Pad& pad : layout.pads)
-      there += (there.empty() ? "" : ", ") + bench::name_of(pad.id);
-    return words::failure(Say::script_pad_not_there, {bench::name_of(id), there});
+    return tl::make_unexpected(not_there(id, layout));
   }
 
   Played tap(const bench::PadId& pad, std::int64_t every_ms) {

@@ -62,12 +62,6 @@ Result<std::int64_t> milliseconds(std::string text, double least_s) {
   return std::llround(*value * factor * 1000);
 }
 
-Result<bench::PadId> pad(const std::string& name) {
-  const auto known = bench::pad_named(name);
-  if (!known) return words::failure(Say::script_no_such_pad, {name});
-  return *known;
-}
-
 Result<Action> read_at(const Words& w) {
   const auto when = moment(joined(w, 1));
   if (!when) return tl::make_unexpected(when.error());
@@ -123,7 +117,7 @@ Result<Action> read_tap(Words w) {
     tap.times = static_cast<int>(*count);
     w.pop_back();
   }
-  const auto named = pad(joined(w, 1));
+  const auto named = pad_of_name(joined(w, 1));
   if (!named) return tl::make_unexpected(named.error());
   tap.pad = *named;
   return tap;
@@ -175,7 +169,7 @@ Result<Action> read_wait(const Words& w) {
 }
 
 Result<Action> read_down(const Words& w) {
-  const auto named = pad(joined(w, 1));
+  const auto named = pad_of_name(joined(w, 1));
   if (!named) return tl::make_unexpected(named.error());
   return Down{*named};
 }
@@ -227,6 +221,19 @@ struct Spent {
   bool too_much() const { return taps > most_taps || ms > most_script_s * 1000; }
 };
 
+}
+
+words::Result<bench::PadId> pad_of_name(const std::string& name) {
+  const auto known = bench::pad_named(name);
+  if (!known) return words::failure(Say::script_no_such_pad, {name});
+  return *known;
+}
+
+words::Error not_there(const bench::PadId& pad, const bench::Layout& layout) {
+  std::string there;
+  for (const bench::Pad& one : layout.pads)
+    there += (there.empty() ? "" : ", ") + bench::name_of(one.id);
+  return {Say::script_pad_not_there, {bench::name_of(pad), there}};
 }
 
 words::Result<std::vector<ScriptLine>> read_script(std::string_view text) {

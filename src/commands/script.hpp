@@ -3,6 +3,7 @@
 #pragma once
 
 #include "bench/bench.hpp"
+#include "bench/layout.hpp"
 #include "commands/clock.hpp"
 
 #include <optional>
@@ -64,6 +65,11 @@ struct ScriptLine {
   std::size_t number = 0; // 1 for the first
   Action action;
 };
+
+// Error: script_no_such_pad.
+words::Result<bench::PadId> pad_of_name(const std::string& name);
+// What to say of a pad that does not lie there now, with those that do.
+words::Error not_there(const bench::PadId& pad, const bench::Layout& layout);
 
 // Error: script_line with the line's number and what is wrong with it; script_too_long.
 words::Result<std::vector<ScriptLine>> read_script(std::string_view text);

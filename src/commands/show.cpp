@@ -280,6 +280,13 @@ std::string line_of_list(const std::optional<Batch>& batch, const Offsets& offse
   return page.text;
 }
 
+// Why there is nothing in the list; of what is here in part alone it is said elsewhere.
+std::string none_to_list(const Logs& logs, const std::vector<std::string>& ids,
+                         const Lessons& lessons) {
+  const auto none = latest(logs, ids, lessons);
+  return none ? "" : printable(words::message(none.error())) + "\n";
+}
+
 }
 
 std::string list_for_people(const std::vector<Log>& logs) {
@@ -294,7 +301,8 @@ std::string list_for_people(const std::vector<Log>& logs) {
       lines[i] = line_of_list(fold(about.at(ids[i]), ids[i], std::nullopt, lessons), offsets);
   };
   studio::do_both([&] { each_second(0); }, [&] { each_second(1); });
-  return std::accumulate(lines.begin(), lines.end(), std::string());
+  const std::string list = std::accumulate(lines.begin(), lines.end(), std::string());
+  return list.empty() ? none_to_list(all, ids, lessons) : list;
 }
 
 }

@@ -1,7 +1,7 @@
 #include "screens/atlas.hpp"
 
 #include "screens/theme.hpp"
-#include "words/paint_says.hpp"
+#include "words/screens_says.hpp"
 
 #include <imgui.h>
 
@@ -118,8 +118,10 @@ void fill() {
 }
 
 words::Result<void> load_faces(double px_per_mm) {
-  if (!(px_per_mm >= 1 && px_per_mm <= 40))
-    return words::failure(words::PaintSay::not_a_number, {words::Number(px_per_mm, 1)});
+  if (!(px_per_mm >= least_px_per_mm && px_per_mm <= most_px_per_mm))
+    return words::failure(words::ScreensSay::letters_size,
+                          {words::Number(px_per_mm, 3), words::Number(least_px_per_mm, 0),
+                           words::Number(most_px_per_mm, 0)});
   if (auto there = faces_present(); !there) return there;
   atlas().px_per_mm = px_per_mm;
   fill();

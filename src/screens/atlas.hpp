@@ -9,8 +9,9 @@ struct ImFont;
 namespace screens {
 
 // Puts the faces into ImGui's font atlas in every height used, in place of what is there. To be
-// called before the first frame and whenever px_per_mm (1 to 40) changes; the back end's texture
-// has to be made anew after it. Errors: font_missing, not_a_number (outside that range).
+// called before the first frame and whenever px_per_mm changes; the back end's texture
+// has to be made anew after it. Errors: font_missing, letters_size.
+inline constexpr double least_px_per_mm = 1, most_px_per_mm = 40;
 words::Result<void> load_faces(double px_per_mm);
 
 // Which letters are wanted is not known before they come. True where a frame has wanted some that a

@@ -16,7 +16,7 @@ enum class AppSay {
   option_hand,
   option_fault,
   option_moment,
-  option_pads,
+  wrong_tap, // 0: which of --taps, 1: why
   option_missing,
   window_not_opened,
   window_wrong_library, // GLFW's version follows
@@ -24,7 +24,7 @@ enum class AppSay {
   display_lost,
   display_lost_unsaved,
   left_unsaved,
-  picture_no_pad,
+  picture_size, // 0 and 1: mm, 2 and 3: least pixels, 4 and 5: most
   picture_not_drawn,
   // what stands in the browser's page before the program does, and after it
   page_description,

@@ -13,7 +13,7 @@ std::string_view english(AppSay id) {
   case Say::option_hand: return "left or right";
   case Say::option_fault: return "a fault of the disk, as fail-write:3:EIO";
   case Say::option_moment: return "a moment, as 2026-11-25T15:32:00+01:00";
-  case Say::option_pads: return "pads by name, with “;” between them, as “more; bottle”";
+  case Say::wrong_tap: return "--taps, pad {0}: {1}";
   case Say::option_missing: return "{0} is missing. “slabside help” shows what goes behind it.";
   case Say::no_such_file:
     return "“{0}” is neither a command nor a file that is there. “slabside help” names the "
@@ -28,7 +28,9 @@ std::string_view english(AppSay id) {
   case Say::display_lost: return "The display is gone; finishing what is being saved.";
   case Say::display_lost_unsaved: return "Entries that are not saved: {0}.{1}";
   case Say::left_unsaved: return "Entries that are not saved: {0}. They should lie in “{1}”.{2}";
-  case Say::picture_no_pad: return "The pad “{0}” is not there at that moment.";
+  case Say::picture_size:
+    return "On a display of {0}x{1} mm a picture can be drawn from --size {2}x{3} to {4}x{5}. For "
+           "another size say --mm too.";
   case Say::picture_not_drawn: return "No picture could be drawn: {0}";
   case Say::page_description:
     return "Counts drops beside a glass slab, and knows where the paint stands.";

@@ -151,6 +151,10 @@ std::string_view english(ScreensSay id) {
   case Say::book_note_text: return "what to know next time";
   case Say::book_no_verdict: return "no verdict yet";
   case Say::font_missing: return "The typeface {0} is not there.";
+  case Say::letters_size:
+    return "Letters are drawn with {1} to {2} pixels to a millimetre, and not with {0}: say "
+           "another "
+           "--size or --mm.";
   case Say::remedy_wont_wet:
     return "Sprinkle water on a pinch: if it beads, work in {0} of ox gall or alcohol with the "
            "knife, then binder.";

@@ -142,6 +142,7 @@ enum class ScreensSay {
   book_note_text,
   book_no_verdict,
   font_missing,
+  letters_size, // 0: pixels to a millimetre, 1: least, 2: most
   remedy_wont_wet,
   remedy_wont_wet_more,
   remedy_gelling,

@@ -95,7 +95,7 @@ TEST_CASE("a picture wants a screen and a file") {
   CHECK(picture_options({"plan", "--out", "x.png", "--at", "now"}).error() ==
         bad_value("--at", "now", Say::option_moment));
   CHECK(picture_options({"plan", "--out", "x.png", "--taps", "more; botle"}).error() ==
-        bad_value("--taps", "more; botle", Say::option_pads));
+        app::wrong_tap(1, {words::CommandsSay::script_no_such_pad, {"botle"}}));
   CHECK(!picture_options({"--out", "x.png"}).has_value());
   CHECK(!picture_options({"plan", "slab", "--out", "x.png"}).has_value());
 }

@@ -62,6 +62,44 @@ TEST_CASE("a picture of a moment within a pass, minutes after the last tap") {
   }
 }
 
+TEST_CASE("a picture that is too small or too large says which sizes are possible") {
+  const Folder folder;
+  app::PictureOptions options;
+  options.screen = bench::Screen::today;
+  options.out = (folder.path / "a.png").string();
+  options.studio = (folder.path / "studio").string();
+  fs::create_directory(*options.studio);
+  const auto says = [&](window::Extent size, bench::Size mm) {
+    options.size = size;
+    options.mm = mm;
+    const auto made = app::make_picture(options);
+    return made ? std::string() : words::message(made.error());
+  };
+  for (const window::Extent size : {window::Extent{1, 1}, {217, 200}, {9000, 5700}})
+    CHECK(says(size, {218, 136})
+              .find("218x136 mm a picture can be drawn from --size 218x136 to "
+                    "8720x5440") != std::string::npos);
+  CHECK(says({1280, 800}, {136.5, 5000})
+            .find("136.5x5000 mm a picture can be drawn from --size "
+                  "137x5000 to 5460x16384") != std::string::npos);
+  CHECK(says({218, 136}, {218, 136}).empty());
+}
+
+TEST_CASE("a pad that is not there is named, with its place and those that are") {
+  const Folder folder;
+  app::PictureOptions options;
+  options.screen = bench::Screen::today;
+  options.out = (folder.path / "a.png").string();
+  options.studio = (folder.path / "studio").string();
+  fs::create_directory(*options.studio);
+  options.taps = {*bench::pad_named("shelf"), *bench::pad_named("felt right")};
+  const auto made = app::make_picture(options);
+  REQUIRE(!made);
+  const std::string words = words::message(made.error());
+  CHECK(words.find("--taps, pad 2: The pad “felt right” is not there now. There are: ") == 0);
+  CHECK(words.find("kind_of") != std::string::npos);
+}
+
 TEST_CASE("a picture is never written over what is there, and says why it cannot be written") {
   const Folder folder;
   app::PictureOptions options;

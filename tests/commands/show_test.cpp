@@ -133,6 +133,15 @@ TEST_CASE("batches are found by id, by name, and as the last; else it is said") 
   CHECK(studio.read({"show", "00000002"}).status == 0);
 }
 
+TEST_CASE("a list of nothing says so") {
+  const Studio studio;
+  CHECK(studio.read({"list"}).out == "There is no batch in this studio yet.\n");
+  auto events = tiny("7f3a91c2", "Stone");
+  events.push_back({"7f3a91c2", Discarded{}});
+  rig::put(studio.sessions / "a.jsonl", bytes_of(events));
+  CHECK(has(studio.read({"list"}).out, "is discarded. One by its id, as “7f3a91c2”"));
+}
+
 TEST_CASE("an addition of nothing known is left out, and said") {
   const Studio studio;
   auto events = tiny("7f3a91c2", "Stone");
