@@ -63,6 +63,17 @@ bool lies_wet(const Bench& bench) {
   return lies(bench, session::Place::slab) && session::sums(bench.folded->places).water_g > 0;
 }
 
+// Signs of life are no hand's.
+bool is_by_hand(const session::Entry& e) {
+  return !std::holds_alternative<session::GoesOn>(e.event);
+}
+
+std::int64_t last_touched(const session::Batch& batch) {
+  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
+    if (is_by_hand(*e)) return e->at;
+  return batch.opened_at;
+}
+
 // How the paint was found is asked again when the answer is taken back, or what was tapped instead
 // of one.
 std::optional<FoundPanel> asked_again(const Bench& bench, const UndoTarget& target) {
@@ -74,7 +85,7 @@ std::optional<FoundPanel> asked_again(const Bench& bench, const UndoTarget& targ
                          (before && e.at - *before >= long_away_ms && lies_wet(bench));
       return before && asked ? std::optional(FoundPanel{*before}) : std::nullopt;
     }
-    if (!e.withdrawn) before = e.at;
+    if (!e.withdrawn && is_by_hand(e)) before = e.at;
   }
   return std::nullopt;
 }
@@ -121,10 +132,9 @@ void keep_dropper(Bench& bench, const Now& now, Effects& effects) {
 void ask_how_found(Bench& bench, const Now& now) {
   if (!bench.folded || bench.screen != Screen::slab || !is_open<TrailPanel>(bench.panel)) return;
   const session::Batch& batch = *bench.folded;
-  const std::int64_t away_ms = now.wall_ms - batch.last_at;
-  if (!lies_wet(bench) || running(batch) || away_ms < long_away_ms) return;
-  if (std::exchange(bench.asked_since, batch.last_at) != batch.last_at)
-    bench.panel = FoundPanel{batch.last_at};
+  const std::int64_t since = last_touched(batch);
+  if (!lies_wet(bench) || running(batch) || now.wall_ms - since < long_away_ms) return;
+  if (std::exchange(bench.asked_since, since) != since) bench.panel = FoundPanel{since};
 }
 
 namespace {

@@ -6,7 +6,7 @@
 namespace session {
 
 inline constexpr Clock gap_s = 1800;        // longer than this between two lines: nobody was there
-inline constexpr Clock unattended_s = 7200; // nobody mulls so long without a tap: own choice
+inline constexpr Clock unattended_s = 3600; // nobody mulls so long without a tap: own choice
 
 // It was withdrawn, or withdraws another.
 bool is_taken_back(const Entry& e);
