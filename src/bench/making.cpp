@@ -182,11 +182,14 @@ bool is_preserved(const Bench& bench) {
   return ticked && dose_of(bench).amount > 0; // ticked without an amount: it may be none
 }
 
+// From the day on which the gum came into its water: it goes off while it steeps, too.
 std::string keep_until(const Bench& bench, const Now& now) {
   constexpr int cold_days = 14, preserved_months = 3;
-  const std::int64_t today = words::day_number(now.wall_ms, now.utc_offset_min);
-  return words::date_of(is_preserved(bench) ? months_later(today, preserved_months)
-                                            : today + cold_days);
+  const auto* making = making_in_hand(bench);
+  const std::int64_t from = making ? std::min(making->steps.front().at, now.wall_ms) : now.wall_ms;
+  const std::int64_t day = words::day_number(from, now.utc_offset_min);
+  return words::date_of(is_preserved(bench) ? months_later(day, preserved_months)
+                                            : day + cold_days);
 }
 
 std::optional<std::int64_t> making_bell_at(const Bench& bench) {

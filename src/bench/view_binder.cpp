@@ -75,6 +75,7 @@ void add_steps(const Bench& bench, const Now& now, BinderView& v) {
   // Until the next step says that the gum is in its water.
   v.dust = !making || !session::begun(*making, session::MakingStep::steep);
   const Dose dose = dose_of(bench);
+  v.stood = making && session::stood_too_long(*making, now.wall_ms);
   v.dose = dose.amount;
   v.dose_in_g = dose.amount > 0 ? dose.in_g : bench.binder.dose_in_g;
   if (!making) return;

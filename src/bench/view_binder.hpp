@@ -54,6 +54,7 @@ struct BinderView {
   std::size_t others = 0;              // that were begun
   bool in_jar = false;                 // so that it can go onto the shelf
   bool dust = true;                    // dry gum is about
+  bool stood = false;                  // too long for gum in water
   std::optional<words::Error> why_not; // it comes to nothing
   std::optional<StrengthView> strength;
   std::optional<NumberView> number;

@@ -71,7 +71,7 @@ void add_card(const Bench& bench, const session::Card& card, const Now& now, Tod
     v.days = static_cast<int>(*last - words::day_number(now.wall_ms, now.utc_offset_min));
 }
 
-void add_making(const Bench& bench, const std::string& of, TodayView::Wait& v) {
+void add_making(const Bench& bench, const std::string& of, const Now& now, TodayView::Wait& v) {
   v.kind = session::CardKind::binder;
   const auto making = bench.makings.find(of);
   if (making == bench.makings.end()) return;
@@ -79,6 +79,7 @@ void add_making(const Bench& bench, const std::string& of, TodayView::Wait& v) {
   v.name = by ? by->name : words::say(words::BenchSay::making_nameless);
   v.step = making->second.steps.back().step;
   v.next = session::next_step(making->second);
+  v.stood = session::stood_too_long(making->second, now.wall_ms);
   v.honey = making->second.plan.start->parts.honey > 0;
 }
 
@@ -103,7 +104,7 @@ TodayView today_view(const Bench& bench, const Now& now) {
     TodayView::Wait wait{{TodayPad::due, name_of(one)}, one};
     wait.since = one.since;
     if (one.what == Due::What::making)
-      add_making(bench, one.of, wait);
+      add_making(bench, one.of, now, wait);
     else if (!is_of_shelf(one))
       add_batch(bench, one, now, wait);
     else if (const session::Card* card = shelf_card(bench, one.of))

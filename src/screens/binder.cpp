@@ -186,7 +186,9 @@ std::vector<Label> time_labels(const BinderView& v, const BinderView::Step& step
     return {{left_number(step.left_min), {cap::timer, true, cap::body}, false, 1},
             {say(step.left_min < 60 ? Say::minutes_to_go : Say::hours_to_go), small, true, 1}};
   const std::string began = words::lately(step.began_at, v.now_ms, offset);
-  if (step.runs) return {{say(Say::time_is_up), clean_bold, false, 2}, {began, small, true, 1}};
+  if (step.runs)
+    return {{say(v.stood ? Say::smell_it : Say::time_is_up), clean_bold, false, 2},
+            {began, small, true, 1}};
   return {{began, clean_letters, true, 1}};
 }
 

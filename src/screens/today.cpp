@@ -50,9 +50,7 @@ std::string making_words(const TodayView::Wait& wait, std::int64_t now_ms, int o
                                         : words::date_and_time(wait.due.since, offset_min)});
   }
   if (!wait.next) return say(Say::making_done);
-  constexpr std::int64_t keeps_ms =
-      3 * session::a_day_ms; // gum in water (common practice, no source)
-  return say(now_ms - wait.due.since > keeps_ms ? Say::making_late : Say::making_next,
+  return say(wait.stood ? Say::making_late : Say::making_next,
              {step_words(*wait.next, wait.honey)});
 }
 

@@ -1,6 +1,7 @@
 #include "session/making.hpp"
 
 #include "paint/making.hpp"
+#include "session/batch.hpp"
 #include "session/shelf.hpp"
 
 #include <algorithm>
@@ -90,6 +91,13 @@ std::int64_t ends_at(const BinderMaking& making) {
   if (making.steps.empty()) return 0;
   const BinderMaking::Step& last = making.steps.back();
   return last.at + std::llround(usual_minutes(last.step)) * a_minute_ms;
+}
+
+bool stood_too_long(const BinderMaking& making, std::int64_t now_ms) {
+  constexpr std::int64_t keeps_ms = 3 * a_day_ms; // common practice, no source
+  const auto* preserved = begun(making, MakingStep::preserve);
+  const bool is_preserved = preserved && (preserved->g > 0 || preserved->drops > 0);
+  return !is_preserved && now_ms - ends_at(making) > keeps_ms;
 }
 
 std::optional<MakingStep> next_step(const BinderMaking& making) {

@@ -32,6 +32,8 @@ std::vector<MakingStep> steps_of(const paint::Recipe& recipe);
 const BinderMaking::Step* begun(const BinderMaking& making, MakingStep step); // null: not yet
 // From when on the last step that began has had its time, in ms since 1970.
 std::int64_t ends_at(const BinderMaking& making);
+// Gum has stood in its water so long, for nothing, that it may have gone off.
+bool stood_too_long(const BinderMaking& making, std::int64_t now_ms);
 // The first of its recipe's steps that has not begun.
 std::optional<MakingStep> next_step(const BinderMaking& making);
 

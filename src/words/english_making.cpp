@@ -26,6 +26,7 @@ std::string_view english(MakingSay id) {
   case Say::hours_to_go: return "h to go";
   case Say::minutes_to_go: return "min to go";
   case Say::time_is_up: return "time is up";
+  case Say::smell_it: return "smell it first";
   case Say::recipe_other: return "tap: another recipe";
   case Say::in_grams: return "grams";
   case Say::in_spoons: return "spoons";

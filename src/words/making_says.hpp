@@ -29,6 +29,7 @@ enum class MakingSay {
   hours_to_go,
   minutes_to_go,
   time_is_up,
+  smell_it,
   recipe_other,
   in_grams,
   in_spoons,

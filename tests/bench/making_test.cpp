@@ -4,6 +4,7 @@
 #include "bench/stock.hpp"
 #include "hands.hpp"
 #include "words/bench_says.hpp"
+#include "words/calendar.hpp"
 
 namespace making_test {
 
@@ -260,10 +261,14 @@ TEST_CASE("steps survive the program, wait on Today and lead back") {
   later.tap("due making " + of);
   CHECK(later.b.screen == Screen::binder);
   CHECK(step_of(shown(later), Step::strain).main);
+  CHECK_FALSE(shown(later).stood);
   later.wait(70.0 * 24 * 3600);
   later.tap("today");
   CHECK(later.shows("due making " + of));    // until it is done or given up
   CHECK(due_now(later.b, later.now()) == 0); // though it is no work of this week
+  later.tap("due making " + of);
+  CHECK(shown(later).stood);
+  CHECK(words::days_of(shown(later).keep_until) < words::day_number(later.wall, 0));
 }
 
 TEST_CASE("another device begins the next step of what was begun here") {

@@ -58,6 +58,8 @@ void add_makings(std::vector<Case>& out, Bench b, Size mm, const std::string& on
   b.makings["jar"] = begun({{Step::gum_in, 30}, {Step::steep, 29}, {Step::strain, 0.1}});
   b.makings["other"] = begun({{Step::gum_in, 2}});
   keep("straining");
+  b.makings["jar"] = begun({{Step::gum_in, 180}, {Step::steep, 179}});
+  keep("steeped for a week");
   b.makings["jar"] = begun({{Step::gum_in, 80},
                             {Step::steep, 79},
                             {Step::strain, 50},

@@ -45,6 +45,7 @@ TodayView::Wait wait_of(const Due& due) {
   if (due.what == Due::What::use_up || due.what == Due::What::making)
     w.kind = session::CardKind::binder;
   w.step = session::MakingStep::steep;
+  w.stood = due.since < now_ms - 10 * session::a_day_ms;
   w.next = session::MakingStep::preserve;
   w.days = 12;
   w.left_g = 38.4;
