@@ -190,11 +190,16 @@ std::optional<NextLayer> next_layer(const session::Batch& batch, int meant) {
 }
 
 bool settles_layer(const session::Batch& batch) {
+  const auto too_early = [&](std::int64_t at) {
+    return std::any_of(batch.pans.begin(), batch.pans.end(), [&](const session::Pan& pan) {
+      return !is_full(pan) && still_wet(batch, pan, at);
+    });
+  };
   const auto poured = session::last_pour(batch.pans, std::numeric_limits<std::int64_t>::max());
   return std::any_of(batch.verdicts.begin(), batch.verdicts.end(), [&](const session::Judged& j) {
     const session::Became as = j.verdict.as;
     return poured && j.at > *poured && j.verdict.pan == 0 && as != session::Became::sunken &&
-           as != session::Became::sticky;
+           as != session::Became::sticky && !(as == session::Became::good && too_early(j.at));
   });
 }
 

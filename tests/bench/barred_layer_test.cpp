@@ -25,6 +25,18 @@ TEST_CASE("no layer is asked for on paint that stays tacky; what was said too ea
   CHECK_FALSE(pans_shown(h).next.barred_by);
 }
 
+TEST_CASE("what is said of pans that are still wet ends no wait for their next layer") {
+  Hands h;
+  gather_for_pans(h);
+  h.tap("new_pan");
+  h.wait(hour);
+  for (const char* pad : {"judge", "became good"}) h.tap(pad);
+  h.wait(10 * day);
+  CHECK(layer_due(h.b, h.b.batch, h.now()));
+  h.tap("became good");
+  CHECK_FALSE(layer_due(h.b, h.b.batch, h.now()));
+}
+
 TEST_CASE("nor on paint that rubs off, until what is left has more binder") {
   Hands h;
   gather_for_pans(h);
