@@ -8,6 +8,7 @@
 #include "bench/recipes.hpp"
 #include "bench/record.hpp"
 #include "bench/shelf.hpp"
+#include "bench/stock.hpp"
 #include "paint/heap.hpp"
 #include "session/bytes.hpp"
 #include "session/covered.hpp"
@@ -58,7 +59,8 @@ session::Added added_as_said(const BlendPart& part) {
   return {part.card, unit, part.parts, unit == session::Unit::g ? "" : part.with};
 }
 
-// What was typed as pigment is what was measured out; what was worked out from pans is still to be.
+// What was typed as pigment is what was measured out; what was worked out from pans is still to be,
+// and so is more of one than its jar holds.
 void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, const Now& now,
                  Effects& effects) {
   const auto grams = planned(bench);
@@ -66,8 +68,11 @@ void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, 
     for (const BlendPart& part : plan.blend)
       if (shelf_card(bench, part.card)) record(bench, batch, added_as_said(part), now, effects);
   if (plan.want != Want::pigment_g || !grams || !*grams) return;
+  const auto lacking = to_buy(bench, **grams);
   for (const PlannedPigment& p : (*grams)->pigments)
-    record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
+    if (std::none_of(lacking.begin(), lacking.end(),
+                     [&](const session::ToBuy& one) { return one.card == p.card; }))
+      record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
 }
 
 // A blend of which nobody said how much: what goes in, so that none of it is forgotten.
