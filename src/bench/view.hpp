@@ -207,8 +207,9 @@ struct PlanView {
     double left_g = 0, wanted_g = 0;
   };
   std::vector<Short> short_of;
-  std::string again_of; // name
-  std::string go_on;    // name of the batch that was left open
+  std::vector<std::string> past_day; // names: what it was to keep until is over
+  std::string again_of;              // name
+  std::string go_on;                 // name of the batch that was left open
   double celsius = 21, humidity = 0.5;
   bool room_guessed = true;     // nobody ever read it
   std::int64_t room_age_ms = 0; // since it was
@@ -239,6 +240,7 @@ struct TodayView {
     session::MakingStep step = session::MakingStep::gum_in; // of binder: that runs
     std::optional<session::MakingStep> next = {};           // that has not begun; absent: none
     bool honey = true;                                      // sweetens it; else glycerin
+    bool stood = false;                                     // too long for gum in water
     std::string image = {};                                 // of a batch's photo; empty: none
   };
   struct Again {

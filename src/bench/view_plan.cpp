@@ -7,6 +7,7 @@
 #include "bench/stock.hpp"
 #include "bench/view_parts.hpp"
 #include "paint/catalogue.hpp"
+#include "words/calendar.hpp"
 #include "words/say.hpp"
 
 #include <algorithm>
@@ -121,6 +122,17 @@ std::vector<PlanView::Short> short_of(const Bench& bench, const Planned& comes_t
   return out;
 }
 
+std::vector<std::string> past_day(const Bench& bench, const Planned& comes_to, const Now& now) {
+  std::vector<std::string> cards{bench.plan.binder}, out;
+  for (const PlannedPigment& extra : comes_to.extras) cards.push_back(extra.card);
+  for (const std::string& id : cards)
+    if (const session::Card* card = shelf_card(bench, id))
+      if (const auto last = words::days_of(card->keep_until);
+          last && *last < words::day_number(now.wall_ms, now.utc_offset_min))
+        out.push_back(card->name);
+  return out;
+}
+
 }
 
 PlanView plan_view(const Bench& bench, const Now& now) {
@@ -150,6 +162,7 @@ PlanView plan_view(const Bench& bench, const Now& now) {
   v.is_short_of_gum = v.planned && is_short_of_gum(bench, *v.planned);
   v.by_volume = plan.by_volume;
   if (v.planned) v.short_of = short_of(bench, *v.planned);
+  if (v.planned) v.past_day = past_day(bench, *v.planned, now);
   if (v.planned) v.cost = cost_of(bench, *v.planned);
   if (v.cost) v.currency = prices(bench).currency;
   if (v.planned) v.lines = plan_lines(bench, *v.planned);

@@ -172,17 +172,21 @@ void draw_figures(Sheet& sheet, const Rect& area, const bench::PlanView& plan) {
   }
 }
 
-std::string short_words(const bench::PlanView::Short& s) {
-  return say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)});
+// What there is not enough of, and what may have gone off.
+std::vector<std::string> cautions_of(const bench::PlanView& plan) {
+  std::vector<std::string> out;
+  for (const auto& s : plan.short_of)
+    out.push_back(say(Say::plan_short, {s.name, grams_number(s.left_g), grams_number(s.wanted_g)}));
+  for (const std::string& name : plan.past_day) out.push_back(say(Say::plan_past_day, {name}));
+  return out;
 }
 
-// What there is not enough of strikes the eye, and what stands in the way.
+// They strike the eye, and so does what stands in the way.
 double draw_warnings(Sheet& sheet, const Rect& area, double y, const bench::PlanView& plan) {
   const Theme& t = sheet.theme;
   for (const auto& why : {plan.error, plan.why_not})
     if (why) y = note(sheet, area, y, words::message(*why), clean_bold, t.ink) + 1;
-  for (const auto& s : plan.short_of) {
-    const std::string said = short_words(s);
+  for (const std::string& said : cautions_of(plan)) {
     const double h = lines_high(said, area.w - 2, clean_bold) + 0.6;
     sheet.shapes.push_back(Box{{area.x - 1, y - 0.4, area.w + 2, h}, 1, t.caution, t.caution, 0});
     y = note(sheet, {area.x + 0.5, area.y, area.w - 1, area.h}, y, said, clean_bold,
@@ -196,7 +200,8 @@ double warnings_high(const Rect& area, const bench::PlanView& plan) {
   double h = 0;
   for (const auto& why : {plan.error, plan.why_not})
     if (why) h += lines_high(words::message(*why), area.w, clean_bold) + 1;
-  for (const auto& s : plan.short_of) h += lines_high(short_words(s), area.w - 2, clean_bold) + 1.6;
+  for (const std::string& said : cautions_of(plan))
+    h += lines_high(said, area.w - 2, clean_bold) + 1.6;
   return h;
 }
 

@@ -35,6 +35,7 @@ std::string_view english(PlanSay id) {
     return "So much of this binder brings too little gum: take a stronger one, or put in more and "
            "mull it wide.";
   case Say::plan_short: return "Not enough {0}: {1} g left, {2} g wanted.";
+  case Say::plan_past_day: return "{0} is past its day: smell it first.";
   case Say::plan_again_of: return "Again: {0}.";
   case Say::plan_go_on: return "go on with {0}";
   case Say::plan_go_on_what: return "it lies on the slab";

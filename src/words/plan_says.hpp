@@ -40,6 +40,7 @@ enum class PlanSay {
   plan_last_grains,
   plan_last_specks,
   plan_short,
+  plan_past_day, // 0: name
   plan_again_of,
   plan_go_on,
   plan_go_on_what,

@@ -239,6 +239,10 @@ TEST_CASE("how much is left of a binder, and a plan for more than that") {
   const auto plan = std::get<PlanView>(view(h.b, h.now()).screen);
   REQUIRE(plan.short_of.size() == 1);
   CHECK(plan.short_of[0].left_g == Approx(4));
+  CHECK(plan.past_day.empty());
+  for (session::Card& card : h.b.shelf)
+    if (card.id == "gum_12") card.keep_until = "2026-11-24"; // yesterday
+  CHECK(std::get<PlanView>(view(h.b, h.now()).screen).past_day.size() == 1);
   h.tap("begin");
   h.tap("another");
   h.tap("amount weigh");
