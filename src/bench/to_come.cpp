@@ -12,7 +12,8 @@ ToComeView to_come_view(const Bench& bench, const session::ToCome& one) {
   ToComeView v{one.card->kind(), one.card->name, one.g, {}, one.there_g > 0};
   if (!session::is_liquid(v.kind)) return v;
   const Measures of = measures_of(bench, *one.card);
-  v.amount = tapped(one.g.value_or(0) / of.g_per_mL, of);
+  v.mL = one.g.value_or(0) / of.g_per_mL;
+  v.amount = tapped(v.mL, of);
   if (const auto drops = drops_to_come(one, of); drops && v.begun) v.amount = {.drops = *drops};
   return v;
 }
@@ -31,6 +32,12 @@ bool pigment_to_come(const ToComeView& one) { return one.kind == session::CardKi
 
 bool sweet_to_come(const ToComeView& one) {
   return one.kind == session::CardKind::honey || one.kind == session::CardKind::glycerin;
+}
+
+double first_mL(const std::vector<ToComeView>& to_come) {
+  double mL = 0;
+  for (const ToComeView& one : to_come) mL += one.first ? one.mL : 0;
+  return mL;
 }
 
 void put_first(std::vector<ToComeView>& to_come, const Advice& advice, bool binder_is_in) {

@@ -293,7 +293,9 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.to_come = to_come(bench);
   add_binder_to_come(batch, measures, v);
   put_first(v.to_come, v.advice, is_binder_in(batch, measures, v));
-  if (const double mL = advised_mL(v.advice, measures, known); mL > 0 && batch.standing.flow_now)
+  const double first = first_mL(v.to_come);
+  const double mL = first > 0 ? first : advised_mL(v.advice, measures, known);
+  if (mL > 0 && batch.standing.flow_now)
     v.trail.next = batch.standing.flow_now->value + mL / batch.standing.pigment_mL.value;
   v.dried_mL = batch.dried_mL;
   v.jar = jar_view(batch);

@@ -174,14 +174,14 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({to_come_words(to_come), Tone::plain, 2, short_to_come_words(to_come),
                    shortest_to_come_words(to_come)});
   const bool all_said = is_right_in_all(slab.advice);
+  if (slab.softening && !all_said) out.push_back({softening_words(*slab.softening), Tone::plain});
   if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
-  if (slab.portions > 1)
+  if (slab.portions > 1 && slab.advice.specks == bench::SpecksStay::no)
     out.push_back({portions_words(slab, weigh_out), Tone::plain, 2,
                    say(Say::in_portions, {std::to_string(slab.portions)})});
   add_in_all(out, slab);
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
-  if (slab.softening && !all_said) out.push_back({softening_words(*slab.softening), Tone::plain});
   if (slab.jar) add_jar(out, *slab.jar);
   if (slab.dried_mL.value >= 0.05)
     out.push_back({say(slab.room_guessed ? Say::dried_off_by_guess : Say::dried_off,

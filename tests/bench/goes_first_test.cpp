@@ -72,6 +72,10 @@ TEST_CASE("with as much binder as last time the water of last time comes before 
   CHECK_FALSE(water_first());
   weigh(h, "gum_12", "1");
   CHECK(water_first());
+  const SlabView slab = h.slab(); // the ring lies where that leads
+  CHECK(*slab.trail.next ==
+        doctest::Approx(h.b.folded->standing.flow_now->value +
+                        slab.to_come[0].mL / h.b.folded->standing.pigment_mL.value));
 }
 
 }
