@@ -309,6 +309,7 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
     slab.advice.gum.reset();
   }
   std::get<PlanView>(as("plan", "plan, too little gum")).is_short_of_gum = true;
+  std::get<PlanView>(as("plan", "plan, past its day")).past_day = {"Gum 1 : 2 with honey, jar 12"};
   auto& by_recipe = std::get<SlabView>(as("slab, running", "slab, by a recipe"));
   by_recipe.by_recipe_g = 12.3;
   by_recipe.portions = 12;
