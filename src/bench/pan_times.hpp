@@ -55,7 +55,8 @@ bool still_wet(const session::Batch& batch, const session::Pan& pan, std::int64_
 std::int64_t dry_at(const session::Batch& batch);
 
 // A verdict on all pans since the last pour says that they are done with. Sunken paint wants a
-// layer, one that is not dry yet may still have it, and of wet pans nobody knows that they are good.
+// layer, one that is not dry yet may still have it, and of wet pans nobody knows that they are
+// good.
 bool settles_layer(const session::Batch& batch);
 
 // From when, in ms since 1970, some pan may take another layer; absent where all are full, no paint

@@ -19,12 +19,15 @@ std::string_view english(RangesSay id) {
     return "{0}: to every 10 g put {1} g, likely {2} to {3}, as another studio told; not felt here "
            "yet.";
   case Say::range_unfelt:
-    return "{0}: to every 10 g put {1} g, likely {2} to {3}: a guess by its class, not felt here yet.";
+    return "{0}: to every 10 g put {1} g, likely {2} to {3}: a guess by its class, not felt here "
+           "yet.";
   case Say::range_in_binder: return "{0}: to every 10 g put {1} g, likely {2} to {3}.";
   case Say::range_in_stronger:
-    return "{0}: to every 10 g put {1} g, likely {2} to {3}; stronger than felt so far, so less sure.";
+    return "{0}: to every 10 g put {1} g, likely {2} to {3}; stronger than felt so far, so less "
+           "sure.";
   case Say::range_in_thinner:
-    return "{0}: to every 10 g put {1} g, likely {2} to {3}; thinner than felt so far, so less sure.";
+    return "{0}: to every 10 g put {1} g, likely {2} to {3}; thinner than felt so far, so less "
+           "sure.";
   case Say::binder_stronger: return "stronger than felt so far";
   case Say::binder_thinner: return "thinner than felt so far";
   case Say::range_not_learnt: return "Not learnt anew: {0}";
