@@ -27,7 +27,7 @@ struct Raw { // a line that ends with LF
 
 std::vector<Raw> raw_lines(std::string_view bytes, const File& file) {
   std::vector<Raw> lines;
-  for (std::size_t at = 0; at < bytes.size();) {
+  for (std::size_t at = bytes.size() - session::without_bom(bytes).size(); at < bytes.size();) {
     const std::size_t end = bytes.find('\n', at);
     if (end == std::string_view::npos) break;
     Raw raw{bytes.substr(at, end - at), at, {}, {}};
@@ -57,7 +57,8 @@ bool are_of_another(const session::Damage& d) {
 
 // Said of the file as a whole, or of what stands behind its last line.
 bool is_of_all(const session::Damage& d) {
-  return d.ordinary || d.reason.what == words::SessionSay::file_without_beginning ||
+  return d.ordinary || d.reason.what == words::SessionSay::file_has_bom ||
+         d.reason.what == words::SessionSay::file_without_beginning ||
          d.reason.what == words::SessionSay::line_no_beginning;
 }
 
