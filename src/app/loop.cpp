@@ -119,7 +119,7 @@ void Loop::point(const window::Pointer& p, std::uint64_t poll, const bench::Now&
 }
 
 // A text field answers some frames after its letters came, a pad at once: after a stall the letters
-// before a press must not come behind it.
+// before a press, or before the window is closed, must not come behind it.
 void Loop::process_typing(const bench::Now& now) {
   if (!std::exchange(typed_, false)) return;
   for (int frame = 0; frame < most_frames_of_typing && window::input_waits(); ++frame) draw(now);
@@ -155,6 +155,7 @@ void Loop::fit_display(const bench::Now& now) {
 
 void Loop::leave(const bench::Now& now) {
   if (leaving_until_) return;
+  process_typing(now);
   leaving_until_ = now.run_ms + leaving_ms;
   say_goodbye(now);
 }

@@ -84,6 +84,7 @@ std::string behind(const std::optional<words::Error>& failure) {
 int farewell(const commands::EffectRunner& runner, const commands::Setup& setup, bool report,
              std::uint64_t drawn) {
   for (const words::Error& said : runner.came_home()) complain(said.what, said.args);
+  if (const auto& not_kept = runner.bench().notice.error) complain(not_kept->what, not_kept->args);
   const std::size_t unsaved = runner.unsaved();
   if (unsaved > 0)
     complain(Say::left_unsaved,

@@ -151,7 +151,9 @@ void new_card(Bench& bench, const Now& now) {
   page.is_new = page.changed = true;
 }
 
+// With what was typed on it: so it is had back.
 void put_away(Bench& bench, const Now& now, Effects& effects) {
+  if (!keep_card(bench, now, effects)) return;
   const std::string id = bench.shelf_page.card->id;
   record(bench, "", session::PutAway{id}, now, effects);
   restock(bench);

@@ -4,6 +4,7 @@
 #include "bench/kept_lists.hpp"
 #include "bench/keys.hpp"
 #include "bench/learning.hpp"
+#include "bench/leaving.hpp"
 #include "bench/making.hpp"
 #include "bench/mulling.hpp"
 #include "bench/pads_book.hpp"
@@ -276,12 +277,6 @@ void give_sign_of_life(Bench& bench, const Now& now, Effects& effects) {
   record(bench, bench.batch, session::GoesOn{}, now, effects);
 }
 
-void leaving(Bench& bench, const Now& now, Effects& effects) {
-  if (!has_begun(bench) || bench.sitting.left) return;
-  record(bench, "", session::Left{}, now, effects);
-  bench.sitting.left = true;
-}
-
 struct Handle {
   Bench& bench;
   const Now& now;
@@ -332,7 +327,7 @@ struct Handle {
   void operator()(const ImageSeen& s) const { take_seen(bench, s); }
   void operator()(const PhotoKept& k) const { take_kept(bench, k, now, effects); }
   void operator()(const SwatchRead& r) const { take_read(bench, r, now, effects); }
-  void operator()(const Leaving&) const { leaving(bench, now, effects); }
+  void operator()(const Leaving&) const { say_goodbye(bench, now, effects); }
   void operator()(const Study&) const {} // see step
   void operator()(const Fitted& l) const { take_fit(bench, l, effects); }
 };

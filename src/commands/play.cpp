@@ -322,6 +322,7 @@ int play(const std::vector<ScriptLine>& script, const Playing& how, std::ostream
     if (!done || player.over()) break;
   }
   if (const auto unsaved = player.finish()) complain(*unsaved);
+  for (const words::Error& said : player.said()) err << printable(words::message(said)) << '\n';
   player.print_ids();
   for (const words::Error& said : player.runner()->came_home())
     err << printable(words::message(said)) << '\n';

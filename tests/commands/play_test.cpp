@@ -57,6 +57,21 @@ TEST_CASE("what was tapped is what is kept") {
   CHECK(has(studio.files().begin()->first, "2026-11-20T1302"));
 }
 
+TEST_CASE("what a script leaves half typed is kept at its end") {
+  const Studio studio;
+  const Ran ran = studio.play("seed 7\ntap shelf\ntap kind_of binder\ntap new_card\n"
+                              "write card_name Gum of May\n");
+  CHECK(ran.status == 0);
+  CHECK(ran.err == "");
+  const auto lines = lines_of(studio);
+  REQUIRE(lines.size() == 3);
+  CHECK(std::get<session::LaidOut>(lines[1].event).card->name == "Gum of May");
+  const Studio other;
+  const Ran faulty = other.play("seed 7\ntap shelf\ntap kind_of binder\ntap new_card\n"
+                                "write card_name Gum of May\nwrite made_on yesterday or so\n");
+  CHECK(has(faulty.err, "yesterday or so is no date"));
+}
+
 TEST_CASE("stop leaves no goodbye") {
   const Studio studio;
   REQUIRE(studio.play(std::string(small_batch) + "stop\ntap undo\n").status == 0);
