@@ -75,11 +75,30 @@ void put_pigment(Bench& bench, const PlanState& plan, const std::string& batch, 
       record(bench, batch, session::Added{p.card, session::Unit::g, p.grams, ""}, now, effects);
 }
 
+// Its parts by weight, of those of the densest; absent where they cannot be told.
+std::vector<std::optional<double>> parts_by_weight(const Bench& bench) {
+  std::vector<std::optional<double>> out;
+  double densest = 0;
+  const auto g_per_mL = [&](const BlendPart& part) {
+    const session::Card* card = shelf_card(bench, part.card);
+    return card ? pigment_of(*card).pigment.g_per_mL : 0;
+  };
+  for (const BlendPart& part : bench.plan.blend) densest = std::max(densest, g_per_mL(part));
+  for (const BlendPart& part : bench.plan.blend) {
+    const double share = bench.plan.by_volume ? g_per_mL(part) / densest : 1;
+    const bool known = part.in == session::SaidIn::parts && share > 0;
+    out.push_back(known ? std::optional(part.parts * share) : std::nullopt);
+  }
+  return out;
+}
+
 // A blend of which nobody said how much: what goes in, so that none of it is forgotten.
 std::optional<session::Planned> blend_kept(const Bench& bench) {
   session::Planned kept;
-  for (const BlendPart& part : bench.plan.blend)
-    if (shelf_card(bench, part.card)) kept.takes.push_back({part.card, std::nullopt});
+  const auto parts = parts_by_weight(bench);
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    if (const std::string& card = bench.plan.blend[i].card; shelf_card(bench, card))
+      kept.takes.push_back({card, std::nullopt, parts[i]});
   return kept.takes.size() > 1 ? std::optional(kept) : std::nullopt;
 }
 
@@ -195,7 +214,10 @@ void next_want(Bench& bench) {
 }
 
 // One pan, gram or millilitre.
-void step_wanted(PlanState& plan, double by) { plan.wanted = std::max(0.0, plan.wanted + by); }
+void step_wanted(PlanState& plan, double by) {
+  const double most = plan.want == Want::pans ? session::Planned::most_pans : plan.wanted + 1;
+  plan.wanted = std::clamp(plan.wanted + by, 0.0, most);
+}
 
 void find(PlanState& plan, Finding what) {
   plan.finding = plan.finding == what ? Finding::nothing : what;

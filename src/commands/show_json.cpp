@@ -140,8 +140,10 @@ void add_notes(const Batch& batch, Json& out) {
 
 Json plan(const Batch& batch) {
   Json takes = Json::array(), still = Json::array();
-  for (const Planned::Take& take : batch.plan->of.takes)
+  for (const Planned::Take& take : batch.plan->of.takes) {
     takes.push_back({{"of", take.of}, {"g", json(take.g)}});
+    if (take.parts) takes.back()["parts"] = *take.parts;
+  }
   for (const ToCome& one : to_come(batch))
     still.push_back({{"of", one.card->id}, {"g", json(one.g)}});
   return {{"line", json(batch.plan->line)},

@@ -94,8 +94,8 @@ struct Planned {
   static constexpr std::string_view word = "planned";
   static constexpr int most_pans = 1000; // of a batch
   struct Take {
-    std::string of;          // card
-    std::optional<double> g; // absent: as much as it turns out to want
+    std::string of;                      // card
+    std::optional<double> g, parts = {}; // absent: as much as it turns out to want; see FORMAT.md
     bool operator==(const Take&) const = default;
   };
   int pans = 0;   // 0: not said

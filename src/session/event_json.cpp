@@ -14,6 +14,7 @@ namespace {
 constexpr const char* format_name = "slabside-session";
 constexpr double most_g = 5000;
 constexpr std::int64_t most_pans = Planned::most_pans;
+constexpr double most_parts = 1000;
 constexpr double most_price = 1e9;
 constexpr std::int64_t far = std::int64_t{1} << 53;
 
@@ -74,8 +75,9 @@ Planned read(An<Planned>, Fields& f) {
   }
   for (const Value* object : f.objects_or_none("takes")) {
     Fields inner(*object);
-    p.takes.push_back({inner.text("of"), {}});
-    if (inner.has("g")) p.takes.back().g = inner.number("g", 0, most_g);
+    Planned::Take& take = p.takes.emplace_back(Planned::Take{inner.text("of"), {}});
+    if (inner.has("g")) take.g = inner.number("g", 0, most_g);
+    if (inner.has("parts")) take.parts = inner.number("parts", 0, most_parts);
     f.take_fault_of(inner);
   }
   p.recipe = f.text_or("recipe", "");
@@ -262,6 +264,7 @@ void write(const Planned& p, Json& j) {
   for (const Planned::Take& take : p.takes) {
     Json one = {{"of", take.of}};
     if (take.g) one["g"] = number(*take.g);
+    if (take.parts) one["parts"] = number(*take.parts);
     j["takes"].push_back(std::move(one));
   }
   if (!p.recipe.empty()) j["recipe"] = p.recipe;

@@ -9,12 +9,6 @@ namespace {
 
 constexpr double near_enough = 0.95;
 
-double grams_in(const Batch& batch, const std::string& card) {
-  for (const Total& t : batch.totals)
-    if (t.card.id == card) return t.grams.value;
-  return 0;
-}
-
 bool is_wet(const Batch& batch) {
   for (const Total& t : batch.totals)
     if (is_liquid(t.card.kind()) && t.grams.value > 0) return true;
@@ -32,6 +26,15 @@ bool is_judged(const Batch& batch) {
 const Card* card_of(const Batch& batch, const std::string& id) {
   const auto known = batch.cards.find(id);
   return known == batch.cards.end() ? nullptr : &known->second;
+}
+
+// g of one part, by that of the others of which most is there; 0: none is.
+double part_g(const Batch& batch, const Planned::Take& of) {
+  double most_g = 0;
+  for (const Planned::Take& take : batch.plan->of.takes)
+    if (take.of != of.of && take.parts.value_or(0) > 0)
+      most_g = std::max(most_g, grams_in(batch, take.of) / *take.parts);
+  return most_g;
 }
 
 // Of the pigments that were planned.
@@ -60,6 +63,18 @@ PigmentShares shares_of(const Batch& batch) {
 
 }
 
+double grams_in(const Batch& batch, const std::string& card) {
+  for (const Total& t : batch.totals)
+    if (t.card.id == card) return t.grams.value;
+  return 0;
+}
+
+std::optional<double> grams_planned(const Batch& batch, const Planned::Take& take) {
+  if (take.g || !take.parts) return take.g;
+  const double g = *take.parts * part_g(batch, take);
+  return g > 0 ? std::optional(g) : std::nullopt;
+}
+
 std::optional<int> drops_to_come(const ToCome& one, const Measures& of) {
   const Tapped whole = tapped((one.there_g + one.g.value_or(0)) / of.g_per_mL, of);
   if (whole.drops == 0 || whole.spoons > 0) return std::nullopt;
@@ -78,10 +93,11 @@ std::vector<ToCome> to_come(const Batch& batch) {
     const bool pigment = card->kind() == CardKind::pigment;
     const double there = grams_in(batch, take.of);
     if (pigment && wet && (judged || shares.pigments < 2)) continue;
-    if (pigment && !take.g && there <= 0) out.push_back({card, std::nullopt, 0});
-    if (!take.g) continue;
-    const double dry_or_kept = wet ? shares.largest : 1; // once it is wet, in proportion
-    const double wanted = *take.g * (pigment ? dry_or_kept : shares.share);
+    const auto planned = grams_planned(batch, take);
+    if (pigment && !planned && there <= 0) out.push_back({card, std::nullopt, 0});
+    if (!planned) continue;
+    const double dry_or_kept = wet && take.g ? shares.largest : 1; // once it is wet, in proportion
+    const double wanted = *planned * (pigment ? dry_or_kept : shares.share);
     const ToCome one{card, wanted - there, there};
     const bool counted =
         is_liquid(card->kind()) && drops_to_come(one, measures_in(batch, *card)) == 0;

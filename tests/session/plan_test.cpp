@@ -111,6 +111,23 @@ TEST_CASE("pigments of a blend of which nobody said how much are asked for by na
   CHECK(asked(w) == "");
 }
 
+TEST_CASE("pigments of a blend in parts are asked for as one of it would have them") {
+  make::Writer w = opened();
+  w.put("b", LaidOut{make::pigment("white", 4, 15)});
+  w.put("b", Planned{0, "", {{"blue", {}, 3}, {"red", {}, 1}, {"white", {}, 1}}});
+  CHECK(asked(w) == "blue; red; white; ");
+  w.put("b", Added{"blue", Unit::g, 3.5, ""});
+  CHECK(asked(w) == "red 1.17; white 1.17; ");
+  w.put("b", Added{"red", Unit::g, 1.15, ""});
+  CHECK(asked(w) == "white 1.17; "); // a twentieth less is all of it
+  w.put("b", Added{"white", Unit::g, 2, ""});
+  CHECK(asked(w) == "blue 2.50 more; red 0.85 more; ");
+  w.put("b", Added{"gum", Unit::g, 4, ""});
+  CHECK(asked(w) == "blue 2.50 more; red 0.85 more; ");
+  w.put("b", Felt{Feel::right});
+  CHECK(asked(w) == "");
+}
+
 TEST_CASE("of two plans the last counts; one that was withdrawn does not") {
   make::Writer w = opened();
   w.put("b", of_both());
@@ -161,6 +178,7 @@ TEST_CASE("a plan that cannot be read says what is wrong with it") {
   CHECK(fault(R"("takes":[{"g":2}])") == words::Error{Say::field_missing, {"of", ""}});
   CHECK(fault(R"("takes":[{"of":"x","g":-1}])").what == Say::field_out_of_range);
   CHECK(fault(R"("takes":[{"of":"x","g":5001}])").what == Say::field_out_of_range);
+  CHECK(fault(R"("takes":[{"of":"x","parts":1001}])").what == Say::field_out_of_range);
 }
 
 }

@@ -135,7 +135,7 @@ def takes(v):
     if not isinstance(v, list) or not all(isinstance(each, dict) for each in v):
         raise Damaged("takes")
     for each in v:
-        read(each, {"of": text(), "g": number(0, 5000, False)})
+        read(each, {"of": text(), "g": number(0, 5000, False), "parts": number(0, 1000, False)})
 
 
 def off_the_shelf(v):
@@ -189,7 +189,7 @@ KINDS = {
                "currency": text(False), "lot": text(False), "on": text(False)},
     "stock_weighed": {"of": text(), "g": number(0, 100000), "tare_g": number(0, 100000, False)},
     "making": {"step": word("gum", "steep", "strain", "sweeten", "preserve", "jar", "thinned",
-                            "thickened", "dried", "given_up"), "of": text()},
+                            "thickened", "dried", "given_up", "dose"), "of": text()},
     "opened": {"name": text(), "again_of": text(False)},
     "planned": {"pans": whole(1, 1000, False), "takes": (takes, False),
                 "recipe": text(False)},
@@ -265,8 +265,9 @@ def check_fields(line):
             read(line, {"per_with": text()})
     if kind == "making":
         done_to_jar = {"g": number(0, 100000), "had_g": number(0, 100000)}
+        dose = {"drops": number(0, 10000, False), "g": number(0, 100000, False)}
         more = {"gum": {"by": text(False), "parts": (parts, True), "spoons": number(0, 1000, False)},
-                "preserve": {"drops": number(0, 10000, False), "g": number(0, 100000, False)},
+                "preserve": dose, "dose": dose,
                 "thinned": done_to_jar, "thickened": done_to_jar, "dried": done_to_jar}
         read(line, {**more.get(line["step"], {}), "takes": (off_the_shelf, False)})
         if line["step"] == "gum" and line.get("spoons", 0) > 0:
