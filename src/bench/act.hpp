@@ -69,7 +69,9 @@ words::Result<double> set_on_jar(Bench& bench, const PadId& target, double value
 void act_on_jars(Bench& bench, ShelfPad pad, const Now& now, Effects& effects);
 void open_jars(Bench& bench, const Now& now);
 
-// Of binder that is made, and of its jar.
+// Of binder that is made, and of its jar. The fault is that of what no making has so much, or so
+// little, of.
+std::optional<words::Error> fault_of_making(const Bench& bench, const PadId& target, double value);
 words::Result<double> set_on_binder(Bench& bench, const PadId& target, double value, const Now& now,
                                     Effects& effects);
 void act_on_strength(Bench& bench, BinderPad pad, const Now& now, Effects& effects);

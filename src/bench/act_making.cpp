@@ -23,11 +23,11 @@ using Say = words::BenchSay;
 
 constexpr double most_gum_g = 2000, most_spoons = 200, most_dose = 1000, most_jar_g = 5000;
 
-words::Result<double> within(double value, double least, double most) {
-  if (value >= least && value <= most) return value;
-  return words::failure(
+std::optional<words::Error> outside(double value, double least, double most) {
+  if (value >= least && value <= most) return std::nullopt;
+  return words::Error{
       Say::fact_out_of_range,
-      {words::Number(least, least > 0 && least < 1 ? 2 : 0), words::Number(most, 0)});
+      {words::Number(least, least > 0 && least < 1 ? 2 : 0), words::Number(most, 0)}};
 }
 
 // In whole spoons, or fives of g.
@@ -81,6 +81,17 @@ Making gum_goes_in(const Bench& bench, const paint::Recipe& parts, std::string j
   return m;
 }
 
+// What is to go in, until its step is ticked: the gum steeps for a day.
+void keep_dose(Bench& bench, const Now& now, Effects& effects) {
+  const session::BinderMaking* making = making_in_hand(bench);
+  if (!making || session::begun(*making, MakingStep::preserve)) return;
+  Making m{MakingStep::dose, bench.binder.of};
+  (bench.binder.dose_in_g ? m.g : m.drops) = bench.binder.dose;
+  if (m.g == making->dose_g && m.drops == making->dose_drops) return;
+  record(bench, "", std::move(m), now, effects);
+  restock(bench);
+}
+
 void begin_making(Bench& bench, MakingStep step, const Now& now, Effects& effects) {
   if (step != MakingStep::gum_in) return say_error(bench, {Say::making_gum_first, {}}, now);
   const auto parts = to_put_in(bench);
@@ -89,6 +100,7 @@ void begin_making(Bench& bench, MakingStep step, const Now& now, Effects& effect
   record(bench, "", gum_goes_in(bench, *parts, jar), now, effects);
   restock(bench);
   bench.binder.of = jar;
+  keep_dose(bench, now, effects);
 }
 
 std::vector<Making::Take> sweet_of(const Bench& bench, const paint::Recipe& parts) {
@@ -132,6 +144,7 @@ void take_back_step(Bench& bench, const Now& now, Effects& effects) {
   const Making plan = making->plan;
   record(bench, "", session::Withdrawn{last.line}, now, effects);
   restock(bench);
+  keep_dose(bench, now, effects);
   if (last.step != MakingStep::gum_in) return;
   bench.binder.of.clear();
   bench.binder.by = plan.start->by;
@@ -156,17 +169,13 @@ void turn_making(Bench& bench) {
   plan_making(bench, std::string(bench.binder.by));
 }
 
-// A supplier's dropper was never weighed: twenty drops to a g, as is usual.
-constexpr double a_drop_g = 0.05;
-
 session::Card jar_done(const Bench& bench, const session::BinderMaking& making, const Now& now) {
   session::Card card;
   card.id = bench.binder.of;
   card.name = name_of_jar(bench);
   card.lot = lot_of_jar(bench);
   paint::Recipe parts = making.plan.start->parts;
-  if (const auto* preserved = session::begun(making, MakingStep::preserve))
-    parts.other += preserved->g + preserved->drops * a_drop_g;
+  if (session::begun(making, MakingStep::preserve)) parts.other += grams_of(dose_of(bench));
   card.facts = session::LiquidCard{session::CardKind::binder, parts};
   card.made_on = words::date_of(words::day_number(now.wall_ms, now.utc_offset_min));
   card.keep_until = keep_until(bench, now);
@@ -206,7 +215,9 @@ void act_on_binder(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   case BinderPad::empty_bottle:
   case BinderPad::bottle: return open_number(bench, pad);
   case BinderPad::step: return begin_step(bench, pad.arg, now, effects);
-  case BinderPad::dose_in: state.dose_in_g = !state.dose_in_g; return;
+  case BinderPad::dose_in:
+    state.dose_in_g = !state.dose_in_g;
+    return keep_dose(bench, now, effects);
   case BinderPad::keep: state.preserved = !is_preserved(bench); return;
   case BinderPad::give_up: return give_up(bench, now, effects);
   case BinderPad::other: return turn_making(bench);
@@ -222,28 +233,26 @@ void act_on_binder(Bench& bench, const PadId& pad, const Now& now, Effects& effe
   }
 }
 
+std::optional<words::Error> fault_of_making(const Bench& bench, const PadId& target, double value) {
+  const bool spoons = bench.binder.spoons > 0;
+  if (target.kind == BinderPad::gum)
+    return outside(value, spoons ? 0.25 : 1, spoons ? most_spoons : most_gum_g);
+  if (target.kind == BinderPad::dose) return outside(value, 0, most_dose);
+  if (target.kind == BinderPad::jar_holds) return outside(value, 1, most_jar_g);
+  return std::nullopt;
+}
+
 words::Result<double> set_on_binder(Bench& bench, const PadId& target, double value, const Now& now,
                                     Effects& effects) {
   BinderState& state = bench.binder;
   const auto own = target.kind.as<BinderPad>();
-  if (own == BinderPad::gum) {
-    const bool spoons = state.spoons > 0;
-    const auto fits = within(value, spoons ? 0.25 : 1, spoons ? most_spoons : most_gum_g);
-    if (fits) (spoons ? state.spoons : state.gum_g) = value;
-    return fits;
-  }
-  if (own == BinderPad::dose) {
-    const auto fits = within(value, 0, most_dose);
-    if (fits) state.dose = value;
-    if (fits) tick_with_dose(bench, now, effects);
-    return fits;
-  }
-  if (own == BinderPad::jar_holds) {
-    const auto fits = within(value, 1, most_jar_g);
-    if (fits) state.jar_g = value;
-    return fits;
-  }
-  return set_on_bottle(bench, target, value);
+  if (own == BinderPad::gum) return (state.spoons > 0 ? state.spoons : state.gum_g) = value;
+  if (own == BinderPad::jar_holds) return state.jar_g = value;
+  if (own != BinderPad::dose) return set_on_bottle(bench, target, value);
+  state.dose = value;
+  tick_with_dose(bench, now, effects);
+  keep_dose(bench, now, effects);
+  return value;
 }
 
 }

@@ -20,8 +20,6 @@
 #include "session/bytes.hpp"
 #include "words/bench_says.hpp"
 
-#include <cmath>
-
 namespace bench {
 
 namespace {
@@ -53,18 +51,9 @@ words::Result<double> correct_amount(Bench& bench, double value, const Now& now,
   return value;
 }
 
-// In the plan's own unit. Whole pans.
+// In the plan's own unit.
 words::Result<double> set_wanted(Bench& bench, double value) {
   if (!(value > 0)) return words::failure(words::BenchSay::nothing_wanted);
-  if (bench.plan.want == Want::pans && value != std::floor(value))
-    return words::failure(words::BenchSay::pans_not_whole,
-                          {words::Number(std::floor(value), 0), words::Number(std::ceil(value), 0),
-                           words::Number(value, 1)});
-  if (bench.plan.want == Want::pans && value > session::Planned::most_pans)
-    return words::failure(words::BenchSay::pans_too_many,
-                          {words::Number(value, 0), words::Number(session::Planned::most_pans, 0)});
-  if (const auto fits = paint::grams_weighed(value); !fits)
-    return tl::make_unexpected(fits.error());
   bench.plan.wanted = value;
   return value;
 }

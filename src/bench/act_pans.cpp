@@ -1,5 +1,6 @@
 #include "bench/act.hpp"
 #include "bench/choices.hpp"
+#include "bench/doubt.hpp"
 #include "bench/due.hpp"
 #include "bench/pads_pans.hpp"
 #include "bench/pads_shared.hpp"
@@ -40,13 +41,16 @@ void pour_one(Bench& bench, int number, const Now& now, Effects& effects) {
   if (pan && is_full(*pan)) return say_error(bench, {words::BenchSay::pans_no_more, {}}, now);
   if (pan && !takes_layer(batch, *pan, now.wall_ms))
     return say_error(bench, {words::BenchSay::pans_still_wet, {std::to_string(number)}}, now);
+  if (asks_what_is_left_out(bench, batch, now)) return;
   const auto card = pan ? std::optional(pan->card) : pan_card(bench);
   if (card) pour(bench, {number, number, card->id, std::nullopt}, now, effects);
   show_pan(bench, number);
 }
 
 void pour_all(Bench& bench, const Now& now, Effects& effects) {
-  for (const session::Poured& poured : pours_for_all(bench, now)) pour(bench, poured, now, effects);
+  const auto pours = pours_for_all(bench, now);
+  if (!pours.empty() && asks_what_is_left_out(bench, *bench.pans.folded, now)) return;
+  for (const session::Poured& poured : pours) pour(bench, poured, now, effects);
   bench.pans.pan = 0;
 }
 

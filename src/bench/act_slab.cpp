@@ -1,5 +1,6 @@
 #include "bench/act.hpp"
 #include "bench/corrections.hpp"
+#include "bench/doubt.hpp"
 #include "bench/materials.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
@@ -140,6 +141,7 @@ void ask_how_found(Bench& bench, const Now& now) {
 namespace {
 
 void close_batch(Bench& bench, const Now& now, Effects& effects) {
+  if (asks_what_is_left_out(bench, *bench.folded, now)) return;
   record_at_slab(bench, session::Closed{}, now, effects);
   bench.screen = Screen::book;
   bench.book.page = BatchPage{std::exchange(bench.batch, ""), {}};

@@ -95,7 +95,7 @@ struct NotKept { // the tablet, after keep_tablet
 struct Spoken { // after Effects.speak, and at the start
   words::Language language;
 };
-struct Leaving {}; // the window is being closed
+struct Leaving {}; // the window is being closed; see leaving.hpp
 struct Study {};   // after Effects.study: look through a little more of what is to be learnt from
 struct LearnWanted {
   std::string problem;  // bytes for paint::learn_bytes, off this thread
@@ -295,6 +295,7 @@ struct Bench {
   Screen screen = Screen::plan;    // a window begins on Today, a script on Plan
   Panel panel;                     // of Slab
   std::int64_t asked_since = 0;    // last line, order stamp, after which "found" was asked
+  std::string asked_left_out;      // batch of whose pigment that is not in it was asked
   TapAmount amount;
   std::string dropper; // chosen for the next drops; empty: see tool_for
   std::optional<NumberEntry> number;

@@ -1,19 +1,23 @@
 #include "bench/doubt.hpp"
 
+#include "bench/act.hpp"
 #include "bench/advice_parts.hpp"
 #include "bench/card_dropper.hpp"
 #include "bench/choices.hpp"
 #include "bench/corrections.hpp"
+#include "bench/making.hpp"
 #include "bench/materials.hpp"
 #include "bench/pans.hpp"
 #include "bench/planning.hpp"
 #include "bench/stock.hpp"
 #include "paint/slip.hpp"
 #include "session/amounts.hpp"
+#include "session/plan.hpp"
 #include "words/bench_says.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace bench {
 
@@ -150,12 +154,13 @@ std::optional<words::Error> past_the_plan(const session::Batch& batch, const ses
     if (total.card.id == card.id) before += total.grams.value;
   const double there = before + g - was_g;
   for (const session::Planned::Take& take : batch.plan->of.takes) {
-    if (take.of != card.id || !take.g) continue;
-    const bool was_there = was_g <= 0 && before >= nearly_all * *take.g;
-    if (there > (was_there ? again : times) * *take.g)
+    const auto planned = session::grams_planned(batch, take);
+    if (take.of != card.id || !planned) continue;
+    const bool was_there = was_g <= 0 && before >= nearly_all * *planned;
+    if (there > (was_there ? again : times) * *planned)
       return words::Error{
           was_there ? words::BenchSay::past_what_counts : words::BenchSay::past_the_plan,
-          {words::Number(was_there ? before : *take.g, 1), words::Number(there, 1)}};
+          {words::Number(was_there ? before : *planned, 1), words::Number(there, 1)}};
   }
   return std::nullopt;
 }
@@ -274,6 +279,45 @@ std::optional<words::Error> doubt_about_left(const Bench& bench, const session::
   return words::Error{
       words::BenchSay::left_doubted,
       {words::Number(std::max(0.0, left->g), 1), words::Number(g, g > 0 && g < least_g ? 3 : 1)}};
+}
+
+std::optional<words::Error> doubt_about_jar(const Bench& bench, double g) {
+  constexpr double of_scale = 0.05;
+  const auto parts = to_put_in(bench);
+  if (!parts) return std::nullopt;
+  const double went_in = paint::sum_of(*parts) + grams_of(dose_of(bench));
+  if (g <= (1 + of_scale) * went_in) return std::nullopt;
+  return words::Error{words::BenchSay::jar_holds_more,
+                      {words::Number(went_in, 0), words::Number(g, 0)}};
+}
+
+std::optional<words::Error> doubt_about_dose(const Bench& bench, double amount) {
+  constexpr double most_share = 0.1; // own choice: suppliers say a few drops, or 1 to 2 %
+  const auto parts = to_put_in(bench);
+  const double g = grams_of({amount, bench.binder.dose_in_g});
+  if (!parts || g <= most_share * paint::sum_of(*parts)) return std::nullopt;
+  return words::Error{words::BenchSay::dose_doubted,
+                      {words::Number(g, 1), words::Number(paint::sum_of(*parts), 0)}};
+}
+
+std::optional<words::Error> doubt_about_left_out(const session::Batch& batch) {
+  if (!batch.plan || batch.newer || !batch.pans.empty()) return std::nullopt;
+  std::string names;
+  for (const session::Planned::Take& take : batch.plan->of.takes) {
+    const auto card = batch.cards.find(take.of);
+    if (card == batch.cards.end() || card->second.kind() != session::CardKind::pigment) continue;
+    if (session::grams_in(batch, take.of) > 0) continue;
+    names += (names.empty() ? "" : ", ") + card->second.name;
+  }
+  if (names.empty()) return std::nullopt;
+  return words::Error{words::BenchSay::pigment_left_out, {std::move(names)}};
+}
+
+bool asks_what_is_left_out(Bench& bench, const session::Batch& batch, const Now& now) {
+  auto doubt = doubt_about_left_out(batch);
+  if (!doubt || std::exchange(bench.asked_left_out, batch.id) == batch.id) return false;
+  say_error(bench, *std::move(doubt), now);
+  return true;
 }
 
 }

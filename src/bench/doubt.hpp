@@ -45,6 +45,17 @@ std::optional<words::Error> doubt_about_so_much(const session::Card& card, doubl
 std::optional<words::Error> doubt_about_pan(const session::Batch& batch, int number, double g,
                                             const session::Entry* line);
 
+// Binder that is made: more in its jar than went in, or so many drops or g of a preservative that
+// it would be a tenth of it.
+std::optional<words::Error> doubt_about_jar(const Bench& bench, double g);
+std::optional<words::Error> doubt_about_dose(const Bench& bench, double amount);
+
+// A pigment of the plan that was never weighed, before the first of the paint is poured or the
+// batch is closed.
+std::optional<words::Error> doubt_about_left_out(const session::Batch& batch);
+// Asks that, once for a batch: the same tap once more says that it is meant so. True: it was asked.
+bool asks_what_is_left_out(Bench& bench, const session::Batch& batch, const Now& now);
+
 // More than lies there; of an earlier line, which is corrected, more than ever went in.
 std::optional<words::Error> fault_of_spilt(const session::Batch& batch, const session::Lost& lost,
                                            bool earlier);

@@ -76,7 +76,11 @@ void plan_making(Bench& bench, const std::string& by) {
 void show_making(Bench& bench, const std::string& of) {
   bench.binder = {};
   bench.binder.of = of;
-  if (const auto* making = making_in_hand(bench)) bench.binder.by = making->plan.start->by;
+  const auto* making = making_in_hand(bench);
+  if (!making) return;
+  bench.binder.by = making->plan.start->by;
+  bench.binder.dose_in_g = making->dose_g > 0;
+  bench.binder.dose = bench.binder.dose_in_g ? making->dose_g : making->dose_drops;
 }
 
 void open_making(Bench& bench, const std::string& by) {
@@ -173,6 +177,11 @@ Dose dose_of(const Bench& bench) {
   const auto* step = making ? session::begun(*making, session::MakingStep::preserve) : nullptr;
   if (!step) return {bench.binder.dose, bench.binder.dose_in_g};
   return step->g > 0 ? Dose{step->g, true} : Dose{step->drops, false};
+}
+
+double grams_of(const Dose& dose) {
+  constexpr double a_drop_g = 0.05; // a supplier's dropper was never weighed: as is usual
+  return dose.in_g ? dose.amount : dose.amount * a_drop_g;
 }
 
 bool is_preserved(const Bench& bench) {

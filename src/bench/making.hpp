@@ -51,6 +51,7 @@ struct Dose {
   bool in_g = false; // else drops
 };
 Dose dose_of(const Bench& bench); // of the preservative: as its step has it, else as it is to be
+double grams_of(const Dose& dose);
 std::string keep_until(const Bench& bench, const Now& now);
 
 // Rings once when the step that runs has had its time.

@@ -304,6 +304,28 @@ RecipeCard recipe_from(const session::Batch& batch) {
   return recipe;
 }
 
+// The plan's liquids are those of the batch made again, or of the recipe that it was filled from.
+bool takes_as_made(const PlanState& plan) {
+  return plan.as_made && plan.as_made->blend == plan.blend && plan.as_made->binder == plan.binder;
+}
+
+// A recipe of the shelf that says the same as the plan's, by another name only where that was not
+// typed; null: none.
+const Card* kept_alike(const Bench& bench, const std::string& name, const RecipeCard& recipe) {
+  const PlanState& plan = bench.plan;
+  for (const Card* card : shelf_of(bench, CardKind::recipe)) {
+    const RecipeCard& kept = *recipe_on(*card);
+    const bool filled_from =
+        card->id == plan.recipe && takes_as_made(plan) && plan.as_made->by_recipe;
+    const bool same_liquids = kept.liquids == recipe.liquids && kept.per_g == recipe.per_g &&
+                              kept.per_spoons == recipe.per_spoons;
+    if (kept.pigments == recipe.pigments && (filled_from || same_liquids) &&
+        (card->name == name || !plan.name_typed))
+      return card;
+  }
+  return nullptr;
+}
+
 std::string keep(Bench& bench, std::string name, RecipeCard recipe, const Now& now,
                  Effects& effects) {
   Card card;
@@ -334,14 +356,20 @@ void keep_recipe_of_plan(Bench& bench, const Now& now, Effects& effects) {
   for (const BlendPart& part : plan.blend)
     recipe.pigments.push_back(
         {part.card, part.in, part.parts, part.in == SaidIn::spoons ? part.with : ""});
-  if (plan.as_made && plan.as_made->blend == plan.blend && plan.as_made->binder == plan.binder) {
+  if (takes_as_made(plan)) {
     recipe.per_g = per_g;
     recipe.liquids.push_back({plan.binder, SaidIn::g, round_said(per_g * plan.as_made->binder_g)});
     for (const auto& [card, g] : plan.as_made->extras)
       recipe.liquids.push_back({card, SaidIn::g, round_said(per_g * g)});
+  } else if (shelf_card(bench, plan.binder)) {
+    recipe.liquids.push_back({plan.binder, SaidIn::parts, 0}); // as much as it wants
   }
-  plan.recipe = keep(bench, plan.name.empty() ? name_of_blend(bench) : plan.name, std::move(recipe),
-                     now, effects);
+  const std::string name = plan.name.empty() ? name_of_blend(bench) : plan.name;
+  if (const Card* kept = kept_alike(bench, name, recipe)) {
+    plan.recipe = kept->id;
+    return say_error(bench, {words::BenchSay::recipe_there, {kept->name}}, now);
+  }
+  plan.recipe = keep(bench, name, std::move(recipe), now, effects);
 }
 
 }

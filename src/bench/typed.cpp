@@ -1,10 +1,12 @@
 #include "bench/typed.hpp"
 
+#include "bench/act.hpp"
 #include "bench/card_facts.hpp"
 #include "bench/choices.hpp"
 #include "bench/corrections.hpp"
 #include "bench/doubt.hpp"
 #include "bench/materials.hpp"
+#include "bench/pads_binder.hpp"
 #include "bench/pads_choice.hpp"
 #include "bench/pads_more.hpp"
 #include "bench/pads_pans.hpp"
@@ -17,6 +19,7 @@
 #include "words/bench_says.hpp"
 #include "words/lists.hpp"
 
+#include <cmath>
 #include <utility>
 
 namespace bench {
@@ -82,15 +85,36 @@ Fault more_than_a_pan_holds(const Typed& typed) {
   return fault_of_pour(*batch, typed.bench.pans.pan, typed.value);
 }
 
+bool plans_pans(const Typed& typed) {
+  return typed.target.kind == PlanPad::weigh && typed.bench.plan.want == Want::pans;
+}
+
 // Beyond what any scale of such a bench shows.
 Fault more_than_is_weighed(const Typed& typed) {
   const auto* event = says<session::Added>(typed);
-  const bool grams = event ? event->unit == session::Unit::g
-                           : says<session::PanWeighed>(typed) || says<session::Weighed>(typed) ||
-                                 typed.target.kind == PlanPad::weigh;
+  const bool wanted = typed.target.kind == PlanPad::weigh && !plans_pans(typed);
+  const bool grams =
+      event ? event->unit == session::Unit::g
+            : says<session::PanWeighed>(typed) || says<session::Weighed>(typed) || wanted;
   if (!grams) return std::nullopt;
   const auto fits = paint::grams_weighed(typed.value);
   return fits ? std::nullopt : Fault(fits.error());
+}
+
+Fault no_such_pans(const Typed& typed) {
+  if (!plans_pans(typed)) return std::nullopt;
+  const double pans = typed.value;
+  if (pans != std::floor(pans))
+    return words::Error{Say::pans_not_whole,
+                        {words::Number(std::floor(pans), 0), words::Number(std::ceil(pans), 0),
+                         words::Number(pans, 1)}};
+  if (pans <= session::Planned::most_pans) return std::nullopt;
+  return words::Error{Say::pans_too_many,
+                      {words::Number(pans, 0), words::Number(session::Planned::most_pans, 0)}};
+}
+
+Fault beyond_a_making(const Typed& typed) {
+  return fault_of_making(typed.bench, typed.target, typed.value);
 }
 
 // ---- what is not plausible
@@ -150,12 +174,20 @@ Fault of_a_dropper(const Typed& typed) {
                                                          : std::nullopt;
 }
 
+Fault of_a_making(const Typed& typed) {
+  if (typed.target.kind == BinderPad::jar_holds) return doubt_about_jar(typed.bench, typed.value);
+  if (typed.target.kind == BinderPad::dose) return doubt_about_dose(typed.bench, typed.value);
+  return std::nullopt;
+}
+
 using Check = Fault (*)(const Typed&);
-constexpr Check cannot_be[] = {taken_back, nothing, more_than_is_weighed, more_than_lies_there,
-                               more_than_a_pan_holds};
+constexpr Check cannot_be[] = {taken_back,           nothing,      more_than_is_weighed,
+                               more_than_lies_there, no_such_pans, more_than_a_pan_holds,
+                               beyond_a_making};
 // A slip would be in every drop of a dropper, in all that is planned of a jar, in all that is said
 // of a batch: the same once more says that it is none.
-constexpr Check not_plausible[] = {added, pan_weighed, planned_size, of_a_jar, of_a_dropper};
+constexpr Check not_plausible[] = {added,    pan_weighed,  planned_size,
+                                   of_a_jar, of_a_dropper, of_a_making};
 
 template <std::size_t n>
 Fault first_of(const Check (&checks)[n], const Typed& typed) {

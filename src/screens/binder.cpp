@@ -162,7 +162,8 @@ std::string how_words(const BinderView& v, const BinderView::Step& step, int utc
   case MakingStep::thinned:
   case MakingStep::thickened:
   case MakingStep::dried:
-  case MakingStep::given_up: break; // are no steps of it
+  case MakingStep::given_up:
+  case MakingStep::dose: break; // are no steps of it
   }
   return "";
 }
@@ -362,7 +363,8 @@ std::string step_words(MakingStep step, bool honey) {
   case MakingStep::thinned:
   case MakingStep::thickened:
   case MakingStep::dried:
-  case MakingStep::given_up: break; // are no steps of it
+  case MakingStep::given_up:
+  case MakingStep::dose: break; // are no steps of it
   }
   return "";
 }

@@ -215,8 +215,9 @@ void draw_number(Sheet& sheet, const bench::NumberView& number) {
   const Rect left{head.x + 2, head.y, head.w * share - 2, head.h};
   // What is wrong with it takes the place of the question, which has been read by then.
   const std::string words = number.error ? words::message(*number.error) : asked(number);
-  labels(sheet, left, plain(t), {{words, {cap::body, !number.error, cap::body}, false, 4}},
-         Anchor::left);
+  const Label asks{words, {cap::body, true, cap::body}, false, 4},
+      fault{words, {cap::body, false, cap::small}, false, 4};
+  labels(sheet, left, plain(t), {number.error ? fault : asks}, Anchor::left);
   typed(sheet, {head.x + head.w * share, head.y, head.w * (1 - share), head.h}, number.text);
   for (const bench::Pad& at : sheet.view.layout.pads) key(sheet, at);
 }

@@ -166,7 +166,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   if (ahead) out.push_back({say(Say::another_clock_ahead), Tone::plain});
   add_left_out(out, slab.warnings);
   if (const std::string notice = notice_words(slab.notice); !notice.empty())
-    out.push_back({notice, Tone::plain});
+    out.push_back({notice, Tone::plain, 4});
   const auto to_come = not_yet_said(slab);
   if (weigh_out && may_be_all(slab))
     out.push_back({say(Say::if_that_is_all, {advice_words(slab.advice)}), Tone::plain, 2});

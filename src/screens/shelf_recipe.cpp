@@ -24,6 +24,7 @@ std::string said_words(const RecipeView::Part& line) {
   switch (line.in) {
   case SaidIn::g: return say(words::PaintSay::amount_grams, {grams_number(line.amount)});
   case SaidIn::parts:
+    if (line.amount <= 0) return say(Say::recipe_as_wanted);
     return line.amount == 1 ? say(Say::recipe_part)
                             : say(Say::recipe_parts, {words::number(line.amount, 2)});
   case SaidIn::drops:
@@ -64,6 +65,9 @@ void line_of_recipe(Sheet& sheet, const Rect& r, const RecipeView::Part& line) {
 
 std::string basis_words(const RecipeView& recipe) {
   if (recipe.liquids.empty()) return say(Say::recipe_no_liquids);
+  if (std::all_of(recipe.liquids.begin(), recipe.liquids.end(),
+                  [](const RecipeView::Part& line) { return line.amount <= 0; }))
+    return say(Say::recipe_wanted_how);
   if (recipe.per_g > 0) return say(Say::recipe_to_grams, {grams_number(recipe.per_g)});
   return recipe.per ? say(Say::recipe_to_spoons, {scoops_words({*recipe.per})})
                     : say(Say::recipe_to_all);

@@ -64,7 +64,8 @@ inline constexpr words::EnumTable<MakingStep, Named> making_steps{
      {MakingStep::thinned, {"thinned"}},
      {MakingStep::thickened, {"thickened"}},
      {MakingStep::dried, {"dried"}},
-     {MakingStep::given_up, {"given_up"}}}};
+     {MakingStep::given_up, {"given_up"}},
+     {MakingStep::dose, {"dose"}}}};
 inline constexpr words::EnumTable<Specks, Worded> specks{
     {{Specks::many, {"many", Say::specks_many}},
      {Specks::few, {"few", Say::specks_few}},

@@ -55,6 +55,13 @@ void begin_step(Shelf& shelf, const MakingLine& line) {
   take(shelf, line);
 }
 
+void say_dose(Shelf& shelf, const Making& says) {
+  const auto making = shelf.makings.find(says.of);
+  if (making == shelf.makings.end()) return;
+  making->second.dose_g = says.g;
+  making->second.dose_drops = says.drops;
+}
+
 }
 
 double usual_minutes(MakingStep step) {
@@ -68,7 +75,8 @@ double usual_minutes(MakingStep step) {
   case MakingStep::thinned:
   case MakingStep::thickened:
   case MakingStep::dried:
-  case MakingStep::given_up: return 0;
+  case MakingStep::given_up:
+  case MakingStep::dose: return 0;
   }
   return 0;
 }
@@ -116,6 +124,7 @@ void take_step(Shelf& shelf, const MakingLine& line) {
     if (making != shelf.makings.end()) making->second.given_up = true;
     return;
   }
+  case MakingStep::dose: return say_dose(shelf, line.says);
   case MakingStep::gum_in:
   case MakingStep::steep:
   case MakingStep::strain:

@@ -16,8 +16,9 @@ struct BinderMaking {
     Ref line;
     double g = 0, drops = 0; // of a preservative
   };
-  Making plan;             // as the gum went in
-  std::vector<Step> steps; // in the order in which they began, the gum first
+  Making plan;                       // as the gum went in
+  std::vector<Step> steps;           // in the order in which they began, the gum first
+  double dose_g = 0, dose_drops = 0; // of a preservative, said last before it went in
   bool given_up = false;
 };
 using Makings = std::map<std::string, BinderMaking>; // by the card of the jar

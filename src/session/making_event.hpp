@@ -20,8 +20,9 @@ enum class MakingStep {
   into_jar,
   thinned, // of a jar that was made: water came to it
   thickened,
-  dried,   // water has left it
-  given_up // thrown away before it was done
+  dried,    // water has left it
+  given_up, // thrown away before it was done
+  dose      // of a preservative that is to go in: no step, said before that one begins
 };
 
 // A step of making a binder began, which ends the step before; or something was done to a jar of it
@@ -43,8 +44,8 @@ struct Making {
   MakingStep step = MakingStep::gum_in;
   std::string of;               // card of the jar that it becomes, by which the making is known
   Immutable<Start> start = {};  // gum_in
-  double drops = 0;             // preserve
-  double g = 0;                 // preserve; thinned and thickened: put in; dried: gone
+  double drops = 0;             // preserve, dose
+  double g = 0;                 // preserve, dose; thinned and thickened: put in; dried: gone
   double had_g = 0;             // in the jar before it was thinned, thickened or dry
   std::vector<Take> takes = {}; // off the shelf
   bool operator==(const Making&) const = default;

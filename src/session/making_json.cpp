@@ -23,6 +23,7 @@ void read_amounts(Making& m, Fields& f) {
   switch (m.step) {
   case MakingStep::gum_in: m.start = read_start(f); return;
   case MakingStep::preserve:
+  case MakingStep::dose:
     m.drops = f.number_or("drops", 0, most::drops, 0);
     m.g = f.number_or("g", 0, most::gross_g, 0);
     return;

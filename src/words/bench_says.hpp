@@ -44,6 +44,9 @@ enum class BenchSay {
   past_the_plan,       // g: 0 planned, 1 with what was typed
   past_what_counts,    // 0: g that are counted, 1: with this
   so_many_portions,    // 0: over the slab
+  pigment_left_out,    // 0: names
+  jar_holds_more,      // g: 0 that went in, 1 typed
+  dose_doubted,        // g: 0 of preservative, 1 of binder
   pan_heavier,         // g: 0 before, 1 now
   pan_lighter,         // g: 0 of powder in it, 1 typed
   spilt_more,          // g: 0 there, 1 typed
@@ -58,6 +61,7 @@ enum class BenchSay {
   not_on_shelf,
   paint_not_planned,
   recipe_empty,
+  recipe_there, // 0: name
   spoon_gone,
   nothing_left,
   blend_full,

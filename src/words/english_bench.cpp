@@ -65,6 +65,9 @@ std::string_view english(BenchSay id) {
     return "{0} g are counted already, with this it is {1} g. If so, enter it once more.";
   case Say::so_many_portions:
     return "So much is about {0} portions on the slab. If so, enter it once more.";
+  case Say::pigment_left_out: return "Tap once more to leave out what was planned: {0}.";
+  case Say::jar_holds_more: return "{0} g went in. If it holds {1} g, enter it again.";
+  case Say::dose_doubted: return "{0} g to {1} g of binder? If so, enter it again.";
   case Say::pan_lighter:
     return "Its powder alone weighs some {0} g. If it is {1} g, enter it once more.";
   case Say::spilt_more: return "Only {0} g are there now, so no {1} g were spilt.";
@@ -84,6 +87,7 @@ std::string_view english(BenchSay id) {
   case Say::paint_not_planned:
     return "{0} was in it too. Paint of another batch is not planned: it goes in on the slab.";
   case Say::recipe_empty: return "No pigment is in this batch yet: it makes no recipe.";
+  case Say::recipe_there: return "It is kept already, as {0}.";
   case Say::spoon_gone:
     return "{0}: the spoon it is said in is not on the shelf. Choose another spoon, or grams.";
   case Say::nothing_left:

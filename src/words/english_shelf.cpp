@@ -139,6 +139,8 @@ std::string_view english(ShelfSay id) {
   case Say::recipe_to_spoons: return "to {0} of powder";
   case Say::recipe_to_all: return "to all of the pigment";
   case Say::recipe_no_liquids: return "No binder is said: Plan asks for it.";
+  case Say::recipe_as_wanted: return "as it wants";
+  case Say::recipe_wanted_how: return "as much as Plan works out";
   case Say::recipe_more: return "and {0} more";
   case Say::recipe_kept_of: return "Kept from {0}.";
   case Say::recipe_of_notes: return "From old notes.";

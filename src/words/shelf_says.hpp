@@ -130,6 +130,8 @@ enum class ShelfSay {
   recipe_to_spoons, // 0: spoons
   recipe_to_all,
   recipe_no_liquids,
+  recipe_as_wanted,
+  recipe_wanted_how,
   recipe_more,    // 0: lines
   recipe_kept_of, // 0: batch
   recipe_of_notes,

@@ -68,6 +68,18 @@ void add_makings(std::vector<Case>& out, Bench b, Size mm, const std::string& on
                             {Step::into_jar, 49.6}});
   b.binder.jar_g = 362;
   keep("in its jar");
+  using words::BenchSay;
+  b.number = NumberEntry{
+      {BinderPad::jar_holds, ""},
+      "5000",
+      words::Error{BenchSay::jar_holds_more, {words::Number(1403, 0), words::Number(5000, 0)}}};
+  keep("more than its jar can hold");
+  b.number = NumberEntry{
+      {BinderPad::dose, ""},
+      "1000",
+      words::Error{BenchSay::dose_doubted, {words::Number(50, 1), words::Number(1402, 0)}}};
+  keep("a dose that is much");
+  b.number.reset();
   b.binder.by = "nobody's";
   b.makings.clear();
   keep("no recipe");

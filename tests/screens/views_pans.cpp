@@ -217,6 +217,9 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   said.undo.unsaved = 0;
   said.notice.error = words::Error{words::BenchSay::pans_still_wet, {"14"}};
   keep("a wet one tapped", b, said);
+  said.notice.error =
+      words::Error{words::BenchSay::pigment_left_out, {"Cerulean blue (chromium), Titanium white"}};
+  keep("a pigment left out", b, said);
   PansView tacky = some;
   tacky.next = {.kind = PansView::Next::barred, .barred_by = session::Became::sticky};
   tacky.all = 0;

@@ -3,6 +3,7 @@
 #include "bench/choices.hpp"
 #include "bench/pads_plan.hpp"
 #include "screens/views_slab.hpp"
+#include "words/bench_says.hpp"
 
 namespace views {
 
@@ -88,6 +89,10 @@ void add_recipes(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   b.own.insert(binder.id);
   b.shelf.push_back(binder);
   out.push_back({"plan, many binders" + on, mm, view(b, {})});
+  Bench kept = b;
+  kept.plan.blend.resize(1);
+  kept.notice.error = words::Error{words::BenchSay::recipe_there, {"Evening over the weir"}};
+  out.push_back({"plan, recipe kept already" + on, mm, view(kept, {})});
   b.plan.finding = Finding::pigment;
   out.push_back({"plan, another pigment" + on, mm, view(b, {})});
   b.plan.finding = Finding::nothing;
@@ -108,6 +113,10 @@ void add_recipes(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   many.from = session::RecipeFrom::old_notes;
   many.mine = true;
   keep("recipe of many", many);
+  session::RecipeCard wanted = spoken_recipe();
+  wanted.liquids = {{"gum_12_glycerin", session::SaidIn::parts, 0}};
+  wanted.per_g = 0;
+  keep("recipe whose binder is not measured", wanted);
   keep("recipe without binder", std::get<session::RecipeCard>(shelf_card(b, "r3")->facts));
   for (int i = 0; i < 3; ++i)
     b.index.made_by["r3"].insert({1795617120000 + i, "b" + std::to_string(i)});

@@ -66,6 +66,9 @@ void add_asked(std::vector<Case>& out, Bench b, Size mm, const std::string& on) 
 void add_weighings(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
   Bench b = with_a_jar(mm, hand);
   out.push_back({"slab, jar" + on, mm, view(b, {})});
+  out.push_back({"slab, jar without a pigment" + on, mm, view(b, {})});
+  std::get<SlabView>(out.back().view.screen).notice.error =
+      words::Error{words::BenchSay::pigment_left_out, {"Cerulean blue (chromium), Titanium white"}};
   const words::Error idle{words::SessionSay::bottle_uncounted, {words::Number(12.5, 1)}};
   b.folded->warnings = {{session::WarningKind::bottle_uncounted, {"c41e08d5", 12}, "", idle}};
   out.push_back({"slab, bottle that tells nothing" + on, mm, view(b, {})});

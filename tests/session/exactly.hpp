@@ -110,6 +110,7 @@ inline std::string told(const Batch& b) {
     for (const Planned::Take& take : b.plan->of.takes) {
       out.put(take.of);
       out.put(take.g.value_or(-1));
+      out.put(take.parts.value_or(-1));
     }
   }
   tell_lines(out, b);

@@ -167,6 +167,21 @@ TEST_CASE("what binder took counts beside what batches took, and only since the 
   CHECK(left_of(gum, stock, {})->g == Approx(170));
 }
 
+TEST_CASE("a dose that is said begins no step and ends none; the last that is said counts") {
+  Writer w;
+  w.put("", Making{Step::dose, "jar5", {}, 3}); // of a making that never began
+  w.put("", gum_in());
+  w.put("", Making{Step::steep, "jar5"});
+  w.put("", Making{Step::dose, "jar5", {}, 9});
+  const Ref slip = w.put("", Making{Step::dose, "jar5", {}, 0, 0.4});
+  const BinderMaking making = folded(w).makings.at("jar5");
+  CHECK(making.steps.size() == 2);
+  CHECK(making.dose_g == 0.4);
+  CHECK(making.dose_drops == 0);
+  w.put("", Withdrawn{slip});
+  CHECK(folded(w).makings.at("jar5").dose_drops == 9);
+}
+
 TEST_CASE("a binder without honey and glycerin is sweetened by nothing") {
   CHECK(steps_of({.gum = 1, .water = 2}).size() == 5);
   CHECK(steps_of({.gum = 1, .water = 2, .glycerin = 0.2}).size() == 6);
