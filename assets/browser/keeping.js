@@ -48,6 +48,7 @@ Slabside.keeping = {
     const keeping = Slabside.keeping;
     keeping.element('pack-said').textContent = '';
     keeping.show_version();
+    Slabside.copy.show();
     keeping.element('kept').showModal();
     keeping.say_how().catch((error) => console.warn(error));
   },
@@ -86,11 +87,12 @@ Slabside.keeping = {
     return pack.of(await store.names(), store.read);
   },
   pack: async function () {
-    const keeping = Slabside.keeping;
+    const keeping = Slabside.keeping, at = Date.now(), saved = Module.slabsideIsSaved();
     try {
       const packed = await keeping.packed();
       const file = new File([packed.blob], keeping.pack_name(), {type: 'application/zip'});
       await keeping.hand_on(file);
+      if (saved) Module.slabsideHandedOn(at);
       const lost = Slabside.memory.lost.size, lacks = lost > 0 ? [Slabside.say('pack_lacks', lost)] : [];
       keeping.tell(Slabside.say('pack_handed_on', packed.files, file.name), ...lacks);
     } catch (error) {

@@ -89,4 +89,5 @@ Module.slabsideShown = (shown) => {
   Slabside.speak(shown.language);
   Slabside.pads.show(shown);
   Slabside.keeping.show(shown);
+  Slabside.copy.note(shown);
 };

@@ -65,6 +65,11 @@ Slabside.store = {
     const keys = files.getAllKeys();
     keys.onsuccess = () => { outcome.value = keys.result; };
   }),
+  // [name, bytes] of each.
+  sizes: () => Slabside.store.during('readonly', (lines, files, outcome) => {
+    const names = files.getAllKeys(), all = files.getAll();
+    all.onsuccess = () => { outcome.value = names.result.map((name, i) => [name, all.result[i].bytes]); };
+  }),
   read: (name) => Slabside.store.during('readonly', (lines, files, outcome) => {
     const records = lines.getAll(Slabside.store.records_of(name));
     records.onsuccess = () => { outcome.value = Slabside.store.joined(records.result); };

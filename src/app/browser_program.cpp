@@ -59,6 +59,7 @@ std::optional<std::string> kept_tablet() {
 commands::Storage in_the_browser(std::function<void()> wake) {
   commands::Storage storage;
   storage.home = disk::open_browser_disk(wake);
+  storage.hands_on = true;
   storage.papers = commands::browser_paper_desk(wake);
   storage.pictures = commands::browser_picture_desk(std::move(wake));
   storage.tablet = kept_tablet;
@@ -125,6 +126,13 @@ struct Everything {
     call_again(now);
   }
 
+  void handed_on(std::int64_t at) {
+    const bench::Now now = commands::real_now();
+    runner.feed(bench::HandedOn{at}, now);
+    loop.process_input(window.wait(0), now);
+    call_again(now);
+  }
+
   // Nobody knows what is saved until the store says so.
   void store_emptied() {
     process_input(); // what was answered before is no news
@@ -175,6 +183,14 @@ extern "C" {
 // The page has put files into the store.
 EMSCRIPTEN_KEEPALIVE void slabside_look() {
   if (app::all) app::all->look();
+}
+
+// All that was tapped so far is in the store.
+EMSCRIPTEN_KEEPALIVE int slabside_is_saved() { return app::all && app::all->runner.unsaved() == 0; }
+
+// A pack was handed on, or a copy made, of all that was kept then: ms since 1970.
+EMSCRIPTEN_KEEPALIVE void slabside_handed_on(double at) {
+  if (app::all) app::all->handed_on(static_cast<std::int64_t>(at));
 }
 
 // Of browser_store.js: somebody has emptied the store, and all that was in it is there again.

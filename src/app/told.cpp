@@ -23,7 +23,7 @@ namespace app {
 
 namespace {
 
-using Json = nlohmann::json;
+using Json = nlohmann::ordered_json;
 using Say = words::AppSay;
 using screens::Anchor;
 using screens::Box;

@@ -95,6 +95,9 @@ struct NotKept { // the tablet, after keep_tablet
 struct Spoken { // after Effects.speak, and at the start
   words::Language language;
 };
+struct HandedOn {      // all that was kept by then lies elsewhere too
+  std::int64_t at = 0; // ms since 1970
+};
 struct Leaving {}; // the window is being closed; see leaving.hpp
 struct Study {};   // after Effects.study: look through a little more of what is to be learnt from
 struct LearnWanted {
@@ -106,10 +109,10 @@ struct Fitted {                      // the answer to Effects.learn
   bool to_tell = false;
 };
 
-using Input =
-    std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded, Arrived,
-                 Resized, NotKept, Spoken, ToldWritten, FriendsFound, PaperWritten, PaperNotShown,
-                 Leaving, Study, Fitted, Dropped, PicturesListed, ImageSeen, PhotoKept, SwatchRead>;
+using Input = std::variant<Pointer, Key, Text, Tap, Tick, Saved, SaveFailed, Reading, Loaded,
+                           Arrived, Resized, NotKept, Spoken, ToldWritten, FriendsFound,
+                           PaperWritten, PaperNotShown, HandedOn, Leaving, Study, Fitted, Dropped,
+                           PicturesListed, ImageSeen, PhotoKept, SwatchRead>;
 
 // ---- effects
 
@@ -301,6 +304,7 @@ struct Bench {
   std::optional<NumberEntry> number;
   bool locked = false; // the glass is being wiped
   Tablet tablet;
+  bool hands_on = false; // no folder carries on what is kept here: see here_alone.hpp
   words::Language spoken = words::Language::english;
   Touch touch;
   Keys keys;

@@ -1,5 +1,6 @@
 #include "bench/due.hpp"
 
+#include "bench/here_alone.hpp"
 #include "bench/stock.hpp"
 #include "words/calendar.hpp"
 #include "words/lists.hpp"
@@ -22,7 +23,8 @@ constexpr words::EnumTable<Due::What, Named> names{{{Due::What::on_slab, {"slab"
                                                     {Due::What::verdict, {"verdict"}},
                                                     {Due::What::use_up, {"use_up"}},
                                                     {Due::What::runs_low, {"low"}},
-                                                    {Due::What::making, {"making"}}}};
+                                                    {Due::What::making, {"making"}},
+                                                    {Due::What::hand_on, {"hand_on"}}}};
 
 bool lately(std::int64_t at, std::int64_t now_ms, std::int64_t lapse_ms) {
   return at > 0 && at <= now_ms && now_ms - at < lapse_ms;
@@ -127,9 +129,14 @@ std::optional<Due> made_further(const std::string& of, const session::BinderMaki
   return Due{of, Due::What::making, 0, session::ends_at(making)};
 }
 
+std::optional<Due> to_hand_on(std::optional<std::int64_t> here_alone_since, std::int64_t now_ms) {
+  if (!here_alone_since || now_ms - *here_alone_since < hand_on_ms) return std::nullopt;
+  return Due{"all", Due::What::hand_on, 0, *here_alone_since + hand_on_ms};
+}
+
 // What nobody has dealt with for so long does not stand before this week's work.
 bool is_old(const Due& due, std::int64_t now_ms) {
-  return !is_of_shelf(due) && now_ms - due.since >= asks_lapse_ms;
+  return !is_of_shelf(due) && due.what != Due::What::hand_on && now_ms - due.since >= asks_lapse_ms;
 }
 
 int place_of(const Due& due, std::int64_t now_ms) {
@@ -154,7 +161,8 @@ bool is_of_shelf(const Due& due) {
 
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
                      const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min,
-                     const session::Makings& makings) {
+                     const session::Makings& makings,
+                     std::optional<std::int64_t> here_alone_since) {
   std::vector<Due> out;
   const auto add = [&](const std::optional<Due>& one) {
     if (one) out.push_back(*one);
@@ -174,6 +182,7 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
     add(binder_runs_low(index, shelf, stock, card));
   }
   for (const auto& [of, making] : makings) add(made_further(of, making));
+  add(to_hand_on(here_alone_since, now_ms));
   std::sort(out.begin(), out.end(), [&](const Due& a, const Due& b) {
     const int place_a = place_of(a, now_ms), place_b = place_of(b, now_ms);
     return std::tie(place_a, a.since, a.of, a.what) < std::tie(place_b, b.since, b.of, b.what);
@@ -182,7 +191,8 @@ std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& s
 }
 
 std::vector<Due> due(const Bench& bench, const Now& now) {
-  return due(bench.index, bench.shelf, bench.stock, now.wall_ms, now.utc_offset_min, bench.makings);
+  return due(bench.index, bench.shelf, bench.stock, now.wall_ms, now.utc_offset_min, bench.makings,
+             here_alone_since(bench));
 }
 
 std::size_t due_now(const Bench& bench, const Now& now) {

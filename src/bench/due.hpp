@@ -18,8 +18,19 @@ inline constexpr std::int64_t at_slab_ms = 30 * 60'000;
 inline constexpr int use_up_days = 14;
 
 struct Due {
-  std::string of; // batch; of the shelf: card; of binder that is made: that of its jar
-  enum class What { on_slab, in_jar, next_layer, weigh_pan, verdict, use_up, runs_low, making };
+  std::string of; // batch; of the shelf: card; of binder that is made: that of its jar; to be
+                  // handed on: all
+  enum class What {
+    on_slab,
+    in_jar,
+    next_layer,
+    weigh_pan,
+    verdict,
+    use_up,
+    runs_low,
+    making,
+    hand_on
+  };
   What what = What::next_layer;
   int day = 0;            // of the verdict
   std::int64_t since = 0; // ms since 1970: from when it is due, perhaps to come; runs_low: 0
@@ -37,10 +48,11 @@ bool is_settled(const BookEntry& entry); // the last verdict that is asked for w
 // the rest. Poured paint waits until its last verdict was given, and asks_lapse_ms after the last
 // pour at least; paint that never was poured until it is poured, judged or put away, and binder
 // until its jar is filled or it is given up. Of binders of one name all that is left counts as one,
-// and the newest is named.
+// and the newest is named. What lies here alone waits until it is handed on, however long.
 std::vector<Due> due(const BookIndex& index, const std::vector<session::Card>& shelf,
                      const session::Stocks& stock, std::int64_t now_ms, int utc_offset_min,
-                     const session::Makings& makings = {});
+                     const session::Makings& makings = {},
+                     std::optional<std::int64_t> here_alone_since = {});
 std::vector<Due> due(const Bench& bench, const Now& now);
 // How many of them are not to come, and not so old that they stand last.
 std::size_t due_now(const Bench& bench, const Now& now);

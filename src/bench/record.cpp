@@ -45,13 +45,6 @@ std::int64_t stamp_in_batch(const Bench& bench, const std::string& batch, const 
   return std::max(now.wall_ms, (last < 0 ? last_ahead : last) + 1);
 }
 
-// These bear what the wall clock shows.
-bool tells_the_clock(const session::Event& event) {
-  return std::holds_alternative<session::Began>(event) ||
-         std::holds_alternative<session::ClockJumped>(event) ||
-         std::holds_alternative<session::Left>(event);
-}
-
 // The same of the shelf, so that of two words about a card the later one counts.
 std::int64_t stamp_on_shelf(const Bench& bench, const Now& now) {
   std::int64_t stamp = now.wall_ms;
@@ -113,6 +106,12 @@ struct ByHand {
     return false;
   }
 };
+}
+
+bool tells_the_clock(const session::Event& event) {
+  return std::holds_alternative<session::Began>(event) ||
+         std::holds_alternative<session::ClockJumped>(event) ||
+         std::holds_alternative<session::Left>(event);
 }
 
 bool by_hand(const session::Event& e) { return std::visit(ByHand{}, e); }

@@ -19,6 +19,8 @@ void lay_out_card(Bench& bench, const std::string& batch, const session::Card& c
 
 bool has_begun(const Bench& bench);
 
+bool tells_the_clock(const session::Event& event); // bears what the wall clock shows, and no more
+
 bool by_hand(const session::Event& event); // what a hand did, and can take back
 
 // Notes that somebody set the wall clock, once this session has begun: a minute or more against

@@ -327,6 +327,10 @@ struct Handle {
   void operator()(const ImageSeen& s) const { take_seen(bench, s); }
   void operator()(const PhotoKept& k) const { take_kept(bench, k, now, effects); }
   void operator()(const SwatchRead& r) const { take_read(bench, r, now, effects); }
+  void operator()(const HandedOn& h) const {
+    bench.tablet.handed_on = h.at;
+    effects.keep_tablet = true;
+  }
   void operator()(const Leaving&) const { say_goodbye(bench, now, effects); }
   void operator()(const Study&) const {} // see step
   void operator()(const Fitted& l) const { take_fit(bench, l, effects); }

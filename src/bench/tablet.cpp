@@ -50,6 +50,7 @@ std::string written(const Tablet& tablet) {
               {"materials", tablet.materials},
               {"photo_folder", tablet.photo_folder},
               {"label_line", tablet.label_line}};
+  if (tablet.handed_on > 0) all["handed_on"] = tablet.handed_on;
   if (tablet.language) all["language"] = words::tag_of(*tablet.language);
   return all.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
@@ -75,6 +76,8 @@ words::Result<Tablet> read_tablet(std::string_view text) {
     if (card.is_string()) tablet.materials.push_back(card.get<std::string>());
   tablet.photo_folder = text_of(all, "photo_folder");
   tablet.label_line = text_of(all, "label_line");
+  if (const Json at = all.value("handed_on", Json()); at.is_number_integer() && at > 0)
+    tablet.handed_on = at.get<std::int64_t>();
   return tablet;
 }
 

@@ -4,6 +4,7 @@
 #include "bench/layout.hpp"
 #include "words/error.hpp"
 
+#include <cstdint>
 #include <map>
 #include <string>
 #include <string_view>
@@ -22,6 +23,7 @@ struct Tablet {
   std::vector<std::string> materials;      // cards that shall lie on the slab's pads
   std::string photo_folder;                // that was looked into last; empty: none yet
   std::string label_line;                  // of the maker's own on labels; may be empty
+  std::int64_t handed_on = 0;              // ms since 1970: all that was kept by then; 0: nothing
   bool operator==(const Tablet&) const = default;
 };
 

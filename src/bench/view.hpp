@@ -234,9 +234,9 @@ struct TodayView {
     double left_mL = 0;                   // poured: in the jar
     double low_h = 0, high_h = 0;         // until the pans may take it; 0: now
     int open_days = 0;                    // since the last pour, where it lapses soon; else 0
-    int days = 0;                         // to the last day of what is to be used up
-    std::optional<double> left_g = {};    // of a card
-    double of_g = 0, takes_g = 0;         // how much there was, and what a batch takes
+    int days = 0; // to the last day of what is to be used up; since something lies here alone
+    std::optional<double> left_g = {}; // of a card
+    double of_g = 0, takes_g = 0;      // how much there was, and what a batch takes
     session::MakingStep step = session::MakingStep::gum_in; // of binder: that runs
     std::optional<session::MakingStep> next = {};           // that has not begun; absent: none
     bool honey = true;                                      // sweetens it; else glycerin

@@ -1,4 +1,5 @@
 #include "bench/choices.hpp"
+#include "bench/here_alone.hpp"
 #include "bench/making.hpp"
 #include "bench/pads_today.hpp"
 #include "bench/stock.hpp"
@@ -103,7 +104,9 @@ TodayView today_view(const Bench& bench, const Now& now) {
   for (const Due& one : waits_of_page(bench)) {
     TodayView::Wait wait{{TodayPad::due, name_of(one)}, one};
     wait.since = one.since;
-    if (one.what == Due::What::making)
+    if (one.what == Due::What::hand_on)
+      wait.days = static_cast<int>((now.wall_ms - one.since + hand_on_ms) / session::a_day_ms);
+    else if (one.what == Due::What::making)
       add_making(bench, one.of, now, wait);
     else if (!is_of_shelf(one))
       add_batch(bench, one, now, wait);

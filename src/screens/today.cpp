@@ -5,6 +5,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "screens/today_words.hpp"
 #include "words/pans_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/today_says.hpp"
@@ -27,71 +28,7 @@ constexpr Lettering big_bold{cap::head, true, cap::body};
 constexpr Lettering small{cap::small, false, cap::small};
 constexpr double symbol_mm = 9, chevron_mm = 4, fine_mm = 0.25, small_trail_mm = 0.7;
 
-// ---- the words of what waits
-
-std::string use_up_words(const TodayView::Wait& wait) {
-  if (wait.days > 1) return say(Say::use_within, {std::to_string(wait.days)});
-  if (wait.days == 1) return say(Say::use_within_one);
-  if (wait.days == 0) return say(Say::use_today);
-  return say(Say::use_past);
-}
-
-std::string low_words(const TodayView::Wait& wait) {
-  if (wait.left_g.value_or(0) <= 0) return say(Say::low_none);
-  return say(*wait.left_g >= wait.takes_g ? Say::low_one_more : Say::low_short);
-}
-
-std::string making_words(const TodayView::Wait& wait, std::int64_t now_ms, int offset_min) {
-  if (wait.due.since > now_ms) {
-    const bool today =
-        words::day_number(wait.due.since, offset_min) == words::day_number(now_ms, offset_min);
-    return say(Say::making_runs, {step_words(wait.step, wait.honey),
-                                  today ? words::time_of_day(wait.due.since, offset_min)
-                                        : words::date_and_time(wait.due.since, offset_min)});
-  }
-  if (!wait.next) return say(Say::making_done);
-  return say(wait.stood ? Say::making_late : Say::making_next,
-             {step_words(*wait.next, wait.honey)});
-}
-
-std::string layer_words(const TodayView::Wait& wait) {
-  return wait.open_days > 0 ? say(Say::layer_late, {std::to_string(wait.open_days)})
-                            : say(Say::layer);
-}
-
-// What was left in the jar: now, or how long until the pans can take it.
-std::string left_over_words(const TodayView::Wait& wait) {
-  const std::string mL = words::number(wait.left_mL, 1);
-  if (!(wait.high_h > 0)) return say(Say::left_over, {mL});
-  return say(Say::left_over_later, {mL, span_words(wait.low_h, wait.high_h)});
-}
-
-std::string verdict_words(const TodayView& today, const TodayView::Wait& wait) {
-  constexpr std::int64_t late_days = 10;
-  const std::int64_t days = (today.now_ms - wait.due.since) / session::a_day_ms;
-  if (days >= late_days) return say(Say::verdict_late, {std::to_string(days)});
-  return wait.due.day == 1 ? say(Say::verdict_one)
-                           : say(Say::verdict, {std::to_string(wait.due.day)});
-}
-
-std::string wait_words(const Sheet& sheet, const TodayView& today, const TodayView::Wait& wait) {
-  const int offset = sheet.view.utc_offset_min;
-  const std::string since = words::lately(wait.since, today.now_ms, offset);
-  switch (wait.due.what) {
-  case Due::What::on_slab: return say(Say::on_slab, {since});
-  case Due::What::in_jar:
-    return wait.left_mL > 0 ? left_over_words(wait) : say(Say::in_jar, {since});
-  case Due::What::next_layer: return layer_words(wait);
-  case Due::What::weigh_pan: return say(Say::weigh_pan, {std::to_string(wait.due.pan), since});
-  case Due::What::verdict: return verdict_words(today, wait);
-  case Due::What::use_up: return use_up_words(wait);
-  case Due::What::runs_low: return low_words(wait);
-  case Due::What::making: return making_words(wait, today.now_ms, offset);
-  }
-  return "";
-}
-
-// ---- and its picture
+// ---- the picture of what waits
 
 // The trail where it stopped, against the range, without words.
 void draw_small_trail(Sheet& sheet, const Rect& r, const bench::TrailView& trail) {
@@ -193,6 +130,7 @@ void draw_picture(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, cons
   case Due::What::use_up: return draw_use_up(sheet, r, wait, g);
   case Due::What::runs_low: return draw_stock(sheet, r, wait, g);
   case Due::What::making: return draw_jar(sheet, r, sheet.theme.binder, 0.5, g);
+  case Due::What::hand_on: return; // its words say it
   }
 }
 
@@ -211,6 +149,7 @@ Row row_of(const Rect& r, double picture) {
 
 // A jar is as wide as it is high; the rest of its place goes to the words.
 double picture_mm(const Rect& r, Due::What what) {
+  if (what == Due::What::hand_on) return 0;
   const bool jar = what == Due::What::in_jar || what == Due::What::making;
   return jar ? 15 : r.w * picture_share;
 }
@@ -223,9 +162,17 @@ Label name_label(const std::string& name, double width) {
   return {name, one ? big_bold : slab_bold, false, one ? 1 : 2};
 }
 
+// A box with a lid.
+void draw_pack(Sheet& sheet, Point c, const Ground& g) {
+  const Rect box{c.x - 4, c.y - 2, 8, 5.6}, lid{c.x - 4.6, c.y - 4, 9.2, 2};
+  for (const Rect& part : {box, lid}) sheet.shapes.push_back(Box{part, 0.5, clear, g.ink, 0.5});
+  sheet.shapes.push_back(Polyline{{{c.x, lid.y}, {c.x, box.bottom()}}, 0.5, g.ink, 0});
+}
+
 // Its photo, where it has one.
 void draw_what(Sheet& sheet, const Rect& box, const TodayView::Wait& wait, const Ground& g) {
   const Point at = symbol_at(box);
+  if (wait.due.what == Due::What::hand_on) return draw_pack(sheet, at, g);
   const bool heap = wait.kind == session::CardKind::pigment;
   if (wait.image.empty())
     return material_symbol(sheet, at, symbol_mm, wait.kind,
@@ -241,10 +188,11 @@ void wait_pad(Sheet& sheet, const bench::Pad& at, const TodayView& today,
   const Ground g = pad_box(sheet, at, first ? dark(t) : plain(t));
   const Row row = row_of(at.box, picture_mm(at.box, wait.due.what));
   draw_what(sheet, at.box, wait, g);
-  labels(
-      sheet, row.words, g,
-      {name_label(wait.name, row.words.w), {wait_words(sheet, today, wait), slab_letters, true, 2}},
-      Anchor::left);
+  const std::string name = wait.due.what == Due::What::hand_on ? say(Say::here_alone) : wait.name;
+  labels(sheet, row.words, g,
+         {name_label(name, row.words.w),
+          {wait_words(today, wait, sheet.view.utc_offset_min), slab_letters, true, 2}},
+         Anchor::left);
   draw_picture(sheet, row.picture, wait, g);
   chevron(sheet, {at.box.right() - chevron_mm, at.box.centre().y}, chevron_mm, g.ink, true);
 }

@@ -58,6 +58,12 @@ enum class AppSay {
   pack_not_read,  // 0: the browser's own words
   pack_wrong_sum,
   pack_ends_early,
+  copy_choose,
+  copy_make,        // 0: folder
+  copy_made,        // 0: folder, 1: files
+  copy_stayed,      // 0: names of files
+  copy_not_made,    // 0: folder, 1: the browser's own words
+  copy_not_allowed, // 0: folder
   store_emptied,
   store_put_back,     // 0: sessions, 1: files that are lost
   store_not_put_back, // 0: the browser's own words

@@ -89,6 +89,19 @@ std::string_view english(AppSay id) {
   case Say::pack_not_read: return "this browser could not do it: {0}";
   case Say::pack_wrong_sum: return "its bytes are not those that were packed";
   case Say::pack_ends_early: return "it ends too early";
+  case Say::copy_choose: return "Keep a second copy in a folder";
+  case Say::copy_make: return "Bring the copy in “{0}” up to date";
+  case Say::copy_made:
+    return "The copy in “{0}” holds all that is saved here, files: {1}. It is brought up to date "
+           "after each batch; “slabside --studio” opens the folder on a computer.";
+  case Say::copy_stayed:
+    return "These tell something else in the folder than here, and stayed as they are there: {0}";
+  case Say::copy_not_made:
+    return "The copy in “{0}” is not up to date: {1}. Bring it up to date once more, or choose "
+           "the folder again.";
+  case Say::copy_not_allowed:
+    return "The copy in “{0}” is not up to date: this browser writes there only when it was "
+           "allowed to once more. Bring it up to date by the button.";
   case Say::store_emptied: return "this browser's store was emptied";
   case Say::store_put_back:
     return "This browser's store was emptied while this page was open. All sessions that this page "

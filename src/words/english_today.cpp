@@ -50,6 +50,8 @@ std::string_view english(TodaySay id) {
   case Say::making_next: return "next: {0}";
   case Say::making_late: return "smell it, then: {0}";
   case Say::making_done: return "done: onto the shelf with it";
+  case Say::here_alone: return "on this tablet alone";
+  case Say::here_alone_days: return "for {0} days: hand on a pack";
   case Say::hand_left: return "drops left";
   case Say::hand_left_what: return "left hand taps";
   case Say::hand_right: return "drops right";

@@ -51,6 +51,8 @@ enum class TodaySay {
   making_next, // 0: step
   making_late, // likewise
   making_done,
+  here_alone,
+  here_alone_days, // 0: so many days
   hand_left,
   hand_left_what,
   hand_right,

@@ -105,6 +105,13 @@ void add_poured(std::vector<Case>& out, Bench b, Size mm, const std::string& on)
   out.push_back({"today, poured" + on, mm, v});
 }
 
+void add_here_alone(std::vector<Case>& out, Bench b, Size mm, const std::string& on) {
+  b.batches = {"one"};
+  b.today.waits = {{"all", Due::What::hand_on, 0, now_ms - 93 * session::a_day_ms},
+                   {"a", Due::What::in_jar, 0, now_ms - session::a_day_ms}};
+  keep(out, "today, here alone" + on, b, mm);
+}
+
 }
 
 void add_todays(std::vector<Case>& out, Size mm, Hand hand, const std::string& on) {
@@ -112,6 +119,7 @@ void add_todays(std::vector<Case>& out, Size mm, Hand hand, const std::string& o
   keep(out, "today, first day" + on, b, mm);
   add_full(out, b, mm, on);
   add_poured(out, b, mm, on);
+  add_here_alone(out, b, mm, on);
   b.batches = {"one"};
   keep(out, "today, nothing waits" + on, b, mm);
   b.loaded = false;
