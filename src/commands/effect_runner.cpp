@@ -26,6 +26,7 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   bench_.full_screen = sitting.full_screen;
   storage_ = open(wake);
   bench_.sharing.folder = storage_.told_folder;
+  bench_.hands_on = storage_.hands_on;
   bench_.paper.folder = storage_.papers.folder;
   bench_.paper.in_browser = storage_.papers.in_browser;
   bench_.photos.there = storage_.pictures.ask != nullptr;
@@ -92,6 +93,11 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
 
 void EffectRunner::hand_on(const bench::PaperWanted& wanted, const bench::Now& now) {
   if (!storage_.papers.write) return;
+  if (!storage_.papers.get_ready) return put_on_paper(wanted, now);
+  storage_.papers.get_ready(wanted, [this, wanted, now] { put_on_paper(wanted, now); });
+}
+
+void EffectRunner::put_on_paper(const bench::PaperWanted& wanted, const bench::Now& now) {
   auto file = handed_file(bench_, wanted, now);
   if (file) return storage_.papers.write(*std::move(file));
   feed(bench::PaperWritten{tl::make_unexpected(std::move(file.error()))}, now);

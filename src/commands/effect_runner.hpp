@@ -88,6 +88,7 @@ private:
   void take(studio::Found found, const bench::Now& now);
   void note_homecoming();
   void hand_on(const bench::PaperWanted& wanted, const bench::Now& now);
+  void put_on_paper(const bench::PaperWanted& wanted, const bench::Now& now);
   bool take_all(const std::function<std::optional<bench::Input>()>& poll, const bench::Now& now);
   void look_around(const bench::Now& now);
   bool has_read() const { return watch_->has_looked(); }

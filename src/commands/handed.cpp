@@ -10,8 +10,8 @@
 #include "paper/table.hpp"
 #include "session/by_batch.hpp"
 #include "session/shelf.hpp"
-#include "words/commands_says.hpp"
 #include "words/moments.hpp"
+#include "words/paper_says.hpp"
 
 #include <algorithm>
 #include <set>
@@ -20,8 +20,8 @@ namespace commands {
 
 namespace {
 
-using Say = words::CommandsSay;
 using bench::PaperKind;
+using words::PaperSay;
 
 constexpr std::size_t longest_stem = 80; // bytes: names of files end at 255
 
@@ -45,7 +45,7 @@ std::string file_stem(const std::string& name) {
   while (end > 0 && end < out.size() && goes_on(static_cast<unsigned char>(out[end]))) --end;
   out.resize(end);
   if (!out.empty() && out.back() == '-') out.pop_back();
-  return out.empty() ? words::say(Say::stem_nameless) : out;
+  return out.empty() ? words::say(PaperSay::stem_nameless) : out;
 }
 
 namespace {
@@ -94,7 +94,7 @@ words::Result<std::string> table_of(const bench::Bench& bench,
   Batches shown;
   for (const paper::Handed& one : all)
     if (!one.keeps_amounts) shown.push_back(one.batch);
-  if (shown.empty()) return words::failure(Say::paper_kept_back, {all.front().batch.name});
+  if (shown.empty()) return words::failure(PaperSay::paper_kept_back, {all.front().batch.name});
   return paper::additions_table(shown, bench.offsets);
 }
 
@@ -129,7 +129,7 @@ HandedFile list_of_paints(const bench::Bench& bench, const std::vector<std::stri
     if (const Batches batches = batches_of(bench, ids); !batches.empty())
       all.push_back(listed(bench, batches));
   }
-  return {words::say(Say::stem_paints), ".html",
+  return {words::say(PaperSay::stem_paints), ".html",
           paper::paint_list(all, words::date(now.wall_ms, now.utc_offset_min))};
 }
 
@@ -137,13 +137,13 @@ words::Result<HandedFile> label_of_binder(const bench::Bench& bench,
                                           const bench::PaperWanted& wanted) {
   const std::string& id = wanted.of.at(0);
   const session::Card* card = bench::card_anywhere(bench, id);
-  if (!card) return words::failure(Say::paper_no_card, {id});
+  if (!card) return words::failure(PaperSay::paper_no_card, {id});
   paper::LabelPlan a_few; // a row of a sheet: for the jar, and one that comes off
   a_few.count = 5;
   a_few.line = wanted.line;
   auto labels = paper::binder_labels_as_html(*card, a_few);
   if (!labels) return tl::make_unexpected(labels.error());
-  return HandedFile{words::say(Say::stem_labels, {file_stem(card->name)}), ".html",
+  return HandedFile{words::say(PaperSay::stem_labels, {file_stem(card->name)}), ".html",
                     *std::move(labels)};
 }
 
@@ -160,26 +160,26 @@ words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::Pa
   if (wanted.kind == PaperKind::paints) return list_of_paints(bench, wanted.of, now);
   if (wanted.kind == PaperKind::binder_labels) return label_of_binder(bench, wanted);
   const Batches batches = batches_of(bench, wanted.of);
-  if (batches.empty()) return words::failure(Say::paper_no_batch);
+  if (batches.empty()) return words::failure(PaperSay::paper_no_batch);
   const auto all = handed_of(bench, batches);
   const bool one = all.size() == 1;
   const std::string stem = one ? file_stem(batches.front().name)
-                               : words::say(Say::stem_batches, {std::to_string(all.size())});
+                               : words::say(PaperSay::stem_batches, {std::to_string(all.size())});
   switch (wanted.kind) {
   case PaperKind::sheet:
-    return as_file(words::say(Say::stem_sheet, {stem}), ".html",
+    return as_file(words::say(PaperSay::stem_sheet, {stem}), ".html",
                    one ? paper::sheet(all.front()) : paper::sheets(all));
   case PaperKind::labels:
-    return as_file(words::say(Say::stem_labels, {stem}), ".html", labels_of(all, wanted.line));
+    return as_file(words::say(PaperSay::stem_labels, {stem}), ".html", labels_of(all, wanted.line));
   case PaperKind::table:
-    return as_file(words::say(Say::stem_table, {stem}), ".csv", table_of(bench, all));
+    return as_file(words::say(PaperSay::stem_table, {stem}), ".csv", table_of(bench, all));
   case PaperKind::swatch_card:
-    return as_file(words::say(Say::stem_swatch_card, {stem}), ".html",
+    return as_file(words::say(PaperSay::stem_swatch_card, {stem}), ".html",
                    paper::swatch_cards(all, paper::a4));
   case PaperKind::paints:
   case PaperKind::binder_labels: break; // above
   }
-  return words::failure(Say::paper_no_batch);
+  return words::failure(PaperSay::paper_no_batch);
 }
 
 }

@@ -162,8 +162,12 @@ Papers paper_desk(PictureHome home, std::unique_ptr<disk::Files> files, const st
   const std::string folder = (home.studio / paper_folder).string();
   const auto desk =
       std::make_shared<Desk>(std::move(home), std::move(files), viewer, std::move(wake));
-  return {folder, [desk](HandedFile file) { desk->write(std::move(file)); },
-          [desk] { return desk->poll(); }, [desk] { return desk->is_busy(); }};
+  Papers out;
+  out.folder = folder;
+  out.write = [desk](HandedFile file) { desk->write(std::move(file)); };
+  out.poll = [desk] { return desk->poll(); };
+  out.is_busy = [desk] { return desk->is_busy(); };
+  return out;
 }
 
 }

@@ -17,6 +17,8 @@ namespace commands {
 // Where files that can be printed are written and shown. All empty: there is no such place here.
 struct Papers {
   std::string folder; // for people
+  // Has whatever such a paper takes fetched, and calls `then`; empty: it is all there.
+  std::function<void(const bench::PaperWanted& wanted, std::function<void()> then)> get_ready;
   std::function<void(HandedFile file)> write;
   std::function<std::optional<bench::Input>()> poll; // what became of them, in order
   std::function<bool()> is_busy;                     // poll() has something, or is to have
@@ -62,6 +64,7 @@ struct Storage {
   std::function<words::Result<std::optional<bench::FriendsFile>>(
       const std::function<bool(const paint::ToldRange&)>& is_own)>
       find_told;
+  bool hands_on = false; // see bench::Bench
   Papers papers;
   Pictures pictures;
 };

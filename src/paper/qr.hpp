@@ -15,8 +15,8 @@ struct Qr {
   std::vector<bool> dark; // row by row
 };
 
-// At level M: 15 % of it may be worn off. Absent for no text or more than most_qr_bytes of it, and
-// in a browser, for which there is no such library.
+// At level M: 15 % of it may be worn off. Absent for no text or more than most_qr_bytes of it. In a
+// browser whoever asks has seen that the page has what makes it (Papers::get_ready).
 std::optional<Qr> qr_of(const std::string& text);
 
 }

@@ -232,24 +232,12 @@ enum class CommandsSay {
   script_refused, // 0: digits, 1: why
   script_nothing_down,
   // what the window puts on paper
-  paper_no_batch,
-  paper_no_card, // 0: card
   labels_batch_or_binder,
   labels_no_binder, // 0: as asked, 1: those there are
   labels_no_binders,
   paints_none,
-  stem_paints,
-  stem_batches, // 0: how many
-  stem_nameless,
-  stem_sheet,        // 0: of what
-  stem_labels,       // likewise
-  stem_table,        // likewise
-  stem_swatch_card,  // likewise
-  paper_kept_back,   // 0: batch
-  paper_no_viewer,   // 0: file, 1: program
-  paper_not_shown,   // likewise
-  paper_not_printed, // 0: file, 1: the browser's own words
-  paper_not_saved,   // likewise
+  paper_no_viewer, // 0: file, 1: program
+  paper_not_shown, // likewise
   // the program itself, and a pack that it is to open
   version,     // 0: of the program, 1: of the session format
   pack_opened, // 0: folder

@@ -282,37 +282,16 @@ std::string_view english(CommandsSay id) {
   case Say::file_there:
     return "“{0}” is there already, and nothing is ever written over: name a new file.";
   case Say::paper_made: return "made: {0}";
-  case Say::paper_no_card:
-    return "No card {0} is on the shelf, so there is no label to put on paper.";
   case Say::labels_batch_or_binder:
     return "Labels are of a batch or of a binder: say --batch or --binder, one of them.";
   case Say::labels_no_binder: return "No binder goes by “{0}”. On the shelf are: {1}.";
   case Say::labels_no_binders: return "No binder is on the shelf, so “{0}” is none of them.";
   case Say::paints_none: return "No paint was made in this studio yet.";
-  case Say::stem_paints: return "paints";
-  case Say::stem_nameless: return "batch";
-  case Say::stem_sheet: return "{0}-sheet";
-  case Say::stem_labels: return "{0}-labels";
-  case Say::stem_table: return "{0}-table";
-  case Say::stem_swatch_card: return "{0}-swatch-card";
-  case Say::stem_batches: return "{0}-batches";
-  case Say::paper_no_batch:
-    return "This batch could not be read, so there is nothing to put on paper. See in Book what is "
-           "said of it.";
-  case Say::paper_kept_back:
-    return "{0} goes by a recipe marked as its maker’s own, so its amounts stay off tables. Its "
-           "sheet and its labels can be written.";
   case Say::paper_no_viewer:
     return "Written: {0}. It cannot be shown, as {1} is not installed: open the file with a "
            "browser.";
   case Say::paper_not_shown:
     return "Written: {0}. {1} could not show it: open the file with a browser.";
-  case Say::paper_not_printed:
-    return "{0} was not printed, as the browser could not do it: {1}. Tap it once more, or load "
-           "this page again.";
-  case Say::paper_not_saved:
-    return "{0} was not saved, as the browser could not do it: {1}. Tap it once more, or load "
-           "this page again.";
   }
   return "";
 }

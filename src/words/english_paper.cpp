@@ -73,6 +73,30 @@ std::string_view english(PaperSay id) {
   case Say::labels_one_page:
     return "One SVG holds {0} labels of this size: ask for so many, or for an HTML file.";
   case Say::show_damaged: return "A file of this batch is damaged: entries may be missing.";
+  case Say::paper_no_batch:
+    return "This batch could not be read, so there is nothing to put on paper. See in Book what is "
+           "said of it.";
+  case Say::paper_no_card:
+    return "No card {0} is on the shelf, so there is no label to put on paper.";
+  case Say::stem_paints: return "paints";
+  case Say::stem_batches: return "{0}-batches";
+  case Say::stem_nameless: return "batch";
+  case Say::stem_sheet: return "{0}-sheet";
+  case Say::stem_labels: return "{0}-labels";
+  case Say::stem_table: return "{0}-table";
+  case Say::stem_swatch_card: return "{0}-swatch-card";
+  case Say::paper_kept_back:
+    return "{0} goes by a recipe marked as its maker’s own, so its amounts stay off tables. Its "
+           "sheet and its labels can be written.";
+  case Say::paper_not_printed:
+    return "{0} was not printed, as the browser could not do it: {1}. Tap it once more, or load "
+           "this page again.";
+  case Say::paper_not_saved:
+    return "{0} was not saved, as the browser could not do it: {1}. Tap it once more, or load "
+           "this page again.";
+  case Say::paper_no_codes:
+    return "No labels were made, as what draws the code on them could not be fetched: {0}. Tap "
+           "once more when there is a network.";
   }
   return "";
 }

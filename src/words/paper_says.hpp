@@ -66,6 +66,20 @@ enum class PaperSay {
   labels_too_small,
   labels_one_page,
   show_damaged,
+  // of the file that it becomes
+  paper_no_batch,
+  paper_no_card, // 0: card
+  stem_paints,
+  stem_batches, // 0: how many
+  stem_nameless,
+  stem_sheet,        // 0: of what
+  stem_labels,       // likewise
+  stem_table,        // likewise
+  stem_swatch_card,  // likewise
+  paper_kept_back,   // 0: batch
+  paper_not_printed, // 0: file, 1: the browser's own words
+  paper_not_saved,   // likewise
+  paper_no_codes,    // 0: the browser's own words
 };
 
 constexpr Table table_of(PaperSay) { return Table::paper; }

@@ -4,6 +4,7 @@
 #include "bench/paper.hpp"
 #include "screens/views_slab.hpp"
 #include "words/commands_says.hpp"
+#include "words/paper_says.hpp"
 
 namespace views {
 
@@ -12,6 +13,7 @@ using namespace bench;
 namespace {
 
 using words::CommandsSay;
+using words::PaperSay;
 
 constexpr const char* stem = "Cerulean-blue-chromium-3-labels";
 
@@ -27,7 +29,7 @@ PaperDesk with(PaperDesk desk, std::string written, PaperWay way) {
   return desk;
 }
 
-PaperDesk failed(PaperDesk desk, CommandsSay what, words::Args facts) {
+PaperDesk failed(PaperDesk desk, words::Sentence what, words::Args facts) {
   desk.failure = words::Error{what, std::move(facts)};
   return desk;
 }
@@ -58,7 +60,7 @@ void add_papers(std::vector<Case>& out, const Bench& bench, const BookView& batc
   keep("saved by a browser",
        with(in_browser(), "Cerulean-blue-chromium-3-table.csv", PaperWay::saved), true);
   keep("not printed by a browser",
-       failed(in_browser(), CommandsSay::paper_not_printed,
+       failed(in_browser(), PaperSay::paper_not_printed,
               {stem, "NotAllowedError: The document is not allowed to print"}),
        true);
 }
