@@ -19,6 +19,26 @@ mergeInto(LibraryManager.library, {
       return place;
     },
     ratio: function () { return window.devicePixelRatio || 1; },
+    is_touched: function () { return matchMedia('(pointer: coarse)').matches; },
+    sides: function () { return [screen.width, screen.height].sort((a, b) => b - a).join(' x '); },
+
+    // CSS pixels to the inch, of tablets that are known by their sides; all have two pixels to one. By
+    // their maker's technical specifications, 2012 to 2025: 264 pixels to the inch, the smallest 326.
+    // 1024 x 768 is not here: it is one of either kind.
+    known_px_per_inch: {
+      '1376 x 1032': 132, '1366 x 1024': 132, '1210 x 834': 132, '1194 x 834': 132, '1180 x 820': 132,
+      '1112 x 834': 132, '1080 x 810': 132, '1133 x 744': 163,
+    },
+    // 0: not known.
+    known_scale: function () {
+      const page = SlabsidePage;
+      return page.is_touched() && page.ratio() === 2 ? page.known_px_per_inch[page.sides()] || 0 : 0;
+    },
+    // A tablet's is a guess until a card was held to the glass: Android's own unit is defined as 1/160 inch.
+    px_per_inch: function () {
+      const page = SlabsidePage, by_mouse = 96, by_touch = 160;
+      return page.known_scale() || (page.is_touched() ? by_touch : by_mouse);
+    },
 
     // Each finger down has the lowest number that no other has.
     finger_of: function (event) {
@@ -42,10 +62,10 @@ mergeInto(LibraryManager.library, {
       const ago = Math.max(0, performance.now() - event.timeStamp);
       _slabside_pointer(phase, at.x, at.y, finger, ago, event.isPrimary ? 1 : 0);
     },
-    // A thumb laid flat is some 15 mm wide (our own measure; CSS's 160 pixels to a touched inch).
+    // A thumb laid flat is some 15 mm wide (our own measure).
     is_palm: function (event) {
-      const widest_mm = 18, css_px_per_mm = 160 / 25.4;
-      return event.pointerType === 'touch' && Math.max(event.width, event.height) > widest_mm * css_px_per_mm;
+      const widest_mm = 18, mm = SlabsidePage.px_per_inch() / 25.4;
+      return event.pointerType === 'touch' && Math.max(event.width, event.height) > widest_mm * mm;
     },
     // A tablet shows its keyboard only for a field that gets the focus within the touch itself. So what
     // a touch on a field leads to is drawn at once.
@@ -214,6 +234,8 @@ mergeInto(LibraryManager.library, {
     page.listen_to_page();
     Module['slabsidePress'] = page.press;
     Module['slabsideLook'] = () => _slabside_look();
+    Module['slabsideIsSaved'] = () => _slabside_is_saved() === 1;
+    Module['slabsideHandedOn'] = (at) => _slabside_handed_on(at);
     Module['slabsideEnd'] = () => {
       ABORT = true; // what emscripten would still call is not called
       clearTimeout(page.timer);
@@ -227,14 +249,15 @@ mergeInto(LibraryManager.library, {
   slabside_page_height: function () { return SlabsidePage.canvas.height; },
   slabside_page_ratio__deps: ['$SlabsidePage'],
   slabside_page_ratio: function () { return SlabsidePage.ratio(); },
-  slabside_page_is_touched: function () { return matchMedia('(pointer: coarse)').matches ? 1 : 0; },
+  slabside_page_px_per_inch__deps: ['$SlabsidePage'],
+  slabside_page_px_per_inch: function () { return SlabsidePage.px_per_inch(); },
   slabside_page_prefers: function (what) { return matchMedia(UTF8ToString(what)).matches ? 1 : 0; },
   slabside_page_language__deps: ['$SlabsidePage'],
   slabside_page_language: function () { return SlabsidePage.text(document.documentElement.lang); },
   slabside_page_display__deps: ['$SlabsidePage'],
   slabside_page_display: function () {
-    const sides = [screen.width, screen.height].sort((a, b) => b - a);
-    return SlabsidePage.text('browser ' + sides.join(' x '));
+    const page = SlabsidePage, known = page.known_scale() ? ' at 2' : ''; // what a card has told of a guess is not for it
+    return page.text('browser ' + page.sides() + known);
   },
 
   slabside_ask_to_show__deps: ['$SlabsidePage'],

@@ -17,7 +17,7 @@ void slabside_page_listen();
 int slabside_page_width();
 int slabside_page_height();
 double slabside_page_ratio();
-int slabside_page_is_touched();
+double slabside_page_px_per_inch();
 char* slabside_page_display();
 void slabside_ask_to_show();
 void slabside_hear_in(double ms); // below 0: not at all
@@ -35,10 +35,6 @@ namespace window {
 namespace {
 
 constexpr const char* canvas = "#canvas";
-
-// CSS's pixel where there is a mouse. A tablet's is a guess until a card was held to the glass:
-// 160 to the inch, which Android's density-independent pixel is defined as.
-constexpr double mouse_css_px_per_mm = 96 / 25.4, touch_css_px_per_mm = 160 / 25.4;
 
 std::string taken(char* text) {
   std::string out = text;
@@ -102,8 +98,8 @@ bool Window::fills_display() const { return false; }
 void Window::fill_display(bool) {}
 
 std::optional<double> Window::px_per_mm() const {
-  return slabside_page_ratio() *
-         (slabside_page_is_touched() ? touch_css_px_per_mm : mouse_css_px_per_mm);
+  constexpr double mm_per_inch = 25.4;
+  return slabside_page_ratio() * slabside_page_px_per_inch() / mm_per_inch;
 }
 
 std::string Window::monitor() const { return taken(slabside_page_display()); }

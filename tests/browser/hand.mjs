@@ -7,7 +7,7 @@ import {dirname, join} from 'node:path';
 import {at_end} from './at_end.mjs';
 import {kept, kept_until, lying} from './glass.mjs';
 
-// 160 CSS pixels to the inch where a display is touched, 96 elsewhere, as src/window/browser_window.cpp
+// 160 CSS pixels to the inch where a display is touched and not known, 96 elsewhere, as src/window/browser_page.js
 // has it. A page that is smaller than the least display is drawn as if it were that (app/frame.cpp).
 export function px_per_mm_of({w, h, is_touched = true}) {
   return Math.min((is_touched ? 160 : 96) / 25.4, Math.max(w, h) / 218, Math.min(w, h) / 136);

@@ -1,0 +1,65 @@
+// What a tablet is and how it is tapped: its true size, taps as quick as hands are, and what it is set to for
+// everything.
+import assert from 'node:assert/strict';
+import {test} from 'node:test';
+import {Glass, lying, serve} from './glass.mjs';
+import {deeds_of, folder, world_of} from './hand.mjs';
+import {fixed_world} from './page_hooks.mjs';
+import {tap_quickly, two_pads} from './rate.mjs';
+
+const world = {wall_ms: Date.UTC(2026, 10, 20, 13), run_ms: 0};
+const put_on = (glass, ms) => glass.page.evaluate((by) => {
+  window.slabsideClock.wall_ms += by;
+  window.slabsideClock.run_ms += by;
+}, ms);
+async function press_pad(glass, pad) {
+  await put_on(glass, 1000);
+  await glass.press_pad(pad);
+}
+async function opened(t, {before = [], prepare = () => {}, size = lying} = {}) {
+  const site = await serve(process.env.SLABSIDE_WEB);
+  t.after(site.close);
+  const glass = await Glass.open(t, folder(t), {size, timezone: 'UTC', before: [[fixed_world, world], ...before]});
+  await prepare(glass);
+  await glass.visit(site.url);
+  await glass.rest();
+  return glass;
+}
+
+test('a tablet that is known by its sides has its true size, either way up; another is guessed', async (t) => {
+  const sizes = {'1180 x 820': [227, 158], '820 x 1180': [158, 227], '1133 x 744': [177, 116], '1024 x 768': [163, 122]};
+  for (const [sides, [w, h]] of Object.entries(sizes)) {
+    const [width, height] = sides.split(' x ').map(Number);
+    const glass = await opened(t, {prepare: ({cdp}) => cdp.send('Emulation.setDeviceMetricsOverride', {
+      width, height, screenWidth: width, screenHeight: height, deviceScaleFactor: 2, mobile: true})});
+    await press_pad(glass, 'tablet');
+    await glass.said_at('#beside', (said) => said.includes(`taken for ${w} × ${h} mm`));
+    await glass.close();
+  }
+});
+
+test('taps as quick as hands are, on two pads: all count, in their order', async (t) => {
+  const hand = deeds_of(two_pads(lying), folder(t)), {wall_ms, run_ms} = world_of(hand);
+  const glass = await opened(t, {before: [[fixed_world, {wall_ms, run_ms}]]});
+  await tap_quickly(glass, hand);
+  assert.deepEqual(glass.said, []);
+  await glass.close();
+});
+
+test('dark and with less motion, where the tablet is set so; what is chosen here counts from then on', async (t) => {
+  const night = (glass) => glass.page.evaluate(() => document.body.classList.contains('night'));
+  const motion = async (glass) => { await press_pad(glass, 'tablet'); return glass.name_of('motion'); };
+  const plain = await opened(t);
+  assert.equal(await night(plain), false);
+  assert.equal(await motion(plain), 'smooth motion: on');
+  await plain.close();
+  const dark = await opened(t, {
+    prepare: ({page}) => page.emulateMedia({colorScheme: 'dark', reducedMotion: 'reduce'})});
+  assert.equal(await night(dark), true);
+  assert.equal(await motion(dark), 'smooth motion: off');
+  await press_pad(dark, 'motion');
+  await dark.page.reload();
+  await dark.ready();
+  assert.equal(await motion(dark), 'smooth motion: on');
+  await dark.close();
+});
