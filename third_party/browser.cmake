@@ -26,6 +26,8 @@ if(NOT SLABSIDE_WINDOW)
   return()
 endif()
 third_party_headers(third_party::stb stb)
+# Of node's, for the page to fetch: the code on labels.
+third_party_find(SLABSIDE_QRCODE_JS qrcode.js PATHS /usr/share/nodejs/qrcode-generator)
 include(fonts.cmake)
 include(imgui.cmake)
 

@@ -8,7 +8,8 @@ add_executable(slabside app/browser_main.cpp)
 target_link_libraries(slabside PRIVATE app)
 set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
 foreach(library commands/browser_clock.js commands/browser_paper_desk.js
-                commands/browser_picture_desk.js disk/browser_store.js screens/browser_face_files.js
+                commands/browser_picture_desk.js disk/browser_store.js paper/browser_qr.js
+                screens/browser_face_files.js
                 studio/browser_learner.js window/browser_page.js)
   target_link_options(slabside PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_SOURCE_DIR}/${library}")
   list(APPEND libraries ${CMAKE_CURRENT_SOURCE_DIR}/${library})
@@ -37,13 +38,31 @@ add_custom_command(OUTPUT ${page_words}
   COMMAND ${NODE_JS_EXECUTABLE} --no-experimental-fetch $<TARGET_FILE:page_words> > ${page_words}
   DEPENDS page_words)
 
+# The faces that everybody fetches have the letters of all sentences and of most names (letters.txt), and
+# no others: two fifths of the bytes. What ImGui draws goes by no hints and no kerning.
+set(letters ${CMAKE_CURRENT_BINARY_DIR}/letters.txt)
+add_custom_command(OUTPUT ${letters}
+  COMMAND ${SLABSIDE_PYTHON} -B ${sentences} letters ${letters}
+  COMMAND ${CMAKE_COMMAND} -E cat ${page}/letters.txt >> ${letters}
+  DEPENDS ${page}/letters.txt ${sentences} ${english} ${languages} ${pigments}
+  VERBATIM)
+foreach(weight REGULAR BOLD)
+  set(face ${CMAKE_CURRENT_BINARY_DIR}/face_${weight}.otf)
+  add_custom_command(OUTPUT ${face}
+    COMMAND ${SLABSIDE_PYTHON} -m fontTools.subset ${SLABSIDE_FONT_${weight}} --text-file=${letters}
+            --no-hinting --desubroutinize --layout-features= --drop-tables+=GPOS --name-IDs=*
+            --output-file=${face}
+    DEPENDS ${letters} ${SLABSIDE_FONT_${weight}}
+    VERBATIM)
+  list(APPEND faces ${face})
+endforeach()
+list(APPEND faces ${SLABSIDE_FONT_OTHER_REGULAR} ${SLABSIDE_FONT_OTHER_BOLD})
+
 file(GLOB page_files CONFIGURE_DEPENDS ${page}/*)
-set(faces ${SLABSIDE_FONT_REGULAR} ${SLABSIDE_FONT_BOLD}
-          ${SLABSIDE_FONT_OTHER_REGULAR} ${SLABSIDE_FONT_OTHER_BOLD})
 set(finish ${CMAKE_CURRENT_SOURCE_DIR}/app/browser_page.cmake)
 add_custom_command(OUTPUT ${web}/worker.js
   COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DPARTS=${parts} -DWEB=${web} -DWORDS=${page_words}
-          "-DFACES=${faces}" -P ${finish}
-  DEPENDS slabside learner ${page_words} ${page_files} ${finish}
+          "-DFACES=${faces}" -DCODES=${SLABSIDE_QRCODE_JS} -P ${finish}
+  DEPENDS slabside learner ${page_words} ${page_files} ${faces} ${SLABSIDE_QRCODE_JS} ${finish}
   VERBATIM)
 add_custom_target(page ALL DEPENDS ${web}/worker.js)

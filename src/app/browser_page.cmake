@@ -1,7 +1,8 @@
 # Puts the page together, with the words in it:
-# cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -DFACES=... -P browser_page.cmake
+# cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -DFACES=... -DCODES=... -P browser_page.cmake
 include(${WORDS})
-set(own page.css page.js faces.js unzip.js pack.js store.js memory.js paper.html paper.js sha256.js pictures.js pads.js keeping.js start.js)
+set(own page.css page.js faces.js unzip.js pack.js store.js memory.js paper.html paper.js codes.js sha256.js pictures.js pads.js copy.js keeping.js start.js)
+set(codes qrcode.js) # as codes.js names it
 set(built slabside.js slabside.wasm learner.js learner.wasm)
 # What letters are drawn with, as faces.js names it: what the page starts with and says itself, and the
 # others, which only some tablets fetch.
@@ -20,7 +21,7 @@ foreach(file ${built})
   file(SHA256 ${PARTS}/${file} hash)
   string(APPEND hashes ${hash})
 endforeach()
-foreach(file ${WORDS} ${FACES})
+foreach(file ${WORDS} ${FACES} ${CODES})
   file(SHA256 ${file} hash)
   string(APPEND hashes ${hash})
 endforeach()
@@ -43,8 +44,9 @@ endforeach()
 foreach(face file IN ZIP_LISTS FACES names_of_faces)
   configure_file(${face} ${WEB}/${version}/${file} COPYONLY)
 endforeach()
+configure_file(${CODES} ${WEB}/${version}/${codes} COPYONLY)
 
-set(files ${own} ${built} ${first_faces})
+set(files ${own} ${built} ${codes} ${first_faces})
 set(later ${other_faces})
 foreach(list files later)
   list(TRANSFORM ${list} PREPEND "${version}/")

@@ -18,7 +18,7 @@ extern const std::string_view pigments_json; // made from assets/pigments.json b
 
 namespace {
 
-using Json = nlohmann::json;
+using Json = nlohmann::ordered_json;
 using Say = words::PaintSay;
 
 constexpr double oil_between_lots = 0.15; // relative; from memory

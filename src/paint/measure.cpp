@@ -5,8 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <locale>
-#include <sstream>
 
 namespace paint {
 
@@ -151,25 +149,22 @@ Spoon spoon_of(const KitchenMeasure& measure) {
   return {std::string(measure.id), measure.mL, measure.mL * 0.05 / std::sqrt(3.0)};
 }
 
+// Both whole numbers are exact in a double, so that what divides them is the nearest there is.
 words::Result<double> typed_number(const std::string& text) {
-  std::string plain;
-  int digits = 0;
-  int marks = 0;
-  for (char c : text) {
+  double whole = 0, parts = 1;
+  int digits = 0, marks = 0;
+  for (const char c : text) {
     const bool digit = c >= '0' && c <= '9';
     const bool mark = c == ',' || c == '.';
     if (!digit && !mark) return words::failure(Say::not_a_number, {text});
+    if (digit) whole = 10 * whole + (c - '0');
+    if (digit && marks > 0) parts *= 10;
     digits += digit;
     marks += mark;
-    plain += mark ? '.' : c;
   }
   // 15 digits are what a double keeps.
   if (digits == 0 || digits > 15 || marks > 1) return words::failure(Say::not_a_number, {text});
-  std::istringstream in(plain);
-  in.imbue(std::locale::classic()); // the point is a point in every country
-  double value = 0;
-  in >> value;
-  return value;
+  return whole / parts;
 }
 
 }

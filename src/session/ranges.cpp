@@ -169,11 +169,6 @@ RangeProblem range_problem(const std::vector<const TrainingBatch*>& training) {
   return std::move(maker.out);
 }
 
-const Ranges& untrained_ranges() {
-  static const Ranges ranges{*paint::learn({}), {}};
-  return ranges;
-}
-
 bool continues(const RangeNames& earlier, const RangeNames& later) {
   return is_beginning(earlier.pigments, later.pigments) && is_beginning(earlier.tools, later.tools);
 }

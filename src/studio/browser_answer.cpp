@@ -8,7 +8,7 @@ namespace studio {
 
 namespace {
 
-using Json = nlohmann::json;
+using Json = nlohmann::ordered_json;
 
 Json as_json(const words::Error& error);
 words::Error error_of(const Json& error);

@@ -8,8 +8,11 @@ Usage: sentences.py check            prints each fault as file:line: words, and 
        sentences.py renew            brings every .po up to date: new sentences come in empty, where the English
                                      has changed the old translation stays and is marked fuzzy,
                                      and what only has another room or id now comes along
-       sentences.py table PO OUT.cpp what the build compiles: PO checked by msgfmt, as a table. What is not
-                                     translated as the English stands today is not in it, and is said in English
+       sentences.py table PO OUT.cpp [ROOM ...]
+                                     what the build compiles: PO checked by msgfmt, as a table. What is not
+                                     translated as the English stands today is not in it, and is said in English;
+                                     nor are the sentences of these rooms
+       sentences.py letters OUT.txt  every letter that a sentence of any language has
 """
 
 import json
@@ -189,8 +192,8 @@ def literal(text):
     return " ".join('"' + "".join(escaped.get(c, c) for c in piece) + '"' for piece in pieces)
 
 
-def table(po, out, english):
-    said = compiled(po)
+def table(po, out, left_out, english):
+    said = {key: text for key, text in compiled(po).items() if key[0].split("/")[0] not in left_out}
     rooms = {}
     for context, now in english.items():
         if (context, now) in said:
@@ -220,6 +223,13 @@ def table(po, out, english):
     pathlib.Path(out).write_text("\n".join(lines))
 
 
+def letters(languages, english):
+    texts = list(english.values())
+    for po in languages:
+        texts += [entry.text or "" for entry in entries_of(po)[1]]
+    return "".join(sorted(set("".join(texts)) - {"\n", "\t"}))
+
+
 def main(words):
     english = english_of()
     languages = sorted(WORDS.glob("*.po"))
@@ -234,8 +244,11 @@ def main(words):
         for po in languages:
             renew(po, english)
         return 0
-    if len(words) == 3 and words[0] == "table":
-        return table(pathlib.Path(words[1]), words[2], english)
+    if len(words) >= 3 and words[0] == "table":
+        return table(pathlib.Path(words[1]), words[2], words[3:], english)
+    if len(words) == 2 and words[0] == "letters":
+        pathlib.Path(words[1]).write_text(letters(languages, english))
+        return 0
     print(__doc__, file=sys.stderr)
     return 2
 

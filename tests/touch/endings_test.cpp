@@ -1,4 +1,5 @@
 // How a sitting ends: as it should, or by what nobody asked for.
+#include "commands/clock.hpp"
 #include "touch/hand.hpp"
 
 #include <csignal>
@@ -106,6 +107,30 @@ TEST_CASE("the window is closed in the middle of a batch") {
   check_same(lines, hand.lines);
   CHECK(std::holds_alternative<session::Left>(lines.back().event));
   for (const session::File& file : home.files()) CHECK(file.damage.empty());
+}
+
+TEST_CASE("the window is closed in the middle of a note, right behind its last letters") {
+  Glass glass(1280, 800);
+  const Home home;
+  Hand hand(glass, home);
+  begin(hand);
+  hand.tap("book");
+  hand.tap("batch " + hand.mirror.batches[0]);
+  hand.tap("note");
+  hand.write("note_text", "less ");
+  const std::string last = "water";
+  for (const char c : last)
+    for (const bool down : {true, false}) glass.key(static_cast<std::uint32_t>(c), down);
+  bench::step(hand.mirror, bench::Text{*bench::pad_named("note_text"), "less " + last},
+              commands::real_now());
+  CHECK(hand.close().number == 0);
+  CHECK(hand.program.err() == "");
+  const auto lines = only_session(home);
+  check_same(lines, hand.lines);
+  REQUIRE(lines.size() > 2);
+  const auto* noted = std::get_if<session::Noted>(&lines[lines.size() - 2].event);
+  REQUIRE(noted);
+  CHECK(noted->text == "less water");
 }
 
 TEST_CASE("killed, and taken up again at the next start") {

@@ -1,10 +1,10 @@
 // Every language says every sentence, with what goes into it, and its own numbers and dates.
 #include "words/all_sentences.hpp"
-#include "words/commands_says.hpp"
 #include "words/language_says.hpp"
 #include "words/languages.hpp"
 #include "words/moments.hpp"
 #include "words/speaking.hpp"
+#include "words/tablet_says.hpp"
 
 #include <doctest/doctest.h>
 
@@ -69,6 +69,6 @@ TEST_CASE("numbers, dates and counted things in German") {
   CHECK(date(1795617120000, 60) == "25. Nov. 2026");
   CHECK(weekday_and_date(1795617120000, 60) == "Mittwoch, 25. Nov.");
   CHECK(date_and_time(1795617120000, 60) == "25. Nov., 15:32");
-  CHECK(counted(1, CommandsSay::count_line, CommandsSay::count_lines) == "1 Zeile");
-  CHECK(counted(2, CommandsSay::count_line, CommandsSay::count_lines) == "2 Zeilen");
+  CHECK(counted(1, TabletSay::told_batch, TabletSay::told_batches) == "1 Ansatz");
+  CHECK(counted(2, TabletSay::told_batch, TabletSay::told_batches) == "2 Ansätzen");
 }

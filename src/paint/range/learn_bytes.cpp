@@ -12,7 +12,7 @@ namespace paint {
 
 namespace {
 
-using Json = nlohmann::json;
+using Json = nlohmann::ordered_json;
 using Say = words::PaintSay;
 
 struct Named {
