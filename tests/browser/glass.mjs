@@ -143,8 +143,8 @@ export class Glass {
     return until(async () => (await this.pads()).find(({id}) => id === pad)?.name, () => `no pad “${pad}” is there`);
   }
   async press_pad(pad) {
-    const name = await this.name_of(pad); // two pads may be called the same
-    await this.press(name, this.button(name).and(this.page.locator(`[data-pad="${pad}"]`)));
+    const name = await this.name_of(pad); // which may be another one's too, and another by the time it is pressed
+    await this.press(name, this.page.getByRole('button').and(this.page.locator(`[data-pad="${pad}"]`)));
   }
   text(selector) { return this.page.evaluate((where) => document.querySelector(where).textContent, selector); }
   said_at(selector, enough) {
