@@ -13,6 +13,7 @@ import os
 import pathlib
 import random
 import shutil
+import signal
 import subprocess
 import sys
 import tempfile
@@ -77,7 +78,8 @@ WAYS = [removed, renamed, written_over, cut, written_into, without_sessions, ses
 
 
 def play(slabside, folder, away, after):
-    """What it printed; `away` is done once line `after` was said to be saved."""
+    """What it printed; `away` is done once line `after` was said to be saved, while the program stands
+    still wherever it is then: it would else put back what half of `away` has taken."""
     command = [slabside, "play", SCRIPT, "--studio", folder / "studio", "--fallback",
                folder / "fallback", "--report", "--pace", "400"]
     with subprocess.Popen(command, stdout=subprocess.PIPE, stderr=subprocess.STDOUT, text=True) as run:
@@ -85,7 +87,10 @@ def play(slabside, folder, away, after):
         for line in run.stdout:
             said.append(line)
             if away and line.startswith("saved ") and int(line.split()[1]) >= after:
+                run.send_signal(signal.SIGSTOP)
+                os.waitid(os.P_PID, run.pid, os.WSTOPPED | os.WEXITED | os.WNOWAIT)
                 away(folder / "studio")
+                run.send_signal(signal.SIGCONT)
                 away = None
     assert away is None, f"line {after} was never saved:\n" + "".join(said)
     return said
