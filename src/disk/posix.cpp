@@ -287,10 +287,10 @@ private:
           jobs.empty() ? nullptr : std::get_if<ReadFolder>(&jobs.front().request);
       if (folder) reading = store_.begin_reading(jobs.front().ticket, *folder);
       if (folder || jobs.empty()) {
-        answer({store_.read_piece(*reading)});
+        answer_one(store_.read_piece(*reading));
         if (reading->names.empty()) reading.reset();
       } else if (const auto* whole = std::get_if<Keep>(&jobs.front().request)) {
-        answer({store_.keep(jobs.front().ticket, *whole)});
+        answer_one(store_.keep(jobs.front().ticket, *whole));
       } else {
         answer(store_.append(jobs));
       }
@@ -311,6 +311,12 @@ private:
     std::vector<Job> jobs(std::make_move_iterator(waiting_.begin()), std::make_move_iterator(end));
     waiting_.erase(waiting_.begin(), end);
     return jobs;
+  }
+
+  void answer_one(Answer come) {
+    std::vector<Answer> one;
+    one.push_back(std::move(come)); // a list in braces would copy all bytes of its files
+    answer(std::move(one));
   }
 
   void answer(std::vector<Answer> come) {
