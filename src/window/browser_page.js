@@ -9,6 +9,8 @@ mergeInto(LibraryManager.library, {
     woken: false,
     down: null,       // pointers that are down, by the browser's number -> the finger
     fields: [],       // where text is written: boxes in the canvas's pixels
+    writing: null,    // the one that was touched last
+    moved: 0,         // down, to keep it in sight
     wake_lock: null,
     wants_wake_lock: false,
     audio: null,
@@ -72,8 +74,33 @@ mergeInto(LibraryManager.library, {
     draw_field: function (at) {
       const page = SlabsidePage, most_frames = 4;
       const within = (box) => at.x >= box[0] && at.x < box[0] + box[2] && at.y >= box[1] && at.y < box[1] + box[3];
-      if (!page.fields.some(within)) return;
+      const touched = page.fields.find(within);
+      if (!touched) return;
+      page.writing = touched;
       for (let frame = 0; frame < most_frames && document.activeElement !== page.typed; ++frame) _slabside_show();
+    },
+    // Of the field that is written in the upper and the lower edge in the page's own pixels, where nothing
+    // has been moved.
+    written_from_to: function () {
+      const page = SlabsidePage, box = page.writing || (page.fields.length === 1 ? page.fields[0] : null);
+      if (!box) return null;
+      const top = page.canvas.getBoundingClientRect().top - page.moved + box[1] / page.ratio();
+      return [top, top + box[3] / page.ratio()];
+    },
+    // A tablet's keyboard lies over the page. Where it lies over the field that is written in, all of it
+    // moves, but not under a finger.
+    uncover: function () {
+      const page = SlabsidePage, view = window.visualViewport, field = page.written_from_to(), air = 8;
+      if (page.down.size > 0) return;
+      let by = 0;
+      if (view && field && document.activeElement === page.typed) {
+        by = Math.min(0, view.offsetTop + view.height - air - field[1]);
+        const least = view.offsetTop + air - field[0];
+        by = Math.max(by, view.offsetTop > 0 ? least : Math.min(0, least));
+      }
+      if (by === page.moved) return;
+      page.moved = by;
+      document.body.style.setProperty('--moved', by + 'px');
     },
     // A button of the page was pressed, by voice, a switch, a key or a reader of screens: a finger of
     // its own (touch.cpp knows its number) taps where the button stands, or holds. It lifts when it should have: what the program
@@ -109,6 +136,7 @@ mergeInto(LibraryManager.library, {
         page.pointed(phase, event);
         _slabside_hear();
         if (phase === 2) page.draw_field(page.place_of(event));
+        page.uncover();
       };
       // A mouse that hovers is for ImGui alone, which shows nothing of it.
       on('pointermove', (event) => {
@@ -160,6 +188,8 @@ mergeInto(LibraryManager.library, {
     // that there is always something to erase.
     listen_to_tablet_keyboard: function () {
       const page = SlabsidePage;
+      const view = window.visualViewport;
+      for (const name of ['resize', 'scroll']) if (view) view.addEventListener(name, page.uncover);
       page.typed.addEventListener('beforeinput', (event) => {
         if (event.inputType === 'insertCompositionText') return;
         event.preventDefault();
@@ -302,10 +332,14 @@ mergeInto(LibraryManager.library, {
   // A tablet shows its keyboard while a field of the page has the focus.
   slabside_call_keyboard__deps: ['$SlabsidePage'],
   slabside_call_keyboard: function (wanted) {
-    const field = SlabsidePage.typed;
+    const page = SlabsidePage, field = page.typed;
     if (!field || wanted === (document.activeElement === field ? 1 : 0)) return;
     field.value = '.';
+    const at = page.written_from_to(); // where browsers look for what they bring into sight
+    if (at) field.style.top = at[0] + 'px';
     if (wanted) field.focus({preventScroll: true}); else field.blur();
+    if (!wanted) page.writing = null;
+    page.uncover();
   },
 
   slabside_keep_awake__deps: ['$SlabsidePage'],

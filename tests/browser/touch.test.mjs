@@ -2,7 +2,7 @@
 // everything.
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
-import {Glass, lying, serve} from './glass.mjs';
+import {Glass, lying, serve, until} from './glass.mjs';
 import {deeds_of, folder, world_of} from './hand.mjs';
 import {fixed_world} from './page_hooks.mjs';
 import {tap_quickly, two_pads} from './rate.mjs';
@@ -36,6 +36,45 @@ test('a tablet that is known by its sides has its true size, either way up; anot
     await glass.said_at('#beside', (said) => said.includes(`taken for ${w} × ${h} mm`));
     await glass.close();
   }
+});
+
+// As a tablet's keyboard does it, which no driver can call up: what is seen becomes less high, and says so.
+function own_keyboard() {
+  const view = new EventTarget();
+  Object.defineProperties(view, {offsetTop: {value: 0, writable: true}, height: {get: () => window.slabsideSeen ?? innerHeight}});
+  Object.defineProperty(window, 'visualViewport', {value: view});
+}
+const box_of = (glass, pad) => glass.page.evaluate((id) => {
+  const {top, bottom, left, right} = document.querySelector(`#pads button[data-pad="${id}"]`).getBoundingClientRect();
+  return {top, bottom, at: [(left + right) / 2, (top + bottom) / 2]};
+}, pad);
+const seen_is = (glass, high) => glass.page.evaluate((px) => {
+  window.slabsideSeen = px;
+  visualViewport.dispatchEvent(new Event('resize'));
+}, high);
+
+test('a keyboard that comes up does not cover the field, and what is tapped then is what is seen', async (t) => {
+  const glass = await opened(t, {before: [[own_keyboard]]});
+  for (const pad of ['plan', 'pigment pb29']) await press_pad(glass, pad);
+  const field = await box_of(glass, 'name');
+  await put_on(glass, 1000);
+  await glass.tap(field.at);
+  assert.equal(await glass.page.evaluate(() => document.activeElement.id), 'typed', 'it is there when the finger is lifted');
+  const seen = Math.round(field.top + 10); // the keyboard lies over most of it
+  await seen_is(glass, seen);
+  const moved = await box_of(glass, 'name');
+  assert.ok(moved.bottom <= seen && moved.top >= 0, JSON.stringify({field, moved, seen}));
+  const canvas = await glass.page.evaluate(() => document.getElementById('canvas').getBoundingClientRect().top);
+  assert.equal(canvas, moved.top - field.top, 'canvas and buttons move together');
+  await glass.page.keyboard.insertText('Blue');
+  await glass.rest();
+  await put_on(glass, 1000);
+  await glass.tap((await box_of(glass, 'weigh')).at); // as it lies now
+  await glass.rest();
+  await seen_is(glass, null);
+  await until(async () => (await glass.pads()).some(({id}) => id === 'digit 1'), () => 'another pad was tapped');
+  assert.deepEqual((await box_of(glass, 'name')).top, field.top, 'it lies where it lay');
+  await glass.close();
 });
 
 test('taps as quick as hands are, on two pads: all count, in their order', async (t) => {
