@@ -97,7 +97,10 @@ var Module = {
     const program = WebAssembly.instantiateStreaming(fetch(place), imports)
       .catch((error) => { if (error instanceof TypeError) return whole(); throw error; });
     Promise.all([program, Slabside.faces.fetch_first()])
-      .then(([{instance, module}]) => receive({exports: Slabside.guard(instance.exports)}, module))
+      .then(([{instance, module}]) => {
+        Module.slabsideProgram = module; // the worker that learns begins with it
+        receive({exports: Slabside.guard(instance.exports)}, module);
+      })
       .catch((error) => Slabside.stop(error.message));
     return {};
   },

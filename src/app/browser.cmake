@@ -4,11 +4,8 @@ set(web ${CMAKE_BINARY_DIR}/web)
 set(parts ${CMAKE_CURRENT_BINARY_DIR}/page)
 set(page ${PROJECT_SOURCE_DIR}/assets/browser)
 
-# Of a function that is called from one place alone the linker would make a part of that place. Left as it is,
-# it is like others of its kind, which the compression on the way knows: 2 % less to fetch.
-set(small -Oz -sBINARYEN_EXTRA_PASSES=--one-caller-inline-max-function-size=2)
-
-add_executable(slabside app/browser_main.cpp)
+# The worker that learns runs it too, for what is in both would else be fetched twice.
+add_executable(slabside app/browser_main.cpp app/browser_learn_main.cpp)
 target_link_libraries(slabside PRIVATE app)
 set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
 foreach(library commands/browser_clock.js commands/browser_paper_desk.js
@@ -20,18 +17,14 @@ foreach(library commands/browser_clock.js commands/browser_paper_desk.js
 endforeach()
 # page.js guards every way into the program by its name, which emscripten shortens at -Os, unless there is
 # its library that looks for names.
-target_link_options(slabside PRIVATE ${small} -lexports.js
-  -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sENVIRONMENT=web
+target_link_options(slabside PRIVATE -lexports.js
+  -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sENVIRONMENT=web,worker
   -sEXPORTED_FUNCTIONS=_main,_malloc,_free -sFILESYSTEM=0)
+# Of a function that is called from one place alone the linker would make a part of that place. Left as it is,
+# it is like others of its kind, which the compression on the way knows: 2 % less to fetch.
+target_link_options(slabside PRIVATE -Oz -sBINARYEN_EXTRA_PASSES=--one-caller-inline-max-function-size=2)
 
 set_target_properties(slabside PROPERTIES LINK_DEPENDS "${libraries}")
-
-# What learns, in a worker of the page.
-add_executable(learner app/browser_learn_main.cpp)
-target_link_libraries(learner PRIVATE studio)
-set_target_properties(learner PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
-target_link_options(learner PRIVATE ${small} --no-entry -sBUILD_AS_WORKER=1 -sALLOW_MEMORY_GROWTH=1
-                    -sFILESYSTEM=0 -sENVIRONMENT=worker -sEXPORTED_FUNCTIONS=_learn,_malloc,_free)
 
 # The page's own words, which node says while this is built.
 add_executable(page_words app/browser_words_main.cpp)
@@ -69,6 +62,6 @@ add_custom_command(OUTPUT ${web}/worker.js
   COMMAND ${CMAKE_COMMAND} -DPAGE=${page} -DPARTS=${parts} -DWEB=${web} -DWORDS=${page_words}
           "-DFACES=${faces}" -DCODES=${SLABSIDE_QRCODE_JS}
           "-DSHORTEN=${shorten}" -P ${finish}
-  DEPENDS slabside learner ${page_words} ${page_files} ${faces} ${SLABSIDE_QRCODE_JS} ${finish}
+  DEPENDS slabside ${page_words} ${page_files} ${faces} ${SLABSIDE_QRCODE_JS} ${finish}
   VERBATIM)
 add_custom_target(page ALL DEPENDS ${web}/worker.js)

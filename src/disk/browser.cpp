@@ -202,7 +202,8 @@ private:
         {"EIO", EIO}, {"EBUSY", EBUSY}, {"EEXIST", EEXIST}, {"ENOTSUP", ENOTSUP}};
     for (const auto& [name, code] : named)
       if (reason == name) return {operation, path, code, {}};
-    return {operation, path, reason.starts_with("QuotaExceeded") ? ENOSPC : EIO, reason};
+    if (reason.starts_with("QuotaExceeded")) return {operation, path, EDQUOT, {}};
+    return {operation, path, EIO, reason};
   }
 
   const std::function<void()> wake_;

@@ -3,24 +3,13 @@
 
 #include <emscripten/emscripten.h>
 
-#include <cstdlib>
 #include <deque>
 
-extern "C" char* slabside_beside(const char* file); // browser_learner.js
+extern "C" worker_handle slabside_learner(); // browser_learner.js
 
 namespace studio {
 
-namespace {
-
-// The files of one version lie together, beside the program and not beside the page.
-worker_handle worker_beside(const char* file) {
-  const std::unique_ptr<char, decltype(&std::free)> place(slabside_beside(file), &std::free);
-  return emscripten_create_worker(place.get());
-}
-
-}
-
-// The worker is a program of its own, fetched when there is first something to learn.
+// The worker begins when there is first something to learn.
 struct Learner::Work {
   std::function<void()> wake;
   std::optional<worker_handle> worker = {};
@@ -43,7 +32,7 @@ struct Learner::Work {
 Learner::Learner(std::function<void()> wake) : work_(new Work{std::move(wake)}) {}
 
 void Learner::give(std::string problem) {
-  if (!work_->worker) work_->worker = worker_beside("learner.js");
+  if (!work_->worker) work_->worker = slabside_learner();
   ++work_->under_way;
   emscripten_call_worker(*work_->worker, "learn", problem.data(), static_cast<int>(problem.size()),
                          Work::answered, new std::weak_ptr<Work>(work_));

@@ -31,7 +31,7 @@ std::string_view english(StudioSay id) {
   case Say::came_home:
     return "Files saved elsewhere while the studio failed that are now in the studio too: {0}.";
   case Say::system_no_space: return "The disk is full";
-  case Say::system_share_used: return "This user’s share of the disk is used up";
+  case Say::system_share_used: return "The room it may use here is used up";
   case Say::system_not_allowed: return "The system does not allow it";
   case Say::system_read_only: return "The disk can only be read";
   case Say::system_not_there: return "There is no such file or folder";

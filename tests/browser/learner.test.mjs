@@ -12,6 +12,7 @@ const ask = (problem) => new Promise((resolve) => {
     resolve(new TextDecoder().decode(event.data.data));
     worker.terminate();
   };
+  worker.postMessage(Module.slabsideProgram);
   worker.postMessage({funcName: 'learn', callbackId: 0, data: new TextEncoder().encode(problem)});
 });
 
