@@ -77,7 +77,7 @@ struct Read { // into the entry, line after line
   void operator()(const session::Added& a) {
     if (to.entry.first_in_at == 0) to.entry.first_in_at = line->at;
     if (!a.with.empty()) to.entry.tools[{a.unit, a.of}] = {line->at, line->ref, a.with};
-    uses_of(a.of)[session::use_minute(line->at)] += micrograms(a);
+    uses_of(a.of)[session::use_moment(a.unit, line->at)] += micrograms(a);
   }
   void operator()(const session::Verdict& v) {
     to.entry.verdicts.push_back({line->ref, line->at, v});
@@ -220,15 +220,15 @@ std::optional<BookEntry> entry_of(Bench& bench, const std::string& batch, const 
 
 std::int64_t sum_of(const session::Uses& uses) {
   std::int64_t ug = 0;
-  for (const auto& [minute, one] : uses) ug += one;
+  for (const auto& [at, one] : uses) ug += one;
   return ug;
 }
 
-// Minutes in which nothing is used any more are forgotten: an empty one is no use.
+// Moments at which nothing is used any more are forgotten: an empty one is no use.
 void count_uses(session::Uses& all, const session::Uses& uses, int sign) {
-  for (const auto& [minute, ug] : uses) {
-    const auto at = all.try_emplace(all.end(), minute, 0); // a late one mostly
-    if ((at->second += sign * ug) == 0) all.erase(at);
+  for (const auto& [at, ug] : uses) {
+    const auto use = all.try_emplace(all.end(), at, 0); // a late one mostly
+    if ((use->second += sign * ug) == 0) all.erase(use);
   }
 }
 

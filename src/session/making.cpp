@@ -15,7 +15,7 @@ constexpr std::int64_t a_minute_ms = 60000;
 
 void take(Shelf& shelf, const MakingLine& line) {
   for (const Making::Take& one : line.says.takes)
-    shelf.stock[one.of].taken[use_minute(line.at)] += std::llround(one.g * 1e6);
+    shelf.stock[one.of].taken[line.at] += std::llround(one.g * 1e6);
 }
 
 paint::Recipe* recipe_of_jar(Shelf& shelf, const std::string& jar) {

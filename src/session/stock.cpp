@@ -11,7 +11,6 @@ namespace session {
 namespace {
 
 constexpr std::int64_t minute_ms = 60000;
-constexpr std::int64_t minutes_a_day = a_day_ms / minute_ms;
 
 // By the clock on the wall: its maker's days are what dates on cards name.
 std::int64_t day_of(const Jar& jar) {
@@ -24,13 +23,14 @@ bool entered_as_bought(const Jar& jar) {
   return day_of(jar) == words::day_number(jar.at, jar.offset_min);
 }
 
-std::int64_t first_minute(std::int64_t day, int offset_min) {
-  return day * minutes_a_day - offset_min;
+std::int64_t beginning_of(std::int64_t day, int offset_min) {
+  return day * a_day_ms - offset_min * minute_ms;
 }
 
 // From when batches take from it. Of the day on which it was entered nothing before that moment.
-std::int64_t opened_minute(const Jar& jar) {
-  return entered_as_bought(jar) ? use_minute(jar.at) : first_minute(day_of(jar), jar.offset_min);
+std::int64_t opened_at(const Jar& jar) {
+  return entered_as_bought(jar) ? use_moment(Unit::drops, jar.at)
+                                : beginning_of(day_of(jar), jar.offset_min);
 }
 
 std::int64_t day_of(const Stock::Weighing& weighed) {
@@ -39,10 +39,10 @@ std::int64_t day_of(const Stock::Weighing& weighed) {
 
 double grams(std::int64_t ug) { return static_cast<double>(ug) * 1e-6; }
 
-double used_from(const Stock& stock, const Uses& uses, std::int64_t minute) {
+double used_from(const Stock& stock, const Uses& uses, std::int64_t at) {
   std::int64_t ug = 0;
   for (const Uses* of : {&uses, &stock.taken})
-    for (auto use = of->lower_bound(minute); use != of->end(); ++use) ug += use->second;
+    for (auto use = of->lower_bound(at); use != of->end(); ++use) ug += use->second;
   return grams(ug);
 }
 
@@ -67,13 +67,14 @@ Remaining since_weighed(const Stock& stock, const Uses& uses) {
                          const std::int64_t of = day_of(jar);
                          return entered_as_bought(jar) || of == day ? jar.at > last.at : of > day;
                        });
-  return {there - used_from(stock, uses, use_minute(last.at) + 1),
-          std::max(there, largest_jar(stock))};
+  return {there - used_from(stock, uses, last.at + 1), std::max(there, largest_jar(stock))};
 }
 
 }
 
-std::int64_t use_minute(std::int64_t at) { return at / minute_ms; }
+std::int64_t use_moment(Unit unit, std::int64_t at) {
+  return unit == Unit::drops ? at - at % minute_ms : at;
+}
 
 std::optional<Remaining> left_of(const Card& card, const Stock& stock, const Uses& uses) {
   const std::int64_t made = words::days_of(card.made_on).value_or(0);
@@ -81,29 +82,28 @@ std::optional<Remaining> left_of(const Card& card, const Stock& stock, const Use
   if (stock.weighed && !(is_made && made > day_of(*stock.weighed)))
     return since_weighed(stock, uses);
   if (!is_made && stock.jars.empty()) return std::nullopt;
-  std::int64_t day = made, minute = first_minute(made, stock.made_offset_min);
+  std::int64_t day = made, from = beginning_of(made, stock.made_offset_min);
   if (!is_made) {
     const auto first = std::min_element(stock.jars.begin(), stock.jars.end(), [](auto& a, auto& b) {
-      return std::pair(day_of(a), opened_minute(a)) < std::pair(day_of(b), opened_minute(b));
+      return std::pair(day_of(a), opened_at(a)) < std::pair(day_of(b), opened_at(b));
     });
     day = day_of(*first);
-    minute = opened_minute(*first);
+    from = opened_at(*first);
   }
   const double there =
       card.made_g + bought(stock, [&](const Jar& jar) { return day_of(jar) >= day; });
-  return Remaining{there - used_from(stock, uses, minute), there};
+  return Remaining{there - used_from(stock, uses, from), there};
 }
 
 std::optional<double> pace(const Uses& uses, std::int64_t now_ms) {
   constexpr std::int64_t most_days = 90, least_days = 28;
-  const std::int64_t now = use_minute(now_ms);
-  const auto first = uses.lower_bound(now - most_days * minutes_a_day);
+  const auto first = uses.lower_bound(now_ms - most_days * a_day_ms);
   double g = 0;
-  for (auto use = first; use != uses.end() && use->first <= now; ++use) g += grams(use->second);
+  for (auto use = first; use != uses.end() && use->first <= now_ms; ++use) g += grams(use->second);
   if (!(g > 0)) return std::nullopt;
-  const std::int64_t minutes =
-      std::clamp(now - uses.begin()->first, least_days * minutes_a_day, most_days * minutes_a_day);
-  return g * static_cast<double>(minutes_a_day) / static_cast<double>(minutes);
+  const std::int64_t ms =
+      std::clamp(now_ms - uses.begin()->first, least_days * a_day_ms, most_days * a_day_ms);
+  return g * static_cast<double>(a_day_ms) / static_cast<double>(ms);
 }
 
 std::optional<double> days_left(const Remaining& left, const Uses& uses, std::int64_t now_ms) {

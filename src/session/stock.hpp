@@ -12,10 +12,11 @@ struct Jar {
   int offset_min = 0; // of the clock on the wall then, east of UTC: whose day `of.on` is
 };
 
-// Micrograms of a card that were used, by the minute since 1970: whole numbers, so that a sum over
-// batches stays exact while they come and go, and drops that follow each other are one.
+// Micrograms of a card that were used, by the moment, ms since 1970: whole numbers, so that a sum
+// over batches stays exact while they come and go.
 using Uses = std::map<std::int64_t, std::int64_t>;
-std::int64_t use_minute(std::int64_t at);
+// Drops that follow each other are one, at the beginning of their minute.
+std::int64_t use_moment(Unit unit, std::int64_t at);
 
 struct Stock {
   struct Weighing {

@@ -160,9 +160,9 @@ TEST_CASE("more water gone than there was, and a jar that nobody knows, change n
 TEST_CASE("what binder took counts beside what batches took, and only since the weighing") {
   Stock stock = bought(250);
   const std::int64_t at = 1795617120000;
-  stock.taken[use_minute(at)] = 60'000'000;
+  stock.taken[at] = 60'000'000;
   const Card gum = liquid("gum_arabic", CardKind::other, {.gum = 1});
-  CHECK(left_of(gum, stock, {{use_minute(at), 5'000'000}})->g == Approx(185));
+  CHECK(left_of(gum, stock, {{at, 5'000'000}})->g == Approx(185));
   stock.weighed = Stock::Weighing{{"a", 2}, at + minute_ms, 170};
   CHECK(left_of(gum, stock, {})->g == Approx(170));
 }
