@@ -106,7 +106,7 @@ EMSCRIPTEN_KEEPALIVE void slabside_resized() {
 EMSCRIPTEN_KEEPALIVE void slabside_exposed() { page().events.push_back(Exposed{}); }
 
 EMSCRIPTEN_KEEPALIVE void slabside_restored() {
-  rebuild_font_texture();
+  renew_drawing();
   page().events.push_back(Restored{});
 }
 

@@ -254,6 +254,16 @@ mergeInto(LibraryManager.library, {
     page.canvas.width = Math.max(1, Math.round(page.canvas.clientWidth * page.ratio()));
     page.canvas.height = Math.max(1, Math.round(page.canvas.clientHeight * page.ratio()));
   },
+  // ImGui asks before every frame for the state that it puts back behind it. Nobody else draws here: what it
+  // was told first stays true, and whoever asks again waits until all has been drawn.
+  slabside_page_remember_state: function () {
+    const context = GLctx, told = new Map();
+    const ask = context.getParameter.bind(context);
+    context.getParameter = (name) => {
+      if (!told.has(name)) told.set(name, ask(name));
+      return told.get(name);
+    };
+  },
   // Once there is somebody who hears.
   slabside_page_listen__deps: ['$SlabsidePage', '$Browser'],
   slabside_page_listen: function () {

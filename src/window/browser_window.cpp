@@ -13,6 +13,7 @@
 
 extern "C" { // browser_page.js
 void slabside_page_open();
+void slabside_page_remember_state();
 void slabside_page_listen();
 int slabside_page_width();
 int slabside_page_height();
@@ -74,9 +75,10 @@ tl::expected<Window, std::string> Window::open(Options) {
   wanted.alpha = wanted.depth = wanted.stencil = wanted.antialias = false;
   state->context = emscripten_webgl_create_context(canvas, &wanted);
   if (state->context <= 0 ||
-      emscripten_webgl_make_context_current(state->context) != EMSCRIPTEN_RESULT_SUCCESS ||
-      !start_drawing(nullptr))
+      emscripten_webgl_make_context_current(state->context) != EMSCRIPTEN_RESULT_SUCCESS)
     return tl::make_unexpected(std::string("WebGL 2"));
+  slabside_page_remember_state();
+  if (!start_drawing(nullptr)) return tl::make_unexpected(std::string("WebGL 2"));
   state->drawing = true;
   state->kept.emplace();
   ImGuiIO& io = ImGui::GetIO();
@@ -86,7 +88,10 @@ tl::expected<Window, std::string> Window::open(Options) {
 }
 
 Poll Window::wait(std::optional<double>) {
-  return {++state->polls, std::exchange(page().events, {})};
+  Poll come{++state->polls, std::exchange(page().events, {})};
+  for (const Event& event : come.events)
+    if (std::holds_alternative<Restored>(event)) state->kept.emplace();
+  return come;
 }
 
 void Window::wake() { slabside_hear_soon(); }

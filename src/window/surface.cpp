@@ -36,6 +36,12 @@ void rebuild_font_texture() {
 
 std::uint64_t font_textures() { return rebuilt; }
 
+void renew_drawing() {
+  ++rebuilt;
+  ImGui_ImplOpenGL3_DestroyDeviceObjects();
+  ImGui_ImplOpenGL3_CreateDeviceObjects();
+}
+
 void drop_frame() { ImGui::EndFrame(); }
 
 bool text_is_typed() { return ImGui::GetIO().WantTextInput; }

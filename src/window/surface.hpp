@@ -42,6 +42,8 @@ using GlLoader = void (*(*)(const char* name))();
 // to disk.
 bool start_drawing(GlLoader loader);
 void stop_drawing();
+void renew_drawing(); // the graphics' memory was taken away: all that start_drawing put there, and
+                      // faces
 
 // Ends ImGui's frame and draws it on the bound framebuffer.
 void draw_frame(Extent size, Colour clear);

@@ -85,6 +85,38 @@ test('taps as quick as hands are, on two pads: all count, in their order', async
   await glass.close();
 });
 
+// Whoever asks WebGL for its state waits until all that was sent is drawn.
+function count_questions() {
+  window.slabsideAsked = [];
+  const ask = WebGL2RenderingContext.prototype.getParameter;
+  WebGL2RenderingContext.prototype.getParameter = function (name) {
+    window.slabsideAsked.push(name);
+    return ask.call(this, name);
+  };
+}
+
+test('from the second picture on nothing is asked of the display, also where it was lost meanwhile', async (t) => {
+  const glass = await opened(t, {before: [[count_questions]]});
+  const asked = () => glass.page.evaluate(() => window.slabsideAsked.splice(0));
+  assert.ok((await asked()).length > 0);
+  for (const pad of ['plan', 'pigment pb29']) await press_pad(glass, pad);
+  const picture = () => glass.page.screenshot();
+  const before = await picture();
+  await glass.page.evaluate(async () => {
+    const canvas = document.getElementById('canvas'), its = canvas.getContext('webgl2').getExtension('WEBGL_lose_context');
+    const restored = new Promise((done) => canvas.addEventListener('webglcontextrestored', done, {once: true}));
+    its.loseContext();
+    await new Promise((later) => setTimeout(later, 0));
+    its.restoreContext();
+    await restored;
+  });
+  await glass.rest();
+  assert.deepEqual(await picture(), before);
+  for (const pad of ['today', 'book', 'plan']) await press_pad(glass, pad);
+  assert.deepEqual(await asked(), []);
+  await glass.close();
+});
+
 test('dark and with less motion, where the tablet is set so; what is chosen here counts from then on', async (t) => {
   const night = (glass) => glass.page.evaluate(() => document.body.classList.contains('night'));
   const motion = async (glass) => { await press_pad(glass, 'tablet'); return glass.name_of('motion'); };
