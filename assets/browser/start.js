@@ -3,6 +3,9 @@
 'use strict';
 
 Slabside.start = function () {
+  // The program draws with it. A browser that has drawn nothing yet takes half a second to begin, while the
+  // program is on its way.
+  Module.canvas.getContext('webgl2', {alpha: false, depth: false, stencil: false, antialias: false});
   const script = document.createElement('script');
   script.src = Module.locateFile('slabside.js');
   script.onerror = () => Slabside.stop(script.src);

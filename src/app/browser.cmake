@@ -9,7 +9,7 @@ add_executable(slabside app/browser_main.cpp app/browser_learn_main.cpp)
 target_link_libraries(slabside PRIVATE app)
 set_target_properties(slabside PROPERTIES RUNTIME_OUTPUT_DIRECTORY ${parts})
 foreach(library commands/browser_clock.js commands/browser_paper_desk.js
-                commands/browser_picture_desk.js disk/browser_store.js paper/browser_qr.js
+                commands/browser_picture_desk.js commands/browser_told_desk.js disk/browser_store.js paper/browser_qr.js
                 screens/browser_face_files.js
                 studio/browser_learner.js window/browser_page.js)
   target_link_options(slabside PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_SOURCE_DIR}/${library}")

@@ -1,7 +1,7 @@
 # Puts the page together, with the words in it:
 # cmake -DPAGE=... -DPARTS=... -DWEB=... -DWORDS=... -DFACES=... -DCODES=... -DSHORTEN=... -P browser_page.cmake
 include(${WORDS})
-set(own page.css page.js faces.js unzip.js pack.js store.js memory.js paper.html paper.js codes.js sha256.js pictures.js pads.js copy.js keeping.js start.js learner.js)
+set(own page.css page.js faces.js unzip.js pack.js store.js memory.js paper.html paper.js codes.js sha256.js pictures.js told.js pads.js copy.js keeping.js start.js learner.js)
 set(codes qrcode.js) # as codes.js names it
 set(built slabside.js slabside.wasm)
 # What letters are drawn with, as faces.js names it: what the page starts with and says itself, and the

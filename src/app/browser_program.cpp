@@ -7,6 +7,7 @@
 #include "bench/record.hpp"
 #include "commands/browser_paper_desk.hpp"
 #include "commands/browser_picture_desk.hpp"
+#include "commands/browser_told_desk.hpp"
 #include "commands/clock.hpp"
 #include "disk/browser.hpp"
 #include "screens/browser_face_files.hpp"
@@ -61,7 +62,8 @@ commands::Storage in_the_browser(std::function<void()> wake) {
   storage.home = disk::open_browser_disk(wake);
   storage.hands_on = true;
   storage.papers = commands::browser_paper_desk(wake);
-  storage.pictures = commands::browser_picture_desk(std::move(wake));
+  storage.pictures = commands::browser_picture_desk(wake);
+  storage.told = commands::browser_told_desk(std::move(wake));
   storage.tablet = kept_tablet;
   storage.keep_tablet = keep_tablet;
   return storage;

@@ -164,8 +164,7 @@ std::string told(const bench::View& view, bool open, double px_per_mm) {
            {"counted", counted(view)},
            {"words", sentences(on[nullptr])},
            {"pads", Json::array()}};
-  const auto* tablet = std::get_if<bench::TabletView>(&view.screen);
-  if (tablet && !tablet->shares) // a page shares nothing, and its card has the more room
+  if (const auto* tablet = std::get_if<bench::TabletView>(&view.screen))
     all["free"] = in_px(free_place(view.layout.main, tablet->drawn_at), px_per_mm);
   const auto fields = screens::fields_of(view);
   for (const bench::Pad& pad : view.layout.pads) {

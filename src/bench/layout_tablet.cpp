@@ -52,7 +52,7 @@ void lay_out_keys(const Rect& area, Layout& layout) {
 void lay_out_tablet(const Bench& bench, Layout& layout) {
   const Rect area = slab_grid(bench.display).area;
   const bool upright = bench.display.upright();
-  const bool shares = !bench.sharing.folder.empty();
+  const bool shares = has_files(bench.sharing);
   const Rect card = upright ? Rect{area.x, area.y, area.w, shares ? 94.5 : 108}
                             : Rect{area.x, area.y, left_mm, area.h};
   // Where that is wide, and one more row below would make all of them too low.

@@ -26,7 +26,8 @@ struct FriendsFound { // the answer to Effects.find_told: the newest; absent: th
 };
 
 struct Sharing {
-  std::string folder;                       // where such files lie; empty: this device has none
+  std::string folder;                       // where such files lie; empty: in none
+  bool by_hand = false;                     // they are saved and picked, as in a browser
   bool open = false;                        // in place of the keys
   bool preparing = false;                   // what this studio tells, until it is handed out
   std::optional<session::RangeNames> asked; // the fit of its own notes, under way
@@ -35,5 +36,7 @@ struct Sharing {
   std::optional<FriendsFile> found;         // it is asked whether it shall count
   std::optional<words::Error> failure;
 };
+
+inline bool has_files(const Sharing& sharing) { return sharing.by_hand || !sharing.folder.empty(); }
 
 }

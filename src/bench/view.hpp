@@ -348,9 +348,9 @@ struct TabletView {
     bool waits = false; // the next key will be it
   };
   std::vector<Row> rows;
-  struct Sharing { // what studios tell each other
-    std::string folder, written;
-    bool preparing = false; // what is to be written
+  struct Sharing {               // what studios tell each other
+    std::string folder, written; // no folder: files are saved and picked
+    bool preparing = false;      // what is to be written
     bool none = false;
     std::string found; // a friend's file
     std::int64_t found_at = 0;

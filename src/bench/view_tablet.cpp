@@ -36,7 +36,7 @@ TabletView tablet_view(const Bench& bench) {
   v.language = bench.spoken;
   v.motion = bench.tablet.motion;
   v.full_screen = bench.full_screen.value_or(false);
-  v.shares = !bench.sharing.folder.empty();
+  v.shares = has_files(bench.sharing);
   if (v.shares && bench.sharing.open) v.told = told_view(bench);
   for (const std::string_view name : bindable) {
     TabletView::Row row{{TabletPad::bind, std::string(name)}, *pad_named(name), "", false};

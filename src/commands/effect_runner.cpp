@@ -25,7 +25,8 @@ EffectRunner::EffectRunner(const Sitting& sitting, const OpenStorage& open, cons
   bench_.screen = sitting.opens_on;
   bench_.full_screen = sitting.full_screen;
   storage_ = open(wake);
-  bench_.sharing.folder = storage_.told_folder;
+  bench_.sharing.folder = storage_.told.folder;
+  bench_.sharing.by_hand = storage_.told.tell && storage_.told.folder.empty();
   bench_.hands_on = storage_.hands_on;
   bench_.paper.folder = storage_.papers.folder;
   bench_.paper.in_browser = storage_.papers.in_browser;
@@ -81,14 +82,24 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
   }
   if (effects.speak) speak(*effects.speak, now);
   if (effects.keep_tablet) keep_tablet(now);
-  if (effects.tell && storage_.tell) feed(bench::ToldWritten{storage_.tell(*effects.tell)}, now);
+  if (effects.tell && storage_.told.tell)
+    feed(bench::ToldWritten{storage_.told.tell(*effects.tell)}, now);
   if (storage_.pictures.ask)
     for (bench::PhotoWanted& wanted : effects.photos) storage_.pictures.ask(std::move(wanted));
   if (effects.paper) hand_on(*effects.paper, now);
-  if (effects.find_told && storage_.find_told)
-    feed(bench::FriendsFound{storage_.find_told(
-             [this](const paint::ToldRange& told) { return is_own(told, bench_.logs); })},
-         now);
+  if (effects.find_told && storage_.told.find) find_told(now);
+}
+
+void EffectRunner::find_told(const bench::Now& now) {
+  storage_.told.find([this](const paint::ToldRange& told) { return is_own(told, bench_.logs); },
+                     [this](ToldFiles::Found found) { found_told_ = {std::move(found)}; });
+  take_found_told(now);
+}
+
+bool EffectRunner::take_found_told(const bench::Now& now) {
+  auto found = std::exchange(found_told_, std::nullopt);
+  if (found) feed(*std::move(found), now);
+  return found.has_value();
 }
 
 void EffectRunner::hand_on(const bench::PaperWanted& wanted, const bench::Now& now) {
@@ -141,6 +152,7 @@ bool EffectRunner::poll(const bench::Now& now) {
   }
   const bool papers = take_all(storage_.papers.poll, now);
   const bool pictures = take_all(storage_.pictures.poll, now);
+  const bool friends = take_found_told(now);
   const bool studies = study_;
   if (studies) feed(bench::Study{}, now);
   if (look_at_ && now.run_ms >= *look_at_) look_around(now);
@@ -149,7 +161,7 @@ bool EffectRunner::poll(const bench::Now& now) {
     retry_after_ms_ = std::min(2 * retry_after_ms_, latest_retry_ms);
   }
   if (!journal_->stuck()) retry_at_.reset();
-  return !all.empty() || found || fit || papers || pictures || studies;
+  return !all.empty() || found || fit || papers || pictures || friends || studies;
 }
 
 void EffectRunner::take(studio::News news, const bench::Now& now) {

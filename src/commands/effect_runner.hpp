@@ -89,6 +89,8 @@ private:
   void note_homecoming();
   void hand_on(const bench::PaperWanted& wanted, const bench::Now& now);
   void put_on_paper(const bench::PaperWanted& wanted, const bench::Now& now);
+  void find_told(const bench::Now& now);
+  bool take_found_told(const bench::Now& now);
   bool take_all(const std::function<std::optional<bench::Input>()>& poll, const bench::Now& now);
   void look_around(const bench::Now& now);
   bool has_read() const { return watch_->has_looked(); }
@@ -106,7 +108,8 @@ private:
   std::unique_ptr<studio::Watch> watch_;
   std::unique_ptr<studio::Learner> learner_;
   std::deque<bool> fits_to_tell_; // of each that the learner has, in order
-  bool study_ = false;            // the bench has more to look through
+  std::optional<bench::FriendsFound> found_told_;
+  bool study_ = false; // the bench has more to look through
   const std::function<void(const words::Error&)> hears_failure_;
   const bool looks_again_;
   std::optional<std::int64_t> look_at_; // run_ms

@@ -32,23 +32,22 @@ std::string today() {
 
 void give_told(Storage& storage, const Setup& setup) {
   const studio::Path studio = std::filesystem::absolute(setup.studio);
-  storage.told_folder = (studio / studio::told_folder).string();
+  storage.told.folder = (studio / studio::told_folder).string();
   // Of this studio alone, as all that is kept.
   const auto open = [studio, identity = setup.identity] {
     return studio::founding_files(disk::posix_files(), studio, false, identity);
   };
-  storage.tell = [studio, open](const paint::ToldRange& told) -> words::Result<std::string> {
+  storage.told.tell = [studio, open](const paint::ToldRange& told) -> words::Result<std::string> {
     const auto written = studio::write_told(*open(), studio, today(), told);
     if (!written) return tl::make_unexpected(written.error());
     return written->string();
   };
-  storage.find_told =
-      [studio, open](const auto& is_own) -> words::Result<std::optional<bench::FriendsFile>> {
+  storage.told.find = [studio, open](const auto& is_own, const auto& then) {
     auto found = studio::newest_told(*open(), studio, is_own);
-    if (!found) return tl::make_unexpected(found.error());
-    if (!*found) return std::nullopt;
-    return bench::FriendsFile{(*found)->name, (*found)->at, std::move((*found)->told),
-                              std::move((*found)->passed_over)};
+    if (!found) return then(tl::make_unexpected(found.error()));
+    if (!*found) return then(std::nullopt);
+    then(bench::FriendsFile{(*found)->name, (*found)->at, std::move((*found)->told),
+                            std::move((*found)->passed_over)});
   };
 }
 

@@ -49,6 +49,15 @@ struct Pictures {
   bool picks = false;                                   // see bench::PhotosState
 };
 
+// Files by which studios tell each other what they have learnt. All empty: there are none here.
+struct ToldFiles {
+  using IsOwn = std::function<bool(const paint::ToldRange&)>;
+  using Found = words::Result<std::optional<bench::FriendsFile>>;
+  std::string folder; // for people; empty: they are saved and picked by hand
+  std::function<words::Result<std::string>(const paint::ToldRange& told)> tell; // as what, or where
+  std::function<void(IsOwn is_own, std::function<void(Found)> then)> find;      // perhaps later
+};
+
 struct Storage {
   std::unique_ptr<disk::Disk> home;
   std::unique_ptr<disk::Disk> fallback; // where lines go while home fails; null: nowhere
@@ -57,13 +66,7 @@ struct Storage {
   // the place of the one before. Both may be empty: nothing is remembered.
   std::function<std::optional<std::string>()> tablet;
   std::function<words::Result<void>(const std::string& text)> keep_tablet;
-  // Files by which studios tell each other what they have learnt. All empty: there are none here.
-  std::string told_folder; // for people
-  std::function<words::Result<std::string>(const paint::ToldRange& told)>
-      tell; // where it was written
-  std::function<words::Result<std::optional<bench::FriendsFile>>(
-      const std::function<bool(const paint::ToldRange&)>& is_own)>
-      find_told;
+  ToldFiles told;
   bool hands_on = false; // see bench::Bench
   Papers papers;
   Pictures pictures;

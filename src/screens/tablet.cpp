@@ -84,7 +84,8 @@ std::string told_now(const Sheet& sheet, const bench::TabletView::Sharing& told)
   if (!told.found.empty())
     return told_counted(told.found_pigments, told.found_batches, Say::told_found,
                         {told.found, words::date(told.found_at, sheet.view.utc_offset_min)});
-  if (!told.written.empty()) return say(Say::told_written, {told.written});
+  if (!told.written.empty())
+    return say(told.folder.empty() ? Say::told_saved : Say::told_written, {told.written});
   if (told.preparing) return say(Say::told_preparing);
   return told.none ? say(Say::told_none) : "";
 }
@@ -93,7 +94,8 @@ void draw_told(Sheet& sheet, const bench::TabletView::Sharing& told) {
   const Theme& t = sheet.theme;
   labels(sheet, sheet.view.layout.side, plain(t),
          {{say(Say::told_title), clean_bold, false, 1},
-          {say(Say::told_folder, {told.folder}), clean_letters, true, 1}},
+          {told.folder.empty() ? say(Say::told_by_hand) : say(Say::told_folder, {told.folder}),
+           clean_letters, true, 1}},
          Anchor::left);
   panel(sheet, sheet.view.layout.more);
   std::vector<Label> said;
@@ -106,7 +108,9 @@ void draw_told(Sheet& sheet, const bench::TabletView::Sharing& told) {
                                  told.doubted ? Say::told_is_kept : Say::told_counts),
                     clean_letters, false, 2});
   if (told.doubted) said.push_back({say(Say::told_doubted), clean_letters, false, 3});
-  if (said.empty()) said.push_back({say(Say::told_about), clean_letters, false, 6});
+  if (said.empty())
+    said.push_back({say(told.folder.empty() ? Say::told_about_by_hand : Say::told_about),
+                    clean_letters, false, 6});
   labels(sheet, inset(sheet.view.layout.more, 3), plain(t), said, Anchor::left);
 }
 

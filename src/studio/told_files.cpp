@@ -2,7 +2,7 @@
 
 #include "disk/whole_file.hpp"
 #include "studio/sentences.hpp"
-#include "words/studio_says.hpp"
+#include "studio/told_in_file.hpp"
 
 #include <algorithm>
 #include <cerrno>
@@ -13,7 +13,6 @@ namespace studio {
 namespace {
 
 using Path = std::filesystem::path;
-using Say = words::StudioSay;
 
 constexpr const char* told_ending = ".json";
 
@@ -44,10 +43,7 @@ bool is_that(disk::Files& files, const Path& file, const std::string& bytes) {
 words::Result<paint::ToldRange> usable(disk::Files& files, const Path& file) {
   const disk::Bytes read = files.read_piece(file, 0, paint::most_told_bytes + 1);
   if (read.code != 0) return tl::make_unexpected(error(disk::Operation::read, file, read.code));
-  auto told = paint::told_from(read.bytes);
-  const auto fault = told ? paint::implausible(*told) : std::optional(told.error());
-  if (fault) return words::failure(Say::told_file_refused, {file.string(), words::Inner(*fault)});
-  return told;
+  return told_in_file(file.string(), read.bytes);
 }
 
 }

@@ -38,8 +38,13 @@ std::string_view english(TabletSay id) {
   case Say::told_about:
     return "What your feel notes have taught, as one small file for another studio: no batches, no "
            "recipes, no names. Put a friend’s file into the same folder.";
+  case Say::told_about_by_hand:
+    return "What your feel notes have taught, as one small file for another studio: no batches, no "
+           "recipes, no names. A friend’s file is picked from this tablet.";
   case Say::told_folder: return "Folder: {0}";
+  case Say::told_by_hand: return "Files that are saved, handed on and picked";
   case Say::told_written: return "Written: {0}";
+  case Say::told_saved: return "Saved as {0}, where the browser saves files";
   case Say::told_preparing: return "Putting together what your notes have taught …";
   case Say::told_none: return "No friend’s file lies in that folder.";
   case Say::told_found:

@@ -39,8 +39,11 @@ enum class TabletSay {
   others_back,
   told_title,
   told_about,
-  told_folder,  // 0: path
+  told_about_by_hand,
+  told_folder, // 0: path
+  told_by_hand,
   told_written, // 0: path
+  told_saved,   // 0: name
   told_preparing,
   told_none,
   told_found,   // 0: file, 1: date, 2: pigments, 3: batches

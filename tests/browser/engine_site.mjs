@@ -6,7 +6,7 @@ import {at_end} from './at_end.mjs';
 import {serve} from './glass.mjs';
 import {lines_in_store} from './page_hooks.mjs';
 
-const own_scripts = /<script src="[^"]*\/page\.js">/;
+const own_scripts = /<script defer src="[^"]*\/page\.js">/;
 
 function page_with_hooks() {
   const page = readFileSync(join(process.env.SLABSIDE_WEB, 'index.html'), 'utf8');

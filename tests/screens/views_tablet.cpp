@@ -25,6 +25,12 @@ void add_tablets(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   told.batches = 41;
   b.sharing.found = FriendsFile{"2026-11-21-weir.json", 1795617120000, told};
   out.push_back({"tablet, a file found" + on, mm, view(b, {})});
+  Bench in_browser = b;
+  in_browser.sharing = {};
+  in_browser.sharing.by_hand = in_browser.sharing.open = true;
+  out.push_back({"tablet, other studios in a browser" + on, mm, view(in_browser, {})});
+  in_browser.sharing.written = "slabside-2026-11-25.json";
+  out.push_back({"tablet, told in a browser" + on, mm, view(in_browser, {})});
   b.sharing.found.reset();
   b.sharing.written = "/home/maker/Slabside/told/2026-11-25-2.json";
   b.learning.told = b.learning.ranges.told = std::make_shared<const paint::ToldRange>(told);
