@@ -53,7 +53,7 @@ std::optional<Softening> softening_for(const Bench& bench, const Dry& paint) {
     const Measures of = measures_of(bench, *cards.front());
     const auto mL = [&](double part) { return part * of_g / share / of.g_per_mL; };
     const Tapped amount = in_one_form(mL(usual.low), mL(usual.high), of);
-    return Softening{cards.front()->name, amount, mL_of(amount, of)};
+    return Softening{cards.front()->name, amount, mL_of(amount, of), {}, kind, of};
   }
   return Softening{};
 }

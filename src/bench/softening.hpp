@@ -15,6 +15,8 @@ struct Softening {
   Tapped amount = {};    // of it
   double mL = 0;         // likewise
   Tapped loosens = {};   // of water, about as much; nothing: not said
+  session::CardKind kind = session::CardKind::honey;
+  Measures of = {}; // where there is one
 };
 
 // Of honey what is no water, as much as is usual in so much binder: g.

@@ -233,6 +233,18 @@ bool is_binder_in(const session::Batch& batch, const Measures& of, const SlabVie
   return false;
 }
 
+// Where water is asked for and nothing is in that softens: that loosens as well. At the end it
+// would make paint that was right too loose.
+void soften_in_place_of_water(SlabView& v, double water_mL) {
+  const std::optional<Softening>& s = v.softening;
+  if (!s || s->name.empty() || !v.advice.water || !(water_mL > 0)) return;
+  const double mL = std::min(water_mL, s->mL);
+  ToComeView one{s->kind, s->name, std::nullopt, mL < s->mL ? tapped(mL, s->of) : s->amount};
+  one.first = true;
+  one.mL = mL;
+  v.to_come.push_back(std::move(one));
+}
+
 SlabView slab_view(const Bench& bench, const Now& now) {
   SlabView v;
   v.panel = bench.panel;
@@ -293,6 +305,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   v.to_come = to_come(bench);
   add_binder_to_come(batch, measures, v);
   put_first(v.to_come, v.advice, is_binder_in(batch, measures, v));
+  if (first_mL(v.to_come) <= 0) soften_in_place_of_water(v, advised_mL(v.advice, measures, known));
   const double first = first_mL(v.to_come);
   const double mL = first > 0 ? first : advised_mL(v.advice, measures, known);
   if (mL > 0 && batch.standing.flow_now)

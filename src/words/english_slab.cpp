@@ -51,7 +51,7 @@ std::string_view english(SlabSay id) {
   case Say::add_first: return "first add {0}, then mull";
   case Say::add_first_by_knife: return "first add {0}, work it in";
   case Say::right_to_come: return "right and smooth: add what is still to come, mull, judge";
-  case Say::last_time: return "last time {0} g binder in all";
+  case Say::last_time: return "as last time, {0} g binder in all";
   case Say::by_recipe: return "by the recipe {0} g binder in all";
   case Say::in_portions: return "mull it in {0} portions";
   case Say::wet_out_all: return "wet out all of it, then mull it in {0} portions";

@@ -90,6 +90,33 @@ TEST_CASE("on the slab it is said from the first pass on, until some is in or it
   CHECK_FALSE(h.slab().softening);
 }
 
+// It loosens as water does: at the end it would make paint that was right too loose.
+TEST_CASE("where water is asked for, what softens goes in first, and no more of it than water") {
+  Hands h;
+  h.begin();
+  obeying::tap_amount(h, "1 tsp", "gum_12");
+  h.tap("pass");
+  h.wait(130);
+  for (int i = 0; i < 12 && !(h.slab().advice.water && h.slab().softening); ++i) {
+    h.tap("pass");
+    h.wait(200);
+    h.tap("felt too_sticky");
+    if (!h.slab().advice.water) obeying::put_in(h, h.slab().advice.amount, "gum_12");
+  }
+  const SlabView slab = h.slab();
+  REQUIRE(slab.advice.kind == Advice::add_drops);
+  REQUIRE(slab.advice.water);
+  REQUIRE(slab.softening);
+  REQUIRE(slab.to_come.size() == 1);
+  const ToComeView& first = slab.to_come.front();
+  CHECK(first.first);
+  CHECK(first.kind == session::CardKind::honey);
+  CHECK(first.mL <= mL_of(slab.advice.amount, measures_of(h.b, *shelf_card(h.b, "water"))) + 1e-9);
+  CHECK(first.mL <= slab.softening->mL + 1e-9);
+  obeying::put_in(h, first.amount, "honey_11");
+  for (const ToComeView& one : h.slab().to_come) CHECK_FALSE(one.first);
+}
+
 TEST_CASE("where neither honey nor glycerin is on the shelf it is said without an amount") {
   Hands h;
   std::erase_if(h.b.shelf, [](const session::Card& card) {
