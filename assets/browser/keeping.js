@@ -109,7 +109,9 @@ Slabside.keeping = {
       keeping.tell(Slabside.say('pack_taken_in', told.fresh, told.longer, told.known), ...stayed);
       Module.slabsideLook();
     } catch (error) {
-      keeping.tell(Slabside.say('pack_not_taken', file.name, keeping.why(error)));
+      const full = error.name === 'QuotaExceededError';
+      keeping.tell(full ? Slabside.say('pack_no_room', file.name)
+                        : Slabside.say('pack_not_taken', file.name, keeping.why(error)));
     }
   },
 
@@ -152,6 +154,7 @@ Slabside.keeping = {
 };
 
 Slabside.keeping.listen();
+Module.slabsideKeep = Slabside.keeping.open;
 navigator.storage?.persist?.().catch(() => {});
 // Offline the page comes from its own cache. Browsers allow that on https and localhost only.
 if (window.isSecureContext && 'serviceWorker' in navigator)

@@ -15,7 +15,8 @@ function learn({callbackId, data}) {
 
 function begin(program) {
   Module.instantiateWasm = (imports, receive) => {
-    WebAssembly.instantiate(program, imports).then((instance) => receive(instance, program));
+    WebAssembly.instantiate(program, imports).then((instance) => receive(instance, program))
+      .catch((error) => setTimeout(() => { throw error; })); // so that the page hears of it
     return {};
   };
   Module.onRuntimeInitialized = () => {

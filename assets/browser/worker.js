@@ -23,7 +23,8 @@ async function wanted_later() {
 self.addEventListener('activate', (event) =>
   event.waitUntil(caches.keys().then((names) => Promise.all(
     names.filter((other) => other.startsWith('slabside-') && other !== name)
-      .map((other) => caches.delete(other))))));
+      .map((other) => caches.delete(other))))
+    .then(() => self.clients.claim()))); // else a page of the first visit would lose its files to the next version
 
 self.addEventListener('message', (event) => {
   if (event.data === 'take over') self.skipWaiting();
@@ -31,7 +32,8 @@ self.addEventListener('message', (event) => {
 
 self.addEventListener('fetch', (event) => {
   if (event.request.method !== 'GET') return;
+  const wanted = event.request.destination === 'document' ? './' : event.request; // by whatever name it is asked for
   event.respondWith(caches.open(name)
-    .then((cache) => cache.match(event.request, {ignoreSearch: true}))
+    .then((cache) => cache.match(wanted, {ignoreSearch: true}))
     .then((kept) => kept || fetch(event.request)));
 });

@@ -61,6 +61,7 @@ commands::Storage in_the_browser(std::function<void()> wake) {
   commands::Storage storage;
   storage.home = disk::open_browser_disk(wake);
   storage.hands_on = true;
+  storage.show_where_handed_on = window::show_keeping;
   storage.papers = commands::browser_paper_desk(wake);
   storage.pictures = commands::browser_picture_desk(wake);
   storage.told = commands::browser_told_desk(std::move(wake));

@@ -57,6 +57,7 @@ const Named all[] = {
     {"pack_stayed", AppSay::pack_stayed},
     {"pack_not_taken", AppSay::pack_not_taken},
     {"pack_not_read", AppSay::pack_not_read},
+    {"pack_no_room", AppSay::pack_no_room},
     {"pack_wrong_sum", AppSay::pack_wrong_sum},
     {"pack_ends_early", AppSay::pack_ends_early},
     {"pack_no_zip", StudioSay::pack_no_zip},

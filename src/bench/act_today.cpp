@@ -55,7 +55,7 @@ void lead_to(Bench& bench, const Due due, const Now& now, Effects& effects) {
   case Due::What::use_up: return lead_to_shelf(bench, ShelfKind::pigment, due.of);
   case Due::What::runs_low: return lead_to_more(bench, due.of);
   case Due::What::making: show_making(bench, due.of); return go_to(bench, Screen::binder);
-  case Due::What::hand_on: return go_to(bench, Screen::tablet);
+  case Due::What::hand_on: effects.hand_on = true; return go_to(bench, Screen::tablet);
   }
 }
 

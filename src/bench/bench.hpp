@@ -136,6 +136,7 @@ struct Effects {
   std::optional<words::Language> speak; // from now on
   std::optional<paint::ToldRange> tell; // to be written for another studio
   bool find_told = false;               // what another studio wrote
+  bool hand_on = false;                 // where a pack is handed on is to be shown
   std::optional<PaperWanted> paper;     // to be written and shown
   std::vector<PhotoWanted> photos;      // to be answered, in order
   std::vector<SoundCue> cues;

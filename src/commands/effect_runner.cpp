@@ -88,6 +88,7 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
     for (bench::PhotoWanted& wanted : effects.photos) storage_.pictures.ask(std::move(wanted));
   if (effects.paper) hand_on(*effects.paper, now);
   if (effects.find_told && storage_.told.find) find_told(now);
+  if (effects.hand_on && storage_.show_where_handed_on) storage_.show_where_handed_on();
 }
 
 void EffectRunner::find_told(const bench::Now& now) {

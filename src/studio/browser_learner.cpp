@@ -1,9 +1,12 @@
 #include "studio/browser_answer.hpp"
 #include "studio/learner.hpp"
+#include "words/studio_says.hpp"
 
 #include <emscripten/emscripten.h>
 
+#include <cstdlib>
 #include <deque>
+#include <utility>
 
 extern "C" worker_handle slabside_learner(); // browser_learner.js
 
@@ -11,6 +14,7 @@ namespace studio {
 
 // The worker begins when there is first something to learn.
 struct Learner::Work {
+  static std::weak_ptr<Work> last; // a page has one
   std::function<void()> wake;
   std::optional<worker_handle> worker = {};
   int under_way = 0;
@@ -27,9 +31,25 @@ struct Learner::Work {
     work->results.push_back(read_answer({bytes, static_cast<std::size_t>(size)}));
     if (work->wake) work->wake();
   }
+
+  // Whatever it was asked is answered by that, and the next question makes a worker anew.
+  void fail(const std::string& why) {
+    if (worker) emscripten_destroy_worker(*std::exchange(worker, std::nullopt));
+    while (static_cast<int>(results.size()) < under_way)
+      results.push_back(words::failure(words::StudioSay::learner_broke, {why}));
+    if (wake) wake();
+  }
+
+  static void failed(const std::string& why) {
+    if (const auto work = last.lock()) work->fail(why);
+  }
 };
 
-Learner::Learner(std::function<void()> wake) : work_(new Work{std::move(wake)}) {}
+std::weak_ptr<Learner::Work> Learner::Work::last;
+
+Learner::Learner(std::function<void()> wake) : work_(new Work{std::move(wake)}) {
+  Work::last = work_;
+}
 
 void Learner::give(std::string problem) {
   if (!work_->worker) work_->worker = slabside_learner();
@@ -48,4 +68,12 @@ std::optional<Learner::Result> Learner::poll() {
 
 bool Learner::is_busy() const { return work_->under_way > 0; }
 
+void Learner::failed(const std::string& why) { Work::failed(why); }
+
+}
+
+extern "C" EMSCRIPTEN_KEEPALIVE void slabside_learner_failed(char* why) {
+  const std::string said = why;
+  std::free(why);
+  studio::Learner::failed(said);
 }

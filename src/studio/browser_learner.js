@@ -6,7 +6,14 @@ mergeInto(LibraryManager.library, {
     stringToUTF8(file, place, size);
     const id = _emscripten_create_worker(place);
     _free(place);
-    Browser.workers[id].worker.postMessage(Module['slabsideProgram']);
+    const worker = Browser.workers[id].worker;
+    worker.onerror = (event) => {
+      event.preventDefault(); // it is no end of the page's own program
+      const why = event.message || file, length = lengthBytesUTF8(why) + 1, text = _malloc(length);
+      stringToUTF8(why, text, length);
+      _slabside_learner_failed(text);
+    };
+    worker.postMessage(Module['slabsideProgram']);
     return id;
   },
   // Within that worker.

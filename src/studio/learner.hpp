@@ -22,6 +22,8 @@ public:
   std::optional<Result> poll(); // the results in order, each once
   bool is_busy() const;
 
+  static void failed(const std::string& why); // in a browser: its worker broke down
+
 private:
   struct Work;
   std::shared_ptr<Work> work_;

@@ -31,6 +31,8 @@ void show_canvas(bool busy);
 // What a frame shows, as JSON, for the page's own buttons and text; the page asks nothing of it.
 void tell(const std::string& shown);
 
+void show_keeping(); // the page's own box, by which batches come in and out
+
 // An end with words instead of the canvas. Nothing is called any more.
 void give_up(const std::string& sentence);
 

@@ -8,8 +8,8 @@ mergeInto(LibraryManager.library, {
     asked: false,     // to show
     woken: false,
     down: null,       // pointers that are down, by the browser's number -> the finger
-    fields: [],       // where text is written: boxes in the canvas's pixels
-    writing: null,    // the one that was touched last
+    fields: [],       // where text is written: pads, with their boxes in the canvas's pixels
+    writing: '',      // the pad that was touched last
     moved: 0,         // down, to keep it in sight
     wake_lock: null,
     wants_wake_lock: false,
@@ -74,16 +74,27 @@ mergeInto(LibraryManager.library, {
     draw_field: function (at) {
       const page = SlabsidePage, most_frames = 4;
       const within = (box) => at.x >= box[0] && at.x < box[0] + box[2] && at.y >= box[1] && at.y < box[1] + box[3];
-      const touched = page.fields.find(within);
+      const touched = page.fields.find((field) => within(field.box));
       if (!touched) return;
-      page.writing = touched;
+      page.writing = touched.id;
+      page.call_keyboard_back();
       for (let frame = 0; frame < most_frames && document.activeElement !== page.typed; ++frame) _slabside_show();
+    },
+    // One that was put away while its field kept the focus comes again when that is touched.
+    call_keyboard_back: function () {
+      const typed = SlabsidePage.typed, view = window.visualViewport;
+      const is_up = view && view.height < 0.85 * innerHeight; // own choice: a bar of tools is less
+      if (document.activeElement !== typed || is_up) return;
+      typed.blur();
+      typed.focus({preventScroll: true});
     },
     // Of the field that is written in the upper and the lower edge in the page's own pixels, where nothing
     // has been moved.
     written_from_to: function () {
-      const page = SlabsidePage, box = page.writing || (page.fields.length === 1 ? page.fields[0] : null);
-      if (!box) return null;
+      const page = SlabsidePage, fields = page.fields;
+      const field = fields.find((pad) => pad.id === page.writing) || (fields.length === 1 ? fields[0] : null);
+      if (!field) return null;
+      const box = field.box;
       const top = page.canvas.getBoundingClientRect().top - page.moved + box[1] / page.ratio();
       return [top, top + box[3] / page.ratio()];
     },
@@ -335,9 +346,11 @@ mergeInto(LibraryManager.library, {
   slabside_tell__deps: ['$SlabsidePage'],
   slabside_tell: function (shown_at) {
     const shown = JSON.parse(UTF8ToString(shown_at));
-    SlabsidePage.fields = shown.pads.filter((pad) => pad.field).map((pad) => pad.box);
+    SlabsidePage.fields = shown.pads.filter((pad) => pad.field);
+    SlabsidePage.uncover(); // a field may lie elsewhere now
     Module['slabsideShown'](shown);
   },
+  slabside_show_keeping: function () { Module['slabsideKeep'](); },
   slabside_give_up: function (sentence) { Module['slabsideGaveUp'](UTF8ToString(sentence)); },
   // A tablet shows its keyboard while a field of the page has the focus.
   slabside_call_keyboard__deps: ['$SlabsidePage'],
@@ -348,7 +361,7 @@ mergeInto(LibraryManager.library, {
     const at = page.written_from_to(); // where browsers look for what they bring into sight
     if (at) field.style.top = at[0] + 'px';
     if (wanted) field.focus({preventScroll: true}); else field.blur();
-    if (!wanted) page.writing = null;
+    if (!wanted) page.writing = '';
     page.uncover();
   },
 

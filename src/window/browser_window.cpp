@@ -28,6 +28,7 @@ int slabside_page_prefers(const char* what);
 char* slabside_page_language();
 void slabside_tell(const char* shown);
 void slabside_give_up(const char* sentence);
+void slabside_show_keeping();
 void slabside_call_keyboard(int wanted);
 }
 
@@ -143,6 +144,7 @@ bool prefers_dark() { return slabside_page_prefers("(prefers-color-scheme: dark)
 bool prefers_less_motion() { return slabside_page_prefers("(prefers-reduced-motion: reduce)"); }
 void tell(const std::string& shown) { slabside_tell(shown.c_str()); }
 void show_canvas(bool busy) { slabside_show_canvas(busy); }
+void show_keeping() { slabside_show_keeping(); }
 void give_up(const std::string& sentence) {
   page().turns = {};
   slabside_hear_in(-1);

@@ -56,6 +56,7 @@ enum class AppSay {
   pack_stayed,    // 0: names of files
   pack_not_taken, // 0: name of the pack, 1: why
   pack_not_read,  // 0: the browser's own words
+  pack_no_room,   // 0: name of the pack
   pack_wrong_sum,
   pack_ends_early,
   copy_choose,

@@ -86,6 +86,9 @@ std::string_view english(AppSay id) {
   case Say::pack_not_taken:
     return "“{0}” was not taken in, and nothing of it was kept: {1}. Fetch it once more, or ask "
            "whoever made it to pack the studio again.";
+  case Say::pack_no_room:
+    return "“{0}” was not taken in, as there is no room left for it here, and nothing of it was "
+           "kept. Make some room on this tablet, and take it in once more.";
   case Say::pack_not_read: return "this browser could not do it: {0}";
   case Say::pack_wrong_sum: return "its bytes are not those that were packed";
   case Say::pack_ends_early: return "it ends too early";

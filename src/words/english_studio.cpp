@@ -49,6 +49,9 @@ std::string_view english(StudioSay id) {
   case Say::told_by_itself:
     return "It was written by this very studio, whose notes count already: once more as another's "
            "they would count twice.";
+  case Say::learner_broke:
+    return "The browser could not begin or end the learning: {0}. It is tried again after the next "
+           "note.";
   case Say::told_file_refused: return "“{0}” cannot be used. {1}";
   case Say::photo_empty: return "The photo is empty.";
   case Say::photo_too_long: return "A photo has at most {0} bytes.";

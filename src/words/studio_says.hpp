@@ -46,6 +46,7 @@ enum class StudioSay {
   system_error, // 0: its number
   // what studios tell each other
   told_by_itself,
+  learner_broke,     // 0: the browser's words
   told_file_refused, // 0: path, 1: why
   // photos
   photo_empty,

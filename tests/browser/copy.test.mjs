@@ -148,7 +148,6 @@ test('Today asks for a pack of what has lain here alone for a week, until there 
   assert.match(await glass.name_of('due hand_on all'), /8 days: hand on a pack/);
   await put_on(glass, 1000);
   await glass.press_pad('due hand_on all'); // leads to where that is done
-  await glass.press(await glass.text('#keeping'));
   await press(glass, 'pack-out');
   await glass.said_at('#pack-said', (words) => words !== '');
   await done(glass);

@@ -1,8 +1,12 @@
 // The worker that learns: a problem's bytes in, a result's bytes out, or an error's words.
 import assert from 'node:assert/strict';
 import {test} from 'node:test';
+import {readFileSync} from 'node:fs';
+import {join} from 'node:path';
 import {Glass, lying, serve} from './glass.mjs';
-import {folder} from './hand.mjs';
+import {deeds_of, folder, perform, script_for, timezone_of, world_of} from './hand.mjs';
+import {fixed_world} from './page_hooks.mjs';
+import {version} from './page_parts.mjs';
 
 // As the program's own library calls it.
 const ask = (problem) => new Promise((resolve) => {
@@ -42,3 +46,45 @@ test('notes are learnt from beside the page', async (t) => {
   assert.ok(Number.isInteger(why.table) && Number.isInteger(why.row) && Array.isArray(why.args), refused);
   await glass.close();
 });
+
+const broken = {
+  'cannot be had': (answer) => answer.writeHead(404).end(),
+  'breaks down': (answer) => answer.writeHead(200, {'Content-Type': 'text/javascript'})
+    .end('onmessage = () => { throw new WebAssembly.RuntimeError("unreachable"); };'),
+  'has no memory': (answer) => answer.writeHead(200, {'Content-Type': 'text/javascript'})
+    .end('WebAssembly.instantiate = () => Promise.reject(new RangeError("out of memory"));\n' +
+         readFileSync(join(process.env.SLABSIDE_WEB, version, 'learner.js'), 'utf8')),
+};
+for (const [how, answer_with] of Object.entries(broken))
+  test(`a worker that ${how} ends nothing, and is made anew for the next question`, async (t) => {
+    const script = `/${version}/learner.js`, asked = {broken: 0, whole: 0};
+    let whole = false;
+    const site = await serve(process.env.SLABSIDE_WEB, {[script]: (request, answer) => {
+      ++asked[whole ? 'whole' : 'broken'];
+      if (!whole) return answer_with(answer);
+      answer.writeHead(200, {'Content-Type': 'text/javascript'})
+        .end(readFileSync(join(process.env.SLABSIDE_WEB, version, 'learner.js')));
+    }});
+    t.after(site.close);
+    const hand = deeds_of(script_for(lying, 'batch.taps'), folder(t));
+    const glass = await Glass.open(t, folder(t), {
+      timezone: timezone_of(hand.deeds[0]), before: [[fixed_world, world_of(hand)], [without_a_worker_of_files]]});
+    await glass.visit(site.url);
+    let done = 0;
+    for (; done < hand.deeds.length && asked.broken === 0; ++done) {
+      await perform(glass, {deeds: [hand.deeds[done]]});
+      await glass.rest();
+    }
+    assert.ok(asked.broken > 0);
+    whole = true;
+    await perform(glass, {deeds: hand.deeds.slice(done)});
+    await glass.rest();
+    assert.equal(await glass.page.evaluate(() => Slabside.has_stopped), false);
+    assert.ok(asked.whole > 0, 'it is asked for again');
+    await glass.close();
+  });
+
+// It would keep the script that broke.
+function without_a_worker_of_files() {
+  delete Navigator.prototype.serviceWorker;
+}

@@ -38,7 +38,9 @@ export function tell_rest() {
   // The program hears the answer before it counts as given.
   const counted = (asked, ...ends) => {
     ++open;
-    for (const end of ends) asked.addEventListener(end, () => wait(() => --open, 0), {once: true});
+    let over = false;
+    const end_it = () => { if (!over) wait(() => --open, 0); over = true; };
+    for (const end of ends) asked.addEventListener(end, end_it, {once: true});
     return asked;
   };
   const {open: open_store} = IDBFactory.prototype, {transaction} = IDBDatabase.prototype;
@@ -50,7 +52,7 @@ export function tell_rest() {
   };
   const ask = Worker.prototype.postMessage;
   Worker.prototype.postMessage = function (...words) {
-    counted(this, 'message');
+    counted(this, 'message', 'error');
     return ask.apply(this, words);
   };
   window.slabsideIsAtRest = () => open === 0 && due.size === 0;

@@ -77,6 +77,22 @@ test('a keyboard that comes up does not cover the field, and what is tapped then
   await glass.close();
 });
 
+test('turned while a field is written in, the field is in sight again', async (t) => {
+  const glass = await opened(t, {before: [[own_keyboard]]});
+  for (const pad of ['plan', 'pigment pb29']) await press_pad(glass, pad);
+  await put_on(glass, 1000);
+  await glass.tap((await box_of(glass, 'name')).at);
+  for (const [width, height, seen] of [[800, 1280, 500], [1280, 800, 400]]) {
+    await glass.page.setViewportSize({width, height});
+    await seen_is(glass, seen);
+    await until(async () => {
+      const {top, bottom} = await box_of(glass, 'name');
+      return top >= 0 && bottom <= seen;
+    }, () => `the field is not in sight at ${width} x ${height}`);
+  }
+  await glass.close();
+});
+
 test('taps as quick as hands are, on two pads: all count, in their order', async (t) => {
   const hand = deeds_of(two_pads(lying), folder(t)), {wall_ms, run_ms} = world_of(hand);
   const glass = await opened(t, {before: [[fixed_world, {wall_ms, run_ms}]]});
