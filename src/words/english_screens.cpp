@@ -73,7 +73,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_keep_mulling_for:
     return "it flows right: keep mulling, about {0} ({1} min), then make a test dot";
   case Say::advice_keep_mulling_usual:
-    return "it flows right: mull on, usually {0} min more, a dot each pass";
+    return "it flows right: mull some {0} min more, a dot each pass";
   case Say::advice_pass_more: return "1 more pass";
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";

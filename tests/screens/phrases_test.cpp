@@ -138,7 +138,7 @@ TEST_CASE("flowing right and being smooth are two things") {
   CHECK(advice_words(a) ==
         "it flows right: keep mulling, about 1 more pass (7 min), then make a test dot");
   a.mulling = bench::MullingNeeded{{6, 14, 30}, {2, 4, 8}, 0};
-  CHECK(advice_words(a) == "it flows right: mull on, usually 15 min, a dot each pass");
+  CHECK(advice_words(a) == "it flows right: mull some 15 min more, a dot each pass");
   a.specks = bench::SpecksStay::in_portions;
   CHECK(advice_words(a) == "specks stay: mull it in smaller portions, then a dot");
   a.specks = bench::SpecksStay::coarse;
