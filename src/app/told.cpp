@@ -32,8 +32,8 @@ using Texts = std::vector<const Text*>;
 
 // What belongs on one line: the next line of the same sentence looks the same.
 bool goes_on(const Text& before, const Text& next) {
-  return before.bold == next.bold && before.anchor == next.anchor && before.colour == next.colour &&
-         before.cap_mm == next.cap_mm && next.at.y > before.at.y &&
+  return !next.begins && before.bold == next.bold && before.anchor == next.anchor &&
+         before.colour == next.colour && before.cap_mm == next.cap_mm && next.at.y > before.at.y &&
          next.at.y - before.at.y < 2.6 * next.cap_mm;
 }
 
@@ -41,13 +41,23 @@ std::vector<std::string> sentences(const Texts& texts) {
   std::vector<std::string> out;
   const Text* before = nullptr;
   for (const Text* text : texts) {
+    const std::string& heard = text->heard.empty() ? text->words : text->heard;
     if (before && goes_on(*before, *text))
-      out.back() = screens::gone_on(out.back(), text->words);
+      out.back() = screens::gone_on(out.back(), heard);
     else
-      out.push_back(text->words);
+      out.push_back(heard);
     before = text;
   }
   return out;
+}
+
+// Whoever hears them hears where each ends.
+std::vector<std::string> ended(std::vector<std::string> all) {
+  constexpr std::string_view ends = ".:!?;,";
+  for (std::string& each : all)
+    if (!each.empty() && ends.find(each.back()) == std::string_view::npos && !each.ends_with("…"))
+      each += '.';
+  return all;
 }
 
 std::string joined(const std::vector<std::string>& all) {
@@ -162,7 +172,7 @@ std::string told(const bench::View& view, bool open, double px_per_mm) {
            {"open", open},
            {"night", view.top_bar.night},
            {"counted", counted(view)},
-           {"words", sentences(on[nullptr])},
+           {"words", ended(sentences(on[nullptr]))},
            {"pads", Json::array()}};
   if (const auto* tablet = std::get_if<bench::TabletView>(&view.screen))
     all["free"] = in_px(free_place(view.layout.main, tablet->drawn_at), px_per_mm);

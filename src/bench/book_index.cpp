@@ -203,7 +203,8 @@ void take_pans(BookEntry& entry, const session::Batch& folded) {
   entry.dry_at = dry_at(folded);
   const bool none_takes_it = pours_to_come(folded).layers == 0 &&
                              !std::all_of(folded.pans.begin(), folded.pans.end(), is_full);
-  const bool waits = !settles_layer(folded) && !none_takes_it && !bars_layer(folded);
+  const bool waits =
+      is_worth_pouring(folded) && !settles_layer(folded) && !none_takes_it && !bars_layer(folded);
   entry.left_mL = waits ? to_pour_mL(folded) : 0;
 }
 

@@ -4,9 +4,11 @@
 #include "bench/due.hpp"
 #include "bench/layout_of.hpp"
 #include "bench/pan_said.hpp"
+#include "bench/planning.hpp"
 #include "bench/pours.hpp"
 #include "bench/record.hpp"
 #include "bench/rewetting.hpp"
+#include "paint/pans.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -23,12 +25,14 @@ bool may_have_paint(const Bench& bench, const std::string& batch) {
 }
 
 int pans_filled(const Bench& bench, const session::Card& card) {
+  constexpr double less_full = 0.9; // what stays on the tools costs no pan that was planned
   const double mL = to_pour_mL(*bench.pans.folded);
-  const double full_mL = volume_of(card).mL;
-  if (!(mL > 0) || !(full_mL > 0)) return 0;
-  const int filled = std::clamp(static_cast<int>(std::floor(mL / full_mL)), 1, most_new_pans);
+  if (!(mL > 0)) return 0;
   const int planned = pans_planned(bench, card);
-  return planned > 0 ? std::min(filled, planned) : filled;
+  const auto filled = paint::pans_of(planned > 0 ? mL / less_full : mL, volume_of(card).mL,
+                                     dry_share_to_pour(*bench.pans.folded), planned_fill);
+  if (!filled) return 0;
+  return std::clamp(filled->pans, 1, planned > 0 ? planned : most_new_pans);
 }
 
 }

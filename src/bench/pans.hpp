@@ -43,7 +43,7 @@ bool takes_layer(const session::Batch& batch, const session::Pan& pan, std::int6
 int pans_planned(const Bench& bench, const session::Card& card);
 
 // What "pour all" does: layers into all that take one, or, before the first pour, as many new pans
-// as the paint fills, but no more than were planned.
+// as the paint will have filled when all its layers are dry, but no more than were planned.
 std::vector<session::Poured> pours_for_all(const Bench& bench, const Now& now);
 int pans_in(const std::vector<session::Poured>& pours);
 // What each of these pans takes in one pour, in mL, where that fills none of them: as much as the

@@ -3,12 +3,21 @@
 #include "bench/pan_times.hpp"
 
 #include <algorithm>
+#include <optional>
 
 namespace bench {
 
 namespace {
 
 constexpr double least_mm = 0.5;
+
+double least_rest_mL(const session::Batch& batch) {
+  constexpr double of_a_pan = 1.0 / 3;
+  std::optional<double> smallest;
+  for (const session::Pan& pan : batch.pans)
+    smallest = std::min(smallest.value_or(volume_of(pan.card).mL), volume_of(pan.card).mL);
+  return std::max(least_left_mL, of_a_pan * smallest.value_or(0));
+}
 
 // As it will stand once what was poured is dry.
 struct Filling {
@@ -59,8 +68,26 @@ int most_layers(const std::vector<Filling>& pans) {
 
 double least_pour_mL(const session::Card& pan) { return area_cm2(pan) * least_mm / 10; }
 
+double dry_share_to_pour(const session::Batch& batch) {
+  constexpr double usual = 0.55;
+  const auto known = session::dry_share(batch.places, poured_from(batch));
+  return known ? known->middle : usual;
+}
+
+bool is_worth_pouring(const session::Batch& batch) {
+  return to_pour_mL(batch) >= least_rest_mL(batch);
+}
+
+bool is_enough_for_layer(const session::Batch& batch, int meant) {
+  double least_mL = 0;
+  for (const session::Pan& pan : batch.pans)
+    if (!is_full(pan) && (meant == 0 || pan.number == meant)) least_mL += least_pour_mL(pan.card);
+  return is_worth_pouring(batch) && to_pour_mL(batch) >= least_mL;
+}
+
 std::vector<const session::Pan*> pans_that_share(const session::Batch& batch,
                                                  std::vector<const session::Pan*> pans) {
+  if (!is_worth_pouring(batch)) return {};
   const double mL = to_pour_mL(batch);
   const auto is_fuller = [](const session::Pan* a, const session::Pan* b) {
     return session::dry_mL(*a) / volume_of(a->card).mL <
@@ -80,13 +107,12 @@ std::vector<const session::Pan*> pans_that_share(const session::Batch& batch,
 
 PoursToCome pours_to_come(const session::Batch& batch) {
   constexpr int most = 20; // what goes on longer than that is not counted on
-  constexpr double usual_dry_share = 0.55;
-  const auto known = session::dry_share(batch.places, poured_from(batch));
-  const double dry_share = known ? known->middle : usual_dry_share;
+  const double dry_share = dry_share_to_pour(batch);
   std::vector<Filling> pans = fillings_of(batch);
   double mL = to_pour_mL(batch);
+  const double least_mL = least_rest_mL(batch);
   PoursToCome out;
-  while (out.layers < most && mL >= least_left_mL) {
+  while (out.layers < most && mL >= least_mL) {
     std::vector<Filling*> take = sharing(pans, mL);
     if (take.empty()) break;
     mL = pour(take, mL, dry_share);

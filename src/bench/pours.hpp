@@ -10,8 +10,17 @@ namespace bench {
 // Less than half a millimetre over a pan cannot be spread in it: own choice.
 double least_pour_mL(const session::Card& pan);
 
+double dry_share_to_pour(const session::Batch& batch); // of what is left; where not known, usual
+
+// What is left of the poured paint is no rest that stays in the jar for good: it fills a third of
+// the smallest pan, as poured, which is a sixth when dry (own choice).
+bool is_worth_pouring(const session::Batch& batch);
+
+// It covers every pan with room: the one that is meant, or all (0).
+bool is_enough_for_layer(const session::Batch& batch, int meant);
+
 // Of these pans those that share what is left to pour, each at least that much: the fullest go
-// without first.
+// without first. None where it is not worth pouring.
 std::vector<const session::Pan*> pans_that_share(const session::Batch& batch,
                                                  std::vector<const session::Pan*> pans);
 

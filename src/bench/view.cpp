@@ -297,8 +297,7 @@ SlabView slab_view(const Bench& bench, const Now& now) {
   keep_to_jar(bench, v.advice);
   if (const auto* remedy = std::get_if<RemedyPanel>(&bench.panel))
     v.remedy = remedy_of(remedy->of, batch, measures, known, v.advice.kind);
-  const bool done = v.advice.kind == Advice::there;
-  if (batch.progress == session::Progress::open && !done) v.portions = bench.earlier.portions;
+  if (batch.progress == session::Progress::open) v.portions = bench.earlier.portions;
   v.smooth = v.advice.specks == SpecksStay::coarse || v.advice.specks == SpecksStay::as_it_is ||
              !is_known_rough(smooth_state(batch, known.mulling_left, known.pass_s));
   v.flows_right = flows_right(batch) && v.advice.kind != Advice::give_back;

@@ -276,6 +276,7 @@ void add_others(const Bench& bench, const Now& now, PansView& v) {
 void add_known(const Bench& bench, const Now& now, PansView& v) {
   const session::Batch& batch = *bench.pans.folded;
   v.said = said_view(batch, v.pan);
+  v.layer_left = is_enough_for_layer(batch, v.pan);
   if (v.pan == 0)
     for (const int pan : said_apart(batch)) v.apart.push_back({pan, *said_view(batch, pan)});
   v.layer_mm = deepest_mm(batch, v.pan);

@@ -113,9 +113,10 @@ struct PansView {
     int pans = 0;   // 0: nothing was planned, or other pans
     int layers = 0; // that fill them; 0: not known
   } planned;
-  bool wet = false;   // some that have room are still wet
-  bool first = false; // nothing was poured yet
-  Pan fresh;          // before the first pour: each of those
+  bool layer_left = false; // paint for one more over all that is meant and has room
+  bool wet = false;        // some that have room are still wet
+  bool first = false;      // nothing was poured yet
+  Pan fresh;               // before the first pour: each of those
   Next next;
   std::optional<paint::Interval> fill; // of the fullest pan when dry, 0 to 1
   std::optional<paint::Tack> tack;

@@ -5,6 +5,7 @@
 #include "paint/digits.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace bench {
 
@@ -31,6 +32,39 @@ RecipeView::Part line_said(const Bench& bench, const session::Said& said) {
   return line;
 }
 
+void times(RecipeView::Part& line, double k) {
+  line.amount *= k;
+  line.scoop.count *= k;
+  line.g *= k;
+  line.u *= k;
+}
+
+// A hand can measure it: whole drops, quarters of a spoon, any weight.
+bool can_be_measured(const RecipeView::Part& line, double k) {
+  if (line.in == session::SaidIn::parts) return line.amount <= 0;
+  if (line.in == session::SaidIn::g) return true;
+  const double count = k * line.scoop.count * (line.in == session::SaidIn::spoons ? 4 : 1);
+  return std::abs(count - std::round(count)) < 0.01;
+}
+
+// Whoever reads down a card takes all of it for one weight: the liquids go to all of the pigment,
+// else the pigments are as much as the liquids go to.
+void to_one_weight(RecipeView& v) {
+  double all_g = 0;
+  for (const RecipeView::Part& line : v.pigments) {
+    if (line.in != session::SaidIn::g) return;
+    all_g += line.amount;
+  }
+  if (!(v.per_g > 0) || !(all_g > 0)) return;
+  const double k = all_g / v.per_g;
+  const bool measured =
+      std::all_of(v.liquids.begin(), v.liquids.end(),
+                  [&](const RecipeView::Part& line) { return can_be_measured(line, k); });
+  for (RecipeView::Part& line : measured ? v.liquids : v.pigments)
+    times(line, measured ? k : 1 / k);
+  if (measured) v.per_g = all_g;
+}
+
 }
 
 RecipeView recipe_view(const Bench& bench, const session::Card& card) {
@@ -44,6 +78,7 @@ RecipeView recipe_view(const Bench& bench, const session::Card& card) {
   v.batch = name_of_batch(bench, recipe.batch);
   v.mine = recipe.mine;
   v.note = recipe.note;
+  to_one_weight(v);
   return v;
 }
 

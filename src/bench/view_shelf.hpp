@@ -52,7 +52,7 @@ struct ReadingView {
   std::vector<Batch> batches; // newest first
 };
 
-// A recipe as its maker says it.
+// A recipe as its maker says it, all of it for one weight of pigment where that is weighed.
 struct RecipeView {
   struct Part {
     session::CardKind kind = session::CardKind::pigment;

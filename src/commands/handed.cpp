@@ -139,9 +139,10 @@ words::Result<HandedFile> label_of_binder(const bench::Bench& bench,
   const session::Card* card = bench::card_anywhere(bench, id);
   if (!card) return words::failure(PaperSay::paper_no_card, {id});
   paper::LabelPlan a_few; // a row of a sheet: for the jar, and one that comes off
-  a_few.count = 5;
+  a_few.label = paper::jar_label;
+  a_few.count = 3;
   a_few.line = wanted.line;
-  auto labels = paper::binder_labels_as_html(*card, a_few);
+  auto labels = paper::binder_labels_as_html(*card, preservative_drops(bench, id), a_few);
   if (!labels) return tl::make_unexpected(labels.error());
   return HandedFile{words::say(PaperSay::stem_labels, {file_stem(card->name)}), ".html",
                     *std::move(labels)};
@@ -153,6 +154,14 @@ words::Result<HandedFile> as_file(std::string stem, const char* ending,
   return HandedFile{std::move(stem), ending, *std::move(bytes)};
 }
 
+}
+
+double preservative_drops(const bench::Bench& bench, const std::string& jar) {
+  const session::Shelf shelf = session::shelf_of(session::all_of(bench.logs), bench.offsets);
+  const auto making = shelf.makings.find(jar);
+  if (making == shelf.makings.end()) return 0;
+  const auto* step = session::begun(making->second, session::MakingStep::preserve);
+  return step ? step->drops : 0;
 }
 
 words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted,

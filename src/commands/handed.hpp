@@ -18,6 +18,9 @@ struct HandedFile {
 words::Result<HandedFile> handed_file(const bench::Bench& bench, const bench::PaperWanted& wanted,
                                       const bench::Now& now);
 
+// In how many drops the preservative of a jar made here went in; 0: in none, or weighed.
+double preservative_drops(const bench::Bench& bench, const std::string& jar);
+
 // Of the letters of a name those that any system takes in a file's; never empty.
 std::string file_stem(const std::string& name);
 

@@ -103,8 +103,10 @@ Status make_binder_labels(const std::vector<session::Log>& logs, const std::stri
   const bench::Bench bench = bench_of(logs, real_now());
   const auto binders = bench::shelf_of(bench, session::CardKind::binder);
   for (const session::Card* card : binders) {
-    if (card->id != wanted && card->name != wanted) continue;
-    const auto bytes = paper::binder_labels_as_html(*card, plan);
+    const bool named = wanted == card->name || wanted == card->name + ", " + card->lot;
+    if (card->id != wanted && !named) continue;
+    const auto bytes =
+        paper::binder_labels_as_html(*card, preservative_drops(bench, card->id), plan);
     if (!bytes) return tl::make_unexpected(bytes.error());
     return hand_on(*bytes, to);
   }

@@ -18,6 +18,7 @@ words::Result<paper::Size> size_of_sheet(const Arguments& a) {
 
 words::Result<paper::LabelPlan> label_plan(const Arguments& a) {
   paper::LabelPlan plan;
+  if (a.value("--binder")) plan.label = paper::jar_label;
   const auto sheet = size_of_sheet(a);
   if (!sheet) return tl::make_unexpected(sheet.error());
   plan.sheet = *sheet;

@@ -67,7 +67,7 @@ struct Storage {
   std::function<std::optional<std::string>()> tablet;
   std::function<words::Result<void>(const std::string& text)> keep_tablet;
   ToldFiles told;
-  bool hands_on = false;                    // see bench::Bench
+  bool hands_on = false;                      // see bench::Bench
   std::function<void()> show_where_handed_on; // where it does
   Papers papers;
   Pictures pictures;

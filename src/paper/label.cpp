@@ -5,6 +5,8 @@
 #include "paper/palette.hpp"
 #include "paper/svg.hpp"
 #include "session/amounts.hpp"
+#include "session/binder_words.hpp"
+#include "words/making_says.hpp"
 #include "words/moments.hpp"
 #include "words/paper_says.hpp"
 
@@ -110,8 +112,9 @@ struct AtScale {
   double scale = 1;
 };
 std::optional<AtScale> set_as_large_as_may_be(const std::vector<LabelText>& texts,
-                                              const std::optional<Qr>& qr, const Size& label) {
-  for (double scale = 1; scale >= least_mm / title_mm; scale -= 0.02)
+                                              const std::optional<Qr>& qr, const Size& label,
+                                              double most) {
+  for (double scale = most; scale >= least_mm / title_mm; scale -= 0.02)
     if (auto set = set_at(texts, qr, label, scale)) return AtScale{*std::move(set), scale};
   return std::nullopt;
 }
@@ -143,23 +146,20 @@ std::string short_id(const std::string& id) {
   return hexadecimal ? id.substr(0, 8) : id;
 }
 
-std::vector<LabelText> binder_texts(const Card& binder, const std::string& line) {
+std::vector<LabelText> binder_texts(const Card& binder, double drops, const std::string& line) {
   const paint::Recipe& r = recipe_of(binder);
-  std::vector<LabelText> out{{binder.name, true, false}};
-  if (const std::string contents = contents_words(r); !contents.empty())
-    out.push_back({contents, false, false});
-  const double water = r.gum > 0 ? r.water / r.gum : 0;
-  const bool whole = std::abs(water - std::round(water)) < 0.005;
-  if (water > 0)
-    out.push_back(
-        {say(Say::label_gum_to_water, {words::number(water, whole ? 0 : 2)}), false, false});
-  std::string made = binder.lot;
-  if (!binder.made_on.empty())
-    made += (made.empty() ? "" : ", ") + say(Say::label_made, {day_of_card(binder.made_on)});
-  if (!made.empty()) out.push_back({made, false, true});
+  const std::string lot = binder.lot.empty() ? "" : ", " + binder.lot;
+  std::vector<LabelText> out{{binder.name + lot, true, false}};
+  const auto add = [&](const std::string& words) {
+    if (!words.empty()) out.push_back({words, false, false});
+  };
+  add(r.gum > 0 ? parts_words(r) : contents_words(r));
+  if (!binder.made_on.empty() || r.other > 0) // of what was bought, nobody here knows more
+    add(drops > 0 ? dose_words(Unit::drops, drops) : dose_words(Unit::g, r.other));
+  if (!binder.made_on.empty()) add(say(words::MakingSay::made_on, {day_of_card(binder.made_on)}));
   if (!binder.keep_until.empty())
-    out.push_back({say(Say::label_keeps, {day_of_card(binder.keep_until)}), false, false});
-  out.push_back({say(Say::label_throw_away), false, false});
+    add(say(words::MakingSay::label_until, {day_of_card(binder.keep_until)}));
+  add(say(Say::label_throw_away));
   if (!line.empty()) out.push_back({line, false, false});
   return out;
 }
@@ -183,13 +183,14 @@ std::vector<LabelText> label_texts(const Handed& handed, const std::string& line
 }
 
 std::optional<SetLabel> set_label(const std::vector<LabelText>& texts,
-                                  const std::vector<std::string>& scanned, const Size& label) {
-  auto plain = set_as_large_as_may_be(texts, std::nullopt, label);
+                                  const std::vector<std::string>& scanned, const Size& label,
+                                  double most) {
+  auto plain = set_as_large_as_may_be(texts, std::nullopt, label, most);
   if (!plain) return std::nullopt;
   constexpr double nearly = 0.7; // own choice
   for (const std::string& text : scanned) {
     const auto qr = qr_of(text);
-    auto coded = qr ? set_as_large_as_may_be(texts, qr, label) : std::nullopt;
+    auto coded = qr ? set_as_large_as_may_be(texts, qr, label, most) : std::nullopt;
     if (coded && coded->scale >= nearly * plain->scale) return coded->set;
   }
   return plain->set;

@@ -18,7 +18,9 @@ struct LabelText {
 
 // `line`: the maker's own, as whom to ask; may be empty.
 std::vector<LabelText> label_texts(const Handed& handed, const std::string& line = "");
-std::vector<LabelText> binder_texts(const session::Card& binder, const std::string& line = "");
+// As it is shown while it is made. `drops`: of a preservative; 0: by the card, in g.
+std::vector<LabelText> binder_texts(const session::Card& binder, double drops,
+                                    const std::string& line = "");
 
 // Eight signs of a batch's id, which tell those of one studio apart.
 std::string short_id(const std::string& id);
@@ -36,10 +38,12 @@ struct SetLabel {
   std::optional<Qr> qr = {}; // in the lower right corner, beside the last lines
 };
 
-// As large as they all have room; absent where they have none even as small as can be read. The
-// code of the first of `scanned` beside which the words stay nearly as large stands there too.
+// As large as they all have room, up to `most` times what is usual of a pan; absent where they have
+// none even as small as can be read. The code of the first of `scanned` beside which the words stay
+// nearly as large stands there too.
 std::optional<SetLabel> set_label(const std::vector<LabelText>& texts,
-                                  const std::vector<std::string>& scanned, const Size& label);
+                                  const std::vector<std::string>& scanned, const Size& label,
+                                  double most = 1);
 
 // What a telephone is to read of it: its name, its day and its id, else these two alone.
 std::vector<std::string> label_scanned(const Handed& handed);

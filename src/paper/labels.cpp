@@ -58,6 +58,7 @@ struct Wanted {
   std::vector<LabelText> texts;
   int count = 0;                         // 0: a sheet full
   std::vector<std::string> scanned = {}; // by a telephone
+  double most = 1;                       // how large it may be set, to what is usual
 };
 
 struct Ready {
@@ -78,7 +79,7 @@ words::Result<Ready> ready(const std::vector<Wanted>& all, const LabelPlan& plan
   if (!grid) return tl::make_unexpected(grid.error());
   Ready out{*grid, {}, {}};
   for (const Wanted& one : all) {
-    auto set = set_label(one.texts, one.scanned, plan.label);
+    auto set = set_label(one.texts, one.scanned, plan.label, one.most);
     if (!set)
       return words::failure(Say::labels_too_small, {one.name, mm(plan.label.w), mm(plan.label.h)});
     out.sets.push_back(*std::move(set));
@@ -164,9 +165,11 @@ words::Result<std::string> labels_as_html(const std::vector<LabelOrder>& orders,
                  *all, plan);
 }
 
-words::Result<std::string> binder_labels_as_html(const session::Card& binder,
+words::Result<std::string> binder_labels_as_html(const session::Card& binder, double drops,
                                                  const LabelPlan& plan) {
-  const auto all = ready({{binder.name, binder_texts(binder, plan.line), plan.count}}, plan);
+  constexpr double most = 3; // of the letters of a pan's label
+  const auto all =
+      ready({{binder.name, binder_texts(binder, drops, plan.line), plan.count, {}, most}}, plan);
   if (!all) return tl::make_unexpected(all.error());
   return as_html(binder.name, *all, plan);
 }

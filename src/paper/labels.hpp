@@ -17,6 +17,7 @@ struct Size {
 
 inline constexpr Size a4{210, 297}, letter_size{215.9, 279.4}; // ISO 216; ANSI/ASME Y14.1
 inline constexpr Size smallest_label{15, 8};
+inline constexpr Size jar_label{60, 38}; // read at arm's length
 inline constexpr int most_labels = 1000;
 
 struct LabelPlan {
@@ -58,9 +59,10 @@ words::Result<std::string> labels_as_html(const Handed& handed, const LabelPlan&
 words::Result<std::string> labels_as_html(const std::vector<LabelOrder>& orders,
                                           const LabelPlan& plan);
 
-// Of a jar of binder: its name, jar and day, contents, gum to water, until when it keeps, and when
-// it is to be thrown away.
-words::Result<std::string> binder_labels_as_html(const session::Card& binder,
+// Of a jar of binder, in the words shown while it is made: its name and number, its parts, its
+// preservative (so many drops; 0: by the card), its day, until when it keeps; and when it is to be
+// thrown away. As large as the label has room for.
+words::Result<std::string> binder_labels_as_html(const session::Card& binder, double drops,
                                                  const LabelPlan& plan);
 
 // The same as one drawing. Error besides: labels_one_page where the count needs more than one.

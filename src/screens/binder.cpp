@@ -5,6 +5,7 @@
 #include "screens/measure.hpp"
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
+#include "session/binder_words.hpp"
 #include "words/calendar.hpp"
 #include "words/making_says.hpp"
 
@@ -40,10 +41,13 @@ struct AmountRow {
   std::string name, below, amount;
 };
 
+session::Unit unit_of_dose(const BinderView& v) {
+  return v.dose_in_g ? session::Unit::g : session::Unit::drops;
+}
+
 std::string dose_words(const BinderView& v) {
   if (v.dose <= 0) return say(Say::none_yet);
-  return v.dose_in_g ? say(Say::grams, {grams_number(v.dose)})
-                     : amount_words(session::Unit::drops, v.dose);
+  return amount_words(unit_of_dose(v), v.dose);
 }
 
 std::string to_gum(double g, const paint::Recipe& parts) {
@@ -223,34 +227,6 @@ void step_pad(Sheet& sheet, const bench::Pad& at, const BinderView& v) {
 
 // ---- the label
 
-// In whole numbers where they come close, else to one of gum.
-double whole_parts(const paint::Recipe& r) {
-  const auto is_whole = [](double x) {
-    return x == 0 || (x > 0.5 && std::abs(x - std::round(x)) <= 0.02 * x);
-  };
-  for (const double k : {1.0, 2.0, 3.0, 4.0, 5.0, 8.0, 10.0, 20.0}) {
-    const double by = r.gum > 0 ? k / r.gum : 0;
-    if (is_whole(r.water * by) && is_whole(r.honey * by) && is_whole(r.glycerin * by)) return k;
-  }
-  return 1;
-}
-
-std::string parts_words(const paint::Recipe& r) {
-  const double k = whole_parts(r);
-  std::string out;
-  const auto add = [&](Say part, double grams) {
-    if (!(grams > 0) || !(r.gum > 0)) return;
-    const double parts = k * grams / r.gum;
-    const bool whole = std::abs(parts - std::round(parts)) <= 0.02 * parts;
-    out += (out.empty() ? "" : ", ") + say(part, {words::number(parts, whole ? 0 : 2)});
-  };
-  add(Say::part_gum, r.gum);
-  add(Say::part_water, r.water);
-  add(Say::part_honey, r.honey);
-  add(Say::part_glycerin, r.glycerin);
-  return out;
-}
-
 std::string date_said(const std::string& date) {
   const auto day = words::days_of(date);
   return day ? words::date(*day * session::a_day_ms, 0) : date;
@@ -264,12 +240,10 @@ void draw_paper(Sheet& sheet, const Rect& r, const BinderView& v) {
       {r.x + outline_mm, r.y + outline_mm, r.w - 2 * outline_mm, head}, 1.2, t.binder, clear, 0});
   labels(sheet, {r.x, r.y, r.w, head + outline_mm}, on(t, t.binder),
          {{v.name + ", " + v.lot, clean_bold, false, 2}}, Anchor::left);
-  const std::string dose =
-      v.dose > 0 ? say(Say::label_dose, {dose_words(v)}) : say(Say::label_no_dose);
   const std::string made = say(Say::made_on, {words::date(v.now_ms, sheet.view.utc_offset_min)});
   labels(sheet, {r.x, r.y + head, r.w, r.h - head}, plain(t),
-         {{parts_words(v.parts), small, false, 2},
-          {dose, small, false, 1},
+         {{session::parts_words(v.parts), small, false, 2},
+          {session::dose_words(unit_of_dose(v), v.dose), small, false, 1},
           {made, small, false, 1},
           {say(Say::label_until, {date_said(v.keep_until)}), small_bold, false, 2}},
          Anchor::left);

@@ -7,7 +7,6 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "screens/trail.hpp"
-#include "session/dry_film.hpp"
 #include "session/resolve.hpp"
 #include "words/book_says.hpp"
 #include "words/screens_says.hpp"
@@ -16,8 +15,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
-#include <map>
 
 namespace screens {
 
@@ -239,65 +236,6 @@ void figures(Sheet& sheet, const session::Batch& batch) {
          passes_words(batch));
 }
 
-// ---- what became of it
-
-struct NoteLine {
-  std::string words;
-  bool bold = false;
-};
-
-// One line a day, the latest first.
-std::vector<std::string> verdict_words(const bench::BookView& book) {
-  std::map<std::optional<std::int64_t>, std::string, std::greater<>> days;
-  for (const auto& v : book.verdicts) {
-    std::string& said = days[v.days];
-    const std::string word = became_words(v.as);
-    said += (said.empty() ? "" : ", ") +
-            (v.pan > 0 ? say(Say::book_of_pan, {word, std::to_string(v.pan)}) : word);
-  }
-  std::vector<std::string> out;
-  for (const auto& [day, said] : days)
-    out.push_back(day ? say(Say::book_verdict, {days_since_pour_words(*day), said}) : said);
-  return out;
-}
-
-std::vector<NoteLine> told_of(const bench::BookView& book) {
-  const session::Batch& batch = *book.batch;
-  std::vector<NoteLine> out;
-  if (book.discarded) out.push_back({say(Say::book_is_discarded), true});
-  for (const std::string& day : verdict_words(book)) out.push_back({day, true});
-  if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
-  if (book.cost) out.push_back({cost_words(book)});
-  if (book.pvc) out.push_back({session::pvc_words(*book.pvc)});
-  if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
-  std::string made;
-  for (const std::string& name : book.made_again) made += (made.empty() ? "" : ", ") + name;
-  if (!made.empty()) out.push_back({say(Say::book_made_again, {made})});
-  for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
-    if (const auto* note = std::get_if<session::Noted>(&e->event); note && !e->withdrawn)
-      out.push_back({note->text});
-  return out;
-}
-
-// One line each, the last with as many as are left; notes the latest first.
-void told(Sheet& sheet, const bench::BookView& book) {
-  if (book.note || book.new_name) return; // its field is there
-  const Theme& t = sheet.theme;
-  panel(sheet, sheet.view.layout.more);
-  const Rect area = inset(sheet.view.layout.more, 3.2);
-  const double step = cap::clear * line_step;
-  double y = area.y + cap::clear;
-  for (const NoteLine& one : told_of(book)) {
-    const Lettering l{cap::clear, one.bold, cap::small};
-    const int room = static_cast<int>((area.bottom() - y) / step + 1.0001);
-    if (room < 1) return;
-    for (const std::string& line : fitted(one.words, area.w, l, std::min(2, room), false).lines) {
-      write(sheet, {area.x, y}, Anchor::left, l, t.ink, line, area.w);
-      y += step;
-    }
-  }
-}
-
 // Once something is written there is nothing to cancel.
 words::Sentence leave_words(const bench::BookView& book) {
   if (book.paper && !book.paper->written.empty()) return words::ShelfSay::shelf_done;
@@ -368,7 +306,7 @@ void draw_book(Sheet& sheet, const bench::BookView& book) {
   if (book.paper && !book.note && !book.new_name)
     on_paper(sheet, *book.paper);
   else
-    told(sheet, book);
+    draw_told(sheet, book);
   for (const bench::Pad& at : sheet.view.layout.pads) way_on(sheet, at, book);
 }
 

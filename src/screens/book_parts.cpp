@@ -13,27 +13,31 @@ using bench::BookPad;
 using Say = words::BookSay;
 using words::say;
 
-std::string cost_words(const bench::BookView& book) {
+CostSaid cost_said(const bench::BookView& book) {
   const session::Cost& cost = *book.cost;
   const double sum = cost.sum();
-  std::string parts;
+  CostSaid out;
+  const auto join = [](std::string& to, const std::string& more) {
+    to += (to.empty() ? "" : ", ") + more;
+  };
+  join(out.sum, say(Say::book_cost, {money_words(sum, book.currency)}));
+  if (book.a_pan_costs && sum > 0)
+    join(out.sum, say(Say::cost_a_pan, {money_words(*book.a_pan_costs, book.currency)}));
   const auto add = [&](words::Sentence what, double of) {
-    if (of > 0)
-      parts += (parts.empty() ? "" : ", ") + say(what, {words::number(100 * of / sum, 0)});
+    if (of > 0) join(out.shares, say(what, {words::number(100 * of / sum, 0)}));
   };
   add(Say::cost_pigment, cost.pigment);
   add(Say::cost_binder, cost.binder);
   add(Say::cost_gum, cost.gum);
   add(Say::cost_honey, cost.honey);
   add(Say::cost_rest, cost.rest);
-  std::string said = say(Say::book_cost, {money_words(sum, book.currency)});
-  if (!parts.empty()) said += ": " + parts;
-  if (book.a_pan_costs && sum > 0)
-    said += "; " + say(Say::cost_a_pan, {money_words(*book.a_pan_costs, book.currency)});
+  if (!out.shares.empty()) out.shares = say(Say::cost_shares, {out.shares});
   std::string unknown;
-  for (const session::Card& card : cost.unknown)
-    unknown += (unknown.empty() ? "" : ", ") + card.name;
-  return unknown.empty() ? said : said + "; " + say(Say::cost_without, {unknown});
+  for (const session::Card& card : cost.unknown) join(unknown, card.name);
+  if (unknown.empty()) return out;
+  out.without = say(Say::cost_without, {unknown});
+  out.without_how_many = say(Say::cost_without_many, {std::to_string(cost.unknown.size())});
+  return out;
 }
 
 namespace {

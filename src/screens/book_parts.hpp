@@ -8,8 +8,14 @@
 
 namespace screens {
 
-// "€ 5.12: pigment 98 %, gum 2 %; a pan € 0.43".
-std::string cost_words(const bench::BookView& book);
+// What a batch cost: "cost € 5.12, a pan € 0.43"; what is not in that, by name or by number;
+// "pigment 98 %, gum 2 %". Each is a line of its own, empty where there is nothing of it.
+struct CostSaid {
+  std::string sum, without, without_how_many, shares;
+};
+CostSaid cost_said(const bench::BookView& book);
+
+void draw_told(Sheet& sheet, const bench::BookView& book);
 
 // A batch among all, by date.
 void batch_row(Sheet& sheet, const bench::Pad& at, const bench::BookView::Row& row);

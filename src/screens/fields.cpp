@@ -99,12 +99,23 @@ std::string caption_of(const Field& field) {
   return meaning.substr(0, meaning.find(" ("));
 }
 
+namespace {
+
+bool is_captioned(const Field& field) {
+  return field.pad.kind.as<ShelfPad>().has_value() && !field.text.empty();
+}
+
+}
+
 double caption_mm(const Field& field, const Rect& box) {
-  const auto own = field.pad.kind.as<ShelfPad>();
-  if (!own || field.text.empty()) return 0;
+  if (!is_captioned(field)) return 0;
   const double caption = width_mm(caption_of(field), cap::small, false) + 3,
                text = width_mm(field.text, cap::clear, false) + 6;
   return caption + text < box.w ? caption : 0;
+}
+
+double caption_above_mm(const Field& field, const Rect& box) {
+  return is_captioned(field) && caption_mm(field, box) <= 0 ? cap::small + 2.2 : 0;
 }
 
 void draw_fields(Sheet& sheet) {
@@ -115,7 +126,11 @@ void draw_fields(Sheet& sheet) {
     const Rect& box = bench::pad_of(sheet.view.layout, field.pad)->box;
     sheet.shapes.push_back(Box{inset(box, outline_mm / 2), radius_mm, t.slab, t.rule, outline_mm});
     const bool empty = field.text.empty();
-    write(sheet, {box.x + 3, box.centre().y + cap::clear / 2}, Anchor::left, clean_letters,
+    const double above = caption_above_mm(field, box), y = box.centre().y + above / 2;
+    if (above > 0)
+      write(sheet, {box.x + 3, box.y + 1.5 + cap::small}, Anchor::left,
+            {cap::small, false, cap::small}, t.quiet, caption_of(field), box.w - 6);
+    write(sheet, {box.x + 3, y + cap::clear / 2}, Anchor::left, clean_letters,
           empty ? t.quiet : t.ink, empty ? words::say(field.meaning) : field.text, box.w - 6);
     if (const double caption = caption_mm(field, box); caption > 0)
       write(sheet, {box.right() - 2, box.centre().y + cap::clear / 2}, Anchor::right,

@@ -19,6 +19,7 @@ std::vector<Field> fields_of(const bench::View& view);
 
 // What it is, beside what was entered: of the fields of a card, which are several; else nothing.
 double caption_mm(const Field& field, const Rect& box);
+double caption_above_mm(const Field& field, const Rect& box); // where there is no room beside it
 std::string caption_of(const Field& field);
 
 void draw_fields(Sheet& sheet);

@@ -93,9 +93,25 @@ bool may_be_all(const bench::SlabView& slab) {
          });
 }
 
+// What goes in is for all of the paint, not for the portion under the muller.
+bool is_added_to(const bench::SlabView& slab) {
+  using bench::Advice;
+  const Advice& a = slab.advice;
+  if (a.kind == Advice::first_helping || a.by_knife || waits_for_pigment(slab)) return false;
+  return a.kind == Advice::add_drops || a.kind == Advice::give_back || !a.pigments.empty() ||
+         a.gum == paint::GumState::too_little || has_first(slab);
+}
+
+std::string short_portions_words(const bench::SlabView& slab) {
+  return say(is_added_to(slab) ? Say::add_to_all_in_short : Say::in_portions,
+             {std::to_string(slab.portions)});
+}
+
 std::string portions_words(const bench::SlabView& slab, bool weigh_out) {
   const bool before = weigh_out || slab.advice.kind == bench::Advice::first_helping;
-  return say(before || slab.advice.by_knife ? Say::wet_out_all : Say::in_portions,
+  return say(before || slab.advice.by_knife ? Say::wet_out_all
+             : is_added_to(slab)            ? Say::add_to_all
+                                            : Say::in_portions,
              {std::to_string(slab.portions)});
 }
 
@@ -122,6 +138,9 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
     return {say(slab.advice.by_knife ? Say::add_first_by_knife : Say::add_first,
                 {amounts_to_come(slab.to_come, goes_first)}),
             Tone::advice, slab.dust ? 2 : 3};
+  if (is_right_in_all(slab.advice) && !slab.advice.sticky && !slab.softening && slab.portions > 1)
+    return {say(words::ScreensSay::advice_there_portions, {std::to_string(slab.portions)}),
+            Tone::advice, 3};
   Sentence advice{right_words(slab.advice, slab.softening, slab.room_guessed), Tone::advice, 3};
   if (slab.advice.kind == bench::Advice::first_helping && slab.dust) {
     advice.max_lines = 2; // the mask has to be read too: the grams may give way
@@ -143,6 +162,10 @@ Sentence first_sentence(const bench::SlabView& slab, bool weigh_out) {
   return advice;
 }
 
+void add_portions(std::vector<Sentence>& out, const bench::SlabView& slab, bool weigh_out) {
+  out.push_back({portions_words(slab, weigh_out), Tone::plain, 2, short_portions_words(slab)});
+}
+
 // In order of weight: what stands in danger comes right after the advice, so that the calmer lines
 // are those that give way.
 std::vector<Sentence> sentences(const bench::SlabView& slab) {
@@ -159,6 +182,9 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
     out.push_back({say(Say::dust_mask), Tone::caution, 2, say(words::MakingSay::powder_mask)});
   if (slab.flammable) out.push_back({say(Say::no_flame), Tone::caution, 2});
   if (two_dangers) out.push_back(first_sentence(slab, weigh_out));
+  const bool in_portions = slab.portions > 1 && slab.advice.specks == bench::SpecksStay::no &&
+                           !is_right_in_all(slab.advice);
+  if (in_portions && is_added_to(slab)) add_portions(out, slab, weigh_out);
   if (slab.damaged) out.push_back({say(words::ScreensSay::batch_damaged), Tone::caution});
   const bool ahead = std::any_of(slab.warnings.begin(), slab.warnings.end(), [](const auto& w) {
     return w.kind == session::WarningKind::clock_ahead;
@@ -176,9 +202,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
   const bool all_said = is_right_in_all(slab.advice);
   if (slab.softening && !all_said) out.push_back({softening_words(*slab.softening), Tone::plain});
   if (slab.advice.sticky && !all_said) out.push_back({tack_words(slab), Tone::plain});
-  if (slab.portions > 1 && slab.advice.specks == bench::SpecksStay::no)
-    out.push_back({portions_words(slab, weigh_out), Tone::plain, 2,
-                   say(Say::in_portions, {std::to_string(slab.portions)})});
+  if (in_portions && !is_added_to(slab)) add_portions(out, slab, weigh_out);
   add_in_all(out, slab);
   if (const std::string gum = gum_words(slab.advice); !gum.empty())
     out.push_back({gum, Tone::plain});
@@ -193,6 +217,7 @@ std::vector<Sentence> sentences(const bench::SlabView& slab) {
 struct Row {
   std::string words;
   Tone tone;
+  bool first = false; // of its sentence
 };
 
 // As many lines as there is room for; a sentence that does not fit whole is left out, but the
@@ -212,7 +237,8 @@ std::vector<Row> rows_of(const std::vector<Sentence>& list, double width, std::s
     for (const std::string& shorter : {s.shorter, s.shortest})
       if (lines.cut && !shorter.empty()) lines = fit(shorter, s.max_lines);
     if (lines.cut && (i >= 2 || (i == 1 && s.tone != Tone::caution))) continue;
-    for (const std::string& line : lines.lines) rows.push_back({line, s.tone});
+    for (const std::string& line : lines.lines)
+      rows.push_back({line, s.tone, &line == &lines.lines.front()});
   }
   return rows;
 }
@@ -238,11 +264,13 @@ void draw_rows(Sheet& sheet, const Rect& area, const std::vector<Row>& rows, dou
                                    clear,
                                    0});
       write(sheet, {area.x, y}, Anchor::left, bold, t.caution_ink, row.words, area.w);
+      if (row.first) heard_apart(sheet);
       continue;
     }
     const bool advice = row.tone == Tone::advice;
     const Colour colour = advice ? t.right_ink : row.tone == Tone::quiet ? t.quiet : t.ink;
     write(sheet, {area.x, y}, Anchor::left, advice ? bold : letters, colour, row.words, area.w);
+    if (row.first) heard_apart(sheet);
   }
 }
 

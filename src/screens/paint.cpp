@@ -199,10 +199,12 @@ void ask_for(const std::string& words, double px) {
 }
 
 std::optional<std::string> field(const bench::Pad& pad, const std::string& text, const Theme& t,
-                                 double px, words::Sentence meaning, double caption) {
+                                 double px, words::Sentence meaning, double caption, double above) {
   ImFont* font = font_for(cap::clear, false);
   Rect box = inset(pad.box, 0.9); // within its drawn frame
   box.w -= caption;
+  box.y += above;
+  box.h -= above;
   const auto w = static_cast<float>(box.w * px), h = static_cast<float>(box.h * px);
   const Style style(t, static_cast<float>(2.1 * px), std::max(0.0f, (h - font->FontSize) / 2));
   ImGui::SetNextWindowPos({static_cast<float>(box.x * px), static_cast<float>(box.y * px)});
@@ -233,7 +235,7 @@ std::vector<bench::Text> fields(const bench::View& view, double px_per_mm) {
   for (const Field& shown : fields_of(view)) {
     const bench::Pad& pad = *bench::pad_of(view.layout, shown.pad);
     const auto text = field(pad, shown.text, theme(view.top_bar.night), px_per_mm, shown.meaning,
-                            caption_mm(shown, pad.box));
+                            caption_mm(shown, pad.box), caption_above_mm(shown, pad.box));
     if (text) out.push_back({shown.pad, *text});
   }
   return out;

@@ -1,5 +1,7 @@
 // One pan from the side: its dried layers, and the wet one on top.
+#include "screens/measure.hpp"
 #include "screens/parts.hpp"
+#include "words/pans_says.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -85,6 +87,24 @@ void draw_pan(Sheet& sheet, const Rect& r, const bench::PansView::Pan& pan, Colo
   if (pan.pour_mL > 0)
     draw_next(sheet, {in.x, top, in.w, surface - top}, y - pan.next_mL * mm_per_mL, g.ink);
   draw_walls(sheet, r, g.ink);
+}
+
+namespace {
+
+constexpr Lettering small{cap::small, false, cap::small};
+
+}
+
+double beside_mm(std::size_t more) {
+  return width_mm(say(words::PansSay::pans_beside, {std::to_string(more)}), cap::small, false) +
+         0.7;
+}
+
+void pans_beside(Sheet& sheet, Point end, Colour ink, std::size_t more) {
+  const words::Args args{std::to_string(more)};
+  write(sheet, end, Anchor::right, small, ink, say(words::PansSay::pans_beside, args),
+        beside_mm(more));
+  heard_apart(sheet, say(words::PansSay::pans_beside_heard, args));
 }
 
 }

@@ -23,7 +23,6 @@ using words::say;
 namespace {
 
 constexpr Lettering big_bold{cap::head, true, cap::body};
-constexpr Lettering small{cap::small, false, cap::small};
 
 bool is_bad(session::Became became) {
   return became != session::Became::good && became != session::Became::full;
@@ -134,6 +133,8 @@ void draw_first(Sheet& sheet, const PansView& pans) {
   if (count < pans.all)
     labels(sheet, place(count), g,
            {{say(Say::pans_beside, {std::to_string(pans.all - count)}), big_bold}});
+  if (count < pans.all)
+    heard_apart(sheet, say(Say::pans_beside_heard, {std::to_string(pans.all - count)}));
 }
 
 std::string waits_words(const PansView::Other& other) {
@@ -159,13 +160,15 @@ void other_pad(Sheet& sheet, const bench::Pad& at, const PansView::Other& other)
   constexpr double wide = 5, step = 6.2, high = 8;
   constexpr int most = 3;
   const int all = static_cast<int>(other.pans.size()), count = all > most ? most - 1 : all;
-  const double marks = std::max(8.5, std::min(all, most) * step + 1.4);
+  const double more_mm = count < all ? beside_mm(static_cast<std::size_t>(all - count)) : 0;
+  const double marks =
+      std::max(8.5, std::min(all, most) * step + 1.4 + std::max(0.0, more_mm - step));
   for (int i = 0; i < count; ++i)
     draw_pan(sheet, {r.right() - marks + i * step, r.bottom() - high - 2.6, wide, high},
              other.pans[static_cast<std::size_t>(i)], rgb(other.colour), g);
   if (count < all)
-    write(sheet, {r.right() - 1.4, r.bottom() - 2.6 - (high - cap::small) / 2}, Anchor::right,
-          small, g.quiet, say(Say::pans_beside, {std::to_string(all - count)}), step - 0.6);
+    pans_beside(sheet, {r.right() - 1.4, r.bottom() - 2.6 - (high - cap::small) / 2}, g.quiet,
+                static_cast<std::size_t>(all - count));
   if (count == 0)
     paint_symbol(sheet, {r.right() - 5.6, r.bottom() - 5.6}, 6, rgb(other.colour), other.swatch,
                  g.ink);
@@ -263,7 +266,9 @@ void action_pad(Sheet& sheet, const bench::Pad& at, const PansView& pans) {
     return pad(sheet, at, g, two(say(Say::pans_grams), say(Say::pans_number, {number})));
   case PansPad::weigh_pan:
     return pad(sheet, at, g, two(say(Say::pans_weigh), say(Say::pans_number, {number})));
-  case PansPad::new_pan: return pad(sheet, at, g, two(say(Say::pans_add), pans.card_name));
+  case PansPad::new_pan:
+    return pad(sheet, at, g,
+               two(say(pans.first ? Say::pans_add_first : Say::pans_add), pans.card_name));
   case PansPad::pan_card: return card_pad(sheet, at, pans);
   case PansPad::judge: return judge_pad(sheet, at, pans);
   case PansPad::became: return became_pad(sheet, at, pans);

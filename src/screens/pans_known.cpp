@@ -70,7 +70,11 @@ NextWords next_words(const Sheet& sheet, const PansView& pans) {
   case Next::maybe_now:
   case Next::now: return {next, say(Say::pans_now), firm};
   case Next::full: return {"", say(Say::pans_full), say(words::BenchSay::pans_no_more)};
-  case Next::none_left: return {"", say(words::BenchSay::pans_left_none), ""};
+  case Next::none_left:
+    return {"",
+            say(pans.to_pour_mL > 0 ? Say::pans_left_little
+                                    : words::Sentence(words::BenchSay::pans_left_none)),
+            ""};
   case Next::barred: return {say(Say::pans_no_layer), barred_words(*n.barred_by), ""};
   case Next::unknown: return {next, say(Say::pans_when_firm), ""};
   }
@@ -101,7 +105,9 @@ void draw_next(Sheet& sheet, const PansView& pans) {
           {w.below, slab_letters, true, 2}});
 }
 
-words::Sentence remedy(session::Became became) {
+words::Sentence remedy(const PansView& pans) {
+  const session::Became became = pans.said->as;
+  if (became == session::Became::sunken && !pans.layer_left) return Say::remedy_sunken_no_paint;
   constexpr std::array ids{Say::remedy_good,       Say::remedy_full,   Say::remedy_sunken,
                            Say::crack_causes,      Say::remedy_sticky, Say::remedy_rubs_off,
                            Say::remedy_wont_rewet, Say::remedy_mould};
@@ -185,7 +191,7 @@ std::vector<Sentence> said_of_verdicts(const PansView& pans) {
     out.push_back({say(Say::pans_early, {became_words(pans.said->as)}), false, false,
                    say(Say::pans_still_drying)});
   else if (pans.said)
-    out.push_back({say(remedy(pans.said->as)), false, false, became_words(pans.said->as)});
+    out.push_back({say(remedy(pans)), false, false, became_words(pans.said->as)});
   for (const paint::LikelyCause& cause : pans.causes)
     out.push_back({cause_words(pans, cause), cause.seen});
   for (const auto& [pan, said] : pans.apart)
@@ -216,6 +222,7 @@ double draw_said(Sheet& sheet, const Rect& area, const std::vector<Sentence>& sa
     y += head;
     for (const std::string& line : lines.lines) {
       write(sheet, {area.x, y}, Anchor::left, l, s.quiet ? t.quiet : t.ink, line, area.w);
+      if (&line == &lines.lines.front()) heard_apart(sheet);
       y += said_step;
     }
     y += 0.8;

@@ -38,6 +38,9 @@ void draw_known(Sheet& sheet, const bench::PansView& pans); // what is known, be
 void draw_pan_curve(Sheet& sheet, const Rect& area, const bench::PansView& pans);
 void draw_pan(Sheet& sheet, const Rect& rect, const bench::PansView::Pan& pan, Colour paint,
               const Ground& ground);
+// How many pans are not drawn, to the left of a point on the line, and how much room that takes.
+void pans_beside(Sheet& sheet, Point end, Colour ink, std::size_t more);
+double beside_mm(std::size_t more);
 std::string undo_words(const bench::UndoView& undo); // what it takes back
 void draw_undo(Sheet& sheet);                        // where the screen has it
 void draw_photos(Sheet& sheet, const bench::PhotosView& photos);

@@ -250,6 +250,7 @@ void draw_said(Sheet& sheet, const PhotosView& photos) {
     for (const std::string& line : lines.lines) {
       write(sheet, {area.x, y}, Anchor::left, {lines.cap_mm, one.bold, cap::small}, sheet.theme.ink,
             line, area.w);
+      if (&line == &lines.lines.front()) heard_apart(sheet);
       y += step;
     }
     y += between_said_mm;

@@ -241,9 +241,11 @@ std::string cost_words(const session::Cost& cost, const std::string& currency, i
   return unknown.empty() ? say(Say::plan_costs, {sum}) : say(Say::plan_costs_part, {sum, unknown});
 }
 
-std::string mull_words(const bench::MullingNeeded& needed) {
+std::string mull_words(const bench::MullingNeeded& needed, int portions) {
   const double passes = std::max(1.0, needed.passes.middle);
-  return say(passes == 1 ? Say::plan_mull_one : Say::plan_mull,
+  const Say one = portions > 1 ? Say::plan_mull_each_one : Say::plan_mull_one,
+            several = portions > 1 ? Say::plan_mull_each : Say::plan_mull;
+  return say(passes == 1 ? one : several,
              {minutes_words(needed.minutes.middle), minutes_words(needed.minutes.low),
               minutes_words(needed.minutes.high), words::number(passes, 0)});
 }
@@ -261,7 +263,8 @@ std::vector<std::string> also(const bench::PlanView& plan) {
   if (plan.specks_last != bench::SpecksStay::no)
     out.push_back(say(plan.specks_last == bench::SpecksStay::coarse ? Say::plan_last_grains
                                                                     : Say::plan_last_specks));
-  if (plan.mulling && plan.mulling->batches > 0) out.push_back(mull_words(*plan.mulling));
+  if (plan.mulling && plan.mulling->batches > 0)
+    out.push_back(mull_words(*plan.mulling, plan.planned->portions));
   if (plan.cost) out.push_back(cost_words(*plan.cost, plan.currency, plan.planned->pans));
   return out;
 }

@@ -6,7 +6,6 @@
 #include "screens/parts.hpp"
 #include "screens/phrases.hpp"
 #include "screens/today_words.hpp"
-#include "words/pans_says.hpp"
 #include "words/screens_says.hpp"
 #include "words/today_says.hpp"
 
@@ -62,15 +61,17 @@ void draw_small_trail(Sheet& sheet, const Rect& r, const bench::TrailView& trail
 // From the side, as on Pans; where there are more than have room, how many more.
 void draw_pans(Sheet& sheet, const Rect& r, const TodayView::Wait& wait, const Ground& g) {
   constexpr std::size_t most = 6;
-  const std::size_t all = wait.pans.size(), count = all > most ? most - 1 : all;
   const double w = 6.6, step = r.w / most, h = std::min(r.h, 11.0), top = r.centre().y - h / 2;
-  const double end = r.right() - (count < all ? step : 0);
+  const std::size_t all = wait.pans.size();
+  const double many_mm = beside_mm(all - std::min(all, most - 1));
+  const auto taken = std::min(most, static_cast<std::size_t>(std::ceil(many_mm / step)));
+  const std::size_t count = all > most ? most - taken : all;
+  const double end = r.right() - (count < all ? static_cast<double>(taken) * step : 0);
   for (std::size_t i = 0; i < count; ++i)
     draw_pan(sheet, {end - static_cast<double>(count - i) * step + (step - w), top, w, h},
              wait.pans[i], rgb(wait.colour), g);
   if (count < all)
-    write(sheet, {r.right(), r.centre().y + cap::small / 2}, Anchor::right, small, g.ink,
-          say(words::PansSay::pans_beside, {std::to_string(all - count)}), step - 0.6);
+    pans_beside(sheet, {r.right(), r.centre().y + cap::small / 2}, g.ink, all - count);
 }
 
 void draw_jar(Sheet& sheet, const Rect& r, Colour fill, double share, const Ground& g) {

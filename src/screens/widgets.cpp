@@ -21,6 +21,12 @@ void write(Sheet& sheet, Point at, Anchor anchor, const Lettering& l, Colour col
       one_line({at, anchor, l.cap_mm, l.bold, colour, words, max_mm}, l.least_mm));
 }
 
+void heard_apart(Sheet& sheet, const std::string& instead) {
+  if (sheet.shapes.empty()) return;
+  auto* last = std::get_if<Text>(&sheet.shapes.back());
+  if (last) last->begins = true, last->heard = instead;
+}
+
 void panel(Sheet& sheet, const Rect& rect) {
   sheet.shapes.push_back(Box{rect, radius_mm, sheet.theme.slab, clear, 0});
 }
@@ -66,6 +72,7 @@ struct Row {
   bool bold;
   bool quiet;
   double above; // from the top of the block to the baseline
+  bool first;   // of its label
 };
 
 constexpr double below_line = 0.3; // by which g and y reach below it, in heights of a capital
@@ -82,7 +89,7 @@ std::vector<Row> rows_of(const std::vector<Label>& labels, double width, double 
     for (const std::string& line : lines.lines) {
       const double gap = lines.cap_mm * (first ? line_step - 0.88 : line_step - 1);
       bottom += (rows.empty() ? 0 : gap * air) + lines.cap_mm;
-      rows.push_back({line, lines.cap_mm, label.lettering.bold, label.quiet, bottom});
+      rows.push_back({line, lines.cap_mm, label.lettering.bold, label.quiet, bottom, first});
       first = false;
     }
   }
@@ -125,7 +132,8 @@ void labels(Sheet& sheet, const Rect& rect, const Ground& ground, const std::vec
                                 row.bold,
                                 row.quiet ? ground.quiet : ground.ink,
                                 row.words,
-                                width});
+                                width,
+                                row.first});
 }
 
 void pad(Sheet& sheet, const bench::Pad& pad, const Ground& ground,

@@ -28,6 +28,10 @@ Text one_line(Text text, double least_mm);
 void write(Sheet& sheet, Point at, Anchor anchor, const Lettering& lettering, Colour colour,
            const std::string& words, double max_mm);
 
+// Who hears the text written last hears it as words of their own, though it may look like the line
+// above, and `instead` in its place where it is said otherwise.
+void heard_apart(Sheet& sheet, const std::string& instead = "");
+
 // An area that is looked at.
 void panel(Sheet& sheet, const Rect& rect);
 

@@ -71,7 +71,20 @@ std::string tapped_words(const Tapped& t) {
   return t.drops > 0 ? say(Say::amount_and, {spoons, drops}) : spoons;
 }
 
+namespace {
+
+// A sum, in the fewest words: nobody taps it.
+std::string summed_words(const Tapped& t) {
+  const std::string spoons = amount_words(Unit::spoons, t.spoons);
+  return t.drops > 0 ? say(Say::amount_and, {spoons, amount_words(Unit::drops, t.drops)}) : spoons;
+}
+
+}
+
 std::string total_words(const Total& total, const Measures& of) {
+  const Tapped again = put_in_again(total, of);
+  const std::string again_words = again.spoons > 0 ? summed_words(again) : "";
+  if (!again_words.empty() && !total.spoons.empty()) return say(Say::amount_in_all, {again_words});
   std::string out;
   const auto add = [&](const std::string& part) { out += (out.empty() ? "" : " + ") + part; };
   if (total.weighed_g > 0) add(say(Say::amount_weighed));
@@ -79,8 +92,7 @@ std::string total_words(const Total& total, const Measures& of) {
   for (const auto& [spoon, count] : total.spoons) spoons += count;
   if (spoons > 0) add(amount_words(Unit::spoons, spoons));
   if (total.drops > 0) add(amount_words(Unit::drops, total.drops));
-  const Tapped again = put_in_again(total, of);
-  return again.spoons > 0 ? say(Say::amount_about, {out, tapped_words(again)}) : out;
+  return again_words.empty() ? out : say(Say::amount_about, {out, again_words});
 }
 
 std::string stage_words(const Pass& pass) {

@@ -75,6 +75,10 @@ struct Text { // one line
   Colour colour;
   std::string words; // UTF-8
   double max_mm = 0; // the room it was given; 0: nobody else wants it
+  // For whoever hears it: it begins words of its own, though it looks like the line above; and what
+  // is said in its place.
+  bool begins = false;
+  std::string heard = {};
 };
 
 struct Clip { // until the next Clip; an empty rect ends it

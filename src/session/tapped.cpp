@@ -94,10 +94,13 @@ int drops_by_fives(int least, int most) {
 }
 
 Tapped put_in_again(const Total& total, const Measures& of) {
-  if (total.drops <= most_counted || !is_liquid(total.card.kind())) return {};
-  const bool drops_alone = total.spoons.empty() && !(total.weighed_g > 0);
-  const Tapped all =
-      tapped(drops_alone ? total.grams.value / of.g_per_mL : total.drops * of.drop_mL, of);
+  const bool weighed = total.weighed_g > 0;
+  if (total.drops <= most_counted || weighed || !is_liquid(total.card.kind())) return {};
+  const double mL = total.grams.value / of.g_per_mL;
+  // A sum stands in place of what was counted: to five drops.
+  const bool sum = !total.spoons.empty();
+  const Tapped fine = sum ? tapped(mL - 5 * of.drop_mL, mL + of.drop_mL / 2, of) : Tapped{};
+  const Tapped all = fine.spoons > 0 ? fine : tapped(mL, of);
   return all.spoons > 0 ? all : Tapped{};
 }
 

@@ -30,8 +30,8 @@ struct Tapped {
   double g = 0;
 };
 double mL_of(const Tapped& amount, const Measures& of);
-// What went in of a liquid, where it was counted in more drops than anybody would count again and
-// spoons serve; else nothing.
+// All that went in of a liquid, where it was counted in more drops than anybody would count again,
+// nothing of it was weighed, and spoons serve; else nothing.
 Tapped put_in_again(const Total& total, const Measures& of);
 
 // As much as is nearest below `most_mL`, and where that would be less than `least_mL`, as little

@@ -50,8 +50,10 @@ enum class BookSay {
   cost_gum,
   cost_honey,
   cost_rest,
-  cost_a_pan,   // 0: price
-  cost_without, // 0: cards whose price is not known
+  cost_a_pan,        // 0: price
+  cost_shares,       // 0: those per cent
+  cost_without,      // 0: cards whose price is not known
+  cost_without_many, // 0: how many of them
   book_verdict,
   book_of_pan,
   book_one_back,

@@ -50,7 +50,9 @@ std::string_view english(BookSay id) {
   case Say::cost_honey: return "honey and glycerin {0} %";
   case Say::cost_rest: return "the rest {0} %";
   case Say::cost_a_pan: return "a pan {0}";
-  case Say::cost_without: return "not counted, as no price is known: {0}";
+  case Say::cost_shares: return "of the cost: {0}";
+  case Say::cost_without: return "no price known: {0}";
+  case Say::cost_without_many: return "materials without a price: {0}";
   case Say::book_made_again: return "made again as {0}";
   case Say::book_verdict: return "{0}: {1}";
   case Say::book_of_pan: return "{0} (pan {1})";

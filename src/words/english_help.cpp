@@ -52,10 +52,10 @@ slabside labels --batch BATCH [--studio DIR] [--count N] [--mm 38x21] [--sheet a
                 [--line TEXT] [--out FILE.html|FILE.svg]
                                  labels for its pans, in true millimetres; without --count a sheet;
                                  --line is one of your own on each, as whom to ask
-slabside labels --binder CARD [--studio DIR] [--count N] [--mm 38x21] [--sheet a4|letter]
+slabside labels --binder CARD [--studio DIR] [--count N] [--mm 60x38] [--sheet a4|letter]
                 [--line TEXT] [--out FILE.html]
-                                 labels for a jar of binder, by its card or name: contents, gum to
-                                 water, made on, until when it keeps
+                                 labels for a jar of binder, by its card or name, as while it is made:
+                                 parts, preservative, made on, until when it keeps
 slabside paints [--studio DIR] [--out FILE.html]
                                  all paints by hue and lightness, with what is left of each
 slabside card  --batch BATCH [--studio DIR] [--sheet a4|letter] [--out FILE.html]

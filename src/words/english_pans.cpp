@@ -58,6 +58,7 @@ std::string_view english(PansSay id) {
   case Say::pans_old_days: return "{0} days old";
   case Say::pans_old_day: return "1 day old";
   case Say::pans_in_jar: return "{0} mL left to pour";
+  case Say::pans_left_little: return "too little left for a layer";
   case Say::pans_share_full: return "{0} % full when dry";
   case Say::pans_share_dry: return "fills {0} %";
   case Say::pans_share: return "{0} %";
@@ -65,7 +66,8 @@ std::string_view english(PansSay id) {
   case Say::pans_into_one: return "into 1 pan";
   case Say::pans_into: return "into {0} pans";
   case Say::pans_only: return "only pan {0}";
-  case Say::pans_add: return "add a pan";
+  case Say::pans_add: return "pour one more";
+  case Say::pans_add_first: return "pour one";
   case Say::pans_no_pan_card: return "no pan on the shelf";
   case Say::pans_more_batches: return "{0} more batches";
   case Say::pans_one_more_batch: return "1 more batch";
@@ -76,6 +78,7 @@ std::string_view english(PansSay id) {
   case Say::pans_waits_on_slab: return "{0} mL on the slab";
   case Say::pans_waits_in_jar: return "{0} mL in the jar";
   case Say::pans_beside: return "+{0}";
+  case Say::pans_beside_heard: return "and {0} more";
   case Say::pans_dotted: return "Dotted: as poured, and when dry.";
   case Say::pan_dries: return "pan {0} dries";
   case Say::pan_is_full: return "pan {0}: no further layer";
@@ -103,6 +106,8 @@ std::string_view english(PansSay id) {
   case Say::remedy_good: return "Nothing to do: make it so again.";
   case Say::remedy_full: return "No more layers: let it dry through.";
   case Say::remedy_sunken: return "Pour one more layer when it is firm.";
+  case Say::remedy_sunken_no_paint:
+    return "There is not enough paint for another layer: make more of it, or leave it as it is.";
   case Say::remedy_sticky: return "Wait for drier air; less honey or glycerin next time.";
   case Say::remedy_rubs_off: return "Gum was short: more binder and less water next time.";
   case Say::remedy_wont_rewet:

@@ -30,9 +30,6 @@ std::string_view english(PaperSay id) {
            "tells what was recorded there; it certifies nothing.";
   case Say::sheet_keeps_amounts: return "The recipe is its maker’s own: amounts are left out.";
   case Say::label_in: return "in {0}";
-  case Say::label_gum_to_water: return "gum 1 : water {0}, by weight";
-  case Say::label_made: return "made {0}";
-  case Say::label_keeps: return "Keep cold, until {0}.";
   case Say::label_throw_away: return "Away with it if it hisses, smells or has fur.";
   case Say::contents_gum: return "gum arabic";
   case Say::contents_water: return "water";

@@ -31,6 +31,10 @@ std::string_view english(PlanSay id) {
   case Say::plan_rest: return "{0}, then {1}, the last of it by the drop";
   case Say::plan_mull_one: return "Mull about {0} min ({1} to {2}), one pass, to no specks.";
   case Say::plan_mull: return "Mull about {0} min ({1} to {2}), some {3} passes, to no specks.";
+  case Say::plan_mull_each_one:
+    return "Mull each portion about {0} min ({1} to {2}), one pass, to no specks.";
+  case Say::plan_mull_each:
+    return "Mull each portion about {0} min ({1} to {2}), some {3} passes, to no specks.";
   case Say::plan_gum_short:
     return "So much of this binder brings too little gum: take a stronger one, or put in more and "
            "mull it wide.";

@@ -78,6 +78,7 @@ std::string_view english(ScreensSay id) {
   case Say::advice_passes_more: return "{0} more passes";
   case Say::advice_test_dot: return "it flows right: make a test dot";
   case Say::advice_there: return "just right and smooth: scrape it together, gather it";
+  case Say::advice_there_portions: return "right and smooth: when all {0} portions are, gather";
   case Say::advice_there_may_be_tacky:
     return "it flows right, but may stay tacky: no more honey or glycerin";
   case Say::advice_there_tacky:

@@ -88,10 +88,11 @@ std::string_view english(SessionSay id) {
   case Say::stage_pass: return "pass {0}";
   case Say::amount_drop: return "1 drop";
   case Say::pvc_number: return "{0} ± {1} %";
-  case Say::pvc_words: return "{0} of the dry paint is pigment, by volume (PVC)";
+  case Say::pvc_words: return "dry: {0} pigment by volume (PVC)";
   case Say::pvc_caption: return "of the dry paint is pigment (PVC)";
   case Say::amount_and: return "{0} and {1}";
   case Say::amount_about: return "{0} (about {1})";
+  case Say::amount_in_all: return "about {0}";
   case Say::amount_drops: return "{0} drops";
   case Say::amount_spoons: return "{0} tsp";
   case Say::amount_none: return "none";

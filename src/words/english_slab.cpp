@@ -55,6 +55,8 @@ std::string_view english(SlabSay id) {
   case Say::by_recipe: return "by the recipe {0} g binder in all";
   case Say::in_portions: return "mull it in {0} portions";
   case Say::wet_out_all: return "wet out all of it, then mull it in {0} portions";
+  case Say::add_to_all: return "add it to all of the paint, then mull it in {0} portions";
+  case Say::add_to_all_in_short: return "for all {0} portions together";
   case Say::if_that_is_all: return "if there is no more of it: {0}";
   case Say::gather_not_right: return "not right yet";
   case Say::gather_not_smooth: return "not smooth yet";

@@ -57,6 +57,7 @@ enum class PansSay {
   pans_old_days,
   pans_old_day,
   pans_in_jar,
+  pans_left_little,
   pans_share_full,
   pans_share_dry, // 0: per cent
   pans_share,
@@ -65,6 +66,7 @@ enum class PansSay {
   pans_into,
   pans_only,
   pans_add,
+  pans_add_first,
   pans_no_pan_card,
   pans_more_batches,
   pans_one_more_batch,
@@ -74,7 +76,8 @@ enum class PansSay {
   pans_look_soon,
   pans_waits_on_slab,
   pans_waits_in_jar,
-  pans_beside, // 0: so many that are not drawn
+  pans_beside,       // 0: so many that are not drawn
+  pans_beside_heard, // 0: the same, as it is heard
   pans_dotted,
   pan_dries,
   pan_is_full,
@@ -102,6 +105,7 @@ enum class PansSay {
   remedy_good,
   remedy_full,
   remedy_sunken,
+  remedy_sunken_no_paint,
   remedy_sticky,
   remedy_rubs_off,
   remedy_wont_rewet,

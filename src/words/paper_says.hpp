@@ -29,10 +29,7 @@ enum class PaperSay {
   care_pigment_not_known,
   sheet_foot,
   sheet_keeps_amounts,
-  label_in,           // 0: "gum arabic, honey"
-  label_gum_to_water, // 0: water
-  label_made,         // 0: day
-  label_keeps,        // 0: day
+  label_in, // 0: "gum arabic, honey"
   label_throw_away,
   contents_gum,
   contents_water,

@@ -32,6 +32,8 @@ enum class PlanSay {
   plan_rest,
   plan_mull_one,
   plan_mull,
+  plan_mull_each_one,
+  plan_mull_each,
   plan_gum_short,
   plan_once_cracked,
   plan_once_sticky,

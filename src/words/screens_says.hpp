@@ -79,6 +79,7 @@ enum class ScreensSay {
   advice_passes_more,
   advice_test_dot,
   advice_there,
+  advice_there_portions, // 0: of them
   advice_there_may_be_tacky,
   advice_there_tacky,
   advice_tacky_add, // 0: pigments, 1: how much of which binder

@@ -71,7 +71,8 @@ enum class SessionSay {
   pvc_words,
   pvc_caption,
   amount_and,
-  amount_about, // 0: as counted, 1: in spoons
+  amount_about,  // 0: as counted, 1: in spoons
+  amount_in_all, // 0: in spoons
   amount_spoons,
   amount_none,
   amount_weighed,

@@ -53,8 +53,10 @@ enum class SlabSay {
   right_to_come,
   by_recipe,
   in_portions,
-  wet_out_all,    // 0: portions that follow
-  if_that_is_all, // 0: the advice for what was weighed
+  wet_out_all,         // 0: portions that follow
+  add_to_all,          // 0: likewise
+  add_to_all_in_short, // 0: likewise
+  if_that_is_all,      // 0: the advice for what was weighed
   gather_not_right,
   gather_not_smooth,
   gather_gum_short,

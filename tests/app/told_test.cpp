@@ -110,7 +110,28 @@ TEST_CASE("what stands beside the pads is told, and in one piece where it goes o
   const auto all = views::all();
   const views::Case& tablet = view_of(all, "tablet");
   const Json words = told(tablet.view)["words"];
-  CHECK(std::find(words.begin(), words.end(), "hold a bank card here") != words.end());
+  CHECK(std::find(words.begin(), words.end(), "hold a bank card here.") != words.end());
   const Json smaller = pad(told(tablet.view), "card_smaller much");
   CHECK(smaller["name"] == "much smaller");
+}
+
+TEST_CASE("what stands on lines of its own is told apart, and each ends") {
+  const auto all = views::all();
+  std::size_t told_apart = 0;
+  for (const views::Case& c : all) {
+    CAPTURE(c.name);
+    for (const std::string words : told(c.view)["words"]) {
+      CAPTURE(words);
+      CHECK(std::string(".:!?;,\xa6").find(words.back()) != std::string::npos);
+    }
+    const auto* book = std::get_if<bench::BookView>(&c.view.screen);
+    if (!book || !book->cost || !book->batch) continue;
+    const Json words = told(c.view)["words"];
+    const auto at = [&](const std::string& begins) {
+      return std::count_if(words.begin(), words.end(),
+                           [&](const std::string& each) { return each.rfind(begins, 0) == 0; });
+    };
+    told_apart += at("cost ") == 1 && at("no price known: ") == 1 && at("dry: ") == 1;
+  }
+  CHECK(told_apart >= 2);
 }

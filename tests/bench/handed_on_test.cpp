@@ -260,7 +260,11 @@ TEST_CASE("the slab says in how many portions it was planned, and no more once i
     CHECK(h.slab().portions == portions);
     add_weighed(h, "gum_12", "30");
     CHECK(h.slab().portions == portions);
-    for (const char* pad : {"pass", "pass", "pass", "gather"}) h.tap(pad);
+    for (const char* pad : {"pass", "pass"}) h.tap(pad);
+    h.wait(300);
+    for (const char* pad : {"felt right", "pass", "dot", "specks none"}) h.tap(pad);
+    CHECK(h.slab().portions == portions); // all of them are to be so
+    h.tap("gather");
     CHECK(h.slab().portions == 1);
   }
   Hands little;

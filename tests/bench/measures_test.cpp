@@ -1,5 +1,6 @@
 // Amounts as they are tapped: whatever is said lies between what was asked for, in what has a pad.
 #include "bench/measures.hpp"
+#include "session/in_words.hpp"
 
 #include <doctest/doctest.h>
 
@@ -51,9 +52,25 @@ TEST_CASE("many drops are said to be about as many spoons as they are") {
   const Tapped again = session::put_in_again(total, of);
   CHECK(again.spoons == 0.5);
   CHECK(again.drops == 0);
-  total.weighed_g = 9; // beside the drops, which stay as many spoons
+  total.weighed_g = 9; // beside the drops: the scale says how much it is
   total.grams = paint::exact(9 + 2.25);
-  CHECK(session::put_in_again(total, of).spoons == 0.5);
+  CHECK(session::put_in_again(total, of).spoons == 0);
+}
+
+// 2¾ spoons of 4.93 mL are 13.56 mL, 131 drops of 0.035 mL 4.585 mL: 18.14 mL, 3.68 spoons.
+TEST_CASE("what was put in by spoons and by drops is said as one sum") {
+  const Measures of{0.035, 4.93, 1};
+  session::Total total;
+  total.card.facts = session::LiquidCard{session::CardKind::water, {}};
+  total.spoons["teaspoon"] = 2.75;
+  total.drops = 131;
+  total.grams = paint::exact(2.75 * 4.93 + 131 * 0.035);
+  const Tapped again = session::put_in_again(total, of);
+  CHECK(mL_of(again, of) == doctest::Approx(18.14).epsilon(0.01));
+  const std::string words = session::total_words(total, of);
+  CHECK(words == "about 3½ tsp and 25 drops");
+  total.drops = 12; // few enough to be counted again
+  CHECK(session::total_words(total, of) == "2¾ tsp + 12 drops");
 }
 
 TEST_CASE("a helping goes in by the spoon, else by spoon and drops, else by drops") {

@@ -5,6 +5,9 @@
 #include "bench/pan_times.hpp"
 #include "bench/pans.hpp"
 #include "words/bench_says.hpp"
+#include "words/numbers.hpp"
+
+#include <algorithm>
 
 namespace pans_board_test {
 
@@ -170,7 +173,7 @@ TEST_CASE("the next layer is foreseen as it is poured, to the brim, and as it dr
 TEST_CASE("what is left and fills no pan is shared out between them") {
   Hands h;
   gather_for_pans(h);
-  h.tap("pour_all");
+  for (int i = 0; i < 5; ++i) h.tap("new_pan");
   h.wait(4 * day);
   const double left_mL = to_pour_mL(*h.b.pans.folded);
   const auto pours = pours_for_all(h.b, h.now());
@@ -214,6 +217,68 @@ TEST_CASE("sunken pans still take a layer; pans that are good do not") {
             return one.of == batch && one.what == Due::What::next_layer;
           }) == waits);
   }
+}
+
+namespace {
+
+// Poured by weight until no more than so much is left, into half pans.
+void pour_until(Hands& h, double left_mL) {
+  const double g_per_mL = session::wet_g_per_mL(h.b.pans.folded->places, session::Place::jar);
+  while (pans_shown(h).to_pour_mL > left_mL + 0.05) {
+    h.tap("new_pan");
+    const double poured_mL = h.b.pans.folded->pans.back().layers[0].wet_mL;
+    const double over_mL = left_mL - pans_shown(h).to_pour_mL;
+    if (over_mL <= 0) continue;
+    h.tap("pour_g");
+    h.type(words::invariant((poured_mL - over_mL) * g_per_mL, 2));
+  }
+}
+
+bool waits_for_pour(Hands& h) {
+  const auto all = due(h.b, h.now());
+  return std::any_of(all.begin(), all.end(), [](const Due& one) {
+    return one.what == Due::What::in_jar || one.what == Due::What::next_layer;
+  });
+}
+
+}
+
+TEST_CASE("a rest that fills less than a third of a pan is no job, one that fills more is") {
+  for (const double left_mL : {0.5, 0.8}) {
+    CAPTURE(left_mL);
+    Hands h;
+    gather_for_pans(h);
+    pour_until(h, left_mL);
+    REQUIRE(pans_shown(h).to_pour_mL == doctest::Approx(left_mL).epsilon(0.1));
+    const bool is_job = left_mL > 0.6;
+    for (const double days : {0.0, 6.0}) {
+      h.wait(days * day);
+      CHECK(waits_for_pour(h) == is_job);
+    }
+    CHECK((pans_shown(h).all > 0) == is_job);
+    CHECK((pans_shown(h).next.kind == PansView::Next::none_left) == !is_job);
+    h.tap("pan 1");
+    const auto layers = h.count<session::Poured>();
+    h.tap("pour_pan"); // by hand it can be poured all the same
+    CHECK(h.count<session::Poured>() == layers + 1);
+  }
+}
+
+TEST_CASE("one more layer is advised only where its paint is there, for all pans or for one") {
+  Hands h;
+  gather_for_pans(h);
+  pour_until(h, 0.8);
+  h.wait(3 * day);
+  h.tap("judge");
+  h.tap("became sunken");
+  const double least_mL = 0.15 * static_cast<double>(pans_shown(h).pans.size());
+  CHECK(pans_shown(h).layer_left == (0.8 > least_mL));
+  h.tap("pan 1");
+  CHECK(pans_shown(h).layer_left);
+  h.tap("judge");
+  while (pans_shown(h).to_pour_mL > 0) h.tap("new_pan");
+  h.tap("judge");
+  CHECK_FALSE(pans_shown(h).layer_left);
 }
 
 }

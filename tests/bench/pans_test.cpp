@@ -1,6 +1,9 @@
 #include "at_pans.hpp"
 #include "bench/due.hpp"
 #include "bench/pans.hpp"
+#include "bench/planning.hpp"
+#include "bench/pours.hpp"
+#include "paint/pans.hpp"
 #include "words/bench_says.hpp"
 
 #include <algorithm>
@@ -51,17 +54,21 @@ TEST_CASE("a tap pours a pan to the brim, of the card that is shown") {
   CHECK(pans_shown(h).card_mL > 2);
 }
 
-TEST_CASE("pour all fills as many new pans as the paint fills, whole") {
+TEST_CASE("pour all fills as many new pans as the paint will have filled when it is dry") {
   Hands h;
   gather_for_pans(h);
   h.tap("pan_card"); // a size that was not planned
   const int all = pans_shown(h).all;
   const double mL = pans_shown(h).card_mL;
-  CHECK(all == static_cast<int>(std::floor(pans_shown(h).to_pour_mL / mL)));
+  const double before_mL = pans_shown(h).to_pour_mL;
+  const auto fills = paint::pans_of(before_mL, mL, dry_share_to_pour(batch(h)), planned_fill);
+  REQUIRE(fills);
+  CHECK(all == fills->pans);
+  CHECK(all < static_cast<int>(std::floor(before_mL / mL)));
   h.tap("pour_all");
   CHECK(last_of<session::Poured>(h) == session::Poured{1, all, "full_pan", std::nullopt});
   CHECK(static_cast<int>(batch(h).pans.size()) == all);
-  CHECK(pans_shown(h).to_pour_mL < mL);
+  CHECK(pans_shown(h).to_pour_mL == doctest::Approx(before_mL - all * mL));
 }
 
 TEST_CASE("a wet pan is chosen by a tap, not poured; days later it takes a layer") {

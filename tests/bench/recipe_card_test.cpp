@@ -35,6 +35,27 @@ session::RecipeCard in_spoons() {
 
 }
 
+TEST_CASE("all that a recipe's card says is for one weight of pigment") {
+  session::RecipeCard recipe;
+  recipe.pigments = {{"pb28", SaidIn::g, 15}, {"pw6", SaidIn::g, 5}};
+  recipe.liquids = {{"gum_12", SaidIn::g, 10.2}, {"glycerin", SaidIn::drops, 4, "dropper"}};
+  recipe.per_g = 10;
+  Hands h;
+  open_recipe(h, recipe);
+  const RecipeView whole = shown(h);
+  CHECK(whole.per_g == 20);
+  CHECK(whole.pigments[0].amount == 15);
+  CHECK(whole.liquids[0].amount == Approx(20.4));
+  CHECK(whole.liquids[1].scoop.count == 8);
+  recipe.pigments = {{"pb28", SaidIn::g, 13}}; // 5.2 drops are none that fall
+  Hands other;
+  open_recipe(other, recipe);
+  const RecipeView as_the_liquids = shown(other);
+  CHECK(as_the_liquids.per_g == 10);
+  CHECK(as_the_liquids.pigments[0].amount == Approx(10));
+  CHECK(as_the_liquids.liquids[1].scoop.count == 4);
+}
+
 TEST_CASE("a recipe's card says each thing in its maker's measure, and marks what is a guess") {
   Hands h;
   open_recipe(h, in_spoons());

@@ -5,7 +5,7 @@ import {readFileSync} from 'node:fs';
 import {join} from 'node:path';
 import {Glass, lying, serve} from './glass.mjs';
 import {deeds_of, folder, perform, script_for, timezone_of, world_of} from './hand.mjs';
-import {fixed_world} from './page_hooks.mjs';
+import {fixed_world, no_service_worker} from './page_hooks.mjs';
 import {version} from './page_parts.mjs';
 
 // As the program's own library calls it.
@@ -68,7 +68,7 @@ for (const [how, answer_with] of Object.entries(broken))
     t.after(site.close);
     const hand = deeds_of(script_for(lying, 'batch.taps'), folder(t));
     const glass = await Glass.open(t, folder(t), {
-      timezone: timezone_of(hand.deeds[0]), before: [[fixed_world, world_of(hand)], [without_a_worker_of_files]]});
+      timezone: timezone_of(hand.deeds[0]), before: [[fixed_world, world_of(hand)], [no_service_worker]]});
     await glass.visit(site.url);
     let done = 0;
     for (; done < hand.deeds.length && asked.broken === 0; ++done) {
@@ -83,8 +83,3 @@ for (const [how, answer_with] of Object.entries(broken))
     assert.ok(asked.whole > 0, 'it is asked for again');
     await glass.close();
   });
-
-// It would keep the script that broke.
-function without_a_worker_of_files() {
-  delete Navigator.prototype.serviceWorker;
-}

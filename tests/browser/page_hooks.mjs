@@ -101,6 +101,11 @@ export function no_store() {
   Object.defineProperty(window, 'indexedDB', {get: () => undefined});
 }
 
+// A browser that keeps no files of the page: whatever is asked for comes from the server each time.
+export function no_service_worker() {
+  delete Navigator.prototype.serviceWorker;
+}
+
 // Packs that are handed to somebody or saved come here instead: each a file.
 export function catch_packs({shares}) {
   const packs = window.slabsidePacks = [];

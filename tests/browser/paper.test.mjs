@@ -7,7 +7,7 @@ import {join} from 'node:path';
 import {test} from 'node:test';
 import {Glass, kept_until, lying, serve} from './glass.mjs';
 import {deeds_of, folder, perform, play, script_for, sessions_in, timezone_of, world_of} from './hand.mjs';
-import {catch_packs, catch_prints, fixed_world} from './page_hooks.mjs';
+import {catch_packs, catch_prints, fixed_world, no_service_worker} from './page_hooks.mjs';
 
 const taps = script_for(lying, 'batch.taps');
 const of_batch = ['sheet', 'labels', 'table'], of_list = ['paint_list', 'swatch_card'];
@@ -22,13 +22,13 @@ function written_there(t) {
   return {batch, first, files: new Map(readdirSync(place).map((name) => [name, readFileSync(join(place, name), 'utf8')]))};
 }
 
-async function a_batch_in_the_page(t, first) {
+async function a_batch_in_the_page(t, first, hooks = []) {
   const site = await serve(process.env.SLABSIDE_WEB);
   t.after(site.close);
   const hand = deeds_of(taps, folder(t)), [[, lines]] = [...sessions_in(first)];
   const glass = await Glass.open(t, folder(t), {
     timezone: timezone_of(hand.deeds[0]),
-    before: [[fixed_world, world_of(hand)], [catch_packs, {shares: true}]]});
+    before: [[fixed_world, world_of(hand)], [catch_packs, {shares: true}], ...hooks]});
   await glass.visit(site.url);
   await perform(glass, hand);
   await kept_until(glass.page, (files) => [...files.values()].some((there) => there.length >= lines.length - 1));
@@ -131,7 +131,7 @@ test('a touch prints while it still counts as one, and a print that fails is sai
 
 test('what draws the codes is fetched for the first labels, and asked for again where it did not come', async (t) => {
   const {batch, first} = written_there(t);
-  const glass = await a_batch_in_the_page(t, first), asked = [];
+  const glass = await a_batch_in_the_page(t, first, [[no_service_worker]]), asked = [];
   let refused = true;
   glass.page.on('request', (request) => { if (request.url().endsWith('/qrcode.js')) asked.push(request.url()); });
   await glass.page.route('**/qrcode.js', (route) => (refused ? route.abort() : route.fallback()));

@@ -152,7 +152,22 @@ TEST_CASE("all paints, a swatch card and a binder's labels are printed or made a
   CHECK(has(s.read({"card", "--batch", "last", "--sheet", "a3"}).err, "“a3”"));
   const Ran label = s.read({"labels", "--binder", "gum_12", "--count", "2"});
   CHECK(label.status == 0);
-  CHECK(has(label.out, "gum 1 : water 2"));
+  CHECK(has(label.out, "1 gum, 2 water"));
+}
+
+TEST_CASE("a jar's label bears the drops of preservative that went in, as while it was made") {
+  const Studio s;
+  std::string script = "at 2026-12-03T14:02:00+01:00\nseed 7\ntap shelf\ntap kind_of binder\n"
+                       "tap card gum_12_honey\ntap make_binder\ntap dose\ntype 6\n";
+  for (const char* step : {"gum", "steep", "strain", "sweeten", "preserve", "jar"})
+    script += std::string("tap step ") + step + "\nwait 24h\n";
+  REQUIRE(s.play(script + "tap onto_shelf\n").status == 0);
+  const Ran label = s.read({"labels", "--binder", "Gum and honey, jar 1", "--count", "2"});
+  CHECK(label.err == "");
+  REQUIRE(label.status == 0);
+  for (const char* words : {">preservative: 6 drops<", " honey<", ">keep cold, until 3 March 2027<",
+                            "width=\"60\" height=\"38\""})
+    CHECK_MESSAGE(has(label.out, words), words);
 }
 
 TEST_CASE("labels of no binder, or of two things at once, are refused with what there is") {

@@ -78,19 +78,37 @@ TEST_CASE("a label that is refused says why before whose it is") {
 }
 
 TEST_CASE("a jar of binder says what is in it, from when and until when") {
-  const auto html = paper::binder_labels_as_html(binder("Gum 1:2"), {.count = 3});
+  const paper::LabelPlan plan{.label = paper::jar_label, .count = 3};
+  const auto html = paper::binder_labels_as_html(binder("Gum 1:2"), 6, plan);
   REQUIRE(html);
-  for (const char* words : {">Gum 1:2<", ">water, gum arabic, honey<", "gum 1 : water 2", "jar 7",
-                            "made 25 Nov 2026", "until 25 Feb 2027", "smells"})
+  for (const char* words :
+       {">Gum 1:2, jar 7<", ">5 gum, 10 water, 2 honey<", ">preservative: 6 drops<",
+        ">made 25 Nov 2026<", ">keep cold, until 25 Feb 2027<", "smells"})
     CHECK_MESSAGE(has(*html, words), words);
-  CHECK(count(*html, ">Gum 1:2</text>") == 3);
+  CHECK(count(*html, ">Gum 1:2, jar 7</text>") == 3);
+  const auto weighed = paper::binder_labels_as_html(binder("Gum 1:2"), 0, plan);
+  REQUIRE(weighed);
+  CHECK(has(*weighed, ">preservative: not said<"));
   Card bare = binder("Bought gum");
   bare.facts = LiquidCard{CardKind::binder, {}};
   bare.lot = bare.made_on = bare.keep_until = "";
-  const auto little = paper::binder_labels_as_html(bare, {});
+  const auto little = paper::binder_labels_as_html(bare, 0, {});
   REQUIRE(little);
-  CHECK_FALSE(has(*little, "gum 1"));
+  CHECK_FALSE(has(*little, " water"));
+  CHECK_FALSE(has(*little, "preservative"));
   CHECK_FALSE(has(*little, "until"));
+}
+
+TEST_CASE("a jar's label is set as large as it has room for") {
+  const auto least = [](const paper::Size& label) {
+    const auto set = paper::set_label(paper::binder_texts(binder("Gum 1:2"), 6), {}, label, 3);
+    REQUIRE(set);
+    double out = 100;
+    for (const auto& line : set->lines) out = std::min(out, line.size);
+    return out;
+  };
+  CHECK(least(paper::jar_label) > 2.6); // 7.4 point
+  CHECK(least({90, 60}) > 1.4 * least(paper::jar_label));
 }
 
 TEST_CASE("the list of paints has each with its colour, number and what is left") {
@@ -133,7 +151,8 @@ TEST_CASE("hostile names are harmless on all of them") {
     keep(paper::paint_list(paints(name), name));
     keep(paper::swatch_cards({{batch, offsets()}}, paper::a4));
     if (name.size() == 5000) continue;
-    const auto label = paper::binder_labels_as_html(binder(name), {.label = {60, 40}, .count = 2});
+    const auto label =
+        paper::binder_labels_as_html(binder(name), 6, {.label = {60, 40}, .count = 2});
     REQUIRE(label);
     keep(*label);
   }

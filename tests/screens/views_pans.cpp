@@ -104,7 +104,7 @@ void add_others(const Bench& b, const View& v, PansView& p) {
     other.pad = pad.id;
     other.name = long_name;
     other.colour = 0x884422;
-    for (int pan = 1; pan <= 5; ++pan) other.pans.push_back(pan_of({}, pan));
+    for (int pan = 1; pan <= (i ? 5 : 14); ++pan) other.pans.push_back(pan_of({}, pan));
     other.layer = 2;
     other.low_h = 30;
     other.high_h = 140;
@@ -229,6 +229,10 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
   keep("rub off", b, tacky);
   tacky.next.barred_by = session::Became::wont_rewet;
   keep("will not re-wet", b, tacky);
+  PansView little = tacky;
+  little.next = {PansView::Next::none_left, 0, 0, false};
+  little.to_pour_mL = 0.5;
+  keep("little left", b, little);
   PansView maybe = some;
   maybe.next.kind = PansView::Next::maybe_now;
   maybe.save_failure =
@@ -266,6 +270,13 @@ void add_faces(std::vector<Case>& out, Size mm, Hand hand, const std::string& on
                       {known ? paint::CrackCause::little_gum : paint::CrackCause::much_gum, !known},
                       {paint::CrackCause::too_hard, false}};
     keep(known ? "cracked" : "cracked, much gum", b, cracked);
+  }
+  for (const bool left : {true, false}) {
+    PansView sunken = pans_of(b, view_around(b));
+    sunken.said = {session::Became::sunken, false};
+    sunken.layer_left = left;
+    sunken.apart.clear();
+    keep("sunken", b, sunken);
   }
   PansView early = pans_of(b, view_around(b));
   early.said = {session::Became::sticky, true};
@@ -316,6 +327,18 @@ void add_planned(std::vector<Case>& out, const std::string& on) {
   auto& by_recipe = std::get<SlabView>(as("slab, running", "slab, by a recipe"));
   by_recipe.by_recipe_g = 12.3;
   by_recipe.portions = 12;
+  for (const auto kind : {Advice::add_drops, Advice::keep_mulling, Advice::there}) {
+    auto& parted = std::get<SlabView>(as("slab, running", "slab, in portions"));
+    parted.portions = 3;
+    parted.softening.reset();
+    parted.advice = {};
+    parted.advice.kind = kind;
+    parted.advice.amount = {.spoons = 0.25};
+    parted.to_come.clear();
+  }
+  auto& in_portions = std::get<PlanView>(as("plan", "plan, mulling in portions"));
+  in_portions.mulling = MullingNeeded{{8, 20, 35}, {2, 3, 5}, 12};
+  in_portions.planned->portions = 3;
   auto& gum_short = std::get<SlabView>(as("slab, choosing", "slab, gum is short"));
   gum_short.smooth = true;
   gum_short.advice.gum = paint::GumState::too_little;

@@ -45,6 +45,10 @@ void add_shelves(std::vector<Case>& out, Size mm, Hand hand, const std::string& 
   b.shelf_page.kind = ShelfKind::binder;
   b.shelf_page.card = blank_card(ShelfKind::binder, "n");
   keep("new binder");
+  b.shelf_page.card->lot = "jar 12";
+  b.shelf_page.card->made_on = "2026-12-04";
+  b.shelf_page.card->keep_until = "2027-03-03";
+  keep("dated binder");
   b.shelf_page.is_new = false;
   b.shelf_page.kind = ShelfKind::spoon;
   b.shelf_page.card = blank_card(ShelfKind::spoon, "s");

@@ -35,7 +35,8 @@ TodayView::Wait wait_of(const Due& due) {
   w.since = due.since;
   if (due.what == Due::What::on_slab) w.trail = trail();
   if (due.what == Due::What::verdict) w.image = "photos/a.jpg";
-  for (int i = 0; i < 8; ++i) {
+  const int pans = due.what == Due::What::next_layer ? 20 : 8;
+  for (int i = 0; i < pans; ++i) {
     PansView::Pan pan;
     pan.brim_mL = 1.7;
     pan.layers_mL.assign(1 + i % 2, 0.6);
