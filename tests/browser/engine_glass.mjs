@@ -35,9 +35,10 @@ export class EngineGlass {
   async visit(url) {
     await this.wire.go(url);
     let words = '';
-    const comes = async () => {
-      words = await this.page.evaluate(() => document.querySelector('body.ready canvas[aria-busy=false]') ? ''
-          : `${document.getElementById('words').textContent} ${window.slabsideSaid.join('\n')}`);
+    const now = () => (document.querySelector('body.ready canvas[aria-busy=false]') ? ''
+      : `${document.getElementById('words').textContent} ${window.slabsideSaid.join('\n')}`);
+    const comes = async () => { // a page that another one is taking the place of gives no answer
+      words = await this.page.evaluate(now).catch((error) => `${error}`);
       return words === '';
     };
     await until(comes, () => `the page does not come: ${words}`);
