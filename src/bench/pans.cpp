@@ -24,15 +24,15 @@ bool may_have_paint(const Bench& bench, const std::string& batch) {
   return batch == bench.batch || (entry != bench.index.of.end() && entry->second.has_left_slab);
 }
 
+// Those that were planned, as far as the paint goes; else as many as it will have filled when dry.
 int pans_filled(const Bench& bench, const session::Card& card) {
-  constexpr double less_full = 0.9; // what stays on the tools costs no pan that was planned
-  const double mL = to_pour_mL(*bench.pans.folded);
-  if (!(mL > 0)) return 0;
-  const int planned = pans_planned(bench, card);
-  const auto filled = paint::pans_of(planned > 0 ? mL / less_full : mL, volume_of(card).mL,
-                                     dry_share_to_pour(*bench.pans.folded), planned_fill);
-  if (!filled) return 0;
-  return std::clamp(filled->pans, 1, planned > 0 ? planned : most_new_pans);
+  const session::Batch& batch = *bench.pans.folded;
+  const double mL = to_pour_mL(batch), full_mL = volume_of(card).mL;
+  if (!(mL > 0) || !(full_mL > 0)) return 0;
+  if (const int planned = pans_planned(bench, card); planned > 0)
+    return std::clamp(static_cast<int>(std::floor(mL / full_mL)), 1, planned);
+  const auto filled = paint::pans_of(mL, full_mL, dry_share_to_pour(batch), planned_fill);
+  return filled ? std::clamp(filled->pans, 1, most_new_pans) : 0;
 }
 
 }

@@ -17,6 +17,14 @@ namespace {
 
 PansView shown(Hands& h) { return std::get<PansView>(view(h.b, h.now()).screen); }
 
+const session::Poured& last_pour(const Hands& h) {
+  const session::Poured* last = nullptr;
+  for (const session::Line& line : h.lines)
+    if (const auto* poured = std::get_if<session::Poured>(&line.event)) last = poured;
+  REQUIRE(last);
+  return *last;
+}
+
 }
 
 TEST_CASE("where grams were asked for no pans were planned") {
@@ -65,43 +73,52 @@ TEST_CASE(
   }
 }
 
-namespace {
-
-// So many full pans in the plan, and cobalt blue with its binder in the jar.
-void gather_planned(Hands& h, const char* pans, const char* pigment, const char* binder) {
+TEST_CASE("the pans that were planned are offered, not as many as the paint would fill") {
+  Hands h;
   h.tap("pigment pb28");
   while (h.b.plan.want != Want::pans) h.tap("want");
   h.tap("weigh");
-  h.type(pans);
+  h.type("3");
   h.tap("pan_size"); // full pans
+  const std::string pan = h.b.plan.pan;
   h.tap("begin");
   h.tap("add pb28");
-  h.type(pigment);
+  h.type("18"); // more than was asked for
   h.tap("another");
   h.tap("amount weigh");
   h.tap("add gum_12");
-  h.type(binder);
+  h.type("13");
   for (const char* pad : {"pass", "pass", "pass", "gather", "pans"}) h.tap(pad);
-}
-
-}
-
-TEST_CASE("the pans that were planned are offered, not as many as the paint would fill") {
-  Hands h;
-  gather_planned(h, "1", "12", "9"); // more than was asked for
-  CHECK(shown(h).planned.pans == 1);
+  CHECK(shown(h).planned.pans == 3);
   CHECK(shown(h).planned.layers > 1);
-  CHECK(shown(h).all == 1);
+  CHECK(shown(h).all == 3);
+  h.tap("pour_all");
+  CHECK(last_pour(h) == session::Poured{1, 3, pan, std::nullopt});
+  h.tap("undo");
   h.tap("pan_card"); // of another size nothing was planned
   CHECK(shown(h).planned.pans == 0);
-  CHECK(shown(h).all > 1);
+  CHECK(shown(h).all > 3);
 }
 
-TEST_CASE("fewer pans than were planned where the paint would leave them half empty") {
+TEST_CASE("one pan that was planned is poured at the first tap, though there is paint for more") {
   Hands h;
-  gather_planned(h, "3", "12", "9");
-  CHECK(shown(h).planned.pans == 3);
-  CHECK(shown(h).all == 2);
+  h.tap("pigment pb28");
+  while (h.b.plan.want != Want::pans) h.tap("want");
+  h.tap("weigh");
+  h.type("1");
+  h.tap("pan_size"); // full pans
+  const std::string pan = h.b.plan.pan;
+  h.tap("begin");
+  h.tap("add pb28");
+  h.type("6");
+  h.tap("another");
+  h.tap("amount weigh");
+  h.tap("add gum_12");
+  h.type("6");
+  for (const char* pad : {"pass", "pass", "pass", "gather", "pans"}) h.tap(pad);
+  CHECK(shown(h).all == 1);
+  h.tap("pour_all");
+  CHECK(last_pour(h) == session::Poured{1, 1, pan, std::nullopt});
 }
 
 TEST_CASE("upright too the room can be read while a pan is chosen, and while it is judged") {
