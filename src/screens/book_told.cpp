@@ -47,7 +47,6 @@ std::vector<NoteLine> told_of(const bench::BookView& book) {
   if (out.empty()) out.push_back({say(words::ScreensSay::book_no_verdict), true});
   const CostSaid cost = book.cost ? cost_said(book) : CostSaid{};
   out.push_back({cost.sum});
-  out.push_back({cost.without, false, false, cost.without_how_many});
   if (book.pvc) out.push_back({session::pvc_words(*book.pvc)});
   if (!book.again_of.empty()) out.push_back({say(Say::book_again_of, {book.again_of})});
   std::string made;
@@ -56,6 +55,7 @@ std::vector<NoteLine> told_of(const bench::BookView& book) {
   for (auto e = batch.entries.rbegin(); e != batch.entries.rend(); ++e)
     if (const auto* note = std::get_if<session::Noted>(&e->event); note && !e->withdrawn)
       out.push_back({note->text, false, true});
+  out.push_back({cost.without, false, false, cost.without_how_many});
   out.push_back({cost.shares});
   std::erase_if(out, [](const NoteLine& one) { return one.words.empty(); });
   return out;

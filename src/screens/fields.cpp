@@ -108,7 +108,8 @@ bool is_captioned(const Field& field) {
 }
 
 double caption_mm(const Field& field, const Rect& box) {
-  if (!is_captioned(field)) return 0;
+  constexpr double alone = 60; // narrower ones stand in a row, where all have theirs above
+  if (!is_captioned(field) || box.w < alone) return 0;
   const double caption = width_mm(caption_of(field), cap::small, false) + 3,
                text = width_mm(field.text, cap::clear, false) + 6;
   return caption + text < box.w ? caption : 0;
