@@ -120,13 +120,13 @@ TEST_CASE("what stands on lines of its own is told apart, and each ends") {
   std::size_t told_apart = 0;
   for (const views::Case& c : all) {
     CAPTURE(c.name);
-    for (const std::string words : told(c.view)["words"]) {
-      CAPTURE(words);
-      CHECK(std::string(".:!?;,\xa6").find(words.back()) != std::string::npos);
+    const Json words = told(c.view)["words"];
+    for (const std::string each : words) {
+      CAPTURE(each);
+      CHECK(std::string(".:!?;,\xa6").find(each.back()) != std::string::npos);
     }
     const auto* book = std::get_if<bench::BookView>(&c.view.screen);
     if (!book || !book->cost || !book->batch) continue;
-    const Json words = told(c.view)["words"];
     const auto at = [&](const std::string& begins) {
       return std::count_if(words.begin(), words.end(),
                            [&](const std::string& each) { return each.rfind(begins, 0) == 0; });
@@ -134,4 +134,19 @@ TEST_CASE("what stands on lines of its own is told apart, and each ends") {
     told_apart += at("cost ") == 1 && at("no price known: ") == 1 && at("dry: ") == 1;
   }
   CHECK(told_apart >= 2);
+}
+
+TEST_CASE("how many pans are not drawn is told in words, and never cut") {
+  std::size_t more = 0;
+  for (const views::Case& c : views::all()) {
+    CAPTURE(c.name);
+    const Json pads = told(c.view)["pads"];
+    for (const Json& each : pads) {
+      const std::string name = each["name"];
+      CAPTURE(name);
+      CHECK(name.find(", +") == std::string::npos);
+      more += name.find(", and ") != std::string::npos && name.ends_with(" more");
+    }
+  }
+  CHECK(more > 0);
 }
