@@ -1,5 +1,6 @@
 // Paint of gum alone: that it may re-wet badly is said before it is gathered, and not once some
 // honey or glycerin is in.
+#include "bench/choices.hpp"
 #include "bench/softening.hpp"
 #include "obeying.hpp"
 #include "session/amounts.hpp"
