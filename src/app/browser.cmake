@@ -15,7 +15,7 @@ foreach(library commands/browser_clock.js commands/browser_paper_desk.js
   target_link_options(slabside PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_SOURCE_DIR}/${library}")
   list(APPEND libraries ${CMAKE_CURRENT_SOURCE_DIR}/${library})
 endforeach()
-# page.js guards every way into the program by its name, which emscripten shortens at -Os, unless there is
+# page.js guards every way into the program by its name, which emscripten shortens where it makes small, unless there is
 # its library that looks for names.
 target_link_options(slabside PRIVATE -lexports.js
   -sMIN_WEBGL_VERSION=2 -sMAX_WEBGL_VERSION=2 -sALLOW_MEMORY_GROWTH=1 -sENVIRONMENT=web,worker

@@ -3,16 +3,11 @@
 // count, width, height): `failure` is empty if all went well, "gone", "changed", or the browser's own words.
 mergeInto(LibraryManager.library, {
   $SlabsidePictures: {
-    text: function (words) {
-      const size = lengthBytesUTF8(words) + 1, place = _malloc(size);
-      stringToUTF8(words, place, size);
-      return place;
-    },
     give: function (id, failure, bytes, width, height) {
       const pictures = SlabsidePictures, place = _malloc(bytes.length + 1); // whoever is told frees both
       if (!place) return pictures.give(id, 'there is not enough memory', new Uint8Array(0), 0, 0);
       HEAPU8.set(bytes, place);
-      _slabside_picture_answered(id, pictures.text(failure), place, bytes.length, width, height);
+      _slabside_picture_answered(id, allocateUTF8(failure), place, bytes.length, width, height);
     },
     answer: function (id, asked) {
       const pictures = SlabsidePictures, none = new Uint8Array(0);
@@ -23,7 +18,7 @@ mergeInto(LibraryManager.library, {
 
   slabside_pictures_pick__deps: ['$SlabsidePictures'],
   slabside_pictures_pick: function () {
-    Module['slabsidePictures'].pick((names) => _slabside_pictures_picked(SlabsidePictures.text(names.join('\n'))));
+    Module['slabsidePictures'].pick((names) => _slabside_pictures_picked(allocateUTF8(names.join('\n'))));
   },
   slabside_picture_bytes__deps: ['$SlabsidePictures'],
   slabside_picture_bytes: function (id, image_at) {

@@ -1,9 +1,7 @@
 #include "commands/browser_told_desk.hpp"
 
 #include "commands/browser_text.hpp"
-#include "commands/clock.hpp"
 #include "studio/told_in_file.hpp"
-#include "words/calendar.hpp"
 #include "words/studio_says.hpp"
 
 #include <emscripten/emscripten.h>
@@ -32,13 +30,8 @@ Picking& picking() {
   return one;
 }
 
-std::string today() {
-  const bench::Now now = real_now();
-  return words::date_of(words::day_of(now.wall_ms, now.utc_offset_min));
-}
-
-words::Result<std::string> save(const paint::ToldRange& told) {
-  const std::string name = "slabside-" + today() + ".json", bytes = paint::bytes_of(told);
+words::Result<std::string> save(const paint::ToldRange& told, const std::string& day) {
+  const std::string name = "slabside-" + day + ".json", bytes = paint::bytes_of(told);
   slabside_save_told(name.c_str(), bytes.data(), bytes.size());
   return name;
 }

@@ -1,6 +1,7 @@
 #include "commands/effect_runner.hpp"
 
 #include "session/told.hpp"
+#include "words/calendar.hpp"
 #include "words/lists.hpp"
 
 #include <algorithm>
@@ -82,8 +83,10 @@ void EffectRunner::feed(bench::Input input, const bench::Now& now) {
   }
   if (effects.speak) speak(*effects.speak, now);
   if (effects.keep_tablet) keep_tablet(now);
-  if (effects.tell && storage_.told.tell)
-    feed(bench::ToldWritten{storage_.told.tell(*effects.tell)}, now);
+  if (effects.tell && storage_.told.tell) {
+    const std::string day = words::date_of(words::day_of(now.wall_ms, now.utc_offset_min));
+    feed(bench::ToldWritten{storage_.told.tell(*effects.tell, day)}, now);
+  }
   if (storage_.pictures.ask)
     for (bench::PhotoWanted& wanted : effects.photos) storage_.pictures.ask(std::move(wanted));
   if (effects.paper) hand_on(*effects.paper, now);

@@ -6,7 +6,6 @@
 #include "commands/picture_desk.hpp"
 #include "studio/kept.hpp"
 #include "studio/told_files.hpp"
-#include "words/calendar.hpp"
 
 namespace commands {
 
@@ -25,11 +24,6 @@ Setup usual_setup(const std::optional<std::string>& studio, const bench::Now& no
 
 namespace {
 
-std::string today() {
-  const bench::Now now = real_now();
-  return words::date_of(words::day_of(now.wall_ms, now.utc_offset_min));
-}
-
 void give_told(Storage& storage, const Setup& setup) {
   const studio::Path studio = std::filesystem::absolute(setup.studio);
   storage.told.folder = (studio / studio::told_folder).string();
@@ -37,8 +31,9 @@ void give_told(Storage& storage, const Setup& setup) {
   const auto open = [studio, identity = setup.identity] {
     return studio::founding_files(disk::posix_files(), studio, false, identity);
   };
-  storage.told.tell = [studio, open](const paint::ToldRange& told) -> words::Result<std::string> {
-    const auto written = studio::write_told(*open(), studio, today(), told);
+  storage.told.tell = [studio, open](const paint::ToldRange& told,
+                                     const std::string& day) -> words::Result<std::string> {
+    const auto written = studio::write_told(*open(), studio, day, told);
     if (!written) return tl::make_unexpected(written.error());
     return written->string();
   };

@@ -54,8 +54,9 @@ struct ToldFiles {
   using IsOwn = std::function<bool(const paint::ToldRange&)>;
   using Found = words::Result<std::optional<bench::FriendsFile>>;
   std::string folder; // for people; empty: they are saved and picked by hand
-  std::function<words::Result<std::string>(const paint::ToldRange& told)> tell; // as what, or where
-  std::function<void(IsOwn is_own, std::function<void(Found)> then)> find;      // perhaps later
+  std::function<words::Result<std::string>(const paint::ToldRange& told, const std::string& day)>
+      tell;                                                                // as what, or where
+  std::function<void(IsOwn is_own, std::function<void(Found)> then)> find; // perhaps later
 };
 
 struct Storage {

@@ -98,12 +98,7 @@ mergeInto(LibraryManager.library, {
     answer: function (id, failure, bytes) {
       const place = _malloc(bytes.length + 1); // whoever is told frees both
       HEAPU8.set(bytes, place);
-      _slabside_store_answered(id, SlabsideStore.text(failure), place, bytes.length);
-    },
-    text: function (words) {
-      const size = lengthBytesUTF8(words) + 1, place = _malloc(size);
-      stringToUTF8(words, place, size);
-      return place;
+      _slabside_store_answered(id, allocateUTF8(failure), place, bytes.length);
     },
     words_of: function (error) {
       if (!error) return 'EIO'; // the browser broke it off and gives no reason
@@ -211,7 +206,7 @@ mergeInto(LibraryManager.library, {
   slabside_small_text: function (name_at) {
     try {
       const text = localStorage.getItem(UTF8ToString(name_at));
-      return text === null ? 0 : SlabsideStore.text(text);
+      return text === null ? 0 : allocateUTF8(text);
     } catch (error) {
       return 0; // not allowed here: nothing is remembered, and keeping says so
     }
@@ -224,7 +219,7 @@ mergeInto(LibraryManager.library, {
       localStorage.setItem(UTF8ToString(name_at), UTF8ToString(text_at));
       return 0;
     } catch (error) {
-      return SlabsideStore.text(SlabsideStore.words_of(error));
+      return allocateUTF8(SlabsideStore.words_of(error));
     }
   },
 });

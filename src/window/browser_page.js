@@ -15,11 +15,6 @@ mergeInto(LibraryManager.library, {
     wants_wake_lock: false,
     audio: null,
 
-    text: function (words) {
-      const size = lengthBytesUTF8(words) + 1, place = _malloc(size);
-      stringToUTF8(words, place, size);
-      return place;
-    },
     ratio: function () { return window.devicePixelRatio || 1; },
     is_touched: function () { return matchMedia('(pointer: coarse)').matches; },
     sides: function () { return [screen.width, screen.height].sort((a, b) => b - a).join(' x '); },
@@ -175,7 +170,7 @@ mergeInto(LibraryManager.library, {
     listen_to_keys: function () {
       const page = SlabsidePage;
       const tell = (event, down) => {
-        const name = page.text(event.key), code = page.text(event.code);
+        const name = allocateUTF8(event.key), code = allocateUTF8(event.code);
         _slabside_key(name, code, event.location, down, event.repeat ? 1 : 0,
                       (event.ctrlKey ? 1 : 0) | (event.shiftKey ? 2 : 0) | (event.altKey ? 4 : 0) |
                           (event.metaKey ? 8 : 0));
@@ -251,7 +246,7 @@ mergeInto(LibraryManager.library, {
         if (!page.wants_wake_lock) lock.release();
       }).catch((error) => {
         page.wake_lock = null;
-        _slabside_may_sleep(page.text(error.message || error.name));
+        _slabside_may_sleep(allocateUTF8(error.message || error.name));
       });
     },
   },
@@ -304,11 +299,11 @@ mergeInto(LibraryManager.library, {
   slabside_page_px_per_inch: function () { return SlabsidePage.px_per_inch(); },
   slabside_page_prefers: function (what) { return matchMedia(UTF8ToString(what)).matches ? 1 : 0; },
   slabside_page_language__deps: ['$SlabsidePage'],
-  slabside_page_language: function () { return SlabsidePage.text(document.documentElement.lang); },
+  slabside_page_language: function () { return allocateUTF8(document.documentElement.lang); },
   slabside_page_display__deps: ['$SlabsidePage'],
   slabside_page_display: function () {
     const page = SlabsidePage, known = page.known_scale() ? ' at 2' : ''; // what a card has told of a guess is not for it
-    return page.text('browser ' + page.sides() + known);
+    return allocateUTF8('browser ' + page.sides() + known);
   },
 
   slabside_ask_to_show__deps: ['$SlabsidePage'],
